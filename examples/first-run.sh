@@ -1,0 +1,14 @@
+#!/usr/bin/env bash
+# All set-up and the main job: installs what is missing, builds, plans a shipped order.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+
+.ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libcli11-dev nlohmann-json3-dev zlib1g-dev
+cmake --preset release >&2
+cmake --build --preset release --target brimwright >&2
+
+program=.build/release/src/cli/brimwright
+echo
+"$program" plan examples/spring_order.run.json
+echo
+echo "The program is $program; try: $program --help"

@@ -1,0 +1,167 @@
+#include "chemistry/additive_reading.h"
+
+#include "chemistry/acids.h"
+#include "chemistry/fat_reading.h"
+#include "chemistry/suspicious_names.h"
+#include "units/printing.h"
+#include "units/reading.h"
+
+#include <utility>
+
+namespace brimwright::chemistry {
+namespace {
+
+Share above_zero_share(const Fields& fields, std::string_view key) {
+  const Share share = fields.share(key, Share(), whole);
+  if (!(share > Share()))
+    throw UserError(fields.place(key), "is 0 %", "write \"none\" in place of the { }");
+  return share;
+}
+
+/// Powders are lighter than Fields::density allows: loose mica lies at 0.2 to 0.4 g/ml, zinc
+/// oxide's crystals at 5.6 (data/densities.json).
+std::optional<Density> optional_powder_density(const Fields& fields, std::string_view key) {
+  if (!fields.has(key)) return std::nullopt;
+  if (!fields.is_text(key)) (void)fields.density(key);  // words the complaint
+  const Place where = fields.place(key);
+  const Density density = read_density(fields.text(key), where);
+  if (density < 0.05 * gram_per_millilitre || density > 6 * gram_per_millilitre)
+    throw UserError(where, "is " + trimmed(density / gram_per_millilitre, 4) + " g/ml",
+                    "a powder or liquid lies between 0.05 and 6 g/ml; check the number and its "
+                    "unit");
+  return density;
+}
+
+bool by_the_spoon(const Rate& rate) { return std::holds_alternative<SpecificVolume>(rate.amount); }
+
+bool is_zero(const Rate& rate) {
+  if (const auto* share = std::get_if<Share>(&rate.amount)) return !(*share > Share());
+  return !(std::get<SpecificVolume>(rate.amount).base() > 0);
+}
+
+Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive) {
+  const Rate rate = entry.rate(key);
+  if (is_zero(rate))
+    throw UserError(entry.place(key), "is zero", "leave it out, or give a rate above zero");
+  if (by_the_spoon(rate) && !additive.bulk_density)
+    throw UserError(entry.place(key), "is by the spoon, which has no weight of its own",
+                    "give \"bulk_density\": weigh a level cup of the powder and divide by the "
+                    "cup's volume");
+  return rate;
+}
+
+GoesInto read_goes_into(const Fields& entry, AdditiveKind kind) {
+  if (kind != AdditiveKind::additive && !entry.has("goes_into")) return GoesInto::batter;
+  const std::string where = entry.choice("goes_into", {"lye", "fats", "batter"});
+  if (where == "lye") return GoesInto::lye;
+  return where == "fats" ? GoesInto::fats : GoesInto::batter;
+}
+
+/// True if the key holds the text "none"; any other text is refused.
+bool says_none(const Fields& entry, std::string_view key) {
+  return entry.is_text(key) && entry.choice(key, {"none"}) == "none";
+}
+
+std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additive& additive) {
+  const std::string key = "contains_fat";
+  if (!entry.has(key)) {
+    if (additive.kind == AdditiveKind::additive && names_something_fatty(additive.name))
+      throw UserError(entry.place(key),
+                      "is missing, but \"" + additive.name + "\" sounds as if it held fat",
+                      "say which fat and how much, as in { \"fat\": \"coconut\", \"share\": "
+                      "\"20 %\" }, or \"none\"");
+    return std::nullopt;
+  }
+  if (says_none(entry, key)) return std::nullopt;
+  const Fields fields = entry.object(key);
+  ContainedFat contained{read_fat_id(fields, "fat"), above_zero_share(fields, "share")};
+  fields.refuse_unknown();
+  return contained;
+}
+
+[[noreturn]] void refuse_unknown_acid(const std::string& name, const Place& where) {
+  std::string alike, all;
+  for (const Acid& acid : shipped_acids()) {
+    all += (all.empty() ? "\"" : ", \"") + acid.name + "\"";
+    if (acid.name.find(name) == std::string::npos) continue;
+    alike += (alike.empty() ? "\"" : " or \"") + acid.name + "\"";
+  }
+  throw UserError(where, "\"" + name + "\" is not an acid that is known here",
+                  alike.empty() ? "name one of " + all : "say " + alike);
+}
+
+void refuse_fatty_acid(const std::string& name, const Place& where) {
+  if (!names_a_fatty_acid(name)) return;
+  throw UserError(where, "\"" + name + "\" is saponified as a fat is",
+                  "list it under \"fats\", such as \"stearic_acid\", with its share of them");
+}
+
+std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Additive& additive) {
+  const std::string key = "acid";
+  if (!entry.has(key)) {
+    if (additive.kind == AdditiveKind::additive && names_an_acid(additive.name))
+      throw UserError(entry.place(key),
+                      "is missing, but \"" + additive.name +
+                          "\" sounds like an acid, which uses "
+                          "up alkali",
+                      "say which, as in { \"acid\": \"citric acid, anhydrous\", \"share\": "
+                      "\"100 %\" }, or \"none\"");
+    return std::nullopt;
+  }
+  if (says_none(entry, key)) return std::nullopt;
+  const Fields fields = entry.object(key);
+  const std::string name = fields.text("acid");
+  refuse_fatty_acid(name, fields.place("acid"));
+  const Acid* acid = find_acid(name);
+  if (acid == nullptr) refuse_unknown_acid(name, fields.place("acid"));
+  ContainedAcid contained{name, above_zero_share(fields, "share"), acid->koh_g_per_g};
+  fields.refuse_unknown();
+  return contained;
+}
+
+std::optional<Dispersal> read_dispersal(const Fields& entry) {
+  const auto fields = entry.optional_object("dispersed_in");
+  if (!fields) return std::nullopt;
+  Dispersal dispersal;
+  dispersal.oil = read_fat_id(*fields, "fat");
+  dispersal.oil_per_powder = fields->number("oil_per_colour");
+  // Pigments are stirred into one to five times their weight of oil: common practice, no source.
+  if (!(dispersal.oil_per_powder > 0 && dispersal.oil_per_powder <= 20))
+    throw UserError(fields->place("oil_per_colour"), "is " + exact(dispersal.oil_per_powder),
+                    "give grams of oil for a gram of colour, above 0 and up to 20");
+  dispersal.from_the_formula =
+      !fields->has("from") || fields->choice("from", {"formula", "extra"}) == "formula";
+  fields->refuse_unknown();
+  return dispersal;
+}
+
+Additive read_additive(const Fields& entry, AdditiveKind kind) {
+  Additive additive;
+  additive.kind = kind;
+  additive.name = entry.text("name");
+  if (kind == AdditiveKind::additive) refuse_fatty_acid(additive.name, entry.place("name"));
+  additive.bulk_density = optional_powder_density(entry, "bulk_density");
+  additive.density = optional_powder_density(entry, "density");
+  additive.rate = read_positive_rate(entry, "rate", additive);
+  if (entry.has("limit")) additive.limit = read_positive_rate(entry, "limit", additive);
+  additive.goes_into = read_goes_into(entry, kind);
+  additive.contains_fat = read_contained_fat(entry, additive);
+  if (kind != AdditiveKind::fragrance)
+    additive.contains_acid = read_contained_acid(entry, additive);
+  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry);
+  entry.refuse_unknown();
+  return additive;
+}
+
+}  // namespace
+
+std::vector<Additive> read_additives(const Fields& formula) {
+  using enum AdditiveKind;
+  std::vector<Additive> all;
+  for (const auto& [key, kind] : {std::pair{"additives", additive},
+                                  std::pair{"fragrances", fragrance}, std::pair{"colours", colour}})
+    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind));
+  return all;
+}
+
+}  // namespace brimwright::chemistry

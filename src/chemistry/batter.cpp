@@ -1,0 +1,185 @@
+#include "chemistry/batter.h"
+
+#include "units/printing.h"
+#include "units/user_error.h"
+
+#include <cassert>
+#include <numeric>
+
+namespace brimwright::chemistry {
+namespace {
+
+Mass sum_of(const std::vector<Mass>& masses) {
+  return std::accumulate(masses.begin(), masses.end(), Mass());
+}
+
+/// KOH that exactly neutralises all that is fat, before superfat.
+Mass koh_for_fats(const Formula& formula, const std::vector<Mass>& fats,
+                  const std::vector<Mass>& extra_oils, const std::vector<Mass>& additives) {
+  const auto koh = [](Mass fat, SaponificationValue sv) {
+    return alkali_for(Alkali::potassium_hydroxide, fat, sv);
+  };
+  Mass need;
+  for (std::size_t j = 0; j < fats.size(); ++j)
+    need += koh(fats[j], formula.fats[j].saponification.typical);
+  for (std::size_t i = 0; i < additives.size(); ++i) {
+    const Additive& additive = formula.additives[i];
+    if (additive.dispersal)
+      need += koh(extra_oils[i], additive.dispersal->oil.saponification.typical);
+    if (const auto& fat = additive.contains_fat)
+      need += koh(additives[i] * fat->share.of_one(), fat->fat.saponification.typical);
+  }
+  return need;
+}
+
+/// KOH that the acids use up; no superfat is left on them.
+Mass koh_for_acids(const Formula& formula, const std::vector<Mass>& additives) {
+  Mass need;
+  for (std::size_t i = 0; i < additives.size(); ++i)
+    if (const auto& acid = formula.additives[i].contains_acid)
+      need += additives[i] * acid->share.of_one() * acid->koh_g_per_g;
+  return need;
+}
+
+Mass pure_alkali_in(const Formula& formula, const std::vector<Mass>& alkalis) {
+  Mass pure;
+  for (std::size_t k = 0; k < alkalis.size(); ++k)
+    pure += alkalis[k] * formula.alkalis[k].purity.of_one();
+  return pure;
+}
+
+/// A rate as grams for each gram of its basis.
+double grams_per_gram(const Additive& additive) {
+  if (const auto* share = std::get_if<Share>(&additive.rate.amount)) return share->of_one();
+  assert(additive.bulk_density);  // read_formula refuses a spoon without it
+  return (std::get<SpecificVolume>(additive.rate.amount) * *additive.bulk_density).base();
+}
+
+/// Additives for `all_fats` of fats that end in `batter` of batter.
+std::vector<Mass> additives_for(const Formula& formula, Mass all_fats, Mass batter) {
+  std::vector<Mass> masses;
+  for (const Additive& additive : formula.additives)
+    masses.push_back(grams_per_gram(additive) *
+                     (additive.rate.of == RateBasis::fats ? all_fats : batter));
+  return masses;
+}
+
+/// All that goes together, on the assumption that it makes `batter`; right when the sum is just
+/// that.
+struct Masses {
+  std::vector<Mass> fats, extra_oils, alkalis, additives;
+  Mass water;
+
+  Mass sum() const {
+    return sum_of(fats) + sum_of(extra_oils) + sum_of(alkalis) + water + sum_of(additives);
+  }
+};
+
+Masses masses_for_one_gram(const Formula& formula, Mass batter) {
+  Masses m;
+  for (const FormulaFat& fat : formula.fats) m.fats.push_back(fat.share.of_one() * gram);
+  m.additives = additives_for(formula, gram, batter);
+  m.extra_oils = extra_oils_for(formula, m.additives);
+  m.alkalis = alkalis_for(formula, m.fats, m.extra_oils, m.additives);
+  m.water = water_for(formula, m.alkalis, gram);
+  return m;
+}
+
+/// Every mass is a linear function of the batter, so the sum at no batter and at one gram of it
+/// tell where sum and batter meet.
+Mass batter_of_one_gram(const Formula& formula) {
+  const Mass at_none = masses_for_one_gram(formula, Mass()).sum();
+  const Mass at_one = masses_for_one_gram(formula, gram).sum();
+  const double slope = (at_one - at_none) / gram;
+  // Salt bars, the heaviest laden, hold as much salt as fats, 40 % of the batter: common practice,
+  // no source. Above two thirds it is no soap batter, at a whole there is no answer.
+  const Mass batter = slope < 1 ? at_none / (1 - slope) : Mass();
+  const Mass additives = slope < 1 ? sum_of(additives_for(formula, gram, batter)) : Mass();
+  if (slope < 1 && additives / batter <= 2.0 / 3) return batter;
+  throw UserError({formula.file, "/additives"},
+                  slope < 1 ? "the additives, fragrances and colours make up " +
+                                  trimmed(additives / batter * 100, 1) + " % of the batter"
+                            : "the additives, fragrances and colours leave no room for the batter",
+                  "lower their rates until they are less than two thirds of it");
+}
+
+std::vector<double> in_grams(const std::vector<Mass>& masses) {
+  std::vector<double> grams;
+  grams.reserve(masses.size());
+  for (const Mass mass : masses) grams.push_back(mass / gram);
+  return grams;
+}
+
+/// Of each fat: the oil taken out of it to disperse colours.
+std::vector<double> set_aside_in_grams(const Formula& formula, const std::vector<Mass>& additives) {
+  std::vector<double> grams(formula.fats.size());
+  for (std::size_t i = 0; i < additives.size(); ++i) {
+    const auto& dispersal = formula.additives[i].dispersal;
+    if (!dispersal || !dispersal->from_the_formula) continue;
+    for (std::size_t j = 0; j < formula.fats.size(); ++j)
+      if (formula.fats[j].fat.id == dispersal->oil.id)
+        grams[j] += additives[i] / gram * dispersal->oil_per_powder;
+  }
+  return grams;
+}
+
+}  // namespace
+
+std::vector<Mass> extra_oils_for(const Formula& formula, const std::vector<Mass>& additives) {
+  assert(additives.size() == formula.additives.size());
+  std::vector<Mass> oils(additives.size());
+  for (std::size_t i = 0; i < additives.size(); ++i) {
+    const auto& dispersal = formula.additives[i].dispersal;
+    if (dispersal && !dispersal->from_the_formula)
+      oils[i] = additives[i] * dispersal->oil_per_powder;
+  }
+  return oils;
+}
+
+std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& fats,
+                              const std::vector<Mass>& extra_oils,
+                              const std::vector<Mass>& additives) {
+  assert(fats.size() == formula.fats.size());
+  assert(additives.size() == formula.additives.size() && extra_oils.size() == additives.size());
+  const Mass koh =
+      koh_for_fats(formula, fats, extra_oils, additives) * (1 - formula.superfat.of_one()) +
+      koh_for_acids(formula, additives);
+  std::vector<Mass> alkalis;
+  for (const FormulaAlkali& alkali : formula.alkalis) {
+    const double per_koh =
+        molar_mass_g_per_mol(alkali.alkali) / molar_mass_g_per_mol(Alkali::potassium_hydroxide);
+    alkalis.push_back(koh * alkali.saponifies.of_one() * per_koh / alkali.purity.of_one());
+  }
+  return alkalis;
+}
+
+Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats) {
+  assert(alkalis.size() == formula.alkalis.size());
+  const Mass pure = pure_alkali_in(formula, alkalis);
+  if (const auto* strength = std::get_if<LyeStrength>(&formula.water)) {
+    const double c = strength->alkali_in_lye.of_one();
+    return pure * ((1 - c) / c);
+  }
+  if (const auto* ratio = std::get_if<WaterToAlkali>(&formula.water)) return pure * ratio->ratio;
+  return all_fats * std::get<WaterOfFats>(formula.water).share.of_one();
+}
+
+Proportions proportions(const Formula& formula) {
+  const Masses m = masses_for_one_gram(formula, batter_of_one_gram(formula));
+  const Mass pure = pure_alkali_in(formula, m.alkalis);
+  Proportions p;
+  p.fats = in_grams(m.fats);
+  p.alkalis = in_grams(m.alkalis);
+  p.additives = in_grams(m.additives);
+  p.extra_oil = in_grams(m.extra_oils);
+  p.set_aside = set_aside_in_grams(formula, m.additives);
+  p.water = m.water / gram;
+  p.batter = m.sum() / gram;
+  p.pure_alkali = pure / gram;
+  p.lye_strength = Share::of_one(pure / (pure + m.water));
+  p.water_to_alkali = m.water / pure;
+  p.water_of_fats = Share::of_one(m.water / gram);
+  return p;
+}
+
+}  // namespace brimwright::chemistry

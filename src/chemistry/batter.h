@@ -1,0 +1,71 @@
+#pragma once
+
+#include "chemistry/formula.h"
+#include "units/quantity.h"
+#include "units/remark.h"
+#include "units/share.h"
+
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// What goes with one gram of a formula's fats, in grams, before any rounding. Orders as in
+/// `Formula`.
+struct Proportions {
+  std::vector<double> fats;       // the shares
+  std::vector<double> alkalis;    // as weighed, impure
+  std::vector<double> additives;  // as weighed
+  std::vector<double> extra_oil;  // dispersing oil beyond the formula, for each additive (else 0)
+  std::vector<double> set_aside;  // of each fat: what is taken out of it to disperse colours
+  double water = 0;
+  double batter = 0;  // the sum of all but set_aside: batter for each gram of fats
+
+  double pure_alkali = 0;
+  Share lye_strength;          // pure alkali / (pure alkali + water)
+  double water_to_alkali = 0;  // water / pure alkali
+  Share water_of_fats;
+};
+
+/// Per gram of fats, with shares p, values s (mg/g), superfat sf, purity u, strength c:
+///
+///   alkali  n = [sum p s / 1000 * (M_alkali / M_KOH) * (1 - sf) + acids' need] / u
+///   water   w = n u (1 - c) / c
+///
+/// with the sum over all that is fat, wherever it comes in.
+/// Additives by share of the batter solve F = 1 + n + w + a + f F (they may themselves need alkali:
+/// solved exactly, linear). Rates "of fats" are of the formula's fats alone. Refuses, at the
+/// formula's file, additives that leave no batter.
+Proportions proportions(const Formula& formula);
+
+/// Density of the plain batter at the formula's pour temperature, volumes taken as additive (good
+/// to 1-2 %): fats, lye solution and additives each by their own density. What is impure in the
+/// alkali is taken to be dissolved and as dense as the alkali; a lye of both alkalis has, by mass,
+/// the specific volumes of the two lyes of its strength.
+struct BatterDensity {
+  Density computed;
+  Density used;                 // the measured one where the formula has it
+  std::vector<Remark> remarks;  // densities estimated, taken as water's or of a fat not yet molten;
+                                // a measured one far from the computed
+};
+BatterDensity batter_density(const Formula& formula, const Proportions& per_fat);
+
+/// Dispersing oil beyond the formula for each additive (zero elsewhere), from the additives'
+/// masses.
+std::vector<Mass> extra_oils_for(const Formula& formula, const std::vector<Mass>& additives);
+
+/// Alkalis to weigh for fats, extra dispersing oils and additives as they are weighed: the
+/// formula's superfat on everything that is fat, acids' need added, divided by purity. Not rounded.
+std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& fats,
+                              const std::vector<Mass>& extra_oils,
+                              const std::vector<Mass>& additives);
+
+/// Water that goes with alkalis as weighed, in the formula's own way of stating it. Not rounded.
+/// `all_fats` are the formula's fats together, without extra dispersing oil.
+Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats);
+
+/// What to watch before weighing: additives above the most that their supplier allows (each named,
+/// on the mass its document names), a lye strength that makes the batter very wet or fast, a
+/// supplier's saponification value far from the published range.
+std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per_fat);
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,115 @@
+#include "chemistry/batter.h"
+#include "chemistry/lye.h"
+#include "units/printing.h"
+#include "units/water.h"
+
+#include <cmath>
+#include <numeric>
+
+namespace brimwright::chemistry {
+namespace {
+
+Volume volume_of_fats(const Formula& formula, const Proportions& per_fat) {
+  const Temperature at = formula.pour_temperature;
+  Volume volume;
+  for (std::size_t j = 0; j < formula.fats.size(); ++j)
+    volume += per_fat.fats[j] * gram / density_of(formula.fats[j].fat, at).density;
+  for (std::size_t i = 0; i < formula.additives.size(); ++i)
+    if (const auto& dispersal = formula.additives[i].dispersal)
+      volume += per_fat.extra_oil[i] * gram / density_of(dispersal->oil, at).density;
+  return volume;
+}
+
+/// Impurities count as alkali here, so the strength is that of the alkali as weighed. Each alkali
+/// takes water in proportion to its mass: two lyes of one strength, side by side.
+Volume volume_of_lye(const Formula& formula, const Proportions& per_fat) {
+  const double weighed = std::accumulate(per_fat.alkalis.begin(), per_fat.alkalis.end(), 0.0);
+  if (!(weighed > 0)) return per_fat.water * gram / water_density(formula.pour_temperature);
+  const double lye_per_alkali = (weighed + per_fat.water) / weighed;
+  Volume volume;
+  for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
+    volume += per_fat.alkalis[k] * lye_per_alkali * gram /
+              lye_density(formula.alkalis[k].alkali, Share::of_one(1 / lye_per_alkali),
+                          formula.pour_temperature);
+  return volume;
+}
+
+Volume volume_of_additives(const Formula& formula, const Proportions& per_fat) {
+  Volume volume;
+  for (std::size_t i = 0; i < formula.additives.size(); ++i)
+    volume += per_fat.additives[i] * gram /
+              formula.additives[i].density.value_or(water_density(formula.pour_temperature));
+  return volume;
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string list;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    list += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+  return list;
+}
+
+void remark_on_estimates(const Formula& formula, std::vector<Remark>& remarks) {
+  std::vector<std::string> names;
+  for (const FormulaFat& fat : formula.fats)
+    if (density_of(fat.fat, formula.pour_temperature).estimated) names.push_back(fat.fat.name);
+  if (names.empty()) return;
+  remarks.push_back({Severity::note, "No density is published for " + listed(names) +
+                                         "; it is estimated from the saponification and iodine "
+                                         "values (Lund's relation)."});
+}
+
+void remark_on_water_like(const Formula& formula, std::vector<Remark>& remarks) {
+  std::vector<std::string> names;
+  for (const Additive& additive : formula.additives)
+    if (!additive.density) names.push_back(additive.name);
+  if (names.empty()) return;
+  remarks.push_back({Severity::note, "The density of " + listed(names) +
+                                         " is not given and taken as water's; give \"density\" if "
+                                         "there is much of it."});
+}
+
+/// Published densities of warm fats are for the molten fat; a set fat is denser.
+void remark_on_set_fats(const Formula& formula, std::vector<Remark>& remarks) {
+  std::vector<std::string> names;
+  for (const FormulaFat& fat : formula.fats) {
+    const auto& melting = fat.fat.melting_range_c;
+    if (melting && formula.pour_temperature.celsius() < melting->first)
+      names.push_back(fat.fat.name);
+  }
+  if (names.empty()) return;
+  remarks.push_back(
+      {Severity::note, "At " + in_both_scales(formula.pour_temperature) + " " + listed(names) +
+                           " would set; the batter's density is computed as if molten and may be "
+                           "a few per cent low. A weigh-cup tells."});
+}
+
+void remark_on_measured(const BatterDensity& density, std::vector<Remark>& remarks) {
+  const double ratio = density.used / density.computed;
+  // Adding volumes is good to 1-2 %; 3 % is beyond it and beyond a careful weigh-cup.
+  if (std::abs(ratio - 1) <= 0.03) return;
+  const auto shown = [](Density d) { return fixed(d / gram_per_millilitre, 3); };
+  remarks.push_back(
+      {Severity::caution,
+       "The measured density, " + shown(density.used) + " g/ml, is " +
+           trimmed(std::abs(ratio - 1) * 100, 1) + " % " + (ratio > 1 ? "above" : "below") +
+           " the computed " + shown(density.computed) +
+           " g/ml. The measured one is used; weigh a cup of plain, unwhipped batter again."});
+}
+
+}  // namespace
+
+BatterDensity batter_density(const Formula& formula, const Proportions& per_fat) {
+  const Volume volume = volume_of_fats(formula, per_fat) + volume_of_lye(formula, per_fat) +
+                        volume_of_additives(formula, per_fat);
+  BatterDensity density;
+  density.computed = per_fat.batter * gram / volume;
+  density.used = formula.measured_density.value_or(density.computed);
+  remark_on_measured(density, density.remarks);
+  remark_on_set_fats(formula, density.remarks);
+  remark_on_estimates(formula, density.remarks);
+  remark_on_water_like(formula, density.remarks);
+  return density;
+}
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,131 @@
+#include "chemistry/fat_reading.h"
+
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace brimwright::chemistry {
+namespace {
+
+/// "Olive Oil" -> "olive", "shea-butter" -> "shea_butter": as an id would be written.
+std::string as_id(std::string name) {
+  for (char& c : name) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    if (c == ' ' || c == '-') c = '_';
+  }
+  return name.ends_with("_oil") ? name.substr(0, name.size() - 4) : name;
+}
+
+/// The id that was probably meant: the nearest one, or the fat with such a word in its name
+/// ("canola").
+std::optional<std::string> probable_id(const std::string& given) {
+  const std::string id = as_id(given);
+  if (find_fat(id) != nullptr) return id;
+  if (id.ends_with("_butter") && find_fat(id.substr(0, id.size() - 7)) != nullptr)
+    return id.substr(0, id.size() - 7);
+  for (const Fat& fat : shipped_fats())
+    if (id.size() > 2 && as_id(fat.name).find(id) != std::string::npos) return fat.id;
+  return nearest_name(id, fat_ids());
+}
+
+double naoh_per_koh() {
+  return molar_mass_g_per_mol(Alkali::sodium_hydroxide) /
+         molar_mass_g_per_mol(Alkali::potassium_hydroxide);
+}
+
+/// Within the fat's published range, widened by `margin` of its ends.
+bool is_near(double mg_koh_per_g, const SaponificationRange& published, double margin) {
+  return mg_koh_per_g >= published.low.mg_koh_per_g() * (1 - margin) &&
+         mg_koh_per_g <= published.high.mg_koh_per_g() * (1 + margin);
+}
+
+/// NaOH values lie at 0.713 of the KOH values: where no triglyceride's KOH value lies (the shipped
+/// ones begin at 160), or, for the fats of short chains, well outside this fat's own range but on
+/// it once divided by 0.713.
+bool looks_like_a_naoh_value(double value, const Fat& fat) {
+  if (fat.kind == "triglyceride" && value >= 100 && value <= 150) return true;
+  return !is_near(value, fat.saponification, 0.10) &&
+         is_near(value / naoh_per_koh(), fat.saponification, 0.05);
+}
+
+/// 0.134 or 0.190 are grams of alkali for a gram of fat: which alkali, the fat's own range tells.
+[[noreturn]] void challenge_grams_per_gram(double value, const Fat& fat, const Place& where) {
+  const double typical = fat.saponification.typical.mg_koh_per_g();
+  const double as_koh = value * 1000;
+  const double as_naoh = as_koh / naoh_per_koh();
+  const bool is_naoh = std::abs(as_naoh - typical) < std::abs(as_koh - typical);
+  throw UserError(
+      where,
+      exact(value) + " looks like grams of " + (is_naoh ? "NaOH" : "KOH") + " for a gram of fat",
+      "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
+          trimmed(is_naoh ? as_naoh : as_koh, 1));
+}
+
+SaponificationValue checked(double value, const Fat& fat, const Place& where) {
+  if (value >= 0.05 && value <= 0.4) challenge_grams_per_gram(value, fat, where);
+  if (looks_like_a_naoh_value(value, fat))
+    throw UserError(where, exact(value) + " looks like a NaOH value, not a KOH value",
+                    "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
+                        trimmed(value / naoh_per_koh(), 1));
+  if (value < 80 || value > 300)
+    throw UserError(where, exact(value) + " lies where no fat's saponification value does",
+                    "give milligrams of KOH for a gram of fat, 80 to 300, as the supplier's "
+                    "analysis states it");
+  return SaponificationValue::mg_koh_per_g(value);
+}
+
+/// Whether the value at `key` is an object; read so because Fields tells only texts apart.
+bool is_object(const Fields& fields, std::string_view key) {
+  try {
+    return fields.optional_object(key).has_value();
+  } catch (const UserError&) {
+    return false;
+  }
+}
+
+SaponificationRange read_saponification(const Fields& entry, const Fat& fat) {
+  const std::string key = "saponification_value";
+  const auto read = [&](const Fields& from, std::string_view name) {
+    return checked(from.number(name), fat, from.place(name));
+  };
+  if (!is_object(entry, key)) {
+    const SaponificationValue value = read(entry, key);
+    return {value, value, value};
+  }
+  const Fields range = entry.object(key);
+  const SaponificationRange values{read(range, "low"), read(range, "typical"), read(range, "high")};
+  range.refuse_unknown();
+  if (values.low > values.typical || values.typical > values.high)
+    throw UserError(range.place(), "its low, typical and high are out of order",
+                    "give them in ascending order");
+  return values;
+}
+
+}  // namespace
+
+Fat read_fat_id(const Fields& fields, std::string_view key) {
+  const std::string given = fields.text(key);
+  if (const Fat* fat = find_fat(given)) return *fat;
+  const auto meant = probable_id(given);
+  throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
+                  meant ? "did you mean \"" + *meant + "\"?"
+                        : "name one of the shipped fats, such as \"olive\" or \"coconut\"");
+}
+
+FormulaFat read_formula_fat(const Fields& entry) {
+  FormulaFat fat;
+  fat.fat = read_fat_id(entry, "fat");
+  fat.share = entry.share("share", Share(), whole);
+  if (!(fat.share > Share()))
+    throw UserError(entry.place("share"), "is 0 %", "leave a fat out that does not take part");
+  fat.from_supplier = entry.has("saponification_value");
+  fat.saponification =
+      fat.from_supplier ? read_saponification(entry, fat.fat) : fat.fat.saponification;
+  fat.lot = entry.optional_text("lot").value_or("");
+  entry.refuse_unknown();
+  return fat;
+}
+
+}  // namespace brimwright::chemistry

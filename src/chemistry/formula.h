@@ -1,0 +1,110 @@
+#pragma once
+
+#include "chemistry/alkali.h"
+#include "chemistry/fats.h"
+#include "units/fields.h"
+#include "units/quantity.h"
+#include "units/rate.h"
+#include "units/share.h"
+#include "units/temperature.h"
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// A fat of a formula. `saponification` is the supplier's analysis where the formula gives it.
+struct FormulaFat {
+  Fat fat;
+  Share share;
+  SaponificationRange saponification;
+  bool from_supplier = false;
+  std::string lot;  // the supplier's lot that the analysis belongs to; may be empty
+};
+
+/// An alkali of a formula. `saponifies` is the share of the saponifying that it does (by
+/// equivalents, not by weight), so shares of NaOH and KOH have one meaning whatever their purities.
+struct FormulaAlkali {
+  Alkali alkali;
+  Share saponifies;
+  Share purity;                   // pure alkali in what is weighed
+  Share purity_low, purity_high;  // the supplier's range; equal to `purity` if none is given
+};
+
+// The three ways the trade states water. All count pure alkali, and all are reported. "Fats" are
+// those that the formula's shares are of, without extra dispersing oil and the fat inside
+// additives.
+struct LyeStrength {
+  Share alkali_in_lye;
+};
+struct WaterToAlkali {
+  double ratio;
+};
+struct WaterOfFats {
+  Share share;
+};
+using WaterAmount = std::variant<LyeStrength, WaterToAlkali, WaterOfFats>;
+
+enum class AdditiveKind { additive, fragrance, colour };
+enum class GoesInto { lye, fats, batter };
+std::string name_of(AdditiveKind kind);
+std::string name_of(GoesInto where);  // "lye", "fats", "batter"
+
+/// A share of an additive that is a fat (milk, coconut milk) or an acid (vinegar, citric acid).
+struct ContainedFat {
+  Fat fat;
+  Share share;
+};
+struct ContainedAcid {
+  std::string name;    // as in data/neutralisation.json
+  Share share;         // of the pure acid in what is weighed
+  double koh_g_per_g;  // KOH one gram of pure acid uses up
+};
+/// Oil that a powder is stirred into before it joins the batter.
+struct Dispersal {
+  Fat oil;
+  double oil_per_powder;  // g / g
+  bool from_the_formula;  // set aside from the formula's own share of that fat; otherwise added to
+                          // it
+};
+
+struct Additive {
+  std::string name;
+  AdditiveKind kind = AdditiveKind::additive;
+  Rate rate;
+  std::optional<Density> bulk_density;  // of the powder in the spoon; needed for spoon rates
+  std::optional<Density> density;       // in the batter; taken as water's where absent, and said so
+  GoesInto goes_into = GoesInto::batter;
+  std::optional<ContainedFat> contains_fat;
+  std::optional<ContainedAcid> contains_acid;
+  std::optional<Dispersal> dispersal;
+  std::optional<Rate> limit;  // the most the supplier's document allows, on the mass it names
+};
+
+/// The composition of a batter by share of its fats.
+struct Formula {
+  std::string file;
+  std::string name;
+  std::vector<FormulaFat> fats;  // shares sum to one
+  Share superfat;                // lye reduction, on everything that is fat
+  std::vector<FormulaAlkali> alkalis;
+  WaterAmount water;
+  std::vector<Additive> additives;          // fragrance and colour included, in the file's order
+  Temperature pour_temperature;             // at which volumes turn into masses
+  std::optional<Density> measured_density;  // plain batter, unwhipped; replaces the computed one
+  std::optional<Share> water_lost_in_cure;  // share of the batter's water gone when it is sold
+  std::optional<std::chrono::minutes> cure;
+  std::string note;  // the maker's own words; may be empty
+};
+
+/// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
+/// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
+/// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
+/// value, an additive named like an acid or like something fatty without saying which, an unknown
+/// fat (with the nearest known), more dispersing oil than the formula holds of it.
+Formula read_formula(const Fields& fields);
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,30 @@
+#include "cli/run.h"
+
+#include <filesystem>
+#include <iostream>
+
+namespace {
+
+/// The catalogue beside the installed program, or in the tree it was built from.
+std::string shipped_folder() {
+  namespace fs = std::filesystem;
+  std::error_code none;
+  const fs::path program = fs::read_symlink("/proc/self/exe", none);
+  const fs::path installed = program.parent_path().parent_path() / BRIMWRIGHT_DATADIR;
+  if (fs::is_directory(installed / "moulds", none)) return installed.string();
+  const fs::path tree = BRIMWRIGHT_SOURCE_DIR;
+  return fs::is_directory(tree / "moulds", none) ? tree.string() : "";
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  const std::vector<std::string> arguments(argv + 1, argv + argc);
+  const int status = brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr);
+  std::cout.flush();
+  if (status == 0 && !std::cout) {
+    std::cerr << "standard output: could not be written; check the disk or the pipe\n";
+    return 1;
+  }
+  return status;
+}

@@ -1,0 +1,158 @@
+#include "cli/run.h"
+
+#include "cli/version.h"
+#include "service/service.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+
+namespace brimwright::cli {
+namespace {
+
+constexpr auto about =
+    "From a mould to weighed soap ingredients: measures a mould, turns its volume into\n"
+    "base, topping and decoration for a run of pieces, and works out every weight, both\n"
+    "lyes and the material cost of a piece.\n";
+
+constexpr auto examples =
+    "Examples\n"
+    "  brimwright list moulds\n"
+    "  brimwright gauge moulds/low_bowl.json\n"
+    "  brimwright gauge cup.stl --unit mm --role cavity --depth \"30 mm\"\n"
+    "  brimwright plan examples/spring_order.run.json\n"
+    "  brimwright plan examples/spring_order.run.json --sell 40 --json\n"
+    "\n"
+    "Each command has its own --help. Quantities carry their unit: \"5 mm\", \"2 1/4 in\",\n"
+    "\"2 oz\" (mass), \"2 fl oz\" (US volume), \"49 °C\".\n"
+    "Exit status: 0 done, 1 the input wants mending, 2 a fault of the program.\n";
+
+constexpr auto gauge_examples =
+    "FILE is a mould file (.json) or a mesh (.stl .obj .ply .off .3mf .gltf .glb). Shown are\n"
+    "the volume to the brim and at any depth, and what one millimetre is worth there.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright gauge moulds/fluted_cup_small.json\n"
+    "  brimwright gauge hollow.stl --unit mm --role cavity\n"
+    "  brimwright gauge hollow.stl --unit in --up +y --role cavity --depth \"1 1/2 in\"\n";
+
+constexpr auto plan_examples =
+    "RUN is a run file (.json) that names its mould and formulas. Shown are the pieces to\n"
+    "make, every ingredient of base and topping, both lyes with their effective superfat,\n"
+    "decoration, dust, and the material cost of a piece.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright plan examples/spring_order.run.json\n"
+    "  brimwright plan examples/spring_order.run.json --sell 60\n"
+    "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
+
+constexpr auto list_examples =
+    "With a name, everything known of that one and where it is from.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright list moulds\n"
+    "  brimwright list fats\n"
+    "  brimwright list fats coconut\n";
+
+/// What the words on the command line come to.
+struct Words {
+  service::GaugeRequest gauge;
+  service::PlanRequest plan;
+  service::ListRequest list;
+  std::vector<std::string> library;
+  bool json = false;
+};
+
+void add_common(CLI::App& command, Words& words, const char* teaching) {
+  command.add_flag("--json", words.json, "print one JSON document instead of text");
+  command.footer(teaching);
+}
+
+void add_library(CLI::App& command, Words& words) {
+  command.add_option("--library", words.library, "a further folder files may be named from")
+      ->type_name("FOLDER")
+      ->allow_extra_args(false);
+}
+
+CLI::App* add_gauge(CLI::App& app, Words& words) {
+  CLI::App* gauge = app.add_subcommand("gauge", "measure a mould");
+  gauge->add_option("FILE", words.gauge.file, "a mould file or a mesh")->required();
+  gauge->add_option("--unit", words.gauge.unit, "unit of the mesh's numbers: mm, cm, m or in")
+      ->type_name("UNIT");
+  gauge->add_option("--up", words.gauge.up, "which way is up in the mesh: +x -x +y -y +z -z")
+      ->type_name("AXIS");
+  gauge->add_option("--role", words.gauge.role, "what the mesh is: cavity (the hollow itself)")
+      ->type_name("ROLE");
+  gauge->add_option("--depth", words.gauge.depths, "a depth to read off, with its unit; repeatable")
+      ->type_name("LENGTH")
+      ->allow_extra_args(false);
+  add_library(*gauge, words);
+  add_common(*gauge, words, gauge_examples);
+  return gauge;
+}
+
+CLI::App* add_plan(CLI::App& app, Words& words) {
+  CLI::App* plan =
+      app.add_subcommand("plan", "plan a run: every weight, both lyes, the cost of a piece");
+  plan->add_option("RUN", words.plan.file, "a run file")->required();
+  plan->add_option("--sell", words.plan.sell,
+                   "saleable pieces wanted, instead of the file's number")
+      ->type_name("N");
+  add_library(*plan, words);
+  add_common(*plan, words, plan_examples);
+  return plan;
+}
+
+CLI::App* add_list(CLI::App& app, Words& words) {
+  CLI::App* list = app.add_subcommand("list", "show what ships: moulds, fats");
+  list->add_option("WHAT", words.list.what, "moulds or fats");
+  list->add_option("NAME", words.list.name, "one of them");
+  add_common(*list, words, list_examples);
+  return list;
+}
+
+/// CLI11 words its complaints over several lines; a maker gets one.
+std::string one_line(std::string text) {
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  while (!text.empty() && text.back() == ' ') text.pop_back();
+  return text;
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, const std::string& shipped, std::ostream& out,
+        std::ostream& err) {
+  Words words;
+  CLI::App app(about, "brimwright");
+  app.footer(examples);
+  app.set_version_flag("--version", std::string("brimwright ") + version);
+  app.require_subcommand(1);
+  const CLI::App* gauge = add_gauge(app, words);
+  const CLI::App* plan = add_plan(app, words);
+  add_list(app, words);
+  try {
+    // CLI11 takes the words last first.
+    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+  } catch (const CLI::Success& wanted) {  // --help and --version
+    app.exit(wanted, out, err);
+    return 0;
+  } catch (const CLI::ParseError& error) {
+    err << "command line: " << one_line(error.what()) << "; brimwright --help shows how\n";
+    return 1;
+  }
+
+  service::Request request;
+  request.form = words.json ? service::Form::json : service::Form::text;
+  if (gauge->parsed())
+    request.what = words.gauge;
+  else if (plan->parsed())
+    request.what = words.plan;
+  else
+    request.what = words.list;
+  const auto reply = service::answer(request, {shipped, words.library});
+  out << reply.document;
+  if (!reply.complaint.empty()) err << reply.complaint << "\n";
+  return reply.status;
+}
+
+}  // namespace brimwright::cli

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+#include <functional>
+#include <string>
+
+namespace brimwright::geometry {
+
+struct ChildLimits {
+  std::size_t memory_bytes;
+  std::chrono::milliseconds time;
+};
+
+enum class ChildEnd { finished, gave_up, out_of_memory, out_of_time, broke_down };
+
+struct ChildReport {
+  ChildEnd end;
+  std::string bytes;  // what the child sent, if it finished
+};
+
+/// Sends bytes from the child to its parent; false if the parent no longer listens.
+using Send = std::function<bool(const void* data, std::size_t size)>;
+
+/// Runs `work` in a forked child that can neither write nor open files and has only so much memory
+/// and time, and gives back what it sent. `work` returns whether it succeeded. Whatever the work
+/// does to itself (crash, hang, eat memory) ends the child alone.
+ChildReport run_in_child(const ChildLimits& limits, const std::function<bool(const Send&)>& work);
+
+}  // namespace brimwright::geometry

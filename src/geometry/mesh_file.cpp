@@ -1,0 +1,217 @@
+#include "geometry/mesh_file.h"
+
+#include "geometry/assimp_import.h"
+#include "geometry/enclosed_volume.h"
+#include "geometry/input_file.h"
+#include "geometry/mesh_format.h"
+#include "geometry/package_unit.h"
+#include "geometry/stated_size.h"
+#include "geometry/stl_file.h"
+#include "geometry/weld.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace brimwright::geometry {
+namespace {
+
+/// A mesh in its file's own numbers and axes, with what the file itself or its standard says of
+/// them.
+struct RawMesh {
+  TriangleMesh mesh;
+  std::optional<PackageUnit> own_unit;
+  Axis own_up = Axis::plus_z;
+  std::vector<Remark> remarks;
+};
+
+[[noreturn]] void refuse(const std::string& file, const std::string& field,
+                         const std::string& problem, const std::string& remedy) {
+  throw UserError({.file = file, .field = field, .problem = problem, .remedy = remedy});
+}
+
+std::string in_small_letters(std::string text) {
+  for (char& c : text) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return text;
+}
+
+RawMesh raw_of(ImportedMesh imported, std::optional<std::size_t> stated, const std::string& file) {
+  if (stated && imported.polygons != *stated) {
+    refuse(file, "",
+           "promises " + std::to_string(*stated) + " facets but " +
+               std::to_string(imported.polygons) + " could be read",
+           "it was cut short or is broken; copy or export it again");
+  }
+  drop_unused_vertices(imported.mesh);
+  RawMesh raw{.mesh = std::move(imported.mesh), .own_unit = {}, .remarks = {}};
+  if (imported.objects > 1) {
+    raw.remarks.push_back({Severity::note, file + " holds " + std::to_string(imported.objects) +
+                                               " objects, measured together"});
+  }
+  return raw;
+}
+
+RawMesh raw_stl(const std::string& bytes, const std::string& file) {
+  if (stl_kind(bytes, file) == StlKind::binary) {
+    return {.mesh = binary_stl(bytes, file), .own_unit = {}, .remarks = {}};
+  }
+  const std::string text = in_small_letters(bytes);  // Assimp knows its keywords in no other
+  const std::size_t facets = facets_of_text_stl(text, file);
+  return raw_of(import_by_assimp(text, MeshFormat::stl, file), facets, file);
+}
+
+RawMesh raw_mesh(const std::string& bytes, MeshFormat format, const std::string& file) {
+  if (format == MeshFormat::stl) return raw_stl(bytes, file);
+  std::optional<PackageUnit> own_unit;
+  Axis own_up = Axis::plus_z;
+  if (format == MeshFormat::three_mf) own_unit = unit_of_package(bytes, file);
+  if (format == MeshFormat::gltf || format == MeshFormat::glb) {
+    own_unit = PackageUnit{"meter", 1000};  // glTF 2.0 specification, section 3.4
+    own_up = Axis::plus_y;
+  }
+  const auto stated = stated_polygons(bytes, format, file);
+  RawMesh raw = raw_of(import_by_assimp(bytes, format, file), stated, file);
+  raw.own_unit = own_unit;
+  raw.own_up = own_up;
+  return raw;
+}
+
+void refuse_empty(const TriangleMesh& mesh, const std::string& file) {
+  if (mesh.triangles.empty())
+    refuse(file, "", "holds no facets", "export the shape as a solid mesh");
+}
+
+void refuse_not_finite(const TriangleMesh& mesh, const std::string& file) {
+  for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
+    for (const std::uint32_t corner : mesh.triangles[i]) {
+      for (const double number : mesh.vertices_mm[corner]) {
+        if (std::isfinite(number)) continue;
+        refuse(file, "facet " + std::to_string(i + 1), "has a corner that is not a number",
+               "export it again");
+      }
+    }
+  }
+}
+
+double in_mm(LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::millimetre:
+      return 1;
+    case LengthUnit::centimetre:
+      return centimetre / millimetre;
+    case LengthUnit::metre:
+      return metre / millimetre;
+    case LengthUnit::inch:
+      return inch / millimetre;
+  }
+  return 1;
+}
+
+/// "60 x 40 x 25": the mesh's own numbers times `factor`.
+std::string size_text(const TriangleMesh& mesh, double factor, int decimals) {
+  const Box box = bounding_box(mesh);
+  std::string text;
+  for (std::size_t i = 0; i < 3; ++i) {
+    if (i > 0) text += " x ";
+    text += trimmed((box.high_mm[i] - box.low_mm[i]) * factor, decimals);
+  }
+  return text;
+}
+
+[[noreturn]] void refuse_without_unit(const TriangleMesh& mesh, const MeshReading& reading,
+                                      const std::string& file) {
+  const std::string as_is = size_text(mesh, 1, 2);
+  const std::string problem = "does not say its unit: it would be " + as_is + " mm, or " + as_is +
+                              " cm, or " + as_is + " in, which is " +
+                              size_text(mesh, inch / millimetre, 0) + " mm";
+  if (!reading.unit_belongs_at.file.empty())
+    throw UserError(reading.unit_belongs_at, "is missing, and " + file + " " + problem,
+                    "say which with \"mm\", \"cm\", \"m\" or \"in\"");
+  refuse(file, "", problem, "say which with --unit mm, --unit cm, --unit m or --unit in");
+}
+
+/// The unit that fits `own`, if it is one of ours; microns and feet are turned into millimetres.
+std::optional<LengthUnit> as_length_unit(const PackageUnit& own) {
+  for (const LengthUnit unit :
+       {LengthUnit::millimetre, LengthUnit::centimetre, LengthUnit::metre, LengthUnit::inch}) {
+    if (in_mm(unit) == own.in_mm) return unit;
+  }
+  return std::nullopt;
+}
+
+/// The unit of the file's numbers, and their factor to millimetres.
+std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& reading,
+                                           const std::string& file) {
+  if (!raw.own_unit) {
+    if (!reading.unit) refuse_without_unit(raw.mesh, reading, file);
+    return {*reading.unit, in_mm(*reading.unit)};
+  }
+  const std::optional<LengthUnit> own = as_length_unit(*raw.own_unit);
+  if (reading.unit && reading.unit != own) {
+    refuse(file, "", "counts in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
+           "leave the unit away, or export it again if its size is wrong");
+  }
+  if (own) return {*own, raw.own_unit->in_mm};
+  raw.remarks.push_back(
+      {Severity::note, file + " counts in " + raw.own_unit->name + "; it was turned into mm"});
+  return {LengthUnit::millimetre, raw.own_unit->in_mm};
+}
+
+/// `p` turned, without mirroring, so that what pointed along `up` points along +z.
+std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
+  const auto [x, y, z] = p;
+  switch (up) {
+    case Axis::plus_x:
+      return {-z, y, x};
+    case Axis::minus_x:
+      return {z, y, -x};
+    case Axis::plus_y:
+      return {x, -z, y};
+    case Axis::minus_y:
+      return {x, z, -y};
+    case Axis::plus_z:
+      return p;
+    case Axis::minus_z:
+      return {x, -y, -z};
+  }
+  return p;
+}
+
+void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
+  constexpr double largest_mm = 20'000;  // our own bounds: no studio's mould is outside them
+  constexpr double smallest_mm = 0.5;
+  const Box box = bounding_box(mesh);
+  double largest = 0;
+  for (std::size_t i = 0; i < 3; ++i) {
+    largest = std::max(largest, box.high_mm[i] - box.low_mm[i]);
+  }
+  if (largest <= largest_mm && largest >= smallest_mm) return;
+  refuse(file, "", "would be " + size_text(mesh, 1, 3) + " mm, which no mould is",
+         "check its unit");
+}
+
+}  // namespace
+
+MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
+  const MeshFormat format = mesh_format(path);
+  RawMesh raw = raw_mesh(bytes_of(path), format, path);
+  refuse_empty(raw.mesh, path);
+  refuse_not_finite(raw.mesh, path);
+  const auto [unit, factor] = settled_unit(raw, reading, path);
+  const Axis up = reading.up.value_or(raw.own_up);
+  for (auto& vertex : raw.mesh.vertices_mm) {
+    for (double& coordinate : vertex) coordinate *= factor;
+    vertex = upright(vertex, up);
+  }
+  refuse_absurd_size(raw.mesh, path);
+  if (!reading.up && up != Axis::plus_z) {
+    raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +
+                                               " up, as the standard of its kind of file says"});
+  }
+  return {.mesh = std::move(raw.mesh), .unit = unit, .up = up, .remarks = std::move(raw.remarks)};
+}
+
+}  // namespace brimwright::geometry

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "geometry/triangle_mesh.h"
+#include "units/remark.h"
+#include "units/user_error.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::geometry {
+
+enum class LengthUnit { millimetre, centimetre, metre, inch };
+enum class Axis { plus_x, minus_x, plus_y, minus_y, plus_z, minus_z };
+
+/// "mm", "cm", "m" or "in"; "+x" to "-z". UserError at `where` otherwise.
+LengthUnit length_unit(const std::string& text, const Place& where);
+Axis axis(const std::string& text, const Place& where);
+std::string name_of(LengthUnit unit);
+std::string name_of(Axis up);
+
+/// A mesh as read, in millimetres, turned so that `up` became +z.
+struct MeshFile {
+  TriangleMesh mesh;
+  LengthUnit unit = LengthUnit::millimetre;  // what the file's numbers were
+  Axis up = Axis::plus_z;                    // which way was up in the file
+  std::vector<Remark> remarks;
+};
+
+/// What the person said of the file; nothing is guessed in its place.
+struct MeshReading {
+  /// Needed for STL, OBJ, PLY, OFF; 3MF states its own, glTF is metres.
+  std::optional<LengthUnit> unit = {};
+  std::optional<Axis> up = {};  // +z if not said, but +y for glTF, whose standard says so
+  Place unit_belongs_at = {};  // where a missing unit is to be written; empty: --unit
+};
+
+/// Reads an STL (binary or ASCII), OBJ, PLY, OFF, 3MF, glTF or GLB file; the kind is told by the
+/// file's ending and checked against its content.
+///
+/// Throws UserError for a missing, unreadable, empty or broken file, for coordinates that are not
+/// finite, and for a missing unit (showing the size as mm, cm and in). A unit that contradicts the
+/// one the file states is refused.
+MeshFile read_mesh(const std::string& path, const MeshReading& reading);
+
+}  // namespace brimwright::geometry

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <vector>
+
+namespace brimwright::geometry {
+
+/// A surface of triangles. Heights grow along +z.
+struct TriangleMesh {
+  std::vector<std::array<double, 3>> vertices_mm;
+  std::vector<std::array<std::uint32_t, 3>> triangles;  // anticlockwise seen from outside
+};
+
+}  // namespace brimwright::geometry

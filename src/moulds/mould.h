@@ -1,0 +1,42 @@
+#pragma once
+
+#include "geometry/level_curve.h"
+#include "units/quantity.h"
+#include "units/remark.h"
+#include "units/share.h"
+
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::moulds {
+
+/// How a cavity's volume was found. Water is the referee.
+enum class Way { dimensions, mesh, water };
+std::string name_of(Way way);  // "dimensions", "mesh", "water"
+
+/// One way's answer for one cavity.
+struct Measurement {
+  Way way;
+  Volume brimful;  // water weighed to a line: scaled up to the brim by the curve's shape
+  std::optional<Share> spread = {};  // repeated water weighings: (largest - smallest) / mean
+};
+
+/// What she fills: cavities that are all alike, each known by one level curve.
+struct Mould {
+  std::string file;
+  std::string name;
+  std::string description;  // what the cavity is, in words: its shape or its mesh file
+  std::string note;         // the maker's own words; may be empty
+  int cavities = 1;         // in one mould
+  int owned = 1;            // moulds of this kind in the studio
+  std::optional<std::chrono::minutes> unmould_after;
+  geometry::LevelCurve curve;             // one cavity, after water had its word
+  double detail_factor = 1;               // water / (dimensions or mesh) where water was weighed
+  std::vector<Measurement> measurements;  // most trusted first
+  Length floor = {};  // height of the lowest point in the mesh's own frame; zero for shapes
+  std::vector<Remark> remarks;
+};
+
+}  // namespace brimwright::moulds

@@ -1,0 +1,233 @@
+#include "moulds/mould_file.h"
+
+#include "moulds/mesh_cavity.h"
+#include "moulds/shape.h"
+#include "moulds/water_weighing.h"
+#include "units/printing.h"
+
+#include <cmath>
+#include <filesystem>
+#include <optional>
+#include <utility>
+
+namespace brimwright::moulds {
+namespace {
+
+using geometry::LevelCurve;
+
+/// Apart by more than this, two ways of measuring are both shown; so are rounds of water.
+constexpr double fair_agreement = 0.03;  // common practice, no source
+/// A detail factor beyond these is a slip, not flutes or lettering.
+constexpr double least_detail = 0.5, most_detail = 2;  // common practice, no source
+
+constexpr Volume small_cavity = 1 * millilitre, large_cavity = 20 * litre;
+
+std::string ml(Volume volume) {
+  const double value = volume / millilitre;
+  return fixed(value, value < 10 ? 2 : value < 1000 ? 1 : 0) + " ml";
+}
+
+std::string in_percent(double share) { return fixed(share * 100, 1) + " %"; }
+
+/// A cavity's curve as dimensions or mesh give it, before water has its word.
+struct Dry {
+  LevelCurve curve;
+  Length floor;
+  std::string description;
+  std::vector<Measurement> measurements;  // most trusted first
+  std::vector<Remark> remarks;
+};
+
+/// Cups that hold a cast by widening downward exist, but two swapped measures are commoner.
+std::vector<Remark> remarks_on(const Shape& shape) {
+  const auto narrows = [](Length floor, Length brim) { return floor > brim; };
+  bool swapped = false;
+  if (const auto* cup = std::get_if<Frustum>(&shape))
+    swapped = narrows(cup->floor_diameter, cup->brim_diameter);
+  if (const auto* cup = std::get_if<FlutedCup>(&shape))
+    swapped = narrows(cup->floor_diameter, cup->brim_diameter);
+  if (const auto* ring = std::get_if<TurnedRing>(&shape))
+    swapped = narrows(ring->outer_floor_diameter, ring->outer_brim_diameter) ||
+              narrows(ring->post_brim_diameter, ring->post_floor_diameter);
+  if (!swapped) return {};
+  return {{Severity::caution,
+           "The cavity is narrower at the brim than at the floor, which holds the cast fast; check "
+           "whether floor and brim measures are swapped."}};
+}
+
+Dry of_dimensions(const Shape& shape) {
+  LevelCurve curve = level_curve(shape);
+  const Volume brimful = curve.brimful();
+  return {.curve = std::move(curve),
+          .floor = {},
+          .description = described(shape),
+          .measurements = {{.way = Way::dimensions, .brimful = brimful}},
+          .remarks = remarks_on(shape)};
+}
+
+Dry of_mesh(MeshCavity mesh) {
+  const Volume brimful = mesh.curve.brimful();
+  return {.curve = std::move(mesh.curve),
+          .floor = mesh.floor,
+          .description = std::move(mesh.description),
+          .measurements = {{.way = Way::mesh, .brimful = brimful}},
+          .remarks = std::move(mesh.remarks)};
+}
+
+/// The mesh's curve where there is one, with the dimensions as the second opinion.
+Dry read_dry(const std::optional<Shape>& shape, const std::optional<Fields>& mesh,
+             const Library& library) {
+  if (!mesh) return of_dimensions(*shape);
+  Dry cavity = of_mesh(read_mesh_cavity(*mesh, library));
+  if (shape) {
+    const Dry second = of_dimensions(*shape);
+    cavity.description += "; " + second.description;
+    cavity.measurements.push_back(second.measurements.front());
+    cavity.remarks.insert(cavity.remarks.end(), second.remarks.begin(), second.remarks.end());
+  }
+  return cavity;
+}
+
+void check_detail_factor(double factor, const WaterWeighing& water, const Dry& dry, Volume weighed,
+                         Volume expected) {
+  if (factor >= least_detail && factor <= most_detail) return;
+  throw UserError({water.place.file, water.place.field + "/weighings"},
+                  "water says " + ml(weighed) + " a cavity where the " +
+                      name_of(dry.measurements.front().way) + " say " + ml(expected) + ", " +
+                      trimmed(factor, 2) + " times",
+                  "check whether one cavity or all were weighed (\"of\"), the line filled to, and "
+                  "the units");
+}
+
+/// Water / dry, and the water's measurement put first.
+double let_water_decide(Dry& dry, const WaterWeighing& water, int cavities) {
+  const Volume weighed = water.volume_each(cavities);
+  const Volume expected = dry.curve.volume_below(water.depth_in(dry.curve));
+  const double factor = weighed / expected;
+  check_detail_factor(factor, water, dry, weighed, expected);
+  dry.curve = dry.curve.holding(factor);
+  dry.measurements.insert(
+      dry.measurements.begin(),
+      {.way = Way::water, .brimful = dry.curve.brimful(), .spread = water.spread()});
+  return factor;
+}
+
+void remark_on_spread(const std::vector<Measurement>& measurements, std::vector<Remark>& remarks) {
+  for (const Measurement& found : measurements)
+    if (found.spread && found.spread->of_one() > fair_agreement)
+      remarks.push_back({Severity::caution, "The water weighings differ by " +
+                                                in_percent(found.spread->of_one()) +
+                                                " among themselves; weigh again."});
+}
+
+void remark_on_disagreement(const std::vector<Measurement>& measurements,
+                            std::vector<Remark>& remarks) {
+  for (std::size_t i = 0; i < measurements.size(); ++i)
+    for (std::size_t j = i + 1; j < measurements.size(); ++j) {
+      const auto& [trusted, other] = std::pair(measurements[i], measurements[j]);
+      const double apart = trusted.brimful / other.brimful - 1;
+      if (std::abs(apart) <= fair_agreement) continue;
+      remarks.push_back({Severity::caution,
+                         "By " + name_of(trusted.way) + " a cavity holds " + ml(trusted.brimful) +
+                             " to the brim, by " + name_of(other.way) + " " + ml(other.brimful) +
+                             ": " + in_percent(std::abs(apart)) + (apart > 0 ? " more" : " less") +
+                             ". The " + name_of(measurements.front().way) + " figure is used."});
+    }
+}
+
+void remark_on_size(Volume brimful, std::vector<Remark>& remarks) {
+  if (brimful < small_cavity)
+    remarks.push_back({Severity::caution, "One cavity holds only " +
+                                              trimmed(brimful / millilitre, 4) +
+                                              " ml; check the unit it was measured in."});
+  if (brimful > large_cavity)
+    remarks.push_back({Severity::caution, "One cavity holds " + fixed(brimful / litre, 1) +
+                                              " litres; check the unit it was measured in."});
+}
+
+void check_ways(const Fields& fields, bool has_cavity, bool has_water) {
+  if (has_cavity) return;
+  if (has_water)
+    throw UserError(
+        fields.place("shape"),
+        "is missing: water alone tells what the cavity holds, but not what it holds to a "
+        "pour line",
+        "add the shape's rough measures; the water then corrects them");
+  throw UserError(fields.place("shape"), "is missing, and so is \"mesh\"",
+                  "give the cavity's inside measures as \"shape\", or a file as \"mesh\"");
+}
+
+/// What a mould file says beside its measures.
+struct Heading {
+  std::string name;
+  std::string note;
+  int cavities;
+  int owned;
+  std::optional<std::chrono::minutes> unmould_after;
+};
+
+int count(const Fields& fields, const char* key) {
+  return static_cast<int>(fields.whole_number(key, 1, 1000));
+}
+
+Heading read_heading(const Fields& fields) {
+  fields.optional_text("$schema");  // for editors
+  fields.choice("schema", {"brimwright.mould/1"});
+  Heading heading{.name = fields.text("name"),
+                  .note = fields.optional_text("note").value_or(""),
+                  .cavities = count(fields, "cavities"),
+                  .owned = fields.has("owned") ? count(fields, "owned") : 1,
+                  .unmould_after = {}};
+  if (fields.has("unmould_after")) heading.unmould_after = fields.duration("unmould_after");
+  return heading;
+}
+
+Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {
+  Mould mould{.file = file,
+              .name = std::move(heading.name),
+              .description = std::move(dry.description),
+              .note = std::move(heading.note),
+              .cavities = heading.cavities,
+              .owned = heading.owned,
+              .unmould_after = heading.unmould_after,
+              .curve = std::move(dry.curve),
+              .detail_factor = detail_factor,
+              .measurements = std::move(dry.measurements),
+              .floor = dry.floor,
+              .remarks = std::move(dry.remarks)};
+  remark_on_spread(mould.measurements, mould.remarks);
+  remark_on_disagreement(mould.measurements, mould.remarks);
+  remark_on_size(mould.curve.brimful(), mould.remarks);
+  return mould;
+}
+
+}  // namespace
+
+Mould read_mould(const std::string& path, const Library& library) {
+  const Fields fields = Fields::read(path);
+  Heading heading = read_heading(fields);
+  const auto shape_fields = fields.optional_object("shape");
+  const auto mesh = fields.optional_object("mesh");
+  const auto water_fields = fields.optional_object("water");
+  fields.refuse_unknown();
+  check_ways(fields, shape_fields || mesh, water_fields.has_value());
+
+  std::optional<Shape> shape;
+  std::optional<WaterWeighing> water;
+  if (shape_fields) shape = read_shape(*shape_fields);
+  if (water_fields) water = read_water(*water_fields);
+  Dry dry = read_dry(shape, mesh, library);
+  const double detail_factor = water ? let_water_decide(dry, *water, heading.cavities) : 1;
+  return assembled(path, std::move(heading), std::move(dry), detail_factor);
+}
+
+Mould mould_of_mesh(const std::string& path, const geometry::MeshReading& reading) {
+  Heading heading{.name = std::filesystem::path(path).stem().string(),
+                  .note = {},
+                  .cavities = 1,
+                  .owned = 1,
+                  .unmould_after = {}};
+  return assembled(path, std::move(heading), of_mesh(measured_mesh(path, reading)), 1);
+}
+
+}  // namespace brimwright::moulds

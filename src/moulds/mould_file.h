@@ -1,0 +1,21 @@
+#pragma once
+
+#include "geometry/mesh_file.h"
+#include "moulds/library.h"
+#include "moulds/mould.h"
+#include "units/fields.h"
+
+#include <string>
+
+namespace brimwright::moulds {
+
+/// Reads a mould file (schema brimwright.mould/1) and measures its cavity every way the file gives.
+///
+/// Where two ways differ by more than 3 %, a caution shows both. Water, where weighed, decides: the
+/// curve is scaled by the detail factor. Throws UserError with file and field for anything wrong.
+Mould read_mould(const std::string& path, const Library& library);
+
+/// A mesh on its own as a mould of one cavity: what `gauge cup.stl` measures.
+Mould mould_of_mesh(const std::string& path, const geometry::MeshReading& reading);
+
+}  // namespace brimwright::moulds

@@ -1,0 +1,8 @@
+#pragma once
+
+// The room's table of contents: mould files and shapes -> cavities -> level curves.
+
+#include "moulds/library.h"
+#include "moulds/mould.h"
+#include "moulds/mould_file.h"
+#include "moulds/shape.h"

@@ -1,0 +1,46 @@
+#include "planning/cost.h"
+
+#include <algorithm>
+
+namespace brimwright::planning {
+namespace {
+
+/// Adds to the line of that name, so that an oil in both batters is one line.
+void use(std::vector<CostLine>& lines, const std::string& name, Mass mass) {
+  const auto line =
+      std::find_if(lines.begin(), lines.end(), [&](const CostLine& l) { return l.name == name; });
+  if (line != lines.end())
+    line->used += mass;
+  else
+    lines.push_back({name, mass, {}});
+}
+
+void use_all(std::vector<CostLine>& lines, const std::vector<Ingredient>& ingredients) {
+  for (const auto& ingredient : ingredients) use(lines, ingredient.price_name, ingredient.weighed);
+}
+
+}  // namespace
+
+Cost cost_of(const Plan& plan, const Purse& purse) {
+  Cost cost;
+  use_all(cost.lines, plan.pour.batter.weighing.ingredients);
+  for (const auto& layer : plan.pour.layers) use_all(cost.lines, layer.colours);
+  if (plan.pipe) use_all(cost.lines, plan.pipe->batter.weighing.ingredients);
+  for (const auto& decoration : plan.perch) use(cost.lines, decoration.material, decoration.make);
+  for (const auto& dust : plan.dust) use(cost.lines, dust.name, dust.make);
+
+  cost.total = {0, purse.currency};
+  for (auto& line : cost.lines) {
+    const auto price = purse.prices.find(line.name);
+    if (price == purse.prices.end()) {
+      cost.unpriced.push_back(line.name);
+      continue;
+    }
+    line.cost = scaled(price->second.paid, line.used / price->second.pack);
+    cost.total = cost.total + *line.cost;
+  }
+  cost.per_piece = scaled(cost.total, 1.0 / static_cast<double>(plan.pieces.sell));
+  return cost;
+}
+
+}  // namespace brimwright::planning

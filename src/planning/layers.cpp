@@ -1,0 +1,167 @@
+#include "planning/layers.h"
+
+#include "planning/scales.h"
+#include "units/printing.h"
+#include "units/rounding.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace brimwright::planning {
+namespace {
+
+Place layers_place(const Run& run) { return {run.file, "/pour/layers"}; }
+
+bool is_rest(const Layer& layer) { return std::holds_alternative<LayerRest>(layer.amount); }
+
+void require_one_way(const Run& run) {
+  const auto& layers = run.pour.layers;
+  const auto rests = std::count_if(layers.begin(), layers.end(), is_rest);
+  if (rests > 1)
+    throw UserError(layers_place(run), "two layers take the rest", "let one layer take the rest");
+  std::size_t way = std::variant_npos;
+  for (const auto& layer : layers) {
+    if (is_rest(layer)) continue;
+    if (way != std::variant_npos && way != layer.amount.index())
+      throw UserError(layers_place(run), "layers are said in different ways",
+                      "give all of them as depth, or all as mass, or all as parts");
+    way = layer.amount.index();
+  }
+  const bool by_parts =
+      way != std::variant_npos && std::any_of(layers.begin(), layers.end(), [](const Layer& layer) {
+        return std::holds_alternative<LayerParts>(layer.amount);
+      });
+  if (by_parts && rests > 0)
+    throw UserError(layers_place(run), "parts leave no rest", "give that layer its parts too");
+}
+
+/// What a layer takes in the measure it is said in: mm, g or parts.
+double amount_of(const Layer& layer) {
+  if (const auto* depth = std::get_if<LayerDepth>(&layer.amount))
+    return depth->thickness / millimetre;
+  if (const auto* mass = std::get_if<LayerMass>(&layer.amount)) return mass->each / gram;
+  if (const auto* parts = std::get_if<LayerParts>(&layer.amount)) return parts->parts;
+  return 0;
+}
+
+/// Amounts in one measure that add up to `whole`: the rest filled in, or a refusal with the figure.
+std::vector<double> amounts_up_to(const Run& run, double whole, const std::string& unit) {
+  std::vector<double> amounts;
+  double said = 0;
+  bool has_rest = false;
+  for (const auto& layer : run.pour.layers) {
+    amounts.push_back(amount_of(layer));
+    said += amounts.back();
+    has_rest = has_rest || is_rest(layer);
+  }
+  const double left = whole - said;
+  const std::string figures =
+      "the layers take " + trimmed(said, 1) + " " + unit + " of " + trimmed(whole, 1) + " " + unit;
+  if (has_rest && left <= 0)
+    throw UserError(layers_place(run), figures + ", which leaves nothing for the rest",
+                    "make a layer smaller or raise the pour line");
+  // A fifth of a per cent is less than anyone pours to: common practice, no source.
+  if (!has_rest && std::abs(left) > 0.002 * whole)
+    throw UserError(layers_place(run), figures,
+                    "let one of them take the rest with \"rest\": true");
+  for (std::size_t i = 0; i < amounts.size(); ++i)
+    if (is_rest(run.pour.layers[i])) amounts[i] = left;
+  return amounts;
+}
+
+/// Volumes at the layers' upper faces in one cavity; the last is the volume to the pour line.
+std::vector<Volume> upper_faces(const Run& run, Length line, Density batter) {
+  const auto& curve = run.pour.mould.curve;
+  const auto& layers = run.pour.layers;
+  const Volume poured = curve.volume_below(line);
+  const bool by_depth = std::any_of(layers.begin(), layers.end(), [](const Layer& layer) {
+    return std::holds_alternative<LayerDepth>(layer.amount);
+  });
+  const bool by_mass = std::any_of(layers.begin(), layers.end(), [](const Layer& layer) {
+    return std::holds_alternative<LayerMass>(layer.amount);
+  });
+  std::vector<double> amounts;
+  if (by_depth) {
+    amounts = amounts_up_to(run, line / millimetre, "mm");
+  } else if (by_mass) {
+    amounts = amounts_up_to(run, poured * batter / gram, "g");
+  } else {
+    for (const auto& layer : layers) amounts.push_back(is_rest(layer) ? 1 : amount_of(layer));
+  }
+  double whole = 0;
+  for (const double amount : amounts) whole += amount;
+  std::vector<Volume> faces;
+  double so_far = 0;
+  for (const double amount : amounts) {
+    so_far += amount;
+    const double reached = so_far / whole;
+    faces.push_back(by_depth ? curve.volume_below(reached * line) : reached * poured);
+  }
+  faces.back() = poured;
+  return faces;
+}
+
+Ingredient dosed(const LayerColour& colour, Mass layer, Mass fats, const Scales& scales) {
+  const Mass basis = colour.rate.of == RateBasis::fats ? fats : layer;
+  Mass exact;
+  if (const auto* share = std::get_if<Share>(&colour.rate.amount))
+    exact = share->of_one() * basis;
+  else
+    exact = std::get<SpecificVolume>(colour.rate.amount) * basis * *colour.bulk_density;
+  const auto [step, weighings] = on_fine_scale(scales, exact);
+  std::optional<Volume> spoonful;
+  if (colour.bulk_density) spoonful = exact / *colour.bulk_density;
+  return {.name = colour.name,
+          .price_name = colour.name,
+          .role = Role::additive,
+          .goes_into = "batter",
+          .exact = exact,
+          .weighed = rounded_nearest(exact, step),
+          .step = step,
+          .weighings = weighings,
+          .spoonful = spoonful,
+          .set_aside = {}};
+}
+
+}  // namespace
+
+std::vector<LayerTally> layers_of(const Run& run, Length line, Density batter) {
+  std::vector<LayerTally> tallies;
+  if (run.pour.layers.empty()) return tallies;
+  require_one_way(run);
+  const auto& curve = run.pour.mould.curve;
+  const auto faces = upper_faces(run, line, batter);
+  Volume below;
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    const Volume each = faces[i] - below;
+    tallies.push_back({.name = run.pour.layers[i].name,
+                       .from = curve.depth_at(below),
+                       .to = curve.depth_at(faces[i]),
+                       .volume_each = each,
+                       .mass_each = each * batter,
+                       .mass = {},
+                       .colours = {}});
+    below = faces[i];
+  }
+  return tallies;
+}
+
+void share_batter(std::vector<LayerTally>& tallies, const Run& run, Mass batter,
+                  Share fats_of_batter) {
+  Volume poured;
+  for (const auto& layer : tallies) poured += layer.volume_each;
+  Mass left = batter;
+  for (std::size_t i = 0; i < tallies.size(); ++i) {
+    auto& layer = tallies[i];
+    const bool is_last = i + 1 == tallies.size();  // takes what rounding left, so the sum is kept
+    layer.mass = is_last
+                     ? left
+                     : rounded_nearest(layer.volume_each / poured * batter, run.scales.large.reads);
+    left -= layer.mass;
+    for (const auto& colour : run.pour.layers[i].colours)
+      layer.colours.push_back(
+          dosed(colour, layer.mass, fats_of_batter.of_one() * layer.mass, run.scales));
+  }
+}
+
+}  // namespace brimwright::planning

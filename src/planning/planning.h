@@ -1,0 +1,7 @@
+#pragma once
+
+// The room's table of contents: a run with its moulds and formulas -> a plan.
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "planning/weighing.h"

@@ -1,0 +1,18 @@
+#include "planning/scales.h"
+
+#include "units/rounding.h"
+
+#include <algorithm>
+
+namespace brimwright::planning {
+
+OnScale on_large_scale(const Scales& scales, Mass mass) {
+  return {scales.large.reads, std::max<std::int64_t>(1, whole_up(mass / scales.large.holds))};
+}
+
+OnScale on_fine_scale(const Scales& scales, Mass mass) {
+  if (mass <= scales.fine.holds) return {scales.fine.reads, 1};
+  return on_large_scale(scales, mass);
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,292 @@
+#include "planning/weighing.h"
+
+#include "planning/scales.h"
+#include "units/printing.h"
+#include "units/rounding.h"
+
+#include <numeric>
+
+namespace brimwright::planning {
+namespace {
+
+using chemistry::Alkali;
+using chemistry::Formula;
+
+std::string shown(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
+
+Mass sum_of(const std::vector<Mass>& masses) {
+  return std::accumulate(masses.begin(), masses.end(), Mass{});
+}
+
+std::vector<Mass> weighed_masses(const std::vector<Ingredient>& ingredients) {
+  std::vector<Mass> masses;
+  for (const auto& ingredient : ingredients) masses.push_back(ingredient.weighed);
+  return masses;
+}
+
+/// Rounded up: a batch must never run short because of the scale.
+std::vector<Ingredient> weighed_fats(const Formula& formula, const chemistry::Proportions& per_fat,
+                                     Mass all_fats, const Scales& scales) {
+  std::vector<Ingredient> fats;
+  for (std::size_t i = 0; i < formula.fats.size(); ++i) {
+    const auto& fat = formula.fats[i].fat;
+    const Mass exact = per_fat.fats[i] * all_fats;
+    const auto [step, weighings] = on_large_scale(scales, exact);
+    const Mass set_aside = rounded_nearest(per_fat.set_aside[i] * all_fats, scales.fine.reads);
+    fats.push_back({.name = fat.name,
+                    .price_name = fat.id,
+                    .role = Role::fat,
+                    .index = i,
+                    .goes_into = "fats",
+                    .exact = exact,
+                    .weighed = rounded_up(exact, step),
+                    .step = step,
+                    .weighings = weighings,
+                    .spoonful = {},
+                    .set_aside = set_aside});
+  }
+  return fats;
+}
+
+std::vector<Ingredient> weighed_additives(const Formula& formula,
+                                          const chemistry::Proportions& per_fat, Mass all_fats,
+                                          const Scales& scales, std::vector<Remark>& remarks) {
+  std::vector<Ingredient> additives;
+  for (std::size_t i = 0; i < formula.additives.size(); ++i) {
+    const auto& additive = formula.additives[i];
+    const Mass exact = per_fat.additives[i] * all_fats;
+    const auto [step, weighings] = on_fine_scale(scales, exact);
+    const Mass weighed = rounded_nearest(exact, step);
+    if (weighed == Mass{} && exact > Mass{})
+      remarks.push_back({Severity::caution, additive.name + ": " + trimmed(exact / gram, 4) +
+                                                " g is less than the fine scale shows; stir a "
+                                                "larger weighed amount into oil and take a share "
+                                                "of that, or make a larger run."});
+    std::optional<Volume> spoonful;
+    if (additive.bulk_density) spoonful = exact / *additive.bulk_density;
+    additives.push_back({.name = additive.name,
+                         .price_name = additive.name,
+                         .role = Role::additive,
+                         .index = i,
+                         .goes_into = chemistry::name_of(additive.goes_into),
+                         .exact = exact,
+                         .weighed = weighed,
+                         .step = step,
+                         .weighings = weighings,
+                         .spoonful = spoonful,
+                         .set_aside = {}});
+  }
+  return additives;
+}
+
+/// One entry for each additive, so that the orders match; those without extra oil weigh nothing.
+std::vector<Ingredient> weighed_extra_oils(const Formula& formula, const std::vector<Mass>& exact,
+                                           const Scales& scales) {
+  std::vector<Ingredient> oils;
+  for (std::size_t i = 0; i < exact.size(); ++i) {
+    const auto& dispersal = formula.additives[i].dispersal;
+    const auto [step, weighings] = on_fine_scale(scales, exact[i]);
+    const std::string oil = dispersal ? dispersal->oil.name : "";
+    oils.push_back({.name = oil + " to disperse the " + formula.additives[i].name,
+                    .price_name = dispersal ? dispersal->oil.id : "",
+                    .role = Role::extra_oil,
+                    .index = i,
+                    .goes_into = "batter",
+                    .exact = exact[i],
+                    .weighed = rounded_nearest(exact[i], step),
+                    .step = step,
+                    .weighings = weighings,
+                    .spoonful = {},
+                    .set_aside = {}});
+  }
+  return oils;
+}
+
+/// Rounded down: a step of alkali too many cannot be taken out again.
+std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vector<Mass>& exact,
+                                        const Scales& scales) {
+  std::vector<Ingredient> alkalis;
+  for (std::size_t i = 0; i < exact.size(); ++i) {
+    const auto& alkali = formula.alkalis[i];
+    const std::string name = chemistry::formula_of(alkali.alkali);
+    const auto [step, weighings] = on_fine_scale(scales, exact[i]);
+    const Mass weighed = rounded_down(exact[i], step);
+    if (weighed == Mass{})
+      throw UserError({formula.file, "/alkali/" + std::to_string(i),
+                       "the run needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
+                           ", less than the scale's step of " + trimmed(step / gram, 4) + " g",
+                       "make a larger run or use a finer scale"});
+    alkalis.push_back({.name = name + ", " + trimmed(alkali.purity.in_percent(), 2) + " % pure",
+                       .price_name = name,
+                       .role = Role::alkali,
+                       .index = i,
+                       .goes_into = "lye",
+                       .exact = exact[i],
+                       .weighed = weighed,
+                       .step = step,
+                       .weighings = weighings,
+                       .spoonful = {},
+                       .set_aside = {}});
+  }
+  return alkalis;
+}
+
+Ingredient weighed_water(Mass exact, const Scales& scales) {
+  const auto [step, weighings] = on_large_scale(scales, exact);
+  return {.name = "Water, distilled",
+          .price_name = "water",
+          .role = Role::water,
+          .goes_into = "lye",
+          .exact = exact,
+          .weighed = rounded_nearest(exact, step),
+          .step = step,
+          .weighings = weighings,
+          .spoonful = {},
+          .set_aside = {}};
+}
+
+chemistry::EffectiveSuperfat superfat_of(const Formula& formula,
+                                         const std::vector<Ingredient>& fats,
+                                         const std::vector<Ingredient>& oils,
+                                         const std::vector<Ingredient>& alkalis,
+                                         const std::vector<Ingredient>& additives) {
+  std::vector<chemistry::WeighedFat> all_fats;
+  std::vector<chemistry::WeighedAlkali> all_alkalis;
+  std::vector<chemistry::WeighedAcid> acids;
+  for (std::size_t i = 0; i < fats.size(); ++i)
+    all_fats.push_back(
+        {fats[i].name, formula.fats[i].saponification, fats[i].weighed, fats[i].step});
+  for (std::size_t i = 0; i < additives.size(); ++i) {
+    const auto& additive = formula.additives[i];
+    if (oils[i].weighed > Mass{})
+      all_fats.push_back(
+          {oils[i].name, additive.dispersal->oil.saponification, oils[i].weighed, oils[i].step});
+    if (additive.contains_fat) {
+      const double share = additive.contains_fat->share.of_one();
+      all_fats.push_back({"the fat in " + additive.name, additive.contains_fat->fat.saponification,
+                          share * additives[i].weighed, share * additives[i].step});
+    }
+    if (additive.contains_acid)
+      acids.push_back({additive.name,
+                       additive.contains_acid->share.of_one() * additive.contains_acid->koh_g_per_g,
+                       additives[i].weighed, additives[i].step});
+  }
+  for (std::size_t i = 0; i < alkalis.size(); ++i) {
+    const auto& alkali = formula.alkalis[i];
+    all_alkalis.push_back({alkali.alkali, alkali.purity, alkali.purity_low, alkali.purity_high,
+                           alkalis[i].weighed, alkalis[i].step});
+  }
+  return chemistry::effective_superfat(all_fats, all_alkalis, acids);
+}
+
+/// Fills in what the weighed lye amounts to, in the three ways the trade says water.
+void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ingredient>& alkalis) {
+  Mass pure;
+  for (std::size_t i = 0; i < alkalis.size(); ++i) {
+    const Mass weighed = alkalis[i].weighed;
+    pure += formula.alkalis[i].purity.of_one() * weighed;
+    (formula.alkalis[i].alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
+        weighed;
+  }
+  weighing.lye_strength = Share::of_one(pure / (pure + weighing.water));
+  weighing.water_to_alkali = weighing.water / pure;
+  weighing.water_of_fats = Share::of_one(weighing.water / weighing.fats);
+}
+
+void shout_if_lye_heavy(Weighing& weighing, const Formula& formula) {
+  const auto& superfat = weighing.superfat;
+  if (superfat.nominal < Share{})
+    throw UserError({formula.file, "/superfat",
+                     "on these scales the batter would be lye-heavy: superfat " +
+                         fixed(superfat.nominal.in_percent(), 1) + " %",
+                     "aim higher, use a finer scale or make a larger run"});
+  if (superfat.low < Share{})
+    weighing.remarks.push_back(
+        {Severity::danger,
+         "LYE-HEAVY IS POSSIBLE in " + formula.name + ": the superfat may come out anywhere from " +
+             fixed(superfat.low.in_percent(), 1) + " to " + fixed(superfat.high.in_percent(), 1) +
+             " %, below zero at the low end. Mostly because of " + superfat.dominant_cause +
+             ". To mend it: " + superfat.remedy + "."});
+}
+
+Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales) {
+  const auto per_fat = chemistry::proportions(formula);
+  Weighing weighing;
+  const auto fats = weighed_fats(formula, per_fat, to_make / per_fat.batter, scales);
+  weighing.fats = sum_of(weighed_masses(fats));
+  auto additives = weighed_additives(formula, per_fat, weighing.fats, scales, weighing.remarks);
+  auto oils = weighed_extra_oils(
+      formula, chemistry::extra_oils_for(formula, weighed_masses(additives)), scales);
+  const auto alkalis =
+      weighed_alkalis(formula,
+                      chemistry::alkalis_for(formula, weighed_masses(fats), weighed_masses(oils),
+                                             weighed_masses(additives)),
+                      scales);
+  const auto water =
+      weighed_water(chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats), scales);
+  weighing.water = water.weighed;
+  weighing.aim = formula.superfat;
+  weighing.superfat = superfat_of(formula, fats, oils, alkalis, additives);
+  state_lye(weighing, formula, alkalis);
+
+  auto& all = weighing.ingredients;
+  all.insert(all.end(), fats.begin(), fats.end());
+  for (const auto& oil : oils)
+    if (oil.weighed > Mass{}) all.push_back(oil);
+  all.insert(all.end(), alkalis.begin(), alkalis.end());
+  all.push_back(water);
+  all.insert(all.end(), additives.begin(), additives.end());
+  for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
+  return weighing;
+}
+
+/// More than a point off the aim is a different soap: common practice, no source.
+void warn_of_coarse_scales(Weighing& weighing) {
+  const Share off = weighing.superfat.nominal - weighing.aim;
+  if (off > 1 * percent)
+    weighing.remarks.push_back(
+        {Severity::caution, "The scale's step makes the superfat " +
+                                fixed(weighing.superfat.nominal.in_percent(), 1) +
+                                " % instead of " + fixed(weighing.aim.in_percent(), 1) +
+                                " %: the batch is small for this scale. Use a finer one for the "
+                                "alkali, or make a larger run."});
+}
+
+void remark_on(Weighing& weighing, const Formula& formula) {
+  shout_if_lye_heavy(weighing, formula);
+  warn_of_coarse_scales(weighing);
+  for (const auto& ingredient : weighing.ingredients)
+    if (ingredient.weighings > 1)
+      weighing.remarks.push_back(
+          {Severity::note, ingredient.name + ": " + shown(ingredient.weighed, ingredient.step) +
+                               " is more than the scale holds; weigh it in " +
+                               std::to_string(ingredient.weighings) + " goes."});
+  std::string remembered;
+  for (const auto& fat : formula.fats)
+    if (!fat.from_supplier && !fat.fat.saponification_read)
+      remembered += (remembered.empty() ? "" : "; ") + fat.fat.name;
+  if (!remembered.empty())
+    weighing.remarks.push_back(
+        {Severity::note, "The saponification ranges of " + remembered +
+                             " are from memory, not read in their source; your supplier's value "
+                             "for the lot is better."});
+  const auto cautions = chemistry::rate_cautions(formula, chemistry::proportions(formula));
+  weighing.remarks.insert(weighing.remarks.end(), cautions.begin(), cautions.end());
+}
+
+}  // namespace
+
+Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
+  Mass target = to_make;
+  Weighing weighing = weighed_once(formula, target, scales);
+  // Alkali is rounded down and additives to the nearest step, so the sum may fall a hair short;
+  // then the fats take one more step, never the alkali alone.
+  while (weighing.batter < to_make - 1e-9 * to_make) {
+    target += scales.large.reads;
+    weighing = weighed_once(formula, target, scales);
+  }
+  remark_on(weighing, formula);
+  return weighing;
+}
+
+}  // namespace brimwright::planning

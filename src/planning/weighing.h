@@ -1,0 +1,56 @@
+#pragma once
+
+#include "chemistry/batter.h"
+#include "chemistry/formula.h"
+#include "chemistry/superfat.h"
+#include "planning/run.h"
+#include "units/remark.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::planning {
+
+enum class Role { fat, extra_oil, alkali, water, additive };
+
+/// One thing to weigh for a batter.
+struct Ingredient {
+  std::string name;        // for people: "Olive oil", "NaOH 99 %"
+  std::string price_name;  // how the run's prices call it
+  Role role;
+  std::size_t index = 0;           // in the formula's fats, alkalis or (extra oil too) additives
+  std::string goes_into;           // "fats", "lye", "batter"
+  Mass exact;                      // before rounding
+  Mass weighed;                    // a multiple of `step`
+  Mass step;                       // of the scale it is weighed on
+  std::int64_t weighings = 1;      // goes on that scale
+  std::optional<Volume> spoonful;  // the same by the spoon, where a bulk density is known
+  Mass set_aside;                  // of a fat: the part that first disperses colours
+};
+
+/// A batter on the maker's scales.
+struct Weighing {
+  std::vector<Ingredient>
+      ingredients;  // fats, extra oils, alkalis, water, additives; formula's order
+  Mass batter;      // the sum of what is weighed
+  Mass fats;        // the formula's fats
+  Mass naoh, koh, water;
+  Share lye_strength;  // pure alkali / (pure alkali + water), from the weighed masses
+  double water_to_alkali = 0;
+  Share water_of_fats;
+  Share aim;
+  chemistry::EffectiveSuperfat superfat;
+  std::vector<Remark> remarks;
+};
+
+/// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
+/// to the scale, additives rounded, alkali computed anew from the rounded masses and rounded down,
+/// water from the weighed alkali; then the superfat as it comes out.
+///
+/// UserError when the alkali rounds to nothing (the run is too small for the scale) or the
+/// effective superfat is below zero.
+Weighing weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
+
+}  // namespace brimwright::planning

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "chemistry/fats.h"
+#include "moulds/mould.h"
+
+#include <string>
+#include <vector>
+
+namespace brimwright::reports {
+
+struct ShippedMould {
+  std::string path;  // as a run names it
+  moulds::Mould mould;
+};
+struct Catalogue {
+  std::vector<ShippedMould> moulds;
+  std::vector<chemistry::Fat> fats;
+};
+
+/// What ships, a line each, or with everything known and its sources when `in_full`.
+std::string catalogue_text(const Catalogue& catalogue, bool in_full);
+std::string catalogue_json(const Catalogue& catalogue);
+
+}  // namespace brimwright::reports

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+
+#include <string>
+
+namespace brimwright::reports {
+
+/// The plan for people: dangers first, then the numbers to weigh, volumes, cost, cautions last; at
+/// most 80 columns, nothing by colour.
+std::string plan_text(const planning::Run& run, const planning::Plan& plan);
+
+/// The plan as one JSON document, schema brimwright.plan/1. Masses are those of the text, to the
+/// digit.
+std::string plan_json(const planning::Run& run, const planning::Plan& plan);
+
+}  // namespace brimwright::reports

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "moulds/library.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace brimwright::service {
+
+// The one door behind every user interface: a request in, a document out. No sockets, and no files
+// beyond those that a request names and the shipped catalogue.
+
+/// Measure a mould file or a mesh. The options are as typed; those for meshes are refused with a
+/// mould file, which says them itself.
+struct GaugeRequest {
+  std::string file;
+  std::optional<std::string> unit, up, role;
+  std::vector<std::string> depths;
+};
+
+/// Plan a run; `sell` replaces the file's own number of pieces.
+struct PlanRequest {
+  std::string file;
+  std::optional<std::string> sell;
+};
+
+/// What ships: "moulds", "fats" or "alkalis", one of them by name, or everything in short.
+struct ListRequest {
+  std::optional<std::string> what;
+  std::optional<std::string> name;
+};
+
+enum class Form { text, json };
+
+struct Request {
+  std::variant<GaugeRequest, PlanRequest, ListRequest> what;
+  Form form = Form::text;
+};
+
+/// Status 0: `document` answers. Status 1: `complaint` is one line of what wants mending, and the
+/// document is empty. Status 2: a fault of this program, told in `complaint`.
+struct Reply {
+  int status = 0;
+  std::string document;
+  std::string complaint;
+};
+
+Reply answer(const Request& request, const moulds::Library& library);
+
+}  // namespace brimwright::service

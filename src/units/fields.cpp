@@ -1,0 +1,393 @@
+#include "units/fields.h"
+
+#include "units/printing.h"
+#include "units/reading.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <set>
+#include <sstream>
+#include <utility>
+
+namespace brimwright {
+
+using Json = nlohmann::ordered_json;
+
+struct Fields::Node {
+  std::shared_ptr<const Json> document;  // keeps `object` alive
+  const Json* object;
+  std::string file;
+  std::string pointer;
+  mutable std::set<std::string, std::less<>> asked;
+};
+
+namespace {
+
+constexpr std::size_t largest_file = 4u << 20;
+constexpr std::size_t deepest_level = 64;
+
+std::string escaped(std::string_view key) {  // RFC 6901
+  std::string out;
+  for (const char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
+  return out;
+}
+
+/// "line 3, column 7" of the byte at `offset`.
+std::string line_and_column(std::string_view text, std::size_t offset) {
+  const auto before = text.substr(0, std::min(offset, text.size()));
+  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+  const auto last_break = before.rfind('\n');
+  const auto start = last_break == std::string_view::npos ? 0 : last_break + 1;
+  return "line " + std::to_string(line) + ", column " + std::to_string(before.size() - start + 1);
+}
+
+/// Refuses what the library would let through: repeated keys and endless nesting.
+class Guard {
+ public:
+  explicit Guard(std::string file) : file_(std::move(file)) {}
+
+  bool operator()(int /*depth*/, Json::parse_event_t event, const Json& parsed) {
+    using Event = Json::parse_event_t;
+    if (event == Event::object_start || event == Event::array_start) {
+      seen_.emplace_back();
+      if (seen_.size() > deepest_level)
+        throw UserError(
+            {file_, "", "is nested deeper than 64 levels", "no file of this program is"});
+    } else if (event == Event::object_end || event == Event::array_end) {
+      seen_.pop_back();
+    } else if (event == Event::key) {
+      const auto& name = parsed.get_ref<const std::string&>();
+      if (!seen_.back().insert(name).second)
+        throw UserError({file_, "", "the key \"" + name + "\" stands twice in one object",
+                         "keep one of the two"});
+    }
+    return true;
+  }
+
+ private:
+  std::string file_;
+  std::vector<std::set<std::string>> seen_;
+};
+
+Json parsed_json(std::string_view text, const std::string& file) {
+  try {
+    return Json::parse(text, Guard(file));
+  } catch (const Json::parse_error& error) {
+    throw UserError({file, line_and_column(text, error.byte > 0 ? error.byte - 1 : 0),
+                     "is not JSON from here on",
+                     "look for a missing comma, quote or bracket at or just before this place"});
+  } catch (const Json::out_of_range&) {
+    throw UserError({file, "", "holds a number that is too large", "check its numbers"});
+  }
+}
+
+std::string kind_of(const Json& value) {
+  if (value.is_null()) return "null";
+  if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
+  if (value.is_number()) return "the bare number " + value.dump();
+  if (value.is_string()) return "the text \"" + value.get<std::string>() + "\"";
+  return value.is_array() ? "a list" : "an object";
+}
+
+const Json* found(const Fields::Node& node, std::string_view key) {
+  node.asked.emplace(key);
+  const auto at = node.object->find(std::string(key));
+  return at == node.object->end() ? nullptr : &*at;
+}
+
+Place place_in(const Fields::Node& node, std::string_view key) {
+  return {node.file, node.pointer + "/" + escaped(key)};
+}
+
+const Json& needed(const Fields::Node& node, std::string_view key, const std::string& what) {
+  const Json* value = found(node, key);
+  if (value == nullptr) throw UserError(place_in(node, key), "is missing", "give " + what);
+  return *value;
+}
+
+std::string text_of(const Json& value, const Place& where, const std::string& what) {
+  if (!value.is_string()) throw UserError(where, "is " + kind_of(value), "give " + what);
+  const auto text = value.get<std::string>();
+  if (text.find_first_not_of(" \t") == std::string::npos)
+    throw UserError(where, "is empty", "give " + what);
+  return text;
+}
+
+/// The text of a quantity; a bare number gets its own complaint, the commonest slip.
+std::string quantity_text(const Fields::Node& node, std::string_view key,
+                          const std::string& example) {
+  const Json& value = needed(node, key, "it with its unit, such as " + example);
+  const Place where = place_in(node, key);
+  if (value.is_number())
+    throw UserError(where, "is " + kind_of(value) + " without a unit",
+                    "write it with its unit in quotes, such as " + example);
+  return text_of(value, where, "it with its unit, such as " + example);
+}
+
+double number_of(const Json& value, const Place& where) {
+  if (!value.is_number()) throw UserError(where, "is " + kind_of(value), "give a plain number");
+  const double number = value.get<double>();
+  if (!std::isfinite(number)) throw UserError(where, "is not a finite number", "check that number");
+  return number;
+}
+
+const Json& list_of(const Json& value, const Place& where) {
+  if (!value.is_array()) throw UserError(where, "is " + kind_of(value), "give a list in [ ]");
+  return value;
+}
+
+template <class Q>
+Q above_zero(Q value, const Place& where) {
+  if (!(value.base() > 0)) throw UserError(where, "is zero", "give a value above zero");
+  return value;
+}
+
+std::size_t edit_distance(std::string_view a, std::string_view b) {
+  std::vector<std::size_t> row(b.size() + 1);
+  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    std::size_t diagonal = row[0];
+    row[0] = i;
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t above = row[j];
+      row[j] = std::min({above + 1, row[j - 1] + 1, diagonal + (a[i - 1] == b[j - 1] ? 0 : 1)});
+      diagonal = above;
+    }
+  }
+  return row[b.size()];
+}
+
+}  // namespace
+
+Fields::Fields(std::shared_ptr<const Node> node) : node_(std::move(node)) {}
+
+Fields Fields::parse(std::string_view text, std::string file) {
+  if (text.size() > largest_file)
+    throw UserError({file, "", "is larger than 4 MiB", "no file of this kind is; check its name"});
+  const auto document = std::make_shared<const Json>(parsed_json(text, file));
+  if (!document->is_object())
+    throw UserError({file, "", "holds " + kind_of(*document), "it must hold one object in { }"});
+  const Json* root = document.get();
+  return Fields(std::make_shared<Node>(Node{document, root, std::move(file), "", {}}));
+}
+
+Fields Fields::read(const std::string& path) {
+  std::error_code error;
+  const auto status = std::filesystem::status(path, error);
+  if (!std::filesystem::exists(status))
+    throw UserError({path, "", "there is no such file", "check the name and the folder"});
+  if (!std::filesystem::is_regular_file(status))
+    throw UserError({path, "", "is not a file that can be read", "name a JSON file"});
+  if (std::filesystem::file_size(path, error) > largest_file)
+    throw UserError({path, "", "is larger than 4 MiB", "no file of this kind is; check its name"});
+  std::ifstream in(path, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  if (!in) throw UserError({path, "", "cannot be read", "check its permissions"});
+  return parse(text.str(), path);
+}
+
+const std::string& Fields::file() const { return node_->file; }
+Place Fields::place(std::string_view key) const { return place_in(*node_, key); }
+Place Fields::place() const { return {node_->file, node_->pointer.empty() ? "/" : node_->pointer}; }
+
+bool Fields::has(std::string_view key) const { return found(*node_, key) != nullptr; }
+
+std::vector<std::string> Fields::keys() const {
+  std::vector<std::string> names;
+  for (const auto& item : node_->object->items()) {
+    names.push_back(item.key());
+    node_->asked.insert(item.key());
+  }
+  return names;
+}
+
+std::optional<Fields> Fields::optional_object(std::string_view key) const {
+  const Json* value = found(*node_, key);
+  if (value == nullptr) return std::nullopt;
+  const Place where = place(key);
+  if (!value->is_object()) throw UserError(where, "is " + kind_of(*value), "give an object in { }");
+  return Fields(std::make_shared<Node>(Node{node_->document, value, where.file, where.field, {}}));
+}
+
+Fields Fields::object(std::string_view key) const {
+  needed(*node_, key, "an object in { }");
+  return *optional_object(key);
+}
+
+std::vector<Fields> Fields::objects(std::string_view key) const {
+  std::vector<Fields> elements;
+  const Json* value = found(*node_, key);
+  if (value == nullptr) return elements;
+  const Place where = place(key);
+  for (const Json& element : list_of(*value, where)) {
+    const std::string pointer = where.field + "/" + std::to_string(elements.size());
+    if (!element.is_object())
+      throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
+    elements.push_back(
+        Fields(std::make_shared<Node>(Node{node_->document, &element, where.file, pointer, {}})));
+  }
+  return elements;
+}
+
+std::string Fields::text(std::string_view key) const {
+  return text_of(needed(*node_, key, "a text"), place(key), "a text");
+}
+
+std::optional<std::string> Fields::optional_text(std::string_view key) const {
+  if (!has(key)) return std::nullopt;
+  return text(key);
+}
+
+std::vector<std::string> Fields::texts(std::string_view key) const {
+  std::vector<std::string> all;
+  const Json* value = found(*node_, key);
+  if (value == nullptr) return all;
+  const Place where = place(key);
+  for (const Json& element : list_of(*value, where))
+    all.push_back(text_of(element, {where.file, where.field + "/" + std::to_string(all.size())},
+                          "a text in quotes, with its unit if it is a quantity"));
+  return all;
+}
+
+std::string Fields::choice(std::string_view key, const std::vector<std::string>& allowed) const {
+  std::string listed;
+  for (const auto& name : allowed) listed += (listed.empty() ? "\"" : ", \"") + name + "\"";
+  const std::string given =
+      text_of(needed(*node_, key, "one of " + listed), place(key), "one of " + listed);
+  if (std::find(allowed.begin(), allowed.end(), given) != allowed.end()) return given;
+  const auto near = nearest_name(given, allowed);
+  throw UserError(place(key), "is \"" + given + "\"",
+                  near ? "did you mean \"" + *near + "\"?" : "give one of " + listed);
+}
+
+double Fields::number(std::string_view key) const {
+  return number_of(needed(*node_, key, "a plain number"), place(key));
+}
+
+std::optional<double> Fields::optional_number(std::string_view key) const {
+  if (!has(key)) return std::nullopt;
+  return number(key);
+}
+
+std::vector<double> Fields::numbers(std::string_view key) const {
+  std::vector<double> all;
+  const Json* value = found(*node_, key);
+  if (value == nullptr) return all;
+  const Place where = place(key);
+  for (const Json& element : list_of(*value, where))
+    all.push_back(number_of(element, {where.file, where.field + "/" + std::to_string(all.size())}));
+  return all;
+}
+
+std::int64_t Fields::whole_number(std::string_view key, std::int64_t least,
+                                  std::int64_t most) const {
+  const double value = number(key);
+  const std::string bounds = std::to_string(least) + " to " + std::to_string(most);
+  if (value != std::floor(value))
+    throw UserError(place(key), "is " + exact(value), "give a whole number from " + bounds);
+  if (value < static_cast<double>(least) || value > static_cast<double>(most))
+    throw UserError(place(key), "is " + exact(value), "give a number from " + bounds);
+  return static_cast<std::int64_t>(value);
+}
+
+bool Fields::truth(std::string_view key) const {
+  const Json& value = needed(*node_, key, "true or false");
+  if (!value.is_boolean())
+    throw UserError(place(key), "is " + kind_of(value), "give true or false");
+  return value.get<bool>();
+}
+
+bool Fields::is_text(std::string_view key) const {
+  const Json* value = found(*node_, key);
+  return value != nullptr && value->is_string();
+}
+
+bool Fields::is_null(std::string_view key) const {
+  const Json* value = found(*node_, key);
+  return value != nullptr && value->is_null();
+}
+
+Length Fields::length(std::string_view key) const {
+  return read_length(quantity_text(*node_, key, "\"5 mm\""), place(key));
+}
+Length Fields::positive_length(std::string_view key) const {
+  return above_zero(length(key), place(key));
+}
+Volume Fields::positive_volume(std::string_view key) const {
+  return above_zero(read_volume(quantity_text(*node_, key, "\"450 ml\""), place(key)), place(key));
+}
+Mass Fields::mass(std::string_view key) const {
+  return read_mass(quantity_text(*node_, key, "\"450 g\""), place(key));
+}
+Mass Fields::positive_mass(std::string_view key) const { return above_zero(mass(key), place(key)); }
+
+Density Fields::density(std::string_view key) const {
+  const Density value = read_density(quantity_text(*node_, key, "\"1.02 g/ml\""), place(key));
+  if (value < 0.3 * gram_per_millilitre || value > 3 * gram_per_millilitre)
+    throw UserError(
+        place(key), "is " + trimmed(value / gram_per_millilitre, 4) + " g/ml",
+        "a batter or liquid lies between 0.3 and 3 g/ml; check the number and its unit");
+  return value;
+}
+
+Temperature Fields::temperature(std::string_view key) const {
+  return read_temperature(quantity_text(*node_, key, "\"40 °C\""), place(key));
+}
+
+Angle Fields::angle(std::string_view key) const {
+  const Angle value = read_angle(quantity_text(*node_, key, "\"3°\""), place(key));
+  if (value.degrees() >= 90)
+    throw UserError(place(key), "is " + trimmed(value.degrees(), 2) + " degrees",
+                    "give less than 90");
+  return value;
+}
+
+Share Fields::share(std::string_view key, Share least, Share most) const {
+  const Share value = read_share(quantity_text(*node_, key, "\"5 %\""), place(key));
+  if (value < least || value > most)
+    throw UserError(place(key), "is " + trimmed(value.in_percent(), 4) + " %",
+                    "give a share from " + trimmed(least.in_percent(), 4) + " to " +
+                        trimmed(most.in_percent(), 4) + " %");
+  return value;
+}
+
+std::chrono::minutes Fields::duration(std::string_view key) const {
+  return read_duration(quantity_text(*node_, key, "\"36 h\""), place(key));
+}
+
+Rate Fields::rate(std::string_view key) const {
+  return read_rate(quantity_text(*node_, key, "\"2 % of fats\""), place(key));
+}
+
+void Fields::refuse_unknown() const {
+  const std::vector<std::string> known(node_->asked.begin(), node_->asked.end());
+  for (const auto& item : node_->object->items()) {
+    if (node_->asked.contains(item.key())) continue;
+    const auto near = nearest_name(item.key(), known);
+    std::string listed;
+    for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
+    throw UserError(place(item.key()), "not known",
+                    near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
+  }
+}
+
+std::optional<std::string> nearest_name(std::string_view wrong,
+                                        const std::vector<std::string>& known) {
+  std::optional<std::string> best;
+  std::size_t least = std::max<std::size_t>(1, wrong.size() / 3) + 1;
+  for (const auto& name : known) {
+    const std::size_t distance = edit_distance(wrong, name);
+    if (distance < least) {
+      least = distance;
+      best = name;
+    }
+  }
+  return best;
+}
+
+}  // namespace brimwright

@@ -1,0 +1,89 @@
+#pragma once
+
+#include "units/angle.h"
+#include "units/quantity.h"
+#include "units/rate.h"
+#include "units/share.h"
+#include "units/temperature.h"
+#include "units/user_error.h"
+
+#include <chrono>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace brimwright {
+
+/// One JSON object of a file, which knows its file and its JSON pointer and words the complaints.
+///
+/// Every getter marks its key as known; `refuse_unknown` then complains of the first key that
+/// nobody asked for, with the nearest known name. Getters throw UserError when a key is missing or
+/// wrong; those that begin with `optional_` give nothing when the key is absent. Copies share the
+/// marks.
+class Fields {
+ public:
+  /// Parses a whole file's `text`. Refuses more than 4 MiB, more than 64 levels, duplicate keys,
+  /// and anything but one JSON object, telling line and column.
+  static Fields parse(std::string_view text, std::string file);
+  /// Reads and parses a regular file of at most 4 MiB.
+  static Fields read(const std::string& path);
+
+  const std::string& file() const;
+  /// Where `key` stands, for complaints of the caller's own.
+  Place place(std::string_view key) const;
+  /// Where this object stands.
+  Place place() const;
+
+  bool has(std::string_view key) const;
+  /// All keys in the file's order, each marked as known: for maps whose keys are names.
+  std::vector<std::string> keys() const;
+
+  Fields object(std::string_view key) const;
+  std::optional<Fields> optional_object(std::string_view key) const;
+  /// The objects of an array; an absent key gives none. An element that is no object is refused.
+  std::vector<Fields> objects(std::string_view key) const;
+
+  std::string text(std::string_view key) const;  ///< a non-empty string
+  std::optional<std::string> optional_text(std::string_view key) const;
+  std::vector<std::string> texts(std::string_view key) const;  ///< an absent key gives none
+  /// One of `allowed`; the complaint lists them.
+  std::string choice(std::string_view key, const std::vector<std::string>& allowed) const;
+  double number(std::string_view key) const;
+  std::optional<double> optional_number(std::string_view key) const;
+  std::vector<double> numbers(std::string_view key) const;  ///< an absent key gives none
+  std::int64_t whole_number(std::string_view key, std::int64_t least, std::int64_t most) const;
+  bool truth(std::string_view key) const;
+  bool is_text(std::string_view key) const;  ///< present and a string
+  bool is_null(std::string_view key) const;
+
+  // Quantities are strings with a unit. `positive_` refuses zero.
+  Length length(std::string_view key) const;
+  Length positive_length(std::string_view key) const;
+  Volume positive_volume(std::string_view key) const;
+  Mass mass(std::string_view key) const;
+  Mass positive_mass(std::string_view key) const;
+  Density density(std::string_view key) const;  ///< 0.3 to 3 g/ml, what a maker handles
+  Temperature temperature(std::string_view key) const;
+  Angle angle(std::string_view key) const;  ///< 0 to below 90 degrees
+  Share share(std::string_view key, Share least, Share most) const;
+  std::chrono::minutes duration(std::string_view key) const;
+  Rate rate(std::string_view key) const;
+
+  /// Complains of the first key of this object that no getter asked for.
+  void refuse_unknown() const;
+
+  struct Node;  // implementation
+  explicit Fields(std::shared_ptr<const Node> node);
+
+ private:
+  std::shared_ptr<const Node> node_;
+};
+
+/// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip.
+std::optional<std::string> nearest_name(std::string_view wrong,
+                                        const std::vector<std::string>& known);
+
+}  // namespace brimwright

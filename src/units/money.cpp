@@ -1,0 +1,116 @@
+#include "units/money.h"
+
+#include "units/rounding.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cmath>
+#include <cstdint>
+#include <numeric>
+
+namespace brimwright {
+namespace {
+
+// ISO 4217:2015, list one: codes and minor units, those in wide use. From memory.
+struct Row {
+  std::string_view code;
+  int decimals;
+};
+constexpr std::array currencies = {
+    Row{"AED", 2}, Row{"ARS", 2}, Row{"AUD", 2}, Row{"BGN", 2}, Row{"BHD", 3}, Row{"BRL", 2},
+    Row{"CAD", 2}, Row{"CHF", 2}, Row{"CLP", 0}, Row{"CNY", 2}, Row{"COP", 2}, Row{"CZK", 2},
+    Row{"DKK", 2}, Row{"EGP", 2}, Row{"EUR", 2}, Row{"GBP", 2}, Row{"GHS", 2}, Row{"HKD", 2},
+    Row{"HUF", 2}, Row{"IDR", 2}, Row{"ILS", 2}, Row{"INR", 2}, Row{"ISK", 0}, Row{"JOD", 3},
+    Row{"JPY", 0}, Row{"KES", 2}, Row{"KRW", 0}, Row{"KWD", 3}, Row{"MAD", 2}, Row{"MXN", 2},
+    Row{"MYR", 2}, Row{"NGN", 2}, Row{"NOK", 2}, Row{"NZD", 2}, Row{"OMR", 3}, Row{"PEN", 2},
+    Row{"PHP", 2}, Row{"PKR", 2}, Row{"PLN", 2}, Row{"QAR", 2}, Row{"RON", 2}, Row{"RSD", 2},
+    Row{"SAR", 2}, Row{"SEK", 2}, Row{"SGD", 2}, Row{"THB", 2}, Row{"TND", 3}, Row{"TRY", 2},
+    Row{"TWD", 2}, Row{"UAH", 2}, Row{"UGX", 0}, Row{"USD", 2}, Row{"UYU", 2}, Row{"VND", 0},
+    Row{"ZAR", 2}};
+
+std::int64_t coins_in_one(const Currency& currency) {
+  std::int64_t coins = 1;
+  for (int i = 0; i < currency.decimals; ++i) coins *= 10;
+  return coins;
+}
+
+bool is_digits(std::string_view text) {
+  return !text.empty() &&
+         std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+std::int64_t whole_of(std::string_view digits) {
+  return std::accumulate(digits.begin(), digits.end(), std::int64_t{0},
+                         [](std::int64_t sum, char c) { return sum * 10 + (c - '0'); });
+}
+
+}  // namespace
+
+Currency currency(std::string_view code, const Place& where) {
+  const auto row = std::find_if(currencies.begin(), currencies.end(),
+                                [&](const Row& r) { return r.code == code; });
+  if (row == currencies.end())
+    throw UserError(where, "\"" + std::string(code) + "\" is no currency code known here",
+                    "give the three-letter ISO 4217 code, such as \"EUR\" or \"USD\"");
+  return {std::string(row->code), row->decimals};
+}
+
+Money read_money(std::string_view text, const Currency& currency, const Place& where) {
+  const std::string shown = "\"" + std::string(text) + "\"";
+  const auto mark = text.find_first_of(".,");
+  const std::string_view units = text.substr(0, mark);
+  const std::string_view rest = mark == std::string_view::npos ? "" : text.substr(mark + 1);
+  const bool is_amount =
+      is_digits(units) && (mark == std::string_view::npos || is_digits(rest)) && units.size() <= 9;
+  if (!is_amount)
+    throw UserError(where, shown + " is no amount of money",
+                    "write a plain decimal number without the currency, such as \"12.50\"");
+  if (static_cast<int>(rest.size()) > currency.decimals)
+    throw UserError(
+        where, shown + " has smaller coins than " + currency.code + " knows",
+        "give at most " + std::to_string(currency.decimals) + " digits after the point");
+  std::string coins(rest);
+  coins.resize(static_cast<std::size_t>(currency.decimals), '0');
+  return {whole_of(units) * coins_in_one(currency) + whole_of(coins), currency};
+}
+
+std::string amount_text(const Money& money) {
+  const std::int64_t one = coins_in_one(money.currency);
+  const std::int64_t size = std::abs(money.coins);
+  std::string text = (money.coins < 0 ? "-" : "") + std::to_string(size / one);
+  if (money.currency.decimals == 0) return text;
+  std::string coins = std::to_string(size % one);
+  coins.insert(0, static_cast<std::size_t>(money.currency.decimals) - coins.size(), '0');
+  return text + "." + coins;
+}
+
+Money scaled(const Money& sum, double part) {
+  return {whole_nearest(static_cast<double>(sum.coins) * part), sum.currency};
+}
+
+Money operator+(const Money& a, const Money& b) {
+  assert(a.currency == b.currency);
+  return {a.coins + b.coins, a.currency};
+}
+
+std::vector<Money> split(const Money& sum, const std::vector<double>& weights) {
+  const double total = std::accumulate(weights.begin(), weights.end(), 0.0);
+  assert(total > 0);
+  std::vector<Money> parts;
+  std::vector<std::pair<double, std::size_t>> remainders;
+  std::int64_t left = sum.coins;
+  for (std::size_t i = 0; i < weights.size(); ++i) {
+    const double ideal = static_cast<double>(sum.coins) * weights[i] / total;
+    const auto coins = static_cast<std::int64_t>(std::floor(ideal));
+    parts.push_back({coins, sum.currency});
+    remainders.emplace_back(ideal - static_cast<double>(coins), i);
+    left -= coins;
+  }
+  std::stable_sort(remainders.begin(), remainders.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  for (std::size_t i = 0; left > 0; ++i, --left) ++parts[remainders[i % parts.size()].second].coins;
+  return parts;
+}
+
+}  // namespace brimwright

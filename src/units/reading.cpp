@@ -1,0 +1,422 @@
+#include "units/reading.h"
+
+#include "units/printing.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright {
+namespace {
+
+std::string quoted(std::string_view text) { return "\"" + std::string(text) + "\""; }
+
+bool is_blank(char c) { return c == ' ' || c == '\t'; }
+
+/// UTF-8 blanks and signs that a keyboard or a copied text brings, as plain ASCII.
+std::string plain(std::string_view text) {
+  struct Swap {
+    std::string_view from, to;
+  };
+  constexpr std::array swaps = {
+      Swap{"\u00a0", " "},    Swap{"\u202f", " "},    Swap{"\u2009", " "},  Swap{"\u00b2", "2"},
+      Swap{"\u00b3", "3"},    Swap{"\u2033", "\""},   Swap{"\u201d", "\""}, Swap{"\u00bd", " 1/2"},
+      Swap{"\u00bc", " 1/4"}, Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"}};
+  std::string out(text);
+  for (const auto& swap : swaps)
+    for (auto at = out.find(swap.from); at != std::string::npos; at = out.find(swap.from))
+      out.replace(at, swap.from.size(), swap.to);
+  while (!out.empty() && is_blank(out.back())) out.pop_back();
+  const auto first = out.find_first_not_of(" \t");
+  return first == std::string::npos ? "" : out.substr(first);
+}
+
+/// A cursor over one written quantity.
+struct Text {
+  std::string_view rest;
+
+  void skip_blanks() {
+    while (!rest.empty() && is_blank(rest.front())) rest.remove_prefix(1);
+  }
+  bool starts_with_digit() const {
+    return !rest.empty() && rest.front() >= '0' && rest.front() <= '9';
+  }
+  std::string_view digits() {
+    std::size_t n = 0;
+    while (n < rest.size() && rest[n] >= '0' && rest[n] <= '9') ++n;
+    const auto taken = rest.substr(0, n);
+    rest.remove_prefix(n);
+    return taken;
+  }
+};
+
+double value_of(std::string_view plain_number) {
+  double value = 0;
+  const auto end = plain_number.data() + plain_number.size();
+  const auto result = std::from_chars(plain_number.data(), end, value);
+  return result.ec == std::errc() && result.ptr == end ? value : std::nan("");
+}
+
+[[noreturn]] void refuse_number(std::string_view whole_text, const Place& where,
+                                const std::string& example) {
+  throw UserError(where, quoted(whole_text) + " does not begin with a number",
+                  "write a number and its unit, such as " + example);
+}
+
+/// "1,500" may be one and a half or fifteen hundred; "1,5" and "0,250" can only be decimals.
+bool is_ambiguous(std::string_view units, char mark, std::string_view decimals) {
+  return mark == ',' && decimals.size() == 3 && units != "0" && units.size() <= 3;
+}
+
+/// "/4" of "3/4" after `over` was taken; the quotient, or nothing if no fraction stands there.
+std::optional<double> fraction_of(Text& text, std::string_view over) {
+  if (text.rest.empty() || text.rest.front() != '/') return std::nullopt;
+  text.rest.remove_prefix(1);
+  const auto under = text.digits();
+  return under.empty() ? std::nan("") : value_of(over) / value_of(under);
+}
+
+/// Takes "12", "0.5", ".5", "1,5", "1/2" or "2 1/4" from the front of `text`.
+double take_number(Text& text, std::string_view whole_text, const Place& where,
+                   const std::string& example) {
+  if (!text.rest.empty() && text.rest.front() == '-')
+    throw UserError(where, quoted(whole_text) + " is negative",
+                    "give a value above zero, such as " + example);
+  if (!text.rest.empty() && text.rest.front() == '+') text.rest.remove_prefix(1);
+  const auto units = text.digits();
+  if (auto quotient = fraction_of(text, units)) {
+    if (units.empty() || !std::isfinite(*quotient)) refuse_number(whole_text, where, example);
+    return *quotient;
+  }
+  const bool has_mark =
+      !text.rest.empty() && (text.rest.front() == '.' || text.rest.front() == ',');
+  if (has_mark) {
+    const char mark = text.rest.front();
+    text.rest.remove_prefix(1);
+    const auto decimals = text.digits();
+    const bool another_mark =
+        !text.rest.empty() && (text.rest.front() == '.' || text.rest.front() == ',');
+    if (another_mark || is_ambiguous(units, mark, decimals))
+      throw UserError(where, quoted(whole_text) + " may mean thousands or decimals",
+                      "write the number without a thousands mark and with a decimal point");
+    if (decimals.empty()) refuse_number(whole_text, where, example);
+    return value_of((units.empty() ? "0" : std::string(units)) + "." + std::string(decimals));
+  }
+  if (units.empty()) refuse_number(whole_text, where, example);
+  const double value = value_of(units);
+  Text ahead = text;
+  ahead.skip_blanks();
+  const auto over = ahead.digits();
+  if (!over.empty())
+    if (auto quotient = fraction_of(ahead, over)) {
+      if (!std::isfinite(*quotient) || *quotient >= 1) refuse_number(whole_text, where, example);
+      text = ahead;
+      return value + *quotient;
+    }
+  return value;
+}
+
+template <class Unit>
+struct UnitName {
+  std::string_view name;
+  Unit unit;
+};
+
+/// What one kind of quantity accepts, and how to word a refusal.
+template <class Unit>
+struct Kind {
+  std::string_view noun;  // "a length"
+  std::string example;    // "\"5 mm\""
+  std::vector<UnitName<Unit>> units;
+  Unit most;
+};
+
+template <class Unit>
+const Unit* find_unit(const Kind<Unit>& kind, std::string_view name) {
+  for (const auto& candidate : kind.units)
+    if (candidate.name == name) return &candidate.unit;
+  return nullptr;
+}
+
+template <class Unit>
+std::string unit_names(const Kind<Unit>& kind) {
+  std::string names;
+  for (const auto& unit : kind.units) names += (names.empty() ? "" : ", ") + std::string(unit.name);
+  return names;
+}
+
+/// A word about the mix-ups that spoil batches: ounces by weight against fluid ounces.
+std::string mix_up(std::string_view noun, std::string_view unit) {
+  if (noun == "a volume" && (unit == "oz" || unit == "ounce" || unit == "ounces"))
+    return "\"oz\" is a mass; for a volume write \"fl oz\" (US) or \"ml\"";
+  if (noun == "a mass" && (unit == "fl oz" || unit == "floz" || unit == "ml" || unit == "cup"))
+    return "that is a volume; weigh it and write grams or \"oz\"";
+  return "";
+}
+
+template <class Unit>
+Unit unit_after(Text& text, const Kind<Unit>& kind, std::string_view whole_text,
+                const Place& where) {
+  text.skip_blanks();
+  std::size_t n = 0;
+  while (n < text.rest.size() &&
+         !(text.rest[n] >= '0' && text.rest[n] <= '9' && n > 0 && is_blank(text.rest[n - 1])))
+    ++n;
+  std::string_view name = text.rest.substr(0, n);
+  text.rest.remove_prefix(n);
+  while (!name.empty() && is_blank(name.back())) name.remove_suffix(1);
+  if (name.empty())
+    throw UserError(where, quoted(whole_text) + " has no unit",
+                    "write " + std::string(kind.noun) + " with its unit, such as " + kind.example);
+  if (const Unit* unit = find_unit(kind, name)) return *unit;
+  const std::string hint = mix_up(kind.noun, name);
+  throw UserError(where,
+                  quoted(whole_text) + " is not " + std::string(kind.noun) + ": unit " +
+                      quoted(name) + " is not known here",
+                  hint.empty() ? "use one of " + unit_names(kind) : hint);
+}
+
+template <class Unit>
+Unit read_quantity(std::string_view given, const Kind<Unit>& kind, const Place& where) {
+  const std::string clean = plain(given);
+  Text text{clean};
+  const double number = take_number(text, given, where, kind.example);
+  const Unit value = number * unit_after(text, kind, given, where);
+  if (!text.rest.empty())
+    throw UserError(where, quoted(given) + " is more than one quantity",
+                    "write " + std::string(kind.noun) + " such as " + kind.example);
+  if (!(value <= kind.most))
+    throw UserError(where, quoted(given) + " is more than any studio handles",
+                    "check the number and its unit");
+  return value;
+}
+
+const Kind<Length>& lengths() {
+  static const Kind<Length> kind{"a length",
+                                 "\"5 mm\"",
+                                 {{"mm", millimetre},
+                                  {"cm", centimetre},
+                                  {"m", metre},
+                                  {"in", inch},
+                                  {"\"", inch},
+                                  {"inch", inch},
+                                  {"inches", inch},
+                                  {"ft", 12 * inch}},
+                                 10 * metre};
+  return kind;
+}
+
+const Kind<Area>& areas() {
+  static const Kind<Area> kind{"an area",
+                               "\"12 cm2\"",
+                               {{"mm2", square_millimetre},
+                                {"cm2", square_centimetre},
+                                {"in2", inch * inch},
+                                {"m2", metre * metre}},
+                               100 * (metre * metre)};
+  return kind;
+}
+
+const Kind<Volume>& volumes() {
+  static const Kind<Volume> kind{"a volume",
+                                 "\"450 ml\"",
+                                 {{"ml", millilitre},
+                                  {"mL", millilitre},
+                                  {"cl", 10 * millilitre},
+                                  {"l", litre},
+                                  {"L", litre},
+                                  {"cm3", millilitre},
+                                  {"mm3", cubic_millimetre},
+                                  {"in3", cubic_inch},
+                                  {"fl oz", us_fluid_ounce},
+                                  {"US fl oz", us_fluid_ounce},
+                                  {"imp fl oz", imperial_fluid_ounce},
+                                  {"tsp", us_teaspoon},
+                                  {"tbsp", us_tablespoon},
+                                  {"cup", us_cup},
+                                  {"cups", us_cup}},
+                                 1000 * litre};
+  return kind;
+}
+
+const Kind<Mass>& masses() {
+  static const Kind<Mass> kind{"a mass",
+                               "\"450 g\"",
+                               {{"g", gram},
+                                {"kg", kilogram},
+                                {"mg", milligram},
+                                {"oz", ounce},
+                                {"lb", pound},
+                                {"lbs", pound}},
+                               10000 * kilogram};
+  return kind;
+}
+
+const Kind<Density>& densities() {
+  static const Kind<Density> kind{"a density",
+                                  "\"1.02 g/ml\"",
+                                  {{"g/ml", gram_per_millilitre},
+                                   {"g/mL", gram_per_millilitre},
+                                   {"g/cm3", gram_per_millilitre},
+                                   {"kg/l", gram_per_millilitre},
+                                   {"kg/L", gram_per_millilitre},
+                                   {"kg/m3", kilogram_per_cubic_metre}},
+                                  25 * gram_per_millilitre};
+  return kind;
+}
+
+}  // namespace
+
+Length read_length(std::string_view text, const Place& where) {
+  return read_quantity(text, lengths(), where);
+}
+Area read_area(std::string_view text, const Place& where) {
+  return read_quantity(text, areas(), where);
+}
+Volume read_volume(std::string_view text, const Place& where) {
+  return read_quantity(text, volumes(), where);
+}
+Density read_density(std::string_view text, const Place& where) {
+  return read_quantity(text, densities(), where);
+}
+
+Mass read_mass(std::string_view given, const Place& where) {
+  const std::string clean = plain(given);
+  Text text{clean};
+  const Kind<Mass>& kind = masses();
+  Mass sum;
+  do {  // "1 lb 4 oz"
+    const double number = take_number(text, given, where, kind.example);
+    sum += number * unit_after(text, kind, given, where);
+  } while (!text.rest.empty());
+  if (!(sum <= kind.most))
+    throw UserError(where, quoted(given) + " is more than any studio handles",
+                    "check the number and its unit");
+  return sum;
+}
+
+namespace {
+
+/// The number in front of a unit that is one of a few words, and the word.
+struct NumberAndWord {
+  double number;
+  std::string word;
+};
+NumberAndWord number_and_word(std::string_view given, const Place& where,
+                              const std::string& example) {
+  const std::string clean = plain(given);
+  Text text{clean};
+  const double number = take_number(text, given, where, example);
+  text.skip_blanks();
+  return {number, std::string(text.rest)};
+}
+
+}  // namespace
+
+Temperature read_temperature(std::string_view given, const Place& where) {
+  const std::string example = "\"40 °C\" or \"104 °F\"";
+  const std::string clean = plain(given);
+  const bool below_zero = clean.starts_with('-');
+  const auto [size, unit] = number_and_word(below_zero ? clean.substr(1) : clean, where, example);
+  const double number = below_zero ? -size : size;
+  Temperature t = Temperature::in_celsius(number);
+  if (unit == "°F" || unit == "F")
+    t = Temperature::in_fahrenheit(number);
+  else if (unit != "°C" && unit != "C")
+    throw UserError(where,
+                    quoted(given) + (unit.empty() ? " has no unit" : " is not a temperature"),
+                    "write it as " + example);
+  // A freezer holds -30 degC and no soap pot passes 200 degC: common practice, no source.
+  if (t.celsius() < -40 || t.celsius() > 200)
+    throw UserError(where, quoted(given) + " is no temperature of a soap studio",
+                    "check the number and its unit");
+  return t;
+}
+
+Angle read_angle(std::string_view given, const Place& where) {
+  const auto [number, unit] = number_and_word(given, where, "\"3°\"");
+  if (unit != "°" && unit != "deg" && unit != "degrees")
+    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not an angle"),
+                    "write it in degrees, as \"3°\" or \"3 deg\"");
+  if (number > 360)
+    throw UserError(where, quoted(given) + " is more than a full turn", "check the number");
+  return Angle::in_degrees(number);
+}
+
+Share read_share(std::string_view given, const Place& where) {
+  const auto [number, unit] = number_and_word(given, where, "\"5 %\"");
+  if (unit != "%")
+    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a share"),
+                    "write it in per cent, such as \"5 %\"");
+  if (number > 10000) throw UserError(where, quoted(given) + " is no share", "check the number");
+  return Share::of_one(number / 100);
+}
+
+std::chrono::minutes read_duration(std::string_view given, const Place& where) {
+  const std::string example = "\"36 h\" or \"28 days\"";
+  const auto [number, unit] = number_and_word(given, where, example);
+  double in_minutes = 0;
+  if (unit == "min")
+    in_minutes = 1;
+  else if (unit == "h" || unit == "hours" || unit == "hour")
+    in_minutes = 60;
+  else if (unit == "d" || unit == "day" || unit == "days")
+    in_minutes = 60 * 24;
+  else if (unit == "week" || unit == "weeks")
+    in_minutes = 60 * 24 * 7;
+  else
+    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a duration"),
+                    "write it as " + example + "; units are min, h, days, weeks");
+  if (number * in_minutes > 60.0 * 24 * 3650)
+    throw UserError(where, quoted(given) + " is over ten years", "check the number and its unit");
+  return std::chrono::minutes(static_cast<std::int64_t>(std::llround(number * in_minutes)));
+}
+
+Rate read_rate(std::string_view given, const Place& where) {
+  const std::string examples =
+      "\"2 % of fats\", \"3 % of batter\", \"8 g/kg of fats\" or \"1 tsp/lb of fats\"";
+  auto [number, rest] = number_and_word(given, where, examples);
+  const auto of = rest.find(" of ");
+  if (of == std::string::npos)
+    throw UserError(where, quoted(given) + " does not say of what", "write it as " + examples);
+  const std::string unit = rest.substr(0, of);
+  const std::string basis = rest.substr(of + 4);
+  Rate rate;
+  if (basis == "batter")
+    rate.of = RateBasis::batter;
+  else if (basis != "fats")
+    throw UserError(where, quoted(given) + " is a share of " + quoted(basis),
+                    "say \"of fats\" or \"of batter\"");
+  if (unit == "%")
+    rate.amount = Share::of_one(number / 100);
+  else if (unit == "g/kg")
+    rate.amount = Share::of_one(number / 1000);
+  else if (unit == "tsp/lb")
+    rate.amount = number * (us_teaspoon / pound);
+  else if (unit == "tbsp/lb")
+    rate.amount = number * (us_tablespoon / pound);
+  else if (unit == "tsp/kg")
+    rate.amount = number * (us_teaspoon / kilogram);
+  else
+    throw UserError(where, quoted(given) + " has a unit not known for a rate: " + quoted(unit),
+                    "write it as " + examples);
+  const Share* share = std::get_if<Share>(&rate.amount);
+  if (share != nullptr && share->of_one() > 1)
+    throw UserError(where, quoted(given) + " is more than the whole",
+                    "check the number and its unit");
+  return rate;
+}
+
+double read_number(std::string_view given, const Place& where) {
+  const std::string clean = plain(given);
+  Text text{clean};
+  const double number = take_number(text, given, where, "\"12\"");
+  if (!text.rest.empty())
+    throw UserError(where, quoted(given) + " is not a plain number", "write the number alone");
+  return number;
+}
+
+}  // namespace brimwright

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <string>
+
+namespace brimwright {
+
+/// How loudly a remark is said. A danger can hurt someone or spoil a batch and is shown first.
+enum class Severity { note, caution, danger };
+
+/// A sentence for the maker that goes with a result.
+struct Remark {
+  Severity severity;
+  std::string text;
+};
+
+}  // namespace brimwright

@@ -1,0 +1,182 @@
+#include "chemistry/formula.h"
+#include "chemistry/suspicious_names.h"
+#include "formulas.h"
+
+#include <catch2/catch.hpp>
+
+namespace brimwright::chemistry {
+namespace {
+
+using Catch::Matchers::Contains;
+using test::read;
+using test::sound_formula;
+using test::with;
+
+/// The sound formula with `entry` as its only one of `list` ("additives", "fragrances", "colours").
+std::string with_only(const std::string& list, const std::string& entry) {
+  const std::string text = sound_formula();
+  const auto begin = text.find("\"additives\"");
+  const auto end = text.find("\"measured_density\"");
+  return text.substr(0, begin) + "\"" + list + "\": [ " + entry + " ],\n  " + text.substr(end);
+}
+
+struct Slip {
+  std::string list, entry;
+  std::string field;
+  std::string says;
+};
+
+void check_refused(const Slip& slip) {
+  CAPTURE(slip.entry);
+  try {
+    read(with_only(slip.list, slip.entry));
+    FAIL_CHECK("was not refused");
+  } catch (const UserError& error) {
+    CHECK(error.parts().field == slip.field);
+    CHECK_THAT(std::string(error.what()), Contains(slip.says));
+    CHECK_FALSE(error.parts().remedy.empty());
+  }
+}
+
+TEST_CASE("an additive named like an acid must say which acid it is", "[chemistry]") {
+  const auto name = GENERATE(values<std::string>(
+      {"citric acid", "Citric Acid Monohydrate", "lactic acid 88 %", "white vinegar", "lemon juice",
+       "ascorbic acid", "Vitamin C powder", "malic acid", "tartaric acid", "acetic acid",
+       "glycolic acid", "cream of tartar"}));
+  check_refused({"additives",
+                 R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "lye" })",
+                 "/additives/0/acid", "sounds like an acid"});
+}
+
+TEST_CASE("a salt of an acid is already neutral", "[chemistry]") {
+  const auto name = GENERATE(
+      values<std::string>({"sodium lactate", "sodium citrate 2-hydrate", "potassium citrate",
+                           "tetrasodium glutamate", "soil-coloured clay", "placid lake scent"}));
+  CAPTURE(name);
+  const std::string entry =
+      R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "lye" })";
+  CHECK_NOTHROW(read(with_only("additives", entry)));
+}
+
+TEST_CASE("an additive that sounds fatty must say how much fat it holds", "[chemistry]") {
+  const auto name = GENERATE(values<std::string>({"goat milk", "Coconut Milk", "buttermilk powder",
+                                                  "heavy cream", "plain yogurt", "yoghurt", "kefir",
+                                                  "shea butter", "argan oil", "egg yolk", "lard"}));
+  check_refused({"additives",
+                 R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "fats" })",
+                 "/additives/0/contains_fat", "sounds as if it held fat"});
+}
+
+TEST_CASE("\"none\" answers a suspicion", "[chemistry]") {
+  const auto formula = read(
+      with_only("additives", R"({ "name": "lactic milk thistle oil-free", "rate": "1 % of fats",
+                        "goes_into": "lye", "acid": "none", "contains_fat": "none" })"));
+  CHECK_FALSE(formula.additives[0].contains_acid);
+  CHECK_FALSE(formula.additives[0].contains_fat);
+}
+
+TEST_CASE("a scent called milk and honey is a scent", "[chemistry]") {
+  CHECK_NOTHROW(
+      read(with_only("fragrances", R"({ "name": "Milk and honey", "rate": "2 % of fats" })")));
+  CHECK_NOTHROW(read(with_only("colours", R"({ "name": "buttercup", "rate": "2 g/kg of fats" })")));
+  CHECK_FALSE(names_something_fatty("lavender essential oil"));
+  CHECK_FALSE(names_something_fatty("soil"));
+}
+
+TEST_CASE("a fatty acid belongs among the fats", "[chemistry]") {
+  check_refused({"additives",
+                 R"({ "name": "Stearic acid", "rate": "2 % of fats", "goes_into": "fats" })",
+                 "/additives/0/name", "\"fats\""});
+  check_refused({"additives",
+                 R"({ "name": "hardener", "rate": "2 % of fats", "goes_into": "fats",
+                      "acid": { "acid": "stearic acid", "share": "100 %" } })",
+                 "/additives/0/acid/acid", "\"fats\""});
+}
+
+TEST_CASE("spoons, densities and rates that say nothing are refused", "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {"additives", R"({ "name": "kaolin", "rate": "1 tsp/lb of fats", "goes_into": "fats" })",
+       "/additives/0/rate", "bulk_density"},
+      {"additives",
+       R"({ "name": "kaolin", "rate": "1 % of fats", "limit": "1 tsp/lb of fats", "goes_into": "fats" })",
+       "/additives/0/limit", "bulk_density"},
+      {"additives", R"({ "name": "kaolin", "rate": "0 % of fats", "goes_into": "fats" })",
+       "/additives/0/rate", "is zero"},
+      {"additives", R"({ "name": "kaolin", "rate": "2 %", "goes_into": "fats" })",
+       "/additives/0/rate", "of what"},
+      {"additives", R"({ "name": "kaolin", "rate": 2, "goes_into": "fats" })", "/additives/0/rate",
+       "without a unit"},
+      {"additives", R"({ "name": "kaolin", "rate": "2 % of fats" })", "/additives/0/goes_into",
+       "is missing"},
+      {"additives", R"({ "name": "kaolin", "rate": "2 % of fats", "goes_into": "pot" })",
+       "/additives/0/goes_into", "batter"},
+      {"additives",
+       R"({ "name": "kaolin", "rate": "2 % of fats", "goes_into": "fats", "density": "7 g/ml" })",
+       "/additives/0/density", "0.05 and 6"},
+      {"additives",
+       R"({ "name": "kaolin", "rate": "2 % of fats", "goes_into": "fats", "bulk_density": "0.04 g/ml" })",
+       "/additives/0/bulk_density", "0.05 and 6"},
+      {"additives",
+       R"({ "name": "kaolin", "rate": "2 % of fats", "goes_into": "fats", "density": 2.6 })",
+       "/additives/0/density", "unit"},
+      {"additives",
+       R"({ "name": "kaolin", "rate": "2 % of fats", "goes_into": "fats", "desity": "2.6 g/ml" })",
+       "/additives/0/desity", "did you mean \"density\"?"},
+      {"additives", R"({ "name": "a", "rate": "80 % of batter", "goes_into": "fats" })",
+       "/additives", "80 % of the batter"},
+  })));
+}
+
+TEST_CASE("an acid is named from the table", "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {"additives",
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "citric acid", "share": "100 %" } })",
+       "/additives/0/acid/acid", "\"citric acid, anhydrous\" or \"citric acid monohydrate\""},
+      {"additives",
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "aqua regia", "share": "100 %" } })",
+       "/additives/0/acid/acid", "name one of"},
+      {"additives",
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "malic acid" } })",
+       "/additives/0/acid/share", "is missing"},
+      {"additives",
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "malic acid", "share": "0 %" } })",
+       "/additives/0/acid/share", "0 %"},
+      {"additives",
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": "yes" })",
+       "/additives/0/acid", "none"},
+      {"fragrances", R"({ "name": "lime", "rate": "1 % of fats", "acid": "none" })",
+       "/fragrances/0/acid", "not known"},
+      {"additives",
+       R"({ "name": "milk", "rate": "1 % of fats", "goes_into": "lye", "contains_fat": { "fat": "cow", "share": "4 %" } })",
+       "/additives/0/contains_fat/fat", "not a fat that is known"},
+  })));
+}
+
+TEST_CASE("dispersing oil must be there to be taken", "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "castor", "oil_per_colour": 2 } })",
+       "/colours", "holds no \"castor\""},
+      {"colours",
+       R"({ "name": "mica", "rate": "7 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 9 } })",
+       "/colours", "63 % of the fats"},
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 0 } })",
+       "/colours/0/dispersed_in/oil_per_colour", "above 0"},
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 2, "from": "bottle" } })",
+       "/colours/0/dispersed_in/from", "extra"},
+      {"additives",
+       R"({ "name": "clay", "rate": "1 % of fats", "goes_into": "fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 2 } })",
+       "/additives/0/dispersed_in", "not known"},
+  })));
+}
+
+TEST_CASE("extra dispersing oil need not be in the formula", "[chemistry]") {
+  const auto formula = read(with_only("colours", R"({ "name": "mica", "rate": "1 % of fats",
+                      "dispersed_in": { "fat": "castor", "oil_per_colour": 2, "from": "extra" } })"));
+  CHECK_FALSE(formula.additives[0].dispersal->from_the_formula);
+}
+
+}  // namespace
+}  // namespace brimwright::chemistry

@@ -1,0 +1,191 @@
+"""The real program on real files: exit status, one line of complaint, nothing on standard output when the
+input wants mending. Each case changes one thing in a shipped run, as a slip of the hand would."""
+import copy
+import json
+import os
+import re
+import shutil
+import subprocess
+import sys
+import tempfile
+
+root, program = sys.argv[1:3]
+failures = []
+
+
+def run(*words, cwd=root, env=None):
+    return subprocess.run([program, *words], cwd=cwd, capture_output=True, text=True, timeout=60,
+                          env={**os.environ, **(env or {})})
+
+
+def check(condition, what):
+    if not condition:
+        failures.append(what)
+
+
+def put(document, pointer, value):
+    *path, last = [int(p) if p.isdigit() else p for p in pointer.strip("/").split("/")]
+    for step in path:
+        document = document[step]
+    if value is None:
+        del document[last]
+    else:
+        document[last] = value
+
+
+def load(name):
+    with open(f"{root}/examples/{name}") as file:
+        return json.load(file)
+
+
+def scene(run_changes=(), base_changes=(), topping_changes=(), mould_changes=()):
+    """A folder with the spring order and its files, changed."""
+    folder = tempfile.mkdtemp()
+    files = {"spring_order.run.json": load("spring_order.run.json"),
+             "meadow_base.formula.json": load("meadow_base.formula.json"),
+             "cloud_topping.formula.json": load("cloud_topping.formula.json")}
+    with open(f"{root}/moulds/fluted_cup_small.json") as file:
+        files["cup.json"] = json.load(file)
+    spring = files["spring_order.run.json"]
+    spring["pour"]["mould"] = "cup.json"
+    spring["perch"][0]["mould"] = "moulds/bead_tray.json"
+    for name, changes in (("spring_order.run.json", run_changes),
+                          ("meadow_base.formula.json", base_changes),
+                          ("cloud_topping.formula.json", topping_changes), ("cup.json", mould_changes)):
+        for pointer, value in changes:
+            put(files[name], pointer, value)
+    for name, document in files.items():
+        with open(f"{folder}/{name}", "w") as file:
+            json.dump(document, file)
+    return folder
+
+
+def refused(what, said, words=("plan", "spring_order.run.json"), **changes):
+    folder = scene(**changes)
+    done = run(*words, cwd=folder)
+    line = done.stderr
+    check(done.returncode == 1, f"{what}: exit {done.returncode}, not 1: {done.stdout[:200]}{line}")
+    check(done.stdout == "", f"{what}: printed something that could be weighed")
+    check(line.count("\n") == 1, f"{what}: not one line: {line!r}")
+    check(re.search(said, line) is not None, f"{what}: {line!r} does not say {said!r}")
+    shutil.rmtree(folder)
+
+
+# A sound run first, so that the refusals below are refusals of the slip alone.
+folder = scene()
+sound = run("plan", "spring_order.run.json", cwd=folder)
+check(sound.returncode == 0, f"the sound run: {sound.stderr}")
+check(sound.stderr == "", "the sound run complains")
+for line in sound.stdout.splitlines():
+    check(len(line) <= 80, f"wider than 80 columns: {line}")
+document = json.loads(run("plan", "spring_order.run.json", "--json", cwd=folder).stdout)
+check(document["schema"] == "brimwright.plan/1", "schema of the plan")
+# 46 / (1 - 0.04) = 47.92: 48 pieces.
+check(document["pieces"]["make"] == 48, "48 pieces are made to sell 46")
+for part in ("pour", "pipe"):
+    weights = [line["g"] for line in document[part]["ingredients"]]
+    check(abs(sum(weights) - document[part]["make_g"]) < 1e-6, f"{part}: ingredients do not sum")
+    check(document[part]["superfat_percent"]["effective"] > 0, f"{part}: superfat")
+    for line in document[part]["ingredients"]:
+        check(re.search(r"\b%s g" % re.escape(format(line["g"], ".1f")), sound.stdout)
+              or re.search(r"\b%d g" % line["g"], sound.stdout),
+              f"{part}: text and JSON differ in {line['name']}")
+# The price of a piece, summed by hand from the JSON's own lines.
+cost = document["piece"]["cost"]
+total = sum(round(float(line["amount"]) * 100) for line in cost["materials"] if line["amount"])
+check(total == round(float(cost["total"]) * 100), "cost lines do not sum to the total")
+check(abs(total / 46 - float(cost["amount"]) * 100) <= 0.5, "cost of a piece")
+check(cost["unpriced"] == ["gold mica"], f"unpriced: {cost['unpriced']}")
+check("unpriced" in sound.stdout, "the text does not say what is unpriced")
+check(run("plan", "spring_order.run.json", cwd=folder).stdout == sound.stdout, "two runs differ")
+comma = run("plan", "spring_order.run.json", cwd=folder, env={"LC_ALL": "de_DE.UTF-8", "LANG": "de_DE.UTF-8"})
+check(comma.stdout == sound.stdout, "the locale changes the plan")
+shutil.rmtree(folder)
+
+one = json.loads(run("plan", "examples/plain_bars.run.json", "--sell", "12", "--json").stdout)
+two = json.loads(run("plan", "examples/plain_bars.run.json", "--sell", "24", "--json").stdout)
+check(two["pieces"]["make"] == 24 and one["pieces"]["make"] == 12, "--sell replaces the file's number")
+check(abs(two["pour"]["in_pieces_g"] - 2 * one["pour"]["in_pieces_g"]) < 0.01, "twice the pieces")
+
+at = r"spring_order\.run\.json: "
+base = r"meadow_base\.formula\.json: "
+refused("fill deeper than the cavity", at + r"/pour/line: a fill of 40 mm is deeper than the cavity; .*32 mm deep",
+        run_changes=[("/pour/line", {"depth": "40 mm"})])
+refused("negative superfat", base + "/superfat: ", base_changes=[("/superfat", "-1 %")])
+refused("superfat above 30 %", base + "/superfat: ", base_changes=[("/superfat", "31 %")])
+refused("no superfat", base + "/superfat: is missing", base_changes=[("/superfat", None)])
+refused("lye above 50 %", base + "/water", base_changes=[("/water", {"lye_strength": "52 %"})])
+refused("lye above 50 % by ratio", base + "/water", base_changes=[("/water", {"water_to_alkali": 0.9})])
+refused("lye absurdly weak", base + "/water", base_changes=[("/water", {"lye_strength": "8 %"})])
+refused("a NaOH value for a KOH value", base + "/fats/1/saponification_value.*NaOH",
+        base_changes=[("/fats/1/saponification_value", 0.183)])
+refused("a NaOH value in mg", base + "/fats/0/saponification_value.*NaOH",
+        base_changes=[("/fats/0/saponification_value", 135)])
+refused("shares that do not sum", base + r"/fats: .*98 %", base_changes=[("/fats/0/share", "38 %")])
+refused("zero pieces", at + "/sell: is 0 pieces", run_changes=[("/sell", 0)])
+refused("negative pieces", at + "/sell: is -4 pieces", run_changes=[("/sell", -4)])
+refused("fractional pieces", at + r"/sell: is 2\.5 pieces", run_changes=[("/sell", 2.5)])
+refused("pieces as text", at + "/sell: ", run_changes=[("/sell", "many")])
+refused("density outside sense", base + "/measured_density: is 9 g/ml",
+        base_changes=[("/measured_density", "9 g/ml")])
+refused("a whip outside sense", at + "/pipe/whip: makes a density",
+        run_changes=[("/pipe/whip/net", "7.8 g")])
+refused("a bare number where a unit is needed", at + "/losses/pour/pot: is the bare number 25 without a unit",
+        run_changes=[("/losses/pour/pot", 25)])
+refused("ounces that may be fluid", at + r'/pipe/bag_holds: .*"oz" is a mass',
+        run_changes=[("/pipe/bag_holds", "20 oz")])
+refused("fluid ounces for a mass", at + r"/losses/pour/pot: .*that is a volume",
+        run_changes=[("/losses/pour/pot", "2 fl oz")])
+refused("an unknown key", at + '/spoilag: not known; did you mean "spoilage"', run_changes=[("/spoilag", "4 %")])
+refused("an unknown key deep inside", at + '/perch/0/spare: not known; did you mean "spares"',
+        run_changes=[("/perch/0/spare", "4 %")])
+refused("losses left out", at + "/losses/pour/pot: is missing", run_changes=[("/losses/pour/pot", None)])
+refused("losses of a section that is not there", at + "/losses/pipe: not known", run_changes=[("/pipe", None)])
+refused("an unknown fat", base + '/fats/0/fat: .*"olive"', base_changes=[("/fats/0/fat", "olve")])
+refused("an acid that is not said to be one", base + "/additives/0",
+        base_changes=[("/additives/0/name", "lemon juice")])
+refused("a mould that is not there", at + "/pour/mould: ", run_changes=[("/pour/mould", "no_such.json")])
+refused("a path out of the folder", at + "/pour/formula: ",
+        run_changes=[("/pour/formula", "../../../../../../etc/passwd")])
+refused("a mesh without its unit", r"cup\.json: /mesh/unit: ",
+        mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "role": "cavity", "up": "+z"})])
+refused("a mould's body", r"cup\.json: /mesh/role: ",
+        mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "unit": "mm", "role": "body", "up": "+z"})])
+refused("a bare length in a mould", r"cup\.json: /shape/height: is the bare number 32",
+        mould_changes=[("/shape/height", 32)])
+refused("an alkali of no purity", base + "/alkali/0/purity: ",
+        base_changes=[("/alkali/0/purity", "0 %")])
+refused("--sell of nothing", r"command line: --sell: ", words=("plan", "spring_order.run.json", "--sell", "0"))
+refused("--sell of a half", r"command line: --sell: ", words=("plan", "spring_order.run.json", "--sell", "2.5"))
+refused("no such run", r"nothing\.json: there is no such file", words=("plan", "nothing.json"))
+refused("no command", "command line: ", words=())
+refused("an unknown option", "command line: .*--speed", words=("plan", "spring_order.run.json", "--speed", "9"))
+refused("an unknown fat to list", 'did you mean "coconut"', words=("list", "fats", "coconutt"))
+refused("a mesh without its role", "command line: --role: ",
+        words=("gauge", f"{root}/meshes/twisted_cup.stl", "--unit", "mm"))
+refused("a mesh without its unit on the command line", r"twisted_cup\.stl: .*mm, .*cm, .* in.*--unit",
+        words=("gauge", f"{root}/meshes/twisted_cup.stl", "--role", "cavity"))
+refused("a depth without a unit", "command line: --depth: .*has no unit",
+        words=("gauge", "cup.json", "--depth", "12"))
+refused("a depth below the floor", "command line: --depth: .*deeper than the cavity",
+        words=("gauge", "cup.json", "--depth", "5 in"))
+
+# Files that are no JSON, or not what they should be.
+for name, content, said in (("a.run.json", "{", "line 1"), ("b.run.json", '{"schema": "brimwright.mould/1"}', "/schema"),
+                            ("c.run.json", "\x00\x01\x02", "is not JSON"), ("d.run.json", "[]", "one object"),
+                            ("e.run.json", '{"sell": 1, "sell": 2}', "stands twice")):
+    folder = tempfile.mkdtemp()
+    with open(f"{folder}/{name}", "w") as file:
+        file.write(content)
+    done = run("plan", name, cwd=folder)
+    check(done.returncode == 1 and said in done.stderr and done.stderr.startswith(name),
+          f"{name}: {done.returncode} {done.stderr!r}")
+    shutil.rmtree(folder)
+
+check(run("--version").stdout.startswith("brimwright "), "--version")
+with open("/dev/full", "w") as full:
+    done = subprocess.run([program, "list", "fats"], cwd=root, stdout=full, stderr=subprocess.PIPE, text=True)
+check(done.returncode == 1, f"a full disk goes unnoticed: {done.returncode}")
+
+print("\n".join(failures) or "all cases as they should be")
+sys.exit(bool(failures))

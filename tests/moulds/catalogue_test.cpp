@@ -1,0 +1,132 @@
+// The shipped moulds and meshes.
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/mesh_checks.h"
+#include "geometry/mesh_file.h"
+#include "moulds/mould_file.h"
+#include "moulds/shape.h"
+#include "scratch_folder.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace brimwright::moulds {
+namespace {
+
+namespace fs = std::filesystem;
+using Catch::Matchers::WithinRel;
+
+const fs::path shipped = BRIMWRIGHT_SOURCE_DIR;
+
+std::vector<fs::path> catalogue() {
+  std::vector<fs::path> files;
+  for (const auto& entry : fs::directory_iterator(shipped / "moulds"))
+    if (entry.path().extension() == ".json") files.push_back(entry.path());
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+std::string content(const fs::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
+}  // namespace
+
+TEST_CASE("every mould of the catalogue reads and is one a maker could own",
+          "[moulds][catalogue]") {
+  const Library library{.shipped = shipped.string(), .folders = {}};
+  CHECK(catalogue().size() >= 14);
+  for (const fs::path& path : catalogue()) {
+    CAPTURE(path.string());
+    const Mould mould = read_mould(path.string(), library);
+    const double ml = mould.curve.brimful() / millilitre;
+    // From a bead of 1 ml to a slab of 5 l: common practice, no source.
+    CHECK((ml >= 1 && ml <= 5000));
+    CHECK((mould.curve.height() > 5 * millimetre && mould.curve.height() < 120 * millimetre));
+    CHECK_FALSE(mould.name.empty());
+    CHECK_FALSE(mould.description.empty());
+    for (const Remark& remark : mould.remarks) {
+      // The lettered bar is there to show what water finds; nothing else may need a caution.
+      CAPTURE(remark.text);
+      CHECK(path.filename() == "lettered_bar.json");
+    }
+  }
+}
+
+TEST_CASE("the catalogue shows every kind of shape, and two meshes", "[moulds][catalogue]") {
+  std::set<std::size_t> kinds;
+  int meshes = 0;
+  for (const fs::path& path : catalogue()) {
+    const Fields fields = Fields::read(path.string());
+    if (const auto shape = fields.optional_object("shape"))
+      kinds.insert(read_shape(*shape).index());
+    if (fields.has("mesh")) ++meshes;
+  }
+  CHECK(kinds.size() == std::variant_size_v<Shape>);
+  CHECK(meshes >= 2);
+}
+
+TEST_CASE("the schema offers an editor the very keys that the catalogue's shapes use",
+          "[moulds][catalogue]") {
+  const fs::path schema = shipped / "src/service/schemas/mould.schema.json";
+  const Fields kinds = Fields::read(schema.string()).object("$defs");
+  std::map<std::string, std::set<std::string>> used;
+  for (const fs::path& path : catalogue())
+    if (const auto shape = Fields::read(path.string()).optional_object("shape"))
+      for (const std::string& key : shape->keys()) used[shape->text("kind")].insert(key);
+  CHECK(used.size() == std::variant_size_v<Shape>);
+  for (const auto& [kind, keys] : used) {
+    CAPTURE(kind);
+    const auto offered = kinds.object(kind).object("properties").keys();
+    CHECK(keys == std::set<std::string>(offered.begin(), offered.end()));
+  }
+}
+
+TEST_CASE("the shipped meshes hold what their README says", "[moulds][catalogue]") {
+  // Exact rational arithmetic on the files' numbers, and the smooth shapes' formulas:
+  // meshes/README.md.
+  struct Row {
+    const char* file;
+    double facets_mm3, smooth_mm3;
+  };
+  const auto row = GENERATE(values<Row>({
+      {"twisted_cup.stl", 86836.03744139, 86882.60025965},
+      {"shell_pebble.stl", 33382.19073426, 33418.91113573},
+  }));
+  CAPTURE(row.file);
+  const std::string path = (shipped / "meshes" / row.file).string();
+  const auto read = geometry::read_mesh(path, {.unit = geometry::LengthUnit::millimetre, .up = {}});
+  const auto checked = geometry::checked_solid(read.mesh, path);
+  const Volume volume = geometry::enclosed_volume(checked.solid);
+  CHECK(checked.remarks.empty());
+  CHECK_THAT(volume / cubic_millimetre, WithinRel(row.facets_mm3, 1e-12));
+  CHECK_THAT(volume / cubic_millimetre, WithinRel(row.smooth_mm3, 2e-3));
+  const Mould mould = mould_of_mesh(path, {.unit = geometry::LengthUnit::millimetre, .up = {}});
+  CHECK_THAT(mould.curve.brimful() / cubic_millimetre, WithinRel(row.facets_mm3, 1e-11));
+}
+
+TEST_CASE("the shipped meshes are what their generator writes, byte for byte",
+          "[moulds][catalogue]") {
+  const ScratchFolder folder;
+  const std::string command =
+      std::string("\"") + BRIMWRIGHT_MAKE_MESHES + "\" \"" + folder.path().string() + "\"";
+  REQUIRE(std::system(command.c_str()) == 0);
+  for (const char* name : {"twisted_cup.stl", "shell_pebble.stl"}) {
+    CAPTURE(name);
+    const std::string made = content(folder.path() / name);
+    CHECK(made.size() > 84);
+    CHECK((made == content(shipped / "meshes" / name)));
+  }
+}
+
+}  // namespace brimwright::moulds

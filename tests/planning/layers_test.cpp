@@ -1,0 +1,89 @@
+#include "planning/layers.h"
+
+#include "sample_run.h"
+
+#include <catch2/catch.hpp>
+#include <rapidcheck/catch.h>
+
+using namespace brimwright;
+using namespace brimwright::planning;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+Run run_with(std::vector<Layer> layers) {
+  Run run = paper_run();
+  run.pour.layers = std::move(layers);
+  return run;
+}
+
+const Density plain = 1 * gram_per_millilitre;
+
+}  // namespace
+
+TEST_CASE("equal parts of a tapered cup are equal volumes, not equal depths", "[planning]") {
+  Run run = run_with({{"low", LayerParts{1}, {}}, {"high", LayerParts{1}, {}}});
+  const moulds::Frustum cone{0.001 * millimetre, 60 * millimetre, 30 * millimetre};
+  run.pour.mould.curve = moulds::level_curve(cone);
+  const auto layers = layers_of(run, 30 * millimetre, plain);
+  CHECK(layers[0].volume_each / layers[1].volume_each == Approx(1));
+  // A cone is half full at the cube root of one half of its height: 30 x 0.793701 = 23.811 mm.
+  CHECK_THAT(layers[0].to / millimetre, WithinAbs(23.811, 0.002));
+}
+
+TEST_CASE("layers by depth or by mass end at the pour line", "[planning]") {
+  // 100 x 50 mm: a millimetre is 5 ml; the line is 18 mm up.
+  const auto by_depth =
+      layers_of(run_with({{"low", LayerDepth{8 * millimetre}, {}}, {"high", LayerRest{}, {}}}),
+                18 * millimetre, plain);
+  CHECK_THAT(by_depth[0].volume_each / millilitre, WithinAbs(40, 1e-9));
+  CHECK_THAT(by_depth[1].volume_each / millilitre, WithinAbs(50, 1e-9));
+  const auto by_mass =
+      layers_of(run_with({{"low", LayerMass{60 * gram}, {}}, {"high", LayerMass{30 * gram}, {}}}),
+                18 * millimetre, plain);
+  CHECK_THAT(by_mass[0].to / millimetre, WithinAbs(12, 1e-9));
+}
+
+TEST_CASE("layers that do not add up are refused with the figure", "[planning]") {
+  struct Row {
+    std::vector<Layer> layers;
+    std::string said;
+  };
+  const auto row = GENERATE(values<Row>({
+      {{{"a", LayerDepth{8 * millimetre}, {}}}, "the layers take 8 mm of 18 mm"},
+      {{{"a", LayerMass{95 * gram}, {}}, {"b", LayerRest{}, {}}}, "leaves nothing for the rest"},
+      {{{"a", LayerMass{9 * gram}, {}}, {"b", LayerParts{1}, {}}}, "said in different ways"},
+      {{{"a", LayerRest{}, {}}, {"b", LayerRest{}, {}}}, "two layers take the rest"},
+      {{{"a", LayerParts{1}, {}}, {"b", LayerRest{}, {}}}, "parts leave no rest"},
+  }));
+  CHECK_THROWS_WITH(layers_of(run_with(row.layers), 18 * millimetre, plain), Contains(row.said));
+}
+
+TEST_CASE("layers share out the whole batter", "[planning][law]") {
+  rc::prop("layer masses sum to the batter, volumes to the pour", [] {
+    std::vector<Layer> layers;
+    const int count = *rc::gen::inRange(1, 6);
+    for (int i = 0; i < count; ++i)
+      layers.push_back({"layer", LayerParts{double(*rc::gen::inRange(1, 10))}, {}});
+    const Plan plan = planning::plan(run_with(layers));
+    Mass mass;
+    Volume volume;
+    for (const auto& layer : plan.pour.layers) {
+      mass += layer.mass;
+      volume += layer.volume_each;
+    }
+    RC_ASSERT(abs(mass - plan.pour.batter.weighing.batter) < 1e-9 * mass);
+    RC_ASSERT(abs(volume - plan.pour.batter.volume_each) < 1e-9 * volume);
+  });
+}
+
+TEST_CASE("a layer's colour is dosed on that layer alone", "[planning]") {
+  const LayerColour clay{"rose clay", Rate{2 * percent, RateBasis::batter}, {}};
+  const Plan plan =
+      planning::plan(run_with({{"low", LayerParts{1}, {clay}}, {"high", LayerParts{2}, {}}}));
+  const auto& low = plan.pour.layers.front();
+  REQUIRE(low.colours.size() == 1);
+  // 4497.5 g of batter, a third of it on a 1 g scale 1499 g, 2 % of that 29.98 g: 30.0 on 0.1 g.
+  CHECK(low.colours.front().weighed / gram == Approx(30.0));
+}

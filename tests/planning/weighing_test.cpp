@@ -1,0 +1,84 @@
+#include "planning/weighing.h"
+
+#include "sample_run.h"
+#include "units/printing.h"
+
+#include <catch2/catch.hpp>
+
+using namespace brimwright;
+using namespace brimwright::planning;
+using Catch::Matchers::Contains;
+
+namespace {
+
+const Scales bench = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}};
+
+chemistry::Formula wide_formula(const std::string& superfat) {
+  return chemistry::read_formula(Fields::parse(R"({
+    "schema": "brimwright.formula/1", "name": "Wide",
+    "fats": [ { "fat": "shea", "share": "60 %" }, { "fat": "olive", "share": "40 %" } ],
+    "superfat": ")" + superfat + R"(",
+    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %" } ],
+    "water": { "lye_strength": "33 %" }, "pour_temperature": "40 °C" })",
+                                               "wide.formula.json"));
+}
+
+}  // namespace
+
+TEST_CASE("alkali is weighed on the fine scale and rounded down", "[planning]") {
+  const Weighing weighing = weighing_of(paper_formula(), 1000 * gram, bench);
+  for (const auto& ingredient : weighing.ingredients) {
+    if (ingredient.role == Role::alkali) {
+      CHECK(ingredient.step == 0.1 * gram);
+      CHECK(ingredient.weighed <= ingredient.exact);
+    }
+    if (ingredient.role == Role::fat) CHECK(ingredient.weighed >= ingredient.exact);
+  }
+}
+
+TEST_CASE("what a scale cannot hold is weighed in goes, and alkali moves to the large scale",
+          "[planning]") {
+  const Weighing weighing = weighing_of(paper_formula(), 20 * kilogram, bench);
+  const auto& fat = weighing.ingredients.front();
+  // 20 kg / 1.386 = 14.4 kg of fat: three goes on a 5 kg scale.
+  CHECK(fat.weighings == 3);
+  CHECK(weighing.ingredients.at(1).role == Role::alkali);
+  CHECK(weighing.ingredients.at(1).step == 1 * gram);  // 1.9 kg, beyond the 500 g scale
+  CHECK(weighing.superfat.nominal >= 5 * percent);     // rounded down, so never below the aim
+}
+
+TEST_CASE("a superfat whose low end is below zero is shouted", "[planning]") {
+  // CXS 325R-2017 gives shea 160 to 195 mg/g: 10 % either way, far beyond a superfat of 3 %.
+  const Weighing weighing = weighing_of(wide_formula("3 %"), 1000 * gram, bench);
+  CHECK(weighing.superfat.low < Share{});
+  REQUIRE(!weighing.remarks.empty());
+  CHECK(weighing.remarks.front().severity == Severity::danger);
+  CHECK_THAT(weighing.remarks.front().text, Contains("LYE-HEAVY IS POSSIBLE"));
+  CHECK_THAT(weighing.remarks.front().text, Contains("Shea") || Contains("shea"));
+}
+
+TEST_CASE("a run too small for the scale gets no alkali figure at all", "[planning]") {
+  const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {1 * gram, 5 * kilogram}};
+  // 5 g of fat take 0.64 g of NaOH, which a 1 g scale does not show.
+  CHECK_THROWS_WITH(weighing_of(paper_formula(), 6 * gram, kitchen),
+                    Contains("less than the scale's step"));
+}
+
+TEST_CASE("a scale too coarse for a small batch is pointed out", "[planning]") {
+  const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {1 * gram, 5 * kilogram}};
+  // 15 g of fat take 1.93 g of NaOH; a 1 g scale gives 1 g, half of it.
+  const Weighing weighing = weighing_of(paper_formula(), 20 * gram, kitchen);
+  bool said = false;
+  for (const auto& remark : weighing.remarks)
+    said = said || remark.text.find("the batch is small for this scale") != std::string::npos;
+  CHECK(said);
+}
+
+TEST_CASE("the three ways of saying water agree with the weighed masses", "[planning]") {
+  const Weighing weighing = weighing_of(paper_formula(), 2000 * gram, bench);
+  // Definitions: strength = alkali / (alkali + water); pure NaOH here.
+  CHECK(weighing.lye_strength.of_one() ==
+        Approx(weighing.naoh / (weighing.naoh + weighing.water)).epsilon(1e-12));
+  CHECK(weighing.water_to_alkali == Approx(weighing.water / weighing.naoh).epsilon(1e-12));
+  CHECK(weighing.water_of_fats.of_one() == Approx(weighing.water / weighing.fats).epsilon(1e-12));
+}
