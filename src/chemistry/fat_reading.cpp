@@ -76,21 +76,12 @@ SaponificationValue checked(double value, const Fat& fat, const Place& where) {
   return SaponificationValue::mg_koh_per_g(value);
 }
 
-/// Whether the value at `key` is an object; read so because Fields tells only texts apart.
-bool is_object(const Fields& fields, std::string_view key) {
-  try {
-    return fields.optional_object(key).has_value();
-  } catch (const UserError&) {
-    return false;
-  }
-}
-
 SaponificationRange read_saponification(const Fields& entry, const Fat& fat) {
   const std::string key = "saponification_value";
   const auto read = [&](const Fields& from, std::string_view name) {
     return checked(from.number(name), fat, from.place(name));
   };
-  if (!is_object(entry, key)) {
+  if (!entry.is_object(key)) {
     const SaponificationValue value = read(entry, key);
     return {value, value, value};
   }

@@ -111,7 +111,7 @@ const Json& needed(const Fields::Node& node, std::string_view key, const std::st
 
 std::string text_of(const Json& value, const Place& where, const std::string& what) {
   if (!value.is_string()) throw UserError(where, "is " + kind_of(value), "give " + what);
-  const auto text = value.get<std::string>();
+  auto text = value.get<std::string>();
   if (text.find_first_not_of(" \t") == std::string::npos)
     throw UserError(where, "is empty", "give " + what);
   return text;
@@ -228,8 +228,8 @@ std::vector<Fields> Fields::objects(std::string_view key) const {
     const std::string pointer = where.field + "/" + std::to_string(elements.size());
     if (!element.is_object())
       throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
-    elements.push_back(
-        Fields(std::make_shared<Node>(Node{node_->document, &element, where.file, pointer, {}})));
+    elements.emplace_back(
+        std::make_shared<Node>(Node{node_->document, &element, where.file, pointer, {}}));
   }
   return elements;
 }
@@ -305,6 +305,11 @@ bool Fields::truth(std::string_view key) const {
 bool Fields::is_text(std::string_view key) const {
   const Json* value = found(*node_, key);
   return value != nullptr && value->is_string();
+}
+
+bool Fields::is_object(std::string_view key) const {
+  const Json* value = found(*node_, key);
+  return value != nullptr && value->is_object();
 }
 
 bool Fields::is_null(std::string_view key) const {
