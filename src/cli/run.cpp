@@ -28,13 +28,19 @@ constexpr auto examples =
     "Exit status: 0 done, 1 the input wants mending, 2 a fault of the program.\n";
 
 constexpr auto gauge_examples =
-    "FILE is a mould file (.json) or a mesh (.stl .obj .ply .off .3mf .gltf .glb). Shown are\n"
-    "the volume to the brim and at any depth, and what one millimetre is worth there.\n"
+    "FILE is a mould file (.json) or a mesh (.stl .obj .ply .off .3mf .gltf .glb): the\n"
+    "hollow itself or a finished piece (cavity), a mould with its pockets (body), or a\n"
+    "mould's inner surface, open above (skin). Broken meshes are mended where that is sound,\n"
+    "and each mend is told.\n"
     "\n"
     "Examples\n"
     "  brimwright gauge moulds/fluted_cup_small.json\n"
-    "  brimwright gauge hollow.stl --unit mm --role cavity\n"
-    "  brimwright gauge hollow.stl --unit in --up +y --role cavity --depth \"1 1/2 in\"\n";
+    "  brimwright gauge tray.stl --unit mm\n"
+    "  brimwright gauge hollow.stl --unit in --up +y --depth \"1 1/2 in\"\n"
+    "  brimwright gauge moulds/round_cup.json --fit-mass \"95 g\" --density \"1.01 g/ml\"\n"
+    "  brimwright gauge moulds/pebble.json --cast-wall \"10 mm\" --cast-base \"12 mm\"\n"
+    "  brimwright gauge moulds/plain_bar.json --prop \"12 deg\" --mark \"18 mm\"\n"
+    "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n";
 
 constexpr auto plan_examples =
     "RUN is a run file (.json) that names its mould and formulas. Shown are the pieces to\n"
@@ -74,20 +80,58 @@ void add_library(CLI::App& command, Words& words) {
       ->allow_extra_args(false);
 }
 
+void add_text(CLI::App& command, const char* name, std::optional<std::string>& value,
+              const char* type, const char* what, const char* group) {
+  command.add_option(name, value, what)->type_name(type)->group(group);
+}
+
 CLI::App* add_gauge(CLI::App& app, Words& words) {
   CLI::App* gauge = app.add_subcommand("gauge", "measure a mould");
-  gauge->add_option("FILE", words.gauge.file, "a mould file or a mesh")->required();
-  gauge->add_option("--unit", words.gauge.unit, "unit of the mesh's numbers: mm, cm, m or in")
-      ->type_name("UNIT");
-  gauge->add_option("--up", words.gauge.up, "which way is up in the mesh: +x -x +y -y +z -z")
-      ->type_name("AXIS");
-  gauge->add_option("--role", words.gauge.role, "what the mesh is: cavity (the hollow itself)")
-      ->type_name("ROLE");
-  gauge->add_option("--depth", words.gauge.depths, "a depth to read off, with its unit; repeatable")
+  auto& wish = words.gauge;
+  gauge->add_option("FILE", wish.file, "a mould file or a mesh")->required();
+  gauge->add_option("--depth", wish.depths, "a depth to read off; repeatable")
       ->type_name("LENGTH")
       ->allow_extra_args(false);
   add_library(*gauge, words);
   add_common(*gauge, words, gauge_examples);
+
+  const char* mesh = "About a mesh";
+  add_text(*gauge, "--unit", wish.unit, "UNIT", "unit of its numbers: mm, cm, m or in", mesh);
+  add_text(*gauge, "--role", wish.role, "ROLE", "cavity, body or skin; found if not said", mesh);
+  add_text(*gauge, "--up", wish.up, "AXIS", "which way is up: +x to -z, or 0.05,0,0.99", mesh);
+  gauge->add_flag("--on-board", wish.on_board, "stand it on a board, which closes it below")
+      ->group(mesh);
+
+  const char* fit = "Make it fit";
+  add_text(*gauge, "--fit-volume", wish.fit_volume, "VOLUME", "scale it to hold this", fit);
+  add_text(*gauge, "--fit-mass", wish.fit_mass, "MASS", "scale it to hold this, with --density",
+           fit);
+  add_text(*gauge, "--density", wish.density, "DENSITY", "the batter's, such as \"1.01 g/ml\"",
+           fit);
+  gauge->add_flag("--fit-depth-only", wish.fit_depth_only, "change the depth, keep the outline")
+      ->group(fit);
+
+  const char* cast = "Cast a mould round it";
+  add_text(*gauge, "--cast-wall", wish.cast_wall, "LENGTH", "wall on each side", cast);
+  add_text(*gauge, "--cast-base", wish.cast_base, "LENGTH", "thickness of the base", cast);
+  add_text(*gauge, "--cast-density", wish.cast_density, "DENSITY", "of silicone or plaster", cast);
+  gauge->add_flag("--cast-hung", wish.cast_hung, "the master hangs, its top at the surface")
+      ->group(cast);
+
+  const char* prop = "Prop it up and pour";
+  add_text(*gauge, "--prop", wish.prop, "ANGLE", "how far it is tilted, such as \"12 deg\"", prop);
+  add_text(*gauge, "--low-side", wish.low_side, "SIDE",
+           "+x, +y, -x, -y or an angle; +x if not said", prop);
+  add_text(*gauge, "--mark", wish.mark, "LENGTH", "poured so far up the low wall", prop);
+  add_text(*gauge, "--pour", wish.pour, "VOLUME", "or poured this much", prop);
+
+  const char* files = "Write files";
+  add_text(*gauge, "--picture", wish.picture, "FILE.svg", "a drawing to scale, for paper", files);
+  add_text(*gauge, "--glb", wish.glb, "FILE.glb", "the filled cavity, for any 3D viewer", files);
+  add_text(*gauge, "--write", wish.write, "FILE.stl", "the cavity, scaled if it was made to fit",
+           files);
+  add_text(*gauge, "--below-brim", wish.below_brim, "LENGTH", "the pour line, for fit and files",
+           files);
   return gauge;
 }
 

@@ -129,7 +129,12 @@ void append_placed(const aiScene& scene, const aiNode& node, const Transform& ou
 
 std::size_t polygons_of(const aiScene& scene) {
   std::size_t polygons = 0;
-  for (unsigned i = 0; i < scene.mNumMeshes; ++i) polygons += scene.mMeshes[i]->mNumFaces;
+  for (unsigned i = 0; i < scene.mNumMeshes; ++i) {
+    const aiMesh& mesh = *scene.mMeshes[i];
+    polygons += static_cast<std::size_t>(
+        std::count_if(mesh.mFaces, mesh.mFaces + mesh.mNumFaces,
+                      [](const aiFace& face) { return face.mNumIndices > 2; }));
+  }
   return polygons;
 }
 

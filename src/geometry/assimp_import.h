@@ -12,7 +12,7 @@ namespace brimwright::geometry {
 /// What Assimp made of a file, in the file's own numbers and axes.
 struct ImportedMesh {
   TriangleMesh mesh;         // corners not shared; indices checked, coordinates not
-  std::size_t polygons = 0;  // before they were cut into triangles
+  std::size_t polygons = 0;  // of three corners or more, before they were cut into triangles
   std::size_t objects = 0;   // placed in the scene; all are in `mesh`, moved to their places
 };
 

@@ -8,10 +8,43 @@
 
 namespace brimwright::geometry {
 
+FacetCurve::Facet FacetCurve::facet_of(const TriangleMesh& mesh, std::size_t facet, double lowest) {
+  const auto& [ia, ib, ic] = mesh.triangles[facet];
+  const auto& a = mesh.vertices_mm[ia];
+  const auto& b = mesh.vertices_mm[ib];
+  const auto& c = mesh.vertices_mm[ic];
+  const double area = ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
+  std::array<double, 3> z = {a[2] - lowest, b[2] - lowest, c[2] - lowest};
+  std::sort(z.begin(), z.end());
+  return {z[0], z[1], z[2], area};
+}
+
 FacetCurve::FacetCurve(const TriangleMesh& solid) {
   const Box box = bounding_box(solid);
   height_ = box.high_mm[2] - box.low_mm[2];
-  const std::vector<Facet> facets = facets_of(solid, box.low_mm[2]);
+  std::vector<Facet> facets;
+  facets.reserve(solid.triangles.size());
+  for (std::size_t i = 0; i < solid.triangles.size(); ++i) {
+    const Facet facet = facet_of(solid, i, box.low_mm[2]);
+    if (facet.area != 0) facets.push_back(facet);  // an upright facet bounds no column of liquid
+  }
+  prepare(facets);
+}
+
+FacetCurve::FacetCurve(const TriangleMesh& surface, std::span<const std::uint32_t> own,
+                       double floor_mm, double brim_mm)
+    : height_(brim_mm - floor_mm) {
+  std::vector<Facet> facets;
+  facets.reserve(own.size());
+  for (const std::uint32_t i : own) {
+    Facet facet = facet_of(surface, i, floor_mm);
+    facet.area = -facet.area;  // a facet shows a hollow the side that it turns away from a solid
+    if (facet.area != 0) facets.push_back(facet);
+  }
+  prepare(facets);
+}
+
+void FacetCurve::prepare(const std::vector<Facet>& facets) {
   choose_bins(facets);
   sort_into_bins(facets);
   sum_settled(facets);
@@ -22,22 +55,6 @@ FacetCurve::FacetCurve(const TriangleMesh& solid) {
     volume_at_start_.push_back(highest);
   }
   brimful_ = at(height_).volume_mm3;
-}
-
-std::vector<FacetCurve::Facet> FacetCurve::facets_of(const TriangleMesh& solid, double lowest) {
-  std::vector<Facet> facets;
-  facets.reserve(solid.triangles.size());
-  for (const auto& [ia, ib, ic] : solid.triangles) {
-    const auto& a = solid.vertices_mm[ia];
-    const auto& b = solid.vertices_mm[ib];
-    const auto& c = solid.vertices_mm[ic];
-    const double area = ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
-    if (area == 0) continue;  // an upright facet bounds no column of liquid
-    std::array<double, 3> z = {a[2] - lowest, b[2] - lowest, c[2] - lowest};
-    std::sort(z.begin(), z.end());
-    facets.push_back({z[0], z[1], z[2], area});
-  }
-  return facets;
 }
 
 std::size_t FacetCurve::bin_of(double depth) const {
@@ -89,7 +106,6 @@ void FacetCurve::sum_settled(const std::vector<Facet>& facets) {
   }
 }
 
-/// One facet's share of the column below `depth`, before its sign, for depth >= z1.
 Level FacetCurve::below(const Facet& f, double depth) {
   const auto [z1, z2, z3, area] = f;
   const double mean = (z1 + z2 + z3) / 3;

@@ -6,4 +6,6 @@
 #include "geometry/level_curve.h"
 #include "geometry/mesh_checks.h"
 #include "geometry/mesh_file.h"
+#include "geometry/mesh_inspection.h"
+#include "geometry/mesh_mending.h"
 #include "geometry/triangle_mesh.h"

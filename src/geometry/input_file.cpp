@@ -15,13 +15,6 @@ namespace {
 
 constexpr std::int64_t longest = std::int64_t{1} << 30;  // our own bound: 21 million facets of STL
 
-struct Descriptor {
-  int number;
-  ~Descriptor() {
-    if (number >= 0) ::close(number);
-  }
-};
-
 [[noreturn]] void refuse(const std::string& path, std::string problem, std::string remedy) {
   throw UserError(
       {.file = path, .field = "", .problem = std::move(problem), .remedy = std::move(remedy)});
@@ -51,18 +44,34 @@ std::size_t checked_size(const std::string& path, int descriptor) {
 
 }  // namespace
 
-std::string bytes_of(const std::string& path) {
-  // A pipe without a writer would hold an opening read for ever.
-  const Descriptor file{::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY)};
-  if (file.number < 0) refuse_unopened(path, errno);
-  std::string bytes(checked_size(path, file.number), '\0');
-  std::size_t had = 0;
-  while (had < bytes.size()) {
-    const ssize_t got = ::read(file.number, bytes.data() + had, bytes.size() - had);
-    if (got < 0 && errno == EINTR) continue;
-    if (got <= 0) refuse(path, "could not be read to its end", "try again");
-    had += static_cast<std::size_t>(got);
+InputFile::InputFile(const std::string& path)
+    // A pipe without a writer would hold an opening read for ever.
+    : path_(path), descriptor_(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY)) {
+  if (descriptor_ < 0) refuse_unopened(path, errno);
+  try {
+    size_ = checked_size(path, descriptor_);
+  } catch (...) {
+    ::close(descriptor_);
+    throw;
   }
+}
+
+InputFile::~InputFile() { ::close(descriptor_); }
+
+void InputFile::read(std::size_t at, std::span<char> buffer) const {
+  while (!buffer.empty()) {
+    const ssize_t got = ::pread(descriptor_, buffer.data(), buffer.size(), static_cast<off_t>(at));
+    if (got < 0 && errno == EINTR) continue;
+    if (got <= 0) refuse(path_, "could not be read to its end", "try again");
+    at += static_cast<std::size_t>(got);
+    buffer = buffer.subspan(static_cast<std::size_t>(got));
+  }
+}
+
+std::string bytes_of(const std::string& path) {
+  const InputFile file(path);
+  std::string bytes(file.size(), '\0');
+  file.read(0, bytes);
   return bytes;
 }
 

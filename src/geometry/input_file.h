@@ -1,11 +1,31 @@
 #pragma once
 
+#include <cstddef>
+#include <span>
 #include <string>
 
 namespace brimwright::geometry {
 
-/// All bytes of a regular file of at most 1 GiB. UserError for one that is missing, may not be
+/// A regular file of at most 1 GiB, open for reading. UserError for one that is missing, may not be
 /// read, is empty or too long, and for folders, pipes and devices, which it does not wait for.
+class InputFile {
+ public:
+  explicit InputFile(const std::string& path);
+  ~InputFile();
+  InputFile(const InputFile&) = delete;
+  InputFile& operator=(const InputFile&) = delete;
+
+  std::size_t size() const { return size_; }
+  /// Fills `buffer` with what stands `at` bytes from the start; UserError if the file ends before.
+  void read(std::size_t at, std::span<char> buffer) const;
+
+ private:
+  std::string path_;
+  int descriptor_;
+  std::size_t size_ = 0;
+};
+
+/// All bytes of a file, under the same conditions.
 std::string bytes_of(const std::string& path);
 
 }  // namespace brimwright::geometry

@@ -93,6 +93,12 @@ LevelCurve LevelCurve::of_solid(const TriangleMesh& solid) {
       std::make_shared<const Solid>(Solid{std::make_shared<const Curve>(FacetCurve(solid))}));
 }
 
+LevelCurve LevelCurve::of_facets(const TriangleMesh& surface, std::span<const std::uint32_t> facets,
+                                 double floor_mm, double brim_mm) {
+  return LevelCurve(std::make_shared<const Solid>(
+      Solid{std::make_shared<const Curve>(FacetCurve(surface, facets, floor_mm, brim_mm))}));
+}
+
 Length LevelCurve::height() const { return solid_->height_mm() * millimetre; }
 
 Volume LevelCurve::brimful() const {

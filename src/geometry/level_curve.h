@@ -3,8 +3,10 @@
 #include "geometry/triangle_mesh.h"
 #include "units/quantity.h"
 
+#include <cstdint>
 #include <functional>
 #include <memory>
+#include <span>
 #include <vector>
 
 namespace brimwright::geometry {
@@ -34,6 +36,10 @@ class LevelCurve {
   /// minus a times: 0 up to z1; (h-z1)^3 / [3 (z2-z1)(z3-z1)] up to z2; h - mean z + (z3-h)^3 /
   /// [3 (z3-z1)(z3-z2)] up to z3; h - mean z beyond. The free surface is its derivative.
   static LevelCurve of_solid(const TriangleMesh& solid);
+  /// The curve of a hollow from its lowest point up to `brim_mm`, above it. `facets` are all that
+  /// bound it there; they face into it and may go on above the brim.
+  static LevelCurve of_facets(const TriangleMesh& surface, std::span<const std::uint32_t> facets,
+                              double floor_mm, double brim_mm);
 
   Length height() const;   ///< lowest point to brim
   Volume brimful() const;  ///< volume to the brim

@@ -1,6 +1,8 @@
 #include "geometry/mesh_file.h"
 
 #include <array>
+#include <charconv>
+#include <cmath>
 #include <cstddef>
 
 namespace brimwright::geometry {
@@ -27,7 +29,47 @@ Axis axis(const std::string& text, const Place& where) {
                   "give the one that points up: +x, -x, +y, -y, +z or -z");
 }
 
+std::array<double, 3> direction(const std::string& text, const Place& where) {
+  std::array<double, 3> parts{};
+  const char* at = text.data();
+  const char* const end = at + text.size();
+  bool is_sound = true;
+  for (std::size_t i = 0; i < 3 && is_sound; ++i) {
+    const auto [next, fault] = std::from_chars(at, end, parts[i]);
+    is_sound = fault == std::errc() && std::isfinite(parts[i]) &&
+               (i == 2 ? next == end : next != end && *next == ',');
+    at = next + 1;
+  }
+  const double size = std::hypot(parts[0], parts[1], parts[2]);
+  if (!is_sound || !(size > 0) || !std::isfinite(size))
+    throw UserError(where, "\"" + text + "\" is not a direction",
+                    "give an axis such as +y, or three numbers such as 0.05,0,0.99");
+  if (parts[2] < 0.5 * size)
+    throw UserError(where, "\"" + text + "\" leans more than 60 degrees from upright",
+                    "name the axis that points up, such as -z");
+  return {parts[0] / size, parts[1] / size, parts[2] / size};
+}
+
 std::string name_of(LengthUnit unit) { return unit_names[static_cast<std::size_t>(unit)]; }
 std::string name_of(Axis up) { return axis_names[static_cast<std::size_t>(up)]; }
+
+std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
+  const auto [x, y, z] = p;
+  switch (up) {
+    case Axis::plus_x:
+      return {-z, y, x};
+    case Axis::minus_x:
+      return {z, y, -x};
+    case Axis::plus_y:
+      return {x, -z, y};
+    case Axis::minus_y:
+      return {x, z, -y};
+    case Axis::plus_z:
+      return p;
+    case Axis::minus_z:
+      return {x, -y, -z};
+  }
+  return p;
+}
 
 }  // namespace brimwright::geometry

@@ -32,22 +32,6 @@ std::string counted(std::size_t number, const std::string& one, const std::strin
   return std::to_string(number) + " " + (number == 1 ? one : many);
 }
 
-void refuse_unsound_numbers(const TriangleMesh& mesh, const std::string& file) {
-  if (mesh.triangles.empty()) {
-    refuse(file, "", "holds no facets", "export the shape as a solid mesh");
-  }
-  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
-    const std::string field = "facet " + std::to_string(facet + 1);
-    for (const std::uint32_t corner : mesh.triangles[facet]) {
-      if (corner >= mesh.vertices_mm.size()) refuse(file, field, "has a corner that is not there");
-      const auto& [x, y, z] = mesh.vertices_mm[corner];
-      if (!std::isfinite(x) || !std::isfinite(y) || !std::isfinite(z)) {
-        refuse(file, field, "has a corner that is not a number");
-      }
-    }
-  }
-}
-
 void refuse_flat(const TriangleMesh& mesh, const std::string& file) {
   constexpr std::array names = {"x", "y", "z"};
   const Box box = bounding_box(mesh);
@@ -137,6 +121,22 @@ void refuse_misplaced_shell(const TriangleMesh& solid, const SurfaceEdges& edges
 }
 
 }  // namespace
+
+void refuse_unsound_numbers(const TriangleMesh& mesh, const std::string& file) {
+  if (mesh.triangles.empty()) {
+    refuse(file, "", "holds no facets", "export the shape as a solid mesh");
+  }
+  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
+    const std::string field = "facet " + std::to_string(facet + 1);
+    for (const std::uint32_t corner : mesh.triangles[facet]) {
+      if (corner >= mesh.vertices_mm.size()) refuse(file, field, "has a corner that is not there");
+      const auto& [x, y, z] = mesh.vertices_mm[corner];
+      if (!std::isfinite(x) || !std::isfinite(y) || !std::isfinite(z)) {
+        refuse(file, field, "has a corner that is not a number");
+      }
+    }
+  }
+}
 
 CheckedSolid checked_solid(TriangleMesh mesh, const std::string& file) {
   refuse_unsound_numbers(mesh, file);

@@ -14,6 +14,10 @@ struct CheckedSolid {
   std::vector<Remark> remarks;  // for example: turned inside out
 };
 
+/// Refuses, with UserError naming `file` and the facet, a mesh without facets, and one with a
+/// corner that is not there or not finite.
+void refuse_unsound_numbers(const TriangleMesh& mesh, const std::string& file);
+
 /// Accepts a mesh that bounds a solid and refuses any other with UserError naming `file`, the place
 /// in millimetres and the reason: no facets, coordinates not finite, flat, open (how many open
 /// edges, the first one's place), facets turned against their neighbours, an edge shared by more

@@ -7,6 +7,7 @@
 #include "geometry/package_unit.h"
 #include "geometry/stated_size.h"
 #include "geometry/stl_file.h"
+#include "geometry/text_meshes.h"
 #include "geometry/weld.h"
 #include "units/printing.h"
 
@@ -59,8 +60,18 @@ RawMesh raw_stl(const std::string& bytes, const std::string& file) {
     return {.mesh = binary_stl(bytes, file), .own_unit = {}, .remarks = {}};
   }
   const std::string text = in_small_letters(bytes);  // Assimp knows its keywords in no other
-  const std::size_t facets = facets_of_text_stl(text, file);
+  const std::size_t facets = polygons_of_stl_text(text, file);
   return raw_of(import_by_assimp(text, MeshFormat::stl, file), facets, file);
+}
+
+/// Takes a byte-order mark off the front of a text, which Assimp would stumble over. A binary STL
+/// may begin with anything.
+std::string without_mark(std::string bytes) {
+  constexpr std::string_view mark = "\xEF\xBB\xBF";
+  if (bytes.starts_with(mark) && !facets_of_binary_stl(bytes, bytes.size())) {
+    bytes.erase(0, mark.size());
+  }
+  return bytes;
 }
 
 RawMesh raw_mesh(const std::string& bytes, MeshFormat format, const std::string& file) {
@@ -160,24 +171,19 @@ std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& read
   return {LengthUnit::millimetre, raw.own_unit->in_mm};
 }
 
-/// `p` turned, without mirroring, so that what pointed along `up` points along +z.
-std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
-  const auto [x, y, z] = p;
-  switch (up) {
-    case Axis::plus_x:
-      return {-z, y, x};
-    case Axis::minus_x:
-      return {z, y, -x};
-    case Axis::plus_y:
-      return {x, -z, y};
-    case Axis::minus_y:
-      return {x, z, -y};
-    case Axis::plus_z:
-      return p;
-    case Axis::minus_z:
-      return {x, -y, -z};
+/// Turns the mesh the shortest way that brings `direction` to +z.
+void straighten(TriangleMesh& mesh, const std::array<double, 3>& direction) {
+  const auto [x, y, z] = direction;
+  // Rodrigues' rotation about direction x z, whose sine is |(x, y)| and cosine z.
+  const double k = 1 / (1 + z);
+  for (auto& [px, py, pz] : mesh.vertices_mm) {
+    const double qx = (1 - k * x * x) * px - k * x * y * py - x * pz;
+    const double qy = -k * x * y * px + (1 - k * y * y) * py - y * pz;
+    const double qz = x * px + y * py + z * pz;
+    px = qx;
+    py = qy;
+    pz = qz;
   }
-  return p;
 }
 
 void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
@@ -197,7 +203,7 @@ void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
 
 MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   const MeshFormat format = mesh_format(path);
-  RawMesh raw = raw_mesh(bytes_of(path), format, path);
+  RawMesh raw = raw_mesh(without_mark(bytes_of(path)), format, path);
   refuse_empty(raw.mesh, path);
   refuse_not_finite(raw.mesh, path);
   const auto [unit, factor] = settled_unit(raw, reading, path);
@@ -206,6 +212,7 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
     for (double& coordinate : vertex) coordinate *= factor;
     vertex = upright(vertex, up);
   }
+  if (reading.leaning_up) straighten(raw.mesh, *reading.leaning_up);
   refuse_absurd_size(raw.mesh, path);
   if (!reading.up && up != Axis::plus_z) {
     raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +

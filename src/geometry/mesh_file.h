@@ -4,6 +4,7 @@
 #include "units/remark.h"
 #include "units/user_error.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,8 +17,12 @@ enum class Axis { plus_x, minus_x, plus_y, minus_y, plus_z, minus_z };
 /// "mm", "cm", "m" or "in"; "+x" to "-z". UserError at `where` otherwise.
 LengthUnit length_unit(const std::string& text, const Place& where);
 Axis axis(const std::string& text, const Place& where);
+/// "0.05,0,0.99": a direction within 60 degrees of +z. UserError at `where` otherwise.
+std::array<double, 3> direction(const std::string& text, const Place& where);
 std::string name_of(LengthUnit unit);
 std::string name_of(Axis up);
+/// `p` turned, without mirroring, so that what pointed along `up` points along +z.
+std::array<double, 3> upright(const std::array<double, 3>& p, Axis up);
 
 /// A mesh as read, in millimetres, turned so that `up` became +z.
 struct MeshFile {
@@ -32,6 +37,8 @@ struct MeshReading {
   /// Needed for STL, OBJ, PLY, OFF; 3MF states its own, glTF is metres.
   std::optional<LengthUnit> unit = {};
   std::optional<Axis> up = {};  // +z if not said, but +y for glTF, whose standard says so
+  /// After that, a direction to be turned to +z, for a mesh that leans; of length one.
+  std::optional<std::array<double, 3>> leaning_up = {};
   Place unit_belongs_at = {};  // where a missing unit is to be written; empty: --unit
 };
 

@@ -1,5 +1,6 @@
 #include "geometry/package_unit.h"
 
+#include "geometry/package_model.h"
 #include "geometry/xml_tags.h"
 #include "geometry/zip_archive.h"
 #include "units/user_error.h"
@@ -70,6 +71,7 @@ PackageUnit unit_of_package(std::string_view bytes, const std::string& file) {
     refuse(file, "keeps its shapes in several parts, which is not read here",
            "export it as a plain 3MF or as an STL");
   }
+  check_package_model(xml, file);
   return unit;
 }
 

@@ -235,8 +235,13 @@ std::optional<SelfCrossing> self_crossing(const TriangleMesh& mesh, const Surfac
   SelfCrossing crossing{.pairs = meeting.size()};
   for (const auto& [a, b] : meeting) {
     crossing.deepest_mm = std::max(crossing.deepest_mm, surface.depth(a, b));
-    crossing.between_shells |= edges.shell[a] != edges.shell[b];
+    const auto [low, high] = std::minmax(edges.shell[a], edges.shell[b]);
+    if (low != high) crossing.shells.push_back({low, high});
   }
+  std::sort(crossing.shells.begin(), crossing.shells.end());
+  const auto repeated = std::unique(crossing.shells.begin(), crossing.shells.end());
+  crossing.shells.erase(repeated, crossing.shells.end());
+  crossing.between_shells = !crossing.shells.empty();
   for (const std::uint32_t v :
        mesh.triangles[std::min_element(meeting.begin(), meeting.end())->first]) {
     for (std::size_t i = 0; i < 3; ++i) crossing.first_mm[i] += mesh.vertices_mm[v][i] / 3;

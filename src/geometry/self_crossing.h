@@ -5,8 +5,10 @@
 
 #include <array>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace brimwright::geometry {
 
@@ -16,6 +18,8 @@ struct SelfCrossing {
   std::array<double, 3> first_mm{};  // the middle of the first facet that meets another
   double deepest_mm = 0;  // how far corners would have to move, at most, to part the worst pair
   bool between_shells = false;  // some pair belongs to two different shells
+  /// The pairs of different shells that meet, the lower number first, in order.
+  std::vector<std::array<std::uint32_t, 2>> shells = {};
 };
 
 /// Decided for each pair of facets by CGAL's exact predicates; facets without area are passed over.

@@ -1,6 +1,5 @@
 #include "geometry/shell_nesting.h"
 
-#include "geometry/enclosed_volume.h"
 #include "units/user_error.h"
 
 #include <cmath>
@@ -12,28 +11,15 @@ namespace {
 
 using Point = std::array<double, 3>;
 
-struct Shell {
-  TriangleMesh mesh;
-  Box box;
-  double volume_mm3 = 0;
-};
-
-std::vector<Shell> shells_of(const TriangleMesh& mesh, const SurfaceEdges& edges) {
-  std::vector<std::vector<std::array<std::uint32_t, 3>>> facets(edges.shells);
+/// The facets of each shell, with corners of their own.
+std::vector<TriangleMesh> shells_of(const TriangleMesh& mesh, const SurfaceEdges& edges) {
+  std::vector<TriangleMesh> shells(edges.shells);
   for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
-    facets[edges.shell[i]].push_back(mesh.triangles[i]);
-  }
-  std::vector<Shell> shells;
-  for (const auto& own : facets) {
-    Shell shell{.mesh = {}, .box = {}};
-    for (const auto& corners : own) {
-      const auto first = static_cast<std::uint32_t>(shell.mesh.vertices_mm.size());
-      for (const std::uint32_t v : corners) shell.mesh.vertices_mm.push_back(mesh.vertices_mm[v]);
-      shell.mesh.triangles.push_back({first, first + 1, first + 2});
-    }
-    shell.box = bounding_box(shell.mesh);
-    shell.volume_mm3 = enclosed_volume(shell.mesh) / cubic_millimetre;
-    shells.push_back(std::move(shell));
+    TriangleMesh& shell = shells[edges.shell[i]];
+    const auto first = static_cast<std::uint32_t>(shell.vertices_mm.size());
+    for (const std::uint32_t v : mesh.triangles[i])
+      shell.vertices_mm.push_back(mesh.vertices_mm[v]);
+    shell.triangles.push_back({first, first + 1, first + 2});
   }
   return shells;
 }
@@ -67,32 +53,50 @@ int winding_number(const TriangleMesh& shell, const Point& p) {
   return static_cast<int>(std::lround(angle / (4 * std::numbers::pi)));
 }
 
+[[noreturn]] void refuse_too_many(std::uint32_t shells, const std::string& file) {
+  throw UserError(
+      {.file = file,
+       .field = "",
+       .problem = "has too many separate parts within each other (" + std::to_string(shells) + ")",
+       .remedy = "unite them into one solid in the modelling program"});
+}
+
 }  // namespace
+
+std::vector<ShellPlace> shell_places(const TriangleMesh& mesh, const SurfaceEdges& edges,
+                                     const std::string& file) {
+  const std::vector<TriangleMesh> shells = shells_of(mesh, edges);
+  std::vector<ShellPlace> places;
+  for (const TriangleMesh& shell : shells) {
+    places.push_back({.box = bounding_box(shell),
+                      .volume_mm3 = enclosed_volume(shell) / cubic_millimetre,
+                      .corner_mm = shell.vertices_mm.front()});
+  }
+  std::size_t left = 100'000'000;  // solid angles, some seconds' worth
+  for (ShellPlace& place : places) {
+    for (std::uint32_t other = 0; other < shells.size(); ++other) {
+      if (&places[other] == &place || !contains(places[other].box, place.corner_mm)) continue;
+      const std::size_t facets = shells[other].triangles.size();
+      if (facets > left) refuse_too_many(edges.shells, file);
+      left -= facets;
+      const int times = winding_number(shells[other], place.corner_mm);
+      if (times != 0) place.around.push_back({other, times});
+    }
+  }
+  return places;
+}
 
 std::optional<MisplacedShell> misplaced_shell(const TriangleMesh& mesh, const SurfaceEdges& edges,
                                               const std::string& file) {
   if (edges.shells < 2) return std::nullopt;
-  const std::vector<Shell> shells = shells_of(mesh, edges);
-  std::size_t left = 100'000'000;  // solid angles, some seconds' worth
-  for (const Shell& shell : shells) {
-    const Point& corner = shell.mesh.vertices_mm.front();
+  for (const ShellPlace& place : shell_places(mesh, edges, file)) {
     int around = 0;
-    for (const Shell& other : shells) {
-      if (&other == &shell || !contains(other.box, corner)) continue;
-      if (other.mesh.triangles.size() > left) {
-        throw UserError({.file = file,
-                         .field = "",
-                         .problem = "has too many separate parts within each other (" +
-                                    std::to_string(edges.shells) + ")",
-                         .remedy = "unite them into one solid in the modelling program"});
-      }
-      left -= other.mesh.triangles.size();
-      around += winding_number(other.mesh, corner);
-    }
-    const bool hollow = shell.volume_mm3 < 0;
+    for (const ShellAround& other : place.around) around += other.times;
+    const bool hollow = place.volume_mm3 < 0;
     if (around == (hollow ? 1 : 0)) continue;
     return MisplacedShell{
-        hollow ? MisplacedShell::Kind::inside_out : MisplacedShell::Kind::filled_twice, corner};
+        hollow ? MisplacedShell::Kind::inside_out : MisplacedShell::Kind::filled_twice,
+        place.corner_mm};
   }
   return std::nullopt;
 }

@@ -9,11 +9,11 @@
 
 namespace brimwright::geometry {
 
-/// How many polygons the head of a file promises; nothing where its format does not say.
+/// How many polygons a file has by its own statements; nothing where its format does not say.
 ///
-/// Checks on the way that the file is what its ending says and long enough for what it promises:
-/// PLY and OFF by their counts, GLB by its length, glTF and OBJ by how they begin. UserError naming
-/// `file` otherwise. For STL and 3MF see stl_file.h and package_unit.h.
+/// Checks on the way that the file is what its ending says, holds all that it promises and nothing
+/// that Assimp would misread (see text_meshes.h, scene_text.h). UserError naming `file` otherwise.
+/// For STL see stl_file.h and text_meshes.h, for 3MF package_unit.h.
 std::optional<std::size_t> stated_polygons(std::string_view bytes, MeshFormat format,
                                            const std::string& file);
 

@@ -10,16 +10,12 @@
 namespace brimwright::geometry {
 namespace {
 
-// The layout of a binary STL: 80 bytes of header, the number of facets, and for each facet 12
-// floats (normal and three corners) and two spare bytes, little-endian (de facto standard, from
-// the 3D Systems StereoLithography Interface Specification, 1989).
 constexpr std::size_t header_size = 80;
-constexpr std::size_t facets_start = 84;
-constexpr std::size_t facet_size = 50;
-constexpr std::size_t corners_start = 12;
 static_assert(std::endian::native == std::endian::little);
 
-std::uint64_t length_of_facets(std::uint64_t facets) { return facets_start + facet_size * facets; }
+std::uint64_t length_of_facets(std::uint64_t facets) {
+  return stl_facets_start + stl_facet_size * facets;
+}
 
 std::uint32_t stated_facets(std::string_view bytes) {
   std::uint32_t facets = 0;
@@ -33,7 +29,7 @@ bool looks_like_text(std::string_view bytes) {
 }
 
 [[noreturn]] void refuse_length(std::string_view bytes, const std::string& file) {
-  if (bytes.size() < facets_start) {
+  if (bytes.size() < stl_facets_start) {
     throw UserError({.file = file,
                      .field = "",
                      .problem = "is too short for an STL file",
@@ -50,10 +46,22 @@ bool looks_like_text(std::string_view bytes) {
 
 }  // namespace
 
+std::optional<std::uint32_t> facets_of_binary_stl(std::string_view head, std::uint64_t size) {
+  if (head.size() < stl_facets_start) return std::nullopt;
+  const std::uint32_t facets = stated_facets(head);
+  if (size != length_of_facets(facets)) return std::nullopt;
+  return facets;
+}
+
+void refuse_not_a_number(std::uint64_t facet, const std::string& file) {
+  throw UserError({.file = file,
+                   .field = "facet " + std::to_string(facet + 1),
+                   .problem = "has a corner that is not a number",
+                   .remedy = "export it again"});
+}
+
 StlKind stl_kind(std::string_view bytes, const std::string& file) {
-  if (bytes.size() >= facets_start && bytes.size() == length_of_facets(stated_facets(bytes))) {
-    return StlKind::binary;
-  }
+  if (facets_of_binary_stl(bytes, bytes.size())) return StlKind::binary;
   const std::size_t start = bytes.find_first_not_of(" \t\r\n");
   const bool begins_as_text =
       start != std::string_view::npos && bytes.substr(start).starts_with("solid");
@@ -66,18 +74,13 @@ TriangleMesh binary_stl(std::string_view bytes, const std::string& file) {
   TriangleMesh mesh;
   mesh.vertices_mm.resize(std::size_t{3} * facets);
   mesh.triangles.resize(facets);
-  const char* corners = bytes.data() + facets_start + corners_start;
-  for (std::uint32_t facet = 0; facet < facets; ++facet, corners += facet_size) {
+  const char* corners = bytes.data() + stl_facets_start + stl_corners_start;
+  for (std::uint32_t facet = 0; facet < facets; ++facet, corners += stl_facet_size) {
     std::array<float, 9> numbers;
     std::memcpy(numbers.data(), corners, sizeof numbers);
     float nothing = 0;  // stays 0 if all are finite: an infinity or a NaN times 0 is a NaN
     for (const float number : numbers) nothing += number * 0;
-    if (nothing != 0) {
-      throw UserError({.file = file,
-                       .field = "facet " + std::to_string(facet + 1),
-                       .problem = "has a corner that is not a number",
-                       .remedy = "export it again"});
-    }
+    if (nothing != 0) refuse_not_a_number(facet, file);
     const std::uint32_t first = 3 * facet;
     for (std::uint32_t corner = 0; corner < 3; ++corner) {
       mesh.vertices_mm[first + corner] = {numbers[3 * corner], numbers[3 * corner + 1],
@@ -86,22 +89,6 @@ TriangleMesh binary_stl(std::string_view bytes, const std::string& file) {
     mesh.triangles[facet] = {first, first + 1, first + 2};
   }
   return mesh;
-}
-
-std::size_t facets_of_text_stl(std::string_view text, const std::string& file) {
-  constexpr std::string_view end_of_facet = "endfacet";
-  if (text.find("endsolid") == std::string_view::npos) {
-    throw UserError({.file = file,
-                     .field = "",
-                     .problem = "lacks its last line, \"endsolid\"",
-                     .remedy = "it was cut short; copy or export it again"});
-  }
-  std::size_t facets = 0;
-  for (std::size_t at = text.find(end_of_facet); at != std::string_view::npos;
-       at = text.find(end_of_facet, at + end_of_facet.size())) {
-    ++facets;
-  }
-  return facets;
 }
 
 }  // namespace brimwright::geometry

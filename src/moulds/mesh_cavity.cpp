@@ -1,7 +1,6 @@
 #include "moulds/mesh_cavity.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/mesh_checks.h"
+#include "units/printing.h"
 
 #include <filesystem>
 #include <utility>
@@ -9,39 +8,64 @@
 namespace brimwright::moulds {
 namespace {
 
-void check_role(const Fields& fields) {
-  const std::string role = fields.choice("role", {"cavity", "body", "skin"});
-  if (role == "cavity") return;
-  throw UserError(fields.place("role"), "\"" + role + "\" is not measured yet",
-                  "give a closed mesh of the cavity itself, that is of what is filled, as "
-                  "\"cavity\"");
+/// "1: 12 of 73.8 ml; 2: 1 of 4.1 ml".
+std::string listed(const std::vector<HollowGroup>& groups) {
+  std::string text;
+  for (std::size_t i = 0; i < groups.size(); ++i)
+    text += (i > 0 ? "; " : "") + std::to_string(i + 1) + ": " +
+            std::to_string(groups[i].members.size()) + " of " +
+            fixed(groups[i].most / millilitre, 1) + " ml";
+  return text;
+}
+
+/// Which hollows are filled must be said where they differ: a run is of one kind of piece.
+void choose_group(MeshCavities& cavities, const Fields& fields) {
+  const auto groups = static_cast<std::int64_t>(cavities.groups.size());
+  if (fields.has("group")) {
+    cavities.used = static_cast<std::size_t>(fields.whole_number("group", 1, groups)) - 1;
+    return;
+  }
+  if (groups > 1)
+    throw UserError(
+        fields.place("group"),
+        "is missing, and the mesh has hollows of different sizes (" + listed(cavities.groups) + ")",
+        "give the number of those that are filled");
 }
 
 }  // namespace
 
-MeshCavity measured_mesh(const std::string& path, const geometry::MeshReading& reading) {
-  geometry::MeshFile file = geometry::read_mesh(path, reading);
-  geometry::CheckedSolid checked = geometry::checked_solid(std::move(file.mesh), path);
-  std::vector<Remark> remarks = std::move(file.remarks);
-  remarks.insert(remarks.end(), checked.remarks.begin(), checked.remarks.end());
-  return {.curve = geometry::LevelCurve::of_solid(checked.solid),
-          .floor = geometry::bounding_box(checked.solid).low_mm[2] * millimetre,
-          .description = "mesh " + std::filesystem::path(path).filename().string() + " in " +
-                         geometry::name_of(file.unit),
-          .remarks = std::move(remarks)};
+geometry::TriangleMesh typical_solid(const MeshCavities& cavities) {
+  const std::size_t typical = cavities.groups[cavities.used].typical;
+  return geometry::solid_of(cavities.survey, typical);
 }
 
-MeshCavity read_mesh_cavity(const Fields& fields, const Library& library) {
-  check_role(fields);
-  geometry::MeshReading reading;
-  reading.unit_belongs_at = fields.place("unit");
+MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes) {
+  MeshCavities cavities{.survey = geometry::surveyed(path, wishes),
+                        .groups = {},
+                        .used = 0,
+                        .description = "mesh " + std::filesystem::path(path).filename().string()};
+  cavities.description += " in " + geometry::name_of(cavities.survey.unit);
+  cavities.groups = groups_of(cavities.survey.hollows);
+  return cavities;
+}
+
+MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
+  geometry::SurveyWishes wishes;
+  wishes.role = geometry::role(fields.text("role"), fields.place("role"));
+  wishes.reading.unit_belongs_at = fields.place("unit");
   if (const auto unit = fields.optional_text("unit"))
-    reading.unit = geometry::length_unit(*unit, fields.place("unit"));
+    wishes.reading.unit = geometry::length_unit(*unit, fields.place("unit"));
   if (const auto up = fields.optional_text("up"))
-    reading.up = geometry::axis(*up, fields.place("up"));
+    wishes.reading.up = geometry::axis(*up, fields.place("up"));
+  if (const auto leaning = fields.optional_text("leaning_up"))
+    wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("leaning_up"));
+  if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
   const std::string path = library.resolve(fields.text("file"), fields.place("file"));
+  fields.has("group");
   fields.refuse_unknown();
-  return measured_mesh(path, reading);
+  MeshCavities cavities = measured_mesh(path, wishes);
+  choose_group(cavities, fields);
+  return cavities;
 }
 
 }  // namespace brimwright::moulds

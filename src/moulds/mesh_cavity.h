@@ -1,29 +1,34 @@
 #pragma once
 
-#include "geometry/level_curve.h"
-#include "geometry/mesh_file.h"
+#include "geometry/mesh_survey.h"
+#include "moulds/hollow_groups.h"
 #include "moulds/library.h"
 #include "units/fields.h"
-#include "units/remark.h"
 
 #include <string>
 #include <vector>
 
 namespace brimwright::moulds {
 
-/// A cavity known by its mesh.
-struct MeshCavity {
-  geometry::LevelCurve curve;
-  Length floor;             // height of the lowest point in the mesh's own frame
-  std::string description;  // "mesh cup.stl in mm"
-  std::vector<Remark> remarks;
+/// A mould's cavities known by a mesh: what was found in it, and which of it is filled.
+struct MeshCavities {
+  geometry::MeshSurvey survey;
+  std::vector<HollowGroup> groups;  // of the hollows found
+  std::size_t used = 0;             // the group that is filled
+  std::string description;          // "mesh cup.stl in mm"
+
+  const geometry::Hollow& typical() const { return survey.hollows[groups[used].typical]; }
+  int count() const { return static_cast<int>(groups[used].members.size()); }
 };
 
-/// Reads and checks the closed mesh of what is filled. UserError as geometry's readers throw it.
-MeshCavity measured_mesh(const std::string& path, const geometry::MeshReading& reading);
+/// The typical cavity as a closed solid facing outward, in the mesh's frame.
+geometry::TriangleMesh typical_solid(const MeshCavities& cavities);
 
-/// The mesh that the object under "mesh" of a mould file names, with its unit, role and upright
-/// axis.
-MeshCavity read_mesh_cavity(const Fields& fields, const Library& library);
+/// Reads, mends and measures a mesh; the group that holds most is the one used.
+MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes);
+
+/// The mesh that the object under "mesh" of a mould file names, with its unit, role, upright axis
+/// and, where its hollows differ, the group of them that is filled.
+MeshCavities read_mesh_cavities(const Fields& fields, const Library& library);
 
 }  // namespace brimwright::moulds

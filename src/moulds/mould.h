@@ -1,11 +1,15 @@
 #pragma once
 
 #include "geometry/level_curve.h"
+#include "geometry/triangle_mesh.h"
+#include "moulds/mesh_cavity.h"
+#include "moulds/shape.h"
 #include "units/quantity.h"
 #include "units/remark.h"
 #include "units/share.h"
 
 #include <chrono>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -37,6 +41,10 @@ struct Mould {
   std::vector<Measurement> measurements;  // most trusted first
   Length floor = {};  // height of the lowest point in the mesh's own frame; zero for shapes
   std::vector<Remark> remarks;
+  std::optional<MeshCavities> found = {};  // in the mesh, where there is one
+  std::optional<Shape> shape = {};         // where dimensions are given
+  /// One cavity, checked and in its own frame, where a mesh is given.
+  std::shared_ptr<const geometry::TriangleMesh> mesh = {};
 };
 
 }  // namespace brimwright::moulds

@@ -36,6 +36,9 @@ struct Dry {
   std::string description;
   std::vector<Measurement> measurements;  // most trusted first
   std::vector<Remark> remarks;
+  std::optional<Shape> shape = {};
+  std::shared_ptr<const geometry::TriangleMesh> mesh = {};
+  std::optional<MeshCavities> found = {};
 };
 
 /// Cups that hold a cast by widening downward exist, but two swapped measures are commoner.
@@ -62,26 +65,31 @@ Dry of_dimensions(const Shape& shape) {
           .floor = {},
           .description = described(shape),
           .measurements = {{.way = Way::dimensions, .brimful = brimful}},
-          .remarks = remarks_on(shape)};
+          .remarks = remarks_on(shape),
+          .shape = shape};
 }
 
-Dry of_mesh(MeshCavity mesh) {
-  const Volume brimful = mesh.curve.brimful();
-  return {.curve = std::move(mesh.curve),
-          .floor = mesh.floor,
-          .description = std::move(mesh.description),
-          .measurements = {{.way = Way::mesh, .brimful = brimful}},
-          .remarks = std::move(mesh.remarks)};
+Dry of_mesh(MeshCavities mesh) {
+  const geometry::Hollow& hollow = mesh.typical();
+  return {.curve = hollow.curve,
+          .floor = hollow.floor_mm * millimetre,
+          .description = mesh.description,
+          .measurements = {{.way = Way::mesh, .brimful = hollow.curve.brimful()}},
+          .remarks = mesh.survey.remarks,
+          .shape = {},
+          .mesh = std::make_shared<const geometry::TriangleMesh>(typical_solid(mesh)),
+          .found = std::move(mesh)};
 }
 
 /// The mesh's curve where there is one, with the dimensions as the second opinion.
 Dry read_dry(const std::optional<Shape>& shape, const std::optional<Fields>& mesh,
              const Library& library) {
   if (!mesh) return of_dimensions(*shape);
-  Dry cavity = of_mesh(read_mesh_cavity(*mesh, library));
+  Dry cavity = of_mesh(read_mesh_cavities(*mesh, library));
   if (shape) {
     const Dry second = of_dimensions(*shape);
     cavity.description += "; " + second.description;
+    cavity.shape = shape;
     cavity.measurements.push_back(second.measurements.front());
     cavity.remarks.insert(cavity.remarks.end(), second.remarks.begin(), second.remarks.end());
   }
@@ -161,7 +169,7 @@ void check_ways(const Fields& fields, bool has_cavity, bool has_water) {
 struct Heading {
   std::string name;
   std::string note;
-  int cavities;
+  std::optional<int> cavities;  // not needed where a mesh shows them
   int owned;
   std::optional<std::chrono::minutes> unmould_after;
 };
@@ -175,11 +183,29 @@ Heading read_heading(const Fields& fields) {
   fields.choice("schema", {"brimwright.mould/1"});
   Heading heading{.name = fields.text("name"),
                   .note = fields.optional_text("note").value_or(""),
-                  .cavities = count(fields, "cavities"),
+                  .cavities = {},
                   .owned = fields.has("owned") ? count(fields, "owned") : 1,
                   .unmould_after = {}};
+  if (fields.has("cavities")) heading.cavities = count(fields, "cavities");
   if (fields.has("unmould_after")) heading.unmould_after = fields.duration("unmould_after");
   return heading;
+}
+
+/// A mould's body or skin shows its cavities, and so do several separate solids; one solid does not
+/// tell how many of its kind the mould has.
+void settle_count(Heading& heading, const Dry& dry, const Fields& fields) {
+  const bool shows_all =
+      dry.found && (dry.found->survey.role != geometry::Role::cavity || dry.found->count() > 1);
+  if (!shows_all && !heading.cavities)
+    throw UserError(fields.place("cavities"), "is missing", "give how many the mould has");
+  if (!shows_all) return;
+  const int shown = dry.found->count();
+  if (heading.cavities && *heading.cavities != shown)
+    throw UserError(fields.place("cavities"),
+                    "is " + std::to_string(*heading.cavities) + ", but the mesh has " +
+                        std::to_string(shown),
+                    "leave it out, or check the mesh");
+  heading.cavities = shown;
 }
 
 Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {
@@ -187,14 +213,17 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
               .name = std::move(heading.name),
               .description = std::move(dry.description),
               .note = std::move(heading.note),
-              .cavities = heading.cavities,
+              .cavities = *heading.cavities,
               .owned = heading.owned,
               .unmould_after = heading.unmould_after,
               .curve = std::move(dry.curve),
               .detail_factor = detail_factor,
               .measurements = std::move(dry.measurements),
               .floor = dry.floor,
-              .remarks = std::move(dry.remarks)};
+              .remarks = std::move(dry.remarks),
+              .found = std::move(dry.found),
+              .shape = std::move(dry.shape),
+              .mesh = std::move(dry.mesh)};
   remark_on_spread(mould.measurements, mould.remarks);
   remark_on_disagreement(mould.measurements, mould.remarks);
   remark_on_size(mould.curve.brimful(), mould.remarks);
@@ -217,17 +246,19 @@ Mould read_mould(const std::string& path, const Library& library) {
   if (shape_fields) shape = read_shape(*shape_fields);
   if (water_fields) water = read_water(*water_fields);
   Dry dry = read_dry(shape, mesh, library);
-  const double detail_factor = water ? let_water_decide(dry, *water, heading.cavities) : 1;
+  settle_count(heading, dry, fields);
+  const double detail_factor = water ? let_water_decide(dry, *water, *heading.cavities) : 1;
   return assembled(path, std::move(heading), std::move(dry), detail_factor);
 }
 
-Mould mould_of_mesh(const std::string& path, const geometry::MeshReading& reading) {
+Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes) {
+  MeshCavities cavities = measured_mesh(path, wishes);
   Heading heading{.name = std::filesystem::path(path).stem().string(),
                   .note = {},
-                  .cavities = 1,
+                  .cavities = cavities.count(),
                   .owned = 1,
                   .unmould_after = {}};
-  return assembled(path, std::move(heading), of_mesh(measured_mesh(path, reading)), 1);
+  return assembled(path, std::move(heading), of_mesh(std::move(cavities)), 1);
 }
 
 }  // namespace brimwright::moulds

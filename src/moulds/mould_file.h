@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/mesh_file.h"
+#include "geometry/mesh_survey.h"
 #include "moulds/library.h"
 #include "moulds/mould.h"
 #include "units/fields.h"
@@ -15,7 +15,8 @@ namespace brimwright::moulds {
 /// curve is scaled by the detail factor. Throws UserError with file and field for anything wrong.
 Mould read_mould(const std::string& path, const Library& library);
 
-/// A mesh on its own as a mould of one cavity: what `gauge cup.stl` measures.
-Mould mould_of_mesh(const std::string& path, const geometry::MeshReading& reading);
+/// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that hold
+/// most together; `found` has all of them.
+Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes);
 
 }  // namespace brimwright::moulds

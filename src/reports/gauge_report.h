@@ -1,17 +1,55 @@
 #pragma once
 
+#include "geometry/tilted_pour.h"
+#include "moulds/casting_box.h"
+#include "moulds/fit.h"
 #include "moulds/mould.h"
+#include "units/quantity.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace brimwright::reports {
 
-/// A mould's measure for people: volumes by each way it was measured, and a dip-stick table.
-std::string gauge_text(const moulds::Mould& mould, const std::vector<Length>& depths);
+/// The mould scaled to a wish.
+struct FitFinding {
+  moulds::FitWish wish;
+  moulds::Fit fit;
+};
 
-/// The same as one JSON document, schema brimwright.gauge/1: one entry for each cavity.
-std::string gauge_json(const moulds::Mould& mould, const std::vector<Length>& depths);
+/// What it takes to cast a mould round the mesh.
+struct CastingFinding {
+  moulds::CastingBox box;
+  moulds::CastingNeed need;
+  std::optional<Density> density;  // of the silicone or plaster
+};
+
+/// A pour into the propped mould, and second pours over it once it has set and stands level.
+struct TiltFinding {
+  geometry::Tilt tilt;
+  Length mark, brim;  // how far up the low wall it stands, and where it would spill
+  Volume pour, most;  // that pour, and the most it holds before it spills
+  std::size_t pools = 1;
+  Length covered_at;                              // depth at which a second pour just covers it
+  std::vector<std::pair<Length, Volume>> second;  // second pours up to the depths asked for
+};
+
+/// Everything that was asked of one mould.
+struct GaugeFindings {
+  moulds::Mould mould;
+  std::vector<Length> depths;
+  std::optional<FitFinding> fit;
+  std::optional<CastingFinding> casting;
+  std::optional<TiltFinding> tilt;
+  std::vector<std::string> written;  // files
+};
+
+/// For people: volumes by each way they were measured, alike hollows together, a dip-stick table.
+std::string gauge_text(const GaugeFindings& findings);
+
+/// One JSON document, schema brimwright.gauge/1: one entry for each cavity.
+std::string gauge_json(const GaugeFindings& findings);
 
 /// "38 mm (1 1/2 in)".
 std::string depth_text(Length depth);

@@ -1,12 +1,12 @@
 #include "service/service.h"
 
 #include "chemistry/fats.h"
-#include "geometry/mesh_file.h"
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/plan_report.h"
+#include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/run_file.h"
 #include "units/fields.h"
@@ -21,56 +21,6 @@ namespace brimwright::service {
 namespace {
 
 constexpr auto command_line = "command line";
-
-bool is_mould_file(const std::string& path) {
-  return std::filesystem::path(path).extension() == ".json";
-}
-
-moulds::Mould mould_file(const GaugeRequest& request, const moulds::Library& library) {
-  for (const auto& [option, value] :
-       {std::pair{"--unit", request.unit}, {"--up", request.up}, {"--role", request.role}})
-    if (value)
-      throw UserError({command_line, option,
-                       "goes with a mesh, and " + request.file + " is a mould file",
-                       "leave it out; the mould file says it under \"mesh\""});
-  return moulds::read_mould(request.file, library);
-}
-
-/// The roles of a mesh this version measures. A body taken for a cavity would give its silicone's
-/// volume, a plausible wrong number, so the role must be said.
-void require_cavity_role(const GaugeRequest& request) {
-  const std::string remedy =
-      "say --role cavity if the mesh is the hollow itself or the finished piece";
-  if (!request.role)
-    throw UserError({command_line, "--role", "is not given for " + request.file, remedy});
-  if (*request.role == "body" || *request.role == "skin")
-    throw UserError({command_line, "--role", "a mould's " + *request.role + " is not measured yet",
-                     "give the cavity itself as a closed mesh, with --role cavity"});
-  if (*request.role != "cavity")
-    throw UserError({command_line, "--role", "\"" + *request.role + "\" is no role", remedy});
-}
-
-moulds::Mould mesh(const GaugeRequest& request) {
-  geometry::MeshReading reading;
-  if (request.unit) reading.unit = geometry::length_unit(*request.unit, {command_line, "--unit"});
-  if (request.up) reading.up = geometry::axis(*request.up, {command_line, "--up"});
-  require_cavity_role(request);
-  return moulds::mould_of_mesh(request.file, reading);
-}
-
-std::string gauged(const GaugeRequest& request, Form form, const moulds::Library& library) {
-  const auto mould = is_mould_file(request.file) ? mould_file(request, library) : mesh(request);
-  std::vector<Length> depths;
-  for (const auto& text : request.depths) {
-    const Place where{command_line, "--depth"};
-    depths.push_back(read_length(text, where));
-    if (depths.back() > mould.curve.height())
-      throw UserError(where, "\"" + text + "\" is deeper than the cavity",
-                      "it is " + reports::depth_text(mould.curve.height()) + " deep");
-  }
-  return form == Form::json ? reports::gauge_json(mould, depths)
-                            : reports::gauge_text(mould, depths);
-}
 
 std::int64_t pieces_from(const std::string& typed) {
   const Place where{command_line, "--sell"};
@@ -139,9 +89,13 @@ std::string listed(const ListRequest& request, Form form, const moulds::Library&
                             : reports::catalogue_text(shown, request.name.has_value());
 }
 
+std::string shown(const reports::GaugeFindings& findings, Form form) {
+  return form == Form::json ? reports::gauge_json(findings) : reports::gauge_text(findings);
+}
+
 std::string document_for(const Request& request, const moulds::Library& library) {
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
-    return gauged(*gauge, request.form, library);
+    return shown(gauged(*gauge, library), request.form);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
     return planned(*plan, request.form, library);
   return listed(std::get<ListRequest>(request.what), request.form, library);

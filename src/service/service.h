@@ -12,12 +12,24 @@ namespace brimwright::service {
 // The one door behind every user interface: a request in, a document out. No sockets, and no files
 // beyond those that a request names and the shipped catalogue.
 
-/// Measure a mould file or a mesh. The options are as typed; those for meshes are refused with a
-/// mould file, which says them itself.
+/// Measure a mould file or a mesh. The options are as typed; `unit`, `up`, `role` and `on_board` go
+/// with a mesh and are refused with a mould file, which says them itself.
 struct GaugeRequest {
   std::string file;
   std::optional<std::string> unit, up, role;
+  bool on_board = false;
   std::vector<std::string> depths;
+  // Make it fit: a volume, or a mass with the batter's density; `below_brim` is kept free.
+  std::optional<std::string> fit_volume, fit_mass, density, below_brim;
+  bool fit_depth_only = false;
+  // What it takes to cast a mould round it.
+  std::optional<std::string> cast_wall, cast_base, cast_density;
+  bool cast_hung = false;
+  // A pour into the propped mould.
+  std::optional<std::string> prop, low_side, mark, pour;
+  // Files to write: the cavity as STL (scaled if it was made to fit), the filled cavity as GLB, a
+  // drawing to scale as SVG.
+  std::optional<std::string> write, glb, picture;
 };
 
 /// Plan a run; `sell` replaces the file's own number of pieces.

@@ -78,7 +78,7 @@ std::vector<Refused> broken_files() {
       {"nan.stl", with_float(stl, 3, nan), in_mm, "facet 4: has a corner that is not a number"},
       {"inf.stl", with_float(stl, 11, -infinite), in_mm, "facet 12"},
       {"nan-text.stl", with(text_stl(box()), "vertex 0", "vertex nan"), in_mm, "not a number"},
-      {"cut-text.stl", cut(text_stl(box()), 40), in_mm, "endsolid"},
+      {"cut-text.stl", cut(text_stl(box()), 40), in_mm, "lacks \"endloop\""},
       {"hole-text.stl", with(text_stl(box()), "endfacet", "endface"), in_mm, "hole-text.stl"},
       {"word-text.stl", with(text_stl(box()), "vertex 0", "vertex x"), in_mm, "not a sound STL"},
       {"garbage.stl", std::string(500, '\xA7'), in_mm, "no STL file"},
@@ -190,6 +190,13 @@ TEST_CASE("a mesh file with scrambled bytes is read or refused, never worse", "[
       CHECK_NOTHROW(volume_or_refusal({file.name, scrambled, file.reading}));
     }
   }
+}
+
+TEST_CASE("a missing unit is asked for where it is to be written", "[geometry][files]") {
+  const ScratchFile file("cup.stl", test::binary_stl(box()));
+  const Place key{.file = "moulds/cup.json", .field = "/unit"};
+  CHECK_THROWS_WITH(read_mesh(file.path(), {.unit_belongs_at = key}),
+                    Contains("moulds/cup.json: /unit: is missing") && Contains("60 x 40 x 25 mm"));
 }
 
 TEST_CASE("only ordinary files are opened", "[geometry][files]") {

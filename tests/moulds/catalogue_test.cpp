@@ -56,9 +56,12 @@ TEST_CASE("every mould of the catalogue reads and is one a maker could own",
     CHECK_FALSE(mould.name.empty());
     CHECK_FALSE(mould.description.empty());
     for (const Remark& remark : mould.remarks) {
-      // The lettered bar is there to show what water finds; nothing else may need a caution.
+      // The lettered bar is there to show what water finds, and a cup whose flutes twist leans over
+      // itself; nothing else may need a caution.
       CAPTURE(remark.text);
-      CHECK(path.filename() == "lettered_bar.json");
+      const bool twists =
+          path.filename() == "twisted_cup.json" && remark.text.starts_with("Undercut");
+      CHECK((twists || path.filename() == "lettered_bar.json"));
     }
   }
 }
@@ -111,7 +114,7 @@ TEST_CASE("the shipped meshes hold what their README says", "[moulds][catalogue]
   CHECK(checked.remarks.empty());
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.facets_mm3, 1e-12));
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.smooth_mm3, 2e-3));
-  const Mould mould = mould_of_mesh(path, {.unit = geometry::LengthUnit::millimetre, .up = {}});
+  const Mould mould = mould_of_mesh(path, {.reading = {.unit = geometry::LengthUnit::millimetre}});
   CHECK_THAT(mould.curve.brimful() / cubic_millimetre, WithinRel(row.facets_mm3, 1e-11));
 }
 

@@ -177,10 +177,10 @@ TEST_CASE("a cup narrower at the brim than at the floor is questioned", "[moulds
   CHECK_THAT(cautions(mould), Contains("narrower at the brim"));
 }
 
-TEST_CASE("a mesh on its own is a mould of one cavity", "[moulds]") {
+TEST_CASE("the mesh of a hollow is, on its own, a mould of one cavity", "[moulds]") {
   const ScratchFolder folder;
   const std::string path = folder.write("bar.stl", box_stl(100, 50, 20, 7));
-  const Mould mould = mould_of_mesh(path, {.unit = geometry::LengthUnit::millimetre, .up = {}});
+  const Mould mould = mould_of_mesh(path, {.reading = {.unit = geometry::LengthUnit::millimetre}});
   CHECK(mould.name == "bar");
   CHECK(mould.file == path);
   CHECK(mould.description == "mesh bar.stl in mm");
@@ -208,7 +208,9 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
                "weighings":["98 g"]})"),
        "add the shape's rough measures; the water then corrects them"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm","role":"body"})"),
-       R"(/mesh/role: "body" is not measured yet; give a closed mesh of the cavity itself)"},
+       "box.stl: holds no liquid, whichever way up"},
+      {file(R"("mesh":{"file":"box.stl","unit":"mm","role":"lid"})"),
+       R"(/mesh/role: "lid" is not what a mesh can be)"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm"})"), "/mesh/role: is missing"},
       {file(R"("mesh":{"file":"box.stl","unit":"furlong","role":"cavity"})"), "/mesh/unit: "},
       {file(R"("mesh":{"file":"box.stl","role":"cavity"})"), "box.stl"},

@@ -1,0 +1,445 @@
+#include "geometry/mesh_survey.h"
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/filled_part.h"
+#include "geometry/mend_shells.h"
+#include "geometry/mesh_checks.h"
+#include "geometry/mesh_mending.h"
+#include "geometry/mesh_standing.h"
+#include "geometry/plane_section.h"
+#include "geometry/weld.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace brimwright::geometry {
+namespace {
+
+using Point = std::array<double, 3>;
+
+constexpr std::array role_names = {"cavity", "body", "skin"};
+
+// Shares of pockets and solid together between which a closed mesh may be either; as tried on
+// printed trays (0.2 to 0.6) and finished pieces with dents (below 0.003): common practice, no
+// source.
+constexpr double surely_body = 0.05, surely_cavity = 0.01;
+
+std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
+
+std::string place(const Point& p) {
+  return "(" + trimmed(p[0], 1) + ", " + trimmed(p[1], 1) + ", " + trimmed(p[2], 1) + ") mm";
+}
+
+std::string counted(std::size_t number, const std::string& one) {
+  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+}
+
+void add(std::vector<Remark>& all, std::vector<Remark> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path,
+                            std::vector<Remark>& remarks) {
+  Mended mend = mended(std::move(mesh), path, MendAim::closed_solid);
+  add(remarks, remarks_of(mend, path));
+  CheckedSolid checked = checked_solid(std::move(mend.mesh), path);
+  add(remarks, std::move(checked.remarks));
+  return std::move(checked.solid);
+}
+
+/// Heights of a mesh's open edges: the lowest and the highest corner on one; nothing if closed.
+struct RimHeights {
+  double lowest_mm, highest_mm;
+};
+std::optional<RimHeights> rim_heights(const TriangleMesh& mesh) {
+  std::map<std::pair<std::uint32_t, std::uint32_t>, int> sides;
+  for (const auto& facet : mesh.triangles)
+    for (std::size_t i = 0; i < 3; ++i) ++sides[std::minmax(facet[i], facet[(i + 1) % 3])];
+  std::optional<RimHeights> heights;
+  for (const auto& [edge, count] : sides) {
+    if (count != 1) continue;
+    for (const std::uint32_t corner : {edge.first, edge.second}) {
+      const double z = mesh.vertices_mm[corner][2];
+      if (!heights) heights = RimHeights{z, z};
+      heights->lowest_mm = std::min(heights->lowest_mm, z);
+      heights->highest_mm = std::max(heights->highest_mm, z);
+    }
+  }
+  return heights;
+}
+
+/// A mould's inner surface is open above: all of its rim lies in its upper half.
+bool is_open_above_only(const TriangleMesh& skin) {
+  const auto rim = rim_heights(skin);
+  if (!rim) return false;
+  const Box box = bounding_box(skin);
+  return rim->lowest_mm >= (box.low_mm[2] + box.high_mm[2]) / 2;
+}
+
+std::vector<Hollow> hollows_of(const PocketSurvey& survey) {
+  std::vector<Hollow> hollows;
+  for (const Pocket& pocket : survey.pockets)
+    hollows.push_back({.curve = pocket.curve,
+                       .floor_mm = pocket.floor_mm,
+                       .brim_mm = pocket.brim_mm,
+                       .middle_mm = pocket.middle_mm,
+                       .opening = pocket.opening,
+                       .trapped_air = pocket.trapped_air,
+                       .spills_at_mm = pocket.spills_at_mm,
+                       .wall = pocket.wall});
+  return hollows;
+}
+
+void remark_on_undercuts(const std::vector<Undercut>& undercuts, std::vector<Remark>& remarks) {
+  if (undercuts.empty()) return;
+  const auto widest =
+      std::max_element(undercuts.begin(), undercuts.end(),
+                       [](const Undercut& a, const Undercut& b) { return a.area < b.area; });
+  remarks.push_back({Severity::caution,
+                     "Undercut: " +
+                         (undercuts.size() == 1 ? std::string("1 patch")
+                                                : std::to_string(undercuts.size()) + " patches") +
+                         " of wall leaning over what is poured, the largest " +
+                         fixed(widest->area / square_centimetre, 2) + " cm2 at " +
+                         place(widest->at_mm) + "; a stiff mould holds the cast fast there."});
+}
+
+void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Remark>& remarks) {
+  for (std::size_t i = 0; i < hollows.size(); ++i) {
+    const auto& air = hollows[i].trapped_air;
+    // A thousandth of a hollow is less than the bubbles of any pour.
+    if (!air || *air <= 0.001 * hollows[i].curve.brimful()) continue;
+    remarks.push_back({Severity::caution, "Poured upright, hollow " + std::to_string(i + 1) +
+                                              " keeps " + fixed(*air / millilitre, 2) +
+                                              " ml of air under a ledge: tap it, tip it while "
+                                              "pouring, or count on less."});
+  }
+}
+
+void remark_on_leftovers(const PocketSurvey& survey, std::vector<Remark>& remarks) {
+  if (survey.dents > 0)
+    remarks.push_back({Severity::note, counted(survey.dents, "dent") + " that would hold " +
+                                           fixed(survey.dents_volume / millilitre, 2) +
+                                           " ml in all are not counted as pockets."});
+  if (survey.sealed_voids > 0)
+    remarks.push_back({Severity::note, counted(survey.sealed_voids, "hollow") +
+                                           " without any way in, " + ml(survey.sealed_volume) +
+                                           " in all, cannot be filled."});
+}
+
+void remark_on_lean(MeshSurvey& survey) {
+  const auto lean = lean_of(survey.mesh);
+  if (!lean || survey.up != Axis::plus_z) return;
+  const auto& [x, y, z] = lean->up;
+  survey.remarks.push_back(
+      {Severity::caution, "Its largest flat face leans " + fixed(lean->angle.degrees(), 1) +
+                              " degrees from level. If it should be level, say --up " +
+                              fixed(x, 4) + "," + fixed(y, 4) + "," + fixed(z, 4) + "."});
+}
+
+/// The air a cavity keeps and the walls that lean in it, told by its surface without the lid.
+void look_under_ledges(const TriangleMesh& cavity, Hollow& hollow,
+                       std::vector<Undercut>& undercuts) {
+  if (!(hollow.opening > Area())) return;  // no level opening: how it is filled is not known
+  TriangleMesh skin = cavity;
+  const double lid = hollow.brim_mm - 1e-9 * (hollow.brim_mm - hollow.floor_mm);
+  std::erase_if(skin.triangles, [&](const auto& facet) {
+    return std::all_of(facet.begin(), facet.end(),
+                       [&](std::uint32_t corner) { return cavity.vertices_mm[corner][2] >= lid; });
+  });
+  PocketSurvey wells = pockets_of_skin(skin);
+  Volume held, air;
+  for (const Pocket& well : wells.pockets) {
+    held += well.brimful;
+    air += well.trapped_air;
+  }
+  const Volume brimful = hollow.curve.brimful();
+  if (abs(held - brimful) > 1e-6 * brimful) return;
+  hollow.trapped_air = air;
+  std::move(wells.undercuts.begin(), wells.undercuts.end(), std::back_inserter(undercuts));
+}
+
+void measure_cavities(MeshSurvey& survey) {
+  survey.role = Role::cavity;
+  std::vector<Undercut> undercuts;
+  for (const TriangleMesh& part : parts_of(survey.mesh)) {
+    const Box box = bounding_box(part);
+    LevelCurve curve = LevelCurve::of_solid(part);
+    const Area opening = curve.free_surface(curve.height());
+    Hollow hollow{
+        .curve = std::move(curve),
+        .floor_mm = box.low_mm[2],
+        .brim_mm = box.high_mm[2],
+        .middle_mm = {(box.low_mm[0] + box.high_mm[0]) / 2, (box.low_mm[1] + box.high_mm[1]) / 2},
+        .opening = opening,
+        .trapped_air = {},
+        .spills_at_mm = {},
+        .wall = {}};
+    look_under_ledges(part, hollow, undercuts);
+    survey.hollows.push_back(std::move(hollow));
+  }
+  remark_on_undercuts(undercuts, survey.remarks);
+  const Share deficit = facet_deficit(survey.mesh);
+  if (std::abs(deficit.of_one()) > 0.003)
+    survey.remarks.push_back(
+        {Severity::note, "Its round walls are coarse facets: smooth ones would hold about " +
+                             fixed(std::abs(deficit.in_percent()), 1) + " % " +
+                             (deficit > Share() ? "more." : "less.")});
+}
+
+std::string in_words(const OtherWayUp& way) {
+  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket") +
+         ", the largest " + ml(way.largest);
+}
+
+[[noreturn]] void refuse_without_pockets(const MeshSurvey& survey, const std::string& path) {
+  const auto others =
+      survey.role == Role::body ? other_ways_up(survey.mesh, survey.up) : std::vector<OtherWayUp>{};
+  if (others.empty())
+    throw UserError({.file = path,
+                     .field = "",
+                     .problem = "holds no liquid, whichever way up",
+                     .remedy = "if it is a tube or frame without a floor, stand it on a board with "
+                               "--on-board; if it is the hollow itself, say --role cavity"});
+  throw UserError({.file = path,
+                   .field = "",
+                   .problem = "holds no liquid this way up; " + in_words(others.front()),
+                   .remedy = "say which way is up"});
+}
+
+void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
+  if (pockets.pockets.empty()) refuse_without_pockets(survey, path);
+  survey.hollows = hollows_of(pockets);
+  survey.basins = std::move(pockets.basins);
+  remark_on_undercuts(pockets.undercuts, survey.remarks);
+  remark_on_leftovers(pockets, survey.remarks);
+}
+
+/// A tray with a skirt is, upside down, one big basin.
+void remark_if_upside_down(MeshSurvey& survey) {
+  if (survey.hollows.size() != 1) return;
+  for (const OtherWayUp& way : other_ways_up(survey.mesh, survey.up))
+    if (way.pockets > 1 && way.share > surely_body)
+      survey.remarks.push_back({Severity::caution,
+                                "Is it the right way up? As it stands it is one "
+                                "basin; " +
+                                    in_words(way) + "."});
+}
+
+void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
+  survey.role = Role::body;
+  take_pockets(survey, std::move(pockets), path);
+  remark_if_upside_down(survey);
+}
+
+[[noreturn]] void ask(const std::string& path, const std::string& problem,
+                      const std::string& body) {
+  throw UserError(
+      {.file = path,
+       .field = "",
+       .problem = problem,
+       .remedy = "say --role cavity if it is the hollow itself or the finished piece, or " + body +
+                 " if it is the mould"});
+}
+
+/// Decides between body and cavity by how much of the mesh is pockets, or asks.
+void find_role_of_closed(MeshSurvey& survey, const std::string& path) {
+  PocketSurvey pockets = pockets_of_body(survey.mesh);
+  const double share = share_in_pockets(pockets);
+  const std::string found =
+      "its pockets are " + fixed(100 * share, 1) + " % of pockets and solid together";
+  if (share > surely_body) {
+    survey.remarks.push_back({Severity::note, "Taken for a mould's body: " + found +
+                                                  ". If it is not, say --role cavity."});
+    return measure_body(survey, std::move(pockets), path);
+  }
+  if (share > surely_cavity)
+    ask(path, "may be a mould's body or a piece with dents: " + found, "--role body");
+  const auto others = other_ways_up(survey.mesh, survey.up);
+  if (!others.empty() && others.front().share > surely_body)
+    ask(path,
+        "may be the hollow itself or a mould's body that is not the right way up: " +
+            in_words(others.front()),
+        "--up " + name_of(others.front().up));
+  survey.remarks.push_back({Severity::note,
+                            "Taken for the hollow itself: it has no pockets to speak of. If it is "
+                            "a mould's body, say --role body."});
+  measure_cavities(survey);
+}
+
+void measure_skin(MeshSurvey& survey, const std::string& path) {
+  survey.role = Role::skin;
+  PocketSurvey wells = pockets_of_skin(survey.mesh);
+  take_pockets(survey, std::move(wells), path);
+}
+
+/// A board under the body that reaches a hair into it, so that the two unite.
+void put_on_board(TriangleMesh& body) {
+  const Box box = bounding_box(body);
+  const double margin = 5, thickness = 5, hair = 1e-3;  // mm; the hair is lost from the depth
+  const double top = box.low_mm[2] + hair;
+  const auto base = static_cast<std::uint32_t>(body.vertices_mm.size());
+  for (const double z : {top - thickness, top})
+    for (const auto& [x, y] : {std::pair{box.low_mm[0] - margin, box.low_mm[1] - margin},
+                               {box.high_mm[0] + margin, box.low_mm[1] - margin},
+                               {box.high_mm[0] + margin, box.high_mm[1] + margin},
+                               {box.low_mm[0] - margin, box.high_mm[1] + margin}})
+      body.vertices_mm.push_back({x, y, z});
+  const auto quad = [&](std::uint32_t a, std::uint32_t b, std::uint32_t c, std::uint32_t d) {
+    body.triangles.push_back({base + a, base + b, base + c});
+    body.triangles.push_back({base + a, base + c, base + d});
+  };
+  quad(3, 2, 1, 0);
+  quad(4, 5, 6, 7);
+  for (std::uint32_t i = 0; i < 4; ++i) quad(i, (i + 1) % 4, 4 + (i + 1) % 4, 4 + i);
+}
+
+void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+                    const std::string& path) {
+  survey.role = wishes.on_board ? Role::body : *wishes.role;
+  if (survey.role == Role::skin) {
+    Mended mend = mended(std::move(mesh), path, MendAim::open_skin);
+    add(survey.remarks, remarks_of(mend, path));
+    survey.mesh = std::move(mend.mesh);
+    return measure_skin(survey, path);
+  }
+  if (wishes.on_board) put_on_board(mesh);
+  survey.mesh = soundly_closed(std::move(mesh), path, survey.remarks);
+  if (survey.role == Role::cavity) return measure_cavities(survey);
+  measure_body(survey, pockets_of_body(survey.mesh), path);
+}
+
+/// An open mesh as a skin, if it can be one.
+std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string& path,
+                                    std::vector<Remark>& remarks) {
+  try {
+    Mended mend = mended(mesh, path, MendAim::open_skin);
+    if (!is_open_above_only(mend.mesh)) return std::nullopt;
+    add(remarks, remarks_of(mend, path));
+    return std::move(mend.mesh);
+  } catch (const UserError&) {
+    return std::nullopt;  // what closing it complained of says more
+  }
+}
+
+void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const std::string& path) {
+  std::vector<Remark> closing;
+  try {
+    survey.mesh = soundly_closed(mesh, path, closing);
+  } catch (const UserError&) {
+    auto skin = as_skin(mesh, path, survey.remarks);
+    if (!skin) throw;
+    survey.mesh = std::move(*skin);
+    survey.remarks.push_back(
+        {Severity::note, "Taken for a mould's inner surface: it is open above."});
+    return measure_skin(survey, path);
+  }
+  add(survey.remarks, std::move(closing));
+  find_role_of_closed(survey, path);
+}
+
+using Outline = std::vector<std::array<double, 2>>;
+
+/// How far the line turns at its corner `i`, to the left above zero.
+double turn_at(const Outline& line, std::size_t i) {
+  const std::size_t n = line.size();
+  const auto& [ax, ay] = line[(i + n - 1) % n];
+  const auto& [bx, by] = line[i];
+  const auto& [cx, cy] = line[(i + 1) % n];
+  return std::atan2((bx - ax) * (cy - by) - (by - ay) * (cx - bx),
+                    (bx - ax) * (cx - bx) + (by - ay) * (cy - by));
+}
+
+/// Without the points that a flat wall's facets leave within a straight piece.
+Outline straightened(const ClosedLine& line) {
+  Outline all;
+  for (const Point& p : line) all.push_back({p[0], p[1]});
+  Outline corners;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (std::abs(turn_at(all, i)) > 0.01 * pi / 180) corners.push_back(all[i]);
+  return corners;
+}
+
+double enclosed_area(const Outline& line) {
+  double area = 0;
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    const auto& [ax, ay] = line[i];
+    const auto& [bx, by] = line[(i + 1) % line.size()];
+    area += (ax * by - bx * ay) / 2;
+  }
+  return area;
+}
+
+/// What lies between the straight pieces and the arcs that they stand for: a chord c at whose ends
+/// the line turns by t stands for an arc of radius c / t, and c^3 / (12 r) lies between the two.
+double missing_area(const Outline& line) {
+  constexpr double edge_that_is_meant = 40 * pi / 180;
+  const std::size_t n = line.size();
+  std::vector<double> turn(n);
+  for (std::size_t i = 0; i < n; ++i) {
+    turn[i] = turn_at(line, i);
+    if (std::abs(turn[i]) > edge_that_is_meant) turn[i] = 0;
+  }
+  double missing = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    const auto& [ax, ay] = line[i];
+    const auto& [bx, by] = line[(i + 1) % n];
+    const double chord = std::hypot(bx - ax, by - ay);
+    missing += chord * chord * (turn[i] + turn[(i + 1) % n]) / 2 / 12;
+  }
+  return missing;
+}
+
+}  // namespace
+
+std::string name_of(Role role) { return role_names[static_cast<std::size_t>(role)]; }
+
+Role role(const std::string& text, const Place& where) {
+  for (std::size_t i = 0; i < role_names.size(); ++i)
+    if (text == role_names[i]) return static_cast<Role>(i);
+  throw UserError(where, "\"" + text + "\" is not what a mesh can be",
+                  "give cavity (the hollow itself or the finished piece), body (the mould with its "
+                  "pockets) or skin (its inner surface, open above)");
+}
+
+MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
+  MeshFile file = read_mesh(path, wishes.reading);
+  MeshSurvey survey{.role = Role::cavity,
+                    .unit = file.unit,
+                    .up = file.up,
+                    .mesh = {},
+                    .hollows = {},
+                    .basins = {},
+                    .remarks = std::move(file.remarks)};
+  if (wishes.role || wishes.on_board)
+    survey_as_said(survey, std::move(file.mesh), wishes, path);
+  else
+    survey_as_found(survey, std::move(file.mesh), path);
+  remark_on_air(survey.hollows, survey.remarks);
+  remark_on_lean(survey);
+  return survey;
+}
+
+TriangleMesh solid_of(const MeshSurvey& survey, std::size_t hollow) {
+  if (survey.role == Role::cavity) return parts_of(survey.mesh)[hollow];
+  TriangleMesh wall = welded(survey.hollows[hollow].wall);
+  for (auto& facet : wall.triangles) std::swap(facet[1], facet[2]);
+  return part_below(wall, Plane::level(survey.hollows[hollow].brim_mm));
+}
+
+Share facet_deficit(const TriangleMesh& cavity) {
+  const Box box = bounding_box(cavity);
+  const double middle = (box.low_mm[2] + box.high_mm[2]) / 2;
+  double area = 0, missing = 0;
+  for (const ClosedLine& line : plane_section(cavity, Plane::level(middle))) {
+    const Outline outline = straightened(line);
+    area += enclosed_area(outline);
+    missing += missing_area(outline);
+  }
+  return Share::of_one(area > 0 ? missing / area : 0);
+}
+
+}  // namespace brimwright::geometry

@@ -1,0 +1,99 @@
+#include "geometry/pocket_bells.h"
+
+#include "geometry/pocket_choice.h"
+#include "geometry/pocket_volumes.h"
+
+#include <algorithm>
+
+namespace brimwright::geometry {
+namespace {
+
+constexpr std::uint32_t never = AirTree::never;
+
+/// The bells of a surface, and which of them the liquid in a pocket cuts off.
+class Bells {
+ public:
+  Bells(const AirSurface& surface, const AirTree& tree, std::span<const std::uint32_t> pocket_of)
+      : tree_(tree),
+        pocket_of_(pocket_of),
+        over_(surface.turned_over()),
+        bells_(air_tree(over_)),
+        vented_(bells_.basins.size(), 0) {
+    do choose_outermost();
+    while (bar_vented());
+  }
+
+  std::vector<double> trapped_below(std::span<const double> brim_mm) const {
+    std::vector<double> lips, brims;
+    for (const std::uint32_t b : chosen_) {
+      lips.push_back(bells_.basins[b].brim_mm);
+      brims.push_back(-brim_mm[pocket_at_lip(b)]);
+    }
+    const std::vector<double> above_lip = volumes_below(over_, bells_, group_of_, lips);
+    const std::vector<double> above_brim = volumes_below(over_, bells_, group_of_, brims);
+    std::vector<double> trapped(brim_mm.size(), 0);
+    for (std::size_t i = 0; i < chosen_.size(); ++i) {
+      trapped[pocket_at_lip(chosen_[i])] += std::max(0.0, above_lip[i] - above_brim[i]);
+    }
+    return trapped;
+  }
+
+ private:
+  /// The pocket in which the bell's lip lies, below the pocket's brim; never if none.
+  std::uint32_t pocket_at_lip(std::uint32_t bell) const {
+    const Basin& basin = bells_.basins[bell];
+    return basin.parent == never ? never : pocket_of_[tree_.basin_at[basin.spill_vertex]];
+  }
+
+  /// Of bells within bells only the outermost with its lip in a pocket: that cuts all of them off.
+  void choose_outermost() {
+    std::vector<char> within(bells_.basins.size(), 0);  // one that is chosen
+    chosen_.clear();
+    for (auto b = static_cast<std::uint32_t>(bells_.basins.size()); b-- > 1;) {
+      const std::uint32_t parent = bells_.basins[b].parent;
+      if (parent != never && within[parent] != 0) {
+        within[b] = 1;
+      } else if (vented_[b] == 0 && pocket_at_lip(b) != never) {
+        within[b] = 1;
+        chosen_.push_back(b);
+      }
+    }
+    group_of_ = groups_by(bells_, chosen_);
+  }
+
+  /// Finds the bells among the chosen that reach down at their lip's level into other air than the
+  /// pocket's: by a pipe over the brim, say. They stay open there.
+  bool bar_vented() {
+    bool any = false;
+    for (std::size_t i = 0; i < bells_.basin_of.size(); ++i) {
+      const std::uint32_t group = group_of_[bells_.basin_of[i]];
+      if (group == never) continue;
+      const std::uint32_t bell = chosen_[group];
+      if (pocket_of_[tree_.basin_of[i]] == pocket_at_lip(bell) || vented_[bell] != 0) continue;
+      const auto& corners = over_.mesh().triangles[i];
+      const double lip = bells_.basins[bell].brim_mm;
+      vented_[bell] = std::any_of(corners.begin(), corners.end(),
+                                  [&](std::uint32_t v) { return over_.height_of(v) > lip; });
+      any |= vented_[bell] != 0;
+    }
+    return any;
+  }
+
+  const AirTree& tree_;
+  std::span<const std::uint32_t> pocket_of_;
+  AirSurface over_;
+  AirTree bells_;
+  std::vector<char> vented_;           // for each bell
+  std::vector<std::uint32_t> chosen_;  // bells
+  std::vector<std::uint32_t> group_of_;
+};
+
+}  // namespace
+
+std::vector<double> trapped_air(const AirSurface& surface, const AirTree& tree,
+                                std::span<const std::uint32_t> pocket_of,
+                                std::span<const double> brim_mm) {
+  return Bells(surface, tree, pocket_of).trapped_below(brim_mm);
+}
+
+}  // namespace brimwright::geometry

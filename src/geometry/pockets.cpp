@@ -1,0 +1,148 @@
+#include "geometry/pockets.h"
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/pocket_bells.h"
+#include "geometry/pocket_choice.h"
+#include "geometry/pocket_tree.h"
+#include "geometry/pocket_volumes.h"
+#include "geometry/pocket_walls.h"
+
+#include <utility>
+#include <vector>
+
+namespace brimwright::geometry {
+namespace {
+
+using Facets = std::vector<std::uint32_t>;
+
+// Roofs that cover less of a pocket than this can keep no more than this share of it empty.
+constexpr double least_roof = 1e-6;
+// Patches smaller than this share of the opening are a scan's or a print's roughness: common
+// practice, no source.
+constexpr double least_undercut = 1e-3;
+
+/// Makes the survey from what was chosen.
+class Surveyor {
+ public:
+  Surveyor(const AirSurface& surface, const AirTree& tree)
+      : surface_(surface), tree_(tree), choice_(chosen_pockets(surface, tree)) {}
+
+  PocketSurvey survey() && {
+    const auto pocket_of = groups_by(tree_, choice_.pockets);
+    const auto facets = facets_of_groups(tree_, pocket_of, choice_.pockets.size());
+    bool roofed = false;
+    for (std::size_t i = 0; i < choice_.pockets.size(); ++i) roofed |= add_pocket(i, facets[i]);
+    if (roofed) add_trapped_air(pocket_of);
+    add_basins();
+    survey_.dents = choice_.dents;
+    survey_.dents_volume = choice_.dents_mm3 * cubic_millimetre;
+    survey_.sealed_voids = choice_.sealed_voids;
+    survey_.sealed_volume = choice_.sealed_mm3 * cubic_millimetre;
+    return std::move(survey_);
+  }
+
+ private:
+  /// Whether a roof in it may keep air.
+  bool add_pocket(std::size_t number, const Facets& facets) {
+    const Basin& basin = tree_.basins[choice_.pockets[number]];
+    const PocketWall wall = wall_of(surface_, facets, basin.brim_mm);
+    const LevelCurve curve =
+        LevelCurve::of_facets(surface_.mesh(), facets, basin.floor_mm, basin.brim_mm);
+    const Area opening = curve.free_surface(curve.height());
+    survey_.pockets.push_back({.curve = curve,
+                               .floor_mm = basin.floor_mm,
+                               .brim_mm = basin.brim_mm,
+                               .floor_at_mm = surface_.mesh().vertices_mm[basin.floor_vertex],
+                               .spills_at_mm = surface_.mesh().vertices_mm[basin.spill_vertex],
+                               .middle_mm = wall.middle_mm,
+                               .opening = opening,
+                               .brimful = curve.brimful(),
+                               .trapped_air = Volume(),
+                               .basin = std::nullopt,
+                               .wall = wall_mesh(facets)});
+    for (const LeaningPatch& patch : wall.leaning) {
+      const Area area = patch.area_mm2 * square_millimetre;
+      if (area >= least_undercut * opening) {
+        survey_.undercuts.push_back({.pocket = number, .at_mm = patch.at_mm, .area = area});
+      }
+    }
+    return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
+  }
+
+  /// The facets with corners of their own, numbered as they come.
+  TriangleMesh wall_mesh(const Facets& facets) {
+    constexpr auto none = static_cast<std::uint32_t>(-1);
+    const TriangleMesh& whole = surface_.mesh();
+    number_.resize(whole.vertices_mm.size(), none);
+    TriangleMesh wall;
+    std::vector<std::uint32_t> used;
+    for (const std::uint32_t facet : facets) {
+      std::array<std::uint32_t, 3> corners{};
+      for (std::size_t i = 0; i < 3; ++i) {
+        const std::uint32_t corner = whole.triangles[facet][i];
+        if (number_[corner] == none) {
+          number_[corner] = static_cast<std::uint32_t>(used.size());
+          used.push_back(corner);
+          wall.vertices_mm.push_back(whole.vertices_mm[corner]);
+        }
+        corners[i] = number_[corner];
+      }
+      wall.triangles.push_back(corners);
+    }
+    for (const std::uint32_t corner : used) number_[corner] = none;
+    return wall;
+  }
+
+  void add_trapped_air(const std::vector<std::uint32_t>& pocket_of) {
+    std::vector<double> brims;
+    for (const Pocket& pocket : survey_.pockets) brims.push_back(pocket.brim_mm);
+    const std::vector<double> trapped = trapped_air(surface_, tree_, pocket_of, brims);
+    for (std::size_t i = 0; i < trapped.size(); ++i) {
+      survey_.pockets[i].trapped_air = trapped[i] * cubic_millimetre;
+    }
+  }
+
+  void add_basins() {
+    std::vector<std::uint32_t> wholes;
+    for (const PocketChoice::Joint& joint : choice_.joints) wholes.push_back(joint.basin);
+    const auto facets = facets_of_groups(tree_, groups_by(tree_, wholes), wholes.size());
+    for (std::size_t i = 0; i < wholes.size(); ++i) {
+      const Basin& basin = tree_.basins[wholes[i]];
+      const LevelCurve curve =
+          LevelCurve::of_facets(surface_.mesh(), facets[i], basin.floor_mm, basin.brim_mm);
+      for (const std::size_t pocket : choice_.joints[i].pockets) survey_.pockets[pocket].basin = i;
+      survey_.basins.push_back({.pockets = choice_.joints[i].pockets,
+                                .curve = curve,
+                                .floor_mm = basin.floor_mm,
+                                .brim_mm = basin.brim_mm,
+                                .brimful = curve.brimful()});
+    }
+  }
+
+  const AirSurface& surface_;
+  const AirTree& tree_;
+  const PocketChoice choice_;
+  PocketSurvey survey_;
+  std::vector<std::uint32_t> number_;  // scratch of wall_mesh
+};
+
+PocketSurvey survey_of(const AirSurface& surface) {
+  const AirTree tree = air_tree(surface);
+  return Surveyor(surface, tree).survey();
+}
+
+}  // namespace
+
+PocketSurvey pockets_of_body(const TriangleMesh& body) {
+  if (body.triangles.empty()) return {};
+  PocketSurvey survey = survey_of(AirSurface::of_body(body));
+  survey.solid = enclosed_volume(body);
+  return survey;
+}
+
+PocketSurvey pockets_of_skin(const TriangleMesh& skin) {
+  if (skin.triangles.empty()) return {};
+  return survey_of(AirSurface::of_skin(skin));
+}
+
+}  // namespace brimwright::geometry

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "geometry/mesh_survey.h"
+#include "units/quantity.h"
+#include "units/share.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace brimwright::moulds {
+
+/// Hollows that are alike, for people and for planning: within 0.5 % of each other in volume and in
+/// depth.
+struct HollowGroup {
+  std::vector<std::size_t> members;  // ascending
+  std::size_t typical;               // the member of middle volume
+  Volume least, most;                // brimful
+  Share spread() const { return Share::of_one(most / least - 1); }
+};
+
+/// Every hollow in one group, the groups by what they hold together, most first.
+std::vector<HollowGroup> groups_of(const std::vector<geometry::Hollow>& hollows);
+
+}  // namespace brimwright::moulds

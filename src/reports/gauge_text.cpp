@@ -1,0 +1,167 @@
+#include "reports/gauge_report.h"
+#include "reports/text_table.h"
+#include "units/printing.h"
+
+namespace brimwright::reports {
+namespace {
+
+using moulds::HollowGroup;
+using moulds::Mould;
+using Side = TextTable::Side;
+
+std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
+std::string mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
+
+std::string line(const std::string& text) { return wrapped(text, "  ", "  "); }
+
+std::string counted(std::size_t n, const std::string& one, const std::string& many) {
+  return std::to_string(n) + " " + (n == 1 ? one : many);
+}
+
+std::string measured_line(const moulds::Measurement& measured) {
+  std::string text = "by " + moulds::name_of(measured.way) + " " + ml(measured.brimful);
+  if (measured.spread)
+    text += " (weighings within " + fixed(measured.spread->in_percent(), 1) + " %)";
+  return text;
+}
+
+/// Every tenth of the depth, or the depths asked for as far as they reach.
+std::vector<Length> dip_depths(const geometry::LevelCurve& curve,
+                               const std::vector<Length>& asked) {
+  std::vector<Length> depths;
+  for (const Length depth : asked)
+    if (depth <= curve.height()) depths.push_back(depth);
+  if (asked.empty())
+    for (int tenth = 1; tenth <= 10; ++tenth) depths.push_back(tenth / 10.0 * curve.height());
+  return depths;
+}
+
+std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Length>& asked) {
+  TextTable table({Side::right, Side::right, Side::right, Side::right, Side::right});
+  table.row({"depth", "below the brim", "holds", "US fl oz", "1 mm here is"});
+  table.rule();
+  for (const Length depth : dip_depths(curve, asked)) {
+    const Volume held = curve.volume_below(depth);
+    table.row({mm(depth), mm(curve.height() - depth), ml(held), fixed(held / us_fluid_ounce, 2),
+               fixed(curve.free_surface(depth) * millimetre / millilitre, 2) + " ml"});
+  }
+  return table.text();
+}
+
+std::string holds_line(const geometry::LevelCurve& curve, const std::string& what) {
+  const Volume brimful = curve.brimful();
+  return line(what + " holds " + ml(brimful) + " to the brim (" +
+              fixed(brimful / us_fluid_ounce, 2) + " US fl oz), " + depth_text(curve.height()) +
+              " deep.");
+}
+
+std::string group_line(const moulds::MeshCavities& found, const HollowGroup& group) {
+  const bool is_cavity = found.survey.role == geometry::Role::cavity;
+  const std::string one = is_cavity ? "cavity" : "pocket";
+  const std::string many = is_cavity ? "cavities" : "pockets";
+  std::string text = counted(group.members.size(), one, many) + " of " + ml(group.most);
+  if (group.members.size() > 1) {
+    const double spread = group.spread().in_percent();
+    text += spread < 0.05 ? ", all alike" : ", within " + fixed(spread, 1) + " %";
+  }
+  const auto& hollow = found.survey.hollows[group.typical];
+  return line(text + "; floor at " + fixed(hollow.floor_mm, 1) + " mm, brim at " +
+              fixed(hollow.brim_mm, 1) + " mm in the mesh, opening " +
+              fixed(hollow.opening / square_centimetre, 1) + " cm2.");
+}
+
+/// What a mesh holds where it is more than one cavity: each kind with a dip stick of its own.
+std::string groups_text(const GaugeFindings& findings) {
+  const auto& found = *findings.mould.found;
+  std::string text;
+  for (const HollowGroup& group : found.groups) {
+    const auto& curve = found.survey.hollows[group.typical].curve;
+    text += group_line(found, group) + holds_line(curve, "Each") + "\n" +
+            dip_stick(curve, findings.depths) + "\n";
+  }
+  for (const auto& basin : found.survey.basins)
+    text += line("Filled past the walls between them, " +
+                 counted(basin.pockets.size(), "pocket holds ", "pockets hold ") +
+                 ml(basin.brimful) + " together, spilling at " + fixed(basin.brim_mm, 1) + " mm.");
+  return text;
+}
+
+std::string cavities_text(const GaugeFindings& findings) {
+  const Mould& mould = findings.mould;
+  std::string text = holds_line(
+      mould.curve, mould.cavities == 1 ? std::string("One cavity")
+                                       : std::to_string(mould.cavities) + " cavities, each");
+  if (mould.cavities > 1)
+    text += line("All of them: " + ml(mould.cavities * mould.curve.brimful()) + ".");
+  for (const auto& measured : mould.measurements) text += line(measured_line(measured));
+  return text + "\n" + dip_stick(mould.curve, findings.depths);
+}
+
+std::string fit_text(const FitFinding& finding) {
+  const auto& fit = finding.fit;
+  std::string text = "\nTO HOLD " + ml(finding.wish.pour) + "\n";
+  text +=
+      line("Scale " + fixed(100 * fit.across, 2) + " % across and " + fixed(100 * fit.depth, 2) +
+           " % in depth: " + mm(fit.length) + " x " + mm(fit.width) + " x " + mm(fit.height) +
+           " inside, " + ml(fit.brimful) + " to the brim.");
+  if (finding.wish.headspace > Length())
+    text += line("That leaves " + depth_text(finding.wish.headspace) + " below the brim.");
+  return text;
+}
+
+std::string casting_text(const CastingFinding& finding) {
+  const auto& need = finding.need;
+  std::string text = "\nTO CAST A MOULD ROUND IT\n";
+  text += line("Box inside " + mm(need.length) + " x " + mm(need.width) + " x " + mm(need.height) +
+               "; the master displaces " + ml(need.master) + ".");
+  text +=
+      line("Silicone or plaster: " + ml(need.material) +
+           (finding.density ? ", " + fixed(need.material * *finding.density / gram, 0) + " g at " +
+                                  fixed(*finding.density / gram_per_millilitre, 2) + " g/ml"
+                            : "; times its density, the weight to mix") +
+           ". Add what stays in the mixing cup.");
+  return text;
+}
+
+std::string tilt_text(const TiltFinding& finding) {
+  std::string text = "\nPROPPED AT " + trimmed(finding.tilt.angle.degrees(), 2) + " DEGREES\n";
+  text += line("Poured " + depth_text(finding.mark) + " up the low wall: " + ml(finding.pour) +
+               ". It spills at " + depth_text(finding.brim) + ", with " + ml(finding.most) + ".");
+  if (finding.pools > 1)
+    text += line("! At that mark the liquid lies in " + std::to_string(finding.pools) +
+                 " separate pools: poured into one, it stands higher there.");
+  text += line("Set level again, a second pour covers it at " + depth_text(finding.covered_at) +
+               " deep.");
+  if (finding.second.empty()) return text;
+  TextTable table({Side::right, Side::right});
+  table.row({"second pour to", "takes"});
+  for (const auto& [depth, volume] : finding.second) table.row({mm(depth) + " deep", ml(volume)});
+  return text + table.text();
+}
+
+}  // namespace
+
+std::string depth_text(Length depth) {
+  return trimmed(depth / millimetre, 1) + " mm (" + in_inches(depth) + ")";
+}
+
+std::string gauge_text(const GaugeFindings& findings) {
+  const Mould& mould = findings.mould;
+  std::string text = mould.name + "\n";
+  if (!mould.description.empty()) text += line(mould.description);
+  if (!mould.note.empty()) text += line(mould.note);
+  text += "\n";
+  const bool by_groups = mould.found && mould.found->survey.hollows.size() > 1;
+  text += by_groups ? groups_text(findings) : cavities_text(findings);
+  if (findings.fit) text += fit_text(*findings.fit);
+  if (findings.casting) text += casting_text(*findings.casting);
+  if (findings.tilt) text += tilt_text(*findings.tilt);
+  if (!findings.written.empty()) text += "\n";
+  for (const auto& file : findings.written) text += line("Written: " + file);
+  if (!mould.remarks.empty()) text += "\n";
+  for (const auto& remark : mould.remarks)
+    text += wrapped(remark.text, remark.severity == Severity::note ? " - " : " ! ", "   ");
+  return text;
+}
+
+}  // namespace brimwright::reports

@@ -1,0 +1,250 @@
+#include "service/gauge.h"
+
+#include "geometry/filled_part.h"
+#include "geometry/mesh_writing.h"
+#include "moulds/mould_file.h"
+#include "moulds/mould_solid.h"
+#include "reports/mould_picture.h"
+#include "units/file_writing.h"
+#include "units/printing.h"
+#include "units/reading.h"
+
+#include <filesystem>
+
+namespace brimwright::service {
+namespace {
+
+using moulds::Mould;
+using reports::GaugeFindings;
+
+// So fine that flat facets cost less than 1e-5 of a round cavity.
+constexpr int fine_facets = 720;
+
+Place option(const std::string& name) { return {"command line", name}; }
+
+bool is_mould_file(const std::string& path) {
+  return std::filesystem::path(path).extension() == ".json";
+}
+
+void refuse_mesh_options(const GaugeRequest& request) {
+  for (const auto& [name, is_given] : {std::pair{"--unit", request.unit.has_value()},
+                                       {"--up", request.up.has_value()},
+                                       {"--role", request.role.has_value()},
+                                       {"--on-board", request.on_board}})
+    if (is_given)
+      throw UserError(option(name), "goes with a mesh, and " + request.file + " is a mould file",
+                      "leave it out; the mould file says it under \"mesh\"");
+}
+
+Mould measured(const GaugeRequest& request, const moulds::Library& library) {
+  if (is_mould_file(request.file)) {
+    refuse_mesh_options(request);
+    return moulds::read_mould(request.file, library);
+  }
+  geometry::SurveyWishes wishes;
+  if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, option("--unit"));
+  if (request.up && request.up->find(',') != std::string::npos)
+    wishes.reading.leaning_up = geometry::direction(*request.up, option("--up"));
+  else if (request.up)
+    wishes.reading.up = geometry::axis(*request.up, option("--up"));
+  if (request.role) wishes.role = geometry::role(*request.role, option("--role"));
+  wishes.on_board = request.on_board;
+  return moulds::mould_of_mesh(request.file, wishes);
+}
+
+/// The deepest of the cavities shown.
+Length deepest(const Mould& mould) {
+  Length depth = mould.curve.height();
+  if (mould.found)
+    for (const auto& hollow : mould.found->survey.hollows)
+      depth = std::max(depth, hollow.curve.height());
+  return depth;
+}
+
+std::vector<Length> depths_asked(const GaugeRequest& request, const Mould& mould) {
+  std::vector<Length> depths;
+  for (const auto& text : request.depths) {
+    depths.push_back(read_length(text, option("--depth")));
+    if (depths.back() > deepest(mould))
+      throw UserError(option("--depth"), "\"" + text + "\" is deeper than the cavity",
+                      "it is " + reports::depth_text(deepest(mould)) + " deep");
+  }
+  return depths;
+}
+
+Length headspace(const GaugeRequest& request, const Mould& mould) {
+  if (!request.below_brim) return {};
+  const Length length = read_length(*request.below_brim, option("--below-brim"));
+  if (length >= mould.curve.height())
+    throw UserError(option("--below-brim"), "leaves nothing to fill",
+                    "the cavity is " + reports::depth_text(mould.curve.height()) + " deep");
+  return length;
+}
+
+std::optional<reports::FitFinding> fit(const GaugeRequest& request, const Mould& mould) {
+  if (!request.fit_volume && !request.fit_mass) {
+    if (request.fit_depth_only)
+      throw UserError(option("--fit-depth-only"), "does not say what the cavity is to hold",
+                      "give --fit-volume or --fit-mass as well");
+    return std::nullopt;
+  }
+  const std::string name = request.fit_volume ? "--fit-volume" : "--fit-mass";
+  moulds::FitWish wish;
+  if (request.fit_volume && request.fit_mass)
+    throw UserError(option("--fit-mass"), "says again what --fit-volume says",
+                    "give one of the two");
+  if (request.fit_volume) {
+    wish.pour = read_volume(*request.fit_volume, option(name));
+  } else {
+    if (!request.density)
+      throw UserError(option("--density"), "is missing",
+                      "give the batter's, such as \"1.01 g/ml\": a mass alone is no volume");
+    wish.pour = read_mass(*request.fit_mass, option(name)) /
+                read_density(*request.density, option("--density"));
+  }
+  wish.headspace = headspace(request, mould);
+  if (request.fit_depth_only) wish.stretch = moulds::Stretch::depth_only;
+  return reports::FitFinding{wish, moulds::fit_for(mould, wish, option(name))};
+}
+
+/// What a mould is cast round: the mesh as it stands, or the solid of a shape's cavity.
+geometry::TriangleMesh master_of(const Mould& mould) {
+  return moulds::solid_of(mould, fine_facets);
+}
+
+std::optional<reports::CastingFinding> casting(const GaugeRequest& request, const Mould& mould) {
+  if (!request.cast_wall && !request.cast_base) return std::nullopt;
+  for (const auto& [name, value] :
+       {std::pair{"--cast-wall", request.cast_wall}, {"--cast-base", request.cast_base}})
+    if (!value)
+      throw UserError(option(name), "is missing", "give both --cast-wall and --cast-base");
+  moulds::CastingBox box{.wall = read_length(*request.cast_wall, option("--cast-wall")),
+                         .base = read_length(*request.cast_base, option("--cast-base"))};
+  if (request.cast_hung) box.master = moulds::CastingBox::Master::hung;
+  reports::CastingFinding finding{
+      box, moulds::casting_need(master_of(mould), box, option("--cast-wall")), {}};
+  if (request.cast_density)
+    finding.density = read_density(*request.cast_density, option("--cast-density"));
+  return finding;
+}
+
+/// "+x", "-y" or a number of degrees from +x towards +y, seen from above.
+Angle low_side(const std::string& text) {
+  const std::array<std::string, 4> sides = {"+x", "+y", "-x", "-y"};
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    if (text == sides[i]) return Angle::in_degrees(90.0 * static_cast<double>(i));
+  return read_angle(text, option("--low-side"));
+}
+
+std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
+                                         const GaugeFindings& findings) {
+  if (!request.prop) return std::nullopt;
+  if (request.mark.has_value() == request.pour.has_value())
+    throw UserError(option("--prop"), "needs to know how far it is poured",
+                    "give either --mark (how far up the low wall) or --pour (a volume)");
+  const auto solid = moulds::solid_of(findings.mould, fine_facets);
+  const double holding = moulds::holding_of(findings.mould, solid);
+  const geometry::Tilt tilt{read_angle(*request.prop, option("--prop")),
+                            low_side(request.low_side.value_or("+x"))};
+  check(tilt, option("--prop"));
+  const geometry::TiltedPour pour(solid, tilt);
+  Length mark;
+  Volume poured;  // in the solid; under a level overhang one mark stands for many volumes
+  if (request.mark) {
+    mark =
+        geometry::reachable(pour, read_length(*request.mark, option("--mark")), option("--mark"));
+    poured = pour.volume_at(mark);
+  } else {
+    poured = read_volume(*request.pour, option("--pour")) / holding;
+    if (poured > pour.most())
+      throw UserError(option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
+                      "it holds " + fixed(holding * pour.most() / millilitre, 1) +
+                          " ml at that angle");
+    mark = pour.mark_for(poured);
+  }
+  const geometry::PourOverLayer over(solid, pour, poured);
+  reports::TiltFinding finding{.tilt = tilt,
+                               .mark = mark,
+                               .brim = pour.brim(),
+                               .pour = holding * poured,
+                               .most = holding * pour.most(),
+                               .pools = pour.pools_with(poured),
+                               .covered_at = over.covered_at(),
+                               .second = {}};
+  for (const Length depth : findings.depths)
+    finding.second.emplace_back(depth, holding * over.volume_below(depth));
+  return finding;
+}
+
+void refuse_options_without_use(const GaugeRequest& request) {
+  struct Row {
+    const char* name;
+    bool is_given, is_used;
+    const char* needs;
+  };
+  const bool fits = request.fit_volume || request.fit_mass;
+  const bool draws = request.picture || request.glb;
+  for (const Row& row :
+       {Row{"--density", request.density.has_value(), request.fit_mass.has_value(), "--fit-mass"},
+        Row{"--below-brim", request.below_brim.has_value(), fits || draws,
+            "--fit-volume, --fit-mass, --picture or --glb"},
+        Row{"--cast-density", request.cast_density.has_value(), request.cast_wall.has_value(),
+            "--cast-wall"},
+        Row{"--cast-hung", request.cast_hung, request.cast_wall.has_value(), "--cast-wall"},
+        Row{"--mark", request.mark.has_value(), request.prop.has_value(), "--prop"},
+        Row{"--pour", request.pour.has_value(), request.prop.has_value(), "--prop"},
+        Row{"--low-side", request.low_side.has_value(), request.prop.has_value(), "--prop"}})
+    if (row.is_given && !row.is_used)
+      throw UserError(option(row.name), "is of no use alone",
+                      std::string("it goes with ") + row.needs);
+}
+
+/// Files as bytes first, so that nothing is written when one of them cannot be made.
+std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& request,
+                                                           const GaugeFindings& findings) {
+  const Mould& mould = findings.mould;
+  std::vector<std::pair<std::string, std::string>> files;
+  if (request.write) {
+    auto solid = moulds::solid_of(mould);
+    if (findings.fit) solid = moulds::scaled(std::move(solid), findings.fit->fit);
+    files.emplace_back(*request.write, geometry::binary_stl_of(solid));
+  }
+  if (request.glb) {
+    const auto solid = moulds::solid_of(mould);
+    const Length line = mould.curve.height() - headspace(request, mould);
+    const std::array<float, 4> batter = {0.96f, 0.87f, 0.70f, 1}, wall = {0.6f, 0.6f, 0.65f, 0.3f};
+    files.emplace_back(*request.glb,
+                       geometry::glb_of({{"fill", geometry::filled_part(solid, line), batter},
+                                         {"cavity", solid, wall}}));
+  }
+  if (request.picture) {
+    reports::MouldPicture picture;
+    if (request.below_brim) picture.pour_line = mould.curve.height() - headspace(request, mould);
+    picture.depths = findings.depths;
+    files.emplace_back(*request.picture, reports::mould_picture_svg(mould, picture));
+  }
+  return files;
+}
+
+}  // namespace
+
+reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& library) {
+  refuse_options_without_use(request);
+  GaugeFindings findings{.mould = measured(request, library),
+                         .depths = {},
+                         .fit = {},
+                         .casting = {},
+                         .tilt = {},
+                         .written = {}};
+  findings.depths = depths_asked(request, findings.mould);
+  findings.fit = fit(request, findings.mould);
+  findings.casting = casting(request, findings.mould);
+  findings.tilt = tilt(request, findings);
+  for (const auto& [path, bytes] : files_for(request, findings)) {
+    write_file(path, bytes);
+    findings.written.push_back(path);
+  }
+  return findings;
+}
+
+}  // namespace brimwright::service
