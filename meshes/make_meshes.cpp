@@ -1,6 +1,8 @@
-// Writes the sample meshes of this folder: `make_meshes FOLDER`. Both are cavities, that is solids
-// of what is filled, in millimetres and upright, with volumes that a formula gives (see README.md).
+// Writes the sample meshes of this folder: `make_meshes FOLDER`. Two are cavities, that is solids
+// of what is filled, one is a mould's body with pockets; all in millimetres and upright, with
+// volumes that a formula gives (see README.md).
 
+#include <algorithm>
 #include <array>
 #include <bit>
 #include <cmath>
@@ -92,6 +94,59 @@ std::vector<Facet> shell_pebble() {
   return facets;
 }
 
+Ring moved(Ring ring, const Point& by) {
+  for (Point& point : ring)
+    for (std::size_t i = 0; i < 3; ++i) point[i] += by[i];
+  return ring;
+}
+
+/// A slab of 3 x 2 cells of 60 x 60 mm, 30 mm high, with a pocket in the middle of each: a 48-gon
+/// of radius 20 mm at its floor, 5 mm up, and 25 mm at its brim, the slab's top.
+std::vector<Facet> six_pocket_tray() {
+  constexpr int around = 48, columns = 3, rows = 2;
+  constexpr double cell = 60, top = 30, floor_up = 5, floor_radius = 20, brim_radius = 25;
+  Ring square, brim, floor;  // of one cell, point for point at the same angles
+  for (int i = 0; i < around; ++i) {
+    const double angle = 2 * pi * i / around;
+    const double x = std::cos(angle), y = std::sin(angle);
+    const double out = cell / 2 / std::max(std::abs(x), std::abs(y));
+    // Rounded, so that points shared by neighbours are the same to the last bit.
+    square.push_back({std::round(out * x * 1e3) / 1e3, std::round(out * y * 1e3) / 1e3, 0});
+    brim.push_back({brim_radius * x, brim_radius * y, 0});
+    floor.push_back({floor_radius * x, floor_radius * y, 0});
+  }
+  std::vector<Facet> facets;
+  for (int column = 0; column < columns; ++column)
+    for (int row = 0; row < rows; ++row) {
+      const Point middle = {cell * (column - 1), cell * (row - 0.5), 0};
+      const auto at = [&](const Ring& ring, double z) {
+        return moved(ring, {middle[0], middle[1], z});
+      };
+      add_floor(facets, middle, at(square, 0));
+      add_wall(facets, at(square, top), at(brim, top));      // the slab's top
+      add_wall(facets, at(brim, top), at(floor, floor_up));  // the pocket's wall
+      add_lid(facets, at(floor, floor_up), {middle[0], middle[1], floor_up});
+      for (int i = 0; i < around; ++i) {
+        const Point& a = square[static_cast<std::size_t>(i)];
+        const Point& b = square[static_cast<std::size_t>((i + 1) % around)];
+        const auto on_side = [&](std::size_t axis, double side) {
+          return a[axis] == side && b[axis] == side;
+        };
+        const bool is_outside = (on_side(0, cell / 2) && column == columns - 1) ||
+                                (on_side(0, -cell / 2) && column == 0) ||
+                                (on_side(1, cell / 2) && row == rows - 1) ||
+                                (on_side(1, -cell / 2) && row == 0);
+        if (!is_outside) continue;
+        const Point low_a = {middle[0] + a[0], middle[1] + a[1], 0};
+        const Point low_b = {middle[0] + b[0], middle[1] + b[1], 0};
+        const Point high_a = {low_a[0], low_a[1], top}, high_b = {low_b[0], low_b[1], top};
+        facets.push_back({low_a, low_b, high_b});
+        facets.push_back({low_a, high_b, high_a});
+      }
+    }
+  return facets;
+}
+
 template <class Number>
 void put(std::ostream& out, Number number) {
   const auto bytes = std::bit_cast<std::array<char, sizeof(Number)>>(number);
@@ -131,7 +186,9 @@ int main(int argc, char** argv) {
   const std::string folder = argv[1];
   const bool written =
       write_stl(folder + "/twisted_cup.stl", "twisted cup, cavity, mm, +z up", twisted_cup()) &&
-      write_stl(folder + "/shell_pebble.stl", "shell pebble, cavity, mm, +z up", shell_pebble());
+      write_stl(folder + "/shell_pebble.stl", "shell pebble, cavity, mm, +z up", shell_pebble()) &&
+      write_stl(folder + "/six_pocket_tray.stl", "tray of six pockets, body, mm, +z up",
+                six_pocket_tray());
   if (!written) std::cerr << folder << ": cannot be written\n";
   return written ? 0 : 1;
 }

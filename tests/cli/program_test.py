@@ -2,6 +2,7 @@
 input wants mending. Each case changes one thing in a shipped run, as a slip of the hand would."""
 import copy
 import json
+import math
 import os
 import re
 import shutil
@@ -167,6 +168,51 @@ refused("a depth without a unit", "command line: --depth: .*has no unit",
         words=("gauge", "cup.json", "--depth", "12"))
 refused("a depth below the floor", "command line: --depth: .*deeper than the cavity",
         words=("gauge", "cup.json", "--depth", "5 in"))
+
+# gauge: what a mesh is, and what can be asked of it.
+tray = json.loads(run("gauge", "meshes/six_pocket_tray.stl", "--unit", "mm", "--depth", "10 mm", "--json").stdout)
+check(tray["role"] == "body" and len(tray["pockets"]) == 6, "the tray is a body with six pockets")
+# A frustum between 48-gons of radius 20 and 25 mm, 25 mm apart (meshes/README.md); at 10 mm the radius is 22.
+polygon = 24 * math.sin(2 * math.pi / 48)
+check(abs(tray["total_ml"] - 6 * polygon * 25 / 3 * 1.525) < 0.01, f"total of the tray: {tray['total_ml']}")
+level = tray["pockets"][3]["levels"][0]
+check(abs(level["volume_ml"] - polygon * 10 / 3 * (400 + 440 + 484) / 1000) < 1e-3, f"a level: {level}")
+check(abs(level["ml_per_mm"] - polygon * 484 / 1000) < 1e-3, f"a millimetre there: {level}")
+plan = json.loads(run("plan", "examples/tray_cups.run.json", "--json").stdout)
+check(plan["pieces"]["cavities"] == 6 and plan["pieces"]["fillings"] == 2, "the pockets are the mould's cavities")
+
+fit = json.loads(run("gauge", "moulds/plain_bar.json", "--fit-volume", "200 ml", "--json").stdout)
+check(abs(fit["fit"]["brimful_ml"] - 200) < 1e-3, "made to fit")
+check(abs(fit["fit"]["across"] ** 3 * fit["pockets"][0]["brimful_ml"] - 200) < 0.01, "by the cube root")
+# A half ball of 16 mm (2/3 pi 8^3 = 1072.3 mm3) in a box with 5 mm all round: 26 x 26 x 13 mm.
+cast = json.loads(run("gauge", "moulds/bead_tray.json", "--cast-wall", "5 mm", "--cast-base", "5 mm", "--json").stdout)
+check(abs(cast["casting"]["material_ml"] - (26 * 26 * 13 - 2 / 3 * math.pi * 512) / 1000) < 2e-3,
+      f"silicone: {cast['casting']}")
+folder = tempfile.mkdtemp()
+done = run("gauge", "moulds/twisted_cup.json", "--picture", f"{folder}/a.svg", "--glb", f"{folder}/a.glb",
+           "--write", f"{folder}/a.stl", "--below-brim", "6 mm")
+check(done.returncode == 0 and sorted(os.listdir(folder)) == ["a.glb", "a.stl", "a.svg"], f"files: {done.stderr}")
+again = json.loads(run("gauge", f"{folder}/a.stl", "--unit", "mm", "--role", "cavity", "--json").stdout)
+cup = json.loads(run("gauge", "moulds/twisted_cup.json", "--json").stdout)
+check(abs(again["total_ml"] - cup["pockets"][0]["brimful_ml"]) < 1e-3, "a written cavity is read as it was")
+done = run("gauge", "moulds/plain_bar.json", "--picture", f"{folder}/no/such/a.svg")
+check(done.returncode == 1 and "a.svg" in done.stderr and done.stdout == "", f"no folder: {done.stderr}")
+shutil.rmtree(folder)
+
+bar = f"{root}/moulds/plain_bar.json"
+refused("a tray upside down", r"with --up \+z it has 6 pockets.*--role cavity",
+        words=("gauge", f"{root}/meshes/six_pocket_tray.stl", "--unit", "mm", "--up", "-z"))
+refused("a mesh option with a mould file", "command line: --role: goes with a mesh", words=("gauge", bar, "--role", "body"))
+refused("a role that is none", "command line: --role: .*cavity",
+        words=("gauge", f"{root}/meshes/twisted_cup.stl", "--unit", "mm", "--role", "lid"))
+refused("a mass to fit without its density", "command line: --density: is missing", words=("gauge", bar, "--fit-mass", "90 g"))
+refused("a density without use", "command line: --density: is of no use alone", words=("gauge", bar, "--density", "1 g/ml"))
+refused("half a casting box", "command line: --cast-base: is missing", words=("gauge", bar, "--cast-wall", "5 mm"))
+refused("a tilt without a pour", "command line: --prop: needs to know", words=("gauge", bar, "--prop", "10 deg"))
+refused("a pour that spills", "command line: --pour: .*spills over the low brim",
+        words=("gauge", bar, "--prop", "30 deg", "--pour", "110 ml"))
+refused("a count that contradicts the mesh", r"cup\.json: /cavities: is 8, but the mesh has 6",
+        mould_changes=[("/shape", None), ("/mesh", {"file": "meshes/six_pocket_tray.stl", "unit": "mm", "role": "body"})])
 
 # Files that are no JSON, or not what they should be.
 for name, content, said in (("a.run.json", "{", "line 1"), ("b.run.json", '{"schema": "brimwright.mould/1"}', "/schema"),

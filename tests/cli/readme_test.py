@@ -1,16 +1,19 @@
 """Runs every `brimwright ...` line of README.md's console blocks and of --help, as a maker would type it."""
 import re
 import shlex
-import shutil
 import subprocess
 import sys
 import tempfile
 
 root, program = sys.argv[1:3]
-# Some commands write files: they run in a copy of what ships.
+# Some commands write files: they run in a folder of their own, with the shipped files by full path.
 folder = tempfile.TemporaryDirectory()
-for part in ("moulds", "meshes", "examples"):
-    shutil.copytree(f"{root}/{part}", f"{folder.name}/{part}")
+
+
+def words_of(command):
+    return [re.sub(r"^(moulds|meshes|examples)/", rf"{root}/\1/", word) for word in shlex.split(command)[1:]]
+
+
 lines = []
 for block in re.findall(r"```(?:sh|console)\n(.*?)```", open(f"{root}/README.md").read(), re.S):
     lines += [l.strip() for l in block.splitlines() if l.strip().startswith("brimwright ")]
@@ -20,7 +23,7 @@ if len(lines) < 5:
 failures = []
 for line in lines:
     command = re.split(r"\s{2,}#", line)[0]
-    done = subprocess.run([program] + shlex.split(command)[1:], cwd=folder.name, capture_output=True, text=True)
+    done = subprocess.run([program] + words_of(command), cwd=folder.name, capture_output=True, text=True)
     if done.returncode != 0 or not done.stdout.strip():
         failures.append(f"{command}: exit {done.returncode}: {done.stderr.strip()}")
 
@@ -35,7 +38,7 @@ for words in ([], ["gauge"], ["plan"], ["list"]):
             continue
         if ">" in command:
             command = command.split(">")[0]
-        done_example = subprocess.run([program] + shlex.split(command)[1:], cwd=folder.name,
+        done_example = subprocess.run([program] + words_of(command), cwd=folder.name,
                                       capture_output=True, text=True)
         if done_example.returncode != 0:
             failures.append(f"--help example {command!r}: {done_example.stderr.strip()}")

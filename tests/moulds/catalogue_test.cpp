@@ -9,6 +9,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
@@ -118,13 +120,24 @@ TEST_CASE("the shipped meshes hold what their README says", "[moulds][catalogue]
   CHECK_THAT(mould.curve.brimful() / cubic_millimetre, WithinRel(row.facets_mm3, 1e-11));
 }
 
+TEST_CASE("the shipped tray is read as a mould's body, its pockets being the mould's cavities",
+          "[moulds][catalogue]") {
+  const Library library{.shipped = shipped.string(), .folders = {}};
+  const Mould tray = read_mould((shipped / "moulds/six_cup_tray.json").string(), library);
+  CHECK(tray.cavities == 6);
+  // A frustum between regular 48-gons of radius 20 and 25 mm, 25 mm apart: meshes/README.md.
+  const double expected_mm3 = 24 * std::sin(2 * pi / 48) * 25 / 3 * (400 + 500 + 625);
+  CHECK_THAT(tray.curve.brimful() / cubic_millimetre, WithinRel(expected_mm3, 1e-6));
+  CHECK_THAT(tray.floor / millimetre, WithinRel(5.0, 1e-6));
+}
+
 TEST_CASE("the shipped meshes are what their generator writes, byte for byte",
           "[moulds][catalogue]") {
   const ScratchFolder folder;
   const std::string command =
       std::string("\"") + BRIMWRIGHT_MAKE_MESHES + "\" \"" + folder.path().string() + "\"";
   REQUIRE(std::system(command.c_str()) == 0);
-  for (const char* name : {"twisted_cup.stl", "shell_pebble.stl"}) {
+  for (const char* name : {"twisted_cup.stl", "shell_pebble.stl", "six_pocket_tray.stl"}) {
     CAPTURE(name);
     const std::string made = content(folder.path() / name);
     CHECK(made.size() > 84);
