@@ -50,6 +50,7 @@ constexpr auto plan_examples =
     "Examples\n"
     "  brimwright plan examples/spring_order.run.json\n"
     "  brimwright plan examples/spring_order.run.json --sell 60\n"
+    "  brimwright plan examples/spring_order.run.json --picture pour.svg\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
 constexpr auto list_examples =
@@ -142,6 +143,9 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
   plan->add_option("--sell", words.plan.sell,
                    "saleable pieces wanted, instead of the file's number")
       ->type_name("N");
+  plan->add_option("--picture", words.plan.picture,
+                   "write a drawing of the poured cavity, to scale, with its layers")
+      ->type_name("FILE.svg");
   add_library(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;

@@ -157,9 +157,9 @@ std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
   } else {
     poured = read_volume(*request.pour, option("--pour")) / holding;
     if (poured > pour.most())
-      throw UserError(option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
-                      "it holds " + fixed(holding * pour.most() / millilitre, 1) +
-                          " ml at that angle");
+      throw UserError(
+          option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
+          "it holds " + fixed(holding * pour.most() / millilitre, 1) + " ml at that angle");
     mark = pour.mark_for(poured);
   }
   const geometry::PourOverLayer over(solid, pour, poured);

@@ -5,11 +5,13 @@
 #include "planning/plan.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
+#include "reports/mould_picture.h"
 #include "reports/plan_report.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/run_file.h"
 #include "units/fields.h"
+#include "units/file_writing.h"
 #include "units/reading.h"
 #include "units/user_error.h"
 
@@ -32,6 +34,14 @@ std::int64_t pieces_from(const std::string& typed) {
   return static_cast<std::int64_t>(number);
 }
 
+std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
+  reports::MouldPicture picture;
+  picture.pour_line = plan.pour.line;
+  for (const auto& layer : plan.pour.layers)
+    picture.layers.push_back({layer.name, layer.from, layer.to});
+  return reports::mould_picture_svg(run.pour.mould, picture);
+}
+
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library) {
   std::optional<std::int64_t> sell;
   if (request.sell) sell = pieces_from(*request.sell);
@@ -39,6 +49,7 @@ std::string planned(const PlanRequest& request, Form form, const moulds::Library
   const planning::Plan plan = planning::plan(run);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
+  if (request.picture) write_file(*request.picture, picture_of(run, plan));
   return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
 }
 

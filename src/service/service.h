@@ -32,10 +32,12 @@ struct GaugeRequest {
   std::optional<std::string> write, glb, picture;
 };
 
-/// Plan a run; `sell` replaces the file's own number of pieces.
+/// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
+/// poured cavity to scale, with its pour line and layers.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> sell;
+  std::optional<std::string> picture;
 };
 
 /// What ships: "moulds", "fats" or "alkalis", one of them by name, or everything in short.
