@@ -6,7 +6,6 @@
 #include "geometry/triangle_mesh.h"
 #include "units/quantity.h"
 #include "units/remark.h"
-#include "units/share.h"
 #include "units/user_error.h"
 
 #include <array>
@@ -63,10 +62,5 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes);
 
 /// One hollow of a survey as a closed solid facing outward, from its floor to its brim.
 TriangleMesh solid_of(const MeshSurvey& survey, std::size_t hollow);
-
-/// How much more a smooth wall would hold than the flat facets that stand for it, as a share of the
-/// section at mid height; zero for walls that are meant flat. For an n-gon in place of a circle
-/// this is its deficit, 1 - (n / 2 pi) sin(2 pi / n), to second order.
-Share facet_deficit(const TriangleMesh& cavity);
 
 }  // namespace brimwright::geometry

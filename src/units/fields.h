@@ -56,7 +56,7 @@ class Fields {
   std::vector<double> numbers(std::string_view key) const;  ///< an absent key gives none
   std::int64_t whole_number(std::string_view key, std::int64_t least, std::int64_t most) const;
   bool truth(std::string_view key) const;
-  bool is_text(std::string_view key) const;  ///< present and a string
+  bool is_text(std::string_view key) const;    ///< present and a string
   bool is_object(std::string_view key) const;  ///< present and an object
   bool is_null(std::string_view key) const;
 

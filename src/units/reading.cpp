@@ -1,6 +1,7 @@
 #include "units/reading.h"
 
 #include "units/printing.h"
+#include "units/written_number.h"
 
 #include <array>
 #include <charconv>
@@ -11,113 +12,6 @@
 
 namespace brimwright {
 namespace {
-
-std::string quoted(std::string_view text) { return "\"" + std::string(text) + "\""; }
-
-bool is_blank(char c) { return c == ' ' || c == '\t'; }
-
-/// UTF-8 blanks and signs that a keyboard or a copied text brings, as plain ASCII.
-std::string plain(std::string_view text) {
-  struct Swap {
-    std::string_view from, to;
-  };
-  constexpr std::array swaps = {
-      Swap{"\u00a0", " "},    Swap{"\u202f", " "},    Swap{"\u2009", " "},  Swap{"\u00b2", "2"},
-      Swap{"\u00b3", "3"},    Swap{"\u2033", "\""},   Swap{"\u201d", "\""}, Swap{"\u00bd", " 1/2"},
-      Swap{"\u00bc", " 1/4"}, Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"}};
-  std::string out(text);
-  for (const auto& swap : swaps)
-    for (auto at = out.find(swap.from); at != std::string::npos; at = out.find(swap.from))
-      out.replace(at, swap.from.size(), swap.to);
-  while (!out.empty() && is_blank(out.back())) out.pop_back();
-  const auto first = out.find_first_not_of(" \t");
-  return first == std::string::npos ? "" : out.substr(first);
-}
-
-/// A cursor over one written quantity.
-struct Text {
-  std::string_view rest;
-
-  void skip_blanks() {
-    while (!rest.empty() && is_blank(rest.front())) rest.remove_prefix(1);
-  }
-  bool starts_with_digit() const {
-    return !rest.empty() && rest.front() >= '0' && rest.front() <= '9';
-  }
-  std::string_view digits() {
-    std::size_t n = 0;
-    while (n < rest.size() && rest[n] >= '0' && rest[n] <= '9') ++n;
-    const auto taken = rest.substr(0, n);
-    rest.remove_prefix(n);
-    return taken;
-  }
-};
-
-double value_of(std::string_view plain_number) {
-  double value = 0;
-  const auto end = plain_number.data() + plain_number.size();
-  const auto result = std::from_chars(plain_number.data(), end, value);
-  return result.ec == std::errc() && result.ptr == end ? value : std::nan("");
-}
-
-[[noreturn]] void refuse_number(std::string_view whole_text, const Place& where,
-                                const std::string& example) {
-  throw UserError(where, quoted(whole_text) + " does not begin with a number",
-                  "write a number and its unit, such as " + example);
-}
-
-/// "1,500" may be one and a half or fifteen hundred; "1,5" and "0,250" can only be decimals.
-bool is_ambiguous(std::string_view units, char mark, std::string_view decimals) {
-  return mark == ',' && decimals.size() == 3 && units != "0" && units.size() <= 3;
-}
-
-/// "/4" of "3/4" after `over` was taken; the quotient, or nothing if no fraction stands there.
-std::optional<double> fraction_of(Text& text, std::string_view over) {
-  if (text.rest.empty() || text.rest.front() != '/') return std::nullopt;
-  text.rest.remove_prefix(1);
-  const auto under = text.digits();
-  return under.empty() ? std::nan("") : value_of(over) / value_of(under);
-}
-
-/// Takes "12", "0.5", ".5", "1,5", "1/2" or "2 1/4" from the front of `text`.
-double take_number(Text& text, std::string_view whole_text, const Place& where,
-                   const std::string& example) {
-  if (!text.rest.empty() && text.rest.front() == '-')
-    throw UserError(where, quoted(whole_text) + " is negative",
-                    "give a value above zero, such as " + example);
-  if (!text.rest.empty() && text.rest.front() == '+') text.rest.remove_prefix(1);
-  const auto units = text.digits();
-  if (auto quotient = fraction_of(text, units)) {
-    if (units.empty() || !std::isfinite(*quotient)) refuse_number(whole_text, where, example);
-    return *quotient;
-  }
-  const bool has_mark =
-      !text.rest.empty() && (text.rest.front() == '.' || text.rest.front() == ',');
-  if (has_mark) {
-    const char mark = text.rest.front();
-    text.rest.remove_prefix(1);
-    const auto decimals = text.digits();
-    const bool another_mark =
-        !text.rest.empty() && (text.rest.front() == '.' || text.rest.front() == ',');
-    if (another_mark || is_ambiguous(units, mark, decimals))
-      throw UserError(where, quoted(whole_text) + " may mean thousands or decimals",
-                      "write the number without a thousands mark and with a decimal point");
-    if (decimals.empty()) refuse_number(whole_text, where, example);
-    return value_of((units.empty() ? "0" : std::string(units)) + "." + std::string(decimals));
-  }
-  if (units.empty()) refuse_number(whole_text, where, example);
-  const double value = value_of(units);
-  Text ahead = text;
-  ahead.skip_blanks();
-  const auto over = ahead.digits();
-  if (!over.empty())
-    if (auto quotient = fraction_of(ahead, over)) {
-      if (!std::isfinite(*quotient) || *quotient >= 1) refuse_number(whole_text, where, example);
-      text = ahead;
-      return value + *quotient;
-    }
-  return value;
-}
 
 template <class Unit>
 struct UnitName {

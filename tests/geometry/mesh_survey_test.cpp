@@ -1,6 +1,7 @@
 #include "geometry/mesh_survey.h"
 
 #include "geometry/enclosed_volume.h"
+#include "geometry/facet_deficit.h"
 #include "geometry/mesh_checks.h"
 #include "geometry/mesh_writing.h"
 #include "scratch_file.h"
