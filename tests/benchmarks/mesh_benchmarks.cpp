@@ -1,0 +1,251 @@
+// Times what geometry does with large binary STL files beside a raw read() of the same file and
+// beside other libraries, all cases in one interleaved run. mesh_benchmarks [--large] [--json FILE]
+#include "geometry/level_table.h"
+#include "geometry/mesh_checks.h"
+#include "geometry/mesh_file.h"
+#include "geometry/mesh_inspection.h"
+#include "geometry/mesh_writing.h"
+#include "geometry/pockets.h"
+#include "geometry/stl_scan.h"
+#include "geometry/stl_weld.h"
+#include "peers.h"
+
+#include <fcntl.h>
+#include <nlohmann/json.hpp>
+#include <spawn.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace {
+
+namespace fs = std::filesystem;
+using namespace brimwright;
+using namespace brimwright::geometry;
+
+/// A closed surface over a grid that closes on itself in one direction, with fans at both ends.
+TriangleMesh revolved(std::uint32_t rings, std::uint32_t sides,
+                      const std::function<std::array<double, 3>(double up, double round)>& at,
+                      double bottom, double top) {
+  TriangleMesh mesh;
+  for (std::uint32_t k = 0; k <= rings; ++k)
+    for (std::uint32_t i = 0; i < sides; ++i)
+      mesh.vertices_mm.push_back(at(double(k) / rings, double(i) / sides));
+  const std::uint32_t low = std::uint32_t(mesh.vertices_mm.size()), high = low + 1;
+  mesh.vertices_mm.push_back({0, 0, bottom});
+  mesh.vertices_mm.push_back({0, 0, top});
+  for (std::uint32_t i = 0; i < sides; ++i) {
+    const std::uint32_t j = (i + 1) % sides, last = rings * sides;
+    mesh.triangles.push_back({low, j, i});
+    mesh.triangles.push_back({high, last + i, last + j});
+    for (std::uint32_t k = 0; k < rings; ++k) {
+      const std::uint32_t a = k * sides;
+      mesh.triangles.push_back({a + i, a + j, a + sides + j});
+      mesh.triangles.push_back({a + i, a + sides + j, a + sides + i});
+    }
+  }
+  return mesh;
+}
+
+TriangleMesh cup(std::size_t facets) {
+  const auto sides = std::uint32_t(std::sqrt(facets));
+  return revolved(
+      sides / 2, sides,
+      [](double up, double round) {
+        const double angle = 2 * pi * round;
+        const double r = (22 + 11 * up) * (1 + 0.05 * std::cos(8 * angle));
+        return std::array{r * std::cos(angle), r * std::sin(angle), 36 * up};
+      },
+      0, 36);
+}
+
+/// A long trough with rounded corners and leaning walls.
+TriangleMesh loaf(std::size_t facets) {
+  const auto sides = std::uint32_t(std::sqrt(facets));
+  return revolved(
+      sides / 2, sides,
+      [](double up, double round) {
+        const double angle = 2 * pi * round, x = std::cos(angle), y = std::sin(angle);
+        const double square =
+            1 / std::pow(std::pow(std::abs(x), 8) + std::pow(std::abs(y), 8), 1.0 / 8);
+        return std::array{(115 + 8 * up) * square * x, (40 + 6 * up) * square * y, 65 * up};
+      },
+      0, 65);
+}
+
+/// A slab whose top is a grid of heights with 4 x 3 round pockets in it.
+TriangleMesh tray(std::size_t facets) {
+  const auto n = std::uint32_t(std::sqrt(facets / 4.0));
+  TriangleMesh mesh;
+  const auto height = [](double x, double y) {
+    const double u = std::fmod(x, 50) - 25, v = std::fmod(y, 60) - 30;
+    const double r = std::hypot(u, v);
+    return 5 + 25 * std::clamp((r - 14) / 6, 0.0, 1.0);
+  };
+  for (const bool top : {false, true})
+    for (std::uint32_t j = 0; j <= n; ++j)
+      for (std::uint32_t i = 0; i <= n; ++i) {
+        const double x = 200.0 * i / n, y = 180.0 * j / n;
+        const bool border = i == 0 || j == 0 || i == n || j == n;
+        mesh.vertices_mm.push_back({x, y, !top ? 0 : border ? 30 : height(x, y)});
+      }
+  const std::uint32_t row = n + 1, layer = row * row;
+  const auto quad = [&](std::uint32_t a, std::uint32_t b, std::uint32_t c, std::uint32_t d) {
+    mesh.triangles.push_back({a, b, c});
+    mesh.triangles.push_back({a, c, d});
+  };
+  for (std::uint32_t j = 0; j < n; ++j)
+    for (std::uint32_t i = 0; i < n; ++i) {
+      const std::uint32_t a = j * row + i, b = a + 1, c = a + row + 1, d = a + row;
+      quad(d, c, b, a);
+      quad(layer + a, layer + b, layer + c, layer + d);
+    }
+  for (std::uint32_t i = 0; i < n; ++i) {
+    const std::uint32_t back = n * row + i, left = i * row, right = i * row + n;
+    quad(i, i + 1, layer + i + 1, layer + i);
+    quad(back + 1, back, layer + back, layer + back + 1);
+    quad(left + row, left, layer + left, layer + left + row);
+    quad(right, right + row, layer + right + row, layer + right);
+  }
+  return mesh;
+}
+
+void raw_read(const std::string& path) {
+  static std::vector<char> buffer(1 << 20);
+  const int file = open(path.c_str(), O_RDONLY);
+  while (read(file, buffer.data(), buffer.size()) > 0) {
+  }
+  close(file);
+}
+
+extern "C" char** environ;
+
+/// Peak memory in MiB of finding a file's pockets, in a process of its own that does nothing else.
+double pockets_peak_mib(const std::string& program, const std::string& path) {
+  std::string own = program, word = "--pockets-of", file = path;
+  char* arguments[] = {own.data(), word.data(), file.data(), nullptr};
+  pid_t child = 0;
+  int status = 0;
+  rusage usage{};
+  posix_spawn(&child, program.c_str(), nullptr, nullptr, arguments, environ);
+  wait4(child, &status, 0, &usage);
+  return double(usage.ru_maxrss) / 1024;
+}
+
+struct Case {
+  std::string name;
+  std::function<void()> work;
+  int rounds;
+  std::vector<double> times = {};
+};
+
+double milliseconds(const std::function<void()>& work) {
+  const auto start = std::chrono::steady_clock::now();
+  work();
+  return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
+      .count();
+}
+
+double median(std::vector<double> times) {
+  std::sort(times.begin(), times.end());
+  return times[times.size() / 2];
+}
+
+std::vector<Case> cases_for(const std::string& path, bool is_tray, bool large) {
+  const int ours = large ? 5 : 9, slow = large ? 1 : 3;
+  std::vector<Case> cases = {
+      {"raw read()", [=] { raw_read(path); }, ours},
+      {"volume, area, box", [=] { scanned_stl(path, {.closedness = false}); }, ours},
+      {"the same with closedness", [=] { scanned_stl(path); }, ours},
+      {"1000-level curve", [=] { level_table_of_stl(path, even_depths(1000)); }, ours},
+      {"defect list", [=] { inspected_welded(welded_stl(path), InspectFor::defects, path); }, ours},
+      {"read and prove sound",
+       [=] {
+         MeshReading reading;
+         reading.unit = LengthUnit::millimetre;
+         checked_solid(read_mesh(path, reading).mesh, path);
+       },
+       slow}};
+  if (is_tray) cases.push_back({"pockets", [=] { pockets_of_body(welded_stl(path)); }, slow});
+  cases.push_back({"peer: Assimp import", [=] { assimp_import(path); }, slow});
+#ifdef HAVE_ADMESH
+  cases.push_back({"peer: libadmesh, volume", [=] { admesh_read_and_volume(path); }, slow});
+#endif
+#ifdef HAVE_VTK
+  cases.push_back({"peer: VTK, volume", [=] { vtk_read_and_volume(path); }, slow});
+#endif
+  if (large) return cases;  // CGAL takes minutes there
+  cases.push_back({"peer: CGAL, volume", [=] { cgal_read_and_volume(path); }, 1});
+  cases.push_back({"peer: CGAL, one clip", [=] { cgal_clip_at_half(path); }, 1});
+  return cases;
+}
+
+nlohmann::ordered_json measured(const std::string& shape, const TriangleMesh& mesh,
+                                const fs::path& folder, const std::string& program, bool large) {
+  const std::string path = (folder / (shape + ".stl")).string();
+  std::ofstream(path, std::ios::binary) << binary_stl_of(mesh);
+  const bool is_tray = shape == "tray";
+  auto cases = cases_for(path, is_tray, large);
+  for (int round = 0; round < 9; ++round)
+    for (auto& c : cases)
+      if (round < c.rounds) c.times.push_back(milliseconds(c.work));
+  const double raw = median(cases.front().times);
+  std::printf("\n%s, %zu facets\n", shape.c_str(), mesh.triangles.size());
+  nlohmann::ordered_json rows = nlohmann::ordered_json::array();
+  for (const auto& c : cases) {
+    const double ms = median(c.times);
+    std::printf("  %-28s %10.2f ms %8.1f x\n", c.name.c_str(), ms, ms / raw);
+    rows.push_back({{"case", c.name}, {"ms", ms}, {"times_raw_read", ms / raw}});
+  }
+  nlohmann::ordered_json json = {
+      {"shape", shape}, {"facets", mesh.triangles.size()}, {"rows", rows}};
+  if (is_tray) {
+    const double mib = pockets_peak_mib(program, path);
+    std::printf("  pockets, peak memory %.0f MiB\n", mib);
+    json["pockets_peak_mib"] = mib;
+  }
+  fs::remove(path);
+  return json;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc == 3 && std::string(argv[1]) == "--pockets-of")
+    return pockets_of_body(welded_stl(argv[2])).pockets.empty() ? 1 : 0;
+  bool is_large = false;
+  std::string json_file;
+  for (int i = 1; i < argc; ++i) {
+    const std::string word = argv[i];
+    if (word == "--large")
+      is_large = true;
+    else if (word == "--json" && i + 1 < argc)
+      json_file = argv[++i];
+    else
+      return std::fprintf(stderr, "mesh_benchmarks [--large] [--json FILE]\n"), 1;
+  }
+  const fs::path folder =
+      fs::temp_directory_path() / ("brimwright_meshes_" + std::to_string(getpid()));
+  fs::create_directories(folder);
+  nlohmann::ordered_json all = nlohmann::ordered_json::array();
+  std::vector<std::size_t> sizes = {10'000, 1'000'000};
+  if (is_large) sizes.push_back(4'000'000);
+  for (const std::size_t facets : sizes) {
+    const bool large = facets > 2'000'000;
+    all.push_back(measured("cup", cup(facets), folder, argv[0], large));
+    all.push_back(measured("loaf", loaf(facets), folder, argv[0], large));
+    all.push_back(measured("tray", tray(facets), folder, argv[0], large));
+  }
+  fs::remove_all(folder);
+  if (!json_file.empty()) std::ofstream(json_file) << all.dump(2) << "\n";
+}
