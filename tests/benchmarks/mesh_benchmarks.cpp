@@ -12,9 +12,6 @@
 
 #include <fcntl.h>
 #include <nlohmann/json.hpp>
-#include <spawn.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -128,18 +125,21 @@ void raw_read(const std::string& path) {
   close(file);
 }
 
-extern "C" char** environ;
+/// Peak memory of this process in MiB, as the kernel keeps it for the running program alone.
+double own_peak_mib() {
+  std::ifstream status("/proc/self/status");
+  for (std::string line; std::getline(status, line);)
+    if (line.starts_with("VmHWM:")) return std::stod(line.substr(6)) / 1024;
+  return 0;
+}
 
-/// Peak memory in MiB of finding a file's pockets, in a process of its own that does nothing else.
+/// The same of finding a file's pockets, in a process that does nothing else.
 double pockets_peak_mib(const std::string& program, const std::string& path) {
-  std::string own = program, word = "--pockets-of", file = path;
-  char* arguments[] = {own.data(), word.data(), file.data(), nullptr};
-  pid_t child = 0;
-  int status = 0;
-  rusage usage{};
-  posix_spawn(&child, program.c_str(), nullptr, nullptr, arguments, environ);
-  wait4(child, &status, 0, &usage);
-  return double(usage.ru_maxrss) / 1024;
+  std::FILE* child = popen(("'" + program + "' --pockets-of '" + path + "'").c_str(), "r");
+  double mib = 0;
+  if (std::fscanf(child, "%lf", &mib) != 1) mib = 0;
+  pclose(child);
+  return mib;
 }
 
 struct Case {
@@ -221,8 +221,11 @@ nlohmann::ordered_json measured(const std::string& shape, const TriangleMesh& me
 }  // namespace
 
 int main(int argc, char** argv) {
-  if (argc == 3 && std::string(argv[1]) == "--pockets-of")
-    return pockets_of_body(welded_stl(argv[2])).pockets.empty() ? 1 : 0;
+  if (argc == 3 && std::string(argv[1]) == "--pockets-of") {
+    pockets_of_body(welded_stl(argv[2]));
+    std::printf("%f\n", own_peak_mib());
+    return 0;
+  }
   bool is_large = false;
   std::string json_file;
   for (int i = 1; i < argc; ++i) {
