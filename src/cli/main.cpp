@@ -1,5 +1,8 @@
 #include "cli/run.h"
 
+#include <signal.h>
+#include <unistd.h>
+
 #include <filesystem>
 #include <iostream>
 
@@ -16,9 +19,23 @@ std::string shipped_folder() {
   return fs::is_directory(tree / "moulds", none) ? tree.string() : "";
 }
 
+/// A word to whoever waits at a terminal, once a second is over: a large mesh takes a while.
+void promise_patience() {
+  if (::isatty(STDERR_FILENO) == 0) return;
+  struct sigaction word {};
+  word.sa_handler = [](int) {
+    constexpr char text[] = "Working; a large mesh takes a while ...\n";
+    if (::write(STDERR_FILENO, text, sizeof text - 1) < 0) return;
+  };
+  word.sa_flags = SA_RESTART;
+  ::sigaction(SIGALRM, &word, nullptr);
+  ::alarm(1);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
+  promise_patience();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
   const int status = brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr);
   std::cout.flush();

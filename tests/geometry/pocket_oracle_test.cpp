@@ -1,10 +1,11 @@
-// CGAL as a second opinion on pockets: a box inside the slab, less the body, is the air below its
-// lid; the parts of that air are what the pockets hold to that level.
+// CGAL as a second opinion on pockets: a box round the body up to a level, less the body, is the
+// air below that level; the part of it that lies on a pocket's floor is what the pocket holds.
 
 #include "geometry/enclosed_volume.h"
 #include "geometry/mesh_file.h"
 #include "geometry/pockets.h"
 #include "geometry/weld.h"
+#include "random_bodies.h"
 #include "solids.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
@@ -16,6 +17,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 #include <vector>
 
 namespace brimwright::geometry {
@@ -37,53 +39,95 @@ Mesh as_cgal(TriangleMesh mesh) {
   return other;
 }
 
-/// Volumes, ascending, of the separate parts of the air in the body below `level`.
-std::vector<double> air_by_difference(const TriangleMesh& body, double level) {
+/// The volume of that part of the air below `level` which touches the body at `floor_at`.
+double air_by_difference(const TriangleMesh& body, const test::Point& floor_at, double level) {
   const Box size = bounding_box(body);
-  const double in = 2.013;  // mm within the slab's sides, through solid only
-  Mesh air = as_cgal(test::box({size.low_mm[0] + in, size.low_mm[1] + in, size.low_mm[2] + 0.517},
-                               {size.high_mm[0] - in, size.high_mm[1] - in, level}));
+  const test::Point &low = size.low_mm, &high = size.high_mm;
+  Mesh air =
+      as_cgal(test::box({low[0] - 1, low[1] - 1, low[2] - 1}, {high[0] + 1, high[1] + 1, level}));
   Mesh solid = as_cgal(body);
   Mesh left;
   REQUIRE(PMP::corefine_and_compute_difference(air, solid, left));
   std::vector<Mesh> parts;
   PMP::split_connected_components(left, parts);
+  const Kernel::Point_3 floor(floor_at[0], floor_at[1], floor_at[2]);
   std::vector<double> volumes;
-  for (const Mesh& part : parts) volumes.push_back(CGAL::to_double(PMP::volume(part)));
-  std::sort(volumes.begin(), volumes.end());
-  return volumes;
+  for (const Mesh& part : parts) {
+    const auto touches = [&](Mesh::Vertex_index v) { return part.point(v) == floor; };
+    if (std::any_of(part.vertices().begin(), part.vertices().end(), touches))
+      volumes.push_back(CGAL::to_double(PMP::volume(part)));
+  }
+  REQUIRE(volumes.size() == 1);
+  return volumes.front();
 }
 
-TEST_CASE("CGAL, taking the body out of a box, finds the same liquid in the pockets",
-          "[geometry][pockets][oracle]") {
-  const std::string path =
-      GENERATE(as<std::string>{}, "tests/data/meshes/slab4_body.stl", "meshes/six_pocket_tray.stl");
-  MeshReading reading;
-  reading.unit = LengthUnit::millimetre;
-  TriangleMesh body = welded(read_mesh(BRIMWRIGHT_SOURCE_DIR "/" + path, reading).mesh);
-  const double turn = GENERATE(0.0, 0.05);  // about x, so that floors and rims are no longer level
+TriangleMesh leaned(TriangleMesh body, double about_x, double about_y) {
   for (auto& [x, y, z] : body.vertices_mm) {
-    const double across = std::cos(turn) * y - std::sin(turn) * z;
-    z = std::sin(turn) * y + std::cos(turn) * z;
-    y = across;
+    const double up = std::sin(about_x) * y + std::cos(about_x) * z;
+    y = std::cos(about_x) * y - std::sin(about_x) * z;
+    z = std::cos(about_y) * up - std::sin(about_y) * x;
+    x = std::cos(about_y) * x + std::sin(about_y) * up;
   }
-  CAPTURE(path, turn);
-  const PocketSurvey survey = pockets_of_body(body);
-  REQUIRE(survey.pockets.size() == (path.find("six") == std::string::npos ? 4U : 6U));
+  return body;
+}
+
+void check_by_difference(const TriangleMesh& body, const PocketSurvey& survey) {
   for (const double share : {0.35, 0.8}) {
     for (const Pocket& pocket : survey.pockets) {
-      const double level = pocket.floor_mm + share * (pocket.brim_mm - pocket.floor_mm);
-      const double held =
-          pocket.curve.volume_below((level - pocket.floor_mm) * millimetre) / cubic_millimetre;
-      const auto air = air_by_difference(body, level);
-      // One of the parts below that level is this pocket's.
-      const auto nearest = std::min_element(air.begin(), air.end(), [&](double a, double b) {
-        return std::abs(a - held) < std::abs(b - held);
-      });
-      REQUIRE(nearest != air.end());
-      CHECK_THAT(*nearest, WithinRel(held, 1e-7));  // corners of the cut rounded to doubles
+      const double depth = share * (pocket.brim_mm - pocket.floor_mm);
+      const double held = pocket.curve.volume_below(depth * millimetre) / cubic_millimetre;
+      const double air = air_by_difference(body, pocket.floor_at_mm, pocket.floor_mm + depth);
+      CHECK_THAT(held, WithinRel(air, 1e-7));  // corners of the cut rounded to doubles
     }
   }
+}
+
+TEST_CASE("CGAL, taking a tray out of a box, finds the same liquid in its pockets",
+          "[geometry][pockets][oracle]") {
+  const auto [path, pockets] = GENERATE(table<std::string, std::size_t>(
+      {{"tests/data/meshes/slab4_body.stl", 4}, {"meshes/six_pocket_tray.stl", 6}}));
+  MeshReading reading;
+  reading.unit = LengthUnit::millimetre;
+  const TriangleMesh tray = welded(read_mesh(BRIMWRIGHT_SOURCE_DIR "/" + path, reading).mesh);
+  const double lean = GENERATE(0.0, 0.05);  // so that floors and rims are no longer level
+  CAPTURE(path, lean);
+  const TriangleMesh body = leaned(tray, lean, 0);
+  const PocketSurvey survey = pockets_of_body(body);
+  REQUIRE(survey.pockets.size() == pockets);
+  check_by_difference(body, survey);
+}
+
+/// Five-sided, drafted.
+TriangleMesh prism_cup() {
+  return welded(test::turned({{20, 0}, {20, 30}, {12, 30}, {9, 5}, {0, 5}}, 5));
+}
+
+/// Seven-sided, with a groove round it under a sloping lip.
+TriangleMesh grooved_cup() {
+  return welded(
+      test::turned({{20, 0}, {20, 30}, {10, 30}, {10, 20}, {16, 24}, {16, 5}, {0, 5}}, 7));
+}
+
+/// A square pocket with a notch in its rim, a bridge across it and a tip hanging from that.
+TriangleMesh bridged_block() {
+  return test::CellBody({20, 20, 12}, {{true, {0, 0, 0}, {20, 20, 12}},
+                                       {false, {5, 5, 2}, {15, 15, 12}},
+                                       {false, {0, 7, 9}, {5, 8, 12}},
+                                       {true, {5, 9, 10}, {15, 11, 12}},
+                                       {true, {9, 9, 6}, {11, 11, 10}}})
+      .mesh();
+}
+
+TEST_CASE("CGAL finds the same liquid in small pockets that stand crooked",
+          "[geometry][pockets][oracle]") {
+  const TriangleMesh upright = GENERATE(prism_cup(), grooved_cup(), bridged_block());
+  const auto [about_x, about_y] =
+      GENERATE(table<double, double>({{0.4, 0.3}, {-0.2, 0.1}, {0.05, -0.6}}));
+  CAPTURE(upright.triangles.size(), about_x, about_y);
+  const TriangleMesh body = leaned(upright, about_x, about_y);
+  const PocketSurvey survey = pockets_of_body(body);
+  REQUIRE(survey.pockets.size() == 1);
+  check_by_difference(body, survey);
 }
 
 }  // namespace
