@@ -14,8 +14,10 @@ namespace {
 constexpr std::uint32_t never = AirTree::never;
 
 // All three: common practice, no source.
-constexpr double least_depth = 1e-4;   // of the body's height: print and scan are no finer
-constexpr double least_volume = 0.02;  // of the largest pocket: engraving, vents, screw holes
+constexpr double least_depth = 1e-4;  // of the body's height: print and scan are no finer
+// Of the largest pocket: engraving, vents and screw holes hold less. A hair below 2 %, so that
+// rounding does not decide about what holds just that.
+constexpr double least_volume = 0.02 * (1 - 1e-9);
 constexpr double least_share_of_depth = 0.5;  // for a hollow to be more than relief in a floor
 
 double depth_of(const Basin& basin) { return basin.brim_mm - basin.floor_mm; }
