@@ -1,6 +1,9 @@
 #pragma once
 
+#include "geometry/mapped_file.h"
+
 #include <cstddef>
+#include <memory>
 #include <span>
 #include <string>
 
@@ -18,6 +21,8 @@ class InputFile {
   std::size_t size() const { return size_; }
   /// Fills `buffer` with what stands `at` bytes from the start; UserError if the file ends before.
   void read(std::size_t at, std::span<char> buffer) const;
+  /// All bytes without reading them, where that is safe; not to outlive the file.
+  std::unique_ptr<const MappedFile> mapped() const { return MappedFile::of(descriptor_, size_); }
 
  private:
   std::string path_;

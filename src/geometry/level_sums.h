@@ -33,28 +33,24 @@ class LevelSums {
   struct Term {
     Number column = 0, area = 0;
   };
-  template <class Number>
-  struct Terms {
-    void resize(std::size_t depths) {
-      crossing.resize(depths);
-      ending.resize(depths);
-    }
-    std::vector<Term<Number>> crossing;  // for each depth: columns below it and their slopes
-    std::vector<Term<Number>> ending;    // moments and areas of facets that end there or just below
-  };
 
   std::size_t cell_of(double height) const;
-  void add_crossing(const FacetColumns& columns, std::size_t i, std::size_t& k);
+  std::size_t depth_at_or_above(double height) const;
+  std::size_t add_crossing(const FacetColumns& columns, std::size_t i, std::size_t k);
   void settle();
   LevelRow row(Length depth, const std::vector<Term<long double>>& ended, bool inside_out) const;
 
   double height_;
   std::vector<Length> wanted_;
-  std::vector<double> depths_;        // within the solid, ascending, and then infinity
+  std::vector<double> depths_;        // within the solid, ascending, and then infinities
   std::vector<std::uint32_t> first_;  // for each cell of heights, the first depth not below it
   double cells_per_mm_ = 0, last_cell_ = 0;
-  Terms<double> recent_;        // of the last facets added
-  Terms<long double> settled_;  // of those before
+  // For each depth, the columns below it of the facets that cross it, and their slopes; and the
+  // moments and areas of the facets that end there or just below. First of the last facets added,
+  // then of all before.
+  std::vector<double> recent_columns_, recent_slopes_;
+  std::vector<Term<double>> recent_ends_;
+  std::vector<Term<long double>> crossing_, ending_;
   std::size_t recent_facets_ = 0;
   double lid_ = 0;  // area of the facets that lie at the brim, which bound no liquid below it
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/input_file.h"
+#include "geometry/mapped_file.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -10,10 +11,10 @@
 
 namespace brimwright::geometry {
 
-/// The facets of a binary STL, read block by block into one small buffer.
+/// The facets of a binary STL, block by block.
 ///
-/// Not mapped: the difference is small, and a file cut short meanwhile would end the program. Not
-/// read whole: fresh memory for it costs several times the reading.
+/// A large file is mapped, if that is safe; else it is read block by block into one small buffer,
+/// since fresh memory for the whole would cost several times the reading.
 class StlBlocks {
  public:
   /// UserError for what bytes_of and stl_kind refuse, for a text STL and for one without facets.
@@ -27,14 +28,14 @@ class StlBlocks {
   /// Refuses the first facet with a corner that is not a number, if there is one.
   void refuse_not_finite();
 
-  static constexpr std::size_t block_facets =
-      2048;  // 100 kB: stays in the processor's second cache
+  static constexpr std::size_t block_facets = 2048;  // 100 kB: within a second cache
 
  private:
   std::string path_;
   InputFile file_;
   std::uint32_t facets_ = 0;
   std::unique_ptr<char[]> buffer_;
+  std::unique_ptr<const MappedFile> map_;
   bool holds_start_ = false;  // the file's first bytes, head and first block
 };
 

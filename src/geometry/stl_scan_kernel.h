@@ -35,7 +35,8 @@ using EdgeSums = std::array<std::uint64_t, 2>;
 /// The columns of liquid under facets: heights z1 <= z2 <= z3 of the corners, and the area of the
 /// horizontal projection, positive where the facet faces up.
 struct FacetColumns {
-  static constexpr std::size_t most = 256;
+  // So few that the file's next part comes from memory while these are summed up.
+  static constexpr std::size_t most = 32;
   struct alignas(32) Numbers : std::array<double, most> {};
   Numbers z1, z2, z3, area;
   Numbers mean;   // height of the corners; not finite if one of them is not
