@@ -48,7 +48,8 @@ struct MeshSurvey {
 struct SurveyWishes {
   MeshReading reading = {};
   std::optional<Role> role = {};
-  bool on_board = false;  // stand a body on a flat board, which closes what is open below
+  /// Stand a body on a flat board, which closes what is open below; not with another role.
+  bool on_board = false;
 };
 
 /// Reads, mends and measures a mesh file.

@@ -60,6 +60,10 @@ MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
   if (const auto leaning = fields.optional_text("leaning_up"))
     wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("leaning_up"));
   if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
+  if (wishes.on_board && wishes.role != geometry::Role::body)
+    throw UserError(fields.place("on_board"),
+                    "goes with a mould's body, not with a " + geometry::name_of(*wishes.role),
+                    "leave it out, or give the role \"body\"");
   const std::string path = library.resolve(fields.text("file"), fields.place("file"));
   fields.has("group");
   fields.refuse_unknown();

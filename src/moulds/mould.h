@@ -41,6 +41,8 @@ struct Mould {
   std::vector<Measurement> measurements;  // most trusted first
   Length floor = {};  // height of the lowest point in the mesh's own frame; zero for shapes
   std::vector<Remark> remarks;
+  /// Measured from a mesh on its own, with no mould file to say which of its hollows are filled.
+  bool is_mesh_alone = false;
   std::optional<MeshCavities> found = {};  // in the mesh, where there is one
   std::optional<Shape> shape = {};         // where dimensions are given
   /// One cavity, checked and in its own frame, where a mesh is given.

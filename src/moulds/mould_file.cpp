@@ -201,10 +201,10 @@ void settle_count(Heading& heading, const Dry& dry, const Fields& fields) {
   if (!shows_all) return;
   const int shown = dry.found->count();
   if (heading.cavities && *heading.cavities != shown)
-    throw UserError(fields.place("cavities"),
-                    "is " + std::to_string(*heading.cavities) + ", but the mesh has " +
-                        std::to_string(shown),
-                    "leave it out, or check the mesh");
+    throw UserError(
+        fields.place("cavities"),
+        "is " + std::to_string(*heading.cavities) + ", but the mesh has " + std::to_string(shown),
+        "leave it out, or check the mesh");
   heading.cavities = shown;
 }
 
@@ -221,6 +221,7 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
               .measurements = std::move(dry.measurements),
               .floor = dry.floor,
               .remarks = std::move(dry.remarks),
+              .is_mesh_alone = false,
               .found = std::move(dry.found),
               .shape = std::move(dry.shape),
               .mesh = std::move(dry.mesh)};
@@ -258,7 +259,9 @@ Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishe
                   .cavities = cavities.count(),
                   .owned = 1,
                   .unmould_after = {}};
-  return assembled(path, std::move(heading), of_mesh(std::move(cavities)), 1);
+  Mould mould = assembled(path, std::move(heading), of_mesh(std::move(cavities)), 1);
+  mould.is_mesh_alone = true;
+  return mould;
 }
 
 }  // namespace brimwright::moulds

@@ -12,10 +12,6 @@ using moulds::Mould;
 double ml(Volume volume) { return to_decimals(volume / millilitre, 4); }
 double mm(Length length) { return to_decimals(length / millimetre, 3); }
 
-std::string severity_name(Severity severity) {
-  return severity == Severity::note ? "note" : "caution";
-}
-
 Json levels_json(const geometry::LevelCurve& curve, const std::vector<Length>& depths) {
   Json levels = Json::array();
   for (const Length depth : depths)
@@ -61,15 +57,10 @@ Json hollow_json(const geometry::Hollow& hollow, const std::vector<Length>& dept
   return json;
 }
 
-/// A mesh on its own shows each hollow it has; a mould file its cavities, as water corrected them.
-bool shows_hollows(const Mould& mould) {
-  return mould.found && mould.detail_factor == 1 && mould.found->survey.hollows.size() > 1;
-}
-
 Json pockets_json(const GaugeFindings& findings) {
   Json pockets = Json::array();
   const Mould& mould = findings.mould;
-  if (shows_hollows(mould)) {
+  if (shows_each_hollow(mould)) {
     for (const auto& hollow : mould.found->survey.hollows)
       pockets.push_back(hollow_json(hollow, findings.depths));
   } else {
@@ -79,7 +70,7 @@ Json pockets_json(const GaugeFindings& findings) {
 }
 
 Volume total(const Mould& mould) {
-  if (!shows_hollows(mould)) return mould.cavities * mould.curve.brimful();
+  if (!shows_each_hollow(mould)) return mould.cavities * mould.curve.brimful();
   Volume sum;
   for (const auto& hollow : mould.found->survey.hollows) sum += hollow.curve.brimful();
   return sum;
@@ -129,7 +120,7 @@ std::string gauge_json(const GaugeFindings& findings) {
         {{"by", moulds::name_of(measured.way)}, {"brimful_ml", ml(measured.brimful)}});
   Json notes = Json::array();
   for (const auto& remark : mould.remarks)
-    notes.push_back({{"severity", severity_name(remark.severity)}, {"text", remark.text}});
+    notes.push_back({{"severity", name_of(remark.severity)}, {"text", remark.text}});
   Json json = {
       {"schema", "brimwright.gauge/1"},
       {"source", mould.file},

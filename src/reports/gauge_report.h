@@ -51,6 +51,10 @@ std::string gauge_text(const GaugeFindings& findings);
 /// One JSON document, schema brimwright.gauge/1: one entry for each cavity.
 std::string gauge_json(const GaugeFindings& findings);
 
+/// Whether each hollow of a mesh is shown for itself. A mould file shows its cavities instead:
+/// those that are filled, as water corrected them.
+bool shows_each_hollow(const moulds::Mould& mould);
+
 /// "38 mm (1 1/2 in)".
 std::string depth_text(Length depth);
 

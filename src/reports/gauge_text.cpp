@@ -141,6 +141,10 @@ std::string tilt_text(const TiltFinding& finding) {
 
 }  // namespace
 
+bool shows_each_hollow(const Mould& mould) {
+  return mould.is_mesh_alone && mould.found->survey.hollows.size() > 1;
+}
+
 std::string depth_text(Length depth) {
   return trimmed(depth / millimetre, 1) + " mm (" + in_inches(depth) + ")";
 }
@@ -151,8 +155,7 @@ std::string gauge_text(const GaugeFindings& findings) {
   if (!mould.description.empty()) text += line(mould.description);
   if (!mould.note.empty()) text += line(mould.note);
   text += "\n";
-  const bool by_groups = mould.found && mould.found->survey.hollows.size() > 1;
-  text += by_groups ? groups_text(findings) : cavities_text(findings);
+  text += shows_each_hollow(mould) ? groups_text(findings) : cavities_text(findings);
   if (findings.fit) text += fit_text(*findings.fit);
   if (findings.casting) text += casting_text(*findings.casting);
   if (findings.tilt) text += tilt_text(*findings.tilt);

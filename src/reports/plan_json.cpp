@@ -117,11 +117,6 @@ Json piece_json(const planning::Plan& plan) {
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
 }
 
-std::string name_of(Severity severity) {
-  if (severity == Severity::danger) return "danger";
-  return severity == Severity::caution ? "caution" : "note";
-}
-
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan) {

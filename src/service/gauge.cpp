@@ -20,6 +20,9 @@ using reports::GaugeFindings;
 // So fine that flat facets cost less than 1e-5 of a round cavity.
 constexpr int fine_facets = 720;
 
+// What a printed or cast cavity needs: round walls short by 0.005 % of what they should hold.
+constexpr int facets_to_print = 360;
+
 Place option(const std::string& name) { return {"command line", name}; }
 
 bool is_mould_file(const std::string& path) {
@@ -49,13 +52,16 @@ Mould measured(const GaugeRequest& request, const moulds::Library& library) {
     wishes.reading.up = geometry::axis(*request.up, option("--up"));
   if (request.role) wishes.role = geometry::role(*request.role, option("--role"));
   wishes.on_board = request.on_board;
+  if (wishes.on_board && wishes.role && *wishes.role != geometry::Role::body)
+    throw UserError(option("--on-board"), "goes with a mould's body, not with a " + *request.role,
+                    "leave one of the two out");
   return moulds::mould_of_mesh(request.file, wishes);
 }
 
 /// The deepest of the cavities shown.
 Length deepest(const Mould& mould) {
   Length depth = mould.curve.height();
-  if (mould.found)
+  if (reports::shows_each_hollow(mould))
     for (const auto& hollow : mould.found->survey.hollows)
       depth = std::max(depth, hollow.curve.height());
   return depth;
@@ -205,7 +211,7 @@ std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& r
   const Mould& mould = findings.mould;
   std::vector<std::pair<std::string, std::string>> files;
   if (request.write) {
-    auto solid = moulds::solid_of(mould);
+    auto solid = moulds::solid_of(mould, facets_to_print);
     if (findings.fit) solid = moulds::scaled(std::move(solid), findings.fit->fit);
     files.emplace_back(*request.write, geometry::binary_stl_of(solid));
   }

@@ -220,11 +220,6 @@ double Fields::number(std::string_view key) const {
   return number_of(needed(*node_, key, "a plain number"), place(key));
 }
 
-std::optional<double> Fields::optional_number(std::string_view key) const {
-  if (!has(key)) return std::nullopt;
-  return number(key);
-}
-
 std::vector<double> Fields::numbers(std::string_view key) const {
   std::vector<double> all;
   const Json* value = found(*node_, key);

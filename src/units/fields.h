@@ -52,7 +52,6 @@ class Fields {
   /// One of `allowed`; the complaint lists them.
   std::string choice(std::string_view key, const std::vector<std::string>& allowed) const;
   double number(std::string_view key) const;
-  std::optional<double> optional_number(std::string_view key) const;
   std::vector<double> numbers(std::string_view key) const;  ///< an absent key gives none
   std::int64_t whole_number(std::string_view key, std::int64_t least, std::int64_t most) const;
   bool truth(std::string_view key) const;

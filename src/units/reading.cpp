@@ -103,17 +103,6 @@ const Kind<Length>& lengths() {
   return kind;
 }
 
-const Kind<Area>& areas() {
-  static const Kind<Area> kind{"an area",
-                               "\"12 cm2\"",
-                               {{"mm2", square_millimetre},
-                                {"cm2", square_centimetre},
-                                {"in2", inch * inch},
-                                {"m2", metre * metre}},
-                               100 * (metre * metre)};
-  return kind;
-}
-
 const Kind<Volume>& volumes() {
   static const Kind<Volume> kind{"a volume",
                                  "\"450 ml\"",
@@ -166,9 +155,6 @@ const Kind<Density>& densities() {
 
 Length read_length(std::string_view text, const Place& where) {
   return read_quantity(text, lengths(), where);
-}
-Area read_area(std::string_view text, const Place& where) {
-  return read_quantity(text, areas(), where);
 }
 Volume read_volume(std::string_view text, const Place& where) {
   return read_quantity(text, volumes(), where);

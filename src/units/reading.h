@@ -18,7 +18,6 @@ namespace brimwright {
 // non-finite and absurd values (a mould of 20 m) are refused too. Zero is accepted here.
 
 Length read_length(std::string_view text, const Place& where);  // mm cm m in ft, also 2"
-Area read_area(std::string_view text, const Place& where);      // mm2 cm2 in2
 Volume read_volume(std::string_view text,
                    const Place& where);  // ml cl l cm3 in3 "fl oz" (US) tsp tbsp cup
 Mass read_mass(std::string_view text, const Place& where);        // mg g kg oz lb, also "1 lb 4 oz"

@@ -188,6 +188,22 @@ check(abs(fit["fit"]["across"] ** 3 * fit["pockets"][0]["brimful_ml"] - 200) < 0
 cast = json.loads(run("gauge", "moulds/bead_tray.json", "--cast-wall", "5 mm", "--cast-base", "5 mm", "--json").stdout)
 check(abs(cast["casting"]["material_ml"] - (26 * 26 * 13 - 2 / 3 * math.pi * 512) / 1000) < 2e-3,
       f"silicone: {cast['casting']}")
+# A tray's pockets weighed with water: 36 g at 20 degC is 36 / 0.9982041 ml (Kell 1975), in text as in JSON.
+folder = tempfile.mkdtemp()
+with open(f"{folder}/wet.json", "w") as file:
+    json.dump({"schema": "brimwright.mould/1", "name": "Wet tray",
+               "mesh": {"file": "meshes/six_pocket_tray.stl", "unit": "mm", "role": "body"},
+               "water": {"temperature": "20 °C", "to": "brim", "of": "each cavity", "weighings": ["36.0 g"]}}, file)
+wet = json.loads(run("gauge", "wet.json", "--json", cwd=folder).stdout)
+check(len(wet["pockets"]) == 6, "six cavities of the wet tray")
+check(all(abs(p["brimful_ml"] - 36 / 0.9982041) < 1e-3 for p in wet["pockets"]), f"water decides: {wet['pockets'][0]}")
+text = run("gauge", "wet.json", cwd=folder).stdout
+check("6 cavities, each holds 36.1 ml" in text and "holds 39.8" not in text.split("depth")[0], f"text too: {text[:300]}")
+done = run("gauge", f"{root}/moulds/round_cup.json", "--fit-volume", "200 ml", "--write", "fit.stl", cwd=folder)
+fit = json.loads(run("gauge", "fit.stl", "--unit", "mm", "--role", "cavity", "--json", cwd=folder).stdout)
+check(abs(fit["total_ml"] - 200) < 0.02, f"a written cavity holds what it was made to fit: {fit['total_ml']}")
+shutil.rmtree(folder)
+
 folder = tempfile.mkdtemp()
 done = run("gauge", "moulds/twisted_cup.json", "--picture", f"{folder}/a.svg", "--glb", f"{folder}/a.glb",
            "--write", f"{folder}/a.stl", "--below-brim", "6 mm")
@@ -205,6 +221,10 @@ refused("a tray upside down", r"with --up \+z it has 6 pockets.*--role cavity",
 refused("a mesh option with a mould file", "command line: --role: goes with a mesh", words=("gauge", bar, "--role", "body"))
 refused("a role that is none", "command line: --role: .*cavity",
         words=("gauge", f"{root}/meshes/twisted_cup.stl", "--unit", "mm", "--role", "lid"))
+refused("a board under a hollow", "command line: --on-board: goes with a mould's body",
+        words=("gauge", f"{root}/meshes/six_pocket_tray.stl", "--unit", "mm", "--role", "cavity", "--on-board"))
+refused("a board under a hollow in a mould file", r"cup\.json: /mesh/on_board: ",
+        mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "unit": "mm", "role": "cavity", "on_board": True})])
 refused("a mass to fit without its density", "command line: --density: is missing", words=("gauge", bar, "--fit-mass", "90 g"))
 refused("a density without use", "command line: --density: is of no use alone", words=("gauge", bar, "--density", "1 g/ml"))
 refused("half a casting box", "command line: --cast-base: is missing", words=("gauge", bar, "--cast-wall", "5 mm"))

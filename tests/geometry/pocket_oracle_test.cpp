@@ -1,6 +1,7 @@
 // CGAL as a second opinion on pockets: a box round the body up to a level, less the body, is the
 // air below that level; the part of it that lies on a pocket's floor is what the pocket holds.
 
+#include "as_cgal.h"
 #include "geometry/enclosed_volume.h"
 #include "geometry/mesh_file.h"
 #include "geometry/pockets.h"
@@ -8,11 +9,9 @@
 #include "random_bodies.h"
 #include "solids.h"
 
-#include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 #include <CGAL/Polygon_mesh_processing/connected_components.h>
 #include <CGAL/Polygon_mesh_processing/corefinement.h>
 #include <CGAL/Polygon_mesh_processing/measure.h>
-#include <CGAL/Surface_mesh.h>
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -25,19 +24,9 @@ namespace {
 
 namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
-using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using Mesh = CGAL::Surface_mesh<Kernel::Point_3>;
-
-Mesh as_cgal(TriangleMesh mesh) {
-  drop_unused_vertices(mesh);
-  Mesh other;
-  std::vector<Mesh::Vertex_index> vertices;
-  for (const auto& [x, y, z] : mesh.vertices_mm)
-    vertices.push_back(other.add_vertex(Kernel::Point_3(x, y, z)));
-  for (const auto& [a, b, c] : mesh.triangles)
-    other.add_face(vertices[a], vertices[b], vertices[c]);
-  return other;
-}
+using test::as_cgal;
+using test::Kernel;
+using Mesh = test::CgalMesh;
 
 /// The volume of that part of the air below `level` which touches the body at `floor_at`.
 double air_by_difference(const TriangleMesh& body, const test::Point& floor_at, double level) {

@@ -1,14 +1,13 @@
 // CGAL as a second opinion on tilted pours: clip the level solid by the slanting plane.
 
+#include "as_cgal.h"
 #include "geometry/enclosed_volume.h"
 #include "geometry/tilted_pour.h"
 #include "geometry/weld.h"
 #include "solids.h"
 
-#include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 #include <CGAL/Polygon_mesh_processing/clip.h>
 #include <CGAL/Polygon_mesh_processing/measure.h>
-#include <CGAL/Surface_mesh.h>
 #include <catch2/catch.hpp>
 
 #include <cmath>
@@ -19,19 +18,9 @@ namespace {
 
 namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
-using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using Mesh = CGAL::Surface_mesh<Kernel::Point_3>;
-
-Mesh as_cgal(TriangleMesh mesh) {
-  drop_unused_vertices(mesh);  // CGAL calls a mesh with some invalid
-  Mesh other;
-  std::vector<Mesh::Vertex_index> vertices;
-  for (const auto& [x, y, z] : mesh.vertices_mm)
-    vertices.push_back(other.add_vertex(Kernel::Point_3(x, y, z)));
-  for (const auto& [a, b, c] : mesh.triangles)
-    other.add_face(vertices[a], vertices[b], vertices[c]);
-  return other;
-}
+using test::as_cgal;
+using test::Kernel;
+using Mesh = test::CgalMesh;
 
 double clipped_volume(const TriangleMesh& mesh, const Kernel::Plane_3& plane) {
   Mesh other = as_cgal(mesh);
