@@ -49,6 +49,12 @@ struct BatterDensity {
 };
 BatterDensity batter_density(const Formula& formula, const Proportions& per_fat);
 
+/// Volume of the lye of `alkalis`, as weighed and in the formula's order, in `water`, at the
+/// formula's pour temperature. Impurities count as alkali here, so the strength is that of the
+/// alkali as weighed; each alkali takes water in proportion to its mass: lyes of one strength, side
+/// by side.
+Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass water);
+
 /// Dispersing oil beyond the formula for each additive (zero elsewhere), from the additives'
 /// masses.
 std::vector<Mass> extra_oils_for(const Formula& formula, const std::vector<Mass>& additives);

@@ -20,18 +20,10 @@ Volume volume_of_fats(const Formula& formula, const Proportions& per_fat) {
   return volume;
 }
 
-/// Impurities count as alkali here, so the strength is that of the alkali as weighed. Each alkali
-/// takes water in proportion to its mass: two lyes of one strength, side by side.
 Volume volume_of_lye(const Formula& formula, const Proportions& per_fat) {
-  const double weighed = std::accumulate(per_fat.alkalis.begin(), per_fat.alkalis.end(), 0.0);
-  if (!(weighed > 0)) return per_fat.water * gram / water_density(formula.pour_temperature);
-  const double lye_per_alkali = (weighed + per_fat.water) / weighed;
-  Volume volume;
-  for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
-    volume += per_fat.alkalis[k] * lye_per_alkali * gram /
-              lye_density(formula.alkalis[k].alkali, Share::of_one(1 / lye_per_alkali),
-                          formula.pour_temperature);
-  return volume;
+  std::vector<Mass> alkalis;
+  for (const double alkali : per_fat.alkalis) alkalis.push_back(alkali * gram);
+  return lye_volume(formula, alkalis, per_fat.water * gram);
 }
 
 Volume volume_of_additives(const Formula& formula, const Proportions& per_fat) {
@@ -98,6 +90,18 @@ void remark_on_measured(const BatterDensity& density, std::vector<Remark>& remar
 }
 
 }  // namespace
+
+Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass water) {
+  const Mass weighed = std::accumulate(alkalis.begin(), alkalis.end(), Mass{});
+  if (!(weighed > Mass{})) return water / water_density(formula.pour_temperature);
+  const double lye_per_alkali = (weighed + water) / weighed;
+  Volume volume;
+  for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
+    volume += lye_per_alkali * alkalis[k] /
+              lye_density(formula.alkalis[k].alkali, Share::of_one(1 / lye_per_alkali),
+                          formula.pour_temperature);
+  return volume;
+}
 
 BatterDensity batter_density(const Formula& formula, const Proportions& per_fat) {
   const Volume volume = volume_of_fats(formula, per_fat) + volume_of_lye(formula, per_fat) +

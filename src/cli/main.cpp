@@ -3,6 +3,7 @@
 #include <signal.h>
 #include <unistd.h>
 
+#include <cmath>
 #include <filesystem>
 #include <iostream>
 
@@ -32,12 +33,23 @@ void promise_patience() {
   ::alarm(1);
 }
 
+/// How far a search for embeds' places is, on a line of its own that is wiped at the end.
+void show_progress(double share) {
+  if (::isatty(STDERR_FILENO) == 0) return;
+  ::alarm(0);  // this says more than the promise
+  std::cerr << (share < 1
+                    ? "\rLooking for places: " + std::to_string(std::lround(100 * share)) + " % "
+                    : std::string("\r") + std::string(40, ' ') + "\r")
+            << std::flush;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
   promise_patience();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
-  const int status = brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr);
+  const int status =
+      brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr, show_progress);
   std::cout.flush();
   if (status == 0 && !std::cout) {
     std::cerr << "standard output: could not be written; check the disk or the pipe\n";

@@ -40,7 +40,9 @@ constexpr auto gauge_examples =
     "  brimwright gauge moulds/round_cup.json --fit-mass \"95 g\" --density \"1.01 g/ml\"\n"
     "  brimwright gauge moulds/pebble.json --cast-wall \"10 mm\" --cast-base \"12 mm\"\n"
     "  brimwright gauge moulds/plain_bar.json --prop \"12 deg\" --mark \"18 mm\"\n"
-    "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n";
+    "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n"
+    "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json \\\n"
+    "             --cover \"5 mm\" --below-brim \"8 mm\"\n";
 
 constexpr auto plan_examples =
     "RUN is a run file (.json) that names its mould and formulas. Shown are the pieces to\n"
@@ -51,6 +53,7 @@ constexpr auto plan_examples =
     "  brimwright plan examples/spring_order.run.json\n"
     "  brimwright plan examples/spring_order.run.json --sell 60\n"
     "  brimwright plan examples/spring_order.run.json --picture pour.svg\n"
+    "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
 constexpr auto list_examples =
@@ -59,7 +62,8 @@ constexpr auto list_examples =
     "Examples\n"
     "  brimwright list moulds\n"
     "  brimwright list fats\n"
-    "  brimwright list fats coconut\n";
+    "  brimwright list fats coconut\n"
+    "  brimwright list tips\n";
 
 /// What the words on the command line come to.
 struct Words {
@@ -126,13 +130,20 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
   add_text(*gauge, "--mark", wish.mark, "LENGTH", "poured so far up the low wall", prop);
   add_text(*gauge, "--pour", wish.pour, "VOLUME", "or poured this much", prop);
 
+  const char* embeds = "Embeds: how many fit";
+  add_text(*gauge, "--embed", wish.embed, "MOULD", "the embed: a mould file, cast full", embeds);
+  add_text(*gauge, "--cover", wish.cover, "LENGTH", "batter round each, to wall, top and next one",
+           embeds);
+  add_text(*gauge, "--lying", wish.lying, "WAY", "level, layered or free; free if not said",
+           embeds);
+
   const char* files = "Write files";
   add_text(*gauge, "--picture", wish.picture, "FILE.svg", "a drawing to scale, for paper", files);
   add_text(*gauge, "--glb", wish.glb, "FILE.glb", "the filled cavity, for any 3D viewer", files);
   add_text(*gauge, "--write", wish.write, "FILE.stl", "the cavity, scaled if it was made to fit",
            files);
-  add_text(*gauge, "--below-brim", wish.below_brim, "LENGTH", "the pour line, for fit and files",
-           files);
+  add_text(*gauge, "--below-brim", wish.below_brim, "LENGTH",
+           "the pour line, for fit, embeds and files", files);
   return gauge;
 }
 
@@ -146,14 +157,19 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
   plan->add_option("--picture", words.plan.picture,
                    "write a drawing of the poured cavity, to scale, with its layers")
       ->type_name("FILE.svg");
+  plan->add_option("--piece", words.plan.piece,
+                   "write the whole piece: FILE.svg from the front, to scale; FILE.glb in colour, "
+                   "for any 3D viewer; FILE.stl; repeatable")
+      ->type_name("FILE")
+      ->allow_extra_args(false);
   add_library(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;
 }
 
 CLI::App* add_list(CLI::App& app, Words& words) {
-  CLI::App* list = app.add_subcommand("list", "show what ships: moulds, fats");
-  list->add_option("WHAT", words.list.what, "moulds or fats");
+  CLI::App* list = app.add_subcommand("list", "show what ships: moulds, fats, tips");
+  list->add_option("WHAT", words.list.what, "moulds, fats or tips");
   list->add_option("NAME", words.list.name, "one of them");
   add_common(*list, words, list_examples);
   return list;
@@ -169,7 +185,7 @@ std::string one_line(std::string text) {
 }  // namespace
 
 int run(const std::vector<std::string>& arguments, const std::string& shipped, std::ostream& out,
-        std::ostream& err) {
+        std::ostream& err, const std::function<void(double)>& progress) {
   Words words;
   CLI::App app(about, "brimwright");
   app.footer(examples);
@@ -197,7 +213,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
     request.what = words.plan;
   else
     request.what = words.list;
-  const auto reply = service::answer(request, {shipped, words.library});
+  const auto reply = service::answer(request, {shipped, words.library}, progress);
   out << reply.document;
   if (!reply.complaint.empty()) err << reply.complaint << "\n";
   return reply.status;

@@ -2,27 +2,19 @@
 
 #include "geometry/child_process.h"
 #include "geometry/enclosed_volume.h"
+#include "geometry/exact_solid.h"
 #include "units/printing.h"
 #include "units/user_error.h"
 
-#include <CGAL/Exact_predicates_exact_constructions_kernel.h>
-#include <CGAL/Polygon_mesh_processing/corefinement.h>
-#include <CGAL/Polygon_mesh_processing/polygon_soup_to_polygon_mesh.h>
-#include <CGAL/Surface_mesh.h>
-
 #include <algorithm>
 #include <bit>
-#include <cmath>
 #include <cstdint>
 #include <cstring>
+#include <optional>
 #include <utility>
 
 namespace brimwright::geometry {
 namespace {
-
-namespace PMP = CGAL::Polygon_mesh_processing;
-using Kernel = CGAL::Exact_predicates_exact_constructions_kernel;
-using Surface = CGAL::Surface_mesh<Kernel::Point_3>;
 
 enum class Outcome : std::uint32_t { united, crosses_itself, touches_along_an_edge, no_surface };
 
@@ -33,88 +25,40 @@ struct Head {
   std::uint64_t vertices = 0, triangles = 0;
 };
 
-void stay_silent(const char*, const char*, const char*, int, const char*) {}
-
-bool to_surface(const TriangleMesh& mesh, Surface& surface) {
-  std::vector<Kernel::Point_3> points;
-  for (const auto& [x, y, z] : mesh.vertices_mm) points.emplace_back(x, y, z);
-  if (!PMP::is_polygon_soup_a_polygon_mesh(mesh.triangles)) return false;
-  PMP::polygon_soup_to_polygon_mesh(points, mesh.triangles, surface);
-  return true;
-}
-
-TriangleMesh from_surface(const Surface& surface) {
-  TriangleMesh mesh;
-  std::vector<std::uint32_t> number(surface.number_of_vertices() +
-                                    surface.number_of_removed_vertices());
-  for (const auto v : surface.vertices()) {
-    number[v] = static_cast<std::uint32_t>(mesh.vertices_mm.size());
-    const auto& p = CGAL::exact(surface.point(v));  // whose doubles are the nearest
-    mesh.vertices_mm.push_back(
-        {CGAL::to_double(p.x()), CGAL::to_double(p.y()), CGAL::to_double(p.z())});
-  }
-  for (const auto f : surface.faces()) {
-    std::array<std::uint32_t, 3> corners{};
-    std::size_t i = 0;
-    for (const auto v : CGAL::vertices_around_face(surface.halfedge(f), surface)) {
-      corners[i++] = number[v];
-    }
-    mesh.triangles.push_back(corners);
-  }
-  return mesh;
-}
-
-/// Rounded as it comes, which is quicker than from_surface.
-double roughly_mm3(const Surface& surface) {
-  TriangleMesh mesh;
-  for (const auto f : surface.faces()) {
-    for (const auto v : CGAL::vertices_around_face(surface.halfedge(f), surface)) {
-      const auto& p = surface.point(v);
-      mesh.vertices_mm.push_back(
-          {CGAL::to_double(p.x()), CGAL::to_double(p.y()), CGAL::to_double(p.z())});
-    }
-    const auto last = static_cast<std::uint32_t>(mesh.vertices_mm.size());
-    mesh.triangles.push_back({last - 3, last - 2, last - 1});
-  }
-  return enclosed_volume(mesh) / cubic_millimetre;
-}
-
 /// Some solids already united.
 struct Group {
-  Surface surface;
+  ExactSolid solid;
   double volume_mm3 = 0;
   std::uint32_t solids = 1;
 };
 
 struct Larger {
   bool operator()(const Group& a, const Group& b) const {
-    return a.surface.number_of_faces() > b.surface.number_of_faces();
+    return a.solid.facets() > b.solid.facets();
   }
 };
 
-Outcome merge(Group& a, Group& b, Head& head, Group& both) {
-  const bool whole = PMP::corefine_and_compute_union(
-      a.surface, b.surface, both.surface, CGAL::parameters::throw_on_self_intersection(true));
-  if (!whole) return Outcome::touches_along_an_edge;
-  both.surface.collect_garbage();
-  both.volume_mm3 = roughly_mm3(both.surface);
-  both.solids = a.solids + b.solids;
+/// Nothing if they touch along an edge.
+std::optional<Group> merged(Group a, Group b, Head& head) {
+  std::optional<ExactSolid> solid = union_of(std::move(a.solid), std::move(b.solid));
+  if (!solid) return std::nullopt;
+  const double volume_mm3 = solid->roughly_mm3();
   const Group& smaller = a.volume_mm3 < b.volume_mm3 ? a : b;
   const double larger_mm3 = std::max(a.volume_mm3, b.volume_mm3);
-  if (both.volume_mm3 - larger_mm3 <= 1e-9 * larger_mm3) {
+  if (volume_mm3 - larger_mm3 <= 1e-9 * larger_mm3) {
     head.swallowed += smaller.solids;
     head.swallowed_mm3 += smaller.volume_mm3;
   }
-  return Outcome::united;
+  return Group{std::move(*solid), volume_mm3, a.solids + b.solids};
 }
 
 /// In the child. Always the two smallest next, so that each facet is gone through few times.
 Outcome unite(const std::vector<TriangleMesh>& solids, Head& head, TriangleMesh& mesh) try {
-  CGAL::set_error_handler(stay_silent);
-  std::vector<Group> groups(solids.size());
-  for (std::size_t i = 0; i < solids.size(); ++i) {
-    if (!to_surface(solids[i], groups[i].surface)) return Outcome::no_surface;
-    groups[i].volume_mm3 = enclosed_volume(solids[i]) / cubic_millimetre;
+  std::vector<Group> groups;
+  for (const TriangleMesh& mesh_of_one : solids) {
+    std::optional<ExactSolid> solid = exact_solid(mesh_of_one);
+    if (!solid) return Outcome::no_surface;
+    groups.push_back({std::move(*solid), enclosed_volume(mesh_of_one) / cubic_millimetre});
   }
   std::make_heap(groups.begin(), groups.end(), Larger());
   const auto take_smallest = [&] {
@@ -124,15 +68,15 @@ Outcome unite(const std::vector<TriangleMesh>& solids, Head& head, TriangleMesh&
     return smallest;
   };
   while (groups.size() > 1) {
-    Group a = take_smallest(), b = take_smallest(), both;
-    const Outcome outcome = merge(a, b, head, both);
-    if (outcome != Outcome::united) return outcome;
-    groups.push_back(std::move(both));
+    Group a = take_smallest();
+    std::optional<Group> both = merged(std::move(a), take_smallest(), head);
+    if (!both) return Outcome::touches_along_an_edge;
+    groups.push_back(std::move(*both));
     std::push_heap(groups.begin(), groups.end(), Larger());
   }
-  mesh = from_surface(groups.front().surface);
+  mesh = groups.front().solid.rounded();
   return Outcome::united;
-} catch (const PMP::Corefinement::Self_intersection_exception&) {
+} catch (const CrossesItself&) {
   return Outcome::crosses_itself;
 }
 
@@ -169,21 +113,18 @@ std::string reason_for(ChildEnd end, Outcome outcome) {
   return "one of them touches itself";
 }
 
-/// Four seconds, and a tenth of a millisecond for each facet and doubling of the solids' number,
-/// some eight times what it takes here.
-ChildLimits limits_for(const std::vector<TriangleMesh>& solids) {
+/// How many facets are gone through: all of them at each doubling of the solids' number.
+std::size_t facets_to_see(const std::vector<TriangleMesh>& solids) {
   std::size_t facets = 0;
   for (const TriangleMesh& solid : solids) facets += solid.triangles.size();
-  facets *= std::bit_width(solids.size() - 1);
-  return {.memory_bytes = std::size_t{2} << 30,
-          .time = std::chrono::milliseconds(4000 + std::min<std::size_t>(facets / 10, 120'000))};
+  return facets * std::bit_width(solids.size() - 1);
 }
 
 }  // namespace
 
 UnitedSolid united(const std::vector<TriangleMesh>& solids, const std::array<double, 3>& place_mm,
                    const std::string& file) {
-  const ChildLimits limits = limits_for(solids);
+  const ChildLimits limits = corefinement_limits(facets_to_see(solids));
   const ChildReport report =
       run_in_child(limits, [&](const Send& send) { return unite_and_send(solids, send); });
   Head head;

@@ -1,5 +1,6 @@
 #include "planning/decoration.h"
 
+#include "planning/embed.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 
@@ -26,29 +27,48 @@ Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place&
   return depth;
 }
 
-PerchTally perch_tally(const Run& run, std::size_t index, const Pieces& pieces) {
+namespace {
+
+/// How often the trays are filled. A rod's tube is a tray of one; a drizzle is melted once.
+std::int64_t tray_fills_for(const Decoration& decoration, std::int64_t cavity_fills) {
+  if (std::holds_alternative<Drizzle>(decoration.made)) return 1;
+  const auto* cast = std::get_if<InMould>(&decoration.made);
+  const double in_trays = cast != nullptr ? cast->mould.cavities * cast->mould.owned : 1;
+  return whole_up(static_cast<double>(cavity_fills) / in_trays);
+}
+
+std::string made_in(const Decoration& decoration) {
+  if (const auto* cast = std::get_if<InMould>(&decoration.made)) return cast->mould.name;
+  return std::holds_alternative<Rod>(decoration.made) ? "rods" : "";
+}
+
+}  // namespace
+
+PerchTally perch_tally(const Run& run, std::size_t index, const Pieces& pieces, PerchFit fit) {
   const Decoration& decoration = run.perch[index];
-  const auto& curve = decoration.mould.curve;
-  const Place where{run.file, "/perch/" + std::to_string(index) + "/fill"};
-  const int cavities_each = decoration.form == CastForm::two_halves ? 2 : 1;
-  const Volume cavity = curve.volume_below(depth_of(decoration.fill, decoration.mould, where));
+  const auto* cast_in = std::get_if<InMould>(&decoration.made);
+  const int cavities_each = cast_in != nullptr && cast_in->form == CastForm::two_halves ? 2 : 1;
 
   PerchTally tally;
   tally.name = decoration.name;
   tally.material = decoration.material;
-  tally.mould = decoration.mould.name;
-  tally.per_piece = decoration.per_piece;
-  const double needed = static_cast<double>(pieces.make * decoration.per_piece);
-  tally.casts = whole_up(needed * (1 + decoration.spares.of_one()));
+  tally.mould = made_in(decoration);
+  const std::int64_t needed = decoration.per_piece > 0 ? pieces.make * decoration.per_piece
+                                                       : pieces.casts * decoration.per_cast;
+  tally.per_piece = decoration.per_piece > 0 ? static_cast<double>(decoration.per_piece)
+                                             : static_cast<double>(decoration.per_cast) /
+                                                   static_cast<double>(pieces.per_cast);
+  tally.casts = whole_up(static_cast<double>(needed) * (1 + decoration.spares.of_one()));
   tally.cavity_fills = tally.casts * cavities_each;
-  const double in_trays = decoration.mould.cavities * decoration.mould.owned;
-  tally.tray_fills = whole_up(static_cast<double>(tally.cavity_fills) / in_trays);
-  tally.volume_each = cavities_each * cavity;
+  tally.tray_fills = tray_fills_for(decoration, tally.cavity_fills);
+  if (decoration.each_fill) tally.time = tally.tray_fills * *decoration.each_fill;
+  tally.volume_each = embed_volume(run, index);
   tally.mass_each = tally.volume_each * decoration.density;
   const Mass cast = static_cast<double>(tally.casts) * tally.mass_each;
   const Mass film = static_cast<double>(tally.tray_fills) * decoration.jug_film;
   const Mass melt = (cast + film) / (1 - decoration.melt_loss.of_one());
   tally.make = rounded_up(melt, run.scales.large.reads);
+  tally.fit = std::move(fit);
   return tally;
 }
 

@@ -1,5 +1,7 @@
 #include "planning/layers.h"
 
+#include "moulds/mould_solid.h"
+#include "planning/layer_solids.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
@@ -10,7 +12,14 @@
 namespace brimwright::planning {
 namespace {
 
+// Round walls of so many facets are short by 5e-5, evenly up their height, which holding_of makes
+// up for.
+constexpr int round_facets = 360;
+
 Place layers_place(const Run& run) { return {run.file, "/pour/layers"}; }
+Place layer_place(const Run& run, std::size_t layer, const std::string& field) {
+  return {run.file, "/pour/layers/" + std::to_string(layer) + "/" + field};
+}
 
 bool is_rest(const Layer& layer) { return std::holds_alternative<LayerRest>(layer.amount); }
 
@@ -33,6 +42,33 @@ void require_one_way(const Run& run) {
       });
   if (by_parts && rests > 0)
     throw UserError(layers_place(run), "parts leave no rest", "give that layer its parts too");
+}
+
+bool is_propped(const Layer& layer) { return layer.propped && layer.propped->angle > Angle(); }
+
+bool any_propped(const Run& run) {
+  return std::any_of(run.pour.layers.begin(), run.pour.layers.end(), is_propped);
+}
+
+bool is_by_depth(const Run& run) {
+  return std::any_of(run.pour.layers.begin(), run.pour.layers.end(), [](const Layer& layer) {
+    return std::holds_alternative<LayerDepth>(layer.amount);
+  });
+}
+
+void require_sound_props(const Run& run) {
+  const auto& layers = run.pour.layers;
+  for (std::size_t i = 0; i < layers.size(); ++i) {
+    if (layers[i].propped) check(*layers[i].propped, layer_place(run, i, "propped/angle"));
+    if (is_propped(layers[i]) && i > 0 && is_by_depth(run))
+      throw UserError(layer_place(run, i, "propped"),
+                      "leaves open where the depth of a layer over another is measured",
+                      "give the layers as mass or as parts");
+  }
+  if (is_propped(layers.back()))
+    throw UserError(layer_place(run, layers.size() - 1, "propped"),
+                    "cannot be for the last layer, which is poured level to the pour line",
+                    "pour another, level layer over it");
 }
 
 /// What a layer takes in the measure it is said in: mm, g or parts.
@@ -69,14 +105,21 @@ std::vector<double> amounts_up_to(const Run& run, double whole, const std::strin
   return amounts;
 }
 
-/// Volumes at the layers' upper faces in one cavity; the last is the volume to the pour line.
-std::vector<Volume> upper_faces(const Run& run, Length line, Density batter) {
-  const auto& curve = run.pour.mould.curve;
+/// What the first layer holds where it stands `mark` up the low wall of the propped mould.
+Volume propped_to(const Run& run, Length mark) {
+  const auto& mould = run.pour.mould;
+  const auto solid = moulds::solid_of(mould, round_facets);
+  const geometry::TiltedPour pour(solid, *run.pour.layers.front().propped);
+  return moulds::holding_of(mould, solid) *
+         pour.volume_at(reachable(pour, mark, layer_place(run, 0, "depth")));
+}
+
+/// Volumes below the layers' upper faces in one cavity; the last is the volume to the pour line.
+std::vector<Volume> upper_faces(const Run& run, const FreeCurve& curve, Length line,
+                                Density batter) {
   const auto& layers = run.pour.layers;
   const Volume poured = curve.volume_below(line);
-  const bool by_depth = std::any_of(layers.begin(), layers.end(), [](const Layer& layer) {
-    return std::holds_alternative<LayerDepth>(layer.amount);
-  });
+  const bool by_depth = is_by_depth(run);
   const bool by_mass = std::any_of(layers.begin(), layers.end(), [](const Layer& layer) {
     return std::holds_alternative<LayerMass>(layer.amount);
   });
@@ -97,8 +140,20 @@ std::vector<Volume> upper_faces(const Run& run, Length line, Density batter) {
     const double reached = so_far / whole;
     faces.push_back(by_depth ? curve.volume_below(reached * line) : reached * poured);
   }
+  if (by_depth && is_propped(layers.front()))
+    faces.front() = propped_to(run, amounts.front() / whole * line);
   faces.back() = poured;
   return faces;
+}
+
+/// A sloping layer reaches from one depth to another, and so do those next to it.
+void tell_reaches(std::vector<LayerTally>& tallies, const Run& run, Length line) {
+  const PouredCavity poured = poured_cavity(run, line, tallies, round_facets);
+  for (std::size_t i = 0; i < tallies.size(); ++i) {
+    tallies[i].from = poured.layers[i].from;
+    tallies[i].to = poured.layers[i].to;
+  }
+  tallies.back().to = line;
 }
 
 Ingredient dosed(const LayerColour& colour, Mass layer, Mass fats, const Scales& scales) {
@@ -125,12 +180,16 @@ Ingredient dosed(const LayerColour& colour, Mass layer, Mass fats, const Scales&
 
 }  // namespace
 
-std::vector<LayerTally> layers_of(const Run& run, Length line, Density batter) {
+std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length line,
+                                  Density batter) {
   std::vector<LayerTally> tallies;
   if (run.pour.layers.empty()) return tallies;
   require_one_way(run);
-  const auto& curve = run.pour.mould.curve;
-  const auto faces = upper_faces(run, line, batter);
+  require_sound_props(run);
+  if (any_propped(run) && curve.displaced_below(line) > Volume{})
+    throw UserError(layers_place(run), "props the mould where embeds already lie in it",
+                    "pour level round them, or press them in after");
+  const auto faces = upper_faces(run, curve, line, batter);
   Volume below;
   for (std::size_t i = 0; i < faces.size(); ++i) {
     const Volume each = faces[i] - below;
@@ -140,9 +199,11 @@ std::vector<LayerTally> layers_of(const Run& run, Length line, Density batter) {
                        .volume_each = each,
                        .mass_each = each * batter,
                        .mass = {},
-                       .colours = {}});
+                       .colours = {},
+                       .propped = run.pour.layers[i].propped});
     below = faces[i];
   }
+  if (any_propped(run)) tell_reaches(tallies, run, line);
   return tallies;
 }
 

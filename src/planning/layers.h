@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/free_curve.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 
@@ -8,12 +9,18 @@
 
 namespace brimwright::planning {
 
-/// The layers of a pour up to `line`, lowest first: volumes by the cavity's level curve, so that
-/// equal parts are equal amounts of batter, not equal depths.
+/// The layers of a pour up to `line`, lowest first: volumes by what the cavity has `room` for, so
+/// that equal parts are equal amounts of batter, not equal depths.
+///
+/// The first layers, or any but the last, may be poured while the mould is propped. Depths then
+/// count up the low wall: that of a propped first layer is its mark (see geometry::TiltedPour), and
+/// the level ones above it begin there.
 ///
 /// UserError at /pour/layers when depths or masses do not end at the pour line (with the figure),
-/// or when layers are said in different ways.
-std::vector<LayerTally> layers_of(const Run& run, Length line, Density batter);
+/// when layers are said in different ways, when one is propped where embeds lie in the cavity as it
+/// is poured, or when a propped one cannot be poured (see layer_solids).
+std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& room, Length line,
+                                  Density batter);
 
 /// Splits the whole batter, losses included, over the layers by volume, and doses their colours.
 void share_batter(std::vector<LayerTally>& layers, const Run& run, Mass batter,

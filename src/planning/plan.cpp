@@ -1,10 +1,14 @@
 #include "planning/plan.h"
 
+#include "geometry/enclosed_volume.h"
 #include "planning/cost.h"
 #include "planning/decoration.h"
+#include "planning/dusting.h"
+#include "planning/embed.h"
+#include "planning/fit_remarks.h"
 #include "planning/layers.h"
+#include "planning/piece.h"
 #include "planning/topping.h"
-#include "units/printing.h"
 #include "units/rounding.h"
 
 #include <algorithm>
@@ -12,51 +16,87 @@
 namespace brimwright::planning {
 namespace {
 
-Pieces pieces_of(const Run& run) {
+Pieces pieces_of(const Run& run, std::int64_t per_cast) {
   Pieces pieces;
   pieces.sell = run.sell;
   pieces.make = whole_up(static_cast<double>(run.sell) / (1 - run.spoilage.of_one()));
+  pieces.per_cast = per_cast;
+  pieces.casts = (pieces.make + per_cast - 1) / per_cast;
   pieces.cavities = std::int64_t{run.pour.mould.cavities} * run.pour.mould.owned;
-  pieces.fillings =
-      whole_up(static_cast<double>(pieces.make) / static_cast<double>(pieces.cavities));
+  pieces.fillings = (pieces.casts + pieces.cavities - 1) / pieces.cavities;
   return pieces;
 }
 
-PourTally pour_tally(const Run& run, const Pieces& pieces) {
-  const Pour& pour = run.pour;
-  const auto& curve = pour.mould.curve;
+/// Buried embeds of all decorations, where they lie and what they displace.
+std::vector<PerchFit> fits_of(const Run& run, Length line, const geometry::Progress& progress) {
+  std::vector<PerchFit> fits(run.perch.size());
+  std::optional<Hollow> hollow;  // made once, and only if something is buried
+  for (std::size_t i = 0; i < run.perch.size(); ++i) {
+    const auto& where = run.perch[i].where;
+    if (std::holds_alternative<OnTop>(where)) fits[i] = fit_on_top(run, i);
+    if (!std::holds_alternative<Buried>(where)) continue;
+    if (!hollow) hollow = hollow_of(run, line);
+    fits[i] = fit_buried(run, i, *hollow, progress);
+  }
+  require_apart(run, fits);
+  return fits;
+}
+
+bool is_any_pressed_in(const Run& run) {
+  return std::any_of(run.perch.begin(), run.perch.end(), [](const Decoration& decoration) {
+    const auto* buried = std::get_if<Buried>(&decoration.where);
+    return buried != nullptr && buried->pressed_in;
+  });
+}
+
+/// What batter the cavity has room for: round the embeds that are there when it is poured.
+FreeCurve room_at_the_pour(const Run& run, const std::vector<PerchFit>& fits) {
+  std::vector<PerchFit> there = fits;
+  for (std::size_t i = 0; i < fits.size(); ++i) {
+    const auto* buried = std::get_if<Buried>(&run.perch[i].where);
+    if (buried == nullptr || buried->pressed_in) there[i] = {};
+  }
+  return FreeCurve(run.pour.mould.curve, submerged(run, there));
+}
+
+/// Depths, volumes and layers of one cavity's pour. Embeds take up their room whenever they go in:
+/// those pressed in afterwards raise a lower pour to the line.
+PourTally poured_shape(const Run& run, std::vector<PerchFit>& fits, Length line, Density density) {
+  const auto& curve = run.pour.mould.curve;
   PourTally tally;
-  tally.line = depth_of(pour.line, pour.mould, {run.file, "/pour/line"});
-  tally.headspace = curve.height() - tally.line;
+  tally.line = line;
+  tally.headspace = curve.height() - line;
   tally.brimful = curve.brimful();
-  tally.surface = curve.free_surface(tally.line);
+  tally.surface = curve.free_surface(line);
+  tally.headspace_volume = tally.brimful - curve.volume_below(line);
+  for (const auto& fit : fits) {
+    tally.displaced += fit.displaced;
+    tally.headspace_volume -= fit.in_headspace;
+  }
+  const FreeCurve room = room_at_the_pour(run, fits);
   auto& batter = tally.batter;
-  batter.volume_each = curve.volume_below(tally.line);
-  tally.headspace_volume = tally.brimful - batter.volume_each;
-
-  const auto per_fat = chemistry::proportions(pour.formula);
-  const auto density = chemistry::batter_density(pour.formula, per_fat);
-  batter.density = density.used;
-  batter.density_computed = density.computed;
-  batter.mass_each = batter.volume_each * batter.density;
-  batter.in_pieces = static_cast<double>(pieces.make) * batter.mass_each;
-  const auto& losses = pour.losses;
-  const Mass to_make = batter.in_pieces * (1 + losses.overpour.of_one()) + losses.pot +
-                       losses.jugs + losses.test_piece;
-  batter.weighing = weighing_of(pour.formula, to_make, run.scales);
-  batter.lost = batter.weighing.batter - batter.in_pieces;
-  auto& remarks = batter.weighing.remarks;
-  remarks.insert(remarks.end(), density.remarks.begin(), density.remarks.end());
-
-  tally.layers = layers_of(run, tally.line, batter.density);
-  share_batter(tally.layers, run, batter.weighing.batter,
-               Share::of_one(batter.weighing.fats / batter.weighing.batter));
+  batter.density = density;
+  batter.volume_each = curve.volume_below(line) - tally.displaced;
+  tally.poured_to = is_any_pressed_in(run) ? room.depth_at(batter.volume_each) : line;
+  tally.layers = layers_of(run, room, tally.poured_to, density);
   return tally;
 }
 
-DustTally dust_tally(const Dusting& dusting, const Pieces& pieces, const Scales& scales) {
-  const Mass all = static_cast<double>(pieces.make) * dusting.per_piece;
-  return {dusting.name, dusting.per_piece, rounded_up(all, scales.fine.reads)};
+void weigh_pour(PourTally& tally, const Run& run, const Pieces& pieces,
+                const chemistry::BatterDensity& density) {
+  auto& batter = tally.batter;
+  batter.density_computed = density.computed;
+  batter.mass_each = batter.volume_each * batter.density;
+  batter.in_pieces = static_cast<double>(pieces.casts) * batter.mass_each;
+  const auto& losses = run.pour.losses;
+  const Mass to_make = batter.in_pieces * (1 + losses.overpour.of_one()) + losses.pot +
+                       losses.jugs + losses.test_piece;
+  batter.weighing = weighing_of(run.pour.formula, to_make, run.scales);
+  batter.lost = batter.weighing.batter - batter.in_pieces;
+  auto& remarks = batter.weighing.remarks;
+  remarks.insert(remarks.end(), density.remarks.begin(), density.remarks.end());
+  share_batter(tally.layers, run, batter.weighing.batter,
+               Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
 /// Dry matter and what is left of the water; additives' own water is counted as staying.
@@ -66,21 +106,40 @@ std::optional<Mass> cured(const BatterTally& batter, const chemistry::Formula& f
   return batter.mass_each * (1 - water * formula.water_lost_in_cure->of_one());
 }
 
+/// What of a cast's base ends up in each piece: all of it, or a bar's mean share of the loaf.
+double share_in_a_piece(const Plan& plan) {
+  if (!plan.cut) return 1;
+  return plan.cut->share_in_bars() / static_cast<double>(plan.pieces.per_cast);
+}
+
+std::vector<PartMass> parts_of(const Plan& plan, const Run& run) {
+  const double share = share_in_a_piece(plan);
+  std::vector<PartMass> parts;
+  const auto add_batter = [&](const BatterTally& batter, const chemistry::Formula& formula) {
+    auto dry = cured(batter, formula);
+    if (dry) *dry *= share;
+    parts.push_back({formula.name, share * batter.mass_each, dry});
+  };
+  add_batter(plan.pour.batter, run.pour.formula);
+  if (plan.pipe) add_batter(plan.pipe->batter, run.pipe->formula);
+  // Melt-and-pour and powders keep their mass.
+  for (const auto& decoration : plan.perch) {
+    const Mass mass = decoration.per_piece * decoration.mass_each;
+    parts.push_back({decoration.name, mass, mass});
+  }
+  for (const auto& dust : plan.dust) parts.push_back({dust.name, dust.on_piece, dust.on_piece});
+  return parts;
+}
+
 PieceTally piece_of(const Plan& plan, const Run& run) {
   PieceTally piece;
-  piece.fresh = plan.pour.batter.mass_each;
-  piece.cured = cured(plan.pour.batter, run.pour.formula);
-  if (plan.pipe) {
-    piece.fresh += plan.pipe->batter.mass_each;
-    const auto topping = cured(plan.pipe->batter, run.pipe->formula);
-    piece.cured = piece.cured && topping ? std::optional(*piece.cured + *topping) : std::nullopt;
+  piece.parts = parts_of(plan, run);
+  piece.cured = Mass{};
+  for (const auto& part : piece.parts) {
+    piece.fresh += part.fresh;
+    piece.cured =
+        piece.cured && part.cured ? std::optional(*piece.cured + *part.cured) : std::nullopt;
   }
-  Mass dry;
-  for (const auto& decoration : plan.perch)
-    dry += static_cast<double>(decoration.per_piece) * decoration.mass_each;
-  for (const auto& dust : plan.dust) dry += dust.each;
-  piece.fresh += dry;
-  if (piece.cured) *piece.cured += dry;
   return piece;
 }
 
@@ -122,23 +181,16 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
   }
 }
 
-void warn_of_the_whip(Plan& plan) {
-  const auto& now = plan.pipe ? plan.pipe->pieces_now : std::nullopt;
-  if (!now || *now >= plan.pieces.make) return;
-  const std::int64_t short_by = plan.pieces.make - *now;
-  plan.cautions.push_back(
-      {Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) + " of " +
-                              std::to_string(plan.pieces.make) + " pieces: short by " +
-                              std::to_string(short_by) + ". Whip lighter or make more."});
-}
-
 void collect_cautions(Plan& plan, const Run& run) {
   auto& all = plan.cautions;
   add(all, plan.pour.batter.weighing.remarks, plan.pipe ? "Base" : "");
   if (plan.pipe) add(all, plan.pipe->batter.weighing.remarks, "Topping");
   add(all, run.pour.mould.remarks, "");
-  for (const auto& decoration : run.perch) add(all, decoration.mould.remarks, decoration.name);
-  warn_of_the_whip(plan);
+  for (const auto& decoration : run.perch)
+    if (const auto* cast = std::get_if<InMould>(&decoration.made))
+      add(all, cast->mould.remarks, decoration.name);
+  add(all, whip_remarks(plan), "");
+  add(all, perch_remarks(run, plan), "");
   warn_of_unused_prices(plan, run);
   if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
       run.pour.losses.jugs == Mass{})
@@ -149,20 +201,49 @@ void collect_cautions(Plan& plan, const Run& run) {
                    [](const Remark& a, const Remark& b) { return a.severity > b.severity; });
 }
 
+CutTally cut_tally(const Run& run, const PourTally& pour) {
+  const auto layers = base_solids(run, pour);
+  Volume solids;
+  for (const auto& layer : layers) solids += geometry::enclosed_volume(layer);
+  const Volume loaf = pour.batter.volume_each + pour.displaced;
+  return cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"});
+}
+
+/// The shape of the whole piece, where something asks for it.
+void measure_piece(Plan& plan, const Run& run) {
+  std::optional<PieceModel> model;
+  const auto the_model = [&]() -> const PieceModel& {
+    if (!model) model = piece_model(run, plan);
+    return *model;
+  };
+  for (std::size_t i = 0; i < run.dust.size(); ++i)
+    plan.dust.push_back(
+        dust_tally(run, i, plan.pieces, [&] { return exposed_area(run, the_model()); }));
+  if (!plan.cut) plan.piece.size = size_of(the_model());
+}
+
 }  // namespace
 
-Plan plan(const Run& run) {
+Plan plan(const Run& run, const geometry::Progress& progress) {
+  require_moves_over_the_cup(run);
   Plan plan;
   plan.file = run.file;
   plan.name = run.name;
-  plan.pieces = pieces_of(run);
-  plan.pour = pour_tally(run, plan.pieces);
+  const auto density =
+      chemistry::batter_density(run.pour.formula, chemistry::proportions(run.pour.formula));
+  const Length line = depth_of(run.pour.line, run.pour.mould, {run.file, "/pour/line"});
+  auto fits = fits_of(run, line, progress);
+  plan.pour = poured_shape(run, fits, line, density.used);
+  if (run.cut) plan.cut = cut_tally(run, plan.pour);
+  plan.pieces = pieces_of(run, plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
+  weigh_pour(plan.pour, run, plan.pieces, density);
   if (run.pipe) plan.pipe = pipe_tally(run, plan.pieces, plan.pour.headspace_volume);
   for (std::size_t i = 0; i < run.perch.size(); ++i)
-    plan.perch.push_back(perch_tally(run, i, plan.pieces));
-  for (const auto& dusting : run.dust)
-    plan.dust.push_back(dust_tally(dusting, plan.pieces, run.scales));
+    plan.perch.push_back(perch_tally(run, i, plan.pieces, std::move(fits[i])));
+  measure_piece(plan, run);
+  const auto size = plan.piece.size;
   plan.piece = piece_of(plan, run);
+  plan.piece.size = size;
   if (run.money) plan.cost = cost_of(plan, *run.money);
   collect_cautions(plan, run);
   return plan;

@@ -1,11 +1,18 @@
 #pragma once
 
+#include "geometry/bead.h"
+#include "geometry/packing.h"
+#include "geometry/placement.h"
+#include "geometry/tilted_pour.h"
+#include "planning/cutting.h"
+#include "planning/piece_size.h"
 #include "planning/run.h"
 #include "planning/weighing.h"
 #include "units/money.h"
 #include "units/quantity.h"
 #include "units/remark.h"
 
+#include <chrono>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -15,9 +22,11 @@ namespace brimwright::planning {
 
 struct Pieces {
   std::int64_t sell = 0;      // wanted saleable
-  std::int64_t make = 0;      // cast, spoilage included
+  std::int64_t make = 0;      // spoilage included
   std::int64_t fillings = 0;  // times all moulds owned are filled
   std::int64_t cavities = 0;  // in all moulds owned
+  std::int64_t per_cast = 1;  // pieces that one filled cavity yields: bars of a loaf
+  std::int64_t casts = 0;     // cavities filled
 };
 
 /// The masses of one batter: in_pieces + lost = weighing.batter.
@@ -32,28 +41,94 @@ struct BatterTally {
 
 struct LayerTally {
   std::string name;
-  Length from, to;  // depths above the cavity's lowest point
+  Length from, to;  // lowest and highest depth it reaches above the cavity's lowest point
   Volume volume_each;
   Mass mass_each;
   Mass mass;  // of the whole batter, losses shared out
   std::vector<Ingredient> colours;
+  std::optional<geometry::Tilt> propped = {};  // while it is poured
 };
 
 struct PourTally {
   BatterTally batter;
+  Volume displaced;  // by embeds below the line: not poured
   Length line;       // depth of the pour line above the lowest point
+  Length poured_to;  // the same, or lower where embeds pressed in afterwards raise it to the line
   Length headspace;  // from the line to the brim
   Volume brimful, headspace_volume;
   Area surface;  // free surface at the line: what one millimetre is worth
   std::vector<LayerTally> layers;
 };
 
+/// The part of one topping above its foot, by each way that the run gives; `volume` is that of the
+/// weightiest of them.
+struct VisibleTopping {
+  Volume volume;
+  std::optional<Volume> by_trials, by_beads, by_envelope;
+  Share trials_spread;                       // greatest less least trial / their mean
+  std::vector<geometry::Laid> moves;         // what each move lays down by geometry alone
+  std::optional<HandFactor> hand_used;       // on the beads
+  std::optional<HandFactor> hand_suggested;  // weighed / computed, where both are given
+  std::optional<Share> solidity_found;       // volume / hull of the envelope, where both are given
+};
+
+/// What a weigh-cup reading means for the bowl.
+struct WhipReading {
+  Mass net;
+  Density density;
+  double overrun = 0;
+  std::int64_t pieces = 0;
+  bool is_planned = false;
+};
+
+/// One limit to a whipping.
+struct WhipLimit {
+  std::string what;         // "whisk", "bowl", "open time"
+  bool is_least = false;    // so many pieces at least, otherwise at most
+  std::int64_t pieces = 0;  // the limit
+  bool binds = false;       // this run is beyond it
+  std::string text = {};    // in words, with its number
+};
+
+struct SpoonedLye {
+  std::int64_t spoonfuls = 0;
+  std::chrono::seconds each, altogether;
+};
+
 struct PipeTally {
   BatterTally batter;  // density is the whipped one
+  VisibleTopping visible;
   Volume visible_each, in_headspace_each;
   double overrun = 0;                      // plain density / whipped density - 1
   std::optional<std::int64_t> loads;       // of the bag, when its size is given
   std::optional<std::int64_t> pieces_now;  // from the weigh-cup's reading today
+  std::vector<WhipReading> readings;
+  std::vector<WhipLimit> limits;
+  std::int64_t least_pieces = 1;               // the smallest run that can be whipped
+  std::int64_t whippings = 1;                  // that the upper limits split the run into
+  std::optional<std::chrono::seconds> piping;  // time to pipe all, bag changes included
+  std::optional<SpoonedLye> lye;
+};
+
+/// How a decoration lies in, on or over the piece.
+struct PlacedEmbed {
+  geometry::Placement place;       // of the embed's solid, in the cavity's frame
+  Length floor_cover, wall_cover;  // least gap to what lies below, and to the sides
+  Length line_cover;               // from its top to the pour line; negative: it stands proud
+  std::optional<Length> apart;     // least gap to another embed of the piece
+  Volume displaced;                // below the pour line
+  Volume in_headspace;             // between it and the brim
+};
+struct PerchFit {
+  // On top: does it sit?
+  std::optional<Length> contact;       // circle as wide as where it meets the topping
+  std::optional<Length> peak_flat;     // how wide the flat is, as said or as the moves end
+  std::optional<Length> stands_proud;  // of what it was pressed into
+  Volume sunk;                         // below that surface
+  // Buried.
+  std::vector<PlacedEmbed> embeds;
+  Volume displaced;     // by all of them, below the pour line
+  Volume in_headspace;  // and between it and the brim: not piped
 };
 
 struct PerchTally {
@@ -63,13 +138,17 @@ struct PerchTally {
   std::int64_t tray_fills = 0;  // times all trays owned are filled
   Volume volume_each;           // of one decoration
   Mass mass_each;
-  Mass make;  // to melt, losses included, on the large scale
-  std::int64_t per_piece = 1;
+  Mass make;                                 // to melt, losses included, on the large scale
+  double per_piece = 1;                      // fewer than one where a loaf's are shared by its bars
+  std::optional<std::chrono::seconds> time;  // to cast all of them, tray fill by tray fill
+  PerchFit fit;
 };
 
 struct DustTally {
   std::string name;
-  Mass each, make;
+  Mass each, make;              // used up for a piece, what misses it included; for the run
+  Mass on_piece;                // of each, what lands
+  std::optional<Area> exposed;  // surface of a piece's topping and decoration, where reckoned by it
 };
 
 /// Material used, in money. `per_piece` and `total` leave out what is unpriced, and say so.
@@ -84,7 +163,15 @@ struct Cost {
   std::vector<std::string> unpriced;
 };
 
+/// One part of a piece.
+struct PartMass {
+  std::string name;
+  Mass fresh;
+  std::optional<Mass> cured;
+};
 struct PieceTally {
+  std::vector<PartMass> parts;
+  std::optional<PieceSize> size;  // finished, where the shape of every part is known
   Mass fresh;
   std::optional<Mass> cured;  // when each formula says how much of its water is lost
 };
@@ -97,6 +184,7 @@ struct Plan {
   std::optional<PipeTally> pipe;
   std::vector<PerchTally> perch;
   std::vector<DustTally> dust;
+  std::optional<CutTally> cut;
   PieceTally piece;
   std::optional<Cost> cost;
   std::vector<Remark> cautions;  // worst first
@@ -104,6 +192,7 @@ struct Plan {
 
 /// Plans `run`: pieces, volume to mass by each batter's own density, losses, batter to make,
 /// weighed ingredients, effective superfat, cost. UserError where the run contradicts itself.
-Plan plan(const Run& run);
+/// `progress` is told how far a search for embeds' places is; it may be empty.
+Plan plan(const Run& run, const geometry::Progress& progress = {});
 
 }  // namespace brimwright::planning

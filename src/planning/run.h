@@ -1,12 +1,18 @@
 #pragma once
 
 #include "chemistry/formula.h"
+#include "geometry/bead.h"
+#include "geometry/packing.h"
+#include "geometry/tilted_pour.h"
 #include "moulds/mould.h"
+#include "planning/cutting.h"
+#include "planning/tips.h"
 #include "units/money.h"
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/share.h"
 
+#include <chrono>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -48,6 +54,8 @@ struct Layer {
   std::string name;
   std::variant<LayerDepth, LayerMass, LayerParts, LayerRest> amount;
   std::vector<LayerColour> colours;
+  /// Poured while the mould is propped up; its depth is then how far up the low wall it stands.
+  std::optional<geometry::Tilt> propped = {};
 };
 
 /// What of the base never reaches a piece.
@@ -71,10 +79,16 @@ struct WeighCup {
   Density density() const { return net / holds; }
 };
 
-// Two ways to the visible volume of one piped topping.
+// Three ways to the visible volume of one piped topping. Weighed trials outrank beads, and beads
+// an envelope; what is given beside the one that counts is compared with it.
 struct PipedTrials {
   std::vector<Mass> weighed;  // what single trials weighed
   WeighCup cup;               // the whip they were piped from
+};
+struct Beads {
+  Tip tip;
+  double swell = 1;  // section of the bead / opening of the tip
+  std::vector<geometry::Move> moves;
 };
 enum class EnvelopeForm { cone, dome };
 struct Envelope {
@@ -85,38 +99,109 @@ struct Envelope {
 
 struct PipeLosses {
   Mass bag, bowl_and_whisk;
+  Mass tip = {};
+  Mass each_bag_change = {};  // besides what the last bag keeps
+};
+
+// What sets limits to one whipping.
+struct Bowl {
+  Volume holds;
+  std::optional<Volume> whisk_catches = {};  // the least plain batter that the whisk catches
+};
+struct Pace {
+  std::chrono::seconds stays_open;  // how long the whipped batter can be piped
+  std::chrono::seconds each;        // to pipe one piece
+  std::chrono::seconds bag_change = std::chrono::seconds(0);
+};
+/// Lye that is whipped in by the spoonful, and how long each is given.
+struct LyeSpoon {
+  Volume holds;
+  std::chrono::seconds each;
 };
 
 struct Pipe {
   chemistry::Formula formula;
-  std::variant<PipedTrials, Envelope> visible;
+  std::optional<PipedTrials> trials = {};  // at least one of these three
+  std::optional<Beads> beads = {};
+  std::optional<Envelope> envelope = {};
   Share fills_headspace;  // of the recess between pour line and brim; asked, never assumed
   WeighCup whip;          // the whip planned for
   std::optional<WeighCup> whip_now;  // the bowl's reading today
   std::optional<Volume> bag_holds;   // whipped topping in one bag load
   PipeLosses losses;
+  std::optional<Bowl> bowl = {};
+  std::optional<Pace> pace = {};
+  std::optional<LyeSpoon> lye_spoon = {};
 };
 
 enum class CastForm { one_cast, two_halves };
+
+// What a decoration is made in or of.
+struct InMould {
+  moulds::Mould mould;
+  FillLevel fill;
+  CastForm form = CastForm::one_cast;
+};
+/// A round rod, cut to length.
+struct Rod {
+  Length diameter, length;
+};
+/// Run over the piece in a thin coat.
+struct Drizzle {
+  Area area;
+  Length thickness;
+};
+
+// Where a decoration goes. Turns are about the x, y and z axes through its middle, in that order.
+struct Turned {
+  Angle x, y, z;
+};
+/// On the top of the piece, pressed in by `sinks`.
+struct OnTop {
+  Length sinks;
+  std::optional<Length> peak_flat = {};  // how wide the flat of the peak is
+  Turned turned = {};
+};
+/// The lowest point of one embed, above the cavity's, and its middle beside the cavity's.
+struct BuriedAt {
+  Length x, y, height;
+  Turned turned = {};
+};
+/// "Find me places": the packing search.
+struct FindPlaces {
+  geometry::Lying lying;
+};
+struct Buried {
+  std::variant<std::vector<BuriedAt>, FindPlaces> places;
+  Length cover;             // wanted to wall, floor, pour line and each other
+  bool pressed_in = false;  // after the pour; otherwise the batter is poured round it
+};
+using Where = std::variant<std::monostate, OnTop, Buried>;
 
 /// A melt-and-pour decoration cast ahead.
 struct Decoration {
   std::string name;
   std::string material;  // what is melted; prices go by this name
-  moulds::Mould mould;
-  FillLevel fill;
-  CastForm form = CastForm::one_cast;
-  std::int64_t per_piece = 1;
-  Density density;  // of the set material
-  Share spares;     // cast beyond what the pieces need
-  Share melt_loss;  // of what is melted: film, skin, steam
-  Mass jug_film;    // left in the jug at each fill
+  std::variant<InMould, Rod, Drizzle> made;
+  std::int64_t per_cast = 1;   // in what one cavity yields
+  std::int64_t per_piece = 0;  // instead, on each bar of a loaf that is cut; 0: per cast
+  Density density;             // of the set material
+  Share spares;                // cast beyond what the pieces need
+  Share melt_loss;             // of what is melted: film, skin, steam
+  Mass jug_film;               // left in the jug at each fill
+  std::optional<std::chrono::seconds> each_fill = {};  // to fill all trays once, setting included
+  Where where = {};
 };
 
-/// A powder dusted over each piece, by what is used up.
+/// A powder dusted over each piece: by what is used up, or by the surface it goes over.
+struct DustByArea {
+  AreaDensity on_surface;  // what lies on it where it is covered
+  Share covered;           // of the exposed surface
+  Share lands;             // of what is dusted; the rest is lost
+};
 struct Dusting {
   std::string name;
-  Mass per_piece;
+  std::variant<Mass, DustByArea> per_piece;
 };
 
 struct Scale {
@@ -148,6 +233,7 @@ struct Run {
   Pour pour;
   std::optional<Pipe> pipe;
   std::vector<Decoration> perch;
+  std::optional<Cut> cut;
   std::vector<Dusting> dust;
   Scales scales;
   std::optional<Purse> money;

@@ -107,6 +107,31 @@ Json fat_json(const Fat& fat) {
   return json;
 }
 
+std::string opening_text(const geometry::Opening& opening) {
+  const auto mm = [](Length length) { return trimmed(length / millimetre, 2); };
+  if (const auto* round = std::get_if<geometry::RoundOpening>(&opening))
+    return "round, radius " + mm(round->radius) + " mm";
+  if (const auto* star = std::get_if<geometry::StarOpening>(&opening))
+    return std::to_string(star->points) + "-point star, radii " + mm(star->outer_radius) + " and " +
+           mm(star->inner_radius) + " mm";
+  return "an outline of " +
+         std::to_string(std::get<geometry::OutlineOpening>(opening).points_mm.size()) + " corners";
+}
+
+std::string tips_text(const std::vector<planning::Tip>& tips) {
+  TextTable table({Side::left, Side::left, Side::right});
+  table.row({"Tip, as a run names it", "opening", "area"});
+  table.rule();
+  for (const auto& tip : tips)
+    table.row({tip.name, opening_text(tip.opening),
+               fixed(geometry::area_of(tip.opening) / square_millimetre, 1) + " mm2"});
+  return table.text() +
+         wrapped(
+             "Generic sizes, common practice, no source. Measure your own tip's opening and "
+             "write it in the run, or in a file of tips with your hand's factor.",
+             "  ", "  ");
+}
+
 }  // namespace
 
 std::string catalogue_text(const Catalogue& catalogue, bool in_full) {
@@ -119,9 +144,11 @@ std::string catalogue_text(const Catalogue& catalogue, bool in_full) {
       text += wrapped("gauge " + catalogue.moulds.front().path + " shows its depths.", "  ", "  ");
     }
   }
-  if (catalogue.fats.empty()) return text;
-  if (!text.empty()) text += "\n";
-  return text + (in_full ? fat_in_full(catalogue.fats.front()) : fats_text(catalogue.fats));
+  const auto add = [&](const std::string& more) { text += (text.empty() ? "" : "\n") + more; };
+  if (!catalogue.fats.empty())
+    add(in_full ? fat_in_full(catalogue.fats.front()) : fats_text(catalogue.fats));
+  if (!catalogue.tips.empty()) add(tips_text(catalogue.tips));
+  return text;
 }
 
 std::string catalogue_json(const Catalogue& catalogue) {
@@ -136,6 +163,12 @@ std::string catalogue_json(const Catalogue& catalogue) {
                               {"depth_mm", to_decimals(mould.curve.height() / millimetre, 3)}});
   if (!catalogue.fats.empty()) json["fats"] = Json::array();
   for (const auto& fat : catalogue.fats) json["fats"].push_back(fat_json(fat));
+  if (!catalogue.tips.empty()) json["tips"] = Json::array();
+  for (const auto& tip : catalogue.tips)
+    json["tips"].push_back(
+        {{"name", tip.name},
+         {"opening", opening_text(tip.opening)},
+         {"area_mm2", to_decimals(geometry::area_of(tip.opening) / square_millimetre, 3)}});
   return json.dump(2) + "\n";
 }
 

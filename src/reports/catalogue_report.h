@@ -2,6 +2,7 @@
 
 #include "chemistry/fats.h"
 #include "moulds/mould.h"
+#include "planning/tips.h"
 
 #include <string>
 #include <vector>
@@ -15,6 +16,7 @@ struct ShippedMould {
 struct Catalogue {
   std::vector<ShippedMould> moulds;
   std::vector<chemistry::Fat> fats;
+  std::vector<planning::Tip> tips;
 };
 
 /// What ships, a line each, or with everything known and its sources when `in_full`.

@@ -110,6 +110,28 @@ Json tilt_json(const TiltFinding& finding) {
           {"second_pours", second}};
 }
 
+Json packing_json(const PackingFinding& finding) {
+  const auto& packing = finding.packing;
+  Json places = Json::array();
+  for (const auto& place : packing.places) {
+    const auto& at = place.move_mm;
+    places.push_back(
+        {{"middle_mm", {to_decimals(at[0], 3), to_decimals(at[1], 3), to_decimals(at[2], 3)}},
+         {"turn", place.turn}});
+  }
+  Json json = {{"embed", finding.embed},
+               {"lying", name_of(finding.lying)},
+               {"cover_mm", mm(finding.cover)},
+               {"fill_depth_mm", mm(finding.line)},
+               {"count", packing.places.size()},
+               {"displaced_ml", ml(finding.displaced)},
+               {"places", places}};
+  if (!packing.places.empty()) json["least_cover_mm"] = mm(packing.least_cover);
+  if (packing.places.size() > 1) json["least_apart_mm"] = mm(packing.least_apart);
+  if (finding.would_fit) json["scale_that_fits"] = to_decimals(*finding.would_fit, 3);
+  return json;
+}
+
 }  // namespace
 
 std::string gauge_json(const GaugeFindings& findings) {
@@ -141,6 +163,7 @@ std::string gauge_json(const GaugeFindings& findings) {
   if (findings.fit) json["fit"] = fit_json(*findings.fit);
   if (findings.casting) json["casting"] = casting_json(*findings.casting);
   if (findings.tilt) json["propped"] = tilt_json(*findings.tilt);
+  if (findings.packing) json["embeds"] = packing_json(*findings.packing);
   if (!findings.written.empty()) json["written"] = findings.written;
   json["notes"] = notes;
   return json.dump(2) + "\n";

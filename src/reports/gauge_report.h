@@ -4,6 +4,7 @@
 #include "moulds/casting_box.h"
 #include "moulds/fit.h"
 #include "moulds/mould.h"
+#include "reports/packing_report.h"
 #include "units/quantity.h"
 
 #include <optional>
@@ -42,6 +43,7 @@ struct GaugeFindings {
   std::optional<FitFinding> fit;
   std::optional<CastingFinding> casting;
   std::optional<TiltFinding> tilt;
+  std::optional<PackingFinding> packing;
   std::vector<std::string> written;  // files
 };
 

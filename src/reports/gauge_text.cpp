@@ -159,6 +159,7 @@ std::string gauge_text(const GaugeFindings& findings) {
   if (findings.fit) text += fit_text(*findings.fit);
   if (findings.casting) text += casting_text(*findings.casting);
   if (findings.tilt) text += tilt_text(*findings.tilt);
+  if (findings.packing) text += packing_text(*findings.packing);
   if (!findings.written.empty()) text += "\n";
   for (const auto& file : findings.written) text += line("Written: " + file);
   if (!mould.remarks.empty()) text += "\n";

@@ -82,6 +82,7 @@ SvgDrawing new_sheet(const std::string& prefix) {
   sheet.style("paper", "fill:#fff;stroke:none");
   sheet.style("wall", "fill:none;stroke:#000;stroke-width:0.6;stroke-linejoin:round");
   sheet.style("pour", "fill:none;stroke:#000;stroke-width:0.45;stroke-dasharray:3 1.2");
+  sheet.style("crease", "fill:none;stroke:#000;stroke-width:0.35;stroke-linejoin:round");
   sheet.style("hidden", "fill:none;stroke:#000;stroke-width:0.3;stroke-dasharray:1.6 1");
   sheet.style("fine", "fill:none;stroke:#000;stroke-width:0.18");
   sheet.style("mark", "fill:none;stroke:#000;stroke-width:0.25;stroke-dasharray:0.5 0.9");

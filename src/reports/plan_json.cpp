@@ -63,6 +63,8 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
   json["brimful_ml"] = ml(pour.brimful);
   json["depth_mm"] = mm(pour.line);
   json["below_brim_mm"] = mm(pour.headspace);
+  json["poured_to_mm"] = mm(pour.poured_to);
+  json["displaced_ml"] = ml(pour.displaced);
   json["ml_per_mm"] = to_decimals(pour.surface * millimetre / millilitre, 3);
   Json layers = Json::array();
   for (const auto& layer : pour.layers)
@@ -81,14 +83,145 @@ Json count_or_null(const std::optional<std::int64_t>& count) {
   return count ? Json(*count) : Json(nullptr);
 }
 
+Json ml_or_null(const std::optional<Volume>& volume) {
+  return volume ? Json(ml(*volume)) : Json(nullptr);
+}
+
+Json visible_json(const planning::VisibleTopping& visible) {
+  Json moves = Json::array();
+  for (const auto& laid : visible.moves)
+    moves.push_back({{"length_mm", mm(laid.length)}, {"volume_ml", ml(laid.volume)}});
+  Json json = {{"trials_ml", ml_or_null(visible.by_trials)},
+               {"beads_ml", ml_or_null(visible.by_beads)},
+               {"envelope_ml", ml_or_null(visible.by_envelope)},
+               {"moves", moves}};
+  if (visible.hand_suggested)
+    json["hand_suggested"] = {{"factor", to_decimals(visible.hand_suggested->factor, 3)},
+                              {"trials", visible.hand_suggested->trials}};
+  return json;
+}
+
+Json readings_json(const std::vector<planning::WhipReading>& readings) {
+  Json json = Json::array();
+  for (const auto& reading : readings)
+    json.push_back({{"net_g", grams(reading.net)},
+                    {"density_g_per_ml", to_decimals(reading.density / gram_per_millilitre, 4)},
+                    {"overrun_percent", to_decimals(100 * reading.overrun, 1)},
+                    {"pieces", reading.pieces},
+                    {"planned", reading.is_planned}});
+  return json;
+}
+
+Json limits_json(const std::vector<planning::WhipLimit>& limits) {
+  Json json = Json::array();
+  for (const auto& limit : limits)
+    json.push_back({{"what", limit.what},
+                    {limit.is_least ? "least_pieces" : "most_pieces", limit.pieces},
+                    {"binds", limit.binds},
+                    {"text", limit.text}});
+  return json;
+}
+
 Json pipe_json(const planning::PipeTally& pipe, const planning::Run& run) {
   Json json = batter_json(pipe.batter, run.pipe->formula);
   json["visible_each_ml"] = ml(pipe.visible_each);
   json["in_headspace_each_ml"] = ml(pipe.in_headspace_each);
+  json["visible_by"] = visible_json(pipe.visible);
   json["overrun_percent"] = to_decimals(100 * pipe.overrun, 1);
   json["loads"] = count_or_null(pipe.loads);
   json["pieces_now"] = count_or_null(pipe.pieces_now);
+  json["readings"] = readings_json(pipe.readings);
+  json["limits"] = limits_json(pipe.limits);
+  json["least_pieces"] = pipe.least_pieces;
+  json["whippings"] = pipe.whippings;
+  json["piping_s"] = pipe.piping ? Json(pipe.piping->count()) : Json(nullptr);
+  if (pipe.lye)
+    json["lye_spoonfuls"] = {{"count", pipe.lye->spoonfuls},
+                             {"each_s", pipe.lye->each.count()},
+                             {"altogether_s", pipe.lye->altogether.count()}};
   return json;
+}
+
+/// A gap to a part that a hollow does not have is none.
+Json mm_or_null(const std::optional<Length>& length) {
+  return length && is_finite(*length) ? Json(mm(*length)) : Json(nullptr);
+}
+
+Json embeds_json(const planning::PerchFit& fit) {
+  Json json = Json::array();
+  for (const auto& embed : fit.embeds) {
+    const auto& m = embed.place.move_mm;
+    json.push_back(
+        {{"middle_mm", {to_decimals(m[0], 3), to_decimals(m[1], 3), to_decimals(m[2], 3)}},
+         {"turn", embed.place.turn},
+         {"floor_cover_mm", mm_or_null(embed.floor_cover)},
+         {"wall_cover_mm", mm_or_null(embed.wall_cover)},
+         {"pour_line_cover_mm", mm(embed.line_cover)},
+         {"apart_mm", mm_or_null(embed.apart)},
+         {"displaced_ml", ml(embed.displaced)}});
+  }
+  return json;
+}
+
+Json perch_json(const planning::PerchTally& perch) {
+  Json json = {{"name", perch.name},
+               {"material", perch.material},
+               {"casts", perch.casts},
+               {"per_piece", to_decimals(perch.per_piece, 3)},
+               {"cavity_fills", perch.cavity_fills},
+               {"tray_fills", perch.tray_fills},
+               {"volume_each_ml", ml(perch.volume_each)},
+               {"mass_each_g", grams(perch.mass_each)},
+               {"make_g", grams(perch.make)},
+               {"casting_s", perch.time ? Json(perch.time->count()) : Json(nullptr)}};
+  const auto& fit = perch.fit;
+  if (fit.contact)
+    json["on_top"] = {{"contact_mm", mm(*fit.contact)},
+                      {"peak_flat_mm", mm_or_null(fit.peak_flat)},
+                      {"stands_proud_mm", mm(*fit.stands_proud)},
+                      {"sunk_ml", ml(fit.sunk)}};
+  if (!fit.embeds.empty())
+    json["buried"] = {{"displaced_ml", ml(fit.displaced)},
+                      {"in_recess_ml", ml(fit.in_headspace)},
+                      {"embeds", embeds_json(fit)}};
+  return json;
+}
+
+Json dust_json(const planning::DustTally& dust) {
+  Json json = {
+      {"name", dust.name}, {"g", grams(dust.make)}, {"each_g", to_decimals(dust.each / gram, 4)}};
+  if (dust.exposed) json["exposed_cm2"] = to_decimals(*dust.exposed / square_centimetre, 2);
+  return json;
+}
+
+Json cut_json(const planning::CutTally& cut) {
+  Json bars = Json::array();
+  for (const auto& bar : cut.bars) {
+    Json layers = Json::array();
+    for (const Volume layer : bar.layers) layers.push_back(ml(layer));
+    bars.push_back({{"along_mm", mm(bar.along)},
+                    {"across_mm", mm(bar.across)},
+                    {"height_mm", mm(bar.height)},
+                    {"volume_ml", ml(bar.volume)},
+                    {"layers_ml", layers}});
+  }
+  Json more = Json::array();
+  for (const auto& one : cut.one_more)
+    more.push_back(
+        {{"direction", name_of(one.direction)}, {"size_mm", mm(one.size)}, {"bars", one.bars}});
+  return {{"bars_each", cut.bars.size()},
+          {"along", name_of(cut.along)},
+          {"columns", cut.columns},
+          {"rows", cut.rows},
+          {"bars_the_other_way", count_or_null(cut.other_way)},
+          {"bar_ml",
+           {{"least", ml(cut.least)}, {"mean", ml(cut.mean)}, {"greatest", ml(cut.greatest)}}},
+          {"loaf_ml", ml(cut.loaf)},
+          {"offcuts_ml", ml(cut.offcuts)},
+          {"kerf_ml", ml(cut.kerf)},
+          {"planing_ml", ml(cut.planing)},
+          {"one_more", more},
+          {"bars", bars}};
 }
 
 Json money_json(const Money& money) {
@@ -110,10 +243,22 @@ Json cost_json(const planning::Cost& cost) {
 
 Json piece_json(const planning::Plan& plan) {
   const auto& piece = plan.piece;
+  Json parts = Json::array();
+  for (const auto& part : piece.parts)
+    parts.push_back(
+        {{"name", part.name},
+         {"fresh_g", to_decimals(part.fresh / gram, 2)},
+         {"cured_g", part.cured ? Json(to_decimals(*part.cured / gram, 2)) : Json(nullptr)}});
+  const Json size = piece.size ? Json{{"width_mm", mm(piece.size->width)},
+                                      {"depth_mm", mm(piece.size->depth)},
+                                      {"height_mm", mm(piece.size->height)}}
+                               : Json(nullptr);
   return {{"fresh_g", to_decimals(piece.fresh / gram, 1)},
           {"cured_g", piece.cured ? Json(to_decimals(*piece.cured / gram, 1)) : Json(nullptr)},
           // A label's weight needs the lightest believable piece, which is not reckoned yet.
           {"label_g", nullptr},
+          {"parts", parts},
+          {"size", size},
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
 }
 
@@ -127,22 +272,16 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
                 {{"sell", plan.pieces.sell},
                  {"make", plan.pieces.make},
                  {"fillings", plan.pieces.fillings},
-                 {"cavities", plan.pieces.cavities}}},
+                 {"cavities", plan.pieces.cavities},
+                 {"casts", plan.pieces.casts},
+                 {"per_cast", plan.pieces.per_cast}}},
                {"pour", pour_json(plan.pour, run)}};
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run);
   json["perch"] = Json::array();
-  for (const auto& perch : plan.perch)
-    json["perch"].push_back({{"name", perch.name},
-                             {"material", perch.material},
-                             {"casts", perch.casts},
-                             {"cavity_fills", perch.cavity_fills},
-                             {"tray_fills", perch.tray_fills},
-                             {"volume_each_ml", ml(perch.volume_each)},
-                             {"mass_each_g", grams(perch.mass_each)},
-                             {"make_g", grams(perch.make)}});
+  for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch));
   json["dust"] = Json::array();
-  for (const auto& dust : plan.dust)
-    json["dust"].push_back({{"name", dust.name}, {"g", grams(dust.make)}});
+  for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust));
+  if (plan.cut) json["cut"] = cut_json(*plan.cut);
   json["piece"] = piece_json(plan);
   json["cautions"] = Json::array();
   for (const auto& caution : plan.cautions)

@@ -102,12 +102,65 @@ std::string pour_text(const planning::Plan& plan, const planning::Run& run) {
   text += ingredient_table(pour.batter.weighing);
   text += set_aside_lines(pour.batter.weighing) + lye_lines(pour.batter.weighing);
   text += layer_lines(pour, run.scales);
-  text += line("Pour to " + depth_text(pour.headspace) + " below the brim, " +
-               depth_text(pour.line) + " deep: " + ml(pour.batter.volume_each) + ", " +
-               grams(pour.batter.mass_each) + " each. A cavity holds " + ml(pour.brimful) +
-               " to the brim; at the line 1 mm is " + ml(pour.surface * millimetre) + ".");
+  text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
+               " below the brim, " + depth_text(pour.poured_to) +
+               " deep: " + ml(pour.batter.volume_each) + ", " + grams(pour.batter.mass_each) +
+               " each. A cavity holds " + ml(pour.brimful) + " to the brim; at the line 1 mm is " +
+               ml(pour.surface * millimetre) + ".");
   text += density_line(pour.batter, "Base");
   return text + "\n";
+}
+
+std::string minutes(std::chrono::seconds time) {
+  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+}
+
+/// Each way to the topping's visible volume, and how the hand compares with the geometry.
+std::string visible_lines(const planning::VisibleTopping& visible, const planning::Run& run) {
+  std::string text;
+  if (visible.by_trials)
+    text += line("By " +
+                 counted(static_cast<std::int64_t>(run.pipe->trials->weighed.size()),
+                         "weighed trial ", "weighed trials ") +
+                 ml(*visible.by_trials) + ".");
+  if (visible.by_beads) {
+    std::string moves;
+    for (const auto& laid : visible.moves)
+      moves += (moves.empty() ? "" : " + ") + ml(laid.volume) +
+               (laid.length > Length{} ? " (" + fixed(laid.length / centimetre, 1) + " cm)" : "");
+    text += line(
+        "By the beads of " + run.pipe->beads->tip.name + ": " + moves +
+        (visible.hand_used ? ", times your hand's " + trimmed(visible.hand_used->factor, 2) : "") +
+        ", " + ml(*visible.by_beads) + ".");
+  }
+  if (visible.by_envelope) text += line("By its envelope " + ml(*visible.by_envelope) + ".");
+  if (visible.hand_suggested)
+    text += line("Your hand lays down " + trimmed(visible.hand_suggested->factor, 2) +
+                 " times the computed beads (" +
+                 counted(visible.hand_suggested->trials, "trial", "trials") +
+                 "): keep that as the tip's hand factor.");
+  return text;
+}
+
+std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run) {
+  TextTable table({Side::left, Side::right, Side::right, Side::right});
+  table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun", "pipes"});
+  for (const auto& reading : pipe.readings)
+    table.row({grams(reading.net, milligram * 100) + (reading.is_planned ? "  as planned" : ""),
+               density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
+               std::to_string(reading.pieces)});
+  return "\n" + table.text();
+}
+
+std::string whip_lines(const planning::PipeTally& pipe) {
+  std::string text;
+  for (const auto& limit : pipe.limits) text += line(limit.text);
+  if (pipe.piping) text += line("Piping takes " + minutes(*pipe.piping) + ".");
+  if (pipe.lye)
+    text += line("The lye is " + counted(pipe.lye->spoonfuls, "spoonful", "spoonfuls") + ", " +
+                 std::to_string(pipe.lye->each.count()) +
+                 " s each: " + minutes(pipe.lye->altogether) + ".");
+  return text;
 }
 
 std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
@@ -121,24 +174,54 @@ std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
                " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
                grams(pipe.batter.mass_each) + " at this whip, overrun " +
                fixed(100 * pipe.overrun, 0) + " %.");
+  text += visible_lines(pipe.visible, run);
   text += density_line(pipe.batter, "Topping");
   if (pipe.loads) text += line(counted(*pipe.loads, "bag load.", "bag loads."));
+  text += whip_table_text(pipe, run);
   if (pipe.pieces_now)
     text += line("At today's weigh-cup the bowl pipes " +
                  counted(*pipe.pieces_now, "piece.", "pieces."));
-  return text + "\n";
+  return text + whip_lines(pipe) + "\n";
+}
+
+std::string in_mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
+
+std::string on_top_line(const planning::PerchFit& fit) {
+  std::string text = "Sits on a circle " + in_mm(*fit.contact) + " across";
+  if (fit.peak_flat) text += " (the peak is flat over " + in_mm(*fit.peak_flat) + ")";
+  return line(text + ", stands " + in_mm(*fit.stands_proud) + " proud, " + ml(fit.sunk) +
+              " of it sunk.");
+}
+
+std::string buried_text(const planning::PerchFit& fit) {
+  TextTable table({Side::left, Side::right, Side::right, Side::right, Side::right});
+  table.row({"Embed, with the least cover to", "floor", "wall", "pour line", "next one"});
+  // A round hollow has no floor or no wall to keep clear of.
+  const auto cover = [](Length gap) { return is_finite(gap) ? in_mm(gap) : std::string("-"); };
+  for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
+    const auto& embed = fit.embeds[i];
+    table.row({std::to_string(i + 1), cover(embed.floor_cover), cover(embed.wall_cover),
+               in_mm(embed.line_cover), embed.apart ? in_mm(*embed.apart) : "-"});
+  }
+  return "\n" + table.text() +
+         line("They take " + ml(fit.displaced) + " of the base's room, which is not poured.");
 }
 
 std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& perch : plan.perch) {
     text += title("PERCH  " + perch.name, "melt " + grams(perch.make, run.scales.large.reads));
-    text += line(perch.material + ", " + ounces(perch.make) + " by weight. " +
-                 counted(perch.casts, "cast", "casts") + " in " + perch.mould + ": " +
-                 counted(perch.cavity_fills, "cavity fill, ", "cavity fills, ") +
-                 counted(perch.tray_fills, "tray fill; ", "tray fills; ") + ml(perch.volume_each) +
-                 ", " + grams(perch.mass_each) + " each, " + std::to_string(perch.per_piece) +
-                 " a piece.");
+    std::string made = perch.material + ", " + ounces(perch.make) + " by weight. " +
+                       counted(perch.casts, "cast", "casts");
+    if (!perch.mould.empty())
+      made += " in " + perch.mould + ": " +
+              counted(perch.cavity_fills, "cavity fill, ", "cavity fills, ") +
+              counted(perch.tray_fills, "tray fill", "tray fills");
+    if (perch.time) made += ", " + minutes(*perch.time);
+    text += line(made + "; " + ml(perch.volume_each) + ", " + grams(perch.mass_each) + " each, " +
+                 trimmed(perch.per_piece, 2) + " a piece.");
+    if (perch.fit.contact) text += on_top_line(perch.fit);
+    if (!perch.fit.embeds.empty()) text += buried_text(perch.fit);
     text += "\n";
   }
   return text;
@@ -149,8 +232,43 @@ std::string dust_text(const planning::Plan& plan, const planning::Run& run) {
   TextTable table({Side::left, Side::right, Side::left});
   for (const auto& dust : plan.dust)
     table.row({dust.name, grams(dust.make, run.scales.fine.reads),
-               fixed(dust.each / gram, 2) + " g a piece"});
+               fixed(dust.each / gram, 3) + " g a piece" +
+                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
+                                 : "")});
   return "DUST\n" + table.text() + "\n";
+}
+
+std::string one_more_lines(const planning::CutTally& cut) {
+  std::string text;
+  for (const auto& more : cut.one_more)
+    text += line("Cut to " + depth_text(more.size) + " along " + name_of(more.direction) +
+                 ", a loaf gives " + std::to_string(more.bars) + ".");
+  return text;
+}
+
+std::string cut_text(const planning::Plan& plan) {
+  if (!plan.cut) return "";
+  const auto& cut = *plan.cut;
+  const Density density = plan.pour.batter.density;
+  const auto bars = static_cast<std::int64_t>(cut.bars.size());
+  std::string text = title("CUT  " + counted(bars, "bar", "bars") + " from each loaf",
+                           counted(plan.pieces.casts, "loaf", "loaves"));
+  const auto& bar = cut.bars.front();
+  text += line(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) +
+               ", the columns along " + name_of(cut.along) + "; the first is " + in_mm(bar.along) +
+               " x " + in_mm(bar.across) + ", " + in_mm(bar.height) + " high.");
+  text += line("A bar weighs " + grams(cut.mean * density) + " fresh, from " +
+               grams(cut.least * density) + " to " + grams(cut.greatest * density) + ".");
+  text += line("Of a loaf " + grams(cut.offcuts * density) + " are offcuts, " +
+               grams(cut.kerf * density) + " go in the cuts and " + grams(cut.planing * density) +
+               " are planed off.");
+  if (cut.other_way)
+    text +=
+        line("With the bars the other way round it gives " + std::to_string(*cut.other_way) + ".");
+  const std::int64_t over = plan.pieces.casts * bars - plan.pieces.make;
+  if (over > 0)
+    text += line(counted(over, "bar is", "bars are") + " over, as whole loaves are poured.");
+  return text + one_more_lines(cut) + "\n";
 }
 
 std::string cost_text(const planning::Plan& plan) {
@@ -168,13 +286,29 @@ std::string cost_text(const planning::Plan& plan) {
   return text;
 }
 
+std::string parts_table(const planning::PieceTally& piece) {
+  TextTable table({Side::left, Side::right, Side::right});
+  table.row({"", "fresh", "cured"});
+  const auto cured = [](const std::optional<Mass>& mass) { return mass ? grams(*mass) : "?"; };
+  for (const auto& part : piece.parts) table.row({part.name, grams(part.fresh), cured(part.cured)});
+  table.rule();
+  table.row({"One piece", grams(piece.fresh), cured(piece.cured)});
+  return table.text();
+}
+
+std::string size_line(const planning::PieceTally& piece, const planning::Plan& plan) {
+  if (piece.size)
+    return line("For its box: " + depth_text(piece.size->width) + " by " +
+                depth_text(piece.size->depth) + ", " + depth_text(piece.size->height) + " tall.");
+  if (plan.cut) return "";
+  return line("Its height is not known: trials alone do not say the topping's shape.");
+}
+
 std::string piece_text(const planning::Plan& plan) {
-  std::string text = "A PIECE\n" + cost_text(plan);
-  text +=
-      line("Fresh " + grams(plan.piece.fresh) + "; " +
-           (plan.piece.cured ? "after the cure about " + grams(*plan.piece.cured) + "."
-                             : "the cured weight needs \"water_lost_in_cure\" in each formula."));
-  return text + "\n";
+  std::string text = "A PIECE\n" + cost_text(plan) + "\n" + parts_table(plan.piece);
+  if (!plan.piece.cured)
+    text += line("The cured weight needs \"water_lost_in_cure\" in each formula.");
+  return text + size_line(plan.piece, plan) + "\n";
 }
 
 std::string remarks_text(const planning::Plan& plan, bool dangers) {
@@ -208,8 +342,8 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
 std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   const std::string dangers = remarks_text(plan, true);
   return (dangers.empty() ? "" : dangers + "\n") + head_text(plan, run) + pour_text(plan, run) +
-         pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + piece_text(plan) +
-         "WATCH OUT\n" + remarks_text(plan, false);
+         pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + cut_text(plan) +
+         piece_text(plan) + "WATCH OUT\n" + remarks_text(plan, false);
 }
 
 }  // namespace brimwright::reports

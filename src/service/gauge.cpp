@@ -5,6 +5,8 @@
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
 #include "reports/mould_picture.h"
+#include "service/cut_reading.h"
+#include "service/gauge_embeds.h"
 #include "units/file_writing.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -134,14 +136,6 @@ std::optional<reports::CastingFinding> casting(const GaugeRequest& request, cons
   return finding;
 }
 
-/// "+x", "-y" or a number of degrees from +x towards +y, seen from above.
-Angle low_side(const std::string& text) {
-  const std::array<std::string, 4> sides = {"+x", "+y", "-x", "-y"};
-  for (std::size_t i = 0; i < sides.size(); ++i)
-    if (text == sides[i]) return Angle::in_degrees(90.0 * static_cast<double>(i));
-  return read_angle(text, option("--low-side"));
-}
-
 std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
                                          const GaugeFindings& findings) {
   if (!request.prop) return std::nullopt;
@@ -151,7 +145,7 @@ std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
   const auto solid = moulds::solid_of(findings.mould, fine_facets);
   const double holding = moulds::holding_of(findings.mould, solid);
   const geometry::Tilt tilt{read_angle(*request.prop, option("--prop")),
-                            low_side(request.low_side.value_or("+x"))};
+                            read_low_side(request.low_side.value_or("+x"), option("--low-side"))};
   check(tilt, option("--prop"));
   const geometry::TiltedPour pour(solid, tilt);
   Length mark;
@@ -192,8 +186,10 @@ void refuse_options_without_use(const GaugeRequest& request) {
   const bool draws = request.picture || request.glb;
   for (const Row& row :
        {Row{"--density", request.density.has_value(), request.fit_mass.has_value(), "--fit-mass"},
-        Row{"--below-brim", request.below_brim.has_value(), fits || draws,
-            "--fit-volume, --fit-mass, --picture or --glb"},
+        Row{"--below-brim", request.below_brim.has_value(), fits || draws || request.embed,
+            "--fit-volume, --fit-mass, --embed, --picture or --glb"},
+        Row{"--cover", request.cover.has_value(), request.embed.has_value(), "--embed"},
+        Row{"--lying", request.lying.has_value(), request.embed.has_value(), "--embed"},
         Row{"--cast-density", request.cast_density.has_value(), request.cast_wall.has_value(),
             "--cast-wall"},
         Row{"--cast-hung", request.cast_hung, request.cast_wall.has_value(), "--cast-wall"},
@@ -219,9 +215,13 @@ std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& r
     const auto solid = moulds::solid_of(mould);
     const Length line = mould.curve.height() - headspace(request, mould);
     const std::array<float, 4> batter = {0.96f, 0.87f, 0.70f, 1}, wall = {0.6f, 0.6f, 0.65f, 0.3f};
-    files.emplace_back(*request.glb,
-                       geometry::glb_of({{"fill", geometry::filled_part(solid, line), batter},
-                                         {"cavity", solid, wall}}));
+    std::vector<geometry::ColouredPart> parts = {
+        {"fill", geometry::filled_part(solid, line), batter}, {"cavity", solid, wall}};
+    if (findings.packing)
+      for (const auto& embed : findings.packing->solids)
+        parts.push_back({findings.packing->embed, embed, {0.35f, 0.55f, 0.85f, 1}});
+    if (findings.packing) parts[0].rgba[3] = 0.4f;  // so that they show through
+    files.emplace_back(*request.glb, geometry::glb_of(parts));
   }
   if (request.picture) {
     reports::MouldPicture picture;
@@ -234,18 +234,23 @@ std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& r
 
 }  // namespace
 
-reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& library) {
+reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& library,
+                              const geometry::Progress& progress) {
   refuse_options_without_use(request);
   GaugeFindings findings{.mould = measured(request, library),
                          .depths = {},
                          .fit = {},
                          .casting = {},
                          .tilt = {},
+                         .packing = {},
                          .written = {}};
   findings.depths = depths_asked(request, findings.mould);
   findings.fit = fit(request, findings.mould);
   findings.casting = casting(request, findings.mould);
   findings.tilt = tilt(request, findings);
+  findings.packing = embeds_that_fit(
+      request, findings.mould, findings.mould.curve.height() - headspace(request, findings.mould),
+      library, progress);
   for (const auto& [path, bytes] : files_for(request, findings)) {
     write_file(path, bytes);
     findings.written.push_back(path);

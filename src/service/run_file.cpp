@@ -1,7 +1,9 @@
 #include "service/run_file.h"
 
-#include "chemistry/formula.h"
-#include "moulds/mould_file.h"
+#include "service/cut_reading.h"
+#include "service/formula_naming.h"
+#include "service/perch_reading.h"
+#include "service/pipe_reading.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -22,31 +24,6 @@ std::int64_t pieces_to_sell(const Fields& run) {
     throw UserError(run.place("sell"), "is " + exact(wanted) + " pieces",
                     "give a whole number of pieces, 1 or more");
   return run.whole_number("sell", 1, most_pieces);
-}
-
-moulds::Mould mould_named_in(const Fields& section, const moulds::Library& library) {
-  return moulds::read_mould(library.resolve(section.text("mould"), section.place("mould")),
-                            library);
-}
-
-chemistry::Formula formula_named_in(const Fields& section, const moulds::Library& library) {
-  const Fields file =
-      Fields::read(library.resolve(section.text("formula"), section.place("formula")));
-  return chemistry::read_formula(file);
-}
-
-/// "below_brim" or "depth", exactly one of them, under `key`.
-planning::FillLevel fill_level(const Fields& section, std::string_view key) {
-  const Fields level = section.object(key);
-  const bool below = level.has("below_brim");
-  if (below == level.has("depth"))
-    throw UserError(level.place(), below ? "says the level twice" : "says no level",
-                    "give either \"below_brim\" or \"depth\"");
-  const planning::FillLevel result =
-      below ? planning::FillLevel(planning::BelowBrim{level.length("below_brim")})
-            : planning::FillLevel(planning::FromFloor{level.positive_length("depth")});
-  level.refuse_unknown();
-  return result;
 }
 
 planning::LayerColour layer_colour(const Fields& fields) {
@@ -84,15 +61,16 @@ planning::Layer layer(const Fields& fields) {
   }
   for (const auto& colour : fields.objects("colours"))
     result.colours.push_back(layer_colour(colour));
+  if (const auto propped = fields.optional_object("propped")) result.propped = read_tilt(*propped);
   fields.refuse_unknown();
   return result;
 }
 
 planning::Pour pour_section(const Fields& pour, const Fields& losses,
                             const moulds::Library& library) {
-  planning::Pour result{.mould = mould_named_in(pour, library),
-                        .formula = formula_named_in(pour, library),
-                        .line = fill_level(pour, "line"),
+  planning::Pour result{.mould = read_mould_named_in(pour, library),
+                        .formula = read_formula_named_in(pour, library),
+                        .line = read_fill_level(pour, "line"),
                         .layers = {},
                         .losses = {.overpour = losses.share("overpour", Share{}, 50 * percent),
                                    .pot = losses.mass("pot"),
@@ -101,88 +79,6 @@ planning::Pour pour_section(const Fields& pour, const Fields& losses,
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
   pour.refuse_unknown();
   losses.refuse_unknown();
-  return result;
-}
-
-planning::WeighCup weigh_cup(const Fields& fields) {
-  const planning::WeighCup cup{fields.positive_volume("holds"), fields.positive_mass("net")};
-  const double density = cup.density() / gram_per_millilitre;
-  // No batter whips below 0.3 g/ml nor weighs over 3: a slip of ounces, tare or cup size.
-  if (density < 0.3 || density > 3)
-    throw UserError(
-        fields.place(), "makes a density of " + trimmed(density, 3) + " g/ml",
-        "a whipped batter lies between 0.3 and 1.1; check the cup's volume and the tare");
-  fields.refuse_unknown();
-  return cup;
-}
-
-planning::PipedTrials piped_trials(const Fields& fields) {
-  planning::PipedTrials trials{{}, weigh_cup(fields.object("weigh_cup"))};
-  const auto texts = fields.texts("weighed");
-  const Place where = fields.place("weighed");
-  for (const auto& text : texts) {
-    const Place place{where.file, where.field + "/" + std::to_string(trials.weighed.size())};
-    trials.weighed.push_back(read_mass(text, place));
-    if (!(trials.weighed.back() > Mass{}))
-      throw UserError(place, "is zero", "give what one piped trial weighed");
-  }
-  if (trials.weighed.empty())
-    throw UserError(where, "holds no trial", "weigh at least one piped trial, better five");
-  fields.refuse_unknown();
-  return trials;
-}
-
-planning::Envelope envelope(const Fields& fields) {
-  const bool is_cone = fields.choice("form", {"cone", "dome"}) == "cone";
-  const planning::Envelope result{
-      is_cone ? planning::EnvelopeForm::cone : planning::EnvelopeForm::dome,
-      fields.positive_length("diameter"), fields.positive_length("height"),
-      fields.share("solidity", 10 * percent, whole)};
-  fields.refuse_unknown();
-  return result;
-}
-
-std::variant<planning::PipedTrials, planning::Envelope> visible_topping(const Fields& pipe) {
-  const auto trials = pipe.optional_object("trials");
-  const auto hull = pipe.optional_object("envelope");
-  if (trials.has_value() == hull.has_value())
-    throw UserError(pipe.place(),
-                    trials ? "gives the topping's size twice" : "does not say how big a topping is",
-                    "give either \"trials\" (weighed) or \"envelope\" (measured)");
-  if (trials) return piped_trials(*trials);
-  return envelope(*hull);
-}
-
-planning::Pipe pipe_section(const Fields& pipe, const Fields& losses,
-                            const moulds::Library& library) {
-  planning::Pipe result{
-      .formula = formula_named_in(pipe, library),
-      .visible = visible_topping(pipe),
-      .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
-      .whip = weigh_cup(pipe.object("whip")),
-      .whip_now = {},
-      .bag_holds = {},
-      .losses = {.bag = losses.mass("bag"), .bowl_and_whisk = losses.mass("bowl_and_whisk")}};
-  if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now);
-  if (pipe.has("bag_holds")) result.bag_holds = pipe.positive_volume("bag_holds");
-  pipe.refuse_unknown();
-  losses.refuse_unknown();
-  return result;
-}
-
-planning::Decoration decoration(const Fields& fields, const moulds::Library& library) {
-  planning::Decoration result{.name = fields.text("name"),
-                              .material = fields.text("material"),
-                              .mould = mould_named_in(fields, library),
-                              .fill = fill_level(fields, "fill"),
-                              .density = fields.density("density"),
-                              .spares = fields.share("spares", Share{}, whole),
-                              .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                              .jug_film = fields.mass("jug_film")};
-  if (fields.choice("made_of", {"one cast", "two halves"}) == "two halves")
-    result.form = planning::CastForm::two_halves;
-  result.per_piece = fields.whole_number("per_piece", 1, 1000);
-  fields.refuse_unknown();
   return result;
 }
 
@@ -233,18 +129,18 @@ Run read_run(const std::string& path, const moulds::Library& library,
           .pour = pour_section(fields.object("pour"), losses.object("pour"), library),
           .pipe = {},
           .perch = {},
+          .cut = {},
           .dust = {},
           .scales = scales_section(fields),
           .money = {}};
   if (sell) fields.has("sell");
   fields.optional_text("note");
   if (const auto pipe = fields.optional_object("pipe"))
-    run.pipe = pipe_section(*pipe, losses.object("pipe"), library);
-  for (const auto& perch : fields.objects("perch")) run.perch.push_back(decoration(perch, library));
-  for (const auto& dust : fields.objects("dust")) {
-    run.dust.push_back({dust.text("name"), dust.positive_mass("per_piece")});
-    dust.refuse_unknown();
-  }
+    run.pipe = read_pipe(*pipe, losses.object("pipe"), library);
+  if (const auto cut = fields.optional_object("cut")) run.cut = read_cut(*cut);
+  for (const auto& perch : fields.objects("perch"))
+    run.perch.push_back(read_decoration(perch, run.cut.has_value(), library));
+  for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
   if (const auto money = fields.optional_object("money")) run.money = money_section(*money);
   losses.refuse_unknown();
   fields.refuse_unknown();

@@ -3,12 +3,14 @@
 #include "chemistry/fats.h"
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
+#include "planning/tips.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
+#include "service/piece_files.h"
 #include "service/run_file.h"
 #include "units/fields.h"
 #include "units/file_writing.h"
@@ -42,14 +44,18 @@ std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
   return reports::mould_picture_svg(run.pour.mould, picture);
 }
 
-std::string planned(const PlanRequest& request, Form form, const moulds::Library& library) {
+std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
+                    const geometry::Progress& progress) {
   std::optional<std::int64_t> sell;
   if (request.sell) sell = pieces_from(*request.sell);
   const planning::Run run = read_run(request.file, library, sell);
-  const planning::Plan plan = planning::plan(run);
+  const planning::Plan plan = planning::plan(run, progress);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
-  if (request.picture) write_file(*request.picture, picture_of(run, plan));
+  // Bytes first, so that nothing is written when one of the files cannot be made.
+  auto files = piece_files(request.piece, run, plan);
+  if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
+  for (const auto& [path, bytes] : files) write_file(path, bytes);
   return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
 }
 
@@ -74,12 +80,19 @@ reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& 
   if (what.empty() || what == "fats")
     for (const auto& fat : chemistry::shipped_fats())
       if (!request.name || *request.name == fat.id) shown.fats.push_back(fat);
+  if (what.empty() || what == "tips")
+    for (const auto& tip : planning::shipped_tips())
+      if (!request.name || *request.name == tip.name) shown.tips.push_back(tip);
   return shown;
 }
 
 std::vector<std::string> names_of(const std::string& what, const moulds::Library& library) {
   if (what == "fats") return chemistry::fat_ids();
   std::vector<std::string> names;
+  if (what == "tips") {
+    for (const auto& tip : planning::shipped_tips()) names.push_back(tip.name);
+    return names;
+  }
   for (const auto& file : shipped_mould_files(library))
     names.push_back(std::filesystem::path(file).stem().string());
   return names;
@@ -87,10 +100,12 @@ std::vector<std::string> names_of(const std::string& what, const moulds::Library
 
 std::string listed(const ListRequest& request, Form form, const moulds::Library& library) {
   const Place where{command_line, "list"};
-  if (request.what && *request.what != "moulds" && *request.what != "fats")
-    throw UserError(where, "\"" + *request.what + "\" is no list", "list moulds, or list fats");
+  if (request.what && *request.what != "moulds" && *request.what != "fats" &&
+      *request.what != "tips")
+    throw UserError(where, "\"" + *request.what + "\" is no list",
+                    "list moulds, list fats or list tips");
   const auto shown = catalogue(request, library);
-  if (request.name && shown.moulds.empty() && shown.fats.empty()) {
+  if (request.name && shown.moulds.empty() && shown.fats.empty() && shown.tips.empty()) {
     const auto near = nearest_name(*request.name, names_of(*request.what, library));
     throw UserError(
         where, "\"" + *request.name + "\" is not among the " + *request.what,
@@ -104,19 +119,21 @@ std::string shown(const reports::GaugeFindings& findings, Form form) {
   return form == Form::json ? reports::gauge_json(findings) : reports::gauge_text(findings);
 }
 
-std::string document_for(const Request& request, const moulds::Library& library) {
+std::string document_for(const Request& request, const moulds::Library& library,
+                         const geometry::Progress& progress) {
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
-    return shown(gauged(*gauge, library), request.form);
+    return shown(gauged(*gauge, library, progress), request.form);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
-    return planned(*plan, request.form, library);
+    return planned(*plan, request.form, library, progress);
   return listed(std::get<ListRequest>(request.what), request.form, library);
 }
 
 }  // namespace
 
-Reply answer(const Request& request, const moulds::Library& library) {
+Reply answer(const Request& request, const moulds::Library& library,
+             const std::function<void(double)>& progress) {
   try {
-    return {0, document_for(request, library), ""};
+    return {0, document_for(request, library, progress), ""};
   } catch (const UserError& error) {
     return {1, "", error.what()};
   } catch (const std::exception& error) {

@@ -2,6 +2,7 @@
 
 #include "moulds/library.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -27,20 +28,24 @@ struct GaugeRequest {
   bool cast_hung = false;
   // A pour into the propped mould.
   std::optional<std::string> prop, low_side, mark, pour;
+  // How many embeds fit in what is poured: a mould file, whose cavity filled is the embed.
+  std::optional<std::string> embed, cover, lying;
   // Files to write: the cavity as STL (scaled if it was made to fit), the filled cavity as GLB, a
   // drawing to scale as SVG.
   std::optional<std::string> write, glb, picture;
 };
 
 /// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
-/// poured cavity to scale, with its pour line and layers.
+/// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
+/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> sell;
   std::optional<std::string> picture;
+  std::vector<std::string> piece;
 };
 
-/// What ships: "moulds", "fats" or "alkalis", one of them by name, or everything in short.
+/// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.
 struct ListRequest {
   std::optional<std::string> what;
   std::optional<std::string> name;
@@ -61,6 +66,8 @@ struct Reply {
   std::string complaint;
 };
 
-Reply answer(const Request& request, const moulds::Library& library);
+/// `progress` is told now and then how far a search is, 0 to 1; it may be empty.
+Reply answer(const Request& request, const moulds::Library& library,
+             const std::function<void(double)>& progress = {});
 
 }  // namespace brimwright::service

@@ -269,6 +269,20 @@ Length Fields::length(std::string_view key) const {
 Length Fields::positive_length(std::string_view key) const {
   return above_zero(length(key), place(key));
 }
+Length Fields::signed_length(std::string_view key) const {
+  const std::string text = quantity_text(*node_, key, "\"-12 mm\"");
+  const bool is_negative = text.starts_with('-');
+  const Length size = read_length(is_negative ? text.substr(1) : text, place(key));
+  return is_negative ? -size : size;
+}
+
+Area Fields::positive_area(std::string_view key) const {
+  return above_zero(read_area(quantity_text(*node_, key, "\"12 cm2\""), place(key)), place(key));
+}
+AreaDensity Fields::positive_area_density(std::string_view key) const {
+  return above_zero(read_area_density(quantity_text(*node_, key, "\"2 mg/cm2\""), place(key)),
+                    place(key));
+}
 Volume Fields::positive_volume(std::string_view key) const {
   return above_zero(read_volume(quantity_text(*node_, key, "\"450 ml\""), place(key)), place(key));
 }
@@ -298,6 +312,10 @@ Angle Fields::angle(std::string_view key) const {
   return value;
 }
 
+Angle Fields::turn(std::string_view key) const {
+  return read_angle(quantity_text(*node_, key, "\"90 deg\""), place(key));
+}
+
 Share Fields::share(std::string_view key, Share least, Share most) const {
   const Share value = read_share(quantity_text(*node_, key, "\"5 %\""), place(key));
   if (value < least || value > most)
@@ -309,6 +327,13 @@ Share Fields::share(std::string_view key, Share least, Share most) const {
 
 std::chrono::minutes Fields::duration(std::string_view key) const {
   return read_duration(quantity_text(*node_, key, "\"36 h\""), place(key));
+}
+
+std::chrono::seconds Fields::positive_short_time(std::string_view key) const {
+  const auto value = read_short_time(quantity_text(*node_, key, "\"20 s\""), place(key));
+  if (value.count() <= 0)
+    throw UserError(place(key), "is no time at all", "give a time above zero, such as \"20 s\"");
+  return value;
 }
 
 Rate Fields::rate(std::string_view key) const {

@@ -62,14 +62,19 @@ class Fields {
   // Quantities are strings with a unit. `positive_` refuses zero.
   Length length(std::string_view key) const;
   Length positive_length(std::string_view key) const;
+  Length signed_length(std::string_view key) const;  ///< a place along an axis: "-12 mm" too
+  Area positive_area(std::string_view key) const;
+  AreaDensity positive_area_density(std::string_view key) const;
   Volume positive_volume(std::string_view key) const;
   Mass mass(std::string_view key) const;
   Mass positive_mass(std::string_view key) const;
   Density density(std::string_view key) const;  ///< 0.3 to 3 g/ml, what a maker handles
   Temperature temperature(std::string_view key) const;
   Angle angle(std::string_view key) const;  ///< 0 to below 90 degrees
+  Angle turn(std::string_view key) const;   ///< 0 to 360 degrees
   Share share(std::string_view key, Share least, Share most) const;
   std::chrono::minutes duration(std::string_view key) const;
+  std::chrono::seconds positive_short_time(std::string_view key) const;
   Rate rate(std::string_view key) const;
 
   /// Complains of the first key of this object that no getter asked for.

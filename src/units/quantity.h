@@ -47,6 +47,7 @@ using Area = Quantity<2, 0>;
 using Volume = Quantity<3, 0>;
 using Mass = Quantity<0, 1>;
 using Density = Quantity<-3, 1>;
+using AreaDensity = Quantity<-2, 1>;  // a powder's mass on a surface
 
 template <int L, int M>
 constexpr Quantity<L, M> operator+(Quantity<L, M> a, Quantity<L, M> b) {
@@ -109,6 +110,8 @@ inline constexpr Length inch = 25.4 * millimetre;
 
 inline constexpr Area square_millimetre = millimetre * millimetre;
 inline constexpr Area square_centimetre = centimetre * centimetre;
+inline constexpr Area square_metre = metre * metre;
+inline constexpr Area square_inch = inch * inch;
 
 inline constexpr Volume cubic_millimetre = square_millimetre * millimetre;
 inline constexpr Volume millilitre = square_centimetre * centimetre;

@@ -151,6 +151,26 @@ const Kind<Density>& densities() {
   return kind;
 }
 
+const Kind<Area>& areas() {
+  static const Kind<Area> kind{"an area",
+                               "\"12 cm2\"",
+                               {{"mm2", square_millimetre},
+                                {"cm2", square_centimetre},
+                                {"in2", square_inch}},
+                               square_metre};
+  return kind;
+}
+
+const Kind<AreaDensity>& area_densities() {
+  static const Kind<AreaDensity> kind{"a mass on an area",
+                                      "\"2 mg/cm2\"",
+                                      {{"mg/cm2", milligram / square_centimetre},
+                                       {"g/cm2", gram / square_centimetre},
+                                       {"g/m2", gram / square_metre}},
+                                      gram / square_centimetre};
+  return kind;
+}
+
 }  // namespace
 
 Length read_length(std::string_view text, const Place& where) {
@@ -158,6 +178,12 @@ Length read_length(std::string_view text, const Place& where) {
 }
 Volume read_volume(std::string_view text, const Place& where) {
   return read_quantity(text, volumes(), where);
+}
+Area read_area(std::string_view text, const Place& where) {
+  return read_quantity(text, areas(), where);
+}
+AreaDensity read_area_density(std::string_view text, const Place& where) {
+  return read_quantity(text, area_densities(), where);
 }
 Density read_density(std::string_view text, const Place& where) {
   return read_quantity(text, densities(), where);
@@ -253,6 +279,18 @@ std::chrono::minutes read_duration(std::string_view given, const Place& where) {
   if (number * in_minutes > 60.0 * 24 * 3650)
     throw UserError(where, quoted(given) + " is over ten years", "check the number and its unit");
   return std::chrono::minutes(static_cast<std::int64_t>(std::llround(number * in_minutes)));
+}
+
+std::chrono::seconds read_short_time(std::string_view given, const Place& where) {
+  const std::string example = "\"20 s\" or \"25 min\"";
+  const auto [number, unit] = number_and_word(given, where, example);
+  const double in_seconds = unit == "s" ? 1 : unit == "min" ? 60 : unit == "h" ? 3600 : 0;
+  if (in_seconds == 0)
+    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a time"),
+                    "write it as " + example + "; units are s, min, h");
+  if (number * in_seconds > 24.0 * 3600)
+    throw UserError(where, quoted(given) + " is over a day", "check the number and its unit");
+  return std::chrono::seconds(static_cast<std::int64_t>(std::llround(number * in_seconds)));
 }
 
 Rate read_rate(std::string_view given, const Place& where) {

@@ -25,8 +25,12 @@ Density read_density(std::string_view text, const Place& where);  // g/ml g/cm3 
 Temperature read_temperature(std::string_view text,
                              const Place& where);             // "49 °C", "120 °F", "120 F"
 Angle read_angle(std::string_view text, const Place& where);  // "3°", "3 deg"
-Share read_share(std::string_view text, const Place& where);  // "5 %"
+Area read_area(std::string_view text, const Place& where);    // mm2 cm2 in2
+AreaDensity read_area_density(std::string_view text, const Place& where);       // mg/cm2 g/m2 g/cm2
+Share read_share(std::string_view text, const Place& where);                    // "5 %"
 std::chrono::minutes read_duration(std::string_view text, const Place& where);  // min h days weeks
+/// What a hand does in seconds or minutes: "20 s", "25 min", "1.5 h".
+std::chrono::seconds read_short_time(std::string_view text, const Place& where);
 /// "2 % of fats", "3 % of batter", "8 g/kg of fats", "1 tsp/lb of batter". The basis is never
 /// guessed.
 Rate read_rate(std::string_view text, const Place& where);

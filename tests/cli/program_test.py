@@ -6,6 +6,7 @@ import math
 import os
 import re
 import shutil
+import struct
 import subprocess
 import sys
 import tempfile
@@ -168,6 +169,57 @@ refused("a depth without a unit", "command line: --depth: .*has no unit",
         words=("gauge", "cup.json", "--depth", "12"))
 refused("a depth below the floor", "command line: --depth: .*deeper than the cavity",
         words=("gauge", "cup.json", "--depth", "5 in"))
+
+# The decorated piece: each slip in one line, with what would fit.
+refused("no way to say how big a topping is", at + "/pipe: does not say how big",
+        run_changes=[("/pipe/trials", None), ("/pipe/beads", None)])
+refused("a star turned inside out", at + "/pipe/beads/tip: .*inner",
+        run_changes=[("/pipe/beads/tip", {"name": "x", "star": {"points": 8, "outer_radius": "4 mm", "inner_radius": "6 mm"}})])
+refused("a tip that does not ship", at + '/pipe/beads/tip: .*did you mean "round 8 mm"',
+        run_changes=[("/pipe/beads/tip", "round 8mm")])
+refused("a spiral that leaves the cup", at + r"/pipe/beads/moves/1: reaches .* beyond the opening's .*take at least",
+        run_changes=[("/pipe/beads/moves/1/start_radius", "60 mm")])
+refused("a negative headspace", at + "/pour/line/below_brim: ", run_changes=[("/pour/line", {"below_brim": "-2 mm"})])
+refused("an embed pressed in deeper than it is tall", at + "/perch/0/on_top/sinks: is 40 mm, but Pearl bead is 16 mm tall",
+        run_changes=[("/perch/0/on_top/sinks", "40 mm")])
+buried = {"cover": "3 mm", "set": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "3 mm"}]}
+refused("an embed larger than the hollow", at + "/perch/0/buried/places/0: Pearl bead sticks out.*across would fit",
+        run_changes=[("/perch/0/on_top", None), ("/perch/0/buried", buried), ("/perch/0/mould", None), ("/perch/0/fill", None),
+                     ("/perch/0/made_of", None), ("/perch/0/rod", {"diameter": "16 mm", "length": "120 mm"})])
+refused("bars larger than the loaf", at + "/cut/bar/thickness: ", run_changes=[("/cut", {"bar": {"thickness": "300 mm"}, "kerf": "0 mm"})])
+refused("a saw without its kerf", at + "/cut/kerf: is missing", run_changes=[("/cut", {"bar": {"thickness": "10 mm"}})])
+refused("a file that is no piece", "command line: --piece: .*does not say what to write",
+        words=("plan", "spring_order.run.json", "--piece", "piece.txt"))
+refused("embeds without their cover", "command line: --cover: is missing",
+        words=("gauge", "cup.json", "--embed", "moulds/bead_tray.json"))
+
+folder = tempfile.mkdtemp()
+done = run("plan", "examples/spring_order.run.json", "--json", "--piece", f"{folder}/a.svg", "--piece", f"{folder}/a.glb",
+           "--piece", f"{folder}/a.stl")
+check(done.returncode == 0 and sorted(os.listdir(folder)) == ["a.glb", "a.stl", "a.svg"], f"files of a piece: {done.stderr}")
+spring = json.loads(done.stdout)
+with open(f"{folder}/a.stl", "rb") as file:
+    stl = file.read()
+corners = [struct.unpack_from("<3f", stl, 84 + 50 * facet + 12 + 12 * corner)
+           for facet in range(struct.unpack_from("<I", stl, 80)[0]) for corner in range(3)]
+tall = max(c[2] for c in corners) - min(c[2] for c in corners)
+check(abs(tall - spring["piece"]["size"]["height_mm"]) < 0.01, f"the model is as tall as the plan says: {tall}")
+with open(f"{folder}/a.glb", "rb") as file:
+    glb = file.read()
+scene_json = json.loads(glb[20:20 + struct.unpack_from("<I", glb, 12)[0]])
+check([n["name"] for n in scene_json["nodes"] if "mesh" in n] == ["Rose", "Plain", "Cloud topping", "Pearl bead"], "named parts")
+shutil.rmtree(folder)
+parts = sum(part["fresh_g"] for part in spring["piece"]["parts"])
+check(abs(parts - spring["piece"]["fresh_g"]) < 0.1, "parts sum to the piece")
+loaf = json.loads(run("plan", "examples/propped_loaf.run.json", "--json").stdout)
+cut = loaf["cut"]
+check(abs(len(cut["bars"]) * cut["bar_ml"]["mean"] + cut["offcuts_ml"] + cut["kerf_ml"] + cut["planing_ml"] - cut["loaf_ml"]) < 0.01,
+      "bars + offcuts + kerf + planing = loaf")
+check(loaf["pieces"]["casts"] * loaf["pieces"]["per_cast"] >= loaf["pieces"]["make"], "whole loaves are poured")
+check(abs(cut["loaf_ml"] - loaf["pour"]["displaced_ml"] - loaf["pour"]["volume_each_ml"]) < 0.01, "displaced + poured = loaf")
+bowl = json.loads(run("plan", "examples/marble_bowls.run.json", "--json").stdout)
+embeds = bowl["perch"][0]["buried"]["embeds"]
+check(len(embeds) == 3 and all(e["wall_cover_mm"] >= 4 and e["apart_mm"] >= 4 for e in embeds), f"three marbles: {embeds}")
 
 # gauge: what a mesh is, and what can be asked of it.
 tray = json.loads(run("gauge", "meshes/six_pocket_tray.stl", "--unit", "mm", "--depth", "10 mm", "--json").stdout)

@@ -9,12 +9,13 @@ import jsonschema
 
 root = sys.argv[1]
 schemas = {}
-for kind in ("mould", "formula", "run"):
+for kind in ("mould", "formula", "run", "tips"):
     with open(f"{root}/src/service/schemas/{kind}.schema.json") as file:
         schemas[kind] = json.load(file)
     jsonschema.Draft202012Validator.check_schema(schemas[kind])
 
 files = glob.glob(f"{root}/moulds/*.json") + glob.glob(f"{root}/examples/*.json")
+by_id = {schema["$id"]: schema for schema in schemas.values()}
 kinds = set()
 failures = []
 for path in sorted(files):
@@ -22,7 +23,8 @@ for path in sorted(files):
         document = json.load(file)
     kind = document["schema"].split(".")[1].split("/")[0]
     kinds.add(kind)
-    validator = jsonschema.Draft202012Validator(schemas[kind])
+    resolver = jsonschema.RefResolver.from_schema(schemas[kind], store=by_id)
+    validator = jsonschema.Draft202012Validator(schemas[kind], resolver=resolver)
     for error in validator.iter_errors(document):
         failures.append(f"{path}: {list(error.path)}: {error.message}")
     named = os.path.normpath(os.path.join(os.path.dirname(path), document["$schema"]))
@@ -37,7 +39,7 @@ for path in sorted(files):
         if validator.is_valid(lacking):
             failures.append(f"{path}: the schema lets a missing {key} pass")
 
-if kinds != {"mould", "formula", "run"}:
+if kinds != {"mould", "formula", "run", "tips"}:
     failures.append(f"looked at {kinds} only")
 print("\n".join(failures) or f"{len(files)} files obey their schemas")
 sys.exit(bool(failures))

@@ -12,6 +12,11 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
+/// Layers of a run with nothing buried.
+std::vector<LayerTally> layers_to(const Run& run, Length line, Density batter) {
+  return layers_of(run, FreeCurve(run.pour.mould.curve), line, batter);
+}
+
 Run run_with(std::vector<Layer> layers) {
   Run run = paper_run();
   run.pour.layers = std::move(layers);
@@ -26,7 +31,7 @@ TEST_CASE("equal parts of a tapered cup are equal volumes, not equal depths", "[
   Run run = run_with({{"low", LayerParts{1}, {}}, {"high", LayerParts{1}, {}}});
   const moulds::Frustum cone{0.001 * millimetre, 60 * millimetre, 30 * millimetre};
   run.pour.mould.curve = moulds::level_curve(cone);
-  const auto layers = layers_of(run, 30 * millimetre, plain);
+  const auto layers = layers_to(run, 30 * millimetre, plain);
   CHECK(layers[0].volume_each / layers[1].volume_each == Approx(1));
   // A cone is half full at the cube root of one half of its height: 30 x 0.793701 = 23.811 mm.
   CHECK_THAT(layers[0].to / millimetre, WithinAbs(23.811, 0.002));
@@ -35,12 +40,12 @@ TEST_CASE("equal parts of a tapered cup are equal volumes, not equal depths", "[
 TEST_CASE("layers by depth or by mass end at the pour line", "[planning]") {
   // 100 x 50 mm: a millimetre is 5 ml; the line is 18 mm up.
   const auto by_depth =
-      layers_of(run_with({{"low", LayerDepth{8 * millimetre}, {}}, {"high", LayerRest{}, {}}}),
+      layers_to(run_with({{"low", LayerDepth{8 * millimetre}, {}}, {"high", LayerRest{}, {}}}),
                 18 * millimetre, plain);
   CHECK_THAT(by_depth[0].volume_each / millilitre, WithinAbs(40, 1e-9));
   CHECK_THAT(by_depth[1].volume_each / millilitre, WithinAbs(50, 1e-9));
   const auto by_mass =
-      layers_of(run_with({{"low", LayerMass{60 * gram}, {}}, {"high", LayerMass{30 * gram}, {}}}),
+      layers_to(run_with({{"low", LayerMass{60 * gram}, {}}, {"high", LayerMass{30 * gram}, {}}}),
                 18 * millimetre, plain);
   CHECK_THAT(by_mass[0].to / millimetre, WithinAbs(12, 1e-9));
 }
@@ -57,7 +62,7 @@ TEST_CASE("layers that do not add up are refused with the figure", "[planning]")
       {{{"a", LayerRest{}, {}}, {"b", LayerRest{}, {}}}, "two layers take the rest"},
       {{{"a", LayerParts{1}, {}}, {"b", LayerRest{}, {}}}, "parts leave no rest"},
   }));
-  CHECK_THROWS_WITH(layers_of(run_with(row.layers), 18 * millimetre, plain), Contains(row.said));
+  CHECK_THROWS_WITH(layers_to(run_with(row.layers), 18 * millimetre, plain), Contains(row.said));
 }
 
 TEST_CASE("layers share out the whole batter", "[planning][law]") {

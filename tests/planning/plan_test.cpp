@@ -124,24 +124,21 @@ TEST_CASE("a decoration of two halves takes two cavities and every loss is melte
   Run run = paper_run();
   run.sell = 24;
   run.spoilage = Share{};
-  moulds::Mould tray = paper_mould(10, 1);
-  tray.curve = moulds::level_curve(moulds::HalfBall{20 * millimetre});
-  run.perch.push_back({.name = "Bead",
-                       .material = "clear base",
-                       .mould = tray,
-                       .fill = BelowBrim{Length{}},
-                       .form = CastForm::two_halves,
-                       .per_piece = 2,
-                       .density = 1 * gram_per_millilitre,
-                       .spares = 25 * percent,
-                       .melt_loss = 10 * percent,
-                       .jug_film = 2 * gram});
+  Decoration bead_made = paper_ball();
+  bead_made.per_cast = 2;
+  bead_made.density = 1 * gram_per_millilitre;
+  bead_made.spares = 25 * percent;
+  bead_made.melt_loss = 10 * percent;
+  bead_made.jug_film = 2 * gram;
+  bead_made.each_fill = std::chrono::seconds(240);
+  run.perch.push_back(bead_made);
   const PerchTally bead = planning::plan(run).perch.front();
   // On paper: 24 x 2 x 1.25 = 60 beads, 120 halves, 12 fills of a tray of 10. A bead of 20 mm is
   // 4/3 pi 1000 mm3 = 4.18879 ml. (60 x 4.18879 + 12 x 2) / 0.9 = 305.92, on a 1 g scale 306 g.
   CHECK(bead.casts == 60);
   CHECK(bead.cavity_fills == 120);
   CHECK(bead.tray_fills == 12);
+  CHECK(bead.time == std::chrono::seconds(48 * 60));
   CHECK_THAT(bead.volume_each / millilitre, WithinAbs(4.18879, 1e-4));
   CHECK(fixed(bead.make / gram, 1) == "306.0");
 }

@@ -21,7 +21,9 @@ inline moulds::Mould paper_mould(int cavities, int owned) {
           .curve = moulds::level_curve(
               moulds::Block{100 * millimetre, 50 * millimetre, 20 * millimetre, Angle{}, Length{}}),
           .measurements = {},
-          .remarks = {}};
+          .remarks = {},
+          .shape =
+              moulds::Block{100 * millimetre, 50 * millimetre, 20 * millimetre, Angle{}, Length{}}};
 }
 
 /// One fat with the supplier's value 190, pure NaOH, water twice the alkali, 1 g/ml by measurement.
@@ -50,6 +52,7 @@ inline Run paper_run() {
                    .losses = {2 * percent, 20 * gram, 10 * gram, 60 * gram}},
           .pipe = {},
           .perch = {},
+          .cut = {},
           .dust = {},
           .scales = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}},
           .money = {}};
@@ -57,12 +60,43 @@ inline Run paper_run() {
 
 inline Pipe paper_pipe() {
   return {.formula = paper_formula(),
-          .visible = PipedTrials{{30 * gram, 34 * gram}, {100 * millilitre, 64 * gram}},
+          .trials = PipedTrials{{30 * gram, 34 * gram}, {100 * millilitre, 64 * gram}},
           .fills_headspace = 50 * percent,
           .whip = {100 * millilitre, 80 * gram},
           .whip_now = {},
           .bag_holds = 500 * millilitre,
           .losses = {30 * gram, 20 * gram}};
+}
+
+/// A mould of blocks `length` x `width` x `height` in millimetres.
+inline moulds::Mould block_mould(double length, double width, double height) {
+  moulds::Mould mould = paper_mould(10, 1);
+  mould.shape = moulds::Block{length * millimetre, width * millimetre, height * millimetre, Angle{},
+                              Length{}};
+  mould.curve = moulds::level_curve(*mould.shape);
+  return mould;
+}
+
+/// A brick 20 x 20 x 10 mm of 1.03 g/ml, one in each piece.
+inline Decoration paper_brick() {
+  return {.name = "Brick",
+          .material = "clear base",
+          .made = InMould{block_mould(20, 20, 10), BelowBrim{Length{}}},
+          .density = 1.03 * gram_per_millilitre,
+          .spares = {},
+          .melt_loss = {},
+          .jug_film = {}};
+}
+
+/// A ball 20 mm across, cast as two halves.
+inline Decoration paper_ball() {
+  Decoration ball = paper_brick();
+  ball.name = "Ball";
+  moulds::Mould half = block_mould(20, 20, 10);
+  half.shape = moulds::HalfBall{20 * millimetre};
+  half.curve = moulds::level_curve(*half.shape);
+  ball.made = InMould{half, BelowBrim{Length{}}, CastForm::two_halves};
+  return ball;
 }
 
 }  // namespace brimwright::planning

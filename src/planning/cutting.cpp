@@ -1,0 +1,268 @@
+#include "planning/cutting.h"
+
+#include "planning/dividing.h"
+#include "planning/loaf_cutter.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace brimwright::planning {
+namespace {
+
+using geometry::TriangleMesh;
+
+// More pieces than this out of one slab is a slip of a unit: common practice, no source.
+constexpr std::int64_t most_pieces = 5000;
+
+Axis third(Axis a, Axis b) { return Axis(3 - index(a) - index(b)); }
+
+std::string mm(Length length) { return trimmed(length / millimetre, 2) + " mm"; }
+
+Place inside(const Place& where, const std::string& field) {
+  return {where.file, where.field + "/" + field};
+}
+
+Loaf loaf_to_cut(const Cut& cut, const std::vector<TriangleMesh>& layers, const Place& where) {
+  const Length height = planed_loaf(layers, Length{}).reach(Axis::z);
+  if (cut.top_planing >= height)
+    throw UserError(inside(where, "top_planing"),
+                    "is " + mm(cut.top_planing) + ", and all of it is " + mm(height) + " high",
+                    "plane off less");
+  return planed_loaf(layers, cut.top_planing);
+}
+
+Volume greatest_of(const std::vector<Piece>& pieces) {
+  Volume greatest;
+  for (const Piece& piece : pieces) greatest = std::max(greatest, piece.volume);
+  return greatest;
+}
+
+bool is_bar(const Piece& piece, Volume greatest) {
+  // Less than half a bar is sold as none: common practice, no source.
+  return piece.volume > Volume{} && piece.volume >= 0.5 * greatest;
+}
+
+std::int64_t bars_from(const Loaf& loaf, const Pattern& pattern) {
+  const LoafCutter cutter(loaf, pattern);
+  const Volume greatest = greatest_of(cutter.pieces());
+  return std::count_if(cutter.pieces().begin(), cutter.pieces().end(),
+                       [&](const Piece& piece) { return is_bar(piece, greatest); });
+}
+
+Bar bar_of(const Piece& piece, std::size_t number, const Pattern& pattern, double holding) {
+  const auto reach = [&](Axis axis) {
+    return (piece.box.high_mm[index(axis)] - piece.box.low_mm[index(axis)]) * millimetre;
+  };
+  const auto columns = pattern.columns.bars();
+  Bar bar{.row = static_cast<std::int64_t>(number) / columns,
+          .column = static_cast<std::int64_t>(number) % columns,
+          .along = reach(pattern.along),
+          .across = reach(pattern.across),
+          .height = reach(third(pattern.along, pattern.across)),
+          .layers = piece.layers,
+          .volume = holding * piece.volume};
+  for (Volume& layer : bar.layers) layer *= holding;
+  return bar;
+}
+
+void add_remarks(CutTally& tally, std::size_t pieces) {
+  const std::size_t small = pieces - tally.bars.size();
+  if (small > 0)
+    tally.remarks.push_back(
+        {Severity::note, std::to_string(small) + " of " + std::to_string(pieces) +
+                             " pieces hold less than half of what the fullest holds; they count "
+                             "as offcuts, not as bars."});
+  // What a buyer would see on the shelf: common practice, no source.
+  if (tally.least < 0.9 * tally.greatest)
+    tally.remarks.push_back(
+        {Severity::note, "The bars are not alike: the smallest holds " +
+                             fixed(tally.least / millilitre, 1) + " ml, the largest " +
+                             fixed(tally.greatest / millilitre, 1) +
+                             " ml, as the mould's walls lean or its ends are round. Trimming more "
+                             "off the ends and sides makes them more alike."});
+}
+
+CutTally tally_of(const Loaf& loaf, const Pattern& pattern, double holding) {
+  const LoafCutter cutter(loaf, pattern);
+  CutTally tally;
+  tally.along = pattern.along;
+  tally.across = pattern.across;
+  tally.columns = pattern.columns.bars();
+  tally.rows = pattern.rows.bars();
+  tally.usable_along = pattern.columns.usable();
+  tally.usable_across = pattern.rows.usable();
+  tally.loaf = holding * loaf.whole;
+  tally.kerf = holding * cutter.volume(Goes::into_kerf);
+  tally.offcuts = holding * cutter.volume(Goes::into_offcuts);
+  tally.planing = holding * (loaf.planed + cutter.volume(Goes::into_planing));
+  const Volume greatest = greatest_of(cutter.pieces());
+  Volume in_bars;
+  tally.least = tally.greatest = holding * greatest;
+  for (std::size_t i = 0; i < cutter.pieces().size(); ++i) {
+    const Bar bar = bar_of(cutter.pieces()[i], i, pattern, holding);
+    if (!is_bar(cutter.pieces()[i], greatest)) {
+      tally.offcuts += bar.volume;
+      continue;
+    }
+    tally.least = std::min(tally.least, bar.volume);
+    in_bars += bar.volume;
+    tally.bars.push_back(bar);
+  }
+  if (!tally.bars.empty()) tally.mean = in_bars / static_cast<double>(tally.bars.size());
+  add_remarks(tally, cutter.pieces().size());
+  return tally;
+}
+
+void add_one_more(CutTally& tally, const Loaf& loaf, const Pattern& pattern, Axis direction) {
+  Pattern finer = pattern;
+  Division& division = direction == pattern.along ? finer.columns : finer.rows;
+  division.size = division.largest(division.bars() + 1);
+  if (!(division.size > Length{}) || finer.pieces() > most_pieces) return;
+  const std::int64_t bars = bars_from(loaf, finer);
+  // Where end pieces are too small to be bars, one more cut need not give one more bar.
+  if (bars > static_cast<std::int64_t>(tally.bars.size()))
+    tally.one_more.push_back({direction, division.size, bars});
+}
+
+void refuse_empty(const Division& division, const Place& trim, const std::string& what) {
+  if (division.usable() >= 1 * millimetre) return;
+  const Length whole = division.to - division.from;
+  throw UserError(trim, "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole),
+                  "trim less than " + mm(whole / 2) + " off each");
+}
+
+void refuse_too_many(const Pattern& pattern, const Place& where) {
+  if (pattern.columns.bars() <= most_pieces && pattern.rows.bars() <= most_pieces &&
+      pattern.pieces() <= most_pieces)
+    return;
+  throw UserError(inside(where, "bar"),
+                  "makes more than " + std::to_string(most_pieces) + " pieces of one pour",
+                  "check the size and its unit");
+}
+
+Axis longer_side(const Loaf& loaf) {
+  return loaf.reach(Axis::y) > loaf.reach(Axis::x) ? Axis::y : Axis::x;
+}
+
+Axis other_side(Axis axis) { return axis == Axis::x ? Axis::y : Axis::x; }
+
+Axis slicing_direction(const Cut& cut, const Loaf& loaf, const Place& where) {
+  const Axis longer = longer_side(loaf);
+  if (!cut.along && loaf.reach(Axis::z) > loaf.reach(longer))
+    throw UserError(where, "does not say which way to slice what stands higher than it is long",
+                    R"(give "along": "z" for rounds off a column, or "x" or "y")");
+  return cut.along.value_or(longer);
+}
+
+Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
+  const Axis along = slicing_direction(cut, loaf, where), across = other_side(along);
+  if (along == Axis::z && cut.side_trim > Length{})
+    throw UserError(inside(where, "side_trim"), "is of no use for rounds off a column",
+                    "leave it out, or slice along x or y");
+  const Length thickness = std::get<Slices>(cut.bar).thickness;
+  Pattern pattern{along,
+                  across,
+                  {.from = loaf.low(along),
+                   .to = loaf.high(along),
+                   .trim = cut.end_trim,
+                   .size = thickness,
+                   .kerf = cut.kerf,
+                   .planing = cut.face_planing},
+                  {.from = loaf.low(across),
+                   .to = loaf.high(across),
+                   .trim = cut.side_trim,
+                   .size = {},
+                   .kerf = cut.kerf}};
+  pattern.rows.size = pattern.rows.usable();
+  refuse_empty(pattern.columns, inside(where, "end_trim"), "a loaf");
+  refuse_empty(pattern.rows, inside(where, "side_trim"), "a loaf's width");
+  if (pattern.columns.bars() > 0) return pattern;
+  const std::string left = mm(pattern.columns.usable());
+  const Length most = pattern.columns.largest(1);
+  if (!(most > Length{}))
+    throw UserError(inside(where, "face_planing"),
+                    "leaves nothing of a bar: the loaf is " + left + " long after trimming",
+                    "plane off less");
+  throw UserError(inside(where, "bar/thickness"),
+                  "is " + mm(thickness) + ", and the loaf is " + left + " long after trimming" +
+                      (cut.face_planing > Length{} ? " and before planing" : ""),
+                  "give at most " + mm(most));
+}
+
+/// The slab's longer side is divided in columns whichever way the bars lie.
+Pattern grid_of(const Cut& cut, const Loaf& loaf, Axis length_lies) {
+  const Axis along = longer_side(loaf), across = other_side(along);
+  const Grid& bar = std::get<Grid>(cut.bar);
+  const auto division = [&](Axis axis, Length trim) {
+    return Division{.from = loaf.low(axis),
+                    .to = loaf.high(axis),
+                    .trim = trim,
+                    .size = axis == length_lies ? bar.length : bar.width,
+                    .kerf = cut.kerf,
+                    .planing = cut.face_planing};
+  };
+  return {along, across, division(along, cut.end_trim), division(across, cut.side_trim)};
+}
+
+[[noreturn]] void refuse_grid(const Cut& cut, const Pattern& pattern, bool other_fits,
+                              const Place& where) {
+  const Grid& bar = std::get<Grid>(cut.bar);
+  const Length length = pattern.columns.largest(1), width = pattern.rows.largest(1);
+  if (!(length > Length{} && width > Length{}))
+    throw UserError(inside(where, "face_planing"), "leaves nothing of a bar", "plane off less");
+  const std::string size = mm(bar.length) + " x " + mm(bar.width);
+  const std::string slab = mm(pattern.columns.usable()) + " x " + mm(pattern.rows.usable());
+  throw UserError(inside(where, "bar"),
+                  "is " + size + ", and the slab is " + slab + " after trimming" +
+                      (cut.face_planing > Length{} ? " and before planing" : ""),
+                  other_fits ? R"(leave out "along": it fits the other way)"
+                             : "give at most " + mm(length) + " x " + mm(width));
+}
+
+CutTally grid_cut(const Cut& cut, const Loaf& loaf, double holding, const Place& where) {
+  if (cut.along == Axis::z)
+    throw UserError(inside(where, "along"), "is z, and a grid is cut on the plan",
+                    R"(give "x" or "y", or leave it out for the one that gives more bars)");
+  const Axis first = cut.along.value_or(longer_side(loaf));
+  Pattern pattern = grid_of(cut, loaf, first), other = grid_of(cut, loaf, other_side(first));
+  refuse_empty(pattern.columns, inside(where, "end_trim"), "a slab");
+  refuse_empty(pattern.rows, inside(where, "side_trim"), "a slab's width");
+  refuse_too_many(pattern, where);
+  refuse_too_many(other, where);
+  const bool other_fits = other.pieces() > 0;
+  if (pattern.pieces() == 0 && (cut.along || !other_fits))
+    refuse_grid(cut, pattern, other_fits, where);
+  CutTally tally = tally_of(loaf, pattern, holding);
+  CutTally turned = tally_of(loaf, other, holding);
+  tally.length_lies = first;
+  turned.length_lies = other_side(first);
+  if (!cut.along && turned.bars.size() > tally.bars.size()) {
+    std::swap(tally, turned);
+    std::swap(pattern, other);
+  }
+  tally.other_way = static_cast<std::int64_t>(turned.bars.size());
+  add_one_more(tally, loaf, pattern, pattern.along);
+  add_one_more(tally, loaf, pattern, pattern.across);
+  return tally;
+}
+
+}  // namespace
+
+std::string name_of(Axis axis) {
+  if (axis == Axis::z) return "z";
+  return axis == Axis::x ? "x" : "y";
+}
+
+CutTally cut_of(const Cut& cut, const std::vector<TriangleMesh>& layers, double holding,
+                const Place& where) {
+  const Loaf loaf = loaf_to_cut(cut, layers, where);
+  if (std::holds_alternative<Grid>(cut.bar)) return grid_cut(cut, loaf, holding, where);
+  const Pattern pattern = slices_of(cut, loaf, where);
+  refuse_too_many(pattern, where);
+  CutTally tally = tally_of(loaf, pattern, holding);
+  add_one_more(tally, loaf, pattern, pattern.along);
+  return tally;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,25 @@
+#include "planning/dusting.h"
+
+#include "units/rounding.h"
+
+namespace brimwright::planning {
+
+DustTally dust_tally(const Run& run, std::size_t index, const Pieces& pieces,
+                     const std::function<Area()>& exposed) {
+  const Dusting& dusting = run.dust[index];
+  DustTally tally;
+  tally.name = dusting.name;
+  if (const auto* each = std::get_if<Mass>(&dusting.per_piece)) {
+    tally.each = *each;
+    tally.on_piece = *each;  // what misses it is not known apart
+  } else {
+    const auto& by_area = std::get<DustByArea>(dusting.per_piece);
+    tally.exposed = exposed() / static_cast<double>(pieces.per_cast);
+    tally.on_piece = by_area.covered.of_one() * *tally.exposed * by_area.on_surface;
+    tally.each = tally.on_piece / by_area.lands.of_one();
+  }
+  tally.make = rounded_up(static_cast<double>(pieces.make) * tally.each, run.scales.fine.reads);
+  return tally;
+}
+
+}  // namespace brimwright::planning

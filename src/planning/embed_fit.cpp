@@ -1,0 +1,308 @@
+#include "geometry/enclosed_volume.h"
+#include "geometry/filled_part.h"
+#include "geometry/surface_tree.h"
+#include "moulds/mould_solid.h"
+#include "planning/embed.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace brimwright::planning {
+namespace {
+
+using geometry::Placement;
+using geometry::SurfaceTree;
+using geometry::TriangleMesh;
+using geometry::Vector;
+using geometry::operator+;
+using geometry::operator*;
+
+std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+
+Place place_of(const Run& run, std::size_t index, const std::string& key) {
+  return {run.file, "/perch/" + std::to_string(index) + "/" + key};
+}
+
+Placement turned(const Turned& turn) {
+  return {geometry::turned_about_axes(turn.x, turn.y, turn.z), {0, 0, 0}};
+}
+
+/// The level curve of a placed embed, holding what its mould says (a detail factor, round walls).
+geometry::LevelCurve curve_of(const TriangleMesh& solid, Volume real) {
+  return geometry::LevelCurve::of_solid(solid).holding(real / geometry::enclosed_volume(solid));
+}
+
+/// A circle as wide as the last move leaves the topping's top flat; nothing where it ends in a
+/// point or no move says.
+std::optional<Length> flat_left_by(const std::optional<Pipe>& pipe) {
+  if (!pipe || !pipe->beads) return std::nullopt;
+  const auto& beads = *pipe->beads;
+  const Length bead = 2 * sqrt(beads.swell / pi * geometry::area_of(beads.tip.opening));
+  const auto& last = beads.moves.back();
+  if (const auto* ring = std::get_if<geometry::Ring>(&last)) return 2 * ring->radius + bead;
+  if (const auto* spiral = std::get_if<geometry::ConicalSpiral>(&last))
+    return 2 * spiral->end_radius + bead;
+  return std::nullopt;
+}
+
+// A cavity's surface in the parts that cover is told of. The open top is none of them.
+struct Surroundings {
+  std::optional<SurfaceTree> floor, walls;
+  SurfaceTree whole;
+};
+
+TriangleMesh with_facets(const TriangleMesh& mesh,
+                         std::vector<std::array<std::uint32_t, 3>> facets) {
+  return {mesh.vertices_mm, std::move(facets)};
+}
+
+Surroundings surroundings_of(const TriangleMesh& cavity) {
+  const double brim = geometry::bounding_box(cavity).high_mm[2];
+  std::vector<std::array<std::uint32_t, 3>> floor, walls;
+  for (const auto& facet : cavity.triangles) {
+    const auto& v = cavity.vertices_mm;
+    const bool is_lid = std::min({v[facet[0]][2], v[facet[1]][2], v[facet[2]][2]}) >= brim - 1e-9;
+    if (is_lid) continue;
+    const Vector area = geometry::doubled_area(v[facet[0]], v[facet[1]], v[facet[2]]);
+    // Flatter than 45 degrees counts as floor.
+    const bool is_floor = area[2] < -std::sqrt(0.5) * geometry::length(area);
+    (is_floor ? floor : walls).push_back(facet);
+  }
+  Surroundings around{.floor = {}, .walls = {}, .whole = SurfaceTree(cavity)};
+  if (!floor.empty()) around.floor.emplace(with_facets(cavity, std::move(floor)));
+  if (!walls.empty()) around.walls.emplace(with_facets(cavity, std::move(walls)));
+  return around;
+}
+
+Length gap_to(const std::optional<SurfaceTree>& part, const SurfaceTree& embed,
+              const Placement& at) {
+  // A ball has no wall and a trough no floor: nothing there is nothing to keep clear of.
+  if (!part) return Length::from_base(std::numeric_limits<double>::infinity());
+  return geometry::gap_between(embed, at, *part, {}).width;
+}
+
+/// Where an embed whose lowest point and middle are said comes to lie in the cavity's frame.
+Placement placement_of(const TriangleMesh& solid, const BuriedAt& at, const TriangleMesh& cavity) {
+  Placement place = turned(at.turned);
+  const auto embed = geometry::bounding_box(geometry::placed(solid, place));
+  const auto hollow = geometry::bounding_box(cavity);
+  const Vector middle = (hollow.low_mm + hollow.high_mm) * 0.5;
+  place.move_mm = {middle[0] + at.x / millimetre, middle[1] + at.y / millimetre,
+                   hollow.low_mm[2] + at.height / millimetre - embed.low_mm[2]};
+  return place;
+}
+
+/// Buried embeds of one decoration, and what is asked of them again and again.
+class Burial {
+ public:
+  Burial(const Run& run, std::size_t index, const Hollow& hollow)
+      : run_(run),
+        index_(index),
+        hollow_(hollow),
+        solid_(*embed_solid(run.perch[index])),
+        real_(embed_volume(run, index)),
+        tree_(solid_),
+        around_(surroundings_of(hollow.solid)) {}
+
+  std::vector<Placement> said(const std::vector<BuriedAt>& places) const;
+  std::vector<Placement> found(const FindPlaces& find, const geometry::Progress& progress) const;
+  PlacedEmbed look_at(const Placement& place, std::size_t which) const;
+  void require_apart(std::vector<PlacedEmbed>& embeds) const;
+
+ private:
+  const Decoration& decoration() const { return run_.perch[index_]; }
+  const Buried& buried() const { return std::get<Buried>(decoration().where); }
+  geometry::PackingTask task() const;
+  [[noreturn]] void refuse_size(const Place& where, const std::string& problem) const;
+  void require_within(const TriangleMesh& placed, const PlacedEmbed& embed,
+                      const Place& where) const;
+
+  const Run& run_;
+  std::size_t index_;
+  const Hollow& hollow_;
+  TriangleMesh solid_;
+  Volume real_;
+  SurfaceTree tree_;
+  Surroundings around_;
+};
+
+std::vector<Placement> Burial::said(const std::vector<BuriedAt>& places) const {
+  const auto wanted = static_cast<std::size_t>(decoration().per_cast);
+  if (places.size() != wanted)
+    throw UserError(place_of(run_, index_, "buried/places"),
+                    "names " + std::to_string(places.size()) + " places for " +
+                        std::to_string(wanted) + " embeds",
+                    "name one place for each of \"per_cast\"");
+  std::vector<Placement> placements;
+  for (const auto& at : places) placements.push_back(placement_of(solid_, at, hollow_.solid));
+  return placements;
+}
+
+geometry::PackingTask Burial::task() const {
+  return {.hollow = geometry::filled_part(hollow_.solid, hollow_.line),
+          .body = solid_,
+          .cover = buried().cover,
+          .apart = buried().cover,
+          .lying = geometry::Lying::free,
+          .most = static_cast<std::size_t>(decoration().per_cast)};
+}
+
+void Burial::refuse_size(const Place& where, const std::string& problem) const {
+  const double scale = geometry::largest_scale_that_fits(task());
+  const auto box = geometry::bounding_box(solid_);
+  const Length across = std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1],
+                                  box.high_mm[2] - box.low_mm[2]}) *
+                        millimetre;
+  throw UserError(where, problem,
+                  scale >= 1 ? "move or turn it: there is room for it in this cavity"
+                  : scale > 0
+                      ? "one of " + in_mm(scale * across) + " across would fit with " +
+                            in_mm(buried().cover) + " cover; this one is " + in_mm(across)
+                      : "nothing fits with " + in_mm(buried().cover) + " cover; ask for less");
+}
+
+std::vector<Placement> Burial::found(const FindPlaces& find,
+                                     const geometry::Progress& progress) const {
+  geometry::PackingTask wanted = task();
+  wanted.lying = find.lying;
+  const auto packing = geometry::packed(wanted, progress);
+  const Place where = place_of(run_, index_, "buried");
+  if (packing.places.empty()) refuse_size(where, decoration().name + " does not fit even once");
+  if (packing.places.size() < wanted.most)
+    throw UserError(where,
+                    "only " + std::to_string(packing.places.size()) + " of " +
+                        std::to_string(wanted.most) + " fit with " + in_mm(buried().cover) +
+                        " cover, as far as the search finds",
+                    "ask for fewer, smaller ones or less cover");
+  return packing.places;
+}
+
+void Burial::require_within(const TriangleMesh& placed, const PlacedEmbed& embed,
+                            const Place& where) const {
+  const bool meets = !(embed.wall_cover > Length{}) || !(embed.floor_cover > Length{});
+  // Clear of floor and walls, it is in the cavity if any point of it below the brim is.
+  const auto lowest =
+      *std::min_element(placed.vertices_mm.begin(), placed.vertices_mm.end(),
+                        [](const Vector& a, const Vector& b) { return a[2] < b[2]; });
+  if (meets || !around_.whole.contains(lowest))
+    refuse_size(where, decoration().name + " sticks out of the cavity's floor or wall there");
+}
+
+PlacedEmbed Burial::look_at(const Placement& place, std::size_t which) const {
+  const bool is_said = std::holds_alternative<std::vector<BuriedAt>>(buried().places);
+  const Place where =
+      place_of(run_, index_, is_said ? "buried/places/" + std::to_string(which) : "buried");
+  const TriangleMesh placed = geometry::placed(solid_, place);
+  const auto box = geometry::bounding_box(placed);
+  PlacedEmbed embed;
+  embed.place = place;
+  embed.floor_cover = gap_to(around_.floor, tree_, place);
+  embed.wall_cover = gap_to(around_.walls, tree_, place);
+  embed.line_cover = hollow_.line - box.high_mm[2] * millimetre;
+  require_within(placed, embed, where);
+  const Length bottom = box.low_mm[2] * millimetre;
+  if (bottom >= hollow_.line)
+    throw UserError(where, "lies above the pour line, " + in_mm(hollow_.line) + " deep",
+                    "give a \"height\" below that");
+  const auto curve = curve_of(placed, real_);
+  const Length brim = geometry::bounding_box(hollow_.solid).high_mm[2] * millimetre;
+  embed.displaced = curve.volume_below(hollow_.line - bottom);
+  embed.in_headspace = curve.volume_below(brim - bottom) - embed.displaced;
+  return embed;
+}
+
+void Burial::require_apart(std::vector<PlacedEmbed>& embeds) const {
+  for (std::size_t i = 0; i < embeds.size(); ++i)
+    for (std::size_t j = 0; j < embeds.size(); ++j) {
+      if (i == j) continue;
+      const Length gap =
+          geometry::gap_between(tree_, embeds[i].place, tree_, embeds[j].place).width;
+      if (!(gap > Length{}))
+        throw UserError(place_of(run_, index_, "buried/places/" + std::to_string(std::max(i, j))),
+                        "meets the embed at place " + std::to_string(std::min(i, j)),
+                        "move one of them");
+      embeds[i].apart = std::min(embeds[i].apart.value_or(gap), gap);
+    }
+}
+
+}  // namespace
+
+PerchFit fit_on_top(const Run& run, std::size_t index) {
+  const Decoration& decoration = run.perch[index];
+  const OnTop& on_top = std::get<OnTop>(decoration.where);
+  const TriangleMesh solid = geometry::placed(*embed_solid(decoration), turned(on_top.turned));
+  const auto curve = curve_of(solid, embed_volume(run, index));
+  if (on_top.sinks >= curve.height())
+    throw UserError(place_of(run, index, "on_top/sinks"),
+                    "is " + in_mm(on_top.sinks) + ", but " + decoration.name + " is " +
+                        in_mm(curve.height()) + " tall as it lies",
+                    "give less than that, or bury it");
+  PerchFit fit;
+  // Set down without pressing it touches with what is flat at its very foot.
+  const Length where = std::max(on_top.sinks, 1e-6 * curve.height());
+  fit.contact = 2 * sqrt(curve.free_surface(where) / pi);
+  fit.peak_flat = on_top.peak_flat ? on_top.peak_flat : flat_left_by(run.pipe);
+  fit.stands_proud = curve.height() - on_top.sinks;
+  fit.sunk = curve.volume_below(on_top.sinks);
+  return fit;
+}
+
+Hollow hollow_of(const Run& run, Length line) {
+  TriangleMesh solid = moulds::solid_of(run.pour.mould);
+  const double floor = geometry::bounding_box(solid).low_mm[2];
+  for (auto& vertex : solid.vertices_mm) vertex[2] -= floor;
+  return {std::move(solid), line};
+}
+
+PerchFit fit_buried(const Run& run, std::size_t index, const Hollow& hollow,
+                    const geometry::Progress& progress) {
+  const auto& buried = std::get<Buried>(run.perch[index].where);
+  const Burial burial(run, index, hollow);
+  const auto* said = std::get_if<std::vector<BuriedAt>>(&buried.places);
+  const auto places = said != nullptr ? burial.said(*said)
+                                      : burial.found(std::get<FindPlaces>(buried.places), progress);
+  PerchFit fit;
+  for (std::size_t i = 0; i < places.size(); ++i)
+    fit.embeds.push_back(burial.look_at(places[i], i));
+  burial.require_apart(fit.embeds);
+  for (const auto& embed : fit.embeds) {
+    fit.displaced += embed.displaced;
+    fit.in_headspace += embed.in_headspace;
+  }
+  return fit;
+}
+
+void require_apart(const Run& run, const std::vector<PerchFit>& fits) {
+  for (std::size_t i = 0; i < fits.size(); ++i) {
+    if (fits[i].embeds.empty()) continue;
+    const SurfaceTree first(*embed_solid(run.perch[i]));
+    for (std::size_t j = i + 1; j < fits.size(); ++j) {
+      if (fits[j].embeds.empty()) continue;
+      const SurfaceTree second(*embed_solid(run.perch[j]));
+      for (const auto& a : fits[i].embeds)
+        for (const auto& b : fits[j].embeds)
+          if (!(geometry::gap_between(first, a.place, second, b.place).width > Length{}))
+            throw UserError(place_of(run, j, "buried"),
+                            "one of " + run.perch[j].name + " meets one of " + run.perch[i].name,
+                            "move one of them");
+    }
+  }
+}
+
+std::vector<Submerged> submerged(const Run& run, const std::vector<PerchFit>& fits) {
+  std::vector<Submerged> all;
+  for (std::size_t i = 0; i < fits.size(); ++i) {
+    if (fits[i].embeds.empty()) continue;
+    const TriangleMesh solid = *embed_solid(run.perch[i]);
+    for (const auto& embed : fits[i].embeds) {
+      const TriangleMesh placed = geometry::placed(solid, embed.place);
+      all.push_back({curve_of(placed, embed_volume(run, i)),
+                     geometry::bounding_box(placed).low_mm[2] * millimetre});
+    }
+  }
+  return all;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,143 @@
+#include "planning/fit_remarks.h"
+
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace brimwright::planning {
+namespace {
+
+std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+std::string in_g_per_ml(Density density) {
+  return trimmed(density / gram_per_millilitre, 3) + " g/ml";
+}
+
+void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
+  const auto& now = plan.pipe->pieces_now;
+  if (!now || *now >= plan.pieces.casts) return;
+  remarks.push_back({Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) +
+                                            " of " + std::to_string(plan.pieces.casts) +
+                                            ": short by " +
+                                            std::to_string(plan.pieces.casts - *now) +
+                                            ". Whip lighter or make more."});
+}
+
+void remark_on_limits(std::vector<Remark>& remarks, const PipeTally& pipe) {
+  for (const auto& limit : pipe.limits)
+    if (limit.binds) remarks.push_back({Severity::caution, limit.text});
+  const bool too_small = std::any_of(pipe.limits.begin(), pipe.limits.end(), [](const auto& limit) {
+    return limit.is_least && limit.binds;
+  });
+  if (too_small)
+    remarks.push_back({Severity::caution, "Not enough to whip: the smallest run is " +
+                                              std::to_string(pipe.least_pieces) + "."});
+  if (pipe.whippings > 1)
+    remarks.push_back(
+        {Severity::caution, "Whip and pipe in " + std::to_string(pipe.whippings) +
+                                " goes: weigh the topping's ingredients out for each."});
+}
+
+void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
+  const auto& visible = pipe.visible;
+  if (visible.by_trials && visible.trials_spread > 15 * percent)
+    remarks.push_back(
+        {Severity::caution, "The weighed trials differ by " +
+                                trimmed(visible.trials_spread.in_percent(), 0) +
+                                " % of their mean: pipe a few more before you trust it."});
+  if (visible.by_beads && !visible.by_trials && !visible.hand_used)
+    remarks.push_back({Severity::caution,
+                       "The topping's size is geometry alone: no trial says yet how your hand "
+                       "differs from it. Pipe and weigh three on paper."});
+}
+
+void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoration,
+                       const PerchFit& fit) {
+  const std::string& name = decoration.name;
+  if (*fit.contact < 0.5 * millimetre) {
+    remarks.push_back(
+        {Severity::caution, name + " stands on a point and will roll: press it in a little."});
+    return;
+  }
+  if (!fit.peak_flat) {
+    remarks.push_back({Severity::note, name + " meets the topping in a circle " +
+                                           in_mm(*fit.contact) +
+                                           " across: see that the peak is flat so far."});
+    return;
+  }
+  if (*fit.contact > *fit.peak_flat)
+    remarks.push_back(
+        {Severity::caution, name + " meets the topping in a circle " + in_mm(*fit.contact) +
+                                " across, but the peak is flat over " + in_mm(*fit.peak_flat) +
+                                " only: end the topping wider, or press it in less."});
+}
+
+void remark_on_cover(std::vector<Remark>& remarks, const Decoration& decoration,
+                     const PerchFit& fit) {
+  const auto& buried = std::get<Buried>(decoration.where);
+  Length floor = fit.embeds.front().floor_cover, wall = fit.embeds.front().wall_cover,
+         line = fit.embeds.front().line_cover;
+  std::optional<Length> apart;
+  for (const auto& embed : fit.embeds) {
+    floor = std::min(floor, embed.floor_cover);
+    wall = std::min(wall, embed.wall_cover);
+    line = std::min(line, embed.line_cover);
+    if (embed.apart) apart = std::min(apart.value_or(*embed.apart), *embed.apart);
+  }
+  const auto complain = [&](Length cover, const std::string& where) {
+    // Places that were asked for with just this cover keep it to the last bit or so.
+    if (cover >= buried.cover - 1e-6 * millimetre) return;
+    remarks.push_back({Severity::caution, decoration.name + " has " + in_mm(cover) + " " + where +
+                                              " where you want " + in_mm(buried.cover) + "."});
+  };
+  complain(floor, "to the floor");
+  complain(wall, "to the wall");
+  if (line < Length{})
+    remarks.push_back(
+        {Severity::note, decoration.name + " stands " + in_mm(-line) + " out of the base."});
+  else
+    complain(line, "to the pour line");
+  if (apart) complain(*apart, "between each other");
+}
+
+void remark_on_floating(std::vector<Remark>& remarks, const Decoration& decoration,
+                        Density batter) {
+  // Densities are good to a per cent or two; closer than that neither sinks nor floats for sure.
+  const double ratio = decoration.density / batter;
+  if (std::abs(ratio - 1) < 0.02) return;
+  remarks.push_back(
+      {Severity::note, decoration.name + " (" + in_g_per_ml(decoration.density) + ") " +
+                           (ratio > 1 ? "sinks" : "floats up") + " in the base (" +
+                           in_g_per_ml(batter) +
+                           ") until that is thick: hold it, or wait for a firm trace."});
+}
+
+}  // namespace
+
+std::vector<Remark> whip_remarks(const Plan& plan) {
+  std::vector<Remark> remarks;
+  if (!plan.pipe) return remarks;
+  remark_on_the_bowl(remarks, plan);
+  remark_on_limits(remarks, *plan.pipe);
+  remark_on_the_hand(remarks, *plan.pipe);
+  return remarks;
+}
+
+std::vector<Remark> perch_remarks(const Run& run, const Plan& plan) {
+  std::vector<Remark> remarks;
+  for (std::size_t i = 0; i < run.perch.size(); ++i) {
+    const auto& fit = plan.perch[i].fit;
+    if (fit.contact) remark_on_sitting(remarks, run.perch[i], fit);
+    if (fit.embeds.empty()) continue;
+    remark_on_cover(remarks, run.perch[i], fit);
+    remark_on_floating(remarks, run.perch[i], plan.pour.batter.density);
+  }
+  if (plan.pour.poured_to < plan.pour.line - 0.05 * millimetre)
+    remarks.push_back({Severity::note, "Pour to " + in_mm(plan.pour.poured_to) +
+                                           " deep only: what is pressed in raises it by " +
+                                           in_mm(plan.pour.line - plan.pour.poured_to) +
+                                           " to the pour line."});
+  return remarks;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,164 @@
+#include "planning/layer_solids.h"
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/filled_part.h"
+#include "geometry/level_curve.h"
+#include "moulds/mould_solid.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <limits>
+#include <numeric>
+#include <string>
+#include <utility>
+
+namespace brimwright::planning {
+namespace {
+
+using geometry::Tilt;
+using geometry::TriangleMesh;
+
+bool is_propped(const LayerPour& layer) { return layer.propped && layer.propped->angle > Angle(); }
+
+std::string mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+std::string ml(Volume volume) { return trimmed(volume / millilitre, 1) + " ml"; }
+
+/// The plane that is level, at `height` over the origin, while the mould is propped.
+geometry::Plane surface(const Tilt& tilt, double height_mm) {
+  // How high the mould's own directions end when it is propped.
+  const TriangleMesh axes{.vertices_mm = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}, .triangles = {}};
+  const auto ends = propped(axes, tilt).vertices_mm;
+  return {{ends[0][2], ends[1][2], ends[2][2]}, height_mm};
+}
+
+/// The height of the low brim over the origin while the mould is propped: the lowest point of the
+/// opening, the cavity's highest flat or point.
+double low_brim(const TriangleMesh& cavity, const Tilt& tilt) {
+  const auto box = bounding_box(cavity);
+  // A brim out of a modelling program is level but for single precision's rounding.
+  const double opening = box.high_mm[2] - 1e-6 * (box.high_mm[2] - box.low_mm[2]);
+  const auto heights = propped(cavity, tilt).vertices_mm;
+  double lowest = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < heights.size(); ++i)
+    if (cavity.vertices_mm[i][2] >= opening) lowest = std::min(lowest, heights[i][2]);
+  return lowest;
+}
+
+std::uint32_t root(std::vector<std::uint32_t>& parent, std::uint32_t vertex) {
+  while (parent[vertex] != vertex) vertex = parent[vertex] = parent[parent[vertex]];
+  return vertex;
+}
+
+/// Into how many bodies that share no corner a solid falls.
+std::size_t bodies_of(const TriangleMesh& solid) {
+  std::vector<std::uint32_t> parent(solid.vertices_mm.size());
+  std::iota(parent.begin(), parent.end(), 0U);
+  for (const auto& [a, b, c] : solid.triangles) {
+    parent[root(parent, a)] = root(parent, b);
+    parent[root(parent, b)] = root(parent, c);
+  }
+  std::size_t bodies = 0;
+  for (std::uint32_t v = 0; v < parent.size(); ++v) bodies += parent[v] == v ? 1 : 0;
+  return bodies;
+}
+
+/// Pours layer after layer into what is left free of a cavity.
+class Pouring {
+ public:
+  Pouring(const TriangleMesh& cavity, double holding)
+      : cavity_(cavity),
+        holding_(holding),
+        free_(cavity),
+        floor_(bounding_box(cavity).low_mm[2]),
+        hair_(1e-9 * enclosed_volume(cavity)) {}
+
+  LayerSolid pour(const LayerPour& layer, const Place& where) {
+    const Tilt tilt = is_propped(layer) ? *layer.propped : Tilt{};
+    check(tilt, where);
+    const Volume volume = layer.volume / holding_;
+    if (!(volume > hair_)) throw UserError(where, "holds nothing", "leave it out");
+    if (free_.triangles.empty()) refuse_overflow(layer, Volume{}, where);
+    const TriangleMesh standing = propped(free_, tilt);
+    const double lowest = bounding_box(standing).low_mm[2];
+    const auto curve = geometry::LevelCurve::of_solid(standing);
+    const Volume most = curve.volume_below((low_brim(cavity_, tilt) - lowest) * millimetre);
+    if (volume > most + hair_) refuse_overflow(layer, holding_ * most, where);
+    const auto plane = surface(tilt, lowest + curve.depth_at(volume) / millimetre);
+    TriangleMesh part = part_below(free_, plane);
+    free_ = part_above(free_, plane);
+    tilted_ = tilted_ || is_propped(layer);
+    if (tilted_) refuse_pools(part, is_propped(layer), where);
+    const auto box = bounding_box(part);
+    return {std::move(part), (box.low_mm[2] - floor_) * millimetre,
+            (box.high_mm[2] - floor_) * millimetre};
+  }
+
+ private:
+  [[noreturn]] static void refuse_overflow(const LayerPour& layer, Volume most,
+                                           const Place& where) {
+    const std::string spills = is_propped(layer)
+                                   ? ", which spills over the low brim of a mould propped by " +
+                                         trimmed(layer.propped->angle.degrees(), 2) + "\u00b0"
+                                   : ", which spills over the brim";
+    throw UserError(
+        where, "is " + ml(layer.volume) + spills,
+        "pour at most " + ml(most) + (is_propped(layer) ? ", or prop the mould less" : ""));
+  }
+
+  static void refuse_pools(const TriangleMesh& part, bool is_propped, const Place& where) {
+    const std::size_t pools = bodies_of(part);
+    if (pools < 2) return;
+    throw UserError(where,
+                    "lies in " + std::to_string(pools) +
+                        " pools that do not meet, and a pour fills only the one it goes into",
+                    is_propped ? "prop the mould less or pour more"
+                               : "pour more, or prop the mould less for the layer below");
+  }
+
+  const TriangleMesh& cavity_;
+  double holding_;
+  TriangleMesh free_;
+  double floor_;
+  Volume hair_;          // what rounding may leave of a cavity or take from it
+  bool tilted_ = false;  // some layer so far has a sloping surface
+};
+
+void refuse_above_line(const std::vector<LayerSolid>& solids, const std::vector<LayerPour>& layers,
+                       const Place& where) {
+  const Length line = solids.back().to;
+  for (std::size_t i = 0; i < solids.size(); ++i)
+    if (is_propped(layers[i]) && solids[i].to > line + 1e-6 * millimetre)
+      throw UserError({where.file, where.field + "/" + std::to_string(i)},
+                      "stands " + mm(solids[i].to) +
+                          " up the low wall, above the last layer's surface at " + mm(line),
+                      "prop the mould less, make this layer smaller or raise the pour line");
+}
+
+}  // namespace
+
+std::vector<LayerSolid> layer_solids(const TriangleMesh& cavity,
+                                     const std::vector<LayerPour>& layers, double holding,
+                                     const Place& where) {
+  Pouring pouring(cavity, holding);
+  std::vector<LayerSolid> solids;
+  for (const LayerPour& layer : layers)
+    solids.push_back(
+        pouring.pour(layer, {where.file, where.field + "/" + std::to_string(solids.size())}));
+  if (!solids.empty()) refuse_above_line(solids, layers, where);
+  return solids;
+}
+
+PouredCavity poured_cavity(const Run& run, Length line, const std::vector<LayerTally>& layers,
+                           int round_facets) {
+  const TriangleMesh cavity = moulds::solid_of(run.pour.mould, round_facets);
+  TriangleMesh filled = filled_part(cavity, line);
+  // To the line, not to the brim, so that the last layer ends at the line and nowhere else.
+  const double holding = run.pour.mould.curve.volume_below(line) / enclosed_volume(filled);
+  if (layers.empty()) return {{{std::move(filled), Length{}, line}}, holding};
+  std::vector<LayerPour> pours;
+  for (const auto& layer : layers) pours.push_back({layer.volume_each, layer.propped});
+  return {layer_solids(cavity, pours, holding, {run.file, "/pour/layers"}), holding};
+}
+
+}  // namespace brimwright::planning

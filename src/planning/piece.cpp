@@ -1,0 +1,288 @@
+#include "planning/piece.h"
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/exposed_surface.h"
+#include "geometry/filled_part.h"
+#include "geometry/plane_section.h"
+#include "geometry/weld.h"
+#include "moulds/mould_solid.h"
+#include "planning/embed.h"
+#include "planning/layer_solids.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace brimwright::planning {
+namespace {
+
+using geometry::TriangleMesh;
+using geometry::Vector;
+using geometry::operator+;
+using geometry::operator-;
+using geometry::operator*;
+
+Vector middle_of(const TriangleMesh& cavity) {
+  const auto box = geometry::bounding_box(cavity);
+  const Vector middle = (box.low_mm + box.high_mm) * 0.5;
+  return {middle[0], middle[1], 0};
+}
+
+TriangleMesh moved(TriangleMesh mesh, const Vector& by) {
+  for (auto& vertex : mesh.vertices_mm) vertex = vertex + by;
+  return mesh;
+}
+
+/// A profile of radii and heights, from the axis to the axis, turned into a solid.
+TriangleMesh turned_solid(const std::vector<std::array<double, 2>>& profile) {
+  const std::uint32_t round = 96;
+  TriangleMesh solid;
+  const auto rings = static_cast<std::uint32_t>(profile.size());
+  for (const auto& [radius, height] : profile)
+    for (std::uint32_t k = 0; k < round; ++k)
+      solid.vertices_mm.push_back(
+          {radius * std::cos(2 * pi * k / round), radius * std::sin(2 * pi * k / round), height});
+  for (std::uint32_t i = 0; i + 1 < rings; ++i)
+    for (std::uint32_t k = 0; k < round; ++k) {
+      const std::uint32_t a = i * round + k, b = i * round + (k + 1) % round;
+      if (profile[i][0] > 0) solid.triangles.push_back({a, b, a + round});
+      if (profile[i + 1][0] > 0) solid.triangles.push_back({b, b + round, a + round});
+    }
+  return geometry::welded(solid);
+}
+
+/// The envelope of a topping, standing on z = 0.
+TriangleMesh envelope_solid(const Envelope& envelope) {
+  const double radius = envelope.diameter / millimetre / 2, height = envelope.height / millimetre;
+  std::vector<std::array<double, 2>> profile = {{0, 0}, {radius, 0}};
+  const int steps = envelope.form == EnvelopeForm::cone ? 1 : 24;
+  for (int i = 1; i < steps; ++i) {
+    const double angle = pi / 2 * i / steps;
+    profile.push_back({radius * std::cos(angle), height * std::sin(angle)});
+  }
+  profile.push_back({0, height});
+  return turned_solid(profile);
+}
+
+std::vector<TriangleMesh> visible_solids(const Pipe& pipe) {
+  if (pipe.beads)
+    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell);
+  if (pipe.envelope) return {envelope_solid(*pipe.envelope)};
+  return {};
+}
+
+void add_base(PieceModel& model, const Run& run, const Plan& plan) {
+  auto solids = base_solids(run, plan.pour);
+  for (std::size_t i = 0; i < solids.size(); ++i)
+    model.parts.push_back(
+        {.name = plan.pour.layers.empty() ? run.pour.formula.name : plan.pour.layers[i].name,
+         .kind = PartKind::base,
+         .solids = {std::move(solids[i])}});
+}
+
+void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
+  if (!run.pipe) return;
+  PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
+  if (model.foot > model.pour_line)
+    topping.solids.push_back(geometry::layer_between(cavity, model.pour_line, model.foot));
+  const Vector up = middle_of(cavity) + Vector{0, 0, model.foot / millimetre};
+  for (auto& solid : visible_solids(*run.pipe)) topping.solids.push_back(moved(solid, up));
+  model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
+  if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
+}
+
+/// The highest point of the model's parts above (x, y); `floor` where nothing is.
+double height_at(const PieceModel& model, double x, double y, double floor) {
+  double highest = floor;
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids)
+      for (const auto& facet : solid.triangles) {
+        const auto& a = solid.vertices_mm[facet[0]];
+        const auto& b = solid.vertices_mm[facet[1]];
+        const auto& c = solid.vertices_mm[facet[2]];
+        const double whole = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+        if (whole == 0) continue;
+        const double v = ((x - a[0]) * (c[1] - a[1]) - (y - a[1]) * (c[0] - a[0])) / whole;
+        const double w = ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) / whole;
+        if (v < 0 || w < 0 || v + w > 1) continue;
+        highest = std::max(highest, a[2] + v * (b[2] - a[2]) + w * (c[2] - a[2]));
+      }
+  return highest;
+}
+
+/// Several side by side stand on a circle on which they just do not touch.
+double circle_for(const TriangleMesh& solid, std::int64_t count) {
+  if (count == 1) return 0;
+  double reach = 0;
+  for (const auto& v : solid.vertices_mm) reach = std::max(reach, std::hypot(v[0], v[1]));
+  return reach / std::sin(pi / static_cast<double>(count));
+}
+
+void add_on_top(PieceModel& model, const Decoration& decoration, const Vector& middle) {
+  const auto& on_top = std::get<OnTop>(decoration.where);
+  const TriangleMesh solid = geometry::placed(
+      *embed_solid(decoration),
+      {geometry::turned_about_axes(on_top.turned.x, on_top.turned.y, on_top.turned.z), {0, 0, 0}});
+  const double lowest = geometry::bounding_box(solid).low_mm[2];
+  const double circle = circle_for(solid, decoration.per_cast);
+  PiecePart part{.name = decoration.name, .kind = PartKind::decoration, .solids = {}};
+  for (std::int64_t i = 0; i < decoration.per_cast; ++i) {
+    const double angle = 2 * pi * static_cast<double>(i) / static_cast<double>(decoration.per_cast);
+    const double x = middle[0] + circle * std::cos(angle);
+    const double y = middle[1] + circle * std::sin(angle);
+    const double on = height_at(model, x, y, model.foot / millimetre);
+    part.solids.push_back(moved(solid, {x, y, on - on_top.sinks / millimetre - lowest}));
+  }
+  model.parts.push_back(std::move(part));
+}
+
+void add_decorations(PieceModel& model, const Run& run, const Plan& plan, const Vector& middle) {
+  for (std::size_t i = 0; i < run.perch.size(); ++i) {
+    const auto& decoration = run.perch[i];
+    const auto solid = embed_solid(decoration);
+    if (!solid || decoration.per_piece > 0) continue;  // what goes on cut bars is not on the loaf
+    if (std::holds_alternative<OnTop>(decoration.where)) {
+      add_on_top(model, decoration, middle);
+      continue;
+    }
+    PiecePart part{.name = decoration.name, .kind = PartKind::decoration, .solids = {}};
+    part.is_buried = true;
+    for (const auto& embed : plan.perch[i].fit.embeds)
+      part.solids.push_back(geometry::placed(*solid, embed.place));
+    if (!part.solids.empty()) model.parts.push_back(std::move(part));
+  }
+}
+
+/// Half of the widest circle about the middle that the opening at the brim holds, and half of its
+/// extent along x and y.
+struct Opening {
+  double radius, half_x, half_y;
+};
+Opening opening_of(const TriangleMesh& cavity) {
+  const auto box = geometry::bounding_box(cavity);
+  const Vector middle = middle_of(cavity);
+  const double height = box.high_mm[2] - box.low_mm[2];
+  // Just under the brim: at it, a lid that is not quite level leaves no section.
+  const auto lines =
+      geometry::plane_section(cavity, geometry::Plane::level(box.high_mm[2] - 1e-6 * height));
+  Opening opening{1e300, 0, 0};
+  for (const auto& line : lines)
+    for (std::size_t i = 0; i < line.size(); ++i) {
+      const Vector a = line[i], b = line[(i + 1) % line.size()];
+      const Vector centre{middle[0], middle[1], a[2]};
+      opening.radius = std::min(opening.radius, geometry::distance_mm(centre, a, b));
+      opening.half_x = std::max(opening.half_x, std::abs(a[0] - middle[0]));
+      opening.half_y = std::max(opening.half_y, std::abs(a[1] - middle[1]));
+    }
+  return opening;
+}
+
+}  // namespace
+
+std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
+  const auto& layers = pour.layers;
+  const bool is_level = std::none_of(layers.begin(), layers.end(),
+                                     [](const LayerTally& layer) { return layer.propped; });
+  std::vector<TriangleMesh> solids;
+  if (!is_level) {
+    // What is pressed in afterwards lifts the last, level layer to the line.
+    auto raised = layers;
+    raised.back().volume_each += pour.displaced;
+    for (auto& layer : poured_cavity(run, pour.line, raised).layers)
+      solids.push_back(std::move(layer.solid));
+    return solids;
+  }
+  const TriangleMesh cavity = moulds::solid_of(run.pour.mould);
+  if (layers.empty()) return {geometry::filled_part(cavity, pour.line)};
+  for (const auto& layer : layers) {
+    const bool is_last = &layer == &layers.back();
+    solids.push_back(geometry::layer_between(cavity, layer.from, is_last ? pour.line : layer.to));
+  }
+  return solids;
+}
+
+PieceModel piece_model(const Run& run, const Plan& plan) {
+  const Hollow hollow = hollow_of(run, plan.pour.line);
+  PieceModel model;
+  model.pour_line = plan.pour.line;
+  model.brim = run.pour.mould.curve.height();
+  model.foot = model.pour_line;
+  if (run.pipe)
+    model.foot = run.pour.mould.curve.depth_at(plan.pour.batter.volume_each + plan.pour.displaced +
+                                               plan.pipe->in_headspace_each);
+  add_base(model, run, plan);
+  add_topping(model, run, hollow.solid);
+  add_decorations(model, run, plan, middle_of(hollow.solid));
+  return model;
+}
+
+std::optional<PieceSize> size_of(const PieceModel& model) {
+  if (!model.is_topping_shape_known) return std::nullopt;
+  Vector low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300};
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids) {
+      const auto box = geometry::bounding_box(solid);
+      for (std::size_t k = 0; k < 3; ++k) {
+        low[k] = std::min(low[k], box.low_mm[k]);
+        high[k] = std::max(high[k], box.high_mm[k]);
+      }
+    }
+  const Vector size = high - low;
+  return PieceSize{size[0] * millimetre, size[1] * millimetre, size[2] * millimetre};
+}
+
+Area exposed_area(const Run& run, const PieceModel& model) {
+  if (!model.is_topping_shape_known)
+    throw UserError({run.file, "/dust"},
+                    "goes by the surface, and trials alone do not say the topping's shape",
+                    "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
+  std::vector<TriangleMesh> solids;
+  std::vector<bool> is_dusted;
+  bool has_topping = false;
+  for (const auto& part : model.parts) has_topping |= part.kind == PartKind::topping;
+  for (const auto& part : model.parts) {
+    const bool counts = part.kind == PartKind::topping ||
+                        (part.kind == PartKind::decoration && !part.is_buried) ||
+                        (part.kind == PartKind::base && !has_topping);
+    for (const auto& solid : part.solids) {
+      solids.push_back(solid);
+      is_dusted.push_back(counts);
+    }
+  }
+  const auto exposed = geometry::exposed_surface(solids, model.pour_line / millimetre - 1e-6);
+  Area area;
+  for (std::size_t i = 0; i < solids.size(); ++i)
+    if (is_dusted[i]) area += exposed.area[i];
+  return area;
+}
+
+void require_moves_over_the_cup(const Run& run) {
+  if (!run.pipe || !run.pipe->beads) return;
+  const auto& beads = *run.pipe->beads;
+  const Opening opening = opening_of(moulds::solid_of(run.pour.mould));
+  const double half_bead =
+      std::sqrt(beads.swell / pi * (geometry::area_of(beads.tip.opening) / square_millimetre));
+  for (std::size_t i = 0; i < beads.moves.size(); ++i) {
+    const Place where{run.file, "/pipe/beads/moves/" + std::to_string(i)};
+    if (const auto* straight = std::get_if<geometry::StraightBead>(&beads.moves[i])) {
+      if (straight->length / millimetre > 2 * opening.half_x + 1e-9 ||
+          std::abs(straight->aside / millimetre) + half_bead > opening.half_y + 1e-9)
+        throw UserError(where,
+                        "leaves the mould, whose opening is " + trimmed(2 * opening.half_x, 1) +
+                            " mm along x and " + trimmed(2 * opening.half_y, 1) + " mm across",
+                        "give a bead at most that long, and not so far aside");
+      continue;
+    }
+    const auto strayed = geometry::strays_beyond(opening.radius * millimetre, {beads.moves[i]},
+                                                 beads.tip.opening, beads.swell);
+    if (strayed)
+      throw UserError(where,
+                      "reaches " + trimmed(strayed->reach / millimetre, 1) +
+                          " mm from the middle, beyond the opening's " +
+                          trimmed(opening.radius, 1) + " mm",
+                      "take at least " + trimmed(strayed->reach / millimetre - opening.radius, 1) +
+                          " mm off its radius");
+  }
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "geometry/triangle_mesh.h"
+#include "planning/plan.h"
+#include "planning/run.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::planning {
+
+/// The base's layers as they lie in one cavity, lowest first; one for a plain pour. Buried embeds
+/// take up room in them. (Where embeds are pressed in, the last layer is shown raised to the line
+/// and the others where they were poured.)
+std::vector<geometry::TriangleMesh> base_solids(const Run& run, const PourTally& pour);
+
+enum class PartKind { base, topping, decoration };
+
+/// One part of a whole piece as closed, outward-facing solids in the cavity's frame, standing on
+/// z = 0.
+struct PiecePart {
+  std::string name;
+  PartKind kind;
+  bool is_buried = false;
+  std::vector<geometry::TriangleMesh> solids;  // a bead, dollop or embed each; they may overlap
+};
+
+/// What one cavity yields, whole: the base by its layers, lowest first; the topping; decorations in
+/// the run's order.
+struct PieceModel {
+  std::vector<PiecePart> parts;
+  Length pour_line, brim;
+  Length foot;  // of the visible topping: the recess filled as far as the topping fills it
+  bool is_topping_shape_known = true;  // false: only its volume is, so no solid shows it
+};
+
+/// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
+/// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
+PieceModel piece_model(const Run& run, const Plan& plan);
+
+/// The box that the piece just fits; nothing where the topping's shape is not known.
+std::optional<PieceSize> size_of(const PieceModel& model);
+
+/// Surface of topping and of what lies on it that the air sees; the pour's free surface counts
+/// where there is no topping. UserError at the run's dust where the topping's shape is not known.
+Area exposed_area(const Run& run, const PieceModel& model);
+
+/// UserError at the first move that leaves the opening over which it is piped, with what would fit.
+void require_moves_over_the_cup(const Run& run);
+
+}  // namespace brimwright::planning

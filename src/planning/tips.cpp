@@ -1,0 +1,93 @@
+#include "planning/tips.h"
+
+#include <algorithm>
+#include <set>
+
+namespace brimwright::embedded {
+std::string_view tips_json();
+}
+
+namespace brimwright::planning {
+namespace {
+
+geometry::StarOpening read_star(const Fields& star) {
+  const geometry::StarOpening opening{static_cast<int>(star.whole_number("points", 3, 60)),
+                                      star.positive_length("outer_radius"),
+                                      star.positive_length("inner_radius")};
+  star.refuse_unknown();
+  return opening;
+}
+
+geometry::RoundOpening read_round(const Fields& round) {
+  const geometry::RoundOpening opening{round.positive_length("radius")};
+  round.refuse_unknown();
+  return opening;
+}
+
+geometry::OutlineOpening read_outline(const Fields& fields) {
+  geometry::OutlineOpening opening;
+  for (const auto& point : fields.objects("outline")) {
+    opening.points_mm.push_back(
+        {point.signed_length("x") / millimetre, point.signed_length("y") / millimetre});
+    point.refuse_unknown();
+  }
+  return opening;
+}
+
+geometry::Opening read_opening(const Fields& fields) {
+  const int ways = int{fields.has("round")} + int{fields.has("star")} + int{fields.has("outline")};
+  if (ways != 1)
+    throw UserError(fields.place(), ways == 0 ? "has no opening" : "has more than one opening",
+                    "give one of \"round\", \"star\" or \"outline\"");
+  if (fields.has("round")) return read_round(fields.object("round"));
+  if (fields.has("star")) return read_star(fields.object("star"));
+  return read_outline(fields);
+}
+
+/// A hand that lays down less than half or more than double of the bead has another tip in it.
+HandFactor read_hand(const Fields& hand) {
+  HandFactor result;
+  result.factor = hand.number("factor");
+  if (!(result.factor >= 0.3 && result.factor <= 3))
+    throw UserError(hand.place("factor"), "is not between 0.3 and 3",
+                    "weighed topping / computed topping is near 1; check the tip and the moves");
+  if (hand.has("trials")) result.trials = hand.whole_number("trials", 1, 1'000'000);
+  hand.refuse_unknown();
+  return result;
+}
+
+}  // namespace
+
+Tip read_tip(const Fields& fields) {
+  Tip tip{.name = fields.text("name"), .opening = read_opening(fields)};
+  geometry::check(tip.opening, fields.place());
+  if (const auto hand = fields.optional_object("hand")) tip.hand = read_hand(*hand);
+  tip.note = fields.optional_text("note").value_or("");
+  fields.refuse_unknown();
+  return tip;
+}
+
+std::vector<Tip> read_tips(const Fields& file) {
+  file.optional_text("$schema");
+  file.choice("schema", {"brimwright.tips/1"});
+  file.optional_text("title");
+  file.optional_text("source");
+  std::vector<Tip> tips;
+  std::set<std::string> names;
+  for (const auto& entry : file.objects("tips")) {
+    tips.push_back(read_tip(entry));
+    if (!names.insert(tips.back().name).second)
+      throw UserError(entry.place("name"), "\"" + tips.back().name + "\" is there twice",
+                      "give each tip a name of its own");
+  }
+  if (tips.empty()) throw UserError(file.place("tips"), "holds no tip", "give at least one");
+  file.refuse_unknown();
+  return tips;
+}
+
+const std::vector<Tip>& shipped_tips() {
+  static const std::vector<Tip> tips = read_tips(Fields::parse(embedded::tips_json(), "tips.json"));
+  return tips;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,62 @@
+#include "service/cut_reading.h"
+
+#include "units/reading.h"
+
+#include <array>
+
+namespace brimwright::service {
+namespace {
+
+planning::BarSize bar_size(const Fields& bar) {
+  const bool sliced = bar.has("thickness"), in_a_grid = bar.has("length") || bar.has("width");
+  if (sliced == in_a_grid)
+    throw UserError(bar.place(), sliced ? "says its size in two ways" : "says no size",
+                    "give \"thickness\" to slice a loaf, or \"length\" and \"width\" to cut a "
+                    "slab");
+  const planning::BarSize size =
+      sliced ? planning::BarSize(planning::Slices{bar.positive_length("thickness")})
+             : planning::BarSize(
+                   planning::Grid{bar.positive_length("length"), bar.positive_length("width")});
+  bar.refuse_unknown();
+  return size;
+}
+
+planning::Axis axis(const Fields& cut, const std::string& key) {
+  const std::string name = cut.choice(key, {"x", "y", "z"});
+  if (name == "z") return planning::Axis::z;
+  return name == "x" ? planning::Axis::x : planning::Axis::y;
+}
+
+Length length_or_none(const Fields& fields, const std::string& key) {
+  return fields.has(key) ? fields.length(key) : Length();
+}
+
+}  // namespace
+
+planning::Cut read_cut(const Fields& fields) {
+  planning::Cut cut{.bar = bar_size(fields.object("bar"))};
+  if (fields.has("along")) cut.along = axis(fields, "along");
+  cut.end_trim = length_or_none(fields, "end_trim");
+  cut.side_trim = length_or_none(fields, "side_trim");
+  cut.top_planing = length_or_none(fields, "top_planing");
+  cut.kerf = fields.length("kerf");  // a silent 0 would be wrong for a saw
+  cut.face_planing = length_or_none(fields, "face_planing");
+  fields.refuse_unknown();
+  return cut;
+}
+
+geometry::Tilt read_tilt(const Fields& propped) {
+  const geometry::Tilt tilt{propped.angle("angle"),
+                            read_low_side(propped.text("low_side"), propped.place("low_side"))};
+  propped.refuse_unknown();
+  return tilt;
+}
+
+Angle read_low_side(const std::string& text, const Place& where) {
+  const std::array<std::string, 4> sides = {"+x", "+y", "-x", "-y"};
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    if (text == sides[i]) return Angle::in_degrees(90.0 * static_cast<double>(i));
+  return read_angle(text, where);
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,62 @@
+#include "service/gauge_embeds.h"
+
+#include "geometry/enclosed_volume.h"
+#include "geometry/filled_part.h"
+#include "moulds/mould_file.h"
+#include "moulds/mould_solid.h"
+#include "units/reading.h"
+
+namespace brimwright::service {
+namespace {
+
+Place option(const std::string& name) { return {"command line", name}; }
+
+geometry::Lying lying(const std::string& said) {
+  if (said == "level") return geometry::Lying::level;
+  if (said == "layered") return geometry::Lying::layered;
+  if (said == "free") return geometry::Lying::free;
+  throw UserError(option("--lying"), "\"" + said + "\" is no way to lie",
+                  "say level, layered or free");
+}
+
+geometry::TriangleMesh about_its_middle(geometry::TriangleMesh solid) {
+  const auto box = geometry::bounding_box(solid);
+  for (auto& vertex : solid.vertices_mm)
+    for (std::size_t k = 0; k < 3; ++k) vertex[k] -= (box.low_mm[k] + box.high_mm[k]) / 2;
+  return solid;
+}
+
+}  // namespace
+
+std::optional<reports::PackingFinding> embeds_that_fit(const GaugeRequest& request,
+                                                       const moulds::Mould& mould, Length line,
+                                                       const moulds::Library& library,
+                                                       const geometry::Progress& progress) {
+  if (!request.embed) return std::nullopt;
+  if (!request.cover)
+    throw UserError(option("--cover"), "is missing",
+                    "say how much batter is to lie round each embed, such as \"5 mm\"");
+  const auto embed =
+      moulds::read_mould(library.resolve(*request.embed, option("--embed")), library);
+  reports::PackingFinding finding;
+  finding.embed = embed.name;
+  finding.lying = lying(request.lying.value_or("free"));
+  finding.cover = read_length(*request.cover, option("--cover"));
+  finding.line = line;
+  const geometry::PackingTask task{.hollow = geometry::filled_part(moulds::solid_of(mould), line),
+                                   .body = about_its_middle(moulds::solid_of(embed)),
+                                   .cover = finding.cover,
+                                   .apart = finding.cover,
+                                   .lying = finding.lying};
+  finding.packing = geometry::packed(task, progress);
+  for (const auto& place : finding.packing.places)
+    finding.solids.push_back(geometry::placed(task.body, place));
+  finding.displaced = static_cast<double>(finding.packing.places.size()) * embed.curve.brimful();
+  if (finding.packing.places.empty()) {
+    const double scale = geometry::largest_scale_that_fits(task);
+    if (scale > 0) finding.would_fit = scale;
+  }
+  return finding;
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "planning/run.h"
+#include "units/fields.h"
+
+namespace brimwright::service {
+
+/// "below_brim" or "depth", exactly one of them, under `key`.
+planning::FillLevel read_fill_level(const Fields& section, std::string_view key);
+
+/// The mould file that stands at "mould".
+moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library);
+
+/// One entry of a run's section "perch"; `is_cut` says that a cast is cut into several pieces.
+planning::Decoration read_decoration(const Fields& fields, bool is_cut,
+                                     const moulds::Library& library);
+
+/// One entry of a run's section "dust".
+planning::Dusting read_dusting(const Fields& fields);
+
+}  // namespace brimwright::service

@@ -1,0 +1,115 @@
+#include "planning/piece.h"
+
+#include "geometry/enclosed_volume.h"
+#include "sample_run.h"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace brimwright;
+using namespace brimwright::planning;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+/// The paper cavity with half of its recess filled and a cone 40 mm wide and 40 mm tall on it.
+Run coned_run() {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  run.pipe->trials.reset();
+  run.pipe->envelope = Envelope{EnvelopeForm::cone, 40 * millimetre, 40 * millimetre, 80 * percent};
+  return run;
+}
+
+double mm(Length length) { return length / millimetre; }
+
+}  // namespace
+
+TEST_CASE("a piece is as tall as base, recess and topping together", "[planning]") {
+  const Plan plan = planning::plan(coned_run());
+  REQUIRE(plan.piece.size);
+  // Half of the 2 mm recess is filled, so the cone stands 19 mm up: 59 mm in all.
+  CHECK_THAT(mm(plan.piece.size->height), WithinAbs(59, 1e-6));
+  CHECK_THAT(mm(plan.piece.size->width), WithinAbs(100, 1e-6));
+  CHECK_THAT(mm(plan.piece.size->depth), WithinAbs(50, 1e-6));
+}
+
+TEST_CASE("a ball on the topping makes the piece taller by what stands proud", "[planning]") {
+  Run run = coned_run();
+  run.pipe->envelope->form = EnvelopeForm::dome;
+  run.perch.push_back(paper_ball());
+  run.perch[0].where = OnTop{.sinks = 3 * millimetre};
+  CHECK_THAT(mm(planning::plan(run).piece.size->height), WithinAbs(59 + 17, 1e-3));
+}
+
+TEST_CASE("trials alone do not say how tall a piece is", "[planning]") {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  CHECK_FALSE(planning::plan(run).piece.size);
+  run.dust.push_back(
+      {"mica", DustByArea{milligram / square_centimetre, 50 * percent, 50 * percent}});
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/dust: goes by the surface"));
+}
+
+TEST_CASE("dust goes by the surface that the air sees, and what misses it is bought too",
+          "[planning]") {
+  Run run = coned_run();
+  run.pipe->fills_headspace = Share{};
+  run.dust.push_back(
+      {"mica", DustByArea{2 * milligram / square_centimetre, 50 * percent, 40 * percent}});
+  const Plan plan = planning::plan(run);
+  // A cone's side is pi r sqrt(r^2 + h^2) = 2809.9 mm2; half of it, 2 mg/cm2: 28.10 mg on a piece,
+  // of 70.25 mg dusted.
+  REQUIRE(plan.dust[0].exposed);
+  CHECK_THAT(*plan.dust[0].exposed / square_millimetre, WithinRel(2809.93, 0.01));
+  CHECK_THAT(plan.dust[0].on_piece / milligram, WithinRel(28.10, 0.01));
+  CHECK_THAT(plan.dust[0].each / milligram, WithinRel(70.25, 0.01));
+}
+
+TEST_CASE("the model's solids hold what the plan pours and pipes", "[planning]") {
+  Run run = coned_run();
+  run.pipe->envelope.reset();
+  Tip round{.name = "round 10 mm", .opening = geometry::RoundOpening{5 * millimetre}};
+  run.pipe->beads = Beads{round, 1, {geometry::Ring{15 * millimetre}}};
+  run.pour.layers = {{"Low", LayerParts{2}, {}}, {"High", LayerParts{1}, {}}};
+  const Plan plan = planning::plan(run);
+  const PieceModel model = piece_model(run, plan);
+  REQUIRE(model.parts.size() == 3);
+  Volume base, topping;
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids)
+      (part.kind == PartKind::base ? base : topping) += geometry::enclosed_volume(solid);
+  CHECK_THAT(base / millilitre, WithinRel(plan.pour.batter.volume_each / millilitre, 1e-9));
+  // A faceted ring is short by its chords: within a per cent.
+  CHECK_THAT(topping / millilitre, WithinRel(plan.pipe->batter.volume_each / millilitre, 0.01));
+}
+
+TEST_CASE("moves that leave the opening are refused with what would fit", "[planning]") {
+  Run run = coned_run();
+  Tip round{.name = "round 10 mm", .opening = geometry::RoundOpening{5 * millimetre}};
+  // The opening's half width is 25 mm; the bead reaches 21 + 5.
+  run.pipe->beads = Beads{round, 1, {geometry::Ring{21 * millimetre}}};
+  CHECK_THROWS_WITH(planning::plan(run),
+                    Contains("/pipe/beads/moves/0: reaches 26 mm from the middle") &&
+                        Contains("take at least 1 mm off its radius"));
+  run.pipe->beads->moves = {geometry::Ring{20 * millimetre}};
+  CHECK_NOTHROW(planning::plan(run));
+  run.pipe->beads->moves = {geometry::StraightBead{120 * millimetre}};
+  CHECK_THROWS_WITH(planning::plan(run), Contains("leaves the mould"));
+}
+
+TEST_CASE("a loaf is poured whole, and its bars share it", "[planning]") {
+  Run run = paper_run();
+  run.cut = Cut{.bar = Slices{25 * millimetre}};
+  run.sell = 10;
+  const Plan plan = planning::plan(run);
+  // 100 mm give four bars of 25 mm; 10 / 0.96 is 11 bars, so three loaves of 90 ml.
+  CHECK(plan.pieces.per_cast == 4);
+  CHECK(plan.pieces.make == 11);
+  CHECK(plan.pieces.casts == 3);
+  CHECK_THAT(plan.pour.batter.in_pieces / gram, WithinAbs(270, 1e-6));
+  CHECK_THAT(plan.piece.fresh / gram, WithinAbs(22.5, 1e-6));
+}
