@@ -143,7 +143,10 @@ Additive read_additive(const Fields& entry, AdditiveKind kind) {
   additive.bulk_density = optional_powder_density(entry, "bulk_density");
   additive.density = optional_powder_density(entry, "density");
   additive.rate = read_positive_rate(entry, "rate", additive);
-  if (entry.has("limit")) additive.limit = read_positive_rate(entry, "limit", additive);
+  additive.limit_of_finished_soap = read_limit_of_finished_soap(entry);
+  if (entry.has("limit") && !additive.limit_of_finished_soap)
+    additive.limit = read_positive_rate(entry, "limit", additive);
+  additive.label = read_label_data(entry);
   additive.goes_into = read_goes_into(entry, kind);
   additive.contains_fat = read_contained_fat(entry, additive);
   if (kind != AdditiveKind::fragrance)

@@ -224,6 +224,7 @@ Formula read_formula(const Fields& fields) {
   if (fields.has("cure")) formula.cure = fields.duration("cure");
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole);
+  formula.drying = read_drying(fields);
   fields.refuse_unknown();
 
   const Proportions per_fat = proportions(formula);

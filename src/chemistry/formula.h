@@ -1,7 +1,9 @@
 #pragma once
 
 #include "chemistry/alkali.h"
+#include "chemistry/drying.h"
 #include "chemistry/fats.h"
+#include "chemistry/label_data.h"
 #include "units/fields.h"
 #include "units/quantity.h"
 #include "units/rate.h"
@@ -82,6 +84,8 @@ struct Additive {
   std::optional<ContainedAcid> contains_acid;
   std::optional<Dispersal> dispersal;
   std::optional<Rate> limit;  // the most the supplier's document allows, on the mass it names
+  std::optional<Share> limit_of_finished_soap;  // the same where it names the finished soap
+  LabelData label;
 };
 
 /// The composition of a batter by share of its fats.
@@ -97,6 +101,7 @@ struct Formula {
   std::optional<Density> measured_density;  // plain batter, unwhipped; replaces the computed one
   std::optional<Share> water_lost_in_cure;  // share of the batter's water gone when it is sold
   std::optional<std::chrono::minutes> cure;
+  std::optional<Drying> drying;  // the course of the cure; then `water_lost_in_cure` is absent
   std::string note;  // the maker's own words; may be empty
 };
 
