@@ -1,0 +1,114 @@
+#include "chemistry/inci.h"
+
+#include "chemistry/inci_data.h"
+
+#include <algorithm>
+
+namespace brimwright::chemistry {
+namespace {
+
+using Amounts = std::vector<InciAmount>;
+
+/// "Sodium Olivate" -> "Potassium Olivate": the INCI pattern, from memory.
+std::string potassium_soap_name(const Fat& fat) {
+  const std::string sodium = "Sodium ";
+  return fat.inci_sodium_soap.starts_with(sodium)
+             ? "Potassium " + fat.inci_sodium_soap.substr(sodium.size())
+             : fat.inci_sodium_soap;
+}
+
+void put_fats_as_soap(Amounts& list, const Saponified& soap) {
+  const double sodium = soap.by_sodium.of_one();
+  for (const auto& f : soap.fats) {
+    put(list, {f.fat.inci_sodium_soap, f.sodium_soap + f.left * sodium});
+    put(list, {potassium_soap_name(f.fat), f.potassium_soap + f.left * (1 - sodium)});
+  }
+}
+
+void put_acids_as_salts(Amounts& list, const Saponified& soap) {
+  for (const auto& a : soap.acids) {
+    const AcidNames& names = inci_data().acid(a.acid);
+    put(list, {names.sodium_salt, a.sodium_salt});
+    put(list, {names.potassium_salt, a.potassium_salt});
+    put(list, {names.inci, a.left});
+    put(list, {inci_data().water, a.water});
+  }
+}
+
+void put_rests(Amounts& list, const Formula& formula, const Saponified& soap) {
+  for (std::size_t i = 0; i < formula.additives.size(); ++i) {
+    const auto& additive = formula.additives[i];
+    put_bought(list, additive.label, additive.name, additive.kind, soap.rest[i]);
+  }
+}
+
+Amounts as_saponified(const Formula& formula, const Saponified& soap) {
+  const InciData& names = inci_data();
+  Amounts list;
+  put_fats_as_soap(list, soap);
+  put(list, {names.water, soap.water});
+  put(list, {names.glycerol, soap.glycerol});
+  put(list, {names.wax_alcohols, soap.wax_alcohols});
+  put(list, {names.sodium_hydroxide, soap.naoh_left});
+  put(list, {names.potassium_hydroxide, soap.koh_left});
+  put_acids_as_salts(list, soap);
+  put_rests(list, formula, soap);
+  return list;
+}
+
+Amounts as_charged(const Formula& formula, const Charge& charge, const Saponified& soap) {
+  const InciData& names = inci_data();
+  Amounts list;
+  for (const auto& f : soap.fats) put(list, {f.fat.inci, f.charged});
+  put(list, {names.water, charge.water});
+  for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
+    put(list, {formula.alkalis[k].alkali == Alkali::sodium_hydroxide ? names.sodium_hydroxide
+                                                                     : names.potassium_hydroxide,
+               charge.alkalis[k]});
+  for (const auto& a : soap.acids) {
+    put(list, {names.acid(a.acid).inci, a.charged - a.water});
+    put(list, {names.water, a.water});
+  }
+  put_rests(list, formula, soap);
+  return list;
+}
+
+}  // namespace
+
+void put(Amounts& list, const InciAmount& more) {
+  if (!(more.mass > Mass())) return;
+  const auto same = [&](const InciAmount& a) {
+    return a.name == more.name && a.is_inci == more.is_inci;
+  };
+  const auto at = std::find_if(list.begin(), list.end(), same);
+  if (at == list.end()) {
+    list.push_back(more);
+    return;
+  }
+  at->mass += more.mass;
+  // What is in the piece for another reason too is no mere colour.
+  at->is_colour = at->is_colour && more.is_colour;
+}
+
+void put_bought(Amounts& list, const LabelData& label, const std::string& name, AdditiveKind kind,
+                Mass mass) {
+  const bool is_colour = kind == AdditiveKind::colour;
+  if (!label.says_composition()) {
+    const bool is_fragrance = kind == AdditiveKind::fragrance;
+    put(list, {is_fragrance ? inci_data().fragrance : name, mass, is_fragrance, is_colour});
+    return;
+  }
+  double sum = 0;
+  for (const auto& part : label.inci) sum += part.share.of_one();
+  for (const auto& part : label.inci)
+    put(list, {part.name == inci_data().water_in_english ? inci_data().water : part.name,
+               mass * (part.share.of_one() / sum), true, is_colour});
+}
+
+Amounts inci_amounts(const Formula& formula, const Charge& charge, InciConvention convention) {
+  const Saponified soap = saponified(formula, charge);
+  return convention == InciConvention::as_saponified ? as_saponified(formula, soap)
+                                                     : as_charged(formula, charge, soap);
+}
+
+}  // namespace brimwright::chemistry
