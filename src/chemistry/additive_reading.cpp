@@ -62,7 +62,8 @@ bool says_none(const Fields& entry, std::string_view key) {
   return entry.is_text(key) && entry.choice(key, {"none"}) == "none";
 }
 
-std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additive& additive) {
+std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additive& additive,
+                                               const FatTable& table) {
   const std::string key = "contains_fat";
   if (!entry.has(key)) {
     if (additive.kind == AdditiveKind::additive && names_something_fatty(additive.name))
@@ -74,7 +75,7 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
   }
   if (says_none(entry, key)) return std::nullopt;
   const Fields fields = entry.object(key);
-  ContainedFat contained{read_fat_id(fields, "fat"), above_zero_share(fields, "share")};
+  ContainedFat contained{read_fat_id(fields, "fat", table), above_zero_share(fields, "share")};
   fields.refuse_unknown();
   return contained;
 }
@@ -119,11 +120,11 @@ std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Addi
   return contained;
 }
 
-std::optional<Dispersal> read_dispersal(const Fields& entry) {
+std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& table) {
   const auto fields = entry.optional_object("dispersed_in");
   if (!fields) return std::nullopt;
   Dispersal dispersal;
-  dispersal.oil = read_fat_id(*fields, "fat");
+  dispersal.oil = read_fat_id(*fields, "fat", table);
   dispersal.oil_per_powder = fields->number("oil_per_colour");
   // Pigments are stirred into one to five times their weight of oil: common practice, no source.
   if (!(dispersal.oil_per_powder > 0 && dispersal.oil_per_powder <= 20))
@@ -135,7 +136,7 @@ std::optional<Dispersal> read_dispersal(const Fields& entry) {
   return dispersal;
 }
 
-Additive read_additive(const Fields& entry, AdditiveKind kind) {
+Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& table) {
   Additive additive;
   additive.kind = kind;
   additive.name = entry.text("name");
@@ -148,22 +149,22 @@ Additive read_additive(const Fields& entry, AdditiveKind kind) {
     additive.limit = read_positive_rate(entry, "limit", additive);
   additive.label = read_label_data(entry);
   additive.goes_into = read_goes_into(entry, kind);
-  additive.contains_fat = read_contained_fat(entry, additive);
+  additive.contains_fat = read_contained_fat(entry, additive, table);
   if (kind != AdditiveKind::fragrance)
     additive.contains_acid = read_contained_acid(entry, additive);
-  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry);
+  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, table);
   entry.refuse_unknown();
   return additive;
 }
 
 }  // namespace
 
-std::vector<Additive> read_additives(const Fields& formula) {
+std::vector<Additive> read_additives(const Fields& formula, const FatTable& table) {
   using enum AdditiveKind;
   std::vector<Additive> all;
   for (const auto& [key, kind] : {std::pair{"additives", additive},
                                   std::pair{"fragrances", fragrance}, std::pair{"colours", colour}})
-    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind));
+    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind, table));
   return all;
 }
 

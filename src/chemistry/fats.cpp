@@ -201,4 +201,9 @@ const Fat* FatTable::find(std::string_view id) const { return fat_called(id, fat
 
 std::vector<std::string> FatTable::ids() const { return ids_of(fats_); }
 
+const FatTable& shipped_table() {
+  static const FatTable table;
+  return table;
+}
+
 }  // namespace brimwright::chemistry

@@ -86,6 +86,8 @@ class FatTable {
  private:
   std::vector<Fat> fats_;
 };
+/// The shipped fats alone.
+const FatTable& shipped_table();
 
 /// Density of a fat at a temperature: the middle of its published range, moved along the published
 /// slope (data/densities.json). Without a published density: Lund's relation from the

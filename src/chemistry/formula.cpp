@@ -4,6 +4,7 @@
 #include "chemistry/batter.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/lye.h"
+#include "chemistry/user_fats.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -32,11 +33,11 @@ std::vector<Fields> needed_objects(const Fields& fields, std::string_view key,
   return entries;
 }
 
-std::vector<FormulaFat> read_fats(const Fields& fields) {
+std::vector<FormulaFat> read_fats(const Fields& fields, const FatTable& table) {
   std::vector<FormulaFat> fats;
   Share sum;
   for (const Fields& entry : needed_objects(fields, "fats", "list the fats with their shares")) {
-    FormulaFat fat = read_formula_fat(entry);
+    FormulaFat fat = read_formula_fat(entry, table);
     const bool twice = std::any_of(fats.begin(), fats.end(),
                                    [&](const auto& other) { return other.fat.id == fat.fat.id; });
     if (twice)
@@ -207,19 +208,20 @@ std::string name_of(GoesInto where) {
   return "batter";
 }
 
-Formula read_formula(const Fields& fields) {
+Formula read_formula(const Fields& fields, const FatTable& table) {
   (void)fields.optional_text("$schema");
   (void)fields.choice("schema", {"brimwright.formula/1"});
   Formula formula;
   formula.file = fields.file();
   formula.name = fields.text("name");
   formula.note = fields.optional_text("note").value_or("");
-  formula.fats = read_fats(fields);
+  (void)fats_file_named_in(fields);
+  formula.fats = read_fats(fields, table);
   formula.superfat = read_superfat(fields);
   formula.alkalis = read_alkalis(fields);
   formula.water = read_water(fields);
   formula.pour_temperature = read_pour_temperature(fields);
-  formula.additives = read_additives(fields);
+  formula.additives = read_additives(fields, table);
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
   if (fields.has("cure")) formula.cure = fields.duration("cure");
   if (fields.has("water_lost_in_cure"))

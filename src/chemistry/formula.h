@@ -110,6 +110,9 @@ struct Formula {
 /// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
 /// value, an additive named like an acid or like something fatty without saying which, an unknown
 /// fat (with the nearest known), more dispersing oil than the formula holds of it.
-Formula read_formula(const Fields& fields);
+///
+/// Fats are those of `table`: with the maker's own where the formula names a file of them
+/// ("fats_from"), which the caller has read.
+Formula read_formula(const Fields& fields, const FatTable& table = shipped_table());
 
 }  // namespace brimwright::chemistry

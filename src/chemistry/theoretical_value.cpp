@@ -8,7 +8,7 @@ namespace {
 // The most that CXS 210-1999, Table 2, allows common refined oils: 15 to 20 g/kg (from memory).
 constexpr Share usual_unsaponifiable = 2 * percent;
 // Titration and gas chromatography together: common practice, no source.
-constexpr double agreement = 0.01;
+constexpr double agreement = 0.02;
 
 struct Interval {
   double low, high;  // mg KOH/g
@@ -19,6 +19,10 @@ bool meet(Interval a, Interval b) { return a.low <= b.high && b.low <= a.high; }
 Interval allowed_by(const TheoreticalValue& theory) {
   return {theory.least.mg_koh_per_g() * (1 - agreement),
           theory.pure.high.mg_koh_per_g() * (1 + agreement)};
+}
+
+Interval interval_of(const SaponificationRange& stated, double factor) {
+  return {stated.low.mg_koh_per_g() * factor, stated.high.mg_koh_per_g() * factor};
 }
 
 std::string in_words(SaponificationValue low, SaponificationValue high) {
@@ -62,19 +66,23 @@ std::optional<TheoreticalValue> theoretical_value(const Fat& fat) {
   return theory;
 }
 
+bool is_naoh_value_by_profile(const Fat& fat, const SaponificationRange& stated) {
+  const auto theory = theoretical_value(fat);
+  if (!theory) return false;
+  const Interval allowed = allowed_by(*theory);
+  return !meet(interval_of(stated, 1), allowed) &&
+         meet(interval_of(stated, 1 / naoh_per_koh()), allowed);
+}
+
 std::optional<Remark> profile_disagreement(const Fat& fat, const SaponificationRange& stated) {
   const auto theory = theoretical_value(fat);
-  if (!theory) return std::nullopt;
-  const Interval said{stated.low.mg_koh_per_g(), stated.high.mg_koh_per_g()};
-  const Interval allowed = allowed_by(*theory);
-  if (meet(said, allowed)) return std::nullopt;
-  const bool as_naoh = meet({said.low / naoh_per_koh(), said.high / naoh_per_koh()}, allowed);
+  if (!theory || meet(interval_of(stated, 1), allowed_by(*theory))) return std::nullopt;
   return Remark{Severity::caution,
                 fat.name + ": the saponification value of " + in_words(stated.low, stated.high) +
                     " mg/g does not fit " +
                     (fat.kind == "wax_ester" ? "its mean molar mass" : "its fatty acids") +
                     ", which ask for " + in_words(theory->least, theory->pure.high) + " mg/g. " +
-                    (as_naoh ? "It looks like a NaOH value. " : "") +
+                    (is_naoh_value_by_profile(fat, stated) ? "It looks like a NaOH value. " : "") +
                     "Check both in the supplier's document before weighing lye."};
 }
 

@@ -22,9 +22,12 @@ struct TheoreticalValue {
 /// unsaponifiable matter is not stated, up to 2 % is allowed for.
 std::optional<TheoreticalValue> theoretical_value(const Fat& fat);
 
+/// True where `stated` lies outside what the fat's make-up allows, by more than 2 %, but fits it
+/// once divided by M(NaOH) / M(KOH).
+bool is_naoh_value_by_profile(const Fat& fat, const SaponificationRange& stated);
+
 /// A caution where `stated` lies wholly outside what the fat's make-up allows, by more than
-/// titration and chromatograph are good for (1 %): naming both and the likely slip. A value that
-/// would fit once divided by M(NaOH) / M(KOH) is called a NaOH value.
+/// titration and chromatograph are good for (2 %): naming both, and the likely slip.
 std::optional<Remark> profile_disagreement(const Fat& fat, const SaponificationRange& stated);
 
 }  // namespace brimwright::chemistry

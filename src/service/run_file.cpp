@@ -1,6 +1,7 @@
 #include "service/run_file.h"
 
 #include "chemistry/formula.h"
+#include "chemistry/user_fats.h"
 #include "moulds/mould_file.h"
 #include "units/fields.h"
 #include "units/printing.h"
@@ -32,7 +33,10 @@ moulds::Mould mould_named_in(const Fields& section, const moulds::Library& libra
 chemistry::Formula formula_named_in(const Fields& section, const moulds::Library& library) {
   const Fields file =
       Fields::read(library.resolve(section.text("formula"), section.place("formula")));
-  return chemistry::read_formula(file);
+  const auto own_fats = chemistry::fats_file_named_in(file);
+  if (!own_fats) return chemistry::read_formula(file);
+  const Fields fats = Fields::read(library.resolve(*own_fats, file.place("fats_from")));
+  return chemistry::read_formula(file, chemistry::FatTable(chemistry::read_user_fats(fats)));
 }
 
 /// "below_brim" or "depth", exactly one of them, under `key`.
