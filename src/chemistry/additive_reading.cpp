@@ -18,6 +18,8 @@ Share above_zero_share(const Fields& fields, std::string_view key) {
   return share;
 }
 
+}  // namespace
+
 /// Powders are lighter than Fields::density allows: loose mica lies at 0.2 to 0.4 g/ml, zinc
 /// oxide's crystals at 5.6 (data/densities.json).
 std::optional<Density> optional_powder_density(const Fields& fields, std::string_view key) {
@@ -32,12 +34,16 @@ std::optional<Density> optional_powder_density(const Fields& fields, std::string
   return density;
 }
 
+namespace {
+
 bool by_the_spoon(const Rate& rate) { return std::holds_alternative<SpecificVolume>(rate.amount); }
 
 bool is_zero(const Rate& rate) {
   if (const auto* share = std::get_if<Share>(&rate.amount)) return !(*share > Share());
   return !(std::get<SpecificVolume>(rate.amount).base() > 0);
 }
+
+}  // namespace
 
 Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive) {
   const Rate rate = entry.rate(key);
@@ -49,6 +55,8 @@ Rate read_positive_rate(const Fields& entry, std::string_view key, const Additiv
                     "cup's volume");
   return rate;
 }
+
+namespace {
 
 GoesInto read_goes_into(const Fields& entry, AdditiveKind kind) {
   if (kind != AdditiveKind::additive && !entry.has("goes_into")) return GoesInto::batter;
@@ -97,6 +105,8 @@ void refuse_fatty_acid(const std::string& name, const Place& where) {
                   "list it under \"fats\", such as \"stearic_acid\", with its share of them");
 }
 
+}  // namespace
+
 std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Additive& additive) {
   const std::string key = "acid";
   if (!entry.has(key)) {
@@ -119,6 +129,8 @@ std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Addi
   fields.refuse_unknown();
   return contained;
 }
+
+namespace {
 
 std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& table) {
   const auto fields = entry.optional_object("dispersed_in");

@@ -1,4 +1,5 @@
 #include "chemistry/batter.h"
+#include "chemistry/liquids.h"
 #include "chemistry/supplied_values.h"
 #include "units/printing.h"
 
@@ -52,6 +53,8 @@ std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per
   std::vector<Remark> cautions = supplied_value_cautions(formula);
   caution_on_limits(formula, per_fat, cautions);
   caution_on_strength(formula, per_fat, cautions);
+  const auto of_liquids = liquid_cautions(formula, per_fat);
+  cautions.insert(cautions.end(), of_liquids.begin(), of_liquids.end());
   return cautions;
 }
 

@@ -1,9 +1,12 @@
 #include "planning/weighing.h"
 
+#include "chemistry/liquids.h"
+#include "chemistry/salts.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace brimwright::planning {
@@ -222,9 +225,10 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
                       chemistry::alkalis_for(formula, weighed_masses(fats), weighed_masses(oils),
                                              weighed_masses(additives)),
                       scales);
-  const auto water =
-      weighed_water(chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats), scales);
-  weighing.water = water.weighed;
+  weighing.water_in_liquids = chemistry::water_in_liquids(formula, weighed_masses(additives));
+  const Mass all_water = chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats);
+  const auto water = weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids), scales);
+  weighing.water = water.weighed + weighing.water_in_liquids;
   weighing.aim = formula.superfat;
   weighing.superfat = superfat_of(formula, fats, oils, alkalis, additives);
   state_lye(weighing, formula, alkalis);
@@ -234,7 +238,7 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
   for (const auto& oil : oils)
     if (oil.weighed > Mass{}) all.push_back(oil);
   all.insert(all.end(), alkalis.begin(), alkalis.end());
-  all.push_back(water);
+  if (water.weighed > Mass{}) all.push_back(water);  // liquids may stand in for all of it
   all.insert(all.end(), additives.begin(), additives.end());
   for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
   return weighing;
@@ -270,8 +274,10 @@ void remark_on(Weighing& weighing, const Formula& formula) {
         {Severity::note, "The saponification ranges of " + remembered +
                              " are from memory, not read in their source; your supplier's value "
                              "for the lot is better."});
-  const auto cautions = chemistry::rate_cautions(formula, chemistry::proportions(formula));
-  weighing.remarks.insert(weighing.remarks.end(), cautions.begin(), cautions.end());
+  const auto per_fat = chemistry::proportions(formula);
+  for (const auto& remarks :
+       {chemistry::rate_cautions(formula, per_fat), chemistry::substance_remarks(formula, per_fat)})
+    weighing.remarks.insert(weighing.remarks.end(), remarks.begin(), remarks.end());
 }
 
 }  // namespace
