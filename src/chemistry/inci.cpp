@@ -9,19 +9,18 @@ namespace {
 
 using Amounts = std::vector<InciAmount>;
 
-/// "Sodium Olivate" -> "Potassium Olivate": the INCI pattern, from memory.
-std::string potassium_soap_name(const Fat& fat) {
-  const std::string sodium = "Sodium ";
-  return fat.inci_sodium_soap.starts_with(sodium)
-             ? "Potassium " + fat.inci_sodium_soap.substr(sodium.size())
-             : fat.inci_sodium_soap;
+/// Under its INCI name, or, where a maker's own fat has none, under the maker's name for it.
+void put_fat(Amounts& list, const std::string& inci, const std::string& otherwise, Mass mass) {
+  put(list, {inci.empty() ? otherwise : inci, mass, !inci.empty()});
 }
 
 void put_fats_as_soap(Amounts& list, const Saponified& soap) {
   const double sodium = soap.by_sodium.of_one();
   for (const auto& f : soap.fats) {
-    put(list, {f.fat.inci_sodium_soap, f.sodium_soap + f.left * sodium});
-    put(list, {potassium_soap_name(f.fat), f.potassium_soap + f.left * (1 - sodium)});
+    put_fat(list, f.fat.inci_sodium_soap, f.fat.name + ", saponified by NaOH",
+            f.sodium_soap + f.left * sodium);
+    put_fat(list, f.fat.inci_potassium_soap, f.fat.name + ", saponified by KOH",
+            f.potassium_soap + f.left * (1 - sodium));
   }
 }
 
@@ -59,7 +58,7 @@ Amounts as_saponified(const Formula& formula, const Saponified& soap) {
 Amounts as_charged(const Formula& formula, const Charge& charge, const Saponified& soap) {
   const InciData& names = inci_data();
   Amounts list;
-  for (const auto& f : soap.fats) put(list, {f.fat.inci, f.charged});
+  for (const auto& f : soap.fats) put_fat(list, f.fat.inci, f.fat.name, f.charged);
   put(list, {names.water, charge.water});
   for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
     put(list, {formula.alkalis[k].alkali == Alkali::sodium_hydroxide ? names.sodium_hydroxide

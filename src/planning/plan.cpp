@@ -2,6 +2,7 @@
 
 #include "planning/cost.h"
 #include "planning/decoration.h"
+#include "planning/fragrance.h"
 #include "planning/layers.h"
 #include "planning/topping.h"
 #include "units/printing.h"
@@ -59,54 +60,32 @@ DustTally dust_tally(const Dusting& dusting, const Pieces& pieces, const Scales&
   return {dusting.name, dusting.per_piece, rounded_up(all, scales.fine.reads)};
 }
 
-/// Dry matter and what is left of the water; additives' own water is counted as staying.
-std::optional<Mass> cured(const BatterTally& batter, const chemistry::Formula& formula) {
-  if (!formula.water_lost_in_cure) return std::nullopt;
+/// What dries out is the batter's water, in liquids too; other additives keep theirs.
+void cure_batter(BatterTally& batter, const chemistry::Formula& formula) {
   const double water = batter.weighing.water / batter.weighing.batter;
-  return batter.mass_each * (1 - water * formula.water_lost_in_cure->of_one());
+  batter.cure = cure_of(formula, batter.mass_each, water * batter.mass_each);
 }
 
-PieceTally piece_of(const Plan& plan, const Run& run) {
+PieceTally piece_of(const Plan& plan) {
   PieceTally piece;
-  piece.fresh = plan.pour.batter.mass_each;
-  piece.cured = cured(plan.pour.batter, run.pour.formula);
-  if (plan.pipe) {
-    piece.fresh += plan.pipe->batter.mass_each;
-    const auto topping = cured(plan.pipe->batter, run.pipe->formula);
-    piece.cured = piece.cured && topping ? std::optional(*piece.cured + *topping) : std::nullopt;
-  }
-  Mass dry;
   for (const auto& decoration : plan.perch)
-    dry += static_cast<double>(decoration.per_piece) * decoration.mass_each;
-  for (const auto& dust : plan.dust) dry += dust.each;
-  piece.fresh += dry;
-  if (piece.cured) *piece.cured += dry;
+    piece.fresh += static_cast<double>(decoration.per_piece) * decoration.mass_each;
+  for (const auto& dust : plan.dust) piece.fresh += dust.each;
+  piece.cured = piece.fresh;
+  std::vector<const BatterTally*> batters{&plan.pour.batter};
+  if (plan.pipe) batters.push_back(&plan.pipe->batter);
+  for (const BatterTally* batter : batters) {
+    piece.fresh += batter->mass_each;
+    piece.cured = piece.cured && batter->cure ? std::optional(*piece.cured + batter->cure->cured)
+                                              : std::nullopt;
+  }
   return piece;
 }
 
-void add(std::vector<Remark>& all, const std::vector<Remark>& more, const std::string& whose) {
+void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose) {
   for (const auto& remark : more)
-    all.push_back({remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text});
-}
-
-/// Work that can hurt. The usual cautions of lye and of hot, strong and sensitising things.
-std::vector<Remark> bench_cautions(const Run& run) {
-  std::vector<Remark> cautions = {
-      {Severity::caution,
-       "Lye burns skin and eyes and heats up as it dissolves. Goggles, gloves, long sleeves, fresh "
-       "air; add the alkali to the water, never water to alkali. Stainless steel or suitable "
-       "plastic, never aluminium. On skin: rinse long with water; in eyes: rinse and get help."},
-      {Severity::caution,
-       "Check these weights with a second source before a first making, and test a piece before "
-       "you sell. Local rules on chemicals, cosmetics and labels come first."}};
-  if (run.pipe || !run.perch.empty())
-    cautions.push_back({Severity::caution,
-                        "A piece that looks like food, or has small parts that come off, can be "
-                        "swallowed: mind the rules for look-alike products where you sell."});
-  if (!run.dust.empty())
-    cautions.push_back(
-        {Severity::caution, "Dust powders low and slowly, with a mask on, away from the fan."});
-  return cautions;
+    all.push_back(
+        {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, Topic::plan});
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -116,9 +95,10 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
     const bool is_used =
         std::any_of(lines.begin(), lines.end(), [&](const CostLine& l) { return l.name == name; });
     if (!is_used)
-      plan.cautions.push_back({Severity::note, "The price of \"" + name +
-                                                   "\" is not used: nothing of that name goes "
-                                                   "into this run."});
+      plan.cautions.push_back({{Severity::note, "The price of \"" + name +
+                                                    "\" is not used: nothing of that name goes "
+                                                    "into this run."},
+                               Topic::plan});
   }
 }
 
@@ -127,9 +107,10 @@ void warn_of_the_whip(Plan& plan) {
   if (!now || *now >= plan.pieces.make) return;
   const std::int64_t short_by = plan.pieces.make - *now;
   plan.cautions.push_back(
-      {Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) + " of " +
-                              std::to_string(plan.pieces.make) + " pieces: short by " +
-                              std::to_string(short_by) + ". Whip lighter or make more."});
+      {{Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) + " of " +
+                               std::to_string(plan.pieces.make) + " pieces: short by " +
+                               std::to_string(short_by) + ". Whip lighter or make more."},
+       Topic::plan});
 }
 
 void collect_cautions(Plan& plan, const Run& run) {
@@ -142,9 +123,13 @@ void collect_cautions(Plan& plan, const Run& run) {
   warn_of_unused_prices(plan, run);
   if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
       run.pour.losses.jugs == Mass{})
-    all.push_back({Severity::caution,
-                   "No batter is allowed for pot, jugs and overpour; most runs lose some."});
-  add(all, bench_cautions(run), "");
+    all.push_back({{Severity::caution,
+                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                   Topic::plan});
+  add(all, limit_cautions(run, plan), "");
+  for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "");
+  const auto bench = bench_cautions(run);
+  all.insert(all.end(), bench.begin(), bench.end());
   std::stable_sort(all.begin(), all.end(),
                    [](const Remark& a, const Remark& b) { return a.severity > b.severity; });
 }
@@ -162,7 +147,13 @@ Plan plan(const Run& run) {
     plan.perch.push_back(perch_tally(run, i, plan.pieces));
   for (const auto& dusting : run.dust)
     plan.dust.push_back(dust_tally(dusting, plan.pieces, run.scales));
-  plan.piece = piece_of(plan, run);
+  cure_batter(plan.pour.batter, run.pour.formula);
+  if (plan.pipe) cure_batter(plan.pipe->batter, run.pipe->formula);
+  plan.piece = piece_of(plan);
+  if (run.label) plan.label = label_draft(run, plan);
+  for (std::size_t i = 0; i < run.bottles.size(); ++i)
+    plan.bottles.push_back(bottle_tally(run, plan, run.bottles[i],
+                                        {run.file, "/bottles/" + std::to_string(i) + "/shared"}));
   if (run.money) plan.cost = cost_of(plan, *run.money);
   collect_cautions(plan, run);
   return plan;

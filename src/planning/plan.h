@@ -1,5 +1,8 @@
 #pragma once
 
+#include "planning/cautions.h"
+#include "planning/cure.h"
+#include "planning/label.h"
 #include "planning/run.h"
 #include "planning/weighing.h"
 #include "units/money.h"
@@ -28,6 +31,7 @@ struct BatterTally {
   Density density_computed;  // of the plain batter, from its ingredients
   Mass in_pieces, lost;
   Weighing weighing;
+  std::optional<PartCure> cure = {};  // of the part in one piece; when its formula tells
 };
 
 struct LayerTally {
@@ -86,7 +90,20 @@ struct Cost {
 
 struct PieceTally {
   Mass fresh;
-  std::optional<Mass> cured;  // when each formula says how much of its water is lost
+  std::optional<Mass> cured;  // when each formula says how its water is lost
+};
+
+/// A bottle of fragrance over the batters.
+struct BottleTally {
+  struct Part {
+    std::string name;  // "Base", "Topping"
+    Mass gives, step;
+    Share of_batter;
+  };
+  std::string name;
+  Mass holds;
+  std::vector<Part> parts;
+  std::vector<Remark> remarks;
 };
 
 /// Everything a run needs, computed. A value: reports are pure functions of it.
@@ -99,7 +116,9 @@ struct Plan {
   std::vector<DustTally> dust;
   PieceTally piece;
   std::optional<Cost> cost;
-  std::vector<Remark> cautions;  // worst first
+  std::optional<LabelDraft> label;  // when the run asks for one
+  std::vector<BottleTally> bottles;
+  std::vector<Caution> cautions;  // worst first
 };
 
 /// Plans `run`: pieces, volume to mass by each batter's own density, losses, batter to make,

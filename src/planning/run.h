@@ -2,6 +2,8 @@
 
 #include "chemistry/formula.h"
 #include "moulds/mould.h"
+#include "planning/lightest_piece.h"
+#include "planning/net_quantity.h"
 #include "units/money.h"
 #include "units/quantity.h"
 #include "units/rate.h"
@@ -30,6 +32,7 @@ struct LayerColour {
   std::string name;
   Rate rate;
   std::optional<Density> bulk_density;
+  chemistry::LabelData label = {};
 };
 
 /// How much of the base one layer takes. All layers of a pour are said in one way; one may take the
@@ -111,12 +114,30 @@ struct Decoration {
   Share spares;     // cast beyond what the pieces need
   Share melt_loss;  // of what is melted: film, skin, steam
   Mass jug_film;    // left in the jug at each fill
+  chemistry::LabelData label = {};
 };
 
 /// A powder dusted over each piece, by what is used up.
 struct Dusting {
   std::string name;
   Mass per_piece;
+  chemistry::LabelData label = {};
+};
+
+/// A bottle of fragrance to be used up over the batters of a run.
+enum class SharingWay { by_rate, half_in_each };
+struct Bottle {
+  std::string name;
+  Mass holds;
+  SharingWay way = SharingWay::by_rate;
+};
+
+/// The label wanted: whose rules it follows, and how much the finished pieces differ.
+struct LabelOrder {
+  Market market = Market::EU;
+  PieceSpread spread;
+  bool e_mark = false;
+  std::optional<Mass> states;  // what her labels already say
 };
 
 struct Scale {
@@ -151,6 +172,8 @@ struct Run {
   std::vector<Dusting> dust;
   Scales scales;
   std::optional<Purse> money;
+  std::optional<LabelOrder> label = {};
+  std::vector<Bottle> bottles = {};
 };
 
 }  // namespace brimwright::planning
