@@ -34,11 +34,17 @@ void put_acids_as_salts(Amounts& list, const Saponified& soap) {
   }
 }
 
-void put_rests(Amounts& list, const Formula& formula, const Saponified& soap) {
-  for (std::size_t i = 0; i < formula.additives.size(); ++i) {
-    const auto& additive = formula.additives[i];
-    put_bought(list, additive.label, additive.name, additive.kind, soap.rest[i]);
-  }
+/// A liquid's composition less its water, which is counted apart.
+LabelData dry_part(LabelData label) {
+  std::erase_if(label.inci, [](const InciShare& part) {
+    return part.name == inci_data().water || part.name == inci_data().water_in_english;
+  });
+  return label;
+}
+
+void put_rest(Amounts& list, const Additive& additive, Mass rest) {
+  const LabelData label = additive.liquid ? dry_part(additive.label) : additive.label;
+  put_bought(list, label, additive.name, additive.kind, rest);
 }
 
 Amounts as_saponified(const Formula& formula, const Saponified& soap) {
@@ -51,24 +57,51 @@ Amounts as_saponified(const Formula& formula, const Saponified& soap) {
   put(list, {names.sodium_hydroxide, soap.naoh_left});
   put(list, {names.potassium_hydroxide, soap.koh_left});
   put_acids_as_salts(list, soap);
-  put_rests(list, formula, soap);
+  put(list, {names.salt, soap.salt});
+  for (std::size_t i = 0; i < formula.additives.size(); ++i)
+    put_rest(list, formula.additives[i], soap.rest[i]);
   return list;
 }
 
-Amounts as_charged(const Formula& formula, const Charge& charge, const Saponified& soap) {
+void put_acid(Amounts& list, const ContainedAcid& acid, Mass additive) {
+  const AcidNames& names = inci_data().acid(acid.name);
+  const Mass mass = additive * acid.share.of_one();
+  put(list, {names.inci, mass * names.acid_share});
+  put(list, {inci_data().water, mass * (1 - names.acid_share)});
+}
+
+void put_additive(Amounts& list, const Additive& additive, Mass mass) {
+  if (additive.liquid && additive.label.says_composition()) {
+    put_bought(list, additive.label, additive.name, additive.kind, mass);
+    return;
+  }
+  if (const auto& part = additive.contains_fat)
+    put_fat(list, part->fat.inci, part->fat.name, mass * part->share.of_one());
+  if (additive.contains_acid) put_acid(list, *additive.contains_acid, mass);
+  if (additive.liquid) {
+    put(list, {inci_data().water, mass * additive.liquid->water.of_one()});
+    put(list, {inci_data().salt, mass * additive.liquid->salt.of_one()});
+  }
+  put_rest(list, additive, mass * rest_of(additive).of_one());
+}
+
+Amounts as_charged(const Formula& formula, const Charge& charge) {
   const InciData& names = inci_data();
   Amounts list;
-  for (const auto& f : soap.fats) put_fat(list, f.fat.inci, f.fat.name, f.charged);
+  for (std::size_t j = 0; j < formula.fats.size(); ++j)
+    put_fat(list, formula.fats[j].fat.inci, formula.fats[j].fat.name, charge.fats[j]);
   put(list, {names.water, charge.water});
   for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
     put(list, {formula.alkalis[k].alkali == Alkali::sodium_hydroxide ? names.sodium_hydroxide
                                                                      : names.potassium_hydroxide,
                charge.alkalis[k]});
-  for (const auto& a : soap.acids) {
-    put(list, {names.acid(a.acid).inci, a.charged - a.water});
-    put(list, {names.water, a.water});
+  for (std::size_t i = 0; i < formula.additives.size(); ++i) {
+    const Additive& additive = formula.additives[i];
+    if (additive.dispersal)
+      put_fat(list, additive.dispersal->oil.inci, additive.dispersal->oil.name,
+              charge.extra_oils[i]);
+    put_additive(list, additive, charge.additives[i]);
   }
-  put_rests(list, formula, soap);
   return list;
 }
 
@@ -105,9 +138,9 @@ void put_bought(Amounts& list, const LabelData& label, const std::string& name, 
 }
 
 Amounts inci_amounts(const Formula& formula, const Charge& charge, InciConvention convention) {
-  const Saponified soap = saponified(formula, charge);
-  return convention == InciConvention::as_saponified ? as_saponified(formula, soap)
-                                                     : as_charged(formula, charge, soap);
+  return convention == InciConvention::as_saponified
+             ? as_saponified(formula, saponified(formula, charge))
+             : as_charged(formula, charge);
 }
 
 }  // namespace brimwright::chemistry

@@ -30,8 +30,9 @@ void put_bought(std::vector<InciAmount>& list, const LabelData& label, const std
 
 /// Ingredients of a batter before any water has dried out, in the formula's order, each name once;
 /// the masses sum to the charge. As saponified: the fat that stays unsaponified counts with its
-/// soap, as nobody knows which fat it is; what is impure in the alkali counts as Aqua. As charged:
-/// the alkali as weighed; fats and acids in additives under their own names.
+/// soap, as nobody knows which fat it is; what is impure in the alkali and the water in liquids
+/// count as Aqua. As charged: the alkali as weighed; fats and acids in additives under their own
+/// names; a liquid whole under its INCI name, or, without one, by what is in it.
 std::vector<InciAmount> inci_amounts(const Formula& formula, const Charge& charge,
                                      InciConvention convention);
 

@@ -22,6 +22,7 @@ InciData read_inci_data() {
                 .fragrance_in_english = names.text("fragrance_in_english"),
                 .glycerol = names.text("glycerol"),
                 .wax_alcohols = names.text("wax_alcohols"),
+                .salt = names.text("salt"),
                 .sodium_hydroxide = names.text("NaOH"),
                 .potassium_hydroxide = names.text("KOH"),
                 .glycerol_g_per_mol = masses.number("glycerol_g_per_mol"),

@@ -14,7 +14,8 @@ struct AcidNames {
 };
 
 struct InciData {
-  std::string water, water_in_english, fragrance, fragrance_in_english, glycerol, wax_alcohols;
+  std::string water, water_in_english, fragrance, fragrance_in_english, glycerol, wax_alcohols,
+      salt;
   std::string sodium_hydroxide, potassium_hydroxide;
   double glycerol_g_per_mol, water_g_per_mol;
   std::vector<AcidNames> acids;

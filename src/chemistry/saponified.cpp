@@ -144,27 +144,35 @@ void neutralise(const ChargedAcid& acid, double share, const Alkalis& alkalis, S
        .left = pure * (1 - share)});
 }
 
-std::vector<Mass> rests_of(const Formula& formula, const Charge& charge) {
-  std::vector<Mass> rests;
+/// Water and salt of the liquids, and what else the additives bring.
+void add_unchanged(const Formula& formula, const Charge& charge, Saponified& result) {
   for (std::size_t i = 0; i < formula.additives.size(); ++i) {
-    const auto& additive = formula.additives[i];
-    const double fat = additive.contains_fat ? additive.contains_fat->share.of_one() : 0;
-    const double acid = additive.contains_acid ? additive.contains_acid->share.of_one() : 0;
-    rests.push_back(charge.additives[i] * std::max(0.0, 1 - fat - acid));
+    const Additive& additive = formula.additives[i];
+    result.rest.push_back(charge.additives[i] * rest_of(additive).of_one());
+    if (!additive.liquid) continue;
+    result.water += charge.additives[i] * additive.liquid->water.of_one();
+    result.salt += charge.additives[i] * additive.liquid->salt.of_one();
   }
-  return rests;
 }
 
 double share_done(double have, double need) { return need > 0 ? std::min(1.0, have / need) : 0; }
 
 }  // namespace
 
+Share rest_of(const Additive& additive) {
+  Share named;
+  if (additive.contains_fat) named = named + additive.contains_fat->share;
+  if (additive.contains_acid) named = named + additive.contains_acid->share;
+  if (additive.liquid) named = named + additive.liquid->water + additive.liquid->salt;
+  return std::max(Share(), whole - named);
+}
+
 Mass Charge::total() const {
   return sum_of(fats) + sum_of(extra_oils) + sum_of(alkalis) + sum_of(additives) + water;
 }
 
 Mass Saponified::total() const {
-  Mass sum = glycerol + wax_alcohols + water + naoh_left + koh_left + sum_of(rest);
+  Mass sum = glycerol + wax_alcohols + water + salt + naoh_left + koh_left + sum_of(rest);
   for (const auto& f : fats) sum += f.sodium_soap + f.potassium_soap + f.left;
   for (const auto& a : acids) sum += a.water + a.sodium_salt + a.potassium_salt + a.left;
   return sum;
@@ -191,7 +199,7 @@ Saponified saponified(const Formula& formula, const Charge& charge) {
   for (const auto& acid : acids) neutralise(acid, neutralised, alkalis, result);
   result.naoh_left = alkalis.mass_of_sodium(mol_left);
   result.koh_left = alkalis.mass_of_potassium(mol_left);
-  result.rest = rests_of(formula, charge);
+  add_unchanged(formula, charge, result);
   result.saponified = Share::of_one(saponified);
   result.by_sodium = Share::of_one(alkalis.sodium());
   return result;

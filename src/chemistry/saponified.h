@@ -26,6 +26,9 @@ struct FatOutcome {
   Mass left;  // unsaponified: the superfat
 };
 
+/// What is in an additive beside its named fat and acid, and beside a liquid's water and salt.
+Share rest_of(const Additive& additive);
+
 /// What became of one acid. `water` is what was in the acid as bought.
 struct AcidOutcome {
   std::string acid;  // as in data/neutralisation.json
@@ -40,11 +43,13 @@ struct Saponified {
   std::vector<AcidOutcome> acids;
   Mass glycerol;
   Mass wax_alcohols;
-  Mass water;  // of the lye, formed, and what is impure in the alkali
+  Mass water;  // of the lye and of liquids, formed, and what is impure in the alkali
+  Mass salt;   // of liquids
   Mass naoh_left, koh_left;
-  std::vector<Mass> rest;  // of each additive: what is neither its named fat nor its acid
-  Share saponified;        // of all fat
-  Share by_sodium;         // of what the alkalis do, by equivalents
+  /// Of each additive: what is neither its named fat nor its acid, nor a liquid's water and salt.
+  std::vector<Mass> rest;
+  Share saponified;  // of all fat
+  Share by_sodium;   // of what the alkalis do, by equivalents
 
   Mass total() const;
 };

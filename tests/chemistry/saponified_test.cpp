@@ -148,6 +148,34 @@ TEST_CASE("two alkalis make two soaps of one fat, by equivalents", "[chemistry]"
   CHECK_THAT(named(list, "Potassium Olivate").mass / gram, WithinAbs(0.25 * 1086.04, 0.03));
 }
 
+TEST_CASE("milk lists whole as charged, and by what it became as saponified", "[chemistry]") {
+  // 100 g of milk: 88 g water, 3 g fat (value 226), 0.1 g salt, 8.9 g else; in 1000 g of olive.
+  Additive milk;
+  milk.name = "milk";
+  milk.rate = Rate{10 * percent, RateBasis::fats};
+  milk.liquid = Liquid{88 * percent, 5 * percent, 0.1 * percent, {}, false, "a label"};
+  Fat fat = *find_fat("tallow");
+  milk.contains_fat = ContainedFat{fat, 3 * percent};
+  milk.label.inci = {{"Lac", whole}};
+  Formula formula = test::plain_olive();
+  formula.additives = {milk};
+  const Charge charge{{1000 * gram}, {Mass()}, {140 * gram}, {100 * gram}, 200 * gram};
+  const auto put_in = inci_amounts(formula, charge, InciConvention::as_charged);
+  CHECK_THAT(named(put_in, "Lac").mass / gram, WithinAbs(100, 1e-9));
+  CHECK_THAT(named(put_in, "Aqua").mass / gram, WithinAbs(200, 1e-9));
+  const auto became = inci_amounts(formula, charge, InciConvention::as_saponified);
+  CHECK_THAT(named(became, "Lac").mass / gram, WithinAbs(8.9, 1e-9));
+  CHECK_THAT(named(became, "Aqua").mass / gram, WithinAbs(288, 1e-9));
+  CHECK_THAT(named(became, "Sodium Chloride").mass / gram, WithinAbs(0.1, 1e-9));
+  CHECK(named(became, "Sodium Tallowate").mass > 3 * gram);
+  // Without a name of its own it is listed by what is in it, in both ways.
+  formula.additives[0].label.inci.clear();
+  const auto split = inci_amounts(formula, charge, InciConvention::as_charged);
+  CHECK_THAT(named(split, "Aqua").mass / gram, WithinAbs(288, 1e-9));
+  CHECK_THAT(named(split, "Tallow").mass / gram, WithinAbs(3, 1e-9));
+  CHECK_FALSE(named(split, "milk").is_inci);
+}
+
 TEST_CASE("an additive is listed by the names of what is in it", "[chemistry]") {
   std::vector<InciAmount> list;
   const LabelData lactate{{{"Sodium Lactate", 60 * percent}, {"Water", 40 * percent}}, {}, ""};
@@ -160,15 +188,20 @@ TEST_CASE("an additive is listed by the names of what is in it", "[chemistry]") 
   CHECK_FALSE(named(list, "rose clay").is_inci);
 }
 
-/// Any formula whose acids are known by name.
+/// Any formula whose acids are known by name; some additives are liquids, some have INCI names.
 Formula any_labelled_formula() {
   Formula formula = test::any_formula();
-  for (auto& additive : formula.additives)
+  for (auto& additive : formula.additives) {
     if (additive.contains_acid) {
       const Acid acid = *rc::gen::elementOf(shipped_acids());
       additive.contains_acid->name = acid.name;
       additive.contains_acid->koh_g_per_g = acid.koh_g_per_g;
     }
+    if (*rc::gen::arbitrary<bool>() && rest_of(additive) > 50 * percent)
+      additive.liquid = Liquid{40 * percent, 5 * percent, 2 * percent, {}, false, ""};
+    if (*rc::gen::arbitrary<bool>())
+      additive.label.inci = {{"Aqua", 70 * percent}, {"Something", 30 * percent}};
+  }
   return formula;
 }
 
