@@ -24,6 +24,11 @@ Fat read_milk_fat(const Fields& entry) {
   fat.id = entry.text("id");
   fat.name = entry.text("name");
   fat.kind = "triglyceride";
+  fat.inci = entry.text("inci");
+  fat.inci_sodium_soap = entry.text("inci_sodium_soap");
+  fat.inci_potassium_soap = entry.text("inci_potassium_soap");
+  fat.inci_sodium_soap_confidence = fat.inci_potassium_soap_confidence =
+      "low (memory): check the INCI dictionary";
   const Fields sv = entry.object("saponification_value_mg_koh_per_g");
   const double low = sv.number("min"), high = sv.number("max");
   fat.saponification = {SaponificationValue::mg_koh_per_g(low),

@@ -45,7 +45,8 @@ void refuse_one_acid_twice(const Formula& formula, const Additive& one, const Ad
   if (!one.contains_acid || !other.contains_acid) return;
   if (one.contains_acid->name != other.contains_acid->name) return;
   if (one.liquid.has_value() == other.liquid.has_value()) return;
-  const auto& [liquid, additive] = one.liquid ? std::tie(one, other) : std::tie(other, one);
+  const Additive& liquid = one.liquid ? one : other;
+  const Additive& additive = one.liquid ? other : one;
   throw UserError(place_of_additives(formula),
                   "\"" + one.contains_acid->name + "\" counts twice: in the liquid \"" +
                       liquid.name + "\" and in \"" + additive.name + "\"",
