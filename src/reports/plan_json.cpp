@@ -1,4 +1,5 @@
 #include "reports/json_numbers.h"
+#include "reports/label_report.h"
 #include "reports/plan_report.h"
 
 #include <nlohmann/json.hpp>
@@ -63,6 +64,7 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
   json["brimful_ml"] = ml(pour.brimful);
   json["depth_mm"] = mm(pour.line);
   json["below_brim_mm"] = mm(pour.headspace);
+  json["cure"] = cure_json(pour.batter);
   json["ml_per_mm"] = to_decimals(pour.surface * millimetre / millilitre, 3);
   Json layers = Json::array();
   for (const auto& layer : pour.layers)
@@ -88,6 +90,7 @@ Json pipe_json(const planning::PipeTally& pipe, const planning::Run& run) {
   json["overrun_percent"] = to_decimals(100 * pipe.overrun, 1);
   json["loads"] = count_or_null(pipe.loads);
   json["pieces_now"] = count_or_null(pipe.pieces_now);
+  json["cure"] = cure_json(pipe.batter);
   return json;
 }
 
@@ -112,8 +115,8 @@ Json piece_json(const planning::Plan& plan) {
   const auto& piece = plan.piece;
   return {{"fresh_g", to_decimals(piece.fresh / gram, 1)},
           {"cured_g", piece.cured ? Json(to_decimals(*piece.cured / gram, 1)) : Json(nullptr)},
-          // A label's weight needs the lightest believable piece, which is not reckoned yet.
-          {"label_g", nullptr},
+          {"label_g", plan.label && plan.label->net ? Json(grams(plan.label->net->stated))
+                                                    : Json(nullptr)},
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
 }
 
@@ -143,10 +146,14 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
   json["dust"] = Json::array();
   for (const auto& dust : plan.dust)
     json["dust"].push_back({{"name", dust.name}, {"g", grams(dust.make)}});
+  json["bottles"] = bottles_json(plan);
   json["piece"] = piece_json(plan);
+  json["label"] = label_json(plan);
   json["cautions"] = Json::array();
   for (const auto& caution : plan.cautions)
-    json["cautions"].push_back({{"severity", name_of(caution.severity)}, {"text", caution.text}});
+    json["cautions"].push_back({{"severity", name_of(caution.severity)},
+                                {"topic", name_of(caution.topic)},
+                                {"text", caution.text}});
   return json.dump(2) + "\n";
 }
 

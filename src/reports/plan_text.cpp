@@ -1,4 +1,5 @@
 #include "reports/gauge_report.h"
+#include "reports/label_report.h"
 #include "reports/plan_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -173,8 +174,10 @@ std::string piece_text(const planning::Plan& plan) {
   text +=
       line("Fresh " + grams(plan.piece.fresh) + "; " +
            (plan.piece.cured ? "after the cure about " + grams(*plan.piece.cured) + "."
-                             : "the cured weight needs \"water_lost_in_cure\" in each formula."));
-  return text + "\n";
+                             : "the cured weight needs \"water_lost_in_cure\" or \"drying\" in "
+                               "each formula."));
+  if (!plan.label) text += line("Label: the run asks for none (section \"label\").");
+  return text + cure_text(plan) + "\n";
 }
 
 std::string remarks_text(const planning::Plan& plan, bool dangers) {
@@ -208,7 +211,8 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
 std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   const std::string dangers = remarks_text(plan, true);
   return (dangers.empty() ? "" : dangers + "\n") + head_text(plan, run) + pour_text(plan, run) +
-         pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + piece_text(plan) +
+         pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + bottles_text(plan) +
+         piece_text(plan) + label_text(plan) +
          "WATCH OUT\n" + remarks_text(plan, false);
 }
 

@@ -3,6 +3,7 @@
 #include "chemistry/formula.h"
 #include "chemistry/user_fats.h"
 #include "moulds/mould_file.h"
+#include "service/label_reading.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -61,6 +62,7 @@ planning::LayerColour layer_colour(const Fields& fields) {
   if (by_spoon && !colour.bulk_density)
     throw UserError(fields.place("rate"), "is by the spoon and the powder has no bulk density",
                     "give \"bulk_density\", such as \"0.3 g/ml\": weigh a level spoon to find it");
+  colour.label = chemistry::read_label_data(fields);
   fields.refuse_unknown();
   return colour;
 }
@@ -186,6 +188,7 @@ planning::Decoration decoration(const Fields& fields, const moulds::Library& lib
   if (fields.choice("made_of", {"one cast", "two halves"}) == "two halves")
     result.form = planning::CastForm::two_halves;
   result.per_piece = fields.whole_number("per_piece", 1, 1000);
+  result.label = chemistry::read_label_data(fields);
   fields.refuse_unknown();
   return result;
 }
@@ -246,10 +249,13 @@ Run read_run(const std::string& path, const moulds::Library& library,
     run.pipe = pipe_section(*pipe, losses.object("pipe"), library);
   for (const auto& perch : fields.objects("perch")) run.perch.push_back(decoration(perch, library));
   for (const auto& dust : fields.objects("dust")) {
-    run.dust.push_back({dust.text("name"), dust.positive_mass("per_piece")});
+    run.dust.push_back({dust.text("name"), dust.positive_mass("per_piece"),
+                        chemistry::read_label_data(dust)});
     dust.refuse_unknown();
   }
   if (const auto money = fields.optional_object("money")) run.money = money_section(*money);
+  run.label = read_label_order(fields);
+  run.bottles = read_bottles(fields);
   losses.refuse_unknown();
   fields.refuse_unknown();
   return run;
