@@ -84,12 +84,13 @@ double fat_heat_capacity_kj_per_kg_k(Temperature at) {
   return 1.9842 + 1.4733e-3 * t - 4.8008e-6 * t * t;
 }
 
-Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, Mass fats,
-                              Temperature fats_at, Mass other) {
+Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, const FatsCharge& fats,
+                              Temperature fats_at) {
   const auto middle = Temperature::in_celsius((lye_at.celsius() + fats_at.celsius()) / 2);
   const double of_lye = lye.heat_capacity_kj_per_k(middle);
-  const double of_fats = fats / kilogram * fat_heat_capacity_kj_per_kg_k(middle) +
-                         other / kilogram * other_kj_per_kg_k;
+  const double of_fats = fats.fats / kilogram * fat_heat_capacity_kj_per_kg_k(middle) +
+                         fats.water / kilogram * water_heat_capacity_kj_per_kg_k +
+                         fats.other / kilogram * other_kj_per_kg_k;
   return Temperature::in_celsius((of_lye * lye_at.celsius() + of_fats * fats_at.celsius()) /
                                  (of_lye + of_fats));
 }

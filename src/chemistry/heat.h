@@ -47,9 +47,16 @@ PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperatu
 /// 1.9842 + 1.4733e-3 t - 4.8008e-6 t^2, t in degC.
 double fat_heat_capacity_kj_per_kg_k(Temperature at);
 
+/// What the lye is stirred into, all of one temperature.
+struct FatsCharge {
+  Mass fats;
+  Mass water;  // of liquids for the batter
+  Mass other;  // colours, clays, milk's solids
+};
+
 /// What lye and fats have when they meet, before the soap's own heat comes. A fat that is set takes
-/// heat to melt, so then the batter is cooler. `other` goes in as warm as the fats.
-Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, Mass fats,
-                              Temperature fats_at, Mass other);
+/// heat to melt, so then the batter is cooler.
+Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, const FatsCharge& fats,
+                              Temperature fats_at);
 
 }  // namespace brimwright::chemistry

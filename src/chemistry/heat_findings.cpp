@@ -149,7 +149,7 @@ HeatQuestion read_heat_question(const Fields& bench) {
 }
 
 HeatFindings heat_findings(const HeatQuestion& question, const std::string& name, LyeCharge lye,
-                           Mass plain_water, Mass fats, Mass other) {
+                           Mass plain_water, const FatsCharge& fats) {
   const Mass ice = plain_water * question.ice_share.of_one();
   lye.water -= ice;
   lye.ice += ice;
@@ -159,8 +159,7 @@ HeatFindings heat_findings(const HeatQuestion& question, const std::string& name
   findings.assumed = !question.lye_made_at;
   findings.peak = peak_of(lye, findings.water_at, findings.alkali_at);
   if (question.lye_used_at && question.fats_at)
-    findings.at_pour =
-        mixed_temperature(lye, *question.lye_used_at, fats, *question.fats_at, other);
+    findings.at_pour = mixed_temperature(lye, *question.lye_used_at, fats, *question.fats_at);
   remark_on_peak(findings, name, lye);
   tell_cooling(findings, question, lye);
   remark_on_crystals(findings, question, lye);

@@ -41,9 +41,9 @@ struct HeatFindings {
   std::vector<Remark> remarks;
 };
 
-/// `lye` with the plain water all liquid (the question's ice share is taken of `plain_water`);
-/// `other` joins the fats and the lye. Remarks begin with `name`.
+/// `lye` with its plain water all liquid: the question's ice share is taken of `plain_water`.
+/// Remarks begin with `name`.
 HeatFindings heat_findings(const HeatQuestion& question, const std::string& name, LyeCharge lye,
-                           Mass plain_water, Mass fats, Mass other);
+                           Mass plain_water, const FatsCharge& fats);
 
 }  // namespace brimwright::chemistry

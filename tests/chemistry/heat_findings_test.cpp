@@ -18,7 +18,8 @@ LyeCharge thirty_three_percent() {
 }
 
 HeatFindings findings(const std::string& bench) {
-  return heat_findings(read(bench), "Base", thirty_three_percent(), 200 * gram, 700 * gram, Mass());
+  return heat_findings(read(bench), "Base", thirty_three_percent(), 200 * gram,
+                       {700 * gram, {}, {}});
 }
 
 bool is_said(const HeatFindings& found, const std::string& part) {
@@ -65,7 +66,7 @@ TEST_CASE("lye kept where it may crystallise is warned of", "[chemistry]") {
 
 TEST_CASE("KOH's peak is said to be above the real one", "[chemistry]") {
   const LyeCharge koh = {{{Alkali::potassium_hydroxide, 100 * gram}}, 200 * gram, Mass(), Mass()};
-  const HeatFindings found = heat_findings({}, "Soft", koh, 200 * gram, Mass(), Mass());
+  const HeatFindings found = heat_findings({}, "Soft", koh, 200 * gram, {});
   CHECK(is_said(found, "the real lye stays cooler"));
   CHECK(found.remarks.front().severity == Severity::danger);
 }

@@ -128,8 +128,8 @@ TEST_CASE("lye and fats meet between their temperatures, nearer the fats", "[che
   // By hand: 300 g of lye at 40 degC with 3.57 kJ/(kg K) is 1.071 kJ/K, 700 g of fats at 30 degC
   // with 1.98 + 0.00147 x 35 = 2.03 kJ/(kg K) (Choi and Okos 1986) is 1.421 kJ/K:
   // (1.071 x 40 + 1.421 x 30) / 2.492 = 34.3 degC.
-  const Temperature met =
-      mixed_temperature(charge(naoh, 100, 200), celsius(40), 700 * gram, celsius(30), Mass());
+  const Temperature met = mixed_temperature(charge(naoh, 100, 200), celsius(40),
+                                            {700 * gram, Mass(), Mass()}, celsius(30));
   CHECK_THAT(met.celsius(), WithinAbs(34.3, 0.1));
 }
 
