@@ -90,6 +90,18 @@ void caution_on_lye_liquid(const Additive& additive, std::vector<Remark>& cautio
                             "first and add the brine cold, or some of either stays undissolved."});
 }
 
+/// The lye on the bench is stronger than the batter's while some of its water is still in the jug
+/// of milk.
+void tell_pot_strength(const Formula& formula, const Proportions& per_fat,
+                       std::vector<Remark>& cautions) {
+  const Share pot = per_fat.pot_strength, batter = per_fat.lye_strength;
+  if ((pot - batter).in_percent() < 0.5) return;
+  cautions.push_back(
+      {Severity::note, formula.name + ": the lye is " + in_percent(pot) +
+                           " strong in its pot and " + in_percent(batter) +
+                           " in the batter, once the liquids have brought their water."});
+}
+
 void caution_on_sugar(const Formula& formula, const Proportions& per_fat,
                       std::vector<Remark>& cautions) {
   double sugar = 0;
@@ -184,6 +196,7 @@ std::vector<Remark> liquid_cautions(const Formula& formula, const Proportions& p
       cautions.push_back({Severity::note, "The composition of " + additive.name +
                                               " is from memory; your label's figures are better."});
   });
+  tell_pot_strength(formula, per_fat, cautions);
   caution_on_sugar(formula, per_fat, cautions);
   caution_on_salt(formula, per_fat, cautions);
   return cautions;

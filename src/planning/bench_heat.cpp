@@ -55,4 +55,19 @@ chemistry::HeatFindings heat_of(const chemistry::HeatQuestion& question,
                                   plain_water_of(weighing), fats_charge_of(formula, weighing));
 }
 
+chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
+                                    const chemistry::Formula& formula, const LyePot& pot) {
+  LyeCharge lye;
+  lye.water = pot.water;
+  for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
+    const double purity = formula.alkalis[k].purity.of_one();
+    lye.alkalis.push_back({formula.alkalis[k].alkali, pot.alkalis[k].weighed * purity});
+    lye.other += pot.alkalis[k].weighed * (1 - purity);
+  }
+  chemistry::HeatQuestion of_pot = question;
+  of_pot.fats_at.reset();
+  of_pot.batter_limit.reset();
+  return chemistry::heat_findings(of_pot, "Shared lye", lye, pot.water, {});
+}
+
 }  // namespace brimwright::planning

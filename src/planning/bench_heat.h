@@ -2,6 +2,7 @@
 
 #include "chemistry/formula.h"
 #include "chemistry/heat_findings.h"
+#include "planning/lye_pot.h"
 #include "planning/weighing.h"
 
 namespace brimwright::planning {
@@ -13,5 +14,10 @@ chemistry::LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weig
 /// How warm a batter's lye and pour get, for the bench that the maker tells of.
 chemistry::HeatFindings heat_of(const chemistry::HeatQuestion& question,
                                 const chemistry::Formula& formula, const Weighing& weighing);
+
+/// The peak of a pot that batters share; `formula` is any of theirs, as all hold the same alkali.
+/// Where it is used and what it meets is each batter's own (`heat_of`).
+chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
+                                    const chemistry::Formula& formula, const LyePot& pot);
 
 }  // namespace brimwright::planning

@@ -40,8 +40,8 @@ std::string liquid(const std::string& amount, const std::string& goes_into,
 }
 
 TEST_CASE("coconut milk's fat asks for lye and its water is water", "[chemistry]") {
-  // By hand, for 1 g of fats with 0.15 g of the milk: IUPAC 2021 weights give NaOH / KOH = 0.712888;
-  // coconut's middle value is 256.5 mg/g (CXS 210-1999: 248 to 265).
+  // By hand, for 1 g of fats with 0.15 g of the milk: IUPAC 2021 weights give NaOH / KOH =
+  // 0.712888; coconut's middle value is 256.5 mg/g (CXS 210-1999: 248 to 265).
   //   NaOH  = (0.190 + 0.15 x 0.21 x 0.2565) x 0.712888 x 0.95 = 0.134148 g
   //   water = 2 x 0.134148 = 0.268296 g, of which the milk brings 0.15 x 0.72 = 0.108 g
   const Proportions p =
@@ -192,6 +192,9 @@ TEST_CASE("sugar in hot lye, salt in lye and much sugar are warned of", "[chemis
   CHECK(
       is_said(cautions(liquid(R"("replaces": "20 % of water")", "batter", R"("avocado, puréed")")),
               "from memory"));
+  // Water 2 : 1, half of it in the batter's milk: 1 : 1 in the pot.
+  CHECK(is_said(cautions(liquid(R"("replaces": "50 % of water")", "batter")),
+                "the lye is 50 % strong in its pot and 33.3 % in the batter"));
 }
 
 TEST_CASE("an acid counts once", "[chemistry]") {

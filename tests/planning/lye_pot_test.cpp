@@ -209,3 +209,12 @@ TEST_CASE("frozen milk keeps the lye cool", "[planning]") {
   const auto warm = findings("false"), cold = findings("true");
   CHECK_THAT((warm.peak.peak - cold.peak.peak).kelvin(), WithinAbs(66, 5));
 }
+
+TEST_CASE("a shared pot gets as hot as one batter's lye of its strength", "[planning]") {
+  const auto base = formula_with("Base", R"({ "water_to_alkali": 2 })");
+  const Weighing weighing = weighing_of(base, 1000 * gram, bench);
+  const LyePot pot = lye_pot({{base, weighing}, {base, weighing}}, bench, nothing_said);
+  // Mass cancels: only the strength and the temperatures count.
+  CHECK_THAT(heat_of_pot({}, base, pot).peak.peak.celsius(),
+             WithinAbs(heat_of({}, base, weighing).peak.peak.celsius(), 0.5));
+}
