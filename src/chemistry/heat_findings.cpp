@@ -82,6 +82,16 @@ void remark_on_peak(HeatFindings& findings, const std::string& name, const LyeCh
                                                        "you pour."});
 }
 
+/// "9 to 54 min", "3 to 11 h": an estimate is not told to the minute.
+std::string in_words(const CoolingTime& time) {
+  const auto shortest = time.shortest.count(), longest = time.longest.count();
+  if (longest <= 120) return std::to_string(shortest) + " to " + std::to_string(longest) + " min";
+  const auto hours = [](auto minutes) {
+    return trimmed(static_cast<double>(minutes) / 60, minutes < 90 ? 1 : 0);
+  };
+  return hours(shortest) + " to " + hours(longest) + " h";
+}
+
 void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const LyeCharge& lye) {
   if (!question.lye_used_at) return;
   const std::vector<Surroundings> places =
@@ -93,8 +103,7 @@ void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const Ly
   if (findings.cooling.empty()) return;
   std::string times;
   for (const CoolingTime& time : findings.cooling)
-    times += (times.empty() ? "" : ", ") + std::to_string(time.shortest.count()) + " to " +
-             std::to_string(time.longest.count()) + " min in " + name_of(time.where);
+    times += (times.empty() ? "" : ", ") + in_words(time) + " in " + name_of(time.where);
   findings.remarks.push_back(
       {Severity::note, "To cool the lye from " + in_both_scales(findings.peak.peak) + " to " +
                            in_both_scales(*question.lye_used_at) + ": " + times +

@@ -46,7 +46,8 @@ TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
   CHECK(found.cooling.size() == 2);  // the ice bath and the fridge
   REQUIRE(found.at_pour);
   CHECK(found.at_pour->celsius() == Approx(37.9).margin(0.2));  // 38 and 37.8 degC
-  CHECK(is_said(found, "in an ice bath"));
+  CHECK(is_said(found, " min in an ice bath"));
+  CHECK(is_said(found, " h in the fridge"));  // air takes heat at a tenth of water's rate
 }
 
 TEST_CASE("a chilled topping is held against its limit", "[chemistry]") {
