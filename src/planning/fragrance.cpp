@@ -105,8 +105,8 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Share of_batter,
              in_percent(Share::of_one(bottle.holds / 2 / part.tally.weighing.batter)) + " of the " +
              (part.name == "Base" ? "base" : "topping");
   throw UserError(where, "half of " + bottle.name + " in each makes " + makes,
-                  "say \"by rate\": both parts then smell alike, and each stays within its limit "
-                  "or is told off");
+                  "say \"by rate\": both parts then smell alike, and a limit that one of them "
+                  "breaks is told");
 }
 
 }  // namespace

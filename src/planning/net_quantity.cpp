@@ -181,6 +181,7 @@ PacksHeld held_against(Market market, Mass stated, const std::vector<Mass>& pack
                          [&](Mass pack) { return stated - pack > most + hair; });
   };
   PacksHeld held;
+  held.stated = stated;
   held.packs = static_cast<std::int64_t>(packs.size());
   held.mean = std::accumulate(packs.begin(), packs.end(), Mass()) / static_cast<double>(held.packs);
   held.mean_reaches = held.mean >= stated - hair;

@@ -43,6 +43,7 @@ NetQuantity net_quantity(Market market, Mass lightest, bool e_mark, const Place&
 
 /// Packs weighed, held against a stated quantity.
 struct PacksHeld {
+  Mass stated;
   std::int64_t packs = 0;
   Mass mean;
   bool mean_reaches = false;     // averaged over the packs, at least what is stated

@@ -34,11 +34,9 @@ Json net_json(const planning::LabelDraft& label) {
 Json held_json(const planning::LabelDraft& label) {
   if (!label.held) return nullptr;
   const auto& held = *label.held;
-  return {{"pieces", held.packs},
-          {"mean_g", grams(held.mean)},
-          {"mean_reaches", held.mean_reaches},
-          {"short", held.short_once},
-          {"short_twice", held.short_twice},
+  return {{"pieces", held.packs},       {"held_against_g", grams(held.stated)},
+          {"mean_g", grams(held.mean)}, {"mean_reaches", held.mean_reaches},
+          {"short", held.short_once},   {"short_twice", held.short_twice},
           {"passes", held.passes}};
 }
 

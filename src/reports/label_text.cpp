@@ -52,7 +52,8 @@ std::string net_lines(const planning::LabelDraft& label) {
 std::string held_line(const planning::LabelDraft& label) {
   if (!label.held) return "";
   const auto& held = *label.held;
-  return line("Your " + std::to_string(held.packs) + " pieces: mean " + grams(held.mean) + ", " +
+  return line("Your " + std::to_string(held.packs) + " pieces, held against " +
+              trimmed(held.stated / gram, 2) + " g: mean " + grams(held.mean) + ", " +
               std::to_string(held.short_once) + " short by more than that, " +
               std::to_string(held.short_twice) +
               " by more than twice: " + (held.passes ? "they pass." : "they do NOT pass."));

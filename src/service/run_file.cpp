@@ -249,8 +249,8 @@ Run read_run(const std::string& path, const moulds::Library& library,
     run.pipe = pipe_section(*pipe, losses.object("pipe"), library);
   for (const auto& perch : fields.objects("perch")) run.perch.push_back(decoration(perch, library));
   for (const auto& dust : fields.objects("dust")) {
-    run.dust.push_back({dust.text("name"), dust.positive_mass("per_piece"),
-                        chemistry::read_label_data(dust)});
+    run.dust.push_back(
+        {dust.text("name"), dust.positive_mass("per_piece"), chemistry::read_label_data(dust)});
     dust.refuse_unknown();
   }
   if (const auto money = fields.optional_object("money")) run.money = money_section(*money);
