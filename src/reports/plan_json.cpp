@@ -31,6 +31,16 @@ Json ingredients_json(const std::vector<Ingredient>& ingredients) {
   return json;
 }
 
+/// What puts the superfat in doubt, with its part of the variance, largest first.
+Json doubts_json(const chemistry::EffectiveSuperfat& superfat) {
+  Json json = Json::array();
+  for (const auto& doubt : superfat.doubts)
+    json.push_back({{"cause", doubt.cause},
+                    {"remedy", doubt.remedy},
+                    {"percent_of_variance", to_decimals(doubt.of_variance.in_percent(), 1)}});
+  return json;
+}
+
 Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& formula) {
   const auto& weighing = batter.weighing;
   const auto& superfat = weighing.superfat;
@@ -54,7 +64,12 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
            {{"aim", per_cent(weighing.aim)},
             {"effective", per_cent(superfat.nominal)},
             {"low", per_cent(superfat.low)},
-            {"high", per_cent(superfat.high)}}},
+            {"high", per_cent(superfat.high)},
+            {"likely_low", per_cent(superfat.likely_low)},
+            {"likely_high", per_cent(superfat.likely_high)},
+            {"likely_means", chemistry::likely_means()},
+            {"likely_by_scales", per_cent(superfat.likely_by_scales)},
+            {"doubts", doubts_json(superfat)}}},
           {"ingredients", ingredients_json(weighing.ingredients)}};
 }
 

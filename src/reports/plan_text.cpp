@@ -65,11 +65,19 @@ std::string set_aside_lines(const planning::Weighing& weighing) {
   return text;
 }
 
-std::string lye_lines(const planning::Weighing& weighing) {
+std::string superfat_line(const planning::Weighing& weighing) {
   const auto& superfat = weighing.superfat;
-  std::string text = line("Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
-                          per_cent(superfat.nominal) + "; by lot, purity and scale anywhere from " +
-                          per_cent(superfat.low) + " to " + per_cent(superfat.high) + ".");
+  std::string text = "Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
+                     per_cent(superfat.nominal) + ". Likely " + per_cent(superfat.likely_low) +
+                     " to " + per_cent(superfat.likely_high) + " (19 batches in 20), at worst " +
+                     per_cent(superfat.low) + " to " + per_cent(superfat.high) + ".";
+  if (superfat.doubts.empty()) return line(text);
+  const auto& most = superfat.doubts.front();
+  return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
+}
+
+std::string lye_lines(const planning::Weighing& weighing) {
+  std::string text = superfat_line(weighing);
   text += line("Lye " + per_cent(weighing.lye_strength) + " strong = water " +
                fixed(weighing.water_to_alkali, 2) + " : 1 to pure alkali = water " +
                per_cent(weighing.water_of_fats) + " of the fats.");
