@@ -18,6 +18,8 @@ Share above_zero_share(const Fields& fields, std::string_view key) {
   return share;
 }
 
+}  // namespace
+
 /// Powders are lighter than Fields::density allows: loose mica lies at 0.2 to 0.4 g/ml, zinc
 /// oxide's crystals at 5.6 (data/densities.json).
 std::optional<Density> optional_powder_density(const Fields& fields, std::string_view key) {
@@ -32,12 +34,16 @@ std::optional<Density> optional_powder_density(const Fields& fields, std::string
   return density;
 }
 
+namespace {
+
 bool by_the_spoon(const Rate& rate) { return std::holds_alternative<SpecificVolume>(rate.amount); }
 
 bool is_zero(const Rate& rate) {
   if (const auto* share = std::get_if<Share>(&rate.amount)) return !(*share > Share());
   return !(std::get<SpecificVolume>(rate.amount).base() > 0);
 }
+
+}  // namespace
 
 Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive) {
   const Rate rate = entry.rate(key);
@@ -49,6 +55,8 @@ Rate read_positive_rate(const Fields& entry, std::string_view key, const Additiv
                     "cup's volume");
   return rate;
 }
+
+namespace {
 
 GoesInto read_goes_into(const Fields& entry, AdditiveKind kind) {
   if (kind != AdditiveKind::additive && !entry.has("goes_into")) return GoesInto::batter;
@@ -62,7 +70,8 @@ bool says_none(const Fields& entry, std::string_view key) {
   return entry.is_text(key) && entry.choice(key, {"none"}) == "none";
 }
 
-std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additive& additive) {
+std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additive& additive,
+                                               const FatTable& table) {
   const std::string key = "contains_fat";
   if (!entry.has(key)) {
     if (additive.kind == AdditiveKind::additive && names_something_fatty(additive.name))
@@ -74,7 +83,7 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
   }
   if (says_none(entry, key)) return std::nullopt;
   const Fields fields = entry.object(key);
-  ContainedFat contained{read_fat_id(fields, "fat"), above_zero_share(fields, "share")};
+  ContainedFat contained{read_fat_id(fields, "fat", table), above_zero_share(fields, "share")};
   fields.refuse_unknown();
   return contained;
 }
@@ -95,6 +104,8 @@ void refuse_fatty_acid(const std::string& name, const Place& where) {
   throw UserError(where, "\"" + name + "\" is saponified as a fat is",
                   "list it under \"fats\", such as \"stearic_acid\", with its share of them");
 }
+
+}  // namespace
 
 std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Additive& additive) {
   const std::string key = "acid";
@@ -119,11 +130,13 @@ std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Addi
   return contained;
 }
 
-std::optional<Dispersal> read_dispersal(const Fields& entry) {
+namespace {
+
+std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& table) {
   const auto fields = entry.optional_object("dispersed_in");
   if (!fields) return std::nullopt;
   Dispersal dispersal;
-  dispersal.oil = read_fat_id(*fields, "fat");
+  dispersal.oil = read_fat_id(*fields, "fat", table);
   dispersal.oil_per_powder = fields->number("oil_per_colour");
   // Pigments are stirred into one to five times their weight of oil: common practice, no source.
   if (!(dispersal.oil_per_powder > 0 && dispersal.oil_per_powder <= 20))
@@ -135,7 +148,7 @@ std::optional<Dispersal> read_dispersal(const Fields& entry) {
   return dispersal;
 }
 
-Additive read_additive(const Fields& entry, AdditiveKind kind) {
+Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& table) {
   Additive additive;
   additive.kind = kind;
   additive.name = entry.text("name");
@@ -143,24 +156,27 @@ Additive read_additive(const Fields& entry, AdditiveKind kind) {
   additive.bulk_density = optional_powder_density(entry, "bulk_density");
   additive.density = optional_powder_density(entry, "density");
   additive.rate = read_positive_rate(entry, "rate", additive);
-  if (entry.has("limit")) additive.limit = read_positive_rate(entry, "limit", additive);
+  additive.limit_of_finished_soap = read_limit_of_finished_soap(entry);
+  if (entry.has("limit") && !additive.limit_of_finished_soap)
+    additive.limit = read_positive_rate(entry, "limit", additive);
+  additive.label = read_label_data(entry);
   additive.goes_into = read_goes_into(entry, kind);
-  additive.contains_fat = read_contained_fat(entry, additive);
+  additive.contains_fat = read_contained_fat(entry, additive, table);
   if (kind != AdditiveKind::fragrance)
     additive.contains_acid = read_contained_acid(entry, additive);
-  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry);
+  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, table);
   entry.refuse_unknown();
   return additive;
 }
 
 }  // namespace
 
-std::vector<Additive> read_additives(const Fields& formula) {
+std::vector<Additive> read_additives(const Fields& formula, const FatTable& table) {
   using enum AdditiveKind;
   std::vector<Additive> all;
   for (const auto& [key, kind] : {std::pair{"additives", additive},
                                   std::pair{"fragrances", fragrance}, std::pair{"colours", colour}})
-    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind));
+    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind, table));
   return all;
 }
 

@@ -1,5 +1,6 @@
 #include "chemistry/batter.h"
 
+#include "chemistry/liquids.h"
 #include "units/printing.h"
 #include "units/user_error.h"
 
@@ -81,7 +82,7 @@ Masses masses_for_one_gram(const Formula& formula, Mass batter) {
   m.additives = additives_for(formula, gram, batter);
   m.extra_oils = extra_oils_for(formula, m.additives);
   m.alkalis = alkalis_for(formula, m.fats, m.extra_oils, m.additives);
-  m.water = water_for(formula, m.alkalis, gram);
+  m.water = water_for(formula, m.alkalis, gram) - water_in_liquids(formula, m.additives);
   return m;
 }
 
@@ -176,9 +177,14 @@ Proportions proportions(const Formula& formula) {
   p.water = m.water / gram;
   p.batter = m.sum() / gram;
   p.pure_alkali = pure / gram;
-  p.lye_strength = Share::of_one(pure / (pure + m.water));
-  p.water_to_alkali = m.water / pure;
-  p.water_of_fats = Share::of_one(m.water / gram);
+  const Mass in_liquids = water_in_liquids(formula, m.additives);
+  const Mass all_water = m.water + in_liquids;
+  const Mass in_pot = m.water + water_in_lye_liquids(formula, m.additives);
+  p.water_in_liquids = in_liquids / gram;
+  p.lye_strength = Share::of_one(pure / (pure + all_water));
+  p.water_to_alkali = all_water / pure;
+  p.water_of_fats = Share::of_one(all_water / gram);
+  p.pot_strength = Share::of_one(pure / (pure + in_pot));
   return p;
 }
 

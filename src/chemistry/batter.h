@@ -17,13 +17,16 @@ struct Proportions {
   std::vector<double> additives;  // as weighed
   std::vector<double> extra_oil;  // dispersing oil beyond the formula, for each additive (else 0)
   std::vector<double> set_aside;  // of each fat: what is taken out of it to disperse colours
-  double water = 0;
-  double batter = 0;  // the sum of all but set_aside: batter for each gram of fats
+  double water = 0;               // plain water to weigh: the formula's, less what liquids bring
+  double water_in_liquids = 0;    // of the additives that are liquids
+  double batter = 0;              // the sum of all but set_aside: batter for each gram of fats
 
   double pure_alkali = 0;
+  // The three ways of saying water, all of it counted, that in liquids too.
   Share lye_strength;          // pure alkali / (pure alkali + water)
   double water_to_alkali = 0;  // water / pure alkali
   Share water_of_fats;
+  Share pot_strength;  // of the lye while liquids for the batter are not yet in
 };
 
 /// Per gram of fats, with shares p, values s (mg/g), superfat sf, purity u, strength c:
@@ -65,7 +68,8 @@ std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& f
                               const std::vector<Mass>& extra_oils,
                               const std::vector<Mass>& additives);
 
-/// Water that goes with alkalis as weighed, in the formula's own way of stating it. Not rounded.
+/// All the water that goes with alkalis as weighed, in the formula's own way of stating it, before
+/// what liquids bring of it is taken off (`water_in_liquids`). Not rounded.
 /// `all_fats` are the formula's fats together, without extra dispersing oil.
 Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats);
 

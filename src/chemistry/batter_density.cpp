@@ -1,5 +1,6 @@
 #include "chemistry/batter.h"
 #include "chemistry/lye.h"
+#include "chemistry/salts.h"
 #include "units/printing.h"
 #include "units/water.h"
 
@@ -28,9 +29,11 @@ Volume volume_of_lye(const Formula& formula, const Proportions& per_fat) {
 
 Volume volume_of_additives(const Formula& formula, const Proportions& per_fat) {
   Volume volume;
-  for (std::size_t i = 0; i < formula.additives.size(); ++i)
-    volume += per_fat.additives[i] * gram /
-              formula.additives[i].density.value_or(water_density(formula.pour_temperature));
+  for (std::size_t i = 0; i < formula.additives.size(); ++i) {
+    const Additive& additive = formula.additives[i];
+    const Density known = known_density(additive).value_or(water_density(formula.pour_temperature));
+    volume += per_fat.additives[i] * gram / additive.density.value_or(known);
+  }
   return volume;
 }
 
@@ -54,11 +57,25 @@ void remark_on_estimates(const Formula& formula, std::vector<Remark>& remarks) {
 void remark_on_water_like(const Formula& formula, std::vector<Remark>& remarks) {
   std::vector<std::string> names;
   for (const Additive& additive : formula.additives)
-    if (!additive.density) names.push_back(additive.name);
+    if (!additive.density && !known_density(additive)) names.push_back(additive.name);
   if (names.empty()) return;
   remarks.push_back({Severity::note, "The density of " + listed(names) +
                                          " is not given and taken as water's; give \"density\" if "
                                          "there is much of it."});
+}
+
+/// Tabled densities are said where they are used: the maker's powder may be another.
+void remark_on_tabled(const Formula& formula, std::vector<Remark>& remarks) {
+  std::string list;
+  for (const Additive& additive : formula.additives) {
+    const auto tabled = known_density(additive);
+    if (additive.density || !tabled) continue;
+    list += (list.empty() ? "" : ", ") + additive.name + " " +
+            trimmed(*tabled / gram_per_millilitre, 2) + " g/ml" +
+            (find_substance(additive.name)->read ? "" : " (from memory)");
+  }
+  if (!list.empty())
+    remarks.push_back({Severity::note, "Densities taken from the table by name: " + list + "."});
 }
 
 /// Published densities of warm fats are for the molten fat; a set fat is denser.
@@ -112,6 +129,7 @@ BatterDensity batter_density(const Formula& formula, const Proportions& per_fat)
   remark_on_measured(density, density.remarks);
   remark_on_set_fats(formula, density.remarks);
   remark_on_estimates(formula, density.remarks);
+  remark_on_tabled(formula, density.remarks);
   remark_on_water_like(formula, density.remarks);
   return density;
 }

@@ -11,7 +11,7 @@ namespace {
 
 /// How fats' densities follow temperature and chemistry (data/densities.json).
 struct FatDensityRules {
-  double slope_g_per_ml_per_k;
+  DensitySlope slope;
   // Lund: relative density at `lund_at`, on water of the same temperature.
   double lund_constant, lund_per_saponification_value, lund_per_iodine_value;
   Temperature lund_at;
@@ -21,7 +21,9 @@ FatDensityRules read_rules() {
   const Fields file = Fields::parse(embedded::densities_json(), "data/densities.json");
   const Fields fats = file.object("fats_temperature");
   const Fields lund = fats.object("lund_relation");
-  return {.slope_g_per_ml_per_k = fats.object("slope_g_per_ml_per_k").number("value"),
+  const Fields slope = fats.object("slope_g_per_ml_per_k");
+  return {.slope = {slope.number("value") * gram_per_millilitre,
+                    {slope.text("source"), slope.truth("verified"), ""}},
           .lund_constant = lund.number("constant"),
           .lund_per_saponification_value = lund.number("per_saponification_value"),
           .lund_per_iodine_value = lund.number("per_iodine_value"),
@@ -35,7 +37,7 @@ const FatDensityRules& rules() {
 
 Density along_slope(Density known, Temperature known_at, Temperature at) {
   const double kelvin = (at - known_at).kelvin();
-  return known + rules().slope_g_per_ml_per_k * kelvin * gram_per_millilitre;
+  return known + rules().slope.per_kelvin * kelvin;
 }
 
 Density by_lund(const Fat& fat) {
@@ -50,6 +52,8 @@ Density by_lund(const Fat& fat) {
 }
 
 }  // namespace
+
+DensitySlope fat_density_slope() { return rules().slope; }
 
 DensityAt density_of(const Fat& fat, Temperature at) {
   if (!fat.density) return {along_slope(by_lund(fat), rules().lund_at, at), true};

@@ -20,14 +20,14 @@ std::string as_id(std::string name) {
 
 /// The id that was probably meant: the nearest one, or the fat with such a word in its name
 /// ("canola").
-std::optional<std::string> probable_id(const std::string& given) {
+std::optional<std::string> probable_id(const std::string& given, const FatTable& table) {
   const std::string id = as_id(given);
-  if (find_fat(id) != nullptr) return id;
-  if (id.ends_with("_butter") && find_fat(id.substr(0, id.size() - 7)) != nullptr)
+  if (table.find(id) != nullptr) return id;
+  if (id.ends_with("_butter") && table.find(id.substr(0, id.size() - 7)) != nullptr)
     return id.substr(0, id.size() - 7);
-  for (const Fat& fat : shipped_fats())
+  for (const Fat& fat : table.fats())
     if (id.size() > 2 && as_id(fat.name).find(id) != std::string::npos) return fat.id;
-  return nearest_name(id, fat_ids());
+  return nearest_name(id, table.ids());
 }
 
 double naoh_per_koh() {
@@ -69,10 +69,13 @@ SaponificationValue checked(double value, const Fat& fat, const Place& where) {
     throw UserError(where, exact(value) + " looks like a NaOH value, not a KOH value",
                     "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
                         trimmed(value / naoh_per_koh(), 1));
-  if (value < 80 || value > 300)
+  // A maker's own fat may lie outside what the shipped ones span (triglycerides of caprylic acid).
+  const double least = std::min(80.0, fat.saponification.low.mg_koh_per_g() * 0.9);
+  const double most = std::max(300.0, fat.saponification.high.mg_koh_per_g() * 1.1);
+  if (value < least || value > most)
     throw UserError(where, exact(value) + " lies where no fat's saponification value does",
-                    "give milligrams of KOH for a gram of fat, 80 to 300, as the supplier's "
-                    "analysis states it");
+                    "give milligrams of KOH for a gram of fat, " + trimmed(least, 0) + " to " +
+                        trimmed(most, 0) + ", as the supplier's analysis states it");
   return SaponificationValue::mg_koh_per_g(value);
 }
 
@@ -96,25 +99,26 @@ SaponificationRange read_saponification(const Fields& entry, const Fat& fat) {
 
 }  // namespace
 
-Fat read_fat_id(const Fields& fields, std::string_view key) {
+Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& table) {
   const std::string given = fields.text(key);
-  if (const Fat* fat = find_fat(given)) return *fat;
-  const auto meant = probable_id(given);
+  if (const Fat* fat = table.find(given)) return *fat;
+  const auto meant = probable_id(given, table);
   throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
                   meant ? "did you mean \"" + *meant + "\"?"
-                        : "name one of the shipped fats, such as \"olive\" or \"coconut\"");
+                        : "name one of the shipped fats, such as \"olive\" or \"coconut\", or "
+                          "describe your own in a file that \"fats_from\" names");
 }
 
-FormulaFat read_formula_fat(const Fields& entry) {
+FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {
   FormulaFat fat;
-  fat.fat = read_fat_id(entry, "fat");
+  fat.fat = read_fat_id(entry, "fat", table);
   fat.share = entry.share("share", Share(), whole);
   if (!(fat.share > Share()))
     throw UserError(entry.place("share"), "is 0 %", "leave a fat out that does not take part");
   fat.from_supplier = entry.has("saponification_value");
   fat.saponification =
       fat.from_supplier ? read_saponification(entry, fat.fat) : fat.fat.saponification;
-  fat.lot = entry.optional_text("lot").value_or("");
+  fat.lot = entry.optional_text("lot").value_or(fat.fat.lot);
   entry.refuse_unknown();
   return fat;
 }

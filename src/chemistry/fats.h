@@ -1,6 +1,7 @@
 #pragma once
 
 #include "chemistry/alkali.h"
+#include "chemistry/fatty_acids.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
 
@@ -11,6 +12,13 @@
 #include <vector>
 
 namespace brimwright::chemistry {
+
+/// Where a figure is from.
+struct Citation {
+  std::string source;  // document, table, edition in words
+  bool read = false;   // the figure was read in its source, not remembered
+  std::string also;    // what other sources say; may be empty
+};
 
 /// A fat's published density at one temperature.
 struct FatDensity {
@@ -25,25 +33,61 @@ struct Fat {
   std::string id;    // "sweet_almond": how formulas and prices name it
   std::string name;  // "Sweet almond oil"
   std::string kind;  // "triglyceride", "wax_ester", "free_fatty_acid"
-  std::string inci, inci_sodium_soap;
-  SaponificationRange saponification;  // typical: the middle of the published range
-  std::string saponification_source;   // document, table, edition in words
+  /// Names on a label: as charged, and as saponified by NaOH and by KOH.
+  std::string inci, inci_sodium_soap, inci_potassium_soap;
+  bool inci_read = false;
+  std::string inci_sodium_soap_confidence, inci_potassium_soap_confidence;  // in words
+
+  SaponificationRange saponification;
+  std::string typical_chosen;         // how the typical value was chosen, in words
+  std::string saponification_source;  // document, table, edition in words
   /// False: remembered, not read in the source; said wherever the value is shown.
   bool saponification_read = false;
+  std::string saponification_also;  // what other sources say; may be empty
+  /// A range read elsewhere, where the one reckoned with was only remembered.
+  std::optional<std::pair<double, double>> saponification_read_elsewhere;  // mg KOH/g
+  Citation saponification_read_elsewhere_in;
+
   std::optional<std::pair<double, double>> iodine_value;  // g I2 / 100 g
+  Citation iodine_value_from;
   std::optional<FatDensity> density;
   std::optional<std::pair<double, double>> melting_range_c;
+  Citation melting_range_from;
+  std::optional<Share> unsaponifiable_most;  // of the fat's mass
+  Citation unsaponifiable_from;
+  std::optional<FattyAcidProfile> fatty_acids;
+  std::optional<double> mean_molar_mass_g_per_mol;  // of a wax ester
+  Citation mean_molar_mass_from;
   /// Melts below 20 degC, or is called an oil and has no melting range.
   bool liquid_at_room_temperature() const;
+  bool is_users_own = false;  // from the maker's own file of fats
+  std::string lot;            // the supplier's, of a maker's own fat; may be empty
   std::string note;
 };
 
 /// The shipped table (src/chemistry/data/fats.json), in its order.
 const std::vector<Fat>& shipped_fats();
-/// The fat of that id, or nullptr.
+/// The shipped fat of that id, or nullptr.
 const Fat* find_fat(std::string_view id);
-/// All ids, for hints.
+/// All shipped ids, for hints.
 std::vector<std::string> fat_ids();
+
+/// The fats that a formula may name: the shipped ones and the maker's own.
+class FatTable {
+ public:
+  FatTable() : fats_(shipped_fats()) {}
+  /// With the maker's own, whose ids are not those of shipped fats (`read_user_fats`).
+  explicit FatTable(const std::vector<Fat>& users_own);
+
+  const std::vector<Fat>& fats() const { return fats_; }  // shipped ones first
+  const Fat* find(std::string_view id) const;             // or nullptr
+  std::vector<std::string> ids() const;
+
+ private:
+  std::vector<Fat> fats_;
+};
+/// The shipped fats alone.
+const FatTable& shipped_table();
 
 /// Density of a fat at a temperature: the middle of its published range, moved along the published
 /// slope (data/densities.json). Without a published density: Lund's relation from the
@@ -53,5 +97,12 @@ struct DensityAt {
   bool estimated = false;
 };
 DensityAt density_of(const Fat& fat, Temperature at);
+
+/// How much denser any molten fat is for each kelvin that it is warmer: below zero.
+struct DensitySlope {
+  Density per_kelvin;
+  Citation from;
+};
+DensitySlope fat_density_slope();
 
 }  // namespace brimwright::chemistry

@@ -3,7 +3,10 @@
 #include "chemistry/additive_reading.h"
 #include "chemistry/batter.h"
 #include "chemistry/fat_reading.h"
+#include "chemistry/liquid_reading.h"
+#include "chemistry/liquids.h"
 #include "chemistry/lye.h"
+#include "chemistry/user_fats.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -32,11 +35,11 @@ std::vector<Fields> needed_objects(const Fields& fields, std::string_view key,
   return entries;
 }
 
-std::vector<FormulaFat> read_fats(const Fields& fields) {
+std::vector<FormulaFat> read_fats(const Fields& fields, const FatTable& table) {
   std::vector<FormulaFat> fats;
   Share sum;
   for (const Fields& entry : needed_objects(fields, "fats", "list the fats with their shares")) {
-    FormulaFat fat = read_formula_fat(entry);
+    FormulaFat fat = read_formula_fat(entry, table);
     const bool twice = std::any_of(fats.begin(), fats.end(),
                                    [&](const auto& other) { return other.fat.id == fat.fat.id; });
     if (twice)
@@ -67,6 +70,23 @@ void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
     throw UserError(where, "is " + ends[0] + " to " + ends[1], "keep it within 80 to 100 %");
 }
 
+/// 0.98 and 98 both mean 98 %; as neither says so, which it is must be written.
+void refuse_bare_purity(const Fields& entry) {
+  const std::string key = "purity";
+  if (!entry.has(key)) return;
+  double bare = 0;
+  if (!entry.is_text(key)) {
+    bare = entry.number(key);
+  } else if (entry.text(key).find_first_not_of("0123456789.,") == std::string::npos) {
+    bare = read_number(entry.text(key), entry.place(key));
+  } else {
+    return;
+  }
+  const double in_percent = bare <= 1.5 ? bare * 100 : bare;
+  throw UserError(entry.place(key), "is " + trimmed(bare, 4) + " without a unit",
+                  "write it in per cent: \"" + trimmed(in_percent, 2) + " %\", if that is meant");
+}
+
 FormulaAlkali read_alkali(const Fields& entry) {
   FormulaAlkali alkali{};
   alkali.alkali = entry.choice("alkali", {"NaOH", "KOH"}) == "NaOH" ? Alkali::sodium_hydroxide
@@ -76,6 +96,7 @@ FormulaAlkali read_alkali(const Fields& entry) {
     throw UserError(entry.place("saponifies"), "is 0 %", "leave out an alkali that does nothing");
   // KOH is sold from 85 % on (USP, data/lye.json); below 80 % it must be a ready-made solution,
   // whose water would go uncounted.
+  refuse_bare_purity(entry);
   alkali.purity = entry.share("purity", 80 * percent, whole);
   read_purity_range(entry, alkali);
   entry.refuse_unknown();
@@ -207,27 +228,33 @@ std::string name_of(GoesInto where) {
   return "batter";
 }
 
-Formula read_formula(const Fields& fields) {
+Formula read_formula(const Fields& fields, const FatTable& table) {
   (void)fields.optional_text("$schema");
   (void)fields.choice("schema", {"brimwright.formula/1"});
   Formula formula;
   formula.file = fields.file();
   formula.name = fields.text("name");
   formula.note = fields.optional_text("note").value_or("");
-  formula.fats = read_fats(fields);
+  (void)fats_file_named_in(fields);
+  formula.fats = read_fats(fields, table);
   formula.superfat = read_superfat(fields);
   formula.alkalis = read_alkalis(fields);
   formula.water = read_water(fields);
   formula.pour_temperature = read_pour_temperature(fields);
-  formula.additives = read_additives(fields);
+  formula.additives = read_additives(fields, table);
+  for (Additive& liquid : read_liquids(fields, table)) formula.additives.push_back(std::move(liquid));
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
   if (fields.has("cure")) formula.cure = fields.duration("cure");
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole);
+  formula.drying = read_drying(fields);
   fields.refuse_unknown();
 
+  refuse_counted_twice(formula);
+  settle_liquids(formula);
   const Proportions per_fat = proportions(formula);
   refuse_undissolved_or_drowned(formula, per_fat.lye_strength, fields.place("water"));
+  refuse_starved_lye(per_fat, fields.place("liquids"));
   refuse_oil_not_there(formula, per_fat, fields.place("colours"));
   return formula;
 }

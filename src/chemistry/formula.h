@@ -1,7 +1,10 @@
 #pragma once
 
 #include "chemistry/alkali.h"
+#include "chemistry/drying.h"
 #include "chemistry/fats.h"
+#include "chemistry/label_data.h"
+#include "chemistry/liquid.h"
 #include "units/fields.h"
 #include "units/quantity.h"
 #include "units/rate.h"
@@ -82,6 +85,9 @@ struct Additive {
   std::optional<ContainedAcid> contains_acid;
   std::optional<Dispersal> dispersal;
   std::optional<Rate> limit;  // the most the supplier's document allows, on the mass it names
+  std::optional<Share> limit_of_finished_soap;  // the same where it names the finished soap
+  LabelData label;
+  std::optional<Liquid> liquid;  // stands in for water: its own water counts as the formula's
 };
 
 /// The composition of a batter by share of its fats.
@@ -92,19 +98,24 @@ struct Formula {
   Share superfat;                // lye reduction, on everything that is fat
   std::vector<FormulaAlkali> alkalis;
   WaterAmount water;
-  std::vector<Additive> additives;          // fragrance and colour included, in the file's order
+  std::vector<Additive> additives;          // fragrance, colour and liquids too, in this order
   Temperature pour_temperature;             // at which volumes turn into masses
   std::optional<Density> measured_density;  // plain batter, unwhipped; replaces the computed one
   std::optional<Share> water_lost_in_cure;  // share of the batter's water gone when it is sold
   std::optional<std::chrono::minutes> cure;
-  std::string note;  // the maker's own words; may be empty
+  std::optional<Drying> drying;  // the course of the cure; then `water_lost_in_cure` is absent
+  std::string note;              // the maker's own words; may be empty
 };
 
 /// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
 /// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
 /// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
 /// value, an additive named like an acid or like something fatty without saying which, an unknown
-/// fat (with the nearest known), more dispersing oil than the formula holds of it.
-Formula read_formula(const Fields& fields);
+/// fat (with the nearest known), more dispersing oil than the formula holds of it, an acid counted
+/// twice, liquids that leave the lye too little water.
+///
+/// Fats are those of `table`: with the maker's own where the formula names a file of them
+/// ("fats_from"), which the caller has read.
+Formula read_formula(const Fields& fields, const FatTable& table = shipped_table());
 
 }  // namespace brimwright::chemistry

@@ -1,4 +1,6 @@
 #include "chemistry/batter.h"
+#include "chemistry/liquids.h"
+#include "chemistry/supplied_values.h"
 #include "units/printing.h"
 
 #include <cassert>
@@ -45,29 +47,14 @@ void caution_on_strength(const Formula& formula, const Proportions& per_fat,
                                                     "lye and fats meet."});
 }
 
-/// A value outside the published range, widened by 5 %, is more often a slip than a rare lot.
-void caution_on_suppliers_values(const Formula& formula, std::vector<Remark>& cautions) {
-  for (const FormulaFat& fat : formula.fats) {
-    if (!fat.from_supplier) continue;
-    const double typical = fat.saponification.typical.mg_koh_per_g();
-    const double low = fat.fat.saponification.low.mg_koh_per_g();
-    const double high = fat.fat.saponification.high.mg_koh_per_g();
-    if (typical >= low * 0.95 && typical <= high * 1.05) continue;
-    cautions.push_back(
-        {Severity::caution, formula.name + ": the supplier's saponification value of " +
-                                trimmed(typical, 1) + " for " + fat.fat.name +
-                                " is far from the published " + trimmed(low, 1) + " to " +
-                                trimmed(high, 1) + " mg/g. Check it before weighing lye."});
-  }
-}
-
 }  // namespace
 
 std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per_fat) {
-  std::vector<Remark> cautions;
-  caution_on_suppliers_values(formula, cautions);
+  std::vector<Remark> cautions = supplied_value_cautions(formula);
   caution_on_limits(formula, per_fat, cautions);
   caution_on_strength(formula, per_fat, cautions);
+  const auto of_liquids = liquid_cautions(formula, per_fat);
+  cautions.insert(cautions.end(), of_liquids.begin(), of_liquids.end());
   return cautions;
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 #include <functional>
 
 namespace brimwright::chemistry {
@@ -29,29 +30,34 @@ Share superfat_of(const Weighed& weighed) {
   return Share::of_one(1 - given / wanted);
 }
 
-enum class End { low, high };  // of the superfat
-
-/// One thing that may be off, and what moves it to the end that lowers or raises the superfat most.
+/// One thing that may be off, in its own units of doubt: `move` puts it anywhere from the end that
+/// lowers the superfat most (-1) to the one that raises it most (+1).
 struct Doubt {
   std::string cause, remedy;
-  std::function<void(Weighed&, End)> move;
+  bool of_a_scale;
+  double standard_uncertainty;  // in those units
+  std::function<void(Weighed&, double)> move;
 };
 
-/// A mass as far off as rounding to the scale's step can put it. Half the mass is the most: a
-/// weighing that is off by more is none.
-Mass off_by_half_a_step(Mass mass, Mass step, bool upward) {
-  const Mass off = std::min(step / 2, mass / 2);
-  return upward ? mass + off : mass - off;
+/// Of a rectangular distribution from -1 to 1 (JCGM 100:2008, 4.3.7).
+const double rectangular = 1 / std::sqrt(3.0);
+/// Of a normal distribution, 95 % lie within so many standard deviations.
+constexpr double coverage = 1.96;
+
+/// Exact at both ends: std::lerp promises it.
+double between(double at_minus_one, double at_plus_one, double where) {
+  return std::lerp(at_minus_one, at_plus_one, (where + 1) / 2);
 }
 
 Doubt doubt_of_saponification(const WeighedFat& fat, std::size_t j) {
   const auto shown = [](SaponificationValue v) { return trimmed(v.mg_koh_per_g(), 1); };
   return {"the natural range of the saponification value of " + fat.name + " (" +
               shown(fat.saponification.low) + " to " + shown(fat.saponification.high) + " mg/g)",
-          "ask the supplier for this lot's saponification value, or aim higher",
-          [j](Weighed& w, End end) {
+          "ask the supplier for this lot's saponification value, or aim higher", false, rectangular,
+          [j](Weighed& w, double where) {
             auto& sv = w.fats[j].saponification;
-            sv.typical = end == End::low ? sv.low : sv.high;
+            sv.typical = SaponificationValue::mg_koh_per_g(
+                between(sv.low.mg_koh_per_g(), sv.high.mg_koh_per_g(), where));
           }};
 }
 
@@ -59,22 +65,25 @@ Doubt doubt_of_purity(const WeighedAlkali& alkali, std::size_t k) {
   return {"the purity of " + formula_of(alkali.alkali) + " (" +
               trimmed(alkali.purity_low.in_percent(), 2) + " to " +
               trimmed(alkali.purity_high.in_percent(), 2) + " %)",
-          "ask the supplier for this lot's purity, or aim higher", [k](Weighed& w, End end) {
+          "ask the supplier for this lot's purity, or aim higher", false, rectangular,
+          [k](Weighed& w, double where) {
             auto& a = w.alkalis[k];
-            a.purity = end == End::low ? a.purity_high : a.purity_low;
+            a.purity = Share::of_one(between(a.purity_high.of_one(), a.purity_low.of_one(), where));
           }};
 }
 
-/// More fat and more acid raise the superfat, more alkali lowers it.
+/// More fat and more acid raise the superfat, more alkali lowers it. Half the mass is the most that
+/// a weighing can be off: beyond that it is none. Several goes add up at worst, but as the root of
+/// their number where each is off on its own.
 template <class Item>
 Doubt doubt_of_step(std::vector<Item> Weighed::*list, std::size_t i, const Item& item,
                     const std::string& name, bool raises_superfat) {
   return {"the scale's step of " + trimmed(item.step / gram, 3) + " g for " + name,
-          "weigh it on a finer scale, make a larger batch, or aim higher",
-          [list, i, raises_superfat](Weighed& w, End end) {
+          "weigh it on a finer scale, make a larger batch, or aim higher", true,
+          rectangular / std::sqrt(item.goes), [list, i, raises_superfat](Weighed& w, double where) {
             auto& moved = (w.*list)[i];
-            moved.mass =
-                off_by_half_a_step(moved.mass, moved.step, raises_superfat == (end == End::high));
+            const Mass off = std::min(moved.goes * moved.step / 2, moved.mass / 2);
+            moved.mass += (raises_superfat ? where : -where) * off;
           }};
 }
 
@@ -97,9 +106,55 @@ std::vector<Doubt> doubts_of(const Weighed& weighed) {
   return doubts;
 }
 
-Share with_all_moved(Weighed weighed, const std::vector<Doubt>& doubts, End end) {
-  for (const Doubt& doubt : doubts) doubt.move(weighed, end);
+Share with_all_moved(Weighed weighed, const std::vector<Doubt>& doubts, double where) {
+  for (const Doubt& doubt : doubts) doubt.move(weighed, where);
   return superfat_of(weighed);
+}
+
+/// The superfat's standard uncertainty from this doubt alone (JCGM 100:2008, 5.1.3, note 2).
+double uncertainty_from(const Doubt& doubt, const Weighed& weighed) {
+  const double u = doubt.standard_uncertainty;
+  const Share less = with_all_moved(weighed, {doubt}, -u);
+  const Share more = with_all_moved(weighed, {doubt}, u);
+  return (more.of_one() - less.of_one()) / 2;
+}
+
+void find_dominant_cause(EffectiveSuperfat& result, const Weighed& weighed,
+                         const std::vector<Doubt>& doubts) {
+  Share lowest = result.nominal;
+  for (const Doubt& doubt : doubts) {
+    const Share alone = with_all_moved(weighed, {doubt}, -1);
+    if (alone >= lowest) continue;
+    lowest = alone;
+    result.dominant_cause = doubt.cause;
+    result.remedy = doubt.remedy;
+  }
+}
+
+/// Fills in all that rests on variances.
+void find_likely_band(EffectiveSuperfat& result, const Weighed& weighed,
+                      const std::vector<Doubt>& doubts) {
+  double by_scales = 0, by_ranges = 0;
+  for (const Doubt& doubt : doubts) {
+    const double variance = std::pow(uncertainty_from(doubt, weighed), 2);
+    (doubt.of_a_scale ? by_scales : by_ranges) += variance;
+    if (variance > 0)
+      result.doubts.push_back(
+          {doubt.cause, doubt.remedy, doubt.of_a_scale, Share::of_one(variance)});
+  }
+  const double variance = by_scales + by_ranges;
+  for (SuperfatDoubt& doubt : result.doubts) {
+    doubt.of_variance = Share::of_one(doubt.of_variance.of_one() / variance);
+    if (doubt.cause == result.dominant_cause) result.dominant_of_variance = doubt.of_variance;
+  }
+  std::stable_sort(result.doubts.begin(), result.doubts.end(),
+                   [](const auto& a, const auto& b) { return a.of_variance > b.of_variance; });
+  result.likely_by_scales = Share::of_one(coverage * std::sqrt(by_scales));
+  result.likely_by_ranges = Share::of_one(coverage * std::sqrt(by_ranges));
+  const Share half_width = Share::of_one(coverage * std::sqrt(variance));
+  const Share centre = with_all_moved(weighed, doubts, 0);
+  result.likely_low = std::min(result.nominal, std::max(result.low, centre - half_width));
+  result.likely_high = std::max(result.nominal, std::min(result.high, centre + half_width));
 }
 
 }  // namespace
@@ -109,20 +164,20 @@ EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAcid>& acids) {
   const Weighed weighed{fats, alkalis, acids};
   const auto doubts = doubts_of(weighed);
-  EffectiveSuperfat result{.nominal = superfat_of(weighed),
-                           .low = with_all_moved(weighed, doubts, End::low),
-                           .high = with_all_moved(weighed, doubts, End::high),
-                           .dominant_cause = "",
-                           .remedy = ""};
-  Share lowest = result.nominal;
-  for (const Doubt& doubt : doubts) {
-    const Share alone = with_all_moved(weighed, {doubt}, End::low);
-    if (alone >= lowest) continue;
-    lowest = alone;
-    result.dominant_cause = doubt.cause;
-    result.remedy = doubt.remedy;
-  }
+  EffectiveSuperfat result;
+  result.nominal = superfat_of(weighed);
+  result.low = with_all_moved(weighed, doubts, -1);
+  result.high = with_all_moved(weighed, doubts, 1);
+  find_dominant_cause(result, weighed, doubts);
+  find_likely_band(result, weighed, doubts);
   return result;
+}
+
+std::string likely_means() {
+  return "19 batches in 20 (95 %), if every value is equally likely anywhere in its range and "
+         "every "
+         "weighing is off by up to half the scale's step, each on its own: root of the sum of "
+         "squares as in JCGM 100:2008, within the worst case";
 }
 
 }  // namespace brimwright::chemistry

@@ -9,21 +9,33 @@
 
 namespace brimwright::chemistry {
 
-// Everything that takes part in the saponification, as weighed. `step` is the scale's resolution.
+// Everything that takes part in the saponification, as weighed: the oil that disperses colours and
+// the fat in milk too. `step` is the scale's resolution, `goes` how often it is put on the scale.
 struct WeighedFat {
   std::string name;
   SaponificationRange saponification;
   Mass mass, step;
+  double goes = 1;
 };
 struct WeighedAlkali {
   Alkali alkali;
   Share purity, purity_low, purity_high;
   Mass mass, step;
+  double goes = 1;
 };
 struct WeighedAcid {
   std::string name;
   double koh_g_per_g;  // of what is weighed
   Mass mass, step;
+  double goes = 1;
+};
+
+/// One thing that puts the superfat in doubt.
+struct SuperfatDoubt {
+  std::string cause;   // "the scale's step of 1 g for NaOH"
+  std::string remedy;  // "ask the supplier for this lot's value, or aim higher" and the like
+  bool of_a_scale = false;
+  Share of_variance;  // its part of the superfat's variance
 };
 
 /// Superfat as it comes out, by lye reduction: 1 - (alkali left after the acids) / (alkali the fats
@@ -32,16 +44,34 @@ struct EffectiveSuperfat {
   Share nominal;  // typical saponification values, stated purity, masses as shown
   /// Worst case: every value at the end of its range, every weighing half a step off.
   Share low, high;
+  /// Where 19 batches in 20 come out. Every range is taken as equally likely from end to end
+  /// (rectangular, JCGM 100:2008, 4.3.7), every weighing as off by up to half a step (the same,
+  /// F.2.2.1; the error of a scale that is out of true is not in it), all independent. Their
+  /// standard uncertainties act through half the difference that each makes to the superfat when it
+  /// alone moves by plus and minus that much (5.1.3, note 2: the partial derivatives, numerically);
+  /// combined by the root of the sum of squares (5.1.2), times 1.96 for 95 % of a normal
+  /// distribution. Centred where every value is in the middle of its range, widened where that
+  /// leaves out `nominal`, and cut off at `low` and `high`: a single wide range alone is
+  /// rectangular, for which 1.96 is more than there is.
+  Share likely_low, likely_high;
+  /// The half-widths, uncut, that the scales alone and the ranges alone would give.
+  Share likely_by_scales, likely_by_ranges;
   /// What alone pulls `low` down most, in words: "the natural range of the saponification value of
   /// Shea butter (160 to 195 mg/g)", "the scale's step of 1 g for NaOH", "the purity of KOH (88 to
   /// 92 %)". Empty, like the remedy, if nothing is in doubt.
   std::string dominant_cause;
-  std::string remedy;  // "ask the supplier for this lot's value, or aim higher" and the like
+  std::string remedy;
+  Share dominant_of_variance;         // that cause's part of the variance behind the likely band
+  std::vector<SuperfatDoubt> doubts;  // those with a part in the variance, largest first
 };
-/// At least one fat with a mass above zero; `low` <= `nominal` <= `high`, and a finer step never
-/// widens them.
+/// At least one fat with a mass above zero; `low` <= `likely_low` <= `nominal` <= `likely_high` <=
+/// `high`, a finer step never widens either interval, and a larger batch never widens
+/// `likely_by_scales`.
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
                                      const std::vector<WeighedAcid>& acids);
+
+/// What the likely band means, in a sentence for the maker.
+std::string likely_means();
 
 }  // namespace brimwright::chemistry

@@ -6,6 +6,7 @@
 #include "planning/dusting.h"
 #include "planning/embed.h"
 #include "planning/fit_remarks.h"
+#include "planning/fragrance.h"
 #include "planning/layers.h"
 #include "planning/piece.h"
 #include "planning/topping.h"
@@ -99,11 +100,10 @@ void weigh_pour(PourTally& tally, const Run& run, const Pieces& pieces,
                Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
-/// Dry matter and what is left of the water; additives' own water is counted as staying.
-std::optional<Mass> cured(const BatterTally& batter, const chemistry::Formula& formula) {
-  if (!formula.water_lost_in_cure) return std::nullopt;
+/// What dries out is the batter's water, in liquids too; other additives keep theirs.
+void cure_batter(BatterTally& batter, const chemistry::Formula& formula) {
   const double water = batter.weighing.water / batter.weighing.batter;
-  return batter.mass_each * (1 - water * formula.water_lost_in_cure->of_one());
+  batter.cure = cure_of(formula, batter.mass_each, water * batter.mass_each);
 }
 
 /// What of a cast's base ends up in each piece: all of it, or a bar's mean share of the loaf.
@@ -116,9 +116,9 @@ std::vector<PartMass> parts_of(const Plan& plan, const Run& run) {
   const double share = share_in_a_piece(plan);
   std::vector<PartMass> parts;
   const auto add_batter = [&](const BatterTally& batter, const chemistry::Formula& formula) {
-    auto dry = cured(batter, formula);
-    if (dry) *dry *= share;
-    parts.push_back({formula.name, share * batter.mass_each, dry});
+    std::optional<Mass> cured;
+    if (batter.cure) cured = share * batter.cure->cured;
+    parts.push_back({formula.name, share * batter.mass_each, cured});
   };
   add_batter(plan.pour.batter, run.pour.formula);
   if (plan.pipe) add_batter(plan.pipe->batter, run.pipe->formula);
@@ -143,29 +143,10 @@ PieceTally piece_of(const Plan& plan, const Run& run) {
   return piece;
 }
 
-void add(std::vector<Remark>& all, const std::vector<Remark>& more, const std::string& whose) {
+void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose) {
   for (const auto& remark : more)
-    all.push_back({remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text});
-}
-
-/// Work that can hurt. The usual cautions of lye and of hot, strong and sensitising things.
-std::vector<Remark> bench_cautions(const Run& run) {
-  std::vector<Remark> cautions = {
-      {Severity::caution,
-       "Lye burns skin and eyes and heats up as it dissolves. Goggles, gloves, long sleeves, fresh "
-       "air; add the alkali to the water, never water to alkali. Stainless steel or suitable "
-       "plastic, never aluminium. On skin: rinse long with water; in eyes: rinse and get help."},
-      {Severity::caution,
-       "Check these weights with a second source before a first making, and test a piece before "
-       "you sell. Local rules on chemicals, cosmetics and labels come first."}};
-  if (run.pipe || !run.perch.empty())
-    cautions.push_back({Severity::caution,
-                        "A piece that looks like food, or has small parts that come off, can be "
-                        "swallowed: mind the rules for look-alike products where you sell."});
-  if (!run.dust.empty())
-    cautions.push_back(
-        {Severity::caution, "Dust powders low and slowly, with a mask on, away from the fan."});
-  return cautions;
+    all.push_back(
+        {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, Topic::plan});
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -175,9 +156,10 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
     const bool is_used =
         std::any_of(lines.begin(), lines.end(), [&](const CostLine& l) { return l.name == name; });
     if (!is_used)
-      plan.cautions.push_back({Severity::note, "The price of \"" + name +
-                                                   "\" is not used: nothing of that name goes "
-                                                   "into this run."});
+      plan.cautions.push_back({{Severity::note, "The price of \"" + name +
+                                                    "\" is not used: nothing of that name goes "
+                                                    "into this run."},
+                               Topic::plan});
   }
 }
 
@@ -194,9 +176,13 @@ void collect_cautions(Plan& plan, const Run& run) {
   warn_of_unused_prices(plan, run);
   if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
       run.pour.losses.jugs == Mass{})
-    all.push_back({Severity::caution,
-                   "No batter is allowed for pot, jugs and overpour; most runs lose some."});
-  add(all, bench_cautions(run), "");
+    all.push_back({{Severity::caution,
+                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                   Topic::plan});
+  add(all, limit_cautions(run, plan), "");
+  for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "");
+  const auto bench = bench_cautions(run);
+  all.insert(all.end(), bench.begin(), bench.end());
   std::stable_sort(all.begin(), all.end(),
                    [](const Remark& a, const Remark& b) { return a.severity > b.severity; });
 }
@@ -241,9 +227,15 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
   for (std::size_t i = 0; i < run.perch.size(); ++i)
     plan.perch.push_back(perch_tally(run, i, plan.pieces, std::move(fits[i])));
   measure_piece(plan, run);
+  cure_batter(plan.pour.batter, run.pour.formula);
+  if (plan.pipe) cure_batter(plan.pipe->batter, run.pipe->formula);
   const auto size = plan.piece.size;
   plan.piece = piece_of(plan, run);
   plan.piece.size = size;
+  if (run.label) plan.label = label_draft(run, plan);
+  for (std::size_t i = 0; i < run.bottles.size(); ++i)
+    plan.bottles.push_back(bottle_tally(run, plan, run.bottles[i],
+                                        {run.file, "/bottles/" + std::to_string(i) + "/shared"}));
   if (run.money) plan.cost = cost_of(plan, *run.money);
   collect_cautions(plan, run);
   return plan;

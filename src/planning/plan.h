@@ -4,7 +4,10 @@
 #include "geometry/packing.h"
 #include "geometry/placement.h"
 #include "geometry/tilted_pour.h"
+#include "planning/cautions.h"
+#include "planning/cure.h"
 #include "planning/cutting.h"
+#include "planning/label.h"
 #include "planning/piece_size.h"
 #include "planning/run.h"
 #include "planning/weighing.h"
@@ -37,6 +40,7 @@ struct BatterTally {
   Density density_computed;  // of the plain batter, from its ingredients
   Mass in_pieces, lost;
   Weighing weighing;
+  std::optional<PartCure> cure = {};  // of the part in one piece; when its formula tells
 };
 
 struct LayerTally {
@@ -173,7 +177,20 @@ struct PieceTally {
   std::vector<PartMass> parts;
   std::optional<PieceSize> size;  // finished, where the shape of every part is known
   Mass fresh;
-  std::optional<Mass> cured;  // when each formula says how much of its water is lost
+  std::optional<Mass> cured;  // when each formula says how its water is lost
+};
+
+/// A bottle of fragrance over the batters.
+struct BottleTally {
+  struct Part {
+    std::string name;  // "Base", "Topping"
+    Mass gives, step;
+    Share of_batter;
+  };
+  std::string name;
+  Mass holds;
+  std::vector<Part> parts;
+  std::vector<Remark> remarks;
 };
 
 /// Everything a run needs, computed. A value: reports are pure functions of it.
@@ -187,7 +204,9 @@ struct Plan {
   std::optional<CutTally> cut;
   PieceTally piece;
   std::optional<Cost> cost;
-  std::vector<Remark> cautions;  // worst first
+  std::optional<LabelDraft> label;  // when the run asks for one
+  std::vector<BottleTally> bottles;
+  std::vector<Caution> cautions;  // worst first
 };
 
 /// Plans `run`: pieces, volume to mass by each batter's own density, losses, batter to make,

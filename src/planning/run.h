@@ -6,6 +6,8 @@
 #include "geometry/tilted_pour.h"
 #include "moulds/mould.h"
 #include "planning/cutting.h"
+#include "planning/lightest_piece.h"
+#include "planning/net_quantity.h"
 #include "planning/tips.h"
 #include "units/money.h"
 #include "units/quantity.h"
@@ -36,6 +38,7 @@ struct LayerColour {
   std::string name;
   Rate rate;
   std::optional<Density> bulk_density;
+  chemistry::LabelData label = {};
 };
 
 /// How much of the base one layer takes. All layers of a pour are said in one way; one may take the
@@ -191,6 +194,7 @@ struct Decoration {
   Mass jug_film;               // left in the jug at each fill
   std::optional<std::chrono::seconds> each_fill = {};  // to fill all trays once, setting included
   Where where = {};
+  chemistry::LabelData label = {};
 };
 
 /// A powder dusted over each piece: by what is used up, or by the surface it goes over.
@@ -202,6 +206,23 @@ struct DustByArea {
 struct Dusting {
   std::string name;
   std::variant<Mass, DustByArea> per_piece;
+  chemistry::LabelData label = {};
+};
+
+/// A bottle of fragrance to be used up over the batters of a run.
+enum class SharingWay { by_rate, half_in_each };
+struct Bottle {
+  std::string name;
+  Mass holds;
+  SharingWay way = SharingWay::by_rate;
+};
+
+/// The label wanted: whose rules it follows, and how much the finished pieces differ.
+struct LabelOrder {
+  Market market = Market::EU;
+  PieceSpread spread;
+  bool e_mark = false;
+  std::optional<Mass> states;  // what her labels already say
 };
 
 struct Scale {
@@ -237,6 +258,8 @@ struct Run {
   std::vector<Dusting> dust;
   Scales scales;
   std::optional<Purse> money;
+  std::optional<LabelOrder> label = {};
+  std::vector<Bottle> bottles = {};
 };
 
 }  // namespace brimwright::planning

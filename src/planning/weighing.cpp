@@ -1,9 +1,13 @@
 #include "planning/weighing.h"
 
+#include "chemistry/least_batch.h"
+#include "chemistry/liquids.h"
+#include "chemistry/salts.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace brimwright::planning {
@@ -145,38 +149,40 @@ Ingredient weighed_water(Mass exact, const Scales& scales) {
           .set_aside = {}};
 }
 
-chemistry::EffectiveSuperfat superfat_of(const Formula& formula,
-                                         const std::vector<Ingredient>& fats,
-                                         const std::vector<Ingredient>& oils,
-                                         const std::vector<Ingredient>& alkalis,
-                                         const std::vector<Ingredient>& additives) {
-  std::vector<chemistry::WeighedFat> all_fats;
-  std::vector<chemistry::WeighedAlkali> all_alkalis;
+/// All that takes part in the saponification, wherever it comes in.
+struct Reacting {
+  std::vector<chemistry::WeighedFat> fats;
+  std::vector<chemistry::WeighedAlkali> alkalis;
   std::vector<chemistry::WeighedAcid> acids;
-  for (std::size_t i = 0; i < fats.size(); ++i)
-    all_fats.push_back(
-        {fats[i].name, formula.fats[i].saponification, fats[i].weighed, fats[i].step});
-  for (std::size_t i = 0; i < additives.size(); ++i) {
-    const auto& additive = formula.additives[i];
-    if (oils[i].weighed > Mass{})
-      all_fats.push_back(
-          {oils[i].name, additive.dispersal->oil.saponification, oils[i].weighed, oils[i].step});
-    if (additive.contains_fat) {
-      const double share = additive.contains_fat->share.of_one();
-      all_fats.push_back({"the fat in " + additive.name, additive.contains_fat->fat.saponification,
-                          share * additives[i].weighed, share * additives[i].step});
+
+  void add_fat(const std::string& name, const chemistry::SaponificationRange& saponification,
+               const Ingredient& weighed, double share = 1) {
+    fats.push_back({name, saponification, share * weighed.weighed, share * weighed.step,
+                    static_cast<double>(weighed.weighings)});
+  }
+};
+
+Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
+  Reacting all;
+  for (const Ingredient& i : ingredients) {
+    const auto goes = static_cast<double>(i.weighings);
+    if (i.role == Role::fat) all.add_fat(i.name, formula.fats[i.index].saponification, i);
+    if (i.role == Role::alkali) {
+      const auto& a = formula.alkalis[i.index];
+      all.alkalis.push_back(
+          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, goes});
     }
-    if (additive.contains_acid)
-      acids.push_back({additive.name,
-                       additive.contains_acid->share.of_one() * additive.contains_acid->koh_g_per_g,
-                       additives[i].weighed, additives[i].step});
+    if (i.role == Role::extra_oil)
+      all.add_fat(i.name, formula.additives[i.index].dispersal->oil.saponification, i);
+    if (i.role != Role::additive) continue;
+    const auto& additive = formula.additives[i.index];
+    if (const auto& fat = additive.contains_fat)
+      all.add_fat("the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
+    if (const auto& acid = additive.contains_acid)
+      all.acids.push_back(
+          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, goes});
   }
-  for (std::size_t i = 0; i < alkalis.size(); ++i) {
-    const auto& alkali = formula.alkalis[i];
-    all_alkalis.push_back({alkali.alkali, alkali.purity, alkali.purity_low, alkali.purity_high,
-                           alkalis[i].weighed, alkalis[i].step});
-  }
-  return chemistry::effective_superfat(all_fats, all_alkalis, acids);
+  return all;
 }
 
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
@@ -222,11 +228,11 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
                       chemistry::alkalis_for(formula, weighed_masses(fats), weighed_masses(oils),
                                              weighed_masses(additives)),
                       scales);
-  const auto water =
-      weighed_water(chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats), scales);
-  weighing.water = water.weighed;
+  weighing.water_in_liquids = chemistry::water_in_liquids(formula, weighed_masses(additives));
+  const Mass all_water = chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats);
+  const auto water = weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids), scales);
+  weighing.water = water.weighed + weighing.water_in_liquids;
   weighing.aim = formula.superfat;
-  weighing.superfat = superfat_of(formula, fats, oils, alkalis, additives);
   state_lye(weighing, formula, alkalis);
 
   auto& all = weighing.ingredients;
@@ -234,9 +240,11 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
   for (const auto& oil : oils)
     if (oil.weighed > Mass{}) all.push_back(oil);
   all.insert(all.end(), alkalis.begin(), alkalis.end());
-  all.push_back(water);
+  if (water.weighed > Mass{}) all.push_back(water);  // liquids may stand in for all of it
   all.insert(all.end(), additives.begin(), additives.end());
   for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
+  const Reacting r = reacting(formula, all);
+  weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids);
   return weighing;
 }
 
@@ -252,9 +260,23 @@ void warn_of_coarse_scales(Weighing& weighing) {
                                 "alkali, or make a larger run."});
 }
 
+/// Half a point either way is what a maker can tell in a soap: common practice, no source.
+void tell_least_batch(Weighing& weighing, const Formula& formula) {
+  const Share wanted = 0.5 * percent;
+  const Share now = weighing.superfat.likely_by_scales;
+  if (now <= wanted) return;
+  const Reacting r = reacting(formula, weighing.ingredients);
+  const auto least = chemistry::least_batch_for(wanted, chemistry::CertaintyOf::scales_alone,
+                                                weighing.fats, r.fats, r.alkalis, r.acids);
+  weighing.remarks.push_back(
+      {Severity::caution, formula.name + ": the scales' steps alone likely move the superfat by ±" +
+                              fixed(now.in_percent(), 1) + " points. " + least.words});
+}
+
 void remark_on(Weighing& weighing, const Formula& formula) {
   shout_if_lye_heavy(weighing, formula);
   warn_of_coarse_scales(weighing);
+  tell_least_batch(weighing, formula);
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.weighings > 1)
       weighing.remarks.push_back(
@@ -270,8 +292,10 @@ void remark_on(Weighing& weighing, const Formula& formula) {
         {Severity::note, "The saponification ranges of " + remembered +
                              " are from memory, not read in their source; your supplier's value "
                              "for the lot is better."});
-  const auto cautions = chemistry::rate_cautions(formula, chemistry::proportions(formula));
-  weighing.remarks.insert(weighing.remarks.end(), cautions.begin(), cautions.end());
+  const auto per_fat = chemistry::proportions(formula);
+  for (const auto& remarks :
+       {chemistry::rate_cautions(formula, per_fat), chemistry::substance_remarks(formula, per_fat)})
+    weighing.remarks.insert(weighing.remarks.end(), remarks.begin(), remarks.end());
 }
 
 }  // namespace

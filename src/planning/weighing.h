@@ -36,7 +36,9 @@ struct Weighing {
       ingredients;  // fats, extra oils, alkalis, water, additives; formula's order
   Mass batter;      // the sum of what is weighed
   Mass fats;        // the formula's fats
-  Mass naoh, koh, water;
+  Mass naoh, koh;
+  Mass water;             // all of it: plain, and in liquids that stand in for it
+  Mass water_in_liquids;  // milk's, purée's, brine's
   Share lye_strength;  // pure alkali / (pure alkali + water), from the weighed masses
   double water_to_alkali = 0;
   Share water_of_fats;

@@ -1,5 +1,7 @@
 #include "reports/catalogue_report.h"
 
+#include "chemistry/theoretical_value.h"
+#include "reports/fat_text.h"
 #include "reports/json_numbers.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -32,11 +34,6 @@ std::string moulds_text(const std::vector<ShippedMould>& moulds) {
   return table.text();
 }
 
-std::string range_text(std::pair<double, double> range) {
-  if (range.first == range.second) return trimmed(range.first, 1);
-  return trimmed(range.first, 1) + " to " + trimmed(range.second, 1);
-}
-
 std::string fats_text(const std::vector<Fat>& fats) {
   TextTable table({Side::left, Side::left, Side::left});
   table.row({"Fat", "name in a formula", "mg KOH/g (range)"});
@@ -53,57 +50,106 @@ std::string fats_text(const std::vector<Fat>& fats) {
              "  ", "  ");
 }
 
-std::string read_or_remembered(bool read) {
-  return read ? "read in the source" : "from memory, not read in the source";
+Json citation_json(const chemistry::Citation& from) {
+  Json json = {{"source", from.source}, {"read", from.read}};
+  if (!from.also.empty()) json["also"] = from.also;
+  return json;
 }
 
-std::string fat_in_full(const Fat& fat) {
-  TextTable table({Side::left, Side::left});
-  table.row({"named in a formula as", fat.id});
-  table.row({"kind", fat.kind});
-  table.row({"INCI name", fat.inci});
-  table.row({"INCI name of its sodium soap", fat.inci_sodium_soap});
-  const bool is_exact = fat.saponification.low == fat.saponification.high;
-  table.row({"saponification value, mg KOH/g",
-             range_text(fat.saponification) +
-                 (is_exact ? "" : ", reckoned with " + value_text(fat.saponification.typical))});
-  if (fat.iodine_value) table.row({"iodine value, g I2/100 g", range_text(*fat.iodine_value)});
-  if (fat.melting_range_c) table.row({"melts at, °C", range_text(*fat.melting_range_c)});
-  if (fat.density)
-    table.row({"density at " + trimmed(fat.density->at.celsius(), 0) + " °C, g/ml",
-               fixed(fat.density->low / gram_per_millilitre, 3) + " to " +
-                   fixed(fat.density->high / gram_per_millilitre, 3)});
-  std::string text = fat.name + "\n" + table.text();
-  text += wrapped("Saponification value: " + fat.saponification_source + "; " +
-                      read_or_remembered(fat.saponification_read) + ".",
-                  "  ", "  ");
-  if (fat.density)
-    text += wrapped(
-        "Density: " + fat.density->source + "; " + read_or_remembered(fat.density->read) + ".",
-        "  ", "  ");
-  if (!fat.note.empty()) text += wrapped("Note: " + fat.note + ".", "  ", "  ");
-  return text;
+Json range_json(std::pair<double, double> range, const chemistry::Citation& from) {
+  Json json = {{"low", range.first}, {"high", range.second}};
+  json.update(citation_json(from));
+  return json;
+}
+
+Json saponification_json(const Fat& fat) {
+  const auto& range = fat.saponification;
+  Json json = {{"low", range.low.mg_koh_per_g()},
+               {"typical", range.typical.mg_koh_per_g()},
+               {"high", range.high.mg_koh_per_g()},
+               {"typical_chosen", fat.typical_chosen}};
+  json.update(
+      citation_json({fat.saponification_source, fat.saponification_read, fat.saponification_also}));
+  if (fat.saponification_read_elsewhere)
+    json["read_elsewhere"] =
+        range_json(*fat.saponification_read_elsewhere, fat.saponification_read_elsewhere_in);
+  return json;
+}
+
+Json theory_json(const Fat& fat) {
+  const auto theory = chemistry::theoretical_value(fat);
+  if (!theory) return nullptr;
+  const auto rounded = [](chemistry::SaponificationValue value) {
+    return to_decimals(value.mg_koh_per_g(), 2);
+  };
+  const auto disagreement = chemistry::profile_disagreement(fat, fat.saponification);
+  return {{"low", rounded(theory->pure.low)},
+          {"middle", rounded(theory->pure.typical)},
+          {"high", rounded(theory->pure.high)},
+          {"low_with_unsaponifiable", rounded(theory->least)},
+          {"unsaponifiable_percent", to_decimals(theory->unsaponifiable.in_percent(), 3)},
+          {"unsaponifiable_assumed", theory->unsaponifiable_assumed},
+          {"disagreement", disagreement ? Json(disagreement->text) : Json(nullptr)}};
+}
+
+Json fatty_acids_json(const chemistry::FattyAcidProfile& profile) {
+  Json acids = Json::array();
+  for (const auto& [acid, low, high, read] : profile.acids)
+    acids.push_back({{"name", acid.name},
+                     {"common_name", chemistry::common_name(acid)},
+                     {"carbons", acid.carbons},
+                     {"double_bonds", acid.double_bonds},
+                     {"low_percent", to_decimals(low.in_percent(), 3)},
+                     {"high_percent", to_decimals(high.in_percent(), 3)},
+                     {"read", read}});
+  return {{"source", profile.source}, {"read", profile.read()}, {"acids", acids}};
+}
+
+/// With the slope, which is one for all molten fats.
+Json density_json(const chemistry::FatDensity& density) {
+  const auto slope = chemistry::fat_density_slope();
+  return {{"low", to_decimals(density.low / gram_per_millilitre, 4)},
+          {"high", to_decimals(density.high / gram_per_millilitre, 4)},
+          {"at_celsius", density.at.celsius()},
+          {"per_kelvin", to_decimals(slope.per_kelvin / gram_per_millilitre, 6)},
+          {"per_kelvin_source", slope.from.source},
+          {"source", density.source},
+          {"read", density.read}};
+}
+
+void put_figures(Json& json, const Fat& fat) {
+  if (fat.iodine_value)
+    json["iodine_value_g_i2_per_100g"] = range_json(*fat.iodine_value, fat.iodine_value_from);
+  if (fat.density) json["density_g_per_ml"] = density_json(*fat.density);
+  if (fat.melting_range_c)
+    json["melting_range_celsius"] = range_json(*fat.melting_range_c, fat.melting_range_from);
+  if (fat.unsaponifiable_most) {
+    json["unsaponifiable"] = {
+        {"most_percent", to_decimals(fat.unsaponifiable_most->in_percent(), 3)}};
+    json["unsaponifiable"].update(citation_json(fat.unsaponifiable_from));
+  }
+  if (fat.mean_molar_mass_g_per_mol) {
+    json["mean_molar_mass_g_per_mol"] = {{"value", *fat.mean_molar_mass_g_per_mol}};
+    json["mean_molar_mass_g_per_mol"].update(citation_json(fat.mean_molar_mass_from));
+  }
+  if (fat.fatty_acids) json["fatty_acids"] = fatty_acids_json(*fat.fatty_acids);
 }
 
 Json fat_json(const Fat& fat) {
-  const auto& range = fat.saponification;
   Json json = {{"id", fat.id},
                {"name", fat.name},
                {"kind", fat.kind},
+               {"liquid_at_room_temperature", fat.liquid_at_room_temperature()},
                {"inci", fat.inci},
+               {"inci_read", fat.inci_read},
                {"inci_sodium_soap", fat.inci_sodium_soap},
-               {"saponification_value_mg_koh_per_g",
-                {{"low", range.low.mg_koh_per_g()},
-                 {"typical", range.typical.mg_koh_per_g()},
-                 {"high", range.high.mg_koh_per_g()},
-                 {"source", fat.saponification_source},
-                 {"read", fat.saponification_read}}}};
-  if (fat.density)
-    json["density_g_per_ml"] = {{"low", to_decimals(fat.density->low / gram_per_millilitre, 4)},
-                                {"high", to_decimals(fat.density->high / gram_per_millilitre, 4)},
-                                {"at_celsius", fat.density->at.celsius()},
-                                {"source", fat.density->source},
-                                {"read", fat.density->read}};
+               {"inci_sodium_soap_confidence", fat.inci_sodium_soap_confidence},
+               {"inci_potassium_soap", fat.inci_potassium_soap},
+               {"inci_potassium_soap_confidence", fat.inci_potassium_soap_confidence},
+               {"saponification_value_mg_koh_per_g", saponification_json(fat)},
+               {"theoretical_value_mg_koh_per_g", theory_json(fat)}};
+  put_figures(json, fat);
+  if (!fat.note.empty()) json["note"] = fat.note;
   return json;
 }
 

@@ -1,4 +1,5 @@
 #include "reports/json_numbers.h"
+#include "reports/label_report.h"
 #include "reports/plan_report.h"
 
 #include <nlohmann/json.hpp>
@@ -30,6 +31,16 @@ Json ingredients_json(const std::vector<Ingredient>& ingredients) {
   return json;
 }
 
+/// What puts the superfat in doubt, with its part of the variance, largest first.
+Json doubts_json(const chemistry::EffectiveSuperfat& superfat) {
+  Json json = Json::array();
+  for (const auto& doubt : superfat.doubts)
+    json.push_back({{"cause", doubt.cause},
+                    {"remedy", doubt.remedy},
+                    {"percent_of_variance", to_decimals(doubt.of_variance.in_percent(), 1)}});
+  return json;
+}
+
 Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& formula) {
   const auto& weighing = batter.weighing;
   const auto& superfat = weighing.superfat;
@@ -53,7 +64,12 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
            {{"aim", per_cent(weighing.aim)},
             {"effective", per_cent(superfat.nominal)},
             {"low", per_cent(superfat.low)},
-            {"high", per_cent(superfat.high)}}},
+            {"high", per_cent(superfat.high)},
+            {"likely_low", per_cent(superfat.likely_low)},
+            {"likely_high", per_cent(superfat.likely_high)},
+            {"likely_means", chemistry::likely_means()},
+            {"likely_by_scales", per_cent(superfat.likely_by_scales)},
+            {"doubts", doubts_json(superfat)}}},
           {"ingredients", ingredients_json(weighing.ingredients)}};
 }
 
@@ -65,6 +81,7 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
   json["below_brim_mm"] = mm(pour.headspace);
   json["poured_to_mm"] = mm(pour.poured_to);
   json["displaced_ml"] = ml(pour.displaced);
+  json["cure"] = cure_json(pour.batter);
   json["ml_per_mm"] = to_decimals(pour.surface * millimetre / millilitre, 3);
   Json layers = Json::array();
   for (const auto& layer : pour.layers)
@@ -139,6 +156,7 @@ Json pipe_json(const planning::PipeTally& pipe, const planning::Run& run) {
     json["lye_spoonfuls"] = {{"count", pipe.lye->spoonfuls},
                              {"each_s", pipe.lye->each.count()},
                              {"altogether_s", pipe.lye->altogether.count()}};
+  json["cure"] = cure_json(pipe.batter);
   return json;
 }
 
@@ -255,8 +273,8 @@ Json piece_json(const planning::Plan& plan) {
                                : Json(nullptr);
   return {{"fresh_g", to_decimals(piece.fresh / gram, 1)},
           {"cured_g", piece.cured ? Json(to_decimals(*piece.cured / gram, 1)) : Json(nullptr)},
-          // A label's weight needs the lightest believable piece, which is not reckoned yet.
-          {"label_g", nullptr},
+          {"label_g", plan.label && plan.label->net ? Json(grams(plan.label->net->stated))
+                                                    : Json(nullptr)},
           {"parts", parts},
           {"size", size},
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
@@ -282,10 +300,14 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
   json["dust"] = Json::array();
   for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust));
   if (plan.cut) json["cut"] = cut_json(*plan.cut);
+  json["bottles"] = bottles_json(plan);
   json["piece"] = piece_json(plan);
+  json["label"] = label_json(plan);
   json["cautions"] = Json::array();
   for (const auto& caution : plan.cautions)
-    json["cautions"].push_back({{"severity", name_of(caution.severity)}, {"text", caution.text}});
+    json["cautions"].push_back({{"severity", name_of(caution.severity)},
+                                {"topic", name_of(caution.topic)},
+                                {"text", caution.text}});
   return json.dump(2) + "\n";
 }
 

@@ -1,4 +1,5 @@
 #include "reports/gauge_report.h"
+#include "reports/label_report.h"
 #include "reports/plan_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -64,11 +65,19 @@ std::string set_aside_lines(const planning::Weighing& weighing) {
   return text;
 }
 
-std::string lye_lines(const planning::Weighing& weighing) {
+std::string superfat_line(const planning::Weighing& weighing) {
   const auto& superfat = weighing.superfat;
-  std::string text = line("Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
-                          per_cent(superfat.nominal) + "; by lot, purity and scale anywhere from " +
-                          per_cent(superfat.low) + " to " + per_cent(superfat.high) + ".");
+  std::string text = "Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
+                     per_cent(superfat.nominal) + ". Likely " + per_cent(superfat.likely_low) +
+                     " to " + per_cent(superfat.likely_high) + " (19 batches in 20), at worst " +
+                     per_cent(superfat.low) + " to " + per_cent(superfat.high) + ".";
+  if (superfat.doubts.empty()) return line(text);
+  const auto& most = superfat.doubts.front();
+  return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
+}
+
+std::string lye_lines(const planning::Weighing& weighing) {
+  std::string text = superfat_line(weighing);
   text += line("Lye " + per_cent(weighing.lye_strength) + " strong = water " +
                fixed(weighing.water_to_alkali, 2) + " : 1 to pure alkali = water " +
                per_cent(weighing.water_of_fats) + " of the fats.");
@@ -307,8 +316,9 @@ std::string size_line(const planning::PieceTally& piece, const planning::Plan& p
 std::string piece_text(const planning::Plan& plan) {
   std::string text = "A PIECE\n" + cost_text(plan) + "\n" + parts_table(plan.piece);
   if (!plan.piece.cured)
-    text += line("The cured weight needs \"water_lost_in_cure\" in each formula.");
-  return text + size_line(plan.piece, plan) + "\n";
+    text += line("The cured weight needs \"water_lost_in_cure\" or \"drying\" in each formula.");
+  if (!plan.label) text += line("Label: the run asks for none (section \"label\").");
+  return text + size_line(plan.piece, plan) + cure_text(plan) + "\n";
 }
 
 std::string remarks_text(const planning::Plan& plan, bool dangers) {
@@ -343,7 +353,8 @@ std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   const std::string dangers = remarks_text(plan, true);
   return (dangers.empty() ? "" : dangers + "\n") + head_text(plan, run) + pour_text(plan, run) +
          pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + cut_text(plan) +
-         piece_text(plan) + "WATCH OUT\n" + remarks_text(plan, false);
+         bottles_text(plan) + piece_text(plan) + label_text(plan) + "WATCH OUT\n" +
+         remarks_text(plan, false);
 }
 
 }  // namespace brimwright::reports

@@ -144,6 +144,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
   if (fields.has("each_fill")) result.each_fill = fields.positive_short_time("each_fill");
   result.where = where(fields);
   read_count(result, fields, is_cut);
+  result.label = chemistry::read_label_data(fields);
   const bool is_coat = std::holds_alternative<Drizzle>(result.made);
   if (is_coat && result.where.index() != 0)
     throw UserError(fields.place(), "is a drizzle, which lies on the surface it covers",
@@ -164,6 +165,7 @@ Dusting read_dusting(const Fields& fields) {
                                    fields.share("lands", 1 * percent, whole)};
   else
     dusting.per_piece = fields.positive_mass("per_piece");
+  dusting.label = chemistry::read_label_data(fields);
   fields.refuse_unknown();
   return dusting;
 }

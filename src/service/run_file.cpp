@@ -4,6 +4,7 @@
 #include "service/formula_naming.h"
 #include "service/perch_reading.h"
 #include "service/pipe_reading.h"
+#include "service/label_reading.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -34,6 +35,7 @@ planning::LayerColour layer_colour(const Fields& fields) {
   if (by_spoon && !colour.bulk_density)
     throw UserError(fields.place("rate"), "is by the spoon and the powder has no bulk density",
                     "give \"bulk_density\", such as \"0.3 g/ml\": weigh a level spoon to find it");
+  colour.label = chemistry::read_label_data(fields);
   fields.refuse_unknown();
   return colour;
 }
@@ -142,6 +144,8 @@ Run read_run(const std::string& path, const moulds::Library& library,
     run.perch.push_back(read_decoration(perch, run.cut.has_value(), library));
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
   if (const auto money = fields.optional_object("money")) run.money = money_section(*money);
+  run.label = read_label_order(fields);
+  run.bottles = read_bottles(fields);
   losses.refuse_unknown();
   fields.refuse_unknown();
   return run;

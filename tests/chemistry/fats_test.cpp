@@ -130,6 +130,60 @@ TEST_CASE("no shipped density is that of a set fat", "[chemistry]") {
   }
 }
 
+TEST_CASE("what is known of a fat comes with where it is from", "[chemistry]") {
+  // Coconut's figures as CXS 210-1999, Tables 1 and 2, print them, read in a trade reprint.
+  const Fat& coconut = fat_of("coconut");
+  CHECK(coconut.iodine_value == std::pair{6.3, 10.6});
+  CHECK(coconut.iodine_value_from.read);
+  CHECK_THAT(coconut.unsaponifiable_most->in_percent(), WithinAbs(1.5, 1e-12));
+  REQUIRE(coconut.fatty_acids);
+  CHECK(coconut.fatty_acids->read());
+  CHECK(coconut.fatty_acids->acids.size() == 10);
+  const auto& lauric = coconut.fatty_acids->acids[3];
+  CHECK(lauric.acid.name == "C12:0");
+  CHECK_THAT(lauric.low.in_percent(), WithinAbs(45.1, 1e-12));
+  CHECK_THAT(lauric.high.in_percent(), WithinAbs(53.2, 1e-12));
+}
+
+TEST_CASE("of olive's fatty acids only oleic was read in a source", "[chemistry]") {
+  const Fat& olive = fat_of("olive");
+  REQUIRE(olive.fatty_acids);
+  CHECK_FALSE(olive.fatty_acids->read());
+  for (const auto& range : olive.fatty_acids->acids) {
+    CAPTURE(range.acid.name);
+    CHECK(range.read == (range.acid.name == "C18:1"));
+  }
+  // A USP-style sheet that was read gives 190 to 195.
+  CHECK(olive.saponification_read_elsewhere == std::pair{190.0, 195.0});
+  CHECK(olive.saponification_read_elsewhere_in.read);
+}
+
+TEST_CASE("it is said how each typical value was chosen", "[chemistry]") {
+  CHECK(fat_of("coconut").typical_chosen == "the middle of the published range");
+  // 160 to 195 mg/g (CXS 325R-2017): the middle is a weak default.
+  CHECK_THAT(fat_of("shea").typical_chosen, Catch::Matchers::Contains("35 mg/g wide"));
+  CHECK_THAT(fat_of("lauric_acid").typical_chosen, Catch::Matchers::Contains("formula"));
+}
+
+TEST_CASE("stearic acid as sold spans what the pharmacopoeia lets it", "[chemistry]") {
+  // Acid value 195 to 200 for Purified Stearic Acid (USP 32); 197.22 for the pure acid.
+  const auto& range = fat_of("stearic_acid").saponification;
+  CHECK(range.low.mg_koh_per_g() == 195);
+  CHECK(range.high.mg_koh_per_g() == 200);
+  CHECK_THAT(range.typical.mg_koh_per_g(), WithinAbs(197.22, 1e-9));
+}
+
+TEST_CASE("every fat has a name for each soap, with how sure it is", "[chemistry]") {
+  for (const Fat& fat : shipped_fats()) {
+    CAPTURE(fat.id);
+    REQUIRE(fat.inci_sodium_soap.starts_with("Sodium "));
+    REQUIRE(fat.inci_potassium_soap.starts_with("Potassium "));
+    CHECK(fat.inci_sodium_soap.substr(7) == fat.inci_potassium_soap.substr(10));
+    CHECK_FALSE(fat.inci_sodium_soap_confidence.empty());
+    CHECK_FALSE(fat.inci_potassium_soap_confidence.empty());
+  }
+}
+
 TEST_CASE("the table of fats is whole", "[chemistry]") {
   CHECK(shipped_fats().size() == 43);
   std::set<std::string> ids;

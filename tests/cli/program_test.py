@@ -106,6 +106,11 @@ shutil.rmtree(folder)
 
 one = json.loads(run("plan", "examples/plain_bars.run.json", "--sell", "12", "--json").stdout)
 two = json.loads(run("plan", "examples/plain_bars.run.json", "--sell", "24", "--json").stdout)
+sure = one["pour"]["superfat_percent"]
+check(sure["low"] <= sure["likely_low"] <= sure["effective"] <= sure["likely_high"] <= sure["high"],
+      "the likely superfat lies outside the worst case, or without what comes out")
+check(abs(sum(doubt["percent_of_variance"] for doubt in sure["doubts"]) - 100) < 1,
+      "what puts the superfat in doubt does not add to a whole")
 check(two["pieces"]["make"] == 24 and one["pieces"]["make"] == 12, "--sell replaces the file's number")
 check(abs(two["pour"]["in_pieces_g"] - 2 * one["pour"]["in_pieces_g"]) < 0.01, "twice the pieces")
 

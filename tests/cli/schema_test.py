@@ -1,4 +1,4 @@
-"""Every shipped mould, formula and run obeys its JSON Schema, by Debian's jsonschema; a slip does not."""
+"""Every shipped mould, formula, run and file of fats obeys its JSON Schema, by Debian's jsonschema; a slip does not."""
 import copy
 import glob
 import json
@@ -9,7 +9,7 @@ import jsonschema
 
 root = sys.argv[1]
 schemas = {}
-for kind in ("mould", "formula", "run", "tips"):
+for kind in ("mould", "formula", "run", "tips", "fats"):
     with open(f"{root}/src/service/schemas/{kind}.schema.json") as file:
         schemas[kind] = json.load(file)
     jsonschema.Draft202012Validator.check_schema(schemas[kind])
@@ -39,7 +39,7 @@ for path in sorted(files):
         if validator.is_valid(lacking):
             failures.append(f"{path}: the schema lets a missing {key} pass")
 
-if kinds != {"mould", "formula", "run", "tips"}:
+if kinds != {"mould", "formula", "run", "tips", "fats"}:
     failures.append(f"looked at {kinds} only")
 print("\n".join(failures) or f"{len(files)} files obey their schemas")
 sys.exit(bool(failures))

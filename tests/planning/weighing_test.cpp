@@ -82,3 +82,31 @@ TEST_CASE("the three ways of saying water agree with the weighed masses", "[plan
   CHECK(weighing.water_to_alkali == Approx(weighing.water / weighing.naoh).epsilon(1e-12));
   CHECK(weighing.water_of_fats.of_one() == Approx(weighing.water / weighing.fats).epsilon(1e-12));
 }
+
+TEST_CASE("a batch too small for its scales is told how large it should be", "[planning]") {
+  // On paper, 100 g of fats at 190 mg/g take 12.87 g of NaOH at 5 %: on a 1 g scale u = 0.95 x
+  // 0.2887 / 12.87 = 2.13 points, x 1.96 = 4.2; the fat's own step adds little. 0.5 points take 8.4
+  // times as much, some 840 g.
+  const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {1 * gram, 5 * kilogram}};
+  const Weighing small = weighing_of(paper_formula(), 138 * gram, kitchen);
+  const auto told = [](const Weighing& weighing) {
+    for (const auto& remark : weighing.remarks)
+      if (remark.text.find("of fats on the scales keep within ±0.5 points") != std::string::npos)
+        return remark.text;
+    return std::string();
+  };
+  CHECK_THAT(told(small), Contains("From 8") || Contains("From 9"));
+  CHECK(told(weighing_of(paper_formula(), 300 * gram, bench)).empty());
+  CHECK(told(weighing_of(paper_formula(), 2 * kilogram, kitchen)).empty());
+}
+
+TEST_CASE("weighing in goes makes the superfat less sure", "[planning]") {
+  // 1.9 kg of NaOH on scales that hold 5 kg or 500 g, both of 1 g: four goes are off by twice as
+  // much, likely, and by four times at worst; so is the fat in its three and thirty.
+  const Scales deep = {.large = {1 * gram, 50 * kilogram}, .fine = {1 * gram, 50 * kilogram}};
+  const Scales shallow = {.large = {1 * gram, 0.5 * kilogram}, .fine = {1 * gram, 0.5 * kilogram}};
+  const auto once = weighing_of(paper_formula(), 20 * kilogram, deep).superfat;
+  const auto often = weighing_of(paper_formula(), 20 * kilogram, shallow).superfat;
+  CHECK(often.likely_by_scales.of_one() > 1.9 * once.likely_by_scales.of_one());
+  CHECK(often.low < once.low);
+}

@@ -1,0 +1,61 @@
+#include "chemistry/drying.h"
+
+#include "units/printing.h"
+
+#include <chrono>
+
+namespace brimwright::chemistry {
+namespace {
+
+double in_days(std::chrono::minutes time) { return static_cast<double>(time.count()) / (24 * 60); }
+
+std::vector<CureWeighing> read_weighings(const Fields& drying) {
+  std::vector<CureWeighing> weighings;
+  for (const Fields& entry : drying.objects("weighings")) {
+    const CureWeighing weighing{in_days(entry.duration("after")), entry.positive_mass("mass")};
+    if (!weighings.empty() && weighing.day <= weighings.back().day)
+      throw UserError(entry.place("after"),
+                      "is day " + trimmed(weighing.day, 2) + ", not after day " +
+                          trimmed(weighings.back().day, 2),
+                      "list the weighings in order of time, each day once");
+    weighings.push_back(weighing);
+    entry.refuse_unknown();
+  }
+  if (weighings.size() < 3)
+    throw UserError(drying.place("weighings"),
+                    "holds " + std::to_string(weighings.size()) + " of the 3 weighings needed",
+                    "weigh the piece at least three times in its cure, or state \"finally_lost\" "
+                    "and \"time_constant\"");
+  return weighings;
+}
+
+DryingLaw read_law(const Fields& drying) {
+  const DryingLaw law{drying.share("finally_lost", Share(), whole),
+                      in_days(drying.duration("time_constant"))};
+  if (!(law.time_constant_days > 0))
+    throw UserError(drying.place("time_constant"), "is zero",
+                    "give the days after which 63 % of the water that leaves is gone");
+  return law;
+}
+
+}  // namespace
+
+std::optional<Drying> read_drying(const Fields& formula) {
+  const auto fields = formula.optional_object("drying");
+  if (!fields) return std::nullopt;
+  if (formula.has("water_lost_in_cure"))
+    throw UserError(fields->place(), "stands beside \"water_lost_in_cure\"",
+                    "keep one of the two: they both say what the cure takes");
+  if (!formula.has("cure"))
+    throw UserError(formula.place("cure"), "is missing",
+                    "say how long the soap cures, such as \"35 days\": \"drying\" needs it");
+  if (fields->has("weighings") && (fields->has("finally_lost") || fields->has("time_constant")))
+    throw UserError(fields->place(), "says the drying twice",
+                    "give either \"weighings\", or \"finally_lost\" with \"time_constant\"");
+  const Drying drying =
+      fields->has("weighings") ? Drying(read_weighings(*fields)) : Drying(read_law(*fields));
+  fields->refuse_unknown();
+  return drying;
+}
+
+}  // namespace brimwright::chemistry

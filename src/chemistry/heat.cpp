@@ -1,0 +1,98 @@
+#include "chemistry/heat.h"
+
+#include "chemistry/lye_enthalpy.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace brimwright::chemistry {
+namespace {
+
+// Food's solids: fat 2.0, protein 2.0, carbohydrate 1.5 to 1.6 (Choi and Okos 1986); salts less.
+constexpr double other_kj_per_kg_k = 1.8;
+
+constexpr double above_25(Temperature at) { return at.celsius() - 25; }
+
+/// Heat in the lye at `at` above its dry alkali and its water at 25 degC, in kJ.
+double heat_in_lye_kj(const LyeCharge& charge, Temperature at) {
+  const double lye_per_alkali = 1 / charge.strength().of_one();
+  double heat = charge.other / kilogram * other_kj_per_kg_k * above_25(at);
+  for (const DryAlkali& dry : charge.alkalis)
+    heat += dry.pure * lye_per_alkali / kilogram *
+            lye_enthalpy_kj_per_kg(dry.alkali, charge.strength(), at);
+  return heat;
+}
+
+/// The same before it is stirred together.
+double heat_brought_kj(const LyeCharge& charge, Temperature water_at, Temperature alkali_at) {
+  double heat = charge.water / kilogram * water_heat_capacity_kj_per_kg_k * above_25(water_at);
+  heat += charge.other / kilogram * other_kj_per_kg_k * above_25(water_at);
+  heat += charge.ice / kilogram *
+          (water_heat_capacity_kj_per_kg_k * above_25(Temperature::in_celsius(0)) -
+           heat_of_fusion_of_ice_kj_per_kg());
+  for (const DryAlkali& dry : charge.alkalis)
+    heat += dry.pure / kilogram * dry_heat_capacity_kj_per_kg_k(dry.alkali) * above_25(alkali_at);
+  return heat;
+}
+
+/// Boiling point of a lye of two alkalis: of the one whose lye boils first.
+Temperature boiling_point_of(const LyeCharge& charge) {
+  Temperature lowest = Temperature::in_celsius(1000);
+  for (const DryAlkali& dry : charge.alkalis)
+    if (dry.pure > Mass()) lowest = std::min(lowest, boiling_point(dry.alkali, charge.strength()));
+  return lowest;
+}
+
+}  // namespace
+
+Mass LyeCharge::alkali() const {
+  Mass sum;
+  for (const DryAlkali& dry : alkalis) sum += dry.pure;
+  return sum;
+}
+
+Mass LyeCharge::mass() const { return alkali() + water + ice + other; }
+
+Share LyeCharge::strength() const {
+  assert(alkali() > Mass());
+  return Share::of_one(alkali() / (alkali() + water + ice));
+}
+
+double LyeCharge::heat_capacity_kj_per_k(Temperature at) const {
+  const Temperature warmer = at + TemperatureDifference::in_kelvin(1);
+  return heat_in_lye_kj(*this, warmer) - heat_in_lye_kj(*this, at);
+}
+
+PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperature alkali_at) {
+  const double heat = heat_brought_kj(charge, water_at, alkali_at);
+  const Temperature boiling = boiling_point_of(charge);
+  Temperature low = Temperature::in_celsius(0), high = boiling;
+  if (heat <= heat_in_lye_kj(charge, low))
+    return {.peak = low, .boiling = boiling, .ice_left = charge.ice > Mass()};
+  if (heat >= heat_in_lye_kj(charge, high))
+    return {.peak = boiling, .boiling = boiling, .boils = true};
+  // 50 halvings of some 120 K reach 1e-13 K; the enthalpy grows with temperature throughout.
+  for (int i = 0; i < 50; ++i) {
+    const auto middle = Temperature::in_celsius((low.celsius() + high.celsius()) / 2);
+    (heat_in_lye_kj(charge, middle) < heat ? low : high) = middle;
+  }
+  return {.peak = low, .boiling = boiling};
+}
+
+double fat_heat_capacity_kj_per_kg_k(Temperature at) {
+  const double t = at.celsius();
+  return 1.9842 + 1.4733e-3 * t - 4.8008e-6 * t * t;
+}
+
+Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, const FatsCharge& fats,
+                              Temperature fats_at) {
+  const auto middle = Temperature::in_celsius((lye_at.celsius() + fats_at.celsius()) / 2);
+  const double of_lye = lye.heat_capacity_kj_per_k(middle);
+  const double of_fats = fats.fats / kilogram * fat_heat_capacity_kj_per_kg_k(middle) +
+                         fats.water / kilogram * water_heat_capacity_kj_per_kg_k +
+                         fats.other / kilogram * other_kj_per_kg_k;
+  return Temperature::in_celsius((of_lye * lye_at.celsius() + of_fats * fats_at.celsius()) /
+                                 (of_lye + of_fats));
+}
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "chemistry/alkali.h"
+#include "units/quantity.h"
+#include "units/share.h"
+#include "units/temperature.h"
+
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// Pure alkali that dissolves in a pot.
+struct DryAlkali {
+  Alkali alkali;
+  Mass pure;
+};
+
+/// What goes into a pot of lye. The pot itself is left out: it only takes heat up.
+struct LyeCharge {
+  std::vector<DryAlkali> alkalis;
+  Mass water;  // liquid, that of liquids in the pot too
+  Mass ice;    // at 0 degC, that of frozen liquids too
+  Mass other;  // what is neither: impurities, milk's solids, salts
+
+  Mass alkali() const;
+  Mass mass() const;
+  Share strength() const;  // pure alkali / (pure alkali + water + ice); some alkali must be there
+  /// The lye once it is made, in kJ/K.
+  double heat_capacity_kj_per_k(Temperature at) const;
+};
+
+/// The hottest a fresh lye can become.
+struct PeakTemperature {
+  Temperature peak;     // no higher than boiling
+  Temperature boiling;  // of this lye
+  bool boils = false;   // the heat is enough for it
+  bool ice_left = false;
+  bool near_boiling() const { return boiling - peak < TemperatureDifference::in_kelvin(15); }
+};
+
+/// All the alkali at once, nothing lost to pot and air: an upper estimate, good to about 3 K for
+/// NaOH (lye_enthalpy.h). Two alkalis count as two lyes of one strength, side by side; what is
+/// neither alkali nor water warms like food solids.
+PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperature alkali_at);
+
+/// Heat capacity of a molten fat: Choi and Okos 1986 (as a laboratory script quotes them),
+/// 1.9842 + 1.4733e-3 t - 4.8008e-6 t^2, t in degC.
+double fat_heat_capacity_kj_per_kg_k(Temperature at);
+
+/// What the lye is stirred into, all of one temperature.
+struct FatsCharge {
+  Mass fats;
+  Mass water;  // of liquids for the batter
+  Mass other;  // colours, clays, milk's solids
+};
+
+/// What lye and fats have when they meet, before the soap's own heat comes. A fat that is set takes
+/// heat to melt, so then the batter is cooler.
+Temperature mixed_temperature(const LyeCharge& lye, Temperature lye_at, const FatsCharge& fats,
+                              Temperature fats_at);
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "chemistry/cooling.h"
+#include "chemistry/heat.h"
+#include "units/fields.h"
+#include "units/quantity.h"
+#include "units/remark.h"
+#include "units/share.h"
+#include "units/temperature.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// What a maker says of the warmth on her bench. What she leaves out is not guessed, save a room
+/// and water of 20 degC for the peak, and that is said.
+struct HeatQuestion {
+  std::optional<Temperature> lye_made_at;   // of the room, and so of the dry alkali
+  std::optional<Temperature> water_at;      // into which the alkali goes
+  Share ice_share;                          // of the plain water that goes in as ice
+  std::optional<Temperature> lye_used_at;   // when it meets the fats
+  std::optional<Temperature> fats_at;       // then
+  std::optional<Temperature> batter_limit;  // the batter must stay below it: a topping that whips
+  std::optional<Surroundings> cooled_in;    // absent: an ice bath and the fridge are both told
+};
+
+/// Reads the object of those names; "cooled_in" is one of "ice bath", "cold water", "fridge",
+/// "room". Refuses what cannot be: water that is ice or steam, "batter_limit" without the two
+/// temperatures that it needs, a lye to be used colder than where it is cooled.
+HeatQuestion read_heat_question(const Fields& bench);
+
+/// What a batter's lye and fats will do.
+struct HeatFindings {
+  PeakTemperature peak;
+  Temperature water_at, alkali_at;   // reckoned with
+  bool assumed = false;              // one of them, as 20 degC
+  std::vector<CoolingTime> cooling;  // to `lye_used_at`
+  std::optional<Temperature> at_pour;
+  std::vector<Remark> remarks;
+};
+
+/// `lye` with its plain water all liquid: the question's ice share is taken of `plain_water`.
+/// Remarks begin with `name`.
+HeatFindings heat_findings(const HeatQuestion& question, const std::string& name, LyeCharge lye,
+                           Mass plain_water, const FatsCharge& fats);
+
+}  // namespace brimwright::chemistry

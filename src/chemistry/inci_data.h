@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// An acid's names on a label, free and as the salts it becomes in lye (data/inci.json).
+struct AcidNames {
+  std::string acid;  // as in data/neutralisation.json
+  std::string inci, sodium_salt, potassium_salt;
+  double acid_share;  // of pure acid; the rest is water
+};
+
+struct InciData {
+  std::string water, water_in_english, fragrance, fragrance_in_english, glycerol, wax_alcohols,
+      salt;
+  std::string sodium_hydroxide, potassium_hydroxide;
+  double glycerol_g_per_mol, water_g_per_mol;
+  std::vector<AcidNames> acids;
+
+  /// The acid of that name, which must be one of data/neutralisation.json.
+  const AcidNames& acid(std::string_view name) const;
+};
+
+/// Parsed once, at the first call.
+const InciData& inci_data();
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,78 @@
+#include "chemistry/least_batch.h"
+
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace brimwright::chemistry {
+namespace {
+
+// Far outside any studio: from a milligram's batch to a thousand times a thousand of this one.
+constexpr double smallest = 1e-6, largest = 1e6;
+
+struct Batch {
+  std::vector<WeighedFat> fats;
+  std::vector<WeighedAlkali> alkalis;
+  std::vector<WeighedAcid> acids;
+
+  EffectiveSuperfat superfat() const { return effective_superfat(fats, alkalis, acids); }
+};
+
+template <class Change>
+Batch changed(Batch batch, Change change) {
+  for (auto& fat : batch.fats) change(fat);
+  for (auto& alkali : batch.alkalis) change(alkali);
+  for (auto& acid : batch.acids) change(acid);
+  return batch;
+}
+
+Share half_width_of(const EffectiveSuperfat& superfat, CertaintyOf of) {
+  if (of == CertaintyOf::scales_alone) return superfat.likely_by_scales;
+  return std::max(superfat.nominal - superfat.likely_low, superfat.likely_high - superfat.nominal);
+}
+
+Share half_width_at(const Batch& batch, double times, CertaintyOf of) {
+  return half_width_of(changed(batch, [&](auto& item) { item.mass *= times; }).superfat(), of);
+}
+
+/// The least factor at which the half-width is within; it never grows with the batch.
+double least_factor(const Batch& batch, Share half_width, CertaintyOf of) {
+  double too_small = smallest, enough = largest;
+  while (enough / too_small > 1 + 1e-4) {
+    const double middle = std::sqrt(too_small * enough);
+    (half_width_at(batch, middle, of) <= half_width ? enough : too_small) = middle;
+  }
+  return enough;
+}
+
+std::string points(Share share) { return "±" + trimmed(share.in_percent(), 2) + " points"; }
+
+std::string why_none(const Batch& batch, Share half_width, CertaintyOf of) {
+  const std::string no = "No batch size keeps the superfat within " + points(half_width);
+  const auto unweighed = changed(batch, [](auto& item) { item.step = Mass(); }).superfat();
+  if (of == CertaintyOf::scales_alone || unweighed.doubts.empty()) return no + " on these scales.";
+  return no + ": the ranges alone leave " + points(half_width_of(unweighed, of)) + ", mostly by " +
+         unweighed.doubts.front().cause + ". To mend it: " + unweighed.doubts.front().remedy + ".";
+}
+
+}  // namespace
+
+LeastBatch least_batch_for(Share half_width, CertaintyOf of, Mass fats_now,
+                           const std::vector<WeighedFat>& fats,
+                           const std::vector<WeighedAlkali>& alkalis,
+                           const std::vector<WeighedAcid>& acids) {
+  assert(half_width >= Share());
+  const Batch batch{fats, alkalis, acids};
+  const std::string by = of == CertaintyOf::scales_alone ? "the scales keep" : "the superfat keeps";
+  if (half_width_at(batch, smallest, of) <= half_width)
+    return {Mass(), "In any batch " + by + " within " + points(half_width) + "."};
+  if (half_width_at(batch, largest, of) > half_width)
+    return {std::nullopt, why_none(batch, half_width, of)};
+  const Mass least = least_factor(batch, half_width, of) * fats_now;
+  return {least, "From " + trimmed(std::ceil(least / gram), 0) + " g of fats on " + by +
+                     " within " + points(half_width) + ", 19 times in 20."};
+}
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "chemistry/fats.h"
+#include "units/fields.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::chemistry {
+
+/// The maker's own fats (schema brimwright.fats/1), as their suppliers' documents describe them.
+///
+/// UserError, with file and field, for an id that a shipped fat has or that stands twice, no
+/// source, and values outside physical sense: a saponification value outside 120 to 600 mg/g (40 to
+/// 200 for a wax ester), one that looks like a NaOH value or like grams for a gram, or that the
+/// fatty acids call a NaOH value; an iodine value outside 0 to 250; fatty acids that cannot add to
+/// a whole.
+std::vector<Fat> read_user_fats(const Fields& file);
+
+/// The file of own fats that a formula names ("fats_from"), as written there: a path relative to
+/// the formula, which the caller resolves.
+std::optional<std::string> fats_file_named_in(const Fields& formula);
+
+}  // namespace brimwright::chemistry

@@ -1,0 +1,73 @@
+#include "planning/bench_heat.h"
+
+namespace brimwright::planning {
+namespace {
+
+using chemistry::Additive;
+using chemistry::FatsCharge;
+using chemistry::LyeCharge;
+
+void add_to_lye(LyeCharge& lye, const Additive& additive, Mass weighed) {
+  const double water = additive.liquid ? additive.liquid->water.of_one() : 0;
+  const bool frozen = additive.liquid && additive.liquid->frozen;
+  (frozen ? lye.ice : lye.water) += weighed * water;
+  lye.other += weighed * (1 - water);
+}
+
+void add_to_fats(FatsCharge& fats, const Additive& additive, Mass weighed) {
+  const double water = additive.liquid ? additive.liquid->water.of_one() : 0;
+  fats.water += weighed * water;
+  fats.other += weighed * (1 - water);
+}
+
+Mass plain_water_of(const Weighing& weighing) { return weighing.water - weighing.water_in_liquids; }
+
+FatsCharge fats_charge_of(const chemistry::Formula& formula, const Weighing& weighing) {
+  FatsCharge fats;
+  for (const Ingredient& i : weighing.ingredients) {
+    if (i.role == Role::fat || i.role == Role::extra_oil) fats.fats += i.weighed;
+    if (i.role == Role::additive && i.goes_into != "lye")
+      add_to_fats(fats, formula.additives[i.index], i.weighed);
+  }
+  return fats;
+}
+
+}  // namespace
+
+LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weighing) {
+  LyeCharge lye;
+  lye.water = plain_water_of(weighing);
+  for (const Ingredient& i : weighing.ingredients) {
+    if (i.role == Role::alkali) {
+      const auto& alkali = formula.alkalis[i.index];
+      lye.alkalis.push_back({alkali.alkali, i.weighed * alkali.purity.of_one()});
+      lye.other += i.weighed * (1 - alkali.purity.of_one());
+    }
+    if (i.role == Role::additive && i.goes_into == "lye")
+      add_to_lye(lye, formula.additives[i.index], i.weighed);
+  }
+  return lye;
+}
+
+chemistry::HeatFindings heat_of(const chemistry::HeatQuestion& question,
+                                const chemistry::Formula& formula, const Weighing& weighing) {
+  return chemistry::heat_findings(question, formula.name, lye_charge_of(formula, weighing),
+                                  plain_water_of(weighing), fats_charge_of(formula, weighing));
+}
+
+chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
+                                    const chemistry::Formula& formula, const LyePot& pot) {
+  LyeCharge lye;
+  lye.water = pot.water;
+  for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
+    const double purity = formula.alkalis[k].purity.of_one();
+    lye.alkalis.push_back({formula.alkalis[k].alkali, pot.alkalis[k].weighed * purity});
+    lye.other += pot.alkalis[k].weighed * (1 - purity);
+  }
+  chemistry::HeatQuestion of_pot = question;
+  of_pot.fats_at.reset();
+  of_pot.batter_limit.reset();
+  return chemistry::heat_findings(of_pot, "Shared lye", lye, pot.water, {});
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,174 @@
+#include "planning/label.h"
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "planning/scales.h"
+#include "units/printing.h"
+
+#include <cmath>
+
+namespace brimwright::planning {
+namespace {
+
+std::string grams(Mass mass) { return trimmed(mass / gram, 1) + " g"; }
+
+/// Cured base for each unit of depth at the pour line.
+Quantity<-1, 1> cured_for_each_depth(const Plan& plan) {
+  const auto& base = plan.pour.batter;
+  const double cured = base.cure ? base.cure->cured / base.mass_each : 1;
+  return cured * base.density * plan.pour.surface;
+}
+
+std::optional<LightestPiece> lightest_piece(const Run& run, const Plan& plan) {
+  const PieceSpread& spread = run.label->spread;
+  const Mass about = plan.piece.cured.value_or(plan.piece.fresh);
+  const Mass step = on_fine_scale(run.scales, about).step;
+  if (!spread.weighed.empty())
+    return lightest_of(spread.weighed, step, {run.file, "/label/weighed"});
+  if (!plan.piece.cured) return std::nullopt;
+  return lightest_of(*plan.piece.cured, cured_for_each_depth(plan), spread, step,
+                     {run.file, "/label"});
+}
+
+void caution_on_pieces_not_as_planned(const LabelDraft& draft, const Plan& plan,
+                                      std::vector<Remark>& remarks) {
+  if (!draft.held || !plan.piece.cured) return;
+  const Mass planned = *plan.piece.cured, weighed = draft.lightest->mean;
+  // 3 %: what mould, density and cure may be off together: common practice, no source.
+  if (abs(weighed - planned) <= 0.03 * planned) return;
+  remarks.push_back({Severity::caution, "The pieces you weighed are " + grams(weighed) +
+                                            " on average, the plan reckons with " + grams(planned) +
+                                            " cured: were they of this mould, line and formula?"});
+}
+
+/// Soap goes on drying after it is sold.
+void caution_on_drying_on(const LabelDraft& draft, const Run& run, const Plan& plan,
+                          std::vector<Remark>& remarks) {
+  Mass still_to_lose;
+  bool is_known = plan.pour.batter.cure && plan.pour.batter.cure->curve;
+  if (is_known) still_to_lose += plan.pour.batter.cure->cured - plan.pour.batter.cure->curve->end;
+  if (run.pipe) {
+    const auto& cure = plan.pipe->batter.cure;
+    is_known = is_known && cure && cure->curve;
+    if (is_known) still_to_lose += cure->cured - cure->curve->end;
+  }
+  if (!is_known) {
+    remarks.push_back({Severity::note,
+                       "Soap goes on drying on the shelf: weigh again before you "
+                       "sell what has lain for long."});
+    return;
+  }
+  const Mass in_the_end = draft.lightest->mass - still_to_lose;
+  if (in_the_end >= draft.net->stated) return;
+  remarks.push_back(
+      {Severity::caution, "After the cure a piece still loses " + grams(still_to_lose) +
+                              ": the lightest would end at " + grams(in_the_end) + ", below the " +
+                              grams(draft.net->stated) + " stated. Cure longer, or state less."});
+}
+
+void check_what_she_states(const LabelOrder& order, LabelDraft& draft) {
+  if (!order.states) return;
+  const Mass states = *order.states;
+  auto& remarks = draft.remarks;
+  if (states <= draft.lightest->mass) return;
+  const auto tolerance = draft.market == Market::EU ? tolerable_negative_error(states)
+                                                    : maximum_allowable_variation(states);
+  const std::string head = "Your label states " + grams(states) + ". ";
+  if (states > draft.lightest->mean)
+    remarks.push_back({Severity::caution, head + "The pieces weigh " + grams(draft.lightest->mean) +
+                                              " on average, which does not reach it."});
+  else if (tolerance && draft.lightest->mass < states - *tolerance)
+    remarks.push_back(
+        {Severity::caution, head + "The lightest piece of " + grams(draft.lightest->mass) +
+                                " is short by more than the " + grams(*tolerance) + " allowed."});
+  else
+    remarks.push_back({Severity::note, head + "The lightest piece is short of it, within what is "
+                                              "allowed for a single one; the mean reaches it."});
+}
+
+/// Pieces weighed against what is stated, hers or the one drafted.
+std::optional<PacksHeld> pieces_held(const LabelOrder& order, const LabelDraft& draft) {
+  const Mass stated = order.states.value_or(draft.net->stated);
+  const auto tolerance = draft.market == Market::EU ? tolerable_negative_error(stated)
+                                                    : maximum_allowable_variation(stated);
+  if (order.spread.weighed.empty() || !tolerance) return std::nullopt;
+  return held_against(draft.market, stated, order.spread.weighed);
+}
+
+void draft_net_quantity(LabelDraft& draft, const Run& run, const Plan& plan) {
+  draft.lightest = lightest_piece(run, plan);
+  if (!draft.lightest) {
+    draft.remarks.push_back(
+        {Severity::caution,
+         "No net weight: the cured weight is not known. Give \"water_lost_in_cure\" or \"drying\" "
+         "in each formula, or weigh finished pieces (\"weighed\")."});
+    return;
+  }
+  const LabelOrder& order = *run.label;
+  draft.net = net_quantity(order.market, draft.lightest->mass, order.e_mark, {run.file, "/label"});
+  draft.held = pieces_held(order, draft);
+  check_what_she_states(order, draft);
+  caution_on_pieces_not_as_planned(draft, plan, draft.remarks);
+  caution_on_drying_on(draft, run, plan, draft.remarks);
+  draft.remarks.insert(draft.remarks.end(), draft.net->remarks.begin(), draft.net->remarks.end());
+}
+
+void caution_on_what_is_not_given(const LabelDraft& draft, std::vector<Remark>& remarks) {
+  std::string unnamed;
+  for (const auto& ingredient : draft.as_saponified.ingredients)
+    if (!ingredient.is_inci) unnamed += (unnamed.empty() ? "" : ", ") + ingredient.name;
+  if (!unnamed.empty())
+    remarks.push_back({Severity::caution, "No INCI name or composition is given for " + unnamed +
+                                              ": put it in as \"inci\", from its supplier."});
+}
+
+void caution_on_silent_fragrances(const chemistry::Formula& formula, std::vector<Remark>& remarks) {
+  for (const auto& additive : formula.additives)
+    if (additive.kind == chemistry::AdditiveKind::fragrance && additive.label.allergens.empty())
+      remarks.push_back({Severity::caution,
+                         formula.name + ": no allergens are given for " + additive.name +
+                             ". Put them in from its supplier's document: each one above 0.01 % of "
+                             "the soap is named on an EU label."});
+}
+
+void remark_on_conventions(const LabelDraft& draft, bool is_cured, std::vector<Remark>& remarks) {
+  remarks.push_back(
+      {Severity::note,
+       "As saponified: each fat under its soap's name, the superfat with it, as nobody knows which "
+       "fat stays; glycerol formed and water left counted; by the weight of the " +
+           std::string(is_cured ? "cured piece." : "fresh piece, as the cure is not known.") +
+           " As charged: what went in, by its weight then, which is what Regulation (EC) "
+           "1223/2009, Art. 19 (1) (g), orders by (from memory). Below 1 % any order will do, and "
+           "colours may come last."});
+  remarks.push_back({Severity::note,
+                     "INCI names were mostly not read in their source: check each in the INCI "
+                     "dictionary or CosIng."});
+  if (draft.market == Market::US)
+    remarks.push_back(
+        {Severity::note,
+         "A piece that is mostly alkali salts of fatty acids, cleans by them, and is labelled and "
+         "sold only as soap is no cosmetic in the US (21 CFR 701.20). With any cosmetic claim it "
+         "needs this list, with plants in English (21 CFR 701.3, from memory)."});
+}
+
+}  // namespace
+
+LabelDraft label_draft(const Run& run, const Plan& plan) {
+  using enum chemistry::InciConvention;
+  LabelDraft draft;
+  draft.market = run.label->market;
+  draft.remarks.push_back({Severity::caution,
+                           "A draft, not a label: a licensed safety assessor and the law where you "
+                           "sell have the last word."});
+  draft_net_quantity(draft, run, plan);
+  draft.as_saponified = ingredient_list(run, plan, as_saponified, draft.market);
+  draft.as_charged = ingredient_list(run, plan, as_charged, draft.market);
+  draft.allergens = allergens_of(run, plan);
+  caution_on_what_is_not_given(draft, draft.remarks);
+  caution_on_silent_fragrances(run.pour.formula, draft.remarks);
+  if (run.pipe) caution_on_silent_fragrances(run.pipe->formula, draft.remarks);
+  remark_on_conventions(draft, plan.piece.cured.has_value(), draft.remarks);
+  return draft;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,72 @@
+#include "planning/lightest_piece.h"
+
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace brimwright::planning {
+namespace {
+
+std::string shown(Mass mass) { return trimmed(mass / gram, 2) + " g"; }
+
+void refuse_no_piece(const LightestPiece& lightest, const Place& where) {
+  // A spread of more than half is a slip, not a spread: common practice, no source.
+  if (lightest.mass > lightest.mean / 2) return;
+  throw UserError(where,
+                  "takes pieces of " + shown(lightest.mean) + " down to " + shown(lightest.mass),
+                  "check the numbers and their units; pieces that differ so much cannot share a "
+                  "label");
+}
+
+Mass standard_deviation(const std::vector<Mass>& weighed, Mass mean) {
+  double squares = 0;
+  for (const Mass mass : weighed) squares += std::pow((mass - mean) / gram, 2);
+  return std::sqrt(squares / static_cast<double>(weighed.size() - 1)) * gram;
+}
+
+}  // namespace
+
+LightestPiece lightest_of(const std::vector<Mass>& weighed, Mass scale_step, const Place& where) {
+  if (weighed.size() < 3)
+    throw UserError(where, "holds " + std::to_string(weighed.size()) + " of the 3 pieces needed",
+                    "weigh at least three finished pieces, better ten");
+  LightestPiece lightest;
+  lightest.mean =
+      std::accumulate(weighed.begin(), weighed.end(), Mass()) / static_cast<double>(weighed.size());
+  const Mass deviation = standard_deviation(weighed, lightest.mean);
+  const Mass least = *std::min_element(weighed.begin(), weighed.end());
+  lightest.mass = std::min(least, lightest.mean - 3 * deviation) - scale_step / 2;
+  lightest.because = std::to_string(weighed.size()) + " pieces weighed, mean " +
+                     shown(lightest.mean) + ", standard deviation " + shown(deviation) +
+                     ", the lightest " + shown(least) +
+                     "; the mean less three deviations, or the lightest if that is less, less half "
+                     "the scale's step of " +
+                     shown(scale_step);
+  refuse_no_piece(lightest, where);
+  return lightest;
+}
+
+LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
+                          Mass scale_step, const Place& where) {
+  LightestPiece lightest{cured, cured, "the cured weight of " + shown(cured)};
+  const auto take = [&](Mass off, const std::string& for_what) {
+    lightest.mass -= off;
+    lightest.because += ", less " + shown(off) + " for " + for_what;
+  };
+  if (spread.either_way) take(*spread.either_way, "the spread you state");
+  if (spread.share) take(spread.share->of_one() * cured, "the spread you state");
+  if (spread.pour_line)
+    take(*spread.pour_line * per_depth,
+         "a pour line " + trimmed(*spread.pour_line / millimetre, 2) + " mm low");
+  if (!(lightest.mass < cured))
+    throw UserError(where, "does not say how much the pieces differ",
+                    "weigh three finished pieces (\"weighed\"), or state \"spread\" or "
+                    "\"pour_line\", above zero: no two pieces weigh the same");
+  take(scale_step / 2, "half the scale's step");
+  refuse_no_piece(lightest, where);
+  return lightest;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "planning/plan.h"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <string>
+
+namespace brimwright::reports {
+
+/// How the piece dries, part by part: a table of its mass over the weeks; empty without a "drying".
+std::string cure_text(const planning::Plan& plan);
+/// A part's course of drying; null where its formula gives no "drying".
+nlohmann::ordered_json cure_json(const planning::BatterTally& part);
+
+/// The label's draft; empty when the run asks for none.
+std::string label_text(const planning::Plan& plan);
+/// The same; null when the run asks for none.
+nlohmann::ordered_json label_json(const planning::Plan& plan);
+
+/// What each batter gets of a bottle of fragrance; empty without bottles.
+std::string bottles_text(const planning::Plan& plan);
+nlohmann::ordered_json bottles_json(const planning::Plan& plan);
+
+}  // namespace brimwright::reports

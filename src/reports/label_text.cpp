@@ -1,0 +1,127 @@
+#include "reports/label_report.h"
+#include "reports/text_table.h"
+#include "units/printing.h"
+
+#include <array>
+
+namespace brimwright::reports {
+namespace {
+
+using Side = TextTable::Side;
+
+// The weeks of a cure, and what a shop keeps it for: common practice, no source.
+constexpr std::array<double, 8> shown_days = {0, 7, 14, 21, 28, 35, 42, 90};
+
+std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
+std::string per_cent(Share share, int decimals) {
+  return trimmed(share.in_percent(), decimals) + " %";
+}
+std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
+
+std::string law_line(const planning::PartCure& cure, const std::string& part) {
+  const auto& curve = *cure.curve;
+  std::string text = part + ": ends at " + grams(curve.end) + ", time constant " +
+                     trimmed(curve.tau_days, 1) + " days";
+  if (cure.fit) {
+    text += ", fitted to " + std::to_string(cure.fit->weighings) + " weighings";
+    text += cure.fit->spread ? ", which lie " + trimmed(*cure.fit->spread / gram, 2) +
+                                   " g about it (standard deviation)"
+                             : ", too few to tell how well";
+  }
+  return line(text + ".");
+}
+
+std::string net_lines(const planning::LabelDraft& label) {
+  if (!label.net) return "";
+  const auto& net = *label.net;
+  std::string text = "Net quantity: " + net.statement;
+  if (net.figures)
+    text += ", in figures at least " + trimmed(*net.figures / millimetre, 0) + " mm high";
+  text += ". The lightest believable piece: " + grams(label.lightest->mass) + " (" +
+          label.lightest->because + ").";
+  if (net.tolerance)
+    text += label.market == planning::Market::EU
+                ? " Tolerable negative error " + trimmed(*net.tolerance / gram, 1) +
+                      " g: on average no less than stated, at most 1 in 40 short by more, none by "
+                      "more than twice that (76/211/EEC)."
+                : " Maximum allowable variation " + trimmed(*net.tolerance / gram, 1) +
+                      " g: on average no less than stated, none short by more (NIST Handbook 133).";
+  return line(text);
+}
+
+std::string held_line(const planning::LabelDraft& label) {
+  if (!label.held) return "";
+  const auto& held = *label.held;
+  return line("Your " + std::to_string(held.packs) + " pieces, held against " +
+              trimmed(held.stated / gram, 2) + " g: mean " + grams(held.mean) + ", " +
+              std::to_string(held.short_once) + " short by more than that, " +
+              std::to_string(held.short_twice) +
+              " by more than twice: " + (held.passes ? "they pass." : "they do NOT pass."));
+}
+
+std::string allergen_lines(const planning::LabelDraft& label) {
+  if (label.allergens.empty()) return "";
+  TextTable table({Side::left, Side::right, Side::left});
+  table.row({"Allergen", "of the piece", "named above 0.01 %"});
+  std::string documents;
+  for (const auto& allergen : label.allergens) {
+    table.row({allergen.name, per_cent(allergen.share, 4), allergen.is_to_be_named ? "yes" : "no"});
+    for (const auto& document : allergen.documents)
+      if (documents.find(document) == std::string::npos)
+        documents += (documents.empty() ? "" : "; ") + document;
+  }
+  return table.text() + line("Allergens from: " + documents + ".");
+}
+
+}  // namespace
+
+std::string cure_text(const planning::Plan& plan) {
+  std::vector<std::pair<std::string, const planning::PartCure*>> parts;
+  const auto add = [&](const std::string& name, const planning::BatterTally& part) {
+    if (part.cure && part.cure->curve) parts.emplace_back(name, &*part.cure);
+  };
+  add("Base", plan.pour.batter);
+  if (plan.pipe) add("Topping", plan.pipe->batter);
+  if (parts.empty()) return "";
+  std::string text;
+  for (const auto& [name, cure] : parts) text += law_line(*cure, name);
+  TextTable table(std::vector<Side>(parts.size() + 1, Side::right));
+  std::vector<std::string> head{"day"};
+  for (const auto& [name, cure] : parts) head.push_back(name);
+  table.row(head);
+  for (const double day : shown_days) {
+    std::vector<std::string> row{fixed(day, 0)};
+    for (const auto& [name, cure] : parts) row.push_back(grams(cure->curve->on_day(day)));
+    table.row(row);
+  }
+  return text + table.text();
+}
+
+std::string label_text(const planning::Plan& plan) {
+  if (!plan.label) return "";
+  const auto& label = *plan.label;
+  std::string text = "LABEL, DRAFT FOR THE " + name_of(label.market) + "\n";
+  text += net_lines(label) + held_line(label);
+  text += line("Ingredients as saponified: " + label.as_saponified.text + ".");
+  text += line("Ingredients as charged: " + label.as_charged.text + ".");
+  text += allergen_lines(label);
+  for (const auto& remark : label.remarks)
+    text += wrapped(remark.text, remark.severity == Severity::note ? "   - " : "   ! ", "     ");
+  return text + "\n";
+}
+
+std::string bottles_text(const planning::Plan& plan) {
+  std::string text;
+  for (const auto& bottle : plan.bottles) {
+    std::string shares;
+    for (const auto& part : bottle.parts)
+      shares += (shares.empty() ? "" : "; ") + part.name + " " +
+                fixed(part.gives / gram, decimals_for(part.step)) + " g, " +
+                per_cent(part.of_batter, 2) + " of it";
+    text += line("A bottle of " + bottle.name + ", " + grams(bottle.holds) +
+                 ", at one rate for all: " + shares + ".");
+  }
+  return text.empty() ? "" : "BOTTLES\n" + text + "\n";
+}
+
+}  // namespace brimwright::reports

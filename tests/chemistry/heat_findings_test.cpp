@@ -1,0 +1,92 @@
+#include "chemistry/heat_findings.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+namespace brimwright::chemistry {
+namespace {
+
+using Catch::Matchers::Contains;
+
+HeatQuestion read(const std::string& bench) {
+  return read_heat_question(Fields::parse(bench, "test.run.json"));
+}
+
+LyeCharge thirty_three_percent() {
+  return {{{Alkali::sodium_hydroxide, 100 * gram}}, 200 * gram, Mass(), Mass()};
+}
+
+HeatFindings findings(const std::string& bench) {
+  return heat_findings(read(bench), "Base", thirty_three_percent(), 200 * gram,
+                       {700 * gram, {}, {}});
+}
+
+bool is_said(const HeatFindings& found, const std::string& part) {
+  return std::any_of(found.remarks.begin(), found.remarks.end(),
+                     [&](const Remark& r) { return r.text.find(part) != std::string::npos; });
+}
+
+TEST_CASE("with nothing said, only the peak is told, and that 20 degC is assumed", "[chemistry]") {
+  const HeatFindings found = findings("{}");
+  CHECK(found.assumed);
+  CHECK(is_said(found, "(20 °C assumed)"));
+  CHECK(is_said(found, "An upper estimate"));
+  CHECK(found.cooling.empty());
+  CHECK_FALSE(found.at_pour);
+  CHECK(found.remarks.size() == 1);
+}
+
+TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
+  const HeatFindings found = findings(
+      R"({ "lye_made_at": "22 °C", "water_at": "5 °C", "ice_share": "50 %", "lye_used_at": "38 °C",
+           "fats_at": "100 °F" })");
+  CHECK_FALSE(found.assumed);
+  CHECK(found.peak.peak < findings("{}").peak.peak);
+  CHECK(found.cooling.size() == 2);  // the ice bath and the fridge
+  REQUIRE(found.at_pour);
+  CHECK(found.at_pour->celsius() == Approx(37.9).margin(0.2));  // 38 and 37.8 degC
+  CHECK(is_said(found, " min in an ice bath"));
+  // Air takes heat at a tenth of water's rate: from the peak to 15 degC is hours.
+  CHECK(is_said(findings(R"({ "lye_used_at": "15 °C" })"), " h in the fridge"));
+}
+
+TEST_CASE("a chilled topping is held against its limit", "[chemistry]") {
+  CHECK(is_said(
+      findings(R"({ "lye_used_at": "15 °C", "fats_at": "10 °C", "batter_limit": "18 °C" })"),
+      "below the limit"));
+  const HeatFindings warm =
+      findings(R"({ "lye_used_at": "40 °C", "fats_at": "15 °C", "batter_limit": "18 °C" })");
+  CHECK(is_said(warm, "not below the limit"));
+  CHECK(warm.remarks.back().severity == Severity::caution);
+}
+
+TEST_CASE("lye kept where it may crystallise is warned of", "[chemistry]") {
+  CHECK(is_said(findings(R"({ "lye_used_at": "5 °C" })"), "may crystallise"));
+  CHECK_FALSE(is_said(findings(R"({ "lye_used_at": "30 °C" })"), "may crystallise"));
+}
+
+TEST_CASE("KOH's peak is said to be above the real one", "[chemistry]") {
+  const LyeCharge koh = {{{Alkali::potassium_hydroxide, 100 * gram}}, 200 * gram, Mass(), Mass()};
+  const HeatFindings found = heat_findings({}, "Soft", koh, 200 * gram, {});
+  CHECK(is_said(found, "the real lye stays cooler"));
+  CHECK(found.remarks.front().severity == Severity::danger);
+}
+
+TEST_CASE("a bench that cannot be is refused in one line", "[chemistry]") {
+  const auto [bench, says] = GENERATE(table<std::string, std::string>({
+      {R"({ "water_at": "-5 °C" })", "/water_at"},
+      {R"({ "water_at": "120 °C" })", "/water_at"},
+      {R"({ "ice_share": "120 %" })", "/ice_share"},
+      {R"({ "batter_limit": "18 °C", "lye_used_at": "20 °C" })", "/fats_at: is missing"},
+      {R"({ "batter_limit": "18 °C", "fats_at": "20 °C" })", "/lye_used_at: is missing"},
+      {R"({ "lye_used_at": "2 °C", "cooled_in": "fridge" })", "does not reach"},
+      {R"({ "cooled_in": "snow" })", "/cooled_in"},
+      {R"({ "watter_at": "20 °C" })", "did you mean \"water_at\"?"},
+  }));
+  CAPTURE(bench);
+  CHECK_THROWS_WITH(read(bench), Contains(says));
+}
+
+}  // namespace
+}  // namespace brimwright::chemistry

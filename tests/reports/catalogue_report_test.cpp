@@ -1,0 +1,105 @@
+#include "reports/catalogue_report.h"
+
+#include "chemistry/fats.h"
+#include "reports/text_table.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <sstream>
+#include <string>
+
+namespace brimwright::reports {
+namespace {
+
+using Catch::Matchers::Contains;
+
+std::string in_full(const std::string& id) {
+  const chemistry::Fat* fat = chemistry::find_fat(id);
+  REQUIRE(fat != nullptr);
+  return catalogue_text({{}, {*fat}}, true);
+}
+
+/// With every run of blanks and line breaks as one blank.
+std::string unwrapped(const std::string& text) {
+  std::istringstream words(text);
+  std::string all, word;
+  while (words >> word) all += (all.empty() ? "" : " ") + word;
+  return all;
+}
+
+TEST_CASE("no fat's listing is wider than the page", "[reports]") {
+  for (const auto& fat : chemistry::shipped_fats()) {
+    std::istringstream lines(in_full(fat.id));
+    for (std::string line; std::getline(lines, line);) {
+      CAPTURE(fat.id, line);
+      CHECK(shown_width(line) <= page_width);
+    }
+  }
+}
+
+TEST_CASE("a fat's listing tells all that is known and where it is from", "[reports]") {
+  // Figures of CXS 210-1999, Tables 1 and 2, read in a trade reprint; 242.9 to 262.6 from chain
+  // lengths (its corner make-ups), 1.5 % unsaponifiable.
+  const std::string text = unwrapped(in_full("coconut"));
+  for (const auto* part :
+       {"248 to 265, reckoned with 256.5", "the middle of the published range", "6.3 to 10.6",
+        "Cocos Nucifera Oil *", "Sodium Cocoate", "Potassium Cocoate", "C12:0 lauric 45.1 to 53.2",
+        "0.906 to 0.919", "0.00064 g/ml lighter for each kelvin warmer",
+        "ask for 246.6 to 262.6 mg KOH/g", "from 242.9 on with 1.5 % unsaponifiable",
+        "The value above agrees", "CXS 210-1999", "read in the source"})
+    CHECK_THAT(text, Contains(part));
+}
+
+TEST_CASE("what was only remembered is marked in a fat's listing", "[reports]") {
+  const std::string olive = unwrapped(in_full("olive"));
+  CHECK_THAT(olive, Contains("from memory, not read in the source"));
+  CHECK_THAT(olive, Contains("Read elsewhere: 190 to 195 mg KOH/g"));
+  CHECK_THAT(olive, Contains("C18:2 linoleic 2.5 to 21 *") || Contains("linoleic"));
+  CHECK_THAT(unwrapped(in_full("shea")), Contains("a weak choice: the range is 35 mg/g wide"));
+  CHECK_THAT(unwrapped(in_full("jojoba")), Contains("its mean molar mass asks for 92.6"));
+  CHECK_THAT(unwrapped(in_full("sal")), Contains("none published; estimated"));
+  CHECK_THAT(unwrapped(in_full("lauric_acid")),
+             Contains("computed from IUPAC atomic weights. Reckoned with: of the pure acid"));
+}
+
+TEST_CASE("a value at odds with the fatty acids is said in the listing", "[reports]") {
+  chemistry::Fat wrong = *chemistry::find_fat("coconut");
+  const auto olives = chemistry::SaponificationValue::mg_koh_per_g(190);
+  wrong.saponification = {olives, olives, olives};
+  CHECK_THAT(unwrapped(catalogue_text({{}, {wrong}}, true)),
+             Contains("190 mg/g does not fit its fatty acids"));
+  const auto json = nlohmann::json::parse(catalogue_json({{}, {wrong}}));
+  CHECK(json["fats"][0]["theoretical_value_mg_koh_per_g"]["disagreement"].is_string());
+}
+
+TEST_CASE("the JSON of fats holds what the listing tells", "[reports]") {
+  const auto json = nlohmann::json::parse(catalogue_json({{}, chemistry::shipped_fats()}));
+  REQUIRE(json["fats"].size() == 43);
+  const auto& coconut = json["fats"][0];
+  CHECK(coconut["saponification_value_mg_koh_per_g"]["low"] == 248);
+  CHECK(coconut["saponification_value_mg_koh_per_g"]["typical_chosen"] ==
+        "the middle of the published range");
+  CHECK(coconut["theoretical_value_mg_koh_per_g"]["disagreement"].is_null());
+  CHECK(coconut["fatty_acids"]["acids"][3] == nlohmann::json({{"name", "C12:0"},
+                                                              {"common_name", "lauric"},
+                                                              {"carbons", 12},
+                                                              {"double_bonds", 0},
+                                                              {"low_percent", 45.1},
+                                                              {"high_percent", 53.2},
+                                                              {"read", true}}));
+  CHECK(coconut["density_g_per_ml"]["per_kelvin"] == -0.00064);
+  CHECK(coconut["unsaponifiable"]["most_percent"] == 1.5);
+  for (const auto& fat : json["fats"])
+    for (const auto* key : {"inci", "inci_sodium_soap", "inci_potassium_soap", "kind"})
+      CHECK(fat[key].is_string());
+}
+
+TEST_CASE("the short list marks remembered ranges", "[reports]") {
+  const std::string text = catalogue_text({{}, chemistry::shipped_fats()}, false);
+  CHECK_THAT(text, Contains("256.5 (248 to 265)\n"));
+  CHECK_THAT(text, Contains("190 (184 to 196) *"));
+}
+
+}  // namespace
+}  // namespace brimwright::reports

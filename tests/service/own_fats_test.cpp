@@ -1,0 +1,79 @@
+#include "../moulds/scratch_folder.h"
+#include "service/service.h"
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+#include <sstream>
+#include <string>
+
+namespace brimwright::service {
+namespace {
+
+using Catch::Matchers::Contains;
+
+const std::string root = BRIMWRIGHT_SOURCE_DIR;
+
+std::string text_of(const std::string& path) {
+  std::ifstream file(path);
+  std::ostringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+/// A run of plain bars from a formula of half coconut, half `fat`, with its own fats from `file`.
+Reply planned(const ScratchFolder& folder, const std::string& file, const std::string& fat) {
+  folder.write("own.formula.json", R"({
+    "schema": "brimwright.formula/1", "name": "Own", "fats_from": ")" +
+                                       file + R"(",
+    "fats": [ { "fat": "coconut", "share": "50 %" }, { "fat": ")" +
+                                       fat + R"(", "share": "50 %" } ],
+    "superfat": "8 %",
+    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %" } ],
+    "water": { "lye_strength": "33 %" }, "pour_temperature": "38 °C" })");
+  std::string run = text_of(root + "/examples/plain_bars.run.json");
+  const std::string shipped = "meadow_base.formula.json";
+  run.replace(run.find(shipped), shipped.size(), "own.formula.json");
+  return answer({PlanRequest{folder.write("own.run.json", run), {}, {}}, Form::text},
+                {.shipped = root, .folders = {}});
+}
+
+TEST_CASE("a plan weighs a maker's own fat from the file beside its formula", "[service]") {
+  const ScratchFolder folder;
+  folder.write("fats/mine.fats.json", text_of(root + "/examples/studio.fats.json"));
+  const Reply reply = planned(folder, "fats/mine.fats.json", "argan_studio");
+  CHECK(reply.complaint.empty());
+  CHECK_THAT(reply.document, Contains("Argan oil"));
+  CHECK_THAT(reply.document, Contains("Likely") && Contains("19 batches in"));
+}
+
+TEST_CASE("a file of fats that leaves the folders is not read", "[service]") {
+  const ScratchFolder folder;
+  const Reply reply = planned(folder, "../../../../etc/passwd", "argan_studio");
+  CHECK(reply.status == 1);
+  CHECK(reply.document.empty());
+  CHECK_THAT(reply.complaint, Contains("/fats_from"));
+}
+
+TEST_CASE("a slip in the file of fats is told at that file", "[service]") {
+  const ScratchFolder folder;
+  std::string fats = text_of(root + "/examples/studio.fats.json");
+  const std::string range = R"({"low": 189, "high": 199})";
+  fats.replace(fats.find(range), range.size(), "138");  // its NaOH value
+  folder.write("mine.fats.json", fats);
+  const Reply reply = planned(folder, "mine.fats.json", "argan_studio");
+  CHECK(reply.status == 1);
+  CHECK_THAT(reply.complaint, Contains("mine.fats.json") && Contains("looks like a NaOH value"));
+}
+
+TEST_CASE("a fat that neither ships nor stands in the file is refused with the nearest",
+          "[service]") {
+  const ScratchFolder folder;
+  folder.write("mine.fats.json", text_of(root + "/examples/studio.fats.json"));
+  const Reply reply = planned(folder, "mine.fats.json", "argan_studo");
+  CHECK(reply.status == 1);
+  CHECK_THAT(reply.complaint, Contains("did you mean \"argan_studio\"?"));
+}
+
+}  // namespace
+}  // namespace brimwright::service
