@@ -41,8 +41,7 @@ constexpr auto gauge_examples =
     "  brimwright gauge moulds/pebble.json --cast-wall \"10 mm\" --cast-base \"12 mm\"\n"
     "  brimwright gauge moulds/plain_bar.json --prop \"12 deg\" --mark \"18 mm\"\n"
     "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n"
-    "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json \\\n"
-    "             --cover \"5 mm\" --below-brim \"8 mm\"\n";
+    "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json --cover \"6 mm\"\n";
 
 constexpr auto plan_examples =
     "RUN is a run file (.json) that names its mould and formulas. Shown are the pieces to\n"

@@ -14,12 +14,6 @@
 
 namespace brimwright::planning {
 
-/// What a maker says of a pot of lye that her batters share.
-struct PotQuestion {
-  Place where;                   // for complaints
-  std::optional<Mass> pot_tare;  // the empty pot, where the full one is weighed with it
-};
-
 /// A batter that takes its lye from the pot.
 struct PotBatter {
   const chemistry::Formula& formula;

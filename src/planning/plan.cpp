@@ -1,6 +1,7 @@
 #include "planning/plan.h"
 
 #include "geometry/enclosed_volume.h"
+#include "planning/bench_heat.h"
 #include "planning/cost.h"
 #include "planning/decoration.h"
 #include "planning/dusting.h"
@@ -143,10 +144,11 @@ PieceTally piece_of(const Plan& plan, const Run& run) {
   return piece;
 }
 
-void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose) {
+void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
+         Topic topic = Topic::plan) {
   for (const auto& remark : more)
     all.push_back(
-        {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, Topic::plan});
+        {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, topic});
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -167,6 +169,9 @@ void collect_cautions(Plan& plan, const Run& run) {
   auto& all = plan.cautions;
   add(all, plan.pour.batter.weighing.remarks, plan.pipe ? "Base" : "");
   if (plan.pipe) add(all, plan.pipe->batter.weighing.remarks, "Topping");
+  add(all, plan.pour.batter.heat->remarks, "", Topic::heat);
+  if (plan.pipe) add(all, plan.pipe->batter.heat->remarks, "", Topic::heat);
+  if (plan.lye_pot) add(all, plan.lye_pot->remarks, "", Topic::lye);
   add(all, run.pour.mould.remarks, "");
   for (const auto& decoration : run.perch)
     if (const auto* cast = std::get_if<InMould>(&decoration.made))
@@ -185,6 +190,21 @@ void collect_cautions(Plan& plan, const Run& run) {
   all.insert(all.end(), bench.begin(), bench.end());
   std::stable_sort(all.begin(), all.end(),
                    [](const Remark& a, const Remark& b) { return a.severity > b.severity; });
+}
+
+void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
+               const std::optional<chemistry::HeatQuestion>& warmth) {
+  batter.heat = heat_of(warmth.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
+}
+
+std::optional<LyePot> shared_pot(const Run& run, const Plan& plan) {
+  if (!run.lye_pot) return std::nullopt;
+  if (!plan.pipe)
+    throw UserError(run.lye_pot->where, "shares a pot of lye with a batter that is not there",
+                    "a shared pot needs \"pour\" and \"pipe\"; leave \"lye_pot\" out");
+  return lye_pot({{run.pour.formula, plan.pour.batter.weighing},
+                  {run.pipe->formula, plan.pipe->batter.weighing}},
+                 run.scales, *run.lye_pot);
 }
 
 CutTally cut_tally(const Run& run, const PourTally& pour) {
@@ -228,7 +248,12 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
     plan.perch.push_back(perch_tally(run, i, plan.pieces, std::move(fits[i])));
   measure_piece(plan, run);
   cure_batter(plan.pour.batter, run.pour.formula);
-  if (plan.pipe) cure_batter(plan.pipe->batter, run.pipe->formula);
+  tell_heat(plan.pour.batter, run.pour.formula, run.pour.warmth);
+  if (plan.pipe) {
+    cure_batter(plan.pipe->batter, run.pipe->formula);
+    tell_heat(plan.pipe->batter, run.pipe->formula, run.pipe->warmth);
+  }
+  plan.lye_pot = shared_pot(run, plan);
   const auto size = plan.piece.size;
   plan.piece = piece_of(plan, run);
   plan.piece.size = size;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "chemistry/heat_findings.h"
 #include "geometry/bead.h"
 #include "geometry/packing.h"
 #include "geometry/placement.h"
@@ -8,6 +9,7 @@
 #include "planning/cure.h"
 #include "planning/cutting.h"
 #include "planning/label.h"
+#include "planning/lye_pot.h"
 #include "planning/piece_size.h"
 #include "planning/run.h"
 #include "planning/weighing.h"
@@ -41,6 +43,7 @@ struct BatterTally {
   Mass in_pieces, lost;
   Weighing weighing;
   std::optional<PartCure> cure = {};  // of the part in one piece; when its formula tells
+  std::optional<chemistry::HeatFindings> heat = {};  // when the plan is done
 };
 
 struct LayerTally {
@@ -206,6 +209,7 @@ struct Plan {
   std::optional<Cost> cost;
   std::optional<LabelDraft> label;  // when the run asks for one
   std::vector<BottleTally> bottles;
+  std::optional<LyePot> lye_pot;  // when the batters share one
   std::vector<Caution> cautions;  // worst first
 };
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "chemistry/formula.h"
+#include "chemistry/heat_findings.h"
 #include "geometry/bead.h"
 #include "geometry/packing.h"
 #include "geometry/tilted_pour.h"
@@ -13,6 +14,7 @@
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/share.h"
+#include "units/user_error.h"
 
 #include <chrono>
 #include <cstdint>
@@ -73,6 +75,7 @@ struct Pour {
   FillLevel line;
   std::vector<Layer> layers;  // lowest first; empty: one plain pour
   PourLosses losses;
+  std::optional<chemistry::HeatQuestion> warmth = {};
 };
 
 /// A cup of known volume, filled level and weighed: today's density of a whipped batter.
@@ -135,6 +138,13 @@ struct Pipe {
   std::optional<Bowl> bowl = {};
   std::optional<Pace> pace = {};
   std::optional<LyeSpoon> lye_spoon = {};
+  std::optional<chemistry::HeatQuestion> warmth = {};
+};
+
+/// What a maker says of a pot of lye that her batters share.
+struct PotQuestion {
+  Place where;                   // for complaints
+  std::optional<Mass> pot_tare;  // the empty pot, where the full one is weighed with it
 };
 
 enum class CastForm { one_cast, two_halves };
@@ -260,6 +270,7 @@ struct Run {
   std::optional<Purse> money;
   std::optional<LabelOrder> label = {};
   std::vector<Bottle> bottles = {};
+  std::optional<PotQuestion> lye_pot = {};
 };
 
 }  // namespace brimwright::planning

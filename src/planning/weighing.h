@@ -39,7 +39,7 @@ struct Weighing {
   Mass naoh, koh;
   Mass water;             // all of it: plain, and in liquids that stand in for it
   Mass water_in_liquids;  // milk's, purée's, brine's
-  Share lye_strength;  // pure alkali / (pure alkali + water), from the weighed masses
+  Share lye_strength;     // pure alkali / (pure alkali + water), from the weighed masses
   double water_to_alkali = 0;
   Share water_of_fats;
   Share aim;

@@ -16,7 +16,7 @@ struct ShippedMould {
 struct Catalogue {
   std::vector<ShippedMould> moulds;
   std::vector<chemistry::Fat> fats;
-  std::vector<planning::Tip> tips;
+  std::vector<planning::Tip> tips = {};
 };
 
 /// What ships, a line each, or with everything known and its sources when `in_full`.

@@ -1,5 +1,6 @@
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
+#include "reports/lye_report.h"
 #include "reports/plan_report.h"
 
 #include <nlohmann/json.hpp>
@@ -70,6 +71,7 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
             {"likely_means", chemistry::likely_means()},
             {"likely_by_scales", per_cent(superfat.likely_by_scales)},
             {"doubts", doubts_json(superfat)}}},
+          {"heat", heat_json(*batter.heat)},
           {"ingredients", ingredients_json(weighing.ingredients)}};
 }
 
@@ -273,8 +275,8 @@ Json piece_json(const planning::Plan& plan) {
                                : Json(nullptr);
   return {{"fresh_g", to_decimals(piece.fresh / gram, 1)},
           {"cured_g", piece.cured ? Json(to_decimals(*piece.cured / gram, 1)) : Json(nullptr)},
-          {"label_g", plan.label && plan.label->net ? Json(grams(plan.label->net->stated))
-                                                    : Json(nullptr)},
+          {"label_g",
+           plan.label && plan.label->net ? Json(grams(plan.label->net->stated)) : Json(nullptr)},
           {"parts", parts},
           {"size", size},
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
@@ -301,6 +303,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
   for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust));
   if (plan.cut) json["cut"] = cut_json(*plan.cut);
   json["bottles"] = bottles_json(plan);
+  json["lye_pot"] = lye_pot_json(plan);
   json["piece"] = piece_json(plan);
   json["label"] = label_json(plan);
   json["cautions"] = Json::array();

@@ -1,5 +1,6 @@
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
+#include "reports/lye_report.h"
 #include "reports/plan_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -109,7 +110,8 @@ std::string pour_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text = title("POUR  " + run.pour.formula.name,
                            "make " + grams(pour.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pour.batter.weighing);
-  text += set_aside_lines(pour.batter.weighing) + lye_lines(pour.batter.weighing);
+  text += set_aside_lines(pour.batter.weighing) + lye_lines(pour.batter.weighing) +
+          heat_text(*pour.batter.heat);
   text += layer_lines(pour, run.scales);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
                " below the brim, " + depth_text(pour.poured_to) +
@@ -178,7 +180,8 @@ std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text = title("PIPE  " + run.pipe->formula.name,
                            "make " + grams(pipe.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pipe.batter.weighing);
-  text += set_aside_lines(pipe.batter.weighing) + lye_lines(pipe.batter.weighing);
+  text += set_aside_lines(pipe.batter.weighing) + lye_lines(pipe.batter.weighing) +
+          heat_text(*pipe.batter.heat);
   text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
                " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
                grams(pipe.batter.mass_each) + " at this whip, overrun " +
@@ -352,8 +355,8 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
 std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   const std::string dangers = remarks_text(plan, true);
   return (dangers.empty() ? "" : dangers + "\n") + head_text(plan, run) + pour_text(plan, run) +
-         pipe_text(plan, run) + perch_text(plan, run) + dust_text(plan, run) + cut_text(plan) +
-         bottles_text(plan) + piece_text(plan) + label_text(plan) + "WATCH OUT\n" +
+         pipe_text(plan, run) + lye_pot_text(plan) + perch_text(plan, run) + dust_text(plan, run) +
+         cut_text(plan) + bottles_text(plan) + piece_text(plan) + label_text(plan) + "WATCH OUT\n" +
          remarks_text(plan, false);
 }
 

@@ -176,6 +176,8 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   read_size(result, pipe, library);
   if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now);
   read_limits(result, pipe);
+  if (const auto warmth = pipe.optional_object("warmth"))
+    result.warmth = chemistry::read_heat_question(*warmth);
   pipe.refuse_unknown();
   return result;
 }

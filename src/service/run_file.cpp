@@ -2,9 +2,10 @@
 
 #include "service/cut_reading.h"
 #include "service/formula_naming.h"
+#include "service/label_reading.h"
+#include "service/lye_pot_reading.h"
 #include "service/perch_reading.h"
 #include "service/pipe_reading.h"
-#include "service/label_reading.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -79,6 +80,8 @@ planning::Pour pour_section(const Fields& pour, const Fields& losses,
                                    .jugs = losses.mass("jugs"),
                                    .test_piece = losses.mass("test_piece")}};
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
+  if (const auto warmth = pour.optional_object("warmth"))
+    result.warmth = chemistry::read_heat_question(*warmth);
   pour.refuse_unknown();
   losses.refuse_unknown();
   return result;
@@ -146,6 +149,7 @@ Run read_run(const std::string& path, const moulds::Library& library,
   if (const auto money = fields.optional_object("money")) run.money = money_section(*money);
   run.label = read_label_order(fields);
   run.bottles = read_bottles(fields);
+  run.lye_pot = read_lye_pot(fields);
   losses.refuse_unknown();
   fields.refuse_unknown();
   return run;

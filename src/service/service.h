@@ -42,7 +42,7 @@ struct PlanRequest {
   std::string file;
   std::optional<std::string> sell;
   std::optional<std::string> picture;
-  std::vector<std::string> piece;
+  std::vector<std::string> piece = {};
 };
 
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.

@@ -154,16 +154,7 @@ TEST_CASE("every caution is short enough to be read at the bench", "[planning]")
   run.pipe = paper_pipe();
   run.pipe->formula.additives = {lavender(1 * percent)};
   run.dust.push_back({"mica", 0.1 * gram});
-  run.perch.push_back({.name = "Bead",
-                       .material = "base",
-                       .mould = paper_mould(1, 1),
-                       .fill = FromFloor{1 * millimetre},
-                       .form = CastForm::one_cast,
-                       .per_piece = 1,
-                       .density = 1 * gram_per_millilitre,
-                       .spares = Share{},
-                       .melt_loss = Share{},
-                       .jug_film = Mass{}});
+  run.perch.push_back(paper_brick());
   const auto cautions = bench_cautions(run);
   CHECK(cautions.size() == 8);
   for (const auto& caution : cautions) CHECK(caution.text.size() < 300);

@@ -32,16 +32,13 @@ chemistry::Additive scent(const std::string& name, Share of_fats) {
 }
 
 Decoration bead() {
-  return {.name = "Bead",
-          .material = "clear melt-and-pour base",
-          .mould = paper_mould(10, 1),
-          .fill = FromFloor{1 * millimetre},  // 5 ml
-          .form = CastForm::one_cast,
-          .per_piece = 2,
-          .density = 1 * gram_per_millilitre,
-          .spares = Share{},
-          .melt_loss = Share{},
-          .jug_film = Mass{}};
+  Decoration bead = paper_brick();
+  bead.name = "Bead";
+  bead.material = "clear melt-and-pour base";
+  bead.made = InMould{paper_mould(1, 1), FromFloor{1 * millimetre}};  // 5 ml
+  bead.per_cast = 2;
+  bead.density = 1 * gram_per_millilitre;
+  return bead;
 }
 
 const ListedIngredient& named(const IngredientList& list, const std::string& name) {

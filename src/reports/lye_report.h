@@ -1,0 +1,20 @@
+#pragma once
+
+#include "planning/plan.h"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <string>
+
+namespace brimwright::reports {
+
+/// How warm a batter's lye and pour get; empty without what the bench says.
+std::string heat_text(const chemistry::HeatFindings& heat);
+nlohmann::ordered_json heat_json(const chemistry::HeatFindings& heat);
+
+/// The one pot of lye that the batters share; empty where they do not.
+std::string lye_pot_text(const planning::Plan& plan);
+/// The same; null where they do not.
+nlohmann::ordered_json lye_pot_json(const planning::Plan& plan);
+
+}  // namespace brimwright::reports

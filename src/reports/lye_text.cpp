@@ -1,0 +1,63 @@
+#include "reports/lye_report.h"
+#include "reports/text_table.h"
+#include "units/printing.h"
+
+namespace brimwright::reports {
+namespace {
+
+std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
+
+std::string grams(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
+
+/// "25 min", or hours once minutes say nothing.
+std::string about(std::chrono::minutes time) {
+  if (time.count() < 90) return std::to_string(time.count()) + " min";
+  return trimmed(static_cast<double>(time.count()) / 60, 1) + " h";
+}
+
+std::string cooling_line(const chemistry::CoolingTime& cooling) {
+  return line("In " + chemistry::name_of(cooling.where) + " it is cool enough after about " +
+              about(cooling.shortest) + " to " + about(cooling.longest) + ", by jug and stirring.");
+}
+
+}  // namespace
+
+std::string heat_text(const chemistry::HeatFindings& heat) {
+  std::string text = line(
+      "Fresh lye gets as hot as " + in_both_scales(heat.peak.peak) + " from water at " +
+      in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") +
+      " if all alkali goes in at once; it boils at " + in_both_scales(heat.peak.boiling) + ".");
+  for (const auto& cooling : heat.cooling) text += cooling_line(cooling);
+  if (heat.at_pour)
+    text += line("Lye and fats together come to " + in_both_scales(*heat.at_pour) +
+                 " before the soap's own heat.");
+  return text;
+}
+
+std::string lye_pot_text(const planning::Plan& plan) {
+  if (!plan.lye_pot) return "";
+  using Side = TextTable::Side;
+  const auto& pot = *plan.lye_pot;
+  TextTable table({Side::left, Side::right});
+  for (const auto& alkali : pot.alkalis)
+    table.row({alkali.name, grams(alkali.weighed, alkali.step)});
+  table.row({"Water", grams(pot.water, pot.water_step)});
+  table.rule();
+  table.row({"Lye, " + fixed(pot.strength.in_percent(), 1) + " % strong",
+             grams(pot.lye, pot.share_step)});
+  std::string text = "ONE POT OF LYE FOR BOTH BATTERS\n" + table.text();
+  for (const auto& share : pot.shares)
+    text += line(share.batter + ": weigh out " + grams(share.lye, pot.share_step) + " of the lye" +
+                 (share.top_up > Mass{}
+                      ? ", then stir in " + grams(share.top_up, pot.water_step) + " of plain water"
+                      : "") +
+                 "; superfat " + fixed(share.superfat.in_percent(), 1) + " %.");
+  text += line(pot.full_pot ? "Cooled, pot and lye weigh " + grams(*pot.full_pot, pot.share_step) +
+                                  "; put steamed-off water back up to that, then share."
+                            : "Cooled, put steamed-off water back until the lye weighs " +
+                                  grams(pot.lye, pot.share_step) + " again, then share.");
+  return text + line("These stand for both lyes above: make the one or the others, not both.") +
+         "\n";
+}
+
+}  // namespace brimwright::reports
