@@ -2,7 +2,6 @@
 
 #include "chemistry/formula.h"
 #include "moulds/mould_file.h"
-#include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -220,13 +219,12 @@ planning::Purse money_section(const Fields& money) {
 
 }  // namespace
 
-Run read_run(const std::string& path, const moulds::Library& library,
+Run read_run(const Fields& fields, const moulds::Library& library,
              std::optional<std::int64_t> sell) {
-  const Fields fields = Fields::read(path);
   fields.optional_text("$schema");
   fields.choice("schema", {"brimwright.run/1"});
   const Fields losses = fields.object("losses");
-  Run run{.file = path,
+  Run run{.file = fields.file(),
           .name = fields.text("name"),
           .sell = sell ? *sell : pieces_to_sell(fields),
           .spoilage = fields.share("spoilage", Share{}, 90 * percent),

@@ -1,6 +1,7 @@
 #include "service/service.h"
 
 #include "chemistry/fats.h"
+#include "moulds/mesh_memory.h"
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
 #include "reports/catalogue_report.h"
@@ -45,7 +46,9 @@ std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library) {
   std::optional<std::int64_t> sell;
   if (request.sell) sell = pieces_from(*request.sell);
-  const planning::Run run = read_run(request.file, library, sell);
+  const Fields file =
+      request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
+  const planning::Run run = read_run(file, library, sell);
   const planning::Plan plan = planning::plan(run);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
@@ -116,11 +119,14 @@ std::string document_for(const Request& request, const moulds::Library& library)
 
 Reply answer(const Request& request, const moulds::Library& library) {
   try {
-    return {0, document_for(request, library), ""};
+    return {0, document_for(request, library), "", {}};
   } catch (const UserError& error) {
-    return {1, "", error.what()};
+    return {1, "", error.what(), error.parts()};
+  } catch (const moulds::NotYetMeasured& mesh) {
+    return {3, "", mesh.what(), {}};
   } catch (const std::exception& error) {
-    return {2, "", std::string("a fault of brimwright itself, please report it: ") + error.what()};
+    return {
+        2, "", std::string("a fault of brimwright itself, please report it: ") + error.what(), {}};
   }
 }
 
