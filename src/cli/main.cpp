@@ -35,8 +35,8 @@ void promise_patience() {
 }  // namespace
 
 int main(int argc, char** argv) {
-  promise_patience();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
+  if (arguments.empty() || arguments.front() != "serve") promise_patience();
   const int status = brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr);
   std::cout.flush();
   if (status == 0 && !std::cout) {
