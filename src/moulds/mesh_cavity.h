@@ -16,9 +16,9 @@ class TypicalSolids;
 /// A mould's cavities known by a mesh: what was found in it, and which of it is filled.
 struct MeshCavities {
   geometry::MeshSurvey survey;
-  std::vector<HollowGroup> groups;  // of the hollows found
-  std::size_t used = 0;             // the group that is filled
-  std::string description;          // "mesh cup.stl in mm"
+  std::vector<HollowGroup> groups;             // of the hollows found
+  std::size_t used = 0;                        // the group that is filled
+  std::string description;                     // "mesh cup.stl in mm"
   std::shared_ptr<TypicalSolids> solids = {};  // made when first asked for; copies share them
 
   const geometry::Hollow& typical() const { return survey.hollows[groups[used].typical]; }

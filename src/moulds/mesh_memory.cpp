@@ -13,9 +13,7 @@ namespace {
 
 constexpr std::int64_t nanoseconds = 1'000'000'000;
 
-std::int64_t since_epoch(const timespec& time) {
-  return time.tv_sec * nanoseconds + time.tv_nsec;
-}
+std::int64_t since_epoch(const timespec& time) { return time.tv_sec * nanoseconds + time.tv_nsec; }
 
 /// What tells a file's content from what it was before; empty for what cannot be told.
 ///

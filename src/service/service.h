@@ -36,8 +36,8 @@ struct GaugeRequest {
 };
 
 /// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
-/// poured cavity to scale, with its pour line and layers. `text` is a run to be planned as though it
-/// stood in `file`, which need not be there.
+/// poured cavity to scale, with its pour line and layers. `text` is a run to be planned as though
+/// it stood in `file`, which need not be there.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
@@ -60,8 +60,8 @@ struct Request {
 
 /// Status 0: `document` answers. Status 1: `complaint` is one line of what wants mending, and the
 /// document is empty; `wanting` has its parts. Status 2: a fault of this program, told in
-/// `complaint`. Status 3, only where the library is to use nothing but remembered meshes: a mesh has
-/// to be measured first, which may take long; ask again without that.
+/// `complaint`. Status 3, only where the library is to use nothing but remembered meshes: a mesh
+/// has to be measured first, which may take long; ask again without that.
 struct Reply {
   int status = 0;
   std::string document;

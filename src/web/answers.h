@@ -7,8 +7,8 @@
 
 namespace brimwright::web {
 
-/// {"complaint": {"file", "field", "problem", "remedy", "line"}}: all that is wrong, in parts and as
-/// the one line that the command line would print.
+/// {"complaint": {"file", "field", "problem", "remedy", "line"}}: all that is wrong, in parts and
+/// as the one line that the command line would print.
 HttpAnswer complaint(int status, const UserError::Parts& parts, const std::string& line);
 
 /// Status 422, the server's word for "the input wants mending".

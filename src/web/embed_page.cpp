@@ -1,6 +1,6 @@
 // Run by the build: embed_page OUT.cpp FILE...
-// Writes the files, gzipped, as the C++ source of page_assets(). The same files always give the same
-// bytes: no name, no time and no system stands in the gzip head.
+// Writes the files, gzipped, as the C++ source of page_assets(). The same files always give the
+// same bytes: no name, no time and no system stands in the gzip head.
 
 #include <zlib.h>
 

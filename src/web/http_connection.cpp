@@ -47,8 +47,8 @@ std::optional<HttpAnswer> flaw_of_framing(const Head& head) {
       !std::all_of(length.begin(), length.end(), is_digit))
     return out_of_form("the request's length is told twice or is no number");
   const std::size_t codings = count(head, http::field::transfer_encoding);
-  if (codings > 1 || (codings == 1 && (head.version() != 11 ||
-                                       head[http::field::transfer_encoding] != "chunked")))
+  if (codings > 1 ||
+      (codings == 1 && (head.version() != 11 || head[http::field::transfer_encoding] != "chunked")))
     return out_of_form("the request's transfer coding is not known here");
   return std::nullopt;
 }
@@ -57,8 +57,7 @@ std::optional<HttpAnswer> flaw_of(const Head& head, const HttpListener::Shared& 
   if (head.version() != 10 && head.version() != 11)
     return refusal(505, "", "is neither HTTP/1.0 nor HTTP/1.1", "use a current browser");
   if (auto flaw = flaw_of_framing(head)) return flaw;
-  if (count(head, http::field::host) != 1 ||
-      !shared.is_own_host(text_of(head[http::field::host])))
+  if (count(head, http::field::host) != 1 || !shared.is_own_host(text_of(head[http::field::host])))
     return refusal(421, "Host", "the request is for another host", "open the address as printed");
   for (const auto name : {"X-Bench-Key", "Origin", "Sec-Fetch-Site"})
     if (head.count(name) > 1) return out_of_form(std::string(name) + " stands twice");
@@ -139,13 +138,13 @@ class Connection : public std::enable_shared_from_this<Connection> {
       return read_head();
     }
     stream_.expires_after(shared_.limits.idle);
-    stream_.async_read_some(buffer_.prepare(1), [self = shared_from_this()](
-                                                    const error_code& error, std::size_t read) {
-      if (error) return;
-      self->buffer_.commit(read);
-      self->stream_.expires_after(self->shared_.limits.header);
-      self->read_head();
-    });
+    stream_.async_read_some(buffer_.prepare(1),
+                            [self = shared_from_this()](const error_code& error, std::size_t read) {
+                              if (error) return;
+                              self->buffer_.commit(read);
+                              self->stream_.expires_after(self->shared_.limits.header);
+                              self->read_head();
+                            });
   }
 
   void read_head() {

@@ -4,7 +4,6 @@
 #include "web/listener_state.h"
 
 #include <boost/asio/post.hpp>
-
 #include <fcntl.h>
 
 #include <csignal>
@@ -12,8 +11,8 @@
 namespace brimwright::web {
 
 namespace asio = boost::asio;
-using boost::system::error_code;
 using asio::ip::tcp;
+using boost::system::error_code;
 
 namespace {
 

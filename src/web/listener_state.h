@@ -48,7 +48,8 @@ struct HttpListener::Shared {
 
 /// Serves a socket just accepted until either side is done with it.
 void serve_connection(HttpListener::Shared& shared, boost::asio::ip::tcp::socket socket);
-/// Ends one that waits for its client or reads a request; lets one finish that has an answer coming.
+/// Ends one that waits for its client or reads a request; lets one finish that has an answer
+/// coming.
 void close_unless_answering(Connection& connection);
 
 }  // namespace brimwright::web

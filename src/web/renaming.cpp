@@ -38,7 +38,8 @@ struct Move {
       const fs::path there = fs::canonical(root, error);
       if (error) continue;
       const std::string candidate = fs::path(*target).lexically_relative(there).string();
-      if (!candidate.empty() && meant(candidate, to) == target) return candidate;
+      if (!candidate.empty() && !candidate.starts_with("..") && meant(candidate, to) == target)
+        return candidate;
     }
     return name;
   }

@@ -40,21 +40,20 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
   request.depths = fields.texts("depth");
   using Word = std::optional<std::string> service::GaugeRequest::*;
   using Asked = service::GaugeRequest;
-  for (const auto& [key, member] :
-       {std::pair<const char*, Word>{"unit", &Asked::unit},
-        {"up", &Asked::up},
-        {"role", &Asked::role},
-        {"fit-volume", &Asked::fit_volume},
-        {"fit-mass", &Asked::fit_mass},
-        {"density", &Asked::density},
-        {"below-brim", &Asked::below_brim},
-        {"cast-wall", &Asked::cast_wall},
-        {"cast-base", &Asked::cast_base},
-        {"cast-density", &Asked::cast_density},
-        {"prop", &Asked::prop},
-        {"low-side", &Asked::low_side},
-        {"mark", &Asked::mark},
-        {"pour", &Asked::pour}})
+  for (const auto& [key, member] : {std::pair<const char*, Word>{"unit", &Asked::unit},
+                                    {"up", &Asked::up},
+                                    {"role", &Asked::role},
+                                    {"fit-volume", &Asked::fit_volume},
+                                    {"fit-mass", &Asked::fit_mass},
+                                    {"density", &Asked::density},
+                                    {"below-brim", &Asked::below_brim},
+                                    {"cast-wall", &Asked::cast_wall},
+                                    {"cast-base", &Asked::cast_base},
+                                    {"cast-density", &Asked::cast_density},
+                                    {"prop", &Asked::prop},
+                                    {"low-side", &Asked::low_side},
+                                    {"mark", &Asked::mark},
+                                    {"pour", &Asked::pour}})
     request.*member = optional_word(fields, key);
   request.on_board = flag(fields, "on-board");
   request.fit_depth_only = flag(fields, "fit-depth-only");

@@ -13,9 +13,11 @@ int serve(const ServerSettings& settings, bool opens_browser, std::ostream& out)
   server.stop_at_signals();
   out << "Brimwright serves at " << server.address() << "  (Ctrl+C ends it)" << std::endl;
   if (opens_browser) open_in_browser(server.address());
-  if (server.run()) return 0;
-  // A measurement cannot be broken off, and its thread must not outlive what it works on.
+  const bool all_answered = server.run();
+  // While a second Ctrl+C still does nothing, so that none can leave them lying about.
   server.remove_uploads();
+  if (all_answered) return 0;
+  // A measurement cannot be broken off, and its thread must not outlive what it works on.
   out.flush();
   ::_exit(0);
 }

@@ -20,8 +20,8 @@ struct ServerSettings {
 
 /// The page and what it asks, on 127.0.0.1.
 ///
-/// Every request needs a Host of 127.0.0.1:PORT or localhost:PORT. The page's own files need no more.
-/// Whatever begins with /api/ also needs the header `X-Bench-Key: TOKEN`, no Origin but the
+/// Every request needs a Host of 127.0.0.1:PORT or localhost:PORT. The page's own files need no
+/// more. Whatever begins with /api/ also needs the header `X-Bench-Key: TOKEN`, no Origin but the
 /// address's own, and no Sec-Fetch-Site but same-origin. The token is new at each start and stands
 /// behind the # of the address, which browsers send to nobody.
 ///
@@ -30,19 +30,24 @@ struct ServerSettings {
 /// prints. All other refusals (400 to 417, 421, 431, 505, 507) and faults (500) have the same form.
 ///
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
-///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds", "formulas",
+///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
+///   "formulas",
 ///                                     "meshes"}: [{"file", "name", "note", "shipped"}]
-///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file listed
-///   PUT  /api/run                     {"file", "version": VERSION | null for a new one, "text",
+///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file
+///   listed PUT  /api/run                     {"file", "version": VERSION | null for a new one,
+///   "text",
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
 ///   GET  /api/changed?file=F&version=V[&wait=S]
-///                                     {"file", "changed", "version": V | null}, at once when it has
-///                                     changed, after S (at most 20, else 20) seconds when it has not
+///                                     {"file", "changed", "version": V | null}, at once when it
+///                                     has changed, after S (at most 20, else 20) seconds when it
+///                                     has not
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
-///                                     prints; with "run", of that document as though it stood there
-///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} -> what
+///                                     prints; with "run", of that document as though it stood
+///                                     there
+///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} ->
+///   what
 ///                                     `gauge PATH --json` prints; see web/request_reading.h
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
 ///   POST /api/document                {"kind": "picture", "plan": {...}}, or {"kind": "picture" |

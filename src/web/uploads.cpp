@@ -73,8 +73,9 @@ std::string plain_file_name(const std::string& name) {
 
 bool is_mesh_name(const std::string& name) {
   std::string ending = fs::path(name).extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  std::transform(ending.begin(), ending.end(), ending.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
   static constexpr std::array<std::string_view, 7> meshes = {".stl", ".obj",  ".ply", ".off",
                                                              ".3mf", ".gltf", ".glb"};
   return std::find(meshes.begin(), meshes.end(), ending) != meshes.end();
@@ -120,7 +121,8 @@ std::string Uploads::path_of(const std::string& name) const {
   const std::scoped_lock alone(mutex_);
   for (const auto& slot : kept_)
     if (slot->id() == name) return slot->path();
-  throw UserError({"", "file"}, "\"" + name + "\" is not here any more", "drop the mesh file again");
+  throw UserError({"", "file"}, "\"" + name + "\" is not here any more",
+                  "drop the mesh file again");
 }
 
 std::string Uploads::scratch(const std::string& ending) {

@@ -21,8 +21,8 @@ class Uploads {
   Uploads(const Uploads&) = delete;
   Uploads& operator=(const Uploads&) = delete;
 
-  /// A place for a file of that name, cleaned. UserError unless it ends as a mesh file does. Removed
-  /// again unless it is kept.
+  /// A place for a file of that name, cleaned. UserError unless it ends as a mesh file does.
+  /// Removed again unless it is kept.
   std::shared_ptr<IncomingFile> incoming(const std::string& name);
   /// What an arrived file is called from now on.
   std::string keep(const std::shared_ptr<IncomingFile>& file);

@@ -110,8 +110,7 @@ std::optional<std::string> Workspace::version(const std::string& name) const {
 
 Workspace::Saved Workspace::save(const std::string& name,
                                  const std::optional<std::string>& expected,
-                                 const std::string& text,
-                                 const std::optional<std::string>& from) {
+                                 const std::string& text, const std::optional<std::string>& from) {
   if (!ends_as_json(name)) refuse(name, "does not end in .json", "give a name that does");
   const std::string path = path_to_write(name);
   std::string wanted = text;
