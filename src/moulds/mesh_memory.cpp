@@ -44,10 +44,27 @@ std::string text_of(const geometry::SurveyWishes& wishes) {
   return text + wishes.reading.unit_belongs_at.file + "\n" + wishes.reading.unit_belongs_at.field;
 }
 
-std::size_t facets_of(const MeshCavities& cavities) {
-  std::size_t facets = cavities.survey.mesh.triangles.size();
-  for (const auto& hollow : cavities.survey.hollows) facets += hollow.wall.triangles.size();
+std::size_t facets_of(const std::variant<MeshCavities, UserError>& finding) {
+  const auto* cavities = std::get_if<MeshCavities>(&finding);
+  if (cavities == nullptr) return 1;
+  std::size_t facets = cavities->survey.mesh.triangles.size();
+  for (const auto& hollow : cavities->survey.hollows) facets += hollow.wall.triangles.size();
   return facets;
+}
+
+/// A mesh that is refused may have taken as long to look at as one that is not.
+std::variant<MeshCavities, UserError> finding_of(const std::string& path,
+                                                 const geometry::SurveyWishes& wishes) {
+  try {
+    return measured_mesh(path, wishes);
+  } catch (const UserError& error) {
+    return error;
+  }
+}
+
+MeshCavities cavities_in(std::variant<MeshCavities, UserError> finding) {
+  if (const auto* error = std::get_if<UserError>(&finding)) throw *error;
+  return std::get<MeshCavities>(std::move(finding));
 }
 
 }  // namespace
@@ -61,19 +78,20 @@ MeshCavities MeshMemory::measured(const std::string& path, const geometry::Surve
     const std::string stamp = stamp_of(path);
     return stamp.empty() ? stamp : stamp + "\n" + path + "\n" + text_of(wishes);
   };
-  const auto remembered = [&](const std::string& key) -> std::optional<MeshCavities> {
+  const auto remembered = [&](const std::string& key) -> std::optional<Finding> {
     const std::scoped_lock alone(memory_);
-    const MeshCavities* cavities = key.empty() ? nullptr : found(key);
-    return cavities ? std::optional(*cavities) : std::nullopt;
+    const Finding* finding = key.empty() ? nullptr : found(key);
+    return finding ? std::optional(*finding) : std::nullopt;
   };
-  if (auto known = remembered(key_now())) return std::move(*known);
+  if (auto known = remembered(key_now())) return cavities_in(std::move(*known));
   if (only_remembered) throw NotYetMeasured(path);
   const std::scoped_lock one_at_a_time(measuring_);
   const std::string before = key_now();
-  if (auto known = remembered(before)) return std::move(*known);  // by who held the lock
-  MeshCavities cavities = measured_mesh(path, wishes);
-  if (!before.empty() && key_now() == before) keep(before, cavities);
-  return cavities;
+  if (auto known = remembered(before))  // by who held the lock
+    return cavities_in(std::move(*known));
+  Finding finding = finding_of(path, wishes);
+  if (!before.empty() && key_now() == before) keep(before, finding);
+  return cavities_in(std::move(finding));
 }
 
 std::size_t MeshMemory::count() const {
@@ -81,20 +99,20 @@ std::size_t MeshMemory::count() const {
   return known_.size();
 }
 
-const MeshCavities* MeshMemory::found(const std::string& key) {
+const MeshMemory::Finding* MeshMemory::found(const std::string& key) {
   const auto at =
       std::find_if(known_.begin(), known_.end(), [&](const Known& k) { return k.key == key; });
   if (at == known_.end()) return nullptr;
   known_.splice(known_.begin(), known_, at);
-  return &known_.front().cavities;
+  return &known_.front().finding;
 }
 
-void MeshMemory::keep(const std::string& key, const MeshCavities& cavities) {
+void MeshMemory::keep(const std::string& key, const Finding& finding) {
   const std::scoped_lock alone(memory_);
-  known_.push_front({key, cavities});
+  known_.push_front({key, finding});
   std::size_t facets = 0;
   const auto first_too_many = std::find_if(known_.begin(), known_.end(), [&](const Known& known) {
-    return (facets += facets_of(known.cavities)) > most_facets_;
+    return (facets += facets_of(known.finding)) > most_facets_;
   });
   known_.erase(first_too_many, known_.end());
 }

@@ -2,13 +2,14 @@
 
 #include "geometry/mesh_survey.h"
 #include "moulds/mesh_cavity.h"
+#include "units/user_error.h"
 
-#include <chrono>
 #include <cstddef>
 #include <list>
 #include <mutex>
 #include <stdexcept>
 #include <string>
+#include <variant>
 
 namespace brimwright::moulds {
 
@@ -18,9 +19,9 @@ class NotYetMeasured : public std::runtime_error {
   explicit NotYetMeasured(const std::string& path);
 };
 
-/// Meshes that have been measured, for as long as their files stay as they were: a file counts as
-/// the same while its device, inode, size and times do. The least lately used go first when all
-/// together have more than `most_facets`.
+/// Meshes that have been measured, or were refused, for as long as their files stay as they were: a
+/// file counts as the same while its device, inode, size and times do. The least lately used go
+/// first when all together have more than `most_facets`.
 ///
 /// May be used by several threads at once; they measure one mesh at a time, so that two large ones
 /// do not share the memory, and so that a mesh asked for twice is measured once.
@@ -36,12 +37,13 @@ class MeshMemory {
   std::size_t count() const;
 
  private:
+  using Finding = std::variant<MeshCavities, UserError>;
   struct Known {
     std::string key;
-    MeshCavities cavities;
+    Finding finding;
   };
-  const MeshCavities* found(const std::string& key);
-  void keep(const std::string& key, const MeshCavities& cavities);
+  const Finding* found(const std::string& key);
+  void keep(const std::string& key, const Finding& finding);
 
   std::size_t most_facets_;
   mutable std::mutex memory_, measuring_;

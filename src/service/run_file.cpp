@@ -249,4 +249,9 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   return run;
 }
 
+Run read_run(const std::string& path, const moulds::Library& library,
+             std::optional<std::int64_t> sell) {
+  return read_run(Fields::read(path), library, sell);
+}
+
 }  // namespace brimwright::service

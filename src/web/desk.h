@@ -29,7 +29,7 @@ class Desk {
     Patience from_the_start;  // none: first tried without
     HttpAnswer (Desk::*act)(const HttpRequest&, Patience) const;
   };
-  /// Nothing if there is no such path; a route without `act` if there is, but not for this method.
+  /// Nothing if there is none for this method; `has_path` tells whether there is for another.
   static const Route* route(std::string_view method, std::string_view path, bool& has_path);
 
   /// Nothing if it cannot be answered without patience. Never throws.

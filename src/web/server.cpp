@@ -46,7 +46,8 @@ HttpAnswer answer_with(const PageAsset& asset) {
 }
 
 HttpAnswer not_for_this_method(const std::string& path) {
-  return refusal(405, "", path + " is not asked for in this way", "see web/server.h");
+  return refusal(405, "", path + " is not asked for in this way",
+                 "use the page that brimwright serves");
 }
 
 std::string folder_of(const ServerSettings& settings) {
@@ -132,7 +133,9 @@ struct Server::Parts {
     const Desk::Route* route = Desk::route(head.method, head.path, has_path);
     if (head.path == changed_path && head.method == "GET") return BodyPlan{};
     if (head.path == changed_path || (has_path && !route)) return not_for_this_method(head.path);
-    if (!route) return refusal(404, "", "there is nothing of that name", "see web/server.h");
+    if (!route)
+      return refusal(404, "", "there is nothing of that name",
+                     "use the page that brimwright serves");
     BodyPlan body{.most_bytes = route->most_body};
     if (head.path == mesh_path) body.file = uploads.incoming(value_of(head, "name"));
     return body;

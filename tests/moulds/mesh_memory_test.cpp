@@ -67,6 +67,26 @@ TEST_CASE("a mesh measured in millimetres is not known in inches", "[moulds][mem
         Approx(in_millimetres * 16387.064).epsilon(1e-9));
 }
 
+TEST_CASE("a mesh that was refused is refused again at once, in the same words",
+          "[moulds][memory]") {
+  const ScratchFolder folder;
+  const std::string path = settled(folder.write("cup.stl", "no mesh at all"));
+  MeshMemory memory;
+  const auto complaint = [&](bool only_remembered) -> std::string {
+    try {
+      memory.measured(path, in_mm, only_remembered);
+    } catch (const UserError& error) {
+      return error.what();
+    }
+    return "";
+  };
+  const std::string first = complaint(false);
+  CHECK(first.starts_with(path + ": "));
+  CHECK(complaint(true) == first);
+  settled(folder.write("cup.stl", bytes_of(meshes / "twisted_cup.stl")));
+  CHECK_NOTHROW(memory.measured(path, in_mm, false));
+}
+
 TEST_CASE("the meshes least lately used are forgotten first", "[moulds][memory]") {
   const ScratchFolder folder;
   const std::string bytes = bytes_of(meshes / "twisted_cup.stl");
