@@ -1,0 +1,62 @@
+// The mould of the run: its level curve and its cut, read once for each mould.
+import { bytes, post, Refused, type Document } from "./api";
+import { asked_name } from "./editing";
+import { outline_of, solids_of, type Outline, type Solid } from "./outline";
+import type { Gauge } from "./plan";
+import { at } from "./pointer";
+import { changed, state } from "./state";
+
+const levels = 40;
+
+let asked = 0;
+
+export function measure_soon(): void {
+  void measure();
+}
+
+/** What a request for a mould says: a file's name, and its text where it is not kept yet. */
+export interface MouldRequest {
+  file: string;
+  mould?: Document;
+  unit?: string;
+  role?: string;
+  up?: string;
+}
+
+export async function gauge_of(request: MouldRequest): Promise<Gauge> {
+  return post<Gauge>("/api/gauge", request);
+}
+
+export async function drawn(request: MouldRequest): Promise<{ outline: Outline; solids: Solid[] }> {
+  const glb = await bytes({ kind: "glb", gauge: request });
+  const solids = solids_of(await glb.arrayBuffer());
+  const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+  return { outline: outline_of(cavity), solids };
+}
+
+/** With the level curve: a row of depths from the floor to the brim. */
+async function with_levels(request: MouldRequest): Promise<Gauge> {
+  const { pockets } = await gauge_of(request);
+  const deep = pockets[0]!.brim_mm - pockets[0]!.floor_mm;
+  const depth = Array.from({ length: levels }, (_, i) => `${((deep * (i + 1)) / levels).toFixed(4)} mm`);
+  return post<Gauge>("/api/gauge", { ...request, depth });
+}
+
+async function measure(): Promise<void> {
+  const name = at(state.run, "/pour/mould");
+  if (typeof name !== "string") return;
+  const mine = ++asked;
+  const mould = asked_name(name, state.files?.moulds);
+  try {
+    const [gauge, drawing] = await Promise.all([with_levels({ file: mould }), drawn({ file: mould })]);
+    if (mine !== asked) return;
+    state.measured = { mould, gauge, ...drawing };
+    state.measuring_failed = undefined;
+  } catch (error) {
+    if (mine !== asked) return;
+    if (!(error instanceof Refused)) throw error;
+    state.measured = undefined;
+    state.measuring_failed = error.message;
+  }
+  changed();
+}
