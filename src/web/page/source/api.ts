@@ -35,6 +35,7 @@ export interface Files {
   moulds: Listed[];
   formulas: Listed[];
   meshes: Listed[];
+  documents?: string[]; // kinds that can be made beside pictures and solids
 }
 
 export interface Kept {

@@ -115,13 +115,14 @@ function order(plan: Plan): TemplateResult {
 }
 
 function lanes(plan: Plan): TemplateResult {
-  const has_perch = Boolean(plan.perch?.length || plan.dust?.length);
+  const has_perch = Boolean(plan.perch?.length || plan.dust?.length || (at(state.run, "/perch") as unknown[])?.length);
+  const has_pipe = at(state.run, "/pipe") !== undefined;
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))}
-    ${plan.pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
+    ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
     ${has_perch ? lane("perch", "Perch", perch_lane(plan)) : nothing}
     ${plan.cut ? lane("cut", "Cut", cut_lane(plan)) : nothing}
-    ${plan.pipe || plan.cut ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping)}
+    ${has_pipe || plan.cut ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping)}
     ${has_perch || plan.cut ? nothing : unused("Perch", "Nothing is set on or in it.", "Add a decoration", add_decoration)}
   </div>`;
 }

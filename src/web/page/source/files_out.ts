@@ -1,22 +1,14 @@
 // Pictures, 3D files and the bench sheet: one tap each.
 import { html, nothing, type TemplateResult } from "lit";
-import { bytes, post, Refused } from "./api";
+import { bytes, Refused } from "./api";
 import { both, length } from "./numbers";
 import type { Plan } from "./plan";
 import { changed, state } from "./state";
 
 let said = "";
 
-/** Asks for each kind of nothing: a kind the program has is refused for that, and not by its name. */
-export async function find_kinds(): Promise<void> {
-  for (const kind of ["sheet", "label"])
-    try {
-      await post("/api/document", { kind });
-    } catch (error) {
-      if (error instanceof Refused && error.complaint.field !== "/kind") state.kinds.add(kind);
-    }
-  changed();
-}
+/** A button stands here only for what the program says it can make. */
+const offers = (kind: string): boolean => state.files?.documents?.includes(kind) ?? false;
 
 async function take(name: string, body: unknown, opens = false): Promise<void> {
   said = "";
@@ -42,10 +34,10 @@ export function files_out(plan: Plan): TemplateResult {
   return html`<section class="out" aria-labelledby="out-title">
     <h2 id="out-title">To print and to keep</h2>
     <div class="choice">
-      ${state.kinds.has("sheet")
+      ${offers("sheet")
         ? html`<button type="button" class="strong" @click=${() => take(`${stem}.html`, { kind: "sheet", plan: of_plan }, true)}>Bench sheet</button>`
         : nothing}
-      ${state.kinds.has("label")
+      ${offers("label")
         ? html`<button type="button" @click=${() => take(`${stem} label.txt`, { kind: "label", plan: of_plan })}>Label draft</button>`
         : nothing}
       <button type="button" @click=${() => take(`${stem}.svg`, { kind: "picture", plan: of_plan })}>Drawing, true size</button>

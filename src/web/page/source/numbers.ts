@@ -55,6 +55,9 @@ export function inches(mm: number): string {
   return `${sign}${[whole || !above ? String(whole) : "", fraction].filter(Boolean).join(" ")} in`;
 }
 
+/** The leading one, where there is little room. */
+export const first = ([one]: Shown): string => one;
+
 export const both = ([first, second]: Shown): string => (second ? `${first} (${second})` : first);
 
 /** The millimetres of "6 mm", "0.6 cm", "1 1/4 in", for drawing only; nothing if it is not that plain. */

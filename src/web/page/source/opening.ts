@@ -1,7 +1,6 @@
 // Opening a run, and making a new one.
 import { get, post, put, Refused, type Document, type Files, type Kept } from "./api";
 import { read_formulas } from "./editing";
-import { find_kinds } from "./files_out";
 import { measure_soon } from "./measuring";
 import type { CatalogueMould, Fat } from "./plan";
 import { plan_now } from "./planning";
@@ -15,7 +14,6 @@ export async function begin(): Promise<void> {
   state.files = await get<Files>("/api/files");
   await open_run(first_run(state.files));
   // The figures stand; now what only helps to explain them.
-  void find_kinds();
   const [fats, moulds] = await Promise.all([
     post<{ fats: Fat[] }>("/api/list", { what: "fats" }),
     post<{ moulds: CatalogueMould[] }>("/api/list", { what: "moulds" }),

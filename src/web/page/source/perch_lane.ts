@@ -10,16 +10,27 @@ import * as sums from "./sums";
 
 export function perch_lane(plan: Plan): TemplateResult {
   const perch = plan.perch ?? [];
-  return html`${side_view("perch", plan)} ${perch.map((one, i) => decoration(one, i))} ${dust(plan)}`;
+  const wanted = value_at("run", "/perch");
+  if (Array.isArray(wanted) && wanted.length > perch.length)
+    return html`<div class="side"></div><div class="weights">${wanted.map((_, i) => questions(i))}</div>`;
+  return html`<div class="side">${side_view("perch", plan)}</div>
+    <div class="weights">${perch.map((one, i) => decoration(one, i))} ${dust(plan)}</div>`;
 }
 
 function decoration(one: Perch, i: number): TemplateResult {
-  const here = `/perch/${i}`;
   return html`
     <p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : ""}.</p>
     ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one)}
+    ${questions(i)}
+  `;
+}
+
+function questions(i: number): TemplateResult {
+  const here = `/perch/${i}`;
+  return html`
+    ${value_at("run", `${here}/name`) === "Decoration" ? field({ label: "What it is called", at: `${here}/name` }) : nothing}
     <div class="row">
       ${value_at("run", `${here}/per_piece`) !== undefined ? field({ label: "On each piece", at: `${here}/per_piece`, count: true, short: true }) : nothing}
       ${field({ label: "Spares", at: `${here}/spares`, unit: "%", short: true })}
@@ -82,8 +93,7 @@ function dust(plan: Plan): TemplateResult | typeof nothing {
 
 export function cut_lane(plan: Plan): TemplateResult {
   const cut = plan.cut!;
-  return html`
-    ${side_view("cut", plan)}
+  return html`<div class="side">${side_view("cut", plan)}</div><div class="weights">
     <p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>
     ${figure({ key: "cut.bar", label: "One bar holds", note: `${trimmed(cut.bar_ml.least, 1)} to ${trimmed(cut.bar_ml.greatest, 1)} ml`, shown: [`${trimmed(cut.bar_ml.mean, 1)} ml`, ""], size: "weigh", sum: sums.sum_of_cut(cut) })}
     ${figure({ key: "cut.offcuts", label: "Offcuts", shown: [`${trimmed(cut.offcuts_ml, 0)} ml`, ""], sum: sums.sum_of_cut(cut) })}
@@ -96,7 +106,7 @@ export function cut_lane(plan: Plan): TemplateResult {
       ${field({ label: "Off each end", at: "/cut/end_trim", unit: "mm", short: true, optional: true })}
       ${field({ label: "Off each side", at: "/cut/side_trim", unit: "mm", short: true, optional: true })}
       ${field({ label: "Planed off the top", at: "/cut/top_planing", unit: "mm", short: true, optional: true })}
-    </div>`;
+    </div></div>`;
 }
 
 function one_more(cut: Cut): TemplateResult | typeof nothing {

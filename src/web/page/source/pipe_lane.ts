@@ -3,7 +3,7 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import { edit, edit_run } from "./editing";
 import { complaint_at, field, value_at } from "./field";
 import { figure } from "./figure";
-import { duration, mass, trimmed, volume } from "./numbers";
+import { both, duration, mass, trimmed, volume } from "./numbers";
 import type { Pipe, Plan } from "./plan";
 import { with_value } from "./pointer";
 import { ingredients } from "./pour_lane";
@@ -14,17 +14,27 @@ import * as sums from "./sums";
 const recess_shares = [0, 50, 80, 100];
 
 export function pipe_lane(plan: Plan): TemplateResult {
-  const pipe = plan.pipe!;
-  return html`
+  const { pipe } = plan;
+  // Just added, it has no figures before everything is said; its questions stand here all the same.
+  if (!pipe) return html`<div class="side">${recess()}</div><div class="weights">${shape()} ${whip()} ${losses()}</div>`;
+  return html`<div class="side">
     ${side_view("pipe", plan)}
-    <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${mass(state.units, pipe.mass_each_g)[0] || mass("metric", pipe.mass_each_g)[0]} at this whip.</p>
+    <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
     ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
-    ${figure({ key: "pipe.make", label: "Topping to make", shown: mass(state.units, pipe.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", pipe) })}
-    ${now(pipe, plan)} ${recess()} ${shape()} ${whip(pipe)} ${limits(pipe)}
+    ${now(pipe, plan)} ${recess()} ${limits(pipe)}
+    </div><div class="weights">
     <h3>Weigh for the topping <small>${pipe.formula}</small></h3>
     ${ingredients("pipe", pipe)}
+    ${figure({ key: "pipe.make", label: "Topping to make", shown: mass(state.units, pipe.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", pipe) })}
     ${figure({ key: "pipe.density", label: "Whipped density", note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`, shown: [`${pipe.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pipe", pipe) })}
-  `;
+    ${shape()} ${whip(pipe)}
+  </div>`;
+}
+
+function losses(): TemplateResult {
+  return html`<h3>What is lost of it</h3><div class="row">
+    ${field({ label: "Left in the bag", at: "/losses/pipe/bag", unit: "g", short: true })}
+    ${field({ label: "Left in bowl and whisk", at: "/losses/pipe/bowl_and_whisk", unit: "g", short: true })}</div>`;
 }
 
 function now(pipe: Pipe, plan: Plan): TemplateResult {
@@ -100,11 +110,11 @@ function shape(): TemplateResult {
   return html``;
 }
 
-function whip(pipe: Pipe): TemplateResult {
+function whip(pipe?: Pipe): TemplateResult {
   return html`<h3>The whip planned for</h3>
     <div class="row">${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
       ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}</div>
-    ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe.loads ? `${pipe.loads} bag loads` : undefined })}`;
+    ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined })}`;
 }
 
 function limits(pipe: Pipe): TemplateResult | typeof nothing {

@@ -4,7 +4,7 @@ import type { Document } from "./api";
 import { edit } from "./editing";
 import { field, value_at } from "./field";
 import { figure } from "./figure";
-import { both, decimals_of, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
+import { both, decimals_of, first, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
 import type { Batter, Ingredient, Plan } from "./plan";
 import { at } from "./pointer";
 import { share_of_height, side_view } from "./side_view";
@@ -75,21 +75,22 @@ export function headline(plan: Plan): TemplateResult {
 export function pour_lane(plan: Plan): TemplateResult {
   const { pour } = plan;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
-  return html`
+  return html`<div class="side">
     ${side_view("pour", plan, handle(plan))} ${headline(plan)}
     <div class="stepper">
       <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
-      ${field({ label: line_key() === "depth" ? "Depth poured" : "Below the brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
+      ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
       <button type="button" @click=${step(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
     </div>
     ${figure({ key: "pour.mm", label: "1 mm is", shown: volume(state.units, pour.ml_per_mm, 2), note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`, sum: sums.sum_of_mm(pour) })}
     ${figure({ key: "pour.each", label: "Weigh into each", shown: mass(state.units, pour.mass_each_g), size: "weigh", note: `${trimmed(pour.volume_each_ml, 1)} ml`, sum: sums.sum_of_pour_each(pour) })}
-    ${figure({ key: "pour.make", label: "Base to make", shown: mass(state.units, pour.make_g), size: "weigh", sum: sums.sum_of_batter("pour", pour) })}
     ${layers(plan)}
+    </div><div class="weights">
     <h3>Weigh for the base <small>${pour.formula}</small></h3>
     ${ingredients("pour", pour)}
+    ${figure({ key: "pour.make", label: "Base to make", shown: mass(state.units, pour.make_g), size: "weigh", sum: sums.sum_of_batter("pour", pour) })}
     ${figure({ key: "pour.density", label: "Density", shown: [`${pour.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pour", pour) })}
-  `;
+  </div>`;
 }
 
 function layers(plan: Plan): TemplateResult | typeof nothing {
@@ -101,7 +102,7 @@ function layers(plan: Plan): TemplateResult | typeof nothing {
         ${figure({
           key: `pour.layer.${i}`,
           label: layer.name,
-          note: `${both(length(state.units, layer.to_mm - layer.from_mm))} thick, ${both(mass(state.units, layer.mass_each_g))} each`,
+          note: `${first(length(state.units, layer.to_mm - layer.from_mm))} thick, ${first(mass(state.units, layer.mass_each_g))} each`,
           shown: mass(state.units, layer.g),
           size: "weigh",
           sum: sums.sum_of_layer(plan.pour, layer),

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { field, value_at } from "./field";
 import { figure } from "./figure";
-import { both, mass, trimmed } from "./numbers";
+import { both, mass, plain, trimmed } from "./numbers";
 import type { Batter, Plan } from "./plan";
 import { is_lye, weighed } from "./pour_lane";
 import { state, type Slot } from "./state";
@@ -25,7 +25,7 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
     <h3>${title} <small>${batter.formula}</small></h3>
     ${listed.map(({ one, i }) => weighed(slot, batter, one, i))}
     <p class="aside">Strength ${trimmed(batter.lye_strength_percent, 1)} %; water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(batter.water_percent_of_fats, 1)} % of the fats.</p>
-    ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${trimmed(effective, 1)} %`, ""], sum: sums.sum_of_superfat(slot, batter) })}
+    ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${plain(effective, 1)} %`, ""], sum: sums.sum_of_superfat(slot, batter) })}
     ${interval(batter)}
     ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
@@ -33,7 +33,7 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
 
 function interval(batter: Batter): TemplateResult {
   const { low, high } = batter.superfat_percent;
-  const span = `It lies between ${trimmed(low, 1)} % and ${trimmed(high, 1)} %, as lots, purity and scale may fall.`;
+  const span = `It lies between ${plain(low, 1)} % and ${plain(high, 1)} %, as lots, purity and scale may fall.`;
   if (low >= 0) return html`<p class="aside">${span} Some fat is left over even at the lowest.</p>`;
   return html`<p class="alarm"><strong>At its lowest there is lye left over.</strong> ${span} A finer scale, a larger batch or a higher aim mends it.</p>`;
 }

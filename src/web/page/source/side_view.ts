@@ -33,23 +33,22 @@ function heights_of(plan: Plan, outline: Outline): Heights {
   return { brim, line, topping, ball, top };
 }
 
+/** Three turns of a rope within the dome, each narrower than the one beneath. */
 function topping_path(outline: Outline, heights: Heights): string {
   const [left, right] = reach_at(outline, outline.brim - 0.01);
-  const y = heights.brim;
   const middle = (left + right) / 2;
   const turns = 3;
-  // Three turns of a rope, each narrower, within the dome.
-  let [path, back] = [`M${left} ${-y}`, ""];
-  for (let i = 1; i <= turns; ++i) {
-    const half = ((right - left) / 2) * Math.sqrt(1 - (i / (turns + 0.35)) ** 2);
-    const from = y + (heights.topping * (i - 1)) / turns;
-    const to = y + (heights.topping * i) / turns;
-    const bulge = half + (right - left) * 0.06;
-    path += `C${middle - bulge * 1.12} ${-from} ${middle - bulge * 1.12} ${-to} ${middle - half * 0.9} ${-to}`;
-    back = `C${middle + bulge * 1.12} ${-to} ${middle + bulge * 1.12} ${-from} ${i === 1 ? right : middle + ((right - left) / 2) * Math.sqrt(1 - ((i - 1) / (turns + 0.35)) ** 2) * 0.9} ${-from}${back}`;
-  }
-  const last = ((right - left) / 2) * Math.sqrt(1 - (turns / (turns + 0.35)) ** 2) * 0.9;
-  return `${path}L${middle + last} ${-(y + heights.topping)}${back}Z`;
+  const half = (i: number) => ((right - left) / 2) * Math.sqrt(1 - (i / (turns + 0.3)) ** 2);
+  const level = (i: number) => -(heights.brim + (heights.topping * i) / turns);
+  const rope = (from: number, to: number, side: 1 | -1) => {
+    const out = middle + side * (Math.max(half(from), half(to)) + (right - left) * 0.035);
+    return `C${out} ${level(from)} ${out} ${level(to)} ${middle + side * half(to) * (to ? 0.94 : 1)} ${level(to)}`;
+  };
+  let path = `M${left} ${level(0)}`;
+  for (let i = 0; i < turns; ++i) path += rope(i, i + 1, -1);
+  path += `L${middle + half(turns) * 0.94} ${level(turns)}`;
+  for (let i = turns; i > 0; --i) path += rope(i, i - 1, 1);
+  return `${path}Z`;
 }
 
 const fill_of = (part: Part, own: Part): string => (part === own ? `shaded ${own}` : "plain");
@@ -65,7 +64,7 @@ export function side_view(part: Part, plan: Plan, extra: TemplateResult | typeof
   return html`<div class="drawing">
     <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
       ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)}
-      ${walls(outline)} ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
+      ${walls()} ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
       ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
         <line class="brim" x1=${box.x + 1} x2=${outline.left - 1} y1=${-heights.brim} y2=${-heights.brim} />
         <line class="brim" x1=${outline.right + 1} x2=${box.x + box.w - 1} y1=${-heights.brim} y2=${-heights.brim} />`}
@@ -120,8 +119,7 @@ function recess(part: Part, plan: Plan, outline: Outline, heights: Heights) {
     y=${-heights.brim} height=${heights.brim - heights.line} /></g>`;
 }
 
-function walls(outline: Outline) {
-  void outline;
+function walls() {
   return svg`<path class="wall" fill-rule="evenodd" d=${d_of(floored())} />`;
 }
 

@@ -40,7 +40,6 @@ export interface State {
   files?: Files;
   fats: Fat[];
   catalogue: CatalogueMould[];
-  kinds: Set<string>; // of documents that the program offers
 
   file: string;
   version: string | null;
@@ -69,7 +68,6 @@ export const state: State = {
   view: "reading",
   fats: [],
   catalogue: [],
-  kinds: new Set(),
   file: "",
   version: null,
   shipped: false,
