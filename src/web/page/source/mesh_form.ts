@@ -88,7 +88,11 @@ function set(change: Partial<Mesh>, again = true): void {
 }
 
 export function mesh_form(keep: (mould: Document) => Promise<void>): TemplateResult {
-  const chosen = (event: Event) => void take((event.target as HTMLInputElement).files?.[0]);
+  const chosen = (event: Event) => {
+    const input = event.target as HTMLInputElement;
+    void take(input.files?.[0]);
+    input.value = ""; // so that the same file, mended, may be chosen again
+  };
   const dropped = (event: DragEvent) => {
     event.preventDefault();
     void take(event.dataTransfer?.files[0]);

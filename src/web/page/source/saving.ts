@@ -5,7 +5,7 @@ import { read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import { plan_now, plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
-import { changed, state, type Slot } from "./state";
+import { changed, state, type FormulaPaper, type Slot } from "./state";
 
 const pause_ms = 400;
 const retry_ms = 2000;
@@ -120,8 +120,16 @@ export function free_name(name: string, taken: { file: string }[]): string {
   }
 }
 
+let formulas_writing: Promise<void> = Promise.resolve();
+
 /** Formulas lie in files of their own, which the plan reads: they are written before it is asked for. */
-export async function save_formulas(): Promise<void> {
+export function save_formulas(): Promise<void> {
+  const next = formulas_writing.then(write_formulas);
+  formulas_writing = next.catch(() => undefined);
+  return next;
+}
+
+async function write_formulas(): Promise<void> {
   for (const slot of ["pour", "pipe"] as const) {
     const paper = state.formulas[slot];
     if (!paper || paper.document === paper.saved) continue;
@@ -131,10 +139,26 @@ export async function save_formulas(): Promise<void> {
     if (from && state.shipped) await save_now(); // the run must be ours to name the copy
     const file = from ? free_name(was.split("/").at(-1)!, state.files?.formulas ?? []) : was;
     const version = from ? null : paper.version;
-    const kept = await put<Kept>("/api/run", { file, version, text: text_of(sent), from });
-    Object.assign(paper, { file, version: kept.version, shipped: false, saved: sent });
-    if (from) name_formula(slot, was, file, String(sent.name));
+    try {
+      const kept = await put<Kept>("/api/run", { file, version, text: text_of(sent), from });
+      Object.assign(paper, { file, version: kept.version, shipped: false, saved: sent });
+      if (from) name_formula(slot, was, file, String(sent.name));
+    } catch (error) {
+      if (!(error instanceof Refused) || error.status !== 409 || from) throw error;
+      take_their_formula(paper, error.answer as unknown as Kept);
+    }
   }
+}
+
+/** Another hand wrote the formula: theirs stands on the page, and undo brings ours back. */
+function take_their_formula(paper: FormulaPaper, kept: Kept): void {
+  state.past.push({
+    run: state.run,
+    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
+  });
+  const document = JSON.parse(kept.text) as Document;
+  Object.assign(paper, { version: kept.version, document, saved: document });
+  state.said = `${paper.file} had changed underneath and was read again; undo brings back what was typed.`;
 }
 
 function name_formula(slot: Slot, was: string, file: string, name: string): void {
