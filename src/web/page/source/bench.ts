@@ -1,7 +1,7 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
 import { edit_run, redo, undo } from "./editing";
-import { field } from "./field";
+import { field, file_choice } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
 import { both, length, volume, type Units } from "./numbers";
@@ -105,10 +105,13 @@ function order(plan: Plan): TemplateResult {
   const { sell, make, fillings, cavities, casts } = plan.pieces;
   const fills = `${fillings} ${fillings === 1 ? "filling" : "fillings"} of ${cavities} ${cavities === 1 ? "cavity" : "cavities"}`;
   return html`<section class="order-of" aria-labelledby="run-title">
-    <h1 id="run-title">${plan.run}</h1>
+    <div><h1 id="run-title">${plan.run}</h1>${typeof state.run.note === "string" ? html`<p class="aside">${state.run.note}</p>` : nothing}</div>
     <div class="row">
       ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
       ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
+      ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
+      ${file_choice("Base", "/pour/formula", state.files?.formulas)}
+      ${at(state.run, "/pipe") === undefined ? nothing : file_choice("Topping", "/pipe/formula", state.files?.formulas)}
       ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts && casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
     </div>
   </section>`;
@@ -177,7 +180,7 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
     <div class="beside">
       <figure><figcaption>Volume by depth; the broken line is the pour line</figcaption>
         <level-curve role="img" aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres" .gauge=${measured.gauge} .line=${plan.pour.depth_mm}></level-curve></figure>
-      <figure><figcaption>The filled cavity</figcaption><solid-panel .solids=${measured.solids}></solid-panel></figure>
+      <figure><figcaption>The filled cavity</figcaption><solid-panel .solids=${measured.solids} .mould=${measured.mould}></solid-panel></figure>
     </div>
     ${notes.length ? html`<ul class="limits">${notes.map((one) => html`<li>${one.text}</li>`)}</ul>` : nothing}
   </section>`;

@@ -1,8 +1,8 @@
 // A field of the run or of one of its formulas, with the program's complaint beside it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { Json } from "./api";
-import { edit, edit_formula } from "./editing";
+import type { Json, Listed } from "./api";
+import { asked_name, edit, edit_formula } from "./editing";
 import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
 import { changed, state, type Slot } from "./state";
@@ -93,5 +93,22 @@ export function choice<T extends string>(
           ${words}
         </button>`,
     )}
+  </div>`;
+}
+
+/** One of the files there are, for a place in the run that names one. */
+export function file_choice(label: string, pointer: string, listed: Listed[] | undefined): TemplateResult {
+  const id = id_of("run", pointer);
+  const named = String(value_at("run", pointer) ?? "");
+  const chosen = asked_name(named, listed);
+  const complaint = complaint_at("run", pointer);
+  const files = listed?.some((one) => one.file === chosen) ? listed : [{ file: chosen, name: named, note: "", shipped: false }, ...(listed ?? [])];
+  const take = (event: Event) => edit(pointer, (event.target as HTMLSelectElement).value);
+  return html`<div class="field short ${complaint ? "wants" : ""}">
+    <label for=${id}>${label}</label>
+    <select id=${id} @change=${take} aria-describedby=${complaint ? `${id}-said` : nothing}>
+      ${files.map((one) => html`<option value=${one.file} .selected=${live(one.file === chosen)}>${one.name || one.file}</option>`)}
+    </select>
+    ${complaint ? html`<p id="${id}-said" class="complaint">${complaint}</p>` : nothing}
   </div>`;
 }

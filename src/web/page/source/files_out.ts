@@ -43,7 +43,7 @@ export function files_out(plan: Plan): TemplateResult {
       <button type="button" @click=${() => take(`${stem}.svg`, { kind: "picture", plan: of_plan })}>Drawing, true size</button>
       ${state.measured
         ? html`<button type="button" @click=${() => take(`${stem}.glb`, { kind: "glb", gauge: of_mould })}>Filled cavity, GLB</button>
-            <button type="button" @click=${() => take(`${stem}.stl`, { kind: "stl", gauge: of_mould })}>Cavity, STL</button>`
+            <button type="button" @click=${() => take(`${stem}.stl`, { kind: "stl", gauge: { file: of_mould.file } })}>Cavity, STL</button>`
         : nothing}
     </div>
     <p role="status">${said || `The drawing has the pour line ${both(length(state.units, plan.pour.below_brim_mm))} below the brim.`}</p>

@@ -1,5 +1,6 @@
 // The place of the solid view: its buttons, and a drawing where the browser has no WebGL.
-import { html, render } from "lit";
+import { html, nothing, render } from "lit";
+import { bytes } from "./api";
 import type { Solid } from "./outline";
 import type { Turntable } from "./solid_view";
 
@@ -8,7 +9,9 @@ const eighth = Math.PI / 8;
 export class SolidPanel extends HTMLElement {
   #solids: Solid[] = [];
   #table?: Turntable;
-  #said = "";
+  #has_none = false;
+  #picture = "";
+  #mould = "";
   #is_cut = false;
   #watch = new ResizeObserver(() => this.#table?.fit());
 
@@ -16,6 +19,12 @@ export class SolidPanel extends HTMLElement {
     if (solids === this.#solids) return;
     this.#solids = solids;
     this.#table?.show(solids);
+  }
+
+  set mould(file: string) {
+    if (file === this.#mould) return;
+    this.#mould = file;
+    if (this.#has_none) void this.#fall_back();
   }
 
   connectedCallback(): void {
@@ -39,9 +48,18 @@ export class SolidPanel extends HTMLElement {
       this.#table.show(this.#solids);
       this.#watch.observe(canvas);
     } catch {
-      this.#said = "This browser has no solid view; the drawing above shows the same piece.";
-      this.#draw();
+      await this.#fall_back();
     }
+  }
+
+  /** The program's own drawing: the cut and the plan, with their measures. */
+  async #fall_back(): Promise<void> {
+    this.#has_none = true;
+    this.#draw();
+    const picture = await bytes({ kind: "picture", gauge: { file: this.#mould } });
+    URL.revokeObjectURL(this.#picture);
+    this.#picture = URL.createObjectURL(picture);
+    this.#draw();
   }
 
   #draw(): void {
@@ -60,7 +78,9 @@ export class SolidPanel extends HTMLElement {
         <button type="button" @click=${tip(-eighth)}>From below</button>
         <button type="button" aria-pressed=${this.#is_cut ? "true" : "false"} @click=${cut}>Cut open</button>
       </div>`;
-    render(this.#said ? html`<p class="aside">${this.#said}</p>` : words, this);
+    const instead = html`<p class="aside">This browser shows no solids; here is the drawing.</p>
+      ${this.#picture ? html`<img src=${this.#picture} alt="The mould cut through its middle and from above, with its measures" />` : nothing}`;
+    render(this.#has_none ? instead : words, this);
   }
 }
 

@@ -61,7 +61,6 @@ export interface State {
   folded: Set<string>; // lanes folded away by hand
   units: Units;
   said: string; // for those who listen to the page
-  keystroke_ms?: number;
 }
 
 export const state: State = {
