@@ -53,7 +53,7 @@ await run({
     await settled(page);
     await page.getByRole("button", { name: "Cut open" }).waitFor();
     const all = await page.evaluate(
-      () => [...document.querySelectorAll("button, input, summary, [tabindex='0']")].filter((node) => !node.disabled && node.checkVisibility()).length,
+      () => [...document.querySelectorAll("button, input, select, summary, [tabindex='0']")].filter((node) => !node.disabled && node.checkVisibility()).length,
     );
     let stops = 0;
     for (; stops < most_stops; ++stops) {

@@ -57,7 +57,7 @@ await run({
   "on a tablet whatever is tapped is 14 mm high and wide, and nothing sticks out": () =>
     with_page(async (page) => {
       const small = await page.evaluate(() =>
-        [...document.querySelectorAll("button:not(.skip), input, summary, [role=slider]")]
+        [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
           .map((node) => [node.outerHTML.slice(0, 80), node.getBoundingClientRect()])
           .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9))
           .map(([words]) => words),
