@@ -64,10 +64,31 @@ export function bench(): TemplateResult {
     ${plan
       ? html`${lanes(plan)} ${shelf(plan)}
           <div class="beside">${watch_list(plan)} ${piece(plan)}</div>
-          ${losses_and_scales(plan)} ${mould(plan)} ${files_out(plan)}`
+          ${losses_and_scales(plan)} ${mould(plan)} ${files_out(plan)} ${parts()}`
       : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>${unplanned()}`}
   `;
 }
+
+/** Leads from any place to any part; by focus, so that the keyboard goes on from there. */
+function parts(): TemplateResult {
+  const go = (id: string) => () => {
+    const title = document.getElementById(id)!;
+    title.tabIndex = -1;
+    title.focus({ preventScroll: true });
+    title.scrollIntoView({ block: "start" });
+  };
+  const there: [string, string][] = [
+    ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
+    ["shelf-title", "Lye"], ["watch-title", "Watch"], ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
+  ];
+  const has = { "lane-pipe": at(state.run, "/pipe") !== undefined, "lane-cut": Boolean(state.plan?.cut), "lane-perch": has_perch(state.plan!) } as Record<string, boolean>;
+  return html`<nav class="parts" aria-label="Parts of this run">${there
+    .filter(([id]) => has[id] ?? true)
+    .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
+}
+
+const has_perch = (plan: Plan): boolean =>
+  Boolean(plan.perch?.length || plan.dust?.length || (at(state.run, "/perch") as unknown[] | undefined)?.length);
 
 /** Without a plan there are no lanes, yet what is wrong must be within reach. */
 function unplanned(): TemplateResult {
@@ -114,19 +135,19 @@ function order(plan: Plan): TemplateResult {
       ${at(state.run, "/pipe") === undefined ? nothing : file_choice("Topping", "/pipe/formula", state.files?.formulas)}
       ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts && casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
     </div>
+    <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
   </section>`;
 }
 
 function lanes(plan: Plan): TemplateResult {
-  const has_perch = Boolean(plan.perch?.length || plan.dust?.length || (at(state.run, "/perch") as unknown[])?.length);
   const has_pipe = at(state.run, "/pipe") !== undefined;
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))}
     ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
-    ${has_perch ? lane("perch", "Perch", perch_lane(plan)) : nothing}
+    ${has_perch(plan) ? lane("perch", "Perch", perch_lane(plan)) : nothing}
     ${plan.cut ? lane("cut", "Cut", cut_lane(plan)) : nothing}
     ${has_pipe || plan.cut ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping)}
-    ${has_perch || plan.cut ? nothing : unused("Perch", "Nothing is set on or in it.", "Add a decoration", add_decoration)}
+    ${has_perch(plan) || plan.cut ? nothing : unused("Perch", "Nothing is set on or in it.", "Add a decoration", add_decoration)}
   </div>`;
 }
 

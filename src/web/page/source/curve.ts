@@ -54,7 +54,8 @@ export class LevelCurve extends HTMLElement {
           { ...axis, label: "depth, mm" },
           { ...axis, label: "volume, ml", size: 60 },
         ],
-        series: [{}, { stroke: ink, width: 2.5 }],
+        pxAlign: 0, // whole pixels would make steps of a smooth curve
+        series: [{}, { stroke: ink, width: 2.5, pxAlign: 0, points: { show: false } }],
         hooks: { draw: [(plot) => this.#mark(plot)] },
       },
       [depth, volume],

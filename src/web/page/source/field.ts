@@ -104,7 +104,7 @@ export function file_choice(label: string, pointer: string, listed: Listed[] | u
   const complaint = complaint_at("run", pointer);
   const files = listed?.some((one) => one.file === chosen) ? listed : [{ file: chosen, name: named, note: "", shipped: false }, ...(listed ?? [])];
   const take = (event: Event) => edit(pointer, (event.target as HTMLSelectElement).value);
-  return html`<div class="field short ${complaint ? "wants" : ""}">
+  return html`<div class="field choose ${complaint ? "wants" : ""}">
     <label for=${id}>${label}</label>
     <select id=${id} @change=${take} aria-describedby=${complaint ? `${id}-said` : nothing}>
       ${files.map((one) => html`<option value=${one.file} .selected=${live(one.file === chosen)}>${one.name || one.file}</option>`)}

@@ -21,6 +21,7 @@ export interface MouldRequest {
   unit?: string;
   role?: string;
   up?: string;
+  "below-brim"?: string;
 }
 
 export async function gauge_of(request: MouldRequest): Promise<Gauge> {
@@ -42,6 +43,33 @@ async function with_levels(request: MouldRequest): Promise<Gauge> {
   return post<Gauge>("/api/gauge", { ...request, depth });
 }
 
+const solid_pause_ms = 500;
+
+let filling_timer = 0;
+let filled_to = "";
+
+/** The solid shows the filling to the pour line, once the line stands still. */
+export function fill_soon(): void {
+  const { measured, plan } = state;
+  if (!measured || !plan) return;
+  const line = `${plan.pour.below_brim_mm} mm`;
+  if (`${measured.mould} ${line}` === filled_to) return;
+  filled_to = `${measured.mould} ${line}`;
+  clearTimeout(filling_timer);
+  filling_timer = window.setTimeout(() => void fill(measured.mould, line), solid_pause_ms);
+}
+
+async function fill(mould: string, line: string): Promise<void> {
+  try {
+    const { solids } = await drawn({ file: mould, "below-brim": line });
+    if (state.measured?.mould !== mould) return;
+    state.measured = { ...state.measured, solids };
+    changed();
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error; // the plan itself says what is wrong
+  }
+}
+
 async function measure(): Promise<void> {
   const name = at(state.run, "/pour/mould");
   if (typeof name !== "string") return;
@@ -52,6 +80,8 @@ async function measure(): Promise<void> {
     if (mine !== asked) return;
     state.measured = { mould, gauge, ...drawing };
     state.measuring_failed = undefined;
+    filled_to = "";
+    fill_soon();
   } catch (error) {
     if (mine !== asked) return;
     if (!(error instanceof Refused)) throw error;

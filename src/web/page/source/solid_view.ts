@@ -89,9 +89,10 @@ function meshes_of(solid: Solid, clippingPlanes: Plane[]): Mesh[] {
   geometry.setIndex(new BufferAttribute(solid.indices, 1));
   if (solid.name === "cavity") {
     geometry.computeVertexNormals();
-    const glass = new MeshStandardMaterial({ color: mould, transparent: true, opacity: 0.28, side: DoubleSide, depthWrite: false, clippingPlanes });
+    const glass = new MeshStandardMaterial({ color: mould, transparent: true, opacity: 0.28, side: DoubleSide, depthWrite: false, clippingPlanes, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 });
     return [new Mesh(geometry, glass)];
   }
+  // The wall of the cavity lies in the wall of its filling: pushed back a hair, it does not flicker through.
   const flat = geometry.toNonIndexed();
   flat.computeVertexNormals();
   const outside = new MeshStandardMaterial({ color: soap, roughness: 0.8, side: FrontSide, clippingPlanes });

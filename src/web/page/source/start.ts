@@ -47,12 +47,12 @@ export function start(): TemplateResult {
   const making = new_mould(choose_mould);
   return html`
     <h1 tabindex="-1">What will you make?</h1>
-    ${complaint ? html`<p class="alarm" role="alert">${complaint}</p>` : nothing}
-    ${chosen ? formulas(chosen) : making ? making : html`${runs()} ${moulds()} ${own_mould()}`}
     <p class="choice">
-      ${chosen || making ? html`<button type="button" @click=${open_start}>Back to runs and moulds</button>` : nothing}
       ${state.file ? html`<button type="button" @click=${() => ((state.view = "run"), changed())}>Back to the run</button>` : nothing}
-    </p>`;
+      ${chosen || making ? html`<button type="button" @click=${open_start}>Back to runs and moulds</button>` : nothing}
+    </p>
+    ${complaint ? html`<p class="alarm" role="alert">${complaint}</p>` : nothing}
+    ${chosen ? formulas(chosen) : making ? making : html`${runs()} ${own_mould()} ${moulds()}`}`;
 }
 
 function runs(): TemplateResult {
@@ -69,7 +69,7 @@ function card(one: Listed): TemplateResult {
 }
 
 function moulds(): TemplateResult {
-  return html`<section aria-labelledby="moulds-title"><h2 id="moulds-title">New run: choose its mould</h2>
+  return html`<section aria-labelledby="moulds-title"><h2 id="moulds-title">New run with a mould that is there</h2>
     <ul class="cards">${own_moulds()}${state.catalogue.map(
       (one) => html`<li><button type="button" @click=${() => choose_mould({ mould: one.path, name: one.name, cavities: one.cavities, deep_mm: one.depth_mm })}>
         <b>${one.name}</b><span>${both(volume(state.units, one.brimful_ml))}, ${one.cavities} in one; ${one.description}</span></button></li>`,
@@ -85,7 +85,7 @@ function own_moulds(): TemplateResult[] {
 }
 
 function own_mould(): TemplateResult {
-  return html`<section aria-labelledby="own-title"><h2 id="own-title">Or a mould of your own</h2>
+  return html`<section aria-labelledby="own-title"><h2 id="own-title">New run with a mould of your own</h2>
     <div class="choice">${(Object.entries(mould_ways) as [MouldWay, string][]).map(
       ([way, words]) => html`<button type="button" @click=${() => begin_mould(way)}>${words}</button>`,
     )}</div></section>`;
