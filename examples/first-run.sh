@@ -3,7 +3,8 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
-.ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libcli11-dev nlohmann-json3-dev zlib1g-dev
+.ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev \
+  libcli11-dev nlohmann-json3-dev zlib1g-dev
 cmake --preset release >&2
 cmake --build --preset release --target brimwright >&2
 

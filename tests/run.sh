@@ -3,6 +3,6 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
-.ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libcli11-dev nlohmann-json3-dev \
+.ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev libcli11-dev nlohmann-json3-dev \
   zlib1g-dev catch2 librapidcheck-dev python3-jsonschema
 cmake --workflow --preset ci

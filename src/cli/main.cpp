@@ -46,8 +46,8 @@ void show_progress(double share) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  promise_patience();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
+  if (arguments.empty() || arguments.front() != "serve") promise_patience();
   const int status =
       brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr, show_progress);
   std::cout.flush();

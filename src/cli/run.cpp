@@ -2,6 +2,7 @@
 
 #include "cli/version.h"
 #include "service/service.h"
+#include "web/serve.h"
 
 #include <CLI/CLI.hpp>
 
@@ -55,6 +56,16 @@ constexpr auto plan_examples =
     "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
+constexpr auto serve_examples =
+    "The page is opened in your browser and answered on this computer alone. It works in the\n"
+    "folder of RUN, or in the current one; saving there keeps the same files that the other\n"
+    "commands read. Shipped examples are saved as copies.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright serve\n"
+    "  brimwright serve orders/may.run.json\n"
+    "  brimwright serve --port 8080 --no-browser\n";
+
 constexpr auto list_examples =
     "With a name, everything known of that one and where it is from.\n"
     "\n"
@@ -69,8 +80,9 @@ struct Words {
   service::GaugeRequest gauge;
   service::PlanRequest plan;
   service::ListRequest list;
+  web::ServerSettings server;
   std::vector<std::string> library;
-  bool json = false;
+  bool json = false, no_browser = false;
 };
 
 void add_common(CLI::App& command, Words& words, const char* teaching) {
@@ -174,6 +186,31 @@ CLI::App* add_list(CLI::App& app, Words& words) {
   return list;
 }
 
+CLI::App* add_serve(CLI::App& app, Words& words) {
+  CLI::App* serve = app.add_subcommand("serve", "plan in the browser, on this computer alone");
+  serve->add_option("RUN", words.server.run, "a run file to open");
+  serve->add_option("--port", words.server.port, "the port; a free one if not said")
+      ->type_name("N")
+      ->check(CLI::Range(1, 65535));
+  serve->add_flag("--no-browser", words.no_browser, "only print the address");
+  add_library(*serve, words);
+  serve->footer(serve_examples);
+  return serve;
+}
+
+int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
+  words.server.library = {shipped, words.library};
+  try {
+    return web::serve(words.server, !words.no_browser, out);
+  } catch (const UserError& error) {
+    err << error.what() << "\n";
+    return 1;
+  } catch (const std::exception& error) {
+    err << "a fault of brimwright itself, please report it: " << error.what() << "\n";
+    return 2;
+  }
+}
+
 /// CLI11 words its complaints over several lines; a maker gets one.
 std::string one_line(std::string text) {
   std::replace(text.begin(), text.end(), '\n', ' ');
@@ -193,6 +230,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   const CLI::App* gauge = add_gauge(app, words);
   const CLI::App* plan = add_plan(app, words);
   add_list(app, words);
+  const CLI::App* serve = add_serve(app, words);
   try {
     // CLI11 takes the words last first.
     app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
@@ -204,6 +242,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
     return 1;
   }
 
+  if (serve->parsed()) return served(words, shipped, out, err);
   service::Request request;
   request.form = words.json ? service::Form::json : service::Form::text;
   if (gauge->parsed())

@@ -8,7 +8,7 @@
 namespace brimwright::geometry {
 
 struct ChildLimits {
-  std::size_t memory_bytes;
+  std::size_t memory_bytes;  // beside what it has from its parent
   std::chrono::milliseconds time;
 };
 

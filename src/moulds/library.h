@@ -2,16 +2,24 @@
 
 #include "units/user_error.h"
 
+#include <memory>
 #include <string>
 #include <vector>
 
 namespace brimwright::moulds {
+
+class MeshMemory;
 
 /// The folders from which a file may name other files: its own, the shipped catalogue, and those
 /// the person gave on the command line.
 struct Library {
   std::string shipped;               // the folder that holds `moulds` and `meshes`; may be empty
   std::vector<std::string> folders;  // given by the person
+  /// Meshes measured before, for a program that answers many requests; without it, each is measured
+  /// anew.
+  std::shared_ptr<MeshMemory> memory = {};
+  /// With a memory: a mesh that is not in it is not measured, but told by NotYetMeasured.
+  bool only_remembered = false;
 
   /// The file that `name`, written at `where` in a file, means: a path relative to that file's
   /// folder, or else to the shipped folder ("moulds/low_bowl.json"), or else to a library folder.

@@ -1,11 +1,35 @@
 #include "moulds/mesh_cavity.h"
 
+#include "moulds/mesh_memory.h"
 #include "units/printing.h"
 
 #include <filesystem>
+#include <map>
+#include <mutex>
 #include <utility>
 
 namespace brimwright::moulds {
+
+/// Cutting a pocket's solid out of a large body takes longer than all else that a remembered mesh
+/// still needs.
+class TypicalSolids {
+ public:
+  std::shared_ptr<const geometry::TriangleMesh> of(const MeshCavities& cavities) {
+    const std::scoped_lock alone(mutex_);
+    auto& solid = solids_[cavities.used];
+    if (!solid) {
+      const std::size_t typical = cavities.groups[cavities.used].typical;
+      solid = std::make_shared<const geometry::TriangleMesh>(
+          geometry::solid_of(cavities.survey, typical));
+    }
+    return solid;
+  }
+
+ private:
+  std::mutex mutex_;
+  std::map<std::size_t, std::shared_ptr<const geometry::TriangleMesh>> solids_;
+};
+
 namespace {
 
 /// "1: 12 of 73.8 ml; 2: 1 of 4.1 ml".
@@ -34,19 +58,25 @@ void choose_group(MeshCavities& cavities, const Fields& fields) {
 
 }  // namespace
 
-geometry::TriangleMesh typical_solid(const MeshCavities& cavities) {
-  const std::size_t typical = cavities.groups[cavities.used].typical;
-  return geometry::solid_of(cavities.survey, typical);
+std::shared_ptr<const geometry::TriangleMesh> typical_solid(const MeshCavities& cavities) {
+  return cavities.solids->of(cavities);
 }
 
 MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes) {
   MeshCavities cavities{.survey = geometry::surveyed(path, wishes),
                         .groups = {},
                         .used = 0,
-                        .description = "mesh " + std::filesystem::path(path).filename().string()};
+                        .description = "mesh " + std::filesystem::path(path).filename().string(),
+                        .solids = std::make_shared<TypicalSolids>()};
   cavities.description += " in " + geometry::name_of(cavities.survey.unit);
   cavities.groups = groups_of(cavities.survey.hollows);
   return cavities;
+}
+
+MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+                           const Library& library) {
+  if (!library.memory) return measured_mesh(path, wishes);
+  return library.memory->measured(path, wishes, library.only_remembered);
 }
 
 MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
@@ -67,7 +97,7 @@ MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
   const std::string path = library.resolve(fields.text("file"), fields.place("file"));
   fields.has("group");
   fields.refuse_unknown();
-  MeshCavities cavities = measured_mesh(path, wishes);
+  MeshCavities cavities = measured_mesh(path, wishes, library);
   choose_group(cavities, fields);
   return cavities;
 }

@@ -77,7 +77,7 @@ Dry of_mesh(MeshCavities mesh) {
           .measurements = {{.way = Way::mesh, .brimful = hollow.curve.brimful()}},
           .remarks = mesh.survey.remarks,
           .shape = {},
-          .mesh = std::make_shared<const geometry::TriangleMesh>(typical_solid(mesh)),
+          .mesh = typical_solid(mesh),
           .found = std::move(mesh)};
 }
 
@@ -234,7 +234,10 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
 }  // namespace
 
 Mould read_mould(const std::string& path, const Library& library) {
-  const Fields fields = Fields::read(path);
+  return read_mould(Fields::read(path), library);
+}
+
+Mould read_mould(const Fields& fields, const Library& library) {
   Heading heading = read_heading(fields);
   const auto shape_fields = fields.optional_object("shape");
   const auto mesh = fields.optional_object("mesh");
@@ -249,11 +252,12 @@ Mould read_mould(const std::string& path, const Library& library) {
   Dry dry = read_dry(shape, mesh, library);
   settle_count(heading, dry, fields);
   const double detail_factor = water ? let_water_decide(dry, *water, *heading.cavities) : 1;
-  return assembled(path, std::move(heading), std::move(dry), detail_factor);
+  return assembled(fields.file(), std::move(heading), std::move(dry), detail_factor);
 }
 
-Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes) {
-  MeshCavities cavities = measured_mesh(path, wishes);
+Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+                    const Library& library) {
+  MeshCavities cavities = measured_mesh(path, wishes, library);
   Heading heading{.name = std::filesystem::path(path).stem().string(),
                   .note = {},
                   .cavities = cavities.count(),

@@ -14,9 +14,12 @@ namespace brimwright::moulds {
 /// Where two ways differ by more than 3 %, a caution shows both. Water, where weighed, decides: the
 /// curve is scaled by the detail factor. Throws UserError with file and field for anything wrong.
 Mould read_mould(const std::string& path, const Library& library);
+/// The same of a document that stands for the file it names.
+Mould read_mould(const Fields& fields, const Library& library);
 
-/// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that hold
-/// most together; `found` has all of them.
-Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes);
+/// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that
+/// hold most together; `found` has all of them.
+Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+                    const Library& library = {});
 
 }  // namespace brimwright::moulds

@@ -42,9 +42,11 @@ void refuse_mesh_options(const GaugeRequest& request) {
 }
 
 Mould measured(const GaugeRequest& request, const moulds::Library& library) {
-  if (is_mould_file(request.file)) {
+  if (request.text || is_mould_file(request.file)) {
     refuse_mesh_options(request);
-    return moulds::read_mould(request.file, library);
+    return moulds::read_mould(
+        request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file),
+        library);
   }
   geometry::SurveyWishes wishes;
   if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, option("--unit"));
@@ -57,7 +59,7 @@ Mould measured(const GaugeRequest& request, const moulds::Library& library) {
   if (wishes.on_board && wishes.role && *wishes.role != geometry::Role::body)
     throw UserError(option("--on-board"), "goes with a mould's body, not with a " + *request.role,
                     "leave one of the two out");
-  return moulds::mould_of_mesh(request.file, wishes);
+  return moulds::mould_of_mesh(request.file, wishes, library);
 }
 
 /// The deepest of the cavities shown.

@@ -6,7 +6,6 @@
 #include "service/lye_pot_reading.h"
 #include "service/perch_reading.h"
 #include "service/pipe_reading.h"
-#include "units/fields.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -121,13 +120,12 @@ planning::Purse money_section(const Fields& money) {
 
 }  // namespace
 
-Run read_run(const std::string& path, const moulds::Library& library,
+Run read_run(const Fields& fields, const moulds::Library& library,
              std::optional<std::int64_t> sell) {
-  const Fields fields = Fields::read(path);
   fields.optional_text("$schema");
   fields.choice("schema", {"brimwright.run/1"});
   const Fields losses = fields.object("losses");
-  Run run{.file = path,
+  Run run{.file = fields.file(),
           .name = fields.text("name"),
           .sell = sell ? *sell : pieces_to_sell(fields),
           .spoilage = fields.share("spoilage", Share{}, 90 * percent),
@@ -153,6 +151,11 @@ Run read_run(const std::string& path, const moulds::Library& library,
   losses.refuse_unknown();
   fields.refuse_unknown();
   return run;
+}
+
+Run read_run(const std::string& path, const moulds::Library& library,
+             std::optional<std::int64_t> sell) {
+  return read_run(Fields::read(path), library, sell);
 }
 
 }  // namespace brimwright::service

@@ -1,6 +1,7 @@
 #include "service/service.h"
 
 #include "chemistry/fats.h"
+#include "moulds/mesh_memory.h"
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
 #include "planning/tips.h"
@@ -44,11 +45,22 @@ std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
   return reports::mould_picture_svg(run.pour.mould, picture);
 }
 
+bool is_searching(const planning::Run& run) {
+  return std::any_of(run.perch.begin(), run.perch.end(), [](const auto& decoration) {
+    const auto* buried = std::get_if<planning::Buried>(&decoration.where);
+    return buried != nullptr && std::holds_alternative<planning::FindPlaces>(buried->places);
+  });
+}
+
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
                     const geometry::Progress& progress) {
   std::optional<std::int64_t> sell;
   if (request.sell) sell = pieces_from(*request.sell);
-  const planning::Run run = read_run(request.file, library, sell);
+  const Fields file =
+      request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
+  const planning::Run run = read_run(file, library, sell);
+  // A search for places takes seconds: not for who answers what is quickly said.
+  if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(request.file);
   const planning::Plan plan = planning::plan(run, progress);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
@@ -133,11 +145,14 @@ std::string document_for(const Request& request, const moulds::Library& library,
 Reply answer(const Request& request, const moulds::Library& library,
              const std::function<void(double)>& progress) {
   try {
-    return {0, document_for(request, library, progress), ""};
+    return {0, document_for(request, library, progress), "", {}};
   } catch (const UserError& error) {
-    return {1, "", error.what()};
+    return {1, "", error.what(), error.parts()};
+  } catch (const moulds::NotYetMeasured& mesh) {
+    return {3, "", mesh.what(), {}};
   } catch (const std::exception& error) {
-    return {2, "", std::string("a fault of brimwright itself, please report it: ") + error.what()};
+    return {
+        2, "", std::string("a fault of brimwright itself, please report it: ") + error.what(), {}};
   }
 }
 

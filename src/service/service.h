@@ -1,6 +1,7 @@
 #pragma once
 
 #include "moulds/library.h"
+#include "units/user_error.h"
 
 #include <functional>
 #include <optional>
@@ -14,9 +15,11 @@ namespace brimwright::service {
 // beyond those that a request names and the shipped catalogue.
 
 /// Measure a mould file or a mesh. The options are as typed; `unit`, `up`, `role` and `on_board` go
-/// with a mesh and are refused with a mould file, which says them itself.
+/// with a mesh and are refused with a mould file, which says them itself. `text` is a mould's
+/// document to be read in place of what is in `file`, which need not be there.
 struct GaugeRequest {
   std::string file;
+  std::optional<std::string> text = {};
   std::optional<std::string> unit, up, role;
   bool on_board = false;
   std::vector<std::string> depths;
@@ -37,9 +40,11 @@ struct GaugeRequest {
 
 /// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
 /// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
-/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl.
+/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `text` is
+/// a run to be planned as though it stood in `file`, which need not be there.
 struct PlanRequest {
   std::string file;
+  std::optional<std::string> text = {};
   std::optional<std::string> sell;
   std::optional<std::string> picture;
   std::vector<std::string> piece = {};
@@ -59,11 +64,14 @@ struct Request {
 };
 
 /// Status 0: `document` answers. Status 1: `complaint` is one line of what wants mending, and the
-/// document is empty. Status 2: a fault of this program, told in `complaint`.
+/// document is empty; `wanting` has its parts. Status 2: a fault of this program, told in
+/// `complaint`. Status 3, only where the library is to use nothing but remembered meshes: a mesh
+/// has to be measured first, which may take long; ask again without that.
 struct Reply {
   int status = 0;
   std::string document;
   std::string complaint;
+  UserError::Parts wanting = {};
 };
 
 /// `progress` is told now and then how far a search is, 0 to 1; it may be empty.

@@ -262,6 +262,7 @@ bool Fields::is_null(std::string_view key) const {
   const Json* value = found(*node_, key);
   return value != nullptr && value->is_null();
 }
+std::string Fields::json() const { return node_->object->dump(); }
 
 Length Fields::length(std::string_view key) const {
   return read_length(quantity_text(*node_, key, "\"5 mm\""), place(key));

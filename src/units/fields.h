@@ -58,6 +58,7 @@ class Fields {
   bool is_text(std::string_view key) const;    ///< present and a string
   bool is_object(std::string_view key) const;  ///< present and an object
   bool is_null(std::string_view key) const;
+  std::string json() const;  ///< this object again as JSON, its keys in the same order
 
   // Quantities are strings with a unit. `positive_` refuses zero.
   Length length(std::string_view key) const;

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <fcntl.h>
+#include <sys/mman.h>
 #include <unistd.h>
 
 #include <csignal>
@@ -40,6 +41,19 @@ TEST_CASE("a child that crashes, hangs or eats memory ends alone", "[geometry][c
           return send(much.data(), 1);
         }).end == ChildEnd::out_of_memory);
 #endif
+}
+
+TEST_CASE("a child of a large program has as much memory as one of a small", "[geometry][child]") {
+  constexpr std::size_t kept = std::size_t{3} << 30;  // above the child's own limit
+  void* const meshes =
+      ::mmap(nullptr, kept, PROT_READ, MAP_PRIVATE | MAP_ANONYMOUS | MAP_NORESERVE, -1, 0);
+  REQUIRE(meshes != MAP_FAILED);
+  const ChildReport report = run_in_child(limits, [](const Send& send) {
+    const std::vector<char> some(std::size_t{200} << 20);
+    return send(some.data(), 1);
+  });
+  ::munmap(meshes, kept);
+  CHECK(report.end == ChildEnd::finished);
 }
 
 TEST_CASE("a child can neither write nor open files", "[geometry][child]") {

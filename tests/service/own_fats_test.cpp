@@ -34,7 +34,8 @@ Reply planned(const ScratchFolder& folder, const std::string& file, const std::s
   std::string run = text_of(root + "/examples/plain_bars.run.json");
   const std::string shipped = "meadow_base.formula.json";
   run.replace(run.find(shipped), shipped.size(), "own.formula.json");
-  return answer({PlanRequest{folder.write("own.run.json", run), {}, {}}, Form::text},
+  return answer({PlanRequest{.file = folder.write("own.run.json", run), .sell = {}, .picture = {}},
+                 Form::text},
                 {.shipped = root, .folders = {}});
 }
 

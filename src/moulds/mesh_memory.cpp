@@ -1,0 +1,120 @@
+#include "moulds/mesh_memory.h"
+
+#include "units/printing.h"
+
+#include <sys/stat.h>
+
+#include <algorithm>
+#include <ctime>
+#include <utility>
+
+namespace brimwright::moulds {
+namespace {
+
+constexpr std::int64_t nanoseconds = 1'000'000'000;
+
+std::int64_t since_epoch(const timespec& time) { return time.tv_sec * nanoseconds + time.tv_nsec; }
+
+/// What tells a file's content from what it was before; empty for what cannot be told.
+///
+/// The kernel's clock for files ticks every few milliseconds, so a file may change twice in one
+/// tick: one that changed just now is not told.
+std::string stamp_of(const std::string& path) {
+  struct stat facts {};
+  if (::stat(path.c_str(), &facts) != 0) return {};
+  timespec now{};
+  ::clock_gettime(CLOCK_REALTIME_COARSE, &now);
+  constexpr std::int64_t tick = nanoseconds / 50;  // twice the slowest tick, 10 ms (HZ=100)
+  if (since_epoch(now) - since_epoch(facts.st_ctim) < tick) return {};
+  return std::to_string(facts.st_dev) + "/" + std::to_string(facts.st_ino) + "/" +
+         std::to_string(facts.st_size) + "/" + std::to_string(since_epoch(facts.st_mtim)) + "/" +
+         std::to_string(since_epoch(facts.st_ctim));
+}
+
+/// The complaints and descriptions of a mesh name its path and where its unit belongs, so both are
+/// part of the key.
+std::string text_of(const geometry::SurveyWishes& wishes) {
+  const auto number = [](const auto& wish) {
+    return wish ? std::to_string(static_cast<int>(*wish)) + "/" : std::string("-/");
+  };
+  std::string text = number(wishes.reading.unit) + number(wishes.reading.up) + number(wishes.role) +
+                     (wishes.on_board ? "board/" : "-/");
+  if (wishes.reading.leaning_up)
+    for (const double part : *wishes.reading.leaning_up) text += exact(part) + "/";
+  return text + wishes.reading.unit_belongs_at.file + "\n" + wishes.reading.unit_belongs_at.field;
+}
+
+std::size_t facets_of(const std::variant<MeshCavities, UserError>& finding) {
+  const auto* cavities = std::get_if<MeshCavities>(&finding);
+  if (cavities == nullptr) return 1;
+  std::size_t facets = cavities->survey.mesh.triangles.size();
+  for (const auto& hollow : cavities->survey.hollows) facets += hollow.wall.triangles.size();
+  return facets;
+}
+
+/// A mesh that is refused may have taken as long to look at as one that is not.
+std::variant<MeshCavities, UserError> finding_of(const std::string& path,
+                                                 const geometry::SurveyWishes& wishes) {
+  try {
+    return measured_mesh(path, wishes);
+  } catch (const UserError& error) {
+    return error;
+  }
+}
+
+MeshCavities cavities_in(std::variant<MeshCavities, UserError> finding) {
+  if (const auto* error = std::get_if<UserError>(&finding)) throw *error;
+  return std::get<MeshCavities>(std::move(finding));
+}
+
+}  // namespace
+
+NotYetMeasured::NotYetMeasured(const std::string& path)
+    : std::runtime_error(path + " has not been measured yet") {}
+
+MeshCavities MeshMemory::measured(const std::string& path, const geometry::SurveyWishes& wishes,
+                                  bool only_remembered) {
+  const auto key_now = [&] {
+    const std::string stamp = stamp_of(path);
+    return stamp.empty() ? stamp : stamp + "\n" + path + "\n" + text_of(wishes);
+  };
+  const auto remembered = [&](const std::string& key) -> std::optional<Finding> {
+    const std::scoped_lock alone(memory_);
+    const Finding* finding = key.empty() ? nullptr : found(key);
+    return finding ? std::optional(*finding) : std::nullopt;
+  };
+  if (auto known = remembered(key_now())) return cavities_in(std::move(*known));
+  if (only_remembered) throw NotYetMeasured(path);
+  const std::scoped_lock one_at_a_time(measuring_);
+  const std::string before = key_now();
+  if (auto known = remembered(before))  // by who held the lock
+    return cavities_in(std::move(*known));
+  Finding finding = finding_of(path, wishes);
+  if (!before.empty() && key_now() == before) keep(before, finding);
+  return cavities_in(std::move(finding));
+}
+
+std::size_t MeshMemory::count() const {
+  const std::scoped_lock alone(memory_);
+  return known_.size();
+}
+
+const MeshMemory::Finding* MeshMemory::found(const std::string& key) {
+  const auto at =
+      std::find_if(known_.begin(), known_.end(), [&](const Known& k) { return k.key == key; });
+  if (at == known_.end()) return nullptr;
+  known_.splice(known_.begin(), known_, at);
+  return &known_.front().finding;
+}
+
+void MeshMemory::keep(const std::string& key, const Finding& finding) {
+  const std::scoped_lock alone(memory_);
+  known_.push_front({key, finding});
+  std::size_t facets = 0;
+  const auto first_too_many = std::find_if(known_.begin(), known_.end(), [&](const Known& known) {
+    return (facets += facets_of(known.finding)) > most_facets_;
+  });
+  known_.erase(first_too_many, known_.end());
+}
+
+}  // namespace brimwright::moulds

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "geometry/mesh_survey.h"
+#include "moulds/mesh_cavity.h"
+#include "units/user_error.h"
+
+#include <cstddef>
+#include <list>
+#include <mutex>
+#include <stdexcept>
+#include <string>
+#include <variant>
+
+namespace brimwright::moulds {
+
+/// The mesh would have to be measured first, which may take long: no mistake of anybody's.
+class NotYetMeasured : public std::runtime_error {
+ public:
+  explicit NotYetMeasured(const std::string& path);
+};
+
+/// Meshes that have been measured, or were refused, for as long as their files stay as they were: a
+/// file counts as the same while its device, inode, size and times do. The least lately used go
+/// first when all together have more than `most_facets`.
+///
+/// May be used by several threads at once; they measure one mesh at a time, so that two large ones
+/// do not share the memory, and so that a mesh asked for twice is measured once.
+class MeshMemory {
+ public:
+  /// Four million facets and their curves take some 2 GiB.
+  explicit MeshMemory(std::size_t most_facets = 4'000'000) : most_facets_(most_facets) {}
+
+  /// As measured_mesh(). With `only_remembered`, NotYetMeasured instead of measuring.
+  MeshCavities measured(const std::string& path, const geometry::SurveyWishes& wishes,
+                        bool only_remembered);
+
+  std::size_t count() const;
+
+ private:
+  using Finding = std::variant<MeshCavities, UserError>;
+  struct Known {
+    std::string key;
+    Finding finding;
+  };
+  const Finding* found(const std::string& key);
+  void keep(const std::string& key, const Finding& finding);
+
+  std::size_t most_facets_;
+  mutable std::mutex memory_, measuring_;
+  std::list<Known> known_;  // the last used first
+};
+
+}  // namespace brimwright::moulds

@@ -1,0 +1,241 @@
+#include "web/desk.h"
+
+#include "units/fields.h"
+#include "web/answers.h"
+#include "web/plain_reading.h"
+#include "web/request_head.h"
+#include "web/request_reading.h"
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <exception>
+#include <filesystem>
+#include <utility>
+
+namespace brimwright::web {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+constexpr std::uint64_t longest_json = 4u << 20;
+constexpr std::uint64_t longest_mesh = 200u << 20;
+
+/// Not for maker's eyes: the request goes to the end of the other queue.
+struct WantsPatience {};
+
+/// Document and message texts may hold names of files, which need not be UTF-8.
+HttpAnswer json_answer(const Json& json, int status = 200) {
+  return {.status = status,
+          .body = json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n"};
+}
+
+Fields fields_of(const HttpRequest& request) { return Fields::parse(request.body, "the request"); }
+
+std::string asked(const HttpRequest& request, const std::string& name) {
+  const auto at = request.head.query.find(name);
+  if (at == request.head.query.end() || at->second.empty())
+    throw UserError({"", name}, "is missing in the address", "add ?" + name + "=...");
+  return at->second;
+}
+
+/// Where an answer's bytes lie until they are read back; removed with this.
+class Scratch {
+ public:
+  explicit Scratch(std::string path) : path_(std::move(path)) {}
+  ~Scratch() {
+    std::error_code none;
+    std::filesystem::remove(path_, none);
+  }
+  Scratch(const Scratch&) = delete;
+  Scratch& operator=(const Scratch&) = delete;
+
+  const std::string& path() const { return path_; }
+
+ private:
+  std::string path_;
+};
+
+struct Kind {
+  const char *name, *ending, *type;
+};
+constexpr Kind kinds[] = {{"picture", ".svg", "image/svg+xml"},
+                          {"piece", ".svg", "image/svg+xml"},
+                          {"glb", ".glb", "model/gltf-binary"},
+                          {"stl", ".stl", "model/stl"}};
+
+const Kind& kind_of(const Fields& fields) {
+  const std::string name = fields.choice("kind", {"picture", "piece", "glb", "stl"});
+  for (const Kind& kind : kinds)
+    if (name == kind.name) return kind;
+  throw std::logic_error("a kind of document without a row");
+}
+
+/// The request for the file that a document's request is about, to be written to `path`.
+service::Request file_request(const Fields& fields, const Kind& kind, const std::string& path,
+                              const PathFor& path_for) {
+  const std::string name = kind.name;
+  const auto plan = fields.optional_object("plan");
+  const auto gauge = fields.optional_object("gauge");
+  fields.refuse_unknown();
+  if (plan.has_value() == gauge.has_value())
+    throw UserError(fields.place(), "asks for a document of nothing, or of two things",
+                    "give either \"plan\" or \"gauge\"");
+  if (plan) {
+    auto request = plan_request(*plan, path_for);
+    if (name == "picture")
+      request.picture = path;
+    else
+      request.piece = {path};
+    return {request, service::Form::json};
+  }
+  if (name == "piece")
+    throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
+  auto request = gauge_request(*gauge, path_for);
+  (name == "picture" ? request.picture : name == "glb" ? request.glb : request.write) = path;
+  return {request, service::Form::json};
+}
+
+}  // namespace
+
+Desk::Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads,
+           std::optional<std::string> open)
+    : library_(library), workspace_(workspace), uploads_(uploads), open_(std::move(open)) {}
+
+const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
+  using enum Patience;
+  static constexpr std::array<Route, 9> routes = {{
+      {"GET", "/api/files", 0, none, &Desk::files},
+      {"GET", "/api/run", 0, none, &Desk::read},
+      {"PUT", "/api/run", longest_json, none, &Desk::save},
+      {"POST", "/api/plan", longest_json, none, &Desk::plan},
+      {"POST", "/api/gauge", longest_json, none, &Desk::gauge},
+      {"POST", "/api/list", longest_json, none, &Desk::list},
+      {"POST", "/api/document", longest_json, long_enough, &Desk::document},
+      {"POST", "/api/mesh", longest_mesh, none, &Desk::receive},
+      {"POST", "/api/keep", longest_json, none, &Desk::keep},
+  }};
+  has_path = false;
+  for (const Route& route : routes) {
+    if (route.path != path) continue;
+    has_path = true;
+    if (route.method == method) return &route;
+  }
+  return nullptr;
+}
+
+std::optional<HttpAnswer> Desk::answer(const Route& route, const HttpRequest& request,
+                                       Patience patience) const {
+  try {
+    return (this->*route.act)(request, patience);
+  } catch (const WantsPatience&) {
+    return std::nullopt;
+  } catch (const UserError& error) {
+    return complaint(error);
+  } catch (const std::exception& error) {
+    return fault(std::string("a fault of brimwright itself, please report it: ") + error.what());
+  }
+}
+
+std::string Desk::path_for(const std::string& name, bool may_be_new) const {
+  if (uploads_.is_upload(name)) return uploads_.path_of(name);
+  return workspace_.path_to_read(name, may_be_new);
+}
+
+HttpAnswer Desk::served(const service::Request& request, Patience patience) const {
+  moulds::Library library = library_;
+  library.only_remembered = patience == Patience::none;
+  service::Reply reply = service::answer(request, library);
+  const auto shown = [&](std::string text) { return uploads_.without_folder(std::move(text)); };
+  switch (reply.status) {
+    case 0:
+      return {.body = shown(std::move(reply.document))};
+    case 1: {
+      auto& parts = reply.wanting;
+      for (std::string* part : {&parts.file, &parts.problem, &parts.remedy}) *part = shown(*part);
+      return complaint(422, parts, shown(reply.complaint));
+    }
+    case 3:
+      throw WantsPatience{};
+    default:
+      return fault(shown(reply.complaint));
+  }
+}
+
+HttpAnswer Desk::files(const HttpRequest&, Patience) const {
+  return {.body = workspace_.files_json(open_)};
+}
+
+HttpAnswer Desk::read(const HttpRequest& request, Patience) const {
+  const std::string name = asked(request, "file");
+  const auto document = workspace_.document(name);
+  return json_answer({{"file", name},
+                      {"version", document.version},
+                      {"text", document.text},
+                      {"shipped", document.is_shipped}});
+}
+
+HttpAnswer Desk::save(const HttpRequest& request, Patience) const {
+  const Fields fields = fields_of(request);
+  const std::string name = fields.text("file");
+  std::optional<std::string> expected;
+  if (!fields.is_null("version")) expected = fields.text("version");
+  const std::string text = fields.text("text");
+  const auto from = fields.optional_text("from");
+  fields.refuse_unknown();
+  const auto saved = workspace_.save(name, expected, text, from);
+  Json json = {{"file", name}, {"version", nullptr}, {"text", nullptr}};
+  if (saved.present) {
+    json["version"] = saved.present->version;
+    json["text"] = saved.present->text;
+  }
+  if (saved.is_saved) return json_answer(json);
+  const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",
+                                "look at what is in it now, and save again over that version");
+  json["complaint"] = Json::parse(conflict.body)["complaint"];
+  return json_answer(json, 409);
+}
+
+HttpAnswer Desk::plan(const HttpRequest& request, Patience patience) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  return served({plan_request(fields_of(request), path), service::Form::json}, patience);
+}
+
+HttpAnswer Desk::gauge(const HttpRequest& request, Patience patience) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  return served({gauge_request(fields_of(request), path), service::Form::json}, patience);
+}
+
+HttpAnswer Desk::list(const HttpRequest& request, Patience patience) const {
+  return served({list_request(fields_of(request)), service::Form::json}, patience);
+}
+
+HttpAnswer Desk::document(const HttpRequest& request, Patience patience) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  const Fields fields = fields_of(request);
+  const Kind& kind = kind_of(fields);
+  const Scratch file(uploads_.scratch(kind.ending));
+  HttpAnswer answer = served(file_request(fields, kind, file.path(), path), patience);
+  if (answer.status != 200) return answer;
+  constexpr std::size_t longest = std::size_t{1} << 30;
+  return {.type = kind.type, .body = plain_file(file.path(), longest)};
+}
+
+HttpAnswer Desk::receive(const HttpRequest& request, Patience) const {
+  const std::filesystem::path path = request.file->path();
+  return json_answer({{"file", uploads_.keep(request.file)},
+                      {"name", path.filename().string()},
+                      {"bytes", std::filesystem::file_size(path)}});
+}
+
+HttpAnswer Desk::keep(const HttpRequest& request, Patience) const {
+  const Fields fields = fields_of(request);
+  const std::string path = uploads_.path_of(fields.text("upload"));
+  const std::string name = fields.text("as");
+  fields.refuse_unknown();
+  if (workspace_.keep_mesh(name, path)) return json_answer({{"file", name}});
+  return refusal(409, "as", "another file is called \"" + name + "\"", "give another name");
+}
+
+}  // namespace brimwright::web

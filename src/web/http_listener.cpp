@@ -1,0 +1,135 @@
+#include "web/http_listener.h"
+
+#include "units/user_error.h"
+#include "web/listener_state.h"
+
+#include <boost/asio/post.hpp>
+#include <fcntl.h>
+
+#include <csignal>
+
+namespace brimwright::web {
+
+namespace asio = boost::asio;
+using asio::ip::tcp;
+using boost::system::error_code;
+
+namespace {
+
+/// Asio opens its sockets so that a browser started by us would inherit them.
+void keep_from_children(int descriptor) { ::fcntl(descriptor, F_SETFD, FD_CLOEXEC); }
+
+[[noreturn]] void refuse_port(std::uint16_t port, const error_code& error) {
+  const bool is_taken = error == asio::error::address_in_use;
+  throw UserError(
+      {.file = "command line",
+       .field = "--port",
+       .problem = std::to_string(port) + (is_taken ? " is taken by another program"
+                                                   : " cannot be had (" + error.message() + ")"),
+       .remedy = "give another, or leave it out and a free one is found"});
+}
+
+void open(tcp::acceptor& acceptor, std::uint16_t port) {
+  const tcp::endpoint here(asio::ip::address_v4::loopback(), port);
+  error_code error;
+  acceptor.open(here.protocol(), error);
+  // Else a port stays taken for a minute after the last stop.
+  if (!error) acceptor.set_option(tcp::acceptor::reuse_address(true), error);
+  if (!error) acceptor.bind(here, error);
+  if (!error) acceptor.listen(asio::socket_base::max_listen_connections, error);
+  if (error) refuse_port(port, error);
+  keep_from_children(acceptor.native_handle());
+}
+
+}  // namespace
+
+bool HttpListener::Shared::is_own_host(std::string_view host) const {
+  const std::string at_port = ":" + std::to_string(port);
+  return host == "127.0.0.1" + at_port || host == "localhost" + at_port;
+}
+
+void HttpListener::Shared::accept() {
+  acceptor.async_accept([self = this](const error_code& error, tcp::socket socket) {
+    if (self->is_stopping) return;
+    if (error) {  // out of descriptors, most likely; trying again at once would spin
+      self->pause.expires_after(std::chrono::milliseconds(100));
+      self->pause.async_wait([self](const error_code& stopped) {
+        if (!stopped && !self->is_stopping) self->accept();
+      });
+      return;
+    }
+    keep_from_children(socket.native_handle());
+    // One too many goes unanswered: an answer would need the very room that is short.
+    if (self->connections.size() < self->limits.connections)
+      serve_connection(*self, std::move(socket));
+    self->accept();
+  });
+}
+
+void HttpListener::Shared::stop() {
+  if (is_stopping.exchange(true)) return;
+  error_code none;
+  acceptor.close(none);
+  signals.cancel(none);
+  pause.cancel();
+  const auto present = connections;
+  for (const auto& [pointer, connection] : present)
+    if (const auto still_there = connection.lock()) close_unless_answering(*still_there);
+  last_call.expires_after(limits.grace);
+  last_call.async_wait([self = this](const error_code& cancelled) {
+    if (cancelled) return;
+    self->all_answered = false;
+    self->context.stop();
+  });
+  end_when_all_are_gone();
+}
+
+void HttpListener::Shared::gone(Connection* connection) {
+  connections.erase(connection);
+  end_when_all_are_gone();
+}
+
+void HttpListener::Shared::end_when_all_are_gone() {
+  if (is_stopping && !is_over && connections.empty()) context.stop();
+}
+
+HttpListener::HttpListener(std::uint16_t port, const Limits& limits, Gate gate, Handler handler)
+    : shared_(std::make_unique<Shared>(limits, std::move(gate), std::move(handler))) {
+  open(shared_->acceptor, port);
+  shared_->port = shared_->acceptor.local_endpoint().port();
+}
+
+HttpListener::~HttpListener() = default;
+
+std::uint16_t HttpListener::port() const { return shared_->port; }
+
+bool HttpListener::run() {
+  const auto work = asio::make_work_guard(shared_->context);
+  asio::post(shared_->context, [self = shared_.get()] {
+    if (!self->is_stopping) self->accept();
+  });
+  shared_->context.run();
+  return shared_->all_answered;
+}
+
+void HttpListener::stop() {
+  asio::post(shared_->context, [self = shared_.get()] { self->stop(); });
+}
+
+void HttpListener::stop_at_signals() {
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP}) shared_->signals.add(signal);
+  shared_->signals.async_wait([self = shared_.get()](const error_code& cancelled, int) {
+    if (!cancelled) self->stop();
+  });
+}
+
+void HttpListener::later(std::chrono::milliseconds pause, std::function<void()> what) {
+  auto timer = std::make_shared<asio::steady_timer>(shared_->context, pause);
+  timer->async_wait([timer, what = std::move(what)](const error_code& cancelled) {
+    if (!cancelled) what();
+  });
+}
+
+bool HttpListener::is_stopping() const { return shared_->is_stopping; }
+
+}  // namespace brimwright::web

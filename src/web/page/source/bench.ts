@@ -1,0 +1,208 @@
+// A run on the bench: its order, the lanes, the shelf, what to watch.
+import { html, nothing, type TemplateResult } from "lit";
+import { edit_run, redo, undo } from "./editing";
+import { field, file_choice } from "./field";
+import { figure } from "./figure";
+import { files_out } from "./files_out";
+import { both, length, volume, type Units } from "./numbers";
+import { cut_lane, perch_lane } from "./perch_lane";
+import { pipe_lane } from "./pipe_lane";
+import type { Plan } from "./plan";
+import { at, with_value } from "./pointer";
+import { pour_lane } from "./pour_lane";
+import { keep_mine, take_theirs } from "./saving";
+import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
+import { changed, state, toggle } from "./state";
+import * as sums from "./sums";
+
+export function head(open_start: () => void): TemplateResult {
+  const units = (to: Units) => () => {
+    state.units = to;
+    localStorage.setItem("units", to);
+    changed();
+  };
+  return html`<header>
+    <p class="mark" aria-hidden="true">▽ Brimwright</p>
+    ${state.view === "run"
+      ? html`<div class="tools" role="group" aria-label="Tools">
+          <button type="button" @click=${open_start}>Runs and moulds</button>
+          <button type="button" ?disabled=${!state.past.length} @click=${undo}>Undo</button>
+          <button type="button" ?disabled=${!state.future.length} @click=${redo}>Redo</button>
+        </div>
+        <div class="tools" role="group" aria-label="Units">
+          ${(["metric", "both", "us"] as const).map(
+            (one) => html`<button type="button" aria-pressed=${state.units === one ? "true" : "false"} @click=${units(one)}>
+              ${{ metric: "g mm", both: "both", us: "oz in" }[one]}</button>`,
+          )}
+        </div>
+        <p class="saving" role="status">${saving_words()}</p>`
+      : nothing}
+  </header>`;
+}
+
+function saving_words(): string {
+  const { saving } = state;
+  switch (saving.is) {
+    case "shipped":
+      return "An example: your first change is saved as a copy.";
+    case "saved":
+      return `Saved in ${state.file}`;
+    case "waiting":
+      return "Saving ...";
+    case "failed":
+      return `Not saved: ${saving.line}`;
+    case "conflict":
+      return "Not saved: see above the order.";
+  }
+}
+
+export function bench(): TemplateResult {
+  const { plan } = state;
+  return html`
+    ${conflict()} ${complaint()}
+    ${plan ? order(plan) : html`<h1>${String(state.run.name ?? "")}</h1>`}
+    ${plan
+      ? html`${lanes(plan)} ${shelf(plan)}
+          <div class="beside">${watch_list(plan)} ${piece(plan)}</div>
+          ${losses_and_scales(plan)} ${mould(plan)} ${files_out(plan)} ${parts()}`
+      : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>${unplanned()}`}
+  `;
+}
+
+/** Leads from any place to any part; by focus, so that the keyboard goes on from there. */
+function parts(): TemplateResult {
+  const go = (id: string) => () => {
+    const title = document.getElementById(id)!;
+    title.tabIndex = -1;
+    title.focus({ preventScroll: true });
+    title.scrollIntoView({ block: "start" });
+  };
+  const there: [string, string][] = [
+    ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
+    ["shelf-title", "Lye"], ["watch-title", "Watch"], ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
+  ];
+  const has = { "lane-pipe": at(state.run, "/pipe") !== undefined, "lane-cut": Boolean(state.plan?.cut), "lane-perch": has_perch(state.plan!) } as Record<string, boolean>;
+  return html`<nav class="parts" aria-label="Parts of this run">${there
+    .filter(([id]) => has[id] ?? true)
+    .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
+}
+
+const has_perch = (plan: Plan): boolean =>
+  Boolean(plan.perch?.length || plan.dust?.length || (at(state.run, "/perch") as unknown[] | undefined)?.length);
+
+/** Without a plan there are no lanes, yet what is wrong must be within reach. */
+function unplanned(): TemplateResult {
+  return html`<div class="row">
+    ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
+    ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
+    ${field({ label: "Pour line below the brim", at: "/pour/line/below_brim", unit: "mm" })}
+  </div>`;
+}
+
+function conflict(): TemplateResult | typeof nothing {
+  const { saving } = state;
+  if (saving.is !== "conflict") return nothing;
+  const is_gone = saving.text === null;
+  return html`<section class="banner" aria-labelledby="conflict-title">
+    <h2 id="conflict-title">${state.file} has ${is_gone ? "been taken away" : "changed"} underneath</h2>
+    <p>Another hand or tab wrote the file. Which is to stay?</p>
+    <div class="choice">
+      ${is_gone ? nothing : html`<button type="button" @click=${take_theirs}>Take what is in the file</button>`}
+      <button type="button" @click=${keep_mine}>Keep what is on this page</button>
+    </div>
+  </section>`;
+}
+
+function complaint(): TemplateResult {
+  const said = state.complaint;
+  return html`<div class="complaints" role="status">
+    ${said
+      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${said.problem}; ${said.remedy}</p>`
+      : nothing}
+  </div>`;
+}
+
+function order(plan: Plan): TemplateResult {
+  const { sell, make, fillings, cavities, casts } = plan.pieces;
+  const fills = `${fillings} ${fillings === 1 ? "filling" : "fillings"} of ${cavities} ${cavities === 1 ? "cavity" : "cavities"}`;
+  return html`<section class="order-of" aria-labelledby="run-title">
+    <div><h1 id="run-title">${plan.run}</h1>${typeof state.run.note === "string" ? html`<p class="aside">${state.run.note}</p>` : nothing}</div>
+    <div class="row">
+      ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
+      ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
+      ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
+      ${file_choice("Base", "/pour/formula", state.files?.formulas)}
+      ${at(state.run, "/pipe") === undefined ? nothing : file_choice("Topping", "/pipe/formula", state.files?.formulas)}
+      ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts && casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
+    </div>
+    <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
+  </section>`;
+}
+
+function lanes(plan: Plan): TemplateResult {
+  const has_pipe = at(state.run, "/pipe") !== undefined;
+  return html`<div class="lanes">
+    ${lane("pour", "Pour", pour_lane(plan))}
+    ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
+    ${has_perch(plan) ? lane("perch", "Perch", perch_lane(plan)) : nothing}
+    ${plan.cut ? lane("cut", "Cut", cut_lane(plan)) : nothing}
+    ${has_pipe || plan.cut ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping)}
+    ${has_perch(plan) || plan.cut ? nothing : unused("Perch", "Nothing is set on or in it.", "Add a decoration", add_decoration)}
+  </div>`;
+}
+
+function lane(name: string, title: string, inside: TemplateResult): TemplateResult {
+  const is_folded = state.folded.has(name);
+  return html`<section class="lane ${name}" aria-labelledby="lane-${name}">
+    <div class="lane-head"><h2 id="lane-${name}">${title}</h2>
+      <button type="button" aria-expanded=${is_folded ? "false" : "true"} aria-label="${is_folded ? "Unfold" : "Fold"} ${title}" @click=${() => toggle(state.folded, name)}>${is_folded ? "Unfold" : "Fold"}</button></div>
+    ${is_folded ? nothing : html`<div class="lane-body">${inside}</div>`}
+  </section>`;
+}
+
+function unused(title: string, words: string, add: string, act: () => void): TemplateResult {
+  return html`<section class="lane unused" aria-label=${title}><h2>${title}</h2><p>${words}</p><button type="button" @click=${act}>${add}</button></section>`;
+}
+
+/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
+function add_topping(): void {
+  const formula = at(state.run, "/pour/formula") ?? "";
+  edit_run("topping", (run) =>
+    with_value(
+      with_value(run, "/pipe", {
+        formula,
+        trials: { weighed: [""], weigh_cup: { holds: "", net: "" } },
+        fills_headspace: "",
+        whip: { holds: "", net: "" },
+      }),
+      "/losses/pipe",
+      { bag: "", bowl_and_whisk: "" },
+    ),
+  );
+}
+
+function add_decoration(): void {
+  const mould = state.catalogue.find((one) => /ball/.test(one.description))?.path ?? "";
+  edit_run("decoration", (run) =>
+    with_value(run, "/perch", [
+      { name: "Decoration", material: "melt-and-pour base", mould, fill: { below_brim: "0 mm" }, made_of: "one cast", per_piece: 1, density: "", spares: "", melt_loss: "", jug_film: "" },
+    ]),
+  );
+}
+
+function mould(plan: Plan): TemplateResult | typeof nothing {
+  const { measured } = state;
+  if (!measured) return nothing;
+  const pocket = measured.gauge.pockets[0]!;
+  const notes = measured.gauge.notes;
+  return html`<section class="mould" aria-labelledby="mould-title">
+    <h2 id="mould-title">The mould <small>${plan.pour.mould}</small></h2>
+    <p>${both(volume(state.units, pocket.brimful_ml))} to the brim, ${both(length(state.units, pocket.brim_mm - pocket.floor_mm))} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}.</p>
+    <div class="beside">
+      <figure><figcaption>Volume by depth; the broken line is the pour line</figcaption>
+        <level-curve role="img" aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres" .gauge=${measured.gauge} .line=${plan.pour.depth_mm}></level-curve></figure>
+      <figure><figcaption>The filled cavity</figcaption><solid-panel .solids=${measured.solids} .mould=${measured.mould}></solid-panel></figure>
+    </div>
+    ${notes.length ? html`<ul class="limits">${notes.map((one) => html`<li>${one.text}</li>`)}</ul>` : nothing}
+  </section>`;
+}

@@ -1,0 +1,144 @@
+// What typing does: the document changes, the old one stays for undo, figures and file follow.
+import { get, type Document, type Json, type Kept } from "./api";
+import { measure_soon } from "./measuring";
+import { plan_soon } from "./planning";
+import { at, with_value } from "./pointer";
+import { keep_net, save_soon } from "./saving";
+import { changed, state, type FormulaPaper, type Page, type Slot } from "./state";
+
+const most_steps_back = 300;
+const one_thought_ms = 1200; // typing in one field without a longer pause is one step of undo
+
+let last_field = "";
+let last_time = 0;
+
+function page(): Page {
+  return {
+    run: state.run,
+    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
+  };
+}
+
+function remember(field: string): void {
+  const now = performance.now();
+  if (field !== last_field || now - last_time > one_thought_ms || !state.past.length) {
+    state.past.push(page());
+    if (state.past.length > most_steps_back) state.past.shift();
+  }
+  state.future = [];
+  last_field = field;
+  last_time = now;
+}
+
+export function edit(pointer: string, value: Json | undefined): void {
+  if (at(state.run, pointer) === value) return;
+  remember(`run ${pointer}`);
+  take_run(with_value(state.run, pointer, value));
+}
+
+/** Several places at once, as one step. */
+export function edit_run(what: string, change: (run: Document) => Document): void {
+  last_field = "";
+  remember(what);
+  last_field = "";
+  take_run(change(state.run));
+}
+
+export function edit_formula(slot: Slot, pointer: string, value: Json | undefined): void {
+  const paper = state.formulas[slot];
+  if (!paper || at(paper.document, pointer) === value) return;
+  remember(`${slot} ${pointer}`);
+  paper.document = with_value(paper.document, pointer, value);
+  share_paper(paper);
+  follow();
+}
+
+/** One file may be the formula of both batters. */
+function share_paper(paper: FormulaPaper): void {
+  for (const slot of ["pour", "pipe"] as const)
+    if (state.formulas[slot]?.file === paper.file) state.formulas[slot] = paper;
+}
+
+function take_run(run: Document): void {
+  const before = state.run;
+  state.run = run;
+  if (at(before, "/pour/mould") !== at(run, "/pour/mould")) measure_soon();
+  if (formula_names(before) !== formula_names(run)) void read_formulas();
+  follow();
+}
+
+function follow(): void {
+  if (state.saving.is !== "conflict") state.saving = { is: "waiting" };
+  keep_net();
+  plan_soon();
+  save_soon();
+  changed();
+}
+
+const formula_names = (run: Document): string =>
+  `${String(at(run, "/pour/formula"))}\n${String(at(run, "/pipe/formula"))}`;
+
+function step(from: Page[], to: Page[], said: string): void {
+  const there = from.pop();
+  if (!there) return;
+  to.push(page());
+  last_field = "";
+  for (const slot of ["pour", "pipe"] as const) {
+    const paper = state.formulas[slot];
+    if (paper && there.formulas[slot]) paper.document = there.formulas[slot];
+  }
+  state.typed = undefined;
+  state.said = said;
+  take_run(there.run);
+}
+
+export const undo = (): void => step(state.past, state.future, "Undone");
+export const redo = (): void => step(state.future, state.past, "Done again");
+
+/** A name as a run writes it, as the page may ask for it: beside the run, or of the catalogue. */
+export function asked_name(name: string, listed: { file: string }[] | undefined): string {
+  const slash = state.file.lastIndexOf("/");
+  const beside = slash < 0 ? name : normal(state.file.slice(0, slash + 1) + name);
+  return listed?.some((one) => one.file === beside) ? beside : name;
+}
+
+function normal(path: string): string {
+  const parts: string[] = [];
+  for (const part of path.split("/"))
+    if (part === "..") parts.pop();
+    else if (part !== ".") parts.push(part);
+  return parts.join("/");
+}
+
+/** Reads the formulas that the run names, but for those that are read already. */
+export async function read_formulas(): Promise<void> {
+  for (const slot of ["pour", "pipe"] as const) {
+    const name = at(state.run, `/${slot}/formula`);
+    if (typeof name !== "string" || !name) {
+      delete state.formulas[slot];
+      continue;
+    }
+    const file = asked_name(name, state.files?.formulas);
+    if (state.formulas[slot]?.file === file) continue;
+    const other = state.formulas[slot === "pour" ? "pipe" : "pour"];
+    if (other?.file === file) {
+      state.formulas[slot] = other;
+      continue;
+    }
+    delete state.formulas[slot];
+    try {
+      const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
+      const document = JSON.parse(kept.text) as Document;
+      state.formulas[slot] = {
+        file,
+        version: kept.version,
+        shipped: kept.shipped ?? false,
+        document,
+        saved: document,
+      };
+    } catch {
+      // The plan itself says what is wrong with it.
+    }
+  }
+  changed();
+}

@@ -1,0 +1,50 @@
+// The page: reads the run, draws what is known, follows the keys.
+import { html, nothing, render } from "lit";
+import { Refused } from "./api";
+import { bench, head } from "./bench";
+import "./curve";
+import { redo, undo } from "./editing";
+import { begin } from "./opening";
+import { save_now, watch } from "./saving";
+import "./solid_panel";
+import { open_start, start } from "./start";
+import { drawn_by, state } from "./state";
+
+const root = document.getElementById("page")!;
+
+function page() {
+  return html`
+    <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>To the figures</button>
+    ${head(open_start)}
+    <main id="main" tabindex="-1">
+      ${state.fault ? html`<h1>Brimwright</h1><p class="alarm" role="alert">${state.fault}</p>` : nothing}
+      ${state.view === "run" ? bench() : state.view === "start" ? start() : state.fault ? nothing : html`<h1>Brimwright</h1><p>Reading the runs of this folder ...</p>`}
+    </main>
+    <p class="unseen" role="status">${state.said}</p>`;
+}
+
+drawn_by(() => render(page(), root));
+render(page(), root);
+
+document.addEventListener("keydown", (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+  event.preventDefault();
+  (event.shiftKey ? redo : undo)();
+});
+
+// A tablet that wakes looks at the file again; one that goes to sleep writes first.
+document.addEventListener("visibilitychange", () => {
+  if (state.view !== "run") return;
+  if (document.visibilityState === "visible") void watch();
+  else if (state.saving.is === "waiting") void save_now();
+});
+
+begin().catch((error: unknown) => {
+  state.fault =
+    error instanceof Refused && error.status === 403
+      ? "This address is from an earlier start. Open the address that brimwright printed this time."
+      : error instanceof Error
+        ? error.message
+        : String(error);
+  render(page(), root);
+});

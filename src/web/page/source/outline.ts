@@ -1,0 +1,118 @@
+// The cavity's cut through its middle, from the solid the program made: what the side view draws.
+
+export interface Solid {
+  name: string;
+  positions: Float32Array; // metres, y up, as glTF has it
+  indices: Uint32Array;
+}
+
+export type Loop = [number, number][]; // millimetres, across and up
+
+export interface Outline {
+  loops: Loop[];
+  left: number;
+  right: number;
+  floor: number;
+  brim: number;
+}
+
+/** The meshes of a GLB as the program writes it: glTF 2.0, one chunk each of JSON and numbers. */
+export function solids_of(glb: ArrayBuffer): Solid[] {
+  const view = new DataView(glb);
+  const json_bytes = view.getUint32(12, true);
+  const json = JSON.parse(new TextDecoder().decode(new Uint8Array(glb, 20, json_bytes)));
+  const start = 20 + json_bytes + 8;
+  const numbers = (accessor: number, kind: typeof Float32Array | typeof Uint32Array, each: number) => {
+    const { bufferView, count } = json.accessors[accessor];
+    return new kind(glb, start + (json.bufferViews[bufferView].byteOffset ?? 0), count * each);
+  };
+  return json.meshes.map((mesh: { name: string; primitives: { attributes: { POSITION: number }; indices: number }[] }) => ({
+    name: mesh.name,
+    positions: numbers(mesh.primitives[0]!.attributes.POSITION, Float32Array, 3) as Float32Array,
+    indices: numbers(mesh.primitives[0]!.indices, Uint32Array, 1) as Uint32Array,
+  }));
+}
+
+type Segment = [[number, number], [number, number]];
+
+/** Where the plane z = `cut` meets the facets. A corner in the plane counts as behind it. */
+function section(solid: Solid, cut: number): Segment[] {
+  const segments: Segment[] = [];
+  const { positions: p, indices } = solid;
+  for (let i = 0; i < indices.length; i += 3) {
+    const ends: [number, number][] = [];
+    for (let side = 0; side < 3; ++side) {
+      const a = 3 * indices[i + side]!;
+      const b = 3 * indices[i + ((side + 1) % 3)]!;
+      const za = p[a + 2]! - cut;
+      const zb = p[b + 2]! - cut;
+      if (za > 0 === zb > 0) continue;
+      const t = za / (za - zb);
+      const end: [number, number] = [
+        1000 * (p[a]! + t * (p[b]! - p[a]!)),
+        1000 * (p[a + 1]! + t * (p[b + 1]! - p[a + 1]!)),
+      ];
+      if (za > 0) ends.push(end);
+      else ends.unshift(end);
+    }
+    if (ends.length === 2) segments.push([ends[0]!, ends[1]!]);
+  }
+  return segments;
+}
+
+function chained(segments: Segment[]): Loop[] {
+  const name = ([x, y]: [number, number]) => `${x.toFixed(3)} ${y.toFixed(3)}`;
+  const from = new Map<string, Segment[]>();
+  for (const segment of segments) {
+    const start = name(segment[0]);
+    from.set(start, [...(from.get(start) ?? []), segment]);
+  }
+  const loops: Loop[] = [];
+  for (const first of segments) {
+    const loop: Loop = [];
+    let next: Segment | undefined = from.get(name(first[0]))?.shift();
+    while (next) {
+      loop.push(next[0]);
+      next = from.get(name(next[1]))?.shift();
+    }
+    if (loop.length > 2) loops.push(loop);
+  }
+  return loops;
+}
+
+export function outline_of(solid: Solid): Outline {
+  const p = solid.positions;
+  let [near, far, left, right, floor, brim] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < p.length; i += 3) {
+    left = Math.min(left, p[i]!);
+    right = Math.max(right, p[i]!);
+    floor = Math.min(floor, p[i + 1]!);
+    brim = Math.max(brim, p[i + 1]!);
+    near = Math.min(near, p[i + 2]!);
+    far = Math.max(far, p[i + 2]!);
+  }
+  // A hair off the middle, where symmetric meshes have their corners.
+  const cut = near + (far - near) * 0.50137;
+  return {
+    loops: chained(section(solid, cut)),
+    left: 1000 * left,
+    right: 1000 * right,
+    floor: 1000 * floor,
+    brim: 1000 * brim,
+  };
+}
+
+/** The widest reach of the cut at a height. */
+export function reach_at(outline: Outline, height: number): [number, number] {
+  let [from, to] = [Infinity, -Infinity];
+  for (const loop of outline.loops)
+    loop.forEach(([x1, y1], i) => {
+      const [x2, y2] = loop[(i + 1) % loop.length]!;
+      if (Math.min(y1, y2) > height || Math.max(y1, y2) < height) return;
+      for (const x of y1 === y2 ? [x1, x2] : [x1 + ((height - y1) / (y2 - y1)) * (x2 - x1)]) {
+        from = Math.min(from, x);
+        to = Math.max(to, x);
+      }
+    });
+  return from <= to ? [from, to] : [outline.left, outline.right];
+}

@@ -1,0 +1,132 @@
+// Pipe: the whipped topping, its trials and weigh-cup, and what this bowl pipes now.
+import { html, nothing, svg, type TemplateResult } from "lit";
+import { edit, edit_run } from "./editing";
+import { complaint_at, field, value_at } from "./field";
+import { figure } from "./figure";
+import { both, duration, mass, trimmed, volume } from "./numbers";
+import type { Pipe, Plan } from "./plan";
+import { with_value } from "./pointer";
+import { ingredients } from "./pour_lane";
+import { side_view } from "./side_view";
+import { state } from "./state";
+import * as sums from "./sums";
+
+const recess_shares = [0, 50, 80, 100];
+
+export function pipe_lane(plan: Plan): TemplateResult {
+  const { pipe } = plan;
+  // Just added, it has no figures before everything is said; its questions stand here all the same.
+  if (!pipe) return html`<div class="side">${recess()}</div><div class="weights">${shape()} ${whip()} ${losses()}</div>`;
+  return html`<div class="side">
+    ${side_view("pipe", plan)}
+    <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
+    ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
+    ${now(pipe, plan)} ${recess()} ${limits(pipe)}
+    </div><div class="weights">
+    <h3>Weigh for the topping <small>${pipe.formula}</small></h3>
+    ${ingredients("pipe", pipe)}
+    ${figure({ key: "pipe.make", label: "Topping to make", shown: mass(state.units, pipe.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", pipe) })}
+    ${figure({ key: "pipe.density", label: "Whipped density", note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`, shown: [`${pipe.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pipe", pipe) })}
+    ${shape()} ${whip(pipe)}
+  </div>`;
+}
+
+function losses(): TemplateResult {
+  return html`<h3>What is lost of it</h3><div class="row">
+    ${field({ label: "Left in the bag", at: "/losses/pipe/bag", unit: "g", short: true })}
+    ${field({ label: "Left in bowl and whisk", at: "/losses/pipe/bowl_and_whisk", unit: "g", short: true })}</div>`;
+}
+
+function now(pipe: Pipe, plan: Plan): TemplateResult {
+  const has_cup = value_at("run", "/pipe/whip_now") !== undefined;
+  const pieces = pipe.pieces_now;
+  const lacking = pieces === undefined || pieces === null ? 0 : plan.pieces.make - pieces;
+  const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${plan.pieces.make} to make.`;
+  const add = () => edit("/pipe/whip_now", { ...(value_at("run", "/pipe/whip") as object) });
+  return html`<h3>This bowl, now</h3>
+    ${has_cup
+      ? html`<div class="row">${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })}
+          ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}</div>`
+      : html`<button type="button" @click=${add}>Weigh a cup of today's whip</button>`}
+    ${pieces === undefined || pieces === null
+      ? nothing
+      : figure({ key: "pipe.now", label: "This bowl pipes now", note: words, shown: [`${pieces} pieces`, ""], size: "weigh", sum: sums.sum_of_now(pipe, plan) })}
+    ${readings(pipe)}`;
+}
+
+function readings(pipe: Pipe): TemplateResult | typeof nothing {
+  if (!pipe.readings?.length) return nothing;
+  return html`<table class="readings"><caption>If the weigh-cup reads</caption>
+    <thead><tr><th scope="col">net</th><th scope="col">overrun</th><th scope="col">pipes</th></tr></thead>
+    <tbody>${pipe.readings.map(
+      (one) => html`<tr class=${one.planned ? "planned" : ""}><th scope="row">${trimmed(one.net_g, 1)} g${one.planned ? " (planned)" : ""}</th>
+        <td>${trimmed(one.overrun_percent, 0)} %</td><td>${one.pieces}</td></tr>`,
+    )}</tbody></table>`;
+}
+
+/** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
+function recess(): TemplateResult {
+  const pointer = "/pipe/fills_headspace";
+  const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(String(value_at("run", pointer)))?.[1]?.replace(",", "."));
+  const complaint = complaint_at("run", pointer);
+  return html`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
+    <div class="choice pictures" role="group" aria-labelledby="recess">
+      ${recess_shares.map(
+        (one) => html`<button type="button" aria-pressed=${one === share ? "true" : "false"} @click=${() => edit(pointer, `${one} %`)}>
+          ${recess_picture(one)}<span>${{ 0: "Not at all, 0 %", 50: "Half, 50 %", 80: "Mostly, 80 %", 100: "Level, 100 %" }[one]}</span></button>`,
+      )}
+    </div>
+    ${field({ label: "Or as a share", at: pointer, unit: "%", hint: complaint ? undefined : "A trial piped on flat paper misses this." })}`;
+}
+
+function recess_picture(share: number): TemplateResult {
+  const wide = 52 * (share / 100);
+  return html`<svg viewBox="0 0 72 46" aria-hidden="true">${svg`
+    <path class="plain" d="M10 26H62L57 44H15Z" /><rect class="shaded pipe" x=${36 - wide / 2} y="18" width=${wide} height="8" />
+    <path class="shaded pipe" d="M12 18C6 12 14 8 20 9C20 2 30 2 36 1C42 2 52 2 52 9C58 8 66 12 60 18Z" />
+    <path class="wall" d="M8 18L15 44H57L64 18" />`}</svg>`;
+}
+
+function shape(): TemplateResult {
+  const weighed = value_at("run", "/pipe/trials/weighed");
+  const add = () => edit_run("trial", (run) => with_value(run, `/pipe/trials/weighed/${(weighed as unknown[]).length}`, ""));
+  const drop = (i: number) => () => edit_run("trial", (run) => with_value(run, `/pipe/trials/weighed/${i}`, undefined));
+  if (Array.isArray(weighed))
+    return html`<h3>Trials piped on paper</h3>
+      <div class="trials">${weighed.map(
+        (_, i) => html`<div class="row">${field({ label: `Trial ${i + 1}`, at: `/pipe/trials/weighed/${i}`, unit: "g", short: true })}
+          ${weighed.length > 1 ? html`<button type="button" class="drop" aria-label="Leave out trial ${i + 1}" @click=${drop(i)}>×</button>` : nothing}</div>`,
+      )}</div>
+      <button type="button" @click=${add}>One more trial</button>
+      <div class="row">${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
+        ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}</div>`;
+  if (value_at("run", "/pipe/envelope") !== undefined)
+    return html`<h3>Shape of the topping</h3>
+      <div class="row">${field({ label: "Across", at: "/pipe/envelope/diameter", unit: "mm", short: true })}
+        ${field({ label: "High", at: "/pipe/envelope/height", unit: "mm", short: true })}
+        ${field({ label: "Solid share", at: "/pipe/envelope/solidity", unit: "%", short: true })}</div>`;
+  if (value_at("run", "/pipe/beads") !== undefined)
+    return html`<h3>Shape of the topping</h3>${field({ label: "Swell of the bead", at: "/pipe/beads/swell" })}`;
+  return html``;
+}
+
+function whip(pipe?: Pipe): TemplateResult {
+  return html`<h3>The whip planned for</h3>
+    <div class="row">${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
+      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}</div>
+    ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined })}`;
+}
+
+function limits(pipe: Pipe): TemplateResult | typeof nothing {
+  const more = [
+    pipe.whippings ? `${pipe.whippings} ${pipe.whippings === 1 ? "whipping" : "whippings"}` : "",
+    pipe.piping_s ? `${duration(pipe.piping_s)} of piping` : "",
+    pipe.lye_spoonfuls ? `${pipe.lye_spoonfuls.count} spoonfuls of lye, ${duration(pipe.lye_spoonfuls.altogether_s)}` : "",
+  ].filter(Boolean);
+  if (!pipe.limits?.length && !more.length) return nothing;
+  return html`<h3>What this batter allows</h3>
+    ${more.length ? html`<p>${more.join("; ")}.</p>` : nothing}
+    <ul class="limits">${(pipe.limits ?? []).map(
+      (one) => html`<li class=${one.binds ? "binds" : ""}>${one.binds ? html`<strong>Binding: </strong>` : nothing}${one.text}</li>`,
+    )}</ul>`;
+}

@@ -1,0 +1,169 @@
+// What the program answers, as far as the page reads it. Keys may be missing: then nothing is shown.
+
+export interface Caution {
+  severity: string;
+  text: string;
+}
+
+export interface Ingredient {
+  name: string;
+  g: number;
+  goes_into: string;
+  scale_step_g?: number;
+  teaspoons?: number;
+  set_aside_for_colours_g?: number;
+}
+
+export interface Batter {
+  formula: string;
+  volume_each_ml: number;
+  mass_each_g: number;
+  density_g_per_ml: number;
+  plain_density_computed_g_per_ml?: number;
+  in_pieces_g: number;
+  lost_g: number;
+  make_g: number;
+  fats_g: number;
+  naoh_g: number;
+  koh_g: number;
+  water_g: number;
+  lye_strength_percent: number;
+  water_to_pure_alkali: number;
+  water_percent_of_fats: number;
+  superfat_percent: { aim: number; effective: number; low: number; high: number };
+  ingredients: Ingredient[];
+}
+
+export interface Layer {
+  name: string;
+  from_mm: number;
+  to_mm: number;
+  volume_each_ml: number;
+  mass_each_g: number;
+  g: number;
+  colours: Ingredient[];
+}
+
+export interface Pour extends Batter {
+  mould: string;
+  brimful_ml: number;
+  depth_mm: number;
+  below_brim_mm: number;
+  poured_to_mm?: number;
+  displaced_ml?: number;
+  ml_per_mm: number;
+  layers?: Layer[];
+}
+
+export interface Pipe extends Batter {
+  visible_each_ml: number;
+  in_headspace_each_ml: number;
+  overrun_percent: number;
+  loads?: number | null;
+  pieces_now?: number | null;
+  readings?: { net_g: number; density_g_per_ml: number; overrun_percent: number; pieces: number; planned: boolean }[];
+  limits?: { what: string; least_pieces?: number; most_pieces?: number; binds: boolean; text: string }[];
+  visible_by?: { trials_ml?: number | null; beads_ml?: number | null; envelope_ml?: number | null };
+  least_pieces?: number;
+  whippings?: number;
+  piping_s?: number | null;
+  lye_spoonfuls?: { count: number; each_s: number; altogether_s: number };
+}
+
+export interface Perch {
+  name: string;
+  material: string;
+  casts: number;
+  cavity_fills: number;
+  tray_fills: number;
+  volume_each_ml: number;
+  mass_each_g: number;
+  make_g: number;
+  casting_s?: number | null;
+  on_top?: { contact_mm: number; peak_flat_mm: number | null; stands_proud_mm: number; sunk_ml: number };
+  buried?: {
+    displaced_ml: number;
+    embeds: {
+      middle_mm: [number, number, number];
+      floor_cover_mm: number | null;
+      wall_cover_mm: number | null;
+      pour_line_cover_mm: number;
+      apart_mm: number | null;
+    }[];
+  };
+}
+
+export interface Cut {
+  bars_each: number;
+  along?: string;
+  columns: number;
+  rows: number;
+  bars_the_other_way?: number | null;
+  bar_ml: { least: number; mean: number; greatest: number };
+  offcuts_ml: number;
+  kerf_ml?: number;
+  planing_ml?: number;
+  one_more?: { direction: string; size_mm: number; bars: number }[];
+}
+
+export interface Plan {
+  run: string;
+  pieces: { sell: number; make: number; fillings: number; cavities: number; casts?: number; per_cast?: number };
+  pour: Pour;
+  pipe?: Pipe;
+  perch?: Perch[];
+  dust?: { name: string; g: number; exposed_cm2?: number }[];
+  cut?: Cut;
+  piece: {
+    fresh_g: number;
+    cured_g: number | null;
+    label_g: number | null;
+    parts?: { name: string; fresh_g: number; cured_g: number | null }[];
+    size?: { width_mm: number; depth_mm: number; height_mm: number } | null;
+    cost: {
+      amount: string;
+      currency: string;
+      total: string;
+      unpriced: string[];
+      materials: { name: string; g: number; amount: string | null }[];
+    } | null;
+  };
+  cautions: Caution[];
+}
+
+export interface Pocket {
+  brimful_ml: number;
+  floor_mm: number;
+  brim_mm: number;
+  opening_cm2: number;
+  trapped_air_ml: number;
+  levels: { depth_mm: number; volume_ml: number; ml_per_mm: number }[];
+}
+
+export interface Gauge {
+  source: string;
+  name?: string;
+  role: string;
+  unit: string;
+  pockets: Pocket[];
+  total_ml: number;
+  measurements?: { by: string; brimful_ml: number }[];
+  detail_factor?: number;
+  notes: Caution[];
+}
+
+export interface CatalogueMould {
+  path: string;
+  name: string;
+  description: string;
+  cavities: number;
+  brimful_ml: number;
+  depth_mm: number;
+}
+
+export interface Fat {
+  id: string;
+  name: string;
+  saponification_value_mg_koh_per_g?: { low: number; typical: number; high: number; source: string };
+  density_g_per_ml?: { low: number; high: number; at_celsius: number; source: string };
+}

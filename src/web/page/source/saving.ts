@@ -1,0 +1,240 @@
+// The file is the truth: it is written a moment after the last keystroke, and watched for others' changes.
+// Until it is written, what was typed also lies in this browser, should the tablet fall asleep.
+import { get, put, Refused, type Document, type Kept } from "./api";
+import { read_formulas } from "./editing";
+import { measure_soon } from "./measuring";
+import { plan_now, plan_soon } from "./planning";
+import { at, with_value } from "./pointer";
+import { changed, state, type FormulaPaper, type Slot } from "./state";
+
+const pause_ms = 400;
+const retry_ms = 2000;
+
+let timer = 0;
+let writing: Promise<void> | undefined;
+let saved_run: Document = {}; // as it stands in the file
+
+export const text_of = (document: Document): string => `${JSON.stringify(document, null, 2)}\n`;
+const net_name = (file: string): string => `typed ${state.files?.folder ?? ""} ${file}`;
+
+/** Called with what a file held when it was read. */
+export function take_saved(run: Document): void {
+  saved_run = run;
+}
+
+export function keep_net(): void {
+  try {
+    const net = { version: state.version, text: text_of(state.run) };
+    localStorage.setItem(net_name(state.file), JSON.stringify(net));
+  } catch {
+    // Full or forbidden: the file is still written.
+  }
+}
+
+/** What was typed and not yet in the file when the page went away. */
+export function left_in_net(file: string): { version: string | null; text: string } | undefined {
+  try {
+    return JSON.parse(localStorage.getItem(net_name(file)) ?? "null") ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+export const drop_net = (file: string): void => localStorage.removeItem(net_name(file));
+
+export function save_soon(): void {
+  clearTimeout(timer);
+  timer = window.setTimeout(() => void save_now(), pause_ms);
+}
+
+/** Writes what has changed; one writing after the other. */
+export async function save_now(): Promise<void> {
+  clearTimeout(timer);
+  if (writing) {
+    await writing;
+    return state.saving.is === "waiting" ? save_now() : undefined;
+  }
+  if (state.saving.is === "conflict") return;
+  writing = write_run().finally(() => (writing = undefined));
+  await writing;
+}
+
+async function write_run(): Promise<void> {
+  const run = state.run;
+  if (run === saved_run && !state.shipped) {
+    state.saving = { is: "saved" };
+    return changed();
+  }
+  const from = state.shipped ? state.file : undefined;
+  const file = from ? free_name(from.split("/").at(-1)!, state.files?.runs ?? []) : state.file;
+  const version = from ? null : state.version;
+  try {
+    const kept = await put<Kept>("/api/run", { file, version, text: text_of(run), from });
+    drop_net(state.file);
+    take_kept(kept, run, from);
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (error.status === 409) set_conflict(error.answer as unknown as Kept);
+    else state.saving = { is: "failed", line: error.message };
+    if (error.status === 0) window.setTimeout(save_soon, retry_ms);
+  }
+  changed();
+}
+
+function take_kept(kept: Kept, sent: Document, from: string | undefined): void {
+  const written = JSON.parse(kept.text) as Document;
+  if (from) {
+    state.file = kept.file;
+    state.shipped = false;
+    localStorage.setItem("run", kept.file);
+    state.files?.runs.push({ file: kept.file, name: String(written.name), note: "", shipped: false });
+    rename_in_pages(sent, written);
+    plan_soon();
+  }
+  state.version = kept.version;
+  saved_run = state.run === sent ? sent : written;
+  if (from && state.run !== sent) saved_run = written;
+  state.saving = state.run === saved_run ? { is: "saved" } : { is: "waiting" };
+  if (state.saving.is === "waiting") save_soon();
+  void watch();
+}
+
+/** Files are named anew in a copy that lies elsewhere; undo must not bring the old names back. */
+function rename_in_pages(before: Document, after: Document): void {
+  const names = ["/pour/mould", "/pour/formula", "/pipe/formula"];
+  (Array.isArray(before.perch) ? before.perch : []).forEach((_, i) => names.push(`/perch/${i}/mould`));
+  for (const name of names) {
+    const [was, is] = [at(before, name), at(after, name)];
+    if (was === is || typeof is !== "string") continue;
+    const renamed = (run: Document) => (at(run, name) === was ? with_value(run, name, is) : run);
+    state.run = renamed(state.run);
+    for (const page of [...state.past, ...state.future]) page.run = renamed(page.run);
+  }
+}
+
+export function free_name(name: string, taken: { file: string }[]): string {
+  const [, stem, ending] = /^(.*?)((?:\.\w+)?\.json)$/.exec(name) ?? ["", name, ".json"];
+  for (let i = 1; ; ++i) {
+    const free = i === 1 ? name : `${stem}_${i}${ending}`;
+    if (!taken.some((one) => one.file === free)) return free;
+  }
+}
+
+let formulas_writing: Promise<void> = Promise.resolve();
+
+/** Formulas lie in files of their own, which the plan reads: they are written before it is asked for. */
+export function save_formulas(): Promise<void> {
+  const next = formulas_writing.then(write_formulas);
+  formulas_writing = next.catch(() => undefined);
+  return next;
+}
+
+async function write_formulas(): Promise<void> {
+  for (const slot of ["pour", "pipe"] as const) {
+    const paper = state.formulas[slot];
+    if (!paper || paper.document === paper.saved) continue;
+    const sent = paper.document;
+    const was = paper.file;
+    const from = paper.shipped ? was : undefined;
+    if (from && state.shipped) await save_now(); // the run must be ours to name the copy
+    const file = from ? free_name(was.split("/").at(-1)!, state.files?.formulas ?? []) : was;
+    const version = from ? null : paper.version;
+    try {
+      const kept = await put<Kept>("/api/run", { file, version, text: text_of(sent), from });
+      Object.assign(paper, { file, version: kept.version, shipped: false, saved: sent });
+      if (from) name_formula(slot, was, file, String(sent.name));
+    } catch (error) {
+      if (!(error instanceof Refused) || error.status !== 409 || from) throw error;
+      take_their_formula(paper, error.answer as unknown as Kept);
+    }
+  }
+}
+
+/** Another hand wrote the formula: theirs stands on the page, and undo brings ours back. */
+function take_their_formula(paper: FormulaPaper, kept: Kept): void {
+  state.past.push({
+    run: state.run,
+    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
+  });
+  const document = JSON.parse(kept.text) as Document;
+  Object.assign(paper, { version: kept.version, document, saved: document });
+  state.said = `${paper.file} had changed underneath and was read again; undo brings back what was typed.`;
+}
+
+function name_formula(slot: Slot, was: string, file: string, name: string): void {
+  state.files?.formulas.push({ file, name, note: "", shipped: false });
+  for (const each of slot === "pour" ? (["pour", "pipe"] as const) : (["pipe"] as const)) {
+    const pointer = `/${each}/formula`;
+    const ends_so = (run: Document) => String(at(run, pointer) ?? "").endsWith(was.split("/").at(-1)!);
+    if (!ends_so(state.run)) continue;
+    state.run = with_value(state.run, pointer, file);
+    for (const page of state.past) if (ends_so(page.run)) page.run = with_value(page.run, pointer, file);
+  }
+  state.saving = { is: "waiting" };
+  save_soon();
+}
+
+function set_conflict(answer: Kept): void {
+  state.saving = { is: "conflict", file: answer.file, version: answer.version, text: answer.text };
+  state.said = "The file has changed underneath.";
+}
+
+/** What is in the file now takes the place of what is on the page; undo brings it back. */
+export function take_theirs(): void {
+  if (state.saving.is !== "conflict" || state.saving.text === null) return;
+  const { version, text } = state.saving;
+  state.past.push({
+    run: state.run,
+    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
+  });
+  state.run = saved_run = JSON.parse(text) as Document;
+  state.version = version;
+  state.saving = { is: "saved" };
+  drop_net(state.file);
+  measure_soon();
+  void read_formulas().then(() => plan_now());
+  void watch();
+  changed();
+}
+
+export function keep_mine(): void {
+  if (state.saving.is !== "conflict") return;
+  state.version = state.saving.version;
+  state.saving = { is: "waiting" };
+  saved_run = {};
+  void save_now();
+  changed();
+}
+
+let watching: AbortController | undefined;
+
+/** Waits for the file to change under our hands; begun anew for each version. */
+export async function watch(): Promise<void> {
+  watching?.abort();
+  if (state.shipped || state.version === null) return;
+  const mine = (watching = new AbortController());
+  const [file, version] = [state.file, state.version];
+  const path = `/api/changed?file=${encodeURIComponent(file)}&version=${version}&wait=20`;
+  while (!mine.signal.aborted) {
+    try {
+      const answer = await get<{ changed: boolean; version: string | null }>(path, mine.signal);
+      if (mine.signal.aborted || !answer.changed) continue;
+      if (writing) await writing;
+      if (state.file === file && state.version === version) await see_change(file, answer.version);
+      return;
+    } catch {
+      await new Promise((later) => window.setTimeout(later, retry_ms));
+    }
+  }
+}
+
+async function see_change(file: string, version: string | null): Promise<void> {
+  const kept = version ? await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`) : { file, version: "", text: "" };
+  if (kept.text === text_of(state.run)) {
+    state.version = kept.version;
+    return void watch();
+  }
+  state.saving = { is: "conflict", file, version: version && kept.version, text: version && kept.text };
+  state.said = "The file has changed underneath.";
+  changed();
+}

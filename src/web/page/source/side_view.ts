@@ -1,0 +1,152 @@
+// The piece from the side, to scale, with one part shaded. The same view stands over every lane.
+import { html, nothing, svg, type TemplateResult } from "lit";
+import { length, millimetres, both } from "./numbers";
+import { reach_at, type Loop, type Outline } from "./outline";
+import type { Plan } from "./plan";
+import { at } from "./pointer";
+import { state } from "./state";
+
+export type Part = "pour" | "pipe" | "perch" | "cut";
+
+interface Heights {
+  brim: number;
+  line: number;
+  topping: number; // above the brim
+  ball: number; // radius of what is perched on it
+  top: number;
+}
+
+const d_of = (loops: Loop[]): string =>
+  loops.map((loop) => `M${loop.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join("L")}Z`).join("");
+
+/** What stands out of the mould. Where only a volume is known it is drawn as a dome or ball of that volume. */
+function heights_of(plan: Plan, outline: Outline): Heights {
+  const brim = outline.brim - outline.floor;
+  const line = plan.pour.poured_to_mm ?? plan.pour.depth_mm;
+  const [left, right] = reach_at(outline, outline.brim - 0.01);
+  const round = (Math.PI / 4) * (right - left) ** 2;
+  const said = millimetres(at(state.run, "/pipe/envelope/height"));
+  const topping = plan.pipe ? (said ?? (1500 * plan.pipe.visible_each_ml) / round) : 0;
+  const perched = plan.perch?.find((one) => !one.buried);
+  const ball = perched ? Math.cbrt((3000 * perched.volume_each_ml) / (4 * Math.PI)) : 0;
+  const top = Math.max(brim, (plan.pipe ? brim : line) + topping + 1.9 * ball);
+  return { brim, line, topping, ball, top };
+}
+
+/** Three turns of a rope within the dome, each narrower than the one beneath. */
+function topping_path(outline: Outline, heights: Heights): string {
+  const [left, right] = reach_at(outline, outline.brim - 0.01);
+  const middle = (left + right) / 2;
+  const turns = 3;
+  const half = (i: number) => ((right - left) / 2) * Math.sqrt(1 - (i / (turns + 0.3)) ** 2);
+  const level = (i: number) => -(heights.brim + (heights.topping * i) / turns);
+  const rope = (from: number, to: number, side: 1 | -1) => {
+    const out = middle + side * (Math.max(half(from), half(to)) + (right - left) * 0.035);
+    return `C${out} ${level(from)} ${out} ${level(to)} ${middle + side * half(to) * (to ? 0.94 : 1)} ${level(to)}`;
+  };
+  let path = `M${left} ${level(0)}`;
+  for (let i = 0; i < turns; ++i) path += rope(i, i + 1, -1);
+  path += `L${middle + half(turns) * 0.94} ${level(turns)}`;
+  for (let i = turns; i > 0; --i) path += rope(i, i - 1, 1);
+  return `${path}Z`;
+}
+
+const fill_of = (part: Part, own: Part): string => (part === own ? `shaded ${own}` : "plain");
+
+export function side_view(part: Part, plan: Plan, extra: TemplateResult | typeof nothing = nothing): TemplateResult {
+  const outline = state.measured?.outline;
+  if (!outline)
+    return html`<p class="drawing hint">${state.measuring_failed ?? "Reading the mould ..."}</p>`;
+  const heights = heights_of(plan, outline);
+  const wide = outline.right - outline.left;
+  const margin = Math.max(6, wide * 0.1);
+  const box = { x: outline.left - margin, y: -heights.top - margin, w: wide + 2 * margin, h: heights.top + 2 * margin };
+  return html`<div class="drawing">
+    <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
+      ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)}
+      ${walls()} ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
+      ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
+        <line class="brim" x1=${box.x + 1} x2=${outline.left - 1} y1=${-heights.brim} y2=${-heights.brim} />
+        <line class="brim" x1=${outline.right + 1} x2=${box.x + box.w - 1} y1=${-heights.brim} y2=${-heights.brim} />`}
+    </svg>
+    ${extra}
+  </div>`;
+}
+
+/** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
+export function share_of_height(plan: Plan, mm: number): { share: number; per_mm: number; w: number; h: number } {
+  const outline = state.measured!.outline;
+  const heights = heights_of(plan, outline);
+  const wide = outline.right - outline.left;
+  const margin = Math.max(6, wide * 0.1);
+  const high = heights.top + 2 * margin;
+  return { share: (heights.top + margin - mm) / high, per_mm: 1 / high, w: wide + 2 * margin, h: high };
+}
+
+function patterns(part: Part) {
+  return svg`<defs>
+    <pattern id="hatch-${part}" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <line class="hatch" x1="0" y1="0" x2="0" y2="2.4" /></pattern>
+    <pattern id="dots-${part}" width="2" height="2" patternUnits="userSpaceOnUse"><circle class="dot" cx="1" cy="1" r="0.35" /></pattern>
+    <clipPath id="cavity-${part}"><path clip-rule="evenodd" d=${d_of(floored())} /></clipPath>
+  </defs>`;
+}
+
+/** With the floor at 0, as depths are counted. */
+function floored(): Loop[] {
+  const outline = state.measured!.outline;
+  return outline.loops.map((loop) => loop.map(([x, y]) => [x, y - outline.floor]));
+}
+
+function layers(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+  const bands = plan.pour.layers?.length
+    ? plan.pour.layers.map((layer) => [layer.from_mm, layer.to_mm] as const)
+    : [[0, heights.line] as const];
+  const own = part === "cut" ? "pour" : part;
+  return svg`<g clip-path="url(#cavity-${part})">${bands.map(
+    ([from, to], i) => svg`<rect class="${fill_of(own, "pour")} band${i % 3}" x=${outline.left} width=${outline.right - outline.left}
+      y=${-to} height=${Math.max(0, to - from)} />${own === "pour" && i % 2 === 0 ? svg`<rect fill="url(#hatch-${part})" x=${outline.left}
+      width=${outline.right - outline.left} y=${-to} height=${Math.max(0, to - from)} />` : nothing}`,
+  )}</g>`;
+}
+
+function recess(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+  if (!plan.pipe || heights.line >= heights.brim) return nothing;
+  const share = Math.min(1, (parseFloat(String(at(state.run, "/pipe/fills_headspace")).replace(",", ".")) || 0) / 100);
+  const wide = (outline.right - outline.left) * share;
+  const middle = (outline.left + outline.right) / 2;
+  return svg`<g clip-path="url(#cavity-${part})"><rect class=${fill_of(part, "pipe")} x=${middle - wide / 2} width=${wide}
+    y=${-heights.brim} height=${heights.brim - heights.line} /></g>`;
+}
+
+function walls() {
+  return svg`<path class="wall" fill-rule="evenodd" d=${d_of(floored())} />`;
+}
+
+function on_top(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+  const middle = (outline.left + outline.right) / 2;
+  const under = plan.pipe ? heights.brim : heights.line;
+  const embeds = plan.perch?.flatMap((one) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one }))) ?? [];
+  return svg`
+    ${plan.pipe ? svg`<path class=${fill_of(part, "pipe")} d=${topping_path(outline, heights)} />${part === "pipe" ? svg`<path fill="url(#dots-pipe)" d=${topping_path(outline, heights)} />` : nothing}` : nothing}
+    ${heights.ball ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(under + heights.topping + heights.ball * 0.9)} r=${heights.ball} />` : nothing}
+    ${embeds.map(({ embed, one }) => {
+      const r = Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
+      return svg`<circle class=${fill_of(part, "perch")} cx=${middle + embed.middle_mm[0]} cy=${-embed.middle_mm[2]} r=${r} />`;
+    })}`;
+}
+
+function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+  if (part !== "cut" || !plan.cut) return nothing;
+  const many = Math.max(plan.cut.rows, plan.cut.columns);
+  return svg`${Array.from({ length: many - 1 }, (_, i) => {
+    const x = outline.left + ((outline.right - outline.left) * (i + 1)) / many;
+    return svg`<line class="knife" x1=${x} x2=${x} y1=${-heights.line} y2="0" />`;
+  })}`;
+}
+
+function words_for(part: Part, plan: Plan): string {
+  const line = both(length(state.units, plan.pour.below_brim_mm));
+  const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[part];
+  return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim.`;
+}

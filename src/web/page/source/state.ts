@@ -1,0 +1,110 @@
+// Everything the page knows, in one place. What is drawn is a function of this.
+import type { Complaint, Document, Files } from "./api";
+import type { Units } from "./numbers";
+import type { Outline, Solid } from "./outline";
+import type { CatalogueMould, Fat, Gauge, Plan } from "./plan";
+
+export type Slot = "pour" | "pipe";
+
+export interface FormulaPaper {
+  file: string;
+  version: string;
+  shipped: boolean;
+  document: Document;
+  saved: Document; // as it stands in the file
+}
+
+/** What undo goes back to. */
+export interface Page {
+  run: Document;
+  formulas: Partial<Record<Slot, Document>>;
+}
+
+export interface Measured {
+  mould: string; // the file's name, as asked for
+  gauge: Gauge;
+  outline: Outline;
+  solids: Solid[];
+}
+
+export type Saving =
+  | { is: "shipped" } // untouched, and saved as a copy once it is touched
+  | { is: "saved" }
+  | { is: "waiting" }
+  | { is: "failed"; line: string }
+  | { is: "conflict"; file: string; version: string | null; text: string | null };
+
+export interface State {
+  view: "reading" | "run" | "start";
+  fault?: string;
+  files?: Files;
+  fats: Fat[];
+  catalogue: CatalogueMould[];
+
+  file: string;
+  version: string | null;
+  shipped: boolean;
+  run: Document;
+  formulas: Partial<Record<Slot, FormulaPaper>>;
+  past: Page[];
+  future: Page[];
+  saving: Saving;
+
+  plan?: Plan;
+  is_old: boolean; // the figures shown are not of what is typed now
+  complaint?: Complaint;
+  measured?: Measured;
+  measuring_failed?: string;
+
+  typed?: { key: string; text: string }; // the field being typed in, as typed
+  open: Set<string>; // arithmetic shown
+  folded: Set<string>; // lanes folded away by hand
+  units: Units;
+  said: string; // for those who listen to the page
+}
+
+export const state: State = {
+  view: "reading",
+  fats: [],
+  catalogue: [],
+  file: "",
+  version: null,
+  shipped: false,
+  run: {},
+  formulas: {},
+  past: [],
+  future: [],
+  saving: { is: "saved" },
+  is_old: false,
+  open: new Set(),
+  folded: new Set(),
+  units: remembered_units(),
+  said: "",
+};
+
+function remembered_units(): Units {
+  const kept = localStorage.getItem("units");
+  return kept === "metric" || kept === "us" ? kept : "both";
+}
+
+let draw: () => void = () => {};
+let is_due = false;
+
+export function drawn_by(drawing: () => void): void {
+  draw = drawing;
+}
+
+/** Draws once for all changes of this turn. */
+export function changed(): void {
+  if (is_due) return;
+  is_due = true;
+  queueMicrotask(() => {
+    is_due = false;
+    draw();
+  });
+}
+
+export function toggle(set: Set<string>, name: string): void {
+  if (!set.delete(name)) set.add(name);
+  changed();
+}

@@ -1,0 +1,319 @@
+// How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
+import type { Json } from "./api";
+import { plain, trimmed } from "./numbers";
+import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pour } from "./plan";
+import { at } from "./pointer";
+import { state, type Slot } from "./state";
+
+export type Input = [name: string, value: string, from?: string];
+
+export interface Sum {
+  formula: string;
+  with: Input[];
+  sources?: string[];
+}
+
+const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
+const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
+const asked = (pointer: string): string => words(at(state.run, pointer));
+const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
+const run_file = "the run";
+
+function words(value: Json | undefined): string {
+  if (value === undefined || value === null) return "not said";
+  if (typeof value !== "object") return String(value);
+  return Object.values(value).map(words).join(", ");
+}
+
+export function sum_of_make(plan: Plan): Sum {
+  return {
+    formula: "pieces to make = pieces to sell ÷ (1 − spoilage), rounded up",
+    with: [
+      ["to sell", String(plan.pieces.sell), run_file],
+      ["spoilage", asked("/spoilage"), run_file],
+      ["to make", String(plan.pieces.make)],
+      ["cavities", String(plan.pieces.cavities), "the mould"],
+      ["fillings", String(plan.pieces.fillings), "to make ÷ cavities, rounded up"],
+    ],
+  };
+}
+
+export function sum_of_pour_each(pour: Pour): Sum {
+  return {
+    formula: "mass of one pour = volume to the pour line × density of the batter",
+    with: [
+      ["volume to the line", ml(pour.volume_each_ml), `level curve of ${pour.mould} at ${trimmed(pour.depth_mm, 2)} mm`],
+      ["density", `${pour.density_g_per_ml} g/ml`, pour.formula],
+      ...(pour.displaced_ml ? ([["pushed aside by embeds", ml(pour.displaced_ml)]] as Input[]) : []),
+      ["one pour", g(pour.mass_each_g, 3)],
+    ],
+    sources: measured_by(),
+  };
+}
+
+function measured_by(): string[] {
+  const by = state.measured?.gauge.measurements?.map((one) => `${one.by} (${ml(one.brimful_ml)} to the brim)`) ?? [];
+  const has_water = state.measured?.gauge.measurements?.some((one) => one.by === "water");
+  return [...by, ...(has_water ? ["density of water: Kell 1975"] : [])];
+}
+
+export function sum_of_mm(pour: Pour): Sum {
+  return {
+    formula: "one millimetre = area of the free surface at the pour line × 1 mm",
+    with: [
+      ["volume of 1 mm", ml(pour.ml_per_mm), `slope of the level curve at ${trimmed(pour.depth_mm, 2)} mm`],
+      ["density", `${pour.density_g_per_ml} g/ml`, pour.formula],
+      ["to the brim", ml(pour.brimful_ml)],
+    ],
+    sources: measured_by(),
+  };
+}
+
+export function sum_of_layer(pour: Pour, layer: Layer): Sum {
+  return {
+    formula: "weigh for a layer = mass in one piece × pieces to make, with its share of the losses",
+    with: [
+      ["from", `${trimmed(layer.from_mm, 1)} mm`],
+      ["to", `${trimmed(layer.to_mm, 1)} mm`],
+      ["volume in one piece", ml(layer.volume_each_ml)],
+      ["mass in one piece", g(layer.mass_each_g)],
+      ["all batter to make", g(pour.make_g)],
+    ],
+  };
+}
+
+export function sum_of_batter(slot: Slot, batter: Batter): Sum {
+  const losses = at(state.run, `/losses/${slot}`);
+  const lost: Input[] = Object.entries((losses ?? {}) as Record<string, Json>).map(([name, value]) => [
+    name.replaceAll("_", " "),
+    words(value),
+    run_file,
+  ]);
+  return {
+    formula: "batter to make = in the pieces + losses, after every ingredient is rounded to the scale",
+    with: [["in the pieces", g(batter.in_pieces_g)], ...lost, ["losses together", g(batter.lost_g)], ["to make", g(batter.make_g)]],
+  };
+}
+
+export function sum_of_density(slot: Slot, batter: Batter): Sum {
+  if (slot === "pipe")
+    return {
+      formula: "density of the whip = weigh-cup's net weight ÷ its volume; overrun = plain density ÷ whipped density − 1",
+      with: [
+        ["weigh-cup", asked("/pipe/whip"), run_file],
+        ["whipped", `${batter.density_g_per_ml} g/ml`],
+        ["plain", `${batter.plain_density_computed_g_per_ml} g/ml`, "computed, before whipping"],
+      ],
+    };
+  return {
+    formula: "density = mass of everything ÷ sum of the volumes, at the pouring temperature",
+    with: [
+      ["density", `${batter.density_g_per_ml} g/ml`],
+      ["temperature", of_formula(slot, "/pour_temperature"), batter.formula],
+      ["computed", `${batter.plain_density_computed_g_per_ml} g/ml`],
+    ],
+    sources: ["fats: each fat's published density and slope", "lye: Laliberté and Cooper 2004", "volumes taken as additive, good to 1 to 2 %"],
+  };
+}
+
+export function sum_of_superfat(slot: Slot, batter: Batter): Sum {
+  const { aim, effective, low, high } = batter.superfat_percent;
+  return {
+    formula: "effective superfat = 1 − alkali weighed × purity ÷ alkali that the weighed fats and acids need",
+    with: [
+      ["aim", `${aim} %`, batter.formula],
+      ["effective", `${effective} %`, "after rounding fats and alkali to the scales"],
+      ["lowest", `${low} %`, "if every range falls the wrong way"],
+      ["highest", `${high} %`],
+      ["fats", g(batter.fats_g)],
+      ["purity", of_formula(slot, "/alkali/0/purity")],
+    ],
+    sources: fat_sources(slot),
+  };
+}
+
+function fats_of(slot: Slot): { id: string; share: string; own?: Json }[] {
+  const fats = at(state.formulas[slot]?.document, "/fats");
+  if (!Array.isArray(fats)) return [];
+  return fats.map((fat) => {
+    const { fat: id, share, saponification_value } = fat as Record<string, Json>;
+    return { id: String(id), share: String(share), own: saponification_value };
+  });
+}
+
+function fat_sources(slot: Slot): string[] {
+  return fats_of(slot).map(({ id, own }) => {
+    const fat = state.fats.find((one) => one.id === id);
+    const value = fat?.saponification_value_mg_koh_per_g;
+    if (own !== undefined) return `${fat?.name ?? id}: your lot's saponification value ${words(own)} mg/g`;
+    return value ? `${fat.name}: ${value.low} to ${value.high} mg/g, ${value.source}` : id;
+  });
+}
+
+export function sum_of_alkali(slot: Slot, batter: Batter): Sum {
+  return {
+    formula:
+      "alkali = [fats × saponification value × M(alkali) ÷ M(KOH) × (1 − superfat) + what acids take] ÷ purity, rounded down to the fine scale",
+    with: [
+      ["fats, as rounded", g(batter.fats_g)],
+      ["superfat aimed at", `${batter.superfat_percent.aim} %`, batter.formula],
+      ["purity", of_formula(slot, "/alkali/0/purity"), batter.formula],
+      ["fine scale reads", asked("/scales/fine/reads"), run_file],
+      ...(batter.naoh_g ? ([["NaOH", g(batter.naoh_g)]] as Input[]) : []),
+      ...(batter.koh_g ? ([["KOH", g(batter.koh_g)]] as Input[]) : []),
+    ],
+    sources: ["M(NaOH) 39.997 and M(KOH) 56.105 g/mol, IUPAC atomic weights", ...fat_sources(slot)],
+  };
+}
+
+export function sum_of_water(slot: Slot, batter: Batter): Sum {
+  return {
+    formula: "water = pure alkali × (1 − strength) ÷ strength",
+    with: [
+      ["asked for", of_formula(slot, "/water"), batter.formula],
+      ["lye strength", `${trimmed(batter.lye_strength_percent, 1)} %`, "alkali ÷ (alkali + water)"],
+      ["water : alkali", `${trimmed(batter.water_to_pure_alkali, 2)} : 1`],
+      ["water as a share of the fats", `${trimmed(batter.water_percent_of_fats, 1)} %`],
+      ["large scale reads", asked("/scales/large/reads"), run_file],
+    ],
+  };
+}
+
+export function sum_of_ingredient(slot: Slot, batter: Batter, one: Ingredient): Sum {
+  if (/^NaOH|^KOH/.test(one.name)) return sum_of_alkali(slot, batter);
+  if (/^Water/.test(one.name)) return sum_of_water(slot, batter);
+  const fat = state.fats.find((known) => known.name === one.name);
+  const share = fats_of(slot).find(({ id }) => id === fat?.id)?.share;
+  if (fat && share)
+    return {
+      formula: "weigh = fats for the batter × share, rounded to the scale",
+      with: [
+        ["fats, as rounded", g(batter.fats_g)],
+        ["share", share, batter.formula],
+        ["the scale shows", `${one.scale_step_g} g`, run_file],
+        ...aside(one),
+      ],
+      sources: [
+        `saponification value: ${fat.saponification_value_mg_koh_per_g?.source ?? "your own"}`,
+        `density: ${fat.density_g_per_ml?.source ?? "estimated"}`,
+      ],
+    };
+  return {
+    formula: "weigh = rate × what the rate is of, rounded to the scale",
+    with: [
+      ["rate", rate_of(slot, one.name), batter.formula],
+      ["fats", g(batter.fats_g)],
+      ["batter", g(batter.make_g)],
+      ...(one.scale_step_g ? ([["the scale shows", `${one.scale_step_g} g`, run_file]] as Input[]) : []),
+      ...aside(one),
+    ],
+  };
+}
+
+function aside(one: Ingredient): Input[] {
+  return one.set_aside_for_colours_g
+    ? [["of it set aside to disperse colours", g(one.set_aside_for_colours_g)]]
+    : [];
+}
+
+function rate_of(slot: Slot, name: string): string {
+  for (const list of ["additives", "fragrances", "colours"]) {
+    const found = at(state.formulas[slot]?.document, `/${list}`);
+    for (const one of Array.isArray(found) ? found : [])
+      if (at(one, "/name") === name) return words(at(one, "/rate"));
+  }
+  return "see the formula";
+}
+
+export function sum_of_topping(pipe: Pipe): Sum {
+  const share = asked("/pipe/fills_headspace");
+  return {
+    formula: "topping = visible shape + share of the headspace × headspace; its mass = that × density of the whip",
+    with: [
+      ["visible shape", ml(pipe.visible_each_ml), at(state.run, "/pipe/trials") ? "mean of the trials ÷ their weigh-cup's density" : "the shape given"],
+      ["share of the headspace", share, run_file],
+      ["in the headspace", ml(pipe.in_headspace_each_ml)],
+      ["together", ml(pipe.volume_each_ml)],
+      ["density of the whip", `${pipe.density_g_per_ml} g/ml`, "weigh-cup"],
+    ],
+  };
+}
+
+export function sum_of_now(pipe: Pipe, plan: Plan): Sum {
+  return {
+    formula: "this bowl pipes = batter left after losses ÷ today's density ÷ topping of one piece, rounded down",
+    with: [
+      ["today's weigh-cup", asked("/pipe/whip_now"), run_file],
+      ["planned weigh-cup", asked("/pipe/whip"), run_file],
+      ["topping of one piece", ml(pipe.volume_each_ml)],
+      ["batter", g(pipe.make_g)],
+      ["to make", String(plan.pieces.make)],
+    ],
+  };
+}
+
+export function sum_of_perch(perch: Perch, index: number): Sum {
+  const says = (name: string) => asked(`/perch/${index}/${name}`);
+  return {
+    formula: "melt = (casts × mass of one + film left in the jug × tray fills) ÷ (1 − melt loss)",
+    with: [
+      ["on each piece", says("per_piece"), run_file],
+      ["spares", says("spares"), run_file],
+      ["casts", String(perch.casts)],
+      ["mass of one", g(perch.mass_each_g, 3), `${ml(perch.volume_each_ml)} × ${says("density")}`],
+      ["tray fills", String(perch.tray_fills), `${perch.cavity_fills} hollows filled`],
+      ["film in the jug", says("jug_film"), run_file],
+      ["melt loss", says("melt_loss"), run_file],
+    ],
+  };
+}
+
+export function sum_of_cut(cut: Cut): Sum {
+  return {
+    formula: "bars = rows × columns that fit after trimming, planing and the kerf of each cut",
+    with: [
+      ["rows", String(cut.rows)],
+      ["columns", String(cut.columns)],
+      ["bar", asked("/cut/bar"), run_file],
+      ["kerf", asked("/cut/kerf"), run_file],
+      ["smallest bar", ml(cut.bar_ml.least)],
+      ["largest bar", ml(cut.bar_ml.greatest)],
+    ],
+  };
+}
+
+export function sum_of_cost(plan: Plan): Sum {
+  const cost = plan.piece.cost!;
+  return {
+    formula: "cost of a piece = sum of (price ÷ pack × used) ÷ pieces to sell",
+    with: [
+      ...cost.materials.map((one): Input => [
+        one.name,
+        one.amount === null ? "unpriced" : `${one.amount} ${cost.currency}`,
+        `${trimmed(one.g, 1)} g used`,
+      ]),
+      ["all materials", `${cost.total} ${cost.currency}`],
+      ["to sell", String(plan.pieces.sell), run_file],
+    ],
+  };
+}
+
+export function sum_of_piece(plan: Plan): Sum {
+  const parts = plan.piece.parts ?? [];
+  return {
+    formula: "cured = sum over the parts of dry matter + water × (1 − share lost in cure)",
+    with: [
+      ...parts.map((part): Input => [
+        part.name,
+        `${g(part.fresh_g)} fresh`,
+        part.cured_g === null ? "" : `${g(part.cured_g)} cured`,
+      ]),
+      ["base, water lost in cure", of_formula("pour", "/water_lost_in_cure"), plan.pour.formula],
+      ...(plan.pipe
+        ? ([["topping, water lost in cure", of_formula("pipe", "/water_lost_in_cure"), plan.pipe.formula]] as Input[])
+        : []),
+      ["fresh", g(plan.piece.fresh_g)],
+      ["cured", plan.piece.cured_g === null ? "not known" : g(plan.piece.cured_g)],
+    ],
+  };
+}

@@ -1,0 +1,71 @@
+#include "web/renaming.h"
+
+#include "units/guarded_json.h"
+#include "units/user_error.h"
+
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <optional>
+#include <vector>
+
+namespace brimwright::web {
+
+using Json = nlohmann::ordered_json;
+namespace fs = std::filesystem;
+
+namespace {
+
+struct Move {
+  std::string from, to;
+  const moulds::Library& library;
+
+  std::optional<std::string> meant(const std::string& name, const std::string& file) const {
+    try {
+      return library.resolve(name, {file, ""});
+    } catch (const UserError&) {
+      return std::nullopt;
+    }
+  }
+
+  std::string renamed(const std::string& name) const {
+    const auto target = meant(name, from);
+    if (!target || meant(name, to) == target) return name;
+    std::vector<fs::path> roots = {fs::path(to).parent_path(), library.shipped};
+    roots.insert(roots.end(), library.folders.begin(), library.folders.end());
+    for (const fs::path& root : roots) {
+      std::error_code error;
+      const fs::path there = fs::canonical(root, error);
+      if (error) continue;
+      const std::string candidate = fs::path(*target).lexically_relative(there).string();
+      if (!candidate.empty() && !candidate.starts_with("..") && meant(candidate, to) == target)
+        return candidate;
+    }
+    return name;
+  }
+
+  void rename_in(Json& json) const {
+    if (json.is_array())
+      for (auto& element : json) rename_in(element);
+    if (!json.is_object()) return;
+    for (auto& [key, value] : json.items()) {
+      const bool names_file = key == "mould" || key == "formula" || key == "file";
+      if (names_file && value.is_string())
+        value = renamed(value.get<std::string>());
+      else
+        rename_in(value);
+    }
+  }
+};
+
+}  // namespace
+
+std::string named_from(const std::string& text, const std::string& from, const std::string& to,
+                       const moulds::Library& library) {
+  Json json = parsed_json(text, to);
+  if (json.is_object()) json.erase("$schema");
+  Move{from, to, library}.rename_in(json);
+  return json.dump(2) + "\n";
+}
+
+}  // namespace brimwright::web

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "moulds/library.h"
+
+#include <string>
+
+namespace brimwright::web {
+
+/// A document that stood in the file `from`, to be kept in `to`: the moulds, formulas and meshes it
+/// names (under "mould", "formula" and "file") are named so that they mean the same files there.
+///
+/// A name stays as it is where it does already. One that is found by no name from `to` stays too:
+/// planning will say so. "$schema" goes, because editors read it as a path.
+std::string named_from(const std::string& text, const std::string& from, const std::string& to,
+                       const moulds::Library& library);
+
+}  // namespace brimwright::web

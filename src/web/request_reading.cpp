@@ -1,0 +1,74 @@
+#include "web/request_reading.h"
+
+#include "units/printing.h"
+
+#include <utility>
+
+namespace brimwright::web {
+namespace {
+
+std::string word(const Fields& fields, const char* key) {
+  return fields.is_text(key) ? fields.text(key) : exact(fields.number(key));
+}
+
+std::optional<std::string> optional_word(const Fields& fields, const char* key) {
+  if (!fields.has(key) || fields.is_null(key)) return std::nullopt;
+  return word(fields, key);
+}
+
+std::optional<std::string> optional_document(const Fields& fields, const char* key) {
+  if (!fields.has(key) || fields.is_null(key)) return std::nullopt;
+  return fields.object(key).json();
+}
+
+bool flag(const Fields& fields, const char* key) { return fields.has(key) && fields.truth(key); }
+
+}  // namespace
+
+service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for) {
+  service::PlanRequest request;
+  request.text = optional_document(fields, "run");
+  request.sell = optional_word(fields, "sell");
+  request.file = path_for(fields.text("file"), request.text.has_value());
+  fields.refuse_unknown();
+  return request;
+}
+
+service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_for) {
+  service::GaugeRequest request;
+  request.text = optional_document(fields, "mould");
+  request.depths = fields.texts("depth");
+  using Word = std::optional<std::string> service::GaugeRequest::*;
+  using Asked = service::GaugeRequest;
+  for (const auto& [key, member] : {std::pair<const char*, Word>{"unit", &Asked::unit},
+                                    {"up", &Asked::up},
+                                    {"role", &Asked::role},
+                                    {"fit-volume", &Asked::fit_volume},
+                                    {"fit-mass", &Asked::fit_mass},
+                                    {"density", &Asked::density},
+                                    {"below-brim", &Asked::below_brim},
+                                    {"cast-wall", &Asked::cast_wall},
+                                    {"cast-base", &Asked::cast_base},
+                                    {"cast-density", &Asked::cast_density},
+                                    {"prop", &Asked::prop},
+                                    {"low-side", &Asked::low_side},
+                                    {"mark", &Asked::mark},
+                                    {"pour", &Asked::pour}})
+    request.*member = optional_word(fields, key);
+  request.on_board = flag(fields, "on-board");
+  request.fit_depth_only = flag(fields, "fit-depth-only");
+  request.cast_hung = flag(fields, "cast-hung");
+  request.file = path_for(fields.text("file"), request.text.has_value());
+  fields.refuse_unknown();
+  return request;
+}
+
+service::ListRequest list_request(const Fields& fields) {
+  service::ListRequest request;
+  request.what = fields.optional_text("what");
+  request.name = fields.optional_text("name");
+  fields.refuse_unknown();
+  return request;
+}
+
+}  // namespace brimwright::web

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "web/server.h"
+
+#include <iosfwd>
+
+namespace brimwright::web {
+
+/// `brimwright serve`: prints the address, opens it in a browser if wanted, serves until SIGINT,
+/// SIGTERM or SIGHUP. Gives the exit status. UserError where it cannot begin.
+int serve(const ServerSettings& settings, bool opens_browser, std::ostream& out);
+
+}  // namespace brimwright::web

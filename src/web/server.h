@@ -1,0 +1,93 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "web/http_listener.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace brimwright::web {
+
+struct ServerSettings {
+  moulds::Library library;
+  std::optional<std::string> run;  // the run to open; its folder is worked in
+  std::string folder = ".";        // worked in where no run is given
+  std::uint16_t port = 0;          // 0: a free one
+  Limits limits = {};
+};
+
+/// The page and what it asks, on 127.0.0.1.
+///
+/// Every request needs a Host of 127.0.0.1:PORT or localhost:PORT. The page's own files need no
+/// more. Whatever begins with /api/ also needs the header `X-Bench-Key: TOKEN`, no Origin but the
+/// address's own, and no Sec-Fetch-Site but same-origin. The token is new at each start and stands
+/// behind the # of the address, which browsers send to nobody.
+///
+/// JSON in, JSON out, 4 MiB at most. Where the input wants mending the answer is 422 and
+/// {"complaint": {"file", "field", "problem", "remedy", "line"}}; "line" is what the command line
+/// prints. All other refusals (400 to 417, 421, 431, 505, 507) and faults (500) have the same form.
+///
+///   GET  /  /page.js  /page.css ...   the page, gzipped
+///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
+///   "formulas",
+///                                     "meshes"}: [{"file", "name", "note", "shipped"}]
+///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file
+///   listed PUT  /api/run                     {"file", "version": VERSION | null for a new one,
+///   "text",
+///                                     "from": F, if it begins as a copy of a file elsewhere}
+///                                     -> {"file", "version", "text"}, or 409 and {"file",
+///                                     "version": V | null, "text", "complaint"} when it changed
+///   GET  /api/changed?file=F&version=V[&wait=S]
+///                                     {"file", "changed", "version": V | null}, at once when it
+///                                     has changed, after S (at most 20, else 20) seconds when it
+///                                     has not
+///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
+///                                     prints; with "run", of that document as though it stood
+///                                     there
+///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} -> what
+///                                     `gauge PATH --json` prints; see web/request_reading.h
+///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
+///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl", "plan": {...}},
+///                                     or {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
+///                                     file's bytes; of a plan, all but "picture" show the whole
+///                                     piece
+///   POST /api/mesh?name=cup.stl       the file's bytes, 200 MiB at most -> {"file": "upload:1",
+///                                     "name", "bytes"}; good as "file" for /api/gauge and
+///                                     /api/document until the server stops
+///   POST /api/keep                    {"upload": "upload:1", "as": "cup.stl"} -> {"file"}: puts it
+///                                     beside the runs; 409 if another file has the name
+///
+/// PATH is the file's whole path, links followed; the folder of uploads is left out of whatever is
+/// answered.
+///
+/// One thread reads and writes; two plan and gauge from what is known; one alone measures meshes
+/// and makes files, so that only it starts child processes and a long measurement holds nobody up
+/// who does not wait for one.
+class Server {
+ public:
+  /// Binds the port. UserError for a run or folder that is not there or a port that is taken.
+  explicit Server(const ServerSettings& settings);
+  ~Server();
+  Server(const Server&) = delete;
+  Server& operator=(const Server&) = delete;
+
+  std::uint16_t port() const;
+  const std::string& token() const;
+  std::string address() const;  ///< with the token: for the browser, not for a log
+
+  /// Serves until stop() or a signal. False if an answer was still being worked on when the grace
+  /// was over; the end of this object then waits for that work.
+  bool run();
+  void stop();  ///< from any thread
+  void stop_at_signals();
+  /// For an end that does not wait: removes what the page has sent.
+  void remove_uploads();
+
+ private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace brimwright::web

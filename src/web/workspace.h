@@ -1,0 +1,69 @@
+#pragma once
+
+#include "moulds/library.h"
+
+#include <mutex>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace brimwright::web {
+
+/// The folder the page works in, and what else it may read.
+///
+/// Names come from the page and are never trusted: what is read lies, links followed, in this
+/// folder, the shipped one or a library folder (moulds::Library); what is written lies in this
+/// folder.
+class Workspace {
+ public:
+  /// UserError if `folder` is not one.
+  Workspace(const std::string& folder, moulds::Library library);
+
+  const std::string& folder() const { return folder_; }
+
+  struct Document {
+    std::string text;
+    std::string version;
+    bool is_shipped = false;  // lies elsewhere, so it is saved as a copy
+  };
+  /// A JSON file that may be read. UserError for any other name, or more than 4 MiB.
+  Document document(const std::string& name) const;
+  /// The version of a file of this folder, or nothing while there is none.
+  std::optional<std::string> version(const std::string& name) const;
+
+  struct Saved {
+    bool is_saved;
+    std::optional<Document> present;  // what is in the file now
+  };
+  /// Writes `text` to a JSON file of this folder, whole or not at all, if the file still is the
+  /// `expected` version (none: not there yet). With `from`, the file it began as, the moulds,
+  /// formulas and meshes it names are named so that they are found from here.
+  ///
+  /// Two savings through this object never cross; another program could still write between the
+  /// look and the rename, some microseconds.
+  Saved save(const std::string& name, const std::optional<std::string>& expected,
+             const std::string& text, const std::optional<std::string>& from);
+
+  /// Puts a mesh file's bytes into this folder; false if another file has the name.
+  bool keep_mesh(const std::string& name, const std::string& source);
+
+  /// Where a file to plan or gauge lies; `may_be_new` if its text comes with the request.
+  std::string path_to_read(const std::string& name, bool may_be_new) const;
+
+  /// Which files there are, as JSON: {"folder", "open", "runs", "moulds", "formulas", "meshes"},
+  /// each file as {"file", "name", "shipped"} under the name it may be asked for by.
+  std::string files_json(const std::optional<std::string>& open) const;
+
+ private:
+  std::string path_to_write(const std::string& name) const;
+
+  std::string folder_;
+  moulds::Library library_;
+  std::mutex saving_;
+};
+
+/// A name for a file's content: equal contents have equal names, and different ones, as good as
+/// certainly, different names. No protection against contents made to collide.
+std::string version_of(std::string_view text);
+
+}  // namespace brimwright::web

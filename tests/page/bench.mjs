@@ -1,0 +1,132 @@
+// What the page's tests stand on: the real program in an empty folder, a real browser, and a few words.
+import { chromium } from "playwright-core";
+import assert from "node:assert/strict";
+import { execFileSync, spawn } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+const require = createRequire(import.meta.url);
+const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+export const [root, program] = process.argv.slice(2, 4);
+if (!program) throw new Error("node FILE.mjs SOURCE_FOLDER PROGRAM");
+const browser_path = process.env.CHROMIUM ?? "/usr/bin/chromium";
+
+export const tablet = { width: 768, height: 1024 };
+export const laptop = { width: 1366, height: 768 };
+
+const running = new Set();
+process.on("exit", () => running.forEach((one) => one.kill("SIGKILL")));
+
+/** The program serving an empty folder, or a given one again. */
+export class Serving {
+  constructor(folder = mkdtempSync(join(tmpdir(), "bench-")), ...words) {
+    this.folder = folder;
+    this.words = words;
+  }
+
+  async start(port) {
+    const words = ["serve", "--no-browser", ...(port ? ["--port", String(port)] : []), ...this.words];
+    this.process = spawn(program, words, { cwd: this.folder, stdio: ["ignore", "pipe", "inherit"] });
+    running.add(this.process);
+    const line = await new Promise((heard, failed) => {
+      this.process.stdout.once("data", (data) => heard(String(data)));
+      this.process.once("exit", (code) => failed(new Error(`the program ended with ${code}`)));
+    });
+    this.address = /http:\S+/.exec(line)[0];
+    this.port = Number(new URL(this.address).port);
+    return this;
+  }
+
+  async stop() {
+    const gone = new Promise((done) => this.process.once("exit", done));
+    this.process.kill("SIGTERM");
+    await gone;
+    running.delete(this.process);
+  }
+
+  async end() {
+    await this.stop();
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+
+  file(name) {
+    return JSON.parse(readFileSync(join(this.folder, name), "utf8"));
+  }
+
+  /** What the command line prints for a file of this folder. */
+  printed(...words) {
+    return JSON.parse(execFileSync(program, [...words, "--json"], { cwd: this.folder, encoding: "utf8" }));
+  }
+}
+
+export async function browser(...words) {
+  return chromium.launch({
+    executablePath: browser_path,
+    args: ["--no-sandbox", "--disable-dev-shm-usage", "--enable-unsafe-swiftshader", ...words],
+  });
+}
+
+/** A page that fails its test for anything said on the console, but for an answer that refuses. */
+export async function open(from, address, viewport = laptop) {
+  const context = await from.newContext({ viewport, acceptDownloads: true });
+  return open_in(context, address);
+}
+
+export async function open_in(context, address) {
+  const page = await context.newPage();
+  page.said = [];
+  page.on("console", (message) => {
+    const is_refusal = /status of (409|422)/.test(message.text());
+    if (message.type() === "error" && !is_refusal) page.said.push(message.text());
+    if (/Content Security Policy/i.test(message.text())) page.said.push(message.text());
+  });
+  page.on("pageerror", (error) => page.said.push(String(error.stack)));
+  await page.goto(address);
+  return page;
+}
+
+export function check_quiet(page) {
+  assert.deepEqual(page.said, [], "the console is not quiet");
+}
+
+/** The state of the page has no fault that axe knows of. */
+export async function check_access(page, state) {
+  await page.evaluate(axe); // through the debugger, which the page's own rules do not bind
+  const { violations } = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
+  const found = violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).slice(0, 3).join(" | ")}`);
+  assert.deepEqual(found, [], `${state}: axe found faults`);
+}
+
+/** Waits until the figures on the page are those of what was typed. */
+export async function settled(page) {
+  await page.waitForFunction(() => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"));
+}
+
+export async function saved(page) {
+  await page.waitForFunction(() => /^Saved in/.test(document.querySelector(".saving")?.textContent ?? ""));
+}
+
+/** A figure's first number, by what it is called. */
+export async function figure(page, label, within = "main") {
+  const line = page.locator(within).locator(".figure .line", { hasText: label }).first();
+  return Number.parseFloat((await line.locator(".value b").innerText()).replace(/[^\d.-]/g, ""));
+}
+
+export async function run(tests) {
+  let failed = 0;
+  for (const [sentence, test] of Object.entries(tests)) {
+    const start = Date.now();
+    try {
+      await test();
+      console.log(`ok   ${sentence} (${Date.now() - start} ms)`);
+    } catch (error) {
+      failed += 1;
+      console.log(`FAIL ${sentence}\n${error.stack}`);
+    }
+  }
+  // What a failed test left running must not hold up the rest.
+  if (failed) process.exit(1);
+}

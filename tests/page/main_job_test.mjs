@@ -1,0 +1,193 @@
+// The main job by clicks, from an empty folder; the figures are the command line's own.
+import assert from "node:assert/strict";
+import { browser, check_access, check_quiet, figure, laptop, open, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+
+const chromium = await browser();
+
+async function with_page(test, viewport = laptop) {
+  const serving = await new Serving().start();
+  const page = await open(chromium, serving.address, viewport);
+  try {
+    await settled(page);
+    await test(page, serving);
+    check_quiet(page);
+  } finally {
+    await page.context().close();
+    await serving.end();
+  }
+}
+
+const field = (page, label) => page.getByLabel(label, { exact: true });
+
+/** Every weight on the page is the one that the command line prints. */
+async function check_figures(page, plan) {
+  const shown = await page.locator(".figure .line").evaluateAll((lines) =>
+    lines.map((line) => [
+      [...line.querySelector(".name").childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join("").trim(),
+      Number.parseFloat(line.querySelector(".value b").textContent),
+    ]),
+  );
+  const has = (name, grams) =>
+    assert.ok(shown.some(([label, value]) => label === name && Math.abs(value - grams) < 1e-9), `${name} ${grams} is not shown`);
+  for (const batter of [plan.pour, plan.pipe].filter(Boolean)) for (const one of batter.ingredients) has(one.name, one.g);
+  has("Base to make", plan.pour.make_g);
+  if (plan.pipe) has("Topping to make", plan.pipe.make_g);
+  has("Pieces to make", plan.pieces.make);
+}
+
+await run({
+  "an empty folder opens on a shipped run with every figure of the command line": () =>
+    with_page(async (page, serving) => {
+      await check_figures(page, serving.printed("plan", `${root}/examples/spring_order.run.json`));
+      for (const lane of ["Pour", "Pipe", "Perch"]) await page.getByRole("heading", { name: lane, exact: true }).waitFor();
+      assert.match(await page.locator(".order").first().innerText(), /Pour to 6 mm .* below the brim, 68\.0 g/);
+      await check_access(page, "a shipped run");
+    }),
+
+  "the weights are the largest type, 28 px at least": () =>
+    with_page(async (page) => {
+      const sizes = await page.evaluate(() => {
+        const of = (nodes) => [...nodes].map((node) => Number.parseFloat(getComputedStyle(node).fontSize));
+        return { weights: of(document.querySelectorAll(".value.weigh b")), rest: of(document.querySelectorAll("main p, main input, main h2, main td, main small")) };
+      });
+      assert.ok(Math.min(...sizes.weights) >= 28);
+      assert.ok(Math.max(...sizes.rest) < Math.min(...sizes.weights));
+    }, tablet),
+
+  "on a tablet whatever is tapped is 14 mm high and wide, and nothing sticks out": () =>
+    with_page(async (page) => {
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
+          .map((node) => [node.outerHTML.slice(0, 80), node.getBoundingClientRect()])
+          .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9))
+          .map(([words]) => words),
+      );
+      assert.deepEqual(small, []);
+      assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), tablet.width);
+    }, tablet),
+
+  "typing changes every figure, and a copy of the example is saved": () =>
+    with_page(async (page, serving) => {
+      await field(page, "Pieces to sell").fill("30");
+      await field(page, "Below brim").fill("8 mm");
+      await settled(page);
+      await saved(page);
+      assert.equal(serving.file("spring_order.run.json").sell, 30);
+      assert.deepEqual(serving.file("spring_order.run.json").pour.line, { below_brim: "8 mm" });
+      await check_figures(page, serving.printed("plan", "spring_order.run.json"));
+    }),
+
+  "the line moves by button, by key, by drag and by number, half a millimetre true": () =>
+    with_page(async (page) => {
+      const line = field(page, "Below brim");
+      await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
+      assert.equal(await line.inputValue(), "7 mm");
+      const handle = page.getByRole("slider", { name: "Pour line below the brim" });
+      await handle.focus();
+      await page.keyboard.press("ArrowUp");
+      assert.equal(await line.inputValue(), "6 mm");
+      const box = await handle.boundingBox();
+      const drawing = await page.locator(".lane.pour svg").first().boundingBox();
+      await page.mouse.move(box.x + 20, box.y + 20);
+      await page.mouse.down();
+      await page.mouse.move(box.x + 20, box.y + 20 + drawing.height / 10);
+      await page.mouse.up();
+      assert.ok(Number.parseFloat(await line.inputValue()) > 8);
+      await line.fill("9");
+      await line.blur();
+      assert.equal(await line.inputValue(), "9 mm");
+      await settled(page);
+    }),
+
+  "what the program refuses stands beside its field, and old figures are struck through": () =>
+    with_page(async (page, serving) => {
+      const before = await figure(page, "Base to make");
+      await field(page, "Below brim").fill("6 mn");
+      const said = page.locator(".lane.pour .complaint");
+      await said.waitFor();
+      assert.match(await said.innerText(), /6 mn/);
+      assert.equal(await figure(page, "Base to make"), before);
+      assert.ok(await page.locator(".value.old").count());
+      assert.equal(await field(page, "Below brim").getAttribute("aria-invalid"), "true");
+      await check_access(page, "a refusal");
+      await field(page, "Below brim").fill("5 mm");
+      await settled(page);
+      await saved(page);
+      assert.equal(await figure(page, "Base to make"), serving.printed("plan", "spring_order.run.json").pour.make_g);
+    }),
+
+  "undo and redo take a thought back and bring it again": () =>
+    with_page(async (page) => {
+      const sell = field(page, "Pieces to sell");
+      await sell.fill("20");
+      await settled(page);
+      await page.getByRole("button", { name: "Undo" }).click();
+      await settled(page);
+      assert.equal(await sell.inputValue(), "46");
+      assert.equal(await figure(page, "Pieces to make"), 48);
+      await page.getByRole("button", { name: "Redo" }).click();
+      assert.equal(await sell.inputValue(), "20");
+    }),
+
+  "superfat is typed into a copy of the formula, and both files agree with the command line": () =>
+    with_page(async (page, serving) => {
+      await page.locator(".jug").first().getByLabel("Superfat aimed at").fill("8");
+      await settled(page);
+      await saved(page);
+      assert.equal(serving.file("meadow_base.formula.json").superfat, "8 %");
+      const plan = serving.printed("plan", "spring_order.run.json");
+      assert.equal(plan.pour.superfat_percent.aim, 8);
+      await check_figures(page, plan);
+    }),
+
+  "the headspace is answered with a picture": () =>
+    with_page(async (page, serving) => {
+      await page.getByRole("button", { name: "Half, 50 %" }).click();
+      await settled(page);
+      await saved(page);
+      const plan = serving.printed("plan", "spring_order.run.json");
+      assert.equal(await figure(page, "Topping to make"), plan.pipe.make_g);
+      assert.equal(serving.file("spring_order.run.json").pipe.fills_headspace, "50 %");
+    }),
+
+  "a figure opens its arithmetic in place, with what went into it and where it is from": () =>
+    with_page(async (page) => {
+      await page.locator(".figure button", { hasText: "NaOH" }).first().click();
+      const sum = page.locator(".sum").first();
+      assert.match(await sum.innerText(), /saponification value[\s\S]*2311\.0 g[\s\S]*Codex|CXS/);
+      const buttons = page.locator("main .figure button");
+      for (let i = 0; i < (await buttons.count()); i += 3) await buttons.nth(i).click();
+      await check_access(page, "open arithmetic");
+    }),
+
+  "ounces stand alone where they are chosen, and still say of what": () =>
+    with_page(async (page) => {
+      await page.getByRole("button", { name: "oz in" }).click();
+      assert.match(await page.locator(".order").first().innerText(), /1\/4 in below the brim, 2\.40 oz each/);
+      await check_access(page, "US units");
+    }),
+
+  "three taps lead from a mould of the catalogue to a run with its weights": () =>
+    with_page(async (page, serving) => {
+      await page.getByRole("button", { name: "Runs and moulds" }).click();
+      await check_access(page, "the start");
+      await page.getByRole("button", { name: /^Low bowl/ }).click();
+      await check_access(page, "the choice of a formula");
+      await page.getByRole("button", { name: /^Meadow base/ }).click();
+      await page.getByRole("heading", { name: "Low bowl", level: 1 }).waitFor();
+      await settled(page);
+      await check_figures(page, serving.printed("plan", "low_bowl.run.json"));
+      await check_access(page, "a run of pour alone");
+    }),
+
+  "the drawing and the solids are one tap each": () =>
+    with_page(async (page) => {
+      await page.getByRole("button", { name: "Cavity, STL" }).waitFor();
+      for (const [button, ending] of [["Drawing, true size", ".svg"], ["Filled cavity, GLB", ".glb"], ["Cavity, STL", ".stl"]]) {
+        const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).click()]);
+        assert.ok(download.suggestedFilename().endsWith(ending));
+        assert.equal(await download.failure(), null);
+      }
+    }),
+});
+await chromium.close();

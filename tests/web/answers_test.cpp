@@ -1,0 +1,247 @@
+#include "../moulds/scratch_folder.h"
+#include "client.h"
+#include "service/service.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+#include <zlib.h>
+
+#include <fstream>
+#include <future>
+#include <sstream>
+
+using namespace brimwright;
+using namespace brimwright::web;
+using namespace brimwright::web::test;
+using namespace std::chrono_literals;
+using Catch::Matchers::Contains;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+const std::string root = BRIMWRIGHT_SOURCE_DIR;
+
+/// What `brimwright ... --json` prints: the command line prints the service's document as it is.
+service::Reply printed(service::Request request) {
+  request.form = service::Form::json;
+  return service::answer(request, {root, {}});
+}
+
+service::PlanRequest plan_of(const std::string& file) {
+  service::PlanRequest request;
+  request.file = file;
+  return request;
+}
+
+service::GaugeRequest gauge_of(const std::string& file) {
+  service::GaugeRequest request;
+  request.file = file;
+  return request;
+}
+
+std::string file_text(const std::string& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+std::string unpacked(const std::string& gzipped) {
+  z_stream stream{};
+  REQUIRE(inflateInit2(&stream, 16 + 15) == Z_OK);
+  std::string plain(1 << 22, '\0'), packed = gzipped;
+  stream.next_in = reinterpret_cast<Bytef*>(packed.data());
+  stream.avail_in = static_cast<uInt>(packed.size());
+  stream.next_out = reinterpret_cast<Bytef*>(plain.data());
+  stream.avail_out = static_cast<uInt>(plain.size());
+  CHECK(inflate(&stream, Z_FINISH) == Z_STREAM_END);
+  plain.resize(stream.total_out);
+  inflateEnd(&stream);
+  return plain;
+}
+
+}  // namespace
+
+TEST_CASE("the page comes as it was bundled, under a strict policy", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  Client stranger(server.port());  // the page itself needs no key: it brings it
+  stranger.send("GET / HTTP/1.1\r\nHost: " + server.host() + "\r\n\r\n");
+  const Response page = stranger.receive();
+  CHECK(page.status == 200);
+  CHECK(page.fields.at("content-type") == "text/html; charset=utf-8");
+  CHECK(page.fields.at("content-encoding") == "gzip");
+  CHECK(unpacked(page.body) == file_text(root + "/src/web/page/bundle/index.html"));
+  CHECK(page.fields.at("content-security-policy") ==
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; "
+        "connect-src 'self'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'");
+  CHECK(page.fields.at("x-content-type-options") == "nosniff");
+  CHECK(page.fields.at("cache-control") == "no-store");
+  CHECK(page.fields.at("referrer-policy") == "no-referrer");
+  CHECK(page.fields.count("access-control-allow-origin") == 0);
+  const Response script = server.ask("GET", "/page.js");
+  CHECK(script.fields.at("content-type") == "text/javascript; charset=utf-8");
+  CHECK(unpacked(script.body) == file_text(root + "/src/web/page/bundle/page.js"));
+  CHECK(server.ask("GET", "/index.htm").status == 404);
+}
+
+TEST_CASE("the page is told what the command line prints, byte for byte", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  for (const std::string run : {"spring_order", "plain_bars", "tray_cups"}) {
+    const std::string name = "examples/" + run + ".run.json";
+    const Response answer = server.ask("POST", "/api/plan", Json{{"file", name}}.dump());
+    CHECK(answer.status == 200);
+    CHECK(answer.body == printed({plan_of(root + "/" + name)}).document);
+  }
+  const std::string spring = "examples/spring_order.run.json";
+  auto sixty = plan_of(root + "/" + spring);
+  sixty.sell = "60";
+  CHECK(server.ask("POST", "/api/plan", Json{{"file", spring}, {"sell", 60}}.dump()).body ==
+        printed({sixty}).document);
+
+  auto gauge = gauge_of(root + "/moulds/twisted_cup.json");
+  gauge.depths = {"10 mm", "1 in"};
+  gauge.fit_mass = "95 g";
+  gauge.density = "1.01 g/ml";
+  gauge.below_brim = "4 mm";
+  gauge.cast_wall = gauge.cast_base = "10 mm";
+  gauge.cast_hung = true;
+  gauge.prop = "12 deg";
+  gauge.mark = "18 mm";
+  CHECK(server
+            .ask("POST", "/api/gauge",
+                 R"({"file":"moulds/twisted_cup.json","depth":["10 mm","1 in"],"fit-mass":"95 g",
+                     "density":"1.01 g/ml","below-brim":"4 mm","cast-wall":"10 mm",
+                     "cast-base":"10 mm","cast-hung":true,"prop":"12 deg","mark":"18 mm"})")
+            .body == printed({gauge}).document);
+  CHECK(server.ask("POST", "/api/list", R"({"what":"fats","name":"coconut"})").body ==
+        printed({service::ListRequest{"fats", "coconut"}}).document);
+  CHECK(server.ask("POST", "/api/list", "{}").body == printed({service::ListRequest{}}).document);
+}
+
+TEST_CASE("what is typed is planned as though it were in the file already", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string name = "examples/spring_order.run.json";
+  Json run = Json::parse(file_text(root + "/" + name));
+  const std::string saved = server.ask("POST", "/api/plan", Json{{"file", name}}.dump()).body;
+  CHECK(server.ask("POST", "/api/plan", Json{{"file", name}, {"run", run}}.dump()).body == saved);
+  run["sell"] = 12;
+  const Response fewer = server.ask("POST", "/api/plan", Json{{"file", name}, {"run", run}}.dump());
+  CHECK(Json::parse(fewer.body)["pieces"]["sell"] == 12);
+
+  // A mould by its dimensions, and a run, neither of them saved yet.
+  const Json bar = {
+      {"schema", "brimwright.mould/1"},
+      {"name", "Bar"},
+      {"cavities", 1},
+      {"shape", {{"kind", "block"}, {"width", "50 mm"}, {"length", "80 mm"}, {"height", "25 mm"}}}};
+  const Response measured =
+      server.ask("POST", "/api/gauge", Json{{"file", "new bar.json"}, {"mould", bar}}.dump());
+  REQUIRE(measured.status == 200);
+  CHECK(Json::parse(measured.body)["pockets"][0]["brimful_ml"] == 100.0);  // 5 x 8 x 2.5 cm
+  Json plain = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
+  plain["pour"]["formula"] = "examples/meadow_base.formula.json";
+  CHECK(server.ask("POST", "/api/plan", Json{{"file", "new.run.json"}, {"run", plain}}.dump())
+            .status == 200);
+}
+
+TEST_CASE("a complaint has its parts and the command line's one line", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
+  run["scales"]["large"]["reads"] = "1";
+  const std::string name = "examples/plain_bars.run.json";
+  const Response refused =
+      server.ask("POST", "/api/plan", Json{{"file", name}, {"run", run}}.dump());
+  CHECK(refused.status == 422);
+  const Json said = Json::parse(refused.body)["complaint"];
+  CHECK(said["file"] == root + "/" + name);
+  CHECK(said["field"] == "/scales/large/reads");
+  auto same = plan_of(root + "/" + name);
+  same.text = run.dump();
+  CHECK(said["line"] == printed({same}).complaint);
+  CHECK_THAT(said["line"].get<std::string>(), Contains(said["problem"].get<std::string>()) &&
+                                                  Contains(said["remedy"].get<std::string>()));
+}
+
+TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string cup = "/moulds/twisted_cup.json";
+  const auto path = [&](const char* name) { return (folder.path() / name).string(); };
+  auto gauge = gauge_of(root + cup);
+  gauge.below_brim = "6 mm";
+  gauge.picture = path("cup.svg");
+  gauge.glb = path("cup.glb");
+  gauge.write = path("cup.stl");
+  REQUIRE(printed({gauge}).status == 0);
+  for (const auto& [kind, file, type] : {std::tuple{"picture", "cup.svg", "image/svg+xml"},
+                                         {"glb", "cup.glb", "model/gltf-binary"}}) {
+    const Response document =
+        server.ask("POST", "/api/document",
+                   Json{{"kind", kind},
+                        {"gauge", {{"file", "moulds/twisted_cup.json"}, {"below-brim", "6 mm"}}}}
+                       .dump());
+    CHECK(document.status == 200);
+    CHECK(document.fields.at("content-type") == type);
+    CHECK(document.body == file_text(path(file)));
+  }
+  const Response stl = server.ask("POST", "/api/document",
+                                  R"({"kind":"stl","gauge":{"file":"moulds/twisted_cup.json"}})");
+  CHECK(stl.body == file_text(path("cup.stl")));
+  const Response pour =
+      server.ask("POST", "/api/document",
+                 R"({"kind":"picture","plan":{"file":"examples/spring_order.run.json"}})");
+  CHECK_THAT(pour.body, Contains("<svg") && Contains("Rose"));
+  CHECK(server.ask("POST", "/api/document", R"({"kind":"glb","plan":{"file":"x"}})").status == 422);
+  CHECK(server.ask("POST", "/api/document", R"({"kind":"picture"})").status == 422);
+}
+
+TEST_CASE("a connection answers several requests, in their order, as each asks for", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  Client client(server.port());
+  const auto plan = [&](int sell) {
+    const std::string body = Json{{"file", "examples/plain_bars.run.json"}, {"sell", sell}}.dump();
+    return server.head("POST", "/api/plan") + "Content-Length: " + std::to_string(body.size()) +
+           "\r\n\r\n" + body;
+  };
+  client.send(plan(5) + plan(6) + "GET / HTTP/1.1\r\nHost: " + server.host() + "\r\n\r\n" +
+              plan(7));
+  CHECK(Json::parse(client.receive().body)["pieces"]["sell"] == 5);
+  CHECK(Json::parse(client.receive().body)["pieces"]["sell"] == 6);
+  CHECK(client.receive().fields.at("content-type") == "text/html; charset=utf-8");
+  CHECK(Json::parse(client.receive().body)["pieces"]["sell"] == 7);
+  CHECK(client.is_closed_within(3s));  // idle
+
+  Client old(server.port());
+  old.send("GET / HTTP/1.0\r\nHost: " + server.host() + "\r\n\r\n");
+  CHECK(old.receive().status == 200);
+  CHECK(old.is_closed_within(1s));
+  Client nameless(server.port());
+  nameless.send("GET / HTTP/1.0\r\n\r\n");
+  CHECK(nameless.receive().status == 421);
+
+  Client polite(server.port());  // asks before it sends, as curl does with long bodies
+  polite.send(server.head("POST", "/api/list") +
+              "Expect: 100-continue\r\nContent-Length: 2\r\n\r\n");
+  CHECK(polite.receive().status == 100);
+  polite.send("{}");
+  CHECK(polite.receive().status == 200);
+}
+
+TEST_CASE("two tabs get the same answers at the same time", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string spring = R"({"file":"examples/spring_order.run.json"})";
+  const std::string expected = server.ask("POST", "/api/plan", spring).body;
+  const auto tab = [&] {
+    int same = 0;
+    for (int i = 0; i < 50; ++i) same += server.ask("POST", "/api/plan", spring).body == expected;
+    return same;
+  };
+  auto first = std::async(std::launch::async, tab), second = std::async(std::launch::async, tab);
+  CHECK(first.get() == 50);
+  CHECK(second.get() == 50);
+}

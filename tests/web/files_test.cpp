@@ -1,0 +1,183 @@
+#include "../moulds/scratch_folder.h"
+#include "client.h"
+#include "web/workspace.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <future>
+#include <sstream>
+
+using namespace brimwright;
+using namespace brimwright::web;
+using namespace brimwright::web::test;
+using namespace std::chrono_literals;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+const std::string root = BRIMWRIGHT_SOURCE_DIR;
+
+std::string file_text(const std::filesystem::path& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+/// The entry of a list whose file has that name; null if none has.
+Json entry(const Json& list, const std::string& file) {
+  const auto at = std::find_if(list.begin(), list.end(),
+                               [&](const Json& each) { return each["file"] == file; });
+  return at == list.end() ? Json() : *at;
+}
+
+Response put(RunningServer& server, const std::string& file, const Json& version,
+             const std::string& text) {
+  return server.ask("PUT", "/api/run",
+                    Json{{"file", file}, {"version", version}, {"text", text}}.dump());
+}
+
+}  // namespace
+
+TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[web][files]") {
+  const ScratchFolder folder;
+  folder.write("may.run.json", R"({"schema":"brimwright.run/1","name":"May"})");
+  folder.write("moulds/cup.json", R"({"schema":"brimwright.mould/1","name":"Cup"})");
+  folder.write("half.json", "{ \"schema\": ");
+  folder.write("other.json", R"({"a":1})");
+  folder.write(".hidden.run.json", R"({"schema":"brimwright.run/1","name":"Hidden"})");
+  folder.write("piece.STL", "x");
+  auto settings = settings_in("");
+  settings.run = (folder.path() / "may.run.json").string();
+  RunningServer server(settings);
+  const Json files = Json::parse(server.ask("GET", "/api/files").body);
+  CHECK(files["folder"] == folder.path().string());
+  CHECK(files["open"] == "may.run.json");
+  CHECK(entry(files["runs"], "may.run.json")["shipped"] == false);
+  CHECK(entry(files["runs"], "may.run.json")["name"] == "May");
+  CHECK(entry(files["runs"], ".hidden.run.json").is_null());
+  CHECK(entry(files["runs"], "examples/spring_order.run.json")["shipped"] == true);
+  CHECK(entry(files["moulds"], "moulds/cup.json")["shipped"] == false);
+  CHECK(entry(files["moulds"], "moulds/low_bowl.json")["shipped"] == true);
+  CHECK(entry(files["formulas"], "examples/meadow_base.formula.json")["shipped"] == true);
+  CHECK(entry(files["meshes"], "piece.STL")["shipped"] == false);
+  for (const char* kind : {"runs", "moulds", "formulas"})
+    for (const Json& each : files[kind])  // each may be read by the name listed
+      CHECK(server.ask("GET", "/api/run?file=" + each["file"].get<std::string>()).status == 200);
+}
+
+TEST_CASE("a run is saved over the version it was made from, and over no other", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string first = "{\n  \"schema\": \"brimwright.run/1\"\n}\n",
+                    second = R"({"name":"b"})";
+  const Response made = put(server, "may.run.json", nullptr, first);
+  REQUIRE(made.status == 200);
+  CHECK(file_text(folder.path() / "may.run.json") == first);  // her own layout, byte for byte
+  const Json version = Json::parse(made.body)["version"];
+  CHECK(Json::parse(server.ask("GET", "/api/run?file=may.run.json").body)["version"] == version);
+  CHECK(put(server, "may.run.json", nullptr, second).status == 409);  // it is there by now
+
+  folder.write("may.run.json", R"({"name":"from an editor"})");
+  const Response refused = put(server, "may.run.json", version, second);
+  CHECK(refused.status == 409);
+  const Json present = Json::parse(refused.body);
+  CHECK(present["text"] == R"({"name":"from an editor"})");
+  CHECK(present["complaint"]["line"].is_string());
+  CHECK(file_text(folder.path() / "may.run.json") == R"({"name":"from an editor"})");
+  CHECK(put(server, "may.run.json", present["version"], second).status == 200);
+  CHECK(file_text(folder.path() / "may.run.json") == second);
+
+  std::filesystem::remove(folder.path() / "may.run.json");
+  CHECK(put(server, "may.run.json", present["version"], second).status == 409);
+  CHECK(put(server, "bad.json", nullptr, "{").status == 422);
+  CHECK(!std::filesystem::exists(folder.path() / "bad.json"));
+}
+
+TEST_CASE("of two tabs that save over the same version, one is told", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  Json version = Json::parse(put(server, "may.run.json", nullptr, "{}").body)["version"];
+  for (int round = 0; round < 20; ++round) {
+    const auto save = [&](const char* who) {
+      return put(server, "may.run.json", version,
+                 Json{{"name", who + std::to_string(round)}}.dump());
+    };
+    auto a = std::async(std::launch::async, save, "a"),
+         b = std::async(std::launch::async, save, "b");
+    const Response one = a.get(), other = b.get();
+    CHECK(std::min(one.status, other.status) == 200);
+    CHECK(std::max(one.status, other.status) == 409);
+    version = Json::parse((one.status == 200 ? one : other).body)["version"];
+  }
+}
+
+TEST_CASE("a shipped run saved under a name of her own plans the same", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string spring = "examples/spring_order.run.json";
+  const std::string before = file_text(root + "/" + spring);
+  const Response saved = server.ask("PUT", "/api/run",
+                                    Json{{"file", "spring_order.run.json"},
+                                         {"version", nullptr},
+                                         {"text", before},
+                                         {"from", spring}}
+                                        .dump());
+  REQUIRE(saved.status == 200);
+  CHECK(file_text(root + "/" + spring) == before);
+  CHECK(file_text(folder.path() / "spring_order.run.json") ==
+        Json::parse(saved.body)["text"].get<std::string>());
+  Json shipped = Json::parse(server.ask("POST", "/api/plan", Json{{"file", spring}}.dump()).body);
+  Json own =
+      Json::parse(server.ask("POST", "/api/plan", R"({"file":"spring_order.run.json"})").body);
+  CHECK(own.erase("source") == 1);
+  shipped.erase("source");
+  CHECK(own == shipped);
+}
+
+TEST_CASE("the page hears of a change underneath", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string version =
+      Json::parse(put(server, "may.run.json", nullptr, "{}").body)["version"];
+  const std::string asks = "/api/changed?file=may.run.json&version=" + version;
+  const Json same = Json::parse(server.ask("GET", asks + "&wait=0").body);
+  CHECK(same["changed"] == false);
+  CHECK(same["version"] == version);
+
+  auto waiting = std::async(std::launch::async, [&] { return server.ask("GET", asks); });
+  CHECK(waiting.wait_for(500ms) == std::future_status::timeout);
+  folder.write("may.run.json", R"({"name":"from an editor"})");
+  REQUIRE(waiting.wait_for(3s) == std::future_status::ready);
+  const Json changed = Json::parse(waiting.get().body);
+  CHECK(changed["changed"] == true);
+  CHECK(changed["version"] == version_of(R"({"name":"from an editor"})"));
+
+  std::filesystem::remove(folder.path() / "may.run.json");
+  CHECK(Json::parse(server.ask("GET", asks).body)["version"].is_null());
+  CHECK(server.ask("GET", asks + "&wait=soon").status == 422);
+  CHECK(server.ask("GET", "/api/changed?file=../x.json&version=").status == 422);
+}
+
+TEST_CASE("who waits for a change is answered when the server stops", "[web][files]") {
+  const ScratchFolder folder;
+  auto server = std::make_unique<RunningServer>(settings_in(folder.path().string()));
+  const std::string version =
+      Json::parse(put(*server, "may.run.json", nullptr, "{}").body)["version"];
+  Client client(server->port());
+  client.send(server->head("GET", "/api/changed?file=may.run.json&version=" + version) + "\r\n");
+  std::this_thread::sleep_for(100ms);
+  const auto start = std::chrono::steady_clock::now();
+  server.reset();
+  CHECK(std::chrono::steady_clock::now() - start < 2500ms);
+  CHECK(client.receive().status == 200);
+}
+
+TEST_CASE("contents that differ have different versions", "[web][files]") {
+  CHECK(version_of("") == "cbf29ce484222325-0");   // FNV-1a's offset basis (draft-eastlake-fnv)
+  CHECK(version_of("a") == "af63dc4c8601ec8c-1");  // its published test vector
+  CHECK(version_of("{\"sell\": 46}") != version_of("{\"sell\": 64}"));
+}

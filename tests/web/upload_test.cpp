@@ -1,0 +1,143 @@
+#include "../moulds/scratch_folder.h"
+#include "client.h"
+#include "service/service.h"
+#include "web/uploads.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+#include <sys/stat.h>
+
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+using namespace brimwright;
+using namespace brimwright::web;
+using namespace brimwright::web::test;
+using namespace std::chrono_literals;
+using Catch::Matchers::Contains;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path root = BRIMWRIGHT_SOURCE_DIR;
+
+std::string file_text(const fs::path& path) {
+  std::ostringstream text;
+  text << std::ifstream(path, std::ios::binary).rdbuf();
+  return text.str();
+}
+
+/// TMPDIR for one test, so that what is left behind can be seen.
+class TemporaryPlace {
+ public:
+  explicit TemporaryPlace(const fs::path& folder) { ::setenv("TMPDIR", folder.c_str(), 1); }
+  ~TemporaryPlace() { ::unsetenv("TMPDIR"); }
+  TemporaryPlace(const TemporaryPlace&) = delete;
+  TemporaryPlace& operator=(const TemporaryPlace&) = delete;
+};
+
+}  // namespace
+
+TEST_CASE("a dropped mesh is measured as the command line measures it", "[web][upload]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string bytes = file_text(root / "meshes/six_pocket_tray.stl");
+  const Json sent =
+      Json::parse(server.ask("POST", "/api/mesh?name=..%2Fmy%20tray.stl", bytes).body);
+  CHECK(sent["name"] == "my_tray.stl");
+  CHECK(sent["bytes"] == bytes.size());
+
+  const Response unsaid = server.ask("POST", "/api/gauge", Json{{"file", sent["file"]}}.dump());
+  CHECK(unsaid.status == 422);
+  CHECK(Json::parse(unsaid.body)["complaint"]["file"] == "my_tray.stl");
+  CHECK_THAT(unsaid.body, Contains("mm") && Contains("cm") && Contains(" in"));
+
+  const Response measured =
+      server.ask("POST", "/api/gauge", Json{{"file", sent["file"]}, {"unit", "mm"}}.dump());
+  service::GaugeRequest same;
+  same.file = (root / "meshes/six_pocket_tray.stl").string();
+  same.unit = "mm";
+  Json expected =
+      Json::parse(service::answer({same, service::Form::json}, {root.string(), {}}).document);
+  Json found = Json::parse(measured.body);
+  CHECK(found["source"] == "my_tray.stl");  // nothing of the folder it lies in
+  for (const char* named : {"source", "name"}) {
+    found.erase(named);
+    expected.erase(named);
+  }
+  CHECK(found == expected);
+}
+
+TEST_CASE("a mesh that is broken, of no known kind or too large is refused in words",
+          "[web][upload]") {
+  const ScratchFolder folder, place;
+  const TemporaryPlace temporary(place.path());
+  {
+    RunningServer server(settings_in(folder.path().string()));
+    for (const char* name : {"", "cup", "cup.exe", ".stl", "cup.stl%0a.sh"})
+      CHECK(server.ask("POST", std::string("/api/mesh?name=") + name, "x").status == 422);
+    CHECK(server.ask("POST", "/api/mesh", "x").status == 422);
+    const Json sent = Json::parse(server.ask("POST", "/api/mesh?name=cup.stl", "no mesh").body);
+    const Response broken =
+        server.ask("POST", "/api/gauge", Json{{"file", sent["file"]}, {"unit", "mm"}}.dump());
+    CHECK(broken.status == 422);
+    CHECK_THAT(broken.body, Contains("cup.stl: ") && !Contains(place.path().string()));
+    CHECK(server.ask("POST", "/api/gauge", R"({"file":"upload:99","unit":"mm"})").status == 422);
+
+    Client large(server.port());
+    large.send(server.head("POST", "/api/mesh?name=cup.stl") +
+               "Content-Length: " + std::to_string((200 << 20) + 1) + "\r\n\r\n");
+    CHECK(large.receive().status == 413);
+
+    Client gone(server.port());  // half a file is no file
+    gone.send(server.head("POST", "/api/mesh?name=half.stl") + "Content-Length: 1000\r\n\r\nhalf");
+    CHECK(gone.is_closed_within(2s));
+    const fs::path kept = fs::directory_iterator(place.path())->path();
+    struct stat facts {};
+    REQUIRE(::stat(kept.c_str(), &facts) == 0);
+    CHECK((facts.st_mode & 0777) == 0700);
+    const auto files = [&] {
+      return std::distance(fs::directory_iterator(kept), fs::directory_iterator());
+    };
+    const auto end = std::chrono::steady_clock::now() + 2s;  // the socket goes first, then the file
+    while (files() > 1 && std::chrono::steady_clock::now() < end) std::this_thread::sleep_for(5ms);
+    CHECK(files() == 1);
+  }
+  CHECK(fs::is_empty(place.path()));  // gone with the server
+}
+
+TEST_CASE("the oldest uploads go when all together are too large", "[web][upload]") {
+  Uploads uploads(100);
+  std::vector<std::string> ids;
+  for (int i = 0; i < 3; ++i) {
+    const auto file = uploads.incoming("cup.stl");
+    std::ofstream(file->path()) << std::string(40, 'x');
+    ids.push_back(uploads.keep(file));
+  }
+  CHECK_THROWS_AS(uploads.path_of(ids[0]), UserError);
+  CHECK(fs::exists(uploads.path_of(ids[1])));
+  CHECK(fs::exists(uploads.path_of(ids[2])));
+  CHECK(std::distance(fs::directory_iterator(uploads.folder()), fs::directory_iterator()) == 2);
+}
+
+TEST_CASE("a dropped mesh is put beside the runs, over nothing", "[web][upload]") {
+  const ScratchFolder folder;
+  folder.write("other.stl", "another");
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string bytes = file_text(root / "meshes/twisted_cup.stl");
+  const Json sent = Json::parse(server.ask("POST", "/api/mesh?name=cup.stl", bytes).body);
+  const auto keep = [&](const char* name) {
+    return server.ask("POST", "/api/keep", Json{{"upload", sent["file"]}, {"as", name}}.dump())
+        .status;
+  };
+  CHECK(keep("cup.stl") == 200);
+  CHECK(file_text(folder.path() / "cup.stl") == bytes);
+  CHECK(keep("cup.stl") == 200);  // the same once more
+  CHECK(keep("other.stl") == 409);
+  CHECK(file_text(folder.path() / "other.stl") == "another");
+  for (const char* name : {"../cup.stl", "/tmp/cup.stl", "cup.json", ".cup.stl", ""})
+    CHECK(keep(name) == 422);
+}
