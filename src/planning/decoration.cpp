@@ -39,7 +39,7 @@ std::int64_t tray_fills_for(const Decoration& decoration, std::int64_t cavity_fi
 
 std::string made_in(const Decoration& decoration) {
   if (const auto* cast = std::get_if<InMould>(&decoration.made)) return cast->mould.name;
-  return std::holds_alternative<Rod>(decoration.made) ? "rods" : "";
+  return "";
 }
 
 }  // namespace

@@ -139,8 +139,8 @@ struct PerchFit {
 };
 
 struct PerchTally {
-  std::string name, material, mould;
-  std::int64_t casts = 0;  // decorations, spares included
+  std::string name, material, mould;  // no mould for a rod or a drizzle
+  std::int64_t casts = 0;             // decorations, spares included
   std::int64_t cavity_fills = 0;
   std::int64_t tray_fills = 0;  // times all trays owned are filled
   Volume volume_each;           // of one decoration

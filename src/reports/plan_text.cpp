@@ -258,6 +258,23 @@ std::string one_more_lines(const planning::CutTally& cut) {
   return text;
 }
 
+/// What of each layer a bar has: one figure where all bars have the same.
+std::string layers_of_bars(const planning::Plan& plan) {
+  const auto& bars = plan.cut->bars;
+  std::string text;
+  for (std::size_t i = 0; i < plan.pour.layers.size(); ++i) {
+    Volume least = bars.front().layers[i], most = least;
+    for (const auto& bar : bars) {
+      least = std::min(least, bar.layers[i]);
+      most = std::max(most, bar.layers[i]);
+    }
+    const bool all_alike = most - least < 0.05 * millilitre;
+    text += (text.empty() ? "" : ", ") + plan.pour.layers[i].name + " " + ml(least) +
+            (all_alike ? "" : " to " + ml(most));
+  }
+  return text.empty() ? "" : line("A bar has " + text + ".");
+}
+
 std::string cut_text(const planning::Plan& plan) {
   if (!plan.cut) return "";
   const auto& cut = *plan.cut;
@@ -274,6 +291,7 @@ std::string cut_text(const planning::Plan& plan) {
   text += line("Of a loaf " + grams(cut.offcuts * density) + " are offcuts, " +
                grams(cut.kerf * density) + " go in the cuts and " + grams(cut.planing * density) +
                " are planed off.");
+  text += layers_of_bars(plan);
   if (cut.other_way)
     text +=
         line("With the bars the other way round it gives " + std::to_string(*cut.other_way) + ".");

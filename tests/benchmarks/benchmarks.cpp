@@ -87,6 +87,42 @@ fs::path run_with_mesh(const fs::path& folder, std::size_t facets) {
   return folder / "dome.run.json";
 }
 
+/// The same pour with a swept topping of about 20 thousand facets and three buried balls of 10
+/// thousand each, set at given places; and a bowl in which places for twelve are searched.
+fs::path decorated_run(const fs::path& folder) {
+  const fs::path examples = fs::path(BRIMWRIGHT_SOURCE_DIR) / "examples";
+  int round = 32;
+  const moulds::Ball ball{12 * millimetre};
+  while (moulds::solid_of(ball, round).triangles.size() < 10'000) ++round;
+  const auto mesh = moulds::solid_of(ball, round);
+  std::printf("embeds of %zu facets\n", mesh.triangles.size());
+  write_stl(mesh, folder / "ball.stl");
+  std::ofstream(folder / "ball.json")
+      << R"({"schema": "brimwright.mould/1", "name": "Ball", "cavities": 12, "owned": 1,
+             "mesh": {"file": "ball.stl", "unit": "mm", "role": "cavity", "up": "+z"}})";
+  fs::copy(examples / "cloud_topping.formula.json", folder);
+  std::ifstream plain(folder / "dome.run.json");
+  std::string text((std::istreambuf_iterator<char>(plain)), {});
+  text.replace(text.find("\"losses\""), 8, R"("pipe": {"formula": "cloud_topping.formula.json",
+      "beads": {"tip": "fine star 12 x 16 mm", "swell": 1, "moves": [
+        {"move": "spiral", "turns": 3, "start_radius": "14 mm", "end_radius": "2 mm", "rise": "40 mm"},
+        {"move": "shells", "count": 8, "circle_radius": "10 mm", "length": "14 mm", "at_height": "20 mm"}]},
+      "fills_headspace": "100 %", "whip": {"holds": "120 ml", "net": "78 g"}},
+    "perch": [{"name": "Ball", "material": "clear base", "mould": "ball.json",
+      "fill": {"below_brim": "0 mm"}, "made_of": "one cast", "per_piece": 3, "density": "1.03 g/ml",
+      "spares": "0 %", "melt_loss": "0 %", "jug_film": "0 g",
+      "buried": {"cover": "3 mm", "set": "before the pour", "places": [
+        {"x": "-10 mm", "y": "0 mm", "height": "15 mm"}, {"x": "10 mm", "y": "6 mm", "height": "15 mm"},
+        {"x": "5 mm", "y": "-13 mm", "height": "15 mm"}]}}],
+    "dust": [{"name": "mica", "on_surface": "1 mg/cm2", "covered": "50 %", "lands": "50 %"}],
+    "losses")");
+  const std::string losses = "\"test_piece\": \"0 g\" }";
+  text.replace(text.find(losses), losses.size(),
+               losses + R"(, "pipe": {"bag": "30 g", "bowl_and_whisk": "20 g"})");
+  std::ofstream(folder / "decorated.run.json") << text;
+  return folder / "decorated.run.json";
+}
+
 }  // namespace
 
 int main() {
@@ -104,13 +140,18 @@ int main() {
       {"plan, parametric mould", {"plan", examples + "plain_bars.run.json"}, {}},
       {"plan, shipped order with a mesh", {"plan", examples + "spring_order.run.json"}, {}},
       {"plan, mesh of 100 thousand facets", {"plan", run_with_mesh(folder, 100'000).string()}, {}},
-      {"list moulds (measures all)", {"list", "moulds"}, {}}};
+      {"list moulds (measures all)", {"list", "moulds"}, {}},
+      {"plan, whole piece, 100 thousand facets", {"plan", decorated_run(folder).string()}, {}},
+      {"gauge, places for embeds in that dome",
+       {"gauge", (folder / "dome.json").string(), "--embed", "ball.json", "--cover", "2 mm",
+        "--library", folder.string()},
+       {}}};
   for (int round = 0; round < 21; ++round)
     for (auto& c : cases) c.times.push_back(milliseconds_of(c.words));
-  std::printf("%-36s %10s %10s\n", "median of 21", "ms", "worst");
+  std::printf("%-40s %10s %10s\n", "median of 21", "ms", "worst");
   for (auto& c : cases) {
     std::sort(c.times.begin(), c.times.end());
-    std::printf("%-36s %10.1f %10.1f\n", c.name.c_str(), c.times[c.times.size() / 2],
+    std::printf("%-40s %10.1f %10.1f\n", c.name.c_str(), c.times[c.times.size() / 2],
                 c.times.back());
   }
   fs::remove_all(folder);
