@@ -41,7 +41,7 @@ document.addEventListener("visibilitychange", () => {
 
 begin().catch((error: unknown) => {
   state.fault =
-    error instanceof Refused && error.status === 403
+    error instanceof Refused && [401, 403].includes(error.status)
       ? "This address is from an earlier start. Open the address that brimwright printed this time."
       : error instanceof Error
         ? error.message
