@@ -77,6 +77,19 @@ await run({
     await ended(at);
   },
 
+  "a run that is no JSON any more does not stand in the way of the others": async () => {
+    const at = await begun();
+    await sell(at.page).fill("24");
+    await saved(at.page);
+    await at.page.goto("about:blank");
+    writeFileSync(join(at.serving.folder, "spring_order.run.json"), "{ half a run");
+    await at.page.goto(at.serving.address);
+    await settled(at.page);
+    assert.equal(await sell(at.page).inputValue(), "46"); // the example again
+    check_quiet(at.page);
+    await ended(at);
+  },
+
   "two tabs on one run do not write over each other": async () => {
     const at = await begun();
     await sell(at.page).fill("24");

@@ -12,7 +12,14 @@ const shown_first = "examples/spring_order.run.json";
 
 export async function begin(): Promise<void> {
   state.files = await get<Files>("/api/files");
-  await open_run(first_run(state.files));
+  try {
+    await open_run(first_run(state.files));
+  } catch (error) {
+    // A run that cannot be read must not stand in the way of all others.
+    state.fault = error instanceof Refused ? error.message : `The run opened last is no run any more: ${String(error)}`;
+    state.view = "start";
+    localStorage.removeItem("run");
+  }
   // The figures stand; now what only helps to explain them.
   const [fats, moulds] = await Promise.all([
     post<{ fats: Fat[] }>("/api/list", { what: "fats" }),
@@ -43,7 +50,7 @@ export async function open_run(file: string): Promise<void> {
   take_saved(run);
   Object.assign(state, {
     view: "run", file, run, version: kept.version, shipped: kept.shipped ?? false, formulas: {}, past: [], future: [],
-    plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
+    fault: undefined, plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
     saving: kept.shipped ? { is: "shipped" } : { is: "saved" },
   });
   localStorage.setItem("run", file);
