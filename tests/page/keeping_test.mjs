@@ -1,6 +1,6 @@
 // Nothing typed is lost: by a reload, a sleep, a restart of the program, or another hand in the file.
 import assert from "node:assert/strict";
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { browser, check_access, check_quiet, open, open_in, run, saved, Serving, settled } from "./bench.mjs";
 
@@ -56,7 +56,11 @@ await run({
     await sell(at.page).fill("24");
     await saved(at.page);
     const path = join(at.serving.folder, "spring_order.run.json");
-    const theirs = () => writeFileSync(path, readFileSync(path, "utf8").replace(/"sell": \d+/, '"sell": 50'));
+    // Whole or not at all, as editors write.
+    const theirs = () => {
+      writeFileSync(`${path}.new`, readFileSync(path, "utf8").replace(/"sell": \d+/, '"sell": 50'));
+      renameSync(`${path}.new`, path);
+    };
     theirs();
     await at.page.getByRole("heading", { name: /changed underneath/ }).waitFor();
     await check_access(at.page, "a file changed underneath");
@@ -69,6 +73,19 @@ await run({
     await at.page.getByRole("button", { name: "Keep what is on this page" }).click();
     await saved(at.page);
     assert.equal(at.serving.file("spring_order.run.json").sell, 25);
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "a run that is no JSON any more does not stand in the way of the others": async () => {
+    const at = await begun();
+    await sell(at.page).fill("24");
+    await saved(at.page);
+    await at.page.goto("about:blank");
+    writeFileSync(join(at.serving.folder, "spring_order.run.json"), "{ half a run");
+    await at.page.goto(at.serving.address);
+    await settled(at.page);
+    assert.equal(await sell(at.page).inputValue(), "46"); // the example again
     check_quiet(at.page);
     await ended(at);
   },

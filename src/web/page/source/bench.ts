@@ -1,7 +1,7 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
 import { edit_run, redo, undo } from "./editing";
-import { field, file_choice } from "./field";
+import { field, file_choice, wanting_field } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
 import { both, length, volume, type Units } from "./numbers";
@@ -117,7 +117,8 @@ function complaint(): TemplateResult {
   const said = state.complaint;
   return html`<div class="complaints" role="status">
     ${said
-      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${said.problem}; ${said.remedy}</p>`
+      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${said.problem}; ${said.remedy}</p>
+          ${wanting_field() && document.activeElement !== wanting_field() ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing}`
       : nothing}
   </div>`;
 }

@@ -34,6 +34,18 @@ export function complaint_at(of: "run" | Slot, pointer: string): string | undefi
   return is_of ? `${complaint.problem}; ${complaint.remedy}` : undefined;
 }
 
+/** The field on the page that the program's complaint is about, or about a part of. */
+export function wanting_field(): HTMLElement | undefined {
+  const complaint = state.complaint;
+  if (!complaint) return undefined;
+  for (const of of ["run", "pour", "pipe"] as const)
+    for (let pointer = complaint.field; pointer; pointer = pointer.slice(0, pointer.lastIndexOf("/"))) {
+      const found = complaint_at(of, pointer) && document.getElementById(id_of(of, pointer));
+      if (found) return found;
+    }
+  return undefined;
+}
+
 export function set_value(of: "run" | Slot, pointer: string, value: Json | undefined): void {
   if (of === "run") edit(pointer, value);
   else edit_formula(of, pointer, value);

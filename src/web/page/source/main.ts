@@ -17,7 +17,7 @@ function page() {
     <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>To the figures</button>
     ${head(open_start)}
     <main id="main" tabindex="-1">
-      ${state.fault ? html`<h1>Brimwright</h1><p class="alarm" role="alert">${state.fault}</p>` : nothing}
+      ${state.fault ? html`${state.view === "start" ? nothing : html`<h1>Brimwright</h1>`}<p class="alarm" role="alert">${state.fault}</p>` : nothing}
       ${state.view === "run" ? bench() : state.view === "start" ? start() : state.fault ? nothing : html`<h1>Brimwright</h1><p>Reading the runs of this folder ...</p>`}
     </main>
     <p class="unseen" role="status">${state.said}</p>`;
@@ -41,7 +41,7 @@ document.addEventListener("visibilitychange", () => {
 
 begin().catch((error: unknown) => {
   state.fault =
-    error instanceof Refused && error.status === 403
+    error instanceof Refused && [401, 403].includes(error.status)
       ? "This address is from an earlier start. Open the address that brimwright printed this time."
       : error instanceof Error
         ? error.message

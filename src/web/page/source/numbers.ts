@@ -60,6 +60,10 @@ export const first = ([one]: Shown): string => one;
 
 export const both = ([first, second]: Shown): string => (second ? `${first} (${second})` : first);
 
+export function warmth(units: Units, celsius: number): Shown {
+  return chosen(units, `${plain(celsius, 0)} °C`, `${plain(celsius * 1.8 + 32, 0)} °F`);
+}
+
 /** The millimetres of "6 mm", "0.6 cm", "1 1/4 in", for drawing only; nothing if it is not that plain. */
 export function millimetres(text: unknown): number | undefined {
   const found = /^\s*(?:(\d+)\s+)?(\d+(?:[.,]\d+)?)(?:\/(\d+))?\s*(mm|cm|m|in|inch|inches|")\s*$/.exec(String(text ?? ""));
@@ -78,6 +82,7 @@ export const is_bare_number = (text: string): boolean => /^\s*\d[\d.,/\s]*$/.tes
 
 export function duration(seconds: number): string {
   const minutes = Math.round(seconds / 60);
+  if (seconds >= 60 && seconds % 60 === 0 && minutes < 90) return `${minutes} min`;
   if (seconds < 90) return `${Math.round(seconds)} s`;
   return minutes < 90 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 }

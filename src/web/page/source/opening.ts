@@ -4,7 +4,7 @@ import { read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import type { CatalogueMould, Fat } from "./plan";
 import { plan_now } from "./planning";
-import { drop_net, free_name, keep_net, left_in_net, save_now, save_soon, take_saved, text_of, watch } from "./saving";
+import { drop_net, free_name, is_copy_of, keep_net, left_in_net, save_now, save_soon, take_saved, text_of, watch } from "./saving";
 import { changed, state } from "./state";
 
 // Of the shipped runs, the one that has every lane.
@@ -12,7 +12,14 @@ const shown_first = "examples/spring_order.run.json";
 
 export async function begin(): Promise<void> {
   state.files = await get<Files>("/api/files");
-  await open_run(first_run(state.files));
+  try {
+    await open_run(first_run(state.files));
+  } catch (error) {
+    // A run that cannot be read must not stand in the way of all others.
+    state.fault = error instanceof Refused ? error.message : `The run opened last is no run any more: ${String(error)}`;
+    state.view = "start";
+    localStorage.removeItem("run");
+  }
   // The figures stand; now what only helps to explain them.
   const [fats, moulds] = await Promise.all([
     post<{ fats: Fat[] }>("/api/list", { what: "fats" }),
@@ -43,16 +50,29 @@ export async function open_run(file: string): Promise<void> {
   take_saved(run);
   Object.assign(state, {
     view: "run", file, run, version: kept.version, shipped: kept.shipped ?? false, formulas: {}, past: [], future: [],
-    plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
+    fault: undefined, plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
     saving: kept.shipped ? { is: "shipped" } : { is: "saved" },
   });
   localStorage.setItem("run", file);
+  const copy = await finished_copy(file, run);
+  if (copy) return open_run(copy);
   take_net(file, kept);
   const planned = plan_now();
   measure_soon();
   await Promise.all([planned, read_formulas()]);
   void watch();
   changed();
+}
+
+/** The copy of an example that was written just as the page was left, if it is what was typed. */
+async function finished_copy(file: string, shipped: Document): Promise<string | undefined> {
+  const net = left_in_net(file);
+  if (!net?.copy || !state.files?.runs.some((one) => one.file === net.copy)) return undefined;
+  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(net.copy)}`);
+  const typed = JSON.parse(net.text) as Document;
+  if (JSON.stringify(typed) === JSON.stringify(shipped) || !is_copy_of(typed, JSON.parse(kept.text) as Document)) return undefined;
+  drop_net(file);
+  return net.copy;
 }
 
 /** What was typed last time and never reached the file: taken up where the file is still the same. */

@@ -13,13 +13,18 @@ export function perch_lane(plan: Plan): TemplateResult {
   const wanted = value_at("run", "/perch");
   if (Array.isArray(wanted) && wanted.length > perch.length)
     return html`<div class="side"></div><div class="weights">${wanted.map((_, i) => questions(i))}</div>`;
-  return html`<div class="side">${side_view("perch", plan)}</div>
+  return html`<div class="side">${perch[0] ? cast_order(perch[0]) : nothing} ${side_view("perch", plan)}</div>
     <div class="weights">${perch.map((one, i) => decoration(one, i))} ${dust(plan)}</div>`;
+}
+
+function cast_order(one: Perch): TemplateResult {
+  const fills = one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : "";
+  return html`<p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${fills}.</p>`;
 }
 
 function decoration(one: Perch, i: number): TemplateResult {
   return html`
-    <p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : ""}.</p>
+    ${i > 0 ? cast_order(one) : nothing}
     ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one)}
@@ -93,8 +98,9 @@ function dust(plan: Plan): TemplateResult | typeof nothing {
 
 export function cut_lane(plan: Plan): TemplateResult {
   const cut = plan.cut!;
-  return html`<div class="side">${side_view("cut", plan)}</div><div class="weights">
+  return html`<div class="side">
     <p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>
+    ${side_view("cut", plan)}</div><div class="weights">
     ${figure({ key: "cut.bar", label: "One bar holds", note: `${trimmed(cut.bar_ml.least, 1)} to ${trimmed(cut.bar_ml.greatest, 1)} ml`, shown: [`${trimmed(cut.bar_ml.mean, 1)} ml`, ""], size: "weigh", sum: sums.sum_of_cut(cut) })}
     ${figure({ key: "cut.offcuts", label: "Offcuts", shown: [`${trimmed(cut.offcuts_ml, 0)} ml`, ""], sum: sums.sum_of_cut(cut) })}
     ${one_more(cut)}

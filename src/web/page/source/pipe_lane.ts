@@ -18,8 +18,8 @@ export function pipe_lane(plan: Plan): TemplateResult {
   // Just added, it has no figures before everything is said; its questions stand here all the same.
   if (!pipe) return html`<div class="side">${recess()}</div><div class="weights">${shape()} ${whip()} ${losses()}</div>`;
   return html`<div class="side">
-    ${side_view("pipe", plan)}
     <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
+    ${side_view("pipe", plan)}
     ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
     ${now(pipe, plan)} ${recess()} ${limits(pipe)}
     </div><div class="weights">

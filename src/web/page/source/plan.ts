@@ -30,7 +30,23 @@ export interface Batter {
   lye_strength_percent: number;
   water_to_pure_alkali: number;
   water_percent_of_fats: number;
-  superfat_percent: { aim: number; effective: number; low: number; high: number };
+  superfat_percent: {
+    aim: number;
+    effective: number;
+    low: number;
+    high: number;
+    likely_low?: number;
+    likely_high?: number;
+    likely_means?: string;
+    doubts?: { cause: string; remedy: string; percent_of_variance: number }[];
+  };
+  heat?: {
+    water_at_c: number;
+    peak_c: number;
+    boils_at_c: number;
+    at_pour_c: number | null;
+    cooling: { in: string; shortest_min: number; longest_min: number }[];
+  };
   ingredients: Ingredient[];
 }
 
@@ -128,6 +144,23 @@ export interface Plan {
       materials: { name: string; g: number; amount: string | null }[];
     } | null;
   };
+  lye_pot?: {
+    alkalis: { name: string; g: number }[];
+    water_g: number;
+    lye_g: number;
+    strength_percent: number;
+    full_pot_g: number | null;
+    shares: { batter: string; lye_g: number; top_up_g: number; superfat_percent: number }[];
+  } | null;
+  bottles?: { name: string }[];
+  label?: {
+    market: string;
+    net_quantity?: { statement: string; because: string } | null;
+    as_saponified?: { text: string } | null;
+    as_charged?: { text: string } | null;
+    allergens?: { name: string; percent: number; named: boolean }[];
+    remarks?: Caution[];
+  } | null;
   cautions: Caution[];
 }
 

@@ -76,7 +76,7 @@ export function pour_lane(plan: Plan): TemplateResult {
   const { pour } = plan;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
-    ${side_view("pour", plan, handle(plan))} ${headline(plan)}
+    ${headline(plan)} ${side_view("pour", plan, handle(plan))}
     <div class="stepper">
       <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
       ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}

@@ -22,9 +22,9 @@ export function take_saved(run: Document): void {
   saved_run = run;
 }
 
-export function keep_net(): void {
+export function keep_net(copy?: string): void {
   try {
-    const net = { version: state.version, text: text_of(state.run) };
+    const net = { version: state.version, text: text_of(state.run), copy };
     localStorage.setItem(net_name(state.file), JSON.stringify(net));
   } catch {
     // Full or forbidden: the file is still written.
@@ -32,7 +32,7 @@ export function keep_net(): void {
 }
 
 /** What was typed and not yet in the file when the page went away. */
-export function left_in_net(file: string): { version: string | null; text: string } | undefined {
+export function left_in_net(file: string): { version: string | null; text: string; copy?: string } | undefined {
   try {
     return JSON.parse(localStorage.getItem(net_name(file)) ?? "null") ?? undefined;
   } catch {
@@ -68,17 +68,44 @@ async function write_run(): Promise<void> {
   const from = state.shipped ? state.file : undefined;
   const file = from ? free_name(from.split("/").at(-1)!, state.files?.runs ?? []) : state.file;
   const version = from ? null : state.version;
+  if (from) keep_net(file);
   try {
     const kept = await put<Kept>("/api/run", { file, version, text: text_of(run), from });
     drop_net(state.file);
     take_kept(kept, run, from);
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (error.status === 409) set_conflict(error.answer as unknown as Kept);
+    const there = error.answer as unknown as Kept;
+    if (error.status === 409 && from) take_or_pass_copy(there, run, from);
+    else if (error.status === 409) set_conflict(there);
     else state.saving = { is: "failed", line: error.message };
     if (error.status === 0) window.setTimeout(save_soon, retry_ms);
   }
   changed();
+}
+
+/**
+ * A copy of this name is there after all. It may be our own, written just as the page was left: then it is gone on
+ * with; if it is not, the next name is tried.
+ */
+function take_or_pass_copy(there: Kept, run: Document, from: string): void {
+  if (is_copy_of(run, JSON.parse(there.text) as Document)) return take_kept(there, run, from);
+  state.files?.runs.push({ file: there.file, name: there.file, note: "", shipped: false });
+  save_soon();
+}
+
+/** The same run, but for the names of the files it uses, which a copy writes anew. */
+export function is_copy_of(run: Document, copy: Document): boolean {
+  let [one, other] = [run, copy];
+  for (const name of ["/$schema", ...file_names(run)])
+    [one, other] = [with_value(one, name, undefined), with_value(other, name, undefined)];
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+function file_names(run: Document): string[] {
+  const perch = Array.isArray(run.perch) ? run.perch : [];
+  const names = ["/pour/mould", "/pour/formula", "/pipe/formula", ...perch.map((_, i) => `/perch/${i}/mould`)];
+  return names.filter((name) => at(run, name) !== undefined);
 }
 
 function take_kept(kept: Kept, sent: Document, from: string | undefined): void {
@@ -101,9 +128,7 @@ function take_kept(kept: Kept, sent: Document, from: string | undefined): void {
 
 /** Files are named anew in a copy that lies elsewhere; undo must not bring the old names back. */
 function rename_in_pages(before: Document, after: Document): void {
-  const names = ["/pour/mould", "/pour/formula", "/pipe/formula"];
-  (Array.isArray(before.perch) ? before.perch : []).forEach((_, i) => names.push(`/perch/${i}/mould`));
-  for (const name of names) {
+  for (const name of file_names(before)) {
     const [was, is] = [at(before, name), at(after, name)];
     if (was === is || typeof is !== "string") continue;
     const renamed = (run: Document) => (at(run, name) === was ? with_value(run, name, is) : run);
@@ -182,12 +207,18 @@ function set_conflict(answer: Kept): void {
 /** What is in the file now takes the place of what is on the page; undo brings it back. */
 export function take_theirs(): void {
   if (state.saving.is !== "conflict" || state.saving.text === null) return;
-  const { version, text } = state.saving;
+  const { file, version, text } = state.saving;
+  const theirs = read_document(text);
+  if (!theirs) {
+    state.saving = { is: "failed", line: `what is in ${file} now is no run; keep what is on this page` };
+    state.version = version;
+    return changed();
+  }
   state.past.push({
     run: state.run,
     formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
   });
-  state.run = saved_run = JSON.parse(text) as Document;
+  state.run = saved_run = theirs;
   state.version = version;
   state.saving = { is: "saved" };
   drop_net(state.file);
@@ -195,6 +226,14 @@ export function take_theirs(): void {
   void read_formulas().then(() => plan_now());
   void watch();
   changed();
+}
+
+function read_document(text: string): Document | undefined {
+  try {
+    return JSON.parse(text) as Document;
+  } catch {
+    return undefined;
+  }
 }
 
 export function keep_mine(): void {
@@ -228,7 +267,11 @@ export async function watch(): Promise<void> {
   }
 }
 
+const half_written_ms = 300;
+
 async function see_change(file: string, version: string | null): Promise<void> {
+  // Other programs may still be at it: what they leave is looked at, not what lies there in between.
+  await new Promise((later) => window.setTimeout(later, half_written_ms));
   const kept = version ? await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`) : { file, version: "", text: "" };
   if (kept.text === text_of(state.run)) {
     state.version = kept.version;

@@ -2,8 +2,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { field, value_at } from "./field";
 import { figure } from "./figure";
-import { both, mass, plain, trimmed } from "./numbers";
-import type { Batter, Plan } from "./plan";
+import { both, duration, mass, plain, trimmed, warmth } from "./numbers";
+import type { Batter, Caution, Plan } from "./plan";
 import { is_lye, weighed } from "./pour_lane";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
@@ -15,6 +15,7 @@ export function shelf(plan: Plan): TemplateResult {
       ${jug("pour", plan.pipe ? "Lye for the base" : "Lye", plan.pour)}
       ${plan.pipe ? jug("pipe", "Lye for the topping", plan.pipe) : nothing}
     </div>
+    ${common_pot(plan)}
   </section>`;
 }
 
@@ -26,16 +27,42 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
     ${listed.map(({ one, i }) => weighed(slot, batter, one, i))}
     <p class="aside">Strength ${trimmed(batter.lye_strength_percent, 1)} %; water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(batter.water_percent_of_fats, 1)} % of the fats.</p>
     ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${plain(effective, 1)} %`, ""], sum: sums.sum_of_superfat(slot, batter) })}
-    ${interval(batter)}
+    ${interval(batter)} ${heat(batter)}
     ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
 }
 
 function interval(batter: Batter): TemplateResult {
-  const { low, high } = batter.superfat_percent;
-  const span = `It lies between ${plain(low, 1)} % and ${plain(high, 1)} %, as lots, purity and scale may fall.`;
-  if (low >= 0) return html`<p class="aside">${span} Some fat is left over even at the lowest.</p>`;
-  return html`<p class="alarm"><strong>At its lowest there is lye left over.</strong> ${span} A finer scale, a larger batch or a higher aim mends it.</p>`;
+  const { low, high, likely_low, likely_high, doubts } = batter.superfat_percent;
+  const span = `It lies between ${plain(low, 1)} % and ${plain(high, 1)} %, as lots, purity and scales may fall`;
+  const likely =
+    likely_low === undefined || likely_high === undefined ? "." : `; nineteen batches in twenty between ${plain(likely_low, 1)} % and ${plain(likely_high, 1)} %.`;
+  const doubt = doubts?.[0];
+  const most = doubt ? html` Most of the doubt is ${doubt.cause}: ${doubt.remedy}.` : nothing;
+  if (low >= 0) return html`<p class="aside">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
+  return html`<p class="alarm"><strong>At its lowest there is lye left over.</strong> ${span}${likely} ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}</p>`;
+}
+
+function heat(batter: Batter): TemplateResult | typeof nothing {
+  const found = batter.heat;
+  if (!found) return nothing;
+  const warm = (celsius: number) => both(warmth(state.units, celsius));
+  const cooling = found.cooling.map((one) => `${one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"} to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`);
+  return html`<p class="aside">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>`;
+}
+
+/** One pot for both batters: each takes its own share by weight, never half. */
+function common_pot(plan: Plan): TemplateResult | typeof nothing {
+  const pot = plan.lye_pot;
+  if (!pot) return nothing;
+  const weigh = (key: string, label: string, grams: number, note = "") => figure({ key, label, note, shown: mass(state.units, grams), size: "weigh" });
+  return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %</small></h3>
+    ${pot.alkalis.map((one, i) => weigh(`pot.alkali.${i}`, one.name, one.g))} ${weigh("pot.water", "Water, distilled", pot.water_g)}
+    ${weigh("pot.lye", "Lye in the pot", pot.lye_g, pot.full_pot_g === null ? "" : `${plain(pot.full_pot_g, 1)} g with the pot: make up with water to that after cooling`)}
+    ${pot.shares.map(
+      (one, i) => html`${weigh(`pot.share.${i}`, `Out of it for ${one.batter}`, one.lye_g, `superfat then ${plain(one.superfat_percent, 1)} %`)}
+        ${one.top_up_g > 0 ? weigh(`pot.water.${i}`, `and plain water to ${one.batter}`, one.top_up_g) : nothing}`,
+    )}</div>`;
 }
 
 const worst_first = ["danger", "stop", "warning", "caution", "note"];
@@ -47,28 +74,44 @@ export function watch_list(plan: Plan): TemplateResult {
     return place < 0 ? 0 : place;
   };
   const cautions = [...plan.cautions].sort((a, b) => rank(a.severity) - rank(b.severity));
+  const listed = (some: Caution[]) =>
+    html`<ul>${some.map((one) => html`<li class=${one.severity}><strong>${word_for[one.severity] ?? one.severity}</strong> ${one.text}</li>`)}</ul>`;
+  const notes = cautions.filter((one) => one.severity === "note");
   return html`<section class="watch" aria-labelledby="watch-title">
     <h2 id="watch-title">What to watch <small>worst first</small></h2>
-    <ul>${cautions.map(
-      (one) => html`<li class=${one.severity}><strong>${word_for[one.severity] ?? one.severity}</strong> ${one.text}</li>`,
-    )}</ul>
+    ${listed(cautions.filter((one) => one.severity !== "note"))}
+    ${notes.length ? html`<details ?open=${notes.length < 3}><summary>${notes.length} ${notes.length === 1 ? "note" : "notes"}</summary>${listed(notes)}</details>` : nothing}
   </section>`;
 }
 
 export function piece(plan: Plan): TemplateResult {
-  const { cost, fresh_g, cured_g, size } = plan.piece;
+  const { cost, fresh_g, cured_g, label_g, size } = plan.piece;
   const sum = sums.sum_of_piece(plan);
   return html`<section class="piece" aria-labelledby="piece-title">
     <h2 id="piece-title">The piece</h2>
     ${figure({ key: "piece.fresh", label: "Fresh", shown: mass(state.units, fresh_g), sum })}
     ${cured_g === null ? nothing : figure({ key: "piece.cured", label: "Cured", shown: mass(state.units, cured_g), sum })}
+    ${label_g === null ? nothing : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })}
     ${size ? html`<p class="aside">${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm over all.</p>` : nothing}
     ${cost
       ? html`${figure({ key: "piece.cost", label: "Materials for one", shown: [`${cost.amount} ${cost.currency}`, ""], size: "weigh", note: `${cost.total} ${cost.currency} for the run`, sum: sums.sum_of_cost(plan) })}
           ${cost.unpriced.length ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>` : nothing}`
       : html`<p class="aside">No prices are given, so there is no cost.</p>`}
-    ${prices(plan)}
+    ${prices(plan)} ${label(plan)}
   </section>`;
+}
+
+function label(plan: Plan): TemplateResult | typeof nothing {
+  const draft = plan.label;
+  if (!draft) return nothing;
+  const named = (draft.allergens ?? []).filter((one) => one.named).map((one) => one.name);
+  const part = (title: string, text: string | undefined) => (text ? html`<h3>${title}</h3><p>${text}</p>` : nothing);
+  return html`<details><summary>Label draft, ${draft.market}</summary>
+    ${part("Net quantity", draft.net_quantity ? `${draft.net_quantity.statement}: ${draft.net_quantity.because}.` : "")}
+    ${part("Ingredients, as saponified", draft.as_saponified?.text)}
+    ${part("Ingredients, as charged", draft.as_charged?.text)}
+    ${part("Allergens to name", named.join(", "))}
+    <ul class="limits">${(draft.remarks ?? []).map((one) => html`<li>${one.text}</li>`)}</ul></details>`;
 }
 
 function prices(plan: Plan): TemplateResult | typeof nothing {

@@ -2,7 +2,7 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { length, millimetres, both } from "./numbers";
 import { reach_at, type Loop, type Outline } from "./outline";
-import type { Plan } from "./plan";
+import type { Perch, Plan } from "./plan";
 import { at } from "./pointer";
 import { state } from "./state";
 
@@ -13,24 +13,35 @@ interface Heights {
   line: number;
   topping: number; // above the brim
   ball: number; // radius of what is perched on it
+  proud: number; // how far that stands out
   top: number;
 }
 
 const d_of = (loops: Loop[]): string =>
   loops.map((loop) => `M${loop.map(([x, y]) => `${x.toFixed(2)} ${(-y).toFixed(2)}`).join("L")}Z`).join("");
 
-/** What stands out of the mould. Where only a volume is known it is drawn as a dome or ball of that volume. */
+/**
+ * What stands out of the mould. The program's own height of the piece counts where it knows one; else a topping
+ * of which only the volume is known is drawn as a dome of that volume. A ball is drawn as large as its volume.
+ */
 function heights_of(plan: Plan, outline: Outline): Heights {
   const brim = outline.brim - outline.floor;
   const line = plan.pour.poured_to_mm ?? plan.pour.depth_mm;
+  const perched = plan.perch?.find((one) => !one.buried && one.cavity_fills > 0);
+  const ball = perched ? Math.cbrt((3000 * perched.volume_each_ml) / (4 * Math.PI)) : 0;
+  const proud = perched ? (perched.on_top?.stands_proud_mm ?? 1.9 * ball) : 0;
+  const topping = plan.pipe ? topping_of(plan, outline, brim, proud) : 0;
+  return { brim, line, topping, ball, proud, top: Math.max(brim, (plan.pipe ? brim : line) + topping + proud) };
+}
+
+function topping_of(plan: Plan, outline: Outline, brim: number, proud: number): number {
+  const said = millimetres(at(state.run, "/pipe/envelope/height"));
+  if (said !== undefined) return said;
+  const high = (plan.piece.size?.height_mm ?? 0) - brim - proud;
+  if (high > 1) return high;
   const [left, right] = reach_at(outline, outline.brim - 0.01);
   const round = (Math.PI / 4) * (right - left) ** 2;
-  const said = millimetres(at(state.run, "/pipe/envelope/height"));
-  const topping = plan.pipe ? (said ?? (1500 * plan.pipe.visible_each_ml) / round) : 0;
-  const perched = plan.perch?.find((one) => !one.buried);
-  const ball = perched ? Math.cbrt((3000 * perched.volume_each_ml) / (4 * Math.PI)) : 0;
-  const top = Math.max(brim, (plan.pipe ? brim : line) + topping + 1.9 * ball);
-  return { brim, line, topping, ball, top };
+  return (1500 * plan.pipe!.visible_each_ml) / round; // half an ellipsoid: 2/3 of base times height
 }
 
 /** Three turns of a rope within the dome, each narrower than the one beneath. */
@@ -126,14 +137,22 @@ function walls() {
 function on_top(part: Part, plan: Plan, outline: Outline, heights: Heights) {
   const middle = (outline.left + outline.right) / 2;
   const under = plan.pipe ? heights.brim : heights.line;
-  const embeds = plan.perch?.flatMap((one) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one }))) ?? [];
+  const embeds = plan.perch?.flatMap((one, i) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one, i }))) ?? [];
   return svg`
     ${plan.pipe ? svg`<path class=${fill_of(part, "pipe")} d=${topping_path(outline, heights)} />${part === "pipe" ? svg`<path fill="url(#dots-pipe)" d=${topping_path(outline, heights)} />` : nothing}` : nothing}
-    ${heights.ball ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(under + heights.topping + heights.ball * 0.9)} r=${heights.ball} />` : nothing}
-    ${embeds.map(({ embed, one }) => {
-      const r = Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
-      return svg`<circle class=${fill_of(part, "perch")} cx=${middle + embed.middle_mm[0]} cy=${-embed.middle_mm[2]} r=${r} />`;
-    })}`;
+    ${heights.ball ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(under + heights.topping + heights.proud - heights.ball)} r=${heights.ball} />` : nothing}
+    ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "perch"), middle + embed.middle_mm[0], embed.middle_mm[2], one, i))}`;
+}
+
+/** A rod lies along the view unless it is turned; all else is drawn as a ball of its volume. */
+function embedded(look: string, x: number, z: number, one: Perch, i: number) {
+  const thick = millimetres(at(state.run, `/perch/${i}/rod/diameter`));
+  const long = millimetres(at(state.run, `/perch/${i}/rod/length`));
+  const is_turned = JSON.stringify(at(state.run, `/perch/${i}/buried`) ?? "").includes('"turn"');
+  if (thick && long && !is_turned)
+    return svg`<rect class=${look} x=${x - long / 2} y=${-z - thick / 2} width=${long} height=${thick} />`;
+  const r = thick ? thick / 2 : Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
+  return svg`<circle class=${look} cx=${x} cy=${-z} r=${r} />`;
 }
 
 function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {

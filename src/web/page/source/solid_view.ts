@@ -55,6 +55,8 @@ export function turntable(canvas: HTMLCanvasElement): Turntable {
   };
   const show = (solids: Solid[]) => {
     clear();
+    group.position.set(0, 0, 0);
+    group.updateMatrixWorld();
     const box = new Box3();
     for (const solid of solids)
       for (const mesh of meshes_of(solid, is_cut ? [knife] : [])) {

@@ -1,0 +1,23 @@
+#!/usr/bin/env bash
+# run.sh SOURCE_FOLDER PROGRAM: the committed bundle is what its sources give, byte for byte, and the
+# page does its work in a real browser. Needs Node with npm, and Debian's chromium.
+set -euo pipefail
+root=$(cd "$1" && pwd)
+program=$(realpath "$2")
+
+cd "$root/src/web/page"
+npm ci --ignore-scripts --no-audit --no-fund --silent
+npx tsc --noEmit -p .
+fresh=$(mktemp -d)
+trap 'rm -rf "$fresh"' EXIT
+node build.mjs "$fresh"
+diff -r "$fresh" bundle || { echo "bundle/ is not what the sources give: run npm run build, and commit it" >&2; exit 1; }
+# All that comes before the solid view, which is loaded by itself.
+size=$(cat bundle/page.js bundle/page.css bundle/index.html | gzip -9 | wc -c)
+[ "$size" -lt 256000 ] || { echo "the page has $size bytes gzipped; 250 KB is the most" >&2; exit 1; }
+
+cd "$root/tests/page"
+npm ci --ignore-scripts --no-audit --no-fund --silent
+failed=0
+for test in *_test.mjs; do node "$test" "$root" "$program" || failed=1; done
+exit $failed
