@@ -4,5 +4,10 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 .ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev libcli11-dev nlohmann-json3-dev \
-  zlib1g-dev catch2 librapidcheck-dev python3-jsonschema
+  zlib1g-dev libpango1.0-dev librsvg2-dev pkg-config poppler-utils catch2 librapidcheck-dev python3-jsonschema
 cmake --workflow --preset ci
+
+# The page: the committed bundle against its sources, and its work in a real browser.
+command -v npm >/dev/null || .ci/packages.sh nodejs npm
+command -v chromium >/dev/null || .ci/packages.sh chromium
+tests/page/run.sh . .build/ci/src/cli/brimwright

@@ -23,6 +23,7 @@ constexpr auto examples =
     "  brimwright gauge cup.stl --unit mm --role cavity --depth \"30 mm\"\n"
     "  brimwright plan examples/spring_order.run.json\n"
     "  brimwright plan examples/spring_order.run.json --sell 40 --json\n"
+    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf\n"
     "\n"
     "Each command has its own --help. Quantities carry their unit: \"5 mm\", \"2 1/4 in\",\n"
     "\"2 oz\" (mass), \"2 fl oz\" (US volume), \"49 °C\".\n"
@@ -56,6 +57,17 @@ constexpr auto plan_examples =
     "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
+constexpr auto sheet_examples =
+    "The run for the bench, in the order of the hands: the day before, pour, pipe, perch, and\n"
+    "blanks for what really happened. Weights can be read from two metres; the pour line is\n"
+    "drawn at true size, with a bar of 50 mm to check it. With neither --html nor --pdf the\n"
+    "HTML goes to standard output. Print at 100 %, not \"fit to page\".\n"
+    "\n"
+    "Examples\n"
+    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf\n"
+    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf --paper Letter\n"
+    "  brimwright sheet examples/spring_order.run.json --sell 60 > spring.html\n";
+
 constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer alone. It works in the\n"
     "folder of RUN, or in the current one; saving there keeps the same files that the other\n"
@@ -80,6 +92,7 @@ struct Words {
   service::GaugeRequest gauge;
   service::PlanRequest plan;
   service::ListRequest list;
+  service::SheetRequest sheet;
   web::ServerSettings server;
   std::vector<std::string> library;
   bool json = false, no_browser = false;
@@ -178,6 +191,21 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
   return plan;
 }
 
+CLI::App* add_sheet(CLI::App& app, Words& words) {
+  CLI::App* sheet = app.add_subcommand("sheet", "the run for the bench wall, on paper");
+  auto& wish = words.sheet;
+  sheet->add_option("RUN", wish.file, "a run file")->required();
+  const auto add = [&](const char* name, std::optional<std::string>& value, const char* type,
+                       const char* what) { sheet->add_option(name, value, what)->type_name(type); };
+  add("--html", wish.html, "FILE.html", "write one file that any browser shows and prints");
+  add("--pdf", wish.pdf, "FILE.pdf", "write a PDF");
+  add("--paper", wish.paper, "PAPER", "A4 or Letter; A4 if not said");
+  add("--sell", wish.sell, "N", "saleable pieces wanted, instead of the file's number");
+  add_library(*sheet, words);
+  sheet->footer(sheet_examples);
+  return sheet;
+}
+
 CLI::App* add_list(CLI::App& app, Words& words) {
   CLI::App* list = app.add_subcommand("list", "show what ships: moulds, fats, tips");
   list->add_option("WHAT", words.list.what, "moulds, fats or tips");
@@ -229,6 +257,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   app.require_subcommand(1);
   const CLI::App* gauge = add_gauge(app, words);
   const CLI::App* plan = add_plan(app, words);
+  const CLI::App* sheet = add_sheet(app, words);
   add_list(app, words);
   const CLI::App* serve = add_serve(app, words);
   try {
@@ -249,6 +278,8 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
     request.what = words.gauge;
   else if (plan->parsed())
     request.what = words.plan;
+  else if (sheet->parsed())
+    request.what = words.sheet;
   else
     request.what = words.list;
   const auto reply = service::answer(request, {shipped, words.library}, progress);

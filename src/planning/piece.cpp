@@ -64,9 +64,9 @@ TriangleMesh envelope_solid(const Envelope& envelope) {
   return turned_solid(profile);
 }
 
-std::vector<TriangleMesh> visible_solids(const Pipe& pipe) {
+std::vector<TriangleMesh> visible_solids(const Pipe& pipe, double facet_mm) {
   if (pipe.beads)
-    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell);
+    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell, facet_mm);
   if (pipe.envelope) return {envelope_solid(*pipe.envelope)};
   return {};
 }
@@ -80,13 +80,14 @@ void add_base(PieceModel& model, const Run& run, const Plan& plan) {
          .solids = {std::move(solids[i])}});
 }
 
-void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
+void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity, double facet_mm) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
   if (model.foot > model.pour_line)
     topping.solids.push_back(geometry::layer_between(cavity, model.pour_line, model.foot));
   const Vector up = middle_of(cavity) + Vector{0, 0, model.foot / millimetre};
-  for (auto& solid : visible_solids(*run.pipe)) topping.solids.push_back(moved(solid, up));
+  for (auto& solid : visible_solids(*run.pipe, facet_mm))
+    topping.solids.push_back(moved(solid, up));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
   if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
 }
@@ -201,7 +202,7 @@ std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
   return solids;
 }
 
-PieceModel piece_model(const Run& run, const Plan& plan) {
+PieceModel piece_model(const Run& run, const Plan& plan, double facet_mm) {
   const Hollow hollow = hollow_of(run, plan.pour.line);
   PieceModel model;
   model.pour_line = plan.pour.line;
@@ -211,7 +212,7 @@ PieceModel piece_model(const Run& run, const Plan& plan) {
     model.foot = run.pour.mould.curve.depth_at(plan.pour.batter.volume_each + plan.pour.displaced +
                                                plan.pipe->in_headspace_each);
   add_base(model, run, plan);
-  add_topping(model, run, hollow.solid);
+  add_topping(model, run, hollow.solid, facet_mm);
   add_decorations(model, run, plan, middle_of(hollow.solid));
   return model;
 }
@@ -231,28 +232,27 @@ std::optional<PieceSize> size_of(const PieceModel& model) {
   return PieceSize{size[0] * millimetre, size[1] * millimetre, size[2] * millimetre};
 }
 
+// Large facets are split so far: an area for dusting, not for fitting.
+constexpr double coarse_mm = 2;
+
 Area exposed_area(const Run& run, const PieceModel& model) {
   if (!model.is_topping_shape_known)
     throw UserError({run.file, "/dust"},
                     "goes by the surface, and trials alone do not say the topping's shape",
                     "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
-  std::vector<TriangleMesh> solids;
-  std::vector<bool> is_dusted;
-  bool has_topping = false;
-  for (const auto& part : model.parts) has_topping |= part.kind == PartKind::topping;
-  for (const auto& part : model.parts) {
-    const bool counts = part.kind == PartKind::topping ||
-                        (part.kind == PartKind::decoration && !part.is_buried) ||
-                        (part.kind == PartKind::base && !has_topping);
-    for (const auto& solid : part.solids) {
-      solids.push_back(solid);
-      is_dusted.push_back(counts);
-    }
-  }
-  const auto exposed = geometry::exposed_surface(solids, model.pour_line / millimetre - 1e-6);
+  // Of what lies below the foot only its surface matters: a thin slab shows and hides as well.
+  const double foot = model.foot / millimetre;
+  std::vector<TriangleMesh> solids = {
+      geometry::layer_between(hollow_of(run, model.foot).solid,
+                              std::max(Length{}, model.foot - 1 * millimetre), model.foot)};
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids)
+      if (part.kind != PartKind::base && geometry::bounding_box(solid).high_mm[2] > foot + 1e-9)
+        solids.push_back(solid);
+  const auto exposed = geometry::exposed_surface(solids, foot - 1e-6, coarse_mm);
+  const bool shows_base = run.pipe && model.foot <= model.pour_line;  // which is not dusted then
   Area area;
-  for (std::size_t i = 0; i < solids.size(); ++i)
-    if (is_dusted[i]) area += exposed.area[i];
+  for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += exposed.area[i];
   return area;
 }
 

@@ -5,10 +5,13 @@
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
 #include "planning/tips.h"
+#include "reports/bench_sheet.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
+#include "reports/sheet_html.h"
+#include "reports/sheet_pdf.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/piece_files.h"
@@ -52,23 +55,56 @@ bool is_searching(const planning::Run& run) {
   });
 }
 
-std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
-                    const geometry::Progress& progress) {
+/// The run that a PlanRequest or SheetRequest is about.
+template <class RunRequest>
+planning::Run run_of(const RunRequest& request, const moulds::Library& library) {
   std::optional<std::int64_t> sell;
   if (request.sell) sell = pieces_from(*request.sell);
   const Fields file =
       request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
-  const planning::Run run = read_run(file, library, sell);
+  planning::Run run = read_run(file, library, sell);
   // A search for places takes seconds: not for who answers what is quickly said.
   if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(request.file);
-  const planning::Plan plan = planning::plan(run, progress);
+  return run;
+}
+
+planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& progress) {
+  planning::Plan plan = planning::plan(run, progress);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
+  return plan;
+}
+
+std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
+                    const geometry::Progress& progress) {
+  const planning::Run run = run_of(request, library);
+  const planning::Plan plan = gated_plan(run, progress);
   // Bytes first, so that nothing is written when one of the files cannot be made.
   auto files = piece_files(request.piece, run, plan);
   if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
   for (const auto& [path, bytes] : files) write_file(path, bytes);
   return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
+}
+
+std::optional<reports::Paper> paper_of(const SheetRequest& request) {
+  if (!request.paper) return std::nullopt;
+  if (*request.paper == "A4") return reports::Paper::A4;
+  if (*request.paper == "Letter") return reports::Paper::Letter;
+  throw UserError({command_line, "--paper"}, "\"" + *request.paper + "\" is no paper known here",
+                  "say A4 or Letter");
+}
+
+std::string bench_sheet_for(const SheetRequest& request, const moulds::Library& library,
+                            const geometry::Progress& progress) {
+  const auto paper = paper_of(request);
+  const planning::Run run = run_of(request, library);
+  const auto sheet = reports::bench_sheet(run, gated_plan(run, progress));
+  if (!request.html && !request.pdf) return reports::sheet_html(sheet, paper);
+  const std::string pdf =
+      request.pdf ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4)) : "";
+  if (request.html) write_file(*request.html, reports::sheet_html(sheet, paper));
+  if (request.pdf) write_file(*request.pdf, pdf);
+  return "";
 }
 
 std::vector<std::string> shipped_mould_files(const moulds::Library& library) {
@@ -137,6 +173,8 @@ std::string document_for(const Request& request, const moulds::Library& library,
     return shown(gauged(*gauge, library, progress), request.form);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
     return planned(*plan, request.form, library, progress);
+  if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
+    return bench_sheet_for(*sheet, library, progress);
   return listed(std::get<ListRequest>(request.what), request.form, library);
 }
 

@@ -40,14 +40,24 @@ struct GaugeRequest {
 
 /// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
 /// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
-/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `text` is
-/// a run to be planned as though it stood in `file`, which need not be there.
+/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `text`
+/// is a run to be planned as though it stood in `file`, which need not be there.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
   std::optional<std::string> sell;
   std::optional<std::string> picture;
   std::vector<std::string> piece = {};
+};
+
+/// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the
+/// document is the HTML. `paper` is A4 or Letter; A4 if not said, save that HTML then prints on
+/// either.
+struct SheetRequest {
+  std::string file;
+  std::optional<std::string> text = {};
+  std::optional<std::string> sell;
+  std::optional<std::string> paper = {}, html = {}, pdf = {};
 };
 
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.
@@ -59,7 +69,7 @@ struct ListRequest {
 enum class Form { text, json };
 
 struct Request {
-  std::variant<GaugeRequest, PlanRequest, ListRequest> what;
+  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest> what;
   Form form = Form::text;
 };
 

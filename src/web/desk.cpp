@@ -60,16 +60,26 @@ class Scratch {
 struct Kind {
   const char *name, *ending, *type;
 };
-constexpr Kind kinds[] = {{"picture", ".svg", "image/svg+xml"},
-                          {"piece", ".svg", "image/svg+xml"},
-                          {"glb", ".glb", "model/gltf-binary"},
-                          {"stl", ".stl", "model/stl"}};
+constexpr Kind kinds[] = {
+    {"picture", ".svg", "image/svg+xml"},           {"piece", ".svg", "image/svg+xml"},
+    {"glb", ".glb", "model/gltf-binary"},           {"stl", ".stl", "model/stl"},
+    {"sheet", ".html", "text/html; charset=utf-8"}, {"sheet-pdf", ".pdf", "application/pdf"}};
 
 const Kind& kind_of(const Fields& fields) {
-  const std::string name = fields.choice("kind", {"picture", "piece", "glb", "stl"});
+  const std::string name =
+      fields.choice("kind", {"picture", "piece", "glb", "stl", "sheet", "sheet-pdf"});
   for (const Kind& kind : kinds)
     if (name == kind.name) return kind;
   throw std::logic_error("a kind of document without a row");
+}
+
+service::SheetRequest sheet_request(const service::PlanRequest& plan, const std::string& kind,
+                                    const std::optional<std::string>& paper,
+                                    const std::string& path) {
+  service::SheetRequest sheet{
+      .file = plan.file, .text = plan.text, .sell = plan.sell, .paper = paper};
+  (kind == "sheet" ? sheet.html : sheet.pdf) = path;
+  return sheet;
 }
 
 /// The request for the file that a document's request is about, to be written to `path`.
@@ -78,19 +88,22 @@ service::Request file_request(const Fields& fields, const Kind& kind, const std:
   const std::string name = kind.name;
   const auto plan = fields.optional_object("plan");
   const auto gauge = fields.optional_object("gauge");
+  const bool is_sheet = name == "sheet" || name == "sheet-pdf";
+  const auto paper = is_sheet ? fields.optional_text("paper") : std::nullopt;
   fields.refuse_unknown();
   if (plan.has_value() == gauge.has_value())
     throw UserError(fields.place(), "asks for a document of nothing, or of two things",
                     "give either \"plan\" or \"gauge\"");
   if (plan) {
     auto request = plan_request(*plan, path_for);
+    if (is_sheet) return {sheet_request(request, name, paper, path), service::Form::json};
     if (name == "picture")
       request.picture = path;
     else
       request.piece = {path};
     return {request, service::Form::json};
   }
-  if (name == "piece")
+  if (name == "piece" || is_sheet)
     throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
   auto request = gauge_request(*gauge, path_for);
   (name == "picture" ? request.picture : name == "glb" ? request.glb : request.write) = path;

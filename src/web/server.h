@@ -50,9 +50,11 @@ struct ServerSettings {
 ///                                     `gauge PATH --json` prints; see web/request_reading.h
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
 ///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl", "plan": {...}},
-///                                     or {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
-///                                     file's bytes; of a plan, all but "picture" show the whole
-///                                     piece
+///                                     {"kind": "sheet" | "sheet-pdf", "plan": {...}, "paper": "A4"
+///                                     | "Letter"} or
+///                                     {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
+///                                     file's bytes; of a plan, "piece", "glb" and "stl" show the
+///                                     whole piece
 ///   POST /api/mesh?name=cup.stl       the file's bytes, 200 MiB at most -> {"file": "upload:1",
 ///                                     "name", "bytes"}; good as "file" for /api/gauge and
 ///                                     /api/document until the server stops

@@ -198,6 +198,29 @@ TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
   CHECK(server.ask("POST", "/api/document", R"({"kind":"picture"})").status == 422);
 }
 
+TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as PDF", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string file = "examples/spring_order.run.json";
+  const auto path = [&](const char* name) { return (folder.path() / name).string(); };
+  service::SheetRequest sheet{.file = root + "/" + file, .sell = "12", .paper = "Letter"};
+  sheet.html = path("sheet.html");
+  sheet.pdf = path("sheet.pdf");
+  REQUIRE(printed({sheet}).status == 0);
+  for (const auto& [kind, name, type] : {std::tuple{"sheet", "sheet.html", "text/html"},
+                                         {"sheet-pdf", "sheet.pdf", "application/pdf"}}) {
+    const Response document = server.ask(
+        "POST", "/api/document",
+        Json{{"kind", kind}, {"plan", {{"file", file}, {"sell", "12"}}}, {"paper", "Letter"}}
+            .dump());
+    CHECK(document.status == 200);
+    CHECK_THAT(document.fields.at("content-type"), Catch::StartsWith(type));
+    CHECK(document.body == file_text(path(name)));
+  }
+  CHECK(server.ask("POST", "/api/document", R"({"kind":"sheet","gauge":{"file":"x"}})").status ==
+        422);
+}
+
 TEST_CASE("a connection answers several requests, in their order, as each asks for", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "reports/sheet_blocks.h"
+
+#include <cstdint>
+#include <string>
+
+namespace brimwright::reports {
+
+// What the bench sheet says of one batter; bench_sheet.h puts it in order.
+
+/// A batter of the run with its formula and what is known of its warmth.
+struct BatterOnSheet {
+  std::string name;  // "base", "topping"
+  const planning::BatterTally& tally;
+  const chemistry::Formula& formula;
+  const std::optional<chemistry::HeatQuestion>& warmth;
+
+  /// Used colder than the room where it is made: it stands overnight.
+  bool is_lye_chilled() const;
+};
+BatterOnSheet base_of(const planning::Run& run, const planning::Plan& plan);
+BatterOnSheet topping_of(const planning::Run& run,
+                         const planning::Plan& plan);  // of a run that has one
+
+std::string sheet_grams(Mass mass, Mass step);
+std::string sheet_ounces(Mass mass);
+std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many);
+
+/// What goes into "fats", "lye" or "batter", with the running total of its vessel; what goes into
+/// the batter is weighed in cups of its own.
+WeighList weigh_list(const planning::Weighing& weighing, const std::string& goes_into);
+
+/// Alkali and water, the order in which they meet, and how warm it becomes.
+void add_lye(const BatterOnSheet& batter, Sheet& sheet);
+/// The lye that stands ready: its mass, or its share of the pot.
+void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Sheet& sheet);
+/// One pot of lye for all batters.
+void add_lye_pot(const planning::LyePot& pot, Sheet& sheet);
+void add_fats(const BatterOnSheet& batter, Sheet& sheet);
+/// Additives, and what superfat it all comes out at.
+void add_additives(const BatterOnSheet& batter, Sheet& sheet);
+
+}  // namespace brimwright::reports

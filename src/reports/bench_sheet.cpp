@@ -1,0 +1,363 @@
+#include "reports/bench_sheet.h"
+
+#include "reports/batter_sheet.h"
+#include "reports/gauge_report.h"
+#include "reports/mould_picture.h"
+#include "units/printing.h"
+
+#include <algorithm>
+
+namespace brimwright::reports {
+namespace {
+
+using planning::Topic;
+
+std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+
+std::string minutes(std::chrono::seconds time) {
+  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+}
+
+/// The sheet under construction, part after part.
+class Bench {
+ public:
+  Bench(const planning::Run& run, const planning::Plan& plan) : run_(run), plan_(plan) {
+    sheet_.title = plan.name;
+    sheet_.subtitle = subtitle();
+  }
+
+  Sheet sheet() {
+    warnings(Severity::danger, Topic::plan);
+    warnings(Severity::caution, Topic::plan);
+    day_before();
+    pour();
+    pipe();
+    perch();
+    cut();
+    dust();
+    before_sale();
+    happened();
+    drawing();
+    return std::move(sheet_);
+  }
+
+ private:
+  template <class Block>
+  void add(Block block) {
+    sheet_.blocks.push_back(std::move(block));
+  }
+  void order(const std::string& text) { add(SheetWords{text, true}); }
+  void words(const std::string& text) { add(SheetWords{text}); }
+
+  std::string subtitle() const {
+    const auto& pieces = plan_.pieces;
+    const auto& mould = run_.pour.mould;
+    return sheet_count(pieces.sell, "piece", "pieces") + " to sell, make " +
+           std::to_string(pieces.make) + ". " + mould.name + ": " +
+           sheet_count(mould.owned, "mould", "moulds") + " of " +
+           sheet_count(mould.cavities, "cavity", "cavities") + ", " +
+           sheet_count(pieces.fillings, "filling", "fillings") + ".";
+  }
+
+  /// Dangers stand first whatever they are about; the rest with their work.
+  void warnings(Severity severity, Topic topic) {
+    for (const auto& caution : plan_.cautions)
+      if (caution.severity == severity && (severity == Severity::danger || caution.topic == topic))
+        add(SheetWarning{severity, caution.text});
+  }
+  void cautions_of(Topic topic) {
+    warnings(Severity::caution, topic);
+    warnings(Severity::note, topic);
+  }
+
+  bool is_base_lye_early() const { return plan_.lye_pot || base_of(run_, plan_).is_lye_chilled(); }
+  bool is_topping_lye_early() const {
+    return plan_.pipe && (plan_.lye_pot || topping_of(run_, plan_).is_lye_chilled());
+  }
+
+  /// Once, before the first lye on the sheet.
+  void lye_cautions() {
+    if (lye_is_cautioned_) return;
+    lye_is_cautioned_ = true;
+    cautions_of(Topic::lye);
+    warnings(Severity::caution, Topic::heat);  // its notes say again what stands with each lye
+    cautions_of(Topic::aluminium);
+  }
+
+  void day_before() {
+    if (plan_.perch.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
+    add(SheetHeading{"THE DAY BEFORE", ""});
+    for (const auto& decoration : plan_.perch) cast(decoration);
+    if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
+    if (plan_.lye_pot) {
+      add_lye_pot(*plan_.lye_pot, sheet_);
+    } else {
+      if (is_base_lye_early()) add_lye(base_of(run_, plan_), sheet_);
+      if (is_topping_lye_early()) add_lye(topping_of(run_, plan_), sheet_);
+    }
+    if (is_base_lye_early() || is_topping_lye_early())
+      order("Lid on, marked LYE with the day, out of reach of children and animals.");
+    chill();
+  }
+
+  /// Fats that are whipped colder than the room stand cold overnight.
+  void chill() {
+    if (!run_.pipe || !run_.pipe->warmth || !run_.pipe->warmth->fats_at) return;
+    const Temperature at = *run_.pipe->warmth->fats_at;
+    if (at < Temperature::in_celsius(20))  // a room, where nothing else is said
+      order("Melt the topping's fats, and let them set until they are at " + in_both_scales(at) +
+            ".");
+  }
+
+  void cast(const planning::PerchTally& perch) {
+    add(SheetStep{"Cast " + perch.name + ", " + sheet_count(perch.casts, "cast", "casts")});
+    add(WeighList{{{"Melt " + perch.material, "", sheet_grams(perch.make, run_.scales.large.reads),
+                    sheet_ounces(perch.make), ""}}});
+    std::string text;
+    if (!perch.mould.empty())
+      text = perch.mould + ": " + sheet_count(perch.cavity_fills, "cavity fill", "cavity fills") +
+             ", each " + fixed(perch.volume_each / millilitre, 1) + " ml a decoration";
+    if (perch.time) text += (text.empty() ? "" : "; ") + minutes(*perch.time) + " in all";
+    if (!text.empty()) words(text + ".");
+    if (perch.tray_fills > 1) add(SheetCounts{"Tray fills", perch.tray_fills});
+  }
+
+  void pour() {
+    const auto base = base_of(run_, plan_);
+    add(SheetHeading{"POUR  " + base.formula.name,
+                     "make " + sheet_grams(base.tally.weighing.batter, run_.scales.fine.reads)});
+    add_fats(base, sheet_);
+    lye_of(base, is_base_lye_early());
+    batter_cautions();
+    add_additives(base, sheet_);
+    at_pour(base);
+    set_embeds_first();
+    layers();
+    const auto& pour = plan_.pour;
+    order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
+          " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
+    words("The line is " + depth_text(pour.poured_to) + " above the lowest point. A cavity holds " +
+          fixed(pour.batter.volume_each / millilitre, 1) + " ml to it; 1 mm more or less is " +
+          fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+    if (plan_.pieces.fillings > 1) add(SheetCounts{"Mould fillings", plan_.pieces.fillings});
+  }
+
+  void lye_of(const BatterOnSheet& batter, bool is_early) {
+    if (is_early) return add_ready_lye(batter, plan_, sheet_);
+    lye_cautions();
+    add_lye(batter, sheet_);
+  }
+
+  /// Once, before the first additives: fragrance and powders.
+  void batter_cautions() {
+    cautions_of(Topic::allergens);
+    if (plan_.dust.empty()) cautions_of(Topic::dust);
+  }
+
+  void at_pour(const BatterOnSheet& batter) {
+    if (batter.tally.heat && batter.tally.heat->at_pour)
+      words("Lye and fats together come to " + in_both_scales(*batter.tally.heat->at_pour) +
+            " before the soap's own heat.");
+  }
+
+  void layers() {
+    if (plan_.pour.layers.empty()) return;
+    add(SheetStep{"Layers, lowest first"});
+    WeighList list;
+    for (const auto& layer : plan_.pour.layers) {
+      std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
+                         fixed(layer.mass_each / gram, 1) + " g each";
+      if (layer.propped)
+        note += ", mould propped up by " + trimmed(layer.propped->angle.degrees(), 1) + " degrees";
+      list.rows.push_back({layer.name, note, sheet_grams(layer.mass, run_.scales.fine.reads),
+                           sheet_ounces(layer.mass), "", false});
+      for (const auto& colour : layer.colours)
+        list.rows.push_back(
+            {"with " + colour.name,
+             colour.spoonful
+                 ? "about " + fixed(*colour.spoonful / us_teaspoon, 1) + " tsp, levelled"
+                 : "",
+             sheet_grams(colour.weighed, colour.step), sheet_ounces(colour.weighed), ""});
+    }
+    add(std::move(list));
+  }
+
+  void pipe() {
+    if (!plan_.pipe) return;
+    const auto topping = topping_of(run_, plan_);
+    const auto& pipe = *plan_.pipe;
+    add(SheetHeading{"PIPE  " + topping.formula.name,
+                     "make " + sheet_grams(topping.tally.weighing.batter, run_.scales.fine.reads)});
+    add_fats(topping, sheet_);
+    lye_of(topping, is_topping_lye_early());
+    if (pipe.lye)
+      add(SheetCounts{"Lye by the spoonful, " + std::to_string(pipe.lye->each.count()) +
+                          " s each, " + minutes(pipe.lye->altogether) + " in all",
+                      pipe.lye->spoonfuls});
+    add_additives(topping, sheet_);
+    if (run_.pipe->warmth && run_.pipe->warmth->batter_limit)
+      order("Keep the topping below " + in_both_scales(*run_.pipe->warmth->batter_limit) + ".");
+    weigh_cup();
+    piping();
+  }
+
+  void weigh_cup() {
+    const auto& readings = plan_.pipe->readings;
+    if (readings.empty()) return;
+    const std::string cup = fixed(run_.pipe->whip.holds / millilitre, 0) + " ml";
+    add(SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
+    SheetGrid grid{{{"Cup reads", "Density", "Overrun", "Bowl pipes"}}, 0};
+    for (const auto& reading : readings) {
+      if (reading.is_planned) grid.marked = grid.rows.size();
+      grid.rows.push_back(
+          {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
+           fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
+           fixed(100 * reading.overrun, 0) + " %", sheet_count(reading.pieces, "piece", "pieces")});
+    }
+    add(std::move(grid));
+  }
+
+  void piping() {
+    const auto& pipe = *plan_.pipe;
+    order("Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) +
+          " ml on each: " + fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.");
+    for (const auto& limit : pipe.limits) words(limit.text);
+    if (pipe.piping) words("Piping takes " + minutes(*pipe.piping) + ".");
+    if (pipe.whippings > 1) add(SheetCounts{"Whippings", pipe.whippings});
+    if (pipe.loads) add(SheetCounts{"Bag loads", *pipe.loads});
+  }
+
+  /// Those that the batter is poured round are set first.
+  bool is_set_first(std::size_t i) const {
+    const auto* buried = std::get_if<planning::Buried>(&run_.perch[i].where);
+    return buried && !buried->pressed_in;
+  }
+
+  void set_embeds_first() {
+    for (std::size_t i = 0; i < plan_.perch.size(); ++i)
+      if (is_set_first(i)) place(plan_.perch[i], "; set before the pour, which goes round it");
+  }
+
+  void perch() {
+    bool is_headed = false;
+    for (std::size_t i = 0; i < plan_.perch.size(); ++i) {
+      if (is_set_first(i)) continue;
+      if (!is_headed) add(SheetHeading{"PERCH AND SET", ""});
+      is_headed = true;
+      const auto& fit = plan_.perch[i].fit;
+      place(plan_.perch[i], fit.stands_proud ? "; press it in until it stands " +
+                                                   in_mm(*fit.stands_proud) + " proud"
+                            : fit.embeds.empty() ? ""
+                                                 : "; press it in after the pour");
+    }
+    if (run_.pour.mould.unmould_after)
+      words("Unmould after " +
+            trimmed(static_cast<double>(run_.pour.mould.unmould_after->count()) / 60, 1) + " h.");
+  }
+
+  void place(const planning::PerchTally& perch, const std::string& how) {
+    order(perch.name + ": " + trimmed(perch.per_piece, 2) + " a piece, " +
+          fixed(perch.mass_each / gram, 1) + " g each" + how + ".");
+    if (!perch.fit.embeds.empty()) places(perch.fit);
+  }
+
+  void places(const planning::PerchFit& fit) {
+    SheetGrid grid{{{"Embed", "above floor", "from wall", "below line"}}, 0};
+    const auto gap = [](Length length) { return is_finite(length) ? in_mm(length) : "-"; };
+    for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
+      const auto& embed = fit.embeds[i];
+      grid.rows.push_back({std::to_string(i + 1), gap(embed.floor_cover), gap(embed.wall_cover),
+                           gap(embed.line_cover)});
+    }
+    add(std::move(grid));
+  }
+
+  void cut() {
+    if (!plan_.cut) return;
+    const auto& cut = *plan_.cut;
+    const auto bars = static_cast<std::int64_t>(cut.bars.size());
+    add(SheetHeading{"CUT  " + sheet_count(bars, "bar", "bars") + " from each loaf",
+                     sheet_count(plan_.pieces.casts, "loaf", "loaves")});
+    const auto& asked = *run_.cut;
+    if (asked.top_planing > Length{}) order("Plane " + in_mm(asked.top_planing) + " off the top.");
+    if (asked.end_trim > Length{}) order("Trim " + in_mm(asked.end_trim) + " off each end.");
+    if (asked.side_trim > Length{}) order("Trim " + in_mm(asked.side_trim) + " off each side.");
+    const auto& bar = cut.bars.front();
+    order(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) + " bars, each " +
+          in_mm(bar.along) + " x " + in_mm(bar.across) + ", " + in_mm(bar.height) + " high.");
+    const Density density = plan_.pour.batter.density;
+    words("A bar weighs " + fixed(cut.mean * density / gram, 1) + " g fresh, from " +
+          fixed(cut.least * density / gram, 1) + " g to " +
+          fixed(cut.greatest * density / gram, 1) + " g.");
+    if (plan_.pieces.casts > 1) add(SheetCounts{"Loaves", plan_.pieces.casts});
+  }
+
+  void dust() {
+    if (plan_.dust.empty()) return;
+    add(SheetHeading{"DUST", ""});
+    cautions_of(Topic::dust);
+    WeighList list;
+    for (const auto& dust : plan_.dust)
+      list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
+                           sheet_grams(dust.make, run_.scales.fine.reads), sheet_ounces(dust.make),
+                           ""});
+    add(std::move(list));
+  }
+
+  void before_sale() {
+    add(SheetHeading{"BEFORE IT IS SOLD", ""});
+    for (const Topic topic : {Topic::look_alike, Topic::small_parts, Topic::test})
+      cautions_of(topic);
+    if (plan_.piece.cured)
+      words("A piece weighs " + fixed(plan_.piece.fresh / gram, 1) + " g fresh and about " +
+            fixed(*plan_.piece.cured / gram, 1) + " g cured.");
+    warnings(Severity::note, Topic::plan);
+  }
+
+  void drawing() {
+    MouldPicture picture;
+    picture.pour_line = plan_.pour.line;
+    for (const auto& layer : plan_.pour.layers)
+      picture.layers.push_back({layer.name, layer.from, layer.to});
+    add(SheetDrawing{mould_picture_svg(run_.pour.mould, picture)});
+  }
+
+  void happened() {
+    add(SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
+    SheetBlanks blanks;
+    const auto batter = [&](const BatterOnSheet& of) {
+      const std::string its = of.name + ": ";
+      blanks.blanks.push_back({its + "made on (date)", "", ""});
+      blanks.blanks.push_back({its + "made in all", "g",
+                               sheet_grams(of.tally.weighing.batter, run_.scales.fine.reads)});
+      blanks.blanks.push_back({its + "left over", "g", ""});
+      blanks.blanks.push_back(
+          {its + "stuck to tools", "g", sheet_grams(of.tally.lost, 0.1 * gram)});
+    };
+    batter(base_of(run_, plan_));
+    if (plan_.pipe) {
+      batter(topping_of(run_, plan_));
+      blanks.blanks.push_back({"weigh-cup, " + fixed(run_.pipe->whip.holds / millilitre, 0) + " ml",
+                               "g", fixed(run_.pipe->whip.net / gram, 1) + " g"});
+    }
+    blanks.blanks.push_back({"pieces made", "", std::to_string(plan_.pieces.make)});
+    blanks.blanks.push_back(
+        {"rejects, and why", "", std::to_string(plan_.pieces.make - plan_.pieces.sell)});
+    blanks.blanks.push_back({"unmoulded (date)", "", ""});
+    blanks.blanks.push_back({"cured until (date)", "", ""});
+    add(std::move(blanks));
+  }
+
+  const planning::Run& run_;
+  const planning::Plan& plan_;
+  Sheet sheet_;
+  bool lye_is_cautioned_ = false;
+};
+
+}  // namespace
+
+Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan) {
+  return Bench(run, plan).sheet();
+}
+
+}  // namespace brimwright::reports

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "reports/sheet_blocks.h"
+
+namespace brimwright::reports {
+
+/// The run for the bench, in the order of the hands: dangers first, the day before, pour, pipe,
+/// perch or cut, dust, before it is sold, and what really happened; each caution where its work
+/// is. Last the pour line, drawn at true size where a page holds it. A lye that is not made on the
+/// spot (shared by the batters, or used colder than the room) stands with the day before, and
+/// nowhere twice.
+Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan);
+
+}  // namespace brimwright::reports

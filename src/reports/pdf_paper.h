@@ -1,0 +1,49 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+namespace brimwright::reports {
+
+/// A PDF under construction, page after page, in millimetres from the upper left corner of the
+/// page. Black.
+class PdfPaper {
+ public:
+  enum class Side { left, middle, right };
+  struct Type {
+    double points = 10;
+    bool bold = false;
+    Side side = Side::left;
+    bool is_one_line = false;  // made smaller until it fits, down to half its size
+  };
+
+  PdfPaper(double width_mm, double height_mm, const std::string& title);
+  ~PdfPaper();
+  PdfPaper(const PdfPaper&) = delete;
+  PdfPaper& operator=(const PdfPaper&) = delete;
+
+  void next_page();
+  /// Further places are measured from there.
+  void move_origin(double x, double y);
+  /// How high `text` stands when broken into lines of that width.
+  double height_of(const std::string& text, double width_mm, const Type& type) const;
+  void words(double x, double y, double width_mm, const std::string& text, const Type& type);
+  void line(double x1, double y1, double x2, double y2, double thickness_mm);
+  void box(double x, double y, double width_mm, double height_mm, double thickness_mm);
+  void fill(double x, double y, double width_mm, double height_mm, double grey);
+
+  struct Size {
+    double width_mm, height_mm;
+  };
+  static Size size_of(const std::string& svg);
+  /// At the size that the SVG says.
+  void drawing(double x, double y, const std::string& svg);
+
+  std::string bytes();  ///< the whole file; nothing may be drawn after
+
+ private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace brimwright::reports

@@ -1,0 +1,166 @@
+#include "reports/sheet_html.h"
+
+#include "reports/svg_drawing.h"
+
+#include <algorithm>
+
+namespace brimwright::reports {
+namespace {
+
+// The margins are those that a mould's picture is made for. Weights: see sheet_pdf.cpp.
+constexpr auto style = R"(
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 190mm; color: #000; background: #fff;
+  font: 10.5pt/1.3 sans-serif; }
+h1 { font-size: 22pt; margin: 0; }
+h2 { display: flex; justify-content: space-between; align-items: baseline; gap: 5mm;
+  font-size: 18pt; margin: 7mm 0 0; border-top: 1.2mm solid #000; }
+h2 span { font-size: 14pt; font-weight: normal; white-space: nowrap; }
+h3 { font-size: 13pt; margin: 3.5mm 0 0; }
+h2, h3, .head { break-after: avoid; }
+p { margin: 1.5mm 0; }
+.subtitle { font-size: 12pt; }
+.order { display: flex; gap: 3mm; font-size: 15pt; font-weight: bold; margin: 2.5mm 0; }
+.box { flex: none; display: inline-block; width: 7mm; height: 7mm; border: 0.6mm solid #000; }
+.danger { border: 1.6mm solid #000; padding: 2mm 3mm; font-size: 16pt; font-weight: bold; }
+.caution { border-left: 1.5mm solid #000; padding-left: 2.5mm; font-weight: bold; }
+.order, .danger, .caution, tr, svg, .counts { break-inside: avoid; }
+table { width: 100%; border-collapse: collapse; }
+th { text-align: left; font-size: 8.5pt; font-weight: normal; }
+th.lot { padding-left: 4mm; }
+td { height: 11mm; border-bottom: 0.15mm solid #000; vertical-align: middle; padding: 0.5mm 0; }
+.tick { width: 10mm; }
+.what b { font-size: 13pt; }
+.weight { width: 54mm; text-align: right; font-size: 24pt; font-weight: bold; line-height: 1;
+  white-space: nowrap; }
+.sum { width: 32mm; text-align: right; white-space: nowrap; font-size: 11pt; }
+.sum b { font-size: 12pt; }
+.lot { width: 37mm; padding: 0 1mm 0 4mm; }
+.lot div { height: 9mm; border: 0.3mm solid #000; }
+th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
+.counts { display: flex; flex-wrap: wrap; gap: 2.5mm; }
+.counts .box { font-size: 8pt; text-align: center; line-height: 6mm; }
+.grid th { font-weight: bold; font-size: 9pt; border-bottom: 0.4mm solid #000; }
+.grid td { height: auto; font-size: 13pt; padding: 1mm 2mm; }
+.grid .marked td { font-weight: bold; border-top: 0.7mm solid #000;
+  border-bottom: 0.7mm solid #000; }
+.blanks { columns: 2; column-gap: 6mm; }
+.blank { display: flex; align-items: flex-end; min-height: 10mm; padding-top: 1mm;
+  break-inside: avoid; line-height: 1; }
+.blank div { width: 44mm; }
+.blank .line { flex: 1; border-bottom: 0.3mm solid #000; }
+.blank .unit { width: 6mm; padding-left: 1mm; }
+.drawing { break-before: page; }
+.drawing svg { display: block; }
+)";
+
+std::string tag(const std::string& name, const std::string& look, const std::string& content) {
+  return "<" + name + (look.empty() ? "" : " class=\"" + look + "\"") + ">" + content + "</" +
+         name + ">";
+}
+std::string text_tag(const std::string& name, const std::string& look, const std::string& text) {
+  return tag(name, look, xml_escaped(text));
+}
+
+std::string html(const SheetHeading& heading) {
+  return tag("h2", "", xml_escaped(heading.text) + text_tag("span", "", heading.aside));
+}
+
+std::string html(const SheetStep& step) { return text_tag("h3", "", step.text); }
+
+std::string html(const SheetWords& words) {
+  if (!words.is_order) return text_tag("p", "", words.text);
+  return tag("p", "order", "<span class=\"box\"></span>" + text_tag("span", "", words.text));
+}
+
+std::string html(const SheetWarning& warning) {
+  if (warning.severity == Severity::note) return text_tag("p", "", "\u2013 " + warning.text);
+  const bool is_danger = warning.severity == Severity::danger;
+  return text_tag("p", is_danger ? "danger" : "caution",
+                  (is_danger ? "DANGER  " : "! ") + warning.text);
+}
+
+std::string row_of(const WeighRow& row) {
+  std::string what = text_tag("b", "", row.name);
+  if (!row.note.empty()) what += "<br>" + xml_escaped(row.note);
+  std::string sum = xml_escaped(row.ounces);
+  if (!row.running.empty()) sum += "<br>" + text_tag("b", "", row.running);
+  return tag("tr", "",
+             "<td class=\"tick\"><span class=\"box\"></span></td>" + tag("td", "what", what) +
+                 text_tag("td", "weight", row.grams) + tag("td", "sum", sum) +
+                 tag("td", "lot", row.has_lot ? "<div></div>" : "")) +
+         "\n";
+}
+
+std::string html(const WeighList& list) {
+  const bool sums = std::any_of(list.rows.begin(), list.rows.end(),
+                                [](const WeighRow& row) { return !row.running.empty(); });
+  const bool lots = std::any_of(list.rows.begin(), list.rows.end(),
+                                [](const WeighRow& row) { return row.has_lot; });
+  std::string rows = tag("tr", "head",
+                         "<th></th><th></th><th class=\"weight\">weigh</th><th class=\"sum\">" +
+                             std::string(sums ? "vessel then holds" : "") +
+                             "</th><th class=\"lot\">" + (lots ? "lot" : "") + "</th>") +
+                     "\n";
+  for (const auto& row : list.rows) rows += row_of(row);
+  return tag("table", "weigh", "\n" + rows);
+}
+
+std::string html(const SheetCounts& counts) {
+  std::string boxes;
+  constexpr std::int64_t most = 200;  // boxes; more are no help
+  if (counts.count <= most)
+    for (std::int64_t i = 1; i <= counts.count; ++i)
+      boxes += text_tag("span", "box", std::to_string(i));
+  return text_tag("h3", "", counts.label + ": " + std::to_string(counts.count)) +
+         tag("div", "counts", boxes);
+}
+
+std::string html(const SheetGrid& grid) {
+  std::string rows;
+  for (std::size_t i = 0; i < grid.rows.size(); ++i) {
+    std::string cells;
+    for (const auto& cell : grid.rows[i]) cells += text_tag(i == 0 ? "th" : "td", "", cell);
+    rows += tag("tr", i == 0 ? "head" : i == grid.marked ? "marked" : "", cells) + "\n";
+  }
+  return tag("table", "grid", "\n" + rows);
+}
+
+std::string html(const SheetBlanks& blanks) {
+  std::string rows;
+  for (const auto& blank : blanks.blanks) {
+    std::string what = xml_escaped(blank.what);
+    if (!blank.planned.empty()) what += "<br>" + text_tag("small", "", "planned " + blank.planned);
+    rows += tag("div", "blank",
+                tag("div", "", what) + "<span class=\"line\"></span>" +
+                    text_tag("span", "unit", blank.unit)) +
+            "\n";
+  }
+  return tag("div", "blanks", "\n" + rows);
+}
+
+/// Without the line that only a file of its own begins with.
+std::string html(const SheetDrawing& drawing) {
+  const std::size_t start = drawing.svg.find("<svg");
+  return tag("div", "drawing", start == std::string::npos ? "" : drawing.svg.substr(start));
+}
+
+std::string page_style(std::optional<Paper> paper) {
+  const std::string size = !paper ? "" : *paper == Paper::A4 ? "size: A4; " : "size: letter; ";
+  return "@page { " + size + "margin: 10mm; }";
+}
+
+}  // namespace
+
+std::string sheet_html(const Sheet& sheet, std::optional<Paper> paper) {
+  std::string body =
+      text_tag("h1", "", sheet.title) + "\n" + text_tag("p", "subtitle", sheet.subtitle) + "\n";
+  for (const auto& block : sheet.blocks)
+    body += std::visit([](const auto& its) { return html(its); }, block) + "\n";
+  return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+         "<meta name=\"viewport\" content=\"width=device-width\">\n" +
+         text_tag("title", "", sheet.title) + "\n<style>\n" + page_style(paper) + style +
+         "</style>\n</head>\n<body>\n" + body + "</body>\n</html>\n";
+}
+
+}  // namespace brimwright::reports

@@ -1,0 +1,211 @@
+#include "reports/bench_sheet.h"
+
+#include "reports/sheet_html.h"
+#include "reports/sheet_pdf.h"
+#include "sample_run.h"
+
+#include <catch2/catch.hpp>
+#include <rapidcheck/catch.h>
+
+#include <string>
+#include <variant>
+#include <vector>
+
+using namespace brimwright;
+using namespace brimwright::reports;
+
+namespace {
+
+Sheet sheet_of(const planning::Run& run) { return bench_sheet(run, planning::plan(run)); }
+
+planning::Run decorated_run() {
+  planning::Run run = planning::paper_run();
+  run.pipe = planning::paper_pipe();
+  run.perch = {planning::paper_brick()};
+  run.dust = {{.name = "gold mica", .per_piece = 10 * milligram}};
+  return run;
+}
+
+template <class Block>
+std::vector<Block> all(const Sheet& sheet) {
+  std::vector<Block> found;
+  for (const auto& block : sheet.blocks)
+    if (const auto* its = std::get_if<Block>(&block)) found.push_back(*its);
+  return found;
+}
+
+std::vector<std::string> headings(const Sheet& sheet) {
+  std::vector<std::string> names;
+  for (const auto& heading : all<SheetHeading>(sheet)) names.push_back(heading.text);
+  return names;
+}
+
+std::size_t times_weighed(const Sheet& sheet, const std::string& name) {
+  std::size_t times = 0;
+  for (const auto& list : all<WeighList>(sheet))
+    for (const auto& row : list.rows) times += row.name.rfind(name, 0) == 0;
+  return times;
+}
+
+/// Where the first block stands of which that is true.
+template <class Test>
+std::size_t first(const Sheet& sheet, Test&& test) {
+  for (std::size_t i = 0; i < sheet.blocks.size(); ++i)
+    if (test(sheet.blocks[i])) return i;
+  return sheet.blocks.size();
+}
+
+std::size_t times_in(const std::string& text, const std::string& part) {
+  std::size_t times = 0;
+  for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++times;
+  return times;
+}
+
+chemistry::HeatQuestion warmth(double lye_used_at) {
+  chemistry::HeatQuestion question;
+  question.lye_made_at = Temperature::in_celsius(21);
+  question.water_at = Temperature::in_celsius(10);
+  question.lye_used_at = Temperature::in_celsius(lye_used_at);
+  return question;
+}
+
+}  // namespace
+
+TEST_CASE("The sheet follows the hands: the day before, pour, pipe, perch, dust, then what came") {
+  // The order of the work, not of the plan.
+  CHECK(headings(sheet_of(decorated_run())) ==
+        std::vector<std::string>{"THE DAY BEFORE", "POUR  Paper base", "PIPE  Paper base",
+                                 "PERCH AND SET", "DUST", "BEFORE IT IS SOLD",
+                                 "WHAT REALLY HAPPENED"});
+}
+
+TEST_CASE("A plain pour has no day before and nothing to pipe, perch or dust") {
+  CHECK(headings(sheet_of(planning::paper_run())) ==
+        std::vector<std::string>{"POUR  Paper base", "BEFORE IT IS SOLD", "WHAT REALLY HAPPENED"});
+}
+
+TEST_CASE("A vessel's running totals add up to the last one") {
+  const auto run = decorated_run();
+  for (const auto& list : all<WeighList>(sheet_of(run))) {
+    double sum = 0;
+    for (const auto& row : list.rows) {
+      sum += std::stod(row.grams);
+      // Printed decimals of the coarsest scale here, 1 g: half of one at each row at most.
+      if (!row.running.empty()) CHECK(std::stod(row.running) == Approx(sum).margin(0.051));
+    }
+  }
+}
+
+TEST_CASE("Lye used colder than the room is made the day before, and stands nowhere twice") {
+  planning::Run run = planning::paper_run();
+  run.pour.warmth = warmth(12);
+  const auto cold = sheet_of(run);
+  CHECK(headings(cold).front() == "THE DAY BEFORE");
+  CHECK(times_weighed(cold, "NaOH") == 1);
+  CHECK(times_weighed(cold, "Lye of the day before") == 1);
+
+  run.pour.warmth = warmth(38);
+  const auto warm = sheet_of(run);
+  CHECK(headings(warm).front() == "POUR  Paper base");
+  CHECK(times_weighed(warm, "NaOH") == 1);
+  CHECK(times_weighed(warm, "Lye of the day before") == 0);
+}
+
+TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
+  planning::Run run = decorated_run();
+  run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
+  const auto sheet = sheet_of(run);
+  CHECK(times_weighed(sheet, "NaOH") == 1);
+  CHECK(times_weighed(sheet, "Lye out of the shared pot") >= 2);
+}
+
+TEST_CASE("The warning about lye stands before the first alkali") {
+  for (const auto& run : {planning::paper_run(), decorated_run()}) {
+    const auto sheet = sheet_of(run);
+    const auto warned = first(sheet, [](const SheetBlock& block) {
+      const auto* warning = std::get_if<SheetWarning>(&block);
+      return warning && warning->text.find("Lye burns skin and eyes") != std::string::npos;
+    });
+    const auto weighed = first(sheet, [](const SheetBlock& block) {
+      const auto* list = std::get_if<WeighList>(&block);
+      return list && !list->rows.empty() && list->rows.back().name.rfind("NaOH", 0) == 0;
+    });
+    REQUIRE(weighed < sheet.blocks.size());
+    CHECK(warned < weighed);
+  }
+}
+
+TEST_CASE("Water is weighed before the alkali that goes into it, in a lye and in a shared pot") {
+  // Water on dry alkali boils up: common practice, no source, and the sheet's own caution.
+  planning::Run run = decorated_run();
+  for (const bool is_shared : {false, true}) {
+    if (is_shared) run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
+    std::size_t lyes = 0;
+    for (const auto& list : all<WeighList>(sheet_of(run))) {
+      bool has_water = false;
+      for (const auto& row : list.rows) {
+        has_water = has_water || row.name.rfind("Water", 0) == 0;
+        if (row.name.rfind("NaOH", 0) != 0) continue;
+        CHECK(has_water);
+        ++lyes;
+      }
+    }
+    CHECK(lyes == (is_shared ? 1 : 2));
+  }
+}
+
+TEST_CASE("A danger is the first thing on the sheet") {
+  const auto run = decorated_run();
+  auto plan = planning::plan(run);
+  plan.cautions.push_back({{Severity::danger, "The bowl runs over."}, planning::Topic::heat});
+  const auto sheet = bench_sheet(run, plan);
+  const auto* warning = std::get_if<SheetWarning>(&sheet.blocks.front());
+  REQUIRE(warning);
+  CHECK(warning->severity == Severity::danger);
+}
+
+TEST_CASE("The pour line is told as at the bench: from the brim down, and in grams each") {
+  // By hand: 100 x 50 mm, 2 mm below a brim of 20 mm: 90 ml of 1 g/ml.
+  const auto html = sheet_html(sheet_of(planning::paper_run()));
+  CHECK(html.find("Pour to 2 mm below the brim, 90 g each.") != std::string::npos);
+}
+
+TEST_CASE("HTML takes no script, no file and no markup out of a name") {
+  planning::Run run = decorated_run();
+  run.name = "<script>alert(1)</script> & \"co\"";
+  run.perch.front().name = "<img src=x onerror=y>";
+  run.pour.mould.name = "Tom & <b>Co</b>";
+  const auto html = sheet_html(sheet_of(run), Paper::Letter);
+  CHECK(times_in(html, "<script") == 0);
+  CHECK(times_in(html, "<img") == 0);
+  CHECK(times_in(html, "<b>Co") == 0);
+  CHECK(times_in(html, "&lt;script&gt;alert(1)") >= 2);  // title and heading
+  CHECK(times_in(html, "<?xml") == 0);
+  CHECK(times_in(html, "size: letter") == 1);
+  // The only addresses are the names of SVG's own vocabulary.
+  CHECK(times_in(html, "http") == times_in(html, "xmlns=\"http://www.w3.org/2000/svg\""));
+}
+
+TEST_CASE("The same plan gives the same PDF, byte for byte, and any paper another") {
+  const auto sheet = sheet_of(decorated_run());
+  const auto once = sheet_pdf(sheet, Paper::A4);
+  CHECK(once.rfind("%PDF-1.", 0) == 0);
+  CHECK(once == sheet_pdf(sheet, Paper::A4));
+  CHECK(once != sheet_pdf(sheet, Paper::Letter));
+}
+
+TEST_CASE("Any name, however long or broken, makes a PDF") {
+  rc::prop("", [](const std::string& name) {
+    Sheet sheet{.title = name, .subtitle = name, .blocks = {}};
+    sheet.blocks = {SheetHeading{name, name},
+                    SheetStep{name},
+                    SheetWords{name, true},
+                    SheetWarning{Severity::danger, name},
+                    WeighList{{{name, name, "12 g", "0.42 oz", "12 g"}}},
+                    SheetCounts{name, 3},
+                    SheetGrid{{{name, "b"}, {"1", name}}, 1},
+                    SheetBlanks{{{name, "g", name}}}};
+    RC_ASSERT(sheet_pdf(sheet, Paper::A4).rfind("%PDF-1.", 0) == 0);
+    RC_ASSERT(sheet_html(sheet).find("</html>") != std::string::npos);
+  });
+}
