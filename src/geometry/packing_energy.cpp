@@ -30,7 +30,9 @@ void PackingSlope::keep_to_rules() {
 
 void PackingSlope::keep_levels() {
   const std::vector<std::size_t>& level = arrangement_.level;
-  std::vector<double> rise(level.size(), 0), bodies(level.size(), 0);
+  // A level may be empty, so there can be more of them than bodies.
+  const std::size_t levels = *std::max_element(level.begin(), level.end()) + 1;
+  std::vector<double> rise(levels, 0), bodies(levels, 0);
   for (std::size_t body = 0; body < level.size(); ++body) {
     rise[level[body]] += slope_[6 * body + 2];
     bodies[level[body]] += 1;

@@ -1,6 +1,7 @@
 #include "geometry/packing.h"
 
 #include "geometry/enclosed_volume.h"
+#include "geometry/packing_energy.h"
 #include "solids.h"
 
 #include <catch2/catch.hpp>
@@ -238,6 +239,18 @@ TEST_CASE("nothing fits where the cover leaves no room", "[geometry][packing]") 
   const PackingTask task = standing(round_hollow(37), 40 * millimetre);
   CHECK(packed(task).places.empty());
   CHECK(largest_scale_that_fits(task) == 0);
+}
+
+TEST_CASE("a body may lie on the third level with none below it", "[geometry][packing]") {
+  // Once written beyond the end: levels were counted by the bodies.
+  Arrangement one;
+  one.poses.resize(1);
+  one.level = {2};
+  std::vector<double> slope;
+  PackingSlope lifted(one, 1, slope);
+  lifted.add(0, {1, 0, 0}, {0, 0, 3});
+  lifted.keep_to_rules();
+  CHECK(slope[2] == 3);
 }
 
 }  // namespace brimwright::geometry
