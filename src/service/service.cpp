@@ -104,7 +104,10 @@ std::string bench_sheet_for(const SheetRequest& request, const moulds::Library& 
       request.pdf ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4)) : "";
   if (request.html) write_file(*request.html, reports::sheet_html(sheet, paper));
   if (request.pdf) write_file(*request.pdf, pdf);
-  return "";
+  std::string told;
+  for (const auto& written : {request.html, request.pdf})
+    if (written) told += "Written: " + *written + "\n";
+  return told;
 }
 
 std::vector<std::string> shipped_mould_files(const moulds::Library& library) {

@@ -27,7 +27,7 @@ for line in lines:
     if done.returncode != 0 or not done.stdout.strip():
         failures.append(f"{command}: exit {done.returncode}: {done.stderr.strip()}")
 
-for words in ([], ["gauge"], ["plan"], ["list"]):
+for words in ([], ["gauge"], ["plan"], ["sheet"], ["list"]):
     done = subprocess.run([program, *words, "--help"], capture_output=True, text=True)
     if done.returncode != 0 or "Examples" not in done.stdout:
         failures.append(f"{words} --help teaches nothing")
