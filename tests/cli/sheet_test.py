@@ -83,7 +83,7 @@ for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray
     html = made(program, "sheet", run)
     for paper, (width, height) in papers.items():
         pdf = os.path.join(folder, f"{name}-{paper}.pdf")
-        check(made(program, "sheet", run, "--pdf", pdf, "--paper", paper) == "", f"{name}: says something")
+        check(made(program, "sheet", run, "--pdf", pdf, "--paper", paper) == f"Written: {pdf}\n", f"{name}: what it wrote")
         info = made("pdfinfo", pdf)
         pages = int(re.search(r"Pages:\s+(\d+)", info)[1])
         check(pages <= 6, f"{name} on {paper}: {pages} pages")
