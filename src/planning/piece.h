@@ -43,8 +43,9 @@ PieceModel piece_model(const Run& run, const Plan& plan, double facet_mm = 1);
 /// The box that the piece just fits; nothing where the topping's shape is not known.
 std::optional<PieceSize> size_of(const PieceModel& model);
 
-/// Surface of topping and of what lies on it that the air sees; the pour's free surface counts
-/// where there is no topping. UserError at the run's dust where the topping's shape is not known.
+/// Surface of topping and of what lies on it that the air sees, above the topping's foot; the level
+/// surface at the foot counts where it is topping in the recess, or where there is no topping.
+/// UserError at the run's dust where the topping's shape is not known.
 Area exposed_area(const Run& run, const PieceModel& model);
 
 /// UserError at the first move that leaves the opening over which it is piped, with what would fit.

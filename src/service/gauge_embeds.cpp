@@ -1,9 +1,9 @@
 #include "service/gauge_embeds.h"
 
-#include "geometry/enclosed_volume.h"
 #include "geometry/filled_part.h"
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
+#include "planning/embed.h"
 #include "units/reading.h"
 
 namespace brimwright::service {
@@ -19,11 +19,15 @@ geometry::Lying lying(const std::string& said) {
                   "say level, layered or free");
 }
 
-geometry::TriangleMesh about_its_middle(geometry::TriangleMesh solid) {
-  const auto box = geometry::bounding_box(solid);
-  for (auto& vertex : solid.vertices_mm)
-    for (std::size_t k = 0; k < 3; ++k) vertex[k] -= (box.low_mm[k] + box.high_mm[k]) / 2;
-  return solid;
+/// The embed as a run's decoration is, cast full and about its middle.
+geometry::TriangleMesh cast_full(const moulds::Mould& mould) {
+  return *planning::embed_solid({.name = mould.name,
+                                 .material = "",
+                                 .made = planning::InMould{mould, planning::BelowBrim{}},
+                                 .density = {},
+                                 .spares = {},
+                                 .melt_loss = {},
+                                 .jug_film = {}});
 }
 
 }  // namespace
@@ -44,7 +48,7 @@ std::optional<reports::PackingFinding> embeds_that_fit(const GaugeRequest& reque
   finding.cover = read_length(*request.cover, option("--cover"));
   finding.line = line;
   const geometry::PackingTask task{.hollow = geometry::filled_part(moulds::solid_of(mould), line),
-                                   .body = about_its_middle(moulds::solid_of(embed)),
+                                   .body = cast_full(embed),
                                    .cover = finding.cover,
                                    .apart = finding.cover,
                                    .lying = finding.lying};
