@@ -55,6 +55,7 @@ constexpr auto plan_examples =
     "  brimwright plan examples/spring_order.run.json --sell 60\n"
     "  brimwright plan examples/spring_order.run.json --picture pour.svg\n"
     "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
+    "  brimwright plan examples/spring_order.run.json --label label.txt\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
 constexpr auto sheet_examples =
@@ -164,6 +165,8 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
   const char* files = "Write files";
   add_text(*gauge, "--picture", wish.picture, "FILE.svg", "a drawing to scale, for paper", files);
   add_text(*gauge, "--glb", wish.glb, "FILE.glb", "the filled cavity, for any 3D viewer", files);
+  gauge->add_flag("--cut-open", wish.cut_open, "the GLB without its front half, to look inside")
+      ->group(files);
   add_text(*gauge, "--write", wish.write, "FILE.stl", "the cavity, scaled if it was made to fit",
            files);
   add_text(*gauge, "--below-brim", wish.below_brim, "LENGTH",
@@ -186,6 +189,10 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
                    "for any 3D viewer; FILE.stl; repeatable")
       ->type_name("FILE")
       ->allow_extra_args(false);
+  plan->add_flag("--cut-open", words.plan.cut_open,
+                 "with --piece: .glb and .stl without their front half, to look inside");
+  plan->add_option("--label", words.plan.label, "write the draft of the label as plain text")
+      ->type_name("FILE.txt");
   add_library(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;

@@ -5,6 +5,7 @@
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
 #include "reports/mould_picture.h"
+#include "service/cut_open.h"
 #include "service/cut_reading.h"
 #include "service/gauge_embeds.h"
 #include "units/file_writing.h"
@@ -190,6 +191,7 @@ void refuse_options_without_use(const GaugeRequest& request) {
        {Row{"--density", request.density.has_value(), request.fit_mass.has_value(), "--fit-mass"},
         Row{"--below-brim", request.below_brim.has_value(), fits || draws || request.embed,
             "--fit-volume, --fit-mass, --embed, --picture or --glb"},
+        Row{"--cut-open", request.cut_open, request.glb.has_value(), "--glb"},
         Row{"--cover", request.cover.has_value(), request.embed.has_value(), "--embed"},
         Row{"--lying", request.lying.has_value(), request.embed.has_value(), "--embed"},
         Row{"--cast-density", request.cast_density.has_value(), request.cast_wall.has_value(),
@@ -201,6 +203,15 @@ void refuse_options_without_use(const GaugeRequest& request) {
     if (row.is_given && !row.is_used)
       throw UserError(option(row.name), "is of no use alone",
                       std::string("it goes with ") + row.needs);
+}
+
+/// All parts are closed; the cavity is a wall to look past, and gets no cap.
+void cut_open(std::vector<geometry::ColouredPart>& parts) {
+  std::vector<const geometry::TriangleMesh*> all;
+  for (const auto& part : parts) all.push_back(&part.mesh);
+  const auto knife = knife_through(all);
+  for (auto& [name, mesh, colour] : parts)
+    mesh = name == "cavity" ? rear_of_wall(mesh, knife) : geometry::part_above(mesh, knife);
 }
 
 /// Files as bytes first, so that nothing is written when one of them cannot be made.
@@ -223,6 +234,7 @@ std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& r
       for (const auto& embed : findings.packing->solids)
         parts.push_back({findings.packing->embed, embed, {0.35f, 0.55f, 0.85f, 1}});
     if (findings.packing) parts[0].rgba[3] = 0.4f;  // so that they show through
+    if (request.cut_open) cut_open(parts);
     files.emplace_back(*request.glb, geometry::glb_of(parts));
   }
   if (request.picture) {

@@ -1,10 +1,13 @@
 #include "service/piece_files.h"
 
+#include "geometry/filled_part.h"
 #include "geometry/mesh_writing.h"
 #include "planning/piece.h"
 #include "reports/piece_picture.h"
+#include "service/cut_open.h"
 #include "units/user_error.h"
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 
@@ -55,22 +58,44 @@ std::string stl_of(const planning::PieceModel& model) {
   return geometry::binary_stl_of(all);
 }
 
+planning::PieceModel cut_open(planning::PieceModel model) {
+  std::vector<const TriangleMesh*> all;
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids) all.push_back(&solid);
+  const auto knife = knife_through(all);
+  for (auto& part : model.parts)
+    for (auto& solid : part.solids) solid = geometry::part_above(solid, knife);
+  return model;
+}
+
+std::string ending_of(const std::string& path) {
+  return std::filesystem::path(path).extension().string();
+}
+
+bool is_solid(const std::string& path) { return ending_of(path) != ".svg"; }
+
 }  // namespace
 
 std::vector<std::pair<std::string, std::string>> piece_files(const std::vector<std::string>& paths,
                                                              const planning::Run& run,
-                                                             const planning::Plan& plan) {
+                                                             const planning::Plan& plan,
+                                                             bool is_cut_open) {
   std::vector<std::pair<std::string, std::string>> files;
+  if (is_cut_open && std::none_of(paths.begin(), paths.end(), is_solid))
+    throw UserError({"command line", "--cut-open"}, "is of no use alone",
+                    "it goes with --piece FILE.glb or FILE.stl");
   if (paths.empty()) return files;
   const auto model = planning::piece_model(run, plan);
+  const auto opened = is_cut_open ? cut_open(model) : planning::PieceModel{};
+  const auto& solids = is_cut_open ? opened : model;
   for (const auto& path : paths) {
-    const std::string ending = std::filesystem::path(path).extension().string();
+    const std::string ending = ending_of(path);
     if (ending == ".svg")
       files.emplace_back(path, reports::piece_picture_svg(model, plan));
     else if (ending == ".glb")
-      files.emplace_back(path, glb_of(model));
+      files.emplace_back(path, glb_of(solids));
     else if (ending == ".stl")
-      files.emplace_back(path, stl_of(model));
+      files.emplace_back(path, stl_of(solids));
     else
       throw UserError({"command line", "--piece"}, "\"" + path + "\" does not say what to write",
                       "end it in .svg (a drawing), .glb (a coloured model) or .stl");

@@ -9,9 +9,11 @@
 namespace brimwright::service {
 
 /// Files of the whole piece as bytes, by the paths' endings: .svg, .glb, .stl. UserError at
-/// "--piece" for any other ending.
+/// "--piece" for any other ending. With `is_cut_open`, the solids are without their front half and
+/// capped; UserError at "--cut-open" if none is asked for.
 std::vector<std::pair<std::string, std::string>> piece_files(const std::vector<std::string>& paths,
                                                              const planning::Run& run,
-                                                             const planning::Plan& plan);
+                                                             const planning::Plan& plan,
+                                                             bool is_cut_open);
 
 }  // namespace brimwright::service

@@ -8,6 +8,7 @@
 #include "reports/bench_sheet.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
+#include "reports/label_report.h"
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
 #include "reports/sheet_html.h"
@@ -75,13 +76,24 @@ planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& pr
   return plan;
 }
 
+std::string label_draft(const planning::Run& run, const planning::Plan& plan,
+                        const std::string& file) {
+  if (!plan.label)
+    throw UserError(
+        {file, "/label"}, "is missing, so there is no label to draft",
+        "give \"market\" and either what cured pieces weigh (\"weighed\") or how far they "
+        "may differ (\"spread\", \"pour_line\")");
+  return run.name + "\n" + reports::label_text(plan);
+}
+
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
                     const geometry::Progress& progress) {
   const planning::Run run = run_of(request, library);
   const planning::Plan plan = gated_plan(run, progress);
   // Bytes first, so that nothing is written when one of the files cannot be made.
-  auto files = piece_files(request.piece, run, plan);
+  auto files = piece_files(request.piece, run, plan, request.cut_open);
   if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
+  if (request.label) files.emplace_back(*request.label, label_draft(run, plan, request.file));
   for (const auto& [path, bytes] : files) write_file(path, bytes);
   return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
 }

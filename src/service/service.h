@@ -36,18 +36,22 @@ struct GaugeRequest {
   // Files to write: the cavity as STL (scaled if it was made to fit), the filled cavity as GLB, a
   // drawing to scale as SVG.
   std::optional<std::string> write, glb, picture;
+  bool cut_open = false;  // the GLB without its front half, capped
 };
 
 /// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
 /// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
-/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `text`
-/// is a run to be planned as though it stood in `file`, which need not be there.
+/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `label`
+/// is the label's draft as plain text. `text` is a run to be planned as though it stood in `file`,
+/// which need not be there.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
   std::optional<std::string> sell;
   std::optional<std::string> picture;
   std::vector<std::string> piece = {};
+  bool cut_open = false;  // .glb and .stl without their front half, capped
+  std::optional<std::string> label = {};
 };
 
 /// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the

@@ -63,11 +63,12 @@ struct Kind {
 constexpr Kind kinds[] = {
     {"picture", ".svg", "image/svg+xml"},           {"piece", ".svg", "image/svg+xml"},
     {"glb", ".glb", "model/gltf-binary"},           {"stl", ".stl", "model/stl"},
-    {"sheet", ".html", "text/html; charset=utf-8"}, {"sheet-pdf", ".pdf", "application/pdf"}};
+    {"sheet", ".html", "text/html; charset=utf-8"}, {"sheet-pdf", ".pdf", "application/pdf"},
+    {"label", ".txt", "text/plain; charset=utf-8"}};
 
 const Kind& kind_of(const Fields& fields) {
   const std::string name =
-      fields.choice("kind", {"picture", "piece", "glb", "stl", "sheet", "sheet-pdf"});
+      fields.choice("kind", {"picture", "piece", "glb", "stl", "sheet", "sheet-pdf", "label"});
   for (const Kind& kind : kinds)
     if (name == kind.name) return kind;
   throw std::logic_error("a kind of document without a row");
@@ -99,11 +100,13 @@ service::Request file_request(const Fields& fields, const Kind& kind, const std:
     if (is_sheet) return {sheet_request(request, name, paper, path), service::Form::json};
     if (name == "picture")
       request.picture = path;
+    else if (name == "label")
+      request.label = path;
     else
       request.piece = {path};
     return {request, service::Form::json};
   }
-  if (name == "piece" || is_sheet)
+  if (name == "piece" || name == "label" || is_sheet)
     throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
   auto request = gauge_request(*gauge, path_for);
   (name == "picture" ? request.picture : name == "glb" ? request.glb : request.write) = path;
@@ -112,9 +115,13 @@ service::Request file_request(const Fields& fields, const Kind& kind, const std:
 
 }  // namespace
 
-Desk::Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads,
+Desk::Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads, Papers& papers,
            std::optional<std::string> open)
-    : library_(library), workspace_(workspace), uploads_(uploads), open_(std::move(open)) {}
+    : library_(library),
+      workspace_(workspace),
+      uploads_(uploads),
+      papers_(papers),
+      open_(std::move(open)) {}
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Patience;
@@ -228,11 +235,15 @@ HttpAnswer Desk::document(const HttpRequest& request, Patience patience) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
   const Fields fields = fields_of(request);
   const Kind& kind = kind_of(fields);
+  const bool opens = fields.has("open") && fields.truth("open");
   const Scratch file(uploads_.scratch(kind.ending));
   HttpAnswer answer = served(file_request(fields, kind, file.path(), path), patience);
   if (answer.status != 200) return answer;
   constexpr std::size_t longest = std::size_t{1} << 30;
-  return {.type = kind.type, .body = plain_file(file.path(), longest)};
+  HttpAnswer made = {.type = kind.type, .body = plain_file(file.path(), longest)};
+  if (!opens) return made;
+  const std::string name = std::string(kind.name) + kind.ending;
+  return json_answer({{"address", papers_.lay_out(std::move(made), name)}});
 }
 
 HttpAnswer Desk::receive(const HttpRequest& request, Patience) const {

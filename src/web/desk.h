@@ -2,6 +2,7 @@
 
 #include "service/service.h"
 #include "web/http_listener.h"
+#include "web/papers.h"
 #include "web/uploads.h"
 #include "web/workspace.h"
 
@@ -20,7 +21,7 @@ enum class Patience { none, long_enough };
 /// threads at once.
 class Desk {
  public:
-  Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads,
+  Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads, Papers& papers,
        std::optional<std::string> open);
 
   struct Route {
@@ -53,6 +54,7 @@ class Desk {
   moulds::Library library_;
   Workspace& workspace_;
   Uploads& uploads_;
+  Papers& papers_;
   std::optional<std::string> open_;
 };
 

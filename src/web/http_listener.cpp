@@ -29,7 +29,7 @@ void keep_from_children(int descriptor) { ::fcntl(descriptor, F_SETFD, FD_CLOEXE
        .remedy = "give another, or leave it out and a free one is found"});
 }
 
-void open(tcp::acceptor& acceptor, std::uint16_t port) {
+error_code open(tcp::acceptor& acceptor, std::uint16_t port) {
   const tcp::endpoint here(asio::ip::address_v4::loopback(), port);
   error_code error;
   acceptor.open(here.protocol(), error);
@@ -37,8 +37,13 @@ void open(tcp::acceptor& acceptor, std::uint16_t port) {
   if (!error) acceptor.set_option(tcp::acceptor::reuse_address(true), error);
   if (!error) acceptor.bind(here, error);
   if (!error) acceptor.listen(asio::socket_base::max_listen_connections, error);
-  if (error) refuse_port(port, error);
-  keep_from_children(acceptor.native_handle());
+  if (error) {
+    error_code none;
+    acceptor.close(none);
+  } else {
+    keep_from_children(acceptor.native_handle());
+  }
+  return error;
 }
 
 }  // namespace
@@ -93,9 +98,12 @@ void HttpListener::Shared::end_when_all_are_gone() {
   if (is_stopping && !is_over && connections.empty()) context.stop();
 }
 
-HttpListener::HttpListener(std::uint16_t port, const Limits& limits, Gate gate, Handler handler)
+HttpListener::HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits,
+                           Gate gate, Handler handler)
     : shared_(std::make_unique<Shared>(limits, std::move(gate), std::move(handler))) {
-  open(shared_->acceptor, port);
+  const bool has_favoured = port == 0 && favoured != 0 && !open(shared_->acceptor, favoured);
+  if (!has_favoured)
+    if (const error_code error = open(shared_->acceptor, port)) refuse_port(port, error);
   shared_->port = shared_->acceptor.local_endpoint().port();
 }
 

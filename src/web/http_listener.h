@@ -79,8 +79,8 @@ class HttpListener {
   /// Calls the given function once, now or later, on any thread.
   using Handler = std::function<void(HttpRequest, Answer)>;
 
-  /// Port 0: one that is free. UserError if the port cannot be had.
-  HttpListener(std::uint16_t port, const Limits& limits, Gate gate, Handler handler);
+  /// Port 0: one that is free, `favoured` if that is. UserError if the port cannot be had.
+  HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits, Gate gate, Handler handler);
   ~HttpListener();
   HttpListener(const HttpListener&) = delete;
   HttpListener& operator=(const HttpListener&) = delete;

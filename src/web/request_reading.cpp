@@ -29,6 +29,7 @@ service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for)
   service::PlanRequest request;
   request.text = optional_document(fields, "run");
   request.sell = optional_word(fields, "sell");
+  request.cut_open = flag(fields, "cut-open");
   request.file = path_for(fields.text("file"), request.text.has_value());
   fields.refuse_unknown();
   return request;
@@ -58,6 +59,7 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
   request.on_board = flag(fields, "on-board");
   request.fit_depth_only = flag(fields, "fit-depth-only");
   request.cast_hung = flag(fields, "cast-hung");
+  request.cut_open = flag(fields, "cut-open");
   request.file = path_for(fields.text("file"), request.text.has_value());
   fields.refuse_unknown();
   return request;

@@ -5,6 +5,7 @@
 #include "web/answers.h"
 #include "web/desk.h"
 #include "web/page_assets.h"
+#include "web/papers.h"
 #include "web/request_head.h"
 #include "web/secret.h"
 #include "web/workers.h"
@@ -69,6 +70,17 @@ moulds::Library with_memory(moulds::Library library) {
   return library;
 }
 
+/// The same at every start in a folder, so that a page left open finds its program again, and what
+/// a browser keeps for an address (what was typed last, say) is found after a restart.
+std::uint16_t own_port(const std::string& folder) {
+  constexpr int first = 49152, many = 16384;  // the dynamic ports, RFC 6335, section 6
+  const std::string name = version_of(folder);
+  int number = 0;
+  for (const char digit : name.substr(0, 6))
+    number = number * 16 + (digit <= '9' ? digit - '0' : digit - 'a' + 10);
+  return static_cast<std::uint16_t>(first + number % many);
+}
+
 std::chrono::seconds wait_of(const HttpHead& head) {
   constexpr int longest = 20;
   const auto at = head.query.find("wait");
@@ -88,9 +100,10 @@ struct Server::Parts {
   explicit Parts(const ServerSettings& settings)
       : library(with_memory(settings.library)),
         workspace(folder_of(settings), library),
-        desk(library, workspace, uploads, name_in_its_folder(settings.run)),
+        desk(library, workspace, uploads, papers, name_in_its_folder(settings.run)),
         listener(
-            settings.port, settings.limits, [this](const HttpHead& head) { return judged(head); },
+            settings.port, own_port(workspace.folder()), settings.limits,
+            [this](const HttpHead& head) { return judged(head); },
             [this](HttpRequest request, HttpListener::Answer answer) {
               take(std::move(request), std::move(answer));
             }) {
@@ -104,6 +117,7 @@ struct Server::Parts {
   moulds::Library library;
   Workspace workspace;
   Uploads uploads;
+  Papers papers;
   Desk desk;
   HttpListener listener;
   // Ended before all else, so that no answer comes after the listener's end; the quick ones first,
@@ -123,7 +137,7 @@ struct Server::Parts {
 
   std::variant<HttpAnswer, BodyPlan> judged(const HttpHead& head) try {
     if (!head.path.starts_with(api)) {
-      if (asset(head.path) == nullptr)
+      if (asset(head.path) == nullptr && !papers.at(head.path))
         return refusal(404, "", "there is nothing of that name", "open the address as printed");
       if (head.method != "GET") return not_for_this_method(head.path);
       return BodyPlan{};
@@ -150,8 +164,15 @@ struct Server::Parts {
     return at == head.query.end() ? std::string() : at->second;
   }
 
+  HttpAnswer paper(const std::string& path) const {
+    auto found = papers.at(path);
+    return found ? std::move(*found)
+                 : refusal(404, "", "this paper has been put away", "make it again on the page");
+  }
+
   void take(HttpRequest request, HttpListener::Answer answer) {
     if (const PageAsset* page = asset(request.head.path)) return answer(answer_with(*page));
+    if (Papers::is_path(request.head.path)) return answer(paper(request.head.path));
     if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
     bool has_path = false;
     const Desk::Route* route = Desk::route(request.head.method, request.head.path, has_path);

@@ -14,7 +14,7 @@ struct ServerSettings {
   moulds::Library library;
   std::optional<std::string> run;  // the run to open; its folder is worked in
   std::string folder = ".";        // worked in where no run is given
-  std::uint16_t port = 0;          // 0: a free one
+  std::uint16_t port = 0;          // 0: the folder's own if free, else any that is
   Limits limits = {};
 };
 
@@ -51,10 +51,12 @@ struct ServerSettings {
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
 ///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl", "plan": {...}},
 ///                                     {"kind": "sheet" | "sheet-pdf", "plan": {...}, "paper": "A4"
-///                                     | "Letter"} or
+///                                     | "Letter"}, {"kind": "label", "plan": {...}} or
 ///                                     {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
 ///                                     file's bytes; of a plan, "piece", "glb" and "stl" show the
-///                                     whole piece
+///                                     whole piece; with "open": true -> {"address"}, at which a
+///                                     browser opens it without the header, until eight more have
+///                                     been made
 ///   POST /api/mesh?name=cup.stl       the file's bytes, 200 MiB at most -> {"file": "upload:1",
 ///                                     "name", "bytes"}; good as "file" for /api/gauge and
 ///                                     /api/document until the server stops

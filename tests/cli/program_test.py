@@ -20,6 +20,20 @@ def run(*words, cwd=root, env=None):
                           env={**os.environ, **(env or {})})
 
 
+def facets_of(path):
+    """The corners of each facet of a binary STL."""
+    with open(path, "rb") as file:
+        stl = file.read()
+    return [[struct.unpack_from("<3f", stl, 84 + 50 * facet + 12 + 12 * corner) for corner in range(3)]
+            for facet in range(struct.unpack_from("<I", stl, 80)[0])]
+
+
+def enclosed(facets):
+    """Volume of a closed surface, by the divergence theorem."""
+    return sum(a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) + a[2] * (b[0] * c[1] - b[1] * c[0])
+               for a, b, c in facets) / 6
+
+
 def check(condition, what):
     if not condition:
         failures.append(what)
@@ -195,6 +209,8 @@ refused("bars larger than the loaf", at + "/cut/bar/thickness: ", run_changes=[(
 refused("a saw without its kerf", at + "/cut/kerf: is missing", run_changes=[("/cut", {"bar": {"thickness": "10 mm"}})])
 refused("a file that is no piece", "command line: --piece: .*does not say what to write",
         words=("plan", "spring_order.run.json", "--piece", "piece.txt"))
+refused("a piece to cut open that is not asked for", "command line: --cut-open: is of no use alone",
+        words=("plan", "spring_order.run.json", "--cut-open"))
 refused("embeds without their cover", "command line: --cover: is missing",
         words=("gauge", "cup.json", "--embed", "moulds/bead_tray.json"))
 
@@ -203,16 +219,26 @@ done = run("plan", "examples/spring_order.run.json", "--json", "--piece", f"{fol
            "--piece", f"{folder}/a.stl")
 check(done.returncode == 0 and sorted(os.listdir(folder)) == ["a.glb", "a.stl", "a.svg"], f"files of a piece: {done.stderr}")
 spring = json.loads(done.stdout)
-with open(f"{folder}/a.stl", "rb") as file:
-    stl = file.read()
-corners = [struct.unpack_from("<3f", stl, 84 + 50 * facet + 12 + 12 * corner)
-           for facet in range(struct.unpack_from("<I", stl, 80)[0]) for corner in range(3)]
+corners = [corner for facet in facets_of(f"{folder}/a.stl") for corner in facet]
 tall = max(c[2] for c in corners) - min(c[2] for c in corners)
 check(abs(tall - spring["piece"]["size"]["height_mm"]) < 0.01, f"the model is as tall as the plan says: {tall}")
 with open(f"{folder}/a.glb", "rb") as file:
     glb = file.read()
 scene_json = json.loads(glb[20:20 + struct.unpack_from("<I", glb, 12)[0]])
 check([n["name"] for n in scene_json["nodes"] if "mesh" in n] == ["Rose", "Plain", "Cloud topping", "Pearl bead"], "named parts")
+# A bar is a box: cut open down its middle it is half a box, closed again by its cut face.
+run("plan", "examples/plain_bars.run.json", "--piece", f"{folder}/bar.stl")
+run("plan", "examples/plain_bars.run.json", "--piece", f"{folder}/half.stl", "--cut-open")
+bar, half = (facets_of(f"{folder}/{name}.stl") for name in ("bar", "half"))
+check(abs(enclosed(half) / enclosed(bar) - 0.5) < 1e-5, f"half a bar: {enclosed(half)} of {enclosed(bar)} mm3")
+middle = sum(edge(y for facet in bar for _, y, _ in facet) for edge in (min, max)) / 2
+check(abs(min(y for facet in half for _, y, _ in facet) - middle) < 1e-4, "the front half is taken off")
+run("gauge", "moulds/round_cup.json", "--glb", f"{folder}/half.glb", "--cut-open")
+with open(f"{folder}/half.glb", "rb") as file:
+    glb = file.read()
+half_cup = json.loads(glb[20:20 + struct.unpack_from("<I", glb, 12)[0]])
+nearest = [half_cup["accessors"][mesh["primitives"][0]["attributes"]["POSITION"]]["max"][2] for mesh in half_cup["meshes"]]
+check(len(nearest) == 2 and all(abs(z) < 1e-6 for z in nearest), f"a filled cup cut open at its middle: {nearest}")
 shutil.rmtree(folder)
 parts = sum(part["fresh_g"] for part in spring["piece"]["parts"])
 check(abs(parts - spring["piece"]["fresh_g"]) < 0.1, "parts sum to the piece")

@@ -231,15 +231,5 @@ await run({
       await check_figures(page, serving.printed("plan", "low_bowl.run.json"));
       await check_access(page, "a run of pour alone");
     }),
-
-  "the drawing and the solids are one tap each": () =>
-    with_page(async (page) => {
-      await page.getByRole("button", { name: "Cavity, STL" }).waitFor();
-      for (const [button, ending] of [["Drawing, true size", ".svg"], ["Filled cavity, GLB", ".glb"], ["Cavity, STL", ".stl"]]) {
-        const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).click()]);
-        assert.ok(download.suggestedFilename().endsWith(ending));
-        assert.equal(await download.failure(), null);
-      }
-    }),
 });
 await chromium.close();

@@ -2,9 +2,11 @@
 import assert from "node:assert/strict";
 import { browser, check_access, check_quiet, open, run, Serving, settled } from "./bench.mjs";
 
-/** How many different colours the solid's picture has, and a sum that tells two pictures apart. */
 const looks = (page) =>
   page.locator("solid-panel canvas").screenshot().then((png) => png.toString("base64"));
+
+/** The solid asked for stands there. */
+const stands = (page) => page.waitForFunction(() => document.querySelector("solid-panel p[role=status]")?.textContent === "");
 
 await run({
   "each button turns, tips or cuts the solid": async () => {
@@ -14,10 +16,12 @@ await run({
     await settled(page);
     await page.locator("solid-panel").scrollIntoViewIfNeeded();
     await page.waitForFunction(() => document.querySelector("solid-panel canvas")?.width > 400);
+    await stands(page);
     let before = await looks(page);
-    for (const button of ["Turn left", "From above", "Cut open"]) {
+    for (const button of ["Turn left", "From above", "Cut open", "The mould, filled"]) {
       await page.getByRole("button", { name: button }).click();
       await page.mouse.move(0, 0);
+      await stands(page);
       const after = await looks(page);
       assert.notEqual(after, before, `${button} changes nothing`);
       before = after;
@@ -33,7 +37,7 @@ await run({
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address);
     await settled(page);
-    const picture = page.getByAltText(/The mould cut through its middle/);
+    const picture = page.getByAltText(/^The whole piece, drawn to scale/);
     await picture.waitFor();
     assert.ok(await picture.evaluate((img) => img.decode().then(() => img.naturalWidth > 100)));
     await check_access(page, "without WebGL");

@@ -221,6 +221,80 @@ TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as 
         422);
 }
 
+TEST_CASE("a paper opens by its address alone, brings its styles and runs nothing", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto open = [&] {
+    const Response made = server.ask(
+        "POST", "/api/document",
+        R"({"kind":"sheet","plan":{"file":"examples/plain_bars.run.json"},"open":true})");
+    REQUIRE(made.status == 200);
+    return Json::parse(made.body)["address"].get<std::string>();
+  };
+  const auto seen = [&](const std::string& address) {
+    Client stranger(server.port());
+    stranger.send("GET " + address + " HTTP/1.1\r\nHost: " + server.host() + "\r\n\r\n");
+    return stranger.receive();
+  };
+  const std::string address = open();
+  const Response paper = seen(address);
+  CHECK(paper.status == 200);
+  service::SheetRequest sheet;
+  sheet.file = root + "/examples/plain_bars.run.json";
+  CHECK(paper.body == printed({sheet}).document);
+  CHECK(paper.fields.at("content-type") == "text/html; charset=utf-8");
+  CHECK(paper.fields.at("content-security-policy") ==
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; form-action 'none'; "
+        "base-uri 'none'; frame-ancestors 'none'");
+  CHECK(paper.fields.at("cache-control") == "no-store");
+
+  std::string guessed = address;
+  guessed[10] = guessed[10] == '0' ? '1' : '0';
+  CHECK(seen(guessed).status == 404);
+  CHECK(seen("/paper/").status == 404);
+  CHECK(server.ask("POST", address, "").status == 405);
+  for (int i = 0; i < 7; ++i) open();
+  CHECK(seen(address).status == 200);
+  open();
+  CHECK(seen(address).status == 404);
+}
+
+TEST_CASE("the label's draft is what the plan prints of it; without a label there is none",
+          "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto draft = [&](const std::string& run) {
+    return server.ask(
+        "POST", "/api/document",
+        Json{{"kind", "label"}, {"plan", {{"file", "examples/" + run + ".run.json"}}}}.dump());
+  };
+  const Response label = draft("spring_order");
+  CHECK(label.status == 200);
+  CHECK(label.fields.at("content-type") == "text/plain; charset=utf-8");
+  const std::string plan =
+      service::answer({plan_of(root + "/examples/spring_order.run.json")}, {root, {}}).document;
+  const std::string heading = "Spring order, twisted cups\n";
+  CHECK_THAT(label.body, Catch::StartsWith(heading + "LABEL, DRAFT"));
+  CHECK_THAT(plan, Contains(label.body.substr(heading.size())));
+  const Response none = draft("marble_bowls");
+  CHECK(none.status == 422);
+  CHECK(Json::parse(none.body)["complaint"]["field"] == "/label");
+}
+
+TEST_CASE("a folder's port is the same at the next start, and another where it is taken",
+          "[web]") {
+  const ScratchFolder folder, other;
+  std::uint16_t port = 0;
+  {
+    const RunningServer first(settings_in(folder.path().string()));
+    port = first.port();
+    const RunningServer second(settings_in(folder.path().string()));
+    CHECK(second.port() != port);
+  }
+  CHECK(RunningServer(settings_in(folder.path().string())).port() == port);
+  CHECK(RunningServer(settings_in(other.path().string())).port() != port);
+}
+
 TEST_CASE("a connection answers several requests, in their order, as each asks for", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));

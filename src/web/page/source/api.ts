@@ -35,7 +35,6 @@ export interface Files {
   moulds: Listed[];
   formulas: Listed[];
   meshes: Listed[];
-  documents?: string[]; // kinds that can be made beside pictures and solids
 }
 
 export interface Kept {

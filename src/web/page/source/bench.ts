@@ -13,6 +13,7 @@ import { pour_lane } from "./pour_lane";
 import { keep_mine, take_theirs } from "./saving";
 import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
 import { changed, state, toggle } from "./state";
+import type { SolidView } from "./solid_panel";
 import * as sums from "./sums";
 
 export function head(open_start: () => void): TemplateResult {
@@ -191,6 +192,13 @@ function add_decoration(): void {
   );
 }
 
+/** The piece first, where it is more than what fills the mould. */
+function solid_views(plan: Plan, mould_file: string): SolidView[] {
+  const filled = { words: "The mould, filled", of: { gauge: { file: mould_file, "below-brim": `${plan.pour.below_brim_mm} mm` } } };
+  const whole = { words: "The whole piece", of: { plan: { file: state.file, run: state.run } } };
+  return plan.pipe || plan.perch?.length || plan.pour.layers?.length ? [whole, filled] : [filled, whole];
+}
+
 function mould(plan: Plan): TemplateResult | typeof nothing {
   const { measured } = state;
   if (!measured) return nothing;
@@ -202,7 +210,7 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
     <div class="beside">
       <figure><figcaption>Volume by depth; the broken line is the pour line</figcaption>
         <level-curve role="img" aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres" .gauge=${measured.gauge} .line=${plan.pour.depth_mm}></level-curve></figure>
-      <figure><figcaption>The filled cavity</figcaption><solid-panel .solids=${measured.solids} .mould=${measured.mould}></solid-panel></figure>
+      <figure><figcaption>In the round</figcaption><solid-panel .views=${solid_views(plan, measured.mould)}></solid-panel></figure>
     </div>
     ${notes.length ? html`<ul class="limits">${notes.map((one) => html`<li>${one.text}</li>`)}</ul>` : nothing}
   </section>`;

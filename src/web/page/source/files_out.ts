@@ -1,50 +1,86 @@
-// Pictures, 3D files and the bench sheet: one tap each.
-import { html, nothing, type TemplateResult } from "lit";
-import { bytes, Refused } from "./api";
+// The bench sheet, the label's draft, pictures and 3D files: one tap each.
+import { html, type TemplateResult } from "lit";
+import { bytes, post, Refused } from "./api";
+import { choice } from "./field";
 import { both, length } from "./numbers";
 import type { Plan } from "./plan";
 import { changed, state } from "./state";
 
+type Paper = "A4" | "Letter";
+
 let said = "";
+let is_working = false;
+let paper: Paper = localStorage.getItem("paper") === "Letter" ? "Letter" : "A4";
 
-/** A button stands here only for what the program says it can make. */
-const offers = (kind: string): boolean => state.files?.documents?.includes(kind) ?? false;
+function with_link(address: string, set: (link: HTMLAnchorElement) => void): void {
+  const link = document.createElement("a");
+  link.href = address;
+  set(link);
+  link.click();
+}
 
-async function take(name: string, body: unknown, opens = false): Promise<void> {
-  said = "";
+/** Works one wish off after the other, and says how it went. */
+async function tried(wish: () => Promise<string>): Promise<void> {
+  if (is_working) return;
+  is_working = true;
+  said = "Making it ...";
+  changed();
   try {
-    const address = URL.createObjectURL(await bytes(body));
-    const link = document.createElement("a");
-    link.href = address;
-    if (opens) link.target = "_blank";
-    else link.download = name;
-    link.click();
-    window.setTimeout(() => URL.revokeObjectURL(address), 60_000);
-    said = opens ? "" : `${name} is in your downloads.`;
+    said = await wish();
   } catch (error) {
     said = error instanceof Refused ? error.message : String(error);
   }
+  is_working = false;
   changed();
 }
+
+const keep = (name: string, body: object) => () =>
+  tried(async () => {
+    const address = URL.createObjectURL(await bytes(body));
+    with_link(address, (link) => (link.download = name));
+    window.setTimeout(() => URL.revokeObjectURL(address), 60_000);
+    return `${name} is in your downloads.`;
+  });
+
+/** In a tab of its own, where the browser prints it. */
+const open = (body: object) => () =>
+  tried(async () => {
+    const { address } = await post<{ address: string }>("/api/document", { ...body, open: true });
+    with_link(address, (link) => Object.assign(link, { target: "_blank", rel: "noopener" }));
+    return "It is open in a tab of its own: print it there at 100 %, not fitted to the page.";
+  });
+
+const set_paper = (wanted: Paper) => {
+  paper = wanted;
+  localStorage.setItem("paper", wanted);
+  changed();
+};
 
 export function files_out(plan: Plan): TemplateResult {
   const stem = state.file.split("/").at(-1)!.replace(/(\.run)?\.json$/, "");
   const of_plan = { file: state.file, run: state.run };
-  const of_mould = { file: state.measured?.mould, "below-brim": `${plan.pour.below_brim_mm} mm` };
+  const mould = state.measured?.mould;
+  const of_mould = { file: mould, "below-brim": `${plan.pour.below_brim_mm} mm` };
+  const button = (words: string, act: () => void, look = "") => html`<button type="button" class=${look} ?disabled=${is_working} @click=${act}>${words}</button>`;
   return html`<section class="out" aria-labelledby="out-title">
     <h2 id="out-title">To print and to keep</h2>
+    <h3>The sheet for the bench</h3>
+    ${choice<Paper>("Paper", paper, [["A4", "A4"], ["Letter", "Letter"]], set_paper)}
     <div class="choice">
-      ${offers("sheet")
-        ? html`<button type="button" class="strong" @click=${() => take(`${stem}.html`, { kind: "sheet", plan: of_plan }, true)}>Bench sheet</button>`
-        : nothing}
-      ${offers("label")
-        ? html`<button type="button" @click=${() => take(`${stem} label.txt`, { kind: "label", plan: of_plan })}>Label draft</button>`
-        : nothing}
-      <button type="button" @click=${() => take(`${stem}.svg`, { kind: "picture", plan: of_plan })}>Drawing, true size</button>
-      ${state.measured
-        ? html`<button type="button" @click=${() => take(`${stem}.glb`, { kind: "glb", gauge: of_mould })}>Filled cavity, GLB</button>
-            <button type="button" @click=${() => take(`${stem}.stl`, { kind: "stl", gauge: { file: of_mould.file } })}>Cavity, STL</button>`
-        : nothing}
+      ${button("Bench sheet, to print", open({ kind: "sheet", plan: of_plan, paper }), "strong")}
+      ${button("Bench sheet, PDF", keep(`${stem}.pdf`, { kind: "sheet-pdf", plan: of_plan, paper }))}
+    </div>
+    <h3>For the label, the wall and the printer</h3>
+    <div class="choice">
+      ${plan.label ? button("Label draft", keep(`${stem} label.txt`, { kind: "label", plan: of_plan })) : ""}
+      ${button("Drawing of the pour, true size", keep(`${stem} pour.svg`, { kind: "picture", plan: of_plan }))}
+      ${button("Drawing of the piece", keep(`${stem}.svg`, { kind: "piece", plan: of_plan }))}
+      ${button("Whole piece, GLB", keep(`${stem}.glb`, { kind: "glb", plan: of_plan }))}
+      ${button("Whole piece, STL", keep(`${stem}.stl`, { kind: "stl", plan: of_plan }))}
+      ${mould
+        ? html`${button("Filled cavity, GLB", keep(`${stem} cavity.glb`, { kind: "glb", gauge: of_mould }))}
+            ${button("Cavity, STL", keep(`${stem} cavity.stl`, { kind: "stl", gauge: { file: mould } }))}`
+        : ""}
     </div>
     <p role="status">${said || `The drawing has the pour line ${both(length(state.units, plan.pour.below_brim_mm))} below the brim.`}</p>
   </section>`;

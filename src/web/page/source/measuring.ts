@@ -1,7 +1,7 @@
 // The mould of the run: its level curve and its cut, read once for each mould.
 import { bytes, post, Refused, type Document } from "./api";
 import { asked_name } from "./editing";
-import { outline_of, solids_of, type Outline, type Solid } from "./outline";
+import { outline_of, solids_of, type Outline } from "./outline";
 import type { Gauge } from "./plan";
 import { at } from "./pointer";
 import { changed, state } from "./state";
@@ -28,11 +28,10 @@ export async function gauge_of(request: MouldRequest): Promise<Gauge> {
   return post<Gauge>("/api/gauge", request);
 }
 
-export async function drawn(request: MouldRequest): Promise<{ outline: Outline; solids: Solid[] }> {
+export async function drawn(request: MouldRequest): Promise<{ outline: Outline }> {
   const glb = await bytes({ kind: "glb", gauge: request });
   const solids = solids_of(await glb.arrayBuffer());
-  const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
-  return { outline: outline_of(cavity), solids };
+  return { outline: outline_of(solids.find((solid) => solid.name === "cavity") ?? solids[0]!) };
 }
 
 /** With the level curve: a row of depths from the floor to the brim. */
@@ -43,45 +42,16 @@ async function with_levels(request: MouldRequest): Promise<Gauge> {
   return post<Gauge>("/api/gauge", { ...request, depth });
 }
 
-const solid_pause_ms = 500;
-
-let filling_timer = 0;
-let filled_to = "";
-
-/** The solid shows the filling to the pour line, once the line stands still. */
-export function fill_soon(): void {
-  const { measured, plan } = state;
-  if (!measured || !plan) return;
-  const line = `${plan.pour.below_brim_mm} mm`;
-  if (`${measured.mould} ${line}` === filled_to) return;
-  filled_to = `${measured.mould} ${line}`;
-  clearTimeout(filling_timer);
-  filling_timer = window.setTimeout(() => void fill(measured.mould, line), solid_pause_ms);
-}
-
-async function fill(mould: string, line: string): Promise<void> {
-  try {
-    const { solids } = await drawn({ file: mould, "below-brim": line });
-    if (state.measured?.mould !== mould) return;
-    state.measured = { ...state.measured, solids };
-    changed();
-  } catch (error) {
-    if (!(error instanceof Refused)) throw error; // the plan itself says what is wrong
-  }
-}
-
 async function measure(): Promise<void> {
   const name = at(state.run, "/pour/mould");
   if (typeof name !== "string") return;
   const mine = ++asked;
   const mould = asked_name(name, state.files?.moulds);
   try {
-    const [gauge, drawing] = await Promise.all([with_levels({ file: mould }), drawn({ file: mould })]);
+    const [gauge, { outline }] = await Promise.all([with_levels({ file: mould }), drawn({ file: mould })]);
     if (mine !== asked) return;
-    state.measured = { mould, gauge, ...drawing };
+    state.measured = { mould, gauge, outline };
     state.measuring_failed = undefined;
-    filled_to = "";
-    fill_soon();
   } catch (error) {
     if (mine !== asked) return;
     if (!(error instanceof Refused)) throw error;

@@ -4,6 +4,7 @@ export interface Solid {
   name: string;
   positions: Float32Array; // metres, y up, as glTF has it
   indices: Uint32Array;
+  colour: [number, number, number, number]; // red, green, blue and how solid, linear as glTF has it
 }
 
 export type Loop = [number, number][]; // millimetres, across and up
@@ -26,11 +27,16 @@ export function solids_of(glb: ArrayBuffer): Solid[] {
     const { bufferView, count } = json.accessors[accessor];
     return new kind(glb, start + (json.bufferViews[bufferView].byteOffset ?? 0), count * each);
   };
-  return json.meshes.map((mesh: { name: string; primitives: { attributes: { POSITION: number }; indices: number }[] }) => ({
-    name: mesh.name,
-    positions: numbers(mesh.primitives[0]!.attributes.POSITION, Float32Array, 3) as Float32Array,
-    indices: numbers(mesh.primitives[0]!.indices, Uint32Array, 1) as Uint32Array,
-  }));
+  type Primitive = { attributes: { POSITION: number }; indices: number; material: number };
+  return json.meshes.map((mesh: { name: string; primitives: [Primitive] }) => {
+    const [{ attributes, indices, material }] = mesh.primitives;
+    return {
+      name: mesh.name,
+      positions: numbers(attributes.POSITION, Float32Array, 3) as Float32Array,
+      indices: numbers(indices, Uint32Array, 1) as Uint32Array,
+      colour: json.materials[material].pbrMetallicRoughness.baseColorFactor,
+    };
+  });
 }
 
 type Segment = [[number, number], [number, number]];

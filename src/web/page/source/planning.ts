@@ -1,7 +1,6 @@
 // From what is typed to figures: one question at a time, the next as soon as the last is answered.
 // A plan takes some milliseconds, so this is quicker than waiting for a pause, and never piles up.
 import { post, Refused } from "./api";
-import { fill_soon } from "./measuring";
 import type { Plan } from "./plan";
 import { save_formulas } from "./saving";
 import { changed, state } from "./state";
@@ -51,7 +50,6 @@ async function ask(): Promise<void> {
     state.plan = plan;
     state.complaint = undefined;
     state.is_old = is_wanted;
-    fill_soon();
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     complain(error);

@@ -1,30 +1,33 @@
 // The place of the solid view: its buttons, and a drawing where the browser has no WebGL.
-import { html, nothing, render } from "lit";
-import { bytes } from "./api";
-import type { Solid } from "./outline";
+import { html, nothing, render, type TemplateResult } from "lit";
+import { bytes, Refused } from "./api";
+import { solids_of } from "./outline";
 import type { Turntable } from "./solid_view";
 
+/** Something to look at: what it is called, and what the program makes it of. */
+export interface SolidView {
+  words: string;
+  of: { gauge: unknown } | { plan: unknown };
+}
+
 const eighth = Math.PI / 8;
+const pause_ms = 500; // after the last change: a solid is not made for every key
 
 export class SolidPanel extends HTMLElement {
-  #solids: Solid[] = [];
+  #views: SolidView[] = [];
+  #chosen = 0;
   #table?: Turntable;
   #has_none = false;
   #picture = "";
-  #mould = "";
   #is_cut = false;
+  #shown = ""; // the request whose answer stands there
+  #said = "Looking at it ...";
+  #timer = 0;
   #watch = new ResizeObserver(() => this.#table?.fit());
 
-  set solids(solids: Solid[]) {
-    if (solids === this.#solids) return;
-    this.#solids = solids;
-    this.#table?.show(solids);
-  }
-
-  set mould(file: string) {
-    if (file === this.#mould) return;
-    this.#mould = file;
-    if (this.#has_none) void this.#fall_back();
+  set views(views: SolidView[]) {
+    this.#views = views;
+    if (this.#table || this.#has_none) this.#show_soon();
   }
 
   connectedCallback(): void {
@@ -34,9 +37,11 @@ export class SolidPanel extends HTMLElement {
   }
 
   disconnectedCallback(): void {
+    window.clearTimeout(this.#timer);
     this.#watch.disconnect();
     this.#table?.end();
     this.#table = undefined;
+    URL.revokeObjectURL(this.#picture);
   }
 
   async #begin(): Promise<void> {
@@ -45,32 +50,69 @@ export class SolidPanel extends HTMLElement {
     try {
       const { turntable } = await import("./solid_view");
       this.#table = turntable(canvas);
-      this.#table.show(this.#solids);
       this.#watch.observe(canvas);
     } catch {
-      await this.#fall_back();
+      this.#has_none = true;
     }
+    this.#draw();
+    await this.#show();
   }
 
-  /** The program's own drawing: the cut and the plan, with their measures. */
-  async #fall_back(): Promise<void> {
-    this.#has_none = true;
+  #show_soon(): void {
+    if (this.#request() === this.#shown) return;
+    window.clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(() => void this.#show(), pause_ms);
+  }
+
+  /** The program's own drawing where there is no solid: of the piece from the front, or of the mould with its measures. */
+  #request(): string {
+    const { of } = this.#views[this.#chosen]!;
+    const kind = this.#has_none ? ("plan" in of ? "piece" : "picture") : "glb";
+    const [what, asked] = Object.entries(of)[0] as [string, object];
+    return JSON.stringify({ kind, [what]: this.#is_cut && !this.#has_none ? { ...asked, "cut-open": true } : asked });
+  }
+
+  async #show(): Promise<void> {
+    const request = this.#request();
+    if (request === this.#shown) return;
+    try {
+      const made = await bytes(JSON.parse(request));
+      if (request !== this.#request() || !this.isConnected) return; // another is on its way
+      if (this.#has_none) {
+        URL.revokeObjectURL(this.#picture);
+        this.#picture = URL.createObjectURL(made);
+      } else {
+        this.#table?.show(solids_of(await made.arrayBuffer()));
+      }
+      this.#shown = request;
+      this.#said = "";
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      this.#said = error.message;
+    }
     this.#draw();
-    const picture = await bytes({ kind: "picture", gauge: { file: this.#mould } });
-    URL.revokeObjectURL(this.#picture);
-    this.#picture = URL.createObjectURL(picture);
+  }
+
+  #now(change: () => void): void {
+    change();
+    this.#said = "Looking at it ...";
     this.#draw();
+    void this.#show();
   }
 
   #draw(): void {
+    const choice = html`<div class="choice" role="group" aria-label="What to look at">${this.#views.map(
+      (view, i) => html`<button type="button" aria-pressed=${i === this.#chosen ? "true" : "false"} @click=${() => this.#now(() => (this.#chosen = i))}>${view.words}</button>`,
+    )}</div>`;
+    const said = html`<p class="aside" role="status">${this.#said}</p>`;
+    render(html`${choice} ${this.#has_none ? this.#instead() : this.#turning()} ${said}`, this);
+  }
+
+  #turning(): TemplateResult {
     const turn = (by: number) => () => this.#table?.turn(by);
     const tip = (by: number) => () => this.#table?.tip(by);
-    const cut = () => {
-      this.#is_cut = !this.#is_cut;
-      this.#table?.cut(this.#is_cut);
-      this.#draw();
-    };
-    const words = html`<canvas role="img" aria-label="The filled cavity as a solid; turn it with the buttons below."></canvas>
+    const cut = () => this.#now(() => (this.#is_cut = !this.#is_cut));
+    return html`<canvas role="img" aria-label="${this.#views[this.#chosen]?.words ?? ""} as a solid; turn it with the buttons below."></canvas>
       <div class="choice">
         <button type="button" @click=${turn(-eighth)}>Turn left</button>
         <button type="button" @click=${turn(eighth)}>Turn right</button>
@@ -78,9 +120,11 @@ export class SolidPanel extends HTMLElement {
         <button type="button" @click=${tip(-eighth)}>From below</button>
         <button type="button" aria-pressed=${this.#is_cut ? "true" : "false"} @click=${cut}>Cut open</button>
       </div>`;
-    const instead = html`<p class="aside">This browser shows no solids; here is the drawing.</p>
-      ${this.#picture ? html`<img src=${this.#picture} alt="The mould cut through its middle and from above, with its measures" />` : nothing}`;
-    render(this.#has_none ? instead : words, this);
+  }
+
+  #instead(): TemplateResult {
+    return html`<p class="aside">This browser shows no solids; here is the drawing.</p>
+      ${this.#picture ? html`<img src=${this.#picture} alt="${this.#views[this.#chosen]!.words}, drawn to scale with its measures" />` : nothing}`;
   }
 }
 

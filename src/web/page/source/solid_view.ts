@@ -1,26 +1,20 @@
 // The solid, turned by buttons or touch. Loaded after the figures: three is most of the page's weight.
 import {
-  AmbientLight, BackSide, BufferAttribute, BufferGeometry, Box3, Color, DirectionalLight, DoubleSide, FrontSide, Group, Mesh,
-  MeshBasicMaterial, MeshStandardMaterial, OrthographicCamera, Plane, Scene, Vector3, WebGLRenderer,
+  AmbientLight, BufferAttribute, BufferGeometry, Box3, Color, DirectionalLight, DoubleSide, FrontSide, Group, Mesh, MeshStandardMaterial,
+  OrthographicCamera, Scene, Vector3, WebGLRenderer,
 } from "three";
 import type { Solid } from "./outline";
 
 export interface Turntable {
   turn(by: number): void;
   tip(by: number): void;
-  cut(is_cut: boolean): void;
   show(solids: Solid[]): void;
   fit(): void;
   end(): void;
 }
 
-const soap = new Color(0xd9b382);
-const sliced = new Color(0x8a5a2b);
-const mould = new Color(0x6b7a86);
-
 export function turntable(canvas: HTMLCanvasElement): Turntable {
   const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
-  renderer.localClippingEnabled = true;
   renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
   const scene = new Scene();
   const group = new Group();
@@ -28,8 +22,7 @@ export function turntable(canvas: HTMLCanvasElement): Turntable {
   const lamp = new DirectionalLight(0xffffff, 2.2);
   scene.add(lamp);
   const camera = new OrthographicCamera(-1, 1, 1, -1, -10, 10);
-  const knife = new Plane(new Vector3(0, 0, -1), 0);
-  let [around, above, is_cut, reach] = [0.5, 0.45, false, 1];
+  let [around, above, reach] = [0.5, 0.45, 1];
 
   const draw = () => {
     camera.position.set(Math.sin(around) * Math.cos(above), Math.sin(above), Math.cos(around) * Math.cos(above)).multiplyScalar(2 * reach);
@@ -58,17 +51,16 @@ export function turntable(canvas: HTMLCanvasElement): Turntable {
     group.position.set(0, 0, 0);
     group.updateMatrixWorld();
     const box = new Box3();
-    for (const solid of solids)
-      for (const mesh of meshes_of(solid, is_cut ? [knife] : [])) {
-        group.add(mesh);
-        box.expandByObject(mesh);
-      }
+    for (const solid of solids) {
+      const mesh = mesh_of(solid);
+      group.add(mesh);
+      box.expandByObject(mesh);
+    }
     const middle = box.getCenter(new Vector3());
     group.position.copy(middle).negate();
     reach = box.getSize(new Vector3()).length() * 0.56;
     fit();
   };
-  let shown: Solid[] = [];
   drag(canvas, (dx, dy) => {
     around -= dx * 0.01;
     above = Math.min(1.5, Math.max(-1.5, above + dy * 0.01));
@@ -77,29 +69,31 @@ export function turntable(canvas: HTMLCanvasElement): Turntable {
   return {
     turn: (by) => ((around += by), draw()),
     tip: (by) => ((above = Math.min(1.5, Math.max(-1.5, above + by))), draw()),
-    cut: (cut) => ((is_cut = cut), show(shown)),
-    show: (solids) => show((shown = solids)),
+    show,
     fit,
     end: () => (clear(), renderer.dispose()),
   };
 }
 
-/** A cut solid shows the inside of its far wall in one flat colour, which reads as the cut face. */
-function meshes_of(solid: Solid, clippingPlanes: Plane[]): Mesh[] {
+function mesh_of({ positions, indices, colour }: Solid): Mesh {
   const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new BufferAttribute(solid.positions, 3));
-  geometry.setIndex(new BufferAttribute(solid.indices, 1));
-  if (solid.name === "cavity") {
-    geometry.computeVertexNormals();
-    const glass = new MeshStandardMaterial({ color: mould, transparent: true, opacity: 0.28, side: DoubleSide, depthWrite: false, clippingPlanes, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 });
-    return [new Mesh(geometry, glass)];
-  }
-  // The wall of the cavity lies in the wall of its filling: pushed back a hair, it does not flicker through.
-  const flat = geometry.toNonIndexed();
-  flat.computeVertexNormals();
-  const outside = new MeshStandardMaterial({ color: soap, roughness: 0.8, side: FrontSide, clippingPlanes });
-  const inside = new MeshBasicMaterial({ color: sliced, side: BackSide, clippingPlanes });
-  return clippingPlanes.length ? [new Mesh(flat, outside), new Mesh(flat, inside)] : [new Mesh(flat, outside)];
+  geometry.setAttribute("position", new BufferAttribute(positions, 3));
+  geometry.setIndex(new BufferAttribute(indices, 1));
+  const [red, green, blue, alpha] = colour;
+  const color = new Color(red, green, blue); // linear, as three keeps it
+  if (alpha >= 1) return new Mesh(flat(geometry), new MeshStandardMaterial({ color, roughness: 0.8, side: FrontSide }));
+  // Looked through, and pushed back a hair, so that it does not flicker through what it touches.
+  geometry.computeVertexNormals();
+  return new Mesh(
+    geometry,
+    new MeshStandardMaterial({ color, transparent: true, opacity: alpha, side: DoubleSide, depthWrite: false, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 }),
+  );
+}
+
+function flat(geometry: BufferGeometry): BufferGeometry {
+  const facets = geometry.toNonIndexed();
+  facets.computeVertexNormals();
+  return facets;
 }
 
 function drag(canvas: HTMLCanvasElement, turned: (dx: number, dy: number) => void): void {

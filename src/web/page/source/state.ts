@@ -1,7 +1,7 @@
 // Everything the page knows, in one place. What is drawn is a function of this.
 import type { Complaint, Document, Files } from "./api";
 import type { Units } from "./numbers";
-import type { Outline, Solid } from "./outline";
+import type { Outline } from "./outline";
 import type { CatalogueMould, Fat, Gauge, Plan } from "./plan";
 
 export type Slot = "pour" | "pipe";
@@ -24,7 +24,6 @@ export interface Measured {
   mould: string; // the file's name, as asked for
   gauge: Gauge;
   outline: Outline;
-  solids: Solid[];
 }
 
 export type Saving =
