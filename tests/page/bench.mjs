@@ -27,8 +27,8 @@ export class Serving {
     this.words = words;
   }
 
-  async start(port) {
-    const words = ["serve", "--no-browser", ...(port ? ["--port", String(port)] : []), ...this.words];
+  async start() {
+    const words = ["serve", "--no-browser", ...this.words];
     this.process = spawn(program, words, { cwd: this.folder, stdio: ["ignore", "pipe", "inherit"] });
     running.add(this.process);
     const line = await new Promise((heard, failed) => {

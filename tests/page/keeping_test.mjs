@@ -41,7 +41,8 @@ await run({
     await sell(at.page).fill("22"); // with nobody to save it
     await at.page.getByText("The program does not answer").first().waitFor();
     await check_access(at.page, "without the program");
-    await at.serving.start(port);
+    await at.serving.start();
+    assert.equal(at.serving.port, port, "a folder's port is its own");
     await at.page.goto(at.serving.address);
     await at.page.reload();
     await settled(at.page);
