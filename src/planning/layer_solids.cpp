@@ -32,6 +32,11 @@ geometry::Plane surface(const Tilt& tilt, double height_mm) {
   return {{ends[0][2], ends[1][2], ends[2][2]}, height_mm};
 }
 
+SlopingSurface sloping(const geometry::Plane& plane, double floor_mm) {
+  const auto& [x, y, z] = plane.normal;
+  return {(plane.offset_mm / z - floor_mm) * millimetre, -x / z, -y / z};
+}
+
 /// The height of the low brim over the origin while the mould is propped: the lowest point of the
 /// opening, the cavity's highest flat or point.
 double low_brim(const TriangleMesh& cavity, const Tilt& tilt) {
@@ -90,8 +95,10 @@ class Pouring {
     tilted_ = tilted_ || is_propped(layer);
     if (tilted_) refuse_pools(part, is_propped(layer), where);
     const auto box = bounding_box(part);
-    return {std::move(part), (box.low_mm[2] - floor_) * millimetre,
-            (box.high_mm[2] - floor_) * millimetre};
+    LayerSolid poured{std::move(part), (box.low_mm[2] - floor_) * millimetre,
+                      (box.high_mm[2] - floor_) * millimetre};
+    if (is_propped(layer)) poured.surface = sloping(plane, floor_);
+    return poured;
   }
 
  private:

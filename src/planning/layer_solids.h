@@ -22,6 +22,7 @@ struct LayerPour {
 struct LayerSolid {
   geometry::TriangleMesh solid;  // closed, in the cavity's frame
   Length from, to;               // lowest and highest depth it reaches above the lowest point
+  std::optional<SlopingSurface> surface = {};
 };
 
 /// The layers poured into one cavity, lowest first, each set before the next: a layer takes what

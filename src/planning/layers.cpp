@@ -152,6 +152,7 @@ void tell_reaches(std::vector<LayerTally>& tallies, const Run& run, Length line)
   for (std::size_t i = 0; i < tallies.size(); ++i) {
     tallies[i].from = poured.layers[i].from;
     tallies[i].to = poured.layers[i].to;
+    tallies[i].surface = poured.layers[i].surface;
   }
   tallies.back().to = line;
 }
@@ -200,7 +201,8 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
                        .mass_each = each * batter,
                        .mass = {},
                        .colours = {},
-                       .propped = run.pour.layers[i].propped});
+                       .propped = run.pour.layers[i].propped,
+                       .surface = {}});
     below = faces[i];
   }
   if (any_propped(run)) tell_reaches(tallies, run, line);

@@ -46,6 +46,12 @@ struct BatterTally {
   std::optional<chemistry::HeatFindings> heat = {};  // when the plan is done
 };
 
+/// A surface that set while the mould was propped, in the frame of moulds::solid_of.
+struct SlopingSurface {
+  Length over_origin;     // its depth there, above the cavity's lowest point
+  double rise_x, rise_y;  // along +x and +y, millimetres a millimetre
+};
+
 struct LayerTally {
   std::string name;
   Length from, to;  // lowest and highest depth it reaches above the cavity's lowest point
@@ -53,7 +59,8 @@ struct LayerTally {
   Mass mass_each;
   Mass mass;  // of the whole batter, losses shared out
   std::vector<Ingredient> colours;
-  std::optional<geometry::Tilt> propped = {};  // while it is poured
+  std::optional<geometry::Tilt> propped = {};   // while it is poured
+  std::optional<SlopingSurface> surface = {};  // where it was propped
 };
 
 struct PourTally {

@@ -86,7 +86,7 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
   json["cure"] = cure_json(pour.batter);
   json["ml_per_mm"] = to_decimals(pour.surface * millimetre / millilitre, 3);
   Json layers = Json::array();
-  for (const auto& layer : pour.layers)
+  for (const auto& layer : pour.layers) {
     layers.push_back({{"name", layer.name},
                       {"from_mm", mm(layer.from)},
                       {"to_mm", mm(layer.to)},
@@ -94,6 +94,11 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
                       {"mass_each_g", grams(layer.mass_each)},
                       {"g", grams(layer.mass)},
                       {"colours", ingredients_json(layer.colours)}});
+    if (layer.surface)
+      layers.back()["surface"] = {{"over_origin_mm", mm(layer.surface->over_origin)},
+                                  {"rise_x", to_decimals(layer.surface->rise_x, 5)},
+                                  {"rise_y", to_decimals(layer.surface->rise_y, 5)}};
+  }
   if (!layers.empty()) json["layers"] = layers;
   return json;
 }

@@ -96,6 +96,13 @@ TEST_CASE("layers poured with the mould propped to either side meet in a ridge",
   CHECK_THAT(layers[2].from / millimetre, WithinAbs(12, paper));
   CHECK_THAT(layers[2].to / millimetre, WithinAbs(30, paper));
   CHECK_THAT(ml_of(layers[1]), WithinAbs(25, paper));
+  REQUIRE((layers[0].surface && layers[1].surface));
+  CHECK_FALSE(layers[2].surface);
+  CHECK_THAT(layers[0].surface->over_origin / millimetre, WithinAbs(2, paper));
+  CHECK_THAT(layers[0].surface->rise_x, WithinAbs(0.2, 1e-9));
+  CHECK_THAT(layers[1].surface->over_origin / millimetre, WithinAbs(22, paper));
+  CHECK_THAT(layers[1].surface->rise_x, WithinAbs(-0.2, 1e-9));
+  CHECK_THAT(layers[1].surface->rise_y, WithinAbs(0, 1e-9));
 }
 
 TEST_CASE("a level layer may lie below a propped one", "[planning]") {

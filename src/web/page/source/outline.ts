@@ -15,6 +15,7 @@ export interface Outline {
   right: number;
   floor: number;
   brim: number;
+  cut_y: number; // of the plane of the cut, in the mould's own frame
 }
 
 /** The meshes of a GLB as the program writes it: glTF 2.0, one chunk each of JSON and numbers. */
@@ -105,6 +106,7 @@ export function outline_of(solid: Solid): Outline {
     right: 1000 * right,
     floor: 1000 * floor,
     brim: 1000 * brim,
+    cut_y: -1000 * cut,
   };
 }
 

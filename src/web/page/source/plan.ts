@@ -58,6 +58,7 @@ export interface Layer {
   mass_each_g: number;
   g: number;
   colours: Ingredient[];
+  surface?: { over_origin_mm: number; rise_x: number; rise_y: number }; // set while the mould was propped
 }
 
 export interface Pour extends Batter {

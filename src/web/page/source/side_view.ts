@@ -2,7 +2,7 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { length, millimetres, both } from "./numbers";
 import { reach_at, type Loop, type Outline } from "./outline";
-import type { Perch, Plan } from "./plan";
+import type { Layer, Perch, Plan } from "./plan";
 import { at } from "./pointer";
 import { state } from "./state";
 
@@ -110,15 +110,22 @@ function floored(): Loop[] {
 }
 
 function layers(part: Part, plan: Plan, outline: Outline, heights: Heights) {
-  const bands = plan.pour.layers?.length
-    ? plan.pour.layers.map((layer) => [layer.from_mm, layer.to_mm] as const)
-    : [[0, heights.line] as const];
   const own = part === "cut" ? "pour" : part;
-  return svg`<g clip-path="url(#cavity-${part})">${bands.map(
-    ([from, to], i) => svg`<rect class="${fill_of(own, "pour")} band${i % 3}" x=${outline.left} width=${outline.right - outline.left}
-      y=${-to} height=${Math.max(0, to - from)} />${own === "pour" && i % 2 === 0 ? svg`<rect fill="url(#hatch-${part})" x=${outline.left}
-      width=${outline.right - outline.left} y=${-to} height=${Math.max(0, to - from)} />` : nothing}`,
-  )}</g>`;
+  const layers = plan.pour.layers ?? [];
+  const bands = (layers.length ? layers.map((layer) => upper_edge(layer, outline)) : [[heights.line, heights.line] as const])
+    .map(([left, right]) => `M${outline.left} 0V${-left}L${outline.right} ${-right}V0Z`);
+  // The last first: each covers what lies above it, however the ones beneath it slope.
+  return svg`<g clip-path="url(#cavity-${part})">${bands
+    .map((d, i) => svg`<path class="whole" d=${d} /><path class="${fill_of(own, "pour")} band${i % 3}" d=${d} />${own === "pour" && i % 2 === 0 ? svg`<path fill="url(#hatch-${part})" d=${d} />` : nothing}`)
+    .reverse()}</g>`;
+}
+
+/** How high a layer's surface stands at the left and at the right end of the cut. */
+function upper_edge(layer: Layer, outline: Outline): readonly [number, number] {
+  const { surface, to_mm } = layer;
+  if (!surface) return [to_mm, to_mm];
+  const at_x = (x: number) => surface.over_origin_mm + surface.rise_x * x + surface.rise_y * outline.cut_y;
+  return [at_x(outline.left), at_x(outline.right)];
 }
 
 function recess(part: Part, plan: Plan, outline: Outline, heights: Heights) {
