@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <ctime>
+#include <iterator>
 #include <utility>
 
 namespace brimwright::moulds {
@@ -110,10 +111,11 @@ const MeshMemory::Finding* MeshMemory::found(const std::string& key) {
 void MeshMemory::keep(const std::string& key, const Finding& finding) {
   const std::scoped_lock alone(memory_);
   known_.push_front({key, finding});
-  std::size_t facets = 0;
-  const auto first_too_many = std::find_if(known_.begin(), known_.end(), [&](const Known& known) {
-    return (facets += facets_of(known.finding)) > most_facets_;
-  });
+  std::size_t facets = facets_of(finding);
+  // The one just measured stays, however large: it is about to be asked for again.
+  const auto first_too_many = std::find_if(
+      std::next(known_.begin()), known_.end(),
+      [&](const Known& known) { return (facets += facets_of(known.finding)) > most_facets_; });
   known_.erase(first_too_many, known_.end());
 }
 

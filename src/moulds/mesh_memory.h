@@ -21,7 +21,7 @@ class NotYetMeasured : public std::runtime_error {
 
 /// Meshes that have been measured, or were refused, for as long as their files stay as they were: a
 /// file counts as the same while its device, inode, size and times do. The least lately used go
-/// first when all together have more than `most_facets`.
+/// first when all together have more than `most_facets`; the last one measured stays.
 ///
 /// May be used by several threads at once; they measure one mesh at a time, so that two large ones
 /// do not share the memory, and so that a mesh asked for twice is measured once.

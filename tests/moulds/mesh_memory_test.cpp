@@ -104,6 +104,19 @@ TEST_CASE("the meshes least lately used are forgotten first", "[moulds][memory]"
   CHECK_THROWS_AS(memory.measured(paths[1], in_mm, true), NotYetMeasured);
 }
 
+TEST_CASE("a mesh larger than all there is room for is remembered until the next",
+          "[moulds][memory]") {
+  const ScratchFolder folder;
+  const std::string bytes = bytes_of(meshes / "twisted_cup.stl");
+  const std::string first = folder.write("a.stl", bytes), second = folder.write("b.stl", bytes);
+  settled(second);
+  MeshMemory memory(1);
+  memory.measured(first, in_mm, false);
+  CHECK_NOTHROW(memory.measured(first, in_mm, true));
+  memory.measured(second, in_mm, false);
+  CHECK_THROWS_AS(memory.measured(first, in_mm, true), NotYetMeasured);
+}
+
 TEST_CASE("a mould of a body is the same from memory, its solid too", "[moulds][memory]") {
   const std::string path = (fs::path(BRIMWRIGHT_SOURCE_DIR) / "moulds/six_cup_tray.json").string();
   const Library fresh{BRIMWRIGHT_SOURCE_DIR, {}};

@@ -103,6 +103,7 @@ await run({
       await page.getByRole("button", { name: "Add a topping" }).click();
       await page.locator(".lane.pipe .complaint, .complaints .alarm").first().waitFor();
       await check_access(page, "a topping half said");
+      await page.getByRole("button", { name: "Weigh trials piped on paper" }).click();
       await field(page, "Trial 1").fill("20 g");
       await field(page, "Weigh-cup of the trials, net").fill("80 g");
       await field(page, "Cup holds").first().fill("120 ml");

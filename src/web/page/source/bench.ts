@@ -1,20 +1,26 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
-import { edit_run, redo, undo } from "./editing";
-import { field, file_choice, wanting_field } from "./field";
+import { reach } from "./adding";
+import { cut_form } from "./cut_form";
+import { is_cut } from "./decoration";
+import { redo, undo } from "./editing";
+import { field, file_choice, is_about, wanting_field } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
+import { mend_formula } from "./formula_opening";
 import { both, length, volume, type Units } from "./numbers";
-import { cut_lane, perch_lane } from "./perch_lane";
-import { pipe_lane } from "./pipe_lane";
+import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
+import { pipe_lane, pipe_questions } from "./pipe_lane";
 import type { Plan } from "./plan";
-import { at, with_value } from "./pointer";
-import { pour_lane } from "./pour_lane";
+import { at } from "./pointer";
+import { pour_lane, pour_questions } from "./pour_lane";
+import { extras_questions } from "./run_extras";
 import { keep_mine, take_theirs } from "./saving";
 import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
-import { changed, state, toggle } from "./state";
 import type { SolidView } from "./solid_panel";
+import { changed, state, toggle, type Slot } from "./state";
 import * as sums from "./sums";
+import { add_topping, topping_back } from "./topping_form";
 
 export function head(open_start: () => void): TemplateResult {
   const units = (to: Units) => () => {
@@ -24,7 +30,7 @@ export function head(open_start: () => void): TemplateResult {
   };
   return html`<header>
     <p class="mark" aria-hidden="true">▽ Brimwright</p>
-    ${state.view === "run"
+    ${state.view === "run" || state.view === "formula"
       ? html`<div class="tools" role="group" aria-label="Tools">
           <button type="button" @click=${open_start}>Runs and moulds</button>
           <button type="button" ?disabled=${!state.past.length} @click=${undo}>Undo</button>
@@ -43,6 +49,8 @@ export function head(open_start: () => void): TemplateResult {
 
 function saving_words(): string {
   const { saving } = state;
+  const is_run_still = ["saved", "shipped"].includes(saving.is) || state.formula_of === "apart";
+  if (state.view === "formula" && is_run_still) return formula_saving_words();
   switch (saving.is) {
     case "shipped":
       return "An example: your first change is saved as a copy.";
@@ -55,6 +63,13 @@ function saving_words(): string {
     case "conflict":
       return "Not saved: see above the order.";
   }
+}
+
+function formula_saving_words(): string {
+  const paper = state.formulas[state.formula_of];
+  if (!paper) return "";
+  if (paper.document !== paper.saved) return state.complaint && state.complaint.file === "" ? `Not saved: ${state.complaint.problem}` : "Saving ...";
+  return paper.shipped ? "Came with the program: your first change is saved as a copy." : `Saved in ${paper.file}`;
 }
 
 export function bench(): TemplateResult {
@@ -82,25 +97,33 @@ function parts(): TemplateResult {
     ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
     ["shelf-title", "Lye"], ["watch-title", "Watch"], ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
   ];
-  const has = { "lane-pipe": at(state.run, "/pipe") !== undefined, "lane-cut": Boolean(state.plan?.cut), "lane-perch": has_perch(state.plan!) } as Record<string, boolean>;
+  const has = { "lane-pipe": at(state.run, "/pipe") !== undefined, "lane-cut": is_cut(), "lane-perch": has_perch() } as Record<string, boolean>;
   return html`<nav class="parts" aria-label="Parts of this run">${there
     .filter(([id]) => has[id] ?? true)
     .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
 }
-
-const has_perch = (plan: Plan): boolean =>
-  Boolean(plan.perch?.length || plan.dust?.length || (at(state.run, "/perch") as unknown[] | undefined)?.length);
 
 /** Without a plan there are no lanes, yet what is wrong must be within reach. */
 function unplanned(): TemplateResult {
   return html`<div class="row">
     ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
     ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
-    ${field({ label: "Pour line below the brim", at: "/pour/line/below_brim", unit: "mm" })}
-  </div>`;
+  </div>
+  ${state.complaint ? unplanned_parts() : nothing}`;
 }
 
-function conflict(): TemplateResult | typeof nothing {
+function unplanned_parts(): TemplateResult {
+  const has_pipe = at(state.run, "/pipe") !== undefined;
+  return html`<div class="row">
+      ${file_choice("Mould", "/pour/mould", state.files?.moulds)} ${file_choice("Base", "/pour/formula", state.files?.formulas)}
+      ${has_pipe ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
+    </div>
+    <div class="lanes">${lane("pour", "Pour", pour_questions())} ${has_pipe ? lane("pipe", "Pipe", pipe_questions()) : nothing}
+      ${has_perch() ? lane("perch", "Perch", perch_questions()) : nothing} ${is_cut() ? lane("cut", "Cut", cut_form()) : nothing}</div>
+    ${extras_questions()}`;
+}
+
+export function conflict(): TemplateResult | typeof nothing {
   const { saving } = state;
   if (saving.is !== "conflict") return nothing;
   const is_gone = saving.text === null;
@@ -114,14 +137,25 @@ function conflict(): TemplateResult | typeof nothing {
   </section>`;
 }
 
-function complaint(): TemplateResult {
+export function complaint(): TemplateResult {
   const said = state.complaint;
   return html`<div class="complaints" role="status">
     ${said
       ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${said.problem}; ${said.remedy}</p>
-          ${wanting_field() && document.activeElement !== wanting_field() ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing}`
+          ${(wanting_field() && document.activeElement !== wanting_field()) || formula_wanting() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
       : nothing}
   </div>`;
+}
+
+/** What is wrong in a formula is mended where the whole formula stands. */
+const formula_wanting = (): Slot | undefined =>
+  (["pour", "pipe"] as const).find((one) => state.complaint?.file && state.complaint.field && is_about(one));
+
+function go_to_field(): void {
+  const wanted = wanting_field();
+  const slot = formula_wanting();
+  if (wanted) reach(wanted);
+  else if (slot) mend_formula(slot);
 }
 
 function order(plan: Plan): TemplateResult {
@@ -146,10 +180,10 @@ function lanes(plan: Plan): TemplateResult {
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))}
     ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
-    ${has_perch(plan) ? lane("perch", "Perch", perch_lane(plan)) : nothing}
-    ${plan.cut ? lane("cut", "Cut", cut_lane(plan)) : nothing}
-    ${has_pipe || plan.cut ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping)}
-    ${has_perch(plan) || plan.cut ? nothing : unused("Perch", "Nothing is set on or in it.", "Add a decoration", add_decoration)}
+    ${has_perch() ? lane("perch", "Perch", perch_lane(plan)) : nothing}
+    ${is_cut() ? lane("cut", "Cut", cut_lane(plan)) : nothing}
+    ${has_pipe || is_cut() ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping, topping_back())}
+    ${has_perch() || is_cut() ? nothing : unused_perch()}
   </div>`;
 }
 
@@ -162,34 +196,8 @@ function lane(name: string, title: string, inside: TemplateResult): TemplateResu
   </section>`;
 }
 
-function unused(title: string, words: string, add: string, act: () => void): TemplateResult {
-  return html`<section class="lane unused" aria-label=${title}><h2>${title}</h2><p>${words}</p><button type="button" @click=${act}>${add}</button></section>`;
-}
-
-/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
-function add_topping(): void {
-  const formula = at(state.run, "/pour/formula") ?? "";
-  edit_run("topping", (run) =>
-    with_value(
-      with_value(run, "/pipe", {
-        formula,
-        trials: { weighed: [""], weigh_cup: { holds: "", net: "" } },
-        fills_headspace: "",
-        whip: { holds: "", net: "" },
-      }),
-      "/losses/pipe",
-      { bag: "", bowl_and_whisk: "" },
-    ),
-  );
-}
-
-function add_decoration(): void {
-  const mould = state.catalogue.find((one) => /ball/.test(one.description))?.path ?? "";
-  edit_run("decoration", (run) =>
-    with_value(run, "/perch", [
-      { name: "Decoration", material: "melt-and-pour base", mould, fill: { below_brim: "0 mm" }, made_of: "one cast", per_piece: 1, density: "", spares: "", melt_loss: "", jug_film: "" },
-    ]),
-  );
+function unused(title: string, words: string, add: string, act: () => void, more: TemplateResult | typeof nothing = nothing): TemplateResult {
+  return html`<section class="lane unused" aria-label=${title}><h2>${title}</h2><p>${words}</p><button type="button" @click=${act}>${add}</button>${more}</section>`;
 }
 
 /** The piece first, where it is more than what fills the mould. */

@@ -3,8 +3,8 @@ import { get, type Document, type Json, type Kept } from "./api";
 import { measure_soon } from "./measuring";
 import { plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
-import { keep_net, save_soon } from "./saving";
-import { changed, state, type FormulaPaper, type Page, type Slot } from "./state";
+import { keep_formula_net, keep_net, save_soon, take_formula_net } from "./saving";
+import { changed, everyone, state, type FormulaPaper, type Page, type Whose } from "./state";
 
 const most_steps_back = 300;
 const one_thought_ms = 1200; // typing in one field without a longer pause is one step of undo
@@ -12,11 +12,14 @@ const one_thought_ms = 1200; // typing in one field without a longer pause is on
 let last_field = "";
 let last_time = 0;
 
-function page(): Page {
-  return {
-    run: state.run,
-    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
-  };
+/** All that is typed, as it stands. */
+export function page(): Page {
+  const formulas: Page["formulas"] = {};
+  for (const whose of everyone) {
+    const paper = state.formulas[whose];
+    if (paper) formulas[whose] = { paper, document: paper.document };
+  }
+  return { run: state.run, formulas };
 }
 
 function remember(field: string): void {
@@ -44,11 +47,28 @@ export function edit_run(what: string, change: (run: Document) => Document): voi
   take_run(change(state.run));
 }
 
-export function edit_formula(slot: Slot, pointer: string, value: Json | undefined): void {
-  const paper = state.formulas[slot];
+export function edit_formula(whose: Whose, pointer: string, value: Json | undefined): void {
+  const paper = state.formulas[whose];
   if (!paper || at(paper.document, pointer) === value) return;
-  remember(`${slot} ${pointer}`);
-  paper.document = with_value(paper.document, pointer, value);
+  remember(`${whose} ${pointer}`);
+  take_formula(whose, paper, with_value(paper.document, pointer, value));
+}
+
+/** Rows put in, left out or moved: each is a step of its own. */
+export function change_formula(whose: Whose, change: (formula: Document) => Document): void {
+  const paper = state.formulas[whose];
+  if (!paper) return;
+  last_field = "";
+  remember("formula");
+  last_field = "";
+  state.typed = undefined;
+  take_formula(whose, paper, change(paper.document));
+}
+
+function take_formula(whose: Whose, paper: FormulaPaper, document: Document): void {
+  paper.document = document;
+  keep_formula_net(paper);
+  if (whose === "apart") return follow_formula();
   share_paper(paper);
   follow();
 }
@@ -67,6 +87,12 @@ function take_run(run: Document): void {
   follow();
 }
 
+/** The run is not touched by it: an example stays one. */
+function follow_formula(): void {
+  plan_soon();
+  changed();
+}
+
 function follow(): void {
   if (state.saving.is !== "conflict") state.saving = { is: "waiting" };
   keep_net();
@@ -83,13 +109,17 @@ function step(from: Page[], to: Page[], said: string): void {
   if (!there) return;
   to.push(page());
   last_field = "";
-  for (const slot of ["pour", "pipe"] as const) {
-    const paper = state.formulas[slot];
-    if (paper && there.formulas[slot]) paper.document = there.formulas[slot];
+  for (const whose of everyone) {
+    const then = there.formulas[whose];
+    if (!then || !state.formulas[whose]) continue;
+    then.paper.document = then.document;
+    keep_formula_net(then.paper);
+    state.formulas[whose] = then.paper;
   }
   state.typed = undefined;
   state.said = said;
-  take_run(there.run);
+  if (there.run === state.run) follow_formula();
+  else take_run(there.run);
 }
 
 export const undo = (): void => step(state.past, state.future, "Undone");
@@ -97,9 +127,13 @@ export const redo = (): void => step(state.future, state.past, "Done again");
 
 /** A name as a run writes it, as the page may ask for it: beside the run, or of the catalogue. */
 export function asked_name(name: string, listed: { file: string }[] | undefined): string {
+  const there = beside_run(name);
+  return listed?.some((one) => one.file === there) ? there : name;
+}
+
+export function beside_run(name: string): string {
   const slash = state.file.lastIndexOf("/");
-  const beside = slash < 0 ? name : normal(state.file.slice(0, slash + 1) + name);
-  return listed?.some((one) => one.file === beside) ? beside : name;
+  return slash < 0 ? name : normal(state.file.slice(0, slash + 1) + name);
 }
 
 function normal(path: string): string {
@@ -120,9 +154,9 @@ export async function read_formulas(): Promise<void> {
     }
     const file = asked_name(name, state.files?.formulas);
     if (state.formulas[slot]?.file === file) continue;
-    const other = state.formulas[slot === "pour" ? "pipe" : "pour"];
-    if (other?.file === file) {
-      state.formulas[slot] = other;
+    const same = everyone.map((whose) => state.formulas[whose]).find((paper) => paper?.file === file);
+    if (same) {
+      state.formulas[slot] = same;
       continue;
     }
     delete state.formulas[slot];
@@ -136,6 +170,7 @@ export async function read_formulas(): Promise<void> {
         document,
         saved: document,
       };
+      take_formula_net(slot, state.formulas[slot]);
     } catch {
       // The plan itself says what is wrong with it.
     }

@@ -5,40 +5,55 @@ import type { Json, Listed } from "./api";
 import { asked_name, edit, edit_formula } from "./editing";
 import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
-import { changed, state, type Slot } from "./state";
+import { changed, everyone, state, type Whose } from "./state";
+
+/** The run, or one of the formulas. */
+export type Of = "run" | Whose;
 
 export interface FieldOptions {
   label: string;
   at: string; // JSON pointer
-  of?: "run" | Slot; // the document it is in
+  of?: Of; // the document it is in
   unit?: string; // what a bare number means
   count?: boolean; // a whole number, not a text
+  number?: boolean; // a number, not a text
   hint?: string;
   wide?: boolean;
   optional?: boolean; // emptied, it is left out
   short?: boolean;
 }
 
-const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
+export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
-export function value_at(of: "run" | Slot, pointer: string): Json | undefined {
+export function value_at(of: Of, pointer: string): Json | undefined {
   return at(of === "run" ? state.run : state.formulas[of]?.document, pointer);
 }
 
 /** The line that is about this place or about something in it. */
-export function complaint_at(of: "run" | Slot, pointer: string): string | undefined {
+export function complaint_at(of: Of, pointer: string): string | undefined {
   const complaint = state.complaint;
   if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
-  const file = of === "run" ? state.file : (state.formulas[of]?.file ?? "");
-  const is_of = complaint.file.endsWith(file) || complaint.file === "";
-  return is_of ? `${complaint.problem}; ${complaint.remedy}` : undefined;
+  return is_about(of) ? `${complaint.problem}; ${complaint.remedy}` : undefined;
+}
+
+/** The line that is about this place itself, and not about something in it. */
+export function complaint_on(of: Of, pointer: string): string | undefined {
+  return state.complaint?.field === pointer ? complaint_at(of, pointer) : undefined;
+}
+
+/** Whether the complaint is about this document. */
+export function is_about(of: Of): boolean {
+  const complaint = state.complaint;
+  const file = of === "run" ? state.file : state.formulas[of]?.file;
+  if (!complaint || file === undefined) return false;
+  return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
 }
 
 /** The field on the page that the program's complaint is about, or about a part of. */
 export function wanting_field(): HTMLElement | undefined {
   const complaint = state.complaint;
   if (!complaint) return undefined;
-  for (const of of ["run", "pour", "pipe"] as const)
+  for (const of of ["run", ...everyone] as const)
     for (let pointer = complaint.field; pointer; pointer = pointer.slice(0, pointer.lastIndexOf("/"))) {
       const found = complaint_at(of, pointer) && document.getElementById(id_of(of, pointer));
       if (found) return found;
@@ -46,7 +61,7 @@ export function wanting_field(): HTMLElement | undefined {
   return undefined;
 }
 
-export function set_value(of: "run" | Slot, pointer: string, value: Json | undefined): void {
+export function set_value(of: Of, pointer: string, value: Json | undefined): void {
   if (of === "run") edit(pointer, value);
   else edit_formula(of, pointer, value);
 }
@@ -54,13 +69,14 @@ export function set_value(of: "run" | Slot, pointer: string, value: Json | undef
 function meant(options: FieldOptions, text: string): Json | undefined {
   const of = options.of ?? "run";
   if (options.optional && text.trim() === "") return undefined;
+  if (options.number) return /^\s*\d+([.,]\d+)?\s*$/.test(text) ? Number(text.trim().replace(",", ".")) : text;
   if (options.count) return /^\s*\d{1,9}\s*$/.test(text) ? Number(text) : text;
   const unit = unit_for(options, of);
   return unit && is_bare_number(text) ? `${text.trim()} ${unit}` : text;
 }
 
 // The unit stays what it was while a new number is typed over the old one.
-function unit_for(options: FieldOptions, of: "run" | Slot): string {
+function unit_for(options: FieldOptions, of: Of): string {
   return unit_of(value_at(of, options.at)) || options.unit || "";
 }
 
@@ -85,7 +101,7 @@ export function field(options: FieldOptions): TemplateResult {
   return html`<div class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}">
     <label for=${id}>${options.label}</label>
     <input id=${id} .value=${live(shown)} @input=${typed} @blur=${left} autocomplete="off" spellcheck="false"
-      inputmode=${options.count ? "numeric" : "text"} aria-invalid=${complaint ? "true" : "false"}
+      inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"} aria-invalid=${complaint ? "true" : "false"}
       aria-describedby=${said ? `${id}-said` : nothing} />
     ${said ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${said}</p>` : nothing}
   </div>`;

@@ -4,6 +4,7 @@ import { Refused } from "./api";
 import { bench, head } from "./bench";
 import "./curve";
 import { redo, undo } from "./editing";
+import { formula_view } from "./formula_view";
 import { begin } from "./opening";
 import { save_now, watch } from "./saving";
 import "./solid_panel";
@@ -18,7 +19,7 @@ function page() {
     ${head(open_start)}
     <main id="main" tabindex="-1">
       ${state.fault ? html`${state.view === "start" ? nothing : html`<h1>Brimwright</h1>`}<p class="alarm" role="alert">${state.fault}</p>` : nothing}
-      ${state.view === "run" ? bench() : state.view === "start" ? start() : state.fault ? nothing : html`<h1>Brimwright</h1><p>Reading the runs of this folder ...</p>`}
+      ${state.view === "run" ? bench() : state.view === "formula" ? formula_view() : state.view === "start" ? start() : state.fault ? nothing : html`<h1>Brimwright</h1><p>Reading the runs of this folder ...</p>`}
     </main>
     <p class="unseen" role="status">${state.said}</p>`;
 }
@@ -28,13 +29,14 @@ render(page(), root);
 
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+  if (state.view !== "run") return; // what is typed into a mould is not the run's to take back
   event.preventDefault();
   (event.shiftKey ? redo : undo)();
 });
 
 // A tablet that wakes looks at the file again; one that goes to sleep writes first.
 document.addEventListener("visibilitychange", () => {
-  if (state.view !== "run") return;
+  if (state.view !== "run" && state.view !== "formula") return;
   if (document.visibilityState === "visible") void watch();
   else if (state.saving.is === "waiting") void save_now();
 });

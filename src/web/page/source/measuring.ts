@@ -1,7 +1,7 @@
 // The mould of the run: its level curve and its cut, read once for each mould.
 import { bytes, post, Refused, type Document } from "./api";
 import { asked_name } from "./editing";
-import { outline_of, solids_of, type Outline } from "./outline";
+import { outline_of, solids_of, type Outline, type Solid } from "./outline";
 import type { Gauge } from "./plan";
 import { at } from "./pointer";
 import { changed, state } from "./state";
@@ -28,16 +28,18 @@ export async function gauge_of(request: MouldRequest): Promise<Gauge> {
   return post<Gauge>("/api/gauge", request);
 }
 
-export async function drawn(request: MouldRequest): Promise<{ outline: Outline }> {
+export async function drawn(request: MouldRequest): Promise<{ outline: Outline; solids: Solid[] }> {
   const glb = await bytes({ kind: "glb", gauge: request });
   const solids = solids_of(await glb.arrayBuffer());
-  return { outline: outline_of(solids.find((solid) => solid.name === "cavity") ?? solids[0]!) };
+  const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+  return { outline: outline_of(cavity), solids };
 }
 
 /** With the level curve: a row of depths from the floor to the brim. */
 async function with_levels(request: MouldRequest): Promise<Gauge> {
   const { pockets } = await gauge_of(request);
-  const deep = pockets[0]!.brim_mm - pockets[0]!.floor_mm;
+  // A hair less: heights come rounded, and what is deeper than the cavity is refused.
+  const deep = pockets[0]!.brim_mm - pockets[0]!.floor_mm - 0.001;
   const depth = Array.from({ length: levels }, (_, i) => `${((deep * (i + 1)) / levels).toFixed(4)} mm`);
   return post<Gauge>("/api/gauge", { ...request, depth });
 }

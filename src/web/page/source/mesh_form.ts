@@ -3,9 +3,12 @@ import { html, nothing, type TemplateResult } from "lit";
 import { post, Refused, send_mesh, type Document } from "./api";
 import { choice } from "./field";
 import { drawn, gauge_of } from "./measuring";
-import { found } from "./new_mould";
-import type { Outline } from "./outline";
-import type { Gauge } from "./plan";
+import { draft, set as set_draft, take_draft, type Found } from "./mould_draft";
+import { about_fields, name_field } from "./mould_form";
+import { keep_mould, name_taken_by, type Taken } from "./mould_keeping";
+import { found } from "./mould_views";
+import { tell_more } from "./new_mould";
+import { seen_from_above } from "./outline";
 import { free_name } from "./saving";
 import { changed, state } from "./state";
 
@@ -20,11 +23,11 @@ interface Mesh {
   role?: string;
   up?: string;
   sizes: [string, string][]; // unit, and how large the mesh would be in it
-  answer?: { gauge: Gauge; outline: Outline };
+  answer?: Found;
   complaint?: string;
   is_measuring: boolean;
-  called: string;
-  cavities: number;
+  is_keeping?: boolean;
+  asked: number; // so that a late answer to an earlier choice is not taken for one to this
 }
 
 let mesh: Mesh | undefined;
@@ -35,8 +38,9 @@ export function reset_mesh(): void {
 
 async function take(file: File | undefined): Promise<void> {
   if (!file) return;
-  mesh = { name: file.name, share: 0, sizes: [], is_measuring: false, called: file.name.replace(/\.\w+$/, ""), cavities: 1 };
+  mesh = { name: file.name, share: 0, sizes: [], is_measuring: false, asked: 0 };
   const mine = mesh;
+  set_draft("/name", file.name.replace(/\.\w+$/, ""));
   changed();
   if (file.size > longest) {
     mine.complaint = `${file.name} has ${Math.ceil(file.size / 2 ** 20)} MiB; 200 MiB is the most: export it with fewer facets`;
@@ -57,16 +61,20 @@ async function take(file: File | undefined): Promise<void> {
 }
 
 async function measure(of: Mesh): Promise<void> {
+  const mine = ++of.asked;
   of.is_measuring = true;
   of.complaint = of.answer = undefined;
   changed();
   const request = { file: of.upload!, unit: of.unit, role: of.role, up: of.up };
   try {
     const gauge = await gauge_of(request);
-    of.answer = { gauge, outline: (await drawn(request)).outline };
-    of.cavities = Math.max(of.cavities, 1);
+    const { outline, solids } = await drawn(request);
+    if (mine !== of.asked) return;
+    const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+    of.answer = { gauge, outline, above: seen_from_above(cavity, outline) };
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
+    if (mine !== of.asked) return;
     of.sizes = of.unit ? of.sizes : sizes_in(error.complaint.problem);
     of.complaint = of.sizes.length && !of.unit ? undefined : `${error.complaint.problem}; ${error.complaint.remedy}`;
   }
@@ -81,13 +89,12 @@ function sizes_in(problem: string): [string, string][] {
     .map(([, size, unit]) => [unit!, size!.replaceAll(" x ", " × ")]);
 }
 
-function set(change: Partial<Mesh>, again = true): void {
+function set(change: Partial<Mesh>): void {
   Object.assign(mesh!, change);
-  if (again) void measure(mesh!);
-  else changed();
+  void measure(mesh!);
 }
 
-export function mesh_form(keep: (mould: Document) => Promise<void>): TemplateResult {
+export function mesh_form(taken: Taken): TemplateResult {
   const chosen = (event: Event) => {
     const input = event.target as HTMLInputElement;
     void take(input.files?.[0]);
@@ -102,10 +109,10 @@ export function mesh_form(keep: (mould: Document) => Promise<void>): TemplateRes
       <label for="mesh-file">Drop a mesh file here, or choose one: STL, OBJ, PLY, OFF, 3MF, glTF or GLB</label>
       <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${chosen} />
     </div>
-    ${mesh ? about(mesh, keep) : nothing}`;
+    ${mesh ? about(mesh, taken) : nothing}`;
 }
 
-function about(of: Mesh, keep: (mould: Document) => Promise<void>): TemplateResult {
+function about(of: Mesh, taken: Taken): TemplateResult {
   const sizes = of.sizes.length ? of.sizes : ([["mm", ""], ["cm", ""], ["in", ""]] as [string, string][]);
   const units = sizes.map(([unit, size]): [string, string] => [unit, size ? `${unit}: ${size} ${unit}` : unit]);
   return html`
@@ -122,36 +129,57 @@ function about(of: Mesh, keep: (mould: Document) => Promise<void>): TemplateResu
       ? html`<h4>What it shows</h4>${choice("Role", of.role ?? of.answer?.gauge.role, [["cavity", "What is filled, or the piece"], ["body", "The mould with its pockets"], ["skin", "The mould's inner surface"]], (role) => set({ role }))}
           <h4>Which way is up</h4>${choice("Up", of.up ?? "", [["", "As it is"], ["+y", "+y"], ["-z", "-z"], ["-y", "-y"], ["+x", "+x"], ["-x", "-x"]], (up) => set({ up: up || undefined }))}`
       : nothing}
-    ${of.answer ? html`${found(of.answer)} ${keeping(of, keep)}` : nothing}`;
+    ${of.answer ? html`${found(of.answer)} ${keeping(of, taken)}` : nothing}`;
 }
 
-function keeping(of: Mesh, keep: (mould: Document) => Promise<void>): TemplateResult {
-  const { role } = of.answer!.gauge;
-  const named = (event: Event) => set({ called: (event.target as HTMLInputElement).value }, false);
-  const counted = (event: Event) => set({ cavities: Number((event.target as HTMLInputElement).value) || 1 }, false);
-  return html`<div class="row">
-      <div class="field"><label for="mesh-called">What you call it</label><input id="mesh-called" .value=${of.called} @input=${named} autocomplete="off" /></div>
-      ${role === "cavity"
-        ? html`<div class="field short"><label for="mesh-cavities">Cavities in one mould</label><input id="mesh-cavities" inputmode="numeric" .value=${String(of.cavities)} @input=${counted} autocomplete="off" /></div>`
-        : nothing}
-    </div>
-    <button type="button" class="strong" ?disabled=${!of.called.trim()} @click=${() => keep_mesh(of, keep)}>Use this mould</button>`;
+const shows_count = (of: Mesh): boolean => of.answer!.gauge.role !== "cavity" || of.answer!.gauge.pockets.length > 1;
+
+function keeping(of: Mesh, taken: Taken): TemplateResult {
+  const name = String(draft.document.name ?? "").trim();
+  const twin = name_taken_by(name);
+  const is_ready = name && !twin && !of.is_keeping;
+  return html`${name_field()} ${about_fields(shows_count(of))}
+    ${twin ? html`<p class="complaint">Another mould is called ${name} already (${twin}); give this one a name of its own.</p>` : nothing}
+    <div class="choice"><button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep_mesh(of, taken)}>Use this mould</button>
+      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep_mesh(of)}>Say more about it first</button></div>
+    ${of.is_keeping ? html`<p role="status">Keeping it ...</p>` : nothing}
+    <p class="hint">More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.</p>`;
 }
 
-async function keep_mesh(of: Mesh, keep: (mould: Document) => Promise<void>): Promise<void> {
-  const { role } = of.answer!.gauge;
+/** The mould at once or, without `taken` and wherever the program wants to know more, its whole form. */
+async function keep_mesh(of: Mesh, taken?: Taken): Promise<void> {
+  of.is_keeping = true;
+  changed();
   try {
-    const as = free_mesh_name(of.name);
-    const kept = await post<{ file: string }>("/api/keep", { upload: of.upload, as });
-    const mould: Document = { schema: "brimwright.mould/1", name: of.called, mesh: { file: kept.file, role } };
-    const about_mesh = mould.mesh as Document;
-    if (of.unit) about_mesh.unit = of.unit;
-    if (of.up) about_mesh.up = of.up;
-    if (role === "cavity") mould.cavities = of.cavities;
-    await keep(mould);
+    const kept = await post<{ file: string }>("/api/keep", { upload: of.upload, as: free_mesh_name(of.name) });
+    const mould = mould_of(of, kept.file);
+    // Of hollows that differ in size it must be said which are filled; one alone is whole.
+    if (!taken || (of.answer!.gauge.pockets.length > 1 && !(await is_whole(mould)))) return tell_more(mould);
+    take_draft(mould, { version: null });
+    await keep_mould(taken);
+    if (draft.complaint) of.complaint = draft.complaint.line;
   } catch (error) {
     of.complaint = error instanceof Refused ? error.message : String(error);
-    changed();
+  }
+  of.is_keeping = false;
+  changed();
+}
+
+function mould_of(of: Mesh, file: string): Document {
+  const mesh: Document = { file, role: of.answer!.gauge.role };
+  if (of.unit) mesh.unit = of.unit;
+  if (of.up) mesh.up = of.up;
+  const { cavities, ...rest } = draft.document;
+  return { ...rest, ...(shows_count(of) || cavities === undefined ? {} : { cavities }), mesh };
+}
+
+async function is_whole(mould: Document): Promise<boolean> {
+  try {
+    await gauge_of({ file: "new.mould.json", mould });
+    return true;
+  } catch (error) {
+    if (error instanceof Refused && error.status === 422) return false;
+    throw error;
   }
 }
 

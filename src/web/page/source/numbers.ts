@@ -20,6 +20,12 @@ export function decimals_of(step: number | undefined): number {
   return Math.min(3, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
 }
 
+/** As few decimals as show all of these whole: what was rounded to a scale is shown as it is weighed. */
+export function decimals_in(grams: number[]): number {
+  const is_whole = (value: number) => Math.abs(value - Math.round(value)) < 1e-6;
+  return [0, 1, 2].find((decimals) => grams.every((one) => is_whole(one * 10 ** decimals))) ?? 3;
+}
+
 /** In two parts, the second beside the first: ["68.0 g", "2.40 oz"]. */
 export type Shown = [string, string];
 
@@ -75,10 +81,10 @@ export function millimetres(text: unknown): number | undefined {
 
 /** The unit a text ends with: what a bare number typed in its place is taken to mean. */
 export function unit_of(text: unknown): string {
-  return /^[\d.,/\s½¼¾]+?\s*([^\d\s.,/].*)$/.exec(String(text ?? ""))?.[1]?.trim() ?? "";
+  return /^[+-]?[\d.,/\s½¼¾]+?\s*([^\d\s.,/].*)$/.exec(String(text ?? ""))?.[1]?.trim() ?? "";
 }
 
-export const is_bare_number = (text: string): boolean => /^\s*\d[\d.,/\s]*$/.test(text);
+export const is_bare_number = (text: string): boolean => /^\s*[+-]?\d[\d.,/\s]*$/.test(text);
 
 export function duration(seconds: number): string {
   const minutes = Math.round(seconds / 60);

@@ -42,8 +42,12 @@ export function solids_of(glb: ArrayBuffer): Solid[] {
 
 type Segment = [[number, number], [number, number]];
 
-/** Where the plane z = `cut` meets the facets. A corner in the plane counts as behind it. */
-function section(solid: Solid, cut: number): Segment[] {
+/**
+ * Where a plane meets the facets, in millimetres: the upright one at z = `cut`, or the level one at y = `cut`, seen
+ * from above. A corner in the plane counts as behind it.
+ */
+function section(solid: Solid, cut: number, plane: "upright" | "level" = "upright"): Segment[] {
+  const [along, across, side_of] = plane === "upright" ? [1, 2, 1] : [2, 1, -1];
   const segments: Segment[] = [];
   const { positions: p, indices } = solid;
   for (let i = 0; i < indices.length; i += 3) {
@@ -51,13 +55,13 @@ function section(solid: Solid, cut: number): Segment[] {
     for (let side = 0; side < 3; ++side) {
       const a = 3 * indices[i + side]!;
       const b = 3 * indices[i + ((side + 1) % 3)]!;
-      const za = p[a + 2]! - cut;
-      const zb = p[b + 2]! - cut;
+      const za = p[a + across]! - cut;
+      const zb = p[b + across]! - cut;
       if (za > 0 === zb > 0) continue;
       const t = za / (za - zb);
       const end: [number, number] = [
         1000 * (p[a]! + t * (p[b]! - p[a]!)),
-        1000 * (p[a + 1]! + t * (p[b + 1]! - p[a + 1]!)),
+        1000 * side_of * (p[a + along]! + t * (p[b + along]! - p[a + along]!)),
       ];
       if (za > 0) ends.push(end);
       else ends.unshift(end);
@@ -108,6 +112,20 @@ export function outline_of(solid: Solid): Outline {
     brim: 1000 * brim,
     cut_y: -1000 * cut,
   };
+}
+
+/** The cavity seen from above: its level cut just below the brim or, if it is wider there, halfway down. */
+export function seen_from_above(solid: Solid, outline: Outline): Loop[] {
+  const [floor, high] = [outline.floor / 1000, (outline.brim - outline.floor) / 1000];
+  // A hair off the middle, where symmetric meshes have their corners.
+  const cuts = [0.999, 0.50137].map((share) => chained(section(solid, floor + share * high, "level")));
+  return cuts.reduce((widest, cut) => (reach(cut) > 1.001 * reach(widest) ? cut : widest));
+}
+
+function reach(loops: Loop[]): number {
+  let [from, to] = [Infinity, -Infinity];
+  for (const loop of loops) for (const [x] of loop) [from, to] = [Math.min(from, x), Math.max(to, x)];
+  return Math.max(0, to - from);
 }
 
 /** The widest reach of the cut at a height. */

@@ -1,20 +1,52 @@
 // Perch: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
 import { html, nothing, type TemplateResult } from "lit";
-import { field, value_at } from "./field";
+import { list_at, text_at } from "./asking";
+import { cut_button, cut_form, may_be_cut } from "./cut_form";
+import { called } from "./decoration";
+import { dust_form, powder_called } from "./dust_form";
+import { value_at } from "./field";
 import { figure } from "./figure";
 import { both, duration, length, mass, trimmed } from "./numbers";
+import { add_buttons, decoration_form } from "./perch_form";
 import type { Cut, Perch, Plan } from "./plan";
 import { side_view } from "./side_view";
 import { state } from "./state";
 import * as sums from "./sums";
 
+export const has_perch = (): boolean => list_at("/perch").length + list_at("/dust").length > 0;
+
+/** Where nothing is set on it and nothing cut, what could be. */
+export function unused_perch(): TemplateResult {
+  return html`<section class="lane unused" aria-label="Perch"><h2>Perch</h2><p>Nothing is set on or in it${may_be_cut() ? ", and it is left whole" : ""}.</p>
+    ${add_buttons()} ${cut_button()}</section>`;
+}
+
+/** What is planned of each decoration and powder that the run names; old figures are found by their name. */
+function planned<T extends { name: string }>(figures: T[] | undefined, all: unknown[], name: string, i: number): T | undefined {
+  return figures?.length === all.length ? figures[i] : figures?.find((one) => one.name === name);
+}
+
 export function perch_lane(plan: Plan): TemplateResult {
-  const perch = plan.perch ?? [];
-  const wanted = value_at("run", "/perch");
-  if (Array.isArray(wanted) && wanted.length > perch.length)
-    return html`<div class="side"></div><div class="weights">${wanted.map((_, i) => questions(i))}</div>`;
-  return html`<div class="side">${perch[0] ? cast_order(perch[0]) : nothing} ${side_view("perch", plan)}</div>
-    <div class="weights">${perch.map((one, i) => decoration(one, i))} ${dust(plan)}</div>`;
+  const known = list_at("/perch").flatMap((_, i) => {
+    const one = figures_of(plan, i);
+    return one ? [{ one, i }] : [];
+  });
+  return html`<div class="side">${known.map(({ one }) => cast_order(one))} ${side_view("perch", plan)}</div>
+    <div class="weights">${known.map(({ one, i }) => weights(one, i))}
+      ${plan.dust?.length && list_at("/dust").length ? html`<h3>Weigh for dusting</h3>` : nothing} ${list_at("/dust").map((_, i) => dust_figure(plan, i))}</div>
+    ${perch_questions()}`;
+}
+
+const figures_of = (plan: Plan, i: number): Perch | undefined => planned(plan.perch, list_at("/perch"), text_at(`/perch/${i}/name`), i);
+
+/** All that is asked about decorations and powders. */
+export function perch_questions(): TemplateResult {
+  const section = (id: string, name: string, form: TemplateResult) =>
+    html`<section class="questions" aria-labelledby=${id}><h3 id=${id}>${name}</h3>${form}</section>`;
+  return html`<div class="all-questions">
+    ${list_at("/perch").map((_, i) => section(`perch-${i}`, called(i), decoration_form(i)))}
+    ${list_at("/dust").map((_, i) => section(`dust-${i}`, powder_called(i), dust_form(i)))}
+    ${add_buttons()} ${cut_button()}</div>`;
 }
 
 function cast_order(one: Perch): TemplateResult {
@@ -22,30 +54,11 @@ function cast_order(one: Perch): TemplateResult {
   return html`<p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${fills}.</p>`;
 }
 
-function decoration(one: Perch, i: number): TemplateResult {
-  return html`
-    ${i > 0 ? cast_order(one) : nothing}
+function weights(one: Perch, i: number): TemplateResult {
+  return html`<h3>Weigh for ${one.name}</h3>
     ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
-    ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one)}
-    ${questions(i)}
-  `;
-}
-
-function questions(i: number): TemplateResult {
-  const here = `/perch/${i}`;
-  return html`
-    ${value_at("run", `${here}/name`) === "Decoration" ? field({ label: "What it is called", at: `${here}/name` }) : nothing}
-    <div class="row">
-      ${value_at("run", `${here}/per_piece`) !== undefined ? field({ label: "On each piece", at: `${here}/per_piece`, count: true, short: true }) : nothing}
-      ${field({ label: "Spares", at: `${here}/spares`, unit: "%", short: true })}
-      ${field({ label: "Melt lost", at: `${here}/melt_loss`, unit: "%", short: true })}
-      ${field({ label: "Film in the jug", at: `${here}/jug_film`, unit: "g", short: true })}
-      ${field({ label: "Density when set", at: `${here}/density`, unit: "g/ml", short: true })}
-    </div>
-    ${value_at("run", `${here}/on_top/sinks`) !== undefined ? field({ label: "Pressed into the top", at: `${here}/on_top/sinks`, unit: "mm" }) : nothing}
-    ${value_at("run", `${here}/buried/cover`) !== undefined ? field({ label: "Cover wanted all round", at: `${here}/buried/cover`, unit: "mm" }) : nothing}
-  `;
+    ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one)}`;
 }
 
 function fit(one: Perch): TemplateResult | typeof nothing {
@@ -56,7 +69,7 @@ function fit(one: Perch): TemplateResult | typeof nothing {
     const known = (buried?.embeds ?? []).map(pick).filter((value): value is number => value !== null);
     return known.length ? both(length(state.units, Math.min(...known))) : "none near";
   };
-  return html`<h3>Fit of ${one.name}</h3>
+  return html`<h4>Fit of ${one.name}</h4>
     <dl class="facts">
       ${on_top
         ? html`<div><dt>Rests on a circle of</dt><dd>${mm(on_top.contact_mm)}</dd></div>
@@ -74,45 +87,38 @@ function fit(one: Perch): TemplateResult | typeof nothing {
     </dl>`;
 }
 
-function dust(plan: Plan): TemplateResult | typeof nothing {
-  if (!plan.dust?.length) return nothing;
-  return html`<h3>Dust while still tacky</h3>
-    ${plan.dust.map((one, i) => {
-      const says = (name: string) => String(value_at("run", `/dust/${i}/${name}`) ?? "");
-      const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
-      return html`${figure({
-          key: `dust.${i}`,
-          label: one.name,
-          shown: mass(state.units, one.g, 2),
-          size: "weigh",
-          sum: {
-            formula: by_piece ? "powder = on one piece × pieces to make" : "powder = on the surface × surface covered ÷ share that lands × pieces to make",
-            with: by_piece
-              ? [["on one piece", says("per_piece"), "the run"], ["to make", String(plan.pieces.make)]]
-              : [["on the surface", says("on_surface"), "the run"], ["covered", says("covered")], ["lands", says("lands")], ["to make", String(plan.pieces.make)]],
-          },
-        })}
-        ${by_piece ? field({ label: `${one.name}, for one piece`, at: `/dust/${i}/per_piece`, unit: "g" }) : nothing}`;
-    })}`;
+function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
+  const one = planned(plan.dust, list_at("/dust"), text_at(`/dust/${i}/name`), i);
+  if (!one) return nothing;
+  const says = (name: string) => text_at(`/dust/${i}/${name}`);
+  const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
+  const to_make: sums.Input = ["to make", String(plan.pieces.make)];
+  const has_none = one.exposed_cm2 === 0 && !by_piece;
+  const shown = figure({
+    key: `dust.${i}`,
+    label: one.name,
+    shown: mass(state.units, one.g, 2),
+    size: "weigh",
+    sum: {
+      formula: by_piece ? "powder = on one piece × pieces to make" : "powder = on the surface × surface covered ÷ share that lands × pieces to make",
+      with: by_piece
+        ? [["on one piece", says("per_piece"), "the run"], to_make]
+        : [["on the surface", says("on_surface"), "the run"], ["covered", says("covered")], ["lands", says("lands")], to_make],
+    },
+  });
+  return html`${shown}${has_none ? html`<p class="alarm">Nothing of a topping or a decoration sees the air, so it comes to nothing: say what is weighed for one piece.</p>` : nothing}`;
 }
 
 export function cut_lane(plan: Plan): TemplateResult {
-  const cut = plan.cut!;
+  const { cut } = plan;
   return html`<div class="side">
-    <p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>
+    ${cut ? html`<p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>` : nothing}
     ${side_view("cut", plan)}</div><div class="weights">
-    ${figure({ key: "cut.bar", label: "One bar holds", note: `${trimmed(cut.bar_ml.least, 1)} to ${trimmed(cut.bar_ml.greatest, 1)} ml`, shown: [`${trimmed(cut.bar_ml.mean, 1)} ml`, ""], size: "weigh", sum: sums.sum_of_cut(cut) })}
-    ${figure({ key: "cut.offcuts", label: "Offcuts", shown: [`${trimmed(cut.offcuts_ml, 0)} ml`, ""], sum: sums.sum_of_cut(cut) })}
-    ${one_more(cut)}
-    <div class="row">
-      ${["thickness", "length", "width"].map((name) =>
-        value_at("run", `/cut/bar/${name}`) === undefined ? nothing : field({ label: `Bar, ${name}`, at: `/cut/bar/${name}`, unit: "mm", short: true }),
-      )}
-      ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true })}
-      ${field({ label: "Off each end", at: "/cut/end_trim", unit: "mm", short: true, optional: true })}
-      ${field({ label: "Off each side", at: "/cut/side_trim", unit: "mm", short: true, optional: true })}
-      ${field({ label: "Planed off the top", at: "/cut/top_planing", unit: "mm", short: true, optional: true })}
-    </div></div>`;
+    ${cut
+      ? html`${figure({ key: "cut.bar", label: "One bar holds", note: `${trimmed(cut.bar_ml.least, 1)} to ${trimmed(cut.bar_ml.greatest, 1)} ml`, shown: [`${trimmed(cut.bar_ml.mean, 1)} ml`, ""], size: "weigh", sum: sums.sum_of_cut(cut) })}
+          ${figure({ key: "cut.offcuts", label: "Offcuts", shown: [`${trimmed(cut.offcuts_ml, 0)} ml`, ""], sum: sums.sum_of_cut(cut) })} ${one_more(cut)}`
+      : nothing}</div>
+    <div class="all-questions">${cut_form()} ${has_perch() ? nothing : add_buttons()}</div>`;
 }
 
 function one_more(cut: Cut): TemplateResult | typeof nothing {

@@ -1,57 +1,63 @@
-// Pipe: the whipped topping, its trials and weigh-cup, and what this bowl pipes now.
+// Pipe: what each takes, the topping's weights, the recess, and what this bowl pipes now.
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { edit, edit_run } from "./editing";
+import { part } from "./adding";
+import { edit } from "./editing";
 import { complaint_at, field, value_at } from "./field";
 import { figure } from "./figure";
 import { both, duration, mass, trimmed, volume } from "./numbers";
 import type { Pipe, Plan } from "./plan";
-import { with_value } from "./pointer";
-import { ingredients } from "./pour_lane";
+import { ingredients, weigh_title } from "./pour_lane";
 import { side_view } from "./side_view";
 import { state } from "./state";
 import * as sums from "./sums";
+import { losses_form, size_form, topping_rest, whip_form } from "./topping_form";
 
 const recess_shares = [0, 50, 80, 100];
 
 export function pipe_lane(plan: Plan): TemplateResult {
   const { pipe } = plan;
-  // Just added, it has no figures before everything is said; its questions stand here all the same.
-  if (!pipe) return html`<div class="side">${recess()}</div><div class="weights">${shape()} ${whip()} ${losses()}</div>`;
+  if (!pipe) return pipe_questions();
   return html`<div class="side">
     <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
     ${side_view("pipe", plan)}
     ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
     ${now(pipe, plan)} ${recess()} ${limits(pipe)}
     </div><div class="weights">
-    <h3>Weigh for the topping <small>${pipe.formula}</small></h3>
+    ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
     ${ingredients("pipe", pipe)}
     ${figure({ key: "pipe.make", label: "Topping to make", shown: mass(state.units, pipe.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", pipe) })}
     ${figure({ key: "pipe.density", label: "Whipped density", note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`, shown: [`${pipe.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pipe", pipe) })}
-    ${shape()} ${whip(pipe)}
-  </div>`;
+    ${whip_form(pipe)}
+    </div><div class="more">${size_form(pipe)} ${topping_rest()}</div>`;
 }
 
-function losses(): TemplateResult {
-  return html`<h3>What is lost of it</h3><div class="row">
-    ${field({ label: "Left in the bag", at: "/losses/pipe/bag", unit: "g", short: true })}
-    ${field({ label: "Left in bowl and whisk", at: "/losses/pipe/bowl_and_whisk", unit: "g", short: true })}</div>`;
+/** Just added, it has no figures before everything is said; its questions stand here all the same. */
+export function pipe_questions(): TemplateResult {
+  return html`<div class="more">${size_form()}</div>
+    <div class="side">${recess()} ${value_at("run", "/pipe/whip_now") === undefined ? nothing : whip_today()}</div><div class="weights">${whip_form()} ${losses_form()}</div>
+    <div class="more">${topping_rest()}</div>`;
 }
 
 function now(pipe: Pipe, plan: Plan): TemplateResult {
-  const has_cup = value_at("run", "/pipe/whip_now") !== undefined;
   const pieces = pipe.pieces_now;
   const lacking = pieces === undefined || pieces === null ? 0 : plan.pieces.make - pieces;
   const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${plan.pieces.make} to make.`;
-  const add = () => edit("/pipe/whip_now", { ...(value_at("run", "/pipe/whip") as object) });
   return html`<h3>This bowl, now</h3>
-    ${has_cup
-      ? html`<div class="row">${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })}
-          ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}</div>`
-      : html`<button type="button" @click=${add}>Weigh a cup of today's whip</button>`}
+    ${whip_today()}
     ${pieces === undefined || pieces === null
       ? nothing
       : figure({ key: "pipe.now", label: "This bowl pipes now", note: words, shown: [`${pieces} pieces`, ""], size: "weigh", sum: sums.sum_of_now(pipe, plan) })}
     ${readings(pipe)}`;
+}
+
+function whip_today(): TemplateResult {
+  const blank = { holds: value_at("run", "/pipe/whip/holds") ?? "", net: "" };
+  return part({ at: "/pipe/whip_now", name: "today's weigh-cup", title: "Today's weigh-cup", add: "Weigh a cup of today's whip", blank, body: cup_today });
+}
+
+function cup_today(): TemplateResult {
+  return html`<div class="row">${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })}
+    ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}</div>`;
 }
 
 function readings(pipe: Pipe): TemplateResult | typeof nothing {
@@ -85,36 +91,6 @@ function recess_picture(share: number): TemplateResult {
     <path class="plain" d="M10 26H62L57 44H15Z" /><rect class="shaded pipe" x=${36 - wide / 2} y="18" width=${wide} height="8" />
     <path class="shaded pipe" d="M12 18C6 12 14 8 20 9C20 2 30 2 36 1C42 2 52 2 52 9C58 8 66 12 60 18Z" />
     <path class="wall" d="M8 18L15 44H57L64 18" />`}</svg>`;
-}
-
-function shape(): TemplateResult {
-  const weighed = value_at("run", "/pipe/trials/weighed");
-  const add = () => edit_run("trial", (run) => with_value(run, `/pipe/trials/weighed/${(weighed as unknown[]).length}`, ""));
-  const drop = (i: number) => () => edit_run("trial", (run) => with_value(run, `/pipe/trials/weighed/${i}`, undefined));
-  if (Array.isArray(weighed))
-    return html`<h3>Trials piped on paper</h3>
-      <div class="trials">${weighed.map(
-        (_, i) => html`<div class="row">${field({ label: `Trial ${i + 1}`, at: `/pipe/trials/weighed/${i}`, unit: "g", short: true })}
-          ${weighed.length > 1 ? html`<button type="button" class="drop" aria-label="Leave out trial ${i + 1}" @click=${drop(i)}>×</button>` : nothing}</div>`,
-      )}</div>
-      <button type="button" @click=${add}>One more trial</button>
-      <div class="row">${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
-        ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}</div>`;
-  if (value_at("run", "/pipe/envelope") !== undefined)
-    return html`<h3>Shape of the topping</h3>
-      <div class="row">${field({ label: "Across", at: "/pipe/envelope/diameter", unit: "mm", short: true })}
-        ${field({ label: "High", at: "/pipe/envelope/height", unit: "mm", short: true })}
-        ${field({ label: "Solid share", at: "/pipe/envelope/solidity", unit: "%", short: true })}</div>`;
-  if (value_at("run", "/pipe/beads") !== undefined)
-    return html`<h3>Shape of the topping</h3>${field({ label: "Swell of the bead", at: "/pipe/beads/swell" })}`;
-  return html``;
-}
-
-function whip(pipe?: Pipe): TemplateResult {
-  return html`<h3>The whip planned for</h3>
-    <div class="row">${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
-      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}</div>
-    ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined })}`;
 }
 
 function limits(pipe: Pipe): TemplateResult | typeof nothing {

@@ -80,7 +80,11 @@ export interface Pipe extends Batter {
   pieces_now?: number | null;
   readings?: { net_g: number; density_g_per_ml: number; overrun_percent: number; pieces: number; planned: boolean }[];
   limits?: { what: string; least_pieces?: number; most_pieces?: number; binds: boolean; text: string }[];
-  visible_by?: { trials_ml?: number | null; beads_ml?: number | null; envelope_ml?: number | null };
+  visible_by?: {
+    trials_ml?: number | null; beads_ml?: number | null; envelope_ml?: number | null;
+    moves?: { length_mm: number; volume_ml: number }[];
+    hand_suggested?: { factor: number; trials: number };
+  };
   least_pieces?: number;
   whippings?: number;
   piping_s?: number | null;
@@ -102,6 +106,7 @@ export interface Perch {
     displaced_ml: number;
     embeds: {
       middle_mm: [number, number, number];
+      turn: [number, number, number][]; // rows of a rotation
       floor_cover_mm: number | null;
       wall_cover_mm: number | null;
       pour_line_cover_mm: number;
@@ -121,6 +126,16 @@ export interface Cut {
   kerf_ml?: number;
   planing_ml?: number;
   one_more?: { direction: string; size_mm: number; bars: number }[];
+}
+
+/** One lye for both batters; of its shares the base's is the first. */
+export interface Pot {
+  alkalis: { name: string; g: number }[];
+  water_g: number;
+  lye_g: number;
+  strength_percent: number;
+  full_pot_g: number | null;
+  shares: { batter: string; lye_g: number; top_up_g: number; superfat_percent: number }[];
 }
 
 export interface Plan {
@@ -145,15 +160,8 @@ export interface Plan {
       materials: { name: string; g: number; amount: string | null }[];
     } | null;
   };
-  lye_pot?: {
-    alkalis: { name: string; g: number }[];
-    water_g: number;
-    lye_g: number;
-    strength_percent: number;
-    full_pot_g: number | null;
-    shares: { batter: string; lye_g: number; top_up_g: number; superfat_percent: number }[];
-  } | null;
-  bottles?: { name: string }[];
+  lye_pot?: Pot | null;
+  bottles?: { name: string; holds_g: number; parts: { part: string; g: number; percent_of_batter: number }[] }[];
   label?: {
     market: string;
     net_quantity?: { statement: string; because: string } | null;
@@ -200,4 +208,5 @@ export interface Fat {
   name: string;
   saponification_value_mg_koh_per_g?: { low: number; typical: number; high: number; source: string };
   density_g_per_ml?: { low: number; high: number; at_celsius: number; source: string };
+  own?: string; // the saponification value as it stands in a file of her own
 }

@@ -1,6 +1,7 @@
 // From what is typed to figures: one question at a time, the next as soon as the last is answered.
 // A plan takes some milliseconds, so this is quicker than waiting for a pause, and never piles up.
 import { post, Refused } from "./api";
+import { trial } from "./formula_opening";
 import type { Plan } from "./plan";
 import { save_formulas } from "./saving";
 import { changed, state } from "./state";
@@ -42,16 +43,19 @@ const settled = (is: boolean): void => void (document.documentElement.dataset.se
 
 async function ask(): Promise<void> {
   const { file, run } = state;
+  const { apart } = state.formulas;
   try {
     await save_formulas();
-    const plan = await post<Plan>("/api/plan", { file: state.file, run: state.run });
+    const plan = await post<Plan>("/api/plan", apart ? trial(apart.file) : { file: state.file, run: state.run });
     window.clearTimeout(calm);
+    if (apart !== state.formulas.apart) return void (is_wanted = true); // gone on from meanwhile
     if (file !== state.file && state.run !== run) return void (is_wanted = true); // another run, or its copy
     state.plan = plan;
     state.complaint = undefined;
     state.is_old = is_wanted;
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
+    if (apart !== state.formulas.apart) return void (is_wanted = true);
     complain(error);
   }
   changed();

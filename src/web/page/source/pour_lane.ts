@@ -1,15 +1,18 @@
 // Pour: the line, what each takes, the base's weights, the layers.
 import { html, nothing, type TemplateResult } from "lit";
-import type { Document } from "./api";
+import { change, said_at } from "./adding";
 import { edit } from "./editing";
-import { field, value_at } from "./field";
+import { choice, field } from "./field";
 import { figure } from "./figure";
-import { both, decimals_of, first, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
+import { open_formula } from "./formula_opening";
+import { layers_form } from "./layer_form";
+import { both, decimals_of, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
 import type { Batter, Ingredient, Plan } from "./plan";
 import { at } from "./pointer";
 import { share_of_height, side_view } from "./side_view";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
+import { warmth_form } from "./warmth_form";
 
 const line_key = (): "below_brim" | "depth" => (at(state.run, "/pour/line/depth") !== undefined ? "depth" : "below_brim");
 export const is_lye = (one: Ingredient): boolean => one.goes_into === "lye";
@@ -77,6 +80,7 @@ export function pour_lane(plan: Plan): TemplateResult {
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
     ${headline(plan)} ${side_view("pour", plan, handle(plan))}
+    ${line_kinds(plan)}
     <div class="stepper">
       <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
       ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
@@ -84,47 +88,30 @@ export function pour_lane(plan: Plan): TemplateResult {
     </div>
     ${figure({ key: "pour.mm", label: "1 mm is", shown: volume(state.units, pour.ml_per_mm, 2), note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`, sum: sums.sum_of_mm(pour) })}
     ${figure({ key: "pour.each", label: "Weigh into each", shown: mass(state.units, pour.mass_each_g), size: "weigh", note: `${trimmed(pour.volume_each_ml, 1)} ml`, sum: sums.sum_of_pour_each(pour) })}
-    ${layers(plan)}
     </div><div class="weights">
-    <h3>Weigh for the base <small>${pour.formula}</small></h3>
+    ${weigh_title("pour", "Weigh for the base", pour.formula)}
     ${ingredients("pour", pour)}
     ${figure({ key: "pour.make", label: "Base to make", shown: mass(state.units, pour.make_g), size: "weigh", sum: sums.sum_of_batter("pour", pour) })}
     ${figure({ key: "pour.density", label: "Density", shown: [`${pour.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pour", pour) })}
-  </div>`;
+    </div><div class="more">${layers_form(plan)} ${warmth_form("pour")}</div>`;
 }
 
-function layers(plan: Plan): TemplateResult | typeof nothing {
-  const listed = plan.pour.layers ?? [];
-  if (!listed.length) return nothing;
-  return html`<h3>Layers, lowest first</h3>
-    ${listed.map(
-      (layer, i) => html`
-        ${figure({
-          key: `pour.layer.${i}`,
-          label: layer.name,
-          note: `${first(length(state.units, layer.to_mm - layer.from_mm))} thick, ${first(mass(state.units, layer.mass_each_g))} each`,
-          shown: mass(state.units, layer.g),
-          size: "weigh",
-          sum: sums.sum_of_layer(plan.pour, layer),
-        })}
-        ${layer_fields(i)}
-        ${layer.colours.map((one, j) => figure({ key: `pour.layer.${i}.${j}`, label: one.name, note: spoons(one), shown: mass(state.units, one.g, decimals_of(one.scale_step_g)), size: "weigh" }))}
-      `,
-    )}`;
+/** What can be said before there is a plan. */
+export function pour_questions(): TemplateResult {
+  const kind = line_key();
+  return html`<div class="side">${line_kinds()} ${said_at("/pour/line")}
+    ${field({ label: kind === "depth" ? "Deep" : "Below brim", at: `/pour/line/${kind}`, unit: "mm" })}</div>
+    <div class="more">${layers_form()} ${warmth_form("pour")}</div>`;
 }
 
-function layer_fields(i: number): TemplateResult | typeof nothing {
-  const layer = value_at("run", `/pour/layers/${i}`) as Document | undefined;
-  if (!layer) return nothing;
-  const kind = ["parts", "depth", "mass"].find((name) => name in layer);
-  if (!kind) return nothing;
-  if (kind === "parts") {
-    const set = (by: number) => () => edit(`/pour/layers/${i}/parts`, Math.max(1, Number(layer.parts) + by));
-    return html`<div class="stepper small"><button type="button" @click=${set(-1)} aria-label="One part less of ${String(layer.name)}">−</button>
-      <p>${String(layer.parts)} ${layer.parts === 1 ? "part" : "parts"}</p>
-      <button type="button" @click=${set(1)} aria-label="One part more of ${String(layer.name)}">+</button></div>`;
-  }
-  return field({ label: `${String(layer.name)}, ${kind}`, at: `/pour/layers/${i}/${kind}`, unit: kind === "depth" ? "mm" : "g" });
+/** The same line, said the other way: by the program's own figure, if it stands for what is typed. */
+function line_kinds(plan?: Plan): TemplateResult {
+  const take = (kind: "below_brim" | "depth") => {
+    if (kind === line_key()) return;
+    const known = plan && !state.is_old ? plan.pour[kind === "depth" ? "depth_mm" : "below_brim_mm"] : undefined;
+    change("pour line", "/pour/line", { [kind]: known === undefined ? "" : `${trimmed(known, 3)} mm` }, () => document.activeElement);
+  };
+  return choice("The pour line is measured", line_key(), [["below_brim", "From the brim"], ["depth", "From the floor"]], take);
 }
 
 function spoons(one: Ingredient): string {
@@ -134,6 +121,11 @@ function spoons(one: Ingredient): string {
 function note_of(one: Ingredient): string {
   const aside = one.set_aside_for_colours_g ? `${plain(one.set_aside_for_colours_g, 1)} g of it for the colours` : "";
   return [spoons(one), aside].filter(Boolean).join(", ");
+}
+
+export function weigh_title(slot: Slot, words: string, formula: string): TemplateResult {
+  return html`<div class="weigh-head"><h3>${words} <small>${formula}</small></h3>
+    <button type="button" @click=${() => open_formula(slot)} aria-label="Change the formula ${slot === "pour" ? "of the base" : "of the topping"}">Change the formula</button></div>`;
 }
 
 /** All but what goes into the lye, which stands on the shelf. */
@@ -152,4 +144,3 @@ export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number):
     sum: sums.sum_of_ingredient(slot, batter, one),
   });
 }
-

@@ -1,11 +1,12 @@
 // The file is the truth: it is written a moment after the last keystroke, and watched for others' changes.
 // Until it is written, what was typed also lies in this browser, should the tablet fall asleep.
 import { get, put, Refused, type Document, type Kept } from "./api";
-import { read_formulas } from "./editing";
+import { page, read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
+import { named_from_here } from "./own_fats";
 import { plan_now, plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
-import { changed, state, type FormulaPaper, type Slot } from "./state";
+import { changed, everyone, state, type FormulaPaper, type Slot, type Whose } from "./state";
 
 const pause_ms = 400;
 const retry_ms = 2000;
@@ -145,6 +146,36 @@ export function free_name(name: string, taken: { file: string }[]): string {
   }
 }
 
+const formula_net_name = (file: string): string => `typed formula ${state.files?.folder ?? ""} ${file}`;
+
+/** What is typed in a formula of one's own, until its file holds it. */
+export function keep_formula_net(paper: FormulaPaper): void {
+  if (paper.shipped) return; // its copy has another name
+  try {
+    const net = { version: paper.version, document: paper.document };
+    localStorage.setItem(formula_net_name(paper.file), JSON.stringify(net));
+  } catch {
+    // Full or forbidden: the file is still written.
+  }
+}
+
+/** A formula just read, with what was typed last time and never reached its file. */
+export function take_formula_net(whose: Whose, paper: FormulaPaper): void {
+  const text = localStorage.getItem(formula_net_name(paper.file));
+  if (!text) return;
+  localStorage.removeItem(formula_net_name(paper.file));
+  const net = JSON.parse(text) as { version: string; document: Document };
+  if (JSON.stringify(net.document) === JSON.stringify(paper.document)) return;
+  if (net.version === paper.version) {
+    state.past.push(page());
+    paper.document = net.document;
+    return plan_soon();
+  }
+  // Another hand wrote it meanwhile: theirs stands, and undo brings back what was typed.
+  state.past.push({ run: state.run, formulas: { [whose]: { paper, document: net.document } } });
+  state.said = `${paper.file} had changed underneath; undo brings back what was typed.`;
+}
+
 let formulas_writing: Promise<void> = Promise.resolve();
 
 /** Formulas lie in files of their own, which the plan reads: they are written before it is asked for. */
@@ -155,19 +186,25 @@ export function save_formulas(): Promise<void> {
 }
 
 async function write_formulas(): Promise<void> {
-  for (const slot of ["pour", "pipe"] as const) {
-    const paper = state.formulas[slot];
+  for (const whose of everyone) {
+    const paper = state.formulas[whose];
     if (!paper || paper.document === paper.saved) continue;
-    const sent = paper.document;
     const was = paper.file;
     const from = paper.shipped ? was : undefined;
-    if (from && state.shipped) await save_now(); // the run must be ours to name the copy
+    const { fats_from } = from ? await named_from_here(paper.document, from) : paper.document;
+    if (fats_from !== paper.document.fats_from) paper.document = { ...paper.document, fats_from: fats_from! };
+    const sent = paper.document;
+    if (from && state.shipped && whose !== "apart") await save_now(); // the run must be ours to name the copy
     const file = from ? free_name(was.split("/").at(-1)!, state.files?.formulas ?? []) : was;
     const version = from ? null : paper.version;
     try {
       const kept = await put<Kept>("/api/run", { file, version, text: text_of(sent), from });
       Object.assign(paper, { file, version: kept.version, shipped: false, saved: sent });
-      if (from) name_formula(slot, was, file, String(sent.name));
+      if (paper.document === sent) localStorage.removeItem(formula_net_name(was));
+      else keep_formula_net(paper);
+      if (from) state.files?.formulas.push({ file, name: "", note: "", shipped: false });
+      list_as_named(file, sent);
+      if (from && whose !== "apart") name_formula(whose, was, file);
     } catch (error) {
       if (!(error instanceof Refused) || error.status !== 409 || from) throw error;
       take_their_formula(paper, error.answer as unknown as Kept);
@@ -177,23 +214,26 @@ async function write_formulas(): Promise<void> {
 
 /** Another hand wrote the formula: theirs stands on the page, and undo brings ours back. */
 function take_their_formula(paper: FormulaPaper, kept: Kept): void {
-  state.past.push({
-    run: state.run,
-    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
-  });
+  state.past.push(page());
   const document = JSON.parse(kept.text) as Document;
   Object.assign(paper, { version: kept.version, document, saved: document });
   state.said = `${paper.file} had changed underneath and was read again; undo brings back what was typed.`;
 }
 
-function name_formula(slot: Slot, was: string, file: string, name: string): void {
-  state.files?.formulas.push({ file, name, note: "", shipped: false });
+/** Lists go by the name that stands in the file. */
+function list_as_named(file: string, formula: Document): void {
+  const listed = state.files?.formulas.find((one) => one.file === file);
+  if (listed) Object.assign(listed, { name: String(formula.name ?? ""), note: String(formula.note ?? "") });
+}
+
+function name_formula(slot: Slot, was: string, file: string): void {
   for (const each of slot === "pour" ? (["pour", "pipe"] as const) : (["pipe"] as const)) {
     const pointer = `/${each}/formula`;
     const ends_so = (run: Document) => String(at(run, pointer) ?? "").endsWith(was.split("/").at(-1)!);
     if (!ends_so(state.run)) continue;
     state.run = with_value(state.run, pointer, file);
-    for (const page of state.past) if (ends_so(page.run)) page.run = with_value(page.run, pointer, file);
+    for (const page of [...state.past, ...state.future])
+      if (ends_so(page.run)) page.run = with_value(page.run, pointer, file);
   }
   state.saving = { is: "waiting" };
   save_soon();
@@ -214,10 +254,7 @@ export function take_theirs(): void {
     state.version = version;
     return changed();
   }
-  state.past.push({
-    run: state.run,
-    formulas: { pour: state.formulas.pour?.document, pipe: state.formulas.pipe?.document },
-  });
+  state.past.push(page());
   state.run = saved_run = theirs;
   state.version = version;
   state.saving = { is: "saved" };

@@ -8,11 +8,24 @@ export interface Measure {
   count?: boolean;
 }
 
+/** A shape that is a row of points, each of two lengths. */
+export interface PointList {
+  columns: [Measure, Measure];
+  least: number;
+  words: string; // how to measure them
+}
+
 const mm = (name: string, label: string): Measure => ({ name, label, unit: "mm" });
 const height = mm("height", "Floor to brim");
 const draft: Measure = { name: "draft", label: "Lean of the wall", unit: "°", optional: true };
 
-const of_shape: Record<string, { words: string; measures: Measure[] }> = {
+interface ShapeForm {
+  words: string;
+  measures: Measure[];
+  points?: PointList;
+}
+
+const of_shape: Record<string, ShapeForm> = {
   block: {
     words: "Box, loaf or slab",
     measures: [mm("length", "Longer side at the brim"), mm("width", "Shorter side"), height, draft, { ...mm("corner_radius", "Corner radius"), optional: true }],
@@ -46,6 +59,24 @@ const of_shape: Record<string, { words: string; measures: Measure[] }> = {
       height,
     ],
   },
+  turned_profile: {
+    words: "Round, by its wall from the side",
+    measures: [],
+    points: {
+      columns: [mm("height", "Height"), mm("radius", "Middle to wall")],
+      least: 2,
+      words: "From the lowest point up to the brim: how high, and from the middle line out to the wall, half the width there. A round floor begins with 0 from the middle; a flat one with half its width.",
+    },
+  },
+  outline: {
+    words: "Any outline, straight up",
+    measures: [height, draft],
+    points: {
+      columns: [mm("x", "From the left"), mm("y", "From below")],
+      least: 3,
+      words: "The corners of the brim, one after the other as one walks round it. Draw a rectangle round the brim and measure from its left side and from its lower side.",
+    },
+  },
   heart: { words: "Heart", measures: [mm("side", "Straight edge, tip to round"), height, draft] },
 };
 
@@ -54,3 +85,5 @@ export const shape_names: Record<string, string> = Object.fromEntries(
 );
 
 export const measures = (kind: string): Measure[] => of_shape[kind]?.measures ?? [];
+
+export const point_list = (kind: string): PointList | undefined => of_shape[kind]?.points;

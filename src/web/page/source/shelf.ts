@@ -2,9 +2,10 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { field, value_at } from "./field";
 import { figure } from "./figure";
-import { both, duration, mass, plain, trimmed, warmth } from "./numbers";
+import { both, decimals_in, duration, mass, plain, trimmed, warmth } from "./numbers";
 import type { Batter, Caution, Plan } from "./plan";
 import { is_lye, weighed } from "./pour_lane";
+import { bottles_form, label_form, lye_pot_form } from "./run_extras";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
 
@@ -15,7 +16,7 @@ export function shelf(plan: Plan): TemplateResult {
       ${jug("pour", plan.pipe ? "Lye for the base" : "Lye", plan.pour)}
       ${plan.pipe ? jug("pipe", "Lye for the topping", plan.pipe) : nothing}
     </div>
-    ${common_pot(plan)}
+    ${common_pot(plan)} ${lye_pot_form()} ${bottles_form(plan)}
   </section>`;
 }
 
@@ -55,13 +56,17 @@ function heat(batter: Batter): TemplateResult | typeof nothing {
 function common_pot(plan: Plan): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
-  const weigh = (key: string, label: string, grams: number, note = "") => figure({ key, label, note, shown: mass(state.units, grams), size: "weigh" });
+  const weigh = (key: string, label: string, grams: number, sum: sums.Sum, note = "", decimals = decimals_in([grams])) =>
+    figure({ key: `pot.${key}`, label, note, shown: mass(state.units, grams, decimals), size: "weigh", sum });
+  const shared = decimals_in([pot.lye_g, ...pot.shares.map((one) => one.lye_g)]);
+  const full = pot.full_pot_g === null ? "" : `${plain(pot.full_pot_g, shared)} g with the pot: make up with water to that after cooling`;
   return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %</small></h3>
-    ${pot.alkalis.map((one, i) => weigh(`pot.alkali.${i}`, one.name, one.g))} ${weigh("pot.water", "Water, distilled", pot.water_g)}
-    ${weigh("pot.lye", "Lye in the pot", pot.lye_g, pot.full_pot_g === null ? "" : `${plain(pot.full_pot_g, 1)} g with the pot: make up with water to that after cooling`)}
+    ${pot.alkalis.map((one, i) => weigh(`alkali.${i}`, `In the pot: ${one.name}`, one.g, sums.sum_of_pot_alkali(plan, one.name)))}
+    ${weigh("water", "In the pot: water, distilled", pot.water_g, sums.sum_of_pot_water(plan, pot))}
+    ${weigh("lye", "Lye in the pot", pot.lye_g, sums.sum_of_pot_lye(pot), full, shared)}
     ${pot.shares.map(
-      (one, i) => html`${weigh(`pot.share.${i}`, `Out of it for ${one.batter}`, one.lye_g, `superfat then ${plain(one.superfat_percent, 1)} %`)}
-        ${one.top_up_g > 0 ? weigh(`pot.water.${i}`, `and plain water to ${one.batter}`, one.top_up_g) : nothing}`,
+      (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, one.lye_g, sums.sum_of_pot_share(plan, pot, i), `superfat then ${plain(one.superfat_percent, 1)} %`, shared)}
+        ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, one.top_up_g, sums.sum_of_pot_top_up(plan, pot, i)) : nothing}`,
     )}</div>`;
 }
 
@@ -97,7 +102,7 @@ export function piece(plan: Plan): TemplateResult {
       ? html`${figure({ key: "piece.cost", label: "Materials for one", shown: [`${cost.amount} ${cost.currency}`, ""], size: "weigh", note: `${cost.total} ${cost.currency} for the run`, sum: sums.sum_of_cost(plan) })}
           ${cost.unpriced.length ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>` : nothing}`
       : html`<p class="aside">No prices are given, so there is no cost.</p>`}
-    ${prices(plan)} ${label(plan)}
+    ${prices(plan)} ${label(plan)} ${label_form()}
   </section>`;
 }
 
@@ -137,17 +142,14 @@ const losses: ["pour" | "pipe", string, string, string, boolean][] = [
 ];
 
 export function losses_and_scales(plan: Plan): TemplateResult {
-  const shown = losses.filter(
-    ([slot, name, , , always]) =>
-      (slot === "pour" || plan.pipe) && (always || value_at("run", `/losses/${slot}/${name}`) !== undefined),
-  );
+  const shown = losses.filter(([slot]) => slot === "pour" || plan.pipe);
   return html`<section class="losses" aria-labelledby="losses-title">
     <h2 id="losses-title">Losses and scales</h2>
     <p class="aside">In the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost ${both(mass(state.units, plan.pour.lost_g))}${plan.pipe
       ? `; of topping ${both(mass(state.units, plan.pipe.in_pieces_g))}, lost ${both(mass(state.units, plan.pipe.lost_g))}`
       : ""}.</p>
-    <div class="row">${shown.map(([slot, name, label, unit]) =>
-      field({ label: plan.pipe ? `${slot === "pour" ? "Base" : "Topping"}: ${label.toLowerCase()}` : label, at: `/losses/${slot}/${name}`, unit, short: true }),
+    <div class="row">${shown.map(([slot, name, label, unit, must_be_said]) =>
+      field({ label: plan.pipe ? `${slot === "pour" ? "Base" : "Topping"}: ${label.toLowerCase()}` : label, at: `/losses/${slot}/${name}`, unit, short: true, optional: !must_be_said }),
     )}</div>
     <div class="row">
       ${field({ label: "Large scale reads", at: "/scales/large/reads", unit: "g", short: true })}

@@ -28,7 +28,7 @@ function heights_of(plan: Plan, outline: Outline): Heights {
   const brim = outline.brim - outline.floor;
   const line = plan.pour.poured_to_mm ?? plan.pour.depth_mm;
   const perched = plan.perch?.find((one) => !one.buried && one.cavity_fills > 0);
-  const ball = perched ? Math.cbrt((3000 * perched.volume_each_ml) / (4 * Math.PI)) : 0;
+  const ball = perched ? ball_of(perched) : 0;
   const proud = perched ? (perched.on_top?.stands_proud_mm ?? 1.9 * ball) : 0;
   const topping = plan.pipe ? topping_of(plan, outline, brim, proud) : 0;
   return { brim, line, topping, ball, proud, top: Math.max(brim, (plan.pipe ? brim : line) + topping + proud) };
@@ -81,7 +81,7 @@ export function side_view(part: Part, plan: Plan, extra: TemplateResult | typeof
         <line class="brim" x1=${outline.right + 1} x2=${box.x + box.w - 1} y1=${-heights.brim} y2=${-heights.brim} />`}
     </svg>
     ${extra}
-  </div>`;
+  </div>${part === "perch" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
 }
 
 /** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
@@ -148,18 +148,37 @@ function on_top(part: Part, plan: Plan, outline: Outline, heights: Heights) {
   return svg`
     ${plan.pipe ? svg`<path class=${fill_of(part, "pipe")} d=${topping_path(outline, heights)} />${part === "pipe" ? svg`<path fill="url(#dots-pipe)" d=${topping_path(outline, heights)} />` : nothing}` : nothing}
     ${heights.ball ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(under + heights.topping + heights.proud - heights.ball)} r=${heights.ball} />` : nothing}
-    ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "perch"), middle + embed.middle_mm[0], embed.middle_mm[2], one, i))}`;
+    ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "perch"), middle, embed, one, i))}`;
 }
 
-/** A rod lies along the view unless it is turned; all else is drawn as a ball of its volume. */
-function embedded(look: string, x: number, z: number, one: Perch, i: number) {
+type Embed = NonNullable<Perch["buried"]>["embeds"][number];
+
+/**
+ * A rod as it lies, its ends seen as ellipses where it is turned; all else is a ball of its volume. Of a rod's
+ * axis, which is x before it is turned, the view shows the part across and the part upward.
+ */
+function embedded(look: string, middle: number, embed: Embed, one: Perch, i: number) {
+  const [x, z] = [middle + embed.middle_mm[0], embed.middle_mm[2]];
   const thick = millimetres(at(state.run, `/perch/${i}/rod/diameter`));
   const long = millimetres(at(state.run, `/perch/${i}/rod/length`));
-  const is_turned = JSON.stringify(at(state.run, `/perch/${i}/buried`) ?? "").includes('"turn"');
-  if (thick && long && !is_turned)
-    return svg`<rect class=${look} x=${x - long / 2} y=${-z - thick / 2} width=${long} height=${thick} />`;
-  const r = thick ? thick / 2 : Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
-  return svg`<circle class=${look} cx=${x} cy=${-z} r=${r} />`;
+  if (!thick || !long) return svg`<circle class=${look} cx=${x} cy=${-z} r=${ball_of(one)} />`;
+  const [across, up] = [embed.turn[0]![0], embed.turn[2]![0]];
+  const seen = Math.min(1, Math.hypot(across, up));
+  const end = (thick / 2) * Math.sqrt(1 - seen * seen);
+  const wide = long * seen + 2 * end;
+  const lean = (-180 / Math.PI) * Math.atan2(up, across);
+  return svg`<rect class=${look} x=${-wide / 2} y=${-thick / 2} width=${wide} height=${thick} rx=${end} ry=${end ? thick / 2 : 0}
+    transform="translate(${x} ${-z}) rotate(${lean})" />`;
+}
+
+const ball_of = (one: Perch): number => Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
+
+/** What is drawn as a ball of its volume and may have another shape. */
+function stand_ins(plan: Plan): string {
+  const names = (plan.perch ?? [])
+    .filter((one, i) => at(state.run, `/perch/${i}/rod`) === undefined && (one.buried || one.cavity_fills > 0))
+    .map((one) => one.name);
+  return names.length ? `Drawn as a ball of its volume, whatever its shape: ${names.join(", ")}.` : "";
 }
 
 function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {
@@ -174,5 +193,5 @@ function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {
 function words_for(part: Part, plan: Plan): string {
   const line = both(length(state.units, plan.pour.below_brim_mm));
   const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[part];
-  return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim.`;
+  return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim. ${stand_ins(plan)}`.trim();
 }

@@ -6,6 +6,10 @@ import type { CatalogueMould, Fat, Gauge, Plan } from "./plan";
 
 export type Slot = "pour" | "pipe";
 
+/** Whose a formula is: the base's, the topping's, or nobody's yet, lying open by itself. */
+export type Whose = Slot | "apart";
+export const everyone: Whose[] = ["pour", "pipe", "apart"];
+
 export interface FormulaPaper {
   file: string;
   version: string;
@@ -17,7 +21,7 @@ export interface FormulaPaper {
 /** What undo goes back to. */
 export interface Page {
   run: Document;
-  formulas: Partial<Record<Slot, Document>>;
+  formulas: Partial<Record<Whose, { paper: FormulaPaper; document: Document }>>;
 }
 
 export interface Measured {
@@ -34,7 +38,8 @@ export type Saving =
   | { is: "conflict"; file: string; version: string | null; text: string | null };
 
 export interface State {
-  view: "reading" | "run" | "start";
+  view: "reading" | "run" | "start" | "formula";
+  formula_of: Whose; // the one that the view of a formula shows
   fault?: string;
   files?: Files;
   fats: Fat[];
@@ -44,7 +49,7 @@ export interface State {
   version: string | null;
   shipped: boolean;
   run: Document;
-  formulas: Partial<Record<Slot, FormulaPaper>>;
+  formulas: Partial<Record<Whose, FormulaPaper>>;
   past: Page[];
   future: Page[];
   saving: Saving;
@@ -55,6 +60,7 @@ export interface State {
   measured?: Measured;
   measuring_failed?: string;
 
+  picking?: { of: Whose; row: number; text: string }; // the list of fats is open for this row
   typed?: { key: string; text: string }; // the field being typed in, as typed
   open: Set<string>; // arithmetic shown
   folded: Set<string>; // lanes folded away by hand
@@ -64,6 +70,7 @@ export interface State {
 
 export const state: State = {
   view: "reading",
+  formula_of: "pour",
   fats: [],
   catalogue: [],
   file: "",

@@ -1,7 +1,7 @@
 // How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
 import type { Json } from "./api";
 import { plain, trimmed } from "./numbers";
-import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pour } from "./plan";
+import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour } from "./plan";
 import { at } from "./pointer";
 import { state, type Slot } from "./state";
 
@@ -14,6 +14,7 @@ export interface Sum {
 }
 
 const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
+const weighed_g = (grams: number): string => `${trimmed(grams, 3)} g`;
 const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
 const asked = (pointer: string): string => words(at(state.run, pointer));
 const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
@@ -225,18 +226,176 @@ function rate_of(slot: Slot, name: string): string {
   return "see the formula";
 }
 
+export function sum_of_layer_colour(pour: Pour, layer: Layer, colour: Ingredient, at_colour: string): Sum {
+  const bulk = asked(`${at_colour}/bulk_density`);
+  return {
+    formula:
+      "powder = rate × what the rate is of: this layer's batter, or the fats in it (layer × fats ÷ batter); a rate by the spoon × bulk density; rounded to the fine scale",
+    with: [
+      ["rate", asked(`${at_colour}/rate`), run_file],
+      ["this layer's batter", g(layer.g)],
+      ["fats in all the base", g(pour.fats_g)],
+      ["all the base", g(pour.make_g)],
+      ...(at(state.run, `${at_colour}/bulk_density`) === undefined ? [] : ([["bulk density", bulk, run_file]] as Input[])),
+      ...(colour.scale_step_g ? ([["the scale shows", `${colour.scale_step_g} g`, run_file]] as Input[]) : []),
+    ],
+  };
+}
+
+/** What each batter's own weighing asks for, side by side. */
+function of_each(plan: Plan, what: string, of: (batter: Batter) => string): Input[] {
+  return [plan.pour, plan.pipe!].map((batter): Input => [`${what} for ${batter.formula}`, of(batter), "its own weighing, on the lye shelf"]);
+}
+
+/** All of it, or that of one name. */
+const alkali_of = (batter: Batter, name?: string): string =>
+  batter.ingredients.filter((one) => (name ? one.name === name : /^NaOH|^KOH/.test(one.name))).map((one) => weighed_g(one.g)).join(" + ") || "none";
+
+const own_water = (batter: Batter): string =>
+  batter.ingredients.filter((one) => /^Water/.test(one.name)).map((one) => weighed_g(one.g)).join(" + ") || "none";
+
+export function sum_of_pot_alkali(plan: Plan, name: string): Sum {
+  return {
+    formula: "alkali in the pot = what each batter's own lye takes, added up, rounded down to the scale",
+    with: [...of_each(plan, name, (batter) => alkali_of(batter, name)), ["fine scale reads", asked("/scales/fine/reads"), run_file]],
+  };
+}
+
+export function sum_of_pot_water(plan: Plan, pot: Pot): Sum {
+  return {
+    formula: "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
+    with: [
+      ...pot.alkalis.map((one): Input => [one.name, weighed_g(one.g), "in the pot"]),
+      ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
+      ...of_each(plan, "water in the lye", own_water),
+    ],
+  };
+}
+
+export function sum_of_pot_lye(pot: Pot): Sum {
+  return {
+    formula: "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
+    with: [
+      ...pot.alkalis.map((one): Input => [one.name, weighed_g(one.g)]),
+      ["water", weighed_g(pot.water_g)],
+      ["strength", `${trimmed(pot.strength_percent, 2)} %`],
+      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", weighed_g(pot.full_pot_g)]] as Input[])),
+    ],
+  };
+}
+
+export function sum_of_pot_share(plan: Plan, pot: Pot, i: number): Sum {
+  const share = pot.shares[i]!;
+  const batter = i === 0 ? plan.pour : plan.pipe!;
+  return {
+    formula:
+      "share = lye in the pot × this batter's alkali ÷ all the alkali, rounded so that the shares add up to the pot; superfat then = 1 − (1 − its own) × (alkali taken − acids) ÷ (alkali planned − acids)",
+    with: [
+      ["lye in the pot", weighed_g(pot.lye_g)],
+      ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
+      ["share", weighed_g(share.lye_g)],
+      ["superfat with its own lye", `${batter.superfat_percent.effective} %`],
+      ["superfat out of the pot", `${share.superfat_percent} %`],
+    ],
+    sources: ["acids as KOH: each acid's equivalent, in the formula's additives"],
+  };
+}
+
+export function sum_of_pot_top_up(plan: Plan, pot: Pot, i: number): Sum {
+  const batter = i === 0 ? plan.pour : plan.pipe!;
+  return {
+    formula: "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
+    with: [
+      ["water of its own lye", own_water(batter), "its own weighing"],
+      ["its share of the lye", weighed_g(pot.shares[i]!.lye_g)],
+      ["water in the pot", weighed_g(pot.water_g)],
+      ["lye in the pot", weighed_g(pot.lye_g)],
+      ["to add", weighed_g(pot.shares[i]!.top_up_g)],
+    ],
+  };
+}
+
+export function sum_of_bottle(plan: Plan, i: number, part: number): Sum {
+  const bottle = plan.bottles![i]!;
+  const { part: name, g: gives, percent_of_batter } = bottle.parts[part]!;
+  return {
+    formula: "out of the bottle = what it holds × this batter ÷ all batters, rounded down to the scale: one rate in all",
+    with: [
+      ["the bottle holds", asked(`/bottles/${i}/holds`), run_file],
+      ["base", g(plan.pour.make_g)],
+      ...(plan.pipe ? ([["topping", g(plan.pipe.make_g)]] as Input[]) : []),
+      [name, weighed_g(gives)],
+      ["of the batter", `${percent_of_batter} %`],
+    ],
+  };
+}
+
+export type ShapeWay = "trials" | "beads" | "envelope";
+
+const way_formulas: Record<ShapeWay, string> = {
+  trials: "by trials = mean of the weighed trials ÷ density of their whip (its weigh-cup, net ÷ what it holds)",
+  beads: "by beads = what the moves lay down, added up × the hand's factor of the tip, if it has one",
+  envelope: "by outline = solid share × volume of a cone (π ÷ 12 × across² × high) or of half an ellipsoid (π ÷ 6 × across² × high)",
+};
+
+export function sum_of_way(pipe: Pipe, way: ShapeWay): Sum {
+  if (way === "beads")
+    return {
+      formula: way_formulas.beads,
+      with: [
+        ...(pipe.visible_by?.moves ?? []).map((move, i): Input => [`${i + 1}. ${asked(`/pipe/beads/moves/${i}/move`)}`, ml(move.volume_ml)]),
+        ["hand's factor", at(state.run, "/pipe/beads/tip/hand/factor") === undefined ? "as the tip's file says, else none" : asked("/pipe/beads/tip/hand/factor")],
+      ],
+    };
+  const keys = way === "trials" ? ["weighed", "weigh_cup/net", "weigh_cup/holds"] : ["form", "diameter", "height", "solidity"];
+  return {
+    formula: way_formulas[way],
+    with: keys.map((key): Input => [key.replace("weigh_cup/", "weigh-cup, "), asked(`/pipe/${way}/${key}`), run_file]),
+  };
+}
+
+const move_formulas: Record<string, string> = {
+  dollop: "half an ellipsoid = π ÷ 6 × across² × high",
+  ring: "ring = section of the bead × 2 π × radius (Pappus)",
+  spiral: "spiral = section of the bead × length of its path (arc-length integral)",
+  tail: "tail = section of the bead × length ÷ 3, a cone",
+  dots: "dots = how many × section of the bead × high × 2 ÷ 3",
+  shells: "shells = how many × section of the bead × length ÷ 2",
+  bead: "bead = section × length",
+};
+
+export function sum_of_move(i: number, laid: { length_mm: number; volume_ml: number }, opening: string): Sum {
+  const here = `/pipe/beads/moves/${i}`;
+  const said = Object.entries((at(state.run, here) ?? {}) as Record<string, Json>).filter(([name]) => name !== "move");
+  return {
+    formula: `${move_formulas[asked(`${here}/move`)] ?? "section of the bead × length"}; section = opening of the tip × swell`,
+    with: [
+      ["opening of the tip", opening],
+      ["swell", asked("/pipe/beads/swell"), run_file],
+      ...said.map(([name, value]): Input => [name.replaceAll("_", " "), words(value), run_file]),
+      ...(laid.length_mm > 0 ? ([["path, pressing", `${trimmed(laid.length_mm, 1)} mm`]] as Input[]) : []),
+      ["laid down", ml(laid.volume_ml)],
+    ],
+  };
+}
+
 export function sum_of_topping(pipe: Pipe): Sum {
   const share = asked("/pipe/fills_headspace");
   return {
     formula: "topping = visible shape + share of the headspace × headspace; its mass = that × density of the whip",
     with: [
-      ["visible shape", ml(pipe.visible_each_ml), at(state.run, "/pipe/trials") ? "mean of the trials ÷ their weigh-cup's density" : "the shape given"],
+      ["visible shape", ml(pipe.visible_each_ml), visible_from()],
       ["share of the headspace", share, run_file],
       ["in the headspace", ml(pipe.in_headspace_each_ml)],
       ["together", ml(pipe.volume_each_ml)],
       ["density of the whip", `${pipe.density_g_per_ml} g/ml`, "weigh-cup"],
     ],
   };
+}
+
+function visible_from(): string {
+  if (at(state.run, "/pipe/trials")) return "mean of the trials ÷ their weigh-cup's density";
+  return at(state.run, "/pipe/beads") ? "the beads of the tip, move by move" : "the outline × its solid share";
 }
 
 export function sum_of_now(pipe: Pipe, plan: Plan): Sum {
@@ -257,7 +416,7 @@ export function sum_of_perch(perch: Perch, index: number): Sum {
   return {
     formula: "melt = (casts × mass of one + film left in the jug × tray fills) ÷ (1 − melt loss)",
     with: [
-      ["on each piece", says("per_piece"), run_file],
+      at(state.run, `/perch/${index}/per_piece`) === undefined ? ["in each cast", says("per_cast"), run_file] : ["on each piece", says("per_piece"), run_file],
       ["spares", says("spares"), run_file],
       ["casts", String(perch.casts)],
       ["mass of one", g(perch.mass_each_g, 3), `${ml(perch.volume_each_ml)} × ${says("density")}`],

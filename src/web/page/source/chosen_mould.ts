@@ -1,0 +1,84 @@
+// A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
+import { html, nothing, type TemplateResult } from "lit";
+import { get, Refused, type Document, type Kept } from "./api";
+import { drawn, gauge_of } from "./measuring";
+import type { Found } from "./mould_draft";
+import { found } from "./mould_views";
+import { change_mould } from "./new_mould";
+import { make_run } from "./opening";
+import { seen_from_above } from "./outline";
+import { changed, state } from "./state";
+
+interface Chosen {
+  file: string;
+  name: string;
+  note: string;
+  shipped: boolean;
+  owned: number;
+  answer?: Found;
+  complaint?: string;
+  said?: string;
+}
+
+let chosen: Chosen | undefined;
+
+export const chosen_mould = (): Chosen | undefined => chosen;
+
+export function leave_mould(): void {
+  chosen = undefined;
+}
+
+export function open_mould(file: string, said?: string): void {
+  const listed = state.files?.moulds.find((one) => one.file === file);
+  const catalogued = state.catalogue.find((one) => one.path === file);
+  chosen = { file, name: listed?.name || catalogued?.name || file, note: listed?.note ?? "", shipped: listed?.shipped ?? true, owned: 1, said };
+  void measure(chosen);
+  changed();
+  requestAnimationFrame(() => document.querySelector<HTMLElement>("#mould-title")?.focus());
+}
+
+async function measure(of: Chosen): Promise<void> {
+  const request = { file: of.file };
+  try {
+    const [gauge, { outline, solids }, kept] = await Promise.all([gauge_of(request), drawn(request), get<Kept>(`/api/run?file=${encodeURIComponent(of.file)}`)]);
+    const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+    // The catalogue tells nothing of how many she has.
+    of.owned = of.shipped ? 1 : Number((JSON.parse(kept.text) as Document).owned ?? 1);
+    of.answer = { gauge, outline, above: seen_from_above(cavity, outline) };
+  } catch (error) {
+    of.complaint = error instanceof Refused ? error.message : String(error);
+  }
+  changed();
+}
+
+type Tried = (act: () => Promise<void>) => Promise<void>;
+
+export function mould_opened(of: Chosen, tried: Tried): TemplateResult {
+  const change = () =>
+    tried(async () => {
+      await change_mould(of.file);
+      leave_mould();
+    });
+  return html`<section aria-labelledby="mould-title"><h2 id="mould-title" tabindex="-1">${of.name} <small>${of.shipped ? "of the catalogue" : `your own, ${of.file}`}</small></h2>
+    ${of.said ? html`<p role="status">${of.said}</p>` : nothing}
+    ${of.note ? html`<p>${of.note}</p>` : nothing}
+    ${of.complaint ? html`<p class="alarm" role="alert">It cannot be measured: ${of.complaint}</p>` : nothing}
+    <div class="beside">
+      <div>${of.answer ? found(of.answer) : of.complaint ? nothing : html`<p role="status">Measuring ...</p>`}
+        <button type="button" @click=${change}>${of.shipped ? "Change a copy of it" : "Change it"}</button></div>
+      ${of.complaint ? nothing : bases(of, tried)}
+    </div></section>`;
+}
+
+function bases(of: Chosen, tried: Tried): TemplateResult {
+  const make = (formula: string) => () => tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!, of.owned) }));
+  return html`<div><h3>Make a run with it: which base?</h3>
+    <ul class="cards">${(state.files?.formulas ?? []).map(
+      (one) => html`<li><button type="button" ?disabled=${!of.answer} @click=${make(one.file)}><b>${one.name}</b><span>${one.note || one.file}</span></button></li>`,
+    )}</ul></div>`;
+}
+
+function size_of({ gauge }: Found, owned: number): { cavities: number; deep_mm: number } {
+  const pocket = gauge.pockets[0]!;
+  return { cavities: gauge.pockets.length * owned, deep_mm: pocket.brim_mm - pocket.floor_mm };
+}

@@ -1,0 +1,148 @@
+// The fats of a formula: which, how much of each, in which order, and what is known of her lots.
+import { html, nothing, type TemplateResult } from "lit";
+import type { Document, Json } from "./api";
+import { edit_formula } from "./editing";
+import { complaint_on, field, id_of, value_at } from "./field";
+import { asked, drop_button, drop_row, focus_soon, folded, rows_at, set_rows, total_words } from "./formula_field";
+import { known_fats, own_fats } from "./own_fats";
+import type { Fat } from "./plan";
+import { changed, state, type Whose } from "./state";
+
+const name_of = (of: Whose, id: string): string => known_fats(of).find((one) => one.id === id)?.name ?? id;
+
+export function fat_rows(of: Whose): TemplateResult {
+  const rows = rows_at(of, "/fats") as Document[];
+  const complaint = complaint_on(of, "/fats");
+  const is_new = state.picking?.of === of && state.picking.row === rows.length;
+  return html`<section class="part" aria-labelledby="fats-title"><h2 id="fats-title">Fats</h2>
+    <ol class="formula-rows">${rows.map((_, i) => fat_row(of, i, rows))}</ol>
+    <p class="total" role="status">${rows.length ? total_words("The fats", rows.map((one) => one.share)) : "No fat yet."}</p>
+    ${complaint ? html`<p id="${id_of(of, "/fats")}-said" class="complaint">${complaint}</p>` : nothing}
+    ${is_new ? picker(of) : html`<button type="button" id=${id_of(of, "/fats")} aria-describedby=${complaint ? `${id_of(of, "/fats")}-said` : nothing}
+      @click=${() => pick(of, rows.length)}>Add a fat</button>`}
+    ${own_file(of)}
+  </section>`;
+}
+
+function fat_row(of: Whose, i: number, rows: Document[]): TemplateResult {
+  const at = `/fats/${i}`;
+  const name = name_of(of, String(rows[i]!.fat ?? "")) || "Which fat?";
+  const complaint = complaint_on(of, `${at}/fat`) ?? complaint_on(of, at);
+  const is_open = state.picking?.of === of && state.picking.row === i;
+  return html`<li class="formula-row">
+    <div class="fat-line">
+      <button type="button" class="fat-name" id=${id_of(of, `${at}/fat`)} aria-expanded=${is_open ? "true" : "false"} aria-label="${name}: choose another fat" @click=${() => (is_open ? put_away() : pick(of, i))}>${name}</button>
+      ${field({ label: "Share", of, at: `${at}/share`, unit: "%", short: true })}
+      <div class="movers">
+        <button type="button" id="up-${i}" ?disabled=${i === 0} aria-label="${name} up" @click=${() => move(of, i, i - 1)}>▲</button>
+        <button type="button" id="down-${i}" ?disabled=${i === rows.length - 1} aria-label="${name} down" @click=${() => move(of, i, i + 1)}>▼</button>
+        ${drop_button(`Leave out ${name}`, () => drop_row(of, "/fats", i, true))}
+      </div>
+    </div>
+    ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
+    ${is_open ? picker(of) : nothing}
+    ${folded(of, at, [`${at}/saponification_value`, `${at}/lot`], `Your lot${lot_words(rows[i]!)}`, () => lot(of, i))}
+  </li>`;
+}
+
+function move(of: Whose, from: number, to: number): void {
+  const rows = [...rows_at(of, "/fats")];
+  rows.splice(to, 0, ...rows.splice(from, 1));
+  set_rows(of, "/fats", rows, true);
+  const at_end = to === 0 ? "down" : to === rows.length - 1 ? "up" : undefined;
+  focus_soon(`${at_end ?? (to < from ? "up" : "down")}-${to}`);
+}
+
+function pick(of: Whose, row: number): void {
+  state.picking = { of, row, text: "" };
+  changed();
+  focus_soon("find-fat");
+  requestAnimationFrame(() => document.querySelector(".picker")?.scrollIntoView({ block: "start" }));
+}
+
+function put_away(): void {
+  const was = state.picking;
+  state.picking = undefined;
+  changed();
+  if (was) focus_soon(id_of(was.of, was.row < rows_at(was.of, "/fats").length ? `/fats/${was.row}/fat` : "/fats"));
+}
+
+function take(of: Whose, id: string): void {
+  const { row } = state.picking!;
+  const rows = rows_at(of, "/fats") as Document[];
+  state.picking = undefined;
+  // Another fat is another lot: what was known of the one before does not hold for it.
+  const kept: Json = rows[row] ? { fat: id, share: rows[row].share ?? "" } : { fat: id, share: "" };
+  set_rows(of, "/fats", [...rows.slice(0, row), kept, ...rows.slice(row + 1)], true);
+  focus_soon(id_of(of, `/fats/${row}/share`));
+}
+
+/** All words typed are in its name or id. */
+function matches(fat: Fat, text: string): boolean {
+  const words = text.toLowerCase().split(/\s+/).filter(Boolean);
+  const all = `${fat.name} ${fat.id.replaceAll("_", " ")}`.toLowerCase();
+  return words.every((word) => all.includes(word));
+}
+
+function picker(of: Whose): TemplateResult {
+  const { row, text } = state.picking!;
+  const there = (rows_at(of, "/fats") as Document[]).map((one) => one.fat);
+  const found = known_fats(of).filter((one) => matches(one, text));
+  const free = found.filter((one) => !there.includes(one.id) || there[row] === one.id);
+  const typed = (event: Event) => {
+    state.picking!.text = (event.target as HTMLInputElement).value;
+    changed();
+  };
+  const key = (event: KeyboardEvent) => {
+    if (event.key === "Escape") put_away();
+    if (event.key === "Enter" && free.length === 1) take(of, free[0]!.id);
+  };
+  return html`<div class="picker" role="group" aria-label="Which fat?">
+    <div class="row"><div class="field"><label for="find-fat">Find a fat by its name</label>
+      <input id="find-fat" .value=${text} @input=${typed} @keydown=${key} autocomplete="off" spellcheck="false" /></div>
+      <button type="button" @click=${put_away}>Close the list</button></div>
+    <p class="hint" role="status">${found.length ? (found.length === 1 ? "One fat" : `${found.length} fats`) : "No fat of that name. One that is not here is described in a file of your own fats."}</p>
+    <div class="choice">${found.map((one) => {
+      const is_in = there.includes(one.id) && there[row] !== one.id;
+      return html`<button type="button" ?disabled=${is_in} aria-pressed=${there[row] === one.id ? "true" : nothing} @click=${() => take(of, one.id)}>${one.name}${is_in ? " (is in it)" : ""}</button>`;
+    })}</div></div>`;
+}
+
+function lot_words(row: Document): string {
+  const value = row.saponification_value;
+  const range = value as Document;
+  const is_blank = value === "" || (value !== null && typeof value === "object" && range.low === "");
+  const words = is_blank ? "to be said" : value === undefined ? "published values" : value !== null && typeof value === "object" ? `${String(range.low)} to ${String(range.high)} mg KOH per g` : `${String(value)} mg KOH per g`;
+  return `: ${row.lot ? `${String(row.lot)}, ` : ""}${words}`;
+}
+
+type ValueWay = "published" | "one" | "range";
+
+function lot(of: Whose, i: number): TemplateResult {
+  const at = `/fats/${i}/saponification_value`;
+  const value = value_at(of, at);
+  const way: ValueWay = value === undefined ? "published" : value !== null && typeof value === "object" ? "range" : "one";
+  const starts: Record<ValueWay, Json | undefined> = { published: undefined, one: "", range: { low: "", typical: "", high: "" } };
+  const number = (label: string, pointer: string) => field({ label, of, at: pointer, number: true, short: true });
+  return html`
+    ${field({ label: "Lot", of, at: `/fats/${i}/lot`, optional: true, short: true })}
+    ${asked(of, way === "one" ? `${at}-way` : at, "Saponification value, mg of KOH for 1 g of fat (ISO 3657)", way, [["published", "As published"], ["one", "One value, from the supplier"], ["range", "A range, from the supplier"]],
+      (to) => to !== way && edit_formula(of, at, starts[to]), published_words(of, String(value_at(of, `/fats/${i}/fat`) ?? "")))}
+    ${way === "one" ? html`<div class="row">${number("Saponification value", at)}</div>` : nothing}
+    ${way === "range" ? html`<div class="row">${number("Lowest", `${at}/low`)} ${number("Typical", `${at}/typical`)} ${number("Highest", `${at}/high`)}</div>` : nothing}`;
+}
+
+function published_words(of: Whose, id: string): string | undefined {
+  const fat = known_fats(of).find((one) => one.id === id);
+  const published = fat?.saponification_value_mg_koh_per_g;
+  if (published) return `Published: ${published.low} to ${published.high} (${published.source}).`;
+  return fat?.own ? `In your file: ${fat.own}.` : undefined;
+}
+
+function own_file(of: Whose): TemplateResult {
+  const own = own_fats(of);
+  const found = Array.isArray(own) ? `In it: ${own.map((one) => one.name).join(", ")}.` : own === "none" ? "No such file is found from here." : undefined;
+  const named = value_at(of, "/fats_from");
+  return folded(of, "own fats", ["/fats_from"], `A file of your own fats${named ? `: ${String(named)}` : ""}`, () =>
+    field({ label: "Its name, as it lies beside this formula", of, at: "/fats_from", optional: true, hint: found ?? "Such as studio.fats.json. Its fats then stand in the list above." }));
+}

@@ -1,0 +1,89 @@
+// A formula, all that it may say, with the figures that come of it always in sight.
+import { html, nothing, type TemplateResult } from "lit";
+import { complaint, conflict } from "./bench";
+import { pouring_part } from "./curing_part";
+import { fat_rows } from "./fat_rows";
+import { field, is_about, wanting_field } from "./field";
+import { folded } from "./formula_field";
+import { leave_formula, use_in_run } from "./formula_opening";
+import { lye_part } from "./lye_part";
+import { both, decimals_of, mass, plain } from "./numbers";
+import type { Batter } from "./plan";
+import { at } from "./pointer";
+import { is_lye } from "./pour_lane";
+import { state, type Whose } from "./state";
+import { stirred_in } from "./stirred_in";
+
+export function formula_view(): TemplateResult {
+  const of = state.formula_of;
+  const paper = state.formulas[of];
+  if (!paper) return html`<h1 id="formula-title" tabindex="-1">Formula</h1>${conflict()}${complaint()}<p>Reading the formula ...</p>${back(of)}`;
+  const batter = of === "pipe" ? state.plan?.pipe : state.plan?.pour;
+  return html`${conflict()}
+    <h1 id="formula-title" tabindex="-1">${String(paper.document.name || "A formula without a name")}</h1>
+    <p class="aside">${where(of)}</p>
+    <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
+    ${strip(of, batter)}
+    ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)} ${pouring_part(of)}
+    <div class="choice">${back(of)}</div>`;
+}
+
+const run_name = (): string => String(state.run.name ?? state.file);
+const has_topping = (): boolean => at(state.run, "/pipe") !== undefined;
+
+function where(of: Whose): string {
+  const paper = state.formulas[of]!;
+  const copied = paper.shipped ? " It came with the program: your first change makes a copy of it beside your runs." : "";
+  const both_use = state.formulas.pour === paper && state.formulas.pipe === paper;
+  if (of === "apart") return `It lies open by itself; its figures are those of a base for "${run_name()}".${copied}`;
+  if (both_use) return `Base and topping of "${run_name()}" are both made of it.${copied}`;
+  return `${of === "pour" ? "Base" : "Topping"} of "${run_name()}".${copied}`;
+}
+
+function back(of: Whose): TemplateResult {
+  return html`<button type="button" class="strong" @click=${() => void leave_formula()}>${of === "apart" ? "Close the formula" : "Back to the run"}</button>`;
+}
+
+function in_run(): TemplateResult {
+  return html`<button type="button" @click=${() => void use_in_run("pour")}>Use it as the base</button>
+    ${has_topping() ? html`<button type="button" @click=${() => void use_in_run("pipe")}>Use it as the topping</button>` : nothing}`;
+}
+
+/** In short what comes of it. Struck through where it is not of what is typed now. */
+function strip(of: Whose, batter: Batter | undefined): TemplateResult {
+  return html`<section class="strip" aria-label="What comes of it">
+    ${batter ? html`<dl>${figures(batter).map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
+    ${asks(of)}</section>`;
+}
+
+function figures(batter: Batter): [string, string][] {
+  const lye = batter.ingredients.filter(is_lye);
+  return [
+    ["Fats", both(mass(state.units, batter.fats_g))],
+    ["Superfat comes out at", `${plain(batter.superfat_percent.effective, 1)} %`],
+    ...lye.map((one) => [one.name, both(mass(state.units, one.g, decimals_of(one.scale_step_g)))] as [string, string]),
+  ];
+}
+
+function asks(of: Whose): TemplateResult {
+  const said = state.complaint;
+  if (!said) return html`<div role="status"></div>`;
+  const is_here = is_about(of);
+  const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
+  return html`<div role="status" class="asks"><p class="alarm"><strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
+      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${said.problem}; ${said.remedy}</p>
+    ${is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing}</div>`;
+}
+
+/** "/additives/2/rate" as "additives 3, rate: ". */
+function place_words(pointer: string): string {
+  const words = pointer.split("/").slice(1).map((step) => (/^\d+$/.test(step) ? ` ${Number(step) + 1}` : `, ${step.replaceAll("_", " ")}`));
+  return words.length ? `${words.join("").slice(2)}: ` : "";
+}
+
+function named(of: Whose): TemplateResult {
+  return html`<section class="part" aria-label="Name">
+    ${field({ label: "Name", of, at: "/name", wide: true })}
+    ${folded(of, "note", ["/note"], "Your note", () => field({ label: "Note", of, at: "/note", optional: true, wide: true }))}
+  </section>`;
+}
