@@ -23,6 +23,15 @@ namespace {
 constexpr std::size_t most_entries = 2000;
 constexpr std::size_t longest_document = 256u << 10;  // larger ones are not looked into
 
+struct Kind {
+  const char *kind, *list;  // as in "schema", and as the page is told
+};
+constexpr Kind kinds[] = {{"run", "runs"},
+                          {"mould", "moulds"},
+                          {"formula", "formulas"},
+                          {"fats", "fats"},
+                          {"tips", "tips"}};
+
 /// The files of a folder and of its subfolders, in the order of their names, hidden ones left out.
 std::vector<fs::path> files_in(const fs::path& folder) {
   std::vector<fs::path> files;
@@ -54,7 +63,10 @@ class Listing {
     }
   }
 
-  Json take(const char* kind) { return std::exchange(lists_[kind], Json::array()); }
+  Json take(const char* list) {
+    const auto at = lists_.find(list);
+    return at == lists_.end() ? Json::array() : std::move(*at);
+  }
 
  private:
   void add_document(const fs::path& file, const std::string& name, bool is_shipped) try {
@@ -64,22 +76,19 @@ class Listing {
       return at != json.end() && at->is_string() ? at->get<std::string>() : std::string();
     };
     if (!json.is_object()) return;
-    for (const char* kind : {"run", "mould", "formula"})
+    for (const auto& [kind, list] : kinds)
       if (text("schema").starts_with(std::string("brimwright.") + kind + "/") &&
           taken_.insert(name).second)
-        lists_[std::string(kind) + "s"].push_back({{"file", name},
-                                                   {"name", text("name")},
-                                                   {"note", text("note")},
-                                                   {"shipped", is_shipped}});
+        lists_[list].push_back({{"file", name},
+                                {"name", text("name")},
+                                {"note", text("note")},
+                                {"shipped", is_shipped}});
   } catch (const UserError&) {
     // Not one of ours, or half-written by somebody: nothing to choose.
   }
 
   std::set<std::string> taken_;
-  Json lists_ = {{"runs", Json::array()},
-                 {"moulds", Json::array()},
-                 {"formulas", Json::array()},
-                 {"meshes", Json::array()}};
+  Json lists_ = Json::object();
 };
 
 }  // namespace
@@ -93,7 +102,8 @@ std::string Workspace::files_json(const std::optional<std::string>& open) const 
   for (const auto& folder : library_.folders) listing.add(folder, folder, true);
   Json json = {{"folder", folder_}, {"open", nullptr}};
   if (open) json["open"] = *open;
-  for (const char* kind : {"runs", "moulds", "formulas", "meshes"}) json[kind] = listing.take(kind);
+  for (const auto& [kind, list] : kinds) json[list] = listing.take(list);
+  json["meshes"] = listing.take("meshes");
   return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -5,8 +5,11 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+#include <array>
 #include <filesystem>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace brimwright::web {
@@ -49,7 +52,9 @@ struct Move {
       for (auto& element : json) rename_in(element);
     if (!json.is_object()) return;
     for (auto& [key, value] : json.items()) {
-      const bool names_file = key == "mould" || key == "formula" || key == "file";
+      static constexpr std::array<std::string_view, 5> naming = {"mould", "formula", "file",
+                                                                 "fats_from", "tips_from"};
+      const bool names_file = std::find(naming.begin(), naming.end(), key) != naming.end();
       if (names_file && value.is_string())
         value = renamed(value.get<std::string>());
       else

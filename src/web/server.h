@@ -31,11 +31,11 @@ struct ServerSettings {
 ///
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
 ///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
-///   "formulas",
-///                                     "meshes"}: [{"file", "name", "note", "shipped"}]
+///                                     "formulas", "fats", "tips", "meshes"}: [{"file", "name",
+///                                     "note", "shipped"}]
 ///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file
-///   listed PUT  /api/run                     {"file", "version": VERSION | null for a new one,
-///   "text",
+///                                     listed
+///   PUT  /api/run                     {"file", "version": VERSION | null for a new one, "text",
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
@@ -46,17 +46,20 @@ struct ServerSettings {
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
-///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} -> what
-///                                     `gauge PATH --json` prints; see web/request_reading.h
+///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} ->
+///                                     what `gauge PATH --json` prints; see web/request_reading.h
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
-///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl", "plan": {...}},
+///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl",
+///                                     "plan": {...}},
 ///                                     {"kind": "sheet" | "sheet-pdf", "plan": {...}, "paper": "A4"
 ///                                     | "Letter"}, {"kind": "label", "plan": {...}} or
 ///                                     {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
 ///                                     file's bytes; of a plan, "piece", "glb" and "stl" show the
 ///                                     whole piece; with "open": true -> {"address"}, at which a
 ///                                     browser opens it without the header, until eight more have
-///                                     been made
+///                                     been made. "glb" and "stl" take "cut-open": true in what
+///                                     they are of
+///   GET  /paper/SECRET/NAME           such a document: with its own styles, running nothing
 ///   POST /api/mesh?name=cup.stl       the file's bytes, 200 MiB at most -> {"file": "upload:1",
 ///                                     "name", "bytes"}; good as "file" for /api/gauge and
 ///                                     /api/document until the server stops

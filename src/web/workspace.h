@@ -50,7 +50,8 @@ class Workspace {
   /// Where a file to plan or gauge lies; `may_be_new` if its text comes with the request.
   std::string path_to_read(const std::string& name, bool may_be_new) const;
 
-  /// Which files there are, as JSON: {"folder", "open", "runs", "moulds", "formulas", "meshes"},
+  /// Which files there are, as JSON: {"folder", "open", "runs", "moulds", "formulas", "fats",
+  /// "tips", "meshes"},
   /// each file as {"file", "name", "shipped"} under the name it may be asked for by.
   std::string files_json(const std::optional<std::string>& open) const;
 

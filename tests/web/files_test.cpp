@@ -64,7 +64,9 @@ TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[w
   CHECK(entry(files["moulds"], "moulds/low_bowl.json")["shipped"] == true);
   CHECK(entry(files["formulas"], "examples/meadow_base.formula.json")["shipped"] == true);
   CHECK(entry(files["meshes"], "piece.STL")["shipped"] == false);
-  for (const char* kind : {"runs", "moulds", "formulas"})
+  CHECK(entry(files["fats"], "examples/studio.fats.json")["shipped"] == true);
+  CHECK(entry(files["tips"], "examples/studio.tips.json")["shipped"] == true);
+  for (const char* kind : {"runs", "moulds", "formulas", "fats", "tips"})
     for (const Json& each : files[kind])  // each may be read by the name listed
       CHECK(server.ask("GET", "/api/run?file=" + each["file"].get<std::string>()).status == 200);
 }

@@ -18,12 +18,16 @@ TEST_CASE("files named in a copy are those the original meant", "[web]") {
   const ScratchFolder shipped, own;
   shipped.write("examples/a.formula.json", "{}");
   shipped.write("examples/cup.json", "{}");
+  shipped.write("examples/own.fats.json", "{}");
+  shipped.write("examples/own.tips.json", "{}");
   shipped.write("moulds/bowl.json", "{}");
   own.write("cup.json", "{}");  // hers, not the one that the example means
   const moulds::Library library{shipped.path().string(), {}};
   const Json run = {{"$schema", "../schemas/run.schema.json"},
                     {"name", "cup.json"},
+                    {"fats_from", "own.fats.json"},
                     {"pour", {{"mould", "moulds/bowl.json"}, {"formula", "a.formula.json"}}},
+                    {"pipe", {{"beads", {{"tips_from", "own.tips.json"}}}}},
                     {"perch", {{{"mould", "cup.json"}}, {{"mould", "nowhere.json"}}}}};
   const Json copy =
       Json::parse(named_from(run.dump(), (shipped.path() / "examples/x.run.json").string(),
@@ -34,6 +38,8 @@ TEST_CASE("files named in a copy are those the original meant", "[web]") {
   CHECK(copy["pour"]["formula"] == "examples/a.formula.json");
   CHECK(copy["perch"][0]["mould"] == "examples/cup.json");
   CHECK(copy["perch"][1]["mould"] == "nowhere.json");
+  CHECK(copy["fats_from"] == "examples/own.fats.json");
+  CHECK(copy["pipe"]["beads"]["tips_from"] == "examples/own.tips.json");
 }
 
 TEST_CASE("a file's name as a browser gives it becomes a plain one", "[web]") {
