@@ -18,6 +18,4 @@ size=$(cat bundle/page.js bundle/page.css bundle/index.html | gzip -9 | wc -c)
 
 cd "$root/tests/page"
 npm ci --ignore-scripts --no-audit --no-fund --silent
-failed=0
-for test in *_test.mjs; do node "$test" "$root" "$program" || failed=1; done
-exit $failed
+printf '%s\n' *_test.mjs | xargs -P "$(nproc)" -I TEST node TEST "$root" "$program"

@@ -182,7 +182,7 @@ function lanes(plan: Plan): TemplateResult {
     ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
     ${has_perch() ? lane("perch", "Perch", perch_lane(plan)) : nothing}
     ${is_cut() ? lane("cut", "Cut", cut_lane(plan)) : nothing}
-    ${has_pipe || is_cut() ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping, topping_back())}
+    ${has_pipe ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping, topping_back())}
     ${has_perch() || is_cut() ? nothing : unused_perch()}
   </div>`;
 }

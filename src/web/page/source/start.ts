@@ -58,7 +58,7 @@ export function start(): TemplateResult {
       ${opened || making ? html`<button type="button" @click=${open_start}>Back to runs and moulds</button>` : nothing}
     </p>
     ${complaint ? html`<p class="alarm" role="alert">${complaint}</p>` : nothing}
-    ${opened ? mould_opened(opened, gone_to) : making ? making : html`${runs()} ${formula_list(tried)} ${own_mould()} ${moulds()}`}`;
+    ${opened ? mould_opened(opened, gone_to) : making ? making : html`${runs()} ${own_mould()} ${moulds()} ${formula_list(tried)}`}`;
 }
 
 function runs(): TemplateResult {
