@@ -35,7 +35,8 @@ TriangleMesh filled_part(const TriangleMesh& cavity, Length depth) {
 
 TriangleMesh layer_between(const TriangleMesh& cavity, Length from, Length to) {
   if (cavity.vertices_mm.empty()) return {};
-  return part_above(part_below(cavity, level_at(cavity, to)), level_at(cavity, from));
+  TriangleMesh below = part_below(cavity, level_at(cavity, to));
+  return from > Length{} ? part_above(below, level_at(cavity, from)) : below;
 }
 
 }  // namespace brimwright::geometry

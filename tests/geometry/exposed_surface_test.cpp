@@ -70,6 +70,14 @@ TEST_CASE("a ball sunk to its middle shows half a ball, and from above a disc",
   CHECK_THAT(sum_mm2(seen.from_above), WithinRel(pi * 100, 2e-3));
 }
 
+TEST_CASE("a cone and a box on the floor show all but their foot", "[geometry][exposed]") {
+  // A cone's side is pi r sqrt(r^2 + h^2); of 120 flats it is short by 1 - cos(pi / 120) at most.
+  const auto cone = test::turned({{0, 0}, {12, 0}, {0, 9}}, 120);
+  CHECK_THAT(sum_mm2(exposed_surface({cone}, 0, 1).area), WithinRel(pi * 12 * 15, 1e-3));
+  const auto block = test::box({-3, -4, 0}, {3, 4, 5});
+  CHECK_THAT(sum_mm2(exposed_surface({block}, 0, 1).area), WithinRel(48 + 2 * 30 + 2 * 40, 1e-12));
+}
+
 TEST_CASE("a box on a box hides what it stands on and the floor the rest", "[geometry][exposed]") {
   const auto seen = exposed_surface(
       {test::box({-20, -20, 0}, {20, 20, 10}), test::box({-10, -10, 10}, {10, 10, 20})}, 0);
