@@ -3,6 +3,7 @@
 #include "geometry/surface_tree.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
+#include "planning/remembered.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -94,6 +95,22 @@ Placement placement_of(const TriangleMesh& solid, const BuriedAt& at, const Tria
   return place;
 }
 
+/// As geometry::packed, which takes seconds: a search that was made before is not made again when
+/// only a price or a number of pieces is another.
+geometry::Packing packed_once(const geometry::PackingTask& task,
+                              const geometry::Progress& progress) {
+  static Remembered<geometry::Packing> known(64u << 20);
+  const auto& [hollow, body, cover, apart, lying, most] = task;
+  const auto argument = Argument()
+                            .with(hollow)
+                            .with(body)
+                            .with(cover / millimetre)
+                            .with(apart / millimetre)
+                            .with(lying)
+                            .with(most);
+  return known(argument, [&] { return geometry::packed(task, progress); });
+}
+
 /// Buried embeds of one decoration, and what is asked of them again and again.
 class Burial {
  public:
@@ -167,7 +184,7 @@ std::vector<Placement> Burial::found(const FindPlaces& find,
                                      const geometry::Progress& progress) const {
   geometry::PackingTask wanted = task();
   wanted.lying = find.lying;
-  const auto packing = geometry::packed(wanted, progress);
+  const auto packing = packed_once(wanted, progress);
   const Place where = place_of(run_, index_, "buried");
   if (packing.places.empty()) refuse_size(where, decoration().name + " does not fit even once");
   if (packing.places.size() < wanted.most)
@@ -215,15 +232,14 @@ PlacedEmbed Burial::look_at(const Placement& place, std::size_t which) const {
 
 void Burial::require_apart(std::vector<PlacedEmbed>& embeds) const {
   for (std::size_t i = 0; i < embeds.size(); ++i)
-    for (std::size_t j = 0; j < embeds.size(); ++j) {
-      if (i == j) continue;
+    for (std::size_t j = i + 1; j < embeds.size(); ++j) {
       const Length gap =
           geometry::gap_between(tree_, embeds[i].place, tree_, embeds[j].place).width;
       if (!(gap > Length{}))
-        throw UserError(place_of(run_, index_, "buried/places/" + std::to_string(std::max(i, j))),
-                        "meets the embed at place " + std::to_string(std::min(i, j)),
-                        "move one of them");
-      embeds[i].apart = std::min(embeds[i].apart.value_or(gap), gap);
+        throw UserError(place_of(run_, index_, "buried/places/" + std::to_string(j)),
+                        "meets the embed at place " + std::to_string(i), "move one of them");
+      for (PlacedEmbed* embed : {&embeds[i], &embeds[j]})
+        embed->apart = std::min(embed->apart.value_or(gap), gap);
     }
 }
 
@@ -275,20 +291,23 @@ PerchFit fit_buried(const Run& run, std::size_t index, const Hollow& hollow,
 }
 
 void require_apart(const Run& run, const std::vector<PerchFit>& fits) {
-  for (std::size_t i = 0; i < fits.size(); ++i) {
-    if (fits[i].embeds.empty()) continue;
-    const SurfaceTree first(*embed_solid(run.perch[i]));
-    for (std::size_t j = i + 1; j < fits.size(); ++j) {
-      if (fits[j].embeds.empty()) continue;
-      const SurfaceTree second(*embed_solid(run.perch[j]));
+  std::vector<std::size_t> buried;
+  for (std::size_t i = 0; i < fits.size(); ++i)
+    if (!fits[i].embeds.empty()) buried.push_back(i);
+  if (buried.size() < 2) return;
+  std::vector<SurfaceTree> trees;
+  for (const std::size_t i : buried) trees.emplace_back(*embed_solid(run.perch[i]));
+  for (std::size_t first = 0; first < buried.size(); ++first)
+    for (std::size_t second = first + 1; second < buried.size(); ++second) {
+      const std::size_t i = buried[first], j = buried[second];
       for (const auto& a : fits[i].embeds)
         for (const auto& b : fits[j].embeds)
-          if (!(geometry::gap_between(first, a.place, second, b.place).width > Length{}))
+          if (!(geometry::gap_between(trees[first], a.place, trees[second], b.place).width >
+                Length{}))
             throw UserError(place_of(run, j, "buried"),
                             "one of " + run.perch[j].name + " meets one of " + run.perch[i].name,
                             "move one of them");
     }
-  }
 }
 
 std::vector<Submerged> submerged(const Run& run, const std::vector<PerchFit>& fits) {

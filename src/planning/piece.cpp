@@ -8,6 +8,7 @@
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
 #include "planning/layer_solids.h"
+#include "planning/remembered.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -64,9 +65,9 @@ TriangleMesh envelope_solid(const Envelope& envelope) {
   return turned_solid(profile);
 }
 
-std::vector<TriangleMesh> visible_solids(const Pipe& pipe, double facet_mm) {
+std::vector<TriangleMesh> visible_solids(const Pipe& pipe) {
   if (pipe.beads)
-    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell, facet_mm);
+    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell);
   if (pipe.envelope) return {envelope_solid(*pipe.envelope)};
   return {};
 }
@@ -80,14 +81,13 @@ void add_base(PieceModel& model, const Run& run, const Plan& plan) {
          .solids = {std::move(solids[i])}});
 }
 
-void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity, double facet_mm) {
+void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
   if (model.foot > model.pour_line)
     topping.solids.push_back(geometry::layer_between(cavity, model.pour_line, model.foot));
   const Vector up = middle_of(cavity) + Vector{0, 0, model.foot / millimetre};
-  for (auto& solid : visible_solids(*run.pipe, facet_mm))
-    topping.solids.push_back(moved(solid, up));
+  for (auto& solid : visible_solids(*run.pipe)) topping.solids.push_back(moved(solid, up));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
   if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
 }
@@ -202,7 +202,7 @@ std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
   return solids;
 }
 
-PieceModel piece_model(const Run& run, const Plan& plan, double facet_mm) {
+PieceModel piece_model(const Run& run, const Plan& plan) {
   const Hollow hollow = hollow_of(run, plan.pour.line);
   PieceModel model;
   model.pour_line = plan.pour.line;
@@ -212,7 +212,7 @@ PieceModel piece_model(const Run& run, const Plan& plan, double facet_mm) {
     model.foot = run.pour.mould.curve.depth_at(plan.pour.batter.volume_each + plan.pour.displaced +
                                                plan.pipe->in_headspace_each);
   add_base(model, run, plan);
-  add_topping(model, run, hollow.solid, facet_mm);
+  add_topping(model, run, hollow.solid);
   add_decorations(model, run, plan, middle_of(hollow.solid));
   return model;
 }
@@ -232,8 +232,23 @@ std::optional<PieceSize> size_of(const PieceModel& model) {
   return PieceSize{size[0] * millimetre, size[1] * millimetre, size[2] * millimetre};
 }
 
+namespace {
+
 // Large facets are split so far: an area for dusting, not for fitting.
 constexpr double coarse_mm = 2;
+
+/// What each of `solids` shows above `foot_mm`, worked out once for the same solids: the same area
+/// is dusted whatever the number of pieces and the price.
+std::vector<Area> shown_by(const std::vector<TriangleMesh>& solids, double foot_mm) {
+  static Remembered<std::vector<Area>> known(64u << 20);
+  Argument argument;
+  argument.with(foot_mm).with(solids.size());
+  for (const auto& solid : solids) argument.with(solid);
+  return known(argument,
+               [&] { return geometry::exposed_surface(solids, foot_mm, coarse_mm).area; });
+}
+
+}  // namespace
 
 Area exposed_area(const Run& run, const PieceModel& model) {
   if (!model.is_topping_shape_known)
@@ -249,10 +264,10 @@ Area exposed_area(const Run& run, const PieceModel& model) {
     for (const auto& solid : part.solids)
       if (part.kind != PartKind::base && geometry::bounding_box(solid).high_mm[2] > foot + 1e-9)
         solids.push_back(solid);
-  const auto exposed = geometry::exposed_surface(solids, foot - 1e-6, coarse_mm);
+  const auto shown = shown_by(solids, foot - 1e-6);
   const bool shows_base = run.pipe && model.foot <= model.pour_line;  // which is not dusted then
   Area area;
-  for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += exposed.area[i];
+  for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += shown[i];
   return area;
 }
 

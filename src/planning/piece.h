@@ -37,8 +37,7 @@ struct PieceModel {
 
 /// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
 /// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
-/// `facet_mm` is the longest step along a bead.
-PieceModel piece_model(const Run& run, const Plan& plan, double facet_mm = 1);
+PieceModel piece_model(const Run& run, const Plan& plan);
 
 /// The box that the piece just fits; nothing where the topping's shape is not known.
 std::optional<PieceSize> size_of(const PieceModel& model);

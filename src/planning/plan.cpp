@@ -217,15 +217,19 @@ CutTally cut_tally(const Run& run, const PourTally& pour) {
 
 /// The shape of the whole piece, and the surface that powders go over.
 void measure_piece(Plan& plan, const Run& run) {
-  std::optional<Area> exposed;  // one for all powders
+  std::optional<PieceModel> model;  // made once, and only if it is asked for
+  std::optional<Area> exposed;      // one for all powders
+  const auto shape = [&]() -> const PieceModel& {
+    if (!model) model = piece_model(run, plan);
+    return *model;
+  };
   const auto exposed_each = [&] {
-    // Coarse facets are a third of the work, and the area good to half a per cent.
-    if (!exposed) exposed = exposed_area(run, piece_model(run, plan, 2));
+    if (!exposed) exposed = exposed_area(run, shape());
     return *exposed;
   };
   for (std::size_t i = 0; i < run.dust.size(); ++i)
     plan.dust.push_back(dust_tally(run, i, plan.pieces, exposed_each));
-  if (!plan.cut) plan.piece.size = size_of(piece_model(run, plan));
+  if (!plan.cut) plan.piece.size = size_of(shape());
 }
 
 }  // namespace

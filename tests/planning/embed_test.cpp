@@ -5,6 +5,8 @@
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
+#include <utility>
+
 using namespace brimwright;
 using namespace brimwright::planning;
 using Catch::Matchers::Contains;
@@ -112,6 +114,35 @@ TEST_CASE("the search for places gives as many as are asked for, or says how man
   // most; a hundred do not fit.
   run.perch[0].per_cast = 100;
   CHECK_THROWS_WITH(planning::plan(run), Contains("of 100 fit with 3 mm cover"));
+}
+
+TEST_CASE("a search is made once for what it depends on, and again when that changes",
+          "[planning]") {
+  // The brick in a length that no other test buries, so that nobody searched for it before.
+  Run run = run_with_bricks({at(0, 0, 5)});
+  run.perch[0].made = Rod{7.77 * millimetre, 13 * millimetre};
+  run.perch[0].per_cast = 3;
+  const auto searched = [&](Length cover) {
+    run.perch[0].where = Buried{FindPlaces{geometry::Lying::level}, cover, false};
+    bool told = false;
+    const Plan plan = planning::plan(run, [&](double) { told = true; });
+    const Length least = cover - 1e-5 * millimetre;  // packed() proves it but for a hair
+    for (const auto& embed : plan.perch[0].fit.embeds) {
+      CHECK(embed.wall_cover >= least);
+      CHECK(embed.apart.value() >= least);
+    }
+    return std::pair(told, plan.perch[0].fit.embeds.at(0).place.move_mm);
+  };
+  const auto first = searched(3 * millimetre);
+  CHECK(first.first);
+  run.sell += 5;
+  run.perch[0].material = "another base";
+  const auto second = searched(3 * millimetre);
+  CHECK_FALSE(second.first);
+  CHECK(second.second == first.second);
+  CHECK(searched(4 * millimetre).first);  // which the places for 3 mm need not have
+  run.pour.line = FromFloor{17 * millimetre};
+  CHECK(searched(3 * millimetre).first);
 }
 
 TEST_CASE("a ball on top meets it in the circle of a spherical cap", "[planning]") {

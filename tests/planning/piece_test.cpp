@@ -69,6 +69,69 @@ TEST_CASE("dust goes by the surface that the air sees, and what misses it is bou
   CHECK_THAT(plan.dust[0].each / milligram, WithinRel(70.25, 0.01));
 }
 
+namespace {
+
+/// Mica by the surface on `run`, whose recess is left as it is so that the base is not dusted.
+Run dusted(Run run) {
+  run.pipe->fills_headspace = Share{};
+  run.dust.push_back(
+      {"mica", DustByArea{2 * milligram / square_centimetre, 50 * percent, 40 * percent}});
+  return run;
+}
+double exposed_mm2(const Run& run) {
+  return planning::plan(run).dust.at(0).exposed.value() / square_millimetre;
+}
+Run piped(const geometry::Opening& opening, std::vector<geometry::Move> moves) {
+  Run run = coned_run();
+  run.pipe->envelope.reset();
+  run.pipe->beads = Beads{Tip{.name = "a tip", .opening = opening}, 1, std::move(moves)};
+  return dusted(run);
+}
+
+}  // namespace
+
+TEST_CASE("the surface that is dusted is the one that geometry on paper has", "[planning]") {
+  Run run = dusted(coned_run());
+  // Half a ball of 20 mm radius: 2 pi r^2.
+  run.pipe->envelope->form = EnvelopeForm::dome;
+  run.pipe->envelope->height = 20 * millimetre;
+  CHECK_THAT(exposed_mm2(run), WithinRel(2 * pi * 400, 0.005));
+  // A square bead lying on the base, 60 mm long and 10 mm wide and high: its top, its long sides
+  // and its ends. (The program knows no square but as an outline.)
+  const geometry::OutlineOpening square{{{-5, -5}, {5, -5}, {5, 5}, {-5, 5}}};
+  CHECK_THAT(exposed_mm2(piped(square, {geometry::StraightBead{60 * millimetre}})),
+             WithinRel(3 * 600 + 2 * 100, 0.005));
+  // A ring lying on its lowest line: a torus, 4 pi^2 R r (Pappus).
+  const geometry::RoundOpening round{4 * millimetre};
+  CHECK_THAT(exposed_mm2(piped(round, {geometry::Ring{18 * millimetre}})),
+             WithinRel(4 * pi * pi * 18 * 4, 0.005));
+}
+
+TEST_CASE("a number of pieces or a price changes no surface, and a topping does", "[planning]") {
+  const geometry::RoundOpening round{4 * millimetre};
+  Run run = piped(round, {geometry::Ring{18 * millimetre}});
+  const double first = exposed_mm2(run);
+  run.sell *= 3;
+  run.spoilage = 7 * percent;
+  CHECK(exposed_mm2(run) == first);
+  // A hair's breadth is another topping: what is known of the one is not told of the other.
+  run.pipe->beads->moves = {geometry::Ring{18.001 * millimetre}};
+  const double wider = exposed_mm2(run);
+  CHECK(wider > first);
+  run.pipe->beads->moves = {geometry::Ring{18 * millimetre}};
+  CHECK(exposed_mm2(run) == first);
+}
+
+TEST_CASE("a larger topping shows more", "[planning]") {
+  double less = 0;
+  for (const double radius : {8.0, 12.0, 16.0, 20.0}) {
+    const double more = exposed_mm2(
+        piped(geometry::RoundOpening{4 * millimetre}, {geometry::Ring{radius * millimetre}}));
+    CHECK(more > less);
+    less = more;
+  }
+}
+
 TEST_CASE("the model's solids hold what the plan pours and pipes", "[planning]") {
   Run run = coned_run();
   run.pipe->envelope.reset();
