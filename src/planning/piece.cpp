@@ -264,7 +264,9 @@ Area exposed_area(const Run& run, const PieceModel& model) {
     for (const auto& solid : part.solids)
       if (part.kind != PartKind::base && geometry::bounding_box(solid).high_mm[2] > foot + 1e-9)
         solids.push_back(solid);
-  const auto shown = shown_by(solids, foot - 1e-6);
+  // A hair lower, so that the level surface at the foot counts, and no wall beneath it.
+  constexpr double hair_mm = 1e-3;
+  const auto shown = shown_by(solids, foot - hair_mm);
   const bool shows_base = run.pipe && model.foot <= model.pour_line;  // which is not dusted then
   Area area;
   for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += shown[i];

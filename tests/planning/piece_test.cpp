@@ -69,6 +69,20 @@ TEST_CASE("dust goes by the surface that the air sees, and what misses it is bou
   CHECK_THAT(plan.dust[0].each / milligram, WithinRel(70.25, 0.01));
 }
 
+TEST_CASE("the level surface is dusted too, where it is topping or where there is none",
+          "[planning]") {
+  const DustByArea mica{milligram / square_centimetre, 50 * percent, 50 * percent};
+  const auto exposed_mm2 = [&](Run run) {
+    run.dust.push_back({"mica", mica});
+    return planning::plan(run).dust.at(0).exposed.value() / square_millimetre;
+  };
+  // The paper cavity is 100 x 50 mm. Its recess half filled, the cone's side stands on topping: what
+  // the cone's foot of 20 mm radius leaves of that shows.
+  const double side = pi * 20 * std::sqrt(20.0 * 20 + 40 * 40);
+  CHECK_THAT(exposed_mm2(coned_run()), WithinRel(5000 - pi * 400 + side, 0.005));
+  CHECK_THAT(exposed_mm2(paper_run()), WithinRel(5000.0, 1e-6));
+}
+
 namespace {
 
 /// Mica by the surface on `run`, whose recess is left as it is so that the base is not dusted.
