@@ -105,6 +105,13 @@ export async function settled(page) {
   await page.waitForFunction(() => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"));
 }
 
+/** All that is folded away; what is folded into something folded is drawn once that is open. */
+export async function open_all(page) {
+  const shut = page.locator("details:not([open]) > summary");
+  await page.locator("summary").first().waitFor();
+  while (await shut.count()) await shut.first().click();
+}
+
 export async function saved(page) {
   await page.waitForFunction(() => /^Saved in/.test(document.querySelector(".saving")?.textContent ?? ""));
 }

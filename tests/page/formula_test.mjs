@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, figure, laptop, open, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const schema = JSON.parse(readFileSync(`${root}/src/service/schemas/formula.schema.json`, "utf8"));
@@ -152,15 +152,6 @@ function said_names(node, names = new Set()) {
 function values(node, pointer = "") {
   if (node === null || typeof node !== "object") return [[pointer, node]];
   return Object.entries(node).flatMap(([key, inside]) => values(inside, `${pointer}/${key}`));
-}
-
-async function open_all(page) {
-  await page.locator("details").first().waitFor();
-  for (let shut = 1; shut; ) {
-    shut = await page.locator("details:not([open]) > summary").count();
-    if (shut) await page.locator("details:not([open]) > summary").first().click();
-  }
-  await page.waitForFunction(() => [...document.querySelectorAll("details")].every((one) => one.querySelector(".folded")));
 }
 
 /** What an input, a list or pressed buttons say of a place. */
@@ -320,12 +311,12 @@ await run({
       }
     }),
 
-  "a fat left out comes back by undo, and moves up and down by button": () =>
+  "a fat taken away comes back by undo, and moves earlier and later by button": () =>
     with_page(async (page, serving) => {
       await open_run(page, /^Plain bars/);
       await button(page, "Change the formula of the base").click();
       const before = await short_figures(page);
-      await button(page, "Leave out Cocoa butter").click();
+      await button(page, "Take away Cocoa butter").click();
       await page.getByText("The fats add to 90 %: 10 % are missing.").waitFor();
       await button(page, "Undo").click();
       await settled(page);
@@ -333,7 +324,7 @@ await run({
       await button(page, "Redo").click();
       await page.getByText("The fats add to 90 %").waitFor();
       await button(page, "Undo").click();
-      await page.getByRole("button", { name: /^Coconut oil up/ }).click();
+      await page.getByRole("button", { name: /^Coconut oil earlier/ }).click();
       assert.ok(await page.evaluate(() => document.activeElement.getAttribute("aria-label").startsWith("Coconut oil")), "the hand stays on the fat that moved");
       await settled(page);
       await saved(page);
@@ -470,7 +461,7 @@ await run({
       const expected = naoh_per_fat(before) + (0.02 * 0.05 * ((3 * 39.997) / 192.124)) / 0.99;
       const off = 0.1 / before.Fats + 0.1 / after.Fats; // NaOH is weighed to 0.1 g and rounded down, both times
       assert.ok(Math.abs(naoh_per_fat(after) - expected) < off, `${naoh_per_fat(after)}, not ${expected}`);
-      await button(page, "Leave out lemon juice").click();
+      await button(page, "Take away lemon juice").click();
       await settled(page);
       assert.deepEqual(await short_figures(page), before);
     }),

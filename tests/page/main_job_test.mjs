@@ -1,6 +1,6 @@
 // The main job by clicks, from an empty folder; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, figure, laptop, open, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -68,7 +68,7 @@ await run({
         assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), tablet.width, state);
         await check_access(page, `${state}, on a tablet`);
       };
-      for (const summary of await page.locator("summary").all()) await summary.click();
+      await open_all(page);
       for (const figure of (await page.locator(".figure button").all()).slice(0, 12)) await figure.click();
       await check("a run with all its parts open");
       await page.getByRole("button", { name: "Runs and moulds" }).click();

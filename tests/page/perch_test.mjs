@@ -114,13 +114,13 @@ await run({
   "a decoration is removed and comes back with undo": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
       const before = await figure(page, "Melt of");
-      await press(page, "Remove Marble");
+      await press(page, "Take away Marble");
       await settled(page);
       assert.equal(await page.locator(".lane.perch").count(), 0);
       const { run, plan } = await kept(page, serving, "marble_bowls.run.json");
       assert.equal(run.perch, undefined);
       assert.equal(await figure(page, "Base to make"), plan.pour.make_g);
-      assert.equal(await page.evaluate(() => document.activeElement.id), "add-decoration", "the hand has no place to go on from");
+      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-perch", "the hand has no place to go on from");
       await press(page, "Undo");
       const again = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(again.run.perch, shipped("marble_bowls.run.json").perch);
@@ -138,7 +138,7 @@ await run({
       assert.equal(await figure(page, "Melt of white base"), plan.perch[1].make_g);
       assert.equal(await figure(page, "Melt of clear"), plan.perch[0].make_g);
       await check_access(page, "two decorations");
-      await press(page, "Remove Marble");
+      await press(page, "Take away Marble");
       const left = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(left.run.perch.map((one) => one.name), ["Stripes"]);
       assert.equal(await figure(page, "Melt of white base"), left.plan.perch[0].make_g);
@@ -151,7 +151,7 @@ await run({
       await fill(page, { "On each piece": "2", "Cover wanted all round": "1" });
       await press(page, "Before the pour");
       await press(page, "I say where");
-      await page.locator(".lane.perch .place").nth(1).waitFor(); // as many as were wanted on each
+      await page.locator(".lane.perch").getByRole("group", { name: /^Place 2 of/ }).waitFor(); // as many as were wanted on each
       await check_access(page, "places not yet said");
       await fill(page, { "Place 1: x": "-20", "Place 1: y": "0", "Place 1: height": "1", "Place 2: x": "2 cm", "Place 2: y": "-3", "Place 2: height": "1" });
       const { run, plan } = await kept(page, serving, "plain_bars.run.json");
@@ -166,9 +166,9 @@ await run({
 
       await press(page, "Add a place");
       await fill(page, { "Place 3: x": "0", "Place 3: y": "0", "Place 3: height": "1" });
-      await page.locator(".place .complaint", { hasText: "meets the embed" }).waitFor(); // 20 mm apart, 22 mm thick
+      await page.getByRole("group", { name: /^Place \d of/ }).locator(".complaint", { hasText: "meets the embed" }).waitFor(); // 20 mm apart, 22 mm thick
       assert.equal(serving.file("plain_bars.run.json").perch[0].per_piece, 2 + 1);
-      await page.getByRole("button", { name: "Leave out place 3 of Moon" }).click();
+      await page.getByRole("button", { name: "Take away place 3 of Moon" }).click();
       assert.equal((await kept(page, serving, "plain_bars.run.json")).run.perch[0].per_piece, 2);
     }),
 
@@ -185,7 +185,7 @@ await run({
 
   "a rod that is turned upright is drawn upright and true to size": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
-      await press(page, "Remove Marble");
+      await press(page, "Take away Marble");
       await press(page, "Add a decoration");
       await fill(group(page, "Decoration 1"), { "What is melted for it": "clear base", ...melt, "On each piece": "1" });
       await press(page, "A round rod, cut to length");
@@ -217,7 +217,7 @@ await run({
       await fill(deco, { "About x": "180" });
       await deco.getByRole("button", { name: "Add an allergen" }).click();
       await fill(deco, { "Allergen 1": "Linalool", "Supplier's document, with its date": "Allergen sheet of 2026-01-05" });
-      await deco.locator(".shares", { has: field(page, "Allergen 1") }).getByLabel("Share 1", { exact: true }).fill("0.2");
+      await deco.locator(".row", { has: field(page, "Allergen 1") }).getByLabel("Share 1", { exact: true }).fill("0.2");
       const { run, plan } = await kept(page, serving, "spring_order.run.json");
       const [one] = run.perch;
       assert.deepEqual(one.on_top, { sinks: "4 mm", peak_flat: "9 mm", turn: { x: "180 deg" } });
@@ -247,7 +247,7 @@ await run({
       await kept(page, serving, "plain_bars.run.json");
       await page.locator(".lane.perch .alarm", { hasText: "it comes to nothing" }).waitFor(); // there is neither topping nor decoration
       await check_access(page, "a dust that comes to nothing");
-      await press(page, "Remove gold mica");
+      await press(page, "Take away gold mica");
       assert.equal((await kept(page, serving, "plain_bars.run.json")).run.dust, undefined);
     }),
 
@@ -267,7 +267,7 @@ await run({
       assert.ok(Math.abs(plan.dust[1].g - plan.pieces.make * cm2 * 0.002 * 0.5 / 0.4) <= 0.1); // rounded up to what the scale shows
       assert.equal(await figure(page, "silver mica"), plan.dust[1].g);
       await check_access(page, "two dusts");
-      await press(page, "Remove gold mica");
+      await press(page, "Take away gold mica");
       const left = await kept(page, serving, "spring_order.run.json");
       assert.deepEqual(left.run.dust.map((one) => one.name), ["silver mica"]);
       assert.equal(await figure(page, "silver mica"), left.plan.dust[0].g);
@@ -306,7 +306,7 @@ await run({
       assert.equal(await figure(page, "Melt of clear base"), filled.plan.perch[0].make_g);
       await check_access(page, "a loaf cut and decorated");
 
-      await press(page, "Remove Amber rod");
+      await press(page, "Take away Amber rod");
       await press(page, "Leave it whole");
       const again = await kept(page, serving, "loaf_short.run.json");
       assert.equal(again.run.cut, undefined);
@@ -338,7 +338,7 @@ await run({
       await page.getByLabel("What it is called", { exact: true }).waitFor(); // the part opens for its complaint
       await page.getByRole("button", { name: "Go to the field" }).click();
       assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-perch-0-name");
-      await press(page, "Remove Decoration 1");
+      await press(page, "Take away Decoration 1");
       await settled(page);
       await page.locator(".lane.pour").waitFor();
     }),

@@ -1,6 +1,6 @@
 // Topping, layers, warmth and the rest of a run, said by clicks; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, figure, laptop, open, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_order.run.json";
@@ -247,6 +247,7 @@ await run({
       await field(page, "Rate").fill("1 tsp/lb of fats");
       await field(page, "Weight of a loose ml").fill("0.6");
       await unfold(page, "For the label", ".lane.pour .part");
+      await press(page, "One name");
       await field(page, "INCI name").fill("Kaolin");
       const plan = await planned(page, serving, plain);
       assert.deepEqual(serving.file(plain).pour.layers[0].colours, [{ name: "rose clay", rate: "1 tsp/lb of fats", bulk_density: "0.6 g/ml", inci: "Kaolin" }]);
@@ -420,12 +421,13 @@ await run({
       await field(page, "Tip").selectOption("My own, measured");
       await press(page, "Another outline");
       await turn_pot(page);
-      await page.evaluate(() => document.querySelectorAll("details").forEach((one) => (one.open = true)));
+      await open_all(page);
       await press(page, "Prop the mould up for this layer");
-      await page.getByRole("button", { name: "It is a mixture" }).first().click();
+      await page.getByRole("button", { name: "A composition" }).first().click();
       await page.getByRole("button", { name: "Add an allergen" }).first().click();
       await press(page, "Use up a bottle");
       await press(page, "I have weighed finished pieces");
+      await open_all(page);
       await check_tablet(page, "everything opened");
       await press(page, "Thickness");
       await check_tablet(page, "layers by thickness");

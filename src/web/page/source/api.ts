@@ -84,6 +84,9 @@ export async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
   return (await sent(path, { signal })).json() as Promise<T>;
 }
 
+/** A run, formula, mould or other file as it lies there. */
+export const read_kept = (file: string): Promise<Kept> => get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
+
 export async function post<T>(path: string, body: unknown): Promise<T> {
   return (await sent(path, { method: "POST", body: JSON.stringify(body) })).json() as Promise<T>;
 }

@@ -1,10 +1,11 @@
 // The topping as beads from a tip: which tip, how far the bead swells, and what the tip does, move by move.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Json } from "./api";
-import { add_to, change, id_at, item_buttons, list_at, pick, said_at } from "./adding";
 import { edit } from "./editing";
-import { choice, field, value_at } from "./field";
+import { complaint_on, field, id_of, said_beneath, text_at, value_at, without } from "./field";
 import { figure } from "./figure";
+import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
+import { asked, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
 import { trimmed, volume } from "./numbers";
 import type { Pipe } from "./plan";
 import { state } from "./state";
@@ -13,7 +14,7 @@ import { shipped_tips, tips_of, type Tip } from "./tips";
 
 const here = "/pipe/beads";
 const tip_at = `${here}/tip`;
-const moves_at = `${here}/moves`;
+const moves: List = { at: `${here}/moves`, in_order: true };
 const her_own = "\u0000own"; // no tip is called that
 
 export const blank_beads: Json = { tip: "", swell: "", moves: [] };
@@ -58,7 +59,7 @@ export function bead_form(pipe?: Pipe): TemplateResult {
   return html`${tip_choice()} ${is_own() ? own_tip() : nothing}
     ${field({ label: "Swell of the bead", at: `${here}/swell`, number: true, hint: "Section of the bead ÷ opening of the tip: 1 if they are the same." })}
     <h4>What the tip does, in order</h4>
-    ${said_at(moves_at)} <div class="items">${list_at(moves_at).map((move, i) => move_form(move as Record<string, Json>, i, pipe))}</div> ${new_move()}`;
+    <div class="items">${rows_of(moves).map((move, i) => move_form(move as Record<string, Json>, i, pipe))}</div> ${new_move()}`;
 }
 
 const is_own = (): boolean => typeof value_at("run", tip_at) === "object";
@@ -69,41 +70,45 @@ function known_tips(): Tip[] {
 }
 
 function tip_choice(): TemplateResult {
-  const choose = (name: string) => (name === her_own ? change("a tip of your own", tip_at, { name: "", round: { radius: "" } }, first_of_tip) : edit(tip_at, name));
-  const choices = known_tips().map((tip): [string, string] => [tip.name, tip.opening ? `${tip.name} (${tip.opening})` : tip.name]);
-  return html`${pick({ label: "Tip", at: tip_at, choices: [...choices, [her_own, "My own, measured"]], unsaid: "Which tip?", take: choose, chosen: is_own() ? her_own : undefined })}
+  const take = (name: string) => (name === her_own ? change("run", "a tip of your own", tip_at, { name: "", round: { radius: "" } }, first_of_tip) : edit("run", tip_at, name));
+  const answers = known_tips().map((tip): [string, string] => [tip.name, tip.opening ? `${tip.name} (${tip.opening})` : tip.name]);
+  return html`${one_of({ label: "Tip", at: tip_at, answers: [...answers, [her_own, "My own, measured"]], unsaid: "Which tip?", take, chosen: is_own() ? her_own : undefined })}
     ${is_own()
       ? nothing
-      : html`<details><summary>Tips of a file of your own</summary>
-          ${field({ label: "File of tips", at: `${here}/tips_from`, optional: true, hint: "Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered." })}</details>`}`;
+      : folded({ name: "tips", pointers: [`${here}/tips_from`], summary: "Tips of a file of your own", body: () =>
+          field({ label: "File of tips", at: `${here}/tips_from`, optional: true, hint: "Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered." }) })}`;
 }
 
-const first_of_tip = () => document.querySelector(`#${id_at(tip_at, "own")} input`);
+const own_id = id_at("run", tip_at, "own");
+const first_of_tip = to_first_in(own_id);
 
 type Opening = "round" | "star" | "outline";
+const openings: [Opening, string][] = [["round", "Round"], ["star", "Star"], ["outline", "Another outline"]];
+const blank_corner = { x: "", y: "" };
 const blank_openings: Record<Opening, Json> = {
   round: { radius: "" },
   star: { points: "", outer_radius: "", inner_radius: "" },
-  outline: [1, 2, 3].map(() => ({ x: "", y: "" })),
+  outline: [blank_corner, blank_corner, blank_corner],
 };
 
 function own_tip(): TemplateResult {
-  const tip = value_at("run", tip_at) as Record<string, Json>;
-  const kind = (["round", "star", "outline"] as const).find((one) => one in tip);
-  const set = (to: Opening) => {
-    if (to === kind) return;
-    const { round: _, star: __, outline: ___, ...rest } = tip;
-    change("another opening", tip_at, { ...rest, [to]: blank_openings[to] }, first_of_tip);
-  };
-  return html`<div class="part" id=${id_at(tip_at, "own")} role="group" aria-label="My own tip">
-    ${said_at(tip_at)} ${field({ label: "What you call the tip", at: `${tip_at}/name` })}
-    ${choice("Opening of the tip", kind, [["round", "Round"], ["star", "Star"], ["outline", "Another outline"]], set)}
-    ${kind ? opening_fields(kind) : nothing}
-    <details><summary>What your hand adds</summary>
-      <div class="row">${field({ label: "Hand's factor", at: `${tip_at}/hand/factor`, number: true, short: true, hint: "What your toppings weigh ÷ what the moves come to." })}
-        ${value_at("run", `${tip_at}/hand/factor`) === undefined ? nothing : field({ label: "From so many trials", at: `${tip_at}/hand/trials`, count: true, optional: true, short: true })}</div>
-      ${value_at("run", `${tip_at}/hand`) === undefined ? nothing : html`<button type="button" @click=${() => change("hand's factor taken away", `${tip_at}/hand`, undefined, first_of_tip)}>Leave out the hand's factor</button>`}
-      ${field({ label: "Note on the tip", at: `${tip_at}/note`, optional: true })}</details></div>`;
+  const chosen = openings.map(([one]) => one).find((one) => value_at("run", `${tip_at}/${one}`) !== undefined);
+  const puts = (to: Opening) => ({ ...without("run", tip_at, openings.map(([one]) => one)), [to]: blank_openings[to] });
+  return html`<div class="part" id=${own_id} role="group" aria-label="My own tip">
+    ${said_at("run", tip_at)} ${field({ label: "What you call the tip", at: `${tip_at}/name` })}
+    ${asked({ question: "Opening of the tip", at: tip_at, is_told_elsewhere: true, chosen, answers: openings, puts })}
+    ${chosen ? opening_fields(chosen) : nothing}
+    ${folded({ name: "hand", pointers: [hand_at, `${tip_at}/note`], summary: "What your hand adds", body: hand })}</div>`;
+}
+
+const hand_at = `${tip_at}/hand`;
+
+function hand(): TemplateResult {
+  const has = (pointer: string) => value_at("run", pointer) !== undefined;
+  return html`<div class="row">${field({ label: "Hand's factor", at: `${hand_at}/factor`, number: true, short: true, hint: "What your toppings weigh ÷ what the moves come to." })}
+      ${has(`${hand_at}/factor`) ? field({ label: "From so many trials", at: `${hand_at}/trials`, count: true, optional: true, short: true }) : nothing}</div>
+    ${has(hand_at) ? html`<button type="button" @click=${() => change("run", "hand's factor taken away", hand_at, undefined, first_of_tip)}>Leave out the hand's factor</button>` : nothing}
+    ${field({ label: "Note on the tip", at: `${tip_at}/note`, optional: true })}`;
 }
 
 function opening_fields(kind: Opening): TemplateResult {
@@ -115,24 +120,24 @@ function opening_fields(kind: Opening): TemplateResult {
 }
 
 function outline_fields(): TemplateResult {
-  const corners = `${tip_at}/outline`;
+  const corners = { at: `${tip_at}/outline` };
   return html`<p class="hint">Its corners in order, seen from the front, as far right (x) and up (y) as they lie; −8 mm is to the left.</p>
-    ${said_at(corners)} ${list_at(corners).map(
-      (_, i) => html`<div class="row" id=${id_at(`${corners}/${i}`, "item")}>
-        ${field({ label: `Corner ${i + 1}, x`, at: `${corners}/${i}/x`, unit: "mm", short: true })}
-        ${field({ label: `Corner ${i + 1}, y`, at: `${corners}/${i}/y`, unit: "mm", short: true })}
-        ${item_buttons(corners, i, `corner ${i + 1}`, false)}</div>`,
+    ${rows_of(corners).map(
+      (_, i) => html`<div class="row" id=${item_id(corners, i)}>
+        ${field({ label: `Corner ${i + 1}, x`, at: `${corners.at}/${i}/x`, unit: "mm", short: true })}
+        ${field({ label: `Corner ${i + 1}, y`, at: `${corners.at}/${i}/y`, unit: "mm", short: true })}
+        ${item_buttons(corners, i, `corner ${i + 1}`)}</div>`,
     )}
-    <button type="button" id=${id_at(corners, "add")} @click=${() => add_to(corners, { x: "", y: "" }, "corner")}>One more corner</button>`;
+    ${add_button(corners, "One more corner", () => add_to(corners, blank_corner, "corner"))}`;
 }
 
 function move_form(move: Record<string, Json>, i: number, pipe: Pipe | undefined): TemplateResult {
   const kind = move_kinds[String(move.move)];
-  const place = `${moves_at}/${i}`;
+  const place = `${moves.at}/${i}`;
   const name = `${i + 1}. ${kind?.words ?? String(move.move)}`;
-  return html`<div class="part" id=${id_at(place, "item")} role="group" aria-label=${name}>
-    <div class="part-head"><p class="part-title">${name}</p>${item_buttons(moves_at, i, name)}</div>
-    ${said_at(place)}
+  return html`<div class="part" id=${item_id(moves, i)} role="group" aria-label=${name}>
+    <div class="part-head"><p class="part-title">${name}</p>${item_buttons(moves, i, name)}</div>
+    ${said_at("run", place)}
     <div class="row">${(kind?.measures ?? []).map((measure) => measured(place, measure))}
       ${field({ label: "Starts this high", at: `${place}/at_height`, unit: "mm", optional: true, short: true })}</div>
     ${laid(i, pipe)}</div>`;
@@ -147,14 +152,14 @@ function measured(place: string, { name, label, kind, optional }: Measure): Temp
 function laid(i: number, pipe: Pipe | undefined): TemplateResult | typeof nothing {
   const laid_down = pipe?.visible_by?.moves ?? [];
   const one = laid_down[i];
-  if (!one || laid_down.length !== list_at(moves_at).length) return nothing;
+  if (!one || laid_down.length !== rows_of(moves).length) return nothing;
   const path = one.length_mm > 0 ? `${trimmed(one.length_mm / 10, 1)} cm of bead` : "";
   return figure({ key: `pipe.move.${i}`, label: "Lays down", note: path, shown: volume(state.units, one.volume_ml), sum: sums.sum_of_move(i, one, opening_words()) });
 }
 
 function opening_words(): string {
   if (is_own()) return "as measured, above";
-  const name = String(value_at("run", tip_at));
+  const name = text_at("run", tip_at);
   const tip = known_tips().find((one) => one.name === name);
   return tip?.area_mm2 ? `${name}: ${tip.opening}, ${trimmed(tip.area_mm2, 1)} mm²` : name;
 }
@@ -164,9 +169,12 @@ function new_move(): TemplateResult {
     move: kind,
     ...Object.fromEntries(move_kinds[kind]!.measures.filter((one) => !one.optional).map((one) => [one.name, ""])),
   });
-  return html`<div class="choice words" role="group" aria-label="Add a move">
+  const id = id_of("run", moves.at);
+  const complaint = complaint_on("run", moves.at);
+  return html`${said_beneath(id, complaint)}
+    <div class="choice words" role="group" id=${id} tabindex="-1" aria-label="Add a move" aria-describedby=${complaint ? `${id}-said` : nothing}>
     ${Object.entries(move_kinds).map(
-      ([kind, { words, does }], i) => html`<button type="button" id=${i ? nothing : id_at(moves_at, "add")} @click=${() => add_to(moves_at, blank(kind), words)}><b>+ ${words}</b> <small>${does}</small></button>`,
+      ([kind, { words, does }]) => html`<button type="button" @click=${() => add_to(moves, blank(kind), words)}><b>+ ${words}</b> <small>${does}</small></button>`,
     )}</div>
     <p class="hint">Without a height a move starts on the paper; a spiral or a tail goes on where the move before it ended.</p>`;
 }

@@ -1,12 +1,12 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
-import { reach } from "./adding";
 import { cut_form } from "./cut_form";
 import { is_cut } from "./decoration";
 import { redo, undo } from "./editing";
-import { field, file_choice, is_about, wanting_field } from "./field";
+import { field, is_about, wanting_field } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
+import { file_choice, reach } from "./form_parts";
 import { mend_formula } from "./formula_opening";
 import { both, length, volume, type Units } from "./numbers";
 import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
@@ -190,7 +190,7 @@ function lanes(plan: Plan): TemplateResult {
 function lane(name: string, title: string, inside: TemplateResult): TemplateResult {
   const is_folded = state.folded.has(name);
   return html`<section class="lane ${name}" aria-labelledby="lane-${name}">
-    <div class="lane-head"><h2 id="lane-${name}">${title}</h2>
+    <div class="lane-head"><h2 id="lane-${name}" tabindex="-1">${title}</h2>
       <button type="button" aria-expanded=${is_folded ? "false" : "true"} aria-label="${is_folded ? "Unfold" : "Fold"} ${title}" @click=${() => toggle(state.folded, name)}>${is_folded ? "Unfold" : "Fold"}</button></div>
     ${is_folded ? nothing : html`<div class="lane-body">${inside}</div>`}
   </section>`;

@@ -1,6 +1,6 @@
 // A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
 import { html, nothing, type TemplateResult } from "lit";
-import { get, Refused, type Document, type Kept } from "./api";
+import { read_kept, Refused, type Document } from "./api";
 import { drawn, gauge_of } from "./measuring";
 import type { Found } from "./mould_draft";
 import { found } from "./mould_views";
@@ -40,7 +40,7 @@ export function open_mould(file: string, said?: string): void {
 async function measure(of: Chosen): Promise<void> {
   const request = { file: of.file };
   try {
-    const [gauge, { outline, solids }, kept] = await Promise.all([gauge_of(request), drawn(request), get<Kept>(`/api/run?file=${encodeURIComponent(of.file)}`)]);
+    const [gauge, { outline, solids }, kept] = await Promise.all([gauge_of(request), drawn(request), read_kept(of.file)]);
     const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
     // The catalogue tells nothing of how many she has.
     of.owned = of.shipped ? 1 : Number((JSON.parse(kept.text) as Document).owned ?? 1);

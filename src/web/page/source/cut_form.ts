@@ -1,10 +1,9 @@
 // What a run says of the cutting of its loaf or slab.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document } from "./api";
-import { asked, focus_soon } from "./asking";
-import { edit, edit_run } from "./editing";
-import { field, id_of, value_at } from "./field";
-import { at, with_value } from "./pointer";
+import { field, id_of, text_at, value_at } from "./field";
+import { asked, change, to_first_in, to_id } from "./form_parts";
+import { at } from "./pointer";
 import { state } from "./state";
 
 // No single piece of soap is that large, so what holds as much is a loaf or slab: common practice, no source.
@@ -15,16 +14,12 @@ export const may_be_cut = (): boolean =>
   at(state.run, "/cut") === undefined && (state.plan?.pour.brimful_ml ?? 0) >= least_loaf_ml;
 
 /** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */
-export function cut_into_bars(): void {
-  edit_run("cut", (run) => with_value(run, "/cut", { bar: {}, kerf: "" }));
-  focus_soon(id_of("run", "/cut/bar"));
+function cut_into_bars(): void {
+  change("run", "Cut it into bars", "/cut", { bar: {}, kerf: "" }, to_first_in(id_of("run", "/cut/bar")));
 }
 
 function leave_whole(): void {
-  state.typed = undefined;
-  edit_run("cut", (run) => with_value(run, "/cut", undefined));
-  state.said = "It is left whole. Undo brings the cut back.";
-  focus_soon("cut-into-bars");
+  change("run", "Left whole", "/cut", undefined, to_id("cut-into-bars"));
 }
 
 export function cut_button(): TemplateResult | typeof nothing {
@@ -49,9 +44,9 @@ const directions: Record<Way, [string, string][]> = {
 export function cut_form(): TemplateResult {
   const way = way_of();
   const trim = (label: string, name: string) => field({ label, at: `/cut/${name}`, unit: "mm", short: true, optional: true });
-  const along = String(value_at("run", "/cut/along") ?? "");
+  const along = text_at("run", "/cut/along");
   return html`
-    ${asked("What is cut?", "/cut/bar", way, [["loaf", "A loaf, into slices"], ["slab", "A slab, into bars"]], (to) => to !== way && edit("/cut/bar", way_keys[to]))}
+    ${asked({ question: "What is cut?", at: "/cut/bar", chosen: way, answers: [["loaf", "A loaf, into slices"], ["slab", "A slab, into bars"]], puts: (to) => way_keys[to] })}
     <div class="row">
       ${way === "loaf" ? field({ label: "Bar, thickness", at: "/cut/bar/thickness", unit: "mm", short: true }) : nothing}
       ${way === "slab" ? ["length", "width"].map((name) => field({ label: `Bar, ${name}`, at: `/cut/bar/${name}`, unit: "mm", short: true })) : nothing}
@@ -60,6 +55,6 @@ export function cut_form(): TemplateResult {
       ${trim(way === "slab" ? "Planed off each side of a bar" : "Planed off both faces", "face_planing")}
     </div>
     <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
-    ${way ? asked(way === "loaf" ? "Slice follows slice" : "The bars' length lies", "/cut/along", along, directions[way], (to) => edit("/cut/along", to || undefined)) : nothing}
+    ${way ? asked({ question: way === "loaf" ? "Slice follows slice" : "The bars' length lies", at: "/cut/along", chosen: along, answers: directions[way], puts: (to) => to || undefined }) : nothing}
     <button type="button" @click=${leave_whole}>Leave it whole</button>`;
 }

@@ -1,10 +1,10 @@
 // What typing does: the document changes, the old one stays for undo, figures and file follow.
-import { get, type Document, type Json, type Kept } from "./api";
+import { read_kept, type Document, type Json, type Kept } from "./api";
 import { measure_soon } from "./measuring";
 import { plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
 import { keep_formula_net, keep_net, save_soon, take_formula_net } from "./saving";
-import { changed, everyone, state, type FormulaPaper, type Page, type Whose } from "./state";
+import { changed, document_of, everyone, state, type FormulaPaper, type Of, type Page, type Slot, type Whose } from "./state";
 
 const most_steps_back = 300;
 const one_thought_ms = 1200; // typing in one field without a longer pause is one step of undo
@@ -22,9 +22,10 @@ export function page(): Page {
   return { run: state.run, formulas };
 }
 
-function remember(field: string): void {
+/** Without a field it is a step of its own. */
+function remember(field = ""): void {
   const now = performance.now();
-  if (field !== last_field || now - last_time > one_thought_ms || !state.past.length) {
+  if (!field || field !== last_field || now - last_time > one_thought_ms || !state.past.length) {
     state.past.push(page());
     if (state.past.length > most_steps_back) state.past.shift();
   }
@@ -33,36 +34,25 @@ function remember(field: string): void {
   last_time = now;
 }
 
-export function edit(pointer: string, value: Json | undefined): void {
-  if (at(state.run, pointer) === value) return;
-  remember(`run ${pointer}`);
-  take_run(with_value(state.run, pointer, value));
+export function edit(of: Of, pointer: string, value: Json | undefined): void {
+  const document = document_of(of);
+  if (!document || at(document, pointer) === value) return;
+  remember(`${of} ${pointer}`);
+  take(of, with_value(document, pointer, value));
 }
 
-/** Several places at once, as one step. */
-export function edit_run(what: string, change: (run: Document) => Document): void {
-  last_field = "";
-  remember(what);
-  last_field = "";
-  take_run(change(state.run));
-}
-
-export function edit_formula(whose: Whose, pointer: string, value: Json | undefined): void {
-  const paper = state.formulas[whose];
-  if (!paper || at(paper.document, pointer) === value) return;
-  remember(`${whose} ${pointer}`);
-  take_formula(whose, paper, with_value(paper.document, pointer, value));
-}
-
-/** Rows put in, left out or moved: each is a step of its own. */
-export function change_formula(whose: Whose, change: (formula: Document) => Document): void {
-  const paper = state.formulas[whose];
-  if (!paper) return;
-  last_field = "";
-  remember("formula");
-  last_field = "";
+/** Places put in, left out or moved, several at once: always a step of its own. */
+export function edit_whole(of: Of, change: (document: Document) => Document): void {
+  const document = document_of(of);
+  if (!document) return;
+  remember();
   state.typed = undefined;
-  take_formula(whose, paper, change(paper.document));
+  take(of, change(document));
+}
+
+function take(of: Of, document: Document): void {
+  if (of === "run") take_run(document);
+  else take_formula(of, state.formulas[of]!, document);
 }
 
 function take_formula(whose: Whose, paper: FormulaPaper, document: Document): void {
@@ -148,32 +138,29 @@ function normal(path: string): string {
 export async function read_formulas(): Promise<void> {
   for (const slot of ["pour", "pipe"] as const) {
     const name = at(state.run, `/${slot}/formula`);
-    if (typeof name !== "string" || !name) {
-      delete state.formulas[slot];
-      continue;
-    }
-    const file = asked_name(name, state.files?.formulas);
-    if (state.formulas[slot]?.file === file) continue;
-    const same = everyone.map((whose) => state.formulas[whose]).find((paper) => paper?.file === file);
-    if (same) {
-      state.formulas[slot] = same;
-      continue;
-    }
-    delete state.formulas[slot];
-    try {
-      const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
-      const document = JSON.parse(kept.text) as Document;
-      state.formulas[slot] = {
-        file,
-        version: kept.version,
-        shipped: kept.shipped ?? false,
-        document,
-        saved: document,
-      };
-      take_formula_net(slot, state.formulas[slot]);
-    } catch {
-      // The plan itself says what is wrong with it.
-    }
+    if (typeof name === "string" && name) await read_formula(slot, asked_name(name, state.files?.formulas));
+    else delete state.formulas[slot];
   }
   changed();
+}
+
+async function read_formula(slot: Slot, file: string): Promise<void> {
+  if (state.formulas[slot]?.file === file) return;
+  const same = everyone.map((whose) => state.formulas[whose]).find((paper) => paper?.file === file);
+  if (same) {
+    state.formulas[slot] = same;
+    return;
+  }
+  delete state.formulas[slot];
+  try {
+    state.formulas[slot] = paper_of(file, await read_kept(file));
+    take_formula_net(slot, state.formulas[slot]);
+  } catch {
+    // The plan itself says what is wrong with it.
+  }
+}
+
+export function paper_of(file: string, { version, shipped, text }: Kept): FormulaPaper {
+  const document = JSON.parse(text) as Document;
+  return { file, version, shipped: shipped ?? false, document, saved: document };
 }

@@ -1,25 +1,26 @@
 // The fats of a formula: which, how much of each, in which order, and what is known of her lots.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { edit_formula } from "./editing";
-import { complaint_on, field, id_of, value_at } from "./field";
-import { asked, drop_button, drop_row, focus_soon, folded, rows_at, set_rows, total_words } from "./formula_field";
+import { complaint_on, field, id_of, text_at, value_at } from "./field";
+import { add_button, item_buttons, item_id, rows_of, set_rows, type List } from "./form_lists";
+import { asked, folded, go_on, to_field, to_id } from "./form_parts";
 import { known_fats, own_fats } from "./own_fats";
 import type { Fat } from "./plan";
+import { total_words } from "./rates";
 import { changed, state, type Whose } from "./state";
 
 const name_of = (of: Whose, id: string): string => known_fats(of).find((one) => one.id === id)?.name ?? id;
 
+const fats_of = (of: Whose): List => ({ of, at: "/fats", in_order: true, stays: true });
+const rows_in = (of: Whose): Document[] => rows_of(fats_of(of)) as Document[];
+
 export function fat_rows(of: Whose): TemplateResult {
-  const rows = rows_at(of, "/fats") as Document[];
-  const complaint = complaint_on(of, "/fats");
+  const rows = rows_in(of);
   const is_new = state.picking?.of === of && state.picking.row === rows.length;
-  return html`<section class="part" aria-labelledby="fats-title"><h2 id="fats-title">Fats</h2>
+  return html`<section class="card" aria-labelledby="fats-title"><h2 id="fats-title">Fats</h2>
     <ol class="formula-rows">${rows.map((_, i) => fat_row(of, i, rows))}</ol>
     <p class="total" role="status">${rows.length ? total_words("The fats", rows.map((one) => one.share)) : "No fat yet."}</p>
-    ${complaint ? html`<p id="${id_of(of, "/fats")}-said" class="complaint">${complaint}</p>` : nothing}
-    ${is_new ? picker(of) : html`<button type="button" id=${id_of(of, "/fats")} aria-describedby=${complaint ? `${id_of(of, "/fats")}-said` : nothing}
-      @click=${() => pick(of, rows.length)}>Add a fat</button>`}
+    ${is_new ? picker(of) : add_button(fats_of(of), "Add a fat", () => pick(of, rows.length))}
     ${own_file(of)}
   </section>`;
 }
@@ -29,34 +30,22 @@ function fat_row(of: Whose, i: number, rows: Document[]): TemplateResult {
   const name = name_of(of, String(rows[i]!.fat ?? "")) || "Which fat?";
   const complaint = complaint_on(of, `${at}/fat`) ?? complaint_on(of, at);
   const is_open = state.picking?.of === of && state.picking.row === i;
-  return html`<li class="formula-row">
+  return html`<li class="formula-row" id=${item_id(fats_of(of), i)}>
     <div class="fat-line">
       <button type="button" class="fat-name" id=${id_of(of, `${at}/fat`)} aria-expanded=${is_open ? "true" : "false"} aria-label="${name}: choose another fat" @click=${() => (is_open ? put_away() : pick(of, i))}>${name}</button>
       ${field({ label: "Share", of, at: `${at}/share`, unit: "%", short: true })}
-      <div class="movers">
-        <button type="button" id="up-${i}" ?disabled=${i === 0} aria-label="${name} up" @click=${() => move(of, i, i - 1)}>▲</button>
-        <button type="button" id="down-${i}" ?disabled=${i === rows.length - 1} aria-label="${name} down" @click=${() => move(of, i, i + 1)}>▼</button>
-        ${drop_button(`Leave out ${name}`, () => drop_row(of, "/fats", i, true))}
-      </div>
+      ${item_buttons(fats_of(of), i, name)}
     </div>
     ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
     ${is_open ? picker(of) : nothing}
-    ${folded(of, at, [`${at}/saponification_value`, `${at}/lot`], `Your lot${lot_words(rows[i]!)}`, () => lot(of, i))}
+    ${folded({ of, name: at, pointers: [`${at}/saponification_value`, `${at}/lot`], summary: `Your lot${lot_words(rows[i]!)}`, body: () => lot(of, i) })}
   </li>`;
-}
-
-function move(of: Whose, from: number, to: number): void {
-  const rows = [...rows_at(of, "/fats")];
-  rows.splice(to, 0, ...rows.splice(from, 1));
-  set_rows(of, "/fats", rows, true);
-  const at_end = to === 0 ? "down" : to === rows.length - 1 ? "up" : undefined;
-  focus_soon(`${at_end ?? (to < from ? "up" : "down")}-${to}`);
 }
 
 function pick(of: Whose, row: number): void {
   state.picking = { of, row, text: "" };
   changed();
-  focus_soon("find-fat");
+  go_on(to_id("find-fat"));
   requestAnimationFrame(() => document.querySelector(".picker")?.scrollIntoView({ block: "start" }));
 }
 
@@ -64,17 +53,16 @@ function put_away(): void {
   const was = state.picking;
   state.picking = undefined;
   changed();
-  if (was) focus_soon(id_of(was.of, was.row < rows_at(was.of, "/fats").length ? `/fats/${was.row}/fat` : "/fats"));
+  if (was) go_on(to_field(was.of, was.row < rows_in(was.of).length ? `/fats/${was.row}/fat` : "/fats"));
 }
 
 function take(of: Whose, id: string): void {
   const { row } = state.picking!;
-  const rows = rows_at(of, "/fats") as Document[];
+  const rows = rows_in(of);
   state.picking = undefined;
   // Another fat is another lot: what was known of the one before does not hold for it.
   const kept: Json = rows[row] ? { fat: id, share: rows[row].share ?? "" } : { fat: id, share: "" };
-  set_rows(of, "/fats", [...rows.slice(0, row), kept, ...rows.slice(row + 1)], true);
-  focus_soon(id_of(of, `/fats/${row}/share`));
+  set_rows(fats_of(of), `${name_of(of, id)} chosen`, [...rows.slice(0, row), kept, ...rows.slice(row + 1)], to_field(of, `/fats/${row}/share`));
 }
 
 /** All words typed are in its name or id. */
@@ -86,7 +74,7 @@ function matches(fat: Fat, text: string): boolean {
 
 function picker(of: Whose): TemplateResult {
   const { row, text } = state.picking!;
-  const there = (rows_at(of, "/fats") as Document[]).map((one) => one.fat);
+  const there = rows_in(of).map((one) => one.fat);
   const found = known_fats(of).filter((one) => matches(one, text));
   const free = found.filter((one) => !there.includes(one.id) || there[row] === one.id);
   const typed = (event: Event) => {
@@ -117,17 +105,17 @@ function lot_words(row: Document): string {
 }
 
 type ValueWay = "published" | "one" | "range";
+const value_ways: [ValueWay, string][] = [["published", "As published"], ["one", "One value, from the supplier"], ["range", "A range, from the supplier"]];
+const starts: Record<ValueWay, Json | undefined> = { published: undefined, one: "", range: { low: "", typical: "", high: "" } };
 
 function lot(of: Whose, i: number): TemplateResult {
   const at = `/fats/${i}/saponification_value`;
   const value = value_at(of, at);
   const way: ValueWay = value === undefined ? "published" : value !== null && typeof value === "object" ? "range" : "one";
-  const starts: Record<ValueWay, Json | undefined> = { published: undefined, one: "", range: { low: "", typical: "", high: "" } };
   const number = (label: string, pointer: string) => field({ label, of, at: pointer, number: true, short: true });
   return html`
     ${field({ label: "Lot", of, at: `/fats/${i}/lot`, optional: true, short: true })}
-    ${asked(of, way === "one" ? `${at}-way` : at, "Saponification value, mg of KOH for 1 g of fat (ISO 3657)", way, [["published", "As published"], ["one", "One value, from the supplier"], ["range", "A range, from the supplier"]],
-      (to) => to !== way && edit_formula(of, at, starts[to]), published_words(of, String(value_at(of, `/fats/${i}/fat`) ?? "")))}
+    ${asked({ of, question: "Saponification value, mg of KOH for 1 g of fat (ISO 3657)", at, is_told_elsewhere: way === "one", chosen: way, answers: value_ways, puts: (to) => starts[to], hint: published_words(of, text_at(of, `/fats/${i}/fat`)) })}
     ${way === "one" ? html`<div class="row">${number("Saponification value", at)}</div>` : nothing}
     ${way === "range" ? html`<div class="row">${number("Lowest", `${at}/low`)} ${number("Typical", `${at}/typical`)} ${number("Highest", `${at}/high`)}</div>` : nothing}`;
 }
@@ -142,7 +130,7 @@ function published_words(of: Whose, id: string): string | undefined {
 function own_file(of: Whose): TemplateResult {
   const own = own_fats(of);
   const found = Array.isArray(own) ? `In it: ${own.map((one) => one.name).join(", ")}.` : own === "none" ? "No such file is found from here." : undefined;
-  const named = value_at(of, "/fats_from");
-  return folded(of, "own fats", ["/fats_from"], `A file of your own fats${named ? `: ${String(named)}` : ""}`, () =>
-    field({ label: "Its name, as it lies beside this formula", of, at: "/fats_from", optional: true, hint: found ?? "Such as studio.fats.json. Its fats then stand in the list above." }));
+  const named = text_at(of, "/fats_from");
+  return folded({ of, name: "own fats", pointers: ["/fats_from"], summary: `A file of your own fats${named && `: ${named}`}`, body: () =>
+    field({ label: "Its name, as it lies beside this formula", of, at: "/fats_from", optional: true, hint: found ?? "Such as studio.fats.json. Its fats then stand in the list above." }) });
 }

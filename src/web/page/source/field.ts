@@ -1,14 +1,11 @@
 // A field of the run or of one of its formulas, with the program's complaint beside it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { Json, Listed } from "./api";
-import { asked_name, edit, edit_formula } from "./editing";
+import type { Document, Json } from "./api";
+import { edit } from "./editing";
 import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
-import { changed, everyone, state, type Whose } from "./state";
-
-/** The run, or one of the formulas. */
-export type Of = "run" | Whose;
+import { changed, document_of, everyone, state, type Of } from "./state";
 
 export interface FieldOptions {
   label: string;
@@ -26,7 +23,19 @@ export interface FieldOptions {
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
 export function value_at(of: Of, pointer: string): Json | undefined {
-  return at(of === "run" ? state.run : state.formulas[of]?.document, pointer);
+  return at(document_of(of), pointer);
+}
+
+export const text_at = (of: Of, pointer: string): string => String(value_at(of, pointer) ?? "");
+
+export function list_at(of: Of, pointer: string): Json[] {
+  const list = value_at(of, pointer);
+  return Array.isArray(list) ? list : [];
+}
+
+/** The thing that stands there, but for some of what is said of it. */
+export function without(of: Of, pointer: string, keys: string[]): Document {
+  return Object.fromEntries(Object.entries((value_at(of, pointer) ?? {}) as Document).filter(([key]) => !keys.includes(key)));
 }
 
 /** The line that is about this place or about something in it. */
@@ -61,11 +70,6 @@ export function wanting_field(): HTMLElement | undefined {
   return undefined;
 }
 
-export function set_value(of: Of, pointer: string, value: Json | undefined): void {
-  if (of === "run") edit(pointer, value);
-  else edit_formula(of, pointer, value);
-}
-
 function meant(options: FieldOptions, text: string): Json | undefined {
   const of = options.of ?? "run";
   if (options.optional && text.trim() === "") return undefined;
@@ -80,6 +84,10 @@ function unit_for(options: FieldOptions, of: Of): string {
   return unit_of(value_at(of, options.at)) || options.unit || "";
 }
 
+/** Beneath a field: what the program asks for, or else a hint. */
+export const said_beneath = (id: string, complaint: string | undefined, hint?: unknown): TemplateResult | typeof nothing =>
+  complaint || hint ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${complaint ?? hint}</p>` : nothing;
+
 export function field(options: FieldOptions): TemplateResult {
   const of = options.of ?? "run";
   const id = id_of(of, options.at);
@@ -89,7 +97,7 @@ export function field(options: FieldOptions): TemplateResult {
   const typed = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
     state.typed = { key: id, text };
-    set_value(of, options.at, meant(options, text));
+    edit(of, options.at, meant(options, text));
     changed();
   };
   const left = () => {
@@ -97,46 +105,12 @@ export function field(options: FieldOptions): TemplateResult {
     changed();
   };
   const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
-  const said = complaint ?? (taken_as || options.hint);
+  const hint = taken_as || options.hint;
   return html`<div class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}">
     <label for=${id}>${options.label}</label>
     <input id=${id} .value=${live(shown)} @input=${typed} @blur=${left} autocomplete="off" spellcheck="false"
       inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"} aria-invalid=${complaint ? "true" : "false"}
-      aria-describedby=${said ? `${id}-said` : nothing} />
-    ${said ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${said}</p>` : nothing}
-  </div>`;
-}
-
-/** Choices side by side, each large enough for a glove. */
-export function choice<T extends string>(
-  label: string,
-  chosen: T | undefined,
-  choices: [T, unknown][],
-  take: (value: T) => void,
-): TemplateResult {
-  return html`<div class="choice" role="group" aria-label=${label}>
-    ${choices.map(
-      ([value, words]) =>
-        html`<button type="button" aria-pressed=${value === chosen ? "true" : "false"} @click=${() => take(value)}>
-          ${words}
-        </button>`,
-    )}
-  </div>`;
-}
-
-/** One of the files there are, for a place in the run that names one. */
-export function file_choice(label: string, pointer: string, listed: Listed[] | undefined): TemplateResult {
-  const id = id_of("run", pointer);
-  const named = String(value_at("run", pointer) ?? "");
-  const chosen = asked_name(named, listed);
-  const complaint = complaint_at("run", pointer);
-  const files = listed?.some((one) => one.file === chosen) ? listed : [{ file: chosen, name: named, note: "", shipped: false }, ...(listed ?? [])];
-  const take = (event: Event) => edit(pointer, (event.target as HTMLSelectElement).value);
-  return html`<div class="field choose ${complaint ? "wants" : ""}">
-    <label for=${id}>${label}</label>
-    <select id=${id} @change=${take} aria-describedby=${complaint ? `${id}-said` : nothing}>
-      ${files.map((one) => html`<option value=${one.file} .selected=${live(one.file === chosen)}>${one.name || one.file}</option>`)}
-    </select>
-    ${complaint ? html`<p id="${id}-said" class="complaint">${complaint}</p>` : nothing}
+      aria-describedby=${complaint || hint ? `${id}-said` : nothing} />
+    ${said_beneath(id, complaint, hint)}
   </div>`;
 }

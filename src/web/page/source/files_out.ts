@@ -1,7 +1,7 @@
 // The bench sheet, the label's draft, pictures and 3D files: one tap each.
 import { html, type TemplateResult } from "lit";
 import { bytes, post, Refused } from "./api";
-import { choice } from "./field";
+import { choice } from "./form_parts";
 import { both, length } from "./numbers";
 import type { Plan } from "./plan";
 import { changed, state } from "./state";

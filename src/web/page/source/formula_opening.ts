@@ -1,6 +1,6 @@
 // Opening a formula: the base's or the topping's, or one by itself, which is tried in the run that lies open.
-import { get, put, Refused, type Document, type Kept } from "./api";
-import { asked_name, edit } from "./editing";
+import { put, read_kept, Refused, type Document, type Kept } from "./api";
+import { asked_name, edit, paper_of } from "./editing";
 import { wanting_field } from "./field";
 import { forget_own_fats, named_from_here } from "./own_fats";
 import { file_name, open_run } from "./opening";
@@ -34,9 +34,7 @@ export async function open_formula_file(file: string): Promise<void> {
   const slot = (["pour", "pipe"] as const).find((one) => state.file && state.formulas[one]?.file === file);
   if (slot) return open_formula(slot);
   if (!state.file) await open_run(tried_in);
-  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
-  const document = JSON.parse(kept.text) as Document;
-  open_apart({ file, version: kept.version, shipped: kept.shipped ?? false, document, saved: document });
+  open_apart(paper_of(file, await read_kept(file)));
 }
 
 function open_apart(paper: FormulaPaper): void {
@@ -74,7 +72,7 @@ export async function leave_formula(): Promise<boolean> {
 
 export async function use_in_run(slot: Slot): Promise<void> {
   const file = state.formulas.apart!.file;
-  if (await leave_formula()) edit(`/${slot}/formula`, file);
+  if (await leave_formula()) edit("run", `/${slot}/formula`, file);
 }
 
 /** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
@@ -93,7 +91,7 @@ export async function new_formula(name: string): Promise<void> {
 }
 
 export async function copy_formula(file: string, name: string): Promise<void> {
-  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
+  const kept = await read_kept(file);
   const { $schema: _, ...formula } = JSON.parse(kept.text) as Document;
   await put_formula(await named_from_here({ ...formula, name }, file));
 }

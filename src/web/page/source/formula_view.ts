@@ -4,7 +4,7 @@ import { complaint, conflict } from "./bench";
 import { pouring_part } from "./curing_part";
 import { fat_rows } from "./fat_rows";
 import { field, is_about, wanting_field } from "./field";
-import { folded } from "./formula_field";
+import { folded } from "./form_parts";
 import { leave_formula, use_in_run } from "./formula_opening";
 import { lye_part } from "./lye_part";
 import { both, decimals_of, mass, plain } from "./numbers";
@@ -82,8 +82,8 @@ function place_words(pointer: string): string {
 }
 
 function named(of: Whose): TemplateResult {
-  return html`<section class="part" aria-label="Name">
+  return html`<section class="card" aria-label="Name">
     ${field({ label: "Name", of, at: "/name", wide: true })}
-    ${folded(of, "note", ["/note"], "Your note", () => field({ label: "Note", of, at: "/note", optional: true, wide: true }))}
+    ${folded({ of, name: "note", pointers: ["/note"], summary: "Your note", body: () => field({ label: "Note", of, at: "/note", optional: true, wide: true }) })}
   </section>`;
 }

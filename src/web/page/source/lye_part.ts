@@ -1,39 +1,39 @@
 // The superfat, the alkali and the water of a formula. None of them has a value before she says one.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { edit_formula } from "./editing";
-import { complaint_on, field, id_of, value_at } from "./field";
-import { asked, focus_soon, folded, rows_at, set_rows, total_words } from "./formula_field";
+import { complaint_on, field, list_at, value_at } from "./field";
+import { asked, folded } from "./form_parts";
 import { trimmed } from "./numbers";
 import type { Batter } from "./plan";
+import { total_words } from "./rates";
 import { state, type Whose } from "./state";
 
 type Alkalis = "NaOH" | "KOH" | "both";
 
 export function lye_part(of: Whose, batter: Batter | undefined): TemplateResult {
-  return html`<section class="part" aria-labelledby="lye-title"><h2 id="lye-title">Superfat, alkali, water</h2>
+  return html`<section class="card" aria-labelledby="lye-title"><h2 id="lye-title">Superfat, alkali, water</h2>
     <div class="row">${field({ label: "Superfat: of all that is fat, left without lye", of, at: "/superfat", unit: "%" })}</div>
     ${alkali(of)} ${water(of, batter)}</section>`;
 }
 
 function alkali(of: Whose): TemplateResult {
-  const rows = rows_at(of, "/alkali") as Document[];
+  const rows = list_at(of, "/alkali") as Document[];
   const chosen: Alkalis | undefined = rows.length > 1 ? "both" : (rows[0]?.alkali as Alkalis | undefined);
-  return html`${asked(of, "/alkali", "Alkali", chosen, [["NaOH", "NaOH, for bars"], ["KOH", "KOH, for soft soap"], ["both", "Both"]], (to) => to !== chosen && take(of, rows, to))}
+  const then = (to: Alkalis) => (to === "both" ? "/alkali/0/saponifies" : "/alkali/0/purity");
+  return html`${asked({ of, question: "Alkali", at: "/alkali", chosen, answers: [["NaOH", "NaOH, for bars"], ["KOH", "KOH, for soft soap"], ["both", "Both"]], puts: (to) => alkalis(rows, to), then })}
     ${rows.map((one, i) => one_alkali(of, one, i, rows.length > 1))}
     ${rows.length > 1 ? html`<p class="total" role="status">${total_words("The two", rows.map((one) => one.saponifies))}</p>` : nothing}`;
 }
 
 /** What is known of an alkali stays with it; the shares of two are asked for anew. */
-function take(of: Whose, rows: Document[], to: Alkalis): void {
+function alkalis(rows: Document[], to: Alkalis): Json {
   const row = (alkali: string, saponifies: string): Json => ({
     purity: "",
     ...rows.find((one) => one.alkali === alkali),
     alkali,
     saponifies,
   });
-  set_rows(of, "/alkali", to === "both" ? [row("NaOH", ""), row("KOH", "")] : [row(to, "100 %")], true);
-  focus_soon(id_of(of, to === "both" ? "/alkali/0/saponifies" : "/alkali/0/purity"));
+  return to === "both" ? [row("NaOH", ""), row("KOH", "")] : [row(to, "100 %")];
 }
 
 function one_alkali(of: Whose, row: Document, i: number, is_one_of_two: boolean): TemplateResult {
@@ -46,7 +46,7 @@ function one_alkali(of: Whose, row: Document, i: number, is_one_of_two: boolean)
       ${is_one_of_two || row.saponifies !== "100 %" ? field({ label: `${name}: share of the saponifying`, of, at: `${at}/saponifies`, unit: "%", hint: "By equivalents, not by weight." }) : nothing}
       ${field({ label: `${name}: purity`, of, at: `${at}/purity`, unit: "%", hint: "Pure alkali in what is weighed, from the supplier's document." })}
     </div>
-    ${folded(of, at, [`${at}/purity_range`], `Purity that the supplier warrants${range_words(row.purity_range)}`, () => purity_range(of, at))}
+    ${folded({ of, name: at, pointers: [`${at}/purity_range`], summary: `Purity that the supplier warrants${range_words(row.purity_range)}`, body: () => purity_range(of, at) })}
   </div>`;
 }
 
@@ -55,7 +55,7 @@ const range_words = (range: Json | undefined): string => (Array.isArray(range) ?
 function purity_range(of: Whose, at: string): TemplateResult {
   const pointer = `${at}/purity_range`;
   const has = value_at(of, pointer) !== undefined;
-  return html`${asked(of, pointer, "Warranted range", has ? "said" : "none", [["none", "Not said"], ["said", "From ... to"]], (to) => edit_formula(of, pointer, to === "none" ? undefined : has ? value_at(of, pointer) : ["", ""]))}
+  return html`${asked({ of, question: "Warranted range", at: pointer, chosen: has ? "said" : "none", answers: [["none", "Not said"], ["said", "From ... to"]], puts: (to) => (to === "none" ? undefined : ["", ""]) })}
     ${has ? html`<div class="row">${field({ label: "Lowest", of, at: `${pointer}/0`, unit: "%", short: true })} ${field({ label: "Highest", of, at: `${pointer}/1`, unit: "%", short: true })}</div>` : nothing}`;
 }
 
@@ -69,12 +69,8 @@ type Way = keyof typeof ways;
 function water(of: Whose, batter: Batter | undefined): TemplateResult {
   const now = Object.keys((value_at(of, "/water") ?? {}) as Document) as Way[];
   const chosen = now.length === 1 ? now[0] : undefined;
-  const take_way = (way: Way) => {
-    if (way === chosen) return;
-    edit_formula(of, "/water", { [way]: "" });
-    focus_soon(id_of(of, `/water/${way}`));
-  };
-  return html`${asked(of, "/water", "Water: how do you say it?", chosen, Object.entries(ways) as [Way, string][], take_way, all_three(batter))}
+  const answers = Object.entries(ways) as [Way, string][];
+  return html`${asked({ of, question: "Water: how do you say it?", at: "/water", chosen, answers, puts: (way) => ({ [way]: "" }), then: (way) => `/water/${way}`, hint: all_three(batter) })}
     <div class="row">${now.map((way) => amount(of, way))}</div>`;
 }
 

@@ -1,7 +1,7 @@
 // A mesh file dropped or chosen: sent with its progress shown, its unit and role asked, its faults listed.
 import { html, nothing, type TemplateResult } from "lit";
 import { post, Refused, send_mesh, type Document } from "./api";
-import { choice } from "./field";
+import { choice } from "./form_parts";
 import { drawn, gauge_of } from "./measuring";
 import { draft, set as set_draft, take_draft, type Found } from "./mould_draft";
 import { about_fields, name_field } from "./mould_form";

@@ -1,7 +1,7 @@
 // The form of a mould, of whatever parts its file has: measures, a mesh, weighed water, and what else it says.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { choice } from "./field";
+import { choice } from "./form_parts";
 import { draft, drop_draft, half_points, has, kind_of, list_at, set, shows_cavities, take_draft, wanted } from "./mould_draft";
 import { complaint_at, draft_field } from "./mould_fields";
 import { keep_mould, keep_over, name_taken_by, type Taken } from "./mould_keeping";

@@ -1,6 +1,6 @@
 // A mould of her own: by measures, from a mesh file, or with water weighed in it; or one that is there, changed.
 import { html, type TemplateResult } from "lit";
-import { get, type Document, type Kept } from "./api";
+import { read_kept, type Document } from "./api";
 import { add_water, blank_shape, forget_shapes, mould_form } from "./mould_form";
 import { left_draft, take_draft, type Paper } from "./mould_draft";
 import type { Taken } from "./mould_keeping";
@@ -28,7 +28,7 @@ export function begin_mould(chosen: MouldWay | undefined): void {
 
 /** A mould that is there: her own is changed in its file, the catalogue's becomes a copy. */
 export async function change_mould(file: string): Promise<void> {
-  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
+  const kept = await read_kept(file);
   const mould = JSON.parse(kept.text) as Document;
   const name = String(mould.name ?? file);
   const paper: Paper = kept.shipped ? { version: null, from: file, from_name: name } : { version: kept.version, file };

@@ -1,5 +1,5 @@
 // Opening a run, and making a new one.
-import { get, post, put, Refused, type Document, type Files, type Kept } from "./api";
+import { get, post, put, read_kept, Refused, type Document, type Files, type Kept } from "./api";
 import { read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import type { CatalogueMould, Fat } from "./plan";
@@ -45,7 +45,7 @@ export async function open_run(file: string): Promise<void> {
     return changed();
   }
   if (state.saving.is === "waiting") await save_now();
-  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`);
+  const kept = await read_kept(file);
   const run = JSON.parse(kept.text) as Document;
   take_saved(run);
   Object.assign(state, {
@@ -68,7 +68,7 @@ export async function open_run(file: string): Promise<void> {
 async function finished_copy(file: string, shipped: Document): Promise<string | undefined> {
   const net = left_in_net(file);
   if (!net?.copy || !state.files?.runs.some((one) => one.file === net.copy)) return undefined;
-  const kept = await get<Kept>(`/api/run?file=${encodeURIComponent(net.copy)}`);
+  const kept = await read_kept(net.copy);
   const typed = JSON.parse(net.text) as Document;
   if (JSON.stringify(typed) === JSON.stringify(shipped) || !is_copy_of(typed, JSON.parse(kept.text) as Document)) return undefined;
   drop_net(file);

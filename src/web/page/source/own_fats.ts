@@ -1,5 +1,5 @@
 // The fats a formula may name: the shipped ones, and those of her own file.
-import { get, type Document, type Json, type Kept } from "./api";
+import { read_kept, type Document, type Json } from "./api";
 import { value_at } from "./field";
 import type { Fat } from "./plan";
 import { changed, state, type Whose } from "./state";
@@ -41,7 +41,7 @@ async function read_file(name: string, formula: string): Promise<Fat[] | "none">
 
 async function read_document(file: string): Promise<Document | undefined> {
   try {
-    return JSON.parse((await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`)).text) as Document;
+    return JSON.parse((await read_kept(file)).text) as Document;
   } catch {
     return undefined;
   }

@@ -1,11 +1,11 @@
 // Perch: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
 import { html, nothing, type TemplateResult } from "lit";
-import { list_at, text_at } from "./asking";
 import { cut_button, cut_form, may_be_cut } from "./cut_form";
-import { called } from "./decoration";
-import { dust_form, powder_called } from "./dust_form";
-import { value_at } from "./field";
+import { called, decorations } from "./decoration";
+import { dust_form, dusts, powder_called } from "./dust_form";
+import { text_at, value_at } from "./field";
 import { figure } from "./figure";
+import { item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { both, duration, length, mass, trimmed } from "./numbers";
 import { add_buttons, decoration_form } from "./perch_form";
 import type { Cut, Perch, Plan } from "./plan";
@@ -13,7 +13,7 @@ import { side_view } from "./side_view";
 import { state } from "./state";
 import * as sums from "./sums";
 
-export const has_perch = (): boolean => list_at("/perch").length + list_at("/dust").length > 0;
+export const has_perch = (): boolean => rows_of(decorations).length + rows_of(dusts).length > 0;
 
 /** Where nothing is set on it and nothing cut, what could be. */
 export function unused_perch(): TemplateResult {
@@ -27,25 +27,26 @@ function planned<T extends { name: string }>(figures: T[] | undefined, all: unkn
 }
 
 export function perch_lane(plan: Plan): TemplateResult {
-  const known = list_at("/perch").flatMap((_, i) => {
+  const known = rows_of(decorations).flatMap((_, i) => {
     const one = figures_of(plan, i);
     return one ? [{ one, i }] : [];
   });
   return html`<div class="side">${known.map(({ one }) => cast_order(one))} ${side_view("perch", plan)}</div>
     <div class="weights">${known.map(({ one, i }) => weights(one, i))}
-      ${plan.dust?.length && list_at("/dust").length ? html`<h3>Weigh for dusting</h3>` : nothing} ${list_at("/dust").map((_, i) => dust_figure(plan, i))}</div>
+      ${plan.dust?.length && rows_of(dusts).length ? html`<h3>Weigh for dusting</h3>` : nothing} ${rows_of(dusts).map((_, i) => dust_figure(plan, i))}</div>
     ${perch_questions()}`;
 }
 
-const figures_of = (plan: Plan, i: number): Perch | undefined => planned(plan.perch, list_at("/perch"), text_at(`/perch/${i}/name`), i);
+const figures_of = (plan: Plan, i: number): Perch | undefined => planned(plan.perch, rows_of(decorations), text_at("run", `/perch/${i}/name`), i);
 
 /** All that is asked about decorations and powders. */
 export function perch_questions(): TemplateResult {
-  const section = (id: string, name: string, form: TemplateResult) =>
-    html`<section class="questions" aria-labelledby=${id}><h3 id=${id}>${name}</h3>${form}</section>`;
+  const section = (list: List, i: number, name: string, form: TemplateResult) =>
+    html`<section class="questions" id=${item_id(list, i)} aria-labelledby="${item_id(list, i)}-title">
+      <div class="part-head"><h3 id="${item_id(list, i)}-title">${name}</h3>${item_buttons(list, i, name)}</div>${form}</section>`;
   return html`<div class="all-questions">
-    ${list_at("/perch").map((_, i) => section(`perch-${i}`, called(i), decoration_form(i)))}
-    ${list_at("/dust").map((_, i) => section(`dust-${i}`, powder_called(i), dust_form(i)))}
+    ${rows_of(decorations).map((_, i) => section(decorations, i, called(i), decoration_form(i)))}
+    ${rows_of(dusts).map((_, i) => section(dusts, i, powder_called(i), dust_form(i)))}
     ${add_buttons()} ${cut_button()}</div>`;
 }
 
@@ -88,9 +89,9 @@ function fit(one: Perch): TemplateResult | typeof nothing {
 }
 
 function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
-  const one = planned(plan.dust, list_at("/dust"), text_at(`/dust/${i}/name`), i);
+  const one = planned(plan.dust, rows_of(dusts), text_at("run", `/dust/${i}/name`), i);
   if (!one) return nothing;
-  const says = (name: string) => text_at(`/dust/${i}/${name}`);
+  const says = (name: string) => text_at("run", `/dust/${i}/${name}`);
   const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
   const to_make: sums.Input = ["to make", String(plan.pieces.make)];
   const has_none = one.exposed_cm2 === 0 && !by_piece;

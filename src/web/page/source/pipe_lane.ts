@@ -1,9 +1,9 @@
 // Pipe: what each takes, the topping's weights, the recess, and what this bowl pipes now.
 import { html, nothing, svg, type TemplateResult } from "lit";
-import { part } from "./adding";
 import { edit } from "./editing";
-import { complaint_at, field, value_at } from "./field";
+import { complaint_at, field, text_at, value_at } from "./field";
 import { figure } from "./figure";
+import { part } from "./form_parts";
 import { both, duration, mass, trimmed, volume } from "./numbers";
 import type { Pipe, Plan } from "./plan";
 import { ingredients, weigh_title } from "./pour_lane";
@@ -73,12 +73,12 @@ function readings(pipe: Pipe): TemplateResult | typeof nothing {
 /** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
 function recess(): TemplateResult {
   const pointer = "/pipe/fills_headspace";
-  const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(String(value_at("run", pointer)))?.[1]?.replace(",", "."));
+  const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(text_at("run", pointer))?.[1]?.replace(",", "."));
   const complaint = complaint_at("run", pointer);
   return html`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
     <div class="choice pictures" role="group" aria-labelledby="recess">
       ${recess_shares.map(
-        (one) => html`<button type="button" aria-pressed=${one === share ? "true" : "false"} @click=${() => edit(pointer, `${one} %`)}>
+        (one) => html`<button type="button" aria-pressed=${one === share ? "true" : "false"} @click=${() => edit("run", pointer, `${one} %`)}>
           ${recess_picture(one)}<span>${{ 0: "Not at all, 0 %", 50: "Half, 50 %", 80: "Mostly, 80 %", 100: "Level, 100 %" }[one]}</span></button>`,
       )}
     </div>

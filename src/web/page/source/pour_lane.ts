@@ -1,9 +1,9 @@
 // Pour: the line, what each takes, the base's weights, the layers.
 import { html, nothing, type TemplateResult } from "lit";
-import { change, said_at } from "./adding";
 import { edit } from "./editing";
-import { choice, field } from "./field";
+import { field } from "./field";
 import { figure } from "./figure";
+import { change, choice, said_at } from "./form_parts";
 import { open_formula } from "./formula_opening";
 import { layers_form } from "./layer_form";
 import { both, decimals_of, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
@@ -23,7 +23,7 @@ function set_line(plan: Plan, below_mm: number): void {
   const below = Math.min(Math.max(0, Math.round(below_mm * 2) / 2), Math.floor(deep * 2) / 2 - 0.5);
   const value = line_key() === "depth" ? deep - below : below;
   state.typed = undefined;
-  edit(`/pour/line/${line_key()}`, `${trimmed(value, 2)} mm`);
+  edit("run", `/pour/line/${line_key()}`, `${trimmed(value, 2)} mm`);
 }
 
 /** What is typed now, ahead of the program's answer, so that a second tap counts. */
@@ -34,25 +34,26 @@ function line_now(plan: Plan): number {
   return line_key() === "depth" ? deep - typed : typed;
 }
 
+/** Until it is lifted; `moved` is told how far down it has gone, as a share of the drawing. */
+function follow_finger(down: PointerEvent, moved: (share: number) => void): void {
+  const knob = down.currentTarget as HTMLElement;
+  const drawing = knob.parentElement!.querySelector("svg")!.getBoundingClientRect();
+  knob.setPointerCapture(down.pointerId);
+  const move = (event: PointerEvent) => moved((event.clientY - down.clientY) / drawing.height);
+  const up = () => {
+    knob.removeEventListener("pointermove", move);
+    for (const end of ["pointerup", "pointercancel"]) knob.removeEventListener(end, up);
+  };
+  knob.addEventListener("pointermove", move);
+  for (const end of ["pointerup", "pointercancel"]) knob.addEventListener(end, up);
+}
+
 function handle(plan: Plan): TemplateResult | typeof nothing {
   if (!state.measured) return nothing;
   const deep = plan.pour.depth_mm + plan.pour.below_brim_mm;
   const below = line_now(plan);
   const { share, h } = share_of_height(plan, deep - below);
-  const drag = (down: PointerEvent) => {
-    const knob = down.currentTarget as HTMLElement;
-    const drawing = knob.parentElement!.querySelector("svg")!.getBoundingClientRect();
-    knob.setPointerCapture(down.pointerId);
-    const move = (event: PointerEvent) => set_line(plan, below + ((event.clientY - down.clientY) / drawing.height) * h);
-    const up = () => {
-      knob.removeEventListener("pointermove", move);
-      knob.removeEventListener("pointerup", up);
-      knob.removeEventListener("pointercancel", up);
-    };
-    knob.addEventListener("pointermove", move);
-    knob.addEventListener("pointerup", up);
-    knob.addEventListener("pointercancel", up);
-  };
+  const drag = (down: PointerEvent) => follow_finger(down, (share_of_drawing) => set_line(plan, below + share_of_drawing * h));
   const press = (event: KeyboardEvent) => {
     const by = { ArrowUp: -1, ArrowDown: 1, PageUp: -5, PageDown: 5 }[event.key];
     if (by === undefined) return;
@@ -67,7 +68,7 @@ function handle(plan: Plan): TemplateResult | typeof nothing {
     aria-valuetext="${both(length(state.units, below))} below the brim" @pointerdown=${drag} @keydown=${press}><span aria-hidden="true">↕</span></div>`;
 }
 
-export function headline(plan: Plan): TemplateResult {
+function headline(plan: Plan): TemplateResult {
   const { pour } = plan;
   const where = both(length(state.units, pour.below_brim_mm));
   const words = pour.below_brim_mm < 0.05 ? "Pour to the brim" : `Pour to ${where} below the brim`;
@@ -99,7 +100,7 @@ export function pour_lane(plan: Plan): TemplateResult {
 /** What can be said before there is a plan. */
 export function pour_questions(): TemplateResult {
   const kind = line_key();
-  return html`<div class="side">${line_kinds()} ${said_at("/pour/line")}
+  return html`<div class="side">${line_kinds()} ${said_at("run", "/pour/line")}
     ${field({ label: kind === "depth" ? "Deep" : "Below brim", at: `/pour/line/${kind}`, unit: "mm" })}</div>
     <div class="more">${layers_form()} ${warmth_form("pour")}</div>`;
 }
@@ -109,7 +110,7 @@ function line_kinds(plan?: Plan): TemplateResult {
   const take = (kind: "below_brim" | "depth") => {
     if (kind === line_key()) return;
     const known = plan && !state.is_old ? plan.pour[kind === "depth" ? "depth_mm" : "below_brim_mm"] : undefined;
-    change("pour line", "/pour/line", { [kind]: known === undefined ? "" : `${trimmed(known, 3)} mm` }, () => document.activeElement);
+    change("run", "pour line", "/pour/line", { [kind]: known === undefined ? "" : `${trimmed(known, 3)} mm` });
   };
   return choice("The pour line is measured", line_key(), [["below_brim", "From the brim"], ["depth", "From the floor"]], take);
 }

@@ -1,10 +1,10 @@
 // What a run may say besides: one pot of lye for both batters, bottles to use up, a draft of the label.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { add_button, change, id_at, item_buttons, list_at, part, said_at, take_from } from "./adding";
-import { edit } from "./editing";
-import { choice, field, value_at } from "./field";
+import { field, value_at, without } from "./field";
 import { figure } from "./figure";
+import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
+import { asked, folded, on_off, part, said_at } from "./form_parts";
 import { decimals_in, mass, trimmed } from "./numbers";
 import type { Plan } from "./plan";
 import { at } from "./pointer";
@@ -16,10 +16,7 @@ export function lye_pot_form(): TemplateResult | typeof nothing {
   const here = "/lye_pot";
   const is_on = value_at("run", `${here}/shared`) === true;
   if (!is_on && at(state.run, "/pipe") === undefined) return nothing;
-  const there = () => document.getElementById(id_at(here, "on"));
-  const turn = () => change(is_on ? "Each batter has its own lye" : "One pot of lye for both", here, is_on ? undefined : { shared: true }, there);
-  return html`<div class="choice"><button type="button" id=${id_at(here, "on")} aria-pressed=${is_on ? "true" : "false"} @click=${turn}>Make one lye pot for both</button></div>
-    ${said_at(here)}
+  return html`${on_off(here, "Make one lye pot for both", is_on, { shared: true })}
     ${is_on ? field({ label: "The empty pot weighs", at: `${here}/pot_tare`, unit: "g", optional: true, hint: "If you know it, you are told what the full pot is to weigh." }) : nothing}`;
 }
 
@@ -30,20 +27,21 @@ export function extras_questions(): TemplateResult {
 }
 
 export function bottles_form(plan?: Plan): TemplateResult {
-  const here = "/bottles";
-  const listed = list_at(here) as Document[];
-  return html`<details ?open=${listed.length > 0}><summary>Bottles of fragrance to use up</summary>
+  const list = { at: "/bottles" };
+  const there = rows_of(list) as Document[];
+  return folded({ name: "bottles", pointers: [list.at], summary: "Bottles of fragrance to use up", is_needed: there.length > 0, body: () => html`
     <p class="hint">A whole bottle is shared over the batters at one rate, never by halves.</p>
-    ${listed.map((bottle, i) => {
+    ${there.map((bottle, i) => {
+      const here = `${list.at}/${i}`;
       const name = String(bottle.name) || `bottle ${i + 1}`;
-      return html`<div class="part" id=${id_at(`${here}/${i}`, "item")} role="group" aria-label=${name}>
-        <div class="part-head"><p class="part-title">${name}</p>${item_buttons(here, i, name, false)}</div>
-        ${said_at(`${here}/${i}`)} ${said_at(`${here}/${i}/shared`)}
-        <div class="row">${field({ label: "Fragrance, as in the formulas", at: `${here}/${i}/name` })}
-          ${field({ label: "The bottle holds", at: `${here}/${i}/holds`, unit: "g", short: true })}</div>
+      return html`<div class="part" id=${item_id(list, i)} role="group" aria-label=${name}>
+        <div class="part-head"><p class="part-title">${name}</p>${item_buttons(list, i, name)}</div>
+        ${said_at("run", here)} ${said_at("run", `${here}/shared`)}
+        <div class="row">${field({ label: "Fragrance, as in the formulas", at: `${here}/name` })}
+          ${field({ label: "The bottle holds", at: `${here}/holds`, unit: "g", short: true })}</div>
         ${plan ? out_of_bottle(plan, i, name) : nothing}</div>`;
     })}
-    ${add_button(here, "Use up a bottle", { name: "", holds: "", shared: "by rate" }, "bottle")}</details>`;
+    ${add_button(list, "Use up a bottle", () => add_to(list, { name: "", holds: "", shared: "by rate" }, "bottle"))}` });
 }
 
 function out_of_bottle(plan: Plan, i: number, name: string): TemplateResult[] | typeof nothing {
@@ -66,44 +64,38 @@ export function label_form(): TemplateResult {
   return part({ at: here, name: "the label", title: "For the label", add: "Draft the label", blank: { market: "" }, body: label_questions });
 }
 
+type Way = "weighed" | "said";
+
 function label_questions(): TemplateResult {
   const market = value_at("run", "/label/market") as string;
-  const is_weighed = value_at("run", "/label/weighed") !== undefined;
-  return html`${choice("Where it is sold", market, [["EU", "In the EU"], ["US", "In the US"]], set_market)}
-    ${said_at("/label/market")}
-    ${choice("How much pieces differ", is_weighed ? "weighed" : "said", [["weighed", "I have weighed finished pieces"], ["said", "I say how much they differ"]], set_way)}
-    ${is_weighed
+  const way: Way = value_at("run", "/label/weighed") === undefined ? "said" : "weighed";
+  return html`${asked({ question: "Where it is sold", at: "/label", asked_at: "/label/market", chosen: market, answers: [["EU", "In the EU"], ["US", "In the US"]], puts: with_market })}
+    ${asked({ question: "How much pieces differ", at: "/label", is_told_elsewhere: true, chosen: way, answers: [["weighed", "I have weighed finished pieces"], ["said", "I say how much they differ"]], puts: with_way })}
+    ${way === "weighed"
       ? weighed_pieces()
       : html`<div class="row">${field({ label: "Heavier or lighter by", at: "/label/spread", optional: true, short: true, hint: "Such as 2 g or 3 %." })}
           ${field({ label: "Pour line higher or lower by", at: "/label/pour_line", unit: "mm", optional: true, short: true })}</div>`}
     ${field({ label: "Your labels already say", at: "/label/states", unit: "g", optional: true, hint: "It is held against the pieces." })}
-    ${market === "EU" || value_at("run", "/label/e_mark") !== undefined ? e_mark() : nothing}`;
+    ${market === "EU" || value_at("run", e_mark) !== undefined ? on_off(e_mark, "With the e mark", value_at("run", e_mark) === true, true) : nothing}`;
 }
+
+const e_mark = "/label/e_mark";
 
 /** The e mark belongs to the EU alone. */
-function set_market(to: string): void {
-  const { e_mark, ...label } = value_at("run", "/label") as Document;
-  const kept = to === "EU" && e_mark !== undefined ? { ...label, e_mark } : label;
-  change(`sold in the ${to}`, "/label", { ...kept, market: to }, () => document.activeElement);
+function with_market(to: string): Json {
+  return { ...without("run", "/label", to === "EU" ? [] : ["e_mark"]), market: to };
 }
 
-function set_way(to: "weighed" | "said"): void {
-  const { weighed, spread: _, pour_line: __, ...kept } = value_at("run", "/label") as Record<string, Json>;
-  if ((to === "weighed") === (weighed !== undefined)) return;
-  change("how much pieces differ", "/label", to === "weighed" ? { ...kept, weighed: ["", "", ""] } : kept, () => document.activeElement);
+function with_way(to: Way): Json {
+  const kept = without("run", "/label", ["weighed", "spread", "pour_line"]);
+  return to === "weighed" ? { ...kept, weighed: ["", "", ""] } : kept;
 }
 
 function weighed_pieces(): TemplateResult {
-  const here = "/label/weighed";
-  return html`${said_at(here)}<div class="trials">${list_at(here).map(
-      (_, i, all) => html`<div class="row" id=${id_at(`${here}/${i}`, "item")}>${field({ label: `Piece ${i + 1}`, at: `${here}/${i}`, unit: "g", short: true })}
-        ${all.length > 3 ? html`<button type="button" class="drop" id=${id_at(`${here}/${i}`, "drop")} aria-label="Leave out piece ${i + 1}" @click=${() => take_from(here, i, `piece ${i + 1}`)}>×</button>` : nothing}</div>`,
+  const list = { at: "/label/weighed", least: 3 };
+  return html`<div class="trials">${rows_of(list).map(
+      (_, i) => html`<div class="row" id=${item_id(list, i)}>${field({ label: `Piece ${i + 1}`, at: `${list.at}/${i}`, unit: "g", short: true })}
+        ${item_buttons(list, i, `piece ${i + 1}`)}</div>`,
     )}</div>
-    ${add_button(here, "One more piece", "", "piece")}`;
-}
-
-function e_mark(): TemplateResult {
-  const here = "/label/e_mark";
-  const is_on = value_at("run", here) === true;
-  return html`<div class="choice"><button type="button" aria-pressed=${is_on ? "true" : "false"} @click=${() => edit(here, is_on ? undefined : true)}>With the e mark</button></div>${said_at(here)}`;
+    ${add_button(list, "One more piece", () => add_to(list, "", "piece"))}`;
 }

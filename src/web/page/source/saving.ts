@@ -1,6 +1,6 @@
 // The file is the truth: it is written a moment after the last keystroke, and watched for others' changes.
 // Until it is written, what was typed also lies in this browser, should the tablet fall asleep.
-import { get, put, Refused, type Document, type Kept } from "./api";
+import { get, put, read_kept, Refused, type Document, type Kept } from "./api";
 import { page, read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import { named_from_here } from "./own_fats";
@@ -309,7 +309,7 @@ const half_written_ms = 300;
 async function see_change(file: string, version: string | null): Promise<void> {
   // Other programs may still be at it: what they leave is looked at, not what lies there in between.
   await new Promise((later) => window.setTimeout(later, half_written_ms));
-  const kept = version ? await get<Kept>(`/api/run?file=${encodeURIComponent(file)}`) : { file, version: "", text: "" };
+  const kept = version ? await read_kept(file) : { file, version: "", text: "" };
   if (kept.text === text_of(state.run)) {
     state.version = kept.version;
     return void watch();

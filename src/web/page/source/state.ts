@@ -10,6 +10,9 @@ export type Slot = "pour" | "pipe";
 export type Whose = Slot | "apart";
 export const everyone: Whose[] = ["pour", "pipe", "apart"];
 
+/** What can be edited: the run, or one of the formulas. */
+export type Of = "run" | Whose;
+
 export interface FormulaPaper {
   file: string;
   version: string;
@@ -91,6 +94,10 @@ export const state: State = {
 function remembered_units(): Units {
   const kept = localStorage.getItem("units");
   return kept === "metric" || kept === "us" ? kept : "both";
+}
+
+export function document_of(of: Of): Document | undefined {
+  return of === "run" ? state.run : state.formulas[of]?.document;
 }
 
 let draw: () => void = () => {};

@@ -1,12 +1,13 @@
 // What is stirred in beside fats, lye and water: additives and salts, liquids in place of water, fragrances, colours.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { change_formula, edit_formula } from "./editing";
-import { complaint_on, field, id_of, value_at } from "./field";
-import { acid_in_it, fat_answers, fat_in_it, held_fat, label_data, label_words } from "./contents";
-import { add_row, asked, drop_button, drop_row, folded, limit_units, listed, rate_field, rate_units, rows_at } from "./formula_field";
-import { with_value } from "./pointer";
+import { acid_in_it, fat_answers, fat_in_it, held_fat } from "./contents";
+import { complaint_on, field, value_at, without } from "./field";
+import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
+import { asked, folded, one_of } from "./form_parts";
+import { limit_units, rate_field, rate_units } from "./rates";
 import type { Whose } from "./state";
+import { supplier_form } from "./supplier_form";
 
 interface Kind {
   list: "additives" | "liquids" | "fragrances" | "colours";
@@ -25,13 +26,12 @@ const kinds: Kind[] = [
 
 export function stirred_in(of: Whose): TemplateResult[] {
   return kinds.map((kind) => {
-    const pointer = `/${kind.list}`;
-    const rows = rows_at(of, pointer) as Document[];
-    const complaint = complaint_on(of, pointer);
-    return html`<section class="part" aria-labelledby="${kind.list}-title"><h2 id="${kind.list}-title">${kind.title}</h2>
-      ${rows.length ? html`<ol class="formula-rows">${rows.map((row, i) => html`<li class="formula-row">${head(of, kind, row, i)} ${kind.row(of, `${pointer}/${i}`, row)}</li>`)}</ol>` : html`<p class="aside">${kind.aside}</p>`}
-      ${complaint ? html`<p class="complaint" id="${id_of(of, pointer)}-said">${complaint}</p>` : nothing}
-      <button type="button" id=${id_of(of, pointer)} aria-describedby=${complaint ? `${id_of(of, pointer)}-said` : nothing} @click=${() => add_row(of, pointer, blank(kind), "/name")}>${kind.add}</button>
+    const list = { of, at: `/${kind.list}` };
+    const rows = rows_of(list) as Document[];
+    const row = (one: Document, i: number) => html`<li class="formula-row" id=${item_id(list, i)}>${head(of, kind, list, one, i)} ${kind.row(of, `${list.at}/${i}`, one)}</li>`;
+    return html`<section class="card" aria-labelledby="${kind.list}-title"><h2 id="${kind.list}-title">${kind.title}</h2>
+      ${rows.length ? html`<ol class="formula-rows">${rows.map(row)}</ol>` : html`<p class="aside">${kind.aside}</p>`}
+      ${add_button(list, kind.add, () => add_to(list, blank(kind), kind.add.replace("Add ", "")))}
     </section>`;
   });
 }
@@ -41,20 +41,21 @@ function blank(kind: Kind): Json {
   return kind.list === "liquids" ? { name: "", goes_into: "", composition: "" } : { name: "", rate: "" };
 }
 
-function head(of: Whose, kind: Kind, row: Document, i: number): TemplateResult {
+function head(of: Whose, kind: Kind, list: List, row: Document, i: number): TemplateResult {
   const at = `/${kind.list}/${i}`;
   const complaint = complaint_on(of, at);
   const name = String(row.name || `number ${i + 1} of the ${kind.list}`);
   return html`${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
     <div class="row named">${field({ label: "Name", of, at: `${at}/name` })}
       ${kind.list === "liquids" ? nothing : rate_field(of, `${at}/rate`, "How much", rate_units)}
-      ${drop_button(`Leave out ${name}`, () => drop_row(of, `/${kind.list}`, i))}</div>`;
+      ${item_buttons(list, i, name)}</div>`;
 }
 
 function goes_into(of: Whose, at: string, places: [string, string][], is_needed: boolean): TemplateResult {
   const pointer = `${at}/goes_into`;
   const now = value_at(of, pointer) as string | undefined;
-  return asked(of, pointer, "Goes into", now, places, (to) => edit_formula(of, pointer, to), is_needed || now ? undefined : "The batter, unless you name another place.");
+  const hint = is_needed || now ? undefined : "The batter, unless you name another place.";
+  return asked({ of, question: "Goes into", at: pointer, chosen: now, answers: places, puts: (to) => to, hint });
 }
 
 const any_place: [string, string][] = [["lye", "The lye"], ["fats", "The fats"], ["batter", "The batter"]];
@@ -62,22 +63,20 @@ const any_place: [string, string][] = [["lye", "The lye"], ["fats", "The fats"],
 function densities(of: Whose, at: string, row: Document): TemplateResult {
   const words = (value: Json | undefined, before: string, after: string) => (value ? `${before}${String(value)}${after}` : "");
   const said = [words(row.bulk_density, "", " in the spoon"), words(row.density, "", " in the batter"), words(row.limit, "at most ", "")].filter(Boolean).join(", ");
-  return folded(of, `${at} densities`, ["bulk_density", "density", "limit"].map((one) => `${at}/${one}`), `Densities and limit${said && `: ${said}`}`, () => html`
+  const pointers = ["bulk_density", "density", "limit"].map((one) => `${at}/${one}`);
+  return folded({ of, name: `${at} densities`, pointers, summary: `Densities and limit${said && `: ${said}`}`, body: () => html`
     <div class="row">${field({ label: "Density in the spoon", of, at: `${at}/bulk_density`, unit: "g/ml", optional: true, hint: "A level cup weighed, by the cup's volume. Needed for spoons." })}
     ${field({ label: "Density of itself", of, at: `${at}/density`, unit: "g/ml", optional: true, hint: "Once it is in the batter. Left out, water's is taken, and that is said." })}</div>
-    ${rate_field(of, `${at}/limit`, "The most that the supplier's document allows", limit_units, true)}`);
+    ${rate_field(of, `${at}/limit`, "The most that the supplier's document allows", limit_units, true)}` });
 }
 
 function holds(of: Whose, at: string, row: Document, has_acid: boolean): TemplateResult {
   const words = (value: Json | undefined, what: string) => (value === undefined ? "" : value === "none" ? `no ${what}` : what);
   const said = [words(row.contains_fat, "fat"), has_acid ? words(row.acid, "acid") : ""].filter(Boolean).join(", ");
-  return folded(of, `${at} holds`, [`${at}/contains_fat`, `${at}/acid`], `${has_acid ? "Fat or acid" : "Fat"} in it${said && `: ${said}`}`, () => html`${fat_in_it(of, at)} ${has_acid ? acid_in_it(of, at) : nothing}`);
+  return folded({ of, name: `${at} holds`, pointers: [`${at}/contains_fat`, `${at}/acid`], summary: `${has_acid ? "Fat or acid" : "Fat"} in it${said && `: ${said}`}`, body: () => html`${fat_in_it(of, at)} ${has_acid ? acid_in_it(of, at) : nothing}` });
 }
 
-function label(of: Whose, at: string, row: Document): TemplateResult {
-  const said = label_words(row);
-  return folded(of, `${at} label`, ["inci", "allergens", "document"].map((one) => `${at}/${one}`), `For the label${said && `: ${said}`}`, () => label_data(of, at));
-}
+const label = (of: Whose, at: string, row: Document): TemplateResult => supplier_form(of, at, String(row.name || "it"));
 
 function additive(of: Whose, at: string, row: Document): TemplateResult {
   return html`${goes_into(of, at, any_place, true)}
@@ -85,7 +84,7 @@ function additive(of: Whose, at: string, row: Document): TemplateResult {
 }
 
 function place_folded(of: Whose, at: string, row: Document): TemplateResult {
-  return folded(of, `${at} place`, [`${at}/goes_into`], `Goes into the ${String(row.goes_into ?? "batter")}`, () => goes_into(of, at, any_place, false));
+  return folded({ of, name: `${at} place`, pointers: [`${at}/goes_into`], summary: `Goes into the ${String(row.goes_into ?? "batter")}`, body: () => goes_into(of, at, any_place, false) });
 }
 
 function fragrance(of: Whose, at: string, row: Document): TemplateResult {
@@ -103,17 +102,16 @@ function dispersed(of: Whose, row: string): TemplateResult {
   const at = `${row}/dispersed_in`;
   const has = value_at(of, at) !== undefined;
   const from = value_at(of, `${at}/from`) as "formula" | "extra" | undefined;
-  const take = (to: "dry" | "oil") => (to === "oil") !== has && edit_formula(of, at, to === "oil" ? { fat: "", oil_per_colour: "" } : undefined);
-  const take_from = (to: "formula" | "extra") => edit_formula(of, `${at}/from`, to);
-  return html`${asked(of, at, "Stirred into oil first", has ? "oil" : "dry", [["dry", "No"], ["oil", "Yes"]], take)}
+  const puts = (to: "dry" | "oil") => (to === "oil" ? { fat: "", oil_per_colour: "" } : undefined);
+  return html`${asked({ of, question: "Stirred into oil first", at, chosen: has ? "oil" : "dry", answers: [["dry", "No"], ["oil", "Yes"]], puts })}
     ${has
-      ? html`<div class="row">${listed(of, `${at}/fat`, "Which oil", fat_answers(of))} ${field({ label: "g of oil for 1 g of colour", of, at: `${at}/oil_per_colour`, number: true, short: true })}</div>
-        ${asked(of, `${at}/from`, "That oil is", from, oil_from, take_from, from ? undefined : "Taken out of the formula's own, unless you say so.")}`
+      ? html`<div class="row">${one_of({ label: "Which oil", of, at: `${at}/fat`, answers: fat_answers(of), unsaid: "choose ..." })} ${field({ label: "g of oil for 1 g of colour", of, at: `${at}/oil_per_colour`, number: true, short: true })}</div>
+        ${asked({ of, question: "That oil is", at: `${at}/from`, chosen: from, answers: oil_from, puts: (to) => to, hint: from ? undefined : "Taken out of the formula's own, unless you say so." })}`
       : nothing}`;
 }
 
 /** As the program knows them; it refuses any other. */
-export const compositions = [
+const compositions = [
   "coconut milk, canned",
   "goat milk",
   "cow's milk, whole",
@@ -127,30 +125,31 @@ export const compositions = [
 ];
 
 function liquid(of: Whose, at: string, row: Document): TemplateResult {
+  const fold = (name: string, summary: string, body: () => unknown) => folded({ of, name: `${at}/${name}`, pointers: [`${at}/${name}`], summary, body });
   return html`${how_much(of, at, row)}
     ${goes_into(of, at, [["lye", "The lye"], ["batter", "The batter"]], true)}
     ${composition(of, at)}
     <div class="folds">
-      ${folded(of, `${at} ice`, [`${at}/frozen`], row.frozen === true ? "Goes in as ice" : "Goes in as ice: no", () => frozen(of, `${at}/frozen`))}
-      ${folded(of, `${at} acid`, [`${at}/acid`], `Acid in it${row.acid === undefined ? "" : row.acid === "none" ? ": none" : ": some"}`, () => acid_in_it(of, at))}
-      ${folded(of, `${at} density`, [`${at}/density`], `Density${row.density ? `: ${String(row.density)}` : ""}`, () => field({ label: "Density", of, at: `${at}/density`, unit: "g/ml", optional: true, hint: "Left out, it is worked out from what is in it." }))}
+      ${fold("frozen", row.frozen === true ? "Goes in as ice" : "Goes in as ice: no", () => frozen(of, `${at}/frozen`))}
+      ${fold("acid", `Acid in it${row.acid === undefined ? "" : row.acid === "none" ? ": none" : ": some"}`, () => acid_in_it(of, at))}
+      ${fold("density", `Density${row.density ? `: ${String(row.density)}` : ""}`, () => field({ label: "Density", of, at: `${at}/density`, unit: "g/ml", optional: true, hint: "Left out, it is worked out from what is in it." }))}
       ${label(of, at, row)}
     </div>`;
 }
 
 function frozen(of: Whose, at: string): TemplateResult {
   const now = value_at(of, at) === true ? "ice" : "liquid";
-  const take = (to: "ice" | "liquid") => edit_formula(of, at, to === "ice" ? true : undefined);
-  return asked(of, at, "Goes in as ice, which keeps the lye cooler", now, [["liquid", "No"], ["ice", "Yes"]], take);
+  const puts = (to: "ice" | "liquid") => (to === "ice" ? true : undefined);
+  return asked({ of, question: "Goes in as ice, which keeps the lye cooler", at, chosen: now, answers: [["liquid", "No"], ["ice", "Yes"]], puts });
 }
 
 type Amount = "replaces" | "rate";
 
 function how_much(of: Whose, at: string, row: Document): TemplateResult {
   const now: Amount | undefined = row.replaces !== undefined ? "replaces" : row.rate !== undefined ? "rate" : undefined;
-  const take = (to: Amount) => to !== now && change_formula(of, (formula) => with_value(with_value(formula, `${at}/${to === "rate" ? "replaces" : "rate"}`, undefined), `${at}/${to}`, ""));
+  const puts = (to: Amount): Json => ({ ...without(of, at, ["replaces", "rate"]), [to]: "" });
   // The program asks for "replaces" where neither is said.
-  return html`${asked(of, now ? `${at}/amount` : `${at}/replaces`, "How much", now, amounts, take)}
+  return html`${asked({ of, question: "How much", at, asked_at: `${at}/replaces`, is_told_elsewhere: now !== undefined, chosen: now, answers: amounts, puts })}
     ${now === "replaces" ? html`<div class="row">${field({ label: "Of the formula's water", of, at: `${at}/replaces`, unit: "% of water", hint: "Its own water stands in for that share." })}</div>` : nothing}
     ${now === "rate" ? rate_field(of, `${at}/rate`, "Rate", rate_units) : nothing}`;
 }
@@ -162,12 +161,11 @@ function composition(of: Whose, row: string): TemplateResult {
   const is_label = typeof value_at(of, at) === "object";
   const from_label: Document = { water: "", sugar: "", salt: "", source: "" };
   const share = (label: string, name: string) => field({ label, of, at: `${at}/${name}`, unit: "%", short: true });
-  const take = (to: "shipped" | "label") => (to === "label") !== is_label && edit_formula(of, at, to === "label" ? from_label : "");
-  const answers: ["shipped" | "label", string][] = [["shipped", "Shipped figures"], ["label", "The label's figures"]];
-  return html`${asked(of, is_label ? at : `${row}/contents`, "What 100 g of it holds", is_label ? "label" : "shipped", answers, take)}
+  const puts = (to: "shipped" | "label") => (to === "label" ? from_label : "");
+  return html`${asked({ of, question: "What 100 g of it holds", at, is_told_elsewhere: !is_label, chosen: is_label ? "label" : "shipped", answers: [["shipped", "Shipped figures"], ["label", "The label's figures"]], puts })}
     ${is_label
       ? html`<div class="row">${share("Water", "water")} ${share("Sugar", "sugar")} ${share("Salt", "salt")}</div>
         ${held_fat(of, `${at}/fat`, [["none", "None"], ["some", "Holds fat"]], [["milk_fat", "Milk fat"], ...fat_answers(of)])}
         <div class="row">${field({ label: "Where the figures are from", of, at: `${at}/source`, hint: "Such as: the tin's label." })}</div>`
-      : html`<div class="row">${listed(of, at, "Shipped figures of", compositions.map((one) => [one, one]))}</div>`}`;
+      : html`<div class="row">${one_of({ label: "Shipped figures of", of, at, answers: compositions.map((one) => [one, one]), unsaid: "choose ..." })}</div>`}`;
 }

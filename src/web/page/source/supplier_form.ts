@@ -1,35 +1,51 @@
 // What the label needs to know of a material: its INCI name or make-up, its allergens, and who says so.
-import { html, type TemplateResult } from "lit";
-import { add_button, change, id_at, item_buttons, list_at, said_at } from "./adding";
-import { field, id_of, value_at } from "./field";
+import { html, nothing, type TemplateResult } from "lit";
+import type { Document, Json } from "./api";
+import { field, list_at, value_at } from "./field";
+import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
+import { asked, folded } from "./form_parts";
+import type { Of } from "./state";
 
-/** For a material of the run at this pointer. */
-export function supplier_form(here: string, name: string): TemplateResult {
-  return html`<details><summary>For the label</summary>
-    ${inci(`${here}/inci`, name)}
-    ${shares(`${here}/allergens`, `Allergen of ${name}`, "Add an allergen")}
-    ${field({ label: "Supplier's document, with its date", at: `${here}/document`, optional: true })}</details>`;
+/** For whatever is weighed in, dusted on or melted, at this place of the run or of a formula. */
+export function supplier_form(of: Of, here: string, name: string): TemplateResult {
+  const said = said_of(of, here);
+  return folded({
+    of,
+    name: `${here} label`,
+    pointers: ["inci", "allergens", "document"].map((one) => `${here}/${one}`),
+    summary: `For the label${said && `: ${said}`}`,
+    body: () => html`${inci(of, `${here}/inci`, name)}
+      <h4>Fragrance allergens in it</h4>
+      ${shares(of, `${here}/allergens`, "Allergen", "Add an allergen")}
+      ${field({ label: "Supplier's document, with its date", of, at: `${here}/document`, optional: true })}`,
+  });
 }
 
-function inci(here: string, name: string): TemplateResult {
-  const said = value_at("run", here);
-  const of_one = () => document.getElementById(id_of("run", here));
-  if (!Array.isArray(said)) {
-    const mix = () => change("a mixture", here, [{ name: typeof said === "string" ? said : "", share: "" }], () => document.getElementById(id_of("run", `${here}/0/name`)));
-    return html`${field({ label: "INCI name", at: here, optional: true })}
-      <button type="button" @click=${mix}>It is a mixture</button>`;
-  }
-  return html`<p class="hint">All that is in it, water too, until it adds to 100 %.</p>
-    ${said_at(here)} ${shares(here, `INCI name in ${name}`, "Add what is in it")}
-    <button type="button" @click=${() => change("one INCI name", here, undefined, of_one)}>It has one INCI name</button>`;
+function said_of(of: Of, here: string): string {
+  const allergens = list_at(of, `${here}/allergens`).length;
+  return [value_at(of, `${here}/inci`) === undefined ? "" : "INCI said", allergens ? `${allergens} ${allergens === 1 ? "allergen" : "allergens"}` : ""].filter(Boolean).join(", ");
 }
 
-function shares(here: string, label: string, add: string): TemplateResult {
-  return html`${list_at(here).map(
-      (_, i) => html`<div class="row" id=${id_at(`${here}/${i}`, "item")}>
-        ${field({ label: `${label}, ${i + 1}`, at: `${here}/${i}/name` })}
-        ${field({ label: `Its share, ${i + 1}`, at: `${here}/${i}/share`, unit: "%", short: true })}
-        ${item_buttons(here, i, `${label}, ${i + 1}`, false)}</div>`,
+type Naming = "unsaid" | "one" | "many";
+const blank_share = { name: "", share: "" };
+const starts: Record<Naming, Json | undefined> = { unsaid: undefined, one: "", many: [blank_share] };
+
+function inci(of: Of, here: string, name: string): TemplateResult {
+  const said = value_at(of, here);
+  const chosen: Naming = said === undefined ? "unsaid" : Array.isArray(said) ? "many" : "one";
+  /** The one name is the first of several. */
+  const puts = (to: Naming) => (to === "many" && said ? [{ ...blank_share, name: said }] : starts[to]);
+  return html`${asked({ of, question: `INCI of ${name}`, at: here, is_told_elsewhere: chosen !== "unsaid", chosen, answers: [["unsaid", "Not said"], ["one", "One name"], ["many", "A composition"]], puts })}
+    ${chosen === "one" ? field({ label: "INCI name", of, at: here }) : nothing}
+    ${chosen === "many" ? html`<p class="hint">All that is in it, water too, until it adds to 100 %.</p>${shares(of, here, "INCI name", "One more INCI name")}` : nothing}`;
+}
+
+function shares(of: Of, at: string, label: string, add: string): TemplateResult {
+  const list = { of, at };
+  return html`${(rows_of(list) as Document[]).map(
+      (one, i) => html`<div class="row named" id=${item_id(list, i)}>
+        ${field({ label: `${label} ${i + 1}`, of, at: `${at}/${i}/name` })} ${field({ label: `Share ${i + 1}`, of, at: `${at}/${i}/share`, unit: "%", short: true })}
+        ${item_buttons(list, i, String(one.name || `${label} ${i + 1}`))}</div>`,
     )}
-    ${add_button(here, add, { name: "", share: "" }, label)}`;
+    ${add_button(list, add, () => add_to(list, blank_share, label))}`;
 }

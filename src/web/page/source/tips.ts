@@ -1,5 +1,5 @@
 // The tips one may choose: those that ship, and those of the maker's own file.
-import { get, post, Refused, type Kept } from "./api";
+import { post, read_kept, Refused } from "./api";
 import { beside_run } from "./editing";
 import { changed, state } from "./state";
 
@@ -30,7 +30,7 @@ export function tips_of(name: string): Tip[] {
   const known = of_file.get(file);
   if (known || !name || state.typed) return known ?? [];
   of_file.set(file, []);
-  void get<Kept>(`/api/run?file=${encodeURIComponent(file)}`).then(({ text }) => {
+  void read_kept(file).then(({ text }) => {
     const { tips } = JSON.parse(text) as { tips?: Tip[] };
     of_file.set(file, (Array.isArray(tips) ? tips : []).map(({ name }) => ({ name: String(name) })));
     changed();

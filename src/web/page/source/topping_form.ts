@@ -1,11 +1,12 @@
 // What a run says of its topping: its size by one way or several, its whip, and what holds and paces it.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { add_button, change, id_at, list_at, part, said_at, take_from } from "./adding";
 import { bead_form, blank_beads } from "./bead_form";
-import { edit_run, undo } from "./editing";
-import { choice, field, value_at } from "./field";
+import { undo } from "./editing";
+import { field, value_at } from "./field";
 import { figure } from "./figure";
+import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
+import { asked, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
 import { trimmed, volume } from "./numbers";
 import type { Pipe } from "./plan";
 import { at, with_value } from "./pointer";
@@ -18,22 +19,18 @@ const blank_cup: Json = { holds: "", net: "" };
 /** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
 export function add_topping(): void {
   const formula = at(state.run, "/pour/formula") ?? "";
-  edit_run("Topping added", (run) =>
-    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", { bag: "", bowl_and_whisk: "" }),
-  );
-  requestAnimationFrame(() => document.getElementById("lane-pipe")?.scrollIntoView({ block: "nearest" }));
+  const topped = (run: Document) =>
+    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", { bag: "", bowl_and_whisk: "" });
+  change_whole("run", "Topping added", topped, to_id("lane-pipe"));
 }
 
 /** With its losses, and with the pot that both batters had their lye from. */
-export function without_topping(run: Document): Document {
+function without_topping(run: Document): Document {
   return ["/pipe", "/losses/pipe", "/lye_pot"].reduce((left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)), run);
 }
 
-export function take_topping_away(): void {
-  state.typed = undefined;
-  state.said = "Topping taken away";
-  edit_run("Topping taken away", without_topping);
-  requestAnimationFrame(() => document.getElementById("topping-back")?.focus());
+function take_topping_away(): void {
+  change_whole("run", "Topping taken away", without_topping, to_id("topping-back"));
 }
 
 /** Just taken away, it is one tap to have it again. */
@@ -51,7 +48,7 @@ export function topping_rest(): TemplateResult {
 
 export function size_form(pipe?: Pipe): TemplateResult {
   return html`<h3>How large is the topping?</h3>
-    ${said_at("/pipe")}
+    ${said_at("run", "/pipe")}
     <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
     <div class="items">${part({ at: "/pipe/trials", name: "the trials", title: "Trials piped on paper", add: "Weigh trials piped on paper", blank: { weighed: [""], weigh_cup: blank_cup }, body: trials })}
     ${part({ at: "/pipe/envelope", name: "the outline", title: "Its outline", add: "Measure its outline", blank: { form: "", diameter: "", height: "", solidity: "" }, body: outline })}</div>
@@ -60,23 +57,21 @@ export function size_form(pipe?: Pipe): TemplateResult {
 }
 
 function trials(): TemplateResult {
-  const weighed = "/pipe/trials/weighed";
-  return html`${said_at(weighed)}
-    <div class="trials">${list_at(weighed).map(
-      (_, i, all) => html`<div class="row" id=${id_at(`${weighed}/${i}`, "item")}>${field({ label: `Trial ${i + 1}`, at: `${weighed}/${i}`, unit: "g", short: true })}
-        ${all.length > 1 ? html`<button type="button" class="drop" id=${id_at(`${weighed}/${i}`, "drop")} aria-label="Leave out trial ${i + 1}" @click=${() => take_from(weighed, i, `trial ${i + 1}`)}>×</button>` : nothing}</div>`,
+  const weighed = { at: "/pipe/trials/weighed", least: 1 };
+  return html`<div class="trials">${rows_of(weighed).map(
+      (_, i) => html`<div class="row" id=${item_id(weighed, i)}>${field({ label: `Trial ${i + 1}`, at: `${weighed.at}/${i}`, unit: "g", short: true })}
+        ${item_buttons(weighed, i, `trial ${i + 1}`)}</div>`,
     )}</div>
-    ${add_button(weighed, "One more trial", "", "trial")}
+    ${add_button(weighed, "One more trial", () => add_to(weighed, "", "trial"))}
     <div class="row">${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
       ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}</div>
-    ${said_at("/pipe/trials/weigh_cup")}`;
+    ${said_at("run", "/pipe/trials/weigh_cup")}`;
 }
 
 function outline(): TemplateResult {
   const here = "/pipe/envelope";
-  const form = value_at("run", `${here}/form`) as string;
-  return html`${choice("Form of the outline", form, [["cone", "Cone"], ["dome", "Dome"]], (to) => change(`a ${to}`, `${here}/form`, to, () => document.activeElement))}
-    ${said_at(`${here}/form`)}
+  const chosen = value_at("run", `${here}/form`) as string;
+  return html`${asked({ question: "Form of the outline", at: `${here}/form`, chosen, answers: [["cone", "Cone"], ["dome", "Dome"]], puts: (to) => to })}
     <div class="row">${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
       ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
       ${field({ label: "Solid share", at: `${here}/solidity`, unit: "%", short: true, hint: "Topping, not air between its ridges." })}</div>`;
@@ -106,7 +101,7 @@ function hand(pipe: Pipe): TemplateResult | typeof nothing {
   const at_hand = "/pipe/beads/tip/hand";
   const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
   const can_keep = is_own && at(state.run, `${at_hand}/factor`) !== found.factor;
-  const keep = () => change("hand's factor kept", at_hand, { factor: found.factor, trials: found.trials }, () => document.activeElement);
+  const keep = () => change("run", "hand's factor kept", at_hand, { factor: found.factor, trials: found.trials });
   return html`<p>Your hand lays down ${times} times the computed beads (${found.trials} ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand factor${is_own ? "" : ", in your file of tips or by measuring the tip as your own"}.</p>
     ${can_keep ? html`<button type="button" @click=${keep}>Keep ${times} for my tip</button>` : nothing}`;
 }
@@ -115,7 +110,7 @@ export function whip_form(pipe?: Pipe): TemplateResult {
   return html`<h3>The whip planned for</h3>
     <div class="row">${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
       ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}</div>
-    ${said_at("/pipe/whip")}
+    ${said_at("run", "/pipe/whip")}
     ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined })}`;
 }
 
@@ -128,7 +123,8 @@ export function losses_form(): TemplateResult {
 
 function vessels(): TemplateResult {
   const short = (label: string, pointer: string, unit: string, optional = false) => field({ label, at: pointer, unit, optional, short: true });
-  return html`<details><summary>Bowl, pace, lye by the spoon</summary>
+  const pointers = ["/pipe/bowl", "/pipe/pace", "/pipe/lye_spoon"];
+  return folded({ name: "vessels", pointers, summary: "Bowl, pace, lye by the spoon", body: () => html`
     <div class="items">${part({
       at: "/pipe/bowl", name: "the bowl", title: "The bowl", add: "Say what the bowl holds", blank: { holds: "" },
       body: () => html`<div class="row">${short("Bowl holds", "/pipe/bowl/holds", "l")} ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_catches", "ml", true)}</div>`,
@@ -140,5 +136,5 @@ function vessels(): TemplateResult {
     ${part({
       at: "/pipe/lye_spoon", name: "the lye spoon", title: "Lye by the spoon", add: "Lye is whipped in by the spoon", blank: { holds: "", each: "" },
       body: () => html`<div class="row">${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")} ${short("From one spoonful to the next", "/pipe/lye_spoon/each", "s")}</div>`,
-    })}</div></details>`;
+    })}</div>` });
 }

@@ -1,36 +1,31 @@
 // Where a decoration goes: pressed into the top, or buried in the pour where the program or the maker finds places.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
-import { asked, complaint_just_at, focus_soon, list_at, part } from "./asking";
-import { called, count_key, is_cut, way_of, without } from "./decoration";
-import { edit, edit_run } from "./editing";
-import { field, id_of, value_at } from "./field";
+import { called, count_key, is_cut, way_of } from "./decoration";
+import { field, value_at, without } from "./field";
+import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
+import { asked, folded, said_at } from "./form_parts";
 import { with_value } from "./pointer";
-import { state } from "./state";
 
 type Where = "by number" | "on_top" | "buried";
+
+const blank_where: Record<Where, Document> = {
+  "by number": {},
+  on_top: { on_top: { sinks: "" } },
+  buried: { buried: { cover: "" } },
+};
 
 function where_of(here: string): Where {
   return (["on_top", "buried"] as const).find((key) => value_at("run", `${here}/${key}`) !== undefined) ?? "by number";
 }
 
-function take_where(here: string, where: Where): void {
-  if (where === where_of(here)) return;
-  const blank: Record<Where, Document> = {
-    "by number": {},
-    on_top: { on_top: { sinks: "" } },
-    buried: { buried: { cover: "" } },
-  };
-  const old = without(value_at("run", here) as Document, ["on_top", "buried"]);
-  edit_run("where it goes", (run) => with_value(run, here, { ...old, ...blank[where] }));
-}
-
 export function where_it_goes(here: string, i: number): TemplateResult {
   const where = where_of(here);
+  const puts = (to: Where) => ({ ...without("run", here, ["on_top", "buried"]), ...blank_where[to] });
   if (way_of(here) === "drizzle") return html`<p class="aside">A drizzle lies on the surface it covers.</p>`;
-  return part(`${here} where`, "Where it goes", [`${here}/on_top`, `${here}/buried`], html`
-    ${asked("Where does it go?", undefined, where, [["on_top", "On top, pressed in"], ["buried", "Buried in the pour"], ["by number", "Only counted"]], (to) => take_where(here, to))}
-    ${where === "on_top" ? on_top(`${here}/on_top`) : where === "buried" ? buried(here, i) : html`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`}`);
+  return folded({ name: `${here} where`, pointers: [`${here}/on_top`, `${here}/buried`], summary: "Where it goes", body: () => html`
+    ${asked({ question: "Where does it go?", at: here, is_told_elsewhere: true, chosen: where, answers: [["on_top", "On top, pressed in"], ["buried", "Buried in the pour"], ["by number", "Only counted"]], puts })}
+    ${where === "on_top" ? on_top(`${here}/on_top`) : where === "buried" ? buried(here, i) : html`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`}` });
 }
 
 function on_top(here: string): TemplateResult {
@@ -40,79 +35,68 @@ function on_top(here: string): TemplateResult {
     ${turn(here, "It is turned")}`;
 }
 
-function turn(here: string, title: string): TemplateResult {
-  return part(`${here} turn`, title, [`${here}/turn`], html`<div class="row">${["x", "y", "z"].map((axis) =>
-      field({ label: `About ${axis}`, at: `${here}/turn/${axis}`, unit: "deg", optional: true, short: true }),
-    )}</div><p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>`);
+function turn(here: string, summary: string): TemplateResult {
+  const about = (axis: string) => field({ label: `About ${axis}`, at: `${here}/turn/${axis}`, unit: "deg", optional: true, short: true });
+  return folded({ name: `${here} turn`, pointers: [`${here}/turn`], summary, body: () => html`
+    <div class="row">${["x", "y", "z"].map(about)}</div>
+    <p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>` });
 }
 
 type Find = "level" | "layered" | "free" | "said";
+type Set = "before the pour" | "pressed in after";
+
+const find_answers: [Find, string][] = [
+  ["level", "Find places: upright, at one height"],
+  ["layered", "Find places: upright, in several levels"],
+  ["free", "Find places: turned any way"],
+  ["said", "I say where"],
+];
 
 function buried(here: string, i: number): TemplateResult {
   const inside = `${here}/buried`;
-  type Set = "before the pour" | "pressed in after";
   const find = value_at("run", `${inside}/places`) !== undefined ? "said" : (value_at("run", `${inside}/find`) as Find | undefined);
-  const answers: [Find, string][] = [
-    ["level", "Find places: upright, at one height"],
-    ["layered", "Find places: upright, in several levels"],
-    ["free", "Find places: turned any way"],
-    ["said", "I say where"],
-  ];
-  const complaint = complaint_just_at(inside);
-  return html`
-    ${complaint ? html`<p class="complaint" id=${id_of("run", inside)} tabindex="-1">${complaint}</p>` : nothing}
+  const set = value_at("run", `${inside}/set`) as Set | undefined;
+  return html`${said_at("run", inside)}
     ${field({ label: "Cover wanted all round", at: `${inside}/cover`, unit: "mm", hint: "Batter between it and wall, floor, pour line and the next one." })}
-    ${asked("When is it set in?", `${inside}/set`, value_at("run", `${inside}/set`) as Set | undefined, [["before the pour", "Before the pour"], ["pressed in after", "Pressed in after"]], (to) => edit(`${inside}/set`, to))}
-    ${asked("Where in the pour?", `${inside}/find`, find, answers, (to) => take_find(here, to))}
+    ${asked({ question: "When is it set in?", at: `${inside}/set`, chosen: set, answers: [["before the pour", "Before the pour"], ["pressed in after", "Pressed in after"]], puts: (to) => to })}
+    ${asked({ question: "Where in the pour?", at: here, asked_at: `${inside}/find`, chosen: find, answers: find_answers, puts: (to) => with_find(here, to) })}
     ${find === "said" ? places(here, i) : nothing}`;
 }
 
-const blank_place = (): Document => ({ x: "", y: "", height: "" });
+const blank_place: Document = { x: "", y: "", height: "" };
 
-/** As many blank places as were wanted so far, one at least. */
-function take_find(here: string, find: Find): void {
-  const inside = value_at("run", `${here}/buried`) as Document;
-  const rest = without(inside, ["find", "places"]);
-  if (find !== "said") return edit(`${here}/buried`, { ...rest, find });
-  if (inside.places !== undefined) return;
+/** Said by hand, there are as many blank places as were wanted so far, one at least. */
+function with_find(here: string, find: Find): Json {
+  const rest = without("run", `${here}/buried`, ["find", "places"]);
+  if (find !== "said") return { ...(value_at("run", here) as Document), buried: { ...rest, find } };
   const wanted = Number(value_at("run", `${here}/${count_key(here)}`));
-  const places = Array.from({ length: wanted >= 1 && wanted <= 50 ? wanted : 1 }, blank_place);
-  edit_run("places", (run) => counted(with_value(run, `${here}/buried`, { ...rest, places }), here, places.length));
+  const all = Array.from({ length: wanted >= 1 && wanted <= 50 ? wanted : 1 }, () => blank_place);
+  return { ...without("run", here, ["per_piece", "per_cast"]), [key_of_places(here)]: all.length, buried: { ...rest, places: all } };
 }
+
+const key_of_places = (here: string): string => (is_cut() ? "per_cast" : (count_key(here) ?? "per_piece"));
 
 /** The number follows the places, so that they never disagree. */
-function counted(run: Document, here: string, many: number): Document {
-  const bare = with_value(with_value(run, `${here}/per_piece`, undefined), `${here}/per_cast`, undefined);
-  return with_value(bare, `${here}/${is_cut() ? "per_cast" : (count_key(here) ?? "per_piece")}`, many);
-}
-
-function take_places(here: string, places: Json[]): void {
-  state.typed = undefined;
-  edit_run("places", (run) => counted(with_value(run, `${here}/buried/places`, places), here, places.length));
+function places_of(here: string): List {
+  const and = (run: Document, many: number) => {
+    const bare = ["per_piece", "per_cast"].reduce((left, key) => with_value(left, `${here}/${key}`, undefined), run);
+    return with_value(bare, `${here}/${key_of_places(here)}`, many);
+  };
+  return { at: `${here}/buried/places`, least: 1, and };
 }
 
 function places(here: string, i: number): TemplateResult {
-  const list = `${here}/buried/places`;
-  const all = list_at(list);
-  const add = () => {
-    take_places(here, [...all, blank_place()]);
-    focus_soon(id_of("run", `${list}/${all.length}/x`));
-  };
-  const drop = (which: number) => take_places(here, all.filter((_, j) => j !== which));
-  const complaint = complaint_just_at(list);
+  const list = places_of(here);
+  const all = rows_of(list);
   return html`<p class="hint">From the cavity's middle to its own: x to the right in the drawing, y away from you, either below zero for the other side. The height is that of its lowest point above the cavity's.</p>
-    ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
     ${all.map((_, j) => {
-      const place = `${list}/${j}`;
-      const about = complaint_just_at(place);
-      return html`<div class="place" id=${id_of("run", place)} tabindex="-1" role="group" aria-label="Place ${j + 1} of ${called(i)}">
-        <div class="row">${field({ label: `Place ${j + 1}: x`, at: `${place}/x`, unit: "mm", short: true })}
-          ${field({ label: `Place ${j + 1}: y`, at: `${place}/y`, unit: "mm", short: true })}
-          ${field({ label: `Place ${j + 1}: height`, at: `${place}/height`, unit: "mm", short: true })}
-          ${all.length > 1 ? html`<button type="button" class="drop" aria-label="Leave out place ${j + 1} of ${called(i)}" @click=${() => drop(j)}>×</button>` : nothing}</div>
-        ${about ? html`<p class="complaint">${about}</p>` : nothing}
+      const place = `${list.at}/${j}`;
+      const part = (name: string) => field({ label: `Place ${j + 1}: ${name}`, at: `${place}/${name}`, unit: "mm", short: true });
+      return html`<div class="part" id=${item_id(list, j)} role="group" aria-label="Place ${j + 1} of ${called(i)}">
+        ${said_at("run", place)}
+        <div class="row">${part("x")} ${part("y")} ${part("height")} ${item_buttons(list, j, `place ${j + 1} of ${called(i)}`)}</div>
         ${turn(place, `Place ${j + 1} is turned`)}</div>`;
     })}
-    <button type="button" @click=${add}>Add a place</button>
+    ${add_button(list, "Add a place", () => add_to(list, blank_place, "Place"))}
     <p class="aside">${all.length} in each.</p>`;
 }
