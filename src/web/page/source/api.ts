@@ -46,7 +46,7 @@ export interface Kept {
 
 // The key stands behind the # of the address. It is copied for this tab alone, so that a link
 // within the page cannot lose it.
-export const key = (() => {
+const key = (() => {
   const given = location.hash.slice(1);
   if (/^[0-9a-f]{48}$/.test(given)) sessionStorage.setItem("key", given);
   return sessionStorage.getItem("key") ?? given;

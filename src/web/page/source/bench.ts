@@ -12,7 +12,6 @@ import { both, length, volume, type Units } from "./numbers";
 import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
 import { pipe_lane, pipe_questions } from "./pipe_lane";
 import type { Plan } from "./plan";
-import { at } from "./pointer";
 import { pour_lane, pour_questions } from "./pour_lane";
 import { extras_questions } from "./run_extras";
 import { keep_mine, take_theirs } from "./saving";
@@ -20,7 +19,7 @@ import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
 import type { SolidView } from "./solid_panel";
 import { changed, state, toggle, type Slot } from "./state";
 import * as sums from "./sums";
-import { add_topping, topping_back } from "./topping_form";
+import { add_topping, has_topping, topping_back } from "./topping_form";
 
 export function head(open_start: () => void): TemplateResult {
   const units = (to: Units) => () => {
@@ -97,7 +96,7 @@ function parts(): TemplateResult {
     ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
     ["shelf-title", "Lye"], ["watch-title", "Watch"], ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
   ];
-  const has = { "lane-pipe": at(state.run, "/pipe") !== undefined, "lane-cut": is_cut(), "lane-perch": has_perch() } as Record<string, boolean>;
+  const has = { "lane-pipe": has_topping(), "lane-cut": is_cut(), "lane-perch": has_perch() } as Record<string, boolean>;
   return html`<nav class="parts" aria-label="Parts of this run">${there
     .filter(([id]) => has[id] ?? true)
     .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
@@ -113,7 +112,7 @@ function unplanned(): TemplateResult {
 }
 
 function unplanned_parts(): TemplateResult {
-  const has_pipe = at(state.run, "/pipe") !== undefined;
+  const has_pipe = has_topping();
   return html`<div class="row">
       ${file_choice("Mould", "/pour/mould", state.files?.moulds)} ${file_choice("Base", "/pour/formula", state.files?.formulas)}
       ${has_pipe ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
@@ -168,7 +167,7 @@ function order(plan: Plan): TemplateResult {
       ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
       ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
       ${file_choice("Base", "/pour/formula", state.files?.formulas)}
-      ${at(state.run, "/pipe") === undefined ? nothing : file_choice("Topping", "/pipe/formula", state.files?.formulas)}
+      ${has_topping() ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
       ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts && casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
     </div>
     <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
@@ -176,7 +175,7 @@ function order(plan: Plan): TemplateResult {
 }
 
 function lanes(plan: Plan): TemplateResult {
-  const has_pipe = at(state.run, "/pipe") !== undefined;
+  const has_pipe = has_topping();
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))}
     ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}

@@ -1,12 +1,10 @@
 // A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
 import { html, nothing, type TemplateResult } from "lit";
 import { read_kept, Refused, type Document } from "./api";
-import { drawn, gauge_of } from "./measuring";
-import type { Found } from "./mould_draft";
+import { look_into, type Found } from "./measuring";
 import { found } from "./mould_views";
 import { change_mould } from "./new_mould";
 import { make_run } from "./opening";
-import { seen_from_above } from "./outline";
 import { changed, state } from "./state";
 
 interface Chosen {
@@ -38,13 +36,11 @@ export function open_mould(file: string, said?: string): void {
 }
 
 async function measure(of: Chosen): Promise<void> {
-  const request = { file: of.file };
   try {
-    const [gauge, { outline, solids }, kept] = await Promise.all([gauge_of(request), drawn(request), read_kept(of.file)]);
-    const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+    const [answer, kept] = await Promise.all([look_into({ file: of.file }), read_kept(of.file)]);
     // The catalogue tells nothing of how many she has.
     of.owned = of.shipped ? 1 : Number((JSON.parse(kept.text) as Document).owned ?? 1);
-    of.answer = { gauge, outline, above: seen_from_above(cavity, outline) };
+    of.answer = answer;
   } catch (error) {
     of.complaint = error instanceof Refused ? error.message : String(error);
   }

@@ -7,7 +7,7 @@ import { known_fats } from "./own_fats";
 import type { Whose } from "./state";
 
 /** As the program knows them; it refuses any other. */
-export const acids = [
+const acids = [
   "citric acid, anhydrous",
   "citric acid monohydrate",
   "lactic acid (100 %)",

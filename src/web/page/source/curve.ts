@@ -2,7 +2,7 @@
 import uPlot from "uplot";
 import type { Gauge } from "./plan";
 
-export class LevelCurve extends HTMLElement {
+class LevelCurve extends HTMLElement {
   #plot?: uPlot;
   #gauge?: Gauge;
   #line = 0;

@@ -39,7 +39,7 @@ export function dust_form(i: number): TemplateResult {
       ? html`<div class="row">${field({ label: "Lies where it covers", at: `${here}/on_surface`, unit: "mg/cm2", short: true })}
           ${field({ label: "Covered, of the surface", at: `${here}/covered`, unit: "%", short: true })}
           ${field({ label: "Lands, of what is dusted", at: `${here}/lands`, unit: "%", short: true })}</div>
-        <p class="hint">The surface is that of topping and decoration, as far as the air sees it.</p>`
+        <p class="hint">The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.</p>`
       : nothing}
     ${supplier_form("run", here, name)}`;
 }

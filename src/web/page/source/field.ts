@@ -7,7 +7,7 @@ import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
 import { changed, document_of, everyone, state, type Of } from "./state";
 
-export interface FieldOptions {
+interface FieldOptions {
   label: string;
   at: string; // JSON pointer
   of?: Of; // the document it is in

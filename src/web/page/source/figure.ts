@@ -4,7 +4,7 @@ import type { Shown } from "./numbers";
 import { state, toggle } from "./state";
 import type { Sum } from "./sums";
 
-export interface FigureOptions {
+interface FigureOptions {
   key: string;
   label: string;
   shown: Shown;

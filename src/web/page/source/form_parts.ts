@@ -55,7 +55,7 @@ export function choice<T extends string>(label: string, chosen: T | undefined, a
   return html`<div class="choice" role="group" aria-label=${label}>${answer_buttons(chosen, answers, take)}</div>`;
 }
 
-export interface Question<T extends string> {
+interface Question<T extends string> {
   of?: Of;
   question: string;
   at: string; // where the answer is put
@@ -93,7 +93,7 @@ export function on_off(at: string, words: string, is_on: boolean, yes: Json): Te
     ${said_beneath(id, complaint)}`;
 }
 
-export interface OneOf {
+interface OneOf {
   label: string;
   of?: Of;
   at: string;
@@ -128,7 +128,7 @@ export function file_choice(label: string, at: string, listed: Listed[] = []): T
   return one_of({ label, at, chosen, answers: listed.map((one) => [one.file, one.name || one.file]), unsaid: "choose ..." });
 }
 
-export interface Part {
+interface Part {
   of?: Of;
   at: string;
   name: string; // "the bowl"
@@ -150,7 +150,7 @@ export function part({ of = "run", at, name, title, add, blank, body }: Part): T
     ${said_at(of, at)} ${body()}</div>`;
 }
 
-export interface Fold {
+interface Fold {
   of?: Of;
   name: string; // no other of this document has it
   pointers: string[]; // of what is asked in it

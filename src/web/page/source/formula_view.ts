@@ -9,10 +9,10 @@ import { leave_formula, use_in_run } from "./formula_opening";
 import { lye_part } from "./lye_part";
 import { both, decimals_of, mass, plain } from "./numbers";
 import type { Batter } from "./plan";
-import { at } from "./pointer";
 import { is_lye } from "./pour_lane";
 import { state, type Whose } from "./state";
 import { stirred_in } from "./stirred_in";
+import { has_topping } from "./topping_form";
 
 export function formula_view(): TemplateResult {
   const of = state.formula_of;
@@ -29,7 +29,6 @@ export function formula_view(): TemplateResult {
 }
 
 const run_name = (): string => String(state.run.name ?? state.file);
-const has_topping = (): boolean => at(state.run, "/pipe") !== undefined;
 
 function where(of: Whose): string {
   const paper = state.formulas[of]!;

@@ -1,7 +1,7 @@
 // The mould of the run: its level curve and its cut, read once for each mould.
 import { bytes, post, Refused, type Document } from "./api";
 import { asked_name } from "./editing";
-import { outline_of, solids_of, type Outline, type Solid } from "./outline";
+import { outline_of, seen_from_above, solids_of, type Loop, type Outline, type Solid } from "./outline";
 import type { Gauge } from "./plan";
 import { at } from "./pointer";
 import { changed, state } from "./state";
@@ -15,7 +15,7 @@ export function measure_soon(): void {
 }
 
 /** What a request for a mould says: a file's name, and its text where it is not kept yet. */
-export interface MouldRequest {
+interface MouldRequest {
   file: string;
   mould?: Document;
   unit?: string;
@@ -28,11 +28,23 @@ export async function gauge_of(request: MouldRequest): Promise<Gauge> {
   return post<Gauge>("/api/gauge", request);
 }
 
-export async function drawn(request: MouldRequest): Promise<{ outline: Outline; solids: Solid[] }> {
+async function cavity_of(request: MouldRequest): Promise<Solid> {
   const glb = await bytes({ kind: "glb", gauge: request });
   const solids = solids_of(await glb.arrayBuffer());
-  const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
-  return { outline: outline_of(cavity), solids };
+  return solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
+}
+
+/** What is found in a mould: its measures, its cut, and how it looks from above. */
+export interface Found {
+  gauge: Gauge;
+  outline: Outline;
+  above: Loop[];
+}
+
+export async function look_into(request: MouldRequest): Promise<Found> {
+  const [gauge, cavity] = await Promise.all([gauge_of(request), cavity_of(request)]);
+  const outline = outline_of(cavity);
+  return { gauge, outline, above: seen_from_above(cavity, outline) };
 }
 
 /** With the level curve: a row of depths from the floor to the brim. */
@@ -50,9 +62,9 @@ async function measure(): Promise<void> {
   const mine = ++asked;
   const mould = asked_name(name, state.files?.moulds);
   try {
-    const [gauge, { outline }] = await Promise.all([with_levels({ file: mould }), drawn({ file: mould })]);
+    const [gauge, cavity] = await Promise.all([with_levels({ file: mould }), cavity_of({ file: mould })]);
     if (mine !== asked) return;
-    state.measured = { mould, gauge, outline };
+    state.measured = { mould, gauge, outline: outline_of(cavity) };
     state.measuring_failed = undefined;
   } catch (error) {
     if (mine !== asked) return;

@@ -2,18 +2,16 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { post, Refused, send_mesh, type Document } from "./api";
 import { choice } from "./form_parts";
-import { drawn, gauge_of } from "./measuring";
-import { draft, set as set_draft, take_draft, type Found } from "./mould_draft";
-import { about_fields, name_field } from "./mould_form";
+import { gauge_of, look_into, type Found } from "./measuring";
+import { draft, set as set_draft, take_draft } from "./mould_draft";
+import { about_fields, name_field, name_taken, roles, says_its_unit, ups } from "./mould_form";
 import { keep_mould, name_taken_by, type Taken } from "./mould_keeping";
 import { found } from "./mould_views";
 import { tell_more } from "./new_mould";
-import { seen_from_above } from "./outline";
 import { free_name } from "./saving";
 import { changed, state } from "./state";
 
 const longest = 200 * 2 ** 20; // what the program takes
-const says_its_unit = /\.(3mf|gltf|glb)$/i;
 
 interface Mesh {
   name: string;
@@ -67,11 +65,9 @@ async function measure(of: Mesh): Promise<void> {
   changed();
   const request = { file: of.upload!, unit: of.unit, role: of.role, up: of.up };
   try {
-    const gauge = await gauge_of(request);
-    const { outline, solids } = await drawn(request);
+    const answer = await look_into(request);
     if (mine !== of.asked) return;
-    const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
-    of.answer = { gauge, outline, above: seen_from_above(cavity, outline) };
+    of.answer = answer;
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     if (mine !== of.asked) return;
@@ -126,8 +122,8 @@ function about(of: Mesh, taken: Taken): TemplateResult {
       : nothing}
     ${of.complaint ? html`<p class="alarm" role="alert">${of.complaint}</p>` : nothing}
     ${of.upload && (of.unit || of.answer)
-      ? html`<h4>What it shows</h4>${choice("Role", of.role ?? of.answer?.gauge.role, [["cavity", "What is filled, or the piece"], ["body", "The mould with its pockets"], ["skin", "The mould's inner surface"]], (role) => set({ role }))}
-          <h4>Which way is up</h4>${choice("Up", of.up ?? "", [["", "As it is"], ["+y", "+y"], ["-z", "-z"], ["-y", "-y"], ["+x", "+x"], ["-x", "-x"]], (up) => set({ up: up || undefined }))}`
+      ? html`<h4>What it shows</h4>${choice("Role", of.role ?? of.answer?.gauge.role, roles, (role) => set({ role }))}
+          <h4>Which way is up</h4>${choice("Up", of.up ?? "", ups, (up) => set({ up: up || undefined }))}`
       : nothing}
     ${of.answer ? html`${found(of.answer)} ${keeping(of, taken)}` : nothing}`;
 }
@@ -139,7 +135,7 @@ function keeping(of: Mesh, taken: Taken): TemplateResult {
   const twin = name_taken_by(name);
   const is_ready = name && !twin && !of.is_keeping;
   return html`${name_field()} ${about_fields(shows_count(of))}
-    ${twin ? html`<p class="complaint">Another mould is called ${name} already (${twin}); give this one a name of its own.</p>` : nothing}
+    ${name_taken(name, twin)}
     <div class="choice"><button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep_mesh(of, taken)}>Use this mould</button>
       <button type="button" ?disabled=${of.is_keeping} @click=${() => keep_mesh(of)}>Say more about it first</button></div>
     ${of.is_keeping ? html`<p role="status">Keeping it ...</p>` : nothing}

@@ -1,17 +1,9 @@
 // The mould being described: what is typed, what the program found in it, and what it wants.
 import { Refused, type Document, type Json } from "./api";
-import { drawn, gauge_of } from "./measuring";
-import { seen_from_above, type Loop, type Outline } from "./outline";
-import type { Gauge } from "./plan";
+import { look_into, type Found } from "./measuring";
 import { at, with_value } from "./pointer";
 import { measures, point_list } from "./shapes";
 import { changed, state } from "./state";
-
-export interface Found {
-  gauge: Gauge;
-  outline: Outline;
-  above: Loop[];
-}
 
 /** Where the mould comes from, and where it goes. */
 export interface Paper {
@@ -21,7 +13,7 @@ export interface Paper {
   from_name?: string;
 }
 
-export interface Draft {
+interface Draft {
   document: Document;
   paper: Paper;
   answer?: Found;
@@ -71,10 +63,9 @@ async function ask(): Promise<void> {
   try {
     const request = { file: draft.paper.file ?? draft.paper.from ?? "new.mould.json", mould: sendable(asked) };
     request.mould.name = String(request.mould.name ?? "").trim() || "New mould";
-    const [gauge, { outline, solids }] = await Promise.all([gauge_of(request), drawn(request)]);
+    const answer = await look_into(request);
     if (draft.document === asked) {
-      const cavity = solids.find((solid) => solid.name === "cavity") ?? solids[0]!;
-      draft.answer = { gauge, outline, above: seen_from_above(cavity, outline) };
+      draft.answer = answer;
       draft.is_old = false;
       draft.complaint = undefined;
     }
@@ -168,7 +159,7 @@ interface Net {
   paper: Paper;
 }
 
-export function keep_draft(): void {
+function keep_draft(): void {
   if (!has("shape") && !has("mesh")) return;
   try {
     localStorage.setItem(net_name(), JSON.stringify({ document: draft.document, paper: draft.paper }));

@@ -1,6 +1,7 @@
 // Fields of the mould being described, each with the program's complaint beside it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { said_beneath } from "./field";
 import { draft, set } from "./mould_draft";
 import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
@@ -74,11 +75,11 @@ function meant(of: DraftField, text: string, unit: string): string | number | un
 export function draft_field(of: DraftField, keys?: (event: KeyboardEvent) => void): TemplateResult {
   const id = id_of(of.pointer);
   const complaint = complaint_at(of.pointer);
-  const said = complaint ?? taken_as(of.pointer) ?? of.hint;
+  const hint = taken_as(of.pointer) ?? of.hint;
   const unit = of.unit ? ` (${unit_for(of.pointer, of.unit, of.unit_before)})` : "";
   return html`<div class="field ${of.wide ? "wide" : "short"} ${complaint ? "wants" : ""}"><label for=${id}>${of.label}${unit}</label>
-    ${draft_input(of, said ? `${id}-said` : undefined, keys)}
-    ${said ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${said}</p>` : nothing}</div>`;
+    ${draft_input(of, complaint || hint ? `${id}-said` : undefined, keys)}
+    ${said_beneath(id, complaint, hint)}</div>`;
 }
 
 /** Told where it is not what the label says. */

@@ -12,7 +12,7 @@ import { measures, point_list, shape_names } from "./shapes";
 import { changed } from "./state";
 
 const water: Document = { weighings: [""] };
-const says_its_unit = /\.(3mf|gltf|glb)$/i;
+export const says_its_unit = /\.(3mf|gltf|glb)$/i;
 
 /** Each shape keeps its measures while another is looked at. */
 const measured: Record<string, Json> = {};
@@ -77,8 +77,8 @@ export function about_fields(has_count = shows_cavities()): TemplateResult {
     ${draft_field({ label: "Note", pointer: "/note", optional: true, wide: true })}`;
 }
 
-const roles: [string, string][] = [["cavity", "What is filled, or the piece"], ["body", "The mould with its pockets"], ["skin", "The mould's inner surface"]];
-const ups: [string, string][] = [["", "As it is"], ["+z", "+z"], ["+y", "+y"], ["-z", "-z"], ["-y", "-y"], ["+x", "+x"], ["-x", "-x"]];
+export const roles: [string, string][] = [["cavity", "What is filled, or the piece"], ["body", "The mould with its pockets"], ["skin", "The mould's inner surface"]];
+export const ups: [string, string][] = [["", "As it is"], ["+z", "+z"], ["+y", "+y"], ["-z", "-z"], ["-y", "-y"], ["+x", "+x"], ["-x", "-x"]];
 
 function mesh_fields(): TemplateResult {
   const text = (name: string) => String(at(draft.document, `/mesh/${name}`) ?? "");
@@ -159,9 +159,12 @@ function keeping(taken: Taken): TemplateResult {
   return html`<button type="button" class="strong" ?disabled=${!is_ready} @click=${() => void keep_mould(taken)}>${file ? "Save the change" : "Use this mould"}</button>
     ${file ? html`<p class="aside">It stays in ${file}.</p>` : nothing}
     ${name ? nothing : html`<p class="hint">Give it a name first.</p>`}
-    ${twin ? html`<p class="complaint" role="status">Another mould is called ${name} already (${twin}); give this one a name of its own.</p>` : nothing}
+    ${name_taken(name, twin)}
     ${draft.complaint ? html`<p class="alarm" role="status">${words_for(draft.complaint.field)}${draft.complaint.line}</p>` : nothing}`;
 }
+
+export const name_taken = (name: string, twin: string | undefined): TemplateResult | typeof nothing =>
+  twin ? html`<p class="complaint" role="status">Another mould is called ${name} already (${twin}); give this one a name of its own.</p>` : nothing;
 
 /** Whose complaint it is, in the words that stand at the field. */
 function words_for(field: string): string {

@@ -1,7 +1,7 @@
 // What the program found in a mould: drawn from above and from the side, and told.
 import { html, nothing, svg, type TemplateResult } from "lit";
+import type { Found } from "./measuring";
 import { both, length, volume } from "./numbers";
-import type { Found } from "./mould_draft";
 import type { Loop } from "./outline";
 import { state } from "./state";
 

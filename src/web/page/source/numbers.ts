@@ -47,7 +47,7 @@ export function length(units: Units, mm: number): Shown {
 }
 
 /** To the nearest sixteenth, as rulers show it. */
-export function inches(mm: number): string {
+function inches(mm: number): string {
   const sixteenths = Math.round((Math.abs(mm) / mm_per_inch) * 16);
   const sign = mm < 0 && sixteenths ? "-" : "";
   let above = sixteenths % 16;

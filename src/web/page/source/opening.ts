@@ -98,7 +98,7 @@ export function file_name(name: string, ending: string): string {
   return stem + ending;
 }
 
-export interface NewRun {
+interface NewRun {
   name: string;
   mould: string;
   formula: string;

@@ -173,7 +173,7 @@ export interface Plan {
   cautions: Caution[];
 }
 
-export interface Pocket {
+interface Pocket {
   brimful_ml: number;
   floor_mm: number;
   brim_mm: number;

@@ -7,15 +7,15 @@ import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists
 import { asked, folded, on_off, part, said_at } from "./form_parts";
 import { decimals_in, mass, trimmed } from "./numbers";
 import type { Plan } from "./plan";
-import { at } from "./pointer";
 import { state } from "./state";
 import * as sums from "./sums";
+import { has_topping } from "./topping_form";
 
 /** Only where there are two batters; switched off it is left out, for a tare belongs to a pot. */
 export function lye_pot_form(): TemplateResult | typeof nothing {
   const here = "/lye_pot";
   const is_on = value_at("run", `${here}/shared`) === true;
-  if (!is_on && at(state.run, "/pipe") === undefined) return nothing;
+  if (!is_on && !has_topping()) return nothing;
   return html`${on_off(here, "Make one lye pot for both", is_on, { shared: true })}
     ${is_on ? field({ label: "The empty pot weighs", at: `${here}/pot_tare`, unit: "g", optional: true, hint: "If you know it, you are told what the full pot is to weigh." }) : nothing}`;
 }

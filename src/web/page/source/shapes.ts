@@ -1,6 +1,6 @@
 // The shapes one can measure with a rule, and what to measure in each; names as mould files have them.
 
-export interface Measure {
+interface Measure {
   name: string;
   label: string;
   unit: string;

@@ -2,6 +2,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { field, value_at } from "./field";
 import { figure } from "./figure";
+import { folded } from "./form_parts";
+import { loss_fields } from "./losses";
 import { both, decimals_in, duration, mass, plain, trimmed, warmth } from "./numbers";
 import type { Batter, Caution, Plan } from "./plan";
 import { is_lye, weighed } from "./pour_lane";
@@ -123,34 +125,20 @@ function prices(plan: Plan): TemplateResult | typeof nothing {
   const names = plan.piece.cost?.materials.map((one) => one.name) ?? [];
   if (!names.length) return nothing;
   const at_price = (name: string) => `/money/prices/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`;
-  return html`<details><summary>Prices paid</summary>
+  return folded({ name: "prices", pointers: ["/money/prices"], summary: "Prices paid", body: () => html`
     ${names.map(
       (name) => html`<div class="row">${field({ label: `${name}, paid`, at: `${at_price(name)}/paid`, optional: true, short: true })}
         ${field({ label: `for (pack of ${name})`, at: `${at_price(name)}/for`, unit: "g", optional: true, short: true })}</div>`,
-    )}</details>`;
+    )}` });
 }
 
-const losses: ["pour" | "pipe", string, string, string, boolean][] = [
-  ["pour", "overpour", "Overpour, of what is in the pieces", "%", true],
-  ["pour", "pot", "Left in the pot", "g", true],
-  ["pour", "jugs", "Left in the jugs", "g", true],
-  ["pour", "test_piece", "Test piece", "g", true],
-  ["pipe", "bag", "Left in the bag", "g", true],
-  ["pipe", "bowl_and_whisk", "Left in bowl and whisk", "g", true],
-  ["pipe", "tip", "Left in the tip", "g", false],
-  ["pipe", "each_bag_change", "Lost at each bag change", "g", false],
-];
-
 export function losses_and_scales(plan: Plan): TemplateResult {
-  const shown = losses.filter(([slot]) => slot === "pour" || plan.pipe);
   return html`<section class="losses" aria-labelledby="losses-title">
     <h2 id="losses-title">Losses and scales</h2>
     <p class="aside">In the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost ${both(mass(state.units, plan.pour.lost_g))}${plan.pipe
       ? `; of topping ${both(mass(state.units, plan.pipe.in_pieces_g))}, lost ${both(mass(state.units, plan.pipe.lost_g))}`
       : ""}.</p>
-    <div class="row">${shown.map(([slot, name, label, unit, must_be_said]) =>
-      field({ label: plan.pipe ? `${slot === "pour" ? "Base" : "Topping"}: ${label.toLowerCase()}` : label, at: `/losses/${slot}/${name}`, unit, short: true, optional: !must_be_said }),
-    )}</div>
+    <div class="row">${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}</div>
     <div class="row">
       ${field({ label: "Large scale reads", at: "/scales/large/reads", unit: "g", short: true })}
       ${field({ label: "Large scale holds", at: "/scales/large/holds", unit: "g", short: true })}

@@ -6,7 +6,7 @@ import type { Layer, Perch, Plan } from "./plan";
 import { at } from "./pointer";
 import { state } from "./state";
 
-export type Part = "pour" | "pipe" | "perch" | "cut";
+type Part = "pour" | "pipe" | "perch" | "cut";
 
 interface Heights {
   brim: number;

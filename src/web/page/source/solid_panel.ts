@@ -13,7 +13,7 @@ export interface SolidView {
 const eighth = Math.PI / 8;
 const pause_ms = 500; // after the last change: a solid is not made for every key
 
-export class SolidPanel extends HTMLElement {
+class SolidPanel extends HTMLElement {
   #views: SolidView[] = [];
   #chosen = 0;
   #table?: Turntable;
@@ -48,8 +48,8 @@ export class SolidPanel extends HTMLElement {
     const canvas = this.querySelector("canvas");
     if (!this.isConnected || !canvas || this.#table) return;
     try {
-      const { turntable } = await import("./solid_view");
-      this.#table = turntable(canvas);
+      const { Turntable } = await import("./solid_view");
+      this.#table = new Turntable(canvas);
       this.#watch.observe(canvas);
     } catch {
       this.#has_none = true;

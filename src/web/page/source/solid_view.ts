@@ -5,74 +5,86 @@ import {
 } from "three";
 import type { Solid } from "./outline";
 
-export interface Turntable {
-  turn(by: number): void;
-  tip(by: number): void;
-  show(solids: Solid[]): void;
-  fit(): void;
-  end(): void;
-}
+const steepest = 1.5;
 
-export function turntable(canvas: HTMLCanvasElement): Turntable {
-  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
-  renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
-  const scene = new Scene();
-  const group = new Group();
-  scene.add(group, new AmbientLight(0xffffff, 1.4));
-  const lamp = new DirectionalLight(0xffffff, 2.2);
-  scene.add(lamp);
-  const camera = new OrthographicCamera(-1, 1, 1, -1, -10, 10);
-  let [around, above, reach] = [0.5, 0.45, 1];
+/** What is shown, in the middle of the drawing, and the eye that goes around it. */
+export class Turntable {
+  readonly #renderer: WebGLRenderer;
+  readonly #scene = new Scene();
+  readonly #group = new Group();
+  readonly #lamp = new DirectionalLight(0xffffff, 2.2);
+  readonly #camera = new OrthographicCamera(-1, 1, 1, -1, -10, 10);
+  #around = 0.5;
+  #above = 0.45;
+  #reach = 1;
 
-  const draw = () => {
-    camera.position.set(Math.sin(around) * Math.cos(above), Math.sin(above), Math.cos(around) * Math.cos(above)).multiplyScalar(2 * reach);
-    camera.lookAt(0, 0, 0);
-    lamp.position.copy(camera.position).add(new Vector3(reach, 2 * reach, 0));
-    renderer.render(scene, camera);
-  };
-  const fit = () => {
-    const { clientWidth: w, clientHeight: h } = canvas;
-    if (!w || !h) return;
-    renderer.setSize(w, h, false);
-    const across = Math.max(1, w / h);
-    Object.assign(camera, { left: -reach * across, right: reach * across, top: reach * Math.max(1, h / w), bottom: -reach * Math.max(1, h / w), near: -10 * reach, far: 10 * reach });
-    camera.updateProjectionMatrix();
-    draw();
-  };
-  const clear = () => {
-    for (const mesh of group.children as Mesh[]) {
-      mesh.geometry.dispose();
-      for (const material of [mesh.material].flat()) material.dispose();
-    }
-    group.clear();
-  };
-  const show = (solids: Solid[]) => {
-    clear();
-    group.position.set(0, 0, 0);
-    group.updateMatrixWorld();
+  constructor(readonly canvas: HTMLCanvasElement) {
+    this.#renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+    this.#renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+    this.#scene.add(this.#group, new AmbientLight(0xffffff, 1.4), this.#lamp);
+    drag(canvas, (dx, dy) => this.#go(-dx * 0.01, dy * 0.01));
+  }
+
+  turn(by: number): void {
+    this.#go(by, 0);
+  }
+
+  tip(by: number): void {
+    this.#go(0, by);
+  }
+
+  show(solids: Solid[]): void {
+    this.#clear();
+    this.#group.position.set(0, 0, 0);
+    this.#group.updateMatrixWorld();
     const box = new Box3();
     for (const solid of solids) {
       const mesh = mesh_of(solid);
-      group.add(mesh);
+      this.#group.add(mesh);
       box.expandByObject(mesh);
     }
-    const middle = box.getCenter(new Vector3());
-    group.position.copy(middle).negate();
-    reach = box.getSize(new Vector3()).length() * 0.56;
-    fit();
-  };
-  drag(canvas, (dx, dy) => {
-    around -= dx * 0.01;
-    above = Math.min(1.5, Math.max(-1.5, above + dy * 0.01));
-    draw();
-  });
-  return {
-    turn: (by) => ((around += by), draw()),
-    tip: (by) => ((above = Math.min(1.5, Math.max(-1.5, above + by))), draw()),
-    show,
-    fit,
-    end: () => (clear(), renderer.dispose()),
-  };
+    this.#group.position.copy(box.getCenter(new Vector3())).negate();
+    this.#reach = box.getSize(new Vector3()).length() * 0.56;
+    this.fit();
+  }
+
+  fit(): void {
+    const { clientWidth: w, clientHeight: h } = this.canvas;
+    if (!w || !h) return;
+    this.#renderer.setSize(w, h, false);
+    const reach = this.#reach;
+    const [across, high] = [reach * Math.max(1, w / h), reach * Math.max(1, h / w)];
+    Object.assign(this.#camera, { left: -across, right: across, top: high, bottom: -high, near: -10 * reach, far: 10 * reach });
+    this.#camera.updateProjectionMatrix();
+    this.#draw();
+  }
+
+  end(): void {
+    this.#clear();
+    this.#renderer.dispose();
+  }
+
+  #go(around: number, up: number): void {
+    this.#around += around;
+    this.#above = Math.min(steepest, Math.max(-steepest, this.#above + up));
+    this.#draw();
+  }
+
+  #draw(): void {
+    const [around, above, reach] = [this.#around, this.#above, this.#reach];
+    this.#camera.position.set(Math.sin(around) * Math.cos(above), Math.sin(above), Math.cos(around) * Math.cos(above)).multiplyScalar(2 * reach);
+    this.#camera.lookAt(0, 0, 0);
+    this.#lamp.position.copy(this.#camera.position).add(new Vector3(reach, 2 * reach, 0));
+    this.#renderer.render(this.#scene, this.#camera);
+  }
+
+  #clear(): void {
+    for (const mesh of this.#group.children as Mesh[]) {
+      mesh.geometry.dispose();
+      for (const material of [mesh.material].flat()) material.dispose();
+    }
+    this.#group.clear();
+  }
 }
 
 function mesh_of({ positions, indices, colour }: Solid): Mesh {

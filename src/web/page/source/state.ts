@@ -27,20 +27,20 @@ export interface Page {
   formulas: Partial<Record<Whose, { paper: FormulaPaper; document: Document }>>;
 }
 
-export interface Measured {
+interface Measured {
   mould: string; // the file's name, as asked for
   gauge: Gauge;
   outline: Outline;
 }
 
-export type Saving =
+type Saving =
   | { is: "shipped" } // untouched, and saved as a copy once it is touched
   | { is: "saved" }
   | { is: "waiting" }
   | { is: "failed"; line: string }
   | { is: "conflict"; file: string; version: string | null; text: string | null };
 
-export interface State {
+interface State {
   view: "reading" | "run" | "start" | "formula";
   formula_of: Whose; // the one that the view of a formula shows
   fault?: string;

@@ -151,7 +151,7 @@ function fat_sources(slot: Slot): string[] {
   });
 }
 
-export function sum_of_alkali(slot: Slot, batter: Batter): Sum {
+function sum_of_alkali(slot: Slot, batter: Batter): Sum {
   return {
     formula:
       "alkali = [fats × saponification value × M(alkali) ÷ M(KOH) × (1 − superfat) + what acids take] ÷ purity, rounded down to the fine scale",
@@ -167,7 +167,7 @@ export function sum_of_alkali(slot: Slot, batter: Batter): Sum {
   };
 }
 
-export function sum_of_water(slot: Slot, batter: Batter): Sum {
+function sum_of_water(slot: Slot, batter: Batter): Sum {
   return {
     formula: "water = pure alkali × (1 − strength) ÷ strength",
     with: [

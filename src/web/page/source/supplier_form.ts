@@ -15,7 +15,7 @@ export function supplier_form(of: Of, here: string, name: string): TemplateResul
     pointers: ["inci", "allergens", "document"].map((one) => `${here}/${one}`),
     summary: `For the label${said && `: ${said}`}`,
     body: () => html`${inci(of, `${here}/inci`, name)}
-      <h4>Fragrance allergens in it</h4>
+      <p class="question">Fragrance allergens in it</p>
       ${shares(of, `${here}/allergens`, "Allergen", "Add an allergen")}
       ${field({ label: "Supplier's document, with its date", of, at: `${here}/document`, optional: true })}`,
   });

@@ -7,6 +7,7 @@ import { field, value_at } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { asked, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
+import { loss_fields } from "./losses";
 import { trimmed, volume } from "./numbers";
 import type { Pipe } from "./plan";
 import { at, with_value } from "./pointer";
@@ -15,6 +16,8 @@ import * as sums from "./sums";
 import { warmth_form } from "./warmth_form";
 
 const blank_cup: Json = { holds: "", net: "" };
+
+export const has_topping = (): boolean => at(state.run, "/pipe") !== undefined;
 
 /** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
 export function add_topping(): void {
@@ -36,7 +39,7 @@ function take_topping_away(): void {
 /** Just taken away, it is one tap to have it again. */
 export function topping_back(): TemplateResult | typeof nothing {
   const before = state.past.at(-1)?.run;
-  if (!before || at(before, "/pipe") === undefined || at(state.run, "/pipe") !== undefined) return nothing;
+  if (!before || at(before, "/pipe") === undefined || has_topping()) return nothing;
   return html`<button type="button" id="topping-back" @click=${undo}>Bring the topping back</button>`;
 }
 
@@ -115,10 +118,8 @@ export function whip_form(pipe?: Pipe): TemplateResult {
 }
 
 export function losses_form(): TemplateResult {
-  const lost = (name: string, label: string, optional = false) => field({ label, at: `/losses/pipe/${name}`, unit: "g", short: true, optional });
   return html`<h3>What is lost of it</h3>
-    <div class="row">${lost("bag", "Left in the bag")} ${lost("bowl_and_whisk", "Left in bowl and whisk")}
-      ${lost("tip", "Left in the tip", true)} ${lost("each_bag_change", "Lost at each bag change", true)}</div>`;
+    <div class="row">${loss_fields("pipe")}</div>`;
 }
 
 function vessels(): TemplateResult {
