@@ -88,6 +88,17 @@ function unit_for(options: FieldOptions, of: Of): string {
 export const said_beneath = (id: string, complaint: string | undefined, hint?: unknown): TemplateResult | typeof nothing =>
   complaint || hint ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${complaint ?? hint}</p>` : nothing;
 
+let is_pressed = false;
+addEventListener("pointerdown", () => (is_pressed = true), true);
+for (const end of ["pointerup", "pointercancel"]) addEventListener(end, () => (is_pressed = false), true);
+
+/** Drawn anew only once the finger is lifted, so that what it presses does not move away beneath it. */
+export function leave_field(): void {
+  state.typed = undefined;
+  if (is_pressed) addEventListener("pointerup", () => setTimeout(changed), { once: true });
+  else changed();
+}
+
 export function field(options: FieldOptions): TemplateResult {
   const of = options.of ?? "run";
   const id = id_of(of, options.at);
@@ -100,15 +111,11 @@ export function field(options: FieldOptions): TemplateResult {
     edit(of, options.at, meant(options, text));
     changed();
   };
-  const left = () => {
-    state.typed = undefined;
-    changed();
-  };
   const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
   const hint = taken_as || options.hint;
   return html`<div class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}">
     <label for=${id}>${options.label}</label>
-    <input id=${id} .value=${live(shown)} @input=${typed} @blur=${left} autocomplete="off" spellcheck="false"
+    <input id=${id} .value=${live(shown)} @input=${typed} @blur=${leave_field} autocomplete="off" spellcheck="false"
       inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"} aria-invalid=${complaint ? "true" : "false"}
       aria-describedby=${complaint || hint ? `${id}-said` : nothing} />
     ${said_beneath(id, complaint, hint)}

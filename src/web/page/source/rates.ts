@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Json } from "./api";
 import { edit } from "./editing";
-import { complaint_at, id_of, said_beneath, text_at } from "./field";
+import { complaint_at, id_of, leave_field, said_beneath, text_at } from "./field";
 import { changed, state, type Whose } from "./state";
 
 const spoons = ["tsp/lb", "tbsp/lb", "tsp/kg"];
@@ -36,12 +36,8 @@ export function rate_field(of: Whose, pointer: string, label: string, units: str
     state.typed = { key: id, text };
     set(amount, what || unit);
   };
-  const left = () => {
-    state.typed = undefined;
-    changed();
-  };
   return html`<div class="field rate ${complaint ? "wants" : ""}"><label for=${id}>${label}</label>
-    <div class="rate-of"><input id=${id} .value=${live(shown)} @input=${typed} @blur=${left} inputmode="text" autocomplete="off" spellcheck="false"
+    <div class="rate-of"><input id=${id} .value=${live(shown)} @input=${typed} @blur=${leave_field} inputmode="text" autocomplete="off" spellcheck="false"
       aria-invalid=${complaint ? "true" : "false"} aria-describedby=${complaint ? `${id}-said` : nothing} />
     <select aria-label="${label}: of what" @change=${(event: Event) => set(shown, (event.target as HTMLSelectElement).value)}>
       <option value="" .selected=${live(unit === "")}>of what?</option>
