@@ -208,6 +208,12 @@ await run({
       await page.locator(".figure button", { hasText: "NaOH" }).first().click();
       const sum = page.locator(".sum").first();
       assert.match(await sum.innerText(), /saponification value[\s\S]*2311\.0 g[\s\S]*Codex|CXS/);
+      const mute = await page.locator("main .figure div.line .name").allInnerTexts();
+      assert.deepEqual(mute, [], "figures that open nothing");
+      for (const [words, said] of [["How the heat is reckoned", /Olsson/], ["How the fit is measured", /pressed in/], ["How the table comes about", /topping of one piece/]]) {
+        await page.locator(".figure button", { hasText: words }).first().click();
+        assert.match(await page.locator(".figure", { hasText: words }).first().innerText(), said);
+      }
       const buttons = page.locator("main .figure button");
       for (let i = 0; i < (await buttons.count()); i += 3) await buttons.nth(i).click();
       await check_access(page, "open arithmetic");

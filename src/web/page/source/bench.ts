@@ -6,6 +6,7 @@ import { redo, undo } from "./editing";
 import { field, is_about, wanting_field } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
+import { sum_of_brimful } from "./findings_sums";
 import { file_choice, reach } from "./form_parts";
 import { mend_formula } from "./formula_opening";
 import { both, length, volume, type Units } from "./numbers";
@@ -213,7 +214,13 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
   const notes = measured.gauge.notes;
   return html`<section class="mould" aria-labelledby="mould-title">
     <h2 id="mould-title">The mould <small>${plan.pour.mould}</small></h2>
-    <p>${both(volume(state.units, pocket.brimful_ml))} to the brim, ${both(length(state.units, pocket.brim_mm - pocket.floor_mm))} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}.</p>
+    ${figure({
+      key: "mould.brimful",
+      label: "To the brim",
+      note: `${both(length(state.units, pocket.brim_mm - pocket.floor_mm))} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}`,
+      shown: volume(state.units, pocket.brimful_ml),
+      sum: sum_of_brimful(),
+    })}
     <div class="beside">
       <figure><figcaption>Volume by depth; the broken line is the pour line</figcaption>
         <level-curve role="img" aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres" .gauge=${measured.gauge} .line=${plan.pour.depth_mm}></level-curve></figure>

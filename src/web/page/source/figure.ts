@@ -27,6 +27,11 @@ export function figure({ key, label, shown, sum, size = "plain", note }: FigureO
   </div>`;
 }
 
+/** For what is told in sentences or a table above it. */
+export function how(key: string, label: string, sum: Sum): TemplateResult {
+  return figure({ key, label, shown: ["", ""], sum });
+}
+
 function arithmetic(id: string, sum: Sum): TemplateResult {
   return html`<div class="sum" id=${id}>
     <p class="formula">${sum.formula}</p>

@@ -4,7 +4,8 @@ import { cut_button, cut_form, may_be_cut } from "./cut_form";
 import { called, decorations } from "./decoration";
 import { dust_form, dusts, powder_called } from "./dust_form";
 import { text_at, value_at } from "./field";
-import { figure } from "./figure";
+import { figure, how } from "./figure";
+import { sum_of_fit } from "./findings_sums";
 import { item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { both, duration, length, mass, trimmed } from "./numbers";
 import { add_buttons, decoration_form } from "./perch_form";
@@ -59,10 +60,10 @@ function weights(one: Perch, i: number): TemplateResult {
   return html`<h3>Weigh for ${one.name}</h3>
     ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
-    ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one)}`;
+    ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
 }
 
-function fit(one: Perch): TemplateResult | typeof nothing {
+function fit(one: Perch, i: number): TemplateResult | typeof nothing {
   const { on_top, buried } = one;
   if (!on_top && !buried) return nothing;
   const mm = (value: number | null) => (value === null ? "not known" : both(length(state.units, value)));
@@ -85,7 +86,8 @@ function fit(one: Perch): TemplateResult | typeof nothing {
             <div><dt>to the next one</dt><dd>${least((embed) => embed.apart_mm)}</dd></div>
             <div><dt>Batter pushed aside</dt><dd>${trimmed(buried.displaced_ml, 1)} ml</dd></div>`
         : nothing}
-    </dl>`;
+    </dl>
+    ${how(`perch.${i}.fit`, "How the fit is measured", sum_of_fit(one, i))}`;
 }
 
 function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {

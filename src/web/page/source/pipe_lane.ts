@@ -2,7 +2,8 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { edit } from "./editing";
 import { complaint_at, field, text_at, value_at } from "./field";
-import { figure } from "./figure";
+import { figure, how } from "./figure";
+import { sum_of_limits, sum_of_readings } from "./findings_sums";
 import { part } from "./form_parts";
 import { both, duration, mass, trimmed, volume } from "./numbers";
 import type { Pipe, Plan } from "./plan";
@@ -21,7 +22,7 @@ export function pipe_lane(plan: Plan): TemplateResult {
     <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
     ${side_view("pipe", plan)}
     ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
-    ${now(pipe, plan)} ${recess()} ${limits(pipe)}
+    ${now(pipe, plan)} ${recess()} ${limits(pipe, plan)}
     </div><div class="weights">
     ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
     ${ingredients("pipe", pipe)}
@@ -47,7 +48,7 @@ function now(pipe: Pipe, plan: Plan): TemplateResult {
     ${pieces === undefined || pieces === null
       ? nothing
       : figure({ key: "pipe.now", label: "This bowl pipes now", note: words, shown: [`${pieces} pieces`, ""], size: "weigh", sum: sums.sum_of_now(pipe, plan) })}
-    ${readings(pipe)}`;
+    ${readings(pipe, plan)}`;
 }
 
 function whip_today(): TemplateResult {
@@ -60,14 +61,15 @@ function cup_today(): TemplateResult {
     ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}</div>`;
 }
 
-function readings(pipe: Pipe): TemplateResult | typeof nothing {
+function readings(pipe: Pipe, plan: Plan): TemplateResult | typeof nothing {
   if (!pipe.readings?.length) return nothing;
   return html`<table class="readings"><caption>If the weigh-cup reads</caption>
     <thead><tr><th scope="col">net</th><th scope="col">overrun</th><th scope="col">pipes</th></tr></thead>
     <tbody>${pipe.readings.map(
       (one) => html`<tr class=${one.planned ? "planned" : ""}><th scope="row">${trimmed(one.net_g, 1)} g${one.planned ? " (planned)" : ""}</th>
         <td>${trimmed(one.overrun_percent, 0)} %</td><td>${one.pieces}</td></tr>`,
-    )}</tbody></table>`;
+    )}</tbody></table>
+    ${how("pipe.readings", "How the table comes about", sum_of_readings(pipe, plan))}`;
 }
 
 /** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
@@ -93,7 +95,7 @@ function recess_picture(share: number): TemplateResult {
     <path class="wall" d="M8 18L15 44H57L64 18" />`}</svg>`;
 }
 
-function limits(pipe: Pipe): TemplateResult | typeof nothing {
+function limits(pipe: Pipe, plan: Plan): TemplateResult | typeof nothing {
   const more = [
     pipe.whippings ? `${pipe.whippings} ${pipe.whippings === 1 ? "whipping" : "whippings"}` : "",
     pipe.piping_s ? `${duration(pipe.piping_s)} of piping` : "",
@@ -104,5 +106,6 @@ function limits(pipe: Pipe): TemplateResult | typeof nothing {
     ${more.length ? html`<p>${more.join("; ")}.</p>` : nothing}
     <ul class="limits">${(pipe.limits ?? []).map(
       (one) => html`<li class=${one.binds ? "binds" : ""}>${one.binds ? html`<strong>Binding: </strong>` : nothing}${one.text}</li>`,
-    )}</ul>`;
+    )}</ul>
+    ${how("pipe.limits", "How the limits come about", sum_of_limits(pipe, plan))}`;
 }

@@ -1,7 +1,8 @@
 // The shelf beneath the lanes: both lyes, what is left unsaponified, what to watch, what a piece costs.
 import { html, nothing, type TemplateResult } from "lit";
 import { field, value_at } from "./field";
-import { figure } from "./figure";
+import { figure, how } from "./figure";
+import { sum_of_heat, sum_of_size } from "./findings_sums";
 import { folded } from "./form_parts";
 import { loss_fields } from "./losses";
 import { both, decimals_in, duration, mass, plain, trimmed, warmth } from "./numbers";
@@ -28,9 +29,15 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
   return html`<div class="jug">
     <h3>${title} <small>${batter.formula}</small></h3>
     ${listed.map(({ one, i }) => weighed(slot, batter, one, i))}
-    <p class="aside">Strength ${trimmed(batter.lye_strength_percent, 1)} %; water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(batter.water_percent_of_fats, 1)} % of the fats.</p>
+    ${figure({
+      key: `${slot}.strength`,
+      label: "Lye strength",
+      note: `water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(batter.water_percent_of_fats, 1)} % of the fats`,
+      shown: [`${trimmed(batter.lye_strength_percent, 1)} %`, ""],
+      sum: sums.sum_of_water(slot, batter),
+    })}
     ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${plain(effective, 1)} %`, ""], sum: sums.sum_of_superfat(slot, batter) })}
-    ${interval(batter)} ${heat(batter)}
+    ${interval(batter)} ${heat(slot, batter)}
     ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
 }
@@ -46,12 +53,13 @@ function interval(batter: Batter): TemplateResult {
   return html`<p class="alarm"><strong>At its lowest there is lye left over.</strong> ${span}${likely} ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}</p>`;
 }
 
-function heat(batter: Batter): TemplateResult | typeof nothing {
+function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
   const found = batter.heat;
   if (!found) return nothing;
   const warm = (celsius: number) => both(warmth(state.units, celsius));
   const cooling = found.cooling.map((one) => `${one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"} to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`);
-  return html`<p class="aside">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>`;
+  return html`<p class="aside">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>
+    ${how(`${slot}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
 }
 
 /** One pot for both batters: each takes its own share by weight, never half. */
@@ -99,7 +107,7 @@ export function piece(plan: Plan): TemplateResult {
     ${figure({ key: "piece.fresh", label: "Fresh", shown: mass(state.units, fresh_g), sum })}
     ${cured_g === null ? nothing : figure({ key: "piece.cured", label: "Cured", shown: mass(state.units, cured_g), sum })}
     ${label_g === null ? nothing : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })}
-    ${size ? html`<p class="aside">${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm over all.</p>` : nothing}
+    ${size ? figure({ key: "piece.size", label: "Over all", shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""], sum: sum_of_size(plan) }) : nothing}
     ${cost
       ? html`${figure({ key: "piece.cost", label: "Materials for one", shown: [`${cost.amount} ${cost.currency}`, ""], size: "weigh", note: `${cost.total} ${cost.currency} for the run`, sum: sums.sum_of_cost(plan) })}
           ${cost.unpriced.length ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>` : nothing}`

@@ -13,12 +13,12 @@ export interface Sum {
   sources?: string[];
 }
 
-const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
+export const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
 const weighed_g = (grams: number): string => `${trimmed(grams, 3)} g`;
-const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
-const asked = (pointer: string): string => words(at(state.run, pointer));
+export const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
+export const asked = (pointer: string): string => words(at(state.run, pointer));
 const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
-const run_file = "the run";
+export const run_file = "the run";
 
 function words(value: Json | undefined): string {
   if (value === undefined || value === null) return "not said";
@@ -52,7 +52,7 @@ export function sum_of_pour_each(pour: Pour): Sum {
   };
 }
 
-function measured_by(): string[] {
+export function measured_by(): string[] {
   const by = state.measured?.gauge.measurements?.map((one) => `${one.by} (${ml(one.brimful_ml)} to the brim)`) ?? [];
   const has_water = state.measured?.gauge.measurements?.some((one) => one.by === "water");
   return [...by, ...(has_water ? ["density of water: Kell 1975"] : [])];
@@ -118,7 +118,7 @@ export function sum_of_density(slot: Slot, batter: Batter): Sum {
 }
 
 export function sum_of_superfat(slot: Slot, batter: Batter): Sum {
-  const { aim, effective, low, high } = batter.superfat_percent;
+  const { aim, effective, low, high, likely_low, likely_high, doubts } = batter.superfat_percent;
   return {
     formula: "effective superfat = 1 − alkali weighed × purity ÷ alkali that the weighed fats and acids need",
     with: [
@@ -126,6 +126,10 @@ export function sum_of_superfat(slot: Slot, batter: Batter): Sum {
       ["effective", `${effective} %`, "after rounding fats and alkali to the scales"],
       ["lowest", `${low} %`, "if every range falls the wrong way"],
       ["highest", `${high} %`],
+      ...(likely_low === undefined || likely_high === undefined
+        ? []
+        : ([["likely", `${likely_low} % to ${likely_high} %`, "19 batches in 20, each doubt even over its range and independent of the others"]] as Input[])),
+      ...(doubts ?? []).slice(0, 3).map((one): Input => [`doubt: ${one.cause}`, `${Math.round(one.percent_of_variance)} %`, "of the variance"]),
       ["fats", g(batter.fats_g)],
       ["purity", of_formula(slot, "/alkali/0/purity")],
     ],
@@ -167,7 +171,7 @@ function sum_of_alkali(slot: Slot, batter: Batter): Sum {
   };
 }
 
-function sum_of_water(slot: Slot, batter: Batter): Sum {
+export function sum_of_water(slot: Slot, batter: Batter): Sum {
   return {
     formula: "water = pure alkali × (1 − strength) ÷ strength",
     with: [
