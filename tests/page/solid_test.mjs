@@ -37,6 +37,7 @@ await run({
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address);
     await settled(page);
+    await page.locator("solid-panel").scrollIntoViewIfNeeded();
     const picture = page.getByAltText(/^The whole piece, drawn to scale/);
     await picture.waitFor();
     assert.ok(await picture.evaluate((img) => img.decode().then(() => img.naturalWidth > 100)));

@@ -17,36 +17,48 @@ class SolidPanel extends HTMLElement {
   #views: SolidView[] = [];
   #chosen = 0;
   #table?: Turntable;
+  #is_beginning = false;
   #has_none = false;
   #picture = "";
   #is_cut = false;
   #shown = ""; // the request whose answer stands there
   #said = "Looking at it ...";
   #timer = 0;
+  #is_near = false; // enough to be looked at soon: what nobody sees is not made
   #watch = new ResizeObserver(() => this.#table?.fit());
+  #nearness = new IntersectionObserver(([entry]) => this.#come(entry!.isIntersecting), { rootMargin: "400px" });
 
   set views(views: SolidView[]) {
     this.#views = views;
-    if (this.#table || this.#has_none) this.#show_soon();
+    this.#show_soon();
   }
 
   connectedCallback(): void {
     this.#draw();
-    // After the figures, never before them.
-    requestIdleCallback(() => void this.#begin(), { timeout: 1500 });
+    this.#nearness.observe(this);
   }
 
   disconnectedCallback(): void {
     window.clearTimeout(this.#timer);
+    this.#nearness.disconnect();
     this.#watch.disconnect();
     this.#table?.end();
     this.#table = undefined;
+    this.#shown = "";
     URL.revokeObjectURL(this.#picture);
   }
 
+  #come(is_near: boolean): void {
+    this.#is_near = is_near;
+    // After the figures, never before them.
+    if (is_near) requestIdleCallback(() => void this.#begin(), { timeout: 1500 });
+  }
+
   async #begin(): Promise<void> {
+    if (this.#table || this.#has_none) return this.#show_soon();
     const canvas = this.querySelector("canvas");
-    if (!this.isConnected || !canvas || this.#table) return;
+    if (!this.isConnected || !canvas || this.#is_beginning) return;
+    this.#is_beginning = true;
     try {
       const { Turntable } = await import("./solid_view");
       this.#table = new Turntable(canvas);
@@ -54,12 +66,14 @@ class SolidPanel extends HTMLElement {
     } catch {
       this.#has_none = true;
     }
+    this.#is_beginning = false;
     this.#draw();
     await this.#show();
   }
 
   #show_soon(): void {
-    if (this.#request() === this.#shown) return;
+    const has_begun = this.#table || this.#has_none;
+    if (!this.#is_near || !has_begun || this.#request() === this.#shown) return;
     window.clearTimeout(this.#timer);
     this.#timer = window.setTimeout(() => void this.#show(), pause_ms);
   }
