@@ -224,7 +224,9 @@ CLI::App* add_list(CLI::App& app, Words& words) {
 CLI::App* add_serve(CLI::App& app, Words& words) {
   CLI::App* serve = app.add_subcommand("serve", "plan in the browser, on this computer alone");
   serve->add_option("RUN", words.server.run, "a run file to open");
-  serve->add_option("--port", words.server.port, "the port; a free one if not said")
+  serve
+      ->add_option("--port", words.server.port,
+                   "the port; one of the folder's own if not said, or any that is free")
       ->type_name("N")
       ->check(CLI::Range(1, 65535));
   serve->add_flag("--no-browser", words.no_browser, "only print the address");
