@@ -100,6 +100,24 @@ export async function check_access(page, state) {
   assert.deepEqual(found, [], `${state}: axe found faults`);
 }
 
+/** Nothing on a tablet is too small for a glove, or sticks out. */
+export async function check_tablet(page, state) {
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
+      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect()])
+      .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9)) // 14 mm at 96 px to the inch
+      .map(([words]) => words),
+  );
+  assert.deepEqual(small, [], state);
+  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), tablet.width, state);
+  await check_access(page, `${state}, on a tablet`);
+}
+
+/** Types an answer into each field, by its label. */
+export async function fill(within, answers) {
+  for (const [label, value] of Object.entries(answers)) await within.getByLabel(label, { exact: true }).fill(value);
+}
+
 /** Waits until the figures on the page are those of what was typed. */
 export async function settled(page) {
   await page.waitForFunction(() => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"));

@@ -1,6 +1,6 @@
 // The main job by clicks, from an empty folder; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, check_tablet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -57,25 +57,14 @@ await run({
 
   "on a tablet whatever is tapped is 14 mm high and wide, and nothing sticks out": () =>
     with_page(async (page) => {
-      const check = async (state) => {
-        const small = await page.evaluate(() =>
-          [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
-            .map((node) => [node.outerHTML.slice(0, 80), node.getBoundingClientRect()])
-            .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9)) // 14 mm at 96 px to the inch
-            .map(([words]) => words),
-        );
-        assert.deepEqual(small, [], state);
-        assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), tablet.width, state);
-        await check_access(page, `${state}, on a tablet`);
-      };
       await open_all(page);
       for (const figure of (await page.locator(".figure button").all()).slice(0, 12)) await figure.click();
-      await check("a run with all its parts open");
+      await check_tablet(page, "a run with all its parts open");
       await page.getByRole("button", { name: "Runs and moulds" }).click();
-      await check("the start");
+      await check_tablet(page, "the start");
       for (const way of ["By its inside measures", "From a mesh file", "By measures and weighed water"]) {
         await page.getByRole("button", { name: way }).click();
-        await check(way);
+        await check_tablet(page, way);
         await page.getByRole("button", { name: "Back to runs and moulds" }).click();
       }
     }, tablet),

@@ -1,6 +1,6 @@
 // Topping, layers, warmth and the rest of a run, said by clicks; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, check_tablet, fill, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_order.run.json";
@@ -32,10 +32,6 @@ const unfold = (page, summary, within = "main") => page.locator(within).locator(
 
 const turn_pot = (page) => page.getByRole("button", { name: "Make one lye pot for both" }).click();
 
-async function fill(within, values) {
-  for (const [label, value] of Object.entries(values)) await within.getByLabel(label, { exact: true }).fill(value);
-}
-
 async function planned(page, serving, file) {
   await settled(page);
   await saved(page);
@@ -44,19 +40,6 @@ async function planned(page, serving, file) {
 
 /** What is shown to so many decimals is what the command line prints. */
 const near = (shown, printed, decimals) => assert.ok(Math.abs(shown - printed) <= 0.5 * 10 ** -decimals + 1e-9, `${shown} is shown, ${printed} printed`);
-
-/** Nothing on a tablet is too small for a glove or sticks out. */
-async function check_tablet(page, state) {
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
-      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect()])
-      .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9)) // 14 mm at 96 px to the inch
-      .map(([words]) => words),
-  );
-  assert.deepEqual(small, [], state);
-  assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), tablet.width, state);
-  await check_access(page, `${state}, on a tablet`);
-}
 
 async function add_beads(page) {
   await press(page, "Add a topping");
