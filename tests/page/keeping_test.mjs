@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, open, open_in, run, saved, Serving, settled } from "./bench.mjs";
+import { browser, check_access, check_quiet, open, open_in, root, run, saved, Serving, settled } from "./bench.mjs";
 
 const chromium = await browser();
 const sell = (page) => page.getByLabel("Pieces to sell", { exact: true });
@@ -18,6 +18,53 @@ async function ended({ serving, page }) {
   await page.context().close();
   await serving.end();
 }
+
+const json_of = (name) => JSON.parse(readFileSync(`${root}/${name}`, "utf8"));
+const superfat = (page) => page.locator("#f-pour-superfat");
+const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
+const naoh = (page) => page.locator(".jug", { hasText: "Lye for the base" }).locator(".figure", { hasText: "NaOH" }).locator(".value b").innerText();
+const underneath = (page) => page.getByRole("heading", { name: /changed underneath/ });
+
+/** A run, its formulas, mould, fats and tips, all of her own. */
+function own_files() {
+  const order = json_of("examples/spring_order.run.json");
+  const base = json_of("examples/meadow_base.formula.json");
+  const mould = json_of("moulds/twisted_cup.json");
+  delete mould.mesh;
+  order.pour.mould = "cup.json";
+  Object.assign(order.pipe.beads, { tip: "open star, large", tips_from: "studio.tips.json" });
+  delete order.pipe.trials;
+  base.fats_from = "studio.fats.json";
+  base.fats.find((one) => one.fat === "castor").fat = "argan_studio";
+  return {
+    "spring_order.run.json": order,
+    "meadow_base.formula.json": base,
+    "cloud_topping.formula.json": json_of("examples/cloud_topping.formula.json"),
+    "studio.fats.json": json_of("examples/studio.fats.json"),
+    "studio.tips.json": json_of("examples/studio.tips.json"),
+    "cup.json": mould,
+  };
+}
+
+/** Whole or not at all, as editors write. */
+function write(serving, name, json) {
+  const path = join(serving.folder, name);
+  writeFileSync(`${path}.new`, `${JSON.stringify(json, null, 2)}\n`);
+  renameSync(`${path}.new`, path);
+}
+
+async function begun_with_own() {
+  const serving = new Serving();
+  const files = own_files();
+  for (const [name, json] of Object.entries(files)) write(serving, name, json);
+  await serving.start();
+  const page = await open(chromium, serving.address);
+  await settled(page);
+  return { serving, page, files };
+}
+
+/** From now on the page hears nothing of changes to a file before it writes it itself. */
+const deafen = (page, name) => page.route(`**/api/changed?file=${name}*`, () => undefined);
 
 await run({
   "a reload in the middle of typing keeps what was typed": async () => {
@@ -101,6 +148,189 @@ await run({
     await saved(other);
     await at.page.getByRole("heading", { name: /changed underneath/ }).waitFor();
     assert.equal(at.serving.file("spring_order.run.json").sell, 31);
+    await ended(at);
+  },
+
+  "two tabs on one formula: what is typed is neither dropped nor written over the other's unasked": async () => {
+    const at = await begun_with_own();
+    const [one, other] = [at.page, await open_in(at.page.context(), at.serving.address)];
+    for (const page of [one, other]) {
+      await settled(page);
+      await press(page, "Change the formula of the base");
+    }
+    const in_file = () => at.serving.file("meadow_base.formula.json").superfat;
+
+    // Seen in time: the other has typed nothing, and follows.
+    await superfat(one).fill("8 %");
+    await other.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "8 %");
+    await settled(other);
+    assert.equal(await other.locator(".strip dl").innerText(), await one.locator(".strip dl").innerText());
+
+    // Not seen in time: both have typed.
+    await deafen(other, "meadow_base.formula.json");
+    await superfat(one).fill("9 %");
+    await saved(one);
+    await superfat(other).fill("7 %");
+    await underneath(other).waitFor();
+    assert.equal(in_file(), "9 %", "nothing is written unasked");
+    assert.equal(await superfat(other).inputValue(), "7 %", "what was typed stays typed");
+    assert.match(await other.locator(".saving").innerText(), /^Not saved/);
+    assert.ok(await other.locator(".strip .old").count(), "its figures are of neither text");
+    await other.locator(".foremost .stale").waitFor();
+    await check_access(other, "a formula changed underneath");
+    await superfat(other).fill("6.5 %"); // typed on, before it is decided
+    assert.equal(in_file(), "9 %");
+    await press(other, "Keep what is on this page");
+    await settled(other);
+    await saved(other);
+    assert.equal(in_file(), "6.5 %");
+    await one.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "6.5 %");
+    await settled(one);
+
+    await superfat(one).fill("4 %");
+    await saved(one);
+    await superfat(other).fill("5 %");
+    await press(other, "Take what is in the file");
+    await settled(other);
+    assert.equal(await superfat(other).inputValue(), "4 %");
+    assert.equal(in_file(), "4 %");
+    await press(other, "Undo");
+    assert.equal(await superfat(other).inputValue(), "5 %", "undo brings back what was typed");
+    await saved(other);
+    assert.equal(in_file(), "5 %");
+    check_quiet(one);
+    check_quiet(other);
+    await ended(at);
+  },
+
+  "a page left before it was asked which formula is to stay asks when it comes back": async () => {
+    const at = await begun_with_own();
+    await deafen(at.page, "meadow_base.formula.json");
+    write(at.serving, "meadow_base.formula.json", { ...at.files["meadow_base.formula.json"], superfat: "9 %" });
+    await superfat(at.page).fill("7 %");
+    await underneath(at.page).waitFor();
+    await at.page.unrouteAll({ behavior: "ignoreErrors" });
+    await at.page.reload();
+    await underneath(at.page).waitFor();
+    assert.equal(at.serving.file("meadow_base.formula.json").superfat, "9 %");
+    await press(at.page, "Keep what is on this page");
+    await settled(at.page);
+    assert.equal(at.serving.file("meadow_base.formula.json").superfat, "7 %");
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "a change on disk of formula, mould, fats or tips strikes the figures out until new ones are there": async () => {
+    const at = await begun_with_own();
+    const { page, serving, files } = at;
+    const changes = {
+      "meadow_base.formula.json": (json) => (json.superfat = "9 %"),
+      "cup.json": (json) => (json.shape.height = "40 mm"),
+      "studio.fats.json": (json) => (json.fats.find((one) => one.id === "argan_studio").saponification_value = { low: 194, high: 199 }),
+      "studio.tips.json": (json) => (json.tips[0].hand.factor = 1.3),
+    };
+    for (const [name, change] of Object.entries(changes)) {
+      let let_go;
+      const held = new Promise((go) => (let_go = go));
+      await page.route("**/api/plan", async (route) => {
+        await held;
+        await route.continue();
+      });
+      const before = await page.locator(".shelf, .lane.pipe").allInnerTexts();
+      change(files[name]);
+      write(serving, name, files[name]);
+      await page.locator(".foremost .stale", { hasText: name }).waitFor();
+      const weights = page.locator(".value.weigh");
+      const struck = await weights.evaluateAll((all) => all.map((one) => getComputedStyle(one.querySelector("b")).textDecorationLine));
+      assert.ok(struck.length > 20 && struck.every((one) => one === "line-through"), `${name}: a weight of before stands as of now`);
+      await check_access(page, `${name} changed`);
+      let_go();
+      await settled(page);
+      await page.unroute("**/api/plan");
+      assert.equal(await page.locator(".foremost").count(), 0, name);
+      assert.notDeepEqual(await page.locator(".shelf, .lane.pipe").allInnerTexts(), before, name);
+      const { pour, pipe } = serving.printed("plan", "spring_order.run.json");
+      const weighed = pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
+      assert.equal(Number.parseFloat(await naoh(page)), weighed, name);
+      const topping = await page.locator(".lane.pipe .figure", { hasText: "Topping to make" }).locator(".value b").innerText();
+      assert.equal(Number.parseFloat(topping), pipe.make_g, name);
+    }
+    check_quiet(page);
+    await ended(at);
+  },
+
+  "a formula taken away on disk is told of, and what is on the page can be kept": async () => {
+    const at = await begun_with_own();
+    renameSync(join(at.serving.folder, "meadow_base.formula.json"), join(at.serving.folder, "gone.txt"));
+    await at.page.getByRole("heading", { name: "meadow_base.formula.json has been taken away underneath" }).waitFor();
+    assert.ok(await at.page.locator(".value.old").count());
+    await press(at.page, "Keep what is on this page");
+    await settled(at.page);
+    assert.equal(at.serving.file("meadow_base.formula.json").superfat, "6 %");
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "the address of a new start, pasted into the old tab, goes on where it was": async () => {
+    const at = await begun();
+    await sell(at.page).fill("21");
+    await saved(at.page);
+    const old = at.serving.address;
+    await at.serving.stop();
+    await sell(at.page).fill("22");
+    await at.serving.start();
+    assert.notEqual(at.serving.address, old);
+    await at.page.goto(at.serving.address); // nothing but what stands behind its # is new
+    await settled(at.page);
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 22);
+
+    const late = await open(chromium, old);
+    await late.getByText("This address is from an earlier start").waitFor();
+    await late.goto(at.serving.address);
+    await settled(late);
+    assert.equal(await sell(late).inputValue(), "22");
+    await late.context().close();
+    await ended(at);
+  },
+
+  "a question that brings the program down is said to have done so, and the next is answered": async () => {
+    const at = await begun();
+    const once = async (path, status, method) => {
+      let is_done = false;
+      await at.page.route(path, async (route) => {
+        if (is_done || (method && route.request().method() !== method)) return route.fallback();
+        is_done = true;
+        await route.fulfill({ status, contentType: "application/json", body: JSON.stringify({ complaint: { file: "", field: "", problem: `internal error ${status}`, remedy: "", line: `internal error ${status}` } }) });
+      });
+    };
+    await sell(at.page).fill("30"); // the example becomes her own
+    await saved(at.page);
+    await once("**/api/plan", 500);
+    await sell(at.page).fill("31");
+    await at.page.locator(".complaints", { hasText: "internal error 500" }).waitFor();
+    assert.equal(await sell(at.page).inputValue(), "31");
+    assert.ok(await at.page.locator(".value.old").count());
+    await check_access(at.page, "an internal error");
+    await press(at.page, "Ask again");
+    await settled(at.page);
+    assert.equal(await at.page.locator(".complaints .alarm").count(), 0);
+
+    await once("**/api/plan", 503);
+    await sell(at.page).fill("32");
+    await settled(at.page); // asked again by itself
+
+    await once("**/api/run", 500, "PUT");
+    await sell(at.page).fill("33");
+    await at.page.getByText("Not saved: internal error 500").waitFor();
+    await sell(at.page).fill("34");
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 34);
+    await once("**/api/run", 503, "PUT");
+    await sell(at.page).fill("35");
+    await at.page.getByText("Not saved: internal error 503").waitFor();
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 35);
     await ended(at);
   },
 });

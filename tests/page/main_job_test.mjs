@@ -211,7 +211,7 @@ await run({
   "ounces stand alone where they are chosen, and still say of what": () =>
     with_page(async (page) => {
       await page.getByRole("button", { name: "oz in" }).click();
-      assert.match(await page.locator(".order").first().innerText(), /1\/4 in below the brim, 2\.40 oz each/);
+      assert.match(await page.locator(".order").first().innerText(), /1\/4 in below the brim, 2\.397 oz each/);
       await check_access(page, "US units");
     }),
 

@@ -9,7 +9,11 @@ export interface Complaint {
   problem: string;
   remedy: string;
   line: string;
+  is_fault?: boolean; // of the program, not of what was given
 }
+
+/** What is wrong and what to do, as far as either is said. */
+export const wording = ({ problem, remedy }: Complaint): string => [problem, remedy].filter(Boolean).join("; ");
 
 export class Refused extends Error {
   constructor(
@@ -18,6 +22,11 @@ export class Refused extends Error {
     readonly answer: Record<string, unknown> = {},
   ) {
     super(complaint.line);
+  }
+
+  /** Nobody answers, or too many ask at once: it is worth asking again by itself. */
+  get may_pass(): boolean {
+    return this.status === 0 || this.status === 503;
   }
 }
 
@@ -46,11 +55,26 @@ export interface Kept {
 
 // The key stands behind the # of the address. It is copied for this tab alone, so that a link
 // within the page cannot lose it.
-const key = (() => {
-  const given = location.hash.slice(1);
-  if (/^[0-9a-f]{48}$/.test(given)) sessionStorage.setItem("key", given);
-  return sessionStorage.getItem("key") ?? given;
-})();
+const given_key = (): string | undefined => /^#([0-9a-f]{48})$/.exec(location.hash)?.[1];
+
+let key = "";
+
+function take_key(given: string): void {
+  key = given;
+  sessionStorage.setItem("key", given);
+}
+
+take_key(given_key() ?? sessionStorage.getItem("key") ?? "");
+
+/** The address of a new start, pasted into a tab that is open, changes no more than what stands behind its #. */
+export function on_new_key(go_on: () => void): void {
+  addEventListener("hashchange", () => {
+    const given = given_key();
+    if (!given || given === key) return;
+    take_key(given);
+    go_on();
+  });
+}
 
 const silent: Complaint = {
   file: "",
@@ -71,12 +95,29 @@ async function sent(path: string, init: RequestInit): Promise<Response> {
   throw await refusal(response);
 }
 
+const kept_here = "what you typed is kept here";
+
+/** What the program could not say itself. */
+function without_words(status: number): Complaint {
+  const [problem, remedy] =
+    status === 503
+      ? ["the program has too much to do at once", `it is asked again in a moment; ${kept_here}`]
+      : ["a fault of brimwright itself", `${kept_here}: change something, or ask again`];
+  return { file: "", field: "", problem: problem!, remedy: remedy!, line: `${problem} (answer ${status}); ${remedy}.` };
+}
+
+function refused_with(status: number, answer: { complaint?: Complaint }): Refused {
+  const own = without_words(status);
+  const said = { ...own, ...answer.complaint };
+  if (status >= 500) Object.assign(said, { is_fault: true, remedy: said.remedy || own.remedy });
+  return new Refused(status, said, answer);
+}
+
 async function refusal(response: Response): Promise<Refused> {
   try {
-    const answer = (await response.json()) as { complaint: Complaint };
-    return new Refused(response.status, answer.complaint, answer);
+    return refused_with(response.status, (await response.json()) as { complaint?: Complaint });
   } catch {
-    return new Refused(response.status, { ...silent, line: `The program answered ${response.status}.` });
+    return refused_with(response.status, {});
   }
 }
 
@@ -112,10 +153,10 @@ export function send_mesh(file: File, gone: (share: number) => void): Promise<{ 
       try {
         answer = JSON.parse(request.responseText);
       } catch {
-        return refused(new Refused(request.status, silent));
+        return refused(request.status ? refused_with(request.status, {}) : new Refused(0, silent));
       }
       if (request.status === 200) done(answer as unknown as { file: string; name: string });
-      else refused(new Refused(request.status, answer.complaint ?? silent));
+      else refused(refused_with(request.status, answer));
     };
     request.send(file);
   });

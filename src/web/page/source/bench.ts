@@ -1,6 +1,9 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
+import { wording } from "./api";
+import { clash_of, conflict } from "./clash";
 import { cut_form } from "./cut_form";
+import { is_in_danger } from "./danger";
 import { is_cut } from "./decoration";
 import { redo, undo } from "./editing";
 import { field, is_about, wanting_field } from "./field";
@@ -13,9 +16,10 @@ import { both, length, volume, type Units } from "./numbers";
 import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
 import { pipe_lane, pipe_questions } from "./pipe_lane";
 import type { Plan } from "./plan";
+import { plan_soon } from "./planning";
 import { pour_lane, pour_questions } from "./pour_lane";
 import { extras_questions } from "./run_extras";
-import { keep_mine, take_theirs } from "./saving";
+import { save_again } from "./saving";
 import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
 import type { SolidView } from "./solid_panel";
 import { changed, state, toggle, type Slot } from "./state";
@@ -48,9 +52,11 @@ export function head(open_start: () => void): TemplateResult {
 }
 
 function saving_words(): string {
+  const formula = unsaved_formula();
+  if (formula) return formula;
   const { saving } = state;
   const is_run_still = ["saved", "shipped"].includes(saving.is) || state.formula_of === "apart";
-  if (state.view === "formula" && is_run_still) return formula_saving_words();
+  if (state.view === "formula" && is_run_still) return kept_formula_words();
   switch (saving.is) {
     case "shipped":
       return "An example: your first change is saved as a copy.";
@@ -61,14 +67,23 @@ function saving_words(): string {
     case "failed":
       return `Not saved: ${saving.line}`;
     case "conflict":
-      return "Not saved: see above the order.";
+      return "Not saved: say above which is to stay.";
   }
 }
 
-function formula_saving_words(): string {
+/** Of what is typed in a formula and not in its file. */
+function unsaved_formula(): string {
+  const what = state.formulas.apart ? "apart" : "run";
+  const clash = clash_of(what);
+  if (clash) return `Not saved: ${clash.file} changed underneath; say above which is to stay.`;
+  const papers = what === "apart" ? [state.formulas.apart] : [state.formulas.pour, state.formulas.pipe];
+  if (!papers.some((paper) => paper && paper.document !== paper.saved)) return "";
+  return state.complaint && state.complaint.file === "" ? `Not saved: ${state.complaint.problem}` : "Saving ...";
+}
+
+function kept_formula_words(): string {
   const paper = state.formulas[state.formula_of];
   if (!paper) return "";
-  if (paper.document !== paper.saved) return state.complaint && state.complaint.file === "" ? `Not saved: ${state.complaint.problem}` : "Saving ...";
   return paper.shipped ? "Came with the program: your first change is saved as a copy." : `Saved in ${paper.file}`;
 }
 
@@ -95,10 +110,11 @@ function parts(): TemplateResult {
   };
   const there: [string, string][] = [
     ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
-    ["shelf-title", "Lye"], ["watch-title", "Watch"], ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
+    ["shelf-title", "Lye"], ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]), ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
   ];
   const has = { "lane-pipe": has_topping(), "lane-cut": is_cut(), "lane-perch": has_perch() } as Record<string, boolean>;
-  return html`<nav class="parts" aria-label="Parts of this run">${there
+  return html`<nav class="parts" aria-label="Parts of this run">
+    ${is_in_danger() ? html`<button type="button" class="danger" @click=${go("watch-title")}><span aria-hidden="true">⚠</span> Danger</button>` : nothing}${there
     .filter(([id]) => has[id] ?? true)
     .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
 }
@@ -123,28 +139,21 @@ function unplanned_parts(): TemplateResult {
     ${extras_questions()}`;
 }
 
-export function conflict(): TemplateResult | typeof nothing {
-  const { saving } = state;
-  if (saving.is !== "conflict") return nothing;
-  const is_gone = saving.text === null;
-  return html`<section class="banner" aria-labelledby="conflict-title">
-    <h2 id="conflict-title">${state.file} has ${is_gone ? "been taken away" : "changed"} underneath</h2>
-    <p>Another hand or tab wrote the file. Which is to stay?</p>
-    <div class="choice">
-      ${is_gone ? nothing : html`<button type="button" @click=${take_theirs}>Take what is in the file</button>`}
-      <button type="button" @click=${keep_mine}>Keep what is on this page</button>
-    </div>
-  </section>`;
-}
-
 export function complaint(): TemplateResult {
   const said = state.complaint;
   return html`<div class="complaints" role="status">
     ${said
-      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${said.problem}; ${said.remedy}</p>
+      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${wording(said)}</p>
+          ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
           ${(wanting_field() && document.activeElement !== wanting_field()) || formula_wanting() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
       : nothing}
   </div>`;
+}
+
+/** After a fault of the program's own: it is up again, and what was typed is still here. */
+export function ask_again(): void {
+  plan_soon();
+  if (state.saving.is === "failed") save_again();
 }
 
 /** What is wrong in a formula is mended where the whole formula stands. */

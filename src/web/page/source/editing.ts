@@ -153,8 +153,9 @@ async function read_formula(slot: Slot, file: string): Promise<void> {
   }
   delete state.formulas[slot];
   try {
-    state.formulas[slot] = paper_of(file, await read_kept(file));
-    take_formula_net(slot, state.formulas[slot]);
+    const kept = await read_kept(file);
+    const paper = (state.formulas[slot] = paper_of(file, kept));
+    take_formula_net(paper, kept.text);
   } catch {
     // The plan itself says what is wrong with it.
   }

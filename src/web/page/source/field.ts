@@ -1,7 +1,7 @@
 // A field of the run or of one of its formulas, with the program's complaint beside it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import type { Document, Json } from "./api";
+import { wording, type Document, type Json } from "./api";
 import { edit } from "./editing";
 import { is_bare_number, unit_of } from "./numbers";
 import { at } from "./pointer";
@@ -18,6 +18,7 @@ interface FieldOptions {
   wide?: boolean;
   optional?: boolean; // emptied, it is left out
   short?: boolean;
+  described_by?: string; // the id of what else is told of it, where that stands on the page
 }
 
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
@@ -42,7 +43,7 @@ export function without(of: Of, pointer: string, keys: string[]): Document {
 export function complaint_at(of: Of, pointer: string): string | undefined {
   const complaint = state.complaint;
   if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
-  return is_about(of) ? `${complaint.problem}; ${complaint.remedy}` : undefined;
+  return is_about(of) ? wording(complaint) : undefined;
 }
 
 /** The line that is about this place itself, and not about something in it. */
@@ -117,7 +118,7 @@ export function field(options: FieldOptions): TemplateResult {
     <label for=${id}>${options.label}</label>
     <input id=${id} .value=${live(shown)} @input=${typed} @blur=${leave_field} autocomplete="off" spellcheck="false"
       inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"} aria-invalid=${complaint ? "true" : "false"}
-      aria-describedby=${complaint || hint ? `${id}-said` : nothing} />
+      aria-describedby=${[complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing} />
     ${said_beneath(id, complaint, hint)}
   </div>`;
 }

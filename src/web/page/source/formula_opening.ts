@@ -6,7 +6,7 @@ import { forget_own_fats, named_from_here } from "./own_fats";
 import { file_name, open_run } from "./opening";
 import { plan_now } from "./planning";
 import { free_name, save_formulas, take_formula_net, text_of } from "./saving";
-import { changed, state, type FormulaPaper, type Page, type Slot, type Whose } from "./state";
+import { changed, state, type Page, type Slot, type Whose } from "./state";
 
 // To try a formula in where no run can be opened.
 const tried_in = "examples/plain_bars.run.json";
@@ -34,14 +34,14 @@ export async function open_formula_file(file: string): Promise<void> {
   const slot = (["pour", "pipe"] as const).find((one) => state.file && state.formulas[one]?.file === file);
   if (slot) return open_formula(slot);
   if (!state.file) await open_run(tried_in);
-  open_apart(paper_of(file, await read_kept(file)));
+  open_apart(file, await read_kept(file));
 }
 
-function open_apart(paper: FormulaPaper): void {
+function open_apart(file: string, kept: Kept): void {
   run_steps = { past: state.past, future: state.future };
   Object.assign(state, { past: [], future: [], plan: undefined, complaint: undefined });
-  state.formulas.apart = paper;
-  take_formula_net("apart", paper);
+  const paper = (state.formulas.apart = paper_of(file, kept));
+  take_formula_net(paper, kept.text);
   open_formula("apart");
   void plan_now();
 }
@@ -58,7 +58,14 @@ export async function leave_formula(): Promise<boolean> {
       changed();
       return false;
     }
+    if (state.formulas.apart?.clash) {
+      state.said = "Say first which text of the formula is to stay.";
+      window.scrollTo(0, 0);
+      changed();
+      return false;
+    }
     delete state.formulas.apart;
+    state.dangers.apart = [];
     Object.assign(state, { ...run_steps, plan: undefined, complaint: undefined });
     run_steps = undefined;
   }

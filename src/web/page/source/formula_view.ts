@@ -1,18 +1,21 @@
 // A formula, all that it may say, with the figures that come of it always in sight.
 import { html, nothing, type TemplateResult } from "lit";
-import { complaint, conflict } from "./bench";
+import { wording } from "./api";
+import { ask_again, complaint } from "./bench";
+import { conflict } from "./clash";
 import { pouring_part } from "./curing_part";
+import { dangers_of } from "./danger";
 import { fat_rows } from "./fat_rows";
 import { field, is_about, wanting_field } from "./field";
 import { folded } from "./form_parts";
 import { leave_formula, use_in_run } from "./formula_opening";
 import { lye_part } from "./lye_part";
-import { both, decimals_of, mass, plain } from "./numbers";
+import { both, mass, per_cent } from "./numbers";
 import type { Batter } from "./plan";
-import { is_lye } from "./pour_lane";
 import { state, type Whose } from "./state";
 import { stirred_in } from "./stirred_in";
 import { has_topping } from "./topping_form";
+import { for_lye, shown_weight } from "./weights";
 
 export function formula_view(): TemplateResult {
   const of = state.formula_of;
@@ -51,16 +54,16 @@ function in_run(): TemplateResult {
 /** In short what comes of it. Struck through where it is not of what is typed now. */
 function strip(of: Whose, batter: Batter | undefined): TemplateResult {
   return html`<section class="strip" aria-label="What comes of it">
-    ${batter ? html`<dl>${figures(batter).map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
+    ${batter ? html`<dl>${figures(of, batter).map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
     ${asks(of)}</section>`;
 }
 
-function figures(batter: Batter): [string, string][] {
-  const lye = batter.ingredients.filter(is_lye);
+function figures(of: Whose, batter: Batter): [string, string][] {
+  const sign = dangers_of(of).length ? " ⚠" : "";
   return [
     ["Fats", both(mass(state.units, batter.fats_g))],
-    ["Superfat comes out at", `${plain(batter.superfat_percent.effective, 1)} %`],
-    ...lye.map((one) => [one.name, both(mass(state.units, one.g, decimals_of(one.scale_step_g)))] as [string, string]),
+    ["Superfat comes out at", `${per_cent(batter.superfat_percent.effective)}${sign}`],
+    ...for_lye(batter).map(({ one }) => [one.name, both(shown_weight(state.units, one))] as [string, string]),
   ];
 }
 
@@ -70,7 +73,8 @@ function asks(of: Whose): TemplateResult {
   const is_here = is_about(of);
   const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
   return html`<div role="status" class="asks"><p class="alarm"><strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
-      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${said.problem}; ${said.remedy}</p>
+      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}</p>
+    ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
     ${is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing}</div>`;
 }
 

@@ -6,10 +6,11 @@ import { field, value_at, without } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, part, said_at, to_field } from "./form_parts";
-import { decimals_of, first, length, mass, trimmed } from "./numbers";
+import { first, length, mass, trimmed } from "./numbers";
 import type { Ingredient, Layer, Plan } from "./plan";
 import { state } from "./state";
 import * as sums from "./sums";
+import { shown_weight } from "./weights";
 import { supplier_form } from "./supplier_form";
 
 const here = "/pour/layers";
@@ -95,7 +96,7 @@ function colour_figure(plan: Plan, layer: Layer, colour: Ingredient, i: number, 
     key: `pour.layer.${i}.${j}`,
     label: colour.name,
     note: colour.teaspoons ? `about ${trimmed(colour.teaspoons, 1)} tsp` : "",
-    shown: mass(state.units, colour.g, decimals_of(colour.scale_step_g)),
+    shown: shown_weight(state.units, colour),
     size: "weigh",
     sum: sums.sum_of_layer_colour(plan.pour, layer, colour, `${here}/${i}/colours/${j}`),
   });

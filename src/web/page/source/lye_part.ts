@@ -1,6 +1,7 @@
 // The superfat, the alkali and the water of a formula. None of them has a value before she says one.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
+import { danger_beside, dangers_of } from "./danger";
 import { complaint_on, field, list_at, value_at } from "./field";
 import { asked, folded } from "./form_parts";
 import { trimmed } from "./numbers";
@@ -8,11 +9,14 @@ import type { Batter } from "./plan";
 import { total_words } from "./rates";
 import { state, type Whose } from "./state";
 
+const danger_id = "danger-of-superfat";
+
 type Alkalis = "NaOH" | "KOH" | "both";
 
 export function lye_part(of: Whose, batter: Batter | undefined): TemplateResult {
   return html`<section class="card" aria-labelledby="lye-title"><h2 id="lye-title">Superfat, alkali, water</h2>
-    <div class="row">${field({ label: "Superfat: of all that is fat, left without lye", of, at: "/superfat", unit: "%" })}</div>
+    <div class="row">${field({ label: "Superfat: of all that is fat, left without lye", of, at: "/superfat", unit: "%", described_by: dangers_of(of).length ? danger_id : undefined })}</div>
+    ${danger_beside(of, danger_id)}
     ${alkali(of)} ${water(of, batter)}</section>`;
 }
 

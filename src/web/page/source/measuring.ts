@@ -7,6 +7,7 @@ import { at } from "./pointer";
 import { changed, state } from "./state";
 
 const levels = 40;
+const retry_ms = 2000;
 
 let asked = 0;
 
@@ -71,6 +72,7 @@ async function measure(): Promise<void> {
     if (!(error instanceof Refused)) throw error;
     state.measured = undefined;
     state.measuring_failed = error.message;
+    if (error.may_pass) window.setTimeout(measure_soon, retry_ms);
   }
   changed();
 }

@@ -1,6 +1,6 @@
 // A mesh file dropped or chosen: sent with its progress shown, its unit and role asked, its faults listed.
 import { html, nothing, type TemplateResult } from "lit";
-import { post, Refused, send_mesh, type Document } from "./api";
+import { post, Refused, send_mesh, wording, type Document } from "./api";
 import { choice } from "./form_parts";
 import { gauge_of, look_into, type Found } from "./measuring";
 import { draft, set as set_draft, take_draft } from "./mould_draft";
@@ -72,7 +72,7 @@ async function measure(of: Mesh): Promise<void> {
     if (!(error instanceof Refused)) throw error;
     if (mine !== of.asked) return;
     of.sizes = of.unit ? of.sizes : sizes_in(error.complaint.problem);
-    of.complaint = of.sizes.length && !of.unit ? undefined : `${error.complaint.problem}; ${error.complaint.remedy}`;
+    of.complaint = of.sizes.length && !of.unit ? undefined : wording(error.complaint);
   }
   of.is_measuring = false;
   changed();

@@ -11,18 +11,35 @@ export function plain(value: number, decimals: number): string {
 }
 
 export function trimmed(value: number, decimals: number): string {
-  return plain(value, decimals).replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "");
+  return without_zeros(plain(value, decimals));
 }
+
+const without_zeros = (text: string): string => text.replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "");
+
+/** A share that may fall below zero is never rounded onto it: its sign is what one reads it for. */
+export function per_cent(value: number): string {
+  const decimals = [1, 2, 3].find((some) => Number(value.toFixed(some)) !== 0);
+  if (decimals !== undefined) return `${plain(value, decimals)} %`;
+  return is_below_zero(value) ? "just below 0 %" : "0.0 %";
+}
+
+/** The program rounds what it sends; what it rounded to nothing keeps its sign. */
+export const is_below_zero = (value: number): boolean => value < 0 || Object.is(value, -0);
+
+const is_whole = (value: number): boolean => Math.abs(value - Math.round(value)) < 1e-6;
 
 /** As many decimals as the scale shows. */
 export function decimals_of(step: number | undefined): number {
-  if (!step || step >= 1) return 0;
-  return Math.min(3, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+  return step ? ([0, 1, 2, 3].find((decimals) => is_whole(step * 10 ** decimals)) ?? 3) : 0;
+}
+
+/** The fewest decimals whose last digit is no coarser than the step. */
+function decimals_as_fine_as(step: number): number {
+  return Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
 }
 
 /** As few decimals as show all of these whole: what was rounded to a scale is shown as it is weighed. */
 export function decimals_in(grams: number[]): number {
-  const is_whole = (value: number) => Math.abs(value - Math.round(value)) < 1e-6;
   return [0, 1, 2].find((decimals) => grams.every((one) => is_whole(one * 10 ** decimals))) ?? 3;
 }
 
@@ -33,10 +50,61 @@ function chosen(units: Units, metric: string, us: string): Shown {
   return units === "metric" ? [metric, ""] : units === "us" ? [us, ""] : [metric, us];
 }
 
-export function mass(units: Units, grams: number, decimals = 1): Shown {
-  const ounces = grams / gram_per_ounce;
-  return chosen(units, `${plain(grams, decimals)} g`, `${plain(ounces, ounces < 10 ? 2 : 1)} oz`);
+/** What is put on a scale, with the texts that the program made for it, if it did. */
+export interface Weighed {
+  g: number;
+  scale_step_g?: number;
+  g_text?: string;
+  oz_text?: string;
 }
+
+/** Alkali, and lye, is never shown as more than is weighed. */
+export type Rounded = "down" | "nearest";
+
+const sent_to_g = 0.001; // the program sends grams to the milligram
+
+/** `hair` of a gram may be lacking from a whole number of last digits. */
+function rounded(grams: number, unit: number, decimals: number, towards: Rounded, hair = 1e-9): string {
+  const digits = 10 ** decimals;
+  if (towards === "nearest") return plain(grams / unit, decimals);
+  return plain(Math.floor(((grams + hair) / unit) * digits) / digits, decimals);
+}
+
+export function trimmed_down(grams: number, decimals: number): string {
+  return without_zeros(rounded(grams, 1, decimals, "down"));
+}
+
+const steps_of_scales = [1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
+
+/** The step in ounces of a scale that reads them; nothing for one that reads grams. */
+function ounces_of(step: number): number | undefined {
+  if (steps_of_scales.some((one) => Math.abs(one * 10 - step) < 1e-9 || Math.abs(one - step) < 1e-9)) return undefined;
+  return steps_of_scales.find((one) => Math.abs(one * gram_per_ounce - step) < 0.6 * sent_to_g);
+}
+
+/** In what the scale reads to its own step, in the other unit no coarser; the scale's stands first. */
+export function weight(units: Units, one: Weighed, towards: Rounded = "nearest"): Shown {
+  const step = one.scale_step_g || 0.1;
+  const step_oz = ounces_of(step);
+  const hair = Math.min(0.6 * sent_to_g, step / 2);
+  const in_grams = step_oz
+    ? rounded(one.g, 1, decimals_as_fine_as(step), towards)
+    : rounded(one.g, 1, decimals_of(step), towards, hair);
+  const in_ounces = step_oz
+    ? rounded(one.g, gram_per_ounce, decimals_of(step_oz), towards, hair)
+    : rounded(one.g, gram_per_ounce, decimals_as_fine_as(step / gram_per_ounce), towards);
+  const [grams, ounces] = [`${one.g_text ?? in_grams} g`, `${one.oz_text ?? in_ounces} oz`];
+  return step_oz && units === "both" ? [ounces, grams] : chosen(units, grams, ounces);
+}
+
+export function step_words(step: number): string {
+  const step_oz = ounces_of(step);
+  return step_oz ? `${step_oz} oz` : `${trimmed(step, 3)} g`;
+}
+
+/** What is not weighed on a scale of its own, or by a step that is not known. */
+export const mass = (units: Units, grams: number, decimals = 1, towards: Rounded = "nearest"): Shown =>
+  weight(units, { g: grams, scale_step_g: 10 ** -decimals }, towards);
 
 export function volume(units: Units, ml: number, decimals = 1): Shown {
   return chosen(units, `${plain(ml, decimals)} ml`, `${plain(ml / ml_per_fluid_ounce, 2)} fl oz`);

@@ -1,5 +1,6 @@
 // Opening a run, and making a new one.
 import { get, post, put, read_kept, Refused, type Document, type Files, type Kept } from "./api";
+import { keep_looking } from "./beside";
 import { read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import type { CatalogueMould, Fat } from "./plan";
@@ -50,7 +51,7 @@ export async function open_run(file: string): Promise<void> {
   take_saved(run);
   Object.assign(state, {
     view: "run", file, run, version: kept.version, shipped: kept.shipped ?? false, formulas: {}, past: [], future: [],
-    fault: undefined, plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
+    dangers: { run: [], apart: [] }, changed_beside: undefined, fault: undefined, plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
     saving: kept.shipped ? { is: "shipped" } : { is: "saved" },
   });
   localStorage.setItem("run", file);
@@ -61,6 +62,7 @@ export async function open_run(file: string): Promise<void> {
   measure_soon();
   await Promise.all([planned, read_formulas()]);
   void watch();
+  keep_looking();
   changed();
 }
 

@@ -1,15 +1,16 @@
 // What the program answers, as far as the page reads it. Keys may be missing: then nothing is shown.
 
+import type { Weighed } from "./numbers";
+
 export interface Caution {
   severity: string;
+  topic?: string;
   text: string;
 }
 
-export interface Ingredient {
+export interface Ingredient extends Weighed {
   name: string;
-  g: number;
   goes_into: string;
-  scale_step_g?: number;
   teaspoons?: number;
   set_aside_for_colours_g?: number;
 }

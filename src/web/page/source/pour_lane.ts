@@ -6,16 +6,16 @@ import { figure } from "./figure";
 import { change, choice, said_at } from "./form_parts";
 import { open_formula } from "./formula_opening";
 import { layers_form } from "./layer_form";
-import { both, decimals_of, length, mass, millimetres, plain, trimmed, volume } from "./numbers";
+import { both, length, mass, millimetres, plain, trimmed, volume, weight } from "./numbers";
 import type { Batter, Ingredient, Plan } from "./plan";
 import { at } from "./pointer";
 import { share_of_height, side_view } from "./side_view";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
 import { warmth_form } from "./warmth_form";
+import { for_batter, shown_weight } from "./weights";
 
 const line_key = (): "below_brim" | "depth" => (at(state.run, "/pour/line/depth") !== undefined ? "depth" : "below_brim");
-export const is_lye = (one: Ingredient): boolean => one.goes_into === "lye";
 
 /** The line as drawn or stepped, in whole or half millimetres. */
 function set_line(plan: Plan, below_mm: number): void {
@@ -120,7 +120,7 @@ function spoons(one: Ingredient): string {
 }
 
 function note_of(one: Ingredient): string {
-  const aside = one.set_aside_for_colours_g ? `${plain(one.set_aside_for_colours_g, 1)} g of it for the colours` : "";
+  const aside = one.set_aside_for_colours_g ? `${both(weight(state.units, { g: one.set_aside_for_colours_g, scale_step_g: one.scale_step_g }))} of it for the colours` : "";
   return [spoons(one), aside].filter(Boolean).join(", ");
 }
 
@@ -131,8 +131,7 @@ export function weigh_title(slot: Slot, words: string, formula: string): Templat
 
 /** All but what goes into the lye, which stands on the shelf. */
 export function ingredients(slot: Slot, batter: Batter): TemplateResult {
-  const listed = batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => !is_lye(one));
-  return html`${listed.map(({ one, i }) => weighed(slot, batter, one, i))}`;
+  return html`${for_batter(batter).map(({ one, i }) => weighed(slot, batter, one, i))}`;
 }
 
 export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number): TemplateResult {
@@ -140,7 +139,7 @@ export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number):
     key: `${slot}.${i}`,
     label: one.name,
     note: note_of(one),
-    shown: mass(state.units, one.g, decimals_of(one.scale_step_g)),
+    shown: shown_weight(state.units, one),
     size: "weigh",
     sum: sums.sum_of_ingredient(slot, batter, one),
   });

@@ -1,15 +1,16 @@
 // The file is the truth: it is written a moment after the last keystroke, and watched for others' changes.
 // Until it is written, what was typed also lies in this browser, should the tablet fall asleep.
-import { get, put, read_kept, Refused, type Document, type Kept } from "./api";
+import { get, put, read_kept, Refused, wording, type Document, type Kept } from "./api";
 import { page, read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import { named_from_here } from "./own_fats";
 import { plan_now, plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
-import { changed, everyone, state, type FormulaPaper, type Slot, type Whose } from "./state";
+import { changed, everyone, state, type FormulaPaper, type Slot, type Theirs, type Whose } from "./state";
 
 const pause_ms = 400;
 const retry_ms = 2000;
+export const half_written_ms = 300;
 
 let timer = 0;
 let writing: Promise<void> | undefined;
@@ -79,8 +80,8 @@ async function write_run(): Promise<void> {
     const there = error.answer as unknown as Kept;
     if (error.status === 409 && from) take_or_pass_copy(there, run, from);
     else if (error.status === 409) set_conflict(there);
-    else state.saving = { is: "failed", line: error.message };
-    if (error.status === 0) window.setTimeout(save_soon, retry_ms);
+    else state.saving = { is: "failed", line: wording(error.complaint) };
+    if (error.may_pass) window.setTimeout(save_again, retry_ms);
   }
   changed();
 }
@@ -92,6 +93,12 @@ async function write_run(): Promise<void> {
 function take_or_pass_copy(there: Kept, run: Document, from: string): void {
   if (is_copy_of(run, JSON.parse(there.text) as Document)) return take_kept(there, run, from);
   state.files?.runs.push({ file: there.file, name: there.file, note: "", shipped: false });
+  save_soon();
+}
+
+/** What could not be written a moment ago. */
+export function save_again(): void {
+  if (state.saving.is === "failed") state.saving = { is: "waiting" };
   save_soon();
 }
 
@@ -160,21 +167,26 @@ export function keep_formula_net(paper: FormulaPaper): void {
 }
 
 /** A formula just read, with what was typed last time and never reached its file. */
-export function take_formula_net(whose: Whose, paper: FormulaPaper): void {
-  const text = localStorage.getItem(formula_net_name(paper.file));
-  if (!text) return;
-  localStorage.removeItem(formula_net_name(paper.file));
-  const net = JSON.parse(text) as { version: string; document: Document };
-  if (JSON.stringify(net.document) === JSON.stringify(paper.document)) return;
-  if (net.version === paper.version) {
-    state.past.push(page());
-    paper.document = net.document;
-    return plan_soon();
-  }
-  // Another hand wrote it meanwhile: theirs stands, and undo brings back what was typed.
-  state.past.push({ run: state.run, formulas: { [whose]: { paper, document: net.document } } });
-  state.said = `${paper.file} had changed underneath; undo brings back what was typed.`;
+export function take_formula_net(paper: FormulaPaper, text: string): void {
+  const net = formula_net(paper.file);
+  if (!net) return;
+  if (text_of(net.document) === text_of(paper.document)) return drop_formula_net(paper.file);
+  state.past.push(page());
+  const theirs = { version: paper.version, text };
+  Object.assign(paper, { document: net.document, version: net.version }); // what it was typed over
+  if (net.version !== theirs.version) clash_over(paper, theirs);
+  plan_soon();
 }
+
+function formula_net(file: string): { version: string | null; document: Document } | undefined {
+  try {
+    return JSON.parse(localStorage.getItem(formula_net_name(file)) ?? "null") ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+const drop_formula_net = (file: string): void => localStorage.removeItem(formula_net_name(file));
 
 let formulas_writing: Promise<void> = Promise.resolve();
 
@@ -185,39 +197,109 @@ export function save_formulas(): Promise<void> {
   return next;
 }
 
+/** Until no writing of ours is under way whose version we do not know yet. */
+export const formulas_written = (): Promise<void> => formulas_writing;
+
 async function write_formulas(): Promise<void> {
   for (const whose of everyone) {
     const paper = state.formulas[whose];
-    if (!paper || paper.document === paper.saved) continue;
-    const was = paper.file;
-    const from = paper.shipped ? was : undefined;
-    const { fats_from } = from ? await named_from_here(paper.document, from) : paper.document;
-    if (fats_from !== paper.document.fats_from) paper.document = { ...paper.document, fats_from: fats_from! };
-    const sent = paper.document;
-    if (from && state.shipped && whose !== "apart") await save_now(); // the run must be ours to name the copy
-    const file = from ? free_name(was.split("/").at(-1)!, state.files?.formulas ?? []) : was;
-    const version = from ? null : paper.version;
+    if (!paper || paper.document === paper.saved || paper.clash) continue;
+    if (paper.shipped) await write_copy(whose, paper);
+    else await write_over(paper);
+  }
+}
+
+async function write_over(paper: FormulaPaper): Promise<void> {
+  const { file, version, document: sent } = paper;
+  try {
+    took(paper, await put<Kept>("/api/run", { file, version, text: text_of(sent) }), sent);
+  } catch (error) {
+    if (!(error instanceof Refused) || error.status !== 409) throw error;
+    meet_their_formula(paper, error.answer as unknown as Theirs);
+  }
+}
+
+/** Of a formula that came with the program, under the first name that nobody has. */
+async function write_copy(whose: Whose, paper: FormulaPaper): Promise<void> {
+  const from = paper.file;
+  const { fats_from } = await named_from_here(paper.document, from);
+  if (fats_from !== paper.document.fats_from) paper.document = { ...paper.document, fats_from: fats_from! };
+  const sent = paper.document;
+  if (state.shipped && whose !== "apart") await save_now(); // the run must be ours to name the copy
+  const listed = state.files?.formulas ?? [];
+  for (let i = 0; i < 50; ++i) {
+    const file = free_name(from.split("/").at(-1)!, listed);
+    listed.push({ file, name: "", note: "", shipped: false });
     try {
-      const kept = await put<Kept>("/api/run", { file, version, text: text_of(sent), from });
-      Object.assign(paper, { file, version: kept.version, shipped: false, saved: sent });
-      if (paper.document === sent) localStorage.removeItem(formula_net_name(was));
-      else keep_formula_net(paper);
-      if (from) state.files?.formulas.push({ file, name: "", note: "", shipped: false });
-      list_as_named(file, sent);
-      if (from && whose !== "apart") name_formula(whose, was, file);
+      took(paper, await put<Kept>("/api/run", { file, version: null, text: text_of(sent), from }), sent);
+      if (whose !== "apart") name_formula(whose, from, file);
+      return;
     } catch (error) {
-      if (!(error instanceof Refused) || error.status !== 409 || from) throw error;
-      take_their_formula(paper, error.answer as unknown as Kept);
+      if (!(error instanceof Refused) || error.status !== 409) {
+        listed.splice(listed.findIndex((one) => one.file === file), 1);
+        throw error;
+      }
+      // Another tab's, or another program's: the next name is tried.
     }
   }
 }
 
-/** Another hand wrote the formula: theirs stands on the page, and undo brings ours back. */
-function take_their_formula(paper: FormulaPaper, kept: Kept): void {
+function took(paper: FormulaPaper, { file, version }: Kept, sent: Document): void {
+  Object.assign(paper, { file, version, shipped: false, saved: sent });
+  if (paper.document === sent) drop_formula_net(file);
+  else keep_formula_net(paper);
+  list_as_named(file, sent);
+}
+
+/** What another hand left in the file of a formula that was read before. */
+export function meet_their_formula(paper: FormulaPaper, theirs: Theirs): void {
+  if (theirs.text === text_of(paper.document)) return agree(paper, paper.document, theirs.version);
+  const document = theirs.text === null ? undefined : read_document(theirs.text);
+  const is_untouched = paper.document === paper.saved;
+  if (!is_untouched || !document) return clash_over(paper, theirs);
   state.past.push(page());
-  const document = JSON.parse(kept.text) as Document;
-  Object.assign(paper, { version: kept.version, document, saved: document });
-  state.said = `${paper.file} had changed underneath and was read again; undo brings back what was typed.`;
+  state.typed = undefined;
+  state.said = `${paper.file} had changed underneath and was read again; undo brings back what stood here.`;
+  agree(paper, document, theirs.version);
+}
+
+function agree(paper: FormulaPaper, document: Document, version: string | null): void {
+  Object.assign(paper, { document, saved: document, version, clash: undefined });
+  drop_formula_net(paper.file);
+  list_as_named(paper.file, document);
+}
+
+/** Neither is lost: nothing is written before she has said which is to stay. */
+function clash_over(paper: FormulaPaper, theirs: Theirs): void {
+  paper.clash = { version: theirs.version, text: theirs.text };
+  keep_formula_net(paper);
+  state.is_old = true;
+  state.said = `${paper.file} has changed underneath. Say which is to stay.`;
+  changed();
+}
+
+/** What is in the file takes the place of what is on the page; undo brings it back. */
+export function take_their_formula(paper: FormulaPaper): void {
+  const theirs = paper.clash?.text ? read_document(paper.clash.text) : undefined;
+  if (!theirs) {
+    state.said = `What is in ${paper.file} now is no formula; keep what is on this page.`;
+    state.complaint = { file: paper.file, field: "", problem: "what is in it now is no formula", remedy: "keep what is on this page", line: "" };
+    return changed();
+  }
+  state.past.push(page());
+  state.typed = undefined;
+  agree(paper, theirs, paper.clash!.version);
+  plan_soon();
+  changed();
+}
+
+/** What is on the page is written over what is in the file. */
+export function keep_my_formula(paper: FormulaPaper): void {
+  if (!paper.clash) return;
+  Object.assign(paper, { version: paper.clash.version, saved: {}, clash: undefined });
+  keep_formula_net(paper);
+  plan_soon();
+  changed();
 }
 
 /** Lists go by the name that stands in the file. */
@@ -284,6 +366,12 @@ export function keep_mine(): void {
 
 let watching: AbortController | undefined;
 
+/** Whether a file still is what it was. */
+export interface Looked {
+  changed: boolean;
+  version: string | null;
+}
+
 /** Waits for the file to change under our hands; begun anew for each version. */
 export async function watch(): Promise<void> {
   watching?.abort();
@@ -293,7 +381,7 @@ export async function watch(): Promise<void> {
   const path = `/api/changed?file=${encodeURIComponent(file)}&version=${version}&wait=20`;
   while (!mine.signal.aborted) {
     try {
-      const answer = await get<{ changed: boolean; version: string | null }>(path, mine.signal);
+      const answer = await get<Looked>(path, mine.signal);
       if (mine.signal.aborted || !answer.changed) continue;
       if (writing) await writing;
       if (state.file === file && state.version === version) await see_change(file, answer.version);
@@ -304,7 +392,6 @@ export async function watch(): Promise<void> {
   }
 }
 
-const half_written_ms = 300;
 
 async function see_change(file: string, version: string | null): Promise<void> {
   // Other programs may still be at it: what they leave is looked at, not what lies there in between.

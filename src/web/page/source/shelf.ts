@@ -1,16 +1,18 @@
 // The shelf beneath the lanes: both lyes, what is left unsaponified, what to watch, what a piece costs.
 import { html, nothing, type TemplateResult } from "lit";
+import { danger_beside, dangers_of } from "./danger";
 import { field, value_at } from "./field";
 import { figure, how } from "./figure";
 import { sum_of_heat, sum_of_size } from "./findings_sums";
 import { folded } from "./form_parts";
 import { loss_fields } from "./losses";
-import { both, decimals_in, duration, mass, plain, trimmed, warmth } from "./numbers";
+import { both, decimals_in, duration, is_below_zero, mass, per_cent, plain, trimmed, warmth, type Rounded } from "./numbers";
 import type { Batter, Caution, Plan } from "./plan";
-import { is_lye, weighed } from "./pour_lane";
+import { weighed } from "./pour_lane";
 import { bottles_form, label_form, lye_pot_form } from "./run_extras";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
+import { for_lye } from "./weights";
 
 export function shelf(plan: Plan): TemplateResult {
   return html`<section class="shelf" aria-labelledby="shelf-title">
@@ -24,11 +26,12 @@ export function shelf(plan: Plan): TemplateResult {
 }
 
 function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
-  const listed = batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => is_lye(one));
   const { effective } = batter.superfat_percent;
+  const is_dangerous = dangers_of(slot).length > 0;
+  const danger_id = `danger-${slot}`;
   return html`<div class="jug">
     <h3>${title} <small>${batter.formula}</small></h3>
-    ${listed.map(({ one, i }) => weighed(slot, batter, one, i))}
+    ${for_lye(batter).map(({ one, i }) => weighed(slot, batter, one, i))}
     ${figure({
       key: `${slot}.strength`,
       label: "Lye strength",
@@ -36,21 +39,21 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
       shown: [`${trimmed(batter.lye_strength_percent, 1)} %`, ""],
       sum: sums.sum_of_water(slot, batter),
     })}
-    ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${plain(effective, 1)} %`, ""], sum: sums.sum_of_superfat(slot, batter) })}
-    ${interval(batter)} ${heat(slot, batter)}
-    ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
+    ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""], sum: sums.sum_of_superfat(slot, batter) })}
+    ${danger_beside(slot, danger_id)} ${interval(batter)} ${heat(slot, batter)}
+    ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", described_by: is_dangerous ? danger_id : undefined, hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
 }
 
 function interval(batter: Batter): TemplateResult {
   const { low, high, likely_low, likely_high, doubts } = batter.superfat_percent;
-  const span = `It lies between ${plain(low, 1)} % and ${plain(high, 1)} %, as lots, purity and scales may fall`;
+  const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
   const likely =
-    likely_low === undefined || likely_high === undefined ? "." : `; nineteen batches in twenty between ${plain(likely_low, 1)} % and ${plain(likely_high, 1)} %.`;
+    likely_low === undefined || likely_high === undefined ? "." : `; nineteen batches in twenty between ${per_cent(likely_low)} and ${per_cent(likely_high)}.`;
   const doubt = doubts?.[0];
   const most = doubt ? html` Most of the doubt is ${doubt.cause}: ${doubt.remedy}.` : nothing;
-  if (low >= 0) return html`<p class="aside">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
-  return html`<p class="alarm"><strong>At its lowest there is lye left over.</strong> ${span}${likely} ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}</p>`;
+  if (!is_below_zero(low)) return html`<p class="aside of-plan">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
+  return html`<p class="mind of-plan"><strong>Mind</strong> At its lowest there is lye left over. ${span}${likely} ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}</p>`;
 }
 
 function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
@@ -58,7 +61,7 @@ function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
   if (!found) return nothing;
   const warm = (celsius: number) => both(warmth(state.units, celsius));
   const cooling = found.cooling.map((one) => `${one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"} to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`);
-  return html`<p class="aside">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>
+  return html`<p class="aside of-plan">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>
     ${how(`${slot}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
 }
 
@@ -66,29 +69,26 @@ function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
 function common_pot(plan: Plan): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
-  const weigh = (key: string, label: string, grams: number, sum: sums.Sum, note = "", decimals = decimals_in([grams])) =>
-    figure({ key: `pot.${key}`, label, note, shown: mass(state.units, grams, decimals), size: "weigh", sum });
+  const weigh = (key: string, label: string, grams: number, sum: sums.Sum, note = "", decimals = decimals_in([grams]), towards: Rounded = "down") =>
+    figure({ key: `pot.${key}`, label, note, shown: mass(state.units, grams, decimals, towards), size: "weigh", sum });
   const shared = decimals_in([pot.lye_g, ...pot.shares.map((one) => one.lye_g)]);
   const full = pot.full_pot_g === null ? "" : `${plain(pot.full_pot_g, shared)} g with the pot: make up with water to that after cooling`;
   return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %</small></h3>
+    ${weigh("water", "In the pot: water, distilled", pot.water_g, sums.sum_of_pot_water(plan, pot), "", undefined, "nearest")}
     ${pot.alkalis.map((one, i) => weigh(`alkali.${i}`, `In the pot: ${one.name}`, one.g, sums.sum_of_pot_alkali(plan, one.name)))}
-    ${weigh("water", "In the pot: water, distilled", pot.water_g, sums.sum_of_pot_water(plan, pot))}
     ${weigh("lye", "Lye in the pot", pot.lye_g, sums.sum_of_pot_lye(pot), full, shared)}
     ${pot.shares.map(
-      (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, one.lye_g, sums.sum_of_pot_share(plan, pot, i), `superfat then ${plain(one.superfat_percent, 1)} %`, shared)}
-        ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, one.top_up_g, sums.sum_of_pot_top_up(plan, pot, i)) : nothing}`,
+      (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, one.lye_g, sums.sum_of_pot_share(plan, pot, i), `superfat then ${per_cent(one.superfat_percent)}`, shared)}
+        ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, one.top_up_g, sums.sum_of_pot_top_up(plan, pot, i), "", undefined, "nearest") : nothing}`,
     )}</div>`;
 }
 
-const worst_first = ["danger", "stop", "warning", "caution", "note"];
-const word_for: Record<string, string> = { danger: "Danger", stop: "Stop", warning: "Warning", caution: "Mind", note: "Note" };
+const word_for: Record<string, string> = { danger: "⚠ Danger", stop: "Stop", warning: "Warning", caution: "Mind", note: "Note" };
 
+/** Danger first; the rest in the program's own order, which knows what is worse. */
 export function watch_list(plan: Plan): TemplateResult {
-  const rank = (severity: string) => {
-    const place = worst_first.indexOf(severity);
-    return place < 0 ? 0 : place;
-  };
-  const cautions = [...plan.cautions].sort((a, b) => rank(a.severity) - rank(b.severity));
+  const is_danger = (one: Caution) => one.severity === "danger";
+  const cautions = [...plan.cautions.filter(is_danger), ...plan.cautions.filter((one) => !is_danger(one))];
   const listed = (some: Caution[]) =>
     html`<ul>${some.map((one) => html`<li class=${one.severity}><strong>${word_for[one.severity] ?? one.severity}</strong> ${one.text}</li>`)}</ul>`;
   const notes = cautions.filter((one) => one.severity === "note");

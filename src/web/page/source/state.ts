@@ -13,12 +13,25 @@ export const everyone: Whose[] = ["pour", "pipe", "apart"];
 /** What can be edited: the run, or one of the formulas. */
 export type Of = "run" | Whose;
 
+/** What could make a soap that burns, or burn her. */
+export interface Danger {
+  text: string;
+  is_of_heat: boolean; // and not of what the superfat comes to
+}
+
 export interface FormulaPaper {
   file: string;
-  version: string;
+  version: string | null; // none while there is no such file
   shipped: boolean;
   document: Document;
   saved: Document; // as it stands in the file
+  clash?: Theirs; // another hand wrote it meanwhile
+}
+
+/** What another hand left in a file; no text where the file was taken away. */
+export interface Theirs {
+  version: string | null;
+  text: string | null;
 }
 
 /** What undo goes back to. */
@@ -38,7 +51,7 @@ type Saving =
   | { is: "saved" }
   | { is: "waiting" }
   | { is: "failed"; line: string }
-  | { is: "conflict"; file: string; version: string | null; text: string | null };
+  | ({ is: "conflict"; file: string } & Theirs);
 
 interface State {
   view: "reading" | "run" | "start" | "formula";
@@ -59,6 +72,8 @@ interface State {
 
   plan?: Plan;
   is_old: boolean; // the figures shown are not of what is typed now
+  changed_beside?: string; // the file whose change made them old
+  dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
   complaint?: Complaint;
   measured?: Measured;
   measuring_failed?: string;
@@ -85,6 +100,7 @@ export const state: State = {
   future: [],
   saving: { is: "saved" },
   is_old: false,
+  dangers: { run: [], apart: [] },
   open: new Set(),
   folded: new Set(),
   units: remembered_units(),

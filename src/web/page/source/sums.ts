@@ -1,9 +1,10 @@
 // How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
 import type { Json } from "./api";
-import { plain, trimmed } from "./numbers";
+import { per_cent, plain, step_words, trimmed, trimmed_down } from "./numbers";
 import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour } from "./plan";
 import { at } from "./pointer";
 import { state, type Slot } from "./state";
+import { in_grams, is_alkali } from "./weights";
 
 export type Input = [name: string, value: string, from?: string];
 
@@ -15,6 +16,7 @@ export interface Sum {
 
 export const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
 const weighed_g = (grams: number): string => `${trimmed(grams, 3)} g`;
+const lye_g = (grams: number): string => `${trimmed_down(grams, 3)} g`; // alkali, or lye with it
 export const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
 export const asked = (pointer: string): string => words(at(state.run, pointer));
 const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
@@ -117,18 +119,21 @@ export function sum_of_density(slot: Slot, batter: Batter): Sum {
   };
 }
 
+/** With every digit that the program sent. */
+const to_the_last = (value: number): string => (value === 0 ? per_cent(value) : `${value} %`);
+
 export function sum_of_superfat(slot: Slot, batter: Batter): Sum {
   const { aim, effective, low, high, likely_low, likely_high, doubts } = batter.superfat_percent;
   return {
     formula: "effective superfat = 1 − alkali weighed × purity ÷ alkali that the weighed fats and acids need",
     with: [
       ["aim", `${aim} %`, batter.formula],
-      ["effective", `${effective} %`, "after rounding fats and alkali to the scales"],
-      ["lowest", `${low} %`, "if every range falls the wrong way"],
-      ["highest", `${high} %`],
+      ["effective", to_the_last(effective), "after rounding fats and alkali to the scales"],
+      ["lowest", to_the_last(low), "if every range falls the wrong way"],
+      ["highest", to_the_last(high)],
       ...(likely_low === undefined || likely_high === undefined
         ? []
-        : ([["likely", `${likely_low} % to ${likely_high} %`, "19 batches in 20, each doubt even over its range and independent of the others"]] as Input[])),
+        : ([["likely", `${to_the_last(likely_low)} to ${to_the_last(likely_high)}`, "19 batches in 20, each doubt even over its range and independent of the others"]] as Input[])),
       ...(doubts ?? []).slice(0, 3).map((one): Input => [`doubt: ${one.cause}`, `${Math.round(one.percent_of_variance)} %`, "of the variance"]),
       ["fats", g(batter.fats_g)],
       ["purity", of_formula(slot, "/alkali/0/purity")],
@@ -164,8 +169,7 @@ function sum_of_alkali(slot: Slot, batter: Batter): Sum {
       ["superfat aimed at", `${batter.superfat_percent.aim} %`, batter.formula],
       ["purity", of_formula(slot, "/alkali/0/purity"), batter.formula],
       ["fine scale reads", asked("/scales/fine/reads"), run_file],
-      ...(batter.naoh_g ? ([["NaOH", g(batter.naoh_g)]] as Input[]) : []),
-      ...(batter.koh_g ? ([["KOH", g(batter.koh_g)]] as Input[]) : []),
+      ...batter.ingredients.filter(is_alkali).map((alkali): Input => [alkali.name, in_grams(alkali)]),
     ],
     sources: ["M(NaOH) 39.997 and M(KOH) 56.105 g/mol, IUPAC atomic weights", ...fat_sources(slot)],
   };
@@ -185,7 +189,7 @@ export function sum_of_water(slot: Slot, batter: Batter): Sum {
 }
 
 export function sum_of_ingredient(slot: Slot, batter: Batter, one: Ingredient): Sum {
-  if (/^NaOH|^KOH/.test(one.name)) return sum_of_alkali(slot, batter);
+  if (is_alkali(one)) return sum_of_alkali(slot, batter);
   if (/^Water/.test(one.name)) return sum_of_water(slot, batter);
   const fat = state.fats.find((known) => known.name === one.name);
   const share = fats_of(slot).find(({ id }) => id === fat?.id)?.share;
@@ -195,7 +199,7 @@ export function sum_of_ingredient(slot: Slot, batter: Batter, one: Ingredient): 
       with: [
         ["fats, as rounded", g(batter.fats_g)],
         ["share", share, batter.formula],
-        ["the scale shows", `${one.scale_step_g} g`, run_file],
+        ...scale_shows(one),
         ...aside(one),
       ],
       sources: [
@@ -209,11 +213,14 @@ export function sum_of_ingredient(slot: Slot, batter: Batter, one: Ingredient): 
       ["rate", rate_of(slot, one.name), batter.formula],
       ["fats", g(batter.fats_g)],
       ["batter", g(batter.make_g)],
-      ...(one.scale_step_g ? ([["the scale shows", `${one.scale_step_g} g`, run_file]] as Input[]) : []),
+      ...scale_shows(one),
       ...aside(one),
     ],
   };
 }
+
+const scale_shows = (one: Ingredient): Input[] =>
+  one.scale_step_g ? [["the scale shows", step_words(one.scale_step_g), run_file]] : [];
 
 function aside(one: Ingredient): Input[] {
   return one.set_aside_for_colours_g
@@ -241,7 +248,7 @@ export function sum_of_layer_colour(pour: Pour, layer: Layer, colour: Ingredient
       ["fats in all the base", g(pour.fats_g)],
       ["all the base", g(pour.make_g)],
       ...(at(state.run, `${at_colour}/bulk_density`) === undefined ? [] : ([["bulk density", bulk, run_file]] as Input[])),
-      ...(colour.scale_step_g ? ([["the scale shows", `${colour.scale_step_g} g`, run_file]] as Input[]) : []),
+      ...scale_shows(colour),
     ],
   };
 }
@@ -253,10 +260,10 @@ function of_each(plan: Plan, what: string, of: (batter: Batter) => string): Inpu
 
 /** All of it, or that of one name. */
 const alkali_of = (batter: Batter, name?: string): string =>
-  batter.ingredients.filter((one) => (name ? one.name === name : /^NaOH|^KOH/.test(one.name))).map((one) => weighed_g(one.g)).join(" + ") || "none";
+  batter.ingredients.filter((one) => (name ? one.name === name : is_alkali(one))).map(in_grams).join(" + ") || "none";
 
 const own_water = (batter: Batter): string =>
-  batter.ingredients.filter((one) => /^Water/.test(one.name)).map((one) => weighed_g(one.g)).join(" + ") || "none";
+  batter.ingredients.filter((one) => /^Water/.test(one.name)).map(in_grams).join(" + ") || "none";
 
 export function sum_of_pot_alkali(plan: Plan, name: string): Sum {
   return {
@@ -269,9 +276,9 @@ export function sum_of_pot_water(plan: Plan, pot: Pot): Sum {
   return {
     formula: "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
     with: [
-      ...pot.alkalis.map((one): Input => [one.name, weighed_g(one.g), "in the pot"]),
-      ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
       ...of_each(plan, "water in the lye", own_water),
+      ...pot.alkalis.map((one): Input => [one.name, lye_g(one.g), "in the pot"]),
+      ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
     ],
   };
 }
@@ -280,10 +287,10 @@ export function sum_of_pot_lye(pot: Pot): Sum {
   return {
     formula: "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
     with: [
-      ...pot.alkalis.map((one): Input => [one.name, weighed_g(one.g)]),
       ["water", weighed_g(pot.water_g)],
+      ...pot.alkalis.map((one): Input => [one.name, lye_g(one.g)]),
       ["strength", `${trimmed(pot.strength_percent, 2)} %`],
-      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", weighed_g(pot.full_pot_g)]] as Input[])),
+      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", lye_g(pot.full_pot_g)]] as Input[])),
     ],
   };
 }
@@ -295,11 +302,11 @@ export function sum_of_pot_share(plan: Plan, pot: Pot, i: number): Sum {
     formula:
       "share = lye in the pot × this batter's alkali ÷ all the alkali, rounded so that the shares add up to the pot; superfat then = 1 − (1 − its own) × (alkali taken − acids) ÷ (alkali planned − acids)",
     with: [
-      ["lye in the pot", weighed_g(pot.lye_g)],
+      ["lye in the pot", lye_g(pot.lye_g)],
       ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
-      ["share", weighed_g(share.lye_g)],
-      ["superfat with its own lye", `${batter.superfat_percent.effective} %`],
-      ["superfat out of the pot", `${share.superfat_percent} %`],
+      ["share", lye_g(share.lye_g)],
+      ["superfat with its own lye", to_the_last(batter.superfat_percent.effective)],
+      ["superfat out of the pot", to_the_last(share.superfat_percent)],
     ],
     sources: ["acids as KOH: each acid's equivalent, in the formula's additives"],
   };
@@ -311,9 +318,9 @@ export function sum_of_pot_top_up(plan: Plan, pot: Pot, i: number): Sum {
     formula: "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
     with: [
       ["water of its own lye", own_water(batter), "its own weighing"],
-      ["its share of the lye", weighed_g(pot.shares[i]!.lye_g)],
+      ["its share of the lye", lye_g(pot.shares[i]!.lye_g)],
       ["water in the pot", weighed_g(pot.water_g)],
-      ["lye in the pot", weighed_g(pot.lye_g)],
+      ["lye in the pot", lye_g(pot.lye_g)],
       ["to add", weighed_g(pot.shares[i]!.top_up_g)],
     ],
   };

@@ -12,6 +12,9 @@ export interface Tip {
 let shipped: Tip[] | undefined;
 const of_file = new Map<string, Tip[]>();
 
+/** Another hand wrote such a file. */
+export const forget_tips = (): void => of_file.clear();
+
 /** None at first; they are asked for once, and the page is drawn again when they are here. */
 export function shipped_tips(): Tip[] {
   if (!shipped) {

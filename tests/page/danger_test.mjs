@@ -1,0 +1,220 @@
+// What could make a soap that burns: told first and red on every view, never by colour alone, and weighed never too heavy.
+import assert from "node:assert/strict";
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { browser, check_access, check_quiet, check_tablet, laptop, open, root, run, Serving, settled, tablet } from "./bench.mjs";
+
+const chromium = await browser();
+const gram_per_ounce = 28.349523125; // international avoirdupois ounce, exact by definition
+const json_of = (name) => JSON.parse(readFileSync(`${root}/examples/${name}`, "utf8"));
+const example = ["spring_order.run.json", "meadow_base.formula.json", "cloud_topping.formula.json", "studio.fats.json", "studio.tips.json"];
+
+/** A folder of her own with the example in it, changed. */
+async function with_page(change, test, viewport = laptop) {
+  const serving = new Serving();
+  const files = Object.fromEntries(example.map((name) => [name, json_of(name)]));
+  change(files);
+  for (const [name, json] of Object.entries(files)) writeFileSync(join(serving.folder, name), `${JSON.stringify(json, null, 2)}\n`);
+  await serving.start();
+  const page = await open(chromium, serving.address, viewport);
+  try {
+    await settled(page);
+    await test(page, serving);
+    check_quiet(page);
+  } finally {
+    await page.context().close();
+    await serving.end();
+  }
+}
+
+const as_it_is = () => undefined;
+/** No fat is left over at all: every other lot of olive oil makes it lye-heavy. */
+const no_superfat = (files) => (files["meadow_base.formula.json"].superfat = "0 %");
+
+const button = (page, name) => page.getByRole("button", { name, exact: true });
+const alert = (page) => page.locator(".foremost [role=alert]");
+const to_formula = (page) => button(page, "Change the formula of the base").click();
+
+/** It is told by word and sign, and lies whole within what is seen, wherever one has scrolled to. */
+async function check_in_sight(page, view) {
+  for (const share of [0, 0.5, 1]) {
+    await page.evaluate((part) => window.scrollTo(0, part * document.documentElement.scrollHeight), share);
+    const words = await alert(page).innerText();
+    assert.match(words, /⚠ DANGER/i, view);
+    assert.match(words, /Meadow base/, view);
+    const box = await alert(page).boundingBox();
+    const { height } = page.viewportSize();
+    assert.ok(box.y >= 0 && box.y + box.height <= height, `${view}: at ${share} of its height danger is out of sight`);
+    const top = await page.evaluate(([x, y]) => document.elementFromPoint(x, y).closest(".foremost") !== null, [box.x + box.width / 2, box.y + box.height / 2]);
+    assert.ok(top, `${view}: at ${share} of its height something lies over it`);
+  }
+}
+
+/** The plan as the program gives it, changed on its way to the page. */
+async function answered(page, change) {
+  await page.route("**/api/plan", async (route) => {
+    const answer = await route.fetch();
+    if (answer.status() !== 200) return route.fulfill({ response: answer });
+    const plan = await answer.json();
+    change(plan);
+    await route.fulfill({ response: answer, body: JSON.stringify(plan).replaceAll('"-0"', "-0.0") });
+  });
+}
+
+/** What stands in a row of the lye, in grams and in ounces. */
+async function shown(page, name, within) {
+  const texts = await page.locator(`${within} .figure`, { hasText: name }).locator(".value").allInnerTexts();
+  return texts.map((text) => ({ g: Number(/([\d.]+) g/.exec(text)?.[1]), oz: Number(/([\d.]+) oz/.exec(text)?.[1]) }));
+}
+
+await run({
+  "danger stands first and in sight on the run, in a formula and where one begins": () =>
+    with_page(no_superfat, async (page) => {
+      await check_in_sight(page, "the run");
+      await page.locator(".jug", { hasText: "Lye for the base" }).locator("p.danger").waitFor();
+      assert.equal(await page.locator(".jug", { hasText: "Lye for the topping" }).locator("p.danger").count(), 0, "it is not the topping's");
+      assert.match(await page.locator(".watch li").first().innerText(), /danger/i);
+      await check_access(page, "danger");
+      await to_formula(page);
+      await check_in_sight(page, "the formula");
+      const field = page.locator("#f-pour-superfat");
+      const beside = await field.evaluate((node) => document.getElementById(node.getAttribute("aria-describedby").split(" ").at(-1)).innerText);
+      assert.match(beside, /⚠ DANGER/i, "beside the field of the superfat");
+      await check_access(page, "danger in a formula");
+      await button(page, "Runs and moulds").click();
+      await check_in_sight(page, "the start");
+      assert.match(await alert(page).innerText(), /In the run "Spring order/);
+      await check_access(page, "danger where one begins");
+    }),
+
+  "on a tablet danger is the first of the bar at the foot, and covers no field that is typed in": () =>
+    with_page(no_superfat, async (page) => {
+      assert.match(await page.locator(".parts button").first().innerText(), /⚠ Danger/);
+      await check_in_sight(page, "the run on a tablet");
+      await check_tablet(page, "danger");
+      await to_formula(page);
+      await page.locator("#f-pour-superfat").focus();
+      const field = await page.locator("#f-pour-superfat").boundingBox();
+      const strip = await page.locator(".strip").boundingBox();
+      const foremost = await page.locator(".foremost").boundingBox();
+      assert.ok(strip.y >= foremost.y + foremost.height - 1, "what comes of it lies beneath the danger");
+      assert.ok(field.y >= strip.y + strip.height, "the field lies beneath both");
+    }, tablet),
+
+  "danger stays while the next answer is awaited, and through a refusal about something else": () =>
+    with_page(no_superfat, async (page) => {
+      await to_formula(page);
+      let let_go;
+      const held = new Promise((go) => (let_go = go));
+      await page.route("**/api/plan", async (route) => {
+        await held;
+        await route.continue();
+      });
+      await page.locator("#f-pour-fats-0-share").fill("35 %");
+      await page.waitForTimeout(300);
+      assert.match(await alert(page).innerText(), /DANGER/i, "no answer has taken it back");
+      let_go();
+      await page.locator(".strip .alarm").waitFor();
+      await page.locator("#f-pour-superfat").fill("6 %");
+      await page.waitForTimeout(300);
+      await page.locator(".strip .alarm").waitFor();
+      assert.match(await alert(page).innerText(), /DANGER/i, "a refusal takes nothing back");
+      await page.locator("#f-pour-fats-0-share").fill("40 %");
+      await settled(page);
+      await alert(page).waitFor({ state: "detached" });
+    }),
+
+  "danger comes first, and the rest in the order of the program": () =>
+    with_page(as_it_is, async (page, serving) => {
+      await answered(page, (plan) => {
+        plan.cautions.push({ severity: "danger", topic: "plan", text: "Told last." });
+        plan.cautions.splice(1, 0, { severity: "warning", topic: "plan", text: "Told second." });
+      });
+      await page.getByLabel("Pieces to sell").fill("45");
+      await page.locator(".watch li", { hasText: "Told last." }).waitFor();
+      await settled(page);
+      const there = await page.locator(".watch > ul > li").allInnerTexts();
+      const { cautions } = serving.printed("plan", "spring_order.run.json", "--sell", "45");
+      const loud = cautions.filter((one) => one.severity !== "note").map((one) => one.text);
+      assert.deepEqual(there.map((text) => text.replace(/^\S+( Danger)? */i, "").trim()), ["Told last.", loud[0], "Told second.", ...loud.slice(1)]);
+    }),
+
+  "a low end of -0.04 % is not shown as 0.0 %": () =>
+    with_page(as_it_is, async (page) => {
+      await answered(page, (plan) => Object.assign(plan.pour.superfat_percent, { effective: 0.04, low: -0.04, likely_low: "-0" }));
+      await page.getByLabel("Pieces to sell").fill("45");
+      const jug = page.locator(".jug", { hasText: "Lye for the base" });
+      await jug.getByText("between -0.04 % and").waitFor();
+      await settled(page);
+      const words = await jug.innerText();
+      assert.match(words, /nineteen batches in twenty between just below 0 % and/);
+      assert.match(words, /At its lowest there is lye left over/);
+      assert.ok(!words.includes("0.0 %"), words);
+    }),
+
+  "alkali is shown in no unit and no place heavier than it is weighed": () =>
+    with_page(as_it_is, async (page, serving) => {
+      const plan = serving.printed("plan", "spring_order.run.json");
+      const check = async (units) => {
+        await button(page, units).click();
+        for (const [jug, batter] of [["base", plan.pour], ["topping", plan.pipe]]) {
+          const within = `.jug:has(h3:text("Lye for the ${jug}"))`;
+          const { g } = batter.ingredients.find((one) => one.name.startsWith("NaOH"));
+          for (const one of await shown(page, "NaOH", within)) {
+            if (units !== "oz in") assert.equal(one.g, g);
+            const off = one.oz * gram_per_ounce - g;
+            if (units !== "g mm") assert.ok(off <= 1e-6 && off > -0.05, `${one.oz} oz of NaOH is ${off} g off what is weighed`);
+          }
+        }
+      };
+      for (const units of ["g mm", "both", "oz in"]) await check(units);
+      for (const [i, name] of ["pour", "pipe"].entries()) {
+        await page.locator(".jug .figure", { hasText: "NaOH" }).nth(i).locator("button").click();
+        const said = await page.locator(".jug .figure", { hasText: "NaOH" }).nth(i).locator(".sum tr", { hasText: "NaOH" }).last().innerText();
+        assert.ok(Number(/([\d.]+) g/.exec(said)[1]) <= plan[name].ingredients.find((one) => one.name.startsWith("NaOH")).g, said);
+      }
+      await to_formula(page);
+      const strip = await page.locator(".strip dl > div", { hasText: "NaOH" }).innerText();
+      const g = plan.pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
+      assert.ok(Number(/([\d.]+) oz/.exec(strip)[1]) * gram_per_ounce <= g + 1e-6, strip);
+    }),
+
+  "a scale that reads ounces gets ounces at its step, and grams that can be read": () =>
+    with_page(
+      (files) => Object.assign(files["spring_order.run.json"].scales, { fine: { reads: "0.1 oz", holds: "20 oz" }, large: { reads: "0.1 oz", holds: "20 lb" } }),
+      async (page, serving) => {
+        const plan = serving.printed("plan", "spring_order.run.json");
+        for (const [jug, batter] of [["base", plan.pour], ["topping", plan.pipe]])
+          for (const name of ["NaOH", "Water"]) {
+            const row = page.locator(`.jug:has(h3:text("Lye for the ${jug}")) .figure`, { hasText: name }).first();
+            const text = (await row.locator(".value").innerText()).replaceAll(/\s+/g, " ").trim();
+            const { g } = batter.ingredients.find((one) => one.name.startsWith(name));
+            const [, oz, grams] = /^(\d+\.\d) oz (\d+(?:\.\d{1,2})?) g$/.exec(text) ?? assert.fail(`"${text}"`);
+            assert.ok(Math.abs(Number(oz) * gram_per_ounce - g) < 0.0006, `${text}: the program weighs ${g} g, to the milligram`);
+            if (name === "NaOH") assert.ok(Number(grams) <= g, `${text}: more than ${g} g`);
+            assert.ok(Math.abs(Number(grams) - g) <= 1, text);
+          }
+      },
+    ),
+
+  "water stands before the alkali wherever lye is weighed": () =>
+    with_page(
+      (files) => {
+        const { water, alkali } = files["meadow_base.formula.json"];
+        Object.assign(files["cloud_topping.formula.json"], { water, alkali });
+        files["spring_order.run.json"].lye_pot = { shared: true };
+      },
+      async (page) => {
+        const lists = await page.locator(".jug").evaluateAll((jugs) => jugs.map((jug) => [...jug.querySelectorAll(".figure .name")].map((one) => one.textContent)));
+        assert.equal(lists.length, 3, "two lyes, and one pot for both");
+        for (const names of lists) {
+          const [water, alkali] = [names.findIndex((one) => /water/i.test(one)), names.findIndex((one) => /NaOH/.test(one))];
+          assert.ok(water >= 0 && water < alkali, names.join(", "));
+        }
+        await to_formula(page);
+        const strip = await page.locator(".strip dt").allInnerTexts();
+        assert.ok(strip.findIndex((one) => one.startsWith("Water")) < strip.findIndex((one) => one.startsWith("NaOH")), strip.join(", "));
+      },
+    ),
+});
+await chromium.close();
