@@ -124,6 +124,37 @@ await run({
       await alert(page).waitFor({ state: "detached" });
     }),
 
+  "a soap refused as lye-heavy is told of as danger, and its weights are struck out": () =>
+    with_page(as_it_is, async (page) => {
+      const refusal = { file: "meadow_base.formula.json", field: "/superfat", problem: "on these scales the batter would be lye-heavy: superfat -0.5 %", remedy: "aim higher", line: "" };
+      await page.route("**/api/plan", (route) => route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: refusal }) }));
+      await to_formula(page);
+      await page.locator("#f-pour-superfat").fill("1 %");
+      await alert(page).filter({ hasText: "superfat -0.5 %" }).waitFor();
+      await page.locator(".card p.danger", { hasText: "superfat -0.5 %" }).waitFor();
+      assert.equal(await page.locator(".strip dl > div").count(), await page.locator(".strip dl > .old").count());
+      await page.unroute("**/api/plan");
+      await page.locator("#f-pour-superfat").fill("6 %");
+      await settled(page);
+      assert.equal(await alert(page).count(), 0);
+    }),
+
+  "danger of a formula that lies open by itself is its own, and goes with it": () =>
+    with_page(
+      (files) => (files["by_itself.formula.json"] = { ...files["meadow_base.formula.json"], name: "By itself", superfat: "0 %" }),
+      async (page) => {
+        assert.equal(await alert(page).count(), 0);
+        await button(page, "Runs and moulds").click();
+        await page.getByRole("button", { name: /^By itself/ }).click();
+        await settled(page);
+        await alert(page).filter({ hasText: "By itself" }).waitFor();
+        await page.locator(".card p.danger").waitFor();
+        await button(page, "Close the formula").first().click();
+        await settled(page);
+        assert.equal(await alert(page).count(), 0);
+      },
+    ),
+
   "danger comes first, and the rest in the order of the program": () =>
     with_page(as_it_is, async (page, serving) => {
       await answered(page, (plan) => {

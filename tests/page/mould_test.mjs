@@ -390,6 +390,11 @@ await run({
         await page.getByRole("heading", { name: /underneath/ }).waitFor({ state: "detached" });
         assert.equal(await field(page, "Note").inputValue(), "Theirs.");
         assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "20 mm");
+        const other_text = page.getByRole("button", { name: "Change to the other text" });
+        await other_text.click();
+        assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "30 mm", "what was typed is not lost");
+        await other_text.click();
+        assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "20 mm");
 
         await field(page, "Floor to brim (mm)").fill("30");
         await holds(page).filter({ hasText: "150.0 ml" }).waitFor();

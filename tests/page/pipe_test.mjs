@@ -290,7 +290,8 @@ await run({
       assert.equal(await figure(page, "In the pot: NaOH"), pot.alkalis[0].g);
       assert.equal(await figure(page, "In the pot: water"), pot.water_g);
       assert.equal(await figure(page, "Lye in the pot"), pot.lye_g);
-      assert.ok((await page.locator(".shelf").innerText()).includes(`${pot.full_pot_g} g with the pot`));
+      const full = /([\d.]+) g \([\d.]+ oz\) with the pot/.exec(await page.locator(".shelf").innerText());
+      assert.equal(Number(full[1]), pot.full_pot_g);
       for (const share of pot.shares) {
         assert.equal(await figure(page, `Out of it for ${share.batter}`), share.lye_g);
         if (share.top_up_g > 0) assert.equal(await figure(page, `and plain water to ${share.batter}`), share.top_up_g);

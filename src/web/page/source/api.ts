@@ -44,6 +44,7 @@ export interface Files {
   moulds: Listed[];
   formulas: Listed[];
   meshes: Listed[];
+  cut?: { folder: string; looked_at: number }[]; // folders with more in them than is looked at
 }
 
 export interface Kept {

@@ -3,7 +3,7 @@ import { Refused, type Document, type Json } from "./api";
 import { look_into, type Found } from "./measuring";
 import { at, with_value } from "./pointer";
 import { measures, point_list } from "./shapes";
-import { changed, state } from "./state";
+import { changed, state, type Theirs } from "./state";
 
 /** Where the mould comes from, and where it goes. */
 export interface Paper {
@@ -11,6 +11,7 @@ export interface Paper {
   version: string | null;
   from?: string; // of the catalogue, of which this becomes a copy
   from_name?: string;
+  net?: string; // what it is kept under in this browser
 }
 
 interface Draft {
@@ -19,7 +20,8 @@ interface Draft {
   answer?: Found;
   is_old: boolean; // the answer is to what was typed before
   complaint?: { field: string; line: string };
-  conflict?: { version: string | null; text: string | null };
+  conflict?: Theirs;
+  mine?: Document; // typed here, before what is in the file took its place
 }
 
 export const draft: Draft = { document: {}, paper: { version: null }, is_old: false };
@@ -30,7 +32,8 @@ let is_asking = false;
 let is_due = false;
 
 export function take_draft(document: Document, paper: Paper): void {
-  Object.assign(draft, { document, paper, answer: undefined, is_old: false, complaint: undefined, conflict: undefined });
+  const net = paper.net ?? crypto.randomUUID();
+  Object.assign(draft, { document, paper: { ...paper, net }, answer: undefined, is_old: false, complaint: undefined, conflict: undefined, mine: undefined });
   ask_soon();
 }
 
@@ -152,9 +155,11 @@ export function wanted(): string[] {
 }
 
 // What is typed and not yet in a file also lies in this browser, should the tablet fall asleep.
-const net_name = (): string => `mould ${state.files?.folder ?? ""}`;
+// Each has a place of its own: two tabs may describe two moulds.
+const all_nets = (): string => `mould ${state.files?.folder ?? ""}`;
+const net_name = (paper: Paper): string => `${all_nets()} ${paper.net}`;
 
-interface Net {
+export interface Net {
   document: Document;
   paper: Paper;
 }
@@ -162,18 +167,48 @@ interface Net {
 function keep_draft(): void {
   if (!has("shape") && !has("mesh")) return;
   try {
-    localStorage.setItem(net_name(), JSON.stringify({ document: draft.document, paper: draft.paper }));
+    localStorage.setItem(net_name(draft.paper), JSON.stringify({ document: draft.document, paper: draft.paper }));
   } catch {
     // Full or forbidden: it still stands on the page.
   }
 }
 
-export function left_draft(): Net | undefined {
+export function left_drafts(): Net[] {
+  const names = Object.keys(localStorage).filter((name) => name.startsWith(`${all_nets()} `));
+  return names.sort().flatMap((name) => read_net(name) ?? []);
+}
+
+function read_net(name: string): Net | undefined {
   try {
-    return (JSON.parse(localStorage.getItem(net_name()) ?? "null") as Net | null) ?? undefined;
+    return (JSON.parse(localStorage.getItem(name) ?? "null") as Net | null) ?? undefined;
   } catch {
     return undefined;
   }
 }
 
-export const drop_draft = (): void => localStorage.removeItem(net_name());
+export const drop_draft = (paper = draft.paper): void => localStorage.removeItem(net_name(paper));
+
+/** What is in the file takes the place of what is typed, which can be brought back. False if it is no mould. */
+export function take_their_mould(): boolean {
+  const there = draft.conflict;
+  if (!there) return true;
+  try {
+    const theirs = JSON.parse(there.text!) as Document;
+    const mine = draft.document;
+    take_draft(theirs, { ...draft.paper, version: there.version });
+    draft.mine = mine;
+  } catch {
+    return false;
+  }
+  changed();
+  return true;
+}
+
+/** The other of the two texts, to be saved over the file only when she says so. */
+export function bring_back_mine(): void {
+  const [mine, theirs] = [draft.mine!, draft.document];
+  take_draft(mine, draft.paper);
+  draft.mine = theirs;
+  keep_draft();
+  changed();
+}

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
 import { choice } from "./form_parts";
-import { draft, drop_draft, half_points, has, kind_of, list_at, set, shows_cavities, take_draft, wanted } from "./mould_draft";
+import { bring_back_mine, draft, half_points, has, kind_of, list_at, set, shows_cavities, take_their_mould, wanted } from "./mould_draft";
 import { complaint_at, draft_field } from "./mould_fields";
 import { keep_mould, keep_over, name_taken_by, type Taken } from "./mould_keeping";
 import { found } from "./mould_views";
@@ -180,12 +180,10 @@ function words_for(field: string): string {
 
 function conflict(taken: Taken): TemplateResult | typeof nothing {
   const there = draft.conflict;
-  if (!there) return nothing;
+  if (!there) return draft.mine ? typed_before() : nothing;
   const is_gone = there.text === null;
   const theirs = () => {
-    take_draft(JSON.parse(there.text!) as Document, { ...draft.paper, version: there.version });
-    drop_draft();
-    changed();
+    if (!take_their_mould()) complain_of_theirs();
   };
   return html`<section class="banner" aria-labelledby="conflict-title" role="alert">
     <h2 id="conflict-title">${draft.paper.file} has ${is_gone ? "been taken away" : "changed"} underneath</h2>
@@ -195,3 +193,12 @@ function conflict(taken: Taken): TemplateResult | typeof nothing {
       <button type="button" @click=${() => void keep_over(there.version, taken)}>Keep what is on this page</button>
     </div></section>`;
 }
+
+function complain_of_theirs(): void {
+  draft.complaint = { field: "", line: `What is in ${draft.paper.file} now is no mould: keep what is on this page.` };
+  changed();
+}
+
+const typed_before = (): TemplateResult => html`<section class="banner" aria-label="What you typed">
+    <p>This is what another hand wrote. What you typed is still here.</p>
+    <button type="button" @click=${bring_back_mine}>Change to the other text</button></section>`;

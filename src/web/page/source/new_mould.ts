@@ -2,7 +2,7 @@
 import { html, type TemplateResult } from "lit";
 import { read_kept, type Document } from "./api";
 import { add_water, blank_shape, forget_shapes, mould_form } from "./mould_form";
-import { left_draft, take_draft, type Paper } from "./mould_draft";
+import { take_draft, type Net, type Paper } from "./mould_draft";
 import type { Taken } from "./mould_keeping";
 import { mesh_form, reset_mesh } from "./mesh_form";
 import { changed } from "./state";
@@ -37,9 +37,7 @@ export async function change_mould(file: string): Promise<void> {
 }
 
 /** What was typed last time and never reached a file. */
-export function go_on_with_draft(): void {
-  const left = left_draft();
-  if (!left) return;
+export function go_on_with_draft(left: Net): void {
   take_draft(left.document, left.paper);
   show("form", String(left.document.name ?? "").trim() || "A mould of your own");
 }

@@ -56,6 +56,20 @@ export interface Weighed {
   scale_step_g?: number;
   g_text?: string;
   oz_text?: string;
+  reads?: "g" | "oz"; // what the scale shows
+}
+
+/** The same, where several stand side by side under names that begin alike: "water_g", "lye_g". */
+export type WeighedAs<P extends string> = Record<`${P}g`, number> &
+  Partial<Record<`${P}scale_step_g`, number>> &
+  Partial<Record<`${P}g_text` | `${P}oz_text`, string>> &
+  Partial<Record<`${P}reads`, "g" | "oz">>;
+
+export function weighed_as<P extends string>(among: WeighedAs<P>, prefix: P): Weighed {
+  const key = (name: string) => among[`${prefix}${name}` as keyof WeighedAs<P>] as never;
+  const step: number | undefined = key("scale_step_g");
+  const g: number = key("g");
+  return { g, scale_step_g: step ?? 10 ** -decimals_in([g]), g_text: key("g_text"), oz_text: key("oz_text"), reads: key("reads") };
 }
 
 /** Alkali, and lye, is never shown as more than is weighed. */
@@ -94,7 +108,8 @@ export function weight(units: Units, one: Weighed, towards: Rounded = "nearest")
     ? rounded(one.g, gram_per_ounce, decimals_of(step_oz), towards, hair)
     : rounded(one.g, gram_per_ounce, decimals_as_fine_as(step / gram_per_ounce), towards);
   const [grams, ounces] = [`${one.g_text ?? in_grams} g`, `${one.oz_text ?? in_ounces} oz`];
-  return step_oz && units === "both" ? [ounces, grams] : chosen(units, grams, ounces);
+  const by_ounces = one.reads ? one.reads === "oz" : step_oz !== undefined;
+  return by_ounces && units === "both" ? [ounces, grams] : chosen(units, grams, ounces);
 }
 
 export function step_words(step: number): string {

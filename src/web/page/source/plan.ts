@@ -1,6 +1,6 @@
 // What the program answers, as far as the page reads it. Keys may be missing: then nothing is shown.
 
-import type { Weighed } from "./numbers";
+import type { Weighed, WeighedAs } from "./numbers";
 
 export interface Caution {
   severity: string;
@@ -13,6 +13,25 @@ export interface Ingredient extends Weighed {
   goes_into: string;
   teaspoons?: number;
   set_aside_for_colours_g?: number;
+}
+
+/** In per cent of the fats. */
+export interface Superfat {
+  effective: number;
+  low: number;
+  high: number;
+  likely_low?: number;
+  likely_high?: number;
+  likely_means?: string;
+  doubts?: { cause: string; remedy: string; percent_of_variance: number }[];
+}
+
+export interface Heat {
+  water_at_c: number;
+  peak_c: number;
+  boils_at_c: number;
+  at_pour_c: number | null;
+  cooling: { in: string; shortest_min: number; longest_min: number }[];
 }
 
 export interface Batter {
@@ -31,23 +50,8 @@ export interface Batter {
   lye_strength_percent: number;
   water_to_pure_alkali: number;
   water_percent_of_fats: number;
-  superfat_percent: {
-    aim: number;
-    effective: number;
-    low: number;
-    high: number;
-    likely_low?: number;
-    likely_high?: number;
-    likely_means?: string;
-    doubts?: { cause: string; remedy: string; percent_of_variance: number }[];
-  };
-  heat?: {
-    water_at_c: number;
-    peak_c: number;
-    boils_at_c: number;
-    at_pour_c: number | null;
-    cooling: { in: string; shortest_min: number; longest_min: number }[];
-  };
+  superfat_percent: Superfat & { aim: number };
+  heat?: Heat;
   ingredients: Ingredient[];
 }
 
@@ -130,13 +134,21 @@ export interface Cut {
 }
 
 /** One lye for both batters; of its shares the base's is the first. */
-export interface Pot {
-  alkalis: { name: string; g: number }[];
-  water_g: number;
-  lye_g: number;
+export interface Pot extends WeighedAs<"water_">, WeighedAs<"lye_"> {
+  alkalis: (Weighed & { name: string })[];
   strength_percent: number;
   full_pot_g: number | null;
-  shares: { batter: string; lye_g: number; top_up_g: number; superfat_percent: number }[];
+  full_pot_g_text?: string;
+  full_pot_oz_text?: string;
+  left_g?: number;
+  heat?: Heat | null;
+  shares: PotShare[];
+}
+
+interface PotShare extends WeighedAs<"lye_">, WeighedAs<"top_up_"> {
+  batter: string;
+  superfat_percent: number;
+  superfat?: Superfat; // as far as the program knows how it may fall
 }
 
 export interface Plan {

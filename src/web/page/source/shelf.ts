@@ -6,8 +6,8 @@ import { figure, how } from "./figure";
 import { sum_of_heat, sum_of_size } from "./findings_sums";
 import { folded } from "./form_parts";
 import { loss_fields } from "./losses";
-import { both, decimals_in, duration, is_below_zero, mass, per_cent, plain, trimmed, warmth, type Rounded } from "./numbers";
-import type { Batter, Caution, Plan } from "./plan";
+import { both, duration, is_below_zero, mass, per_cent, trimmed, warmth, weighed_as, weight, type Shown } from "./numbers";
+import type { Batter, Caution, Heat, Plan, Pot, Superfat } from "./plan";
 import { weighed } from "./pour_lane";
 import { bottles_form, label_form, lye_pot_form } from "./run_extras";
 import { state, type Slot } from "./state";
@@ -40,13 +40,13 @@ function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
       sum: sums.sum_of_water(slot, batter),
     })}
     ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""], sum: sums.sum_of_superfat(slot, batter) })}
-    ${danger_beside(slot, danger_id)} ${interval(batter)} ${heat(slot, batter)}
+    ${danger_beside(slot, danger_id)} ${interval(batter.superfat_percent)} ${heat(slot, batter)}
     ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", described_by: is_dangerous ? danger_id : undefined, hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
 }
 
-function interval(batter: Batter): TemplateResult {
-  const { low, high, likely_low, likely_high, doubts } = batter.superfat_percent;
+function interval(superfat: Superfat): TemplateResult {
+  const { low, high, likely_low, likely_high, doubts } = superfat;
   const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
   const likely =
     likely_low === undefined || likely_high === undefined ? "." : `; nineteen batches in twenty between ${per_cent(likely_low)} and ${per_cent(likely_high)}.`;
@@ -57,30 +57,39 @@ function interval(batter: Batter): TemplateResult {
 }
 
 function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
-  const found = batter.heat;
-  if (!found) return nothing;
+  if (!batter.heat) return nothing;
+  return html`${heat_words(batter.heat)} ${how(`${slot}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
+}
+
+function heat_words(found: Heat): TemplateResult {
   const warm = (celsius: number) => both(warmth(state.units, celsius));
   const cooling = found.cooling.map((one) => `${one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"} to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`);
-  return html`<p class="aside of-plan">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>
-    ${how(`${slot}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
+  return html`<p class="aside of-plan">Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`}</p>`;
 }
 
 /** One pot for both batters: each takes its own share by weight, never half. */
 function common_pot(plan: Plan): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
-  const weigh = (key: string, label: string, grams: number, sum: sums.Sum, note = "", decimals = decimals_in([grams]), towards: Rounded = "down") =>
-    figure({ key: `pot.${key}`, label, note, shown: mass(state.units, grams, decimals, towards), size: "weigh", sum });
-  const shared = decimals_in([pot.lye_g, ...pot.shares.map((one) => one.lye_g)]);
-  const full = pot.full_pot_g === null ? "" : `${plain(pot.full_pot_g, shared)} g with the pot: make up with water to that after cooling`;
+  const { units } = state;
+  const weigh = (key: string, label: string, shown: Shown, sum: sums.Sum, note = "") => figure({ key: `pot.${key}`, label, note, shown, size: "weigh", sum });
   return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %</small></h3>
-    ${weigh("water", "In the pot: water, distilled", pot.water_g, sums.sum_of_pot_water(plan, pot), "", undefined, "nearest")}
-    ${pot.alkalis.map((one, i) => weigh(`alkali.${i}`, `In the pot: ${one.name}`, one.g, sums.sum_of_pot_alkali(plan, one.name)))}
-    ${weigh("lye", "Lye in the pot", pot.lye_g, sums.sum_of_pot_lye(pot), full, shared)}
+    ${weigh("water", "In the pot: water, distilled", weight(units, weighed_as(pot, "water_")), sums.sum_of_pot_water(plan, pot))}
+    ${pot.alkalis.map((one, i) => weigh(`alkali.${i}`, `In the pot: ${one.name}`, weight(units, weighed_as(one, ""), "down"), sums.sum_of_pot_alkali(plan, one.name)))}
+    ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), sums.sum_of_pot_lye(pot), full_pot(pot))}
     ${pot.shares.map(
-      (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, one.lye_g, sums.sum_of_pot_share(plan, pot, i), `superfat then ${per_cent(one.superfat_percent)}`, shared)}
-        ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, one.top_up_g, sums.sum_of_pot_top_up(plan, pot, i), "", undefined, "nearest") : nothing}`,
-    )}</div>`;
+      (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, weight(units, weighed_as(one, "lye_"), "down"), sums.sum_of_pot_share(plan, pot, i), `superfat then ${per_cent(one.superfat_percent)}`)}
+        ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, weight(units, weighed_as(one, "top_up_")), sums.sum_of_pot_top_up(plan, pot, i)) : nothing}
+        ${danger_beside(i === 0 ? "pour" : "pipe")} ${one.superfat ? interval(one.superfat) : nothing}`,
+    )}
+    ${pot.heat ? heat_words(pot.heat) : nothing}</div>`;
+}
+
+function full_pot(pot: Pot): string {
+  if (pot.full_pot_g === null) return "";
+  const { g_text, oz_text, ...rest } = weighed_as(pot, "lye_");
+  const full = weight(state.units, { ...rest, g: pot.full_pot_g, g_text: pot.full_pot_g_text, oz_text: pot.full_pot_oz_text });
+  return `${both(full)} with the pot: make up with water to that after cooling`;
 }
 
 const word_for: Record<string, string> = { danger: "⚠ Danger", stop: "Stop", warning: "Warning", caution: "Mind", note: "Note" };

@@ -4,7 +4,7 @@ import { get, Refused, type Files, type Listed } from "./api";
 import { chosen_mould, leave_mould, mould_opened, open_mould } from "./chosen_mould";
 import { formula_list } from "./formula_list";
 import { leave_formula } from "./formula_opening";
-import { drop_draft, left_draft } from "./mould_draft";
+import { drop_draft, left_drafts } from "./mould_draft";
 import { begin_mould, go_on_with_draft, mould_ways, new_mould, type MouldWay } from "./new_mould";
 import { both, volume } from "./numbers";
 import { open_run } from "./opening";
@@ -58,6 +58,7 @@ export function start(): TemplateResult {
       ${opened || making ? html`<button type="button" @click=${open_start}>Back to runs and moulds</button>` : nothing}
     </p>
     ${complaint ? html`<p class="alarm" role="alert">${complaint}</p>` : nothing}
+    ${(state.files?.cut ?? []).map((one) => html`<p class="alarm">More lies in ${one.folder} than is looked at: ${one.looked_at} files and folders. Some of your runs, moulds or formulas may be missing below; keep them in a folder of their own, and start brimwright there.</p>`)}
     ${opened ? mould_opened(opened, gone_to) : making ? making : html`${runs()} ${own_mould()} ${moulds()} ${formula_list(tried)}`}`;
 }
 
@@ -95,16 +96,16 @@ function own_mould(): TemplateResult {
     )}</div></section>`;
 }
 
-/** A mould that was being described and is in no file yet. */
-function begun(): TemplateResult | typeof nothing {
-  const left = left_draft();
-  if (!left) return nothing;
-  const name = String(left.document.name ?? "").trim() || left.paper.from_name || "a mould without a name yet";
-  const drop = () => {
-    drop_draft();
-    changed();
-  };
-  return html`<div class="banner"><p>What you typed of <b>${name}</b> is still here, and in no file yet.</p>
-    <div class="choice"><button type="button" @click=${go_on_with_draft}>Go on with it</button>
+/** Moulds that were being described and are in no file yet. */
+function begun(): TemplateResult[] {
+  return left_drafts().map((left) => {
+    const name = String(left.document.name ?? "").trim() || left.paper.from_name || "a mould without a name yet";
+    const drop = () => {
+      drop_draft(left.paper);
+      changed();
+    };
+    return html`<div class="banner"><p>What you typed of <b>${name}</b> is still here, and in no file yet.</p>
+    <div class="choice"><button type="button" @click=${() => go_on_with_draft(left)}>Go on with it</button>
       <button type="button" @click=${drop}>Let it go</button></div></div>`;
+  });
 }
