@@ -294,6 +294,36 @@ await run({
     await ended(at);
   },
 
+  "a writing whose answer is lost is gone on with, and no other hand is blamed for it": async () => {
+    const at = await begun_with_own();
+    const lose_answer = async () => {
+      let is_done = false;
+      await at.page.route("**/api/run", async (route) => {
+        if (is_done || route.request().method() !== "PUT") return route.fallback();
+        is_done = true;
+        await route.fetch();
+        await route.abort();
+      });
+    };
+    await lose_answer();
+    await sell(at.page).fill("41");
+    await at.page.getByText("Not saved: the program does not answer").waitFor();
+    await sell(at.page).fill("42");
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 42);
+
+    await press(at.page, "Change the formula of the base");
+    await lose_answer();
+    await superfat(at.page).fill("7 %");
+    await at.page.locator(".strip .alarm", { hasText: "does not answer" }).waitFor();
+    await superfat(at.page).fill("8 %");
+    await settled(at.page);
+    await saved(at.page);
+    assert.equal(at.serving.file("meadow_base.formula.json").superfat, "8 %");
+    assert.equal(await underneath(at.page).count(), 0);
+    await ended(at);
+  },
+
   "a question that brings the program down is said to have done so, and the next is answered": async () => {
     const at = await begun();
     const once = async (path, status, method) => {

@@ -1,9 +1,11 @@
 // The bench sheet, the label's draft, pictures and 3D files: one tap each.
 import { html, type TemplateResult } from "lit";
-import { bytes, post, Refused } from "./api";
+import { bytes, post } from "./api";
+import { clash_of } from "./clash";
 import { choice } from "./form_parts";
 import { both, length } from "./numbers";
 import type { Plan } from "./plan";
+import { save_formulas } from "./saving";
 import { changed, state } from "./state";
 
 type Paper = "A4" | "Letter";
@@ -26,12 +28,20 @@ async function tried(wish: () => Promise<string>): Promise<void> {
   said = "Making it ...";
   changed();
   try {
+    await written();
     said = await wish();
   } catch (error) {
-    said = error instanceof Refused ? error.message : String(error);
+    said = error instanceof Error ? error.message : String(error);
   }
   is_working = false;
   changed();
+}
+
+/** The program makes papers of what lies in the files: that must be what is typed. */
+async function written(): Promise<void> {
+  await save_formulas();
+  const clash = clash_of("run");
+  if (clash) throw new Error(`${clash.file} changed underneath: say first which text is to stay.`);
 }
 
 const keep = (name: string, body: object) => () =>

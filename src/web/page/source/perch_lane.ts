@@ -7,7 +7,7 @@ import { text_at, value_at } from "./field";
 import { figure, how } from "./figure";
 import { sum_of_fit } from "./findings_sums";
 import { item_buttons, item_id, rows_of, type List } from "./form_lists";
-import { both, duration, length, mass, trimmed } from "./numbers";
+import { both, duration, length, mass, trimmed, weighed_as, weight } from "./numbers";
 import { add_buttons, decoration_form } from "./perch_form";
 import type { Cut, Perch, Plan } from "./plan";
 import { side_view } from "./side_view";
@@ -58,7 +58,7 @@ function cast_order(one: Perch): TemplateResult {
 
 function weights(one: Perch, i: number): TemplateResult {
   return html`<h3>Weigh for ${one.name}</h3>
-    ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_perch(one, i) })}
+    ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: weight(state.units, weighed_as(one, "make_")), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
 }
@@ -100,7 +100,7 @@ function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
   const shown = figure({
     key: `dust.${i}`,
     label: one.name,
-    shown: mass(state.units, one.g, 2),
+    shown: weight(state.units, weighed_as(one, "")),
     size: "weigh",
     sum: {
       formula: by_piece ? "powder = on one piece × pieces to make" : "powder = on the surface × surface covered ÷ share that lands × pieces to make",

@@ -96,7 +96,7 @@ export interface Pipe extends Batter {
   lye_spoonfuls?: { count: number; each_s: number; altogether_s: number };
 }
 
-export interface Perch {
+export interface Perch extends WeighedAs<"make_"> {
   name: string;
   material: string;
   casts: number;
@@ -104,7 +104,6 @@ export interface Perch {
   tray_fills: number;
   volume_each_ml: number;
   mass_each_g: number;
-  make_g: number;
   casting_s?: number | null;
   on_top?: { contact_mm: number; peak_flat_mm: number | null; stands_proud_mm: number; sunk_ml: number };
   buried?: {
@@ -157,7 +156,7 @@ export interface Plan {
   pour: Pour;
   pipe?: Pipe;
   perch?: Perch[];
-  dust?: { name: string; g: number; exposed_cm2?: number }[];
+  dust?: (Weighed & { name: string; exposed_cm2?: number })[];
   cut?: Cut;
   piece: {
     fresh_g: number;
@@ -174,7 +173,7 @@ export interface Plan {
     } | null;
   };
   lye_pot?: Pot | null;
-  bottles?: { name: string; holds_g: number; parts: { part: string; g: number; percent_of_batter: number }[] }[];
+  bottles?: { name: string; holds_g: number; parts: (Weighed & { part: string; percent_of_batter: number })[] }[];
   label?: {
     market: string;
     net_quantity?: { statement: string; because: string } | null;

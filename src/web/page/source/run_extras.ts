@@ -5,7 +5,7 @@ import { field, value_at, without } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { asked, folded, on_off, part, said_at } from "./form_parts";
-import { decimals_in, mass, trimmed } from "./numbers";
+import { trimmed, weighed_as, weight } from "./numbers";
 import type { Plan } from "./plan";
 import { state } from "./state";
 import * as sums from "./sums";
@@ -52,7 +52,7 @@ function out_of_bottle(plan: Plan, i: number, name: string): TemplateResult[] | 
       key: `bottle.${i}.${k}`,
       label: `Into the ${one.part.toLowerCase()}`,
       note: `${trimmed(one.percent_of_batter, 2)} % of the batter`,
-      shown: mass(state.units, one.g, decimals_in([one.g])),
+      shown: weight(state.units, weighed_as(one, "")),
       size: "weigh",
       sum: sums.sum_of_bottle(plan, i, k),
     }),

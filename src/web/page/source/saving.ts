@@ -15,6 +15,7 @@ export const half_written_ms = 300;
 let timer = 0;
 let writing: Promise<void> | undefined;
 let saved_run: Document = {}; // as it stands in the file
+let sent_run = ""; // the text that was to be written last, whether or not an answer came
 
 export const text_of = (document: Document): string => `${JSON.stringify(document, null, 2)}\n`;
 const net_name = (file: string): string => `typed ${state.files?.folder ?? ""} ${file}`;
@@ -71,14 +72,18 @@ async function write_run(): Promise<void> {
   const file = from ? free_name(from.split("/").at(-1)!, state.files?.runs ?? []) : state.file;
   const version = from ? null : state.version;
   if (from) keep_net(file);
+  const [text, before] = [text_of(run), sent_run];
+  sent_run = text;
   try {
-    const kept = await put<Kept>("/api/run", { file, version, text: text_of(run), from });
+    const kept = await put<Kept>("/api/run", { file, version, text, from });
     drop_net(state.file);
     take_kept(kept, run, from);
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     const there = error.answer as unknown as Kept;
     if (error.status === 409 && from) take_or_pass_copy(there, run, from);
+    else if (error.status === 409 && there.text === text) take_kept(there, run, from);
+    else if (error.status === 409 && there.text !== null && there.text === before) write_over_own(there);
     else if (error.status === 409) set_conflict(there);
     else state.saving = { is: "failed", line: wording(error.complaint) };
     if (error.may_pass) window.setTimeout(save_again, retry_ms);
@@ -93,6 +98,12 @@ async function write_run(): Promise<void> {
 function take_or_pass_copy(there: Kept, run: Document, from: string): void {
   if (is_copy_of(run, JSON.parse(there.text) as Document)) return take_kept(there, run, from);
   state.files?.runs.push({ file: there.file, name: there.file, note: "", shipped: false });
+  save_soon();
+}
+
+/** Our own hand wrote it, and the answer was lost. */
+function write_over_own(there: Kept): void {
+  state.version = there.version;
   save_soon();
 }
 
@@ -210,12 +221,17 @@ async function write_formulas(): Promise<void> {
 }
 
 async function write_over(paper: FormulaPaper): Promise<void> {
-  const { file, version, document: sent } = paper;
+  const { file, version, document: sent, sent: before } = paper;
+  const text = (paper.sent = text_of(sent));
   try {
-    took(paper, await put<Kept>("/api/run", { file, version, text: text_of(sent) }), sent);
+    took(paper, await put<Kept>("/api/run", { file, version, text }), sent);
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
-    meet_their_formula(paper, error.answer as unknown as Theirs);
+    const there = error.answer as unknown as Theirs;
+    if (there.text === null || (there.text !== before && there.text !== text)) return meet_their_formula(paper, there);
+    // Our own hand: the answer to that writing was lost.
+    Object.assign(paper, { version: there.version, saved: there.text === text ? sent : {} });
+    if (there.text !== text) await write_over(paper);
   }
 }
 
@@ -338,6 +354,7 @@ export function take_theirs(): void {
   }
   state.past.push(page());
   state.run = saved_run = theirs;
+  state.is_old = true;
   state.version = version;
   state.saving = { is: "saved" };
   drop_net(state.file);
