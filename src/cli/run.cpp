@@ -2,7 +2,7 @@
 
 #include "cli/version.h"
 #include "service/service.h"
-#include "web/serve.h"
+#include "web/web.h"
 
 #include <CLI/CLI.hpp>
 
@@ -96,7 +96,7 @@ struct Words {
   service::SheetRequest sheet;
   web::ServerSettings server;
   std::vector<std::string> library;
-  bool json = false, no_browser = false;
+  bool json = false, no_browser = false, is_worker = false;
 };
 
 void add_common(CLI::App& command, Words& words, const char* teaching) {
@@ -238,7 +238,8 @@ CLI::App* add_serve(CLI::App& app, Words& words) {
 int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
   words.server.library = {shipped, words.library};
   try {
-    return web::serve(words.server, !words.no_browser, out);
+    return words.is_worker ? web::be_worker(err)
+                           : web::serve(words.server, !words.no_browser, out, err);
   } catch (const UserError& error) {
     err << error.what() << "\n";
     return 1;
@@ -269,6 +270,8 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   const CLI::App* sheet = add_sheet(app, words);
   add_list(app, words);
   const CLI::App* serve = add_serve(app, words);
+  // Started by serve for itself; nothing that anybody types, so no help shows it.
+  const CLI::App* worker = app.add_subcommand(web::worker_word)->group("");
   try {
     // CLI11 takes the words last first.
     app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
@@ -280,7 +283,8 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
     return 1;
   }
 
-  if (serve->parsed()) return served(words, shipped, out, err);
+  words.is_worker = worker->parsed();
+  if (serve->parsed() || words.is_worker) return served(words, shipped, out, err);
   service::Request request;
   request.form = words.json ? service::Form::json : service::Form::text;
   if (gauge->parsed())

@@ -25,6 +25,7 @@
 #include <algorithm>
 #include <exception>
 #include <filesystem>
+#include <new>
 
 namespace brimwright::service {
 namespace {
@@ -203,6 +204,8 @@ Reply answer(const Request& request, const moulds::Library& library,
     return {1, "", error.what(), error.parts()};
   } catch (const moulds::NotYetMeasured& mesh) {
     return {3, "", mesh.what(), {}};
+  } catch (const std::bad_alloc&) {
+    return {2, "", "this takes more memory than brimwright may have", {}};
   } catch (const std::exception& error) {
     return {
         2, "", std::string("a fault of brimwright itself, please report it: ") + error.what(), {}};

@@ -6,6 +6,11 @@ namespace brimwright::web {
 
 using Json = nlohmann::ordered_json;
 
+HttpAnswer json_answer(const Json& json, int status) {
+  return {.status = status,
+          .body = json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n"};
+}
+
 HttpAnswer complaint(int status, const UserError::Parts& parts, const std::string& line) {
   const Json json = {{"complaint",
                       {{"file", parts.file},

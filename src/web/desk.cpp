@@ -2,7 +2,6 @@
 
 #include "units/fields.h"
 #include "web/answers.h"
-#include "web/plain_reading.h"
 #include "web/request_head.h"
 #include "web/request_reading.h"
 
@@ -11,6 +10,7 @@
 #include <array>
 #include <exception>
 #include <filesystem>
+#include <new>
 #include <utility>
 
 namespace brimwright::web {
@@ -20,42 +20,18 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 constexpr std::uint64_t longest_json = 4u << 20;
-constexpr std::uint64_t longest_mesh = 200u << 20;
 
 /// Not for maker's eyes: the request goes to the end of the other queue.
 struct WantsPatience {};
 
-/// Document and message texts may hold names of files, which need not be UTF-8.
-HttpAnswer json_answer(const Json& json, int status = 200) {
-  return {.status = status,
-          .body = json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n"};
-}
+Fields fields_of(const DeskRequest& request) { return Fields::parse(request.body, "the request"); }
 
-Fields fields_of(const HttpRequest& request) { return Fields::parse(request.body, "the request"); }
-
-std::string asked(const HttpRequest& request, const std::string& name) {
-  const auto at = request.head.query.find(name);
-  if (at == request.head.query.end() || at->second.empty())
+std::string asked(const DeskRequest& request, const std::string& name) {
+  const auto at = request.query.find(name);
+  if (at == request.query.end() || at->second.empty())
     throw UserError({"", name}, "is missing in the address", "add ?" + name + "=...");
   return at->second;
 }
-
-/// Where an answer's bytes lie until they are read back; removed with this.
-class Scratch {
- public:
-  explicit Scratch(std::string path) : path_(std::move(path)) {}
-  ~Scratch() {
-    std::error_code none;
-    std::filesystem::remove(path_, none);
-  }
-  Scratch(const Scratch&) = delete;
-  Scratch& operator=(const Scratch&) = delete;
-
-  const std::string& path() const { return path_; }
-
- private:
-  std::string path_;
-};
 
 struct Kind {
   const char *name, *ending, *type;
@@ -115,17 +91,16 @@ service::Request file_request(const Fields& fields, const Kind& kind, const std:
 
 }  // namespace
 
-Desk::Desk(const moulds::Library& library, Workspace& workspace, Uploads& uploads, Papers& papers,
+Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
            std::optional<std::string> open)
     : library_(library),
       workspace_(workspace),
-      uploads_(uploads),
-      papers_(papers),
+      uploads_(std::move(uploads)),
       open_(std::move(open)) {}
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Patience;
-  static constexpr std::array<Route, 9> routes = {{
+  static constexpr std::array<Route, 8> routes = {{
       {"GET", "/api/files", 0, none, &Desk::files},
       {"GET", "/api/run", 0, none, &Desk::read},
       {"PUT", "/api/run", longest_json, none, &Desk::save},
@@ -133,7 +108,6 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/gauge", longest_json, none, &Desk::gauge},
       {"POST", "/api/list", longest_json, none, &Desk::list},
       {"POST", "/api/document", longest_json, long_enough, &Desk::document},
-      {"POST", "/api/mesh", longest_mesh, none, &Desk::receive},
       {"POST", "/api/keep", longest_json, none, &Desk::keep},
   }};
   has_path = false;
@@ -145,21 +119,24 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
   return nullptr;
 }
 
-std::optional<HttpAnswer> Desk::answer(const Route& route, const HttpRequest& request,
+std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& request,
                                        Patience patience) const {
   try {
     return (this->*route.act)(request, patience);
   } catch (const WantsPatience&) {
     return std::nullopt;
   } catch (const UserError& error) {
-    return complaint(error);
+    return DeskAnswer{complaint(error)};
+  } catch (const std::bad_alloc&) {
+    return DeskAnswer{fault("this takes more memory than brimwright may have")};
   } catch (const std::exception& error) {
-    return fault(std::string("a fault of brimwright itself, please report it: ") + error.what());
+    return DeskAnswer{
+        fault(std::string("a fault of brimwright itself, please report it: ") + error.what())};
   }
 }
 
 std::string Desk::path_for(const std::string& name, bool may_be_new) const {
-  if (uploads_.is_upload(name)) return uploads_.path_of(name);
+  if (UploadFolder::is_upload(name)) return uploads_.path_of(name);
   return workspace_.path_to_read(name, may_be_new);
 }
 
@@ -183,20 +160,20 @@ HttpAnswer Desk::served(const service::Request& request, Patience patience) cons
   }
 }
 
-HttpAnswer Desk::files(const HttpRequest&, Patience) const {
-  return {.body = workspace_.files_json(open_)};
+DeskAnswer Desk::files(const DeskRequest&, Patience) const {
+  return {{.body = workspace_.files_json(open_)}};
 }
 
-HttpAnswer Desk::read(const HttpRequest& request, Patience) const {
+DeskAnswer Desk::read(const DeskRequest& request, Patience) const {
   const std::string name = asked(request, "file");
   const auto document = workspace_.document(name);
-  return json_answer({{"file", name},
-                      {"version", document.version},
-                      {"text", document.text},
-                      {"shipped", document.is_shipped}});
+  return {json_answer({{"file", name},
+                       {"version", document.version},
+                       {"text", document.text},
+                       {"shipped", document.is_shipped}})};
 }
 
-HttpAnswer Desk::save(const HttpRequest& request, Patience) const {
+DeskAnswer Desk::save(const DeskRequest& request, Patience) const {
   const Fields fields = fields_of(request);
   const std::string name = fields.text("file");
   std::optional<std::string> expected;
@@ -210,56 +187,51 @@ HttpAnswer Desk::save(const HttpRequest& request, Patience) const {
     json["version"] = saved.present->version;
     json["text"] = saved.present->text;
   }
-  if (saved.is_saved) return json_answer(json);
+  if (saved.is_saved) return {json_answer(json)};
   const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",
                                 "look at what is in it now, and save again over that version");
   json["complaint"] = Json::parse(conflict.body)["complaint"];
-  return json_answer(json, 409);
+  return {json_answer(json, 409)};
 }
 
-HttpAnswer Desk::plan(const HttpRequest& request, Patience patience) const {
+DeskAnswer Desk::plan(const DeskRequest& request, Patience patience) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
-  return served({plan_request(fields_of(request), path), service::Form::json}, patience);
+  return {served({plan_request(fields_of(request), path), service::Form::json}, patience)};
 }
 
-HttpAnswer Desk::gauge(const HttpRequest& request, Patience patience) const {
+DeskAnswer Desk::gauge(const DeskRequest& request, Patience patience) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
-  return served({gauge_request(fields_of(request), path), service::Form::json}, patience);
+  return {served({gauge_request(fields_of(request), path), service::Form::json}, patience)};
 }
 
-HttpAnswer Desk::list(const HttpRequest& request, Patience patience) const {
-  return served({list_request(fields_of(request)), service::Form::json}, patience);
+DeskAnswer Desk::list(const DeskRequest& request, Patience patience) const {
+  return {served({list_request(fields_of(request)), service::Form::json}, patience)};
 }
 
-HttpAnswer Desk::document(const HttpRequest& request, Patience patience) const {
+DeskAnswer Desk::document(const DeskRequest& request, Patience patience) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
   const Fields fields = fields_of(request);
   const Kind& kind = kind_of(fields);
   const bool opens = fields.has("open") && fields.truth("open");
-  const Scratch file(uploads_.scratch(kind.ending));
-  HttpAnswer answer = served(file_request(fields, kind, file.path(), path), patience);
-  if (answer.status != 200) return answer;
-  constexpr std::size_t longest = std::size_t{1} << 30;
-  HttpAnswer made = {.type = kind.type, .body = plain_file(file.path(), longest)};
-  if (!opens) return made;
-  const std::string name = std::string(kind.name) + kind.ending;
-  return json_answer({{"address", papers_.lay_out(std::move(made), name)}});
+  const std::string file = UploadFolder::scratch(request.number, kind.ending);
+  const std::string place = uploads_.path() + "/" + file;
+  HttpAnswer answer = served(file_request(fields, kind, place, path), patience);
+  if (answer.status != 200) {
+    std::error_code none;
+    std::filesystem::remove(place, none);
+    return {std::move(answer)};
+  }
+  const std::string paper = opens ? std::string(kind.name) + kind.ending : std::string();
+  return {.answer = {.type = kind.type}, .file = file, .paper = paper};
 }
 
-HttpAnswer Desk::receive(const HttpRequest& request, Patience) const {
-  const std::filesystem::path path = request.file->path();
-  return json_answer({{"file", uploads_.keep(request.file)},
-                      {"name", path.filename().string()},
-                      {"bytes", std::filesystem::file_size(path)}});
-}
-
-HttpAnswer Desk::keep(const HttpRequest& request, Patience) const {
+DeskAnswer Desk::keep(const DeskRequest& request, Patience) const {
   const Fields fields = fields_of(request);
   const std::string path = uploads_.path_of(fields.text("upload"));
   const std::string name = fields.text("as");
   fields.refuse_unknown();
-  if (workspace_.keep_mesh(name, path)) return json_answer({{"file", name}});
-  return refusal(409, "as", "another file is called \"" + name + "\"", "give another name");
+  if (workspace_.keep_mesh(name, path)) return {json_answer({{"file", name}})};
+  return {refusal(409, "as", "another file is called \"" + name + "\"", "give another name")};
 }
 
 }  // namespace brimwright::web

@@ -82,9 +82,7 @@ void HttpListener::Shared::stop() {
     if (const auto still_there = connection.lock()) close_unless_answering(*still_there);
   last_call.expires_after(limits.grace);
   last_call.async_wait([self = this](const error_code& cancelled) {
-    if (cancelled) return;
-    self->all_answered = false;
-    self->context.stop();
+    if (!cancelled) self->context.stop();
   });
   end_when_all_are_gone();
 }
@@ -111,13 +109,12 @@ HttpListener::~HttpListener() = default;
 
 std::uint16_t HttpListener::port() const { return shared_->port; }
 
-bool HttpListener::run() {
+void HttpListener::run() {
   const auto work = asio::make_work_guard(shared_->context);
   asio::post(shared_->context, [self = shared_.get()] {
     if (!self->is_stopping) self->accept();
   });
   shared_->context.run();
-  return shared_->all_answered;
 }
 
 void HttpListener::stop() {

@@ -80,14 +80,15 @@ class HttpListener {
   using Handler = std::function<void(HttpRequest, Answer)>;
 
   /// Port 0: one that is free, `favoured` if that is. UserError if the port cannot be had.
-  HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits, Gate gate, Handler handler);
+  HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits, Gate gate,
+               Handler handler);
   ~HttpListener();
   HttpListener(const HttpListener&) = delete;
   HttpListener& operator=(const HttpListener&) = delete;
 
   std::uint16_t port() const;
-  /// Serves until stop(). True if every answer begun was given by then or within the grace.
-  bool run();
+  /// Serves until stop(), and then as long as the grace for answers that have begun.
+  void run();
   /// From any thread: takes no more requests, lets running answers finish.
   void stop();
   /// Has stop() called on SIGINT, SIGTERM or SIGHUP from now on.

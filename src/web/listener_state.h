@@ -30,7 +30,6 @@ struct HttpListener::Shared {
   std::uint16_t port = 0;
   std::map<Connection*, std::weak_ptr<Connection>> connections;
   std::atomic<bool> is_stopping = false;
-  bool all_answered = true;
   bool is_over = false;
   // After all that its last handlers touch when they are dropped with it.
   boost::asio::io_context context{1};

@@ -1,9 +1,8 @@
 #include "web/server.h"
 
-#include "moulds/mesh_memory.h"
-#include "service/service.h"
 #include "web/answers.h"
 #include "web/desk.h"
+#include "web/foreman.h"
 #include "web/page_assets.h"
 #include "web/papers.h"
 #include "web/request_head.h"
@@ -26,6 +25,7 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::string_view api = "/api/", changed_path = "/api/changed", mesh_path = "/api/mesh";
+constexpr std::uint64_t longest_mesh = std::uint64_t{200} << 20;
 
 /// A file of this folder that is looked at until it changes or the time is up.
 struct Watch {
@@ -65,11 +65,6 @@ std::optional<std::string> name_in_its_folder(const std::optional<std::string>& 
   return fs::path(*run).filename().string();
 }
 
-moulds::Library with_memory(moulds::Library library) {
-  if (!library.memory) library.memory = std::make_shared<moulds::MeshMemory>();
-  return library;
-}
-
 /// The same at every start in a folder, so that a page left open finds its program again, and what
 /// a browser keeps for an address (what was typed last, say) is found after a restart.
 std::uint16_t own_port(const std::string& folder) {
@@ -98,31 +93,31 @@ std::chrono::seconds wait_of(const HttpHead& head) {
 
 struct Server::Parts {
   explicit Parts(const ServerSettings& settings)
-      : library(with_memory(settings.library)),
-        workspace(folder_of(settings), library),
-        desk(library, workspace, uploads, papers, name_in_its_folder(settings.run)),
+      : workspace(folder_of(settings), settings.library),
         listener(
             settings.port, own_port(workspace.folder()), settings.limits,
             [this](const HttpHead& head) { return judged(head); },
             [this](HttpRequest request, HttpListener::Answer answer) {
               take(std::move(request), std::move(answer));
-            }) {
-    // What is read once for all (fats, tables, the shipped meshes) is read before anybody asks, and
-    // before the one thread that starts child processes can start one: a child is a copy in which
-    // no other thread goes on, so nothing may be half-way through its first use then.
-    slow.add([this] { service::answer({service::ListRequest{}, service::Form::json}, library); });
-  }
+            }),
+        foreman({.folder = workspace.folder(),
+                 .open = name_in_its_folder(settings.run),
+                 .library = settings.library,
+                 .uploads = uploads.folder(),
+                 .limits = settings.worker},
+                settings.program, settings.tell,
+                [this](std::uint64_t request) { uploads.drop_scratch(request); }) {}
 
   std::string token = new_token();
-  moulds::Library library;
-  Workspace workspace;
+  Workspace workspace;  // for names and versions: what is in the files, the worker reads
   Uploads uploads;
   Papers papers;
-  Desk desk;
+  std::uint64_t last_request = 0;  // of the listener's thread
   HttpListener listener;
-  // Ended before all else, so that no answer comes after the listener's end; the quick ones first,
-  // because they hand on to the slow one.
-  Workers slow{1}, quick{2};
+  // Ended before all else, so that no answer comes after the listener's end; the foreman first,
+  // because it hands on to these.
+  Workers errands{2};
+  Foreman foreman;
 
   std::optional<HttpAnswer> stranger(const HttpHead& head) const {
     if (!head.key || !is_same_secret(*head.key, token))
@@ -143,16 +138,14 @@ struct Server::Parts {
       return BodyPlan{};
     }
     if (auto no = stranger(head)) return std::move(*no);
-    bool has_path = false;
-    const Desk::Route* route = Desk::route(head.method, head.path, has_path);
     if (head.path == changed_path && head.method == "GET") return BodyPlan{};
-    if (head.path == changed_path || (has_path && !route)) return not_for_this_method(head.path);
-    if (!route)
-      return refusal(404, "", "there is nothing of that name",
-                     "use the page that brimwright serves");
-    BodyPlan body{.most_bytes = route->most_body};
-    if (head.path == mesh_path) body.file = uploads.incoming(value_of(head, "name"));
-    return body;
+    if (head.path == mesh_path && head.method == "POST")
+      return BodyPlan{.most_bytes = longest_mesh, .file = uploads.incoming(value_of(head, "name"))};
+    bool has_path = head.path == changed_path || head.path == mesh_path;
+    const Desk::Route* route = has_path ? nullptr : Desk::route(head.method, head.path, has_path);
+    if (route) return BodyPlan{.most_bytes = route->most_body};
+    if (has_path) return not_for_this_method(head.path);
+    return refusal(404, "", "there is nothing of that name", "use the page that brimwright serves");
   } catch (const UserError& error) {
     return complaint(error);
   } catch (const std::exception& error) {
@@ -174,23 +167,38 @@ struct Server::Parts {
     if (const PageAsset* page = asset(request.head.path)) return answer(answer_with(*page));
     if (Papers::is_path(request.head.path)) return answer(paper(request.head.path));
     if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
-    bool has_path = false;
-    const Desk::Route* route = Desk::route(request.head.method, request.head.path, has_path);
-    work(*route, std::make_shared<const HttpRequest>(std::move(request)), std::move(answer),
-         route->from_the_start);
+    if (request.head.path == mesh_path) return answer(received(request.file));
+    foreman.give(
+        {.number = ++last_request,
+         .method = std::move(request.head.method),
+         .path = std::move(request.head.path),
+         .query = std::move(request.head.query),
+         .body = std::move(request.body)},
+        [this, answer = std::move(answer)](DeskAnswer made) { hand_out(std::move(made), answer); });
   }
 
-  void work(const Desk::Route& route, std::shared_ptr<const HttpRequest> request,
-            HttpListener::Answer answer, Patience patience) {
-    Workers& workers = patience == Patience::none ? quick : slow;
-    workers.add([this, &route, request = std::move(request), answer = std::move(answer),
-                 patience]() mutable {
-      auto found = desk.answer(route, *request, patience);
-      if (found)
-        answer(std::move(*found));
-      else
-        work(route, std::move(request), std::move(answer), Patience::long_enough);
-    });
+  HttpAnswer received(const std::shared_ptr<IncomingFile>& file) try {
+    const std::string upload = uploads.keep(file);
+    const fs::path path = file->path();
+    return json_answer(
+        {{"file", upload}, {"name", path.filename().string()}, {"bytes", fs::file_size(path)}});
+  } catch (const std::exception& error) {
+    return fault(error.what());
+  }
+
+  /// A large document comes in a file, not through the worker's socket.
+  void hand_out(DeskAnswer made, const HttpListener::Answer& answer) {
+    if (made.file.empty()) return answer(std::move(made.answer));
+    errands.add(
+        [this, made = std::move(made), answer]() mutable { answer(read_back(std::move(made))); });
+  }
+
+  HttpAnswer read_back(DeskAnswer made) try {
+    made.answer.body = uploads.take_scratch(made.file);
+    if (made.paper.empty()) return std::move(made.answer);
+    return json_answer({{"address", papers.lay_out(std::move(made.answer), made.paper)}});
+  } catch (const std::exception& error) {
+    return fault(error.what());
   }
 
   void begin_watch(const HttpHead& head, HttpListener::Answer answer) try {
@@ -205,7 +213,7 @@ struct Server::Parts {
 
   /// A file is read whole to look at it, which is far less than planning it.
   void look(const std::shared_ptr<Watch>& watch) {
-    quick.add([this, watch] {
+    errands.add([this, watch] {
       try {
         const auto version = workspace.version(watch->file);
         const bool has_changed = version.value_or("") != watch->version;
@@ -213,7 +221,7 @@ struct Server::Parts {
           return listener.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
         Json json = {{"file", watch->file}, {"changed", has_changed}, {"version", nullptr}};
         if (version) json["version"] = *version;
-        watch->answer({.body = json.dump() + "\n"});
+        watch->answer(json_answer(json));
       } catch (const UserError& error) {
         watch->answer(complaint(error));
       } catch (const std::exception& error) {
@@ -235,12 +243,15 @@ std::string Server::address() const {
   return "http://127.0.0.1:" + std::to_string(port()) + "/#" + token();
 }
 
-bool Server::run() { return parts_->listener.run(); }
+void Server::run() { parts_->listener.run(); }
 
 void Server::stop() { parts_->listener.stop(); }
 
 void Server::stop_at_signals() { parts_->listener.stop_at_signals(); }
 
-void Server::remove_uploads() { parts_->uploads.remove_all(); }
+void Server::clear_up() {
+  parts_->foreman.stop();  // it may be writing there
+  parts_->uploads.remove_all();
+}
 
 }  // namespace brimwright::web

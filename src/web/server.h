@@ -1,9 +1,11 @@
 #pragma once
 
 #include "moulds/library.h"
+#include "web/foreman.h"
 #include "web/http_listener.h"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -16,6 +18,10 @@ struct ServerSettings {
   std::string folder = ".";        // worked in where no run is given
   std::uint16_t port = 0;          // 0: the folder's own if free, else any that is
   Limits limits = {};
+  WorkerLimits worker = {};
+  std::string program = "/proc/self/exe";  // started for the worker, as `brimwright serve-worker`
+  /// Hears in a line when a worker died; may be empty. Called on a thread of the server's.
+  std::function<void(const std::string&)> tell = {};
 };
 
 /// The page and what it asks, on 127.0.0.1.
@@ -69,9 +75,9 @@ struct ServerSettings {
 /// PATH is the file's whole path, links followed; the folder of uploads is left out of whatever is
 /// answered.
 ///
-/// One thread reads and writes; two plan and gauge from what is known; one alone measures meshes
-/// and makes files, so that only it starts child processes and a long measurement holds nobody up
-/// who does not wait for one.
+/// This process keeps the port, the key, what was sent and what was laid out, and looks into
+/// nothing: all answers but those come from a worker (web/worker.h), a process of its own that is
+/// started anew when it dies. The request that it died of is answered with status 500.
 class Server {
  public:
   /// Binds the port. UserError for a run or folder that is not there or a port that is taken.
@@ -84,13 +90,12 @@ class Server {
   const std::string& token() const;
   std::string address() const;  ///< with the token: for the browser, not for a log
 
-  /// Serves until stop() or a signal. False if an answer was still being worked on when the grace
-  /// was over; the end of this object then waits for that work.
-  bool run();
+  /// Serves until stop() or a signal, and then as long as the grace for what is being answered.
+  void run();
   void stop();  ///< from any thread
   void stop_at_signals();
-  /// For an end that does not wait: removes what the page has sent.
-  void remove_uploads();
+  /// After run(): ends the worker, whatever it does, and removes what the page has sent.
+  void clear_up();
 
  private:
   struct Parts;

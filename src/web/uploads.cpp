@@ -1,6 +1,7 @@
 #include "web/uploads.h"
 
 #include "units/user_error.h"
+#include "web/plain_reading.h"
 
 #include <stdlib.h>
 
@@ -16,6 +17,12 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::size_t longest_name = 80;
+constexpr std::size_t longest_scratch = std::size_t{1} << 30;
+const std::string upload_prefix = "upload:", scratch_prefix = "out-";
+
+std::string scratch_of(std::uint64_t request, const std::string& ending) {
+  return scratch_prefix + std::to_string(request) + ending;
+}
 
 std::string private_folder() {
   std::error_code error;
@@ -34,8 +41,12 @@ std::string private_folder() {
 
 class Uploads::Slot : public IncomingFile {
  public:
-  Slot(std::string folder, const std::string& name, std::string id)
-      : folder_(std::move(folder)), path_(folder_ + "/" + name), id_(std::move(id)) {
+  Slot(const std::string& folder, const std::string& name, std::uint64_t number)
+      : folder_(folder + "/arriving-" + std::to_string(number)),
+        arrived_(folder + "/" + std::to_string(number)),
+        name_(name),
+        path_(folder_ + "/" + name),
+        id_(upload_prefix + std::to_string(number)) {
     if (!fs::create_directory(folder_)) throw std::runtime_error(folder_ + " is already there");
   }
   ~Slot() override {
@@ -47,6 +58,12 @@ class Uploads::Slot : public IncomingFile {
 
   const std::string& path() const override { return path_; }
   const std::string& id() const { return id_; }
+  /// From now on it is found by its number: nobody is given half a file.
+  void arrive() {
+    fs::rename(folder_, arrived_);
+    folder_ = arrived_;
+    path_ = folder_ + "/" + name_;
+  }
   std::uint64_t size() const {
     std::error_code none;
     const auto size = fs::file_size(path_, none);
@@ -54,7 +71,7 @@ class Uploads::Slot : public IncomingFile {
   }
 
  private:
-  std::string folder_, path_, id_;
+  std::string folder_, arrived_, name_, path_, id_;
 };
 
 std::string plain_file_name(const std::string& name) {
@@ -99,13 +116,13 @@ std::shared_ptr<IncomingFile> Uploads::incoming(const std::string& name) {
     throw UserError({"", "name"}, "\"" + name + "\" is no mesh file",
                     "give an STL, OBJ, PLY, OFF, 3MF, glTF or GLB file");
   const std::scoped_lock alone(mutex_);
-  const std::string number = std::to_string(++last_);
-  return std::make_shared<Slot>(folder_ + "/" + number, plain, "upload:" + number);
+  return std::make_shared<Slot>(folder_, plain, ++last_);
 }
 
 std::string Uploads::keep(const std::shared_ptr<IncomingFile>& file) {
   const auto slot = std::dynamic_pointer_cast<Slot>(file);
   if (!slot) throw std::logic_error("this file did not come by an upload");
+  slot->arrive();
   const std::scoped_lock alone(mutex_);
   kept_.push_back(slot);
   std::uint64_t bytes = 0;
@@ -117,20 +134,42 @@ std::string Uploads::keep(const std::shared_ptr<IncomingFile>& file) {
   return slot->id();
 }
 
-std::string Uploads::path_of(const std::string& name) const {
-  const std::scoped_lock alone(mutex_);
-  for (const auto& slot : kept_)
-    if (slot->id() == name) return slot->path();
+std::string Uploads::take_scratch(const std::string& name) {
+  if (!name.starts_with(scratch_prefix) || name.find('/') != name.npos)
+    throw std::logic_error("no name of a file made here");
+  const std::string path = folder_ + "/" + name;
+  std::string bytes = plain_file(path, longest_scratch);
+  std::error_code none;
+  fs::remove(path, none);
+  return bytes;
+}
+
+void Uploads::drop_scratch(std::uint64_t request) {
+  std::error_code none;
+  for (const auto& entry : fs::directory_iterator(folder_, none)) {
+    const std::string name = entry.path().filename().string();
+    if (name.starts_with(scratch_of(request, "."))) fs::remove(entry.path(), none);
+  }
+}
+
+std::string UploadFolder::path_of(const std::string& name) const {
+  const std::string number = name.substr(std::min(upload_prefix.size(), name.size()));
+  const bool is_number = !number.empty() && std::all_of(number.begin(), number.end(), [](char c) {
+    return c >= '0' && c <= '9';
+  });
+  std::error_code none;
+  if (is_upload(name) && is_number)
+    for (const auto& entry : fs::directory_iterator(folder_ + "/" + number, none))
+      return entry.path().string();
   throw UserError({"", "file"}, "\"" + name + "\" is not here any more",
                   "drop the mesh file again");
 }
 
-std::string Uploads::scratch(const std::string& ending) {
-  const std::scoped_lock alone(mutex_);
-  return folder_ + "/out-" + std::to_string(++last_) + ending;
+std::string UploadFolder::scratch(std::uint64_t request, const std::string& ending) {
+  return scratch_of(request, ending);
 }
 
-std::string Uploads::without_folder(std::string text) const {
+std::string UploadFolder::without_folder(std::string text) const {
   for (std::size_t at = text.find(folder_); at != text.npos; at = text.find(folder_, at)) {
     std::size_t end = at + folder_.size() + 1;
     while (end < text.size() && text[end] >= '0' && text[end] <= '9') ++end;

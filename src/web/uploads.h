@@ -7,8 +7,28 @@
 #include <memory>
 #include <mutex>
 #include <string>
+#include <utility>
 
 namespace brimwright::web {
+
+/// The private folder of what the page has sent and of what is made for it, as the worker sees it:
+/// an upload lies alone in a folder called by its number.
+class UploadFolder {
+ public:
+  explicit UploadFolder(std::string folder) : folder_(std::move(folder)) {}
+
+  const std::string& path() const { return folder_; }
+  static bool is_upload(const std::string& name) { return name.starts_with("upload:"); }
+  /// The path of an upload. UserError if there is none of that name (any more).
+  std::string path_of(const std::string& name) const;
+  /// The name in this folder for what is made for a request, with that ending.
+  static std::string scratch(std::uint64_t request, const std::string& ending);
+  /// `text` without this folder's own name wherever that stands: the maker knows the file alone.
+  std::string without_folder(std::string text) const;
+
+ private:
+  std::string folder_;
+};
 
 /// Mesh files sent by the page, in a private folder that goes with this object.
 ///
@@ -24,15 +44,12 @@ class Uploads {
   /// A place for a file of that name, cleaned. UserError unless it ends as a mesh file does.
   /// Removed again unless it is kept.
   std::shared_ptr<IncomingFile> incoming(const std::string& name);
-  /// What an arrived file is called from now on.
+  /// What an arrived file is called from now on. Its path changes.
   std::string keep(const std::shared_ptr<IncomingFile>& file);
-  bool is_upload(const std::string& name) const { return name.starts_with("upload:"); }
-  /// The path of an upload. UserError if there is none of that name (any more).
-  std::string path_of(const std::string& name) const;
-  /// A path for a file to be written and read back, in the same folder; never given twice.
-  std::string scratch(const std::string& ending);
-  /// `text` without this folder's own name wherever that stands: the maker knows the file alone.
-  std::string without_folder(std::string text) const;
+  /// The bytes that were made for a request, whose file goes. UserError if they cannot be had.
+  std::string take_scratch(const std::string& name);
+  /// Removes what was being made for a request that nobody works on any more.
+  void drop_scratch(std::uint64_t request);
 
   const std::string& folder() const { return folder_; }
   /// Removes the folder at once, for an end that cannot wait for destructors.
@@ -43,7 +60,7 @@ class Uploads {
 
   std::string folder_;
   std::uint64_t most_bytes_;
-  mutable std::mutex mutex_;
+  std::mutex mutex_;
   std::uint64_t last_ = 0;
   std::list<std::shared_ptr<Slot>> kept_;  // the oldest first
 };

@@ -36,8 +36,9 @@ class Workspace {
     std::optional<Document> present;  // what is in the file now
   };
   /// Writes `text` to a JSON file of this folder, whole or not at all, if the file still is the
-  /// `expected` version (none: not there yet). With `from`, the file it began as, the moulds,
-  /// formulas and meshes it names are named so that they are found from here.
+  /// `expected` version (none: not there yet); done already if it holds that text. With `from`, the
+  /// file it began as, the moulds, formulas and meshes it names are named so that they are found
+  /// from here.
   ///
   /// Two savings through this object never cross; another program could still write between the
   /// look and the rename, some microseconds.

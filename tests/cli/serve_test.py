@@ -128,6 +128,87 @@ def many_solids(count):
     return bytes(80) + struct.pack("<I", 4 * count) + bytes(facets)
 
 
+def children(process):
+    """The processes that `process` started and that still run: the fields after the name in proc(5)."""
+    found = []
+    for name in filter(str.isdigit, os.listdir("/proc")):
+        try:
+            with open(f"/proc/{name}/stat") as file:
+                state, parent = file.read().rpartition(")")[2].split()[:2]
+        except OSError:
+            continue
+        if int(parent) == process and state not in "ZX":
+            found.append(int(name))
+    return found
+
+
+def measured(server, file):
+    try:
+        server.ask("POST", "/api/gauge", {"file": file, "unit": "mm", "role": "cavity"})
+        answered.append(time.monotonic())
+    except (OSError, http.client.HTTPException):
+        pass
+
+
+def runs(process):
+    try:
+        with open(f"/proc/{process}/stat") as file:
+            return file.read().rpartition(")")[2].split()[0] not in "ZX"
+    except OSError:
+        return False
+
+
+# The worker is nothing to type, and no help shows it.
+for given in (subprocess.DEVNULL, subprocess.PIPE):
+    typed = subprocess.run([program, "serve-worker"], stdin=given, capture_output=True, text=True, timeout=20)
+    check(typed.returncode == 1 and typed.stdout == "" and typed.stderr.count("\n") == 1 and "serve" in typed.stderr,
+          f"serve-worker typed: {typed.returncode} {typed.stderr!r}")
+ours, theirs = socket.socketpair()
+typed = subprocess.run(["sh", "-c", f'"{program}" serve-worker 3<&{theirs.fileno()}; exit $?'],
+                       pass_fds=(theirs.fileno(),), capture_output=True, text=True, timeout=20)
+check(typed.returncode == 1 and typed.stderr.count("\n") == 1, f"a stranger's socket: {typed.returncode} {typed.stderr!r}")
+ours.close()
+theirs.close()
+shown = subprocess.run([program, "--help"], capture_output=True, text=True, timeout=20).stdout
+check("serve" in shown and "worker" not in shown, "--help shows the worker")
+
+# A worker killed from outside: told on standard error, and the next answer comes from another. It starts with
+# nothing of the server's but what it was given, and Ctrl+C at the terminal is the server's to act on.
+serving = Serving("--no-browser")
+status, body = serving.ask("POST", "/api/plan", {"file": "examples/plain_bars.run.json"})
+(worker,) = children(serving.process.pid)
+opened = [os.readlink(f"/proc/{worker}/fd/{number}") for number in os.listdir(f"/proc/{worker}/fd")]
+check(sum(name.startswith("socket:") for name in opened) == 1, f"the worker has {opened} open")
+for each in signal.SIGINT, signal.SIGHUP, signal.SIGTERM:
+    os.kill(worker, each)
+check(serving.ask("POST", "/api/plan", {"file": "examples/plain_bars.run.json"}) == (status, body) and runs(worker),
+      "a signal to everybody at the terminal ends the worker before its server")
+os.kill(worker, signal.SIGKILL)
+check(serving.ask("POST", "/api/plan", {"file": "examples/plain_bars.run.json"}) == (status, body),
+      "no answer after the worker's death")
+serving.process.send_signal(signal.SIGTERM)
+out, err = serving.process.communicate(timeout=30)
+check(serving.process.returncode == 0 and err.count("\n") == 1 and "signal 9" in err, f"the worker's death: {err!r}")
+check(os.listdir(serving.place) == [], "left behind after a worker's death")
+
+# The server killed: its worker does not outlive it, whatever it is doing.
+answered = []
+serving = Serving("--no-browser")
+status, body = serving.ask("POST", "/api/mesh?name=many.stl", many_solids(50_000))
+(worker,) = children(serving.process.pid)
+waiting = threading.Thread(target=measured, args=(serving, json.loads(body)["file"]))
+waiting.start()
+time.sleep(0.2)
+serving.process.kill()
+serving.process.communicate(timeout=30)
+waiting.join()
+for _ in range(100):
+    if not runs(worker):
+        break
+    time.sleep(0.02)
+check(not runs(worker), "the worker outlives its server")
+shutil.rmtree(serving.place)
+
 # Stopped in the middle of an upload, of a wait, and of a measurement that takes longer than the grace.
 serving = Serving("--no-browser")
 status, body = serving.ask("POST", "/api/mesh?name=many.stl", many_solids(150_000))
@@ -137,16 +218,8 @@ upload.sendall(f"POST /api/mesh?name=half.stl HTTP/1.1\r\nHost: 127.0.0.1:{servi
                f"X-Bench-Key: {serving.key}\r\nContent-Length: 1000000\r\n\r\nhalf".encode())
 
 
-def measure():
-    try:
-        serving.ask("POST", "/api/gauge", {"file": json.loads(body)["file"], "unit": "mm", "role": "cavity"})
-        answered.append(time.monotonic())
-    except (OSError, http.client.HTTPException):
-        pass
-
-
 answered = []
-waiting = threading.Thread(target=measure)
+waiting = threading.Thread(target=measured, args=(serving, json.loads(body)["file"]))
 waiting.start()
 time.sleep(0.5)
 check(not answered, "the measurement was too quick to be stopped in its middle")

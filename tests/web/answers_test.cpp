@@ -281,8 +281,7 @@ TEST_CASE("the label's draft is what the plan prints of it; without a label ther
   CHECK(Json::parse(none.body)["complaint"]["field"] == "/label");
 }
 
-TEST_CASE("a folder's port is the same at the next start, and another where it is taken",
-          "[web]") {
+TEST_CASE("a folder's port is the same at the next start, and another where it is taken", "[web]") {
   const ScratchFolder folder, other;
   std::uint16_t port = 0;
   {

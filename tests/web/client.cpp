@@ -8,6 +8,10 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <sstream>
 #include <stdexcept>
 
 namespace brimwright::web::test {
@@ -97,8 +101,55 @@ Response RunningServer::ask(const std::string& method, const std::string& target
   return client.receive();
 }
 
+std::vector<pid_t> children() {
+  std::vector<pid_t> found;
+  for (const auto& entry : std::filesystem::directory_iterator("/proc")) {
+    const std::string name = entry.path().filename().string();
+    if (name.find_first_not_of("0123456789") != name.npos) continue;
+    std::string facts;
+    std::getline(std::ifstream(entry.path() / "stat"), facts);
+    const std::size_t name_end = facts.rfind(')');  // pid (name) state parent ...: proc(5)
+    char state = 'X';
+    pid_t parent = 0;
+    if (name_end == facts.npos) continue;
+    std::istringstream(facts.substr(name_end + 1)) >> state >> parent;
+    if (parent == ::getpid() && state != 'Z' && state != 'X') found.push_back(std::stoi(name));
+  }
+  return found;
+}
+
+std::size_t resident_bytes(pid_t process) {
+  std::size_t pages = 0;
+  std::ifstream("/proc/" + std::to_string(process) + "/statm").ignore(64, ' ') >> pages;
+  return pages * static_cast<std::size_t>(::sysconf(_SC_PAGESIZE));
+}
+
+std::string large_mesh(int copies) {
+  std::ifstream file(std::string(BRIMWRIGHT_SOURCE_DIR) + "/meshes/six_pocket_tray.stl",
+                     std::ios::binary);
+  const std::string tray((std::istreambuf_iterator<char>(file)), {});
+  std::string mesh = tray.substr(0, 80);
+  const auto facets = static_cast<std::uint32_t>((tray.size() - 84) / 50);
+  const std::uint32_t all = facets * static_cast<std::uint32_t>(copies);
+  mesh.append(reinterpret_cast<const char*>(&all), 4);
+  for (int copy = 0; copy < copies; ++copy)
+    for (std::uint32_t facet = 0; facet < facets; ++facet) {
+      std::string record = tray.substr(84 + 50 * std::size_t{facet}, 50);
+      for (int corner = 0; corner < 3; ++corner) {
+        float x;
+        const std::size_t at = 12 + 12 * static_cast<std::size_t>(corner);
+        record.copy(reinterpret_cast<char*>(&x), 4, at);
+        x += 200 * static_cast<float>(copy);
+        record.replace(at, 4, reinterpret_cast<const char*>(&x), 4);
+      }
+      mesh += record;
+    }
+  return mesh;
+}
+
 ServerSettings settings_in(const std::string& folder) {
   ServerSettings settings{.library = {BRIMWRIGHT_SOURCE_DIR, {}}, .run = {}, .folder = folder};
+  settings.program = BRIMWRIGHT_PROGRAM;  // this test itself is no worker
   settings.limits.header = std::chrono::milliseconds(500);
   settings.limits.idle = std::chrono::milliseconds(1500);
   settings.limits.body_pause = std::chrono::milliseconds(500);

@@ -2,11 +2,14 @@
 
 #include "web/server.h"
 
+#include <sys/types.h>
+
 #include <chrono>
 #include <cstdint>
 #include <map>
 #include <string>
 #include <thread>
+#include <vector>
 
 namespace brimwright::web::test {
 
@@ -57,6 +60,14 @@ class RunningServer {
   Server server_;
   std::thread thread_;
 };
+
+/// The processes that were started by this one and run: a server's worker.
+std::vector<pid_t> children();
+/// The bytes that a process has in memory.
+std::size_t resident_bytes(pid_t process);
+
+/// A closed body that takes long to measure: a tray's facets many times over, side by side.
+std::string large_mesh(int copies);
 
 /// Works in `folder` with the shipped catalogue; waits as briefly as tests need.
 ServerSettings settings_in(const std::string& folder);

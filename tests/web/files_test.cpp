@@ -99,6 +99,17 @@ TEST_CASE("a run is saved over the version it was made from, and over no other",
   CHECK(!std::filesystem::exists(folder.path() / "bad.json"));
 }
 
+TEST_CASE("a saving that is asked for twice, because its answer was lost, is no conflict",
+          "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const Response first = put(server, "may.run.json", nullptr, R"({"name":"May"})");
+  const Response again = put(server, "may.run.json", nullptr, R"({"name":"May"})");
+  CHECK(again.status == 200);
+  CHECK(again.body == first.body);
+  CHECK(put(server, "may.run.json", nullptr, R"({"name":"June"})").status == 409);
+}
+
 TEST_CASE("of two tabs that save over the same version, one is told", "[web][files]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));

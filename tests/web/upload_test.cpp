@@ -109,6 +109,19 @@ TEST_CASE("a mesh that is broken, of no known kind or too large is refused in wo
   CHECK(fs::is_empty(place.path()));  // gone with the server
 }
 
+TEST_CASE("nobody is given half an upload", "[web][upload]") {
+  Uploads uploads;
+  const auto file = uploads.incoming("cup.stl");
+  std::ofstream(file->path()) << "half";
+  const UploadFolder seen(uploads.folder());
+  for (const char* name : {"upload:1", "upload:01", "upload:", "upload:arriving-1", "upload:1/..",
+                           "upload:-1", "upload:99999999999999999999999"})
+    CHECK_THROWS_AS(seen.path_of(name), UserError);
+  CHECK(uploads.keep(file) == "upload:1");
+  CHECK(file_text(seen.path_of("upload:1")) == "half");
+  CHECK_THROWS_AS(seen.path_of("upload:01"), UserError);
+}
+
 TEST_CASE("the oldest uploads go when all together are too large", "[web][upload]") {
   Uploads uploads(100);
   std::vector<std::string> ids;
@@ -117,9 +130,10 @@ TEST_CASE("the oldest uploads go when all together are too large", "[web][upload
     std::ofstream(file->path()) << std::string(40, 'x');
     ids.push_back(uploads.keep(file));
   }
-  CHECK_THROWS_AS(uploads.path_of(ids[0]), UserError);
-  CHECK(fs::exists(uploads.path_of(ids[1])));
-  CHECK(fs::exists(uploads.path_of(ids[2])));
+  const UploadFolder seen(uploads.folder());
+  CHECK_THROWS_AS(seen.path_of(ids[0]), UserError);
+  CHECK(fs::exists(seen.path_of(ids[1])));
+  CHECK(fs::exists(seen.path_of(ids[2])));
   CHECK(std::distance(fs::directory_iterator(uploads.folder()), fs::directory_iterator()) == 2);
 }
 

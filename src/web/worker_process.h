@@ -1,0 +1,46 @@
+#pragma once
+
+#include <sys/types.h>
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace brimwright::web {
+
+/// Where a worker finds what it was given.
+inline constexpr int worker_socket = 3;  // frames both ways
+inline constexpr int worker_note = 4;    // a pipe for the last word of one that breaks down
+
+/// This program started once more, to answer for a server. Killed with this object if it still
+/// runs.
+///
+/// It also dies with the thread that made this object: the kernel takes that for the death of its
+/// parent (PR_SET_PDEATHSIG).
+class WorkerProcess {
+ public:
+  /// std::system_error if it cannot be started.
+  explicit WorkerProcess(const std::string& program);
+  ~WorkerProcess();
+  WorkerProcess(const WorkerProcess&) = delete;
+  WorkerProcess& operator=(const WorkerProcess&) = delete;
+
+  int socket() const { return socket_; }  ///< never blocks
+
+  struct End {
+    int status;  // as of waitpid
+    std::optional<std::uint64_t>
+        request;  // worked on by the thread that broke down, if it could say
+  };
+  /// Kills it if it still runs.
+  End end();
+
+ private:
+  pid_t process_ = -1;
+  int socket_ = -1, note_ = -1;
+};
+
+/// "signal 11, Segmentation fault" or "exit status 3".
+std::string words_for_status(int status);
+
+}  // namespace brimwright::web
