@@ -32,21 +32,29 @@ constexpr Kind kinds[] = {{"run", "runs"},
                           {"fats", "fats"},
                           {"tips", "tips"}};
 
-/// The files of a folder and of its subfolders, in the order of their names, hidden ones left out.
-std::vector<fs::path> files_in(const fs::path& folder) {
+struct Found {
   std::vector<fs::path> files;
+  bool is_cut = false;  // there were more entries than are looked at
+};
+
+/// The files of a folder and of its subfolders, in the order of their names, hidden ones left out.
+Found files_in(const fs::path& folder) {
+  Found found;
   std::error_code none;
   fs::recursive_directory_iterator at(folder, fs::directory_options::skip_permission_denied, none);
   for (std::size_t seen = 0; !none && at != fs::recursive_directory_iterator(); ++seen) {
-    if (seen >= most_entries) break;
+    if (seen >= most_entries) {
+      found.is_cut = true;
+      break;
+    }
     const bool is_hidden = at->path().filename().native().front() == '.';
     if (at.depth() > 0 || is_hidden) at.disable_recursion_pending();
-    if (!is_hidden && at->is_regular_file(none)) files.push_back(at->path());
+    if (!is_hidden && at->is_regular_file(none)) found.files.push_back(at->path());
     none.clear();
     at.increment(none);
   }
-  std::sort(files.begin(), files.end());
-  return files;
+  std::sort(found.files.begin(), found.files.end());
+  return found;
 }
 
 /// Lists by kind; of two files with one name, the one that the name leads to.
@@ -54,7 +62,9 @@ class Listing {
  public:
   /// The files in `folder`, by the names that lead there from `root`.
   void add(const fs::path& root, const fs::path& folder, bool is_shipped) {
-    for (const fs::path& file : files_in(folder)) {
+    const Found found = files_in(folder);
+    if (found.is_cut) cut_.push_back({{"folder", folder.string()}, {"looked_at", most_entries}});
+    for (const fs::path& file : found.files) {
       const std::string name = file.lexically_relative(root).string();
       if (is_mesh_name(name) && taken_.insert(name).second)
         lists_["meshes"].push_back({{"file", name}, {"name", name}, {"shipped", is_shipped}});
@@ -62,6 +72,8 @@ class Listing {
         add_document(file, name, is_shipped);
     }
   }
+
+  const Json& cut() const { return cut_; }
 
   Json take(const char* list) {
     const auto at = lists_.find(list);
@@ -89,6 +101,7 @@ class Listing {
 
   std::set<std::string> taken_;
   Json lists_ = Json::object();
+  Json cut_ = Json::array();
 };
 
 }  // namespace
@@ -104,6 +117,7 @@ std::string Workspace::files_json(const std::optional<std::string>& open) const 
   if (open) json["open"] = *open;
   for (const auto& [kind, list] : kinds) json[list] = listing.take(list);
   json["meshes"] = listing.take("meshes");
+  json["cut"] = listing.cut();
   return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

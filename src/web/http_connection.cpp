@@ -111,13 +111,22 @@ class Connection : public std::enable_shared_from_this<Connection> {
  public:
   Connection(HttpListener::Shared& shared, asio::ip::tcp::socket socket)
       : shared_(shared), stream_(std::move(socket)) {}
-  ~Connection() { shared_.gone(this); }
+  ~Connection() {
+    if (is_turned_away_) --shared_.turned_away;
+    shared_.gone(this);
+  }
   Connection(const Connection&) = delete;
   Connection& operator=(const Connection&) = delete;
 
   void start() {
     stream_.expires_after(shared_.limits.header);
     read_head();
+  }
+  void turn_away() {
+    is_turned_away_ = true;
+    ++shared_.turned_away;
+    refuse(refusal(503, "", "all connections to this program are taken",
+                   "close other tabs of this page, wait a moment and try again"));
   }
   void close_unless_answering() {
     if (!is_answering_) stream_.close();
@@ -301,13 +310,17 @@ class Connection : public std::enable_shared_from_this<Connection> {
   Clock::time_point deadline_;
   std::size_t to_discard_ = 0;
   unsigned version_ = 11;
-  bool keeps_ = false, is_answering_ = false;
+  bool keeps_ = false, is_answering_ = false, is_turned_away_ = false;
 };
 
 void serve_connection(HttpListener::Shared& shared, asio::ip::tcp::socket socket) {
   const auto connection = std::make_shared<Connection>(shared, std::move(socket));
   shared.connections.emplace(connection.get(), connection);
   connection->start();
+}
+
+void turn_away(HttpListener::Shared& shared, asio::ip::tcp::socket socket) {
+  std::make_shared<Connection>(shared, std::move(socket))->turn_away();
 }
 
 void close_unless_answering(Connection& connection) { connection.close_unless_answering(); }

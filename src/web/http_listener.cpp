@@ -64,9 +64,10 @@ void HttpListener::Shared::accept() {
       return;
     }
     keep_from_children(socket.native_handle());
-    // One too many goes unanswered: an answer would need the very room that is short.
     if (self->connections.size() < self->limits.connections)
       serve_connection(*self, std::move(socket));
+    else if (self->turned_away < self->limits.turned_away)
+      turn_away(*self, std::move(socket));
     self->accept();
   });
 }

@@ -18,6 +18,7 @@ namespace brimwright::web {
 struct Limits {
   std::size_t header_bytes = 16 << 10;
   std::size_t connections = 64;
+  std::size_t turned_away = 64;  // told at the same time that these are taken; more are just closed
   std::chrono::milliseconds header = std::chrono::seconds(10);  // from its first byte to its end
   std::chrono::milliseconds idle = std::chrono::seconds(75);    // between two requests
   std::chrono::milliseconds body_pause = std::chrono::seconds(30);

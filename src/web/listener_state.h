@@ -29,6 +29,7 @@ struct HttpListener::Shared {
   Handler handler;
   std::uint16_t port = 0;
   std::map<Connection*, std::weak_ptr<Connection>> connections;
+  std::size_t turned_away = 0;  // that are being told so
   std::atomic<bool> is_stopping = false;
   bool is_over = false;
   // After all that its last handlers touch when they are dropped with it.
@@ -47,6 +48,8 @@ struct HttpListener::Shared {
 
 /// Serves a socket just accepted until either side is done with it.
 void serve_connection(HttpListener::Shared& shared, boost::asio::ip::tcp::socket socket);
+/// Tells one too many so, whatever it asks, and ends it.
+void turn_away(HttpListener::Shared& shared, boost::asio::ip::tcp::socket socket);
 /// Ends one that waits for its client or reads a request; lets one finish that has an answer
 /// coming.
 void close_unless_answering(Connection& connection);

@@ -33,12 +33,15 @@ struct ServerSettings {
 ///
 /// JSON in, JSON out, 4 MiB at most. Where the input wants mending the answer is 422 and
 /// {"complaint": {"file", "field", "problem", "remedy", "line"}}; "line" is what the command line
-/// prints. All other refusals (400 to 417, 421, 431, 505, 507) and faults (500) have the same form.
+/// prints. All other refusals (400 to 417, 421, 431, 503, 505, 507) and faults (500) have the same
+/// form.
 ///
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
 ///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
-///                                     "formulas", "fats", "tips", "meshes"}: [{"file", "name",
-///                                     "note", "shipped"}]
+///                                     "formulas", "fats", "tips", "meshes": [{"file", "name",
+///                                     "note", "shipped"}], "cut": [{"folder", "looked_at": N}]}:
+///                                     in a folder under "cut" there is more than those N looked
+///                                     at, and files of it may be missing
 ///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file
 ///                                     listed
 ///   PUT  /api/run                     {"file", "version": VERSION | null for a new one, "text",

@@ -52,8 +52,9 @@ class Workspace {
   std::string path_to_read(const std::string& name, bool may_be_new) const;
 
   /// Which files there are, as JSON: {"folder", "open", "runs", "moulds", "formulas", "fats",
-  /// "tips", "meshes"},
-  /// each file as {"file", "name", "shipped"} under the name it may be asked for by.
+  /// "tips", "meshes", "cut"}, each file as {"file", "name", "shipped"} under the name it may be
+  /// asked for by. Of a folder with very many, the first that the system gives are looked at; then
+  /// "cut" has {"folder", "looked_at"} for it, and files of it may be missing.
   std::string files_json(const std::optional<std::string>& open) const;
 
  private:

@@ -71,6 +71,16 @@ TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[w
       CHECK(server.ask("GET", "/api/run?file=" + each["file"].get<std::string>()).status == 200);
 }
 
+TEST_CASE("a folder with too many files to list says that some may be missing", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  for (int i = 0; i < 2000; ++i) folder.write("note " + std::to_string(i) + ".txt", "");
+  const auto cut = [&] { return Json::parse(server.ask("GET", "/api/files").body)["cut"]; };
+  CHECK(cut() == Json::array());
+  folder.write("one more.txt", "");
+  CHECK(cut() == Json::array({{{"folder", folder.path().string()}, {"looked_at", 2000}}}));
+}
+
 TEST_CASE("a run is saved over the version it was made from, and over no other", "[web][files]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));

@@ -265,15 +265,29 @@ TEST_CASE("deep, broken and strange JSON is refused in words", "[web][hostile]")
   CHECK(is_alive(server));
 }
 
-TEST_CASE("no more than 64 connections are held, and room comes back", "[web][hostile]") {
+TEST_CASE("no more than 64 connections are held, who is too many is told, and room comes back",
+          "[web][hostile]") {
   const ScratchFolder folder;
   ServerSettings settings = settings_in(folder.path().string());
   settings.limits.header = 2s;
   RunningServer server(settings);
   std::vector<std::unique_ptr<Client>> crowd;
   for (int i = 0; i < 64; ++i) crowd.push_back(std::make_unique<Client>(server.port()));
-  Client one_too_many(server.port());
-  CHECK(one_too_many.is_closed_within(1s));
+  {
+    Client one_too_many(server.port());
+    one_too_many.send(server.head("GET", "/api/files") + "\r\n");
+    const Response told = one_too_many.receive();
+    CHECK(told.status == 503);
+    CHECK(told.fields.at("connection") == "close");
+    CHECK_THAT(told.body, Contains("connections to this program are taken"));
+    CHECK(one_too_many.is_closed_within(1s));
+  }
+  // So are many too many, but not without end: an answer, too, takes room.
+  for (int i = 0; i < 200; ++i) crowd.push_back(std::make_unique<Client>(server.port()));
+  int answered = 0;
+  for (std::size_t i = 64; i < crowd.size(); ++i) answered += crowd[i]->receive().status == 503;
+  CHECK(answered >= 64);
+  CHECK(answered < 200);
   crowd.clear();
   const auto end = std::chrono::steady_clock::now() + 5s;
   int status = 0;
