@@ -1,4 +1,5 @@
 #include "cli/run.h"
+#include "units/unfinished_files.h"
 
 #include <signal.h>
 #include <unistd.h>
@@ -18,6 +19,27 @@ std::string shipped_folder() {
   if (fs::is_directory(installed / "moulds", none)) return installed.string();
   const fs::path tree = BRIMWRIGHT_SOURCE_DIR;
   return fs::is_directory(tree / "moulds", none) ? tree.string() : "";
+}
+
+/// A signal that ends the program takes along what is half-written, and ends it as before. One that
+/// is ignored (nohup) stays so.
+void leave_nothing_half_written() {
+  struct sigaction end {
+  }, before{};
+  end.sa_handler = [](int signal) {
+    brimwright::remove_unfinished_files();
+    ::raise(signal);  // set for one signal: this time it does what it always does
+  };
+  end.sa_flags = static_cast<int>(SA_RESETHAND) | SA_NODEFER;
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP})
+    if (::sigaction(signal, nullptr, &before) == 0 && before.sa_handler != SIG_IGN)
+      ::sigaction(signal, &end, nullptr);
+}
+
+/// A disk's or a user's limit that is reached, or a pipe that nobody reads, is an error of writing,
+/// to be told like any other, and no reason to die without a word.
+void be_told_by_errors() {
+  for (const int signal : {SIGXFSZ, SIGPIPE}) ::signal(signal, SIG_IGN);
 }
 
 /// A word to whoever waits at a terminal, once a second is over: a large mesh takes a while.
@@ -46,6 +68,8 @@ void show_progress(double share) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  leave_nothing_half_written();
+  be_told_by_errors();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
   if (arguments.empty() || arguments.front() != "serve") promise_patience();
   const int status =

@@ -1,5 +1,6 @@
 #include "units/file_writing.h"
 
+#include "units/unfinished_files.h"
 #include "units/user_error.h"
 
 #include <fcntl.h>
@@ -8,7 +9,6 @@
 
 #include <atomic>
 #include <cerrno>
-#include <cstdio>
 #include <filesystem>
 #include <system_error>
 
@@ -65,29 +65,6 @@ class Descriptor {
   int number_;
 };
 
-/// A name that goes with the scope unless the file was given its final one.
-class Temporary {
- public:
-  explicit Temporary(std::string path) : path_(std::move(path)) {}
-  ~Temporary() {
-    if (!is_in_place_) ::unlink(path_.c_str());
-  }
-  Temporary(const Temporary&) = delete;
-  Temporary& operator=(const Temporary&) = delete;
-
-  const std::string& path() const { return path_; }
-  /// 0, or the error.
-  int rename_to(const std::string& target) {
-    if (std::rename(path_.c_str(), target.c_str()) != 0) return errno;
-    is_in_place_ = true;
-    return 0;
-  }
-
- private:
-  std::string path_;
-  bool is_in_place_ = false;
-};
-
 /// Short, so that a name as long as the system allows still has room for it beside the target.
 std::string temporary_beside(const fs::path& target) {
   static std::atomic<unsigned> number = 0;
@@ -140,22 +117,57 @@ void flush_folder(const fs::path& target) {
   if (open.number() >= 0) ::fsync(open.number());
 }
 
+constexpr mode_t as_umask_allows = 0666;
+
+void fill(const Descriptor& file, const std::string& path, const fs::path& target,
+          std::string_view bytes) {
+  if (const int error = write_all(file.number(), bytes)) refuse(path, error);
+  keep_permissions(target, file.number());
+  if (::fsync(file.number()) != 0 && errno != EINVAL) refuse(path, errno);
+}
+
+/// 0, or the error: gives a file that has no name yet this one, if nothing has it.
+int give_name(const Descriptor& file, const std::string& name) {
+  const std::string open_file = "/proc/self/fd/" + std::to_string(file.number());
+  const int given =
+      ::linkat(AT_FDCWD, open_file.c_str(), AT_FDCWD, name.c_str(), AT_SYMLINK_FOLLOW);
+  return given == 0 ? 0 : errno;
+}
+
+/// In a file without a name until it is whole, so that whatever ends the program in between, be it
+/// SIGKILL, leaves nothing behind. False where the file system or the system knows no such files.
+bool write_unnamed(const std::string& path, const fs::path& target, std::string_view bytes) {
+  const std::string folder = target.has_parent_path() ? target.parent_path().string() : ".";
+  Descriptor file(::open(folder.c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, as_umask_allows));
+  if (file.number() < 0) return false;
+  fill(file, path, target, bytes);
+  const int error = give_name(file, target.string());
+  if (error == 0) return true;
+  if (error != EEXIST) return false;
+  // Only a rename puts a file in another's place, and it wants a name to rename.
+  UnfinishedFile temporary(temporary_beside(target));
+  if (give_name(file, temporary.path()) != 0) return false;
+  if (const int failed = temporary.rename_to(target.string())) refuse(path, failed);
+  return true;
+}
+
+void write_named(const std::string& path, const fs::path& target, std::string_view bytes) {
+  const std::string name = temporary_beside(target);
+  Descriptor file(
+      ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, as_umask_allows));
+  if (file.number() < 0) refuse(path, errno);
+  UnfinishedFile temporary(name);
+  fill(file, path, target, bytes);
+  if (const int error = file.close()) refuse(path, error);
+  if (const int error = temporary.rename_to(target.string())) refuse(path, error);
+}
+
 }  // namespace
 
 void write_file(const std::string& path, std::string_view bytes) {
   const fs::path target = target_of(path);
   refuse_no_file(path, target);
-  const std::string name = temporary_beside(target);
-  constexpr mode_t as_umask_allows = 0666;
-  Descriptor file(
-      ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, as_umask_allows));
-  if (file.number() < 0) refuse(path, errno);
-  Temporary temporary(name);
-  if (const int error = write_all(file.number(), bytes)) refuse(path, error);
-  keep_permissions(target, file.number());
-  if (::fsync(file.number()) != 0 && errno != EINVAL) refuse(path, errno);
-  if (const int error = file.close()) refuse(path, error);
-  if (const int error = temporary.rename_to(target.string())) refuse(path, error);
+  if (!write_unnamed(path, target, bytes)) write_named(path, target, bytes);
   flush_folder(target);
 }
 

@@ -14,6 +14,7 @@ namespace {
 /// In a child between fork and exec: only what may be called there while other threads are not.
 [[noreturn]] void become(const char* program, const char* address) {
   ::setsid();  // Ctrl+C in our terminal is not for it
+  for (int signal = 1; signal < 32; ++signal) ::signal(signal, SIG_DFL);  // what we ignore, too
   const int nowhere = ::open("/dev/null", O_RDWR);
   for (int standard = 0; standard < 3; ++standard) ::dup2(nowhere, standard);
   ::close_range(3, ~0U, 0);

@@ -5,11 +5,14 @@ import json
 import math
 import os
 import re
+import resource
 import shutil
+import signal
 import struct
 import subprocess
 import sys
 import tempfile
+import time
 
 root, program = sys.argv[1:3]
 failures = []
@@ -333,6 +336,59 @@ check(run("--version").stdout.startswith("brimwright "), "--version")
 with open("/dev/full", "w") as full:
     done = subprocess.run([program, "list", "fats"], cwd=root, stdout=full, stderr=subprocess.PIPE, text=True)
 check(done.returncode == 1, f"a full disk goes unnoticed: {done.returncode}")
+
+
+def with_small_files():
+    """As a disk's or a user's limit that is reached: the system would send SIGXFSZ."""
+    resource.setrlimit(resource.RLIMIT_FSIZE, (4096, 4096))
+
+
+# A limit of the size of files: one line, the old file whole, nothing beside it; and so for what is printed.
+folder = tempfile.mkdtemp()
+order = f"{root}/examples/spring_order.run.json"
+with open(f"{folder}/piece.stl", "w") as file:
+    file.write("the old one")
+done = subprocess.run([program, "plan", order, "--piece", "piece.stl"], cwd=folder, capture_output=True, text=True,
+                      timeout=60, preexec_fn=with_small_files)
+check(done.returncode == 1 and done.stdout == "" and done.stderr.count("\n") == 1 and "does not fit" in done.stderr,
+      f"a file beyond the limit: {done.returncode} {done.stderr!r}")
+with open(f"{folder}/piece.stl") as file:
+    check(file.read() == "the old one", "a file beyond the limit spoils the old one")
+check(os.listdir(folder) == ["piece.stl"], f"a file beyond the limit leaves {os.listdir(folder)}")
+with open(f"{folder}/plan.json", "w") as file:
+    done = subprocess.run([program, "plan", order, "--json"], stdout=file, stderr=subprocess.PIPE, text=True,
+                          timeout=60, preexec_fn=with_small_files)
+check(done.returncode == 1 and done.stderr.count("\n") == 1 and "could not be written" in done.stderr,
+      f"printing beyond the limit: {done.returncode} {done.stderr!r}")
+read_end, write_end = os.pipe()
+os.close(read_end)
+done = subprocess.run([program, "list", "fats"], cwd=root, stdout=write_end, stderr=subprocess.PIPE, text=True, timeout=60)
+os.close(write_end)
+check(done.returncode == 1 and done.stderr.count("\n") == 1, f"a pipe nobody reads: {done.returncode} {done.stderr!r}")
+shutil.rmtree(folder)
+
+# Ended by whatever signal at whatever moment: dead of that signal, and the file there whole or not at all.
+folder = tempfile.mkdtemp()
+words = [program, "plan", order, "--piece", "piece.stl"]
+start = time.monotonic()
+subprocess.run(words, cwd=folder, capture_output=True, timeout=60)
+lasts = time.monotonic() - start
+with open(f"{folder}/piece.stl", "rb") as file:
+    whole = file.read()
+for trial in range(12):
+    if os.path.exists(f"{folder}/piece.stl"):
+        os.remove(f"{folder}/piece.stl")
+    kind = (signal.SIGINT, signal.SIGTERM, signal.SIGHUP, signal.SIGKILL)[trial % 4]
+    process = subprocess.Popen(words, cwd=folder, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
+    time.sleep(lasts * (trial + 1) / 12)
+    process.send_signal(kind)
+    err = process.communicate(timeout=60)[1]
+    check(process.returncode in (0, -kind) and err == b"", f"{kind.name}: exit {process.returncode} {err!r}")
+    check(set(os.listdir(folder)) <= {"piece.stl"}, f"{kind.name} leaves {os.listdir(folder)}")
+    if os.path.exists(f"{folder}/piece.stl"):
+        with open(f"{folder}/piece.stl", "rb") as file:
+            check(file.read() == whole, f"{kind.name} leaves half a file")
+shutil.rmtree(folder)
 
 print("\n".join(failures) or "all cases as they should be")
 sys.exit(bool(failures))

@@ -1,18 +1,23 @@
 #include "units/file_writing.h"
 
+#include "units/unfinished_files.h"
 #include "units/user_error.h"
 
 #include <catch2/catch.hpp>
+#include <fcntl.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <memory>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace brimwright {
 namespace {
@@ -155,6 +160,69 @@ TEST_CASE("a full disk leaves the old file whole", "[units][files]") {
   }
   CHECK(content(path) == "the old one");
   CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("a program killed in the middle of writing leaves the old file and nothing beside it",
+          "[units][files]") {
+  const Folder folder;
+  const int nameless = ::open(folder.file("").c_str(), O_TMPFILE | O_WRONLY | O_CLOEXEC, 0600);
+  if (nameless < 0) return;  // this file system gives every file a name at once
+  ::close(nameless);
+  const std::string old_one = folder.file("cup.stl"), new_one = folder.file("new.stl");
+  write_file(old_one, "the old one");
+  for (const std::string& path : {old_one, new_one}) {
+    const pid_t child = ::fork();
+    REQUIRE(child >= 0);
+    if (child == 0) {  // the system kills it at the byte after this many: signal(7), SIGXFSZ
+      ::signal(SIGXFSZ, SIG_DFL);
+      const rlimit small{4096, 4096}, no_core{0, 0};
+      ::setrlimit(RLIMIT_FSIZE, &small);
+      ::setrlimit(RLIMIT_CORE, &no_core);
+      write_file(path, std::string(100'000, 'x'));
+      ::_exit(0);
+    }
+    int status = 0;
+    REQUIRE(::waitpid(child, &status, 0) == child);
+    REQUIRE((WIFSIGNALED(status) && WTERMSIG(status) == SIGXFSZ));
+  }
+  CHECK(content(old_one) == "the old one");
+  CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("a signal that ends the program takes along what is half-written, and that alone",
+          "[units][files]") {
+  const Folder folder;
+  const std::string half = folder.file("half.tmp"), whole = folder.file("whole.tmp"),
+                    long_done = folder.file("long done.tmp");
+  for (const std::string& path : {half, whole, long_done}) std::ofstream(path) << "x";
+  { const UnfinishedFile done(long_done); }
+  CHECK(!fs::exists(long_done));  // its scope ended without a final name
+  std::ofstream(long_done) << "another's by now";
+  const UnfinishedFile unfinished(half);
+  UnfinishedFile finished(whole);
+  REQUIRE(finished.rename_to(folder.file("cup.stl")) == 0);
+  remove_unfinished_files();
+  CHECK(!fs::exists(half));
+  CHECK(fs::exists(folder.file("cup.stl")));
+  CHECK(fs::exists(long_done));
+}
+
+TEST_CASE(
+    "more files than are known to a signal, or names too long for it, are written all the same",
+    "[units][files]") {
+  const Folder folder;
+  std::vector<std::unique_ptr<UnfinishedFile>> many;
+  for (int i = 0; i < 40; ++i) {
+    std::ofstream(folder.file(std::to_string(i))) << "x";
+    many.push_back(std::make_unique<UnfinishedFile>(folder.file(std::to_string(i))));
+  }
+  const UnfinishedFile nowhere(std::string(10'000, 'n'));
+  many.clear();
+  CHECK(folder.entries() == 0);
+  std::ofstream(folder.file("half")) << "x";
+  const UnfinishedFile next(folder.file("half"));  // there is room again
+  remove_unfinished_files();
+  CHECK(folder.entries() == 0);
 }
 
 }  // namespace brimwright
