@@ -178,6 +178,9 @@ await run({
     assert.ok(await other.locator(".strip .old").count(), "its figures are of neither text");
     await other.locator(".foremost .stale").waitFor();
     await check_access(other, "a formula changed underneath");
+    await other.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+    await press(other, "To the question");
+    assert.match(await other.evaluate(() => document.activeElement.textContent), /changed underneath/);
     await superfat(other).fill("6.5 %"); // typed on, before it is decided
     assert.equal(in_file(), "9 %");
     await press(other, "Keep what is on this page");

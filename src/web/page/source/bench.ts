@@ -67,7 +67,7 @@ function saving_words(): string {
     case "failed":
       return `Not saved: ${saving.line}`;
     case "conflict":
-      return "Not saved: say above which is to stay.";
+      return "Not saved: say which is to stay.";
   }
 }
 
@@ -75,7 +75,7 @@ function saving_words(): string {
 function unsaved_formula(): string {
   const what = state.formulas.apart ? "apart" : "run";
   const clash = clash_of(what);
-  if (clash) return `Not saved: ${clash.file} changed underneath; say above which is to stay.`;
+  if (clash) return `Not saved: ${clash.file} changed underneath; say which is to stay.`;
   const papers = what === "apart" ? [state.formulas.apart] : [state.formulas.pour, state.formulas.pipe];
   if (!papers.some((paper) => paper && paper.document !== paper.saved)) return "";
   return state.complaint && state.complaint.file === "" ? `Not saved: ${state.complaint.problem}` : "Saving ...";

@@ -24,7 +24,8 @@ let is_looking = false;
 /** Before figures are asked for: whatever changes from now on is seen. */
 export async function know_beside(): Promise<void> {
   const names = beside();
-  for (const name of known.keys()) if (!names.has(name)) known.delete(name);
+  const read = new Set([...papers()].map((paper) => paper.file)); // looked at below before it is forgotten
+  for (const name of known.keys()) if (!names.has(name) && !read.has(name)) known.delete(name);
   for (const name of unreadable) if (!names.has(name)) unreadable.delete(name);
   for (const name of names) if (!known.has(name)) known.set(name, await version_of(name));
 }
@@ -84,12 +85,21 @@ export function look(): Promise<void> {
 async function look_once(): Promise<void> {
   if (!state.file) return;
   for (const paper of papers()) await look_at_formula(paper);
-  const gone_on: string[] = [];
+  const gone_on = read_meanwhile();
   for (const [name, before] of known) {
     const now = await version_of(name, before);
     if (known.get(name) === before && now !== before) gone_on.push(name), known.set(name, now);
   }
   if (gone_on.length) await follow_change(gone_on[0]!);
+}
+
+/** Formulas that changed between the first plan, which may be quicker, and their being read. */
+function read_meanwhile(): string[] {
+  return [...papers()].flatMap(({ file, version }) => {
+    const planned_with = known.get(file) ?? version;
+    known.delete(file);
+    return planned_with === version ? [] : [file];
+  });
 }
 
 /** By the version that the page holds, or was told of last. */

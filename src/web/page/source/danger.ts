@@ -20,7 +20,7 @@ export function take_refusal(complaint: Complaint): void {
 
 /** The program says it in its words. */
 export const is_lye_heavy = ({ problem }: Complaint): boolean =>
-  /lye[- ]heavy|superfat\b[^;]*?(-\s?\d|−\s?\d|below (zero|0))/i.test(problem);
+  /lye[- ]heavy|superfat\b[^;]*?(\s[-−]\d|below (zero|0))/i.test(problem);
 
 const sign = html`<span aria-hidden="true">⚠</span> Danger`;
 
@@ -46,8 +46,18 @@ export function foremost(): TemplateResult | typeof nothing {
     ${dangers.length
       ? html`<div role="alert" class="dangers">${dangers.map(({ from, text }) => html`<p class="danger"><strong>${sign}</strong> ${from}${text}</p>`)}</div>`
       : nothing}
-    ${stale ? html`<p class="stale" role="status"><strong>Figures from before.</strong> ${stale}</p>` : nothing}
+    ${stale ? html`<div class="stale"><p role="status"><strong>Figures from before.</strong> ${stale}</p>${asks_now() ? html`<button type="button" @click=${to_question}>To the question</button>` : nothing}</div>` : nothing}
   </section>`;
+}
+
+const asks_now = (): boolean => clash_of(here()) !== undefined && state.view !== "start";
+
+function to_question(): void {
+  const title = document.querySelector<HTMLElement>(".banner h2");
+  if (!title) return;
+  title.tabIndex = -1;
+  title.focus({ preventScroll: true });
+  title.scrollIntoView({ block: "start" });
 }
 
 function stale_words(): string {
