@@ -1,7 +1,9 @@
 #include "geometry/enclosed_volume.h"
 
+#include "geometry/box_if_any.h"
+
 #include <algorithm>
-#include <cassert>
+#include <stdexcept>
 
 namespace brimwright::geometry {
 namespace {
@@ -31,8 +33,8 @@ Volume enclosed_volume(const TriangleMesh& solid) {
   return six_volumes / 6 * cubic_millimetre;
 }
 
-Box bounding_box(const TriangleMesh& mesh) {
-  assert(!mesh.vertices_mm.empty());
+std::optional<Box> box_if_any(const TriangleMesh& mesh) {
+  if (mesh.vertices_mm.empty()) return std::nullopt;
   Box box{mesh.vertices_mm.front(), mesh.vertices_mm.front()};
   for (const Point& p : mesh.vertices_mm) {
     for (std::size_t axis = 0; axis < 3; ++axis) {
@@ -41,6 +43,12 @@ Box bounding_box(const TriangleMesh& mesh) {
     }
   }
   return box;
+}
+
+Box bounding_box(const TriangleMesh& mesh) {
+  const std::optional<Box> box = box_if_any(mesh);
+  if (!box) throw std::logic_error("an empty mesh has no box");
+  return *box;
 }
 
 }  // namespace brimwright::geometry

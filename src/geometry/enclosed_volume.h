@@ -15,6 +15,6 @@ struct Box {
   std::array<double, 3> low_mm;
   std::array<double, 3> high_mm;
 };
-Box bounding_box(const TriangleMesh& mesh);  ///< the mesh must have a vertex
+Box bounding_box(const TriangleMesh& mesh);  ///< std::logic_error if it is empty: box_if_any.h
 
 }  // namespace brimwright::geometry

@@ -206,7 +206,12 @@ Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim) {
   Mended done{.mesh = welded(mesh), .mends = {}};
   mesh = {};
   MendedSurface surface = mend_surface(done.mesh);
-  if (done.mesh.triangles.empty()) return done;  // which checked_solid refuses
+  if (done.mesh.triangles.empty()) {
+    throw UserError({.file = file,
+                     .field = "",
+                     .problem = "encloses no volume",
+                     .remedy = "give the solid that is to be filled"});
+  }
   SurfaceMending mending(done.mesh, std::move(surface));
   mending.attempt(drop_scraps);
   const Rims holes = aim == MendAim::closed_solid ? Rims::all : Rims::but_the_widest;

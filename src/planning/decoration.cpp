@@ -7,10 +7,11 @@
 namespace brimwright::planning {
 
 Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place& where) {
+  constexpr Length thinnest = 0.1 * millimetre;  // our own bound: nothing levels thinner
   const Length height = mould.curve.height();
   const std::string size = mould.name + " is " + trimmed(height / millimetre, 1) + " mm deep";
   if (const auto* below = std::get_if<BelowBrim>(&level)) {
-    if (below->headspace >= height)
+    if (!(height - below->headspace >= thinnest))
       throw UserError(where,
                       trimmed(below->headspace / millimetre, 1) +
                           " mm below the brim leaves nothing to fill; " + size,
@@ -23,7 +24,9 @@ Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place&
         where,
         "a fill of " + trimmed(depth / millimetre, 1) + " mm is deeper than the cavity; " + size,
         "give at most that");
-  if (!(depth > Length{})) throw UserError(where, "fills nothing", "give a depth above zero");
+  if (!(depth >= thinnest))
+    throw UserError(where, "fills nothing",
+                    "give a depth of " + trimmed(thinnest / millimetre, 1) + " mm or more");
   return depth;
 }
 

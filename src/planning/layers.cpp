@@ -80,6 +80,26 @@ double amount_of(const Layer& layer) {
   return 0;
 }
 
+/// The key under which a layer says what it takes.
+std::string amount_key(const Layer& layer) {
+  if (std::holds_alternative<LayerDepth>(layer.amount)) return "depth";
+  if (std::holds_alternative<LayerMass>(layer.amount)) return "mass";
+  return std::holds_alternative<LayerParts>(layer.amount) ? "parts" : "rest";
+}
+
+/// Beside parts of 1e13 a layer of one part has no thickness, and beside endless ones no figure.
+void refuse_films(const std::vector<LayerTally>& tallies, const Run& run) {
+  constexpr Length thinnest = 0.1 * millimetre;  // our own bound: batter levels no thinner
+  for (std::size_t i = 0; i < tallies.size(); ++i) {
+    const Length thickness = tallies[i].to - tallies[i].from;
+    if (thickness >= thinnest) continue;
+    throw UserError(layer_place(run, i, amount_key(run.pour.layers[i])),
+                    "leaves this layer thinner than " + trimmed(thinnest / millimetre, 1) +
+                        " mm, which cannot be poured",
+                    "leave the layer out, or give it more beside the others");
+  }
+}
+
 /// Amounts in one measure that add up to `whole`: the rest filled in, or a refusal with the figure.
 std::vector<double> amounts_up_to(const Run& run, double whole, const std::string& unit) {
   std::vector<double> amounts;
@@ -205,6 +225,7 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
                        .surface = {}});
     below = faces[i];
   }
+  refuse_films(tallies, run);
   if (any_propped(run)) tell_reaches(tallies, run, line);
   return tallies;
 }

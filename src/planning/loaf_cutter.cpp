@@ -1,5 +1,6 @@
 #include "planning/loaf_cutter.h"
 
+#include "geometry/box_if_any.h"
 #include "geometry/filled_part.h"
 #include "geometry/level_curve.h"
 #include "geometry/plane_cut.h"
@@ -26,7 +27,7 @@ void widen(Box& box, const Box& by) {
 Box box_round(const std::vector<TriangleMesh>& layers) {
   Box box = empty_box();
   for (const auto& layer : layers)
-    if (!layer.vertices_mm.empty()) widen(box, bounding_box(layer));
+    if (const auto own = box_if_any(layer)) widen(box, *own);
   return box;
 }
 

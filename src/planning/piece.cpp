@@ -72,22 +72,30 @@ std::vector<TriangleMesh> visible_solids(const Pipe& pipe) {
   return {};
 }
 
+/// What a cut left nothing of is no part of a piece.
+void add_solid(PiecePart& part, TriangleMesh solid) {
+  if (!solid.triangles.empty()) part.solids.push_back(std::move(solid));
+}
+
 void add_base(PieceModel& model, const Run& run, const Plan& plan) {
   auto solids = base_solids(run, plan.pour);
-  for (std::size_t i = 0; i < solids.size(); ++i)
-    model.parts.push_back(
-        {.name = plan.pour.layers.empty() ? run.pour.formula.name : plan.pour.layers[i].name,
-         .kind = PartKind::base,
-         .solids = {std::move(solids[i])}});
+  for (std::size_t i = 0; i < solids.size(); ++i) {
+    PiecePart base{
+        .name = plan.pour.layers.empty() ? run.pour.formula.name : plan.pour.layers[i].name,
+        .kind = PartKind::base,
+        .solids = {}};
+    add_solid(base, std::move(solids[i]));
+    model.parts.push_back(std::move(base));
+  }
 }
 
 void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
   if (model.foot > model.pour_line)
-    topping.solids.push_back(geometry::layer_between(cavity, model.pour_line, model.foot));
+    add_solid(topping, geometry::layer_between(cavity, model.pour_line, model.foot));
   const Vector up = middle_of(cavity) + Vector{0, 0, model.foot / millimetre};
-  for (auto& solid : visible_solids(*run.pipe)) topping.solids.push_back(moved(solid, up));
+  for (auto& solid : visible_solids(*run.pipe)) add_solid(topping, moved(std::move(solid), up));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
   if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
 }
@@ -208,7 +216,9 @@ PieceModel piece_model(const Run& run, const Plan& plan) {
   model.pour_line = plan.pour.line;
   model.brim = run.pour.mould.curve.height();
   model.foot = model.pour_line;
-  if (run.pipe)
+  // Topping that sits on top stands on the line itself; its depth read back from its volume is only
+  // nearly the line.
+  if (run.pipe && plan.pipe->in_headspace_each > Volume{})
     model.foot = run.pour.mould.curve.depth_at(plan.pour.batter.volume_each + plan.pour.displaced +
                                                plan.pipe->in_headspace_each);
   add_base(model, run, plan);

@@ -23,7 +23,7 @@ struct PiecePart {
   std::string name;
   PartKind kind;
   bool is_buried = false;
-  std::vector<geometry::TriangleMesh> solids;  // a bead, dollop or embed each; they may overlap
+  std::vector<geometry::TriangleMesh> solids;  // layer, bead or embed, none empty; may overlap
 };
 
 /// What one cavity yields, whole: the base by its layers, lowest first; the topping; decorations in

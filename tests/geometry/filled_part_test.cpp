@@ -1,9 +1,11 @@
 #include "geometry/filled_part.h"
 
+#include "geometry/box_if_any.h"
 #include "geometry/enclosed_volume.h"
 #include "geometry/level_curve.h"
 #include "geometry/mesh_checks.h"
 #include "geometry/outline_filling.h"
+#include "geometry/placement.h"
 #include "geometry/tilted_pour.h"
 #include "geometry/weld.h"
 #include "solids.h"
@@ -13,6 +15,7 @@
 
 #include <cmath>
 #include <map>
+#include <stdexcept>
 
 namespace brimwright::geometry {
 namespace {
@@ -56,6 +59,15 @@ TriangleMesh any_solid() {
 }
 
 }  // namespace
+
+TEST_CASE("what a plane left nothing of has no box, and asking for one is told", "[geometry]") {
+  const TriangleMesh nothing = filled_part(test::box({0, 0, 0}, {10, 10, 10}), Length());
+  REQUIRE(nothing.triangles.empty());
+  CHECK_FALSE(box_if_any(nothing));
+  CHECK_THROWS_AS(bounding_box(nothing), std::logic_error);
+  CHECK_THROWS_AS(LevelCurve::of_solid(nothing), std::logic_error);
+  CHECK_THROWS_AS(centred_on_floor(nothing), std::logic_error);
+}
 
 TEST_CASE("the fill below a level is a closed solid that holds what the level curve says",
           "[geometry]") {

@@ -65,6 +65,34 @@ TEST_CASE("layers that do not add up are refused with the figure", "[planning]")
   CHECK_THROWS_WITH(layers_to(run_with(row.layers), 18 * millimetre, plain), Contains(row.said));
 }
 
+TEST_CASE("a layer that other layers leave no thickness is refused, not drawn", "[planning]") {
+  const double huge = 1e13, endless = 1e308;
+  struct Row {
+    std::vector<Layer> layers;
+    std::string place;
+  };
+  const auto row = GENERATE_COPY(values<Row>({
+      {{{"a", LayerParts{huge}, {}}, {"b", LayerParts{1}, {}}}, "/pour/layers/1/parts"},
+      {{{"a", LayerParts{1}, {}}, {"b", LayerParts{huge}, {}}}, "/pour/layers/0/parts"},
+      {{{"a", LayerParts{endless}, {}}, {"b", LayerParts{endless}, {}}}, "/pour/layers/0/parts"},
+      {{{"a", LayerDepth{0.05 * millimetre}, {}}, {"b", LayerRest{}, {}}}, "/pour/layers/0/depth"},
+      {{{"a", LayerMass{89.99 * gram}, {}}, {"b", LayerRest{}, {}}}, "/pour/layers/1/rest"},
+  }));
+  CHECK_THROWS_WITH(planning::plan(run_with(row.layers)),
+                    Contains(row.place + ": leaves this layer thinner than 0.1 mm") &&
+                        Contains("leave the layer out"));
+}
+
+TEST_CASE("a pour line next to the floor fills nothing, and is refused before it is cut or drawn",
+          "[planning]") {
+  Run run = run_with({});
+  const double depth_mm = GENERATE(1e-18, 1e-6, 0.09);
+  run.pour.line = FromFloor{depth_mm * millimetre};
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/pour/line: fills nothing"));
+  run.cut = Cut{.bar = Slices{25 * millimetre}};
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/pour/line: fills nothing"));
+}
+
 TEST_CASE("layers share out the whole batter", "[planning][law]") {
   rc::prop("layer masses sum to the batter, volumes to the pour", [] {
     std::vector<Layer> layers;

@@ -76,8 +76,8 @@ TEST_CASE("the level surface is dusted too, where it is topping or where there i
     run.dust.push_back({"mica", mica});
     return planning::plan(run).dust.at(0).exposed.value() / square_millimetre;
   };
-  // The paper cavity is 100 x 50 mm. Its recess half filled, the cone's side stands on topping: what
-  // the cone's foot of 20 mm radius leaves of that shows.
+  // The paper cavity is 100 x 50 mm. Its recess half filled, the cone's side stands on topping:
+  // what the cone's foot of 20 mm radius leaves of that shows.
   const double side = pi * 20 * std::sqrt(20.0 * 20 + 40 * 40);
   CHECK_THAT(exposed_mm2(coned_run()), WithinRel(5000 - pi * 400 + side, 0.005));
   CHECK_THAT(exposed_mm2(paper_run()), WithinRel(5000.0, 1e-6));
@@ -144,6 +144,25 @@ TEST_CASE("a larger topping shows more", "[planning]") {
     CHECK(more > less);
     less = more;
   }
+}
+
+TEST_CASE("a topping that fills nothing of the headspace has its size all the same", "[planning]") {
+  // It stood on a layer without thickness, which has no box: planning such a run ended the program.
+  Run run = coned_run();
+  const bool by_beads = GENERATE(false, true);
+  if (by_beads) {
+    Tip round{.name = "round 10 mm", .opening = geometry::RoundOpening{5 * millimetre}};
+    run.pipe->envelope.reset();
+    run.pipe->beads = Beads{round, 1, {geometry::Ring{15 * millimetre}}};
+  }
+  const double filled = GENERATE(0.0, 1e-300, 1e-15, 1e-12, 1e-9);
+  run.pipe->fills_headspace = Share::of_one(filled);
+  const Plan plan = planning::plan(run);
+  REQUIRE(plan.piece.size);
+  const PieceModel model = piece_model(run, plan);
+  CHECK_THAT((model.foot - model.pour_line) / millimetre, WithinAbs(0, 1e-6));
+  for (const auto& part : model.parts)
+    for (const auto& solid : part.solids) CHECK_FALSE(solid.triangles.empty());
 }
 
 TEST_CASE("the model's solids hold what the plan pours and pipes", "[planning]") {
