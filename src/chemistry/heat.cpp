@@ -11,6 +11,18 @@ namespace {
 // Food's solids: fat 2.0, protein 2.0, carbohydrate 1.5 to 1.6 (Choi and Okos 1986); salts less.
 constexpr double other_kj_per_kg_k = 1.8;
 
+// H+ + OH- -> H2O at 25 degC and great dilution, from the enthalpies of formation of water, -285.83,
+// and of the hydroxide ion, -229.99 kJ/mol (CRC Handbook, thermodynamic properties of aqueous ions).
+constexpr double neutralisation_kj_per_mol = 285.83 - 229.99;
+
+/// What the acids in the pot give; no more of them than the alkali can take up.
+double heat_of_neutralisation_kj(const LyeCharge& charge) {
+  double hydroxide_mol = 0;
+  for (const DryAlkali& dry : charge.alkalis)
+    hydroxide_mol += dry.pure / gram / molar_mass_g_per_mol(dry.alkali);
+  return neutralisation_kj_per_mol * std::min(charge.acid_mol, hydroxide_mol);
+}
+
 constexpr double above_25(Temperature at) { return at.celsius() - 25; }
 
 /// Heat in the lye at `at` above its dry alkali and its water at 25 degC, in kJ.
@@ -32,7 +44,7 @@ double heat_brought_kj(const LyeCharge& charge, Temperature water_at, Temperatur
            heat_of_fusion_of_ice_kj_per_kg());
   for (const DryAlkali& dry : charge.alkalis)
     heat += dry.pure / kilogram * dry_heat_capacity_kj_per_kg_k(dry.alkali) * above_25(alkali_at);
-  return heat;
+  return heat + heat_of_neutralisation_kj(charge);
 }
 
 /// Boiling point of a lye of two alkalis: of the one whose lye boils first.

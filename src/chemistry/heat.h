@@ -21,6 +21,7 @@ struct LyeCharge {
   Mass water;  // liquid, that of liquids in the pot too
   Mass ice;    // at 0 degC, that of frozen liquids too
   Mass other;  // what is neither: impurities, milk's solids, salts
+  double acid_mol = 0;  // protons of acids in the pot, each of which a hydroxide takes up
 
   Mass alkali() const;
   Mass mass() const;
@@ -39,7 +40,8 @@ struct PeakTemperature {
 };
 
 /// All the alkali at once, nothing lost to pot and air: an upper estimate, good to about 3 K for
-/// NaOH (lye_enthalpy.h). Two alkalis count as two lyes of one strength, side by side; what is
+/// NaOH (lye_enthalpy.h). Acids in the pot add the heat of a strong acid's neutralisation, 55.8 kJ
+/// per mole (weaker ones give less), while the alkali lasts. Two alkalis count as two lyes of one strength, side by side; what is
 /// neither alkali nor water warms like food solids.
 PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperature alkali_at);
 

@@ -118,12 +118,12 @@ void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const 
                             " meet at about " + in_both_scales(*findings.at_pour);
   const std::string then = "; saponification then warms the batter further.";
   if (!question.batter_limit) {
-    findings.remarks.push_back({Severity::note, meets + then});
+    findings.pour_remarks.push_back({Severity::note, meets + then});
     return;
   }
   const bool stays = *findings.at_pour < *question.batter_limit;
   const std::string limit = in_both_scales(*question.batter_limit);
-  findings.remarks.push_back(
+  findings.pour_remarks.push_back(
       stays ? Remark{Severity::note, meets + ", below the limit of " + limit + then}
             : Remark{Severity::caution, meets + ", not below the limit of " + limit +
                                             ": chill the lye or the fats further" + then});

@@ -38,7 +38,8 @@ struct HeatFindings {
   bool assumed = false;              // one of them, as 20 degC
   std::vector<CoolingTime> cooling;  // to `lye_used_at`
   std::optional<Temperature> at_pour;
-  std::vector<Remark> remarks;
+  std::vector<Remark> remarks;       // on the lye
+  std::vector<Remark> pour_remarks;  // on where it meets the fats
 };
 
 /// `lye` with its plain water all liquid: the question's ice share is taken of `plain_water`.

@@ -1,6 +1,7 @@
 #include "chemistry/superfat.h"
 
 #include "units/printing.h"
+#include "units/rounded_text.h"
 
 #include <algorithm>
 #include <cassert>
@@ -87,7 +88,15 @@ Doubt doubt_of_step(std::vector<Item> Weighed::*list, std::size_t i, const Item&
           }};
 }
 
-std::vector<Doubt> doubts_of(const Weighed& weighed) {
+/// More lye lowers the superfat; less than none there cannot be.
+Doubt doubt_of_lye(const LyeDoubt& lye) {
+  return {lye.cause, "weigh the shares on a finer scale, make a larger batch, or aim higher", true,
+          rectangular, [off = std::min(lye.of_alkali.of_one(), 1.0)](Weighed& w, double where) {
+            for (WeighedAlkali& alkali : w.alkalis) alkali.mass = alkali.mass * (1 - where * off);
+          }};
+}
+
+std::vector<Doubt> doubts_of(const Weighed& weighed, const std::vector<LyeDoubt>& lye) {
   std::vector<Doubt> doubts;
   for (std::size_t j = 0; j < weighed.fats.size(); ++j) {
     const WeighedFat& fat = weighed.fats[j];
@@ -103,6 +112,7 @@ std::vector<Doubt> doubts_of(const Weighed& weighed) {
     const WeighedAcid& acid = weighed.acids[i];
     doubts.push_back(doubt_of_step(&Weighed::acids, i, acid, acid.name, true));
   }
+  for (const LyeDoubt& share : lye) doubts.push_back(doubt_of_lye(share));
   return doubts;
 }
 
@@ -161,9 +171,10 @@ void find_likely_band(EffectiveSuperfat& result, const Weighed& weighed,
 
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
-                                     const std::vector<WeighedAcid>& acids) {
+                                     const std::vector<WeighedAcid>& acids,
+                                     const std::vector<LyeDoubt>& lye) {
   const Weighed weighed{fats, alkalis, acids};
-  const auto doubts = doubts_of(weighed);
+  const auto doubts = doubts_of(weighed, lye);
   EffectiveSuperfat result;
   result.nominal = superfat_of(weighed);
   result.low = with_all_moved(weighed, doubts, -1);
@@ -171,6 +182,14 @@ EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
   find_dominant_cause(result, weighed, doubts);
   find_likely_band(result, weighed, doubts);
   return result;
+}
+
+std::string lowest_in_words(Share superfat) {
+  return rounded_text(superfat.in_percent(), 1, Rounded::down) + " %";
+}
+
+std::string highest_in_words(Share superfat) {
+  return rounded_text(superfat.in_percent(), 1, Rounded::up) + " %";
 }
 
 std::string likely_means() {

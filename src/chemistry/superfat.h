@@ -30,6 +30,13 @@ struct WeighedAcid {
   double goes = 1;
 };
 
+/// A batter's alkali that is not weighed by itself but as a share of a lye: how far all of it may be
+/// off at once, either way, as a share of it.
+struct LyeDoubt {
+  std::string cause;  // "the scale's step of 1 g for its share of the lye"
+  Share of_alkali;
+};
+
 /// One thing that puts the superfat in doubt.
 struct SuperfatDoubt {
   std::string cause;   // "the scale's step of 1 g for NaOH"
@@ -69,7 +76,14 @@ struct EffectiveSuperfat {
 /// `likely_by_scales`.
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
-                                     const std::vector<WeighedAcid>& acids);
+                                     const std::vector<WeighedAcid>& acids,
+                                     const std::vector<LyeDoubt>& lye = {});
+
+/// "-0.1 %": never above `superfat`, so that -0.04 % does not read as none. For the end of a range
+/// that decides whether a batter may be lye-heavy.
+std::string lowest_in_words(Share superfat);
+/// "9.3 %": never below it.
+std::string highest_in_words(Share superfat);
 
 /// What the likely band means, in a sentence for the maker.
 std::string likely_means();

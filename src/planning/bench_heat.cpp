@@ -12,6 +12,9 @@ void add_to_lye(LyeCharge& lye, const Additive& additive, Mass weighed) {
   const bool frozen = additive.liquid && additive.liquid->frozen;
   (frozen ? lye.ice : lye.water) += weighed * water;
   lye.other += weighed * (1 - water);
+  if (const auto& acid = additive.contains_acid)
+    lye.acid_mol += weighed * acid->share.of_one() * acid->koh_g_per_g / gram /
+                    chemistry::molar_mass_g_per_mol(chemistry::Alkali::potassium_hydroxide);
 }
 
 void add_to_fats(FatsCharge& fats, const Additive& additive, Mass weighed) {
@@ -58,7 +61,7 @@ chemistry::HeatFindings heat_of(const chemistry::HeatQuestion& question,
 chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
                                     const chemistry::Formula& formula, const LyePot& pot) {
   LyeCharge lye;
-  lye.water = pot.water;
+  lye.water = pot.water;  // acids go into a batter's share, when the lye is shared
   for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
     const double purity = formula.alkalis[k].purity.of_one();
     lye.alkalis.push_back({formula.alkalis[k].alkali, pot.alkalis[k].weighed * purity});

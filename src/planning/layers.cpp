@@ -220,6 +220,7 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
                        .volume_each = each,
                        .mass_each = each * batter,
                        .mass = {},
+                       .step = run.scales.large.reads,
                        .colours = {},
                        .propped = run.pour.layers[i].propped,
                        .surface = {}});
@@ -240,7 +241,7 @@ void share_batter(std::vector<LayerTally>& tallies, const Run& run, Mass batter,
     const bool is_last = i + 1 == tallies.size();  // takes what rounding left, so the sum is kept
     layer.mass = is_last
                      ? left
-                     : rounded_nearest(layer.volume_each / poured * batter, run.scales.large.reads);
+                     : rounded_nearest(layer.volume_each / poured * batter, layer.step);
     left -= layer.mass;
     for (const auto& colour : run.pour.layers[i].colours)
       layer.colours.push_back(

@@ -3,23 +3,20 @@
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/weight_text.h"
 
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numeric>
 
 namespace brimwright::planning {
 namespace {
 
-using chemistry::Alkali;
 using chemistry::Formula;
 
 std::string in_percent(Share share, int decimals = 1) {
   return trimmed(share.in_percent(), decimals) + " %";
 }
-std::string shown(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
-
 Mass sum_of_role(const Weighing& weighing, Role role) {
   Mass sum;
   for (const Ingredient& i : weighing.ingredients)
@@ -65,7 +62,9 @@ std::vector<PotAlkali> alkalis_together(const std::vector<PotBatter>& batters,
         together[i.index].weighed += i.weighed;
       }
   for (PotAlkali& alkali : together) {
-    alkali.step = on_fine_scale(scales, alkali.weighed).step;
+    const auto [step, weighings] = on_fine_scale(scales, alkali.weighed);
+    alkali.step = step;
+    alkali.weighings = weighings;
     // Down, as for a single batter: too much alkali cannot be taken out again.
     alkali.weighed = rounded_down(alkali.weighed, alkali.step);
   }
@@ -75,6 +74,12 @@ std::vector<PotAlkali> alkalis_together(const std::vector<PotBatter>& batters,
 Mass sum_of(const std::vector<PotAlkali>& alkalis) {
   Mass sum;
   for (const PotAlkali& alkali : alkalis) sum += alkali.weighed;
+  return sum;
+}
+
+Mass alkali_asked(const std::vector<PotBatter>& batters) {
+  Mass sum;
+  for (const PotBatter& batter : batters) sum += sum_of_role(batter.weighing, Role::alkali);
   return sum;
 }
 
@@ -94,33 +99,15 @@ double least_water_per_alkali(const std::vector<PotBatter>& batters) {
   return least;
 }
 
-void refuse_undissolved(const LyePot& pot, const Place& where) {
-  if (pot.strength.of_one() <= 0.50 + 1e-9) return;
-  throw UserError(
-      where,
-      "the shared lye would be " + in_percent(pot.strength) + " strong, which does not dissolve",
-      "a batter whose water is mostly milk or purée needs a lye of its own");
-}
-
-/// Multiples of `step` in proportion to `parts` that sum to `whole`, itself one: each is rounded
-/// down, then those with the largest remainder get the steps left over.
-std::vector<Mass> shared_by_steps(Mass whole, const std::vector<Mass>& parts, Mass step) {
-  const Mass all = std::accumulate(parts.begin(), parts.end(), Mass{});
-  std::vector<Mass> shares;
-  std::vector<std::size_t> by_remainder(parts.size());
-  Mass given;
-  for (const Mass part : parts) {
-    shares.push_back(rounded_down(whole * (part / all), step));
-    given += shares.back();
-  }
-  std::iota(by_remainder.begin(), by_remainder.end(), std::size_t{0});
-  const auto remainder = [&](std::size_t i) { return whole * (parts[i] / all) - shares[i]; };
-  std::stable_sort(by_remainder.begin(), by_remainder.end(),
-                   [&](std::size_t a, std::size_t b) { return remainder(a) > remainder(b); });
-  const auto left = whole_nearest((whole - given) / step);
-  for (std::int64_t n = 0; n < left; ++n)
-    shares[by_remainder[static_cast<std::size_t>(n) % shares.size()]] += step;
-  return shares;
+/// The step nearest to `exact`, or the next above in which the alkali dissolves.
+Mass pot_water(Mass exact, Mass pure, Mass step, const Place& where) {
+  if (pure > exact + 1e-9 * pure)
+    throw UserError(where,
+                    "the shared lye would be " + in_percent(Share::of_one(pure / (pure + exact))) +
+                        " strong, which does not dissolve",
+                    "a batter whose water is mostly milk or purée needs a lye of its own");
+  const Mass nearest = rounded_nearest(exact, step);
+  return nearest >= pure - 1e-9 * pure ? nearest : rounded_up(pure, step);
 }
 
 /// The step in which all the shares can be weighed.
@@ -130,72 +117,75 @@ Mass share_step_of(const std::vector<Mass>& exact, const Scales& scales) {
   return step;
 }
 
-/// KOH that a batter's acids use up.
-Mass koh_for_acids(const PotBatter& batter) {
-  Mass koh;
-  for (const Ingredient& i : batter.weighing.ingredients) {
-    if (i.role != Role::additive) continue;
-    if (const auto& acid = batter.formula.additives[i.index].contains_acid)
-      koh += i.weighed * acid->share.of_one() * acid->koh_g_per_g;
+/// The batter as it comes out with its share instead of a lye of its own.
+chemistry::EffectiveSuperfat superfat_of(const PotBatter& batter, Mass share, const LyePot& pot) {
+  Reacting all = reacting(batter.formula, batter.weighing.ingredients);
+  const double of_pot = share / pot.lye;
+  all.alkalis.clear();
+  for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
+    const auto& alkali = batter.formula.alkalis[k];
+    const PotAlkali& weighed = pot.alkalis[k];
+    all.alkalis.push_back({alkali.alkali, alkali.purity, alkali.purity_low, alkali.purity_high,
+                           weighed.weighed * of_pot, weighed.step * of_pot,
+                           static_cast<double>(weighed.weighings)});
   }
-  return koh;
+  return chemistry::effective_superfat(
+      all.fats, all.alkalis, all.acids,
+      {{"the scale's step of " + on_scale(pot.share_step, pot.share_step) +
+            " for its share of the lye",
+        Share::of_one(pot.share_step / 2 / share)},
+       {"the scale's step of " + on_scale(pot.lye_step, pot.lye_step) +
+            " when the lye is made up to its weight",
+        Share::of_one(pot.lye_step / 2 / pot.lye)}});
 }
 
-Mass koh_planned(const PotBatter& batter) {
-  Mass koh;
-  for (const Ingredient& i : batter.weighing.ingredients) {
-    if (i.role != Role::alkali) continue;
-    const auto& alkali = batter.formula.alkalis[i.index];
-    koh += i.weighed * alkali.purity.of_one() *
-           (chemistry::molar_mass_g_per_mol(Alkali::potassium_hydroxide) /
-            chemistry::molar_mass_g_per_mol(alkali.alkali));
-  }
-  return koh;
-}
-
-/// From superfat = 1 - (alkali - acids) / fats' need: the need stays, the alkali is `taken` of what
-/// was planned.
-Share superfat_with(const PotBatter& batter, double taken) {
-  const Mass acids = koh_for_acids(batter), planned = koh_planned(batter);
-  const double left = 1 - batter.weighing.superfat.nominal.of_one();
-  return Share::of_one(1 - left * ((planned * taken - acids) / (planned - acids)));
-}
-
-PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, Mass in_pot,
-                  const Scales& scales) {
-  const double of_pot = lye / in_pot;
+PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Scales& scales) {
+  const double of_pot = lye / pot.lye;
   PotShare share;
   share.batter = batter.formula.name;
   share.lye = lye;
   share.alkali = sum_of_role(batter.weighing, Role::alkali);
   share.alkali_taken = sum_of(pot.alkalis) * of_pot;
-  const Mass lacking = plain_water(batter.weighing) - pot.water * of_pot;
-  share.top_up = rounded_nearest(std::max(lacking, Mass{}), scales.fine.reads);
-  if (share.top_up > scales.fine.holds) share.top_up = rounded_nearest(lacking, scales.large.reads);
+  const Mass in_share = lye - share.alkali_taken;
+  const Mass lacking = plain_water(batter.weighing) - in_share;
+  share.top_up_step = on_fine_scale(scales, lacking).step;
+  share.top_up = rounded_nearest(std::max(lacking, Mass{}), share.top_up_step);
   // Less than half a gram of water is what any jug keeps.
   if (share.top_up < gram / 2) share.top_up = Mass{};
-  share.superfat = superfat_with(batter, share.alkali_taken / share.alkali);
+  share.superfat = superfat_of(batter, lye, pot);
   return share;
 }
 
-void refuse_lye_heavy(const PotShare& share, const LyePot& pot, const Place& where) {
-  if (share.superfat >= Share{}) return;
+void refuse_no_share(Mass share, const PotBatter& batter, const LyePot& pot, const Place& where) {
+  if (share > Mass{}) return;
   throw UserError(where,
-                  "a share weighed to " + trimmed(pot.share_step / gram, 3) + " g would make \"" +
-                      share.batter + "\" lye-heavy: superfat " + in_percent(share.superfat),
-                  "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
+                  "the share of \"" + batter.formula.name + "\" is less than the scale's step of " +
+                      on_scale(pot.share_step, pot.share_step),
+                  "weigh the shares on a finer scale, or make each batter its own lye");
+}
+
+void refuse_lye_heavy(const PotShare& share, const LyePot& pot, const Place& where) {
+  if (share.superfat.nominal >= Share{}) return;
+  throw UserError(
+      where,
+      "a share weighed to " + on_scale(pot.share_step, pot.share_step) + " would make \"" +
+          share.batter +
+          "\" lye-heavy: superfat " + chemistry::lowest_in_words(share.superfat.nominal),
+      "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
 }
 
 void remark_on_share(const PotShare& share, const PotBatter& batter, LyePot& pot) {
-  const Share shift = share.superfat - batter.weighing.superfat.nominal;
+  const auto alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye");
+  pot.alarms.insert(pot.alarms.end(), alarms.begin(), alarms.end());
+  const Share shift = share.superfat.nominal - batter.weighing.superfat.nominal;
   // Half a point is what a maker can tell in a soap: common practice, no source.
   if (std::abs(shift.in_percent()) > 0.5)
-    pot.remarks.push_back({Severity::caution, share.batter + ": its share of lye, weighed to " +
-                                                  trimmed(pot.share_step / gram, 3) +
-                                                  " g, makes the superfat " +
-                                                  in_percent(share.superfat) + " instead of " +
-                                                  in_percent(batter.weighing.superfat.nominal) +
-                                                  ". Weigh the shares on a finer scale."});
+    pot.remarks.push_back({Severity::caution,
+                           share.batter + ": its share of lye, weighed to " +
+                               on_scale(pot.share_step, pot.share_step) + ", makes the superfat " +
+                               in_percent(share.superfat.nominal) + " instead of " +
+                               in_percent(batter.weighing.superfat.nominal) +
+                               ". Weigh the shares on a finer scale."});
   for (const Ingredient& i : batter.weighing.ingredients)
     if (i.role == Role::additive && i.goes_into == "lye")
       pot.remarks.push_back({Severity::caution, i.name + " goes into the share of " + share.batter +
@@ -206,11 +196,15 @@ void remark_on_pot(LyePot& pot) {
   std::string evaporation =
       "When the lye is cool, before it is shared: put back what has steamed "
       "off with plain water, until the lye weighs " +
-      shown(pot.lye, pot.share_step);
-  if (pot.full_pot) evaporation += ", " + shown(*pot.full_pot, pot.share_step) + " with its pot";
+      on_scale(pot.lye, pot.lye_step);
+  if (pot.full_pot)
+    evaporation += ", " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up) + " with its pot";
   pot.remarks.push_back({Severity::note, evaporation + ". Stir until it is clear."});
   pot.remarks.push_back(
-      {Severity::note, "Share the lye by weight, each batter its own figure; never by halves."});
+      {Severity::note, "Share the lye by weight, each batter its own figure; never by halves. Shares "
+                       "are rounded down, as alkali is: " +
+                           on_scale(pot.left, pot.share_step) +
+                           " of lye stays in the pot, and is no batter's."});
 }
 
 }  // namespace
@@ -225,28 +219,31 @@ LyePot lye_pot(const std::vector<PotBatter>& batters, const Scales& scales,
   pot.alkalis = alkalis_together(batters, scales);
   const Mass alkali = sum_of(pot.alkalis);
   const Mass water = alkali * least_water_per_alkali(batters);
-  pot.water_step = on_large_scale(scales, water).step;
-  pot.water = rounded_nearest(water, pot.water_step);
   const Mass pure = pure_in(pot.alkalis, batters.front().formula);
+  pot.water_step = on_large_scale(scales, water).step;
+  pot.water = pot_water(water, pure, pot.water_step, question.where);
   pot.strength = Share::of_one(pure / (pure + pot.water));
-  refuse_undissolved(pot, question.where);
-
-  std::vector<Mass> parts, exact;
-  for (const PotBatter& batter : batters)
-    parts.push_back(sum_of_role(batter.weighing, Role::alkali));
-  const Mass in_pot = alkali + pot.water;
-  for (const Mass part : parts) exact.push_back(in_pot * (part / alkali));
-  pot.share_step = share_step_of(exact, scales);
-  pot.lye = rounded_nearest(in_pot, pot.share_step);
+  const Mass with_pot = alkali + pot.water + question.pot_tare.value_or(Mass{});
+  pot.lye_step = on_fine_scale(scales, with_pot).step;
+  // Up: a lye made up to less than went into it would be stronger than reckoned.
+  pot.lye = rounded_up(alkali + pot.water, pot.lye_step);
   if (question.pot_tare) pot.full_pot = *question.pot_tare + pot.lye;
 
-  const auto shares = shared_by_steps(pot.lye, parts, pot.share_step);
-  remark_on_pot(pot);
+  const Mass asked = alkali_asked(batters);
+  std::vector<Mass> exact;
+  for (const PotBatter& batter : batters)
+    exact.push_back(pot.lye * (sum_of_role(batter.weighing, Role::alkali) / asked));
+  pot.share_step = share_step_of(exact, scales);
+  pot.left = pot.lye;
   for (std::size_t i = 0; i < batters.size(); ++i) {
-    pot.shares.push_back(share_of(batters[i], shares[i], pot, in_pot, scales));
+    const Mass lye = rounded_down(exact[i], pot.share_step);
+    refuse_no_share(lye, batters[i], pot, question.where);
+    pot.left -= lye;
+    pot.shares.push_back(share_of(batters[i], lye, pot, scales));
     refuse_lye_heavy(pot.shares.back(), pot, question.where);
     remark_on_share(pot.shares.back(), batters[i], pot);
   }
+  remark_on_pot(pot);
   return pot;
 }
 

@@ -151,6 +151,17 @@ void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::
         {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, topic});
 }
 
+/// Of the lyes that are made: the shared one instead of each batter's own.
+void add_heat(std::vector<Caution>& all, const Plan& plan) {
+  const auto& base = *plan.pour.batter.heat;
+  add(all, plan.pot_heat ? plan.pot_heat->remarks : base.remarks, "", Topic::heat);
+  add(all, base.pour_remarks, "", Topic::heat);
+  if (!plan.pipe) return;
+  const auto& topping = *plan.pipe->batter.heat;
+  if (!plan.pot_heat) add(all, topping.remarks, "", Topic::heat);
+  add(all, topping.pour_remarks, "", Topic::heat);
+}
+
 void warn_of_unused_prices(Plan& plan, const Run& run) {
   if (!plan.cost) return;
   for (const auto& [name, price] : run.money->prices) {
@@ -167,10 +178,13 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
 
 void collect_cautions(Plan& plan, const Run& run) {
   auto& all = plan.cautions;
+  // First of their severity, as the sort below keeps the order.
+  add(all, plan.pour.batter.weighing.alarms, plan.pipe ? "Base" : "");
+  if (plan.pipe) add(all, plan.pipe->batter.weighing.alarms, "Topping");
+  if (plan.lye_pot) add(all, plan.lye_pot->alarms, "");
   add(all, plan.pour.batter.weighing.remarks, plan.pipe ? "Base" : "");
   if (plan.pipe) add(all, plan.pipe->batter.weighing.remarks, "Topping");
-  add(all, plan.pour.batter.heat->remarks, "", Topic::heat);
-  if (plan.pipe) add(all, plan.pipe->batter.heat->remarks, "", Topic::heat);
+  add_heat(all, plan);
   if (plan.lye_pot) add(all, plan.lye_pot->remarks, "", Topic::lye);
   add(all, run.pour.mould.remarks, "");
   for (const auto& decoration : run.perch)
@@ -205,6 +219,21 @@ std::optional<LyePot> shared_pot(const Run& run, const Plan& plan) {
   return lye_pot({{run.pour.formula, plan.pour.batter.weighing},
                   {run.pipe->formula, plan.pipe->batter.weighing}},
                  run.scales, *run.lye_pot);
+}
+
+/// Where the batters' benches differ, what makes the pot hotter, and the colder of its uses.
+chemistry::HeatQuestion warmth_of_pot(const Run& run) {
+  auto pot = run.pour.warmth.value_or(chemistry::HeatQuestion{});
+  const auto topping = run.pipe->warmth.value_or(chemistry::HeatQuestion{});
+  const auto warmer = [](auto& one, const auto& other) { one = std::max(one, other); };
+  warmer(pot.lye_made_at, topping.lye_made_at);
+  warmer(pot.water_at, topping.water_at);
+  pot.ice_share = std::min(pot.ice_share, topping.ice_share);
+  if (!pot.lye_used_at || (topping.lye_used_at && *topping.lye_used_at < *pot.lye_used_at)) {
+    pot.lye_used_at = topping.lye_used_at;
+    pot.cooled_in = topping.cooled_in;
+  }
+  return pot;
 }
 
 CutTally cut_tally(const Run& run, const PourTally& pour) {
@@ -258,6 +287,8 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
     tell_heat(plan.pipe->batter, run.pipe->formula, run.pipe->warmth);
   }
   plan.lye_pot = shared_pot(run, plan);
+  if (plan.lye_pot)
+    plan.pot_heat = heat_of_pot(warmth_of_pot(run), run.pour.formula, *plan.lye_pot);
   const auto size = plan.piece.size;
   plan.piece = piece_of(plan, run);
   plan.piece.size = size;

@@ -58,6 +58,7 @@ struct LayerTally {
   Volume volume_each;
   Mass mass_each;
   Mass mass;  // of the whole batter, losses shared out
+  Mass step;  // of the scale it is weighed on
   std::vector<Ingredient> colours;
   std::optional<geometry::Tilt> propped = {};   // while it is poured
   std::optional<SlopingSurface> surface = {};  // where it was propped
@@ -217,6 +218,7 @@ struct Plan {
   std::optional<LabelDraft> label;  // when the run asks for one
   std::vector<BottleTally> bottles;
   std::optional<LyePot> lye_pot;  // when the batters share one
+  std::optional<chemistry::HeatFindings> pot_heat;  // of that pot
   std::vector<Caution> cautions;  // worst first
 };
 

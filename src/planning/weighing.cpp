@@ -6,6 +6,7 @@
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/weight_text.h"
 
 #include <algorithm>
 #include <numeric>
@@ -15,8 +16,6 @@ namespace {
 
 using chemistry::Alkali;
 using chemistry::Formula;
-
-std::string shown(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
 
 Mass sum_of(const std::vector<Mass>& masses) {
   return std::accumulate(masses.begin(), masses.end(), Mass{});
@@ -46,10 +45,16 @@ std::vector<Ingredient> weighed_fats(const Formula& formula, const chemistry::Pr
                     .weighed = rounded_up(exact, step),
                     .step = step,
                     .weighings = weighings,
+                    .shown = Rounded::up,
                     .spoonful = {},
                     .set_aside = set_aside});
   }
   return fats;
+}
+
+/// What asks for alkali, or uses it up, never looks like less than it is.
+Rounded shown_towards(const chemistry::Additive& additive) {
+  return additive.contains_fat || additive.contains_acid ? Rounded::up : Rounded::nearest;
 }
 
 std::vector<Ingredient> weighed_additives(const Formula& formula,
@@ -77,6 +82,7 @@ std::vector<Ingredient> weighed_additives(const Formula& formula,
                          .weighed = weighed,
                          .step = step,
                          .weighings = weighings,
+                         .shown = shown_towards(additive),
                          .spoonful = spoonful,
                          .set_aside = {}});
   }
@@ -100,6 +106,7 @@ std::vector<Ingredient> weighed_extra_oils(const Formula& formula, const std::ve
                     .weighed = rounded_nearest(exact[i], step),
                     .step = step,
                     .weighings = weighings,
+                    .shown = Rounded::up,
                     .spoonful = {},
                     .set_aside = {}});
   }
@@ -129,60 +136,45 @@ std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vecto
                        .weighed = weighed,
                        .step = step,
                        .weighings = weighings,
+                       .shown = Rounded::down,
                        .spoonful = {},
                        .set_aside = {}});
   }
   return alkalis;
 }
 
-Ingredient weighed_water(Mass exact, const Scales& scales) {
-  const auto [step, weighings] = on_large_scale(scales, exact);
+/// The step nearest to `exact`, but at least one that holds `least`, in which the alkali dissolves.
+Ingredient weighed_water(Mass exact, Mass least, const Scales& scales) {
+  const auto [step, weighings] = on_large_scale(scales, std::max(exact, least));
+  const Mass nearest = rounded_nearest(exact, step);
+  const Mass weighed = nearest >= least - 1e-9 * least ? nearest : rounded_up(least, step);
   return {.name = "Water, distilled",
           .price_name = "water",
           .role = Role::water,
           .goes_into = "lye",
           .exact = exact,
-          .weighed = rounded_nearest(exact, step),
+          .weighed = weighed,
           .step = step,
           .weighings = weighings,
           .spoonful = {},
           .set_aside = {}};
 }
 
-/// All that takes part in the saponification, wherever it comes in.
-struct Reacting {
-  std::vector<chemistry::WeighedFat> fats;
-  std::vector<chemistry::WeighedAlkali> alkalis;
-  std::vector<chemistry::WeighedAcid> acids;
+/// Plain water without which the lye would be above 50 % strong: as much as the pure alkali weighs,
+/// less what liquids bring into the pot.
+Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
+                 const std::vector<Mass>& additives) {
+  Mass pure;
+  for (const Ingredient& alkali : alkalis)
+    pure += formula.alkalis[alkali.index].purity.of_one() * alkali.weighed;
+  return std::max(Mass{}, pure - chemistry::water_in_lye_liquids(formula, additives));
+}
 
-  void add_fat(const std::string& name, const chemistry::SaponificationRange& saponification,
-               const Ingredient& weighed, double share = 1) {
-    fats.push_back({name, saponification, share * weighed.weighed, share * weighed.step,
-                    static_cast<double>(weighed.weighings)});
-  }
-};
-
-Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
-  Reacting all;
-  for (const Ingredient& i : ingredients) {
-    const auto goes = static_cast<double>(i.weighings);
-    if (i.role == Role::fat) all.add_fat(i.name, formula.fats[i.index].saponification, i);
-    if (i.role == Role::alkali) {
-      const auto& a = formula.alkalis[i.index];
-      all.alkalis.push_back(
-          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, goes});
-    }
-    if (i.role == Role::extra_oil)
-      all.add_fat(i.name, formula.additives[i.index].dispersal->oil.saponification, i);
-    if (i.role != Role::additive) continue;
-    const auto& additive = formula.additives[i.index];
-    if (const auto& fat = additive.contains_fat)
-      all.add_fat("the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
-    if (const auto& acid = additive.contains_acid)
-      all.acids.push_back(
-          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, goes});
-  }
-  return all;
+void add_fat(Reacting& all, const std::string& name,
+             const chemistry::SaponificationRange& saponification, const Ingredient& weighed,
+             double share = 1) {
+  all.fats.push_back({name, saponification, share * weighed.weighed, share * weighed.step,
+                      static_cast<double>(weighed.weighings)});
 }
 
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
@@ -199,20 +191,12 @@ void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ing
   weighing.water_of_fats = Share::of_one(weighing.water / weighing.fats);
 }
 
-void shout_if_lye_heavy(Weighing& weighing, const Formula& formula) {
-  const auto& superfat = weighing.superfat;
-  if (superfat.nominal < Share{})
-    throw UserError({formula.file, "/superfat",
-                     "on these scales the batter would be lye-heavy: superfat " +
-                         fixed(superfat.nominal.in_percent(), 1) + " %",
-                     "aim higher, use a finer scale or make a larger run"});
-  if (superfat.low < Share{})
-    weighing.remarks.push_back(
-        {Severity::danger,
-         "LYE-HEAVY IS POSSIBLE in " + formula.name + ": the superfat may come out anywhere from " +
-             fixed(superfat.low.in_percent(), 1) + " to " + fixed(superfat.high.in_percent(), 1) +
-             " %, below zero at the low end. Mostly because of " + superfat.dominant_cause +
-             ". To mend it: " + superfat.remedy + "."});
+void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
+  if (weighing.superfat.nominal >= Share{}) return;
+  throw UserError({formula.file, "/superfat",
+                   "on these scales the batter would be lye-heavy: superfat " +
+                       chemistry::lowest_in_words(weighing.superfat.nominal),
+                   "aim higher, use a finer scale or make a larger run"});
 }
 
 Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales) {
@@ -230,7 +214,8 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
                       scales);
   weighing.water_in_liquids = chemistry::water_in_liquids(formula, weighed_masses(additives));
   const Mass all_water = chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats);
-  const auto water = weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids), scales);
+  const auto water = weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids),
+                                   least_water(formula, alkalis, weighed_masses(additives)), scales);
   weighing.water = water.weighed + weighing.water_in_liquids;
   weighing.aim = formula.superfat;
   state_lye(weighing, formula, alkalis);
@@ -260,6 +245,17 @@ void warn_of_coarse_scales(Weighing& weighing) {
                                 "alkali, or make a larger run."});
 }
 
+/// Two points are more than a maker changes a lye by without meaning to: common practice, no source.
+void warn_of_coarse_water(Weighing& weighing, const Formula& formula) {
+  const Share planned = chemistry::proportions(formula).lye_strength;
+  if (std::abs((weighing.lye_strength - planned).in_percent()) <= 2) return;
+  weighing.remarks.push_back(
+      {Severity::caution, "The scale's step makes the lye " +
+                              fixed(weighing.lye_strength.in_percent(), 1) + " % strong instead of " +
+                              fixed(planned.in_percent(), 1) +
+                              " %: weigh the water on a finer scale, or make a larger run."});
+}
+
 /// Half a point either way is what a maker can tell in a soap: common practice, no source.
 void tell_least_batch(Weighing& weighing, const Formula& formula) {
   const Share wanted = 0.5 * percent;
@@ -274,13 +270,15 @@ void tell_least_batch(Weighing& weighing, const Formula& formula) {
 }
 
 void remark_on(Weighing& weighing, const Formula& formula) {
-  shout_if_lye_heavy(weighing, formula);
+  refuse_lye_heavy(weighing, formula);
+  weighing.alarms = superfat_alarms(weighing.superfat, formula.name);
   warn_of_coarse_scales(weighing);
+  warn_of_coarse_water(weighing, formula);
   tell_least_batch(weighing, formula);
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.weighings > 1)
       weighing.remarks.push_back(
-          {Severity::note, ingredient.name + ": " + shown(ingredient.weighed, ingredient.step) +
+          {Severity::note, ingredient.name + ": " + on_scale(ingredient.weighed, ingredient.step, ingredient.shown) +
                                " is more than the scale holds; weigh it in " +
                                std::to_string(ingredient.weighings) + " goes."});
   std::string remembered;
@@ -299,6 +297,51 @@ void remark_on(Weighing& weighing, const Formula& formula) {
 }
 
 }  // namespace
+
+Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
+  Reacting all;
+  for (const Ingredient& i : ingredients) {
+    const auto goes = static_cast<double>(i.weighings);
+    if (i.role == Role::fat) add_fat(all, i.name, formula.fats[i.index].saponification, i);
+    if (i.role == Role::alkali) {
+      const auto& a = formula.alkalis[i.index];
+      all.alkalis.push_back(
+          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, goes});
+    }
+    if (i.role == Role::extra_oil)
+      add_fat(all, i.name, formula.additives[i.index].dispersal->oil.saponification, i);
+    if (i.role != Role::additive) continue;
+    const auto& additive = formula.additives[i.index];
+    if (const auto& fat = additive.contains_fat)
+      add_fat(all, "the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
+    if (const auto& acid = additive.contains_acid)
+      all.acids.push_back(
+          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, goes});
+  }
+  return all;
+}
+
+std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
+                                    const std::string& batter) {
+  using chemistry::highest_in_words, chemistry::lowest_in_words;
+  const std::string why = " Mostly because of " + superfat.dominant_cause +
+                          ". To mend it: " + superfat.remedy + ".";
+  if (superfat.likely_low < Share{})
+    return {{Severity::danger,
+             "LYE-HEAVY IS LIKELY ENOUGH in " + batter + ": of 20 batches 19 come out between " +
+                 lowest_in_words(superfat.likely_low) + " and " +
+                 highest_in_words(superfat.likely_high) +
+                 " superfat, at worst " + lowest_in_words(superfat.low) +
+                 "; below zero lye is left over and burns." + why}};
+  if (superfat.low < Share{})
+    return {{Severity::caution,
+             "Lye-heavy only if everything is off at once, in " + batter +
+                 ": the superfat likely comes out between " +
+                 lowest_in_words(superfat.likely_low) + " and " +
+                 highest_in_words(superfat.likely_high) + ", at worst " +
+                 lowest_in_words(superfat.low) + ", below zero." + why}};
+  return {};
+}
 
 Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
   Mass target = to_make;

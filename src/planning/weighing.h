@@ -5,6 +5,7 @@
 #include "chemistry/superfat.h"
 #include "planning/run.h"
 #include "units/remark.h"
+#include "units/rounded_text.h"
 
 #include <cstdint>
 #include <optional>
@@ -26,6 +27,8 @@ struct Ingredient {
   Mass weighed;                    // a multiple of `step`
   Mass step;                       // of the scale it is weighed on
   std::int64_t weighings = 1;      // goes on that scale
+  Rounded shown = Rounded::nearest;  // where a unit cannot show it whole: alkali down; fats, and
+                                     // what holds fat or acid, up
   std::optional<Volume> spoonful;  // the same by the spoon, where a bulk density is known
   Mass set_aside;                  // of a fat: the part that first disperses colours
 };
@@ -44,15 +47,31 @@ struct Weighing {
   Share water_of_fats;
   Share aim;
   chemistry::EffectiveSuperfat superfat;
+  std::vector<Remark> alarms;   // of its superfat: before all other remarks of their severity
   std::vector<Remark> remarks;
 };
 
+/// All that takes part in a batter's saponification as it is weighed, wherever it comes in.
+struct Reacting {
+  std::vector<chemistry::WeighedFat> fats;
+  std::vector<chemistry::WeighedAlkali> alkalis;
+  std::vector<chemistry::WeighedAcid> acids;
+};
+Reacting reacting(const chemistry::Formula& formula, const std::vector<Ingredient>& ingredients);
+
+/// What is said of a superfat that may come out below zero, as `batter`'s: a danger where the likely
+/// band reaches there, a caution where only the worst case does, nothing otherwise. Each names the
+/// main cause and the remedy.
+std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
+                                    const std::string& batter);
+
 /// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
 /// to the scale, additives rounded, alkali computed anew from the rounded masses and rounded down,
-/// water from the weighed alkali; then the superfat as it comes out.
+/// water from the weighed alkali, nearest, or up where the lye would otherwise be above 50 % strong;
+/// then the superfat as it comes out.
 ///
-/// UserError when the alkali rounds to nothing (the run is too small for the scale) or the
-/// effective superfat is below zero.
+/// UserError when the alkali rounds to nothing (the run is too small for the scale), the lye as
+/// weighed is above 50 % strong, or the effective superfat is below zero.
 Weighing weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
 
 }  // namespace brimwright::planning

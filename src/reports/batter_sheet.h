@@ -17,6 +17,7 @@ struct BatterOnSheet {
   const planning::BatterTally& tally;
   const chemistry::Formula& formula;
   const std::optional<chemistry::HeatQuestion>& warmth;
+  Mass fine_step;  // of the scale for alkali and powders
 
   /// Used colder than the room where it is made: it stands overnight.
   bool is_lye_chilled() const;
@@ -25,20 +26,20 @@ BatterOnSheet base_of(const planning::Run& run, const planning::Plan& plan);
 BatterOnSheet topping_of(const planning::Run& run,
                          const planning::Plan& plan);  // of a run that has one
 
-std::string sheet_grams(Mass mass, Mass step);
-std::string sheet_ounces(Mass mass);
 std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many);
 
 /// What goes into "fats", "lye" or "batter", with the running total of its vessel; what goes into
-/// the batter is weighed in cups of its own.
-WeighList weigh_list(const planning::Weighing& weighing, const std::string& goes_into);
+/// the batter is weighed in cups of its own, and so is oil set aside for colours, to the step of
+/// its scale.
+WeighList weigh_list(const planning::Weighing& weighing, const std::string& goes_into,
+                     Mass set_aside_step);
 
 /// Alkali and water, the order in which they meet, and how warm it becomes.
 void add_lye(const BatterOnSheet& batter, Sheet& sheet);
 /// The lye that stands ready: its mass, or its share of the pot.
 void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Sheet& sheet);
 /// One pot of lye for all batters.
-void add_lye_pot(const planning::LyePot& pot, Sheet& sheet);
+void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& heat, Sheet& sheet);
 void add_fats(const BatterOnSheet& batter, Sheet& sheet);
 /// Additives, and what superfat it all comes out at.
 void add_additives(const BatterOnSheet& batter, Sheet& sheet);

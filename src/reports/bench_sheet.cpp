@@ -4,6 +4,7 @@
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
 #include "units/printing.h"
+#include "units/weight_text.h"
 
 #include <algorithm>
 
@@ -90,7 +91,7 @@ class Bench {
     for (const auto& decoration : plan_.perch) cast(decoration);
     if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
     if (plan_.lye_pot) {
-      add_lye_pot(*plan_.lye_pot, sheet_);
+      add_lye_pot(*plan_.lye_pot, *plan_.pot_heat, sheet_);
     } else {
       if (is_base_lye_early()) add_lye(base_of(run_, plan_), sheet_);
       if (is_topping_lye_early()) add_lye(topping_of(run_, plan_), sheet_);
@@ -111,8 +112,8 @@ class Bench {
 
   void cast(const planning::PerchTally& perch) {
     add(SheetStep{"Cast " + perch.name + ", " + sheet_count(perch.casts, "cast", "casts")});
-    add(WeighList{{{"Melt " + perch.material, "", sheet_grams(perch.make, run_.scales.large.reads),
-                    sheet_ounces(perch.make), ""}}});
+    add(WeighList{{{"Melt " + perch.material, "", on_scale(perch.make, run_.scales.large.reads),
+                    beside_scale(perch.make, run_.scales.large.reads), ""}}});
     std::string text;
     if (!perch.mould.empty())
       text = perch.mould + ": " + sheet_count(perch.cavity_fills, "cavity fill", "cavity fills") +
@@ -125,7 +126,7 @@ class Bench {
   void pour() {
     const auto base = base_of(run_, plan_);
     add(SheetHeading{"POUR  " + base.formula.name,
-                     "make " + sheet_grams(base.tally.weighing.batter, run_.scales.fine.reads)});
+                     "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.reads)});
     add_fats(base, sheet_);
     lye_of(base, is_base_lye_early());
     batter_cautions();
@@ -169,15 +170,15 @@ class Bench {
                          fixed(layer.mass_each / gram, 1) + " g each";
       if (layer.propped)
         note += ", mould propped up by " + trimmed(layer.propped->angle.degrees(), 1) + " degrees";
-      list.rows.push_back({layer.name, note, sheet_grams(layer.mass, run_.scales.fine.reads),
-                           sheet_ounces(layer.mass), "", false});
+      list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
+                           beside_scale(layer.mass, layer.step), "", false});
       for (const auto& colour : layer.colours)
         list.rows.push_back(
             {"with " + colour.name,
              colour.spoonful
                  ? "about " + fixed(*colour.spoonful / us_teaspoon, 1) + " tsp, levelled"
                  : "",
-             sheet_grams(colour.weighed, colour.step), sheet_ounces(colour.weighed), ""});
+             on_scale(colour.weighed, colour.step), beside_scale(colour.weighed, colour.step), ""});
     }
     add(std::move(list));
   }
@@ -187,7 +188,7 @@ class Bench {
     const auto topping = topping_of(run_, plan_);
     const auto& pipe = *plan_.pipe;
     add(SheetHeading{"PIPE  " + topping.formula.name,
-                     "make " + sheet_grams(topping.tally.weighing.batter, run_.scales.fine.reads)});
+                     "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
     if (pipe.lye)
@@ -299,7 +300,7 @@ class Bench {
     WeighList list;
     for (const auto& dust : plan_.dust)
       list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
-                           sheet_grams(dust.make, run_.scales.fine.reads), sheet_ounces(dust.make),
+                           on_scale(dust.make, run_.scales.fine.reads), beside_scale(dust.make, run_.scales.fine.reads),
                            ""});
     add(std::move(list));
   }
@@ -329,10 +330,10 @@ class Bench {
       const std::string its = of.name + ": ";
       blanks.blanks.push_back({its + "made on (date)", "", ""});
       blanks.blanks.push_back({its + "made in all", "g",
-                               sheet_grams(of.tally.weighing.batter, run_.scales.fine.reads)});
+                               on_scale(of.tally.weighing.batter, run_.scales.fine.reads)});
       blanks.blanks.push_back({its + "left over", "g", ""});
       blanks.blanks.push_back(
-          {its + "stuck to tools", "g", sheet_grams(of.tally.lost, 0.1 * gram)});
+          {its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
     };
     batter(base_of(run_, plan_));
     if (plan_.pipe) {

@@ -1,6 +1,7 @@
 #include "reports/label_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/weight_text.h"
 
 #include <array>
 
@@ -116,7 +117,7 @@ std::string bottles_text(const planning::Plan& plan) {
     std::string shares;
     for (const auto& part : bottle.parts)
       shares += (shares.empty() ? "" : "; ") + part.name + " " +
-                fixed(part.gives / gram, decimals_for(part.step)) + " g, " +
+                on_scale(part.gives, part.step) + ", " +
                 per_cent(part.of_batter, 2) + " of it";
     text += line("A bottle of " + bottle.name + ", " + grams(bottle.holds) +
                  ", at one rate for all: " + shares + ".");

@@ -1,4 +1,5 @@
 #include "reports/json_numbers.h"
+#include "reports/weight_json.h"
 #include "reports/lye_report.h"
 
 #include <nlohmann/json.hpp>
@@ -8,7 +9,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-double grams(Mass mass) { return to_decimals(mass / gram, 3); }
 double celsius(Temperature t) { return to_decimals(t.celsius(), 1); }
 
 }  // namespace
@@ -32,18 +32,28 @@ Json lye_pot_json(const planning::Plan& plan) {
   const auto& pot = *plan.lye_pot;
   Json alkalis = Json::array(), shares = Json::array();
   for (const auto& alkali : pot.alkalis)
-    alkalis.push_back({{"name", alkali.name}, {"g", grams(alkali.weighed)}});
-  for (const auto& share : pot.shares)
-    shares.push_back({{"batter", share.batter},
-                      {"lye_g", grams(share.lye)},
-                      {"top_up_g", grams(share.top_up)},
-                      {"superfat_percent", to_decimals(share.superfat.in_percent(), 2)}});
-  return {{"alkalis", alkalis},
-          {"water_g", grams(pot.water)},
-          {"lye_g", grams(pot.lye)},
-          {"strength_percent", to_decimals(pot.strength.in_percent(), 2)},
-          {"full_pot_g", pot.full_pot ? Json(grams(*pot.full_pot)) : Json(nullptr)},
-          {"shares", shares}};
+    alkalis.push_back(with_weight({{"name", alkali.name}}, "", alkali.weighed, alkali.step,
+                                  Rounded::down));
+  for (const auto& share : pot.shares) {
+    Json json = {{"batter", share.batter}};
+    json = with_weight(json, "lye_", share.lye, pot.share_step, Rounded::down);
+    json = with_weight(json, "top_up_", share.top_up, share.top_up_step, Rounded::nearest);
+    json["superfat_percent"] = to_decimals(share.superfat.nominal.in_percent(), 2);
+    json["superfat"] = superfat_json(share.superfat);
+    shares.push_back(json);
+  }
+  Json json = {{"alkalis", alkalis}};
+  json = with_weight(json, "water_", pot.water, pot.water_step, Rounded::nearest);
+  json = with_weight(json, "lye_", pot.lye, pot.lye_step, Rounded::up);
+  json["strength_percent"] = to_decimals(pot.strength.in_percent(), 2);
+  if (pot.full_pot)
+    json = with_weight(json, "full_pot_", *pot.full_pot, pot.lye_step, Rounded::up);
+  else
+    json["full_pot_g"] = nullptr;
+  json = with_weight(json, "left_", pot.left, pot.share_step, Rounded::nearest);
+  json["shares"] = shares;
+  json["heat"] = plan.pot_heat ? heat_json(*plan.pot_heat) : Json(nullptr);
+  return json;
 }
 
 }  // namespace brimwright::reports

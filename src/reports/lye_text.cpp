@@ -1,13 +1,12 @@
 #include "reports/lye_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/weight_text.h"
 
 namespace brimwright::reports {
 namespace {
 
 std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
-
-std::string grams(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
 
 /// "25 min", or hours once minutes say nothing.
 std::string about(std::chrono::minutes time) {
@@ -39,23 +38,32 @@ std::string lye_pot_text(const planning::Plan& plan) {
   using Side = TextTable::Side;
   const auto& pot = *plan.lye_pot;
   TextTable table({Side::left, Side::right});
+  table.row({"Water", on_scale(pot.water, pot.water_step)});
   for (const auto& alkali : pot.alkalis)
-    table.row({alkali.name, grams(alkali.weighed, alkali.step)});
-  table.row({"Water", grams(pot.water, pot.water_step)});
+    table.row({alkali.name, on_scale(alkali.weighed, alkali.step, Rounded::down)});
   table.rule();
-  table.row({"Lye, " + fixed(pot.strength.in_percent(), 1) + " % strong",
-             grams(pot.lye, pot.share_step)});
+  table.row({"Lye solution, " + fixed(pot.strength.in_percent(), 1) + " % strong",
+             on_scale(pot.lye, pot.lye_step, Rounded::up)});
   std::string text = "ONE POT OF LYE FOR BOTH BATTERS\n" + table.text();
   for (const auto& share : pot.shares)
-    text += line(share.batter + ": weigh out " + grams(share.lye, pot.share_step) + " of the lye" +
-                 (share.top_up > Mass{}
-                      ? ", then stir in " + grams(share.top_up, pot.water_step) + " of plain water"
-                      : "") +
-                 "; superfat " + fixed(share.superfat.in_percent(), 1) + " %.");
-  text += line(pot.full_pot ? "Cooled, pot and lye weigh " + grams(*pot.full_pot, pot.share_step) +
-                                  "; put steamed-off water back up to that, then share."
-                            : "Cooled, put steamed-off water back until the lye weighs " +
-                                  grams(pot.lye, pot.share_step) + " again, then share.");
+    text += line(
+        share.batter + ": weigh out " + on_scale(share.lye, pot.share_step, Rounded::down) + " (" +
+        beside_scale(share.lye, pot.share_step, Rounded::down) + ") of the lye solution" +
+        (share.top_up > Mass{}
+             ? ", then stir in " + on_scale(share.top_up, share.top_up_step) + " of plain water"
+             : "") +
+        "; superfat " + fixed(share.superfat.nominal.in_percent(), 1) + " %, likely " +
+        chemistry::lowest_in_words(share.superfat.likely_low) + " to " +
+        chemistry::highest_in_words(share.superfat.likely_high) + ", at worst " +
+        chemistry::lowest_in_words(share.superfat.low) + " to " +
+        chemistry::highest_in_words(share.superfat.high) + ".");
+  if (plan.pot_heat) text += heat_text(*plan.pot_heat);
+  text += line(pot.full_pot
+                   ? "Cooled, pot and lye weigh " +
+                         on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
+                         "; put steamed-off water back up to that, then share."
+                   : "Cooled, put steamed-off water back until the lye weighs " +
+                         on_scale(pot.lye, pot.lye_step, Rounded::up) + " again, then share.");
   return text + line("These stand for both lyes above: make the one or the others, not both.") +
          "\n";
 }

@@ -2,8 +2,11 @@
 #include "reports/label_report.h"
 #include "reports/lye_report.h"
 #include "reports/plan_report.h"
+#include "reports/weight_json.h"
 
 #include <nlohmann/json.hpp>
+
+#include <cmath>
 
 namespace brimwright::reports {
 namespace {
@@ -12,15 +15,15 @@ using Json = nlohmann::ordered_json;
 using planning::Ingredient;
 
 double grams(Mass mass) { return to_decimals(mass / gram, 3); }
+/// As the ingredient that it is: never rounded up.
+double alkali_grams(Mass mass) { return to_decimals(std::floor(mass / gram * 1000 + 1e-6) / 1000, 3); }
 double ml(Volume volume) { return to_decimals(volume / millilitre, 3); }
 double mm(Length length) { return to_decimals(length / millimetre, 3); }
 double per_cent(Share share) { return to_decimals(share.in_percent(), 2); }
 
 Json ingredient_json(const Ingredient& ingredient) {
-  Json json = {{"name", ingredient.name},
-               {"g", grams(ingredient.weighed)},
-               {"goes_into", ingredient.goes_into},
-               {"scale_step_g", grams(ingredient.step)}};
+  Json json = with_weight({{"name", ingredient.name}, {"goes_into", ingredient.goes_into}}, "",
+                          ingredient.weighed, ingredient.step, ingredient.shown);
   if (ingredient.spoonful) json["teaspoons"] = to_decimals(*ingredient.spoonful / us_teaspoon, 2);
   if (ingredient.set_aside > Mass{}) json["set_aside_for_colours_g"] = grams(ingredient.set_aside);
   return json;
@@ -32,19 +35,10 @@ Json ingredients_json(const std::vector<Ingredient>& ingredients) {
   return json;
 }
 
-/// What puts the superfat in doubt, with its part of the variance, largest first.
-Json doubts_json(const chemistry::EffectiveSuperfat& superfat) {
-  Json json = Json::array();
-  for (const auto& doubt : superfat.doubts)
-    json.push_back({{"cause", doubt.cause},
-                    {"remedy", doubt.remedy},
-                    {"percent_of_variance", to_decimals(doubt.of_variance.in_percent(), 1)}});
-  return json;
-}
-
 Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& formula) {
   const auto& weighing = batter.weighing;
-  const auto& superfat = weighing.superfat;
+  Json superfat_percent = {{"aim", per_cent(weighing.aim)}};
+  superfat_percent.update(superfat_json(weighing.superfat));
   return {{"formula", formula.name},
           {"volume_each_ml", ml(batter.volume_each)},
           {"mass_each_g", grams(batter.mass_each)},
@@ -55,22 +49,13 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
           {"lost_g", grams(batter.lost)},
           {"make_g", grams(weighing.batter)},
           {"fats_g", grams(weighing.fats)},
-          {"naoh_g", grams(weighing.naoh)},
-          {"koh_g", grams(weighing.koh)},
+          {"naoh_g", alkali_grams(weighing.naoh)},
+          {"koh_g", alkali_grams(weighing.koh)},
           {"water_g", grams(weighing.water)},
           {"lye_strength_percent", per_cent(weighing.lye_strength)},
           {"water_to_pure_alkali", to_decimals(weighing.water_to_alkali, 3)},
           {"water_percent_of_fats", per_cent(weighing.water_of_fats)},
-          {"superfat_percent",
-           {{"aim", per_cent(weighing.aim)},
-            {"effective", per_cent(superfat.nominal)},
-            {"low", per_cent(superfat.low)},
-            {"high", per_cent(superfat.high)},
-            {"likely_low", per_cent(superfat.likely_low)},
-            {"likely_high", per_cent(superfat.likely_high)},
-            {"likely_means", chemistry::likely_means()},
-            {"likely_by_scales", per_cent(superfat.likely_by_scales)},
-            {"doubts", doubts_json(superfat)}}},
+          {"superfat_percent", superfat_percent},
           {"heat", heat_json(*batter.heat)},
           {"ingredients", ingredients_json(weighing.ingredients)}};
 }
@@ -87,13 +72,14 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
   json["ml_per_mm"] = to_decimals(pour.surface * millimetre / millilitre, 3);
   Json layers = Json::array();
   for (const auto& layer : pour.layers) {
-    layers.push_back({{"name", layer.name},
-                      {"from_mm", mm(layer.from)},
-                      {"to_mm", mm(layer.to)},
-                      {"volume_each_ml", ml(layer.volume_each)},
-                      {"mass_each_g", grams(layer.mass_each)},
-                      {"g", grams(layer.mass)},
-                      {"colours", ingredients_json(layer.colours)}});
+    Json json_of = {{"name", layer.name},
+                    {"from_mm", mm(layer.from)},
+                    {"to_mm", mm(layer.to)},
+                    {"volume_each_ml", ml(layer.volume_each)},
+                    {"mass_each_g", grams(layer.mass_each)}};
+    json_of = with_weight(json_of, "", layer.mass, layer.step, Rounded::nearest);
+    json_of["colours"] = ingredients_json(layer.colours);
+    layers.push_back(json_of);
     if (layer.surface)
       layers.back()["surface"] = {{"over_origin_mm", mm(layer.surface->over_origin)},
                                   {"rise_x", to_decimals(layer.surface->rise_x, 5)},

@@ -4,6 +4,7 @@
 #include "reports/plan_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/weight_text.h"
 
 #include <algorithm>
 
@@ -13,7 +14,6 @@ namespace {
 using planning::Ingredient;
 using Side = TextTable::Side;
 
-std::string grams(Mass mass, Mass step) { return fixed(mass / gram, decimals_for(step)) + " g"; }
 std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
 std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
 std::string per_cent(Share share, int decimals = 1) {
@@ -22,9 +22,6 @@ std::string per_cent(Share share, int decimals = 1) {
 std::string density_text(Density density) {
   return fixed(density / gram_per_millilitre, 3) + " g/ml";
 }
-
-/// Ounces of mass beside grams: to the hundredth, below a pound as the trade's scales show them.
-std::string ounces(Mass mass) { return fixed(mass / ounce, 2) + " oz"; }
 
 std::string counted(std::int64_t n, const std::string& one, const std::string& many) {
   return std::to_string(n) + " " + (n == 1 ? one : many);
@@ -47,31 +44,37 @@ std::string line(const std::string& text) { return wrapped(text, "  ", "    "); 
 std::string ingredient_table(const planning::Weighing& weighing) {
   TextTable table({Side::left, Side::right, Side::right, Side::left, Side::left});
   table.row({"", "", "", "into"});
-  for (const auto& ingredient : weighing.ingredients)
-    table.row({ingredient.name, grams(ingredient.weighed, ingredient.step),
-               ounces(ingredient.weighed), ingredient.goes_into, spoons(ingredient)});
+  const auto row = [&](const std::string& name, Mass mass, Mass step, Rounded towards,
+                       const std::string& into, const std::string& by_spoon) {
+    const WeightText weight = weight_text(mass, step, towards);
+    table.row({name, weight.grams + " g", weight.ounces + " oz", into, by_spoon});
+  };
+  for (const auto& i : weighing.ingredients)
+    row(i.name, i.weighed, i.step, i.shown, i.goes_into, spoons(i));
   Mass finest = weighing.ingredients.front().step;
   for (const auto& ingredient : weighing.ingredients) finest = std::min(finest, ingredient.step);
   table.rule();
-  table.row({"Batter", grams(weighing.batter, finest), ounces(weighing.batter)});
+  row("Batter", weighing.batter, finest, Rounded::nearest, "", "");
   return table.text();
 }
 
-std::string set_aside_lines(const planning::Weighing& weighing) {
+std::string set_aside_lines(const planning::Weighing& weighing, Mass set_aside_step) {
   std::string text;
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.set_aside > Mass{})
-      text += line("Set " + grams(ingredient.set_aside) + " of the " + ingredient.name +
+      text += line("Set " + on_scale(ingredient.set_aside, set_aside_step) + " of the " + ingredient.name +
                    " aside to disperse the colours; it is part of the weight above.");
   return text;
 }
 
 std::string superfat_line(const planning::Weighing& weighing) {
   const auto& superfat = weighing.superfat;
+  using chemistry::highest_in_words, chemistry::lowest_in_words;
   std::string text = "Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
-                     per_cent(superfat.nominal) + ". Likely " + per_cent(superfat.likely_low) +
-                     " to " + per_cent(superfat.likely_high) + " (19 batches in 20), at worst " +
-                     per_cent(superfat.low) + " to " + per_cent(superfat.high) + ".";
+                     per_cent(superfat.nominal) + ". Likely " +
+                     lowest_in_words(superfat.likely_low) + " to " +
+                     highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
+                     lowest_in_words(superfat.low) + " to " + highest_in_words(superfat.high) + ".";
   if (superfat.doubts.empty()) return line(text);
   const auto& most = superfat.doubts.front();
   return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
@@ -91,16 +94,17 @@ std::string density_line(const planning::BatterTally& batter, const std::string&
               grams(batter.in_pieces) + ", lost " + grams(batter.lost) + ".");
 }
 
-std::string layer_lines(const planning::PourTally& pour, const planning::Scales& scales) {
+std::string layer_lines(const planning::PourTally& pour) {
   if (pour.layers.empty()) return "";
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::left});
   table.row({"Layer, lowest first", "depth", "each", "of the batter"});
   for (const auto& layer : pour.layers) {
     table.row({layer.name,
                fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
-               grams(layer.mass_each), grams(layer.mass, scales.fine.reads)});
+               grams(layer.mass_each), on_scale(layer.mass, layer.step)});
     for (const auto& colour : layer.colours)
-      table.row({"  + " + colour.name, "", "", grams(colour.weighed, colour.step), spoons(colour)});
+      table.row(
+          {"  + " + colour.name, "", "", on_scale(colour.weighed, colour.step), spoons(colour)});
   }
   return "\n" + table.text();
 }
@@ -108,11 +112,11 @@ std::string layer_lines(const planning::PourTally& pour, const planning::Scales&
 std::string pour_text(const planning::Plan& plan, const planning::Run& run) {
   const auto& pour = plan.pour;
   std::string text = title("POUR  " + run.pour.formula.name,
-                           "make " + grams(pour.batter.weighing.batter, run.scales.fine.reads));
+                           "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pour.batter.weighing);
-  text += set_aside_lines(pour.batter.weighing) + lye_lines(pour.batter.weighing) +
+  text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) + lye_lines(pour.batter.weighing) +
           heat_text(*pour.batter.heat);
-  text += layer_lines(pour, run.scales);
+  text += layer_lines(pour);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
                " below the brim, " + depth_text(pour.poured_to) +
                " deep: " + ml(pour.batter.volume_each) + ", " + grams(pour.batter.mass_each) +
@@ -157,7 +161,7 @@ std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run
   TextTable table({Side::left, Side::right, Side::right, Side::right});
   table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun", "pipes"});
   for (const auto& reading : pipe.readings)
-    table.row({grams(reading.net, milligram * 100) + (reading.is_planned ? "  as planned" : ""),
+    table.row({grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
                density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
                std::to_string(reading.pieces)});
   return "\n" + table.text();
@@ -178,9 +182,9 @@ std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
   if (!plan.pipe) return "";
   const auto& pipe = *plan.pipe;
   std::string text = title("PIPE  " + run.pipe->formula.name,
-                           "make " + grams(pipe.batter.weighing.batter, run.scales.fine.reads));
+                           "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pipe.batter.weighing);
-  text += set_aside_lines(pipe.batter.weighing) + lye_lines(pipe.batter.weighing) +
+  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) + lye_lines(pipe.batter.weighing) +
           heat_text(*pipe.batter.heat);
   text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
                " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
@@ -222,8 +226,8 @@ std::string buried_text(const planning::PerchFit& fit) {
 std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& perch : plan.perch) {
-    text += title("PERCH  " + perch.name, "melt " + grams(perch.make, run.scales.large.reads));
-    std::string made = perch.material + ", " + ounces(perch.make) + " by weight. " +
+    text += title("PERCH  " + perch.name, "melt " + on_scale(perch.make, run.scales.large.reads));
+    std::string made = perch.material + ", " + beside_scale(perch.make, run.scales.large.reads) + " by weight. " +
                        counted(perch.casts, "cast", "casts");
     if (!perch.mould.empty())
       made += " in " + perch.mould + ": " +
@@ -243,7 +247,7 @@ std::string dust_text(const planning::Plan& plan, const planning::Run& run) {
   if (plan.dust.empty()) return "";
   TextTable table({Side::left, Side::right, Side::left});
   for (const auto& dust : plan.dust)
-    table.row({dust.name, grams(dust.make, run.scales.fine.reads),
+    table.row({dust.name, on_scale(dust.make, run.scales.fine.reads),
                fixed(dust.each / gram, 3) + " g a piece" +
                    (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
                                  : "")});

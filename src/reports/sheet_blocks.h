@@ -33,8 +33,8 @@ struct SheetWarning {
 /// One thing to weigh: a box to tick, the weight to be read from two metres, a box for its lot.
 struct WeighRow {
   std::string name, note;
-  std::string grams, ounces;
-  std::string running;  // what the vessel's contents weigh then; empty: nothing to add up
+  std::string weight, beside;  // in the unit that the scale shows, and in the other
+  std::string running;         // what the vessel's contents weigh then; empty: nothing to add up
   bool has_lot = true;
 };
 struct WeighList {

@@ -83,11 +83,11 @@ std::string html(const SheetWarning& warning) {
 std::string row_of(const WeighRow& row) {
   std::string what = text_tag("b", "", row.name);
   if (!row.note.empty()) what += "<br>" + xml_escaped(row.note);
-  std::string sum = xml_escaped(row.ounces);
+  std::string sum = xml_escaped(row.beside);
   if (!row.running.empty()) sum += "<br>" + text_tag("b", "", row.running);
   return tag("tr", "",
              "<td class=\"tick\"><span class=\"box\"></span></td>" + tag("td", "what", what) +
-                 text_tag("td", "weight", row.grams) + tag("td", "sum", sum) +
+                 text_tag("td", "weight", row.weight) + tag("td", "sum", sum) +
                  tag("td", "lot", row.has_lot ? "<div></div>" : "")) +
          "\n";
 }

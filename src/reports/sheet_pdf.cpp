@@ -158,12 +158,12 @@ class Strips {
   }
 
   void figures(const WeighRow& row, double y, double height) {
-    const double weight_height = paper_.height_of(row.grams, weight_room, weight_type);
-    paper_.words(weight_at, y + (height - weight_height) / 2, weight_room, row.grams, weight_type);
+    const double weight_height = paper_.height_of(row.weight, weight_room, weight_type);
+    paper_.words(weight_at, y + (height - weight_height) / 2, weight_room, row.weight, weight_type);
     const Type ounces{.points = 11, .side = Side::right},
         sum{.points = 12, .bold = true, .side = Side::right};
     const double middle = y + height / 2;
-    paper_.words(sum_at, row.running.empty() ? middle - 2.5 : middle - 5.3, sum_room, row.ounces,
+    paper_.words(sum_at, row.running.empty() ? middle - 2.5 : middle - 5.3, sum_room, row.beside,
                  ounces);
     if (!row.running.empty()) paper_.words(sum_at, middle - 0.3, sum_room, row.running, sum);
     if (row.has_lot) paper_.box(lot_at, middle - 4.5, width_ - lot_at - 0.3, 9, 0.3);

@@ -74,6 +74,10 @@ planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& pr
   planning::Plan plan = planning::plan(run, progress);
   pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
   if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
+  if (plan.lye_pot)
+    pass_pot_gate({{run.pour.formula, plan.pour.batter.weighing},
+                   {run.pipe->formula, plan.pipe->batter.weighing}},
+                  *plan.lye_pot, run.lye_pot->where);
   return plan;
 }
 
@@ -84,7 +88,10 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan,
         {file, "/label"}, "is missing, so there is no label to draft",
         "give \"market\" and either what cured pieces weigh (\"weighed\") or how far they "
         "may differ (\"spread\", \"pour_line\")");
-  return run.name + "\n" + reports::label_text(plan);
+  std::string dangers;  // of a batch that no label should go onto
+  for (const auto& caution : plan.cautions)
+    if (caution.severity == Severity::danger) dangers += "!! " + caution.text + "\n";
+  return dangers + run.name + "\n" + reports::label_text(plan);
 }
 
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,

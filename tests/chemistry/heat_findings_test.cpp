@@ -23,8 +23,9 @@ HeatFindings findings(const std::string& bench) {
 }
 
 bool is_said(const HeatFindings& found, const std::string& part) {
-  return std::any_of(found.remarks.begin(), found.remarks.end(),
-                     [&](const Remark& r) { return r.text.find(part) != std::string::npos; });
+  const auto holds = [&](const Remark& r) { return r.text.find(part) != std::string::npos; };
+  return std::any_of(found.remarks.begin(), found.remarks.end(), holds) ||
+         std::any_of(found.pour_remarks.begin(), found.pour_remarks.end(), holds);
 }
 
 TEST_CASE("with nothing said, only the peak is told, and that 20 degC is assumed", "[chemistry]") {
@@ -58,7 +59,7 @@ TEST_CASE("a chilled topping is held against its limit", "[chemistry]") {
   const HeatFindings warm =
       findings(R"({ "lye_used_at": "40 °C", "fats_at": "15 °C", "batter_limit": "18 °C" })");
   CHECK(is_said(warm, "not below the limit"));
-  CHECK(warm.remarks.back().severity == Severity::caution);
+  CHECK(warm.pour_remarks.back().severity == Severity::caution);
 }
 
 TEST_CASE("lye kept where it may crystallise is warned of", "[chemistry]") {

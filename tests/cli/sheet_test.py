@@ -33,7 +33,7 @@ def weights(plan):
             if not is_in_pot:
                 yield ingredient["name"], ingredient["g"]
         for layer in plan.get(part, {}).get("layers", []):
-            yield layer["name"], layer["g"]
+            yield layer["name"], float(layer["g_text"])
             for colour in layer["colours"]:
                 yield colour["name"], colour["g"]
         if part in plan:

@@ -7,6 +7,7 @@
 
 using namespace brimwright;
 using namespace brimwright::planning;
+using chemistry::EffectiveSuperfat;
 using Catch::Matchers::Contains;
 
 namespace {
@@ -47,14 +48,62 @@ TEST_CASE("what a scale cannot hold is weighed in goes, and alkali moves to the 
   CHECK(weighing.superfat.nominal >= 5 * percent);     // rounded down, so never below the aim
 }
 
-TEST_CASE("a superfat whose low end is below zero is shouted", "[planning]") {
+TEST_CASE("a superfat whose likely band reaches below zero is a danger", "[planning]") {
   // CXS 325R-2017 gives shea 160 to 195 mg/g: 10 % either way, far beyond a superfat of 3 %.
   const Weighing weighing = weighing_of(wide_formula("3 %"), 1000 * gram, bench);
-  CHECK(weighing.superfat.low < Share{});
-  REQUIRE(!weighing.remarks.empty());
-  CHECK(weighing.remarks.front().severity == Severity::danger);
-  CHECK_THAT(weighing.remarks.front().text, Contains("LYE-HEAVY IS POSSIBLE"));
-  CHECK_THAT(weighing.remarks.front().text, Contains("Shea") || Contains("shea"));
+  CHECK(weighing.superfat.likely_low < Share{});
+  REQUIRE(weighing.alarms.size() == 1);
+  CHECK(weighing.alarms.front().severity == Severity::danger);
+  CHECK_THAT(weighing.alarms.front().text, Contains("LYE-HEAVY"));
+  CHECK_THAT(weighing.alarms.front().text, Contains("Shea") && Contains("To mend it"));
+}
+
+TEST_CASE("a superfat that only the worst corner takes below zero is a caution with its remedy",
+          "[planning]") {
+  EffectiveSuperfat superfat;
+  superfat.nominal = 5 * percent;
+  superfat.low = -0.04 * percent;
+  superfat.likely_low = 1.2 * percent;
+  superfat.likely_high = 8.7 * percent;
+  superfat.high = 10 * percent;
+  superfat.dominant_cause = "the purity of KOH (88 to 92 %)";
+  superfat.remedy = "ask the supplier for this lot's purity, or aim higher";
+  const auto alarms = superfat_alarms(superfat, "Base");
+  REQUIRE(alarms.size() == 1);
+  CHECK(alarms.front().severity == Severity::caution);
+  // Not "0.0 %, below zero".
+  CHECK_THAT(alarms.front().text, Contains("at worst -0.1 %, below zero"));
+  CHECK_THAT(alarms.front().text, Contains("aim higher"));
+
+  superfat.low = 0.01 * percent;
+  CHECK(superfat_alarms(superfat, "Base").empty());
+  superfat.low = -3 * percent;
+  superfat.likely_low = -0.04 * percent;
+  CHECK(superfat_alarms(superfat, "Base").front().severity == Severity::danger);
+}
+
+TEST_CASE("water rounded by the scale never makes a lye that does not dissolve", "[planning]") {
+  // 50 % strong as planned: half a gram of water less on a 1 g scale would be 53 % in a small pot.
+  chemistry::Formula formula = wide_formula("8 %");
+  formula.water = chemistry::LyeStrength{50 * percent};
+  const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}};
+  for (double batter_g = 30; batter_g < 120; batter_g += 0.7) {
+    const Weighing weighing = weighing_of(formula, batter_g * gram, kitchen);
+    CAPTURE(batter_g);
+    CHECK(weighing.lye_strength.of_one() <= 0.5 + 1e-9);
+    CHECK(weighing.water > Mass{});
+  }
+}
+
+TEST_CASE("a lye that the scale makes much weaker than planned is pointed out", "[planning]") {
+  const Scales coarse = {.large = {10 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}};
+  const Weighing weighing = weighing_of(paper_formula(), 24 * gram, coarse);
+  bool said = false;
+  for (const auto& remark : weighing.remarks)
+    said = said || remark.text.find("weigh the water on a finer scale") != std::string::npos;
+  CHECK(said == (std::abs((weighing.lye_strength -
+                           chemistry::proportions(paper_formula()).lye_strength).in_percent()) > 2));
+  CHECK(weighing.water / gram == Approx(10));  // 4 g of water would be asked for
 }
 
 TEST_CASE("a run too small for the scale gets no alkali figure at all", "[planning]") {

@@ -1,3 +1,4 @@
+#include "reports/batter_sheet.h"
 #include "reports/bench_sheet.h"
 
 #include "reports/sheet_html.h"
@@ -89,11 +90,24 @@ TEST_CASE("A vessel's running totals add up to the last one") {
   for (const auto& list : all<WeighList>(sheet_of(run))) {
     double sum = 0;
     for (const auto& row : list.rows) {
-      sum += std::stod(row.grams);
+      sum += std::stod(row.weight);
       // Printed decimals of the coarsest scale here, 1 g: half of one at each row at most.
       if (!row.running.empty()) CHECK(std::stod(row.running) == Approx(sum).margin(0.051));
     }
   }
+}
+
+TEST_CASE("What a vessel then holds leaves out the oil that was set aside for the colours") {
+  planning::Run run = planning::paper_run();
+  auto weighing = planning::plan(run).pour.batter.weighing;
+  auto& fat = weighing.ingredients.front();
+  REQUIRE(fat.role == planning::Role::fat);
+  fat.set_aside = 27.7 * gram;
+  const auto list = weigh_list(weighing, "fats", 0.1 * gram);
+  double sum = 0;
+  for (const auto& row : list.rows) sum += std::stod(row.weight);
+  CHECK(std::stod(list.rows.back().running) == Approx(sum - 27.7).margin(0.051));
+  CHECK(list.rows.front().note.find("set 27.7 g of it aside") != std::string::npos);
 }
 
 TEST_CASE("Lye used colder than the room is made the day before, and stands nowhere twice") {
@@ -102,13 +116,13 @@ TEST_CASE("Lye used colder than the room is made the day before, and stands nowh
   const auto cold = sheet_of(run);
   CHECK(headings(cold).front() == "THE DAY BEFORE");
   CHECK(times_weighed(cold, "NaOH") == 1);
-  CHECK(times_weighed(cold, "Lye of the day before") == 1);
+  CHECK(times_weighed(cold, "Lye solution of the day before") == 1);
 
   run.pour.warmth = warmth(38);
   const auto warm = sheet_of(run);
   CHECK(headings(warm).front() == "POUR  Paper base");
   CHECK(times_weighed(warm, "NaOH") == 1);
-  CHECK(times_weighed(warm, "Lye of the day before") == 0);
+  CHECK(times_weighed(warm, "Lye solution of the day before") == 0);
 }
 
 TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
@@ -116,7 +130,7 @@ TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
   run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
   const auto sheet = sheet_of(run);
   CHECK(times_weighed(sheet, "NaOH") == 1);
-  CHECK(times_weighed(sheet, "Lye out of the shared pot") >= 2);
+  CHECK(times_weighed(sheet, "Lye solution out of the shared pot") >= 2);
 }
 
 TEST_CASE("The warning about lye stands before the first alkali") {

@@ -51,6 +51,26 @@ TEST_CASE("a sound weighing passes the gate, with acid, milk, extra oil and both
   });
 }
 
+TEST_CASE("the shares of one pot pass a gate of their own, in grams and in ounces",
+          "[service][law]") {
+  const auto formula = rich_formula();
+  rc::prop("planning and gate agree on scales of either unit", [&] {
+    const Mass unit = *rc::gen::element(gram, 0.05 * ounce);
+    const Scales scales = {.large = {unit, 5 * kilogram}, .fine = {unit / 10, 500 * gram}};
+    const Weighing one = weighing_of(formula, *rc::gen::inRange(400, 20'000) * gram, scales);
+    const Weighing two = weighing_of(formula, *rc::gen::inRange(400, 20'000) * gram, scales);
+    service::pass_lye_gate(formula, one);
+    const std::vector<PotBatter> batters{{formula, one}, {formula, two}};
+    const Place where{"test.run.json", "/lye_pot"};
+    const LyePot pot = lye_pot(batters, scales, {where, {}});
+    service::pass_pot_gate(batters, pot, where);
+
+    LyePot spoilt = pot;  // a tenth more lye for one than it asks for
+    spoilt.shares[1].lye *= 1.1;
+    RC_ASSERT_THROWS(service::pass_pot_gate(batters, spoilt, where));
+  });
+}
+
 TEST_CASE("a weight spoilt after planning does not pass the gate", "[service]") {
   const auto formula = rich_formula();
   const Weighing sound = weighing_of(formula, 1000 * gram, bench);
