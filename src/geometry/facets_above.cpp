@@ -1,5 +1,7 @@
 #include "geometry/facets_above.h"
 
+#include "geometry/too_many_layers.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
@@ -122,11 +124,12 @@ class PointGrid {
 
   double lowest() const { return lowest_; }
 
-  /// Every point under the facet, and some beside it.
+  /// Every point under the facet, and some beside it; tells how many.
   template <class See>
-  void for_each_under(const FacetCorners& facet, See see) const {
+  std::size_t for_each_under(const FacetCorners& facet, See see) const {
     const Range x = extent(facet, 0), y = extent(facet, 1);
-    if (x.high < x_.low || x.low > x_.high || y.high < y_.low || y.low > y_.high) return;
+    if (x.high < x_.low || x.low > x_.high || y.high < y_.low || y.low > y_.high) return 0;
+    std::size_t seen = 0;
     const std::size_t last = row_of(y.high);
     for (std::size_t row = row_of(y.low); row <= last; ++row) {
       const Range reach = extent_between(facet, lines_of(row));
@@ -135,7 +138,9 @@ class PointGrid {
       const std::size_t from = row * across_ + column_of(reach.low - hair());
       const std::size_t to = row * across_ + column_of(reach.high + hair());
       for (std::size_t i = first_[from]; i < first_[to + 1]; ++i) see(sorted_[i]);
+      seen += first_[to + 1] - first_[from];
     }
+    return seen;
   }
 
  private:
@@ -181,15 +186,18 @@ std::vector<Above> facets_above(const std::vector<Vector>& points,
                                 const std::vector<FacetCorners>& facets) {
   std::vector<Above> above(points.size());
   const PointGrid grid(points);
+  std::size_t left = 2'000'000'000;  // our own bound: some seconds
   for (const FacetCorners& facet : facets) {
     const Roof roof(facet);
     if (roof.highest() <= grid.lowest()) continue;
-    grid.for_each_under(facet, [&](const PointGrid::Point& point) {
+    const std::size_t seen = grid.for_each_under(facet, [&](const PointGrid::Point& point) {
       const int met = roof.met_above(point.at);
       if (met == 0) return;
       above[point.number].winding += met;
       above[point.number].any = true;
     });
+    if (seen > left) throw TooManyLayers();
+    left -= seen;
   }
   return above;
 }

@@ -20,7 +20,7 @@ struct Above {
 /// by next to nothing.
 ///
 /// The points are sorted into squares seen from above, and each facet asks those that it may lie
-/// over: facets may differ in size as they like.
+/// over: facets may differ in size as they like. TooManyLayers after two thousand million questions.
 std::vector<Above> facets_above(const std::vector<Vector>& points,
                                 const std::vector<FacetCorners>& facets);
 

@@ -118,10 +118,15 @@ struct Patch {
   bool in_a_wall;
 };
 
-Patch patch_for(const TriangleMesh& mesh, Rim rim) {
+/// `steps` are left for least lids; a rim that needs more gets a fan.
+Patch patch_for(const TriangleMesh& mesh, Rim rim, std::size_t& steps) {
   constexpr std::size_t longest = 200;  // steps grow with the cube: a million here
   const bool in_a_wall = lies_in_a_wall(mesh, rim);
-  Lid lid = rim.corners.size() <= longest ? LeastLid(mesh, rim.corners).lid() : fan(mesh, rim);
+  const std::size_t corners = rim.corners.size();
+  const std::size_t needed = corners <= longest ? corners * corners * corners / 6 : steps + 1;
+  const bool least = needed <= steps;
+  if (least) steps -= needed;
+  Lid lid = least ? LeastLid(mesh, rim.corners).lid() : fan(mesh, rim);
   return {std::move(rim), std::move(lid), in_a_wall};
 }
 
@@ -133,11 +138,12 @@ std::vector<Patch> fitting_patches(const TriangleMesh& mesh, Rims which) {
   if (which == Rims::but_the_widest) spare_the_widest(rims, edges.shells);
   std::vector<double> filled(edges.shells, 0);
   std::vector<Patch> patches;
+  std::size_t steps = 300'000'000;  // our own bound: some seconds
   for (auto rim = rims.rbegin(); rim != rims.rend(); ++rim) {
     const double most = most_of_one * surface[rim->shell];
     if (rim->corners.size() < 3 || (rim->area_mm2() > most && !lies_in_a_wall(mesh, *rim)))
       continue;
-    Patch patch = patch_for(mesh, std::move(*rim));
+    Patch patch = patch_for(mesh, std::move(*rim), steps);
     if (!patch.in_a_wall && patch.lid.area_mm2 > most) continue;
     if (!patch.in_a_wall) filled[patch.rim.shell] += patch.lid.area_mm2;
     patches.push_back(std::move(patch));

@@ -40,6 +40,8 @@ class Border {
     return found;
   }
 
+  std::size_t size() const { return vertices_.size(); }
+
  private:
   std::vector<Vector> points() const {
     std::vector<Vector> points;
@@ -92,6 +94,8 @@ std::optional<Mend> split_seams(TriangleMesh& mesh, double reach_mm) {
   const Border border(mesh, neighbours);
   Mend mend{.flaw = Flaw::slits, .what = {}, .bound = {}};
   double farthest = 0;
+  // A corner lies on few edges, unless a thousand slits lie on one line; our own bound.
+  const std::size_t most_cuts = 10'000 + 8 * border.size();
   std::vector<std::array<std::uint32_t, 3>> pieces;
   for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
     const OnEdges on = corners_on(mesh, neighbours, border, facet, reach_mm);
@@ -106,6 +110,7 @@ std::optional<Mend> split_seams(TriangleMesh& mesh, double reach_mm) {
     }
     farthest = std::max(farthest, off);
     mend.bound += area_mm2(mesh, mesh.triangles[facet]) * off * cubic_millimetre;
+    if (mend.count > most_cuts) return std::nullopt;
     cut(mesh.triangles[facet], on, pieces);
   }
   if (mend.count == 0) return std::nullopt;

@@ -148,7 +148,7 @@ std::vector<std::vector<std::uint32_t>> ShellMending::groups_of_parts() const {
   std::vector<std::uint32_t> group(edges_.shells);
   std::iota(group.begin(), group.end(), 0U);
   const auto first = [&](std::uint32_t shell) {
-    while (group[shell] != shell) shell = group[shell];
+    while (group[shell] != shell) shell = group[shell] = group[group[shell]];
     return shell;
   };
   for (const auto& [a, b] : forest_.meeting) {
@@ -193,6 +193,7 @@ void ShellMending::unite() {
             .bound = {}};
   std::size_t swallowed = 0;
   TriangleMesh whole;
+  UnionBudget budget(mesh_.triangles.size());
   for (const std::vector<std::uint32_t>& group : groups) {
     if (group.size() == 1) {
       append(whole, solids[group.front()]);
@@ -200,7 +201,7 @@ void ShellMending::unite() {
     }
     std::vector<TriangleMesh> meeting;
     for (const std::uint32_t outer : group) meeting.push_back(solids[outer]);
-    const UnitedSolid joined = united(meeting, forest_.first_meeting_mm, file_);
+    const UnitedSolid joined = united(meeting, budget, forest_.first_meeting_mm, file_);
     append(whole, joined.solid);
     mend.count += group.size();
     swallowed += joined.swallowed;

@@ -121,7 +121,9 @@ class Fans {
 TriangleMesh touching_apart(const TriangleMesh& mesh) {
   FacetNeighbours neighbours(mesh);
   const SurfaceEdges edges = surface_edges(mesh);
+  constexpr std::size_t most = 1000;  // facets at an edge, our own bound: each is held against each
   for (const std::vector<std::uint32_t>& sides : neighbours.crowded_edges(mesh)) {
+    if (sides.size() > most) continue;  // stays crowded, which is refused
     std::vector<Leaf> leaves = leaves_round(mesh, sides);
     sort_round(leaves);
     pair_round(leaves, edges, neighbours);

@@ -7,6 +7,7 @@
 #include "geometry/mesh_checks.h"
 #include "geometry/mesh_mending.h"
 #include "geometry/mesh_standing.h"
+#include "geometry/too_many_layers.h"
 #include "geometry/weld.h"
 #include "units/printing.h"
 
@@ -162,10 +163,24 @@ void look_under_ledges(const TriangleMesh& cavity, Hollow& hollow,
   std::move(wells.undercuts.begin(), wells.undercuts.end(), std::back_inserter(undercuts));
 }
 
-void measure_cavities(MeshSurvey& survey) {
+/// Each hollow is measured, told and held against the others.
+void refuse_too_many_hollows(std::size_t hollows, const std::string& path) {
+  constexpr std::size_t most = 1000;  // our own bound: no tray has as many
+  if (hollows <= most) return;
+  throw UserError({.file = path,
+                   .field = "",
+                   .problem = "has " + std::to_string(hollows) +
+                              " separate hollows, and more than " + std::to_string(most) +
+                              " are not measured",
+                   .remedy = "give a part of it that repeats, or take loose bits out"});
+}
+
+void measure_cavities(MeshSurvey& survey, const std::string& path) {
   survey.role = Role::cavity;
   std::vector<Undercut> undercuts;
-  for (const TriangleMesh& part : parts_of(survey.mesh)) {
+  const std::vector<TriangleMesh> parts = parts_of(survey.mesh);
+  refuse_too_many_hollows(parts.size(), path);
+  for (const TriangleMesh& part : parts) {
     const Box box = bounding_box(part);
     LevelCurve curve = LevelCurve::of_solid(part);
     const Area opening = curve.free_surface(curve.height());
@@ -212,6 +227,7 @@ std::string in_words(const OtherWayUp& way) {
 
 void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
   if (pockets.pockets.empty()) refuse_without_pockets(survey, path);
+  refuse_too_many_hollows(pockets.pockets.size(), path);
   survey.hollows = hollows_of(pockets);
   survey.basins = std::move(pockets.basins);
   remark_on_undercuts(pockets.undercuts, survey.remarks);
@@ -267,7 +283,7 @@ void find_role_of_closed(MeshSurvey& survey, const std::string& path) {
   survey.remarks.push_back({Severity::note,
                             "Taken for the hollow itself: it has no pockets to speak of. If it is "
                             "a mould's body, say --role body."});
-  measure_cavities(survey);
+  measure_cavities(survey, path);
 }
 
 void measure_skin(MeshSurvey& survey, const std::string& path) {
@@ -308,7 +324,7 @@ void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& w
   }
   if (wishes.on_board) put_on_board(mesh);
   survey.mesh = soundly_closed(std::move(mesh), path, survey.remarks);
-  if (survey.role == Role::cavity) return measure_cavities(survey);
+  if (survey.role == Role::cavity) return measure_cavities(survey, path);
   measure_body(survey, pockets_of_body(survey.mesh), path);
 }
 
@@ -362,10 +378,17 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
                     .hollows = {},
                     .basins = {},
                     .remarks = std::move(file.remarks)};
-  if (wishes.role || wishes.on_board)
-    survey_as_said(survey, std::move(file.mesh), wishes, path);
-  else
-    survey_as_found(survey, std::move(file.mesh), path);
+  try {
+    if (wishes.role || wishes.on_board)
+      survey_as_said(survey, std::move(file.mesh), wishes, path);
+    else
+      survey_as_found(survey, std::move(file.mesh), path);
+  } catch (const TooManyLayers&) {
+    throw UserError({.file = path,
+                     .field = "",
+                     .problem = "has too many facets over each other to tell what holds liquid",
+                     .remedy = "simplify or remesh it in the modelling program"});
+  }
   remark_on_air(survey.hollows, survey.remarks);
   remark_on_lean(survey);
   return survey;

@@ -1,11 +1,14 @@
 #include "geometry/plane_cut.h"
 
+#include "geometry/seeded_hash.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <limits>
 #include <stdexcept>
 #include <unordered_map>
+#include <utility>
 
 namespace brimwright::geometry {
 namespace {
@@ -49,6 +52,13 @@ class Cutter {
     std::uint32_t next = unknown;  // the crossing that follows along the outline
   };
 
+  using EdgeEnds = std::pair<std::uint32_t, std::uint32_t>;
+  struct HashOfEnds {
+    std::size_t operator()(const EdgeEnds& ends) const {
+      return HashKeys::of_process().hash_of(ends.first, ends.second);
+    }
+  };
+
   bool is_below(std::uint32_t vertex) const { return heights_[vertex] < 0; }
 
   void add(const std::array<std::uint32_t, 3>& corners) {
@@ -79,8 +89,8 @@ class Cutter {
   }
 
   std::uint32_t crossing_of(std::uint32_t below, std::uint32_t above) {
-    const auto [known, is_new] = numbers_.try_emplace(
-        std::uint64_t{below} << 32 | above, static_cast<std::uint32_t>(crossings_.size()));
+    const auto [known, is_new] =
+        numbers_.try_emplace(EdgeEnds{below, above}, static_cast<std::uint32_t>(crossings_.size()));
     if (is_new) crossings_.push_back({.vertex = meeting_point(below, above)});
     return known->second;
   }
@@ -119,7 +129,7 @@ class Cutter {
   std::vector<double> heights_;
   PlaneCut cut_;
   std::vector<Crossing> crossings_;
-  std::unordered_map<std::uint64_t, std::uint32_t> numbers_;  // of crossings, by the edge's ends
+  std::unordered_map<EdgeEnds, std::uint32_t, HashOfEnds> numbers_;  // of crossings, by the edge
 };
 
 }  // namespace

@@ -83,6 +83,10 @@ Property property_of(TextLines& lines) {
 
 void check(const Layout& layout, const TextLines& lines) {
   for (const Element& element : layout.elements) {
+    // Rows of nothing cost a file no byte, and their reader a step each.
+    if (element.properties.empty() && element.count > 0) {
+      lines.refuse("has an element of which it does not say how it is written");
+    }
     const auto count = [&](auto is) {
       return std::count_if(element.properties.begin(), element.properties.end(), is);
     };

@@ -65,7 +65,7 @@ class Bells {
   /// pocket's: by a pipe over the brim, say. They stay open there.
   bool bar_vented() {
     bool any = false;
-    seen_by_.assign(over_.mesh().vertices_mm.size(), never);
+    leads_out_.assign(over_.mesh().vertices_mm.size(), Answer::unknown);
     for (std::size_t i = 0; i < bells_.basin_of.size(); ++i) {
       const std::uint32_t group = group_of_[bells_.basin_of[i]];
       if (group == never) continue;
@@ -74,38 +74,46 @@ class Bells {
       const auto& corners = over_.mesh().triangles[i];
       const double lip = bells_.basins[bell].brim_mm;
       vented_[bell] = std::any_of(corners.begin(), corners.end(), [&](std::uint32_t v) {
-        return over_.height_of(v) > lip || (over_.height_of(v) == lip && leads_out(v, group));
+        return over_.height_of(v) > lip || (over_.height_of(v) == lip && leads_out(v));
       });
       any |= vented_[bell] != 0;
     }
     return any;
   }
 
-  /// Whether the wall goes on out of the bell from a corner at the height of its lip, or from
-  /// another that hangs together with it by level edges.
-  bool leads_out(std::uint32_t corner, std::uint32_t group) {
+  /// Whether the wall goes on out of all bells from a corner at the height of a lip, or from
+  /// another that hangs together with it by level edges. Answered once for each level part: a flat
+  /// ceiling may have a thousand bells.
+  bool leads_out(std::uint32_t corner) {
     const double lip = over_.height_of(corner);
-    std::vector<std::uint32_t> front;
+    std::vector<std::uint32_t> reached;
+    bool found = false;
     const auto reach = [&](std::uint32_t v) {
-      if (over_.height_of(v) != lip || seen_by_[v] == group) return;
-      seen_by_[v] = group;
-      front.push_back(v);
+      if (over_.height_of(v) != lip) return;
+      found |= leads_out_[v] == Answer::yes;
+      if (leads_out_[v] != Answer::unknown) return;
+      leads_out_[v] = Answer::no;
+      reached.push_back(v);
     };
     reach(corner);
-    while (!front.empty()) {
-      const std::uint32_t v = front.back();
-      front.pop_back();
+    for (std::size_t next = 0; next < reached.size() && !found; ++next) {
+      const std::uint32_t v = reached[next];
       for (const std::uint32_t facet : over_.facets_at(v)) {
         const auto& corners = over_.mesh().triangles[facet];
         const bool level = std::all_of(corners.begin(), corners.end(),
                                        [&](std::uint32_t c) { return over_.height_of(c) == lip; });
-        if (!level && group_of_[bells_.basin_of[facet]] == never) return true;
+        found |= !level && group_of_[bells_.basin_of[facet]] == never;
         for (const std::uint32_t c : corners) reach(c);
       }
       if (over_.other_side(v) != never) reach(over_.other_side(v));
     }
-    return false;
+    if (found) {
+      for (const std::uint32_t v : reached) leads_out_[v] = Answer::yes;
+    }
+    return found;
   }
+
+  enum class Answer : char { unknown, no, yes };
 
   const AirTree& tree_;
   std::span<const std::uint32_t> pocket_of_;
@@ -114,7 +122,7 @@ class Bells {
   std::vector<char> vented_;           // for each bell
   std::vector<std::uint32_t> chosen_;  // bells
   std::vector<std::uint32_t> group_of_;
-  std::vector<std::uint32_t> seen_by_;  // for each corner, the last group that reached it
+  std::vector<Answer> leads_out_;  // for each corner at the height of a lip
 };
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "geometry/pocket_plumb.h"
 
 #include "geometry/enclosed_volume.h"
+#include "geometry/too_many_layers.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 
@@ -31,6 +32,14 @@ struct Tread {
 
 }  // namespace
 
+/// A tread among those of a cell, which lie in the order of their lowest points. What lies under a
+/// point is looked for from there downwards, and no further than `highest` says.
+struct Shelf {
+  double low;
+  double highest;  // point of this one and all before it
+  std::uint32_t facet;
+};
+
 /// Treads in square grids seen from above, each in the finest grid whose cells are no smaller than
 /// it is, so that it lies in four cells at most and a plumb line passes one cell of each grid.
 struct PlumbLine::Impl {
@@ -50,8 +59,15 @@ struct PlumbLine::Impl {
     for (std::size_t cell = 1; cell < first.size(); ++cell) first[cell] += first[cell - 1];
     treads.resize(first.back());
     std::vector<std::uint32_t> next(first.begin(), first.end() - 1);
+    std::sort(all.begin(), all.end(), [](const Tread& a, const Tread& b) {
+      return a.low[2] != b.low[2] ? a.low[2] < b.low[2] : a.facet < b.facet;
+    });
     for (const Tread& t : all) {
-      for_each_cell(t, [&](std::size_t cell) { treads[next[cell]++] = t.facet; });
+      for_each_cell(t, [&](std::size_t cell) {
+        const std::uint32_t at = next[cell]++;
+        const double below = at > first[cell] ? treads[at - 1].highest : -HUGE_VAL;
+        treads[at] = {t.low[2], std::max(below, t.high[2]), t.facet};
+      });
     }
   }
 
@@ -144,22 +160,28 @@ struct PlumbLine::Impl {
   double side = 1;
   std::size_t finest = 0;
   double lowest = HUGE_VAL;
-  std::vector<std::uint32_t> first, treads;  // cell after cell
+  std::vector<std::uint32_t> first;
+  std::vector<Shelf> treads;  // cell after cell
 };
 
 PlumbLine::PlumbLine(const AirSurface& surface) : impl_(std::make_unique<const Impl>(surface)) {}
 PlumbLine::PlumbLine(PlumbLine&&) noexcept = default;
 PlumbLine::~PlumbLine() = default;
 
-std::optional<std::uint32_t> PlumbLine::facet_below(std::uint32_t vertex) const {
+std::optional<std::uint32_t> PlumbLine::facet_below(std::uint32_t vertex) {
   const Point& p = impl_->surface.mesh().vertices_mm[vertex];
+  constexpr std::size_t most_looked_at = 100'000'000;  // our own bound: some seconds
   std::optional<std::uint32_t> highest;
   if (p[2] < impl_->lowest) return highest;
   double height = -HUGE_VAL;
   for (std::size_t grid = 0; grid <= impl_->finest; ++grid) {
     const std::size_t cell = impl_->cell_of(p[0], p[1], grid);
-    for (std::uint32_t i = impl_->first[cell]; i < impl_->first[cell + 1]; ++i) {
-      const std::uint32_t facet = impl_->treads[i];
+    const auto begin = impl_->treads.begin() + impl_->first[cell];
+    auto shelf = std::upper_bound(begin, impl_->treads.begin() + impl_->first[cell + 1], p[2],
+                                  [](double z, const Shelf& other) { return z < other.low; });
+    while (shelf != begin && (--shelf)->highest > height) {
+      if (++looked_at_ > most_looked_at) throw TooManyLayers();
+      const std::uint32_t facet = shelf->facet;
       const auto here = impl_->height_under(p, facet);
       if (!here || *here <= height || impl_->touches(facet, vertex)) continue;
       height = *here;

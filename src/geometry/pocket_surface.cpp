@@ -106,16 +106,16 @@ std::vector<char> AirSurface::part_fans() {
     fans.read(mesh_, v, facets_at(v));
     if (fans.count() == 0) continue;
     on_border[v] = fans.is_open(0);
-    for (std::size_t fan = 1; fan < fans.count(); ++fan) {
-      const auto own = static_cast<std::uint32_t>(mesh_.vertices_mm.size());
-      const auto place = mesh_.vertices_mm[v];
-      mesh_.vertices_mm.push_back(place);
-      on_border.push_back(fans.is_open(fan));
-      for (std::size_t i = 0; i < fans.spokes().size(); ++i) {
-        if (fans.fan_of(i) != fan) continue;
-        auto& corners = mesh_.triangles[fans.spokes()[i].facet];
-        std::replace(corners.begin(), corners.end(), v, own);
-      }
+    if (fans.count() == 1) continue;
+    // Each spoke once: a hundred thousand fans may meet in one corner.
+    const auto own = static_cast<std::uint32_t>(mesh_.vertices_mm.size()) - 1;
+    const auto place = mesh_.vertices_mm[v];
+    mesh_.vertices_mm.insert(mesh_.vertices_mm.end(), fans.count() - 1, place);
+    for (std::size_t fan = 1; fan < fans.count(); ++fan) on_border.push_back(fans.is_open(fan));
+    for (std::size_t i = 0; i < fans.spokes().size(); ++i) {
+      if (fans.fan_of(i) == 0) continue;
+      auto& corners = mesh_.triangles[fans.spokes()[i].facet];
+      std::replace(corners.begin(), corners.end(), v, own + fans.fan_of(i));
     }
   }
   if (mesh_.vertices_mm.size() > given) list_facets_at_vertices();

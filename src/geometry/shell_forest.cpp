@@ -27,11 +27,13 @@ Box box_of(const TriangleMesh& mesh, const std::array<std::uint32_t, 3>& corners
   return box;
 }
 
-/// For each shell, those whose boxes overlap its own.
+constexpr std::size_t many = 32;  // shells near one: then all its facets are looked at
+
+/// For each shell, those whose boxes overlap its own, and of many no more than it takes to tell.
 std::vector<std::vector<std::uint32_t>> near_shells(const std::vector<ShellPlace>& places) {
   std::vector<std::vector<std::uint32_t>> near(places.size());
   for (std::uint32_t a = 0; a < places.size(); ++a) {
-    for (std::uint32_t b = 0; b < places.size(); ++b) {
+    for (std::uint32_t b = 0; b < places.size() && near[a].size() <= many; ++b) {
       if (a != b && overlap(places[a].box, places[b].box)) near[a].push_back(b);
     }
   }
@@ -41,7 +43,6 @@ std::vector<std::vector<std::uint32_t>> near_shells(const std::vector<ShellPlace
 /// Finds the shells that meet, looking only at facets that come into another shell's box.
 void find_meetings(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,
                    ShellForest& forest) {
-  constexpr std::size_t many = 32;  // shells near one: then all its facets are looked at
   const auto near = near_shells(forest.places);
   TriangleMesh part{mesh.vertices_mm, {}};
   SurfaceEdges part_edges{.open = {}, .crowded = {}, .turned = {}, .shell = {}};

@@ -53,11 +53,12 @@ int winding_number(const TriangleMesh& shell, const Point& p) {
   return static_cast<int>(std::lround(angle / (4 * std::numbers::pi)));
 }
 
-[[noreturn]] void refuse_too_many(std::uint32_t shells, const std::string& file) {
+[[noreturn]] void refuse_too_many(std::uint32_t shells, const std::string& within,
+                                  const std::string& file) {
   throw UserError(
       {.file = file,
        .field = "",
-       .problem = "has too many separate parts within each other (" + std::to_string(shells) + ")",
+       .problem = "has too many separate parts" + within + " (" + std::to_string(shells) + ")",
        .remedy = "unite them into one solid in the modelling program"});
 }
 
@@ -65,6 +66,8 @@ int winding_number(const TriangleMesh& shell, const Point& p) {
 
 std::vector<ShellPlace> shell_places(const TriangleMesh& mesh, const SurfaceEdges& edges,
                                      const std::string& file) {
+  constexpr std::uint32_t most = 20'000;  // our own bound: each is held against each
+  if (edges.shells > most) refuse_too_many(edges.shells, "", file);
   const std::vector<TriangleMesh> shells = shells_of(mesh, edges);
   std::vector<ShellPlace> places;
   for (const TriangleMesh& shell : shells) {
@@ -77,7 +80,7 @@ std::vector<ShellPlace> shell_places(const TriangleMesh& mesh, const SurfaceEdge
     for (std::uint32_t other = 0; other < shells.size(); ++other) {
       if (&places[other] == &place || !contains(places[other].box, place.corner_mm)) continue;
       const std::size_t facets = shells[other].triangles.size();
-      if (facets > left) refuse_too_many(edges.shells, file);
+      if (facets > left) refuse_too_many(edges.shells, " within each other", file);
       left -= facets;
       const int times = winding_number(shells[other], place.corner_mm);
       if (times != 0) place.around.push_back({other, times});

@@ -122,9 +122,20 @@ std::size_t facets_to_see(const std::vector<TriangleMesh>& solids) {
 
 }  // namespace
 
-UnitedSolid united(const std::vector<TriangleMesh>& solids, const std::array<double, 3>& place_mm,
-                   const std::string& file) {
-  const ChildLimits limits = corefinement_limits(facets_to_see(solids));
+UnionBudget::UnionBudget(std::size_t facets)
+    : end_(std::chrono::steady_clock::now() +
+           corefinement_limits(facets * std::bit_width(facets)).time) {}
+
+std::chrono::milliseconds UnionBudget::left() const {
+  const auto left = end_ - std::chrono::steady_clock::now();
+  return std::max(std::chrono::milliseconds(0),
+                  std::chrono::duration_cast<std::chrono::milliseconds>(left));
+}
+
+UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& budget,
+                   const std::array<double, 3>& place_mm, const std::string& file) {
+  ChildLimits limits = corefinement_limits(facets_to_see(solids));
+  limits.time = std::min(limits.time, budget.left());
   const ChildReport report =
       run_in_child(limits, [&](const Send& send) { return unite_and_send(solids, send); });
   Head head;

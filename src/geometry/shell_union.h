@@ -3,6 +3,7 @@
 #include "geometry/triangle_mesh.h"
 
 #include <array>
+#include <chrono>
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -15,6 +16,17 @@ struct UnitedSolid {
   double swallowed_mm3 = 0;
 };
 
+/// The time that all unions of one mesh may take together: as much as that of all its facets in one
+/// would, for a thousand small ones each have a child process of their own.
+class UnionBudget {
+ public:
+  explicit UnionBudget(std::size_t facets);
+  std::chrono::milliseconds left() const;
+
+ private:
+  std::chrono::steady_clock::time_point end_;
+};
+
 /// The union of closed, outward-facing solids that may overlap or touch, by CGAL's corefinement
 /// with exact numbers; corners where surfaces cross are rounded to the nearest double at the end.
 ///
@@ -22,7 +34,7 @@ struct UnitedSolid {
 /// CGAL 5.5 goes round for ever where solids touch each other along an edge. UserError naming
 /// `file` and `place_mm` if a solid crosses itself, if the union touches itself along an edge and
 /// so is no surface, or if the limits are met.
-UnitedSolid united(const std::vector<TriangleMesh>& solids, const std::array<double, 3>& place_mm,
-                   const std::string& file);
+UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& budget,
+                   const std::array<double, 3>& place_mm, const std::string& file);
 
 }  // namespace brimwright::geometry

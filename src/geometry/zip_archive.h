@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -19,10 +20,12 @@ class ZipArchive {
   /// The unpacked bytes of an entry, by its name without a leading slash, upper and lower case
   /// alike as the packaging standard has it. UserError if it is not there or broken.
   std::string unpacked(std::string_view name) const;
+  /// The work that reading the directory took, for tests.
+  std::size_t names_compared() const { return names_compared_; }
 
  private:
   struct Entry {
-    std::string name;
+    std::string name;  // in small letters
     std::uint32_t method = 0;
     std::uint32_t checksum = 0;
     std::uint64_t packed_size = 0;
@@ -38,11 +41,13 @@ class ZipArchive {
   void take_long_sizes(Entry& entry, std::uint64_t extra_at, std::uint64_t extra_size) const;
   void check_size(const Entry& entry) const;
   std::string_view packed(const Entry& entry) const;
+  void sort_by_name();
   const Entry* find(std::string_view name) const;
 
   std::string_view bytes_;
   std::string file_;
-  std::vector<Entry> entries_;
+  std::vector<Entry> entries_;  // by name
+  std::size_t names_compared_ = 0;
 };
 
 }  // namespace brimwright::geometry

@@ -4,6 +4,7 @@
 #include "geometry/exposed_surface.h"
 #include "geometry/filled_part.h"
 #include "geometry/plane_section.h"
+#include "geometry/too_many_layers.h"
 #include "geometry/weld.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
@@ -258,6 +259,16 @@ std::vector<Area> shown_by(const std::vector<TriangleMesh>& solids, double foot_
                [&] { return geometry::exposed_surface(solids, foot_mm, coarse_mm).area; });
 }
 
+std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& solids,
+                           double foot_mm) try {
+  return shown_by(solids, foot_mm);
+} catch (const geometry::TooManyLayers&) {
+  throw UserError(
+      {run.file, "/dust"},
+      "goes by the surface, and the piece's solids have too many facets over each other",
+      "simplify the mesh of the decoration, or give the dust \"per_piece\"");
+}
+
 }  // namespace
 
 Area exposed_area(const Run& run, const PieceModel& model) {
@@ -276,7 +287,7 @@ Area exposed_area(const Run& run, const PieceModel& model) {
         solids.push_back(solid);
   // A hair lower, so that the level surface at the foot counts, and no wall beneath it.
   constexpr double hair_mm = 1e-3;
-  const auto shown = shown_by(solids, foot - hair_mm);
+  const auto shown = shown_on(run, solids, foot - hair_mm);
   const bool shows_base = run.pipe && model.foot <= model.pour_line;  // which is not dusted then
   Area area;
   for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += shown[i];
