@@ -3,10 +3,12 @@
 #include "geometry/enclosed_volume.h"
 #include "geometry/facet_deficit.h"
 #include "geometry/filled_part.h"
+#include "geometry/mend_holes.h"
 #include "geometry/mend_shells.h"
 #include "geometry/mesh_checks.h"
 #include "geometry/mesh_mending.h"
 #include "geometry/mesh_standing.h"
+#include "geometry/skin_wells.h"
 #include "geometry/too_many_layers.h"
 #include "geometry/weld.h"
 #include "units/printing.h"
@@ -286,10 +288,22 @@ void find_role_of_closed(MeshSurvey& survey, const std::string& path) {
   measure_cavities(survey, path);
 }
 
+/// What stands on both sides of one sheet is a body's pocket and its own stuff, which a missing
+/// facet has made one.
+void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path) {
+  const std::vector<Rim> rims = rims_of(survey.mesh);
+  throw UserError({.file = path,
+                   .field = rims.empty() ? "" : "at " + place(rims.front().middle_mm),
+                   .problem = "is open, and as a skin it would hold liquid on both sides",
+                   .remedy = "if it is a mould's body, close it in the modelling program and say "
+                             "--role body; if it is a skin, leave the inner surface alone"});
+}
+
 void measure_skin(MeshSurvey& survey, const std::string& path) {
   survey.role = Role::skin;
-  PocketSurvey wells = pockets_of_skin(survey.mesh);
-  take_pockets(survey, std::move(wells), path);
+  SkinWells skin = skin_wells(survey.mesh);
+  if (skin.wet_both_sides) refuse_wet_on_both_sides(survey, path);
+  take_pockets(survey, std::move(skin.wells), path);
 }
 
 /// A board under the body that reaches a hair into it, so that the two unite.

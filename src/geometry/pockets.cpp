@@ -6,7 +6,10 @@
 #include "geometry/pocket_tree.h"
 #include "geometry/pocket_volumes.h"
 #include "geometry/pocket_walls.h"
+#include "geometry/skin_wells.h"
+#include "geometry/surface_edges.h"
 
+#include <algorithm>
 #include <utility>
 #include <vector>
 
@@ -24,21 +27,26 @@ constexpr double least_undercut = 1e-3;
 /// Makes the survey from what was chosen.
 class Surveyor {
  public:
-  Surveyor(const AirSurface& surface, const AirTree& tree)
-      : surface_(surface), tree_(tree), choice_(chosen_pockets(surface, tree)) {}
+  /// `shell_of` tells the sheets of a skin apart, by its facets; of a body it may be empty.
+  Surveyor(const AirSurface& surface, const AirTree& tree, std::vector<std::uint32_t> shell_of)
+      : surface_(surface),
+        tree_(tree),
+        choice_(chosen_pockets(surface, tree)),
+        shell_of_(std::move(shell_of)) {}
 
-  PocketSurvey survey() && {
+  SkinWells survey() && {
     const auto pocket_of = groups_by(tree_, choice_.pockets);
     const auto facets = facets_of_groups(tree_, pocket_of, choice_.pockets.size());
     bool roofed = false;
     for (std::size_t i = 0; i < choice_.pockets.size(); ++i) roofed |= add_pocket(i, facets[i]);
     if (roofed) add_trapped_air(pocket_of);
+    const bool wet = wet_both_sides(facets);
     add_basins();
     survey_.dents = choice_.dents;
     survey_.dents_volume = choice_.dents_mm3 * cubic_millimetre;
     survey_.sealed_voids = choice_.sealed_voids;
     survey_.sealed_volume = choice_.sealed_mm3 * cubic_millimetre;
-    return std::move(survey_);
+    return {std::move(survey_), wet};
   }
 
  private:
@@ -67,6 +75,19 @@ class Surveyor {
       }
     }
     return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
+  }
+
+  bool wet_both_sides(const std::vector<Facets>& facets_of_pockets) const {
+    enum Side : unsigned { front = 1, back = 2 };
+    std::vector<unsigned> wet(shell_of_.size(), 0);  // by shell
+    for (const Facets& facets : facets_of_pockets) {
+      for (const std::uint32_t facet : facets) {
+        const std::uint32_t other = surface_.back_of(facet);
+        if (other == AirSurface::none) return false;  // a body
+        wet[shell_of_[std::min(facet, other)]] |= facet < other ? front : back;
+      }
+    }
+    return std::find(wet.begin(), wet.end(), front | back) != wet.end();
   }
 
   /// The facets with corners of their own, numbered as they come.
@@ -122,27 +143,30 @@ class Surveyor {
   const AirSurface& surface_;
   const AirTree& tree_;
   const PocketChoice choice_;
+  const std::vector<std::uint32_t> shell_of_;
   PocketSurvey survey_;
   std::vector<std::uint32_t> number_;  // scratch of wall_mesh
 };
 
-PocketSurvey survey_of(const AirSurface& surface) {
+SkinWells survey_of(const AirSurface& surface, std::vector<std::uint32_t> shell_of) {
   const AirTree tree = air_tree(surface);
-  return Surveyor(surface, tree).survey();
+  return Surveyor(surface, tree, std::move(shell_of)).survey();
 }
 
 }  // namespace
 
 PocketSurvey pockets_of_body(const TriangleMesh& body) {
   if (body.triangles.empty()) return {};
-  PocketSurvey survey = survey_of(AirSurface::of_body(body));
+  PocketSurvey survey = survey_of(AirSurface::of_body(body), {}).wells;
   survey.solid = enclosed_volume(body);
   return survey;
 }
 
-PocketSurvey pockets_of_skin(const TriangleMesh& skin) {
+PocketSurvey pockets_of_skin(const TriangleMesh& skin) { return skin_wells(skin).wells; }
+
+SkinWells skin_wells(const TriangleMesh& skin) {
   if (skin.triangles.empty()) return {};
-  return survey_of(AirSurface::of_skin(skin));
+  return survey_of(AirSurface::of_skin(skin), surface_edges(skin).shell);
 }
 
 }  // namespace brimwright::geometry
