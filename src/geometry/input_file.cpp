@@ -68,8 +68,7 @@ void InputFile::read(std::size_t at, std::span<char> buffer) const {
   }
 }
 
-std::string bytes_of(const std::string& path) {
-  const InputFile file(path);
+std::string bytes_of(const InputFile& file) {
   std::string bytes(file.size(), '\0');
   file.read(0, bytes);
   return bytes;

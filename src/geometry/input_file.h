@@ -30,7 +30,6 @@ class InputFile {
   std::size_t size_ = 0;
 };
 
-/// All bytes of a file, under the same conditions.
-std::string bytes_of(const std::string& path);
+std::string bytes_of(const InputFile& file);
 
 }  // namespace brimwright::geometry

@@ -55,11 +55,46 @@ RawMesh raw_of(ImportedMesh imported, std::optional<std::size_t> stated, const s
   return raw;
 }
 
-RawMesh raw_stl(const std::string& bytes, const std::string& file) {
+/// Text is read several times over, by us and in a child: five times the size of a binary STL, it
+/// takes fifty times as long.
+bool is_text(MeshFormat format, std::string_view head, std::uint64_t size) {
+  switch (format) {
+    case MeshFormat::obj:
+    case MeshFormat::off:
+    case MeshFormat::gltf:
+      return true;
+    case MeshFormat::ply:
+      return head.find("format binary") == std::string_view::npos;
+    case MeshFormat::stl:
+      return !facets_of_binary_stl(head, size) && head.find("solid") != std::string_view::npos &&
+             head.find('\0') == std::string_view::npos;
+    case MeshFormat::three_mf:
+    case MeshFormat::glb:
+      break;
+  }
+  return false;
+}
+
+/// Told by the first few bytes, before the rest is read.
+void refuse_long_text(const InputFile& input, MeshFormat format, const std::string& file) {
+  constexpr std::size_t mebibyte = std::size_t{1} << 20;
+  constexpr std::size_t longest = 128 * mebibyte;  // our own bound: half a million facets of STL
+  if (input.size() <= longest) return;
+  std::string head(4096, '\0');
+  input.read(0, head);
+  if (!is_text(format, head, input.size())) return;
+  refuse(file, "",
+         "is " + std::to_string(input.size() / mebibyte) + " MiB of text, and at most " +
+             std::to_string(longest / mebibyte) + " MiB of text are read",
+         "export it as a binary STL, which is read up to 1 GiB");
+}
+
+RawMesh raw_stl(std::string bytes, const std::string& file) {
   if (stl_kind(bytes, file) == StlKind::binary) {
     return {.mesh = binary_stl(bytes, file), .own_unit = {}, .remarks = {}};
   }
-  const std::string text = in_small_letters(bytes);  // Assimp knows its keywords in no other
+  const std::string text =
+      in_small_letters(std::move(bytes));  // Assimp knows its keywords in no other
   const std::size_t facets = polygons_of_stl_text(text, file);
   return raw_of(import_by_assimp(text, MeshFormat::stl, file), facets, file);
 }
@@ -74,8 +109,8 @@ std::string without_mark(std::string bytes) {
   return bytes;
 }
 
-RawMesh raw_mesh(const std::string& bytes, MeshFormat format, const std::string& file) {
-  if (format == MeshFormat::stl) return raw_stl(bytes, file);
+RawMesh raw_mesh(std::string bytes, MeshFormat format, const std::string& file) {
+  if (format == MeshFormat::stl) return raw_stl(std::move(bytes), file);
   std::optional<PackageUnit> own_unit;
   Axis own_up = Axis::plus_z;
   if (format == MeshFormat::three_mf) own_unit = unit_of_package(bytes, file);
@@ -203,7 +238,9 @@ void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
 
 MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   const MeshFormat format = mesh_format(path);
-  RawMesh raw = raw_mesh(without_mark(bytes_of(path)), format, path);
+  const InputFile input(path);
+  refuse_long_text(input, format, path);
+  RawMesh raw = raw_mesh(without_mark(bytes_of(input)), format, path);
   refuse_empty(raw.mesh, path);
   refuse_not_finite(raw.mesh, path);
   const auto [unit, factor] = settled_unit(raw, reading, path);

@@ -18,7 +18,7 @@ constexpr std::size_t block_size = StlBlocks::block_facets * stl_facet_size;
 constexpr std::size_t smallest_mapped = std::size_t{16} << 20;
 
 [[noreturn]] void refuse_not_binary(const std::string& path) {
-  stl_kind(bytes_of(path), path);  // refuses what is no STL at all
+  stl_kind(bytes_of(InputFile(path)), path);  // refuses what is no STL at all
   throw UserError({.file = path,
                    .field = "",
                    .problem = "is an STL written as text",

@@ -13,6 +13,7 @@
 #include <bit>
 #include <cmath>
 #include <cstdint>
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -182,6 +183,16 @@ TEST_CASE("rows of nothing in a PLY, which cost a file no byte, are refused",
   head += std::string(100'000, '\0');
   CHECK_THROWS_WITH(polygons_of_ply(head, "rows.ply"),
                     Contains("an element of which it does not say how it is written"));
+}
+
+TEST_CASE("long text is refused by its first bytes, with the way out", "[geometry][hostile]") {
+  const std::string name = GENERATE("long.stl", "long.obj", "long.off", "long.ply", "long.gltf");
+  const std::string start = name == "long.ply" ? "ply\nformat ascii 1.0\n" : "solid long\n";
+  const test::ScratchFile file(name, start + std::string(5000, ' '));
+  std::filesystem::resize_file(file.path(), std::uintmax_t{600} << 20);  // holds no such bytes
+  CHECK_THROWS_WITH(read_mesh(file.path(), {.unit = LengthUnit::millimetre}),
+                    Contains("is 600 MiB of text, and at most 128 MiB of text are read") &&
+                        Contains("export it as a binary STL"));
 }
 
 }  // namespace brimwright::geometry
