@@ -215,6 +215,9 @@ ChildLimits limits_for(std::size_t file_size) {
     parts.problem = "takes too long to read; it is broken or far too large";
   } else if (end == ChildEnd::out_of_memory) {
     parts.problem = "takes more than 2 GiB of memory to read; it is broken or far too large";
+  } else if (end == ChildEnd::not_confined) {
+    parts.problem = "cannot be read safely: the system would not confine its reader (seccomp)";
+    parts.remedy = "save it as a binary STL, which needs none";
   } else {
     parts.problem = "is not a sound " + name_of(format) + " file";
     if (format == MeshFormat::gltf) {
@@ -233,6 +236,7 @@ ImportedMesh import_by_assimp(std::string_view bytes, MeshFormat format, const s
   ImportedMesh imported;
   if (report.end != ChildEnd::finished) refuse(report.end, format, file);
   if (!unpack(report.bytes, imported)) refuse(ChildEnd::broke_down, format, file);
+  imported.unfiltered = report.unfiltered;
   return imported;
 }
 

@@ -1,5 +1,7 @@
 #include "geometry/child_process.h"
 
+#include "geometry/child_filter.h"
+
 #include <fcntl.h>
 #include <locale.h>
 #include <poll.h>
@@ -26,6 +28,8 @@ using Clock = std::chrono::steady_clock;
 constexpr int done = 0;
 constexpr int gave_up = 3;
 constexpr int out_of_memory = 4;
+constexpr int not_confined = 5;
+constexpr int done_without_filter = 6;
 
 constexpr int result_pipe = 3;  // the child's only descriptor above the standard three
 
@@ -61,8 +65,9 @@ void set_limits(const ChildLimits& limits) {
 }
 
 /// Leaves the child nothing of its parent's: no files or sockets, no handlers, nowhere to print.
-void shut_off(int pipe_end) {
+void shut_off(int pipe_end, pid_t parent) {
   ::prctl(PR_SET_PDEATHSIG, SIGKILL);
+  if (::getppid() != parent) ::_exit(gave_up);  // it had ended before that could be told
   for (int signal = 1; signal < 32; ++signal) ::signal(signal, SIG_DFL);
   const int nowhere = ::open("/dev/null", O_RDWR);
   const int aside = ::fcntl(pipe_end, F_DUPFD, result_pipe + 1);
@@ -87,18 +92,21 @@ bool send_all(const void* data, std::size_t size) {
   return true;
 }
 
-[[noreturn]] void be_the_child(int pipe_end, const ChildLimits& limits,
+[[noreturn]] void be_the_child(int pipe_end, pid_t parent, const ChildLimits& limits,
                                const std::function<bool(const Send&)>& work) {
-  shut_off(pipe_end);
+  shut_off(pipe_end, parent);
   set_limits(limits);
   std::set_new_handler([] { ::_exit(out_of_memory); });
+  const Confinement confinement = confine_this_process();
+  if (confinement == Confinement::refused) ::_exit(not_confined);
   bool succeeded = false;
   try {
     succeeded = work(send_all);
   } catch (...) {
     succeeded = false;
   }
-  ::_exit(succeeded ? done : gave_up);  // no destructors, no atexit: they are the parent's
+  const int well = confinement == Confinement::not_known ? done_without_filter : done;
+  ::_exit(succeeded ? well : gave_up);  // no destructors, no atexit: they are the parent's
 }
 
 /// Reads until the child closes its end; false when time or memory runs out first.
@@ -139,14 +147,21 @@ ChildEnd end_told_by(int status) {
   }
   switch (WEXITSTATUS(status)) {
     case done:
+    case done_without_filter:
       return ChildEnd::finished;
     case gave_up:
       return ChildEnd::gave_up;
     case out_of_memory:
       return ChildEnd::out_of_memory;
+    case not_confined:
+      return ChildEnd::not_confined;
     default:
       return ChildEnd::broke_down;
   }
+}
+
+bool was_without_filter(int status) {
+  return WIFEXITED(status) && WEXITSTATUS(status) == done_without_filter;
 }
 
 }  // namespace
@@ -154,13 +169,14 @@ ChildEnd end_told_by(int status) {
 ChildReport run_in_child(const ChildLimits& limits, const std::function<bool(const Send&)>& work) {
   std::array<int, 2> ends{};
   if (::pipe2(ends.data(), O_CLOEXEC) != 0) throw std::runtime_error("no pipe could be made");
+  const pid_t parent = ::getpid();
   const pid_t child = ::fork();
   if (child < 0) {
     ::close(ends[0]);
     ::close(ends[1]);
     throw std::runtime_error("no child process could be started");
   }
-  if (child == 0) be_the_child(ends[1], limits, work);
+  if (child == 0) be_the_child(ends[1], parent, limits, work);
   ::close(ends[1]);
   const Clock::time_point deadline = Clock::now() + limits.time;
   std::string bytes;
@@ -169,9 +185,11 @@ ChildReport run_in_child(const ChildLimits& limits, const std::function<bool(con
   if (!whole) ::kill(child, SIGKILL);
   ::close(ends[0]);
   const int status = status_of(child, deadline);
-  if (!whole) return {late ? ChildEnd::out_of_time : ChildEnd::broke_down, {}};
+  if (!whole) return {late ? ChildEnd::out_of_time : ChildEnd::broke_down};
   const ChildEnd end = end_told_by(status);
-  return {end, end == ChildEnd::finished ? std::move(bytes) : std::string()};
+  return {.end = end,
+          .bytes = end == ChildEnd::finished ? std::move(bytes) : std::string(),
+          .unfiltered = was_without_filter(status)};
 }
 
 }  // namespace brimwright::geometry

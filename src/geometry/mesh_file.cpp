@@ -52,6 +52,11 @@ RawMesh raw_of(ImportedMesh imported, std::optional<std::size_t> stated, const s
     raw.remarks.push_back({Severity::note, file + " holds " + std::to_string(imported.objects) +
                                                " objects, measured together"});
   }
+  if (imported.unfiltered) {
+    raw.remarks.push_back({Severity::note, file + " was read with limits on memory and time but "
+                                                  "without a filter (seccomp), which this system's "
+                                                  "kernel lacks"});
+  }
   return raw;
 }
 

@@ -92,6 +92,7 @@ std::optional<std::string> self_crossing_told(const TriangleMesh& mesh, const st
 std::string reason_for(ChildEnd end) {
   if (end == ChildEnd::out_of_time) return "it could not be found in reasonable time";
   if (end == ChildEnd::out_of_memory) return "finding it took more than 2 GiB of memory";
+  if (end == ChildEnd::not_confined) return "the system would not confine its finding (seccomp)";
   return "it could not be found";
 }
 

@@ -107,6 +107,9 @@ TriangleMesh unpacked(const std::string& bytes, const Head& head) {
 std::string reason_for(ChildEnd end, Outcome outcome) {
   if (end == ChildEnd::out_of_time) return "they could not be united in reasonable time";
   if (end == ChildEnd::out_of_memory) return "uniting them took more than 2 GiB of memory";
+  if (end == ChildEnd::not_confined) {
+    return "the system would not confine what unites them (seccomp)";
+  }
   if (end != ChildEnd::finished) return "they could not be united";
   if (outcome == Outcome::crosses_itself) return "one of them crosses itself";
   if (outcome == Outcome::touches_along_an_edge) return "they touch along an edge only";
