@@ -15,7 +15,7 @@ export const half_written_ms = 300;
 let timer = 0;
 let writing: Promise<void> | undefined;
 let saved_run: Document = {}; // as it stands in the file
-let sent_run = ""; // the text that was to be written last, whether or not an answer came
+let unanswered: string[] = []; // texts of it that were sent to be written, and no answer came
 
 export const text_of = (document: Document): string => `${JSON.stringify(document, null, 2)}\n`;
 const net_name = (file: string): string => `typed ${state.files?.folder ?? ""} ${file}`;
@@ -23,6 +23,7 @@ const net_name = (file: string): string => `typed ${state.files?.folder ?? ""} $
 /** Called with what a file held when it was read. */
 export function take_saved(run: Document): void {
   saved_run = run;
+  unanswered = [];
 }
 
 export function keep_net(copy?: string): void {
@@ -72,8 +73,8 @@ async function write_run(): Promise<void> {
   const file = from ? free_name(from.split("/").at(-1)!, state.files?.runs ?? []) : state.file;
   const version = from ? null : state.version;
   if (from) keep_net(file);
-  const [text, before] = [text_of(run), sent_run];
-  sent_run = text;
+  const text = text_of(run);
+  unanswered = [...new Set(unanswered).add(text)];
   try {
     const kept = await put<Kept>("/api/run", { file, version, text, from });
     drop_net(state.file);
@@ -83,7 +84,7 @@ async function write_run(): Promise<void> {
     const there = error.answer as unknown as Kept;
     if (error.status === 409 && from) take_or_pass_copy(there, run, from);
     else if (error.status === 409 && there.text === text) take_kept(there, run, from);
-    else if (error.status === 409 && there.text !== null && there.text === before) write_over_own(there);
+    else if (error.status === 409 && is_own(there)) write_over_own(there);
     else if (error.status === 409) set_conflict(there);
     else state.saving = { is: "failed", line: wording(error.complaint) };
     if (error.may_pass) window.setTimeout(save_again, retry_ms);
@@ -102,7 +103,10 @@ function take_or_pass_copy(there: Kept, run: Document, from: string): void {
 }
 
 /** Our own hand wrote it, and the answer was lost. */
+const is_own = ({ text }: Theirs): boolean => text !== null && unanswered.includes(text);
+
 function write_over_own(there: Kept): void {
+  unanswered = [];
   state.version = there.version;
   save_soon();
 }
@@ -128,6 +132,7 @@ function file_names(run: Document): string[] {
 }
 
 function take_kept(kept: Kept, sent: Document, from: string | undefined): void {
+  unanswered = [];
   const written = JSON.parse(kept.text) as Document;
   if (from) {
     state.file = kept.file;
@@ -221,17 +226,15 @@ async function write_formulas(): Promise<void> {
 }
 
 async function write_over(paper: FormulaPaper): Promise<void> {
-  const { file, version, document: sent, sent: before } = paper;
-  const text = (paper.sent = text_of(sent));
+  const { file, version, document: sent } = paper;
+  const text = text_of(sent);
+  paper.unanswered = [...new Set(paper.unanswered).add(text)];
   try {
     took(paper, await put<Kept>("/api/run", { file, version, text }), sent);
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
-    const there = error.answer as unknown as Theirs;
-    if (there.text === null || (there.text !== before && there.text !== text)) return meet_their_formula(paper, there);
-    // Our own hand: the answer to that writing was lost.
-    Object.assign(paper, { version: there.version, saved: there.text === text ? sent : {} });
-    if (there.text !== text) await write_over(paper);
+    meet_their_formula(paper, error.answer as unknown as Theirs);
+    if (paper.document !== paper.saved && !paper.clash) await write_over(paper);
   }
 }
 
@@ -261,7 +264,7 @@ async function write_copy(whose: Whose, paper: FormulaPaper): Promise<void> {
 }
 
 function took(paper: FormulaPaper, { file, version }: Kept, sent: Document): void {
-  Object.assign(paper, { file, version, shipped: false, saved: sent });
+  Object.assign(paper, { file, version, shipped: false, saved: sent, unanswered: [] });
   if (paper.document === sent) drop_formula_net(file);
   else keep_formula_net(paper);
   list_as_named(file, sent);
@@ -270,6 +273,9 @@ function took(paper: FormulaPaper, { file, version }: Kept, sent: Document): voi
 /** What another hand left in the file of a formula that was read before. */
 export function meet_their_formula(paper: FormulaPaper, theirs: Theirs): void {
   if (theirs.text === text_of(paper.document)) return agree(paper, paper.document, theirs.version);
+  const is_ours = theirs.text !== null && paper.unanswered?.includes(theirs.text);
+  paper.unanswered = [];
+  if (is_ours) return void Object.assign(paper, { version: theirs.version, saved: {}, clash: undefined });
   const document = theirs.text === null ? undefined : read_document(theirs.text);
   const is_untouched = paper.document === paper.saved;
   if (!is_untouched || !document) return clash_over(paper, theirs);
@@ -280,7 +286,7 @@ export function meet_their_formula(paper: FormulaPaper, theirs: Theirs): void {
 }
 
 function agree(paper: FormulaPaper, document: Document, version: string | null): void {
-  Object.assign(paper, { document, saved: document, version, clash: undefined });
+  Object.assign(paper, { document, saved: document, version, clash: undefined, unanswered: [] });
   drop_formula_net(paper.file);
   list_as_named(paper.file, document);
 }
@@ -338,6 +344,7 @@ function name_formula(slot: Slot, was: string, file: string): void {
 }
 
 function set_conflict(answer: Kept): void {
+  unanswered = [];
   state.saving = { is: "conflict", file: answer.file, version: answer.version, text: answer.text };
   state.said = "The file has changed underneath.";
 }
@@ -411,11 +418,19 @@ export async function watch(): Promise<void> {
 
 
 async function see_change(file: string, version: string | null): Promise<void> {
+  const before = state.version;
   // Other programs may still be at it: what they leave is looked at, not what lies there in between.
   await new Promise((later) => window.setTimeout(later, half_written_ms));
   const kept = version ? await read_kept(file) : { file, version: "", text: "" };
+  if (writing) await writing;
+  if (state.file !== file) return;
+  if (state.version !== before) return void watch(); // a writing of ours has found it out already
   if (kept.text === text_of(state.run)) {
     state.version = kept.version;
+    return void watch();
+  }
+  if (is_own(kept)) {
+    write_over_own(kept);
     return void watch();
   }
   state.saving = { is: "conflict", file, version: version && kept.version, text: version && kept.text };

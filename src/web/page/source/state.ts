@@ -26,7 +26,7 @@ export interface FormulaPaper {
   document: Document;
   saved: Document; // as it stands in the file
   clash?: Theirs; // another hand wrote it meanwhile
-  sent?: string; // the text that was to be written last, whether or not an answer came
+  unanswered?: string[]; // texts that were sent to be written, and no answer came
 }
 
 /** What another hand left in a file; no text where the file was taken away. */
