@@ -1,6 +1,8 @@
 #include "chemistry/additive_reading.h"
 
-#include "chemistry/acids.h"
+#include "chemistry/acid_names.h"
+#include "chemistry/acid_reading.h"
+#include "chemistry/alkali_names.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
@@ -88,49 +90,11 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
   return contained;
 }
 
-[[noreturn]] void refuse_unknown_acid(const std::string& name, const Place& where) {
-  std::string alike, all;
-  for (const Acid& acid : shipped_acids()) {
-    all += (all.empty() ? "\"" : ", \"") + acid.name + "\"";
-    if (acid.name.find(name) == std::string::npos) continue;
-    alike += (alike.empty() ? "\"" : " or \"") + acid.name + "\"";
-  }
-  throw UserError(where, "\"" + name + "\" is not an acid that is known here",
-                  alike.empty() ? "name one of " + all : "say " + alike);
-}
-
 void refuse_fatty_acid(const std::string& name, const Place& where) {
   if (!names_a_fatty_acid(name)) return;
   throw UserError(where, "\"" + name + "\" is saponified as a fat is",
                   "list it under \"fats\", such as \"stearic_acid\", with its share of them");
 }
-
-}  // namespace
-
-std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Additive& additive) {
-  const std::string key = "acid";
-  if (!entry.has(key)) {
-    if (additive.kind == AdditiveKind::additive && names_an_acid(additive.name))
-      throw UserError(entry.place(key),
-                      "is missing, but \"" + additive.name +
-                          "\" sounds like an acid, which uses "
-                          "up alkali",
-                      "say which, as in { \"acid\": \"citric acid, anhydrous\", \"share\": "
-                      "\"100 %\" }, or \"none\"");
-    return std::nullopt;
-  }
-  if (says_none(entry, key)) return std::nullopt;
-  const Fields fields = entry.object(key);
-  const std::string name = fields.text("acid");
-  refuse_fatty_acid(name, fields.place("acid"));
-  const Acid* acid = find_acid(name);
-  if (acid == nullptr) refuse_unknown_acid(name, fields.place("acid"));
-  ContainedAcid contained{name, above_zero_share(fields, "share"), acid->koh_g_per_g};
-  fields.refuse_unknown();
-  return contained;
-}
-
-namespace {
 
 std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& table) {
   const auto fields = entry.optional_object("dispersed_in");
@@ -148,10 +112,27 @@ std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& tab
   return dispersal;
 }
 
+/// Traces of alkali set the pH of many a bought thing; more than 1 % is the thing itself: common
+/// practice, no source.
+void refuse_alkali_by_inci(const Additive& additive, const Place& where) {
+  for (const InciShare& part : additive.label.inci)
+    if (part.share > 1 * percent) refuse_alkali(part.name, where);
+}
+
+/// "Citric acid" is no scent; "baking soda fragrance" is one.
+void refuse_acid_as_fragrance(const std::string& name, const Place& where) {
+  const auto hint = acid_hint(name);
+  if (!hint || !hint->is_chemical || says_scent(name)) return;
+  throw UserError(where, "\"" + name + "\" uses up alkali and is no fragrance",
+                  "list it under \"additives\" with its acid; if it is a scent called so, say \"" +
+                      name + " fragrance\"");
+}
+
 Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& table) {
   Additive additive;
   additive.kind = kind;
   additive.name = entry.text("name");
+  refuse_alkali(additive.name, entry.place("name"));
   if (kind == AdditiveKind::additive) refuse_fatty_acid(additive.name, entry.place("name"));
   additive.bulk_density = optional_powder_density(entry, "bulk_density");
   additive.density = optional_powder_density(entry, "density");
@@ -160,10 +141,13 @@ Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& t
   if (entry.has("limit") && !additive.limit_of_finished_soap)
     additive.limit = read_positive_rate(entry, "limit", additive);
   additive.label = read_label_data(entry);
+  refuse_alkali_by_inci(additive, entry.place("inci"));
   additive.goes_into = read_goes_into(entry, kind);
   additive.contains_fat = read_contained_fat(entry, additive, table);
-  if (kind != AdditiveKind::fragrance)
-    additive.contains_acid = read_contained_acid(entry, additive);
+  if (kind == AdditiveKind::fragrance)
+    refuse_acid_as_fragrance(additive.name, entry.place("name"));
+  else
+    read_acid_into(additive, entry);
   if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, table);
   entry.refuse_unknown();
   return additive;
@@ -176,7 +160,8 @@ std::vector<Additive> read_additives(const Fields& formula, const FatTable& tabl
   std::vector<Additive> all;
   for (const auto& [key, kind] : {std::pair{"additives", additive},
                                   std::pair{"fragrances", fragrance}, std::pair{"colours", colour}})
-    for (const Fields& entry : formula.objects(key)) all.push_back(read_additive(entry, kind, table));
+    for (const Fields& entry : formula.objects(key))
+      all.push_back(read_additive(entry, kind, table));
   return all;
 }
 

@@ -10,15 +10,13 @@
 namespace brimwright::chemistry {
 
 /// A formula's "additives", "fragrances" and "colours", in this order. Refuses a spoon rate without
-/// a bulk density, an additive named like an acid or like something fatty that does not say what it
-/// holds, a density that no powder or liquid has.
+/// a bulk density, an alkali by any of its names, an additive named like an acid or like something
+/// fatty that does not say what it holds, a density that no powder or liquid has.
 std::vector<Additive> read_additives(const Fields& formula,
                                      const FatTable& table = shipped_table());
 
 // Parts of it that liquids are read with, too.
 
-/// The acid in `additive`, or none; asked for where its name sounds like one.
-std::optional<ContainedAcid> read_contained_acid(const Fields& entry, const Additive& additive);
 /// A density from 0.05 to 6 g/ml, if given.
 std::optional<Density> optional_powder_density(const Fields& fields, std::string_view key);
 /// A rate above zero; by the spoon only with the additive's bulk density.

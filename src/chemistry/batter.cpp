@@ -180,11 +180,16 @@ Proportions proportions(const Formula& formula) {
   const Mass in_liquids = water_in_liquids(formula, m.additives);
   const Mass all_water = m.water + in_liquids;
   const Mass in_pot = m.water + water_in_lye_liquids(formula, m.additives);
+  const Mass in_acids = water_in_acids(formula, m.additives);
   p.water_in_liquids = in_liquids / gram;
-  p.lye_strength = Share::of_one(pure / (pure + all_water));
-  p.water_to_alkali = all_water / pure;
-  p.water_of_fats = Share::of_one(all_water / gram);
-  p.pot_strength = Share::of_one(pure / (pure + in_pot));
+  p.water_in_acids = in_acids / gram;
+  const auto strength = [&](Mass water) { return Share::of_one(pure / (pure + water)); };
+  p.stated_strength = strength(all_water);
+  p.stated_pot_strength = strength(in_pot);
+  p.lye_strength = strength(all_water + in_acids);
+  p.pot_strength = strength(in_pot + water_in_lye_acids(formula, m.additives));
+  p.water_to_alkali = (all_water + in_acids) / pure;
+  p.water_of_fats = Share::of_one((all_water + in_acids) / gram);
   return p;
 }
 

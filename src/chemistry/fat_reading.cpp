@@ -1,5 +1,8 @@
 #include "chemistry/fat_reading.h"
 
+#include "chemistry/acid_names.h"
+#include "chemistry/acid_reading.h"
+#include "chemistry/alkali_names.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -102,6 +105,11 @@ SaponificationRange read_saponification(const Fields& entry, const Fat& fat) {
 Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& table) {
   const std::string given = fields.text(key);
   if (const Fat* fat = table.find(given)) return *fat;
+  refuse_alkali(given, fields.place(key));
+  if (const auto acid = acid_hint(given); acid && acid->is_chemical)
+    throw UserError(
+        fields.place(key), "\"" + given + "\" is an acid and no fat",
+        "list it under \"additives\" and say there what it takes up: " + acid_hint_in_words(given));
   const auto meant = probable_id(given, table);
   throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
                   meant ? "did you mean \"" + *meant + "\"?"

@@ -169,14 +169,27 @@ std::string solubility_in_words(const Formula& formula) {
          in_percent(solubility_at_20_celsius(least->alkali)) + " at 20 °C";
 }
 
-void refuse_undissolved_or_drowned(const Formula& formula, Share strength, const Place& where) {
-  const std::string is = "makes a lye strength of " + trimmed(strength.in_percent(), 1) + " %";
-  if (strength.of_one() > 0.50 + 1e-9)
-    throw UserError(where, is + ", which does not dissolve",
+/// The alkali must dissolve in what the formula calls its water; what acids bring of water may not
+/// drown it.
+void refuse_undissolved_or_drowned(const Formula& formula, const Proportions& per_fat,
+                                   const Place& where) {
+  const auto makes = [](Share strength) {
+    return "makes a lye strength of " + trimmed(strength.in_percent(), 1) + " %";
+  };
+  if (per_fat.stated_strength.of_one() > 0.50 + 1e-9)
+    throw UserError(where, makes(per_fat.stated_strength) + ", which does not dissolve",
                     solubility_in_words(formula) + "; keep the strength at 50 % or below");
-  if (strength.of_one() < 0.15 - 1e-9)
-    throw UserError(where, is + ", which is absurdly low",
-                    "give more alkali or less water; makers use 25 to 40 % (common practice)");
+  const bool by_acids = per_fat.water_in_acids > 1e-3;
+  if (per_fat.lye_strength.of_one() < 0.15 - 1e-9)
+    throw UserError(
+        where,
+        makes(per_fat.lye_strength) +
+            (by_acids ? " with the water that the acids among the additives bring" : "") +
+            ", which is absurdly low",
+        by_acids ? "list what brings it under \"liquids\", where it stands in for water, "
+                   "or give less of it"
+                 : "give more alkali or less water; makers use 25 to 40 % (common "
+                   "practice)");
 }
 
 /// Colours may not ask for more of an oil than the formula holds.
@@ -242,7 +255,8 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   formula.water = read_water(fields);
   formula.pour_temperature = read_pour_temperature(fields);
   formula.additives = read_additives(fields, table);
-  for (Additive& liquid : read_liquids(fields, table)) formula.additives.push_back(std::move(liquid));
+  for (Additive& liquid : read_liquids(fields, table))
+    formula.additives.push_back(std::move(liquid));
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
   if (fields.has("cure")) formula.cure = fields.duration("cure");
   if (fields.has("water_lost_in_cure"))
@@ -253,7 +267,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   refuse_counted_twice(formula);
   settle_liquids(formula);
   const Proportions per_fat = proportions(formula);
-  refuse_undissolved_or_drowned(formula, per_fat.lye_strength, fields.place("water"));
+  refuse_undissolved_or_drowned(formula, per_fat, fields.place("water"));
   refuse_starved_lye(per_fat, fields.place("liquids"));
   refuse_oil_not_there(formula, per_fat, fields.place("colours"));
   return formula;

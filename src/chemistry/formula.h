@@ -62,9 +62,15 @@ struct ContainedFat {
   Share share;
 };
 struct ContainedAcid {
-  std::string name;    // as in data/neutralisation.json
-  Share share;         // of the pure acid in what is weighed
-  double koh_g_per_g;  // KOH one gram of pure acid uses up
+  std::string name;    // as in data/neutralisation.json; empty where only what it takes up is known
+  Share share;         // of that acid, as named, in what is weighed; whole where it has no name
+  double koh_g_per_g;  // KOH one gram of it uses up
+  double pure_share = 1;    // of a hydrate or solution: the acid in it, the rest is water
+  Share water_beside = {};  // of what is weighed: water that comes with the acid ("lactic 80 %")
+  bool confirmed = false;   // more than such a thing is known to have, which the formula confirms
+
+  /// All the water in what is weighed.
+  Share water() const { return water_beside + (1 - pure_share) * share; }
 };
 /// Oil that a powder is stirred into before it joins the batter.
 struct Dispersal {
@@ -83,6 +89,7 @@ struct Additive {
   GoesInto goes_into = GoesInto::batter;
   std::optional<ContainedFat> contains_fat;
   std::optional<ContainedAcid> contains_acid;
+  bool denies_acid = false;  // says "none", though its name sounds like an acid's
   std::optional<Dispersal> dispersal;
   std::optional<Rate> limit;  // the most the supplier's document allows, on the mass it names
   std::optional<Share> limit_of_finished_soap;  // the same where it names the finished soap
@@ -110,9 +117,10 @@ struct Formula {
 /// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
 /// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
 /// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
-/// value, an additive named like an acid or like something fatty without saying which, an unknown
-/// fat (with the nearest known), more dispersing oil than the formula holds of it, an acid counted
-/// twice, liquids that leave the lye too little water.
+/// value, an alkali among additives, liquids, fragrances or colours, an additive named like an acid
+/// or like something fatty without saying which, an unknown fat (with the nearest known), more
+/// dispersing oil than the formula holds of it, an acid counted twice, liquids that leave the lye
+/// too little water.
 ///
 /// Fats are those of `table`: with the maker's own where the formula names a file of them
 /// ("fats_from"), which the caller has read.

@@ -77,7 +77,8 @@ void put_additive(Amounts& list, const Additive& additive, Mass mass) {
   }
   if (const auto& part = additive.contains_fat)
     put_fat(list, part->fat.inci, part->fat.name, mass * part->share.of_one());
-  if (additive.contains_acid) put_acid(list, *additive.contains_acid, mass);
+  if (additive.contains_acid && !additive.contains_acid->name.empty())
+    put_acid(list, *additive.contains_acid, mass);
   if (additive.liquid) {
     put(list, {inci_data().water, mass * additive.liquid->water.of_one()});
     put(list, {inci_data().salt, mass * additive.liquid->salt.of_one()});

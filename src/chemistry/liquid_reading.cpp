@@ -1,6 +1,8 @@
 #include "chemistry/liquid_reading.h"
 
+#include "chemistry/acid_reading.h"
 #include "chemistry/additive_reading.h"
+#include "chemistry/alkali_names.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/liquid_compositions.h"
 #include "units/printing.h"
@@ -70,7 +72,9 @@ void refuse_impossible(const Additive& additive, const Place& where) {
   const Liquid& liquid = *additive.liquid;
   Share sum = liquid.water + liquid.sugar + liquid.salt;
   if (additive.contains_fat) sum = sum + additive.contains_fat->share;
-  if (additive.contains_acid) sum = sum + additive.contains_acid->share;
+  // What is only known by what it takes up weighs something too, but how much nobody says.
+  const auto& acid = additive.contains_acid;
+  if (acid && !acid->name.empty()) sum = sum + acid->share;
   if (sum.of_one() > 1 + 1e-9)
     throw UserError(where, "what is in it adds to " + in_percent(sum),
                     "read the label again, for 100 g of it");
@@ -120,10 +124,11 @@ void read_amount(const Fields& entry, Additive& additive) {
 Additive read_liquid(const Fields& entry, const FatTable& table) {
   Additive additive;
   additive.name = entry.text("name");
+  refuse_alkali(additive.name, entry.place("name"));
   auto composition = read_composition(entry, table);
   additive.liquid = composition.liquid;
   additive.contains_fat = std::move(composition.fat);
-  additive.contains_acid = read_contained_acid(entry, additive);
+  read_acid_into(additive, entry);
   additive.liquid->frozen = entry.has("frozen") && entry.truth("frozen");
   additive.goes_into =
       entry.choice("goes_into", {"lye", "batter"}) == "lye" ? GoesInto::lye : GoesInto::batter;
@@ -133,6 +138,8 @@ Additive read_liquid(const Fields& entry, const FatTable& table) {
     additive.density = density_from_contents(*additive.liquid, additive.contains_fat);
   read_amount(entry, additive);
   additive.label = read_label_data(entry);
+  for (const InciShare& part : additive.label.inci)
+    if (part.share > 1 * percent) refuse_alkali(part.name, entry.place("inci"));
   entry.refuse_unknown();
   return additive;
 }

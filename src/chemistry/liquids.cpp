@@ -25,6 +25,20 @@ Mass water_in(const Formula& formula, const std::vector<Mass>& additives, Counts
   return water;
 }
 
+template <class Counts>
+Mass acids_water(const Formula& formula, const std::vector<Mass>& additives, Counts counts) {
+  assert(additives.size() == formula.additives.size());
+  Mass water;
+  for (std::size_t i = 0; i < additives.size(); ++i) {
+    const Additive& additive = formula.additives[i];
+    if (additive.contains_acid && !additive.liquid && counts(additive))
+      water += additives[i] * additive.contains_acid->water().of_one();
+  }
+  return water;
+}
+
+bool goes_into_lye(const Additive& additive) { return additive.goes_into == GoesInto::lye; }
+
 std::string lower(std::string text) {
   for (char& c : text)
     if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
@@ -43,6 +57,7 @@ void refuse_one_name_twice(const Formula& formula, const Additive& one, const Ad
 
 void refuse_one_acid_twice(const Formula& formula, const Additive& one, const Additive& other) {
   if (!one.contains_acid || !other.contains_acid) return;
+  if (one.contains_acid->name.empty()) return;
   if (one.contains_acid->name != other.contains_acid->name) return;
   if (one.liquid.has_value() == other.liquid.has_value()) return;
   const Additive& liquid = one.liquid ? one : other;
@@ -99,7 +114,7 @@ void tell_pot_strength(const Formula& formula, const Proportions& per_fat,
   cautions.push_back(
       {Severity::note, formula.name + ": the lye is " + in_percent(pot) +
                            " strong in its pot and " + in_percent(batter) +
-                           " in the batter, once the liquids have brought their water."});
+                           " in the batter, once all that goes into it has brought its water."});
 }
 
 void caution_on_sugar(const Formula& formula, const Proportions& per_fat,
@@ -137,8 +152,15 @@ Mass water_in_liquids(const Formula& formula, const std::vector<Mass>& additives
 }
 
 Mass water_in_lye_liquids(const Formula& formula, const std::vector<Mass>& additives) {
-  return water_in(formula, additives,
-                  [](const Additive& a) { return a.goes_into == GoesInto::lye; });
+  return water_in(formula, additives, goes_into_lye);
+}
+
+Mass water_in_acids(const Formula& formula, const std::vector<Mass>& additives) {
+  return acids_water(formula, additives, [](const Additive&) { return true; });
+}
+
+Mass water_in_lye_acids(const Formula& formula, const std::vector<Mass>& additives) {
+  return acids_water(formula, additives, goes_into_lye);
 }
 
 void settle_liquids(Formula& formula) {
@@ -166,7 +188,8 @@ void refuse_starved_lye(const Proportions& per_fat, const Place& where) {
                     "they bring " + in_percent(Share::of_one(per_fat.water_in_liquids / water)) +
                         " of the formula's water, more than all of it",
                     "lower what they replace, or give the formula more water");
-  const Share strength = per_fat.pot_strength;
+  // Without the acids' water: what the formula calls its water must dissolve the alkali.
+  const Share strength = per_fat.stated_pot_strength;
   if (strength.of_one() <= 0.50 + 1e-9) return;
   throw UserError(
       where,

@@ -1,3 +1,4 @@
+#include "chemistry/acid_cautions.h"
 #include "chemistry/batter.h"
 #include "chemistry/liquids.h"
 #include "chemistry/supplied_values.h"
@@ -53,8 +54,8 @@ std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per
   std::vector<Remark> cautions = supplied_value_cautions(formula);
   caution_on_limits(formula, per_fat, cautions);
   caution_on_strength(formula, per_fat, cautions);
-  const auto of_liquids = liquid_cautions(formula, per_fat);
-  cautions.insert(cautions.end(), of_liquids.begin(), of_liquids.end());
+  for (const auto& more : {liquid_cautions(formula, per_fat), acid_cautions(formula, per_fat)})
+    cautions.insert(cautions.end(), more.begin(), more.end());
   return cautions;
 }
 

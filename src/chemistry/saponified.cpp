@@ -85,11 +85,20 @@ struct ChargedAcid {
 std::vector<ChargedAcid> acids_in(const Formula& formula, const Charge& charge) {
   std::vector<ChargedAcid> acids;
   for (std::size_t i = 0; i < formula.additives.size(); ++i)
-    if (const auto& part = formula.additives[i].contains_acid) {
+    if (const auto& part = formula.additives[i].contains_acid; part && !part->name.empty()) {
       const Mass mass = charge.additives[i] * part->share.of_one();
       acids.push_back({part->name, mass, moles(mass * part->koh_g_per_g, m_koh())});
     }
   return acids;
+}
+
+/// Alkali that acids without a name take up, for each additive: what they are stays unknown.
+std::vector<double> taken_by_nameless(const Formula& formula, const Charge& charge) {
+  std::vector<double> mol(formula.additives.size());
+  for (std::size_t i = 0; i < mol.size(); ++i)
+    if (const auto& part = formula.additives[i].contains_acid; part && part->name.empty())
+      mol[i] = moles(charge.additives[i] * part->koh_g_per_g, m_koh());
+  return mol;
 }
 
 template <class Item>
@@ -144,6 +153,18 @@ void neutralise(const ChargedAcid& acid, double share, const Alkalis& alkalis, S
        .left = pure * (1 - share)});
 }
 
+/// What takes up alkali without a name stays listed as itself, with the alkali in it, less the
+/// water that is formed.
+void neutralise_nameless(const std::vector<double>& mol, double share, const Alkalis& alkalis,
+                         Saponified& result) {
+  for (std::size_t i = 0; i < mol.size(); ++i) {
+    const Mass water_formed = mass_of(mol[i] * share, inci_data().water_g_per_mol);
+    result.water += water_formed;
+    result.rest[i] += alkalis.mass_of_sodium(mol[i] * share) +
+                      alkalis.mass_of_potassium(mol[i] * share) - water_formed;
+  }
+}
+
 /// Water and salt of the liquids, and what else the additives bring.
 void add_unchanged(const Formula& formula, const Charge& charge, Saponified& result) {
   for (std::size_t i = 0; i < formula.additives.size(); ++i) {
@@ -162,7 +183,8 @@ double share_done(double have, double need) { return need > 0 ? std::min(1.0, ha
 Share rest_of(const Additive& additive) {
   Share named;
   if (additive.contains_fat) named = named + additive.contains_fat->share;
-  if (additive.contains_acid) named = named + additive.contains_acid->share;
+  if (const auto& acid = additive.contains_acid; acid && !acid->name.empty())
+    named = named + acid->share;
   if (additive.liquid) named = named + additive.liquid->water + additive.liquid->salt;
   return std::max(Share(), whole - named);
 }
@@ -188,8 +210,10 @@ Saponified saponified(const Formula& formula, const Charge& charge) {
   const auto acids = acids_in(formula, charge);
 
   // Acids are faster than fats: they take their alkali first.
-  const double neutralised = share_done(alkalis.mol(), moles_of(acids));
-  const double for_fats = alkalis.mol() - neutralised * moles_of(acids);
+  const auto nameless = taken_by_nameless(formula, charge);
+  const double acids_mol = moles_of(acids) + std::accumulate(nameless.begin(), nameless.end(), 0.0);
+  const double neutralised = share_done(alkalis.mol(), acids_mol);
+  const double for_fats = alkalis.mol() - neutralised * acids_mol;
   const double saponified = share_done(for_fats, moles_of(fats));
   const double mol_left = for_fats - saponified * moles_of(fats);
 
@@ -200,6 +224,7 @@ Saponified saponified(const Formula& formula, const Charge& charge) {
   result.naoh_left = alkalis.mass_of_sodium(mol_left);
   result.koh_left = alkalis.mass_of_potassium(mol_left);
   add_unchanged(formula, charge, result);
+  neutralise_nameless(nameless, neutralised, alkalis, result);
   result.saponified = Share::of_one(saponified);
   result.by_sodium = Share::of_one(alkalis.sodium());
   return result;

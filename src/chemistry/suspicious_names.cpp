@@ -1,5 +1,7 @@
 #include "chemistry/suspicious_names.h"
 
+#include "chemistry/name_words.h"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -36,10 +38,22 @@ bool has_word(const std::string& name, std::string_view word) {
   return false;
 }
 
-bool is_citrus_juice(const std::string& name) {
-  constexpr std::array<std::string_view, 5> citrus = {"citrus", "grapefruit", "lemon", "lime",
-                                                      "orange"};
-  return has_word(name, "juice") && has_any(name, citrus);
+/// Fatty acids in German, French, Spanish and Italian.
+const PhraseBook& fatty_acids_abroad() {
+  static const PhraseBook names = [] {
+    PhraseBook book;
+    for (const std::string_view name :
+         {"Stearinsäure*",    "Palmitinsäure*",  "Myristinsäure*",   "Laurinsäure*",
+          "Ölsäure*",         "Linolsäure*",     "Fettsäure*",       "acide stéarique",
+          "acide palmitique", "acide laurique",  "acide myristique", "acide oléique",
+          "acide gras",       "acides gras",     "ácido esteárico",  "ácido palmítico",
+          "ácido láurico",    "ácido mirístico", "ácido oleico",     "ácido graso",
+          "ácidos grasos",    "acido stearico",  "acido palmitico",  "acido laurico",
+          "acido miristico",  "acido grasso",    "acidi grassi"})
+      book.add(name, 0);
+    return book;
+  }();
+  return names;
 }
 
 }  // namespace
@@ -47,15 +61,7 @@ bool is_citrus_juice(const std::string& name) {
 bool names_a_fatty_acid(std::string_view given) {
   constexpr std::array<std::string_view, 6> fatty = {
       "stearic acid", "palmitic acid", "myristic acid", "lauric acid", "oleic acid", "fatty acid"};
-  return has_any(lower(given), fatty);
-}
-
-bool names_an_acid(std::string_view given) {
-  constexpr std::array<std::string_view, 9> acids = {"citric",   "lactic",          "acetic",
-                                                     "ascorbic", "malic",           "tartaric",
-                                                     "vinegar",  "cream of tartar", "vitamin c"};
-  const std::string name = lower(given);
-  return has_word(name, "acid") || has_any(name, acids) || is_citrus_juice(name);
+  return has_any(lower(given), fatty) || !fatty_acids_abroad().hits(words_of(given)).empty();
 }
 
 bool names_something_fatty(std::string_view given) {

@@ -1,5 +1,7 @@
 #include "chemistry/user_fats.h"
 
+#include "chemistry/acid_names.h"
+#include "chemistry/alkali_names.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -189,12 +191,22 @@ std::optional<FattyAcidProfile> read_profile(const Fields& entry, const std::str
   return profile;
 }
 
+void refuse_what_is_no_fat(const Fields& entry, std::string_view key, const std::string& name) {
+  refuse_alkali(name, entry.place(key));
+  if (const auto acid = acid_hint(name); acid && acid->is_chemical)
+    throw UserError(entry.place(key), "\"" + name + "\" is an acid and no fat",
+                    "list it under a formula's \"additives\" with its \"acid\"");
+}
+
 void read_names(const Fields& entry, Fat& fat) {
   const std::string sodium = "Sodium ", potassium = "Potassium ";
   fat.id = read_id(entry);
   fat.name = entry.text("name");
+  refuse_what_is_no_fat(entry, "id", fat.id);
+  refuse_what_is_no_fat(entry, "name", fat.name);
   fat.kind = entry.choice("kind", {"triglyceride", "wax_ester", "free_fatty_acid"});
   fat.inci = entry.text("inci");
+  refuse_what_is_no_fat(entry, "inci", fat.inci);
   fat.inci_sodium_soap = entry.text("inci_sodium_soap");
   if (!fat.inci_sodium_soap.starts_with(sodium))
     throw UserError(entry.place("inci_sodium_soap"), "does not begin with \"Sodium \"",

@@ -7,8 +7,13 @@ using chemistry::Additive;
 using chemistry::FatsCharge;
 using chemistry::LyeCharge;
 
+double water_in_one_gram(const Additive& additive) {
+  if (additive.liquid) return additive.liquid->water.of_one();
+  return additive.contains_acid ? additive.contains_acid->water().of_one() : 0;
+}
+
 void add_to_lye(LyeCharge& lye, const Additive& additive, Mass weighed) {
-  const double water = additive.liquid ? additive.liquid->water.of_one() : 0;
+  const double water = water_in_one_gram(additive);
   const bool frozen = additive.liquid && additive.liquid->frozen;
   (frozen ? lye.ice : lye.water) += weighed * water;
   lye.other += weighed * (1 - water);
@@ -18,7 +23,7 @@ void add_to_lye(LyeCharge& lye, const Additive& additive, Mass weighed) {
 }
 
 void add_to_fats(FatsCharge& fats, const Additive& additive, Mass weighed) {
-  const double water = additive.liquid ? additive.liquid->water.of_one() : 0;
+  const double water = water_in_one_gram(additive);
   fats.water += weighed * water;
   fats.other += weighed * (1 - water);
 }

@@ -101,9 +101,10 @@ void weigh_pour(PourTally& tally, const Run& run, const Pieces& pieces,
                Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
-/// What dries out is the batter's water, in liquids too; other additives keep theirs.
+/// What dries out is the batter's water, in liquids and acids too; other additives keep theirs.
 void cure_batter(BatterTally& batter, const chemistry::Formula& formula) {
-  const double water = batter.weighing.water / batter.weighing.batter;
+  const auto& weighing = batter.weighing;
+  const double water = (weighing.water + weighing.water_in_acids) / weighing.batter;
   batter.cure = cure_of(formula, batter.mass_each, water * batter.mass_each);
 }
 

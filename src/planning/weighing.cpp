@@ -178,7 +178,8 @@ void add_fat(Reacting& all, const std::string& name,
 }
 
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
-void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ingredient>& alkalis) {
+void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ingredient>& alkalis,
+               const std::vector<Mass>& additives) {
   Mass pure;
   for (std::size_t i = 0; i < alkalis.size(); ++i) {
     const Mass weighed = alkalis[i].weighed;
@@ -186,9 +187,14 @@ void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ing
     (formula.alkalis[i].alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
         weighed;
   }
-  weighing.lye_strength = Share::of_one(pure / (pure + weighing.water));
-  weighing.water_to_alkali = weighing.water / pure;
-  weighing.water_of_fats = Share::of_one(weighing.water / weighing.fats);
+  const Mass water = weighing.water + weighing.water_in_acids;
+  weighing.lye_strength = Share::of_one(pure / (pure + water));
+  weighing.water_to_alkali = water / pure;
+  weighing.water_of_fats = Share::of_one(water / weighing.fats);
+  const Mass in_pot = weighing.water - weighing.water_in_liquids +
+                      chemistry::water_in_lye_liquids(formula, additives) +
+                      chemistry::water_in_lye_acids(formula, additives);
+  weighing.pot_strength = Share::of_one(pure / (pure + in_pot));
 }
 
 void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
@@ -218,7 +224,8 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
                                    least_water(formula, alkalis, weighed_masses(additives)), scales);
   weighing.water = water.weighed + weighing.water_in_liquids;
   weighing.aim = formula.superfat;
-  state_lye(weighing, formula, alkalis);
+  weighing.water_in_acids = chemistry::water_in_acids(formula, weighed_masses(additives));
+  state_lye(weighing, formula, alkalis, weighed_masses(additives));
 
   auto& all = weighing.ingredients;
   all.insert(all.end(), fats.begin(), fats.end());

@@ -42,7 +42,10 @@ struct Weighing {
   Mass naoh, koh;
   Mass water;             // all of it: plain, and in liquids that stand in for it
   Mass water_in_liquids;  // milk's, purée's, brine's
-  Share lye_strength;     // pure alkali / (pure alkali + water), from the weighed masses
+  Mass water_in_acids;    // vinegar's and the like, beside `water`
+  // Pure alkali / (pure alkali + water), from the weighed masses and with all water, acids' too:
+  Share lye_strength;  // in the batter
+  Share pot_strength;  // in the pot of lye, before what goes into the batter
   double water_to_alkali = 0;
   Share water_of_fats;
   Share aim;

@@ -127,7 +127,7 @@ WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mas
 void add_lye(const BatterOnSheet& batter, Sheet& sheet) {
   const auto& weighing = batter.tally.weighing;
   sheet.blocks.push_back(SheetStep{"Lye for the " + batter.name + ", " +
-                                   fixed(weighing.lye_strength.in_percent(), 1) + " % strong"});
+                                   fixed(weighing.pot_strength.in_percent(), 1) + " % strong"});
   sheet.blocks.push_back(weigh_list(weighing, "lye", batter.fine_step));
   sheet.blocks.push_back(SheetWords{"Alkali into water, a little at a time, stirring.", true});
   add_ice(batter, sheet);

@@ -80,11 +80,17 @@ std::string superfat_line(const planning::Weighing& weighing) {
   return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
 }
 
+/// What is on the bench is not what the batter has, while some of the water is still in a jug.
+std::string pot_words(const planning::Weighing& weighing) {
+  const std::string pot = per_cent(weighing.pot_strength);
+  return pot == per_cent(weighing.lye_strength) ? "" : " In its pot the lye is " + pot + " strong.";
+}
+
 std::string lye_lines(const planning::Weighing& weighing) {
   std::string text = superfat_line(weighing);
   text += line("Lye " + per_cent(weighing.lye_strength) + " strong = water " +
                fixed(weighing.water_to_alkali, 2) + " : 1 to pure alkali = water " +
-               per_cent(weighing.water_of_fats) + " of the fats.");
+               per_cent(weighing.water_of_fats) + " of the fats." + pot_words(weighing));
   return text;
 }
 

@@ -1,5 +1,6 @@
 #include "service/perch_reading.h"
 
+#include "chemistry/alkali_names.h"
 #include "moulds/mould_file.h"
 #include "units/printing.h"
 
@@ -134,6 +135,8 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
+  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
+  chemistry::refuse_alkali(fields.text("material"), fields.place("material"));
   Decoration result{.name = fields.text("name"),
                     .material = fields.text("material"),
                     .made = made_of(fields, library),
@@ -154,6 +157,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
 }
 
 Dusting read_dusting(const Fields& fields) {
+  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
   Dusting dusting{.name = fields.text("name"), .per_piece = Mass{}};
   const bool by_area = fields.has("on_surface");
   if (by_area == fields.has("per_piece"))

@@ -1,5 +1,6 @@
 #include "service/run_file.h"
 
+#include "chemistry/alkali_names.h"
 #include "service/cut_reading.h"
 #include "service/formula_naming.h"
 #include "service/label_reading.h"
@@ -28,6 +29,7 @@ std::int64_t pieces_to_sell(const Fields& run) {
 }
 
 planning::LayerColour layer_colour(const Fields& fields) {
+  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
   planning::LayerColour colour{fields.text("name"), fields.rate("rate"), {}};
   if (fields.has("bulk_density"))
     colour.bulk_density = read_density(fields.text("bulk_density"), fields.place("bulk_density"));

@@ -15,6 +15,7 @@
 #include "reports/sheet_pdf.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
+#include "service/name_gate.h"
 #include "service/piece_files.h"
 #include "service/run_file.h"
 #include "units/fields.h"
@@ -78,6 +79,7 @@ planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& pr
     pass_pot_gate({{run.pour.formula, plan.pour.batter.weighing},
                    {run.pipe->formula, plan.pipe->batter.weighing}},
                   *plan.lye_pot, run.lye_pot->where);
+  pass_name_gate(run, plan);
   return plan;
 }
 

@@ -9,16 +9,7 @@ namespace {
 
 using Catch::Matchers::Contains;
 using test::read;
-using test::sound_formula;
-using test::with;
-
-/// The sound formula with `entry` as its only one of `list` ("additives", "fragrances", "colours").
-std::string with_only(const std::string& list, const std::string& entry) {
-  const std::string text = sound_formula();
-  const auto begin = text.find("\"additives\"");
-  const auto end = text.find("\"measured_density\"");
-  return text.substr(0, begin) + "\"" + list + "\": [ " + entry + " ],\n  " + text.substr(end);
-}
+using test::with_only;
 
 struct Slip {
   std::string list, entry;

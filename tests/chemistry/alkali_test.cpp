@@ -85,11 +85,27 @@ TEST_CASE("acids use up the alkali that their protons call for", "[chemistry]") 
       {"ascorbic acid", 1, 6 * C + 8 * H + 6 * O},
       {"malic acid", 2, 4 * C + 6 * H + 5 * O},
       {"tartaric acid", 2, 4 * C + 6 * H + 6 * O},
+      // Soap's pH, about 10, takes no phenol's proton (13.6) and not phosphoric acid's third (12.3).
+      {"potassium hydrogen tartrate", 1, 4 * C + 5 * H + 6 * O + 39.098},
+      {"oxalic acid, anhydrous", 2, 2 * C + 2 * H + 4 * O},
+      {"oxalic acid dihydrate", 2, 2 * C + 6 * H + 6 * O},
+      {"glycolic acid (100 %)", 1, 2 * C + 4 * H + 3 * O},
+      {"salicylic acid", 1, 7 * C + 6 * H + 3 * O},
+      {"benzoic acid", 1, 7 * C + 6 * H + 2 * O},
+      {"phosphoric acid (100 %)", 2, 3 * H + 30.974 + 4 * O},
+      {"sodium bicarbonate", 1, 22.990 + H + C + 3 * O},
+      {"potassium bicarbonate", 1, 39.098 + H + C + 3 * O},
   }));
   CAPTURE(name);
   const Acid* acid = find_acid(name);
   REQUIRE(acid != nullptr);
   CHECK_THAT(acid->koh_g_per_g, WithinAbs(protons * koh / molar_mass, 1e-5));
+}
+
+TEST_CASE("baking soda takes up 0.476 g of NaOH for a gram", "[chemistry]") {
+  // One NaOH for each: 39.997 / 84.007 g/mol.
+  const double koh_per_gram = find_acid("sodium bicarbonate")->koh_g_per_g;
+  CHECK_THAT(koh_per_gram * 39.997 / koh, WithinAbs(0.4761, 1e-4));
 }
 
 TEST_CASE("vinegar of 5 % counts as 5 % of acetic acid", "[chemistry]") {

@@ -42,6 +42,13 @@ std::string with(const std::string& text, const std::string& from, const std::st
   return text.substr(0, at) + to + text.substr(at + from.size());
 }
 
+std::string with_only(const std::string& list, const std::string& entry) {
+  const std::string text = sound_formula();
+  const auto begin = text.find("\"additives\"");
+  const auto end = text.find("\"measured_density\"");
+  return text.substr(0, begin) + "\"" + list + "\": [ " + entry + " ],\n  " + text.substr(end);
+}
+
 Formula read(const std::string& text) {
   return read_formula(Fields::parse(text, "test.formula.json"));
 }

@@ -14,6 +14,9 @@ namespace brimwright::chemistry::test {
 std::string sound_formula();
 /// `text` with its one `from` turned into `to`; a test whose `from` is not there fails.
 std::string with(const std::string& text, const std::string& from, const std::string& to);
+/// The sound formula with `entry` as its only one of `list` ("additives", "liquids", "fragrances",
+/// "colours").
+std::string with_only(const std::string& list, const std::string& entry);
 Formula read(const std::string& text);
 
 /// Olive alone at 190 mg/g, NaOH of 100 %, water 2 : 1, no superfat, nothing added, poured at 40

@@ -168,6 +168,14 @@ refused("losses of a section that is not there", at + "/losses/pipe: not known",
 refused("an unknown fat", base + '/fats/0/fat: .*"olive"', base_changes=[("/fats/0/fat", "olve")])
 refused("an acid that is not said to be one", base + "/additives/0",
         base_changes=[("/additives/0/name", "lemon juice")])
+refused("an alkali among the additives", base + '/additives/0/name: "NaOH" is an alkali .*under the formula',
+        base_changes=[("/additives/0/name", "NaOH")])
+refused("an alkali that belongs nowhere", base + "/additives/0/name: .*leave it out",
+        base_changes=[("/additives/0/name", "Washing-Soda 99 %")])
+refused("an alkali among the colours of a layer", at + "/pour/layers/0/colours/0/name: .*is an alkali",
+        run_changes=[("/pour/layers/0/colours", [{"name": "Natronlauge", "rate": "1 % of batter"}])])
+refused("a decoration of lye", at + "/perch/0/material: .*is an alkali",
+        run_changes=[("/perch/0/material", "caustic soda")])
 refused("a mould that is not there", at + "/pour/mould: ", run_changes=[("/pour/mould", "no_such.json")])
 refused("a path out of the folder", at + "/pour/formula: ",
         run_changes=[("/pour/formula", "../../../../../../etc/passwd")])
