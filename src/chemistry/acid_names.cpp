@@ -24,7 +24,8 @@ struct HintEntry {
 struct AcidNameData {
   std::vector<HintEntry> hints;
   std::vector<AcidBound> bounds;
-  PhraseBook hint_names, bound_names, acid_words, no_acid, concentrated, dry, scent;
+  PhraseBook hint_names, bound_names, acid_words, no_acid, concentrated, not_concentrated, dry,
+      scent;
 };
 
 HintEntry read_hint(const Fields& entry) {
@@ -65,6 +66,7 @@ AcidNameData read_data() {
   fill("acid_words", data.acid_words);
   fill("no_acid", data.no_acid);
   fill("concentrated", data.concentrated);
+  fill("not_concentrated", data.not_concentrated);
   fill("dry", data.dry);
   fill("scent", data.scent);
   return data;
@@ -92,6 +94,15 @@ Hits said(const PhraseBook& book, const Words& words) {
     return letters_of(words, a) > letters_of(words, b);
   });
   return hits;
+}
+
+/// True if one of `hits` is not part of one of `others`: "acid" in "amino acid".
+bool has_outside(const Hits& hits, const Hits& others) {
+  return std::any_of(hits.begin(), hits.end(), [&](const auto& hit) {
+    return std::none_of(others.begin(), others.end(), [&](const auto& other) {
+      return other.first <= hit.first && hit.end <= other.end;
+    });
+  });
 }
 
 bool has_any(const PhraseBook& book, std::string_view name) {
@@ -145,16 +156,13 @@ std::optional<AcidBound> acid_bound(std::string_view name) {
 bool names_an_acid(std::string_view name) {
   const Words words = words_of(name);
   if (!said(data().hint_names, words).empty()) return true;
-  const Hits none = data().no_acid.hits(words);
-  const Hits acids = said(data().acid_words, words);
-  return std::any_of(acids.begin(), acids.end(), [&](const auto& hit) {
-    return std::none_of(none.begin(), none.end(), [&](const auto& other) {
-      return other.first <= hit.first && hit.end <= other.end;
-    });
-  });
+  return has_outside(said(data().acid_words, words), data().no_acid.hits(words));
 }
 
-bool says_concentrated(std::string_view name) { return has_any(data().concentrated, name); }
+bool says_concentrated(std::string_view name) {
+  const Words words = words_of(name);
+  return has_outside(data().concentrated.hits(words), data().not_concentrated.hits(words));
+}
 bool says_dry(std::string_view name) { return has_any(data().dry, name); }
 bool says_scent(std::string_view name) { return has_any(data().scent, name); }
 

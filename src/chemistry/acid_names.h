@@ -35,7 +35,7 @@ std::optional<AcidBound> acid_bound(std::string_view name);
 /// amino acids and dyes do not sound so.
 bool names_an_acid(std::string_view name);
 
-bool says_concentrated(std::string_view name);  // "vinegar essence", "Saftkonzentrat"
+bool says_concentrated(std::string_view name);  // "vinegar essence", not "from concentrate"
 bool says_dry(std::string_view name);           // "vinegar powder", "crystals"
 bool says_scent(std::string_view name);         // "baking soda fragrance"
 

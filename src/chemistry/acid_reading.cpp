@@ -72,8 +72,10 @@ void refuse_more_than_its_name_says(const Additive& additive, const Counted& cou
                         "\", which pure takes " + in_mg(most),
                     acid_hint_in_words(additive.name));
   if (!hint->by_figure) return;
-  const bool over = counted.pure ? counted.pure->of_one() > hint->by_figure->of_one() + 1e-9
-                                 : counted.mg_koh_per_g > most * hint->by_figure->of_one() * 1.005;
+  // 2 %: "99.5 %" on a bag is no other strength than pure.
+  const double figure = hint->by_figure->of_one() * 1.02;
+  const bool over =
+      counted.pure ? counted.pure->of_one() > figure : counted.mg_koh_per_g > most * figure;
   if (over)
     throw UserError(counted.where,
                     "counts " + counted.in_words() + ", but the name \"" + additive.name +

@@ -55,32 +55,35 @@ struct Sour {
 };
 
 /// What is sold takes up at least so much, from memory of labels, by molar masses (KOH 56.105):
-/// lemon juice 5 % of citric acid (192.12), orange juice 0.7 %, vinegar 5 % of acetic acid (60.05),
-/// essence 15 %, lactic acid 80 % (90.08), phosphoric 75 % (97.99, two protons), glycolic 70 %
-/// (76.05), acetic acid 60 %; crystals pure, citric acid as its monohydrate (210.14), oxalic acid
-/// as its dihydrate (126.06).
-const std::vector<Sour> sours = {{"lemon juice", 43.8},
-                                 {"Lemon-Juice, fresh", 43.8},
-                                 {"lime juice", 43.8},
-                                 {"Zitronensaft", 43.8},
-                                 {"jus de citron", 43.8},
-                                 {"zumo de limón", 43.8},
-                                 {"jugo de limon", 43.8},
-                                 {"succo di limone", 43.8},
+/// lemon juice 4.5 % of citric acid (192.12), orange juice 0.7 %, vinegar 4 % of acetic acid
+/// (60.05), essence 15 %, lactic acid 80 % (90.08), phosphoric 75 % (97.99, two protons), glycolic
+/// 70 % (76.05), acetic acid 60 %; crystals pure, citric acid as its monohydrate (210.14), oxalic
+/// acid as its dihydrate (126.06).
+const std::vector<Sour> sours = {{"lemon juice", 39.4},
+                                 {"Lemon-Juice, fresh", 39.4},
+                                 {"lime juice", 39.4},
+                                 {"Zitronensaft", 39.4},
+                                 {"jus de citron", 39.4},
+                                 {"zumo de limón", 39.4},
+                                 {"jugo de limon", 39.4},
+                                 {"succo di limone", 39.4},
                                  {"orange juice", 6.13},
                                  {"Orangensaft", 6.13},
-                                 {"vinegar", 46.7},
-                                 {"white vinegar", 46.7},
-                                 {"apple cider vinegar", 46.7},
-                                 {"Essig", 46.7},
-                                 {"Apfelessig", 46.7},
-                                 {"vinaigre de cidre", 46.7},
-                                 {"vinagre", 46.7},
-                                 {"aceto di vino", 46.7},
+                                 {"vinegar", 37.4},
+                                 {"white vinegar", 37.4},
+                                 {"apple cider vinegar", 37.4},
+                                 {"Essig", 37.4},
+                                 {"Apfelessig", 37.4},
+                                 {"vinaigre de cidre", 37.4},
+                                 {"vinagre", 37.4},
+                                 {"aceto di vino", 37.4},
                                  {"vinegar 10 %", 93.4},
                                  {"vinegar essence", 140.1},
                                  {"Essigessenz 25 %", 233.5},
                                  {"lemon juice concentrate", 175.2},
+                                 {"lemon juice from concentrate", 39.4},
+                                 {"citric acid 50 % in water", 400.5},
+                                 {"verjus", 11.22},
                                  {"citric acid", 800.9},
                                  {"Zitronensäure", 800.9},
                                  {"acide citrique", 800.9},
@@ -177,6 +180,8 @@ TEST_CASE("a juice, vinegar, wine or sour milk counts no more acid than such a t
       {"whey", "lactic acid (100 %)", "0.8 %", "8 %"},
       {"buttermilk", "lactic acid (100 %)", "0.8 %", "100 %"},
       {"Joghurt", "lactic acid (100 %)", "1 %", "10 %"},
+      {"lemon juice from concentrate", citric, "5 %", "20 %"},
+      {"Zitronensaft aus Konzentrat", citric, "5 %", "20 %"},
       {"lemon juice", "oxalic acid, anhydrous", "5 %", "9 %"},
   }));
   CAPTURE(row.name, row.acid);
@@ -250,6 +255,9 @@ TEST_CASE("a strength in the name is not overruled by a stronger acid", "[chemis
   CHECK_THROWS_WITH(read(additive("vinegar 5 %", share_of(acetic, "10 %"))), Contains("says 5 %"));
   CHECK_THROWS_WITH(read(additive("lactic acid", share_of("oxalic acid, anhydrous", "100 %"))),
                     Contains("which pure takes 622.9"));
+  CHECK_THROWS_WITH(read(additive("citric acid, 50 % in water", share_of(citric, "100 %"))),
+                    Contains("says 50 %"));
+  CHECK_NOTHROW(read(additive("citric acid 99.5 %", share_of(citric, "100 %"))));
   CHECK_NOTHROW(read(additive("lactic acid 88 %", share_of("lactic acid (100 %)", "88 %"))));
 }
 

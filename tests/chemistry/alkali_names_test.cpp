@@ -245,6 +245,9 @@ TEST_CASE("an alkali is known however it is written", "[chemistry]") {
                                                   "soda",
                                                   "Soda 100 %",
                                                   "soda powder",
+                                                  "sodium hidroxide",
+                                                  "lime, hydrated",
+                                                  "drain cleaner",
                                                   "carbonate of soda",
                                                   "Hydroxyde de potassium en paillettes",
                                                   "pure caustic flakes"}));
