@@ -176,6 +176,25 @@ refused("an alkali among the colours of a layer", at + "/pour/layers/0/colours/0
         run_changes=[("/pour/layers/0/colours", [{"name": "Natronlauge", "rate": "1 % of batter"}])])
 refused("a decoration of lye", at + "/perch/0/material: .*is an alkali",
         run_changes=[("/perch/0/material", "caustic soda")])
+# The program's own hint for vinegar, typed back in as it stands: what is printed is then no lye-heavy soap.
+vinegar = {"name": "vinegar", "rate": "20 % of fats", "goes_into": "lye"}
+folder = scene(base_changes=[("/additives/0", vinegar)])
+hint = re.search(r"as in (\{.*?\})", run("plan", "spring_order.run.json", cwd=folder).stderr)
+check(hint is not None, "no hint for vinegar")
+shutil.rmtree(folder)
+folder = scene(base_changes=[("/additives/0", {**vinegar, "acid": json.loads(hint.group(1))})])
+sour = json.loads(run("plan", "spring_order.run.json", "--json", cwd=folder).stdout)["pour"]
+said = run("plan", "spring_order.run.json", cwd=folder).stdout
+shutil.rmtree(folder)
+check(sour["superfat_percent"]["effective"] >= 6, "the hint for vinegar lowers the superfat")
+weighed = next(line["g"] for line in sour["ingredients"] if line["name"] == "vinegar")
+check(abs(sour["water_in_acids_g"] - 0.96 * weighed) < 0.01, "vinegar of 4 % holds 96 % of water")
+pure = 0.99 * sour["naoh_g"]
+in_pot = 100 * pure / (pure + sour["water_g"] + 0.96 * weighed)
+check(abs(sour["pot_strength_percent"] - in_pot) < 0.01, "vinegar's water is not in the strength of the lye in its pot")
+check(sour["pot_strength_percent"] < 25 and f"Lye {in_pot:.1f} % strong" in said, "the strength that is shown is not the pot's")
+check(abs(100 * pure / (pure + sour["water_g"]) - 33) < 0.1, "the formula's own water is not as stated")
+
 refused("a mould that is not there", at + "/pour/mould: ", run_changes=[("/pour/mould", "no_such.json")])
 refused("a path out of the folder", at + "/pour/formula: ",
         run_changes=[("/pour/formula", "../../../../../../etc/passwd")])
