@@ -123,6 +123,7 @@ struct Foreman::Parts {
   std::size_t sent = 0;  // of to_worker
   int idle_deaths = 0;   // in a row
   Clock::time_point next_start = Clock::now();
+  Clock::time_point silent_since = Clock::now();  // with something asked
 
   std::thread thread;
 
@@ -135,7 +136,10 @@ struct Foreman::Parts {
       try {
         send();
         receive();
-        if (const auto late = overdue()) bury(late);
+        if (const auto late = overdue())
+          bury(late);
+        else if (is_hanging())
+          bury(std::nullopt);
       } catch (const std::exception&) {  // it is dead, or has gone mad
         bury(std::nullopt);
       }
@@ -149,6 +153,7 @@ struct Foreman::Parts {
     to_worker = encoded(frame_of(settings));
     for (const auto& [number, job] : jobs) to_worker += job.frame;
     sent = 0;
+    silent_since = Clock::now();
   } catch (const std::exception& error) {
     worker.reset();
     died_idle(error.what());
@@ -169,6 +174,7 @@ struct Foreman::Parts {
     auto until = worker ? Clock::time_point::max() : next_start;
     for (const auto& [number, job] : jobs)
       if (job.deadline) until = std::min(until, *job.deadline);
+    if (worker && is_asked_in_vain()) until = std::min(until, end_of_silence());
     if (until == Clock::time_point::max()) return milliseconds(-1);
     return std::clamp(std::chrono::ceil<milliseconds>(until - Clock::now()), milliseconds(0),
                       milliseconds(60'000));
@@ -182,6 +188,7 @@ struct Foreman::Parts {
     }
     if (worker)
       for (const auto& [number, job] : arrived) to_worker += job.frame;
+    if (jobs.empty()) silent_since = Clock::now();
     jobs.merge(arrived);
     if (!worker && idle_deaths >= too_many_idle_deaths) give_up_on_all();
   }
@@ -217,6 +224,7 @@ struct Foreman::Parts {
   }
 
   void hear(Frame frame) {
+    silent_since = Clock::now();
     const auto at = jobs.find(frame.request);
     if (at == jobs.end()) throw std::runtime_error("it answers what nobody asked");
     Job& job = at->second;
@@ -247,6 +255,11 @@ struct Foreman::Parts {
       if (job.deadline && *job.deadline <= now) return number;
     return std::nullopt;
   }
+
+  bool is_asked_in_vain() const { return !jobs.empty() && those_begun().empty(); }
+  Clock::time_point end_of_silence() const { return silent_since + settings.limits.quick; }
+  /// It neither begins what it is asked nor works on anything else.
+  bool is_hanging() const { return is_asked_in_vain() && Clock::now() >= end_of_silence(); }
 
   /// The worker is dead or has to be, of the request that was late or of whatever it can tell: who
   /// gets no answer because of it, and who waits for the next worker.

@@ -41,7 +41,8 @@ struct WorkerSettings {
 /// tried again. Which it was, a dying worker tells by the thread that broke down; if it could not
 /// (SIGKILL), all that were being worked on are answered so. What only happened to be worked on
 /// beside it is tried once more, what had not been begun simply waits for the next worker. A worker
-/// that dies with nothing to do is started again after a pause that grows to five seconds; at the
+/// that neither works nor begins what it is asked is killed after the quick limit. One that dies
+/// without having begun anything is started again after a pause that grows to five seconds; at the
 /// fourth such death in a row, what waits is answered with status 500.
 class Foreman {
  public:

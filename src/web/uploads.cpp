@@ -3,10 +3,15 @@
 #include "units/user_error.h"
 #include "web/plain_reading.h"
 
+#include <fcntl.h>
 #include <stdlib.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <array>
+#include <ctime>
 #include <filesystem>
 #include <stdexcept>
 
@@ -18,17 +23,53 @@ namespace {
 
 constexpr std::size_t longest_name = 80;
 constexpr std::size_t longest_scratch = std::size_t{1} << 30;
-const std::string upload_prefix = "upload:", scratch_prefix = "out-";
+const std::string folder_prefix = "brimwright-serve-",
+                  upload_prefix = "upload:", scratch_prefix = "out-";
 
 std::string scratch_of(std::uint64_t request, const std::string& ending) {
   return scratch_prefix + std::to_string(request) + ending;
 }
 
-std::string private_folder() {
+/// The folder of a server has this lock for as long as the server lives, however it ends.
+int locked(const std::string& folder) {
+  const int lock = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_NOFOLLOW | O_CLOEXEC);
+  if (lock >= 0 && ::flock(lock, LOCK_EX | LOCK_NB) == 0) return lock;
+  if (lock >= 0) ::close(lock);
+  return -1;
+}
+
+/// Ours, and made so long ago that its server would have locked it.
+bool is_old_folder_of_mine(const std::string& folder) {
+  struct stat facts {};
+  constexpr std::time_t long_enough = 60;
+  return ::lstat(folder.c_str(), &facts) == 0 && S_ISDIR(facts.st_mode) &&
+         facts.st_uid == ::geteuid() && facts.st_mtime < std::time(nullptr) - long_enough;
+}
+
+/// A server that was killed could not remove its own.
+void remove_what_dead_servers_left(const fs::path& base) {
+  std::error_code none;
+  for (const auto& entry : fs::directory_iterator(base, none)) {
+    const std::string folder = entry.path().string();
+    const bool is_a_server_s = entry.path().filename().string().starts_with(folder_prefix);
+    if (!is_a_server_s || !is_old_folder_of_mine(folder)) continue;
+    const int lock = locked(folder);
+    if (lock < 0) continue;
+    fs::remove_all(folder, none);
+    ::close(lock);
+  }
+}
+
+fs::path temporary_place() {
   std::error_code error;
-  fs::path base = fs::temp_directory_path(error);
-  if (error) base = "/tmp";
-  std::string name = (base / "brimwright-XXXXXX").string();
+  const fs::path place = fs::temp_directory_path(error);
+  return error ? fs::path("/tmp") : place;
+}
+
+std::string private_folder() {
+  const fs::path base = temporary_place();
+  remove_what_dead_servers_left(base);
+  std::string name = (base / (folder_prefix + "XXXXXX")).string();
   if (::mkdtemp(name.data()) == nullptr)  // with mode 0700
     throw UserError({.file = base.string(),
                      .field = "",
@@ -98,11 +139,13 @@ bool is_mesh_name(const std::string& name) {
   return std::find(meshes.begin(), meshes.end(), ending) != meshes.end();
 }
 
-Uploads::Uploads(std::uint64_t most_bytes) : folder_(private_folder()), most_bytes_(most_bytes) {}
+Uploads::Uploads(std::uint64_t most_bytes)
+    : folder_(private_folder()), lock_(locked(folder_)), most_bytes_(most_bytes) {}
 
 Uploads::~Uploads() {
   kept_.clear();
   remove_all();
+  if (lock_ >= 0) ::close(lock_);
 }
 
 void Uploads::remove_all() {

@@ -30,7 +30,8 @@ class UploadFolder {
   std::string folder_;
 };
 
-/// Mesh files sent by the page, in a private folder that goes with this object.
+/// Mesh files sent by the page, in a private folder that goes with this object; if the process is
+/// killed, the next of the same user removes it.
 ///
 /// An upload is called "upload:1" and so on; the least lately sent go when all together are larger
 /// than `most_bytes`.
@@ -59,6 +60,7 @@ class Uploads {
   class Slot;
 
   std::string folder_;
+  int lock_;
   std::uint64_t most_bytes_;
   std::mutex mutex_;
   std::uint64_t last_ = 0;

@@ -207,6 +207,10 @@ for _ in range(100):
         break
     time.sleep(0.02)
 check(not runs(worker), "the worker outlives its server")
+for left in os.listdir(serving.place):  # as though it had been long ago
+    os.utime(os.path.join(serving.place, left), (0, 0))
+Serving("--no-browser", env={"TMPDIR": serving.place}).end("after one that was killed")
+check(os.listdir(serving.place) == [], f"a killed server's {os.listdir(serving.place)} stays for good")
 shutil.rmtree(serving.place)
 
 # Stopped in the middle of an upload, of a wait, and of a measurement that takes longer than the grace.

@@ -122,6 +122,26 @@ TEST_CASE("nobody is given half an upload", "[web][upload]") {
   CHECK_THROWS_AS(seen.path_of("upload:01"), UserError);
 }
 
+TEST_CASE("what a killed server left is removed by the next, and a running one's is not",
+          "[web][upload]") {
+  const ScratchFolder place;
+  const TemporaryPlace temporary(place.path());
+  place.write("brimwright-serve-killed/1/cup.stl", "left");
+  place.write("brimwright-serve-young/1/cup.stl", "its server is about to lock it");
+  place.write("brimwright-other/cup.stl", "another's");
+  const Uploads running;
+  place.write(fs::path(running.folder()).filename().string() + "/1/cup.stl", "in use");
+  const auto long_ago = fs::file_time_type::clock::now() - 1h;
+  for (const auto& folder : fs::directory_iterator(place.path()))
+    if (folder.path().filename() != "brimwright-serve-young")
+      fs::last_write_time(folder.path(), long_ago);
+  const Uploads next;
+  CHECK(!fs::exists(place.path() / "brimwright-serve-killed"));
+  CHECK(fs::exists(place.path() / "brimwright-serve-young/1/cup.stl"));
+  CHECK(fs::exists(place.path() / "brimwright-other/cup.stl"));
+  CHECK(fs::exists(running.folder() + "/1/cup.stl"));
+}
+
 TEST_CASE("the oldest uploads go when all together are too large", "[web][upload]") {
   Uploads uploads(100);
   std::vector<std::string> ids;

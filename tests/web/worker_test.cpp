@@ -139,6 +139,19 @@ TEST_CASE("an answer that takes too long is broken off, and says so", "[web][wor
   CHECK(server.ask("POST", "/api/plan", plan).status == 200);
 }
 
+TEST_CASE("a worker that hangs before it begins is replaced, and the answer comes from the next",
+          "[web][worker]") {
+  const ScratchFolder folder;
+  ServerSettings settings = settings_in(folder.path().string());
+  settings.worker.quick = 3s;
+  RunningServer server(settings);
+  REQUIRE(server.ask("POST", "/api/plan", plan).status == 200);
+  const pid_t first = only_child();
+  REQUIRE(::kill(first, SIGSTOP) == 0);
+  CHECK(server.ask("POST", "/api/plan", plan).status == 200);
+  CHECK(only_child() != first);
+}
+
 #ifndef __SANITIZE_ADDRESS__  // under which no limit of addresses can be set
 TEST_CASE("an answer that wants more memory than it may have is refused, and the worker goes on",
           "[web][worker]") {
