@@ -131,7 +131,7 @@ void refuse_acid_as_fragrance(const std::string& name, const Place& where) {
 Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& table) {
   Additive additive;
   additive.kind = kind;
-  additive.name = entry.text("name");
+  additive.name = entry.name("name");
   refuse_alkali(additive.name, entry.place("name"));
   if (kind == AdditiveKind::additive) refuse_fatty_acid(additive.name, entry.place("name"));
   additive.bulk_density = optional_powder_density(entry, "bulk_density");

@@ -126,7 +126,7 @@ FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {
   fat.from_supplier = entry.has("saponification_value");
   fat.saponification =
       fat.from_supplier ? read_saponification(entry, fat.fat) : fat.fat.saponification;
-  fat.lot = entry.optional_text("lot").value_or(fat.fat.lot);
+  fat.lot = entry.optional_name("lot").value_or(fat.fat.lot);
   entry.refuse_unknown();
   return fat;
 }

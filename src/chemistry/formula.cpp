@@ -246,7 +246,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   (void)fields.choice("schema", {"brimwright.formula/1"});
   Formula formula;
   formula.file = fields.file();
-  formula.name = fields.text("name");
+  formula.name = fields.name("name");
   formula.note = fields.optional_text("note").value_or("");
   (void)fats_file_named_in(fields);
   formula.fats = read_fats(fields, table);

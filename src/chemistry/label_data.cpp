@@ -15,7 +15,7 @@ template <class Item>
 std::vector<Item> read_shares(const Fields& entry, std::string_view key) {
   std::vector<Item> items;
   for (const Fields& fields : entry.objects(key)) {
-    const Item item{fields.text("name"), fields.share("share", Share(), whole)};
+    const Item item{fields.name("name"), fields.share("share", Share(), whole)};
     if (!(item.share > Share()))
       throw UserError(fields.place("share"), "is 0 %", "leave out what is not in it");
     if (std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.name == item.name; }))
@@ -36,7 +36,7 @@ Share sum_of(const std::vector<Item>& items) {
 
 std::vector<InciShare> read_inci(const Fields& entry) {
   if (!entry.has("inci")) return {};
-  if (entry.is_text("inci")) return {{entry.text("inci"), whole}};
+  if (entry.is_text("inci")) return {{entry.name("inci"), whole}};
   const auto inci = read_shares<InciShare>(entry, "inci");
   const Share sum = sum_of(inci);
   // 0.1 %: suppliers round their percentages.

@@ -123,7 +123,7 @@ void read_amount(const Fields& entry, Additive& additive) {
 
 Additive read_liquid(const Fields& entry, const FatTable& table) {
   Additive additive;
-  additive.name = entry.text("name");
+  additive.name = entry.name("name");
   refuse_alkali(additive.name, entry.place("name"));
   auto composition = read_composition(entry, table);
   additive.liquid = composition.liquid;

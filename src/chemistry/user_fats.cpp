@@ -17,7 +17,7 @@ double naoh_per_koh() {
 }
 
 std::string read_id(const Fields& entry) {
-  const std::string id = entry.text("id");
+  const std::string id = entry.name("id");
   const auto fits = [](char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
   };
@@ -201,19 +201,19 @@ void refuse_what_is_no_fat(const Fields& entry, std::string_view key, const std:
 void read_names(const Fields& entry, Fat& fat) {
   const std::string sodium = "Sodium ", potassium = "Potassium ";
   fat.id = read_id(entry);
-  fat.name = entry.text("name");
+  fat.name = entry.name("name");
   refuse_what_is_no_fat(entry, "id", fat.id);
   refuse_what_is_no_fat(entry, "name", fat.name);
   fat.kind = entry.choice("kind", {"triglyceride", "wax_ester", "free_fatty_acid"});
-  fat.inci = entry.text("inci");
+  fat.inci = entry.name("inci");
   refuse_what_is_no_fat(entry, "inci", fat.inci);
-  fat.inci_sodium_soap = entry.text("inci_sodium_soap");
+  fat.inci_sodium_soap = entry.name("inci_sodium_soap");
   if (!fat.inci_sodium_soap.starts_with(sodium))
     throw UserError(entry.place("inci_sodium_soap"), "does not begin with \"Sodium \"",
                     "give the name of its sodium soap, such as \"Sodium Olivate\"");
   fat.inci_sodium_soap_confidence = fat.inci_potassium_soap_confidence =
       "as your own file gives it";
-  const auto stated = entry.optional_text("inci_potassium_soap");
+  const auto stated = entry.optional_name("inci_potassium_soap");
   if (!stated) fat.inci_potassium_soap_confidence = "formed from the sodium soap's name";
   fat.inci_potassium_soap = stated.value_or(potassium + fat.inci_sodium_soap.substr(sodium.size()));
   if (!fat.inci_potassium_soap.starts_with(potassium))
@@ -249,7 +249,7 @@ Fat read_fat(const Fields& entry) {
   fat.mean_molar_mass_g_per_mol = read_mean_molar_mass(entry);
   fat.iodine_value_from = fat.melting_range_from = fat.unsaponifiable_from =
       fat.mean_molar_mass_from = from;
-  fat.lot = entry.optional_text("lot").value_or("");
+  fat.lot = entry.optional_name("lot").value_or("");
   fat.note = entry.optional_text("note").value_or("");
   entry.refuse_unknown();
   if (is_naoh_value_by_profile(fat, fat.saponification))

@@ -181,7 +181,7 @@ int count(const Fields& fields, const char* key) {
 Heading read_heading(const Fields& fields) {
   fields.optional_text("$schema");  // for editors
   fields.choice("schema", {"brimwright.mould/1"});
-  Heading heading{.name = fields.text("name"),
+  Heading heading{.name = fields.name("name"),
                   .note = fields.optional_text("note").value_or(""),
                   .cavities = {},
                   .owned = fields.has("owned") ? count(fields, "owned") : 1,

@@ -79,11 +79,11 @@ RegularPolygon read_polygon(const Fields& fields) {
 
 Points read_points(const Fields& fields, const char* first, const char* second, std::size_t least) {
   Points points;
-  for (const Fields& point : fields.objects("points")) {
+  for (const Fields& point : fields.objects("points", most_points)) {
     points.emplace_back(point.length(first), point.length(second));
     point.refuse_unknown();
   }
-  if (points.size() < least || points.size() > most_points)
+  if (points.size() < least)
     throw UserError(fields.place("points"), "has " + std::to_string(points.size()) + " points",
                     "give " + std::to_string(least) + " to " + std::to_string(most_points) +
                         " points, each with \"" + first + "\" and \"" + second + "\"");

@@ -10,6 +10,9 @@ std::string_view tips_json();
 namespace brimwright::planning {
 namespace {
 
+constexpr std::size_t most_tips = 500;
+constexpr std::size_t most_corners = 1'000;  // as the nozzle's own check says
+
 geometry::StarOpening read_star(const Fields& star) {
   const geometry::StarOpening opening{static_cast<int>(star.whole_number("points", 3, 60)),
                                       star.positive_length("outer_radius"),
@@ -26,7 +29,7 @@ geometry::RoundOpening read_round(const Fields& round) {
 
 geometry::OutlineOpening read_outline(const Fields& fields) {
   geometry::OutlineOpening opening;
-  for (const auto& point : fields.objects("outline")) {
+  for (const auto& point : fields.objects("outline", most_corners)) {
     opening.points_mm.push_back(
         {point.signed_length("x") / millimetre, point.signed_length("y") / millimetre});
     point.refuse_unknown();
@@ -59,7 +62,7 @@ HandFactor read_hand(const Fields& hand) {
 }  // namespace
 
 Tip read_tip(const Fields& fields) {
-  Tip tip{.name = fields.text("name"), .opening = read_opening(fields)};
+  Tip tip{.name = fields.name("name"), .opening = read_opening(fields)};
   geometry::check(tip.opening, fields.place());
   if (const auto hand = fields.optional_object("hand")) tip.hand = read_hand(*hand);
   tip.note = fields.optional_text("note").value_or("");
@@ -74,7 +77,7 @@ std::vector<Tip> read_tips(const Fields& file) {
   file.optional_text("source");
   std::vector<Tip> tips;
   std::set<std::string> names;
-  for (const auto& entry : file.objects("tips")) {
+  for (const auto& entry : file.objects("tips", most_tips)) {
     tips.push_back(read_tip(entry));
     if (!names.insert(tips.back().name).second)
       throw UserError(entry.place("name"), "\"" + tips.back().name + "\" is there twice",

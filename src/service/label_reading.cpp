@@ -73,7 +73,7 @@ std::vector<planning::Bottle> read_bottles(const Fields& run) {
   for (const Fields& fields : run.objects("bottles")) {
     const bool by_rate = fields.choice("shared", {"by rate", "half and half"}) == "by rate";
     bottles.push_back(
-        {fields.text("name"), fields.positive_mass("holds"),
+        {fields.name("name"), fields.positive_mass("holds"),
          by_rate ? planning::SharingWay::by_rate : planning::SharingWay::half_in_each});
     fields.refuse_unknown();
   }

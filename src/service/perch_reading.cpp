@@ -135,10 +135,10 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
-  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
-  chemistry::refuse_alkali(fields.text("material"), fields.place("material"));
-  Decoration result{.name = fields.text("name"),
-                    .material = fields.text("material"),
+  chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
+  chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
+  Decoration result{.name = fields.name("name"),
+                    .material = fields.name("material"),
                     .made = made_of(fields, library),
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
@@ -157,8 +157,8 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
 }
 
 Dusting read_dusting(const Fields& fields) {
-  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
-  Dusting dusting{.name = fields.text("name"), .per_piece = Mass{}};
+  chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
+  Dusting dusting{.name = fields.name("name"), .per_piece = Mass{}};
   const bool by_area = fields.has("on_surface");
   if (by_area == fields.has("per_piece"))
     throw UserError(fields.place(), by_area ? "says its amount twice" : "says no amount",

@@ -64,7 +64,7 @@ Tip tip_called(const std::string& name, const std::vector<Tip>& tips, const Plac
 /// A shipped tip or one of the maker's own file by name, or one described on the spot.
 Tip tip_of(const Fields& beads, const moulds::Library& library) {
   if (beads.is_object("tip")) return read_tip(beads.object("tip"));
-  const std::string name = beads.text("tip");
+  const std::string name = beads.name("tip");
   if (!beads.has("tips_from")) return tip_called(name, shipped_tips(), beads.place("tip"));
   const Fields file =
       Fields::read(library.resolve(beads.text("tips_from"), beads.place("tips_from")));

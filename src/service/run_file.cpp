@@ -29,8 +29,8 @@ std::int64_t pieces_to_sell(const Fields& run) {
 }
 
 planning::LayerColour layer_colour(const Fields& fields) {
-  chemistry::refuse_alkali(fields.text("name"), fields.place("name"));
-  planning::LayerColour colour{fields.text("name"), fields.rate("rate"), {}};
+  chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
+  planning::LayerColour colour{fields.name("name"), fields.rate("rate"), {}};
   if (fields.has("bulk_density"))
     colour.bulk_density = read_density(fields.text("bulk_density"), fields.place("bulk_density"));
   const bool by_spoon = std::holds_alternative<SpecificVolume>(colour.rate.amount);
@@ -44,7 +44,7 @@ planning::LayerColour layer_colour(const Fields& fields) {
 
 planning::Layer layer(const Fields& fields) {
   planning::Layer result;
-  result.name = fields.text("name");
+  result.name = fields.name("name");
   const int ways = int{fields.has("depth")} + int{fields.has("mass")} + int{fields.has("parts")} +
                    int{fields.has("rest")};
   if (ways != 1)
@@ -128,7 +128,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   fields.choice("schema", {"brimwright.run/1"});
   const Fields losses = fields.object("losses");
   Run run{.file = fields.file(),
-          .name = fields.text("name"),
+          .name = fields.name("name"),
           .sell = sell ? *sell : pieces_to_sell(fields),
           .spoilage = fields.share("spoilage", Share{}, 90 * percent),
           .pour = pour_section(fields.object("pour"), losses.object("pour"), library),

@@ -3,11 +3,15 @@
 #include "units/guarded_json.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/shown_text.h"
+#include "units/written_number.h"
 
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <cstddef>
 #include <filesystem>
 #include <fstream>
 #include <set>
@@ -18,17 +22,39 @@ namespace brimwright {
 
 using Json = nlohmann::ordered_json;
 
+using Member = Json::object_t::value_type;
+
 struct Fields::Node {
+  Node(std::shared_ptr<const Json> its_document, const Json& its_object, std::string its_file,
+       std::string its_pointer);
+
   std::shared_ptr<const Json> document;  // keeps `object` alive
   const Json* object;
   std::string file;
   std::string pointer;
+  std::vector<const Member*> by_name;  // the library would look through all members for each
   mutable std::set<std::string, std::less<>> asked;
 };
+
+Fields::Node::Node(std::shared_ptr<const Json> its_document, const Json& its_object,
+                   std::string its_file, std::string its_pointer)
+    : document(std::move(its_document)),
+      object(&its_object),
+      file(std::move(its_file)),
+      pointer(std::move(its_pointer)) {
+  for (const Member& member : object->get_ref<const Json::object_t&>()) by_name.push_back(&member);
+  std::sort(by_name.begin(), by_name.end(),
+            [](const Member* one, const Member* other) { return one->first < other->first; });
+}
 
 namespace {
 
 constexpr std::size_t largest_file = 4u << 20;
+constexpr std::size_t longest_name = 200;
+constexpr std::size_t longest_quantity = 200;
+constexpr std::size_t most_names = 2'000;
+constexpr std::size_t most_plain_values = 1'000;
+constexpr std::size_t longest_slip = 100;
 
 std::string escaped(std::string_view key) {  // RFC 6901
   std::string out;
@@ -40,14 +66,17 @@ std::string kind_of(const Json& value) {
   if (value.is_null()) return "null";
   if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
   if (value.is_number()) return "the bare number " + value.dump();
-  if (value.is_string()) return "the text \"" + value.get<std::string>() + "\"";
+  if (value.is_string())
+    return "the text " + brimwright::quoted(value.get_ref<const std::string&>());
   return value.is_array() ? "a list" : "an object";
 }
 
 const Json* found(const Fields::Node& node, std::string_view key) {
   node.asked.emplace(key);
-  const auto at = node.object->find(std::string(key));
-  return at == node.object->end() ? nullptr : &*at;
+  const auto at = std::lower_bound(
+      node.by_name.begin(), node.by_name.end(), key,
+      [](const Member* member, std::string_view name) { return member->first < name; });
+  return at == node.by_name.end() || (*at)->first != key ? nullptr : &(*at)->second;
 }
 
 Place place_in(const Fields::Node& node, std::string_view key) {
@@ -68,6 +97,21 @@ std::string text_of(const Json& value, const Place& where, const std::string& wh
   return text;
 }
 
+/// `name` if it can stand in a line of print.
+const std::string& checked_name(const std::string& name, const Place& where) {
+  const std::size_t length = characters_in(name);
+  if (length > longest_name)
+    throw UserError(where, "is " + std::to_string(length) + " characters long",
+                    "a name has at most " + std::to_string(longest_name));
+  constexpr std::array<std::string_view, 7> line_ends = {"\n",     "\r",     "\v",    "\f",
+                                                         "\u0085", "\u2028", "\u2029"};
+  if (std::any_of(line_ends.begin(), line_ends.end(),
+                  [&](std::string_view end) { return name.find(end) != std::string::npos; }))
+    throw UserError(where, brimwright::quoted(name) + " goes over more than one line",
+                    "write the name on one line");
+  return name;
+}
+
 /// The text of a quantity; a bare number gets its own complaint, the commonest slip.
 std::string quantity_text(const Fields::Node& node, std::string_view key,
                           const std::string& example) {
@@ -76,7 +120,11 @@ std::string quantity_text(const Fields::Node& node, std::string_view key,
   if (value.is_number())
     throw UserError(where, "is " + kind_of(value) + " without a unit",
                     "write it with its unit in quotes, such as " + example);
-  return text_of(value, where, "it with its unit, such as " + example);
+  std::string text = text_of(value, where, "it with its unit, such as " + example);
+  if (text.size() > longest_quantity)
+    throw UserError(where, brimwright::quoted(text) + " is longer than any quantity",
+                    "write it with its unit, such as " + example);
+  return text;
 }
 
 double number_of(const Json& value, const Place& where) {
@@ -86,8 +134,11 @@ double number_of(const Json& value, const Place& where) {
   return number;
 }
 
-const Json& list_of(const Json& value, const Place& where) {
+const Json& list_of(const Json& value, const Place& where, std::size_t most) {
   if (!value.is_array()) throw UserError(where, "is " + kind_of(value), "give a list in [ ]");
+  if (value.size() > most)
+    throw UserError(where, "lists " + std::to_string(value.size()),
+                    "at most " + std::to_string(most) + " may stand here");
   return value;
 }
 
@@ -123,7 +174,7 @@ Fields Fields::parse(std::string_view text, std::string file) {
   if (!document->is_object())
     throw UserError({file, "", "holds " + kind_of(*document), "it must hold one object in { }"});
   const Json* root = document.get();
-  return Fields(std::make_shared<Node>(Node{document, root, std::move(file), "", {}}));
+  return Fields(std::make_shared<Node>(document, *root, std::move(file), ""));
 }
 
 Fields Fields::read(const std::string& path) {
@@ -149,10 +200,14 @@ Place Fields::place() const { return {node_->file, node_->pointer.empty() ? "/" 
 bool Fields::has(std::string_view key) const { return found(*node_, key) != nullptr; }
 
 std::vector<std::string> Fields::keys() const {
+  const auto& members = node_->object->get_ref<const Json::object_t&>();
+  if (members.size() > most_names)
+    throw UserError(place(), "has " + std::to_string(members.size()) + " names",
+                    "at most " + std::to_string(most_names) + " may stand here");
   std::vector<std::string> names;
-  for (const auto& item : node_->object->items()) {
-    names.push_back(item.key());
-    node_->asked.insert(item.key());
+  for (const Member& member : members) {
+    names.push_back(checked_name(member.first, place(member.first)));
+    node_->asked.insert(member.first);
   }
   return names;
 }
@@ -162,7 +217,7 @@ std::optional<Fields> Fields::optional_object(std::string_view key) const {
   if (value == nullptr) return std::nullopt;
   const Place where = place(key);
   if (!value->is_object()) throw UserError(where, "is " + kind_of(*value), "give an object in { }");
-  return Fields(std::make_shared<Node>(Node{node_->document, value, where.file, where.field, {}}));
+  return Fields(std::make_shared<Node>(node_->document, *value, where.file, where.field));
 }
 
 Fields Fields::object(std::string_view key) const {
@@ -170,17 +225,16 @@ Fields Fields::object(std::string_view key) const {
   return *optional_object(key);
 }
 
-std::vector<Fields> Fields::objects(std::string_view key) const {
+std::vector<Fields> Fields::objects(std::string_view key, std::size_t most) const {
   std::vector<Fields> elements;
   const Json* value = found(*node_, key);
   if (value == nullptr) return elements;
   const Place where = place(key);
-  for (const Json& element : list_of(*value, where)) {
+  for (const Json& element : list_of(*value, where, most)) {
     const std::string pointer = where.field + "/" + std::to_string(elements.size());
     if (!element.is_object())
       throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
-    elements.emplace_back(
-        std::make_shared<Node>(Node{node_->document, &element, where.file, pointer, {}}));
+    elements.emplace_back(std::make_shared<Node>(node_->document, element, where.file, pointer));
   }
   return elements;
 }
@@ -194,12 +248,19 @@ std::optional<std::string> Fields::optional_text(std::string_view key) const {
   return text(key);
 }
 
+std::string Fields::name(std::string_view key) const { return checked_name(text(key), place(key)); }
+
+std::optional<std::string> Fields::optional_name(std::string_view key) const {
+  if (!has(key)) return std::nullopt;
+  return name(key);
+}
+
 std::vector<std::string> Fields::texts(std::string_view key) const {
   std::vector<std::string> all;
   const Json* value = found(*node_, key);
   if (value == nullptr) return all;
   const Place where = place(key);
-  for (const Json& element : list_of(*value, where))
+  for (const Json& element : list_of(*value, where, most_plain_values))
     all.push_back(text_of(element, {where.file, where.field + "/" + std::to_string(all.size())},
                           "a text in quotes, with its unit if it is a quantity"));
   return all;
@@ -212,7 +273,7 @@ std::string Fields::choice(std::string_view key, const std::vector<std::string>&
       text_of(needed(*node_, key, "one of " + listed), place(key), "one of " + listed);
   if (std::find(allowed.begin(), allowed.end(), given) != allowed.end()) return given;
   const auto near = nearest_name(given, allowed);
-  throw UserError(place(key), "is \"" + given + "\"",
+  throw UserError(place(key), "is " + brimwright::quoted(given),
                   near ? "did you mean \"" + *near + "\"?" : "give one of " + listed);
 }
 
@@ -225,7 +286,7 @@ std::vector<double> Fields::numbers(std::string_view key) const {
   const Json* value = found(*node_, key);
   if (value == nullptr) return all;
   const Place where = place(key);
-  for (const Json& element : list_of(*value, where))
+  for (const Json& element : list_of(*value, where, most_plain_values))
     all.push_back(number_of(element, {where.file, where.field + "/" + std::to_string(all.size())}));
   return all;
 }
@@ -271,7 +332,7 @@ Length Fields::positive_length(std::string_view key) const {
   return above_zero(length(key), place(key));
 }
 Length Fields::signed_length(std::string_view key) const {
-  const std::string text = quantity_text(*node_, key, "\"-12 mm\"");
+  const std::string text = plain(quantity_text(*node_, key, "\"-12 mm\""));
   const bool is_negative = text.starts_with('-');
   const Length size = read_length(is_negative ? text.substr(1) : text, place(key));
   return is_negative ? -size : size;
@@ -343,12 +404,12 @@ Rate Fields::rate(std::string_view key) const {
 
 void Fields::refuse_unknown() const {
   const std::vector<std::string> known(node_->asked.begin(), node_->asked.end());
-  for (const auto& item : node_->object->items()) {
-    if (node_->asked.contains(item.key())) continue;
-    const auto near = nearest_name(item.key(), known);
+  for (const Member& member : node_->object->get_ref<const Json::object_t&>()) {
+    if (node_->asked.contains(member.first)) continue;
+    const auto near = nearest_name(member.first, known);
     std::string listed;
     for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
-    throw UserError(place(item.key()), "not known",
+    throw UserError(place(member.first), "not known",
                     near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
   }
 }
@@ -356,8 +417,10 @@ void Fields::refuse_unknown() const {
 std::optional<std::string> nearest_name(std::string_view wrong,
                                         const std::vector<std::string>& known) {
   std::optional<std::string> best;
+  if (wrong.size() > longest_slip) return best;
   std::size_t least = std::max<std::size_t>(1, wrong.size() / 3) + 1;
   for (const auto& name : known) {
+    if (name.size() >= wrong.size() + least) continue;  // so many letters short
     const std::size_t distance = edit_distance(wrong, name);
     if (distance < least) {
       least = distance;

@@ -8,6 +8,7 @@
 #include "units/user_error.h"
 
 #include <chrono>
+#include <cstddef>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -25,8 +26,8 @@ namespace brimwright {
 /// marks.
 class Fields {
  public:
-  /// Parses a whole file's `text`. Refuses more than 4 MiB, more than 64 levels, duplicate keys,
-  /// and anything but one JSON object, telling line and column.
+  /// Parses a whole file's `text`. Refuses more than 4 MiB, 64 levels or 200,000 values, duplicate
+  /// keys, and anything but one JSON object, telling line and column.
   static Fields parse(std::string_view text, std::string file);
   /// Reads and parses a regular file of at most 4 MiB.
   static Fields read(const std::string& path);
@@ -38,21 +39,30 @@ class Fields {
   Place place() const;
 
   bool has(std::string_view key) const;
-  /// All keys in the file's order, each marked as known: for maps whose keys are names.
+  /// All keys in the file's order, each marked as known: for maps whose keys are names. At most
+  /// 2,000, each as long as a name may be.
   std::vector<std::string> keys() const;
 
   Fields object(std::string_view key) const;
   std::optional<Fields> optional_object(std::string_view key) const;
-  /// The objects of an array; an absent key gives none. An element that is no object is refused.
-  std::vector<Fields> objects(std::string_view key) const;
+  /// The objects of an array; an absent key gives none. An element that is no object is refused,
+  /// and so are more than `most`: what looks at each pair of them must not take minutes.
+  std::vector<Fields> objects(std::string_view key, std::size_t most = usual_list) const;
+  /// What no list of things on a bench comes near: fats, additives, layers, bottles.
+  static constexpr std::size_t usual_list = 200;
 
   std::string text(std::string_view key) const;  ///< a non-empty string
   std::optional<std::string> optional_text(std::string_view key) const;
-  std::vector<std::string> texts(std::string_view key) const;  ///< an absent key gives none
+  /// What is printed as a name: one line of at most 200 characters.
+  std::string name(std::string_view key) const;
+  std::optional<std::string> optional_name(std::string_view key) const;
+  /// At most 1,000; an absent key gives none.
+  std::vector<std::string> texts(std::string_view key) const;
   /// One of `allowed`; the complaint lists them.
   std::string choice(std::string_view key, const std::vector<std::string>& allowed) const;
   double number(std::string_view key) const;
-  std::vector<double> numbers(std::string_view key) const;  ///< an absent key gives none
+  /// At most 1,000; an absent key gives none.
+  std::vector<double> numbers(std::string_view key) const;
   std::int64_t whole_number(std::string_view key, std::int64_t least, std::int64_t most) const;
   bool truth(std::string_view key) const;
   bool is_text(std::string_view key) const;    ///< present and a string
@@ -88,7 +98,8 @@ class Fields {
   std::shared_ptr<const Node> node_;
 };
 
-/// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip.
+/// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip. Nothing
+/// for more than 100 characters, which no name that is known here has.
 std::optional<std::string> nearest_name(std::string_view wrong,
                                         const std::vector<std::string>& known);
 

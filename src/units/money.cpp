@@ -1,6 +1,7 @@
 #include "units/money.h"
 
 #include "units/rounding.h"
+#include "units/written_number.h"
 
 #include <algorithm>
 #include <array>
@@ -51,13 +52,13 @@ Currency currency(std::string_view code, const Place& where) {
   const auto row = std::find_if(currencies.begin(), currencies.end(),
                                 [&](const Row& r) { return r.code == code; });
   if (row == currencies.end())
-    throw UserError(where, "\"" + std::string(code) + "\" is no currency code known here",
+    throw UserError(where, quoted(code) + " is no currency code known here",
                     "give the three-letter ISO 4217 code, such as \"EUR\" or \"USD\"");
   return {std::string(row->code), row->decimals};
 }
 
 Money read_money(std::string_view text, const Currency& currency, const Place& where) {
-  const std::string shown = "\"" + std::string(text) + "\"";
+  const std::string shown = quoted(text);
   const auto mark = text.find_first_of(".,");
   const std::string_view units = text.substr(0, mark);
   const std::string_view rest = mark == std::string_view::npos ? "" : text.substr(mark + 1);
@@ -66,6 +67,11 @@ Money read_money(std::string_view text, const Currency& currency, const Place& w
   if (!is_amount)
     throw UserError(where, shown + " is no amount of money",
                     "write a plain decimal number without the currency, such as \"12.50\"");
+  // With coins of a thousandth it may be either.
+  if (mark != std::string_view::npos && text[mark] == ',' && rest.size() == 3 && units != "0" &&
+      units.size() <= 3)
+    throw UserError(where, shown + " may mean thousands or decimals",
+                    "write the amount without a thousands mark and with a decimal point");
   if (static_cast<int>(rest.size()) > currency.decimals)
     throw UserError(
         where, shown + " has smaller coins than " + currency.code + " knows",

@@ -3,6 +3,7 @@
 #include "units/printing.h"
 #include "units/written_number.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -51,9 +52,8 @@ std::string mix_up(std::string_view noun, std::string_view unit) {
   return "";
 }
 
-template <class Unit>
-Unit unit_after(Text& text, const Kind<Unit>& kind, std::string_view whole_text,
-                const Place& where) {
+/// What stands up to the next number that follows a blank, or to the end.
+std::string_view take_unit(Text& text) {
   text.skip_blanks();
   std::size_t n = 0;
   while (n < text.rest.size() &&
@@ -62,6 +62,13 @@ Unit unit_after(Text& text, const Kind<Unit>& kind, std::string_view whole_text,
   std::string_view name = text.rest.substr(0, n);
   text.rest.remove_prefix(n);
   while (!name.empty() && is_blank(name.back())) name.remove_suffix(1);
+  return name;
+}
+
+template <class Unit>
+Unit unit_after(Text& text, const Kind<Unit>& kind, std::string_view whole_text,
+                const Place& where) {
+  const std::string_view name = take_unit(text);
   if (name.empty())
     throw UserError(where, quoted(whole_text) + " has no unit",
                     "write " + std::string(kind.noun) + " with its unit, such as " + kind.example);
@@ -71,6 +78,13 @@ Unit unit_after(Text& text, const Kind<Unit>& kind, std::string_view whole_text,
                   quoted(whole_text) + " is not " + std::string(kind.noun) + ": unit " +
                       quoted(name) + " is not known here",
                   hint.empty() ? "use one of " + unit_names(kind) : hint);
+}
+
+/// "1 g 1 g" is a slip of the hand, and so is "4 oz 1 lb".
+[[noreturn]] void refuse_order(std::string_view given, const Place& where,
+                               const std::string& example) {
+  throw UserError(where, quoted(given) + " names a unit again, or a larger one after a smaller",
+                  "write each unit once, the larger first, such as " + example);
 }
 
 template <class Unit>
@@ -152,12 +166,11 @@ const Kind<Density>& densities() {
 }
 
 const Kind<Area>& areas() {
-  static const Kind<Area> kind{"an area",
-                               "\"12 cm2\"",
-                               {{"mm2", square_millimetre},
-                                {"cm2", square_centimetre},
-                                {"in2", square_inch}},
-                               square_metre};
+  static const Kind<Area> kind{
+      "an area",
+      "\"12 cm2\"",
+      {{"mm2", square_millimetre}, {"cm2", square_centimetre}, {"in2", square_inch}},
+      square_metre};
   return kind;
 }
 
@@ -194,9 +207,13 @@ Mass read_mass(std::string_view given, const Place& where) {
   Text text{clean};
   const Kind<Mass>& kind = masses();
   Mass sum;
+  std::optional<Mass> last;
   do {  // "1 lb 4 oz"
     const double number = take_number(text, given, where, kind.example);
-    sum += number * unit_after(text, kind, given, where);
+    const Mass unit = unit_after(text, kind, given, where);
+    if (last && !(unit < *last)) refuse_order(given, where, "\"1 lb 4 oz\"");
+    last = unit;
+    sum += number * unit;
   } while (!text.rest.empty());
   if (!(sum <= kind.most))
     throw UserError(where, quoted(given) + " is more than any studio handles",
@@ -261,36 +278,59 @@ Share read_share(std::string_view given, const Place& where) {
   return Share::of_one(number / 100);
 }
 
+namespace {
+
+struct TimeUnit {
+  std::string_view name;
+  double in_seconds;
+};
+
+/// "1 h 30 min", in seconds; `expected` words the refusal of a unit that is none of `units`.
+template <std::size_t N>
+double read_time(std::string_view given, const std::array<TimeUnit, N>& units, const Place& where,
+                 const std::string& noun, const std::string& example, const std::string& listed) {
+  const std::string clean = plain(given);
+  Text text{clean};
+  double sum = 0;
+  const TimeUnit* last = nullptr;
+  do {
+    const double number = take_number(text, given, where, example);
+    const std::string_view name = take_unit(text);
+    const auto unit = std::find_if(units.begin(), units.end(),
+                                   [&](const TimeUnit& known) { return known.name == name; });
+    if (unit == units.end())
+      throw UserError(where, quoted(given) + (name.empty() ? " has no unit" : " is not " + noun),
+                      "write it as " + example + "; units are " + listed);
+    if (last != nullptr && unit->in_seconds >= last->in_seconds)
+      refuse_order(given, where, "\"1 h 30 min\"");
+    last = &*unit;
+    sum += number * unit->in_seconds;
+  } while (!text.rest.empty());
+  return sum;
+}
+
+}  // namespace
+
 std::chrono::minutes read_duration(std::string_view given, const Place& where) {
-  const std::string example = "\"36 h\" or \"28 days\"";
-  const auto [number, unit] = number_and_word(given, where, example);
-  double in_minutes = 0;
-  if (unit == "min")
-    in_minutes = 1;
-  else if (unit == "h" || unit == "hours" || unit == "hour")
-    in_minutes = 60;
-  else if (unit == "d" || unit == "day" || unit == "days")
-    in_minutes = 60 * 24;
-  else if (unit == "week" || unit == "weeks")
-    in_minutes = 60 * 24 * 7;
-  else
-    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a duration"),
-                    "write it as " + example + "; units are min, h, days, weeks");
-  if (number * in_minutes > 60.0 * 24 * 3650)
+  constexpr double minute = 60, hour = 60 * minute, day = 24 * hour, week = 7 * day;
+  constexpr std::array units = {
+      TimeUnit{"min", minute}, TimeUnit{"h", hour},    TimeUnit{"hour", hour},
+      TimeUnit{"hours", hour}, TimeUnit{"d", day},     TimeUnit{"day", day},
+      TimeUnit{"days", day},   TimeUnit{"week", week}, TimeUnit{"weeks", week}};
+  const double seconds = read_time(given, units, where, "a duration", "\"36 h\" or \"28 days\"",
+                                   "min, h, days, weeks");
+  if (seconds > 3650 * day)
     throw UserError(where, quoted(given) + " is over ten years", "check the number and its unit");
-  return std::chrono::minutes(static_cast<std::int64_t>(std::llround(number * in_minutes)));
+  return std::chrono::minutes(static_cast<std::int64_t>(std::llround(seconds / minute)));
 }
 
 std::chrono::seconds read_short_time(std::string_view given, const Place& where) {
-  const std::string example = "\"20 s\" or \"25 min\"";
-  const auto [number, unit] = number_and_word(given, where, example);
-  const double in_seconds = unit == "s" ? 1 : unit == "min" ? 60 : unit == "h" ? 3600 : 0;
-  if (in_seconds == 0)
-    throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a time"),
-                    "write it as " + example + "; units are s, min, h");
-  if (number * in_seconds > 24.0 * 3600)
+  constexpr std::array units = {TimeUnit{"s", 1}, TimeUnit{"min", 60}, TimeUnit{"h", 3600}};
+  const double seconds =
+      read_time(given, units, where, "a time", "\"20 s\" or \"25 min\"", "s, min, h");
+  if (seconds > 24.0 * 3600)
     throw UserError(where, quoted(given) + " is over a day", "check the number and its unit");
-  return std::chrono::seconds(static_cast<std::int64_t>(std::llround(number * in_seconds)));
+  return std::chrono::seconds(static_cast<std::int64_t>(std::llround(seconds)));
 }
 
 Rate read_rate(std::string_view given, const Place& where) {

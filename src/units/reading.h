@@ -13,7 +13,8 @@
 namespace brimwright {
 
 // Reading what a person wrote. A number may be "12", "0.5", "1,5", "1/2" or "2 1/4"; a comma that
-// could be a thousands mark ("1,500") is refused. A unit is always needed. Nothing depends on the
+// could be a thousands mark ("1,500") is refused. A unit is always needed; a mass or a time may be
+// in several ("1 lb 4 oz", "1 h 30 min"), each once and the larger first. Nothing depends on the
 // locale. Each throws UserError at `where` with the remedy for that kind of quantity; negative,
 // non-finite and absurd values (a mould of 20 m) are refused too. Zero is accepted here.
 

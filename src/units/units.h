@@ -13,6 +13,7 @@
 #include "units/rounded_text.h"
 #include "units/rounding.h"
 #include "units/share.h"
+#include "units/shown_text.h"
 #include "units/temperature.h"
 #include "units/user_error.h"
 #include "units/water.h"

@@ -13,7 +13,7 @@ struct Place {
 };
 
 /// A mistake in what was given, told in one line: which file, which field, what is wrong, what to
-/// do.
+/// do. What was given is cut to a length that can be read; control codes in it are written out.
 class UserError : public std::runtime_error {
  public:
   struct Parts {

@@ -1,5 +1,6 @@
 #include "units/written_number.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -7,6 +8,8 @@
 
 namespace brimwright {
 namespace {
+
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 double value_of(std::string_view plain_number) {
   double value = 0;
@@ -41,20 +44,34 @@ std::string plain(std::string_view text) {
     std::string_view from, to;
   };
   constexpr std::array swaps = {
-      Swap{"\u00a0", " "},    Swap{"\u202f", " "},    Swap{"\u2009", " "},  Swap{"\u00b2", "2"},
-      Swap{"\u00b3", "3"},    Swap{"\u2033", "\""},   Swap{"\u201d", "\""}, Swap{"\u00bd", " 1/2"},
+      Swap{"\u00a0", " "},    Swap{"\u202f", " "},    Swap{"\u2009", " "},
+      Swap{"\u2033", "\""},   Swap{"\u201d", "\""},   Swap{"\u00bd", " 1/2"},
       Swap{"\u00bc", " 1/4"}, Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"}};
-  std::string out(text);
-  for (const auto& swap : swaps)
-    for (auto at = out.find(swap.from); at != std::string::npos; at = out.find(swap.from))
-      out.replace(at, swap.from.size(), swap.to);
+  // After a letter alone: "cm²" is a unit, but "5²" is not 52.
+  constexpr std::array powers = {Swap{"\u00b2", "2"}, Swap{"\u00b3", "3"}};
+  std::string out;
+  for (std::size_t at = 0; at < text.size();) {
+    const auto stands_here = [&](const Swap& swap) {
+      return text.substr(at, swap.from.size()) == swap.from;
+    };
+    const Swap* swap = std::find_if(swaps.begin(), swaps.end(), stands_here);
+    if (swap == swaps.end() && !out.empty() && is_letter(out.back())) {
+      const Swap* power = std::find_if(powers.begin(), powers.end(), stands_here);
+      if (power != powers.end()) swap = power;
+    }
+    const bool is_swap = swap != swaps.end();
+    out += is_swap ? swap->to : text.substr(at, 1);
+    at += is_swap ? swap->from.size() : 1;
+  }
   while (!out.empty() && is_blank(out.back())) out.pop_back();
   const auto first = out.find_first_not_of(" \t");
   return first == std::string::npos ? "" : out.substr(first);
 }
 
-double take_number(Text& text, std::string_view whole_text, const Place& where,
-                   const std::string& example) {
+namespace {
+
+double taken_number(Text& text, std::string_view whole_text, const Place& where,
+                    const std::string& example) {
   if (!text.rest.empty() && text.rest.front() == '-')
     throw UserError(where, quoted(whole_text) + " is negative",
                     "give a value above zero, such as " + example);
@@ -90,6 +107,18 @@ double take_number(Text& text, std::string_view whole_text, const Place& where,
       return value + *quotient;
     }
   return value;
+}
+
+}  // namespace
+
+double take_number(Text& text, std::string_view whole_text, const Place& where,
+                   const std::string& example) {
+  const double number = taken_number(text, whole_text, where, example);
+  // Hundreds of digits; what is not a number passes every comparison with a bound.
+  if (!std::isfinite(number))
+    throw UserError(where, quoted(whole_text) + " holds a number that is too long",
+                    "write it with fewer digits, such as " + example);
+  return number;
 }
 
 }  // namespace brimwright

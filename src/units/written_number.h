@@ -1,5 +1,6 @@
 #pragma once
 
+#include "units/shown_text.h"
 #include "units/user_error.h"
 
 #include <string>
@@ -8,7 +9,8 @@
 namespace brimwright {
 
 inline bool is_blank(char c) { return c == ' ' || c == '\t'; }
-inline std::string quoted(std::string_view text) { return "\"" + std::string(text) + "\""; }
+/// What was written, in quotes, cut if it is longer than anything that could be meant.
+inline std::string quoted(std::string_view text) { return "\"" + shortened(text, 80) + "\""; }
 
 /// What was written without blanks at its ends, and with plain ASCII in place of the blanks,
 /// fractions and signs that a keyboard or a copied text brings.

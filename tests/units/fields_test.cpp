@@ -1,6 +1,11 @@
 #include "units/fields.h"
 
+#include "units/guarded_json.h"
+
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <cmath>
 
 using namespace brimwright;
 using Catch::Matchers::Contains;
@@ -80,4 +85,131 @@ TEST_CASE("a file that cannot be read says why", "[units]") {
   CHECK_THAT(complaint_of([] { Fields::read("no/such/run.json"); }),
              Contains("there is no such file"));
   CHECK_THAT(complaint_of([] { Fields::read("/"); }), Contains("is not a file that can be read"));
+}
+
+namespace {
+
+/// An object of so many keys, each with the same beginning, as a crafted file would have them.
+std::string object_of(std::size_t keys) {
+  std::string text = "{";
+  for (std::size_t i = 0; i < keys; ++i)
+    text += (i > 0 ? ",\"key" : "\"key") + std::to_string(i * 7919 % keys) + "\":1";
+  return text + "}";
+}
+
+JsonWork work_for(const std::string& text) {
+  JsonWork work;
+  parsed_json(text, "run.json", &work);
+  return work;
+}
+
+std::string repeated(std::string_view text, std::size_t times) {
+  std::string all;
+  for (std::size_t i = 0; i < times; ++i) all += text;
+  return all;
+}
+
+/// `{"key": [{}, {}, ... ]}`
+std::string list_of(std::size_t objects) {
+  return "{\"list\": [{}" + repeated(",{}", objects - 1) + "]}";
+}
+
+}  // namespace
+
+TEST_CASE("a file of a hundred thousand keys takes no more comparisons than sorting them",
+          "[units]") {
+  // 0.96 MB of a run's keys took 8.5 s: each was compared with all before it, 5e9 comparisons.
+  for (const std::size_t keys : {1'000u, 100'000u}) {
+    const auto n = static_cast<double>(keys);
+    // 2 n log2 n: introsort's own bound, with room for its constant.
+    CHECK(static_cast<double>(work_for(object_of(keys)).comparisons) < 2 * n * std::log2(n));
+  }
+}
+
+TEST_CASE("a list of many objects is put together object by object", "[units]") {
+  // The library looked through the whole list after each object in it.
+  const JsonWork work = work_for(list_of(80'000));
+  CHECK(work.values == 80'002);  // each object once, the list, the document
+  CHECK(work.comparisons == 0);
+}
+
+TEST_CASE("a file of more values than any file of this program has is refused", "[units]") {
+  CHECK_THAT(complaint_of([] { Fields::parse(list_of(200'000), "run.json"); }),
+             Contains("run.json: holds more than 200,000 values"));
+}
+
+TEST_CASE("keys keep the file's order and are found however many there are", "[units]") {
+  const Fields run = Fields::parse(R"({"z": 1, "a": 2, "m": {"y": 3, "b": 4}})", "run.json");
+  CHECK(run.json() == R"({"z":1,"a":2,"m":{"y":3,"b":4}})");
+  CHECK(run.keys() == std::vector<std::string>{"z", "a", "m"});
+  CHECK(run.object("m").number("b") == 4);
+  CHECK_FALSE(run.has("b"));
+  const Fields many = Fields::parse(object_of(2'000), "run.json");
+  CHECK(many.keys().size() == 2'000);
+  CHECK(many.number("key1999") == 1);
+}
+
+TEST_CASE("what is compared pair by pair is refused in lists longer than a bench has", "[units]") {
+  CHECK(Fields::parse(list_of(200), "run.json").objects("list").size() == 200);
+  CHECK(complaint_of([] { Fields::parse(list_of(201), "run.json").objects("list"); }) ==
+        "run.json: /list: lists 201; at most 200 may stand here");
+  CHECK(Fields::parse(list_of(201), "run.json").objects("list", 500).size() == 201);
+  CHECK_THAT(complaint_of([] { Fields::parse(object_of(2'001), "run.json").keys(); }),
+             Contains("has 2001 names; at most 2000"));
+  const std::string numbers = "{\"list\": [1" + repeated(",1", 1'000) + "]}";
+  CHECK_THAT(complaint_of([&] { Fields::parse(numbers, "run.json").numbers("list"); }),
+             Contains("/list: lists 1001; at most 1000"));
+}
+
+TEST_CASE("no slip is looked for in a key of a thousand letters", "[units]") {
+  const std::vector<std::string> known = {std::string(1'000, 'a'), "saponification_value"};
+  CHECK(nearest_name("saponifcation_value", known) == "saponification_value");
+  // One letter short of a known name, and still not compared letter by letter.
+  CHECK_FALSE(nearest_name(std::string(999, 'a'), known));
+  // A known name that is longer by more letters than a slip has.
+  CHECK_FALSE(nearest_name("a", known));
+}
+
+TEST_CASE("a value of 100 kB is not echoed whole", "[units]") {
+  const std::string big(100'000, 'x');
+  const Fields run = Fields::parse(
+      "{\"t\": \"" + big + "\", \"l\": [\"" + big + "\"], \"" + big + "\": 1}", "run.json");
+  for (const auto& said :
+       {complaint_of([&] { run.number("t"); }), complaint_of([&] { run.length("t"); }),
+        complaint_of([&] {
+          run.choice("t", {"cone", "dome"});
+        }),
+        complaint_of([&] { run.refuse_unknown(); }), complaint_of([&] { run.object(big); }),
+        complaint_of([&] { run.name("t"); })}) {
+    CAPTURE(said);
+    CHECK(said.starts_with("run.json: /"));
+    CHECK(said.size() < 1'500);
+  }
+  CHECK_THAT(complaint_of([&] { run.number("t"); }),
+             Contains("xxx … xxx") && Contains("give a plain number"));
+}
+
+TEST_CASE("a name is one line of at most 200 characters", "[units]") {
+  const auto named = [](const std::string& name) {
+    return Fields::parse("{\"name\": \"" + name + "\"}", "run.json").name("name");
+  };
+  // Characters, not bytes: an umlaut is one.
+  CHECK(named(repeated("ö", 200)) == repeated("ö", 200));
+  CHECK(complaint_of([&] { named(repeated("ö", 201)); }) ==
+        "run.json: /name: is 201 characters long; a name has at most 200");
+  for (const char* line_end : {"\\n", "\\r", "\\u0085", "\\u2028"})
+    CHECK_THAT(complaint_of([&] { named(std::string("Rose") + line_end + "0 g"); }),
+               Contains("goes over more than one line"));
+  CHECK_THAT(complaint_of([&] {
+               Fields::parse("{\"" + std::string(201, 'k') + "\": 1}", "run.json").keys();
+             }),
+             Contains("is 201 characters long"));
+}
+
+TEST_CASE("a place below zero is read with a copied minus sign too", "[units]") {
+  const Fields place =
+      Fields::parse("{\"x\": \"-12 mm\", \"y\": \"\u221212 mm\", \"z\": \" -1/2 in\"}", "run.json");
+  CHECK(place.signed_length("x") / millimetre == -12);
+  CHECK(place.signed_length("y") / millimetre == -12);
+  CHECK(place.signed_length("z") / millimetre == -12.7);
 }

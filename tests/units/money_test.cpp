@@ -27,6 +27,7 @@ TEST_CASE("money keeps every coin", "[units]") {
 TEST_CASE("what is no amount of money is refused", "[units]") {
   const auto [text, said] = GENERATE(table<std::string, std::string>({
       {"32.505", "smaller coins than EUR knows"},
+      {"1,000", "may mean thousands or decimals"},
       {"EUR 3", "is no amount of money"},
       {"-3", "is no amount of money"},
       {"1,234.50", "is no amount of money"},
@@ -36,6 +37,14 @@ TEST_CASE("what is no amount of money is refused", "[units]") {
   CAPTURE(text);
   CHECK_THROWS_WITH(read_money(text, eur, here), Contains(said));
   CHECK_THROWS_WITH(currency("euro", here), Contains("ISO 4217"));
+}
+
+TEST_CASE("a thousand dinars is not read as one", "[units]") {
+  // A dinar of Kuwait has a thousand fils (ISO 4217), so "1,000" may be either.
+  const Currency dinar = currency("KWD", here);
+  CHECK_THROWS_WITH(read_money("1,000", dinar, here), Contains("may mean thousands or decimals"));
+  CHECK(read_money("1.000", dinar, here).coins == 1'000);
+  CHECK(read_money("0,250", dinar, here).coins == 250);
 }
 
 TEST_CASE("shares of a sum add up to the sum", "[units][law]") {

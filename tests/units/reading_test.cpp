@@ -110,6 +110,71 @@ TEST_CASE("what cannot be read with one meaning is refused in one line", "[units
   CHECK(said.find('\n') == std::string::npos);
 }
 
+TEST_CASE("a mass or a time names each unit once, the larger first", "[units]") {
+  CHECK_THAT(read_mass("2 lb 3 oz", here) / gram,
+             WithinRel(2 * 453.59237 + 3 * 28.349523125, 1e-14));
+  CHECK_THAT(read_mass("1 kg 250 g", here) / gram, WithinRel(1250.0, 1e-14));
+  CHECK(read_duration("1 h 30 min", here) == std::chrono::minutes(90));
+  CHECK(read_duration("1 week 2 days", here) == std::chrono::hours(9 * 24));
+  CHECK(read_short_time("1 min 30 s", here) == std::chrono::seconds(90));
+  // "1 g 1 g" was read as 2 g.
+  for (const char* slip : {"1 g 1 g", "1 oz 1 lb", "1 lb 1 lbs", "5 g 1 kg", "1 kg 1 g 1 g"}) {
+    CAPTURE(slip);
+    CHECK_THAT(complaint_of([&] { read_mass(slip, here); }),
+               Contains("names a unit again, or a larger one after a smaller"));
+  }
+  for (const char* slip : {"30 min 1 h", "1 day 1 d", "1 h 1 hour"})
+    CHECK_THAT(complaint_of([&] { read_duration(slip, here); }), Contains("names a unit again"));
+  CHECK_THAT(complaint_of([] { read_short_time("1 s 1 s", here); }),
+             Contains("names a unit again"));
+}
+
+TEST_CASE("a number that could be read in two ways is asked, in every reader", "[units]") {
+  const std::string number =
+      GENERATE(std::string("1,000"), "1.234,5", "1,234.5", "1 000", "1'000", "1 2", "1/0", "1/2/3",
+               "1e2", "0x10", "\uff15", "\u0665", "5\u00b2", "1\u00b2", "1..5", "1,,5", "--5",
+               "+-5", "1/", "/2", "1.5 1/2", "\u221e", "1_000", "1\u00bd\u00bd", "1 1 1/2");
+  CAPTURE(number);
+  const auto refused = [](const auto& read) { return !complaint_of(read).empty(); };
+  CHECK(refused([&] { read_mass(number + " g", here); }));
+  CHECK(refused([&] { read_length(number + " mm", here); }));
+  CHECK(refused([&] { read_volume(number + " ml", here); }));
+  CHECK(refused([&] { read_density(number + " g/ml", here); }));
+  CHECK(refused([&] { read_temperature(number + " °C", here); }));
+  CHECK(refused([&] { read_angle(number + " deg", here); }));
+  CHECK(refused([&] { read_share(number + " %", here); }));
+  CHECK(refused([&] { read_duration(number + " h", here); }));
+  CHECK(refused([&] { read_short_time(number + " s", here); }));
+  CHECK(refused([&] { read_rate(number + " % of fats", here); }));
+  CHECK(refused([&] { read_number(number, here); }));
+}
+
+TEST_CASE("a number of four hundred digits is no share, angle or time", "[units]") {
+  // Beyond a double it was no number at all, and so passed every comparison with a bound.
+  for (const std::string& number : {std::string(400, '9'), "0." + std::string(400, '0') + "1",
+                                    "1/" + std::string(400, '9'), std::string(400, '9') + "/1"}) {
+    const auto said = [&](const auto& read) { return complaint_of(read); };
+    for (const auto& complaint : {said([&] { read_share(number + " %", here); }),
+                                  said([&] { read_angle(number + " deg", here); }),
+                                  said([&] { read_duration(number + " h", here); }),
+                                  said([&] { read_short_time(number + " s", here); }),
+                                  said([&] { read_temperature(number + " °C", here); }),
+                                  said([&] { read_rate(number + " g/kg of fats", here); }),
+                                  said([&] { read_mass(number + " g", here); }),
+                                  said([&] { read_number(number, here); })}) {
+      CHECK_THAT(complaint, Contains("number"));
+      CHECK(complaint.size() < 400);
+    }
+  }
+}
+
+TEST_CASE("a power is read in a unit, and never as a digit", "[units]") {
+  CHECK_THAT(read_area("12 cm\u00b2", here) / square_centimetre, WithinRel(12.0, 1e-14));
+  CHECK_THAT(read_volume("5 cm\u00b3", here) / millilitre, WithinRel(5.0, 1e-14));
+  // "5²" was read as 52.
+  CHECK_THAT(complaint_of([] { read_mass("5\u00b2 g", here); }), Contains("is not known here"));
+}
+
 TEST_CASE("a rate must say what it is a share of", "[units]") {
   CHECK_THAT(complaint_of([] { read_rate("2 %", here); }), Contains("does not say of what"));
   CHECK_THAT(complaint_of([] { read_rate("1 tsp/lb", here); }), Contains("does not say of what"));
