@@ -60,7 +60,10 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
     const fs::path file = canonical_or_empty(folder / name);  // an absolute name stands for itself
     const bool inside = std::any_of(roots.begin(), roots.end(),
                                     [&](const fs::path& root) { return lies_in(file, root); });
-    if (inside && is_file(file)) return file.string();
+    if (inside && is_file(file)) {
+      if (named) named->push_back(file.string());
+      return file.string();
+    }
     // Said before asking whether the file exists, so that nothing outside can be probed.
     if (!inside) leaves = true;
   }

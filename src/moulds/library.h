@@ -20,6 +20,8 @@ struct Library {
   std::shared_ptr<MeshMemory> memory = {};
   /// With a memory: a mesh that is not in it is not measured, but told by NotYetMeasured.
   bool only_remembered = false;
+  /// Where `resolve` puts down each file it names, for who has to know what a request read.
+  std::shared_ptr<std::vector<std::string>> named = {};
 
   /// The file that `name`, written at `where` in a file, means: a path relative to that file's
   /// folder, or else to the shipped folder ("moulds/low_bowl.json"), or else to a library folder.

@@ -8,7 +8,7 @@
 #include "service/cut_open.h"
 #include "service/cut_reading.h"
 #include "service/gauge_embeds.h"
-#include "units/file_writing.h"
+#include "service/outputs.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -246,11 +246,29 @@ std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& r
   return files;
 }
 
+/// The files that the request wants written, each with an ending that fits.
+std::vector<Output> outputs_of(const GaugeRequest& request) {
+  std::vector<Output> outputs;
+  const auto add = [&](const char* name, const std::optional<std::string>& path, const char* what,
+                       const char* ending) {
+    if (!path) return;
+    outputs.push_back({name, *path});
+    check_ending(outputs.back(), what, {ending});
+  };
+  add("--write", request.write, "a binary STL", ".stl");
+  add("--glb", request.glb, "a model", ".glb");
+  add("--picture", request.picture, "a drawing", ".svg");
+  return outputs;
+}
+
 }  // namespace
 
-reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& library,
+reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& given,
                               const geometry::Progress& progress) {
   refuse_options_without_use(request);
+  const auto outputs = outputs_of(request);
+  moulds::Library library = given;
+  library.named = std::make_shared<std::vector<std::string>>(1, request.file);
   GaugeFindings findings{.mould = measured(request, library),
                          .depths = {},
                          .fit = {},
@@ -258,6 +276,7 @@ reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library
                          .tilt = {},
                          .packing = {},
                          .written = {}};
+  check_targets(outputs, *library.named, library);  // before what takes long
   findings.depths = depths_asked(request, findings.mould);
   findings.fit = fit(request, findings.mould);
   findings.casting = casting(request, findings.mould);
@@ -265,8 +284,9 @@ reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library
   findings.packing = embeds_that_fit(
       request, findings.mould, findings.mould.curve.height() - headspace(request, findings.mould),
       library, progress);
+  check_targets(outputs, *library.named, library);  // the embed's files are known now
   for (const auto& [path, bytes] : files_for(request, findings)) {
-    write_file(path, bytes);
+    write_output(path, bytes);
     findings.written.push_back(path);
   }
   return findings;

@@ -5,11 +5,12 @@
 #include "planning/piece.h"
 #include "reports/piece_picture.h"
 #include "service/cut_open.h"
+#include "service/outputs.h"
 #include "units/user_error.h"
+#include "units/written_number.h"
 
 #include <algorithm>
 #include <array>
-#include <filesystem>
 
 namespace brimwright::service {
 namespace {
@@ -68,13 +69,18 @@ planning::PieceModel cut_open(planning::PieceModel model) {
   return model;
 }
 
-std::string ending_of(const std::string& path) {
-  return std::filesystem::path(path).extension().string();
-}
-
 bool is_solid(const std::string& path) { return ending_of(path) != ".svg"; }
 
 }  // namespace
+
+void check_piece_endings(const std::vector<std::string>& paths) {
+  for (const auto& path : paths)
+    if (const std::string ending = ending_of(path);
+        ending != ".svg" && ending != ".glb" && ending != ".stl")
+      throw UserError({"command line", "--piece"},
+                      brimwright::quoted(path) + " does not say what to write",
+                      "end it in .svg (a drawing), .glb (a coloured model) or .stl");
+}
 
 std::vector<std::pair<std::string, std::string>> piece_files(const std::vector<std::string>& paths,
                                                              const planning::Run& run,
@@ -94,11 +100,8 @@ std::vector<std::pair<std::string, std::string>> piece_files(const std::vector<s
       files.emplace_back(path, reports::piece_picture_svg(model, plan));
     else if (ending == ".glb")
       files.emplace_back(path, glb_of(solids));
-    else if (ending == ".stl")
-      files.emplace_back(path, stl_of(solids));
     else
-      throw UserError({"command line", "--piece"}, "\"" + path + "\" does not say what to write",
-                      "end it in .svg (a drawing), .glb (a coloured model) or .stl");
+      files.emplace_back(path, stl_of(solids));
   }
   return files;
 }

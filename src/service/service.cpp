@@ -16,11 +16,12 @@
 #include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/name_gate.h"
+#include "service/outputs.h"
 #include "service/piece_files.h"
 #include "service/run_file.h"
 #include "units/fields.h"
-#include "units/file_writing.h"
 #include "units/reading.h"
+#include "units/shown_text.h"
 #include "units/user_error.h"
 
 #include <algorithm>
@@ -93,18 +94,60 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan,
   std::string dangers;  // of a batch that no label should go onto
   for (const auto& caution : plan.cautions)
     if (caution.severity == Severity::danger) dangers += "!! " + caution.text + "\n";
-  return dangers + run.name + "\n" + reports::label_text(plan);
+  // `cat` shows it on a terminal.
+  return for_terminal(dangers + run.name + "\n" + reports::label_text(plan));
+}
+
+/// The files that a request wants written, each with an ending that fits.
+std::vector<Output> outputs_of(const PlanRequest& request) {
+  std::vector<Output> outputs;
+  for (const auto& path : request.piece) outputs.push_back({"--piece", path});
+  check_piece_endings(request.piece);
+  if (request.picture) {
+    outputs.push_back({"--picture", *request.picture});
+    check_ending(outputs.back(), "a drawing", {".svg"});
+  }
+  if (request.label) {
+    outputs.push_back({"--label", *request.label});
+    check_ending(outputs.back(), "plain text", {".txt"});
+  }
+  return outputs;
+}
+
+std::vector<Output> outputs_of(const SheetRequest& request) {
+  std::vector<Output> outputs;
+  if (request.html) {
+    outputs.push_back({"--html", *request.html});
+    check_ending(outputs.back(), "a page", {".html", ".htm"});
+  }
+  if (request.pdf) {
+    outputs.push_back({"--pdf", *request.pdf});
+    check_ending(outputs.back(), "a PDF", {".pdf"});
+  }
+  return outputs;
+}
+
+/// As `run_of`, and its outputs replace none of the files it was read from.
+template <class RunRequest>
+planning::Run run_with_outputs(const RunRequest& request, const moulds::Library& given) {
+  const auto outputs = outputs_of(request);
+  moulds::Library library = given;
+  library.named = std::make_shared<std::vector<std::string>>();
+  planning::Run run = run_of(request, library);
+  library.named->push_back(request.file);
+  check_targets(outputs, *library.named, library);
+  return run;
 }
 
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
                     const geometry::Progress& progress) {
-  const planning::Run run = run_of(request, library);
+  const planning::Run run = run_with_outputs(request, library);
   const planning::Plan plan = gated_plan(run, progress);
   // Bytes first, so that nothing is written when one of the files cannot be made.
   auto files = piece_files(request.piece, run, plan, request.cut_open);
   if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
   if (request.label) files.emplace_back(*request.label, label_draft(run, plan, request.file));
-  for (const auto& [path, bytes] : files) write_file(path, bytes);
+  for (const auto& [path, bytes] : files) write_output(path, bytes);
   return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
 }
 
@@ -119,16 +162,16 @@ std::optional<reports::Paper> paper_of(const SheetRequest& request) {
 std::string bench_sheet_for(const SheetRequest& request, const moulds::Library& library,
                             const geometry::Progress& progress) {
   const auto paper = paper_of(request);
-  const planning::Run run = run_of(request, library);
+  const planning::Run run = run_with_outputs(request, library);
   const auto sheet = reports::bench_sheet(run, gated_plan(run, progress));
   if (!request.html && !request.pdf) return reports::sheet_html(sheet, paper);
   const std::string pdf =
       request.pdf ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4)) : "";
-  if (request.html) write_file(*request.html, reports::sheet_html(sheet, paper));
-  if (request.pdf) write_file(*request.pdf, pdf);
+  if (request.html) write_output(*request.html, reports::sheet_html(sheet, paper));
+  if (request.pdf) write_output(*request.pdf, pdf);
   std::string told;
   for (const auto& written : {request.html, request.pdf})
-    if (written) told += "Written: " + *written + "\n";
+    if (written) told += "Written: " + on_one_line(*written) + "\n";
   return told;
 }
 
