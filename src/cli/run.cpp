@@ -2,6 +2,7 @@
 
 #include "cli/version.h"
 #include "service/service.h"
+#include "units/shown_text.h"
 #include "web/web.h"
 
 #include <CLI/CLI.hpp>
@@ -235,16 +236,19 @@ CLI::App* add_serve(CLI::App& app, Words& words) {
   return serve;
 }
 
+/// Whatever stands in names and files, it is one line and no terminal obeys it.
+void complain(std::ostream& err, const std::string& line) { err << on_one_line(line) << "\n"; }
+
 int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
   words.server.library = {shipped, words.library};
   try {
     return words.is_worker ? web::be_worker(err)
                            : web::serve(words.server, !words.no_browser, out, err);
   } catch (const UserError& error) {
-    err << error.what() << "\n";
+    complain(err, error.what());
     return 1;
   } catch (const std::exception& error) {
-    err << "a fault of brimwright itself, please report it: " << error.what() << "\n";
+    complain(err, std::string("a fault of brimwright itself, please report it: ") + error.what());
     return 2;
   }
 }
@@ -253,7 +257,8 @@ int served(Words& words, const std::string& shipped, std::ostream& out, std::ost
 std::string one_line(std::string text) {
   std::replace(text.begin(), text.end(), '\n', ' ');
   while (!text.empty() && text.back() == ' ') text.pop_back();
-  return text;
+  constexpr std::size_t longest = 600;  // it quotes what was typed
+  return shortened(text, longest);
 }
 
 }  // namespace
@@ -279,7 +284,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
     app.exit(wanted, out, err);
     return 0;
   } catch (const CLI::ParseError& error) {
-    err << "command line: " << one_line(error.what()) << "; brimwright --help shows how\n";
+    complain(err, "command line: " + one_line(error.what()) + "; brimwright --help shows how");
     return 1;
   }
 
@@ -296,8 +301,9 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   else
     request.what = words.list;
   const auto reply = service::answer(request, {shipped, words.library}, progress);
-  out << reply.document;
-  if (!reply.complaint.empty()) err << reply.complaint << "\n";
+  // JSON has its own way to write control codes, and whoever reads it gets the names as they are.
+  out << (words.json ? reply.document : for_terminal(reply.document));
+  if (!reply.complaint.empty()) complain(err, reply.complaint);
   return reply.status;
 }
 

@@ -2,6 +2,7 @@
 
 #include "chemistry/theoretical_value.h"
 #include "reports/fat_text.h"
+#include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -215,7 +216,7 @@ std::string catalogue_json(const Catalogue& catalogue) {
         {{"name", tip.name},
          {"opening", opening_text(tip.opening)},
          {"area_mm2", to_decimals(geometry::area_of(tip.opening) / square_millimetre, 3)}});
-  return json.dump(2) + "\n";
+  return json_document(json);
 }
 
 }  // namespace brimwright::reports

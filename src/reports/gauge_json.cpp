@@ -1,4 +1,5 @@
 #include "reports/gauge_report.h"
+#include "reports/json_document.h"
 #include "reports/json_numbers.h"
 
 #include <nlohmann/json.hpp>
@@ -166,7 +167,7 @@ std::string gauge_json(const GaugeFindings& findings) {
   if (findings.packing) json["embeds"] = packing_json(*findings.packing);
   if (!findings.written.empty()) json["written"] = findings.written;
   json["notes"] = notes;
-  return json.dump(2) + "\n";
+  return json_document(json);
 }
 
 }  // namespace brimwright::reports

@@ -1,6 +1,7 @@
 #include "reports/gauge_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/shown_text.h"
 
 namespace brimwright::reports {
 namespace {
@@ -151,8 +152,8 @@ std::string depth_text(Length depth) {
 
 std::string gauge_text(const GaugeFindings& findings) {
   const Mould& mould = findings.mould;
-  std::string text = mould.name + "\n";
-  if (!mould.description.empty()) text += line(mould.description);
+  std::string text = on_one_line(mould.name) + "\n";  // may be a file's
+  if (!mould.description.empty()) text += line(on_one_line(mould.description));
   if (!mould.note.empty()) text += line(mould.note);
   text += "\n";
   text += shows_each_hollow(mould) ? groups_text(findings) : cavities_text(findings);
@@ -161,7 +162,7 @@ std::string gauge_text(const GaugeFindings& findings) {
   if (findings.tilt) text += tilt_text(*findings.tilt);
   if (findings.packing) text += packing_text(*findings.packing);
   if (!findings.written.empty()) text += "\n";
-  for (const auto& file : findings.written) text += line("Written: " + file);
+  for (const auto& file : findings.written) text += line("Written: " + on_one_line(file));
   if (!mould.remarks.empty()) text += "\n";
   for (const auto& remark : mould.remarks)
     text += wrapped(remark.text, remark.severity == Severity::note ? " - " : " ! ", "   ");

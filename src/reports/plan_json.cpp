@@ -1,3 +1,4 @@
+#include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
 #include "reports/lye_report.h"
@@ -304,7 +305,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
     json["cautions"].push_back({{"severity", name_of(caution.severity)},
                                 {"topic", name_of(caution.topic)},
                                 {"text", caution.text}});
-  return json.dump(2) + "\n";
+  return json_document(json);
 }
 
 }  // namespace brimwright::reports

@@ -1,6 +1,7 @@
 #include "reports/svg_drawing.h"
 
 #include "units/printing.h"
+#include "units/shown_text.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -27,29 +28,6 @@ std::string path_of(const std::vector<PaperLine>& lines) {
   std::string path;
   for (const PaperLine& line : lines) path += path_of(line) + "Z";
   return path;
-}
-
-/// A character and how many bytes it takes.
-struct Character {
-  std::uint32_t code;
-  std::size_t bytes;
-};
-
-/// The character that `text` begins with, if it is well-formed UTF-8 (RFC 3629).
-std::optional<Character> first_of(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  const unsigned lead = byte(0);
-  if (lead < 0x80) return Character{lead, 1};
-  const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (lead < 0xC2 || lead > 0xF4 || text.size() < bytes) return std::nullopt;
-  std::uint32_t code = lead & (0x7FU >> bytes);
-  for (std::size_t i = 1; i < bytes; ++i) {
-    if ((byte(i) & 0xC0U) != 0x80) return std::nullopt;
-    code = code << 6 | (byte(i) & 0x3FU);
-  }
-  constexpr std::array<std::uint32_t, 5> least = {0, 0, 0x80, 0x800, 0x10000};
-  if (code < least.at(bytes)) return std::nullopt;  // longer than it need be
-  return Character{code, bytes};
 }
 
 /// XML 1.0, production 2.
@@ -79,11 +57,10 @@ std::string xml_escaped(const std::string& text) {
   constexpr const char* unknown = "\xEF\xBF\xBD";  // U+FFFD
   std::string escaped;
   for (std::string_view rest = text; !rest.empty();) {
-    const auto character = first_of(rest);
-    const std::size_t bytes = character ? character->bytes : 1;
+    const auto [bytes, number] = first_character(rest);
     const std::string_view shown = rest.substr(0, bytes);
     rest.remove_prefix(bytes);
-    if (!character || !is_allowed(character->code))
+    if (!number || !is_allowed(*number))
       escaped += unknown;
     else if (shown == "&")
       escaped += "&amp;";

@@ -1,5 +1,6 @@
 #include "web/serve.h"
 
+#include "units/shown_text.h"
 #include "web/browser.h"
 
 #include <ostream>
@@ -7,7 +8,9 @@
 namespace brimwright::web {
 
 int serve(ServerSettings settings, bool opens_browser, std::ostream& out, std::ostream& err) {
-  settings.tell = [&err](const std::string& line) { err << "brimwright serve: " + line + "\n"; };
+  settings.tell = [&err](const std::string& line) {
+    err << "brimwright serve: " + on_one_line(line) + "\n";
+  };
   Server server(settings);
   server.stop_at_signals();
   out << "Brimwright serves at " << server.address() << "  (Ctrl+C ends it)" << std::endl;

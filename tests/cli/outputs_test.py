@@ -30,7 +30,7 @@ def scene():
     with open(f"{folder}/spring_order.run.json") as file:
         text = file.read()
     with open(f"{folder}/spring_order.run.json", "w") as file:
-        file.write(re.sub(r'"moulds/fluted_cup_small.json"', '"cup.json"', text))
+        file.write(re.sub(r'"mould": "[^"]*twisted_cup.json"', '"mould": "cup.json"', text))
     return folder
 
 
