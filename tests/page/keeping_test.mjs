@@ -1,6 +1,6 @@
 // Nothing typed is lost: by a reload, a sleep, a restart of the program, or another hand in the file.
 import assert from "node:assert/strict";
-import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { browser, check_access, check_quiet, open, open_in, root, run, saved, Serving, settled } from "./bench.mjs";
 
@@ -274,6 +274,19 @@ await run({
     await ended(at);
   },
 
+  "a folder with more in it than is looked at is said to be so, above the lists": async () => {
+    const serving = new Serving();
+    for (let i = 0; i < 2100; ++i) writeFileSync(join(serving.folder, `note_${i}.txt`), "");
+    await serving.start();
+    const page = await open(chromium, serving.address);
+    await settled(page);
+    await press(page, "Runs and moulds");
+    await page.locator("main .alarm", { hasText: "2000" }).waitFor();
+    await check_access(page, "a folder with too much in it");
+    check_quiet(page);
+    await ended({ serving, page });
+  },
+
   "the address of a new start, pasted into the old tab, goes on where it was": async () => {
     const at = await begun();
     await sell(at.page).fill("21");
@@ -328,6 +341,21 @@ await run({
     await saved(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "8 %");
     assert.equal(await underneath(at.page).count(), 0);
+    await ended(at);
+  },
+
+  "a program whose planning part was ended goes on with the next keystroke": async () => {
+    const at = await begun_with_own();
+    const { pid } = at.serving.process;
+    const of_thread = (thread) => readFileSync(`/proc/${pid}/task/${thread}/children`, "utf8").trim().split(/\s+/).filter(Boolean);
+    const workers = readdirSync(`/proc/${pid}/task`).flatMap(of_thread).map(Number);
+    assert.ok(workers.length > 0, "answers come from a process of their own");
+    for (const worker of workers) process.kill(worker, "SIGKILL");
+    await sell(at.page).fill("37");
+    await settled(at.page);
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 37);
+    assert.equal(await at.page.locator(".complaints .alarm").count(), 0);
     await ended(at);
   },
 

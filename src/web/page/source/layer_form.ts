@@ -6,7 +6,7 @@ import { field, value_at, without } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, part, said_at, to_field } from "./form_parts";
-import { first, length, mass, trimmed } from "./numbers";
+import { first, length, mass, trimmed, weight } from "./numbers";
 import type { Ingredient, Layer, Plan } from "./plan";
 import { state } from "./state";
 import * as sums from "./sums";
@@ -85,7 +85,7 @@ function layer_figure(plan: Plan, one: Layer, i: number): TemplateResult {
     key: `pour.layer.${i}`,
     label: one.name,
     note: `${first(length(state.units, one.to_mm - one.from_mm))} thick, ${first(mass(state.units, one.mass_each_g))} each`,
-    shown: mass(state.units, one.g),
+    shown: one.g_text === undefined ? mass(state.units, one.g) : weight(state.units, one),
     size: "weigh",
     sum: sums.sum_of_layer(plan.pour, one),
   });

@@ -84,10 +84,6 @@ function rounded(grams: number, unit: number, decimals: number, towards: Rounded
   return plain(Math.floor(((grams + hair) / unit) * digits) / digits, decimals);
 }
 
-export function trimmed_down(grams: number, decimals: number): string {
-  return without_zeros(rounded(grams, 1, decimals, "down"));
-}
-
 const steps_of_scales = [1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001];
 
 /** The step in ounces of a scale that reads them; nothing for one that reads grams. */

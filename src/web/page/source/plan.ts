@@ -55,13 +55,12 @@ export interface Batter {
   ingredients: Ingredient[];
 }
 
-export interface Layer {
+export interface Layer extends Weighed {
   name: string;
   from_mm: number;
   to_mm: number;
   volume_each_ml: number;
   mass_each_g: number;
-  g: number;
   colours: Ingredient[];
   surface?: { over_origin_mm: number; rise_x: number; rise_y: number }; // set while the mould was propped
 }
@@ -139,7 +138,9 @@ export interface Pot extends WeighedAs<"water_">, WeighedAs<"lye_"> {
   full_pot_g: number | null;
   full_pot_g_text?: string;
   full_pot_oz_text?: string;
-  left_g?: number;
+  left_g?: number; // for the shares are rounded down
+  left_g_text?: string;
+  left_oz_text?: string;
   heat?: Heat | null;
   shares: PotShare[];
 }

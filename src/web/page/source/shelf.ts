@@ -82,6 +82,7 @@ function common_pot(plan: Plan): TemplateResult | typeof nothing {
         ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, weight(units, weighed_as(one, "top_up_")), sums.sum_of_pot_top_up(plan, pot, i)) : nothing}
         ${danger_beside(i === 0 ? "pour" : "pipe")} ${one.superfat ? interval(one.superfat) : nothing}`,
     )}
+    ${pot.left_g ? html`<p class="aside of-plan">${both(weight(state.units, { g: pot.left_g, g_text: pot.left_g_text, oz_text: pot.left_oz_text }))} of lye is left in the pot, for the shares are rounded down.</p>` : nothing}
     ${pot.heat ? heat_words(pot.heat) : nothing}</div>`;
 }
 

@@ -1,6 +1,6 @@
 // How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
 import type { Json } from "./api";
-import { per_cent, plain, step_words, trimmed, trimmed_down } from "./numbers";
+import { first, per_cent, plain, step_words, trimmed, weighed_as, weight, type WeighedAs } from "./numbers";
 import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour } from "./plan";
 import { at } from "./pointer";
 import { state, type Slot } from "./state";
@@ -16,7 +16,8 @@ export interface Sum {
 
 export const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
 const weighed_g = (grams: number): string => `${trimmed(grams, 3)} g`;
-const lye_g = (grams: number): string => `${trimmed_down(grams, 3)} g`; // alkali, or lye with it
+/** As it is weighed; alkali, and lye with it, never more. */
+const pot_g = <P extends string>(among: WeighedAs<P>, prefix: P): string => first(weight("metric", weighed_as(among, prefix), "down"));
 export const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
 export const asked = (pointer: string): string => words(at(state.run, pointer));
 const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
@@ -277,7 +278,7 @@ export function sum_of_pot_water(plan: Plan, pot: Pot): Sum {
     formula: "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
     with: [
       ...of_each(plan, "water in the lye", own_water),
-      ...pot.alkalis.map((one): Input => [one.name, lye_g(one.g), "in the pot"]),
+      ...pot.alkalis.map((one): Input => [one.name, pot_g(one, ""), "in the pot"]),
       ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
     ],
   };
@@ -287,10 +288,10 @@ export function sum_of_pot_lye(pot: Pot): Sum {
   return {
     formula: "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
     with: [
-      ["water", weighed_g(pot.water_g)],
-      ...pot.alkalis.map((one): Input => [one.name, lye_g(one.g)]),
+      ["water", pot_g(pot, "water_")],
+      ...pot.alkalis.map((one): Input => [one.name, pot_g(one, "")]),
       ["strength", `${trimmed(pot.strength_percent, 2)} %`],
-      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", lye_g(pot.full_pot_g)]] as Input[])),
+      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", pot.full_pot_g_text === undefined ? weighed_g(pot.full_pot_g) : `${pot.full_pot_g_text} g`]] as Input[])),
     ],
   };
 }
@@ -300,11 +301,12 @@ export function sum_of_pot_share(plan: Plan, pot: Pot, i: number): Sum {
   const batter = i === 0 ? plan.pour : plan.pipe!;
   return {
     formula:
-      "share = lye in the pot × this batter's alkali ÷ all the alkali, rounded so that the shares add up to the pot; superfat then = 1 − (1 − its own) × (alkali taken − acids) ÷ (alkali planned − acids)",
+      "share = lye in the pot × this batter's alkali ÷ all the alkali, rounded down to the scale, as alkali is; what is left stays in the pot; superfat then = 1 − (1 − its own) × (alkali taken − acids) ÷ (alkali planned − acids)",
     with: [
-      ["lye in the pot", lye_g(pot.lye_g)],
+      ["lye in the pot", pot_g(pot, "lye_")],
       ...of_each(plan, "alkali", (batter) => alkali_of(batter)),
-      ["share", lye_g(share.lye_g)],
+      ["share", pot_g(share, "lye_")],
+      ...(pot.left_g ? ([["left in the pot", `${pot.left_g_text ?? trimmed(pot.left_g, 3)} g`]] as Input[]) : []),
       ["superfat with its own lye", to_the_last(batter.superfat_percent.effective)],
       ["superfat out of the pot", to_the_last(share.superfat_percent)],
     ],
@@ -318,10 +320,10 @@ export function sum_of_pot_top_up(plan: Plan, pot: Pot, i: number): Sum {
     formula: "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
     with: [
       ["water of its own lye", own_water(batter), "its own weighing"],
-      ["its share of the lye", lye_g(pot.shares[i]!.lye_g)],
-      ["water in the pot", weighed_g(pot.water_g)],
-      ["lye in the pot", lye_g(pot.lye_g)],
-      ["to add", weighed_g(pot.shares[i]!.top_up_g)],
+      ["its share of the lye", pot_g(pot.shares[i]!, "lye_")],
+      ["water in the pot", pot_g(pot, "water_")],
+      ["lye in the pot", pot_g(pot, "lye_")],
+      ["to add", pot_g(pot.shares[i]!, "top_up_")],
     ],
   };
 }
