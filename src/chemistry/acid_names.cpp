@@ -97,12 +97,9 @@ Hits said(const PhraseBook& book, const Words& words) {
 }
 
 /// True if one of `hits` is not part of one of `others`: "acid" in "amino acid".
-bool has_outside(const Hits& hits, const Hits& others) {
-  return std::any_of(hits.begin(), hits.end(), [&](const auto& hit) {
-    return std::none_of(others.begin(), others.end(), [&](const auto& other) {
-      return other.first <= hit.first && hit.end <= other.end;
-    });
-  });
+bool has_outside(const Hits& hits, const Hits& others, const Words& words) {
+  const Cover cover(others, words.size());
+  return std::any_of(hits.begin(), hits.end(), [&](const auto& hit) { return !cover.holds(hit); });
 }
 
 bool has_any(const PhraseBook& book, std::string_view name) {
@@ -156,12 +153,12 @@ std::optional<AcidBound> acid_bound(std::string_view name) {
 bool names_an_acid(std::string_view name) {
   const Words words = words_of(name);
   if (!said(data().hint_names, words).empty()) return true;
-  return has_outside(said(data().acid_words, words), data().no_acid.hits(words));
+  return has_outside(said(data().acid_words, words), data().no_acid.hits(words), words);
 }
 
 bool says_concentrated(std::string_view name) {
   const Words words = words_of(name);
-  return has_outside(data().concentrated.hits(words), data().not_concentrated.hits(words));
+  return has_outside(data().concentrated.hits(words), data().not_concentrated.hits(words), words);
 }
 bool says_dry(std::string_view name) { return has_any(data().dry, name); }
 bool says_scent(std::string_view name) { return has_any(data().scent, name); }

@@ -44,34 +44,29 @@ const AlkaliData& data() {
   return read;
 }
 
-using Hits = std::vector<PhraseBook::Hit>;
-
-/// "potash" in "potash alum".
-bool is_part_of_one(const Hits& innocent, const PhraseBook::Hit& hit) {
-  return std::any_of(innocent.begin(), innocent.end(), [&](const auto& whole) {
-    return whole.first <= hit.first && hit.end <= whole.end;
-  });
+/// Neither a figure nor "powder", "pure" and the like.
+bool says_something(const std::string& word) {
+  return !(word[0] >= '0' && word[0] <= '9') && !data().fillers.contains(word);
 }
 
-/// Nothing beside it but "powder", "pure" and figures.
-bool stands_alone(const std::vector<std::string>& words, const PhraseBook::Hit& hit) {
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    const bool is_of_it = i >= hit.first && i < hit.end;
-    const bool is_figure = words[i][0] >= '0' && words[i][0] <= '9';
-    if (!is_of_it && !is_figure && !data().fillers.contains(words[i])) return false;
-  }
-  return true;
+/// Nothing that says something stands beside it, where `said` words of the name do.
+bool stands_alone(const std::vector<std::string>& words, const PhraseBook::Hit& hit,
+                  std::ptrdiff_t said) {
+  const auto at = words.begin();
+  return std::count_if(at + static_cast<std::ptrdiff_t>(hit.first),
+                       at + static_cast<std::ptrdiff_t>(hit.end), says_something) == said;
 }
 
 }  // namespace
 
 std::optional<AlkaliName> names_an_alkali(std::string_view name) {
   const auto words = words_of(name);
-  const Hits innocent = data().innocent.hits(words);
+  const Cover innocent(data().innocent.hits(words), words.size());
   for (const auto& hit : data().names.hits(words))
-    if (!is_part_of_one(innocent, hit) && !is_denied(words, hit)) return data().alkalis[hit.entry];
+    if (!innocent.holds(hit) && !is_denied(words, hit)) return data().alkalis[hit.entry];
+  const auto said = std::count_if(words.begin(), words.end(), says_something);
   for (const auto& hit : data().alone.hits(words))
-    if (stands_alone(words, hit)) return data().alkalis[hit.entry];
+    if (stands_alone(words, hit, said)) return data().alkalis[hit.entry];
   return std::nullopt;
 }
 

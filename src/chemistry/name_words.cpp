@@ -172,6 +172,11 @@ std::vector<PhraseBook::Hit> PhraseBook::hits(const std::vector<std::string>& wo
   return found;
 }
 
+Cover::Cover(const std::vector<PhraseBook::Hit>& hits, std::size_t words) : reach_(words) {
+  for (const auto& hit : hits) reach_[hit.first] = std::max(reach_[hit.first], hit.end);
+  for (std::size_t i = 1; i < words; ++i) reach_[i] = std::max(reach_[i], reach_[i - 1]);
+}
+
 namespace {
 
 template <std::size_t N>

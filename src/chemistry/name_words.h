@@ -43,6 +43,17 @@ class PhraseBook {
   std::size_t longest_ = 0;
 };
 
+/// Whether a find lies within one of others: "potash" in "potash alum". Asked in constant time,
+/// however long the name.
+class Cover {
+ public:
+  Cover(const std::vector<PhraseBook::Hit>& hits, std::size_t words);
+  bool holds(const PhraseBook::Hit& hit) const { return reach_[hit.first] >= hit.end; }
+
+ private:
+  std::vector<std::size_t> reach_;  // of the finds that begin at a word or before it
+};
+
 /// True if `hit` is denied: "lye-free", "laugenfrei", "sans soude", "free of lye"; not in "lye,
 /// free of carbonate" or "free-flowing lye".
 bool is_denied(const std::vector<std::string>& words, const PhraseBook::Hit& hit);

@@ -296,6 +296,12 @@ TEST_CASE("a name of many thousand words is read once over", "[chemistry]") {
   for (int i = 0; i < 20'000; ++i) name += "soda ";
   CHECK_FALSE(names_an_alkali(name + "pop"));
   CHECK(names_an_alkali(name + "ash"));
+  std::string alums, powders;
+  for (int i = 0; i < 20'000; ++i) alums += "potash alum ";
+  for (int i = 0; i < 20'000; ++i) powders += i < 10'000 ? "powder " : "soda ";
+  CHECK_FALSE(names_an_alkali(alums));
+  CHECK(names_an_alkali(alums + "lye"));
+  CHECK_FALSE(names_an_alkali(powders));
   CHECK_FALSE(names_an_alkali("\xff\xfe\xc3"));
 }
 
