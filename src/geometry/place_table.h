@@ -2,7 +2,9 @@
 
 #include "geometry/seeded_hash.h"
 
+#include <algorithm>
 #include <array>
+#include <bit>
 #include <cstddef>
 #include <cstdint>
 #include <limits>
@@ -29,7 +31,10 @@ class PlaceTable {
 
   /// Makes room for `more` places yet.
   void reserve(std::size_t more) {
-    while (2 * (known_.size() + more) > slots_.size()) grow();
+    const std::size_t needed = std::bit_ceil(2 * (known_.size() + more));
+    // By fours where it grows again and again, so that each place is moved few times.
+    if (needed > slots_.size())
+      grow_to(known_.empty() ? needed : std::max(needed, 4 * slots_.size()));
   }
   std::uint64_t hash_of(const Place& place) const {
     return keys_.hash_of(place[0], place[1], place[2]);
@@ -69,9 +74,10 @@ class PlaceTable {
     std::uint32_t tag = 0;  // the hash's upper half, which tells most others apart
   };
 
-  void grow() {
-    slots_.assign(4 * slots_.size(), Slot{});
+  void grow_to(std::size_t slots) {
+    slots_.assign(slots, Slot{});
     mask_ = slots_.size() - 1;
+    known_.reserve(slots / 2);
     for (std::uint32_t number = 0; number < known_.size(); ++number) {
       const std::uint64_t hash = hash_of(known_[number]);
       std::size_t at = hash & mask_;

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 #include <vector>
 
 namespace brimwright::geometry {
@@ -59,16 +60,21 @@ struct PlumbLine::Impl {
     for (std::size_t cell = 1; cell < first.size(); ++cell) first[cell] += first[cell - 1];
     treads.resize(first.back());
     std::vector<std::uint32_t> next(first.begin(), first.end() - 1);
-    std::sort(all.begin(), all.end(), [](const Tread& a, const Tread& b) {
-      return a.low[2] != b.low[2] ? a.low[2] < b.low[2] : a.facet < b.facet;
-    });
     for (const Tread& t : all) {
       for_each_cell(t, [&](std::size_t cell) {
-        const std::uint32_t at = next[cell]++;
-        const double below = at > first[cell] ? treads[at - 1].highest : -HUGE_VAL;
-        treads[at] = {t.low[2], std::max(below, t.high[2]), t.facet};
+        treads[next[cell]++] = {t.low[2], t.high[2], t.facet};
       });
     }
+    for (std::size_t cell = 0; cell + 1 < first.size(); ++cell) put_in_order(cell);
+  }
+
+  void put_in_order(std::size_t cell) {
+    const auto shelves = std::span(treads).subspan(first[cell], first[cell + 1] - first[cell]);
+    std::sort(shelves.begin(), shelves.end(), [](const Shelf& a, const Shelf& b) {
+      return a.low != b.low ? a.low < b.low : a.facet < b.facet;
+    });
+    for (std::size_t i = 1; i < shelves.size(); ++i)
+      shelves[i].highest = std::max(shelves[i].highest, shelves[i - 1].highest);
   }
 
   std::optional<Tread> tread_of(std::uint32_t facet) const {

@@ -20,7 +20,8 @@ TriangleMesh welded(const TriangleMesh& mesh) {
   TriangleMesh joined;
   joined.triangles = mesh.triangles;
   PlaceTable<double> table;
-  table.reserve(mesh.vertices_mm.size());
+  // What a closed surface has (Euler): a small table stays near the processor.
+  table.reserve(std::min(mesh.vertices_mm.size(), mesh.triangles.size() / 2 + 2));
   std::vector<std::uint32_t> number(mesh.vertices_mm.size(), none);
   for (auto& corners : joined.triangles) {
     for (std::uint32_t& corner : corners) {
@@ -28,6 +29,7 @@ TriangleMesh welded(const TriangleMesh& mesh) {
       if (known == none) {
         Point p = mesh.vertices_mm[corner];
         for (double& coordinate : p) coordinate += 0.0;  // makes 0 of -0
+        table.reserve(1);
         known = table.number_of(p, table.hash_of(p));
       }
       corner = known;
