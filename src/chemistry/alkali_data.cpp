@@ -19,6 +19,13 @@ double molar_mass(const Fields& lye, const std::string& metal) {
   return weights.number(metal) + weights.number("O") + weights.number("H");
 }
 
+std::optional<AssumedPurity> read_assumed_purity(const Fields& lye, const std::string& formula) {
+  const auto assumed = lye.object("purity_without_range").optional_object(formula);
+  if (!assumed) return std::nullopt;
+  return AssumedPurity{assumed->number("points_either_way") * percent,
+                       assumed->number("reaches_at_least_percent") * percent, assumed->text("why")};
+}
+
 AlkaliData read_alkali(const Fields& lye, const std::string& formula, const std::string& metal) {
   AlkaliData data;
   data.molar_mass_g_per_mol = molar_mass(lye, metal);
@@ -31,6 +38,7 @@ AlkaliData read_alkali(const Fields& lye, const std::string& formula, const std:
 
   data.solubility_at_20_celsius =
       lye.object("solubility_20c").object(formula).number("mass_percent") * percent;
+  data.assumed_purity = read_assumed_purity(lye, formula);
   return data;
 }
 
@@ -44,6 +52,12 @@ BothAlkalis read_both() {
 }
 
 }  // namespace
+
+Share AssumedPurity::low(Share stated) const { return stated - either_way; }
+
+Share AssumedPurity::high(Share stated) const {
+  return std::min(whole, std::max(stated + either_way, reaches_at_least));
+}
 
 const AlkaliData& data_of(Alkali alkali) {
   static const BothAlkalis both = read_both();

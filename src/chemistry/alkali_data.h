@@ -4,14 +4,27 @@
 #include "units/share.h"
 
 #include <array>
+#include <optional>
+#include <string>
 
 namespace brimwright::chemistry {
+
+/// The range taken for a purity that is stated without one.
+struct AssumedPurity {
+  Share either_way;        // percentage points below and above what is stated
+  Share reaches_at_least;  // a lower statement is the least that is warranted
+  std::string why;         // in words, with its source
+
+  Share low(Share stated) const;
+  Share high(Share stated) const;
+};
 
 /// What data/lye.json says of one alkali; its sources stand there.
 struct AlkaliData {
   double molar_mass_g_per_mol = 0;
   std::array<double, 5> laliberte_cooper{};  // c0 to c4 of the set that the file marks as used
   Share solubility_at_20_celsius;            // as a share of the solution
+  std::optional<AssumedPurity> assumed_purity;
 };
 
 /// Parsed once, at the first call.

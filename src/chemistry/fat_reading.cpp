@@ -3,6 +3,7 @@
 #include "chemistry/acid_names.h"
 #include "chemistry/acid_reading.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/known_ranges.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -100,6 +101,23 @@ SaponificationRange read_saponification(const Fields& entry, const Fat& fat) {
   return values;
 }
 
+/// Of this lot, if the formula gives one.
+void read_suppliers_value(const Fields& entry, FormulaFat& fat) {
+  const std::string key = "saponification_value";
+  fat.from_supplier = entry.has(key);
+  if (!fat.from_supplier) {
+    if (entry.has("confirmed"))
+      throw UserError(entry.place("confirmed"), "confirms a value that is not there",
+                      "give the supplier's \"saponification_value\" beside it, or leave it out");
+    return;
+  }
+  fat.confirmed = entry.has("confirmed") && entry.truth("confirmed");
+  fat.stated_at = entry.place(key);
+  const SaponificationRange stated = read_saponification(entry, fat.fat);
+  fat.taken_as_exact = stated.low == stated.high;
+  fat.saponification = spanning(stated, known_ranges_of_lot(fat.fat));
+}
+
 }  // namespace
 
 Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& table) {
@@ -123,9 +141,8 @@ FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {
   fat.share = entry.share("share", Share(), whole);
   if (!(fat.share > Share()))
     throw UserError(entry.place("share"), "is 0 %", "leave a fat out that does not take part");
-  fat.from_supplier = entry.has("saponification_value");
-  fat.saponification =
-      fat.from_supplier ? read_saponification(entry, fat.fat) : fat.fat.saponification;
+  fat.saponification = fat.fat.saponification;
+  read_suppliers_value(entry, fat);
   fat.lot = entry.optional_name("lot").value_or(fat.fat.lot);
   entry.refuse_unknown();
   return fat;

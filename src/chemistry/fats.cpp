@@ -1,10 +1,12 @@
 #include "chemistry/fats.h"
 
+#include "chemistry/theoretical_value.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/water.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace brimwright::embedded {
@@ -87,42 +89,126 @@ std::optional<FattyAcidProfile> read_profile(const Fields& fat, const Fields& so
   return profile;
 }
 
-SaponificationRange range_with_middle(Range mg_koh_per_g) {
-  const auto [low, high] = mg_koh_per_g;
-  return {SaponificationValue::mg_koh_per_g(low),
-          SaponificationValue::mg_koh_per_g((low + high) / 2),
-          SaponificationValue::mg_koh_per_g(high)};
+std::vector<SaponificationReading> read_readings(const Fields& entry, const Fields& sources) {
+  std::vector<SaponificationReading> readings;
+  const Fields published = entry.object("saponification_value_mg_koh_per_g");
+  for (const Fields& one : published.objects("readings")) {
+    SaponificationReading reading;
+    reading.from = citation_of(one, sources);
+    if (one.has("value")) reading.low = reading.high = one.number("value");
+    if (one.has("min")) reading.low = one.number("min");
+    if (one.has("max")) reading.high = one.number("max");
+    reading.from.also = one.optional_text("note").value_or("");
+    readings.push_back(std::move(reading));
+  }
+  if (readings.empty() || !readings.front().low || !readings.front().high)
+    throw std::logic_error("data/fats.json: no whole range comes first for " + entry.text("id"));
+  return readings;
 }
+
+/// "USP almond oil limits ...: 190 to 200 mg/g (read)".
+std::string in_words(const SaponificationReading& reading) {
+  std::string values;
+  if (!reading.high)
+    values = trimmed(*reading.low, 2) + " or more";
+  else if (!reading.low)
+    values = trimmed(*reading.high, 2) + " or less";
+  else
+    values = trimmed(*reading.low, 2) +
+             (*reading.low == *reading.high ? "" : " to " + trimmed(*reading.high, 2));
+  return values + " (" + reading.from.source +
+         (reading.from.also.empty() ? "" : ", " + reading.from.also) +
+         (reading.from.read ? "; read)" : "; from memory)");
+}
+
+/// The document that governs, with all others in words, and one that was read where it was not.
+void cite_readings(Fat& fat) {
+  const auto& readings = fat.saponification_readings;
+  fat.saponification_source = readings.front().from.source;
+  for (std::size_t i = 1; i < readings.size(); ++i) {
+    const auto& other = readings[i];
+    fat.saponification_also += (i > 1 ? "; " : "") + in_words(other);
+    if (readings.front().from.read || fat.saponification_read_elsewhere) continue;
+    if (!other.from.read || !other.low || !other.high) continue;
+    fat.saponification_read_elsewhere = {*other.low, *other.high};
+    fat.saponification_read_elsewhere_in = {other.from.source, true, ""};
+  }
+}
+
+// Ends that theory gives are kept to a tenth, outward: no titration tells more.
+double tenth_below(double value) { return std::floor(value * 10) / 10; }
+double tenth_above(double value) { return std::ceil(value * 10) / 10; }
+
+/// From the least to the most of all readings.
+Range ends_of(const std::vector<SaponificationReading>& readings) {
+  Range ends{*readings.front().low, *readings.front().high};
+  for (const auto& reading : readings) {
+    if (reading.low) ends.first = std::min(ends.first, *reading.low);
+    if (reading.high) ends.second = std::max(ends.second, *reading.high);
+  }
+  return ends;
+}
+
+/// Whether whoever states an end of the range, or its governing document, was only remembered.
+bool is_remembered(const std::vector<SaponificationReading>& readings) {
+  const auto [low, high] = ends_of(readings);
+  const auto read_end = [&](double end) {
+    return std::any_of(readings.begin(), readings.end(), [&](const auto& reading) {
+      return reading.from.read && (reading.low == end || reading.high == end);
+    });
+  };
+  return !readings.front().from.read || !read_end(low) || !read_end(high);
+}
+
+struct Chosen {
+  double value;
+  std::string how;
+};
 
 /// A range wider than a tenth of its middle (shea, avocado, wheat germ) covers origins or grades
 /// that differ: its middle may be none of them.
-std::string middle_in_words(const SaponificationRange& range) {
-  const double width = range.high.mg_koh_per_g() - range.low.mg_koh_per_g();
-  const std::string words = "the middle of the published range";
-  if (width <= 0.1 * range.typical.mg_koh_per_g()) return words;
-  return words + ", a weak choice: the range is " + trimmed(width, 1) +
-         " mg/g wide; ask for the lot's own value";
+Chosen middle_of(Range range, const std::string& which) {
+  const double middle = (range.first + range.second) / 2;
+  const double width = range.second - range.first;
+  const std::string words = "the middle of " + which;
+  if (width <= 0.1 * middle) return {middle, words};
+  return {middle, words + ", a weak choice: the range is " + trimmed(width, 1) +
+                      " mg/g wide; ask for the lot's own value"};
 }
 
+/// The least of what may be reckoned with, as too little alkali leaves oil and too much burns: a
+/// wide reading of one seller's moves the value down, never up.
+Chosen typical_of(const Fat& fat, Range published, Range all,
+                  const std::optional<TheoreticalValue>& theory) {
+  if (fat.kind == "free_fatty_acid") return {published.first, "of the pure acid, from its formula"};
+  const Chosen governing = middle_of(published, "the published range");
+  const Chosen whole_range = middle_of(all, "all that was read and that its fatty acids ask for");
+  Chosen chosen = whole_range.value < governing.value ? whole_range : governing;
+  if (!theory) return chosen;
+  const double most = tenth_below(theory->pure.high.mg_koh_per_g());
+  if (chosen.value <= most) return chosen;
+  return {most, std::string("the most that its ") +
+                    (fat.kind == "wax_ester" ? "mean molar mass asks" : "fatty acids ask") +
+                    " for, which lies below the middle of the published range"};
+}
+
+/// Expects the make-up of `fat` to be read already.
 void read_saponification(const Fields& entry, const Fields& sources, Fat& fat) {
-  const Fields published = entry.object("saponification_value_mg_koh_per_g");
-  const Citation from = citation_of(published, sources);
-  fat.saponification = range_with_middle(read_range(published));
-  fat.typical_chosen = middle_in_words(fat.saponification);
-  fat.saponification_source = from.source;
-  fat.saponification_read = from.read;
-  fat.saponification_also = from.also;
-  fat.saponification_read_elsewhere =
-      optional_range(published, "read_alternative", sources, fat.saponification_read_elsewhere_in);
-  if (entry.text("kind") != "free_fatty_acid") return;
-  fat.typical_chosen = "of the pure acid, from its formula";
-  // What is sold under the acid's name holds others too: its own range, the pure acid's value.
-  Citation grade;
-  if (const auto sold = optional_range(entry, "commercial_acid_value", sources, grade)) {
-    fat.saponification.low = SaponificationValue::mg_koh_per_g(sold->first);
-    fat.saponification.high = SaponificationValue::mg_koh_per_g(sold->second);
-    fat.saponification_also = "the range is that of the purified grade (" + grade.source + ")";
+  fat.saponification_readings = read_readings(entry, sources);
+  const auto& governing = fat.saponification_readings.front();
+  const auto theory = theoretical_value(fat);
+  Range all = ends_of(fat.saponification_readings);
+  if (theory && fat.kind == "triglyceride") {
+    all.first = std::min(all.first, tenth_below(theory->pure.low.mg_koh_per_g()));
+    all.second = std::max(all.second, tenth_above(theory->pure.high.mg_koh_per_g()));
   }
+  const Chosen typical = typical_of(fat, {*governing.low, *governing.high}, all, theory);
+  fat.saponification = {SaponificationValue::mg_koh_per_g(all.first),
+                        SaponificationValue::mg_koh_per_g(typical.value),
+                        SaponificationValue::mg_koh_per_g(all.second)};
+  fat.typical_chosen = typical.how;
+  fat.saponification_read = !is_remembered(fat.saponification_readings);
+  cite_readings(fat);
 }
 
 void read_names(const Fields& entry, Fat& fat) {
@@ -136,12 +222,12 @@ void read_names(const Fields& entry, Fat& fat) {
   fat.inci_potassium_soap = entry.text("inci_potassium_soap");
   fat.inci_potassium_soap_confidence = entry.text("inci_potassium_soap_confidence");
   fat.note = entry.optional_text("note").value_or("");
+  fat.also_called = entry.texts("also_called");
 }
 
 Fat read_fat(const Fields& entry, const Fields& sources) {
   Fat fat;
   read_names(entry, fat);
-  read_saponification(entry, sources, fat);
   fat.iodine_value =
       optional_range(entry, "iodine_value_g_i2_per_100g", sources, fat.iodine_value_from);
   fat.density = read_density(entry, sources);
@@ -154,6 +240,7 @@ Fat read_fat(const Fields& entry, const Fields& sources) {
   if (const auto mass =
           optional_range(entry, "mean_molar_mass_g_mol", sources, fat.mean_molar_mass_from))
     fat.mean_molar_mass_g_per_mol = mass->first;
+  read_saponification(entry, sources, fat);
   return fat;
 }
 

@@ -4,6 +4,7 @@
 #include "chemistry/fatty_acids.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
+#include "units/user_error.h"
 
 #include <optional>
 #include <string>
@@ -18,6 +19,12 @@ struct Citation {
   std::string source;  // document, table, edition in words
   bool read = false;   // the figure was read in its source, not remembered
   std::string also;    // what other sources say; may be empty
+};
+
+/// What one document says of a fat's saponification value.
+struct SaponificationReading {
+  std::optional<double> low, high;  // mg KOH/g; one that states only a least or a most has but one
+  Citation from;
 };
 
 /// A fat's published density at one temperature.
@@ -37,11 +44,17 @@ struct Fat {
   std::string inci, inci_sodium_soap, inci_potassium_soap;
   bool inci_read = false;
   std::string inci_sodium_soap_confidence, inci_potassium_soap_confidence;  // in words
+  std::vector<std::string> also_called;  // "Linseed oil"; may be empty
 
+  /// Of a shipped fat from the least to the most that was read or remembered of it and that its
+  /// fatty acids ask for. Of a maker's own what its supplier states; where what is known
+  /// contradicts that, it reaches over both.
   SaponificationRange saponification;
-  std::string typical_chosen;         // how the typical value was chosen, in words
-  std::string saponification_source;  // document, table, edition in words
-  /// False: remembered, not read in the source; said wherever the value is shown.
+  std::string typical_chosen;  // how the typical value was chosen, in words
+  std::vector<SaponificationReading> saponification_readings;  // the document that governs first
+  std::string saponification_source;                           // document, table, edition in words
+  /// False: that document or an end of the range is remembered, not read in its source; said
+  /// wherever the value is shown.
   bool saponification_read = false;
   std::string saponification_also;  // what other sources say; may be empty
   /// A range read elsewhere, where the one reckoned with was only remembered.
@@ -62,6 +75,11 @@ struct Fat {
   bool liquid_at_room_temperature() const;
   bool is_users_own = false;  // from the maker's own file of fats
   std::string lot;            // the supplier's, of a maker's own fat; may be empty
+  // Of a maker's own fat: where its value stands, whether that is one value without a range, and
+  // whether the maker confirmed it against what is known.
+  Place saponification_at{};
+  bool taken_as_exact = false;
+  bool confirmed = false;
   std::string note;
 };
 

@@ -1,11 +1,13 @@
 #include "chemistry/formula.h"
 
 #include "chemistry/additive_reading.h"
+#include "chemistry/alkali_data.h"
 #include "chemistry/batter.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/liquid_reading.h"
 #include "chemistry/liquids.h"
 #include "chemistry/lye.h"
+#include "chemistry/supplied_values.h"
 #include "chemistry/user_fats.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -52,10 +54,20 @@ std::vector<FormulaFat> read_fats(const Fields& fields, const FatTable& table) {
   return fats;
 }
 
-/// The supplier's range around the stated purity, which alone is the range where none is given.
-void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
+/// Where the supplier gives none.
+void assume_purity_range(FormulaAlkali& alkali) {
   alkali.purity_low = alkali.purity_high = alkali.purity;
-  if (!entry.has("purity_range")) return;
+  const auto& assumed = data_of(alkali.alkali).assumed_purity;
+  alkali.range_assumed = assumed.has_value();
+  alkali.taken_as_exact = !assumed;
+  if (!assumed) return;
+  alkali.purity_low = assumed->low(alkali.purity);
+  alkali.purity_high = assumed->high(alkali.purity);
+}
+
+/// The supplier's range around the stated purity.
+void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
+  if (!entry.has("purity_range")) return assume_purity_range(alkali);
   const Place where = entry.place("purity_range");
   const auto ends = entry.texts("purity_range");
   if (ends.size() != 2)
@@ -270,6 +282,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   refuse_undissolved_or_drowned(formula, per_fat, fields.place("water"));
   refuse_starved_lye(per_fat, fields.place("liquids"));
   refuse_oil_not_there(formula, per_fat, fields.place("colours"));
+  refuse_lye_heavy_values(formula);
   return formula;
 }
 

@@ -19,13 +19,19 @@
 
 namespace brimwright::chemistry {
 
-/// A fat of a formula. `saponification` is the supplier's analysis where the formula gives it.
+/// A fat of a formula. `saponification` is the supplier's analysis where the formula gives it;
+/// where what is known of the fat contradicts that, its low and high reach over both.
 struct FormulaFat {
   Fat fat;
   Share share;
   SaponificationRange saponification;
   bool from_supplier = false;
   std::string lot;  // the supplier's lot that the analysis belongs to; may be empty
+  // Of a value that the formula gives: whether it is one without a range, whether the maker
+  // confirmed it against what is known of the fat, and where it stands.
+  bool taken_as_exact = false;
+  bool confirmed = false;
+  Place stated_at{};
 };
 
 /// An alkali of a formula. `saponifies` is the share of the saponifying that it does (by
@@ -34,7 +40,10 @@ struct FormulaAlkali {
   Alkali alkali;
   Share saponifies;
   Share purity;                   // pure alkali in what is weighed
-  Share purity_low, purity_high;  // the supplier's range; equal to `purity` if none is given
+  Share purity_low, purity_high;  // the supplier's range
+  // Where none is given: NaOH is taken as exact, KOH gets the range of data/lye.json.
+  bool taken_as_exact = false;
+  bool range_assumed = false;
 };
 
 // The three ways the trade states water. All count pure alkali, and all are reported. "Fats" are
@@ -117,10 +126,11 @@ struct Formula {
 /// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
 /// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
 /// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
-/// value, an alkali among additives, liquids, fragrances or colours, an additive named like an acid
-/// or like something fatty without saying which, an unknown fat (with the nearest known), more
-/// dispersing oil than the formula holds of it, an acid counted twice, liquids that leave the lye
-/// too little water.
+/// value, or so far above what is known of its fat that the soap would be lye-heavy
+/// (`refuse_lye_heavy_values`), an alkali among additives, liquids, fragrances or colours, an
+/// additive named like an acid or like something fatty without saying which, an unknown fat (with
+/// the nearest known), more dispersing oil than the formula holds of it, an acid counted twice,
+/// liquids that leave the lye too little water.
 ///
 /// Fats are those of `table`: with the maker's own where the formula names a file of them
 /// ("fats_from"), which the caller has read.

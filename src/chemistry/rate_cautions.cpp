@@ -54,7 +54,8 @@ std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per
   std::vector<Remark> cautions = supplied_value_cautions(formula);
   caution_on_limits(formula, per_fat, cautions);
   caution_on_strength(formula, per_fat, cautions);
-  for (const auto& more : {liquid_cautions(formula, per_fat), acid_cautions(formula, per_fat)})
+  for (const auto& more : {liquid_cautions(formula, per_fat), acid_cautions(formula, per_fat),
+                           taken_as_exact_notes(formula)})
     cautions.insert(cautions.end(), more.begin(), more.end());
   return cautions;
 }

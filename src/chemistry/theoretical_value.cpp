@@ -50,6 +50,8 @@ std::optional<SaponificationRange> of_bare(const Fat& fat) {
 
 }  // namespace
 
+double theory_tolerance() { return agreement; }
+
 std::optional<TheoreticalValue> theoretical_value(const Fat& fat) {
   const auto bare = of_bare(fat);
   if (!bare) return std::nullopt;

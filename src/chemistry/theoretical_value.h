@@ -22,6 +22,10 @@ struct TheoreticalValue {
 /// unsaponifiable matter is not stated, up to 2 % is allowed for.
 std::optional<TheoreticalValue> theoretical_value(const Fat& fat);
 
+/// By how much of itself a measured value may leave the theoretical ones before they disagree: what
+/// titration and gas chromatography are good for together.
+double theory_tolerance();
+
 /// True where `stated` lies outside what the fat's make-up allows, by more than 2 %, but fits it
 /// once divided by M(NaOH) / M(KOH).
 bool is_naoh_value_by_profile(const Fat& fat, const SaponificationRange& stated);

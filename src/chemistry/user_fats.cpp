@@ -2,6 +2,7 @@
 
 #include "chemistry/acid_names.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/known_ranges.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -67,6 +68,7 @@ void read_saponification(const Fields& entry, Fat& fat) {
   if (!entry.is_object(key)) {
     const auto only = value(entry, key);
     fat.saponification = {only, only, only};
+    fat.taken_as_exact = true;
     fat.typical_chosen = "the supplier's one value, taken as exact";
     return;
   }
@@ -84,6 +86,18 @@ void read_saponification(const Fields& entry, Fat& fat) {
   fat.saponification = {low, typical, high};
   fat.typical_chosen =
       states_typical ? "the supplier's typical value" : "the middle of the supplier's range";
+}
+
+/// Below the range of the shipped fat that it is called, but on it once divided by 0.713.
+bool is_naoh_value_by_name(const Fat& fat) {
+  const double stated = fat.saponification.typical.mg_koh_per_g();
+  const double as_naoh = stated / naoh_per_koh();
+  const auto known = known_ranges(fat);
+  return std::any_of(known.begin(), known.end(), [&](const KnownRange& range) {
+    const double low = range.low.mg_koh_per_g(), high = range.high.mg_koh_per_g();
+    return !range.by_make_up && stated < low * 0.9 && as_naoh >= low * 0.95 &&
+           as_naoh <= high * 1.05;
+  });
 }
 
 void refuse_descending(bool ascending, const Place& where) {
@@ -251,10 +265,12 @@ Fat read_fat(const Fields& entry) {
       fat.mean_molar_mass_from = from;
   fat.lot = entry.optional_name("lot").value_or("");
   fat.note = entry.optional_text("note").value_or("");
+  fat.confirmed = entry.has("confirmed") && entry.truth("confirmed");
+  fat.saponification_at = entry.place("saponification_value");
   entry.refuse_unknown();
-  if (is_naoh_value_by_profile(fat, fat.saponification))
-    refuse_naoh_value(fat.saponification.typical.mg_koh_per_g(),
-                      entry.place("saponification_value"));
+  if (is_naoh_value_by_profile(fat, fat.saponification) || is_naoh_value_by_name(fat))
+    refuse_naoh_value(fat.saponification.typical.mg_koh_per_g(), fat.saponification_at);
+  fat.saponification = spanning(fat.saponification, known_ranges(fat));
   return fat;
 }
 

@@ -14,8 +14,11 @@ namespace brimwright::chemistry {
 /// UserError, with file and field, for an id that a shipped fat has or that stands twice, no
 /// source, and values outside physical sense: a saponification value outside 120 to 600 mg/g (40 to
 /// 200 for a wax ester), one that looks like a NaOH value or like grams for a gram, or that the
-/// fatty acids call a NaOH value; an iodine value outside 0 to 250; fatty acids that cannot add to
-/// a whole.
+/// fatty acids, or the shipped fat whose name it has, call a NaOH value; an iodine value outside 0
+/// to 250; fatty acids that cannot add to a whole.
+///
+/// A value that what is known of the fat contradicts (`known_ranges`) makes its range reach over
+/// both; whether it can be used at all, the formula that names the fat decides.
 std::vector<Fat> read_user_fats(const Fields& file);
 
 /// The file of own fats that a formula names ("fats_from"), as written there: a path relative to

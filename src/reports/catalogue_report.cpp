@@ -45,9 +45,10 @@ std::string fats_text(const std::vector<Fat>& fats) {
                    ")" + (fat.saponification_read ? "" : " *")});
   return table.text() +
          wrapped(
-             "The saponification value reckoned with is the middle of the published range. * "
-             "the range is from memory, not read in its source: ask your supplier for the "
-             "lot's own value and give it in the formula.",
+             "The saponification value reckoned with is the middle of the published range, or less "
+             "where other documents or the fatty acids ask for less; the range reaches over all "
+             "of them. * the range is in part from memory, not read in its source: ask your "
+             "supplier for the lot's own value and give it in the formula.",
              "  ", "  ");
 }
 
@@ -63,12 +64,27 @@ Json range_json(std::pair<double, double> range, const chemistry::Citation& from
   return json;
 }
 
+/// Every document's own range; null where it states no least or no most.
+Json readings_json(const Fat& fat) {
+  Json readings = Json::array();
+  for (const auto& reading : fat.saponification_readings) {
+    Json json = {{"low", reading.low ? Json(*reading.low) : Json(nullptr)},
+                 {"high", reading.high ? Json(*reading.high) : Json(nullptr)},
+                 {"source", reading.from.source},
+                 {"read", reading.from.read}};
+    if (!reading.from.also.empty()) json["note"] = reading.from.also;
+    readings.push_back(std::move(json));
+  }
+  return readings;
+}
+
 Json saponification_json(const Fat& fat) {
   const auto& range = fat.saponification;
   Json json = {{"low", range.low.mg_koh_per_g()},
                {"typical", range.typical.mg_koh_per_g()},
                {"high", range.high.mg_koh_per_g()},
-               {"typical_chosen", fat.typical_chosen}};
+               {"typical_chosen", fat.typical_chosen},
+               {"readings", readings_json(fat)}};
   json.update(
       citation_json({fat.saponification_source, fat.saponification_read, fat.saponification_also}));
   if (fat.saponification_read_elsewhere)

@@ -98,12 +98,17 @@ std::string theory_paragraph(const Fat& fat) {
 }
 
 std::string saponification_paragraphs(const Fat& fat) {
-  std::string text = paragraph(
-      "Saponification value: " +
-      from({fat.saponification_source, fat.saponification_read, fat.saponification_also}) + ".");
-  if (const auto& elsewhere = fat.saponification_read_elsewhere)
-    text += paragraph("Read elsewhere: " + range_text(elsewhere->first, elsewhere->second, 2) +
-                      " mg KOH/g, " + from(fat.saponification_read_elsewhere_in) + ".");
+  // With the governing document's own range: the one above reaches over all others as well.
+  std::string of_document;
+  if (!fat.saponification_readings.empty()) {
+    const auto& governing = fat.saponification_readings.front();
+    of_document = range_text(*governing.low, *governing.high, 2) + " mg KOH/g, ";
+  }
+  const bool read =
+      fat.saponification_readings.empty() || fat.saponification_readings.front().from.read;
+  std::string text =
+      paragraph("Saponification value: " + of_document +
+                from({fat.saponification_source, read, fat.saponification_also}) + ".");
   return text + paragraph("Reckoned with: " + fat.typical_chosen + ".");
 }
 

@@ -21,7 +21,11 @@ TEST_CASE("every shipped formula reads and makes a batter like a batter", "[chem
   CHECK(density < 1.10);
   CHECK(p.batter > 1.3);
   CHECK(p.batter < 1.8);
-  CHECK(rate_cautions(formula, p).empty());
+  // Nothing to watch: at most the quiet note on a lot's one value for shea butter.
+  for (const Remark& remark : rate_cautions(formula, p)) {
+    CAPTURE(remark.text);
+    CHECK(remark.severity == Severity::note);
+  }
 }
 
 TEST_CASE("the shipped formulas stay above no superfat even at the worst", "[chemistry]") {

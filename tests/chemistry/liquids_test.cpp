@@ -41,12 +41,12 @@ std::string liquid(const std::string& amount, const std::string& goes_into,
 
 TEST_CASE("coconut milk's fat asks for lye and its water is water", "[chemistry]") {
   // By hand, for 1 g of fats with 0.15 g of the milk: IUPAC 2021 weights give NaOH / KOH =
-  // 0.712888; coconut's middle value is 256.5 mg/g (CXS 210-1999: 248 to 265).
-  //   NaOH  = (0.190 + 0.15 x 0.21 x 0.2565) x 0.712888 x 0.95 = 0.134148 g
-  //   water = 2 x 0.134148 = 0.268296 g, of which the milk brings 0.15 x 0.72 = 0.108 g
+  // 0.712888; coconut's middle value is 255.8 mg/g (265 by CXS 210-1999, 246.6 by its fatty acids).
+  //   NaOH  = (0.190 + 0.15 x 0.21 x 0.2558) x 0.712888 x 0.95 = 0.134133 g
+  //   water = 2 x 0.134133 = 0.268266 g, of which the milk brings 0.15 x 0.72 = 0.108 g
   const Proportions p =
       proportions(read(with_liquids(liquid(R"("rate": "15 % of fats")", "batter"))));
-  const double naoh = (0.190 + 0.15 * 0.21 * 0.2565) * 0.712888 * 0.95;
+  const double naoh = (0.190 + 0.15 * 0.21 * 0.2558) * 0.712888 * 0.95;
   CHECK_THAT(p.pure_alkali, WithinRel(naoh, 1e-5));
   CHECK_THAT(p.water, WithinRel(2 * naoh - 0.108, 1e-5));
   CHECK_THAT(p.water_in_liquids, WithinRel(0.108, 1e-12));

@@ -67,6 +67,37 @@ TEST_CASE("a slip in the file of fats is told at that file", "[service]") {
   CHECK_THAT(reply.complaint, Contains("mine.fats.json") && Contains("looks like a NaOH value"));
 }
 
+/// Olive oil by name, coconut's value by a slipped line.
+std::string slipped_olive(const std::string& more) {
+  return R"({ "schema": "brimwright.fats/1", "fats": [ { "id": "market", "name": "Olive",
+    "kind": "triglyceride", "inci": "Olive", "inci_sodium_soap": "Sodium Olivate",
+    "saponification_value": 266.5, "iodine_value": 80, "source": "a delivery note")" +
+         more + " } ] }";
+}
+
+TEST_CASE("an own olive oil at 266.5 without fatty acids is not planned", "[service]") {
+  const ScratchFolder folder;
+  folder.write("mine.fats.json", slipped_olive(""));
+  const Reply reply = planned(folder, "mine.fats.json", "market");
+  CHECK(reply.status == 1);
+  CHECK(reply.document.empty());
+  CHECK_THAT(reply.complaint, Contains("mine.fats.json: /fats/0/saponification_value") &&
+                                  Contains("known for Olive oil, whose name it has"));
+}
+
+TEST_CASE("an own value confirmed against what is known begins the plan with its danger",
+          "[service]") {
+  const ScratchFolder folder;
+  folder.write("mine.fats.json", slipped_olive(R"(, "confirmed": true)"));
+  const Reply reply = planned(folder, "mine.fats.json", "market");
+  REQUIRE(reply.complaint.empty());
+  const auto danger = reply.document.find("was confirmed");
+  REQUIRE(danger != std::string::npos);
+  // Before anything that could be weighed.
+  CHECK(danger < reply.document.find("NaOH, 99 % pure"));
+  CHECK(reply.document.find("LYE-HEAVY") < danger);
+}
+
 TEST_CASE("a fat that neither ships nor stands in the file is refused with the nearest",
           "[service]") {
   const ScratchFolder folder;

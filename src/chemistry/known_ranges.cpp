@@ -1,0 +1,176 @@
+#include "chemistry/known_ranges.h"
+
+#include "chemistry/theoretical_value.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <set>
+
+namespace brimwright::chemistry {
+namespace {
+
+using Words = std::set<std::string>;
+
+/// How far a lot may lie from what a maker's own file says of the fat: common practice, no source.
+constexpr double lots_differ = 0.05;
+
+bool is_letter_or_digit(unsigned char c) {
+  return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c >= 0x80;  // UTF-8 as it is
+}
+
+char in_small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
+std::string in_small(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(), [](char c) { return in_small(c); });
+  return text;
+}
+
+std::string with_plain_apostrophes(std::string text) {
+  const std::string curly = "\u2019";
+  for (auto at = text.find(curly); at != std::string::npos; at = text.find(curly))
+    text.replace(at, curly.size(), "'");
+  return text;
+}
+
+/// Words that say how a fat was made, sold or numbered, but not which it is.
+bool tells_not_which(const std::string& word) {
+  static const Words such = {
+      "oil",       "butter",   "fat",        "seed",       "virgin",   "extra",    "refined",
+      "unrefined", "raw",      "crude",      "pure",       "organic",  "bio",      "cold",
+      "pressed",   "expeller", "deodorised", "deodorized", "bleached", "filtered", "rbd",
+      "cosmetic",  "food",     "grade",      "degrees",    "studio",   "lot",      "my",
+      "own",       "our",      "the",        "of"};
+  const bool is_number =
+      std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
+  return is_number || such.contains(word);
+}
+
+/// "Olive oil, extra virgin" -> {olive}; "olive_studio" too.
+Words words_of(const std::string& name) {
+  Words words;
+  std::string word;
+  for (const char c : in_small(with_plain_apostrophes(name)) + ' ') {
+    if (is_letter_or_digit(static_cast<unsigned char>(c))) {
+      word += c;
+      continue;
+    }
+    if (!word.empty() && !tells_not_which(word)) words.insert(word);
+    word.clear();
+  }
+  return words;
+}
+
+/// Whether `name` is one of the names of `shipped`, but for what is added on how it was made.
+bool is_called(const Fat& shipped, const std::string& name) {
+  const Words words = words_of(name);
+  if (words.empty()) return false;
+  if (words == words_of(shipped.id) || words == words_of(shipped.name)) return true;
+  return std::any_of(shipped.also_called.begin(), shipped.also_called.end(),
+                     [&](const std::string& other) { return words == words_of(other); });
+}
+
+/// "Olea Europaea (Olive) Fruit Oil", as some countries print it, is "olea europaea fruit oil".
+std::string plain_inci(const std::string& inci) {
+  std::string plain;
+  int depth = 0;
+  for (const char c : in_small(inci)) {
+    if (c == '(') ++depth;
+    const bool doubled = c == ' ' && (plain.empty() || plain.back() == ' ');
+    if (depth == 0 && !doubled) plain += c;
+    if (c == ')' && depth > 0) --depth;
+  }
+  while (plain.ends_with(' ')) plain.pop_back();
+  return plain;
+}
+
+template <class Fits>
+std::optional<KnownRange> range_of_shipped(const Fits& fits, const std::string& link) {
+  std::optional<KnownRange> found;
+  for (const Fat& shipped : shipped_fats()) {
+    if (!fits(shipped)) continue;
+    const auto& [low, typical, high] = shipped.saponification;
+    if (!found) {
+      found = KnownRange{"known for " + shipped.name + link, low, high};
+      continue;
+    }
+    found->low = std::min(found->low, low);
+    found->high = std::max(found->high, high);
+  }
+  return found;
+}
+
+std::optional<KnownRange> range_by_make_up(const Fat& fat) {
+  const auto theory = theoretical_value(fat);
+  if (!theory) return std::nullopt;
+  return KnownRange{fat.kind == "wax_ester" ? "that its mean molar mass asks for"
+                                            : "that its fatty acids ask for",
+                    theory->least,
+                    theory->pure.high,
+                    theory_tolerance(),
+                    true,
+                    fat.is_users_own};
+}
+
+}  // namespace
+
+bool KnownRange::contradicts(SaponificationValue stated) const {
+  return stated.mg_koh_per_g() < low.mg_koh_per_g() * (1 - tolerance) ||
+         stated.mg_koh_per_g() > high.mg_koh_per_g() * (1 + tolerance);
+}
+
+std::string KnownRange::in_words() const {
+  const std::string from = trimmed(low.mg_koh_per_g(), 1), to = trimmed(high.mg_koh_per_g(), 1);
+  return (from == to ? from : from + " to " + to) + " mg/g " + whose;
+}
+
+std::vector<KnownRange> known_ranges(const Fat& fat) {
+  std::vector<KnownRange> known;
+  const auto add = [&](const std::optional<KnownRange>& range) {
+    if (range) known.push_back(*range);
+  };
+  if (fat.is_users_own) {
+    add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
+                         ", whose name it has"));
+    add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.id); }, ", whose id it has"));
+    add(range_of_shipped([&](const Fat& f) { return plain_inci(f.inci) == plain_inci(fat.inci); },
+                         ", whose INCI name it has"));
+  } else {
+    add(KnownRange{"known for " + fat.name, fat.saponification.low, fat.saponification.high});
+  }
+  add(range_by_make_up(fat));
+  return known;
+}
+
+std::vector<KnownRange> known_ranges_of_lot(const Fat& fat) {
+  auto known = known_ranges(fat);
+  if (!fat.is_users_own) return known;
+  const auto times = [](SaponificationValue value, double factor) {
+    return SaponificationValue::mg_koh_per_g(value.mg_koh_per_g() * factor);
+  };
+  known.push_back({"within 5 % of what your file of fats states",
+                   times(fat.saponification.low, 1 - lots_differ),
+                   times(fat.saponification.high, 1 + lots_differ)});
+  return known;
+}
+
+SaponificationRange spanning(const SaponificationRange& stated,
+                             const std::vector<KnownRange>& known) {
+  SaponificationRange range = stated;
+  for (const KnownRange& other : known) {
+    if (!other.contradicts(stated.typical)) continue;
+    range.low = std::min(range.low, other.low);
+    range.high = std::max(range.high, other.high);
+  }
+  return range;
+}
+
+std::optional<KnownRange> known_below(SaponificationValue stated,
+                                      const std::vector<KnownRange>& known) {
+  std::optional<KnownRange> least;
+  for (const KnownRange& range : known)
+    if (range.tells_the_most && range.high < stated && (!least || range.high < least->high))
+      least = range;
+  return least;
+}
+
+}  // namespace brimwright::chemistry
