@@ -113,9 +113,8 @@ void read_suppliers_value(const Fields& entry, FormulaFat& fat) {
   }
   fat.confirmed = entry.has("confirmed") && entry.truth("confirmed");
   fat.stated_at = entry.place(key);
-  const SaponificationRange stated = read_saponification(entry, fat.fat);
-  fat.taken_as_exact = stated.low == stated.high;
-  fat.saponification = spanning(stated, known_ranges_of_lot(fat.fat));
+  fat.saponification = spanning(read_saponification(entry, fat.fat), known_ranges_of_lot(fat.fat));
+  fat.taken_as_exact = fat.saponification.low == fat.saponification.high;
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include "units/printing.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace brimwright::chemistry {
@@ -60,13 +61,23 @@ Words words_of(const std::string& name) {
   return words;
 }
 
+/// All names of all shipped fats, by id; made once.
+const std::map<std::string, std::set<Words>>& shipped_names() {
+  static const auto names = [] {
+    std::map<std::string, std::set<Words>> all;
+    for (const Fat& fat : shipped_fats()) {
+      all[fat.id] = {words_of(fat.id), words_of(fat.name)};
+      for (const std::string& other : fat.also_called) all[fat.id].insert(words_of(other));
+    }
+    return all;
+  }();
+  return names;
+}
+
 /// Whether `name` is one of the names of `shipped`, but for what is added on how it was made.
 bool is_called(const Fat& shipped, const std::string& name) {
   const Words words = words_of(name);
-  if (words.empty()) return false;
-  if (words == words_of(shipped.id) || words == words_of(shipped.name)) return true;
-  return std::any_of(shipped.also_called.begin(), shipped.also_called.end(),
-                     [&](const std::string& other) { return words == words_of(other); });
+  return !words.empty() && shipped_names().at(shipped.id).contains(words);
 }
 
 /// "Olea Europaea (Olive) Fruit Oil", as some countries print it, is "olea europaea fruit oil".

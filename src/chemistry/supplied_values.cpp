@@ -7,6 +7,7 @@
 #include "units/printing.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace brimwright::chemistry {
 namespace {
@@ -93,7 +94,10 @@ std::string in_mg_per_g(SaponificationValue value) {
   return trimmed(value.mg_koh_per_g(), 1) + " mg/g";
 }
 
-std::string in_percent(Share share) { return fixed(share.in_percent(), 1) + " %"; }
+/// Rounded down, so that what lies below zero is not shown as zero.
+std::string in_percent(Share superfat) {
+  return fixed(std::floor(superfat.in_percent() * 10) / 10, 1) + " %";
+}
 
 std::optional<Remark> caution_on(const Part& part) {
   if (!part.is_stated) return std::nullopt;

@@ -68,7 +68,6 @@ void read_saponification(const Fields& entry, Fat& fat) {
   if (!entry.is_object(key)) {
     const auto only = value(entry, key);
     fat.saponification = {only, only, only};
-    fat.taken_as_exact = true;
     fat.typical_chosen = "the supplier's one value, taken as exact";
     return;
   }
@@ -271,6 +270,7 @@ Fat read_fat(const Fields& entry) {
   if (is_naoh_value_by_profile(fat, fat.saponification) || is_naoh_value_by_name(fat))
     refuse_naoh_value(fat.saponification.typical.mg_koh_per_g(), fat.saponification_at);
   fat.saponification = spanning(fat.saponification, known_ranges(fat));
+  fat.taken_as_exact = fat.saponification.low == fat.saponification.high;
   return fat;
 }
 

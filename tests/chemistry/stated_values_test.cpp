@@ -109,6 +109,7 @@ TEST_CASE(
   CHECK(mg(formula.fats[1].saponification.low) == 184);
   CHECK(mg(formula.fats[1].saponification.typical) == 257);
   CHECK(mg(formula.fats[1].saponification.high) == 257);
+  CHECK(taken_as_exact_notes(formula).empty());  // 257 is not
 }
 
 TEST_CASE("two doubtful values at once are refused where each alone is not", "[chemistry]") {
