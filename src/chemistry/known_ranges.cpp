@@ -1,5 +1,6 @@
 #include "chemistry/known_ranges.h"
 
+#include "chemistry/name_words.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
 
@@ -15,21 +16,9 @@ using Words = std::set<std::string>;
 /// How far a lot may lie from what a maker's own file says of the fat: common practice, no source.
 constexpr double lots_differ = 0.05;
 
-bool is_letter_or_digit(unsigned char c) {
-  return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c >= 0x80;  // UTF-8 as it is
-}
-
-char in_small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-
 std::string in_small(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(), [](char c) { return in_small(c); });
-  return text;
-}
-
-std::string with_plain_apostrophes(std::string text) {
-  const std::string curly = "\u2019";
-  for (auto at = text.find(curly); at != std::string::npos; at = text.find(curly))
-    text.replace(at, curly.size(), "'");
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
   return text;
 }
 
@@ -47,17 +36,10 @@ bool tells_not_which(const std::string& word) {
 }
 
 /// "Olive oil, extra virgin" -> {olive}; "olive_studio" too.
-Words words_of(const std::string& name) {
+Words telling_words(const std::string& name) {
   Words words;
-  std::string word;
-  for (const char c : in_small(with_plain_apostrophes(name)) + ' ') {
-    if (is_letter_or_digit(static_cast<unsigned char>(c))) {
-      word += c;
-      continue;
-    }
-    if (!word.empty() && !tells_not_which(word)) words.insert(word);
-    word.clear();
-  }
+  for (const std::string& word : words_of(name))
+    if (!tells_not_which(word)) words.insert(word);
   return words;
 }
 
@@ -66,8 +48,8 @@ const std::map<std::string, std::set<Words>>& shipped_names() {
   static const auto names = [] {
     std::map<std::string, std::set<Words>> all;
     for (const Fat& fat : shipped_fats()) {
-      all[fat.id] = {words_of(fat.id), words_of(fat.name)};
-      for (const std::string& other : fat.also_called) all[fat.id].insert(words_of(other));
+      all[fat.id] = {telling_words(fat.id), telling_words(fat.name)};
+      for (const std::string& other : fat.also_called) all[fat.id].insert(telling_words(other));
     }
     return all;
   }();
@@ -76,7 +58,7 @@ const std::map<std::string, std::set<Words>>& shipped_names() {
 
 /// Whether `name` is one of the names of `shipped`, but for what is added on how it was made.
 bool is_called(const Fat& shipped, const std::string& name) {
-  const Words words = words_of(name);
+  const Words words = telling_words(name);
   return !words.empty() && shipped_names().at(shipped.id).contains(words);
 }
 

@@ -43,7 +43,7 @@ TEST_CASE("a fat's listing tells all that is known and where it is from", "[repo
   // lengths (its corner make-ups), 1.5 % unsaponifiable.
   const std::string text = unwrapped(in_full("coconut"));
   for (const auto* part :
-       {"246.6 to 265, reckoned with 255.8", "248 to 265 mg KOH/g, Codex", "6.3 to 10.6",
+       {"246.6 to 265, reckoned with 255.8", "248 to 265 mg KOH/g, CXS 210-1999", "6.3 to 10.6",
         "250 or more (India, Food Safety", "the middle of all that was read",
         "Cocos Nucifera Oil *", "Sodium Cocoate", "Potassium Cocoate", "C12:0 lauric 45.1 to 53.2",
         "0.906 to 0.919", "0.00064 g/ml lighter for each kelvin warmer",
