@@ -52,7 +52,7 @@ double between(double at_minus_one, double at_plus_one, double where) {
 
 Doubt doubt_of_saponification(const WeighedFat& fat, std::size_t j) {
   const auto shown = [](SaponificationValue v) { return trimmed(v.mg_koh_per_g(), 1); };
-  return {"the natural range of the saponification value of " + fat.name + " (" +
+  return {"the range of the saponification value of " + fat.name + " (" +
               shown(fat.saponification.low) + " to " + shown(fat.saponification.high) + " mg/g)",
           "ask the supplier for this lot's saponification value, or aim higher", false, rectangular,
           [j](Weighed& w, double where) {

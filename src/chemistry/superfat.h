@@ -63,7 +63,7 @@ struct EffectiveSuperfat {
   Share likely_low, likely_high;
   /// The half-widths, uncut, that the scales alone and the ranges alone would give.
   Share likely_by_scales, likely_by_ranges;
-  /// What alone pulls `low` down most, in words: "the natural range of the saponification value of
+  /// What alone pulls `low` down most, in words: "the range of the saponification value of
   /// Shea butter (160 to 195 mg/g)", "the scale's step of 1 g for NaOH", "the purity of KOH (88 to
   /// 92 %)". Empty, like the remedy, if nothing is in doubt.
   std::string dominant_cause;
