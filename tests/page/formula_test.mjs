@@ -89,7 +89,7 @@ const full = {
   note: "All of it.",
   fats_from: "studio.fats.json",
   fats: [
-    { fat: "olive", share: "50 %", saponification_value: 190, lot: "OL-1" },
+    { fat: "olive", share: "50 %", saponification_value: 190, confirmed: true, lot: "OL-1" },
     { fat: "coconut", share: "30 %", saponification_value: { low: 255, typical: 257, high: 259 } },
     { fat: "argan_studio", share: "20 %" },
   ],
@@ -105,6 +105,7 @@ const full = {
     },
   ],
   liquids: [
+    { name: "vinegar essence", rate: "1 % of fats", goes_into: "lye", composition: "brine, saturated at 20 °C", acid: { takes_up: "230 mg KOH/g", confirmed: true } },
     { name: "goat milk", replaces: "20 % of water", goes_into: "lye", frozen: true, composition: "goat milk", density: "1.03 g/ml", acid: "none", inci: "Lac", document: "a paper" },
     {
       name: "tin", rate: "2 % of fats", goes_into: "batter",

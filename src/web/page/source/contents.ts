@@ -15,8 +15,17 @@ const acids = [
   "ascorbic acid",
   "malic acid",
   "tartaric acid",
+  "potassium hydrogen tartrate",
+  "oxalic acid, anhydrous",
+  "oxalic acid dihydrate",
+  "glycolic acid (100 %)",
+  "salicylic acid",
+  "benzoic acid",
+  "phosphoric acid (100 %)",
   "vinegar, 5 g acetic acid per 100 g",
   "lactic acid 88 % (of which part is lactate ester, titrated as total acid)",
+  "sodium bicarbonate",
+  "potassium bicarbonate",
 ];
 
 export const fat_answers = (of: Whose): [string, string][] => known_fats(of).map((one) => [one.id, one.name]);
@@ -40,10 +49,22 @@ export function held_fat(of: Whose, at: string, answers: [Held, string][], fats:
     ${now === "some" ? html`<div class="row">${one_of({ label: "Which fat", of, at: `${at}/fat`, answers: fats, unsaid: "choose ..." })} ${field({ label: "Fat in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}</div>` : nothing}`;
 }
 
+type Acid = Held | "typed";
+const acid_answers: [Acid, string][] = [not_said, holds_none, ["some", "Holds acid"], ["typed", "By what it takes up"]];
+const acid_starts: Record<Acid, Json | undefined> = { unsaid: undefined, none: "none", some: { acid: "", share: "" }, typed: { takes_up: "" } };
+
 /** Acid in it uses up alkali. */
 export function acid_in_it(of: Whose, row: string): TemplateResult {
   const at = `${row}/acid`;
-  const chosen = held_now(value_at(of, at));
-  return html`${asked({ of, question: "Acid in it", at, chosen, answers: [not_said, holds_none, ["some", "Holds acid"]], puts: put_held({ acid: "", share: "" }) })}
-    ${chosen === "some" ? html`<div class="row">${one_of({ label: "Which acid", of, at: `${at}/acid`, answers: acids.map((one) => [one, one]), unsaid: "choose ..." })} ${field({ label: "Of that acid in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}</div>` : nothing}`;
+  const chosen: Acid = value_at(of, `${at}/takes_up`) !== undefined ? "typed" : held_now(value_at(of, at));
+  return html`${asked({ of, question: "Acid in it", at, chosen, answers: acid_answers, puts: (to) => acid_starts[to] })}
+    ${chosen === "some" ? html`<div class="row">${one_of({ label: "Which acid", of, at: `${at}/acid`, answers: acids.map((one) => [one, one]), unsaid: "choose ..." })} ${field({ label: "Of that acid in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}</div>` : nothing}
+    ${chosen === "typed" ? html`<div class="row">${field({ label: "Taken up by 1 g of it", of, at: `${at}/takes_up`, unit: "mg KOH/g", hint: "From its supplier's document." })}</div>` : nothing}
+    ${chosen === "some" || chosen === "typed" ? confirmed(of, `${at}/confirmed`, "An essence or concentrate, stronger than a juice, vinegar, wine or sour milk") : nothing}`;
+}
+
+/** What the program would refuse as a slip. */
+export function confirmed(of: Whose, at: string, question: string): TemplateResult {
+  const chosen = value_at(of, at) === true ? "yes" : "no";
+  return asked({ of, question, at, chosen, answers: [["no", "No"], ["yes", "Yes"]], puts: (to) => (to === "yes" ? true : undefined) });
 }

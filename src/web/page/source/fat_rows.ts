@@ -1,6 +1,7 @@
 // The fats of a formula: which, how much of each, in which order, and what is known of her lots.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
+import { confirmed } from "./contents";
 import { complaint_on, field, id_of, text_at, value_at } from "./field";
 import { add_button, item_buttons, item_id, rows_of, set_rows, type List } from "./form_lists";
 import { asked, folded, go_on, to_field, to_id } from "./form_parts";
@@ -38,7 +39,7 @@ function fat_row(of: Whose, i: number, rows: Document[]): TemplateResult {
     </div>
     ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
     ${is_open ? picker(of) : nothing}
-    ${folded({ of, name: at, pointers: [`${at}/saponification_value`, `${at}/lot`], summary: `Your lot${lot_words(rows[i]!)}`, body: () => lot(of, i) })}
+    ${folded({ of, name: at, pointers: [`${at}/saponification_value`, `${at}/confirmed`, `${at}/lot`], summary: `Your lot${lot_words(rows[i]!)}`, body: () => lot(of, i) })}
   </li>`;
 }
 
@@ -112,12 +113,14 @@ function lot(of: Whose, i: number): TemplateResult {
   const at = `/fats/${i}/saponification_value`;
   const value = value_at(of, at);
   const way: ValueWay = value === undefined ? "published" : value !== null && typeof value === "object" ? "range" : "one";
+  const is_confirmed = value_at(of, `/fats/${i}/confirmed`) !== undefined;
   const number = (label: string, pointer: string) => field({ label, of, at: pointer, number: true, short: true });
   return html`
     ${field({ label: "Lot", of, at: `/fats/${i}/lot`, optional: true, short: true })}
     ${asked({ of, question: "Saponification value, mg of KOH for 1 g of fat (ISO 3657)", at, is_told_elsewhere: way === "one", chosen: way, answers: value_ways, puts: (to) => starts[to], hint: published_words(of, text_at(of, `/fats/${i}/fat`)) })}
     ${way === "one" ? html`<div class="row">${number("Saponification value", at)}</div>` : nothing}
-    ${way === "range" ? html`<div class="row">${number("Lowest", `${at}/low`)} ${number("Typical", `${at}/typical`)} ${number("Highest", `${at}/high`)}</div>` : nothing}`;
+    ${way === "range" ? html`<div class="row">${number("Lowest", `${at}/low`)} ${number("Typical", `${at}/typical`)} ${number("Highest", `${at}/high`)}</div>` : nothing}
+    ${way !== "published" || is_confirmed ? confirmed(of, `/fats/${i}/confirmed`, "Checked in the supplier's document, though what is known of the fat contradicts it") : nothing}`;
 }
 
 function published_words(of: Whose, id: string): string | undefined {
