@@ -2,6 +2,7 @@
 
 #include "chemistry/lye.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <numbers>
@@ -41,6 +42,20 @@ std::chrono::minutes in_minutes(double seconds) {
   return std::chrono::minutes(static_cast<std::int64_t>(std::lround(seconds / 60)));
 }
 
+/// Where `to` is warmer than the surroundings, and `from` warmer still.
+CoolingTime time_in(Surroundings where, const LyeCharge& lye, Temperature from, Temperature to) {
+  const double around = temperature_of(where).celsius();
+  const auto middle = Temperature::in_celsius((from.celsius() + to.celsius()) / 2);
+  const double joules_per_k = lye.heat_capacity_kj_per_k(middle) * 1000;
+  const double area = cooling_area_m2(volume_m3(lye, middle));
+  const double folds = std::log((from.celsius() - around) / (to.celsius() - around));
+  const auto seconds = [&](double coefficient) {
+    return joules_per_k / (coefficient * area) * folds;
+  };
+  const auto [least, most] = coefficients_of(where);
+  return CoolingTime{where, in_minutes(seconds(most)), in_minutes(seconds(least))};
+}
+
 }  // namespace
 
 std::string name_of(Surroundings where) {
@@ -48,7 +63,7 @@ std::string name_of(Surroundings where) {
     case Surroundings::cold_water:
       return "cold water";
     case Surroundings::fridge:
-      return "the fridge";
+      return "a fridge without food";
     case Surroundings::room:
       return "the room";
     case Surroundings::ice_bath:
@@ -71,20 +86,26 @@ Temperature temperature_of(Surroundings where) {
   return Temperature::in_celsius(0);
 }
 
+Temperature cool_enough_to_close() {
+  return temperature_of(Surroundings::room) + TemperatureDifference::in_kelvin(5);
+}
+
 std::optional<CoolingTime> cooling_time(const LyeCharge& lye, Temperature from, Temperature to,
                                         Surroundings where) {
   const double around = temperature_of(where).celsius();
   if (to.celsius() < around + 1) return std::nullopt;
   if (from <= to) return CoolingTime{where, {}, {}};
-  const auto middle = Temperature::in_celsius((from.celsius() + to.celsius()) / 2);
-  const double joules_per_k = lye.heat_capacity_kj_per_k(middle) * 1000;
-  const double area = cooling_area_m2(volume_m3(lye, middle));
-  const double folds = std::log((from.celsius() - around) / (to.celsius() - around));
-  const auto seconds = [&](double coefficient) {
-    return joules_per_k / (coefficient * area) * folds;
-  };
-  const auto [least, most] = coefficients_of(where);
-  return CoolingTime{where, in_minutes(seconds(most)), in_minutes(seconds(least))};
+  if (where != Surroundings::fridge || from <= cool_enough_to_close())
+    return time_in(where, lye, from, to);
+  const Temperature between = std::max(to, cool_enough_to_close());
+  CoolingTime time = time_in(Surroundings::room, lye, from, between);
+  if (to < between) {
+    const CoolingTime then = time_in(where, lye, between, to);
+    time.shortest += then.shortest;
+    time.longest += then.longest;
+  }
+  time.where = where;
+  return time;
 }
 
 }  // namespace brimwright::chemistry

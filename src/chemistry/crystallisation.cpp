@@ -3,6 +3,7 @@
 #include "units/fields.h"
 #include "units/printing.h"
 
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -25,14 +26,49 @@ Curve read_curve(const Fields& crystallisation, const std::string& alkali) {
   return curve;
 }
 
-const Curve& curve_of(Alkali alkali) {
-  static const Fields data =
+const Fields& data() {
+  static const Fields section =
       Fields::parse(embedded::lye_json(), "data/lye.json").object("crystallisation");
-  static const Curve naoh = read_curve(data, "NaOH"), koh = read_curve(data, "KOH");
+  return section;
+}
+
+const Curve& curve_of(Alkali alkali) {
+  static const Curve naoh = read_curve(data(), "NaOH"), koh = read_curve(data(), "KOH");
   return alkali == Alkali::sodium_hydroxide ? naoh : koh;
 }
 
-constexpr double good_to_k = 3;  // as the sources differ at 50 %: 12 to 15 degC
+bool crystallises(Alkali alkali, Share strength, Temperature at) {
+  static const auto good_to =
+      TemperatureDifference::in_kelvin(data().object("good_to_k").number("value"));
+  const auto begins = crystallises_at(alkali, strength);
+  return begins && at <= *begins + good_to;
+}
+
+/// Whole degrees Celsius, and high enough that the whole degrees Fahrenheit beside them are clear
+/// too.
+Temperature least_clear(Alkali alkali, Share strength, Temperature at) {
+  const auto is_clear = [&](double celsius) {
+    const auto in_fahrenheit =
+        Temperature::in_fahrenheit(std::round(Temperature::in_celsius(celsius).fahrenheit()));
+    return !crystallises(alkali, strength, Temperature::in_celsius(celsius)) &&
+           !crystallises(alkali, strength, in_fahrenheit);
+  };
+  double celsius = std::ceil(at.celsius());
+  while (!is_clear(celsius)) ++celsius;
+  return Temperature::in_celsius(celsius);
+}
+
+/// The next weaker lye, in halves of a per cent, that stays clear at `at`; none under 25 %, which
+/// makes a very wet batter (common practice, no source).
+std::optional<Share> weaker_and_clear(Alkali alkali, Share strength, Temperature at) {
+  // What the scale's step adds to the strength that was typed: a fifth of a point, as of 50 g of
+  // water on a 1 g scale.
+  const Share by_scale = 0.2 * percent;
+  for (double s = std::floor(2 * strength.in_percent()) / 2; s >= 25; s -= 0.5)
+    if (!crystallises(alkali, s * percent, at) && !crystallises(alkali, s * percent + by_scale, at))
+      return s * percent;
+  return std::nullopt;
+}
 
 }  // namespace
 
@@ -49,15 +85,18 @@ std::optional<Temperature> crystallises_at(Alkali alkali, Share strength) {
 }
 
 std::optional<Remark> crystallisation(Alkali alkali, Share strength, Temperature at) {
-  const auto begins = crystallises_at(alkali, strength);
-  if (!begins || at.celsius() > begins->celsius() + good_to_k) return std::nullopt;
-  return Remark{
-      Severity::caution,
-      "A lye of " + trimmed(strength.in_percent(), 1) + " % " + formula_of(alkali) +
-          " may crystallise near " + in_both_scales(*begins) + ", and it is kept at " +
-          in_both_scales(at) +
-          ". What has settled is missing from what you pour: warm it and stir until it is "
-          "clear before weighing."};
+  if (!crystallises(alkali, strength, at)) return std::nullopt;
+  const auto weaker = weaker_and_clear(alkali, strength, at);
+  return Remark{Severity::caution,
+                "A lye of " + trimmed(strength.in_percent(), 1) + " % " + formula_of(alkali) +
+                    " may crystallise near " + in_both_scales(*crystallises_at(alkali, strength)) +
+                    " and is kept at " + in_both_scales(at) +
+                    ": what settles is missing from what you pour. Keep and use it at " +
+                    in_both_scales(least_clear(alkali, strength, at)) + " or warmer" +
+                    (weaker ? ", or make it " + trimmed(weaker->in_percent(), 1) +
+                                  " % strong or weaker in its pot"
+                            : "") +
+                    ". If cloudy: warm and stir it clear."};
 }
 
 }  // namespace brimwright::chemistry

@@ -92,11 +92,26 @@ std::string in_words(const CoolingTime& time) {
   return hours(shortest) + " to " + hours(longest) + " h";
 }
 
+/// Hot lye steams and warms what lies beside it.
+std::string before_the_fridge(const HeatFindings& findings) {
+  const bool in_fridge =
+      std::any_of(findings.cooling.begin(), findings.cooling.end(),
+                  [](const CoolingTime& time) { return time.where == Surroundings::fridge; });
+  if (!in_fridge || findings.peak.peak <= cool_enough_to_close()) return "";
+  return " Into the fridge only once it has cooled in the room, which the time counts.";
+}
+
+std::vector<Surroundings> places_to_cool(const HeatQuestion& question) {
+  // Lye that is used warmer than the room is never cold enough for a fridge.
+  const Surroundings slower =
+      *question.lye_used_at < cool_enough_to_close() ? Surroundings::fridge : Surroundings::room;
+  if (!question.cooled_in) return {Surroundings::ice_bath, slower};
+  return {question.cooled_in == Surroundings::fridge ? slower : *question.cooled_in};
+}
+
 void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const LyeCharge& lye) {
   if (!question.lye_used_at) return;
-  const std::vector<Surroundings> places =
-      question.cooled_in ? std::vector{*question.cooled_in}
-                         : std::vector{Surroundings::ice_bath, Surroundings::fridge};
+  const std::vector<Surroundings> places = places_to_cool(question);
   for (const Surroundings where : places)
     if (const auto time = cooling_time(lye, findings.peak.peak, *question.lye_used_at, where))
       findings.cooling.push_back(*time);
@@ -108,7 +123,8 @@ void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const Ly
       {Severity::note, "To cool the lye from " + in_both_scales(findings.peak.peak) + " to " +
                            in_both_scales(*question.lye_used_at) + ": " + times +
                            ". Estimated for a jug as deep as wide, from stirred in steel to left "
-                           "alone in plastic; stir it now and then."});
+                           "alone in plastic; stir it now and then." +
+                           before_the_fridge(findings)});
 }
 
 void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const std::string& name) {
@@ -129,18 +145,29 @@ void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const 
                                             ": chill the lye or the fats further" + then});
 }
 
+/// Of a lye of both alkalis either has less to settle, so the curve of one is a cautious one; what
+/// mends the higher of them mends the other too.
 void remark_on_crystals(HeatFindings& findings, const HeatQuestion& question,
                         const LyeCharge& lye) {
   if (!question.lye_used_at) return;
+  std::optional<Alkali> first;
+  std::optional<Temperature> highest;
   for (const DryAlkali& dry : lye.alkalis) {
-    // In a lye of both, either has less to settle: the curve of one is a cautious one.
-    if (!(dry.pure > Mass())) continue;
-    if (const auto remark = crystallisation(dry.alkali, lye.strength(), *question.lye_used_at))
-      findings.remarks.push_back(*remark);
+    const auto begins = crystallises_at(dry.alkali, lye.strength());
+    if (!(dry.pure > Mass()) || !begins || (highest && *begins <= *highest)) continue;
+    first = dry.alkali;
+    highest = begins;
   }
+  if (!first) return;
+  if (const auto remark = crystallisation(*first, lye.strength(), *question.lye_used_at))
+    findings.remarks.push_back(*remark);
 }
 
 }  // namespace
+
+bool HeatQuestion::is_lye_chilled() const {
+  return lye_used_at && *lye_used_at < lye_made_at.value_or(assumed_room);
+}
 
 HeatQuestion read_heat_question(const Fields& bench) {
   HeatQuestion question;

@@ -23,7 +23,11 @@ struct HeatQuestion {
   std::optional<Temperature> lye_used_at;   // when it meets the fats
   std::optional<Temperature> fats_at;       // then
   std::optional<Temperature> batter_limit;  // the batter must stay below it: a topping that whips
-  std::optional<Surroundings> cooled_in;    // absent: an ice bath and the fridge are both told
+  std::optional<Surroundings> cooled_in;    // absent: two places are told
+
+  /// The lye is used colder than the room where it is made, so it stands and waits. A room of 20
+  /// degC where she says none, as for the peak.
+  bool is_lye_chilled() const;
 };
 
 /// Reads the object of those names; "cooled_in" is one of "ice bath", "cold water", "fridge",

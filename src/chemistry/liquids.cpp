@@ -1,5 +1,6 @@
 #include "chemistry/liquids.h"
 
+#include "chemistry/into_lye.h"
 #include "chemistry/liquid_compositions.h"
 #include "units/printing.h"
 
@@ -88,11 +89,6 @@ void for_each_liquid(const Formula& formula, const Proportions& per_fat, Say say
 
 void caution_on_lye_liquid(const Additive& additive, std::vector<Remark>& cautions) {
   const Liquid& liquid = *additive.liquid;
-  if (liquid.sugar >= 1 * percent && !liquid.frozen)
-    cautions.push_back({Severity::caution,
-                        additive.name + " goes into the lye and holds " + in_percent(liquid.sugar) +
-                            " of sugar: in hot lye it browns, smells and heats the pot further. "
-                            "Freeze it first, or stir it into the batter (common practice)."});
   if (additive.contains_fat && additive.contains_fat->share >= 1 * percent)
     cautions.push_back({Severity::note, additive.name +
                                             " begins to turn into soap in the lye: it "
@@ -212,7 +208,7 @@ void refuse_counted_twice(const Formula& formula) {
 }
 
 std::vector<Remark> liquid_cautions(const Formula& formula, const Proportions& per_fat) {
-  std::vector<Remark> cautions;
+  std::vector<Remark> cautions = cautions_into_lye(formula);
   for_each_liquid(formula, per_fat, [&](const Additive& additive, double) {
     if (additive.goes_into == GoesInto::lye) caution_on_lye_liquid(additive, cautions);
     if (additive.liquid->source.find("from memory") != std::string::npos)

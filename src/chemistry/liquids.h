@@ -33,8 +33,8 @@ void refuse_starved_lye(const Proportions& per_fat, const Place& where);
 /// liquid and an additive, a free fatty acid among the fats and again inside an additive.
 void refuse_counted_twice(const Formula& formula);
 
-/// What to watch with liquids: sugar and milk in hot lye, salt in the lye, fat saponified in the
-/// pot, a composition remembered rather than read.
+/// What to watch with liquids: what else goes into the lye (into_lye.h), salt in the lye, fat
+/// saponified in the pot, a composition remembered rather than read.
 std::vector<Remark> liquid_cautions(const Formula& formula, const Proportions& per_fat);
 
 }  // namespace brimwright::chemistry

@@ -1,11 +1,13 @@
 #include "planning/cautions.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace brimwright::planning {
 namespace {
 
 bool always(const Run&) { return true; }
+bool is_piped(const Run& run) { return run.pipe.has_value(); }
 bool is_decorated(const Run& run) { return run.pipe.has_value() || !run.perch.empty(); }
 bool has_loose_parts(const Run& run) { return !run.perch.empty(); }
 
@@ -28,6 +30,15 @@ bool has_powders(const Run& run) {
                      [](const Layer& layer) { return !layer.colours.empty(); });
 }
 
+bool is_chilled(const std::optional<chemistry::HeatQuestion>& warmth) {
+  return warmth && warmth->is_lye_chilled();
+}
+
+/// Made ahead: shared by two batters, or used colder than the room.
+bool has_lye_that_waits(const Run& run) {
+  return run.lye_pot || is_chilled(run.pour.warmth) || (run.pipe && is_chilled(run.pipe->warmth));
+}
+
 struct Row {
   Topic topic;
   const char* text;
@@ -37,18 +48,33 @@ struct Row {
 // Common practice, no source, where a line names none.
 constexpr Row table[] = {
     {Topic::lye,
-     "Lye burns skin and eyes. Goggles, gloves, long sleeves, fresh air; children and animals out. "
-     "Add the alkali to the water, never water to alkali. On skin: rinse long with water; in eyes: "
-     "rinse at once and get help.",
+     "Lye burns skin and eyes. Goggles, gloves, long sleeves, closed shoes, fresh air, running "
+     "water at hand; children and animals out. Lye into water, never water into lye.",
      always},
     {Topic::heat,
      "Lye grows hot as it dissolves and can boil up: cold water, a tall vessel half full at most, "
      "a little alkali at a time.",
      always},
+    // Aluminium, magnesium, zinc, tin, chromium, bronze, brass, copper, galvanised ware: a caustic
+    // soda producer's page as a tank seller quotes it, read.
     {Topic::aluminium,
-     "Never aluminium, zinc or tin: lye eats them and sets hydrogen free. Stainless steel, or "
-     "plastic that stands the heat (PP, HDPE).",
+     "Fresh lye in stainless steel or polypropylene (PP); HDPE only for cold lye; no glass. Never "
+     "aluminium, brass, bronze, copper, zinc or galvanised ware, tin, magnesium or chrome: lye "
+     "eats them and sets hydrogen free. Mind foil and whisks.",
      always},
+    {Topic::aluminium,
+     "Piping tips and whisk too: none of aluminium or brass, none tinned or chromed.", is_piped},
+    {Topic::chilled_lye, "Cover hot lye loosely until it has cooled to the room.",
+     has_lye_that_waits},
+    {Topic::chilled_lye,
+     "Then close it, upright, marked CAUSTIC with the day, locked away. Never in a fridge with "
+     "food.",
+     has_lye_that_waits},
+    // Caustic soda and glycol are to be kept apart: read, as for the metals.
+    {Topic::melting, "Hot melt-and-pour scalds. Never into lye: it holds glycol.", has_loose_parts},
+    {Topic::whipping, "Specks fly at face height: goggles, bowl guard, low speed.", is_piped},
+    {Topic::whipping,
+     "Raw topping looks like cream: nobody tastes it. Its tools never go back to food.", is_piped},
     {Topic::dust, "Powders: a mask on, poured low and slowly, away from the fan.", has_powders},
     {Topic::allergens,
      "Fragrance and essential oils can make skin allergic: gloves on, no more than the supplier's "
@@ -63,9 +89,15 @@ constexpr Row table[] = {
      "A decoration that comes off can be swallowed: pull at each kind before you sell it, and say "
      "on the label that it is soap.",
      has_loose_parts},
+    // ISO 456 (free caustic alkali in soaps): its summary read. The drop on the cut: from memory.
     {Topic::test,
-     "Check these weights with a second source before a first making, and test a cured piece "
-     "before you sell. Local rules on chemicals, cosmetics and labels come first.",
+     "Cure does not mend lye-heavy soap: throw it away, or let one who knows make it over with "
+     "weighed fats. In doubt, drop 1 % phenolphthalein in alcohol on a fresh cut: pink is free "
+     "alkali. pH strips tell little; never by the tongue. Laboratories: ISO 456.",
+     always},
+    {Topic::test,
+     "Check these weights with a second source before a first making, test a cured piece before "
+     "you sell. Local rules and your alkali's safety data sheet come before all of this.",
      always},
 };
 
@@ -79,6 +111,12 @@ std::string name_of(Topic topic) {
       return "heat";
     case Topic::aluminium:
       return "aluminium";
+    case Topic::chilled_lye:
+      return "chilled lye";
+    case Topic::melting:
+      return "melting";
+    case Topic::whipping:
+      return "whipping";
     case Topic::look_alike:
       return "look-alike";
     case Topic::small_parts:
@@ -98,8 +136,29 @@ std::string name_of(Topic topic) {
 std::vector<Caution> bench_cautions(const Run& run) {
   std::vector<Caution> cautions;
   for (const Row& row : table)
-    if (row.applies(run)) cautions.push_back({{Severity::caution, row.text}, row.topic});
+    if (row.applies(run)) cautions.push_back({{Severity::caution, row.text}, row.topic, true});
   return cautions;
+}
+
+// Regulation (EC) No 1272/2008 (CLP), Annex IV, for skin corrosion 1A to 1C: P301, P303, P305 and
+// P310 read in part 1 as adopted; P330, P331, P361, P353, P351 and P338 and how they combine from
+// memory. Brushing off, 20 minutes, held lids and vinegar: common practice of safety data sheets,
+// from memory.
+const std::vector<FirstAid>& first_aid() {
+  static const std::vector<FirstAid> lines = {
+      {"Eyes", "Water at once, lids held open, lenses out, until help takes over."},
+      {"Skin, hair",
+       "Brush off dry alkali. Splashed clothes off at once, under running water. Rinse at least 20 "
+       "minutes. Never vinegar or any acid."},
+      {"Swallowed", "Rinse the mouth. No vomiting."},
+      {"Call at once", "Eyes, swallowed or a burn: emergency number or poison centre."}};
+  return lines;
+}
+
+std::string first_aid_source() {
+  return "After P301+P330+P331, P303+P361+P353, P305+P351+P338, P310 of Regulation (EC) No "
+         "1272/2008, Annex IV (partly from memory). Local rules and your alkali's safety data "
+         "sheet come first.";
 }
 
 }  // namespace brimwright::planning

@@ -170,6 +170,8 @@ Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
   return std::max(Mass{}, pure - chemistry::water_in_lye_liquids(formula, additives));
 }
 
+bool goes_into_lye(const Ingredient& ingredient) { return ingredient.goes_into == "lye"; }
+
 void add_fat(Reacting& all, const std::string& name,
              const chemistry::SaponificationRange& saponification, const Ingredient& weighed,
              double share = 1) {
@@ -231,9 +233,12 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
   all.insert(all.end(), fats.begin(), fats.end());
   for (const auto& oil : oils)
     if (oil.weighed > Mass{}) all.push_back(oil);
-  all.insert(all.end(), alkalis.begin(), alkalis.end());
+  // Alkali goes into what is wet and never the other way round, so it stands after all of that.
   if (water.weighed > Mass{}) all.push_back(water);  // liquids may stand in for all of it
-  all.insert(all.end(), additives.begin(), additives.end());
+  const auto others = std::stable_partition(additives.begin(), additives.end(), goes_into_lye);
+  all.insert(all.end(), additives.begin(), others);
+  all.insert(all.end(), alkalis.begin(), alkalis.end());
+  all.insert(all.end(), others, additives.end());
   for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
   const Reacting r = reacting(formula, all);
   weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids);

@@ -35,8 +35,9 @@ struct Ingredient {
 
 /// A batter on the maker's scales.
 struct Weighing {
-  std::vector<Ingredient>
-      ingredients;  // fats, extra oils, alkalis, water, additives; formula's order
+  /// Fats, extra oils, water, what else goes into the lye, alkalis, other additives; each kind in
+  /// the formula's order. The alkali is listed after what it goes into.
+  std::vector<Ingredient> ingredients;
   Mass batter;      // the sum of what is weighed
   Mass fats;        // the formula's fats
   Mass naoh, koh;

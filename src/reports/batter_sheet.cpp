@@ -40,13 +40,7 @@ Mass finest_step(const Weighing& weighing, const std::string& goes_into) {
   return finest;
 }
 
-/// The alkali last, as it goes into the water and never the water on it.
-std::vector<Ingredient> water_first(std::vector<Ingredient> ingredients) {
-  std::stable_partition(ingredients.begin(), ingredients.end(), [](const Ingredient& ingredient) {
-    return ingredient.role != planning::Role::alkali;
-  });
-  return ingredients;
-}
+constexpr auto lye_into_water = "Lye into water, never water into lye: slowly, stirring.";
 
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
@@ -87,11 +81,7 @@ void add_heat(const BatterOnSheet& batter, Sheet& sheet) {
 
 }  // namespace
 
-bool BatterOnSheet::is_lye_chilled() const {
-  if (!warmth || !warmth->lye_used_at) return false;
-  // 20 degC: the room where she says none, as for the peak
-  return *warmth->lye_used_at < warmth->lye_made_at.value_or(Temperature::in_celsius(20));
-}
+bool BatterOnSheet::is_lye_chilled() const { return warmth && warmth->is_lye_chilled(); }
 
 BatterOnSheet base_of(const planning::Run& run, const planning::Plan& plan) {
   return {plan.pipe ? "base" : "batter", plan.pour.batter, run.pour.formula, run.pour.warmth,
@@ -111,7 +101,7 @@ WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mas
   WeighList list;
   Mass running;
   Mass step = finest_step(weighing, goes_into);
-  for (const auto& ingredient : water_first(weighing.ingredients)) {
+  for (const auto& ingredient : weighing.ingredients) {
     if (ingredient.goes_into != goes_into) continue;
     // What is set aside for the colours stands in a cup of its own.
     running += ingredient.weighed - ingredient.set_aside;
@@ -129,7 +119,7 @@ void add_lye(const BatterOnSheet& batter, Sheet& sheet) {
   sheet.blocks.push_back(SheetStep{"Lye for the " + batter.name + ", " +
                                    fixed(weighing.pot_strength.in_percent(), 1) + " % strong"});
   sheet.blocks.push_back(weigh_list(weighing, "lye", batter.fine_step));
-  sheet.blocks.push_back(SheetWords{"Alkali into water, a little at a time, stirring.", true});
+  sheet.blocks.push_back(SheetWords{lye_into_water, true});
   add_ice(batter, sheet);
   add_heat(batter, sheet);
 }
@@ -188,7 +178,7 @@ void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& hea
   for (const auto& alkali : pot.alkalis)
     add(alkali.name, alkali.weighed, alkali.step, Rounded::down);
   sheet.blocks.push_back(list);
-  sheet.blocks.push_back(SheetWords{"Alkali into water, a little at a time, stirring.", true});
+  sheet.blocks.push_back(SheetWords{lye_into_water, true});
   sheet.blocks.push_back(SheetWords{peak_text(heat)});
   const std::string back_to =
       pot.full_pot ? "pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up)

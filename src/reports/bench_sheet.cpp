@@ -28,8 +28,9 @@ class Bench {
   }
 
   Sheet sheet() {
-    warnings(Severity::danger, Topic::plan);
-    warnings(Severity::caution, Topic::plan);
+    dangers();
+    warnings(Severity::caution, Topic::plan, Whose::this_batch);
+    first_aid();
     day_before();
     pour();
     pipe();
@@ -60,15 +61,35 @@ class Bench {
            sheet_count(pieces.fillings, "filling", "fillings") + ".";
   }
 
-  /// Dangers stand first whatever they are about; the rest with their work.
-  void warnings(Severity severity, Topic topic) {
+  /// They stand first whatever they are about; the rest stands with its work.
+  void dangers() {
     for (const auto& caution : plan_.cautions)
-      if (caution.severity == severity && (severity == Severity::danger || caution.topic == topic))
+      if (caution.severity == Severity::danger) add(SheetWarning{caution.severity, caution.text});
+  }
+
+  enum class Whose { this_batch, any_batch };
+  void warnings(Severity severity, Topic topic, Whose whose) {
+    for (const auto& caution : plan_.cautions)
+      if (caution.severity == severity && caution.topic == topic &&
+          caution.is_general == (whose == Whose::any_batch))
         add(SheetWarning{severity, caution.text});
   }
   void cautions_of(Topic topic) {
-    warnings(Severity::caution, topic);
-    warnings(Severity::note, topic);
+    warnings(Severity::caution, topic, Whose::this_batch);
+    warnings(Severity::caution, topic, Whose::any_batch);
+    warnings(Severity::note, topic, Whose::this_batch);
+  }
+  /// What is read with wet hands: each in large type, with its box to tick.
+  void orders_of(Topic topic) {
+    for (const auto& caution : plan_.cautions)
+      if (caution.topic == topic && caution.is_general) order(caution.text);
+  }
+
+  void first_aid() {
+    SheetFirstAid box{"FIRST AID: lye and raw batter", {}, {"Emergency", "Poison centre"}, ""};
+    for (const auto& line : planning::first_aid()) box.lines.push_back({line.what, line.to_do});
+    box.source = planning::first_aid_source();
+    add(std::move(box));
   }
 
   bool is_base_lye_early() const { return plan_.lye_pot || base_of(run_, plan_).is_lye_chilled(); }
@@ -80,14 +101,17 @@ class Bench {
   void lye_cautions() {
     if (lye_is_cautioned_) return;
     lye_is_cautioned_ = true;
+    // The notes about its heat say again what stands with each lye.
+    warnings(Severity::caution, Topic::heat, Whose::this_batch);
     cautions_of(Topic::lye);
-    warnings(Severity::caution, Topic::heat);  // its notes say again what stands with each lye
+    warnings(Severity::caution, Topic::heat, Whose::any_batch);
     cautions_of(Topic::aluminium);
   }
 
   void day_before() {
     if (plan_.perch.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
     add(SheetHeading{"THE DAY BEFORE", ""});
+    orders_of(Topic::melting);
     for (const auto& decoration : plan_.perch) cast(decoration);
     if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
     if (plan_.lye_pot) {
@@ -96,8 +120,7 @@ class Bench {
       if (is_base_lye_early()) add_lye(base_of(run_, plan_), sheet_);
       if (is_topping_lye_early()) add_lye(topping_of(run_, plan_), sheet_);
     }
-    if (is_base_lye_early() || is_topping_lye_early())
-      order("Lid on, marked LYE with the day, out of reach of children and animals.");
+    orders_of(Topic::chilled_lye);
     chill();
   }
 
@@ -191,6 +214,7 @@ class Bench {
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
+    orders_of(Topic::whipping);
     if (pipe.lye)
       add(SheetCounts{"Lye by the spoonful, " + std::to_string(pipe.lye->each.count()) +
                           " s each, " + minutes(pipe.lye->altogether) + " in all",
@@ -312,7 +336,7 @@ class Bench {
     if (plan_.piece.cured)
       words("A piece weighs " + fixed(plan_.piece.fresh / gram, 1) + " g fresh and about " +
             fixed(*plan_.piece.cured / gram, 1) + " g cured.");
-    warnings(Severity::note, Topic::plan);
+    warnings(Severity::note, Topic::plan, Whose::this_batch);
   }
 
   void drawing() {

@@ -1,6 +1,6 @@
 #include "reports/json_numbers.h"
-#include "reports/weight_json.h"
 #include "reports/lye_report.h"
+#include "reports/weight_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -32,8 +32,8 @@ Json lye_pot_json(const planning::Plan& plan) {
   const auto& pot = *plan.lye_pot;
   Json alkalis = Json::array(), shares = Json::array();
   for (const auto& alkali : pot.alkalis)
-    alkalis.push_back(with_weight({{"name", alkali.name}}, "", alkali.weighed, alkali.step,
-                                  Rounded::down));
+    alkalis.push_back(
+        with_weight({{"name", alkali.name}}, "", alkali.weighed, alkali.step, Rounded::down));
   for (const auto& share : pot.shares) {
     Json json = {{"batter", share.batter}};
     json = with_weight(json, "lye_", share.lye, pot.share_step, Rounded::down);
@@ -42,8 +42,8 @@ Json lye_pot_json(const planning::Plan& plan) {
     json["superfat"] = superfat_json(share.superfat);
     shares.push_back(json);
   }
-  Json json = {{"alkalis", alkalis}};
-  json = with_weight(json, "water_", pot.water, pot.water_step, Rounded::nearest);
+  Json json = with_weight(Json::object(), "water_", pot.water, pot.water_step, Rounded::nearest);
+  json["alkalis"] = alkalis;
   json = with_weight(json, "lye_", pot.lye, pot.lye_step, Rounded::up);
   json["strength_percent"] = to_decimals(pot.strength.in_percent(), 2);
   if (pot.full_pot)

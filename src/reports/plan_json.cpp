@@ -276,6 +276,13 @@ Json piece_json(const planning::Plan& plan) {
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
 }
 
+Json first_aid_json() {
+  Json lines = Json::array();
+  for (const auto& line : planning::first_aid())
+    lines.push_back({{"what", line.what}, {"do", line.to_do}});
+  return {{"lines", lines}, {"source", planning::first_aid_source()}};
+}
+
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
@@ -304,7 +311,9 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
   for (const auto& caution : plan.cautions)
     json["cautions"].push_back({{"severity", name_of(caution.severity)},
                                 {"topic", name_of(caution.topic)},
+                                {"general", caution.is_general},
                                 {"text", caution.text}});
+  json["first_aid"] = first_aid_json();
   return json_document(json);
 }
 

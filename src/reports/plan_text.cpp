@@ -352,16 +352,36 @@ std::string piece_text(const planning::Plan& plan) {
   return text + size_line(plan.piece, plan) + cure_text(plan) + "\n";
 }
 
-std::string remarks_text(const planning::Plan& plan, bool dangers) {
+std::string remark_text(const Remark& remark) {
+  const auto mark = [](Severity severity) {
+    if (severity == Severity::danger) return "!! ";
+    return severity == Severity::caution ? " ! " : " - ";
+  };
+  return wrapped(remark.text, mark(remark.severity), "   ");
+}
+
+std::string dangers_text(const planning::Plan& plan) {
   std::string text;
   for (const auto& remark : plan.cautions)
-    if ((remark.severity == Severity::danger) == dangers)
-      text += wrapped(remark.text,
-                      dangers                                ? "!! "
-                      : remark.severity == Severity::caution ? " ! "
-                                                             : " - ",
-                      "   ");
-  return text;
+    if (remark.severity == Severity::danger) text += remark_text(remark);
+  return text.empty() ? "" : text + "\n";
+}
+
+/// What is about this very batch, and apart from it what holds at any bench.
+std::string cautions_text(const planning::Plan& plan) {
+  std::string of_batch, of_bench;
+  for (const auto& caution : plan.cautions)
+    if (caution.severity != Severity::danger)
+      (caution.is_general ? of_bench : of_batch) += remark_text(caution);
+  return (of_batch.empty() ? "" : "WATCH OUT\n" + of_batch + "\n") + "AT THE BENCH\n" + of_bench +
+         "\n";
+}
+
+std::string first_aid_text() {
+  std::string text = "FIRST AID: LYE AND RAW BATTER\n";
+  for (const auto& line : planning::first_aid())
+    text += wrapped(line.what + ": " + line.to_do, " + ", "   ");
+  return text + wrapped(planning::first_aid_source(), "   ", "   ");
 }
 
 std::string head_text(const planning::Plan& plan, const planning::Run& run) {
@@ -381,11 +401,10 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
 }  // namespace
 
 std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
-  const std::string dangers = remarks_text(plan, true);
-  return (dangers.empty() ? "" : dangers + "\n") + head_text(plan, run) + pour_text(plan, run) +
-         pipe_text(plan, run) + lye_pot_text(plan) + perch_text(plan, run) + dust_text(plan, run) +
-         cut_text(plan) + bottles_text(plan) + piece_text(plan) + label_text(plan) + "WATCH OUT\n" +
-         remarks_text(plan, false);
+  return dangers_text(plan) + head_text(plan, run) + pour_text(plan, run) + pipe_text(plan, run) +
+         lye_pot_text(plan) + perch_text(plan, run) + dust_text(plan, run) + cut_text(plan) +
+         bottles_text(plan) + piece_text(plan) + label_text(plan) + cautions_text(plan) +
+         first_aid_text();
 }
 
 }  // namespace brimwright::reports

@@ -30,6 +30,18 @@ struct SheetWarning {
   std::string text;
 };
 
+/// What to do in an accident, in a box that is found at a glance, with room for the numbers to
+/// call.
+struct SheetFirstAid {
+  std::string title;
+  struct Line {
+    std::string what, to_do;
+  };
+  std::vector<Line> lines;
+  std::vector<std::string> numbers;  // to be filled in by hand: "Emergency"
+  std::string source;
+};
+
 /// One thing to weigh: a box to tick, the weight to be read from two metres, a box for its lot.
 struct WeighRow {
   std::string name, note;
@@ -63,8 +75,8 @@ struct SheetDrawing {
   std::string svg;
 };
 
-using SheetBlock = std::variant<SheetHeading, SheetStep, SheetWords, SheetWarning, WeighList,
-                                SheetCounts, SheetGrid, SheetBlanks, SheetDrawing>;
+using SheetBlock = std::variant<SheetHeading, SheetStep, SheetWords, SheetWarning, SheetFirstAid,
+                                WeighList, SheetCounts, SheetGrid, SheetBlanks, SheetDrawing>;
 
 struct Sheet {
   std::string title, subtitle;

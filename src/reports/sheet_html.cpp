@@ -14,17 +14,26 @@ body { margin: 0 auto; max-width: 190mm; color: #000; background: #fff;
   font: 10.5pt/1.3 sans-serif; }
 h1 { font-size: 22pt; margin: 0; }
 h2 { display: flex; justify-content: space-between; align-items: baseline; gap: 5mm;
-  font-size: 18pt; margin: 7mm 0 0; border-top: 1.2mm solid #000; }
+  font-size: 18pt; margin: 5.5mm 0 0; border-top: 1.2mm solid #000; }
 h2 span { font-size: 14pt; font-weight: normal; white-space: nowrap; }
 h3 { font-size: 13pt; margin: 3.5mm 0 0; }
 h2, h3, .head { break-after: avoid; }
-p { margin: 1.5mm 0; }
+p { margin: 1mm 0; }
 .subtitle { font-size: 12pt; }
-.order { display: flex; gap: 3mm; font-size: 15pt; font-weight: bold; margin: 2.5mm 0; }
+.order { display: flex; gap: 3mm; font-size: 15pt; font-weight: bold; margin: 2mm 0; }
 .box { flex: none; display: inline-block; width: 7mm; height: 7mm; border: 0.6mm solid #000; }
 .danger { border: 1.6mm solid #000; padding: 2mm 3mm; font-size: 16pt; font-weight: bold; }
 .caution { border-left: 1.5mm solid #000; padding-left: 2.5mm; font-weight: bold; }
-.order, .danger, .caution, tr, svg, .counts { break-inside: avoid; }
+.note { font-size: 9pt; }
+.aid { border: 1.2mm solid #000; margin: 3mm 0 0; padding: 2mm 3mm 1mm; font-size: 12pt; }
+.aid svg { flex: none; width: 7.5mm; height: 7.5mm; }
+.aid h2 { border: 0; margin: 0; font-size: 16pt; }
+.aid div { display: flex; margin-top: 0.5mm; line-height: 1.15; }
+.aid b { flex: none; width: 32mm; }
+.aid .top { align-items: flex-end; gap: 2mm; margin-bottom: 1.5mm; font-size: 10pt; }
+.aid .top span { flex: 1; border-bottom: 0.3mm solid #000; }
+.aid p { margin: 1mm 0 0; font-size: 8pt; }
+.order, .danger, .caution, .aid, tr, svg, .counts { break-inside: avoid; }
 table { width: 100%; border-collapse: collapse; }
 th { text-align: left; font-size: 8.5pt; font-weight: normal; }
 th.lot { padding-left: 4mm; }
@@ -74,10 +83,23 @@ std::string html(const SheetWords& words) {
 }
 
 std::string html(const SheetWarning& warning) {
-  if (warning.severity == Severity::note) return text_tag("p", "", "\u2013 " + warning.text);
+  if (warning.severity == Severity::note) return text_tag("p", "note", "\u2013 " + warning.text);
   const bool is_danger = warning.severity == Severity::danger;
   return text_tag("p", is_danger ? "danger" : "caution",
                   (is_danger ? "DANGER  " : "! ") + warning.text);
+}
+
+/// With the cross that marks first aid anywhere (ISO 7010-E003), and blanks for the numbers to
+/// call.
+std::string html(const SheetFirstAid& aid) {
+  std::string top =
+      "<svg viewBox=\"0 0 3 3\"><path d=\"M1 0h1v1h1v1h-1v1h-1v-1h-1v-1h1z\"/></svg>" +
+      text_tag("h2", "", aid.title);
+  for (const auto& number : aid.numbers) top += xml_escaped(number) + "<span></span>";
+  std::string lines;
+  for (const auto& line : aid.lines)
+    lines += tag("div", "", text_tag("b", "", line.what) + text_tag("span", "", line.to_do)) + "\n";
+  return tag("div", "aid", tag("div", "top", top) + "\n" + lines + text_tag("p", "", aid.source));
 }
 
 std::string row_of(const WeighRow& row) {

@@ -30,6 +30,8 @@ struct Strip {
   bool keeps_next = false;  // a heading is not left alone at the foot
 };
 
+bool is_warning(const SheetBlock& block) { return std::holds_alternative<SheetWarning>(block); }
+
 /// Turns blocks into strips, one kind after the other.
 class Strips {
  public:
@@ -37,7 +39,13 @@ class Strips {
 
   std::vector<Strip> of(const Sheet& sheet) {
     title(sheet);
-    for (const auto& block : sheet.blocks) std::visit([this](const auto& its) { set(its); }, block);
+    for (std::size_t i = 0; i < sheet.blocks.size(); ++i) {
+      std::visit([this](const auto& its) { set(its); }, sheet.blocks[i]);
+      // Of several cautions the last stays with its work; all of them would leave half a page bare.
+      if (is_warning(sheet.blocks[i]) && i + 1 < sheet.blocks.size() &&
+          is_warning(sheet.blocks[i + 1]))
+        strips_.back().keeps_next = false;
+    }
     return std::move(strips_);
   }
 
@@ -61,7 +69,7 @@ class Strips {
   }
 
   void set(const SheetHeading& heading) {
-    constexpr double above = 7, height = 9;
+    constexpr double above = 5.5, height = 8.5;
     add(
         above + height + 1,
         [this, heading](double y) {
@@ -81,28 +89,28 @@ class Strips {
     const Type type{.points = 15, .bold = true};
     const double room = width_ - beside_box;
     const double height = std::max(box, paper_.height_of(words.text, room, type));
-    add(height + 3.5, [this, words, type, room](double y) {
-      paper_.box(0.3, y + 2.3, box, box, 0.6);
-      paper_.words(beside_box, y + 2.5, room, words.text, type);
+    add(height + 3, [this, words, type, room](double y) {
+      paper_.box(0.3, y + 1.8, box, box, 0.6);
+      paper_.words(beside_box, y + 2, room, words.text, type);
     });
   }
 
   void set(const SheetWarning& warning) {
     if (warning.severity == Severity::danger) return danger(warning.text);
     const bool is_note = warning.severity == Severity::note;
-    const Type type{.points = 10.5, .bold = !is_note};
+    const Type type{.points = is_note ? 9.0 : 10.5, .bold = !is_note};
     const double left = is_note ? 4 : 8, room = width_ - left;
     const double height = paper_.height_of(warning.text, room, type);
     add(
-        height + 2.5,
+        height + 2,
         [this, text = warning.text, is_note, type, left, room, height](double y) {
           if (is_note) {
-            paper_.words(0, y + 1.5, left, "\u2013", type);
+            paper_.words(0, y + 1, left, "\u2013", type);
           } else {
-            paper_.fill(0, y + 1.5, 1.5, height, 0);
-            paper_.words(3.5, y + 1.5, 4, "!", {.points = 13, .bold = true});
+            paper_.fill(0, y + 1, 1.5, height, 0);
+            paper_.words(3.5, y + 1, 4, "!", {.points = 13, .bold = true});
           }
-          paper_.words(left, y + 1.5, room, text, type);
+          paper_.words(left, y + 1, room, text, type);
         },
         !is_note);
   }
@@ -115,6 +123,50 @@ class Strips {
       paper_.box(1, y + 3, width_ - 2, height + 5, 1.6);
       paper_.words(4, y + 5.5, room, said, type);
     });
+  }
+
+  // First aid: a frame, the cross that marks it anywhere (ISO 7010-E003), what and what to do.
+
+  void set(const SheetFirstAid& aid) {
+    constexpr double inside = 4, what_room = 32, above = 3.5, head = 11, between = 0.5;
+    const Type what{.points = 12, .bold = true}, to_do{.points = 12}, small{.points = 8};
+    const double room = width_ - 2 * inside - what_room;
+    std::vector<double> heights;
+    double height = head;
+    for (const auto& line : aid.lines) {
+      heights.push_back(std::max(paper_.height_of(line.what, what_room, what),
+                                 paper_.height_of(line.to_do, room, to_do)));
+      height += heights.back() + between;
+    }
+    height += paper_.height_of(aid.source, width_ - 2 * inside, small) + 2;
+    add(above + height, [=, this](double y) {
+      paper_.box(0.6, y + above, width_ - 1.2, height, 1.2);
+      head_of_first_aid(aid, inside, y + above + 2);
+      double down = y + above + head;
+      for (std::size_t i = 0; i < aid.lines.size(); ++i) {
+        paper_.words(inside, down, what_room, aid.lines[i].what, what);
+        paper_.words(inside + what_room, down, room, aid.lines[i].to_do, to_do);
+        down += heights[i] + between;
+      }
+      paper_.words(inside, down + 0.5, width_ - 2 * inside, aid.source, small);
+    });
+  }
+
+  /// The cross, the title, and beside it blanks for the numbers to call.
+  void head_of_first_aid(const SheetFirstAid& aid, double inside, double y) {
+    constexpr double size = 7.5, title_room = 78;
+    paper_.fill(inside + size / 3, y, size / 3, size, 0);
+    paper_.fill(inside, y + size / 3, size, size / 3, 0);
+    paper_.words(inside + size + 2, y, title_room, aid.title,
+                 {.points = 16, .bold = true, .is_one_line = true});
+    const double from = inside + size + title_room + 4;
+    const double room = (width_ - inside - from) / static_cast<double>(aid.numbers.size());
+    constexpr double name_room = 22;
+    for (std::size_t i = 0; i < aid.numbers.size(); ++i) {
+      const double x = from + room * static_cast<double>(i);
+      paper_.words(x, y + 3, name_room, aid.numbers[i], {.points = 10, .is_one_line = true});
+      paper_.line(x + name_room + 1, y + 7, x + room - 2, y + 7, 0.3);
+    }
   }
 
   // Weights: box, name with its note, weight, ounces over the vessel's sum, lot.
@@ -198,13 +250,13 @@ class Strips {
                       .side = Side::left,
                       .is_one_line = true};
       add(
-          i == 0 ? 6 : 7.5,
+          i == 0 ? 6 : 7,
           [this, cells = grid.rows[i], type, is_marked, i](double y) {
             const double room = width_ / static_cast<double>(cells.size());
             for (std::size_t c = 0; c < cells.size(); ++c)
               paper_.words(2 + room * static_cast<double>(c), y + (i == 0 ? 1 : 1.2), room - 4,
                            cells[c], type);
-            const double height = i == 0 ? 6 : 7.5;
+            const double height = i == 0 ? 6 : 7;
             if (is_marked) paper_.box(0.3, y + 0.3, width_ - 0.6, height - 0.6, 0.7);
             paper_.line(0, y + height, width_, y + height, i == 0 ? 0.4 : 0.15);
           },
@@ -223,7 +275,7 @@ class Strips {
       });
   }
 
-  static constexpr double blank_height = 10;
+  static constexpr double blank_height = 9.6;
 
   void blank(const SheetBlank& blank, double x, double y) {
     constexpr double what_room = 44, unit_room = 5;

@@ -44,12 +44,45 @@ TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
            "fats_at": "100 °F" })");
   CHECK_FALSE(found.assumed);
   CHECK(found.peak.peak < findings("{}").peak.peak);
-  CHECK(found.cooling.size() == 2);  // the ice bath and the fridge
+  CHECK(found.cooling.size() == 2);  // the ice bath and the room
   REQUIRE(found.at_pour);
   CHECK(found.at_pour->celsius() == Approx(37.9).margin(0.2));  // 38 and 37.8 degC
   CHECK(is_said(found, " min in an ice bath"));
   // Air takes heat at a tenth of water's rate: from the peak to 15 degC is hours.
-  CHECK(is_said(findings(R"({ "lye_used_at": "15 °C" })"), " h in the fridge"));
+  CHECK(is_said(findings(R"({ "lye_used_at": "15 °C" })"), " h in a fridge without food"));
+}
+
+TEST_CASE("hot lye was sent into the fridge", "[chemistry]") {
+  // Air of a fridge and of a room takes heat alike; the room is 16 K warmer, so there it is slower.
+  const HeatFindings chilled = findings(R"({ "lye_used_at": "15 °C", "cooled_in": "fridge" })");
+  CHECK(is_said(chilled, "Into the fridge only once it has cooled in the room"));
+  const HeatFindings to_the_room = findings(R"({ "lye_used_at": "25 °C", "cooled_in": "room" })");
+  REQUIRE(chilled.cooling.size() == 1);
+  CHECK(chilled.cooling[0].shortest > to_the_room.cooling.at(0).shortest);
+  CHECK(chilled.cooling[0].longest > to_the_room.cooling.at(0).longest);
+  // Used at 38 degC, it is never cold enough for one.
+  for (const auto* bench :
+       {R"({ "lye_used_at": "38 °C", "cooled_in": "fridge" })", R"({ "lye_used_at": "38 °C" })"}) {
+    const HeatFindings warm = findings(bench);
+    CHECK(warm.cooling.back().where == Surroundings::room);
+    CHECK_FALSE(is_said(warm, "fridge"));
+  }
+}
+
+TEST_CASE("a lye of both alkalis is told what mends both", "[chemistry]") {
+  const LyeCharge both = {
+      {{Alkali::potassium_hydroxide, 50 * gram}, {Alkali::sodium_hydroxide, 50 * gram}},
+      100 * gram,
+      Mass(),
+      Mass()};
+  const auto at = [&](const std::string& used_at) {
+    return heat_findings(read(R"({ "lye_used_at": ")" + used_at + R"(" })"), "Soft", both,
+                         100 * gram, {});
+  };
+  // 50 %: NaOH from 14 degC, KOH from 4 degC on (data/lye.json), each 5 K earlier.
+  CHECK(is_said(at("6 °C"), "50 % NaOH may crystallise"));
+  CHECK(is_said(at("6 °C"), "use it at 20 °C (68 °F) or warmer"));
+  CHECK_FALSE(is_said(at("20 °C"), "crystallise"));
 }
 
 TEST_CASE("a chilled topping is held against its limit", "[chemistry]") {

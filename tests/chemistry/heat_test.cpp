@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <regex>
+#include <string>
 #include <vector>
 
 namespace brimwright::chemistry {
@@ -183,6 +185,48 @@ TEST_CASE("strong lye in the fridge is warned of, everyday lye on the bench is n
   CHECK_FALSE(crystallisation(naoh, strength(25), celsius(4)));
   CHECK_FALSE(crystallisation(koh, strength(40), celsius(4)));
   CHECK(crystallisation(koh, strength(50), celsius(4)));
+}
+
+TEST_CASE("lye kept 4 K above its freezing curve was not warned of", "[chemistry]") {
+  // The hydrates' points, Pickering 1893 (the second and third from memory): 32.5 % at 5.4 degC,
+  // 38.8 % at 15.4, 45.7 % at 5.0. The caution reaches 5 K further.
+  const auto [share, begins] =
+      GENERATE(table<double, double>({{32.5, 5.4}, {38.8, 15.4}, {45.7, 5.0}}));
+  CAPTURE(share);
+  CHECK_THAT(crystallises_at(naoh, strength(share))->celsius(), WithinAbs(begins, 1e-9));
+  CHECK(crystallisation(naoh, strength(share), celsius(begins + 4.9)));
+  CHECK_FALSE(crystallisation(naoh, strength(share), celsius(begins + 5.1)));
+  // The trade's 45 % potash lye freezes near -29 degC (from memory), so 49 % does so above -10.
+  CHECK(crystallisation(koh, strength(49), celsius(1)));
+}
+
+TEST_CASE("what mends lye that may crystallise is said, and typed back it silences the caution",
+          "[chemistry]") {
+  const std::regex warmer("use it at (-?[0-9]+) °C \\((-?[0-9]+) °F\\) or warmer");
+  const std::regex weaker("or make it ([0-9.]+) % strong or weaker");
+  int warned = 0, weaker_offered = 0;
+  for (const Alkali alkali : {naoh, koh})
+    for (double share = 15; share <= 50; share += 0.3)
+      for (double t = -20; t <= 30; t += 1.7) {
+        const auto caution = crystallisation(alkali, strength(share), celsius(t));
+        if (!caution) continue;
+        ++warned;
+        CAPTURE(caution->text);
+        std::smatch said;
+        REQUIRE(std::regex_search(caution->text, said, warmer));
+        const auto fahrenheit = Temperature::in_fahrenheit(std::stod(said[2]));
+        REQUIRE_FALSE(crystallisation(alkali, strength(share), celsius(std::stod(said[1]))));
+        REQUIRE_FALSE(crystallisation(alkali, strength(share), fahrenheit));
+        if (!std::regex_search(caution->text, said, weaker)) continue;
+        ++weaker_offered;
+        const double offered = std::stod(said[1]);
+        REQUIRE(offered < share);
+        // With what 50 g of water on a 1 g scale add to it.
+        for (const double over : {0.0, 0.1, 0.2})
+          REQUIRE_FALSE(crystallisation(alkali, strength(offered + over), celsius(t)));
+      }
+  CHECK(warned > 500);
+  CHECK(weaker_offered > 100);
 }
 
 TEST_CASE("soap maker's lye weighs what the caustic trade's table says", "[chemistry]") {

@@ -197,6 +197,51 @@ TEST_CASE("sugar in hot lye, salt in lye and much sugar are warned of", "[chemis
                 "the lye is 50 % strong in its pot and 33.3 % in the batter"));
 }
 
+std::vector<Remark> cautions_with(const std::string& name, GoesInto goes_into) {
+  Formula formula = read(with_liquids(""));
+  Additive additive;
+  additive.name = name;
+  additive.rate = {2 * percent, RateBasis::fats};
+  additive.goes_into = goes_into;
+  formula.additives.push_back(additive);
+  return liquid_cautions(formula, proportions(formula));
+}
+
+TEST_CASE("honey, beer and melt-and-pour went into the lye without a word", "[chemistry]") {
+  const auto [name, says] = GENERATE(table<std::string, std::string>({
+      {"honey", "carbon monoxide"},
+      {"Cane sugar, dissolved", "An open vessel and fresh air"},
+      {"goat milk", "An open vessel and fresh air"},
+      {"oat-milk", "An open vessel and fresh air"},
+      {"dark beer", "foams over"},
+      {"Weißbier", "foams over"},
+      {"Bière brune", "foams over"},
+      {"Ziegenmilch", "fresh air"},
+      {"red WINE", "Boil the alcohol off and let it go flat"},
+      {"white rum", "Boil the alcohol off"},
+      {"clear melt-and-pour base", "glycol"},
+      {"propylene glycol", "glycol"},
+  }));
+  CAPTURE(name);
+  CHECK(is_said(cautions_with(name, GoesInto::lye), says));
+  CHECK_FALSE(is_said(cautions_with(name, GoesInto::batter), says));
+}
+
+TEST_CASE("what is no sugar, beer or glycol draws no caution in the lye", "[chemistry]") {
+  const std::string name =
+      GENERATE("salt", "sodium lactate", "silk", "ginger tea", "apple cider vinegar", "Apfelessig",
+               "sorbitol", "cream of tartar", "milkweed", "aleppo clay", "meadowsweet",
+               "tea, sugar-free", "milchfrei", "rumex", "glycerin");
+  CAPTURE(name);
+  CHECK(cautions_with(name, GoesInto::lye).empty());
+}
+
+TEST_CASE("frozen milk in the lye still wants an open vessel", "[chemistry]") {
+  const Formula formula =
+      read(with_liquids(liquid(R"("replaces": "50 % of water", "frozen": true)", "lye")));
+  CHECK(is_said(liquid_cautions(formula, proportions(formula)), "an open vessel and fresh air"));
+}
+
 TEST_CASE("an acid counts once", "[chemistry]") {
   const auto additives = [](const std::string& list, const std::string& liquids) {
     return test::with(with_liquids(liquids), R"("liquids")",

@@ -347,6 +347,21 @@ refused("a pour that spills", "command line: --pour: .*spills over the low brim"
 refused("a count that contradicts the mesh", r"cup\.json: /cavities: is 8, but the mesh has 6",
         mould_changes=[("/shape", None), ("/mesh", {"file": "meshes/six_pocket_tray.stl", "unit": "mm", "role": "body"})])
 
+# What is said to mend a lye that may crystallise, typed back, mends it.
+def crystals(**changes):
+    done = run("plan", "spring_order.run.json", "--json", cwd=scene(**changes))
+    check(done.returncode == 0, f"crystals: {done.stderr!r}")
+    return [caution["text"] for caution in json.loads(done.stdout)["cautions"] if "may crystallise" in caution["text"]]
+
+
+said = crystals()
+remedy = said and re.search(r"use it at (\d+ °C) \((\d+ °F)\) or warmer, or make it ([\d.]+ %) strong or weaker", said[0])
+check(remedy, f"crystals: no remedy in {said}")
+for degrees in remedy.groups()[:2] if remedy else ():
+    check(not crystals(run_changes=[("/pipe/warmth/lye_used_at", degrees)]), f"crystals: lye kept at {degrees} still draws the caution")
+if remedy:
+    check(not crystals(topping_changes=[("/water", {"lye_strength": remedy[3]})]), f"crystals: a lye of {remedy[3]} still draws the caution")
+
 # Files that are no JSON, or not what they should be.
 for name, content, said in (("a.run.json", "{", "line 1"), ("b.run.json", '{"schema": "brimwright.mould/1"}', "/schema"),
                             ("c.run.json", "\x00\x01\x02", "is not JSON"), ("d.run.json", "[]", "one object"),

@@ -94,6 +94,9 @@ for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray
         for what, grams in weights(plan):
             check(is_shown(grams, text), f"{name} on {paper}: {what}, {grams} g, is not on the PDF")
             check(is_shown(grams, re.sub("<[^>]*>", " ", html)), f"{name}: {what}, {grams} g, is not in the HTML")
+        first_page = made("pdftotext", "-layout", "-f", "1", "-l", "1", pdf, "-")
+        for words in ("FIRST AID", "No vomiting", "Poison centre"):
+            check(words in first_page, f"{name} on {paper}: \"{words}\" is not on the first page")
         drawn = [i for i in range(1, pages + 1)
                  if "Scale 1:" in made("pdftotext", "-f", str(i), "-l", str(i), pdf, "-")]
         check(len(drawn) == 1, f"{name} on {paper}: the drawing is on the pages {drawn}")

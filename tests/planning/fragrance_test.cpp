@@ -32,12 +32,6 @@ bool has_caution(const Plan& plan, const std::string& says) {
   });
 }
 
-bool has_topic(const Run& run, Topic topic) {
-  const auto cautions = bench_cautions(run);
-  return std::any_of(cautions.begin(), cautions.end(),
-                     [&](const Caution& caution) { return caution.topic == topic; });
-}
-
 }  // namespace
 
 TEST_CASE("a bottle over two batters is shared by their weight", "[planning]") {
@@ -132,30 +126,4 @@ TEST_CASE("a fragrance without any limit is told in each part that has it", "[pl
   CHECK(has_caution(planning::plan(run), "no limit is given for lavender"));
   run.pour.formula.additives[0].limit = Rate{3 * percent, RateBasis::batter};
   CHECK_FALSE(has_caution(planning::plan(run), "no limit is given"));
-}
-
-TEST_CASE("cautions stand where they belong and nowhere else", "[planning]") {
-  Run run = paper_run();
-  for (const Topic topic : {Topic::lye, Topic::heat, Topic::aluminium, Topic::test})
-    CHECK(has_topic(run, topic));
-  for (const Topic topic : {Topic::dust, Topic::allergens, Topic::look_alike, Topic::small_parts})
-    CHECK_FALSE(has_topic(run, topic));
-  run.pipe = paper_pipe();
-  CHECK(has_topic(run, Topic::look_alike));
-  CHECK_FALSE(has_topic(run, Topic::small_parts));
-  run.pipe->formula.additives = {lavender(1 * percent)};
-  CHECK(has_topic(run, Topic::allergens));
-  run.dust.push_back({"mica", 0.1 * gram});
-  CHECK(has_topic(run, Topic::dust));
-}
-
-TEST_CASE("every caution is short enough to be read at the bench", "[planning]") {
-  Run run = paper_run();
-  run.pipe = paper_pipe();
-  run.pipe->formula.additives = {lavender(1 * percent)};
-  run.dust.push_back({"mica", 0.1 * gram});
-  run.perch.push_back(paper_brick());
-  const auto cautions = bench_cautions(run);
-  CHECK(cautions.size() == 8);
-  for (const auto& caution : cautions) CHECK(caution.text.size() < 300);
 }

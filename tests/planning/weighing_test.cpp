@@ -43,9 +43,28 @@ TEST_CASE("what a scale cannot hold is weighed in goes, and alkali moves to the 
   const auto& fat = weighing.ingredients.front();
   // 20 kg / 1.386 = 14.4 kg of fat: three goes on a 5 kg scale.
   CHECK(fat.weighings == 3);
-  CHECK(weighing.ingredients.at(1).role == Role::alkali);
-  CHECK(weighing.ingredients.at(1).step == 1 * gram);  // 1.9 kg, beyond the 500 g scale
+  CHECK(weighing.ingredients.at(2).role == Role::alkali);
+  CHECK(weighing.ingredients.at(2).step == 1 * gram);  // 1.9 kg, beyond the 500 g scale
   CHECK(weighing.superfat.nominal >= 5 * percent);     // rounded down, so never below the aim
+}
+
+TEST_CASE("the alkali was listed before the water and the milk that it goes into", "[planning]") {
+  // Water poured on dry alkali boils up: common practice, no source.
+  const auto formula = chemistry::read_formula(Fields::parse(R"({
+    "schema": "brimwright.formula/1", "name": "Milk base",
+    "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
+    "superfat": "5 %",
+    "alkali": [ { "alkali": "NaOH", "saponifies": "90 %", "purity": "100 %" },
+                { "alkali": "KOH", "saponifies": "10 %", "purity": "90 %" } ],
+    "water": { "water_to_alkali": 2 }, "pour_temperature": "35 °C",
+    "additives": [ { "name": "kaolin", "rate": "1 % of fats", "goes_into": "batter" } ],
+    "liquids": [ { "name": "goat milk", "replaces": "40 % of water", "goes_into": "lye",
+                   "composition": "goat milk" } ] })",
+                                                             "milk.formula.json"));
+  std::vector<std::string> names;
+  for (const auto& ingredient : weighing_of(formula, 1000 * gram, bench).ingredients)
+    names.push_back(ingredient.name.substr(0, 5));
+  CHECK(names == std::vector<std::string>{"Olive", "Water", "goat ", "NaOH,", "KOH, ", "kaoli"});
 }
 
 TEST_CASE("a superfat whose likely band reaches below zero is a danger", "[planning]") {

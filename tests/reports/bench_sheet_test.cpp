@@ -1,6 +1,7 @@
 #include "reports/batter_sheet.h"
 #include "reports/bench_sheet.h"
 
+#include "reports/plan_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "sample_run.h"
@@ -54,6 +55,31 @@ std::size_t first(const Sheet& sheet, Test&& test) {
   for (std::size_t i = 0; i < sheet.blocks.size(); ++i)
     if (test(sheet.blocks[i])) return i;
   return sheet.blocks.size();
+}
+
+template <class Block>
+bool is_a(const SheetBlock& block) {
+  return std::holds_alternative<Block>(block);
+}
+
+/// What a heading, a step, a sentence or a warning says; nothing of the other blocks.
+std::string text_of(const SheetBlock& block) {
+  if (const auto* heading = std::get_if<SheetHeading>(&block)) return heading->text;
+  if (const auto* step = std::get_if<SheetStep>(&block)) return step->text;
+  if (const auto* words = std::get_if<SheetWords>(&block)) return words->text;
+  const auto* warning = std::get_if<SheetWarning>(&block);
+  return warning ? warning->text : "";
+}
+
+std::size_t first_said(const Sheet& sheet, const std::string& part) {
+  return first(sheet, [&](const SheetBlock& block) {
+    return text_of(block).find(part) != std::string::npos;
+  });
+}
+
+bool is_lye(const SheetBlock& block) {
+  const auto* list = std::get_if<WeighList>(&block);
+  return list && !list->rows.empty() && list->rows.back().name.rfind("NaOH", 0) == 0;
 }
 
 std::size_t times_in(const std::string& text, const std::string& part) {
@@ -168,6 +194,77 @@ TEST_CASE("Water is weighed before the alkali that goes into it, in a lye and in
   }
 }
 
+TEST_CASE("First aid stands before the first lye, after what is about this very batch") {
+  planning::Run run = decorated_run();
+  run.pour.losses = {};  // no batter for pot and jugs: a caution of its own
+  const auto sheet = sheet_of(run);
+  const auto aid = first(sheet, is_a<SheetFirstAid>);
+  REQUIRE(aid < sheet.blocks.size());
+  CHECK(all<SheetFirstAid>(sheet).size() == 1);
+  CHECK(first_said(sheet, "No batter is allowed for pot") < aid);
+  CHECK(aid < first_said(sheet, "Lye burns skin and eyes"));
+  CHECK(aid < first(sheet, is_a<WeighList>));
+  CHECK(times_in(sheet_html(sheet), "Rinse the mouth. No vomiting.") == 1);
+}
+
+TEST_CASE("Hot lye was sent into the fridge with its lid on") {
+  planning::Run run = planning::paper_run();
+  run.pour.warmth = warmth(8);
+  run.pour.warmth->cooled_in = chemistry::Surroundings::fridge;
+  const auto sheet = sheet_of(run);
+  const auto loosely = first_said(sheet, "Cover hot lye loosely");
+  CHECK(first(sheet, is_lye) < loosely);
+  CHECK(loosely < first_said(sheet, "Then close it, upright, marked CAUSTIC with the day"));
+  CHECK(first_said(sheet, "Never in a fridge with food") < sheet.blocks.size());
+  CHECK(first_said(sheet, "Lid on") == sheet.blocks.size());
+  CHECK(first_said(sheet, "in the fridge") == sheet.blocks.size());
+  // A warm lye does not wait.
+  run.pour.warmth = warmth(38);
+  CHECK(first_said(sheet_of(run), "Cover hot lye loosely") == sheet_of(run).blocks.size());
+}
+
+TEST_CASE("Whipping and melting are warned of in large type where they are done, and only there") {
+  const auto sheet = sheet_of(decorated_run());
+  const auto pipe = first_said(sheet, "PIPE  "), cup = first_said(sheet, "fill the weigh-cup");
+  for (const std::string says :
+       {"Specks fly at face height", "nobody tastes it. Its tools never go back to food"}) {
+    CAPTURE(says);
+    const auto at = first_said(sheet, says);
+    CHECK(pipe < at);
+    CHECK(at < cup);
+    REQUIRE(std::holds_alternative<SheetWords>(sheet.blocks.at(at)));
+    CHECK(std::get<SheetWords>(sheet.blocks[at]).is_order);
+  }
+  CHECK(first_said(sheet, "melt-and-pour scalds. Never into lye") <
+        first_said(sheet, "Cast Brick"));
+  const auto plain = sheet_of(planning::paper_run());
+  for (const std::string says : {"face height", "nobody tastes", "elt-and-pour", "iping tips"})
+    CHECK(first_said(plain, says) == plain.blocks.size());
+}
+
+TEST_CASE("Every lye on the sheet is told: lye into water") {
+  planning::Run run = decorated_run();
+  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 2);
+  run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
+  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 1);
+}
+
+TEST_CASE("The terminal names water before the alkali, and first aid last of all") {
+  planning::Run run = decorated_run();
+  for (const bool is_shared : {false, true}) {
+    if (is_shared) run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
+    const auto text = plan_text(run, planning::plan(run));
+    for (const std::string part : {"POUR  ", "PIPE  ", "ONE POT OF LYE"}) {
+      const auto at = text.find(part);
+      if (at == std::string::npos) continue;
+      CHECK(text.find("\n  Water", at) < text.find("\n  NaOH", at));
+    }
+    CHECK((text.find("ONE POT OF LYE") != std::string::npos) == is_shared);
+    CHECK(text.find("\nAT THE BENCH\n") < text.find("\nFIRST AID"));
+    CHECK(times_in(text, "Rinse the mouth. No vomiting.") == 1);
+  }
+}
+
 TEST_CASE("A danger is the first thing on the sheet") {
   const auto run = decorated_run();
   auto plan = planning::plan(run);
@@ -215,6 +312,7 @@ TEST_CASE("Any name, however long or broken, makes a PDF") {
                     SheetStep{name},
                     SheetWords{name, true},
                     SheetWarning{Severity::danger, name},
+                    SheetFirstAid{name, {{name, name}, {"Eyes", name}}, {name, "b"}, name},
                     WeighList{{{name, name, "12 g", "0.42 oz", "12 g"}}},
                     SheetCounts{name, 3},
                     SheetGrid{{{name, "b"}, {"1", name}}, 1},

@@ -1,0 +1,135 @@
+#include "planning/cautions.h"
+
+#include "planning/plan.h"
+#include "sample_run.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <string>
+
+using namespace brimwright;
+using namespace brimwright::planning;
+using Catch::Matchers::Contains;
+
+namespace {
+
+chemistry::Additive lavender(Share of_fats) {
+  chemistry::Additive additive;
+  additive.name = "lavender";
+  additive.kind = chemistry::AdditiveKind::fragrance;
+  additive.rate = Rate{of_fats, RateBasis::fats};
+  return additive;
+}
+
+/// Lye that is used at 8 degC and made at 20.
+chemistry::HeatQuestion chilled() {
+  chemistry::HeatQuestion warmth;
+  warmth.lye_used_at = Temperature::in_celsius(8);
+  return warmth;
+}
+
+bool has_topic(const Run& run, Topic topic) {
+  const auto cautions = bench_cautions(run);
+  return std::any_of(cautions.begin(), cautions.end(),
+                     [&](const Caution& caution) { return caution.topic == topic; });
+}
+
+}  // namespace
+
+TEST_CASE("cautions stand where they belong and nowhere else", "[planning]") {
+  Run run = paper_run();
+  for (const Topic topic : {Topic::lye, Topic::heat, Topic::aluminium, Topic::test})
+    CHECK(has_topic(run, topic));
+  for (const Topic topic : {Topic::dust, Topic::allergens, Topic::look_alike, Topic::small_parts})
+    CHECK_FALSE(has_topic(run, topic));
+  run.pipe = paper_pipe();
+  CHECK(has_topic(run, Topic::look_alike));
+  CHECK_FALSE(has_topic(run, Topic::small_parts));
+  run.pipe->formula.additives = {lavender(1 * percent)};
+  CHECK(has_topic(run, Topic::allergens));
+  run.dust.push_back({"mica", 0.1 * gram});
+  CHECK(has_topic(run, Topic::dust));
+}
+
+TEST_CASE("every caution is short enough to be read at the bench", "[planning]") {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  run.pipe->formula.additives = {lavender(1 * percent)};
+  run.pipe->warmth = chilled();
+  run.dust.push_back({"mica", 0.1 * gram});
+  run.perch.push_back(paper_brick());
+  const auto cautions = bench_cautions(run);
+  CHECK(cautions.size() == 15);
+  for (const auto& caution : cautions) {
+    CAPTURE(caution.text);
+    CHECK(caution.text.size() < 300);
+    // Read with wet hands from paper that hangs on the wall: two lines of large type at most.
+    const bool is_large = caution.topic == Topic::chilled_lye || caution.topic == Topic::melting ||
+                          caution.topic == Topic::whipping;
+    if (is_large) CHECK(caution.text.size() < 110);
+  }
+}
+
+TEST_CASE("a plain pour was told of whipping, melting and lye that waits", "[planning]") {
+  Run run = paper_run();
+  for (const Topic topic : {Topic::chilled_lye, Topic::melting, Topic::whipping})
+    CHECK_FALSE(has_topic(run, topic));
+  run.pipe = paper_pipe();
+  CHECK(has_topic(run, Topic::whipping));
+  CHECK_FALSE(has_topic(run, Topic::chilled_lye));
+  run.pipe->warmth = chilled();
+  CHECK(has_topic(run, Topic::chilled_lye));
+  run.pipe->warmth->lye_used_at = Temperature::in_celsius(30);
+  CHECK_FALSE(has_topic(run, Topic::chilled_lye));
+  run.lye_pot = PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
+  CHECK(has_topic(run, Topic::chilled_lye));
+  CHECK_FALSE(has_topic(run, Topic::melting));
+  run.perch.push_back(paper_brick());
+  CHECK(has_topic(run, Topic::melting));
+}
+
+TEST_CASE("a brass tip, a galvanised bucket, a copper pot and a glass jug were not warned of",
+          "[planning]") {
+  // Metals: a caustic soda producer's page as a tank seller quotes it, read.
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  std::string said;
+  for (const auto& caution : bench_cautions(run))
+    if (caution.topic == Topic::aluminium) said += caution.text;
+  for (const std::string what :
+       {"aluminium", "brass", "bronze", "copper", "zinc", "galvanised", "tin", "magnesium",
+        "chrome", "foil", "hisk", "iping tips", "no glass", "HDPE only for cold lye", "PP"}) {
+    CAPTURE(what);
+    CHECK_THAT(said, Contains(what));
+  }
+}
+
+TEST_CASE("cautions about any bench buried those about this batch", "[planning]") {
+  Run run = paper_run();
+  run.pour.formula.additives = {lavender(1 * percent)};  // without a limit: a caution of its own
+  const auto cautions = planning::plan(run).cautions;
+  bool is_past_the_batch = false;
+  for (const auto& caution : cautions) {
+    if (caution.severity != Severity::caution) continue;
+    is_past_the_batch = is_past_the_batch || caution.is_general;
+    CHECK(caution.is_general == is_past_the_batch);
+  }
+  CHECK_FALSE(cautions.front().is_general);
+}
+
+TEST_CASE("first aid says what severe burns ask for, and no vinegar", "[planning]") {
+  // P301+P330+P331, P303+P361+P353, P305+P351+P338, P310: Regulation (EC) No 1272/2008, Annex IV.
+  std::string said;
+  for (const auto& line : first_aid()) said += line.what + ": " + line.to_do + "\n";
+  for (const std::string what :
+       {"Brush off dry alkali", "clothes off at once, under running water", "at least 20 minutes",
+        "lids held open", "lenses out", "until help takes over", "Rinse the mouth. No vomiting",
+        "Call at once: Eyes, swallowed or a burn: emergency number or poison centre",
+        "Never vinegar"}) {
+    CAPTURE(what);
+    CHECK_THAT(said, Contains(what));
+  }
+  CHECK_THAT(first_aid_source(), Contains("P303+P361+P353"));
+  CHECK_THAT(first_aid_source(), Contains("safety data sheet"));
+}
