@@ -3,6 +3,7 @@
 #include "chemistry/acid_names.h"
 #include "chemistry/acid_reading.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fat_names.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
@@ -86,6 +87,7 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
   if (says_none(entry, key)) return std::nullopt;
   const Fields fields = entry.object(key);
   ContainedFat contained{read_fat_id(fields, "fat", table), above_zero_share(fields, "share")};
+  refuse_too_much_fat(additive.name, contained.share, fields.place("share"));
   fields.refuse_unknown();
   return contained;
 }

@@ -3,6 +3,7 @@
 #include "chemistry/acid_reading.h"
 #include "chemistry/additive_reading.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fat_names.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/liquid_compositions.h"
 #include "units/printing.h"
@@ -128,6 +129,8 @@ Additive read_liquid(const Fields& entry, const FatTable& table) {
   auto composition = read_composition(entry, table);
   additive.liquid = composition.liquid;
   additive.contains_fat = std::move(composition.fat);
+  if (additive.contains_fat)
+    refuse_too_much_fat(additive.name, additive.contains_fat->share, entry.place("composition"));
   read_acid_into(additive, entry);
   additive.liquid->frozen = entry.has("frozen") && entry.truth("frozen");
   additive.goes_into =

@@ -143,6 +143,41 @@ TEST_CASE("an acid is named from the table", "[chemistry]") {
   })));
 }
 
+TEST_CASE("milk counted as all fat asks for lye that no fat takes", "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {"additives",
+       R"({ "name": "coconut milk", "rate": "8 % of fats", "goes_into": "batter", "contains_fat": { "fat": "coconut", "share": "100 %" } })",
+       "/additives/0/contains_fat/share", "at most 40 %"},
+      {"additives",
+       R"({ "name": "Ziegenmilch", "rate": "8 % of fats", "goes_into": "batter", "contains_fat": { "fat": "coconut", "share": "41 %" } })",
+       "/additives/0/contains_fat/share", "at most 12 %"},
+      {"additives",
+       R"({ "name": "egg yolk", "rate": "8 % of fats", "goes_into": "batter", "contains_fat": { "fat": "olive", "share": "60 %" } })",
+       "/additives/0/contains_fat/share", "at most 36 %"},
+      {"liquids",
+       R"({ "name": "goat milk", "rate": "8 % of fats", "goes_into": "batter", "composition": { "water": "50 %", "fat": { "fat": "milk_fat", "share": "41 %" }, "sugar": "4 %", "salt": "0 %", "source": "label" } })",
+       "/liquids/0/composition", "at most 12 %"},
+  })));
+}
+
+TEST_CASE("what may be fat altogether, or is fatter dried, is not refused as milk", "[chemistry]") {
+  // Fat of 100 g, from memory of labels: shea butter 100, heavy cream 36, dried yolk 60.
+  const auto [name, share] =
+      GENERATE(table<std::string, std::string>({{"shea butter", "100 %"},
+                                                {"coconut milk", "21 %"},
+                                                {"whipping cream", "36 %"},
+                                                {"egg yolk powder", "60 %"},
+                                                {"milk thistle oil", "100 %"},
+                                                {"Kokosmilchpulver", "65 %"},
+                                                {"ghee", "99 %"}}));
+  const auto formula =
+      read(with_only("additives", R"({ "name": ")" + name +
+                                      R"(", "rate": "2 % of fats", "goes_into": "batter",
+                     "contains_fat": { "fat": "olive", "share": ")" +
+                                      share + R"(" }, "acid": "none" })"));
+  CHECK(formula.additives[0].contains_fat);
+}
+
 TEST_CASE("dispersing oil must be there to be taken", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {"colours",
