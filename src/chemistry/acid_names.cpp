@@ -24,8 +24,8 @@ struct HintEntry {
 struct AcidNameData {
   std::vector<HintEntry> hints;
   std::vector<AcidBound> bounds;
-  PhraseBook hint_names, bound_names, acid_words, no_acid, concentrated, not_concentrated, dry,
-      scent;
+  PhraseBook hint_names, bound_names, acid_words, no_acid, neutral_salts, concentrated,
+      not_concentrated, dry, scent;
 };
 
 HintEntry read_hint(const Fields& entry) {
@@ -65,6 +65,7 @@ AcidNameData read_data() {
   };
   fill("acid_words", data.acid_words);
   fill("no_acid", data.no_acid);
+  fill("neutral_salts", data.neutral_salts);
   fill("concentrated", data.concentrated);
   fill("not_concentrated", data.not_concentrated);
   fill("dry", data.dry);
@@ -154,6 +155,10 @@ bool names_an_acid(std::string_view name) {
   const Words words = words_of(name);
   if (!said(data().hint_names, words).empty()) return true;
   return has_outside(said(data().acid_words, words), data().no_acid.hits(words), words);
+}
+
+bool names_a_neutral_salt(std::string_view name) {
+  return has_any(data().neutral_salts, name) && !names_an_acid(name);
 }
 
 bool says_concentrated(std::string_view name) {

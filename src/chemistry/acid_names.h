@@ -35,6 +35,10 @@ std::optional<AcidBound> acid_bound(std::string_view name);
 /// amino acids and dyes do not sound so.
 bool names_an_acid(std::string_view name);
 
+/// "sodium lactate", "Trinatriumcitrat": its acid has taken its alkali already. Not where an acid
+/// is named beside it.
+bool names_a_neutral_salt(std::string_view name);
+
 bool says_concentrated(std::string_view name);  // "vinegar essence", not "from concentrate"
 bool says_dry(std::string_view name);           // "vinegar powder", "crystals"
 bool says_scent(std::string_view name);         // "baking soda fragrance"

@@ -115,7 +115,19 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
             "holds more: then its name says so and \"confirmed\": true stands beside the share");
 }
 
+/// Sold salts may hold a little acid beyond what is neutral: 20 mg KOH/g is 3 % of lactic acid;
+/// common practice, no source.
+void refuse_acid_of_salt(const Additive& additive, const Counted& counted) {
+  if (counted.mg_koh_per_g <= 20 || !names_a_neutral_salt(additive.name)) return;
+  throw UserError(counted.where,
+                  "counts " + counted.in_words() + " in \"" + additive.name +
+                      "\", a salt whose acid has taken its alkali already; too much here makes "
+                      "the soap lye-heavy",
+                  "leave \"acid\" out; if an acid is in it too, let the name say so");
+}
+
 bool check_strength(const Additive& additive, const Fields& fields, const Counted& counted) {
+  refuse_acid_of_salt(additive, counted);
   const bool confirmed = is_confirmed_beyond(additive, fields, counted);
   refuse_more_than_its_name_says(additive, counted);
   return confirmed;
