@@ -1,5 +1,6 @@
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
+#include "reports/weight_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -98,9 +99,9 @@ Json bottles_json(const planning::Plan& plan) {
   for (const auto& bottle : plan.bottles) {
     Json parts = Json::array();
     for (const auto& part : bottle.parts)
-      parts.push_back({{"part", part.name},
-                       {"g", grams(part.gives)},
-                       {"percent_of_batter", per_cent(part.of_batter)}});
+      parts.push_back(with_weight(
+          {{"part", part.name}, {"percent_of_batter", per_cent(part.of_batter)}}, "", part.gives,
+          part.step, Rounded::nearest));
     json.push_back({{"name", bottle.name}, {"holds_g", grams(bottle.holds)}, {"parts", parts}});
   }
   return json;

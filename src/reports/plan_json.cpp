@@ -177,7 +177,7 @@ Json embeds_json(const planning::PerchFit& fit) {
   return json;
 }
 
-Json perch_json(const planning::PerchTally& perch) {
+Json perch_json(const planning::PerchTally& perch, const planning::Scales& scales) {
   Json json = {{"name", perch.name},
                {"material", perch.material},
                {"casts", perch.casts},
@@ -186,8 +186,8 @@ Json perch_json(const planning::PerchTally& perch) {
                {"tray_fills", perch.tray_fills},
                {"volume_each_ml", ml(perch.volume_each)},
                {"mass_each_g", grams(perch.mass_each)},
-               {"make_g", grams(perch.make)},
                {"casting_s", perch.time ? Json(perch.time->count()) : Json(nullptr)}};
+  json = with_weight(json, "make_", perch.make, scales.large.reads, Rounded::nearest);
   const auto& fit = perch.fit;
   if (fit.contact)
     json["on_top"] = {{"contact_mm", mm(*fit.contact)},
@@ -201,9 +201,9 @@ Json perch_json(const planning::PerchTally& perch) {
   return json;
 }
 
-Json dust_json(const planning::DustTally& dust) {
-  Json json = {
-      {"name", dust.name}, {"g", grams(dust.make)}, {"each_g", to_decimals(dust.each / gram, 4)}};
+Json dust_json(const planning::DustTally& dust, const planning::Scales& scales) {
+  Json json = {{"name", dust.name}, {"each_g", to_decimals(dust.each / gram, 4)}};
+  json = with_weight(json, "", dust.make, scales.fine.reads, Rounded::nearest);
   if (dust.exposed) json["exposed_cm2"] = to_decimals(*dust.exposed / square_centimetre, 2);
   return json;
 }
@@ -299,9 +299,9 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
                {"pour", pour_json(plan.pour, run)}};
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run);
   json["perch"] = Json::array();
-  for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch));
+  for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch, run.scales));
   json["dust"] = Json::array();
-  for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust));
+  for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust, run.scales));
   if (plan.cut) json["cut"] = cut_json(*plan.cut);
   json["bottles"] = bottles_json(plan);
   json["lye_pot"] = lye_pot_json(plan);
