@@ -86,7 +86,7 @@ class Bench {
   }
 
   void first_aid() {
-    SheetFirstAid box{"FIRST AID: lye and raw batter", {}, {"Emergency", "Poison centre"}, ""};
+    SheetFirstAid box{"FIRST AID", {}, {"Emergency", "Poison centre"}, ""};
     for (const auto& line : planning::first_aid()) box.lines.push_back({line.what, line.to_do});
     box.source = planning::first_aid_source();
     add(std::move(box));

@@ -7,8 +7,9 @@
 
 namespace brimwright::reports {
 
-/// The plan for people: dangers first, then the numbers to weigh, volumes, cost, cautions last; at
-/// most 80 columns, nothing by colour.
+/// The plan for people: dangers first, then the numbers to weigh, volumes, cost, cautions (those
+/// about this very batch before those of any) and first aid last; at most 80 columns, nothing by
+/// colour.
 std::string plan_text(const planning::Run& run, const planning::Plan& plan);
 
 /// The plan as one JSON document, schema brimwright.plan/1. Masses are those of the text, to the

@@ -59,7 +59,7 @@ th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
 .blank div { width: 44mm; }
 .blank .line { flex: 1; border-bottom: 0.3mm solid #000; }
 .blank .unit { width: 6mm; padding-left: 1mm; }
-.drawing { break-before: page; }
+.drawing { break-inside: avoid; }
 .drawing svg { display: block; }
 )";
 

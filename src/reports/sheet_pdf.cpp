@@ -154,14 +154,14 @@ class Strips {
 
   /// The cross, the title, and beside it blanks for the numbers to call.
   void head_of_first_aid(const SheetFirstAid& aid, double inside, double y) {
-    constexpr double size = 7.5, title_room = 78;
+    constexpr double size = 7.5, title_room = 38;
     paper_.fill(inside + size / 3, y, size / 3, size, 0);
     paper_.fill(inside, y + size / 3, size, size / 3, 0);
     paper_.words(inside + size + 2, y, title_room, aid.title,
                  {.points = 16, .bold = true, .is_one_line = true});
     const double from = inside + size + title_room + 4;
     const double room = (width_ - inside - from) / static_cast<double>(aid.numbers.size());
-    constexpr double name_room = 22;
+    constexpr double name_room = 25;
     for (std::size_t i = 0; i < aid.numbers.size(); ++i) {
       const double x = from + room * static_cast<double>(i);
       paper_.words(x, y + 3, name_room, aid.numbers[i], {.points = 10, .is_one_line = true});
