@@ -103,7 +103,7 @@ double least_water_per_alkali(const std::vector<PotBatter>& batters) {
 Mass pot_water(Mass exact, Mass pure, Mass step, const Place& where) {
   if (pure > exact + 1e-9 * pure)
     throw UserError(where,
-                    "the shared lye would be " + in_percent(Share::of_one(pure / (pure + exact))) +
+                    "the shared lye would be " + in_percent(Share::of_one(pure / (pure + exact)), 2) +
                         " strong, which does not dissolve",
                     "a batter whose water is mostly milk or purée needs a lye of its own");
   const Mass nearest = rounded_nearest(exact, step);

@@ -47,6 +47,21 @@ class Comparison:
         self.same(what, got, expected, 0.5 * 10**-decimals + 2e-7 * abs(float(expected or 0)) + 1e-9)
 
 
+def by_kind(lines, names):
+    """The printed lines as fats, dispersing oils, alkalis, plain water, then all that is stirred in, `names`, as the formula lists it:
+    they are printed in the order of the hands, what is wet before the alkali."""
+
+    def place(line):
+        name = line["name"]
+        if name in names:
+            return 4, names.index(name)
+        if name.startswith(("NaOH,", "KOH,")):
+            return 2, 0
+        return (3 if name == "Water, distilled" else 1 if " to disperse the " in name else 0), 0
+
+    return sorted(lines, key=place)
+
+
 def compare_weighing(compare, whose, got, weighing, superfat):
     compare.grams(whose + " make", got["make_g"], weighing.batter)
     compare.grams(whose + " fats", got["fats_g"], weighing.fats_sum)
@@ -60,9 +75,10 @@ def compare_weighing(compare, whose, got, weighing, superfat):
     expected += [("plain water", weighing.plain)] if weighing.plain else []
     expected += [(p.name, m) for p, m in zip(weighing.formula.parts, weighing.parts)]
     compare.same(whose + " ingredients, how many", len(got["ingredients"]), len(expected))
-    for line, (name, mass) in zip(got["ingredients"], expected):
+    lines = by_kind(got["ingredients"], [p.name for p in weighing.formula.parts])
+    for line, (name, mass) in zip(lines, expected):
         compare.grams(f"{whose} {name}", line["g"], mass)
-    for line, mass in zip(got["ingredients"], weighing.set_aside):
+    for line, mass in zip(lines, weighing.set_aside):
         compare.grams(whose + " oil set aside", line.get("set_aside_for_colours_g", 0), mass)
     aside = got["superfat_percent"]
     compare.shown(whose + " aim", aside["aim"], 100 * weighing.formula.superfat, 2)
@@ -86,8 +102,8 @@ def first_alarm(cautions):
 
 def printed_superfat(got, weighing):
     """From the printed weights alone, by published values."""
-    lines = iter([line["g"] for line in got["ingredients"]])
     formula = weighing.formula
+    lines = iter([line["g"] for line in by_kind(got["ingredients"], [p.name for p in formula.parts])])
     def take(masses):
         return [second.F(str(next(lines))) if m else second.F(0) for m in masses]
 

@@ -24,7 +24,7 @@ import unicodedata
 from concurrent.futures import ProcessPoolExecutor
 
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
-from arithmetic_test import first_alarm, published_of, write_run  # noqa: E402
+from arithmetic_test import by_kind, first_alarm, published_of, write_run  # noqa: E402
 from random_runs import LOT_VALUES, RunMaker  # noqa: E402
 import second_arithmetic as second  # noqa: E402
 
@@ -300,7 +300,8 @@ class CarelessMaker:
 def true_superfat(plan, files, slip, published):
     """From the printed weights, by published values and by what was really put in."""
     base = files["base.formula.json"]
-    lines = list(plan["pour"]["ingredients"])
+    parts = [(key, part) for key in ("additives", "fragrances", "colours", "liquids") for part in base.get(key, [])]
+    lines = by_kind(plan["pour"]["ingredients"], [part["name"] for _, part in parts])
     fats_need = acids = 0.0
 
     def value_of(fat_id):
@@ -308,7 +309,6 @@ def true_superfat(plan, files, slip, published):
 
     for fat in base["fats"]:
         fats_need += lines.pop(0)["g"] * value_of(fat["fat"]) / 1000
-    parts = [(key, part) for key in ("additives", "fragrances", "colours", "liquids") for part in base.get(key, [])]
     for _, part in parts:
         oil = part.get("dispersed_in")
         if oil and oil.get("from") == "extra" and lines and "to disperse the" in lines[0]["name"]:

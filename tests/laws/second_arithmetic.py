@@ -121,12 +121,71 @@ class Published:
         warm = load("densities")["fats_temperature"]
         self.slope = float(warm["slope_g_per_ml_per_k"]["value"])
         self.lund = {k: float(v) for k, v in warm["lund_relation"].items() if isinstance(v, F)}
+        self.atoms = weights
+        self.koh_without_range = {k: v for k, v in lye["purity_without_range"].items() if isinstance(v, dict)}
         self.fats = {fat["id"]: Fat.published(fat, self) for fat in load("fats")["fats"]}
         liquids = load("liquids")
         self.fats["milk_fat"] = Fat.published(dict(liquids["milk_fat"], kind="triglyceride"), self)
         self.apparent = {k: float(v["value"]) for k, v in liquids["apparent_densities_g_per_ml"].items()}
         self.compositions = {c["name"]: c for c in liquids["compositions"]}
         self.substances = [(name, float(s["g_per_ml"])) for s in load("salts")["substances"] for name in s["names"]]
+
+    def acid_mass(self, name):
+        """g/mol of a fatty acid: C(n) H(2n - 2d) O(2), an oxygen more for ricinoleic acid."""
+        carbons, bonds = (18, 1) if name == "ricinoleic" else map(int, re.search(r"C?(\d+):(\d+)$", name).groups())
+        oxygens = 3 if name == "ricinoleic" else 2
+        return carbons * self.atoms["C"] + (2 * carbons - 2 * bonds) * self.atoms["H"] + oxygens * self.atoms["O"]
+
+    def asked_for_by_acids(self, ranges):
+        """The least and the most that triglycerides of these acids take up, mg KOH/g: filled up from the heaviest acid on, or from
+        the lightest, as far as ranges and a whole allow. A triglyceride weighs three acids and a glycerol less three waters."""
+        ends = []
+        for heaviest_first in (True, False):
+            shares = {name: low / 100 for name, (low, _) in ranges.items()}
+            left = 1 - sum(shares.values())
+            for name in sorted(ranges, key=self.acid_mass, reverse=heaviest_first):
+                more = min(left, (ranges[name][1] - ranges[name][0]) / 100)
+                shares[name] += more
+                left -= more
+            mean = sum(shares.values()) / sum(s / self.acid_mass(name) for name, s in shares.items())
+            glycerol_less_water = 3 * self.atoms["C"] + 2 * self.atoms["H"]  # C3H8O3 less 3 H2O
+            ends.append(3 * 1000 * self.molar_mass["KOH"] / (3 * mean + glycerol_less_water))
+        return ends
+
+    def values_of(self, entry):
+        """The least, the one reckoned with and the most of a published fat.
+
+        The range reaches over all that was read or remembered and over what the fatty acids ask for, kept to a tenth
+        outward. Reckoned with is the least of three, as too much alkali burns: the middle of the governing document's
+        range, the middle of all, the most that the make-up asks for. Of a free fatty acid: the pure acid's."""
+        value = entry["saponification_value_mg_koh_per_g"]
+        readings = value.get("readings", [value])
+        first = readings[0]
+        governing = [first.get("min", first.get("value")), first.get("max", first.get("value"))]
+        lows = [r.get("min", r.get("value")) for r in readings]
+        highs = [r.get("max", r.get("value")) for r in readings]
+        low, high = min(v for v in lows + governing[:1] if v is not None), max(v for v in highs + governing[1:] if v is not None)
+        if entry["kind"] == "free_fatty_acid":
+            return low, governing[0], high
+        most_asked = None
+        if entry["kind"] == "wax_ester":
+            most_asked = 1000 * self.molar_mass["KOH"] / entry["mean_molar_mass_g_mol"]["value"]
+        elif "fatty_acids" in entry:
+            asked_low, most_asked = self.asked_for_by_acids(entry["fatty_acids"]["ranges"])
+            low = min(low, F(math.floor(asked_low * 10), 10))
+            high = max(high, F(math.ceil(most_asked * 10), 10))
+        choices = [sum(governing) / 2, (low + high) / 2]
+        if most_asked is not None:
+            choices.append(F(math.floor(most_asked * 10), 10))
+        return low, min(choices), high
+
+    def purity_range(self, alkali, purity):
+        """Of a purity stated without one: for KOH some points either way, and up to what is sold at least."""
+        assumed = self.koh_without_range.get(alkali)
+        if not assumed:
+            return purity, purity
+        off = assumed["points_either_way"] / 100
+        return purity - off, min(F(1), max(purity + off, assumed["reaches_at_least_percent"] / 100))
 
     def lye_density(self, alkali, strength, at):
         """g/ml. Laliberté and Cooper, J. Chem. Eng. Data 2004, 49, 1141."""
@@ -148,11 +207,7 @@ class Fat:
 
     @staticmethod
     def published(entry, published):
-        value = entry["saponification_value_mg_koh_per_g"]
-        low, high = value["min"], value["max"]
-        typical = (low + high) / 2
-        if entry["kind"] == "free_fatty_acid" and "commercial_acid_value" in entry:
-            low, high = entry["commercial_acid_value"]["min"], entry["commercial_acid_value"]["max"]
+        low, typical, high = published.values_of(entry)
         density = entry.get("molten_density", entry.get("relative_density"))
         basis = None
         if density and density["temperature_c"] is not None:
@@ -278,7 +333,7 @@ class Formula:
         self.alkalis = []  # (name, share of saponifying, purity, least and greatest purity)
         for entry in document["alkali"]:
             purity = share(entry["purity"])
-            least, most = (share(p) for p in entry.get("purity_range", [entry["purity"]] * 2))
+            least, most = map(share, entry["purity_range"]) if "purity_range" in entry else published.purity_range(entry["alkali"], purity)
             self.alkalis.append((entry["alkali"], share(entry["saponifies"]), purity, least, most))
         self.water_way, self.water_value = next(iter(document["water"].items()))
         self.water_value = F(str(self.water_value)) if self.water_way == "water_to_alkali" else share(self.water_value)
