@@ -336,7 +336,16 @@ class Bench {
     if (plan_.piece.cured)
       words("A piece weighs " + fixed(plan_.piece.fresh / gram, 1) + " g fresh and about " +
             fixed(*plan_.piece.cured / gram, 1) + " g cured.");
-    warnings(Severity::note, Topic::plan, Whose::this_batch);
+    // Read before the day, on a screen: hands that are at work have no use for them.
+    if (const std::int64_t notes = notes_on_figures(); notes > 0)
+      words(sheet_count(notes, "note", "notes") +
+            " on where figures come from, and on what goes in, stand with the plan.");
+  }
+
+  std::int64_t notes_on_figures() const {
+    return std::count_if(plan_.cautions.begin(), plan_.cautions.end(), [](const auto& caution) {
+      return caution.severity == Severity::note && caution.topic == Topic::plan;
+    });
   }
 
   void drawing() {
