@@ -1,6 +1,7 @@
 #include "cli/run.h"
 #include "units/unfinished_files.h"
 
+#include <poll.h>
 #include <signal.h>
 #include <unistd.h>
 
@@ -42,6 +43,13 @@ void be_told_by_errors() {
   for (const int signal : {SIGXFSZ, SIGPIPE}) ::signal(signal, SIG_IGN);
 }
 
+/// Who reads through a pipe may have seen enough (`brimwright list | head`): that is no error to
+/// tell of.
+bool reader_has_left() {
+  pollfd out{STDOUT_FILENO, POLLOUT, 0};
+  return ::poll(&out, 1, 0) == 1 && (out.revents & POLLERR) != 0;
+}
+
 /// A word to whoever waits at a terminal, once a second is over: a large mesh takes a while.
 void promise_patience() {
   if (::isatty(STDERR_FILENO) == 0) return;
@@ -76,7 +84,8 @@ int main(int argc, char** argv) {
       brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr, show_progress);
   std::cout.flush();
   if (status == 0 && !std::cout) {
-    std::cerr << "standard output: could not be written; check the disk or the pipe\n";
+    if (!reader_has_left())
+      std::cerr << "standard output: could not be written; check the disk or the pipe\n";
     return 1;
   }
   return status;
