@@ -255,8 +255,7 @@ class Scene:
         self.folder = tempfile.mkdtemp(prefix="hostile_values.")
         self.root, self.program, self.files = root, program, files
         os.mkdir(f"{self.folder}/moulds")
-        os.symlink(f"{root}/meshes", f"{self.folder}/meshes")
-        os.symlink(f"{root}/src", f"{self.folder}/src")
+        os.symlink(f"{root}/meshes", f"{self.folder}/meshes")  # of the catalogue, from which files may be read
         for name, text in files.items():
             self.write(name, text)
 
@@ -279,11 +278,14 @@ class Scene:
             process.kill()
             process.communicate()
             fault = f"hangs: no answer in {HANG_S} s"
+        self.clear()
+        self.write(name, self.files[name])
+        return fault
+
+    def clear(self):
         for output in OUTPUTS:
             if os.path.exists(f"{self.folder}/{output}"):
                 os.remove(f"{self.folder}/{output}")
-        self.write(name, self.files[name])
-        return fault
 
 
 def cases(files, seed, each, everything):
@@ -326,6 +328,7 @@ def main():
         for words in asks_about(name):
             fault = scene.ask(name, files[name], words)
             answer = subprocess.run([program, *words], cwd=scene.folder, capture_output=True, timeout=HANG_S, text=True)
+            scene.clear()
             if fault or answer.returncode != 0:
                 faults.append(f"{name} as it stands, {' '.join(words)}: {fault or answer.stderr}")
                 print("FAULT", faults[-1], flush=True)
