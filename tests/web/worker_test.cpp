@@ -159,7 +159,7 @@ TEST_CASE("an answer that wants more memory than it may have is refused, and the
   ServerSettings settings = patient_settings(folder);
   // A worker that has planned takes some 240 MB of addresses where it may, most of them set aside
   // by malloc for its threads; with 800,000 facets it would take 400.
-  settings.worker.memory_bytes = std::size_t{200} << 20;
+  settings.worker.memory_bytes = std::size_t{280} << 20;
   RunningServer server(settings);
   REQUIRE(server.ask("POST", "/api/plan", plan).status == 200);
   send_large_mesh(server, 400);
