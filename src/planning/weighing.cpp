@@ -340,7 +340,7 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
                           ". To mend it: " + superfat.remedy + ".";
   if (superfat.likely_low < Share{})
     return {{Severity::danger,
-             "LYE-HEAVY IS LIKELY ENOUGH in " + batter + ": of 20 batches 19 come out between " +
+             "LYE-HEAVY SOAP MAY COME OUT of " + batter + ": 19 of 20 batches come out between " +
                  lowest_in_words(superfat.likely_low) + " and " +
                  highest_in_words(superfat.likely_high) +
                  " superfat, at worst " + lowest_in_words(superfat.low) +
