@@ -10,6 +10,7 @@
 #include "planning/fragrance.h"
 #include "planning/layers.h"
 #include "planning/piece.h"
+#include "planning/piece_tally.h"
 #include "planning/topping.h"
 #include "units/rounding.h"
 
@@ -106,43 +107,6 @@ void cure_batter(BatterTally& batter, const chemistry::Formula& formula) {
   const auto& weighing = batter.weighing;
   const double water = (weighing.water + weighing.water_in_acids) / weighing.batter;
   batter.cure = cure_of(formula, batter.mass_each, water * batter.mass_each);
-}
-
-/// What of a cast's base ends up in each piece: all of it, or a bar's mean share of the loaf.
-double share_in_a_piece(const Plan& plan) {
-  if (!plan.cut) return 1;
-  return plan.cut->share_in_bars() / static_cast<double>(plan.pieces.per_cast);
-}
-
-std::vector<PartMass> parts_of(const Plan& plan, const Run& run) {
-  const double share = share_in_a_piece(plan);
-  std::vector<PartMass> parts;
-  const auto add_batter = [&](const BatterTally& batter, const chemistry::Formula& formula) {
-    std::optional<Mass> cured;
-    if (batter.cure) cured = share * batter.cure->cured;
-    parts.push_back({formula.name, share * batter.mass_each, cured});
-  };
-  add_batter(plan.pour.batter, run.pour.formula);
-  if (plan.pipe) add_batter(plan.pipe->batter, run.pipe->formula);
-  // Melt-and-pour and powders keep their mass.
-  for (const auto& decoration : plan.perch) {
-    const Mass mass = decoration.per_piece * decoration.mass_each;
-    parts.push_back({decoration.name, mass, mass});
-  }
-  for (const auto& dust : plan.dust) parts.push_back({dust.name, dust.on_piece, dust.on_piece});
-  return parts;
-}
-
-PieceTally piece_of(const Plan& plan, const Run& run) {
-  PieceTally piece;
-  piece.parts = parts_of(plan, run);
-  piece.cured = Mass{};
-  for (const auto& part : piece.parts) {
-    piece.fresh += part.fresh;
-    piece.cured =
-        piece.cured && part.cured ? std::optional(*piece.cured + *part.cured) : std::nullopt;
-  }
-  return piece;
 }
 
 void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
