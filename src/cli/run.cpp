@@ -209,6 +209,7 @@ CLI::App* add_sheet(CLI::App& app, Words& words) {
   add("--pdf", wish.pdf, "FILE.pdf", "write a PDF");
   add("--paper", wish.paper, "PAPER", "A4 or Letter; A4 if not said");
   add("--sell", wish.sell, "N", "saleable pieces wanted, instead of the file's number");
+  add("--batch", wish.batch, "N", "the sheet of this batch alone; otherwise one for each size");
   add_library(*sheet, words);
   sheet->footer(sheet_examples);
   return sheet;

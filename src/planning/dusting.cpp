@@ -4,8 +4,8 @@
 
 namespace brimwright::planning {
 
-DustTally dust_tally(const Run& run, std::size_t index, const Pieces& pieces,
-                     const std::function<Area()>& exposed) {
+DustTally dust_each(const Run& run, std::size_t index, std::int64_t per_cast,
+                    const std::function<Area()>& exposed) {
   const Dusting& dusting = run.dust[index];
   DustTally tally;
   tally.name = dusting.name;
@@ -14,11 +14,16 @@ DustTally dust_tally(const Run& run, std::size_t index, const Pieces& pieces,
     tally.on_piece = *each;  // what misses it is not known apart
   } else {
     const auto& by_area = std::get<DustByArea>(dusting.per_piece);
-    tally.exposed = exposed() / static_cast<double>(pieces.per_cast);
+    tally.exposed = exposed() / static_cast<double>(per_cast);
     tally.on_piece = by_area.covered.of_one() * *tally.exposed * by_area.on_surface;
     tally.each = tally.on_piece / by_area.lands.of_one();
   }
-  tally.make = rounded_up(static_cast<double>(pieces.make) * tally.each, run.scales.fine.reads);
+  return tally;
+}
+
+DustTally dust_for(const DustTally& each, std::int64_t pieces, const Scales& scales) {
+  DustTally tally = each;
+  tally.make = rounded_up(static_cast<double>(pieces) * each.each, scales.fine.reads);
   return tally;
 }
 

@@ -14,28 +14,13 @@ std::string in_g_per_ml(Density density) {
 }
 
 void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
-  const auto& now = plan.pipe->pieces_now;
-  if (!now || *now >= plan.pieces.casts) return;
+  const Whipping& largest = plan.batches.front().whippings.front();
+  const auto& now = largest.pipe.casts_now;
+  if (!now || *now >= largest.casts) return;
   remarks.push_back({Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) +
-                                            " of " + std::to_string(plan.pieces.casts) +
-                                            ": short by " +
-                                            std::to_string(plan.pieces.casts - *now) +
+                                            " of " + std::to_string(largest.casts) +
+                                            ": short by " + std::to_string(largest.casts - *now) +
                                             ". Whip lighter or make more."});
-}
-
-void remark_on_limits(std::vector<Remark>& remarks, const PipeTally& pipe) {
-  for (const auto& limit : pipe.limits)
-    if (limit.binds) remarks.push_back({Severity::caution, limit.text});
-  const bool too_small = std::any_of(pipe.limits.begin(), pipe.limits.end(), [](const auto& limit) {
-    return limit.is_least && limit.binds;
-  });
-  if (too_small)
-    remarks.push_back({Severity::caution, "Not enough to whip: the smallest run is " +
-                                              std::to_string(pipe.least_pieces) + "."});
-  if (pipe.whippings > 1)
-    remarks.push_back(
-        {Severity::caution, "Whip and pipe in " + std::to_string(pipe.whippings) +
-                                " goes: weigh the topping's ingredients out for each."});
 }
 
 void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
@@ -118,7 +103,6 @@ std::vector<Remark> whip_remarks(const Plan& plan) {
   std::vector<Remark> remarks;
   if (!plan.pipe) return remarks;
   remark_on_the_bowl(remarks, plan);
-  remark_on_limits(remarks, *plan.pipe);
   remark_on_the_hand(remarks, *plan.pipe);
   return remarks;
 }

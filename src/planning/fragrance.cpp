@@ -5,7 +5,6 @@
 #include "units/rounding.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace brimwright::planning {
 namespace {
@@ -111,30 +110,76 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Share of_batter,
 
 }  // namespace
 
-std::vector<Mass> shared_by_rate(Mass bottle, const std::vector<Mass>& parts) {
-  const Mass all = std::accumulate(parts.begin(), parts.end(), Mass());
-  std::vector<Mass> shares;
-  for (const Mass part : parts) shares.push_back(part / all * bottle);
-  return shares;
+namespace {
+
+/// One batter of a batch that is scented by itself.
+struct Scented {
+  Part part;
+  std::int64_t count;  // of these in the batch
+};
+
+std::vector<Scented> scented_in(const Run& run, const Plan& plan, const Batch& batch) {
+  std::vector<Scented> all{{{plan.pipe ? "Base" : "Batter", run.pour.formula, batch.pour.batter}, 1}};
+  const std::int64_t goes = run.batch.whippings;
+  for (const Whipping& whipping : batch.whippings)
+    all.push_back({{goes == 1 ? "Topping"
+                              : "Topping, each whipping of " +
+                                    std::to_string(whipping.casts * plan.pieces.per_cast),
+                    run.pipe->formula, whipping.pipe.batter},
+                   whipping.count});
+  return all;
 }
 
-BottleTally bottle_tally(const Run& run, const Plan& plan, const Bottle& bottle,
-                         const Place& where) {
+BottleTally bottle_in(const Batch& batch, const Run& run, const Plan& plan, const Bottle& bottle,
+                      Mass all_batter) {
+  BottleTally tally{bottle.name, bottle.holds, {}, {}};
+  for (const auto& [part, count] : scented_in(run, plan, batch)) {
+    const Mass batter = part.tally.weighing.batter;
+    const Mass exact = batter / all_batter * bottle.holds;
+    const Mass step = on_fine_scale(run.scales, exact).step;
+    const Mass given = rounded_down(exact, step);
+    const Share of_batter = Share::of_one(given / batter);
+    tally.parts.push_back({part.name, given, step, of_batter, count});
+    caution_on_bottle(part, bottle, of_batter, tally.remarks);
+  }
+  return tally;
+}
+
+/// Base and topping of the whole run.
+BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle) {
+  BottleTally sum{bottle.name, bottle.holds, {}, {}};
+  for (const Part& part : parts_of(run, plan)) sum.parts.push_back({part.name, {}, {}, {}, 1});
+  for (const Batch& batch : plan.batches) {
+    const BottleTally& one = batch.bottles.back();
+    for (std::size_t i = 0; i < one.parts.size(); ++i) {
+      auto& part = sum.parts[std::min<std::size_t>(i, 1)];
+      part.gives += static_cast<double>(batch.count() * one.parts[i].count) * one.parts[i].gives;
+      part.step = part.step == Mass{} ? one.parts[i].step : std::min(part.step, one.parts[i].step);
+    }
+    for (const auto& remark : one.remarks) {
+      const auto is_same = [&](const Remark& other) { return other.text == remark.text; };
+      if (std::none_of(sum.remarks.begin(), sum.remarks.end(), is_same))
+        sum.remarks.push_back(remark);
+    }
+  }
+  const auto parts = parts_of(run, plan);
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    sum.parts[i].of_batter =
+        Share::of_one(sum.parts[i].gives / parts[i].tally.weighing.batter);
+  return sum;
+}
+
+}  // namespace
+
+void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where) {
   const auto parts = parts_of(run, plan);
   if (bottle.way == SharingWay::half_in_each && parts.size() > 1)
     refuse_halves(bottle, parts, where);
-  std::vector<Mass> batters;
-  for (const Part& part : parts) batters.push_back(part.tally.weighing.batter);
-  const auto shares = shared_by_rate(bottle.holds, batters);
-  BottleTally tally{bottle.name, bottle.holds, {}, {}};
-  for (std::size_t i = 0; i < parts.size(); ++i) {
-    const Mass step = on_fine_scale(run.scales, shares[i]).step;
-    const Mass given = rounded_down(shares[i], step);
-    const Share of_batter = Share::of_one(given / batters[i]);
-    tally.parts.push_back({parts[i].name, given, step, of_batter});
-    caution_on_bottle(parts[i], bottle, of_batter, tally.remarks);
-  }
-  return tally;
+  Mass all_batter;
+  for (const Part& part : parts) all_batter += part.tally.weighing.batter;
+  for (Batch& batch : plan.batches)
+    batch.bottles.push_back(bottle_in(batch, run, plan, bottle, all_batter));
+  plan.bottles.push_back(bottle_of_all(run, plan, bottle));
 }
 
 std::vector<Remark> limit_cautions(const Run& run, const Plan& plan) {

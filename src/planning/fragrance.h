@@ -12,15 +12,11 @@
 
 namespace brimwright::planning {
 
-/// `bottle` over batters of `parts`, at one rate for all: gives each its batter's share of it.
-/// Expects parts above zero.
-std::vector<Mass> shared_by_rate(Mass bottle, const std::vector<Mass>& parts);
-
-/// What each part gets of the bottle, on the fine scale, rounded down, with its rate and any limit
-/// it breaks. UserError at `where` when the maker asks for half in each of two parts: that is an
-/// equal rate only in equal batters, and the figures are given.
-BottleTally bottle_tally(const Run& run, const Plan& plan, const Bottle& bottle,
-                         const Place& where);
+/// Shares a bottle over all batches of `plan`: what each batter gets, on the fine scale, rounded
+/// down, with its rate and any limit it breaks; into the batches, and their sum into the plan.
+/// UserError at `where` when the maker asks for half in each of two parts: that is an equal rate
+/// only in equal batters, and the figures are given.
+void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where);
 
 /// For each part: fragrances and colours above what their document allows in the finished soap,
 /// those limits that cannot be checked because the cured weight is not known, and fragrances

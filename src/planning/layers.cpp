@@ -231,18 +231,21 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
   return tallies;
 }
 
-void share_batter(std::vector<LayerTally>& tallies, const Run& run, Mass batter,
-                  Share fats_of_batter) {
-  Volume poured;
-  for (const auto& layer : tallies) poured += layer.volume_each;
-  Mass left = batter;
+void fill_jugs(std::vector<LayerTally>& tallies, const Run& run, std::int64_t casts,
+               Share fats_of_batter) {
+  const PourLosses& losses = run.pour.losses;
+  const Mass stays = losses.jugs / std::max(1.0, static_cast<double>(tallies.size()));
+  Mass exact, filled;
   for (std::size_t i = 0; i < tallies.size(); ++i) {
     auto& layer = tallies[i];
-    const bool is_last = i + 1 == tallies.size();  // takes what rounding left, so the sum is kept
-    layer.mass = is_last
-                     ? left
-                     : rounded_nearest(layer.volume_each / poured * batter, layer.step);
-    left -= layer.mass;
+    exact += static_cast<double>(casts) * layer.mass_each * (1 + losses.overpour.of_one()) + stays;
+    layer.mass = rounded_down(exact, layer.step) - filled;
+    filled += layer.mass;
+    if (layer.mass == Mass{})
+      throw UserError(layer_place(run, i, amount_key(run.pour.layers[i])),
+                      "leaves this layer less than the large scale's step of " +
+                          trimmed(layer.step / gram, 3) + " g in a batch",
+                      "give it more beside the others, or make larger batches");
     for (const auto& colour : run.pour.layers[i].colours)
       layer.colours.push_back(
           dosed(colour, layer.mass, fats_of_batter.of_one() * layer.mass, run.scales));

@@ -4,6 +4,7 @@
 #include "planning/plan.h"
 #include "planning/run.h"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -22,8 +23,11 @@ namespace brimwright::planning {
 std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& room, Length line,
                                   Density batter);
 
-/// Splits the whole batter, losses included, over the layers by volume, and doses their colours.
-void share_batter(std::vector<LayerTally>& layers, const Run& run, Mass batter,
-                  Share fats_of_batter);
+/// Fills the layers' jugs for so many casts: what goes into the pieces, what is poured over them,
+/// and what stays in the jug, all jugs' residue in equal parts. Jugs stand on the large scale one
+/// after the other, each reading rounded down, so that none is short by a step and all together
+/// never ask for more than is there. Doses each jug's colours.
+void fill_jugs(std::vector<LayerTally>& layers, const Run& run, std::int64_t casts,
+               Share fats_of_batter);
 
 }  // namespace brimwright::planning

@@ -142,7 +142,7 @@ chemistry::EffectiveSuperfat superfat_of(const PotBatter& batter, Mass share, co
 PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Scales& scales) {
   const double of_pot = lye / pot.lye;
   PotShare share;
-  share.batter = batter.formula.name;
+  share.batter = batter.called.empty() ? batter.formula.name : batter.called;
   share.lye = lye;
   share.alkali = sum_of_role(batter.weighing, Role::alkali);
   share.alkali_taken = sum_of(pot.alkalis) * of_pot;

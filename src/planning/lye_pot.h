@@ -19,6 +19,7 @@ namespace brimwright::planning {
 struct PotBatter {
   const chemistry::Formula& formula;
   const Weighing& weighing;
+  std::string called = {};  // instead of the formula's name, where that is not enough
 };
 
 struct PotAlkali {
@@ -30,7 +31,7 @@ struct PotAlkali {
 
 /// What one batter takes.
 struct PotShare {
-  std::string batter;  // its formula's name
+  std::string batter;  // what it is called
   Mass lye;            // weighed out of the pot, a multiple of the pot's `share_step`
   Mass top_up;         // plain water then stirred into it, for a weaker batter
   Mass top_up_step;    // of the scale it is weighed on

@@ -1,6 +1,9 @@
 #include "planning/plan.h"
 
 #include "geometry/enclosed_volume.h"
+#include "planning/batch_remarks.h"
+#include "planning/batch_sums.h"
+#include "planning/batching.h"
 #include "planning/bench_heat.h"
 #include "planning/cost.h"
 #include "planning/decoration.h"
@@ -12,23 +15,14 @@
 #include "planning/piece.h"
 #include "planning/piece_tally.h"
 #include "planning/topping.h"
-#include "units/rounding.h"
 
 #include <algorithm>
+#include <functional>
+#include <map>
+#include <utility>
 
 namespace brimwright::planning {
 namespace {
-
-Pieces pieces_of(const Run& run, std::int64_t per_cast) {
-  Pieces pieces;
-  pieces.sell = run.sell;
-  pieces.make = whole_up(static_cast<double>(run.sell) / (1 - run.spoilage.of_one()));
-  pieces.per_cast = per_cast;
-  pieces.casts = (pieces.make + per_cast - 1) / per_cast;
-  pieces.cavities = std::int64_t{run.pour.mould.cavities} * run.pour.mould.owned;
-  pieces.fillings = (pieces.casts + pieces.cavities - 1) / pieces.cavities;
-  return pieces;
-}
 
 /// Buried embeds of all decorations, where they lie and what they displace.
 std::vector<PerchFit> fits_of(const Run& run, Length line, const geometry::Progress& progress) {
@@ -64,7 +58,8 @@ FreeCurve room_at_the_pour(const Run& run, const std::vector<PerchFit>& fits) {
 
 /// Depths, volumes and layers of one cavity's pour. Embeds take up their room whenever they go in:
 /// those pressed in afterwards raise a lower pour to the line.
-PourTally poured_shape(const Run& run, std::vector<PerchFit>& fits, Length line, Density density) {
+PourTally poured_shape(const Run& run, std::vector<PerchFit>& fits, Length line,
+                       const chemistry::BatterDensity& density) {
   const auto& curve = run.pour.mould.curve;
   PourTally tally;
   tally.line = line;
@@ -78,28 +73,26 @@ PourTally poured_shape(const Run& run, std::vector<PerchFit>& fits, Length line,
   }
   const FreeCurve room = room_at_the_pour(run, fits);
   auto& batter = tally.batter;
-  batter.density = density;
+  batter.density = density.used;
+  batter.density_computed = density.computed;
   batter.volume_each = curve.volume_below(line) - tally.displaced;
+  batter.mass_each = batter.volume_each * batter.density;
   tally.poured_to = is_any_pressed_in(run) ? room.depth_at(batter.volume_each) : line;
-  tally.layers = layers_of(run, room, tally.poured_to, density);
+  tally.layers = layers_of(run, room, tally.poured_to, density.used);
   return tally;
 }
 
-void weigh_pour(PourTally& tally, const Run& run, const Pieces& pieces,
+void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing weighed,
                 const chemistry::BatterDensity& density) {
   auto& batter = tally.batter;
-  batter.density_computed = density.computed;
-  batter.mass_each = batter.volume_each * batter.density;
-  batter.in_pieces = static_cast<double>(pieces.casts) * batter.mass_each;
-  const auto& losses = run.pour.losses;
-  const Mass to_make = batter.in_pieces * (1 + losses.overpour.of_one()) + losses.pot +
-                       losses.jugs + losses.test_piece;
-  batter.weighing = weighing_of(run.pour.formula, to_make, run.scales);
+  batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
+  batter.weighing = std::move(weighed);
   batter.lost = batter.weighing.batter - batter.in_pieces;
+  remark_on(batter.weighing, run.pour.formula);
   auto& remarks = batter.weighing.remarks;
   remarks.insert(remarks.end(), density.remarks.begin(), density.remarks.end());
-  share_batter(tally.layers, run, batter.weighing.batter,
-               Share::of_one(batter.weighing.fats / batter.weighing.batter));
+  fill_jugs(tally.layers, run, casts,
+            Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
 /// What dries out is the batter's water, in liquids and acids too; other additives keep theirs.
@@ -114,17 +107,6 @@ void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::
   for (const auto& remark : more)
     all.push_back(
         {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, topic});
-}
-
-/// Of the lyes that are made: the shared one instead of each batter's own.
-void add_heat(std::vector<Caution>& all, const Plan& plan) {
-  const auto& base = *plan.pour.batter.heat;
-  add(all, plan.pot_heat ? plan.pot_heat->remarks : base.remarks, "", Topic::heat);
-  add(all, base.pour_remarks, "", Topic::heat);
-  if (!plan.pipe) return;
-  const auto& topping = *plan.pipe->batter.heat;
-  if (!plan.pot_heat) add(all, topping.remarks, "", Topic::heat);
-  add(all, topping.pour_remarks, "", Topic::heat);
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -143,14 +125,16 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
 
 void collect_cautions(Plan& plan, const Run& run) {
   auto& all = plan.cautions;
+  const std::string base = plan.pipe ? "Base" : "";
   // First of their severity, as the sort below keeps the order.
-  add(all, plan.pour.batter.weighing.alarms, plan.pipe ? "Base" : "");
-  if (plan.pipe) add(all, plan.pipe->batter.weighing.alarms, "Topping");
-  if (plan.lye_pot) add(all, plan.lye_pot->alarms, "");
-  add(all, plan.pour.batter.weighing.remarks, plan.pipe ? "Base" : "");
-  if (plan.pipe) add(all, plan.pipe->batter.weighing.remarks, "Topping");
-  add_heat(all, plan);
-  if (plan.lye_pot) add(all, plan.lye_pot->remarks, "", Topic::lye);
+  add(all, of_base(plan, Saying::alarms), base);
+  add(all, of_topping(plan, Saying::alarms), "Topping");
+  add(all, of_lye_pots(plan, Saying::alarms), "");
+  add(all, of_base(plan, Saying::remarks), base);
+  add(all, of_topping(plan, Saying::remarks), "Topping");
+  add(all, of_heat(plan), "", Topic::heat);
+  add(all, of_lye_pots(plan, Saying::remarks), "", Topic::lye);
+  add(all, of_counts(plan), "");
   add(all, run.pour.mould.remarks, "");
   for (const auto& decoration : run.perch)
     if (const auto* cast = std::get_if<InMould>(&decoration.made))
@@ -176,14 +160,10 @@ void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
   batter.heat = heat_of(warmth.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
 }
 
-std::optional<LyePot> shared_pot(const Run& run, const Plan& plan) {
-  if (!run.lye_pot) return std::nullopt;
-  if (!plan.pipe)
+void require_two_batters(const Run& run) {
+  if (run.lye_pot && !run.pipe)
     throw UserError(run.lye_pot->where, "shares a pot of lye with a batter that is not there",
                     "a shared pot needs \"pour\" and \"pipe\"; leave \"lye_pot\" out");
-  return lye_pot({{run.pour.formula, plan.pour.batter.weighing},
-                  {run.pipe->formula, plan.pipe->batter.weighing}},
-                 run.scales, *run.lye_pot);
 }
 
 /// Where the batters' benches differ, what makes the pot hotter, and the colder of its uses.
@@ -221,15 +201,108 @@ void measure_piece(Plan& plan, const Run& run) {
     if (!exposed) exposed = exposed_area(run, shape());
     return *exposed;
   };
-  for (std::size_t i = 0; i < run.dust.size(); ++i)
-    plan.dust.push_back(dust_tally(run, i, plan.pieces, exposed_each));
+  for (std::size_t i = 0; i < run.dust.size(); ++i) {
+    plan.dust.push_back(dust_each(run, i, plan.pieces.per_cast, exposed_each));
+    for (Batch& batch : plan.batches) {
+      batch.dust.push_back(dust_for(plan.dust.back(), batch.pieces, run.scales));
+      plan.dust.back().make += static_cast<double>(batch.count()) * batch.dust.back().make;
+    }
+  }
   if (!plan.cut) plan.piece.size = size_of(shape());
+}
+
+/// The topping of a batch, whipping by whipping.
+std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTrials& trials,
+                                   const BatchLimits& limits) {
+  std::vector<Whipping> whippings;
+  for (const std::int64_t each : casts_of_whippings(casts, run.batch.whippings)) {
+    if (!whippings.empty() && whippings.back().casts == each) {
+      ++whippings.back().count;
+      continue;
+    }
+    Whipping whipping{1, each, trials.whipping(each)};
+    tell_whipping(whipping.pipe, run, trials.topping());
+    whipping.pipe.limits = limits.of_whipping;
+    for (const Limit& limit : limits.of_whipping)
+      if (limit.is_least) whipping.pipe.least_casts = limit.casts;
+    cure_batter(whipping.pipe.batter, run.pipe->formula);
+    tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->warmth);
+    whippings.push_back(std::move(whipping));
+  }
+  return whippings;
+}
+
+Batch batch_of(const Run& run, std::int64_t casts, const PourTally& shape,
+               const chemistry::BatterDensity& density, BatchTrials& trials,
+               const BatchLimits& limits) {
+  Batch batch;
+  batch.casts = casts;
+  batch.pour = shape;
+  weigh_pour(batch.pour, run, casts, trials.base(casts), density);
+  cure_batter(batch.pour.batter, run.pour.formula);
+  tell_heat(batch.pour.batter, run.pour.formula, run.pour.warmth);
+  if (!run.pipe) return batch;
+  batch.whippings = whippings_of(run, casts, trials, limits);
+  batch.pipe = sum_of(run, batch.whippings);
+  if (!run.lye_pot) return batch;
+  batch.lye_pot = lye_pot(batters_of_pot(run, batch), run.scales, *run.lye_pot);
+  batch.pot_heat = heat_of_pot(warmth_of_pot(run), run.pour.formula, *batch.lye_pot);
+  return batch;
+}
+
+/// Marks what keeps the batches from being larger, where there are several.
+void mark_what_sets(std::vector<Limit>& limits, std::int64_t most, std::int64_t batches) {
+  for (Limit& limit : limits)
+    limit.sets = !limit.is_least && batches > 1 && limit.casts == most;
+}
+
+/// Counts the batches and weighs each different one.
+void make_batches(Plan& plan, const Run& run, const PourTally& shape,
+                  const chemistry::BatterDensity& density) {
+  std::optional<Topping> topping;
+  if (run.pipe) topping = topping_of(run, shape.headspace_volume);
+  BatchTrials trials(run, shape, topping ? &*topping : nullptr);
+  BatchLimits limits = limits_of(run, plan.pieces, trials);
+  const Batching batching = batching_of(run, plan.pieces, limits);
+  plan.pieces.batches = batching.batches;
+  plan.around = around(run, plan.pieces, limits);
+  mark_what_sets(limits.of_batch, limits.most, batching.batches);
+  mark_what_sets(limits.of_whipping, limits.most / run.batch.whippings, batching.batches);
+
+  std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers;  // by casts
+  std::int64_t number = 0;
+  for (const auto& filling : batching.fillings)
+    for (const std::int64_t casts : filling) numbers[casts].push_back(++number);
+  for (auto& [casts, which] : numbers) {
+    plan.batches.push_back(batch_of(run, casts, shape, density, trials, limits));
+    plan.batches.back().pieces = casts * plan.pieces.per_cast;
+    plan.batches.back().numbers = std::move(which);
+  }
+  plan.batch_limits = std::move(limits.of_batch);
+  plan.pour = pour_of(run, plan.batches);
+  if (run.pipe) plan.pipe = pipe_of(run, plan.batches);
 }
 
 }  // namespace
 
+std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch) {
+  std::vector<PotBatter> batters{{run.pour.formula, batch.pour.batter.weighing, ""}};
+  std::int64_t number = 0;
+  for (const Whipping& whipping : batch.whippings)
+    for (std::int64_t i = 0; i < whipping.count; ++i) {
+      ++number;
+      const std::string which =
+          run.batch.whippings == 1 ? ""
+                                   : run.pipe->formula.name + ", whipping " + std::to_string(number) +
+                                         " of " + std::to_string(run.batch.whippings);
+      batters.push_back({run.pipe->formula, whipping.pipe.batter.weighing, which});
+    }
+  return batters;
+}
+
 Plan plan(const Run& run, const geometry::Progress& progress) {
   require_moves_over_the_cup(run);
+  require_two_batters(run);
   Plan plan;
   plan.file = run.file;
   plan.name = run.name;
@@ -237,30 +310,21 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
       chemistry::batter_density(run.pour.formula, chemistry::proportions(run.pour.formula));
   const Length line = depth_of(run.pour.line, run.pour.mould, {run.file, "/pour/line"});
   auto fits = fits_of(run, line, progress);
-  plan.pour = poured_shape(run, fits, line, density.used);
+  plan.pour = poured_shape(run, fits, line, density);
   if (run.cut) plan.cut = cut_tally(run, plan.pour);
-  plan.pieces = pieces_of(run, plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
-  weigh_pour(plan.pour, run, plan.pieces, density);
-  if (run.pipe) plan.pipe = pipe_tally(run, plan.pieces, plan.pour.headspace_volume);
+  plan.pieces = pieces_of(run, run.sell,
+                          plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
+  make_batches(plan, run, PourTally(plan.pour), density);
   for (std::size_t i = 0; i < run.perch.size(); ++i)
     plan.perch.push_back(perch_tally(run, i, plan.pieces, std::move(fits[i])));
   measure_piece(plan, run);
-  cure_batter(plan.pour.batter, run.pour.formula);
-  tell_heat(plan.pour.batter, run.pour.formula, run.pour.warmth);
-  if (plan.pipe) {
-    cure_batter(plan.pipe->batter, run.pipe->formula);
-    tell_heat(plan.pipe->batter, run.pipe->formula, run.pipe->warmth);
-  }
-  plan.lye_pot = shared_pot(run, plan);
-  if (plan.lye_pot)
-    plan.pot_heat = heat_of_pot(warmth_of_pot(run), run.pour.formula, *plan.lye_pot);
   const auto size = plan.piece.size;
   plan.piece = piece_of(plan, run);
   plan.piece.size = size;
   if (run.label) plan.label = label_draft(run, plan);
   for (std::size_t i = 0; i < run.bottles.size(); ++i)
-    plan.bottles.push_back(bottle_tally(run, plan, run.bottles[i],
-                                        {run.file, "/bottles/" + std::to_string(i) + "/shared"}));
+    share_bottle(plan, run, run.bottles[i],
+                 {run.file, "/bottles/" + std::to_string(i) + "/shared"});
   if (run.money) plan.cost = cost_of(plan, *run.money);
   collect_cautions(plan, run);
   return plan;

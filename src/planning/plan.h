@@ -27,11 +27,13 @@ namespace brimwright::planning {
 
 struct Pieces {
   std::int64_t sell = 0;      // wanted saleable
-  std::int64_t make = 0;      // spoilage included
-  std::int64_t fillings = 0;  // times all moulds owned are filled
+  std::int64_t make = 0;      // spoilage included, and what fills the moulds where she wants that
+  std::int64_t fillings = 0;  // times that moulds are locked
   std::int64_t cavities = 0;  // in all moulds owned
   std::int64_t per_cast = 1;  // pieces that one filled cavity yields: bars of a loaf
   std::int64_t casts = 0;     // cavities filled
+  std::int64_t to_stock = 0;  // pieces that come out beyond sell and spoilage
+  std::int64_t batches = 0;
 };
 
 /// The masses of one batter: in_pieces + lost = weighing.batter.
@@ -57,7 +59,7 @@ struct LayerTally {
   Length from, to;  // lowest and highest depth it reaches above the cavity's lowest point
   Volume volume_each;
   Mass mass_each;
-  Mass mass;  // of the whole batter, losses shared out
+  Mass mass;  // in its jug: for the pieces, what is poured over, and what stays in the jug
   Mass step;  // of the scale it is weighed on
   std::vector<Ingredient> colours;
   std::optional<geometry::Tilt> propped = {};   // while it is poured
@@ -92,17 +94,17 @@ struct WhipReading {
   Mass net;
   Density density;
   double overrun = 0;
-  std::int64_t pieces = 0;
+  std::int64_t casts = 0;
   bool is_planned = false;
 };
 
-/// One limit to a whipping.
-struct WhipLimit {
-  std::string what;         // "whisk", "bowl", "open time"
-  bool is_least = false;    // so many pieces at least, otherwise at most
-  std::int64_t pieces = 0;  // the limit
-  bool binds = false;       // this run is beyond it
-  std::string text = {};    // in words, with its number
+/// One limit to what is made in one go, a batch or a whipping.
+struct Limit {
+  std::string what;        // "cavities", "wish", "pot", "lye jug", "bowl", "open time", "whisk"
+  bool is_least = false;   // so many casts at least, otherwise at most
+  std::int64_t casts = 0;  // the limit
+  bool sets = false;       // it keeps the batches from being larger
+  std::string text = {};   // in words, with its number
 };
 
 struct SpoonedLye {
@@ -110,18 +112,21 @@ struct SpoonedLye {
   std::chrono::seconds each, altogether;
 };
 
+/// The topping of one whipping; or the sum of several, and then what belongs to one bowl (from
+/// `casts_now` on) is the largest one's.
 struct PipeTally {
   BatterTally batter;  // density is the whipped one
   VisibleTopping visible;
   Volume visible_each, in_headspace_each;
-  double overrun = 0;                      // plain density / whipped density - 1
-  std::optional<std::int64_t> loads;       // of the bag, when its size is given
-  std::optional<std::int64_t> pieces_now;  // from the weigh-cup's reading today
+  double overrun = 0;                 // plain density / whipped density - 1
+  std::optional<std::int64_t> loads;  // of the bag, when its size is given
+  std::int64_t whippings = 1;
+  Mass left_behind;                       // planned to stay in bag, tip, bowl and at bag changes
+  std::optional<std::int64_t> casts_now;  // from the weigh-cup's reading today
   std::vector<WhipReading> readings;
-  std::vector<WhipLimit> limits;
-  std::int64_t least_pieces = 1;               // the smallest run that can be whipped
-  std::int64_t whippings = 1;                  // that the upper limits split the run into
-  std::optional<std::chrono::seconds> piping;  // time to pipe all, bag changes included
+  std::vector<Limit> limits;                   // to one whipping
+  std::int64_t least_casts = 1;                // the smallest whipping
+  std::optional<std::chrono::seconds> piping;  // time to pipe it, bag changes included
   std::optional<SpoonedLye> lye;
 };
 
@@ -161,7 +166,7 @@ struct PerchTally {
 
 struct DustTally {
   std::string name;
-  Mass each, make;              // used up for a piece, what misses it included; for the run
+  Mass each, make;              // used up for a piece, what misses it included; for all of them
   Mass on_piece;                // of each, what lands
   std::optional<Area> exposed;  // surface of a piece's topping and decoration, where reckoned by it
 };
@@ -197,6 +202,7 @@ struct BottleTally {
     std::string name;  // "Base", "Topping"
     Mass gives, step;
     Share of_batter;
+    std::int64_t count = 1;  // of these in a batch, each of which gets it
   };
   std::string name;
   Mass holds;
@@ -204,10 +210,48 @@ struct BottleTally {
   std::vector<Remark> remarks;
 };
 
+/// One whipping of a batch's topping: with a bowl, a bag, a lye and a weighing of its own.
+struct Whipping {
+  std::int64_t count = 1;  // of these in the batch
+  std::int64_t casts = 0;  // that each of them is piped on
+  PipeTally pipe;
+};
+
+/// What is mixed, poured, whipped and piped in one go; with its own losses, weights, alkali and
+/// superfat.
+struct Batch {
+  std::int64_t casts = 0, pieces = 0;
+  std::vector<std::int64_t> numbers;  // which of the run's batches are this, in the order of making
+  PourTally pour;
+  std::vector<Whipping> whippings;  // largest first; none without a topping
+  std::optional<PipeTally> pipe;    // their sum
+  std::optional<LyePot> lye_pot;    // when the batters share one: of base, then each whipping
+  std::optional<chemistry::HeatFindings> pot_heat;  // of that pot
+  std::vector<BottleTally> bottles;
+  std::vector<DustTally> dust;
+
+  std::int64_t count() const { return static_cast<std::int64_t>(numbers.size()); }
+};
+
+/// What shares the batch's pot of lye: its base, then each whipping. They refer to both arguments.
+std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch);
+
+/// What another number of pieces would do.
+struct Around {
+  std::int64_t sell = 0, fillings = 0, batches = 0;
+  std::string text;
+};
+
 /// Everything a run needs, computed. A value: reports are pure functions of it.
+///
+/// `pour` and `pipe` are the sums over the batches; their superfat is the worst batch's, and what
+/// belongs to one pot or bowl (heat, readings, limits, piping time) the largest batch's.
 struct Plan {
   std::string file, name;
   Pieces pieces;
+  std::vector<Batch> batches;  // the different ones, largest first
+  std::vector<Limit> batch_limits;
+  std::vector<Around> around;
   PourTally pour;
   std::optional<PipeTally> pipe;
   std::vector<PerchTally> perch;
@@ -216,14 +260,13 @@ struct Plan {
   PieceTally piece;
   std::optional<Cost> cost;
   std::optional<LabelDraft> label;  // when the run asks for one
-  std::vector<BottleTally> bottles;
-  std::optional<LyePot> lye_pot;  // when the batters share one
-  std::optional<chemistry::HeatFindings> pot_heat;  // of that pot
-  std::vector<Caution> cautions;  // worst first
+  std::vector<BottleTally> bottles;  // for the whole run
+  std::vector<Caution> cautions;     // worst first
 };
 
-/// Plans `run`: pieces, volume to mass by each batter's own density, losses, batter to make,
-/// weighed ingredients, effective superfat, cost. UserError where the run contradicts itself.
+/// Plans `run`: pieces, batches, volume to mass by each batter's own density, losses, batter to
+/// make, weighed ingredients, effective superfat, cost. UserError where the run contradicts itself,
+/// or where no batch is within its limits.
 /// `progress` is told how far a search for embeds' places is; it may be empty.
 Plan plan(const Run& run, const geometry::Progress& progress = {});
 

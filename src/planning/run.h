@@ -147,6 +147,18 @@ struct PotQuestion {
   std::optional<Mass> pot_tare;  // the empty pot, where the full one is weighed with it
 };
 
+/// What the base is mixed and a lye is made in: brimful volumes.
+struct Pots {
+  std::optional<Volume> holds, lye_jug;
+};
+
+/// What she wants of a batch.
+struct BatchWish {
+  std::optional<std::int64_t> pieces, casts;  // at most; one of the two
+  bool fills_moulds = false;                  // every filling takes all cavities
+  std::int64_t whippings = 1;                 // of a batch's topping
+};
+
 enum class CastForm { one_cast, two_halves };
 
 // What a decoration is made in or of.
@@ -271,6 +283,8 @@ struct Run {
   std::optional<LabelOrder> label = {};
   std::vector<Bottle> bottles = {};
   std::optional<PotQuestion> lye_pot = {};
+  Pots pots = {};
+  BatchWish batch = {};
 };
 
 }  // namespace brimwright::planning

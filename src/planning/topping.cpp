@@ -54,39 +54,38 @@ void require_whipped(const Run& run, Density plain) {
   if (pipe.trials) require_lighter_than_plain(run, pipe.trials->cup, "trials/weigh_cup", plain);
 }
 
-/// Each change of bag leaves some, which may itself need another load: tried until it holds.
-std::int64_t loads_for(const Pipe& pipe, Mass without_changes, Density whipped) {
-  std::int64_t loads = 1;
-  for (int attempt = 0; attempt < 100; ++attempt) {
-    const Mass all = without_changes + static_cast<double>(loads - 1) * pipe.losses.each_bag_change;
-    const std::int64_t needed =
-        std::max<std::int64_t>(1, whole_up(all / whipped / *pipe.bag_holds));
-    if (needed <= loads) return loads;
-    loads = needed;
-  }
-  return loads;
-}
-
-Mass lost_in_changes(const Run& run, const std::optional<std::int64_t>& loads) {
+// A bag that loses most of what it holds is never emptied into pieces.
+void require_bags_that_empty(const Run& run) {
   const Pipe& pipe = *run.pipe;
-  if (!loads) return {};
-  // A bag that loses most of what it holds is never emptied into pieces.
+  if (!pipe.bag_holds) return;
   if (pipe.losses.each_bag_change > 0.5 * *pipe.bag_holds * pipe.whip.density())
     throw UserError({run.file, "/losses/pipe/each_bag_change",
                      "is more than half of what a bag holds", "check it against \"bag_holds\""});
-  return static_cast<double>(*loads - 1) * pipe.losses.each_bag_change;
 }
 
-void add_limits(PipeTally& tally, const Run& run, const Pieces& pieces, Density plain) {
+/// Mass that stays behind when a whipping is piped in so many bag loads.
+Mass left_behind(const Pipe& pipe, const std::optional<std::int64_t>& loads) {
+  const PipeLosses& losses = pipe.losses;
+  return losses.bag + losses.tip + losses.bowl_and_whisk +
+         static_cast<double>(loads.value_or(1) - 1) * losses.each_bag_change;
+}
+
+/// Weighs the batter and counts the bag loads that hold it: more loads leave more behind, so both
+/// grow until they agree.
+void weigh_and_load(PipeTally& tally, const Run& run) {
   const Pipe& pipe = *run.pipe;
-  tally.limits = whip_limits(run, tally, pieces, plain);
-  for (const auto& limit : tally.limits) {
-    if (limit.is_least) tally.least_pieces = std::max(tally.least_pieces, limit.pieces);
-    if (!limit.is_least && limit.pieces > 0)
-      tally.whippings = std::max(tally.whippings, (pieces.make + limit.pieces - 1) / limit.pieces);
+  auto& batter = tally.batter;
+  if (pipe.bag_holds) tally.loads = 1;
+  while (true) {
+    tally.left_behind = left_behind(pipe, tally.loads);
+    batter.weighing =
+        trial_weighing_of(pipe.formula, batter.in_pieces + tally.left_behind, run.scales);
+    if (!pipe.bag_holds) return;
+    const std::int64_t needed =
+        whole_up(batter.weighing.batter / batter.density / *pipe.bag_holds);
+    if (needed <= *tally.loads) return;
+    tally.loads = needed;
   }
-  tally.piping = piping_time(pipe, tally, pieces);
-  tally.lye = spooned_lye(pipe, tally.batter.weighing);
 }
 
 }  // namespace
@@ -118,39 +117,49 @@ VisibleTopping visible_topping(const Pipe& pipe) {
   return visible;
 }
 
-PipeTally pipe_tally(const Run& run, const Pieces& pieces, Volume headspace) {
+Topping topping_of(const Run& run, Volume headspace) {
   const Pipe& pipe = *run.pipe;
-  const auto per_fat = chemistry::proportions(pipe.formula);
-  const auto plain = chemistry::batter_density(pipe.formula, per_fat);
-  require_whipped(run, plain.used);
+  Topping topping{.visible = {},
+                  .in_headspace_each = pipe.fills_headspace.of_one() * headspace,
+                  .plain = chemistry::batter_density(pipe.formula,
+                                                     chemistry::proportions(pipe.formula))};
+  require_whipped(run, topping.plain.used);
+  require_bags_that_empty(run);
+  topping.visible = visible_topping(pipe);
+  return topping;
+}
 
+PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t casts) {
+  const Pipe& pipe = *run.pipe;
   PipeTally tally;
-  tally.visible = visible_topping(pipe);
-  tally.visible_each = tally.visible.volume;
-  tally.in_headspace_each = pipe.fills_headspace.of_one() * headspace;
+  tally.visible = topping.visible;
+  tally.visible_each = topping.visible.volume;
+  tally.in_headspace_each = topping.in_headspace_each;
   auto& batter = tally.batter;
   batter.volume_each = tally.visible_each + tally.in_headspace_each;
   batter.density = pipe.whip.density();
-  batter.density_computed = plain.computed;
+  batter.density_computed = topping.plain.computed;
   batter.mass_each = batter.volume_each * batter.density;
-  batter.in_pieces = static_cast<double>(pieces.casts) * batter.mass_each;
-  const Mass stays = pipe.losses.bag + pipe.losses.tip + pipe.losses.bowl_and_whisk;
-  if (pipe.bag_holds) tally.loads = loads_for(pipe, batter.in_pieces + stays, batter.density);
-  const Mass lost = stays + lost_in_changes(run, tally.loads);
-  batter.weighing = weighing_of(pipe.formula, batter.in_pieces + lost, run.scales);
+  batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
+  weigh_and_load(tally, run);
   batter.lost = batter.weighing.batter - batter.in_pieces;
-  if (tally.loads)  // what the scale rounds up may not go into the last bag
-    tally.loads =
-        std::max(*tally.loads, whole_up(batter.weighing.batter / batter.density / *pipe.bag_holds));
-  auto& remarks = batter.weighing.remarks;
-  remarks.insert(remarks.end(), plain.remarks.begin(), plain.remarks.end());
-  tally.overrun = plain.used / batter.density - 1;
-
-  const Mass usable = batter.weighing.batter - lost;
-  tally.readings = whip_table(usable, batter.volume_each, pipe.whip, plain.used);
-  if (pipe.whip_now) tally.pieces_now = pieces_from(usable, batter.volume_each, *pipe.whip_now);
-  add_limits(tally, run, pieces, plain.used);
+  tally.overrun = topping.plain.used / batter.density - 1;
+  if (pipe.pace)
+    tally.piping =
+        casts * pipe.pace->each + (tally.loads.value_or(1) - 1) * pipe.pace->bag_change;
   return tally;
+}
+
+void tell_whipping(PipeTally& tally, const Run& run, const Topping& topping) {
+  const Pipe& pipe = *run.pipe;
+  auto& batter = tally.batter;
+  remark_on(batter.weighing, pipe.formula);
+  auto& remarks = batter.weighing.remarks;
+  remarks.insert(remarks.end(), topping.plain.remarks.begin(), topping.plain.remarks.end());
+  const Mass usable = batter.weighing.batter - tally.left_behind;
+  tally.readings = whip_table(usable, batter.volume_each, pipe.whip, topping.plain.used);
+  if (pipe.whip_now) tally.casts_now = casts_from(usable, batter.volume_each, *pipe.whip_now);
+  tally.lye = spooned_lye(pipe, batter.weighing);
 }
 
 }  // namespace brimwright::planning

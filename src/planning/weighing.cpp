@@ -281,8 +281,9 @@ void tell_least_batch(Weighing& weighing, const Formula& formula) {
                               fixed(now.in_percent(), 1) + " points. " + least.words});
 }
 
+}  // namespace
+
 void remark_on(Weighing& weighing, const Formula& formula) {
-  refuse_lye_heavy(weighing, formula);
   weighing.alarms = superfat_alarms(weighing.superfat, formula.name);
   warn_of_coarse_scales(weighing);
   warn_of_coarse_water(weighing, formula);
@@ -307,8 +308,6 @@ void remark_on(Weighing& weighing, const Formula& formula) {
        {chemistry::rate_cautions(formula, per_fat), chemistry::substance_remarks(formula, per_fat)})
     weighing.remarks.insert(weighing.remarks.end(), remarks.begin(), remarks.end());
 }
-
-}  // namespace
 
 Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
   Reacting all;
@@ -355,7 +354,7 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
   return {};
 }
 
-Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
+Weighing trial_weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
   Mass target = to_make;
   Weighing weighing = weighed_once(formula, target, scales);
   // Alkali is rounded down and additives to the nearest step, so the sum may fall a hair short;
@@ -364,8 +363,69 @@ Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales)
     target += scales.large.reads;
     weighing = weighed_once(formula, target, scales);
   }
+  refuse_lye_heavy(weighing, formula);
+  return weighing;
+}
+
+Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
+  Weighing weighing = trial_weighing_of(formula, to_make, scales);
   remark_on(weighing, formula);
   return weighing;
+}
+
+namespace {
+
+/// Adds `count` times `one` to its like in `sum`, or puts it before the likes of what follows it.
+void add_ingredient(std::vector<Ingredient>& sum, std::size_t& at, const Ingredient& one,
+                    std::int64_t count) {
+  const auto is_like = [&](const Ingredient& other) {
+    return other.role == one.role && other.index == one.index;
+  };
+  const auto found = std::find_if(sum.begin(), sum.end(), is_like);
+  const bool is_new = found == sum.end();
+  const auto like = is_new ? sum.insert(sum.begin() + static_cast<std::ptrdiff_t>(at), one) : found;
+  at = static_cast<std::size_t>(like - sum.begin()) + 1;
+  const auto times = static_cast<double>(count);
+  if (is_new) {
+    like->exact = like->weighed = like->set_aside = Mass{};
+    like->weighings = 0;
+    if (like->spoonful) like->spoonful = Volume{};
+  }
+  like->exact += times * one.exact;
+  like->weighed += times * one.weighed;
+  like->set_aside += times * one.set_aside;
+  like->step = std::min(like->step, one.step);
+  like->weighings += count * one.weighings;
+  if (like->spoonful) *like->spoonful += times * *one.spoonful;
+}
+
+}  // namespace
+
+Weighing sum_of(const Formula& formula, const std::vector<Weighings>& all) {
+  const Weighing* worst = &all.front().each;
+  Weighing sum;
+  for (const auto& [count, each] : all) {
+    const auto times = static_cast<double>(count);
+    sum.batter += times * each.batter;
+    sum.fats += times * each.fats;
+    sum.water += times * each.water;
+    sum.water_in_liquids += times * each.water_in_liquids;
+    sum.water_in_acids += times * each.water_in_acids;
+    std::size_t at = 0;
+    for (const auto& ingredient : each.ingredients)
+      add_ingredient(sum.ingredients, at, ingredient, count);
+    if (each.superfat.low < worst->superfat.low) worst = &each;
+  }
+  sum.aim = worst->aim;
+  sum.superfat = worst->superfat;
+  std::vector<Ingredient> alkalis;
+  std::vector<Mass> additives(formula.additives.size());
+  for (const auto& ingredient : sum.ingredients) {
+    if (ingredient.role == Role::alkali) alkalis.push_back(ingredient);
+    if (ingredient.role == Role::additive) additives[ingredient.index] = ingredient.weighed;
+  }
+  state_lye(sum, formula, alkalis, additives);
+  return sum;
 }
 
 }  // namespace brimwright::planning

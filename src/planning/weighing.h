@@ -77,5 +77,18 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
 /// UserError when the alkali rounds to nothing (the run is too small for the scale), the lye as
 /// weighed is above 50 % strong, or the effective superfat is below zero.
 Weighing weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
+/// The same without alarms and remarks: to try how large a batch may be.
+Weighing trial_weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
+/// Adds to a trial what is to be said of it.
+void remark_on(Weighing& weighing, const chemistry::Formula& formula);
+
+/// So many weighings alike.
+struct Weighings {
+  std::int64_t count;
+  const Weighing& each;
+};
+/// What they come to together, one at least: masses and ingredients are sums, the superfat is that
+/// of the one which may come out lowest. Without alarms and remarks, which are each one's own.
+Weighing sum_of(const chemistry::Formula& formula, const std::vector<Weighings>& all);
 
 }  // namespace brimwright::planning

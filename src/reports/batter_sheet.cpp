@@ -79,18 +79,30 @@ void add_heat(const BatterOnSheet& batter, Sheet& sheet) {
   sheet.blocks.push_back(SheetWords{text});
 }
 
+/// Of its formula, and weighed for a batter as large: whippings of another size have their own.
+bool is_share_of(const planning::PotShare& share, const BatterOnSheet& batter) {
+  Mass alkali;
+  for (const auto& ingredient : batter.tally.weighing.ingredients)
+    if (ingredient.role == planning::Role::alkali) alkali += ingredient.weighed;
+  return share.batter.starts_with(batter.formula.name) &&
+         abs(share.alkali - alkali) <= 1e-6 * alkali;
+}
+
 }  // namespace
 
 bool BatterOnSheet::is_lye_chilled() const { return warmth && warmth->is_lye_chilled(); }
 
-BatterOnSheet base_of(const planning::Run& run, const planning::Plan& plan) {
-  return {plan.pipe ? "base" : "batter", plan.pour.batter, run.pour.formula, run.pour.warmth,
+BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch) {
+  return {batch.pipe ? "base" : "batter", batch.pour.batter, run.pour.formula, run.pour.warmth,
           run.scales.fine.reads};
 }
 
-BatterOnSheet topping_of(const planning::Run& run, const planning::Plan& plan) {
-  return {"topping", plan.pipe->batter, run.pipe->formula, run.pipe->warmth,
-          run.scales.fine.reads};
+BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping) {
+  const bool is_one_go = run.batch.whippings == 1;
+  return {is_one_go             ? "topping"
+          : whipping.count == 1 ? "topping, one whipping"
+                                : "topping, each of " + std::to_string(whipping.count) + " whippings",
+          whipping.pipe.batter, run.pipe->formula, run.pipe->warmth, run.scales.fine.reads};
 }
 
 std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many) {
@@ -124,9 +136,9 @@ void add_lye(const BatterOnSheet& batter, Sheet& sheet) {
   add_heat(batter, sheet);
 }
 
-void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Sheet& sheet) {
+void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sheet& sheet) {
   sheet.blocks.push_back(SheetStep{"Lye for the " + batter.name});
-  if (!plan.lye_pot) {
+  if (!batch.lye_pot) {
     const auto& weighing = batter.tally.weighing;
     const Mass lye = lye_of(weighing);
     sheet.blocks.push_back(WeighList{
@@ -137,13 +149,14 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Shee
     return;
   }
   WeighList list;
-  const auto& pot = *plan.lye_pot;
+  const auto& pot = *batch.lye_pot;
   for (const auto& share : pot.shares) {
-    if (share.batter != batter.formula.name) continue;
+    if (!is_share_of(share, batter)) continue;
     const auto sum = [&](Mass so_far) {
       return on_scale(so_far, std::min(pot.share_step, share.top_up_step));
     };
-    list.rows.push_back({"Lye solution out of the shared pot", "",
+    list.rows.push_back({"Lye solution out of the shared pot",
+                         share.batter == batter.formula.name ? "" : "for " + share.batter,
                          on_scale(share.lye, pot.share_step, Rounded::down),
                          beside_scale(share.lye, pot.share_step, Rounded::down), sum(share.lye),
                          false});
@@ -163,7 +176,7 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Shee
 }
 
 void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& heat, Sheet& sheet) {
-  sheet.blocks.push_back(SheetStep{"One pot of lye for both batters, " +
+  sheet.blocks.push_back(SheetStep{"One pot of lye for all batters of the batch, " +
                                    fixed(pot.strength.in_percent(), 1) + " % strong"});
   WeighList list;
   Mass running;

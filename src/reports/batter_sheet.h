@@ -11,7 +11,7 @@ namespace brimwright::reports {
 
 // What the bench sheet says of one batter; bench_sheet.h puts it in order.
 
-/// A batter of the run with its formula and what is known of its warmth.
+/// A batter of a batch with its formula and what is known of its warmth.
 struct BatterOnSheet {
   std::string name;  // "base", "topping"
   const planning::BatterTally& tally;
@@ -22,9 +22,9 @@ struct BatterOnSheet {
   /// Used colder than the room where it is made: it stands overnight.
   bool is_lye_chilled() const;
 };
-BatterOnSheet base_of(const planning::Run& run, const planning::Plan& plan);
-BatterOnSheet topping_of(const planning::Run& run,
-                         const planning::Plan& plan);  // of a run that has one
+BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch);
+/// The whippings of one size that a batch's topping is made in.
+BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping);
 
 std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many);
 
@@ -36,8 +36,8 @@ WeighList weigh_list(const planning::Weighing& weighing, const std::string& goes
 
 /// Alkali and water, the order in which they meet, and how warm it becomes.
 void add_lye(const BatterOnSheet& batter, Sheet& sheet);
-/// The lye that stands ready: its mass, or its share of the pot.
-void add_ready_lye(const BatterOnSheet& batter, const planning::Plan& plan, Sheet& sheet);
+/// The lye that stands ready: its mass, or its share of the batch's pot.
+void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sheet& sheet);
 /// One pot of lye for all batters.
 void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& heat, Sheet& sheet);
 void add_fats(const BatterOnSheet& batter, Sheet& sheet);

@@ -7,6 +7,9 @@
 #include "units/weight_text.h"
 
 #include <algorithm>
+#include <iterator>
+#include <optional>
+#include <stdexcept>
 
 namespace brimwright::reports {
 namespace {
@@ -19,10 +22,18 @@ std::string minutes(std::chrono::seconds time) {
   return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
 }
 
+/// Which batch of the run a sheet is for: a number, or any of its size.
+struct WhichBatch {
+  const planning::Batch& batch;
+  std::optional<std::int64_t> number;
+  bool is_first;  // cast-ahead work stands with it
+};
+
 /// The sheet under construction, part after part.
 class Bench {
  public:
-  Bench(const planning::Run& run, const planning::Plan& plan) : run_(run), plan_(plan) {
+  Bench(const planning::Run& run, const planning::Plan& plan, const WhichBatch& which)
+      : run_(run), plan_(plan), batch_(which.batch), which_(which) {
     sheet_.title = plan.name;
     sheet_.subtitle = subtitle();
   }
@@ -51,14 +62,30 @@ class Bench {
   void order(const std::string& text) { add(SheetWords{text, true}); }
   void words(const std::string& text) { add(SheetWords{text}); }
 
+  bool is_whole_run() const { return plan_.pieces.batches == 1; }
+
   std::string subtitle() const {
     const auto& pieces = plan_.pieces;
     const auto& mould = run_.pour.mould;
-    return sheet_count(pieces.sell, "piece", "pieces") + " to sell, make " +
-           std::to_string(pieces.make) + ". " + mould.name + ": " +
-           sheet_count(mould.owned, "mould", "moulds") + " of " +
-           sheet_count(mould.cavities, "cavity", "cavities") + ", " +
-           sheet_count(pieces.fillings, "filling", "fillings") + ".";
+    const std::string of_run = sheet_count(pieces.sell, "piece", "pieces") + " to sell, make " +
+                               std::to_string(pieces.make) + ". " + mould.name + ": " +
+                               sheet_count(mould.owned, "mould", "moulds") + " of " +
+                               sheet_count(mould.cavities, "cavity", "cavities") + ", " +
+                               sheet_count(pieces.fillings, "filling", "fillings") + ".";
+    if (is_whole_run()) return of_run;
+    return "ONE BATCH: " + sheet_count(batch_.pieces, "piece", "pieces") + ", batch " +
+           (which_.number ? std::to_string(*which_.number) : "____") + " of " +
+           std::to_string(pieces.batches) +
+           (which_.number || batch_.count() == pieces.batches ? "" : " (" + numbers() + ")") +
+           ". The run: " + of_run;
+  }
+  std::string numbers() const {
+    std::string text;
+    for (const std::int64_t number : batch_.numbers) {
+      if (text.size() > 40) return text + " ...";
+      text += (text.empty() ? "" : ", ") + std::to_string(number);
+    }
+    return text;
   }
 
   /// They stand first whatever they are about; the rest stands with its work.
@@ -92,9 +119,10 @@ class Bench {
     add(std::move(box));
   }
 
-  bool is_base_lye_early() const { return plan_.lye_pot || base_of(run_, plan_).is_lye_chilled(); }
+  bool is_base_lye_early() const { return batch_.lye_pot || base_of(run_, batch_).is_lye_chilled(); }
   bool is_topping_lye_early() const {
-    return plan_.pipe && (plan_.lye_pot || topping_of(run_, plan_).is_lye_chilled());
+    return batch_.pipe &&
+           (batch_.lye_pot || topping_of(run_, batch_.whippings.front()).is_lye_chilled());
   }
 
   /// Once, before the first lye on the sheet.
@@ -111,17 +139,25 @@ class Bench {
   void day_before() {
     if (plan_.perch.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
     add(SheetHeading{"THE DAY BEFORE", ""});
-    orders_of(Topic::melting);
-    for (const auto& decoration : plan_.perch) cast(decoration);
+    casts();
     if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
-    if (plan_.lye_pot) {
-      add_lye_pot(*plan_.lye_pot, *plan_.pot_heat, sheet_);
+    if (batch_.lye_pot) {
+      add_lye_pot(*batch_.lye_pot, *batch_.pot_heat, sheet_);
     } else {
-      if (is_base_lye_early()) add_lye(base_of(run_, plan_), sheet_);
-      if (is_topping_lye_early()) add_lye(topping_of(run_, plan_), sheet_);
+      if (is_base_lye_early()) add_lye(base_of(run_, batch_), sheet_);
+      for (const auto& whipping : batch_.whippings)
+        if (is_topping_lye_early()) add_lye(topping_of(run_, whipping), sheet_);
     }
     orders_of(Topic::chilled_lye);
     chill();
+  }
+
+  void casts() {
+    if (plan_.perch.empty()) return;
+    if (!which_.is_first) return words("Decorations are cast once for all batches: see batch 1.");
+    orders_of(Topic::melting);
+    if (!is_whole_run()) words("For the whole run, all batches together:");
+    for (const auto& decoration : plan_.perch) cast(decoration);
   }
 
   /// Fats that are whipped colder than the room stand cold overnight.
@@ -147,7 +183,7 @@ class Bench {
   }
 
   void pour() {
-    const auto base = base_of(run_, plan_);
+    const auto base = base_of(run_, batch_);
     add(SheetHeading{"POUR  " + base.formula.name,
                      "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.reads)});
     add_fats(base, sheet_);
@@ -157,17 +193,16 @@ class Bench {
     at_pour(base);
     set_embeds_first();
     layers();
-    const auto& pour = plan_.pour;
+    const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
     words("The line is " + depth_text(pour.poured_to) + " above the lowest point. A cavity holds " +
           fixed(pour.batter.volume_each / millilitre, 1) + " ml to it; 1 mm more or less is " +
           fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
-    if (plan_.pieces.fillings > 1) add(SheetCounts{"Mould fillings", plan_.pieces.fillings});
   }
 
   void lye_of(const BatterOnSheet& batter, bool is_early) {
-    if (is_early) return add_ready_lye(batter, plan_, sheet_);
+    if (is_early) return add_ready_lye(batter, batch_, sheet_);
     lye_cautions();
     add_lye(batter, sheet_);
   }
@@ -185,10 +220,10 @@ class Bench {
   }
 
   void layers() {
-    if (plan_.pour.layers.empty()) return;
+    if (batch_.pour.layers.empty()) return;
     add(SheetStep{"Layers, lowest first"});
     WeighList list;
-    for (const auto& layer : plan_.pour.layers) {
+    for (const auto& layer : batch_.pour.layers) {
       std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
                          fixed(layer.mass_each / gram, 1) + " g each";
       if (layer.propped)
@@ -207,11 +242,23 @@ class Bench {
   }
 
   void pipe() {
-    if (!plan_.pipe) return;
-    const auto topping = topping_of(run_, plan_);
-    const auto& pipe = *plan_.pipe;
-    add(SheetHeading{"PIPE  " + topping.formula.name,
+    for (const auto& whipping : batch_.whippings) pipe(whipping);
+  }
+
+  std::string casts_counted(std::int64_t casts) const {
+    return plan_.cut ? sheet_count(casts, "loaf", "loaves") : sheet_count(casts, "piece", "pieces");
+  }
+
+  void pipe(const planning::Whipping& whipping) {
+    const auto topping = topping_of(run_, whipping);
+    const auto& pipe = whipping.pipe;
+    const std::string which = run_.batch.whippings == 1
+                                  ? ""
+                                  : ", whipped for " + casts_counted(whipping.casts);
+    add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
+    if (whipping.count > 1)
+      add(SheetCounts{"Weigh out and whip so often", whipping.count});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
     orders_of(Topic::whipping);
@@ -222,12 +269,12 @@ class Bench {
     add_additives(topping, sheet_);
     if (run_.pipe->warmth && run_.pipe->warmth->batter_limit)
       order("Keep the topping below " + in_both_scales(*run_.pipe->warmth->batter_limit) + ".");
-    weigh_cup();
-    piping();
+    weigh_cup(pipe);
+    piping(pipe);
   }
 
-  void weigh_cup() {
-    const auto& readings = plan_.pipe->readings;
+  void weigh_cup(const planning::PipeTally& pipe) {
+    const auto& readings = pipe.readings;
     if (readings.empty()) return;
     const std::string cup = fixed(run_.pipe->whip.holds / millilitre, 0) + " ml";
     add(SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
@@ -237,18 +284,16 @@ class Bench {
       grid.rows.push_back(
           {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
            fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
-           fixed(100 * reading.overrun, 0) + " %", sheet_count(reading.pieces, "piece", "pieces")});
+           fixed(100 * reading.overrun, 0) + " %", casts_counted(reading.casts)});
     }
     add(std::move(grid));
   }
 
-  void piping() {
-    const auto& pipe = *plan_.pipe;
+  void piping(const planning::PipeTally& pipe) {
     order("Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) +
           " ml on each: " + fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.");
     for (const auto& limit : pipe.limits) words(limit.text);
     if (pipe.piping) words("Piping takes " + minutes(*pipe.piping) + ".");
-    if (pipe.whippings > 1) add(SheetCounts{"Whippings", pipe.whippings});
     if (pipe.loads) add(SheetCounts{"Bag loads", *pipe.loads});
   }
 
@@ -302,7 +347,7 @@ class Bench {
     const auto& cut = *plan_.cut;
     const auto bars = static_cast<std::int64_t>(cut.bars.size());
     add(SheetHeading{"CUT  " + sheet_count(bars, "bar", "bars") + " from each loaf",
-                     sheet_count(plan_.pieces.casts, "loaf", "loaves")});
+                     sheet_count(batch_.casts, "loaf", "loaves")});
     const auto& asked = *run_.cut;
     if (asked.top_planing > Length{}) order("Plane " + in_mm(asked.top_planing) + " off the top.");
     if (asked.end_trim > Length{}) order("Trim " + in_mm(asked.end_trim) + " off each end.");
@@ -314,7 +359,7 @@ class Bench {
     words("A bar weighs " + fixed(cut.mean * density / gram, 1) + " g fresh, from " +
           fixed(cut.least * density / gram, 1) + " g to " +
           fixed(cut.greatest * density / gram, 1) + " g.");
-    if (plan_.pieces.casts > 1) add(SheetCounts{"Loaves", plan_.pieces.casts});
+    if (batch_.casts > 1) add(SheetCounts{"Loaves", batch_.casts});
   }
 
   void dust() {
@@ -322,7 +367,7 @@ class Bench {
     add(SheetHeading{"DUST", ""});
     cautions_of(Topic::dust);
     WeighList list;
-    for (const auto& dust : plan_.dust)
+    for (const auto& dust : batch_.dust)
       list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
                            on_scale(dust.make, run_.scales.fine.reads), beside_scale(dust.make, run_.scales.fine.reads),
                            ""});
@@ -368,15 +413,16 @@ class Bench {
       blanks.blanks.push_back(
           {its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
     };
-    batter(base_of(run_, plan_));
-    if (plan_.pipe) {
-      batter(topping_of(run_, plan_));
+    batter(base_of(run_, batch_));
+    if (batch_.pipe) {
+      for (const auto& whipping : batch_.whippings) batter(topping_of(run_, whipping));
       blanks.blanks.push_back({"weigh-cup, " + fixed(run_.pipe->whip.holds / millilitre, 0) + " ml",
                                "g", fixed(run_.pipe->whip.net / gram, 1) + " g"});
     }
-    blanks.blanks.push_back({"pieces made", "", std::to_string(plan_.pieces.make)});
+    blanks.blanks.push_back({"pieces made", "", std::to_string(batch_.pieces)});
     blanks.blanks.push_back(
-        {"rejects, and why", "", std::to_string(plan_.pieces.make - plan_.pieces.sell)});
+        {"rejects, and why", "",
+         is_whole_run() ? std::to_string(plan_.pieces.make - plan_.pieces.sell) : ""});
     blanks.blanks.push_back({"unmoulded (date)", "", ""});
     blanks.blanks.push_back({"cured until (date)", "", ""});
     add(std::move(blanks));
@@ -384,14 +430,34 @@ class Bench {
 
   const planning::Run& run_;
   const planning::Plan& plan_;
+  const planning::Batch& batch_;
+  WhichBatch which_;
   Sheet sheet_;
   bool lye_is_cautioned_ = false;
 };
 
+bool has_number(const planning::Batch& batch, std::int64_t number) {
+  return std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end();
+}
+
 }  // namespace
 
-Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan) {
-  return Bench(run, plan).sheet();
+Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
+                  std::optional<std::int64_t> number) {
+  std::optional<Sheet> all;
+  for (const auto& batch : plan.batches) {
+    if (number && !has_number(batch, *number)) continue;
+    const bool is_first = number ? *number == 1 : !all;
+    Sheet one = Bench(run, plan, {batch, number, is_first}).sheet();
+    if (!all) {
+      all = std::move(one);
+      continue;
+    }
+    all->blocks.push_back(SheetPage{one.title, one.subtitle});
+    std::move(one.blocks.begin(), one.blocks.end(), std::back_inserter(all->blocks));
+  }
+  if (!all) throw std::logic_error("no batch has that number");
+  return std::move(*all);
 }
 
 }  // namespace brimwright::reports

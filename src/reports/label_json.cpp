@@ -94,13 +94,13 @@ Json label_json(const planning::Plan& plan) {
           {"remarks", remarks_json(label.remarks)}};
 }
 
-Json bottles_json(const planning::Plan& plan) {
+Json bottles_json(const std::vector<planning::BottleTally>& bottles) {
   Json json = Json::array();
-  for (const auto& bottle : plan.bottles) {
+  for (const auto& bottle : bottles) {
     Json parts = Json::array();
     for (const auto& part : bottle.parts)
       parts.push_back(with_weight(
-          {{"part", part.name}, {"percent_of_batter", per_cent(part.of_batter)}}, "", part.gives,
+          {{"part", part.name}, {"count", part.count}, {"percent_of_batter", per_cent(part.of_batter)}}, "", part.gives,
           part.step, Rounded::nearest));
     json.push_back({{"name", bottle.name}, {"holds_g", grams(bottle.holds)}, {"parts", parts}});
   }

@@ -5,6 +5,7 @@
 #include <nlohmann/json_fwd.hpp>
 
 #include <string>
+#include <vector>
 
 namespace brimwright::reports {
 
@@ -18,8 +19,8 @@ std::string label_text(const planning::Plan& plan);
 /// The same; null when the run asks for none.
 nlohmann::ordered_json label_json(const planning::Plan& plan);
 
-/// What each batter gets of a bottle of fragrance; empty without bottles.
-std::string bottles_text(const planning::Plan& plan);
-nlohmann::ordered_json bottles_json(const planning::Plan& plan);
+/// What each batter gets of a bottle of fragrance, in the run or in a batch; empty without bottles.
+std::string bottles_text(const std::vector<planning::BottleTally>& bottles);
+nlohmann::ordered_json bottles_json(const std::vector<planning::BottleTally>& bottles);
 
 }  // namespace brimwright::reports

@@ -111,9 +111,9 @@ std::string label_text(const planning::Plan& plan) {
   return text + "\n";
 }
 
-std::string bottles_text(const planning::Plan& plan) {
+std::string bottles_text(const std::vector<planning::BottleTally>& bottles) {
   std::string text;
-  for (const auto& bottle : plan.bottles) {
+  for (const auto& bottle : bottles) {
     std::string shares;
     for (const auto& part : bottle.parts)
       shares += (shares.empty() ? "" : "; ") + part.name + " " +

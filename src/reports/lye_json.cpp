@@ -27,9 +27,9 @@ Json heat_json(const chemistry::HeatFindings& heat) {
           {"at_pour_c", heat.at_pour ? Json(celsius(*heat.at_pour)) : Json(nullptr)}};
 }
 
-Json lye_pot_json(const planning::Plan& plan) {
-  if (!plan.lye_pot) return nullptr;
-  const auto& pot = *plan.lye_pot;
+Json lye_pot_json(const planning::Batch& batch) {
+  if (!batch.lye_pot) return nullptr;
+  const auto& pot = *batch.lye_pot;
   Json alkalis = Json::array(), shares = Json::array();
   for (const auto& alkali : pot.alkalis)
     alkalis.push_back(
@@ -52,7 +52,7 @@ Json lye_pot_json(const planning::Plan& plan) {
     json["full_pot_g"] = nullptr;
   json = with_weight(json, "left_", pot.left, pot.share_step, Rounded::nearest);
   json["shares"] = shares;
-  json["heat"] = plan.pot_heat ? heat_json(*plan.pot_heat) : Json(nullptr);
+  json["heat"] = batch.pot_heat ? heat_json(*batch.pot_heat) : Json(nullptr);
   return json;
 }
 

@@ -12,9 +12,9 @@ namespace brimwright::reports {
 std::string heat_text(const chemistry::HeatFindings& heat);
 nlohmann::ordered_json heat_json(const chemistry::HeatFindings& heat);
 
-/// The one pot of lye that the batters share; empty where they do not.
-std::string lye_pot_text(const planning::Plan& plan);
+/// The one pot of lye that a batch's batters share; empty where they do not.
+std::string lye_pot_text(const planning::Batch& batch);
 /// The same; null where they do not.
-nlohmann::ordered_json lye_pot_json(const planning::Plan& plan);
+nlohmann::ordered_json lye_pot_json(const planning::Batch& batch);
 
 }  // namespace brimwright::reports

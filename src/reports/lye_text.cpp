@@ -33,10 +33,10 @@ std::string heat_text(const chemistry::HeatFindings& heat) {
   return text;
 }
 
-std::string lye_pot_text(const planning::Plan& plan) {
-  if (!plan.lye_pot) return "";
+std::string lye_pot_text(const planning::Batch& batch) {
+  if (!batch.lye_pot) return "";
   using Side = TextTable::Side;
-  const auto& pot = *plan.lye_pot;
+  const auto& pot = *batch.lye_pot;
   TextTable table({Side::left, Side::right});
   table.row({"Water", on_scale(pot.water, pot.water_step)});
   for (const auto& alkali : pot.alkalis)
@@ -44,7 +44,7 @@ std::string lye_pot_text(const planning::Plan& plan) {
   table.rule();
   table.row({"Lye solution, " + fixed(pot.strength.in_percent(), 1) + " % strong",
              on_scale(pot.lye, pot.lye_step, Rounded::up)});
-  std::string text = "ONE POT OF LYE FOR BOTH BATTERS\n" + table.text();
+  std::string text = "ONE POT OF LYE FOR ALL BATTERS OF A BATCH\n" + table.text();
   for (const auto& share : pot.shares)
     text += line(
         share.batter + ": weigh out " + on_scale(share.lye, pot.share_step, Rounded::down) + " (" +
@@ -57,14 +57,14 @@ std::string lye_pot_text(const planning::Plan& plan) {
         chemistry::highest_in_words(share.superfat.likely_high) + ", at worst " +
         chemistry::lowest_in_words(share.superfat.low) + " to " +
         chemistry::highest_in_words(share.superfat.high) + ".");
-  if (plan.pot_heat) text += heat_text(*plan.pot_heat);
+  if (batch.pot_heat) text += heat_text(*batch.pot_heat);
   text += line(pot.full_pot
                    ? "Cooled, pot and lye weigh " +
                          on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
                          "; put steamed-off water back up to that, then share."
                    : "Cooled, put steamed-off water back until the lye weighs " +
                          on_scale(pot.lye, pot.lye_step, Rounded::up) + " again, then share.");
-  return text + line("These stand for both lyes above: make the one or the others, not both.") +
+  return text + line("This stands for the lyes above: make the one or the others, not both.") +
          "\n";
 }
 

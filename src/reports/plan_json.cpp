@@ -114,39 +114,45 @@ Json visible_json(const planning::VisibleTopping& visible) {
   return json;
 }
 
-Json readings_json(const std::vector<planning::WhipReading>& readings) {
+Json readings_json(const std::vector<planning::WhipReading>& readings, std::int64_t per_cast) {
   Json json = Json::array();
   for (const auto& reading : readings)
     json.push_back({{"net_g", grams(reading.net)},
                     {"density_g_per_ml", to_decimals(reading.density / gram_per_millilitre, 4)},
                     {"overrun_percent", to_decimals(100 * reading.overrun, 1)},
-                    {"pieces", reading.pieces},
+                    {"pieces", reading.casts * per_cast},
+                    {"casts", reading.casts},
                     {"planned", reading.is_planned}});
   return json;
 }
 
-Json limits_json(const std::vector<planning::WhipLimit>& limits) {
+Json limits_json(const std::vector<planning::Limit>& limits, std::int64_t per_cast) {
   Json json = Json::array();
-  for (const auto& limit : limits)
+  for (const auto& limit : limits) {
+    const std::string end = limit.is_least ? "least" : "most";
     json.push_back({{"what", limit.what},
-                    {limit.is_least ? "least_pieces" : "most_pieces", limit.pieces},
-                    {"binds", limit.binds},
+                    {end + "_pieces", limit.casts * per_cast},
+                    {end + "_casts", limit.casts},
+                    {"sets", limit.sets},
                     {"text", limit.text}});
+  }
   return json;
 }
 
-Json pipe_json(const planning::PipeTally& pipe, const planning::Run& run) {
+Json pipe_json(const planning::PipeTally& pipe, const planning::Run& run, std::int64_t per_cast) {
   Json json = batter_json(pipe.batter, run.pipe->formula);
   json["visible_each_ml"] = ml(pipe.visible_each);
   json["in_headspace_each_ml"] = ml(pipe.in_headspace_each);
   json["visible_by"] = visible_json(pipe.visible);
   json["overrun_percent"] = to_decimals(100 * pipe.overrun, 1);
   json["loads"] = count_or_null(pipe.loads);
-  json["pieces_now"] = count_or_null(pipe.pieces_now);
-  json["readings"] = readings_json(pipe.readings);
-  json["limits"] = limits_json(pipe.limits);
-  json["least_pieces"] = pipe.least_pieces;
   json["whippings"] = pipe.whippings;
+  json["pieces_now"] = pipe.casts_now ? Json(*pipe.casts_now * per_cast) : Json(nullptr);
+  json["casts_now"] = count_or_null(pipe.casts_now);
+  json["readings"] = readings_json(pipe.readings, per_cast);
+  json["limits"] = limits_json(pipe.limits, per_cast);
+  json["least_pieces"] = pipe.least_casts * per_cast;
+  json["least_casts"] = pipe.least_casts;
   json["piping_s"] = pipe.piping ? Json(pipe.piping->count()) : Json(nullptr);
   if (pipe.lye)
     json["lye_spoonfuls"] = {{"count", pipe.lye->spoonfuls},
@@ -276,6 +282,55 @@ Json piece_json(const planning::Plan& plan) {
           {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
 }
 
+Json dusts_json(const std::vector<planning::DustTally>& dusts, const planning::Scales& scales) {
+  Json json = Json::array();
+  for (const auto& dust : dusts) json.push_back(dust_json(dust, scales));
+  return json;
+}
+
+Json whippings_json(const planning::Batch& batch, const planning::Run& run, std::int64_t per_cast) {
+  Json json = Json::array();
+  for (const auto& whipping : batch.whippings) {
+    Json one = {{"count", whipping.count},
+                {"pieces", whipping.casts * per_cast},
+                {"casts", whipping.casts}};
+    one.update(pipe_json(whipping.pipe, run, per_cast));
+    json.push_back(one);
+  }
+  return json;
+}
+
+Json batches_json(const planning::Run& run, const planning::Plan& plan) {
+  const std::int64_t per_cast = plan.pieces.per_cast;
+  Json json = Json::array();
+  for (const auto& batch : plan.batches) {
+    Json one = {{"count", batch.count()},
+                {"pieces", batch.pieces},
+                {"casts", batch.casts},
+                {"numbers", batch.numbers},
+                {"pour", pour_json(batch.pour, run)}};
+    if (batch.pipe) {
+      one["pipe"] = pipe_json(*batch.pipe, run, per_cast);
+      one["pipe"]["whippings"] = whippings_json(batch, run, per_cast);
+    }
+    one["lye_pot"] = lye_pot_json(batch);
+    one["bottles"] = bottles_json(batch.bottles);
+    one["dust"] = dusts_json(batch.dust, run.scales);
+    json.push_back(one);
+  }
+  return json;
+}
+
+Json around_json(const std::vector<planning::Around>& around) {
+  Json json = Json::array();
+  for (const auto& one : around)
+    json.push_back({{"sell", one.sell},
+                    {"fillings", one.fillings},
+                    {"batches", one.batches},
+                    {"text", one.text}});
+  return json;
+}
+
 Json first_aid_json() {
   Json lines = Json::array();
   for (const auto& line : planning::first_aid())
@@ -295,16 +350,20 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
                  {"fillings", plan.pieces.fillings},
                  {"cavities", plan.pieces.cavities},
                  {"casts", plan.pieces.casts},
-                 {"per_cast", plan.pieces.per_cast}}},
+                 {"per_cast", plan.pieces.per_cast},
+                 {"batches", plan.pieces.batches},
+                 {"to_stock", plan.pieces.to_stock}}},
                {"pour", pour_json(plan.pour, run)}};
-  if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run);
+  if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run, plan.pieces.per_cast);
+  json["batches"] = batches_json(run, plan);
+  json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);
+  json["around"] = around_json(plan.around);
   json["perch"] = Json::array();
   for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch, run.scales));
-  json["dust"] = Json::array();
-  for (const auto& dust : plan.dust) json["dust"].push_back(dust_json(dust, run.scales));
+  json["dust"] = dusts_json(plan.dust, run.scales);
   if (plan.cut) json["cut"] = cut_json(*plan.cut);
-  json["bottles"] = bottles_json(plan);
-  json["lye_pot"] = lye_pot_json(plan);
+  json["bottles"] = bottles_json(plan.bottles);
+  json["lye_pot"] = lye_pot_json(plan.batches.front());
   json["piece"] = piece_json(plan);
   json["label"] = label_json(plan);
   json["cautions"] = Json::array();

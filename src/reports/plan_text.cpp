@@ -103,7 +103,7 @@ std::string density_line(const planning::BatterTally& batter, const std::string&
 std::string layer_lines(const planning::PourTally& pour) {
   if (pour.layers.empty()) return "";
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::left});
-  table.row({"Layer, lowest first", "depth", "each", "of the batter"});
+  table.row({"Layer, lowest first", "depth", "each", "in its jug"});
   for (const auto& layer : pour.layers) {
     table.row({layer.name,
                fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
@@ -115,13 +115,12 @@ std::string layer_lines(const planning::PourTally& pour) {
   return "\n" + table.text();
 }
 
-std::string pour_text(const planning::Plan& plan, const planning::Run& run) {
-  const auto& pour = plan.pour;
+std::string pour_text(const planning::PourTally& pour, const planning::Run& run) {
   std::string text = title("POUR  " + run.pour.formula.name,
                            "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pour.batter.weighing);
-  text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) + lye_lines(pour.batter.weighing) +
-          heat_text(*pour.batter.heat);
+  text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) +
+          lye_lines(pour.batter.weighing) + heat_text(*pour.batter.heat);
   text += layer_lines(pour);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
                " below the brim, " + depth_text(pour.poured_to) +
@@ -163,13 +162,20 @@ std::string visible_lines(const planning::VisibleTopping& visible, const plannin
   return text;
 }
 
-std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run) {
+/// What is piped on: a piece, or a loaf that is cut into several.
+std::string casts_counted(std::int64_t n, const planning::Pieces& pieces) {
+  return pieces.per_cast > 1 ? counted(n, "loaf", "loaves") : counted(n, "piece", "pieces");
+}
+
+std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run,
+                            const planning::Pieces& pieces) {
   TextTable table({Side::left, Side::right, Side::right, Side::right});
-  table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun", "pipes"});
+  table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun",
+             pieces.per_cast > 1 ? "pipes loaves" : "pipes"});
   for (const auto& reading : pipe.readings)
     table.row({grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
                density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
-               std::to_string(reading.pieces)});
+               std::to_string(reading.casts)});
   return "\n" + table.text();
 }
 
@@ -184,14 +190,25 @@ std::string whip_lines(const planning::PipeTally& pipe) {
   return text;
 }
 
-std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
-  if (!plan.pipe) return "";
-  const auto& pipe = *plan.pipe;
-  std::string text = title("PIPE  " + run.pipe->formula.name,
+/// "each of 2 whippings of 12 pieces": nothing where a batch is whipped in one go.
+std::string which_whipping(const planning::Whipping& whipping, const planning::Run& run,
+                           const planning::Pieces& pieces) {
+  if (run.batch.whippings == 1) return "";
+  const std::string of = casts_counted(whipping.casts, pieces);
+  return whipping.count == 1
+             ? ", the whipping of " + of
+             : ", each of " + std::to_string(whipping.count) + " whippings of " + of;
+}
+
+std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& plan,
+                      const planning::Run& run) {
+  const auto& pipe = whipping.pipe;
+  std::string text = title("PIPE  " + run.pipe->formula.name +
+                               which_whipping(whipping, run, plan.pieces),
                            "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pipe.batter.weighing);
-  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) + lye_lines(pipe.batter.weighing) +
-          heat_text(*pipe.batter.heat);
+  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
+          lye_lines(pipe.batter.weighing) + heat_text(*pipe.batter.heat);
   text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
                " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
                grams(pipe.batter.mass_each) + " at this whip, overrun " +
@@ -199,11 +216,86 @@ std::string pipe_text(const planning::Plan& plan, const planning::Run& run) {
   text += visible_lines(pipe.visible, run);
   text += density_line(pipe.batter, "Topping");
   if (pipe.loads) text += line(counted(*pipe.loads, "bag load.", "bag loads."));
-  text += whip_table_text(pipe, run);
-  if (pipe.pieces_now)
+  text += whip_table_text(pipe, run, plan.pieces);
+  if (pipe.casts_now)
     text += line("At today's weigh-cup the bowl pipes " +
-                 counted(*pipe.pieces_now, "piece.", "pieces."));
+                 casts_counted(*pipe.casts_now, plan.pieces) + ".");
   return text + whip_lines(pipe) + "\n";
+}
+
+std::string dust_text(const std::vector<planning::DustTally>& dusts, const planning::Run& run) {
+  if (dusts.empty()) return "";
+  TextTable table({Side::left, Side::right, Side::left});
+  for (const auto& dust : dusts)
+    table.row({dust.name, on_scale(dust.make, run.scales.fine.reads),
+               fixed(dust.each / gram, 3) + " g a piece" +
+                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
+                                 : "")});
+  return "DUST\n" + table.text() + "\n";
+}
+
+/// "1, 2 and 5", or from where to where when there are many.
+std::string numbers_in_words(const std::vector<std::int64_t>& numbers) {
+  constexpr std::size_t many = 12;
+  if (numbers.size() > many)
+    return "from number " + std::to_string(numbers.front()) + " to " +
+           std::to_string(numbers.back());
+  std::string words = "number ";
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    words += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
+  return words;
+}
+
+std::string batch_size(const planning::Batch& batch, const planning::Pieces& pieces) {
+  return counted(batch.pieces, "piece", "pieces") +
+         (pieces.per_cast > 1 ? " in " + counted(batch.casts, "loaf", "loaves") : "");
+}
+
+/// The column of one batch, headed where there are several.
+std::string batch_text(const planning::Batch& batch, const planning::Plan& plan,
+                       const planning::Run& run) {
+  std::string text;
+  if (plan.pieces.batches > 1) {
+    text = title("ONE BATCH OF " + batch_size(batch, plan.pieces),
+                 "made " + counted(batch.count(), "time", "times"));
+    text += line("Of the run's " + std::to_string(plan.pieces.batches) + " batches, " +
+                 numbers_in_words(batch.numbers) + ".") +
+            "\n";
+  }
+  text += pour_text(batch.pour, run);
+  for (const auto& whipping : batch.whippings) text += pipe_text(whipping, plan, run);
+  text += lye_pot_text(batch);
+  if (plan.pieces.batches > 1) text += dust_text(batch.dust, run);
+  return text + (plan.pieces.batches > 1 ? bottles_text(batch.bottles) : "");
+}
+
+/// What is to stand ready for all batches together; nothing where there is one.
+std::string whole_run_text(const planning::Plan& plan) {
+  if (plan.pieces.batches == 1) return "";
+  TextTable table({Side::left, Side::right, Side::right});
+  const auto rows = [&](const std::string& head, const planning::BatterTally& batter) {
+    table.row({head, on_scale(batter.weighing.batter, Mass(0.1 * gram)), ""});
+    for (const auto& i : batter.weighing.ingredients) {
+      const WeightText weight = weight_text(i.weighed, i.step, i.shown);
+      table.row({"  " + i.name, weight.grams + " g", weight.ounces + " oz"});
+    }
+  };
+  rows(plan.pipe ? "Base" : "Batter", plan.pour.batter);
+  for (const auto& layer : plan.pour.layers)
+    for (const auto& colour : layer.colours)
+      table.row({"  + " + colour.name + ", " + layer.name,
+                 on_scale(colour.weighed, colour.step), ""});
+  if (plan.pipe) rows("Topping", plan.pipe->batter);
+  return "THE WHOLE RUN NEEDS, in " + counted(plan.pieces.batches, "batch", "batches") + "\n" +
+         table.text() +
+         line("To have ready, not to weigh at once: each batch is weighed by itself.") + "\n";
+}
+
+std::string batch_limits_text(const planning::Plan& plan) {
+  std::string text;
+  for (const auto& limit : plan.batch_limits)
+    if (limit.sets) text += wrapped(limit.text, "", "  ");
+  return text;
 }
 
 std::string in_mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
@@ -247,17 +339,6 @@ std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
     text += "\n";
   }
   return text;
-}
-
-std::string dust_text(const planning::Plan& plan, const planning::Run& run) {
-  if (plan.dust.empty()) return "";
-  TextTable table({Side::left, Side::right, Side::left});
-  for (const auto& dust : plan.dust)
-    table.row({dust.name, on_scale(dust.make, run.scales.fine.reads),
-               fixed(dust.each / gram, 3) + " g a piece" +
-                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
-                                 : "")});
-  return "DUST\n" + table.text() + "\n";
 }
 
 std::string one_more_lines(const planning::CutTally& cut) {
@@ -305,9 +386,6 @@ std::string cut_text(const planning::Plan& plan) {
   if (cut.other_way)
     text +=
         line("With the bars the other way round it gives " + std::to_string(*cut.other_way) + ".");
-  const std::int64_t over = plan.pieces.casts * bars - plan.pieces.make;
-  if (over > 0)
-    text += line(counted(over, "bar is", "bars are") + " over, as whole loaves are poured.");
   return text + one_more_lines(cut) + "\n";
 }
 
@@ -395,15 +473,27 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
   if (mould.unmould_after)
     moulds_line += ", " + trimmed(static_cast<double>(mould.unmould_after->count()) / 60, 1) +
                    " h each before unmoulding";
-  return text + wrapped(moulds_line, "", "  ") + "\n";
+  text += wrapped(moulds_line, "", "  ");
+  if (pieces.batches > 1) {
+    std::string sizes;
+    for (const auto& batch : plan.batches)
+      sizes += (sizes.empty() ? "" : ", ") + counted(batch.count(), "batch", "batches") + " of " +
+               batch_size(batch, pieces);
+    text += wrapped("Made in " + sizes + ".", "", "  ") + batch_limits_text(plan);
+  }
+  if (pieces.to_stock > 0)
+    text += wrapped(counted(pieces.to_stock, "piece goes", "pieces go") + " to stock.", "", "  ");
+  return text + "\n";
 }
 
 }  // namespace
 
 std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
-  return dangers_text(plan) + head_text(plan, run) + pour_text(plan, run) + pipe_text(plan, run) +
-         lye_pot_text(plan) + perch_text(plan, run) + dust_text(plan, run) + cut_text(plan) +
-         bottles_text(plan) + piece_text(plan) + label_text(plan) + cautions_text(plan) +
+  std::string batches;
+  for (const auto& batch : plan.batches) batches += batch_text(batch, plan, run);
+  return dangers_text(plan) + head_text(plan, run) + batches + whole_run_text(plan) +
+         perch_text(plan, run) + dust_text(plan.dust, run) + cut_text(plan) +
+         bottles_text(plan.bottles) + piece_text(plan) + label_text(plan) + cautions_text(plan) +
          first_aid_text();
 }
 

@@ -75,7 +75,12 @@ struct SheetDrawing {
   std::string svg;
 };
 
-using SheetBlock = std::variant<SheetHeading, SheetStep, SheetWords, SheetWarning, SheetFirstAid,
+/// A new page with a title of its own.
+struct SheetPage {
+  std::string title, subtitle;
+};
+
+using SheetBlock = std::variant<SheetPage, SheetHeading, SheetStep, SheetWords, SheetWarning, SheetFirstAid,
                                 WeighList, SheetCounts, SheetGrid, SheetBlanks, SheetDrawing>;
 
 struct Sheet {

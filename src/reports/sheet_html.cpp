@@ -59,6 +59,7 @@ th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
 .blank div { width: 44mm; }
 .blank .line { flex: 1; border-bottom: 0.3mm solid #000; }
 .blank .unit { width: 6mm; padding-left: 1mm; }
+h1.page { break-before: page; }
 .drawing { break-inside: avoid; }
 .drawing svg { display: block; }
 )";
@@ -69,6 +70,10 @@ std::string tag(const std::string& name, const std::string& look, const std::str
 }
 std::string text_tag(const std::string& name, const std::string& look, const std::string& text) {
   return tag(name, look, xml_escaped(text));
+}
+
+std::string html(const SheetPage& page) {
+  return text_tag("h1", "page", page.title) + "\n" + text_tag("p", "subtitle", page.subtitle);
 }
 
 std::string html(const SheetHeading& heading) {

@@ -28,6 +28,7 @@ struct Strip {
   double height = 0;
   std::function<void(double y)> draw;
   bool keeps_next = false;  // a heading is not left alone at the foot
+  bool starts_page = false;
 };
 
 bool is_warning(const SheetBlock& block) { return std::holds_alternative<SheetWarning>(block); }
@@ -38,7 +39,7 @@ class Strips {
   Strips(PdfPaper& paper, double width) : paper_(paper), width_(width) {}
 
   std::vector<Strip> of(const Sheet& sheet) {
-    title(sheet);
+    title(sheet.title, sheet.subtitle);
     for (std::size_t i = 0; i < sheet.blocks.size(); ++i) {
       std::visit([this](const auto& its) { set(its); }, sheet.blocks[i]);
       // Of several cautions the last stays with its work; all of them would leave half a page bare.
@@ -51,7 +52,7 @@ class Strips {
 
  private:
   void add(double height, std::function<void(double)> draw, bool keeps_next = false) {
-    strips_.push_back({height, std::move(draw), keeps_next});
+    strips_.push_back({height, std::move(draw), keeps_next, false});
   }
 
   /// A paragraph with room above it.
@@ -63,9 +64,15 @@ class Strips {
         keeps_next);
   }
 
-  void title(const Sheet& sheet) {
-    paragraph(sheet.title, {.points = 22, .bold = true}, 0, true);
-    paragraph(sheet.subtitle, {.points = 12}, 1, true);
+  void title(const std::string& title, const std::string& subtitle) {
+    paragraph(title, {.points = 22, .bold = true}, 0, true);
+    paragraph(subtitle, {.points = 12}, 1, true);
+  }
+
+  void set(const SheetPage& page) {
+    const std::size_t first = strips_.size();
+    title(page.title, page.subtitle);
+    strips_[first].starts_page = true;
   }
 
   void set(const SheetHeading& heading) {
@@ -310,7 +317,7 @@ std::vector<std::size_t> page_starts(const std::vector<Strip>& strips, double he
     std::size_t end = i;
     double together = strips[i].height;
     while (strips[end].keeps_next && end + 1 < strips.size()) together += strips[++end].height;
-    if (used > 0 && used + together > height) {
+    if (used > 0 && (strips[i].starts_page || used + together > height)) {
       starts.push_back(i);
       used = 0;
     }

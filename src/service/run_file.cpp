@@ -1,6 +1,7 @@
 #include "service/run_file.h"
 
 #include "chemistry/alkali_names.h"
+#include "service/batch_reading.h"
 #include "service/cut_reading.h"
 #include "service/formula_naming.h"
 #include "service/label_reading.h"
@@ -150,6 +151,8 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   run.label = read_label_order(fields);
   run.bottles = read_bottles(fields);
   run.lye_pot = read_lye_pot(fields);
+  run.pots = read_pots(fields);
+  run.batch = read_batch_wish(fields, run.pipe.has_value());
   losses.refuse_unknown();
   fields.refuse_unknown();
   return run;

@@ -25,6 +25,7 @@
 #include "units/user_error.h"
 
 #include <algorithm>
+#include <cmath>
 #include <exception>
 #include <filesystem>
 #include <new>
@@ -74,12 +75,13 @@ planning::Run run_of(const RunRequest& request, const moulds::Library& library) 
 
 planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& progress) {
   planning::Plan plan = planning::plan(run, progress);
-  pass_lye_gate(run.pour.formula, plan.pour.batter.weighing);
-  if (plan.pipe) pass_lye_gate(run.pipe->formula, plan.pipe->batter.weighing);
-  if (plan.lye_pot)
-    pass_pot_gate({{run.pour.formula, plan.pour.batter.weighing},
-                   {run.pipe->formula, plan.pipe->batter.weighing}},
-                  *plan.lye_pot, run.lye_pot->where);
+  for (const auto& batch : plan.batches) {
+    pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
+    for (const auto& whipping : batch.whippings)
+      pass_lye_gate(run.pipe->formula, whipping.pipe.batter.weighing);
+    if (batch.lye_pot)
+      pass_pot_gate(planning::batters_of_pot(run, batch), *batch.lye_pot, run.lye_pot->where);
+  }
   pass_name_gate(run, plan);
   return plan;
 }
@@ -159,11 +161,25 @@ std::optional<reports::Paper> paper_of(const SheetRequest& request) {
                   "say A4 or Letter");
 }
 
+std::optional<std::int64_t> batch_of(const SheetRequest& request, const planning::Plan& plan) {
+  if (!request.batch) return std::nullopt;
+  const Place where{command_line, "--batch"};
+  const double number = read_number(*request.batch, where);
+  const auto most = static_cast<double>(plan.pieces.batches);
+  if (number < 1 || number > most || number != std::floor(number))
+    throw UserError(where, "\"" + *request.batch + "\" is no batch of this run",
+                    plan.pieces.batches == 1
+                        ? "the run is made in one batch: leave it out"
+                        : "give a number from 1 to " + std::to_string(plan.pieces.batches));
+  return static_cast<std::int64_t>(number);
+}
+
 std::string bench_sheet_for(const SheetRequest& request, const moulds::Library& library,
                             const geometry::Progress& progress) {
   const auto paper = paper_of(request);
   const planning::Run run = run_with_outputs(request, library);
-  const auto sheet = reports::bench_sheet(run, gated_plan(run, progress));
+  const planning::Plan plan = gated_plan(run, progress);
+  const auto sheet = reports::bench_sheet(run, plan, batch_of(request, plan));
   if (!request.html && !request.pdf) return reports::sheet_html(sheet, paper);
   const std::string pdf =
       request.pdf ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4)) : "";

@@ -56,11 +56,13 @@ struct PlanRequest {
 
 /// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the
 /// document is the HTML. `paper` is A4 or Letter; A4 if not said, save that HTML then prints on
-/// either.
+/// either. `batch` is the number of the one batch it is for; without it there is a sheet for each
+/// different batch, one after the other.
 struct SheetRequest {
   std::string file;
   std::optional<std::string> text = {};
   std::optional<std::string> sell;
+  std::optional<std::string> batch = {};
   std::optional<std::string> paper = {}, html = {}, pdf = {};
 };
 

@@ -52,9 +52,10 @@ const Kind& kind_of(const Fields& fields) {
 
 service::SheetRequest sheet_request(const service::PlanRequest& plan, const std::string& kind,
                                     const std::optional<std::string>& paper,
+                                    const std::optional<std::string>& batch,
                                     const std::string& path) {
   service::SheetRequest sheet{
-      .file = plan.file, .text = plan.text, .sell = plan.sell, .paper = paper};
+      .file = plan.file, .text = plan.text, .sell = plan.sell, .batch = batch, .paper = paper};
   (kind == "sheet" ? sheet.html : sheet.pdf) = path;
   return sheet;
 }
@@ -67,13 +68,14 @@ service::Request file_request(const Fields& fields, const Kind& kind, const std:
   const auto gauge = fields.optional_object("gauge");
   const bool is_sheet = name == "sheet" || name == "sheet-pdf";
   const auto paper = is_sheet ? fields.optional_text("paper") : std::nullopt;
+  const auto batch = is_sheet ? fields.optional_text("batch") : std::nullopt;
   fields.refuse_unknown();
   if (plan.has_value() == gauge.has_value())
     throw UserError(fields.place(), "asks for a document of nothing, or of two things",
                     "give either \"plan\" or \"gauge\"");
   if (plan) {
     auto request = plan_request(*plan, path_for);
-    if (is_sheet) return {sheet_request(request, name, paper, path), service::Form::json};
+    if (is_sheet) return {sheet_request(request, name, paper, batch, path), service::Form::json};
     if (name == "picture")
       request.picture = path;
     else if (name == "label")

@@ -9,7 +9,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 using namespace brimwright;
 using namespace brimwright::planning;
@@ -34,27 +33,6 @@ bool has_caution(const Plan& plan, const std::string& says) {
 
 }  // namespace
 
-TEST_CASE("a bottle over two batters is shared by their weight", "[planning]") {
-  // 100 g over 3000 and 1000 g at one rate: 75 and 25 g.
-  const auto shares = shared_by_rate(100 * gram, {3 * kilogram, 1 * kilogram});
-  CHECK_THAT(shares[0] / gram, WithinAbs(75, 1e-9));
-  CHECK_THAT(shares[1] / gram, WithinAbs(25, 1e-9));
-}
-
-TEST_CASE("shares of a bottle make the bottle, at one rate", "[planning][law]") {
-  rc::prop("sum and rate are kept", [] {
-    const auto grams =
-        *rc::gen::container<std::vector<int>>(*rc::gen::inRange(1, 6), rc::gen::inRange(1, 5000));
-    std::vector<Mass> parts;
-    for (const int g : grams) parts.push_back(g * gram);
-    const Mass bottle = *rc::gen::inRange(1, 500) * gram;
-    const auto shares = shared_by_rate(bottle, parts);
-    RC_ASSERT(abs(std::accumulate(shares.begin(), shares.end(), Mass()) - bottle) < 1e-9 * bottle);
-    for (std::size_t i = 0; i < parts.size(); ++i)
-      RC_ASSERT(std::abs(shares[i] / parts[i] - shares[0] / parts[0]) < 1e-12);
-  });
-}
-
 TEST_CASE("what is poured from a bottle is never more than it holds", "[planning]") {
   Run run = paper_run();
   run.pipe = paper_pipe();
@@ -66,6 +44,27 @@ TEST_CASE("what is poured from a bottle is never more than it holds", "[planning
   CHECK(parts[0].gives + parts[1].gives <= 100 * gram);
   CHECK(parts[0].gives + parts[1].gives > 99.8 * gram);  // two steps of 0.1 g at most
   CHECK_THAT(parts[0].of_batter.in_percent(), WithinAbs(parts[1].of_batter.in_percent(), 0.01));
+}
+
+TEST_CASE("a bottle is shared over batches and whippings, and all shares together do not empty it twice",
+          "[planning]") {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  run.batch.pieces = 12;
+  run.batch.whippings = 2;
+  run.bottles = {{"lavender", 100 * gram}};
+  const Plan plan = planning::plan(run);
+  REQUIRE(plan.pieces.batches == 4);
+  Mass given;
+  for (const auto& batch : plan.batches)
+    for (const auto& part : batch.bottles[0].parts)
+      given += static_cast<double>(batch.count() * part.count) * part.gives;
+  CHECK(given <= 100 * gram);
+  CHECK(given > 98.8 * gram);  // twelve steps of 0.1 g at most
+  const auto& parts = plan.bottles[0].parts;
+  REQUIRE(parts.size() == 2);
+  CHECK(abs(parts[0].gives + parts[1].gives - given) < 1e-9 * gram);
+  CHECK_THAT(parts[0].of_batter.in_percent(), WithinAbs(parts[1].of_batter.in_percent(), 0.03));
 }
 
 TEST_CASE("half of a bottle in each of two batters is refused with its figures", "[planning]") {

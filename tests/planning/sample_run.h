@@ -45,7 +45,7 @@ inline Run paper_run() {
           .name = "Paper run",
           .sell = 46,
           .spoilage = 4 * percent,
-          .pour = {.mould = paper_mould(6, 2),
+          .pour = {.mould = paper_mould(6, 8),  // room for all 48: one batch
                    .formula = paper_formula(),
                    .line = BelowBrim{2 * millimetre},
                    .layers = {},

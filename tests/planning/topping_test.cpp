@@ -33,10 +33,10 @@ TEST_CASE("a heavier whip today pipes fewer pieces, and the plan says how many s
   Run run = paper_run();
   run.pipe = paper_pipe();
   run.pipe->whip_now = WeighCup{100 * millilitre, 80 * gram};
-  CHECK(planning::plan(run).pipe->pieces_now == 48);  // the planned whip pipes what was planned
+  CHECK(planning::plan(run).pipe->casts_now == 48);  // the planned whip pipes what was planned
   run.pipe->whip_now = WeighCup{100 * millilitre, 88 * gram};
   const Plan plan = planning::plan(run);
-  CHECK(plan.pipe->pieces_now == 43);  // 48 x 80 / 88 = 43.6
+  CHECK(plan.pipe->casts_now == 43);  // 48 x 80 / 88 = 43.6
   bool said = false;
   for (const auto& caution : plan.cautions)
     said = said || caution.text.find("short by 5") != std::string::npos;
@@ -105,6 +105,6 @@ TEST_CASE("the planned whip always pipes the planned pieces", "[planning][law]")
     run.pipe->whip = WeighCup{100 * millilitre, *rc::gen::inRange(400, 1000) / 10.0 * gram};
     run.pipe->whip_now = run.pipe->whip;
     const Plan plan = planning::plan(run);
-    RC_ASSERT(*plan.pipe->pieces_now >= plan.pieces.make);
+    RC_ASSERT(*plan.pipe->casts_now >= plan.pieces.make);
   });
 }

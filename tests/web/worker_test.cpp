@@ -18,6 +18,7 @@
 #include <fstream>
 #include <future>
 #include <sstream>
+#include <thread>
 
 using namespace brimwright;
 using namespace brimwright::web;
@@ -66,6 +67,18 @@ pid_t busiest_thread(pid_t process) {
   return std::stoi(busiest.filename().string());
 }
 
+/// Until one of its threads has worked for a tenth of a second: it is in the middle of an answer.
+void wait_until_busy(pid_t process) {
+  constexpr long tenth_of_a_second = 10;  // clock ticks
+  const auto thread_work = [&] {
+    return worked("/proc/" + std::to_string(process) + "/task/" +
+                  std::to_string(busiest_thread(process)));
+  };
+  for (int i = 0; i < 3000 && thread_work() < tenth_of_a_second; ++i)
+    std::this_thread::sleep_for(10ms);
+  REQUIRE(thread_work() >= tenth_of_a_second);
+}
+
 std::string line_of(const Response& refused) {
   return Json::parse(refused.body)["complaint"]["line"].get<std::string>();
 }
@@ -86,7 +99,7 @@ TEST_CASE("a worker killed in the middle of an answer costs that answer and noth
   const pid_t first = only_child();
   auto slow =
       std::async(std::launch::async, [&] { return server.ask("POST", "/api/gauge", measure); });
-  REQUIRE(slow.wait_for(300ms) == std::future_status::timeout);
+  wait_until_busy(first);
   REQUIRE(::kill(first, SIGKILL) == 0);
   const Response lost = slow.get();
   CHECK(lost.status == 500);
@@ -107,7 +120,8 @@ TEST_CASE("an answer that breaks down takes no other along", "[web][worker]") {
   send_large_mesh(server);
   auto slow =
       std::async(std::launch::async, [&] { return server.ask("POST", "/api/gauge", measure); });
-  REQUIRE(slow.wait_for(500ms) == std::future_status::timeout);
+  const pid_t worker = only_child();
+  wait_until_busy(worker);
   std::atomic<bool> is_over = false;
   const auto keep_asking = [&] {
     int refused = 0;
@@ -116,7 +130,6 @@ TEST_CASE("an answer that breaks down takes no other along", "[web][worker]") {
   };
   auto one = std::async(std::launch::async, keep_asking),
        other = std::async(std::launch::async, keep_asking);
-  const pid_t worker = only_child();
   // As a fault of memory in that thread would end it.
   REQUIRE(::syscall(SYS_tgkill, worker, busiest_thread(worker), SIGSEGV) == 0);
   CHECK(slow.get().status == 500);

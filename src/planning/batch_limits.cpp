@@ -1,0 +1,400 @@
+#include "planning/batch_limits.h"
+
+#include "chemistry/liquids.h"
+#include "planning/whip.h"
+#include "units/printing.h"
+#include "units/rounding.h"
+#include "units/user_error.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace brimwright::planning {
+namespace {
+
+using std::chrono::seconds;
+
+// Beyond any batch, and far below what a whole number holds.
+constexpr std::int64_t most_tried = 1'000'000;
+
+std::string litres(Volume volume) { return trimmed(volume / litre, 2) + " l"; }
+/// Rounded up, so that a vessel of that size does hold it.
+std::string litres_up(Volume volume) {
+  return trimmed(std::ceil(volume / litre * 10 - 1e-9) / 10, 1) + " l";
+}
+std::string minutes(seconds time) {
+  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+}
+std::string minutes_up(double time_s) {
+  return trimmed(std::ceil(time_s / 60 * 10 - 1e-9) / 10, 1) + " min";
+}
+
+/// Casts as she counts them: pieces, or the loaves that are cut.
+std::string counted(std::int64_t n, const Pieces& pieces) {
+  const bool is_cut = pieces.per_cast > 1;
+  return std::to_string(n) +
+         (n == 1 ? (is_cut ? " loaf" : " piece") : (is_cut ? " loaves" : " pieces"));
+}
+
+/// Something that fills up with casts.
+struct Vessel {
+  std::string what;
+  Place where;
+  std::function<double(std::int64_t)> filled;  // by so many casts: 1 is as full as it may be
+  std::function<std::string(std::int64_t)> words;   // "A pot of 5 l ... at most 31 pieces"
+  std::function<std::string(std::int64_t)> remedy;  // what would hold so many
+};
+
+/// A size that cannot be weighed at all is no matter of how much a vessel holds.
+double filled_or_none(const Vessel& vessel, std::int64_t casts) {
+  try {
+    return vessel.filled(casts);
+  } catch (const UserError&) {
+    return 0;
+  }
+}
+bool is_within(const Vessel& vessel, std::int64_t casts) {
+  return filled_or_none(vessel, casts) <= 1 + 1e-9;
+}
+
+/// The greatest number for which `holds`, which is true up to it and false beyond; 0 for none. The
+/// guess is where the search begins.
+std::int64_t greatest(std::int64_t guess, const std::function<bool(std::int64_t)>& holds) {
+  std::int64_t low = 0, high = std::clamp<std::int64_t>(guess, 1, most_tried);
+  std::int64_t stride = 1;
+  if (holds(high)) {
+    do {
+      low = high;
+      if (low >= most_tried) return most_tried;
+      high = std::min(most_tried, low + stride);
+      stride *= 2;
+    } while (holds(high));
+  } else {
+    while (high > 1) {
+      low = std::max<std::int64_t>(0, high - stride);
+      if (low == 0 || holds(low)) break;
+      high = low;
+      stride *= 2;
+    }
+    if (high == 1) return 0;
+  }
+  while (high - low > 1) {
+    const std::int64_t middle = low + (high - low) / 2;
+    (holds(middle) ? low : high) = middle;
+  }
+  return low;
+}
+
+/// Nearly a straight line: what stays behind, and so much for each cast.
+std::int64_t most_within(const Vessel& vessel, std::int64_t about) {
+  const std::int64_t one = about, other = std::max<std::int64_t>(2 * about, about + 1);
+  const double slope = (filled_or_none(vessel, other) - filled_or_none(vessel, one)) /
+                       static_cast<double>(other - one);
+  double guess = static_cast<double>(about);
+  if (slope > 0) guess += (1 - filled_or_none(vessel, one)) / slope;
+  return greatest(static_cast<std::int64_t>(std::clamp(guess, 1.0, 1.0 * most_tried)),
+                  [&](std::int64_t casts) { return is_within(vessel, casts); });
+}
+
+/// What one lye takes up in its jug: alkali, water, and what else goes in.
+Volume lye_in_jug(const chemistry::Formula& formula, const Weighing& weighing) {
+  std::vector<Mass> alkalis(formula.alkalis.size());
+  Volume others;
+  for (const auto& ingredient : weighing.ingredients) {
+    if (ingredient.role == Role::alkali) alkalis[ingredient.index] = ingredient.weighed;
+    if (ingredient.role != Role::additive || ingredient.goes_into != "lye") continue;
+    others += ingredient.weighed /
+              formula.additives[ingredient.index].density.value_or(1 * gram_per_millilitre);
+  }
+  return chemistry::lye_volume(formula, alkalis, weighing.water - weighing.water_in_liquids) +
+         others;
+}
+
+/// The limits as they are gathered for one run.
+class Gathering {
+ public:
+  Gathering(const Run& run, const Pieces& pieces, BatchTrials& trials)
+      : run_(run), pieces_(pieces), trials_(trials), whippings_(run.batch.whippings) {}
+
+  BatchLimits limits() {
+    count("cavities", pieces_.cavities,
+          "The moulds have " + counted_cavities() + " to fill at a time.");
+    wish();
+    vessels();
+    limits_.most = most_tried;
+    for (const auto& limit : limits_.of_batch) limits_.most = std::min(limits_.most, limit.casts);
+    least();
+    refuse_none();
+    return std::move(limits_);
+  }
+
+ private:
+  std::string counted_cavities() const {
+    return std::to_string(pieces_.cavities) + (pieces_.cavities == 1 ? " cavity" : " cavities");
+  }
+
+  void count(const std::string& what, std::int64_t casts, const std::string& text) {
+    limits_.of_batch.push_back({.what = what, .casts = casts, .text = text});
+  }
+
+  void wish() {
+    const BatchWish& wish = run_.batch;
+    if (wish.casts)
+      count("wish", *wish.casts,
+            "You ask for batches of at most " + counted(*wish.casts, pieces_) + ".");
+    if (!wish.pieces) return;
+    if (*wish.pieces < pieces_.per_cast)
+      throw UserError({run_.file, "/batch/pieces"},
+                      "asks for batches of " + std::to_string(*wish.pieces) +
+                          " pieces, and one cast is cut into " + std::to_string(pieces_.per_cast),
+                      "give " + std::to_string(pieces_.per_cast) + " or more");
+    count("wish", *wish.pieces / pieces_.per_cast,
+          "You ask for batches of at most " + std::to_string(*wish.pieces) +
+              (*wish.pieces == 1 ? " piece." : " pieces."));
+  }
+
+  void vessels() {
+    about_ = pieces_.casts;
+    for (const auto& limit : limits_.of_batch) about_ = std::min(about_, limit.casts);
+    if (run_.pots.holds) pot();
+    if (run_.pots.lye_jug) jug();
+    if (!run_.pipe) return;
+    if (run_.pipe->bowl) bowl();
+    if (run_.pipe->pace) open_time();
+  }
+
+  void of_batch(const Vessel& vessel) {
+    const std::int64_t most = most_within(vessel, about_);
+    refuse_too_small_a_vessel(vessel, most);
+    count(vessel.what, most, vessel.words(most));
+    vessels_.push_back(vessel);
+  }
+  void of_whipping(const Vessel& vessel) {
+    const std::int64_t about = std::max<std::int64_t>(1, about_ / whippings_);
+    const std::int64_t most = most_within(vessel, about);
+    refuse_too_small_a_vessel(vessel, most);
+    const std::string text = vessel.words(most);
+    limits_.of_whipping.push_back({.what = vessel.what, .casts = most, .text = text});
+    count(vessel.what, most * whippings_,
+          whippings_ == 1 ? text
+                          : text + " In " + std::to_string(whippings_) +
+                                " whippings a batch makes " + counted(most * whippings_, pieces_) +
+                                ".");
+    Vessel of_batch = vessel;
+    of_batch.remedy = [this, remedy = vessel.remedy](std::int64_t casts) {
+      return remedy((casts + whippings_ - 1) / whippings_);
+    };
+    vessels_.push_back(of_batch);
+  }
+  void refuse_too_small_a_vessel(const Vessel& vessel, std::int64_t most) const {
+    if (most > 0) return;
+    throw UserError(vessel.where,
+                    "is too little for even " + counted(1, pieces_) + ": " + vessel.words(0),
+                    "it takes " + vessel.remedy(1));
+  }
+
+  void pot() {
+    const Volume room = fullest_pot.of_one() * *run_.pots.holds;
+    const auto base = [this](std::int64_t casts) {
+      return trials_.base(casts).batter / trials_.base_density();
+    };
+    of_batch({.what = "pot",
+              .where = {run_.file, "/pots/holds"},
+              .filled = [=](std::int64_t casts) { return base(casts) / room; },
+              .words =
+                  [=, this](std::int64_t casts) {
+                    return "A pot of " + litres(*run_.pots.holds) +
+                           ", two thirds full, takes the base of " + counted(casts, pieces_) +
+                           " at most.";
+                  },
+              .remedy =
+                  [=](std::int64_t casts) {
+                    return "a pot of " + litres_up(base(casts) / fullest_pot.of_one());
+                  }});
+  }
+
+  Volume largest_lye(std::int64_t casts) {
+    Volume lye = lye_in_jug(run_.pour.formula, trials_.base(casts));
+    if (!run_.pipe) return lye;
+    const auto whippings = casts_of_whippings(casts, std::min(casts, whippings_));
+    if (!run_.lye_pot)
+      return std::max(lye, lye_in_jug(run_.pipe->formula,
+                                      trials_.whipping(whippings.front()).batter.weighing));
+    // One lye for all of them.
+    for (const std::int64_t each : whippings)
+      lye += lye_in_jug(run_.pipe->formula, trials_.whipping(each).batter.weighing);
+    return lye;
+  }
+  void jug() {
+    const Volume room = fullest_lye_jug.of_one() * *run_.pots.lye_jug;
+    of_batch({.what = "lye jug",
+              .where = {run_.file, "/pots/lye_jug"},
+              .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
+              .words =
+                  [this](std::int64_t casts) {
+                    return "A lye jug of " + litres(*run_.pots.lye_jug) +
+                           ", half full, takes the lye for " + counted(casts, pieces_) +
+                           " at most.";
+                  },
+              .remedy =
+                  [this](std::int64_t casts) {
+                    return "a lye jug of " +
+                           litres_up(largest_lye(casts) / fullest_lye_jug.of_one());
+                  }});
+  }
+
+  void bowl() {
+    const Volume holds = run_.pipe->bowl->holds;
+    const Volume room = fullest_bowl.of_one() * holds;
+    const auto whipped = [this](std::int64_t casts) {
+      const auto& batter = trials_.whipping(casts).batter;
+      return batter.weighing.batter / batter.density;
+    };
+    of_whipping({.what = "bowl",
+                 .where = {run_.file, "/pipe/bowl/holds"},
+                 .filled = [=](std::int64_t casts) { return whipped(casts) / room; },
+                 .words =
+                     [=, this](std::int64_t casts) {
+                       return "A bowl of " + litres(holds) + ", " +
+                              trimmed(fullest_bowl.in_percent(), 0) +
+                              " % full when whipped, makes " + counted(casts, pieces_) +
+                              " at most.";
+                     },
+                 .remedy =
+                     [=](std::int64_t casts) {
+                       return "a bowl of " + litres_up(whipped(casts) / fullest_bowl.of_one());
+                     }});
+  }
+
+  void open_time() {
+    const seconds open = run_.pipe->pace->stays_open;
+    const auto takes = [this](std::int64_t casts) {
+      return static_cast<double>(trials_.whipping(casts).piping->count());
+    };
+    of_whipping({.what = "open time",
+                 .where = {run_.file, "/pipe/pace"},
+                 .filled = [=](std::int64_t casts) {
+                   return takes(casts) / static_cast<double>(open.count());
+                 },
+                 .words =
+                     [=, this](std::int64_t casts) {
+                       return "The whipped batter stays open " + minutes(open) + ", which pipes " +
+                              counted(casts, pieces_) + " at most.";
+                     },
+                 .remedy =
+                     [=](std::int64_t casts) {
+                       return minutes_up(takes(casts)) + " of open time, or a quicker hand";
+                     }});
+  }
+
+  bool is_weighable(const std::function<void()>& weigh) const {
+    try {
+      weigh();
+      return true;
+    } catch (const UserError&) {
+      return false;
+    }
+  }
+
+  /// The smallest number for which `holds`, which is false below it and true from it on; nothing
+  /// where none is.
+  std::optional<std::int64_t> smallest(const std::function<bool(std::int64_t)>& holds) const {
+    if (holds(1)) return 1;
+    std::int64_t low = 1, high = std::max<std::int64_t>(2, about_);
+    while (!holds(high)) {
+      if (high >= most_tried) return std::nullopt;
+      low = high;
+      high = std::min(most_tried, 2 * high);
+    }
+    while (high - low > 1) {
+      const std::int64_t middle = low + (high - low) / 2;
+      (holds(middle) ? high : low) = middle;
+    }
+    return high;
+  }
+
+  void least_at(const std::optional<std::int64_t>& casts, const std::string& because) {
+    if (casts.value_or(1) <= limits_.least) return;
+    limits_.least = *casts;
+    limits_.least_because = because;
+  }
+
+  /// Nothing where no size is weighable: then the weighing itself says why, when it is planned.
+  void least() {
+    const auto base = smallest([this](std::int64_t casts) {
+      return is_weighable([&] { trials_.base(casts); });
+    });
+    least_at(base, "the scales weigh no base of fewer that comes out above zero superfat");
+    if (!run_.pipe) return;
+    least_at(whippings_, "each of its " + std::to_string(whippings_) + " whippings takes one");
+    const auto topping = smallest([this](std::int64_t casts) {
+      return is_weighable([&] { trials_.whipping(casts); });
+    });
+    if (topping)
+      least_at(*topping * whippings_,
+               "the scales weigh no topping of fewer that comes out above zero superfat");
+    if (run_.pipe->bowl && run_.pipe->bowl->whisk_catches) whisk();
+  }
+
+  void whisk() {
+    const Volume catches = *run_.pipe->bowl->whisk_catches;
+    const auto caught = smallest([&](std::int64_t casts) {
+      bool is_enough = false;
+      const bool is_sound = is_weighable([&] {
+        is_enough = trials_.whipping(casts).batter.weighing.batter /
+                        trials_.topping().plain.used >=
+                    catches * (1 - 1e-9);
+      });
+      return is_sound && is_enough;
+    });
+    if (!caught) return;
+    const std::string text = "The whisk catches " + trimmed(catches / millilitre, 0) +
+                             " ml of plain batter or more, which is " +
+                             counted(*caught, pieces_) + ".";
+    limits_.of_whipping.push_back(
+        {.what = "whisk", .is_least = true, .casts = *caught, .text = text});
+    limits_.of_batch.push_back(
+        {.what = "whisk", .is_least = true, .casts = *caught * whippings_, .text = text});
+    least_at(*caught * whippings_, "the whisk catches nothing less");
+  }
+
+  void refuse_none() const {
+    if (limits_.most >= limits_.least) return;
+    std::string most_because, remedy;
+    for (const auto& limit : limits_.of_batch)
+      if (!limit.is_least && limit.casts == limits_.most) most_because = limit.text;
+    for (const auto& limit : limits_.of_batch) {
+      if (limit.is_least || limit.casts >= limits_.least) continue;
+      const auto vessel = std::find_if(vessels_.begin(), vessels_.end(),
+                                       [&](const Vessel& v) { return v.what == limit.what; });
+      remedy += (remedy.empty() ? "" : "; ") +
+                (vessel != vessels_.end() ? vessel->remedy(limits_.least)
+                 : limit.what == "wish"
+                     ? "a wish of at least " + counted(limits_.least, pieces_)
+                     : "moulds with " + std::to_string(limits_.least) + " cavities or more");
+    }
+    throw UserError(
+        {run_.file, "/batch"},
+        "has no size that fits: a batch is of at least " + counted(limits_.least, pieces_) + ", as " +
+            limits_.least_because + ", and of at most " + counted(limits_.most, pieces_) + ". " +
+            most_because,
+        "it takes " + remedy);
+  }
+
+  const Run& run_;
+  const Pieces& pieces_;
+  BatchTrials& trials_;
+  std::int64_t whippings_;
+  std::int64_t about_ = 1;  // casts by which trials begin
+  std::vector<Vessel> vessels_;
+  BatchLimits limits_;
+};
+
+}  // namespace
+
+BatchLimits limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials) {
+  return Gathering(run, pieces, trials).limits();
+}
+
+}  // namespace brimwright::planning

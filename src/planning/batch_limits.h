@@ -1,0 +1,36 @@
+#pragma once
+
+#include "planning/batch_trials.h"
+#include "planning/plan.h"
+#include "planning/run.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace brimwright::planning {
+
+/// How full a pot may be when a batter is mixed in it, and a jug in which lye is made: room to
+/// stir and to foam. Common practice, no source.
+inline constexpr Share fullest_pot = Share::of_one(2.0 / 3);
+inline constexpr Share fullest_lye_jug = Share::of_one(0.5);
+
+/// What one batch may be. Every limit is found by weighing batches of that size and of one cast
+/// more, never by proportion.
+struct BatchLimits {
+  std::int64_t least = 1, most = 0;  // casts of a batch
+  std::vector<Limit> of_batch;       // all of them, in casts of a batch
+  std::vector<Limit> of_whipping;    // those of bowl, time and whisk, in casts of one whipping
+  std::string least_because;         // in words, where `least` is above one
+};
+
+/// The limits to batches of `run`, whose moulds have `cavities`: free cavities, her own wish, the
+/// pot two thirds full of base, the jug half full of lye, the bowl 60 % full of topping and the open
+/// time; at the other end what the whisk catches, what the scales can weigh and what comes out above
+/// zero superfat. `casts_wanted` are the run's, by which the trials begin.
+///
+/// UserError where not even one cast is within a limit, or where the most is less than the least:
+/// with what would make it fit, rounded up so that it does.
+BatchLimits limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials);
+
+}  // namespace brimwright::planning

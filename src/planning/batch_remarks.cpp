@@ -1,0 +1,92 @@
+#include "planning/batch_remarks.h"
+
+#include <algorithm>
+#include <functional>
+
+namespace brimwright::planning {
+namespace {
+
+using Remarks = std::vector<Remark>;
+using OfBatch = std::function<void(const Batch&, Remarks&)>;
+
+void append(Remarks& all, const Remarks& more) { all.insert(all.end(), more.begin(), more.end()); }
+
+bool has(const Remarks& remarks, const std::string& text) {
+  return std::any_of(remarks.begin(), remarks.end(),
+                     [&](const Remark& remark) { return remark.text == text; });
+}
+
+/// Each text once, with the batches it is about where it is not about all of them.
+Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
+  std::vector<Remarks> of_each;
+  for (const Batch& batch : plan.batches) {
+    of_each.emplace_back();
+    of_batch(batch, of_each.back());
+  }
+  Remarks told;
+  for (std::size_t i = 0; i < of_each.size(); ++i)
+    for (const Remark& remark : of_each[i]) {
+      const bool is_about_all = std::all_of(of_each.begin(), of_each.end(), [&](const Remarks& r) {
+        return has(r, remark.text);
+      });
+      const std::string text =
+          is_about_all ? remark.text
+                       : "Batches of " + std::to_string(plan.batches[i].pieces) +
+                             (plan.batches[i].pieces == 1 ? " piece: " : " pieces: ") + remark.text;
+      if (!has(told, text)) told.push_back({remark.severity, text});
+    }
+  return told;
+}
+
+}  // namespace
+
+Remarks of_base(const Plan& plan, Saying saying) {
+  return told_once(plan, [&](const Batch& batch, Remarks& all) {
+    const auto& weighing = batch.pour.batter.weighing;
+    append(all, saying == Saying::alarms ? weighing.alarms : weighing.remarks);
+  });
+}
+
+Remarks of_topping(const Plan& plan, Saying saying) {
+  return told_once(plan, [&](const Batch& batch, Remarks& all) {
+    for (const Whipping& whipping : batch.whippings) {
+      const auto& weighing = whipping.pipe.batter.weighing;
+      append(all, saying == Saying::alarms ? weighing.alarms : weighing.remarks);
+    }
+  });
+}
+
+Remarks of_lye_pots(const Plan& plan, Saying saying) {
+  return told_once(plan, [&](const Batch& batch, Remarks& all) {
+    if (batch.lye_pot)
+      append(all, saying == Saying::alarms ? batch.lye_pot->alarms : batch.lye_pot->remarks);
+  });
+}
+
+Remarks of_heat(const Plan& plan) {
+  return told_once(plan, [](const Batch& batch, Remarks& all) {
+    const auto& base = *batch.pour.batter.heat;
+    append(all, batch.pot_heat ? batch.pot_heat->remarks : base.remarks);
+    append(all, base.pour_remarks);
+    for (const Whipping& whipping : batch.whippings) {
+      const auto& topping = *whipping.pipe.batter.heat;
+      if (!batch.pot_heat) append(all, topping.remarks);
+      append(all, topping.pour_remarks);
+    }
+  });
+}
+
+Remarks of_counts(const Plan& plan) {
+  Remarks remarks;
+  const Pieces& pieces = plan.pieces;
+  if (pieces.make == pieces.sell && pieces.to_stock == 0)
+    remarks.push_back({Severity::note,
+                       "No piece is planned to spare: one that spoils is one short. \"spoilage\" "
+                       "allows for some."});
+  const bool is_saving = !plan.around.empty() && plan.around.front().fillings < pieces.fillings &&
+                         plan.around.front().sell < pieces.sell;
+  if (is_saving) remarks.push_back({Severity::note, plan.around.front().text});
+  return remarks;
+}
+
+}  // namespace brimwright::planning
