@@ -374,6 +374,7 @@ class Gathering {
                      ? "a wish of at least " + counted(limits_.least, pieces_)
                      : "moulds with " + std::to_string(limits_.least) + " cavities or more");
     }
+    if (most_because.ends_with('.')) most_because.pop_back();
     throw UserError(
         {run_.file, "/batch"},
         "has no size that fits: a batch is of at least " + counted(limits_.least, pieces_) + ", as " +

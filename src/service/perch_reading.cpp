@@ -130,8 +130,12 @@ FillLevel read_fill_level(const Fields& section, std::string_view key) {
 }
 
 moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library) {
-  return moulds::read_mould(library.resolve(section.text("mould"), section.place("mould")),
-                            library);
+  moulds::Mould mould =
+      moulds::read_mould(library.resolve(section.text("mould"), section.place("mould")), library);
+  constexpr std::int64_t most_moulds = 1000;  // beyond any studio
+  if (section.has("moulds_owned"))
+    mould.owned = static_cast<int>(section.whole_number("moulds_owned", 1, most_moulds));
+  return mould;
 }
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {

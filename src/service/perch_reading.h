@@ -9,7 +9,7 @@ namespace brimwright::service {
 /// "below_brim" or "depth", exactly one of them, under `key`.
 planning::FillLevel read_fill_level(const Fields& section, std::string_view key);
 
-/// The mould file that stands at "mould".
+/// The mould file that stands at "mould", and how many of it she owns where "moulds_owned" says so.
 moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library);
 
 /// One entry of a run's section "perch"; `is_cut` says that a cast is cut into several pieces.

@@ -98,13 +98,13 @@ TEST_CASE("a weigh-cup heavier than the plain batter is a slip, and refused", "[
 }
 
 TEST_CASE("the planned whip always pipes the planned pieces", "[planning][law]") {
-  rc::prop("pieces_now >= make when the whip is as planned", [] {
+  rc::prop("pieces now >= pieces of the batch when the whip is as planned", [] {
     Run run = paper_run();
     run.sell = *rc::gen::inRange(1, 200);
     run.pipe = paper_pipe();
     run.pipe->whip = WeighCup{100 * millilitre, *rc::gen::inRange(400, 1000) / 10.0 * gram};
     run.pipe->whip_now = run.pipe->whip;
     const Plan plan = planning::plan(run);
-    RC_ASSERT(*plan.pipe->casts_now >= plan.pieces.make);
+    RC_ASSERT(*plan.pipe->casts_now >= plan.batches.front().casts);
   });
 }
