@@ -24,24 +24,27 @@ def made(*words, binary=False):
     return done.stdout if binary else done.stdout.decode()
 
 
-def weights(plan):
-    """What she weighs: (name, grams), as the command line's JSON has it."""
-    pot = plan["lye_pot"]
-    for part in ("pour", "pipe"):
-        for ingredient in plan.get(part, {}).get("ingredients", []):
-            is_in_pot = pot and ingredient["goes_into"] == "lye"
-            if not is_in_pot:
+def batch_weights(batch):
+    """What she weighs for one batch: (name, grams), as the command line's JSON has it."""
+    batters = [batch["pour"]] + batch.get("pipe", {}).get("whippings", [])
+    for batter in batters:
+        for ingredient in batter["ingredients"]:
+            if not (batch["lye_pot"] and ingredient["goes_into"] == "lye"):
                 yield ingredient["name"], ingredient["g"]
-        for layer in plan.get(part, {}).get("layers", []):
+        for layer in batter.get("layers", []):
             yield layer["name"], float(layer["g_text"])
             for colour in layer["colours"]:
                 yield colour["name"], colour["g"]
-        if part in plan:
-            yield part, plan[part]["make_g"]
+        yield batter["formula"], batter["make_g"]
+    for dust in batch["dust"]:
+        yield dust["name"], dust["g"]
+
+
+def weights(plan):
+    for batch in plan["batches"]:
+        yield from batch_weights(batch)
     for perch in plan["perch"]:
         yield perch["name"], perch["make_g"]
-    for dust in plan["dust"]:
-        yield dust["name"], dust["g"]
 
 
 def is_shown(grams, text):
@@ -107,6 +110,43 @@ for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray
     made(program, "sheet", run, "--pdf", again)
     with open(again, "rb") as one, open(os.path.join(folder, f"{name}-A4.pdf"), "rb") as other:
         check(one.read() == other.read(), f"{name}: A4 is not what comes unasked, or not the same twice")
+
+# 25 pieces in 24 cavities: a sheet for 13 and one for 12 in one document, or each by itself.
+def sheet_of(*words):
+    pdf = os.path.join(folder, "batch.pdf")
+    made(program, "sheet", run, "--sell", "24", "--pdf", pdf, *words)
+    return made("pdftotext", "-layout", pdf, "-")
+
+
+with open(f"{root}/examples/spring_order.run.json") as file:
+    two_sizes = json.load(file)
+two_sizes["pour"]["moulds_owned"] = 4
+folder_of_run = tempfile.mkdtemp()
+for formula in ("meadow_base", "cloud_topping"):
+    with open(f"{root}/examples/{formula}.formula.json") as one, \
+            open(os.path.join(folder_of_run, f"{formula}.formula.json"), "w") as other:
+        other.write(one.read())
+run = os.path.join(folder_of_run, "two_sizes.run.json")
+with open(run, "w") as file:
+    json.dump(two_sizes, file)
+plan = json.loads(made(program, "plan", run, "--sell", "24", "--json"))
+check([(b["pieces"], b["numbers"]) for b in plan["batches"]] == [(13, [1]), (12, [2])], "25 pieces are 13 and 12")
+both = sheet_of()
+for batch in plan["batches"]:
+    for what, grams in batch_weights(batch):
+        check(is_shown(grams, both), f"batch of {batch['pieces']}: {what}, {grams} g, is not on the sheet of both")
+    alone = sheet_of("--batch", str(batch["numbers"][0]))
+    check(re.search(rf"{batch['pieces']} pieces, batch {batch['numbers'][0]} of 2", alone),
+          f"batch of {batch['pieces']} is not headed with its number")
+    for what, grams in batch_weights(batch):
+        check(is_shown(grams, alone), f"batch of {batch['pieces']} alone: {what}, {grams} g, is not on it")
+    check("FIRST AID" in alone, f"batch of {batch['pieces']} alone has no first aid")
+check(both.count("FIRST AID") == 2, "each batch's sheet has its first aid")
+check(len(re.findall(r"Cast Pearl bead", both)) == 1, "decorations are cast once, for the whole run")
+check(re.search(r"13 pieces, batch _+ of 2", both), "a sheet for any batch of its size leaves its number open")
+for number in ("0", "3", "1.5"):
+    wrong = subprocess.run([program, "sheet", run, "--sell", "24", f"--batch={number}"], capture_output=True, text=True)
+    check(wrong.returncode == 1 and wrong.stdout == "" and "1 to 2" in wrong.stderr, f"--batch {number}: {wrong}")
 
 wrong = subprocess.run([program, "sheet", f"{root}/examples/plain_bars.run.json", "--paper", "A5"],
                        capture_output=True, text=True)
