@@ -68,6 +68,7 @@ constexpr auto sheet_examples =
     "Examples\n"
     "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf\n"
     "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf --paper Letter\n"
+    "  brimwright sheet examples/spring_order.run.json --pdf second.pdf --batch 2\n"
     "  brimwright sheet examples/spring_order.run.json --sell 60 > spring.html\n";
 
 constexpr auto serve_examples =

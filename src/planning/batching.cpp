@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <functional>
 #include <queue>
+#include <string_view>
 #include <tuple>
 
 namespace brimwright::planning {
@@ -96,7 +97,7 @@ std::string ordinal(std::int64_t n) {
 std::string more_or_fewer(const char* what, std::int64_t now, std::int64_t then) {
   if (now == then) return "";
   const std::int64_t off = std::abs(then - now);
-  return counted(off, what, std::string(what) + "s") + (then > now ? " more" : " fewer");
+  return counted(off, what, std::string(what) + (std::string_view(what) == "batch" ? "es" : "s")) + (then > now ? " more" : " fewer");
 }
 
 std::string change_in_words(const Run& run, const Pieces& now, const Around& then) {

@@ -481,6 +481,10 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
                batch_size(batch, pieces);
     text += wrapped("Made in " + sizes + ".", "", "  ") + batch_limits_text(plan);
   }
+  for (const auto& around : plan.around)
+    if (around.sell > pieces.sell &&
+        (around.fillings != pieces.fillings || around.batches != pieces.batches))
+      text += wrapped("One more, " + around.text, "", "  ");
   if (pieces.to_stock > 0)
     text += wrapped(counted(pieces.to_stock, "piece goes", "pieces go") + " to stock.", "", "  ");
   return text + "\n";

@@ -173,7 +173,9 @@ TEST_CASE("the page hears of a change underneath", "[web][files]") {
 
   auto waiting = std::async(std::launch::async, [&] { return server.ask("GET", asks); });
   CHECK(waiting.wait_for(500ms) == std::future_status::timeout);
-  folder.write("may.run.json", R"({"name":"from an editor"})");
+  // As an editor saves: whole or not at all.
+  std::filesystem::rename(folder.write("may.new", R"({"name":"from an editor"})"),
+                          folder.path() / "may.run.json");
   REQUIRE(waiting.wait_for(3s) == std::future_status::ready);
   const Json changed = Json::parse(waiting.get().body);
   CHECK(changed["changed"] == true);
