@@ -350,6 +350,30 @@ TEST_CASE("batches of different sizes each have their own superfat, and the wors
   CHECK(plan.pour.batter.weighing.superfat.low == std::min(low(0), low(1)));
 }
 
+TEST_CASE("loaves that are cut are whipped for by the loaf, not by the bar", "[planning]") {
+  Run run = run_of(40, 12);
+  run.cut = Cut{.bar = Slices{25 * millimetre}};  // four bars of each 100 mm loaf
+  run.pipe = paper_pipe();                        // 55 ml, 44 g on each loaf
+  run.pipe->bowl = Bowl{.holds = 750 * millilitre};
+  // 60 % of 750 ml are 360 g at 0.8 g/ml; less 50 g that stay, 310 / 44 = 7.05 loaves.
+  const Plan plan = planning::plan(run);
+  CHECK(plan.pieces.per_cast == 4);
+  CHECK(plan.pieces.casts == 10);
+  REQUIRE(plan.batches.size() == 1);
+  CHECK(plan.batches[0].count() == 2);
+  CHECK(plan.batches[0].casts == 5);
+  CHECK(plan.batches[0].pieces == 20);
+  const auto& limits = plan.pipe->limits;
+  REQUIRE(limits.size() == 1);
+  CHECK(limits[0].casts == 7);
+  CHECK_THAT(limits[0].text, Contains("makes 7 loaves at most"));
+  run.batch.pieces = 3;
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/batch/pieces: asks for batches of 3 pieces, and "
+                                                  "one cast is cut into 4; give 4 or more"));
+  run.batch.pieces = 4;
+  CHECK(planning::plan(run).batches[0].count() == 10);
+}
+
 TEST_CASE("a shared pot of lye is one for each batch, with a share for each whipping",
           "[planning]") {
   Run run = run_of(48, 24);
