@@ -1,10 +1,13 @@
 #include "planning/batch_limits.h"
 
-#include "chemistry/liquids.h"
+#include "chemistry/batter.h"
+#include "chemistry/salts.h"
+#include "planning/lye_pot.h"
 #include "planning/whip.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/user_error.h"
+#include "units/water.h"
 
 #include <algorithm>
 #include <cmath>
@@ -104,8 +107,10 @@ Volume lye_in_jug(const chemistry::Formula& formula, const Weighing& weighing) {
   for (const auto& ingredient : weighing.ingredients) {
     if (ingredient.role == Role::alkali) alkalis[ingredient.index] = ingredient.weighed;
     if (ingredient.role != Role::additive || ingredient.goes_into != "lye") continue;
-    others += ingredient.weighed /
-              formula.additives[ingredient.index].density.value_or(1 * gram_per_millilitre);
+    const auto& additive = formula.additives[ingredient.index];
+    const Density known =
+        chemistry::known_density(additive).value_or(water_density(formula.pour_temperature));
+    others += ingredient.weighed / additive.density.value_or(known);
   }
   return chemistry::lye_volume(formula, alkalis, weighing.water - weighing.water_in_liquids) +
          others;
@@ -214,17 +219,22 @@ class Gathering {
                   }});
   }
 
+  /// The lyes of a batch are made one after the other, or in one pot for all.
   Volume largest_lye(std::int64_t casts) {
-    Volume lye = lye_in_jug(run_.pour.formula, trials_.base(casts));
+    const Weighing& base = trials_.base(casts);
+    const Volume lye = lye_in_jug(run_.pour.formula, base);
     if (!run_.pipe) return lye;
     const auto whippings = casts_of_whippings(casts, std::min(casts, whippings_));
     if (!run_.lye_pot)
       return std::max(lye, lye_in_jug(run_.pipe->formula,
                                       trials_.whipping(whippings.front()).batter.weighing));
-    // One lye for all of them.
+    std::vector<PotBatter> batters{{run_.pour.formula, base}};
     for (const std::int64_t each : whippings)
-      lye += lye_in_jug(run_.pipe->formula, trials_.whipping(each).batter.weighing);
-    return lye;
+      batters.push_back({run_.pipe->formula, trials_.whipping(each).batter.weighing});
+    const LyePot pot = lye_pot(batters, run_.scales, *run_.lye_pot);
+    std::vector<Mass> alkalis;
+    for (const PotAlkali& alkali : pot.alkalis) alkalis.push_back(alkali.weighed);
+    return chemistry::lye_volume(run_.pour.formula, alkalis, pot.water);
   }
   void jug() {
     const Volume room = fullest_lye_jug.of_one() * *run_.pots.lye_jug;
