@@ -8,6 +8,7 @@ a point beyond its printed digits; and no batter that could be lye-heavy stands 
 import argparse
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -18,7 +19,10 @@ from concurrent.futures import ProcessPoolExecutor
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 from random_runs import RunMaker  # noqa: E402
 import second_arithmetic as second  # noqa: E402
+from second_batches import numbered  # noqa: E402
 
+# What is refused for the size of a batch.
+OF_BATCHES = re.compile(r"too little for even|no size that fits|are made in batches of|is cut into|batches of at most|rounds to nothing|too small")
 SAME_G = 0.0011  # JSON shows grams to a thousandth; the finest step is ten times that
 REFUSED_AT_MOST = 0.2  # of random good runs: scales too coarse, bottles too small and the like
 
@@ -62,29 +66,57 @@ def by_kind(lines, names):
     return sorted(lines, key=place)
 
 
-def compare_weighing(compare, whose, got, weighing, superfat):
-    compare.grams(whose + " make", got["make_g"], weighing.batter)
-    compare.grams(whose + " fats", got["fats_g"], weighing.fats_sum)
+def together(weighings, take):
+    """The sum of what `take` gives of each, item by item where it gives a list."""
+    taken = [take(w) for w in weighings]
+    return [sum(masses) for masses in zip(*taken)] if isinstance(taken[0], list) else sum(taken)
+
+
+def worst_of(superfats):
+    """Of several batches or whippings: the one that may come out lowest."""
+    return min(superfats, key=lambda s: s.low)
+
+
+def compare_weighings(compare, whose, got, weighings):
+    """What is printed as the sum of `weighings`, and the superfat of the worst of them."""
+    formula = weighings[0].formula
+
+    def total(take):
+        return together(weighings, take)
+
+    compare.grams(whose + " make", got["make_g"], total(lambda w: w.batter))
+    compare.grams(whose + " fats", got["fats_g"], total(lambda w: w.fats_sum))
+    alkalis = total(lambda w: w.alkalis)
     for key, name in (("naoh_g", "NaOH"), ("koh_g", "KOH")):
-        mine = sum(m for m, alkali in zip(weighing.alkalis, weighing.formula.alkalis) if alkali[0] == name)
-        compare.grams(f"{whose} {name}", got[key], mine)
-    compare.grams(whose + " water", got["water_g"], weighing.water)
-    expected = [(f"fat {f[0]}", m) for f, m in zip(weighing.formula.fats, weighing.fats)]
-    expected += [(f"oil for {p.name}", m) for p, m in zip(weighing.formula.parts, weighing.oils) if m]
-    expected += [(a[0], m) for a, m in zip(weighing.formula.alkalis, weighing.alkalis)]
-    expected += [("plain water", weighing.plain)] if weighing.plain else []
-    expected += [(p.name, m) for p, m in zip(weighing.formula.parts, weighing.parts)]
+        compare.grams(f"{whose} {name}", got[key], sum(m for m, alkali in zip(alkalis, formula.alkalis) if alkali[0] == name))
+    compare.grams(whose + " water", got["water_g"], total(lambda w: w.water))
+    plain = total(lambda w: w.plain)
+    expected = [(f"fat {f[0]}", m) for f, m in zip(formula.fats, total(lambda w: w.fats))]
+    expected += [(f"oil for {p.name}", m) for p, m in zip(formula.parts, total(lambda w: w.oils)) if m]
+    expected += [(a[0], m) for a, m in zip(formula.alkalis, alkalis)]
+    expected += [("plain water", plain)] if plain else []
+    expected += [(p.name, m) for p, m in zip(formula.parts, total(lambda w: w.parts))]
     compare.same(whose + " ingredients, how many", len(got["ingredients"]), len(expected))
-    lines = by_kind(got["ingredients"], [p.name for p in weighing.formula.parts])
+    lines = by_kind(got["ingredients"], [p.name for p in formula.parts])
     for line, (name, mass) in zip(lines, expected):
         compare.grams(f"{whose} {name}", line["g"], mass)
-    for line, mass in zip(lines, weighing.set_aside):
+    for line, mass in zip(lines, total(lambda w: w.set_aside)):
         compare.grams(whose + " oil set aside", line.get("set_aside_for_colours_g", 0), mass)
-    aside = got["superfat_percent"]
-    compare.shown(whose + " aim", aside["aim"], 100 * weighing.formula.superfat, 2)
-    compare.same(f"{whose} superfat (%)", aside["effective"], 100 * superfat.nominal, 0.005 + 1e-4)
+    said, superfat = got["superfat_percent"], worst_of([superfat_of(w) for w in distinct(weighings)])
+    compare.shown(whose + " aim", said["aim"], 100 * formula.superfat, 2)
+    compare.same(f"{whose} superfat (%)", said["effective"], 100 * superfat.nominal, 0.005 + 1e-4)
     for key, value in (("low", superfat.low), ("high", superfat.high), ("likely_low", superfat.likely_low), ("likely_high", superfat.likely_high)):
-        compare.same(f"{whose} superfat, {key} (%)", aside[key], 100 * value, 0.01 + 1e-4)  # ends are shown outwards
+        compare.same(f"{whose} superfat, {key} (%)", said[key], 100 * value, 0.01 + 1e-4)  # ends are shown outwards
+
+
+def distinct(things):
+    return list({id(thing): thing for thing in things}.values())
+
+
+def superfat_of(weighing):
+    if not hasattr(weighing, "superfat"):
+        weighing.superfat = second.superfat_of(weighing)
+    return weighing.superfat
 
 
 def speaks_of_lye(caution):
@@ -136,38 +168,14 @@ def compare_run(plan, run):
     compare = Comparison()
     for key, value in run.pieces.items():
         compare.same("pieces " + key, plan["pieces"][key], value)
-    pour = plan["pour"]
-    compare.shown("pour volume (ml)", pour["volume_each_ml"], run.volume_each, 3)
-    compare.shown("brimful (ml)", pour["brimful_ml"], run.brimful, 3)
-    compare.shown("displaced (ml)", pour["displaced_ml"], run.displaced, 3)
-    compare.shown("depth (mm)", pour["depth_mm"], run.line, 3)
-    compare.shown("density", pour["density_g_per_ml"], run.base.density, 4)
-    compare.shown("mass each (g)", pour["mass_each_g"], run.mass_each, 3)
-    compare.shown("in pieces (g)", pour["in_pieces_g"], run.in_pieces, 3)
-    superfats = [printed_superfat(pour, run.pour)]
-    compare_weighing(compare, "pour", pour, run.pour, second.superfat_of(run.pour))
-    compare.same("layers", len(pour.get("layers", [])), len(run.layers))
-    for got, (name, volume, mass_each, mass, colours) in zip(pour.get("layers", []), run.layers):
-        compare.same("layer", got["name"], name)
-        compare.shown(f"layer {name} (ml)", got["volume_each_ml"], volume, 3)
-        compare.shown(f"layer {name} each (g)", got["mass_each_g"], mass_each, 3)
-        compare.grams(f"layer {name}", got["g"], mass)
-        compare.same(f"layer {name}, colours", len(got["colours"]), len(colours))
-        for line, (colour, grams) in zip(got["colours"], colours):
-            compare.grams(f"layer {name}, {colour}", line["g"], grams)
-    if run.pipe:
-        pipe = plan["pipe"]
-        compare.shown("topping volume (ml)", pipe["volume_each_ml"], run.pipe_volume_each, 3)
-        compare.shown("topping in the recess (ml)", pipe["in_headspace_each_ml"], run.in_recess, 3)
-        compare.shown("topping visible (ml)", pipe["visible_each_ml"], run.visible, 3)
-        compare.shown("topping each (g)", pipe["mass_each_g"], run.pipe_mass_each, 3)
-        compare.shown("topping in pieces (g)", pipe["in_pieces_g"], run.pipe_in_pieces, 3)
-        compare.shown("plain topping's density", pipe["plain_density_computed_g_per_ml"], run.pipe_formula.computed_density(), 4)
-        compare.same("loads", pipe["loads"], run.loads)
-        compare.same("pieces now", pipe["pieces_now"], run.pieces_now)
-        compare_weighing(compare, "topping", pipe, run.pipe, second.superfat_of(run.pipe))
-        superfats.append(printed_superfat(pipe, run.pipe))
-    compare.same("topping", "pipe" in plan, run.pipe is not None)
+    if compare.differences:  # nothing below could agree
+        return compare.differences, None
+    compare_limits(compare, plan, run)
+    compare_pour(compare, "pour", plan["pour"], run, run.batches)
+    compare.same("topping", "pipe" in plan, run.topping is not None)
+    if run.topping:
+        compare_pipe(compare, "topping", plan["pipe"], run, [whipping for batch in run.batches for whipping in batch.whippings])
+    superfats = compare_batches(compare, plan, run)
     compare.same("decorations", len(plan["perch"]), len(run.decorations))
     for got, mine in zip(plan["perch"], run.decorations):
         for key in ("casts", "cavity_fills", "tray_fills"):
@@ -178,30 +186,156 @@ def compare_run(plan, run):
     for got, (name, grams) in zip(plan["dust"], run.dust):
         compare.grams(name, got["g"], grams)
     if run.cut:
-        for key in ("columns", "rows"):
-            compare.same("cut " + key, plan["cut"][key], run.cut[key])
-        compare.same("bars", plan["cut"]["bars_each"], run.cut["bars"])
-        compare.same("bar (ml)", plan["cut"]["bar_ml"]["mean"], run.cut["bar_ml"], 1e-3 + 1e-6 * run.cut["bar_ml"])
-    for got, mine in zip(plan["bottles"], run.bottles):
-        for part, grams in zip(got["parts"], mine):
-            compare.shown("bottle (g)", part["g"], grams, 2)
-    if run.lye_pot:
-        superfats += compare_pot(compare, plan["lye_pot"], run)
+        compare_cut(compare, plan["cut"], run)
+    if "label" in run.document and "lightest" in plan["piece"]:
+        compare_label(compare, plan, run)
     return compare.differences, check_alarm(compare, plan, superfats)
 
 
-def compare_pot(compare, got, run):
-    pot = run.lye_pot
-    for line, mass in zip(got["alkalis"], pot["alkalis"]):
-        compare.grams("pot " + line["name"], line["g"], mass)
-    compare.grams("pot water", got["water_g"], pot["water"])
-    compare.grams("lye in the pot", got["lye_g"], pot["lye"])
+def compare_cut(compare, got, run):
+    cut = run.cut
+    compare.same("cut columns", got["columns"], cut.columns)
+    compare.same("cut rows", got["rows"], cut.rows)
+    compare.same("bars", got["bars_each"], cut.columns * cut.rows)
+    for goes, ml in cut.ends().items():
+        if goes != "bar":
+            compare.same(f"cut {goes} (ml)", got[f"{goes}s_ml" if goes == "offcut" else f"{goes}_ml"], ml, 2e-3 + 1e-6 * ml)
+    if "fresh_g" not in got["bars"][0]:
+        return
+    rod = any("rod" in d and "buried" in d for d in run.document.get("perch", []))
+    for i, (line, (ml, layers, embedded_ml, _), (fresh, cured, _)) in enumerate(zip(got["bars"], run.bars, run.weights())):
+        compare.same(f"bar {i} (ml)", line["volume_ml"], ml, 1e-3 + 1e-6 * ml)
+        off = 0.02 + (5e-4 * embedded_ml if rod else 0)
+        compare.same(f"bar {i}, fresh (g)", line["fresh_g"], fresh, off)
+        compare.same(f"bar {i}, cured (g)", line["cured_g"], cured, off)
+        for layer, expected in zip(line["layers_ml"], layers):
+            # A rod cut lengthwise is one of many sides in the program.
+            compare.same(f"bar {i}, layer (ml)", layer, expected, 2e-3 + 1e-6 * ml + (5e-3 * embedded_ml if rod else 0))
+
+
+def compare_label(compare, plan, run):
+    """The lightest piece to believe in, and the statement rounded down from it."""
+    got, mine = plan["label"]["net_quantity"], run.lightest()
+    compare.same("label", got is not None, mine is not None)
+    if got and mine:
+        compare.same("lightest piece (g)", got["lightest_g"], mine[0], 0.02)
+        compare.same("mean piece (g)", got["mean_g"], mine[1], 0.02)
+        compare.same("net quantity", got["statement"], run.net_quantity(plan["label"]["market"], got["lightest_g"]))
+        if got["stated_g"] > mine[0] + 0.01:
+            compare.differences.append(f"the label says {got['stated_g']} g, the lightest piece may weigh {mine[0]:.3f} g")
+
+
+def compare_limits(compare, plan, run):
+    """Each limit's own number, and which of them keep the batches from being larger."""
+    most = {limit["what"]: limit for limit in plan["batch_limits"] if "most_pieces" in limit}
+    for what, casts in run.most.items():
+        if what not in most:
+            compare.differences.append(f"limit {what}: not told, expected {casts} casts")
+        else:
+            compare.same(f"limit {what}, pieces", most[what]["most_pieces"], casts * run.per_cast)
+            sets = run.pieces["batches"] > 1 and casts == min(run.most.values())
+            compare.same(f"limit {what} sets", most[what]["sets"], sets)
+
+
+def compare_pour(compare, whose, got, run, batches):
+    compare.shown(whose + " volume (ml)", got["volume_each_ml"], run.volume_each, 3)
+    compare.shown(whose + " brimful (ml)", got["brimful_ml"], run.brimful, 3)
+    compare.shown(whose + " displaced (ml)", got["displaced_ml"], run.displaced, 3)
+    compare.shown(whose + " depth (mm)", got["depth_mm"], run.line, 3)
+    compare.shown(whose + " density", got["density_g_per_ml"], run.base.density, 4)
+    compare.shown(whose + " mass each (g)", got["mass_each_g"], run.mass_each, 3)
+    compare.shown(whose + " in pieces (g)", got["in_pieces_g"], sum(b.in_pieces for b in batches), 3)
+    compare_weighings(compare, whose, got, [b.pour for b in batches])
+    layers = [list(zip(*jugs)) for jugs in zip(*(b.layers for b in batches))]
+    compare.same(whose + " layers", len(got.get("layers", [])), len(layers))
+    for line, ((name, *_), (volume, *_), (mass_each, *_), masses, colours) in zip(got.get("layers", []), layers):
+        layer = f"{whose}, layer {name}"
+        compare.same(layer, line["name"], name)
+        compare.shown(layer + " (ml)", line["volume_each_ml"], volume, 3)
+        compare.shown(layer + " each (g)", line["mass_each_g"], mass_each, 3)
+        compare.grams(layer, line["g"], sum(masses))
+        compare.same(layer + ", colours", len(line["colours"]), len(colours[0]))
+        for dose, same_colour in zip(line["colours"], zip(*colours)):
+            compare.grams(f"{layer}, {same_colour[0][0]}", dose["g"], sum(grams for _, grams in same_colour))
+
+
+def compare_pipe(compare, whose, got, run, whippings):
+    topping = run.topping
+    compare.shown(whose + " volume (ml)", got["volume_each_ml"], topping.volume_each, 3)
+    compare.shown(whose + " in the recess (ml)", got["in_headspace_each_ml"], topping.in_recess, 3)
+    compare.shown(whose + " visible (ml)", got["visible_each_ml"], topping.visible, 3)
+    compare.shown(whose + " plain density", got["plain_density_computed_g_per_ml"], topping.formula.computed_density(), 4)
+    compare.shown(whose + " each (g)", got["mass_each_g"], topping.mass_each, 3)
+    compare_whippings(compare, whose, got, whippings)
+    compare.shown(whose + " in pieces (g)", got["in_pieces_g"], sum(w.in_pieces for w in whippings), 3)
+
+
+def compare_whippings(compare, whose, got, whippings):
+    loads = [w.loads for w in whippings]
+    compare.same(whose + " loads", got["loads"], None if loads[0] is None else sum(loads))
+    compare.same(whose + " pieces now", got["pieces_now"], max(whippings, key=lambda w: w.casts).pieces_now)
+    compare_weighings(compare, whose, got, [w.weighing for w in whippings])
+
+
+def compare_batches(compare, plan, run):
+    """Each size of batch; answers every superfat that could be mixed, from the printed weights."""
+    sizes, superfats = numbered(run.fillings), []
+    compare.same("sizes of batches", len(plan["batches"]), len(sizes))
+    for got, (casts, numbers) in zip(plan["batches"], sizes):
+        whose, batch = f"batch of {casts}", run.batch_of(casts)
+        compare.same(whose + ", casts", got["casts"], casts)
+        compare.same(whose + ", count", got["count"], len(numbers))
+        compare.same(whose + ", numbers", str(got["numbers"]), str(numbers))
+        compare.same(whose + ", pieces", got["pieces"], run.pieces_of(batch))
+        compare_pour(compare, whose, got["pour"], run, [batch])
+        superfats.append(printed_superfat(got["pour"], batch.pour))
+        if batch.whippings:
+            compare_pipe(compare, whose + " topping", got["pipe"], run, batch.whippings)
+            superfats += compare_goes(compare, whose, got["pipe"]["whippings"], batch.whippings)
+        for line, dust in zip(got["dust"], run.document.get("dust", [])):
+            compare.grams(f"{whose} {line['name']}", line["g"], run.dust_of(dust, batch))
+        for line, shares in zip(got["bottles"], run.bottles):
+            compare.same(whose + " bottle's parts", len(line["parts"]), len(shares[run.batches.index(batch)]))
+            for part, (count, grams) in zip(line["parts"], shares[run.batches.index(batch)]):
+                compare.same(whose + " bottle's parts alike", part["count"], count)
+                compare.shown(whose + " bottle (g)", part["g"], grams, 2)
+        if batch.lye_pot:
+            superfats += compare_pot(compare, whose, got["lye_pot"], run, batch)
+    for line, shares in zip(plan["bottles"], run.bottles):
+        base, topping = (sum(count * grams for parts in shares for count, grams in parts[some]) for some in (slice(1), slice(1, None)))
+        for part, grams in zip(line["parts"], (base, topping)):
+            compare.shown("bottle (g)", part["g"], grams, 2)
+    return superfats
+
+
+def compare_goes(compare, whose, got, whippings):
+    goes = {}
+    for whipping in whippings:
+        goes.setdefault(whipping.casts, []).append(whipping)
+    compare.same(whose + ", sizes of whippings", len(got), len(goes))
     superfats = []
-    for share, weighing, taken, top_up, superfat in zip(got["shares"], (run.pour, run.pipe), pot["shares"], pot["top_ups"], pot["superfats"]):
-        whose = f"share of {share['batter']}"
-        compare.grams(whose, share["lye_g"], taken)
-        compare.grams(whose + ", water then", share["top_up_g"], top_up)
-        compare.same(whose + ", superfat (%)", share["superfat_percent"], 100 * superfat.nominal, 0.005 + 1e-4)
+    for line, (casts, alike) in zip(got, goes.items()):
+        what = f"{whose}, whipping of {casts}"
+        compare.same(what + ", casts", line["casts"], casts)
+        compare.same(what + ", count", line["count"], len(alike))
+        compare_whippings(compare, what, line, alike[:1])
+        superfats.append(printed_superfat(line, alike[0].weighing))
+    return superfats
+
+
+def compare_pot(compare, whose, got, run, batch):
+    pot = batch.lye_pot
+    for line, mass in zip(got["alkalis"], pot["alkalis"]):
+        compare.grams(f"{whose}, pot {line['name']}", line["g"], mass)
+    compare.grams(whose + ", pot water", got["water_g"], pot["water"])
+    compare.grams(whose + ", lye in the pot", got["lye_g"], pot["lye"])
+    compare.same(whose + ", shares", len(got["shares"]), len(pot["shares"]))
+    superfats = []
+    for share, weighing, taken, top_up, superfat in zip(got["shares"], batch.weighings(), pot["shares"], pot["top_ups"], pot["superfats"]):
+        what = f"{whose}, share of {share['batter']}"
+        compare.grams(what, share["lye_g"], taken)
+        compare.grams(what + ", water then", share["top_up_g"], top_up)
+        compare.same(what + ", superfat (%)", share["superfat_percent"], 100 * superfat.nominal, 0.005 + 1e-4)
         superfats.append(run.superfat_of_share(weighing, second.F(str(share["lye_g"])), pot))
     return superfats
 
@@ -234,11 +368,16 @@ def try_run(root, program, seed, number, keep=None):
         process = subprocess.Popen([program, "plan", "chance.run.json", "--json"], cwd=folder, stdin=subprocess.DEVNULL, stdout=subprocess.PIPE,
                                    stderr=subprocess.PIPE, close_fds=False)
         out, err = process.communicate(timeout=120)
+        run = second.Run(files["chance.run.json"], files, published, tips)
         if process.returncode == 1 and err.count(b"\n") == 1:
-            return "refused", err.decode().strip(), None
+            said = err.decode().strip()
+            if run.refusal is None and OF_BATCHES.search(said):
+                return "different", f"refused, though its batches are within all limits: {said}", None
+            return ("small" if run.refusal else "refused"), said, None
         if process.returncode != 0:
             return "different", f"exit {process.returncode}: {err.decode(errors='replace')[:300]}", None
-        run = second.Run(files["chance.run.json"], files, published, tips)
+        if run.refusal:
+            return "different", f"planned, though no batch can be made so ({run.refusal})", None
         differences, alarm = compare_run(json.loads(out), run)
         return ("different" if differences else "same"), "; ".join(differences), alarm
     except Exception:
@@ -269,13 +408,13 @@ def main():
     print(f"{given.runs} random runs, seed {given.seed}", flush=True)
     chunk = 50
     jobs = [(root, program, given.seed, range(start, min(start + chunk, given.runs))) for start in range(0, given.runs, chunk)]
-    counts, refusals, alarms, below = {"same": 0, "refused": 0, "different": 0}, {}, {"danger": 0, "superfat": 0, "quiet": 0}, 0
+    counts, refusals, alarms, below = {"same": 0, "small": 0, "refused": 0, "different": 0}, {}, {"danger": 0, "superfat": 0, "quiet": 0}, 0
     kept = None
     with ProcessPoolExecutor(given.jobs) as pool:
         for outcomes in pool.map(work, jobs):
             for number, verdict, what, alarm in outcomes:
                 counts[verdict] += 1
-                if verdict == "refused":
+                if verdict in ("small", "refused"):
                     kind = what.split(": ", 1)[-1]
                     refusals.setdefault(kind[:60], []).append(number)
                 if alarm:
@@ -286,7 +425,8 @@ def main():
                     if kept is None:
                         kept = number
                         try_run(root, program, given.seed, number, given.keep)
-    print(f"{counts['same']} the same in every weight, {counts['different']} different, {counts['refused']} refused; "
+    print(f"{counts['same']} the same in every weight, {counts['different']} different, {counts['refused']} refused, {counts['small']} too small or too large "
+          f"to be made, as reckoned here too; "
           f"{below} with a worst corner below zero; first stands: {alarms}")
     for kind, numbers in sorted(refusals.items(), key=lambda item: -len(item[1]))[:12]:
         print(f"  refused {len(numbers)} x, such as run {numbers[0]}: {kind}")

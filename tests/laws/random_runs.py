@@ -53,6 +53,12 @@ class Writer:
             return fixed(F(g) / 1000, 4) + " kg"
         return self.comma(fixed(F(g) / F("28.349523125"), 2)) + " oz"
 
+    def volume(self, ml):
+        way = self.chance.random()
+        if way < 0.5:
+            return fixed(ml, 0) + " ml"
+        return fixed(F(ml) / 1000, 2) + " l" if way < 0.85 else fixed(F(ml) / F("29.5735295625"), 1) + " fl oz"
+
     def per_cent(self, value, decimals=2):
         return self.comma(fixed(value, decimals)) + " %"
 
@@ -263,7 +269,7 @@ class RunMaker:
         return {"kind": "heart", "side": write(between(45, 65)), "height": write(height), **({"draft": "3°"} if self.some(0.5) else {})}
 
     def mould(self, file, shape, cavities=None, wet=None):
-        document = {"schema": "brimwright.mould/1", "name": "Mould " + file.split(".")[0], "cavities": cavities or self.chance.choice([1, 4, 6, 8, 12]), "shape": shape}
+        document = {"schema": "brimwright.mould/1", "name": "Mould " + file.split(".")[0], "cavities": cavities or self.chance.choice([1, 4, 6, 8, 12, 24]), "shape": shape}
         if self.some(0.3):
             document["owned"] = self.chance.randint(2, 4)
         if wet:
@@ -279,7 +285,7 @@ class RunMaker:
                 "fine": {"reads": fine, "holds": self.chance.choice(["500 g", "200 g", "1 kg", "20 oz"])}}
 
     def layers(self, document, each_g):
-        names = ["Low", "Middle", "Top"][:self.chance.randint(2, 3)]
+        names = ["Low", "Middle", "Upper", "Top"][:self.chance.choice([1, 2, 2, 3, 3, 4])]
         way = self.chance.choice(["parts", "depth", "mass"])
         layers = []
         for i, name in enumerate(names):
@@ -289,9 +295,9 @@ class RunMaker:
             elif i + 1 == len(names):
                 layer["rest"] = True
             elif way == "depth":
-                layer["depth"] = fixed(self.line_mm * self.chance.uniform(0.15, 0.4), 1) + " mm"
+                layer["depth"] = fixed(self.line_mm * self.chance.uniform(0.1, 0.3), 1) + " mm"
             else:
-                layer["mass"] = fixed(each_g * self.chance.uniform(0.15, 0.4), 1) + " g"
+                layer["mass"] = fixed(each_g * self.chance.uniform(0.1, 0.3), 1) + " g"
             if self.some(0.5):
                 layer["colours"] = [{"name": f"colour {i}", **self.rate(0.2, 1)}]
             layers.append(layer)
@@ -330,8 +336,14 @@ class RunMaker:
                 losses["each_bag_change"] = self.write.mass(self.between(2, 12))
         if self.some(0.4):
             pipe["whip_now"] = {"holds": "120 ml", "net": fixed(self.between(60, 80), 1) + " g"}
+        if self.some(0.4):
+            pipe["bowl"] = {"holds": self.chance.choice(["5 l", "2 l", "3.5 l", "1,2 l"])}
+            if self.some(0.5):
+                pipe["bowl"]["whisk_catches"] = self.chance.choice(["100 ml", "200 ml", "300 ml"])
         if self.some(0.3):
-            pipe["bowl"] = {"holds": "5 l", "whisk_catches": "300 ml"}
+            pipe["pace"] = {"stays_open": f"{self.chance.randint(4, 40)} min", "each": f"{self.chance.randint(10, 60)} s"}
+            if self.some(0.7):
+                pipe["pace"]["bag_change"] = self.chance.choice(["30 s", "1 min", "1 min 30 s"])
         document["pipe"], document["losses"]["pipe"] = pipe, losses
 
     def decorations(self, document):
@@ -345,6 +357,8 @@ class RunMaker:
                                                                       {"kind": "ball", "diameter": "14 mm"}, {"kind": "heart", "side": "12 mm", "height": "6 mm"}]),
                            self.chance.choice([12, 15, 24]))
                 one.update(mould=f"tray{i}.mould.json", fill={"below_brim": self.chance.choice(["0 mm", "1 mm"])}, made_of=self.chance.choice(["one cast", "two halves"]))
+                if self.some(0.3):
+                    one["moulds_owned"] = self.chance.randint(1, 3)
             elif way < 0.75:
                 one["rod"] = {"diameter": self.write.length(self.between(6, 14)), "length": self.write.length(self.between(20, 150))}
             else:
@@ -360,6 +374,70 @@ class RunMaker:
             {"name": "Buried bar", "material": "melt", "density": "1.03 g/ml", "spares": "5 %", "melt_loss": "3 %", "jug_film": "2 g", "per_cast": 1,
              "mould": "bar.mould.json", "fill": {"below_brim": "0 mm"}, "made_of": "one cast",
              "buried": {"cover": "2 mm", "set": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "4 mm"}]}})
+
+    def bury_in_loaf(self, document, shape):
+        """Blocks, or rods along the loaf or across it, level and well inside."""
+        import second_arithmetic
+        length, width = (float(second_arithmetic.quantity(shape[key], "length")) for key in ("length", "width"))
+        one = {"name": "Laid in", "material": "melt", "density": f"{self.between(0.95, 1.1, 3)} g/ml", "spares": "0 %", "melt_loss": "3 %", "jug_film": "2 g"}
+        low, high = 4.0, self.line_mm - 5
+        places = []
+        if self.some(0.5):
+            self.mould("bar.mould.json", {"kind": "block", "length": "24 mm", "width": "12 mm", "height": "9 mm"}, 10)
+            one.update(mould="bar.mould.json", fill={"below_brim": "0 mm"}, made_of="one cast")
+            for i in range(self.chance.randint(1, 4)):
+                places.append({"x": fixed((i - 1.5) * length / 4 + self.between(-6, 6), 1) + " mm", "y": fixed(self.between(-width / 2 + 12, width / 2 - 12), 1) + " mm",
+                               "height": fixed(self.between(low, high - 9), 1) + " mm"})
+        else:
+            across = self.some(0.3)
+            thick = self.between(6, 14)
+            one["rod"] = {"diameter": fixed(thick, 1) + " mm", "length": fixed((width if across else length) - self.between(10, 30), 1) + " mm"}
+            reach = (length if across else width) / 2 - thick / 2 - 6
+            for side in self.chance.choice([[0], [-1, 1]]):
+                aside = fixed(self.between(-3, 3) if side == 0 else side * self.between(thick, reach), 1) + " mm"
+                place = {"x": aside, "y": "0 mm"} if across else {"x": "0 mm", "y": aside}
+                places.append({**place, "height": fixed(self.between(low, high - thick), 1) + " mm", **({"turn": {"z": "90 deg"}} if across else {})})
+        one.update(per_cast=len(places), buried={"cover": "2 mm", "set": self.chance.choice(["before the pour", "pressed in after"]), "places": places})
+        document.setdefault("perch", []).append(one)
+
+    def batches(self, document, cavities, each_ml):
+        """Pots and jugs about as large as some batch needs them, wishes, and whippings."""
+        most = self.chance.randint(1, max(1, min(2 * cavities, 60)))
+        pots, batch = {}, {}
+        if self.some(0.5):
+            pots["holds"] = self.write.volume((most * each_ml * 1.05 + 100) * 1.5)
+        if self.some(0.35):
+            pots["lye_jug"] = self.write.volume((self.chance.uniform(0.6, 2) * most * each_ml * 0.33 + 50) * 2)
+        if self.some(0.4):
+            batch["pieces" if self.some(0.6) else "casts"] = self.chance.randint(1, max(1, 2 * cavities))
+        if self.some(0.3):
+            batch["fill"] = "full"
+        if "pipe" in document:
+            if self.some(0.3):
+                batch["whippings"] = self.chance.choice([1, 2, 2, 3])
+            if self.some(0.3):
+                document["pipe"]["bowl"] = {"holds": self.write.volume((most * self.between(15, 50) + 150) / 0.6)}
+                if self.some(0.3):
+                    document["pipe"]["bowl"]["whisk_catches"] = "100 ml"
+            if self.some(0.3):
+                document["pipe"]["pace"] = {"stays_open": f"{self.chance.randint(1, max(1, most))} min", "each": "40 s", "bag_change": "1 min"}
+        if pots:
+            document["pots"] = pots
+        if batch:
+            document["batch"] = batch
+
+    def label(self, document, about_g):
+        label = {"market": self.chance.choice(["EU", "US"])}
+        way = self.chance.random()
+        if way < 0.25:
+            middle = about_g * self.chance.uniform(0.85, 0.95)
+            label["weighed"] = [fixed(middle + self.between(-2, 2), 1) + " g" for _ in range(self.chance.randint(3, 6))]
+        else:
+            if way < 0.7:
+                label["spread"] = self.chance.choice([fixed(self.between(0.5, 3), 1) + " g", self.write.per_cent(self.between(0.5, 4))])
+            if way > 0.5:
+                label["pour_line"] = self.write.comma(fixed(self.between(0.5, 2), 1)) + " mm"
+        document["label"] = label
 
     def cut_block(self):
         """A loaf or slab with upright walls and sharp edges, and how it is cut."""
@@ -378,7 +456,7 @@ class RunMaker:
 
     def run(self):
         write, between = self.write, self.between
-        document = {"schema": "brimwright.run/1", "name": "Random run", "sell": self.chance.choice([6, 10, 12, 24, 36, 48, 100]), "spoilage": write.per_cent(between(0, 8)),
+        document = {"schema": "brimwright.run/1", "name": "Random run", "sell": self.chance.choice([1, 2, 5, 6, 10, 12, 24, 25, 36, 43, 48, 100]), "spoilage": write.per_cent(between(0, 8)),
                     "pour": {"mould": "main.mould.json", "formula": "base.formula.json"},
                     "losses": {"pour": {"overpour": write.per_cent(between(0, 3)), "pot": write.mass(between(5, 40)), "jugs": write.mass(between(0, 30)),
                                         "test_piece": write.mass(between(0, 60))}},
@@ -414,12 +492,22 @@ class RunMaker:
                 document["lye_pot"] = {"shared": True}
                 if self.some(0.5):
                     document["lye_pot"]["pot_tare"] = "312 g"
-        if not buried and self.some(0.3):
+        laid_in = is_cut and self.some(0.4)
+        if not buried and not laid_in and self.some(0.3):
             self.layers(document, self.guess_mass(shape))
         if self.some(0.25):
             self.decorations(document)
         if buried:
             self.bury(document, 90, 60)
+        if laid_in:
+            self.bury_in_loaf(document, shape)
+        if self.some(0.5):
+            mould = self.files["main.mould.json"]
+            if self.some(0.2):
+                document["pour"]["moulds_owned"] = self.chance.randint(1, 6)
+            self.batches(document, mould["cavities"] * document["pour"].get("moulds_owned", mould.get("owned", 1)), self.guess_mass(shape))
+        if self.some(0.3):
+            self.label(document, 90 if is_cut else self.guess_mass(shape))
         if self.some(0.25):
             document["dust"] = [{"name": "gold mica", "per_piece": f"{self.chance.randint(5, 60)} mg"}]
         if self.some(0.1) and any("fragrances" in d for d in self.files.values()):

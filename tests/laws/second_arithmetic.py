@@ -13,6 +13,9 @@ import re
 from fractions import Fraction as F
 from functools import lru_cache
 
+from second_batches import ceil_of, fillings_of, largest, split
+from second_cutting import Block, CutLoaf, Rod
+
 # ---- quantities as a maker writes them ---------------------------------------------------------------------
 
 LENGTHS = {"mm": F(1), "cm": F(10), "m": F(1000), "in": F("25.4"), "ft": F("304.8")}
@@ -49,22 +52,34 @@ def celsius(text):
     return number(amount) if unit == "C" else (number(amount) - 32) * 5 / 9
 
 
+def seconds(text):
+    units = {"s": F(1), "min": F(60), "h": F(3600)}
+    parts = re.findall(r"([0-9.,/]+)\s*(s|min|h)(?=\s|$)", text)
+    assert parts and "".join(a + b for a, b in parts) == text.replace(" ", ""), f"not a time: {text}"
+    return sum(number(amount) * units[unit] for amount, unit in parts)
+
+
 def degrees(text):
     return float(number(re.fullmatch(r"\s*([0-9.,/ ]+?)\s*(?:°|deg)", text).group(1)))
 
 
 # ---- steps of a scale --------------------------------------------------------------------------------------
 
-AS_GOOD_AS = F(1, 10**9)
+AS_GOOD_AS = F(1, 10**9)  # as `whole` has it
 
 
 def whole(value, way):
     value = F(value)
-    nearest = math.floor(value + F(1, 2))
-    slack = AS_GOOD_AS * max(F(1), abs(value))
-    if abs(value - nearest) <= slack:
+    over, under = value.numerator, value.denominator  # as whole numbers, which are quicker
+    nearest = (2 * over + under) // (2 * under)
+    if abs(over - nearest * under) * 10**9 <= max(under, abs(over)):
         return nearest
-    return {"up": math.ceil(value), "down": math.floor(value), "nearest": math.floor(value + F(1, 2) + slack)}[way]
+    return {"up": -(-over // under), "down": over // under, "nearest": nearest}[way]
+
+
+def no_more(value, bound):
+    """Not above it, as far as binary fractions tell."""
+    return float(value) <= float(bound) * (1 + 1e-9)
 
 
 def to_step(mass, step, way):
@@ -115,7 +130,10 @@ class Published:
         for alkali, sets in lye["density_model"]["coefficients"].items():
             self.lye_coefficients[alkali] = [float(c) for c in sets[sets["used"]]["c"]]
         self.acids = {}  # KOH that a gram takes up: protons x M(KOH) / M(acid), of a solution its share
+        self.crystal_water = {}  # of a gram of a hydrate
         for acid in load("neutralisation")["acids"]:
+            if "waters_of_crystallisation" in acid:
+                self.crystal_water[acid["acid"]] = acid["waters_of_crystallisation"] * (2 * weights["H"] + weights["O"]) / acid["molar_mass_g_mol"]
             self.acids[acid["acid"]] = self.acids[acid["solution_of"]] * acid["mass_percent"] / 100 if "solution_of" in acid else \
                 acid["acid_protons_neutralised"] * self.molar_mass["KOH"] / acid["molar_mass_g_mol"]
         warm = load("densities")["fats_temperature"]
@@ -263,7 +281,7 @@ class Part:
             self.replaces = share(entry["replaces"].replace(" of water", ""))
         else:
             self.per, self.basis = rate(entry["rate"], bulk)
-        self.water, self.fat, self.acid_koh, self.oil = F(0), None, F(0), None
+        self.water, self.fat, self.acid_koh, self.crystal_water, self.oil = F(0), None, F(0), F(0), None
         contents = 0.0
         composition = entry.get("composition")
         if isinstance(composition, str):
@@ -288,6 +306,7 @@ class Part:
             self.fat = fats[entry["contains_fat"]["fat"]], share(entry["contains_fat"]["share"])
         if isinstance(entry.get("acid"), dict):
             self.acid_koh = published.acids[entry["acid"]["acid"]] * share(entry["acid"]["share"])
+            self.crystal_water = published.crystal_water.get(entry["acid"]["acid"], F(0)) * share(entry["acid"]["share"])
         if "dispersed_in" in entry:
             oil = entry["dispersed_in"]
             self.oil = oil["fat"], F(str(oil["oil_per_colour"])), oil.get("from", "formula") == "extra"
@@ -340,6 +359,7 @@ class Formula:
         self.parts = [Part(entry, published, fats, self.at) for list_name in ("additives", "fragrances", "colours", "liquids")
                       for entry in document.get(list_name, [])]
         self.all_fats = fats
+        self.water_lost = share(document["water_lost_in_cure"]) if "water_lost_in_cure" in document else None
         measured = document.get("measured_density")
         self.measured = float(quantity(measured, "density")) if measured else None
         self.solve()
@@ -400,6 +420,15 @@ class Formula:
         for m, (name, *_) in zip(self.alkalis_per_gram, self.alkalis):
             volume += float(lye * m / bought) / self.published.lye_density(name, bought / lye, self.at)
         return float(self.batter_per_gram) / volume
+
+    def lye_volume(self, alkalis, water):
+        """ml of a lye in its jug, at the pour's temperature; impurities as above."""
+        bought = sum(alkalis)
+        lye = bought + water
+        return sum(float(lye * m / bought) / self.published.lye_density(name, bought / lye, self.at) for m, (name, *_) in zip(alkalis, self.alkalis) if m)
+
+    def stirred_into_lye(self, parts):
+        return sum(float(m) / p.density for m, p in zip(parts, self.parts) if p.to == "lye")
 
 
 # ---- on the scales -----------------------------------------------------------------------------------------
@@ -645,9 +674,10 @@ def turned_below(points, h):
 
 
 class Mould:
-    def __init__(self, document):
+    def __init__(self, document, owned=None):
+        """`owned`: how many of it, where a run says so itself."""
         self.name = document["name"]
-        self.cavities = document["cavities"] * document.get("owned", 1)
+        self.cavities = document["cavities"] * (owned or document.get("owned", 1))
         self.cavity = Cavity(document["shape"])
         water = document.get("water")
         if water:  # the referee: it scales the whole curve
@@ -712,6 +742,93 @@ def laid_by(move, section):
     return section * length / 1000
 
 
+class Batch:
+    """What is mixed, poured, whipped and piped in one go."""
+
+    def weighings(self):
+        return [self.pour] + [whipping.weighing for whipping in self.whippings]
+
+
+class Whipping:
+    """One go at the bowl: `casts` of them, weighed, whipped and piped, with its own bag."""
+
+    def __init__(self, casts, weighing, in_pieces, lost, loads, topping):
+        self.casts, self.weighing, self.in_pieces, self.lost, self.loads, self.topping = casts, weighing, in_pieces, lost, loads, topping
+        self.usable = weighing.batter - lost
+        self.pieces_now = None if topping.now is None else max(0, whole(self.usable / (topping.volume * topping.now), "down"))
+
+    def is_caught(self):
+        """The whisk reaches it: its plain volume is not below what the whisk catches."""
+        least = self.topping.whisk_catches
+        return least is None or no_more(least, float(self.weighing.batter) / self.topping.formula.density)
+
+
+class Topping:
+    """What is whipped and piped on each cast; `whipping(m)` weighs it for m of them."""
+
+    def __init__(self, pipe, losses, formula, recess, scales, files, tips):
+        self.pipe, self.losses, self.formula, self.scales = pipe, losses, formula, scales
+        self.cup = quantity(pipe["whip"]["net"], "mass") / quantity(pipe["whip"]["holds"], "volume")
+        self.visible = self.visible_topping(pipe, files, tips)
+        self.in_recess = float(share(pipe["fills_headspace"])) * recess
+        self.volume_each = self.visible + self.in_recess
+        self.volume = F(self.volume_each)
+        self.mass_each = F(self.volume_each * float(self.cup))
+        self.now = None
+        if "whip_now" in pipe:
+            self.now = quantity(pipe["whip_now"]["net"], "mass") / quantity(pipe["whip_now"]["holds"], "volume")
+        bowl = pipe.get("bowl", {})
+        self.bowl = quantity(bowl["holds"], "volume") if bowl else None
+        self.whisk_catches = quantity(bowl["whisk_catches"], "volume") if "whisk_catches" in bowl else None
+        self.whipping = lru_cache(maxsize=None)(self.whipped)
+
+    def whipped(self, casts):
+        losses, in_pieces = self.losses, casts * self.mass_each
+        stays = sum(quantity(losses[k], "mass") for k in ("bag", "bowl_and_whisk", "tip") if k in losses)
+        change = quantity(losses["each_bag_change"], "mass") if "each_bag_change" in losses else F(0)
+        if "bag_holds" not in self.pipe:
+            return Whipping(casts, Weighing(self.formula, in_pieces + stays, self.scales), in_pieces, stays, None, self)
+        bag, loads = quantity(self.pipe["bag_holds"], "volume"), 1
+        while True:  # a change of bag loses some, and what is weighed is more, which may itself take another load
+            lost = stays + (loads - 1) * change
+            weighing = Weighing(self.formula, in_pieces + lost, self.scales)
+            needed = max(1, whole(weighing.batter / self.cup / bag, "up"))
+            if needed <= loads:
+                return Whipping(casts, weighing, in_pieces, lost, loads, self)
+            loads = needed
+
+    def most_casts(self, cavities):
+        """Of one whipping: by the bowl, at most 60 % full, and by the time that the whipped batter stays open."""
+        most = {}
+        if self.bowl:
+            most["bowl"] = largest(lambda m: float(self.whipping(m).weighing.batter / self.cup), float(F(6, 10) * self.bowl), cavities)
+        pace = self.pipe.get("pace")
+        if pace:
+            open_s, each, change = (float(seconds(pace[k])) if k in pace else 0.0 for k in ("stays_open", "each", "bag_change"))
+            most["open time"] = largest(lambda m: m * each + ((self.whipping(m).loads or 1) - 1) * change, open_s, cavities)
+        return most
+
+    @staticmethod
+    def visible_topping(pipe, files, tips):
+        """ml above the foot: weighed trials outrank beads, beads an envelope."""
+        if "trials" in pipe:
+            trials = pipe["trials"]
+            cup = quantity(trials["weigh_cup"]["net"], "mass") / quantity(trials["weigh_cup"]["holds"], "volume")
+            return float(mean([quantity(m, "mass") for m in trials["weighed"]]) / cup)
+        if "beads" in pipe:
+            beads = pipe["beads"]
+            tip = beads["tip"]
+            if isinstance(tip, str):
+                own = files[beads["tips_from"]]["tips"] if "tips_from" in beads else []
+                tip = next(t for t in own + tips if t["name"] == tip)
+            section = opening_area(tip) * beads["swell"]
+            return tip.get("hand", {}).get("factor", 1) * sum(laid_by(move, section) for move in beads["moves"])
+        envelope = pipe["envelope"]
+        diameter, height = (float(quantity(envelope[k], "length")) for k in ("diameter", "height"))
+        hull = math.pi * diameter**2 * height / (12 if envelope["form"] == "cone" else 6) / 1000
+        return float(share(envelope["solidity"])) * hull
+
+
 class Run:
     """Everything that is weighed for a run. `files` gives the document of each file the run names."""
 
@@ -724,7 +841,7 @@ class Run:
             return Formula(files[name], published, own)
 
         pour = document["pour"]
-        self.mould = Mould(files[pour["mould"]])
+        self.mould = Mould(files[pour["mould"]], pour.get("moulds_owned"))
         cavity = self.mould.cavity
         self.base = formula(pour["formula"])
         self.line = self.mould.depth_of(pour["line"])
@@ -733,33 +850,123 @@ class Run:
         self.brimful = cavity.volume(cavity.height)
         self.recess = self.brimful - cavity.volume(self.line)
         self.cut = self.cut_up(document["cut"], files[pour["mould"]]["shape"]) if "cut" in document else None
-        per_cast = self.cut["bars"] if self.cut else 1
 
-        sell = document["sell"]
-        make = whole(sell / (1 - share(document["spoilage"])), "up")
-        casts = -(-make // per_cast)
-        self.pieces = {"sell": sell, "make": make, "per_cast": per_cast, "casts": casts, "cavities": self.mould.cavities,
-                       "fillings": -(-casts // self.mould.cavities)}
-
-        losses = document["losses"]["pour"]
+        self.spoilage = share(document["spoilage"])
+        self.per_cast = self.cut.columns * self.cut.rows if self.cut else 1
+        self.losses = document["losses"]
         self.mass_each = F(self.volume_each * self.base.density)
-        self.in_pieces = casts * self.mass_each
-        to_make = self.in_pieces * (1 + share(losses["overpour"])) + sum(quantity(losses[k], "mass") for k in ("pot", "jugs", "test_piece"))
-        self.pour = Weighing(self.base, to_make, self.scales)
-        self.layers = self.layer_up(pour.get("layers", []))
-
-        self.pipe = None
+        self.layer_volumes = self.divide(pour.get("layers", []))
+        self.whippings_each, self.topping = document.get("batch", {}).get("whippings", 1), None
         if "pipe" in document:
-            self.pipe_on(document["pipe"], document["losses"]["pipe"], formula, files, tips)
+            self.topping = Topping(document["pipe"], self.losses["pipe"], formula(document["pipe"]["formula"]), self.recess, self.scales, files, tips)
+        self.shared = bool(document.get("lye_pot", {}).get("shared"))
+        self.batch_of = lru_cache(maxsize=None)(self.mixed)
+        self.weigh_base = lru_cache(maxsize=None)(self.weighed_base)
+
+        self.most = self.most_casts()
+        self.pieces = self.count(document["sell"])
+        self.fillings = fillings_of(self.pieces["casts"], self.mould.cavities, min(self.most.values()))
+        self.refusal = self.why_not()
+        if self.refusal:
+            return
+        self.pieces["batches"] = sum(map(len, self.fillings))
+        self.batches = [self.batch_of(casts) for filling in self.fillings for casts in filling]
         self.decorations = [self.decoration(d, files) for d in document.get("perch", [])]
-        self.dust = [(d["name"], to_step(make * quantity(d["per_piece"], "mass"), self.scales.fine, "up")) for d in document.get("dust", [])]
-        self.lye_pot = self.share_lye() if document.get("lye_pot", {}).get("shared") else None
+        self.dust = [(d["name"], sum(self.dust_of(d, batch) for batch in self.batches)) for d in document.get("dust", [])]
         self.bottles = [self.share_bottle(b) for b in document.get("bottles", [])]
+        self.bars = self.bars_of(files) if self.cut else []
 
-    # -- pour
+    # -- counting
 
-    def layer_up(self, layers):
-        """(name, volume in one cavity, mass in one cavity, mass of the whole batter, colours), lowest first."""
+    def count(self, sell):
+        """Pieces and casts; with "fill": "full" every filling fills all cavities, and what is beyond the need goes to stock."""
+        needed = whole(sell / (1 - self.spoilage), "up")
+        casts, cavities = ceil_of(needed, self.per_cast), self.mould.cavities
+        fillings, make = ceil_of(casts, cavities), needed
+        if self.document.get("batch", {}).get("fill") == "full":
+            casts = fillings * cavities
+            make = casts * self.per_cast
+        return {"sell": sell, "make": make, "per_cast": self.per_cast, "casts": casts, "cavities": cavities, "fillings": fillings,
+                "to_stock": casts * self.per_cast - needed}
+
+    def most_casts(self):
+        """The most casts that one batch may have, by each limit that the run states."""
+        most = {"cavities": self.mould.cavities}
+        wish = self.document.get("batch", {})
+        if "pieces" in wish:
+            most["wish"] = wish["pieces"] // self.per_cast
+        if "casts" in wish:
+            most["wish"] = wish["casts"]
+        pots, cavities = self.document.get("pots", {}), self.mould.cavities
+        if "holds" in pots:
+            most["pot"] = largest(self.base_volume, float(F(2, 3) * quantity(pots["holds"], "volume")), cavities)
+        if "lye_jug" in pots:
+            most["lye jug"] = largest(lambda n: max(self.lye_volumes(n)), float(quantity(pots["lye_jug"], "volume") / 2), cavities)
+        if self.topping:
+            for what, casts in self.topping.most_casts(cavities).items():
+                most[what] = casts * self.whippings_each
+        return most
+
+    def base_volume(self, casts):
+        """ml of the base batter as weighed, at its plain density."""
+        return float(self.weigh_base(casts).batter) / self.base.density
+
+    def lye_volumes(self, casts):
+        """ml of each lye that a batch makes: the base's and each whipping's, or the common pot's."""
+        if self.shared:  # what a batter takes into its lye besides goes into its share
+            pot = self.batch_of(casts).lye_pot
+            return [self.base.lye_volume(pot["alkalis"], pot["water"])]
+        lyes = [self.weigh_base(casts)]
+        if self.topping:
+            lyes += [self.topping.whipping(m).weighing for m in split(casts, self.whippings_each) if m]
+        return [w.formula.lye_volume(w.alkalis, w.plain) + w.formula.stirred_into_lye(w.parts) for w in lyes]
+
+    def why_not(self):
+        """Why the run cannot be made so, in a word, or nothing."""
+        if self.fillings is None:
+            return "nothing fits"
+        for casts in {casts for filling in self.fillings for casts in filling}:
+            if self.topping and casts < self.whippings_each:
+                return "a whipping without a piece"
+            batch = self.batch_of(casts)
+            for weighing in batch.weighings():
+                if any(m == 0 for m, a in zip(weighing.alkalis, weighing.formula.alkalis) if a[1] > 0):
+                    return "scale"
+                if superfat_of(weighing).nominal < 0:
+                    return "superfat"
+            if batch.lye_pot and (min(batch.lye_pot["shares"]) == 0 or min(s.nominal for s in batch.lye_pot["superfats"]) < 0):
+                return "superfat"
+            if any(not whipping.is_caught() for whipping in batch.whippings):
+                return "whisk"
+        return None
+
+    # -- one batch
+
+    def weighed_base(self, casts):
+        losses = self.losses["pour"]
+        to_make = casts * self.mass_each * (1 + share(losses["overpour"])) + sum(quantity(losses[k], "mass") for k in ("pot", "jugs", "test_piece"))
+        return Weighing(self.base, to_make, self.scales)
+
+    def mixed(self, casts):
+        batch = Batch()
+        batch.casts = casts
+        batch.pour = self.weigh_base(casts)
+        batch.in_pieces = casts * self.mass_each
+        batch.layers = self.jugs(batch)
+        batch.whippings = [self.topping.whipping(m) for m in split(casts, self.whippings_each)] if self.topping else []
+        batch.lye_pot = self.share_lye(batch) if self.shared else None
+        return batch
+
+    def pieces_of(self, batch):
+        return batch.casts * self.per_cast
+
+    def dust_of(self, dust, batch):
+        return to_step(self.pieces_of(batch) * quantity(dust["per_piece"], "mass"), self.scales.fine, "up")
+
+    # -- layers
+
+    def divide(self, layers):
+        """ml of each layer in one cavity, lowest first."""
         if not layers:
             return []
         cavity, poured = self.mould.cavity, self.volume_each
@@ -782,19 +989,27 @@ class Run:
             said = [left if d is None else d for d in said]
             ends = [cavity.volume(sum(said[:i + 1]) / sum(said) * self.line) for i in range(len(said))]
         ends[-1] = poured
-        volumes = [end - start for start, end in zip([0.0] + ends, ends)]
-        answer, left = [], self.pour.batter
-        fats_of_batter = self.pour.fats_sum / self.pour.batter
-        for i, (layer, volume) in enumerate(zip(layers, volumes)):
-            mass = left if i + 1 == len(layers) else to_step(F(volume / sum(volumes)) * self.pour.batter, self.scales.large, "nearest")
-            left -= mass
+        return [end - start for start, end in zip([0.0] + ends, ends)]
+
+    def jugs(self, batch):
+        """(name, volume in one cavity, mass in one cavity, mass in the jug, colours), lowest first. A jug holds what goes into the
+        pieces and its own residue; the running sums are rounded down, so that no jug is off by a step and all together hold no
+        more than there is."""
+        layers, losses, answer = self.document["pour"].get("layers", []), self.losses["pour"], []
+        fats_of_batter = batch.pour.fats_sum / batch.pour.batter
+        exact, sum_so_far = F(0), F(0)
+        for layer, volume in zip(layers, self.layer_volumes):
+            mass_each = F(volume * self.base.density)
+            exact += batch.casts * mass_each * (1 + share(losses["overpour"])) + quantity(losses["jugs"], "mass") / len(layers)
+            running = to_step(exact, self.scales.large, "down")
+            mass, sum_so_far = running - sum_so_far, running
             colours = []
             for colour in layer.get("colours", []):
                 bulk = quantity(colour["bulk_density"], "density") if "bulk_density" in colour else None
                 per, basis = rate(colour["rate"], bulk)
-                exact = per * mass * (fats_of_batter if basis == "fats" else 1)
-                colours.append((colour["name"], to_step(exact, self.scales.step_on_fine(exact), "nearest")))
-            answer.append((layer["name"], volume, volume * self.base.density, mass, colours))
+                dose = per * mass * (fats_of_batter if basis == "fats" else 1)
+                colours.append((colour["name"], to_step(dose, self.scales.step_on_fine(dose), "nearest")))
+            answer.append((layer["name"], volume, mass_each, mass, colours))
         return answer
 
     def displaced_by(self, decoration, files):
@@ -802,60 +1017,6 @@ class Run:
         if "buried" not in decoration:
             return 0.0
         return len(decoration["buried"]["places"]) * self.cast_volume(decoration, files)
-
-    # -- pipe
-
-    def pipe_on(self, pipe, losses, formula, files, tips):
-        self.pipe_formula = formula(pipe["formula"])
-        cup = quantity(pipe["whip"]["net"], "mass") / quantity(pipe["whip"]["holds"], "volume")
-        self.visible = self.visible_topping(pipe, files, tips)
-        self.in_recess = float(share(pipe["fills_headspace"])) * self.recess
-        self.pipe_volume_each = self.visible + self.in_recess
-        self.pipe_density = float(cup)
-        casts = self.pieces["casts"]
-        self.pipe_mass_each = F(self.pipe_volume_each * float(cup))
-        in_pieces = casts * self.pipe_mass_each
-        stays = sum(quantity(losses[k], "mass") for k in ("bag", "bowl_and_whisk", "tip") if k in losses)
-        change = quantity(losses["each_bag_change"], "mass") if "each_bag_change" in losses else F(0)
-        self.loads, lost = None, stays
-        if "bag_holds" in pipe:
-            bag = quantity(pipe["bag_holds"], "volume")
-            self.loads = 1
-            while True:  # a change of bag loses some, which may itself take another load
-                needed = max(1, whole((in_pieces + stays + (self.loads - 1) * change) / cup / bag, "up"))
-                if needed <= self.loads:
-                    break
-                self.loads = needed
-            lost = stays + (self.loads - 1) * change
-        self.pipe_in_pieces = in_pieces
-        self.pipe = Weighing(self.pipe_formula, in_pieces + lost, self.scales)
-        if self.loads is not None:
-            self.loads = max(self.loads, whole(self.pipe.batter / cup / bag, "up"))
-        self.usable = self.pipe.batter - lost
-        self.pieces_now = None
-        if "whip_now" in pipe:
-            now = quantity(pipe["whip_now"]["net"], "mass") / quantity(pipe["whip_now"]["holds"], "volume")
-            self.pieces_now = max(0, whole(self.usable / (F(self.pipe_volume_each) * now), "down"))
-
-    @staticmethod
-    def visible_topping(pipe, files, tips):
-        """ml above the foot: weighed trials outrank beads, beads an envelope."""
-        if "trials" in pipe:
-            trials = pipe["trials"]
-            cup = quantity(trials["weigh_cup"]["net"], "mass") / quantity(trials["weigh_cup"]["holds"], "volume")
-            return float(mean([quantity(m, "mass") for m in trials["weighed"]]) / cup)
-        if "beads" in pipe:
-            beads = pipe["beads"]
-            tip = beads["tip"]
-            if isinstance(tip, str):
-                own = files[beads["tips_from"]]["tips"] if "tips_from" in beads else []
-                tip = next(t for t in own + tips if t["name"] == tip)
-            section = opening_area(tip) * beads["swell"]
-            return tip.get("hand", {}).get("factor", 1) * sum(laid_by(move, section) for move in beads["moves"])
-        envelope = pipe["envelope"]
-        diameter, height = (float(quantity(envelope[k], "length")) for k in ("diameter", "height"))
-        hull = math.pi * diameter**2 * height / (12 if envelope["form"] == "cone" else 6) / 1000
-        return float(share(envelope["solidity"])) * hull
 
     # -- decorations
 
@@ -877,7 +1038,7 @@ class Run:
         fills, trays = casts, 1
         if "mould" in decoration:
             fills = casts * (2 if decoration["made_of"] == "two halves" else 1)
-            trays = Mould(files[decoration["mould"]]).cavities
+            trays = Mould(files[decoration["mould"]], decoration.get("moulds_owned")).cavities
         tray_fills = 1 if "drizzle" in decoration else -(-fills // trays)
         mass_each = F(each * float(quantity(decoration["density"], "density")))
         melt = (casts * mass_each + tray_fills * quantity(decoration["jug_film"], "mass")) / (1 - share(decoration["melt_loss"]))
@@ -887,40 +1048,154 @@ class Run:
     # -- cut
 
     def cut_up(self, cut, shape):
-        """Of a block with upright walls and sharp edges: bars, and the volume of one."""
+        """Of a block with upright walls and sharp edges."""
         def mm(key):
             return quantity(cut[key], "length") if key in cut else F(0)
 
-        def bars(whole_length, trim, size):
-            # n bars lose n - 1 kerfs between them and two planings each; a hundredth of a millimetre does not cost a bar.
-            usable = whole_length - 2 * trim
-            return math.floor((usable + F(1, 100) + mm("kerf")) / (size + 2 * mm("face_planing") + mm("kerf")))
-
         length, width = quantity(shape["length"], "length"), quantity(shape["width"], "length")
-        high = F(self.line) - mm("top_planing")
-        if "thickness" in cut["bar"]:
-            along = cut.get("along", "y" if width > length else "x")
-            long_way, across = (length, width) if along == "x" else (width, length)
-            size = quantity(cut["bar"]["thickness"], "length")
-            n = bars(long_way, mm("end_trim"), size)
-            return {"bars": n, "columns": n, "rows": 1, "bar_ml": float(size * (across - 2 * mm("side_trim")) * high) / 1000}
-        bar_length, bar_width = quantity(cut["bar"]["length"], "length"), quantity(cut["bar"]["width"], "length")
-        # A slab's ends are those of its longer side.
-        long_side, short_side = max(length, width), min(length, width)
         long_axis = "y" if width > length else "x"
-        ways = {}
-        for lies in ("x", "y"):
-            along_long, along_short = (bar_length, bar_width) if lies == long_axis else (bar_width, bar_length)
-            ways[lies] = bars(long_side, mm("end_trim"), along_long), bars(short_side, mm("side_trim"), along_short)
-        columns, rows = ways[cut["along"]]
-        return {"bars": columns * rows, "columns": columns, "rows": rows, "bar_ml": float(bar_length * bar_width * high) / 1000}
+        line, bar = F(self.line), {key: quantity(cut["bar"][key], "length") for key in cut["bar"]}
+        if "thickness" in bar:
+            along = cut.get("along", long_axis)
+            return CutLoaf(length, width, line, mm("top_planing"), along, (mm("end_trim"), bar["thickness"], mm("kerf"), mm("face_planing")),
+                           (mm("side_trim"), None, mm("kerf"), F(0)))
+        # A slab's ends are those of its longer side.
+        along_long, along_short = (bar["length"], bar["width"]) if cut["along"] == long_axis else (bar["width"], bar["length"])
+        return CutLoaf(length, width, line, mm("top_planing"), long_axis, (mm("end_trim"), along_long, mm("kerf"), mm("face_planing")),
+                       (mm("side_trim"), along_short, mm("kerf"), mm("face_planing")))
+
+    def embeds(self, files):
+        """(embed, density) of what is buried in one cast, where its form and pose have a closed form here."""
+        found = []
+        for decoration in self.document.get("perch", []):
+            for place in decoration["buried"]["places"] if "buried" in decoration else []:
+                x, y, foot = (quantity(place[key], "length") for key in ("x", "y", "height"))
+                if "rod" in decoration:
+                    rod = decoration["rod"]
+                    axis = "y" if place.get("turn", {}).get("z") == "90 deg" else "x"
+                    embed = Rod(quantity(rod["diameter"], "length"), quantity(rod["length"], "length"), axis, x, y, foot)
+                else:
+                    block = files[decoration["mould"]]["shape"]
+                    embed = Block([quantity(block[key], "length") for key in ("length", "width", "height")], x, y, foot)
+                found.append((embed, float(quantity(decoration["density"], "density"))))
+        return found
+
+    def bars_of(self, files):
+        """Of each bar: ml of it in the loaf, ml of each layer's batter in it, ml of the embeds in it, and g of embeds."""
+        answer = []
+        embeds = self.embeds(files)
+        for box in self.cut.bars():
+            (x0, x1), (y0, y1), (_, top) = box
+            floor = float((x1 - x0) * (y1 - y0)) / 1000
+            inside = [(embed.within(box), density) for embed, density in embeds]
+            levels, layers = 0.0, []
+            for volume in self.layer_volumes or [self.volume_each + self.displaced]:
+                # In upright walls a layer is as high as its volume says.
+                low, levels = levels, levels + 1000 * volume / float(self.cut.area)
+                layers.append(floor * max(0.0, min(float(top), levels) - low))
+            if len(layers) == 1:
+                layers[0] -= sum(ml for ml, _ in inside)
+            answer.append((float(x1 - x0) * float(y1 - y0) * float(top) / 1000, layers, sum(ml for ml, _ in inside),
+                           sum(ml * density for ml, density in inside)))
+        return answer
+
+    # -- what a piece weighs, and its label
+
+    @staticmethod
+    def kept(formula, weighings):
+        """Of a fresh batter, the share that is left after the cure, or nothing where its formula does not say: dry matter, and of
+        the water what is not lost; of several batches the least."""
+        if formula.water_lost is None:
+            return None
+
+        def water_share(weighing):
+            return (weighing.water + sum(m * p.crystal_water for m, p in zip(weighing.parts, formula.parts))) / weighing.batter
+        return 1 - float(formula.water_lost * max(map(water_share, weighings)))
+
+    def colours_in_cast(self):
+        """g of each layer's colours in one cast: what went into what is left in the jugs is none of it."""
+        answer = []
+        for jugs in zip(*(batch.layers for batch in self.batches)):
+            mass_each, in_jugs = jugs[0][2], sum(jug[3] for jug in jugs)
+            answer.append(float(sum(grams for jug in jugs for _, grams in jug[4]) * mass_each / in_jugs) if in_jugs else 0.0)
+        return answer
+
+    def set_on_bar(self, share_of_top):
+        """g that a bar surely carries: what is set on each bar, dust too; of a drizzle over the whole loaf its share of the top; of what
+        else is set on the loaf, without a place, nothing."""
+        on_it = sum(float(quantity(dust["per_piece"], "mass")) for dust in self.document.get("dust", []))
+        for decoration, mine in zip(self.document.get("perch", []), self.decorations):
+            if "per_piece" in decoration and "buried" not in decoration:
+                on_it += float(decoration["per_piece"] * mine["mass_each_g"])
+            elif "drizzle" in decoration:
+                on_it += share_of_top * float(decoration["per_cast"] * mine["mass_each_g"])
+        return on_it
+
+    def weights(self):
+        """(fresh g, cured g, cured g that a millimetre of the pour line is worth) of each bar, or of the one kind of piece; nothing
+        for cured where a formula does not say what water it loses."""
+        base = self.kept(self.base, [b.pour for b in self.batches])
+        topping = self.kept(self.topping.formula, [w.weighing for b in self.batches for w in b.whippings]) if self.topping else 0.0
+        density, colours = self.base.density, self.colours_in_cast()
+
+        def piece(batter, colour, rest, topped, worth):
+            fresh = batter + colour + topped + rest
+            if base is None or topping is None:
+                return fresh, None, None
+            return fresh, base * batter + colour + topping * topped + rest, base * density * worth
+
+        if not self.cut:
+            h, e = self.line, 1e-4
+            worth = (self.mould.cavity.volume(h) - self.mould.cavity.volume(h - e)) / e
+            rest = sum(float((d["per_piece"] if "per_piece" in d else d["per_cast"]) * mine["mass_each_g"])
+                       for d, mine in zip(self.document.get("perch", []), self.decorations))
+            rest += sum(float(quantity(d["per_piece"], "mass")) for d in self.document.get("dust", []))
+            return [piece(float(self.mass_each), sum(colours), rest, float(self.topping.mass_each) if self.topping else 0.0, worth)]
+        bars = []
+        for (x, y, _), (_, layers, _, embedded) in zip(self.cut.bars(), self.bars):
+            area = (x[1] - x[0]) * (y[1] - y[0])
+            colour = sum(grams * ml / volume for grams, ml, volume in zip(colours, layers, self.layer_volumes))
+            bars.append(piece(density * sum(layers), colour, embedded + self.set_on_bar(float(area / self.cut.area)), 0.0, float(area) / 1000))
+        return bars
+
+    def lightest(self):
+        """(lightest, mean) g to believe in: of pieces weighed, the mean less three standard deviations or the lightest of them; of a
+        reckoned weight, the lightest bar's, less all that the spread says; less half a step of the scale that holds it as reckoned."""
+        label = self.document["label"]
+        if "weighed" in label:
+            weighed = [float(quantity(m, "mass")) for m in label["weighed"]]
+            middle = mean(weighed)
+            deviation = math.sqrt(sum((m - middle) ** 2 for m in weighed) / (len(weighed) - 1))
+            reckoned = mean([piece[0] if piece[1] is None else piece[1] for piece in self.weights()])
+            return min(min(weighed), middle - 3 * deviation) - float(self.scales.step_on_fine(reckoned)) / 2, middle
+        pieces = self.weights()
+        if pieces[0][1] is None:
+            return None
+
+        _, cured, worth = min(pieces, key=lambda piece: piece[1])
+        spread = label.get("spread", "0 g")
+        lost = cured * float(share(spread)) if spread.rstrip().endswith("%") else float(quantity(spread, "mass"))
+        low_line = worth * float(quantity(label["pour_line"], "length")) if "pour_line" in label else 0.0
+        return cured - lost - low_line - float(self.scales.step_on_fine(cured)) / 2, sum(piece[1] for piece in pieces) / len(pieces)
+
+    @staticmethod
+    def net_quantity(market, lightest):
+        """Rounded down: EU in whole grams; US in tenths of an ounce (of 28.3495 g, 16 CFR 500.19), from a pound up in pounds and ounces,
+        and beside them the grams they are, in at most three digits (two below 100 g), neither above the lightest piece."""
+        if market == "EU":
+            return f"{math.floor(lightest)} g"
+        tenths = math.floor(lightest / 2.83495)
+        pounds, rest = divmod(tenths, 160)
+        beside = math.floor(tenths * 2.83495 + 0.5)
+        beside -= beside > lightest
+        return f"NET WT {f'{pounds} LB {rest / 10:g}' if pounds else f'{tenths / 10:g}'} OZ ({beside} g)"
 
     # -- lye shared by weight
 
-    def share_lye(self):
-        """One pot: the alkalis of both batters together, rounded down; water for the stronger lye, enough to dissolve them; made up
+    def share_lye(self, batch):
+        """One pot for a batch: the alkalis of its batters together, rounded down; water for the stronger lye, enough to dissolve them; made up
         to a weight that the scale shows, not below what went in; shares in proportion to the batters' alkali, rounded down."""
-        scales, both = self.scales, (self.pour, self.pipe)
+        scales, both = self.scales, batch.weighings()
         pot = {"alkalis": [], "alkali_doubts": []}
         for k in range(len(self.base.alkalis)):
             together = sum(w.alkalis[k] for w in both)
@@ -959,8 +1234,19 @@ class Run:
     # -- bottles of fragrance
 
     def share_bottle(self, bottle):
-        """At one rate for all batters, rounded down on the fine scale."""
+        """At one rate for all batters of the run, each part rounded down on the fine scale. For each batch: (how many such parts, g of
+        each), the base's and those of its sizes of whipping."""
         holds = quantity(bottle["holds"], "mass")
-        batters = [self.pour.batter] + ([self.pipe.batter] if self.pipe else [])
-        shares = [holds * b / sum(batters) for b in batters]
-        return [to_step(m, self.scales.step_on_fine(m), "down") for m in shares]
+        whole_run = sum(w.batter for batch in self.batches for w in batch.weighings())
+
+        def part(weighing):
+            exact = holds * weighing.batter / whole_run
+            return to_step(exact, self.scales.step_on_fine(exact), "down")
+
+        answer = []
+        for batch in self.batches:
+            sizes = {}
+            for whipping in batch.whippings:
+                sizes.setdefault(whipping.casts, []).append(part(whipping.weighing))
+            answer.append([(1, part(batch.pour))] + [(len(parts), parts[0]) for parts in sizes.values()])
+        return answer
