@@ -106,7 +106,7 @@ def tips_run():
 
 def decorated_run():
     """A run with what the shipped ones leave out: pour from the floor, layers by depth and mass, an envelope, rods,
-    a drizzle, a shared pot of lye, a bottle, dust by the piece, a slab cut lengthwise and across."""
+    a drizzle, a shared pot of lye, a bottle, dust by the piece, batches by pots and wish, a slab cut lengthwise and across."""
     run = run_of("moulds/twisted_cup.json", "meadow_base.formula.json")
     run["pour"]["line"] = {"depth": "26 mm"}
     run["pour"]["layers"] = [{"name": "Low", "depth": "9 mm"}, {"name": "Rest", "rest": True}]
@@ -120,6 +120,8 @@ def decorated_run():
     run["dust"] = [{"name": "silver mica", "per_piece": "20 mg"}]
     run["bottles"] = [{"name": "lavender essential oil", "holds": "30 g", "shared": "by rate"}]
     run["label"] = {"market": "US", "weighed": ["80 g", "81 g", "80.4 g"], "states": "78 g"}
+    run["pots"] = {"holds": "5 l", "lye_jug": "2 l"}
+    run["batch"] = {"pieces": 8, "fill": "full", "whippings": 2}
     return run
 
 
@@ -311,7 +313,7 @@ def main():
     parser.add_argument("root")
     parser.add_argument("program")
     parser.add_argument("--seed", type=int, default=20261125)
-    parser.add_argument("--each", type=float, default=0.8)
+    parser.add_argument("--each", type=float, default=0.4)
     parser.add_argument("--all", action="store_true")
     parser.add_argument("--jobs", type=int, default=2)
     parser.add_argument("--keep", help="where to put the spoilt file of each fault")
