@@ -266,14 +266,16 @@ def compare_pipe(compare, whose, got, run, whippings):
     compare.shown(whose + " visible (ml)", got["visible_each_ml"], topping.visible, 3)
     compare.shown(whose + " plain density", got["plain_density_computed_g_per_ml"], topping.formula.computed_density(), 4)
     compare.shown(whose + " each (g)", got["mass_each_g"], topping.mass_each, 3)
-    compare_whippings(compare, whose, got, whippings)
+    compare_whippings(compare, whose, got, run, whippings)
     compare.shown(whose + " in pieces (g)", got["in_pieces_g"], sum(w.in_pieces for w in whippings), 3)
 
 
-def compare_whippings(compare, whose, got, whippings):
+def compare_whippings(compare, whose, got, run, whippings):
     loads = [w.loads for w in whippings]
     compare.same(whose + " loads", got["loads"], None if loads[0] is None else sum(loads))
-    compare.same(whose + " pieces now", got["pieces_now"], max(whippings, key=lambda w: w.casts).pieces_now)
+    casts_now = max(whippings, key=lambda w: w.casts).casts_now
+    compare.same(whose + " casts now", got["casts_now"], casts_now)
+    compare.same(whose + " pieces now", got["pieces_now"], casts_now and casts_now * run.per_cast)
     compare_weighings(compare, whose, got, [w.weighing for w in whippings])
 
 
@@ -291,7 +293,7 @@ def compare_batches(compare, plan, run):
         superfats.append(printed_superfat(got["pour"], batch.pour))
         if batch.whippings:
             compare_pipe(compare, whose + " topping", got["pipe"], run, batch.whippings)
-            superfats += compare_goes(compare, whose, got["pipe"]["whippings"], batch.whippings)
+            superfats += compare_goes(compare, whose, got["pipe"]["whippings"], run, batch.whippings)
         for line, dust in zip(got["dust"], run.document.get("dust", [])):
             compare.grams(f"{whose} {line['name']}", line["g"], run.dust_of(dust, batch))
         for line, shares in zip(got["bottles"], run.bottles):
@@ -308,7 +310,7 @@ def compare_batches(compare, plan, run):
     return superfats
 
 
-def compare_goes(compare, whose, got, whippings):
+def compare_goes(compare, whose, got, run, whippings):
     goes = {}
     for whipping in whippings:
         goes.setdefault(whipping.casts, []).append(whipping)
@@ -318,7 +320,7 @@ def compare_goes(compare, whose, got, whippings):
         what = f"{whose}, whipping of {casts}"
         compare.same(what + ", casts", line["casts"], casts)
         compare.same(what + ", count", line["count"], len(alike))
-        compare_whippings(compare, what, line, alike[:1])
+        compare_whippings(compare, what, line, run, alike[:1])
         superfats.append(printed_superfat(line, alike[0].weighing))
     return superfats
 

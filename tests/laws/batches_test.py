@@ -160,11 +160,43 @@ def advice_passes(bench, complaint):
             yield f"advises --sell {number} ({complaint}), which is refused: {other}"
 
 
+# What a refusal says would do: words, and what then stands in the run.
+WOULD_DO = [(re.compile(r"a pot of ([0-9.]+) l"), lambda run, litres: run["pots"].update(holds=f"{litres} l")),
+            (re.compile(r"a lye jug of ([0-9.]+) l"), lambda run, litres: run["pots"].update(lye_jug=f"{litres} l")),
+            (re.compile(r"a bowl of ([0-9.]+) l"), lambda run, litres: run["pipe"]["bowl"].update(holds=f"{litres} l")),
+            (re.compile(r"([0-9.]+) min of open time"), lambda run, minutes: run["pipe"]["pace"].update(stays_open=f"{minutes} min")),
+            (re.compile(r"a wish of at least ([0-9]+) (?:piece|loa)"), lambda run, casts: run.update(batch=dict(wish_less(run), casts=int(casts)))),
+            (re.compile(r"moulds with ([0-9]+) cavities"), lambda run, cavities: run["pour"].update(moulds_owned=int(cavities)))]  # enough, at the least
+
+
+def wish_less(run):
+    return {key: value for key, value in run.get("batch", {}).items() if key not in ("pieces", "casts")}
+
+
+def what_would_do_does(bench, complaint):
+    """A vessel that is advised is large enough: once it stands in the run, that limit is not in the way any more."""
+    run = copy.deepcopy(bench.files["chance.run.json"])
+    for _ in range(len(WOULD_DO) + 1):
+        where, _, advised = complaint.partition("; it takes ")
+        if not advised:
+            return
+        for words, put in WOULD_DO:
+            for amount in words.findall(advised):
+                put(run, amount)
+        now = bench.ask_changed(lambda document: (document.clear(), document.update(run)))
+        if isinstance(now, str) and now.partition("; it takes ")[2] == advised:
+            yield f"{complaint}: with that in the run it says so again"
+            return
+        if not isinstance(now, str):
+            return
+        complaint = now
+
+
 def faults_of(bench, chance):
     """(what is wrong, whether there was a plan to judge)."""
     plan = bench.ask()
     if isinstance(plan, str):
-        return list(advice_passes(bench, plan)), False
+        return [*advice_passes(bench, plan), *what_would_do_does(bench, plan)], False
     return [*sums_are_the_batches(plan), *numbers_agree(plan), *limits_hold(plan), *around_is_true(bench, plan),
             *alone_weighs_the_same(bench, plan, chance), *more_moulds_no_more_fillings(bench, plan)], True
 
@@ -179,6 +211,8 @@ def made_in_batches(seed):
         if "pots" in document or "batch" in document or "pipe" in document:
             if maker.some(0.25):
                 document["sell"] = maker.chance.choice([1, 2, 3])
+            if "pots" in document and maker.some(0.1):
+                document["pots"] = {maker.chance.choice(["holds", "lye_jug"]): maker.chance.choice(["60 ml", "0.25 l", "10 fl oz"])}
             return files
     raise AssertionError(seed)
 

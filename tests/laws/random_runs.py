@@ -484,10 +484,15 @@ class RunMaker:
             wet = self.water_weighing(shape)
         self.mould("main.mould.json", shape, self.chance.randint(1, 2) if is_cut else None, wet)
         lye = self.formula("base.formula.json", "Base of chance")
-        if not is_cut and self.some(0.45):
+        if self.some(0.2 if is_cut else 0.45):
             together = self.some(0.4)
             self.formula("topping.formula.json", "Topping of chance", self.topping_lye(lye) if together else None, between(18, 30))
             self.pipe(document)
+            if is_cut:  # what is piped on a loaf is cut with it: evenly over the top, where trials alone tell it
+                document["pipe"].update(trials={"weighed": [fixed(self.between(150, 400), 1) + " g"], "weigh_cup": {"holds": "120 ml", "net": "80.5 g"}})
+                document["pipe"].pop("beads", None)
+                document["pipe"].pop("envelope", None)
+                document["cut"].pop("top_planing", None)
             if together:
                 document["lye_pot"] = {"shared": True}
                 if self.some(0.5):

@@ -755,7 +755,7 @@ class Whipping:
     def __init__(self, casts, weighing, in_pieces, lost, loads, topping):
         self.casts, self.weighing, self.in_pieces, self.lost, self.loads, self.topping = casts, weighing, in_pieces, lost, loads, topping
         self.usable = weighing.batter - lost
-        self.pieces_now = None if topping.now is None else max(0, whole(self.usable / (topping.volume * topping.now), "down"))
+        self.casts_now = None if topping.now is None else max(0, whole(self.usable / (topping.volume * topping.now), "down"))
 
     def is_caught(self):
         """The whisk reaches it: its plain volume is not below what the whisk catches."""
@@ -1155,7 +1155,9 @@ class Run:
         for (x, y, _), (_, layers, _, embedded) in zip(self.cut.bars(), self.bars):
             area = (x[1] - x[0]) * (y[1] - y[0])
             colour = sum(grams * ml / volume for grams, ml, volume in zip(colours, layers, self.layer_volumes))
-            bars.append(piece(density * sum(layers), colour, embedded + self.set_on_bar(float(area / self.cut.area)), 0.0, float(area) / 1000))
+            share_of_top = float(area / self.cut.area)
+            topped = share_of_top * float(self.topping.mass_each) if self.topping else 0.0
+            bars.append(piece(density * sum(layers), colour, embedded + self.set_on_bar(share_of_top), topped, float(area) / 1000))
         return bars
 
     def lightest(self):
