@@ -2,6 +2,8 @@
 
 #include "geometry/enclosed_volume.h"
 #include "geometry/mend_touching.h"
+#include "geometry/mesh_file.h"
+#include "geometry/placed_error.h"
 #include "geometry/shell_forest.h"
 #include "geometry/shell_union.h"
 #include "geometry/surface_edges.h"
@@ -20,11 +22,9 @@ namespace {
 
 [[noreturn]] void refuse(const std::string& file, const Vector& place_mm,
                          const std::string& problem, const std::string& remedy) {
-  throw UserError({.file = file,
-                   .field = "at (" + trimmed(place_mm[0], 2) + ", " + trimmed(place_mm[1], 2) +
-                            ", " + trimmed(place_mm[2], 2) + ") mm",
-                   .problem = problem,
-                   .remedy = remedy});
+  throw PlacedError(
+      {.file = file, .field = place_text(place_mm), .problem = problem, .remedy = remedy},
+      place_mm);
 }
 
 std::string in_ml(double mm3) { return trimmed(std::abs(mm3) / 1000, 3) + " ml"; }

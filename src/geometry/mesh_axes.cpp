@@ -1,5 +1,7 @@
 #include "geometry/mesh_file.h"
+#include "units/printing.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -53,6 +55,15 @@ std::array<double, 3> direction(const std::string& text, const Place& where) {
 std::string name_of(LengthUnit unit) { return unit_names[static_cast<std::size_t>(unit)]; }
 std::string name_of(Axis up) { return axis_names[static_cast<std::size_t>(up)]; }
 
+std::array<double, 3> straightened(const std::array<double, 3>& p,
+                                   const std::array<double, 3>& up) {
+  const auto [x, y, z] = up;
+  // Rodrigues' rotation about up x z, whose sine is |(x, y)| and cosine z.
+  const double k = 1 / (1 + z);
+  return {(1 - k * x * x) * p[0] - k * x * y * p[1] - x * p[2],
+          -k * x * y * p[0] + (1 - k * y * y) * p[1] - y * p[2], x * p[0] + y * p[1] + z * p[2]};
+}
+
 std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
   const auto [x, y, z] = p;
   switch (up) {
@@ -70,6 +81,34 @@ std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
       return {x, -y, -z};
   }
   return p;
+}
+
+std::string place_text(const std::array<double, 3>& at_mm, const FileFrame& frame) {
+  std::array<double, 3> p = at_mm;
+  // A rotation's inverse: dot products with what the axes became.
+  if (frame.leaning_up) {
+    std::array<double, 3> back{};
+    for (std::size_t i = 0; i < 3; ++i) {
+      std::array<double, 3> axis{};
+      axis[i] = 1;
+      const auto became = straightened(axis, *frame.leaning_up);
+      for (std::size_t k = 0; k < 3; ++k) back[i] += became[k] * p[k];
+    }
+    p = back;
+  }
+  std::array<double, 3> back{};
+  for (std::size_t i = 0; i < 3; ++i) {
+    std::array<double, 3> axis{};
+    axis[i] = 1;
+    const auto became = upright(axis, frame.up);
+    for (std::size_t k = 0; k < 3; ++k) back[i] += became[k] * p[k];
+  }
+  // A hundredth of a millimetre, in whatever unit.
+  const int decimals = std::clamp(2 + static_cast<int>(std::ceil(std::log10(frame.in_mm))), 0, 6);
+  std::string text = "at (";
+  for (std::size_t i = 0; i < 3; ++i)
+    text += (i > 0 ? ", " : "") + trimmed(back[i] / frame.in_mm, decimals);
+  return text + ") " + frame.unit;
 }
 
 }  // namespace brimwright::geometry

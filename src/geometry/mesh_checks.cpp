@@ -1,6 +1,8 @@
 #include "geometry/mesh_checks.h"
 
 #include "geometry/enclosed_volume.h"
+#include "geometry/mesh_file.h"
+#include "geometry/placed_error.h"
 #include "geometry/self_crossing.h"
 #include "geometry/shell_nesting.h"
 #include "geometry/surface_edges.h"
@@ -24,8 +26,10 @@ constexpr const char* repair = "repair it in the modelling program and export it
   throw UserError({.file = file, .field = field, .problem = problem, .remedy = remedy});
 }
 
-std::string place(const Point& p) {
-  return "at (" + trimmed(p[0], 2) + ", " + trimmed(p[1], 2) + ", " + trimmed(p[2], 2) + ") mm";
+[[noreturn]] void refuse_at(const Point& at_mm, const std::string& file, const std::string& problem,
+                            const std::string& remedy = repair) {
+  throw PlacedError(
+      {.file = file, .field = place_text(at_mm), .problem = problem, .remedy = remedy}, at_mm);
 }
 
 std::string counted(std::size_t number, const std::string& one, const std::string& many) {
@@ -44,21 +48,21 @@ void refuse_flat(const TriangleMesh& mesh, const std::string& file) {
 
 void refuse_unsound_edges(const SurfaceEdges& edges, const std::string& file) {
   if (const EdgeFault& open = edges.open; open.edges > 0) {
-    refuse(file, place(open.first_mm),
-           "is open: " + counted(open.edges, "edge has", "edges have") +
-               " a facet on one side only, the first here",
-           "close the surface in the modelling program and export it again");
+    refuse_at(open.first_mm, file,
+              "is open: " + counted(open.edges, "edge has", "edges have") +
+                  " a facet on one side only, the first here",
+              "close the surface in the modelling program and export it again");
   }
   if (const EdgeFault& crowded = edges.crowded; crowded.edges > 0) {
-    refuse(file, place(crowded.first_mm),
-           "does not bound one solid: more than two facets meet at " +
-               counted(crowded.edges, "edge", "edges") + ", the first here");
+    refuse_at(crowded.first_mm, file,
+              "does not bound one solid: more than two facets meet at " +
+                  counted(crowded.edges, "edge", "edges") + ", the first here");
   }
   if (const EdgeFault& turned = edges.turned; turned.edges > 0) {
-    refuse(file, place(turned.first_mm),
-           "has facets turned against their neighbours at " +
-               counted(turned.edges, "edge", "edges") + ", the first here",
-           "make all facets face outward in the modelling program and export it again");
+    refuse_at(turned.first_mm, file,
+              "has facets turned against their neighbours at " +
+                  counted(turned.edges, "edge", "edges") + ", the first here",
+              "make all facets face outward in the modelling program and export it again");
   }
 }
 
@@ -92,15 +96,15 @@ void refuse_crossing(CheckedSolid& checked, const SurfaceEdges& edges, const std
   if (!crossing) return;
   const std::string pairs = counted(crossing->pairs, "pair", "pairs") + " of facets";
   if (crossing->between_shells) {
-    refuse(file, place(crossing->first_mm),
-           "has parts that overlap or touch: " + pairs + " meet, the first here",
-           "unite the parts into one solid in the modelling program and export it again");
+    refuse_at(crossing->first_mm, file,
+              "has parts that overlap or touch: " + pairs + " meet, the first here",
+              "unite the parts into one solid in the modelling program and export it again");
   }
   // Ten times the step of single precision (6e-8) times the diagonal: far below a maker's line.
   const double harmless_mm = 1e-6 * diagonal_mm(checked.solid);
   if (crossing->deepest_mm > harmless_mm) {
-    refuse(file, place(crossing->first_mm),
-           "has a surface that crosses itself: " + pairs + " meet, the first here");
+    refuse_at(crossing->first_mm, file,
+              "has a surface that crosses itself: " + pairs + " meet, the first here");
   }
   checked.remarks.push_back({Severity::note, file + " has " + pairs +
                                                  " that graze each other by less than " +
@@ -113,11 +117,11 @@ void refuse_misplaced_shell(const TriangleMesh& solid, const SurfaceEdges& edges
   const auto shell = misplaced_shell(solid, edges, file);
   if (!shell) return;
   if (shell->kind == MisplacedShell::Kind::inside_out) {
-    refuse(file, place(shell->corner_mm), "has a part here that is inside out, unlike the others",
-           "make all facets face outward in the modelling program and export it again");
+    refuse_at(shell->corner_mm, file, "has a part here that is inside out, unlike the others",
+              "make all facets face outward in the modelling program and export it again");
   }
-  refuse(file, place(shell->corner_mm), "has a part here that lies inside another",
-         "unite the parts into one solid, or cut the inner one out, and export it again");
+  refuse_at(shell->corner_mm, file, "has a part here that lies inside another",
+            "unite the parts into one solid, or cut the inner one out, and export it again");
 }
 
 }  // namespace

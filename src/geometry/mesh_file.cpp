@@ -5,6 +5,7 @@
 #include "geometry/input_file.h"
 #include "geometry/mesh_format.h"
 #include "geometry/package_unit.h"
+#include "geometry/split_package.h"
 #include "geometry/stated_size.h"
 #include "geometry/stl_file.h"
 #include "geometry/text_meshes.h"
@@ -124,7 +125,10 @@ RawMesh raw_mesh(std::string bytes, MeshFormat format, const std::string& file) 
     own_up = Axis::plus_y;
   }
   const auto stated = stated_polygons(bytes, format, file);
-  RawMesh raw = raw_of(import_by_assimp(bytes, format, file), stated, file);
+  const bool is_split = own_unit && own_unit->is_split;
+  RawMesh raw = raw_of(is_split ? mesh_of_split_package(bytes, file)
+                                : import_by_assimp(bytes, format, file),
+                       stated, file);
   raw.own_unit = own_unit;
   raw.own_up = own_up;
   return raw;
@@ -211,21 +215,6 @@ std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& read
   return {LengthUnit::millimetre, raw.own_unit->in_mm};
 }
 
-/// Turns the mesh the shortest way that brings `direction` to +z.
-void straighten(TriangleMesh& mesh, const std::array<double, 3>& direction) {
-  const auto [x, y, z] = direction;
-  // Rodrigues' rotation about direction x z, whose sine is |(x, y)| and cosine z.
-  const double k = 1 / (1 + z);
-  for (auto& [px, py, pz] : mesh.vertices_mm) {
-    const double qx = (1 - k * x * x) * px - k * x * y * py - x * pz;
-    const double qy = -k * x * y * px + (1 - k * y * y) * py - y * pz;
-    const double qz = x * px + y * py + z * pz;
-    px = qx;
-    py = qy;
-    pz = qz;
-  }
-}
-
 void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
   constexpr double largest_mm = 20'000;  // our own bounds: no studio's mould is outside them
   constexpr double smallest_mm = 0.5;
@@ -254,13 +243,22 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
     for (double& coordinate : vertex) coordinate *= factor;
     vertex = upright(vertex, up);
   }
-  if (reading.leaning_up) straighten(raw.mesh, *reading.leaning_up);
+  if (reading.leaning_up)
+    for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.leaning_up);
   refuse_absurd_size(raw.mesh, path);
   if (!reading.up && up != Axis::plus_z) {
     raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +
                                                " up, as the standard of its kind of file says"});
   }
-  return {.mesh = std::move(raw.mesh), .unit = unit, .up = up, .remarks = std::move(raw.remarks)};
+  const bool is_our_unit = !raw.own_unit || as_length_unit(*raw.own_unit);
+  return {.mesh = std::move(raw.mesh),
+          .unit = unit,
+          .up = up,
+          .frame = {.in_mm = factor,
+                    .unit = is_our_unit ? name_of(unit) : raw.own_unit->name,
+                    .up = up,
+                    .leaning_up = reading.leaning_up},
+          .remarks = std::move(raw.remarks)};
 }
 
 }  // namespace brimwright::geometry

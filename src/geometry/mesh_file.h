@@ -23,12 +23,25 @@ std::string name_of(LengthUnit unit);
 std::string name_of(Axis up);
 /// `p` turned, without mirroring, so that what pointed along `up` points along +z.
 std::array<double, 3> upright(const std::array<double, 3>& p, Axis up);
+/// `p` turned the shortest way that brings `up`, a direction of length one, to +z.
+std::array<double, 3> straightened(const std::array<double, 3>& p, const std::array<double, 3>& up);
+
+/// How a file's own numbers and axes became a mesh's.
+struct FileFrame {
+  double in_mm = 1;         // one of the file's numbers
+  std::string unit = "mm";  // their unit, in its standard's word
+  Axis up = Axis::plus_z;
+  std::optional<std::array<double, 3>> leaning_up = {};  // MeshReading's
+};
+/// "at (1.5, -2, 0.25) in": a place of the mesh as the file has it.
+std::string place_text(const std::array<double, 3>& at_mm, const FileFrame& frame = {});
 
 /// A mesh as read, in millimetres, turned so that `up` became +z.
 struct MeshFile {
   TriangleMesh mesh;
   LengthUnit unit = LengthUnit::millimetre;  // what the file's numbers were
   Axis up = Axis::plus_z;                    // which way was up in the file
+  FileFrame frame = {};
   std::vector<Remark> remarks;
 };
 

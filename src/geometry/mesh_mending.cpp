@@ -8,6 +8,7 @@
 #include "geometry/mend_shells.h"
 #include "geometry/mend_weld.h"
 #include "geometry/mesh_checks.h"
+#include "geometry/placed_error.h"
 #include "geometry/surface_edges.h"
 #include "geometry/vectors.h"
 #include "geometry/weld.h"
@@ -26,10 +27,6 @@ namespace {
 // How far apart corners may lie and still be one, as shares of the mesh's diagonal: the step of
 // single precision is 6e-8 of a coordinate, and modellers round to some five digits.
 constexpr double small_reach = 1e-6, largest_reach = 1e-5;
-
-std::string place(const Vector& p) {
-  return "at (" + trimmed(p[0], 2) + ", " + trimmed(p[1], 2) + ", " + trimmed(p[2], 2) + ") mm";
-}
 
 std::size_t faults(const SurfaceEdges& edges) {
   return edges.open.edges + edges.crowded.edges + edges.turned.edges;
@@ -110,12 +107,13 @@ class SurfaceMending {
 /// So many open edges that facets do not meet at all, rather than that some are missing.
 [[noreturn]] void refuse_apart(const TriangleMesh& mesh, const SurfaceEdges& edges,
                                const std::string& file) {
-  throw UserError(
+  throw PlacedError(
       {.file = file,
-       .field = place(edges.open.first_mm),
+       .field = place_text(edges.open.first_mm),
        .problem = "is open: its facets do not meet; corners that should be one lie more than " +
                   trimmed(largest_reach * diagonal_mm(mesh), 6) + " mm apart",
-       .remedy = "merge the corners by distance in the modelling program and export it again"});
+       .remedy = "merge the corners by distance in the modelling program and export it again"},
+      edges.open.first_mm);
 }
 
 [[noreturn]] void refuse_open(const TriangleMesh& mesh, const SurfaceEdges& edges,
@@ -123,39 +121,44 @@ class SurfaceMending {
   if (edges.open.edges >= mesh.triangles.size()) refuse_apart(mesh, edges, file);
   UserError::Parts parts{
       .file = file,
-      .field = place(edges.open.first_mm),
+      .field = place_text(edges.open.first_mm),
       .problem = "is open: " + std::to_string(edges.open.edges) +
                  (edges.open.edges == 1 ? " edge has" : " edges have") +
                  " a facet on one side only",
       .remedy = "close the surface in the modelling program and export it again"};
+  Vector at_mm = edges.open.first_mm;
   const std::vector<Rim> rims = rims_of(mesh);
   if (!rims.empty()) {
-    parts.field = place(rims.front().middle_mm);
+    at_mm = rims.front().middle_mm;
+    parts.field = place_text(at_mm);
     parts.problem += "; the largest of " + std::to_string(rims.size()) +
                      (rims.size() == 1 ? " hole" : " holes") + ", here, is " +
                      trimmed(rims.front().width_mm(), 1) +
                      " mm across, too large to be filled by guess";
     parts.remedy += "; if it is the inner surface of a mould, open at the top, say --role skin";
   }
-  throw UserError(parts);
+  throw PlacedError(parts, at_mm);
 }
 
 void refuse_faulty(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,
                    MendAim aim) {
   if (aim == MendAim::closed_solid && edges.open.edges > 0) refuse_open(mesh, edges, file);
   if (aim == MendAim::open_skin && edges.crowded.edges > 0) {
-    throw UserError({.file = file,
-                     .field = place(edges.crowded.first_mm),
-                     .problem = "is no single skin: more than two facets meet at " +
-                                std::to_string(edges.crowded.edges) + " edges, the first here",
-                     .remedy = "leave only the inner surface, in the modelling program"});
+    throw PlacedError({.file = file,
+                       .field = place_text(edges.crowded.first_mm),
+                       .problem = "is no single skin: more than two facets meet at " +
+                                  std::to_string(edges.crowded.edges) + " edges, the first here",
+                       .remedy = "leave only the inner surface, in the modelling program"},
+                      edges.crowded.first_mm);
   }
   if (edges.turned.edges > 0) {
-    throw UserError({.file = file,
-                     .field = place(edges.turned.first_mm),
-                     .problem = "has a surface that turns back on itself with its other side out, "
-                                "so that it has no inside",
-                     .remedy = "repair it in the modelling program and export it again"});
+    throw PlacedError(
+        {.file = file,
+         .field = place_text(edges.turned.first_mm),
+         .problem = "has a surface that turns back on itself with its other side out, "
+                    "so that it has no inside",
+         .remedy = "repair it in the modelling program and export it again"},
+        edges.turned.first_mm);
   }
 }
 
@@ -229,7 +232,8 @@ Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim) {
   return done;
 }
 
-std::vector<Remark> remarks_of(const Mended& mended, const std::string& file) {
+std::vector<Remark> remarks_of(const Mended& mended, const std::string& file,
+                               const FileFrame& frame) {
   const auto [low, high] = bounding_box(mended.mesh);
   const Vector size = high - low;
   const bool is_closed = surface_edges(mended.mesh).open.edges == 0;
@@ -238,7 +242,7 @@ std::vector<Remark> remarks_of(const Mended& mended, const std::string& file) {
   std::vector<Remark> remarks;
   for (const Mend& mend : mended.mends) {
     const double bound_mm3 = mend.bound / cubic_millimetre;
-    std::string text = file + ": " + mend.what + ", the first " + place(mend.first_mm);
+    std::string text = file + ": " + mend.what + ", the first " + place_text(mend.first_mm, frame);
     if (bound_mm3 > 0.0005) {
       text +=
           "; this changes the volume by less than " + trimmed(bound_mm3 / 1000 + 5e-7, 6) + " ml";

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/flaw.h"
+#include "geometry/mesh_file.h"
 #include "geometry/surface_edges.h"
 #include "geometry/triangle_mesh.h"
 #include "units/remark.h"
@@ -38,9 +39,10 @@ struct Mended {
 /// shell crosses itself, and whether anything is enclosed, is left to checked_solid.
 Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim);
 
-/// One sentence for each mend, with its place and its bound; a caution where the bound is above
-/// 0.1 % of the mesh's volume, or, for a skin, of its box.
-std::vector<Remark> remarks_of(const Mended& mended, const std::string& file);
+/// One sentence for each mend, with its place, as `frame` has it, and its bound; a caution where
+/// the bound is above 0.1 % of the mesh's volume, or, for a skin, of its box.
+std::vector<Remark> remarks_of(const Mended& mended, const std::string& file,
+                               const FileFrame& frame = {});
 
 struct EdgeFaults {
   EdgeFault open, crowded, turned;

@@ -8,7 +8,10 @@
 #include "geometry/mesh_checks.h"
 #include "geometry/mesh_mending.h"
 #include "geometry/mesh_standing.h"
+#include "geometry/placed_error.h"
+#include "geometry/shell_nesting.h"
 #include "geometry/skin_wells.h"
+#include "geometry/surface_edges.h"
 #include "geometry/too_many_layers.h"
 #include "geometry/weld.h"
 #include "units/printing.h"
@@ -21,20 +24,7 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
-
-constexpr std::array role_names = {"cavity", "body", "skin"};
-
-// Shares of pockets and solid together between which a closed mesh may be either; as tried on
-// printed trays (0.2 to 0.6) and finished pieces with dents (below 0.003): common practice, no
-// source.
-constexpr double surely_body = 0.05, surely_cavity = 0.01;
-
 std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
-
-std::string place(const Point& p) {
-  return "(" + trimmed(p[0], 1) + ", " + trimmed(p[1], 1) + ", " + trimmed(p[2], 1) + ") mm";
-}
 
 std::string counted(std::size_t number, const std::string& one) {
   return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
@@ -44,10 +34,10 @@ void add(std::vector<Remark>& all, std::vector<Remark> more) {
   std::move(more.begin(), more.end(), std::back_inserter(all));
 }
 
-TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path,
+TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path, const FileFrame& frame,
                             std::vector<Remark>& remarks) {
   Mended mend = mended(std::move(mesh), path, MendAim::closed_solid);
-  add(remarks, remarks_of(mend, path));
+  add(remarks, remarks_of(mend, path, frame));
   CheckedSolid checked = checked_solid(std::move(mend.mesh), path);
   add(remarks, std::move(checked.remarks));
   return std::move(checked.solid);
@@ -92,11 +82,14 @@ std::vector<Hollow> hollows_of(const PocketSurvey& survey) {
                        .opening = pocket.opening,
                        .trapped_air = pocket.trapped_air,
                        .spills_at_mm = pocket.spills_at_mm,
+                       .rim_highest_mm = pocket.rim_highest_mm,
+                       .rim_usual_mm = pocket.rim_usual_mm,
                        .wall = pocket.wall});
   return hollows;
 }
 
-void remark_on_undercuts(const std::vector<Undercut>& undercuts, std::vector<Remark>& remarks) {
+void remark_on_undercuts(const std::vector<Undercut>& undercuts, const FileFrame& frame,
+                         std::vector<Remark>& remarks) {
   if (undercuts.empty()) return;
   const auto widest =
       std::max_element(undercuts.begin(), undercuts.end(),
@@ -106,8 +99,44 @@ void remark_on_undercuts(const std::vector<Undercut>& undercuts, std::vector<Rem
                          (undercuts.size() == 1 ? std::string("1 patch")
                                                 : std::to_string(undercuts.size()) + " patches") +
                          " of wall leaning over what is poured, the largest " +
-                         fixed(widest->area / square_centimetre, 2) + " cm2 at " +
-                         place(widest->at_mm) + "; a stiff mould holds the cast fast there."});
+                         fixed(widest->area / square_centimetre, 2) + " cm2 " +
+                         place_text(widest->at_mm, frame) +
+                         "; a stiff mould holds the cast fast there."});
+}
+
+/// Where a notch or spout, or a slope of the rim, makes a pocket spill before it is full all round.
+/// What pockets have in common (a low wall between two) is told with their joint basin.
+void remark_on_rims(MeshSurvey& survey) {
+  std::vector<std::size_t> uneven;
+  for (std::size_t i = 0; i < survey.hollows.size(); ++i) {
+    const Hollow& hollow = survey.hollows[i];
+    const bool is_joint =
+        std::any_of(survey.basins.begin(), survey.basins.end(), [&](const JointBasin& basin) {
+          return std::find(basin.pockets.begin(), basin.pockets.end(), i) != basin.pockets.end();
+        });
+    // Below half a millimetre and a fiftieth of the depth a rim is as level as prints and scans
+    // make it: common practice, no source.
+    const double depth_mm = hollow.brim_mm - hollow.floor_mm;
+    const double tolerance_mm = std::max(0.5, 0.02 * depth_mm);
+    if (!is_joint && hollow.rim_highest_mm - hollow.brim_mm > tolerance_mm) uneven.push_back(i);
+  }
+  if (uneven.empty()) return;
+  const Hollow& first = survey.hollows[uneven.front()];
+  const double highest_mm = first.rim_highest_mm - first.brim_mm;
+  const double usual_mm = first.rim_usual_mm - first.brim_mm;
+  const bool is_notch = usual_mm >= 0.8 * highest_mm;
+  std::string text = survey.hollows.size() == 1 ? std::string("It")
+                                                : "Hollow " + std::to_string(uneven.front() + 1);
+  text += " spills " + place_text(*first.spills_at_mm, survey.frame) + ", ";
+  text += is_notch ? trimmed(usual_mm, 1) +
+                         " mm below most of its rim: a notch, a spout or a hole there lowers its "
+                         "brim."
+                   : "where its rim is lowest; the rim is not level and stands up to " +
+                         trimmed(highest_mm, 1) + " mm higher elsewhere.";
+  if (uneven.size() > 1)
+    text += " " + counted(uneven.size() - 1, "other hollow") + " likewise " +
+            (uneven.size() == 2 ? "has" : "have") + " a rim that is not level.";
+  survey.remarks.push_back({Severity::note, text});
 }
 
 void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Remark>& remarks) {
@@ -177,9 +206,26 @@ void refuse_too_many_hollows(std::size_t hollows, const std::string& path) {
                    .remedy = "give a part of it that repeats, or take loose bits out"});
 }
 
+struct ShutUp {
+  std::size_t hollows = 0;
+  Volume volume;
+};
+
+/// The shells of one solid that face inward.
+void add_shut_up(const TriangleMesh& part, ShutUp& shut_up) {
+  const SurfaceEdges edges = surface_edges(part);
+  if (edges.shells < 2) return;
+  for (const ShellPlace& place : shell_places(part, edges, "the mesh")) {
+    if (place.volume_mm3 >= 0) continue;
+    ++shut_up.hollows;
+    shut_up.volume += -place.volume_mm3 * cubic_millimetre;
+  }
+}
+
 void measure_cavities(MeshSurvey& survey, const std::string& path) {
   survey.role = Role::cavity;
   std::vector<Undercut> undercuts;
+  ShutUp shut_up;
   const std::vector<TriangleMesh> parts = parts_of(survey.mesh);
   refuse_too_many_hollows(parts.size(), path);
   for (const TriangleMesh& part : parts) {
@@ -195,10 +241,18 @@ void measure_cavities(MeshSurvey& survey, const std::string& path) {
         .trapped_air = {},
         .spills_at_mm = {},
         .wall = {}};
+    add_shut_up(part, shut_up);
     look_under_ledges(part, hollow, undercuts);
     survey.hollows.push_back(std::move(hollow));
   }
-  remark_on_undercuts(undercuts, survey.remarks);
+  remark_on_undercuts(undercuts, survey.frame, survey.remarks);
+  if (shut_up.hollows > 0)
+    survey.remarks.push_back(
+        {Severity::caution,
+         counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
+             " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
+             " inside and is left out of the volume; if it is left over from modelling, take it "
+             "out and measure again."});
   const Share deficit = facet_deficit(survey.mesh);
   if (std::abs(deficit.of_one()) > 0.003)
     survey.remarks.push_back(
@@ -208,8 +262,7 @@ void measure_cavities(MeshSurvey& survey, const std::string& path) {
 }
 
 std::string in_words(const OtherWayUp& way) {
-  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket") +
-         ", the largest " + ml(way.largest);
+  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket");
 }
 
 [[noreturn]] void refuse_without_pockets(const MeshSurvey& survey, const std::string& path) {
@@ -220,7 +273,8 @@ std::string in_words(const OtherWayUp& way) {
                      .field = "",
                      .problem = "holds no liquid, whichever way up",
                      .remedy = "if it is a tube or frame without a floor, stand it on a board with "
-                               "--on-board; if it is the hollow itself, say --role cavity"});
+                               "--on-board; if it is the hollow itself or the finished piece, say "
+                               "--role cavity"});
   throw UserError({.file = path,
                    .field = "",
                    .problem = "holds no liquid this way up; " + in_words(others.front()),
@@ -232,60 +286,33 @@ void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& p
   refuse_too_many_hollows(pockets.pockets.size(), path);
   survey.hollows = hollows_of(pockets);
   survey.basins = std::move(pockets.basins);
-  remark_on_undercuts(pockets.undercuts, survey.remarks);
+  remark_on_undercuts(pockets.undercuts, survey.frame, survey.remarks);
+  remark_on_rims(survey);
   remark_on_leftovers(pockets, survey.remarks);
 }
 
-/// A tray with a skirt is, upside down, one big basin.
-void remark_if_upside_down(MeshSurvey& survey) {
-  if (survey.hollows.size() != 1) return;
-  for (const OtherWayUp& way : other_ways_up(survey.mesh, survey.up))
-    if (way.pockets > 1 && way.share > surely_body)
-      survey.remarks.push_back({Severity::caution,
-                                "Is it the right way up? As it stands it is one "
-                                "basin; " +
-                                    in_words(way) + "."});
+[[noreturn]] void ask(const RoleQuestion& question, const std::string& path) {
+  throw UserError(
+      {.file = path, .field = "", .problem = question.problem, .remedy = question.remedy});
 }
 
-void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
+void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& path,
+                  bool up_is_said) {
+  survey.role = Role::body;
+  if (!up_is_said)
+    if (const auto question = is_it_upside_down(survey.mesh, pockets, survey.up))
+      ask(*question, path);
+  take_pockets(survey, std::move(pockets), path);
+}
+
+void find_role_of_closed(MeshSurvey& survey, const std::string& path, bool up_is_said) {
+  PocketSurvey pockets = pockets_of_body(survey.mesh);
+  const RoleFinding found = role_of_closed(survey.mesh, pockets, survey.up, up_is_said);
+  if (!found.role) ask(found.question, path);
+  survey.remarks.push_back({Severity::note, found.told});
+  if (*found.role == Role::cavity) return measure_cavities(survey, path);
   survey.role = Role::body;
   take_pockets(survey, std::move(pockets), path);
-  remark_if_upside_down(survey);
-}
-
-[[noreturn]] void ask(const std::string& path, const std::string& problem,
-                      const std::string& body) {
-  throw UserError(
-      {.file = path,
-       .field = "",
-       .problem = problem,
-       .remedy = "say --role cavity if it is the hollow itself or the finished piece, or " + body +
-                 " if it is the mould"});
-}
-
-/// Decides between body and cavity by how much of the mesh is pockets, or asks.
-void find_role_of_closed(MeshSurvey& survey, const std::string& path) {
-  PocketSurvey pockets = pockets_of_body(survey.mesh);
-  const double share = share_in_pockets(pockets);
-  const std::string found =
-      "its pockets are " + fixed(100 * share, 1) + " % of pockets and solid together";
-  if (share > surely_body) {
-    survey.remarks.push_back({Severity::note, "Taken for a mould's body: " + found +
-                                                  ". If it is not, say --role cavity."});
-    return measure_body(survey, std::move(pockets), path);
-  }
-  if (share > surely_cavity)
-    ask(path, "may be a mould's body or a piece with dents: " + found, "--role body");
-  const auto others = other_ways_up(survey.mesh, survey.up);
-  if (!others.empty() && others.front().share > surely_body)
-    ask(path,
-        "may be the hollow itself or a mould's body that is not the right way up: " +
-            in_words(others.front()),
-        "--up " + name_of(others.front().up));
-  survey.remarks.push_back({Severity::note,
-                            "Taken for the hollow itself: it has no pockets to speak of. If it is "
-                            "a mould's body, say --role body."});
-  measure_cavities(survey, path);
 }
 
 /// What stands on both sides of one sheet is a body's pocket and its own stuff, which a missing
@@ -293,7 +320,7 @@ void find_role_of_closed(MeshSurvey& survey, const std::string& path) {
 void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path) {
   const std::vector<Rim> rims = rims_of(survey.mesh);
   throw UserError({.file = path,
-                   .field = rims.empty() ? "" : "at " + place(rims.front().middle_mm),
+                   .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
                    .problem = "is open, and as a skin it would hold liquid on both sides",
                    .remedy = "if it is a mould's body, close it in the modelling program and say "
                              "--role body; if it is a skin, leave the inner surface alone"});
@@ -329,38 +356,40 @@ void put_on_board(TriangleMesh& body) {
 
 void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
                     const std::string& path) {
+  const bool up_is_said = wishes.reading.up || wishes.reading.leaning_up;
   survey.role = wishes.on_board ? Role::body : *wishes.role;
   if (survey.role == Role::skin) {
     Mended mend = mended(std::move(mesh), path, MendAim::open_skin);
-    add(survey.remarks, remarks_of(mend, path));
+    add(survey.remarks, remarks_of(mend, path, survey.frame));
     survey.mesh = std::move(mend.mesh);
     return measure_skin(survey, path);
   }
   if (wishes.on_board) put_on_board(mesh);
-  survey.mesh = soundly_closed(std::move(mesh), path, survey.remarks);
+  survey.mesh = soundly_closed(std::move(mesh), path, survey.frame, survey.remarks);
   if (survey.role == Role::cavity) return measure_cavities(survey, path);
-  measure_body(survey, pockets_of_body(survey.mesh), path);
+  measure_body(survey, pockets_of_body(survey.mesh), path, up_is_said);
 }
 
 /// An open mesh as a skin, if it can be one.
 std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string& path,
-                                    std::vector<Remark>& remarks) {
+                                    const FileFrame& frame, std::vector<Remark>& remarks) {
   try {
     Mended mend = mended(mesh, path, MendAim::open_skin);
     if (!is_open_above_only(mend.mesh)) return std::nullopt;
-    add(remarks, remarks_of(mend, path));
+    add(remarks, remarks_of(mend, path, frame));
     return std::move(mend.mesh);
   } catch (const UserError&) {
     return std::nullopt;  // what closing it complained of says more
   }
 }
 
-void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const std::string& path) {
+void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+                     const std::string& path) {
   std::vector<Remark> closing;
   try {
-    survey.mesh = soundly_closed(mesh, path, closing);
+    survey.mesh = soundly_closed(mesh, path, survey.frame, closing);
   } catch (const UserError&) {
-    auto skin = as_skin(mesh, path, survey.remarks);
+    auto skin = as_skin(mesh, path, survey.frame, survey.remarks);
     if (!skin) throw;
     survey.mesh = std::move(*skin);
     survey.remarks.push_back(
@@ -368,26 +397,17 @@ void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const std::string& p
     return measure_skin(survey, path);
   }
   add(survey.remarks, std::move(closing));
-  find_role_of_closed(survey, path);
+  find_role_of_closed(survey, path, wishes.reading.up || wishes.reading.leaning_up);
 }
 
 }  // namespace
-
-std::string name_of(Role role) { return role_names[static_cast<std::size_t>(role)]; }
-
-Role role(const std::string& text, const Place& where) {
-  for (std::size_t i = 0; i < role_names.size(); ++i)
-    if (text == role_names[i]) return static_cast<Role>(i);
-  throw UserError(where, "\"" + text + "\" is not what a mesh can be",
-                  "give cavity (the hollow itself or the finished piece), body (the mould with its "
-                  "pockets) or skin (its inner surface, open above)");
-}
 
 MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
   MeshFile file = read_mesh(path, wishes.reading);
   MeshSurvey survey{.role = Role::cavity,
                     .unit = file.unit,
                     .up = file.up,
+                    .frame = file.frame,
                     .mesh = {},
                     .hollows = {},
                     .basins = {},
@@ -396,7 +416,11 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
     if (wishes.role || wishes.on_board)
       survey_as_said(survey, std::move(file.mesh), wishes, path);
     else
-      survey_as_found(survey, std::move(file.mesh), path);
+      survey_as_found(survey, std::move(file.mesh), wishes, path);
+  } catch (const PlacedError& error) {
+    UserError::Parts parts = error.parts();
+    parts.field = place_text(error.at_mm(), file.frame);
+    throw UserError(parts);
   } catch (const TooManyLayers&) {
     throw UserError({.file = path,
                      .field = "",

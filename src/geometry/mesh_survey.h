@@ -2,6 +2,7 @@
 
 #include "geometry/level_curve.h"
 #include "geometry/mesh_file.h"
+#include "geometry/mesh_role.h"
 #include "geometry/pockets.h"
 #include "geometry/triangle_mesh.h"
 #include "units/quantity.h"
@@ -15,12 +16,6 @@
 
 namespace brimwright::geometry {
 
-/// What a mesh is: the hollow itself (or the finished piece), the mould with its pockets, or the
-/// mould's inner surface, open at the top.
-enum class Role { cavity, body, skin };
-std::string name_of(Role role);
-Role role(const std::string& text, const Place& where);  ///< "cavity", "body" or "skin"
-
 /// One thing to fill, found in a mesh.
 struct Hollow {
   LevelCurve curve;                   // floor to brim
@@ -28,8 +23,11 @@ struct Hollow {
   std::array<double, 2> middle_mm;    // seen from above
   Area opening;                       // free surface just below the brim
   std::optional<Volume> trapped_air;  // nothing where the opening is not level, so not known
-  std::optional<std::array<double, 3>> spills_at_mm;  // of a body's or skin's pocket
-  TriangleMesh wall;                                  // of a pocket, facing into it
+  // Of a body's or skin's pocket: where it spills, and how high its wall goes on elsewhere, at most
+  // and half of the way round.
+  std::optional<std::array<double, 3>> spills_at_mm;
+  double rim_highest_mm = 0, rim_usual_mm = 0;
+  TriangleMesh wall;  // of a pocket, facing into it
 };
 
 /// What a mesh file holds, measured.
@@ -37,11 +35,12 @@ struct MeshSurvey {
   Role role;
   LengthUnit unit;
   Axis up;
+  FileFrame frame;              // how the file lay
   TriangleMesh mesh;            // mended, upright, in millimetres
   std::vector<Hollow> hollows;  // a cavity mesh has one for each separate solid
   std::vector<JointBasin> basins;
   std::vector<Remark>
-      remarks;  // mends, the role found, the way it stands, undercuts, coarse facets
+      remarks;  // mends, the role found, the way it stands, rims, undercuts, coarse facets
 };
 
 /// What the person said of the mesh.
@@ -54,11 +53,11 @@ struct SurveyWishes {
 
 /// Reads, mends and measures a mesh file.
 ///
-/// Without a role it is found: an open surface with one high rim is a skin; a closed one is a body
-/// if its pockets are more than 5 % of pockets and solid together, a cavity if less than 1 % and if
-/// no other way up makes it a body. In between, or when only another way up holds liquid, UserError
+/// Without a role it is found where it is clear: an open surface whose rims all lie in its upper
+/// half is a skin, a closed one a body or a cavity as role_of_closed tells. Where it is not clear,
+/// and where a body of one pocket may be upside down and nobody said which way is up, UserError
 /// asks, with the options to type. UserError also for what cannot be mended and for a body or skin
-/// that holds nothing.
+/// that holds nothing. Places in errors and remarks are in the file's own numbers and axes.
 MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes);
 
 /// One hollow of a survey as a closed solid facing outward, from its floor to its brim.

@@ -23,8 +23,18 @@ const std::array<PackageUnit, 6> package_units = {{{"micron", 0.001},
   throw UserError({.file = file, .field = "", .problem = problem, .remedy = remedy});
 }
 
-/// The part that the package names as its model (Open Packaging Conventions; 3MF Core,
-/// section 2.1).
+PackageUnit named_unit(const XmlAttributes& model, const std::string& file) {
+  const auto unit = model.find("unit");
+  const std::string name = unit == model.end() ? "millimeter" : unit->second;
+  for (const PackageUnit& known : package_units) {
+    if (known.name == name) return known;
+  }
+  refuse(file, "states the unit \"" + name + "\", which its standard does not know",
+         "export it again in millimetres");
+}
+
+}  // namespace
+
 std::string model_part(const ZipArchive& package, const std::string& file) {
   constexpr std::string_view relations = "_rels/.rels";
   if (!package.has(relations)) refuse(file, "is not a 3MF package", "export it again as 3MF");
@@ -44,18 +54,6 @@ std::string model_part(const ZipArchive& package, const std::string& file) {
   return part.starts_with('/') ? part.substr(1) : part;
 }
 
-PackageUnit named_unit(const XmlAttributes& model, const std::string& file) {
-  const auto unit = model.find("unit");
-  const std::string name = unit == model.end() ? "millimeter" : unit->second;
-  for (const PackageUnit& known : package_units) {
-    if (known.name == name) return known;
-  }
-  refuse(file, "states the unit \"" + name + "\", which its standard does not know",
-         "export it again in millimetres");
-}
-
-}  // namespace
-
 PackageUnit unit_of_package(std::string_view bytes, const std::string& file) {
   const ZipArchive package(bytes, file);
   const std::string xml = package.unpacked(model_part(package, file));
@@ -67,11 +65,8 @@ PackageUnit unit_of_package(std::string_view bytes, const std::string& file) {
   if (!sound || unit.name.empty()) {
     refuse(file, "is not a sound 3MF file", "export it again as 3MF");
   }
-  if (xml.find(":path=") != std::string::npos) {
-    refuse(file, "keeps its shapes in several parts, which is not read here",
-           "export it as a plain 3MF or as an STL");
-  }
-  check_package_model(xml, file);
+  unit.is_split = xml.find(":path=") != std::string::npos;
+  if (!unit.is_split) check_package_model(xml, file);
   return unit;
 }
 

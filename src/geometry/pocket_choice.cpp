@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numeric>
 #include <utility>
 
@@ -13,11 +14,13 @@ namespace {
 
 constexpr std::uint32_t never = AirTree::never;
 
-// All three: common practice, no source.
+// All: common practice, no source.
 constexpr double least_depth = 1e-4;  // of the body's height: print and scan are no finer
 // Of the largest pocket: engraving, vents and screw holes hold less. A hair below 2 %, so that
 // rounding does not decide about what holds just that.
 constexpr double least_volume = 0.02 * (1 - 1e-9);
+constexpr double least_step = 0.01;  // of a joint basin's depth, for one within another to be told
+constexpr std::size_t most_joints = 50;       // our own bound: beyond it, the outermost alone
 constexpr double least_share_of_depth = 0.5;  // for a hollow to be more than relief in a floor
 
 double depth_of(const Basin& basin) { return basin.brim_mm - basin.floor_mm; }
@@ -132,22 +135,44 @@ class Chooser {
     }
   }
 
+  /// By ascending number, so that a basin comes before what it is part of.
   std::vector<PocketChoice::Joint> joints() const {
-    std::vector<std::vector<std::size_t>> pockets_in(wholes_.size());
-    std::vector<double> lowest_brim(wholes_.size(), HUGE_VAL);
+    std::map<std::uint32_t, std::vector<std::size_t>> pockets_in;
+    std::vector<double> lowest_brim(basins_, HUGE_VAL);
     for (std::size_t i = 0; i < parts_.size(); ++i) {
-      const std::uint32_t w = whole_of_[parts_[i]];
-      pockets_in[w].push_back(i);
-      lowest_brim[w] = std::min(lowest_brim[w], tree_.basins[parts_[i]].brim_mm);
+      const double brim = tree_.basins[parts_[i]].brim_mm;
+      for (std::uint32_t b = tree_.basins[parts_[i]].parent; b != AirTree::outside && b != never;
+           b = tree_.basins[b].parent) {
+        pockets_in[b].push_back(i);
+        lowest_brim[b] = std::min(lowest_brim[b], brim);
+      }
     }
     std::vector<PocketChoice::Joint> found;
-    for (std::size_t w = 0; w < wholes_.size(); ++w) {
+    for (const auto& [basin, pockets] : pockets_in) {
+      const bool is_whole = tree_.basins[basin].parent == AirTree::outside;
+      if (pockets.size() < 2 || (!is_whole && !is_worth_telling(basin, pockets, pockets_in)))
+        continue;
       // Rims that differ by less than a print can are one rim, not a wall with a basin above it.
-      const double rise = tree_.basins[wholes_[w]].brim_mm - lowest_brim[w];
-      if (pockets_in[w].size() > 1 && rise >= shallow_)
-        found.push_back({wholes_[w], pockets_in[w]});
+      const double rise = tree_.basins[basin].brim_mm - lowest_brim[basin];
+      if (rise >= (is_whole ? shallow_ : least_step * depth_of(tree_.basins[basin])))
+        found.push_back({basin, pockets});
     }
+    // Each takes the facets of all that is in it anew.
+    if (found.size() > most_joints)
+      std::erase_if(found, [this](const PocketChoice::Joint& joint) {
+        return tree_.basins[joint.basin].parent != AirTree::outside;
+      });
     return found;
+  }
+
+  /// A basin within another: one that unites other pockets, at a level of its own. Those that
+  /// differ by a scan's noise are one.
+  bool is_worth_telling(std::uint32_t basin, const std::vector<std::size_t>& pockets,
+                        const std::map<std::uint32_t, std::vector<std::size_t>>& pockets_in) const {
+    const std::uint32_t parent = tree_.basins[basin].parent;
+    if (parent == never) return false;
+    const double step = tree_.basins[parent].brim_mm - tree_.basins[basin].brim_mm;
+    return pockets_in.at(parent) != pockets && step >= least_step * depth_of(tree_.basins[basin]);
   }
 
   const AirSurface& surface_;

@@ -15,8 +15,8 @@ struct PocketChoice {
     std::vector<std::size_t> pockets;
   };
   std::vector<std::uint32_t> pockets;  // basins
-  std::vector<Joint> joints;
-  std::size_t dents = 0;  // other hollows that spill to the outside
+  std::vector<Joint> joints;           // what lies within another before it
+  std::size_t dents = 0;               // other hollows that spill to the outside
   double dents_mm3 = 0;
   std::size_t sealed_voids = 0;
   double sealed_mm3 = 0;

@@ -4,6 +4,7 @@
 #include "geometry/pocket_plumb.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <span>
 #include <utility>
@@ -122,28 +123,67 @@ class Sweep {
   /// Finds the basins that a plateau rises from: it lies in the one, or several meet at it.
   void attach(Plateau plateau) {
     ++plateaus_seen_;
-    std::uint32_t first = none, first_vertex = 0;
+    rises_from_.clear();
+    beside_.clear();
     for (const std::uint32_t v : plateau) {
       for_each_neighbour(v, [&](std::uint32_t other) {
         if (!(surface_.height_of(other) < height_)) return;
         const std::uint32_t basin = top(tree_.basin_at[other]);
+        if (plateau.size() > 1 && (beside_.empty() || beside_.back() != std::pair(v, basin)))
+          beside_.emplace_back(v, basin);
         if (seen_at_[basin] == plateaus_seen_) return;
         seen_at_[basin] = plateaus_seen_;
-        if (first == none) {
-          first = basin;
-          first_vertex = v;
-          return;
-        }
-        meet(first, first_vertex);
-        meet(basin, v);
-        join(first, basin);
+        rises_from_.emplace_back(v, basin);
       });
     }
-    if (first == none) {
+    if (rises_from_.empty()) {
       minima_.push_back(plateau);
-    } else {
-      for (const std::uint32_t v : plateau) tree_.basin_at[v] = first;
+      return;
     }
+    const std::uint32_t first = rises_from_.front().second;
+    for (const std::uint32_t v : plateau) tree_.basin_at[v] = first;
+    if (rises_from_.size() < 2) return;
+    for (const auto& [v, basin] : rises_from_) meet(basin, v);
+    if (plateau.size() > 1) find_crossings(plateau);
+    for (const auto& [v, basin] : rises_from_) join(first, basin);
+  }
+
+  /// A wide plateau touches a basin in many places; what spills does so where the way across it to
+  /// another basin has the fewest edges.
+  void find_crossings(Plateau plateau) {
+    nearest_.resize(surface_.mesh().vertices_mm.size(), none);
+    steps_.resize(nearest_.size(), 0);
+    std::map<std::uint32_t, std::pair<std::uint32_t, std::uint32_t>> best;  // steps, vertex
+    const auto offer = [&](std::uint32_t basin, std::uint32_t steps, std::uint32_t v) {
+      const auto [at, is_new] = best.try_emplace(basin, steps, v);
+      if (!is_new && steps < at->second.first) at->second = {steps, v};
+    };
+    std::vector<std::uint32_t> front;
+    for (const auto& [v, basin] : beside_) {
+      if (nearest_[v] == none) {
+        nearest_[v] = basin;
+        steps_[v] = 0;
+        front.push_back(v);
+      } else if (nearest_[v] != basin) {
+        offer(basin, 0, v);
+        offer(nearest_[v], 0, v);
+      }
+    }
+    for (std::size_t i = 0; i < front.size(); ++i) {
+      const std::uint32_t v = front[i];
+      for_each_neighbour(v, [&](std::uint32_t other) {
+        if (surface_.height_of(other) != height_) return;
+        if (nearest_[other] == none) {
+          nearest_[other] = nearest_[v];
+          steps_[other] = steps_[v] + 1;
+          front.push_back(other);
+        } else if (nearest_[other] != nearest_[v]) {
+          offer(nearest_[v], steps_[v] + steps_[other] + 1, v);
+        }
+      });
+    }
+    for (const auto& [basin, way] : best) tree_.basins[basin].spill_vertex = way.second;
+    for (const std::uint32_t v : plateau) nearest_[v] = none;
   }
 
   void meet(std::uint32_t basin, std::uint32_t at_vertex) {
@@ -235,6 +275,10 @@ class Sweep {
   std::vector<Plateau> minima_;              // plateaus of this height without a lower neighbour
   std::vector<Plateau> tips_;                // those of them with air below
   std::uint32_t plateaus_seen_ = 0;
+  // Scratch of attach and find_crossings.
+  using VertexAndBasin = std::pair<std::uint32_t, std::uint32_t>;
+  std::vector<VertexAndBasin> rises_from_, beside_;
+  std::vector<std::uint32_t> nearest_, steps_;  // by vertex
 };
 
 }  // namespace

@@ -3,11 +3,13 @@
 #include "geometry/enclosed_volume.h"
 #include "geometry/pocket_bells.h"
 #include "geometry/pocket_choice.h"
+#include "geometry/pocket_rim.h"
 #include "geometry/pocket_tree.h"
 #include "geometry/pocket_volumes.h"
 #include "geometry/pocket_walls.h"
 #include "geometry/skin_wells.h"
 #include "geometry/surface_edges.h"
+#include "geometry/vectors.h"
 
 #include <algorithm>
 #include <utility>
@@ -23,6 +25,12 @@ constexpr double least_roof = 1e-6;
 // Patches smaller than this share of the opening are a scan's or a print's roughness: common
 // practice, no source.
 constexpr double least_undercut = 1e-3;
+// A rim that is usually higher than the brim by no more than this share of the depth is uneven as
+// scans are, not notched; puddles on the top face reach no higher than three times that below and
+// above it. Common practice, no source.
+constexpr double uneven_rim = 0.02;
+// Steeper than this (cosine of 25 degrees) is no top face.
+constexpr double nearly_level = 0.906;
 
 /// Makes the survey from what was chosen.
 class Surveyor {
@@ -54,14 +62,17 @@ class Surveyor {
   bool add_pocket(std::size_t number, const Facets& facets) {
     const Basin& basin = tree_.basins[choice_.pockets[number]];
     const PocketWall wall = wall_of(surface_, facets, basin.brim_mm);
-    const LevelCurve curve =
-        LevelCurve::of_facets(surface_.mesh(), facets, basin.floor_mm, basin.brim_mm);
+    const PocketRim rim = rim_of(surface_, facets, basin.brim_mm);
+    const LevelCurve curve = LevelCurve::of_facets(
+        surface_.mesh(), without_puddles(facets, basin, rim), basin.floor_mm, basin.brim_mm);
     const Area opening = curve.free_surface(curve.height());
     survey_.pockets.push_back({.curve = curve,
                                .floor_mm = basin.floor_mm,
                                .brim_mm = basin.brim_mm,
                                .floor_at_mm = surface_.mesh().vertices_mm[basin.floor_vertex],
                                .spills_at_mm = surface_.mesh().vertices_mm[basin.spill_vertex],
+                               .rim_highest_mm = rim.highest_mm,
+                               .rim_usual_mm = rim.usual_mm,
                                .middle_mm = wall.middle_mm,
                                .opening = opening,
                                .brimful = curve.brimful(),
@@ -75,6 +86,23 @@ class Surveyor {
       }
     }
     return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
+  }
+
+  /// Of a scanned body, whose top face is uneven, its facets that lie about as low as the brim.
+  Facets without_puddles(const Facets& facets, const Basin& basin, const PocketRim& rim) const {
+    const double rise = rim.usual_mm - basin.brim_mm;
+    if (!(rise > 0) || rise > uneven_rim * (basin.brim_mm - basin.floor_mm)) return facets;
+    const TriangleMesh& mesh = surface_.mesh();
+    Facets kept;
+    for (const std::uint32_t facet : facets) {
+      const auto& [a, b, c] = mesh.triangles[facet];
+      const Vector normal =
+          doubled_area(mesh.vertices_mm[a], mesh.vertices_mm[b], mesh.vertices_mm[c]);
+      const double lowest = surface_.height_of(surface_.lowest_corner(facet));
+      const bool is_top = normal[2] > nearly_level * length(normal);
+      if (!is_top || lowest < basin.brim_mm - 3 * rise) kept.push_back(facet);
+    }
+    return kept;
   }
 
   bool wet_both_sides(const std::vector<Facets>& facets_of_pockets) const {
@@ -123,16 +151,16 @@ class Surveyor {
     }
   }
 
+  /// One after the other: a basin's facets are those of the basins within it too.
   void add_basins() {
-    std::vector<std::uint32_t> wholes;
-    for (const PocketChoice::Joint& joint : choice_.joints) wholes.push_back(joint.basin);
-    const auto facets = facets_of_groups(tree_, groups_by(tree_, wholes), wholes.size());
-    for (std::size_t i = 0; i < wholes.size(); ++i) {
-      const Basin& basin = tree_.basins[wholes[i]];
+    for (std::size_t i = 0; i < choice_.joints.size(); ++i) {
+      const PocketChoice::Joint& joint = choice_.joints[i];
+      const auto facets = facets_of_groups(tree_, groups_by(tree_, {joint.basin}), 1);
+      const Basin& basin = tree_.basins[joint.basin];
       const LevelCurve curve =
-          LevelCurve::of_facets(surface_.mesh(), facets[i], basin.floor_mm, basin.brim_mm);
-      for (const std::size_t pocket : choice_.joints[i].pockets) survey_.pockets[pocket].basin = i;
-      survey_.basins.push_back({.pockets = choice_.joints[i].pockets,
+          LevelCurve::of_facets(surface_.mesh(), facets.front(), basin.floor_mm, basin.brim_mm);
+      for (const std::size_t pocket : joint.pockets) survey_.pockets[pocket].basin = i;
+      survey_.basins.push_back({.pockets = joint.pockets,
                                 .curve = curve,
                                 .floor_mm = basin.floor_mm,
                                 .brim_mm = basin.brim_mm,

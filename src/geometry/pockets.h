@@ -17,15 +17,19 @@ struct Pocket {
   double floor_mm, brim_mm;  // its lowest point, and the height at which it spills
   std::array<double, 3> floor_at_mm;
   std::array<double, 3> spills_at_mm;  // a point of its rim; of a level rim, any
-  std::array<double, 2> middle_mm;     // of the box round its wall below the brim, seen from above
-  Area opening;                        // free surface just below the spill
+  // How high its wall goes on where it does not spill: at most, and half of the way round. Both are
+  // at the brim where the rim is level; a notch leaves both above it.
+  double rim_highest_mm, rim_usual_mm;
+  std::array<double, 2> middle_mm;  // of the box round its wall below the brim, seen from above
+  Area opening;                     // free surface just below the spill
   Volume brimful;
   Volume trapped_air;  // part of brimful that stays empty under ledges, poured upright to the brim
-  std::optional<std::size_t> basin;  // the joint basin that it belongs to
-  TriangleMesh wall;  // what bounds it, facing into it; may go on above the brim
+  std::optional<std::size_t> basin;  // the outermost joint basin that it belongs to
+  TriangleMesh wall;                 // what bounds it, facing into it; may go on above the brim
 };
 
-/// What several pockets hold together when filled past the walls between them.
+/// What several pockets hold together when filled past the walls between them. Where three or more
+/// unite one after the other, each step is a basin of its own.
 struct JointBasin {
   std::vector<std::size_t> pockets;
   LevelCurve curve;  // as if each level stood in all of the pockets
@@ -42,7 +46,7 @@ struct Undercut {
 
 struct PocketSurvey {
   std::vector<Pocket> pockets;  // by floor, upwards; equal floors in the order of the file's facets
-  std::vector<JointBasin> basins;
+  std::vector<JointBasin> basins;   // those of few pockets before those they unite in
   std::vector<Undercut> undercuts;  // by pocket, the largest first
   std::size_t sealed_voids = 0;     // hollows without any way in
   Volume sealed_volume;
@@ -58,7 +62,8 @@ struct PocketSurvey {
 /// if it is shallower than 1e-4 of the body's height or holds less than 2 % of the largest pocket.
 /// Hollows that unite below their common brim are pockets of their own if two or more are at least
 /// half as deep as the whole and not dents in it; else the whole is one pocket with relief in its
-/// floor.
+/// floor. Where a scan's noise makes puddles on the top face that hang together with a pocket, they
+/// are left out of its curve, so that the top does not count as free surface.
 PocketSurvey pockets_of_body(const TriangleMesh& body);
 
 /// The wells of an open skin, a surface without thickness; either side may face out. Vertices

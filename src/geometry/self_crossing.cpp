@@ -1,5 +1,7 @@
 #include "geometry/self_crossing.h"
 
+#include "geometry/triangle_distance.h"
+#include "geometry/vectors.h"
 #include "units/user_error.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
@@ -37,8 +39,6 @@ Pair shared_first(Corners a, Corners b) {
   }
   return {a, b, shared};
 }
-
-using Vector = std::array<double, 3>;
 
 // Plain arithmetic settles most questions; what it leaves within its own rounding goes to CGAL.
 // Each sum below has relative errors under ten half-units (1.1e-16) of its largest terms.
@@ -221,6 +221,48 @@ std::vector<FacetPair> meeting_pairs(const TriangleMesh& mesh, const Surface& su
   return meeting;
 }
 
+/// A place where two facets that meet do so, to rounding: of the points in which the edges of one
+/// pass the other's plane, of the corners and of the middles of both, the one nearest to both, and
+/// not at a corner that they share unless there is no other.
+Vector meeting_place(const TriangleMesh& mesh, const FacetPair& pair) {
+  const std::array<Corners, 2> corners = {mesh.triangles[pair.first], mesh.triangles[pair.second]};
+  const auto at = [&](std::uint32_t v) { return mesh.vertices_mm[v]; };
+  const auto facet = [&](const Corners& c) { return Facet(at(c[0]), at(c[1]), at(c[2])); };
+  const std::array<Facet, 2> facets = {facet(corners[0]), facet(corners[1])};
+  std::vector<Vector> candidates;
+  for (std::size_t one = 0; one < 2; ++one) {
+    const Facet& plane = facets[1 - one];
+    candidates.push_back(middle_of(mesh, corners[one]));
+    for (std::size_t i = 0; i < 3; ++i) {
+      const Vector a = at(corners[one][i]), b = at(corners[one][(i + 1) % 3]);
+      const double from = dot(plane.normal, a - plane.corner[0]);
+      const double to = dot(plane.normal, b - plane.corner[0]);
+      candidates.push_back(a);
+      if ((from < 0) != (to < 0)) candidates.push_back(a + (b - a) * (from / (from - to)));
+    }
+  }
+  const double size = length(facets[0].along[0]) + length(facets[0].along[1]);
+  const auto is_shared = [&](const Vector& p) {
+    return std::any_of(corners[0].begin(), corners[0].end(), [&](std::uint32_t v) {
+      return std::find(corners[1].begin(), corners[1].end(), v) != corners[1].end() &&
+             length(at(v) - p) <= 1e-6 * size;
+    });
+  };
+  Vector best = candidates.front();
+  double least = HUGE_VAL;
+  for (const Vector& p : candidates) {
+    NearestPair to_first, to_second;
+    lower_to_distance(p, facets[0], to_first);
+    lower_to_distance(p, facets[1], to_second);
+    const double off =
+        std::max(to_first.distance_mm, to_second.distance_mm) + (is_shared(p) ? 1e-3 * size : 0);
+    if (off >= least) continue;
+    least = off;
+    best = p;
+  }
+  return best;
+}
+
 /// CGAL's own handler prints; a broken precondition is told by its exception alone.
 void stay_silent(const char*, const char*, const char*, int, const char*) {}
 
@@ -242,10 +284,7 @@ std::optional<SelfCrossing> self_crossing(const TriangleMesh& mesh, const Surfac
   const auto repeated = std::unique(crossing.shells.begin(), crossing.shells.end());
   crossing.shells.erase(repeated, crossing.shells.end());
   crossing.between_shells = !crossing.shells.empty();
-  for (const std::uint32_t v :
-       mesh.triangles[std::min_element(meeting.begin(), meeting.end())->first]) {
-    for (std::size_t i = 0; i < 3; ++i) crossing.first_mm[i] += mesh.vertices_mm[v][i] / 3;
-  }
+  crossing.first_mm = meeting_place(mesh, *std::min_element(meeting.begin(), meeting.end()));
   return crossing;
 } catch (const CGAL::Failure_exception&) {
   refuse_undecided(file);

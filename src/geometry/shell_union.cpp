@@ -3,6 +3,8 @@
 #include "geometry/child_process.h"
 #include "geometry/enclosed_volume.h"
 #include "geometry/exact_solid.h"
+#include "geometry/mesh_file.h"
+#include "geometry/placed_error.h"
 #include "units/printing.h"
 #include "units/user_error.h"
 
@@ -146,13 +148,13 @@ UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& b
   if (report.end == ChildEnd::finished && head.outcome == Outcome::united) {
     return {unpacked(report.bytes, head), head.swallowed, head.swallowed_mm3};
   }
-  throw UserError(
+  throw PlacedError(
       {.file = file,
-       .field = "at (" + trimmed(place_mm[0], 2) + ", " + trimmed(place_mm[1], 2) + ", " +
-                trimmed(place_mm[2], 2) + ") mm",
+       .field = place_text(place_mm),
        .problem = "has parts that overlap or touch, the first here, and " +
                   reason_for(report.end, head.outcome),
-       .remedy = "unite the parts into one solid in the modelling program and export it again"});
+       .remedy = "unite the parts into one solid in the modelling program and export it again"},
+      place_mm);
 }
 
 }  // namespace brimwright::geometry

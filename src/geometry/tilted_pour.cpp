@@ -2,6 +2,7 @@
 
 #include "geometry/enclosed_volume.h"
 #include "geometry/filled_part.h"
+#include "units/bounded_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -163,6 +164,14 @@ TriangleMesh TiltedPour::part_left_free(double surface) const {
   return part_above(cavity_, {.normal = up_, .offset_mm = surface});
 }
 
+namespace {
+
+std::string marks_of(const TiltedPour& pour) {
+  return "from " + at_least_text(pour.lowest_mark()) + " to " + at_most_text(pour.brim());
+}
+
+}  // namespace
+
 Length reachable(const TiltedPour& pour, Length mark, const Place& where) {
   if (!(pour.most() > Volume())) {
     throw UserError(where, "cannot be poured to: propped so far, the cavity holds nothing",
@@ -173,11 +182,11 @@ Length reachable(const TiltedPour& pour, Length mark, const Place& where) {
                     "is " + mm(mark) +
                         " up the low wall, below where the pour gathers when the "
                         "mould is propped",
-                    "give from " + mm(pour.lowest_mark()) + " to " + mm(pour.brim()));
+                    "give " + marks_of(pour));
   }
   if (mark > pour.brim()) {
     throw UserError(where, "is " + mm(mark) + " up the low wall, above its brim",
-                    "give from " + mm(pour.lowest_mark()) + " to " + mm(pour.brim()));
+                    "give " + marks_of(pour));
   }
   return mark;
 }

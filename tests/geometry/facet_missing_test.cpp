@@ -114,7 +114,7 @@ TEST_CASE("a body open in its pocket, read as a skin, is refused with the place 
   wishes.reading.unit = LengthUnit::millimetre;
   // Its corners are (5, 5, 5), (55, 5, 5) and (55, 35, 5).
   CHECK_THROWS_WITH(surveyed(file.path(), wishes),
-                    Catch::Contains("at (38.3, 15, 5) mm: is open") &&
+                    Catch::Contains("at (38.33, 15, 5) mm: is open") &&
                         Catch::Contains("hold liquid on both sides") &&
                         Catch::Contains("--role body"));
 }

@@ -131,7 +131,7 @@ TEST_CASE("a half ball propped up gathers its pour part of the way up the wall",
   const Place option{"command line", "--pour"};
   CHECK_THROWS_WITH(reachable(pour, 1 * millimetre, option),
                     Contains("command line: --pour: is 1 mm up the low wall") &&
-                        Contains("give from 3.3 mm to 25 mm"));
+                        Contains("give from 3.35 mm (0.132 in) to 25 mm (0.984 in)"));
   CHECK_THROWS_AS(reachable(pour, 26 * millimetre, option), UserError);
   CHECK(reachable(pour, 12 * millimetre, option) == 12 * millimetre);
 }

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "units/user_error.h"
+
+#include <array>
+#include <utility>
+
+namespace brimwright::geometry {
+
+/// A mistake at one place of a mesh. Its field tells the place as the mesh lies in memory; who
+/// knows how it lies in its file can tell it in the file's own numbers (FileFrame).
+class PlacedError : public UserError {
+ public:
+  PlacedError(Parts parts, const std::array<double, 3>& at_mm)
+      : UserError(std::move(parts)), at_mm_(at_mm) {}
+
+  const std::array<double, 3>& at_mm() const { return at_mm_; }
+
+ private:
+  std::array<double, 3> at_mm_;
+};
+
+}  // namespace brimwright::geometry
