@@ -33,8 +33,8 @@ constexpr auto examples =
 constexpr auto gauge_examples =
     "FILE is a mould file (.json) or a mesh (.stl .obj .ply .off .3mf .gltf .glb): the\n"
     "hollow itself or a finished piece (cavity), a mould with its pockets (body), or a\n"
-    "mould's inner surface, open above (skin). Broken meshes are mended where that is sound,\n"
-    "and each mend is told.\n"
+    "mould's inner surface, open above (skin); which is asked where its shape does not tell.\n"
+    "Broken meshes are mended where that is sound, and each mend is told.\n"
     "\n"
     "Examples\n"
     "  brimwright gauge moulds/fluted_cup_small.json\n"
@@ -42,6 +42,7 @@ constexpr auto gauge_examples =
     "  brimwright gauge hollow.stl --unit in --up +y --depth \"1 1/2 in\"\n"
     "  brimwright gauge moulds/round_cup.json --fit-mass \"95 g\" --density \"1.01 g/ml\"\n"
     "  brimwright gauge moulds/pebble.json --cast-wall \"10 mm\" --cast-base \"12 mm\"\n"
+    "  brimwright gauge moulds/twisted_cup.json --pour \"61.5 ml\"\n"
     "  brimwright gauge moulds/plain_bar.json --prop \"12 deg\" --mark \"18 mm\"\n"
     "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n"
     "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json --cover \"6 mm\"\n";
@@ -129,8 +130,11 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
 
   const char* mesh = "About a mesh";
   add_text(*gauge, "--unit", wish.unit, "UNIT", "unit of its numbers: mm, cm, m or in", mesh);
-  add_text(*gauge, "--role", wish.role, "ROLE", "cavity, body or skin; found if not said", mesh);
+  add_text(*gauge, "--role", wish.role, "ROLE",
+           "cavity, body or skin; asked for where it is not clear", mesh);
   add_text(*gauge, "--up", wish.up, "AXIS", "which way is up: +x to -z, or 0.05,0,0.99", mesh);
+  add_text(*gauge, "--cavity", wish.cavity, "N", "the one meant, by its number, where they differ",
+           mesh);
   gauge->add_flag("--on-board", wish.on_board, "stand it on a board, which closes it below")
       ->group(mesh);
 
@@ -150,12 +154,16 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
   gauge->add_flag("--cast-hung", wish.cast_hung, "the master hangs, its top at the surface")
       ->group(cast);
 
+  const char* pour = "Pour a volume";
+  add_text(*gauge, "--pour", wish.pour, "VOLUME",
+           "how deep this much stands in one cavity; with --prop, in the propped mould", pour);
+
   const char* prop = "Prop it up and pour";
   add_text(*gauge, "--prop", wish.prop, "ANGLE", "how far it is tilted, such as \"12 deg\"", prop);
   add_text(*gauge, "--low-side", wish.low_side, "SIDE",
            "+x, +y, -x, -y or an angle; +x if not said", prop);
-  add_text(*gauge, "--mark", wish.mark, "LENGTH", "poured so far up the low wall", prop);
-  add_text(*gauge, "--pour", wish.pour, "VOLUME", "or poured this much", prop);
+  add_text(*gauge, "--mark", wish.mark, "LENGTH", "poured so far up the low wall, if not --pour",
+           prop);
 
   const char* embeds = "Embeds: how many fit";
   add_text(*gauge, "--embed", wish.embed, "MOULD", "the embed: a mould file, cast full", embeds);

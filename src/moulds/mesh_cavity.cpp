@@ -16,9 +16,9 @@ class TypicalSolids {
  public:
   std::shared_ptr<const geometry::TriangleMesh> of(const MeshCavities& cavities) {
     const std::scoped_lock alone(mutex_);
-    auto& solid = solids_[cavities.used];
+    const std::size_t typical = cavities.typical_number();
+    auto& solid = solids_[typical];
     if (!solid) {
-      const std::size_t typical = cavities.groups[cavities.used].typical;
       solid = std::make_shared<const geometry::TriangleMesh>(
           geometry::solid_of(cavities.survey, typical));
     }
@@ -33,7 +33,7 @@ class TypicalSolids {
 namespace {
 
 /// "1: 12 of 73.8 ml; 2: 1 of 4.1 ml".
-std::string listed(const std::vector<HollowGroup>& groups) {
+std::string listed_by_group(const std::vector<HollowGroup>& groups) {
   std::string text;
   for (std::size_t i = 0; i < groups.size(); ++i)
     text += (i > 0 ? "; " : "") + std::to_string(i + 1) + ": " +
@@ -50,13 +50,49 @@ void choose_group(MeshCavities& cavities, const Fields& fields) {
     return;
   }
   if (groups > 1)
-    throw UserError(
-        fields.place("group"),
-        "is missing, and the mesh has hollows of different sizes (" + listed(cavities.groups) + ")",
-        "give the number of those that are filled");
+    throw UserError(fields.place("group"),
+                    "is missing, and the mesh has hollows of different sizes (" +
+                        listed_by_group(cavities.groups) + ")",
+                    "give the number of those that are filled");
 }
 
 }  // namespace
+
+std::string numbers_text(const std::vector<std::size_t>& members) {
+  std::string text;
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    const std::size_t first = i;
+    while (i + 1 < members.size() && members[i + 1] == members[i] + 1) ++i;
+    text += (text.empty() ? "" : ", ") + std::to_string(members[first] + 1);
+    if (i > first) text += (i > first + 1 ? " to " : ", ") + std::to_string(members[i] + 1);
+  }
+  return text;
+}
+
+std::string listed(const std::vector<HollowGroup>& groups) {
+  std::string text;
+  for (const HollowGroup& group : groups)
+    text += (text.empty() ? "" : "; ") + numbers_text(group.members) + ": " +
+            std::to_string(group.members.size()) + " of " + fixed(group.most / millilitre, 1) +
+            " ml";
+  return text;
+}
+
+void take_one(MeshCavities& cavities, const std::string& number, const Place& where) {
+  const std::size_t hollows = cavities.survey.hollows.size();
+  for (std::size_t group = 0; group < cavities.groups.size(); ++group) {
+    for (const std::size_t member : cavities.groups[group].members) {
+      if (std::to_string(member + 1) != number) continue;
+      cavities.used = group;
+      cavities.one = member;
+      return;
+    }
+  }
+  throw UserError(where, "\"" + number + "\" is none of the mesh's cavities",
+                  hollows == 1 ? std::string("it has one; leave the option out")
+                               : "give a number from 1 to " + std::to_string(hollows) + " (" +
+                                     listed(cavities.groups) + ")");
+}
 
 std::shared_ptr<const geometry::TriangleMesh> typical_solid(const MeshCavities& cavities) {
   return cavities.solids->of(cavities);

@@ -5,7 +5,9 @@
 #include "moulds/library.h"
 #include "units/fields.h"
 
+#include <cstddef>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,15 +20,25 @@ struct MeshCavities {
   geometry::MeshSurvey survey;
   std::vector<HollowGroup> groups;             // of the hollows found
   std::size_t used = 0;                        // the group that is filled
+  std::optional<std::size_t> one = {};         // a hollow that was asked for alone, of that group
   std::string description;                     // "mesh cup.stl in mm"
   std::shared_ptr<TypicalSolids> solids = {};  // made when first asked for; copies share them
 
-  const geometry::Hollow& typical() const { return survey.hollows[groups[used].typical]; }
-  int count() const { return static_cast<int>(groups[used].members.size()); }
+  std::size_t typical_number() const { return one.value_or(groups[used].typical); }
+  const geometry::Hollow& typical() const { return survey.hollows[typical_number()]; }
+  int count() const { return one ? 1 : static_cast<int>(groups[used].members.size()); }
 };
 
 /// The typical cavity as a closed solid facing outward, in the mesh's frame.
 std::shared_ptr<const geometry::TriangleMesh> typical_solid(const MeshCavities& cavities);
+
+/// "1 to 4: 4 of 59.2 ml; 5: 1 of 4.1 ml", hollows numbered from 1 as found.
+std::string listed(const std::vector<HollowGroup>& groups);
+/// "1, 3 to 5": numbers from 1 of what is numbered from 0, ascending.
+std::string numbers_text(const std::vector<std::size_t>& members);
+
+/// Takes the hollow with that number, from 1, alone; UserError at `where` if there is none.
+void take_one(MeshCavities& cavities, const std::string& number, const Place& where);
 
 /// Reads, mends and measures a mesh; the group that holds most is the one used.
 MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes);

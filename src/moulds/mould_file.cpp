@@ -256,8 +256,9 @@ Mould read_mould(const Fields& fields, const Library& library) {
 }
 
 Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
-                    const Library& library) {
+                    const Library& library, const std::optional<std::string>& cavity) {
   MeshCavities cavities = measured_mesh(path, wishes, library);
+  if (cavity) take_one(cavities, *cavity, {"command line", "--cavity"});
   Heading heading{.name = std::filesystem::path(path).stem().string(),
                   .note = {},
                   .cavities = cavities.count(),

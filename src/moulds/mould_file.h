@@ -5,6 +5,7 @@
 #include "moulds/mould.h"
 #include "units/fields.h"
 
+#include <optional>
 #include <string>
 
 namespace brimwright::moulds {
@@ -18,8 +19,9 @@ Mould read_mould(const std::string& path, const Library& library);
 Mould read_mould(const Fields& fields, const Library& library);
 
 /// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that
-/// hold most together; `found` has all of them.
+/// hold most together; `found` has all of them. With `cavity`, a number from 1, it is that hollow
+/// alone; UserError at --cavity if there is none of that number.
 Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
-                    const Library& library = {});
+                    const Library& library = {}, const std::optional<std::string>& cavity = {});
 
 }  // namespace brimwright::moulds

@@ -1,8 +1,11 @@
 #include "reports/gauge_report.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
+#include "units/bounded_text.h"
 
 #include <nlohmann/json.hpp>
+
+#include <charconv>
 
 namespace brimwright::reports {
 namespace {
@@ -28,11 +31,12 @@ Json levels_json(const geometry::LevelCurve& curve, const std::vector<Length>& d
 /// and keeps no air.
 Json cavity_json(const Mould& mould, const std::vector<Length>& depths) {
   const auto& curve = mould.curve;
-  const Area opening = curve.free_surface(curve.height());
+  Area opening = curve.free_surface(curve.height());
   Json air = 0.0;
   if (mould.found) {
     const auto& trapped = mould.found->typical().trapped_air;
     air = trapped ? Json(ml(*trapped)) : Json(nullptr);
+    if (mould.detail_factor == 1) opening = mould.found->typical().opening;
   }
   return {{"brimful_ml", ml(curve.brimful())},
           {"floor_mm", mm(mould.floor)},
@@ -54,6 +58,7 @@ Json hollow_json(const geometry::Hollow& hollow, const std::vector<Length>& dept
   if (hollow.spills_at_mm) {
     const auto& [x, y, z] = *hollow.spills_at_mm;
     json["spills_at_mm"] = {to_decimals(x, 3), to_decimals(y, 3), to_decimals(z, 3)};
+    json["rim_above_brim_mm"] = to_decimals(hollow.rim_highest_mm - hollow.brim_mm, 3);
   }
   return json;
 }
@@ -94,6 +99,21 @@ Json casting_json(const CastingFinding& finding) {
                {"height_mm", mm(need.height)}};
   if (finding.density) json["material_g"] = to_decimals(need.material * *finding.density / gram, 1);
   return json;
+}
+
+/// Rounded so that either length, typed back, holds no more than the pour.
+Json pour_json(const PourFinding& finding, const Mould& mould) {
+  const auto number = [](const std::string& text) {
+    double value = 0;
+    std::from_chars(text.data(), text.data() + text.size(), value);
+    return value;
+  };
+  return {
+      {"pour_ml", ml(finding.pour)},
+      {"depth_mm", number(at_most(finding.depth / millimetre, 3))},
+      {"below_brim_mm", number(at_least((mould.curve.height() - finding.depth) / millimetre, 3))},
+      {"ml_per_mm",
+       to_decimals(mould.curve.free_surface(finding.depth) * millimetre / millilitre, 4)}};
 }
 
 Json tilt_json(const TiltFinding& finding) {
@@ -154,6 +174,7 @@ std::string gauge_json(const GaugeFindings& findings) {
       {"total_ml", ml(total(mould))},
       {"measurements", measurements},
       {"detail_factor", to_decimals(mould.detail_factor, 4)}};
+  if (mould.found && mould.found->one) json["cavity"] = *mould.found->one + 1;
   if (mould.found && !mould.found->survey.basins.empty()) {
     json["joint_basins"] = Json::array();
     for (const auto& basin : mould.found->survey.basins)
@@ -163,6 +184,7 @@ std::string gauge_json(const GaugeFindings& findings) {
   }
   if (findings.fit) json["fit"] = fit_json(*findings.fit);
   if (findings.casting) json["casting"] = casting_json(*findings.casting);
+  if (findings.pour) json["poured"] = pour_json(*findings.pour, mould);
   if (findings.tilt) json["propped"] = tilt_json(*findings.tilt);
   if (findings.packing) json["embeds"] = packing_json(*findings.packing);
   if (!findings.written.empty()) json["written"] = findings.written;

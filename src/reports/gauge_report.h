@@ -26,6 +26,12 @@ struct CastingFinding {
   std::optional<Density> density;  // of the silicone or plaster
 };
 
+/// A volume poured into one cavity, the mould level.
+struct PourFinding {
+  Volume pour;
+  Length depth;  // at which it stands
+};
+
 /// A pour into the propped mould, and second pours over it once it has set and stands level.
 struct TiltFinding {
   geometry::Tilt tilt;
@@ -42,6 +48,7 @@ struct GaugeFindings {
   std::vector<Length> depths;
   std::optional<FitFinding> fit;
   std::optional<CastingFinding> casting;
+  std::optional<PourFinding> pour;
   std::optional<TiltFinding> tilt;
   std::optional<PackingFinding> packing;
   std::vector<std::string> written;  // files
@@ -57,7 +64,7 @@ std::string gauge_json(const GaugeFindings& findings);
 /// those that are filled, as water corrected them.
 bool shows_each_hollow(const moulds::Mould& mould);
 
-/// "38 mm (1 1/2 in)".
+/// "38 mm (1 1/2 in)", both to the nearest.
 std::string depth_text(Length depth);
 
 }  // namespace brimwright::reports

@@ -1,5 +1,6 @@
 #include "reports/gauge_report.h"
 #include "reports/text_table.h"
+#include "units/bounded_text.h"
 #include "units/printing.h"
 #include "units/shown_text.h"
 
@@ -60,7 +61,9 @@ std::string group_line(const moulds::MeshCavities& found, const HollowGroup& gro
   const bool is_cavity = found.survey.role == geometry::Role::cavity;
   const std::string one = is_cavity ? "cavity" : "pocket";
   const std::string many = is_cavity ? "cavities" : "pockets";
-  std::string text = counted(group.members.size(), one, many) + " of " + ml(group.most);
+  std::string text =
+      found.survey.hollows.size() > 1 ? moulds::numbers_text(group.members) + ": " : "";
+  text += counted(group.members.size(), one, many) + " of " + ml(group.most);
   if (group.members.size() > 1) {
     const double spread = group.spread().in_percent();
     text += spread < 0.05 ? ", all alike" : ", within " + fixed(spread, 1) + " %";
@@ -81,17 +84,21 @@ std::string groups_text(const GaugeFindings& findings) {
             dip_stick(curve, findings.depths) + "\n";
   }
   for (const auto& basin : found.survey.basins)
-    text += line("Filled past the walls between them, " +
-                 counted(basin.pockets.size(), "pocket holds ", "pockets hold ") +
-                 ml(basin.brimful) + " together, spilling at " + fixed(basin.brim_mm, 1) + " mm.");
+    text += line("Filled past the walls between them, pockets " +
+                 moulds::numbers_text(basin.pockets) + " hold " + ml(basin.brimful) +
+                 " together, spilling at " + fixed(basin.brim_mm, 1) + " mm.");
   return text;
 }
 
 std::string cavities_text(const GaugeFindings& findings) {
   const Mould& mould = findings.mould;
-  std::string text = holds_line(
-      mould.curve, mould.cavities == 1 ? std::string("One cavity")
-                                       : std::to_string(mould.cavities) + " cavities, each");
+  std::string text;
+  if (mould.found && mould.found->one)
+    text += line("Cavity " + std::to_string(*mould.found->one + 1) + " of " +
+                 std::to_string(mould.found->survey.hollows.size()) + ", alone.");
+  text += holds_line(mould.curve, mould.cavities == 1
+                                      ? std::string("One cavity")
+                                      : std::to_string(mould.cavities) + " cavities, each");
   if (mould.cavities > 1)
     text += line("All of them: " + ml(mould.cavities * mould.curve.brimful()) + ".");
   for (const auto& measured : mould.measurements) text += line(measured_line(measured));
@@ -102,9 +109,9 @@ std::string fit_text(const FitFinding& finding) {
   const auto& fit = finding.fit;
   std::string text = "\nTO HOLD " + ml(finding.wish.pour) + "\n";
   text +=
-      line("Scale " + fixed(100 * fit.across, 2) + " % across and " + fixed(100 * fit.depth, 2) +
-           " % in depth: " + mm(fit.length) + " x " + mm(fit.width) + " x " + mm(fit.height) +
-           " inside, " + ml(fit.brimful) + " to the brim.");
+      line("Scale " + at_least(100 * fit.across, 2) + " % across and " +
+           at_least(100 * fit.depth, 2) + " % in depth: " + mm(fit.length) + " x " + mm(fit.width) +
+           " x " + mm(fit.height) + " inside, " + ml(fit.brimful) + " to the brim.");
   if (finding.wish.headspace > Length())
     text += line("That leaves " + depth_text(finding.wish.headspace) + " below the brim.");
   return text;
@@ -115,23 +122,35 @@ std::string casting_text(const CastingFinding& finding) {
   std::string text = "\nTO CAST A MOULD ROUND IT\n";
   text += line("Box inside " + mm(need.length) + " x " + mm(need.width) + " x " + mm(need.height) +
                "; the master displaces " + ml(need.master) + ".");
-  text +=
-      line("Silicone or plaster: " + ml(need.material) +
-           (finding.density ? ", " + fixed(need.material * *finding.density / gram, 0) + " g at " +
-                                  fixed(*finding.density / gram_per_millilitre, 2) + " g/ml"
-                            : "; times its density, the weight to mix") +
-           ". Add what stays in the mixing cup.");
+  text += line("Silicone or plaster: " + at_least(need.material / millilitre, 1) + " ml" +
+               (finding.density
+                    ? ", " + at_least(need.material * *finding.density / gram, 0) + " g at " +
+                          fixed(*finding.density / gram_per_millilitre, 2) + " g/ml"
+                    : "; times its density, the weight to mix") +
+               ". Add what stays in the mixing cup.");
   return text;
+}
+
+/// The depth rounded down and what is left to the brim rounded up, so that either, typed back,
+/// holds no more than the pour.
+std::string pour_text(const PourFinding& finding, const Mould& mould) {
+  std::string text = "\nPOURED " + at_most(finding.pour / millilitre, 2) + " ML INTO ONE CAVITY\n";
+  return text +
+         line("It stands " + at_most_text(finding.depth) + " deep, " +
+              at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +
+              "1 mm more or less there is " +
+              fixed(mould.curve.free_surface(finding.depth) * millimetre / millilitre, 2) + " ml.");
 }
 
 std::string tilt_text(const TiltFinding& finding) {
   std::string text = "\nPROPPED AT " + trimmed(finding.tilt.angle.degrees(), 2) + " DEGREES\n";
-  text += line("Poured " + depth_text(finding.mark) + " up the low wall: " + ml(finding.pour) +
-               ". It spills at " + depth_text(finding.brim) + ", with " + ml(finding.most) + ".");
+  text += line("Poured " + at_most_text(finding.mark) + " up the low wall: " + ml(finding.pour) +
+               ". It spills at " + at_most_text(finding.brim) + ", with " +
+               at_most(finding.most / millilitre, 1) + " ml.");
   if (finding.pools > 1)
     text += line("! At that mark the liquid lies in " + std::to_string(finding.pools) +
                  " separate pools: poured into one, it stands higher there.");
-  text += line("Set level again, a second pour covers it at " + depth_text(finding.covered_at) +
+  text += line("Set level again, a second pour covers it at " + at_least_text(finding.covered_at) +
                " deep.");
   if (finding.second.empty()) return text;
   TextTable table({Side::right, Side::right});
@@ -143,7 +162,7 @@ std::string tilt_text(const TiltFinding& finding) {
 }  // namespace
 
 bool shows_each_hollow(const Mould& mould) {
-  return mould.is_mesh_alone && mould.found->survey.hollows.size() > 1;
+  return mould.is_mesh_alone && !mould.found->one && mould.found->survey.hollows.size() > 1;
 }
 
 std::string depth_text(Length depth) {
@@ -159,6 +178,7 @@ std::string gauge_text(const GaugeFindings& findings) {
   text += shows_each_hollow(mould) ? groups_text(findings) : cavities_text(findings);
   if (findings.fit) text += fit_text(*findings.fit);
   if (findings.casting) text += casting_text(*findings.casting);
+  if (findings.pour) text += pour_text(*findings.pour, mould);
   if (findings.tilt) text += tilt_text(*findings.tilt);
   if (findings.packing) text += packing_text(*findings.packing);
   if (!findings.written.empty()) text += "\n";

@@ -1,6 +1,7 @@
 #include "reports/gauge_report.h"
 #include "reports/packing_report.h"
 #include "reports/text_table.h"
+#include "units/bounded_text.h"
 #include "units/printing.h"
 
 namespace brimwright::reports {
@@ -36,16 +37,16 @@ std::string packing_text(const PackingFinding& finding) {
   if (packing.places.empty()) {
     text += line("None fits" + asked + ".");
     if (finding.would_fit)
-      text += line("One of " + fixed(100 * *finding.would_fit, 0) + " % of its size would.");
+      text += line("One of " + at_most(100 * *finding.would_fit, 0) + " % of its size would.");
     return text;
   }
   text += line(std::to_string(packing.places.size()) + " fit" +
                (packing.places.size() == 1 ? "s" : "") + asked +
                ", as far as the search finds. They take " +
                fixed(finding.displaced / millilitre, 1) + " ml.");
-  text += line("Least cover found " + fixed(packing.least_cover / millimetre, 2) + " mm" +
+  text += line("Least cover found " + at_most(packing.least_cover / millimetre, 2) + " mm" +
                (packing.places.size() > 1 ? ", least gap between them " +
-                                                fixed(packing.least_apart / millimetre, 2) + " mm"
+                                                at_most(packing.least_apart / millimetre, 2) + " mm"
                                           : "") +
                ".");
   return text + places_table(packing);

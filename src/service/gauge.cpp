@@ -9,9 +9,11 @@
 #include "service/cut_reading.h"
 #include "service/gauge_embeds.h"
 #include "service/outputs.h"
+#include "units/bounded_text.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
+#include <cmath>
 #include <filesystem>
 
 namespace brimwright::service {
@@ -36,6 +38,7 @@ void refuse_mesh_options(const GaugeRequest& request) {
   for (const auto& [name, is_given] : {std::pair{"--unit", request.unit.has_value()},
                                        {"--up", request.up.has_value()},
                                        {"--role", request.role.has_value()},
+                                       {"--cavity", request.cavity.has_value()},
                                        {"--on-board", request.on_board}})
     if (is_given)
       throw UserError(option(name), "goes with a mesh, and " + request.file + " is a mould file",
@@ -60,7 +63,35 @@ Mould measured(const GaugeRequest& request, const moulds::Library& library) {
   if (wishes.on_board && wishes.role && *wishes.role != geometry::Role::body)
     throw UserError(option("--on-board"), "goes with a mould's body, not with a " + *request.role,
                     "leave one of the two out");
-  return moulds::mould_of_mesh(request.file, wishes, library);
+  return moulds::mould_of_mesh(request.file, wishes, library, request.cavity);
+}
+
+/// What is asked of one cavity is refused where a mesh has unlike ones and nobody said which.
+void refuse_unlike_cavities(const GaugeRequest& request, const Mould& mould) {
+  if (!mould.is_mesh_alone || mould.found->one || mould.found->groups.size() < 2) return;
+  for (const auto& [name, is_given] : {std::pair{"--fit-volume", request.fit_volume.has_value()},
+                                       {"--fit-mass", request.fit_mass.has_value()},
+                                       {"--cast-wall", request.cast_wall.has_value()},
+                                       {"--cast-base", request.cast_base.has_value()},
+                                       {"--prop", request.prop.has_value()},
+                                       {"--pour", request.pour.has_value()},
+                                       {"--embed", request.embed.has_value()},
+                                       {"--picture", request.picture.has_value()},
+                                       {"--glb", request.glb.has_value()},
+                                       {"--write", request.write.has_value()}})
+    if (is_given)
+      throw UserError(option(name),
+                      "does not say which cavity it is for, and " + request.file +
+                          " has unlike ones (" + moulds::listed(mould.found->groups) + ")",
+                      "say which with --cavity and its number");
+}
+
+/// Whether a length, as typed, is the other as this program shows it (reports::depth_text).
+bool is_shown_as(Length typed, Length other) {
+  const double sixteenths = typed / inch * 16;
+  const bool is_in_sixteenths = std::abs(sixteenths - std::round(sixteenths)) < 1e-9;
+  return trimmed(typed / millimetre, 1) == trimmed(other / millimetre, 1) ||
+         (is_in_sixteenths && in_inches(typed) == in_inches(other));
 }
 
 /// The deepest of the cavities shown.
@@ -75,10 +106,14 @@ Length deepest(const Mould& mould) {
 std::vector<Length> depths_asked(const GaugeRequest& request, const Mould& mould) {
   std::vector<Length> depths;
   for (const auto& text : request.depths) {
-    depths.push_back(read_length(text, option("--depth")));
-    if (depths.back() > deepest(mould))
+    const Length most = deepest(mould);
+    Length depth = read_length(text, option("--depth"));
+    // A depth read off this program's own rounded figure is the brim, not above it.
+    if (depth > most && is_shown_as(depth, most)) depth = most;
+    if (depth > most)
       throw UserError(option("--depth"), "\"" + text + "\" is deeper than the cavity",
-                      "it is " + reports::depth_text(deepest(mould)) + " deep");
+                      "give at most " + at_most_text(most) + ", the brim");
+    depths.push_back(depth);
   }
   return depths;
 }
@@ -87,8 +122,9 @@ Length headspace(const GaugeRequest& request, const Mould& mould) {
   if (!request.below_brim) return {};
   const Length length = read_length(*request.below_brim, option("--below-brim"));
   if (length >= mould.curve.height())
-    throw UserError(option("--below-brim"), "leaves nothing to fill",
-                    "the cavity is " + reports::depth_text(mould.curve.height()) + " deep");
+    throw UserError(
+        option("--below-brim"), "leaves nothing to fill",
+        "give less than " + at_most_text(mould.curve.height()) + ", which is the cavity's depth");
   return length;
 }
 
@@ -139,6 +175,18 @@ std::optional<reports::CastingFinding> casting(const GaugeRequest& request, cons
   return finding;
 }
 
+std::optional<reports::PourFinding> pour(const GaugeRequest& request, const Mould& mould) {
+  if (!request.pour || request.prop) return std::nullopt;
+  const Volume volume = read_volume(*request.pour, option("--pour"));
+  if (!(volume > Volume()))
+    throw UserError(option("--pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
+  if (volume > mould.curve.brimful())
+    throw UserError(option("--pour"), "\"" + *request.pour + "\" spills",
+                    "one cavity holds at most " + at_most(mould.curve.brimful() / millilitre, 2) +
+                        " ml, to the brim");
+  return reports::PourFinding{volume, mould.curve.depth_at(volume)};
+}
+
 std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
                                          const GaugeFindings& findings) {
   if (!request.prop) return std::nullopt;
@@ -160,9 +208,9 @@ std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
   } else {
     poured = read_volume(*request.pour, option("--pour")) / holding;
     if (poured > pour.most())
-      throw UserError(
-          option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
-          "it holds " + fixed(holding * pour.most() / millilitre, 1) + " ml at that angle");
+      throw UserError(option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
+                      "it holds at most " + at_most(holding * pour.most() / millilitre, 2) +
+                          " ml at that angle");
     mark = pour.mark_for(poured);
   }
   const geometry::PourOverLayer over(solid, pour, poured);
@@ -198,7 +246,6 @@ void refuse_options_without_use(const GaugeRequest& request) {
             "--cast-wall"},
         Row{"--cast-hung", request.cast_hung, request.cast_wall.has_value(), "--cast-wall"},
         Row{"--mark", request.mark.has_value(), request.prop.has_value(), "--prop"},
-        Row{"--pour", request.pour.has_value(), request.prop.has_value(), "--prop"},
         Row{"--low-side", request.low_side.has_value(), request.prop.has_value(), "--prop"}})
     if (row.is_given && !row.is_used)
       throw UserError(option(row.name), "is of no use alone",
@@ -273,13 +320,16 @@ reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library
                          .depths = {},
                          .fit = {},
                          .casting = {},
+                         .pour = {},
                          .tilt = {},
                          .packing = {},
                          .written = {}};
   check_targets(outputs, *library.named, library);  // before what takes long
+  refuse_unlike_cavities(request, findings.mould);
   findings.depths = depths_asked(request, findings.mould);
   findings.fit = fit(request, findings.mould);
   findings.casting = casting(request, findings.mould);
+  findings.pour = pour(request, findings.mould);
   findings.tilt = tilt(request, findings);
   findings.packing = embeds_that_fit(
       request, findings.mould, findings.mould.curve.height() - headspace(request, findings.mould),

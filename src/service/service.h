@@ -22,6 +22,7 @@ struct GaugeRequest {
   std::optional<std::string> text = {};
   std::optional<std::string> unit, up, role;
   bool on_board = false;
+  std::optional<std::string> cavity = {};  // the number of the one meant, where they differ
   std::vector<std::string> depths;
   // Make it fit: a volume, or a mass with the batter's density; `below_brim` is kept free.
   std::optional<std::string> fit_volume, fit_mass, density, below_brim;

@@ -44,6 +44,7 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
   for (const auto& [key, member] : {std::pair<const char*, Word>{"unit", &Asked::unit},
                                     {"up", &Asked::up},
                                     {"role", &Asked::role},
+                                    {"cavity", &Asked::cavity},
                                     {"fit-volume", &Asked::fit_volume},
                                     {"fit-mass", &Asked::fit_mass},
                                     {"density", &Asked::density},

@@ -328,6 +328,77 @@ done = run("gauge", "moulds/plain_bar.json", "--picture", f"{folder}/no/such/a.s
 check(done.returncode == 1 and "a.svg" in done.stderr and done.stdout == "", f"no folder: {done.stderr}")
 shutil.rmtree(folder)
 
+# Unlike cavities: what is asked of one is refused until it is said of which.
+def boxes_stl(path, boxes):
+    """Closed boxes, each by its two corners, in one binary STL."""
+    quads = ((0, 2, 3, 1), (4, 5, 7, 6), (0, 1, 5, 4), (2, 6, 7, 3), (0, 4, 6, 2), (1, 3, 7, 5))
+    facets = b""
+    for low, high in boxes:
+        corner = [[(high if n >> axis & 1 else low)[axis] for axis in range(3)] for n in range(8)]
+        for a, b, c, d in quads:
+            for t in ((a, b, c), (a, c, d)):
+                facets += struct.pack("<12fH", 0, 0, 0, *sum((corner[v] for v in t), []), 0)
+    with open(path, "wb") as file:
+        file.write(b" " * 80 + struct.pack("<I", len(facets) // 50) + facets)
+
+
+folder = tempfile.mkdtemp()
+boxes_stl(f"{folder}/two.stl", [((0, 0, 0), (60, 40, 25)), ((100, 0, 0), (130, 20, 10))])  # 60 ml and 6 ml
+two = ("gauge", f"{folder}/two.stl", "--unit", "mm", "--role", "cavity")
+text = run(*two).stdout
+check("1: 1 cavity of 60.0 ml" in text and "2: 1 cavity of 6.0 ml" in text, f"numbered: {text}")
+for words in (("--fit-volume", "90 ml"), ("--fit-mass", "90 g", "--density", "1 g/ml"), ("--pour", "3 ml"),
+              ("--cast-wall", "5 mm", "--cast-base", "5 mm"), ("--prop", "5 deg", "--mark", "5 mm"),
+              ("--picture", f"{folder}/a.svg"), ("--glb", f"{folder}/a.glb"), ("--write", f"{folder}/a.stl")):
+    done = run(*two, *words)
+    check(done.returncode == 1 and done.stdout == "" and
+          re.search(rf"{words[0]}: .*1: 1 of 60.0 ml; 2: 1 of 6.0 ml.*--cavity", done.stderr), f"unlike cavities, {words}: {done.stderr}")
+check(os.listdir(folder) == ["two.stl"], "nothing is written for an unlike cavity")
+second = json.loads(run(*two, "--cavity", "2", "--fit-volume", "48 ml", "--write", f"{folder}/b.stl", "--json").stdout)
+check(abs(second["total_ml"] - 6) < 1e-3 and second["cavity"] == 2 and abs(second["fit"]["across"] - 2) < 1e-6, f"the second alone: {second}")
+check(min(p[0] for f in facets_of(f"{folder}/b.stl") for p in f) in (200.0, 0.0), "the second is written, doubled")
+refused("a cavity that is not there", r"--cavity: \"3\" is none of the mesh's cavities; give a number from 1 to 2",
+        words=(*two, "--cavity", "3"))
+refused("a cavity of a mould file", "--cavity: goes with a mesh",
+        words=("gauge", f"{root}/moulds/plain_bar.json", "--cavity", "1"))
+refused("several solids without a role", "is 2 separate solids: .*--role cavity", words=two[:4])
+shutil.rmtree(folder)
+
+# A volume alone gives the depth at which it stands; typed back, the depth holds no more than that.
+for mould in ("twisted_cup", "low_bowl", "post_ring", "plain_bar", "round_cup", "six_cup_tray"):
+    for wanted in ("7.3 ml", "31.41 ml", "1 fl oz", "0.011 ml"):
+        wanted_ml = {"1 fl oz": 29.5735295625}.get(wanted) or float(wanted.split()[0])
+        done = run("gauge", f"moulds/{mould}.json", "--pour", wanted)
+        found = re.search(r"stands ([\d.]+ mm) \(([\d.]+ in)\)\s+deep,\s+([\d.]+ mm)\s+\(([\d.]+ in)\)\s+below", done.stdout)
+        check(found is not None, f"{mould} {wanted}: {done.stdout[-400:]}{done.stderr}")
+        for depth in found.groups()[:2] if found else ():
+            level = json.loads(run("gauge", f"moulds/{mould}.json", "--depth", depth, "--json").stdout)["pockets"][0]["levels"][0]
+            check(level["volume_ml"] <= wanted_ml + 5e-5, f"{mould}: {wanted} at {depth} holds {level}")
+            check(level["volume_ml"] >= wanted_ml - 0.03 * level["ml_per_mm"] - 1e-4, f"{mould}: {wanted} at {depth} holds only {level}")
+cup = json.loads(run("gauge", "moulds/round_cup.json", "--pour", "40 ml", "--json").stdout)
+whole = cup["pockets"][0]["brim_mm"]
+check(abs(cup["poured"]["depth_mm"] + cup["poured"]["below_brim_mm"] - whole) <= 0.0011, f"depth and headspace: {cup['poured']}")
+done = run("gauge", "moulds/round_cup.json", "--pour", "5 l")
+most = re.search(r"at most ([\d.]+ ml)", done.stderr)
+check(done.returncode == 1 and most and run("gauge", "moulds/round_cup.json", "--pour", most[1]).returncode == 0, f"the most, typed back: {done.stderr}")
+refused("nothing to pour", "--pour: is nothing to pour", words=("gauge", f"{root}/moulds/round_cup.json", "--pour", "0 ml"))
+
+# What a refusal says can be given, typed back, can.
+for mould in ("twisted_cup", "low_bowl", "post_ring", "heart_shallow", "six_sided_bar", "loaf_short"):
+    file = f"moulds/{mould}.json"
+    done = run("gauge", file, "--depth", "1 m")
+    for depth in re.search(r"at most ([\d.]+ mm) \(([\d.]+ in)\)", done.stderr).groups():
+        check(run("gauge", file, "--depth", depth).returncode == 0, f"{mould}: a depth of {depth}, as advised")
+    done = run("gauge", file)
+    for depth in re.search(r"([\d.]+ mm)\s+\(([\d /]+ in)\)\s+deep", done.stdout).groups():
+        check(run("gauge", file, "--depth", depth).returncode == 0, f"{mould}: its own depth of {depth}")
+    done = run("gauge", file, "--prop", "9 deg", "--mark", "1 m")
+    for mark in re.search(r"to ([\d.]+ mm) \(([\d.]+ in)\)", done.stderr).groups():
+        check(run("gauge", file, "--prop", "9 deg", "--mark", mark).returncode == 0, f"{mould}: a mark of {mark}, as advised")
+    done = run("gauge", file, "--prop", "9 deg", "--pour", "9 l")
+    most = re.search(r"at most ([\d.]+ ml)", done.stderr)[1]
+    check(run("gauge", file, "--prop", "9 deg", "--pour", most).returncode == 0, f"{mould}: {most} propped, as advised")
+
 bar = f"{root}/moulds/plain_bar.json"
 refused("a tray upside down", r"with --up \+z it has 6 pockets.*--role cavity",
         words=("gauge", f"{root}/meshes/six_pocket_tray.stl", "--unit", "mm", "--up", "-z"))
