@@ -134,7 +134,7 @@ std::string casting_text(const CastingFinding& finding) {
 /// The depth rounded down and what is left to the brim rounded up, so that either, typed back,
 /// holds no more than the pour.
 std::string pour_text(const PourFinding& finding, const Mould& mould) {
-  std::string text = "\nPOURED " + at_most(finding.pour / millilitre, 2) + " ML INTO ONE CAVITY\n";
+  std::string text = "\nPOURED " + at_most(finding.pour / millilitre, 2) + " ml INTO ONE CAVITY\n";
   return text +
          line("It stands " + at_most_text(finding.depth) + " deep, " +
               at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +

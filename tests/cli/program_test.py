@@ -356,7 +356,7 @@ for words in (("--fit-volume", "90 ml"), ("--fit-mass", "90 g", "--density", "1 
 check(os.listdir(folder) == ["two.stl"], "nothing is written for an unlike cavity")
 second = json.loads(run(*two, "--cavity", "2", "--fit-volume", "48 ml", "--write", f"{folder}/b.stl", "--json").stdout)
 check(abs(second["total_ml"] - 6) < 1e-3 and second["cavity"] == 2 and abs(second["fit"]["across"] - 2) < 1e-6, f"the second alone: {second}")
-check(min(p[0] for f in facets_of(f"{folder}/b.stl") for p in f) in (200.0, 0.0), "the second is written, doubled")
+check(min(p[0] for f in facets_of(f"{folder}/b.stl") for p in f) == 200.0, "the second is written, doubled")
 refused("a cavity that is not there", r"--cavity: \"3\" is none of the mesh's cavities; give a number from 1 to 2",
         words=(*two, "--cavity", "3"))
 refused("a cavity of a mould file", "--cavity: goes with a mesh",

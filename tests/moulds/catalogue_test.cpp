@@ -116,7 +116,8 @@ TEST_CASE("the shipped meshes hold what their README says", "[moulds][catalogue]
   CHECK(checked.remarks.empty());
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.facets_mm3, 1e-12));
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.smooth_mm3, 2e-3));
-  const Mould mould = mould_of_mesh(path, {.reading = {.unit = geometry::LengthUnit::millimetre}});
+  const Mould mould = mould_of_mesh(path, {.reading = {.unit = geometry::LengthUnit::millimetre},
+                                           .role = geometry::Role::cavity});
   CHECK_THAT(mould.curve.brimful() / cubic_millimetre, WithinRel(row.facets_mm3, 1e-11));
 }
 
