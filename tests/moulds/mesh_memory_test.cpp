@@ -21,7 +21,7 @@ namespace fs = std::filesystem;
 
 const fs::path meshes = fs::path(BRIMWRIGHT_SOURCE_DIR) / "meshes";
 const geometry::SurveyWishes in_mm = {.reading = {.unit = geometry::LengthUnit::millimetre},
-                                     .role = geometry::Role::cavity};
+                                      .role = geometry::Role::cavity};
 
 std::string bytes_of(const fs::path& path) {
   std::ostringstream bytes;
@@ -62,7 +62,7 @@ TEST_CASE("a mesh measured in millimetres is not known in inches", "[moulds][mem
   MeshMemory memory;
   const double in_millimetres = brimful_ml(memory.measured(path, in_mm, false));
   const geometry::SurveyWishes in_inches = {.reading = {.unit = geometry::LengthUnit::inch},
-                                           .role = geometry::Role::cavity};
+                                            .role = geometry::Role::cavity};
   CHECK_THROWS_AS(memory.measured(path, in_inches, true), NotYetMeasured);
   // Cubes of inches: 25.4^3 times as much.
   CHECK(brimful_ml(memory.measured(path, in_inches, false)) ==
