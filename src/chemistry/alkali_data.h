@@ -25,6 +25,7 @@ struct AlkaliData {
   std::array<double, 5> laliberte_cooper{};  // c0 to c4 of the set that the file marks as used
   Share solubility_at_20_celsius;            // as a share of the solution
   std::optional<AssumedPurity> assumed_purity;
+  bool inert_part_is_water = false;  // what is weighed with it; else it is as dense as the alkali
 };
 
 /// Parsed once, at the first call.

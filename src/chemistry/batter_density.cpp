@@ -1,3 +1,4 @@
+#include "chemistry/alkali_data.h"
 #include "chemistry/batter.h"
 #include "chemistry/lye.h"
 #include "chemistry/salts.h"
@@ -35,6 +36,11 @@ Volume volume_of_additives(const Formula& formula, const Proportions& per_fat) {
     volume += per_fat.additives[i] * gram / additive.density.value_or(known);
   }
   return volume;
+}
+
+/// What of a weighed alkali is as dense in the lye as alkali is.
+Share dense_part(const FormulaAlkali& alkali) {
+  return data_of(alkali.alkali).inert_part_is_water ? alkali.purity : whole;
 }
 
 std::string listed(const std::vector<std::string>& names) {
@@ -115,7 +121,8 @@ Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass
   Volume volume;
   for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
     volume += lye_per_alkali * alkalis[k] /
-              lye_density(formula.alkalis[k].alkali, Share::of_one(1 / lye_per_alkali),
+              lye_density(formula.alkalis[k].alkali,
+                          (1 / lye_per_alkali) * dense_part(formula.alkalis[k]),
                           formula.pour_temperature);
   return volume;
 }

@@ -35,9 +35,8 @@ const FatDensityRules& rules() {
   return read;
 }
 
-Density along_slope(Density known, Temperature known_at, Temperature at) {
-  const double kelvin = (at - known_at).kelvin();
-  return known + rules().slope.per_kelvin * kelvin;
+Density along(const DensitySlope& slope, Density known, Temperature known_at, Temperature at) {
+  return known + slope.per_kelvin * (at - known_at).kelvin();
 }
 
 Density by_lund(const Fat& fat) {
@@ -53,12 +52,15 @@ Density by_lund(const Fat& fat) {
 
 }  // namespace
 
-DensitySlope fat_density_slope() { return rules().slope; }
+DensitySlope density_slope_of(const Fat& fat) {
+  return fat.density && fat.density->slope ? *fat.density->slope : rules().slope;
+}
 
 DensityAt density_of(const Fat& fat, Temperature at) {
-  if (!fat.density) return {along_slope(by_lund(fat), rules().lund_at, at), true};
+  const DensitySlope slope = density_slope_of(fat);
+  if (!fat.density) return {along(slope, by_lund(fat), rules().lund_at, at), true};
   const Density middle = (fat.density->low + fat.density->high) / 2;
-  return {along_slope(middle, fat.density->at, at), false};
+  return {along(slope, middle, fat.density->at, at), false};
 }
 
 }  // namespace brimwright::chemistry

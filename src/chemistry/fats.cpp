@@ -63,11 +63,15 @@ std::optional<FatDensity> read_density(const Fields& fat, const Fields& sources)
   const auto basis = basis_of(published->text("reference"));
   if (!basis) return std::nullopt;
   const auto [low, high] = read_range(*published);
-  return FatDensity{.low = low * *basis,
-                    .high = high * *basis,
-                    .at = Temperature::in_celsius(published->number("temperature_c")),
-                    .source = source_in_words(sources, published->text("source")),
-                    .read = published->truth("verified")};
+  FatDensity density{.low = low * *basis,
+                     .high = high * *basis,
+                     .at = Temperature::in_celsius(published->number("temperature_c")),
+                     .source = source_in_words(sources, published->text("source")),
+                     .read = published->truth("verified")};
+  if (const auto slope = fat.optional_object("density_slope_g_per_ml_per_k"))
+    density.slope =
+        DensitySlope{slope->number("value") * gram_per_millilitre, citation_of(*slope, sources)};
+  return density;
 }
 
 /// "verified" is of every range; where it is false, "verified_only_for" names those read.

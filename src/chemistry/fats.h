@@ -27,12 +27,19 @@ struct SaponificationReading {
   Citation from;
 };
 
+/// How much denser a molten fat is for each kelvin that it is warmer: below zero.
+struct DensitySlope {
+  Density per_kelvin;
+  Citation from;
+};
+
 /// A fat's published density at one temperature.
 struct FatDensity {
   Density low, high;
   Temperature at;
   std::string source;
   bool read = false;  // the figure was read in its source, not remembered
+  std::optional<DensitySlope> slope = {};  // a fatty acid's own; fats share one
 };
 
 /// A fat, oil, butter, liquid wax or fatty acid with its published characteristics.
@@ -116,11 +123,7 @@ struct DensityAt {
 };
 DensityAt density_of(const Fat& fat, Temperature at);
 
-/// How much denser any molten fat is for each kelvin that it is warmer: below zero.
-struct DensitySlope {
-  Density per_kelvin;
-  Citation from;
-};
-DensitySlope fat_density_slope();
+/// How `fat`'s density follows its temperature: its own slope, or that of fats.
+DensitySlope density_slope_of(const Fat& fat);
 
 }  // namespace brimwright::chemistry

@@ -1,6 +1,7 @@
 #include "chemistry/inci.h"
 
 #include "chemistry/inci_data.h"
+#include "chemistry/inci_name.h"
 
 #include <algorithm>
 
@@ -37,7 +38,7 @@ void put_acids_as_salts(Amounts& list, const Saponified& soap) {
 /// A liquid's composition less its water, which is counted apart.
 LabelData dry_part(LabelData label) {
   std::erase_if(label.inci, [](const InciShare& part) {
-    return part.name == inci_data().water || part.name == inci_data().water_in_english;
+    return inci_data().usual(part.name) == inci_data().water;
   });
   return label;
 }
@@ -108,10 +109,13 @@ Amounts as_charged(const Formula& formula, const Charge& charge) {
 
 }  // namespace
 
-void put(Amounts& list, const InciAmount& more) {
-  if (!(more.mass > Mass())) return;
+void put(Amounts& list, const InciAmount& given) {
+  if (!(given.mass > Mass())) return;
+  InciAmount more = given;
+  if (more.is_inci) more.name = inci_data().usual(more.name);
+  more.key = more.is_inci ? inci_key(more.name) : more.name;
   const auto same = [&](const InciAmount& a) {
-    return a.name == more.name && a.is_inci == more.is_inci;
+    return a.key == more.key && a.is_inci == more.is_inci;
   };
   const auto at = std::find_if(list.begin(), list.end(), same);
   if (at == list.end()) {
@@ -134,8 +138,7 @@ void put_bought(Amounts& list, const LabelData& label, const std::string& name, 
   double sum = 0;
   for (const auto& part : label.inci) sum += part.share.of_one();
   for (const auto& part : label.inci)
-    put(list, {part.name == inci_data().water_in_english ? inci_data().water : part.name,
-               mass * (part.share.of_one() / sum), true, is_colour});
+    put(list, {part.name, mass * (part.share.of_one() / sum), true, is_colour});
 }
 
 Amounts inci_amounts(const Formula& formula, const Charge& charge, InciConvention convention) {

@@ -18,9 +18,11 @@ struct InciAmount {
   Mass mass;
   bool is_inci = true;
   bool is_colour = false;
+  std::string key = {};  // `inci_key` of an INCI name, filled in by `put`
 };
 
-/// Adds `more` to the ingredient of that name, or to the end of `list`.
+/// Adds `more` to the ingredient of that name, however it is written, or to the end of `list`: the
+/// one place where a label's ingredients are merged. An INCI name becomes the usual one.
 void put(std::vector<InciAmount>& list, const InciAmount& more);
 
 /// What `mass` of something with that label data holds; without a composition a fragrance is

@@ -1,5 +1,6 @@
 #include "chemistry/inci_data.h"
 
+#include "chemistry/inci_name.h"
 #include "units/fields.h"
 
 #include <algorithm>
@@ -17,9 +18,7 @@ InciData read_inci_data() {
   const Fields names = file.object("names");
   const Fields masses = file.object("molar_masses");
   InciData data{.water = names.text("water"),
-                .water_in_english = names.text("water_in_english"),
                 .fragrance = names.text("fragrance"),
-                .fragrance_in_english = names.text("fragrance_in_english"),
                 .glycerol = names.text("glycerol"),
                 .wax_alcohols = names.text("wax_alcohols"),
                 .salt = names.text("salt"),
@@ -27,7 +26,17 @@ InciData read_inci_data() {
                 .potassium_hydroxide = names.text("KOH"),
                 .glycerol_g_per_mol = masses.number("glycerol_g_per_mol"),
                 .water_g_per_mol = masses.number("water_g_per_mol"),
-                .acids = {}};
+                .acids = {},
+                .usual_by_key = {},
+                .english = {}};
+  for (const Fields& name : file.object("written_otherwise").objects("names")) {
+    const std::string usual = name.text("name"), english = name.text("in_english");
+    data.english.emplace(usual, english);
+    for (const std::string& other : name.texts("also"))
+      data.usual_by_key.emplace(inci_key(other), usual);
+    data.usual_by_key.emplace(inci_key(english), usual);
+    data.usual_by_key.emplace(inci_key(usual), usual);
+  }
   for (const Fields& acid : file.objects("acids"))
     data.acids.push_back({acid.text("acid"), acid.text("inci"), acid.text("sodium_salt"),
                           acid.text("potassium_salt"), acid.number("acid_share")});
@@ -35,6 +44,16 @@ InciData read_inci_data() {
 }
 
 }  // namespace
+
+std::string InciData::usual(const std::string& name) const {
+  const auto at = usual_by_key.find(inci_key(name));
+  return at == usual_by_key.end() ? name : at->second;
+}
+
+std::string InciData::in_english(const std::string& name) const {
+  const auto at = english.find(name);
+  return at == english.end() ? name : at->second;
+}
 
 const AcidNames& InciData::acid(std::string_view name) const {
   const auto at =

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,12 +15,16 @@ struct AcidNames {
 };
 
 struct InciData {
-  std::string water, water_in_english, fragrance, fragrance_in_english, glycerol, wax_alcohols,
-      salt;
+  std::string water, fragrance, glycerol, wax_alcohols, salt;
   std::string sodium_hydroxide, potassium_hydroxide;
   double glycerol_g_per_mol, water_g_per_mol;
   std::vector<AcidNames> acids;
+  std::map<std::string, std::string> usual_by_key, english;
 
+  /// `name` as the EU writes it where it is known by another: "Aqua" for "water" and "Aqua/Water".
+  std::string usual(const std::string& name) const;
+  /// `name`, which is the EU's, as the US writes it: "Water" for "Aqua".
+  std::string in_english(const std::string& name) const;
   /// The acid of that name, which must be one of data/neutralisation.json.
   const AcidNames& acid(std::string_view name) const;
 };

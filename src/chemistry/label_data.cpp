@@ -1,30 +1,71 @@
 #include "chemistry/label_data.h"
 
+#include "chemistry/fragrance_allergens.h"
+#include "chemistry/inci_name.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <string_view>
 
 namespace brimwright::chemistry {
 namespace {
 
-/// A list of { "name", "share" } under `key`, no name twice, no share of zero.
+/// Of a list of { "name", "share" }: no share of zero, no name twice, however it is written.
 template <class Item>
-std::vector<Item> read_shares(const Fields& entry, std::string_view key) {
-  std::vector<Item> items;
-  for (const Fields& fields : entry.objects(key)) {
-    const Item item{fields.name("name"), fields.share("share", Share(), whole)};
-    if (!(item.share > Share()))
-      throw UserError(fields.place("share"), "is 0 %", "leave out what is not in it");
-    if (std::any_of(items.begin(), items.end(), [&](const Item& i) { return i.name == item.name; }))
-      throw UserError(fields.place("name"), "\"" + item.name + "\" stands twice",
-                      "put its shares together in one place");
-    items.push_back(item);
+Item read_share(const Fields& fields, std::set<std::string>& keys) {
+  Item item;
+  item.name = fields.name("name");
+  item.share = fields.share("share", Share(), whole);
+  if (!(item.share > Share()))
+    throw UserError(fields.place("share"), "is 0 %", "leave out what is not in it");
+  if (!keys.insert(inci_key(item.name)).second)
+    throw UserError(fields.place("name"), "\"" + item.name + "\" stands twice",
+                    "put its shares together in one place");
+  return item;
+}
+
+std::vector<InciShare> read_composition(const Fields& entry) {
+  std::vector<InciShare> items;
+  std::set<std::string> keys;
+  for (const Fields& fields : entry.objects("inci")) {
+    items.push_back(read_share<InciShare>(fields, keys));
     fields.refuse_unknown();
   }
   return items;
+}
+
+/// A slip of the pen would leave an allergen off the label.
+void challenge_name(const Fields& fields, const std::string& name) {
+  const auto meant = meant_allergen(name);
+  if (!meant) return;
+  throw UserError(fields.place("name"),
+                  "\"" + name + "\" is not on the list of fragrance allergens",
+                  "did you mean \"" + *meant +
+                      "\"? If it is another substance, say \"listed\": false beside it");
+}
+
+/// Under the names of the list, what one entry covers put together.
+std::vector<Allergen> read_allergens(const Fields& entry) {
+  std::vector<Allergen> allergens;
+  std::set<std::string> keys;
+  for (const Fields& fields : entry.objects("allergens")) {
+    Allergen allergen = read_share<Allergen>(fields, keys);
+    const bool says_other = fields.has("listed") && !fields.truth("listed");
+    if (!says_other) challenge_name(fields, allergen.name);
+    allergen.is_other = says_other || is_other_fragrance(allergen.name);
+    fields.refuse_unknown();
+    if (const auto* listed = listed_allergen(allergen.name)) allergen.name = listed->name;
+    const auto same = std::find_if(allergens.begin(), allergens.end(),
+                                   [&](const Allergen& a) { return a.name == allergen.name; });
+    if (same == allergens.end())
+      allergens.push_back(allergen);
+    else
+      same->share = same->share + allergen.share;
+  }
+  return allergens;
 }
 
 template <class Item>
@@ -37,7 +78,7 @@ Share sum_of(const std::vector<Item>& items) {
 std::vector<InciShare> read_inci(const Fields& entry) {
   if (!entry.has("inci")) return {};
   if (entry.is_text("inci")) return {{entry.name("inci"), whole}};
-  const auto inci = read_shares<InciShare>(entry, "inci");
+  const auto inci = read_composition(entry);
   const Share sum = sum_of(inci);
   // 0.1 %: suppliers round their percentages.
   if (std::abs(sum.of_one() - 1) > 1e-3 + 1e-9)
@@ -51,7 +92,7 @@ std::vector<InciShare> read_inci(const Fields& entry) {
 LabelData read_label_data(const Fields& entry) {
   LabelData data;
   data.inci = read_inci(entry);
-  data.allergens = read_shares<Allergen>(entry, "allergens");
+  data.allergens = read_allergens(entry);
   data.document = entry.optional_text("document").value_or("");
   const Share allergens = sum_of(data.allergens);
   if (allergens.of_one() > 1 + 1e-9)

@@ -1,6 +1,8 @@
 #include "planning/ingredient_list.h"
 
+#include "chemistry/fragrance_allergens.h"
 #include "chemistry/inci_data.h"
+#include "chemistry/inci_name.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 
@@ -115,23 +117,59 @@ Mass sum_of(const Amounts& amounts) {
   return sum;
 }
 
+AllergenAmount& allergen_called(std::vector<AllergenAmount>& all, const std::string& name) {
+  const auto at = std::find_if(all.begin(), all.end(),
+                               [&](const AllergenAmount& a) { return a.name == name; });
+  if (at != all.end()) return *at;
+  AllergenAmount allergen;
+  allergen.name = name;
+  return all.emplace_back(allergen);
+}
+
 void add_allergens(std::vector<AllergenAmount>& all, const chemistry::LabelData& label, Mass mass) {
   for (const auto& allergen : label.allergens) {
-    auto at = std::find_if(all.begin(), all.end(),
-                           [&](const AllergenAmount& a) { return a.name == allergen.name; });
-    if (at == all.end()) at = all.insert(all.end(), {allergen.name, {}, {}, false, {}});
-    at->mass += allergen.share.of_one() * mass;
-    auto& documents = at->documents;
+    if (allergen.is_other) continue;
+    AllergenAmount& amount = allergen_called(all, allergen.name);
+    amount.mass += allergen.share.of_one() * mass;
+    amount.is_unknown = !chemistry::listed_allergen(allergen.name);
+    auto& documents = amount.documents;
     if (std::find(documents.begin(), documents.end(), label.document) == documents.end())
       documents.push_back(label.document);
   }
 }
 
+/// What is on the list of allergens and goes in by its own INCI name: lavender oil, menthol.
+void add_listed_ingredients(std::vector<AllergenAmount>& all, const Amounts& ingredients) {
+  for (const auto& ingredient : ingredients) {
+    const auto* listed =
+        ingredient.is_inci ? chemistry::listed_allergen(ingredient.name) : nullptr;
+    if (!listed) continue;
+    AllergenAmount& amount = allergen_called(all, listed->name);
+    amount.mass += ingredient.mass;
+    amount.is_ingredient = true;
+  }
+}
+
+/// In the EU what an entry of the list of allergens covers goes by that entry's name.
+Amounts grouped(const Amounts& amounts, Market market) {
+  if (market != Market::EU) return amounts;
+  Amounts under_their_entries;
+  for (InciAmount amount : amounts) {
+    const auto* listed = amount.is_inci ? chemistry::listed_allergen(amount.name) : nullptr;
+    if (listed) amount.name = listed->name;
+    chemistry::put(under_their_entries, amount);
+  }
+  return under_their_entries;
+}
+
 std::string in_words_of(Market market, const std::string& name) {
-  const auto& names = chemistry::inci_data();
-  if (market == Market::EU) return name;
-  if (name == names.water) return names.water_in_english;
-  return name == names.fragrance ? names.fragrance_in_english : name;
+  return market == Market::EU ? name : chemistry::inci_data().in_english(name);
+}
+
+bool is_listed_in(const Amounts& amounts, const std::string& name) {
+  const std::string key = chemistry::inci_key(name);
+  return std::any_of(amounts.begin(), amounts.end(),
+                     [&](const InciAmount& a) { return a.is_inci && a.key == key; });
 }
 
 std::string listed_name(const ListedIngredient& ingredient) {
@@ -141,7 +179,7 @@ std::string listed_name(const ListedIngredient& ingredient) {
 
 }  // namespace
 
-std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan) {
+std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan, Market market) {
   std::vector<AllergenAmount> all;
   for (const Part& part : parts_of(run, plan)) {
     const auto charge = charge_of(part.formula, part.tally.weighing);
@@ -150,27 +188,52 @@ std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan) {
   }
   for (const Bought& bought : bought_besides(run, plan))
     add_allergens(all, bought.label, bought.mass);
-  const Mass piece = sum_of(amounts_of(run, plan, InciConvention::as_saponified));
+  const Amounts ingredients = amounts_of(run, plan, InciConvention::as_saponified);
+  if (market == Market::EU) add_listed_ingredients(all, ingredients);
+  const Mass piece = sum_of(ingredients);
   for (auto& allergen : all) {
     allergen.share = Share::of_one(allergen.mass / piece);
-    allergen.is_to_be_named = allergen.share > allergen_named_above_rinsed_off;
+    allergen.is_to_be_named =
+        allergen.share > chemistry::fragrance_allergens().named_above_rinsed_off;
   }
   std::stable_sort(all.begin(), all.end(),
                    [](const auto& a, const auto& b) { return a.mass > b.mass; });
   return all;
 }
 
+std::vector<UnnamedExtract> unnamed_extracts(const Run& run, const Plan& plan) {
+  const Mass piece = sum_of(amounts_of(run, plan, InciConvention::as_saponified));
+  const Share above = chemistry::fragrance_allergens().named_above_rinsed_off;
+  std::vector<UnnamedExtract> all;
+  for (const Part& part : parts_of(run, plan)) {
+    const auto charge = charge_of(part.formula, part.tally.weighing);
+    for (std::size_t i = 0; i < charge.additives.size(); ++i) {
+      const auto& additive = part.formula.additives[i];
+      if (additive.kind != AdditiveKind::fragrance || additive.label.says_composition()) continue;
+      const auto* listed = chemistry::listed_extract_called(additive.name);
+      const auto& allergens = additive.label.allergens;
+      const bool is_named =
+          listed && std::any_of(allergens.begin(), allergens.end(),
+                                [&](const auto& a) { return a.name == listed->name; });
+      if (!listed || is_named) continue;
+      if (charge.additives[i] * part.of_batter() > above.of_one() * piece)
+        all.push_back({additive.name, listed->name});
+    }
+  }
+  return all;
+}
+
 IngredientList ingredient_list(const Run& run, const Plan& plan, InciConvention convention,
                                Market market) {
-  const Amounts amounts = amounts_of(run, plan, convention);
+  const Amounts amounts = grouped(amounts_of(run, plan, convention), market);
   IngredientList list;
   list.total = sum_of(amounts);
   const auto share = [&](Mass mass) { return Share::of_one(mass / list.total); };
   for (const auto& a : amounts)
     list.ingredients.push_back(
         {in_words_of(market, a.name), a.mass, share(a.mass), a.is_inci, a.is_colour, false});
-  for (const auto& a : allergens_of(run, plan))
-    if (a.is_to_be_named)
+  for (const auto& a : allergens_of(run, plan, market))
+    if (a.is_to_be_named && !is_listed_in(amounts, a.name))
       list.ingredients.push_back({a.name, a.mass, share(a.mass), true, false, true});
   std::stable_sort(list.ingredients.begin(), list.ingredients.end(),
                    [](const ListedIngredient& a, const ListedIngredient& b) {

@@ -23,19 +23,17 @@ struct ListedIngredient {
   bool is_allergen = false;  // named for itself; its mass is within the fragrance's
 };
 
-/// A fragrance allergen in the finished piece, from the suppliers' documents.
+/// A fragrance allergen in the finished piece, from the suppliers' documents, and where it is an
+/// ingredient by its INCI name.
 struct AllergenAmount {
-  std::string name;
+  std::string name;  // of the EU's list where it is on it
   Mass mass;
   Share share;  // of the finished piece
   bool is_to_be_named = false;
+  bool is_unknown = false;     // neither on the list nor known not to be: named to be safe
+  bool is_ingredient = false;  // stands in the list of ingredients anyhow
   std::vector<std::string> documents;
 };
-
-// Above these shares of the finished product a fragrance allergen is named on the label:
-// Regulation (EC) 1223/2009, Annex III, as amended by (EU) 2023/1545 (its recitals read).
-inline constexpr Share allergen_named_above_rinsed_off = 0.01 * percent;
-inline constexpr Share allergen_named_above_left_on = 0.001 * percent;
 
 struct IngredientList {
   std::vector<ListedIngredient> ingredients;
@@ -44,12 +42,22 @@ struct IngredientList {
 };
 
 /// Allergens of the finished piece in descending mass: summed over its parts, on the cured mass
-/// where each formula's cure is known, else on the fresh. Soap is rinsed off.
-std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan);
+/// where each formula's cure is known, else on the fresh. Soap is rinsed off: those above that share
+/// of it are named (data/fragrance_allergens.json). In the EU the oils and extracts that are named
+/// themselves are among them, by their entry's name.
+std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan, Market market);
 
-/// Ingredients of the whole piece in descending mass, colours last. As charged: as put together, by
+/// A fragrance that by its name is a listed oil or extract, and goes as Parfum without naming it.
+struct UnnamedExtract {
+  std::string fragrance, name;  // "lavender essential oil", "Lavandula Oil/Extract"
+};
+/// Those above the share of the finished piece from which the extract is to be named.
+std::vector<UnnamedExtract> unnamed_extracts(const Run& run, const Plan& plan);
+
+/// Ingredients of the whole piece in descending mass, each name once, colours last. As charged: as put together, by
 /// what went in. As saponified: of the cured piece, water dried out taken off, where each formula's
-/// cure is known; else of the fresh one. Allergens to be named stand at their mass.
+/// cure is known; else of the fresh one. Allergens to be named stand at their mass. In the EU what an entry of the
+/// list of allergens covers stands under that entry's name.
 ///
 /// Decorations and dusts come in by the composition the run gives for them, or under the maker's
 /// own name.

@@ -1,9 +1,11 @@
 #include "planning/label.h"
 
+#include "chemistry/fragrance_allergens.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 #include "planning/scales.h"
 #include "units/printing.h"
+#include "units/rounded_text.h"
 
 #include <cmath>
 
@@ -131,6 +133,85 @@ void caution_on_silent_fragrances(const chemistry::Formula& formula, std::vector
                              "the soap is named on an EU label."});
 }
 
+std::string joined(const std::vector<std::string>& names) {
+  std::string text;
+  for (const auto& name : names) text += (text.empty() ? "" : ", ") + name;
+  return text;
+}
+
+/// Names of the allergens that `tells`.
+template <class Tells>
+std::string names_of(const std::vector<AllergenAmount>& allergens, const Tells& tells) {
+  std::vector<std::string> names;
+  for (const auto& allergen : allergens)
+    if (tells(allergen)) names.push_back(allergen.name);
+  return joined(names);
+}
+
+void note_law_of_allergens(const LabelDraft& draft, std::vector<Remark>& remarks) {
+  if (draft.allergens.empty()) return;
+  if (draft.market == Market::US) {
+    remarks.push_back({Severity::note,
+                       "The allergens named are those of the EU's list: the US has none of its own "
+                       "yet, though its law of 2022 (MoCRA) orders one (from memory)."});
+    return;
+  }
+  const auto& law = chemistry::fragrance_allergens();
+  std::string text = "Allergens are named as Regulation (EC) 1223/2009, Annex III, orders: above " +
+                     trimmed(law.named_above_rinsed_off.in_percent(), 4) +
+                     " % of what is rinsed off, as soap is (" +
+                     trimmed(law.named_above_left_on.in_percent(), 4) + " % of what is left on).";
+  const auto is_new = [](const AllergenAmount& allergen) {
+    const auto* listed = chemistry::listed_allergen(allergen.name);
+    return allergen.is_to_be_named && listed && listed->is_new;
+  };
+  if (const std::string added = names_of(draft.allergens, is_new); !added.empty())
+    text += " New by (EU) 2023/1545: " + added +
+            ". Without these names a soap may be placed on the market until " + law.placed_until +
+            ", and be sold until " + law.available_until + ".";
+  remarks.push_back({Severity::note, text});
+}
+
+void caution_on_unknown_allergens(const LabelDraft& draft, std::vector<Remark>& remarks) {
+  const std::string unknown = names_of(draft.allergens, [](const AllergenAmount& allergen) {
+    return allergen.is_unknown && !chemistry::prohibited_fragrance(allergen.name);
+  });
+  if (unknown.empty()) return;
+  remarks.push_back({Severity::caution,
+                     unknown + ": not on the EU's list of fragrance allergens as it is kept here. "
+                               "Named to be safe above the same share; check the name against the "
+                               "supplier's document, or say \"listed\": false beside it."});
+}
+
+void caution_on_what_the_list_forbids(const LabelDraft& draft, std::vector<Remark>& remarks) {
+  if (draft.market != Market::EU) return;
+  for (const auto& allergen : draft.allergens) {
+    if (const auto* prohibited = chemistry::prohibited_fragrance(allergen.name))
+      remarks.push_back({Severity::caution, allergen.name + " is prohibited in cosmetics in the EU "
+                                                            "since " +
+                                                prohibited->since +
+                                                ": ask its supplier for a fragrance without it."});
+    const auto* listed = chemistry::listed_allergen(allergen.name);
+    if (!listed || !listed->most || !(allergen.share > *listed->most)) continue;
+    remarks.push_back(
+        {Severity::caution, allergen.name + " makes up " +
+                                rounded_text(allergen.share.in_percent(), 3, Rounded::up) +
+                                " % of the piece; Regulation (EC) 1223/2009, Annex III, entry " +
+                                std::to_string(listed->entry) + ", allows at most " +
+                                trimmed(listed->most->in_percent(), 4) + " %."});
+  }
+}
+
+void caution_on_unnamed_extracts(const Run& run, const Plan& plan, std::vector<Remark>& remarks) {
+  if (run.label->market != Market::EU) return;
+  for (const auto& extract : unnamed_extracts(run, plan))
+    remarks.push_back(
+        {Severity::caution, extract.fragrance + " goes as Parfum, but an EU label names " +
+                                extract.name +
+                                " itself: if it is that, give its INCI name as \"inci\" (or its "
+                                "share among the \"allergens\")."});
+}
+
 void remark_on_conventions(const LabelDraft& draft, bool is_cured, std::vector<Remark>& remarks) {
   remarks.push_back(
       {Severity::note,
@@ -141,8 +222,9 @@ void remark_on_conventions(const LabelDraft& draft, bool is_cured, std::vector<R
            "1223/2009, Art. 19 (1) (g), orders by (from memory). Below 1 % any order will do, and "
            "colours may come last."});
   remarks.push_back({Severity::note,
-                     "INCI names were mostly not read in their source: check each in the INCI "
-                     "dictionary or CosIng."});
+                     "INCI names were mostly not read in their source: check each in the glossary "
+                     "of common ingredient names (Implementing Decision (EU) 2025/1175, which "
+                     "replaced 2022/677) or CosIng."});
   if (draft.market == Market::US)
     remarks.push_back(
         {Severity::note,
@@ -163,10 +245,14 @@ LabelDraft label_draft(const Run& run, const Plan& plan) {
   draft_net_quantity(draft, run, plan);
   draft.as_saponified = ingredient_list(run, plan, as_saponified, draft.market);
   draft.as_charged = ingredient_list(run, plan, as_charged, draft.market);
-  draft.allergens = allergens_of(run, plan);
+  draft.allergens = allergens_of(run, plan, draft.market);
   caution_on_what_is_not_given(draft, draft.remarks);
   caution_on_silent_fragrances(run.pour.formula, draft.remarks);
   if (run.pipe) caution_on_silent_fragrances(run.pipe->formula, draft.remarks);
+  caution_on_unnamed_extracts(run, plan, draft.remarks);
+  caution_on_unknown_allergens(draft, draft.remarks);
+  caution_on_what_the_list_forbids(draft, draft.remarks);
+  note_law_of_allergens(draft, draft.remarks);
   remark_on_conventions(draft, plan.piece.cured.has_value(), draft.remarks);
   return draft;
 }

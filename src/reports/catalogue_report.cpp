@@ -122,9 +122,10 @@ Json fatty_acids_json(const chemistry::FattyAcidProfile& profile) {
   return {{"source", profile.source}, {"read", profile.read()}, {"acids", acids}};
 }
 
-/// With the slope, which is one for all molten fats.
-Json density_json(const chemistry::FatDensity& density) {
-  const auto slope = chemistry::fat_density_slope();
+/// With the slope, which is one for all molten fats but the fatty acids. Expects a density.
+Json density_json(const Fat& fat) {
+  const auto& density = *fat.density;
+  const auto slope = chemistry::density_slope_of(fat);
   return {{"low", to_decimals(density.low / gram_per_millilitre, 4)},
           {"high", to_decimals(density.high / gram_per_millilitre, 4)},
           {"at_celsius", density.at.celsius()},
@@ -137,7 +138,7 @@ Json density_json(const chemistry::FatDensity& density) {
 void put_figures(Json& json, const Fat& fat) {
   if (fat.iodine_value)
     json["iodine_value_g_i2_per_100g"] = range_json(*fat.iodine_value, fat.iodine_value_from);
-  if (fat.density) json["density_g_per_ml"] = density_json(*fat.density);
+  if (fat.density) json["density_g_per_ml"] = density_json(fat);
   if (fat.melting_range_c)
     json["melting_range_celsius"] = range_json(*fat.melting_range_c, fat.melting_range_from);
   if (fat.unsaponifiable_most) {

@@ -113,9 +113,10 @@ std::string saponification_paragraphs(const Fat& fat) {
 }
 
 std::string density_paragraph(const Fat& fat) {
-  const auto slope = chemistry::fat_density_slope();
+  const auto slope = chemistry::density_slope_of(fat);
   const std::string per_kelvin = trimmed(-(slope.per_kelvin / gram_per_millilitre), 5) +
-                                 " g/ml lighter for each kelvin warmer (" + slope.from.source + ")";
+                                 " g/ml lighter for each kelvin warmer (" + slope.from.source +
+                                 (slope.from.read ? ")" : "; from memory)");
   if (fat.density)
     return paragraph("Density: " + fat.density->source + "; " +
                      read_or_remembered(fat.density->read) + ". Molten, it is " + per_kelvin + ".");

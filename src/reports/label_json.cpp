@@ -57,11 +57,15 @@ Json list_json(const planning::IngredientList& list) {
 
 Json allergens_json(const planning::LabelDraft& label) {
   Json json = Json::array();
-  for (const auto& allergen : label.allergens)
-    json.push_back({{"name", allergen.name},
-                    {"percent", per_cent(allergen.share)},
-                    {"named", allergen.is_to_be_named},
-                    {"documents", allergen.documents}});
+  for (const auto& allergen : label.allergens) {
+    Json item = {{"name", allergen.name},
+                 {"percent", per_cent(allergen.share)},
+                 {"named", allergen.is_to_be_named},
+                 {"listed", !allergen.is_unknown},
+                 {"documents", allergen.documents}};
+    if (allergen.is_ingredient) item["ingredient"] = true;
+    json.push_back(item);
+  }
   return json;
 }
 

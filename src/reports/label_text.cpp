@@ -71,7 +71,7 @@ std::string allergen_lines(const planning::LabelDraft& label) {
       if (documents.find(document) == std::string::npos)
         documents += (documents.empty() ? "" : "; ") + document;
   }
-  return table.text() + line("Allergens from: " + documents + ".");
+  return table.text() + (documents.empty() ? "" : line("Allergens from: " + documents + "."));
 }
 
 }  // namespace

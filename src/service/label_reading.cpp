@@ -50,14 +50,24 @@ planning::PieceSpread piece_spread(const Fields& label) {
   return spread;
 }
 
+/// Another country's law is another law: no market is taken for the one that is spelt most like it.
+planning::Market read_market(const Fields& label) {
+  const std::string given = label.text("market");
+  if (given == "EU") return planning::Market::EU;
+  if (given == "US") return planning::Market::US;
+  throw UserError(label.place("market"), "\"" + given + "\" is not covered",
+                  "covered are \"EU\" (Directive 76/211/EEC, Regulation (EC) 1223/2009) and \"US\" "
+                  "(16 CFR 500, NIST Handbook 133); for another market leave out \"label\" and ask "
+                  "there for its rules");
+}
+
 }  // namespace
 
 std::optional<planning::LabelOrder> read_label_order(const Fields& run) {
   const auto label = run.optional_object("label");
   if (!label) return std::nullopt;
   planning::LabelOrder order;
-  order.market =
-      label->choice("market", {"EU", "US"}) == "EU" ? planning::Market::EU : planning::Market::US;
+  order.market = read_market(*label);
   order.spread = piece_spread(*label);
   order.e_mark = label->has("e_mark") && label->truth("e_mark");
   if (order.e_mark && order.market != planning::Market::EU)

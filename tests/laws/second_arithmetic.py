@@ -237,7 +237,9 @@ class Fat:
         else:
             iodine = entry.get("iodine_value_g_i2_per_100g", {"min": F(0), "max": F(0)})
             anchor = Fat.by_lund(typical, (iodine["min"] + iodine["max"]) / 2, published)
-        return Fat(low, typical, high, lambda t: anchor[0] + published.slope * (float(t) - anchor[1]), entry["name"])
+        slope = float(entry["density_slope_g_per_ml_per_k"]["value"]) if basis and "density_slope_g_per_ml_per_k" in entry \
+            else published.slope
+        return Fat(low, typical, high, lambda t: anchor[0] + slope * (float(t) - anchor[1]), entry["name"])
 
     @staticmethod
     def by_lund(saponification, iodine, published):
@@ -275,6 +277,7 @@ class Part:
 
     def __init__(self, entry, published, fats, at):
         self.name = entry["name"]
+        self.limited = "limit" in entry  # its document sets a most: never weighed above its rate
         self.per = self.basis = self.replaces = None
         bulk = quantity(entry["bulk_density"], "density") if "bulk_density" in entry else None
         if "replaces" in entry:
@@ -410,15 +413,16 @@ class Formula:
         self.density = self.measured or self.computed_density()
 
     def computed_density(self):
-        """Volumes taken as additive; impurities taken as dissolved and as dense as the alkali; each alkali takes its water in
-        proportion to its mass."""
+        """Volumes taken as additive; what is impure in KOH is water, in NaOH as dense as the alkali; each alkali takes its water
+        in proportion to its mass as weighed."""
         volume = sum(float(s) / fat.density_at(self.at) for _, fat, s in self.fats)
         volume += sum(float(m) / self.all_fats[p.oil[0]].density_at(self.at) for m, p in zip(self.oils_per_gram, self.parts) if p.oil)
         volume += sum(float(m) / p.density for m, p in zip(self.parts_per_gram, self.parts))
         bought = sum(self.alkalis_per_gram)
         lye = bought + self.plain_per_gram
-        for m, (name, *_) in zip(self.alkalis_per_gram, self.alkalis):
-            volume += float(lye * m / bought) / self.published.lye_density(name, bought / lye, self.at)
+        for m, (name, _, purity, *_) in zip(self.alkalis_per_gram, self.alkalis):
+            dissolved = purity if name == "KOH" else 1
+            volume += float(lye * m / bought) / self.published.lye_density(name, dissolved * bought / lye, self.at)
         return float(self.batter_per_gram) / volume
 
     def lye_volume(self, alkalis, water):
@@ -452,7 +456,8 @@ class Weighing:
         self.fats = [to_step(m, scales.large, "up") for m in exact_fats]
         self.fats_sum = sum(self.fats)
         exact_parts = [m * self.fats_sum for m in formula.parts_per_gram]
-        self.parts = [to_step(m, scales.step_on_fine(m), "nearest") for m in exact_parts]
+        self.parts = [to_step(m, scales.step_on_fine(m), "down" if p.limited else "nearest")
+                      for m, p in zip(exact_parts, formula.parts)]
         exact_oils = [p.extra_oil(m) for p, m in zip(formula.parts, self.parts)]
         self.oils = [to_step(m, scales.step_on_fine(m), "nearest") for m in exact_oils]
         exact_alkalis = formula.bought(formula.koh_need(self.fats, self.oils, self.parts))

@@ -1,5 +1,6 @@
 #include "planning/label.h"
 
+#include "chemistry/inci_name.h"
 #include "planning/plan.h"
 #include "sample_run.h"
 
@@ -8,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 using namespace brimwright;
 using namespace brimwright::planning;
@@ -162,6 +164,146 @@ TEST_CASE("one allergen from two parts is one figure with both documents", "[pla
       WithinRel((0.1 * scent_in(plan.pour.batter) + 0.2 * scent_in(plan.pipe->batter)) / gram,
                 1e-9));
   CHECK(plan.label->allergens[0].documents == std::vector<std::string>{"A", "B"});
+}
+
+TEST_CASE("lavender oil stood in the list under a name that the law does not want", "[planning]") {
+  // Regulation (EC) 1223/2009, Annex III, entry 360, by (EU) 2023/1545: the oils and extracts of
+  // lavender and lavandin are named as Lavandula Oil/Extract, in the EU. 1.566 % of the piece.
+  Run run = labelled_run();
+  auto lavender = scent("lavender", 1 * percent), lavandin = scent("lavandin", 1 * percent);
+  lavender.label.inci = {{"Lavandula Angustifolia (Lavender) Oil", whole}};
+  lavandin.label.inci = {{"LAVANDULA HYBRIDA OIL", whole}};
+  run.pour.formula.additives = {lavender, lavandin};
+  const Plan plan = planning::plan(run);
+  for (const auto* list : {&plan.label->as_saponified, &plan.label->as_charged}) {
+    CHECK_THAT(list->text, Contains("Lavandula Oil/Extract") && !Contains("Angustifolia"));
+    CHECK(std::count_if(list->ingredients.begin(), list->ingredients.end(), [](const auto& i) {
+            return i.name == "Lavandula Oil/Extract";
+          }) == 1);
+  }
+  REQUIRE(plan.label->allergens.size() == 1);
+  CHECK(plan.label->allergens[0].name == "Lavandula Oil/Extract");
+  CHECK(plan.label->allergens[0].is_to_be_named);
+  CHECK_THAT(plan.label->allergens[0].share.in_percent(), WithinAbs(1.566, 0.002));
+  CHECK_THAT(plan.label->as_saponified.total / gram, WithinRel(*plan.piece.cured / gram, 1e-9));
+  CHECK(has_remark(plan.label->remarks, "New by (EU) 2023/1545: Lavandula Oil/Extract."));
+  CHECK(has_remark(plan.label->remarks, "until 31 July 2026, and be sold until 31 July 2028"));
+  run.label->market = Market::US;
+  CHECK_THAT(planning::plan(run).label->as_charged.text,
+             Contains("Lavandula Angustifolia (Lavender) Oil"));
+}
+
+TEST_CASE("an essential oil that goes as Parfum is asked for its own name", "[planning]") {
+  Run run = labelled_run();
+  auto lavender = scent("lavender essential oil", 1 * percent);
+  lavender.label.allergens = {{"Linalool", 30 * percent}};
+  lavender.label.document = "declaration 1";
+  run.pour.formula.additives = {lavender};
+  const auto asks = [&] {
+    return has_remark(planning::plan(run).label->remarks,
+                      "lavender essential oil goes as Parfum, but an EU label names Lavandula "
+                      "Oil/Extract itself");
+  };
+  CHECK(asks());
+  SECTION("not in the US") {
+    run.label->market = Market::US;
+    CHECK_FALSE(asks());
+  }
+  SECTION("nor when its INCI name is given") {
+    run.pour.formula.additives[0].label.inci = {{"Lavandula Angustifolia Oil", whole}};
+    CHECK_FALSE(asks());
+  }
+  SECTION("nor when it stands among the allergens") {
+    run.pour.formula.additives[0].label.allergens.push_back({"Lavandula Oil/Extract", 50 * percent});
+    CHECK_FALSE(asks());
+    CHECK_THAT(planning::plan(run).label->as_charged.text, Contains("Lavandula Oil/Extract"));
+  }
+  SECTION("nor when there is less of it than would be named") {
+    run.pour.formula.additives[0].rate.amount = 0.012 * percent;  // 0.009 % of the cured piece
+    CHECK_FALSE(asks());
+  }
+}
+
+TEST_CASE("allergens that the list does not know are named to be safe, and doubted", "[planning]") {
+  Run run = labelled_run();
+  auto mix = scent("mix", 2 * percent);
+  mix.label.allergens = {{"Zyxene", 10 * percent}, {"Nerol", 10 * percent, true}};
+  mix.label.document = "declaration 2";
+  run.pour.formula.additives = {mix};
+  const Plan plan = planning::plan(run);
+  CHECK_THAT(plan.label->as_charged.text, Contains("Zyxene") && !Contains("Nerol"));
+  CHECK(has_remark(plan.label->remarks, "Zyxene: not on the EU's list of fragrance allergens"));
+}
+
+TEST_CASE("what the EU forbids or bounds in a fragrance is told", "[planning]") {
+  // Lilial is struck out of Annex III; entry 73 allows 0.02 % isoeugenol: 2 % of 1.566 % is 0.0313 %.
+  Run run = labelled_run();
+  auto mix = scent("mix", 2 * percent);
+  mix.label.allergens = {{"Lilial", 1 * percent}, {"Isoeugenol", 2 * percent}};
+  mix.label.document = "declaration 2";
+  run.pour.formula.additives = {mix};
+  const auto remarks = planning::plan(run).label->remarks;
+  CHECK(has_remark(remarks, "Lilial is prohibited in cosmetics in the EU since 1 March 2022"));
+  CHECK(has_remark(remarks, "Isoeugenol makes up 0.032 % of the piece"));
+  CHECK(has_remark(remarks, "entry 73, allows at most 0.02 %"));
+  CHECK_FALSE(has_remark(remarks, "Lilial: not on the EU's list"));
+}
+
+TEST_CASE("an allergen that is an ingredient too is named once", "[planning]") {
+  Run run = labelled_run();
+  auto cool = scent("mint", 1 * percent);
+  cool.label.allergens = {{"Menthol", 40 * percent}};
+  cool.label.document = "declaration 3";
+  chemistry::Additive crystals;
+  crystals.name = "menthol crystals";
+  crystals.rate = Rate{1 * percent, RateBasis::fats};
+  crystals.label.inci = {{"Menthol", whole}};
+  run.pour.formula.additives = {cool, crystals};
+  for (const Market market : {Market::EU, Market::US}) {
+    run.label->market = market;
+    const Plan plan = planning::plan(run);
+    for (const auto* list : {&plan.label->as_saponified, &plan.label->as_charged})
+      CHECK(std::count_if(list->ingredients.begin(), list->ingredients.end(),
+                          [](const auto& i) { return i.name == "Menthol"; }) == 1);
+  }
+}
+
+TEST_CASE("no name stands twice in a list of ingredients", "[planning][law]") {
+  rc::prop("whatever fats and scents there are", [] {
+    Run run = labelled_run(*rc::gen::element(Market::EU, Market::US));
+    const auto ids = chemistry::fat_ids();
+    auto& fats = run.pour.formula.fats;
+    fats.clear();
+    const int count = *rc::gen::inRange(1, 6);
+    for (int i = 0; i < count; ++i) {
+      const auto& fat = *chemistry::find_fat(*rc::gen::elementOf(ids));
+      fats.push_back({fat, Share::of_one(1.0 / count), fat.saponification, false, ""});
+    }
+    auto oil = scent("oil", 1 * percent);
+    oil.label.inci = {{*rc::gen::element<std::string>("Lavandula Hybrida Oil", "olea europaea "
+                                                      "(olive) fruit oil", "WATER", "Glycerine"),
+                       whole}};
+    oil.label.allergens = {{"Lavandula Oil/Extract", 50 * percent}, {"Linalool", 30 * percent}};
+    oil.label.document = "a";
+    run.pour.formula.additives = {oil};
+    const Plan plan = planning::plan(run);
+    for (const auto* list : {&plan.label->as_saponified, &plan.label->as_charged}) {
+      std::set<std::string> keys;
+      for (const auto& ingredient : list->ingredients)
+        RC_ASSERT(keys.insert(chemistry::inci_key(ingredient.name)).second);
+      for (std::size_t i = 1; i < list->ingredients.size(); ++i)
+        RC_ASSERT(list->ingredients[i - 1].mass >= list->ingredients[i].mass);
+    }
+  });
+}
+
+TEST_CASE("the US list names tallow and water in English", "[planning]") {
+  Run run = labelled_run();
+  const auto& tallow = *chemistry::find_fat("tallow");
+  run.pour.formula.fats = {{tallow, whole, tallow.saponification, false, ""}};
+  CHECK(planning::plan(run).label->as_charged.text == "Adeps Bovis, Aqua, Sodium Hydroxide");
+  run.label->market = Market::US;
+  CHECK(planning::plan(run).label->as_charged.text == "Tallow, Water, Sodium Hydroxide");
 }
 
 TEST_CASE("a fragrance that is silent on its allergens is asked about", "[planning]") {

@@ -65,6 +65,23 @@ TEST_CASE("a label that leaves something open is refused where it stands", "[ser
   }
 }
 
+TEST_CASE("a market that is not covered was taken for a slip for one that is", "[service]") {
+  // "UK" is one letter off "US", and a country of its own with a cosmetics law of its own.
+  const std::string market = GENERATE("UK", "GB", "CH", "CA", "AU", "USA", "Uk", "EEA", "eu");
+  CAPTURE(market);
+  try {
+    read_label_order(
+        run_with(R"("label": { "spread": "2 g", "market": ")" + market + R"(" })"));
+    FAIL_CHECK("was not refused");
+  } catch (const UserError& error) {
+    const std::string says = error.what();
+    CHECK(error.parts().field == "/label/market");
+    CHECK_THAT(says, Contains("\"" + market + "\" is not covered"));
+    CHECK_THAT(says, Contains("covered are \"EU\"") && Contains("\"US\""));
+    CHECK_THAT(says, !Contains("did you mean"));
+  }
+}
+
 TEST_CASE("bottles are read with the way they are shared", "[service]") {
   const auto bottles = read_bottles(run_with(
       R"("bottles": [ { "name": "rose", "holds": "100 g", "shared": "by rate" },
