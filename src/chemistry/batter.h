@@ -81,9 +81,8 @@ std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& f
 /// `all_fats` are the formula's fats together, without extra dispersing oil.
 Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats);
 
-/// What to watch before weighing: additives above the most that their supplier allows (each named,
-/// on the mass its document names), a lye strength that makes the batter very wet or fast, a
-/// supplier's saponification value far from the published range.
+/// What to watch before weighing: a lye strength that makes the batter very wet or fast, a supplier's
+/// saponification value far from the published range.
 std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per_fat);
 
 }  // namespace brimwright::chemistry

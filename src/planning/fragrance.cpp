@@ -1,10 +1,13 @@
 #include "planning/fragrance.h"
 
+#include "planning/additive_limits.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/weight_text.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace brimwright::planning {
 namespace {
@@ -33,66 +36,97 @@ std::vector<Part> parts_of(const Run& run, const Plan& plan) {
 
 std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
 
-/// Of what is weighed for the part, the additive's share.
-Share share_of_batter(const Part& part, std::size_t additive) {
-  const auto& weighing = part.tally.weighing;
-  for (const auto& ingredient : weighing.ingredients)
-    if (ingredient.role == Role::additive && ingredient.index == additive)
-      return Share::of_one(ingredient.weighed / weighing.batter);
-  return {};
+/// `used` in the fewest digits, two at least, by which it is seen to be above `most`.
+std::string shown_above(Share used, Share most) {
+  for (int decimals = 2; decimals < 6; ++decimals)
+    if (std::string text = trimmed(used.in_percent(), decimals);
+        text != trimmed(most.in_percent(), decimals))
+      return text + " %";
+  return trimmed(used.in_percent(), 6) + " %";
 }
 
-void caution_on_soap_limit(const Part& part, const Additive& additive, Share of_batter,
-                           std::vector<Remark>& cautions) {
-  if (!additive.limit_of_finished_soap) return;
-  const Share most = *additive.limit_of_finished_soap;
-  const auto cured = part.cured_of_batter();
-  if (!cured) {
+/// Fats of each batter of that formula that is made by itself, each mass once, the largest first.
+std::vector<Mass> fats_of_each(const Plan& plan, bool is_topping) {
+  std::vector<Mass> fats;
+  for (const Batch& batch : plan.batches) {
+    if (!is_topping) fats.push_back(batch.pour.batter.weighing.fats);
+    if (is_topping)
+      for (const Whipping& whipping : batch.whippings)
+        fats.push_back(whipping.pipe.batter.weighing.fats);
+  }
+  std::sort(fats.begin(), fats.end(), std::greater<>());
+  fats.erase(std::unique(fats.begin(), fats.end()), fats.end());
+  return fats;
+}
+
+/// "at most 41.2 g with 1404 g of fats (\"rate\": \"2.93 % of fats\")"
+std::string most_in_words(const chemistry::Formula& formula, std::size_t additive,
+                          const std::vector<Mass>& fats_of_each, const Scales& scales) {
+  const auto rate = allowed_rate(formula, additive);
+  if (!rate) return "leave it out";
+  std::string text;
+  for (const Mass fats : fats_of_each) {
+    const Mass most = rate->per_fat * fats;
+    const Mass step = on_fine_scale(scales, most).step;
+    const Mass weighed = rounded_down(most, step);
+    const std::string grams = weighed > Mass{} ? on_scale(weighed, step, Rounded::down)
+                                               : "less than the " + on_scale(step, step) +
+                                                     " that your scale shows";
+    text += (text.empty() ? "at most " : ", ") + grams + " with " + trimmed(fats / gram, 1) +
+            " g of fats";
+  }
+  return text + " (\"rate\": \"" + rate->text + "\")";
+}
+
+void caution_on_limit(const Part& part, std::size_t i, const std::vector<Mass>& fats_of_each,
+                      const Scales& scales, std::vector<Remark>& cautions) {
+  const Additive& additive = part.formula.additives[i];
+  const std::string mass = limited_mass(additive);
+  const auto used = used_of_limited(part.formula, i);
+  if (!used) {
     cautions.push_back(
         {Severity::caution, part.name + ": the limit of " + additive.name +
                                 " is on the finished soap, whose weight is not known; give "
                                 "\"water_lost_in_cure\" or \"drying\" in the formula."});
     return;
   }
-  const Share used = Share::of_one(of_batter.of_one() / *cured);
-  if (used.of_one() <= most.of_one() * (1 + 1e-9)) return;
+  const Share most = allowed_of_limited(additive);
+  if (!is_above(*used, most)) return;
   cautions.push_back({Severity::caution, part.name + ": " + additive.name + " makes up " +
-                                             in_percent(used) +
-                                             " of the finished soap; its supplier allows at most " +
-                                             in_percent(most) + " of it."});
+                                             shown_above(*used, most) + " of the " + mass +
+                                             "; its supplier allows at most " +
+                                             trimmed(most.in_percent(), 4) + " % of it: " +
+                                             most_in_words(part.formula, i, fats_of_each, scales) + "."});
 }
 
 bool has_limit(const Additive& additive) {
   return additive.limit || additive.limit_of_finished_soap;
 }
 
-/// A limit as a share of the part's batter, whatever mass the document names; spoons by the bulk
-/// density, which read_formula requires.
+/// A limit as a share of the part's batter, whatever mass the document names.
 std::optional<Share> limit_on_batter(const Part& part, const Additive& additive) {
-  if (const auto& most = additive.limit_of_finished_soap) {
+  if (!has_limit(additive)) return std::nullopt;
+  const Share most = allowed_of_limited(additive);
+  if (additive.limit_of_finished_soap) {
     const auto cured = part.cured_of_batter();
-    return cured ? std::optional(*cured * *most) : std::nullopt;
+    return cured ? std::optional(*cured * most) : std::nullopt;
   }
-  if (!additive.limit) return std::nullopt;
-  const auto& amount = additive.limit->amount;
-  const auto* share = std::get_if<Share>(&amount);
-  const Share most =
-      share ? *share
-            : Share::of_one((std::get<SpecificVolume>(amount) * *additive.bulk_density).base());
   if (additive.limit->of == RateBasis::batter) return most;
   return part.tally.weighing.fats / part.tally.weighing.batter * most;
 }
 
-void caution_on_bottle(const Part& part, const Bottle& bottle, Share of_batter,
+void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share of_batter,
                        std::vector<Remark>& remarks) {
   for (const Additive& additive : part.formula.additives) {
     if (additive.name != bottle.name) continue;
     const auto most = limit_on_batter(part, additive);
-    if (!most || of_batter.of_one() <= most->of_one() * (1 + 1e-9)) continue;
+    if (!most || !is_above(of_batter, *most)) continue;
+    const Mass grams = rounded_down(most->of_one() * part.tally.weighing.batter, step);
     remarks.push_back({Severity::caution, part.name + ": the bottle would make " + bottle.name +
-                                              " " + in_percent(of_batter) +
+                                              " " + shown_above(of_batter, *most) +
                                               " of the batter, above the " + in_percent(*most) +
-                                              " that its document allows here. Use less of it."});
+                                              " that its document allows here: use at most " +
+                                              on_scale(grams, step, Rounded::down) + " of it."});
   }
 }
 
@@ -140,7 +174,7 @@ BottleTally bottle_in(const Batch& batch, const Run& run, const Plan& plan, cons
     const Mass given = rounded_down(exact, step);
     const Share of_batter = Share::of_one(given / batter);
     tally.parts.push_back({part.name, given, step, of_batter, count});
-    caution_on_bottle(part, bottle, of_batter, tally.remarks);
+    caution_on_bottle(part, bottle, step, of_batter, tally.remarks);
   }
   return tally;
 }
@@ -187,7 +221,9 @@ std::vector<Remark> limit_cautions(const Run& run, const Plan& plan) {
   for (const Part& part : parts_of(run, plan))
     for (std::size_t i = 0; i < part.formula.additives.size(); ++i) {
       const Additive& additive = part.formula.additives[i];
-      caution_on_soap_limit(part, additive, share_of_batter(part, i), cautions);
+      const bool is_topping = part.name == "Topping";
+      if (has_limit(additive))
+        caution_on_limit(part, i, fats_of_each(plan, is_topping), run.scales, cautions);
       if (additive.kind == AdditiveKind::fragrance && !has_limit(additive))
         cautions.push_back({Severity::caution,
                             part.name + ": no limit is given for " + additive.name +

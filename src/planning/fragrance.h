@@ -18,9 +18,9 @@ namespace brimwright::planning {
 /// only in equal batters, and the figures are given.
 void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where);
 
-/// For each part: fragrances and colours above what their document allows in the finished soap,
-/// those limits that cannot be checked because the cured weight is not known, and fragrances
-/// without any limit. (Limits on fats and batter: chemistry's rate_cautions.)
+/// For each part: additives, fragrances and colours above what their document allows, with the most
+/// that it allows in this batter, as grams on her scale and as a rate to be typed in; those limits
+/// that cannot be checked because the cured weight is not known; fragrances without any limit.
 std::vector<Remark> limit_cautions(const Run& run, const Plan& plan);
 
 }  // namespace brimwright::planning

@@ -12,6 +12,7 @@
 #include "planning/fit_remarks.h"
 #include "planning/fragrance.h"
 #include "planning/layers.h"
+#include "planning/named_things.h"
 #include "planning/piece.h"
 #include "planning/piece_tally.h"
 #include "planning/topping.h"
@@ -148,6 +149,7 @@ void collect_cautions(Plan& plan, const Run& run) {
                     "No batter is allowed for pot, jugs and overpour; most runs lose some."},
                    Topic::plan});
   add(all, limit_cautions(run, plan), "");
+  add(all, named_thing_remarks(run), "");
   for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "");
   const auto bench = bench_cautions(run);
   all.insert(all.end(), bench.begin(), bench.end());

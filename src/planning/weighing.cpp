@@ -52,9 +52,16 @@ std::vector<Ingredient> weighed_fats(const Formula& formula, const chemistry::Pr
   return fats;
 }
 
-/// What asks for alkali, or uses it up, never looks like less than it is.
+/// Its supplier's document sets a most.
+bool is_limited(const chemistry::Additive& additive) {
+  return additive.limit || additive.limit_of_finished_soap;
+}
+
+/// What asks for alkali, or uses it up, never looks like less than it is; what is limited never like
+/// more.
 Rounded shown_towards(const chemistry::Additive& additive) {
-  return additive.contains_fat || additive.contains_acid ? Rounded::up : Rounded::nearest;
+  if (additive.contains_fat || additive.contains_acid) return Rounded::up;
+  return is_limited(additive) ? Rounded::down : Rounded::nearest;
 }
 
 std::vector<Ingredient> weighed_additives(const Formula& formula,
@@ -65,7 +72,8 @@ std::vector<Ingredient> weighed_additives(const Formula& formula,
     const auto& additive = formula.additives[i];
     const Mass exact = per_fat.additives[i] * all_fats;
     const auto [step, weighings] = on_fine_scale(scales, exact);
-    const Mass weighed = rounded_nearest(exact, step);
+    const Mass weighed =
+        is_limited(additive) ? rounded_down(exact, step) : rounded_nearest(exact, step);
     if (weighed == Mass{} && exact > Mass{})
       remarks.push_back({Severity::caution, additive.name + ": " + trimmed(exact / gram, 4) +
                                                 " g is less than the fine scale shows; stir a "

@@ -27,8 +27,8 @@ struct Ingredient {
   Mass weighed;                    // a multiple of `step`
   Mass step;                       // of the scale it is weighed on
   std::int64_t weighings = 1;      // goes on that scale
-  Rounded shown = Rounded::nearest;  // where a unit cannot show it whole: alkali down; fats, and
-                                     // what holds fat or acid, up
+  Rounded shown = Rounded::nearest;  // where a unit cannot show it whole: alkali, and what has a
+                                     // limit, down; fats, and what holds fat or acid, up
   std::optional<Volume> spoonful;  // the same by the spoon, where a bulk density is known
   Mass set_aside;                  // of a fat: the part that first disperses colours
 };
@@ -70,8 +70,8 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
                                     const std::string& batter);
 
 /// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
-/// to the scale, additives rounded, alkali computed anew from the rounded masses and rounded down,
-/// water from the weighed alkali, nearest, or up where the lye would otherwise be above 50 % strong;
+/// to the scale, additives rounded (down where their document sets a most), alkali computed anew
+/// from the rounded masses and rounded down, water from the weighed alkali, nearest, or up where the lye would otherwise be above 50 % strong;
 /// then the superfat as it comes out.
 ///
 /// UserError when the alkali rounds to nothing (the run is too small for the scale), the lye as

@@ -3,12 +3,17 @@
 #include "planning/cautions.h"
 #include "planning/plan.h"
 #include "sample_run.h"
+#include "units/printing.h"
+#include "units/reading.h"
+#include "units/rounding.h"
+#include "units/weight_text.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 using namespace brimwright;
 using namespace brimwright::planning;
@@ -89,6 +94,111 @@ TEST_CASE("a bottle that breaks a limit says in which part", "[planning]") {
   const Plan plan = planning::plan(run);
   CHECK(has_caution(plan, "Topping: the bottle would make lavender"));
   CHECK_FALSE(has_caution(plan, "Base: the bottle would make"));
+}
+
+TEST_CASE("a bottle that breaks a limit says how many grams do not", "[planning]") {
+  // 1 % of the batter of the first batch, as its formula weighs it, on a scale of 0.1 g.
+  Run run = paper_run();
+  run.pour.formula.additives = {lavender(1 * percent)};
+  run.pour.formula.additives[0].limit = Rate{1 * percent, RateBasis::batter};
+  run.bottles = {{"lavender", 100 * gram}};
+  const Plan plan = planning::plan(run);
+  const Mass batter = plan.batches.front().pour.batter.weighing.batter;
+  const Mass most = rounded_down(0.01 * batter, 0.1 * gram);
+  CHECK(has_caution(plan, "use at most " + on_scale(most, 0.1 * gram, Rounded::down)));
+}
+
+TEST_CASE("cautions name the part that breaks its limit", "[planning]") {
+  Run run = paper_run();
+  run.pour.formula.additives = {lavender(4 * percent)};
+  auto& limit = run.pour.formula.additives[0].limit;
+  SECTION("4 % of the fats is above 3 % of the fats") {
+    limit = Rate{3 * percent, RateBasis::fats};
+    CHECK(has_caution(planning::plan(run), "Batter: lavender makes up 4 % of the fats; its supplier "
+                                           "allows at most 3 % of it"));
+  }
+  SECTION("4 % of the fats is 2.80 % of this batter, and within 3 % of it") {
+    limit = Rate{3 * percent, RateBasis::batter};  // 0.04 / (1.04 + 3 x 0.12868)
+    CHECK_FALSE(has_caution(planning::plan(run), "allows at most"));
+    limit = Rate{2.5 * percent, RateBasis::batter};
+    CHECK(has_caution(planning::plan(run), "2.8 % of the batter"));
+  }
+  SECTION("exactly at the limit is within it") {
+    limit = run.pour.formula.additives[0].rate;
+    CHECK_FALSE(has_caution(planning::plan(run), "allows at most"));
+  }
+  SECTION("a limit by the spoon: a tablespoon of 1 g/ml for a pound is 3.26 %") {
+    limit = Rate{us_tablespoon / pound, RateBasis::fats};
+    run.pour.formula.additives[0].bulk_density = gram_per_millilitre;
+    CHECK(has_caution(planning::plan(run), "allows at most 3.2599 % of it"));
+  }
+}
+
+TEST_CASE("what breaks a limit hears no grams that keep it", "[planning]") {
+  // 4 % of the fats against 3 % of them: 3 % of the fats of each batch, on a scale of 0.1 g, downward.
+  Run run = paper_run();
+  run.pour.formula.additives = {lavender(4 * percent)};
+  run.pour.formula.additives[0].limit = Rate{3 * percent, RateBasis::fats};
+  const Plan plan = planning::plan(run);
+  const Mass fats = plan.batches.front().pour.batter.weighing.fats;
+  const std::string most = on_scale(rounded_down(0.03 * fats, 0.1 * gram), 0.1 * gram);
+  CHECK(has_caution(plan, most + " with " + trimmed(fats / gram, 1) + " g of fats"));
+  CHECK(has_caution(plan, "(\"rate\": \"3 % of fats\")"));
+}
+
+namespace {
+
+/// The rate that a caution on a limit proposes.
+std::optional<std::string> proposed_rate(const Plan& plan) {
+  const std::string before = "(\"rate\": \"";
+  for (const auto& caution : plan.cautions) {
+    const auto at = caution.text.find(before);
+    if (at == std::string::npos) continue;
+    const auto begin = at + before.size();
+    return caution.text.substr(begin, caution.text.find('"', begin) - begin);
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+TEST_CASE("the rate proposed for a broken limit, typed in, breaks it again", "[planning][law]") {
+  rc::prop("it draws no caution, and a hundredth more of it would", [] {
+    Run run = paper_run();
+    const auto basis = [] {
+      return *rc::gen::element(RateBasis::fats, RateBasis::batter);
+    };
+    auto scent = lavender(1 * percent);
+    const double limit = *rc::gen::inRange(1, 60'000) * 1e-4;  // per cent, to 6 %
+    if (*rc::gen::arbitrary<bool>())
+      scent.limit_of_finished_soap = limit * percent;
+    else
+      scent.limit = Rate{limit * percent, basis()};
+    scent.rate = Rate{(2 * limit + 0.1) * percent, basis()};
+    run.pour.formula.additives = {scent};
+    const auto proposed = proposed_rate(planning::plan(run));
+    RC_ASSERT(proposed.has_value());
+    auto& rate = run.pour.formula.additives[0].rate;
+    rate = read_rate(*proposed, {"test", "/rate"});
+    RC_ASSERT(!has_caution(planning::plan(run), "allows at most"));
+    rate.amount = 1.0101 * std::get<Share>(rate.amount);
+    RC_ASSERT(has_caution(planning::plan(run), "allows at most"));
+  });
+}
+
+TEST_CASE("what keeps within its limit was weighed above it", "[planning][law]") {
+  // Rounding to the nearest step put half a step too much into the pot.
+  rc::prop("a limited additive is weighed at its rate or below", [] {
+    Run run = paper_run();
+    const Share most = *rc::gen::inRange(1, 500) * 0.01 * percent;
+    auto scent = lavender(most);
+    scent.limit = Rate{most, RateBasis::fats};
+    run.pour.formula.additives = {scent};
+    const auto& weighing = planning::plan(run).pour.batter.weighing;
+    for (const auto& ingredient : weighing.ingredients)
+      if (ingredient.role == Role::additive)
+        RC_ASSERT(ingredient.weighed <= (1 + 1e-9) * most.of_one() * weighing.fats);
+  });
 }
 
 TEST_CASE("a limit on the finished soap is held against the cured part", "[planning]") {
