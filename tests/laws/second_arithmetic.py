@@ -421,15 +421,21 @@ class Formula:
         bought = sum(self.alkalis_per_gram)
         lye = bought + self.plain_per_gram
         for m, (name, _, purity, *_) in zip(self.alkalis_per_gram, self.alkalis):
-            dissolved = purity if name == "KOH" else 1
-            volume += float(lye * m / bought) / self.published.lye_density(name, dissolved * bought / lye, self.at)
+            strength = self.dense_part(name, purity) * bought / lye
+            volume += float(lye * m / bought) / self.published.lye_density(name, strength, self.at)
         return float(self.batter_per_gram) / volume
 
     def lye_volume(self, alkalis, water):
         """ml of a lye in its jug, at the pour's temperature; impurities as above."""
         bought = sum(alkalis)
         lye = bought + water
-        return sum(float(lye * m / bought) / self.published.lye_density(name, bought / lye, self.at) for m, (name, *_) in zip(alkalis, self.alkalis) if m)
+        return sum(float(lye * m / bought) / self.published.lye_density(name, self.dense_part(name, purity) * bought / lye, self.at)
+                   for m, (name, _, purity, *_) in zip(alkalis, self.alkalis) if m)
+
+    @staticmethod
+    def dense_part(name, purity):
+        """What of it is as dense in the lye as alkali is: the rest of KOH is water."""
+        return purity if name == "KOH" else 1
 
     def stirred_into_lye(self, parts):
         return sum(float(m) / p.density for m, p in zip(parts, self.parts) if p.to == "lye")
