@@ -39,8 +39,8 @@ AlkaliData read_alkali(const Fields& lye, const std::string& formula, const std:
   data.solubility_at_20_celsius =
       lye.object("solubility_20c").object(formula).number("mass_percent") * percent;
   data.assumed_purity = read_assumed_purity(lye, formula);
-  data.inert_part_is_water = lye.object("inert_part").object(formula).choice(
-                                 "counts_as", {"water", "alkali"}) == "water";
+  data.inert_part_is_water =
+      lye.object("inert_part").object(formula).choice("counts_as", {"water", "alkali"}) == "water";
   return data;
 }
 

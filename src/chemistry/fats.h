@@ -38,7 +38,7 @@ struct FatDensity {
   Density low, high;
   Temperature at;
   std::string source;
-  bool read = false;  // the figure was read in its source, not remembered
+  bool read = false;                       // the figure was read in its source, not remembered
   std::optional<DensitySlope> slope = {};  // a fatty acid's own; fats share one
 };
 

@@ -18,7 +18,7 @@ namespace {
 
 struct Book {
   FragranceAllergens law;
-  std::map<std::string, std::size_t> entries;     // by the keys of all their names
+  std::map<std::string, std::size_t> entries;  // by the keys of all their names
   // Names as the file has them, by their keys: those of entries, and what they cover.
   std::map<std::string, std::string> names, covered;
   std::vector<ProhibitedFragrance> prohibited;
@@ -77,8 +77,8 @@ const Book& book() {
   return read;
 }
 
-/// Whether `a` becomes `b` by at most so many slips: a letter put in, left out, wrong, or two in the
-/// wrong order.
+/// Whether `a` becomes `b` by at most so many slips: a letter put in, left out, wrong, or two in
+/// the wrong order.
 bool is_within(std::string_view a, std::string_view b, int edits) {
   while (!a.empty() && !b.empty() && a.front() == b.front()) {
     a.remove_prefix(1);
@@ -94,10 +94,9 @@ bool is_within(std::string_view a, std::string_view b, int edits) {
 
 /// A fragrance oil or a blend is made to smell of something, and holds what it likes.
 bool is_made_to_smell(const std::vector<std::string>& words) {
-  static const std::set<std::string> made = {"fragrance", "parfum",    "perfume", "perfum",
-                                             "scent",     "type",      "blend",   "synthetic",
-                                             "duft",      "duftol",    "aroma",   "accord",
-                                             "parfumol",  "duftmischung"};
+  static const std::set<std::string> made = {
+      "fragrance", "parfum", "perfume", "perfum", "scent",  "type",     "blend",
+      "synthetic", "duft",   "duftol",  "aroma",  "accord", "parfumol", "duftmischung"};
   return std::any_of(words.begin(), words.end(),
                      [](const std::string& word) { return made.contains(word); });
 }

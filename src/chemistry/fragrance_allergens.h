@@ -11,10 +11,10 @@ namespace brimwright::chemistry {
 
 /// An entry of the EU's list of fragrance allergens.
 struct ListedAllergen {
-  std::string name;  // as a label names it; of a group, for all of it together
-  int entry = 0;     // its number in Annex III of Regulation (EC) 1223/2009
-  bool is_new = false;      // to be named since (EU) 2023/1545 alone
-  bool is_extract = false;  // an oil or extract, named itself whatever is in it
+  std::string name;           // as a label names it; of a group, for all of it together
+  int entry = 0;              // its number in Annex III of Regulation (EC) 1223/2009
+  bool is_new = false;        // to be named since (EU) 2023/1545 alone
+  bool is_extract = false;    // an oil or extract, named itself whatever is in it
   std::optional<Share> most;  // that the entry allows in a finished rinse-off product
 };
 
@@ -43,12 +43,14 @@ const ProhibitedFragrance* prohibited_fragrance(std::string_view name);
 /// A real substance of fragrance that is known not to be on the list.
 bool is_other_fragrance(std::string_view name);
 
-/// The name on the list that `name`, which is not on it, is likely a slip for: one letter off or two
-/// swapped, twice in seven letters or more. Nothing for substances that are known to be real and others.
+/// The name on the list that `name`, which is not on it, is likely a slip for: one letter off or
+/// two swapped, twice in seven letters or more. Nothing for substances that are known to be real
+/// and others.
 std::optional<std::string> meant_allergen(std::string_view name);
 
 /// The listed oil or extract that something called `name` is, by what makers call it: "lavender
-/// essential oil", "Lavandin". Nothing for a fragrance oil or a blend, whose name is only its smell.
+/// essential oil", "Lavandin". Nothing for a fragrance oil or a blend, whose name is only its
+/// smell.
 const ListedAllergen* listed_extract_called(std::string_view name);
 
 }  // namespace brimwright::chemistry

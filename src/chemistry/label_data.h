@@ -16,8 +16,8 @@ struct InciShare {
   Share share;
 };
 
-/// A fragrance allergen and its share of what is weighed, by the supplier's document. One that is on
-/// the EU's list goes by its entry's name, alpha- and beta-pinene together as Pinene.
+/// A fragrance allergen and its share of what is weighed, by the supplier's document. One that is
+/// on the EU's list goes by its entry's name, alpha- and beta-pinene together as Pinene.
 struct Allergen {
   std::string name;
   Share share;
@@ -37,8 +37,8 @@ struct LabelData {
 
 /// Reads "inci" (one name, or a list of { "name", "share" }), "allergens" (a list of the same) and
 /// "document" of `entry`; each may be absent. UserError when shares of "inci" do not sum to 100 %,
-/// when allergens exceed it, when a name stands twice, when an allergen's name looks like a slip for
-/// one on the EU's list (unless it says "listed": false), or when allergens have no document.
+/// when allergens exceed it, when a name stands twice, when an allergen's name looks like a slip
+/// for one on the EU's list (unless it says "listed": false), or when allergens have no document.
 LabelData read_label_data(const Fields& entry);
 
 /// The most of something that its supplier's document allows in the finished, cured soap:

@@ -10,8 +10,8 @@
 namespace brimwright::planning {
 
 /// What is used of an additive whose supplier's document sets a limit, on the mass that the
-/// document names: the fats, the batter or the finished soap. By the formula as it is stated, before
-/// any rounding; spoons by the bulk density, which read_formula requires.
+/// document names: the fats, the batter or the finished soap. By the formula as it is stated,
+/// before any rounding; spoons by the bulk density, which read_formula requires.
 ///
 /// Nothing without a limit, and for one on the finished soap when the formula says nothing of its
 /// cure. UserError as of cure_of.
@@ -30,8 +30,8 @@ struct AllowedRate {
   std::string text;    // to be typed into the formula: "2.87 % of fats"
   double per_fat = 0;  // grams of the additive for each gram of the formula's fats
 };
-/// The highest rate of few digits that keeps an additive within its limit, on the basis that its own
-/// rate names; nothing where not even 0.000001 % does. Expects a limit that is passed.
+/// The highest rate of few digits that keeps an additive within its limit, on the basis that its
+/// own rate names; nothing where not even 0.000001 % does. Expects a limit that is passed.
 std::optional<AllowedRate> allowed_rate(const chemistry::Formula& formula, std::size_t additive);
 
 }  // namespace brimwright::planning

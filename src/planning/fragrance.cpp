@@ -69,9 +69,9 @@ std::string most_in_words(const chemistry::Formula& formula, std::size_t additiv
     const Mass most = rate->per_fat * fats;
     const Mass step = on_fine_scale(scales, most).step;
     const Mass weighed = rounded_down(most, step);
-    const std::string grams = weighed > Mass{} ? on_scale(weighed, step, Rounded::down)
-                                               : "less than the " + on_scale(step, step) +
-                                                     " that your scale shows";
+    const std::string grams =
+        weighed > Mass{} ? on_scale(weighed, step, Rounded::down)
+                         : "less than the " + on_scale(step, step) + " that your scale shows";
     text += (text.empty() ? "at most " : ", ") + grams + " with " + trimmed(fats / gram, 1) +
             " g of fats";
   }
@@ -92,11 +92,11 @@ void caution_on_limit(const Part& part, std::size_t i, const std::vector<Mass>& 
   }
   const Share most = allowed_of_limited(additive);
   if (!is_above(*used, most)) return;
-  cautions.push_back({Severity::caution, part.name + ": " + additive.name + " makes up " +
-                                             shown_above(*used, most) + " of the " + mass +
-                                             "; its supplier allows at most " +
-                                             trimmed(most.in_percent(), 4) + " % of it: " +
-                                             most_in_words(part.formula, i, fats_of_each, scales) + "."});
+  cautions.push_back(
+      {Severity::caution,
+       part.name + ": " + additive.name + " makes up " + shown_above(*used, most) + " of the " +
+           mass + "; its supplier allows at most " + trimmed(most.in_percent(), 4) +
+           " % of it: " + most_in_words(part.formula, i, fats_of_each, scales) + "."});
 }
 
 bool has_limit(const Additive& additive) {
@@ -153,7 +153,8 @@ struct Scented {
 };
 
 std::vector<Scented> scented_in(const Run& run, const Plan& plan, const Batch& batch) {
-  std::vector<Scented> all{{{plan.pipe ? "Base" : "Batter", run.pour.formula, batch.pour.batter}, 1}};
+  std::vector<Scented> all{
+      {{plan.pipe ? "Base" : "Batter", run.pour.formula, batch.pour.batter}, 1}};
   const std::int64_t goes = run.batch.whippings;
   for (const Whipping& whipping : batch.whippings)
     all.push_back({{goes == 1 ? "Topping"
@@ -198,8 +199,7 @@ BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle
   }
   const auto parts = parts_of(run, plan);
   for (std::size_t i = 0; i < parts.size(); ++i)
-    sum.parts[i].of_batter =
-        Share::of_one(sum.parts[i].gives / parts[i].tally.weighing.batter);
+    sum.parts[i].of_batter = Share::of_one(sum.parts[i].gives / parts[i].tally.weighing.batter);
   return sum;
 }
 

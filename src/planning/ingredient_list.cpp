@@ -118,8 +118,8 @@ Mass sum_of(const Amounts& amounts) {
 }
 
 AllergenAmount& allergen_called(std::vector<AllergenAmount>& all, const std::string& name) {
-  const auto at = std::find_if(all.begin(), all.end(),
-                               [&](const AllergenAmount& a) { return a.name == name; });
+  const auto at =
+      std::find_if(all.begin(), all.end(), [&](const AllergenAmount& a) { return a.name == name; });
   if (at != all.end()) return *at;
   AllergenAmount allergen;
   allergen.name = name;
@@ -141,8 +141,7 @@ void add_allergens(std::vector<AllergenAmount>& all, const chemistry::LabelData&
 /// What is on the list of allergens and goes in by its own INCI name: lavender oil, menthol.
 void add_listed_ingredients(std::vector<AllergenAmount>& all, const Amounts& ingredients) {
   for (const auto& ingredient : ingredients) {
-    const auto* listed =
-        ingredient.is_inci ? chemistry::listed_allergen(ingredient.name) : nullptr;
+    const auto* listed = ingredient.is_inci ? chemistry::listed_allergen(ingredient.name) : nullptr;
     if (!listed) continue;
     AllergenAmount& amount = allergen_called(all, listed->name);
     amount.mass += ingredient.mass;

@@ -187,8 +187,9 @@ void caution_on_what_the_list_forbids(const LabelDraft& draft, std::vector<Remar
   if (draft.market != Market::EU) return;
   for (const auto& allergen : draft.allergens) {
     if (const auto* prohibited = chemistry::prohibited_fragrance(allergen.name))
-      remarks.push_back({Severity::caution, allergen.name + " is prohibited in cosmetics in the EU "
-                                                            "since " +
+      remarks.push_back({Severity::caution, allergen.name +
+                                                " is prohibited in cosmetics in the EU "
+                                                "since " +
                                                 prohibited->since +
                                                 ": ask its supplier for a fragrance without it."});
     const auto* listed = chemistry::listed_allergen(allergen.name);

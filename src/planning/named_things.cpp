@@ -177,10 +177,10 @@ void caution_on_plastic(const std::vector<Thing>& things, std::vector<Remark>& r
     text += "Plastic or not? Nothing says what is in " + some_of(maybe) +
             ": put in its \"inci\", from its supplier (mica, cellulose and minerals are fine). ";
   remarks.push_back({Severity::caution,
-                     text + "In the EU loose plastic glitter and microbeads for scrubbing have been "
-                            "banned since " +
-                         data().loose_since +
-                         ", and from " + data().rinsed_off_from +
+                     text +
+                         "In the EU loose plastic glitter and microbeads for scrubbing have been "
+                         "banned since " +
+                         data().loose_since + ", and from " + data().rinsed_off_from +
                          " on any plastic particles in what is rinsed off, as soap is (Regulation "
                          "(EU) 2023/2055)."});
 }

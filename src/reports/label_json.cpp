@@ -103,9 +103,10 @@ Json bottles_json(const std::vector<planning::BottleTally>& bottles) {
   for (const auto& bottle : bottles) {
     Json parts = Json::array();
     for (const auto& part : bottle.parts)
-      parts.push_back(with_weight(
-          {{"part", part.name}, {"count", part.count}, {"percent_of_batter", per_cent(part.of_batter)}}, "", part.gives,
-          part.step, Rounded::nearest));
+      parts.push_back(with_weight({{"part", part.name},
+                                   {"count", part.count},
+                                   {"percent_of_batter", per_cent(part.of_batter)}},
+                                  "", part.gives, part.step, Rounded::nearest));
     json.push_back({{"name", bottle.name}, {"holds_g", grams(bottle.holds)}, {"parts", parts}});
   }
   return json;

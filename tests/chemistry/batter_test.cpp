@@ -240,9 +240,9 @@ TEST_CASE("lye of both alkalis weighs between the lyes of each", "[chemistry][la
 
 TEST_CASE("the water in impure KOH took up as little room as KOH", "[chemistry]") {
   // Flakes of 85 % KOH and 15 % water (USP: at most 3.5 % of it is carbonate) make the same lye as
-  // pure KOH with that water beside it. 100 g of them in 112.5 g of water are 40 % KOH, which weighs
-  // 1.400 g/ml at 18 degC (table of the Cracow University of Technology); tolerance: the model's own
-  // deviation from it. As KOH, those 15 g would make it 1.455.
+  // pure KOH with that water beside it. 100 g of them in 112.5 g of water are 40 % KOH, which
+  // weighs 1.400 g/ml at 18 degC (table of the Cracow University of Technology); tolerance: the
+  // model's own deviation from it. As KOH, those 15 g would make it 1.455.
   Formula impure = plain_olive();
   impure.pour_temperature = Temperature::in_celsius(18);
   impure.alkalis = {{Alkali::potassium_hydroxide, whole, 85 * percent, 85 * percent, 85 * percent}};

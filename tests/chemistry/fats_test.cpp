@@ -172,8 +172,9 @@ TEST_CASE("a warm oil is lighter, by 0.00064 g/ml for each kelvin", "[chemistry]
 }
 
 TEST_CASE("a molten fatty acid is not as heavy as Lund's relation for fats has it", "[chemistry]") {
-  // Encyclopedia tables of the pure acids (they cite the CRC Handbook and PubChem), g/ml; oleic acid
-  // by USP 32, 0.889 to 0.895 on water of 0.99704 g/ml at 25 degC. Lund has them 2.5 to 4.7 % heavier.
+  // Encyclopedia tables of the pure acids (they cite the CRC Handbook and PubChem), g/ml; oleic
+  // acid by USP 32, 0.889 to 0.895 on water of 0.99704 g/ml at 25 degC. Lund has them 2.5 to 4.7 %
+  // heavier.
   const auto [id, at_c, g_per_ml] = GENERATE(table<std::string, double, double>(
       {{"stearic_acid", 70, 0.847},
        {"palmitic_acid", 62, 0.853},

@@ -86,20 +86,19 @@ TEST_CASE("what is not on the list is not found on it", "[chemistry]") {
 }
 
 TEST_CASE("a misspelt allergen went unnamed", "[chemistry]") {
-  const auto [wrong, right] = GENERATE(table<std::string, std::string>({{"linalol", "Linalool"},
-                                                                        {"Linaolol", "Linalool"},
-                                                                        {"Limonen", "Limonene"},
-                                                                        {"Cumarin", "Coumarin"},
-                                                                        {"Geranoil", "Geraniol"},
-                                                                        {"Vanilin", "Vanillin"},
-                                                                        {"Eugenyl acetat",
-                                                                         "Eugenyl Acetate"}}));
+  const auto [wrong, right] =
+      GENERATE(table<std::string, std::string>({{"linalol", "Linalool"},
+                                                {"Linaolol", "Linalool"},
+                                                {"Limonen", "Limonene"},
+                                                {"Cumarin", "Coumarin"},
+                                                {"Geranoil", "Geraniol"},
+                                                {"Vanilin", "Vanillin"},
+                                                {"Eugenyl acetat", "Eugenyl Acetate"}}));
   CAPTURE(wrong);
   CHECK(meant_allergen(wrong) == right);
   const std::string entry = R"({ "name": ")" + wrong + R"(", "share": "2 %")";
-  CHECK_THROWS_WITH(with_allergens(entry + " }"),
-                    Contains("/fragrances/0/allergens/0/name") &&
-                        Contains("did you mean \"" + right + "\"?"));
+  CHECK_THROWS_WITH(with_allergens(entry + " }"), Contains("/fragrances/0/allergens/0/name") &&
+                                                      Contains("did you mean \"" + right + "\"?"));
   // Whoever knows that it is another substance says so, and it is none to be named.
   const auto confirmed = with_allergens(entry + R"(, "listed": false })");
   REQUIRE(allergens_of(confirmed).size() == 1);
@@ -108,8 +107,8 @@ TEST_CASE("a misspelt allergen went unnamed", "[chemistry]") {
 }
 
 TEST_CASE("a substance that is only spelt like an allergen is no slip for it", "[chemistry]") {
-  // All real and none on the list: nerol is a letter off neral, citronellal off citronellol, menthone
-  // two off menthol.
+  // All real and none on the list: nerol is a letter off neral, citronellal off citronellol,
+  // menthone two off menthol.
   for (const auto* name : {"Nerol", "Citronellal", "Menthone", "Camphene", "gamma-Terpinene",
                            "Geranyl Formate", "Bornyl Acetate", "Terpinen-4-ol", "Thymol"}) {
     CAPTURE(name);
@@ -164,12 +163,12 @@ TEST_CASE("what is prohibited is known by its trade name too", "[chemistry]") {
 }
 
 TEST_CASE("two ways of writing an INCI name have one key", "[chemistry]") {
-  const auto [one, other] = GENERATE(table<std::string, std::string>(
-      {{"Elaeis Guineensis (Palm) Oil", "ELAEIS GUINEENSIS OIL"},
-       {"CI77891", "CI 77891"},
-       {"α-Pinene", "alpha pinene"},
-       {"Lavandula Angustifolia Flower / Leaf / Stem Extract",
-        "lavandula angustifolia flower/leaf/stem extract"}}));
+  const auto [one, other] = GENERATE(
+      table<std::string, std::string>({{"Elaeis Guineensis (Palm) Oil", "ELAEIS GUINEENSIS OIL"},
+                                       {"CI77891", "CI 77891"},
+                                       {"α-Pinene", "alpha pinene"},
+                                       {"Lavandula Angustifolia Flower / Leaf / Stem Extract",
+                                        "lavandula angustifolia flower/leaf/stem extract"}}));
   CHECK(inci_key(one) == inci_key(other));
   CHECK(inci_key("Olea Europaea Fruit Oil") != inci_key("Olea Europaea Leaf Oil"));
   CHECK_FALSE(inci_key("(Palm)").empty());

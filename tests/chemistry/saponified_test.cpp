@@ -161,30 +161,32 @@ TEST_CASE("one INCI name written in two ways was two ingredients", "[chemistry]"
   CHECK_THAT(list[0].mass / gram, WithinAbs(15, 1e-12));
   CHECK(list[1].name == "Aqua");
   CHECK_THAT(list[1].mass / gram, WithinAbs(6, 1e-12));
-  // What has no INCI name is the maker's own word, and not one with an INCI name that is spelt alike.
+  // What has no INCI name is the maker's own word, and not one with an INCI name that is spelt
+  // alike.
   put(list, {"aqua", 1 * gram, false});
   CHECK(list.size() == 3);
 }
 
 TEST_CASE("soaps had names that the glossary does not have", "[chemistry]") {
-  // CosIng, the European Commission's list of common ingredient names, as a public copy has it, with
-  // its numbers there; it has no Canolate, Sunflowerate or Mangoate.
-  const auto [id, soap] = GENERATE(table<std::string, std::string>(
-      {{"tallow", "Sodium Tallowate"},                 // 80216
-       {"rapeseed_low_erucic", "Sodium Rapeseedate"},  // 80009
-       {"sunflower", "Sodium Sunflowerseedate"},       // 89453
-       {"sunflower_high_oleic", "Sodium Sunflowerseedate"},
-       {"mango_butter", "Sodium Mangoseedate"},        // 83840
-       {"macadamia", "Sodium Macadamiaseedate"},       // 83838
-       {"sweet_almond", "Sodium Sweet Almondate"},     // 59658
-       {"shea", "Sodium Shea Butterate"},              // 91792
-       {"safflower", "Sodium Safflowerate"},           // 59556
-       {"castor", "Sodium Castorate"},                 // 79277
-       {"soybean", "Sodium Soyate"},                   // 80082
-       {"stearic_acid", "Sodium Stearate"}}));         // 38064
+  // CosIng, the European Commission's list of common ingredient names, as a public copy has it,
+  // with its numbers there; it has no Canolate, Sunflowerate or Mangoate.
+  const auto [id, soap] = GENERATE(
+      table<std::string, std::string>({{"tallow", "Sodium Tallowate"},                 // 80216
+                                       {"rapeseed_low_erucic", "Sodium Rapeseedate"},  // 80009
+                                       {"sunflower", "Sodium Sunflowerseedate"},       // 89453
+                                       {"sunflower_high_oleic", "Sodium Sunflowerseedate"},
+                                       {"mango_butter", "Sodium Mangoseedate"},     // 83840
+                                       {"macadamia", "Sodium Macadamiaseedate"},    // 83838
+                                       {"sweet_almond", "Sodium Sweet Almondate"},  // 59658
+                                       {"shea", "Sodium Shea Butterate"},           // 91792
+                                       {"safflower", "Sodium Safflowerate"},        // 59556
+                                       {"castor", "Sodium Castorate"},              // 79277
+                                       {"soybean", "Sodium Soyate"},                // 80082
+                                       {"stearic_acid", "Sodium Stearate"}}));      // 38064
   CAPTURE(id);
   CHECK(find_fat(id)->inci_sodium_soap == soap);
-  CHECK_THAT(find_fat(id)->inci_sodium_soap_confidence, Catch::Matchers::StartsWith("read: CosIng"));
+  CHECK_THAT(find_fat(id)->inci_sodium_soap_confidence,
+             Catch::Matchers::StartsWith("read: CosIng"));
   // 92469: the EU writes Adeps Bovis for what the US writes Tallow.
   CHECK(find_fat("tallow")->inci == "Adeps Bovis");
   CHECK(inci_data().in_english("Adeps Bovis") == "Tallow");

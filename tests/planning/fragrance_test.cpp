@@ -51,8 +51,9 @@ TEST_CASE("what is poured from a bottle is never more than it holds", "[planning
   CHECK_THAT(parts[0].of_batter.in_percent(), WithinAbs(parts[1].of_batter.in_percent(), 0.01));
 }
 
-TEST_CASE("a bottle is shared over batches and whippings, and all shares together do not empty it twice",
-          "[planning]") {
+TEST_CASE(
+    "a bottle is shared over batches and whippings, and all shares together do not empty it twice",
+    "[planning]") {
   Run run = paper_run();
   run.pipe = paper_pipe();
   run.batch.pieces = 12;
@@ -114,8 +115,9 @@ TEST_CASE("cautions name the part that breaks its limit", "[planning]") {
   auto& limit = run.pour.formula.additives[0].limit;
   SECTION("4 % of the fats is above 3 % of the fats") {
     limit = Rate{3 * percent, RateBasis::fats};
-    CHECK(has_caution(planning::plan(run), "Batter: lavender makes up 4 % of the fats; its supplier "
-                                           "allows at most 3 % of it"));
+    CHECK(has_caution(planning::plan(run),
+                      "Batter: lavender makes up 4 % of the fats; its supplier "
+                      "allows at most 3 % of it"));
   }
   SECTION("4 % of the fats is 2.80 % of this batter, and within 3 % of it") {
     limit = Rate{3 * percent, RateBasis::batter};  // 0.04 / (1.04 + 3 x 0.12868)
@@ -135,7 +137,8 @@ TEST_CASE("cautions name the part that breaks its limit", "[planning]") {
 }
 
 TEST_CASE("what breaks a limit hears no grams that keep it", "[planning]") {
-  // 4 % of the fats against 3 % of them: 3 % of the fats of each batch, on a scale of 0.1 g, downward.
+  // 4 % of the fats against 3 % of them: 3 % of the fats of each batch, on a scale of 0.1 g,
+  // downward.
   Run run = paper_run();
   run.pour.formula.additives = {lavender(4 * percent)};
   run.pour.formula.additives[0].limit = Rate{3 * percent, RateBasis::fats};
@@ -165,9 +168,7 @@ std::optional<std::string> proposed_rate(const Plan& plan) {
 TEST_CASE("the rate proposed for a broken limit, typed in, breaks it again", "[planning][law]") {
   rc::prop("it draws no caution, and a hundredth more of it would", [] {
     Run run = paper_run();
-    const auto basis = [] {
-      return *rc::gen::element(RateBasis::fats, RateBasis::batter);
-    };
+    const auto basis = [] { return *rc::gen::element(RateBasis::fats, RateBasis::batter); };
     auto scent = lavender(1 * percent);
     const double limit = *rc::gen::inRange(1, 60'000) * 1e-4;  // per cent, to 6 %
     if (*rc::gen::arbitrary<bool>())

@@ -177,9 +177,8 @@ TEST_CASE("lavender oil stood in the list under a name that the law does not wan
   const Plan plan = planning::plan(run);
   for (const auto* list : {&plan.label->as_saponified, &plan.label->as_charged}) {
     CHECK_THAT(list->text, Contains("Lavandula Oil/Extract") && !Contains("Angustifolia"));
-    CHECK(std::count_if(list->ingredients.begin(), list->ingredients.end(), [](const auto& i) {
-            return i.name == "Lavandula Oil/Extract";
-          }) == 1);
+    CHECK(std::count_if(list->ingredients.begin(), list->ingredients.end(),
+                        [](const auto& i) { return i.name == "Lavandula Oil/Extract"; }) == 1);
   }
   REQUIRE(plan.label->allergens.size() == 1);
   CHECK(plan.label->allergens[0].name == "Lavandula Oil/Extract");
@@ -214,7 +213,8 @@ TEST_CASE("an essential oil that goes as Parfum is asked for its own name", "[pl
     CHECK_FALSE(asks());
   }
   SECTION("nor when it stands among the allergens") {
-    run.pour.formula.additives[0].label.allergens.push_back({"Lavandula Oil/Extract", 50 * percent});
+    run.pour.formula.additives[0].label.allergens.push_back(
+        {"Lavandula Oil/Extract", 50 * percent});
     CHECK_FALSE(asks());
     CHECK_THAT(planning::plan(run).label->as_charged.text, Contains("Lavandula Oil/Extract"));
   }
@@ -236,7 +236,8 @@ TEST_CASE("allergens that the list does not know are named to be safe, and doubt
 }
 
 TEST_CASE("what the EU forbids or bounds in a fragrance is told", "[planning]") {
-  // Lilial is struck out of Annex III; entry 73 allows 0.02 % isoeugenol: 2 % of 1.566 % is 0.0313 %.
+  // Lilial is struck out of Annex III; entry 73 allows 0.02 % isoeugenol: 2 % of 1.566 % is 0.0313
+  // %.
   Run run = labelled_run();
   auto mix = scent("mix", 2 * percent);
   mix.label.allergens = {{"Lilial", 1 * percent}, {"Isoeugenol", 2 * percent}};
@@ -280,8 +281,10 @@ TEST_CASE("no name stands twice in a list of ingredients", "[planning][law]") {
       fats.push_back({fat, Share::of_one(1.0 / count), fat.saponification, false, ""});
     }
     auto oil = scent("oil", 1 * percent);
-    oil.label.inci = {{*rc::gen::element<std::string>("Lavandula Hybrida Oil", "olea europaea "
-                                                      "(olive) fruit oil", "WATER", "Glycerine"),
+    oil.label.inci = {{*rc::gen::element<std::string>("Lavandula Hybrida Oil",
+                                                      "olea europaea "
+                                                      "(olive) fruit oil",
+                                                      "WATER", "Glycerine"),
                        whole}};
     oil.label.allergens = {{"Lavandula Oil/Extract", 50 * percent}, {"Linalool", 30 * percent}};
     oil.label.document = "a";

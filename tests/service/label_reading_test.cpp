@@ -70,8 +70,7 @@ TEST_CASE("a market that is not covered was taken for a slip for one that is", "
   const std::string market = GENERATE("UK", "GB", "CH", "CA", "AU", "USA", "Uk", "EEA", "eu");
   CAPTURE(market);
   try {
-    read_label_order(
-        run_with(R"("label": { "spread": "2 g", "market": ")" + market + R"(" })"));
+    read_label_order(run_with(R"("label": { "spread": "2 g", "market": ")" + market + R"(" })"));
     FAIL_CHECK("was not refused");
   } catch (const UserError& error) {
     const std::string says = error.what();
