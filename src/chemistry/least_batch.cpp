@@ -37,6 +37,13 @@ Share half_width_at(const Batch& batch, double times, CertaintyOf of) {
   return half_width_of(changed(batch, [&](auto& item) { item.mass *= times; }).superfat(), of);
 }
 
+/// The least whole number of grams that is enough; the search ends a little above it.
+Mass in_whole_grams(const Batch& batch, Mass enough, Mass now, Share half_width, CertaintyOf of) {
+  double grams = std::ceil(enough / gram);
+  while (grams > 1 && half_width_at(batch, (grams - 1) * gram / now, of) <= half_width) --grams;
+  return grams * gram;
+}
+
 /// The least factor at which the half-width is within; it never grows with the batch.
 double least_factor(const Batch& batch, Share half_width, CertaintyOf of) {
   double too_small = smallest, enough = largest;
@@ -49,6 +56,10 @@ double least_factor(const Batch& batch, Share half_width, CertaintyOf of) {
 
 std::string points(Share share) { return "±" + trimmed(share.in_percent(), 2) + " points"; }
 
+std::string what_keeps(CertaintyOf of) {
+  return of == CertaintyOf::scales_alone ? "the scales keep" : "the superfat keeps";
+}
+
 std::string why_none(const Batch& batch, Share half_width, CertaintyOf of) {
   const std::string no = "No batch size keeps the superfat within " + points(half_width);
   const auto unweighed = changed(batch, [](auto& item) { item.step = Mass(); }).superfat();
@@ -59,20 +70,24 @@ std::string why_none(const Batch& batch, Share half_width, CertaintyOf of) {
 
 }  // namespace
 
+std::string least_batch_in_words(Mass fats, Share half_width, CertaintyOf of) {
+  return "From " + trimmed(fats / gram, 0) + " g of fats on " + what_keeps(of) + " within " +
+         points(half_width) + ", 19 times in 20.";
+}
+
 LeastBatch least_batch_for(Share half_width, CertaintyOf of, Mass fats_now,
                            const std::vector<WeighedFat>& fats,
                            const std::vector<WeighedAlkali>& alkalis,
                            const std::vector<WeighedAcid>& acids) {
   assert(half_width >= Share());
   const Batch batch{fats, alkalis, acids};
-  const std::string by = of == CertaintyOf::scales_alone ? "the scales keep" : "the superfat keeps";
   if (half_width_at(batch, smallest, of) <= half_width)
-    return {Mass(), "In any batch " + by + " within " + points(half_width) + "."};
+    return {Mass(), "In any batch " + what_keeps(of) + " within " + points(half_width) + "."};
   if (half_width_at(batch, largest, of) > half_width)
     return {std::nullopt, why_none(batch, half_width, of)};
-  const Mass least = least_factor(batch, half_width, of) * fats_now;
-  return {least, "From " + trimmed(std::ceil(least / gram), 0) + " g of fats on " + by +
-                     " within " + points(half_width) + ", 19 times in 20."};
+  const Mass enough = least_factor(batch, half_width, of) * fats_now;
+  const Mass least = in_whole_grams(batch, enough, fats_now, half_width, of);
+  return {least, least_batch_in_words(least, half_width, of)};
 }
 
 }  // namespace brimwright::chemistry

@@ -23,9 +23,13 @@ struct LeastBatch {
 /// The weighed masses grow and shrink together, on scales whose steps and goes stay as they are:
 /// where a larger batch would move to a coarser scale, ask again with that. Found by halving
 /// intervals to 0.01 %. `fats_now` is what the maker calls the batch's fats.
+/// Said in whole grams: the least number of them that is enough.
 LeastBatch least_batch_for(Share half_width, CertaintyOf of, Mass fats_now,
                            const std::vector<WeighedFat>& fats,
                            const std::vector<WeighedAlkali>& alkalis,
                            const std::vector<WeighedAcid>& acids);
+
+/// That a batch of `fats` is the least.
+std::string least_batch_in_words(Mass fats, Share half_width, CertaintyOf of);
 
 }  // namespace brimwright::chemistry

@@ -2,6 +2,7 @@
 
 #include "chemistry/into_lye.h"
 #include "chemistry/liquid_compositions.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <cassert>
@@ -192,7 +193,7 @@ void refuse_starved_lye(const Proportions& per_fat, const Place& where) {
       "the liquids for the batter leave so little water in the lye that it would be " +
           in_percent(strength) + " strong, which does not dissolve",
       "at 50 % the alkali needs its own weight of water: replace at most " +
-          in_percent(Share::of_one(std::max(0.0, (water - per_fat.pure_alkali) / water))) +
+          most_text(Share::of_one(std::max(0.0, (water - per_fat.pure_alkali) / water))) +
           " of the water by liquids that go into the batter");
 }
 

@@ -1,6 +1,7 @@
 #include "moulds/outline.h"
 #include "moulds/shape.h"
 #include "moulds/shape_walls.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <cmath>
@@ -42,7 +43,7 @@ Block read_block(const Fields& fields) {
   if (block.corner_radius > half_width)
     throw UserError(fields.place("corner_radius"),
                     mm(block.corner_radius) + " is more than half the narrower side",
-                    "give the radius of the upright edges at the brim, at most " + mm(half_width));
+                    "give the radius of the upright edges at the brim, at most " + most_text(half_width));
   check_floor(fields, block.height, block.draft, half_width);
   return block;
 }

@@ -124,9 +124,9 @@ CureFit fitted(const std::vector<CureWeighing>& weighings, const Place& where) {
 std::optional<PartCure> cure_of(const chemistry::Formula& formula, Mass fresh, Mass water) {
   if (!formula.drying) {
     if (!formula.water_lost_in_cure) return std::nullopt;
-    return PartCure{fresh - water * formula.water_lost_in_cure->of_one(), {}, {}};
+    return PartCure{fresh, fresh - water * formula.water_lost_in_cure->of_one(), {}, {}};
   }
-  PartCure cure;
+  PartCure cure{.fresh = fresh, .cured = {}, .curve = {}, .fit = {}};
   if (const auto* law = std::get_if<chemistry::DryingLaw>(&*formula.drying)) {
     const Mass to_lose = water * law->finally_lost.of_one();
     cure.curve = CureCurve{fresh - to_lose, to_lose, law->time_constant_days};

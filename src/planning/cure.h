@@ -42,6 +42,7 @@ CureFit fitted(const std::vector<chemistry::CureWeighing>& weighings, const Plac
 
 /// How one part of a piece cures, by its formula.
 struct PartCure {
+  Mass fresh;                      // of this part of one piece
   Mass cured;                      // when it is sold, after the formula's cure
   std::optional<CureCurve> curve;  // of this part of one piece, where the formula has a "drying"
   std::optional<CureFit> fit;      // of the weighed piece, where that drying was weighed

@@ -1,7 +1,9 @@
 #include "planning/cutting.h"
 
-#include "planning/dividing.h"
+#include "geometry/enclosed_volume.h"
+#include "geometry/filled_part.h"
 #include "planning/loaf_cutter.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -55,15 +57,13 @@ Bar bar_of(const Piece& piece, std::size_t number, const Pattern& pattern, doubl
     return (piece.box.high_mm[index(axis)] - piece.box.low_mm[index(axis)]) * millimetre;
   };
   const auto columns = pattern.columns.bars();
-  Bar bar{.row = static_cast<std::int64_t>(number) / columns,
+  return {.row = static_cast<std::int64_t>(number) / columns,
           .column = static_cast<std::int64_t>(number) % columns,
           .along = reach(pattern.along),
           .across = reach(pattern.across),
           .height = reach(third(pattern.along, pattern.across)),
-          .layers = piece.layers,
+          .layers = {},
           .volume = holding * piece.volume};
-  for (Volume& layer : bar.layers) layer *= holding;
-  return bar;
 }
 
 void add_remarks(CutTally& tally, std::size_t pieces) {
@@ -83,6 +83,52 @@ void add_remarks(CutTally& tally, std::size_t pieces) {
                              "off the ends and sides makes them more alike."});
 }
 
+/// Of what a solid leaves to the pieces, that in bars is told bar by bar; the others are offcuts.
+Parted parted(const SolidParts& parts, const std::vector<Bar>& bars, std::int64_t columns,
+              double holding) {
+  Parted result;
+  Volume in_pieces, in_bars;
+  for (const Volume piece : parts.pieces) in_pieces += piece;
+  for (const Bar& bar : bars) {
+    const Volume in_bar = parts.pieces[static_cast<std::size_t>(bar.row * columns + bar.column)];
+    result.bars.push_back(holding * in_bar);
+    in_bars += in_bar;
+  }
+  result.offcuts = holding * (parts.volume(Goes::into_offcuts) + (in_pieces - in_bars));
+  result.kerf = holding * parts.volume(Goes::into_kerf);
+  result.planing = holding * parts.volume(Goes::into_planing);
+  return result;
+}
+
+Parted nothing_of(const CutTally& cut) {
+  return {.bars = std::vector<Volume>(cut.bars.size()), .offcuts = {}, .kerf = {}, .planing = {}};
+}
+
+Parted all_parted(const CutTally& cut, const std::vector<TriangleMesh>& solids, double holding) {
+  Parted all = nothing_of(cut);
+  for (const auto& solid : solids) all += parted_by(cut, solid, holding);
+  return all;
+}
+
+/// Tells the layers' batter from what lies in it.
+void tell_apart(CutTally& tally, const std::vector<Inclusion>& inclusions) {
+  for (const auto& inclusion : inclusions) {
+    Parted whole = all_parted(tally, inclusion.proud, inclusion.holding);
+    for (std::size_t k = 0; k < inclusion.in_layers.size(); ++k) {
+      const Parted there = all_parted(tally, inclusion.in_layers[k], inclusion.holding);
+      whole += there;
+      tally.layers[k] -= there;
+    }
+    tally.inclusions.push_back(std::move(whole));
+  }
+  for (std::size_t i = 0; i < tally.bars.size(); ++i)
+    for (std::size_t k = 0; k < tally.layers.size(); ++k) {
+      // A bar that is all rod has no batter, whatever rounding says.
+      tally.layers[k].bars[i] = std::max(Volume{}, tally.layers[k].bars[i]);
+      tally.bars[i].layers.push_back(tally.layers[k].bars[i]);
+    }
+}
+
 CutTally tally_of(const Loaf& loaf, const Pattern& pattern, double holding) {
   const LoafCutter cutter(loaf, pattern);
   CutTally tally;
@@ -90,12 +136,13 @@ CutTally tally_of(const Loaf& loaf, const Pattern& pattern, double holding) {
   tally.across = pattern.across;
   tally.columns = pattern.columns.bars();
   tally.rows = pattern.rows.bars();
+  tally.knife.pattern = pattern;
   tally.usable_along = pattern.columns.usable();
   tally.usable_across = pattern.rows.usable();
   tally.loaf = holding * loaf.whole;
   tally.kerf = holding * cutter.volume(Goes::into_kerf);
   tally.offcuts = holding * cutter.volume(Goes::into_offcuts);
-  tally.planing = holding * (loaf.planed + cutter.volume(Goes::into_planing));
+  tally.planing = holding * cutter.volume(Goes::into_planing);
   const Volume greatest = greatest_of(cutter.pieces());
   Volume in_bars;
   tally.least = tally.greatest = holding * greatest;
@@ -110,26 +157,53 @@ CutTally tally_of(const Loaf& loaf, const Pattern& pattern, double holding) {
     tally.bars.push_back(bar);
   }
   if (!tally.bars.empty()) tally.mean = in_bars / static_cast<double>(tally.bars.size());
+  for (std::size_t k = 0; k < loaf.layers.size(); ++k) {
+    tally.layers.push_back(parted(cutter.layers()[k], tally.bars, tally.columns, holding));
+    tally.layers.back().planing += holding * loaf.planed[k];
+    tally.planing += holding * loaf.planed[k];
+  }
   add_remarks(tally, cutter.pieces().size());
   return tally;
+}
+
+/// `size` rounded down in one unit to as few decimals as still give `count` bars.
+std::pair<Length, int> shown_size(Division division, Length size, std::int64_t count, int decimals,
+                                  Length (*rounded)(Length, int)) {
+  for (; decimals < 5; ++decimals) {
+    division.size = rounded(size, decimals);
+    if (division.size > Length{} && division.bars() == count) break;
+  }
+  return {rounded(size, decimals), decimals};
 }
 
 void add_one_more(CutTally& tally, const Loaf& loaf, const Pattern& pattern, Axis direction) {
   Pattern finer = pattern;
   Division& division = direction == pattern.along ? finer.columns : finer.rows;
-  division.size = division.largest(division.bars() + 1);
-  if (!(division.size > Length{}) || finer.pieces() > most_pieces) return;
+  const std::int64_t count = division.bars() + 1;
+  const Length most = division.largest(count);
+  if (!(most > Length{})) return;
+  const auto [size, decimals] = shown_size(division, most, count, 1, most_in_millimetres);
+  const auto [in_inches, inch_decimals] = shown_size(division, most, count, 2, most_in_inches);
+  division.size = size;
+  if (!(size > Length{}) || finer.pieces() > most_pieces) return;
   const std::int64_t bars = bars_from(loaf, finer);
   // Where end pieces are too small to be bars, one more cut need not give one more bar.
-  if (bars > static_cast<std::int64_t>(tally.bars.size()))
-    tally.one_more.push_back({direction, division.size, bars});
+  if (bars <= static_cast<std::int64_t>(tally.bars.size())) return;
+  tally.one_more.push_back({.direction = direction,
+                            .size = size,
+                            .bars = bars,
+                            .text = trimmed(size / millimetre, decimals) + " mm (" +
+                                    trimmed(in_inches / inch, inch_decimals) + " in)"});
 }
 
 void refuse_empty(const Division& division, const Place& trim, const std::string& what) {
-  if (division.usable() >= 1 * millimetre) return;
+  constexpr Length least = 1 * millimetre;  // our own bound: no bar is thinner
+  if (division.usable() >= least) return;
   const Length whole = division.to - division.from;
-  throw UserError(trim, "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole),
-                  "trim less than " + mm(whole / 2) + " off each");
+  const std::string takes =
+      "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole);
+  if (whole < least) throw UserError(trim, takes, "nothing of it is left to cut");
+  throw UserError(trim, takes, "trim at most " + most_text((whole - least) / 2) + " off each");
 }
 
 void refuse_too_many(const Pattern& pattern, const Place& where) {
@@ -187,7 +261,7 @@ Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
   throw UserError(inside(where, "bar/thickness"),
                   "is " + mm(thickness) + ", and the loaf is " + left + " long after trimming" +
                       (cut.face_planing > Length{} ? " and before planing" : ""),
-                  "give at most " + mm(most));
+                  "give at most " + most_text(most));
 }
 
 /// The slab's longer side is divided in columns whichever way the bars lie.
@@ -217,7 +291,7 @@ Pattern grid_of(const Cut& cut, const Loaf& loaf, Axis length_lies) {
                   "is " + size + ", and the slab is " + slab + " after trimming" +
                       (cut.face_planing > Length{} ? " and before planing" : ""),
                   other_fits ? R"(leave out "along": it fits the other way)"
-                             : "give at most " + mm(length) + " x " + mm(width));
+                             : "give at most " + most_text(length) + " x " + most_text(width));
 }
 
 CutTally grid_cut(const Cut& cut, const Loaf& loaf, double holding, const Place& where) {
@@ -247,6 +321,14 @@ CutTally grid_cut(const Cut& cut, const Loaf& loaf, double holding, const Place&
   return tally;
 }
 
+CutTally sliced(const Cut& cut, const Loaf& loaf, double holding, const Place& where) {
+  const Pattern pattern = slices_of(cut, loaf, where);
+  refuse_too_many(pattern, where);
+  CutTally tally = tally_of(loaf, pattern, holding);
+  add_one_more(tally, loaf, pattern, pattern.along);
+  return tally;
+}
+
 }  // namespace
 
 std::string name_of(Axis axis) {
@@ -254,14 +336,50 @@ std::string name_of(Axis axis) {
   return axis == Axis::x ? "x" : "y";
 }
 
+Parted& Parted::operator+=(const Parted& other) {
+  for (std::size_t i = 0; i < bars.size(); ++i) bars[i] += other.bars[i];
+  offcuts += other.offcuts;
+  kerf += other.kerf;
+  planing += other.planing;
+  return *this;
+}
+
+Parted& Parted::operator-=(const Parted& other) {
+  for (std::size_t i = 0; i < bars.size(); ++i) bars[i] -= other.bars[i];
+  offcuts -= other.offcuts;
+  kerf -= other.kerf;
+  planing -= other.planing;
+  return *this;
+}
+
+Volume Parted::in_bars() const {
+  Volume sum;
+  for (const Volume bar : bars) sum += bar;
+  return sum;
+}
+
+Parted parted_by(const CutTally& cut, const TriangleMesh& solid, double holding) {
+  TriangleMesh rest = solid;
+  Volume planed;
+  if (cut.knife.planed_to && !solid.triangles.empty()) {
+    const auto top = geometry::Plane::level(*cut.knife.planed_to / millimetre);
+    planed = holding * enclosed_volume(part_above(solid, top));
+    rest = part_below(solid, top);
+  }
+  Parted result = nothing_of(cut);
+  if (!rest.triangles.empty())
+    result = parted(cut_to(cut.knife.pattern, rest), cut.bars, cut.columns, holding);
+  result.planing += planed;
+  return result;
+}
+
 CutTally cut_of(const Cut& cut, const std::vector<TriangleMesh>& layers, double holding,
-                const Place& where) {
+                const Place& where, const std::vector<Inclusion>& inclusions) {
   const Loaf loaf = loaf_to_cut(cut, layers, where);
-  if (std::holds_alternative<Grid>(cut.bar)) return grid_cut(cut, loaf, holding, where);
-  const Pattern pattern = slices_of(cut, loaf, where);
-  refuse_too_many(pattern, where);
-  CutTally tally = tally_of(loaf, pattern, holding);
-  add_one_more(tally, loaf, pattern, pattern.along);
+  CutTally tally = std::holds_alternative<Grid>(cut.bar) ? grid_cut(cut, loaf, holding, where)
+                                                         : sliced(cut, loaf, holding, where);
+  if (cut.top_planing > Length{}) tally.knife.planed_to = loaf.high(Axis::z);
+  tell_apart(tally, inclusions);
   return tally;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/triangle_mesh.h"
+#include "planning/dividing.h"
 #include "units/quantity.h"
 #include "units/remark.h"
 #include "units/user_error.h"
@@ -13,8 +14,6 @@
 
 namespace brimwright::planning {
 
-/// A direction of the mould: x and y on the plan, z up.
-enum class Axis { x, y, z };
 std::string name_of(Axis axis);
 
 /// A loaf is sliced: each bar is as wide and as high as the loaf is.
@@ -46,19 +45,46 @@ struct Cut {
 struct Bar {
   std::int64_t row = 0, column = 0;  // from the low end of either direction, from 0
   Length along, across, height;      // of the box round it; height is the third direction's
-  std::vector<Volume> layers;        // of each layer as poured, lowest first
-  Volume volume;
+  std::vector<Volume> layers;  // of each layer's batter in it, lowest first
+  Volume volume;               // of its part of the loaf, with what lies in it
+};
+
+/// What is set into a loaf and cut with it, such as a rod: closed, outward-facing solids in the
+/// loaf's frame, of which `holding` times their volume is the real one.
+struct Inclusion {
+  std::vector<std::vector<geometry::TriangleMesh>> in_layers = {};  // room taken from each layer
+  std::vector<geometry::TriangleMesh> proud = {};                   // what stands out of the loaf
+  double holding = 1;
+};
+
+/// Where one material of a loaf ends.
+struct Parted {
+  std::vector<Volume> bars;  // as CutTally::bars
+  Volume offcuts, kerf, planing;
+
+  Parted& operator+=(const Parted& other);
+  Parted& operator-=(const Parted& other);
+  Volume in_bars() const;
+  Volume whole() const { return in_bars() + offcuts + kerf + planing; }
+};
+
+/// The planes of a cut, for cutting more solids with them.
+struct Knife {
+  Pattern pattern = {};
+  std::optional<Length> planed_to = {};  // height in the mould's frame
 };
 
 /// A size at which the loaf gives more: one more slice, or one more row or column. It is the
-/// largest such size; round it down to show it.
+/// largest such size but for rounding it down to what is shown.
 struct OneMore {
   Axis direction = Axis::x;  // in which there is one more
   Length size;               // of the finished bar in that direction
   std::int64_t bars = 0;
+  std::string text = {};  // the size in millimetres and inches; typed back, either gives as many
 };
 
-/// What comes out of one loaf. bars + offcuts + kerf + planing = loaf.
+/// What comes out of one loaf. bars + offcuts + kerf + planing = loaf, in which what lies within
+/// counts as loaf; `layers` and `inclusions` tell each material apart.
 struct CutTally {
   Axis along = Axis::x, across = Axis::y;  // the directions of columns and rows
   std::optional<Axis> length_lies = {};    // of a grid's bars
@@ -72,10 +98,14 @@ struct CutTally {
   Volume planing;                         // off the top and off the bars' faces
   std::optional<std::int64_t> other_way;  // bars of a grid with their length the other way
   std::vector<OneMore> one_more;          // columns first
+  std::vector<Parted> layers;             // of batter, without the room that inclusions take
+  std::vector<Parted> inclusions;         // in the order given
+  std::optional<Parted> topping = {};     // piped on the whole loaf
+  std::vector<double> top = {};           // each bar's share of the top's area; with offcuts' 1
+  Knife knife;
   std::vector<Remark> remarks;
 
   Volume in_bars() const { return static_cast<double>(bars.size()) * mean; }
-  double share_in_bars() const { return in_bars() / loaf; }
 };
 
 /// Cuts one loaf. `layers` are the closed, outward-facing solids of its layers, lowest first (one
@@ -86,6 +116,10 @@ struct CutTally {
 /// half of the fullest is no bar but an offcut, and a remark says so. UserError under `where`, the
 /// place of the cut, for trims that leave nothing and bars that do not come out, with what would.
 CutTally cut_of(const Cut& cut, const std::vector<geometry::TriangleMesh>& layers, double holding,
-                const Place& where);
+                const Place& where, const std::vector<Inclusion>& inclusions = {});
+
+/// Where one more solid ends that stands in the same loaf and is cut with it: `holding` times its
+/// volume. What is higher than the planed top is planed off.
+Parted parted_by(const CutTally& cut, const geometry::TriangleMesh& solid, double holding);
 
 }  // namespace brimwright::planning

@@ -1,6 +1,7 @@
 #include "planning/decoration.h"
 
 #include "planning/embed.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 
@@ -11,11 +12,13 @@ Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place&
   const Length height = mould.curve.height();
   const std::string size = mould.name + " is " + trimmed(height / millimetre, 1) + " mm deep";
   if (const auto* below = std::get_if<BelowBrim>(&level)) {
-    if (!(height - below->headspace >= thinnest))
+    // A fill that is just so thin on paper is, but for rounding.
+    if (!(height - below->headspace >= thinnest * (1 - 1e-9)))
       throw UserError(where,
                       trimmed(below->headspace / millimetre, 1) +
                           " mm below the brim leaves nothing to fill; " + size,
-                      "give less than that");
+                      height > thinnest ? "give at most " + most_text(height - thinnest)
+                                        : "fill it to the brim");
     return height - below->headspace;
   }
   const Length depth = std::get<FromFloor>(level).depth;
@@ -23,10 +26,10 @@ Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place&
     throw UserError(
         where,
         "a fill of " + trimmed(depth / millimetre, 1) + " mm is deeper than the cavity; " + size,
-        "give at most that");
+        "give at most " + most_text(height));
   if (!(depth >= thinnest))
     throw UserError(where, "fills nothing",
-                    "give a depth of " + trimmed(thinnest / millimetre, 1) + " mm or more");
+                    "give a depth of at least " + least_text(thinnest));
   return depth;
 }
 
@@ -61,6 +64,9 @@ PerchTally perch_tally(const Run& run, std::size_t index, const Pieces& pieces, 
   tally.per_piece = decoration.per_piece > 0 ? static_cast<double>(decoration.per_piece)
                                              : static_cast<double>(decoration.per_cast) /
                                                    static_cast<double>(pieces.per_cast);
+  tally.count_text = std::to_string(decoration.per_piece > 0 ? decoration.per_piece
+                                                             : decoration.per_cast) +
+                     (run.cut && decoration.per_piece == 0 ? " a loaf" : " a piece");
   tally.casts = whole_up(static_cast<double>(needed) * (1 + decoration.spares.of_one()));
   tally.cavity_fills = tally.casts * cavities_each;
   tally.tray_fills = tray_fills_for(decoration, tally.cavity_fills);

@@ -7,6 +7,9 @@
 
 namespace brimwright::planning {
 
+/// A direction of the mould: x and y on the plan, z up.
+enum class Axis { x, y, z };
+
 /// How one direction of a loaf is divided.
 ///
 /// Both ends are trimmed first. Then bars are cut off one after the other from the low end, each
@@ -28,6 +31,14 @@ struct Division {
   std::int64_t bars() const;
   /// The largest finished bar of which `count` come out; zero or less where none does.
   Length largest(std::int64_t count) const;
+};
+
+/// Columns follow each other in one direction, rows in the other.
+struct Pattern {
+  Axis along = Axis::x, across = Axis::y;
+  Division columns = {}, rows = {};
+
+  std::int64_t pieces() const { return columns.bars() * rows.bars(); }
 };
 
 /// Where a strip of the loaf ends up.

@@ -4,6 +4,7 @@
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
 #include "planning/remembered.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -18,9 +19,14 @@ using geometry::SurfaceTree;
 using geometry::TriangleMesh;
 using geometry::Vector;
 using geometry::operator+;
+using geometry::operator-;
 using geometry::operator*;
 
 std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+std::string in_full(Length length) { return trimmed(length / millimetre, 3) + " mm"; }
+
+// What is to be below a bound, and not at it, is this far below: far less than is shown.
+constexpr Length hair = 1e-6 * millimetre;
 
 Place place_of(const Run& run, std::size_t index, const std::string& key) {
   return {run.file, "/perch/" + std::to_string(index) + "/" + key};
@@ -84,6 +90,55 @@ Length gap_to(const std::optional<SurfaceTree>& part, const SurfaceTree& embed,
   return geometry::gap_between(embed, at, *part, {}).width;
 }
 
+// That an embed is longer than its hollow by less than this matters to no one: rounding, and a bar's
+// length (see Division::bars).
+constexpr Length no_matter = 0.01 * millimetre;
+
+/// Smaller by that on each side of its middle, which is at the origin.
+TriangleMesh slimmer(TriangleMesh solid) {
+  const auto box = geometry::bounding_box(solid);
+  for (std::size_t k = 0; k < 3; ++k) {
+    const double size = box.high_mm[k] - box.low_mm[k];
+    const double factor = std::max(0.5, 1 - 2 * (no_matter / millimetre) / size);
+    for (auto& vertex : solid.vertices_mm) vertex[k] *= factor;
+  }
+  return solid;
+}
+
+/// Whether a facet stops a rod that ends at `end`, its axis along `axis`.
+bool stops(const std::array<Vector, 3>& facet, const Vector& end, const Vector& axis,
+           Length radius) {
+  const Vector area = geometry::doubled_area(facet[0], facet[1], facet[2]);
+  const double size = geometry::length(area);
+  if (!(size > 0)) return false;
+  const double along = std::abs(geometry::dot(area, axis)) / size;
+  const double away = std::abs(geometry::dot(area, end - facet[0])) / size;
+  // Not square to the rod, it meets the rod's rim first. Flatter than 45 degrees is a wall beside.
+  const double reach = radius / millimetre * std::sqrt(std::max(0.0, 1 - along * along));
+  return along > std::sqrt(0.5) && away <= reach + 2 * (no_matter / millimetre);
+}
+
+/// The walls beside a rod that reaches from wall to wall; nothing where either end is free.
+std::optional<TriangleMesh> walls_beside(const TriangleMesh& cavity, const Rod& rod,
+                                         const Placement& place) {
+  const TriangleMesh line{{{-rod.length / millimetre / 2, 0, 0}, {rod.length / millimetre / 2, 0, 0}},
+                          {}};
+  const auto ends = geometry::placed(line, place).vertices_mm;
+  const Vector axis = (ends[1] - ends[0]) * (1 / geometry::length(ends[1] - ends[0]));
+  std::array<bool, 2> stopped{};
+  TriangleMesh beside{cavity.vertices_mm, {}};
+  for (const auto& facet : cavity.triangles) {
+    const std::array<Vector, 3> corners{cavity.vertices_mm[facet[0]], cavity.vertices_mm[facet[1]],
+                                        cavity.vertices_mm[facet[2]]};
+    bool is_end = false;
+    for (std::size_t i = 0; i < 2; ++i)
+      if (stops(corners, ends[i], axis, rod.diameter / 2)) is_end = stopped[i] = true;
+    if (!is_end) beside.triangles.push_back(facet);
+  }
+  if (!stopped[0] || !stopped[1]) return std::nullopt;
+  return beside;
+}
+
 /// Where an embed whose lowest point and middle are said comes to lie in the cavity's frame.
 Placement placement_of(const TriangleMesh& solid, const BuriedAt& at, const TriangleMesh& cavity) {
   Placement place = turned(at.turned);
@@ -133,8 +188,7 @@ class Burial {
   const Buried& buried() const { return std::get<Buried>(decoration().where); }
   geometry::PackingTask task() const;
   [[noreturn]] void refuse_size(const Place& where, const std::string& problem) const;
-  void require_within(const TriangleMesh& placed, const PlacedEmbed& embed,
-                      const Place& where) const;
+  void tell_cover(PlacedEmbed& embed, const Place& where) const;
 
   const Run& run_;
   std::size_t index_;
@@ -159,7 +213,8 @@ std::vector<Placement> Burial::said(const std::vector<BuriedAt>& places) const {
 
 geometry::PackingTask Burial::task() const {
   return {.hollow = geometry::filled_part(hollow_.solid, hollow_.line),
-          .body = solid_,
+          // Without cover it may touch, such as a rod that is as long as its slab.
+          .body = buried().cover > Length{} ? solid_ : slimmer(solid_),
           .cover = buried().cover,
           .apart = buried().cover,
           .lying = geometry::Lying::free,
@@ -175,9 +230,9 @@ void Burial::refuse_size(const Place& where, const std::string& problem) const {
   throw UserError(where, problem,
                   scale >= 1 ? "move or turn it: there is room for it in this cavity"
                   : scale > 0
-                      ? "one of " + in_mm(scale * across) + " across would fit with " +
-                            in_mm(buried().cover) + " cover; this one is " + in_mm(across)
-                      : "nothing fits with " + in_mm(buried().cover) + " cover; ask for less");
+                      ? "one of " + most_text(scale * across) + " across would fit with " +
+                            in_full(buried().cover) + " cover; this one is " + in_full(across)
+                      : "nothing fits with " + in_full(buried().cover) + " cover; ask for less");
 }
 
 std::vector<Placement> Burial::found(const FindPlaces& find,
@@ -196,14 +251,27 @@ std::vector<Placement> Burial::found(const FindPlaces& find,
   return packing.places;
 }
 
-void Burial::require_within(const TriangleMesh& placed, const PlacedEmbed& embed,
-                            const Place& where) const {
-  const bool meets = !(embed.wall_cover > Length{}) || !(embed.floor_cover > Length{});
+/// Gaps to floor and walls; none where it touches them. A rod from wall to wall is told of the
+/// walls beside it.
+void Burial::tell_cover(PlacedEmbed& embed, const Place& where) const {
+  embed.floor_cover = gap_to(around_.floor, tree_, embed.place);
+  embed.wall_cover = gap_to(around_.walls, tree_, embed.place);
+  const TriangleMesh slim = slimmer(solid_);
+  if (!(embed.wall_cover > Length{}) || !(embed.floor_cover > Length{})) {
+    const SurfaceTree tree(slim);
+    if (!(gap_to(around_.walls, tree, embed.place) > Length{}) ||
+        !(gap_to(around_.floor, tree, embed.place) > Length{}))
+      refuse_size(where, decoration().name + " sticks out of the cavity's floor or wall there");
+    const auto* rod = std::get_if<Rod>(&decoration().made);
+    const auto beside = rod != nullptr ? walls_beside(hollow_.solid, *rod, embed.place) : std::nullopt;
+    if (beside) embed.wall_cover = gap_to(surroundings_of(*beside).walls, tree_, embed.place);
+  }
   // Clear of floor and walls, it is in the cavity if any point of it below the brim is.
+  const TriangleMesh placed = geometry::placed(slim, embed.place);
   const auto lowest =
       *std::min_element(placed.vertices_mm.begin(), placed.vertices_mm.end(),
                         [](const Vector& a, const Vector& b) { return a[2] < b[2]; });
-  if (meets || !around_.whole.contains(lowest))
+  if (!around_.whole.contains(lowest))
     refuse_size(where, decoration().name + " sticks out of the cavity's floor or wall there");
 }
 
@@ -215,14 +283,12 @@ PlacedEmbed Burial::look_at(const Placement& place, std::size_t which) const {
   const auto box = geometry::bounding_box(placed);
   PlacedEmbed embed;
   embed.place = place;
-  embed.floor_cover = gap_to(around_.floor, tree_, place);
-  embed.wall_cover = gap_to(around_.walls, tree_, place);
   embed.line_cover = hollow_.line - box.high_mm[2] * millimetre;
-  require_within(placed, embed, where);
+  tell_cover(embed, where);
   const Length bottom = box.low_mm[2] * millimetre;
   if (bottom >= hollow_.line)
     throw UserError(where, "lies above the pour line, " + in_mm(hollow_.line) + " deep",
-                    "give a \"height\" below that");
+                    "give a \"height\" of at most " + most_text(hollow_.line - hair));
   const auto curve = curve_of(placed, real_);
   const Length brim = geometry::bounding_box(hollow_.solid).high_mm[2] * millimetre;
   embed.displaced = curve.volume_below(hollow_.line - bottom);
@@ -254,7 +320,7 @@ PerchFit fit_on_top(const Run& run, std::size_t index) {
     throw UserError(place_of(run, index, "on_top/sinks"),
                     "is " + in_mm(on_top.sinks) + ", but " + decoration.name + " is " +
                         in_mm(curve.height()) + " tall as it lies",
-                    "give less than that, or bury it");
+                    "give at most " + most_text(curve.height() - hair) + ", or bury it");
   PerchFit fit;
   // Set down without pressing it touches with what is flat at its very foot.
   const Length where = std::max(on_top.sinks, 1e-6 * curve.height());

@@ -1,5 +1,7 @@
 #include "planning/fit_remarks.h"
 
+#include "planning/embed.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -46,14 +48,14 @@ void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoratio
   }
   if (!fit.peak_flat) {
     remarks.push_back({Severity::note, name + " meets the topping in a circle " +
-                                           in_mm(*fit.contact) +
+                                           least_text(*fit.contact) +
                                            " across: see that the peak is flat so far."});
     return;
   }
   if (*fit.contact > *fit.peak_flat)
     remarks.push_back(
-        {Severity::caution, name + " meets the topping in a circle " + in_mm(*fit.contact) +
-                                " across, but the peak is flat over " + in_mm(*fit.peak_flat) +
+        {Severity::caution, name + " meets the topping in a circle " + least_text(*fit.contact) +
+                                " across, but the peak is flat over " + most_text(*fit.peak_flat) +
                                 " only: end the topping wider, or press it in less."});
 }
 
@@ -85,6 +87,18 @@ void remark_on_cover(std::vector<Remark>& remarks, const Decoration& decoration,
   if (apart) complain(*apart, "between each other");
 }
 
+/// Such as a dollop of melt somewhere on a loaf: nobody knows which bars get it.
+void remark_on_no_place(std::vector<Remark>& remarks, const Decoration& decoration,
+                        const PerchFit& fit) {
+  if (decoration.per_piece > 0 || !fit.embeds.empty()) return;
+  if (std::holds_alternative<Drizzle>(decoration.made)) return;
+  remarks.push_back(
+      {Severity::note, decoration.name +
+                           " is set on the loaf before it is cut, so that a bar may have none of "
+                           "it: the lightest bar is reckoned without. If each bar gets its own, "
+                           "count it by \"per_piece\"."});
+}
+
 void remark_on_floating(std::vector<Remark>& remarks, const Decoration& decoration,
                         Density batter) {
   // Densities are good to a per cent or two; closer than that neither sinks nor floats for sure.
@@ -107,15 +121,47 @@ std::vector<Remark> whip_remarks(const Plan& plan) {
   return remarks;
 }
 
+namespace {
+
+/// What decorations pressed into the top of a cup that is not piped on push aside.
+Volume pushed_up(const Run& run, const Plan& plan) {
+  Volume volume;
+  for (std::size_t i = 0; i < run.perch.size(); ++i)
+    if (plan.perch[i].fit.contact && run.perch[i].per_piece == 0)
+      volume += static_cast<double>(run.perch[i].per_cast) * plan.perch[i].fit.sunk;
+  return volume;
+}
+
+void remark_on_spilling(std::vector<Remark>& remarks, const Run& run, const Plan& plan) {
+  if (run.pipe) return;  // a topping stands over the brim and keeps what is pressed into it
+  const Volume pushed = pushed_up(run, plan), spills = pushed - plan.pour.headspace_volume;
+  if (!(spills > 1e-9 * plan.pour.brimful)) return;
+  std::vector<PerchFit> fits;
+  for (const auto& perch : plan.perch) fits.push_back(perch.fit);
+  const FreeCurve room(run.pour.mould.curve, submerged(run, fits));
+  const Length brim = run.pour.mould.curve.height();
+  const Volume left = room.volume_below(brim) - pushed;
+  const std::string said = "What is pressed into the top pushes up " + least_text(pushed) + ", and " +
+                           least_text(spills) + " of batter spill over the brim of each cavity: ";
+  remarks.push_back({Severity::caution,
+                     said + (left > Volume{} ? "pour to " + least_text(brim - room.depth_at(left)) +
+                                                   " below the brim or lower."
+                                             : "press it in less.")});
+}
+
+}  // namespace
+
 std::vector<Remark> perch_remarks(const Run& run, const Plan& plan) {
   std::vector<Remark> remarks;
   for (std::size_t i = 0; i < run.perch.size(); ++i) {
     const auto& fit = plan.perch[i].fit;
     if (fit.contact) remark_on_sitting(remarks, run.perch[i], fit);
+    if (run.cut) remark_on_no_place(remarks, run.perch[i], fit);
     if (fit.embeds.empty()) continue;
     remark_on_cover(remarks, run.perch[i], fit);
     remark_on_floating(remarks, run.perch[i], plan.pour.batter.density);
   }
+  remark_on_spilling(remarks, run, plan);
   if (plan.pour.poured_to < plan.pour.line - 0.05 * millimetre)
     remarks.push_back({Severity::note, "Pour to " + in_mm(plan.pour.poured_to) +
                                            " deep only: what is pressed in raises it by " +

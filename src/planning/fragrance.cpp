@@ -24,7 +24,7 @@ struct Part {
   /// Cured soap for each gram of batter, where the cure is known.
   std::optional<double> cured_of_batter() const {
     if (!tally.cure) return std::nullopt;
-    return tally.cure->cured / tally.mass_each;
+    return tally.cure->cured / tally.cure->fresh;
   }
 };
 

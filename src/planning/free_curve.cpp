@@ -28,7 +28,7 @@ Length FreeCurve::depth_at(Volume volume) const {
   if (embeds_.empty()) return cavity_.depth_at(volume);
   // Room never shrinks with depth, so halving finds the depth whatever the embeds' shapes.
   Length below, above = cavity_.height();
-  while (above - below > 1e-9 * cavity_.height()) {
+  while (above - below > 1e-12 * cavity_.height()) {
     const Length middle = (below + above) / 2;
     (volume_below(middle) < volume ? below : above) = middle;
   }

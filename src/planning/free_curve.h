@@ -22,7 +22,7 @@ class FreeCurve {
   Volume displaced_below(Length depth) const;
   Volume volume_below(Length depth) const;
   Area free_surface(Length depth) const;
-  /// The depth that leaves room for `volume`, to 1e-9 of the cavity's height; the nearest end for
+  /// The depth that leaves room for `volume`, to 1e-12 of the cavity's height; the nearest end for
   /// volumes outside what it holds.
   Length depth_at(Volume volume) const;
 

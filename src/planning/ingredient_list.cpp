@@ -3,6 +3,7 @@
 #include "chemistry/fragrance_allergens.h"
 #include "chemistry/inci_data.h"
 #include "chemistry/inci_name.h"
+#include "planning/piece_tally.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 
@@ -44,17 +45,19 @@ chemistry::Charge charge_of(const chemistry::Formula& formula, const Weighing& w
   return charge;
 }
 
-/// One part of the piece: a batter, of which `tally.mass_each` is in each.
+/// One part of the piece: a batter, of each cast's a share.
 struct Part {
   const chemistry::Formula& formula;
   const BatterTally& tally;
+  double of_cast;
 
-  double of_batter() const { return tally.mass_each / tally.weighing.batter; }
+  double of_batter() const { return of_cast * tally.mass_each / tally.weighing.batter; }
 };
 
 std::vector<Part> parts_of(const Run& run, const Plan& plan) {
-  std::vector<Part> parts{{run.pour.formula, plan.pour.batter}};
-  if (plan.pipe) parts.push_back({run.pipe->formula, plan.pipe->batter});
+  std::vector<Part> parts{{run.pour.formula, plan.pour.batter, base_in_a_piece(plan.cut)}};
+  if (plan.pipe)
+    parts.push_back({run.pipe->formula, plan.pipe->batter, topping_in_a_piece(plan.cut)});
   return parts;
 }
 
@@ -73,12 +76,12 @@ std::vector<Bought> bought_besides(const Run& run, const Plan& plan) {
     for (std::size_t k = 0; k < layer.colours.size(); ++k) {
       const LayerColour& colour = run.pour.layers[i].colours[k];
       all.push_back({colour.label, colour.name, AdditiveKind::colour,
-                     layer.colours[k].weighed * (layer.mass_each / layer.mass)});
+                     layer_in_a_piece(plan.cut, i) * colour_in_a_cast(layer, layer.colours[k])});
     }
   }
   for (std::size_t i = 0; i < plan.perch.size(); ++i)
     all.push_back({run.perch[i].label, run.perch[i].material, AdditiveKind::additive,
-                   static_cast<double>(plan.perch[i].per_piece) * plan.perch[i].mass_each});
+                   decoration_in_a_piece(plan, i)});
   for (std::size_t i = 0; i < plan.dust.size(); ++i)
     all.push_back({run.dust[i].label, run.dust[i].name, AdditiveKind::colour, plan.dust[i].each});
   return all;
@@ -89,7 +92,7 @@ Mass dried_out(const Run& run, const Plan& plan) {
   Mass lost;
   for (const Part& part : parts_of(run, plan)) {
     if (!part.tally.cure) return Mass();
-    lost += part.tally.mass_each - part.tally.cure->cured;
+    lost += part.tally.cure->fresh - part.tally.cure->cured;
   }
   return lost;
 }

@@ -7,6 +7,7 @@
 #include "units/printing.h"
 #include "units/rounded_text.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace brimwright::planning {
@@ -14,11 +15,13 @@ namespace {
 
 std::string grams(Mass mass) { return trimmed(mass / gram, 1) + " g"; }
 
-/// Cured base for each unit of depth at the pour line.
+/// Cured base for each unit of depth at the pour line: of a cut loaf that of the bar with most of
+/// the top.
 Quantity<-1, 1> cured_for_each_depth(const Plan& plan) {
   const auto& base = plan.pour.batter;
-  const double cured = base.cure ? base.cure->cured / base.mass_each : 1;
-  return cured * base.density * plan.pour.surface;
+  const double cured = base.cure ? base.cure->cured / base.cure->fresh : 1;
+  const double of_top = plan.cut ? *std::max_element(plan.cut->top.begin(), plan.cut->top.end()) : 1;
+  return of_top * cured * base.density * plan.pour.surface;
 }
 
 std::optional<LightestPiece> lightest_piece(const Run& run, const Plan& plan) {
@@ -28,8 +31,11 @@ std::optional<LightestPiece> lightest_piece(const Run& run, const Plan& plan) {
   if (!spread.weighed.empty())
     return lightest_of(spread.weighed, step, {run.file, "/label/weighed"});
   if (!plan.piece.cured) return std::nullopt;
-  return lightest_of(*plan.piece.cured, cured_for_each_depth(plan), spread, step,
-                     {run.file, "/label"});
+  const Place where{run.file, "/label"};
+  if (!plan.cut)
+    return lightest_of(*plan.piece.cured, cured_for_each_depth(plan), spread, step, where);
+  const Mass lightest = *plan.piece.bars[plan.piece.lightest_bar].cured;
+  return lightest_of(lightest, *plan.piece.cured, cured_for_each_depth(plan), spread, step, where);
 }
 
 void caution_on_pieces_not_as_planned(const LabelDraft& draft, const Plan& plan,

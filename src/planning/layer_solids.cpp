@@ -4,6 +4,7 @@
 #include "geometry/filled_part.h"
 #include "geometry/level_curve.h"
 #include "moulds/mould_solid.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -110,7 +111,7 @@ class Pouring {
                                    : ", which spills over the brim";
     throw UserError(
         where, "is " + ml(layer.volume) + spills,
-        "pour at most " + ml(most) + (is_propped(layer) ? ", or prop the mould less" : ""));
+        "pour at most " + most_text(most) + (is_propped(layer) ? ", or prop the mould less" : ""));
   }
 
   static void refuse_pools(const TriangleMesh& part, bool is_propped, const Place& where) {

@@ -48,9 +48,12 @@ LightestPiece lightest_of(const std::vector<Mass>& weighed, Mass scale_step, con
   return lightest;
 }
 
-LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
-                          Mass scale_step, const Place& where) {
-  LightestPiece lightest{cured, cured, "the cured weight of " + shown(cured)};
+namespace {
+
+/// What the maker's spread and the scale take off.
+void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
+                         const PieceSpread& spread, Mass scale_step, const Place& where) {
+  const Mass cured = lightest.mass;
   const auto take = [&](Mass off, const std::string& for_what) {
     lightest.mass -= off;
     lightest.because += ", less " + shown(off) + " for " + for_what;
@@ -66,6 +69,23 @@ LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpre
                     "\"pour_line\", above zero: no two pieces weigh the same");
   take(scale_step / 2, "half the scale's step");
   refuse_no_piece(lightest, where);
+}
+
+}  // namespace
+
+LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
+                          Mass scale_step, const Place& where) {
+  LightestPiece lightest{cured, cured, "the cured weight of " + shown(cured)};
+  take_off_the_spread(lightest, per_depth, spread, scale_step, where);
+  return lightest;
+}
+
+LightestPiece lightest_of(Mass lightest_bar, Mass mean, Quantity<-1, 1> per_depth,
+                          const PieceSpread& spread, Mass scale_step, const Place& where) {
+  LightestPiece lightest{lightest_bar, mean,
+                         "the cured weight of the lightest bar, " + shown(lightest_bar) +
+                             " where the mean is " + shown(mean)};
+  take_off_the_spread(lightest, per_depth, spread, scale_step, where);
   return lightest;
 }
 

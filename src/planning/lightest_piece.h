@@ -39,4 +39,9 @@ LightestPiece lightest_of(const std::vector<Mass>& weighed, Mass scale_step, con
 LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
                           Mass scale_step, const Place& where);
 
+/// The same for the bars of a loaf, which differ as they are cut: from the lightest of them, whose
+/// `mean` is known.
+LightestPiece lightest_of(Mass lightest_bar, Mass mean, Quantity<-1, 1> per_depth,
+                          const PieceSpread& spread, Mass scale_step, const Place& where);
+
 }  // namespace brimwright::planning

@@ -8,6 +8,8 @@
 #include "geometry/weld.h"
 
 #include <algorithm>
+#include <limits>
+#include <span>
 #include <stdexcept>
 #include <utility>
 
@@ -101,35 +103,39 @@ Goes crossing(Goes row, Goes column) {
   return row == Goes::into_planing ? row : column;
 }
 
-}  // namespace
-
-Loaf planed_loaf(std::vector<TriangleMesh> layers, Length top_planing) {
-  Loaf loaf{std::move(layers), {}, {}, {}};
-  for (const auto& layer : loaf.layers) loaf.whole += enclosed_volume(layer);
-  if (!(loaf.whole > Volume{})) throw std::logic_error("there is no loaf to cut");
-  loaf.box = box_round(loaf.layers);
-  if (!(top_planing > Length{})) return loaf;
-  const auto plane = plane_across(Axis::z, loaf.high(Axis::z) - top_planing);
-  for (auto& layer : loaf.layers) {
-    loaf.planed += enclosed_volume(part_above(layer, plane));
-    layer = part_below(layer, plane);
+/// Cuts one solid.
+class SolidCutter {
+ public:
+  explicit SolidCutter(const Pattern& pattern)
+      : pattern_(pattern), rows_(strips_of(pattern.rows)), columns_(strips_of(pattern.columns)) {
+    const auto pieces = static_cast<std::size_t>(pattern.pieces());
+    parts_.pieces.resize(pieces);
+    parts_.boxes.resize(pieces, empty_box());
+    constexpr Length endless = Length::from_base(std::numeric_limits<double>::infinity());
+    columns_.front().from = -endless;
+    columns_.back().to = endless;
   }
-  loaf.box = box_round(loaf.layers);
-  return loaf;
-}
 
-LoafCutter::LoafCutter(const Loaf& loaf, const Pattern& pattern)
-    : pattern_(pattern), rows_(strips_of(pattern.rows)), columns_(strips_of(pattern.columns)) {
-  pieces_.resize(static_cast<std::size_t>(pattern.pieces()));
-  for (Piece& piece : pieces_) piece.layers.resize(loaf.layers.size());
-  for (layer_ = 0; layer_ < loaf.layers.size(); ++layer_) cut_rows(loaf.layers[layer_], rows_, 0);
-}
+  SolidParts cut(const TriangleMesh& solid) && {
+    cut_rows(solid, rows_, 0);
+    return std::move(parts_);
+  }
+
+ private:
+  void cut_rows(const TriangleMesh& part, std::span<const Strip> strips, std::size_t row);
+  void cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t row_number);
+  void add(Goes goes, Volume volume) { parts_.goes[static_cast<std::size_t>(goes)] += volume; }
+
+  const Pattern& pattern_;
+  std::vector<Strip> rows_, columns_;
+  SolidParts parts_;
+};
 
 /// Halves the strips and the surface with them, again and again: each facet is then cut as often as
 /// the number of strips can be halved, not once for each strip. The cuts need no caps: those would
 /// stand upright where the columns' direction is up, and bound no volume there.
-void LoafCutter::cut_rows(const TriangleMesh& part, std::span<const Strip> strips,
-                          std::size_t row) {
+void SolidCutter::cut_rows(const TriangleMesh& part, std::span<const Strip> strips,
+                           std::size_t row) {
   if (part.triangles.empty()) return;
   if (strips.size() == 1) return cut_columns(part, strips.front().goes, row);
   const auto low = strips.first(strips.size() / 2), high = strips.subspan(low.size());
@@ -140,7 +146,7 @@ void LoafCutter::cut_rows(const TriangleMesh& part, std::span<const Strip> strip
   cut_rows(surface_below(part, plane.flipped()), high, row + static_cast<std::size_t>(rows_below));
 }
 
-void LoafCutter::cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t row_number) {
+void SolidCutter::cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t row_number) {
   const VolumeAlong volume(row, pattern_.along);
   if (row_goes == Goes::into_offcuts || row_goes == Goes::into_kerf)
     return add(row_goes, volume.whole());
@@ -150,11 +156,50 @@ void LoafCutter::cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t
     const Volume part = volume.between(strip);
     add(goes, part);
     if (goes != Goes::into_bars) continue;
-    Piece& piece = pieces_[number++];
-    piece.layers[layer_] += part;
-    piece.volume += part;
-    widen(piece.box, box_within(row, pattern_.along, strip));
+    parts_.pieces[number] += part;
+    if (part > Volume{}) widen(parts_.boxes[number], box_within(row, pattern_.along, strip));
+    ++number;
   }
+}
+
+}  // namespace
+
+Loaf planed_loaf(std::vector<TriangleMesh> layers, Length top_planing) {
+  Loaf loaf{std::move(layers), {}, {}, {}};
+  loaf.planed.resize(loaf.layers.size());
+  for (const auto& layer : loaf.layers) loaf.whole += enclosed_volume(layer);
+  if (!(loaf.whole > Volume{})) throw std::logic_error("there is no loaf to cut");
+  loaf.box = box_round(loaf.layers);
+  if (!(top_planing > Length{})) return loaf;
+  const auto plane = plane_across(Axis::z, loaf.high(Axis::z) - top_planing);
+  for (std::size_t i = 0; i < loaf.layers.size(); ++i) {
+    loaf.planed[i] = enclosed_volume(part_above(loaf.layers[i], plane));
+    loaf.layers[i] = part_below(loaf.layers[i], plane);
+  }
+  loaf.box = box_round(loaf.layers);
+  return loaf;
+}
+
+SolidParts cut_to(const Pattern& pattern, const TriangleMesh& solid) {
+  return SolidCutter(pattern).cut(solid);
+}
+
+LoafCutter::LoafCutter(const Loaf& loaf, const Pattern& pattern) {
+  pieces_.resize(static_cast<std::size_t>(pattern.pieces()));
+  for (const auto& layer : loaf.layers) {
+    layers_.push_back(cut_to(pattern, layer));
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+      pieces_[i].layers.push_back(layers_.back().pieces[i]);
+      pieces_[i].volume += layers_.back().pieces[i];
+      widen(pieces_[i].box, layers_.back().boxes[i]);
+    }
+  }
+}
+
+Volume LoafCutter::volume(Goes goes) const {
+  Volume sum;
+  for (const SolidParts& layer : layers_) sum += layer.volume(goes);
+  return sum;
 }
 
 }  // namespace brimwright::planning

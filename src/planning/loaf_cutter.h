@@ -10,7 +10,6 @@
 #include <cstddef>
 #include <cstdint>
 #include <limits>
-#include <span>
 #include <vector>
 
 namespace brimwright::planning {
@@ -27,7 +26,8 @@ constexpr geometry::Box empty_box() {
 struct Loaf {
   std::vector<geometry::TriangleMesh> layers;
   geometry::Box box;
-  Volume whole, planed;
+  Volume whole;
+  std::vector<Volume> planed;  // off each layer
 
   Length low(Axis axis) const { return box.low_mm[index(axis)] * millimetre; }
   Length high(Axis axis) const { return box.high_mm[index(axis)] * millimetre; }
@@ -38,14 +38,6 @@ struct Loaf {
 /// where there is none.
 Loaf planed_loaf(std::vector<geometry::TriangleMesh> layers, Length top_planing);
 
-/// Columns follow each other in one direction, rows in the other.
-struct Pattern {
-  Axis along, across;
-  Division columns, rows;
-
-  std::int64_t pieces() const { return columns.bars() * rows.bars(); }
-};
-
 /// One piece of the pattern while its layers are added up.
 struct Piece {
   std::vector<Volume> layers;
@@ -53,28 +45,33 @@ struct Piece {
   geometry::Box box = empty_box();
 };
 
-/// The pieces of a loaf cut to a pattern, and where all else of it ends.
-///
-/// Rows are cut first, through the whole loaf, then each row is trimmed and cut in columns, and
+/// Where one solid ends that is cut to a pattern.
+struct SolidParts {
+  std::vector<Volume> pieces;        // row after row
+  std::vector<geometry::Box> boxes;  // round what of it is in each
+  std::array<Volume, 4> goes = {};
+
+  Volume volume(Goes where) const { return goes[static_cast<std::size_t>(where)]; }
+};
+
+/// Rows are cut first, through the whole solid, then each row is trimmed and cut in columns, and
 /// each piece is planed. Every part is measured by itself and nothing as a remainder, by the level
-/// curve of its row with the columns' direction up.
+/// curve of its row with the columns' direction up. What reaches beyond the pattern's ends goes
+/// with its end strips.
+SolidParts cut_to(const Pattern& pattern, const geometry::TriangleMesh& solid);
+
+/// The pieces of a loaf cut to a pattern, by its layers, and where all else of it ends.
 class LoafCutter {
  public:
   LoafCutter(const Loaf& loaf, const Pattern& pattern);
 
   const std::vector<Piece>& pieces() const { return pieces_; }  ///< row after row
-  Volume volume(Goes goes) const { return volumes_[static_cast<std::size_t>(goes)]; }
+  const std::vector<SolidParts>& layers() const { return layers_; }  ///< lowest first
+  Volume volume(Goes goes) const;
 
  private:
-  void cut_rows(const geometry::TriangleMesh& part, std::span<const Strip> strips, std::size_t row);
-  void cut_columns(const geometry::TriangleMesh& row, Goes row_goes, std::size_t row_number);
-  void add(Goes goes, Volume volume) { volumes_[static_cast<std::size_t>(goes)] += volume; }
-
-  Pattern pattern_;
-  std::vector<Strip> rows_, columns_;
-  std::size_t layer_ = 0;
+  std::vector<SolidParts> layers_;
   std::vector<Piece> pieces_;
-  std::array<Volume, 4> volumes_;
 };
 
 }  // namespace brimwright::planning

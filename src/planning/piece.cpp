@@ -10,6 +10,7 @@
 #include "planning/embed.h"
 #include "planning/layer_solids.h"
 #include "planning/remembered.h"
+#include "units/advice_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -90,13 +91,29 @@ void add_base(PieceModel& model, const Run& run, const Plan& plan) {
   }
 }
 
+/// Topping that sits on top stands on the line itself; its depth read back from its volume is only
+/// nearly the line.
+Length foot_of_topping(const Run& run, const PourTally& pour, Volume in_headspace_each) {
+  if (!(in_headspace_each > Volume{})) return pour.line;
+  return run.pour.mould.curve.depth_at(pour.batter.volume_each + pour.displaced +
+                                       in_headspace_each);
+}
+
+ToppingSolids topping_over(const Run& run, Length line, Length foot, const TriangleMesh& cavity) {
+  ToppingSolids topping;
+  if (foot > line) topping.in_recess.push_back(geometry::layer_between(cavity, line, foot));
+  const Vector up = middle_of(cavity) + Vector{0, 0, foot / millimetre};
+  for (auto& solid : visible_solids(*run.pipe))
+    topping.visible.push_back(moved(std::move(solid), up));
+  return topping;
+}
+
 void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
-  if (model.foot > model.pour_line)
-    add_solid(topping, geometry::layer_between(cavity, model.pour_line, model.foot));
-  const Vector up = middle_of(cavity) + Vector{0, 0, model.foot / millimetre};
-  for (auto& solid : visible_solids(*run.pipe)) add_solid(topping, moved(std::move(solid), up));
+  auto solids = topping_over(run, model.pour_line, model.foot, cavity);
+  for (auto& solid : solids.in_recess) add_solid(topping, std::move(solid));
+  for (auto& solid : solids.visible) add_solid(topping, std::move(solid));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
   if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
 }
@@ -211,17 +228,18 @@ std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
   return solids;
 }
 
+ToppingSolids topping_solids(const Run& run, const PourTally& pour, Volume in_headspace_each) {
+  return topping_over(run, pour.line, foot_of_topping(run, pour, in_headspace_each),
+                      hollow_of(run, pour.line).solid);
+}
+
 PieceModel piece_model(const Run& run, const Plan& plan) {
   const Hollow hollow = hollow_of(run, plan.pour.line);
   PieceModel model;
   model.pour_line = plan.pour.line;
   model.brim = run.pour.mould.curve.height();
-  model.foot = model.pour_line;
-  // Topping that sits on top stands on the line itself; its depth read back from its volume is only
-  // nearly the line.
-  if (run.pipe && plan.pipe->in_headspace_each > Volume{})
-    model.foot = run.pour.mould.curve.depth_at(plan.pour.batter.volume_each + plan.pour.displaced +
-                                               plan.pipe->in_headspace_each);
+  model.foot =
+      foot_of_topping(run, plan.pour, plan.pipe ? plan.pipe->in_headspace_each : Volume{});
   add_base(model, run, plan);
   add_topping(model, run, hollow.solid);
   add_decorations(model, run, plan, middle_of(hollow.solid));
@@ -294,6 +312,17 @@ Area exposed_area(const Run& run, const PieceModel& model) {
   return area;
 }
 
+namespace {
+
+std::string bead_within(const Opening& opening, double half_bead) {
+  const std::string length = "give a bead at most " + most_text(2 * opening.half_x * millimetre);
+  const double aside = opening.half_y - half_bead;
+  if (!(aside > 0)) return "take a narrower tip: its bead is wider than the mould";
+  return length + " long, and at most " + most_text(aside * millimetre) + " aside";
+}
+
+}  // namespace
+
 void require_moves_over_the_cup(const Run& run) {
   if (!run.pipe || !run.pipe->beads) return;
   const auto& beads = *run.pipe->beads;
@@ -308,7 +337,7 @@ void require_moves_over_the_cup(const Run& run) {
         throw UserError(where,
                         "leaves the mould, whose opening is " + trimmed(2 * opening.half_x, 1) +
                             " mm along x and " + trimmed(2 * opening.half_y, 1) + " mm across",
-                        "give a bead at most that long, and not so far aside");
+                        bead_within(opening, half_bead));
       continue;
     }
     const auto strayed = geometry::strays_beyond(opening.radius * millimetre, {beads.moves[i]},
@@ -318,8 +347,9 @@ void require_moves_over_the_cup(const Run& run) {
                       "reaches " + trimmed(strayed->reach / millimetre, 1) +
                           " mm from the middle, beyond the opening's " +
                           trimmed(opening.radius, 1) + " mm",
-                      "take at least " + trimmed(strayed->reach / millimetre - opening.radius, 1) +
-                          " mm off its radius");
+                      "take at least " +
+                          least_text(strayed->reach - opening.radius * millimetre) +
+                          " off its radius");
   }
 }
 

@@ -35,6 +35,13 @@ struct PieceModel {
   bool is_topping_shape_known = true;  // false: only its volume is, so no solid shows it
 };
 
+/// The topping of one cast, in the cavity's frame: what fills the recess below the brim, and what
+/// stands over it, where trials alone do not tell its shape nothing.
+struct ToppingSolids {
+  std::vector<geometry::TriangleMesh> in_recess, visible;
+};
+ToppingSolids topping_solids(const Run& run, const PourTally& pour, Volume in_headspace_each);
+
 /// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
 /// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
 PieceModel piece_model(const Run& run, const Plan& plan);

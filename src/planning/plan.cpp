@@ -1,11 +1,11 @@
 #include "planning/plan.h"
 
-#include "geometry/enclosed_volume.h"
 #include "planning/batch_remarks.h"
 #include "planning/batch_sums.h"
 #include "planning/batching.h"
 #include "planning/bench_heat.h"
 #include "planning/cost.h"
+#include "planning/cut_loaf.h"
 #include "planning/decoration.h"
 #include "planning/dusting.h"
 #include "planning/embed.h"
@@ -89,7 +89,7 @@ void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing w
   batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
   batter.weighing = std::move(weighed);
   batter.lost = batter.weighing.batter - batter.in_pieces;
-  remark_on(batter.weighing, run.pour.formula);
+  remark_on(batter.weighing, run.pour.formula, run.scales);
   auto& remarks = batter.weighing.remarks;
   remarks.insert(remarks.end(), density.remarks.begin(), density.remarks.end());
   fill_jugs(tally.layers, run, casts,
@@ -97,10 +97,11 @@ void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing w
 }
 
 /// What dries out is the batter's water, in liquids and acids too; other additives keep theirs.
-void cure_batter(BatterTally& batter, const chemistry::Formula& formula) {
+void cure_batter(BatterTally& batter, const chemistry::Formula& formula, double in_a_piece) {
   const auto& weighing = batter.weighing;
   const double water = (weighing.water + weighing.water_in_acids) / weighing.batter;
-  batter.cure = cure_of(formula, batter.mass_each, water * batter.mass_each);
+  const Mass fresh = in_a_piece * batter.mass_each;
+  batter.cure = cure_of(formula, fresh, water * fresh);
 }
 
 void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
@@ -183,14 +184,6 @@ chemistry::HeatQuestion warmth_of_pot(const Run& run) {
   return pot;
 }
 
-CutTally cut_tally(const Run& run, const PourTally& pour) {
-  const auto layers = base_solids(run, pour);
-  Volume solids;
-  for (const auto& layer : layers) solids += geometry::enclosed_volume(layer);
-  const Volume loaf = pour.batter.volume_each + pour.displaced;
-  return cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"});
-}
-
 /// The shape of the whole piece, and the surface that powders go over.
 void measure_piece(Plan& plan, const Run& run) {
   std::optional<PieceModel> model;  // made once, and only if it is asked for
@@ -215,7 +208,7 @@ void measure_piece(Plan& plan, const Run& run) {
 
 /// The topping of a batch, whipping by whipping.
 std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTrials& trials,
-                                   const BatchLimits& limits) {
+                                   const BatchLimits& limits, double in_a_piece) {
   std::vector<Whipping> whippings;
   for (const std::int64_t each : casts_of_whippings(casts, run.batch.whippings)) {
     if (!whippings.empty() && whippings.back().casts == each) {
@@ -227,7 +220,7 @@ std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTria
     whipping.pipe.limits = limits.of_whipping;
     for (const Limit& limit : limits.of_whipping)
       if (limit.is_least) whipping.pipe.least_casts = limit.casts;
-    cure_batter(whipping.pipe.batter, run.pipe->formula);
+    cure_batter(whipping.pipe.batter, run.pipe->formula, in_a_piece);
     tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->warmth);
     whippings.push_back(std::move(whipping));
   }
@@ -236,15 +229,15 @@ std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTria
 
 Batch batch_of(const Run& run, std::int64_t casts, const PourTally& shape,
                const chemistry::BatterDensity& density, BatchTrials& trials,
-               const BatchLimits& limits) {
+               const BatchLimits& limits, const std::optional<CutTally>& cut) {
   Batch batch;
   batch.casts = casts;
   batch.pour = shape;
   weigh_pour(batch.pour, run, casts, trials.base(casts), density);
-  cure_batter(batch.pour.batter, run.pour.formula);
+  cure_batter(batch.pour.batter, run.pour.formula, base_in_a_piece(cut));
   tell_heat(batch.pour.batter, run.pour.formula, run.pour.warmth);
   if (!run.pipe) return batch;
-  batch.whippings = whippings_of(run, casts, trials, limits);
+  batch.whippings = whippings_of(run, casts, trials, limits, topping_in_a_piece(cut));
   batch.pipe = sum_of(run, batch.whippings);
   if (!run.lye_pot) return batch;
   batch.lye_pot = lye_pot(batters_of_pot(run, batch), run.scales, *run.lye_pot);
@@ -263,6 +256,7 @@ void make_batches(Plan& plan, const Run& run, const PourTally& shape,
                   const chemistry::BatterDensity& density) {
   std::optional<Topping> topping;
   if (run.pipe) topping = topping_of(run, shape.headspace_volume);
+  if (plan.cut && topping) plan.cut->topping = topping_parted(run, shape, *plan.cut, *topping);
   BatchTrials trials(run, shape, topping ? &*topping : nullptr);
   BatchLimits limits = limits_of(run, plan.pieces, trials);
   const Batching batching = batching_of(run, plan.pieces, limits);
@@ -276,7 +270,7 @@ void make_batches(Plan& plan, const Run& run, const PourTally& shape,
   for (const auto& filling : batching.fillings)
     for (const std::int64_t casts : filling) numbers[casts].push_back(++number);
   for (auto& [casts, which] : numbers) {
-    plan.batches.push_back(batch_of(run, casts, shape, density, trials, limits));
+    plan.batches.push_back(batch_of(run, casts, shape, density, trials, limits, plan.cut));
     plan.batches.back().pieces = casts * plan.pieces.per_cast;
     plan.batches.back().numbers = std::move(which);
   }
@@ -313,7 +307,7 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
   const Length line = depth_of(run.pour.line, run.pour.mould, {run.file, "/pour/line"});
   auto fits = fits_of(run, line, progress);
   plan.pour = poured_shape(run, fits, line, density);
-  if (run.cut) plan.cut = cut_tally(run, plan.pour);
+  if (run.cut) plan.cut = cut_tally(run, plan.pour, fits);
   plan.pieces = pieces_of(run, run.sell,
                           plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
   make_batches(plan, run, PourTally(plan.pour), density);

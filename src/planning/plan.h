@@ -160,6 +160,7 @@ struct PerchTally {
   Mass mass_each;
   Mass make;                                 // to melt, losses included, on the large scale
   double per_piece = 1;                      // fewer than one where a loaf's are shared by its bars
+  std::string count_text;                    // "2 a piece", "2 a loaf"
   std::optional<std::chrono::seconds> time;  // to cast all of them, tray fill by tray fill
   PerchFit fit;
 };
@@ -189,11 +190,24 @@ struct PartMass {
   Mass fresh;
   std::optional<Mass> cured;
 };
+/// One bar of a loaf by what is sure to be in it, part by part as PieceTally::parts.
+struct BarMass {
+  std::vector<Mass> parts;  // fresh
+  Mass fresh;
+  std::optional<Mass> cured;
+};
+/// What is cut off each loaf, of all its materials, fresh.
+struct CutOff {
+  Mass offcuts, kerf, planing;
+};
 struct PieceTally {
-  std::vector<PartMass> parts;
+  std::vector<PartMass> parts;  // of a loaf that is cut those of its bars on average
   std::optional<PieceSize> size;  // finished, where the shape of every part is known
   Mass fresh;
   std::optional<Mass> cured;  // when each formula says how its water is lost
+  std::vector<BarMass> bars = {};  // as CutTally::bars; none where nothing is cut
+  std::size_t lightest_bar = 0;    // of these, cured where that is known
+  CutOff cut_off = {};
 };
 
 /// A bottle of fragrance over the batters.

@@ -153,7 +153,7 @@ PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t
 void tell_whipping(PipeTally& tally, const Run& run, const Topping& topping) {
   const Pipe& pipe = *run.pipe;
   auto& batter = tally.batter;
-  remark_on(batter.weighing, pipe.formula);
+  remark_on(batter.weighing, pipe.formula, run.scales);
   auto& remarks = batter.weighing.remarks;
   remarks.insert(remarks.end(), topping.plain.remarks.begin(), topping.plain.remarks.end());
   const Mass usable = batter.weighing.batter - tally.left_behind;

@@ -276,26 +276,53 @@ void warn_of_coarse_water(Weighing& weighing, const Formula& formula) {
                               " %: weigh the water on a finer scale, or make a larger run."});
 }
 
+/// Whether the scales keep a batch of `fats` within `wanted`, weighed as any batch is.
+bool is_certain(const Formula& formula, Mass fats, const Scales& scales, Share wanted) try {
+  const Mass batter = fats * chemistry::proportions(formula).batter;
+  return weighed_once(formula, batter, scales).superfat.likely_by_scales <= wanted;
+} catch (const UserError&) {
+  return false;  // it cannot be weighed at all
+}
+
+/// The least number of grams of fats that is certain, from about `grams` on; nothing where it is
+/// not near, as where a larger batch moves to a coarser scale.
+std::optional<double> least_grams(const Formula& formula, double grams, const Scales& scales,
+                                  Share wanted) {
+  const auto passes = [&](double g) { return is_certain(formula, g * gram, scales, wanted); };
+  const double farthest = std::max(20.0, 0.05 * grams);
+  const double low = grams - farthest, high = grams + farthest;
+  while (grams > 1 && grams > low && passes(grams - 1)) --grams;
+  while (grams < high && !passes(grams)) ++grams;
+  return passes(grams) ? std::optional(grams) : std::nullopt;
+}
+
 /// Half a point either way is what a maker can tell in a soap: common practice, no source.
-void tell_least_batch(Weighing& weighing, const Formula& formula) {
+void tell_least_batch(Weighing& weighing, const Formula& formula, const Scales& scales) {
   const Share wanted = 0.5 * percent;
   const Share now = weighing.superfat.likely_by_scales;
   if (now <= wanted) return;
   const Reacting r = reacting(formula, weighing.ingredients);
   const auto least = chemistry::least_batch_for(wanted, chemistry::CertaintyOf::scales_alone,
                                                 weighing.fats, r.fats, r.alkalis, r.acids);
+  std::string words = least.words;
+  if (least.fats && *least.fats > Mass{}) {
+    const auto grams = least_grams(formula, *least.fats / gram, scales, wanted);
+    words = grams ? chemistry::least_batch_in_words(*grams * gram, wanted,
+                                                    chemistry::CertaintyOf::scales_alone)
+                  : "Weigh on finer scales.";
+  }
   weighing.remarks.push_back(
       {Severity::caution, formula.name + ": the scales' steps alone likely move the superfat by ±" +
-                              fixed(now.in_percent(), 1) + " points. " + least.words});
+                              fixed(now.in_percent(), 1) + " points. " + words});
 }
 
 }  // namespace
 
-void remark_on(Weighing& weighing, const Formula& formula) {
+void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales) {
   weighing.alarms = superfat_alarms(weighing.superfat, formula.name);
   warn_of_coarse_scales(weighing);
   warn_of_coarse_water(weighing, formula);
-  tell_least_batch(weighing, formula);
+  tell_least_batch(weighing, formula, scales);
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.weighings > 1)
       weighing.remarks.push_back(
@@ -377,7 +404,7 @@ Weighing trial_weighing_of(const Formula& formula, Mass to_make, const Scales& s
 
 Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
   Weighing weighing = trial_weighing_of(formula, to_make, scales);
-  remark_on(weighing, formula);
+  remark_on(weighing, formula, scales);
   return weighing;
 }
 

@@ -80,7 +80,7 @@ Weighing weighing_of(const chemistry::Formula& formula, Mass to_make, const Scal
 /// The same without alarms and remarks: to try how large a batch may be.
 Weighing trial_weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
 /// Adds to a trial what is to be said of it.
-void remark_on(Weighing& weighing, const chemistry::Formula& formula);
+void remark_on(Weighing& weighing, const chemistry::Formula& formula, const Scales& scales);
 
 /// So many weighings alike.
 struct Weighings {

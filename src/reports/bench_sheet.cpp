@@ -1,6 +1,7 @@
 #include "reports/bench_sheet.h"
 
 #include "reports/batter_sheet.h"
+#include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
 #include "units/printing.h"
@@ -196,9 +197,21 @@ class Bench {
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
-    words("The line is " + depth_text(pour.poured_to) + " above the lowest point. A cavity holds " +
-          fixed(pour.batter.volume_each / millilitre, 1) + " ml to it; 1 mm more or less is " +
-          fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+    words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " + held_to_line() +
+          "; 1 mm more or less is " + fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+  }
+
+  /// The cavity's own volume, and what embeds that are there at the pour take of it.
+  std::string held_to_line() const {
+    const auto& pour = plan_.pour;
+    const Volume holds = run_.pour.mould.curve.volume_below(pour.poured_to);
+    const Volume taken = holds - pour.batter.volume_each;
+    const auto ml = [](Volume volume) { return fixed(volume / millilitre, 1) + " ml"; };
+    std::string text = "A cavity holds " + ml(holds) + " to it";
+    if (taken > 0.05 * millilitre)
+      text += ", of which the embeds take " + ml(taken) + " and the batter " +
+              ml(pour.batter.volume_each);
+    return text;
   }
 
   void lye_of(const BatterOnSheet& batter, bool is_early) {
@@ -326,7 +339,7 @@ class Bench {
   }
 
   void place(const planning::PerchTally& perch, const std::string& how) {
-    order(perch.name + ": " + trimmed(perch.per_piece, 2) + " a piece, " +
+    order(perch.name + ": " + perch.count_text + ", " +
           fixed(perch.mass_each / gram, 1) + " g each" + how + ".");
     if (!perch.fit.embeds.empty()) places(perch.fit);
   }
@@ -355,10 +368,7 @@ class Bench {
     const auto& bar = cut.bars.front();
     order(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) + " bars, each " +
           in_mm(bar.along) + " x " + in_mm(bar.across) + ", " + in_mm(bar.height) + " high.");
-    const Density density = plan_.pour.batter.density;
-    words("A bar weighs " + fixed(cut.mean * density / gram, 1) + " g fresh, from " +
-          fixed(cut.least * density / gram, 1) + " g to " +
-          fixed(cut.greatest * density / gram, 1) + " g.");
+    words(bar_weights(plan_.piece));
     if (batch_.casts > 1) add(SheetCounts{"Loaves", batch_.casts});
   }
 

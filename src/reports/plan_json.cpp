@@ -4,6 +4,7 @@
 #include "reports/lye_report.h"
 #include "reports/plan_report.h"
 #include "reports/weight_json.h"
+#include "units/rounding.h"
 
 #include <nlohmann/json.hpp>
 
@@ -214,21 +215,29 @@ Json dust_json(const planning::DustTally& dust, const planning::Scales& scales) 
   return json;
 }
 
-Json cut_json(const planning::CutTally& cut) {
+Json bar_json(const planning::Bar& bar, const planning::BarMass& mass) {
+  Json layers = Json::array(), parts = Json::array();
+  for (const Volume layer : bar.layers) layers.push_back(ml(layer));
+  for (const Mass part : mass.parts) parts.push_back(to_decimals(part / gram, 2));
+  return {{"along_mm", mm(bar.along)},
+          {"across_mm", mm(bar.across)},
+          {"height_mm", mm(bar.height)},
+          {"volume_ml", ml(bar.volume)},
+          {"layers_ml", layers},
+          {"fresh_g", to_decimals(mass.fresh / gram, 2)},
+          {"cured_g", mass.cured ? Json(to_decimals(*mass.cured / gram, 2)) : Json(nullptr)},
+          {"parts_g", parts}};
+}
+
+Json cut_json(const planning::CutTally& cut, const planning::PieceTally& piece) {
   Json bars = Json::array();
-  for (const auto& bar : cut.bars) {
-    Json layers = Json::array();
-    for (const Volume layer : bar.layers) layers.push_back(ml(layer));
-    bars.push_back({{"along_mm", mm(bar.along)},
-                    {"across_mm", mm(bar.across)},
-                    {"height_mm", mm(bar.height)},
-                    {"volume_ml", ml(bar.volume)},
-                    {"layers_ml", layers}});
-  }
+  for (std::size_t i = 0; i < cut.bars.size(); ++i)
+    bars.push_back(bar_json(cut.bars[i], piece.bars[i]));
   Json more = Json::array();
   for (const auto& one : cut.one_more)
     more.push_back(
-        {{"direction", name_of(one.direction)}, {"size_mm", mm(one.size)}, {"bars", one.bars}});
+        {{"direction", name_of(one.direction)}, {"size_mm", to_decimals(one.size / millimetre, 5)},
+         {"size_text", one.text}, {"bars", one.bars}});
   return {{"bars_each", cut.bars.size()},
           {"along", name_of(cut.along)},
           {"columns", cut.columns},
@@ -240,6 +249,10 @@ Json cut_json(const planning::CutTally& cut) {
           {"offcuts_ml", ml(cut.offcuts)},
           {"kerf_ml", ml(cut.kerf)},
           {"planing_ml", ml(cut.planing)},
+          {"offcuts_g", to_decimals(piece.cut_off.offcuts / gram, 1)},
+          {"kerf_g", to_decimals(piece.cut_off.kerf / gram, 1)},
+          {"planing_g", to_decimals(piece.cut_off.planing / gram, 1)},
+          {"lightest_bar", piece.lightest_bar},
           {"one_more", more},
           {"bars", bars}};
 }
@@ -261,6 +274,12 @@ Json cost_json(const planning::Cost& cost) {
   return json;
 }
 
+/// Rounded down: what the lightest bar has at least.
+Json down_to_decimals_g(const std::optional<Mass>& mass) {
+  if (!mass) return nullptr;
+  return to_decimals(rounded_down(*mass, 0.1 * gram) / gram, 1);
+}
+
 Json piece_json(const planning::Plan& plan) {
   const auto& piece = plan.piece;
   Json parts = Json::array();
@@ -273,7 +292,15 @@ Json piece_json(const planning::Plan& plan) {
                                       {"depth_mm", mm(piece.size->depth)},
                                       {"height_mm", mm(piece.size->height)}}
                                : Json(nullptr);
-  return {{"fresh_g", to_decimals(piece.fresh / gram, 1)},
+  Json lightest = nullptr;
+  if (plan.cut) {
+    const auto& bar = piece.bars[piece.lightest_bar];
+    lightest = {{"fresh_g", down_to_decimals_g(bar.fresh)},
+                {"cured_g", down_to_decimals_g(bar.cured)}};
+  }
+  return {{"is", plan.cut ? "bar on average" : "piece"},
+          {"lightest", lightest},
+          {"fresh_g", to_decimals(piece.fresh / gram, 1)},
           {"cured_g", piece.cured ? Json(to_decimals(*piece.cured / gram, 1)) : Json(nullptr)},
           {"label_g",
            plan.label && plan.label->net ? Json(grams(plan.label->net->stated)) : Json(nullptr)},
@@ -361,7 +388,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
   json["perch"] = Json::array();
   for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch, run.scales));
   json["dust"] = dusts_json(plan.dust, run.scales);
-  if (plan.cut) json["cut"] = cut_json(*plan.cut);
+  if (plan.cut) json["cut"] = cut_json(*plan.cut, plan.piece);
   json["bottles"] = bottles_json(plan.bottles);
   json["lye_pot"] = lye_pot_json(plan.batches.front());
   json["piece"] = piece_json(plan);

@@ -1,9 +1,11 @@
+#include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
 #include "reports/lye_report.h"
 #include "reports/plan_report.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/rounding.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -333,7 +335,7 @@ std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
               counted(perch.tray_fills, "tray fill", "tray fills");
     if (perch.time) made += ", " + minutes(*perch.time);
     text += line(made + "; " + ml(perch.volume_each) + ", " + grams(perch.mass_each) + " each, " +
-                 trimmed(perch.per_piece, 2) + " a piece.");
+                 perch.count_text + ".");
     if (perch.fit.contact) text += on_top_line(perch.fit);
     if (!perch.fit.embeds.empty()) text += buried_text(perch.fit);
     text += "\n";
@@ -344,7 +346,7 @@ std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
 std::string one_more_lines(const planning::CutTally& cut) {
   std::string text;
   for (const auto& more : cut.one_more)
-    text += line("Cut to " + depth_text(more.size) + " along " + name_of(more.direction) +
+    text += line("Cut to " + more.text + " along " + name_of(more.direction) +
                  ", a loaf gives " + std::to_string(more.bars) + ".");
   return text;
 }
@@ -369,7 +371,7 @@ std::string layers_of_bars(const planning::Plan& plan) {
 std::string cut_text(const planning::Plan& plan) {
   if (!plan.cut) return "";
   const auto& cut = *plan.cut;
-  const Density density = plan.pour.batter.density;
+  const auto& off = plan.piece.cut_off;
   const auto bars = static_cast<std::int64_t>(cut.bars.size());
   std::string text = title("CUT  " + counted(bars, "bar", "bars") + " from each loaf",
                            counted(plan.pieces.casts, "loaf", "loaves"));
@@ -377,11 +379,9 @@ std::string cut_text(const planning::Plan& plan) {
   text += line(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) +
                ", the columns along " + name_of(cut.along) + "; the first is " + in_mm(bar.along) +
                " x " + in_mm(bar.across) + ", " + in_mm(bar.height) + " high.");
-  text += line("A bar weighs " + grams(cut.mean * density) + " fresh, from " +
-               grams(cut.least * density) + " to " + grams(cut.greatest * density) + ".");
-  text += line("Of a loaf " + grams(cut.offcuts * density) + " are offcuts, " +
-               grams(cut.kerf * density) + " go in the cuts and " + grams(cut.planing * density) +
-               " are planed off.");
+  text += line(bar_weights(plan.piece));
+  text += line("Of a loaf " + grams(off.offcuts) + " are offcuts, " + grams(off.kerf) +
+               " go in the cuts and " + grams(off.planing) + " are planed off.");
   text += layers_of_bars(plan);
   if (cut.other_way)
     text +=
@@ -410,7 +410,14 @@ std::string parts_table(const planning::PieceTally& piece) {
   const auto cured = [](const std::optional<Mass>& mass) { return mass ? grams(*mass) : "?"; };
   for (const auto& part : piece.parts) table.row({part.name, grams(part.fresh), cured(part.cured)});
   table.rule();
-  table.row({"One piece", grams(piece.fresh), cured(piece.cured)});
+  table.row({piece.bars.empty() ? "One piece" : "One bar on average", grams(piece.fresh),
+             cured(piece.cured)});
+  if (piece.bars.empty()) return table.text();
+  const auto at_least = [](const std::optional<Mass>& mass) {
+    return mass ? grams(rounded_down(*mass, 0.1 * gram)) : "?";
+  };
+  const auto& lightest = piece.bars[piece.lightest_bar];
+  table.row({"The lightest bar", at_least(lightest.fresh), at_least(lightest.cured)});
   return table.text();
 }
 

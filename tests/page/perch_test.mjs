@@ -276,7 +276,7 @@ await run({
       assert.deepEqual(run.cut, { bar: { thickness: "25 mm" }, kerf: "0 mm", end_trim: "4 mm" });
       assert.equal(plan.cut.bars_each, 7); // (190 - 8) mm / 25 mm
       assert.match(await page.locator(".lane.cut .order").innerText(), /Cut 7 bars from each/);
-      assert.equal(await figure(page, "One bar holds"), Math.round(plan.cut.bar_ml.mean * 10) / 10);
+      assert.equal(await figure(page, "A bar on average, fresh"), plan.piece.fresh_g);
       await check_access(page, "a loaf cut");
 
       await press(page, "Add a decoration");

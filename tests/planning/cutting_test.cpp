@@ -91,7 +91,7 @@ TEST_CASE("a wire cuts a loaf of 250 x 80 x 65 mm into ten bars of 25 mm with no
   }
   CHECK_THAT(ml(tally.loaf), WithinAbs(1300, paper));
   CHECK_THAT(ml(tally.offcuts + tally.kerf + tally.planing), WithinAbs(0, paper));
-  CHECK_THAT(tally.share_in_bars(), WithinRel(1.0, 1e-12));
+  CHECK_THAT(tally.in_bars() / tally.loaf, WithinRel(1.0, 1e-12));
   CHECK(tally.remarks.empty());
 }
 
@@ -105,6 +105,17 @@ TEST_CASE("a saw's kerf costs the tenth bar", "[planning]") {
   REQUIRE(tally.one_more.size() == 1);
   CHECK_THAT(tally.one_more[0].size / millimetre, WithinAbs(24.1, 1e-9));
   CHECK(tally.one_more[0].bars == 10);
+}
+
+TEST_CASE("a size at which a loaf gives one bar more is not rounded up to one at which it does not",
+          "[planning]") {
+  // (250 - 9 x 1.69) / 10 = 23.479 mm, 0.92437 in: at 23.5 mm it gives nine.
+  const CutTally tally = cut_of(slices(25, 1.69), block(250, 80, 65), 1, place);
+  REQUIRE(tally.one_more.size() == 1);
+  CHECK(tally.one_more[0].text == "23.4 mm (0.92 in)");
+  CHECK(cut_of(slices(23.4, 1.69), block(250, 80, 65), 1, place).bars.size() == 10);
+  CHECK(cut_of(slices(0.92 * 25.4, 1.69), block(250, 80, 65), 1, place).bars.size() == 10);
+  CHECK(cut_of(slices(23.5, 1.69), block(250, 80, 65), 1, place).bars.size() == 9);
 }
 
 TEST_CASE("trims, planing and kerf are each accounted for", "[planning]") {
@@ -145,7 +156,7 @@ TEST_CASE("of a slab's two orientations the one with more bars is taken and both
   REQUIRE(tally.one_more.size() == 2);
   CHECK_THAT(tally.one_more[0].size / millimetre, WithinAbs(50, 1e-9));
   CHECK(tally.one_more[0].bars == 12);
-  CHECK_THAT(tally.one_more[1].size / millimetre, WithinAbs(200 / 3.0, 1e-9));
+  CHECK_THAT(tally.one_more[1].size / millimetre, WithinAbs(66.6, 1e-9));  // rounded down
   CHECK(tally.one_more[1].bars == 15);
 
   Cut chosen = grid(80, 55);
@@ -271,14 +282,14 @@ TEST_CASE("cuts that cannot be are refused with what would fit", "[planning]") {
       {with(slices(25), [](Cut& cut) { cut.end_trim = 125 * millimetre; }), "/cut/end_trim",
        "takes 250 mm off a loaf of 250 mm"},
       {with(slices(25), [](Cut& cut) { cut.side_trim = 41 * millimetre; }), "/cut/side_trim",
-       "trim less than 40 mm off each"},
+       "trim at most 39.5 mm (1.55 in) off each"},
       {with(slices(25), [](Cut& cut) { cut.top_planing = 65 * millimetre; }), "/cut/top_planing",
        "all of it is 65 mm high"},
       {with(slices(25), [](Cut& cut) { cut.face_planing = 125 * millimetre; }), "/cut/face_planing",
        "leaves nothing of a bar"},
       {slices(0.001), "/cut/bar", "more than 5000 pieces"},
       {grid(260, 70), "/cut/bar", "is 260 mm x 70 mm, and the slab is 250 mm x 80 mm"},
-      {grid(100, 90), "/cut/bar", "give at most 250 mm x 80 mm"},
+      {grid(100, 90), "/cut/bar", "give at most 250 mm (9.84 in) x 80 mm (3.14 in)"},
       {with(grid(100, 50), [](Cut& cut) { cut.along = Axis::y; }), "/cut/bar",
        "leave out \"along\": it fits the other way"},
       {with(grid(100, 50), [](Cut& cut) { cut.along = Axis::z; }), "/cut/along", "cut on the plan"},

@@ -169,7 +169,7 @@ TEST_CASE("a peak narrower than the circle is said", "[planning]") {
     return std::any_of(plan.cautions.begin(), plan.cautions.end(),
                        [&](const Remark& r) { return r.text.find(words) != std::string::npos; });
   };
-  CHECK(said("the peak is flat over 8 mm only"));
+  CHECK(said("the peak is flat over 8 mm (0.31 in) only"));
   run.perch[0].where = OnTop{.sinks = Length{}};
   CHECK(said("stands on a point and will roll"));
 }

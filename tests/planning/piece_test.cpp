@@ -190,7 +190,7 @@ TEST_CASE("moves that leave the opening are refused with what would fit", "[plan
   run.pipe->beads = Beads{round, 1, {geometry::Ring{21 * millimetre}}};
   CHECK_THROWS_WITH(planning::plan(run),
                     Contains("/pipe/beads/moves/0: reaches 26 mm from the middle") &&
-                        Contains("take at least 1 mm off its radius"));
+                        Contains("take at least 1 mm (0.04 in) off its radius"));
   run.pipe->beads->moves = {geometry::Ring{20 * millimetre}};
   CHECK_NOTHROW(planning::plan(run));
   run.pipe->beads->moves = {geometry::StraightBead{120 * millimetre}};

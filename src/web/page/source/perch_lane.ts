@@ -118,15 +118,22 @@ export function cut_lane(plan: Plan): TemplateResult {
     ${cut ? html`<p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>` : nothing}
     ${side_view("cut", plan)}</div><div class="weights">
     ${cut
-      ? html`${figure({ key: "cut.bar", label: "One bar holds", note: `${trimmed(cut.bar_ml.least, 1)} to ${trimmed(cut.bar_ml.greatest, 1)} ml`, shown: [`${trimmed(cut.bar_ml.mean, 1)} ml`, ""], size: "weigh", sum: sums.sum_of_cut(cut) })}
-          ${figure({ key: "cut.offcuts", label: "Offcuts", shown: [`${trimmed(cut.offcuts_ml, 0)} ml`, ""], sum: sums.sum_of_cut(cut) })} ${one_more(cut)}`
+      ? html`${figure({ key: "cut.bar", label: "A bar on average, fresh", note: bar_range(cut), shown: mass(state.units, plan.piece.fresh_g), size: "weigh", sum: sums.sum_of_cut(cut) })}
+          ${figure({ key: "cut.offcuts", label: "Offcuts", shown: mass(state.units, cut.offcuts_g), sum: sums.sum_of_cut(cut) })} ${one_more(cut)}`
       : nothing}</div>
     <div class="all-questions">${cut_form()} ${has_perch() ? nothing : add_buttons()}</div>`;
+}
+
+/** The least rounded down and the greatest up. */
+function bar_range(cut: Cut): string {
+  const weights = cut.bars.map((bar) => bar.fresh_g);
+  const least = Math.floor(Math.min(...weights) * 10) / 10, greatest = Math.ceil(Math.max(...weights) * 10) / 10;
+  return `${trimmed(least, 1)} to ${trimmed(greatest, 1)} g`;
 }
 
 function one_more(cut: Cut): TemplateResult | typeof nothing {
   if (!cut.one_more?.length) return nothing;
   return html`<ul class="limits">${cut.one_more.map(
-    (one) => html`<li>At ${both(length(state.units, one.size_mm))} ${one.direction} it gives ${one.bars} bars.</li>`,
+    (one) => html`<li>At ${one.size_text} ${one.direction} it gives ${one.bars} bars.</li>`,
   )}</ul>`;
 }

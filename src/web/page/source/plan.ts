@@ -126,9 +126,11 @@ export interface Cut {
   bars_the_other_way?: number | null;
   bar_ml: { least: number; mean: number; greatest: number };
   offcuts_ml: number;
+  offcuts_g: number; // of all that is cut off: batter, embeds, topping
   kerf_ml?: number;
   planing_ml?: number;
-  one_more?: { direction: string; size_mm: number; bars: number }[];
+  one_more?: { direction: string; size_mm: number; size_text: string; bars: number }[];
+  bars: { fresh_g: number; cured_g: number | null }[];
 }
 
 /** One lye for both batters; of its shares the base's is the first. */
@@ -163,6 +165,8 @@ export interface Plan {
     fresh_g: number;
     cured_g: number | null;
     label_g: number | null;
+    is?: "piece" | "bar on average";
+    lightest?: { fresh_g: number; cured_g: number | null } | null; // of a cut loaf's bars
     parts?: { name: string; fresh_g: number; cured_g: number | null }[];
     size?: { width_mm: number; depth_mm: number; height_mm: number } | null;
     cost: {

@@ -110,12 +110,15 @@ export function watch_list(plan: Plan): TemplateResult {
 }
 
 export function piece(plan: Plan): TemplateResult {
-  const { cost, fresh_g, cured_g, label_g, size } = plan.piece;
+  const { cost, fresh_g, cured_g, label_g, lightest, size } = plan.piece;
+  const which = lightest ? "A bar on average, " : "";
+  const named = (how: string) => (which ? which + how.toLowerCase() : how);
   const sum = sums.sum_of_piece(plan);
   return html`<section class="piece" aria-labelledby="piece-title">
     <h2 id="piece-title">The piece</h2>
-    ${figure({ key: "piece.fresh", label: "Fresh", shown: mass(state.units, fresh_g), sum })}
-    ${cured_g === null ? nothing : figure({ key: "piece.cured", label: "Cured", shown: mass(state.units, cured_g), sum })}
+    ${figure({ key: "piece.fresh", label: named("Fresh"), shown: mass(state.units, fresh_g), sum })}
+    ${cured_g === null ? nothing : figure({ key: "piece.cured", label: named("Cured"), shown: mass(state.units, cured_g), sum })}
+    ${lightest ? figure({ key: "piece.lightest", label: "The lightest bar", note: lightest.cured_g === null ? "fresh" : "cured", shown: mass(state.units, lightest.cured_g ?? lightest.fresh_g), sum }) : nothing}
     ${label_g === null ? nothing : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })}
     ${size ? figure({ key: "piece.size", label: "Over all", shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""], sum: sum_of_size(plan) }) : nothing}
     ${cost
