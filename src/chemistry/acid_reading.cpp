@@ -94,7 +94,7 @@ bool is_over(const AcidBound& bound, const Counted& counted) {
 /// True if a juice, vinegar, wine or sour milk counts more than such a thing has and the formula
 /// confirms it.
 bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const Counted& counted) {
-  const bool confirmed = fields.has("confirmed") && fields.truth("confirmed");
+  const bool confirmed = fields.confirms_value_of(fields.has("takes_up") ? "takes_up" : "share");
   const auto bound = acid_bound(additive.name);
   if (!bound && confirmed)
     throw UserError(fields.place("confirmed"), "confirms nothing",

@@ -111,7 +111,7 @@ void read_suppliers_value(const Fields& entry, FormulaFat& fat) {
                       "give the supplier's \"saponification_value\" beside it, or leave it out");
     return;
   }
-  fat.confirmed = entry.has("confirmed") && entry.truth("confirmed");
+  fat.confirmed = entry.confirms_value_of(key);
   fat.stated_at = entry.place(key);
   fat.saponification = spanning(read_saponification(entry, fat.fat), known_ranges_of_lot(fat.fat));
   fat.taken_as_exact = fat.saponification.low == fat.saponification.high;

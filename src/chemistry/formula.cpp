@@ -254,6 +254,9 @@ std::string name_of(GoesInto where) {
 }
 
 Formula read_formula(const Fields& fields, const FatTable& table) {
+  fields.may_hold({"$schema", "schema", "name", "note", "fats_from", "fats", "superfat", "alkali",
+                   "water", "pour_temperature", "additives", "fragrances", "colours", "liquids",
+                   "measured_density", "cure", "water_lost_in_cure", "drying"});
   (void)fields.optional_text("$schema");
   (void)fields.choice("schema", {"brimwright.formula/1"});
   Formula formula;

@@ -24,12 +24,18 @@ void caution_on_strength(const Formula& formula, const Proportions& per_fat,
 }  // namespace
 
 std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per_fat) {
-  std::vector<Remark> cautions = supplied_value_cautions(formula);
+  std::vector<Remark> cautions;
   caution_on_strength(formula, per_fat, cautions);
-  for (const auto& more : {liquid_cautions(formula, per_fat), acid_cautions(formula, per_fat),
-                           taken_as_exact_notes(formula)})
-    cautions.insert(cautions.end(), more.begin(), more.end());
+  const auto liquids = liquid_cautions(formula, per_fat);
+  cautions.insert(cautions.end(), liquids.begin(), liquids.end());
   return cautions;
+}
+
+std::vector<Remark> data_doubts(const Formula& formula, const Proportions& per_fat) {
+  std::vector<Remark> doubts = supplied_value_cautions(formula);
+  for (const auto& more : {acid_cautions(formula, per_fat), taken_as_exact_notes(formula)})
+    doubts.insert(doubts.end(), more.begin(), more.end());
+  return doubts;
 }
 
 }  // namespace brimwright::chemistry

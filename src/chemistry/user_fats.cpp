@@ -264,7 +264,7 @@ Fat read_fat(const Fields& entry) {
       fat.mean_molar_mass_from = from;
   fat.lot = entry.optional_name("lot").value_or("");
   fat.note = entry.optional_text("note").value_or("");
-  fat.confirmed = entry.has("confirmed") && entry.truth("confirmed");
+  fat.confirmed = entry.confirms_value_of("saponification_value");
   fat.saponification_at = entry.place("saponification_value");
   entry.refuse_unknown();
   if (is_naoh_value_by_profile(fat, fat.saponification) || is_naoh_value_by_name(fat))

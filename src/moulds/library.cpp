@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <optional>
 
 namespace brimwright::moulds {
 namespace {
@@ -55,6 +56,7 @@ std::string listed(const std::vector<fs::path>& folders) {
 std::string Library::resolve(const std::string& name, const Place& where) const {
   if (!is_plain(name)) throw UserError(where, "is no file name", "name a file");
   const std::vector<fs::path> roots = folders_for(*this, where.file);
+  std::optional<fs::path> outside;  // a file that is there, but may not be read
   bool leaves = false;
   for (const fs::path& folder : roots) {
     const fs::path file = canonical_or_empty(folder / name);  // an absolute name stands for itself
@@ -64,17 +66,20 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
       if (named) named->push_back(file.string());
       return file.string();
     }
-    // Said before asking whether the file exists, so that nothing outside can be probed.
     if (!inside) leaves = true;
+    if (!inside && !outside && is_file(file)) outside = file;
   }
   const std::string quoted = "\"" + name + "\"";
-  if (leaves)
-    throw UserError(
-        where,
-        quoted + " is not found in, or leaves, the folders that may be read: " + listed(roots),
-        "put the file beside this one, or give its folder as a library folder");
+  // Said to the person whose files these are, on the machine they are on; nothing of it is read.
+  if (outside)
+    throw UserError(where,
+                    quoted + " is there, as " + outside->string() +
+                        ", but outside the folders that may be read: " + listed(roots),
+                    "copy it beside this file, or allow its folder with --library " +
+                        outside->parent_path().string());
   throw UserError(where, "there is no file " + quoted + "; looked in " + listed(roots),
-                  "check the name, which counts from this file's own folder");
+                  std::string("check the name, which counts from this file's own folder") +
+                      (leaves ? "; as it is, it leads out of the folders that may be read" : ""));
 }
 
 }  // namespace brimwright::moulds

@@ -25,9 +25,9 @@ struct Library {
 
   /// The file that `name`, written at `where` in a file, means: a path relative to that file's
   /// folder, or else to the shipped folder ("moulds/low_bowl.json"), or else to a library folder.
-  /// Canonical; links are followed first. Refuses, with UserError at `where`, an absolute path
-  /// outside these folders, a path that leaves them, and a name that is no regular file, saying
-  /// where it looked.
+  /// Canonical; links are followed first. Refuses, with UserError at `where`, a file outside these
+  /// folders, saying that it is there and how to allow it, and a name that is no regular file,
+  /// saying where it looked.
   std::string resolve(const std::string& name, const Place& where) const;
 };
 

@@ -2,6 +2,7 @@
 
 #include "moulds/mesh_cavity.h"
 #include "moulds/shape.h"
+#include "moulds/usual_moulds.h"
 #include "moulds/water_weighing.h"
 #include "units/printing.h"
 
@@ -108,11 +109,14 @@ void check_detail_factor(double factor, const WaterWeighing& water, const Dry& d
 }
 
 /// Water / dry, and the water's measurement put first.
-double let_water_decide(Dry& dry, const WaterWeighing& water, int cavities) {
+double let_water_decide(Dry& dry, const WaterWeighing& water, int cavities, const Fields& fields) {
   const Volume weighed = water.volume_each(cavities);
   const Volume expected = dry.curve.volume_below(water.depth_in(dry.curve));
   const double factor = weighed / expected;
   check_detail_factor(factor, water, dry, weighed, expected);
+  usual_moulds().ask_found(
+      fields, "water against measures", factor,
+      trimmed(factor, 2) + " times the " + name_of(dry.measurements.front().way));
   dry.curve = dry.curve.holding(factor);
   dry.measurements.insert(
       dry.measurements.begin(),
@@ -179,6 +183,8 @@ int count(const Fields& fields, const char* key) {
 }
 
 Heading read_heading(const Fields& fields) {
+  fields.may_hold({"$schema", "schema", "name", "note", "cavities", "owned", "unmould_after",
+                   "shape", "mesh", "water"});
   fields.optional_text("$schema");  // for editors
   fields.choice("schema", {"brimwright.mould/1"});
   Heading heading{.name = fields.name("name"),
@@ -251,8 +257,11 @@ Mould read_mould(const Fields& fields, const Library& library) {
   if (water_fields) water = read_water(*water_fields);
   Dry dry = read_dry(shape, mesh, library);
   settle_count(heading, dry, fields);
-  const double detail_factor = water ? let_water_decide(dry, *water, *heading.cavities) : 1;
-  return assembled(fields.file(), std::move(heading), std::move(dry), detail_factor);
+  const double detail_factor =
+      water ? let_water_decide(dry, *water, *heading.cavities, *water_fields) : 1;
+  Mould mould = assembled(fields.file(), std::move(heading), std::move(dry), detail_factor);
+  mould.remarks.insert(mould.remarks.end(), fields.said().begin(), fields.said().end());
+  return mould;
 }
 
 Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,

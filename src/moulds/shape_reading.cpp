@@ -1,6 +1,7 @@
 #include "moulds/outline.h"
 #include "moulds/shape.h"
 #include "moulds/shape_walls.h"
+#include "moulds/usual_moulds.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -205,8 +206,10 @@ Shape read_shape(const Fields& fields) {
       "kind", {"block", "frustum", "fluted_cup", "polygon", "outline", "turned_profile", "dome",
                "ball", "half_ball", "half_ring", "turned_ring", "heart"});
   Shape shape = read_kind(fields, kind);
+  fields.has("confirmed");  // known here; ask_for_size says of what
   fields.refuse_unknown();
   check_size(fields, shape);
+  ask_for_size(fields, shape);
   return shape;
 }
 

@@ -1,5 +1,6 @@
 #include "moulds/water_weighing.h"
 
+#include "moulds/usual_moulds.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/water.h"
@@ -95,7 +96,11 @@ WaterWeighing read_water(const Fields& fields) {
       .filled = filled == "all cavities" ? Filled::all_cavities : Filled::each_cavity,
       .rounds = read_rounds(fields),
       .place = fields.place()};
+  fields.has("confirmed");
   fields.refuse_unknown();
+  if (const auto spread = water.spread())
+    usual_moulds().ask_found(fields, "spread of water", spread->of_one(),
+                             trimmed(spread->in_percent(), 0) + " % apart");
   return water;
 }
 

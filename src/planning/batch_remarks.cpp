@@ -16,6 +16,11 @@ bool has(const Remarks& remarks, const std::string& text) {
                      [&](const Remark& remark) { return remark.text == text; });
 }
 
+const Remarks& said_of(const Weighing& weighing, Saying saying) {
+  if (saying == Saying::alarms) return weighing.alarms;
+  return saying == Saying::doubts ? weighing.doubts : weighing.remarks;
+}
+
 /// Each text once, with the batches it is about where it is not about all of them.
 Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
   std::vector<Remarks> of_each;
@@ -43,7 +48,7 @@ Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
 Remarks of_base(const Plan& plan, Saying saying) {
   return told_once(plan, [&](const Batch& batch, Remarks& all) {
     const auto& weighing = batch.pour.batter.weighing;
-    append(all, saying == Saying::alarms ? weighing.alarms : weighing.remarks);
+    append(all, said_of(weighing, saying));
   });
 }
 
@@ -51,7 +56,7 @@ Remarks of_topping(const Plan& plan, Saying saying) {
   return told_once(plan, [&](const Batch& batch, Remarks& all) {
     for (const Whipping& whipping : batch.whippings) {
       const auto& weighing = whipping.pipe.batter.weighing;
-      append(all, saying == Saying::alarms ? weighing.alarms : weighing.remarks);
+      append(all, said_of(weighing, saying));
     }
   });
 }

@@ -11,7 +11,7 @@ namespace brimwright::planning {
 // What is to be said of the batches' batters, each thing once. Where batches of different sizes
 // differ in it, it names those that it is about.
 
-enum class Saying { alarms, remarks };
+enum class Saying { alarms, remarks, doubts };  // of a lye pot, no doubts
 std::vector<Remark> of_base(const Plan& plan, Saying saying);
 std::vector<Remark> of_topping(const Plan& plan, Saying saying);
 std::vector<Remark> of_lye_pots(const Plan& plan, Saying saying);

@@ -1,6 +1,8 @@
 #include "planning/cautions.h"
 
 #include <algorithm>
+#include <cstddef>
+#include <iterator>
 #include <optional>
 
 namespace brimwright::planning {
@@ -136,8 +138,28 @@ std::string name_of(Topic topic) {
 std::vector<Caution> bench_cautions(const Run& run) {
   std::vector<Caution> cautions;
   for (const Row& row : table)
-    if (row.applies(run)) cautions.push_back({{Severity::caution, row.text}, row.topic, true});
+    if (row.applies(run))
+      cautions.push_back({{Severity::caution, row.text}, row.topic, true, Concern::any_work});
   return cautions;
+}
+
+namespace {
+
+/// What is read first.
+constexpr Concern told_first[] = {Concern::superfat, Concern::todays_batch, Concern::data,
+                                  Concern::label_and_cost, Concern::any_work};
+
+std::ptrdiff_t rank_of(Concern concern) {
+  return std::find(std::begin(told_first), std::end(told_first), concern) - std::begin(told_first);
+}
+
+}  // namespace
+
+void put_in_order(std::vector<Caution>& cautions) {
+  std::stable_sort(cautions.begin(), cautions.end(), [](const Caution& a, const Caution& b) {
+    if (a.severity != b.severity) return a.severity > b.severity;
+    return rank_of(a.concern) < rank_of(b.concern);
+  });
 }
 
 // Regulation (EC) No 1272/2008 (CLP), Annex IV, for skin corrosion 1A to 1C: P301, P303, P305 and

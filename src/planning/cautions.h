@@ -25,10 +25,24 @@ enum class Topic {
 };
 std::string name_of(Topic topic);  // "look-alike", "small parts"
 
+/// What a caution bears upon.
+enum class Concern {
+  superfat,      // lye-heavy by the likely band, or by the worst corner
+  todays_batch,  // impossible or wrong at the bench today: whisk, open time, spill, limits, lye
+  data,          // how well a measure, an analysis or a trial is known
+  label_and_cost,
+  any_work  // of the work, whatever is made
+};
+
 struct Caution : Remark {
   Topic topic = Topic::plan;
   bool is_general = false;  // of the work, whatever is made; those about this very batch go first
+  Concern concern = Concern::data;
 };
+
+/// Puts dangers first, then cautions, then notes; those of one severity by what they bear upon,
+/// worst first, from one table; and what is alike in both as it stood.
+void put_in_order(std::vector<Caution>& cautions);
 
 /// Cautions of the work and of the piece that apply to `run`, from one table, in the order of the
 /// hands: lye, heat, what it eats, lye that waits, melting, whipping, dust, allergens, then the

@@ -43,4 +43,9 @@ Cost cost_of(const Plan& plan, const Purse& purse) {
   return cost;
 }
 
+bool is_any_priced(const Cost& cost) {
+  return std::any_of(cost.lines.begin(), cost.lines.end(),
+                     [](const CostLine& line) { return line.cost.has_value(); });
+}
+
 }  // namespace brimwright::planning

@@ -117,7 +117,12 @@ std::vector<Remark> whip_remarks(const Plan& plan) {
   std::vector<Remark> remarks;
   if (!plan.pipe) return remarks;
   remark_on_the_bowl(remarks, plan);
-  remark_on_the_hand(remarks, *plan.pipe);
+  return remarks;
+}
+
+std::vector<Remark> hand_remarks(const Plan& plan) {
+  std::vector<Remark> remarks;
+  if (plan.pipe) remark_on_the_hand(remarks, *plan.pipe);
   return remarks;
 }
 

@@ -9,8 +9,10 @@
 namespace brimwright::planning {
 
 /// What to watch when whipping and piping: limits that bind, each with its number, and whether the
-/// bowl reaches at today's whip; a hand factor not yet known, trials that differ much.
+/// bowl reaches at today's whip.
 std::vector<Remark> whip_remarks(const Plan& plan);
+/// How well the topping's size is known: a hand factor not yet known, trials that differ much.
+std::vector<Remark> hand_remarks(const Plan& plan);
 
 /// What to watch when decorating: whether what stands on top sits, cover that is less than wanted,
 /// embeds that sink or float, a pour that is raised to the line by what is pressed in.

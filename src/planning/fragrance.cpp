@@ -219,17 +219,21 @@ void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place&
 std::vector<Remark> limit_cautions(const Run& run, const Plan& plan) {
   std::vector<Remark> cautions;
   for (const Part& part : parts_of(run, plan))
-    for (std::size_t i = 0; i < part.formula.additives.size(); ++i) {
-      const Additive& additive = part.formula.additives[i];
-      const bool is_topping = part.name == "Topping";
-      if (has_limit(additive))
-        caution_on_limit(part, i, fats_of_each(plan, is_topping), run.scales, cautions);
+    for (std::size_t i = 0; i < part.formula.additives.size(); ++i)
+      if (has_limit(part.formula.additives[i]))
+        caution_on_limit(part, i, fats_of_each(plan, part.name == "Topping"), run.scales, cautions);
+  return cautions;
+}
+
+std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan) {
+  std::vector<Remark> cautions;
+  for (const Part& part : parts_of(run, plan))
+    for (const Additive& additive : part.formula.additives)
       if (additive.kind == AdditiveKind::fragrance && !has_limit(additive))
         cautions.push_back({Severity::caution,
                             part.name + ": no limit is given for " + additive.name +
                                 ". Take it from the supplier's IFRA certificate, category 9 (soap "
                                 "is rinsed off), and put it in as \"limit\"."});
-    }
   return cautions;
 }
 

@@ -20,7 +20,9 @@ void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place&
 
 /// For each part: additives, fragrances and colours above what their document allows, with the most
 /// that it allows in this batter, as grams on her scale and as a rate to be typed in; those limits
-/// that cannot be checked because the cured weight is not known; fragrances without any limit.
+/// that cannot be checked because the cured weight is not known.
 std::vector<Remark> limit_cautions(const Run& run, const Plan& plan);
+/// For each part, fragrances without any limit.
+std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan);
 
 }  // namespace brimwright::planning

@@ -15,6 +15,7 @@
 #include "planning/named_things.h"
 #include "planning/piece.h"
 #include "planning/piece_tally.h"
+#include "planning/plan_cautions.h"
 #include "planning/topping.h"
 
 #include <algorithm>
@@ -90,8 +91,8 @@ void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing w
   batter.weighing = std::move(weighed);
   batter.lost = batter.weighing.batter - batter.in_pieces;
   remark_on(batter.weighing, run.pour.formula, run.scales);
-  auto& remarks = batter.weighing.remarks;
-  remarks.insert(remarks.end(), density.remarks.begin(), density.remarks.end());
+  auto& doubts = batter.weighing.doubts;
+  doubts.insert(doubts.end(), density.remarks.begin(), density.remarks.end());
   fill_jugs(tally.layers, run, casts,
             Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
@@ -105,10 +106,20 @@ void cure_batter(BatterTally& batter, const chemistry::Formula& formula, double 
 }
 
 void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
-         Topic topic = Topic::plan) {
+         Concern concern, Topic topic = Topic::plan) {
   for (const auto& remark : more)
-    all.push_back(
-        {{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text}, topic});
+    all.push_back({{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text},
+                   topic,
+                   false,
+                   concern});
+}
+
+/// What is doubtful in the formula's figures, a danger among it first of all.
+void add_doubts(std::vector<Caution>& all, const std::vector<Remark>& doubts,
+                const std::string& whose) {
+  for (const Remark& doubt : doubts)
+    add(all, {doubt}, whose,
+        doubt.severity == Severity::danger ? Concern::superfat : Concern::data);
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -121,41 +132,10 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
       plan.cautions.push_back({{Severity::note, "The price of \"" + name +
                                                     "\" is not used: nothing of that name goes "
                                                     "into this run."},
-                               Topic::plan});
+                               Topic::plan,
+                               false,
+                               Concern::label_and_cost});
   }
-}
-
-void collect_cautions(Plan& plan, const Run& run) {
-  auto& all = plan.cautions;
-  const std::string base = plan.pipe ? "Base" : "";
-  // First of their severity, as the sort below keeps the order.
-  add(all, of_base(plan, Saying::alarms), base);
-  add(all, of_topping(plan, Saying::alarms), "Topping");
-  add(all, of_lye_pots(plan, Saying::alarms), "");
-  add(all, of_base(plan, Saying::remarks), base);
-  add(all, of_topping(plan, Saying::remarks), "Topping");
-  add(all, of_heat(plan), "", Topic::heat);
-  add(all, of_lye_pots(plan, Saying::remarks), "", Topic::lye);
-  add(all, of_counts(plan), "");
-  add(all, run.pour.mould.remarks, "");
-  for (const auto& decoration : run.perch)
-    if (const auto* cast = std::get_if<InMould>(&decoration.made))
-      add(all, cast->mould.remarks, decoration.name);
-  add(all, whip_remarks(plan), "");
-  add(all, perch_remarks(run, plan), "");
-  warn_of_unused_prices(plan, run);
-  if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
-      run.pour.losses.jugs == Mass{})
-    all.push_back({{Severity::caution,
-                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
-                   Topic::plan});
-  add(all, limit_cautions(run, plan), "");
-  add(all, named_thing_remarks(run), "");
-  for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "");
-  const auto bench = bench_cautions(run);
-  all.insert(all.end(), bench.begin(), bench.end());
-  std::stable_sort(all.begin(), all.end(),
-                   [](const Remark& a, const Remark& b) { return a.severity > b.severity; });
 }
 
 void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
@@ -280,6 +260,43 @@ void make_batches(Plan& plan, const Run& run, const PourTally& shape,
 }
 
 }  // namespace
+
+void collect_cautions(Plan& plan, const Run& run) {
+  auto& all = plan.cautions;
+  all.clear();
+  const std::string base = plan.pipe ? "Base" : "";
+  add(all, of_base(plan, Saying::alarms), base, Concern::superfat);
+  add(all, of_topping(plan, Saying::alarms), "Topping", Concern::superfat);
+  add(all, of_lye_pots(plan, Saying::alarms), "", Concern::superfat);
+  add(all, of_base(plan, Saying::remarks), base, Concern::todays_batch);
+  add(all, of_topping(plan, Saying::remarks), "Topping", Concern::todays_batch);
+  add(all, of_heat(plan), "", Concern::todays_batch, Topic::heat);
+  add(all, of_lye_pots(plan, Saying::remarks), "", Concern::todays_batch, Topic::lye);
+  add(all, whip_remarks(plan), "", Concern::todays_batch);
+  add(all, perch_remarks(run, plan), "", Concern::todays_batch);
+  add(all, limit_cautions(run, plan), "", Concern::todays_batch);
+  for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "", Concern::todays_batch);
+  add(all, of_counts(plan), "", Concern::todays_batch);
+  add_doubts(all, of_base(plan, Saying::doubts), base);
+  add_doubts(all, of_topping(plan, Saying::doubts), "Topping");
+  add(all, run.pour.mould.remarks, "", Concern::data);
+  for (const auto& decoration : run.perch)
+    if (const auto* cast = std::get_if<InMould>(&decoration.made))
+      add(all, cast->mould.remarks, decoration.name, Concern::data);
+  add(all, run.remarks, "", Concern::data);
+  add(all, hand_remarks(plan), "", Concern::data);
+  if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
+      run.pour.losses.jugs == Mass{})
+    all.push_back({{Severity::caution,
+                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                   Topic::plan});
+  add(all, missing_limit_cautions(run, plan), "", Concern::label_and_cost);
+  add(all, named_thing_remarks(run), "", Concern::label_and_cost);
+  warn_of_unused_prices(plan, run);
+  const auto bench = bench_cautions(run);
+  all.insert(all.end(), bench.begin(), bench.end());
+  put_in_order(all);
+}
 
 std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch) {
   std::vector<PotBatter> batters{{run.pour.formula, batch.pour.batter.weighing, ""}};

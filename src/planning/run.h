@@ -13,6 +13,7 @@
 #include "units/money.h"
 #include "units/quantity.h"
 #include "units/rate.h"
+#include "units/remark.h"
 #include "units/share.h"
 #include "units/user_error.h"
 
@@ -285,6 +286,7 @@ struct Run {
   std::optional<PotQuestion> lye_pot = {};
   Pots pots = {};
   BatchWish batch = {};
+  std::vector<Remark> remarks = {};  // of its reading
 };
 
 }  // namespace brimwright::planning

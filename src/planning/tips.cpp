@@ -1,5 +1,7 @@
 #include "planning/tips.h"
 
+#include "planning/usual_bench.h"
+
 #include <algorithm>
 #include <set>
 
@@ -17,12 +19,14 @@ geometry::StarOpening read_star(const Fields& star) {
   const geometry::StarOpening opening{static_cast<int>(star.whole_number("points", 3, 60)),
                                       star.positive_length("outer_radius"),
                                       star.positive_length("inner_radius")};
+  usual_bench().ask(star, "outer_radius", "tip", opening.outer_radius);
   star.refuse_unknown();
   return opening;
 }
 
 geometry::RoundOpening read_round(const Fields& round) {
   const geometry::RoundOpening opening{round.positive_length("radius")};
+  usual_bench().ask(round, "radius", "tip", opening.radius);
   round.refuse_unknown();
   return opening;
 }

@@ -154,8 +154,8 @@ void tell_whipping(PipeTally& tally, const Run& run, const Topping& topping) {
   const Pipe& pipe = *run.pipe;
   auto& batter = tally.batter;
   remark_on(batter.weighing, pipe.formula, run.scales);
-  auto& remarks = batter.weighing.remarks;
-  remarks.insert(remarks.end(), topping.plain.remarks.begin(), topping.plain.remarks.end());
+  auto& doubts = batter.weighing.doubts;
+  doubts.insert(doubts.end(), topping.plain.remarks.begin(), topping.plain.remarks.end());
   const Mass usable = batter.weighing.batter - tally.left_behind;
   tally.readings = whip_table(usable, batter.volume_each, pipe.whip, topping.plain.used);
   if (pipe.whip_now) tally.casts_now = casts_from(usable, batter.volume_each, *pipe.whip_now);

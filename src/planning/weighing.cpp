@@ -311,7 +311,7 @@ void tell_least_batch(Weighing& weighing, const Formula& formula, const Scales& 
                                                     chemistry::CertaintyOf::scales_alone)
                   : "Weigh on finer scales.";
   }
-  weighing.remarks.push_back(
+  weighing.doubts.push_back(
       {Severity::caution, formula.name + ": the scales' steps alone likely move the superfat by ±" +
                               fixed(now.in_percent(), 1) + " points. " + words});
 }
@@ -334,14 +334,17 @@ void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales)
     if (!fat.from_supplier && !fat.fat.saponification_read)
       remembered += (remembered.empty() ? "" : "; ") + fat.fat.name;
   if (!remembered.empty())
-    weighing.remarks.push_back(
+    weighing.doubts.push_back(
         {Severity::note, "The saponification ranges of " + remembered +
                              " are from memory, not read in their source; your supplier's value "
                              "for the lot is better."});
   const auto per_fat = chemistry::proportions(formula);
-  for (const auto& remarks :
-       {chemistry::rate_cautions(formula, per_fat), chemistry::substance_remarks(formula, per_fat)})
-    weighing.remarks.insert(weighing.remarks.end(), remarks.begin(), remarks.end());
+  const auto add = [](std::vector<Remark>& all, const std::vector<Remark>& more) {
+    all.insert(all.end(), more.begin(), more.end());
+  };
+  add(weighing.remarks, chemistry::rate_cautions(formula, per_fat));
+  add(weighing.remarks, chemistry::substance_remarks(formula, per_fat));
+  add(weighing.doubts, chemistry::data_doubts(formula, per_fat));
 }
 
 Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {

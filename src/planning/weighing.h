@@ -52,7 +52,8 @@ struct Weighing {
   Share aim;
   chemistry::EffectiveSuperfat superfat;
   std::vector<Remark> alarms;   // of its superfat: before all other remarks of their severity
-  std::vector<Remark> remarks;
+  std::vector<Remark> remarks;  // of what is weighed and mixed today
+  std::vector<Remark> doubts;   // of what is known of its ingredients
 };
 
 /// All that takes part in a batter's saponification as it is weighed, wherever it comes in.

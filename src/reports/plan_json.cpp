@@ -1,3 +1,4 @@
+#include "planning/cost.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
@@ -264,6 +265,7 @@ Json money_json(const Money& money) {
 Json cost_json(const planning::Cost& cost) {
   Json json = money_json(cost.per_piece);
   json["total"] = amount_text(cost.total);
+  if (!planning::is_any_priced(cost)) json["amount"] = json["total"] = nullptr;  // not 0
   json["unpriced"] = cost.unpriced;
   Json lines = Json::array();
   for (const auto& line : cost.lines)

@@ -1,3 +1,4 @@
+#include "planning/cost.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
@@ -392,6 +393,8 @@ std::string cut_text(const planning::Plan& plan) {
 std::string cost_text(const planning::Plan& plan) {
   if (!plan.cost) return line("Cost: the run gives no prices (section \"money\").");
   const auto& cost = *plan.cost;
+  if (!planning::is_any_priced(cost))
+    return line("Cost: unpriced, as no price is given of anything in it.");
   const std::string& code = cost.total.currency.code;
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& l : cost.lines)

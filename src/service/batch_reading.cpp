@@ -1,13 +1,21 @@
 #include "service/batch_reading.h"
 
+#include "planning/usual_bench.h"
+
 namespace brimwright::service {
 
 planning::Pots read_pots(const Fields& run) {
   planning::Pots pots;
   const auto fields = run.optional_object("pots");
   if (!fields) return pots;
-  if (fields->has("holds")) pots.holds = fields->positive_volume("holds");
-  if (fields->has("lye_jug")) pots.lye_jug = fields->positive_volume("lye_jug");
+  if (fields->has("holds")) {
+    pots.holds = fields->positive_volume("holds");
+    planning::usual_bench().ask(*fields, "holds", "pot", *pots.holds);
+  }
+  if (fields->has("lye_jug")) {
+    pots.lye_jug = fields->positive_volume("lye_jug");
+    planning::usual_bench().ask(*fields, "lye_jug", "lye jug", *pots.lye_jug);
+  }
   fields->refuse_unknown();
   return pots;
 }

@@ -1,5 +1,6 @@
 #include "service/label_reading.h"
 
+#include "planning/usual_bench.h"
 #include "units/reading.h"
 
 namespace brimwright::service {
@@ -85,6 +86,7 @@ std::vector<planning::Bottle> read_bottles(const Fields& run) {
     bottles.push_back(
         {fields.name("name"), fields.positive_mass("holds"),
          by_rate ? planning::SharingWay::by_rate : planning::SharingWay::half_in_each});
+    planning::usual_bench().ask(fields, "holds", "bottle", bottles.back().holds);
     fields.refuse_unknown();
   }
   return bottles;

@@ -1,12 +1,17 @@
 #include "service/lye_pot_reading.h"
 
+#include "planning/usual_bench.h"
+
 namespace brimwright::service {
 
 std::optional<planning::PotQuestion> read_lye_pot(const Fields& run) {
   const auto fields = run.optional_object("lye_pot");
   if (!fields) return std::nullopt;
   planning::PotQuestion question{fields->place(), {}};
-  if (fields->has("pot_tare")) question.pot_tare = fields->positive_mass("pot_tare");
+  if (fields->has("pot_tare")) {
+    question.pot_tare = fields->positive_mass("pot_tare");
+    planning::usual_bench().ask(*fields, "pot_tare", "empty pot", *question.pot_tare);
+  }
   const bool shared = fields->truth("shared");
   fields->refuse_unknown();
   if (shared) return question;

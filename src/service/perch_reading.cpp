@@ -2,6 +2,8 @@
 
 #include "chemistry/alkali_names.h"
 #include "moulds/mould_file.h"
+#include "planning/embed.h"
+#include "planning/usual_bench.h"
 #include "units/printing.h"
 
 namespace brimwright::service {
@@ -25,6 +27,8 @@ Rod rod(const Fields& fields) {
 
 Drizzle drizzle(const Fields& fields) {
   const Drizzle result{fields.positive_area("area"), fields.positive_length("thickness")};
+  usual_bench().ask(fields, "area", "drizzle's area", result.area);
+  usual_bench().ask(fields, "thickness", "drizzle's thickness", result.thickness);
   fields.refuse_unknown();
   return result;
 }
@@ -115,6 +119,20 @@ void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
                     "give \"per_cast\", how many a whole loaf holds");
 }
 
+DustByArea dust_by_area(const Fields& fields) {
+  const DustByArea dust{fields.positive_area_density("on_surface"),
+                        fields.share("covered", 1 * percent, whole),
+                        fields.share("lands", 1 * percent, whole)};
+  usual_bench().ask(fields, "on_surface", "dust on a surface", dust.on_surface);
+  return dust;
+}
+
+Mass dust_by_mass(const Fields& fields) {
+  const Mass dust = fields.positive_mass("per_piece");
+  usual_bench().ask(fields, "per_piece", "dust on a piece", dust);
+  return dust;
+}
+
 }  // namespace
 
 FillLevel read_fill_level(const Fields& section, std::string_view key) {
@@ -139,6 +157,10 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
+  fields.may_hold({"name",      "material", "mould",     "moulds_owned", "fill",    "made_of",
+                   "rod",       "drizzle",  "per_piece", "per_cast",     "density", "spares",
+                   "melt_loss", "jug_film", "each_fill", "on_top",       "buried",  "inci",
+                   "allergens", "document", "confirmed"});
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
@@ -148,7 +170,13 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
                     .jug_film = fields.mass("jug_film")};
-  if (fields.has("each_fill")) result.each_fill = fields.positive_short_time("each_fill");
+  usual_bench().ask(fields, "density", "decoration's density", result.density);
+  usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
+  usual_bench().ask(fields, "jug_film", "jug film", result.jug_film);
+  if (fields.has("each_fill")) {
+    result.each_fill = fields.positive_short_time("each_fill");
+    usual_bench().ask(fields, "each_fill", "tray fill", *result.each_fill);
+  }
   result.where = where(fields);
   read_count(result, fields, is_cut);
   result.label = chemistry::read_label_data(fields);
@@ -160,6 +188,14 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
   return result;
 }
 
+void ask_for_decoration(const Fields& fields, const Run& run, std::size_t index) {
+  const Decoration& decoration = run.perch[index];
+  const Mass each = embed_volume(run, index) * decoration.density;
+  const bool is_in_a_loaf = run.cut || std::holds_alternative<Buried>(decoration.where);
+  usual_bench().ask_found(fields, is_in_a_loaf ? "decoration" : "decoration on top", each,
+                          trimmed(each / gram, 1) + " g");
+}
+
 Dusting read_dusting(const Fields& fields) {
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   Dusting dusting{.name = fields.name("name"), .per_piece = Mass{}};
@@ -168,11 +204,9 @@ Dusting read_dusting(const Fields& fields) {
     throw UserError(fields.place(), by_area ? "says its amount twice" : "says no amount",
                     "give \"per_piece\", or \"on_surface\" with \"covered\" and \"lands\"");
   if (by_area)
-    dusting.per_piece = DustByArea{fields.positive_area_density("on_surface"),
-                                   fields.share("covered", 1 * percent, whole),
-                                   fields.share("lands", 1 * percent, whole)};
+    dusting.per_piece = dust_by_area(fields);
   else
-    dusting.per_piece = fields.positive_mass("per_piece");
+    dusting.per_piece = dust_by_mass(fields);
   dusting.label = chemistry::read_label_data(fields);
   fields.refuse_unknown();
   return dusting;

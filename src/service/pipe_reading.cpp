@@ -1,6 +1,8 @@
 #include "service/pipe_reading.h"
 
 #include "planning/tips.h"
+#include "planning/topping.h"
+#include "planning/usual_bench.h"
 #include "service/formula_naming.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -20,6 +22,7 @@ WeighCup weigh_cup(const Fields& fields) {
     throw UserError(
         fields.place(), "makes a density of " + trimmed(density, 3) + " g/ml",
         "a whipped batter lies between 0.3 and 1.1; check the cup's volume and the tare");
+  usual_bench().ask(fields, "holds", "weigh-cup", cup.holds);
   fields.refuse_unknown();
   return cup;
 }
@@ -45,6 +48,7 @@ Envelope envelope(const Fields& fields) {
   const Envelope result{is_cone ? EnvelopeForm::cone : EnvelopeForm::dome,
                         fields.positive_length("diameter"), fields.positive_length("height"),
                         fields.share("solidity", 10 * percent, whole)};
+  fields.has("confirmed");  // ask_for_topping says of what
   fields.refuse_unknown();
   return result;
 }
@@ -88,7 +92,9 @@ Beads beads_of(const Fields& fields, const moulds::Library& library) {
 
 Bowl bowl_of(const Fields& fields) {
   Bowl bowl{.holds = fields.positive_volume("holds")};
+  usual_bench().ask(fields, "holds", "bowl", bowl.holds);
   if (fields.has("whisk_catches")) bowl.whisk_catches = fields.positive_volume("whisk_catches");
+  if (bowl.whisk_catches) usual_bench().ask(fields, "whisk_catches", "whisk", *bowl.whisk_catches);
   if (bowl.whisk_catches && *bowl.whisk_catches >= bowl.holds)
     throw UserError(fields.place("whisk_catches"), "is as much as the bowl holds",
                     "give the least plain batter that the whisk reaches");
@@ -98,21 +104,34 @@ Bowl bowl_of(const Fields& fields) {
 
 Pace pace_of(const Fields& fields) {
   Pace pace{fields.positive_short_time("stays_open"), fields.positive_short_time("each")};
-  if (fields.has("bag_change")) pace.bag_change = fields.positive_short_time("bag_change");
+  usual_bench().ask(fields, "stays_open", "open time", pace.stays_open);
+  if (fields.has("bag_change")) {
+    pace.bag_change = fields.positive_short_time("bag_change");
+    usual_bench().ask(fields, "bag_change", "bag change", pace.bag_change);
+  }
   fields.refuse_unknown();
   return pace;
 }
 
 LyeSpoon lye_spoon_of(const Fields& fields) {
   const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("each")};
+  usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
+  usual_bench().ask(fields, "each", "spoonful's time", spoon.each);
   fields.refuse_unknown();
   return spoon;
 }
 
 PipeLosses losses_of(const Fields& fields) {
-  PipeLosses losses{fields.mass("bag"), fields.mass("bowl_and_whisk")};
-  if (fields.has("tip")) losses.tip = fields.mass("tip");
-  if (fields.has("each_bag_change")) losses.each_bag_change = fields.mass("each_bag_change");
+  fields.may_hold({"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed"});
+  const auto asked = [&](std::string_view key, std::string_view measure) {
+    const Mass mass = fields.mass(key);
+    usual_bench().ask(fields, key, measure, mass);
+    return mass;
+  };
+  PipeLosses losses{asked("bag", "stays in the bag"), asked("bowl_and_whisk", "stays in the bowl")};
+  if (fields.has("tip")) losses.tip = asked("tip", "stays in the tip");
+  if (fields.has("each_bag_change"))
+    losses.each_bag_change = asked("each_bag_change", "stays in the bag");
   fields.refuse_unknown();
   return losses;
 }
@@ -128,7 +147,10 @@ void read_size(Pipe& result, const Fields& pipe, const moulds::Library& library)
 }
 
 void read_limits(Pipe& result, const Fields& pipe) {
-  if (pipe.has("bag_holds")) result.bag_holds = pipe.positive_volume("bag_holds");
+  if (pipe.has("bag_holds")) {
+    result.bag_holds = pipe.positive_volume("bag_holds");
+    usual_bench().ask(pipe, "bag_holds", "bag", *result.bag_holds);
+  }
   if (const auto bowl = pipe.optional_object("bowl")) result.bowl = bowl_of(*bowl);
   if (const auto pace = pipe.optional_object("pace")) result.pace = pace_of(*pace);
   if (const auto spoon = pipe.optional_object("lye_spoon")) result.lye_spoon = lye_spoon_of(*spoon);
@@ -167,6 +189,8 @@ geometry::Move read_move(const Fields& move) {
 }
 
 Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library) {
+  pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
+                 "bag_holds", "bowl", "pace", "lye_spoon", "warmth", "confirmed"});
   Pipe result{.formula = read_formula_named_in(pipe, library),
               .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
               .whip = weigh_cup(pipe.object("whip")),
@@ -178,8 +202,21 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   read_limits(result, pipe);
   if (const auto warmth = pipe.optional_object("warmth"))
     result.warmth = chemistry::read_heat_question(*warmth);
+  pipe.has("confirmed");
   pipe.refuse_unknown();
   return result;
+}
+
+void ask_for_topping(const Fields& pipe, const Pipe& topping) {
+  if (topping.pace)
+    usual_bench().ask(pipe.object("pace"), "each", "piping one", topping.pace->each);
+  if (topping.envelope) {
+    const Fields envelope = pipe.object("envelope");
+    usual_bench().ask(envelope, "diameter", "topping's width", topping.envelope->diameter);
+    usual_bench().ask(envelope, "height", "topping's height", topping.envelope->height);
+  }
+  const Volume each = visible_topping(topping).volume;
+  usual_bench().ask_found(pipe, "topping", each, trimmed(each / millilitre, 1) + " ml");
 }
 
 }  // namespace brimwright::service

@@ -10,6 +10,10 @@ namespace brimwright::service {
 /// file of tips, both by the library's rules.
 planning::Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library);
 
+/// Asks for the size of one `topping`, which was read from `pipe`, and the time it takes, where
+/// they are far from usual for a piece. Not for a loaf, whose topping may be any size.
+void ask_for_topping(const Fields& pipe, const planning::Pipe& topping);
+
 /// One move of the tip: "move" says which, the others are its sizes.
 geometry::Move read_move(const Fields& move);
 

@@ -26,19 +26,26 @@ using Member = Json::object_t::value_type;
 
 struct Fields::Node {
   Node(std::shared_ptr<const Json> its_document, const Json& its_object, std::string its_file,
-       std::string its_pointer);
+       std::string its_pointer, std::shared_ptr<std::vector<Remark>> what_is_said);
+  /// Of an object that stands in `outer`, at `its_pointer`.
+  Node(const Node& outer, const Json& its_object, std::string its_pointer)
+      : Node(outer.document, its_object, outer.file, std::move(its_pointer), outer.said) {}
 
   std::shared_ptr<const Json> document;  // keeps `object` alive
+  std::shared_ptr<std::vector<Remark>> said;  // one for the whole document
   const Json* object;
   std::string file;
   std::string pointer;
   std::vector<const Member*> by_name;  // the library would look through all members for each
   mutable std::set<std::string, std::less<>> asked;
+  mutable std::set<std::string, std::less<>> may_hold;  // empty: not told
 };
 
 Fields::Node::Node(std::shared_ptr<const Json> its_document, const Json& its_object,
-                   std::string its_file, std::string its_pointer)
+                   std::string its_file, std::string its_pointer,
+                   std::shared_ptr<std::vector<Remark>> what_is_said)
     : document(std::move(its_document)),
+      said(std::move(what_is_said)),
       object(&its_object),
       file(std::move(its_file)),
       pointer(std::move(its_pointer)) {
@@ -83,10 +90,41 @@ Place place_in(const Fields::Node& node, std::string_view key) {
   return {node.file, node.pointer + "/" + escaped(key)};
 }
 
+/// The keys of `node` that nobody knows: of those not asked for yet, the ones that may not stand
+/// there, or, where that is not told, the ones a slip away from the `missing` key.
+std::vector<std::string> unknown_beside(const Fields::Node& node, std::string_view missing) {
+  std::vector<std::string> unknown;
+  for (const Member* member : node.by_name) {
+    const std::string& name = member->first;
+    if (node.asked.contains(name) || node.may_hold.contains(name)) continue;
+    if (!node.may_hold.empty() || nearest_name(name, {std::string(missing)}))
+      unknown.push_back(name);
+  }
+  return unknown;
+}
+
+/// "wal" is not known; did you mean "wall"? Of several keys, one after the other, cut at ten.
+std::string unknown_in_words(const Fields::Node& node, const std::vector<std::string>& unknown,
+                             std::size_t from) {
+  std::vector<std::string> known(node.asked.begin(), node.asked.end());
+  known.insert(known.end(), node.may_hold.begin(), node.may_hold.end());
+  std::string words;
+  for (std::size_t i = from; i < unknown.size(); ++i) {
+    if (i == from + 10) return words + ", and more";
+    const auto near = nearest_name(unknown[i], known);
+    words += (words.empty() ? "" : ", ") + brimwright::quoted(unknown[i]) + " is not known" +
+             (near ? " (\"" + *near + "\"?)" : "");
+  }
+  return words;
+}
+
 const Json& needed(const Fields::Node& node, std::string_view key, const std::string& what) {
   const Json* value = found(node, key);
-  if (value == nullptr) throw UserError(place_in(node, key), "is missing", "give " + what);
-  return *value;
+  if (value != nullptr) return *value;
+  const auto unknown = unknown_beside(node, key);
+  if (unknown.empty()) throw UserError(place_in(node, key), "is missing", "give " + what);
+  throw UserError(place_in(node, key), "is missing, and " + unknown_in_words(node, unknown, 0),
+                  "correct the spelling, or give " + what);
 }
 
 std::string text_of(const Json& value, const Place& where, const std::string& what) {
@@ -174,7 +212,8 @@ Fields Fields::parse(std::string_view text, std::string file) {
   if (!document->is_object())
     throw UserError({file, "", "holds " + kind_of(*document), "it must hold one object in { }"});
   const Json* root = document.get();
-  return Fields(std::make_shared<Node>(document, *root, std::move(file), ""));
+  return Fields(std::make_shared<Node>(document, *root, std::move(file), "",
+                                       std::make_shared<std::vector<Remark>>()));
 }
 
 Fields Fields::read(const std::string& path) {
@@ -197,6 +236,11 @@ const std::string& Fields::file() const { return node_->file; }
 Place Fields::place(std::string_view key) const { return place_in(*node_, key); }
 Place Fields::place() const { return {node_->file, node_->pointer.empty() ? "/" : node_->pointer}; }
 
+const Fields& Fields::may_hold(std::initializer_list<std::string_view> keys) const {
+  for (const std::string_view key : keys) node_->may_hold.emplace(key);
+  return *this;
+}
+
 bool Fields::has(std::string_view key) const { return found(*node_, key) != nullptr; }
 
 std::vector<std::string> Fields::keys() const {
@@ -217,7 +261,7 @@ std::optional<Fields> Fields::optional_object(std::string_view key) const {
   if (value == nullptr) return std::nullopt;
   const Place where = place(key);
   if (!value->is_object()) throw UserError(where, "is " + kind_of(*value), "give an object in { }");
-  return Fields(std::make_shared<Node>(node_->document, *value, where.file, where.field));
+  return Fields(std::make_shared<Node>(*node_, *value, where.field));
 }
 
 Fields Fields::object(std::string_view key) const {
@@ -234,7 +278,7 @@ std::vector<Fields> Fields::objects(std::string_view key, std::size_t most) cons
     const std::string pointer = where.field + "/" + std::to_string(elements.size());
     if (!element.is_object())
       throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
-    elements.emplace_back(std::make_shared<Node>(node_->document, element, where.file, pointer));
+    elements.emplace_back(std::make_shared<Node>(*node_, element, pointer));
   }
   return elements;
 }
@@ -323,7 +367,66 @@ bool Fields::is_null(std::string_view key) const {
   const Json* value = found(*node_, key);
   return value != nullptr && value->is_null();
 }
+
+bool Fields::is_empty(std::string_view key) const {
+  const Json* value = found(*node_, key);
+  if (value == nullptr || value->is_null()) return true;
+  if (value->is_string()) return plain(value->get_ref<const std::string&>()).empty();
+  return value->is_structured() && value->empty();
+}
+
 std::string Fields::json() const { return node_->object->dump(); }
+
+namespace {
+
+/// A text as it is compared with another: blanks and copied signs do not matter.
+Json comparable(const Json& value) {
+  return value.is_string() ? Json(plain(value.get_ref<const std::string&>())) : value;
+}
+
+/// Whether `confirmed` names `value`, alone or in a list.
+bool names(const Json& confirmed, const Json& value) {
+  if (comparable(confirmed) == comparable(value)) return true;
+  return confirmed.is_array() &&
+         std::any_of(confirmed.begin(), confirmed.end(),
+                     [&](const Json& one) { return comparable(one) == comparable(value); });
+}
+
+/// "confirmed" of `node`, if it stands there and says anything but `false`.
+const Json* confirmed_in(const Fields::Node& node) {
+  const Json* confirmed = found(node, "confirmed");
+  if (confirmed == nullptr || (confirmed->is_boolean() && !confirmed->get<bool>())) return nullptr;
+  if (confirmed->is_null())
+    throw UserError(place_in(node, "confirmed"), "is null",
+                    "write what it confirms, as it stands beside it");
+  return confirmed;
+}
+
+}  // namespace
+
+bool Fields::confirms(std::string_view figure) const {
+  const Json* confirmed = confirmed_in(*node_);
+  return confirmed != nullptr && (confirmed->is_boolean() || names(*confirmed, Json(figure)));
+}
+
+bool Fields::confirms_value_of(std::string_view key) const {
+  const Json* confirmed = confirmed_in(*node_);
+  const Json* value = found(*node_, key);
+  if (confirmed == nullptr || value == nullptr) return false;
+  if (confirmed->is_boolean() || names(*confirmed, *value)) return true;
+  throw UserError(
+      place("confirmed"),
+      "is " + kind_of(*confirmed) + ", but \"" + std::string(key) + "\" is " + kind_of(*value),
+      "write the very value that was checked, or true; or take it out");
+}
+
+bool Fields::confirms_all() const {
+  const Json* confirmed = confirmed_in(*node_);
+  return confirmed != nullptr && confirmed->is_boolean();
+}
+
+void Fields::say(Remark remark) const { node_->said->push_back(std::move(remark)); }
+const std::vector<Remark>& Fields::said() const { return *node_->said; }
 
 Length Fields::length(std::string_view key) const {
   return read_length(quantity_text(*node_, key, "\"5 mm\""), place(key));
@@ -379,11 +482,17 @@ Angle Fields::turn(std::string_view key) const {
 }
 
 Share Fields::share(std::string_view key, Share least, Share most) const {
-  const Share value = read_share(quantity_text(*node_, key, "\"5 %\""), place(key));
+  const std::string text = quantity_text(*node_, key, "\"5 %\"");
+  const std::string bounds =
+      trimmed(least.in_percent(), 4) + " to " + trimmed(most.in_percent(), 4) + " %";
+  if (plain(text).starts_with('-'))
+    throw UserError(
+        place(key), brimwright::quoted(text) + " is negative",
+        (least > Share{} ? "give a share from " : "give 0 or more: a share from ") + bounds);
+  const Share value = read_share(text, place(key));
   if (value < least || value > most)
     throw UserError(place(key), "is " + trimmed(value.in_percent(), 4) + " %",
-                    "give a share from " + trimmed(least.in_percent(), 4) + " to " +
-                        trimmed(most.in_percent(), 4) + " %");
+                    "give a share from " + bounds);
   return value;
 }
 
@@ -403,15 +512,17 @@ Rate Fields::rate(std::string_view key) const {
 }
 
 void Fields::refuse_unknown() const {
+  std::vector<std::string> unknown;  // in the file's order
+  for (const Member& member : node_->object->get_ref<const Json::object_t&>())
+    if (!node_->asked.contains(member.first)) unknown.push_back(member.first);
+  if (unknown.empty()) return;
   const std::vector<std::string> known(node_->asked.begin(), node_->asked.end());
-  for (const Member& member : node_->object->get_ref<const Json::object_t&>()) {
-    if (node_->asked.contains(member.first)) continue;
-    const auto near = nearest_name(member.first, known);
-    std::string listed;
-    for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
-    throw UserError(place(member.first), "not known",
-                    near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
-  }
+  const auto near = nearest_name(unknown.front(), known);
+  std::string listed;
+  for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
+  const std::string others = unknown_in_words(*node_, unknown, 1);
+  throw UserError(place(unknown.front()), "not known" + (others.empty() ? "" : ", and " + others),
+                  near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
 }
 
 std::optional<std::string> nearest_name(std::string_view wrong,

@@ -3,6 +3,7 @@
 #include "units/angle.h"
 #include "units/quantity.h"
 #include "units/rate.h"
+#include "units/remark.h"
 #include "units/share.h"
 #include "units/temperature.h"
 #include "units/user_error.h"
@@ -10,6 +11,7 @@
 #include <chrono>
 #include <cstddef>
 #include <cstdint>
+#include <initializer_list>
 #include <memory>
 #include <optional>
 #include <string>
@@ -37,6 +39,10 @@ class Fields {
   Place place(std::string_view key) const;
   /// Where this object stands.
   Place place() const;
+
+  /// All keys that may stand here, so that a missing one and misspelt others are told together.
+  /// Marks none of them as asked for.
+  const Fields& may_hold(std::initializer_list<std::string_view> keys) const;
 
   bool has(std::string_view key) const;
   /// All keys in the file's order, each marked as known: for maps whose keys are names. At most
@@ -68,7 +74,22 @@ class Fields {
   bool is_text(std::string_view key) const;    ///< present and a string
   bool is_object(std::string_view key) const;  ///< present and an object
   bool is_null(std::string_view key) const;
+  bool is_empty(std::string_view key) const;  ///< absent, null, a text of blanks, {} or []
   std::string json() const;  ///< this object again as JSON, its keys in the same order
+
+  /// Whether "confirmed" here stands for `figure`: it names it as it was written ("400 ml"), or is
+  /// a list with it, or is `true`, which stands for whatever is here.
+  bool confirms(std::string_view figure) const;
+  /// The same of the value of `key`, be it a text, a number or an object; here a "confirmed" that
+  /// names another value is refused.
+  bool confirms_value_of(std::string_view key) const;
+  /// Whether "confirmed" is `true`, whatever the values are.
+  bool confirms_all() const;
+
+  /// Keeps what a reader wants told of what it read, for whoever reads the whole document.
+  void say(Remark remark) const;
+  /// All that was said so far of this document, in the order it was read.
+  const std::vector<Remark>& said() const;
 
   // Quantities are strings with a unit. `positive_` refuses zero.
   Length length(std::string_view key) const;
@@ -88,7 +109,7 @@ class Fields {
   std::chrono::seconds positive_short_time(std::string_view key) const;
   Rate rate(std::string_view key) const;
 
-  /// Complains of the first key of this object that no getter asked for.
+  /// Complains of the keys of this object that no getter asked for, all in one.
   void refuse_unknown() const;
 
   struct Node;  // implementation

@@ -74,7 +74,7 @@ double taken_number(Text& text, std::string_view whole_text, const Place& where,
                     const std::string& example) {
   if (!text.rest.empty() && text.rest.front() == '-')
     throw UserError(where, quoted(whole_text) + " is negative",
-                    "give a value above zero, such as " + example);
+                    "give 0 or more, such as " + example);
   if (!text.rest.empty() && text.rest.front() == '+') text.rest.remove_prefix(1);
   const auto units = text.digits();
   if (auto quotient = fraction_of(text, units)) {

@@ -211,7 +211,7 @@ TEST_CASE("an essence is stronger only where its name says so and the formula co
   CHECK_THROWS_WITH(read(additive(name, share_of(acid, "25 %"))),
                     Contains("read the bottle again") && Contains("\"confirmed\": true"));
   const Formula formula = read(additive(name, share_of(acid, "25 %", R"(, "confirmed": true)")));
-  const auto remarks = rate_cautions(formula, proportions(formula));
+  const auto remarks = data_doubts(formula, proportions(formula));
   CHECK(std::any_of(remarks.begin(), remarks.end(), [](const Remark& r) {
     return r.severity == Severity::caution && r.text.find("lye-heavy") != std::string::npos;
   }));
@@ -262,7 +262,7 @@ TEST_CASE("a strength in the name is not overruled by a stronger acid", "[chemis
 }
 
 bool is_said(const Formula& formula, const std::string& part) {
-  const auto remarks = rate_cautions(formula, proportions(formula));
+  const auto remarks = data_doubts(formula, proportions(formula));
   return std::any_of(remarks.begin(), remarks.end(),
                      [&](const Remark& r) { return r.text.find(part) != std::string::npos; });
 }

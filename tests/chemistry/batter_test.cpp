@@ -336,10 +336,10 @@ TEST_CASE("a weak lye is wet and a strong one is fast, and both are said", "[che
 
 TEST_CASE("a supplier's value far from the published range is doubted", "[chemistry]") {
   Formula formula = plain_olive();
-  CHECK(rate_cautions(formula, proportions(formula)).empty());
+  CHECK(data_doubts(formula, proportions(formula)).empty());
   const auto sv = SaponificationValue::mg_koh_per_g(256);  // coconut's, on the olive's line
   formula.fats[0].saponification = {sv, sv, sv};
-  CHECK(any_says(rate_cautions(formula, proportions(formula)),
+  CHECK(any_says(data_doubts(formula, proportions(formula)),
                  "256 mg/g lies above the 184 to 200 mg/g known for Olive oil"));
 }
 

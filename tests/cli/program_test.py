@@ -163,6 +163,56 @@ refused("fluid ounces for a mass", at + r"/losses/pour/pot: .*that is a volume",
 refused("an unknown key", at + '/spoilag: not known; did you mean "spoilage"', run_changes=[("/spoilag", "4 %")])
 refused("an unknown key deep inside", at + '/perch/0/spare: not known; did you mean "spares"',
         run_changes=[("/perch/0/spare", "4 %")])
+refused("a misspelt key beside a missing one", at + r'/spoilage: is missing, and "nme" is not known \("name"\?\), "spoilge" is not known \("spoilage"\?\)',
+        run_changes=[("/spoilage", None), ("/spoilge", "4 %"), ("/nme", "x")])
+refused("a misspelt key beside a missing one of the topping", at + '/pipe/formula: is missing, and "bag_hold" is not known .*"bag_holds"',
+        run_changes=[("/pipe/formula", None), ("/pipe/bag_hold", "600 ml")])
+refused("a negative share where none may be", at + r'/spoilage: "-3 %" is negative; give 0 or more: a share from 0 to 90 %',
+        run_changes=[("/spoilage", "-3 %")])
+refused("a price without its pack", at + "/money/prices/olive/for: is missing", run_changes=[("/money/prices/olive", {"paid": "34.90"})])
+# What the schema lets stand there is not called unknown where another key is missing.
+for kind, pointer, first, part in (
+        ("run", "", "spoilage", {}), ("run", "/pour", "mould", {}), ("run", "/pipe", "formula", {}), ("run", "/losses/pour", "overpour", {}),
+        ("run", "/losses/pipe", "bag", {}), ("run", "/perch/0", "name", {}), ("formula", "", "name", {}), ("mould", "", "name", {})):
+    with open(f"{root}/src/service/schemas/{kind}.schema.json") as file:
+        schema = json.load(file)
+    holder = schema["$defs"]["decoration"] if pointer.startswith("/perch") else schema
+    for step in [] if pointer.startswith("/perch") else pointer.strip("/").split("/"):
+        holder = holder["properties"][step] if step else holder
+    name = {"run": "spring_order.run.json", "formula": "meadow_base.formula.json", "mould": "cup.json"}[kind]
+    folder = scene()
+    with open(f"{folder}/{name}") as file:
+        document = json.load(file)
+    inner = document
+    for step in [int(p) if p.isdigit() else p for p in pointer.strip("/").split("/") if p]:
+        inner = inner[step]
+    for key in holder["properties"]:
+        if key != "fats_from":  # is opened before the rest is read
+            inner.setdefault(key, None)
+    del inner[first]
+    with open(f"{folder}/{name}", "w") as file:
+        json.dump(document, file)
+    line = run("plan", "spring_order.run.json", cwd=folder).stderr
+    check(f"{pointer}/{first}: is missing; give" in line, f"{kind}{pointer}: {line!r}")
+    shutil.rmtree(folder)
+# What is not filled in is unpriced; where nothing is priced there is no cost, and it is not 0.00.
+folder = scene(run_changes=[("/money/prices/olive", ""), ("/money/prices/coconut", None), ("/money/prices/castor", {}),
+                            ("/money/prices/shea", {"paid": "", "for": "1 kg"})])
+with open(f"{folder}/spring_order.run.json") as file:
+    document = json.load(file)
+document["money"]["prices"]["coconut"] = None
+with open(f"{folder}/spring_order.run.json", "w") as file:
+    json.dump(document, file)
+plan = json.loads(run("plan", "spring_order.run.json", "--json", cwd=folder).stdout)
+check(set(plan["piece"]["cost"]["unpriced"]) == {"olive", "coconut", "castor", "shea", "gold mica"}, f"unpriced: {plan['piece']['cost']['unpriced']}")
+document["money"]["prices"] = {"olve": {"paid": "9", "for": "1 kg"}}
+with open(f"{folder}/spring_order.run.json", "w") as file:
+    json.dump(document, file)
+plan = json.loads(run("plan", "spring_order.run.json", "--json", cwd=folder).stdout)
+check(plan["piece"]["cost"]["amount"] is None and plan["piece"]["cost"]["total"] is None, "no price, and yet a cost")
+text = run("plan", "spring_order.run.json", cwd=folder).stdout
+check("Cost: unpriced" in text and "0.00" not in text.split("A PIECE")[1].split("\n\n")[0], "no price, and yet a cost in words")
+shutil.rmtree(folder)
 refused("losses left out", at + "/losses/pour/pot: is missing", run_changes=[("/losses/pour/pot", None)])
 refused("losses of a section that is not there", at + "/losses/pipe: not known", run_changes=[("/pipe", None)])
 refused("an unknown fat", base + '/fats/0/fat: .*"olive"', base_changes=[("/fats/0/fat", "olve")])

@@ -4,9 +4,12 @@
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>
+#include <rapidcheck/catch.h>
 
 #include <algorithm>
 #include <string>
+#include <utility>
+#include <vector>
 
 using namespace brimwright;
 using namespace brimwright::planning;
@@ -116,6 +119,59 @@ TEST_CASE("cautions about any bench buried those about this batch", "[planning]"
     CHECK(caution.is_general == is_past_the_batch);
   }
   CHECK_FALSE(cautions.front().is_general);
+}
+
+TEST_CASE("what stops today's batch stood behind label, price and doubtful data", "[planning]") {
+  // Danger; the worst corner; the bench today; what is known; label and cost; any work.
+  const std::vector<Concern> order = {Concern::superfat, Concern::todays_batch, Concern::data,
+                                      Concern::label_and_cost, Concern::any_work};
+  std::vector<Caution> sorted;
+  for (const Severity severity : {Severity::danger, Severity::caution, Severity::note})
+    for (const Concern concern : order)
+      for (const std::string which : {"first", "second"})
+        sorted.push_back({{severity, which}, Topic::plan, false, concern});
+  rc::prop("whatever order they were found in, they are told in one", [&] {
+    // Pairs that are alike in both keep their own order, so they move as one.
+    std::vector<std::size_t> pairs(sorted.size() / 2);
+    for (std::size_t i = 0; i < pairs.size(); ++i) pairs[i] = i;
+    for (std::size_t i = pairs.size(); i > 1; --i)
+      std::swap(pairs[i - 1], pairs[*rc::gen::inRange<std::size_t>(0, i)]);
+    std::vector<Caution> found;
+    for (const std::size_t pair : pairs) {
+      found.push_back(sorted[2 * pair]);
+      found.push_back(sorted[2 * pair + 1]);
+    }
+    put_in_order(found);
+    for (std::size_t i = 0; i < sorted.size(); ++i) {
+      RC_ASSERT(found[i].severity == sorted[i].severity);
+      RC_ASSERT(found[i].concern == sorted[i].concern);
+      RC_ASSERT(found[i].text == sorted[i].text);
+    }
+  });
+}
+
+TEST_CASE("a whip too heavy for today was told after a trial's spread and a missing limit",
+          "[planning]") {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  run.pipe->formula.additives = {lavender(1 * percent)};  // no limit: a caution on the label
+  run.pipe->trials->weighed = {20 * gram, 30 * gram};     // they differ by 40 %
+  run.pipe->whip_now = WeighCup{100 * millilitre, 95 * gram};
+  run.pour.mould.remarks.push_back({Severity::caution, "The water weighings differ."});
+  std::vector<std::string> told;
+  for (const auto& caution : planning::plan(run).cautions)
+    if (caution.severity == Severity::caution && !caution.is_general) told.push_back(caution.text);
+  const auto place_of = [&](const std::string& part) {
+    const auto found = std::find_if(told.begin(), told.end(), [&](const std::string& text) {
+      return text.find(part) != std::string::npos;
+    });
+    CAPTURE(part);
+    REQUIRE(found != told.end());
+    return found - told.begin();
+  };
+  CHECK(place_of("At today's whip") < place_of("The water weighings differ"));
+  CHECK(place_of("At today's whip") < place_of("The weighed trials differ"));
+  CHECK(place_of("The weighed trials differ") < place_of("no limit is given for lavender"));
 }
 
 TEST_CASE("first aid says what severe burns ask for, and no vinegar", "[planning]") {

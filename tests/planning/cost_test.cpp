@@ -35,6 +35,13 @@ TEST_CASE("what has no price is named unpriced, never taken as nothing", "[plann
   for (const auto& line : plan.cost->lines) CHECK(line.cost.has_value() == (line.name != "water"));
 }
 
+TEST_CASE("a run without any price of what is in it cost 0.00", "[planning]") {
+  Run run = priced_run();
+  CHECK(is_any_priced(*planning::plan(run).cost));
+  run.money->prices = {{"olve", {{900, eur}, 1 * kilogram}}};
+  CHECK_FALSE(is_any_priced(*planning::plan(run).cost));
+}
+
 TEST_CASE("a price for something that is not in the run is pointed out", "[planning]") {
   Run run = priced_run();
   run.money->prices["olve"] = {{900, eur}, 1 * kilogram};

@@ -30,6 +30,56 @@ TEST_CASE("a slip in a key is told with the nearest known name", "[units]") {
         "moulds/cup.json: /wal_mm: not known; did you mean \"wall_mm\"?");
 }
 
+TEST_CASE("a misspelt key was told only after the missing one had been given", "[units]") {
+  const Fields run = Fields::parse(R"({"spoilge": "4 %", "nme": "x"})", "run.json");
+  CHECK(
+      complaint_of([&] { run.share("spoilage", Share{}, whole); }) ==
+      "run.json: /spoilage: is missing, and \"spoilge\" is not known (\"spoilage\"?); correct the "
+      "spelling, or give it with its unit, such as \"5 %\"");
+  // Where the reader says what may stand there, all that may not is told at once.
+  run.may_hold({"name", "spoilage", "note"});
+  CHECK_THAT(complaint_of([&] { run.share("spoilage", Share{}, whole); }),
+             Contains("\"spoilge\" is not known (\"spoilage\"?)") &&
+                 Contains("\"nme\" is not known (\"name\"?)"));
+  const Fields plain = Fields::parse(R"({"note": "x"})", "run.json");
+  plain.may_hold({"name", "spoilage", "note"});
+  CHECK(complaint_of([&] { plain.name("name"); }) == "run.json: /name: is missing; give a text");
+}
+
+TEST_CASE("of two misspelt keys only the first was told", "[units]") {
+  const Fields run = Fields::parse(R"({"nme": "x", "spoilge": "4 %"})", "run.json");
+  run.has("name");
+  run.has("spoilage");
+  CHECK(complaint_of([&] { run.refuse_unknown(); }) ==
+        "run.json: /nme: not known, and \"spoilge\" is not known (\"spoilage\"?); did you mean "
+        "\"name\"?");
+}
+
+TEST_CASE("a negative share was told to be above zero, where zero is allowed", "[units]") {
+  const Fields f = Fields::parse(R"({"s": "-3 %", "u": "\u22123 %", "m": "-3 g"})", "run.json");
+  CHECK(complaint_of([&] { f.share("s", Share{}, 50 * percent); }) ==
+        "run.json: /s: \"-3 %\" is negative; give 0 or more: a share from 0 to 50 %");
+  CHECK_THAT(complaint_of([&] { f.share("u", Share{}, 50 * percent); }), Contains("is negative"));
+  CHECK_THAT(complaint_of([&] { f.share("s", 10 * percent, whole); }),
+             Contains("give a share from 10 to 100 %") && !Contains("0 or more"));
+  CHECK_THAT(complaint_of([&] { f.mass("m"); }), Contains("is negative; give 0 or more"));
+}
+
+TEST_CASE("a value once confirmed covered every later one", "[units]") {
+  const auto confirms = [](const std::string& confirmed) {
+    return Fields::parse(R"({"value": 257, "confirmed": )" + confirmed + "}", "f.json")
+        .confirms_value_of("value");
+  };
+  CHECK(confirms("true"));
+  CHECK(confirms("257"));
+  CHECK(confirms("257.0"));
+  CHECK_FALSE(confirms("false"));
+  CHECK_THROWS_WITH(confirms("256"),
+                    Contains("/confirmed: is the bare number 256, but \"value\" is "
+                             "the bare number 257"));
+  CHECK_THROWS_WITH(confirms("\"yes\""), Contains("/confirmed"));
+}
+
 TEST_CASE("a complaint points into the file with a JSON pointer", "[units]") {
   const Fields run = Fields::parse(R"({"a/b": {"c": [{"d": 5}]}})", "run.json");
   const Fields inner = run.object("a/b").objects("c").at(0);

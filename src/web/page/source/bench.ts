@@ -5,13 +5,14 @@ import { clash_of, conflict } from "./clash";
 import { cut_form } from "./cut_form";
 import { is_in_danger } from "./danger";
 import { is_cut } from "./decoration";
-import { redo, undo } from "./editing";
+import { edit, redo, undo } from "./editing";
 import { field, is_about, wanting_field } from "./field";
 import { figure } from "./figure";
 import { files_out } from "./files_out";
 import { sum_of_brimful } from "./findings_sums";
 import { file_choice, reach } from "./form_parts";
 import { mend_formula } from "./formula_opening";
+import { keep_it } from "./keep_it";
 import { both, length, volume, type Units } from "./numbers";
 import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
 import { pipe_lane, pipe_questions } from "./pipe_lane";
@@ -145,6 +146,7 @@ export function complaint(): TemplateResult {
     ${said
       ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${wording(said)}</p>
           ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
+          ${is_about("run") ? keep_it(state.run, said.field, said.remedy, (pointer, value) => edit("run", pointer, value)) : nothing}
           ${(wanting_field() && document.activeElement !== wanting_field()) || formula_wanting() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
       : nothing}
   </div>`;

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
 import { choice } from "./form_parts";
 import { bring_back_mine, draft, half_points, has, kind_of, list_at, set, shows_cavities, take_their_mould, wanted } from "./mould_draft";
+import { keep_it } from "./keep_it";
 import { complaint_at, draft_field } from "./mould_fields";
 import { keep_mould, keep_over, name_taken_by, type Taken } from "./mould_keeping";
 import { found } from "./mould_views";
@@ -160,7 +161,7 @@ function keeping(taken: Taken): TemplateResult {
     ${file ? html`<p class="aside">It stays in ${file}.</p>` : nothing}
     ${name ? nothing : html`<p class="hint">Give it a name first.</p>`}
     ${name_taken(name, twin)}
-    ${draft.complaint ? html`<p class="alarm" role="status">${words_for(draft.complaint.field)}${draft.complaint.line}</p>` : nothing}`;
+    ${draft.complaint ? html`<p class="alarm" role="status">${words_for(draft.complaint.field)}${draft.complaint.line}</p>${keep_it(draft.document, draft.complaint.field, draft.complaint.line, set)}` : nothing}`;
 }
 
 export const name_taken = (name: string, twin: string | undefined): TemplateResult | typeof nothing =>

@@ -170,9 +170,9 @@ export interface Plan {
     parts?: { name: string; fresh_g: number; cured_g: number | null }[];
     size?: { width_mm: number; depth_mm: number; height_mm: number } | null;
     cost: {
-      amount: string;
+      amount: string | null; // none where nothing is priced
       currency: string;
-      total: string;
+      total: string | null;
       unpriced: string[];
       materials: { name: string; g: number; amount: string | null }[];
     } | null;

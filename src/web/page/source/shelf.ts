@@ -121,10 +121,10 @@ export function piece(plan: Plan): TemplateResult {
     ${lightest ? figure({ key: "piece.lightest", label: "The lightest bar", note: lightest.cured_g === null ? "fresh" : "cured", shown: mass(state.units, lightest.cured_g ?? lightest.fresh_g), sum }) : nothing}
     ${label_g === null ? nothing : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })}
     ${size ? figure({ key: "piece.size", label: "Over all", shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""], sum: sum_of_size(plan) }) : nothing}
-    ${cost
+    ${cost && cost.amount !== null
       ? html`${figure({ key: "piece.cost", label: "Materials for one", shown: [`${cost.amount} ${cost.currency}`, ""], size: "weigh", note: `${cost.total} ${cost.currency} for the run`, sum: sums.sum_of_cost(plan) })}
           ${cost.unpriced.length ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>` : nothing}`
-      : html`<p class="aside">No prices are given, so there is no cost.</p>`}
+      : html`<p class="aside">No price of anything in it is given, so there is no cost.</p>`}
     ${prices(plan)} ${label(plan)} ${label_form()}
   </section>`;
 }

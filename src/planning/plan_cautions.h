@@ -1,0 +1,11 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+
+namespace brimwright::planning {
+
+/// All cautions of `plan`, anew and in order.
+void collect_cautions(Plan& plan, const Run& run);
+
+}  // namespace brimwright::planning

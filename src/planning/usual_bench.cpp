@@ -1,0 +1,79 @@
+#include "planning/usual_bench.h"
+
+#include "units/printing.h"
+
+#include <array>
+#include <cmath>
+#include <map>
+#include <string>
+
+namespace brimwright::embedded {
+std::string_view usual_bench_json();
+}
+
+namespace brimwright::planning {
+namespace {
+
+constexpr auto file = "data/usual_bench.json";
+
+/// What is usual for a kilogram, in a currency of a euro's worth.
+struct UsualPrices {
+  struct Range {
+    double least, most;
+  };
+  std::array<Range, 4> by_kind;  // in the order of Priced
+  std::map<std::string, double, std::less<>> worth_of_a_euro;
+};
+
+std::size_t index_of(const std::string& kind) {
+  const std::array<std::string, 4> kinds = {"water", "alkali", "fat", "other"};
+  std::size_t i = 0;
+  while (kinds.at(i) != kind) ++i;
+  return i;
+}
+
+UsualPrices read_prices() {
+  const Fields prices = Fields::parse(embedded::usual_bench_json(), file).object("prices");
+  UsualPrices read;
+  for (const Fields& entry : prices.objects("kinds"))
+    read.by_kind.at(index_of(entry.text("kind"))) = {entry.number("least"), entry.number("most")};
+  const Fields worth = prices.object("worth_of_a_euro");
+  for (const auto& code : worth.keys()) read.worth_of_a_euro[code] = worth.number(code);
+  return read;
+}
+
+const UsualPrices& usual_prices() {
+  static const UsualPrices prices = read_prices();
+  return prices;
+}
+
+std::string what_is_bought(Priced kind) {
+  if (kind == Priced::water) return "a kilogram of water";
+  if (kind == Priced::alkali) return "a kilogram of alkali";
+  return kind == Priced::fat ? "a kilogram of a fat" : "a kilogram of anything stirred in or on";
+}
+
+}  // namespace
+
+const UsualMeasures& usual_bench() {
+  static const UsualMeasures usual(embedded::usual_bench_json(), file);
+  return usual;
+}
+
+void ask_for_price(const Fields& fields, const Price& price, Priced kind) {
+  const Currency& currency = price.paid.currency;
+  const auto worth = usual_prices().worth_of_a_euro.find(currency.code);
+  if (worth == usual_prices().worth_of_a_euro.end()) return;
+  const auto range = usual_prices().by_kind.at(static_cast<std::size_t>(kind));
+  const double least = range.least * worth->second, most = range.most * worth->second;
+  const double paid = static_cast<double>(price.paid.coins) / std::pow(10.0, currency.decimals);
+  const double per_kilogram = paid / (price.pack / kilogram);
+  const std::string unit = " " + currency.code + "/kg";
+  ask_once(fields, fields.place(),
+           {least, most, trimmed(least, 2) + " to " + trimmed(most, 0) + unit, what_is_bought(kind),
+            "g and kg mixed up, a pack's price for a kilogram's, a lost point",
+            "common practice, no source"},
+           per_kilogram, trimmed(per_kilogram, per_kilogram < 1 ? 4 : 2) + unit);
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "planning/run.h"
+#include "units/fields.h"
+#include "units/usual_measures.h"
+
+namespace brimwright::planning {
+
+/// What is usual on a bench (data/usual_bench.json): what is far outside is asked for once.
+const UsualMeasures& usual_bench();
+
+/// What a price is paid for.
+enum class Priced { water, alkali, fat, other };
+
+/// Asks for a price, which stands in `fields`, that is far from usual for a kilogram. Prices in a
+/// currency whose worth is not known here are not asked for.
+void ask_for_price(const Fields& fields, const Price& price, Priced kind);
+
+}  // namespace brimwright::planning
