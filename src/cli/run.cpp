@@ -58,6 +58,9 @@ constexpr auto plan_examples =
     "  brimwright plan examples/spring_order.run.json --picture pour.svg\n"
     "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
     "  brimwright plan examples/spring_order.run.json --label label.txt\n"
+    "  brimwright plan examples/plain_bars.run.json --weighed \"base NaOH 140 g\" --purity \"NaOH "
+    "97 "
+    "%\"\n"
     "  brimwright plan orders/may.json --library ~/soap/moulds --json > may_plan.json\n";
 
 constexpr auto sheet_examples =
@@ -203,6 +206,24 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
                  "with --piece: .glb and .stl without their front half, to look inside");
   plan->add_option("--label", words.plan.label, "write the draft of the label as plain text")
       ->type_name("FILE.txt");
+  plan->add_option("--weighed", words.plan.weighed,
+                   "lye already weighed: what superfat comes out of it, and what mends it, such as "
+                   "\"base NaOH 96 g\" or \"topping NaOH 30.5 g\"; repeatable")
+      ->type_name("WHAT")
+      ->allow_extra_args(false);
+  plan->add_option("--added", words.plan.added,
+                   "with --weighed: fats added to mend it, such as \"base olive 14 g\"; repeatable")
+      ->type_name("WHAT")
+      ->allow_extra_args(false);
+  plan->add_option("--batch", words.plan.batch,
+                   "with --weighed: in which batch, where the run's batches differ")
+      ->type_name("N");
+  plan->add_option(
+          "--purity", words.plan.purity,
+          "the alkali's purity as bought, instead of the formula's: \"NaOH 97 %\" or \"KOH "
+          "88 % to 92 %\"; repeatable")
+      ->type_name("WHAT")
+      ->allow_extra_args(false);
   add_library(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;

@@ -3,6 +3,7 @@
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
 #include "reports/lye_report.h"
+#include "reports/made_lye_report.h"
 #include "reports/plan_report.h"
 #include "reports/weight_json.h"
 #include "units/rounding.h"
@@ -369,7 +370,8 @@ Json first_aid_json() {
 
 }  // namespace
 
-std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
+std::string plan_json(const planning::Run& run, const planning::Plan& plan,
+                      const std::vector<planning::MadeLye>& made) {
   Json json = {{"schema", "brimwright.plan/1"},
                {"run", plan.name},
                {"source", plan.file},
@@ -383,6 +385,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan) {
                  {"batches", plan.pieces.batches},
                  {"to_stock", plan.pieces.to_stock}}},
                {"pour", pour_json(plan.pour, run)}};
+  if (!made.empty()) json["made_lye"] = made_lye_json(made);
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run, plan.pieces.per_cast);
   json["batches"] = batches_json(run, plan);
   json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);

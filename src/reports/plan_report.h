@@ -2,8 +2,10 @@
 
 #include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/weighed_lye.h"
 
 #include <string>
+#include <vector>
 
 namespace brimwright::reports {
 
@@ -13,7 +15,8 @@ namespace brimwright::reports {
 std::string plan_text(const planning::Run& run, const planning::Plan& plan);
 
 /// The plan as one JSON document, schema brimwright.plan/1. Masses are those of the text, to the
-/// digit.
-std::string plan_json(const planning::Run& run, const planning::Plan& plan);
+/// digit. `made` is told under "made_lye", where there is any.
+std::string plan_json(const planning::Run& run, const planning::Plan& plan,
+                      const std::vector<planning::MadeLye>& made = {});
 
 }  // namespace brimwright::reports

@@ -9,12 +9,14 @@
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
+#include "reports/made_lye_report.h"
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
+#include "service/lye_story_reading.h"
 #include "service/name_gate.h"
 #include "service/outputs.h"
 #include "service/piece_files.h"
@@ -86,6 +88,30 @@ planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& pr
   return plan;
 }
 
+/// The same gate for what the maker is told to put in, and for a lye that needs no mending.
+void pass_made_lye_gate(const planning::MadeLye& made) {
+  if (made.as_it_is.superfat.nominal >= Share{} && made.as_it_is.superfat.likely_low >= Share{})
+    pass_lye_gate(made.formula, made.as_it_is);
+  for (const auto& mend : {made.to_aim, made.to_zero, made.missing})
+    if (mend) pass_lye_gate(made.formula, mend->after);
+}
+
+/// Puts lye already weighed into `plan`; nothing where the request tells of none.
+std::vector<planning::MadeLye> made_lye(planning::Plan& plan, const planning::Run& run,
+                                        const planning::LyeStory& story) {
+  if (story.used.empty()) return {};
+  auto made = planning::tell_made_lye(plan, run, story);
+  for (const auto& one : made) pass_made_lye_gate(one);
+  return made;
+}
+
+/// Without a lye already weighed, another purity is what all weights are reckoned with.
+void buy_for_all(planning::Run& run, const planning::LyeStory& story) {
+  if (!story.used.empty()) return;
+  planning::buy(run.pour.formula, story.purities);
+  if (run.pipe) planning::buy(run.pipe->formula, story.purities);
+}
+
 std::string label_draft(const planning::Run& run, const planning::Plan& plan,
                         const std::string& file) {
   if (!plan.label)
@@ -143,14 +169,18 @@ planning::Run run_with_outputs(const RunRequest& request, const moulds::Library&
 
 std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
                     const geometry::Progress& progress) {
-  const planning::Run run = run_with_outputs(request, library);
-  const planning::Plan plan = gated_plan(run, progress);
+  const planning::LyeStory story = read_lye_story(request);
+  planning::Run run = run_with_outputs(request, library);
+  buy_for_all(run, story);
+  planning::Plan plan = gated_plan(run, progress);
+  const auto made = made_lye(plan, run, story);
   // Bytes first, so that nothing is written when one of the files cannot be made.
   auto files = piece_files(request.piece, run, plan, request.cut_open);
   if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
   if (request.label) files.emplace_back(*request.label, label_draft(run, plan, request.file));
   for (const auto& [path, bytes] : files) write_output(path, bytes);
-  return form == Form::json ? reports::plan_json(run, plan) : reports::plan_text(run, plan);
+  if (form == Form::json) return reports::plan_json(run, plan, made);
+  return reports::made_lye_text(made) + reports::plan_text(run, plan);
 }
 
 std::optional<reports::Paper> paper_of(const SheetRequest& request) {

@@ -44,7 +44,8 @@ struct GaugeRequest {
 /// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
 /// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `label`
 /// is the label's draft as plain text. `text` is a run to be planned as though it stood in `file`,
-/// which need not be there.
+/// which need not be there. `weighed`, `added` and `purity` tell of lye already weighed, as typed
+/// (lye_story_reading.h), in the batch of that number.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
@@ -53,6 +54,8 @@ struct PlanRequest {
   std::vector<std::string> piece = {};
   bool cut_open = false;  // .glb and .stl without their front half, capped
   std::optional<std::string> label = {};
+  std::vector<std::string> weighed = {}, added = {}, purity = {};
+  std::optional<std::string> batch = {};
 };
 
 /// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the

@@ -30,6 +30,10 @@ service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for)
   request.text = optional_document(fields, "run");
   request.sell = optional_word(fields, "sell");
   request.cut_open = flag(fields, "cut-open");
+  request.weighed = fields.texts("weighed");
+  request.added = fields.texts("added");
+  request.purity = fields.texts("purity");
+  request.batch = optional_word(fields, "batch");
   request.file = path_for(fields.text("file"), request.text.has_value());
   fields.refuse_unknown();
   return request;
