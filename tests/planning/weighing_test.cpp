@@ -158,7 +158,7 @@ TEST_CASE("a batch too small for its scales is told how large it should be", "[p
   const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {1 * gram, 5 * kilogram}};
   const Weighing small = weighing_of(paper_formula(), 138 * gram, kitchen);
   const auto told = [](const Weighing& weighing) {
-    for (const auto& remark : weighing.remarks)
+    for (const auto& remark : weighing.doubts)
       if (remark.text.find("of fats on the scales keep within ±0.5 points") != std::string::npos)
         return remark.text;
     return std::string();
