@@ -1189,7 +1189,16 @@ class Run:
         spread = label.get("spread", "0 g")
         lost = cured * float(share(spread)) if spread.rstrip().endswith("%") else float(quantity(spread, "mass"))
         low_line = worth * float(quantity(label["pour_line"], "length")) if "pour_line" in label else 0.0
-        return cured - lost - low_line - float(self.scales.step_on_fine(cured)) / 2, sum(piece[1] for piece in pieces) / len(pieces)
+        return cured - lost - low_line - float(self.scales.step_on_fine(cured)) / 2, mean([piece[1] for piece in pieces]) + self.somewhere_on_bar()
+
+    def somewhere_on_bar(self):
+        """g in the mean of what is set on the loaf without a place: by area. A bar is sure of none of it."""
+        if not self.cut:
+            return 0.0
+        area = mean([(x[1] - x[0]) * (y[1] - y[0]) for x, y, _ in self.cut.bars()])
+        return sum(float(area / self.cut.area * decoration["per_cast"] * mine["mass_each_g"])
+                   for decoration, mine in zip(self.document.get("perch", []), self.decorations)
+                   if "per_cast" in decoration and "buried" not in decoration and "drizzle" not in decoration)
 
     @staticmethod
     def net_quantity(market, lightest):
