@@ -134,6 +134,9 @@ export async function saved(page) {
   await page.waitForFunction(() => /^Saved in/.test(document.querySelector(".saving")?.textContent ?? ""));
 }
 
+/** The batch whose weights the page shows first: the largest. */
+export const first_batch = (plan) => plan.batches[0];
+
 /** A figure's first number, by what it is called. */
 export async function figure(page, label, within = "main") {
   const line = page.locator(within).locator(".figure .line", { hasText: label }).first();

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, check_tablet, laptop, open, root, run, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, check_tablet, first_batch, laptop, open, root, run, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const gram_per_ounce = 28.349523125; // international avoirdupois ounce, exact by definition
@@ -172,7 +172,7 @@ await run({
 
   "a low end of -0.04 % is not shown as 0.0 %": () =>
     with_page(as_it_is, async (page) => {
-      await answered(page, (plan) => Object.assign(plan.pour.superfat_percent, { effective: 0.04, low: -0.04, likely_low: "-0" }));
+      await answered(page, (plan) => Object.assign(first_batch(plan).pour.superfat_percent, { effective: 0.04, low: -0.04, likely_low: "-0" }));
       await page.getByLabel("Pieces to sell").fill("45");
       const jug = page.locator(".jug", { hasText: "Lye for the base" });
       await jug.getByText("between -0.04 % and").waitFor();
@@ -188,7 +188,7 @@ await run({
       const plan = serving.printed("plan", "spring_order.run.json");
       const check = async (units) => {
         await button(page, units).click();
-        for (const [jug, batter] of [["base", plan.pour], ["topping", plan.pipe]]) {
+        for (const [jug, batter] of [["base", first_batch(plan).pour], ["topping", first_batch(plan).pipe]]) {
           const within = `.jug:has(h3:text("Lye for the ${jug}"))`;
           const { g } = batter.ingredients.find((one) => one.name.startsWith("NaOH"));
           for (const one of await shown(page, "NaOH", within)) {
@@ -200,13 +200,13 @@ await run({
       };
       for (const units of ["g mm", "both", "oz in"]) await check(units);
       for (const [i, name] of ["pour", "pipe"].entries()) {
-        await page.locator(".jug .figure", { hasText: "NaOH" }).nth(i).locator("button").click();
-        const said = await page.locator(".jug .figure", { hasText: "NaOH" }).nth(i).locator(".sum tr", { hasText: "NaOH" }).last().innerText();
-        assert.ok(Number(/([\d.]+) g/.exec(said)[1]) <= plan[name].ingredients.find((one) => one.name.startsWith("NaOH")).g, said);
+        await page.locator(".shelf .jug .figure", { hasText: "NaOH" }).nth(i).locator("button").click();
+        const said = await page.locator(".shelf .jug .figure", { hasText: "NaOH" }).nth(i).locator(".sum tr", { hasText: "NaOH" }).last().innerText();
+        assert.ok(Number(/([\d.]+) g/.exec(said)[1]) <= first_batch(plan)[name].ingredients.find((one) => one.name.startsWith("NaOH")).g, said);
       }
       await to_formula(page);
       const strip = await page.locator(".strip dl > div", { hasText: "NaOH" }).innerText();
-      const g = plan.pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
+      const g = first_batch(plan).pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
       assert.ok(Number(/([\d.]+) oz/.exec(strip)[1]) * gram_per_ounce <= g + 1e-6, strip);
     }),
 
@@ -215,7 +215,7 @@ await run({
       (files) => Object.assign(files["spring_order.run.json"].scales, { fine: { reads: "0.1 oz", holds: "20 oz" }, large: { reads: "0.1 oz", holds: "20 lb" } }),
       async (page, serving) => {
         const plan = serving.printed("plan", "spring_order.run.json");
-        for (const [jug, batter] of [["base", plan.pour], ["topping", plan.pipe]])
+        for (const [jug, batter] of [["base", first_batch(plan).pour], ["topping", first_batch(plan).pipe]])
           for (const name of ["NaOH", "Water"]) {
             const row = page.locator(`.jug:has(h3:text("Lye for the ${jug}")) .figure`, { hasText: name }).first();
             const text = (await row.locator(".value").innerText()).replaceAll(/\s+/g, " ").trim();
@@ -236,7 +236,7 @@ await run({
         files["spring_order.run.json"].lye_pot = { shared: true };
       },
       async (page) => {
-        const lists = await page.locator(".jug").evaluateAll((jugs) => jugs.map((jug) => [...jug.querySelectorAll(".figure .name")].map((one) => one.textContent)));
+        const lists = await page.locator(".shelf .jug").evaluateAll((jugs) => jugs.map((jug) => [...jug.querySelectorAll(".figure .name")].map((one) => one.textContent)));
         assert.equal(lists.length, 3, "two lyes, and one pot for both");
         for (const names of lists) {
           const [water, alkali] = [names.findIndex((one) => /water/i.test(one)), names.findIndex((one) => /NaOH/.test(one))];

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, open, open_in, root, run, saved, Serving, settled } from "./bench.mjs";
+import { browser, check_access, check_quiet, first_batch, open, open_in, root, run, saved, Serving, settled } from "./bench.mjs";
 
 const chromium = await browser();
 const sell = (page) => page.getByLabel("Pieces to sell", { exact: true });
@@ -252,7 +252,7 @@ await run({
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);
       assert.notDeepEqual(await page.locator(".shelf, .lane.pipe").allInnerTexts(), before, name);
-      const { pour, pipe } = serving.printed("plan", "spring_order.run.json");
+      const { pour, pipe } = first_batch(serving.printed("plan", "spring_order.run.json"));
       const weighed = pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
       assert.equal(Number.parseFloat(await naoh(page)), weighed, name);
       const topping = await page.locator(".lane.pipe .figure", { hasText: "Topping to make" }).locator(".value b").innerText();

@@ -1,6 +1,6 @@
 // Topping, layers, warmth and the rest of a run, said by clicks; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, check_tablet, fill, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, check_tablet, fill, figure, first_batch, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_order.run.json";
@@ -82,7 +82,7 @@ await run({
       near(await figure(page, "Lays down", ".lane.pipe"), plan.pipe.visible_by.moves[0].volume_ml, 1);
       near(await figure(page, "By beads"), plan.pipe.visible_by.beads_ml, 1);
       near(await figure(page, "Topping on each"), plan.pipe.volume_each_ml, 1);
-      near(await figure(page, "Topping to make"), plan.pipe.make_g, 1);
+      near(await figure(page, "Topping to make"), first_batch(plan).pipe.make_g, 1);
       for (const label of ["Lays down", "By beads", "Topping on each"]) {
         await page.locator(".lane.pipe .figure button", { hasText: label }).first().click();
         assert.match(await page.locator(".lane.pipe .sum").first().innerText(), /=[\s\S]*(ml|mm)/);
@@ -155,7 +155,7 @@ await run({
       await press(page, "Take away the outline");
       const alone = await planned(page, serving, spring);
       assert.equal(alone.pipe.visible_by.trials_ml, null);
-      near(await figure(page, "Topping to make"), alone.pipe.make_g, 1);
+      near(await figure(page, "Topping to make"), first_batch(alone).pipe.make_g, 1);
     }),
 
   "a tip of a file of her own is found by its name": () =>
@@ -234,8 +234,8 @@ await run({
       await field(page, "INCI name").fill("Kaolin");
       const plan = await planned(page, serving, plain);
       assert.deepEqual(serving.file(plain).pour.layers[0].colours, [{ name: "rose clay", rate: "1 tsp/lb of fats", bulk_density: "0.6 g/ml", inci: "Kaolin" }]);
-      assert.equal(await figure(page, "rose clay", ".lane.pour"), plan.pour.layers[0].colours[0].g);
-      assert.equal(await figure(page, "Layer 2", ".lane.pour"), Number(plan.pour.layers[1].g_text), "at the step of the scale that it is weighed on");
+      assert.equal(await figure(page, "rose clay", ".lane.pour"), first_batch(plan).pour.layers[0].colours[0].g);
+      assert.equal(await figure(page, "Layer 2", ".lane.pour"), Number(first_batch(plan).pour.layers[1].g_text), "at the step of the scale that it is weighed on");
       await page.locator(".figure button", { hasText: "rose clay" }).click();
       assert.match(await page.locator(".lane.pour .sum").first().innerText(), /rate ×[\s\S]*1 tsp\/lb of fats[\s\S]*bulk density/);
       await check_access(page, "a layer with a colour");
@@ -286,7 +286,7 @@ await run({
     with_page(async (page, serving) => {
       await turn_pot(page);
       await field(page, "The empty pot weighs").fill("412");
-      const { lye_pot: pot } = await planned(page, serving, spring);
+      const { lye_pot: pot } = first_batch(await planned(page, serving, spring));
       assert.equal(await figure(page, "In the pot: NaOH"), pot.alkalis[0].g);
       assert.equal(await figure(page, "In the pot: water"), pot.water_g);
       assert.equal(await figure(page, "Lye in the pot"), pot.lye_g);
@@ -306,7 +306,7 @@ await run({
       assert.ok(sums.some((text) => text.includes("added up, rounded down") && /NaOH/.test(text)));
       await check_access(page, "one pot for both, its arithmetic open");
       await turn_pot(page);
-      assert.equal((await planned(page, serving, spring)).lye_pot, null);
+      assert.equal(first_batch(await planned(page, serving, spring)).lye_pot, null);
       assert.equal(serving.file(spring).lye_pot, undefined);
     }),
 
@@ -337,7 +337,7 @@ await run({
       await press(page, "Bring the topping back");
       const back = await planned(page, serving, spring);
       assert.deepEqual(back.pipe.ingredients, before.pipe.ingredients);
-      near(await figure(page, "Topping to make"), before.pipe.make_g, 1);
+      near(await figure(page, "Topping to make"), first_batch(before).pipe.make_g, 1);
     }),
 
   "a topping half said is there to be finished when the page is opened again": () =>
@@ -356,7 +356,7 @@ await run({
       await page.locator(".lane.pipe").getByLabel("Cup holds", { exact: true }).fill("120");
       const plan = await planned(page, serving, plain);
       assert.ok(Math.abs(plan.pipe.visible_each_ml - (0.8 * (Math.PI / 6) * 40 * 40 * 20) / 1000) < 0.001); // half an ellipsoid, on paper
-      near(await figure(page, "Topping to make"), plan.pipe.make_g, 1);
+      near(await figure(page, "Topping to make"), first_batch(plan).pipe.make_g, 1);
     }, plain_bars),
 
   "a bottle is used up over both batters at one rate": () =>
@@ -365,14 +365,14 @@ await run({
       await press(page, "Use up a bottle");
       await field(page, "Fragrance, as in the formulas").fill("lavender essential oil");
       await field(page, "The bottle holds").fill("50");
-      const { bottles } = await planned(page, serving, spring);
+      const { bottles } = first_batch(await planned(page, serving, spring));
       assert.deepEqual(serving.file(spring).bottles, [{ name: "lavender essential oil", holds: "50 g", shared: "by rate" }]);
       for (const one of bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
       await page.locator(".shelf .figure button", { hasText: "Into the base" }).click();
       assert.match(await page.locator(".shelf .sum").innerText(), /one rate[\s\S]*50 g/);
       await check_access(page, "a bottle to use up");
       await press(page, "Take away lavender essential oil");
-      assert.deepEqual((await planned(page, serving, spring)).bottles, []);
+      assert.deepEqual(first_batch(await planned(page, serving, spring)).bottles, []);
     }),
 
   "a label is drafted from finished pieces, or from how much they differ": () =>

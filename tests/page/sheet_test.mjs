@@ -37,8 +37,8 @@ function level_lines(rows) {
 
 const has_line = (lines, long, within = 0.35) => lines.some((line) => Math.abs(line.long - long) <= within);
 
-/** What she weighs, as the program's plan has it. */
-const weights = (plan) => [plan.pour, plan.pipe].filter(Boolean).flatMap((batter) => batter.ingredients.map((one) => one.g));
+/** What she weighs for one batch, as the program's plan has it. */
+const weights = ({ pour, pipe }) => [pour, ...(pipe?.whippings ?? [])].flatMap((batter) => batter.ingredients.map((one) => one.g));
 
 await run({
   "from an empty folder to a printed sheet, by clicks": async () => {
@@ -84,7 +84,7 @@ await run({
       const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
       await download.saveAs(own);
       check_printed(own, paper, plan);
-      assert.ok(Math.abs(pages_of(own) - pages_of(printed)) <= 1, `${pages_of(printed)} pages by the browser, ${pages_of(own)} of our own`);
+      assert.ok(Math.abs(pages_of(own) - pages_of(printed)) <= plan.batches.length, `${pages_of(printed)} pages by the browser, ${pages_of(own)} of our own`);
       await sheet.close();
     }
     check_quiet(page);
@@ -124,12 +124,12 @@ function check_printed(pdf, paper, plan) {
   const points = /Page size:\s+([\d.]+) x ([\d.]+)/.exec(read("pdfinfo", pdf));
   for (const i of [0, 1]) assert.ok(Math.abs((points[i + 1] / 72) * 25.4 - size[i]) < 0.3, `${paper} is ${points[0]}`);
   const text = text_of(pdf);
-  for (const grams of weights(plan)) {
+  for (const grams of plan.batches.flatMap(weights)) {
     const forms = [0, 1, 2, 3].map((decimals) => grams.toFixed(decimals)).filter((form) => Math.abs(Number(form) - grams) < 1e-9);
     assert.ok(forms.some((form) => new RegExp(`(?<![\\d.])${form.replace(".", "\\.")} g\\b`).test(text)), `${grams} g is not on ${pdf}`);
   }
   const drawn = Array.from({ length: pages_of(pdf) }, (_, i) => String(i + 1)).filter((i) => text_of(pdf, i).includes("Scale 1:1"));
-  assert.equal(drawn.length, 1, `the drawing is on the pages ${drawn}`);
+  assert.equal(drawn.length, plan.batches.length, `one drawing for each size of batch, and they are on the pages ${drawn}`);
   const lines = level_lines(dots_of(pdf, drawn[0]));
   // The bar of 84 mm from the side and from above, and the check bar, with up to a quarter millimetre of its own outline.
   assert.ok(has_line(lines, 84), `no line of 84 mm on ${pdf}: ${[...new Set(lines.map(({ long }) => long.toFixed(1)))]}`);

@@ -1,6 +1,8 @@
 // A run on the bench: its order, the lanes, the shelf, what to watch.
 import { html, nothing, type TemplateResult } from "lit";
 import { wording } from "./api";
+import { batch_form } from "./batch_form";
+import { batches_told, bench_of, counted, fillings_of, is_of_several, is_weighed_in_parts, type Bench } from "./batches";
 import { clash_of, conflict } from "./clash";
 import { cut_form } from "./cut_form";
 import { is_in_danger } from "./danger";
@@ -20,6 +22,7 @@ import type { Plan } from "./plan";
 import { plan_soon } from "./planning";
 import { pour_lane, pour_questions } from "./pour_lane";
 import { extras_questions } from "./run_extras";
+import { run_needs } from "./run_needs";
 import { save_again } from "./saving";
 import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
 import type { SolidView } from "./solid_panel";
@@ -90,19 +93,20 @@ function kept_formula_words(): string {
 
 export function bench(): TemplateResult {
   const { plan } = state;
+  const of_one = plan && bench_of(plan);
   return html`
     ${conflict()} ${complaint()}
     ${plan ? order(plan) : html`<h1>${String(state.run.name ?? "")}</h1>`}
-    ${plan
-      ? html`${lanes(plan)} ${shelf(plan)}
-          <div class="beside">${watch_list(plan)} ${piece(plan)}</div>
-          ${losses_and_scales(plan)} ${mould(plan)} ${files_out(plan)} ${parts()}`
+    ${plan && of_one
+      ? html`${lanes(of_one)} ${shelf(of_one)}
+          <div class="beside">${watch_list(plan)} ${piece(plan)}</div> ${run_needs(of_one)}
+          ${losses_and_scales(of_one)} ${mould(plan)} ${files_out(plan)} ${parts(of_one)}`
       : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>${unplanned()}`}
   `;
 }
 
 /** Leads from any place to any part; by focus, so that the keyboard goes on from there. */
-function parts(): TemplateResult {
+function parts(bench: Bench): TemplateResult {
   const go = (id: string) => () => {
     const title = document.getElementById(id)!;
     title.tabIndex = -1;
@@ -111,9 +115,9 @@ function parts(): TemplateResult {
   };
   const there: [string, string][] = [
     ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
-    ["shelf-title", "Lye"], ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]), ["piece-title", "Piece"], ["mould-title", "Mould"], ["out-title", "Print"],
+    ["shelf-title", "Lye"], ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]), ["piece-title", "Piece"], ["needs-title", "Needs"], ["mould-title", "Mould"], ["out-title", "Print"],
   ];
-  const has = { "lane-pipe": has_topping(), "lane-cut": is_cut(), "lane-perch": has_perch() } as Record<string, boolean>;
+  const has = { "lane-pipe": has_topping(), "lane-cut": is_cut(), "lane-perch": has_perch(), "needs-title": is_weighed_in_parts(bench) } as Record<string, boolean>;
   return html`<nav class="parts" aria-label="Parts of this run">
     ${is_in_danger() ? html`<button type="button" class="danger" @click=${go("watch-title")}><span aria-hidden="true">⚠</span> Danger</button>` : nothing}${there
     .filter(([id]) => has[id] ?? true)
@@ -126,7 +130,7 @@ function unplanned(): TemplateResult {
     ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
     ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
   </div>
-  ${state.complaint ? unplanned_parts() : nothing}`;
+  ${batch_form()} ${state.complaint ? unplanned_parts() : nothing}`;
 }
 
 function unplanned_parts(): TemplateResult {
@@ -170,8 +174,8 @@ function go_to_field(): void {
 }
 
 function order(plan: Plan): TemplateResult {
-  const { sell, make, fillings, cavities, casts } = plan.pieces;
-  const fills = `${fillings} ${fillings === 1 ? "filling" : "fillings"} of ${cavities} ${cavities === 1 ? "cavity" : "cavities"}`;
+  const { sell, make, fillings, cavities, casts, batches } = plan.pieces;
+  const fills = is_of_several(plan) ? `${batches} batches, ${counted(fillings, "filling")}` : fillings_of(fillings, cavities);
   return html`<section class="order-of" aria-labelledby="run-title">
     <div><h1 id="run-title">${plan.run}</h1>${typeof state.run.note === "string" ? html`<p class="aside">${state.run.note}</p>` : nothing}</div>
     <div class="row">
@@ -180,13 +184,14 @@ function order(plan: Plan): TemplateResult {
       ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
       ${file_choice("Base", "/pour/formula", state.files?.formulas)}
       ${has_topping() ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
-      ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts && casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
+      ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
     </div>
+    <div class="batches">${batches_told(plan)} ${batch_form()}</div>
     <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
   </section>`;
 }
 
-function lanes(plan: Plan): TemplateResult {
+function lanes(plan: Bench): TemplateResult {
   const has_pipe = has_topping();
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))}

@@ -17,6 +17,7 @@ interface FieldOptions {
   hint?: string;
   wide?: boolean;
   optional?: boolean; // emptied, it is left out
+  takes_part?: boolean; // and with the last of its part the part goes too
   short?: boolean;
   described_by?: string; // the id of what else is told of it, where that stands on the page
 }
@@ -57,6 +58,12 @@ export function is_about(of: Of): boolean {
   const file = of === "run" ? state.file : state.formulas[of]?.file;
   if (!complaint || file === undefined) return false;
   return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
+}
+
+/** What goes with it when it is left out. */
+function left_out(of: Of, pointer: string): string {
+  const part = pointer.slice(0, pointer.lastIndexOf("/"));
+  return Object.keys((value_at(of, part) ?? {}) as Document).length > 1 ? pointer : part;
 }
 
 /** The field on the page that the program's complaint is about, or about a part of. */
@@ -109,7 +116,8 @@ export function field(options: FieldOptions): TemplateResult {
   const typed = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
     state.typed = { key: id, text };
-    edit(of, options.at, meant(options, text));
+    const value = meant(options, text);
+    edit(of, value === undefined && options.takes_part ? left_out(of, options.at) : options.at, value);
     changed();
   };
   const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";

@@ -1,6 +1,8 @@
 // The bench sheet, the label's draft, pictures and 3D files: one tap each.
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
 import { bytes, post } from "./api";
+import { is_of_several, pieces_of } from "./batches";
 import { clash_of } from "./clash";
 import { choice } from "./form_parts";
 import { both, length } from "./numbers";
@@ -12,6 +14,7 @@ type Paper = "A4" | "Letter";
 
 let said = "";
 let is_working = false;
+let batch_wanted = 0; // the number of the one that the sheet is for; 0 for all of them
 let paper: Paper = localStorage.getItem("paper") === "Letter" ? "Letter" : "A4";
 
 function with_link(address: string, set: (link: HTMLAnchorElement) => void): void {
@@ -66,19 +69,41 @@ const set_paper = (wanted: Paper) => {
   changed();
 };
 
+/** The batches by their numbers, as the sheet takes them. */
+const numbered = (plan: Plan) => plan.batches.flatMap((one) => one.numbers.map((number) => ({ number, one }))).sort((a, b) => a.number - b.number);
+
+/** One that there is: typing may have made fewer of them. */
+const sheet_batch = (plan: Plan): number => (is_of_several(plan) && batch_wanted <= plan.pieces.batches ? batch_wanted : 0);
+
+function which_batch(plan: Plan): TemplateResult | typeof nothing {
+  if (!is_of_several(plan)) return nothing;
+  const now = sheet_batch(plan);
+  const choose = (event: Event) => {
+    batch_wanted = Number((event.target as HTMLSelectElement).value);
+    changed();
+  };
+  const option = (number: number, words: string) => html`<option value=${number} .selected=${live(number === now)}>${words}</option>`;
+  return html`<div class="row"><div class="field choose"><label for="sheet-batch">The sheet is for</label>
+    <select id="sheet-batch" @change=${choose}>${option(0, "the whole run, each size of batch")}
+      ${numbered(plan).map(({ number, one }) => option(number, `batch ${number} of ${plan.pieces.batches}: ${pieces_of(plan, one)}`))}</select></div></div>`;
+}
+
 export function files_out(plan: Plan): TemplateResult {
   const stem = state.file.split("/").at(-1)!.replace(/(\.run)?\.json$/, "");
   const of_plan = { file: state.file, run: state.run };
   const mould = state.measured?.mould;
   const of_mould = { file: mould, "below-brim": `${plan.pour.below_brim_mm} mm` };
+  const batch = sheet_batch(plan);
+  const sheet = { plan: of_plan, paper, ...(batch ? { batch: String(batch) } : {}) };
   const button = (words: string, act: () => void, look = "") => html`<button type="button" class=${look} ?disabled=${is_working} @click=${act}>${words}</button>`;
   return html`<section class="out" aria-labelledby="out-title">
     <h2 id="out-title">To print and to keep</h2>
     <h3>The sheet for the bench</h3>
     ${choice<Paper>("Paper", paper, [["A4", "A4"], ["Letter", "Letter"]], set_paper)}
+    ${which_batch(plan)}
     <div class="choice">
-      ${button("Bench sheet, to print", open({ kind: "sheet", plan: of_plan, paper }), "strong")}
-      ${button("Bench sheet, PDF", keep(`${stem}.pdf`, { kind: "sheet-pdf", plan: of_plan, paper }))}
+      ${button("Bench sheet, to print", open({ kind: "sheet", ...sheet }), "strong")}
+      ${button("Bench sheet, PDF", keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }))}
     </div>
     <h3>For the label, the wall and the printer</h3>
     <div class="choice">

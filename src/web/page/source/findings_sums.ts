@@ -1,6 +1,6 @@
 // How what the lanes tell in sentences and small tables comes about; sums.ts has the weights.
 import { trimmed } from "./numbers";
-import type { Batter, Perch, Pipe, Plan } from "./plan";
+import type { Batter, Perch, Plan, Whipping } from "./plan";
 import { state, type Slot } from "./state";
 import { asked, g, measured_by, ml, run_file, type Input, type Sum } from "./sums";
 
@@ -33,7 +33,8 @@ export function sum_of_heat(slot: Slot, batter: Batter): Sum {
   };
 }
 
-export function sum_of_readings(pipe: Pipe, plan: Plan): Sum {
+/** Of one bowl, which makes so many pieces. */
+export function sum_of_readings(pipe: Whipping): Sum {
   return {
     formula: "pieces = batter left after losses ÷ (net weight ÷ cup) ÷ topping of one piece, rounded down; overrun = plain density ÷ whipped density − 1",
     with: [
@@ -42,17 +43,17 @@ export function sum_of_readings(pipe: Pipe, plan: Plan): Sum {
       ["cup holds", asked("/pipe/whip/holds"), run_file],
       ["topping of one piece", ml(pipe.volume_each_ml)],
       ["plain density", `${pipe.plain_density_computed_g_per_ml} g/ml`, "computed, before whipping"],
-      ["to make", String(plan.pieces.make)],
+      ["to pipe", String(pipe.pieces)],
     ],
   };
 }
 
-export function sum_of_limits(pipe: Pipe, plan: Plan): Sum {
+export function sum_of_limits(pipe: Whipping): Sum {
   return {
     formula:
       "piping = pieces × one piece + bag changes; least = what the whisk catches ÷ plain batter of one piece; most = share of the bowl ÷ whipped batter of one piece, and open time ÷ one piece; spoonfuls = lye ÷ spoon",
     with: [
-      ["pieces", String(plan.pieces.make)],
+      ["pieces", String(pipe.pieces)],
       ...said("one piece takes", "/pipe/pace/each"),
       ...said("a bag change", "/pipe/pace/bag_change"),
       ...(pipe.loads ? ([["bag loads", String(pipe.loads), `bag of ${asked("/pipe/bag_holds")}`]] as Input[]) : []),

@@ -1,6 +1,7 @@
 // A formula, all that it may say, with the figures that come of it always in sight.
 import { html, nothing, type TemplateResult } from "lit";
 import { wording } from "./api";
+import { bench_of, is_of_several, pieces_of, whipping_called, type Bench } from "./batches";
 import { ask_again, complaint } from "./bench";
 import { conflict } from "./clash";
 import { pouring_part } from "./curing_part";
@@ -21,12 +22,13 @@ export function formula_view(): TemplateResult {
   const of = state.formula_of;
   const paper = state.formulas[of];
   if (!paper) return html`<h1 id="formula-title" tabindex="-1">Formula</h1>${conflict()}${complaint()}<p>Reading the formula ...</p>${back(of)}`;
-  const batter = of === "pipe" ? state.plan?.pipe : state.plan?.pour;
+  const bench = state.plan && bench_of(state.plan);
+  const batter = of === "pipe" ? bench?.whippings[0] : bench?.pour;
   return html`${conflict()}
     <h1 id="formula-title" tabindex="-1">${String(paper.document.name || "A formula without a name")}</h1>
     <p class="aside">${where(of)}</p>
     <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
-    ${strip(of, batter)}
+    ${strip(of, batter, bench)}
     ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)} ${pouring_part(of)}
     <div class="choice">${back(of)}</div>`;
 }
@@ -52,10 +54,17 @@ function in_run(): TemplateResult {
 }
 
 /** In short what comes of it. Struck through where it is not of what is typed now. */
-function strip(of: Whose, batter: Batter | undefined): TemplateResult {
+function strip(of: Whose, batter: Batter | undefined, bench: Bench | undefined): TemplateResult {
   return html`<section class="strip" aria-label="What comes of it">
-    ${batter ? html`<dl>${figures(of, batter).map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
+    ${batter && bench ? html`<dl>${[...amount_of(of, bench), ...figures(of, batter)].map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
     ${asks(of)}</section>`;
+}
+
+/** Whose weights they are, where a run has more than those. */
+function amount_of(of: Whose, bench: Bench): [string, string][] {
+  const whipping = of === "pipe" ? whipping_called(bench, bench.whippings[0]!).replace(/^one whipping: /, "") : "";
+  if (whipping) return [["For one whipping", whipping]];
+  return is_of_several(bench.whole) ? [["For one batch", pieces_of(bench.whole, bench.batch)]] : [];
 }
 
 function figures(of: Whose, batter: Batter): [string, string][] {

@@ -1,13 +1,14 @@
 // The layers of the pour, lowest first: how much of each, its colours, and how the mould is propped for it.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
+import { in_one_batch, type Bench } from "./batches";
 import { edit } from "./editing";
 import { field, value_at, without } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, part, said_at, to_field } from "./form_parts";
 import { first, length, mass, trimmed, weight } from "./numbers";
-import type { Ingredient, Layer, Plan } from "./plan";
+import type { Ingredient, Layer } from "./plan";
 import { state } from "./state";
 import * as sums from "./sums";
 import { shown_weight } from "./weights";
@@ -27,12 +28,12 @@ function way_of_all(): Way {
   return ways.map(([way]) => way).find(is_used) ?? (is_used("rest") ? "depth" : "parts");
 }
 
-export function layers_form(plan?: Plan): TemplateResult {
+export function layers_form(plan?: Bench): TemplateResult {
   const listed = layer_docs();
   const way = way_of_all();
   if (!listed.length)
     return html`<p class="choice">${add_button(layers, "Pour it in layers", () => add_to(layers, { name: "Layer 1", parts: 1 }, "layer"))}</p>`;
-  return html`<h3>Layers, lowest first</h3>
+  return html`<h3>Layers, lowest first ${plan && in_one_batch(plan) ? html`<small>${in_one_batch(plan)}</small>` : nothing}</h3>
     ${asked({ question: "All of them by", at: here, is_told_elsewhere: true, chosen: way, answers: ways, puts: (to) => by_way(to, plan) })}
     <div class="items">${listed.map((layer, i) => layer_form(layer, i, way, plan))}</div>
     ${add_button(layers, "One more layer on top", () => add_to(layers, { name: free_name(listed), [way]: "" }, "layer"))}`;
@@ -43,13 +44,13 @@ function free_name(listed: Document[]): string {
 }
 
 /** The plan's layer, if it is still the one that is written there. */
-function planned(plan: Plan | undefined, layer: Document, i: number): Layer | undefined {
+function planned(plan: Bench | undefined, layer: Document, i: number): Layer | undefined {
   const one = plan?.pour.layers?.[i];
   return one?.name === layer.name ? one : undefined;
 }
 
 /** The program's own figures of the layers as they are, where it has them; the uppermost takes what is left. */
-function by_way(to: Way, plan: Plan | undefined): Json {
+function by_way(to: Way, plan: Bench | undefined): Json {
   const listed = layer_docs();
   const known = state.is_old ? undefined : plan;
   const amount = (layer: Document, i: number): Json => {
@@ -66,7 +67,7 @@ function by_way(to: Way, plan: Plan | undefined): Json {
 
 const without_amount = (i: number): Document => without("run", `${here}/${i}`, [...ways.map(([way]) => way), "rest"]);
 
-function layer_form(layer: Document, i: number, way: Way, plan: Plan | undefined): TemplateResult {
+function layer_form(layer: Document, i: number, way: Way, plan: Bench | undefined): TemplateResult {
   const place = `${here}/${i}`;
   const name = String(layer.name) || `Layer ${i + 1}`;
   const one = planned(plan, layer, i);
@@ -80,7 +81,7 @@ function layer_form(layer: Document, i: number, way: Way, plan: Plan | undefined
       ${item_buttons(layers, i, name)}` })}</div>`;
 }
 
-function layer_figure(plan: Plan, one: Layer, i: number): TemplateResult {
+function layer_figure(plan: Bench, one: Layer, i: number): TemplateResult {
   return figure({
     key: `pour.layer.${i}`,
     label: one.name,
@@ -91,7 +92,7 @@ function layer_figure(plan: Plan, one: Layer, i: number): TemplateResult {
   });
 }
 
-function colour_figure(plan: Plan, layer: Layer, colour: Ingredient, i: number, j: number): TemplateResult {
+function colour_figure(plan: Bench, layer: Layer, colour: Ingredient, i: number, j: number): TemplateResult {
   return figure({
     key: `pour.layer.${i}.${j}`,
     label: colour.name,

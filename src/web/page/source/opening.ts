@@ -51,7 +51,7 @@ export async function open_run(file: string): Promise<void> {
   take_saved(run);
   Object.assign(state, {
     view: "run", file, run, version: kept.version, shipped: kept.shipped ?? false, formulas: {}, past: [], future: [],
-    dangers: { run: [], apart: [] }, changed_beside: undefined, fault: undefined, plan: undefined, complaint: undefined, typed: undefined, measured: undefined,
+    dangers: { run: [], apart: [] }, changed_beside: undefined, fault: undefined, plan: undefined, batch: 0, complaint: undefined, typed: undefined, measured: undefined,
     saving: kept.shipped ? { is: "shipped" } : { is: "saved" },
   });
   localStorage.setItem("run", file);

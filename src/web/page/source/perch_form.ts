@@ -1,6 +1,7 @@
 // The questions about a run's decorations: how many, what each is and how it is made.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
+import { owned } from "./batch_form";
 import { called, count_key, decorations, is_cut, pointer_of, way_of, type CountKey, type Way } from "./decoration";
 import { add_dust, dusts } from "./dust_form";
 import { field, list_at, value_at, without } from "./field";
@@ -60,13 +61,13 @@ const way_keys: Record<Way, Document> = {
 };
 
 function with_way(here: string, way: Way): Json {
-  const others = ["mould", "fill", "made_of", "rod", "drizzle", ...(way === "drizzle" ? ["on_top", "buried"] : [])];
+  const others = ["mould", "moulds_owned", "fill", "made_of", "rod", "drizzle", ...(way === "drizzle" ? ["on_top", "buried"] : [])];
   return { ...without("run", here, others), ...way_keys[way] };
 }
 
 function what_it_is(here: string): TemplateResult {
   const way = way_of(here);
-  const pointers = ["name", "material", "mould", "fill", "made_of", "rod", "drizzle", "each_fill"].map((key) => `${here}/${key}`);
+  const pointers = ["name", "material", "mould", "moulds_owned", "fill", "made_of", "rod", "drizzle", "each_fill"].map((key) => `${here}/${key}`);
   return folded({ name: made(here), pointers, summary: "What it is and how it is made", is_needed: !way, body: () => html`
     <div class="row">${field({ label: "What it is called", at: `${here}/name` })}
       ${field({ label: "What is melted for it", at: `${here}/material` })}</div>
@@ -90,6 +91,7 @@ type Form = "one cast" | "two halves";
 function cast(here: string): TemplateResult {
   const level: Level = value_at("run", `${here}/fill/depth`) === undefined ? "below_brim" : "depth";
   return html`${file_choice("Cast in", `${here}/mould`, state.files?.moulds)}
+    ${field({ label: "Trays like this owned", at: owned(here), count: true, optional: true, hint: "Else as many as the mould's own file says." })}
     ${asked({ question: "Filled to a line", at: `${here}/fill`, chosen: level, answers: [["below_brim", "below the brim"], ["depth", "above the floor"]], puts: (to) => ({ [to]: "" }) })}
     ${level === "below_brim"
       ? field({ label: "Filled to, below the brim", at: `${here}/fill/below_brim`, unit: "mm", hint: "0 mm is level full." })

@@ -1,5 +1,6 @@
 // Perch: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
 import { html, nothing, type TemplateResult } from "lit";
+import { batch_head, is_of_several, type Bench } from "./batches";
 import { cut_button, cut_form, may_be_cut } from "./cut_form";
 import { called, decorations } from "./decoration";
 import { dust_form, dusts, powder_called } from "./dust_form";
@@ -9,7 +10,7 @@ import { sum_of_fit } from "./findings_sums";
 import { item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { both, duration, length, mass, trimmed, weighed_as, weight } from "./numbers";
 import { add_buttons, decoration_form } from "./perch_form";
-import type { Cut, Perch, Plan } from "./plan";
+import type { Cut, Perch } from "./plan";
 import { side_view } from "./side_view";
 import { state } from "./state";
 import * as sums from "./sums";
@@ -27,18 +28,18 @@ function planned<T extends { name: string }>(figures: T[] | undefined, all: unkn
   return figures?.length === all.length ? figures[i] : figures?.find((one) => one.name === name);
 }
 
-export function perch_lane(plan: Plan): TemplateResult {
+export function perch_lane(plan: Bench): TemplateResult {
   const known = rows_of(decorations).flatMap((_, i) => {
     const one = figures_of(plan, i);
     return one ? [{ one, i }] : [];
   });
-  return html`<div class="side">${known.map(({ one }) => cast_order(one))} ${side_view("perch", plan)}</div>
-    <div class="weights">${known.map(({ one, i }) => weights(one, i))}
-      ${plan.dust?.length && rows_of(dusts).length ? html`<h3>Weigh for dusting</h3>` : nothing} ${rows_of(dusts).map((_, i) => dust_figure(plan, i))}</div>
+  return html`<div class="side">${known.map(({ one }) => cast_order(plan, one))} ${side_view("perch", plan)}</div>
+    <div class="weights">${known.map(({ one, i }) => weights(plan, one, i))}
+      ${plan.dust?.length && rows_of(dusts).length ? html`${is_of_several(plan.whole) ? batch_head(plan) : nothing}<h3>Weigh for dusting</h3>` : nothing} ${rows_of(dusts).map((_, i) => dust_figure(plan, i))}</div>
     ${perch_questions()}`;
 }
 
-const figures_of = (plan: Plan, i: number): Perch | undefined => planned(plan.perch, rows_of(decorations), text_at("run", `/perch/${i}/name`), i);
+const figures_of = (plan: Bench, i: number): Perch | undefined => planned(plan.perch, rows_of(decorations), text_at("run", `/perch/${i}/name`), i);
 
 /** All that is asked about decorations and powders. */
 export function perch_questions(): TemplateResult {
@@ -51,13 +52,14 @@ export function perch_questions(): TemplateResult {
     ${add_buttons()} ${cut_button()}</div>`;
 }
 
-function cast_order(one: Perch): TemplateResult {
+/** Of all batches together, for it is made ahead. */
+function cast_order(plan: Bench, one: Perch): TemplateResult {
   const fills = one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : "";
-  return html`<p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${fills}.</p>`;
+  return html`<p class="order ${state.is_old ? "old" : ""}">Cast <b>${one.casts}</b> of ${one.name} ahead${fills}${is_of_several(plan.whole) ? ", for the whole run" : ""}.</p>`;
 }
 
-function weights(one: Perch, i: number): TemplateResult {
-  return html`<h3>Weigh for ${one.name}</h3>
+function weights(plan: Bench, one: Perch, i: number): TemplateResult {
+  return html`<h3>Weigh for ${one.name} ${is_of_several(plan.whole) ? html`<small>for the whole run</small>` : nothing}</h3>
     ${figure({ key: `perch.${i}.make`, label: `Melt of ${one.material}`, shown: weight(state.units, weighed_as(one, "make_")), size: "weigh", sum: sums.sum_of_perch(one, i) })}
     ${figure({ key: `perch.${i}.each`, label: "Each weighs", note: `${trimmed(one.volume_each_ml, 2)} ml`, shown: mass(state.units, one.mass_each_g, 2), sum: sums.sum_of_perch(one, i) })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
@@ -90,12 +92,12 @@ function fit(one: Perch, i: number): TemplateResult | typeof nothing {
     ${how(`perch.${i}.fit`, "How the fit is measured", sum_of_fit(one, i))}`;
 }
 
-function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
+function dust_figure(plan: Bench, i: number): TemplateResult | typeof nothing {
   const one = planned(plan.dust, rows_of(dusts), text_at("run", `/dust/${i}/name`), i);
   if (!one) return nothing;
   const says = (name: string) => text_at("run", `/dust/${i}/${name}`);
   const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
-  const to_make: sums.Input = ["to make", String(plan.pieces.make)];
+  const to_make: sums.Input = ["pieces of the batch", String(plan.batch.pieces)];
   const has_none = one.exposed_cm2 === 0 && !by_piece;
   const shown = figure({
     key: `dust.${i}`,
@@ -103,7 +105,7 @@ function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
     shown: weight(state.units, weighed_as(one, "")),
     size: "weigh",
     sum: {
-      formula: by_piece ? "powder = on one piece × pieces to make" : "powder = on the surface × surface covered ÷ share that lands × pieces to make",
+      formula: by_piece ? "powder = on one piece × pieces of the batch" : "powder = on the surface × surface covered ÷ share that lands × pieces of the batch",
       with: by_piece
         ? [["on one piece", says("per_piece"), "the run"], to_make]
         : [["on the surface", says("on_surface"), "the run"], ["covered", says("covered")], ["lands", says("lands")], to_make],
@@ -112,7 +114,7 @@ function dust_figure(plan: Plan, i: number): TemplateResult | typeof nothing {
   return html`${shown}${has_none ? html`<p class="alarm">Nothing of a topping or a decoration sees the air, so it comes to nothing: say what is weighed for one piece.</p>` : nothing}`;
 }
 
-export function cut_lane(plan: Plan): TemplateResult {
+export function cut_lane(plan: Bench): TemplateResult {
   const { cut } = plan;
   return html`<div class="side">
     ${cut ? html`<p class="order ${state.is_old ? "old" : ""}">Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.</p>` : nothing}

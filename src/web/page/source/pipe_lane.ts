@@ -1,12 +1,13 @@
 // Pipe: what each takes, the topping's weights, the recess, and what this bowl pipes now.
 import { html, nothing, svg, type TemplateResult } from "lit";
+import { batch_head, counted, in_one_batch, whipping_called, type Bench } from "./batches";
 import { edit } from "./editing";
 import { complaint_at, field, text_at, value_at } from "./field";
 import { figure, how } from "./figure";
 import { sum_of_limits, sum_of_readings } from "./findings_sums";
 import { part } from "./form_parts";
 import { both, duration, mass, trimmed, volume } from "./numbers";
-import type { Pipe, Plan } from "./plan";
+import type { Whipping } from "./plan";
 import { ingredients, weigh_title } from "./pour_lane";
 import { side_view } from "./side_view";
 import { state } from "./state";
@@ -15,21 +16,35 @@ import { losses_form, size_form, topping_rest, whip_form } from "./topping_form"
 
 const recess_shares = [0, 50, 80, 100];
 
-export function pipe_lane(plan: Plan): TemplateResult {
+export function pipe_lane(plan: Bench): TemplateResult {
   const { pipe } = plan;
   if (!pipe) return pipe_questions();
   return html`<div class="side">
     <p class="order ${state.is_old ? "old" : ""}">Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this whip.</p>
     ${side_view("pipe", plan)}
     ${figure({ key: "pipe.each", label: "Topping on each", shown: volume(state.units, pipe.volume_each_ml), note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`, sum: sums.sum_of_topping(pipe) })}
-    ${now(pipe, plan)} ${recess()} ${limits(pipe, plan)}
+    ${now(plan)} ${recess()} ${allows(plan)}
     </div><div class="weights">
-    ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
-    ${ingredients("pipe", pipe)}
-    ${figure({ key: "pipe.make", label: "Topping to make", shown: mass(state.units, pipe.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", pipe) })}
+    ${batch_head(plan)} ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
+    ${plan.whippings.map((one, i) => whipping(plan, one, i))}
     ${figure({ key: "pipe.density", label: "Whipped density", note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`, shown: [`${pipe.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pipe", pipe) })}
     ${whip_form(pipe)}
     </div><div class="more">${size_form(pipe)} ${topping_rest()}</div>`;
+}
+
+/** The key of the figures of one whipping, which no other has. */
+export const whipping_key = (i: number): string => (i === 0 ? "pipe" : `pipe.whipping${i}`);
+
+/** Each whipping has its own bowl, and is weighed out by itself. */
+export function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof nothing {
+  const called = whipping_called(bench, one);
+  return called ? html`<h4 class="whipping">${called.replace(/^./, (letter) => letter.toUpperCase())}</h4>` : nothing;
+}
+
+function whipping(bench: Bench, one: Whipping, i: number): TemplateResult {
+  const key = whipping_key(i);
+  return html`${whipping_title(bench, one)} ${ingredients("pipe", one, key)}
+    ${figure({ key: `${key}.make`, label: "Topping to make", note: whipping_called(bench, one), shown: mass(state.units, one.make_g), size: "weigh", sum: sums.sum_of_batter("pipe", one) })}`;
 }
 
 /** Just added, it has no figures before everything is said; its questions stand here all the same. */
@@ -39,16 +54,22 @@ export function pipe_questions(): TemplateResult {
     <div class="more">${topping_rest()}</div>`;
 }
 
-function now(pipe: Pipe, plan: Plan): TemplateResult {
-  const pieces = pipe.pieces_now;
-  const lacking = pieces === undefined || pieces === null ? 0 : plan.pieces.make - pieces;
-  const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${plan.pieces.make} to make.`;
-  return html`<h3>This bowl, now</h3>
-    ${whip_today()}
+const of_one = (bench: Bench): TemplateResult | typeof nothing => (in_one_batch(bench) ? html`<small>${in_one_batch(bench)}</small>` : nothing);
+
+function now(bench: Bench): TemplateResult {
+  return html`<h3>This bowl, now ${of_one(bench)}</h3>
+    ${whip_today()} ${bench.whippings.map((one, i) => bowl_now(bench, one, i))}`;
+}
+
+function bowl_now(bench: Bench, one: Whipping, i: number): TemplateResult {
+  const pieces = one.pieces_now;
+  const lacking = pieces === undefined || pieces === null ? 0 : one.pieces - pieces;
+  const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${one.pieces} to make.`;
+  return html`${whipping_title(bench, one)}
     ${pieces === undefined || pieces === null
       ? nothing
-      : figure({ key: "pipe.now", label: "This bowl pipes now", note: words, shown: [`${pieces} pieces`, ""], size: "weigh", sum: sums.sum_of_now(pipe, plan) })}
-    ${readings(pipe, plan)}`;
+      : figure({ key: `${whipping_key(i)}.now`, label: "This bowl pipes now", note: words, shown: [counted(pieces, "piece"), ""], size: "weigh", sum: sums.sum_of_now(one) })}
+    ${readings(one, i)}`;
 }
 
 function whip_today(): TemplateResult {
@@ -61,7 +82,7 @@ function cup_today(): TemplateResult {
     ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}</div>`;
 }
 
-function readings(pipe: Pipe, plan: Plan): TemplateResult | typeof nothing {
+function readings(pipe: Whipping, i: number): TemplateResult | typeof nothing {
   if (!pipe.readings?.length) return nothing;
   return html`<table class="readings"><caption>If the weigh-cup reads</caption>
     <thead><tr><th scope="col">net</th><th scope="col">overrun</th><th scope="col">pipes</th></tr></thead>
@@ -69,7 +90,7 @@ function readings(pipe: Pipe, plan: Plan): TemplateResult | typeof nothing {
       (one) => html`<tr class=${one.planned ? "planned" : ""}><th scope="row">${trimmed(one.net_g, 1)} g${one.planned ? " (planned)" : ""}</th>
         <td>${trimmed(one.overrun_percent, 0)} %</td><td>${one.pieces}</td></tr>`,
     )}</tbody></table>
-    ${how("pipe.readings", "How the table comes about", sum_of_readings(pipe, plan))}`;
+    ${how(`${whipping_key(i)}.readings`, "How the table comes about", sum_of_readings(pipe))}`;
 }
 
 /** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
@@ -95,17 +116,23 @@ function recess_picture(share: number): TemplateResult {
     <path class="wall" d="M8 18L15 44H57L64 18" />`}</svg>`;
 }
 
-function limits(pipe: Pipe, plan: Plan): TemplateResult | typeof nothing {
-  const more = [
-    pipe.whippings ? `${pipe.whippings} ${pipe.whippings === 1 ? "whipping" : "whippings"}` : "",
-    pipe.piping_s ? `${duration(pipe.piping_s)} of piping` : "",
-    pipe.lye_spoonfuls ? `${pipe.lye_spoonfuls.count} spoonfuls of lye, ${duration(pipe.lye_spoonfuls.altogether_s)}` : "",
-  ].filter(Boolean);
-  if (!pipe.limits?.length && !more.length) return nothing;
-  return html`<h3>What this batter allows</h3>
-    ${more.length ? html`<p>${more.join("; ")}.</p>` : nothing}
-    <ul class="limits">${(pipe.limits ?? []).map(
-      (one) => html`<li class=${one.binds ? "binds" : ""}>${one.binds ? html`<strong>Binding: </strong>` : nothing}${one.text}</li>`,
+/** Of one bowl; what limits it is the same for all of them. */
+function allows(bench: Bench): TemplateResult | typeof nothing {
+  const paced = bench.whippings.map((one) => ({ one, words: pace_words(one) })).filter(({ words }) => words);
+  const largest = bench.whippings[0];
+  const limits = largest?.limits ?? [];
+  if (!largest || (!limits.length && !paced.length)) return nothing;
+  return html`<h3>What this batter allows ${of_one(bench)}</h3>
+    ${paced.map(({ one, words }) => html`${whipping_title(bench, one)}<p>${words}.</p>`)}
+    <ul class="limits">${limits.map(
+      (one) => html`<li class=${one.sets ? "binds" : ""}>${one.sets ? html`<strong>Sets the batch: </strong>` : nothing}${one.text}</li>`,
     )}</ul>
-    ${how("pipe.limits", "How the limits come about", sum_of_limits(pipe, plan))}`;
+    ${how("pipe.limits", "How the limits come about", sum_of_limits(largest))}`;
+}
+
+function pace_words({ piping_s, lye_spoonfuls }: Whipping): string {
+  return [
+    piping_s ? `${duration(piping_s)} of piping` : "",
+    lye_spoonfuls ? `${lye_spoonfuls.count} spoonfuls of lye, ${duration(lye_spoonfuls.altogether_s)}` : "",
+  ].filter(Boolean).join("; ");
 }

@@ -76,6 +76,15 @@ export interface Pour extends Batter {
   layers?: Layer[];
 }
 
+/** What keeps a batch, or a whipping, from being larger or smaller. */
+export interface Limit {
+  what: string;
+  least_pieces?: number;
+  most_pieces?: number;
+  sets: boolean; // it is what keeps the batches from being larger
+  text: string;
+}
+
 export interface Pipe extends Batter {
   visible_each_ml: number;
   in_headspace_each_ml: number;
@@ -83,14 +92,13 @@ export interface Pipe extends Batter {
   loads?: number | null;
   pieces_now?: number | null;
   readings?: { net_g: number; density_g_per_ml: number; overrun_percent: number; pieces: number; planned: boolean }[];
-  limits?: { what: string; least_pieces?: number; most_pieces?: number; binds: boolean; text: string }[];
+  limits?: Limit[];
   visible_by?: {
     trials_ml?: number | null; beads_ml?: number | null; envelope_ml?: number | null;
     moves?: { length_mm: number; volume_ml: number }[];
     hand_suggested?: { factor: number; trials: number };
   };
   least_pieces?: number;
-  whippings?: number;
   piping_s?: number | null;
   lye_spoonfuls?: { count: number; each_s: number; altogether_s: number };
 }
@@ -153,13 +161,48 @@ interface PotShare extends WeighedAs<"lye_">, WeighedAs<"top_up_"> {
   superfat?: Superfat; // as far as the program knows how it may fall
 }
 
+/** A topping whipped in one go: one bowl, weighed out by itself. */
+export interface Whipping extends Pipe {
+  count: number; // how often a batch has it
+  pieces: number;
+  casts: number;
+}
+
+export interface Dust extends Weighed {
+  name: string;
+  exposed_cm2?: number;
+}
+
+export interface Bottle {
+  name: string;
+  holds_g: number;
+  parts: (Weighed & { part: string; percent_of_batter: number })[];
+}
+
+/** What is weighed, poured, whipped and piped in one go, and how often it is. */
+export interface Batch {
+  count: number;
+  pieces: number;
+  casts: number;
+  numbers: number[]; // which ones they are, in the order of making
+  pour: Pour;
+  pipe?: Pipe & { whippings: Whipping[] };
+  dust?: Dust[];
+  lye_pot?: Pot | null;
+  bottles?: Bottle[];
+}
+
+/** Masses in it are sums over all batches; what is weighed for one of them stands in `batches`. */
 export interface Plan {
   run: string;
-  pieces: { sell: number; make: number; fillings: number; cavities: number; casts?: number; per_cast?: number };
+  pieces: { sell: number; make: number; fillings: number; cavities: number; casts: number; per_cast: number; batches: number; to_stock: number };
+  batches: Batch[]; // each size once, the largest first
+  batch_limits: Limit[];
+  around: { sell: number; fillings: number; batches: number; text: string }[]; // what one fewer and one more would do
   pour: Pour;
   pipe?: Pipe;
   perch?: Perch[];
-  dust?: (Weighed & { name: string; exposed_cm2?: number })[];
+  dust?: Dust[];
   cut?: Cut;
   piece: {
     fresh_g: number;
@@ -178,7 +221,7 @@ export interface Plan {
     } | null;
   };
   lye_pot?: Pot | null;
-  bottles?: { name: string; holds_g: number; parts: (Weighed & { part: string; percent_of_batter: number })[] }[];
+  bottles?: Bottle[];
   label?: {
     market: string;
     net_quantity?: { statement: string; because: string } | null;

@@ -1,5 +1,6 @@
 // Pour: the line, what each takes, the base's weights, the layers.
 import { html, nothing, type TemplateResult } from "lit";
+import { batch_head, type Bench } from "./batches";
 import { edit } from "./editing";
 import { field } from "./field";
 import { figure } from "./figure";
@@ -7,7 +8,7 @@ import { change, choice, said_at } from "./form_parts";
 import { open_formula } from "./formula_opening";
 import { layers_form } from "./layer_form";
 import { both, length, mass, millimetres, plain, trimmed, volume, weight } from "./numbers";
-import type { Batter, Ingredient, Plan } from "./plan";
+import type { Batter, Ingredient } from "./plan";
 import { at } from "./pointer";
 import { share_of_height, side_view } from "./side_view";
 import { state, type Slot } from "./state";
@@ -18,7 +19,7 @@ import { for_batter, shown_weight } from "./weights";
 const line_key = (): "below_brim" | "depth" => (at(state.run, "/pour/line/depth") !== undefined ? "depth" : "below_brim");
 
 /** The line as drawn or stepped, in whole or half millimetres. */
-function set_line(plan: Plan, below_mm: number): void {
+function set_line(plan: Bench, below_mm: number): void {
   const deep = plan.pour.depth_mm + plan.pour.below_brim_mm;
   const below = Math.min(Math.max(0, Math.round(below_mm * 2) / 2), Math.floor(deep * 2) / 2 - 0.5);
   const value = line_key() === "depth" ? deep - below : below;
@@ -27,7 +28,7 @@ function set_line(plan: Plan, below_mm: number): void {
 }
 
 /** What is typed now, ahead of the program's answer, so that a second tap counts. */
-function line_now(plan: Plan): number {
+function line_now(plan: Bench): number {
   const deep = plan.pour.depth_mm + plan.pour.below_brim_mm;
   const typed = millimetres(at(state.run, `/pour/line/${line_key()}`));
   if (typed === undefined) return plan.pour.below_brim_mm;
@@ -48,7 +49,7 @@ function follow_finger(down: PointerEvent, moved: (share: number) => void): void
   for (const end of ["pointerup", "pointercancel"]) knob.addEventListener(end, up);
 }
 
-function handle(plan: Plan): TemplateResult | typeof nothing {
+function handle(plan: Bench): TemplateResult | typeof nothing {
   if (!state.measured) return nothing;
   const deep = plan.pour.depth_mm + plan.pour.below_brim_mm;
   const below = line_now(plan);
@@ -68,7 +69,7 @@ function handle(plan: Plan): TemplateResult | typeof nothing {
     aria-valuetext="${both(length(state.units, below))} below the brim" @pointerdown=${drag} @keydown=${press}><span aria-hidden="true">↕</span></div>`;
 }
 
-function headline(plan: Plan): TemplateResult {
+function headline(plan: Bench): TemplateResult {
   const { pour } = plan;
   const where = both(length(state.units, pour.below_brim_mm));
   const words = pour.below_brim_mm < 0.05 ? "Pour to the brim" : `Pour to ${where} below the brim`;
@@ -76,7 +77,7 @@ function headline(plan: Plan): TemplateResult {
   return html`<p class="order ${state.is_old ? "old" : ""}">${words}, <b>${both(mass(state.units, pour.mass_each_g))}</b> ${each}.</p>`;
 }
 
-export function pour_lane(plan: Plan): TemplateResult {
+export function pour_lane(plan: Bench): TemplateResult {
   const { pour } = plan;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
@@ -90,7 +91,7 @@ export function pour_lane(plan: Plan): TemplateResult {
     ${figure({ key: "pour.mm", label: "1 mm is", shown: volume(state.units, pour.ml_per_mm, 2), note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`, sum: sums.sum_of_mm(pour) })}
     ${figure({ key: "pour.each", label: "Weigh into each", shown: mass(state.units, pour.mass_each_g), size: "weigh", note: `${trimmed(pour.volume_each_ml, 1)} ml`, sum: sums.sum_of_pour_each(pour) })}
     </div><div class="weights">
-    ${weigh_title("pour", "Weigh for the base", pour.formula)}
+    ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)}
     ${ingredients("pour", pour)}
     ${figure({ key: "pour.make", label: "Base to make", shown: mass(state.units, pour.make_g), size: "weigh", sum: sums.sum_of_batter("pour", pour) })}
     ${figure({ key: "pour.density", label: "Density", shown: [`${pour.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pour", pour) })}
@@ -106,7 +107,7 @@ export function pour_questions(): TemplateResult {
 }
 
 /** The same line, said the other way: by the program's own figure, if it stands for what is typed. */
-function line_kinds(plan?: Plan): TemplateResult {
+function line_kinds(plan?: Bench): TemplateResult {
   const take = (kind: "below_brim" | "depth") => {
     if (kind === line_key()) return;
     const known = plan && !state.is_old ? plan.pour[kind === "depth" ? "depth_mm" : "below_brim_mm"] : undefined;
@@ -130,13 +131,14 @@ export function weigh_title(slot: Slot, words: string, formula: string): Templat
 }
 
 /** All but what goes into the lye, which stands on the shelf. */
-export function ingredients(slot: Slot, batter: Batter): TemplateResult {
-  return html`${for_batter(batter).map(({ one, i }) => weighed(slot, batter, one, i))}`;
+export function ingredients(slot: Slot, batter: Batter, key: string = slot): TemplateResult {
+  return html`${for_batter(batter).map(({ one, i }) => weighed(slot, batter, one, i, key))}`;
 }
 
-export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number): TemplateResult {
+/** `key` is that of its batter, which no other has. */
+export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number, key: string = slot): TemplateResult {
   return figure({
-    key: `${slot}.${i}`,
+    key: `${key}.${i}`,
     label: one.name,
     note: note_of(one),
     shown: shown_weight(state.units, one),

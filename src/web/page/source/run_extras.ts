@@ -1,12 +1,12 @@
 // What a run may say besides: one pot of lye for both batters, bottles to use up, a draft of the label.
 import { html, nothing, type TemplateResult } from "lit";
 import type { Document, Json } from "./api";
+import { in_one_batch, type Bench } from "./batches";
 import { field, value_at, without } from "./field";
 import { figure } from "./figure";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { asked, folded, on_off, part, said_at } from "./form_parts";
 import { trimmed, weighed_as, weight } from "./numbers";
-import type { Plan } from "./plan";
 import { state } from "./state";
 import * as sums from "./sums";
 import { has_topping } from "./topping_form";
@@ -26,11 +26,11 @@ export function extras_questions(): TemplateResult {
     ${lye_pot_form()} ${bottles_form()} ${label_form()}</section>`;
 }
 
-export function bottles_form(plan?: Plan): TemplateResult {
+export function bottles_form(plan?: Bench): TemplateResult {
   const list = { at: "/bottles" };
   const there = rows_of(list) as Document[];
   return folded({ name: "bottles", pointers: [list.at], summary: "Bottles of fragrance to use up", is_needed: there.length > 0, body: () => html`
-    <p class="hint">A whole bottle is shared over the batters at one rate, never by halves.</p>
+    <p class="hint">A whole bottle is shared over the batters at one rate, never by halves.${plan && in_one_batch(plan) ? ` Weights are of ${in_one_batch(plan)}.` : ""}</p>
     ${there.map((bottle, i) => {
       const here = `${list.at}/${i}`;
       const name = String(bottle.name) || `bottle ${i + 1}`;
@@ -44,7 +44,7 @@ export function bottles_form(plan?: Plan): TemplateResult {
     ${add_button(list, "Use up a bottle", () => add_to(list, { name: "", holds: "", shared: "by rate" }, "bottle"))}` });
 }
 
-function out_of_bottle(plan: Plan, i: number, name: string): TemplateResult[] | typeof nothing {
+function out_of_bottle(plan: Bench, i: number, name: string): TemplateResult[] | typeof nothing {
   const bottle = plan.bottles?.[i];
   if (bottle?.name !== name) return nothing;
   return bottle.parts.map((one, k) =>

@@ -1,5 +1,6 @@
 // The shelf beneath the lanes: both lyes, what is left unsaponified, what to watch, what a piece costs.
 import { html, nothing, type TemplateResult } from "lit";
+import { batch_head, in_one_batch, whipping_called, type Bench } from "./batches";
 import { danger_beside, dangers_of } from "./danger";
 import { field, value_at } from "./field";
 import { figure, how } from "./figure";
@@ -8,40 +9,54 @@ import { folded } from "./form_parts";
 import { loss_fields } from "./losses";
 import { both, duration, is_below_zero, mass, per_cent, trimmed, warmth, weighed_as, weight, type Shown } from "./numbers";
 import type { Batter, Caution, Heat, Plan, Pot, Superfat } from "./plan";
+import { whipping_key } from "./pipe_lane";
 import { weighed } from "./pour_lane";
 import { bottles_form, label_form, lye_pot_form } from "./run_extras";
 import { state, type Slot } from "./state";
 import * as sums from "./sums";
 import { for_lye } from "./weights";
 
-export function shelf(plan: Plan): TemplateResult {
+export function shelf(plan: Bench): TemplateResult {
   return html`<section class="shelf" aria-labelledby="shelf-title">
     <h2 id="shelf-title">Lye shelf</h2>
+    ${batch_head(plan)}
     <div class="jugs">
-      ${jug("pour", plan.pipe ? "Lye for the base" : "Lye", plan.pour)}
-      ${plan.pipe ? jug("pipe", "Lye for the topping", plan.pipe) : nothing}
+      ${jug({ slot: "pour", title: plan.pipe ? "Lye for the base" : "Lye", batter: plan.pour, pieces: plan.batch.pieces, key: "pour" })}
+      ${plan.whippings.map((one, i) => {
+        const called = whipping_called(plan, one);
+        return jug({ slot: "pipe", title: `Lye for the topping${called && `, ${called}`}`, batter: one, pieces: plan.batch.pieces, key: whipping_key(i) });
+      })}
     </div>
     ${common_pot(plan)} ${lye_pot_form()} ${bottles_form(plan)}
   </section>`;
 }
 
-function jug(slot: Slot, title: string, batter: Batter): TemplateResult {
+interface Jug {
+  slot: Slot;
+  title: string;
+  batter: Batter; // of one batch, or of one of its whippings
+  pieces: number; // of the batch
+  key: string; // that of the batter's figures
+}
+
+function jug({ slot, title, batter, pieces, key }: Jug): TemplateResult {
   const { effective } = batter.superfat_percent;
-  const is_dangerous = dangers_of(slot).length > 0;
-  const danger_id = `danger-${slot}`;
+  const is_dangerous = dangers_of(slot, pieces).length > 0;
+  const danger_id = `danger-${key.replaceAll(".", "-")}`;
+  const is_first = key === slot; // the others are of the same formula
   return html`<div class="jug">
     <h3>${title} <small>${batter.formula}</small></h3>
-    ${for_lye(batter).map(({ one, i }) => weighed(slot, batter, one, i))}
+    ${for_lye(batter).map(({ one, i }) => weighed(slot, batter, one, i, key))}
     ${figure({
-      key: `${slot}.strength`,
+      key: `${key}.strength`,
       label: "Lye strength",
       note: `water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(batter.water_percent_of_fats, 1)} % of the fats`,
       shown: [`${trimmed(batter.lye_strength_percent, 1)} %`, ""],
       sum: sums.sum_of_water(slot, batter),
     })}
-    ${figure({ key: `${slot}.superfat`, label: "Effective superfat", shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""], sum: sums.sum_of_superfat(slot, batter) })}
-    ${danger_beside(slot, danger_id)} ${interval(batter.superfat_percent)} ${heat(slot, batter)}
-    ${value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", described_by: is_dangerous ? danger_id : undefined, hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
+    ${figure({ key: `${key}.superfat`, label: "Effective superfat", shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""], sum: sums.sum_of_superfat(slot, batter) })}
+    ${danger_beside(slot, danger_id, pieces)} ${interval(batter.superfat_percent)} ${heat(slot, batter, key)}
+    ${!is_first || value_at(slot, "/superfat") === undefined ? nothing : field({ label: "Superfat aimed at", of: slot, at: "/superfat", unit: "%", described_by: is_dangerous ? danger_id : undefined, hint: state.formulas[slot]?.shipped ? "Typing here makes a copy of the formula beside your run." : undefined })}
   </div>`;
 }
 
@@ -56,9 +71,9 @@ function interval(superfat: Superfat): TemplateResult {
   return html`<p class="mind of-plan"><strong>Mind</strong> At its lowest there is lye left over. ${span}${likely} ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}</p>`;
 }
 
-function heat(slot: Slot, batter: Batter): TemplateResult | typeof nothing {
+function heat(slot: Slot, batter: Batter, key: string): TemplateResult | typeof nothing {
   if (!batter.heat) return nothing;
-  return html`${heat_words(batter.heat)} ${how(`${slot}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
+  return html`${heat_words(batter.heat)} ${how(`${key}.heat`, "How the heat is reckoned", sum_of_heat(slot, batter))}`;
 }
 
 function heat_words(found: Heat): TemplateResult {
@@ -68,19 +83,19 @@ function heat_words(found: Heat): TemplateResult {
 }
 
 /** One pot for both batters: each takes its own share by weight, never half. */
-function common_pot(plan: Plan): TemplateResult | typeof nothing {
+function common_pot(plan: Bench): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
   const { units } = state;
   const weigh = (key: string, label: string, shown: Shown, sum: sums.Sum, note = "") => figure({ key: `pot.${key}`, label, note, shown, size: "weigh", sum });
-  return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %</small></h3>
+  return html`<div class="jug"><h3>One pot for both <small>strength ${trimmed(pot.strength_percent, 1)} %${in_one_batch(plan) && `; ${in_one_batch(plan)}`}</small></h3>
     ${weigh("water", "In the pot: water, distilled", weight(units, weighed_as(pot, "water_")), sums.sum_of_pot_water(plan, pot))}
     ${pot.alkalis.map((one, i) => weigh(`alkali.${i}`, `In the pot: ${one.name}`, weight(units, weighed_as(one, ""), "down"), sums.sum_of_pot_alkali(plan, one.name)))}
     ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), sums.sum_of_pot_lye(pot), full_pot(pot))}
     ${pot.shares.map(
       (one, i) => html`${weigh(`share.${i}`, `Out of it for ${one.batter}`, weight(units, weighed_as(one, "lye_"), "down"), sums.sum_of_pot_share(plan, pot, i), `superfat then ${per_cent(one.superfat_percent)}`)}
         ${one.top_up_g > 0 ? weigh(`top_up.${i}`, `and plain water to ${one.batter}`, weight(units, weighed_as(one, "top_up_")), sums.sum_of_pot_top_up(plan, pot, i)) : nothing}
-        ${danger_beside(i === 0 ? "pour" : "pipe")} ${one.superfat ? interval(one.superfat) : nothing}`,
+        ${danger_beside(i === 0 ? "pour" : "pipe", "", plan.batch.pieces)} ${one.superfat ? interval(one.superfat) : nothing}`,
     )}
     ${pot.left_g ? html`<p class="aside of-plan">${both(weight(state.units, { g: pot.left_g, g_text: pot.left_g_text, oz_text: pot.left_oz_text }))} of lye is left in the pot, for the shares are rounded down.</p>` : nothing}
     ${pot.heat ? heat_words(pot.heat) : nothing}</div>`;
@@ -153,10 +168,11 @@ function prices(plan: Plan): TemplateResult | typeof nothing {
     )}` });
 }
 
-export function losses_and_scales(plan: Plan): TemplateResult {
+export function losses_and_scales(plan: Bench): TemplateResult {
+  const of_one = in_one_batch(plan);
   return html`<section class="losses" aria-labelledby="losses-title">
     <h2 id="losses-title">Losses and scales</h2>
-    <p class="aside">In the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost ${both(mass(state.units, plan.pour.lost_g))}${plan.pipe
+    <p class="aside">${of_one ? `Of ${of_one}: in` : "In"} the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost ${both(mass(state.units, plan.pour.lost_g))}${plan.pipe
       ? `; of topping ${both(mass(state.units, plan.pipe.in_pieces_g))}, lost ${both(mass(state.units, plan.pipe.lost_g))}`
       : ""}.</p>
     <div class="row">${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}</div>

@@ -3,9 +3,12 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import { length, millimetres, both } from "./numbers";
 import { reach_at, type Loop, type Outline } from "./outline";
 import type { Layer, Perch, Plan } from "./plan";
+
 import { at } from "./pointer";
 import { state } from "./state";
 
+/** What is seen of a piece is the same in each batch. */
+type Seen = Pick<Plan, "pour" | "pipe" | "perch" | "cut" | "piece">;
 type Part = "pour" | "pipe" | "perch" | "cut";
 
 interface Heights {
@@ -24,7 +27,7 @@ const d_of = (loops: Loop[]): string =>
  * What stands out of the mould. The program's own height of the piece counts where it knows one; else a topping
  * of which only the volume is known is drawn as a dome of that volume. A ball is drawn as large as its volume.
  */
-function heights_of(plan: Plan, outline: Outline): Heights {
+function heights_of(plan: Seen, outline: Outline): Heights {
   const brim = outline.brim - outline.floor;
   const line = plan.pour.poured_to_mm ?? plan.pour.depth_mm;
   const perched = plan.perch?.find((one) => !one.buried && one.cavity_fills > 0);
@@ -34,7 +37,7 @@ function heights_of(plan: Plan, outline: Outline): Heights {
   return { brim, line, topping, ball, proud, top: Math.max(brim, (plan.pipe ? brim : line) + topping + proud) };
 }
 
-function topping_of(plan: Plan, outline: Outline, brim: number, proud: number): number {
+function topping_of(plan: Seen, outline: Outline, brim: number, proud: number): number {
   const said = millimetres(at(state.run, "/pipe/envelope/height"));
   if (said !== undefined) return said;
   const high = (plan.piece.size?.height_mm ?? 0) - brim - proud;
@@ -64,7 +67,7 @@ function topping_path(outline: Outline, heights: Heights): string {
 
 const fill_of = (part: Part, own: Part): string => (part === own ? `shaded ${own}` : "plain");
 
-export function side_view(part: Part, plan: Plan, extra: TemplateResult | typeof nothing = nothing): TemplateResult {
+export function side_view(part: Part, plan: Seen, extra: TemplateResult | typeof nothing = nothing): TemplateResult {
   const outline = state.measured?.outline;
   if (!outline)
     return html`<p class="drawing hint">${state.measuring_failed ?? "Reading the mould ..."}</p>`;
@@ -85,7 +88,7 @@ export function side_view(part: Part, plan: Plan, extra: TemplateResult | typeof
 }
 
 /** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
-export function share_of_height(plan: Plan, mm: number): { share: number; per_mm: number; w: number; h: number } {
+export function share_of_height(plan: Seen, mm: number): { share: number; per_mm: number; w: number; h: number } {
   const outline = state.measured!.outline;
   const heights = heights_of(plan, outline);
   const wide = outline.right - outline.left;
@@ -109,7 +112,7 @@ function floored(): Loop[] {
   return outline.loops.map((loop) => loop.map(([x, y]) => [x, y - outline.floor]));
 }
 
-function layers(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+function layers(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   const own = part === "cut" ? "pour" : part;
   const layers = plan.pour.layers ?? [];
   const bands = (layers.length ? layers.map((layer) => upper_edge(layer, outline)) : [[heights.line, heights.line] as const])
@@ -128,7 +131,7 @@ function upper_edge(layer: Layer, outline: Outline): readonly [number, number] {
   return [at_x(outline.left), at_x(outline.right)];
 }
 
-function recess(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+function recess(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   if (!plan.pipe || heights.line >= heights.brim) return nothing;
   const share = Math.min(1, (parseFloat(String(at(state.run, "/pipe/fills_headspace")).replace(",", ".")) || 0) / 100);
   const wide = (outline.right - outline.left) * share;
@@ -141,7 +144,7 @@ function walls() {
   return svg`<path class="wall" fill-rule="evenodd" d=${d_of(floored())} />`;
 }
 
-function on_top(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   const middle = (outline.left + outline.right) / 2;
   const under = plan.pipe ? heights.brim : heights.line;
   const embeds = plan.perch?.flatMap((one, i) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one, i }))) ?? [];
@@ -174,14 +177,14 @@ function embedded(look: string, middle: number, embed: Embed, one: Perch, i: num
 const ball_of = (one: Perch): number => Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
 
 /** What is drawn as a ball of its volume and may have another shape. */
-function stand_ins(plan: Plan): string {
+function stand_ins(plan: Seen): string {
   const names = (plan.perch ?? [])
     .filter((one, i) => at(state.run, `/perch/${i}/rod`) === undefined && (one.buried || one.cavity_fills > 0))
     .map((one) => one.name);
   return names.length ? `Drawn as a ball of its volume, whatever its shape: ${names.join(", ")}.` : "";
 }
 
-function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {
+function cuts(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   if (part !== "cut" || !plan.cut) return nothing;
   const many = Math.max(plan.cut.rows, plan.cut.columns);
   return svg`${Array.from({ length: many - 1 }, (_, i) => {
@@ -190,7 +193,7 @@ function cuts(part: Part, plan: Plan, outline: Outline, heights: Heights) {
   })}`;
 }
 
-function words_for(part: Part, plan: Plan): string {
+function words_for(part: Part, plan: Seen): string {
   const line = both(length(state.units, plan.pour.below_brim_mm));
   const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[part];
   return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim. ${stand_ins(plan)}`.trim();

@@ -72,6 +72,7 @@ interface State {
   saving: Saving;
 
   plan?: Plan;
+  batch: number; // which of its sizes is weighed, as the program lists them
   is_old: boolean; // the figures shown are not of what is typed now
   changed_beside?: string; // the file whose change made them old
   dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
@@ -100,6 +101,7 @@ export const state: State = {
   past: [],
   future: [],
   saving: { is: "saved" },
+  batch: 0,
   is_old: false,
   dangers: { run: [], apart: [] },
   open: new Set(),

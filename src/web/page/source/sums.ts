@@ -1,7 +1,8 @@
 // How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
 import type { Json } from "./api";
 import { first, per_cent, plain, step_words, trimmed, weighed_as, weight, type WeighedAs } from "./numbers";
-import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour } from "./plan";
+import { counted, pieces_of, times, whippings_in_turn, type Bench } from "./batches";
+import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour, Whipping } from "./plan";
 import { at } from "./pointer";
 import { state, type Slot } from "./state";
 import { in_grams, is_alkali } from "./weights";
@@ -31,13 +32,14 @@ function words(value: Json | undefined): string {
 
 export function sum_of_make(plan: Plan): Sum {
   return {
-    formula: "pieces to make = pieces to sell ÷ (1 − spoilage), rounded up",
+    formula: "pieces to make = pieces to sell ÷ (1 − spoilage), rounded up to whole casts, or to full moulds where they are all filled; batches as few as the fillings and what sets their size allow, and as even as can be",
     with: [
       ["to sell", String(plan.pieces.sell), run_file],
       ["spoilage", asked("/spoilage"), run_file],
       ["to make", String(plan.pieces.make)],
       ["cavities", String(plan.pieces.cavities), "the mould"],
       ["fillings", String(plan.pieces.fillings), "to make ÷ cavities, rounded up"],
+      ...plan.batches.map((one): Input => [counted(one.count, "batch", "batches"), pieces_of(plan, one)]),
     ],
   };
 }
@@ -75,7 +77,7 @@ export function sum_of_mm(pour: Pour): Sum {
 
 export function sum_of_layer(pour: Pour, layer: Layer): Sum {
   return {
-    formula: "weigh for a layer = mass in one piece × pieces to make, with its share of the losses",
+    formula: "weigh for a layer = mass in one piece × pieces of the batch, with its share of the losses",
     with: [
       ["from", `${trimmed(layer.from_mm, 1)} mm`],
       ["to", `${trimmed(layer.to_mm, 1)} mm`],
@@ -254,9 +256,12 @@ export function sum_of_layer_colour(pour: Pour, layer: Layer, colour: Ingredient
   };
 }
 
+/** What takes its share of one pot, in the pot's order. */
+const in_pot = (bench: Bench): Batter[] => [bench.pour, ...whippings_in_turn(bench)];
+
 /** What each batter's own weighing asks for, side by side. */
-function of_each(plan: Plan, what: string, of: (batter: Batter) => string): Input[] {
-  return [plan.pour, plan.pipe!].map((batter): Input => [`${what} for ${batter.formula}`, of(batter), "its own weighing, on the lye shelf"]);
+function of_each(bench: Bench, what: string, of: (batter: Batter) => string): Input[] {
+  return in_pot(bench).map((batter, i): Input => [`${what} for ${bench.lye_pot?.shares[i]?.batter ?? batter.formula}`, of(batter), "its own weighing, on the lye shelf"]);
 }
 
 /** All of it, or that of one name. */
@@ -266,14 +271,14 @@ const alkali_of = (batter: Batter, name?: string): string =>
 const own_water = (batter: Batter): string =>
   batter.ingredients.filter((one) => /^Water/.test(one.name)).map(in_grams).join(" + ") || "none";
 
-export function sum_of_pot_alkali(plan: Plan, name: string): Sum {
+export function sum_of_pot_alkali(plan: Bench, name: string): Sum {
   return {
     formula: "alkali in the pot = what each batter's own lye takes, added up, rounded down to the scale",
     with: [...of_each(plan, name, (batter) => alkali_of(batter, name)), ["fine scale reads", asked("/scales/fine/reads"), run_file]],
   };
 }
 
-export function sum_of_pot_water(plan: Plan, pot: Pot): Sum {
+export function sum_of_pot_water(plan: Bench, pot: Pot): Sum {
   return {
     formula: "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
     with: [
@@ -296,9 +301,9 @@ export function sum_of_pot_lye(pot: Pot): Sum {
   };
 }
 
-export function sum_of_pot_share(plan: Plan, pot: Pot, i: number): Sum {
+export function sum_of_pot_share(plan: Bench, pot: Pot, i: number): Sum {
   const share = pot.shares[i]!;
-  const batter = i === 0 ? plan.pour : plan.pipe!;
+  const batter = in_pot(plan)[i]!;
   return {
     formula:
       "share = lye in the pot × this batter's alkali ÷ all the alkali, rounded down to the scale, as alkali is; what is left stays in the pot; superfat then = 1 − (1 − its own) × (alkali taken − acids) ÷ (alkali planned − acids)",
@@ -314,8 +319,8 @@ export function sum_of_pot_share(plan: Plan, pot: Pot, i: number): Sum {
   };
 }
 
-export function sum_of_pot_top_up(plan: Plan, pot: Pot, i: number): Sum {
-  const batter = i === 0 ? plan.pour : plan.pipe!;
+export function sum_of_pot_top_up(plan: Bench, pot: Pot, i: number): Sum {
+  const batter = in_pot(plan)[i]!;
   return {
     formula: "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
     with: [
@@ -328,15 +333,16 @@ export function sum_of_pot_top_up(plan: Plan, pot: Pot, i: number): Sum {
   };
 }
 
-export function sum_of_bottle(plan: Plan, i: number, part: number): Sum {
-  const bottle = plan.bottles![i]!;
+export function sum_of_bottle(bench: Bench, i: number, part: number): Sum {
+  const bottle = bench.bottles![i]!;
   const { part: name, g: gives, percent_of_batter } = bottle.parts[part]!;
+  const { pour, pipe } = bench.whole;
   return {
-    formula: "out of the bottle = what it holds × this batter ÷ all batters, rounded down to the scale: one rate in all",
+    formula: "out of the bottle = what it holds × this batter ÷ all batters of the run, rounded down to the scale: one rate in all",
     with: [
       ["the bottle holds", asked(`/bottles/${i}/holds`), run_file],
-      ["base", g(plan.pour.make_g)],
-      ...(plan.pipe ? ([["topping", g(plan.pipe.make_g)]] as Input[]) : []),
+      ["base, in the run", g(pour.make_g)],
+      ...(pipe ? ([["topping, in the run", g(pipe.make_g)]] as Input[]) : []),
       [name, weighed_g(gives)],
       ["of the batter", `${percent_of_batter} %`],
     ],
@@ -411,7 +417,7 @@ function visible_from(): string {
   return at(state.run, "/pipe/beads") ? "the beads of the tip, move by move" : "the outline × its solid share";
 }
 
-export function sum_of_now(pipe: Pipe, plan: Plan): Sum {
+export function sum_of_now(pipe: Whipping): Sum {
   return {
     formula: "this bowl pipes = batter left after losses ÷ today's density ÷ topping of one piece, rounded down",
     with: [
@@ -419,7 +425,7 @@ export function sum_of_now(pipe: Pipe, plan: Plan): Sum {
       ["planned weigh-cup", asked("/pipe/whip"), run_file],
       ["topping of one piece", ml(pipe.volume_each_ml)],
       ["batter", g(pipe.make_g)],
-      ["to make", String(plan.pieces.make)],
+      ["to pipe", String(pipe.pieces)],
     ],
   };
 }
@@ -487,5 +493,13 @@ export function sum_of_piece(plan: Plan): Sum {
       ["fresh", g(plan.piece.fresh_g)],
       ["cured", plan.piece.cured_g === null ? "not known" : g(plan.piece.cured_g)],
     ],
+  };
+}
+
+/** Of something that each batch has weighed for itself. */
+export function sum_over_batches(plan: Plan, of: (batch: Plan["batches"][number]) => Input[]): Sum {
+  return {
+    formula: "for the whole run = what is weighed for one batch × how often it is made, added up",
+    with: plan.batches.flatMap((batch) => of(batch).map(([name, value, from]): Input => [`${pieces_of(plan, batch)}, ${times(batch.count)}${name}`, value, from])),
   };
 }

@@ -27,9 +27,11 @@ export function add_topping(): void {
   change_whole("run", "Topping added", topped, to_id("lane-pipe"));
 }
 
-/** With its losses, and with the pot that both batters had their lye from. */
+/** With its losses and whippings, and with the pot that both batters had their lye from. */
 function without_topping(run: Document): Document {
-  return ["/pipe", "/losses/pipe", "/lye_pot"].reduce((left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)), run);
+  const is_alone = Object.keys((at(run, "/batch") ?? {}) as Document).length === 1;
+  const whippings = at(run, "/batch/whippings") !== undefined && is_alone ? "/batch" : "/batch/whippings";
+  return ["/pipe", "/losses/pipe", "/lye_pot", whippings].reduce((left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)), run);
 }
 
 function take_topping_away(): void {

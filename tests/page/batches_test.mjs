@@ -1,0 +1,385 @@
+// What is weighed is weighed for one batch, and never the run's sum under a batch's name; the figures are the command line's own.
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { browser, check_access, check_quiet, check_tablet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+
+const chromium = await browser();
+const spring = "spring_order.run.json";
+
+/** A folder of her own with the example in it, changed. */
+async function with_page(change, test, viewport = laptop) {
+  const serving = new Serving();
+  cpSync(join(root, "examples"), serving.folder, { recursive: true });
+  const { $schema: _, ...example } = JSON.parse(readFileSync(join(root, "examples", spring), "utf8"));
+  change(example);
+  writeFileSync(join(serving.folder, spring), JSON.stringify(example));
+  serving.words = [spring];
+  await serving.start();
+  const page = await open(chromium, serving.address, viewport);
+  try {
+    await settled(page);
+    await test(page, serving);
+    check_quiet(page);
+  } finally {
+    await page.context().close();
+    await serving.end();
+  }
+}
+
+/** 25 pieces to make, and 24 cavities to make them in. */
+function one_too_many(example) {
+  example.sell = 24;
+  example.pour.moulds_owned = 4;
+  delete example.batch;
+}
+
+const any_size = (example) => delete example.pipe.bowl.whisk_catches;
+const field = (page, label) => page.getByLabel(label, { exact: true });
+const press = (page, name, within = "main") => page.locator(within).getByRole("button", { name, exact: true }).first().click();
+const unfold = (page) => page.locator("summary", { hasText: "Batches, pots, moulds owned" }).click();
+const planned = async (page, serving) => {
+  await settled(page);
+  await saved(page);
+  return serving.printed("plan", spring);
+};
+
+/** What the figures of these places are called, and their first numbers, in their order. */
+const figures = (page, within) =>
+  page.locator(within).evaluateAll((all) =>
+    all.flatMap((place) =>
+      [...place.querySelectorAll(".figure .line")].map((line) => [
+        [...line.querySelector(".name").childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join("").trim(),
+        Number.parseFloat(line.querySelector(".value b").textContent),
+      ]),
+    ),
+  );
+
+const is_lye = (one) => one.goes_into === "lye";
+const weights = (some) => some.map((one) => [one.name, one.g]);
+const by_name = (some) => [...some].sort(([a], [b]) => (a < b ? -1 : 1));
+const tenth = (grams) => Math.round(grams * 10) / 10;
+
+/** Whatever is weighed on the page is of this batch, and there is nothing else to weigh. */
+async function check_batch(page, batch) {
+  const { pour, pipe, dust } = batch;
+  const base = await figures(page, ".lane.pour .weights");
+  assert.deepEqual(base.slice(0, -2), weights(pour.ingredients.filter((one) => !is_lye(one))));
+  assert.deepEqual(base.at(-2), ["Base to make", tenth(pour.make_g)]);
+  const layers = await figures(page, ".lane.pour .more");
+  assert.deepEqual(layers, pour.layers.flatMap((layer) => [[layer.name, layer.g], ...weights(layer.colours)]));
+  const topping = await figures(page, ".lane.pipe .weights");
+  const whipped = pipe.whippings.flatMap((one) => [...weights(one.ingredients.filter((each) => !is_lye(each))), ["Topping to make", tenth(one.make_g)]]);
+  assert.deepEqual(topping.slice(0, -1), whipped);
+  const jugs = page.locator(".shelf > .jugs > .jug");
+  const lyes = [pour, ...pipe.whippings];
+  assert.equal(await jugs.count(), lyes.length);
+  for (const [i, batter] of lyes.entries()) {
+    const jug = await figures(page, `.shelf > .jugs > .jug:nth-child(${i + 1})`);
+    const lye = batter.ingredients.filter(is_lye);
+    assert.deepEqual(by_name(jug.slice(0, lye.length)), by_name(weights(lye)));
+    assert.ok(Math.abs(jug.find(([name]) => name === "Effective superfat")[1] - batter.superfat_percent.effective) <= 0.05 + 1e-9, "the superfat is its own");
+  }
+  for (const one of dust) assert.equal(await figure(page, one.name, ".lane.perch"), one.g);
+  const heads = await page.locator(".batch-head").allInnerTexts();
+  assert.ok(heads.length >= 3 && heads.every((one) => one.startsWith(`One batch: ${batch.pieces} pieces`)), heads.join(", "));
+}
+
+await run({
+  "25 pieces in 24 cavities are a batch of 13 and one of 12, each with its own weights under its name": () =>
+    with_page(one_too_many, async (page, serving) => {
+      const plan = serving.printed("plan", spring);
+      assert.deepEqual(plan.batches.map((one) => one.pieces), [13, 12]);
+      await check_batch(page, plan.batches[0]);
+      for (const place of [".lane.pour", ".lane.pipe", ".lane.perch", ".shelf"])
+        for (const name of [/^✓ 13 pieces$/, /^12 pieces$/]) await page.locator(place).getByRole("button", { name }).waitFor();
+      await check_access(page, "two sizes of batch");
+      await press(page, "12 pieces", ".shelf");
+      await check_batch(page, plan.batches[1]);
+      assert.match(await page.locator(".lane.pour .batch-head").innerText(), /made once: batch 2 of 2/);
+    }),
+
+  "the batch that is weighed stays chosen while the order is typed": () =>
+    with_page((example) => (one_too_many(example), any_size(example)), async (page, serving) => {
+      await press(page, "12 pieces", ".lane.pour");
+      await field(page, "Below brim").fill("7 mm");
+      await check_batch(page, (await planned(page, serving)).batches[1]);
+      await field(page, "Pieces to sell").fill("");
+      await field(page, "Pieces to sell").pressSequentially("26", { delay: 120 }); // 2 pieces are one batch, of one size
+      const plan = await planned(page, serving);
+      assert.deepEqual(plan.batches.map((one) => one.pieces), [14]); // 28 to make, 14 and 14
+      await check_batch(page, plan.batches[0]);
+      await field(page, "Pieces to sell").fill("25");
+      const uneven = await planned(page, serving);
+      assert.equal(uneven.batches.length, 2);
+      await check_batch(page, uneven.batches[1]);
+    }),
+
+  "a wish for smaller batches makes other batches, told near the number of pieces": () =>
+    with_page((example) => (one_too_many(example), any_size(example)), async (page, serving) => {
+      await unfold(page);
+      await field(page, "Most pieces in a batch").fill("10");
+      const plan = await planned(page, serving);
+      assert.deepEqual(serving.file(spring).batch, { pieces: 10 });
+      assert.ok(plan.batches.every((one) => one.pieces <= 10));
+      await check_batch(page, plan.batches[0]);
+      const told = await page.locator(".order-of").innerText();
+      assert.ok(told.includes(`Made in ${plan.pieces.batches} batches`), told);
+      assert.ok(told.includes(`${plan.pieces.fillings} fillings of 24 cavities`), told);
+      const sets = plan.batch_limits.filter((one) => one.sets);
+      assert.ok(sets.length);
+      for (const one of [...sets, ...plan.around]) assert.ok(told.includes(one.text), `${one.text}: not told`);
+      await press(page, "All of them, the rest to stock");
+      const full = await planned(page, serving);
+      assert.equal(full.pieces.to_stock, 48 - 25 + 0);
+      assert.match(await page.locator(".order-of").innerText(), new RegExp(`${full.pieces.to_stock} pieces beyond the order go to stock`));
+      await check_access(page, "batches by a wish");
+    }),
+
+  "what the whole run takes is named so, and stands nowhere under a batch": () =>
+    with_page(one_too_many, async (page, serving) => {
+      const plan = serving.printed("plan", spring);
+      await page.getByRole("heading", { name: /^To have ready for the whole run/ }).waitFor();
+      const titles = await page.locator(".needs h3").allInnerTexts();
+      assert.ok(titles.every((one) => /whole run/.test(one)), titles.join(", "));
+      const ready = await figures(page, ".needs");
+      for (const one of [...plan.pour.ingredients, ...plan.pipe.ingredients, ...plan.dust])
+        assert.ok(ready.some(([name, value]) => name === one.name && value === one.g), `${one.name} ${one.g}`);
+      for (const sum of [plan.pour.make_g, plan.pipe.make_g, plan.pour.naoh_g, plan.pipe.naoh_g].map(tenth)) {
+        const weighed = await figures(page, ".lane.pour .weights, .lane.pipe .weights, .shelf");
+        assert.ok(!weighed.some(([, value]) => value === sum), `${sum} g of the whole run stands under a batch`);
+      }
+      const naoh = page.locator(".needs .figure", { hasText: "NaOH" }).first();
+      await naoh.locator("button").click();
+      const rows = await naoh.locator(".sum tr").evaluateAll((all) => all.map((row) => [row.querySelector("th").textContent, Number.parseFloat(row.querySelector("td").textContent)]));
+      const summed = rows.reduce((sum, [words, grams]) => sum + (/once/.test(words) ? 1 : Number(/(\d+) times/.exec(words)[1])) * grams, 0);
+      assert.ok(Math.abs(summed - plan.pour.naoh_g) < 1e-6, `${JSON.stringify(rows)} for ${plan.pour.naoh_g}`);
+      assert.match(await page.locator(".lane.perch .order").innerText(), /for the whole run/);
+    }),
+
+  "a topping whipped in two goes has a weighing for each, and the run that takes it away asks for none": () =>
+    with_page(
+      (example) => {
+        one_too_many(example);
+        example.pour.moulds_owned = 5;
+      },
+      async (page, serving) => {
+        await unfold(page);
+        await field(page, "Whippings a batch").fill("2");
+        const plan = await planned(page, serving);
+        const [batch] = plan.batches;
+        assert.deepEqual(batch.pipe.whippings.map((one) => one.pieces), [13, 12]);
+        await check_batch(page, batch);
+        const titles = await page.locator(".lane.pipe .weights .whipping").allInnerTexts();
+        assert.deepEqual(titles, ["One whipping: 13 pieces", "One whipping: 12 pieces"]);
+        const now = await figures(page, ".lane.pipe .side");
+        assert.deepEqual(now.filter(([name]) => name === "This bowl pipes now").map(([, value]) => value), batch.pipe.whippings.map((one) => one.pieces_now));
+        for (const button of await page.locator(".needs .figure button, .lane.pipe .figure button").all()) await button.click();
+        await check_access(page, "two whippings with their arithmetic");
+        await press(page, "Take the topping away");
+        await page.waitForFunction(() => !document.querySelector(".lane.pipe") && document.documentElement.dataset.settled === "true");
+        await saved(page);
+        assert.equal(serving.file(spring).batch, undefined);
+      },
+    ),
+
+  "one pot of lye for a base and two whippings tells the share of each": () =>
+    with_page(
+      (example) => {
+        one_too_many(example);
+        example.pour.moulds_owned = 5;
+        example.batch = { whippings: 2 };
+        example.pipe.formula = example.pour.formula;
+        example.lye_pot = { shared: true };
+        example.bottles = [{ name: "lavender essential oil", holds: "50 g", shared: "by rate" }];
+      },
+      async (page, serving) => {
+        const [batch] = serving.printed("plan", spring).batches;
+        assert.equal(batch.lye_pot.shares.length, 3);
+        const shown = await figures(page, ".shelf");
+        assert.deepEqual(shown.filter(([name]) => name.startsWith("Out of it")), batch.lye_pot.shares.map((one) => [`Out of it for ${one.batter}`, one.lye_g]));
+        for (const button of await page.locator(".shelf .figure button", { hasText: "Out of it" }).all()) await button.click();
+        for (const one of batch.bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
+        const sum = await page.locator(".shelf .sum").last().innerText();
+        for (const { batter } of batch.lye_pot.shares) assert.ok(sum.includes(`alkali for ${batter}`), sum);
+      },
+    ),
+
+  "pots, batches and moulds are said with their units, and emptied they leave the file": () =>
+    with_page(
+      (example) => {
+        any_size(example);
+        delete example.pots;
+        delete example.batch;
+        delete example.pour.moulds_owned;
+      },
+      async (page, serving) => {
+        await unfold(page);
+        await field(page, "Moulds like this owned").fill("8");
+        await field(page, "Pot for the base holds").fill("5");
+        await field(page, "Lye jug holds").fill("1800 ml");
+        await field(page, "Most pieces in a batch").fill("24");
+        await page.locator(".lane.perch summary", { hasText: "What it is and how it is made" }).click();
+        await field(page, "Trays like this owned").fill("2");
+        const plan = await planned(page, serving);
+        const file = serving.file(spring);
+        assert.deepEqual([file.pots, file.batch, file.pour.moulds_owned, file.perch[0].moulds_owned], [{ holds: "5 l", lye_jug: "1800 ml" }, { pieces: 24 }, 8, 2]);
+        assert.equal(plan.pieces.cavities, 48);
+        assert.ok(["pot", "lye jug", "wish"].every((what) => plan.batch_limits.some((one) => one.what === what)));
+        await check_access(page, "pots and batches");
+        for (const label of ["Moulds like this owned", "Pot for the base holds", "Lye jug holds", "Most pieces in a batch", "Trays like this owned"]) await field(page, label).fill("");
+        await planned(page, serving);
+        const bare = serving.file(spring);
+        assert.deepEqual(["pots" in bare, "batch" in bare, "moulds_owned" in bare.pour, "moulds_owned" in bare.perch[0]], [false, false, false, false]);
+      },
+    ),
+
+  "a loaf's batch is wished for in loaves": () =>
+    with_page(
+      () => undefined,
+      async (page, serving) => {
+        await press(page, "Runs and moulds", "header");
+        await page.getByRole("button", { name: /^Propped loaf.* propped_loaf/ }).click();
+        await settled(page);
+        await field(page, "Pieces to sell").fill("30");
+        await unfold(page);
+        await field(page, "Moulds like this owned").fill("3");
+        await field(page, "Most loaves in a batch").fill("2");
+        await settled(page);
+        await saved(page);
+        assert.deepEqual(serving.file("propped_loaf.run.json").batch, { casts: 2 });
+        const [batch] = serving.printed("plan", "propped_loaf.run.json").batches;
+        assert.equal(batch.casts, 2);
+        assert.ok((await page.locator(".lane.pour .batch-head").innerText()).startsWith(`One batch: ${batch.pieces} bars from 2 loaves`));
+        assert.equal(await figure(page, "Base to make", ".lane.pour"), tenth(batch.pour.make_g));
+      },
+    ),
+
+  "batches that cannot be made are complained of with what mends it, and not as a danger": () =>
+    with_page(
+      () => undefined,
+      async (page) => {
+        const ordinary = async (words, within) => {
+          await page.locator(".complaints .alarm", { hasText: words }).waitFor();
+          await page.locator(`${within} .complaint`, { hasText: words }).first().waitFor();
+          assert.equal(await page.locator(".foremost p.danger").count(), 0, "no danger is told");
+        };
+        await unfold(page);
+        await field(page, "Most pieces in a batch").fill("6");
+        await ordinary(/has no size that fits[\s\S]*it takes a wish of at least/, ".order-of");
+        await check_access(page, "no size of batch that fits");
+        await field(page, "Most pieces in a batch").fill("");
+        await settled(page);
+        await field(page, "Pieces to sell").fill("4");
+        await ordinary(/the whisk catches nothing less; plan \d+ pieces to sell/, ".order-of");
+        await field(page, "Pieces to sell").fill("46");
+        await settled(page);
+        await field(page, "Pot for the base holds").fill("50 ml");
+        await ordinary(/too little for even 1 piece/, ".order-of");
+        await field(page, "Pot for the base holds").fill("5 l");
+        await settled(page);
+      },
+    ),
+
+  "a batch too small for the scales is an ordinary complaint, and a soap lye-heavy is not": () =>
+    with_page(
+      () => undefined,
+      async (page) => {
+        const refuse = (problem) =>
+          page.route("**/api/plan", (route) =>
+            route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: { file: spring, field: "/batch", problem, remedy: "it takes moulds with 12 cavities or more", line: "" } }) }),
+          );
+        await refuse("has no size that fits: a batch is of at least 12 pieces, as the scales weigh no base of fewer that comes out above zero superfat, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.");
+        await field(page, "Pieces to sell").fill("45");
+        await page.locator(".complaints .alarm", { hasText: "has no size that fits" }).waitFor();
+        assert.equal(await page.locator(".foremost p.danger").count(), 0);
+        await page.unroute("**/api/plan");
+        await refuse("on these scales the batter would be lye-heavy: superfat -0.5 %");
+        await field(page, "Pieces to sell").fill("44");
+        await page.locator(".foremost p.danger", { hasText: "lye-heavy" }).waitFor();
+        await page.unroute("**/api/plan");
+        await field(page, "Pieces to sell").fill("46");
+        await settled(page);
+      },
+    ),
+
+  "a danger that one size of batch has stands beside that size alone, and in sight for the run": () =>
+    with_page(one_too_many, async (page) => {
+      await page.route("**/api/plan", async (route) => {
+        const answer = await route.fetch();
+        const plan = await answer.json();
+        plan.cautions.unshift({ severity: "danger", topic: "plan", text: "Base: Batches of 12 pieces: LYE-HEAVY SOAP MAY COME OUT of Meadow base." });
+        await route.fulfill({ response: answer, json: plan });
+      });
+      await field(page, "Below brim").fill("5 mm");
+      await page.locator(".foremost p.danger", { hasText: "Batches of 12 pieces" }).waitFor();
+      await settled(page);
+      const jug = page.locator(".shelf > .jugs > .jug").first();
+      assert.equal(await jug.locator("p.danger").count(), 0, "the batch of 13 has no such danger");
+      await press(page, "12 pieces", ".shelf");
+      await jug.locator("p.danger", { hasText: "Batches of 12 pieces" }).waitFor();
+      assert.match(await jug.innerText(), /⚠/);
+      await check_access(page, "a danger of one batch");
+    }),
+
+  "a run of one batch names its pieces, and has nothing else about batches": () =>
+    with_page(
+      (example) => {
+        example.sell = 20;
+        delete example.batch;
+      },
+      async (page, serving) => {
+        const plan = serving.printed("plan", spring);
+        assert.equal(plan.pieces.batches, 1);
+        const heads = await page.locator(".batch-head").allInnerTexts();
+        assert.deepEqual([...new Set(heads)], [`One batch: ${plan.pieces.make} pieces`]);
+        assert.equal(await page.locator(".needs").count() + (await page.getByLabel("The sheet is for").count()), 0);
+        assert.doesNotMatch(await page.locator(".order-of").innerText(), /Made in/);
+        await check_batch(page, plan.batches[0]);
+      },
+    ),
+
+  "a sheet is made of all batches, or of one": () =>
+    with_page(one_too_many, async (page, serving) => {
+      const plan = serving.printed("plan", spring);
+      const naoh = plan.batches.map((one) => `${one.pour.naoh_g.toFixed(1)} g`);
+      assert.notEqual(naoh[0], naoh[1]);
+      const sheet = async (choose) => {
+        await field(page, "The sheet is for").selectOption({ label: choose });
+        const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
+        const path = join(serving.folder, download.suggestedFilename());
+        await download.saveAs(path);
+        const text = String(execFileSync("pdftotext", ["-layout", path, "-"]));
+        return { name: download.suggestedFilename(), has: naoh.map((grams) => text.includes(grams)) };
+      };
+      assert.deepEqual(await sheet("batch 2 of 2: 12 pieces"), { name: "spring_order batch 2.pdf", has: [false, true] });
+      assert.deepEqual(await sheet("batch 1 of 2: 13 pieces"), { name: "spring_order batch 1.pdf", has: [true, false] });
+      assert.deepEqual(await sheet("the whole run, each size of batch"), { name: "spring_order.pdf", has: [true, true] });
+      await field(page, "The sheet is for").selectOption({ label: "batch 2 of 2: 12 pieces" });
+      const [printed] = await Promise.all([page.context().waitForEvent("page"), page.getByRole("button", { name: "Bench sheet, to print" }).click()]);
+      await printed.waitForLoadState();
+      const words = await printed.locator("body").innerText();
+      assert.deepEqual(naoh.map((grams) => words.includes(grams)), [false, true]);
+      await printed.close();
+      await field(page, "Pieces to sell").fill("20"); // one batch: there is no second to print
+      await settled(page);
+      await saved(page);
+      const [whole] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
+      assert.equal(whole.suggestedFilename(), "spring_order.pdf");
+    }),
+
+  "on a tablet two sizes of batch are large enough for a glove, and their name stays over the weights": () =>
+    with_page(
+      one_too_many,
+      async (page) => {
+        await open_all(page);
+        await check_tablet(page, "two sizes of batch, all open");
+        await page.locator(".lane.pour .figure", { hasText: "Base to make" }).first().evaluate((node) => node.scrollIntoView({ block: "center" }));
+        const head = await page.locator(".lane.pour .batch-head").boundingBox();
+        assert.ok(head.y >= 0 && head.y + head.height < tablet.height / 2, `the batch's name lies at ${head.y}`);
+      },
+      tablet,
+    ),
+});
+await chromium.close();
