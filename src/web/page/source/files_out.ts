@@ -84,7 +84,7 @@ function which_batch(plan: Plan): TemplateResult | typeof nothing {
   };
   const option = (number: number, words: string) => html`<option value=${number} .selected=${live(number === now)}>${words}</option>`;
   return html`<div class="row"><div class="field choose"><label for="sheet-batch">The sheet is for</label>
-    <select id="sheet-batch" @change=${choose}>${option(0, "the whole run, each size of batch")}
+    <select id="sheet-batch" @change=${choose}>${option(0, "the whole run")}
       ${numbered(plan).map(({ number, one }) => option(number, `batch ${number} of ${plan.pieces.batches}: ${pieces_of(plan, one)}`))}</select></div></div>`;
 }
 
