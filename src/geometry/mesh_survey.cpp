@@ -88,20 +88,17 @@ std::vector<Hollow> hollows_of(const PocketSurvey& survey) {
   return hollows;
 }
 
-void remark_on_undercuts(const std::vector<Undercut>& undercuts, const FileFrame& frame,
-                         std::vector<Remark>& remarks) {
-  if (undercuts.empty()) return;
+std::optional<std::string> told(const std::vector<Undercut>& undercuts, const FileFrame& frame) {
+  if (undercuts.empty()) return std::nullopt;
   const auto widest =
       std::max_element(undercuts.begin(), undercuts.end(),
                        [](const Undercut& a, const Undercut& b) { return a.area < b.area; });
-  remarks.push_back({Severity::caution,
-                     "Undercut: " +
-                         (undercuts.size() == 1 ? std::string("1 patch")
-                                                : std::to_string(undercuts.size()) + " patches") +
-                         " of wall leaning over what is poured, the largest " +
-                         fixed(widest->area / square_centimetre, 2) + " cm2 " +
-                         place_text(widest->at_mm, frame) +
-                         "; a stiff mould holds the cast fast there."});
+  return "Undercut: " +
+         (undercuts.size() == 1 ? std::string("1 patch")
+                                : std::to_string(undercuts.size()) + " patches") +
+         " of wall leaning over what is poured, the largest " +
+         fixed(widest->area / square_centimetre, 2) + " cm2 " +
+         place_text(widest->at_mm, frame);
 }
 
 /// Where a notch or spout, or a slope of the rim, makes a pocket spill before it is full all round.
@@ -245,7 +242,7 @@ void measure_cavities(MeshSurvey& survey, const std::string& path) {
     look_under_ledges(part, hollow, undercuts);
     survey.hollows.push_back(std::move(hollow));
   }
-  remark_on_undercuts(undercuts, survey.frame, survey.remarks);
+  survey.undercuts = told(undercuts, survey.frame);
   if (shut_up.hollows > 0)
     survey.remarks.push_back(
         {Severity::caution,
@@ -286,7 +283,7 @@ void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& p
   refuse_too_many_hollows(pockets.pockets.size(), path);
   survey.hollows = hollows_of(pockets);
   survey.basins = std::move(pockets.basins);
-  remark_on_undercuts(pockets.undercuts, survey.frame, survey.remarks);
+  survey.undercuts = told(pockets.undercuts, survey.frame);
   remark_on_rims(survey);
   remark_on_leftovers(pockets, survey.remarks);
 }
@@ -411,7 +408,8 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
                     .mesh = {},
                     .hollows = {},
                     .basins = {},
-                    .remarks = std::move(file.remarks)};
+                    .remarks = std::move(file.remarks),
+                    .undercuts = {}};
   try {
     if (wishes.role || wishes.on_board)
       survey_as_said(survey, std::move(file.mesh), wishes, path);

@@ -39,8 +39,8 @@ struct MeshSurvey {
   TriangleMesh mesh;            // mended, upright, in millimetres
   std::vector<Hollow> hollows;  // a cavity mesh has one for each separate solid
   std::vector<JointBasin> basins;
-  std::vector<Remark>
-      remarks;  // mends, the role found, the way it stands, rims, undercuts, coarse facets
+  std::vector<Remark> remarks;  // mends, the role found, the way it stands, rims, coarse facets
+  std::optional<std::string> undercuts;  // where the wall leans over what is poured, in words
 };
 
 /// What the person said of the mesh.

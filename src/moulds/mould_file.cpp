@@ -176,6 +176,7 @@ struct Heading {
   std::optional<int> cavities;  // not needed where a mesh shows them
   int owned;
   std::optional<std::chrono::minutes> unmould_after;
+  bool bends;  // away from the cast
 };
 
 int count(const Fields& fields, const char* key) {
@@ -191,7 +192,8 @@ Heading read_heading(const Fields& fields) {
                   .note = fields.optional_text("note").value_or(""),
                   .cavities = {},
                   .owned = fields.has("owned") ? count(fields, "owned") : 1,
-                  .unmould_after = {}};
+                  .unmould_after = {},
+                  .bends = fields.has("bends") && fields.truth("bends")};
   if (fields.has("cavities")) heading.cavities = count(fields, "cavities");
   if (fields.has("unmould_after")) heading.unmould_after = fields.duration("unmould_after");
   return heading;
@@ -214,6 +216,19 @@ void settle_count(Heading& heading, const Dry& dry, const Fields& fields) {
   heading.cavities = shown;
 }
 
+/// Silicone lets go of what a stiff mould holds fast.
+void remark_on_undercuts(const std::optional<MeshCavities>& found, bool bends,
+                         std::vector<Remark>& remarks) {
+  if (!found || !found->survey.undercuts) return;
+  if (bends)
+    remarks.push_back({Severity::note, *found->survey.undercuts + "; bend the mould away there."});
+  else
+    remarks.push_back({Severity::caution,
+                       *found->survey.undercuts +
+                           "; a stiff mould holds the cast fast there (a mould file says "
+                           "\"bends\": true for one that bends)."});
+}
+
 Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {
   Mould mould{.file = file,
               .name = std::move(heading.name),
@@ -231,6 +246,7 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
               .found = std::move(dry.found),
               .shape = std::move(dry.shape),
               .mesh = std::move(dry.mesh)};
+  remark_on_undercuts(mould.found, heading.bends, mould.remarks);
   remark_on_spread(mould.measurements, mould.remarks);
   remark_on_disagreement(mould.measurements, mould.remarks);
   remark_on_size(mould.curve.brimful(), mould.remarks);
@@ -272,7 +288,8 @@ Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishe
                   .note = {},
                   .cavities = cavities.count(),
                   .owned = 1,
-                  .unmould_after = {}};
+                  .unmould_after = {},
+                  .bends = false};
   Mould mould = assembled(path, std::move(heading), of_mesh(std::move(cavities)), 1);
   mould.is_mesh_alone = true;
   return mould;

@@ -68,6 +68,22 @@ TEST_CASE("every mould of the catalogue reads and is one a maker could own",
   }
 }
 
+TEST_CASE("an undercut holds a cast fast in a stiff mould, not in one that bends", "[moulds]") {
+  const std::string path = (shipped / "moulds/twisted_cup.json").string();
+  std::ifstream file(path);
+  std::string text((std::istreambuf_iterator<char>(file)), {});
+  const auto severity = [&] {
+    for (const Remark& remark : read_mould(Fields::parse(text, path), library).remarks)
+      if (remark.text.starts_with("Undercut: ")) return name_of(remark.severity);
+    return std::string("not told");
+  };
+  CHECK(severity() == "note");
+  const std::string bends = "\"bends\": true,";
+  REQUIRE(text.find(bends) != std::string::npos);
+  text.erase(text.find(bends), bends.size());
+  CHECK(severity() == "caution");
+}
+
 TEST_CASE("the catalogue shows every kind of shape, and two meshes", "[moulds][catalogue]") {
   std::set<std::size_t> kinds;
   int meshes = 0;
