@@ -69,6 +69,7 @@ TEST_CASE("every mould of the catalogue reads and is one a maker could own",
 }
 
 TEST_CASE("an undercut holds a cast fast in a stiff mould, not in one that bends", "[moulds]") {
+  const Library library{.shipped = shipped.string(), .folders = {}};
   const std::string path = (shipped / "moulds/twisted_cup.json").string();
   std::ifstream file(path);
   std::string text((std::istreambuf_iterator<char>(file)), {});
