@@ -185,7 +185,7 @@ int count(const Fields& fields, const char* key) {
 
 Heading read_heading(const Fields& fields) {
   fields.may_hold({"$schema", "schema", "name", "note", "cavities", "owned", "unmould_after",
-                   "shape", "mesh", "water"});
+                   "bends", "shape", "mesh", "water"});
   fields.optional_text("$schema");  // for editors
   fields.choice("schema", {"brimwright.mould/1"});
   Heading heading{.name = fields.name("name"),

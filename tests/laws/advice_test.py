@@ -135,25 +135,25 @@ def one_more_row():
 
 def thickest_slice():
     run = load("propped_loaf.run.json")
-    run["cut"] = {"bar": {"thickness": "400 mm"}, "end_trim": mm(0, 9), "kerf": "0 mm", "face_planing": mm(0, 1)}
+    run["cut"] = {"bar": {"thickness": "400 mm", "confirmed": True}, "end_trim": mm(0, 9), "kerf": "0 mm", "face_planing": mm(0, 1)}
     refused_beyond("the thickest slice", run, lambda r, x: r["cut"]["bar"].update(thickness=x), f"give at most {LENGTH}")
 
 
 def largest_bar_of_a_slab():
     run = plain("moulds/slab_tray.json", sell=1)
-    run["cut"] = {"bar": {"length": "500 mm", "width": "400 mm"}, "along": "x", "kerf": "0 mm", "end_trim": mm(0, 9)}
+    run["cut"] = {"bar": {"length": "500 mm", "width": "400 mm", "confirmed": True}, "along": "x", "kerf": "0 mm", "end_trim": mm(0, 9)}
     words = f"give at most {LENGTH} x (?P<mm2>[\\d.]+) mm \\((?P<in2>[\\d.]+) in\\)"
     found = said(plan(run), words)
     for (length, longer, _), (width, wider, _) in zip(lengths(found), lengths(found, "mm2", "in2")):
         for bar, fits in (((length, width), True), ((longer, width), False), ((length, wider), False)):
-            run["cut"]["bar"] = dict(zip(("length", "width"), bar))
+            run["cut"]["bar"] = dict(zip(("length", "width"), bar), confirmed=True)
             check("the largest bar of a slab", (plan(run)[0] == 0) == fits, f"{bar}: {plan(run)[2]}")
 
 
 def trims():
     for key in ("end_trim", "side_trim"):
         run = plain("moulds/slab_tray.json", sell=1)
-        run["cut"] = {"bar": {"thickness": "1 mm"}, "kerf": "0 mm", key: mm(190, 250)}
+        run["cut"] = {"bar": {"thickness": "1 mm", "confirmed": True}, "kerf": "0 mm", key: mm(190, 250)}
         refused_beyond(f"the most {key}", run, lambda r, x: r["cut"].update({key: x}), f"trim at most {LENGTH}")
 
 

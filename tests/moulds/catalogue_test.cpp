@@ -107,8 +107,9 @@ TEST_CASE("the schema offers an editor the very keys that the catalogue's shapes
     if (const auto shape = Fields::read(path.string()).optional_object("shape"))
       for (const std::string& key : shape->keys()) used[shape->text("kind")].insert(key);
   CHECK(used.size() == std::variant_size_v<Shape>);
-  for (const auto& [kind, keys] : used) {
+  for (auto& [kind, keys] : used) {
     CAPTURE(kind);
+    keys.insert("confirmed");  // what keeps a measure far from usual: no shipped shape needs it
     const auto offered = kinds.object(kind).object("properties").keys();
     CHECK(keys == std::set<std::string>(offered.begin(), offered.end()));
   }

@@ -45,7 +45,7 @@ std::string complaint_of(const std::vector<LayerPour>& layers) {
 /// The remark on the least batch, or nothing.
 std::string least_batch_remark(const chemistry::Formula& formula, Mass fats, const Scales& scales) {
   const Mass batter = fats * chemistry::proportions(formula).batter;
-  for (const auto& remark : weighing_of(formula, batter, scales).remarks)
+  for (const auto& remark : weighing_of(formula, batter, scales).doubts)
     if (remark.text.find("g of fats on") != std::string::npos) return remark.text;
   return "";
 }

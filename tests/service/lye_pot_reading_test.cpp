@@ -28,8 +28,8 @@ TEST_CASE("what a pot cannot be is refused in one line", "[service]") {
   CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": "half" } })"), Contains("/lye_pot/shared"));
   CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": true, "pot_tare": "0 g" } })"),
                     Contains("/lye_pot/pot_tare"));
-  CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": false, "pot_tare": "4 g" } })"),
+  CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": false, "pot_tare": "400 g" } })"),
                     Contains("not shared"));
-  CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": true, "tare": "4 g" } })"),
+  CHECK_THROWS_WITH(read(R"({ "lye_pot": { "shared": true, "tare": "400 g" } })"),
                     Contains("/lye_pot/tare"));
 }
