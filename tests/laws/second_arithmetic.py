@@ -1208,9 +1208,10 @@ class Run:
             return f"{math.floor(lightest)} g"
         tenths = math.floor(lightest / 2.83495)
         pounds, rest = divmod(tenths, 160)
-        beside = math.floor(tenths * 2.83495 + 0.5)
-        beside -= beside > lightest
-        return f"NET WT {f'{pounds} LB {rest / 10:g}' if pounds else f'{tenths / 10:g}'} OZ ({beside} g)"
+        figure = 0.1 if tenths * 2.83495 < 9.95 else 1  # below 10 g two digits are tenths
+        beside = round(math.floor(tenths * 2.83495 / figure + 0.5) * figure, 1)
+        beside -= figure if beside > lightest else 0
+        return f"NET WT {f'{pounds} LB {rest / 10:g}' if pounds else f'{tenths / 10:g}'} OZ ({round(beside, 1):g} g)"
 
     # -- lye shared by weight
 
