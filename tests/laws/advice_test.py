@@ -153,7 +153,7 @@ def largest_bar_of_a_slab():
 def trims():
     for key in ("end_trim", "side_trim"):
         run = plain("moulds/slab_tray.json", sell=1)
-        run["cut"] = {"bar": {"thickness": "1 mm", "confirmed": True}, "kerf": "0 mm", key: mm(190, 250)}
+        run["cut"] = {"bar": {"thickness": "1 mm", "confirmed": True}, "kerf": "0 mm", key: mm(190, 250), "confirmed": True}
         refused_beyond(f"the most {key}", run, lambda r, x: r["cut"].update({key: x}), f"trim at most {LENGTH}")
 
 

@@ -16,7 +16,7 @@ export function supplier_form(of: Of, here: string, name: string): TemplateResul
     summary: `For the label${said && `: ${said}`}`,
     body: () => html`${inci(of, `${here}/inci`, name)}
       <p class="question">Fragrance allergens in it</p>
-      ${shares(of, `${here}/allergens`, "Allergen", "Add an allergen")}
+      ${shares(of, `${here}/allergens`, "Allergen", "Add an allergen", (at, i) => is_listed(of, at, i))}
       ${field({ label: "Supplier's document, with its date", of, at: `${here}/document`, optional: true })}`,
   });
 }
@@ -40,12 +40,24 @@ function inci(of: Of, here: string, name: string): TemplateResult {
     ${chosen === "many" ? html`<p class="hint">All that is in it, water too, until it adds to 100 %.</p>${shares(of, here, "INCI name", "One more INCI name")}` : nothing}`;
 }
 
-function shares(of: Of, at: string, label: string, add: string): TemplateResult {
+/** For a name that is spelt much like one on the EU's list and is not meant by it. */
+function is_listed(of: Of, at: string, i: number): TemplateResult {
+  return asked({
+    of,
+    question: `Allergen ${i + 1}: on the EU's list?`,
+    at: `${at}/listed`,
+    chosen: value_at(of, `${at}/listed`) === false ? "other" : "as_named",
+    answers: [["as_named", "Where its name stands there"], ["other", "No, another substance"]],
+    puts: (to) => (to === "other" ? false : undefined),
+  });
+}
+
+function shares(of: Of, at: string, label: string, add: string, more?: (at: string, i: number) => TemplateResult): TemplateResult {
   const list = { of, at };
   return html`${(rows_of(list) as Document[]).map(
       (one, i) => html`<div class="row named" id=${item_id(list, i)}>
         ${field({ label: `${label} ${i + 1}`, of, at: `${at}/${i}/name` })} ${field({ label: `Share ${i + 1}`, of, at: `${at}/${i}/share`, unit: "%", short: true })}
-        ${item_buttons(list, i, String(one.name || `${label} ${i + 1}`))}</div>`,
+        ${more?.(`${at}/${i}`, i) ?? nothing} ${item_buttons(list, i, String(one.name || `${label} ${i + 1}`))}</div>`,
     )}
     ${add_button(list, add, () => add_to(list, blank_share, label))}`;
 }
