@@ -152,7 +152,8 @@ class Gathering {
     if (*wish.pieces < pieces_.per_cast)
       throw UserError({run_.file, "/batch/pieces"},
                       "asks for batches of " + std::to_string(*wish.pieces) +
-                          " pieces, and one cast is cut into " + std::to_string(pieces_.per_cast),
+                          (*wish.pieces == 1 ? " piece, and one" : " pieces, and one") +
+                          " cast is cut into " + std::to_string(pieces_.per_cast),
                       "give " + std::to_string(pieces_.per_cast) + " or more");
     count("wish", *wish.pieces / pieces_.per_cast,
           "You ask for batches of at most " + std::to_string(*wish.pieces) +
@@ -387,7 +388,7 @@ class Gathering {
     if (most_because.ends_with('.')) most_because.pop_back();
     throw UserError(
         {run_.file, "/batch"},
-        "has no size that fits: a batch is of at least " + counted(limits_.least, pieces_) + ", as " +
+        "no batch fits: it is of at least " + counted(limits_.least, pieces_) + ", as " +
             limits_.least_because + ", and of at most " + counted(limits_.most, pieces_) + ". " +
             most_because,
         "it takes " + remedy);

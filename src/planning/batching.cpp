@@ -70,6 +70,13 @@ std::string what_can_be_sold(const Run& run, const Pieces& pieces, const BatchLi
   return numbers.empty() ? "change what limits a batch" : "plan " + numbers + " pieces to sell";
 }
 
+/// Pieces to sell that a thousand batches hold for certain.
+std::int64_t most_to_sell(const Run& run, const Pieces& pieces, std::int64_t most) {
+  const std::int64_t fillings = most_batches / parts_up(pieces.cavities, most);
+  const std::int64_t casts = fillings > 0 ? fillings * pieces.cavities : most_batches * most;
+  return whole_down(static_cast<double>(casts * pieces.per_cast) * (1 - run.spoilage.of_one()));
+}
+
 std::string sizes_in_words(const std::vector<std::vector<std::int64_t>>& fillings,
                            std::int64_t per_cast) {
   std::vector<std::int64_t> sizes;
@@ -183,8 +190,8 @@ Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& li
     throw UserError({run.file, "/sell"},
                     "takes " + std::to_string(batches) + " batches of at most " +
                         std::to_string(limits.most * pieces.per_cast) + " pieces",
-                    "plan at most " + std::to_string(most_batches) +
-                        " batches in one run, or own more moulds");
+                    "plan at most " + std::to_string(most_to_sell(run, pieces, limits.most)) +
+                        " pieces to sell in one run, or own more moulds");
   Batching batching{dealt(pieces, limits.most), batches};
   if (smallest(batching.fillings) < limits.least)
     throw UserError({run.file, "/sell"},

@@ -19,7 +19,7 @@ from decimal import Decimal
 options = argparse.ArgumentParser()
 options.add_argument("root")
 options.add_argument("program")
-options.add_argument("--rounds", type=int, default=4)
+options.add_argument("--rounds", type=int, default=2)
 options.add_argument("--seed", type=int, default=20261125)
 options = options.parse_args()
 chance = random.Random(options.seed)

@@ -267,7 +267,7 @@ await run({
         };
         await unfold(page);
         await field(page, "Most pieces in a batch").fill("6");
-        await ordinary(/has no size that fits[\s\S]*it takes a wish of at least/, ".order-of");
+        await ordinary(/no batch fits[\s\S]*it takes a wish of at least/, ".order-of");
         await check_access(page, "no size of batch that fits");
         await field(page, "Most pieces in a batch").fill("");
         await settled(page);
@@ -276,6 +276,7 @@ await run({
         await field(page, "Pieces to sell").fill("46");
         await settled(page);
         await field(page, "Pot for the base holds").fill("50 ml");
+        await button(page, "It is really so: keep it").first().click();
         await ordinary(/too little for even 1 piece/, ".order-of");
         await field(page, "Pot for the base holds").fill("5 l");
         await settled(page);
@@ -290,9 +291,9 @@ await run({
           page.route("**/api/plan", (route) =>
             route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: { file: spring, field: "/batch", problem, remedy: "it takes moulds with 12 cavities or more", line: "" } }) }),
           );
-        await refuse("has no size that fits: a batch is of at least 12 pieces, as the scales weigh no base of fewer that comes out above zero superfat, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.");
+        await refuse("no batch fits: it is of at least 12 pieces, as the scales weigh no base of fewer that comes out above zero superfat, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.");
         await field(page, "Pieces to sell").fill("45");
-        await page.locator(".complaints .alarm", { hasText: "has no size that fits" }).waitFor();
+        await page.locator(".complaints .alarm", { hasText: "no batch fits" }).waitFor();
         assert.equal(await page.locator(".foremost p.danger").count(), 0);
         await page.unroute("**/api/plan");
         await refuse("on these scales the batter would be lye-heavy: superfat -0.5 %");

@@ -326,7 +326,8 @@ await run({
       await page.getByText("The fats add to 90 %").waitFor();
       await button(page, "Undo").click();
       await page.getByRole("button", { name: /^Coconut oil earlier/ }).click();
-      assert.ok(await page.evaluate(() => document.activeElement.getAttribute("aria-label").startsWith("Coconut oil")), "the hand stays on the fat that moved");
+      // The hand stays on the fat that moved.
+      await page.waitForFunction(() => document.activeElement?.getAttribute("aria-label")?.startsWith("Coconut oil"));
       await settled(page);
       await saved(page);
       assert.deepEqual(serving.file("meadow_base.formula.json").fats.map((one) => one.fat).slice(0, 3), ["coconut", "olive", "rapeseed_low_erucic"]);
