@@ -379,7 +379,7 @@ class Gathering {
       if (limit.is_least || limit.casts >= limits_.least) continue;
       const auto vessel = std::find_if(vessels_.begin(), vessels_.end(),
                                        [&](const Vessel& v) { return v.what == limit.what; });
-      remedy += (remedy.empty() ? "" : "; ") +
+      remedy += (remedy.empty() ? "" : ", and ") +
                 (vessel != vessels_.end() ? vessel->remedy(limits_.least)
                  : limit.what == "wish"
                      ? "a wish of at least " + counted(limits_.least, pieces_)

@@ -276,7 +276,7 @@ await run({
         await field(page, "Pieces to sell").fill("46");
         await settled(page);
         await field(page, "Pot for the base holds").fill("50 ml");
-        await button(page, "It is really so: keep it").first().click();
+        await page.getByRole("button", { name: "It is really so: keep it" }).first().click();
         await ordinary(/too little for even 1 piece/, ".order-of");
         await field(page, "Pot for the base holds").fill("5 l");
         await settled(page);
