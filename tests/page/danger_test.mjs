@@ -83,7 +83,7 @@ await run({
       await check_access(page, "danger in a formula");
       await button(page, "Runs and moulds").click();
       await check_in_sight(page, "the start");
-      assert.match(await alert(page).innerText(), /In the run "Spring order/);
+      assert.match(await alert(page).innerText(), /In the run "Spring cups/);
       await check_access(page, "danger where one begins");
     }),
 

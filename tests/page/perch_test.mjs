@@ -192,7 +192,7 @@ await run({
     }),
 
   "on top of a topping, turned, with its composition for the label": () =>
-    with_run(/^Spring order/, async (page, serving) => {
+    with_run(/^Spring cups/, async (page, serving) => {
       for (const title of ["What it is and how it is made", "Where it goes", "For the label"])
         await page.locator(".lane.perch section").first().locator("summary", { hasText: title }).click();
       const deco = group(page, "Pearl bead");
@@ -241,7 +241,7 @@ await run({
     }),
 
   "a second dust, by the surface of the topping, with its name for the label": () =>
-    with_run(/^Spring order/, async (page, serving) => {
+    with_run(/^Spring cups/, async (page, serving) => {
       await press(page, "Add another dust");
       const second = group(page, "Dust 2");
       await second.getByRole("button", { name: "By the surface it covers" }).click();

@@ -98,7 +98,7 @@ await run({
     await settled(page);
     await page.getByRole("button", { name: "Cavity, STL" }).waitFor();
     const begins = {
-      "Label draft": "Spring order, twisted cups\nLABEL, DRAFT",
+      "Label draft": "Spring cups, twisted\nLABEL, DRAFT",
       "Drawing of the pour, true size": "<svg",
       "Drawing of the piece": "<svg",
       "Whole piece, GLB": "glTF",

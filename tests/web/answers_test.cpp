@@ -273,7 +273,7 @@ TEST_CASE("the label's draft is what the plan prints of it; without a label ther
   CHECK(label.fields.at("content-type") == "text/plain; charset=utf-8");
   const std::string plan =
       service::answer({plan_of(root + "/examples/spring_order.run.json")}, {root, {}}).document;
-  const std::string heading = "Spring order, twisted cups\n";
+  const std::string heading = "Spring cups, twisted\n";
   CHECK_THAT(label.body, Catch::StartsWith(heading + "LABEL, DRAFT"));
   CHECK_THAT(plan, Contains(label.body.substr(heading.size())));
   const Response none = draft("marble_bowls");
