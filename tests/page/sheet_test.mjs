@@ -55,6 +55,7 @@ await run({
     await page.locator(".order", { hasText: "Holds" }).waitFor();
     await page.getByRole("button", { name: "Use this mould" }).click();
     await page.getByRole("button", { name: /^Meadow base/ }).click();
+    await field(page, "Pieces to sell").waitFor(); // the new run lies open
     await settled(page);
     await field(page, "Pieces to sell").fill("12");
     await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
