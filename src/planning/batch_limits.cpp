@@ -44,7 +44,7 @@ std::string counted(std::int64_t n, const Pieces& pieces) {
 struct Vessel {
   std::string what;
   Place where;
-  std::function<double(std::int64_t)> filled;  // by so many casts: 1 is as full as it may be
+  std::function<double(std::int64_t)> filled;       // by so many casts: 1 is as full as it may be
   std::function<std::string(std::int64_t)> words;   // "A pot of 5 l ... at most 31 pieces"
   std::function<std::string(std::int64_t)> remedy;  // what would hold so many
 };
@@ -183,10 +183,10 @@ class Gathering {
     const std::string text = vessel.words(most);
     limits_.of_whipping.push_back({.what = vessel.what, .casts = most, .text = text});
     count(vessel.what, most * whippings_,
-          whippings_ == 1 ? text
-                          : text + " In " + std::to_string(whippings_) +
-                                " whippings a batch makes " + counted(most * whippings_, pieces_) +
-                                ".");
+          whippings_ == 1
+              ? text
+              : text + " In " + std::to_string(whippings_) + " whippings a batch makes " +
+                    counted(most * whippings_, pieces_) + ".");
     Vessel of_batch = vessel;
     of_batch.remedy = [this, remedy = vessel.remedy](std::int64_t casts) {
       return remedy((casts + whippings_ - 1) / whippings_);
@@ -227,8 +227,8 @@ class Gathering {
     if (!run_.pipe) return lye;
     const auto whippings = casts_of_whippings(casts, std::min(casts, whippings_));
     if (!run_.lye_pot)
-      return std::max(lye, lye_in_jug(run_.pipe->formula,
-                                      trials_.whipping(whippings.front()).batter.weighing));
+      return std::max(
+          lye, lye_in_jug(run_.pipe->formula, trials_.whipping(whippings.front()).batter.weighing));
     std::vector<PotBatter> batters{{run_.pour.formula, base}};
     for (const std::int64_t each : whippings)
       batters.push_back({run_.pipe->formula, trials_.whipping(each).batter.weighing});
@@ -239,20 +239,19 @@ class Gathering {
   }
   void jug() {
     const Volume room = fullest_lye_jug.of_one() * *run_.pots.lye_jug;
-    of_batch({.what = "lye jug",
-              .where = {run_.file, "/pots/lye_jug"},
-              .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
-              .words =
-                  [this](std::int64_t casts) {
-                    return "A lye jug of " + litres(*run_.pots.lye_jug) +
-                           ", half full, takes the lye for " + counted(casts, pieces_) +
-                           " at most.";
-                  },
-              .remedy =
-                  [this](std::int64_t casts) {
-                    return "a lye jug of " +
-                           litres_up(largest_lye(casts) / fullest_lye_jug.of_one());
-                  }});
+    of_batch(
+        {.what = "lye jug",
+         .where = {run_.file, "/pots/lye_jug"},
+         .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
+         .words =
+             [this](std::int64_t casts) {
+               return "A lye jug of " + litres(*run_.pots.lye_jug) +
+                      ", half full, takes the lye for " + counted(casts, pieces_) + " at most.";
+             },
+         .remedy =
+             [this](std::int64_t casts) {
+               return "a lye jug of " + litres_up(largest_lye(casts) / fullest_lye_jug.of_one());
+             }});
   }
 
   void bowl() {
@@ -283,20 +282,20 @@ class Gathering {
     const auto takes = [this](std::int64_t casts) {
       return static_cast<double>(trials_.whipping(casts).piping->count());
     };
-    of_whipping({.what = "open time",
-                 .where = {run_.file, "/pipe/pace"},
-                 .filled = [=](std::int64_t casts) {
-                   return takes(casts) / static_cast<double>(open.count());
-                 },
-                 .words =
-                     [=, this](std::int64_t casts) {
-                       return "The whipped batter stays open " + minutes(open) + ", which pipes " +
-                              counted(casts, pieces_) + " at most.";
-                     },
-                 .remedy =
-                     [=](std::int64_t casts) {
-                       return minutes_up(takes(casts)) + " of open time, or a quicker hand";
-                     }});
+    of_whipping(
+        {.what = "open time",
+         .where = {run_.file, "/pipe/pace"},
+         .filled =
+             [=](std::int64_t casts) { return takes(casts) / static_cast<double>(open.count()); },
+         .words =
+             [=, this](std::int64_t casts) {
+               return "The whipped batter stays open " + minutes(open) + ", which pipes " +
+                      counted(casts, pieces_) + " at most.";
+             },
+         .remedy =
+             [=](std::int64_t casts) {
+               return minutes_up(takes(casts)) + " of open time, or a quicker hand";
+             }});
   }
 
   bool is_weighable(const std::function<void()>& weigh) const {
@@ -333,15 +332,13 @@ class Gathering {
 
   /// Nothing where no size is weighable: then the weighing itself says why, when it is planned.
   void least() {
-    const auto base = smallest([this](std::int64_t casts) {
-      return is_weighable([&] { trials_.base(casts); });
-    });
+    const auto base =
+        smallest([this](std::int64_t casts) { return is_weighable([&] { trials_.base(casts); }); });
     least_at(base, "the scales weigh no base of fewer that comes out above zero superfat");
     if (!run_.pipe) return;
     least_at(whippings_, "each of its " + std::to_string(whippings_) + " whippings takes one");
-    const auto topping = smallest([this](std::int64_t casts) {
-      return is_weighable([&] { trials_.whipping(casts); });
-    });
+    const auto topping = smallest(
+        [this](std::int64_t casts) { return is_weighable([&] { trials_.whipping(casts); }); });
     if (topping)
       least_at(*topping * whippings_,
                "the scales weigh no topping of fewer that comes out above zero superfat");
@@ -353,16 +350,15 @@ class Gathering {
     const auto caught = smallest([&](std::int64_t casts) {
       bool is_enough = false;
       const bool is_sound = is_weighable([&] {
-        is_enough = trials_.whipping(casts).batter.weighing.batter /
-                        trials_.topping().plain.used >=
+        is_enough = trials_.whipping(casts).batter.weighing.batter / trials_.topping().plain.used >=
                     catches * (1 - 1e-9);
       });
       return is_sound && is_enough;
     });
     if (!caught) return;
     const std::string text = "The whisk catches " + trimmed(catches / millilitre, 0) +
-                             " ml of plain batter or more, which is " +
-                             counted(*caught, pieces_) + ".";
+                             " ml of plain batter or more, which is " + counted(*caught, pieces_) +
+                             ".";
     limits_.of_whipping.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught, .text = text});
     limits_.of_batch.push_back(
@@ -386,12 +382,11 @@ class Gathering {
                      : "moulds with " + std::to_string(limits_.least) + " cavities or more");
     }
     if (most_because.ends_with('.')) most_because.pop_back();
-    throw UserError(
-        {run_.file, "/batch"},
-        "no batch fits: it is of at least " + counted(limits_.least, pieces_) + ", as " +
-            limits_.least_because + ", and of at most " + counted(limits_.most, pieces_) + ". " +
-            most_because,
-        "it takes " + remedy);
+    throw UserError({run_.file, "/batch"},
+                    "no batch fits: it is of at least " + counted(limits_.least, pieces_) +
+                        ", as " + limits_.least_because + ", and of at most " +
+                        counted(limits_.most, pieces_) + ". " + most_because,
+                    "it takes " + remedy);
   }
 
   const Run& run_;

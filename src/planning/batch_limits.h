@@ -25,9 +25,9 @@ struct BatchLimits {
 };
 
 /// The limits to batches of `run`, whose moulds have `cavities`: free cavities, her own wish, the
-/// pot two thirds full of base, the jug half full of lye, the bowl 60 % full of topping and the open
-/// time; at the other end what the whisk catches, what the scales can weigh and what comes out above
-/// zero superfat. `casts_wanted` are the run's, by which the trials begin.
+/// pot two thirds full of base, the jug half full of lye, the bowl 60 % full of topping and the
+/// open time; at the other end what the whisk catches, what the scales can weigh and what comes out
+/// above zero superfat. `pieces` are the run's; its casts are where the trials begin.
 ///
 /// UserError where not even one cast is within a limit, or where the most is less than the least:
 /// with what would make it fit, rounded up so that it does.

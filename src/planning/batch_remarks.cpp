@@ -31,9 +31,8 @@ Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
   Remarks told;
   for (std::size_t i = 0; i < of_each.size(); ++i)
     for (const Remark& remark : of_each[i]) {
-      const bool is_about_all = std::all_of(of_each.begin(), of_each.end(), [&](const Remarks& r) {
-        return has(r, remark.text);
-      });
+      const bool is_about_all = std::all_of(of_each.begin(), of_each.end(),
+                                            [&](const Remarks& r) { return has(r, remark.text); });
       const std::string text =
           is_about_all ? remark.text
                        : "Batches of " + std::to_string(plan.batches[i].pieces) +

@@ -19,8 +19,8 @@ const Weighing& BatchTrials::base(std::int64_t casts) {
   const auto known = bases_.find(casts);
   if (known != bases_.end()) return known->second;
   return bases_
-      .emplace(casts, trial_weighing_of(run_.pour.formula, base_to_make(run_, shape_, casts),
-                                        run_.scales))
+      .emplace(casts,
+               trial_weighing_of(run_.pour.formula, base_to_make(run_, shape_, casts), run_.scales))
       .first->second;
 }
 

@@ -96,7 +96,7 @@ std::string locked(const Run& run) {
 }
 
 std::string ordinal(std::int64_t n) {
-  constexpr const char* small[] = {"",      "first", "second",  "third",  "fourth", "fifth",
+  constexpr const char* small[] = {"",      "first",   "second", "third", "fourth", "fifth",
                                    "sixth", "seventh", "eighth", "ninth", "tenth"};
   return n <= 10 ? small[n] : "filling number " + std::to_string(n);
 }
@@ -104,7 +104,8 @@ std::string ordinal(std::int64_t n) {
 std::string more_or_fewer(const char* what, std::int64_t now, std::int64_t then) {
   if (now == then) return "";
   const std::int64_t off = std::abs(then - now);
-  return counted(off, what, std::string(what) + (std::string_view(what) == "batch" ? "es" : "s")) + (then > now ? " more" : " fewer");
+  return counted(off, what, std::string(what) + (std::string_view(what) == "batch" ? "es" : "s")) +
+         (then > now ? " more" : " fewer");
 }
 
 std::string change_in_words(const Run& run, const Pieces& now, const Around& then) {
@@ -129,8 +130,8 @@ std::optional<Around> with(const Run& run, std::int64_t sell, const Pieces& now,
 std::optional<Around> saving_a_filling(const Run& run, const Pieces& now,
                                        const BatchLimits& limits) {
   if (now.fillings == 1) return std::nullopt;
-  for (std::int64_t sell = now.sell - 1; sell >= now.sell - std::max<std::int64_t>(1, now.sell / 10);
-       --sell) {
+  for (std::int64_t sell = now.sell - 1;
+       sell >= now.sell - std::max<std::int64_t>(1, now.sell / 10); --sell) {
     if (sell < 1) return std::nullopt;
     if (pieces_of(run, sell, now.per_cast).fillings == now.fillings) continue;
     auto around = with(run, sell, now, limits);
@@ -194,13 +195,12 @@ Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& li
                         " pieces to sell in one run, or own more moulds");
   Batching batching{dealt(pieces, limits.most), batches};
   if (smallest(batching.fillings) < limits.least)
-    throw UserError({run.file, "/sell"},
-                    std::to_string(pieces.make) + " pieces are made in batches of " +
-                        sizes_in_words(batching.fillings, pieces.per_cast) +
-                        ", and a batch is of at least " +
-                        std::to_string(limits.least * pieces.per_cast) + ": " +
-                        limits.least_because,
-                    what_can_be_sold(run, pieces, limits));
+    throw UserError(
+        {run.file, "/sell"},
+        std::to_string(pieces.make) + " pieces are made in batches of " +
+            sizes_in_words(batching.fillings, pieces.per_cast) + ", and a batch is of at least " +
+            std::to_string(limits.least * pieces.per_cast) + ": " + limits.least_because,
+        what_can_be_sold(run, pieces, limits));
   return batching;
 }
 

@@ -9,7 +9,8 @@
 namespace brimwright::planning {
 
 /// What one powder takes on a piece: as said, or what lies on its exposed surface / the share that
-/// lands. `exposed` is asked only when it is needed, for one cavity's cast. Nothing is made of it yet.
+/// lands. `exposed` is asked only when it is needed, for one cavity's cast. Nothing is made of it
+/// yet.
 DustTally dust_each(const Run& run, std::size_t index, std::int64_t per_cast,
                     const std::function<Area()>& exposed);
 

@@ -268,7 +268,7 @@ struct Purse {
       prices;  // by ingredient name: fat id, "NaOH", "water", additive name
 };
 
-/// One order or making: N saleable pieces of one kind.
+/// The making of N saleable pieces of one kind.
 struct Run {
   std::string file;
   std::string name;

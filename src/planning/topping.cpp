@@ -81,8 +81,7 @@ void weigh_and_load(PipeTally& tally, const Run& run) {
     batter.weighing =
         trial_weighing_of(pipe.formula, batter.in_pieces + tally.left_behind, run.scales);
     if (!pipe.bag_holds) return;
-    const std::int64_t needed =
-        whole_up(batter.weighing.batter / batter.density / *pipe.bag_holds);
+    const std::int64_t needed = whole_up(batter.weighing.batter / batter.density / *pipe.bag_holds);
     if (needed <= *tally.loads) return;
     tally.loads = needed;
   }
@@ -119,10 +118,10 @@ VisibleTopping visible_topping(const Pipe& pipe) {
 
 Topping topping_of(const Run& run, Volume headspace) {
   const Pipe& pipe = *run.pipe;
-  Topping topping{.visible = {},
-                  .in_headspace_each = pipe.fills_headspace.of_one() * headspace,
-                  .plain = chemistry::batter_density(pipe.formula,
-                                                     chemistry::proportions(pipe.formula))};
+  Topping topping{
+      .visible = {},
+      .in_headspace_each = pipe.fills_headspace.of_one() * headspace,
+      .plain = chemistry::batter_density(pipe.formula, chemistry::proportions(pipe.formula))};
   require_whipped(run, topping.plain.used);
   require_bags_that_empty(run);
   topping.visible = visible_topping(pipe);
@@ -145,8 +144,7 @@ PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t
   batter.lost = batter.weighing.batter - batter.in_pieces;
   tally.overrun = topping.plain.used / batter.density - 1;
   if (pipe.pace)
-    tally.piping =
-        casts * pipe.pace->each + (tally.loads.value_or(1) - 1) * pipe.pace->bag_change;
+    tally.piping = casts * pipe.pace->each + (tally.loads.value_or(1) - 1) * pipe.pace->bag_change;
   return tally;
 }
 
