@@ -11,8 +11,9 @@ namespace {
 // Food's solids: fat 2.0, protein 2.0, carbohydrate 1.5 to 1.6 (Choi and Okos 1986); salts less.
 constexpr double other_kj_per_kg_k = 1.8;
 
-// H+ + OH- -> H2O at 25 degC and great dilution, from the enthalpies of formation of water, -285.83,
-// and of the hydroxide ion, -229.99 kJ/mol (CRC Handbook, thermodynamic properties of aqueous ions).
+// H+ + OH- -> H2O at 25 degC and great dilution, from the enthalpies of formation of water,
+// -285.83, and of the hydroxide ion, -229.99 kJ/mol (CRC Handbook, thermodynamic properties of
+// aqueous ions).
 constexpr double neutralisation_kj_per_mol = 285.83 - 229.99;
 
 /// What the acids in the pot give; no more of them than the alkali can take up.

@@ -18,9 +18,9 @@ struct DryAlkali {
 /// What goes into a pot of lye. The pot itself is left out: it only takes heat up.
 struct LyeCharge {
   std::vector<DryAlkali> alkalis;
-  Mass water;  // liquid, that of liquids in the pot too
-  Mass ice;    // at 0 degC, that of frozen liquids too
-  Mass other;  // what is neither: impurities, milk's solids, salts
+  Mass water;           // liquid, that of liquids in the pot too
+  Mass ice;             // at 0 degC, that of frozen liquids too
+  Mass other;           // what is neither: impurities, milk's solids, salts
   double acid_mol = 0;  // protons of acids in the pot, each of which a hydroxide takes up
 
   Mass alkali() const;
@@ -41,8 +41,8 @@ struct PeakTemperature {
 
 /// All the alkali at once, nothing lost to pot and air: an upper estimate, good to about 3 K for
 /// NaOH (lye_enthalpy.h). Acids in the pot add the heat of a strong acid's neutralisation, 55.8 kJ
-/// per mole (weaker ones give less), while the alkali lasts. Two alkalis count as two lyes of one strength, side by side; what is
-/// neither alkali nor water warms like food solids.
+/// per mole (weaker ones give less), while the alkali lasts. Two alkalis count as two lyes of one
+/// strength, side by side; what is neither alkali nor water warms like food solids.
 PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperature alkali_at);
 
 /// Heat capacity of a molten fat: Choi and Okos 1986 (as a laboratory script quotes them),

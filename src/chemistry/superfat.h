@@ -30,8 +30,8 @@ struct WeighedAcid {
   double goes = 1;
 };
 
-/// A batter's alkali that is not weighed by itself but as a share of a lye: how far all of it may be
-/// off at once, either way, as a share of it.
+/// A batter's alkali that is not weighed by itself but as a share of a lye: how far all of it may
+/// be off at once, either way, as a share of it.
 struct LyeDoubt {
   std::string cause;  // "the scale's step of 1 g for its share of the lye"
   Share of_alkali;

@@ -1,7 +1,7 @@
 #include "moulds/casting_box.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/surface_edges.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/surface_edges.h"
 
 #include <algorithm>
 #include <string>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/triangle_mesh.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "moulds/mould.h"
 #include "units/quantity.h"
 #include "units/user_error.h"

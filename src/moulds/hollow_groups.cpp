@@ -7,8 +7,6 @@
 namespace brimwright::moulds {
 namespace {
 
-using geometry::Hollow;
-
 constexpr double alike = 0.005;  // half a per cent is below what anyone weighs a piece to
 
 bool are_alike(const Hollow& a, const Hollow& b) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/mesh_survey.h"
+#include "moulds/mesh_survey.h"
 #include "units/quantity.h"
 #include "units/share.h"
 
@@ -19,6 +19,6 @@ struct HollowGroup {
 };
 
 /// Every hollow in one group, the groups by what they hold together, most first.
-std::vector<HollowGroup> groups_of(const std::vector<geometry::Hollow>& hollows);
+std::vector<HollowGroup> groups_of(const std::vector<Hollow>& hollows);
 
 }  // namespace brimwright::moulds

@@ -19,8 +19,7 @@ class TypicalSolids {
     const std::size_t typical = cavities.typical_number();
     auto& solid = solids_[typical];
     if (!solid) {
-      solid = std::make_shared<const geometry::TriangleMesh>(
-          geometry::solid_of(cavities.survey, typical));
+      solid = std::make_shared<const geometry::TriangleMesh>(solid_of(cavities.survey, typical));
     }
     return solid;
   }
@@ -98,8 +97,8 @@ std::shared_ptr<const geometry::TriangleMesh> typical_solid(const MeshCavities& 
   return cavities.solids->of(cavities);
 }
 
-MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes) {
-  MeshCavities cavities{.survey = geometry::surveyed(path, wishes),
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes) {
+  MeshCavities cavities{.survey = surveyed(path, wishes),
                         .groups = {},
                         .used = 0,
                         .description = "mesh " + std::filesystem::path(path).filename().string(),
@@ -109,15 +108,15 @@ MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes
   return cavities;
 }
 
-MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
                            const Library& library) {
   if (!library.memory) return measured_mesh(path, wishes);
   return library.memory->measured(path, wishes, library.only_remembered);
 }
 
 MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
-  geometry::SurveyWishes wishes;
-  wishes.role = geometry::role(fields.text("role"), fields.place("role"));
+  SurveyWishes wishes;
+  wishes.role = role(fields.text("role"), fields.place("role"));
   wishes.reading.unit_belongs_at = fields.place("unit");
   if (const auto unit = fields.optional_text("unit"))
     wishes.reading.unit = geometry::length_unit(*unit, fields.place("unit"));
@@ -126,9 +125,9 @@ MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
   if (const auto leaning = fields.optional_text("leaning_up"))
     wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("leaning_up"));
   if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
-  if (wishes.on_board && wishes.role != geometry::Role::body)
+  if (wishes.on_board && wishes.role != Role::body)
     throw UserError(fields.place("on_board"),
-                    "goes with a mould's body, not with a " + geometry::name_of(*wishes.role),
+                    "goes with a mould's body, not with a " + name_of(*wishes.role),
                     "leave it out, or give the role \"body\"");
   const std::string path = library.resolve(fields.text("file"), fields.place("file"));
   fields.has("group");

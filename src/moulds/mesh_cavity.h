@@ -1,8 +1,8 @@
 #pragma once
 
-#include "geometry/mesh_survey.h"
 #include "moulds/hollow_groups.h"
 #include "moulds/library.h"
+#include "moulds/mesh_survey.h"
 #include "units/fields.h"
 
 #include <cstddef>
@@ -17,7 +17,7 @@ class TypicalSolids;
 
 /// A mould's cavities known by a mesh: what was found in it, and which of it is filled.
 struct MeshCavities {
-  geometry::MeshSurvey survey;
+  MeshSurvey survey;
   std::vector<HollowGroup> groups;             // of the hollows found
   std::size_t used = 0;                        // the group that is filled
   std::optional<std::size_t> one = {};         // a hollow that was asked for alone, of that group
@@ -25,7 +25,7 @@ struct MeshCavities {
   std::shared_ptr<TypicalSolids> solids = {};  // made when first asked for; copies share them
 
   std::size_t typical_number() const { return one.value_or(groups[used].typical); }
-  const geometry::Hollow& typical() const { return survey.hollows[typical_number()]; }
+  const Hollow& typical() const { return survey.hollows[typical_number()]; }
   int count() const { return one ? 1 : static_cast<int>(groups[used].members.size()); }
 };
 
@@ -41,9 +41,9 @@ std::string numbers_text(const std::vector<std::size_t>& members);
 void take_one(MeshCavities& cavities, const std::string& number, const Place& where);
 
 /// Reads, mends and measures a mesh; the group that holds most is the one used.
-MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes);
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes);
 /// The same, remembered where the library has a memory.
-MeshCavities measured_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
                            const Library& library);
 
 /// The mesh that the object under "mesh" of a mould file names, with its unit, role, upright axis

@@ -34,7 +34,7 @@ std::string stamp_of(const std::string& path) {
 
 /// The complaints and descriptions of a mesh name its path and where its unit belongs, so both are
 /// part of the key.
-std::string text_of(const geometry::SurveyWishes& wishes) {
+std::string text_of(const SurveyWishes& wishes) {
   const auto number = [](const auto& wish) {
     return wish ? std::to_string(static_cast<int>(*wish)) + "/" : std::string("-/");
   };
@@ -55,7 +55,7 @@ std::size_t facets_of(const std::variant<MeshCavities, UserError>& finding) {
 
 /// A mesh that is refused may have taken as long to look at as one that is not.
 std::variant<MeshCavities, UserError> finding_of(const std::string& path,
-                                                 const geometry::SurveyWishes& wishes) {
+                                                 const SurveyWishes& wishes) {
   try {
     return measured_mesh(path, wishes);
   } catch (const UserError& error) {
@@ -73,7 +73,7 @@ MeshCavities cavities_in(std::variant<MeshCavities, UserError> finding) {
 NotYetMeasured::NotYetMeasured(const std::string& path)
     : std::runtime_error(path + " has not been measured yet") {}
 
-MeshCavities MeshMemory::measured(const std::string& path, const geometry::SurveyWishes& wishes,
+MeshCavities MeshMemory::measured(const std::string& path, const SurveyWishes& wishes,
                                   bool only_remembered) {
   const auto key_now = [&] {
     const std::string stamp = stamp_of(path);

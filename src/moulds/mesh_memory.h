@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/mesh_survey.h"
 #include "moulds/mesh_cavity.h"
+#include "moulds/mesh_survey.h"
 #include "units/user_error.h"
 
 #include <cstddef>
@@ -31,8 +31,7 @@ class MeshMemory {
   explicit MeshMemory(std::size_t most_facets = 4'000'000) : most_facets_(most_facets) {}
 
   /// As measured_mesh(). With `only_remembered`, NotYetMeasured instead of measuring.
-  MeshCavities measured(const std::string& path, const geometry::SurveyWishes& wishes,
-                        bool only_remembered);
+  MeshCavities measured(const std::string& path, const SurveyWishes& wishes, bool only_remembered);
 
   std::size_t count() const;
 

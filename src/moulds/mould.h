@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/level_curve.h"
-#include "geometry/triangle_mesh.h"
+#include "geometry/levels/level_curve.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "moulds/mesh_cavity.h"
 #include "moulds/shape.h"
 #include "units/quantity.h"

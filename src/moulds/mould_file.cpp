@@ -71,7 +71,7 @@ Dry of_dimensions(const Shape& shape) {
 }
 
 Dry of_mesh(MeshCavities mesh) {
-  const geometry::Hollow& hollow = mesh.typical();
+  const Hollow& hollow = mesh.typical();
   return {.curve = hollow.curve,
           .floor = hollow.floor_mm * millimetre,
           .description = mesh.description,
@@ -203,7 +203,7 @@ Heading read_heading(const Fields& fields) {
 /// tell how many of its kind the mould has.
 void settle_count(Heading& heading, const Dry& dry, const Fields& fields) {
   const bool shows_all =
-      dry.found && (dry.found->survey.role != geometry::Role::cavity || dry.found->count() > 1);
+      dry.found && (dry.found->survey.role != Role::cavity || dry.found->count() > 1);
   if (!shows_all && !heading.cavities)
     throw UserError(fields.place("cavities"), "is missing", "give how many the mould has");
   if (!shows_all) return;
@@ -223,10 +223,10 @@ void remark_on_undercuts(const std::optional<MeshCavities>& found, bool bends,
   if (bends)
     remarks.push_back({Severity::note, *found->survey.undercuts + "; bend the mould away there."});
   else
-    remarks.push_back({Severity::caution,
-                       *found->survey.undercuts +
-                           "; a stiff mould holds the cast fast there (a mould file says "
-                           "\"bends\": true for one that bends)."});
+    remarks.push_back(
+        {Severity::caution, *found->survey.undercuts +
+                                "; a stiff mould holds the cast fast there (a mould file says "
+                                "\"bends\": true for one that bends)."});
 }
 
 Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {
@@ -280,8 +280,8 @@ Mould read_mould(const Fields& fields, const Library& library) {
   return mould;
 }
 
-Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
-                    const Library& library, const std::optional<std::string>& cavity) {
+Mould mould_of_mesh(const std::string& path, const SurveyWishes& wishes, const Library& library,
+                    const std::optional<std::string>& cavity) {
   MeshCavities cavities = measured_mesh(path, wishes, library);
   if (cavity) take_one(cavities, *cavity, {"command line", "--cavity"});
   Heading heading{.name = std::filesystem::path(path).stem().string(),

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/mesh_survey.h"
 #include "moulds/library.h"
+#include "moulds/mesh_survey.h"
 #include "moulds/mould.h"
 #include "units/fields.h"
 
@@ -21,7 +21,7 @@ Mould read_mould(const Fields& fields, const Library& library);
 /// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that
 /// hold most together; `found` has all of them. With `cavity`, a number from 1, it is that hollow
 /// alone; UserError at --cavity if there is none of that number.
-Mould mould_of_mesh(const std::string& path, const geometry::SurveyWishes& wishes,
+Mould mould_of_mesh(const std::string& path, const SurveyWishes& wishes,
                     const Library& library = {}, const std::optional<std::string>& cavity = {});
 
 }  // namespace brimwright::moulds

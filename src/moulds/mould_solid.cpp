@@ -1,6 +1,6 @@
 #include "moulds/mould_solid.h"
 
-#include "geometry/enclosed_volume.h"
+#include "geometry/surface/enclosed_volume.h"
 
 #include <stdexcept>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/level_curve.h"
-#include "geometry/triangle_mesh.h"
+#include "geometry/levels/level_curve.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "units/angle.h"
 #include "units/fields.h"
 #include "units/quantity.h"

@@ -42,9 +42,10 @@ Block read_block(const Fields& fields) {
   if (fields.has("corner_radius")) block.corner_radius = fields.length("corner_radius");
   const Length half_width = std::min(block.length, block.width) / 2;
   if (block.corner_radius > half_width)
-    throw UserError(fields.place("corner_radius"),
-                    mm(block.corner_radius) + " is more than half the narrower side",
-                    "give the radius of the upright edges at the brim, at most " + most_text(half_width));
+    throw UserError(
+        fields.place("corner_radius"),
+        mm(block.corner_radius) + " is more than half the narrower side",
+        "give the radius of the upright edges at the brim, at most " + most_text(half_width));
   check_floor(fields, block.height, block.draft, half_width);
   return block;
 }

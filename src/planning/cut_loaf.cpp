@@ -1,7 +1,7 @@
 #include "planning/cut_loaf.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/filled_part.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
 #include "planning/piece.h"
@@ -67,7 +67,8 @@ TriangleMesh top_slab(const Run& run, Length top) {
 Parted shared_out(const CutTally& cut, const std::vector<TriangleMesh>& solids, Volume whole) {
   Volume volume;
   for (const auto& solid : solids) volume += geometry::enclosed_volume(solid);
-  Parted sum{.bars = std::vector<Volume>(cut.bars.size()), .offcuts = {}, .kerf = {}, .planing = {}};
+  Parted sum{
+      .bars = std::vector<Volume>(cut.bars.size()), .offcuts = {}, .kerf = {}, .planing = {}};
   if (!(volume > Volume{})) return sum;
   for (const auto& solid : solids) sum += parted_by(cut, solid, whole / volume);
   return sum;
@@ -91,8 +92,8 @@ CutTally cut_tally(const Run& run, const PourTally& pour, const std::vector<Perc
   Volume solids;
   for (const auto& layer : layers) solids += geometry::enclosed_volume(layer);
   const Volume loaf = pour.batter.volume_each + pour.displaced;
-  CutTally cut = cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"},
-                        inclusions_of(run, pour, fits));
+  CutTally cut =
+      cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"}, inclusions_of(run, pour, fits));
   cut.top = shares_of_top(run, pour, cut);
   return cut;
 }
@@ -100,9 +101,8 @@ CutTally cut_tally(const Run& run, const PourTally& pour, const std::vector<Perc
 Parted topping_parted(const Run& run, const PourTally& pour, const CutTally& cut,
                       const Topping& topping) {
   const ToppingSolids solids = topping_solids(run, pour, topping.in_headspace_each);
-  const auto& visible = solids.visible.empty()
-                            ? std::vector<TriangleMesh>{top_slab(run, pour.line)}
-                            : solids.visible;
+  const auto& visible =
+      solids.visible.empty() ? std::vector<TriangleMesh>{top_slab(run, pour.line)} : solids.visible;
   Parted parted = shared_out(cut, solids.in_recess, topping.in_headspace_each);
   parted += shared_out(cut, visible, topping.visible.volume);
   return parted;

@@ -18,8 +18,8 @@ namespace brimwright::planning {
 CutTally cut_tally(const Run& run, const PourTally& pour, const std::vector<PerchFit>& fits);
 
 /// What each bar has of the topping piped on the whole loaf, and what of it is cut off: of the part
-/// in the recess by its room, of the visible one by its shape or, where trials alone tell it, evenly
-/// over the top.
+/// in the recess by its room, of the visible one by its shape or, where trials alone tell it,
+/// evenly over the top.
 Parted topping_parted(const Run& run, const PourTally& pour, const CutTally& cut,
                       const Topping& topping);
 

@@ -1,7 +1,7 @@
 #include "planning/cutting.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/filled_part.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "planning/loaf_cutter.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
@@ -200,8 +200,7 @@ void refuse_empty(const Division& division, const Place& trim, const std::string
   constexpr Length least = 1 * millimetre;  // our own bound: no bar is thinner
   if (division.usable() >= least) return;
   const Length whole = division.to - division.from;
-  const std::string takes =
-      "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole);
+  const std::string takes = "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole);
   if (whole < least) throw UserError(trim, takes, "nothing of it is left to cut");
   throw UserError(trim, takes, "trim at most " + most_text((whole - least) / 2) + " off each");
 }

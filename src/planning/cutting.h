@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/triangle_mesh.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "planning/dividing.h"
 #include "units/quantity.h"
 #include "units/remark.h"
@@ -45,8 +45,8 @@ struct Cut {
 struct Bar {
   std::int64_t row = 0, column = 0;  // from the low end of either direction, from 0
   Length along, across, height;      // of the box round it; height is the third direction's
-  std::vector<Volume> layers;  // of each layer's batter in it, lowest first
-  Volume volume;               // of its part of the loaf, with what lies in it
+  std::vector<Volume> layers;        // of each layer's batter in it, lowest first
+  Volume volume;                     // of its part of the loaf, with what lies in it
 };
 
 /// What is set into a loaf and cut with it, such as a rod: closed, outward-facing solids in the

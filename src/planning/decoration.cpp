@@ -28,8 +28,7 @@ Length depth_of(const FillLevel& level, const moulds::Mould& mould, const Place&
         "a fill of " + trimmed(depth / millimetre, 1) + " mm is deeper than the cavity; " + size,
         "give at most " + most_text(height));
   if (!(depth >= thinnest))
-    throw UserError(where, "fills nothing",
-                    "give a depth of at least " + least_text(thinnest));
+    throw UserError(where, "fills nothing", "give a depth of at least " + least_text(thinnest));
   return depth;
 }
 
@@ -64,9 +63,9 @@ PerchTally perch_tally(const Run& run, std::size_t index, const Pieces& pieces, 
   tally.per_piece = decoration.per_piece > 0 ? static_cast<double>(decoration.per_piece)
                                              : static_cast<double>(decoration.per_cast) /
                                                    static_cast<double>(pieces.per_cast);
-  tally.count_text = std::to_string(decoration.per_piece > 0 ? decoration.per_piece
-                                                             : decoration.per_cast) +
-                     (run.cut && decoration.per_piece == 0 ? " a loaf" : " a piece");
+  tally.count_text =
+      std::to_string(decoration.per_piece > 0 ? decoration.per_piece : decoration.per_cast) +
+      (run.cut && decoration.per_piece == 0 ? " a loaf" : " a piece");
   tally.casts = whole_up(static_cast<double>(needed) * (1 + decoration.spares.of_one()));
   tally.cavity_fills = tally.casts * cavities_each;
   tally.tray_fills = tray_fills_for(decoration, tally.cavity_fills);

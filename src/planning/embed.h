@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/triangle_mesh.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "planning/free_curve.h"
 #include "planning/plan.h"
 #include "planning/run.h"

@@ -1,6 +1,6 @@
-#include "geometry/enclosed_volume.h"
-#include "geometry/filled_part.h"
-#include "geometry/surface_tree.h"
+#include "geometry/distance/surface_tree.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
 #include "planning/remembered.h"
@@ -90,8 +90,8 @@ Length gap_to(const std::optional<SurfaceTree>& part, const SurfaceTree& embed,
   return geometry::gap_between(embed, at, *part, {}).width;
 }
 
-// That an embed is longer than its hollow by less than this matters to no one: rounding, and a bar's
-// length (see Division::bars).
+// That an embed is longer than its hollow by less than this matters to no one: rounding, and a
+// bar's length (see Division::bars).
 constexpr Length no_matter = 0.01 * millimetre;
 
 /// Smaller by that on each side of its middle, which is at the origin.
@@ -121,8 +121,8 @@ bool stops(const std::array<Vector, 3>& facet, const Vector& end, const Vector& 
 /// The walls beside a rod that reaches from wall to wall; nothing where either end is free.
 std::optional<TriangleMesh> walls_beside(const TriangleMesh& cavity, const Rod& rod,
                                          const Placement& place) {
-  const TriangleMesh line{{{-rod.length / millimetre / 2, 0, 0}, {rod.length / millimetre / 2, 0, 0}},
-                          {}};
+  const TriangleMesh line{
+      {{-rod.length / millimetre / 2, 0, 0}, {rod.length / millimetre / 2, 0, 0}}, {}};
   const auto ends = geometry::placed(line, place).vertices_mm;
   const Vector axis = (ends[1] - ends[0]) * (1 / geometry::length(ends[1] - ends[0]));
   std::array<bool, 2> stopped{};
@@ -263,7 +263,8 @@ void Burial::tell_cover(PlacedEmbed& embed, const Place& where) const {
         !(gap_to(around_.floor, tree, embed.place) > Length{}))
       refuse_size(where, decoration().name + " sticks out of the cavity's floor or wall there");
     const auto* rod = std::get_if<Rod>(&decoration().made);
-    const auto beside = rod != nullptr ? walls_beside(hollow_.solid, *rod, embed.place) : std::nullopt;
+    const auto beside =
+        rod != nullptr ? walls_beside(hollow_.solid, *rod, embed.place) : std::nullopt;
     if (beside) embed.wall_cover = gap_to(surroundings_of(*beside).walls, tree_, embed.place);
   }
   // Clear of floor and walls, it is in the cavity if any point of it below the brim is.

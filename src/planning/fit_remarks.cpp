@@ -20,8 +20,8 @@ void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
   const auto& now = largest.pipe.casts_now;
   if (!now || *now >= largest.casts) return;
   remarks.push_back({Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) +
-                                            " of " + std::to_string(largest.casts) +
-                                            ": short by " + std::to_string(largest.casts - *now) +
+                                            " of " + std::to_string(largest.casts) + ": short by " +
+                                            std::to_string(largest.casts - *now) +
                                             ". Whip lighter or make more."});
 }
 
@@ -146,8 +146,9 @@ void remark_on_spilling(std::vector<Remark>& remarks, const Run& run, const Plan
   const FreeCurve room(run.pour.mould.curve, submerged(run, fits));
   const Length brim = run.pour.mould.curve.height();
   const Volume left = room.volume_below(brim) - pushed;
-  const std::string said = "What is pressed into the top pushes up " + least_text(pushed) + ", and " +
-                           least_text(spills) + " of batter spill over the brim of each cavity: ";
+  const std::string said = "What is pressed into the top pushes up " + least_text(pushed) +
+                           ", and " + least_text(spills) +
+                           " of batter spill over the brim of each cavity: ";
   remarks.push_back({Severity::caution,
                      said + (left > Volume{} ? "pour to " + least_text(brim - room.depth_at(left)) +
                                                    " below the brim or lower."

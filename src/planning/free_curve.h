@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/level_curve.h"
+#include "geometry/levels/level_curve.h"
 #include "units/quantity.h"
 
 #include <vector>

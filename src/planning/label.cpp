@@ -20,7 +20,8 @@ std::string grams(Mass mass) { return trimmed(mass / gram, 1) + " g"; }
 Quantity<-1, 1> cured_for_each_depth(const Plan& plan) {
   const auto& base = plan.pour.batter;
   const double cured = base.cure ? base.cure->cured / base.cure->fresh : 1;
-  const double of_top = plan.cut ? *std::max_element(plan.cut->top.begin(), plan.cut->top.end()) : 1;
+  const double of_top =
+      plan.cut ? *std::max_element(plan.cut->top.begin(), plan.cut->top.end()) : 1;
   return of_top * cured * base.density * plan.pour.surface;
 }
 

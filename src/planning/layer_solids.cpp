@@ -1,8 +1,8 @@
 #include "planning/layer_solids.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/filled_part.h"
-#include "geometry/level_curve.h"
+#include "geometry/levels/level_curve.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_solid.h"
 #include "units/advice_text.h"
 #include "units/printing.h"

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/tilted_pour.h"
-#include "geometry/triangle_mesh.h"
+#include "geometry/levels/tilted_pour.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 #include "units/quantity.h"

@@ -1,11 +1,11 @@
 #include "planning/loaf_cutter.h"
 
-#include "geometry/box_if_any.h"
-#include "geometry/filled_part.h"
-#include "geometry/level_curve.h"
-#include "geometry/plane_cut.h"
-#include "geometry/vectors.h"
-#include "geometry/weld.h"
+#include "geometry/levels/level_curve.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/sections/plane_cut.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/vectors.h"
+#include "geometry/surface/weld.h"
 
 #include <algorithm>
 #include <limits>

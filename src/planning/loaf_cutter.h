@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/triangle_mesh.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "planning/cutting.h"
 #include "planning/dividing.h"
 #include "units/quantity.h"
@@ -65,7 +65,7 @@ class LoafCutter {
  public:
   LoafCutter(const Loaf& loaf, const Pattern& pattern);
 
-  const std::vector<Piece>& pieces() const { return pieces_; }  ///< row after row
+  const std::vector<Piece>& pieces() const { return pieces_; }       ///< row after row
   const std::vector<SolidParts>& layers() const { return layers_; }  ///< lowest first
   Volume volume(Goes goes) const;
 

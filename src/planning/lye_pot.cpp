@@ -103,7 +103,8 @@ double least_water_per_alkali(const std::vector<PotBatter>& batters) {
 Mass pot_water(Mass exact, Mass pure, Mass step, const Place& where) {
   if (pure > exact + 1e-9 * pure)
     throw UserError(where,
-                    "the shared lye would be " + in_percent(Share::of_one(pure / (pure + exact)), 2) +
+                    "the shared lye would be " +
+                        in_percent(Share::of_one(pure / (pure + exact)), 2) +
                         " strong, which does not dissolve",
                     "a batter whose water is mostly milk or purée needs a lye of its own");
   const Mass nearest = rounded_nearest(exact, step);
@@ -166,12 +167,11 @@ void refuse_no_share(Mass share, const PotBatter& batter, const LyePot& pot, con
 
 void refuse_lye_heavy(const PotShare& share, const LyePot& pot, const Place& where) {
   if (share.superfat.nominal >= Share{}) return;
-  throw UserError(
-      where,
-      "a share weighed to " + on_scale(pot.share_step, pot.share_step) + " would make \"" +
-          share.batter +
-          "\" lye-heavy: superfat " + chemistry::lowest_in_words(share.superfat.nominal),
-      "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
+  throw UserError(where,
+                  "a share weighed to " + on_scale(pot.share_step, pot.share_step) +
+                      " would make \"" + share.batter + "\" lye-heavy: superfat " +
+                      chemistry::lowest_in_words(share.superfat.nominal),
+                  "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
 }
 
 void remark_on_share(const PotShare& share, const PotBatter& batter, LyePot& pot) {
@@ -180,12 +180,12 @@ void remark_on_share(const PotShare& share, const PotBatter& batter, LyePot& pot
   const Share shift = share.superfat.nominal - batter.weighing.superfat.nominal;
   // Half a point is what a maker can tell in a soap: common practice, no source.
   if (std::abs(shift.in_percent()) > 0.5)
-    pot.remarks.push_back({Severity::caution,
-                           share.batter + ": its share of lye, weighed to " +
-                               on_scale(pot.share_step, pot.share_step) + ", makes the superfat " +
-                               in_percent(share.superfat.nominal) + " instead of " +
-                               in_percent(batter.weighing.superfat.nominal) +
-                               ". Weigh the shares on a finer scale."});
+    pot.remarks.push_back(
+        {Severity::caution, share.batter + ": its share of lye, weighed to " +
+                                on_scale(pot.share_step, pot.share_step) + ", makes the superfat " +
+                                in_percent(share.superfat.nominal) + " instead of " +
+                                in_percent(batter.weighing.superfat.nominal) +
+                                ". Weigh the shares on a finer scale."});
   for (const Ingredient& i : batter.weighing.ingredients)
     if (i.role == Role::additive && i.goes_into == "lye")
       pot.remarks.push_back({Severity::caution, i.name + " goes into the share of " + share.batter +
@@ -201,10 +201,10 @@ void remark_on_pot(LyePot& pot) {
     evaporation += ", " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up) + " with its pot";
   pot.remarks.push_back({Severity::note, evaporation + ". Stir until it is clear."});
   pot.remarks.push_back(
-      {Severity::note, "Share the lye by weight, each batter its own figure; never by halves. Shares "
-                       "are rounded down, as alkali is: " +
-                           on_scale(pot.left, pot.share_step) +
-                           " of lye stays in the pot, and is no batter's."});
+      {Severity::note,
+       "Share the lye by weight, each batter its own figure; never by halves. Shares "
+       "are rounded down, as alkali is: " +
+           on_scale(pot.left, pot.share_step) + " of lye stays in the pot, and is no batter's."});
 }
 
 }  // namespace

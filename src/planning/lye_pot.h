@@ -45,12 +45,12 @@ struct LyePot {
   std::vector<PotAlkali> alkalis;
   Mass water;  // plain, a multiple of `water_step`
   Mass water_step;
-  Mass lye;  // what it is made up to with plain water before it is shared, a multiple of `lye_step`:
-             // alkalis and water together, or the next step up
+  Mass lye;  // what it is made up to with plain water before it is shared, a multiple of
+             // `lye_step`: alkalis and water together, or the next step up
   Mass lye_step;    // of the scale that holds all of it, its pot too where the tare is known
   Mass share_step;  // in which the shares are weighed
   Mass left;        // over when all have their share, less than a step for each
-  Share strength;                // pure alkali / (pure alkali + water)
+  Share strength;   // pure alkali / (pure alkali + water)
   std::optional<Mass> full_pot;  // what pot and lye weigh, where the tare is known
   std::vector<PotShare> shares;  // in the batters' order; with `left` they sum to `lye`
   std::vector<Remark> alarms;    // of the shares' superfats: before all other remarks
@@ -58,10 +58,10 @@ struct LyePot {
 };
 
 /// Shares one lye by mass: each batter takes the lye that holds its alkali, never a half or a third
-/// of the pot; batters with weaker lye get plain water into their share. Shares are rounded down, as
-/// alkali is; each has its own superfat, with the doubt that the scale's step leaves in the share
-/// and in the weight that the lye is made up to. Water that has steamed off is put back by weight
-/// before sharing.
+/// of the pot; batters with weaker lye get plain water into their share. Shares are rounded down,
+/// as alkali is; each has its own superfat, with the doubt that the scale's step leaves in the
+/// share and in the weight that the lye is made up to. Water that has steamed off is put back by
+/// weight before sharing.
 ///
 /// UserError when the batters' alkalis differ in kind, purity or proportion, when the pot would be
 /// above 50 % (their water being in milk and the like), or when a share leaves a batter lye-heavy.

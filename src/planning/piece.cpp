@@ -1,11 +1,11 @@
 #include "planning/piece.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/exposed_surface.h"
-#include "geometry/filled_part.h"
-#include "geometry/plane_section.h"
-#include "geometry/too_many_layers.h"
-#include "geometry/weld.h"
+#include "geometry/exposure/exposed_surface.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/sections/plane_section.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/too_many_layers.h"
+#include "geometry/surface/weld.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"
 #include "planning/layer_solids.h"
@@ -238,8 +238,7 @@ PieceModel piece_model(const Run& run, const Plan& plan) {
   PieceModel model;
   model.pour_line = plan.pour.line;
   model.brim = run.pour.mould.curve.height();
-  model.foot =
-      foot_of_topping(run, plan.pour, plan.pipe ? plan.pipe->in_headspace_each : Volume{});
+  model.foot = foot_of_topping(run, plan.pour, plan.pipe ? plan.pipe->in_headspace_each : Volume{});
   add_base(model, run, plan);
   add_topping(model, run, hollow.solid);
   add_decorations(model, run, plan, middle_of(hollow.solid));
@@ -347,8 +346,7 @@ void require_moves_over_the_cup(const Run& run) {
                       "reaches " + trimmed(strayed->reach / millimetre, 1) +
                           " mm from the middle, beyond the opening's " +
                           trimmed(opening.radius, 1) + " mm",
-                      "take at least " +
-                          least_text(strayed->reach - opening.radius * millimetre) +
+                      "take at least " + least_text(strayed->reach - opening.radius * millimetre) +
                           " off its radius");
   }
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/triangle_mesh.h"
+#include "geometry/surface/triangle_mesh.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 

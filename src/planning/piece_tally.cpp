@@ -26,8 +26,7 @@ double count(const Plan& plan) { return static_cast<double>(plan.cut->bars.size(
 /// Adds `density` of what is `parted` to a part.
 void add(Part& part, const Plan& plan, const Parted& parted, Density density) {
   part.in_bars.resize(plan.cut->bars.size());
-  for (std::size_t i = 0; i < parted.bars.size(); ++i)
-    part.in_bars[i] += parted.bars[i] * density;
+  for (std::size_t i = 0; i < parted.bars.size(); ++i) part.in_bars[i] += parted.bars[i] * density;
   part.mean += parted.in_bars() * density / count(plan);
   part.off.offcuts += parted.offcuts * density;
   part.off.kerf += parted.kerf * density;
@@ -50,16 +49,14 @@ Part over_the_top(const Plan& plan, const std::string& name, Mass of_loaf, bool 
 /// The same in every piece.
 Part in_each(const Plan& plan, const std::string& name, Mass each) {
   const std::size_t bars = plan.cut ? plan.cut->bars.size() : 0;
-  return {.name = name,
-          .keeps = 1,
-          .mean = each,
-          .in_bars = std::vector<Mass>(bars, each),
-          .off = {}};
+  return {
+      .name = name, .keeps = 1, .mean = each, .in_bars = std::vector<Mass>(bars, each), .off = {}};
 }
 
 Part base_part(const Plan& plan, const Run& run) {
   const auto& batter = plan.pour.batter;
-  Part part{.name = run.pour.formula.name, .keeps = kept(batter), .mean = {}, .in_bars = {}, .off = {}};
+  Part part{
+      .name = run.pour.formula.name, .keeps = kept(batter), .mean = {}, .in_bars = {}, .off = {}};
   if (plan.cut)
     for (const auto& layer : plan.cut->layers) add(part, plan, layer, batter.density);
   else
@@ -69,7 +66,8 @@ Part base_part(const Plan& plan, const Run& run) {
 
 Part topping_part(const Plan& plan, const Run& run) {
   const auto& batter = plan.pipe->batter;
-  Part part{.name = run.pipe->formula.name, .keeps = kept(batter), .mean = {}, .in_bars = {}, .off = {}};
+  Part part{
+      .name = run.pipe->formula.name, .keeps = kept(batter), .mean = {}, .in_bars = {}, .off = {}};
   if (plan.cut)
     add(part, plan, *plan.cut->topping, batter.density);
   else
@@ -124,7 +122,8 @@ std::vector<Part> parts_of(const Plan& plan, const Run& run) {
   if (plan.pipe) parts.push_back(topping_part(plan, run));
   std::vector<Part> colours;
   for (std::size_t k = 0; k < plan.pour.layers.size(); ++k)
-    for (const auto& colour : plan.pour.layers[k].colours) put(colours, colour_part(plan, k, colour));
+    for (const auto& colour : plan.pour.layers[k].colours)
+      put(colours, colour_part(plan, k, colour));
   std::move(colours.begin(), colours.end(), std::back_inserter(parts));
   for (std::size_t i = 0; i < plan.perch.size(); ++i)
     parts.push_back(decoration_part(plan, run, i));
@@ -138,8 +137,8 @@ BarMass bar_of(const std::vector<Part>& parts, std::size_t number) {
     const Mass mass = part.in_bars[number];
     bar.parts.push_back(mass);
     bar.fresh += mass;
-    bar.cured = bar.cured && part.keeps ? std::optional(*bar.cured + *part.keeps * mass)
-                                        : std::nullopt;
+    bar.cured =
+        bar.cured && part.keeps ? std::optional(*bar.cured + *part.keeps * mass) : std::nullopt;
   }
   return bar;
 }

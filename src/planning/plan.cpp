@@ -93,8 +93,7 @@ void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing w
   remark_on(batter.weighing, run.pour.formula, run.scales);
   auto& doubts = batter.weighing.doubts;
   doubts.insert(doubts.end(), density.remarks.begin(), density.remarks.end());
-  fill_jugs(tally.layers, run, casts,
-            Share::of_one(batter.weighing.fats / batter.weighing.batter));
+  fill_jugs(tally.layers, run, casts, Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
 /// What dries out is the batter's water, in liquids and acids too; other additives keep theirs.
@@ -227,8 +226,7 @@ Batch batch_of(const Run& run, std::int64_t casts, const PourTally& shape,
 
 /// Marks what keeps the batches from being larger, where there are several.
 void mark_what_sets(std::vector<Limit>& limits, std::int64_t most, std::int64_t batches) {
-  for (Limit& limit : limits)
-    limit.sets = !limit.is_least && batches > 1 && limit.casts == most;
+  for (Limit& limit : limits) limit.sets = !limit.is_least && batches > 1 && limit.casts == most;
 }
 
 /// Counts the batches and weighs each different one.
@@ -304,10 +302,10 @@ std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch) {
   for (const Whipping& whipping : batch.whippings)
     for (std::int64_t i = 0; i < whipping.count; ++i) {
       ++number;
-      const std::string which =
-          run.batch.whippings == 1 ? ""
-                                   : run.pipe->formula.name + ", whipping " + std::to_string(number) +
-                                         " of " + std::to_string(run.batch.whippings);
+      const std::string which = run.batch.whippings == 1 ? ""
+                                                         : run.pipe->formula.name + ", whipping " +
+                                                               std::to_string(number) + " of " +
+                                                               std::to_string(run.batch.whippings);
       batters.push_back({run.pipe->formula, whipping.pipe.batter.weighing, which});
     }
   return batters;
@@ -325,8 +323,8 @@ Plan plan(const Run& run, const geometry::Progress& progress) {
   auto fits = fits_of(run, line, progress);
   plan.pour = poured_shape(run, fits, line, density);
   if (run.cut) plan.cut = cut_tally(run, plan.pour, fits);
-  plan.pieces = pieces_of(run, run.sell,
-                          plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
+  plan.pieces =
+      pieces_of(run, run.sell, plan.cut ? static_cast<std::int64_t>(plan.cut->bars.size()) : 1);
   make_batches(plan, run, PourTally(plan.pour), density);
   for (std::size_t i = 0; i < run.perch.size(); ++i)
     plan.perch.push_back(perch_tally(run, i, plan.pieces, std::move(fits[i])));

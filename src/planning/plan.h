@@ -1,10 +1,10 @@
 #pragma once
 
 #include "chemistry/heat_findings.h"
-#include "geometry/bead.h"
-#include "geometry/packing.h"
-#include "geometry/placement.h"
-#include "geometry/tilted_pour.h"
+#include "geometry/beads/bead.h"
+#include "geometry/distance/placement.h"
+#include "geometry/levels/tilted_pour.h"
+#include "geometry/packing/packing.h"
 #include "planning/cautions.h"
 #include "planning/cure.h"
 #include "planning/cutting.h"
@@ -62,7 +62,7 @@ struct LayerTally {
   Mass mass;  // in its jug: for the pieces, what is poured over, and what stays in the jug
   Mass step;  // of the scale it is weighed on
   std::vector<Ingredient> colours;
-  std::optional<geometry::Tilt> propped = {};   // while it is poured
+  std::optional<geometry::Tilt> propped = {};  // while it is poured
   std::optional<SlopingSurface> surface = {};  // where it was propped
 };
 
@@ -201,10 +201,10 @@ struct CutOff {
   Mass offcuts, kerf, planing;
 };
 struct PieceTally {
-  std::vector<PartMass> parts;  // of a loaf that is cut those of its bars on average
+  std::vector<PartMass> parts;    // of a loaf that is cut those of its bars on average
   std::optional<PieceSize> size;  // finished, where the shape of every part is known
   Mass fresh;
-  std::optional<Mass> cured;  // when each formula says how its water is lost
+  std::optional<Mass> cured;       // when each formula says how its water is lost
   std::vector<BarMass> bars = {};  // as CutTally::bars; none where nothing is cut
   std::size_t lightest_bar = 0;    // of these, cured where that is known
   CutOff cut_off = {};
@@ -273,7 +273,7 @@ struct Plan {
   std::optional<CutTally> cut;
   PieceTally piece;
   std::optional<Cost> cost;
-  std::optional<LabelDraft> label;  // when the run asks for one
+  std::optional<LabelDraft> label;   // when the run asks for one
   std::vector<BottleTally> bottles;  // for the whole run
   std::vector<Caution> cautions;     // worst first
 };

@@ -2,9 +2,9 @@
 
 #include "chemistry/formula.h"
 #include "chemistry/heat_findings.h"
-#include "geometry/bead.h"
-#include "geometry/packing.h"
-#include "geometry/tilted_pour.h"
+#include "geometry/beads/bead.h"
+#include "geometry/levels/tilted_pour.h"
+#include "geometry/packing/packing.h"
 #include "moulds/mould.h"
 #include "planning/cutting.h"
 #include "planning/lightest_piece.h"

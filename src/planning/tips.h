@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/nozzle.h"
+#include "geometry/beads/nozzle.h"
 #include "units/fields.h"
 
 #include <cstdint>

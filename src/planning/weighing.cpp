@@ -57,8 +57,8 @@ bool is_limited(const chemistry::Additive& additive) {
   return additive.limit || additive.limit_of_finished_soap;
 }
 
-/// What asks for alkali, or uses it up, never looks like less than it is; what is limited never like
-/// more.
+/// What asks for alkali, or uses it up, never looks like less than it is; what is limited never
+/// like more.
 Rounded shown_towards(const chemistry::Additive& additive) {
   if (additive.contains_fat || additive.contains_acid) return Rounded::up;
   return is_limited(additive) ? Rounded::down : Rounded::nearest;
@@ -230,8 +230,9 @@ Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales
                       scales);
   weighing.water_in_liquids = chemistry::water_in_liquids(formula, weighed_masses(additives));
   const Mass all_water = chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats);
-  const auto water = weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids),
-                                   least_water(formula, alkalis, weighed_masses(additives)), scales);
+  const auto water =
+      weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids),
+                    least_water(formula, alkalis, weighed_masses(additives)), scales);
   weighing.water = water.weighed + weighing.water_in_liquids;
   weighing.aim = formula.superfat;
   weighing.water_in_acids = chemistry::water_in_acids(formula, weighed_masses(additives));
@@ -265,14 +266,15 @@ void warn_of_coarse_scales(Weighing& weighing) {
                                 "alkali, or make a larger run."});
 }
 
-/// Two points are more than a maker changes a lye by without meaning to: common practice, no source.
+/// Two points are more than a maker changes a lye by without meaning to: common practice, no
+/// source.
 void warn_of_coarse_water(Weighing& weighing, const Formula& formula) {
   const Share planned = chemistry::proportions(formula).lye_strength;
   if (std::abs((weighing.lye_strength - planned).in_percent()) <= 2) return;
   weighing.remarks.push_back(
       {Severity::caution, "The scale's step makes the lye " +
-                              fixed(weighing.lye_strength.in_percent(), 1) + " % strong instead of " +
-                              fixed(planned.in_percent(), 1) +
+                              fixed(weighing.lye_strength.in_percent(), 1) +
+                              " % strong instead of " + fixed(planned.in_percent(), 1) +
                               " %: weigh the water on a finer scale, or make a larger run."});
 }
 
@@ -326,7 +328,8 @@ void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales)
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.weighings > 1)
       weighing.remarks.push_back(
-          {Severity::note, ingredient.name + ": " + on_scale(ingredient.weighed, ingredient.step, ingredient.shown) +
+          {Severity::note, ingredient.name + ": " +
+                               on_scale(ingredient.weighed, ingredient.step, ingredient.shown) +
                                " is more than the scale holds; weigh it in " +
                                std::to_string(ingredient.weighings) + " goes."});
   std::string remembered;
@@ -373,22 +376,20 @@ Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredi
 std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
                                     const std::string& batter) {
   using chemistry::highest_in_words, chemistry::lowest_in_words;
-  const std::string why = " Mostly because of " + superfat.dominant_cause +
-                          ". To mend it: " + superfat.remedy + ".";
+  const std::string why =
+      " Mostly because of " + superfat.dominant_cause + ". To mend it: " + superfat.remedy + ".";
   if (superfat.likely_low < Share{})
     return {{Severity::danger,
              "LYE-HEAVY SOAP MAY COME OUT of " + batter + ": 19 of 20 batches come out between " +
                  lowest_in_words(superfat.likely_low) + " and " +
-                 highest_in_words(superfat.likely_high) +
-                 " superfat, at worst " + lowest_in_words(superfat.low) +
-                 "; below zero lye is left over and burns." + why}};
+                 highest_in_words(superfat.likely_high) + " superfat, at worst " +
+                 lowest_in_words(superfat.low) + "; below zero lye is left over and burns." + why}};
   if (superfat.low < Share{})
-    return {{Severity::caution,
-             "Lye-heavy only if everything is off at once, in " + batter +
-                 ": the superfat likely comes out between " +
-                 lowest_in_words(superfat.likely_low) + " and " +
-                 highest_in_words(superfat.likely_high) + ", at worst " +
-                 lowest_in_words(superfat.low) + ", below zero." + why}};
+    return {{Severity::caution, "Lye-heavy only if everything is off at once, in " + batter +
+                                    ": the superfat likely comes out between " +
+                                    lowest_in_words(superfat.likely_low) + " and " +
+                                    highest_in_words(superfat.likely_high) + ", at worst " +
+                                    lowest_in_words(superfat.low) + ", below zero." + why}};
   return {};
 }
 

@@ -21,16 +21,16 @@ struct Ingredient {
   std::string name;        // for people: "Olive oil", "NaOH 99 %"
   std::string price_name;  // how the run's prices call it
   Role role;
-  std::size_t index = 0;           // in the formula's fats, alkalis or (extra oil too) additives
-  std::string goes_into;           // "fats", "lye", "batter"
-  Mass exact;                      // before rounding
-  Mass weighed;                    // a multiple of `step`
-  Mass step;                       // of the scale it is weighed on
-  std::int64_t weighings = 1;      // goes on that scale
+  std::size_t index = 0;             // in the formula's fats, alkalis or (extra oil too) additives
+  std::string goes_into;             // "fats", "lye", "batter"
+  Mass exact;                        // before rounding
+  Mass weighed;                      // a multiple of `step`
+  Mass step;                         // of the scale it is weighed on
+  std::int64_t weighings = 1;        // goes on that scale
   Rounded shown = Rounded::nearest;  // where a unit cannot show it whole: alkali, and what has a
                                      // limit, down; fats, and what holds fat or acid, up
-  std::optional<Volume> spoonful;  // the same by the spoon, where a bulk density is known
-  Mass set_aside;                  // of a fat: the part that first disperses colours
+  std::optional<Volume> spoonful;    // the same by the spoon, where a bulk density is known
+  Mass set_aside;                    // of a fat: the part that first disperses colours
 };
 
 /// A batter on the maker's scales.
@@ -38,8 +38,8 @@ struct Weighing {
   /// Fats, extra oils, water, what else goes into the lye, alkalis, other additives; each kind in
   /// the formula's order. The alkali is listed after what it goes into.
   std::vector<Ingredient> ingredients;
-  Mass batter;      // the sum of what is weighed
-  Mass fats;        // the formula's fats
+  Mass batter;  // the sum of what is weighed
+  Mass fats;    // the formula's fats
   Mass naoh, koh;
   Mass water;             // all of it: plain, and in liquids that stand in for it
   Mass water_in_liquids;  // milk's, purée's, brine's
@@ -64,16 +64,16 @@ struct Reacting {
 };
 Reacting reacting(const chemistry::Formula& formula, const std::vector<Ingredient>& ingredients);
 
-/// What is said of a superfat that may come out below zero, as `batter`'s: a danger where the likely
-/// band reaches there, a caution where only the worst case does, nothing otherwise. Each names the
-/// main cause and the remedy.
+/// What is said of a superfat that may come out below zero, as `batter`'s: a danger where the
+/// likely band reaches there, a caution where only the worst case does, nothing otherwise. Each
+/// names the main cause and the remedy.
 std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
                                     const std::string& batter);
 
 /// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
 /// to the scale, additives rounded (down where their document sets a most), alkali computed anew
-/// from the rounded masses and rounded down, water from the weighed alkali, nearest, or up where the lye would otherwise be above 50 % strong;
-/// then the superfat as it comes out.
+/// from the rounded masses and rounded down, water from the weighed alkali, nearest, or up where
+/// the lye would otherwise be above 50 % strong; then the superfat as it comes out.
 ///
 /// UserError when the alkali rounds to nothing (the run is too small for the scale), the lye as
 /// weighed is above 50 % strong, or the effective superfat is below zero.

@@ -99,9 +99,10 @@ BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch) {
 
 BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping) {
   const bool is_one_go = run.batch.whippings == 1;
-  return {is_one_go             ? "topping"
-          : whipping.count == 1 ? "topping, one whipping"
-                                : "topping, each of " + std::to_string(whipping.count) + " whippings",
+  return {is_one_go ? "topping"
+          : whipping.count == 1
+              ? "topping, one whipping"
+              : "topping, each of " + std::to_string(whipping.count) + " whippings",
           whipping.pipe.batter, run.pipe->formula, run.pipe->warmth, run.scales.fine.reads};
 }
 
@@ -141,11 +142,11 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sh
   if (!batch.lye_pot) {
     const auto& weighing = batter.tally.weighing;
     const Mass lye = lye_of(weighing);
-    sheet.blocks.push_back(WeighList{
-        {{"Lye solution of the day before, all of it",
-          "steamed-off water put back up to this weight",
-          on_scale(lye, finest_step(weighing, "lye")),
-          beside_scale(lye, finest_step(weighing, "lye")), "", false}}});
+    sheet.blocks.push_back(
+        WeighList{{{"Lye solution of the day before, all of it",
+                    "steamed-off water put back up to this weight",
+                    on_scale(lye, finest_step(weighing, "lye")),
+                    beside_scale(lye, finest_step(weighing, "lye")), "", false}}});
     return;
   }
   WeighList list;
@@ -161,10 +162,9 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sh
                          beside_scale(share.lye, pot.share_step, Rounded::down), sum(share.lye),
                          false});
     if (share.top_up > Mass{})
-      list.rows.push_back({"Plain water stirred into it", "",
-                           on_scale(share.top_up, share.top_up_step),
-                           beside_scale(share.top_up, share.top_up_step),
-                           sum(share.lye + share.top_up), false});
+      list.rows.push_back(
+          {"Plain water stirred into it", "", on_scale(share.top_up, share.top_up_step),
+           beside_scale(share.top_up, share.top_up_step), sum(share.lye + share.top_up), false});
   }
   for (const auto& ingredient : batter.tally.weighing.ingredients)
     if (ingredient.role == planning::Role::additive && ingredient.goes_into == "lye")
@@ -216,13 +216,12 @@ void add_additives(const BatterOnSheet& batter, Sheet& sheet) {
     sheet.blocks.push_back(list);
   }
   const auto& superfat = weighing.superfat;
-  sheet.blocks.push_back(SheetWords{"All " + batter.name + " together " +
-                                    on_scale(weighing.batter, batter.fine_step) + " (" +
-                                    beside_scale(weighing.batter, batter.fine_step) +
-                                    "). Superfat comes out at " +
-                                    fixed(superfat.nominal.in_percent(), 1) + " %, likely " +
-                                    chemistry::lowest_in_words(superfat.likely_low) + " to " +
-                                    chemistry::highest_in_words(superfat.likely_high) + "."});
+  sheet.blocks.push_back(
+      SheetWords{"All " + batter.name + " together " + on_scale(weighing.batter, batter.fine_step) +
+                 " (" + beside_scale(weighing.batter, batter.fine_step) +
+                 "). Superfat comes out at " + fixed(superfat.nominal.in_percent(), 1) +
+                 " %, likely " + chemistry::lowest_in_words(superfat.likely_low) + " to " +
+                 chemistry::highest_in_words(superfat.likely_high) + "."});
 }
 
 }  // namespace brimwright::reports

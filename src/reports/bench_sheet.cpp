@@ -120,7 +120,9 @@ class Bench {
     add(std::move(box));
   }
 
-  bool is_base_lye_early() const { return batch_.lye_pot || base_of(run_, batch_).is_lye_chilled(); }
+  bool is_base_lye_early() const {
+    return batch_.lye_pot || base_of(run_, batch_).is_lye_chilled();
+  }
   bool is_topping_lye_early() const {
     return batch_.pipe &&
            (batch_.lye_pot || topping_of(run_, batch_.whippings.front()).is_lye_chilled());
@@ -197,8 +199,9 @@ class Bench {
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
-    words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " + held_to_line() +
-          "; 1 mm more or less is " + fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+    words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " +
+          held_to_line() + "; 1 mm more or less is " +
+          fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
   }
 
   /// The cavity's own volume, and what embeds that are there at the pour take of it.
@@ -265,13 +268,11 @@ class Bench {
   void pipe(const planning::Whipping& whipping) {
     const auto topping = topping_of(run_, whipping);
     const auto& pipe = whipping.pipe;
-    const std::string which = run_.batch.whippings == 1
-                                  ? ""
-                                  : ", whipped for " + casts_counted(whipping.casts);
+    const std::string which =
+        run_.batch.whippings == 1 ? "" : ", whipped for " + casts_counted(whipping.casts);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
-    if (whipping.count > 1)
-      add(SheetCounts{"Weigh out and whip so often", whipping.count});
+    if (whipping.count > 1) add(SheetCounts{"Weigh out and whip so often", whipping.count});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
     orders_of(Topic::whipping);
@@ -339,8 +340,8 @@ class Bench {
   }
 
   void place(const planning::PerchTally& perch, const std::string& how) {
-    order(perch.name + ": " + perch.count_text + ", " +
-          fixed(perch.mass_each / gram, 1) + " g each" + how + ".");
+    order(perch.name + ": " + perch.count_text + ", " + fixed(perch.mass_each / gram, 1) +
+          " g each" + how + ".");
     if (!perch.fit.embeds.empty()) places(perch.fit);
   }
 
@@ -379,8 +380,8 @@ class Bench {
     WeighList list;
     for (const auto& dust : batch_.dust)
       list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
-                           on_scale(dust.make, run_.scales.fine.reads), beside_scale(dust.make, run_.scales.fine.reads),
-                           ""});
+                           on_scale(dust.make, run_.scales.fine.reads),
+                           beside_scale(dust.make, run_.scales.fine.reads), ""});
     add(std::move(list));
   }
 
@@ -417,11 +418,10 @@ class Bench {
     const auto batter = [&](const BatterOnSheet& of) {
       const std::string its = of.name + ": ";
       blanks.blanks.push_back({its + "made on (date)", "", ""});
-      blanks.blanks.push_back({its + "made in all", "g",
-                               on_scale(of.tally.weighing.batter, run_.scales.fine.reads)});
-      blanks.blanks.push_back({its + "left over", "g", ""});
       blanks.blanks.push_back(
-          {its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
+          {its + "made in all", "g", on_scale(of.tally.weighing.batter, run_.scales.fine.reads)});
+      blanks.blanks.push_back({its + "left over", "g", ""});
+      blanks.blanks.push_back({its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
     };
     batter(base_of(run_, batch_));
     if (batch_.pipe) {

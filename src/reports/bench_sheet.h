@@ -9,12 +9,12 @@
 
 namespace brimwright::reports {
 
-/// The run for the bench, a sheet for each different batch, or with `batch` the one for that number:
-/// in the order of the hands, dangers first, the day before, pour, pipe, perch or cut, dust, before
-/// it is sold, and what really happened; each caution where its work is. Last the pour line, drawn
-/// at true size where a page holds it. A lye that is not made on the spot (shared by the batters,
-/// or used colder than the room) stands with the day before, and nowhere twice. What is cast ahead
-/// is cast for the whole run, and stands on the first sheet.
+/// The run for the bench, a sheet for each different batch, or with `batch` the one for that
+/// number: in the order of the hands, dangers first, the day before, pour, pipe, perch or cut,
+/// dust, before it is sold, and what really happened; each caution where its work is. Last the pour
+/// line, drawn at true size where a page holds it. A lye that is not made on the spot (shared by
+/// the batters, or used colder than the room) stands with the day before, and nowhere twice. What
+/// is cast ahead is cast for the whole run, and stands on the first sheet.
 ///
 /// `batch` is one of the numbers in `plan.batches`; std::logic_error otherwise.
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,

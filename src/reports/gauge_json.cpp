@@ -46,7 +46,7 @@ Json cavity_json(const Mould& mould, const std::vector<Length>& depths) {
           {"levels", levels_json(curve, depths)}};
 }
 
-Json hollow_json(const geometry::Hollow& hollow, const std::vector<Length>& depths) {
+Json hollow_json(const moulds::Hollow& hollow, const std::vector<Length>& depths) {
   Json json = {
       {"brimful_ml", ml(hollow.curve.brimful())},
       {"floor_mm", to_decimals(hollow.floor_mm, 3)},
@@ -168,7 +168,7 @@ std::string gauge_json(const GaugeFindings& findings) {
       {"schema", "brimwright.gauge/1"},
       {"source", mould.file},
       {"name", mould.name},
-      {"role", geometry::name_of(mould.found ? mould.found->survey.role : geometry::Role::cavity)},
+      {"role", moulds::name_of(mould.found ? mould.found->survey.role : moulds::Role::cavity)},
       {"unit", mould.found ? geometry::name_of(mould.found->survey.unit) : "mm"},
       {"pockets", pockets_json(findings)},
       {"total_ml", ml(total(mould))},

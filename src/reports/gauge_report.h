@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/tilted_pour.h"
+#include "geometry/levels/tilted_pour.h"
 #include "moulds/casting_box.h"
 #include "moulds/fit.h"
 #include "moulds/mould.h"

@@ -58,7 +58,7 @@ std::string holds_line(const geometry::LevelCurve& curve, const std::string& wha
 }
 
 std::string group_line(const moulds::MeshCavities& found, const HollowGroup& group) {
-  const bool is_cavity = found.survey.role == geometry::Role::cavity;
+  const bool is_cavity = found.survey.role == moulds::Role::cavity;
   const std::string one = is_cavity ? "cavity" : "pocket";
   const std::string many = is_cavity ? "cavities" : "pockets";
   std::string text =

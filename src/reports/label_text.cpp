@@ -116,9 +116,8 @@ std::string bottles_text(const std::vector<planning::BottleTally>& bottles) {
   for (const auto& bottle : bottles) {
     std::string shares;
     for (const auto& part : bottle.parts)
-      shares += (shares.empty() ? "" : "; ") + part.name + " " +
-                on_scale(part.gives, part.step) + ", " +
-                per_cent(part.of_batter, 2) + " of it";
+      shares += (shares.empty() ? "" : "; ") + part.name + " " + on_scale(part.gives, part.step) +
+                ", " + per_cent(part.of_batter, 2) + " of it";
     text += line("A bottle of " + bottle.name + ", " + grams(bottle.holds) +
                  ", at one rate for all: " + shares + ".");
   }

@@ -58,12 +58,12 @@ std::string lye_pot_text(const planning::Batch& batch) {
         chemistry::lowest_in_words(share.superfat.low) + " to " +
         chemistry::highest_in_words(share.superfat.high) + ".");
   if (batch.pot_heat) text += heat_text(*batch.pot_heat);
-  text += line(pot.full_pot
-                   ? "Cooled, pot and lye weigh " +
-                         on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
-                         "; put steamed-off water back up to that, then share."
-                   : "Cooled, put steamed-off water back until the lye weighs " +
-                         on_scale(pot.lye, pot.lye_step, Rounded::up) + " again, then share.");
+  text +=
+      line(pot.full_pot
+               ? "Cooled, pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
+                     "; put steamed-off water back up to that, then share."
+               : "Cooled, put steamed-off water back until the lye weighs " +
+                     on_scale(pot.lye, pot.lye_step, Rounded::up) + " again, then share.");
   return text + line("This stands for the lyes above: make the one or the others, not both.") +
          "\n";
 }

@@ -1,7 +1,7 @@
 #include "reports/mould_views.h"
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/plane_section.h"
+#include "geometry/sections/plane_section.h"
+#include "geometry/surface/enclosed_volume.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/packing.h"
+#include "geometry/packing/packing.h"
 #include "units/quantity.h"
 
 #include <optional>

@@ -105,7 +105,8 @@ class Picture {
       legend_.push_back({"", part.name + ": " + grams(part.fresh) + " fresh" +
                                  (part.cured ? ", " + grams(*part.cured) + " cured" : "")});
     legend_.push_back(
-        {"", (plan_.cut ? "One bar on average: " : "One piece: ") + grams(plan_.piece.fresh) + " fresh" +
+        {"", (plan_.cut ? "One bar on average: " : "One piece: ") + grams(plan_.piece.fresh) +
+                 " fresh" +
                  (plan_.piece.cured ? ", " + grams(*plan_.piece.cured) + " cured" : "")});
     if (!model_.is_topping_shape_known)
       legend_.push_back({"", "The topping is left out: its volume is known, its shape is not."});

@@ -20,7 +20,9 @@ using planning::Ingredient;
 
 double grams(Mass mass) { return to_decimals(mass / gram, 3); }
 /// As the ingredient that it is: never rounded up.
-double alkali_grams(Mass mass) { return to_decimals(std::floor(mass / gram * 1000 + 1e-6) / 1000, 3); }
+double alkali_grams(Mass mass) {
+  return to_decimals(std::floor(mass / gram * 1000 + 1e-6) / 1000, 3);
+}
 double ml(Volume volume) { return to_decimals(volume / millilitre, 3); }
 double mm(Length length) { return to_decimals(length / millimetre, 3); }
 double per_cent(Share share) { return to_decimals(share.in_percent(), 2); }
@@ -237,9 +239,10 @@ Json cut_json(const planning::CutTally& cut, const planning::PieceTally& piece) 
     bars.push_back(bar_json(cut.bars[i], piece.bars[i]));
   Json more = Json::array();
   for (const auto& one : cut.one_more)
-    more.push_back(
-        {{"direction", name_of(one.direction)}, {"size_mm", to_decimals(one.size / millimetre, 5)},
-         {"size_text", one.text}, {"bars", one.bars}});
+    more.push_back({{"direction", name_of(one.direction)},
+                    {"size_mm", to_decimals(one.size / millimetre, 5)},
+                    {"size_text", one.text},
+                    {"bars", one.bars}});
   return {{"bars_each", cut.bars.size()},
           {"along", name_of(cut.along)},
           {"columns", cut.columns},

@@ -65,8 +65,9 @@ std::string set_aside_lines(const planning::Weighing& weighing, Mass set_aside_s
   std::string text;
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.set_aside > Mass{})
-      text += line("Set " + on_scale(ingredient.set_aside, set_aside_step) + " of the " + ingredient.name +
-                   " aside to disperse the colours; it is part of the weight above.");
+      text +=
+          line("Set " + on_scale(ingredient.set_aside, set_aside_step) + " of the " +
+               ingredient.name + " aside to disperse the colours; it is part of the weight above.");
   return text;
 }
 
@@ -206,9 +207,9 @@ std::string which_whipping(const planning::Whipping& whipping, const planning::R
 std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& plan,
                       const planning::Run& run) {
   const auto& pipe = whipping.pipe;
-  std::string text = title("PIPE  " + run.pipe->formula.name +
-                               which_whipping(whipping, run, plan.pieces),
-                           "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
+  std::string text =
+      title("PIPE  " + run.pipe->formula.name + which_whipping(whipping, run, plan.pieces),
+            "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pipe.batter.weighing);
   text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
           lye_lines(pipe.batter.weighing) + heat_text(*pipe.batter.heat);
@@ -286,8 +287,8 @@ std::string whole_run_text(const planning::Plan& plan) {
   rows(plan.pipe ? "Base" : "Batter", plan.pour.batter);
   for (const auto& layer : plan.pour.layers)
     for (const auto& colour : layer.colours)
-      table.row({"  + " + colour.name + ", " + layer.name,
-                 on_scale(colour.weighed, colour.step), ""});
+      table.row(
+          {"  + " + colour.name + ", " + layer.name, on_scale(colour.weighed, colour.step), ""});
   if (plan.pipe) rows("Topping", plan.pipe->batter);
   return "THE WHOLE RUN NEEDS, in " + counted(plan.pieces.batches, "batch", "batches") + "\n" +
          table.text() +
@@ -328,8 +329,8 @@ std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& perch : plan.perch) {
     text += title("PERCH  " + perch.name, "melt " + on_scale(perch.make, run.scales.large.reads));
-    std::string made = perch.material + ", " + beside_scale(perch.make, run.scales.large.reads) + " by weight. " +
-                       counted(perch.casts, "cast", "casts");
+    std::string made = perch.material + ", " + beside_scale(perch.make, run.scales.large.reads) +
+                       " by weight. " + counted(perch.casts, "cast", "casts");
     if (!perch.mould.empty())
       made += " in " + perch.mould + ": " +
               counted(perch.cavity_fills, "cavity fill, ", "cavity fills, ") +
@@ -347,8 +348,8 @@ std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
 std::string one_more_lines(const planning::CutTally& cut) {
   std::string text;
   for (const auto& more : cut.one_more)
-    text += line("Cut to " + more.text + " along " + name_of(more.direction) +
-                 ", a loaf gives " + std::to_string(more.bars) + ".");
+    text += line("Cut to " + more.text + " along " + name_of(more.direction) + ", a loaf gives " +
+                 std::to_string(more.bars) + ".");
   return text;
 }
 

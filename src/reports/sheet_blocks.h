@@ -80,8 +80,9 @@ struct SheetPage {
   std::string title, subtitle;
 };
 
-using SheetBlock = std::variant<SheetPage, SheetHeading, SheetStep, SheetWords, SheetWarning, SheetFirstAid,
-                                WeighList, SheetCounts, SheetGrid, SheetBlanks, SheetDrawing>;
+using SheetBlock =
+    std::variant<SheetPage, SheetHeading, SheetStep, SheetWords, SheetWarning, SheetFirstAid,
+                 WeighList, SheetCounts, SheetGrid, SheetBlanks, SheetDrawing>;
 
 struct Sheet {
   std::string title, subtitle;

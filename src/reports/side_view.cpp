@@ -1,6 +1,6 @@
 #include "reports/side_view.h"
 
-#include "geometry/enclosed_volume.h"
+#include "geometry/surface/enclosed_volume.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "geometry/plane_cut.h"
-#include "geometry/triangle_mesh.h"
+#include "geometry/sections/plane_cut.h"
+#include "geometry/surface/triangle_mesh.h"
 
 #include <vector>
 

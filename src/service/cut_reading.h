@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/tilted_pour.h"
+#include "geometry/levels/tilted_pour.h"
 #include "planning/cutting.h"
 #include "units/angle.h"
 #include "units/fields.h"

@@ -1,7 +1,7 @@
 #include "service/gauge.h"
 
-#include "geometry/filled_part.h"
-#include "geometry/mesh_writing.h"
+#include "geometry/files/mesh_writing.h"
+#include "geometry/sections/filled_part.h"
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
 #include "reports/mould_picture.h"
@@ -52,15 +52,15 @@ Mould measured(const GaugeRequest& request, const moulds::Library& library) {
         request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file),
         library);
   }
-  geometry::SurveyWishes wishes;
+  moulds::SurveyWishes wishes;
   if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, option("--unit"));
   if (request.up && request.up->find(',') != std::string::npos)
     wishes.reading.leaning_up = geometry::direction(*request.up, option("--up"));
   else if (request.up)
     wishes.reading.up = geometry::axis(*request.up, option("--up"));
-  if (request.role) wishes.role = geometry::role(*request.role, option("--role"));
+  if (request.role) wishes.role = moulds::role(*request.role, option("--role"));
   wishes.on_board = request.on_board;
-  if (wishes.on_board && wishes.role && *wishes.role != geometry::Role::body)
+  if (wishes.on_board && wishes.role && *wishes.role != moulds::Role::body)
     throw UserError(option("--on-board"), "goes with a mould's body, not with a " + *request.role,
                     "leave one of the two out");
   return moulds::mould_of_mesh(request.file, wishes, library, request.cavity);

@@ -1,6 +1,6 @@
 #include "service/gauge_embeds.h"
 
-#include "geometry/filled_part.h"
+#include "geometry/sections/filled_part.h"
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
 #include "planning/embed.h"

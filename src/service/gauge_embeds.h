@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/packing.h"
+#include "geometry/packing/packing.h"
 #include "moulds/library.h"
 #include "moulds/mould.h"
 #include "reports/packing_report.h"

@@ -86,9 +86,8 @@ Account account_of_share(const chemistry::Formula& formula, const planning::Weig
                          const planning::LyePot& pot, const planning::PotShare& share,
                          Column column) {
   Account account = account_of(formula, weighing, column);
-  const double of_pot =
-      grams_as_printed(share.lye, pot.share_step, Rounded::down, column) /
-      grams_as_printed(pot.lye, pot.lye_step, Rounded::up, column);
+  const double of_pot = grams_as_printed(share.lye, pot.share_step, Rounded::down, column) /
+                        grams_as_printed(pot.lye, pot.lye_step, Rounded::up, column);
   account.alkali_gives = 0;
   for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
     const auto& a = formula.alkalis[k];
@@ -103,10 +102,9 @@ Account account_of_share(const chemistry::Formula& formula, const planning::Weig
 
 void refuse_lye_heavy(double superfat, const Place& where) {
   if (superfat >= 0) return;
-  throw UserError(where,
-                  "the printed weights would be lye-heavy: superfat " + fixed(superfat * 100, 2) +
-                      " %",
-                  "nothing is shown; aim higher or use a finer scale");
+  throw UserError(
+      where, "the printed weights would be lye-heavy: superfat " + fixed(superfat * 100, 2) + " %",
+      "nothing is shown; aim higher or use a finer scale");
 }
 
 /// `planned` is what the plan says of the same weights.

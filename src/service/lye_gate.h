@@ -14,8 +14,8 @@ namespace brimwright::service {
 /// show them, all in grams, and all in ounces.
 ///
 /// UserError when one is below zero: then nothing is printed that could be weighed.
-/// std::logic_error when it disagrees with the plan's figure by more than 0.02 percentage points, or when the
-/// printed ingredients do not add up to the printed batter: a fault of ours.
+/// std::logic_error when it disagrees with the plan's figure by more than 0.02 percentage points,
+/// or when the printed ingredients do not add up to the printed batter: a fault of ours.
 void pass_lye_gate(const chemistry::Formula& formula, const planning::Weighing& weighing);
 
 /// The same for what each batter takes from one pot of lye; `where` is for complaints.

@@ -1,7 +1,7 @@
 #include "service/piece_files.h"
 
-#include "geometry/filled_part.h"
-#include "geometry/mesh_writing.h"
+#include "geometry/files/mesh_writing.h"
+#include "geometry/sections/filled_part.h"
 #include "planning/piece.h"
 #include "reports/piece_picture.h"
 #include "service/cut_open.h"

@@ -12,8 +12,7 @@ enum class Towards { less, more };
 
 double rounded(double value, int decimals, Towards towards) {
   const double scale = std::pow(10, decimals);
-  const auto whole =
-      towards == Towards::less ? whole_down(value * scale) : whole_up(value * scale);
+  const auto whole = towards == Towards::less ? whole_down(value * scale) : whole_up(value * scale);
   return static_cast<double>(whole) / scale;
 }
 

@@ -31,7 +31,7 @@ struct Fields::Node {
   Node(const Node& outer, const Json& its_object, std::string its_pointer)
       : Node(outer.document, its_object, outer.file, std::move(its_pointer), outer.said) {}
 
-  std::shared_ptr<const Json> document;  // keeps `object` alive
+  std::shared_ptr<const Json> document;       // keeps `object` alive
   std::shared_ptr<std::vector<Remark>> said;  // one for the whole document
   const Json* object;
   std::string file;

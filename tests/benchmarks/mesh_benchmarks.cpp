@@ -3,15 +3,15 @@
 //
 // The file is in memory each time, as after it was written or copied, but not in the processor's
 // caches: another case ran before, and to be fair to all, some memory is swept before each.
-#include "geometry/enclosed_volume.h"
-#include "geometry/level_table.h"
-#include "geometry/mesh_checks.h"
-#include "geometry/mesh_file.h"
-#include "geometry/mesh_inspection.h"
-#include "geometry/mesh_writing.h"
-#include "geometry/pockets.h"
-#include "geometry/stl_scan.h"
-#include "geometry/stl_weld.h"
+#include "geometry/files/mesh_file.h"
+#include "geometry/files/mesh_writing.h"
+#include "geometry/files/stl_weld.h"
+#include "geometry/levels/level_table.h"
+#include "geometry/levels/stl_scan.h"
+#include "geometry/pockets/pockets.h"
+#include "geometry/repair/mesh_checks.h"
+#include "geometry/repair/mesh_inspection.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "peers.h"
 
 #include <fcntl.h>

@@ -85,7 +85,8 @@ TEST_CASE("acids use up the alkali that their protons call for", "[chemistry]") 
       {"ascorbic acid", 1, 6 * C + 8 * H + 6 * O},
       {"malic acid", 2, 4 * C + 6 * H + 5 * O},
       {"tartaric acid", 2, 4 * C + 6 * H + 6 * O},
-      // Soap's pH, about 10, takes no phenol's proton (13.6) and not phosphoric acid's third (12.3).
+      // Soap's pH, about 10, takes no phenol's proton (13.6) and not phosphoric acid's third
+      // (12.3).
       {"potassium hydrogen tartrate", 1, 4 * C + 5 * H + 6 * O + 39.098},
       {"oxalic acid, anhydrous", 2, 2 * C + 2 * H + 4 * O},
       {"oxalic acid dihydrate", 2, 2 * C + 6 * H + 6 * O},

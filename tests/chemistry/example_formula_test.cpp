@@ -49,7 +49,7 @@ void check_described(const Fields& fields, const Fields& schema) {
 }
 
 TEST_CASE("the schema knows what the reader knows", "[chemistry]") {
-  const Fields schema = Fields::read(root + "/src/service/schemas/formula.schema.json");
+  const Fields schema = Fields::read(root + "/src/schemas/formula.schema.json");
   const Fields formula = Fields::parse(test::sound_formula(), "sound");  // uses every key
   const Fields defs = schema.object("$defs");
   check_described(formula, schema);
@@ -63,7 +63,7 @@ TEST_CASE("the schema knows what the reader knows", "[chemistry]") {
 }
 
 TEST_CASE("the schema offers the fats and the acids that are shipped", "[chemistry]") {
-  const Fields schema = Fields::read(root + "/src/service/schemas/formula.schema.json");
+  const Fields schema = Fields::read(root + "/src/schemas/formula.schema.json");
   const Fields defs = schema.object("$defs");
   CHECK(defs.object("fat_id").texts("enum") == fat_ids());
   std::vector<std::string> acids;

@@ -174,7 +174,7 @@ refused("a price without its pack", at + "/money/prices/olive/for: is missing", 
 for kind, pointer, first, part in (
         ("run", "", "spoilage", {}), ("run", "/pour", "mould", {}), ("run", "/pipe", "formula", {}), ("run", "/losses/pour", "overpour", {}),
         ("run", "/losses/pipe", "bag", {}), ("run", "/perch/0", "name", {}), ("formula", "", "name", {}), ("mould", "", "name", {})):
-    with open(f"{root}/src/service/schemas/{kind}.schema.json") as file:
+    with open(f"{root}/src/schemas/{kind}.schema.json") as file:
         schema = json.load(file)
     holder = schema["$defs"]["decoration"] if pointer.startswith("/perch") else schema
     for step in [] if pointer.startswith("/perch") else pointer.strip("/").split("/"):

@@ -10,7 +10,7 @@ import jsonschema
 root = sys.argv[1]
 schemas = {}
 for kind in ("mould", "formula", "run", "tips", "fats"):
-    with open(f"{root}/src/service/schemas/{kind}.schema.json") as file:
+    with open(f"{root}/src/schemas/{kind}.schema.json") as file:
         schemas[kind] = json.load(file)
     jsonschema.Draft202012Validator.check_schema(schemas[kind])
 

@@ -38,8 +38,11 @@ TEST_CASE("the shipped order plans both lyes, the decoration and the cost of a p
 }
 
 TEST_CASE("every word of the program teaches by examples", "[cli]") {
-  for (const auto& words : std::vector<std::vector<std::string>>{
-           {"--help"}, {"gauge", "--help"}, {"plan", "--help"}, {"list", "--help"}, {"serve", "--help"}}) {
+  for (const auto& words : std::vector<std::vector<std::string>>{{"--help"},
+                                                                 {"gauge", "--help"},
+                                                                 {"plan", "--help"},
+                                                                 {"list", "--help"},
+                                                                 {"serve", "--help"}}) {
     const auto [status, out, err] = run(words);
     CHECK(status == 0);
     CHECK_THAT(out, Contains("Examples\n  brimwright "));

@@ -1,17 +1,16 @@
 // The shipped moulds and meshes.
 
-#include "geometry/enclosed_volume.h"
-#include "geometry/mesh_checks.h"
-#include "geometry/mesh_file.h"
+#include "geometry/files/mesh_file.h"
+#include "geometry/repair/mesh_checks.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_file.h"
 #include "moulds/shape.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>
 
-#include <cmath>
-
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -100,7 +99,7 @@ TEST_CASE("the catalogue shows every kind of shape, and two meshes", "[moulds][c
 
 TEST_CASE("the schema offers an editor the very keys that the catalogue's shapes use",
           "[moulds][catalogue]") {
-  const fs::path schema = shipped / "src/service/schemas/mould.schema.json";
+  const fs::path schema = shipped / "src/schemas/mould.schema.json";
   const Fields kinds = Fields::read(schema.string()).object("$defs");
   std::map<std::string, std::set<std::string>> used;
   for (const fs::path& path : catalogue())
@@ -134,8 +133,8 @@ TEST_CASE("the shipped meshes hold what their README says", "[moulds][catalogue]
   CHECK(checked.remarks.empty());
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.facets_mm3, 1e-12));
   CHECK_THAT(volume / cubic_millimetre, WithinRel(row.smooth_mm3, 2e-3));
-  const Mould mould = mould_of_mesh(path, {.reading = {.unit = geometry::LengthUnit::millimetre},
-                                           .role = geometry::Role::cavity});
+  const Mould mould = mould_of_mesh(
+      path, {.reading = {.unit = geometry::LengthUnit::millimetre}, .role = Role::cavity});
   CHECK_THAT(mould.curve.brimful() / cubic_millimetre, WithinRel(row.facets_mm3, 1e-11));
 }
 

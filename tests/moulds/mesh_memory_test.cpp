@@ -20,8 +20,8 @@ namespace {
 namespace fs = std::filesystem;
 
 const fs::path meshes = fs::path(BRIMWRIGHT_SOURCE_DIR) / "meshes";
-const geometry::SurveyWishes in_mm = {.reading = {.unit = geometry::LengthUnit::millimetre},
-                                      .role = geometry::Role::cavity};
+const SurveyWishes in_mm = {.reading = {.unit = geometry::LengthUnit::millimetre},
+                            .role = Role::cavity};
 
 std::string bytes_of(const fs::path& path) {
   std::ostringstream bytes;
@@ -61,8 +61,8 @@ TEST_CASE("a mesh measured in millimetres is not known in inches", "[moulds][mem
   const std::string path = settled(folder.write("cup.stl", bytes_of(meshes / "twisted_cup.stl")));
   MeshMemory memory;
   const double in_millimetres = brimful_ml(memory.measured(path, in_mm, false));
-  const geometry::SurveyWishes in_inches = {.reading = {.unit = geometry::LengthUnit::inch},
-                                            .role = geometry::Role::cavity};
+  const SurveyWishes in_inches = {.reading = {.unit = geometry::LengthUnit::inch},
+                                  .role = Role::cavity};
   CHECK_THROWS_AS(memory.measured(path, in_inches, true), NotYetMeasured);
   // Cubes of inches: 25.4^3 times as much.
   CHECK(brimful_ml(memory.measured(path, in_inches, false)) ==

@@ -1,5 +1,5 @@
 #include "any_shape.h"
-#include "geometry/enclosed_volume.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/shape.h"
 
 #include <catch2/catch.hpp>

@@ -1,7 +1,7 @@
 // Two ways to one number: the closed form against the level curve of the shape's own solid.
 
-#include "geometry/level_curve.h"
-#include "geometry/mesh_checks.h"
+#include "geometry/levels/level_curve.h"
+#include "geometry/repair/mesh_checks.h"
 #include "moulds/shape.h"
 
 #include <catch2/catch.hpp>

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { browser, check_access, check_quiet, check_tablet, figure, first_batch, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
-const schema = JSON.parse(readFileSync(`${root}/src/service/schemas/formula.schema.json`, "utf8"));
+const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`, "utf8"));
 
 async function with_page(test, viewport = laptop, files = {}) {
   const serving = await new Serving().start();

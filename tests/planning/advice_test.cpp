@@ -1,7 +1,6 @@
-// Advice with a figure holds when it is taken, and one step further is worse. What the program can be asked for by its
-// commands is tried by tests/laws/advice_test.py, which lists it.
+// Advice with a figure holds when it is taken, and one step further is worse. What the program can
+// be asked for by its commands is tried by tests/laws/advice_test.py, which lists it.
 
-#include "../geometry/solids.h"
 #include "chemistry/batter.h"
 #include "chemistry/least_batch.h"
 #include "planning/fit_remarks.h"
@@ -9,6 +8,7 @@
 #include "planning/plan.h"
 #include "planning/weighing.h"
 #include "sample_run.h"
+#include "solids.h"
 #include "units/reading.h"
 
 #include <catch2/catch.hpp>
@@ -143,16 +143,16 @@ TEST_CASE("what is pressed into a nearly brimful cup over an embed leaves room b
     run.perch.push_back(paper_brick());
     run.perch[0].where = OnTop{.sinks = *rc::gen::inRange(20, 90) * 0.1 * millimetre};
     run.perch.push_back(paper_ball());
-    run.perch[1].where = Buried{std::vector<BuriedAt>{{30 * millimetre, {}, 9 * millimetre, {}}},
-                                Length{}, false};
+    run.perch[1].where =
+        Buried{std::vector<BuriedAt>{{30 * millimetre, {}, 9 * millimetre, {}}}, Length{}, false};
     std::get<InMould>(run.perch[1].made).form = CastForm::one_cast;
     const auto said = spill_remark(run);
     RC_PRE(!said.empty());
     const auto match = found_in(said, "pour to ([0-9.]+) mm \\(([0-9.]+) in\\)");
     RC_PRE(!match.empty());
     const double mm = std::stod(match[1]), in = std::stod(match[2]);
-    for (const auto& [line, spills] : {std::pair(mm * millimetre, false), {in * inch, false},
-                                       {(mm - 0.1) * millimetre, true}}) {
+    for (const auto& [line, spills] :
+         {std::pair(mm * millimetre, false), {in * inch, false}, {(mm - 0.1) * millimetre, true}}) {
       if (line < Length{}) continue;
       run.pour.line = BelowBrim{line};
       RC_ASSERT(spill_remark(run).empty() != spills);

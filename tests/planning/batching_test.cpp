@@ -88,7 +88,8 @@ TEST_CASE("batches hold every piece, within every limit, and never more than the
     // One batch fewer would not hold them, however it is spread over the fillings.
     std::int64_t fewer_hold = 0;
     for (std::int64_t i = 0; i < pieces.fillings; ++i) {
-      const std::int64_t n = (batches - 1) / pieces.fillings + (i < (batches - 1) % pieces.fillings);
+      const std::int64_t n =
+          (batches - 1) / pieces.fillings + (i < (batches - 1) % pieces.fillings);
       fewer_hold += std::min(cavities, n * most);
     }
     RC_ASSERT(batches == pieces.fillings || fewer_hold < casts);
@@ -208,11 +209,12 @@ TEST_CASE("filled moulds say what goes to stock", "[planning]") {
   CHECK(sizes_of(plan) == std::vector<std::int64_t>{24, 24});
 }
 
-TEST_CASE("a run of too many batches says how many pieces can be planned, and they can", "[planning]") {
+TEST_CASE("a run of too many batches says how many pieces can be planned, and they can",
+          "[planning]") {
   Run run = run_of(20'000, 6);
   run.batch.pieces = 5;  // two batches a filling: 500 fillings
-  CHECK_THROWS_WITH(planning::plan(run), Contains("/sell: takes ") &&
-                                             Contains("plan at most 3000 pieces to sell"));
+  CHECK_THROWS_WITH(planning::plan(run),
+                    Contains("/sell: takes ") && Contains("plan at most 3000 pieces to sell"));
   run.sell = 3000;
   CHECK(planning::plan(run).pieces.batches == 1000);
 }
@@ -275,8 +277,8 @@ TEST_CASE("a batch below the whisk's least is refused with the numbers that can 
   run.sell = 26;
   CHECK_NOTHROW(planning::plan(run));
   run.batch.pieces = 12;
-  CHECK_THROWS_WITH(planning::plan(run), Contains("/batch: no batch fits") &&
-                                             Contains("a wish of at least 13 pieces"));
+  CHECK_THROWS_WITH(planning::plan(run),
+                    Contains("/batch: no batch fits") && Contains("a wish of at least 13 pieces"));
 }
 
 TEST_CASE("advice on the least batch holds when typed back", "[planning][law]") {
@@ -352,9 +354,7 @@ TEST_CASE("batches of different sizes each have their own superfat, and the wors
   CHECK(plan.batches[0].casts == 13);
   CHECK(plan.batches[0].numbers == std::vector<std::int64_t>{1});
   CHECK(plan.batches[1].numbers == std::vector<std::int64_t>{2});
-  const auto low = [&](std::size_t i) {
-    return plan.batches[i].pour.batter.weighing.superfat.low;
-  };
+  const auto low = [&](std::size_t i) { return plan.batches[i].pour.batter.weighing.superfat.low; };
   CHECK(plan.pour.batter.weighing.superfat.low == std::min(low(0), low(1)));
 }
 
@@ -376,8 +376,9 @@ TEST_CASE("loaves that are cut are whipped for by the loaf, not by the bar", "[p
   CHECK(limits[0].casts == 7);
   CHECK_THAT(limits[0].text, Contains("makes 7 loaves at most"));
   run.batch.pieces = 3;
-  CHECK_THROWS_WITH(planning::plan(run), Contains("/batch/pieces: asks for batches of 3 pieces, and "
-                                                  "one cast is cut into 4; give 4 or more"));
+  CHECK_THROWS_WITH(planning::plan(run),
+                    Contains("/batch/pieces: asks for batches of 3 pieces, and "
+                             "one cast is cut into 4; give 4 or more"));
   run.batch.pieces = 4;
   CHECK(planning::plan(run).batches[0].count() == 10);
 }

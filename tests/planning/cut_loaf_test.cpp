@@ -190,8 +190,9 @@ TEST_CASE("a layer's colour is part of the piece's weight", "[planning]") {
   CHECK_THAT(g(cut.piece.parts[1].fresh), WithinAbs(0.18, 0.18 * 0.02));
 }
 
-TEST_CASE("the names on a label of a cut loaf are of a bar, not of a loaf's base with a bar's embeds",
-          "[planning]") {
+TEST_CASE(
+    "the names on a label of a cut loaf are of a bar, not of a loaf's base with a bar's embeds",
+    "[planning]") {
   Run run = sliced_run();
   run.perch.push_back(buried(rod(10, 80, 2), {at(0, 0, 5)}));
   const Plan plan = planning::plan(run);
@@ -248,7 +249,8 @@ TEST_CASE("of each material of a loaf, bars, offcuts, kerf and planing are the w
     run.pour.line = BelowBrim{mm(0, 60) * millimetre};
     run.pour.formula.water_lost_in_cure = 30 * percent;
     if (*rc::gen::arbitrary<bool>())
-      run.pour.layers = {Layer{"Lower", LayerParts{mm(5, 30)}, {}}, Layer{"Upper", LayerParts{1}, {}}};
+      run.pour.layers = {Layer{"Lower", LayerParts{mm(5, 30)}, {}},
+                         Layer{"Upper", LayerParts{1}, {}}};
     if (*rc::gen::arbitrary<bool>())
       run.cut->bar = Grid{mm(200, 400) * millimetre, mm(150, 290) * millimetre};
     else
@@ -260,8 +262,8 @@ TEST_CASE("of each material of a loaf, bars, offcuts, kerf and planing are the w
     run.cut->face_planing = mm(0, 5) * millimetre;
     const bool pressed_in = *rc::gen::arbitrary<bool>();
     const Turned turned{Angle::in_degrees(mm(0, 3600)), {}, Angle::in_degrees(mm(-300, 300))};
-    run.perch.push_back(buried(rod(8, mm(200, 900), mm(8, 30)), {at(mm(-200, 200), -14, 6, turned)},
-                               pressed_in));
+    run.perch.push_back(
+        buried(rod(8, mm(200, 900), mm(8, 30)), {at(mm(-200, 200), -14, 6, turned)}, pressed_in));
     run.perch.push_back(
         buried(paper_ball(), {at(mm(-550, -100), 14, 5), at(mm(100, 550), 14, 12)}, pressed_in));
     std::optional<Plan> planned;
@@ -277,7 +279,8 @@ TEST_CASE("of each material of a loaf, bars, offcuts, kerf and planing are the w
     RC_ASSERT(abs(base - poured) < 1e-6 * poured);
     Mass whole = poured * planned->pour.batter.density;
     for (std::size_t i = 0; i < run.perch.size(); ++i) {
-      const Volume of_loaf = static_cast<double>(run.perch[i].per_cast) * planned->perch[i].volume_each;
+      const Volume of_loaf =
+          static_cast<double>(run.perch[i].per_cast) * planned->perch[i].volume_each;
       RC_ASSERT(abs(cut.inclusions[i].whole() - of_loaf) < 1e-6 * of_loaf);
       whole += of_loaf * run.perch[i].density;
     }

@@ -1,9 +1,9 @@
 #include "planning/cutting.h"
 
-#include "../geometry/solids.h"
-#include "geometry/enclosed_volume.h"
-#include "geometry/filled_part.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "planning/dividing.h"
+#include "solids.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

@@ -15,7 +15,7 @@ namespace {
 const Scales bench = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}};
 
 struct Blend {
-  std::string expected;  // "quiet", "caution" or "danger"
+  std::string expected;                           // "quiet", "caution" or "danger"
   std::vector<std::pair<std::string, int>> fats;  // per cent
 };
 
@@ -49,7 +49,8 @@ const std::vector<Blend>& everyday_blends() {
       {"quiet", {{"olive", 70}, {"coconut", 20}, {"castor", 10}}},
       {"quiet", {{"olive", 50}, {"coconut", 30}, {"hemp", 15}, {"shea", 5}}},
       {"quiet", {{"safflower_high_oleic", 40}, {"lard", 30}, {"coconut", 25}, {"castor", 5}}},
-      {"quiet", {{"olive", 30}, {"rapeseed_low_erucic", 30}, {"coconut", 25}, {"cocoa_butter", 15}}},
+      {"quiet",
+       {{"olive", 30}, {"rapeseed_low_erucic", 30}, {"coconut", 25}, {"cocoa_butter", 15}}},
       {"quiet", {{"olive", 50}, {"coconut", 25}, {"grapeseed", 15}, {"palm", 10}}},
       {"quiet", {{"olive", 40}, {"coconut", 20}, {"kokum", 20}, {"sunflower_high_oleic", 20}}}};
   return blends;
@@ -106,8 +107,7 @@ LowEnds low_ends(const Weighing& weighing, const chemistry::Formula& formula) {
     variance += (std::pow(g * half, 2) + std::pow(half_step * mean, 2)) / 3 / typical / typical;
   }
   const double centre = 1 - middle / typical;
-  return {100 * (1 - most / need),
-          100 * (centre - 1.96 * std::sqrt(variance) * (1 - centre))};
+  return {100 * (1 - most / need), 100 * (centre - 1.96 * std::sqrt(variance) * (1 - centre))};
 }
 
 }  // namespace

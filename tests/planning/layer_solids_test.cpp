@@ -1,12 +1,12 @@
 #include "planning/layer_solids.h"
 
-#include "../geometry/solids.h"
-#include "geometry/enclosed_volume.h"
-#include "geometry/mesh_checks.h"
+#include "geometry/repair/mesh_checks.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_solid.h"
 #include "planning/cutting.h"
 #include "planning/layers.h"
 #include "sample_run.h"
+#include "solids.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

@@ -159,7 +159,8 @@ TEST_CASE("a lye of both alkalis is shared where both batters hold them alike", 
   REQUIRE(pot.alkalis.size() == 2);
   CHECK(pot.alkalis[1].name == "KOH, 90 % pure");
   CHECK_THAT(pot.alkalis[1].weighed / gram, WithinAbs((a.koh + b.koh) / gram, 0.11));
-  CHECK_THAT(pot.shares[1].superfat.nominal.in_percent(), WithinAbs(b.superfat.nominal.in_percent(), 0.3));
+  CHECK_THAT(pot.shares[1].superfat.nominal.in_percent(),
+             WithinAbs(b.superfat.nominal.in_percent(), 0.3));
 }
 
 TEST_CASE("a share weighed on too coarse a scale is told by its superfat", "[planning]") {
@@ -180,8 +181,8 @@ TEST_CASE("a share weighed on too coarse a scale is told by its superfat", "[pla
 
 TEST_CASE("the doubt that a scale's step leaves in a share of lye is in its superfat",
           "[planning]") {
-  // On paper: 55 g of lye on a 5 g scale may be 2.5 g off either way, 4.5 %, and so is the alkali in
-  // it: 0.95 x 4.5 = 4.3 points of superfat, which a lye of its own would not have had.
+  // On paper: 55 g of lye on a 5 g scale may be 2.5 g off either way, 4.5 %, and so is the alkali
+  // in it: 0.95 x 4.5 = 4.3 points of superfat, which a lye of its own would not have had.
   const Scales kitchen = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}};
   const Scales coarse = {.large = {5 * gram, 5 * kilogram}, .fine = {5 * gram, 5 * kilogram}};
   const auto base = formula_with("Base", R"({ "water_to_alkali": 2 })");
@@ -219,9 +220,9 @@ TEST_CASE("a share that may come out lye-heavy by its scale alone is not silent"
 
 TEST_CASE("no share of a pot holds more alkali than its batter asks for", "[planning][law]") {
   rc::prop("on any scales", [] {
-    const Scales scales = {
-        .large = {*rc::gen::element(1.0, 2.0, 5.0) * gram, 5 * kilogram},
-        .fine = {*rc::gen::element(0.01, 0.1, 1.0, 5.0) * gram, *rc::gen::element(200.0, 500.0) * gram}};
+    const Scales scales = {.large = {*rc::gen::element(1.0, 2.0, 5.0) * gram, 5 * kilogram},
+                           .fine = {*rc::gen::element(0.01, 0.1, 1.0, 5.0) * gram,
+                                    *rc::gen::element(200.0, 500.0) * gram}};
     const auto base = formula_with("Base", R"({ "lye_strength": "33 %" })");
     const auto weak = formula_with("Weak", R"({ "lye_strength": "27 %" })");
     const Weighing one = weighing_of(base, *rc::gen::inRange(200, 9000) * gram, bench);
@@ -284,9 +285,9 @@ TEST_CASE("acid in the lye makes it hotter by its neutralisation", "[planning]")
   const auto peak = [&](const std::string& goes_into) {
     std::string additives = acid;
     additives.replace(additives.find("WHERE"), 5, goes_into);
-    const auto formula =
-        formula_with("Sour", R"({ "water_to_alkali": 2 })",
-                     R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })", additives);
+    const auto formula = formula_with(
+        "Sour", R"({ "water_to_alkali": 2 })",
+        R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })", additives);
     return heat_of({}, formula, weighing_of(formula, 1000 * gram, bench)).peak.peak;
   };
   CHECK_THAT((peak("lye") - peak("batter")).kelvin(), WithinAbs(10.5, 1.5));

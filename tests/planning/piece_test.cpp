@@ -1,6 +1,6 @@
 #include "planning/piece.h"
 
-#include "geometry/enclosed_volume.h"
+#include "geometry/surface/enclosed_volume.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>

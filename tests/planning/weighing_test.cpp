@@ -7,8 +7,8 @@
 
 using namespace brimwright;
 using namespace brimwright::planning;
-using chemistry::EffectiveSuperfat;
 using Catch::Matchers::Contains;
+using chemistry::EffectiveSuperfat;
 
 namespace {
 
@@ -120,8 +120,9 @@ TEST_CASE("a lye that the scale makes much weaker than planned is pointed out", 
   bool said = false;
   for (const auto& remark : weighing.remarks)
     said = said || remark.text.find("weigh the water on a finer scale") != std::string::npos;
-  CHECK(said == (std::abs((weighing.lye_strength -
-                           chemistry::proportions(paper_formula()).lye_strength).in_percent()) > 2));
+  CHECK(said ==
+        (std::abs((weighing.lye_strength - chemistry::proportions(paper_formula()).lye_strength)
+                      .in_percent()) > 2));
   CHECK(weighing.water / gram == Approx(10));  // 4 g of water would be asked for
 }
 

@@ -50,9 +50,9 @@ TEST_CASE("the weigh-cup's table says how many pieces each reading pipes", "[pla
 TEST_CASE("a reading a gram or two off the plan has a row of its own", "[planning]") {
   for (const double planned : {78.0, 20.0, 20.9, 83.3, 240.0}) {
     const WeighCup cup{1.25 * planned * millilitre, planned * gram};
-    const auto table =
-        whip_table(4800 * gram, 50 * millilitre, cup, 1 * gram_per_millilitre);
-    const auto at = std::find_if(table.begin(), table.end(), [](const auto& r) { return r.is_planned; });
+    const auto table = whip_table(4800 * gram, 50 * millilitre, cup, 1 * gram_per_millilitre);
+    const auto at =
+        std::find_if(table.begin(), table.end(), [](const auto& r) { return r.is_planned; });
     REQUIRE(at != table.end());
     REQUIRE(at != table.begin());
     REQUIRE(at + 1 != table.end());
@@ -148,7 +148,6 @@ TEST_CASE("a lighter whip never pipes fewer pieces", "[planning][law]") {
     const Volume each = *rc::gen::inRange(10, 100) * millilitre;
     const WeighCup cup{100 * millilitre, *rc::gen::inRange(400, 950) / 10.0 * gram};
     const auto table = whip_table(usable, each, cup, 1 * gram_per_millilitre);
-    for (std::size_t i = 1; i < table.size(); ++i)
-      RC_ASSERT(table[i].casts <= table[i - 1].casts);
+    for (std::size_t i = 1; i < table.size(); ++i) RC_ASSERT(table[i].casts <= table[i - 1].casts);
   });
 }

@@ -1,6 +1,6 @@
-#include "reports/batter_sheet.h"
 #include "reports/bench_sheet.h"
 
+#include "reports/batter_sheet.h"
 #include "reports/plan_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"

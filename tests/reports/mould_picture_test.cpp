@@ -273,8 +273,8 @@ TEST_CASE("names cannot break the picture or reach out of it", "[reports][pictur
   CHECK(svg.find('\xFF') == std::string::npos);
   // Bytes that are not UTF-8, one by one: 0xFF, and the overlong 0xC0 0x80.
   CHECK(xml_escaped("\xFF\xC0\x80") == "\xEF\xBF\xBD\xEF\xBF\xBD\xEF\xBF\xBD");
-  // Half a surrogate pair, no character, byte by byte as well (The Unicode Standard, 3.9, substitution
-  // of maximal subparts: 0xED 0xA0 begins none); the euro sign.
+  // Half a surrogate pair, no character, byte by byte as well (The Unicode Standard, 3.9,
+  // substitution of maximal subparts: 0xED 0xA0 begins none); the euro sign.
   CHECK(xml_escaped("\xED\xA0\x80 \xE2\x82\xAC") ==
         "\xEF\xBF\xBD\xEF\xBF\xBD\xEF\xBF\xBD \xE2\x82\xAC");
 }

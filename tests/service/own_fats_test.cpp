@@ -1,4 +1,4 @@
-#include "../moulds/scratch_folder.h"
+#include "scratch_folder.h"
 #include "service/service.h"
 
 #include <catch2/catch.hpp>

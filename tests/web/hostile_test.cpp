@@ -1,7 +1,7 @@
 // Requests that no page of ours sends. Each must be refused, and the server must answer the next.
 
-#include "../moulds/scratch_folder.h"
 #include "client.h"
+#include "scratch_folder.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,6 @@
 #include "web/renaming.h"
 
-#include "../moulds/scratch_folder.h"
+#include "scratch_folder.h"
 #include "web/request_head.h"
 #include "web/uploads.h"
 

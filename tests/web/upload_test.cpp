@@ -1,5 +1,5 @@
-#include "../moulds/scratch_folder.h"
 #include "client.h"
+#include "scratch_folder.h"
 #include "service/service.h"
 #include "web/uploads.h"
 

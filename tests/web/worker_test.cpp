@@ -1,8 +1,8 @@
 // The worker dies, hangs or eats memory: each time the request at fault is told so, and the server
 // answers the next as though nothing had been.
 
-#include "../moulds/scratch_folder.h"
 #include "client.h"
+#include "scratch_folder.h"
 #include "web/frames.h"
 
 #include <catch2/catch.hpp>

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "geometry/levels/facet_curve.h"
+#include "geometry/levels/level_curve.h"
+
+#include <vector>
+
+namespace brimwright::geometry {
+
+/// A level curve put together from slices known in closed form.
+class BandCurve {
+ public:
+  /// The bands must start at zero and follow each other upwards without a gap.
+  explicit BandCurve(std::vector<LevelCurve::Band> bands);
+
+  double height_mm() const { return bands_.back().top / millimetre; }
+  double brimful_mm3() const { return start_.back() / cubic_millimetre; }
+  /// At a depth from 0 to the height; the surface just above it, but at the brim just below it.
+  Level at(double depth) const;
+  /// The band that holds `volume`, from 0 to brimful.
+  DepthRange around(double volume) const;
+
+ private:
+  std::vector<LevelCurve::Band> bands_;
+  std::vector<Volume> start_;  // volume below each band, and below the brim
+};
+
+}  // namespace brimwright::geometry

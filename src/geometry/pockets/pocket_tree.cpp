@@ -1,0 +1,288 @@
+#include "geometry/pockets/pocket_tree.h"
+
+#include "geometry/pockets/pocket_minimum.h"
+#include "geometry/pockets/pocket_plumb.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <span>
+#include <utility>
+
+namespace brimwright::geometry {
+namespace {
+
+constexpr std::uint32_t none = AirSurface::none;
+
+/// Vertices of one height that hang together by level edges.
+using Plateau = std::span<const std::uint32_t>;
+
+/// Takes the surface's vertices in ascending order and keeps account of the basins below.
+class Sweep {
+ public:
+  explicit Sweep(const AirSurface& surface) : surface_(surface) {
+    tree_.basin_at.assign(surface.mesh().vertices_mm.size(), none);
+    add_basin({.parent = AirTree::never});  // the outside
+  }
+
+  AirTree run() && {
+    std::vector<std::uint32_t> order = ascending();
+    for (std::size_t start = 0; start < order.size();) {
+      std::size_t end = start + 1;
+      height_ = surface_.height_of(order[start]);
+      while (end < order.size() && surface_.height_of(order[end]) == height_) ++end;
+      take(std::span(order).subspan(start, end - start));
+      start = end;
+    }
+    const std::size_t facets = surface_.mesh().triangles.size();
+    tree_.basin_of.reserve(facets);
+    for (std::size_t facet = 0; facet < facets; ++facet) {
+      tree_.basin_of.push_back(tree_.basin_at[surface_.lowest_corner(facet)]);
+    }
+    return std::move(tree_);
+  }
+
+ private:
+  std::vector<std::uint32_t> ascending() const {
+    std::vector<std::pair<double, std::uint32_t>> by_height;
+    by_height.reserve(surface_.mesh().vertices_mm.size());
+    for (std::uint32_t v = 0; v < surface_.mesh().vertices_mm.size(); ++v) {
+      if (!surface_.facets_at(v).empty()) by_height.emplace_back(surface_.height_of(v), v);
+    }
+    std::sort(by_height.begin(), by_height.end());
+    std::vector<std::uint32_t> order;
+    order.reserve(by_height.size());
+    for (const auto& [height, v] : by_height) order.push_back(v);
+    return order;
+  }
+
+  /// All vertices of one height. What they unite is told only when all of them are known: one may
+  /// link what another spills.
+  void take(std::span<std::uint32_t> batch) {
+    minima_.clear();
+    if (batch.size() == 1) {
+      attach(batch);
+    } else {
+      for (const Plateau plateau : plateaus(batch)) attach(plateau);
+    }
+    tips_.clear();
+    for (const Plateau minimum : minima_) {
+      if (is_floor(surface_, minimum)) {
+        begin_at(minimum);
+      } else {
+        tips_.push_back(minimum);
+      }
+    }
+    for (const Plateau tip : tips_) hang(tip);
+    if (meeting_.empty()) return;
+    unite();
+    for (const std::uint32_t v : batch) tree_.basin_at[v] = top(tree_.basin_at[v]);
+  }
+
+  template <class See>
+  void for_each_neighbour(std::uint32_t v, See see) const {
+    for (const std::uint32_t facet : surface_.facets_at(v)) {
+      for (const std::uint32_t other : surface_.mesh().triangles[facet]) {
+        if (other != v) see(other);
+      }
+    }
+    if (surface_.other_side(v) != none) see(surface_.other_side(v));
+  }
+
+  /// Sorts the batch by plateau.
+  std::vector<Plateau> plateaus(std::span<std::uint32_t> batch) {
+    level_parent_.resize(surface_.mesh().vertices_mm.size());
+    for (const std::uint32_t v : batch) level_parent_[v] = v;
+    for (const std::uint32_t v : batch) {
+      for_each_neighbour(v, [&](std::uint32_t other) {
+        if (surface_.height_of(other) != height_) return;
+        const auto [low, high] = std::minmax({level_root(v), level_root(other)});
+        level_parent_[high] = low;
+      });
+    }
+    for (const std::uint32_t v : batch) level_parent_[v] = level_root(v);
+    std::sort(batch.begin(), batch.end(), [this](std::uint32_t a, std::uint32_t b) {
+      return std::pair(level_parent_[a], a) < std::pair(level_parent_[b], b);
+    });
+    std::vector<Plateau> found;
+    for (std::size_t start = 0, end = 0; end < batch.size(); start = end) {
+      while (end < batch.size() && level_parent_[batch[end]] == level_parent_[batch[start]]) ++end;
+      found.push_back(batch.subspan(start, end - start));
+    }
+    return found;
+  }
+
+  std::uint32_t level_root(std::uint32_t v) {
+    while (level_parent_[v] != v) {
+      level_parent_[v] = level_parent_[level_parent_[v]];
+      v = level_parent_[v];
+    }
+    return v;
+  }
+
+  /// Finds the basins that a plateau rises from: it lies in the one, or several meet at it.
+  void attach(Plateau plateau) {
+    ++plateaus_seen_;
+    rises_from_.clear();
+    beside_.clear();
+    for (const std::uint32_t v : plateau) {
+      for_each_neighbour(v, [&](std::uint32_t other) {
+        if (!(surface_.height_of(other) < height_)) return;
+        const std::uint32_t basin = top(tree_.basin_at[other]);
+        if (plateau.size() > 1 && (beside_.empty() || beside_.back() != std::pair(v, basin)))
+          beside_.emplace_back(v, basin);
+        if (seen_at_[basin] == plateaus_seen_) return;
+        seen_at_[basin] = plateaus_seen_;
+        rises_from_.emplace_back(v, basin);
+      });
+    }
+    if (rises_from_.empty()) {
+      minima_.push_back(plateau);
+      return;
+    }
+    const std::uint32_t first = rises_from_.front().second;
+    for (const std::uint32_t v : plateau) tree_.basin_at[v] = first;
+    if (rises_from_.size() < 2) return;
+    for (const auto& [v, basin] : rises_from_) meet(basin, v);
+    if (plateau.size() > 1) find_crossings(plateau);
+    for (const auto& [v, basin] : rises_from_) join(first, basin);
+  }
+
+  /// A wide plateau touches a basin in many places; what spills does so where the way across it to
+  /// another basin has the fewest edges.
+  void find_crossings(Plateau plateau) {
+    nearest_.resize(surface_.mesh().vertices_mm.size(), none);
+    steps_.resize(nearest_.size(), 0);
+    std::map<std::uint32_t, std::pair<std::uint32_t, std::uint32_t>> best;  // steps, vertex
+    const auto offer = [&](std::uint32_t basin, std::uint32_t steps, std::uint32_t v) {
+      const auto [at, is_new] = best.try_emplace(basin, steps, v);
+      if (!is_new && steps < at->second.first) at->second = {steps, v};
+    };
+    std::vector<std::uint32_t> front;
+    for (const auto& [v, basin] : beside_) {
+      if (nearest_[v] == none) {
+        nearest_[v] = basin;
+        steps_[v] = 0;
+        front.push_back(v);
+      } else if (nearest_[v] != basin) {
+        offer(basin, 0, v);
+        offer(nearest_[v], 0, v);
+      }
+    }
+    for (std::size_t i = 0; i < front.size(); ++i) {
+      const std::uint32_t v = front[i];
+      for_each_neighbour(v, [&](std::uint32_t other) {
+        if (surface_.height_of(other) != height_) return;
+        if (nearest_[other] == none) {
+          nearest_[other] = nearest_[v];
+          steps_[other] = steps_[v] + 1;
+          front.push_back(other);
+        } else if (nearest_[other] != nearest_[v]) {
+          offer(nearest_[v], steps_[v] + steps_[other] + 1, v);
+        }
+      });
+    }
+    for (const auto& [basin, way] : best) tree_.basins[basin].spill_vertex = way.second;
+    for (const std::uint32_t v : plateau) nearest_[v] = none;
+  }
+
+  void meet(std::uint32_t basin, std::uint32_t at_vertex) {
+    if (meets_[basin] != 0) return;
+    meets_[basin] = 1;
+    tree_.basins[basin].spill_vertex = at_vertex;
+    meeting_.push_back(basin);
+  }
+
+  void join(std::uint32_t a, std::uint32_t b) { top_[top(b)] = top(a); }
+
+  void begin_at(Plateau floor) {
+    const std::uint32_t leaf =
+        add_basin({.floor_mm = height_, .floor_vertex = floor.front(), .parent = AirTree::never});
+    for (const std::uint32_t v : floor) tree_.basin_at[v] = leaf;
+  }
+
+  /// The air round a tip is that over the facet straight below it.
+  void hang(Plateau tip) {
+    if (!plumb_) plumb_.emplace(surface_);
+    std::uint32_t basin = AirTree::outside;
+    if (const auto facet = plumb_->facet_below(tip.front())) {
+      const std::uint32_t below = tree_.basin_at[surface_.lowest_corner(*facet)];
+      if (below != none) basin = below;
+    }
+    for (const std::uint32_t v : tip) tree_.basin_at[v] = top(basin);
+  }
+
+  /// Ends the basins that met at this height, group by group.
+  void unite() {
+    std::vector<std::pair<std::uint32_t, std::uint32_t>> by_group;
+    for (const std::uint32_t basin : meeting_) by_group.emplace_back(top(basin), basin);
+    std::sort(by_group.begin(), by_group.end());
+    for (std::size_t start = 0, end = 0; end < by_group.size(); start = end) {
+      bool spills = false;
+      for (; end < by_group.size() && by_group[end].first == by_group[start].first; ++end) {
+        spills |= by_group[end].second == AirTree::outside;
+      }
+      const auto group = std::span(by_group).subspan(start, end - start);
+      const std::uint32_t parent = spills ? AirTree::outside : add_basin(whole_of(group));
+      top_[parent] = parent;
+      for (const auto& [root, basin] : group) {
+        meets_[basin] = 0;
+        if (basin == AirTree::outside) continue;
+        tree_.basins[basin].brim_mm = height_;
+        tree_.basins[basin].parent = parent;
+        top_[basin] = parent;
+      }
+    }
+    meeting_.clear();
+  }
+
+  Basin whole_of(std::span<const std::pair<std::uint32_t, std::uint32_t>> group) const {
+    const auto lowest = std::min_element(group.begin(), group.end(), [&](auto& a, auto& b) {
+      return tree_.basins[a.second].floor_mm < tree_.basins[b.second].floor_mm;
+    });
+    const Basin& deepest = tree_.basins[lowest->second];
+    return {.floor_mm = deepest.floor_mm,
+            .floor_vertex = deepest.floor_vertex,
+            .parent = AirTree::never};
+  }
+
+  std::uint32_t add_basin(const Basin& basin) {
+    tree_.basins.push_back(basin);
+    top_.push_back(static_cast<std::uint32_t>(top_.size()));
+    seen_at_.push_back(0);
+    meets_.push_back(0);
+    return top_.back();
+  }
+
+  /// The basin that `basin` is part of at this height.
+  std::uint32_t top(std::uint32_t basin) {
+    while (top_[basin] != basin) {
+      top_[basin] = top_[top_[basin]];
+      basin = top_[basin];
+    }
+    return basin;
+  }
+
+  const AirSurface& surface_;
+  AirTree tree_;
+  double height_ = 0;
+  std::optional<PlumbLine> plumb_;
+  std::vector<std::uint32_t> level_parent_;  // for each vertex, towards its plateau's first one
+  std::vector<std::uint32_t> top_;           // for each basin, towards the one it is part of
+  std::vector<std::uint32_t> seen_at_;       // for each basin, the last plateau that rose from it
+  std::vector<char> meets_;                  // for each basin, whether it is in meeting_
+  std::vector<std::uint32_t> meeting_;       // basins that meet another at this height
+  std::vector<Plateau> minima_;              // plateaus of this height without a lower neighbour
+  std::vector<Plateau> tips_;                // those of them with air below
+  std::uint32_t plateaus_seen_ = 0;
+  // Scratch of attach and find_crossings.
+  using VertexAndBasin = std::pair<std::uint32_t, std::uint32_t>;
+  std::vector<VertexAndBasin> rises_from_, beside_;
+  std::vector<std::uint32_t> nearest_, steps_;  // by vertex
+};
+
+}  // namespace
+
+AirTree air_tree(const AirSurface& surface) { return Sweep(surface).run(); }
+
+}  // namespace brimwright::geometry

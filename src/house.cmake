@@ -1,0 +1,72 @@
+# The house on one page, read by the build and by tests/cli/doors_test.py.
+#
+# room(<name> [USES rooms...] [DOORS headers...]): a folder of src. Other rooms may include its doors
+# and nothing else of it; it may include the doors of the rooms it uses. An inner room stands in a
+# room, `geometry/files`; who uses a room may enter by the doors of all its inner rooms, these only by
+# what they name themselves. Tests may look behind a door.
+
+room(units
+  DOORS advice_text angle bounded_text fields file_writing guarded_json money printing quantity rate
+        reading remark rounded_text rounding share shown_text stream_writing temperature
+        unfinished_files user_error usual_measures water weight_text written_number)
+
+room(geometry USES units)
+room(geometry/surface
+  DOORS enclosed_volume place_table placed_error seeded_hash shell_nesting surface_edges
+        too_many_layers triangle_distance triangle_mesh vectors weld)
+room(geometry/sandbox
+  DOORS child_process)
+room(geometry/files
+  USES geometry/surface geometry/sandbox
+  DOORS mesh_file mesh_writing stl_blocks stl_file)
+room(geometry/sections
+  USES geometry/surface
+  DOORS facet_deficit filled_part plane_cut plane_section)
+room(geometry/exact
+  USES geometry/surface geometry/sandbox geometry/files
+  DOORS convex_hull shell_union)
+room(geometry/distance
+  USES geometry/surface
+  DOORS placement surface_tree)
+room(geometry/exposure
+  USES geometry/surface
+  DOORS exposed_surface)
+room(geometry/beads
+  USES geometry/surface
+  DOORS bead nozzle)
+room(geometry/levels
+  USES geometry/surface geometry/files geometry/sections
+  DOORS facet_curve level_curve tilted_pour)
+room(geometry/repair
+  USES geometry/surface geometry/files geometry/exact
+  DOORS mend_holes mend_shells mesh_checks mesh_mending)
+room(geometry/pockets
+  USES geometry/surface geometry/levels
+  DOORS pockets skin_wells)
+room(geometry/packing
+  USES geometry/surface geometry/distance
+  DOORS packing)
+
+room(moulds
+  USES units geometry
+  DOORS casting_box fit library mesh_memory mould mould_file mould_solid)
+room(chemistry
+  USES units
+  DOORS alkali alkali_data alkali_names batter fats formula fragrance_allergens heat_findings inci
+        inci_data inci_name least_batch liquids name_words salts superfat theoretical_value user_fats)
+room(planning
+  USES units geometry moulds chemistry
+  DOORS cost cutting decoration embed lye_pot piece plan run tips topping usual_bench weighed_lye
+        weighing)
+room(reports
+  USES units geometry moulds chemistry planning
+  DOORS bench_sheet catalogue_report gauge_report label_report made_lye_report mould_picture
+        packing_report piece_picture plan_report sheet_html sheet_pdf)
+room(service
+  USES units geometry moulds chemistry planning reports
+  DOORS service)
+room(web
+  USES units moulds service
+  DOORS web)
+room(cli
+  USES units moulds service web)

@@ -1,0 +1,82 @@
+#include "moulds/hollowness.h"
+
+#include "geometry/distance/surface_tree.h"
+#include "geometry/exact/convex_hull.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/surface_edges.h"
+#include "geometry/surface/vectors.h"
+#include "geometry/surface/weld.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace brimwright::moulds {
+namespace {
+
+// A facet longer than this share of the part is looked at in several places, so that the long
+// facets of a trough or tube, whose corners all lie at its ends, do not hide its hollow.
+constexpr double finest_look = 1.0 / 12;
+
+double least_extent_mm(const Box& box) {
+  return std::min({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1],
+                   box.high_mm[2] - box.low_mm[2]});
+}
+
+/// Calls `see` with the middles of the n x n like facets that a facet is cut into.
+template <class See>
+void for_each_look(const Vector& a, const Vector& b, const Vector& c, int n, See see) {
+  const Vector u = (b - a) * (1.0 / n), v = (c - a) * (1.0 / n);
+  for (int i = 0; i < n; ++i) {
+    for (int j = 0; i + j < n; ++j) {
+      see(a + u * (i + 1.0 / 3) + v * (j + 1.0 / 3));
+      if (i + j + 1 < n) see(a + u * (i + 2.0 / 3) + v * (j + 2.0 / 3));
+    }
+  }
+}
+
+Length deepest_below(const TriangleMesh& part, const TriangleMesh& hull) {
+  const SurfaceTree around(hull);
+  const Box box = bounding_box(part);
+  const double step =
+      finest_look * std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1],
+                              box.high_mm[2] - box.low_mm[2]});
+  double deepest_mm = 0;
+  for (const auto& corners : part.triangles) {
+    const Vector& a = part.vertices_mm[corners[0]];
+    const Vector& b = part.vertices_mm[corners[1]];
+    const Vector& c = part.vertices_mm[corners[2]];
+    const double longest = std::max({length(b - a), length(c - b), length(a - c)});
+    const int n = std::clamp(static_cast<int>(std::ceil(longest / step)), 1, 12);
+    for_each_look(a, b, c, n, [&](const Vector& p) {
+      deepest_mm = std::max(deepest_mm, -around.signed_distance_mm(p));
+    });
+  }
+  return deepest_mm * millimetre;
+}
+
+}  // namespace
+
+std::size_t holes_through(const TriangleMesh& solid) {
+  TriangleMesh mesh = welded(solid);
+  drop_collapsed_facets(mesh);
+  drop_unused_vertices(mesh);
+  const auto vertices = static_cast<long>(mesh.vertices_mm.size());
+  const auto facets = static_cast<long>(mesh.triangles.size());
+  const auto shells = static_cast<long>(surface_edges(mesh).shells);
+  // V - E + F = 2 (shells - handles), and E = 3 F / 2.
+  const long twice = 2 * shells - (vertices - facets / 2);
+  return static_cast<std::size_t>(std::max(0L, (twice + 1) / 2));
+}
+
+Hollowness hollowness_of(const TriangleMesh& part) {
+  const auto hull = convex_hull(part);
+  if (!hull) return {};
+  Hollowness found;
+  found.fill = enclosed_volume(part) / enclosed_volume(*hull);
+  found.deepest = deepest_below(part, *hull);
+  found.depth_share = found.deepest / (least_extent_mm(bounding_box(part)) * millimetre);
+  return found;
+}
+
+}  // namespace brimwright::moulds

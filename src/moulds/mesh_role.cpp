@@ -1,0 +1,155 @@
+#include "moulds/mesh_role.h"
+
+#include "geometry/repair/mend_shells.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "moulds/hollowness.h"
+#include "moulds/mesh_standing.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <array>
+#include <vector>
+
+namespace brimwright::moulds {
+namespace {
+
+constexpr std::array role_names = {"cavity", "body", "skin"};
+
+// All bounds: our own, see the header.
+constexpr double body_of_one = 0.5, body_of_several = 0.25;  // share of pockets
+constexpr double deep_pocket = 0.65;                         // of the body's height
+constexpr double other_body = 0.25, other_tray = 0.05;       // share of pockets another way up
+constexpr double no_pockets = 0.001, none_other_way_up = 0.01;
+constexpr double least_fill = 0.78;
+constexpr Length deepest_dent = 3 * millimetre;
+constexpr double deepest_dent_share = 0.1;
+
+std::string counted(std::size_t number, const std::string& one) {
+  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+}
+
+std::string percent_text(double share) { return fixed(100 * share, share < 0.01 ? 2 : 1) + " %"; }
+
+std::string in_words(const OtherWayUp& way) {
+  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket");
+}
+
+/// The depth of the deepest pocket, of the whole height.
+double relative_depth(const TriangleMesh& mesh, const PocketSurvey& pockets) {
+  const Box box = bounding_box(mesh);
+  double deepest_mm = 0;
+  for (const Pocket& pocket : pockets.pockets)
+    deepest_mm = std::max(deepest_mm, pocket.brim_mm - pocket.floor_mm);
+  return deepest_mm / (box.high_mm[2] - box.low_mm[2]);
+}
+
+bool looks_like_a_body(const TriangleMesh& mesh, const PocketSurvey& pockets) {
+  const double share = share_in_pockets(pockets);
+  const bool holds_enough =
+      share >= body_of_one || (pockets.pockets.size() > 1 && share >= body_of_several);
+  return holds_enough && relative_depth(mesh, pockets) >= deep_pocket;
+}
+
+const std::string cavity_or =
+    "say --role cavity if it is the hollow itself or the finished piece, or ";
+
+RoleFinding asked(const std::string& problem, const std::string& if_mould) {
+  return {
+      .role = {}, .told = {}, .question = {problem, cavity_or + if_mould + " if it is the mould"}};
+}
+
+RoleFinding of_body(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis up,
+                    bool up_is_said) {
+  if (!up_is_said) {
+    for (const OtherWayUp& way : other_ways_up(mesh, up)) {
+      if (way.share < other_body && (way.pockets < 2 || way.share < other_tray)) continue;
+      return asked("may be a mould's body, but which way up is not clear: as it stands it has " +
+                       counted(pockets.pockets.size(), "pocket") + ", " + in_words(way),
+                   "--role body with --up " + name_of(up) + " or --up " + name_of(way.up));
+    }
+  }
+  std::string told = "Taken for a mould's body: its pockets are " +
+                     percent_text(share_in_pockets(pockets)) +
+                     " of pockets and solid together. If it is not, say --role cavity.";
+  if (const std::size_t holes = holes_through(mesh); holes > 0)
+    told += " It has " + counted(holes, "hole") +
+            " right through: a pocket that drains is not among those counted.";
+  return {.role = Role::body, .told = told, .question = {}};
+}
+
+/// Of one solid whose pockets do not tell; nothing where all of it is as a cavity's.
+std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, Axis up) {
+  const Hollowness hollow = hollowness_of(mesh);
+  // Whatever it holds, whichever way up, lies within the least convex solid round it.
+  if (1 - hollow.fill > none_other_way_up) {
+    const auto others = other_ways_up(mesh, up);
+    if (!others.empty() && others.front().share >= none_other_way_up)
+      return asked("may be the hollow itself, or a mould's body that is not the right way up: " +
+                       in_words(others.front()),
+                   "--role body with --up " + name_of(others.front().up));
+  }
+  if (const std::size_t holes = holes_through(mesh); holes > 0)
+    return asked("has " + counted(holes, "hole") +
+                     " right through, as a tube, a frame or a drained mould has",
+                 "--role body (or --on-board where it stands on one)");
+  if (hollow.fill < least_fill)
+    return asked("may be a mould that holds nothing as it stands: it fills only " +
+                     percent_text(hollow.fill) + " of the least shape without dents round it",
+                 "--role body");
+  if (hollow.deepest > deepest_dent || hollow.depth_share > deepest_dent_share)
+    return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +
+                     trimmed(hollow.deepest / millimetre, 1) + " mm deep",
+                 "--role body");
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::string name_of(Role role) { return role_names[static_cast<std::size_t>(role)]; }
+
+Role role(const std::string& text, const Place& where) {
+  for (std::size_t i = 0; i < role_names.size(); ++i)
+    if (text == role_names[i]) return static_cast<Role>(i);
+  throw UserError(where, "\"" + text + "\" is not what a mesh can be",
+                  "give cavity (the hollow itself or the finished piece), body (the mould with its "
+                  "pockets) or skin (its inner surface, open above)");
+}
+
+RoleFinding role_of_closed(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis up,
+                           bool up_is_said) {
+  if (looks_like_a_body(mesh, pockets)) return of_body(mesh, pockets, up, up_is_said);
+  const double share = share_in_pockets(pockets);
+  if (share >= no_pockets)
+    return asked("may be a mould's body, or a piece with a hollow on top: what it would hold is " +
+                     percent_text(share) + " of that and its solid together",
+                 "--role body");
+  if (pockets.sealed_voids > 0)
+    return asked("has " + counted(pockets.sealed_voids, "hollow") +
+                     " shut up in it, as two halves of a mould have when put together",
+                 "take one half alone, with --role body,");
+  if (const std::size_t parts = parts_of(mesh).size(); parts > 1)
+    return asked("is " + std::to_string(parts) +
+                     " separate solids: they may be hollows, or the parts of a mould",
+                 "--role body");
+  if (const auto question = asked_for_its_shape(mesh, up)) return *question;
+  return {.role = Role::cavity,
+          .told =
+              "Taken for the hollow itself or the finished piece: it holds nothing, and has no "
+              "dent or hole to speak of. If it is a mould's body, say --role body.",
+          .question = {}};
+}
+
+std::optional<RoleQuestion> is_it_upside_down(const TriangleMesh& body, const PocketSurvey& pockets,
+                                              Axis up) {
+  if (pockets.pockets.size() != 1) return std::nullopt;
+  for (const OtherWayUp& way : other_ways_up(body, up)) {
+    if (way.pockets < 2 || way.share < other_tray) continue;
+    return RoleQuestion{
+        "may not be the right way up: as it stands it is one basin, " + in_words(way),
+        "say --up " + name_of(up) + " if it is, or --up " + name_of(way.up) +
+            " (in a mould file under \"mesh\": \"up\")"};
+  }
+  return std::nullopt;
+}
+
+}  // namespace brimwright::moulds

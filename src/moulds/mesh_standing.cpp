@@ -1,0 +1,113 @@
+#include "moulds/mesh_standing.h"
+
+#include "geometry/surface/enclosed_volume.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace brimwright::moulds {
+namespace {
+
+using Point = std::array<double, 3>;
+
+constexpr std::array every_axis = {Axis::plus_x,  Axis::minus_x, Axis::plus_y,
+                                   Axis::minus_y, Axis::plus_z,  Axis::minus_z};
+
+Point along(Axis axis) {
+  const auto number = static_cast<std::size_t>(axis);
+  Point p{};
+  p[number / 2] = number % 2 == 0 ? 1 : -1;
+  return p;
+}
+
+/// Where the file's axis `named` points in a mesh that stands with the file's `up` as +z.
+Axis as_it_stands(Axis named, Axis up) {
+  const Point p = upright(along(named), up);
+  for (const Axis axis : every_axis)
+    if (along(axis) == p) return axis;
+  return named;
+}
+
+TriangleMesh turned(const TriangleMesh& mesh, Axis up) {
+  TriangleMesh result = mesh;
+  for (auto& vertex : result.vertices_mm) vertex = upright(vertex, up);
+  return result;
+}
+
+/// Twice a facet's area, as a vector.
+Point facet_normal(const TriangleMesh& mesh, const std::array<std::uint32_t, 3>& facet) {
+  const Point& a = mesh.vertices_mm[facet[0]];
+  const Point& b = mesh.vertices_mm[facet[1]];
+  const Point& c = mesh.vertices_mm[facet[2]];
+  const Point u = {b[0] - a[0], b[1] - a[1], b[2] - a[2]};
+  const Point v = {c[0] - a[0], c[1] - a[1], c[2] - a[2]};
+  return {u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]};
+}
+
+/// Facets that look nearly up or down, gathered by direction; a key is a direction to a tenth of a
+/// degree, up and down being one.
+struct FlatFace {
+  Point normal{};
+  double twice_area = 0;
+};
+std::map<std::array<long, 2>, FlatFace> nearly_level_faces(const TriangleMesh& mesh) {
+  const double least_cosine = std::cos(10 * pi / 180);
+  const double step = 0.1 * pi / 180;
+  std::map<std::array<long, 2>, FlatFace> faces;
+  for (const auto& facet : mesh.triangles) {
+    Point n = facet_normal(mesh, facet);
+    const double size = std::hypot(n[0], n[1], n[2]);
+    if (size == 0 || std::abs(n[2]) < least_cosine * size) continue;
+    if (n[2] < 0) n = {-n[0], -n[1], -n[2]};
+    FlatFace& face = faces[{std::lround(n[0] / size / step), std::lround(n[1] / size / step)}];
+    for (std::size_t i = 0; i < 3; ++i) face.normal[i] += n[i];
+    face.twice_area += size;
+  }
+  return faces;
+}
+
+}  // namespace
+
+double share_in_pockets(const PocketSurvey& survey) {
+  Volume held;
+  for (const Pocket& pocket : survey.pockets) held += pocket.brimful;
+  const Volume all = held + survey.solid;
+  return all > Volume() ? held / all : 0;
+}
+
+std::vector<OtherWayUp> other_ways_up(const TriangleMesh& body, Axis up) {
+  std::vector<OtherWayUp> ways;
+  for (const Axis named : every_axis) {
+    if (named == up) continue;
+    const PocketSurvey survey = pockets_of_body(turned(body, as_it_stands(named, up)));
+    OtherWayUp way{.up = named,
+                   .pockets = survey.pockets.size(),
+                   .largest = {},
+                   .share = share_in_pockets(survey)};
+    for (const Pocket& pocket : survey.pockets) way.largest = std::max(way.largest, pocket.brimful);
+    if (way.pockets > 0) ways.push_back(way);
+  }
+  std::stable_sort(ways.begin(), ways.end(),
+                   [](const OtherWayUp& a, const OtherWayUp& b) { return a.share > b.share; });
+  return ways;
+}
+
+std::optional<Lean> lean_of(const TriangleMesh& mesh) {
+  const auto faces = nearly_level_faces(mesh);
+  const auto largest = std::max_element(
+      faces.begin(), faces.end(),
+      [](const auto& a, const auto& b) { return a.second.twice_area < b.second.twice_area; });
+  if (largest == faces.end()) return std::nullopt;
+  const Box box = bounding_box(mesh);
+  const double outline = (box.high_mm[0] - box.low_mm[0]) * (box.high_mm[1] - box.low_mm[1]);
+  const FlatFace& face = largest->second;
+  if (face.twice_area / 2 < 0.2 * outline) return std::nullopt;
+  const double size = std::hypot(face.normal[0], face.normal[1], face.normal[2]);
+  const Point up = {face.normal[0] / size, face.normal[1] / size, face.normal[2] / size};
+  const double radians = std::atan2(std::hypot(up[0], up[1]), up[2]);
+  if (radians < 0.2 * pi / 180) return std::nullopt;  // less than a millimetre over a long loaf
+  return Lean{.angle = Angle::in_radians(radians), .up = up};
+}
+
+}  // namespace brimwright::moulds

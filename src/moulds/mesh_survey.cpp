@@ -1,0 +1,439 @@
+#include "moulds/mesh_survey.h"
+
+#include "geometry/pockets/skin_wells.h"
+#include "geometry/repair/mend_holes.h"
+#include "geometry/repair/mend_shells.h"
+#include "geometry/repair/mesh_checks.h"
+#include "geometry/repair/mesh_mending.h"
+#include "geometry/sections/facet_deficit.h"
+#include "geometry/sections/filled_part.h"
+#include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/placed_error.h"
+#include "geometry/surface/shell_nesting.h"
+#include "geometry/surface/surface_edges.h"
+#include "geometry/surface/too_many_layers.h"
+#include "geometry/surface/weld.h"
+#include "moulds/mesh_standing.h"
+#include "units/printing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace brimwright::moulds {
+namespace {
+
+std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
+
+std::string counted(std::size_t number, const std::string& one) {
+  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+}
+
+void add(std::vector<Remark>& all, std::vector<Remark> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path, const FileFrame& frame,
+                            std::vector<Remark>& remarks) {
+  Mended mend = mended(std::move(mesh), path, MendAim::closed_solid);
+  add(remarks, remarks_of(mend, path, frame));
+  CheckedSolid checked = checked_solid(std::move(mend.mesh), path);
+  add(remarks, std::move(checked.remarks));
+  return std::move(checked.solid);
+}
+
+/// Heights of a mesh's open edges: the lowest and the highest corner on one; nothing if closed.
+struct RimHeights {
+  double lowest_mm, highest_mm;
+};
+std::optional<RimHeights> rim_heights(const TriangleMesh& mesh) {
+  std::map<std::pair<std::uint32_t, std::uint32_t>, int> sides;
+  for (const auto& facet : mesh.triangles)
+    for (std::size_t i = 0; i < 3; ++i) ++sides[std::minmax(facet[i], facet[(i + 1) % 3])];
+  std::optional<RimHeights> heights;
+  for (const auto& [edge, count] : sides) {
+    if (count != 1) continue;
+    for (const std::uint32_t corner : {edge.first, edge.second}) {
+      const double z = mesh.vertices_mm[corner][2];
+      if (!heights) heights = RimHeights{z, z};
+      heights->lowest_mm = std::min(heights->lowest_mm, z);
+      heights->highest_mm = std::max(heights->highest_mm, z);
+    }
+  }
+  return heights;
+}
+
+/// A mould's inner surface is open above: all of its rim lies in its upper half.
+bool is_open_above_only(const TriangleMesh& skin) {
+  const auto rim = rim_heights(skin);
+  if (!rim) return false;
+  const Box box = bounding_box(skin);
+  return rim->lowest_mm >= (box.low_mm[2] + box.high_mm[2]) / 2;
+}
+
+std::vector<Hollow> hollows_of(const PocketSurvey& survey) {
+  std::vector<Hollow> hollows;
+  for (const Pocket& pocket : survey.pockets)
+    hollows.push_back({.curve = pocket.curve,
+                       .floor_mm = pocket.floor_mm,
+                       .brim_mm = pocket.brim_mm,
+                       .middle_mm = pocket.middle_mm,
+                       .opening = pocket.opening,
+                       .trapped_air = pocket.trapped_air,
+                       .spills_at_mm = pocket.spills_at_mm,
+                       .rim_highest_mm = pocket.rim_highest_mm,
+                       .rim_usual_mm = pocket.rim_usual_mm,
+                       .wall = pocket.wall});
+  return hollows;
+}
+
+std::optional<std::string> told(const std::vector<Undercut>& undercuts, const FileFrame& frame) {
+  if (undercuts.empty()) return std::nullopt;
+  const auto widest =
+      std::max_element(undercuts.begin(), undercuts.end(),
+                       [](const Undercut& a, const Undercut& b) { return a.area < b.area; });
+  return "Undercut: " +
+         (undercuts.size() == 1 ? std::string("1 patch")
+                                : std::to_string(undercuts.size()) + " patches") +
+         " of wall leaning over what is poured, the largest " +
+         fixed(widest->area / square_centimetre, 2) + " cm2 " + place_text(widest->at_mm, frame);
+}
+
+/// Where a notch or spout, or a slope of the rim, makes a pocket spill before it is full all round.
+/// What pockets have in common (a low wall between two) is told with their joint basin.
+void remark_on_rims(MeshSurvey& survey) {
+  std::vector<std::size_t> uneven;
+  for (std::size_t i = 0; i < survey.hollows.size(); ++i) {
+    const Hollow& hollow = survey.hollows[i];
+    const bool is_joint =
+        std::any_of(survey.basins.begin(), survey.basins.end(), [&](const JointBasin& basin) {
+          return std::find(basin.pockets.begin(), basin.pockets.end(), i) != basin.pockets.end();
+        });
+    // Below half a millimetre and a fiftieth of the depth a rim is as level as prints and scans
+    // make it: common practice, no source.
+    const double depth_mm = hollow.brim_mm - hollow.floor_mm;
+    const double tolerance_mm = std::max(0.5, 0.02 * depth_mm);
+    if (!is_joint && hollow.rim_highest_mm - hollow.brim_mm > tolerance_mm) uneven.push_back(i);
+  }
+  if (uneven.empty()) return;
+  const Hollow& first = survey.hollows[uneven.front()];
+  const double highest_mm = first.rim_highest_mm - first.brim_mm;
+  const double usual_mm = first.rim_usual_mm - first.brim_mm;
+  const bool is_notch = usual_mm >= 0.8 * highest_mm;
+  std::string text = survey.hollows.size() == 1 ? std::string("It")
+                                                : "Hollow " + std::to_string(uneven.front() + 1);
+  text += " spills " + place_text(*first.spills_at_mm, survey.frame) + ", ";
+  text += is_notch ? trimmed(usual_mm, 1) +
+                         " mm below most of its rim: a notch, a spout or a hole there lowers its "
+                         "brim."
+                   : "where its rim is lowest; the rim is not level and stands up to " +
+                         trimmed(highest_mm, 1) + " mm higher elsewhere.";
+  if (uneven.size() > 1)
+    text += " " + counted(uneven.size() - 1, "other hollow") + " likewise " +
+            (uneven.size() == 2 ? "has" : "have") + " a rim that is not level.";
+  survey.remarks.push_back({Severity::note, text});
+}
+
+void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Remark>& remarks) {
+  for (std::size_t i = 0; i < hollows.size(); ++i) {
+    const auto& air = hollows[i].trapped_air;
+    // A thousandth of a hollow is less than the bubbles of any pour.
+    if (!air || *air <= 0.001 * hollows[i].curve.brimful()) continue;
+    remarks.push_back({Severity::caution, "Poured upright, hollow " + std::to_string(i + 1) +
+                                              " keeps " + fixed(*air / millilitre, 2) +
+                                              " ml of air under a ledge: tap it, tip it while "
+                                              "pouring, or count on less."});
+  }
+}
+
+void remark_on_leftovers(const PocketSurvey& survey, std::vector<Remark>& remarks) {
+  if (survey.dents > 0)
+    remarks.push_back({Severity::note, counted(survey.dents, "dent") + " that would hold " +
+                                           fixed(survey.dents_volume / millilitre, 2) +
+                                           " ml in all are not counted as pockets."});
+  if (survey.sealed_voids > 0)
+    remarks.push_back({Severity::note, counted(survey.sealed_voids, "hollow") +
+                                           " without any way in, " + ml(survey.sealed_volume) +
+                                           " in all, cannot be filled."});
+}
+
+void remark_on_lean(MeshSurvey& survey) {
+  const auto lean = lean_of(survey.mesh);
+  if (!lean || survey.up != Axis::plus_z) return;
+  const auto& [x, y, z] = lean->up;
+  survey.remarks.push_back(
+      {Severity::caution, "Its largest flat face leans " + fixed(lean->angle.degrees(), 1) +
+                              " degrees from level. If it should be level, say --up " +
+                              fixed(x, 4) + "," + fixed(y, 4) + "," + fixed(z, 4) + "."});
+}
+
+/// The air a cavity keeps and the walls that lean in it, told by its surface without the lid.
+void look_under_ledges(const TriangleMesh& cavity, Hollow& hollow,
+                       std::vector<Undercut>& undercuts) {
+  if (!(hollow.opening > Area())) return;  // no level opening: how it is filled is not known
+  TriangleMesh skin = cavity;
+  const double lid = hollow.brim_mm - 1e-9 * (hollow.brim_mm - hollow.floor_mm);
+  std::erase_if(skin.triangles, [&](const auto& facet) {
+    return std::all_of(facet.begin(), facet.end(),
+                       [&](std::uint32_t corner) { return cavity.vertices_mm[corner][2] >= lid; });
+  });
+  PocketSurvey wells = pockets_of_skin(skin);
+  Volume held, air;
+  for (const Pocket& well : wells.pockets) {
+    held += well.brimful;
+    air += well.trapped_air;
+  }
+  const Volume brimful = hollow.curve.brimful();
+  if (abs(held - brimful) > 1e-6 * brimful) return;
+  hollow.trapped_air = air;
+  std::move(wells.undercuts.begin(), wells.undercuts.end(), std::back_inserter(undercuts));
+}
+
+/// Each hollow is measured, told and held against the others.
+void refuse_too_many_hollows(std::size_t hollows, const std::string& path) {
+  constexpr std::size_t most = 1000;  // our own bound: no tray has as many
+  if (hollows <= most) return;
+  throw UserError({.file = path,
+                   .field = "",
+                   .problem = "has " + std::to_string(hollows) +
+                              " separate hollows, and more than " + std::to_string(most) +
+                              " are not measured",
+                   .remedy = "give a part of it that repeats, or take loose bits out"});
+}
+
+struct ShutUp {
+  std::size_t hollows = 0;
+  Volume volume;
+};
+
+/// The shells of one solid that face inward.
+void add_shut_up(const TriangleMesh& part, ShutUp& shut_up) {
+  const SurfaceEdges edges = surface_edges(part);
+  if (edges.shells < 2) return;
+  for (const ShellPlace& place : shell_places(part, edges, "the mesh")) {
+    if (place.volume_mm3 >= 0) continue;
+    ++shut_up.hollows;
+    shut_up.volume += -place.volume_mm3 * cubic_millimetre;
+  }
+}
+
+void measure_cavities(MeshSurvey& survey, const std::string& path) {
+  survey.role = Role::cavity;
+  std::vector<Undercut> undercuts;
+  ShutUp shut_up;
+  const std::vector<TriangleMesh> parts = parts_of(survey.mesh);
+  refuse_too_many_hollows(parts.size(), path);
+  for (const TriangleMesh& part : parts) {
+    const Box box = bounding_box(part);
+    LevelCurve curve = LevelCurve::of_solid(part);
+    const Area opening = curve.free_surface(curve.height());
+    Hollow hollow{
+        .curve = std::move(curve),
+        .floor_mm = box.low_mm[2],
+        .brim_mm = box.high_mm[2],
+        .middle_mm = {(box.low_mm[0] + box.high_mm[0]) / 2, (box.low_mm[1] + box.high_mm[1]) / 2},
+        .opening = opening,
+        .trapped_air = {},
+        .spills_at_mm = {},
+        .wall = {}};
+    add_shut_up(part, shut_up);
+    look_under_ledges(part, hollow, undercuts);
+    survey.hollows.push_back(std::move(hollow));
+  }
+  survey.undercuts = told(undercuts, survey.frame);
+  if (shut_up.hollows > 0)
+    survey.remarks.push_back(
+        {Severity::caution,
+         counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
+             " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
+             " inside and is left out of the volume; if it is left over from modelling, take it "
+             "out and measure again."});
+  const Share deficit = facet_deficit(survey.mesh);
+  if (std::abs(deficit.of_one()) > 0.003)
+    survey.remarks.push_back(
+        {Severity::note, "Its round walls are coarse facets: smooth ones would hold about " +
+                             fixed(std::abs(deficit.in_percent()), 1) + " % " +
+                             (deficit > Share() ? "more." : "less.")});
+}
+
+std::string in_words(const OtherWayUp& way) {
+  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket");
+}
+
+[[noreturn]] void refuse_without_pockets(const MeshSurvey& survey, const std::string& path) {
+  const auto others =
+      survey.role == Role::body ? other_ways_up(survey.mesh, survey.up) : std::vector<OtherWayUp>{};
+  if (others.empty())
+    throw UserError({.file = path,
+                     .field = "",
+                     .problem = "holds no liquid, whichever way up",
+                     .remedy = "if it is a tube or frame without a floor, stand it on a board with "
+                               "--on-board; if it is the hollow itself or the finished piece, say "
+                               "--role cavity"});
+  throw UserError({.file = path,
+                   .field = "",
+                   .problem = "holds no liquid this way up; " + in_words(others.front()),
+                   .remedy = "say which way is up"});
+}
+
+void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
+  if (pockets.pockets.empty()) refuse_without_pockets(survey, path);
+  refuse_too_many_hollows(pockets.pockets.size(), path);
+  survey.hollows = hollows_of(pockets);
+  survey.basins = std::move(pockets.basins);
+  survey.undercuts = told(pockets.undercuts, survey.frame);
+  remark_on_rims(survey);
+  remark_on_leftovers(pockets, survey.remarks);
+}
+
+[[noreturn]] void ask(const RoleQuestion& question, const std::string& path) {
+  throw UserError(
+      {.file = path, .field = "", .problem = question.problem, .remedy = question.remedy});
+}
+
+void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& path,
+                  bool up_is_said) {
+  survey.role = Role::body;
+  if (!up_is_said)
+    if (const auto question = is_it_upside_down(survey.mesh, pockets, survey.up))
+      ask(*question, path);
+  take_pockets(survey, std::move(pockets), path);
+}
+
+void find_role_of_closed(MeshSurvey& survey, const std::string& path, bool up_is_said) {
+  PocketSurvey pockets = pockets_of_body(survey.mesh);
+  const RoleFinding found = role_of_closed(survey.mesh, pockets, survey.up, up_is_said);
+  if (!found.role) ask(found.question, path);
+  survey.remarks.push_back({Severity::note, found.told});
+  if (*found.role == Role::cavity) return measure_cavities(survey, path);
+  survey.role = Role::body;
+  take_pockets(survey, std::move(pockets), path);
+}
+
+/// What stands on both sides of one sheet is a body's pocket and its own stuff, which a missing
+/// facet has made one.
+void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path) {
+  const std::vector<Rim> rims = rims_of(survey.mesh);
+  throw UserError({.file = path,
+                   .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
+                   .problem = "is open, and as a skin it would hold liquid on both sides",
+                   .remedy = "if it is a mould's body, close it in the modelling program and say "
+                             "--role body; if it is a skin, leave the inner surface alone"});
+}
+
+void measure_skin(MeshSurvey& survey, const std::string& path) {
+  survey.role = Role::skin;
+  SkinWells skin = skin_wells(survey.mesh);
+  if (skin.wet_both_sides) refuse_wet_on_both_sides(survey, path);
+  take_pockets(survey, std::move(skin.wells), path);
+}
+
+/// A board under the body that reaches a hair into it, so that the two unite.
+void put_on_board(TriangleMesh& body) {
+  const Box box = bounding_box(body);
+  const double margin = 5, thickness = 5, hair = 1e-3;  // mm; the hair is lost from the depth
+  const double top = box.low_mm[2] + hair;
+  const auto base = static_cast<std::uint32_t>(body.vertices_mm.size());
+  for (const double z : {top - thickness, top})
+    for (const auto& [x, y] : {std::pair{box.low_mm[0] - margin, box.low_mm[1] - margin},
+                               {box.high_mm[0] + margin, box.low_mm[1] - margin},
+                               {box.high_mm[0] + margin, box.high_mm[1] + margin},
+                               {box.low_mm[0] - margin, box.high_mm[1] + margin}})
+      body.vertices_mm.push_back({x, y, z});
+  const auto quad = [&](std::uint32_t a, std::uint32_t b, std::uint32_t c, std::uint32_t d) {
+    body.triangles.push_back({base + a, base + b, base + c});
+    body.triangles.push_back({base + a, base + c, base + d});
+  };
+  quad(3, 2, 1, 0);
+  quad(4, 5, 6, 7);
+  for (std::uint32_t i = 0; i < 4; ++i) quad(i, (i + 1) % 4, 4 + (i + 1) % 4, 4 + i);
+}
+
+void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+                    const std::string& path) {
+  const bool up_is_said = wishes.reading.up || wishes.reading.leaning_up;
+  survey.role = wishes.on_board ? Role::body : *wishes.role;
+  if (survey.role == Role::skin) {
+    Mended mend = mended(std::move(mesh), path, MendAim::open_skin);
+    add(survey.remarks, remarks_of(mend, path, survey.frame));
+    survey.mesh = std::move(mend.mesh);
+    return measure_skin(survey, path);
+  }
+  if (wishes.on_board) put_on_board(mesh);
+  survey.mesh = soundly_closed(std::move(mesh), path, survey.frame, survey.remarks);
+  if (survey.role == Role::cavity) return measure_cavities(survey, path);
+  measure_body(survey, pockets_of_body(survey.mesh), path, up_is_said);
+}
+
+/// An open mesh as a skin, if it can be one.
+std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string& path,
+                                    const FileFrame& frame, std::vector<Remark>& remarks) {
+  try {
+    Mended mend = mended(mesh, path, MendAim::open_skin);
+    if (!is_open_above_only(mend.mesh)) return std::nullopt;
+    add(remarks, remarks_of(mend, path, frame));
+    return std::move(mend.mesh);
+  } catch (const UserError&) {
+    return std::nullopt;  // what closing it complained of says more
+  }
+}
+
+void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+                     const std::string& path) {
+  std::vector<Remark> closing;
+  try {
+    survey.mesh = soundly_closed(mesh, path, survey.frame, closing);
+  } catch (const UserError&) {
+    auto skin = as_skin(mesh, path, survey.frame, survey.remarks);
+    if (!skin) throw;
+    survey.mesh = std::move(*skin);
+    survey.remarks.push_back(
+        {Severity::note, "Taken for a mould's inner surface: it is open above."});
+    return measure_skin(survey, path);
+  }
+  add(survey.remarks, std::move(closing));
+  find_role_of_closed(survey, path, wishes.reading.up || wishes.reading.leaning_up);
+}
+
+}  // namespace
+
+MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
+  MeshFile file = read_mesh(path, wishes.reading);
+  MeshSurvey survey{.role = Role::cavity,
+                    .unit = file.unit,
+                    .up = file.up,
+                    .frame = file.frame,
+                    .mesh = {},
+                    .hollows = {},
+                    .basins = {},
+                    .remarks = std::move(file.remarks),
+                    .undercuts = {}};
+  try {
+    if (wishes.role || wishes.on_board)
+      survey_as_said(survey, std::move(file.mesh), wishes, path);
+    else
+      survey_as_found(survey, std::move(file.mesh), wishes, path);
+  } catch (const PlacedError& error) {
+    UserError::Parts parts = error.parts();
+    parts.field = place_text(error.at_mm(), file.frame);
+    throw UserError(parts);
+  } catch (const TooManyLayers&) {
+    throw UserError({.file = path,
+                     .field = "",
+                     .problem = "has too many facets over each other to tell what holds liquid",
+                     .remedy = "simplify or remesh it in the modelling program"});
+  }
+  remark_on_air(survey.hollows, survey.remarks);
+  remark_on_lean(survey);
+  return survey;
+}
+
+TriangleMesh solid_of(const MeshSurvey& survey, std::size_t hollow) {
+  if (survey.role == Role::cavity) return parts_of(survey.mesh)[hollow];
+  TriangleMesh wall = welded(survey.hollows[hollow].wall);
+  for (auto& facet : wall.triangles) std::swap(facet[1], facet[2]);
+  return part_below(wall, Plane::level(survey.hollows[hollow].brim_mm));
+}
+
+}  // namespace brimwright::moulds
