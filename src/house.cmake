@@ -64,7 +64,7 @@ room(reports
         packing_report piece_picture plan_report sheet_html sheet_pdf)
 room(service
   USES units geometry moulds chemistry planning reports
-  DOORS service)
+  DOORS requests service)
 room(web
   USES units moulds service
   DOORS web)

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "reports/gauge_report.h"
-#include "service/service.h"
+#include "service/requests.h"
 
 namespace brimwright::service {
 

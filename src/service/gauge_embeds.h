@@ -4,7 +4,7 @@
 #include "moulds/library.h"
 #include "moulds/mould.h"
 #include "reports/packing_report.h"
-#include "service/service.h"
+#include "service/requests.h"
 
 #include <optional>
 

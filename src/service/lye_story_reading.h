@@ -1,7 +1,7 @@
 #pragma once
 
 #include "planning/weighed_lye.h"
-#include "service/service.h"
+#include "service/requests.h"
 
 namespace brimwright::service {
 

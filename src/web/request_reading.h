@@ -1,6 +1,6 @@
 #pragma once
 
-#include "service/service.h"
+#include "service/requests.h"
 #include "units/fields.h"
 
 #include <functional>
