@@ -12,6 +12,9 @@
 #include <vector>
 
 namespace brimwright::moulds {
+
+using namespace geometry;  // of meshes from end to end
+
 namespace {
 
 // A facet longer than this share of the part is looked at in several places, so that the long

@@ -11,6 +11,9 @@
 #include <vector>
 
 namespace brimwright::moulds {
+
+using namespace geometry;  // of meshes from end to end
+
 namespace {
 
 constexpr std::array role_names = {"cavity", "body", "skin"};

@@ -7,6 +7,9 @@
 #include <map>
 
 namespace brimwright::moulds {
+
+using namespace geometry;  // of meshes from end to end
+
 namespace {
 
 using Point = std::array<double, 3>;

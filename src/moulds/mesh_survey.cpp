@@ -22,6 +22,9 @@
 #include <utility>
 
 namespace brimwright::moulds {
+
+using namespace geometry;  // of meshes from end to end
+
 namespace {
 
 std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }

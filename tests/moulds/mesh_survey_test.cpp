@@ -13,6 +13,7 @@
 
 using namespace brimwright;
 using namespace brimwright::geometry;
+using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
