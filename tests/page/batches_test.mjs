@@ -3,7 +3,22 @@ import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, check_tablet, figure, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  figure,
+  laptop,
+  open,
+  open_all,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_order.run.json";
@@ -37,7 +52,8 @@ function one_too_many(example) {
 
 const any_size = (example) => delete example.pipe.bowl.whisk_catches;
 const field = (page, label) => page.getByLabel(label, { exact: true });
-const press = (page, name, within = "main") => page.locator(within).getByRole("button", { name, exact: true }).first().click();
+const press = (page, name, within = "main") =>
+  page.locator(within).getByRole("button", { name, exact: true }).first().click();
 const unfold = (page) => page.locator("summary", { hasText: "Batches, pots, moulds owned" }).click();
 const planned = async (page, serving) => {
   await settled(page);
@@ -50,7 +66,11 @@ const figures = (page, within) =>
   page.locator(within).evaluateAll((all) =>
     all.flatMap((place) =>
       [...place.querySelectorAll(".figure .line")].map((line) => [
-        [...line.querySelector(".name").childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join("").trim(),
+        [...line.querySelector(".name").childNodes]
+          .filter((node) => node.nodeType === Node.TEXT_NODE)
+          .map((node) => node.textContent)
+          .join("")
+          .trim(),
         Number.parseFloat(line.querySelector(".value b").textContent),
       ]),
     ),
@@ -68,9 +88,15 @@ async function check_batch(page, batch) {
   assert.deepEqual(base.slice(0, -2), weights(pour.ingredients.filter((one) => !is_lye(one))));
   assert.deepEqual(base.at(-2), ["Base to make", tenth(pour.make_g)]);
   const layers = await figures(page, ".lane.pour .more");
-  assert.deepEqual(layers, pour.layers.flatMap((layer) => [[layer.name, layer.g], ...weights(layer.colours)]));
+  assert.deepEqual(
+    layers,
+    pour.layers.flatMap((layer) => [[layer.name, layer.g], ...weights(layer.colours)]),
+  );
   const topping = await figures(page, ".lane.pipe .weights");
-  const whipped = pipe.whippings.flatMap((one) => [...weights(one.ingredients.filter((each) => !is_lye(each))), ["Topping to make", tenth(one.make_g)]]);
+  const whipped = pipe.whippings.flatMap((one) => [
+    ...weights(one.ingredients.filter((each) => !is_lye(each))),
+    ["Topping to make", tenth(one.make_g)],
+  ]);
   assert.deepEqual(topping.slice(0, -1), whipped);
   const jugs = page.locator(".shelf > .jugs > .jug");
   const lyes = [pour, ...pipe.whippings];
@@ -79,21 +105,32 @@ async function check_batch(page, batch) {
     const jug = await figures(page, `.shelf > .jugs > .jug:nth-child(${i + 1})`);
     const lye = batter.ingredients.filter(is_lye);
     assert.deepEqual(by_name(jug.slice(0, lye.length)), by_name(weights(lye)));
-    assert.ok(Math.abs(jug.find(([name]) => name === "Effective superfat")[1] - batter.superfat_percent.effective) <= 0.05 + 1e-9, "the superfat is its own");
+    assert.ok(
+      Math.abs(jug.find(([name]) => name === "Effective superfat")[1] - batter.superfat_percent.effective) <=
+        0.05 + 1e-9,
+      "the superfat is its own",
+    );
   }
   for (const one of dust) assert.equal(await figure(page, one.name, ".lane.perch"), one.g);
   const heads = await page.locator(".batch-head").allInnerTexts();
-  assert.ok(heads.length >= 3 && heads.every((one) => one.startsWith(`One batch: ${batch.pieces} pieces`)), heads.join(", "));
+  assert.ok(
+    heads.length >= 3 && heads.every((one) => one.startsWith(`One batch: ${batch.pieces} pieces`)),
+    heads.join(", "),
+  );
 }
 
 await run({
   "25 pieces in 24 cavities are a batch of 13 and one of 12, each with its own weights under its name": () =>
     with_page(one_too_many, async (page, serving) => {
       const plan = serving.printed("plan", spring);
-      assert.deepEqual(plan.batches.map((one) => one.pieces), [13, 12]);
+      assert.deepEqual(
+        plan.batches.map((one) => one.pieces),
+        [13, 12],
+      );
       await check_batch(page, plan.batches[0]);
       for (const place of [".lane.pour", ".lane.pipe", ".lane.perch", ".shelf"])
-        for (const name of [/^✓ 13 pieces$/, /^12 pieces$/]) await page.locator(place).getByRole("button", { name }).waitFor();
+        for (const name of [/^✓ 13 pieces$/, /^12 pieces$/])
+          await page.locator(place).getByRole("button", { name }).waitFor();
       await check_access(page, "two sizes of batch");
       await press(page, "12 pieces", ".shelf");
       await check_batch(page, plan.batches[1]);
@@ -101,59 +138,87 @@ await run({
     }),
 
   "the batch that is weighed stays chosen while the order is typed": () =>
-    with_page((example) => (one_too_many(example), any_size(example)), async (page, serving) => {
-      await press(page, "12 pieces", ".lane.pour");
-      await field(page, "Below brim").fill("7 mm");
-      await check_batch(page, (await planned(page, serving)).batches[1]);
-      await field(page, "Pieces to sell").fill("");
-      await field(page, "Pieces to sell").pressSequentially("26", { delay: 120 }); // 2 pieces are one batch, of one size
-      const plan = await planned(page, serving);
-      assert.deepEqual(plan.batches.map((one) => one.pieces), [14]); // 28 to make, 14 and 14
-      await check_batch(page, plan.batches[0]);
-      await field(page, "Pieces to sell").fill("25");
-      const uneven = await planned(page, serving);
-      assert.equal(uneven.batches.length, 2);
-      await check_batch(page, uneven.batches[1]);
-    }),
+    with_page(
+      (example) => (one_too_many(example), any_size(example)),
+      async (page, serving) => {
+        await press(page, "12 pieces", ".lane.pour");
+        await field(page, "Below brim").fill("7 mm");
+        await check_batch(page, (await planned(page, serving)).batches[1]);
+        await field(page, "Pieces to sell").fill("");
+        await field(page, "Pieces to sell").pressSequentially("26", { delay: 120 }); // 2 pieces are one batch, of one size
+        const plan = await planned(page, serving);
+        assert.deepEqual(
+          plan.batches.map((one) => one.pieces),
+          [14],
+        ); // 28 to make, 14 and 14
+        await check_batch(page, plan.batches[0]);
+        await field(page, "Pieces to sell").fill("25");
+        const uneven = await planned(page, serving);
+        assert.equal(uneven.batches.length, 2);
+        await check_batch(page, uneven.batches[1]);
+      },
+    ),
 
   "a wish for smaller batches makes other batches, told near the number of pieces": () =>
-    with_page((example) => (one_too_many(example), any_size(example)), async (page, serving) => {
-      await unfold(page);
-      await field(page, "Most pieces in a batch").fill("10");
-      const plan = await planned(page, serving);
-      assert.deepEqual(serving.file(spring).batch, { pieces: 10 });
-      assert.ok(plan.batches.every((one) => one.pieces <= 10));
-      await check_batch(page, plan.batches[0]);
-      const told = await page.locator(".order-of").innerText();
-      assert.ok(told.includes(`Made in ${plan.pieces.batches} batches`), told);
-      assert.ok(told.includes(`${plan.pieces.fillings} fillings of 24 cavities`), told);
-      const sets = plan.batch_limits.filter((one) => one.sets);
-      assert.ok(sets.length);
-      for (const one of [...sets, ...plan.around]) assert.ok(told.includes(one.text), `${one.text}: not told`);
-      await press(page, "All of them, the rest to stock");
-      const full = await planned(page, serving);
-      assert.equal(full.pieces.to_stock, 48 - 25 + 0);
-      assert.match(await page.locator(".order-of").innerText(), new RegExp(`${full.pieces.to_stock} pieces beyond the order go to stock`));
-      await check_access(page, "batches by a wish");
-    }),
+    with_page(
+      (example) => (one_too_many(example), any_size(example)),
+      async (page, serving) => {
+        await unfold(page);
+        await field(page, "Most pieces in a batch").fill("10");
+        const plan = await planned(page, serving);
+        assert.deepEqual(serving.file(spring).batch, { pieces: 10 });
+        assert.ok(plan.batches.every((one) => one.pieces <= 10));
+        await check_batch(page, plan.batches[0]);
+        const told = await page.locator(".order-of").innerText();
+        assert.ok(told.includes(`Made in ${plan.pieces.batches} batches`), told);
+        assert.ok(told.includes(`${plan.pieces.fillings} fillings of 24 cavities`), told);
+        const sets = plan.batch_limits.filter((one) => one.sets);
+        assert.ok(sets.length);
+        for (const one of [...sets, ...plan.around]) assert.ok(told.includes(one.text), `${one.text}: not told`);
+        await press(page, "All of them, the rest to stock");
+        const full = await planned(page, serving);
+        assert.equal(full.pieces.to_stock, 48 - 25 + 0);
+        assert.match(
+          await page.locator(".order-of").innerText(),
+          new RegExp(`${full.pieces.to_stock} pieces beyond the order go to stock`),
+        );
+        await check_access(page, "batches by a wish");
+      },
+    ),
 
   "what the whole run takes is named so, and stands nowhere under a batch": () =>
     with_page(one_too_many, async (page, serving) => {
       const plan = serving.printed("plan", spring);
       await page.getByRole("heading", { name: /^To have ready for the whole run/ }).waitFor();
       const titles = await page.locator(".needs h3").allInnerTexts();
-      assert.ok(titles.every((one) => /whole run/.test(one)), titles.join(", "));
+      assert.ok(
+        titles.every((one) => /whole run/.test(one)),
+        titles.join(", "),
+      );
       const ready = await figures(page, ".needs");
       for (const one of [...plan.pour.ingredients, ...plan.pipe.ingredients, ...plan.dust])
-        assert.ok(ready.some(([name, value]) => name === one.name && value === one.g), `${one.name} ${one.g}`);
+        assert.ok(
+          ready.some(([name, value]) => name === one.name && value === one.g),
+          `${one.name} ${one.g}`,
+        );
       for (const sum of [plan.pour.make_g, plan.pipe.make_g, plan.pour.naoh_g, plan.pipe.naoh_g].map(tenth)) {
         const weighed = await figures(page, ".lane.pour .weights, .lane.pipe .weights, .shelf");
         assert.ok(!weighed.some(([, value]) => value === sum), `${sum} g of the whole run stands under a batch`);
       }
       const naoh = page.locator(".needs .figure", { hasText: "NaOH" }).first();
       await naoh.locator("button").click();
-      const rows = await naoh.locator(".sum tr").evaluateAll((all) => all.map((row) => [row.querySelector("th").textContent, Number.parseFloat(row.querySelector("td").textContent)]));
-      const summed = rows.reduce((sum, [words, grams]) => sum + (/once/.test(words) ? 1 : Number(/(\d+) times/.exec(words)[1])) * grams, 0);
+      const rows = await naoh
+        .locator(".sum tr")
+        .evaluateAll((all) =>
+          all.map((row) => [
+            row.querySelector("th").textContent,
+            Number.parseFloat(row.querySelector("td").textContent),
+          ]),
+        );
+      const summed = rows.reduce(
+        (sum, [words, grams]) => sum + (/once/.test(words) ? 1 : Number(/(\d+) times/.exec(words)[1])) * grams,
+        0,
+      );
       assert.ok(Math.abs(summed - plan.pour.naoh_g) < 1e-6, `${JSON.stringify(rows)} for ${plan.pour.naoh_g}`);
       assert.match(await page.locator(".lane.perch .order").innerText(), /for the whole run/);
     }),
@@ -169,16 +234,25 @@ await run({
         await field(page, "Whippings a batch").fill("2");
         const plan = await planned(page, serving);
         const [batch] = plan.batches;
-        assert.deepEqual(batch.pipe.whippings.map((one) => one.pieces), [13, 12]);
+        assert.deepEqual(
+          batch.pipe.whippings.map((one) => one.pieces),
+          [13, 12],
+        );
         await check_batch(page, batch);
         const titles = await page.locator(".lane.pipe .weights .whipping").allInnerTexts();
         assert.deepEqual(titles, ["One whipping: 13 pieces", "One whipping: 12 pieces"]);
         const now = await figures(page, ".lane.pipe .side");
-        assert.deepEqual(now.filter(([name]) => name === "This bowl pipes now").map(([, value]) => value), batch.pipe.whippings.map((one) => one.pieces_now));
-        for (const button of await page.locator(".needs .figure button, .lane.pipe .figure button").all()) await button.click();
+        assert.deepEqual(
+          now.filter(([name]) => name === "This bowl pipes now").map(([, value]) => value),
+          batch.pipe.whippings.map((one) => one.pieces_now),
+        );
+        for (const button of await page.locator(".needs .figure button, .lane.pipe .figure button").all())
+          await button.click();
         await check_access(page, "two whippings with their arithmetic");
         await press(page, "Take the topping away");
-        await page.waitForFunction(() => !document.querySelector(".lane.pipe") && document.documentElement.dataset.settled === "true");
+        await page.waitForFunction(
+          () => !document.querySelector(".lane.pipe") && document.documentElement.dataset.settled === "true",
+        );
         await saved(page);
         assert.equal(serving.file(spring).batch, undefined);
       },
@@ -198,9 +272,14 @@ await run({
         const [batch] = serving.printed("plan", spring).batches;
         assert.equal(batch.lye_pot.shares.length, 3);
         const shown = await figures(page, ".shelf");
-        assert.deepEqual(shown.filter(([name]) => name.startsWith("Out of it")), batch.lye_pot.shares.map((one) => [`Out of it for ${one.batter}`, one.lye_g]));
-        for (const button of await page.locator(".shelf .figure button", { hasText: "Out of it" }).all()) await button.click();
-        for (const one of batch.bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
+        assert.deepEqual(
+          shown.filter(([name]) => name.startsWith("Out of it")),
+          batch.lye_pot.shares.map((one) => [`Out of it for ${one.batter}`, one.lye_g]),
+        );
+        for (const button of await page.locator(".shelf .figure button", { hasText: "Out of it" }).all())
+          await button.click();
+        for (const one of batch.bottles[0].parts)
+          assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
         const sum = await page.locator(".shelf .sum").last().innerText();
         for (const { batter } of batch.lye_pot.shares) assert.ok(sum.includes(`alkali for ${batter}`), sum);
       },
@@ -224,14 +303,27 @@ await run({
         await field(page, "Trays like this owned").fill("2");
         const plan = await planned(page, serving);
         const file = serving.file(spring);
-        assert.deepEqual([file.pots, file.batch, file.pour.moulds_owned, file.perch[0].moulds_owned], [{ holds: "5 l", lye_jug: "1800 ml" }, { pieces: 24 }, 8, 2]);
+        assert.deepEqual(
+          [file.pots, file.batch, file.pour.moulds_owned, file.perch[0].moulds_owned],
+          [{ holds: "5 l", lye_jug: "1800 ml" }, { pieces: 24 }, 8, 2],
+        );
         assert.equal(plan.pieces.cavities, 48);
         assert.ok(["pot", "lye jug", "wish"].every((what) => plan.batch_limits.some((one) => one.what === what)));
         await check_access(page, "pots and batches");
-        for (const label of ["Moulds like this owned", "Pot for the base holds", "Lye jug holds", "Most pieces in a batch", "Trays like this owned"]) await field(page, label).fill("");
+        for (const label of [
+          "Moulds like this owned",
+          "Pot for the base holds",
+          "Lye jug holds",
+          "Most pieces in a batch",
+          "Trays like this owned",
+        ])
+          await field(page, label).fill("");
         await planned(page, serving);
         const bare = serving.file(spring);
-        assert.deepEqual(["pots" in bare, "batch" in bare, "moulds_owned" in bare.pour, "moulds_owned" in bare.perch[0]], [false, false, false, false]);
+        assert.deepEqual(
+          ["pots" in bare, "batch" in bare, "moulds_owned" in bare.pour, "moulds_owned" in bare.perch[0]],
+          [false, false, false, false],
+        );
       },
     ),
 
@@ -251,7 +343,11 @@ await run({
         assert.deepEqual(serving.file("propped_loaf.run.json").batch, { casts: 2 });
         const [batch] = serving.printed("plan", "propped_loaf.run.json").batches;
         assert.equal(batch.casts, 2);
-        assert.ok((await page.locator(".lane.pour .batch-head").innerText()).startsWith(`One batch: ${batch.pieces} bars from 2 loaves`));
+        assert.ok(
+          (await page.locator(".lane.pour .batch-head").innerText()).startsWith(
+            `One batch: ${batch.pieces} bars from 2 loaves`,
+          ),
+        );
         assert.equal(await figure(page, "Base to make", ".lane.pour"), tenth(batch.pour.make_g));
       },
     ),
@@ -289,9 +385,23 @@ await run({
       async (page) => {
         const refuse = (problem) =>
           page.route("**/api/plan", (route) =>
-            route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: { file: spring, field: "/batch", problem, remedy: "it takes moulds with 12 cavities or more", line: "" } }) }),
+            route.fulfill({
+              status: 422,
+              contentType: "application/json",
+              body: JSON.stringify({
+                complaint: {
+                  file: spring,
+                  field: "/batch",
+                  problem,
+                  remedy: "it takes moulds with 12 cavities or more",
+                  line: "",
+                },
+              }),
+            }),
           );
-        await refuse("no batch fits: it is of at least 12 pieces, as the scales weigh no base of fewer that comes out above zero superfat, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.");
+        await refuse(
+          "no batch fits: it is of at least 12 pieces, as the scales weigh no base of fewer that comes out above zero superfat, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.",
+        );
         await field(page, "Pieces to sell").fill("45");
         await page.locator(".complaints .alarm", { hasText: "no batch fits" }).waitFor();
         assert.equal(await page.locator(".foremost p.danger").count(), 0);
@@ -310,7 +420,11 @@ await run({
       await page.route("**/api/plan", async (route) => {
         const answer = await route.fetch();
         const plan = await answer.json();
-        plan.cautions.unshift({ severity: "danger", topic: "plan", text: "Base: Batches of 12 pieces: LYE-HEAVY SOAP MAY COME OUT of Meadow base." });
+        plan.cautions.unshift({
+          severity: "danger",
+          topic: "plan",
+          text: "Base: Batches of 12 pieces: LYE-HEAVY SOAP MAY COME OUT of Meadow base.",
+        });
         await route.fulfill({ response: answer, json: plan });
       });
       await field(page, "Below brim").fill("5 mm");
@@ -335,7 +449,7 @@ await run({
         assert.equal(plan.pieces.batches, 1);
         const heads = await page.locator(".batch-head").allInnerTexts();
         assert.deepEqual([...new Set(heads)], [`One batch: ${plan.pieces.make} pieces`]);
-        assert.equal(await page.locator(".needs").count() + (await page.getByLabel("The sheet is for").count()), 0);
+        assert.equal((await page.locator(".needs").count()) + (await page.getByLabel("The sheet is for").count()), 0);
         assert.doesNotMatch(await page.locator(".order-of").innerText(), /Made in/);
         await check_batch(page, plan.batches[0]);
       },
@@ -348,25 +462,43 @@ await run({
       assert.notEqual(naoh[0], naoh[1]);
       const sheet = async (choose) => {
         await field(page, "The sheet is for").selectOption({ label: choose });
-        const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
+        const [download] = await Promise.all([
+          page.waitForEvent("download"),
+          page.getByRole("button", { name: "Bench sheet, PDF" }).click(),
+        ]);
         const path = join(serving.folder, download.suggestedFilename());
         await download.saveAs(path);
         const text = String(execFileSync("pdftotext", ["-layout", path, "-"]));
         return { name: download.suggestedFilename(), has: naoh.map((grams) => text.includes(grams)) };
       };
-      assert.deepEqual(await sheet("batch 2 of 2: 12 pieces"), { name: "spring_order batch 2.pdf", has: [false, true] });
-      assert.deepEqual(await sheet("batch 1 of 2: 13 pieces"), { name: "spring_order batch 1.pdf", has: [true, false] });
+      assert.deepEqual(await sheet("batch 2 of 2: 12 pieces"), {
+        name: "spring_order batch 2.pdf",
+        has: [false, true],
+      });
+      assert.deepEqual(await sheet("batch 1 of 2: 13 pieces"), {
+        name: "spring_order batch 1.pdf",
+        has: [true, false],
+      });
       assert.deepEqual(await sheet("the whole run"), { name: "spring_order.pdf", has: [true, true] });
       await field(page, "The sheet is for").selectOption({ label: "batch 2 of 2: 12 pieces" });
-      const [printed] = await Promise.all([page.context().waitForEvent("page"), page.getByRole("button", { name: "Bench sheet, to print" }).click()]);
+      const [printed] = await Promise.all([
+        page.context().waitForEvent("page"),
+        page.getByRole("button", { name: "Bench sheet, to print" }).click(),
+      ]);
       await printed.waitForLoadState();
       const words = await printed.locator("body").innerText();
-      assert.deepEqual(naoh.map((grams) => words.includes(grams)), [false, true]);
+      assert.deepEqual(
+        naoh.map((grams) => words.includes(grams)),
+        [false, true],
+      );
       await printed.close();
       await field(page, "Pieces to sell").fill("20"); // one batch: there is no second to print
       await settled(page);
       await saved(page);
-      const [whole] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
+      const [whole] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: "Bench sheet, PDF" }).click(),
+      ]);
       assert.equal(whole.suggestedFilename(), "spring_order.pdf");
     }),
 
@@ -376,7 +508,10 @@ await run({
       async (page) => {
         await open_all(page);
         await check_tablet(page, "two sizes of batch, all open");
-        await page.locator(".lane.pour .figure", { hasText: "Base to make" }).first().evaluate((node) => node.scrollIntoView({ block: "center" }));
+        await page
+          .locator(".lane.pour .figure", { hasText: "Base to make" })
+          .first()
+          .evaluate((node) => node.scrollIntoView({ block: "center" }));
         const head = await page.locator(".lane.pour .batch-head").boundingBox();
         assert.ok(head.y >= 0 && head.y + head.height < tablet.height / 2, `the batch's name lies at ${head.y}`);
       },

@@ -96,7 +96,13 @@ export function check_quiet(page) {
 export async function check_access(page, state) {
   await page.evaluate(axe); // through the debugger, which the page's own rules do not bind
   const { violations } = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
-  const found = violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.html).slice(0, 3).join(" | ")}`);
+  const found = violations.map(
+    (one) =>
+      `${one.id}: ${one.nodes
+        .map((node) => node.html)
+        .slice(0, 3)
+        .join(" | ")}`,
+  );
   assert.deepEqual(found, [], `${state}: axe found faults`);
 }
 
@@ -120,7 +126,9 @@ export async function fill(within, answers) {
 
 /** Waits until the figures on the page are those of what was typed. */
 export async function settled(page) {
-  await page.waitForFunction(() => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"));
+  await page.waitForFunction(
+    () => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"),
+  );
 }
 
 /** All that is folded away; what is folded into something folded is drawn once that is open. */

@@ -2,19 +2,39 @@
 import assert from "node:assert/strict";
 import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, check_tablet, first_batch, laptop, open, root, run, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  first_batch,
+  laptop,
+  open,
+  root,
+  run,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const gram_per_ounce = 28.349523125; // international avoirdupois ounce, exact by definition
 const json_of = (name) => JSON.parse(readFileSync(`${root}/examples/${name}`, "utf8"));
-const example = ["spring_order.run.json", "meadow_base.formula.json", "cloud_topping.formula.json", "studio.fats.json", "studio.tips.json"];
+const example = [
+  "spring_order.run.json",
+  "meadow_base.formula.json",
+  "cloud_topping.formula.json",
+  "studio.fats.json",
+  "studio.tips.json",
+];
 
 /** A folder of her own with the example in it, changed. */
 async function with_page(change, test, viewport = laptop) {
   const serving = new Serving();
   const files = Object.fromEntries(example.map((name) => [name, json_of(name)]));
   change(files);
-  for (const [name, json] of Object.entries(files)) writeFileSync(join(serving.folder, name), `${JSON.stringify(json, null, 2)}\n`);
+  for (const [name, json] of Object.entries(files))
+    writeFileSync(join(serving.folder, name), `${JSON.stringify(json, null, 2)}\n`);
   await serving.start();
   const page = await open(chromium, serving.address, viewport);
   try {
@@ -45,7 +65,10 @@ async function check_in_sight(page, view) {
     const box = await alert(page).boundingBox();
     const { height } = page.viewportSize();
     assert.ok(box.y >= 0 && box.y + box.height <= height, `${view}: at ${share} of its height danger is out of sight`);
-    const top = await page.evaluate(([x, y]) => document.elementFromPoint(x, y).closest(".foremost") !== null, [box.x + box.width / 2, box.y + box.height / 2]);
+    const top = await page.evaluate(
+      ([x, y]) => document.elementFromPoint(x, y).closest(".foremost") !== null,
+      [box.x + box.width / 2, box.y + box.height / 2],
+    );
     assert.ok(top, `${view}: at ${share} of its height something lies over it`);
   }
 }
@@ -72,13 +95,19 @@ await run({
     with_page(no_superfat, async (page) => {
       await check_in_sight(page, "the run");
       await page.locator(".jug", { hasText: "Lye for the base" }).locator("p.danger").waitFor();
-      assert.equal(await page.locator(".jug", { hasText: "Lye for the topping" }).locator("p.danger").count(), 0, "it is not the topping's");
+      assert.equal(
+        await page.locator(".jug", { hasText: "Lye for the topping" }).locator("p.danger").count(),
+        0,
+        "it is not the topping's",
+      );
       assert.match(await page.locator(".watch li").first().innerText(), /danger/i);
       await check_access(page, "danger");
       await to_formula(page);
       await check_in_sight(page, "the formula");
       const field = page.locator("#f-pour-superfat");
-      const beside = await field.evaluate((node) => document.getElementById(node.getAttribute("aria-describedby").split(" ").at(-1)).innerText);
+      const beside = await field.evaluate(
+        (node) => document.getElementById(node.getAttribute("aria-describedby").split(" ").at(-1)).innerText,
+      );
       assert.match(beside, /⚠ DANGER/i, "beside the field of the superfat");
       await check_access(page, "danger in a formula");
       await button(page, "Runs and moulds").click();
@@ -88,18 +117,22 @@ await run({
     }),
 
   "on a tablet danger is the first of the bar at the foot, and covers no field that is typed in": () =>
-    with_page(no_superfat, async (page) => {
-      assert.match(await page.locator(".parts button").first().innerText(), /⚠ Danger/);
-      await check_in_sight(page, "the run on a tablet");
-      await check_tablet(page, "danger");
-      await to_formula(page);
-      await page.locator("#f-pour-superfat").focus();
-      const field = await page.locator("#f-pour-superfat").boundingBox();
-      const strip = await page.locator(".strip").boundingBox();
-      const foremost = await page.locator(".foremost").boundingBox();
-      assert.ok(strip.y >= foremost.y + foremost.height - 1, "what comes of it lies beneath the danger");
-      assert.ok(field.y >= strip.y + strip.height, "the field lies beneath both");
-    }, tablet),
+    with_page(
+      no_superfat,
+      async (page) => {
+        assert.match(await page.locator(".parts button").first().innerText(), /⚠ Danger/);
+        await check_in_sight(page, "the run on a tablet");
+        await check_tablet(page, "danger");
+        await to_formula(page);
+        await page.locator("#f-pour-superfat").focus();
+        const field = await page.locator("#f-pour-superfat").boundingBox();
+        const strip = await page.locator(".strip").boundingBox();
+        const foremost = await page.locator(".foremost").boundingBox();
+        assert.ok(strip.y >= foremost.y + foremost.height - 1, "what comes of it lies beneath the danger");
+        assert.ok(field.y >= strip.y + strip.height, "the field lies beneath both");
+      },
+      tablet,
+    ),
 
   "danger stays while the next answer is awaited, and through a refusal about something else": () =>
     with_page(no_superfat, async (page) => {
@@ -126,8 +159,16 @@ await run({
 
   "a soap refused as lye-heavy is told of as danger, and its weights are struck out": () =>
     with_page(as_it_is, async (page) => {
-      const refusal = { file: "meadow_base.formula.json", field: "/superfat", problem: "on these scales the batter would be lye-heavy: superfat -0.5 %", remedy: "aim higher", line: "" };
-      await page.route("**/api/plan", (route) => route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: refusal }) }));
+      const refusal = {
+        file: "meadow_base.formula.json",
+        field: "/superfat",
+        problem: "on these scales the batter would be lye-heavy: superfat -0.5 %",
+        remedy: "aim higher",
+        line: "",
+      };
+      await page.route("**/api/plan", (route) =>
+        route.fulfill({ status: 422, contentType: "application/json", body: JSON.stringify({ complaint: refusal }) }),
+      );
       await to_formula(page);
       await page.locator("#f-pour-superfat").fill("1 %");
       await alert(page).filter({ hasText: "superfat -0.5 %" }).waitFor();
@@ -141,7 +182,12 @@ await run({
 
   "danger of a formula that lies open by itself is its own, and goes with it": () =>
     with_page(
-      (files) => (files["by_itself.formula.json"] = { ...files["meadow_base.formula.json"], name: "By itself", superfat: "0 %" }),
+      (files) =>
+        (files["by_itself.formula.json"] = {
+          ...files["meadow_base.formula.json"],
+          name: "By itself",
+          superfat: "0 %",
+        }),
       async (page) => {
         assert.equal(await alert(page).count(), 0);
         await button(page, "Runs and moulds").click();
@@ -167,12 +213,17 @@ await run({
       const there = await page.locator(".watch > ul > li").allInnerTexts();
       const { cautions } = serving.printed("plan", "spring_order.run.json", "--sell", "45");
       const loud = cautions.filter((one) => one.severity !== "note").map((one) => one.text);
-      assert.deepEqual(there.map((text) => text.replace(/^\S+( Danger)? */i, "").trim()), ["Told last.", loud[0], "Told second.", ...loud.slice(1)]);
+      assert.deepEqual(
+        there.map((text) => text.replace(/^\S+( Danger)? */i, "").trim()),
+        ["Told last.", loud[0], "Told second.", ...loud.slice(1)],
+      );
     }),
 
   "a low end of -0.04 % is not shown as 0.0 %": () =>
     with_page(as_it_is, async (page) => {
-      await answered(page, (plan) => Object.assign(first_batch(plan).pour.superfat_percent, { effective: 0.04, low: -0.04, likely_low: "-0" }));
+      await answered(page, (plan) =>
+        Object.assign(first_batch(plan).pour.superfat_percent, { effective: 0.04, low: -0.04, likely_low: "-0" }),
+      );
       await page.getByLabel("Pieces to sell").fill("45");
       const jug = page.locator(".jug", { hasText: "Lye for the base" });
       await jug.getByText("between -0.04 % and").waitFor();
@@ -188,21 +239,34 @@ await run({
       const plan = serving.printed("plan", "spring_order.run.json");
       const check = async (units) => {
         await button(page, units).click();
-        for (const [jug, batter] of [["base", first_batch(plan).pour], ["topping", first_batch(plan).pipe]]) {
+        for (const [jug, batter] of [
+          ["base", first_batch(plan).pour],
+          ["topping", first_batch(plan).pipe],
+        ]) {
           const within = `.jug:has(h3:text("Lye for the ${jug}"))`;
           const { g } = batter.ingredients.find((one) => one.name.startsWith("NaOH"));
           for (const one of await shown(page, "NaOH", within)) {
             if (units !== "oz in") assert.equal(one.g, g);
             const off = one.oz * gram_per_ounce - g;
-            if (units !== "g mm") assert.ok(off <= 1e-6 && off > -0.05, `${one.oz} oz of NaOH is ${off} g off what is weighed`);
+            if (units !== "g mm")
+              assert.ok(off <= 1e-6 && off > -0.05, `${one.oz} oz of NaOH is ${off} g off what is weighed`);
           }
         }
       };
       for (const units of ["g mm", "both", "oz in"]) await check(units);
       for (const [i, name] of ["pour", "pipe"].entries()) {
         await page.locator(".shelf .jug .figure", { hasText: "NaOH" }).nth(i).locator("button").click();
-        const said = await page.locator(".shelf .jug .figure", { hasText: "NaOH" }).nth(i).locator(".sum tr", { hasText: "NaOH" }).last().innerText();
-        assert.ok(Number(/([\d.]+) g/.exec(said)[1]) <= first_batch(plan)[name].ingredients.find((one) => one.name.startsWith("NaOH")).g, said);
+        const said = await page
+          .locator(".shelf .jug .figure", { hasText: "NaOH" })
+          .nth(i)
+          .locator(".sum tr", { hasText: "NaOH" })
+          .last()
+          .innerText();
+        assert.ok(
+          Number(/([\d.]+) g/.exec(said)[1]) <=
+            first_batch(plan)[name].ingredients.find((one) => one.name.startsWith("NaOH")).g,
+          said,
+        );
       }
       await to_formula(page);
       const strip = await page.locator(".strip dl > div", { hasText: "NaOH" }).innerText();
@@ -212,16 +276,26 @@ await run({
 
   "a scale that reads ounces gets ounces at its step, and grams that can be read": () =>
     with_page(
-      (files) => Object.assign(files["spring_order.run.json"].scales, { fine: { reads: "0.1 oz", holds: "20 oz" }, large: { reads: "0.1 oz", holds: "20 lb" } }),
+      (files) =>
+        Object.assign(files["spring_order.run.json"].scales, {
+          fine: { reads: "0.1 oz", holds: "20 oz" },
+          large: { reads: "0.1 oz", holds: "20 lb" },
+        }),
       async (page, serving) => {
         const plan = serving.printed("plan", "spring_order.run.json");
-        for (const [jug, batter] of [["base", first_batch(plan).pour], ["topping", first_batch(plan).pipe]])
+        for (const [jug, batter] of [
+          ["base", first_batch(plan).pour],
+          ["topping", first_batch(plan).pipe],
+        ])
           for (const name of ["NaOH", "Water"]) {
             const row = page.locator(`.jug:has(h3:text("Lye for the ${jug}")) .figure`, { hasText: name }).first();
             const text = (await row.locator(".value").innerText()).replaceAll(/\s+/g, " ").trim();
             const { g } = batter.ingredients.find((one) => one.name.startsWith(name));
             const [, oz, grams] = /^(\d+\.\d) oz (\d+(?:\.\d{1,2})?) g$/.exec(text) ?? assert.fail(`"${text}"`);
-            assert.ok(Math.abs(Number(oz) * gram_per_ounce - g) < 0.0006, `${text}: the program weighs ${g} g, to the milligram`);
+            assert.ok(
+              Math.abs(Number(oz) * gram_per_ounce - g) < 0.0006,
+              `${text}: the program weighs ${g} g, to the milligram`,
+            );
             if (name === "NaOH") assert.ok(Number(grams) <= g, `${text}: more than ${g} g`);
             assert.ok(Math.abs(Number(grams) - g) <= 1, text);
           }
@@ -236,15 +310,25 @@ await run({
         files["spring_order.run.json"].lye_pot = { shared: true };
       },
       async (page) => {
-        const lists = await page.locator(".shelf .jug").evaluateAll((jugs) => jugs.map((jug) => [...jug.querySelectorAll(".figure .name")].map((one) => one.textContent)));
+        const lists = await page
+          .locator(".shelf .jug")
+          .evaluateAll((jugs) =>
+            jugs.map((jug) => [...jug.querySelectorAll(".figure .name")].map((one) => one.textContent)),
+          );
         assert.equal(lists.length, 3, "two lyes, and one pot for both");
         for (const names of lists) {
-          const [water, alkali] = [names.findIndex((one) => /water/i.test(one)), names.findIndex((one) => /NaOH/.test(one))];
+          const [water, alkali] = [
+            names.findIndex((one) => /water/i.test(one)),
+            names.findIndex((one) => /NaOH/.test(one)),
+          ];
           assert.ok(water >= 0 && water < alkali, names.join(", "));
         }
         await to_formula(page);
         const strip = await page.locator(".strip dt").allInnerTexts();
-        assert.ok(strip.findIndex((one) => one.startsWith("Water")) < strip.findIndex((one) => one.startsWith("NaOH")), strip.join(", "));
+        assert.ok(
+          strip.findIndex((one) => one.startsWith("Water")) < strip.findIndex((one) => one.startsWith("NaOH")),
+          strip.join(", "),
+        );
       },
     ),
 });

@@ -2,7 +2,23 @@
 import assert from "node:assert/strict";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, check_tablet, figure, first_batch, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  figure,
+  first_batch,
+  laptop,
+  open,
+  open_all,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`, "utf8"));
@@ -50,7 +66,11 @@ async function add_fat(page, typed, share) {
 /** What the short line says, by its names. */
 async function short_figures(page) {
   return Object.fromEntries(
-    await strip(page).locator("dl > div").evaluateAll((all) => all.map((one) => [one.querySelector("dt").textContent, Number.parseFloat(one.querySelector("dd").textContent)])),
+    await strip(page)
+      .locator("dl > div")
+      .evaluateAll((all) =>
+        all.map((one) => [one.querySelector("dt").textContent, Number.parseFloat(one.querySelector("dd").textContent)]),
+      ),
   );
 }
 
@@ -76,7 +96,11 @@ async function asked_next(page) {
 const formula = {
   schema: "brimwright.formula/1",
   name: "Three oils",
-  fats: [{ fat: "olive", share: "50 %" }, { fat: "coconut", share: "30 %" }, { fat: "sunflower_high_oleic", share: "20 %" }],
+  fats: [
+    { fat: "olive", share: "50 %" },
+    { fat: "coconut", share: "30 %" },
+    { fat: "sunflower_high_oleic", share: "20 %" },
+  ],
   superfat: "5 %",
   alkali: [{ alkali: "NaOH", saponifies: "100 %", purity: "99 %" }],
   water: { lye_strength: "30 %" },
@@ -99,23 +123,63 @@ const full = {
   ],
   additives: [
     {
-      name: "a milk", rate: "1 tsp/lb of fats", bulk_density: "0.5 g/ml", density: "1.1 g/ml", goes_into: "lye",
-      contains_fat: { fat: "coconut", share: "20 %" }, acid: { acid: "citric acid, anhydrous", share: "1 %" },
-      limit: "3 % of finished soap", inci: "Lac", allergens: [{ name: "Linalool", share: "1 %" }, { name: "Linalol oxide of ours", share: "1 %", listed: false }], document: "a paper of May",
+      name: "a milk",
+      rate: "1 tsp/lb of fats",
+      bulk_density: "0.5 g/ml",
+      density: "1.1 g/ml",
+      goes_into: "lye",
+      contains_fat: { fat: "coconut", share: "20 %" },
+      acid: { acid: "citric acid, anhydrous", share: "1 %" },
+      limit: "3 % of finished soap",
+      inci: "Lac",
+      allergens: [
+        { name: "Linalool", share: "1 %" },
+        { name: "Linalol oxide of ours", share: "1 %", listed: false },
+      ],
+      document: "a paper of May",
     },
   ],
   liquids: [
-    { name: "vinegar essence", rate: "1 % of fats", goes_into: "lye", composition: "brine, saturated at 20 °C", acid: { takes_up: "230 mg KOH/g", confirmed: true } },
-    { name: "goat milk", replaces: "20 % of water", goes_into: "lye", frozen: true, composition: "goat milk", density: "1.03 g/ml", acid: "none", inci: "Lac", document: "a paper" },
     {
-      name: "tin", rate: "2 % of fats", goes_into: "batter",
-      composition: { water: "70 %", fat: { fat: "coconut", share: "20 %" }, sugar: "2 %", salt: "0 %", source: "the tin" },
+      name: "vinegar essence",
+      rate: "1 % of fats",
+      goes_into: "lye",
+      composition: "brine, saturated at 20 °C",
+      acid: { takes_up: "230 mg KOH/g", confirmed: true },
+    },
+    {
+      name: "goat milk",
+      replaces: "20 % of water",
+      goes_into: "lye",
+      frozen: true,
+      composition: "goat milk",
+      density: "1.03 g/ml",
+      acid: "none",
+      inci: "Lac",
+      document: "a paper",
+    },
+    {
+      name: "tin",
+      rate: "2 % of fats",
+      goes_into: "batter",
+      composition: {
+        water: "70 %",
+        fat: { fat: "coconut", share: "20 %" },
+        sugar: "2 %",
+        salt: "0 %",
+        source: "the tin",
+      },
     },
   ],
   fragrances: [{ name: "lavender", rate: "2 % of fats", goes_into: "batter" }],
   colours: [
     {
-      name: "mica", rate: "4 g/kg of fats", inci: [{ name: "Mica", share: "60 %" }, { name: "CI 77891", share: "40 %" }],
+      name: "mica",
+      rate: "4 g/kg of fats",
+      inci: [
+        { name: "Mica", share: "60 %" },
+        { name: "CI 77891", share: "40 %" },
+      ],
       dispersed_in: { fat: "olive", oil_per_colour: 3, from: "extra" },
     },
   ],
@@ -124,10 +188,23 @@ const full = {
   water_lost_in_cure: "85 %",
 };
 const { water_lost_in_cure: _, ...uncured } = full;
-const by_law = { ...uncured, name: "By law", water: { water_to_alkali: 2 }, drying: { finally_lost: "90 %", time_constant: "12 days" } };
+const by_law = {
+  ...uncured,
+  name: "By law",
+  water: { water_to_alkali: 2 },
+  drying: { finally_lost: "90 %", time_constant: "12 days" },
+};
 const by_scale = {
-  ...uncured, name: "By scale", water: { share_of_fats: "30 %" },
-  drying: { weighings: [{ after: "1 day", mass: "100 g" }, { after: "7 days", mass: "94 g" }, { after: "28 days", mass: "90 g" }] },
+  ...uncured,
+  name: "By scale",
+  water: { share_of_fats: "30 %" },
+  drying: {
+    weighings: [
+      { after: "1 day", mass: "100 g" },
+      { after: "7 days", mass: "94 g" },
+      { after: "28 days", mass: "90 g" },
+    ],
+  },
 };
 
 /** Every property name that the schema knows. */
@@ -205,7 +282,11 @@ await run({
       assert.deepEqual(serving.file("my_first.formula.json"), {
         schema: "brimwright.formula/1",
         name: "My first",
-        fats: [{ fat: "olive", share: "60 %" }, { fat: "coconut", share: "25 %" }, { fat: "shea", share: "15 %" }],
+        fats: [
+          { fat: "olive", share: "60 %" },
+          { fat: "coconut", share: "25 %" },
+          { fat: "shea", share: "15 %" },
+        ],
         superfat: "6 %",
         alkali: [{ purity: "99 %", alkali: "NaOH", saponifies: "100 %" }],
         water: { lye_strength: "33 %" },
@@ -244,13 +325,26 @@ await run({
         await place(page, "pour", "/fats/0/saponification_value").fill("256.5");
         const supplied = await weighed();
         // Weighed on a scale of 0.1 g and rounded down; the fats on one of 1 g are shown as they are weighed.
-        assert.ok(Math.abs(supplied.naoh - grams(supplied.fats, 256.5)) < 0.1 + 0.001, `${supplied.naoh} g for ${supplied.fats} g`);
+        assert.ok(
+          Math.abs(supplied.naoh - grams(supplied.fats, 256.5)) < 0.1 + 0.001,
+          `${supplied.naoh} g for ${supplied.fats} g`,
+        );
         assert.equal(serving.file("coconut.formula.json").fats[0].saponification_value, 256.5);
       },
       laptop,
       {
-        "coconut.formula.json": { ...formula, name: "Coconut", fats: [{ fat: "coconut", share: "100 %" }], superfat: "0 %", alkali: [{ alkali: "NaOH", saponifies: "100 %", purity: "100 %" }] },
-        "plain_bars.run.json": { ...JSON.parse(readFileSync(`${root}/examples/plain_bars.run.json`, "utf8")), formula: undefined, pour: { mould: "moulds/plain_bar.json", formula: "coconut.formula.json", line: { below_brim: "2 mm" } } },
+        "coconut.formula.json": {
+          ...formula,
+          name: "Coconut",
+          fats: [{ fat: "coconut", share: "100 %" }],
+          superfat: "0 %",
+          alkali: [{ alkali: "NaOH", saponifies: "100 %", purity: "100 %" }],
+        },
+        "plain_bars.run.json": {
+          ...JSON.parse(readFileSync(`${root}/examples/plain_bars.run.json`, "utf8")),
+          formula: undefined,
+          pour: { mould: "moulds/plain_bar.json", formula: "coconut.formula.json", line: { below_brim: "2 mm" } },
+        },
       },
     ),
 
@@ -281,7 +375,11 @@ await run({
       await button(page, "Change the formula of the base").click();
       await button(page, "Both").click();
       await page.waitForFunction(() => document.activeElement.id === "f-pour-alkali-0-saponifies");
-      assert.equal(await place(page, "pour", "/alkali/0/purity").inputValue(), "99 %", "what was said of the NaOH stays");
+      assert.equal(
+        await place(page, "pour", "/alkali/0/purity").inputValue(),
+        "99 %",
+        "what was said of the NaOH stays",
+      );
       assert.equal(await place(page, "pour", "/alkali/1/purity").inputValue(), "", "that of the KOH is not guessed");
       await page.keyboard.type("70");
       await place(page, "pour", "/alkali/1/saponifies").fill("20");
@@ -301,9 +399,17 @@ await run({
     with_page(async (page, serving) => {
       await open_run(page, /^Plain bars/);
       await button(page, "Change the formula of the base").click();
-      for (const [way, name, typed, kept] of [["By parts to the alkali", "water_to_alkali", "2,1", 2.1], ["By the fats", "share_of_fats", "31", "31 %"], ["By the lye's strength", "lye_strength", "32", "32 %"]]) {
+      for (const [way, name, typed, kept] of [
+        ["By parts to the alkali", "water_to_alkali", "2,1", 2.1],
+        ["By the fats", "share_of_fats", "31", "31 %"],
+        ["By the lye's strength", "lye_strength", "32", "32 %"],
+      ]) {
         await button(page, way).click();
-        assert.equal(await place(page, "pour", `/water/${name}`).inputValue(), "", "the new way is not filled in by the old");
+        assert.equal(
+          await place(page, "pour", `/water/${name}`).inputValue(),
+          "",
+          "the new way is not filled in by the old",
+        );
         await place(page, "pour", `/water/${name}`).fill(typed);
         await settled(page);
         await saved(page);
@@ -330,7 +436,13 @@ await run({
       await page.waitForFunction(() => document.activeElement?.getAttribute("aria-label")?.startsWith("Coconut oil"));
       await settled(page);
       await saved(page);
-      assert.deepEqual(serving.file("meadow_base.formula.json").fats.map((one) => one.fat).slice(0, 3), ["coconut", "olive", "rapeseed_low_erucic"]);
+      assert.deepEqual(
+        serving
+          .file("meadow_base.formula.json")
+          .fats.map((one) => one.fat)
+          .slice(0, 3),
+        ["coconut", "olive", "rapeseed_low_erucic"],
+      );
       await button(page, "Undo").click();
       await settled(page);
       await saved(page);
@@ -363,7 +475,10 @@ await run({
   "a shipped formula that is opened by itself and changed becomes a copy, without the run": () =>
     with_page(async (page, serving) => {
       await button(page, "Runs and moulds").click();
-      await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name: /^Twin lye cream/ }).click();
+      await page
+        .getByRole("region", { name: "Formulas" })
+        .getByRole("button", { name: /^Twin lye cream/ })
+        .click();
       await settled(page);
       await page.getByText("your first change is saved as a copy").waitFor();
       await place(page, "apart", "/superfat").fill("3");
@@ -471,7 +586,11 @@ await run({
   "whatever a formula may say stands on the page as it is written": () =>
     with_page(
       async (page) => {
-        for (const [name, written] of [["Three oils", full], ["By law", by_law], ["By scale", by_scale]]) {
+        for (const [name, written] of [
+          ["Three oils", full],
+          ["By law", by_law],
+          ["By scale", by_scale],
+        ]) {
           await button(page, "Runs and moulds").click();
           await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name }).click();
           await page.getByRole("heading", { name, level: 1 }).waitFor();
@@ -480,7 +599,17 @@ await run({
           for (const [pointer, value] of values(written)) {
             if (["/schema"].includes(pointer) || /^\/alkali\/\d\/alkali$/.test(pointer)) continue;
             const shown = await shown_at(page, "apart", pointer);
-            const answers = { lye: "The lye", batter: "The batter", none: "Holds none", true: "Yes", extra: "put on top, and counted as fat", false: "No, another substance", olive: "Olive oil", coconut: "Coconut oil", argan_studio: "Argan oil" };
+            const answers = {
+              lye: "The lye",
+              batter: "The batter",
+              none: "Holds none",
+              true: "Yes",
+              extra: "put on top, and counted as fat",
+              false: "No, another substance",
+              olive: "Olive oil",
+              coconut: "Coconut oil",
+              argan_studio: "Argan oil",
+            };
             const stands = shown === String(value) || shown?.replace(/^✓ /, "") === answers[String(value)];
             if (!stands) lost.push(`${pointer}: ${String(value)}, shown ${shown}`);
           }
@@ -492,7 +621,12 @@ await run({
         assert.deepEqual(unsaid, [], "the schema knows more than this test asks for");
       },
       laptop,
-      { "full.formula.json": full, "law.formula.json": by_law, "scale.formula.json": by_scale, "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")) },
+      {
+        "full.formula.json": full,
+        "law.formula.json": by_law,
+        "scale.formula.json": by_scale,
+        "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")),
+      },
     ),
 
   "the lists of acids, rates and liquids are the program's own": () =>
@@ -501,20 +635,27 @@ await run({
         await button(page, "Runs and moulds").click();
         await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name: "Three oils" }).click();
         await open_all(page);
-        const options = (locator) => locator.locator("option").evaluateAll((all) => all.map((one) => one.value).filter(Boolean));
+        const options = (locator) =>
+          locator.locator("option").evaluateAll((all) => all.map((one) => one.value).filter(Boolean));
         const acid = schema.$defs.additive.properties.acid.oneOf[1].properties.acid.enum;
         assert.deepEqual(await options(place(page, "apart", "/additives/0/acid/acid")), acid);
         const rates = await options(page.getByLabel("How much: of what").first());
         for (const one of rates) assert.match(`2 ${one}`, new RegExp(schema.$defs.rate.pattern));
         assert.equal(rates.length, 10); // five ways of dosing, of fats or of batter
-        for (const one of await options(page.getByLabel(/supplier's document allows: of what/).first())) assert.match(`2 ${one}`, new RegExp(schema.$defs.limit.pattern));
-        const liquids = JSON.parse(readFileSync(`${root}/src/chemistry/data/liquids.json`, "utf8")).compositions.map((one) => one.name);
+        for (const one of await options(page.getByLabel(/supplier's document allows: of what/).first()))
+          assert.match(`2 ${one}`, new RegExp(schema.$defs.limit.pattern));
+        const liquids = JSON.parse(readFileSync(`${root}/src/chemistry/data/liquids.json`, "utf8")).compositions.map(
+          (one) => one.name,
+        );
         assert.deepEqual(await options(place(page, "apart", "/liquids/0/composition")), liquids);
         const fats = await options(place(page, "apart", "/additives/0/contains_fat/fat"));
         assert.deepEqual(fats.slice(2).sort(), [...schema.$defs.fat_id.enum].sort()); // after the two of her own
       },
       laptop,
-      { "full.formula.json": full, "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")) },
+      {
+        "full.formula.json": full,
+        "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")),
+      },
     ),
 
   "on a tablet whatever is tapped in a formula is 14 mm high and wide, and nothing sticks out": () =>
@@ -535,7 +676,12 @@ await run({
         assert.ok((await strip(page).boundingBox()).y >= 0 && line, "the figures stay in sight");
       },
       tablet,
-      { "full.formula.json": full, "law.formula.json": by_law, "scale.formula.json": by_scale, "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")) },
+      {
+        "full.formula.json": full,
+        "law.formula.json": by_law,
+        "scale.formula.json": by_scale,
+        "studio.fats.json": JSON.parse(readFileSync(`${root}/examples/studio.fats.json`, "utf8")),
+      },
     ),
 });
 await chromium.close();
@@ -548,7 +694,12 @@ function both_of_one() {
     sell: 46,
     spoilage: "0 %",
     pour: { mould: "moulds/twisted_cup.json", formula: "three.formula.json", line: { below_brim: "6 mm" } },
-    pipe: { formula: "three.formula.json", trials: spring.pipe.trials, fills_headspace: "80 %", whip: spring.pipe.whip },
+    pipe: {
+      formula: "three.formula.json",
+      trials: spring.pipe.trials,
+      fills_headspace: "80 %",
+      whip: spring.pipe.whip,
+    },
     losses: spring.losses,
     scales: spring.scales,
   };

@@ -2,7 +2,19 @@
 import assert from "node:assert/strict";
 import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, first_batch, open, open_in, root, run, saved, Serving, settled } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  first_batch,
+  open,
+  open_in,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const sell = (page) => page.getByLabel("Pieces to sell", { exact: true });
@@ -22,7 +34,12 @@ async function ended({ serving, page }) {
 const json_of = (name) => JSON.parse(readFileSync(`${root}/${name}`, "utf8"));
 const superfat = (page) => page.locator("#f-pour-superfat");
 const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
-const naoh = (page) => page.locator(".jug", { hasText: "Lye for the base" }).locator(".figure", { hasText: "NaOH" }).locator(".value b").innerText();
+const naoh = (page) =>
+  page
+    .locator(".jug", { hasText: "Lye for the base" })
+    .locator(".figure", { hasText: "NaOH" })
+    .locator(".value b")
+    .innerText();
 const underneath = (page) => page.getByRole("heading", { name: /changed underneath/ });
 
 /** A run, its formulas, mould, fats and tips, all of her own. */
@@ -229,7 +246,8 @@ await run({
     const changes = {
       "meadow_base.formula.json": (json) => (json.superfat = "9 %"),
       "cup.json": (json) => (json.shape.height = "40 mm"),
-      "studio.fats.json": (json) => (json.fats.find((one) => one.id === "argan_studio").saponification_value = { low: 194, high: 199 }),
+      "studio.fats.json": (json) =>
+        (json.fats.find((one) => one.id === "argan_studio").saponification_value = { low: 194, high: 199 }),
       "studio.tips.json": (json) => (json.tips[0].hand.factor = 1.3),
     };
     for (const [name, change] of Object.entries(changes)) {
@@ -244,8 +262,13 @@ await run({
       write(serving, name, files[name]);
       await page.locator(".foremost .stale", { hasText: name }).waitFor();
       const weights = page.locator(".value.weigh");
-      const struck = await weights.evaluateAll((all) => all.map((one) => getComputedStyle(one.querySelector("b")).textDecorationLine));
-      assert.ok(struck.length > 20 && struck.every((one) => one === "line-through"), `${name}: a weight of before stands as of now`);
+      const struck = await weights.evaluateAll((all) =>
+        all.map((one) => getComputedStyle(one.querySelector("b")).textDecorationLine),
+      );
+      assert.ok(
+        struck.length > 20 && struck.every((one) => one === "line-through"),
+        `${name}: a weight of before stands as of now`,
+      );
       await check_access(page, `${name} changed`);
       let_go();
       await settled(page);
@@ -255,7 +278,10 @@ await run({
       const { pour, pipe } = first_batch(serving.printed("plan", "spring_order.run.json"));
       const weighed = pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
       assert.equal(Number.parseFloat(await naoh(page)), weighed, name);
-      const topping = await page.locator(".lane.pipe .figure", { hasText: "Topping to make" }).locator(".value b").innerText();
+      const topping = await page
+        .locator(".lane.pipe .figure", { hasText: "Topping to make" })
+        .locator(".value b")
+        .innerText();
       assert.equal(Number.parseFloat(topping), pipe.make_g, name);
     }
     check_quiet(page);
@@ -347,7 +373,8 @@ await run({
   "a program whose planning part was ended goes on with the next keystroke": async () => {
     const at = await begun_with_own();
     const { pid } = at.serving.process;
-    const of_thread = (thread) => readFileSync(`/proc/${pid}/task/${thread}/children`, "utf8").trim().split(/\s+/).filter(Boolean);
+    const of_thread = (thread) =>
+      readFileSync(`/proc/${pid}/task/${thread}/children`, "utf8").trim().split(/\s+/).filter(Boolean);
     const workers = readdirSync(`/proc/${pid}/task`).flatMap(of_thread).map(Number);
     assert.ok(workers.length > 0, "answers come from a process of their own");
     for (const worker of workers) process.kill(worker, "SIGKILL");
@@ -366,7 +393,19 @@ await run({
       await at.page.route(path, async (route) => {
         if (is_done || (method && route.request().method() !== method)) return route.fallback();
         is_done = true;
-        await route.fulfill({ status, contentType: "application/json", body: JSON.stringify({ complaint: { file: "", field: "", problem: `internal error ${status}`, remedy: "", line: `internal error ${status}` } }) });
+        await route.fulfill({
+          status,
+          contentType: "application/json",
+          body: JSON.stringify({
+            complaint: {
+              file: "",
+              field: "",
+              problem: `internal error ${status}`,
+              remedy: "",
+              line: `internal error ${status}`,
+            },
+          }),
+        });
       });
     };
     await sell(at.page).fill("30"); // the example becomes her own

@@ -10,7 +10,11 @@ const focused = (page) =>
     const node = document.activeElement;
     const label = node.labels?.[0]?.innerText ?? node.getAttribute("aria-label") ?? node.innerText ?? "";
     const style = getComputedStyle(node);
-    return { label: label.replace(/\s+/g, " ").trim(), outline: Number.parseFloat(style.outlineWidth), tag: node.tagName };
+    return {
+      label: label.replace(/\s+/g, " ").trim(),
+      outline: Number.parseFloat(style.outlineWidth),
+      tag: node.tagName,
+    };
   });
 
 async function tab_to(page, label) {
@@ -53,7 +57,10 @@ await run({
     await settled(page);
     await page.getByRole("button", { name: "Cut open" }).waitFor();
     const all = await page.evaluate(
-      () => [...document.querySelectorAll("button, input, select, summary, [tabindex='0']")].filter((node) => !node.disabled && node.checkVisibility()).length,
+      () =>
+        [...document.querySelectorAll("button, input, select, summary, [tabindex='0']")].filter(
+          (node) => !node.disabled && node.checkVisibility(),
+        ).length,
     );
     let stops = 0;
     for (; stops < most_stops; ++stops) {

@@ -1,6 +1,22 @@
 // The main job by clicks, from an empty folder; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, check_tablet, figure, first_batch, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  figure,
+  first_batch,
+  laptop,
+  open,
+  open_all,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -21,14 +37,23 @@ const field = (page, label) => page.getByLabel(label, { exact: true });
 
 /** Every weight of a batch is the one that the command line prints for it; the run's sums stand apart. */
 async function check_figures(page, plan) {
-  const shown = await page.locator("section:not(.needs) > .jugs .figure .line, .lane .figure .line, .order-of .figure .line").evaluateAll((lines) =>
-    lines.map((line) => [
-      [...line.querySelector(".name").childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent).join("").trim(),
-      Number.parseFloat(line.querySelector(".value b").textContent),
-    ]),
-  );
+  const shown = await page
+    .locator("section:not(.needs) > .jugs .figure .line, .lane .figure .line, .order-of .figure .line")
+    .evaluateAll((lines) =>
+      lines.map((line) => [
+        [...line.querySelector(".name").childNodes]
+          .filter((node) => node.nodeType === Node.TEXT_NODE)
+          .map((node) => node.textContent)
+          .join("")
+          .trim(),
+        Number.parseFloat(line.querySelector(".value b").textContent),
+      ]),
+    );
   const has = (name, grams, off = 1e-9) =>
-    assert.ok(shown.some(([label, value]) => label === name && Math.abs(value - grams) <= off), `${name} ${grams} is not shown`);
+    assert.ok(
+      shown.some(([label, value]) => label === name && Math.abs(value - grams) <= off),
+      `${name} ${grams} is not shown`,
+    );
   const tenth = 0.05 + 1e-9; // sums, which nobody weighs, are shown to a tenth of a gram
   const { pour, pipe } = first_batch(plan);
   for (const batter of [pour, ...(pipe?.whippings ?? [])]) for (const one of batter.ingredients) has(one.name, one.g);
@@ -41,7 +66,8 @@ await run({
   "an empty folder opens on a shipped run with every figure of the command line": () =>
     with_page(async (page, serving) => {
       await check_figures(page, serving.printed("plan", `${root}/examples/spring_order.run.json`));
-      for (const lane of ["Pour", "Pipe", "Perch"]) await page.getByRole("heading", { name: lane, exact: true }).waitFor();
+      for (const lane of ["Pour", "Pipe", "Perch"])
+        await page.getByRole("heading", { name: lane, exact: true }).waitFor();
       assert.match(await page.locator(".order").first().innerText(), /Pour to 6 mm .* below the brim, 68\.0 g/);
       await check_access(page, "a shipped run");
     }),
@@ -50,7 +76,10 @@ await run({
     with_page(async (page) => {
       const sizes = await page.evaluate(() => {
         const of = (nodes) => [...nodes].map((node) => Number.parseFloat(getComputedStyle(node).fontSize));
-        return { weights: of(document.querySelectorAll(".value.weigh b")), rest: of(document.querySelectorAll("main p, main input, main h2, main td, main small")) };
+        return {
+          weights: of(document.querySelectorAll(".value.weigh b")),
+          rest: of(document.querySelectorAll("main p, main input, main h2, main td, main small")),
+        };
       });
       assert.ok(Math.min(...sizes.weights) >= 28);
       assert.ok(Math.max(...sizes.rest) < Math.min(...sizes.weights));
@@ -156,7 +185,10 @@ await run({
       await field(page, "Below brim").fill("5 mm");
       await settled(page);
       await saved(page);
-      assert.equal(await figure(page, "Base to make"), first_batch(serving.printed("plan", "spring_order.run.json")).pour.make_g);
+      assert.equal(
+        await figure(page, "Base to make"),
+        first_batch(serving.printed("plan", "spring_order.run.json")).pour.make_g,
+      );
     }),
 
   "undo and redo take a thought back and bring it again": () =>
@@ -198,10 +230,17 @@ await run({
       await page.locator(".figure button", { hasText: "NaOH" }).first().click();
       const sum = page.locator(".sum").first();
       const fats = first_batch(serving.printed("plan", `${root}/examples/spring_order.run.json`)).pour.fats_g;
-      assert.match(await sum.innerText(), new RegExp(`saponification value[\\s\\S]*${fats.toFixed(1)} g[\\s\\S]*(Codex|CXS)`));
+      assert.match(
+        await sum.innerText(),
+        new RegExp(`saponification value[\\s\\S]*${fats.toFixed(1)} g[\\s\\S]*(Codex|CXS)`),
+      );
       const mute = await page.locator("main .figure div.line .name").allInnerTexts();
       assert.deepEqual(mute, [], "figures that open nothing");
-      for (const [words, said] of [["How the heat is reckoned", /Olsson/], ["How the fit is measured", /pressed in/], ["How the table comes about", /topping of one piece/]]) {
+      for (const [words, said] of [
+        ["How the heat is reckoned", /Olsson/],
+        ["How the fit is measured", /pressed in/],
+        ["How the table comes about", /topping of one piece/],
+      ]) {
         await page.locator(".figure button", { hasText: words }).first().click();
         assert.match(await page.locator(".figure", { hasText: words }).first().innerText(), said);
       }

@@ -2,7 +2,19 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, first_batch, laptop, open, root, run, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  first_batch,
+  laptop,
+  open,
+  root,
+  run,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -22,9 +34,16 @@ async function at_start(test, { files = {}, viewport = laptop } = {}) {
   }
 }
 
-const write = (serving, name, document) => writeFileSync(join(serving.folder, name), JSON.stringify(document, null, 2) + "\n");
+const write = (serving, name, document) =>
+  writeFileSync(join(serving.folder, name), JSON.stringify(document, null, 2) + "\n");
 
-const box = { schema: "brimwright.mould/1", name: "My box", cavities: 2, owned: 3, shape: { kind: "block", length: "100 mm", width: "50 mm", height: "20 mm" } };
+const box = {
+  schema: "brimwright.mould/1",
+  name: "My box",
+  cavities: 2,
+  owned: 3,
+  shape: { kind: "block", length: "100 mm", width: "50 mm", height: "20 mm" },
+};
 /** A place for a file to be sent, which goes with the test and which the program does not look into. */
 function elsewhere(serving, name) {
   mkdirSync(join(serving.folder, ".elsewhere"), { recursive: true });
@@ -170,7 +189,10 @@ await run({
       await field(page, "Shorter side (mm)").fill("50");
       await field(page, "Floor to brim (mm)").fill("20");
       // What would change the figure is not said for her.
-      assert.match(await page.locator("main").innerText(), /Still to be said: the water's temperature, how far the water was filled, what was weighed, a weighing of water\./);
+      assert.match(
+        await page.locator("main").innerText(),
+        /Still to be said: the water's temperature, how far the water was filled, what was weighed, a weighing of water\./,
+      );
       await field(page, "Temperature of the water (°C)").fill("20");
       await page.getByRole("button", { name: "The brim", exact: true }).click();
       await page.getByRole("button", { name: "One cavity" }).click();
@@ -202,7 +224,12 @@ await run({
       await check_targets(page);
       await page.keyboard.press("Enter"); // a round begun and never weighed is not written
       await finish(page, serving, "wet_box.run.json");
-      assert.deepEqual(serving.file("wet_box.json").water, { weighings: ["151 g", "153 g"], temperature: "20 °C", to: { below_brim: "4 mm" }, of: "all cavities" });
+      assert.deepEqual(serving.file("wet_box.json").water, {
+        weighings: ["151 g", "153 g"],
+        temperature: "20 °C",
+        to: { below_brim: "4 mm" },
+        of: "all cavities",
+      });
     }),
 
   "a turned wall of two points holds what a truncated cone holds, typed by Enter alone": () =>
@@ -221,7 +248,9 @@ await run({
       await page.keyboard.type("0");
       // A truncated cone: pi h / 3 (R^2 + R r + r^2) = pi * 30 / 3 * (900 + 600 + 400) mm3.
       const cone_ml = (Math.PI * 10 * 1900) / 1000;
-      await holds(page).filter({ hasText: `${cone_ml.toFixed(1)} ml` }).waitFor();
+      await holds(page)
+        .filter({ hasText: `${cone_ml.toFixed(1)} ml` })
+        .waitFor();
       assert.notEqual(await wall(page, "side"), before, "the drawing does not follow the keys");
       await check_access(page, "a turned wall");
 
@@ -232,26 +261,38 @@ await run({
       assert.ok(await page.getByRole("button", { name: "Use this mould" }).isDisabled());
       await page.keyboard.press("Enter");
       await page.keyboard.type("31"); // at once: the next cell must have the focus by then
-      await page.locator(".point:nth-child(4) .complaint", { hasText: "lies lower than the point before it" }).waitFor();
+      await page
+        .locator(".point:nth-child(4) .complaint", { hasText: "lies lower than the point before it" })
+        .waitFor();
       assert.equal(await page.locator(".point.wants").count(), 1);
       await check_access(page, "a point refused");
       await page.getByRole("button", { name: "Take point 3 away" }).click();
       await page.locator(".point.wants").waitFor({ state: "detached" });
       const plan = await finish(page, serving, "plain_cone.run.json");
-      assert.deepEqual(serving.file("plain_cone.json").shape.points, [{ height: "0 mm", radius: "20 mm" }, { height: "30 mm", radius: "30 mm" }]);
+      assert.deepEqual(serving.file("plain_cone.json").shape.points, [
+        { height: "0 mm", radius: "20 mm" },
+        { height: "30 mm", radius: "30 mm" },
+      ]);
       assert.ok(Math.abs(plan.pour.brimful_ml - cone_ml) < 0.001);
     }),
 
   "an outline holds its shoelace area times its height, typed by Tab, on a tablet": () =>
     at_start(
       async (page, serving) => {
-        const corners = [[0, 0], [80, 0], [80, 30], [30, 30], [30, 60], [0, 60]];
+        const corners = [
+          [0, 0],
+          [80, 0],
+          [80, 30],
+          [30, 30],
+          [30, 60],
+          [0, 60],
+        ];
         const twice_area = corners.reduce((sum, [x, y], i) => {
           const [next_x, next_y] = corners[(i + 1) % corners.length];
           return sum + x * next_y - next_x * y;
         }, 0);
         assert.equal(twice_area / 2, 80 * 30 + 30 * 30); // an L of two rectangles, on paper
-        const expected_ml = (twice_area / 2) * 25 / 1000;
+        const expected_ml = ((twice_area / 2) * 25) / 1000;
         await page.getByRole("button", { name: "By its inside measures" }).click();
         await page.getByRole("button", { name: "Any outline, straight up" }).click();
         await field(page, "What you call it").fill("L bar");
@@ -273,7 +314,9 @@ await run({
           await page.keyboard.type(String(y));
           await page.keyboard.press("Tab");
         }
-        await holds(page).filter({ hasText: `${expected_ml.toFixed(1)} ml` }).waitFor();
+        await holds(page)
+          .filter({ hasText: `${expected_ml.toFixed(1)} ml` })
+          .waitFor();
         assert.notEqual(await wall(page, "above"), triangle);
         await check_access(page, "an outline");
         await check_targets(page);
@@ -296,7 +339,9 @@ await run({
         await page.keyboard.press("Shift+Enter");
         await page.waitForFunction(() => document.querySelectorAll(".point").length === 8);
         await page.waitForFunction(() => document.activeElement.id === "d-shape-points-2-x");
-        await holds(page).filter({ hasText: `${expected_ml.toFixed(1)} ml` }).waitFor();
+        await holds(page)
+          .filter({ hasText: `${expected_ml.toFixed(1)} ml` })
+          .waitFor();
         await page.keyboard.press("Backspace");
         await page.waitForFunction(() => document.querySelectorAll(".point").length === 7);
         const plan = await finish(page, serving, "l_bar.run.json");
@@ -316,7 +361,10 @@ await run({
       await point(page, "Middle to wall", 2).fill("1");
       await holds(page).waitFor();
       await finish(page, serving, "inch_cone.run.json");
-      assert.deepEqual(serving.file("inch_cone.json").shape.points, [{ height: "0 in", radius: "3/4 in" }, { height: "1 1/4 in", radius: "1 in" }]);
+      assert.deepEqual(serving.file("inch_cone.json").shape.points, [
+        { height: "0 in", radius: "3/4 in" },
+        { height: "1 1/4 in", radius: "1 in" },
+      ]);
     }),
 
   "a mould of hers shows what it holds, and one that cannot be measured says why": () =>
@@ -324,7 +372,10 @@ await run({
       async (page) => {
         // 10 x 5 x 2 cm, on paper
         await mould_from(page, /^My box 100\.0 ml \(3\.38 fl oz\), 2 in one; your own, my_box\.json/).waitFor();
-        await mould_from(page, /^Bent your own, bent\.json; it cannot be measured: shape, draft walls leaning 45° .* meet before the floor/).waitFor();
+        await mould_from(
+          page,
+          /^Bent your own, bent\.json; it cannot be measured: shape, draft walls leaning 45° .* meet before the floor/,
+        ).waitFor();
         await check_access(page, "her own moulds");
         await mould_from(page, /^Bent/).click();
         await page.getByRole("alert").filter({ hasText: "It cannot be measured" }).waitFor();
@@ -334,7 +385,12 @@ await run({
         await field(page, "Lean of the wall (°)").fill("");
         await holds(page).filter({ hasText: "300.0 ml" }).waitFor(); // 10 x 5 x 6 cm, on paper
       },
-      { files: { "my_box.json": box, "bent.json": { ...box, name: "Bent", shape: { ...box.shape, height: "60 mm", draft: "45°" } } } },
+      {
+        files: {
+          "my_box.json": box,
+          "bent.json": { ...box, name: "Bent", shape: { ...box.shape, height: "60 mm", draft: "45°" } },
+        },
+      },
     ),
 
   "changing a mould of hers changes the figures of the run that lies open": () =>
@@ -359,7 +415,12 @@ await run({
         await page.getByText("Saved in my_box.json.").waitFor();
         assert.ok(!existsSync(join(serving.folder, "my_deeper_box.json")), "the file was renamed");
         const { owned, ...rest } = box;
-        assert.deepEqual(serving.file("my_box.json"), { ...rest, name: "My deeper box", note: "Measured again.", shape: { ...box.shape, height: "24 mm" } });
+        assert.deepEqual(serving.file("my_box.json"), {
+          ...rest,
+          name: "My deeper box",
+          note: "Measured again.",
+          shape: { ...box.shape, height: "24 mm" },
+        });
         await page.getByRole("button", { name: "Back to the run" }).click();
         await settled(page);
         const after = serving.printed("plan", "boxes.run.json");
@@ -367,7 +428,10 @@ await run({
         await page.locator("section.mould", { hasText: "120.0 ml" }).waitFor();
         const shown = await page.locator(".lane.pour").innerText();
         const { make_g } = first_batch(after).pour;
-        assert.ok(shown.includes(make_g.toFixed(0)) || shown.includes(make_g.toFixed(1)), `${make_g} g is not in: ${shown}`);
+        assert.ok(
+          shown.includes(make_g.toFixed(0)) || shown.includes(make_g.toFixed(1)),
+          `${make_g} g is not in: ${shown}`,
+        );
       },
       { files: { "my_box.json": box, "boxes.run.json": run_in("my_box.json") } },
     ),
@@ -473,7 +537,12 @@ await run({
         new MutationObserver(() => {
           const bar = document.querySelector("#sent");
           if (bar) window.seen.push(bar.value);
-        }).observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true, attributes: true });
+        }).observe(document.querySelector("main"), {
+          subtree: true,
+          childList: true,
+          characterData: true,
+          attributes: true,
+        });
       });
       await page.locator("#mesh-file").setInputFiles(path);
       // Chosen while its size is still being found: the answer that comes late must not stand for this one.
@@ -508,7 +577,10 @@ await run({
       page.on("request", (request) => sent.push(request.url()));
       await page.getByRole("button", { name: "From a mesh file" }).click();
       await page.locator("#mesh-file").setInputFiles(path);
-      await page.getByRole("alert").filter({ hasText: "huge.stl has 201 MiB; 200 MiB is the most: export it with fewer facets" }).waitFor();
+      await page
+        .getByRole("alert")
+        .filter({ hasText: "huge.stl has 201 MiB; 200 MiB is the most: export it with fewer facets" })
+        .waitFor();
       assert.ok(!sent.some((url) => url.includes("/api/mesh")));
       await check_access(page, "a mesh too large");
     }),

@@ -2,7 +2,23 @@
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, check_tablet, fill, figure, first_batch, laptop, open, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  fill,
+  figure,
+  first_batch,
+  laptop,
+  open,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -54,46 +70,59 @@ async function add_moon(page) {
 }
 
 await run({
-  "a decoration added to plain bars asks for one thing after the other, guesses nothing, and weighs as the command line says": () =>
-    with_run(/^Plain bars/, async (page, serving) => {
-      await press(page, "Add a decoration");
-      await page.locator(".lane.perch .complaint").first().waitFor();
-      const asked = [];
-      const answer = async (label, value) => {
-        const wants = page.locator(".lane.perch .field.wants", { has: page.getByLabel(label, { exact: true }) });
-        await wants.waitFor();
-        asked.push(label);
-        await field(page, label).fill(value);
-      };
-      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-perch-0-name", "one cannot type on at once");
-      await check_access(page, "a decoration not yet said");
-      await answer("What it is called", "Moon");
-      await answer("What is melted for it", "clear base");
-      await page.locator(".lane.perch .complaint", { hasText: "does not say what it is made in" }).waitFor();
-      await press(page, "Cast in a mould");
-      await page.locator(".field.wants", { has: field(page, "Cast in") }).waitFor();
-      await field(page, "Cast in").selectOption({ label: "Marble tray" });
-      await answer("Filled to, below the brim", "0");
-      await page.locator(".field.asked.wants", { hasText: "What makes one?" }).waitFor();
-      await check_access(page, "a decoration half said");
-      await press(page, "One cast");
-      await answer("Density when set", "1.03");
-      await answer("Spares", "10");
-      await answer("Melt lost", "4");
-      await answer("Film in the jug", "5");
-      await answer("On each piece", "2");
-      const { run, plan } = await kept(page, serving, "plain_bars.run.json");
-      assert.deepEqual(run.perch, [
-        {
-          name: "Moon", material: "clear base", mould: "moulds/marble_tray.json", fill: { below_brim: "0 mm" }, made_of: "one cast",
-          density: "1.03 g/ml", spares: "10 %", melt_loss: "4 %", jug_film: "5 g", per_piece: 2,
-        },
-      ]);
-      assert.equal(plan.perch[0].casts, 27); // 12 bars x 2 x 1.1 = 26.4, rounded up
-      assert.equal(await figure(page, "Melt of clear base"), plan.perch[0].make_g);
-      assert.match(await page.locator(".lane.perch .order").innerText(), /Cast 27 of Moon ahead, in 3 tray fills/); // 12 in one
-      await check_access(page, "a decoration planned");
-    }),
+  "a decoration added to plain bars asks for one thing after the other, guesses nothing, and weighs as the command line says":
+    () =>
+      with_run(/^Plain bars/, async (page, serving) => {
+        await press(page, "Add a decoration");
+        await page.locator(".lane.perch .complaint").first().waitFor();
+        const asked = [];
+        const answer = async (label, value) => {
+          const wants = page.locator(".lane.perch .field.wants", { has: page.getByLabel(label, { exact: true }) });
+          await wants.waitFor();
+          asked.push(label);
+          await field(page, label).fill(value);
+        };
+        assert.equal(
+          await page.evaluate(() => document.activeElement.id),
+          "f-run-perch-0-name",
+          "one cannot type on at once",
+        );
+        await check_access(page, "a decoration not yet said");
+        await answer("What it is called", "Moon");
+        await answer("What is melted for it", "clear base");
+        await page.locator(".lane.perch .complaint", { hasText: "does not say what it is made in" }).waitFor();
+        await press(page, "Cast in a mould");
+        await page.locator(".field.wants", { has: field(page, "Cast in") }).waitFor();
+        await field(page, "Cast in").selectOption({ label: "Marble tray" });
+        await answer("Filled to, below the brim", "0");
+        await page.locator(".field.asked.wants", { hasText: "What makes one?" }).waitFor();
+        await check_access(page, "a decoration half said");
+        await press(page, "One cast");
+        await answer("Density when set", "1.03");
+        await answer("Spares", "10");
+        await answer("Melt lost", "4");
+        await answer("Film in the jug", "5");
+        await answer("On each piece", "2");
+        const { run, plan } = await kept(page, serving, "plain_bars.run.json");
+        assert.deepEqual(run.perch, [
+          {
+            name: "Moon",
+            material: "clear base",
+            mould: "moulds/marble_tray.json",
+            fill: { below_brim: "0 mm" },
+            made_of: "one cast",
+            density: "1.03 g/ml",
+            spares: "10 %",
+            melt_loss: "4 %",
+            jug_film: "5 g",
+            per_piece: 2,
+          },
+        ]);
+        assert.equal(plan.perch[0].casts, 27); // 12 bars x 2 x 1.1 = 26.4, rounded up
+        assert.equal(await figure(page, "Melt of clear base"), plan.perch[0].make_g);
+        assert.match(await page.locator(".lane.perch .order").innerText(), /Cast 27 of Moon ahead, in 3 tray fills/); // 12 in one
+        await check_access(page, "a decoration planned");
+      }),
 
   "a decoration is removed and comes back with undo": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
@@ -104,7 +133,11 @@ await run({
       const { run, plan } = await kept(page, serving, "marble_bowls.run.json");
       assert.equal(run.perch, undefined);
       assert.equal(await figure(page, "Base to make"), first_batch(plan).pour.make_g);
-      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-perch", "the hand has no place to go on from");
+      assert.equal(
+        await page.evaluate(() => document.activeElement.id),
+        "f-run-perch",
+        "the hand has no place to go on from",
+      );
       await press(page, "Undo");
       const again = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(again.run.perch, shipped("marble_bowls.run.json").perch);
@@ -116,7 +149,14 @@ await run({
       await press(page, "Add another decoration");
       const second = group(page, "Decoration 2");
       await second.getByRole("button", { name: "Drizzled over" }).click();
-      await fill(second, { "Area covered": "12", Thick: "0.5", "What is melted for it": "white base", ...melt, "On each piece": "1", "What it is called": "Stripes" });
+      await fill(second, {
+        "Area covered": "12",
+        Thick: "0.5",
+        "What is melted for it": "white base",
+        ...melt,
+        "On each piece": "1",
+        "What it is called": "Stripes",
+      });
       const { plan } = await kept(page, serving, "marble_bowls.run.json");
       assert.equal(plan.perch[1].volume_each_ml, 0.6); // 12 cm2 x 0.05 cm
       assert.equal(await figure(page, "Melt of white base"), plan.perch[1].make_g);
@@ -124,7 +164,10 @@ await run({
       await check_access(page, "two decorations");
       await press(page, "Take away Marble");
       const left = await kept(page, serving, "marble_bowls.run.json");
-      assert.deepEqual(left.run.perch.map((one) => one.name), ["Stripes"]);
+      assert.deepEqual(
+        left.run.perch.map((one) => one.name),
+        ["Stripes"],
+      );
       assert.equal(await figure(page, "Melt of white base"), left.plan.perch[0].make_g);
     }),
 
@@ -135,22 +178,41 @@ await run({
       await fill(page, { "On each piece": "2", "Cover wanted all round": "1" });
       await press(page, "Before the pour");
       await press(page, "I say where");
-      await page.locator(".lane.perch").getByRole("group", { name: /^Place 2 of/ }).waitFor(); // as many as were wanted on each
+      await page
+        .locator(".lane.perch")
+        .getByRole("group", { name: /^Place 2 of/ })
+        .waitFor(); // as many as were wanted on each
       await check_access(page, "places not yet said");
-      await fill(page, { "Place 1: x": "-20", "Place 1: y": "0", "Place 1: height": "1", "Place 2: x": "2 cm", "Place 2: y": "-3", "Place 2: height": "1" });
+      await fill(page, {
+        "Place 1: x": "-20",
+        "Place 1: y": "0",
+        "Place 1: height": "1",
+        "Place 2: x": "2 cm",
+        "Place 2: y": "-3",
+        "Place 2: height": "1",
+      });
       const { run, plan } = await kept(page, serving, "plain_bars.run.json");
-      assert.deepEqual(run.perch[0].buried.places, [{ x: "-20 mm", y: "0 mm", height: "1 mm" }, { x: "2 cm", y: "-3 mm", height: "1 mm" }]);
+      assert.deepEqual(run.perch[0].buried.places, [
+        { x: "-20 mm", y: "0 mm", height: "1 mm" },
+        { x: "2 cm", y: "-3 mm", height: "1 mm" },
+      ]);
       const [first, second] = plan.perch[0].buried.embeds;
       assert.deepEqual(first.middle_mm, [-20, 0, 12]); // a ball of 22 mm whose foot stands 1 mm high
       assert.deepEqual(second.middle_mm, [20, -3, 12]);
       assert.match(await page.locator(".lane.perch .facts").innerText(), /Least cover to the floor\s*1 mm/);
       assert.equal(await figure(page, "Base to make"), first_batch(plan).pour.make_g);
-      assert.match(await page.locator(".lane.pour svg[role=img]").first().getAttribute("aria-label"), /Drawn as a ball of its volume, whatever its shape: Moon/);
+      assert.match(
+        await page.locator(".lane.pour svg[role=img]").first().getAttribute("aria-label"),
+        /Drawn as a ball of its volume, whatever its shape: Moon/,
+      );
       await check_access(page, "embeds in their places");
 
       await press(page, "Add a place");
       await fill(page, { "Place 3: x": "0", "Place 3: y": "0", "Place 3: height": "1" });
-      await page.getByRole("group", { name: /^Place \d of/ }).locator(".complaint", { hasText: "meets the embed" }).waitFor(); // 20 mm apart, 22 mm thick
+      await page
+        .getByRole("group", { name: /^Place \d of/ })
+        .locator(".complaint", { hasText: "meets the embed" })
+        .waitFor(); // 20 mm apart, 22 mm thick
       assert.equal(serving.file("plain_bars.run.json").perch[0].per_piece, 2 + 1);
       await page.getByRole("button", { name: "Take away place 3 of Moon" }).click();
       assert.equal((await kept(page, serving, "plain_bars.run.json")).run.perch[0].per_piece, 2);
@@ -179,7 +241,13 @@ await run({
       await press(page, "Before the pour");
       await press(page, "I say where");
       await page.locator("summary", { hasText: "Place 1 is turned" }).click();
-      await fill(page, { "About y": "90", "Place 1: x": "0", "Place 1: y": "0", "Place 1: height": "5", "What it is called": "Peg" });
+      await fill(page, {
+        "About y": "90",
+        "Place 1: x": "0",
+        "Place 1: y": "0",
+        "Place 1: height": "5",
+        "What it is called": "Peg",
+      });
       const { plan } = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(plan.perch[0].buried.embeds[0].middle_mm.map(Math.round), [0, 0, 14]); // 5 mm + half of 18 mm
       const drawn = await page.locator(".lane.perch svg rect[transform]").evaluate((node) => {
@@ -196,12 +264,22 @@ await run({
       for (const title of ["What it is and how it is made", "Where it goes", "For the label"])
         await page.locator(".lane.perch section").first().locator("summary", { hasText: title }).click();
       const deco = group(page, "Pearl bead");
-      await fill(deco, { "Pressed into the top": "4", "Flat of the peak, across": "9", "INCI name 5": "Sodium Myristate" });
+      await fill(deco, {
+        "Pressed into the top": "4",
+        "Flat of the peak, across": "9",
+        "INCI name 5": "Sodium Myristate",
+      });
       await deco.locator("summary", { hasText: "It is turned" }).click();
       await fill(deco, { "About x": "180" });
       await deco.getByRole("button", { name: "Add an allergen" }).click();
-      await fill(deco, { "Allergen 1": "Linalool", "Supplier's document, with its date": "Allergen sheet of 2026-01-05" });
-      await deco.locator(".row", { has: field(page, "Allergen 1") }).getByLabel("Share 1", { exact: true }).fill("0.2");
+      await fill(deco, {
+        "Allergen 1": "Linalool",
+        "Supplier's document, with its date": "Allergen sheet of 2026-01-05",
+      });
+      await deco
+        .locator(".row", { has: field(page, "Allergen 1") })
+        .getByLabel("Share 1", { exact: true })
+        .fill("0.2");
       const { run, plan } = await kept(page, serving, "spring_order.run.json");
       const [one] = run.perch;
       assert.deepEqual(one.on_top, { sinks: "4 mm", peak_flat: "9 mm", turn: { x: "180 deg" } });
@@ -227,13 +305,17 @@ await run({
       assert.equal(await figure(page, "gold mica"), first_batch(by_piece.plan).dust[0].g);
 
       await press(page, "By the surface it covers");
-      await fill(page, { "Lies where it covers": "2", "Covered, of the surface": "50", "Lands, of what is dusted": "40" });
+      await fill(page, {
+        "Lies where it covers": "2",
+        "Covered, of the surface": "50",
+        "Lands, of what is dusted": "40",
+      });
       const { plan } = await kept(page, serving, "plain_bars.run.json");
       // The level surface on paper: 82 x 56 mm at the brim, its corners of 6 mm; 2 mm below it at 2 degrees of draft.
       const across = (mm) => mm - 2 * 2 * Math.tan((2 * Math.PI) / 180);
       const cm2 = (across(82) * across(56) - (4 - Math.PI) * 6 ** 2) / 100;
       assert.ok(Math.abs(plan.dust[0].exposed_cm2 - cm2) < 0.1, `${plan.dust[0].exposed_cm2} cm2, on paper ${cm2}`);
-      assert.ok(Math.abs(plan.dust[0].g - 12 * cm2 * 0.002 * 0.5 / 0.4) <= 0.1);
+      assert.ok(Math.abs(plan.dust[0].g - (12 * cm2 * 0.002 * 0.5) / 0.4) <= 0.1);
       assert.equal(await figure(page, "gold mica"), first_batch(plan).dust[0].g);
       await check_access(page, "a dust by the surface");
       await press(page, "Take away gold mica");
@@ -245,20 +327,34 @@ await run({
       await press(page, "Add another dust");
       const second = group(page, "Dust 2");
       await second.getByRole("button", { name: "By the surface it covers" }).click();
-      await fill(second, { "Lies where it covers": "2", "Covered, of the surface": "50", "Lands, of what is dusted": "40", "Which powder": "silver mica" });
+      await fill(second, {
+        "Lies where it covers": "2",
+        "Covered, of the surface": "50",
+        "Lands, of what is dusted": "40",
+        "Which powder": "silver mica",
+      });
       const silver = group(page, "silver mica");
       await silver.locator("summary", { hasText: "For the label" }).click();
       await silver.getByRole("button", { name: "One name" }).click();
       await fill(silver, { "INCI name": "Mica" });
       const { run, plan } = await kept(page, serving, "spring_order.run.json");
-      assert.deepEqual(run.dust[1], { name: "silver mica", on_surface: "2 mg/cm2", covered: "50 %", lands: "40 %", inci: "Mica" });
+      assert.deepEqual(run.dust[1], {
+        name: "silver mica",
+        on_surface: "2 mg/cm2",
+        covered: "50 %",
+        lands: "40 %",
+        inci: "Mica",
+      });
       const cm2 = plan.dust[1].exposed_cm2;
-      assert.ok(Math.abs(plan.dust[1].g - plan.pieces.make * cm2 * 0.002 * 0.5 / 0.4) <= 0.1); // rounded up to what the scale shows
+      assert.ok(Math.abs(plan.dust[1].g - (plan.pieces.make * cm2 * 0.002 * 0.5) / 0.4) <= 0.1); // rounded up to what the scale shows
       assert.equal(await figure(page, "silver mica"), first_batch(plan).dust[1].g);
       await check_access(page, "two dusts");
       await press(page, "Take away gold mica");
       const left = await kept(page, serving, "spring_order.run.json");
-      assert.deepEqual(left.run.dust.map((one) => one.name), ["silver mica"]);
+      assert.deepEqual(
+        left.run.dust.map((one) => one.name),
+        ["silver mica"],
+      );
       assert.equal(await figure(page, "silver mica"), first_batch(left.plan).dust[0].g);
     }),
 
@@ -313,7 +409,10 @@ await run({
       await press(page, "Along y, away from you");
       const turned = await kept(page, serving, "slab_tray.run.json");
       assert.equal(turned.run.cut.along, "y");
-      assert.match(await page.locator(".lane.cut .order").innerText(), new RegExp(`Cut ${turned.plan.cut.bars_each} bars`));
+      assert.match(
+        await page.locator(".lane.cut .order").innerText(),
+        new RegExp(`Cut ${turned.plan.cut.bars_each} bars`),
+      );
       await press(page, "Whichever gives more bars");
       assert.equal((await kept(page, serving, "slab_tray.run.json")).run.cut.along, undefined);
     }),
@@ -336,7 +435,8 @@ await run({
     with_run(
       /^Propped loaf/,
       async (page) => {
-        for (const title of ["What it is", "Where it goes", "For the label", "Place 1 is turned"]) await page.locator("summary", { hasText: title }).first().click();
+        for (const title of ["What it is", "Where it goes", "For the label", "Place 1 is turned"])
+          await page.locator("summary", { hasText: title }).first().click();
         await press(page, "A composition");
         await press(page, "Add an allergen");
         await press(page, "Add a dust");

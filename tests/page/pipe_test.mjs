@@ -1,6 +1,23 @@
 // Topping, layers, warmth and the rest of a run, said by clicks; the figures are the command line's own.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, check_tablet, fill, figure, first_batch, laptop, open, open_all, root, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  check_tablet,
+  fill,
+  figure,
+  first_batch,
+  laptop,
+  open,
+  open_all,
+  root,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_order.run.json";
@@ -28,7 +45,8 @@ const plain_bars = { opened: /^Plain bars/ };
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
 const part = (page, name) => page.getByRole("group", { name, exact: true });
-const unfold = (page, summary, within = "main") => page.locator(within).locator("summary", { hasText: summary }).first().click();
+const unfold = (page, summary, within = "main") =>
+  page.locator(within).locator("summary", { hasText: summary }).first().click();
 
 const turn_pot = (page) => page.getByRole("button", { name: "Make one lye pot for both" }).click();
 
@@ -39,7 +57,8 @@ async function planned(page, serving, file) {
 }
 
 /** What is shown to so many decimals is what the command line prints. */
-const near = (shown, printed, decimals) => assert.ok(Math.abs(shown - printed) <= 0.5 * 10 ** -decimals + 1e-9, `${shown} is shown, ${printed} printed`);
+const near = (shown, printed, decimals) =>
+  assert.ok(Math.abs(shown - printed) <= 0.5 * 10 ** -decimals + 1e-9, `${shown} is shown, ${printed} printed`);
 
 async function add_beads(page) {
   await press(page, "Add a topping");
@@ -49,7 +68,12 @@ async function add_beads(page) {
   await page.getByRole("button", { name: /^\+ Ring/ }).click();
   await field(page, "Radius, to the bead's middle").fill("18");
   await page.getByRole("button", { name: /^\+ Spiral/ }).click();
-  await fill(part(page, "2. Spiral"), { Turns: "2", "Radius at the start": "13", "Radius at the end": "3", "Climbs by": "24" });
+  await fill(part(page, "2. Spiral"), {
+    Turns: "2",
+    "Radius at the start": "13",
+    "Radius at the end": "3",
+    "Climbs by": "24",
+  });
   await press(page, "Not at all, 0 %");
   await fill(page, { "Weigh-cup, net": "78", "Left in the bag": "35", "Left in bowl and whisk": "30" });
   await page.locator(".lane.pipe").getByLabel("Cup holds", { exact: true }).fill("120");
@@ -137,7 +161,11 @@ await run({
       await field(page, "Tip").selectOption("My own, measured");
       await field(page, "What you call the tip").fill("my star");
       await press(page, "Star");
-      await fill(part(page, "My own tip"), { Points: "8", "Radius to the points": "8", "Radius to the notches": "5,4" });
+      await fill(part(page, "My own tip"), {
+        Points: "8",
+        "Radius to the points": "8",
+        "Radius to the notches": "5,4",
+      });
       const plan = await planned(page, serving, spring);
       const by = plan.pipe.visible_by;
       near(await figure(page, "By weighed trials"), by.trials_ml, 1);
@@ -145,7 +173,10 @@ await run({
       near(await figure(page, "By its outline"), by.envelope_ml, 1);
       assert.ok(Math.abs(by.envelope_ml - (0.7 * (Math.PI / 12) * 48 * 48 * 40) / 1000) < 0.001); // a cone, on paper
       const words = await page.getByText(/^Your hand lays down/).innerText();
-      assert.ok(words.includes(`${Number(by.hand_suggested.factor.toFixed(2))} times`) && words.includes("5 trials"), words);
+      assert.ok(
+        words.includes(`${Number(by.hand_suggested.factor.toFixed(2))} times`) && words.includes("5 trials"),
+        words,
+      );
       await page.getByRole("button", { name: /^Keep .* for my tip$/ }).click();
       const kept = await planned(page, serving, spring);
       assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { factor: by.hand_suggested.factor, trials: 5 });
@@ -201,19 +232,36 @@ await run({
   "how warm lye and fats are is said in its lane, and what follows stands on the shelf": () =>
     with_page(async (page, serving) => {
       await unfold(page, "How warm", ".lane.pour");
-      await fill(page.locator(".lane.pour"), { "Room and dry alkali": "21", Water: "10", "Of the water, as ice": "30", "Lye when it is used": "40", Fats: "45" });
+      await fill(page.locator(".lane.pour"), {
+        "Room and dry alkali": "21",
+        Water: "10",
+        "Of the water, as ice": "30",
+        "Lye when it is used": "40",
+        Fats: "45",
+      });
       await page.locator(".lane.pour").getByLabel("The lye cools in").selectOption("ice bath");
       const plan = await planned(page, serving, plain);
       assert.deepEqual(serving.file(plain).pour.warmth, {
-        lye_made_at: "21 °C", water_at: "10 °C", ice_share: "30 %", lye_used_at: "40 °C", fats_at: "45 °C", cooled_in: "ice bath",
+        lye_made_at: "21 °C",
+        water_at: "10 °C",
+        ice_share: "30 %",
+        lye_used_at: "40 °C",
+        fats_at: "45 °C",
+        cooled_in: "ice bath",
       });
-      assert.ok((await page.locator(".jug").first().innerText()).includes(`may reach ${plan.pour.heat.peak_c.toFixed(0)} °C`));
+      assert.ok(
+        (await page.locator(".jug").first().innerText()).includes(`may reach ${plan.pour.heat.peak_c.toFixed(0)} °C`),
+      );
       await field(page, "Batter must stay below").fill("42");
       await planned(page, serving, plain);
       await fill(page.locator(".lane.pour"), { "Batter must stay below": "", Fats: "", "Of the water, as ice": "" });
       await page.locator(".lane.pour").getByLabel("The lye cools in").selectOption("");
       await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.warmth, { lye_made_at: "21 °C", water_at: "10 °C", lye_used_at: "40 °C" });
+      assert.deepEqual(serving.file(plain).pour.warmth, {
+        lye_made_at: "21 °C",
+        water_at: "10 °C",
+        lye_used_at: "40 °C",
+      });
     }, plain_bars),
 
   "layers are made of one pour, each with a colour whose weight opens its arithmetic": () =>
@@ -222,7 +270,10 @@ await run({
       await press(page, "One more layer on top");
       await field(page, "Parts").last().fill("2");
       const two = await planned(page, serving, plain);
-      assert.deepEqual(two.pour.layers.map((one) => one.name), ["Layer 1", "Layer 2"]);
+      assert.deepEqual(
+        two.pour.layers.map((one) => one.name),
+        ["Layer 1", "Layer 2"],
+      );
       await unfold(page, "Name, colours, prop", ".lane.pour .part");
       await part(page, "Layer Layer 1").getByLabel("Name of the layer").fill("Rose");
       await press(page, "Add a colour");
@@ -233,28 +284,48 @@ await run({
       await press(page, "One name");
       await field(page, "INCI name").fill("Kaolin");
       const plan = await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.layers[0].colours, [{ name: "rose clay", rate: "1 tsp/lb of fats", bulk_density: "0.6 g/ml", inci: "Kaolin" }]);
+      assert.deepEqual(serving.file(plain).pour.layers[0].colours, [
+        { name: "rose clay", rate: "1 tsp/lb of fats", bulk_density: "0.6 g/ml", inci: "Kaolin" },
+      ]);
       assert.equal(await figure(page, "rose clay", ".lane.pour"), first_batch(plan).pour.layers[0].colours[0].g);
-      assert.equal(await figure(page, "Layer 2", ".lane.pour"), Number(first_batch(plan).pour.layers[1].g_text), "at the step of the scale that it is weighed on");
+      assert.equal(
+        await figure(page, "Layer 2", ".lane.pour"),
+        Number(first_batch(plan).pour.layers[1].g_text),
+        "at the step of the scale that it is weighed on",
+      );
       await page.locator(".figure button", { hasText: "rose clay" }).click();
-      assert.match(await page.locator(".lane.pour .sum").first().innerText(), /rate ×[\s\S]*1 tsp\/lb of fats[\s\S]*bulk density/);
+      assert.match(
+        await page.locator(".lane.pour .sum").first().innerText(),
+        /rate ×[\s\S]*1 tsp\/lb of fats[\s\S]*bulk density/,
+      );
       await check_access(page, "a layer with a colour");
       await press(page, "Rose later");
       await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.layers.map((one) => one.name), ["Layer 2", "Rose"]);
+      assert.deepEqual(
+        serving.file(plain).pour.layers.map((one) => one.name),
+        ["Layer 2", "Rose"],
+      );
       await press(page, "Undo");
       await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.layers.map((one) => one.name), ["Rose", "Layer 2"]);
+      assert.deepEqual(
+        serving.file(plain).pour.layers.map((one) => one.name),
+        ["Rose", "Layer 2"],
+      );
     }, plain_bars),
 
   "layers by parts, by thickness and by weight are one pour said in three ways": () =>
     with_page(async (page, serving) => {
       const before = serving.printed("plan", `${root}/examples/${spring}`).pour.layers.map((one) => one.volume_each_ml);
-      for (const [words, key] of [["Thickness", "depth"], ["Weight in one", "mass"]]) {
+      for (const [words, key] of [
+        ["Thickness", "depth"],
+        ["Weight in one", "mass"],
+      ]) {
         await press(page, words);
         const plan = await planned(page, serving, spring);
         assert.ok(key in serving.file(spring).pour.layers[0] && serving.file(spring).pour.layers[1].rest === true);
-        plan.pour.layers.forEach((one, i) => assert.ok(Math.abs(one.volume_each_ml - before[i]) < 0.01, `${key}: ${one.volume_each_ml} for ${before[i]}`));
+        plan.pour.layers.forEach((one, i) =>
+          assert.ok(Math.abs(one.volume_each_ml - before[i]) < 0.01, `${key}: ${one.volume_each_ml} for ${before[i]}`),
+        );
       }
       await press(page, "Rose takes what is left");
       await field(page, "Plain, mass").fill("20");
@@ -268,19 +339,28 @@ await run({
     }),
 
   "the mould is propped up for a layer, and lies level again": () =>
-    with_page(async (page, serving) => {
-      await unfold(page, "Name, colours, prop", ".lane.pour .part");
-      await press(page, "Take away the prop");
-      const level = await planned(page, serving, "propped_loaf.run.json");
-      await press(page, "Prop the mould up for this layer");
-      await field(page, "Leans by").fill("12");
-      await press(page, "+y, behind it");
-      const plan = await planned(page, serving, "propped_loaf.run.json");
-      assert.deepEqual(serving.file("propped_loaf.run.json").pour.layers[0].propped, { angle: "12 °", low_side: "+y" });
-      assert.ok(plan.pour.layers[0].to_mm > level.pour.layers[0].to_mm);
-      assert.deepEqual(plan.pour.layers, serving.printed("plan", `${root}/examples/propped_loaf.run.json`).pour.layers);
-      await check_access(page, "a propped layer");
-    }, { opened: /^Propped loaf/ }),
+    with_page(
+      async (page, serving) => {
+        await unfold(page, "Name, colours, prop", ".lane.pour .part");
+        await press(page, "Take away the prop");
+        const level = await planned(page, serving, "propped_loaf.run.json");
+        await press(page, "Prop the mould up for this layer");
+        await field(page, "Leans by").fill("12");
+        await press(page, "+y, behind it");
+        const plan = await planned(page, serving, "propped_loaf.run.json");
+        assert.deepEqual(serving.file("propped_loaf.run.json").pour.layers[0].propped, {
+          angle: "12 °",
+          low_side: "+y",
+        });
+        assert.ok(plan.pour.layers[0].to_mm > level.pour.layers[0].to_mm);
+        assert.deepEqual(
+          plan.pour.layers,
+          serving.printed("plan", `${root}/examples/propped_loaf.run.json`).pour.layers,
+        );
+        await check_access(page, "a propped layer");
+      },
+      { opened: /^Propped loaf/ },
+    ),
 
   "one pot of lye for both batters is switched on, its figures open, and it is switched off": () =>
     with_page(async (page, serving) => {
@@ -329,7 +409,9 @@ await run({
       await planned(page, serving, spring);
       await press(page, "Take the topping away");
       assert.equal(await page.evaluate(() => document.activeElement.id), "topping-back");
-      await page.waitForFunction(() => !document.querySelector(".lane.pipe") && document.documentElement.dataset.settled === "true");
+      await page.waitForFunction(
+        () => !document.querySelector(".lane.pipe") && document.documentElement.dataset.settled === "true",
+      );
       await saved(page);
       const file = serving.file(spring);
       assert.deepEqual([file.pipe, file.losses.pipe, file.lye_pot], [undefined, undefined, undefined]);
@@ -352,7 +434,12 @@ await run({
       await press(page, "Level, 100 %");
       await page.getByRole("button", { name: "Go to the field" }).waitFor();
       await check_access(page, "a run without a plan");
-      await fill(page, { "Weigh-cup, net": "78", "Left in the bag": "35", "Left in bowl and whisk": "30", "Left in the tip": "4" });
+      await fill(page, {
+        "Weigh-cup, net": "78",
+        "Left in the bag": "35",
+        "Left in bowl and whisk": "30",
+        "Left in the tip": "4",
+      });
       await page.locator(".lane.pipe").getByLabel("Cup holds", { exact: true }).fill("120");
       const plan = await planned(page, serving, plain);
       assert.ok(Math.abs(plan.pipe.visible_each_ml - (0.8 * (Math.PI / 6) * 40 * 40 * 20) / 1000) < 0.001); // half an ellipsoid, on paper
@@ -366,7 +453,9 @@ await run({
       await field(page, "Fragrance, as in the formulas").fill("lavender essential oil");
       await field(page, "The bottle holds").fill("50");
       const { bottles } = first_batch(await planned(page, serving, spring));
-      assert.deepEqual(serving.file(spring).bottles, [{ name: "lavender essential oil", holds: "50 g", shared: "by rate" }]);
+      assert.deepEqual(serving.file(spring).bottles, [
+        { name: "lavender essential oil", holds: "50 g", shared: "by rate" },
+      ]);
       for (const one of bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
       await page.locator(".shelf .figure button", { hasText: "Into the base" }).click();
       assert.match(await page.locator(".shelf .sum").innerText(), /one rate[\s\S]*50 g/);
@@ -390,7 +479,11 @@ await run({
       for (const [i, grams] of ["96", "97.5", "95.2"].entries()) await field(page, `Piece ${i + 1}`).fill(grams);
       await field(page, "Your labels already say").fill("90");
       const plan = await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).label, { market: "US", weighed: ["96 g", "97.5 g", "95.2 g"], states: "90 g" });
+      assert.deepEqual(serving.file(plain).label, {
+        market: "US",
+        weighed: ["96 g", "97.5 g", "95.2 g"],
+        states: "90 g",
+      });
       near(await figure(page, "Net weight for the label"), plan.piece.label_g, 0);
       await check_access(page, "a label drafted");
       await press(page, "Take away the label");
@@ -398,24 +491,27 @@ await run({
     }, plain_bars),
 
   "on a tablet all of it is 14 mm high and wide": () =>
-    with_page(async (page, serving) => {
-      await press(page, "Measure its outline");
-      await press(page, "Cone");
-      await fill(part(page, "Its outline"), { Across: "48", High: "40", "Solid share": "70" });
-      await field(page, "Tip").selectOption("My own, measured");
-      await press(page, "Another outline");
-      await turn_pot(page);
-      await open_all(page);
-      await press(page, "Prop the mould up for this layer");
-      await page.getByRole("button", { name: "A composition" }).first().click();
-      await page.getByRole("button", { name: "Add an allergen" }).first().click();
-      await press(page, "Use up a bottle");
-      await press(page, "I have weighed finished pieces");
-      await open_all(page);
-      await check_tablet(page, "everything opened");
-      await press(page, "Thickness");
-      await check_tablet(page, "layers by thickness");
-      assert.ok(serving.file(spring).pipe);
-    }, { viewport: tablet }),
+    with_page(
+      async (page, serving) => {
+        await press(page, "Measure its outline");
+        await press(page, "Cone");
+        await fill(part(page, "Its outline"), { Across: "48", High: "40", "Solid share": "70" });
+        await field(page, "Tip").selectOption("My own, measured");
+        await press(page, "Another outline");
+        await turn_pot(page);
+        await open_all(page);
+        await press(page, "Prop the mould up for this layer");
+        await page.getByRole("button", { name: "A composition" }).first().click();
+        await page.getByRole("button", { name: "Add an allergen" }).first().click();
+        await press(page, "Use up a bottle");
+        await press(page, "I have weighed finished pieces");
+        await open_all(page);
+        await check_tablet(page, "everything opened");
+        await press(page, "Thickness");
+        await check_tablet(page, "layers by thickness");
+        assert.ok(serving.file(spring).pipe);
+      },
+      { viewport: tablet },
+    ),
 });
 await chromium.close();

@@ -7,7 +7,7 @@ program=$(realpath "$2")
 
 cd "$root/src/web/page"
 npm ci --ignore-scripts --no-audit --no-fund --silent
-npx tsc --noEmit -p .
+npm run check --silent
 fresh=$(mktemp -d)
 trap 'rm -rf "$fresh"' EXIT
 node build.mjs "$fresh"

@@ -10,14 +10,17 @@ const chromium = await browser();
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const read = (...words) => execFileSync(words[0], words.slice(1), { maxBuffer: 1 << 28 });
 const pages_of = (pdf) => Number(/Pages:\s+(\d+)/.exec(read("pdfinfo", pdf))[1]);
-const text_of = (pdf, page) => String(read("pdftotext", "-layout", ...(page ? ["-f", page, "-l", page] : []), pdf, "-"));
+const text_of = (pdf, page) =>
+  String(read("pdftotext", "-layout", ...(page ? ["-f", page, "-l", page] : []), pdf, "-"));
 const dots_per_mm = 10;
 
 /** A page as rows of grey, 10 dots to the millimetre. */
 function dots_of(pdf, page) {
   const pgm = read("pdftoppm", "-r", String(dots_per_mm * 25.4), "-gray", "-f", page, "-l", page, pdf);
   const [head, wide, high] = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 40).toString("latin1"));
-  return Array.from({ length: Number(high) }, (_, y) => pgm.subarray(head.length + y * wide, head.length + (y + 1) * wide));
+  return Array.from({ length: Number(high) }, (_, y) =>
+    pgm.subarray(head.length + y * wide, head.length + (y + 1) * wide),
+  );
 }
 
 /** Lengths in millimetres of all dark lines that lie level, from 10 mm up. */
@@ -28,7 +31,8 @@ function level_lines(rows) {
       const is_dark = x < row.length && row[x] < 128;
       if (is_dark && from < 0) from = x;
       if (is_dark || from < 0) continue;
-      if (x - from > 10 * dots_per_mm) found.push({ long: (x - from) / dots_per_mm, x: from / dots_per_mm, y: y / dots_per_mm });
+      if (x - from > 10 * dots_per_mm)
+        found.push({ long: (x - from) / dots_per_mm, x: from / dots_per_mm, y: y / dots_per_mm });
       from = -1;
     }
   });
@@ -38,7 +42,8 @@ function level_lines(rows) {
 const has_line = (lines, long, within = 0.35) => lines.some((line) => Math.abs(line.long - long) <= within);
 
 /** What she weighs for one batch, as the program's plan has it. */
-const weights = ({ pour, pipe }) => [pour, ...(pipe?.whippings ?? [])].flatMap((batter) => batter.ingredients.map((one) => one.g));
+const weights = ({ pour, pipe }) =>
+  [pour, ...(pipe?.whippings ?? [])].flatMap((batter) => batter.ingredients.map((one) => one.g));
 
 await run({
   "from an empty folder to a printed sheet, by clicks": async () => {
@@ -76,16 +81,25 @@ await run({
     await check_access(page, "before printing");
     for (const paper of ["A4", "Letter"]) {
       await page.getByRole("button", { name: new RegExp(`${paper}$`) }).click();
-      const [sheet] = await Promise.all([page.context().waitForEvent("page"), page.getByRole("button", { name: "Bench sheet, to print" }).click()]);
+      const [sheet] = await Promise.all([
+        page.context().waitForEvent("page"),
+        page.getByRole("button", { name: "Bench sheet, to print" }).click(),
+      ]);
       await sheet.waitForLoadState();
       const printed = join(serving.folder, `${paper}.pdf`);
       await sheet.pdf({ path: printed, preferCSSPageSize: true });
       check_printed(printed, paper, plan);
       const own = join(serving.folder, `own ${paper}.pdf`);
-      const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Bench sheet, PDF" }).click()]);
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: "Bench sheet, PDF" }).click(),
+      ]);
       await download.saveAs(own);
       check_printed(own, paper, plan);
-      assert.ok(Math.abs(pages_of(own) - pages_of(printed)) <= plan.batches.length, `${pages_of(printed)} pages by the browser, ${pages_of(own)} of our own`);
+      assert.ok(
+        Math.abs(pages_of(own) - pages_of(printed)) <= plan.batches.length,
+        `${pages_of(printed)} pages by the browser, ${pages_of(own)} of our own`,
+      );
       await sheet.close();
     }
     check_quiet(page);
@@ -108,7 +122,10 @@ await run({
       "Cavity, STL": undefined,
     };
     for (const [button, start] of Object.entries(begins)) {
-      const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).click()]);
+      const [download] = await Promise.all([
+        page.waitForEvent("download"),
+        page.getByRole("button", { name: button }).click(),
+      ]);
       const bytes = readFileSync(await download.path());
       if (start) assert.ok(bytes.toString("latin1").includes(start), `${button} begins with ${bytes.subarray(0, 30)}`);
       else assert.equal(bytes.length, 84 + 50 * bytes.readUInt32LE(80), button); // binary STL: head, count, 50 bytes a facet
@@ -126,14 +143,31 @@ function check_printed(pdf, paper, plan) {
   for (const i of [0, 1]) assert.ok(Math.abs((points[i + 1] / 72) * 25.4 - size[i]) < 0.3, `${paper} is ${points[0]}`);
   const text = text_of(pdf);
   for (const grams of plan.batches.flatMap(weights)) {
-    const forms = [0, 1, 2, 3].map((decimals) => grams.toFixed(decimals)).filter((form) => Math.abs(Number(form) - grams) < 1e-9);
-    assert.ok(forms.some((form) => new RegExp(`(?<![\\d.])${form.replace(".", "\\.")} g\\b`).test(text)), `${grams} g is not on ${pdf}`);
+    const forms = [0, 1, 2, 3]
+      .map((decimals) => grams.toFixed(decimals))
+      .filter((form) => Math.abs(Number(form) - grams) < 1e-9);
+    assert.ok(
+      forms.some((form) => new RegExp(`(?<![\\d.])${form.replace(".", "\\.")} g\\b`).test(text)),
+      `${grams} g is not on ${pdf}`,
+    );
   }
-  const drawn = Array.from({ length: pages_of(pdf) }, (_, i) => String(i + 1)).filter((i) => text_of(pdf, i).includes("Scale 1:1"));
-  assert.equal(drawn.length, plan.batches.length, `one drawing for each size of batch, and they are on the pages ${drawn}`);
+  const drawn = Array.from({ length: pages_of(pdf) }, (_, i) => String(i + 1)).filter((i) =>
+    text_of(pdf, i).includes("Scale 1:1"),
+  );
+  assert.equal(
+    drawn.length,
+    plan.batches.length,
+    `one drawing for each size of batch, and they are on the pages ${drawn}`,
+  );
   const lines = level_lines(dots_of(pdf, drawn[0]));
   // The bar of 84 mm from the side and from above, and the check bar, with up to a quarter millimetre of its own outline.
-  assert.ok(has_line(lines, 84), `no line of 84 mm on ${pdf}: ${[...new Set(lines.map(({ long }) => long.toFixed(1)))]}`);
-  assert.ok(has_line(lines, 50.1, 0.151), `no check bar of 50 mm on ${pdf}: ${[...new Set(lines.map(({ long }) => long.toFixed(1)))]}`);
+  assert.ok(
+    has_line(lines, 84),
+    `no line of 84 mm on ${pdf}: ${[...new Set(lines.map(({ long }) => long.toFixed(1)))]}`,
+  );
+  assert.ok(
+    has_line(lines, 50.1, 0.151),
+    `no check bar of 50 mm on ${pdf}: ${[...new Set(lines.map(({ long }) => long.toFixed(1)))]}`,
+  );
 }
 await chromium.close();

@@ -3,10 +3,14 @@ import assert from "node:assert/strict";
 import { browser, check_access, check_quiet, open, run, Serving, settled } from "./bench.mjs";
 
 const looks = (page) =>
-  page.locator("solid-panel canvas").screenshot().then((png) => png.toString("base64"));
+  page
+    .locator("solid-panel canvas")
+    .screenshot()
+    .then((png) => png.toString("base64"));
 
 /** The solid asked for stands there. */
-const stands = (page) => page.waitForFunction(() => document.querySelector("solid-panel p[role=status]")?.textContent === "");
+const stands = (page) =>
+  page.waitForFunction(() => document.querySelector("solid-panel p[role=status]")?.textContent === "");
 
 await run({
   "each button turns, tips or cuts the solid": async () => {

@@ -19,7 +19,10 @@ await run({
         const weight = () => document.querySelector(".lane.pour .weights .value b").textContent;
         const before = weight();
         await new Promise((done) => {
-          const look = () => (weight() !== before && document.documentElement.dataset.settled === "true" ? done() : requestIdleCallback(look, { timeout: 1 }));
+          const look = () =>
+            weight() !== before && document.documentElement.dataset.settled === "true"
+              ? done()
+              : requestIdleCallback(look, { timeout: 1 });
           look();
         });
         times.push(performance.now() - start);
@@ -27,7 +30,9 @@ await run({
       }
       return times.sort((a, b) => a - b);
     });
-    console.log(`first weights settled by ${first.toFixed(0)} ms; keystroke to weight: median ${taken[10].toFixed(1)} ms, worst ${taken[19].toFixed(1)} ms`);
+    console.log(
+      `first weights settled by ${first.toFixed(0)} ms; keystroke to weight: median ${taken[10].toFixed(1)} ms, worst ${taken[19].toFixed(1)} ms`,
+    );
     await page.context().close();
     await serving.end();
   },

@@ -46,15 +46,33 @@ function listed(words: string[]): string {
 function how_often(plan: Plan, { count, numbers }: Batch): string {
   if (!is_of_several(plan)) return "";
   if (!has_sizes(plan)) return `made ${times(count)}`;
-  return `made ${times(count)}: ${count === 1 ? "batch" : "batches"} ${listed(numbers.map(String))} of ${plan.pieces.batches}`;
+  return `made ${times(count)}: ${
+    count === 1 ? "batch" : "batches"
+  } ${listed(numbers.map(String))} of ${plan.pieces.batches}`;
 }
 
 /** Over all that is weighed for one batch. With two sizes there is one to choose, and both are named. */
 export function batch_head(bench: Bench): TemplateResult {
   const { whole, batch } = bench;
   const often = how_often(whole, batch);
-  return html`<h3 class="batch-head of-plan ${has_sizes(whole) ? "of-sizes" : ""}">One batch: ${pieces_of(whole, batch)}${often ? html`<span>, ${often}</span>` : nothing}</h3>
-    ${has_sizes(whole) ? html`<div class="sizes">${choice("Which batch is weighed", String(chosen(whole)), whole.batches.map((one, i) => [String(i), pieces_of(whole, one) + (one.count > 1 ? `, ${times(one.count)}` : "")]), choose)}</div>` : nothing}`;
+  return html`<h3 class="batch-head of-plan ${has_sizes(whole) ? "of-sizes" : ""}">
+      One batch: ${pieces_of(whole, batch)}${often ? html`<span>, ${often}</span>` : nothing}
+    </h3>
+    ${
+      has_sizes(whole)
+        ? html`<div class="sizes">
+            ${choice(
+              "Which batch is weighed",
+              String(chosen(whole)),
+              whole.batches.map((one, i) => [
+                String(i),
+                pieces_of(whole, one) + (one.count > 1 ? `, ${times(one.count)}` : ""),
+              ]),
+              choose,
+            )}
+          </div>`
+        : nothing
+    }`;
 }
 
 function choose(which: string): void {
@@ -78,23 +96,43 @@ export function whipping_called(bench: Bench, one: Whipping): string {
 }
 
 /** Each of a batch's whippings, as often as it is made. */
-export const whippings_in_turn = ({ whippings }: Bench): Whipping[] => whippings.flatMap((one) => Array.from({ length: one.count }, () => one));
+export const whippings_in_turn = ({ whippings }: Bench): Whipping[] =>
+  whippings.flatMap((one) => Array.from({ length: one.count }, () => one));
 
 /** Whether the run's sums are those of no single weighing. */
-export const is_weighed_in_parts = (bench: Bench): boolean => is_of_several(bench.whole) || is_whipped_in_several(bench);
+export const is_weighed_in_parts = (bench: Bench): boolean =>
+  is_of_several(bench.whole) || is_whipped_in_several(bench);
 
 /** For the run: how many batches, what sets their size, and what one piece more or fewer does. */
 export function batches_told(plan: Plan): TemplateResult {
   const { batches, fillings, cavities, to_stock } = plan.pieces;
   const sizes = plan.batches.map((one) => `${has_sizes(plan) ? `${one.count} of ` : ""}${pieces_of(plan, one)}`);
-  const made = `Made in ${batches} batches${has_sizes(plan) ? ": " : " of "}${listed(sizes)}; ${fillings_of(fillings, cavities)}.`;
+  const made = `Made in ${batches} batches${
+    has_sizes(plan) ? ": " : " of "
+  }${listed(sizes)}; ${fillings_of(fillings, cavities)}.`;
   const sets = plan.batch_limits.filter((one) => one.sets);
   return html`<div class="batches-told of-plan">
     ${is_of_several(plan) ? html`<p><b>${made}</b></p>` : nothing}
-    ${to_stock > 0 ? html`<p>${counted(to_stock, plan.cut ? "bar" : "piece")} beyond the order ${to_stock === 1 ? "goes" : "go"} to stock.</p>` : nothing}
-    ${sets.length ? html`<p><span class="called">What sets a batch:</span> ${sets.map((one) => one.text).join(" ")}</p>` : nothing}
-    ${plan.around.length ? html`<p><span class="called">One fewer, one more:</span> ${plan.around.map((one) => one.text).join(" ")}</p>` : nothing}
+    ${
+      to_stock > 0
+        ? html`<p>
+            ${counted(to_stock, plan.cut ? "bar" : "piece")} beyond the order ${to_stock === 1 ? "goes" : "go"} to
+            stock.
+          </p>`
+        : nothing
+    }
+    ${
+      sets.length
+        ? html`<p><span class="called">What sets a batch:</span> ${sets.map((one) => one.text).join(" ")}</p>`
+        : nothing
+    }
+    ${
+      plan.around.length
+        ? html`<p><span class="called">One fewer, one more:</span> ${plan.around.map((one) => one.text).join(" ")}</p>`
+        : nothing
+    }
   </div>`;
 }
 
-export const fillings_of = (fillings: number, cavities: number): string => `${counted(fillings, "filling")} of ${counted(cavities, "cavity", "cavities")}`;
+export const fillings_of = (fillings: number, cavities: number): string =>
+  `${counted(fillings, "filling")} of ${counted(cavities, "cavity", "cavities")}`;

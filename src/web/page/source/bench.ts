@@ -2,7 +2,15 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { wording } from "./api";
 import { batch_form } from "./batch_form";
-import { batches_told, bench_of, counted, fillings_of, is_of_several, is_weighed_in_parts, type Bench } from "./batches";
+import {
+  batches_told,
+  bench_of,
+  counted,
+  fillings_of,
+  is_of_several,
+  is_weighed_in_parts,
+  type Bench,
+} from "./batches";
 import { clash_of, conflict } from "./clash";
 import { cut_form } from "./cut_form";
 import { is_in_danger } from "./danger";
@@ -38,20 +46,28 @@ export function head(open_start: () => void): TemplateResult {
   };
   return html`<header>
     <p class="mark" aria-hidden="true">▽ Brimwright</p>
-    ${state.view === "run" || state.view === "formula"
-      ? html`<div class="tools" role="group" aria-label="Tools">
-          <button type="button" @click=${open_start}>Runs and moulds</button>
-          <button type="button" ?disabled=${!state.past.length} @click=${undo}>Undo</button>
-          <button type="button" ?disabled=${!state.future.length} @click=${redo}>Redo</button>
-        </div>
-        <div class="tools" role="group" aria-label="Units">
-          ${(["metric", "both", "us"] as const).map(
-            (one) => html`<button type="button" aria-pressed=${state.units === one ? "true" : "false"} @click=${units(one)}>
-              ${{ metric: "g mm", both: "both", us: "oz in" }[one]}</button>`,
-          )}
-        </div>
-        <p class="saving" role="status">${saving_words()}</p>`
-      : nothing}
+    ${
+      state.view === "run" || state.view === "formula"
+        ? html`<div class="tools" role="group" aria-label="Tools">
+              <button type="button" @click=${open_start}>Runs and moulds</button>
+              <button type="button" ?disabled=${!state.past.length} @click=${undo}>Undo</button>
+              <button type="button" ?disabled=${!state.future.length} @click=${redo}>Redo</button>
+            </div>
+            <div class="tools" role="group" aria-label="Units">
+              ${(["metric", "both", "us"] as const).map(
+                (one) =>
+                  html`<button
+                    type="button"
+                    aria-pressed=${state.units === one ? "true" : "false"}
+                    @click=${units(one)}
+                  >
+                    ${{ metric: "g mm", both: "both", us: "oz in" }[one]}
+                  </button>`,
+              )}
+            </div>
+            <p class="saving" role="status">${saving_words()}</p>`
+        : nothing
+    }
   </header>`;
 }
 
@@ -95,13 +111,15 @@ export function bench(): TemplateResult {
   const { plan } = state;
   const of_one = plan && bench_of(plan);
   return html`
-    ${conflict()} ${complaint()}
-    ${plan ? order(plan) : html`<h1>${String(state.run.name ?? "")}</h1>`}
-    ${plan && of_one
-      ? html`${lanes(of_one)} ${shelf(of_one)}
-          <div class="beside">${watch_list(plan)} ${piece(plan)}</div> ${run_needs(of_one)}
-          ${losses_and_scales(of_one)} ${mould(plan)} ${files_out(plan)} ${parts(of_one)}`
-      : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>${unplanned()}`}
+    ${conflict()} ${complaint()} ${plan ? order(plan) : html`<h1>${String(state.run.name ?? "")}</h1>`}
+    ${
+      plan && of_one
+        ? html`${lanes(of_one)} ${shelf(of_one)}
+            <div class="beside">${watch_list(plan)} ${piece(plan)}</div>
+            ${run_needs(of_one)} ${losses_and_scales(of_one)} ${mould(plan)} ${files_out(plan)} ${parts(of_one)}`
+        : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>
+            ${unplanned()}`
+    }
   `;
 }
 
@@ -114,45 +132,83 @@ function parts(bench: Bench): TemplateResult {
     title.scrollIntoView({ block: "start" });
   };
   const there: [string, string][] = [
-    ["run-title", "Top"], ["lane-pour", "Pour"], ["lane-pipe", "Pipe"], ["lane-perch", "Perch"], ["lane-cut", "Cut"],
-    ["shelf-title", "Lye"], ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]), ["piece-title", "Piece"], ["needs-title", "Needs"], ["mould-title", "Mould"], ["out-title", "Print"],
+    ["run-title", "Top"],
+    ["lane-pour", "Pour"],
+    ["lane-pipe", "Pipe"],
+    ["lane-perch", "Perch"],
+    ["lane-cut", "Cut"],
+    ["shelf-title", "Lye"],
+    ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]),
+    ["piece-title", "Piece"],
+    ["needs-title", "Needs"],
+    ["mould-title", "Mould"],
+    ["out-title", "Print"],
   ];
-  const has = { "lane-pipe": has_topping(), "lane-cut": is_cut(), "lane-perch": has_perch(), "needs-title": is_weighed_in_parts(bench) } as Record<string, boolean>;
+  const has = {
+    "lane-pipe": has_topping(),
+    "lane-cut": is_cut(),
+    "lane-perch": has_perch(),
+    "needs-title": is_weighed_in_parts(bench),
+  } as Record<string, boolean>;
   return html`<nav class="parts" aria-label="Parts of this run">
-    ${is_in_danger() ? html`<button type="button" class="danger" @click=${go("watch-title")}><span aria-hidden="true">⚠</span> Danger</button>` : nothing}${there
-    .filter(([id]) => has[id] ?? true)
-    .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}</nav>`;
+    ${
+      is_in_danger()
+        ? html`<button type="button" class="danger" @click=${go("watch-title")}>
+            <span aria-hidden="true">⚠</span> Danger
+          </button>`
+        : nothing
+    }${there
+      .filter(([id]) => has[id] ?? true)
+      .map(([id, words]) => html`<button type="button" @click=${go(id)}>${words}</button>`)}
+  </nav>`;
 }
 
 /** Without a plan there are no lanes, yet what is wrong must be within reach. */
 function unplanned(): TemplateResult {
   return html`<div class="row">
-    ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
-    ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
-  </div>
-  ${batch_form()} ${state.complaint ? unplanned_parts() : nothing}`;
+      ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
+      ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
+    </div>
+    ${batch_form()} ${state.complaint ? unplanned_parts() : nothing}`;
 }
 
 function unplanned_parts(): TemplateResult {
   const has_pipe = has_topping();
   return html`<div class="row">
-      ${file_choice("Mould", "/pour/mould", state.files?.moulds)} ${file_choice("Base", "/pour/formula", state.files?.formulas)}
+      ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
+      ${file_choice("Base", "/pour/formula", state.files?.formulas)}
       ${has_pipe ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
     </div>
-    <div class="lanes">${lane("pour", "Pour", pour_questions())} ${has_pipe ? lane("pipe", "Pipe", pipe_questions()) : nothing}
-      ${has_perch() ? lane("perch", "Perch", perch_questions()) : nothing} ${is_cut() ? lane("cut", "Cut", cut_form()) : nothing}</div>
+    <div class="lanes">
+      ${lane("pour", "Pour", pour_questions())} ${has_pipe ? lane("pipe", "Pipe", pipe_questions()) : nothing}
+      ${has_perch() ? lane("perch", "Perch", perch_questions()) : nothing}
+      ${is_cut() ? lane("cut", "Cut", cut_form()) : nothing}
+    </div>
     ${extras_questions()}`;
 }
 
 export function complaint(): TemplateResult {
   const said = state.complaint;
   return html`<div class="complaints" role="status">
-    ${said
-      ? html`<p class="alarm"><strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong> ${said.field ? html`<code>${said.field}</code>: ` : nothing}${wording(said)}</p>
-          ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
-          ${is_about("run") ? keep_it(state.run, said.field, said.remedy, (pointer, value) => edit("run", pointer, value)) : nothing}
-          ${(wanting_field() && document.activeElement !== wanting_field()) || formula_wanting() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
-      : nothing}
+    ${
+      said
+        ? html`<p class="alarm">
+              <strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong>
+              ${said.field ? html`<code>${said.field}</code>: ` : nothing}${wording(said)}
+            </p>
+            ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
+            ${
+              is_about("run")
+                ? keep_it(state.run, said.field, said.remedy, (pointer, value) => edit("run", pointer, value))
+                : nothing
+            }
+            ${
+              (wanting_field() && document.activeElement !== wanting_field()) || formula_wanting()
+                ? html`<button type="button" @click=${go_to_field}>Go to the field</button>`
+                : nothing
+            }`
+        : nothing
+    }
   </div>`;
 }
 
@@ -175,16 +231,28 @@ function go_to_field(): void {
 
 function order(plan: Plan): TemplateResult {
   const { sell, make, fillings, cavities, casts, batches } = plan.pieces;
-  const fills = is_of_several(plan) ? `${batches} batches, ${counted(fillings, "filling")}` : fillings_of(fillings, cavities);
+  const fills = is_of_several(plan)
+    ? `${batches} batches, ${counted(fillings, "filling")}`
+    : fillings_of(fillings, cavities);
   return html`<section class="order-of" aria-labelledby="run-title">
-    <div><h1 id="run-title">${plan.run}</h1>${typeof state.run.note === "string" ? html`<p class="aside">${state.run.note}</p>` : nothing}</div>
+    <div>
+      <h1 id="run-title">${plan.run}</h1>
+      ${typeof state.run.note === "string" ? html`<p class="aside">${state.run.note}</p>` : nothing}
+    </div>
     <div class="row">
       ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}
       ${field({ label: "Spoilage", at: "/spoilage", unit: "%", short: true })}
       ${file_choice("Mould", "/pour/mould", state.files?.moulds)}
       ${file_choice("Base", "/pour/formula", state.files?.formulas)}
       ${has_topping() ? file_choice("Topping", "/pipe/formula", state.files?.formulas) : nothing}
-      ${figure({ key: "pieces.make", label: plan.cut ? "Bars to make" : "Pieces to make", note: casts !== make ? `${casts} casts, ${fills}` : fills, shown: [String(make), sell === make ? "" : `for ${sell}`], size: "weigh", sum: sums.sum_of_make(plan) })}
+      ${figure({
+        key: "pieces.make",
+        label: plan.cut ? "Bars to make" : "Pieces to make",
+        note: casts !== make ? `${casts} casts, ${fills}` : fills,
+        shown: [String(make), sell === make ? "" : `for ${sell}`],
+        size: "weigh",
+        sum: sums.sum_of_make(plan),
+      })}
     </div>
     <div class="batches">${batches_told(plan)} ${batch_form()}</div>
     <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
@@ -194,8 +262,7 @@ function order(plan: Plan): TemplateResult {
 function lanes(plan: Bench): TemplateResult {
   const has_pipe = has_topping();
   return html`<div class="lanes">
-    ${lane("pour", "Pour", pour_lane(plan))}
-    ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
+    ${lane("pour", "Pour", pour_lane(plan))} ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
     ${has_perch() ? lane("perch", "Perch", perch_lane(plan)) : nothing}
     ${is_cut() ? lane("cut", "Cut", cut_lane(plan)) : nothing}
     ${has_pipe ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping, topping_back())}
@@ -206,19 +273,41 @@ function lanes(plan: Bench): TemplateResult {
 function lane(name: string, title: string, inside: TemplateResult): TemplateResult {
   const is_folded = state.folded.has(name);
   return html`<section class="lane ${name}" aria-labelledby="lane-${name}">
-    <div class="lane-head"><h2 id="lane-${name}" tabindex="-1">${title}</h2>
-      <button type="button" aria-expanded=${is_folded ? "false" : "true"} aria-label="${is_folded ? "Unfold" : "Fold"} ${title}" @click=${() => toggle(state.folded, name)}>${is_folded ? "Unfold" : "Fold"}</button></div>
+    <div class="lane-head">
+      <h2 id="lane-${name}" tabindex="-1">${title}</h2>
+      <button
+        type="button"
+        aria-expanded=${is_folded ? "false" : "true"}
+        aria-label="${is_folded ? "Unfold" : "Fold"} ${title}"
+        @click=${() => toggle(state.folded, name)}
+      >
+        ${is_folded ? "Unfold" : "Fold"}
+      </button>
+    </div>
     ${is_folded ? nothing : html`<div class="lane-body">${inside}</div>`}
   </section>`;
 }
 
-function unused(title: string, words: string, add: string, act: () => void, more: TemplateResult | typeof nothing = nothing): TemplateResult {
-  return html`<section class="lane unused" aria-label=${title}><h2>${title}</h2><p>${words}</p><button type="button" @click=${act}>${add}</button>${more}</section>`;
+function unused(
+  title: string,
+  words: string,
+  add: string,
+  act: () => void,
+  more: TemplateResult | typeof nothing = nothing,
+): TemplateResult {
+  return html`<section class="lane unused" aria-label=${title}>
+    <h2>${title}</h2>
+    <p>${words}</p>
+    <button type="button" @click=${act}>${add}</button>${more}
+  </section>`;
 }
 
 /** The piece first, where it is more than what fills the mould. */
 function solid_views(plan: Plan, mould_file: string): SolidView[] {
-  const filled = { words: "The mould, filled", of: { gauge: { file: mould_file, "below-brim": `${plan.pour.below_brim_mm} mm` } } };
+  const filled = {
+    words: "The mould, filled",
+    of: { gauge: { file: mould_file, "below-brim": `${plan.pour.below_brim_mm} mm` } },
+  };
   const whole = { words: "The whole piece", of: { plan: { file: state.file, run: state.run } } };
   return plan.pipe || plan.perch?.length || plan.pour.layers?.length ? [whole, filled] : [filled, whole];
 }
@@ -233,15 +322,33 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
     ${figure({
       key: "mould.brimful",
       label: "To the brim",
-      note: `${both(length(state.units, pocket.brim_mm - pocket.floor_mm))} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}`,
+      note: `${both(
+        length(state.units, pocket.brim_mm - pocket.floor_mm),
+      )} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}`,
       shown: volume(state.units, pocket.brimful_ml),
       sum: sum_of_brimful(),
     })}
     <div class="beside">
-      <figure><figcaption>Volume by depth; the broken line is the pour line</figcaption>
-        <level-curve role="img" aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres" .gauge=${measured.gauge} .line=${plan.pour.depth_mm}></level-curve></figure>
-      <figure><figcaption>In the round</figcaption><solid-panel .views=${solid_views(plan, measured.mould)}></solid-panel></figure>
+      <figure>
+        <figcaption>Volume by depth; the broken line is the pour line</figcaption>
+        <level-curve
+          role="img"
+          aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres"
+          .gauge=${measured.gauge}
+          .line=${plan.pour.depth_mm}
+        ></level-curve>
+      </figure>
+      <figure>
+        <figcaption>In the round</figcaption>
+        <solid-panel .views=${solid_views(plan, measured.mould)}></solid-panel>
+      </figure>
     </div>
-    ${notes.length ? html`<ul class="limits">${notes.map((one) => html`<li>${one.text}</li>`)}</ul>` : nothing}
+    ${
+      notes.length
+        ? html`<ul class="limits">
+            ${notes.map((one) => html`<li>${one.text}</li>`)}
+          </ul>`
+        : nothing
+    }
   </section>`;
 }

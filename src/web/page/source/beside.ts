@@ -56,7 +56,8 @@ function beside(): Set<string> {
   for (const slot of ["pour", "pipe"] as const) if (!state.formulas[slot]) from_run(at(state.run, `/${slot}/formula`));
   for (const paper of papers()) {
     const name = paper.document.fats_from;
-    if (typeof name === "string" && name) names.add(paper.file.slice(0, paper.file.lastIndexOf("/") + 1) + name).add(name);
+    if (typeof name === "string" && name)
+      names.add(paper.file.slice(0, paper.file.lastIndexOf("/") + 1) + name).add(name);
   }
   return names;
 }
@@ -88,7 +89,7 @@ async function look_once(): Promise<void> {
   const gone_on = read_meanwhile();
   for (const [name, before] of known) {
     const now = await version_of(name, before);
-    if (known.get(name) === before && now !== before) gone_on.push(name), known.set(name, now);
+    if (known.get(name) === before && now !== before) (gone_on.push(name), known.set(name, now));
   }
   if (gone_on.length) await follow_change(gone_on[0]!);
 }

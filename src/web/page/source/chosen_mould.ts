@@ -29,7 +29,14 @@ export function leave_mould(): void {
 export function open_mould(file: string, said?: string): void {
   const listed = state.files?.moulds.find((one) => one.file === file);
   const catalogued = state.catalogue.find((one) => one.path === file);
-  chosen = { file, name: listed?.name || catalogued?.name || file, note: listed?.note ?? "", shipped: listed?.shipped ?? true, owned: 1, said };
+  chosen = {
+    file,
+    name: listed?.name || catalogued?.name || file,
+    note: listed?.note ?? "",
+    shipped: listed?.shipped ?? true,
+    owned: 1,
+    said,
+  };
   void measure(chosen);
   changed();
   requestAnimationFrame(() => document.querySelector<HTMLElement>("#mould-title")?.focus());
@@ -55,23 +62,38 @@ export function mould_opened(of: Chosen, tried: Tried): TemplateResult {
       await change_mould(of.file);
       leave_mould();
     });
-  return html`<section aria-labelledby="mould-title"><h2 id="mould-title" tabindex="-1">${of.name} <small>${of.shipped ? "of the catalogue" : `your own, ${of.file}`}</small></h2>
-    ${of.said ? html`<p role="status">${of.said}</p>` : nothing}
-    ${of.note ? html`<p>${of.note}</p>` : nothing}
+  return html`<section aria-labelledby="mould-title">
+    <h2 id="mould-title" tabindex="-1">
+      ${of.name} <small>${of.shipped ? "of the catalogue" : `your own, ${of.file}`}</small>
+    </h2>
+    ${of.said ? html`<p role="status">${of.said}</p>` : nothing} ${of.note ? html`<p>${of.note}</p>` : nothing}
     ${of.complaint ? html`<p class="alarm" role="alert">It cannot be measured: ${of.complaint}</p>` : nothing}
     <div class="beside">
-      <div>${of.answer ? found(of.answer) : of.complaint ? nothing : html`<p role="status">Measuring ...</p>`}
-        <button type="button" @click=${change}>${of.shipped ? "Change a copy of it" : "Change it"}</button></div>
+      <div>
+        ${of.answer ? found(of.answer) : of.complaint ? nothing : html`<p role="status">Measuring ...</p>`}
+        <button type="button" @click=${change}>${of.shipped ? "Change a copy of it" : "Change it"}</button>
+      </div>
       ${of.complaint ? nothing : bases(of, tried)}
-    </div></section>`;
+    </div>
+  </section>`;
 }
 
 function bases(of: Chosen, tried: Tried): TemplateResult {
-  const make = (formula: string) => () => tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!, of.owned) }));
-  return html`<div><h3>Make a run with it: which base?</h3>
-    <ul class="cards">${(state.files?.formulas ?? []).map(
-      (one) => html`<li><button type="button" ?disabled=${!of.answer} @click=${make(one.file)}><b>${one.name}</b><span>${one.note || one.file}</span></button></li>`,
-    )}</ul></div>`;
+  const make = (formula: string) => () =>
+    tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!, of.owned) }));
+  return html`<div>
+    <h3>Make a run with it: which base?</h3>
+    <ul class="cards">
+      ${(state.files?.formulas ?? []).map(
+        (one) =>
+          html`<li>
+            <button type="button" ?disabled=${!of.answer} @click=${make(one.file)}>
+              <b>${one.name}</b><span>${one.note || one.file}</span>
+            </button>
+          </li>`,
+      )}
+    </ul>
+  </div>`;
 }
 
 function size_of({ gauge }: Found, owned: number): { cavities: number; deep_mm: number } {

@@ -14,8 +14,14 @@ export const clash_of = (what: "run" | "apart"): FormulaPaper | undefined =>
   papers_of(what === "apart" ? ["apart"] : ["pour", "pipe"])[0];
 
 export function conflict(): TemplateResult {
-  return html`${run_clash()} ${papers_of(everyone).map((paper) =>
-    asked(paper.file, paper.clash!.text === null, () => take_their_formula(paper), () => keep_my_formula(paper)),
+  return html`${run_clash()}
+  ${papers_of(everyone).map((paper) =>
+    asked(
+      paper.file,
+      paper.clash!.text === null,
+      () => take_their_formula(paper),
+      () => keep_my_formula(paper),
+    ),
   )}`;
 }
 

@@ -34,7 +34,8 @@ type Held = "unsaid" | "none" | "some";
 const not_said: [Held, string] = ["unsaid", "Not said"];
 const holds_none: [Held, string] = ["none", "Holds none"];
 
-const held_now = (value: Json | undefined): Held => (value === undefined ? "unsaid" : value === "none" ? "none" : "some");
+const held_now = (value: Json | undefined): Held =>
+  value === undefined ? "unsaid" : value === "none" ? "none" : "some";
 const put_held = (some: Json) => (to: Held) => (to === "some" ? some : to === "none" ? "none" : undefined);
 
 /** Fat in it takes its share of the alkali. */
@@ -46,25 +47,76 @@ export function held_fat(of: Whose, at: string, answers: [Held, string][], fats:
   const now = held_now(value_at(of, at));
   const chosen = answers.some(([one]) => one === now) ? now : undefined;
   return html`${asked({ of, question: "Fat in it", at, chosen, answers, puts: put_held({ fat: "", share: "" }) })}
-    ${now === "some" ? html`<div class="row">${one_of({ label: "Which fat", of, at: `${at}/fat`, answers: fats, unsaid: "choose ..." })} ${field({ label: "Fat in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}</div>` : nothing}`;
+  ${
+    now === "some"
+      ? html`<div class="row">
+          ${one_of({ label: "Which fat", of, at: `${at}/fat`, answers: fats, unsaid: "choose ..." })}
+          ${field({ label: "Fat in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}
+        </div>`
+      : nothing
+  }`;
 }
 
 type Acid = Held | "typed";
 const acid_answers: [Acid, string][] = [not_said, holds_none, ["some", "Holds acid"], ["typed", "By what it takes up"]];
-const acid_starts: Record<Acid, Json | undefined> = { unsaid: undefined, none: "none", some: { acid: "", share: "" }, typed: { takes_up: "" } };
+const acid_starts: Record<Acid, Json | undefined> = {
+  unsaid: undefined,
+  none: "none",
+  some: { acid: "", share: "" },
+  typed: { takes_up: "" },
+};
 
 /** Acid in it uses up alkali. */
 export function acid_in_it(of: Whose, row: string): TemplateResult {
   const at = `${row}/acid`;
   const chosen: Acid = value_at(of, `${at}/takes_up`) !== undefined ? "typed" : held_now(value_at(of, at));
   return html`${asked({ of, question: "Acid in it", at, chosen, answers: acid_answers, puts: (to) => acid_starts[to] })}
-    ${chosen === "some" ? html`<div class="row">${one_of({ label: "Which acid", of, at: `${at}/acid`, answers: acids.map((one) => [one, one]), unsaid: "choose ..." })} ${field({ label: "Of that acid in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}</div>` : nothing}
-    ${chosen === "typed" ? html`<div class="row">${field({ label: "Taken up by 1 g of it", of, at: `${at}/takes_up`, unit: "mg KOH/g", hint: "From its supplier's document." })}</div>` : nothing}
-    ${chosen === "some" || chosen === "typed" ? confirmed(of, `${at}/confirmed`, "An essence or concentrate, stronger than a juice, vinegar, wine or sour milk") : nothing}`;
+  ${
+    chosen === "some"
+      ? html`<div class="row">
+          ${one_of({
+            label: "Which acid",
+            of,
+            at: `${at}/acid`,
+            answers: acids.map((one) => [one, one]),
+            unsaid: "choose ...",
+          })}
+          ${field({ label: "Of that acid in what is weighed", of, at: `${at}/share`, unit: "%", short: true })}
+        </div>`
+      : nothing
+  }
+  ${
+    chosen === "typed"
+      ? html`<div class="row">
+          ${field({
+            label: "Taken up by 1 g of it",
+            of,
+            at: `${at}/takes_up`,
+            unit: "mg KOH/g",
+            hint: "From its supplier's document.",
+          })}
+        </div>`
+      : nothing
+  }
+  ${
+    chosen === "some" || chosen === "typed"
+      ? confirmed(of, `${at}/confirmed`, "An essence or concentrate, stronger than a juice, vinegar, wine or sour milk")
+      : nothing
+  }`;
 }
 
 /** What the program would refuse as a slip. */
 export function confirmed(of: Whose, at: string, question: string): TemplateResult {
   const chosen = value_at(of, at) === true ? "yes" : "no";
-  return asked({ of, question, at, chosen, answers: [["no", "No"], ["yes", "Yes"]], puts: (to) => (to === "yes" ? true : undefined) });
+  return asked({
+    of,
+    question,
+    at,
+    chosen,
+    answers: [
+      ["no", "No"],
+      ["yes", "Yes"],
+    ],
+    puts: (to) => (to === "yes" ? true : undefined),
+  });
 }

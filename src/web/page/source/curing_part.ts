@@ -8,18 +8,44 @@ import type { Whose } from "./state";
 
 export function pouring_part(of: Whose): TemplateResult {
   const density = text_at(of, "/measured_density");
-  return html`<section class="card" aria-labelledby="pouring-title"><h2 id="pouring-title">Pouring and curing</h2>
-    <div class="row">${field({ label: "Temperature at the pour", of, at: "/pour_temperature", hint: "The batter's, with its unit: 38 °C, 100 °F." })}
-      ${field({ label: "Cure", of, at: "/cure", unit: "days", optional: true, hint: "Such as 35 days." })}</div>
+  return html`<section class="card" aria-labelledby="pouring-title">
+    <h2 id="pouring-title">Pouring and curing</h2>
+    <div class="row">
+      ${field({
+        label: "Temperature at the pour",
+        of,
+        at: "/pour_temperature",
+        hint: "The batter's, with its unit: 38 °C, 100 °F.",
+      })}
+      ${field({ label: "Cure", of, at: "/cure", unit: "days", optional: true, hint: "Such as 35 days." })}
+    </div>
     ${drying(of)}
-    ${folded({ of, name: "density", pointers: ["/measured_density"], summary: `Density measured${density && `: ${density}`}`, body: () =>
-      field({ label: "Of the plain, unwhipped batter, by weigh-cup", of, at: "/measured_density", unit: "g/ml", optional: true, hint: "Taken in place of the computed one, and compared with it." }) })}
+    ${folded({
+      of,
+      name: "density",
+      pointers: ["/measured_density"],
+      summary: `Density measured${density && `: ${density}`}`,
+      body: () =>
+        field({
+          label: "Of the plain, unwhipped batter, by weigh-cup",
+          of,
+          at: "/measured_density",
+          unit: "g/ml",
+          optional: true,
+          hint: "Taken in place of the computed one, and compared with it.",
+        }),
+    })}
   </section>`;
 }
 
 type Way = "unsaid" | "share" | "law" | "weighed";
 
-const ways: [Way, string][] = [["unsaid", "Not said"], ["share", "As a share"], ["law", "As a course in time"], ["weighed", "From my weighings"]];
+const ways: [Way, string][] = [
+  ["unsaid", "Not said"],
+  ["share", "As a share"],
+  ["law", "As a course in time"],
+  ["weighed", "From my weighings"],
+];
 
 const no_weighing: Document = { after: "", mass: "" };
 const least_weighings = 3; // the program refuses fewer
@@ -40,21 +66,43 @@ function way_of(of: Whose): Way {
 function drying(of: Whose): TemplateResult {
   const chosen = way_of(of);
   const puts = (to: Way): Json => ({ ...without(of, "", ["drying", "water_lost_in_cure"]), ...starts[to] });
-  return html`${asked({ of, question: "Water that leaves in the cure", at: "", asked_at: "/drying", chosen, answers: ways, puts })}
-    ${chosen === "share" ? html`<div class="row">${field({ label: "Of the batter's water, gone when it is sold", of, at: "/water_lost_in_cure", unit: "%" })}</div>` : nothing}
-    ${chosen === "law"
-      ? html`<div class="row">${field({ label: "Of the batter's water, gone in the end", of, at: "/drying/finally_lost", unit: "%" })}
-        ${field({ label: "After this, 63 % of that is gone", of, at: "/drying/time_constant", unit: "days" })}</div>`
-      : nothing}
-    ${chosen === "weighed" ? weighings(of) : nothing}`;
+  return html`${asked({
+    of,
+    question: "Water that leaves in the cure",
+    at: "",
+    asked_at: "/drying",
+    chosen,
+    answers: ways,
+    puts,
+  })}
+  ${
+    chosen === "share"
+      ? html`<div class="row">
+          ${field({ label: "Of the batter's water, gone when it is sold", of, at: "/water_lost_in_cure", unit: "%" })}
+        </div>`
+      : nothing
+  }
+  ${
+    chosen === "law"
+      ? html`<div class="row">
+          ${field({ label: "Of the batter's water, gone in the end", of, at: "/drying/finally_lost", unit: "%" })}
+          ${field({ label: "After this, 63 % of that is gone", of, at: "/drying/time_constant", unit: "days" })}
+        </div>`
+      : nothing
+  }
+  ${chosen === "weighed" ? weighings(of) : nothing}`;
 }
 
 function weighings(of: Whose): TemplateResult {
   const list = { of, at: "/drying/weighings", least: least_weighings };
   return html`<p class="hint">Of one plain piece, or of the same few together, in order of time.</p>
     ${rows_of(list).map(
-      (_, i) => html`<div class="row named" id=${item_id(list, i)}>${field({ label: "Time since the pour", of, at: `${list.at}/${i}/after`, unit: "days", short: true })} ${field({ label: "Mass", of, at: `${list.at}/${i}/mass`, unit: "g", short: true })}
-        ${item_buttons(list, i, `weighing ${i + 1}`)}</div>`,
+      (_, i) =>
+        html`<div class="row named" id=${item_id(list, i)}>
+          ${field({ label: "Time since the pour", of, at: `${list.at}/${i}/after`, unit: "days", short: true })}
+          ${field({ label: "Mass", of, at: `${list.at}/${i}/mass`, unit: "g", short: true })}
+          ${item_buttons(list, i, `weighing ${i + 1}`)}
+        </div>`,
     )}
     ${add_button(list, "One more weighing", () => add_to(list, no_weighing, "weighing"))}`;
 }

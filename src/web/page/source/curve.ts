@@ -42,7 +42,13 @@ class LevelCurve extends HTMLElement {
     const depth = [0, ...levels.map((level) => level.depth_mm)];
     const volume = [0, ...levels.map((level) => level.volume_ml)];
     const ink = getComputedStyle(this).color;
-    const axis = { stroke: ink, font: "16px system-ui", labelFont: "16px system-ui", labelSize: 26, grid: { stroke: "#8884" } };
+    const axis = {
+      stroke: ink,
+      font: "16px system-ui",
+      labelFont: "16px system-ui",
+      labelSize: 26,
+      grid: { stroke: "#8884" },
+    };
     this.#plot = new uPlot(
       {
         width: this.clientWidth || 320,

@@ -24,7 +24,9 @@ function leave_whole(): void {
 
 export function cut_button(): TemplateResult | typeof nothing {
   if (!may_be_cut()) return nothing;
-  return html`<div class="choice"><button type="button" id="cut-into-bars" @click=${cut_into_bars}>Cut it into bars</button></div>`;
+  return html`<div class="choice">
+    <button type="button" id="cut-into-bars" @click=${cut_into_bars}>Cut it into bars</button>
+  </div>`;
 }
 
 type Way = "loaf" | "slab";
@@ -37,24 +39,61 @@ function way_of(): Way | undefined {
 }
 
 const directions: Record<Way, [string, string][]> = {
-  loaf: [["", "Along the longer side"], ["x", "Along x, across the drawing"], ["y", "Along y, away from you"], ["z", "Upwards: rounds off a column"]],
-  slab: [["", "Whichever gives more bars"], ["x", "Along x, across the drawing"], ["y", "Along y, away from you"]],
+  loaf: [
+    ["", "Along the longer side"],
+    ["x", "Along x, across the drawing"],
+    ["y", "Along y, away from you"],
+    ["z", "Upwards: rounds off a column"],
+  ],
+  slab: [
+    ["", "Whichever gives more bars"],
+    ["x", "Along x, across the drawing"],
+    ["y", "Along y, away from you"],
+  ],
 };
 
 export function cut_form(): TemplateResult {
   const way = way_of();
-  const trim = (label: string, name: string) => field({ label, at: `/cut/${name}`, unit: "mm", short: true, optional: true });
+  const trim = (label: string, name: string) =>
+    field({ label, at: `/cut/${name}`, unit: "mm", short: true, optional: true });
   const along = text_at("run", "/cut/along");
-  return html`
-    ${asked({ question: "What is cut?", at: "/cut/bar", chosen: way, answers: [["loaf", "A loaf, into slices"], ["slab", "A slab, into bars"]], puts: (to) => way_keys[to] })}
+  return html` ${asked({
+      question: "What is cut?",
+      at: "/cut/bar",
+      chosen: way,
+      answers: [
+        ["loaf", "A loaf, into slices"],
+        ["slab", "A slab, into bars"],
+      ],
+      puts: (to) => way_keys[to],
+    })}
     <div class="row">
-      ${way === "loaf" ? field({ label: "Bar, thickness", at: "/cut/bar/thickness", unit: "mm", short: true }) : nothing}
-      ${way === "slab" ? ["length", "width"].map((name) => field({ label: `Bar, ${name}`, at: `/cut/bar/${name}`, unit: "mm", short: true })) : nothing}
+      ${
+        way === "loaf" ? field({ label: "Bar, thickness", at: "/cut/bar/thickness", unit: "mm", short: true }) : nothing
+      }
+      ${
+        way === "slab"
+          ? ["length", "width"].map((name) =>
+              field({ label: `Bar, ${name}`, at: `/cut/bar/${name}`, unit: "mm", short: true }),
+            )
+          : nothing
+      }
       ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true })}
-      ${trim("Off each end", "end_trim")} ${trim("Off each side", "side_trim")} ${trim("Planed off the top", "top_planing")}
+      ${trim("Off each end", "end_trim")} ${trim("Off each side", "side_trim")}
+      ${trim("Planed off the top", "top_planing")}
       ${trim(way === "slab" ? "Planed off each side of a bar" : "Planed off both faces", "face_planing")}
     </div>
     <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
-    ${way ? asked({ question: way === "loaf" ? "Slice follows slice" : "The bars' length lies", at: "/cut/along", chosen: along, answers: directions[way], puts: (to) => to || undefined }) : nothing}
+    ${
+      way
+        ? asked({
+            question: way === "loaf" ? "Slice follows slice" : "The bars' length lies",
+            at: "/cut/along",
+            chosen: along,
+            answers: directions[way],
+            puts: (to) => to || undefined,
+          })
+        : nothing
+    }
     <button type="button" @click=${leave_whole}>Leave it whole</button>`;
 }

@@ -1,4 +1,4 @@
-// Danger: what could make a soap that burns. It stands first on every view, for as long as no newer answer takes it back.
+// Danger: what could make a soap that burns. It stands first on every view, until a newer answer takes it back.
 import { html, nothing, type TemplateResult } from "lit";
 import { wording, type Complaint } from "./api";
 import { clash_of } from "./clash";
@@ -10,7 +10,9 @@ const here = (): "run" | "apart" => (state.formulas.apart ? "apart" : "run");
 
 /** A new answer: what it warns of takes the place of what was warned of before. */
 export function take_dangers(plan: Plan): void {
-  state.dangers[here()] = plan.cautions.filter((one) => one.severity === "danger").map(({ text, topic }) => ({ text, is_of_heat: topic === "heat" }));
+  state.dangers[here()] = plan.cautions
+    .filter((one) => one.severity === "danger")
+    .map(({ text, topic }) => ({ text, is_of_heat: topic === "heat" }));
 }
 
 /** No answer, because the soap would be lye-heavy. Any other refusal says nothing for or against what stood before. */
@@ -31,7 +33,10 @@ interface Told {
 
 function told(): Told[] {
   const is_elsewhere = state.view === "start" || here() === "apart";
-  const of_run = state.dangers.run.map(({ text }) => ({ from: is_elsewhere ? `In the run "${String(state.run.name ?? state.file)}": ` : "", text }));
+  const of_run = state.dangers.run.map(({ text }) => ({
+    from: is_elsewhere ? `In the run "${String(state.run.name ?? state.file)}": ` : "",
+    text,
+  }));
   return [...state.dangers.apart.map(({ text }) => ({ from: "", text })), ...of_run];
 }
 
@@ -43,10 +48,21 @@ export function foremost(): TemplateResult | typeof nothing {
   const stale = stale_words();
   if (!dangers.length && !stale) return nothing;
   return html`<section class="foremost" aria-label="Danger, and figures from before">
-    ${dangers.length
-      ? html`<div role="alert" class="dangers">${dangers.map(({ from, text }) => html`<p class="danger"><strong>${sign}</strong> ${from}${text}</p>`)}</div>`
-      : nothing}
-    ${stale ? html`<div class="stale"><p role="status"><strong>Figures from before.</strong> ${stale}</p>${asks_now() ? html`<button type="button" @click=${to_question}>To the question</button>` : nothing}</div>` : nothing}
+    ${
+      dangers.length
+        ? html`<div role="alert" class="dangers">
+            ${dangers.map(({ from, text }) => html`<p class="danger"><strong>${sign}</strong> ${from}${text}</p>`)}
+          </div>`
+        : nothing
+    }
+    ${
+      stale
+        ? html`<div class="stale">
+            <p role="status"><strong>Figures from before.</strong> ${stale}</p>
+            ${asks_now() ? html`<button type="button" @click=${to_question}>To the question</button>` : nothing}
+          </div>`
+        : nothing
+    }
   </section>`;
 }
 
@@ -63,15 +79,20 @@ function to_question(): void {
 function stale_words(): string {
   if (!state.file || state.view === "reading") return "";
   const clash = clash_of(here());
-  if (clash) return `${clash.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
-  return state.is_old && state.changed_beside ? `${state.changed_beside} changed underneath: what is struck through is not to be weighed.` : "";
+  if (clash)
+    return `${clash.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
+  return state.is_old && state.changed_beside
+    ? `${state.changed_beside} changed underneath: what is struck through is not to be weighed.`
+    : "";
 }
 
 /** Beside a place that shows or asks the superfat of one of the batters, and where it is weighed that of one batch. */
 export function danger_beside(whose: Whose, id = "", pieces?: number): TemplateResult | typeof nothing {
   const texts = dangers_of(whose, pieces);
   if (!texts.length) return nothing;
-  return html`<div class="dangers" id=${id || nothing}>${texts.map((text) => html`<p class="danger"><strong>${sign}</strong> ${text}</p>`)}</div>`;
+  return html`<div class="dangers" id=${id || nothing}>
+    ${texts.map((text) => html`<p class="danger"><strong>${sign}</strong> ${text}</p>`)}
+  </div>`;
 }
 
 /** Of its superfat: all but those that name the other formula alone, or batches of another size. */

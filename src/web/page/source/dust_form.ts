@@ -30,16 +30,37 @@ export function dust_form(i: number): TemplateResult {
   const here = `/dust/${i}`;
   const way = way_of(here);
   const name = powder_called(i);
-  const with_way = (to: Way) => ({ ...without("run", here, ["per_piece", "on_surface", "covered", "lands"]), ...way_keys[to] });
-  return html`
-    ${field({ label: "Which powder", at: `${here}/name` })}
-    ${asked({ question: "How much of it?", at: here, chosen: way, answers: [["piece", "Weighed for one piece"], ["surface", "By the surface it covers"]], puts: with_way })}
-    ${way === "piece" ? field({ label: `${name}, for one piece`, at: `${here}/per_piece`, unit: "g", hint: "What misses it included." }) : nothing}
-    ${way === "surface"
-      ? html`<div class="row">${field({ label: "Lies where it covers", at: `${here}/on_surface`, unit: "mg/cm2", short: true })}
-          ${field({ label: "Covered, of the surface", at: `${here}/covered`, unit: "%", short: true })}
-          ${field({ label: "Lands, of what is dusted", at: `${here}/lands`, unit: "%", short: true })}</div>
-        <p class="hint">The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.</p>`
-      : nothing}
-    ${supplier_form("run", here, name)}`;
+  const with_way = (to: Way) => ({
+    ...without("run", here, ["per_piece", "on_surface", "covered", "lands"]),
+    ...way_keys[to],
+  });
+  return html` ${field({ label: "Which powder", at: `${here}/name` })}
+  ${asked({
+    question: "How much of it?",
+    at: here,
+    chosen: way,
+    answers: [
+      ["piece", "Weighed for one piece"],
+      ["surface", "By the surface it covers"],
+    ],
+    puts: with_way,
+  })}
+  ${
+    way === "piece"
+      ? field({ label: `${name}, for one piece`, at: `${here}/per_piece`, unit: "g", hint: "What misses it included." })
+      : nothing
+  }
+  ${
+    way === "surface"
+      ? html`<div class="row">
+            ${field({ label: "Lies where it covers", at: `${here}/on_surface`, unit: "mg/cm2", short: true })}
+            ${field({ label: "Covered, of the surface", at: `${here}/covered`, unit: "%", short: true })}
+            ${field({ label: "Lands, of what is dusted", at: `${here}/lands`, unit: "%", short: true })}
+          </div>
+          <p class="hint">
+            The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.
+          </p>`
+      : nothing
+  }
+  ${supplier_form("run", here, name)}`;
 }

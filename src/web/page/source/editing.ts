@@ -4,7 +4,17 @@ import { measure_soon } from "./measuring";
 import { plan_soon } from "./planning";
 import { at, with_value } from "./pointer";
 import { keep_formula_net, keep_net, save_soon, take_formula_net } from "./saving";
-import { changed, document_of, everyone, state, type FormulaPaper, type Of, type Page, type Slot, type Whose } from "./state";
+import {
+  changed,
+  document_of,
+  everyone,
+  state,
+  type FormulaPaper,
+  type Of,
+  type Page,
+  type Slot,
+  type Whose,
+} from "./state";
 
 const most_steps_back = 300;
 const one_thought_ms = 1200; // typing in one field without a longer pause is one step of undo

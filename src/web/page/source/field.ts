@@ -37,7 +37,9 @@ export function list_at(of: Of, pointer: string): Json[] {
 
 /** The thing that stands there, but for some of what is said of it. */
 export function without(of: Of, pointer: string, keys: string[]): Document {
-  return Object.fromEntries(Object.entries((value_at(of, pointer) ?? {}) as Document).filter(([key]) => !keys.includes(key)));
+  return Object.fromEntries(
+    Object.entries((value_at(of, pointer) ?? {}) as Document).filter(([key]) => !keys.includes(key)),
+  );
 }
 
 /** The line that is about this place or about something in it. */
@@ -93,8 +95,14 @@ function unit_for(options: FieldOptions, of: Of): string {
 }
 
 /** Beneath a field: what the program asks for, or else a hint. */
-export const said_beneath = (id: string, complaint: string | undefined, hint?: unknown): TemplateResult | typeof nothing =>
-  complaint || hint ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${complaint ?? hint}</p>` : nothing;
+export const said_beneath = (
+  id: string,
+  complaint: string | undefined,
+  hint?: unknown,
+): TemplateResult | typeof nothing =>
+  complaint || hint
+    ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${complaint ?? hint}</p>`
+    : nothing;
 
 let is_pressed = false;
 addEventListener("pointerdown", () => (is_pressed = true), true);
@@ -122,11 +130,23 @@ export function field(options: FieldOptions): TemplateResult {
   };
   const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
   const hint = taken_as || options.hint;
-  return html`<div class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}">
+  return html`<div
+    class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}"
+  >
     <label for=${id}>${options.label}</label>
-    <input id=${id} .value=${live(shown)} @input=${typed} @blur=${leave_field} autocomplete="off" spellcheck="false"
-      inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"} aria-invalid=${complaint ? "true" : "false"}
-      aria-describedby=${[complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing} />
+    <input
+      id=${id}
+      .value=${live(shown)}
+      @input=${typed}
+      @blur=${leave_field}
+      autocomplete="off"
+      spellcheck="false"
+      inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"}
+      aria-invalid=${complaint ? "true" : "false"}
+      aria-describedby=${
+        [complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing
+      }
+    />
     ${said_beneath(id, complaint, hint)}
   </div>`;
 }

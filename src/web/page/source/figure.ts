@@ -18,11 +18,19 @@ export function figure({ key, label, shown, sum, size = "plain", note }: FigureO
   const id = `sum-${key.replaceAll(/[^\w]/g, "-")}`;
   const words = html`<span class="name">${label}${note ? html`<small>${note}</small>` : nothing}</span>
     <span class="value ${size} ${state.is_old ? "old" : ""}"
-      ><b>${shown[0]}</b>${shown[1] ? html` <i>${shown[1]}</i>` : nothing}</span>`;
+      ><b>${shown[0]}</b>${shown[1] ? html` <i>${shown[1]}</i>` : nothing}</span
+    >`;
   if (!sum) return html`<div class="figure"><div class="line">${words}</div></div>`;
   return html`<div class="figure">
-    <button type="button" class="line" aria-expanded=${is_open ? "true" : "false"} aria-controls=${is_open ? id : nothing}
-      @click=${() => toggle(state.open, key)}>${words}<span class="how" aria-hidden="true">${is_open ? "–" : "="}</span></button>
+    <button
+      type="button"
+      class="line"
+      aria-expanded=${is_open ? "true" : "false"}
+      aria-controls=${is_open ? id : nothing}
+      @click=${() => toggle(state.open, key)}
+    >
+      ${words}<span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
+    </button>
     ${is_open ? arithmetic(id, sum) : nothing}
   </div>`;
 }
@@ -36,11 +44,17 @@ function arithmetic(id: string, sum: Sum): TemplateResult {
   return html`<div class="sum" id=${id}>
     <p class="formula">${sum.formula}</p>
     <table>
-      <caption>With</caption>
+      <caption>
+        With
+      </caption>
       <tbody>
         ${sum.with.map(
           ([name, value, from]) =>
-            html`<tr><th scope="row">${name}</th><td>${value}</td><td>${from ?? ""}</td></tr>`,
+            html`<tr>
+              <th scope="row">${name}</th>
+              <td>${value}</td>
+              <td>${from ?? ""}</td>
+            </tr>`,
         )}
       </tbody>
     </table>

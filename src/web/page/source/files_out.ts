@@ -70,10 +70,12 @@ const set_paper = (wanted: Paper) => {
 };
 
 /** The batches by their numbers, as the sheet takes them. */
-const numbered = (plan: Plan) => plan.batches.flatMap((one) => one.numbers.map((number) => ({ number, one }))).sort((a, b) => a.number - b.number);
+const numbered = (plan: Plan) =>
+  plan.batches.flatMap((one) => one.numbers.map((number) => ({ number, one }))).sort((a, b) => a.number - b.number);
 
 /** One that there is: typing may have made fewer of them. */
-const sheet_batch = (plan: Plan): number => (is_of_several(plan) && batch_wanted <= plan.pieces.batches ? batch_wanted : 0);
+const sheet_batch = (plan: Plan): number =>
+  is_of_several(plan) && batch_wanted <= plan.pieces.batches ? batch_wanted : 0;
 
 function which_batch(plan: Plan): TemplateResult | typeof nothing {
   if (!is_of_several(plan)) return nothing;
@@ -82,28 +84,52 @@ function which_batch(plan: Plan): TemplateResult | typeof nothing {
     batch_wanted = Number((event.target as HTMLSelectElement).value);
     changed();
   };
-  const option = (number: number, words: string) => html`<option value=${number} .selected=${live(number === now)}>${words}</option>`;
-  return html`<div class="row"><div class="field choose"><label for="sheet-batch">The sheet is for</label>
-    <select id="sheet-batch" @change=${choose}>${option(0, "the whole run")}
-      ${numbered(plan).map(({ number, one }) => option(number, `batch ${number} of ${plan.pieces.batches}: ${pieces_of(plan, one)}`))}</select></div></div>`;
+  const option = (number: number, words: string) =>
+    html`<option value=${number} .selected=${live(number === now)}>${words}</option>`;
+  return html`<div class="row">
+    <div class="field choose">
+      <label for="sheet-batch">The sheet is for</label>
+      <select id="sheet-batch" @change=${choose}>
+        ${option(0, "the whole run")}
+        ${numbered(plan).map(({ number, one }) =>
+          option(number, `batch ${number} of ${plan.pieces.batches}: ${pieces_of(plan, one)}`),
+        )}
+      </select>
+    </div>
+  </div>`;
 }
 
 export function files_out(plan: Plan): TemplateResult {
-  const stem = state.file.split("/").at(-1)!.replace(/(\.run)?\.json$/, "");
+  const stem = state.file
+    .split("/")
+    .at(-1)!
+    .replace(/(\.run)?\.json$/, "");
   const of_plan = { file: state.file, run: state.run };
   const mould = state.measured?.mould;
   const of_mould = { file: mould, "below-brim": `${plan.pour.below_brim_mm} mm` };
   const batch = sheet_batch(plan);
   const sheet = { plan: of_plan, paper, ...(batch ? { batch: String(batch) } : {}) };
-  const button = (words: string, act: () => void, look = "") => html`<button type="button" class=${look} ?disabled=${is_working} @click=${act}>${words}</button>`;
+  const button = (words: string, act: () => void, look = "") =>
+    html`<button type="button" class=${look} ?disabled=${is_working} @click=${act}>${words}</button>`;
   return html`<section class="out" aria-labelledby="out-title">
     <h2 id="out-title">To print and to keep</h2>
     <h3>The sheet for the bench</h3>
-    ${choice<Paper>("Paper", paper, [["A4", "A4"], ["Letter", "Letter"]], set_paper)}
+    ${choice<Paper>(
+      "Paper",
+      paper,
+      [
+        ["A4", "A4"],
+        ["Letter", "Letter"],
+      ],
+      set_paper,
+    )}
     ${which_batch(plan)}
     <div class="choice">
       ${button("Bench sheet, to print", open({ kind: "sheet", ...sheet }), "strong")}
-      ${button("Bench sheet, PDF", keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }))}
+      ${button(
+        "Bench sheet, PDF",
+        keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }),
+      )}
     </div>
     <h3>For the label, the wall and the printer</h3>
     <div class="choice">
@@ -112,11 +138,15 @@ export function files_out(plan: Plan): TemplateResult {
       ${button("Drawing of the piece", keep(`${stem}.svg`, { kind: "piece", plan: of_plan }))}
       ${button("Whole piece, GLB", keep(`${stem}.glb`, { kind: "glb", plan: of_plan }))}
       ${button("Whole piece, STL", keep(`${stem}.stl`, { kind: "stl", plan: of_plan }))}
-      ${mould
-        ? html`${button("Filled cavity, GLB", keep(`${stem} cavity.glb`, { kind: "glb", gauge: of_mould }))}
+      ${
+        mould
+          ? html`${button("Filled cavity, GLB", keep(`${stem} cavity.glb`, { kind: "glb", gauge: of_mould }))}
             ${button("Cavity, STL", keep(`${stem} cavity.stl`, { kind: "stl", gauge: { file: mould } }))}`
-        : ""}
+          : ""
+      }
     </div>
-    <p role="status">${said || `The drawing has the pour line ${both(length(state.units, plan.pour.below_brim_mm))} below the brim.`}</p>
+    <p role="status">
+      ${said || `The drawing has the pour line ${both(length(state.units, plan.pour.below_brim_mm))} below the brim.`}
+    </p>
   </section>`;
 }

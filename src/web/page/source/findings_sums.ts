@@ -36,7 +36,8 @@ export function sum_of_heat(slot: Slot, batter: Batter): Sum {
 /** Of one bowl, which makes so many pieces. */
 export function sum_of_readings(pipe: Whipping): Sum {
   return {
-    formula: "pieces = batter left after losses ÷ (net weight ÷ cup) ÷ topping of one piece, rounded down; overrun = plain density ÷ whipped density − 1",
+    formula:
+      "pieces = batter left after losses ÷ (net weight ÷ cup) ÷ topping of one piece, rounded down; overrun = plain density ÷ whipped density − 1",
     with: [
       ["batter", g(pipe.make_g)],
       ["losses together", g(pipe.lost_g)],

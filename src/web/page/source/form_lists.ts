@@ -26,7 +26,12 @@ const adder_id = ({ of = "run", at }: List): string => id_of(of, at);
 /** The last one takes the list with it, unless it must be there. */
 export function set_rows(list: List, said: string, rows: Json[], way?: Way): void {
   const { of = "run", at, stays, and = (document) => document } = list;
-  change_whole(of, said, (document) => and(with_value(document, at, rows.length || stays ? rows : undefined), rows.length), way);
+  change_whole(
+    of,
+    said,
+    (document) => and(with_value(document, at, rows.length || stays ? rows : undefined), rows.length),
+    way,
+  );
 }
 
 /** Also makes the list, if it is the first. */
@@ -39,7 +44,12 @@ function take_from(list: List, i: number, name: string): void {
   const rows = rows_of(list).filter((_, at) => at !== i);
   const next = Math.min(i, rows.length - 1);
   const has_button = rows.length > (list.least ?? 0);
-  set_rows(list, `${name} taken away`, rows, has_button ? to_id(button_id(list, next, "drop")) : to_field(list.of ?? "run", list.at));
+  set_rows(
+    list,
+    `${name} taken away`,
+    rows,
+    has_button ? to_id(button_id(list, next, "drop")) : to_field(list.of ?? "run", list.at),
+  );
 }
 
 function move_in(list: List, i: number, by: -1 | 1, name: string): void {
@@ -59,10 +69,30 @@ export function item_buttons(list: List, i: number, name: string): TemplateResul
   const has_order = list.in_order && last > 0;
   if (!is_free && !has_order) return nothing;
   const move = (by: -1 | 1, words: string, is_at_end: boolean) =>
-    html`<button type="button" id=${button_id(list, i, words)} ?disabled=${is_at_end} aria-label="${name} ${words}" @click=${() => move_in(list, i, by, name)}>${by < 0 ? "↑" : "↓"}</button>`;
+    html`<button
+      type="button"
+      id=${button_id(list, i, words)}
+      ?disabled=${is_at_end}
+      aria-label="${name} ${words}"
+      @click=${() => move_in(list, i, by, name)}
+    >
+      ${by < 0 ? "↑" : "↓"}
+    </button>`;
   return html`<div class="tools">
     ${has_order ? html`${move(-1, "earlier", i === 0)} ${move(1, "later", i === last)}` : nothing}
-    ${is_free ? html`<button type="button" id=${button_id(list, i, "drop")} aria-label="Take away ${name}" @click=${() => take_from(list, i, name)}>×</button>` : nothing}</div>`;
+    ${
+      is_free
+        ? html`<button
+            type="button"
+            id=${button_id(list, i, "drop")}
+            aria-label="Take away ${name}"
+            @click=${() => take_from(list, i, name)}
+          >
+            ×
+          </button>`
+        : nothing
+    }
+  </div>`;
 }
 
 /** What the program says of the whole list, and the button to mend it by. */
@@ -70,5 +100,7 @@ export function add_button(list: List, words: unknown, act: () => void): Templat
   const id = adder_id(list);
   const complaint = complaint_on(list.of ?? "run", list.at);
   return html`${said_beneath(id, complaint)}
-    <button type="button" id=${id} aria-describedby=${complaint ? `${id}-said` : nothing} @click=${act}>${words}</button>`;
+    <button type="button" id=${id} aria-describedby=${complaint ? `${id}-said` : nothing} @click=${act}>
+      ${words}
+    </button>`;
 }

@@ -10,16 +10,23 @@ import { state, toggle, type Of } from "./state";
 
 /** Goes to it, though it be folded away. */
 export function reach(node: Element | null | undefined): void {
-  for (let around = node?.closest("details"); around; around = around.parentElement?.closest("details")) around.open = true;
+  for (let around = node?.closest("details"); around; around = around.parentElement?.closest("details"))
+    around.open = true;
   (node as HTMLElement | null | undefined)?.focus();
 }
 
 export type Way = () => Element | null;
 
-export const to_id = (id: string): Way => () => document.getElementById(id);
+export const to_id =
+  (id: string): Way =>
+  () =>
+    document.getElementById(id);
 export const to_field = (of: Of, pointer: string): Way => to_id(id_of(of, pointer));
 /** Where the first answer is given inside of it. */
-export const to_first_in = (id: string): Way => () => document.querySelector(`#${id} :is(input, select, button[aria-pressed])`);
+export const to_first_in =
+  (id: string): Way =>
+  () =>
+    document.querySelector(`#${id} :is(input, select, button[aria-pressed])`);
 const to_where_one_is: Way = () => document.activeElement;
 
 /** Once the page is drawn. */
@@ -28,7 +35,12 @@ export function go_on(way: Way): void {
 }
 
 /** Several places at once. */
-export function change_whole(of: Of, said: string, make: (document: Document) => Document, way = to_where_one_is): void {
+export function change_whole(
+  of: Of,
+  said: string,
+  make: (document: Document) => Document,
+  way = to_where_one_is,
+): void {
   state.said = said;
   edit_whole(of, make);
   go_on(way);
@@ -47,11 +59,25 @@ export function said_at(of: Of, pointer: string): TemplateResult | typeof nothin
 }
 
 /** Answers side by side, each large enough for a glove. */
-const answer_buttons = <T extends string>(chosen: T | undefined, answers: [T, unknown][], take: (answer: T) => void): TemplateResult[] =>
-  answers.map(([answer, words]) => html`<button type="button" aria-pressed=${answer === chosen ? "true" : "false"} @click=${() => take(answer)}>${words}</button>`);
+const answer_buttons = <T extends string>(
+  chosen: T | undefined,
+  answers: [T, unknown][],
+  take: (answer: T) => void,
+): TemplateResult[] =>
+  answers.map(
+    ([answer, words]) =>
+      html`<button type="button" aria-pressed=${answer === chosen ? "true" : "false"} @click=${() => take(answer)}>
+        ${words}
+      </button>`,
+  );
 
 /** The same beneath a title of its own. */
-export function choice<T extends string>(label: string, chosen: T | undefined, answers: [T, unknown][], take: (answer: T) => void): TemplateResult {
+export function choice<T extends string>(
+  label: string,
+  chosen: T | undefined,
+  answers: [T, unknown][],
+  take: (answer: T) => void,
+): TemplateResult {
   return html`<div class="choice" role="group" aria-label=${label}>${answer_buttons(chosen, answers, take)}</div>`;
 }
 
@@ -69,7 +95,18 @@ interface Question<T extends string> {
 }
 
 /** A question with a few answers. */
-export function asked<T extends string>({ of = "run", question, at, asked_at = at, is_told_elsewhere, chosen, answers, puts, then, hint }: Question<T>): TemplateResult {
+export function asked<T extends string>({
+  of = "run",
+  question,
+  at,
+  asked_at = at,
+  is_told_elsewhere,
+  chosen,
+  answers,
+  puts,
+  then,
+  hint,
+}: Question<T>): TemplateResult {
   const id = is_told_elsewhere ? id_at(of, at, question.replaceAll(/\W+/g, "-")) : id_of(of, asked_at);
   const complaint = is_told_elsewhere ? undefined : complaint_on(of, asked_at);
   const take = (answer: T) => {
@@ -79,7 +116,16 @@ export function asked<T extends string>({ of = "run", question, at, asked_at = a
   };
   return html`<div class="field asked ${complaint ? "wants" : ""}">
     <p class="question" id="${id}-label">${question}</p>
-    <div class="choice" role="group" id=${id} tabindex="-1" aria-labelledby="${id}-label" aria-describedby=${complaint || hint ? `${id}-said` : nothing}>${answer_buttons(chosen, answers, take)}</div>
+    <div
+      class="choice"
+      role="group"
+      id=${id}
+      tabindex="-1"
+      aria-labelledby="${id}-label"
+      aria-describedby=${complaint || hint ? `${id}-said` : nothing}
+    >
+      ${answer_buttons(chosen, answers, take)}
+    </div>
     ${said_beneath(id, complaint, hint)}
   </div>`;
 }
@@ -89,7 +135,17 @@ export function on_off(at: string, words: string, is_on: boolean, yes: Json): Te
   const id = id_of("run", at);
   const complaint = complaint_on("run", at);
   const turn = () => change("run", `${words}: ${is_on ? "no" : "yes"}`, at, is_on ? undefined : yes);
-  return html`<div class="choice"><button type="button" id=${id} aria-pressed=${is_on ? "true" : "false"} aria-describedby=${complaint ? `${id}-said` : nothing} @click=${turn}>${words}</button></div>
+  return html`<div class="choice">
+      <button
+        type="button"
+        id=${id}
+        aria-pressed=${is_on ? "true" : "false"}
+        aria-describedby=${complaint ? `${id}-said` : nothing}
+        @click=${turn}
+      >
+        ${words}
+      </button>
+    </div>
     ${said_beneath(id, complaint)}`;
 }
 
@@ -116,16 +172,31 @@ export function one_of({ label, of = "run", at, answers, unsaid, optional, chose
     if (take) take(to);
     else edit(of, at, to || !optional ? to : undefined);
   };
-  return html`<div class="field choose ${complaint ? "wants" : ""}"><label for=${id}>${label}</label>
-    <select id=${id} @change=${chose} aria-invalid=${complaint ? "true" : "false"} aria-describedby=${complaint ? `${id}-said` : nothing}>
-      ${all.filter(([one]) => one || optional || !now).map(([one, words]) => html`<option value=${one} .selected=${live(one === now)}>${words}</option>`)}
-    </select>${said_beneath(id, complaint)}</div>`;
+  return html`<div class="field choose ${complaint ? "wants" : ""}">
+    <label for=${id}>${label}</label>
+    <select
+      id=${id}
+      @change=${chose}
+      aria-invalid=${complaint ? "true" : "false"}
+      aria-describedby=${complaint ? `${id}-said` : nothing}
+    >
+      ${all
+        .filter(([one]) => one || optional || !now)
+        .map(([one, words]) => html`<option value=${one} .selected=${live(one === now)}>${words}</option>`)}</select
+    >${said_beneath(id, complaint)}
+  </div>`;
 }
 
 /** One of the files there are, for a place in the run that names one. */
 export function file_choice(label: string, at: string, listed: Listed[] = []): TemplateResult {
   const chosen = asked_name(text_at("run", at), listed);
-  return one_of({ label, at, chosen, answers: listed.map((one) => [one.file, one.name || one.file]), unsaid: "choose ..." });
+  return one_of({
+    label,
+    at,
+    chosen,
+    answers: listed.map((one) => [one.file, one.name || one.file]),
+    unsaid: "choose ...",
+  });
 }
 
 interface Part {
@@ -143,11 +214,24 @@ export function part({ of = "run", at, name, title, add, blank, body }: Part): T
   const id = id_at(of, at, "part");
   const adder = id_at(of, at, "add");
   if (value_at(of, at) === undefined)
-    return html`<p class="choice"><button type="button" id=${adder} @click=${() => change(of, `${title} added`, at, blank, to_first_in(id))}>${add}</button></p>`;
+    return html`<p class="choice">
+      <button type="button" id=${adder} @click=${() => change(of, `${title} added`, at, blank, to_first_in(id))}>
+        ${add}
+      </button>
+    </p>`;
   return html`<div class="part" id=${id} role="group" aria-label=${title}>
-    <div class="part-head"><p class="part-title">${title}</p>
-      <button type="button" aria-label="Take away ${name}" @click=${() => change(of, `${title} taken away`, at, undefined, to_id(adder))}>Take away</button></div>
-    ${said_at(of, at)} ${body()}</div>`;
+    <div class="part-head">
+      <p class="part-title">${title}</p>
+      <button
+        type="button"
+        aria-label="Take away ${name}"
+        @click=${() => change(of, `${title} taken away`, at, undefined, to_id(adder))}
+      >
+        Take away
+      </button>
+    </div>
+    ${said_at(of, at)} ${body()}
+  </div>`;
 }
 
 interface Fold {
@@ -174,5 +258,8 @@ export function folded({ of = "run", name, pointers, summary, is_needed, body }:
     event.preventDefault(); // what is open is held in one place, and drawn from there
     toggle(state.open, key);
   };
-  return html`<details .open=${is_open}><summary @click=${turn}>${summary}</summary>${is_open ? html`<div class="folded">${body()}</div>` : nothing}</details>`;
+  return html`<details .open=${is_open}>
+    <summary @click=${turn}>${summary}</summary>
+    ${is_open ? html`<div class="folded">${body()}</div>` : nothing}
+  </details>`;
 }

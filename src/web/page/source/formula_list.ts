@@ -14,22 +14,53 @@ export function formula_list(tried: (act: () => Promise<void>) => Promise<void>)
       await act(name.trim());
       name = copied = "";
     });
-  return html`<section aria-labelledby="formulas-title"><h2 id="formulas-title">Formulas</h2>
-    <ul class="cards">${listed.map(
-      (one) => html`<li><button type="button" @click=${() => tried(() => open_formula_file(one.file))}><b>${one.name || one.file}</b><span>${one.shipped ? "came with the program" : one.file}</span></button></li>`,
-    )}</ul>
+  return html`<section aria-labelledby="formulas-title">
+    <h2 id="formulas-title">Formulas</h2>
+    <ul class="cards">
+      ${listed.map(
+        (one) =>
+          html`<li>
+            <button type="button" @click=${() => tried(() => open_formula_file(one.file))}>
+              <b>${one.name || one.file}</b><span>${one.shipped ? "came with the program" : one.file}</span>
+            </button>
+          </li>`,
+      )}
+    </ul>
     <h3>A new formula</h3>
     <div class="row">
-      <div class="field"><label for="new-formula">What you call it</label>
-        <input id="new-formula" .value=${live(name)} @input=${(event: Event) => ((name = (event.target as HTMLInputElement).value), changed())} autocomplete="off" spellcheck="false" /></div>
+      <div class="field">
+        <label for="new-formula">What you call it</label>
+        <input
+          id="new-formula"
+          .value=${live(name)}
+          @input=${(event: Event) => ((name = (event.target as HTMLInputElement).value), changed())}
+          autocomplete="off"
+          spellcheck="false"
+        />
+      </div>
       <button type="button" ?disabled=${!name.trim()} @click=${made(new_formula)}>Begin from blank</button>
     </div>
     <div class="row">
-      <div class="field choose"><label for="copied-formula">Or as a copy of</label>
-        <select id="copied-formula" @change=${(event: Event) => ((copied = (event.target as HTMLSelectElement).value), changed())}>
+      <div class="field choose">
+        <label for="copied-formula">Or as a copy of</label>
+        <select
+          id="copied-formula"
+          @change=${(event: Event) => ((copied = (event.target as HTMLSelectElement).value), changed())}
+        >
           <option value="" .selected=${live(copied === "")}>choose ...</option>
-          ${listed.map((one) => html`<option value=${one.file} .selected=${live(one.file === copied)}>${one.name || one.file}</option>`)}</select></div>
-      <button type="button" ?disabled=${!name.trim() || !copied} @click=${made((called) => copy_formula(copied, called))}>Make the copy</button>
+          ${listed.map(
+            (one) =>
+              html`<option value=${one.file} .selected=${live(one.file === copied)}>${one.name || one.file}</option>`,
+          )}
+        </select>
+      </div>
+      <button
+        type="button"
+        ?disabled=${!name.trim() || !copied}
+        @click=${made((called) => copy_formula(copied, called))}
+      >
+        Make the copy
+      </button>
     </div>
     ${name.trim() ? "" : html`<p class="hint">A new formula needs a name first.</p>`}
   </section>`;

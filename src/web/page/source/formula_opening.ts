@@ -126,8 +126,11 @@ export function trial(formula: string): { file: string; run: Document } {
   const run = state.run;
   const pour = run.pour as Document;
   const losses = run.losses as Document;
-  const kept: Document = Object.fromEntries(["cut", "pots", "batch"].filter((key) => run[key] !== undefined).map((key) => [key, run[key]!]));
-  if (kept.batch) kept.batch = Object.fromEntries(Object.entries(kept.batch as Document).filter(([key]) => key !== "whippings"));
+  const kept: Document = Object.fromEntries(
+    ["cut", "pots", "batch"].filter((key) => run[key] !== undefined).map((key) => [key, run[key]!]),
+  );
+  if (kept.batch)
+    kept.batch = Object.fromEntries(Object.entries(kept.batch as Document).filter(([key]) => key !== "whippings"));
   const moulds: Document = pour?.moulds_owned === undefined ? {} : { moulds_owned: pour.moulds_owned };
   return {
     file: free_name("trial.run.json", state.files?.runs ?? []),
@@ -136,7 +139,12 @@ export function trial(formula: string): { file: string; run: Document } {
       name: String(run.name ?? ""),
       sell: run.sell ?? "",
       spoilage: run.spoilage ?? "",
-      pour: { mould: asked_name(String(pour?.mould ?? ""), state.files?.moulds), ...moulds, formula, line: pour?.line ?? {} },
+      pour: {
+        mould: asked_name(String(pour?.mould ?? ""), state.files?.moulds),
+        ...moulds,
+        formula,
+        line: pour?.line ?? {},
+      },
       losses: { pour: losses?.pour ?? {} },
       scales: run.scales ?? {},
       ...kept,

@@ -21,15 +21,19 @@ import { for_lye, shown_weight } from "./weights";
 export function formula_view(): TemplateResult {
   const of = state.formula_of;
   const paper = state.formulas[of];
-  if (!paper) return html`<h1 id="formula-title" tabindex="-1">Formula</h1>${conflict()}${complaint()}<p>Reading the formula ...</p>${back(of)}`;
+  if (!paper)
+    return html`<h1 id="formula-title" tabindex="-1">Formula</h1>
+      ${conflict()}${complaint()}
+      <p>Reading the formula ...</p>
+      ${back(of)}`;
   const bench = state.plan && bench_of(state.plan);
   const batter = of === "pipe" ? bench?.whippings[0] : bench?.pour;
   return html`${conflict()}
     <h1 id="formula-title" tabindex="-1">${String(paper.document.name || "A formula without a name")}</h1>
     <p class="aside">${where(of)}</p>
     <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
-    ${strip(of, batter, bench)}
-    ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)} ${pouring_part(of)}
+    ${strip(of, batter, bench)} ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)}
+    ${pouring_part(of)}
     <div class="choice">${back(of)}</div>`;
 }
 
@@ -37,7 +41,9 @@ const run_name = (): string => String(state.run.name ?? state.file);
 
 function where(of: Whose): string {
   const paper = state.formulas[of]!;
-  const copied = paper.shipped ? " It came with the program: your first change makes a copy of it beside your runs." : "";
+  const copied = paper.shipped
+    ? " It came with the program: your first change makes a copy of it beside your runs."
+    : "";
   const both_use = state.formulas.pour === paper && state.formulas.pipe === paper;
   if (of === "apart") return `It lies open by itself; its figures are those of a base for "${run_name()}".${copied}`;
   if (both_use) return `Base and topping of "${run_name()}" are both made of it.${copied}`;
@@ -45,19 +51,37 @@ function where(of: Whose): string {
 }
 
 function back(of: Whose): TemplateResult {
-  return html`<button type="button" class="strong" @click=${() => void leave_formula()}>${of === "apart" ? "Close the formula" : "Back to the run"}</button>`;
+  return html`<button type="button" class="strong" @click=${() => void leave_formula()}>
+    ${of === "apart" ? "Close the formula" : "Back to the run"}
+  </button>`;
 }
 
 function in_run(): TemplateResult {
-  return html`<button type="button" @click=${() => void use_in_run("pour")}>Use it as the base</button>
-    ${has_topping() ? html`<button type="button" @click=${() => void use_in_run("pipe")}>Use it as the topping</button>` : nothing}`;
+  return html`<button type="button" @click=${() => void use_in_run("pour")}>Use it as the base</button> ${
+      has_topping()
+        ? html`<button type="button" @click=${() => void use_in_run("pipe")}>Use it as the topping</button>`
+        : nothing
+    }`;
 }
 
 /** In short what comes of it. Struck through where it is not of what is typed now. */
 function strip(of: Whose, batter: Batter | undefined, bench: Bench | undefined): TemplateResult {
   return html`<section class="strip" aria-label="What comes of it">
-    ${batter && bench ? html`<dl>${[...amount_of(of, bench), ...figures(of, batter)].map(([name, shown]) => html`<div class=${state.is_old ? "old" : ""}><dt>${name}</dt><dd><b>${shown}</b></dd></div>`)}</dl>` : nothing}
-    ${asks(of)}</section>`;
+    ${
+      batter && bench
+        ? html`<dl>
+            ${[...amount_of(of, bench), ...figures(of, batter)].map(
+              ([name, shown]) =>
+                html`<div class=${state.is_old ? "old" : ""}>
+                  <dt>${name}</dt>
+                  <dd><b>${shown}</b></dd>
+                </div>`,
+            )}
+          </dl>`
+        : nothing
+    }
+    ${asks(of)}
+  </section>`;
 }
 
 /** Whose weights they are, where a run has more than those. */
@@ -81,21 +105,36 @@ function asks(of: Whose): TemplateResult {
   if (!said) return html`<div role="status"></div>`;
   const is_here = is_about(of);
   const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
-  return html`<div role="status" class="asks"><p class="alarm"><strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
-      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}</p>
+  return html`<div role="status" class="asks">
+    <p class="alarm">
+      <strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
+      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
+    </p>
     ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
-    ${is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing}</div>`;
+    ${
+      is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing
+    }
+  </div>`;
 }
 
 /** "/additives/2/rate" as "additives 3, rate: ". */
 function place_words(pointer: string): string {
-  const words = pointer.split("/").slice(1).map((step) => (/^\d+$/.test(step) ? ` ${Number(step) + 1}` : `, ${step.replaceAll("_", " ")}`));
+  const words = pointer
+    .split("/")
+    .slice(1)
+    .map((step) => (/^\d+$/.test(step) ? ` ${Number(step) + 1}` : `, ${step.replaceAll("_", " ")}`));
   return words.length ? `${words.join("").slice(2)}: ` : "";
 }
 
 function named(of: Whose): TemplateResult {
   return html`<section class="card" aria-label="Name">
     ${field({ label: "Name", of, at: "/name", wide: true })}
-    ${folded({ of, name: "note", pointers: ["/note"], summary: "Your note", body: () => field({ label: "Note", of, at: "/note", optional: true, wide: true }) })}
+    ${folded({
+      of,
+      name: "note",
+      pointers: ["/note"],
+      summary: "Your note",
+      body: () => field({ label: "Note", of, at: "/note", optional: true, wide: true }),
+    })}
   </section>`;
 }

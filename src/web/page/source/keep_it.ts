@@ -19,7 +19,12 @@ function kept(document: Document, field: string, said: string): { pointer: strin
 }
 
 /** A button that keeps the figure that was asked for; nothing where none was. */
-export function keep_it(document: Document, field: string, said: string, put: (pointer: string, value: Json) => void): TemplateResult | typeof nothing {
+export function keep_it(
+  document: Document,
+  field: string,
+  said: string,
+  put: (pointer: string, value: Json) => void,
+): TemplateResult | typeof nothing {
   const found = kept(document, field, said);
   if (!found) return nothing;
   return html`<button type="button" @click=${() => put(found.pointer, found.value)}>It is really so: keep it</button>`;

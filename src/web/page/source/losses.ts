@@ -28,6 +28,12 @@ const losses: Record<Slot, Loss[]> = {
 /** `whose` batter it is, where there are two. */
 export function loss_fields(slot: Slot, whose?: string): TemplateResult[] {
   return losses[slot].map(({ name, label, unit, optional }) =>
-    field({ label: whose ? `${whose}: ${label.toLowerCase()}` : label, at: `/losses/${slot}/${name}`, unit, short: true, optional }),
+    field({
+      label: whose ? `${whose}: ${label.toLowerCase()}` : label,
+      at: `/losses/${slot}/${name}`,
+      unit,
+      short: true,
+      optional,
+    }),
   );
 }

@@ -17,12 +17,29 @@ import { changed, drawn_by, state } from "./state";
 const root = document.getElementById("page")!;
 
 function page() {
-  return html`
-    <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>To the figures</button>
+  return html` <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>
+      To the figures
+    </button>
     ${head(open_start)} ${foremost()}
     <main id="main" tabindex="-1" class=${state.is_old && state.view !== "start" ? "old-now" : ""}>
-      ${state.fault ? html`${state.view === "start" ? nothing : html`<h1>Brimwright</h1>`}<p class="alarm" role="alert">${state.fault}</p>` : nothing}
-      ${state.view === "run" ? bench() : state.view === "formula" ? formula_view() : state.view === "start" ? start() : state.fault ? nothing : html`<h1>Brimwright</h1><p>Reading the runs of this folder ...</p>`}
+      ${
+        state.fault
+          ? html`${state.view === "start" ? nothing : html`<h1>Brimwright</h1>`}
+              <p class="alarm" role="alert">${state.fault}</p>`
+          : nothing
+      }
+      ${
+        state.view === "run"
+          ? bench()
+          : state.view === "formula"
+            ? formula_view()
+            : state.view === "start"
+              ? start()
+              : state.fault
+                ? nothing
+                : html`<h1>Brimwright</h1>
+                    <p>Reading the runs of this folder ...</p>`
+      }
     </main>
     <p class="unseen" role="status">${state.said}</p>`;
 }
@@ -44,7 +61,7 @@ document.addEventListener("keydown", (event) => {
 // A tablet that wakes looks at the file again; one that goes to sleep writes first.
 document.addEventListener("visibilitychange", () => {
   if (state.view !== "run" && state.view !== "formula") return;
-  if (document.visibilityState === "visible") void watch(), void look().catch(() => undefined);
+  if (document.visibilityState === "visible") (void watch(), void look().catch(() => undefined));
   else if (state.saving.is === "waiting") void save_now();
 });
 

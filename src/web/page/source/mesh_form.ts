@@ -41,7 +41,9 @@ async function take(file: File | undefined): Promise<void> {
   set_draft("/name", file.name.replace(/\.\w+$/, ""));
   changed();
   if (file.size > longest) {
-    mine.complaint = `${file.name} has ${Math.ceil(file.size / 2 ** 20)} MiB; 200 MiB is the most: export it with fewer facets`;
+    mine.complaint = `${file.name} has ${Math.ceil(
+      file.size / 2 ** 20,
+    )} MiB; 200 MiB is the most: export it with fewer facets`;
     return changed();
   }
   try {
@@ -100,8 +102,7 @@ export function mesh_form(taken: Taken): TemplateResult {
     event.preventDefault();
     void take(event.dataTransfer?.files[0]);
   };
-  return html`
-    <div class="drop" @dragover=${(event: Event) => event.preventDefault()} @drop=${dropped}>
+  return html` <div class="drop" @dragover=${(event: Event) => event.preventDefault()} @drop=${dropped}>
       <label for="mesh-file">Drop a mesh file here, or choose one: STL, OBJ, PLY, OFF, 3MF, glTF or GLB</label>
       <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${chosen} />
     </div>
@@ -109,22 +110,37 @@ export function mesh_form(taken: Taken): TemplateResult {
 }
 
 function about(of: Mesh, taken: Taken): TemplateResult {
-  const sizes = of.sizes.length ? of.sizes : ([["mm", ""], ["cm", ""], ["in", ""]] as [string, string][]);
+  const sizes = of.sizes.length
+    ? of.sizes
+    : ([
+        ["mm", ""],
+        ["cm", ""],
+        ["in", ""],
+      ] as [string, string][]);
   const units = sizes.map(([unit, size]): [string, string] => [unit, size ? `${unit}: ${size} ${unit}` : unit]);
-  return html`
-    <h3>${of.name}</h3>
-    ${of.share < 1 && !of.complaint
-      ? html`<label for="sent">Sending, ${Math.round(100 * of.share)} %</label><progress id="sent" max="1" .value=${of.share}></progress>`
-      : nothing}
+  return html` <h3>${of.name}</h3>
+    ${
+      of.share < 1 && !of.complaint
+        ? html`<label for="sent">Sending, ${Math.round(100 * of.share)} %</label
+            ><progress id="sent" max="1" .value=${of.share}></progress>`
+        : nothing
+    }
     ${of.is_measuring ? html`<p role="status">Measuring ...</p>` : nothing}
-    ${of.upload && !says_its_unit.test(of.name)
-      ? html`<h4 id="unit-title">${of.unit ? "Its unit" : "Which size is it?"}</h4>${choice("Unit of the file's numbers", of.unit, units, (unit) => set({ unit }))}`
-      : nothing}
+    ${
+      of.upload && !says_its_unit.test(of.name)
+        ? html`<h4 id="unit-title">${of.unit ? "Its unit" : "Which size is it?"}</h4>
+            ${choice("Unit of the file's numbers", of.unit, units, (unit) => set({ unit }))}`
+        : nothing
+    }
     ${of.complaint ? html`<p class="alarm" role="alert">${of.complaint}</p>` : nothing}
-    ${of.upload && (of.unit || of.answer)
-      ? html`<h4>What it shows</h4>${choice("Role", of.role ?? of.answer?.gauge.role, roles, (role) => set({ role }))}
-          <h4>Which way is up</h4>${choice("Up", of.up ?? "", ups, (up) => set({ up: up || undefined }))}`
-      : nothing}
+    ${
+      of.upload && (of.unit || of.answer)
+        ? html`<h4>What it shows</h4>
+            ${choice("Role", of.role ?? of.answer?.gauge.role, roles, (role) => set({ role }))}
+            <h4>Which way is up</h4>
+            ${choice("Up", of.up ?? "", ups, (up) => set({ up: up || undefined }))}`
+        : nothing
+    }
     ${of.answer ? html`${found(of.answer)} ${keeping(of, taken)}` : nothing}`;
 }
 
@@ -134,12 +150,17 @@ function keeping(of: Mesh, taken: Taken): TemplateResult {
   const name = String(draft.document.name ?? "").trim();
   const twin = name_taken_by(name);
   const is_ready = name && !twin && !of.is_keeping;
-  return html`${name_field()} ${about_fields(shows_count(of))}
-    ${name_taken(name, twin)}
-    <div class="choice"><button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep_mesh(of, taken)}>Use this mould</button>
-      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep_mesh(of)}>Say more about it first</button></div>
+  return html`${name_field()} ${about_fields(shows_count(of))} ${name_taken(name, twin)}
+    <div class="choice">
+      <button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep_mesh(of, taken)}>
+        Use this mould
+      </button>
+      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep_mesh(of)}>Say more about it first</button>
+    </div>
     ${of.is_keeping ? html`<p role="status">Keeping it ...</p>` : nothing}
-    <p class="hint">More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.</p>`;
+    <p class="hint">
+      More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.
+    </p>`;
 }
 
 /** The mould at once or, without `taken` and wherever the program wants to know more, its whole form. */
@@ -182,5 +203,8 @@ async function is_whole(mould: Document): Promise<boolean> {
 function free_mesh_name(name: string): string {
   const plain = name.replaceAll(/[^\w.-]+/g, "_");
   const ending = /\.\w+$/.exec(plain)?.[0] ?? "";
-  return free_name(plain.slice(0, -ending.length || undefined) + ".json", state.files!.meshes.map((one) => ({ file: one.file.replace(/\.\w+$/, ".json") }))).replace(/\.json$/, ending);
+  return free_name(
+    plain.slice(0, -ending.length || undefined) + ".json",
+    state.files!.meshes.map((one) => ({ file: one.file.replace(/\.\w+$/, ".json") })),
+  ).replace(/\.json$/, ending);
 }

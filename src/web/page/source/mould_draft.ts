@@ -33,7 +33,15 @@ let is_due = false;
 
 export function take_draft(document: Document, paper: Paper): void {
   const net = paper.net ?? crypto.randomUUID();
-  Object.assign(draft, { document, paper: { ...paper, net }, answer: undefined, is_old: false, complaint: undefined, conflict: undefined, mine: undefined });
+  Object.assign(draft, {
+    document,
+    paper: { ...paper, net },
+    answer: undefined,
+    is_old: false,
+    complaint: undefined,
+    conflict: undefined,
+    mine: undefined,
+  });
   ask_soon();
 }
 
@@ -100,7 +108,8 @@ export function list_at(pointer: string): Json[] {
   return Array.isArray(list) ? list : [];
 }
 
-const cells = (row: Json): string[] => (point_list(kind_of())?.columns ?? []).map(({ name }) => String(at(row, `/${name}`) ?? "").trim());
+const cells = (row: Json): string[] =>
+  (point_list(kind_of())?.columns ?? []).map(({ name }) => String(at(row, `/${name}`) ?? "").trim());
 
 /** The places of the points that have both their numbers. */
 export function whole_points(): number[] {
@@ -109,7 +118,9 @@ export function whole_points(): number[] {
 
 /** The places of the points that have one number and want the other. */
 export function half_points(): number[] {
-  return list_at("/shape/points").flatMap((row, i) => (cells(row).some(Boolean) && !cells(row).every(Boolean) ? [i] : []));
+  return list_at("/shape/points").flatMap((row, i) =>
+    cells(row).some(Boolean) && !cells(row).every(Boolean) ? [i] : [],
+  );
 }
 
 const rounds = (): number[] => list_at("/water/weighings").flatMap((one, i) => (String(one).trim() ? [i] : []));
@@ -118,7 +129,12 @@ const rounds = (): number[] => list_at("/water/weighings").flatMap((one, i) => (
 export function sendable(document: Document): Document {
   let sent = document;
   const keep = (pointer: string, places: number[]) => {
-    if (Array.isArray(at(sent, pointer))) sent = with_value(sent, pointer, places.map((i) => at(document, `${pointer}/${i}`)!));
+    if (Array.isArray(at(sent, pointer)))
+      sent = with_value(
+        sent,
+        pointer,
+        places.map((i) => at(document, `${pointer}/${i}`)!),
+      );
   };
   if (point_list(kind_of())) keep("/shape/points", whole_points());
   keep("/water/weighings", rounds());
@@ -139,14 +155,19 @@ export function wanted(): string[] {
   const want = (is_there: boolean, words: string) => void (is_there || list.push(words));
   if (has("shape")) {
     want(kind_of() !== "", "the shape");
-    for (const { name, label, optional } of measures(kind_of())) want(optional || text_at(`/shape/${name}`) !== "", label.toLowerCase());
+    for (const { name, label, optional } of measures(kind_of()))
+      want(optional || text_at(`/shape/${name}`) !== "", label.toLowerCase());
     const points = point_list(kind_of());
     if (points) want(whole_points().length >= points.least, `${points.least} points at least`);
   }
   if (has("water")) {
     want(text_at("/water/temperature") !== "", "the water's temperature");
     want(at(draft.document, "/water/to") !== undefined, "how far the water was filled");
-    for (const end of ["depth", "below_brim"]) want(at(draft.document, `/water/to/${end}`) === undefined || text_at(`/water/to/${end}`) !== "", "the water's line");
+    for (const end of ["depth", "below_brim"])
+      want(
+        at(draft.document, `/water/to/${end}`) === undefined || text_at(`/water/to/${end}`) !== "",
+        "the water's line",
+      );
     want(text_at("/water/of") !== "", "what was weighed");
     want(rounds().length > 0, "a weighing of water");
   }

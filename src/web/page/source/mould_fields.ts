@@ -43,15 +43,23 @@ export function forget_typed(): void {
 }
 
 export const id_of = (pointer: string): string => `d${pointer.replaceAll("/", "-")}`;
-export const value_of = (pointer: string): string => (typed?.pointer === pointer ? typed.text : String(at(draft.document, pointer) ?? ""));
+export const value_of = (pointer: string): string =>
+  typed?.pointer === pointer ? typed.text : String(at(draft.document, pointer) ?? "");
 
 export function complaint_at(pointer: string): string | undefined {
   const { complaint } = draft;
-  return complaint && (complaint.field === pointer || complaint.field.startsWith(`${pointer}/`)) ? complaint.line : undefined;
+  return complaint && (complaint.field === pointer || complaint.field.startsWith(`${pointer}/`))
+    ? complaint.line
+    : undefined;
 }
 
 /** An input and what typing in it does, without its label. */
-export function draft_input(of: DraftField, described: string | undefined, keys?: (event: KeyboardEvent) => void, label?: string): TemplateResult {
+export function draft_input(
+  of: DraftField,
+  described: string | undefined,
+  keys?: (event: KeyboardEvent) => void,
+  label?: string,
+): TemplateResult {
   const { pointer } = of;
   const take = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
@@ -62,8 +70,19 @@ export function draft_input(of: DraftField, described: string | undefined, keys?
     typed = undefined;
     changed();
   };
-  return html`<input id=${id_of(pointer)} .value=${live(value_of(pointer))} @input=${take} @blur=${left} @keydown=${keys ?? nothing} autocomplete="off" spellcheck="false"
-    inputmode=${of.count ? "numeric" : "text"} aria-label=${label ?? nothing} aria-describedby=${described ?? nothing} aria-invalid=${complaint_at(pointer) ? "true" : "false"} />`;
+  return html`<input
+    id=${id_of(pointer)}
+    .value=${live(value_of(pointer))}
+    @input=${take}
+    @blur=${left}
+    @keydown=${keys ?? nothing}
+    autocomplete="off"
+    spellcheck="false"
+    inputmode=${of.count ? "numeric" : "text"}
+    aria-label=${label ?? nothing}
+    aria-describedby=${described ?? nothing}
+    aria-invalid=${complaint_at(pointer) ? "true" : "false"}
+  />`;
 }
 
 function meant(of: DraftField, text: string, unit: string): string | number | undefined {
@@ -77,14 +96,16 @@ export function draft_field(of: DraftField, keys?: (event: KeyboardEvent) => voi
   const complaint = complaint_at(of.pointer);
   const hint = taken_as(of.pointer) ?? of.hint;
   const unit = of.unit ? ` (${unit_for(of.pointer, of.unit, of.unit_before)})` : "";
-  return html`<div class="field ${of.wide ? "wide" : "short"} ${complaint ? "wants" : ""}"><label for=${id}>${of.label}${unit}</label>
-    ${draft_input(of, complaint || hint ? `${id}-said` : undefined, keys)}
-    ${said_beneath(id, complaint, hint)}</div>`;
+  return html`<div class="field ${of.wide ? "wide" : "short"} ${complaint ? "wants" : ""}">
+    <label for=${id}>${of.label}${unit}</label> ${draft_input(of, complaint || hint ? `${id}-said` : undefined, keys)}
+    ${said_beneath(id, complaint, hint)}
+  </div>`;
 }
 
 /** Told where it is not what the label says. */
 function taken_as(pointer: string): string | undefined {
   const value = at(draft.document, pointer);
-  if (typed?.pointer !== pointer || typeof value !== "string" || value === typed.text || !typed.text.includes("/")) return undefined;
+  if (typed?.pointer !== pointer || typeof value !== "string" || value === typed.text || !typed.text.includes("/"))
+    return undefined;
   return `taken as ${value}`;
 }

@@ -12,7 +12,8 @@ export type Taken = (file: string) => void;
 
 export function name_taken_by(name: string): string | undefined {
   const wanted = name.toLowerCase();
-  return state.files?.moulds.find((one) => one.file !== draft.paper.file && one.name.trim().toLowerCase() === wanted)?.file;
+  return state.files?.moulds.find((one) => one.file !== draft.paper.file && one.name.trim().toLowerCase() === wanted)
+    ?.file;
 }
 
 export async function keep_mould(taken: Taken): Promise<void> {
@@ -37,7 +38,11 @@ export async function keep_mould(taken: Taken): Promise<void> {
 
 async function written_new(mould: Document): Promise<string> {
   for (;;) {
-    const file = free_name(file_name(String(mould.name), ".json"), [...state.files!.moulds, ...state.files!.runs, ...state.files!.formulas]);
+    const file = free_name(file_name(String(mould.name), ".json"), [
+      ...state.files!.moulds,
+      ...state.files!.runs,
+      ...state.files!.formulas,
+    ]);
     try {
       await put<Kept>("/api/run", { file, version: null, text: text_of(mould), from: draft.paper.from });
       return file;

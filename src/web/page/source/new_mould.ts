@@ -59,6 +59,8 @@ function show(chosen: typeof way, words: string): void {
 
 export function new_mould(taken: Taken): TemplateResult | undefined {
   if (!way) return undefined;
-  return html`<section aria-labelledby="mould-form"><h2 id="mould-form" tabindex="-1">${title}</h2>
-    ${way === "mesh" ? mesh_form(taken) : mould_form(taken)}</section>`;
+  return html`<section aria-labelledby="mould-form">
+    <h2 id="mould-form" tabindex="-1">${title}</h2>
+    ${way === "mesh" ? mesh_form(taken) : mould_form(taken)}
+  </section>`;
 }

@@ -69,7 +69,13 @@ export function weighed_as<P extends string>(among: WeighedAs<P>, prefix: P): We
   const key = (name: string) => among[`${prefix}${name}` as keyof WeighedAs<P>] as never;
   const step: number | undefined = key("scale_step_g");
   const g: number = key("g");
-  return { g, scale_step_g: step ?? 10 ** -decimals_in([g]), g_text: key("g_text"), oz_text: key("oz_text"), reads: key("reads") };
+  return {
+    g,
+    scale_step_g: step ?? 10 ** -decimals_in([g]),
+    g_text: key("g_text"),
+    oz_text: key("oz_text"),
+    reads: key("reads"),
+  };
 }
 
 /** Alkali, and lye, is never shown as more than is weighed. */
@@ -151,7 +157,9 @@ export function warmth(units: Units, celsius: number): Shown {
 
 /** The millimetres of "6 mm", "0.6 cm", "1 1/4 in", for drawing only; nothing if it is not that plain. */
 export function millimetres(text: unknown): number | undefined {
-  const found = /^\s*(?:(\d+)\s+)?(\d+(?:[.,]\d+)?)(?:\/(\d+))?\s*(mm|cm|m|in|inch|inches|")\s*$/.exec(String(text ?? ""));
+  const found = /^\s*(?:(\d+)\s+)?(\d+(?:[.,]\d+)?)(?:\/(\d+))?\s*(mm|cm|m|in|inch|inches|")\s*$/.exec(
+    String(text ?? ""),
+  );
   if (!found) return undefined;
   const value = Number(found[1] ?? 0) + Number(found[2]!.replace(",", ".")) / Number(found[3] ?? 1);
   const unit = { mm: 1, cm: 10, m: 1000 }[found[4]!] ?? mm_per_inch;

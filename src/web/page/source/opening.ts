@@ -5,7 +5,18 @@ import { read_formulas } from "./editing";
 import { measure_soon } from "./measuring";
 import type { CatalogueMould, Fat } from "./plan";
 import { plan_now } from "./planning";
-import { drop_net, free_name, is_copy_of, keep_net, left_in_net, save_now, save_soon, take_saved, text_of, watch } from "./saving";
+import {
+  drop_net,
+  free_name,
+  is_copy_of,
+  keep_net,
+  left_in_net,
+  save_now,
+  save_soon,
+  take_saved,
+  text_of,
+  watch,
+} from "./saving";
 import { changed, state } from "./state";
 
 // Of the shipped runs, the one that has every lane.
@@ -50,8 +61,22 @@ export async function open_run(file: string): Promise<void> {
   const run = JSON.parse(kept.text) as Document;
   take_saved(run);
   Object.assign(state, {
-    view: "run", file, run, version: kept.version, shipped: kept.shipped ?? false, formulas: {}, past: [], future: [],
-    dangers: { run: [], apart: [] }, changed_beside: undefined, fault: undefined, plan: undefined, batch: 0, complaint: undefined, typed: undefined, measured: undefined,
+    view: "run",
+    file,
+    run,
+    version: kept.version,
+    shipped: kept.shipped ?? false,
+    formulas: {},
+    past: [],
+    future: [],
+    dangers: { run: [], apart: [] },
+    changed_beside: undefined,
+    fault: undefined,
+    plan: undefined,
+    batch: 0,
+    complaint: undefined,
+    typed: undefined,
+    measured: undefined,
     saving: kept.shipped ? { is: "shipped" } : { is: "saved" },
   });
   localStorage.setItem("run", file);
@@ -72,7 +97,8 @@ async function finished_copy(file: string, shipped: Document): Promise<string | 
   if (!net?.copy || !state.files?.runs.some((one) => one.file === net.copy)) return undefined;
   const kept = await read_kept(net.copy);
   const typed = JSON.parse(net.text) as Document;
-  if (JSON.stringify(typed) === JSON.stringify(shipped) || !is_copy_of(typed, JSON.parse(kept.text) as Document)) return undefined;
+  if (JSON.stringify(typed) === JSON.stringify(shipped) || !is_copy_of(typed, JSON.parse(kept.text) as Document))
+    return undefined;
   drop_net(file);
   return net.copy;
 }
@@ -96,7 +122,12 @@ function take_net(file: string, kept: Kept): void {
 
 /** A plain file name made of what she calls it. */
 export function file_name(name: string, ending: string): string {
-  const stem = name.toLowerCase().replaceAll(/[^a-z0-9]+/g, "_").replace(/^_+|_+$/g, "").slice(0, 60) || "mine";
+  const stem =
+    name
+      .toLowerCase()
+      .replaceAll(/[^a-z0-9]+/g, "_")
+      .replace(/^_+|_+$/g, "")
+      .slice(0, 60) || "mine";
   return stem + ending;
 }
 

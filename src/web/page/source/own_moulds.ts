@@ -37,7 +37,9 @@ async function answer_for(file: string): Promise<Answer> {
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     const { field, problem, remedy } = error.complaint;
-    return { complaint: [field && `${field.slice(1).replaceAll("/", ", ")} `, problem, remedy && `; ${remedy}`].join("") };
+    return {
+      complaint: [field && `${field.slice(1).replaceAll("/", ", ")} `, problem, remedy && `; ${remedy}`].join(""),
+    };
   }
 }
 

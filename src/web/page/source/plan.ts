@@ -94,7 +94,9 @@ export interface Pipe extends Batter {
   readings?: { net_g: number; density_g_per_ml: number; overrun_percent: number; pieces: number; planned: boolean }[];
   limits?: Limit[];
   visible_by?: {
-    trials_ml?: number | null; beads_ml?: number | null; envelope_ml?: number | null;
+    trials_ml?: number | null;
+    beads_ml?: number | null;
+    envelope_ml?: number | null;
     moves?: { length_mm: number; volume_ml: number }[];
     hand_suggested?: { factor: number; trials: number };
   };
@@ -195,7 +197,16 @@ export interface Batch {
 /** Masses in it are sums over all batches; what is weighed for one of them stands in `batches`. */
 export interface Plan {
   run: string;
-  pieces: { sell: number; make: number; fillings: number; cavities: number; casts: number; per_cast: number; batches: number; to_stock: number };
+  pieces: {
+    sell: number;
+    make: number;
+    fillings: number;
+    cavities: number;
+    casts: number;
+    per_cast: number;
+    batches: number;
+    to_stock: number;
+  };
   batches: Batch[]; // each size once, the largest first
   batch_limits: Limit[];
   around: { sell: number; fillings: number; batches: number; text: string }[]; // what one fewer and one more would do

@@ -19,12 +19,22 @@ export function point_rows(of: PointList): TemplateResult {
   return html`<h3 id="points-title">Points</h3>
     <p class="hint">${of.words}</p>
     <div class="points" role="group" aria-labelledby="points-title">
-      <div class="point head" aria-hidden="true"><span></span>${of.columns.map((one) => html`<span>${one.label} (${unit_for(place(-1, one.name), one.unit, unit_above(of, rows.length, one.name))})</span>`)}</div>
+      <div class="point head" aria-hidden="true">
+        <span></span>${of.columns.map(
+          (one) =>
+            html`<span
+              >${one.label} (${unit_for(place(-1, one.name), one.unit, unit_above(of, rows.length, one.name))})</span
+            >`,
+        )}
+      </div>
       ${rows.map((_, i) => point_row(of, i, numbers))}
     </div>
     ${about_all ? html`<p class="complaint">${about_all}</p>` : nothing}
     <button type="button" ?disabled=${rows.length >= most} @click=${() => insert(of, rows.length)}>Add a point</button>
-    <p class="hint">Enter goes on, and adds a point after the last; Shift with Enter puts one in between; Backspace in an empty one takes it away.</p>`;
+    <p class="hint">
+      Enter goes on, and adds a point after the last; Shift with Enter puts one in between; Backspace in an empty one
+      takes it away.
+    </p>`;
 }
 
 function point_row(of: PointList, row: number, numbers: Map<number, number>): TemplateResult {
@@ -36,10 +46,14 @@ function point_row(of: PointList, row: number, numbers: Map<number, number>): Te
     const spoken = `${label}, ${numbers.has(row) ? name : `point ${row + 1}`}`;
     return draft_input(field, said ? `point-${row}-said` : undefined, keys(of, row, column), spoken);
   };
-  return html`<div class="point ${said ? "wants" : ""}"><span class="number">${numbers.get(row) ?? ""}</span>${cell(0)}${cell(1)}
-    <button type="button" tabindex="-1" aria-label="Put a point before ${name}" @click=${() => insert(of, row)}>+</button>
+  return html`<div class="point ${said ? "wants" : ""}">
+    <span class="number">${numbers.get(row) ?? ""}</span>${cell(0)}${cell(1)}
+    <button type="button" tabindex="-1" aria-label="Put a point before ${name}" @click=${() => insert(of, row)}>
+      +
+    </button>
     <button type="button" tabindex="-1" aria-label="Take ${name} away" @click=${() => remove(of, row)}>×</button>
-    ${said ? html`<p id="point-${row}-said" class="complaint">${said}</p>` : nothing}</div>`;
+    ${said ? html`<p id="point-${row}-said" class="complaint">${said}</p>` : nothing}
+  </div>`;
 }
 
 /** Numbered as the program counts them: rows with nothing in them are not sent. */

@@ -16,7 +16,8 @@ import * as sums from "./sums";
 import { warmth_form } from "./warmth_form";
 import { for_batter, shown_weight } from "./weights";
 
-const line_key = (): "below_brim" | "depth" => (at(state.run, "/pour/line/depth") !== undefined ? "depth" : "below_brim");
+const line_key = (): "below_brim" | "depth" =>
+  at(state.run, "/pour/line/depth") !== undefined ? "depth" : "below_brim";
 
 /** The line as drawn or stepped, in whole or half millimetres. */
 function set_line(plan: Bench, below_mm: number): void {
@@ -54,7 +55,8 @@ function handle(plan: Bench): TemplateResult | typeof nothing {
   const deep = plan.pour.depth_mm + plan.pour.below_brim_mm;
   const below = line_now(plan);
   const { share, h } = share_of_height(plan, deep - below);
-  const drag = (down: PointerEvent) => follow_finger(down, (share_of_drawing) => set_line(plan, below + share_of_drawing * h));
+  const drag = (down: PointerEvent) =>
+    follow_finger(down, (share_of_drawing) => set_line(plan, below + share_of_drawing * h));
   const press = (event: KeyboardEvent) => {
     const by = { ArrowUp: -1, ArrowDown: 1, PageUp: -5, PageDown: 5 }[event.key];
     if (by === undefined) return;
@@ -64,9 +66,21 @@ function handle(plan: Bench): TemplateResult | typeof nothing {
   // Its height on the drawing is set by script: the page's rules allow no style in what is written.
   const place = (node?: Element) => node && ((node as HTMLElement).style.top = `${100 * share}%`);
   queueMicrotask(() => place(document.querySelector(".line-handle") ?? undefined));
-  return html`<div class="line-handle" role="slider" tabindex="0" aria-label="Pour line below the brim" aria-valuemin="0"
-    aria-valuemax=${Math.floor(deep)} aria-valuenow=${trimmed(below, 1)} aria-orientation="vertical"
-    aria-valuetext="${both(length(state.units, below))} below the brim" @pointerdown=${drag} @keydown=${press}><span aria-hidden="true">↕</span></div>`;
+  return html`<div
+    class="line-handle"
+    role="slider"
+    tabindex="0"
+    aria-label="Pour line below the brim"
+    aria-valuemin="0"
+    aria-valuemax=${Math.floor(deep)}
+    aria-valuenow=${trimmed(below, 1)}
+    aria-orientation="vertical"
+    aria-valuetext="${both(length(state.units, below))} below the brim"
+    @pointerdown=${drag}
+    @keydown=${press}
+  >
+    <span aria-hidden="true">↕</span>
+  </div>`;
 }
 
 function headline(plan: Bench): TemplateResult {
@@ -74,35 +88,63 @@ function headline(plan: Bench): TemplateResult {
   const where = both(length(state.units, pour.below_brim_mm));
   const words = pour.below_brim_mm < 0.05 ? "Pour to the brim" : `Pour to ${where} below the brim`;
   const each = plan.cut ? "the loaf" : "each";
-  return html`<p class="order ${state.is_old ? "old" : ""}">${words}, <b>${both(mass(state.units, pour.mass_each_g))}</b> ${each}.</p>`;
+  return html`<p class="order ${state.is_old ? "old" : ""}">
+    ${words}, <b>${both(mass(state.units, pour.mass_each_g))}</b> ${each}.
+  </p>`;
 }
 
 export function pour_lane(plan: Bench): TemplateResult {
   const { pour } = plan;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
-    ${headline(plan)} ${side_view("pour", plan, handle(plan))}
-    ${line_kinds(plan)}
-    <div class="stepper">
-      <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
-      ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
-      <button type="button" @click=${step(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
+      ${headline(plan)} ${side_view("pour", plan, handle(plan))} ${line_kinds(plan)}
+      <div class="stepper">
+        <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
+        ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
+        <button type="button" @click=${step(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
+      </div>
+      ${figure({
+        key: "pour.mm",
+        label: "1 mm is",
+        shown: volume(state.units, pour.ml_per_mm, 2),
+        note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`,
+        sum: sums.sum_of_mm(pour),
+      })}
+      ${figure({
+        key: "pour.each",
+        label: "Weigh into each",
+        shown: mass(state.units, pour.mass_each_g),
+        size: "weigh",
+        note: `${trimmed(pour.volume_each_ml, 1)} ml`,
+        sum: sums.sum_of_pour_each(pour),
+      })}
     </div>
-    ${figure({ key: "pour.mm", label: "1 mm is", shown: volume(state.units, pour.ml_per_mm, 2), note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`, sum: sums.sum_of_mm(pour) })}
-    ${figure({ key: "pour.each", label: "Weigh into each", shown: mass(state.units, pour.mass_each_g), size: "weigh", note: `${trimmed(pour.volume_each_ml, 1)} ml`, sum: sums.sum_of_pour_each(pour) })}
-    </div><div class="weights">
-    ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)}
-    ${ingredients("pour", pour)}
-    ${figure({ key: "pour.make", label: "Base to make", shown: mass(state.units, pour.make_g), size: "weigh", sum: sums.sum_of_batter("pour", pour) })}
-    ${figure({ key: "pour.density", label: "Density", shown: [`${pour.density_g_per_ml} g/ml`, ""], sum: sums.sum_of_density("pour", pour) })}
-    </div><div class="more">${layers_form(plan)} ${warmth_form("pour")}</div>`;
+    <div class="weights">
+      ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)} ${ingredients("pour", pour)}
+      ${figure({
+        key: "pour.make",
+        label: "Base to make",
+        shown: mass(state.units, pour.make_g),
+        size: "weigh",
+        sum: sums.sum_of_batter("pour", pour),
+      })}
+      ${figure({
+        key: "pour.density",
+        label: "Density",
+        shown: [`${pour.density_g_per_ml} g/ml`, ""],
+        sum: sums.sum_of_density("pour", pour),
+      })}
+    </div>
+    <div class="more">${layers_form(plan)} ${warmth_form("pour")}</div>`;
 }
 
 /** What can be said before there is a plan. */
 export function pour_questions(): TemplateResult {
   const kind = line_key();
-  return html`<div class="side">${line_kinds()} ${said_at("run", "/pour/line")}
-    ${field({ label: kind === "depth" ? "Deep" : "Below brim", at: `/pour/line/${kind}`, unit: "mm" })}</div>
+  return html`<div class="side">
+      ${line_kinds()} ${said_at("run", "/pour/line")}
+      ${field({ label: kind === "depth" ? "Deep" : "Below brim", at: `/pour/line/${kind}`, unit: "mm" })}
+    </div>
     <div class="more">${layers_form()} ${warmth_form("pour")}</div>`;
 }
 
@@ -113,7 +155,15 @@ function line_kinds(plan?: Bench): TemplateResult {
     const known = plan && !state.is_old ? plan.pour[kind === "depth" ? "depth_mm" : "below_brim_mm"] : undefined;
     change("run", "pour line", "/pour/line", { [kind]: known === undefined ? "" : `${trimmed(known, 3)} mm` });
   };
-  return choice("The pour line is measured", line_key(), [["below_brim", "From the brim"], ["depth", "From the floor"]], take);
+  return choice(
+    "The pour line is measured",
+    line_key(),
+    [
+      ["below_brim", "From the brim"],
+      ["depth", "From the floor"],
+    ],
+    take,
+  );
 }
 
 function spoons(one: Ingredient): string {
@@ -121,13 +171,25 @@ function spoons(one: Ingredient): string {
 }
 
 function note_of(one: Ingredient): string {
-  const aside = one.set_aside_for_colours_g ? `${both(weight(state.units, { g: one.set_aside_for_colours_g, scale_step_g: one.scale_step_g }))} of it for the colours` : "";
+  const aside = one.set_aside_for_colours_g
+    ? `${both(
+        weight(state.units, { g: one.set_aside_for_colours_g, scale_step_g: one.scale_step_g }),
+      )} of it for the colours`
+    : "";
   return [spoons(one), aside].filter(Boolean).join(", ");
 }
 
 export function weigh_title(slot: Slot, words: string, formula: string): TemplateResult {
-  return html`<div class="weigh-head"><h3>${words} <small>${formula}</small></h3>
-    <button type="button" @click=${() => open_formula(slot)} aria-label="Change the formula ${slot === "pour" ? "of the base" : "of the topping"}">Change the formula</button></div>`;
+  return html`<div class="weigh-head">
+    <h3>${words} <small>${formula}</small></h3>
+    <button
+      type="button"
+      @click=${() => open_formula(slot)}
+      aria-label="Change the formula ${slot === "pour" ? "of the base" : "of the topping"}"
+    >
+      Change the formula
+    </button>
+  </div>`;
 }
 
 /** All but what goes into the lye, which stands on the shelf. */

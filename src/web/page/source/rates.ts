@@ -20,7 +20,13 @@ function split_rate(text: string, units: string[]): [string, string] {
 }
 
 /** A number and what it is of, which is never guessed. */
-export function rate_field(of: Whose, pointer: string, label: string, units: string[], is_optional = false): TemplateResult {
+export function rate_field(
+  of: Whose,
+  pointer: string,
+  label: string,
+  units: string[],
+  is_optional = false,
+): TemplateResult {
   const id = id_of(of, pointer);
   const [number, unit] = split_rate(text_at(of, pointer), units);
   const shown = state.typed?.key === id ? state.typed.text : number;
@@ -36,13 +42,30 @@ export function rate_field(of: Whose, pointer: string, label: string, units: str
     state.typed = { key: id, text };
     set(amount, what || unit);
   };
-  return html`<div class="field rate ${complaint ? "wants" : ""}"><label for=${id}>${label}</label>
-    <div class="rate-of"><input id=${id} .value=${live(shown)} @input=${typed} @blur=${leave_field} inputmode="text" autocomplete="off" spellcheck="false"
-      aria-invalid=${complaint ? "true" : "false"} aria-describedby=${complaint ? `${id}-said` : nothing} />
-    <select aria-label="${label}: of what" @change=${(event: Event) => set(shown, (event.target as HTMLSelectElement).value)}>
-      <option value="" .selected=${live(unit === "")}>of what?</option>
-      ${units.map((one) => html`<option value=${one} .selected=${live(one === unit)}>${one}</option>`)}</select></div>
-    ${said_beneath(id, complaint)}</div>`;
+  return html`<div class="field rate ${complaint ? "wants" : ""}">
+    <label for=${id}>${label}</label>
+    <div class="rate-of">
+      <input
+        id=${id}
+        .value=${live(shown)}
+        @input=${typed}
+        @blur=${leave_field}
+        inputmode="text"
+        autocomplete="off"
+        spellcheck="false"
+        aria-invalid=${complaint ? "true" : "false"}
+        aria-describedby=${complaint ? `${id}-said` : nothing}
+      />
+      <select
+        aria-label="${label}: of what"
+        @change=${(event: Event) => set(shown, (event.target as HTMLSelectElement).value)}
+      >
+        <option value="" .selected=${live(unit === "")}>of what?</option>
+        ${units.map((one) => html`<option value=${one} .selected=${live(one === unit)}>${one}</option>`)}
+      </select>
+    </div>
+    ${said_beneath(id, complaint)}
+  </div>`;
 }
 
 /** Adds up what she typed, as it is typed; undefined where one is no plain number of per cent. */
@@ -62,7 +85,9 @@ export function total_words(what: string, shares: (Json | undefined)[]): string 
   const percent = (value: number) => `${String(Math.round(value * 1e6) / 1e6)} %`;
   if (unread === shares.length) return `${what} have no share yet.`;
   if (unread)
-    return `${what} add to ${percent(sum)} so far; ${unread === 1 ? "one has no share that can be added" : `${unread} have no share that can be added`}.`;
+    return `${what} add to ${percent(sum)} so far; ${
+      unread === 1 ? "one has no share that can be added" : `${unread} have no share that can be added`
+    }.`;
   const lacking = 100 - sum;
   if (Math.abs(lacking) <= whole_within) return `${what} add to ${percent(sum)}.`;
   return lacking > 0

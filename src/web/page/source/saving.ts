@@ -255,7 +255,10 @@ async function write_copy(whose: Whose, paper: FormulaPaper): Promise<void> {
       return;
     } catch (error) {
       if (!(error instanceof Refused) || error.status !== 409) {
-        listed.splice(listed.findIndex((one) => one.file === file), 1);
+        listed.splice(
+          listed.findIndex((one) => one.file === file),
+          1,
+        );
         throw error;
       }
       // Another tab's, or another program's: the next name is tried.
@@ -305,7 +308,13 @@ export function take_their_formula(paper: FormulaPaper): void {
   const theirs = paper.clash?.text ? read_document(paper.clash.text) : undefined;
   if (!theirs) {
     state.said = `What is in ${paper.file} now is no formula; keep what is on this page.`;
-    state.complaint = { file: paper.file, field: "", problem: "what is in it now is no formula", remedy: "keep what is on this page", line: "" };
+    state.complaint = {
+      file: paper.file,
+      field: "",
+      problem: "what is in it now is no formula",
+      remedy: "keep what is on this page",
+      line: "",
+    };
     return changed();
   }
   state.past.push(page());
@@ -415,7 +424,6 @@ export async function watch(): Promise<void> {
     }
   }
 }
-
 
 async function see_change(file: string, version: string | null): Promise<void> {
   const before = state.version;

@@ -28,9 +28,18 @@ interface ShapeForm {
 const of_shape: Record<string, ShapeForm> = {
   block: {
     words: "Box, loaf or slab",
-    measures: [mm("length", "Longer side at the brim"), mm("width", "Shorter side"), height, draft, { ...mm("corner_radius", "Corner radius"), optional: true }],
+    measures: [
+      mm("length", "Longer side at the brim"),
+      mm("width", "Shorter side"),
+      height,
+      draft,
+      { ...mm("corner_radius", "Corner radius"), optional: true },
+    ],
   },
-  frustum: { words: "Round cup", measures: [mm("floor_diameter", "Across the floor"), mm("brim_diameter", "Across the brim"), height] },
+  frustum: {
+    words: "Round cup",
+    measures: [mm("floor_diameter", "Across the floor"), mm("brim_diameter", "Across the brim"), height],
+  },
   fluted_cup: {
     words: "Fluted cup",
     measures: [
@@ -43,12 +52,20 @@ const of_shape: Record<string, ShapeForm> = {
   },
   polygon: {
     words: "Equal sides",
-    measures: [{ name: "sides", label: "Sides", unit: "", count: true }, mm("across_flats", "Across the flats"), height, draft],
+    measures: [
+      { name: "sides", label: "Sides", unit: "", count: true },
+      mm("across_flats", "Across the flats"),
+      height,
+      draft,
+    ],
   },
   dome: { words: "Bowl", measures: [mm("diameter", "Across the brim"), height] },
   half_ball: { words: "Half ball", measures: [mm("diameter", "Across the brim")] },
   ball: { words: "Ball", measures: [mm("diameter", "Across")] },
-  half_ring: { words: "Half ring", measures: [mm("centre_diameter", "Ring, middle to middle of the tube"), mm("tube_diameter", "Across the tube")] },
+  half_ring: {
+    words: "Half ring",
+    measures: [mm("centre_diameter", "Ring, middle to middle of the tube"), mm("tube_diameter", "Across the tube")],
+  },
   turned_ring: {
     words: "Ring with a post",
     measures: [
@@ -65,7 +82,8 @@ const of_shape: Record<string, ShapeForm> = {
     points: {
       columns: [mm("height", "Height"), mm("radius", "Middle to wall")],
       least: 2,
-      words: "From the lowest point up to the brim: how high, and from the middle line out to the wall, half the width there. A round floor begins with 0 from the middle; a flat one with half its width.",
+      words:
+        "From the lowest point up to the brim: how high, and from the middle line out to the wall, half the width there. A round floor begins with 0 from the middle; a flat one with half its width.",
     },
   },
   outline: {
@@ -74,7 +92,8 @@ const of_shape: Record<string, ShapeForm> = {
     points: {
       columns: [mm("x", "From the left"), mm("y", "From below")],
       least: 3,
-      words: "The corners of the brim, one after the other as one walks round it. Draw a rectangle round the brim and measure from its left side and from its lower side.",
+      words:
+        "The corners of the brim, one after the other as one walks round it. Draw a rectangle round the brim and measure from its left side and from its lower side.",
     },
   },
   heart: { words: "Heart", measures: [mm("side", "Straight edge, tip to round"), height, draft] },

@@ -69,22 +69,22 @@ const fill_of = (part: Part, own: Part): string => (part === own ? `shaded ${own
 
 export function side_view(part: Part, plan: Seen, extra: TemplateResult | typeof nothing = nothing): TemplateResult {
   const outline = state.measured?.outline;
-  if (!outline)
-    return html`<p class="drawing hint">${state.measuring_failed ?? "Reading the mould ..."}</p>`;
+  if (!outline) return html`<p class="drawing hint">${state.measuring_failed ?? "Reading the mould ..."}</p>`;
   const heights = heights_of(plan, outline);
   const wide = outline.right - outline.left;
   const margin = Math.max(6, wide * 0.1);
   const box = { x: outline.left - margin, y: -heights.top - margin, w: wide + 2 * margin, h: heights.top + 2 * margin };
   return html`<div class="drawing">
-    <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
-      ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)}
-      ${walls()} ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
-      ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
+      <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
+        ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)} ${walls()}
+        ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
+        ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
         <line class="brim" x1=${box.x + 1} x2=${outline.left - 1} y1=${-heights.brim} y2=${-heights.brim} />
         <line class="brim" x1=${outline.right + 1} x2=${box.x + box.w - 1} y1=${-heights.brim} y2=${-heights.brim} />`}
-    </svg>
-    ${extra}
-  </div>${part === "perch" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
+      </svg>
+      ${extra}
+    </div>
+    ${part === "perch" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
 }
 
 /** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
@@ -115,11 +115,17 @@ function floored(): Loop[] {
 function layers(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   const own = part === "cut" ? "pour" : part;
   const layers = plan.pour.layers ?? [];
-  const bands = (layers.length ? layers.map((layer) => upper_edge(layer, outline)) : [[heights.line, heights.line] as const])
-    .map(([left, right]) => `M${outline.left} 0V${-left}L${outline.right} ${-right}V0Z`);
+  const bands = (
+    layers.length ? layers.map((layer) => upper_edge(layer, outline)) : [[heights.line, heights.line] as const]
+  ).map(([left, right]) => `M${outline.left} 0V${-left}L${outline.right} ${-right}V0Z`);
   // The last first: each covers what lies above it, however the ones beneath it slope.
   return svg`<g clip-path="url(#cavity-${part})">${bands
-    .map((d, i) => svg`<path class="whole" d=${d} /><path class="${fill_of(own, "pour")} band${i % 3}" d=${d} />${own === "pour" && i % 2 === 0 ? svg`<path fill="url(#hatch-${part})" d=${d} />` : nothing}`)
+    .map(
+      (d, i) =>
+        svg`<path class="whole" d=${d} /><path class="${fill_of(own, "pour")} band${i % 3}" d=${d} />${
+          own === "pour" && i % 2 === 0 ? svg`<path fill="url(#hatch-${part})" d=${d} />` : nothing
+        }`,
+    )
     .reverse()}</g>`;
 }
 
@@ -149,8 +155,23 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   const under = plan.pipe ? heights.brim : heights.line;
   const embeds = plan.perch?.flatMap((one, i) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one, i }))) ?? [];
   return svg`
-    ${plan.pipe ? svg`<path class=${fill_of(part, "pipe")} d=${topping_path(outline, heights)} />${part === "pipe" ? svg`<path fill="url(#dots-pipe)" d=${topping_path(outline, heights)} />` : nothing}` : nothing}
-    ${heights.ball ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(under + heights.topping + heights.proud - heights.ball)} r=${heights.ball} />` : nothing}
+    ${
+      plan.pipe
+        ? svg`<path class=${fill_of(part, "pipe")} d=${topping_path(outline, heights)} />${
+            part === "pipe" ? svg`<path fill="url(#dots-pipe)" d=${topping_path(outline, heights)} />` : nothing
+          }`
+        : nothing
+    }
+    ${
+      heights.ball
+        ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(
+            under +
+            heights.topping +
+            heights.proud -
+            heights.ball
+          )} r=${heights.ball} />`
+        : nothing
+    }
     ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "perch"), middle, embed, one, i))}`;
 }
 
@@ -195,6 +216,8 @@ function cuts(part: Part, plan: Seen, outline: Outline, heights: Heights) {
 
 function words_for(part: Part, plan: Seen): string {
   const line = both(length(state.units, plan.pour.below_brim_mm));
-  const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[part];
+  const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[
+    part
+  ];
   return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim. ${stand_ins(plan)}`.trim();
 }

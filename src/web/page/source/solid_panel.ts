@@ -115,9 +115,18 @@ class SolidPanel extends HTMLElement {
   }
 
   #draw(): void {
-    const choice = html`<div class="choice" role="group" aria-label="What to look at">${this.#views.map(
-      (view, i) => html`<button type="button" aria-pressed=${i === this.#chosen ? "true" : "false"} @click=${() => this.#now(() => (this.#chosen = i))}>${view.words}</button>`,
-    )}</div>`;
+    const choice = html`<div class="choice" role="group" aria-label="What to look at">
+      ${this.#views.map(
+        (view, i) =>
+          html`<button
+            type="button"
+            aria-pressed=${i === this.#chosen ? "true" : "false"}
+            @click=${() => this.#now(() => (this.#chosen = i))}
+          >
+            ${view.words}
+          </button>`,
+      )}
+    </div>`;
     const said = html`<p class="aside" role="status">${this.#said}</p>`;
     render(html`${choice} ${this.#has_none ? this.#instead() : this.#turning()} ${said}`, this);
   }
@@ -126,7 +135,10 @@ class SolidPanel extends HTMLElement {
     const turn = (by: number) => () => this.#table?.turn(by);
     const tip = (by: number) => () => this.#table?.tip(by);
     const cut = () => this.#now(() => (this.#is_cut = !this.#is_cut));
-    return html`<canvas role="img" aria-label="${this.#views[this.#chosen]?.words ?? ""} as a solid; turn it with the buttons below."></canvas>
+    return html`<canvas
+        role="img"
+        aria-label="${this.#views[this.#chosen]?.words ?? ""} as a solid; turn it with the buttons below."
+      ></canvas>
       <div class="choice">
         <button type="button" @click=${turn(-eighth)}>Turn left</button>
         <button type="button" @click=${turn(eighth)}>Turn right</button>
@@ -138,7 +150,14 @@ class SolidPanel extends HTMLElement {
 
   #instead(): TemplateResult {
     return html`<p class="aside">This browser shows no solids; here is the drawing.</p>
-      ${this.#picture ? html`<img src=${this.#picture} alt="${this.#views[this.#chosen]!.words}, drawn to scale with its measures" />` : nothing}`;
+      ${
+        this.#picture
+          ? html`<img
+              src=${this.#picture}
+              alt="${this.#views[this.#chosen]!.words}, drawn to scale with its measures"
+            />`
+          : nothing
+      }`;
   }
 }
 

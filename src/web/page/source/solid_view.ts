@@ -1,7 +1,20 @@
 // The solid, turned by buttons or touch. Loaded after the figures: three is most of the page's weight.
 import {
-  AmbientLight, BufferAttribute, BufferGeometry, Box3, Color, DirectionalLight, DoubleSide, FrontSide, Group, Mesh, MeshStandardMaterial,
-  OrthographicCamera, Scene, Vector3, WebGLRenderer,
+  AmbientLight,
+  BufferAttribute,
+  BufferGeometry,
+  Box3,
+  Color,
+  DirectionalLight,
+  DoubleSide,
+  FrontSide,
+  Group,
+  Mesh,
+  MeshStandardMaterial,
+  OrthographicCamera,
+  Scene,
+  Vector3,
+  WebGLRenderer,
 } from "three";
 import type { Solid } from "./outline";
 
@@ -54,7 +67,14 @@ export class Turntable {
     this.#renderer.setSize(w, h, false);
     const reach = this.#reach;
     const [across, high] = [reach * Math.max(1, w / h), reach * Math.max(1, h / w)];
-    Object.assign(this.#camera, { left: -across, right: across, top: high, bottom: -high, near: -10 * reach, far: 10 * reach });
+    Object.assign(this.#camera, {
+      left: -across,
+      right: across,
+      top: high,
+      bottom: -high,
+      near: -10 * reach,
+      far: 10 * reach,
+    });
     this.#camera.updateProjectionMatrix();
     this.#draw();
   }
@@ -72,7 +92,9 @@ export class Turntable {
 
   #draw(): void {
     const [around, above, reach] = [this.#around, this.#above, this.#reach];
-    this.#camera.position.set(Math.sin(around) * Math.cos(above), Math.sin(above), Math.cos(around) * Math.cos(above)).multiplyScalar(2 * reach);
+    this.#camera.position
+      .set(Math.sin(around) * Math.cos(above), Math.sin(above), Math.cos(around) * Math.cos(above))
+      .multiplyScalar(2 * reach);
     this.#camera.lookAt(0, 0, 0);
     this.#lamp.position.copy(this.#camera.position).add(new Vector3(reach, 2 * reach, 0));
     this.#renderer.render(this.#scene, this.#camera);
@@ -98,7 +120,16 @@ function mesh_of({ positions, indices, colour }: Solid): Mesh {
   geometry.computeVertexNormals();
   return new Mesh(
     geometry,
-    new MeshStandardMaterial({ color, transparent: true, opacity: alpha, side: DoubleSide, depthWrite: false, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 }),
+    new MeshStandardMaterial({
+      color,
+      transparent: true,
+      opacity: alpha,
+      side: DoubleSide,
+      depthWrite: false,
+      polygonOffset: true,
+      polygonOffsetFactor: 2,
+      polygonOffsetUnits: 2,
+    }),
   );
 }
 

@@ -18,7 +18,8 @@ export interface Sum {
 export const g = (grams: number, decimals = 1): string => `${plain(grams, decimals)} g`;
 const weighed_g = (grams: number): string => `${trimmed(grams, 3)} g`;
 /** As it is weighed; alkali, and lye with it, never more. */
-const pot_g = <P extends string>(among: WeighedAs<P>, prefix: P): string => first(weight("metric", weighed_as(among, prefix), "down"));
+const pot_g = <P extends string>(among: WeighedAs<P>, prefix: P): string =>
+  first(weight("metric", weighed_as(among, prefix), "down"));
 export const ml = (volume: number): string => `${trimmed(volume, 3)} ml`;
 export const asked = (pointer: string): string => words(at(state.run, pointer));
 const of_formula = (slot: Slot, pointer: string): string => words(at(state.formulas[slot]?.document, pointer));
@@ -32,7 +33,8 @@ function words(value: Json | undefined): string {
 
 export function sum_of_make(plan: Plan): Sum {
   return {
-    formula: "pieces to make = pieces to sell ÷ (1 − spoilage), rounded up to whole casts, or to full moulds where they are all filled; batches as few as the fillings and what sets their size allow, and as even as can be",
+    formula:
+      "pieces to make = pieces to sell ÷ (1 − spoilage), rounded up to whole casts, or to full moulds where they are all filled; batches as few as the fillings and what sets their size allow, and as even as can be",
     with: [
       ["to sell", String(plan.pieces.sell), run_file],
       ["spoilage", asked("/spoilage"), run_file],
@@ -48,7 +50,11 @@ export function sum_of_pour_each(pour: Pour): Sum {
   return {
     formula: "mass of one pour = volume to the pour line × density of the batter",
     with: [
-      ["volume to the line", ml(pour.volume_each_ml), `level curve of ${pour.mould} at ${trimmed(pour.depth_mm, 2)} mm`],
+      [
+        "volume to the line",
+        ml(pour.volume_each_ml),
+        `level curve of ${pour.mould} at ${trimmed(pour.depth_mm, 2)} mm`,
+      ],
       ["density", `${pour.density_g_per_ml} g/ml`, pour.formula],
       ...(pour.displaced_ml ? ([["pushed aside by embeds", ml(pour.displaced_ml)]] as Input[]) : []),
       ["one pour", g(pour.mass_each_g, 3)],
@@ -97,14 +103,20 @@ export function sum_of_batter(slot: Slot, batter: Batter): Sum {
   ]);
   return {
     formula: "batter to make = in the pieces + losses, after every ingredient is rounded to the scale",
-    with: [["in the pieces", g(batter.in_pieces_g)], ...lost, ["losses together", g(batter.lost_g)], ["to make", g(batter.make_g)]],
+    with: [
+      ["in the pieces", g(batter.in_pieces_g)],
+      ...lost,
+      ["losses together", g(batter.lost_g)],
+      ["to make", g(batter.make_g)],
+    ],
   };
 }
 
 export function sum_of_density(slot: Slot, batter: Batter): Sum {
   if (slot === "pipe")
     return {
-      formula: "density of the whip = weigh-cup's net weight ÷ its volume; overrun = plain density ÷ whipped density − 1",
+      formula:
+        "density of the whip = weigh-cup's net weight ÷ its volume; overrun = plain density ÷ whipped density − 1",
       with: [
         ["weigh-cup", asked("/pipe/whip"), run_file],
         ["whipped", `${batter.density_g_per_ml} g/ml`],
@@ -118,7 +130,11 @@ export function sum_of_density(slot: Slot, batter: Batter): Sum {
       ["temperature", of_formula(slot, "/pour_temperature"), batter.formula],
       ["computed", `${batter.plain_density_computed_g_per_ml} g/ml`],
     ],
-    sources: ["fats: each fat's published density and slope", "lye: Laliberté and Cooper 2004", "volumes taken as additive, good to 1 to 2 %"],
+    sources: [
+      "fats: each fat's published density and slope",
+      "lye: Laliberté and Cooper 2004",
+      "volumes taken as additive, good to 1 to 2 %",
+    ],
   };
 }
 
@@ -136,8 +152,16 @@ export function sum_of_superfat(slot: Slot, batter: Batter): Sum {
       ["highest", to_the_last(high)],
       ...(likely_low === undefined || likely_high === undefined
         ? []
-        : ([["likely", `${to_the_last(likely_low)} to ${to_the_last(likely_high)}`, "19 batches in 20, each doubt even over its range and independent of the others"]] as Input[])),
-      ...(doubts ?? []).slice(0, 3).map((one): Input => [`doubt: ${one.cause}`, `${Math.round(one.percent_of_variance)} %`, "of the variance"]),
+        : ([
+            [
+              "likely",
+              `${to_the_last(likely_low)} to ${to_the_last(likely_high)}`,
+              "19 batches in 20, each doubt even over its range and independent of the others",
+            ],
+          ] as Input[])),
+      ...(doubts ?? [])
+        .slice(0, 3)
+        .map((one): Input => [`doubt: ${one.cause}`, `${Math.round(one.percent_of_variance)} %`, "of the variance"]),
       ["fats", g(batter.fats_g)],
       ["purity", of_formula(slot, "/alkali/0/purity")],
     ],
@@ -226,16 +250,13 @@ const scale_shows = (one: Ingredient): Input[] =>
   one.scale_step_g ? [["the scale shows", step_words(one.scale_step_g), run_file]] : [];
 
 function aside(one: Ingredient): Input[] {
-  return one.set_aside_for_colours_g
-    ? [["of it set aside to disperse colours", g(one.set_aside_for_colours_g)]]
-    : [];
+  return one.set_aside_for_colours_g ? [["of it set aside to disperse colours", g(one.set_aside_for_colours_g)]] : [];
 }
 
 function rate_of(slot: Slot, name: string): string {
   for (const list of ["additives", "fragrances", "colours"]) {
     const found = at(state.formulas[slot]?.document, `/${list}`);
-    for (const one of Array.isArray(found) ? found : [])
-      if (at(one, "/name") === name) return words(at(one, "/rate"));
+    for (const one of Array.isArray(found) ? found : []) if (at(one, "/name") === name) return words(at(one, "/rate"));
   }
   return "see the formula";
 }
@@ -250,7 +271,9 @@ export function sum_of_layer_colour(pour: Pour, layer: Layer, colour: Ingredient
       ["this layer's batter", g(layer.g)],
       ["fats in all the base", g(pour.fats_g)],
       ["all the base", g(pour.make_g)],
-      ...(at(state.run, `${at_colour}/bulk_density`) === undefined ? [] : ([["bulk density", bulk, run_file]] as Input[])),
+      ...(at(state.run, `${at_colour}/bulk_density`) === undefined
+        ? []
+        : ([["bulk density", bulk, run_file]] as Input[])),
       ...scale_shows(colour),
     ],
   };
@@ -261,26 +284,40 @@ const in_pot = (bench: Bench): Batter[] => [bench.pour, ...whippings_in_turn(ben
 
 /** What each batter's own weighing asks for, side by side. */
 function of_each(bench: Bench, what: string, of: (batter: Batter) => string): Input[] {
-  return in_pot(bench).map((batter, i): Input => [`${what} for ${bench.lye_pot?.shares[i]?.batter ?? batter.formula}`, of(batter), "its own weighing, on the lye shelf"]);
+  return in_pot(bench).map((batter, i): Input => [
+    `${what} for ${bench.lye_pot?.shares[i]?.batter ?? batter.formula}`,
+    of(batter),
+    "its own weighing, on the lye shelf",
+  ]);
 }
 
 /** All of it, or that of one name. */
 const alkali_of = (batter: Batter, name?: string): string =>
-  batter.ingredients.filter((one) => (name ? one.name === name : is_alkali(one))).map(in_grams).join(" + ") || "none";
+  batter.ingredients
+    .filter((one) => (name ? one.name === name : is_alkali(one)))
+    .map(in_grams)
+    .join(" + ") || "none";
 
 const own_water = (batter: Batter): string =>
-  batter.ingredients.filter((one) => /^Water/.test(one.name)).map(in_grams).join(" + ") || "none";
+  batter.ingredients
+    .filter((one) => /^Water/.test(one.name))
+    .map(in_grams)
+    .join(" + ") || "none";
 
 export function sum_of_pot_alkali(plan: Bench, name: string): Sum {
   return {
     formula: "alkali in the pot = what each batter's own lye takes, added up, rounded down to the scale",
-    with: [...of_each(plan, name, (batter) => alkali_of(batter, name)), ["fine scale reads", asked("/scales/fine/reads"), run_file]],
+    with: [
+      ...of_each(plan, name, (batter) => alkali_of(batter, name)),
+      ["fine scale reads", asked("/scales/fine/reads"), run_file],
+    ],
   };
 }
 
 export function sum_of_pot_water(plan: Bench, pot: Pot): Sum {
   return {
-    formula: "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
+    formula:
+      "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
     with: [
       ...of_each(plan, "water in the lye", own_water),
       ...pot.alkalis.map((one): Input => [one.name, pot_g(one, ""), "in the pot"]),
@@ -291,12 +328,18 @@ export function sum_of_pot_water(plan: Bench, pot: Pot): Sum {
 
 export function sum_of_pot_lye(pot: Pot): Sum {
   return {
-    formula: "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
+    formula:
+      "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
     with: [
       ["water", pot_g(pot, "water_")],
       ...pot.alkalis.map((one): Input => [one.name, pot_g(one, "")]),
       ["strength", `${trimmed(pot.strength_percent, 2)} %`],
-      ...(pot.full_pot_g === null ? [] : ([["the empty pot", asked("/lye_pot/pot_tare"), run_file], ["pot and lye", pot.full_pot_g_text === undefined ? weighed_g(pot.full_pot_g) : `${pot.full_pot_g_text} g`]] as Input[])),
+      ...(pot.full_pot_g === null
+        ? []
+        : ([
+            ["the empty pot", asked("/lye_pot/pot_tare"), run_file],
+            ["pot and lye", pot.full_pot_g_text === undefined ? weighed_g(pot.full_pot_g) : `${pot.full_pot_g_text} g`],
+          ] as Input[])),
     ],
   };
 }
@@ -322,7 +365,8 @@ export function sum_of_pot_share(plan: Bench, pot: Pot, i: number): Sum {
 export function sum_of_pot_top_up(plan: Bench, pot: Pot, i: number): Sum {
   const batter = in_pot(plan)[i]!;
   return {
-    formula: "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
+    formula:
+      "plain water to add = the water of this batter's own lye − the water that is in its share, both before rounding; under half a gram is left out",
     with: [
       ["water of its own lye", own_water(batter), "its own weighing"],
       ["its share of the lye", pot_g(pot.shares[i]!, "lye_")],
@@ -338,7 +382,8 @@ export function sum_of_bottle(bench: Bench, i: number, part: number): Sum {
   const { part: name, g: gives, percent_of_batter } = bottle.parts[part]!;
   const { pour, pipe } = bench.whole;
   return {
-    formula: "out of the bottle = what it holds × this batter ÷ all batters of the run, rounded down to the scale: one rate in all",
+    formula:
+      "out of the bottle = what it holds × this batter ÷ all batters of the run, rounded down to the scale: one rate in all",
     with: [
       ["the bottle holds", asked(`/bottles/${i}/holds`), run_file],
       ["base, in the run", g(pour.make_g)],
@@ -354,7 +399,8 @@ export type ShapeWay = "trials" | "beads" | "envelope";
 const way_formulas: Record<ShapeWay, string> = {
   trials: "by trials = mean of the weighed trials ÷ density of their whip (its weigh-cup, net ÷ what it holds)",
   beads: "by beads = what the moves lay down, added up × the hand's factor of the tip, if it has one",
-  envelope: "by outline = solid share × volume of a cone (π ÷ 12 × across² × high) or of half an ellipsoid (π ÷ 6 × across² × high)",
+  envelope:
+    "by outline = solid share × volume of a cone (π ÷ 12 × across² × high) or of half an ellipsoid (π ÷ 6 × across² × high)",
 };
 
 export function sum_of_way(pipe: Pipe, way: ShapeWay): Sum {
@@ -362,11 +408,20 @@ export function sum_of_way(pipe: Pipe, way: ShapeWay): Sum {
     return {
       formula: way_formulas.beads,
       with: [
-        ...(pipe.visible_by?.moves ?? []).map((move, i): Input => [`${i + 1}. ${asked(`/pipe/beads/moves/${i}/move`)}`, ml(move.volume_ml)]),
-        ["hand's factor", at(state.run, "/pipe/beads/tip/hand/factor") === undefined ? "as the tip's file says, else none" : asked("/pipe/beads/tip/hand/factor")],
+        ...(pipe.visible_by?.moves ?? []).map((move, i): Input => [
+          `${i + 1}. ${asked(`/pipe/beads/moves/${i}/move`)}`,
+          ml(move.volume_ml),
+        ]),
+        [
+          "hand's factor",
+          at(state.run, "/pipe/beads/tip/hand/factor") === undefined
+            ? "as the tip's file says, else none"
+            : asked("/pipe/beads/tip/hand/factor"),
+        ],
       ],
     };
-  const keys = way === "trials" ? ["weighed", "weigh_cup/net", "weigh_cup/holds"] : ["form", "diameter", "height", "solidity"];
+  const keys =
+    way === "trials" ? ["weighed", "weigh_cup/net", "weigh_cup/holds"] : ["form", "diameter", "height", "solidity"];
   return {
     formula: way_formulas[way],
     with: keys.map((key): Input => [key.replace("weigh_cup/", "weigh-cup, "), asked(`/pipe/${way}/${key}`), run_file]),
@@ -387,7 +442,9 @@ export function sum_of_move(i: number, laid: { length_mm: number; volume_ml: num
   const here = `/pipe/beads/moves/${i}`;
   const said = Object.entries((at(state.run, here) ?? {}) as Record<string, Json>).filter(([name]) => name !== "move");
   return {
-    formula: `${move_formulas[asked(`${here}/move`)] ?? "section of the bead × length"}; section = opening of the tip × swell`,
+    formula: `${
+      move_formulas[asked(`${here}/move`)] ?? "section of the bead × length"
+    }; section = opening of the tip × swell`,
     with: [
       ["opening of the tip", opening],
       ["swell", asked("/pipe/beads/swell"), run_file],
@@ -435,7 +492,9 @@ export function sum_of_perch(perch: Perch, index: number): Sum {
   return {
     formula: "melt = (casts × mass of one + film left in the jug × tray fills) ÷ (1 − melt loss)",
     with: [
-      at(state.run, `/perch/${index}/per_piece`) === undefined ? ["in each cast", says("per_cast"), run_file] : ["on each piece", says("per_piece"), run_file],
+      at(state.run, `/perch/${index}/per_piece`) === undefined
+        ? ["in each cast", says("per_cast"), run_file]
+        : ["on each piece", says("per_piece"), run_file],
       ["spares", says("spares"), run_file],
       ["casts", String(perch.casts)],
       ["mass of one", g(perch.mass_each_g, 3), `${ml(perch.volume_each_ml)} × ${says("density")}`],
@@ -500,6 +559,12 @@ export function sum_of_piece(plan: Plan): Sum {
 export function sum_over_batches(plan: Plan, of: (batch: Plan["batches"][number]) => Input[]): Sum {
   return {
     formula: "for the whole run = what is weighed for one batch × how often it is made, added up",
-    with: plan.batches.flatMap((batch) => of(batch).map(([name, value, from]): Input => [`${pieces_of(plan, batch)}, ${times(batch.count)}${name}`, value, from])),
+    with: plan.batches.flatMap((batch) =>
+      of(batch).map(([name, value, from]): Input => [
+        `${pieces_of(plan, batch)}, ${times(batch.count)}${name}`,
+        value,
+        from,
+      ]),
+    ),
   };
 }

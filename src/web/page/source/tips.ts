@@ -19,10 +19,13 @@ export const forget_tips = (): void => of_file.clear();
 export function shipped_tips(): Tip[] {
   if (!shipped) {
     shipped = [];
-    void post<{ tips: Tip[] }>("/api/list", { what: "tips" }).then(({ tips }) => {
-      shipped = tips;
-      changed();
-    }, forget_if_refused(() => (shipped = undefined)));
+    void post<{ tips: Tip[] }>("/api/list", { what: "tips" }).then(
+      ({ tips }) => {
+        shipped = tips;
+        changed();
+      },
+      forget_if_refused(() => (shipped = undefined)),
+    );
   }
   return shipped;
 }
@@ -33,11 +36,17 @@ export function tips_of(name: string): Tip[] {
   const known = of_file.get(file);
   if (known || !name || state.typed) return known ?? [];
   of_file.set(file, []);
-  void read_kept(file).then(({ text }) => {
-    const { tips } = JSON.parse(text) as { tips?: Tip[] };
-    of_file.set(file, (Array.isArray(tips) ? tips : []).map(({ name }) => ({ name: String(name) })));
-    changed();
-  }, forget_if_refused(() => undefined)); // the plan itself says what is wrong with the file
+  void read_kept(file).then(
+    ({ text }) => {
+      const { tips } = JSON.parse(text) as { tips?: Tip[] };
+      of_file.set(
+        file,
+        (Array.isArray(tips) ? tips : []).map(({ name }) => ({ name: String(name) })),
+      );
+      changed();
+    },
+    forget_if_refused(() => undefined),
+  ); // the plan itself says what is wrong with the file
   return [];
 }
 

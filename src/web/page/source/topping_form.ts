@@ -23,7 +23,10 @@ export const has_topping = (): boolean => at(state.run, "/pipe") !== undefined;
 export function add_topping(): void {
   const formula = at(state.run, "/pour/formula") ?? "";
   const topped = (run: Document) =>
-    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", { bag: "", bowl_and_whisk: "" });
+    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", {
+      bag: "",
+      bowl_and_whisk: "",
+    });
   change_whole("run", "Topping added", topped, to_id("lane-pipe"));
 }
 
@@ -31,7 +34,10 @@ export function add_topping(): void {
 function without_topping(run: Document): Document {
   const is_alone = Object.keys((at(run, "/batch") ?? {}) as Document).length === 1;
   const whippings = at(run, "/batch/whippings") !== undefined && is_alone ? "/batch" : "/batch/whippings";
-  return ["/pipe", "/losses/pipe", "/lye_pot", whippings].reduce((left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)), run);
+  return ["/pipe", "/losses/pipe", "/lye_pot", whippings].reduce(
+    (left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)),
+    run,
+  );
 }
 
 function take_topping_away(): void {
@@ -55,34 +61,85 @@ export function size_form(pipe?: Pipe): TemplateResult {
   return html`<h3>How large is the topping?</h3>
     ${said_at("run", "/pipe")}
     <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
-    <div class="items">${part({ at: "/pipe/trials", name: "the trials", title: "Trials piped on paper", add: "Weigh trials piped on paper", blank: { weighed: [""], weigh_cup: blank_cup }, body: trials })}
-    ${part({ at: "/pipe/envelope", name: "the outline", title: "Its outline", add: "Measure its outline", blank: { form: "", diameter: "", height: "", solidity: "" }, body: outline })}</div>
-    ${part({ at: "/pipe/beads", name: "the beads", title: "Beads from a tip", add: "Reckon it from tip and moves", blank: blank_beads, body: () => bead_form(pipe) })}
+    <div class="items">
+      ${part({
+        at: "/pipe/trials",
+        name: "the trials",
+        title: "Trials piped on paper",
+        add: "Weigh trials piped on paper",
+        blank: { weighed: [""], weigh_cup: blank_cup },
+        body: trials,
+      })}
+      ${part({
+        at: "/pipe/envelope",
+        name: "the outline",
+        title: "Its outline",
+        add: "Measure its outline",
+        blank: { form: "", diameter: "", height: "", solidity: "" },
+        body: outline,
+      })}
+    </div>
+    ${part({
+      at: "/pipe/beads",
+      name: "the beads",
+      title: "Beads from a tip",
+      add: "Reckon it from tip and moves",
+      blank: blank_beads,
+      body: () => bead_form(pipe),
+    })}
     ${pipe ? compared(pipe) : nothing}`;
 }
 
 function trials(): TemplateResult {
   const weighed = { at: "/pipe/trials/weighed", least: 1 };
-  return html`<div class="trials">${rows_of(weighed).map(
-      (_, i) => html`<div class="row" id=${item_id(weighed, i)}>${field({ label: `Trial ${i + 1}`, at: `${weighed.at}/${i}`, unit: "g", short: true })}
-        ${item_buttons(weighed, i, `trial ${i + 1}`)}</div>`,
-    )}</div>
+  return html`<div class="trials">
+      ${rows_of(weighed).map(
+        (_, i) =>
+          html`<div class="row" id=${item_id(weighed, i)}>
+            ${field({ label: `Trial ${i + 1}`, at: `${weighed.at}/${i}`, unit: "g", short: true })}
+            ${item_buttons(weighed, i, `trial ${i + 1}`)}
+          </div>`,
+      )}
+    </div>
     ${add_button(weighed, "One more trial", () => add_to(weighed, "", "trial"))}
-    <div class="row">${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
-      ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}</div>
+    <div class="row">
+      ${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
+      ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}
+    </div>
     ${said_at("run", "/pipe/trials/weigh_cup")}`;
 }
 
 function outline(): TemplateResult {
   const here = "/pipe/envelope";
   const chosen = value_at("run", `${here}/form`) as string;
-  return html`${asked({ question: "Form of the outline", at: `${here}/form`, chosen, answers: [["cone", "Cone"], ["dome", "Dome"]], puts: (to) => to })}
-    <div class="row">${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
+  return html`${asked({
+      question: "Form of the outline",
+      at: `${here}/form`,
+      chosen,
+      answers: [
+        ["cone", "Cone"],
+        ["dome", "Dome"],
+      ],
+      puts: (to) => to,
+    })}
+    <div class="row">
+      ${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
       ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
-      ${field({ label: "Solid share", at: `${here}/solidity`, unit: "%", short: true, hint: "Topping, not air between its ridges." })}</div>`;
+      ${field({
+        label: "Solid share",
+        at: `${here}/solidity`,
+        unit: "%",
+        short: true,
+        hint: "Topping, not air between its ridges.",
+      })}
+    </div>`;
 }
 
-const way_words: Record<sums.ShapeWay, string> = { trials: "By weighed trials", beads: "By beads", envelope: "By its outline" };
+const way_words: Record<sums.ShapeWay, string> = {
+  trials: "By weighed trials",
+  beads: "By beads",
+  envelope: "By its outline",
+};
 
 /** The ways side by side, and how her hand differs from the geometry. */
 function compared(pipe: Pipe): TemplateResult | typeof nothing {
@@ -94,7 +151,13 @@ function compared(pipe: Pipe): TemplateResult | typeof nothing {
   const counts = (i: number) => (ways.length < 2 ? undefined : i === 0 ? "this one counts" : "for comparison");
   return html`<h4>${ways.length < 2 ? "So the visible shape is" : "The ways compared, visible shape alone"}</h4>
     ${ways.map(({ way, ml }, i) =>
-      figure({ key: `pipe.by.${way}`, label: way_words[way], note: counts(i), shown: volume(state.units, ml), sum: sums.sum_of_way(pipe, way) }),
+      figure({
+        key: `pipe.by.${way}`,
+        label: way_words[way],
+        note: counts(i),
+        shown: volume(state.units, ml),
+        sum: sums.sum_of_way(pipe, way),
+      }),
     )}
     ${hand(pipe)}`;
 }
@@ -107,16 +170,28 @@ function hand(pipe: Pipe): TemplateResult | typeof nothing {
   const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
   const can_keep = is_own && at(state.run, `${at_hand}/factor`) !== found.factor;
   const keep = () => change("run", "hand's factor kept", at_hand, { factor: found.factor, trials: found.trials });
-  return html`<p>Your hand lays down ${times} times the computed beads (${found.trials} ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand factor${is_own ? "" : ", in your file of tips or by measuring the tip as your own"}.</p>
+  return html`<p>
+      Your hand lays down ${times} times the computed beads (${found.trials}
+      ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand
+      factor${is_own ? "" : ", in your file of tips or by measuring the tip as your own"}.
+    </p>
     ${can_keep ? html`<button type="button" @click=${keep}>Keep ${times} for my tip</button>` : nothing}`;
 }
 
 export function whip_form(pipe?: Pipe): TemplateResult {
   return html`<h3>The whip planned for</h3>
-    <div class="row">${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
-      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}</div>
+    <div class="row">
+      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
+      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}
+    </div>
     ${said_at("run", "/pipe/whip")}
-    ${field({ label: "One bag holds", at: "/pipe/bag_holds", unit: "ml", optional: true, hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined })}`;
+    ${field({
+      label: "One bag holds",
+      at: "/pipe/bag_holds",
+      unit: "ml",
+      optional: true,
+      hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined,
+    })}`;
 }
 
 export function losses_form(): TemplateResult {
@@ -125,19 +200,52 @@ export function losses_form(): TemplateResult {
 }
 
 function vessels(): TemplateResult {
-  const short = (label: string, pointer: string, unit: string, optional = false) => field({ label, at: pointer, unit, optional, short: true });
+  const short = (label: string, pointer: string, unit: string, optional = false) =>
+    field({ label, at: pointer, unit, optional, short: true });
   const pointers = ["/pipe/bowl", "/pipe/pace", "/pipe/lye_spoon"];
-  return folded({ name: "vessels", pointers, summary: "Bowl, pace, lye by the spoon", body: () => html`
-    <div class="items">${part({
-      at: "/pipe/bowl", name: "the bowl", title: "The bowl", add: "Say what the bowl holds", blank: { holds: "" },
-      body: () => html`<div class="row">${short("Bowl holds", "/pipe/bowl/holds", "l")} ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_catches", "ml", true)}</div>`,
-    })}
-    ${part({
-      at: "/pipe/pace", name: "the pace", title: "The pace", add: "Say how fast you pipe", blank: { stays_open: "", each: "" },
-      body: () => html`<div class="row">${short("Can be piped for", "/pipe/pace/stays_open", "min")} ${short("To pipe one", "/pipe/pace/each", "s")} ${short("To change the bag", "/pipe/pace/bag_change", "s", true)}</div>`,
-    })}
-    ${part({
-      at: "/pipe/lye_spoon", name: "the lye spoon", title: "Lye by the spoon", add: "Lye is whipped in by the spoon", blank: { holds: "", each: "" },
-      body: () => html`<div class="row">${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")} ${short("From one spoonful to the next", "/pipe/lye_spoon/each", "s")}</div>`,
-    })}</div>` });
+  return folded({
+    name: "vessels",
+    pointers,
+    summary: "Bowl, pace, lye by the spoon",
+    body: () =>
+      html` <div class="items">
+        ${part({
+          at: "/pipe/bowl",
+          name: "the bowl",
+          title: "The bowl",
+          add: "Say what the bowl holds",
+          blank: { holds: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Bowl holds", "/pipe/bowl/holds", "l")}
+              ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_catches", "ml", true)}
+            </div>`,
+        })}
+        ${part({
+          at: "/pipe/pace",
+          name: "the pace",
+          title: "The pace",
+          add: "Say how fast you pipe",
+          blank: { stays_open: "", each: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Can be piped for", "/pipe/pace/stays_open", "min")}
+              ${short("To pipe one", "/pipe/pace/each", "s")}
+              ${short("To change the bag", "/pipe/pace/bag_change", "s", true)}
+            </div>`,
+        })}
+        ${part({
+          at: "/pipe/lye_spoon",
+          name: "the lye spoon",
+          title: "Lye by the spoon",
+          add: "Lye is whipped in by the spoon",
+          blank: { holds: "", each: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")}
+              ${short("From one spoonful to the next", "/pipe/lye_spoon/each", "s")}
+            </div>`,
+        })}
+      </div>`,
+  });
 }

@@ -22,7 +22,11 @@ export function for_lye(batter: Batter): Placed[] {
   const lye = batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => is_lye(one));
   const is_water = ({ one }: Placed) => /^Water/.test(one.name);
   const is_caustic = ({ one }: Placed) => is_alkali(one);
-  return [...lye.filter(is_water), ...lye.filter((each) => !is_water(each) && !is_caustic(each)), ...lye.filter(is_caustic)];
+  return [
+    ...lye.filter(is_water),
+    ...lye.filter((each) => !is_water(each) && !is_caustic(each)),
+    ...lye.filter(is_caustic),
+  ];
 }
 
 export function for_batter(batter: Batter): Placed[] {

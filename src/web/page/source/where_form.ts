@@ -23,23 +23,55 @@ export function where_it_goes(here: string, i: number): TemplateResult {
   const where = where_of(here);
   const puts = (to: Where) => ({ ...without("run", here, ["on_top", "buried"]), ...blank_where[to] });
   if (way_of(here) === "drizzle") return html`<p class="aside">A drizzle lies on the surface it covers.</p>`;
-  return folded({ name: `${here} where`, pointers: [`${here}/on_top`, `${here}/buried`], summary: "Where it goes", body: () => html`
-    ${asked({ question: "Where does it go?", at: here, is_told_elsewhere: true, chosen: where, answers: [["on_top", "On top, pressed in"], ["buried", "Buried in the pour"], ["by number", "Only counted"]], puts })}
-    ${where === "on_top" ? on_top(`${here}/on_top`) : where === "buried" ? buried(here, i) : html`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`}` });
+  return folded({
+    name: `${here} where`,
+    pointers: [`${here}/on_top`, `${here}/buried`],
+    summary: "Where it goes",
+    body: () =>
+      html` ${asked({
+        question: "Where does it go?",
+        at: here,
+        is_told_elsewhere: true,
+        chosen: where,
+        answers: [
+          ["on_top", "On top, pressed in"],
+          ["buried", "Buried in the pour"],
+          ["by number", "Only counted"],
+        ],
+        puts,
+      })}
+      ${
+        where === "on_top"
+          ? on_top(`${here}/on_top`)
+          : where === "buried"
+            ? buried(here, i)
+            : html`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`
+      }`,
+  });
 }
 
 function on_top(here: string): TemplateResult {
-  return html`<div class="row">${field({ label: "Pressed into the top", at: `${here}/sinks`, unit: "mm" })}
-      ${field({ label: "Flat of the peak, across", at: `${here}/peak_flat`, unit: "mm", optional: true })}</div>
-    <p class="hint">Pressed in 0 mm, it is only set down. The flat of the peak is what it stands on, if you measured it.</p>
+  return html`<div class="row">
+      ${field({ label: "Pressed into the top", at: `${here}/sinks`, unit: "mm" })}
+      ${field({ label: "Flat of the peak, across", at: `${here}/peak_flat`, unit: "mm", optional: true })}
+    </div>
+    <p class="hint">
+      Pressed in 0 mm, it is only set down. The flat of the peak is what it stands on, if you measured it.
+    </p>
     ${turn(here, "It is turned")}`;
 }
 
 function turn(here: string, summary: string): TemplateResult {
-  const about = (axis: string) => field({ label: `About ${axis}`, at: `${here}/turn/${axis}`, unit: "deg", optional: true, short: true });
-  return folded({ name: `${here} turn`, pointers: [`${here}/turn`], summary, body: () => html`
-    <div class="row">${["x", "y", "z"].map(about)}</div>
-    <p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>` });
+  const about = (axis: string) =>
+    field({ label: `About ${axis}`, at: `${here}/turn/${axis}`, unit: "deg", optional: true, short: true });
+  return folded({
+    name: `${here} turn`,
+    pointers: [`${here}/turn`],
+    summary,
+    body: () =>
+      html` <div class="row">${["x", "y", "z"].map(about)}</div>
+        <p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>`,
+  });
 }
 
 type Find = "level" | "layered" | "free" | "said";
@@ -54,13 +86,37 @@ const find_answers: [Find, string][] = [
 
 function buried(here: string, i: number): TemplateResult {
   const inside = `${here}/buried`;
-  const find = value_at("run", `${inside}/places`) !== undefined ? "said" : (value_at("run", `${inside}/find`) as Find | undefined);
+  const find =
+    value_at("run", `${inside}/places`) !== undefined
+      ? "said"
+      : (value_at("run", `${inside}/find`) as Find | undefined);
   const set = value_at("run", `${inside}/set`) as Set | undefined;
   return html`${said_at("run", inside)}
-    ${field({ label: "Cover wanted all round", at: `${inside}/cover`, unit: "mm", hint: "Batter between it and wall, floor, pour line and the next one." })}
-    ${asked({ question: "When is it set in?", at: `${inside}/set`, chosen: set, answers: [["before the pour", "Before the pour"], ["pressed in after", "Pressed in after"]], puts: (to) => to })}
-    ${asked({ question: "Where in the pour?", at: here, asked_at: `${inside}/find`, chosen: find, answers: find_answers, puts: (to) => with_find(here, to) })}
-    ${find === "said" ? places(here, i) : nothing}`;
+  ${field({
+    label: "Cover wanted all round",
+    at: `${inside}/cover`,
+    unit: "mm",
+    hint: "Batter between it and wall, floor, pour line and the next one.",
+  })}
+  ${asked({
+    question: "When is it set in?",
+    at: `${inside}/set`,
+    chosen: set,
+    answers: [
+      ["before the pour", "Before the pour"],
+      ["pressed in after", "Pressed in after"],
+    ],
+    puts: (to) => to,
+  })}
+  ${asked({
+    question: "Where in the pour?",
+    at: here,
+    asked_at: `${inside}/find`,
+    chosen: find,
+    answers: find_answers,
+    puts: (to) => with_find(here, to),
+  })}
+  ${find === "said" ? places(here, i) : nothing}`;
 }
 
 const blank_place: Document = { x: "", y: "", height: "" };
@@ -71,7 +127,11 @@ function with_find(here: string, find: Find): Json {
   if (find !== "said") return { ...(value_at("run", here) as Document), buried: { ...rest, find } };
   const wanted = Number(value_at("run", `${here}/${count_key(here)}`));
   const all = Array.from({ length: wanted >= 1 && wanted <= 50 ? wanted : 1 }, () => blank_place);
-  return { ...without("run", here, ["per_piece", "per_cast"]), [key_of_places(here)]: all.length, buried: { ...rest, places: all } };
+  return {
+    ...without("run", here, ["per_piece", "per_cast"]),
+    [key_of_places(here)]: all.length,
+    buried: { ...rest, places: all },
+  };
 }
 
 const key_of_places = (here: string): string => (is_cut() ? "per_cast" : (count_key(here) ?? "per_piece"));
@@ -88,14 +148,21 @@ function places_of(here: string): List {
 function places(here: string, i: number): TemplateResult {
   const list = places_of(here);
   const all = rows_of(list);
-  return html`<p class="hint">From the cavity's middle to its own: x to the right in the drawing, y away from you, either below zero for the other side. The height is that of its lowest point above the cavity's.</p>
+  return html`<p class="hint">
+      From the cavity's middle to its own: x to the right in the drawing, y away from you, either below zero for the
+      other side. The height is that of its lowest point above the cavity's.
+    </p>
     ${all.map((_, j) => {
       const place = `${list.at}/${j}`;
-      const part = (name: string) => field({ label: `Place ${j + 1}: ${name}`, at: `${place}/${name}`, unit: "mm", short: true });
+      const part = (name: string) =>
+        field({ label: `Place ${j + 1}: ${name}`, at: `${place}/${name}`, unit: "mm", short: true });
       return html`<div class="part" id=${item_id(list, j)} role="group" aria-label="Place ${j + 1} of ${called(i)}">
         ${said_at("run", place)}
-        <div class="row">${part("x")} ${part("y")} ${part("height")} ${item_buttons(list, j, `place ${j + 1} of ${called(i)}`)}</div>
-        ${turn(place, `Place ${j + 1} is turned`)}</div>`;
+        <div class="row">
+          ${part("x")} ${part("y")} ${part("height")} ${item_buttons(list, j, `place ${j + 1} of ${called(i)}`)}
+        </div>
+        ${turn(place, `Place ${j + 1} is turned`)}
+      </div>`;
     })}
     ${add_button(list, "Add a place", () => add_to(list, blank_place, "Place"))}
     <p class="aside">${all.length} in each.</p>`;
