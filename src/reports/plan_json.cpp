@@ -27,17 +27,51 @@ double ml(Volume volume) { return to_decimals(volume / millilitre, 3); }
 double mm(Length length) { return to_decimals(length / millimetre, 3); }
 double per_cent(Share share) { return to_decimals(share.in_percent(), 2); }
 
-Json ingredient_json(const Ingredient& ingredient) {
-  Json json = with_weight({{"name", ingredient.name}, {"goes_into", ingredient.goes_into}}, "",
-                          ingredient.weighed, ingredient.step, ingredient.shown);
+/// "fat", "alkali", "water", ...: what is told of an ingredient beside its name, which may be
+/// anything.
+std::string role_of(const Ingredient& ingredient, const chemistry::Formula& formula) {
+  switch (ingredient.role) {
+    case planning::Role::fat:
+      return "fat";
+    case planning::Role::extra_oil:
+      return "extra_oil";
+    case planning::Role::alkali:
+      return "alkali";
+    case planning::Role::water:
+      return "water";
+    case planning::Role::additive:
+      break;
+  }
+  const auto& additive = formula.additives[ingredient.index];
+  if (additive.liquid) return "liquid";
+  if (additive.contains_acid) return "acid";
+  return name_of(additive.kind);
+}
+
+Json ingredient_json(const Ingredient& ingredient, const std::string& role) {
+  Json json = with_weight(
+      {{"name", ingredient.name}, {"role", role}, {"goes_into", ingredient.goes_into}}, "",
+      ingredient.weighed, ingredient.step, ingredient.shown);
   if (ingredient.spoonful) json["teaspoons"] = to_decimals(*ingredient.spoonful / us_teaspoon, 2);
   if (ingredient.set_aside > Mass{}) json["set_aside_for_colours_g"] = grams(ingredient.set_aside);
   return json;
 }
 
-Json ingredients_json(const std::vector<Ingredient>& ingredients) {
+Json ingredients_json(const std::vector<Ingredient>& ingredients,
+                      const chemistry::Formula& formula) {
   Json json = Json::array();
-  for (const auto& ingredient : ingredients) json.push_back(ingredient_json(ingredient));
+  for (const auto& ingredient : ingredients) {
+    json.push_back(ingredient_json(ingredient, role_of(ingredient, formula)));
+    if (ingredient.role == planning::Role::fat)
+      json.back()["fat"] = formula.fats[ingredient.index].fat.id;
+  }
+  return json;
+}
+
+Json colours_json(const std::vector<Ingredient>& colours) {
+  Json json = Json::array();
+  for (const auto& colour : colours)
+    json.push_back(ingredient_json(colour, name_of(chemistry::AdditiveKind::colour)));
   return json;
 }
 
@@ -65,7 +99,7 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
           {"water_percent_of_fats", per_cent(weighing.water_of_fats)},
           {"superfat_percent", superfat_percent},
           {"heat", heat_json(*batter.heat)},
-          {"ingredients", ingredients_json(weighing.ingredients)}};
+          {"ingredients", ingredients_json(weighing.ingredients, formula)}};
 }
 
 Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
@@ -86,7 +120,7 @@ Json pour_json(const planning::PourTally& pour, const planning::Run& run) {
                     {"volume_each_ml", ml(layer.volume_each)},
                     {"mass_each_g", grams(layer.mass_each)}};
     json_of = with_weight(json_of, "", layer.mass, layer.step, Rounded::nearest);
-    json_of["colours"] = ingredients_json(layer.colours);
+    json_of["colours"] = colours_json(layer.colours);
     layers.push_back(json_of);
     if (layer.surface)
       layers.back()["surface"] = {{"over_origin_mm", mm(layer.surface->over_origin)},

@@ -109,6 +109,10 @@ for part in ("pour", "pipe"):
         check(re.search(r"\b%s g" % re.escape(format(line["g"], ".1f")), sound.stdout)
               or re.search(r"\b%d g" % line["g"], sound.stdout),
               f"{part}: text and JSON differ in {line['name']}")
+# What an ingredient is, it says itself: its name may be anything.
+check({line["role"] for line in document["pour"]["ingredients"]} >= {"fat", "alkali", "water"}, "roles of the base")
+check(all(line["name"].startswith("NaOH") == (line["role"] == "alkali") for line in document["pour"]["ingredients"]),
+      "NaOH is the alkali")
 # The price of a piece, summed by hand from the JSON's own lines.
 cost = document["piece"]["cost"]
 total = sum(round(float(line["amount"]) * 100) for line in cost["materials"] if line["amount"])
@@ -119,6 +123,15 @@ check("unpriced" in sound.stdout, "the text does not say what is unpriced")
 check(run("plan", "spring_order.run.json", cwd=folder).stdout == sound.stdout, "two runs differ")
 comma = run("plan", "spring_order.run.json", cwd=folder, env={"LC_ALL": "de_DE.UTF-8", "LANG": "de_DE.UTF-8"})
 check(comma.stdout == sound.stdout, "the locale changes the plan")
+shutil.rmtree(folder)
+
+folder = scene(base_changes=[("/fragrances/0/name", "Watermelon fragrance")])
+melon = json.loads(run("plan", "spring_order.run.json", "--json", cwd=folder).stdout)["pour"]["ingredients"]
+check({line["name"]: line["role"] for line in melon}.get("Watermelon fragrance") == "fragrance",
+      "a fragrance that is called after water is a fragrance")
+check([line["name"] for line in melon if line["role"] == "water"] == ["Water, distilled"], "water is water")
+check({line["fat"] for line in melon if line["role"] == "fat"} == {line["fat"] for line in load("meadow_base.formula.json")["fats"]},
+      "a fat is told by the name that the formula has for it")
 shutil.rmtree(folder)
 
 one = json.loads(run("plan", "examples/plain_bars.run.json", "--sell", "12", "--json").stdout)
@@ -240,6 +253,7 @@ check(sour["superfat_percent"]["effective"] >= 6, "the hint for vinegar lowers t
 weighed = next(line["g"] for line in sour["ingredients"] if line["name"] == "vinegar")
 check(abs(sour["water_in_acids_g"] - 0.96 * weighed) < 0.01, "vinegar of 4 % holds 96 % of water")
 pure = 0.99 * sour["naoh_g"]
+check(next(line["role"] for line in sour["ingredients"] if line["name"] == "vinegar") == "acid", "vinegar is an acid")
 in_pot = 100 * pure / (pure + sour["water_g"] + 0.96 * weighed)
 check(abs(sour["pot_strength_percent"] - in_pot) < 0.01, "vinegar's water is not in the strength of the lye in its pot")
 check(sour["pot_strength_percent"] < 25 and f"Lye {in_pot:.1f} % strong" in said, "the strength that is shown is not the pot's")
