@@ -1,0 +1,280 @@
+"""Every answer of `gauge`, `plan` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
+import glob
+import json
+import os
+import struct
+import subprocess
+import sys
+import tempfile
+from concurrent.futures import ThreadPoolExecutor
+from itertools import product
+
+import jsonschema
+
+root, program = os.path.abspath(sys.argv[1]), sys.argv[2]
+sys.path.insert(0, f"{root}/tests/laws")
+from random_runs import RunMaker  # noqa: E402
+
+folder = tempfile.mkdtemp()
+failures = []
+schemas, used = {}, {}
+for path in sorted(glob.glob(f"{root}/src/schemas/*.answer.schema.json")):
+    with open(path) as file:
+        schema = json.load(file)
+    jsonschema.Draft202012Validator.check_schema(schema)
+    schemas[schema["$id"]] = schema
+
+
+def schema_of(answer):
+    kind = answer["schema"].removeprefix("brimwright.").split("/")[0]
+    return next(schema for name, schema in schemas.items() if name.endswith(f"/{kind}.answer.schema.json"))
+
+
+def validator_of(answer):
+    schema = schema_of(answer)
+    return jsonschema.Draft202012Validator(schema, resolver=jsonschema.RefResolver.from_schema(schema, store=schemas))
+
+
+# ---- what of a schema occurs: places are (file, pointer)
+
+def places(schema, at):
+    """All that should occur somewhere: properties, values of enumerations, nulls beside something else."""
+    if not isinstance(schema, dict):
+        return
+    for value in schema.get("enum", []):
+        yield (*at, "enum", value)
+    if isinstance(schema.get("type"), list):
+        yield from ((*at, "type", kind) for kind in schema["type"])
+    for name, below in schema.get("properties", {}).items():
+        yield (*at, "properties", name)
+        yield from places(below, (*at, "properties", name))
+    for name, below in schema.get("$defs", {}).items():
+        yield from places(below, (*at, "$defs", name))
+    for key in ("allOf", "anyOf"):
+        for i, below in enumerate(schema.get(key, [])):
+            if key == "anyOf":
+                yield (*at, key, i)
+            yield from places(below, (*at, key, i))
+    yield from places(schema.get("items"), (*at, "items"))
+
+
+def referred(at, ref):
+    """The place that `ref` of a schema at `at` means, and the schema there."""
+    file, _, pointer = ref.partition("#")
+    name = at[0].rsplit("/", 1)[0] + "/" + file if file else at[0]
+    schema, place = schemas[name], (name,)
+    for key in pointer.split("/")[1:]:
+        schema, place = schema[key], (*place, key)
+    return schema, place
+
+
+def occurs(schema, at, value):
+    """Marks what `value`, which obeys `schema`, shows of it."""
+    if "$ref" in schema:
+        occurs(*referred(at, schema["$ref"]), value)
+    if "enum" in schema:
+        used.setdefault((*at, "enum", value), value)
+    if isinstance(schema.get("type"), list):
+        kind = "null" if value is None else next(kind for kind in schema["type"] if kind != "null")
+        used[(*at, "type", kind)] = value
+    for i, below in enumerate(schema.get("allOf", [])):
+        occurs(below, (*at, "allOf", i), value)
+    for i, below in enumerate(schema.get("anyOf", [])):
+        if (value is None) == (below == {"type": "null"}):
+            used[(*at, "anyOf", i)] = value
+            occurs(below, (*at, "anyOf", i), value)
+    if isinstance(value, dict):
+        for name, below in schema.get("properties", {}).items():
+            if name in value:
+                used[(*at, "properties", name)] = value[name]
+                occurs(below, (*at, "properties", name), value[name])
+    if isinstance(value, list) and "items" in schema:
+        for one in value:
+            occurs(schema["items"], (*at, "items"), one)
+
+
+# ---- the questions
+
+def write(name, document):
+    with open(f"{folder}/{name}", "w") as file:
+        json.dump(document, file)
+
+
+def shipped(name):
+    with open(f"{root}/{name}") as file:
+        return json.load(file)
+
+
+def ask(words, cwd=root, may_be_refused=False):
+    done = subprocess.run([program, *words, "--json"], cwd=cwd, capture_output=True, text=True, timeout=120)
+    if done.returncode == 1 and may_be_refused:
+        return words, None
+    if done.returncode != 0:
+        failures.append(f"{' '.join(words)}: {done.stderr.strip()}")
+        return words, None
+    return words, json.loads(done.stdout)
+
+
+def of_catalogue():
+    yield ["list"]
+    yield from (["list", what] for what in ("moulds", "fats", "tips"))
+
+
+def of_moulds():
+    for mould in sorted(glob.glob("moulds/*.json", root_dir=root)):
+        yield ["gauge", mould, "--depth", "5 mm"]
+    for mesh, role, unit in (("shell_pebble", "cavity", "mm"), ("six_pocket_tray", "body", "cm"), ("twisted_cup", "cavity", "in")):
+        yield ["gauge", f"meshes/{mesh}.stl", "--role", role, "--unit", unit, "--depth", "2 mm"]
+    yield ["gauge", "tests/data/meshes/loaf_skin.stl", "--unit", "mm", "--depth", "10 mm"]
+    yield ["gauge", "tests/data/meshes/slab4_body.stl", "--unit", "mm", "--cavity", "1"]
+    yield ["gauge", "tests/data/meshes/fluted_cup_cavity.stl", "--unit", "mm", "--role", "cavity", "--write", f"{folder}/cup.stl"]
+    yield ["gauge", "moulds/plain_bar.json", "--fit-volume", "200 ml", "--pour", "60 ml"]
+    yield ["gauge", "moulds/bead_tray.json", "--cast-wall", "5 mm", "--cast-base", "5 mm", "--cast-density", "1.1 g/ml"]
+    yield ["gauge", "moulds/loaf_short.json", "--prop", "12 deg", "--pour", "300 ml", "--depth", "60 mm"]
+    for lying in ("level", "layered", "free"):
+        yield ["gauge", "moulds/low_bowl.json", "--embed", "moulds/marble_tray.json", "--cover", "3 mm", "--lying", lying]
+    yield ["gauge", "moulds/low_bowl.json", "--embed", "moulds/plain_bar.json", "--cover", "3 mm"]
+
+
+def of_examples():
+    for run in sorted(glob.glob("examples/*.run.json", root_dir=root)):
+        yield ["plan", run]
+    spring = ["plan", "examples/spring_order.run.json"]
+    yield [*spring, "--weighed", "base NaOH 96 g", "--batch", "1"]
+    yield [*spring, "--weighed", "base NaOH 200 g", "--batch", "1"]
+
+
+def boxes_stl(name, size, boxes):
+    """Binary STL of cells filled and emptied box by box, each (is it filled, low corner, high corner)."""
+    def filled(cell):
+        inside = [full for full, low, high in boxes if all(low[k] <= cell[k] < high[k] for k in range(3))]
+        return bool(inside) and inside[-1]
+
+    facets = []
+    for cell in product(*(range(side) for side in size)):
+        for axis, step in product(range(3), (-1, 1)):
+            beside = [cell[k] + step * (k == axis) for k in range(3)]
+            if not filled(cell) or filled(beside):
+                continue
+            corners = []
+            for a, b in ((0, 0), (1, 0), (1, 1), (0, 1))[::step]:
+                at = list(cell)
+                at[axis] += step > 0
+                at[(axis + 1) % 3] += a
+                at[(axis + 2) % 3] += b
+                corners.append(at)
+            facets += [(corners[0], corners[1], corners[2]), (corners[0], corners[2], corners[3])]
+    stl(name, facets)
+
+
+def stl(name, facets):
+    with open(f"{folder}/{name}", "wb") as file:
+        file.write(bytes(80) + struct.pack("<I", len(facets)))
+        for facet in facets:
+            file.write(struct.pack("<12fH", 0, 0, 0, *(x for corner in facet for x in corner), 0))
+
+
+def of_fixtures():
+    """What no shipped file shows."""
+    # Two pockets with a low wall between them, in centimetres; a cavity that ends in a point.
+    boxes_stl("joint.stl", (8, 4, 6), [(True, (0, 0, 0), (8, 4, 6)), (False, (1, 1, 1), (3, 3, 6)), (False, (4, 1, 1), (7, 3, 6)),
+                                       (False, (3, 1, 4), (4, 3, 6))])
+    yield ["gauge", f"{folder}/joint.stl", "--role", "body", "--unit", "cm"]
+    o, x, y, z = (0, 0, 0), (0.1, 0, 0), (0, 0.1, 0), (0, 0, 0.1)
+    stl("pointed.stl", [(o, y, x), (o, x, z), (o, z, y), (x, y, z)])
+    yield ["gauge", f"{folder}/pointed.stl", "--role", "cavity", "--unit", "m"]
+
+    for name in glob.glob("*.formula.json", root_dir=f"{root}/examples"):
+        write(name, shipped(f"examples/{name}"))
+    plain, spring = shipped("examples/plain_bars.run.json"), shipped("examples/spring_order.run.json")
+    for weighings in (3, 5):
+        formula = shipped("examples/meadow_base.formula.json")
+        formula.pop("water_lost_in_cure", None)
+        curve = [{"after": f"{day} days", "mass": f"{mass} g"} for day, mass in ((1, 100), (8, 94.2), (20, 90.1), (30, 88.9), (45, 88.1))]
+        formula.update(name="Dried", cure="35 days", drying={"weighings": curve[:weighings]})
+        write(f"dried{weighings}.formula.json", formula)
+        write(f"dried{weighings}.run.json", {**plain, "pour": {**plain["pour"], "formula": f"dried{weighings}.formula.json"}})
+        yield ["plan", f"{folder}/dried{weighings}.run.json"]
+    topping = {**shipped("examples/cloud_topping.formula.json"), "cure": "35 days",
+               "drying": {"finally_lost": "90 %", "time_constant": "12 days"}}
+    topping.pop("water_lost_in_cure", None)
+    write("dried_topping.formula.json", topping)
+    perch = [{**spring["perch"][0], "on_top": {"sinks": "3 mm"}}]
+    pipe = {**spring["pipe"], "formula": "dried_topping.formula.json"}
+    pipe.pop("beads")  # so that nobody knows how wide the peak is
+    write("unpriced.run.json", {**spring, "pipe": pipe, "perch": perch, "dust": [], "money": {"currency": "EUR", "prices": {}}})
+    yield ["plan", f"{folder}/unpriced.run.json"]
+    loaf = shipped("examples/propped_loaf.run.json")
+    write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
+    yield ["plan", f"{folder}/across.run.json"]
+    # All of a flat dome counts as floor, all of a steep cone as wall.
+    for name, points in (("flat", [("0 mm", "0 mm"), ("60 mm", "30 mm")]), ("steep", [("0 mm", "0 mm"), ("30 mm", "60 mm")])):
+        write(f"{name}.mould.json", {"schema": "brimwright.mould/1", "name": name, "cavities": 6, "shape": {
+            "kind": "turned_profile", "points": [{"radius": radius, "height": height} for radius, height in points]}})
+        write(f"{name}.run.json", {**plain, "pour": {**plain["pour"], "mould": f"{name}.mould.json", "line": {"below_brim": "3 mm"}}, "perch": [{
+            "name": "Marble", "material": "melt", "mould": "moulds/marble_tray.json", "fill": {"below_brim": "0 mm"}, "made_of": "two halves",
+            "per_cast": 1, "density": "1.03 g/ml", "spares": "0 %", "melt_loss": "0 %", "jug_film": "0 g",
+            "buried": {"cover": "0 mm", "set": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "30 mm" if name == "steep" else "12 mm"}]}}]})
+        yield ["plan", f"{folder}/{name}.run.json"]
+
+
+def of_random_runs(count):
+    for i in range(count):
+        os.mkdir(f"{folder}/{i}")
+        for name, document in RunMaker(f"20261125:{i}").run().items():
+            write(f"{i}/{name}", document)
+        yield ["plan", f"{folder}/{i}/chance.run.json"]
+
+
+with ThreadPoolExecutor(os.cpu_count()) as pool:
+    answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_fixtures()]),
+               *pool.map(lambda words: ask(words, may_be_refused=True), of_random_runs(80))]
+answers = [(words, answer) for words, answer in answers if answer]
+
+for words, answer in answers:
+    errors = list(validator_of(answer).iter_errors(answer))
+    failures.extend(f"{' '.join(words)}: {'/'.join(map(str, error.path))}: {error.message[:200]}" for error in errors[:5])
+    if not errors:
+        schema = schema_of(answer)
+        occurs(schema, (schema["$id"],), answer)
+
+# What the program can say of a fat, and of no shipped one has to.
+OF_NO_SHIPPED_FAT = {
+    ("$defs", "cited_value", "properties", "also"),
+    ("$defs", "fat", "properties", "unsaponifiable", "properties", "also"),
+    ("$defs", "fat", "properties", "theoretical_value_mg_koh_per_g", "anyOf", 1),
+    ("$defs", "theory", "properties", "disagreement", "type", "string"),
+    ("$defs", "saponification", "properties", "readings", "items", "properties", "low", "type", "null"),
+}
+expected = {place for name, schema in schemas.items() for place in places(schema, (name,))}
+for place in sorted(expected - used.keys(), key=str):
+    if place[1:] not in OF_NO_SHIPPED_FAT:
+        failures.append(f"occurs in no answer: {place[0].rsplit('/', 1)[1]}#/{'/'.join(map(str, place[1:]))}")
+failures += [f"occurs by now: {place}" for place in OF_NO_SHIPPED_FAT if any(seen[1:] == place for seen in used)]
+
+# ---- a slip is seen: one key too many, wherever an object lies
+
+def objects(value, kind=()):
+    """Each kind of object in `value` once: (its place without numbers, the object)."""
+    if isinstance(value, dict):
+        yield kind, value
+        for name, below in value.items():
+            yield from objects(below, (*kind, name))
+    elif isinstance(value, list):
+        for below in value[:1]:
+            yield from objects(below, kind)
+
+
+for what in (["plan", "examples/spring_order.run.json"], ["list"], ["gauge", "moulds/low_bowl.json", "--depth", "5 mm"]):
+    answer = next(answer for words, answer in answers if words == what)
+    validator = validator_of(answer)
+    for kind, one in objects(answer):
+        one["nmae"] = "x"
+        if validator.is_valid(answer):
+            failures.append(f"{' '.join(what)}: the schema lets an unknown key pass in /{'/'.join(kind)}")
+        del one["nmae"]
+
+
+print("\n".join(failures) or f"{len(answers)} answers obey their schemas, and show all {len(expected)} places of them")
+sys.exit(bool(failures))
