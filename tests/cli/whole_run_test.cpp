@@ -41,6 +41,7 @@ TEST_CASE("every word of the program teaches by examples", "[cli]") {
   for (const auto& words : std::vector<std::vector<std::string>>{{"--help"},
                                                                  {"gauge", "--help"},
                                                                  {"plan", "--help"},
+                                                                 {"sheet", "--help"},
                                                                  {"list", "--help"},
                                                                  {"serve", "--help"}}) {
     const auto [status, out, err] = run(words);

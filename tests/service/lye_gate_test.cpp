@@ -75,7 +75,7 @@ TEST_CASE("a weight spoilt after planning does not pass the gate", "[service]") 
   const auto formula = rich_formula();
   const Weighing sound = weighing_of(formula, 1000 * gram, bench);
 
-  Weighing heavy = sound;  // a tenth more alkali: lye-heavy, never shown
+  Weighing heavy = sound;  // 1.3 times the alkali: lye-heavy, never shown
   first(heavy, Role::alkali).weighed *= 1.3;
   CHECK_THROWS_WITH(service::pass_lye_gate(formula, heavy), Contains("lye-heavy"));
 

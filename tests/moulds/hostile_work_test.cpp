@@ -21,6 +21,9 @@
 // or the refusal; a clock would say more of the machine.
 
 namespace brimwright::geometry {
+
+using namespace moulds;
+
 namespace {
 
 using Catch::Matchers::Contains;

@@ -14,6 +14,9 @@
 #include <vector>
 
 namespace brimwright::geometry {
+
+using namespace moulds;
+
 namespace {
 
 struct Whole {
