@@ -163,8 +163,17 @@ await run({
     await settled(other);
     await sell(other).fill("31");
     await saved(other);
-    await at.page.getByRole("heading", { name: /changed underneath/ }).waitFor();
+    await underneath(at.page).waitFor();
     assert.equal(at.serving.file("spring_order.run.json").sell, 31);
+    await press(at.page, "Keep what is on this page");
+    await underneath(other).waitFor(); // in its turn
+    assert.equal(at.serving.file("spring_order.run.json").sell, 24);
+    await press(other, "Take what is in the file");
+    await settled(other);
+    assert.equal(await sell(other).inputValue(), "24");
+    await press(other, "Undo");
+    await saved(other);
+    assert.equal(at.serving.file("spring_order.run.json").sell, 31, "undo brings back what gave way");
     await ended(at);
   },
 
@@ -177,8 +186,9 @@ await run({
     }
     const in_file = () => at.serving.file("meadow_base.formula.json").superfat;
 
-    // Seen in time: the other has typed nothing, and follows.
+    // Seen in time: the other has typed nothing, and is asked as well.
     await superfat(one).fill("8 %");
+    await press(other, "Take what is in the file");
     await other.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "8 %");
     await settled(other);
     assert.equal(await other.locator(".strip dl").innerText(), await one.locator(".strip dl").innerText());
@@ -204,6 +214,7 @@ await run({
     await settled(other);
     await saved(other);
     assert.equal(in_file(), "6.5 %");
+    await press(one, "Take what is in the file");
     await one.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "6.5 %");
     await settled(one);
 
@@ -271,6 +282,7 @@ await run({
       );
       await check_access(page, `${name} changed`);
       let_go();
+      if (name.endsWith(".formula.json")) await press(page, "Take what is in the file"); // it lies open
       await settled(page);
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);

@@ -9,6 +9,7 @@ import {
   first_batch,
   laptop,
   open,
+  open_in,
   root,
   run,
   Serving,
@@ -109,6 +110,7 @@ const holds = (page) => page.locator(".order", { hasText: "Holds" });
 async function finish(page, serving, run_file) {
   await page.getByRole("button", { name: "Use this mould" }).click();
   await page.getByRole("button", { name: /^Meadow base/ }).click();
+  await page.locator("#run-title").waitFor();
   await settled(page);
   return serving.printed("plan", run_file);
 }
@@ -468,6 +470,71 @@ await run({
         await page.getByRole("button", { name: "Keep what is on this page" }).click();
         await page.getByText("Saved in my_box.json.").waitFor();
         assert.equal(serving.file("my_box.json").shape.height, "30 mm");
+      },
+      { files: { "my_box.json": box } },
+    ),
+
+  "two tabs on one mould: what is typed is neither dropped nor written over the other's unasked": () =>
+    at_start(
+      async (one, serving) => {
+        const other = await open_in(one.context(), serving.address);
+        await settled(other);
+        await other.getByRole("button", { name: "Runs and moulds" }).click();
+        const deep = (page) => field(page, "Floor to brim (mm)");
+        const save = (page) => page.getByRole("button", { name: "Save the change" });
+        const underneath = (page) => page.getByRole("heading", { name: "my_box.json has changed underneath" });
+        for (const page of [one, other]) {
+          await mould_from(page, /^My box/).click();
+          await page.getByRole("button", { name: "Change it" }).click();
+        }
+        await deep(other).fill("40");
+        await deep(one).fill("30");
+        await save(one).click();
+        await one.getByText("Saved in my_box.json.").waitFor();
+        await underneath(other).waitFor(); // before it is saved, and by itself
+        assert.match(await deep(other).inputValue(), /^40/, "what was typed stays typed");
+        await other.getByRole("button", { name: "Keep what is on this page" }).click();
+        await other.getByText("Saved in my_box.json.").waitFor();
+        assert.equal(serving.file("my_box.json").shape.height, "40 mm");
+
+        await one.getByRole("button", { name: "Change it" }).click();
+        await deep(one).fill("35");
+        write(serving, "my_box.json", { ...box, note: "Theirs." });
+        await underneath(one).waitFor();
+        await one.getByRole("button", { name: "Take what is in the file" }).click();
+        assert.equal(await deep(one).inputValue(), "20 mm");
+        assert.equal(serving.file("my_box.json").note, "Theirs.");
+      },
+      { files: { "my_box.json": box } },
+    ),
+
+  "what is typed over a mould of hers is there when the page comes back, and so is the question": () =>
+    at_start(
+      async (page, serving) => {
+        const deep = field(page, "Floor to brim (mm)");
+        const change = async () => {
+          await mould_from(page, /^My box/).click();
+          await page.getByRole("button", { name: "Change it" }).click();
+        };
+        const come_back = async () => {
+          await page.reload();
+          await settled(page);
+          await page.getByRole("button", { name: "Runs and moulds" }).click();
+        };
+        await change();
+        await deep.fill("30");
+        await come_back();
+        await change();
+        assert.equal(await deep.inputValue(), "30 mm");
+        await page.goto("about:blank");
+        write(serving, "my_box.json", { ...box, note: "Theirs." });
+        await page.goto(serving.address);
+        await settled(page);
+        await page.getByRole("button", { name: "Runs and moulds" }).click();
+        await change();
+        await page.getByRole("heading", { name: "my_box.json has changed underneath" }).waitFor();
+        assert.equal(await deep.inputValue(), "30 mm");
+        assert.equal(serving.file("my_box.json").note, "Theirs.");
       },
       { files: { "my_box.json": box } },
     ),

@@ -13,7 +13,7 @@ for (const file of await readdir(out)) await rm(join(out, file));
 
 const { metafile } = await build({
   absWorkingDir: here,
-  entryPoints: { page: "source/main.ts" },
+  entryPoints: { page: "source/views/main.ts" },
   bundle: true,
   splitting: true,
   format: "esm",

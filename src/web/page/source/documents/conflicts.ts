@@ -1,0 +1,16 @@
+// One file, two hands: which of the open files another hand wrote, so that it is asked which text is to stay.
+import { formula_slots, type FormulaSlot, type OpenFile } from "./file_types";
+import { state } from "./state";
+
+const formulas_in = (slots: readonly FormulaSlot[]): OpenFile[] => [
+  ...new Set(slots.flatMap((slot) => state.formulas[slot] ?? [])),
+];
+
+const in_conflict = (files: OpenFile[]): OpenFile[] => files.filter((file) => file.theirs);
+
+/** Among the formulas that the figures are made of: of neither text there are figures. */
+export const conflict_of = (what: "run" | "apart"): OpenFile | undefined =>
+  in_conflict(formulas_in(what === "apart" ? ["apart"] : ["pour", "pipe"]))[0];
+
+/** Of the run and its formulas, and of a formula that lies open by itself. */
+export const all_conflicts = (): OpenFile[] => in_conflict([state.run, ...formulas_in(formula_slots)]);

@@ -1,0 +1,42 @@
+// What typing does: the document changes, the old one stays for undo. What follows from it is in effects.ts.
+import type { Document, Json } from "../program/json";
+import { at, with_value } from "../program/pointer";
+import type { DocumentId, OpenFile } from "./file_types";
+import { remember } from "./history";
+import { put_in } from "./open_file";
+import { state, update } from "./state";
+
+export const file_of = (of: DocumentId): OpenFile | undefined => (of === "run" ? state.run : state.formulas[of]);
+
+export const document_of = (of: DocumentId): Document | undefined => file_of(of)?.now;
+
+export const value_at = (of: DocumentId, pointer: string): Json | undefined => at(document_of(of), pointer);
+
+export const text_at = (of: DocumentId, pointer: string): string => String(value_at(of, pointer) ?? "");
+
+export function list_at(of: DocumentId, pointer: string): Json[] {
+  const list = value_at(of, pointer);
+  return Array.isArray(list) ? list : [];
+}
+
+/** The thing that stands there, but for some of what is said of it. */
+export function without(of: DocumentId, pointer: string, keys: string[]): Document {
+  const thing = (value_at(of, pointer) ?? {}) as Document;
+  return Object.fromEntries(Object.entries(thing).filter(([key]) => !keys.includes(key)));
+}
+
+export function edit(of: DocumentId, pointer: string, value: Json | undefined): void {
+  const file = file_of(of);
+  if (!file || at(file.now, pointer) === value) return;
+  remember(`${of} ${pointer}`);
+  put_in(file, with_value(file.now, pointer, value));
+}
+
+/** Places put in, left out or moved, several at once: always a step of its own. */
+export function edit_whole(of: DocumentId, change: (document: Document) => Document): void {
+  const file = file_of(of);
+  if (!file) return;
+  remember();
+  update({ typed: undefined });
+  put_in(file, change(file.now));
+}

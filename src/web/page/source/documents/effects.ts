@@ -1,0 +1,75 @@
+// What follows from an edit, and from what else happens to an open file: saving, planning, measuring. This is the only
+// place that knows all of them.
+import type { Document } from "../program/json";
+import { at, with_value } from "../program/pointer";
+import { on } from "./events";
+import type { OpenFile } from "./file_types";
+import { read_formulas } from "./formulas";
+import { change_in_history } from "./history";
+import { measure_soon } from "./measuring";
+import { measure_draft } from "./mould_draft";
+import { last_part } from "./names";
+import { put_in } from "./open_file";
+import { plan_soon } from "./planning";
+import { save_now, save_soon } from "./saving";
+import { state, update } from "./state";
+
+const is_formula = (file: OpenFile): boolean => Object.values(state.formulas).includes(file);
+
+const formulas_named = (run: Document): string =>
+  `${String(at(run, "/pour/formula"))}\n${String(at(run, "/pipe/formula"))}`;
+
+function follow_run(before: Document, now: Document): void {
+  if (at(before, "/pour/mould") !== at(now, "/pour/mould")) measure_soon();
+  if (formulas_named(before) !== formulas_named(now)) void read_formulas();
+  plan_soon();
+  save_soon();
+}
+
+/** What comes of a formula's text; the plan writes it first. */
+const follow_formula = plan_soon;
+
+/** The run names the copy of its formula, and has named it always. */
+function name_copy(formula: OpenFile, from: string): void {
+  for (const slot of ["pour", "pipe"] as const) {
+    if (state.formulas[slot] !== formula) continue;
+    const place = `/${slot}/formula`;
+    const named = (run: Document) =>
+      String(at(run, place) ?? "").endsWith(last_part(from)) ? with_value(run, place, formula.file) : run;
+    change_in_history(state.run, named);
+    if (named(state.run.now) !== state.run.now) put_in(state.run, named(state.run.now));
+  }
+}
+
+export function wire_effects(): void {
+  on("edited", ({ file, before }) => {
+    if (file === state.run) follow_run(before, file.now);
+    else if (is_formula(file)) follow_formula();
+    else if (file === state.mould?.open) measure_draft(before);
+  });
+
+  on("gave_way", ({ file }) => {
+    if (file === state.mould?.open) return measure_draft();
+    if (file === state.run) {
+      measure_soon();
+      void read_formulas().then(plan_soon);
+    }
+    plan_soon();
+  });
+
+  on("unwritten", ({ file }) => {
+    if (file === state.run) void save_now();
+    else if (is_formula(file)) plan_soon();
+  });
+
+  on("conflict", ({ file }) => {
+    if (is_formula(file)) update({ is_old: true });
+  });
+
+  on("copied", ({ file, from }) => {
+    if (is_formula(file)) name_copy(file, from);
+    if (file !== state.run) return;
+    localStorage.setItem("run", file.file);
+    plan_soon();
+  });
+}

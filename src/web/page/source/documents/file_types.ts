@@ -1,0 +1,48 @@
+// What a file is to the page while it lies open, and what kinds of files there are.
+import type { Document } from "../program/json";
+
+/** What differs between the files that can be typed in. */
+export interface Kind {
+  name: "run" | "formula" | "mould";
+  list: "runs" | "formulas" | "moulds"; // where it is listed
+  /** What a file that is not there yet would be called. */
+  new_name(file: OpenFile): string;
+  /** What is written of what is typed. */
+  written(now: Document): Document;
+  /** Whether there is anything in it yet that is worth an unsaved copy. */
+  is_begun(now: Document): boolean;
+}
+
+/** What another hand left in a file; no text where the file was taken away. */
+export interface Theirs {
+  version: string | null;
+  text: string | null;
+}
+
+/** Changed by `open_file.ts` alone. */
+export interface OpenFile {
+  readonly kind: Kind;
+  readonly id: string; // what its unsaved copy goes by
+  readonly file: string; // its name; "" as long as there is no file
+  readonly version: string | null; // as it was read or written last; none while there is no such file
+  readonly shipped: boolean; // it came with the program: the first change makes a copy of it
+  readonly now: Document; // as it is typed
+  readonly saved: Document | undefined; // as it stands in the file
+  readonly theirs?: Theirs; // another hand wrote it meanwhile: it is asked which text is to stay
+  readonly set_aside?: Document; // what gave way to that
+  readonly failed?: string; // why it could not be written
+  readonly unanswered: readonly string[]; // texts that were sent to be written, and no answer came
+}
+
+/** The batters of a run. */
+export type Slot = "pour" | "pipe";
+
+/** Whose a formula is: the base's, the topping's, or nobody's yet, lying open by itself. */
+export type FormulaSlot = Slot | "apart";
+export const formula_slots: readonly FormulaSlot[] = ["pour", "pipe", "apart"];
+
+/** What can be edited in fields: the run, or one of the formulas. */
+export type DocumentId = "run" | FormulaSlot;
+
+/** All that is typed at one moment: what undo goes back to. */
+export type Step = Partial<Record<DocumentId, { file: OpenFile; now: Document }>>;

@@ -1,0 +1,103 @@
+// Opening a formula: the base's or the topping's, or one by itself, which is tried in the run that lies open.
+import { read_file, Refused } from "../program/api";
+import { text_of, type Document } from "../program/json";
+import { edit } from "./editing";
+import type { FormulaSlot, Slot } from "./file_types";
+import { loaded_formula } from "./formulas";
+import { formula_kind } from "./kinds";
+import { file_name } from "./names";
+import { create } from "./new_file";
+import { open_run } from "./opening";
+import { forget_own_fats } from "./own_fats";
+import { plan_now } from "./planning";
+import { save_formulas } from "./saving";
+import { announce, open_as, state, update } from "./state";
+
+// To try a formula in where no run can be opened.
+const tried_in = "examples/plain_bars.run.json";
+
+export function open_formula(slot: FormulaSlot): void {
+  forget_own_fats();
+  update({ view: "formula", formula_of: slot, picking: undefined, typed: undefined });
+  window.scrollTo(0, 0);
+  requestAnimationFrame(() => document.querySelector<HTMLElement>("#formula-title")?.focus({ preventScroll: true }));
+}
+
+export async function open_formula_file(name: string): Promise<void> {
+  const slot = (["pour", "pipe"] as const).find((one) => state.run.file && state.formulas[one]?.file === name);
+  if (slot) return open_formula(slot);
+  if (!state.run.file) await open_run(tried_in);
+  await open_apart(name);
+}
+
+async function open_apart(name: string): Promise<void> {
+  const run_steps = { past: state.past, future: state.future };
+  update({ run_steps, past: [], future: [] });
+  try {
+    open_as("apart", await loaded_formula(name));
+  } catch (error) {
+    update({ ...run_steps, run_steps: undefined });
+    throw error;
+  }
+  update({ plan: undefined, complaint: undefined });
+  open_formula("apart");
+  void plan_now();
+}
+
+/** Back to the run; false if what was typed could not be written, and so stays open. */
+export async function leave_formula(): Promise<boolean> {
+  const was_apart = state.formulas.apart !== undefined;
+  if (was_apart && !(await close_apart())) return false;
+  update({ view: "run", typed: undefined });
+  if (was_apart) await plan_now();
+  window.scrollTo(0, 0);
+  return true;
+}
+
+async function close_apart(): Promise<boolean> {
+  try {
+    await save_formulas();
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    update({ complaint: error.complaint });
+    return false;
+  }
+  if (state.formulas.apart?.theirs) {
+    announce("Say first which text of the formula is to stay.");
+    window.scrollTo(0, 0);
+    return false;
+  }
+  open_as("apart", undefined);
+  const dangers = { ...state.dangers, apart: [] };
+  update({ dangers, ...state.run_steps, run_steps: undefined, plan: undefined, complaint: undefined });
+  return true;
+}
+
+export async function use_in_run(slot: Slot): Promise<void> {
+  const { file } = state.formulas.apart!;
+  if (await leave_formula()) edit("run", `/${slot}/formula`, file);
+}
+
+/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
+const blank = (name: string): Document => ({
+  schema: "brimwright.formula/1",
+  name,
+  fats: [],
+  superfat: "",
+  alkali: [],
+  water: {},
+  pour_temperature: "",
+});
+
+export const new_formula = (name: string): Promise<void> => made(blank(name));
+
+export async function copy_formula(from: string, name: string): Promise<void> {
+  const { $schema: _, ...formula } = JSON.parse((await read_file(from)).text) as Document;
+  await made({ ...formula, name }, from);
+}
+
+async function made(formula: Document, from?: string): Promise<void> {
+  const name = file_name(String(formula.name), ".formula.json");
+  const { file } = await create({ kind: formula_kind, name, text: text_of(formula), from });
+  await open_formula_file(file);
+}

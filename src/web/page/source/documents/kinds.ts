@@ -1,0 +1,29 @@
+// The kinds of files that can lie open.
+import type { Kind } from "./file_types";
+import { has_part, without_blanks } from "./mould_text";
+import { file_name, last_part } from "./names";
+
+export const run_kind: Kind = {
+  name: "run",
+  list: "runs",
+  new_name: ({ shipped, file, now }) => (shipped ? last_part(file) : file_name(String(now.name), ".run.json")),
+  written: (now) => now,
+  is_begun: () => true,
+};
+
+export const formula_kind: Kind = {
+  name: "formula",
+  list: "formulas",
+  new_name: ({ shipped, file, now }) => (shipped ? last_part(file) : file_name(String(now.name), ".formula.json")),
+  written: (now) => now,
+  is_begun: () => true,
+};
+
+/** A copy of one of the catalogue has a name of its own. */
+export const mould_kind: Kind = {
+  name: "mould",
+  list: "moulds",
+  new_name: ({ now }) => file_name(String(now.name), ".json"),
+  written: (now) => ({ ...without_blanks(now), name: String(now.name ?? "").trim() }),
+  is_begun: (now) => has_part(now, "shape") || has_part(now, "mesh"),
+};

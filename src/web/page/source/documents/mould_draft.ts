@@ -1,0 +1,100 @@
+// The mould being described: what is typed, what the program found in it, and what it wants.
+import { Refused } from "../program/api";
+import type { Document, Json } from "../program/json";
+import { with_value } from "../program/pointer";
+import type { OpenFile } from "./file_types";
+import { mould_kind } from "./kinds";
+import { look_into } from "./measuring";
+import { has_part, place_as_typed, wanted_of } from "./mould_text";
+import { begin, load, put_in } from "./open_file";
+import { amend, state, update, type MouldDraft } from "./state";
+import type { UnsavedCopy } from "./unsaved";
+
+const pause_ms = 30;
+let timer = 0;
+let is_asking = false;
+let is_due = false;
+
+export function take_draft(open: OpenFile, way: MouldDraft["way"], title: string): void {
+  const mesh = way === "mesh" ? state.mesh : undefined;
+  update({ mould: { way, title, open, is_old: false, shapes: {} }, mesh, typed: undefined });
+  measure_soon();
+}
+
+export const leave_draft = (): void => update({ mould: undefined, mesh: undefined });
+
+/** Being described is what there is no file of yet. */
+export const begin_draft = (now: Document, way: MouldDraft["way"], title: string): void =>
+  take_draft(begin(mould_kind, now), way, title);
+
+/** A mould that is there: her own is changed in its file, one of the catalogue becomes a copy with a name of its own. */
+export async function open_draft(file: string, is_shipped: boolean): Promise<void> {
+  const open = await load(mould_kind, file, is_shipped ? crypto.randomUUID() : file);
+  const name = String(open.now.name ?? file);
+  if (is_shipped) amend(open, { now: { ...open.now, name: "" } });
+  take_draft(open, "form", is_shipped ? `A copy of ${name}` : `Change ${name}`);
+}
+
+/** What was typed last time and never reached a file. */
+export async function go_on_with({ id, file, text }: UnsavedCopy): Promise<void> {
+  const open = file ? await load(mould_kind, file, id) : begin(mould_kind, JSON.parse(text) as Document, id);
+  take_draft(open, "form", String(open.now.name ?? "").trim() || "A mould of your own");
+}
+
+/** The draft where there must be one. */
+export const draft = (): MouldDraft => state.mould!;
+export const mould_now = (): Document => draft().open.now;
+
+export const set = (pointer: string, value: Json | undefined): void =>
+  put_in(draft().open, with_value(mould_now(), pointer, value));
+
+const changes_nothing_measured = ["name", "note", "owned", "unmould_after"];
+
+/** Of `before`, where a key was typed: a name alone is no question. */
+export function measure_draft(before?: Document): void {
+  const now = mould_now();
+  const keys = Object.keys({ ...before, ...now }).filter((key) => before?.[key] !== now[key]);
+  const is_measured_anew = !before || keys.some((key) => !changes_nothing_measured.includes(key));
+  if (is_measured_anew) amend(draft(), { is_old: true });
+  const is_of_complaint = keys.some((key) => draft().complaint?.field === `/${key}`);
+  const is_question = keys.some((key) => !["name", "note"].includes(key));
+  if (draft().is_old || is_of_complaint || is_question) measure_soon();
+}
+
+function measure_soon(): void {
+  clearTimeout(timer);
+  timer = window.setTimeout(() => void measure(), pause_ms);
+}
+
+/** One question at a time: a large mesh takes longer than a keystroke. */
+async function measure(): Promise<void> {
+  if (is_asking) return void (is_due = true);
+  const { mould } = state;
+  if (!mould) return;
+  const asked = mould.open.now;
+  if (!has_part(asked, "shape") && !has_part(asked, "mesh")) return; // a mesh on its way here is measured by itself
+  if (wanted_of(asked).length) return amend(mould, { complaint: undefined });
+  is_asking = true;
+  try {
+    const written = mould_kind.written(asked);
+    const question = {
+      file: mould.open.file || "new.mould.json",
+      mould: { ...written, name: written.name || "New mould" },
+    };
+    const answer = await look_into(question);
+    if (mould.open.now === asked) amend(mould, { answer, is_old: false, complaint: undefined });
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (mould.open.now === asked) complain_of_mould(error);
+  } finally {
+    is_asking = false;
+    if (is_due) measure_soon();
+    is_due = false;
+  }
+}
+
+export function complain_of_mould(error: Refused): void {
+  const { field, problem, remedy } = error.complaint;
+  const line = field ? `${problem}; ${remedy}` : error.message;
+  amend(draft(), { complaint: { field: place_as_typed(mould_now(), field), line } });
+}

@@ -1,0 +1,36 @@
+// A new file: under the first name like the one that is wanted that nobody has.
+import { Refused, write_file, type Kept } from "../program/api";
+import { document_in } from "../program/json";
+import type { Kind } from "./file_types";
+import { free_name } from "./names";
+import { list_file, state } from "./state";
+
+interface NewFile {
+  kind: Kind;
+  name: string;
+  text: string;
+  from?: string; // of which it is a copy
+  about_to?: (file: string) => void;
+  is_own?: (there: Kept) => boolean; // what stands under a name is this very file, written before
+}
+
+/** Lists may be behind: where another hand has the name after all, the next is tried. */
+export async function create({ kind, name, text, from, about_to, is_own }: NewFile): Promise<Kept> {
+  for (;;) {
+    const { runs = [], formulas = [], moulds = [] } = state.files ?? {};
+    const file = free_name(name, [...runs, ...formulas, ...moulds]);
+    about_to?.(file);
+    const kept = await written(file, text, from);
+    list_file(kind.list, file, document_in(kept.there.text) ?? { name: file });
+    if (kept.is_new || is_own?.(kept.there)) return kept.there;
+  }
+}
+
+async function written(file: string, text: string, from?: string): Promise<{ is_new: boolean; there: Kept }> {
+  try {
+    return { is_new: true, there: await write_file({ file, version: null, text, from }) };
+  } catch (error) {
+    if (!(error instanceof Refused) || error.status !== 409) throw error;
+    return { is_new: false, there: error.answer as Kept };
+  }
+}

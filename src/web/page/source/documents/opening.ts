@@ -1,0 +1,99 @@
+// Opening a run, and making a new one.
+import { list_fats, list_files, list_moulds, Refused, type Files } from "../program/api";
+import { text_of, type Document } from "../program/json";
+import { read_formulas } from "./formulas";
+import { remember_saved } from "./history";
+import { run_kind } from "./kinds";
+import { measure_soon } from "./measuring";
+import { file_name } from "./names";
+import { create } from "./new_file";
+import { is_changed, load } from "./open_file";
+import { plan_now } from "./planning";
+import { save_now, save_soon } from "./saving";
+import { state, update } from "./state";
+import { keep_looking } from "./watching";
+
+// Of the shipped runs, the one that has every lane.
+const shown_first = "examples/spring_order.run.json";
+
+export async function begin(): Promise<void> {
+  const files = await list_files();
+  update({ files });
+  try {
+    await open_run(first_run(files));
+  } catch (error) {
+    // A run that cannot be read must not stand in the way of all others.
+    const fault = error instanceof Refused ? error.message : `The run opened last is no run any more: ${String(error)}`;
+    update({ fault, view: "start" });
+    localStorage.removeItem("run");
+  }
+  // The figures stand; now what only helps to explain them.
+  const [fats, catalogue] = await Promise.all([list_fats(), list_moulds()]);
+  update({ fats, catalogue });
+}
+
+function first_run(files: Files): string {
+  const last = localStorage.getItem("run");
+  const known = (file: string | null) => files.runs.some((one) => one.file === file);
+  if (files.open) return files.open;
+  if (last && known(last)) return last;
+  const own = files.runs.find((one) => !one.shipped);
+  return own?.file ?? (known(shown_first) ? shown_first : (files.runs[0]?.file ?? ""));
+}
+
+export async function open_run(name: string): Promise<void> {
+  if (!name) return update({ view: "start" });
+  if (state.run.file && is_changed(state.run)) await save_now();
+  const run = await load(run_kind, name);
+  update({
+    view: "run",
+    run,
+    formulas: {},
+    past: [],
+    future: [],
+    dangers: { run: [], apart: [] },
+    changed_beside: undefined,
+    fault: undefined,
+    plan: undefined,
+    batch: 0,
+    complaint: undefined,
+    typed: undefined,
+    measured: undefined,
+  });
+  localStorage.setItem("run", run.file);
+  if (is_changed(run)) {
+    remember_saved(run);
+    save_soon();
+  }
+  const planned = plan_now();
+  measure_soon();
+  await Promise.all([planned, read_formulas()]);
+  keep_looking();
+}
+
+interface NewRun {
+  name: string;
+  mould: string;
+  formula: string;
+  cavities: number;
+  deep_mm: number;
+}
+
+/** Losses and scales are those of the run that lay open: they belong to the studio more than to a mould. */
+export async function make_run(wanted: NewRun): Promise<void> {
+  const before = state.run.now;
+  const losses = (before.losses ?? {}) as Document;
+  const run: Document = {
+    schema: "brimwright.run/1",
+    name: wanted.name,
+    note: `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`,
+    sell: wanted.cavities,
+    spoilage: before.spoilage ?? "0 %",
+    pour: { mould: wanted.mould, formula: wanted.formula, line: { below_brim: wanted.deep_mm > 15 ? "5 mm" : "0 mm" } },
+    losses: { pour: losses.pour ?? {} },
+    scales: before.scales ?? {},
+  };
+  if (before.money) run.money = before.money;
+  const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
+  await open_run(file);
+}

@@ -1,0 +1,205 @@
+// Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
+// at the end.
+import type { CatalogueMould, Fat, Gauge, Plan } from "../program/answers";
+import type { Complaint, Files, Tip } from "../program/api";
+import type { Document } from "../program/json";
+import type { Units } from "../program/numbers";
+import type { Loop, Outline } from "../program/outline";
+import { redraw } from "./drawing";
+import type { FormulaSlot, Kind, OpenFile, Step } from "./file_types";
+import { run_kind } from "./kinds";
+
+/** What could make a soap that burns, or burn her. */
+export interface Danger {
+  text: string;
+  is_of_heat: boolean; // and not of what the superfat comes to
+}
+
+/** What is found in a mould: its measures, its cut, and how it looks from above. */
+export interface Found {
+  gauge: Gauge;
+  outline: Outline;
+  above: Loop[];
+}
+
+/** The mould of the run. */
+interface Measured {
+  mould: string; // the file's name, as asked for
+  gauge: Gauge;
+  outline: Outline;
+}
+
+/** The mould that is being described. */
+export interface MouldDraft {
+  way: "form" | "mesh";
+  title: string;
+  open: OpenFile;
+  answer?: Found;
+  is_old: boolean; // the answer is to what was typed before
+  complaint?: { field: string; line: string };
+  shapes: { [kind: string]: Document }; // each keeps its measures while another is looked at
+}
+
+/** A mesh file on its way to become a mould. */
+export interface MeshDraft {
+  name: string;
+  upload?: string;
+  share: number; // of it that has gone
+  unit?: string;
+  role?: string;
+  up?: string;
+  sizes: [string, string][]; // unit, and how large the mesh would be in it
+  answer?: Found;
+  complaint?: string;
+  is_measuring: boolean;
+  is_keeping?: boolean;
+  asked: number; // so that a late answer to an earlier choice is not taken for one to this
+}
+
+/** A mould that is there, opened to begin with. */
+export interface ChosenMould {
+  file: string;
+  name: string;
+  note: string;
+  shipped: boolean;
+  owned: number;
+  answer?: Found;
+  complaint?: string;
+  told?: string;
+}
+
+export type PaperSize = "A4" | "Letter";
+
+/** What is asked of a sheet, and how making it went. */
+interface Printing {
+  paper: PaperSize;
+  batch: number; // the number of the one that the sheet is for; 0 for all of them
+  is_working: boolean;
+  told: string;
+}
+
+interface State {
+  view: "reading" | "run" | "start" | "formula";
+  formula_of: FormulaSlot; // the one that the view of a formula shows
+  fault?: string;
+  files?: Files;
+  fats: Fat[];
+  catalogue: CatalogueMould[];
+  tips?: Tip[]; // those that come with the program
+  own_tips: { [file: string]: Tip[] };
+  own_fats: { [formula_and_file: string]: Fat[] | "waiting" | "none" };
+  own_moulds: { [file: string]: { brimful_ml: number; cavities: number } | { complaint: string } };
+
+  run: OpenFile; // without a name as long as none lies open
+  formulas: Partial<Record<FormulaSlot, OpenFile>>;
+  past: readonly Step[];
+  future: readonly Step[];
+  run_steps?: { past: readonly Step[]; future: readonly Step[] }; // while a formula lies open by itself
+
+  plan?: Plan;
+  batch: number; // which of its sizes is weighed, as the program lists them
+  is_old: boolean; // the figures shown are not of what is typed now
+  changed_beside?: string; // the file whose change made them old
+  dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
+  complaint?: Complaint;
+  measured?: Measured;
+  measuring_failed?: string;
+
+  mould?: MouldDraft;
+  mesh?: MeshDraft;
+  chosen_mould?: ChosenMould;
+  start_complaint: string;
+  new_formula: { name: string; copied: string }; // as it is being asked for
+  printing: Printing;
+
+  picking?: { of: FormulaSlot; row: number; text: string }; // the list of fats is open for this row
+  typed?: { key: string; text: string; unit?: string }; // the field being typed in, as typed
+  open: ReadonlySet<string>; // arithmetic shown
+  folded: ReadonlySet<string>; // lanes folded away by hand
+  units: Units;
+  announcement: string; // for those who listen to the page
+}
+
+const current: State = {
+  view: "reading",
+  formula_of: "pour",
+  fats: [],
+  catalogue: [],
+  own_tips: {},
+  own_fats: {},
+  own_moulds: {},
+  run: {
+    kind: run_kind,
+    id: "",
+    file: "",
+    version: null,
+    shipped: false,
+    now: {},
+    saved: undefined,
+    unanswered: [],
+  },
+  formulas: {},
+  past: [],
+  future: [],
+  batch: 0,
+  is_old: false,
+  dangers: { run: [], apart: [] },
+  start_complaint: "",
+  new_formula: { name: "", copied: "" },
+  printing: {
+    paper: localStorage.getItem("paper") === "Letter" ? "Letter" : "A4",
+    batch: 0,
+    is_working: false,
+    told: "",
+  },
+  open: new Set(),
+  folded: new Set(),
+  units: remembered_units(),
+  announcement: "",
+};
+
+export const state: Readonly<State> = current;
+
+function remembered_units(): Units {
+  const kept = localStorage.getItem("units");
+  return kept === "metric" || kept === "us" ? kept : "both";
+}
+
+export function update(what: Partial<State>): void {
+  Object.assign(current, what);
+  redraw();
+}
+
+export const announce = (text: string): void => update({ announcement: text });
+
+/** Of one that lies open, wherever it does. */
+export function amend<Part extends object>(part: Part, what: Partial<Part>): void {
+  Object.assign(part, what);
+  redraw();
+}
+
+export function open_as(slot: FormulaSlot, file: OpenFile | undefined): void {
+  const { [slot]: _, ...others } = current.formulas;
+  update({ formulas: file ? { ...others, [slot]: file } : others });
+}
+
+export function toggle(which: "open" | "folded", name: string): void {
+  const names = new Set(current[which]);
+  if (!names.delete(name)) names.add(name);
+  update({ [which]: names });
+}
+
+/** Opens what is folded away, and lets it stay so. */
+export function open_up(name: string): void {
+  if (!current.open.has(name)) update({ open: new Set(current.open).add(name) });
+}
+
+/** A file of this name is there, listed by what it is called. */
+export function list_file(list: Kind["list"], file: string, { name, note }: Document = {}): void {
+  if (!current.files) return;
+  const entry = { file, name: String(name ?? ""), note: String(note ?? ""), shipped: false };
+  const others = current.files[list].filter((one) => one.file !== file);
+  const place = current.files[list].findIndex((one) => one.file === file);
+  others.splice(place < 0 ? others.length : place, 0, entry);
+  update({ files: { ...current.files, [list]: others } });
+}

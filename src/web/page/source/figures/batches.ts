@@ -1,0 +1,74 @@
+// The batches of a run: which of them is shown, what it is called, and the plan as that one batch sees it.
+import { state } from "../documents/state";
+import type { Batch, Plan, Whipping } from "../program/answers";
+
+/** Of one batch alone: no weight in it is a sum over several. `whole` is the run's. */
+export interface Bench extends Omit<Plan, "pieces" | "batches" | "batch_limits" | "around"> {
+  batch: Batch;
+  whippings: Whipping[]; // each size once
+  whole: Plan;
+}
+
+/** What was chosen stays chosen while typing makes fewer sizes of them. */
+export function chosen_batch(plan: Plan): number {
+  return Math.min(state.batch, plan.batches.length - 1);
+}
+
+export function bench_of(plan: Plan): Bench {
+  const { pieces: _, batches, batch_limits: __, around: ___, ...rest } = plan;
+  const batch = batches[chosen_batch(plan)];
+  const { pour, pipe, dust, lye_pot, bottles } = batch;
+  return { ...rest, pour, pipe, dust, lye_pot, bottles, batch, whippings: pipe?.whippings ?? [], whole: plan };
+}
+
+export const counted = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`;
+
+const of_cast = (plan: Plan): [string, string] => (plan.cut ? ["loaf", "loaves"] : ["cast", "casts"]);
+
+/** "13 pieces", or of what is cut "14 bars from 2 loaves". */
+export function pieces_of(plan: Plan, { pieces, casts }: { pieces: number; casts: number }): string {
+  const words = plan.cut ? counted(pieces, "bar") : counted(pieces, "piece");
+  return casts === pieces ? words : `${words} from ${counted(casts, ...of_cast(plan))}`;
+}
+
+export const times = (many: number): string => (many === 1 ? "once" : `${many} times`);
+
+export const has_sizes = (plan: Plan): boolean => plan.batches.length > 1;
+export const is_of_several = (plan: Plan): boolean => plan.pieces.batches > 1;
+
+/** "1, 2 and 4". */
+export function listed(words: string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}
+
+export function how_often(plan: Plan, { count, numbers }: Batch): string {
+  if (!is_of_several(plan)) return "";
+  if (!has_sizes(plan)) return `made ${times(count)}`;
+  return `made ${times(count)}: ${
+    count === 1 ? "batch" : "batches"
+  } ${listed(numbers.map(String))} of ${plan.pieces.batches}`;
+}
+
+/** Where a weight stands away from that heading; nothing in a run of one batch. */
+export function in_one_batch(bench: Bench): string {
+  return is_of_several(bench.whole) ? `one batch, ${pieces_of(bench.whole, bench.batch)}` : "";
+}
+
+const is_whipped_in_several = ({ whippings }: Bench): boolean => whippings.length > 1 || (whippings[0]?.count ?? 0) > 1;
+
+/** What one whipping of a batch's topping is called; nothing where there is one alone. */
+export function whipping_called(bench: Bench, one: Whipping): string {
+  if (!is_whipped_in_several(bench)) return "";
+  return `one whipping: ${pieces_of(bench.whole, one)}${one.count > 1 ? `, whipped ${times(one.count)}` : ""}`;
+}
+
+/** Each of a batch's whippings, as often as it is made. */
+export const whippings_in_turn = ({ whippings }: Bench): Whipping[] =>
+  whippings.flatMap((one) => Array.from({ length: one.count }, () => one));
+
+/** Whether the run's sums are those of no single weighing. */
+export const is_weighed_in_parts = (bench: Bench): boolean =>
+  is_of_several(bench.whole) || is_whipped_in_several(bench);
+
+export const fillings_of = (fillings: number, cavities: number): string =>
+  `${counted(fillings, "filling")} of ${counted(cavities, "cavity", "cavities")}`;

@@ -1,0 +1,34 @@
+// What is weighed, as it is shown: at her scale's step, and never more alkali than the scale is to read.
+import type { Batter, Ingredient } from "../program/answers";
+import { type Rounded, type Shown, type Units, first, weight } from "../program/numbers";
+
+const is_lye = (one: Ingredient): boolean => one.goes_into === "lye";
+export const is_alkali = (one: { name: string }): boolean => /^(NaOH|KOH)\b/.test(one.name);
+
+const towards = (one: { name: string }): Rounded => (is_alkali(one) ? "down" : "nearest");
+
+export const shown_weight = (units: Units, one: Ingredient): Shown => weight(units, one, towards(one));
+
+/** For the arithmetic, which is in grams. */
+export const in_grams = (one: Ingredient): string => first(shown_weight("metric", one));
+
+interface Placed {
+  one: Ingredient;
+  i: number; // its place among all of them
+}
+
+/** Water and all that is liquid stands first: alkali goes into water, never water onto alkali. */
+export function for_lye(batter: Batter): Placed[] {
+  const lye = batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => is_lye(one));
+  const is_water = ({ one }: Placed) => /^Water/.test(one.name);
+  const is_caustic = ({ one }: Placed) => is_alkali(one);
+  return [
+    ...lye.filter(is_water),
+    ...lye.filter((each) => !is_water(each) && !is_caustic(each)),
+    ...lye.filter(is_caustic),
+  ];
+}
+
+export function for_batter(batter: Batter): Placed[] {
+  return batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => !is_lye(one));
+}

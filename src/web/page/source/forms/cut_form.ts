@@ -1,0 +1,100 @@
+// What a run says of the cutting of its loaf or slab.
+import { html, nothing, type TemplateResult } from "lit";
+import { text_at, value_at } from "../documents/editing";
+import { state } from "../documents/state";
+import type { Document } from "../program/json";
+import { at } from "../program/pointer";
+import { field, id_of } from "./field";
+import { asked, change, to_first_in, to_id } from "./form_parts";
+
+// No single piece of soap is that large, so what holds as much is a loaf or slab: common practice, no source.
+const least_loaf_ml = 500;
+
+/** Whether the run's mould makes something that is cut. */
+export const may_be_cut = (): boolean =>
+  at(state.run.now, "/cut") === undefined && (state.plan?.pour.brimful_ml ?? 0) >= least_loaf_ml;
+
+/** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */
+function cut_into_bars(): void {
+  change("run", "Cut it into bars", "/cut", { bar: {}, kerf: "" }, to_first_in(id_of("run", "/cut/bar")));
+}
+
+function leave_whole(): void {
+  change("run", "Left whole", "/cut", undefined, to_id("cut-into-bars"));
+}
+
+export function cut_button(): TemplateResult | typeof nothing {
+  if (!may_be_cut()) return nothing;
+  return html`<div class="choice">
+    <button type="button" id="cut-into-bars" @click=${cut_into_bars}>Cut it into bars</button>
+  </div>`;
+}
+
+type Way = "loaf" | "slab";
+
+const way_keys: Record<Way, Document> = { loaf: { thickness: "" }, slab: { length: "", width: "" } };
+
+function way_of(): Way | undefined {
+  const bar = (value_at("run", "/cut/bar") ?? {}) as Document;
+  return "thickness" in bar ? "loaf" : "length" in bar || "width" in bar ? "slab" : undefined;
+}
+
+const directions: Record<Way, [string, string][]> = {
+  loaf: [
+    ["", "Along the longer side"],
+    ["x", "Along x, across the drawing"],
+    ["y", "Along y, away from you"],
+    ["z", "Upwards: rounds off a column"],
+  ],
+  slab: [
+    ["", "Whichever gives more bars"],
+    ["x", "Along x, across the drawing"],
+    ["y", "Along y, away from you"],
+  ],
+};
+
+export function cut_form(): TemplateResult {
+  const way = way_of();
+  const trim = (label: string, name: string) =>
+    field({ label, at: `/cut/${name}`, unit: "mm", short: true, optional: true });
+  const along = text_at("run", "/cut/along");
+  return html` ${asked({
+      question: "What is cut?",
+      at: "/cut/bar",
+      chosen: way,
+      answers: [
+        ["loaf", "A loaf, into slices"],
+        ["slab", "A slab, into bars"],
+      ],
+      puts: (to) => way_keys[to],
+    })}
+    <div class="row">
+      ${
+        way === "loaf" ? field({ label: "Bar, thickness", at: "/cut/bar/thickness", unit: "mm", short: true }) : nothing
+      }
+      ${
+        way === "slab"
+          ? ["length", "width"].map((name) =>
+              field({ label: `Bar, ${name}`, at: `/cut/bar/${name}`, unit: "mm", short: true }),
+            )
+          : nothing
+      }
+      ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true })}
+      ${trim("Off each end", "end_trim")} ${trim("Off each side", "side_trim")}
+      ${trim("Planed off the top", "top_planing")}
+      ${trim(way === "slab" ? "Planed off each side of a bar" : "Planed off both faces", "face_planing")}
+    </div>
+    <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
+    ${
+      way
+        ? asked({
+            question: way === "loaf" ? "Slice follows slice" : "The bars' length lies",
+            at: "/cut/along",
+            chosen: along,
+            answers: directions[way],
+            puts: (to) => to || undefined,
+          })
+        : nothing
+    }
+    <button type="button" @click=${leave_whole}>Leave it whole</button>`;
+}

@@ -1,0 +1,67 @@
+// What a run says of the powders dusted on: each by the piece, or by the surface it is to cover.
+import { html, nothing, type TemplateResult } from "lit";
+import { text_at, value_at, without } from "../documents/editing";
+import type { Document } from "../program/json";
+import { field } from "./field";
+import { type List, add_to } from "./form_lists";
+import { asked } from "./form_parts";
+import { supplier_form } from "./supplier_form";
+
+type Way = "piece" | "surface";
+
+const way_keys: Record<Way, Document> = {
+  piece: { per_piece: "" },
+  surface: { on_surface: "", covered: "", lands: "" },
+};
+
+export const dusts: List = { at: "/dust" };
+
+export const powder_called = (i: number): string => text_at("run", `/dust/${i}/name`).trim() || `Dust ${i + 1}`;
+
+export function add_dust(): void {
+  add_to(dusts, { name: "" }, "Dust");
+}
+
+function way_of(here: string): Way | undefined {
+  if (value_at("run", `${here}/per_piece`) !== undefined) return "piece";
+  return value_at("run", `${here}/on_surface`) === undefined ? undefined : "surface";
+}
+
+export function dust_form(i: number): TemplateResult {
+  const here = `/dust/${i}`;
+  const way = way_of(here);
+  const name = powder_called(i);
+  const with_way = (to: Way) => ({
+    ...without("run", here, ["per_piece", "on_surface", "covered", "lands"]),
+    ...way_keys[to],
+  });
+  return html` ${field({ label: "Which powder", at: `${here}/name` })}
+  ${asked({
+    question: "How much of it?",
+    at: here,
+    chosen: way,
+    answers: [
+      ["piece", "Weighed for one piece"],
+      ["surface", "By the surface it covers"],
+    ],
+    puts: with_way,
+  })}
+  ${
+    way === "piece"
+      ? field({ label: `${name}, for one piece`, at: `${here}/per_piece`, unit: "g", hint: "What misses it included." })
+      : nothing
+  }
+  ${
+    way === "surface"
+      ? html`<div class="row">
+            ${field({ label: "Lies where it covers", at: `${here}/on_surface`, unit: "mg/cm2", short: true })}
+            ${field({ label: "Covered, of the surface", at: `${here}/covered`, unit: "%", short: true })}
+            ${field({ label: "Lands, of what is dusted", at: `${here}/lands`, unit: "%", short: true })}
+          </div>
+          <p class="hint">
+            The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.
+          </p>`
+      : nothing
+  }
+  ${supplier_form("run", here, name)}`;
+}

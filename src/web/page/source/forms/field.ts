@@ -1,0 +1,154 @@
+// A field of the run or of one of its formulas, with the program's complaint beside it.
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { document_of, edit } from "../documents/editing";
+import { formula_slots, type DocumentId } from "../documents/file_types";
+import { state, update } from "../documents/state";
+import { wording } from "../program/api";
+import type { Document, Json } from "../program/json";
+import { is_bare_number, unit_of } from "../program/numbers";
+import { at } from "../program/pointer";
+
+interface FieldOptions {
+  label: string;
+  at: string; // JSON pointer
+  of?: DocumentId; // the document it is in
+  unit?: string; // what a bare number means
+  count?: boolean; // a whole number, not a text
+  number?: boolean; // a number, not a text
+  hint?: string;
+  wide?: boolean;
+  optional?: boolean; // emptied, it is left out
+  takes_part?: boolean; // and with the last of its part the part goes too
+  short?: boolean;
+  described_by?: string; // the id of what else is told of it, where that stands on the page
+}
+
+export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
+
+export function value_at(of: DocumentId, pointer: string): Json | undefined {
+  return at(document_of(of), pointer);
+}
+
+export const text_at = (of: DocumentId, pointer: string): string => String(value_at(of, pointer) ?? "");
+
+export function list_at(of: DocumentId, pointer: string): Json[] {
+  const list = value_at(of, pointer);
+  return Array.isArray(list) ? list : [];
+}
+
+/** The thing that stands there, but for some of what is said of it. */
+export function without(of: DocumentId, pointer: string, keys: string[]): Document {
+  return Object.fromEntries(
+    Object.entries((value_at(of, pointer) ?? {}) as Document).filter(([key]) => !keys.includes(key)),
+  );
+}
+
+/** The line that is about this place or about something in it. */
+export function complaint_at(of: DocumentId, pointer: string): string | undefined {
+  const complaint = state.complaint;
+  if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
+  return is_about(of) ? wording(complaint) : undefined;
+}
+
+/** The line that is about this place itself, and not about something in it. */
+export function complaint_on(of: DocumentId, pointer: string): string | undefined {
+  return state.complaint?.field === pointer ? complaint_at(of, pointer) : undefined;
+}
+
+/** Whether the complaint is about this document. */
+export function is_about(of: DocumentId): boolean {
+  const complaint = state.complaint;
+  const file = of === "run" ? state.run.file : state.formulas[of]?.file;
+  if (!complaint || file === undefined) return false;
+  return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
+}
+
+/** What goes with it when it is left out. */
+function left_out(of: DocumentId, pointer: string): string {
+  const part = pointer.slice(0, pointer.lastIndexOf("/"));
+  return Object.keys((value_at(of, part) ?? {}) as Document).length > 1 ? pointer : part;
+}
+
+/** The field on the page that the program's complaint is about, or about a part of. */
+export function wanting_field(): HTMLElement | undefined {
+  const complaint = state.complaint;
+  if (!complaint) return undefined;
+  for (const of of ["run", ...formula_slots] as const)
+    for (let pointer = complaint.field; pointer; pointer = pointer.slice(0, pointer.lastIndexOf("/"))) {
+      const found = complaint_at(of, pointer) && document.getElementById(id_of(of, pointer));
+      if (found) return found;
+    }
+  return undefined;
+}
+
+function meant(options: FieldOptions, text: string): Json | undefined {
+  const of = options.of ?? "run";
+  if (options.optional && text.trim() === "") return undefined;
+  if (options.number) return /^\s*\d+([.,]\d+)?\s*$/.test(text) ? Number(text.trim().replace(",", ".")) : text;
+  if (options.count) return /^\s*\d{1,9}\s*$/.test(text) ? Number(text) : text;
+  const unit = unit_for(options, of);
+  return unit && is_bare_number(text) ? `${text.trim()} ${unit}` : text;
+}
+
+// The unit stays what it was while a new number is typed over the old one.
+function unit_for(options: FieldOptions, of: DocumentId): string {
+  return unit_of(value_at(of, options.at)) || options.unit || "";
+}
+
+/** Beneath a field: what the program asks for, or else a hint. */
+export const said_beneath = (
+  id: string,
+  complaint: string | undefined,
+  hint?: unknown,
+): TemplateResult | typeof nothing =>
+  complaint || hint
+    ? html`<p id="${id}-said" class=${complaint ? "complaint" : "hint"}>${complaint ?? hint}</p>`
+    : nothing;
+
+let is_pressed = false;
+addEventListener("pointerdown", () => (is_pressed = true), true);
+for (const end of ["pointerup", "pointercancel"]) addEventListener(end, () => (is_pressed = false), true);
+
+const forget_typed = (): void => update({ typed: undefined });
+
+/** Drawn anew only once the finger is lifted, so that what it presses does not move away beneath it. */
+export function leave_field(): void {
+  if (is_pressed) addEventListener("pointerup", () => setTimeout(forget_typed), { once: true });
+  else forget_typed();
+}
+
+export function field(options: FieldOptions): TemplateResult {
+  const of = options.of ?? "run";
+  const id = id_of(of, options.at);
+  const value = value_at(of, options.at);
+  const shown = state.typed?.key === id ? state.typed.text : value === undefined ? "" : String(value);
+  const complaint = complaint_at(of, options.at);
+  const typed = (event: Event) => {
+    const text = (event.target as HTMLInputElement).value;
+    update({ typed: { key: id, text } });
+    const value = meant(options, text);
+    edit(of, value === undefined && options.takes_part ? left_out(of, options.at) : options.at, value);
+  };
+  const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
+  const hint = taken_as || options.hint;
+  return html`<div
+    class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}"
+  >
+    <label for=${id}>${options.label}</label>
+    <input
+      id=${id}
+      .value=${live(shown)}
+      @input=${typed}
+      @blur=${leave_field}
+      autocomplete="off"
+      spellcheck="false"
+      inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"}
+      aria-invalid=${complaint ? "true" : "false"}
+      aria-describedby=${
+        [complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing
+      }
+    />
+    ${said_beneath(id, complaint, hint)}
+  </div>`;
+}

@@ -1,0 +1,252 @@
+// What a run says of its topping: its size by one way or several, its whip, and what holds and paces it.
+import { html, nothing, type TemplateResult } from "lit";
+import { value_at } from "../documents/editing";
+import { undo } from "../documents/history";
+import { state } from "../documents/state";
+import { figure } from "../figures/figure";
+import type { Pipe } from "../program/answers";
+import type { Document, Json } from "../program/json";
+import { trimmed, volume } from "../program/numbers";
+import { at, with_value } from "../program/pointer";
+import { bead_form, blank_beads } from "./bead_form";
+import { field } from "./field";
+import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
+import { asked, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
+import { loss_fields } from "./losses";
+import { warmth_form } from "./warmth_form";
+import * as workings from "../figures/workings";
+
+const blank_cup: Json = { holds: "", net: "" };
+
+export const has_topping = (): boolean => at(state.run.now, "/pipe") !== undefined;
+
+/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
+export function add_topping(): void {
+  const formula = at(state.run.now, "/pour/formula") ?? "";
+  const topped = (run: Document) =>
+    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", {
+      bag: "",
+      bowl_and_whisk: "",
+    });
+  change_whole("run", "Topping added", topped, to_id("lane-pipe"));
+}
+
+/** With its losses and whippings, and with the pot that both batters had their lye from. */
+function without_topping(run: Document): Document {
+  const is_alone = Object.keys((at(run, "/batch") ?? {}) as Document).length === 1;
+  const whippings = at(run, "/batch/whippings") !== undefined && is_alone ? "/batch" : "/batch/whippings";
+  return ["/pipe", "/losses/pipe", "/lye_pot", whippings].reduce(
+    (left, name) => (at(left, name) === undefined ? left : with_value(left, name, undefined)),
+    run,
+  );
+}
+
+function take_topping_away(): void {
+  change_whole("run", "Topping taken away", without_topping, to_id("topping-back"));
+}
+
+/** Just taken away, it is one tap to have it again. */
+export function topping_back(): TemplateResult | typeof nothing {
+  const before = state.past.at(-1)?.run?.now;
+  if (!before || at(before, "/pipe") === undefined || has_topping()) return nothing;
+  return html`<button type="button" id="topping-back" @click=${undo}>Bring the topping back</button>`;
+}
+
+/** What is seldom said, and the way out. */
+export function topping_rest(): TemplateResult {
+  return html`${vessels()} ${warmth_form("pipe")}
+    <p class="choice"><button type="button" @click=${take_topping_away}>Take the topping away</button></p>`;
+}
+
+export function size_form(pipe?: Pipe): TemplateResult {
+  return html`<h3>How large is the topping?</h3>
+    ${said_at("run", "/pipe")}
+    <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
+    <div class="items">
+      ${part({
+        at: "/pipe/trials",
+        name: "the trials",
+        title: "Trials piped on paper",
+        add: "Weigh trials piped on paper",
+        blank: { weighed: [""], weigh_cup: blank_cup },
+        body: trials,
+      })}
+      ${part({
+        at: "/pipe/envelope",
+        name: "the outline",
+        title: "Its outline",
+        add: "Measure its outline",
+        blank: { form: "", diameter: "", height: "", solidity: "" },
+        body: outline,
+      })}
+    </div>
+    ${part({
+      at: "/pipe/beads",
+      name: "the beads",
+      title: "Beads from a tip",
+      add: "Reckon it from tip and moves",
+      blank: blank_beads,
+      body: () => bead_form(pipe),
+    })}
+    ${pipe ? compared(pipe) : nothing}`;
+}
+
+function trials(): TemplateResult {
+  const weighed = { at: "/pipe/trials/weighed", least: 1 };
+  return html`<div class="trials">
+      ${rows_of(weighed).map(
+        (_, i) =>
+          html`<div class="row" id=${item_id(weighed, i)}>
+            ${field({ label: `Trial ${i + 1}`, at: `${weighed.at}/${i}`, unit: "g", short: true })}
+            ${item_buttons(weighed, i, `trial ${i + 1}`)}
+          </div>`,
+      )}
+    </div>
+    ${add_button(weighed, "One more trial", () => add_to(weighed, "", "trial"))}
+    <div class="row">
+      ${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
+      ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}
+    </div>
+    ${said_at("run", "/pipe/trials/weigh_cup")}`;
+}
+
+function outline(): TemplateResult {
+  const here = "/pipe/envelope";
+  const chosen = value_at("run", `${here}/form`) as string;
+  return html`${asked({
+      question: "Form of the outline",
+      at: `${here}/form`,
+      chosen,
+      answers: [
+        ["cone", "Cone"],
+        ["dome", "Dome"],
+      ],
+      puts: (to) => to,
+    })}
+    <div class="row">
+      ${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
+      ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
+      ${field({
+        label: "Solid share",
+        at: `${here}/solidity`,
+        unit: "%",
+        short: true,
+        hint: "Topping, not air between its ridges.",
+      })}
+    </div>`;
+}
+
+const way_words: Record<workings.ShapeWay, string> = {
+  trials: "By weighed trials",
+  beads: "By beads",
+  envelope: "By its outline",
+};
+
+/** The ways side by side, and how her hand differs from the geometry. */
+function compared(pipe: Pipe): TemplateResult | typeof nothing {
+  const by = pipe.visible_by;
+  if (!by) return nothing;
+  const ways = (["trials", "beads", "envelope"] as const)
+    .map((way) => ({ way, ml: by[`${way}_ml`] }))
+    .filter((one): one is { way: workings.ShapeWay; ml: number } => typeof one.ml === "number");
+  const counts = (i: number) => (ways.length < 2 ? undefined : i === 0 ? "this one counts" : "for comparison");
+  return html`<h4>${ways.length < 2 ? "So the visible shape is" : "The ways compared, visible shape alone"}</h4>
+    ${ways.map(({ way, ml }, i) =>
+      figure({
+        key: `pipe.by.${way}`,
+        label: way_words[way],
+        note: counts(i),
+        shown: volume(state.units, ml),
+        sum: workings.working_of_way(pipe, way),
+      }),
+    )}
+    ${hand(pipe)}`;
+}
+
+function hand(pipe: Pipe): TemplateResult | typeof nothing {
+  const found = pipe.visible_by?.hand_suggested;
+  if (!found || state.is_old) return nothing;
+  const times = trimmed(found.factor, 2);
+  const at_hand = "/pipe/beads/tip/hand";
+  const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
+  const can_keep = is_own && at(state.run.now, `${at_hand}/factor`) !== found.factor;
+  const keep = () => change("run", "hand's factor kept", at_hand, { factor: found.factor, trials: found.trials });
+  return html`<p>
+      Your hand lays down ${times} times the computed beads (${found.trials}
+      ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand
+      factor${is_own ? "" : ", in your file of tips or by measuring the tip as your own"}.
+    </p>
+    ${can_keep ? html`<button type="button" @click=${keep}>Keep ${times} for my tip</button>` : nothing}`;
+}
+
+export function whip_form(pipe?: Pipe): TemplateResult {
+  return html`<h3>The whip planned for</h3>
+    <div class="row">
+      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
+      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}
+    </div>
+    ${said_at("run", "/pipe/whip")}
+    ${field({
+      label: "One bag holds",
+      at: "/pipe/bag_holds",
+      unit: "ml",
+      optional: true,
+      hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined,
+    })}`;
+}
+
+export function losses_form(): TemplateResult {
+  return html`<h3>What is lost of it</h3>
+    <div class="row">${loss_fields("pipe")}</div>`;
+}
+
+function vessels(): TemplateResult {
+  const short = (label: string, pointer: string, unit: string, optional = false) =>
+    field({ label, at: pointer, unit, optional, short: true });
+  const pointers = ["/pipe/bowl", "/pipe/pace", "/pipe/lye_spoon"];
+  return folded({
+    name: "vessels",
+    pointers,
+    summary: "Bowl, pace, lye by the spoon",
+    body: () =>
+      html` <div class="items">
+        ${part({
+          at: "/pipe/bowl",
+          name: "the bowl",
+          title: "The bowl",
+          add: "Say what the bowl holds",
+          blank: { holds: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Bowl holds", "/pipe/bowl/holds", "l")}
+              ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_catches", "ml", true)}
+            </div>`,
+        })}
+        ${part({
+          at: "/pipe/pace",
+          name: "the pace",
+          title: "The pace",
+          add: "Say how fast you pipe",
+          blank: { stays_open: "", each: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Can be piped for", "/pipe/pace/stays_open", "min")}
+              ${short("To pipe one", "/pipe/pace/each", "s")}
+              ${short("To change the bag", "/pipe/pace/bag_change", "s", true)}
+            </div>`,
+        })}
+        ${part({
+          at: "/pipe/lye_spoon",
+          name: "the lye spoon",
+          title: "Lye by the spoon",
+          add: "Lye is whipped in by the spoon",
+          blank: { holds: "", each: "" },
+          body: () =>
+            html`<div class="row">
+              ${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")}
+              ${short("From one spoonful to the next", "/pipe/lye_spoon/each", "s")}
+            </div>`,
+        })}
+      </div>`,
+  });
+}

@@ -1,0 +1,84 @@
+// A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
+import { html, nothing, type TemplateResult } from "lit";
+import { look_into } from "../documents/measuring";
+import { make_run } from "../documents/opening";
+import { amend, state, update, type ChosenMould, type Found } from "../documents/state";
+import { read_file, Refused } from "../program/api";
+import { document_in } from "../program/json";
+import { found } from "./mould_views";
+import { change_mould } from "./new_mould";
+
+export const leave_mould = (): void => update({ chosen_mould: undefined });
+
+export function open_mould(file: string, told?: string): void {
+  const listed = state.files?.moulds.find((one) => one.file === file);
+  const catalogued = state.catalogue.find((one) => one.path === file);
+  const chosen_mould: ChosenMould = {
+    file,
+    name: listed?.name || catalogued?.name || file,
+    note: listed?.note ?? "",
+    shipped: listed?.shipped ?? true,
+    owned: 1,
+    told,
+  };
+  update({ chosen_mould });
+  void measure(chosen_mould);
+  requestAnimationFrame(() => document.querySelector<HTMLElement>("#mould-title")?.focus());
+}
+
+async function measure(of: ChosenMould): Promise<void> {
+  try {
+    const [answer, kept] = await Promise.all([look_into({ file: of.file }), read_file(of.file)]);
+    // The catalogue tells nothing of how many she has.
+    amend(of, { answer, owned: of.shipped ? 1 : Number(document_in(kept.text)?.owned ?? 1) });
+  } catch (error) {
+    amend(of, { complaint: error instanceof Refused ? error.message : String(error) });
+  }
+}
+
+type Tried = (act: () => Promise<void>) => Promise<void>;
+
+export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
+  const change = () =>
+    tried(async () => {
+      await change_mould(of.file, of.shipped);
+      leave_mould();
+    });
+  return html`<section aria-labelledby="mould-title">
+    <h2 id="mould-title" tabindex="-1">
+      ${of.name} <small>${of.shipped ? "of the catalogue" : `your own, ${of.file}`}</small>
+    </h2>
+    ${of.told ? html`<p role="status">${of.told}</p>` : nothing} ${of.note ? html`<p>${of.note}</p>` : nothing}
+    ${of.complaint ? html`<p class="alarm" role="alert">It cannot be measured: ${of.complaint}</p>` : nothing}
+    <div class="beside">
+      <div>
+        ${of.answer ? found(of.answer) : of.complaint ? nothing : html`<p role="status">Measuring ...</p>`}
+        <button type="button" @click=${change}>${of.shipped ? "Change a copy of it" : "Change it"}</button>
+      </div>
+      ${of.complaint ? nothing : bases(of, tried)}
+    </div>
+  </section>`;
+}
+
+function bases(of: ChosenMould, tried: Tried): TemplateResult {
+  const make = (formula: string) => () =>
+    tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!, of.owned) }));
+  return html`<div>
+    <h3>Make a run with it: which base?</h3>
+    <ul class="cards">
+      ${(state.files?.formulas ?? []).map(
+        (one) =>
+          html`<li>
+            <button type="button" ?disabled=${!of.answer} @click=${make(one.file)}>
+              <b>${one.name}</b><span>${one.note || one.file}</span>
+            </button>
+          </li>`,
+      )}
+    </ul>
+  </div>`;
+}
+
+function size_of({ gauge }: Found, owned: number): { cavities: number; deep_mm: number } {
+  const pocket = gauge.pockets[0];
+  return { cavities: gauge.pockets.length * owned, deep_mm: pocket.brim_mm - pocket.floor_mm };
+}

@@ -1,0 +1,171 @@
+// What the program is asked, and what it says: every figure on the page comes through here.
+import type { CatalogueMould, Fat, Gauge, Plan } from "./answers";
+import { http } from "./http";
+import type { Document } from "./json";
+import type { Transport } from "./transport";
+
+const program: Transport = http;
+
+export interface Complaint {
+  file: string;
+  field: string;
+  problem: string;
+  remedy: string;
+  line: string;
+  is_fault?: boolean; // of the program, not of what was given
+}
+
+/** What is wrong and what to do, as far as either is said. */
+export const wording = ({ problem, remedy }: Complaint): string => [problem, remedy].filter(Boolean).join("; ");
+
+export class Refused extends Error {
+  constructor(
+    readonly status: number,
+    readonly complaint: Complaint,
+    readonly answer: object = {},
+  ) {
+    super(complaint.line);
+  }
+
+  /** Nobody answers, or too many ask at once: it is worth asking again by itself. */
+  get may_pass(): boolean {
+    return this.status === 0 || this.status === 503;
+  }
+}
+
+const silent: Complaint = {
+  file: "",
+  field: "",
+  problem: "the program does not answer",
+  remedy: "start brimwright again and open the address it prints; what you typed is kept here",
+  line: "The program does not answer: start brimwright again and open the address it prints. What you typed is kept here.",
+};
+
+const kept_here = "what you typed is kept here";
+
+/** What the program could not say itself. */
+function without_words(status: number): Complaint {
+  const [problem, remedy] =
+    status === 503
+      ? ["the program has too much to do at once", `it is asked again in a moment; ${kept_here}`]
+      : ["a fault of brimwright itself", `${kept_here}: change something, or ask again`];
+  return { file: "", field: "", problem, remedy, line: `${problem} (answer ${status}); ${remedy}.` };
+}
+
+function refusal(status: number, answer: { complaint?: Complaint }): Refused {
+  if (status === 0) return new Refused(0, silent);
+  const own = without_words(status);
+  const complaint = { ...own, ...answer.complaint };
+  if (status >= 500) Object.assign(complaint, { is_fault: true, remedy: complaint.remedy || own.remedy });
+  return new Refused(status, complaint, answer);
+}
+
+async function refusal_in(status: number, body: Blob): Promise<Refused> {
+  try {
+    return refusal(status, JSON.parse(await body.text()) as { complaint?: Complaint });
+  } catch {
+    return refusal(status, {});
+  }
+}
+
+async function asked(...question: Parameters<Transport["send"]>): Promise<Blob> {
+  const { status, body } = await program.send(...question);
+  if (status >= 200 && status < 300) return body;
+  throw await refusal_in(status, body);
+}
+
+const json = async <T>(...question: Parameters<Transport["send"]>): Promise<T> =>
+  JSON.parse(await (await asked(...question)).text()) as T;
+
+const posted = <T>(path: string, question: object): Promise<T> => json<T>("POST", path, JSON.stringify(question));
+
+export interface Listed {
+  file: string;
+  name: string;
+  note: string;
+  shipped: boolean;
+}
+
+export interface Files {
+  folder: string;
+  open: string | null;
+  runs: Listed[];
+  moulds: Listed[];
+  formulas: Listed[];
+  meshes: Listed[];
+  cut?: { folder: string; looked_at: number }[]; // folders with more in them than is looked at
+}
+
+export interface Kept {
+  file: string;
+  version: string;
+  text: string;
+  shipped?: boolean;
+}
+
+export const list_files = (): Promise<Files> => json<Files>("GET", "/api/files");
+
+/** A run, formula, mould or other file as it lies there. */
+export const read_file = (file: string): Promise<Kept> =>
+  json<Kept>("GET", `/api/run?file=${encodeURIComponent(file)}`);
+
+interface Writing {
+  file: string;
+  version: string | null; // of what it is written over
+  text: string;
+  from?: string; // of which it is a copy: what that names is named from here
+}
+
+/** Refused with status 409 and what stands there, where that is of another version. */
+export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/run", JSON.stringify(writing));
+
+/** What a file is now; null while there is none of that name. */
+export async function version_now(file: string, known: string | null): Promise<string | null> {
+  const path = `/api/changed?file=${encodeURIComponent(file)}&version=${known ?? ""}&wait=0`;
+  return (await json<{ version: string | null }>("GET", path)).version;
+}
+
+/** With `run`, of that document as though it stood in the file. */
+export const ask_plan = (question: { file: string; run: Document }): Promise<Plan> =>
+  posted<Plan>("/api/plan", question);
+
+/** What is asked of a mould: a file's name, and its text where it is not kept yet. */
+export interface MouldQuestion {
+  file: string;
+  mould?: Document;
+  unit?: string;
+  role?: string;
+  up?: string;
+  "below-brim"?: string;
+  depth?: string[];
+}
+
+export const ask_gauge = (question: MouldQuestion): Promise<Gauge> => posted<Gauge>("/api/gauge", question);
+
+const list = <T>(what: string): Promise<T> => posted<T>("/api/list", { what });
+
+export const list_fats = async (): Promise<Fat[]> => (await list<{ fats: Fat[] }>("fats")).fats;
+export const list_moulds = async (): Promise<CatalogueMould[]> =>
+  (await list<{ moulds: CatalogueMould[] }>("moulds")).moulds;
+export const list_tips = async (): Promise<Tip[]> => (await list<{ tips: Tip[] }>("tips")).tips;
+
+export interface Tip {
+  name: string;
+  opening?: string; // in words
+  area_mm2?: number;
+}
+
+/** A sheet, a picture or a model, as the bytes of its file. */
+export const made_document = (wish: object): Promise<Blob> => asked("POST", "/api/document", JSON.stringify(wish));
+
+/** The same, laid out at an address that a browser opens. */
+export const laid_out = async (wish: object): Promise<string> =>
+  (await posted<{ address: string }>("/api/document", { ...wish, open: true })).address;
+
+/** Sends a mesh file; what comes back names it until the program stops. */
+export const send_mesh = (file: File, progress: (share: number) => void): Promise<{ file: string }> =>
+  json<{ file: string }>("POST", `/api/mesh?name=${encodeURIComponent(file.name)}`, file, progress);
+
+/** Puts a mesh that was sent beside the runs. */
+export const keep_mesh = async (upload: string, as: string): Promise<string> =>
+  (await posted<{ file: string }>("/api/keep", { upload, as })).file;

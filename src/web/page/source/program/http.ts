@@ -1,0 +1,55 @@
+// Over HTTP, to the server that the page came from.
+import type { Answer, Transport } from "./transport";
+
+// The key stands behind the # of the address. It is copied for this tab alone, so that a link
+// within the page cannot lose it.
+const given_key = (): string | undefined => /^#([0-9a-f]{48})$/.exec(location.hash)?.[1];
+
+let key = "";
+
+function take_key(given: string): void {
+  key = given;
+  sessionStorage.setItem("key", given);
+}
+
+take_key(given_key() ?? sessionStorage.getItem("key") ?? "");
+
+/** The address of a new start, pasted into a tab that is open, changes no more than what stands behind its #. */
+export function on_new_key(go_on: () => void): void {
+  addEventListener("hashchange", () => {
+    const given = given_key();
+    if (!given || given === key) return;
+    take_key(given);
+    go_on();
+  });
+}
+
+const nobody: Answer = { status: 0, body: new Blob() };
+
+async function fetched(method: string, path: string, body: string | Blob | undefined): Promise<Answer> {
+  try {
+    const response = await fetch(path, { method, body, headers: { "X-Bench-Key": key } });
+    return { status: response.status, body: await response.blob() };
+  } catch {
+    return nobody;
+  }
+}
+
+/** fetch cannot tell how much of a body has gone. */
+function sent(method: string, path: string, body: string | Blob, progress: (share: number) => void): Promise<Answer> {
+  return new Promise((answered) => {
+    const request = new XMLHttpRequest();
+    request.open(method, path);
+    request.setRequestHeader("X-Bench-Key", key);
+    request.responseType = "blob";
+    request.upload.onprogress = (event) => progress(event.total ? event.loaded / event.total : 0);
+    request.onerror = () => answered(nobody);
+    request.onload = () => answered({ status: request.status, body: request.response as Blob });
+    request.send(body);
+  });
+}
+
+export const http: Transport = {
+  send: (method, path, body, progress) =>
+    body !== undefined && progress ? sent(method, path, body, progress) : fetched(method, path, body),
+};

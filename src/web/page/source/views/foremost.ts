@@ -1,0 +1,66 @@
+// Danger: what could make a soap that burns. It stands first on every view, until a newer answer takes it back.
+import { html, nothing, type TemplateResult } from "lit";
+import { tried_now } from "../documents/dangers";
+import { danger_sign } from "../figures/dangers";
+import { conflict_of } from "../documents/conflicts";
+import { state } from "../documents/state";
+
+interface Told {
+  from: string; // where it stands beside other things
+  text: string;
+}
+
+function told(): Told[] {
+  const is_elsewhere = state.view === "start" || tried_now() === "apart";
+  const of_run = state.dangers.run.map(({ text }) => ({
+    from: is_elsewhere ? `In the run "${String(state.run.now.name ?? state.run.file)}": ` : "",
+    text,
+  }));
+  return [...state.dangers.apart.map(({ text }) => ({ from: "", text })), ...of_run];
+}
+
+export const is_in_danger = (): boolean => told().length > 0;
+
+/** Always in sight, above whatever is looked at. */
+export function foremost(): TemplateResult | typeof nothing {
+  const dangers = told();
+  const stale = stale_words();
+  if (!dangers.length && !stale) return nothing;
+  return html`<section class="foremost" aria-label="Danger, and figures from before">
+    ${
+      dangers.length
+        ? html`<div role="alert" class="dangers">
+            ${dangers.map(({ from, text }) => html`<p class="danger"><strong>${danger_sign}</strong> ${from}${text}</p>`)}
+          </div>`
+        : nothing
+    }
+    ${
+      stale
+        ? html`<div class="stale">
+            <p role="status"><strong>Figures from before.</strong> ${stale}</p>
+            ${asks_now() ? html`<button type="button" @click=${to_question}>To the question</button>` : nothing}
+          </div>`
+        : nothing
+    }
+  </section>`;
+}
+
+const asks_now = (): boolean => conflict_of(tried_now()) !== undefined && state.view !== "start";
+
+function to_question(): void {
+  const title = document.querySelector<HTMLElement>(".banner h2");
+  if (!title) return;
+  title.tabIndex = -1;
+  title.focus({ preventScroll: true });
+  title.scrollIntoView({ block: "start" });
+}
+
+function stale_words(): string {
+  if (!state.run.file || state.view === "reading") return "";
+  const clash = conflict_of(tried_now());
+  if (clash)
+    return `${clash.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
+  return state.is_old && state.changed_beside
+    ? `${state.changed_beside} changed underneath: what is struck through is not to be weighed.`
+    : "";
+}

@@ -1,0 +1,144 @@
+// A formula, all that it may say, with the figures that come of it always in sight.
+import { html, nothing, type TemplateResult } from "lit";
+import { all_conflicts } from "../documents/conflicts";
+import type { FormulaSlot } from "../documents/file_types";
+import { leave_formula, use_in_run } from "../documents/formula_opening";
+import { state } from "../documents/state";
+import { bench_of, is_of_several, pieces_of, whipping_called, type Bench } from "../figures/batches";
+import { dangers_of } from "../figures/dangers";
+import { for_lye, shown_weight } from "../figures/weights";
+import { which_is_to_stay } from "../forms/conflict";
+import { pouring_part } from "../forms/curing_part";
+import { fat_rows } from "../forms/fat_rows";
+import { field, is_about, wanting_field } from "../forms/field";
+import { folded } from "../forms/form_parts";
+import { lye_part } from "../forms/lye_part";
+import { stirred_in } from "../forms/stirred_in";
+import { has_topping } from "../forms/topping_form";
+import type { Batter } from "../program/answers";
+import { wording } from "../program/api";
+import { both, mass, per_cent } from "../program/numbers";
+import { ask_again, complaint } from "./run_view";
+
+const conflicts = () => all_conflicts().map((file) => which_is_to_stay(file));
+
+export function formula_view(): TemplateResult {
+  const of = state.formula_of;
+  const file = state.formulas[of];
+  if (!file)
+    return html`<h1 id="formula-title" tabindex="-1">Formula</h1>
+      ${conflicts()}${complaint()}
+      <p>Reading the formula ...</p>
+      ${back(of)}`;
+  const bench = state.plan && bench_of(state.plan);
+  const batter = of === "pipe" ? bench?.whippings[0] : bench?.pour;
+  return html`${conflicts()}
+    <h1 id="formula-title" tabindex="-1">${String(file.now.name || "A formula without a name")}</h1>
+    <p class="aside">${where(of)}</p>
+    <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
+    ${strip(of, batter, bench)} ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)}
+    ${pouring_part(of)}
+    <div class="choice">${back(of)}</div>`;
+}
+
+const run_name = (): string => String(state.run.now.name ?? state.run.file);
+
+function where(of: FormulaSlot): string {
+  const file = state.formulas[of]!;
+  const copied = file.shipped
+    ? " It came with the program: your first change makes a copy of it beside your runs."
+    : "";
+  const both_use = state.formulas.pour === file && state.formulas.pipe === file;
+  if (of === "apart") return `It lies open by itself; its figures are those of a base for "${run_name()}".${copied}`;
+  if (both_use) return `Base and topping of "${run_name()}" are both made of it.${copied}`;
+  return `${of === "pour" ? "Base" : "Topping"} of "${run_name()}".${copied}`;
+}
+
+function back(of: FormulaSlot): TemplateResult {
+  return html`<button type="button" class="strong" @click=${() => void leave_formula()}>
+    ${of === "apart" ? "Close the formula" : "Back to the run"}
+  </button>`;
+}
+
+function in_run(): TemplateResult {
+  return html`<button type="button" @click=${() => void use_in_run("pour")}>Use it as the base</button> ${
+      has_topping()
+        ? html`<button type="button" @click=${() => void use_in_run("pipe")}>Use it as the topping</button>`
+        : nothing
+    }`;
+}
+
+/** In short what comes of it. Struck through where it is not of what is typed now. */
+function strip(of: FormulaSlot, batter: Batter | undefined, bench: Bench | undefined): TemplateResult {
+  return html`<section class="strip" aria-label="What comes of it">
+    ${
+      batter && bench
+        ? html`<dl>
+            ${[...amount_of(of, bench), ...figures(of, batter)].map(
+              ([name, shown]) =>
+                html`<div class=${state.is_old ? "old" : ""}>
+                  <dt>${name}</dt>
+                  <dd><b>${shown}</b></dd>
+                </div>`,
+            )}
+          </dl>`
+        : nothing
+    }
+    ${asks(of)}
+  </section>`;
+}
+
+/** FormulaSlot weights they are, where a run has more than those. */
+function amount_of(of: FormulaSlot, bench: Bench): [string, string][] {
+  const whipping = of === "pipe" ? whipping_called(bench, bench.whippings[0]).replace(/^one whipping: /, "") : "";
+  if (whipping) return [["For one whipping", whipping]];
+  return is_of_several(bench.whole) ? [["For one batch", pieces_of(bench.whole, bench.batch)]] : [];
+}
+
+function figures(of: FormulaSlot, batter: Batter): [string, string][] {
+  const sign = dangers_of(of).length ? " ⚠" : "";
+  return [
+    ["Fats", both(mass(state.units, batter.fats_g))],
+    ["Superfat comes out at", `${per_cent(batter.superfat_percent.effective)}${sign}`],
+    ...for_lye(batter).map(({ one }) => [one.name, both(shown_weight(state.units, one))] as [string, string]),
+  ];
+}
+
+function asks(of: FormulaSlot): TemplateResult {
+  const said = state.complaint;
+  if (!said) return html`<div role="status"></div>`;
+  const is_here = is_about(of);
+  const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
+  return html`<div role="status" class="asks">
+    <p class="alarm">
+      <strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
+      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
+    </p>
+    ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
+    ${
+      is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing
+    }
+  </div>`;
+}
+
+/** "/additives/2/rate" as "additives 3, rate: ". */
+function place_words(pointer: string): string {
+  const words = pointer
+    .split("/")
+    .slice(1)
+    .map((step) => (/^\d+$/.test(step) ? ` ${Number(step) + 1}` : `, ${step.replaceAll("_", " ")}`));
+  return words.length ? `${words.join("").slice(2)}: ` : "";
+}
+
+function named(of: FormulaSlot): TemplateResult {
+  return html`<section class="card" aria-label="Name">
+    ${field({ label: "Name", of, at: "/name", wide: true })}
+    ${folded({
+      of,
+      name: "note",
+      pointers: ["/note"],
+      summary: "Your note",
+      body: () => field({ label: "Note", of, at: "/note", optional: true, wide: true }),
+    })}
+  </section>`;
+}

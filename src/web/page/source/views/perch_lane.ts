@@ -1,0 +1,249 @@
+// Perch: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
+import { html, nothing, type TemplateResult } from "lit";
+import { text_at, value_at } from "../documents/editing";
+import { state } from "../documents/state";
+import { side_view } from "../drawings/side_view";
+import { is_of_several, type Bench } from "../figures/batches";
+import { figure, how } from "../figures/figure";
+import { working_of_fit } from "../figures/findings_workings";
+import { cut_button, cut_form, may_be_cut } from "../forms/cut_form";
+import { called, decorations } from "../forms/decoration";
+import { dust_form, dusts, powder_called } from "../forms/dust_form";
+import { item_buttons, item_id, rows_of, type List } from "../forms/form_lists";
+import { add_buttons, decoration_form } from "../forms/perch_form";
+import type { Cut, Perch } from "../program/answers";
+import { both, duration, length, mass, trimmed, weighed_as, weight } from "../program/numbers";
+import { batch_head } from "./batches_told";
+import * as workings from "../figures/workings";
+
+export const has_perch = (): boolean => rows_of(decorations).length + rows_of(dusts).length > 0;
+
+/** Where nothing is set on it and nothing cut, what could be. */
+export function unused_perch(): TemplateResult {
+  return html`<section class="lane unused" aria-label="Perch">
+    <h2>Perch</h2>
+    <p>Nothing is set on or in it${may_be_cut() ? ", and it is left whole" : ""}.</p>
+    ${add_buttons()} ${cut_button()}
+  </section>`;
+}
+
+/** What is planned of each decoration and powder that the run names; old figures are found by their name. */
+function planned<T extends { name: string }>(
+  figures: T[] | undefined,
+  all: unknown[],
+  name: string,
+  i: number,
+): T | undefined {
+  return figures?.length === all.length ? figures[i] : figures?.find((one) => one.name === name);
+}
+
+export function perch_lane(plan: Bench): TemplateResult {
+  const known = rows_of(decorations).flatMap((_, i) => {
+    const one = figures_of(plan, i);
+    return one ? [{ one, i }] : [];
+  });
+  return html`<div class="side">${known.map(({ one }) => cast_order(plan, one))} ${side_view("perch", plan)}</div>
+    <div class="weights">
+      ${known.map(({ one, i }) => weights(plan, one, i))}
+      ${
+        plan.dust?.length && rows_of(dusts).length
+          ? html`${is_of_several(plan.whole) ? batch_head(plan) : nothing}
+              <h3>Weigh for dusting</h3>`
+          : nothing
+      }
+      ${rows_of(dusts).map((_, i) => dust_figure(plan, i))}
+    </div>
+    ${perch_questions()}`;
+}
+
+const figures_of = (plan: Bench, i: number): Perch | undefined =>
+  planned(plan.perch, rows_of(decorations), text_at("run", `/perch/${i}/name`), i);
+
+/** All that is asked about decorations and powders. */
+export function perch_questions(): TemplateResult {
+  const section = (list: List, i: number, name: string, form: TemplateResult) =>
+    html`<section class="questions" id=${item_id(list, i)} aria-labelledby="${item_id(list, i)}-title">
+      <div class="part-head">
+        <h3 id="${item_id(list, i)}-title">${name}</h3>
+        ${item_buttons(list, i, name)}
+      </div>
+      ${form}
+    </section>`;
+  return html`<div class="all-questions">
+    ${rows_of(decorations).map((_, i) => section(decorations, i, called(i), decoration_form(i)))}
+    ${rows_of(dusts).map((_, i) => section(dusts, i, powder_called(i), dust_form(i)))} ${add_buttons()} ${cut_button()}
+  </div>`;
+}
+
+/** Of all batches together, for it is made ahead. */
+function cast_order(plan: Bench, one: Perch): TemplateResult {
+  const fills = one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : "";
+  return html`<p class="order ${state.is_old ? "old" : ""}">
+    Cast <b>${one.casts}</b> of ${one.name} ahead${fills}${is_of_several(plan.whole) ? ", for the whole run" : ""}.
+  </p>`;
+}
+
+function weights(plan: Bench, one: Perch, i: number): TemplateResult {
+  return html`<h3>
+      Weigh for ${one.name} ${is_of_several(plan.whole) ? html`<small>for the whole run</small>` : nothing}
+    </h3>
+    ${figure({
+      key: `perch.${i}.make`,
+      label: `Melt of ${one.material}`,
+      shown: weight(state.units, weighed_as(one, "make_")),
+      size: "weigh",
+      sum: workings.working_of_perch(one, i),
+    })}
+    ${figure({
+      key: `perch.${i}.each`,
+      label: "Each weighs",
+      note: `${trimmed(one.volume_each_ml, 2)} ml`,
+      shown: mass(state.units, one.mass_each_g, 2),
+      sum: workings.working_of_perch(one, i),
+    })}
+    ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
+}
+
+function fit(one: Perch, i: number): TemplateResult | typeof nothing {
+  const { on_top, buried } = one;
+  if (!on_top && !buried) return nothing;
+  const mm = (value: number | null) => (value === null ? "not known" : both(length(state.units, value)));
+  const least = (pick: (embed: NonNullable<Perch["buried"]>["embeds"][number]) => number | null) => {
+    const known = (buried?.embeds ?? []).map(pick).filter((value): value is number => value !== null);
+    return known.length ? both(length(state.units, Math.min(...known))) : "none near";
+  };
+  return html`<h4>Fit of ${one.name}</h4>
+    <dl class="facts">
+      ${
+        on_top
+          ? html`<div>
+                <dt>Rests on a circle of</dt>
+                <dd>${mm(on_top.contact_mm)}</dd>
+              </div>
+              <div>
+                <dt>Flat of the peak</dt>
+                <dd>${mm(on_top.peak_flat_mm)}</dd>
+              </div>
+              <div>
+                <dt>Stands proud by</dt>
+                <dd>${mm(on_top.stands_proud_mm)}</dd>
+              </div>`
+          : nothing
+      }
+      ${
+        buried
+          ? html`<div>
+                <dt>In each</dt>
+                <dd>${buried.embeds.length}</dd>
+              </div>
+              <div>
+                <dt>Least cover to the floor</dt>
+                <dd>${least((embed) => embed.floor_cover_mm)}</dd>
+              </div>
+              <div>
+                <dt>to the wall</dt>
+                <dd>${least((embed) => embed.wall_cover_mm)}</dd>
+              </div>
+              <div>
+                <dt>to the pour line</dt>
+                <dd>${least((embed) => embed.pour_line_cover_mm)}</dd>
+              </div>
+              <div>
+                <dt>to the next one</dt>
+                <dd>${least((embed) => embed.apart_mm)}</dd>
+              </div>
+              <div>
+                <dt>Batter pushed aside</dt>
+                <dd>${trimmed(buried.displaced_ml, 1)} ml</dd>
+              </div>`
+          : nothing
+      }
+    </dl>
+    ${how(`perch.${i}.fit`, "How the fit is measured", working_of_fit(one, i))}`;
+}
+
+function dust_figure(plan: Bench, i: number): TemplateResult | typeof nothing {
+  const one = planned(plan.dust, rows_of(dusts), text_at("run", `/dust/${i}/name`), i);
+  if (!one) return nothing;
+  const says = (name: string) => text_at("run", `/dust/${i}/${name}`);
+  const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
+  const to_make: workings.Input = ["pieces of the batch", String(plan.batch.pieces)];
+  const has_none = one.exposed_cm2 === 0 && !by_piece;
+  const shown = figure({
+    key: `dust.${i}`,
+    label: one.name,
+    shown: weight(state.units, weighed_as(one, "")),
+    size: "weigh",
+    sum: {
+      formula: by_piece
+        ? "powder = on one piece × pieces of the batch"
+        : "powder = on the surface × surface covered ÷ share that lands × pieces of the batch",
+      with: by_piece
+        ? [["on one piece", says("per_piece"), "the run"], to_make]
+        : [
+            ["on the surface", says("on_surface"), "the run"],
+            ["covered", says("covered")],
+            ["lands", says("lands")],
+            to_make,
+          ],
+    },
+  });
+  return html`${shown}${
+    has_none
+      ? html`<p class="alarm">
+          Nothing of a topping or a decoration sees the air, so it comes to nothing: say what is weighed for one piece.
+        </p>`
+      : nothing
+  }`;
+}
+
+export function cut_lane(plan: Bench): TemplateResult {
+  const { cut } = plan;
+  return html`<div class="side">
+      ${
+        cut
+          ? html`<p class="order ${state.is_old ? "old" : ""}">
+              Cut <b>${cut.bars_each} bars</b> from each, ${cut.columns} by ${cut.rows}.
+            </p>`
+          : nothing
+      }
+      ${side_view("cut", plan)}
+    </div>
+    <div class="weights">
+      ${
+        cut
+          ? html`${figure({
+              key: "cut.bar",
+              label: "A bar on average, fresh",
+              note: bar_range(cut),
+              shown: mass(state.units, plan.piece.fresh_g),
+              size: "weigh",
+              sum: workings.working_of_cut(cut),
+            })}
+            ${figure({
+              key: "cut.offcuts",
+              label: "Offcuts",
+              shown: mass(state.units, cut.offcuts_g),
+              sum: workings.working_of_cut(cut),
+            })}
+            ${one_more(cut)}`
+          : nothing
+      }
+    </div>
+    <div class="all-questions">${cut_form()} ${has_perch() ? nothing : add_buttons()}</div>`;
+}
+
+/** The least rounded down and the greatest up. */
+function bar_range(cut: Cut): string {
+  const weights = cut.bars.map((bar) => bar.fresh_g);
+  const least = Math.floor(Math.min(...weights) * 10) / 10,
+    greatest = Math.ceil(Math.max(...weights) * 10) / 10;
+  return `${trimmed(least, 1)} to ${trimmed(greatest, 1)} g`;
+}
+
+function one_more(cut: Cut): TemplateResult | typeof nothing {
+  if (!cut.one_more?.length) return nothing;
+  return html`<ul class="limits">
+    ${cut.one_more.map((one) => html`<li>At ${one.size_text} ${one.direction} it gives ${one.bars} bars.</li>`)}
+  </ul>`;
+}

@@ -1,0 +1,225 @@
+// Pipe: what each takes, the topping's weights, the recess, and what this bowl pipes now.
+import { html, nothing, svg, type TemplateResult } from "lit";
+import { edit, text_at, value_at } from "../documents/editing";
+import { state } from "../documents/state";
+import { side_view } from "../drawings/side_view";
+import { counted, in_one_batch, whipping_called, type Bench } from "../figures/batches";
+import { figure, how } from "../figures/figure";
+import { working_of_limits, working_of_readings } from "../figures/findings_workings";
+import { complaint_at, field } from "../forms/field";
+import { part } from "../forms/form_parts";
+import { losses_form, size_form, topping_rest, whip_form } from "../forms/topping_form";
+import type { Whipping } from "../program/answers";
+import { both, duration, mass, trimmed, volume } from "../program/numbers";
+import { batch_head } from "./batches_told";
+import { ingredients, weigh_title } from "./pour_lane";
+import * as workings from "../figures/workings";
+
+const recess_shares = [0, 50, 80, 100];
+
+export function pipe_lane(plan: Bench): TemplateResult {
+  const { pipe } = plan;
+  if (!pipe) return pipe_questions();
+  return html`<div class="side">
+      <p class="order ${state.is_old ? "old" : ""}">
+        Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this
+        whip.
+      </p>
+      ${side_view("pipe", plan)}
+      ${figure({
+        key: "pipe.each",
+        label: "Topping on each",
+        shown: volume(state.units, pipe.volume_each_ml),
+        note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`,
+        sum: workings.working_of_topping(pipe),
+      })}
+      ${now(plan)} ${recess()} ${allows(plan)}
+    </div>
+    <div class="weights">
+      ${batch_head(plan)} ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
+      ${plan.whippings.map((one, i) => whipping(plan, one, i))}
+      ${figure({
+        key: "pipe.density",
+        label: "Whipped density",
+        note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`,
+        shown: [`${pipe.density_g_per_ml} g/ml`, ""],
+        sum: workings.working_of_density("pipe", pipe),
+      })}
+      ${whip_form(pipe)}
+    </div>
+    <div class="more">${size_form(pipe)} ${topping_rest()}</div>`;
+}
+
+/** The key of the figures of one whipping, which no other has. */
+export const whipping_key = (i: number): string => (i === 0 ? "pipe" : `pipe.whipping${i}`);
+
+/** Each whipping has its own bowl, and is weighed out by itself. */
+export function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof nothing {
+  const called = whipping_called(bench, one);
+  return called ? html`<h4 class="whipping">${called.replace(/^./, (letter) => letter.toUpperCase())}</h4>` : nothing;
+}
+
+function whipping(bench: Bench, one: Whipping, i: number): TemplateResult {
+  const key = whipping_key(i);
+  return html`${whipping_title(bench, one)} ${ingredients("pipe", one, key)}
+  ${figure({
+    key: `${key}.make`,
+    label: "Topping to make",
+    note: whipping_called(bench, one),
+    shown: mass(state.units, one.make_g),
+    size: "weigh",
+    sum: workings.working_of_batter("pipe", one),
+  })}`;
+}
+
+/** Just added, it has no figures before everything is said; its questions stand here all the same. */
+export function pipe_questions(): TemplateResult {
+  return html`<div class="more">${size_form()}</div>
+    <div class="side">${recess()} ${value_at("run", "/pipe/whip_now") === undefined ? nothing : whip_today()}</div>
+    <div class="weights">${whip_form()} ${losses_form()}</div>
+    <div class="more">${topping_rest()}</div>`;
+}
+
+const of_one = (bench: Bench): TemplateResult | typeof nothing =>
+  in_one_batch(bench) ? html`<small>${in_one_batch(bench)}</small>` : nothing;
+
+function now(bench: Bench): TemplateResult {
+  return html`<h3>This bowl, now ${of_one(bench)}</h3>
+    ${whip_today()} ${bench.whippings.map((one, i) => bowl_now(bench, one, i))}`;
+}
+
+function bowl_now(bench: Bench, one: Whipping, i: number): TemplateResult {
+  const pieces = one.pieces_now;
+  const lacking = pieces === undefined || pieces === null ? 0 : one.pieces - pieces;
+  const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${one.pieces} to make.`;
+  return html`${whipping_title(bench, one)}
+  ${
+    pieces === undefined || pieces === null
+      ? nothing
+      : figure({
+          key: `${whipping_key(i)}.now`,
+          label: "This bowl pipes now",
+          note: words,
+          shown: [counted(pieces, "piece"), ""],
+          size: "weigh",
+          sum: workings.working_of_now(one),
+        })
+  }
+  ${readings(one, i)}`;
+}
+
+function whip_today(): TemplateResult {
+  const blank = { holds: value_at("run", "/pipe/whip/holds") ?? "", net: "" };
+  return part({
+    at: "/pipe/whip_now",
+    name: "today's weigh-cup",
+    title: "Today's weigh-cup",
+    add: "Weigh a cup of today's whip",
+    blank,
+    body: cup_today,
+  });
+}
+
+function cup_today(): TemplateResult {
+  return html`<div class="row">
+    ${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })}
+    ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}
+  </div>`;
+}
+
+function readings(pipe: Whipping, i: number): TemplateResult | typeof nothing {
+  if (!pipe.readings?.length) return nothing;
+  return html`<table class="readings">
+      <caption>
+        If the weigh-cup reads
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">net</th>
+          <th scope="col">overrun</th>
+          <th scope="col">pipes</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${pipe.readings.map(
+          (one) =>
+            html`<tr class=${one.planned ? "planned" : ""}>
+              <th scope="row">${trimmed(one.net_g, 1)} g${one.planned ? " (planned)" : ""}</th>
+              <td>${trimmed(one.overrun_percent, 0)} %</td>
+              <td>${one.pieces}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${how(`${whipping_key(i)}.readings`, "How the table comes about", working_of_readings(pipe))}`;
+}
+
+/** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
+function recess(): TemplateResult {
+  const pointer = "/pipe/fills_headspace";
+  const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(text_at("run", pointer))?.[1]?.replace(",", "."));
+  const complaint = complaint_at("run", pointer);
+  return html`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
+    <div class="choice pictures" role="group" aria-labelledby="recess">
+      ${recess_shares.map(
+        (one) =>
+          html`<button
+            type="button"
+            aria-pressed=${one === share ? "true" : "false"}
+            @click=${() => edit("run", pointer, `${one} %`)}
+          >
+            ${recess_picture(one)}<span
+              >${{ 0: "Not at all, 0 %", 50: "Half, 50 %", 80: "Mostly, 80 %", 100: "Level, 100 %" }[one]}</span
+            >
+          </button>`,
+      )}
+    </div>
+    ${field({
+      label: "Or as a share",
+      at: pointer,
+      unit: "%",
+      hint: complaint ? undefined : "A trial piped on flat paper misses this.",
+    })}`;
+}
+
+function recess_picture(share: number): TemplateResult {
+  const wide = 52 * (share / 100);
+  return html`<svg viewBox="0 0 72 46" aria-hidden="true">
+    ${svg`
+    <path class="plain" d="M10 26H62L57 44H15Z" /><rect class="shaded pipe" x=${36 - wide / 2} y="18" width=${wide} height="8" />
+    <path class="shaded pipe" d="M12 18C6 12 14 8 20 9C20 2 30 2 36 1C42 2 52 2 52 9C58 8 66 12 60 18Z" />
+    <path class="wall" d="M8 18L15 44H57L64 18" />`}
+  </svg>`;
+}
+
+/** Of one bowl; what limits it is the same for all of them. */
+function allows(bench: Bench): TemplateResult | typeof nothing {
+  const paced = bench.whippings.map((one) => ({ one, words: pace_words(one) })).filter(({ words }) => words);
+  const largest = bench.whippings[0];
+  const limits = largest?.limits ?? [];
+  if (!largest || (!limits.length && !paced.length)) return nothing;
+  return html`<h3>What this batter allows ${of_one(bench)}</h3>
+    ${paced.map(
+      ({ one, words }) =>
+        html`${whipping_title(bench, one)}
+          <p>${words}.</p>`,
+    )}
+    <ul class="limits">
+      ${limits.map(
+        (one) =>
+          html`<li class=${one.sets ? "binds" : ""}>
+            ${one.sets ? html`<strong>Sets the batch: </strong>` : nothing}${one.text}
+          </li>`,
+      )}
+    </ul>
+    ${how("pipe.limits", "How the limits come about", working_of_limits(largest))}`;
+}
+
+function pace_words({ piping_s, lye_spoonfuls }: Whipping): string {
+  return [
+    piping_s ? `${duration(piping_s)} of piping` : "",
+    lye_spoonfuls ? `${lye_spoonfuls.count} spoonfuls of lye, ${duration(lye_spoonfuls.altogether_s)}` : "",
+  ]
+    .filter(Boolean)
+    .join("; ");
+}

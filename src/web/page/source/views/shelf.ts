@@ -1,0 +1,385 @@
+// The shelf beneath the lanes: both lyes, what is left unsaponified, what to watch, what a piece costs.
+import { html, nothing, type TemplateResult } from "lit";
+import { value_at } from "../documents/editing";
+import type { Slot } from "../documents/file_types";
+import { state } from "../documents/state";
+import { in_one_batch, whipping_called, type Bench } from "../figures/batches";
+import { danger_beside, dangers_of } from "../figures/dangers";
+import { figure, how } from "../figures/figure";
+import { working_of_heat, working_of_size } from "../figures/findings_workings";
+import { for_lye } from "../figures/weights";
+import { field } from "../forms/field";
+import { folded } from "../forms/form_parts";
+import { loss_fields } from "../forms/losses";
+import { bottles_form, label_form, lye_pot_form } from "../forms/run_extras";
+import type { Batter, Caution, Heat, Plan, Pot, Superfat } from "../program/answers";
+import {
+  both,
+  duration,
+  is_below_zero,
+  mass,
+  per_cent,
+  trimmed,
+  warmth,
+  weighed_as,
+  weight,
+  type Shown,
+} from "../program/numbers";
+import { batch_head } from "./batches_told";
+import { whipping_key } from "./pipe_lane";
+import { weighed } from "./pour_lane";
+import * as workings from "../figures/workings";
+
+export function shelf(plan: Bench): TemplateResult {
+  return html`<section class="shelf" aria-labelledby="shelf-title">
+    <h2 id="shelf-title">Lye shelf</h2>
+    ${batch_head(plan)}
+    <div class="jugs">
+      ${jug({
+        slot: "pour",
+        title: plan.pipe ? "Lye for the base" : "Lye",
+        batter: plan.pour,
+        pieces: plan.batch.pieces,
+        key: "pour",
+      })}
+      ${plan.whippings.map((one, i) => {
+        const called = whipping_called(plan, one);
+        return jug({
+          slot: "pipe",
+          title: `Lye for the topping${called && `, ${called}`}`,
+          batter: one,
+          pieces: plan.batch.pieces,
+          key: whipping_key(i),
+        });
+      })}
+    </div>
+    ${common_pot(plan)} ${lye_pot_form()} ${bottles_form(plan)}
+  </section>`;
+}
+
+interface Jug {
+  slot: Slot;
+  title: string;
+  batter: Batter; // of one batch, or of one of its whippings
+  pieces: number; // of the batch
+  key: string; // that of the batter's figures
+}
+
+function jug({ slot, title, batter, pieces, key }: Jug): TemplateResult {
+  const { effective } = batter.superfat_percent;
+  const is_dangerous = dangers_of(slot, pieces).length > 0;
+  const danger_id = `danger-${key.replaceAll(".", "-")}`;
+  const is_first = key === slot; // the others are of the same formula
+  return html`<div class="jug">
+    <h3>${title} <small>${batter.formula}</small></h3>
+    ${for_lye(batter).map(({ one, i }) => weighed(slot, batter, one, i, key))}
+    ${figure({
+      key: `${key}.strength`,
+      label: "Lye strength",
+      note: `water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(
+        batter.water_percent_of_fats,
+        1,
+      )} % of the fats`,
+      shown: [`${trimmed(batter.lye_strength_percent, 1)} %`, ""],
+      sum: workings.working_of_water(slot, batter),
+    })}
+    ${figure({
+      key: `${key}.superfat`,
+      label: "Effective superfat",
+      shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""],
+      sum: workings.working_of_superfat(slot, batter),
+    })}
+    ${danger_beside(slot, danger_id, pieces)} ${interval(batter.superfat_percent)} ${heat(slot, batter, key)}
+    ${
+      !is_first || value_at(slot, "/superfat") === undefined
+        ? nothing
+        : field({
+            label: "Superfat aimed at",
+            of: slot,
+            at: "/superfat",
+            unit: "%",
+            described_by: is_dangerous ? danger_id : undefined,
+            hint: state.formulas[slot]?.shipped
+              ? "Typing here makes a copy of the formula beside your run."
+              : undefined,
+          })
+    }
+  </div>`;
+}
+
+function interval(superfat: Superfat): TemplateResult {
+  const { low, high, likely_low, likely_high, doubts } = superfat;
+  const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
+  const likely =
+    likely_low === undefined || likely_high === undefined
+      ? "."
+      : `; nineteen batches in twenty between ${per_cent(likely_low)} and ${per_cent(likely_high)}.`;
+  const doubt = doubts?.[0];
+  const most = doubt ? html` Most of the doubt is ${doubt.cause}: ${doubt.remedy}.` : nothing;
+  if (!is_below_zero(low))
+    return html`<p class="aside of-plan">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
+  return html`<p class="mind of-plan">
+    <strong>Mind</strong> At its lowest there is lye left over. ${span}${likely}
+    ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}
+  </p>`;
+}
+
+function heat(slot: Slot, batter: Batter, key: string): TemplateResult | typeof nothing {
+  if (!batter.heat) return nothing;
+  return html`${heat_words(batter.heat)}
+  ${how(`${key}.heat`, "How the heat is reckoned", working_of_heat(slot, batter))}`;
+}
+
+function heat_words(found: Heat): TemplateResult {
+  const warm = (celsius: number) => both(warmth(state.units, celsius));
+  const cooling = found.cooling.map(
+    (one) =>
+      `${
+        one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"
+      } to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`,
+  );
+  return html`<p class="aside of-plan">
+    Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at
+    ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${
+      found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`
+    }
+  </p>`;
+}
+
+/** One pot for both batters: each takes its own share by weight, never half. */
+function common_pot(plan: Bench): TemplateResult | typeof nothing {
+  const pot = plan.lye_pot;
+  if (!pot) return nothing;
+  const { units } = state;
+  const weigh = (key: string, label: string, shown: Shown, sum: workings.Working, note = "") =>
+    figure({ key: `pot.${key}`, label, note, shown, size: "weigh", sum });
+  return html`<div class="jug">
+    <h3>
+      One pot for both
+      <small>strength ${trimmed(pot.strength_percent, 1)} %${in_one_batch(plan) && `; ${in_one_batch(plan)}`}</small>
+    </h3>
+    ${weigh(
+      "water",
+      "In the pot: water, distilled",
+      weight(units, weighed_as(pot, "water_")),
+      workings.working_of_pot_water(plan, pot),
+    )}
+    ${pot.alkalis.map((one, i) =>
+      weigh(
+        `alkali.${i}`,
+        `In the pot: ${one.name}`,
+        weight(units, weighed_as(one, ""), "down"),
+        workings.working_of_pot_alkali(plan, one.name),
+      ),
+    )}
+    ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), workings.working_of_pot_lye(pot), full_pot(pot))}
+    ${pot.shares.map(
+      (one, i) =>
+        html`${weigh(
+          `share.${i}`,
+          `Out of it for ${one.batter}`,
+          weight(units, weighed_as(one, "lye_"), "down"),
+          workings.working_of_pot_share(plan, pot, i),
+          `superfat then ${per_cent(one.superfat_percent)}`,
+        )}
+        ${
+          one.top_up_g > 0
+            ? weigh(
+                `top_up.${i}`,
+                `and plain water to ${one.batter}`,
+                weight(units, weighed_as(one, "top_up_")),
+                workings.working_of_pot_top_up(plan, pot, i),
+              )
+            : nothing
+        }
+        ${danger_beside(i === 0 ? "pour" : "pipe", "", plan.batch.pieces)}
+        ${one.superfat ? interval(one.superfat) : nothing}`,
+    )}
+    ${
+      pot.left_g
+        ? html`<p class="aside of-plan">
+            ${both(weight(state.units, { g: pot.left_g, g_text: pot.left_g_text, oz_text: pot.left_oz_text }))} of lye
+            is left in the pot, for the shares are rounded down.
+          </p>`
+        : nothing
+    }
+    ${pot.heat ? heat_words(pot.heat) : nothing}
+  </div>`;
+}
+
+function full_pot(pot: Pot): string {
+  if (pot.full_pot_g === null) return "";
+  const { g_text, oz_text, ...rest } = weighed_as(pot, "lye_");
+  const full = weight(state.units, {
+    ...rest,
+    g: pot.full_pot_g,
+    g_text: pot.full_pot_g_text,
+    oz_text: pot.full_pot_oz_text,
+  });
+  return `${both(full)} with the pot: make up with water to that after cooling`;
+}
+
+const word_for: Record<string, string> = {
+  danger: "⚠ Danger",
+  stop: "Stop",
+  warning: "Warning",
+  caution: "Mind",
+  note: "Note",
+};
+
+/** Danger first; the rest in the program's own order, which knows what is worse. */
+export function watch_list(plan: Plan): TemplateResult {
+  const is_danger = (one: Caution) => one.severity === "danger";
+  const cautions = [...plan.cautions.filter(is_danger), ...plan.cautions.filter((one) => !is_danger(one))];
+  const listed = (some: Caution[]) =>
+    html`<ul>
+      ${some.map(
+        (one) =>
+          html`<li class=${one.severity}><strong>${word_for[one.severity] ?? one.severity}</strong> ${one.text}</li>`,
+      )}
+    </ul>`;
+  const notes = cautions.filter((one) => one.severity === "note");
+  return html`<section class="watch" aria-labelledby="watch-title">
+    <h2 id="watch-title">What to watch <small>worst first</small></h2>
+    ${listed(cautions.filter((one) => one.severity !== "note"))}
+    ${
+      notes.length
+        ? html`<details ?open=${notes.length < 3}>
+            <summary>${notes.length} ${notes.length === 1 ? "note" : "notes"}</summary>
+            ${listed(notes)}
+          </details>`
+        : nothing
+    }
+  </section>`;
+}
+
+export function piece(plan: Plan): TemplateResult {
+  const { cost, fresh_g, cured_g, label_g, lightest, size } = plan.piece;
+  const which = lightest ? "A bar on average, " : "";
+  const named = (how: string) => (which ? which + how.toLowerCase() : how);
+  const sum = workings.working_of_piece(plan);
+  return html`<section class="piece" aria-labelledby="piece-title">
+    <h2 id="piece-title">The piece</h2>
+    ${figure({ key: "piece.fresh", label: named("Fresh"), shown: mass(state.units, fresh_g), sum })}
+    ${
+      cured_g === null
+        ? nothing
+        : figure({ key: "piece.cured", label: named("Cured"), shown: mass(state.units, cured_g), sum })
+    }
+    ${
+      lightest
+        ? figure({
+            key: "piece.lightest",
+            label: "The lightest bar",
+            note: lightest.cured_g === null ? "fresh" : "cured",
+            shown: mass(state.units, lightest.cured_g ?? lightest.fresh_g),
+            sum,
+          })
+        : nothing
+    }
+    ${
+      label_g === null
+        ? nothing
+        : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })
+    }
+    ${
+      size
+        ? figure({
+            key: "piece.size",
+            label: "Over all",
+            shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""],
+            sum: working_of_size(plan),
+          })
+        : nothing
+    }
+    ${
+      cost && cost.amount !== null
+        ? html`${figure({
+            key: "piece.cost",
+            label: "Materials for one",
+            shown: [`${cost.amount} ${cost.currency}`, ""],
+            size: "weigh",
+            note: `${cost.total} ${cost.currency} for the run`,
+            sum: workings.working_of_cost(plan),
+          })}
+          ${
+            cost.unpriced.length
+              ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>`
+              : nothing
+          }`
+        : html`<p class="aside">No price of anything in it is given, so there is no cost.</p>`
+    }
+    ${prices(plan)} ${label(plan)} ${label_form()}
+  </section>`;
+}
+
+function label(plan: Plan): TemplateResult | typeof nothing {
+  const draft = plan.label;
+  if (!draft) return nothing;
+  const named = (draft.allergens ?? []).filter((one) => one.named).map((one) => one.name);
+  const part = (title: string, text: string | undefined) =>
+    text
+      ? html`<h3>${title}</h3>
+          <p>${text}</p>`
+      : nothing;
+  return html`<details>
+    <summary>Label draft, ${draft.market}</summary>
+    ${part("Net quantity", draft.net_quantity ? `${draft.net_quantity.statement}: ${draft.net_quantity.because}.` : "")}
+    ${part("Ingredients, as saponified", draft.as_saponified?.text)}
+    ${part("Ingredients, as charged", draft.as_charged?.text)} ${part("Allergens to name", named.join(", "))}
+    <ul class="limits">
+      ${(draft.remarks ?? []).map((one) => html`<li>${one.text}</li>`)}
+    </ul>
+  </details>`;
+}
+
+function prices(plan: Plan): TemplateResult | typeof nothing {
+  const names = plan.piece.cost?.materials.map((one) => one.name) ?? [];
+  if (!names.length) return nothing;
+  const at_price = (name: string) => `/money/prices/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`;
+  return folded({
+    name: "prices",
+    pointers: ["/money/prices"],
+    summary: "Prices paid",
+    body: () =>
+      html` ${names.map(
+        (name) =>
+          html`<div class="row">
+            ${field({ label: `${name}, paid`, at: `${at_price(name)}/paid`, optional: true, short: true })}
+            ${field({
+              label: `for (pack of ${name})`,
+              at: `${at_price(name)}/for`,
+              unit: "g",
+              optional: true,
+              short: true,
+            })}
+          </div>`,
+      )}`,
+  });
+}
+
+export function losses_and_scales(plan: Bench): TemplateResult {
+  const of_one = in_one_batch(plan);
+  return html`<section class="losses" aria-labelledby="losses-title">
+    <h2 id="losses-title">Losses and scales</h2>
+    <p class="aside">
+      ${of_one ? `Of ${of_one}: in` : "In"} the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost
+      ${both(mass(state.units, plan.pour.lost_g))}${
+        plan.pipe
+          ? `; of topping ${both(
+              mass(state.units, plan.pipe.in_pieces_g),
+            )}, lost ${both(mass(state.units, plan.pipe.lost_g))}`
+          : ""
+      }.
+    </p>
+    <div class="row">
+      ${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}
+    </div>
+    <div class="row">
+      ${field({ label: "Large scale reads", at: "/scales/large/reads", unit: "g", short: true })}
+      ${field({ label: "Large scale holds", at: "/scales/large/holds", unit: "g", short: true })}
+      ${field({ label: "Fine scale reads", at: "/scales/fine/reads", unit: "g", short: true })}
+      ${field({ label: "Fine scale holds", at: "/scales/fine/holds", unit: "g", short: true })}
+    </div>
+  </section>`;
+}
