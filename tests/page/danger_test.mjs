@@ -331,5 +331,32 @@ await run({
         );
       },
     ),
+
+  "what is only called water is neither weighed nor explained as the lye's": () =>
+    with_page(
+      (files) => {
+        const base = files["meadow_base.formula.json"];
+        base.fragrances[0].name = "Watermelon fragrance";
+        base.additives[0].name = "Water lily extract"; // goes into the lye
+      },
+      async (page) => {
+        const rows = await page
+          .locator(".shelf .jug", { hasText: "Lye for the base" })
+          .locator(".figure .name")
+          .allTextContents();
+        const place = (name) => rows.findIndex((one) => one.trim().startsWith(name));
+        assert.equal(place("Water lily"), 1, `beside the water, and before the alkali: ${rows.join(", ")}`);
+        for (const name of ["Watermelon fragrance", "Water lily extract"]) {
+          const one = page.locator(".figure", { hasText: name }).first();
+          await one.locator("button").click();
+          const working = await one.locator(".sum").innerText();
+          assert.match(working, /rate/, `${name}: ${working}`);
+          assert.doesNotMatch(working, /strength|saponification/, `${name}: ${working}`);
+        }
+        const water = page.locator(".jug .figure", { hasText: /^\s*Water(?! lily|melon)/ }).first();
+        await water.locator("button").click();
+        assert.match(await water.locator(".sum").innerText(), /strength/);
+      },
+    ),
 });
 await chromium.close();

@@ -171,6 +171,38 @@ await run({
       await settled(page);
     }),
 
+  "the level curve is drawn to the brim and told in a table, and its broken line follows the pour line": () =>
+    with_page(async (page, serving) => {
+      const curve = page.getByRole("img", { name: /^Level curve/ });
+      assert.match(await curve.getAttribute("aria-label"), /pour line at 30 millimetres$/);
+      const [, last_x, last_y] = /L([\d.]+) ([\d.]+)$/.exec(await curve.locator(".curve").getAttribute("d"));
+      const grid = await curve.locator(".grid").evaluateAll((all) =>
+        all.map((one) => {
+          const { x, y, width } = one.getBBox();
+          return { x, y, width };
+        }),
+      );
+      assert.equal(Number(last_x), Math.max(...grid.map((one) => one.x + one.width)), "it ends at the right edge");
+      assert.equal(Number(last_y), Math.min(...grid.map((one) => one.y)), "and at the top: the brim");
+      const line_at = () => curve.locator(".pour-line").evaluate((one) => one.getBBox().x);
+      const before = await line_at();
+      await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
+      await settled(page);
+      const millimetre = (Number(last_x) - (await curve.locator(".curve").evaluate((one) => one.getBBox().x))) / 36;
+      assert.ok(Math.abs(before - (await line_at()) - millimetre) < 0.2, "it moves by a millimetre of the axis");
+
+      await page.getByText("The curve as a table").click();
+      const rows = await page.locator(".levels tbody tr").allInnerTexts();
+      for (const row of rows) {
+        const [depth, volume] = row.split(/\s+/).map(Number);
+        const { pockets } = serving.printed("gauge", `${root}/moulds/twisted_cup.json`, "--depth", `${depth} mm`);
+        const { volume_ml, ml_per_mm } = pockets[0].levels[0];
+        assert.ok(Math.abs(volume - volume_ml) < 0.05 * ml_per_mm + 0.05, row); // depths are shown to a tenth
+      }
+      assert.ok(rows.length >= 6);
+      await check_access(page, "the level curve as a table");
+    }),
+
   "what the program refuses stands beside its field, and old figures are struck through": () =>
     with_page(async (page, serving) => {
       const before = await figure(page, "Base to make");

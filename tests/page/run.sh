@@ -10,6 +10,10 @@ npm ci --ignore-scripts --no-audit --no-fund --silent
 npm run check --silent
 fresh=$(mktemp -d)
 trap 'rm -rf "$fresh"' EXIT
+node answers.mjs "$fresh/answers.ts"
+diff "$fresh/answers.ts" source/program/answers.ts ||
+  { echo "source/program/answers.ts is not what src/schemas give: run npm run answers, and commit it" >&2; exit 1; }
+rm "$fresh/answers.ts"
 node build.mjs "$fresh"
 diff -r "$fresh" bundle || { echo "bundle/ is not what the sources give: run npm run build, and commit it" >&2; exit 1; }
 # All that comes before the solid view, which is loaded by itself.

@@ -5,17 +5,17 @@ import { document_in, type Document, type Json } from "../program/json";
 import { at } from "../program/pointer";
 import type { FormulaSlot } from "./file_types";
 import { folder_of } from "./names";
-import { state, update } from "./state";
+import { state, update, type OwnFat } from "./state";
 
 export const forget_own_fats = (): void => update({ own_fats: {} });
 
 /** Her own fats come first: they are fewer, and were put there to be used. */
-export function known_fats(slot: FormulaSlot): Fat[] {
+export function known_fats(slot: FormulaSlot): (Fat | OwnFat)[] {
   const own = own_fats(slot);
   return Array.isArray(own) ? [...own, ...state.fats] : state.fats;
 }
 
-export function own_fats(slot: FormulaSlot): Fat[] | "waiting" | "none" | undefined {
+export function own_fats(slot: FormulaSlot): OwnFat[] | "waiting" | "none" | undefined {
   const formula = state.formulas[slot];
   const name = at(formula?.now, "/fats_from");
   if (typeof name !== "string" || !name.endsWith(".json") || formula === undefined) return undefined;
@@ -27,10 +27,10 @@ export function own_fats(slot: FormulaSlot): Fat[] | "waiting" | "none" | undefi
   return "waiting";
 }
 
-const keep = (key: string, fats: Fat[] | "waiting" | "none"): void =>
+const keep = (key: string, fats: OwnFat[] | "waiting" | "none"): void =>
   update({ own_fats: { ...state.own_fats, [key]: fats } });
 
-async function fats_in(name: string, formula: string): Promise<Fat[] | "none"> {
+async function fats_in(name: string, formula: string): Promise<OwnFat[] | "none"> {
   for (const file of new Set([folder_of(formula) + name, name])) {
     const document = await document_of(file);
     if (Array.isArray(document?.fats)) return (document.fats as Document[]).map(fat_of);
@@ -46,10 +46,11 @@ async function document_of(file: string): Promise<Document | undefined> {
   }
 }
 
-function fat_of(entry: Document): Fat {
-  const fat: Fat = { id: String(entry.id ?? ""), name: String(entry.name ?? entry.id ?? "") };
-  return { ...fat, own: own_value(entry.saponification_value) };
-}
+const fat_of = ({ id, name, saponification_value }: Document): OwnFat => ({
+  id: String(id ?? ""),
+  name: String(name ?? id ?? ""),
+  own: own_value(saponification_value),
+});
 
 /** As it stands in her file. */
 function own_value(value: Json | undefined): string {

@@ -22,6 +22,13 @@ export interface Found {
   above: Loop[];
 }
 
+/** A fat of a file of her own. */
+export interface OwnFat {
+  id: string;
+  name: string;
+  own: string; // the saponification value as it stands there
+}
+
 /** The mould of the run. */
 interface Measured {
   mould: string; // the file's name, as asked for
@@ -87,7 +94,7 @@ interface State {
   catalogue: CatalogueMould[];
   tips?: Tip[]; // those that come with the program
   own_tips: { [file: string]: Tip[] };
-  own_fats: { [formula_and_file: string]: Fat[] | "waiting" | "none" };
+  own_fats: { [formula_and_file: string]: OwnFat[] | "waiting" | "none" };
   own_moulds: { [file: string]: { brimful_ml: number; cavities: number } | { complaint: string } };
 
   run: OpenFile; // without a name as long as none lies open

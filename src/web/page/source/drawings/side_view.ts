@@ -3,11 +3,12 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import { state } from "../documents/state";
 import type { Layer, Perch, Plan } from "../program/answers";
 import { both, length, millimetres } from "../program/numbers";
-import { type Loop, type Outline, reach_at } from "../program/outline";
+import { reach_at, type Loop, type Outline } from "../program/outline";
 import { at } from "../program/pointer";
+import type { Topping } from "../program/topping";
 
 /** What is seen of a piece is the same in each batch. */
-type Seen = Pick<Plan, "pour" | "pipe" | "perch" | "cut" | "piece">;
+type Seen = Pick<Plan, "pour" | "perch" | "cut" | "piece"> & { pipe?: Topping };
 type Part = "pour" | "pipe" | "perch" | "cut";
 
 interface Heights {

@@ -1,9 +1,10 @@
 // The batches of a run: which of them is shown, what it is called, and the plan as that one batch sees it.
 import { state } from "../documents/state";
-import type { Batch, Plan, Whipping } from "../program/answers";
+import type { Batch, BatchPipe, Plan, Whipping } from "../program/answers";
 
 /** Of one batch alone: no weight in it is a sum over several. `whole` is the run's. */
-export interface Bench extends Omit<Plan, "pieces" | "batches" | "batch_limits" | "around"> {
+export interface Bench extends Omit<Plan, "pieces" | "pipe" | "batches" | "batch_limits" | "around"> {
+  pipe?: BatchPipe;
   batch: Batch;
   whippings: Whipping[]; // each size once
   whole: Plan;

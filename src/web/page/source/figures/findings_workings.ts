@@ -14,7 +14,7 @@ const said = (name: string, pointer: string): Input[] => {
 };
 
 export function working_of_heat(slot: Slot, batter: Batter): Working {
-  const found = batter.heat!;
+  const found = batter.heat;
   return {
     formula:
       "hottest lye: where its enthalpy is that of the cold water and the dry alkali together, all at once in a pot that takes none of it; cooling time = mass × heat capacity ÷ (U × area) × ln((from − around) ÷ (to − around))",

@@ -3,9 +3,9 @@ import type { Batter, Ingredient } from "../program/answers";
 import { type Rounded, type Shown, type Units, first, weight } from "../program/numbers";
 
 const is_lye = (one: Ingredient): boolean => one.goes_into === "lye";
-export const is_alkali = (one: { name: string }): boolean => /^(NaOH|KOH)\b/.test(one.name);
+export const is_alkali = ({ role }: Ingredient): boolean => role === "alkali";
 
-const towards = (one: { name: string }): Rounded => (is_alkali(one) ? "down" : "nearest");
+const towards = (one: Ingredient): Rounded => (is_alkali(one) ? "down" : "nearest");
 
 export const shown_weight = (units: Units, one: Ingredient): Shown => weight(units, one, towards(one));
 
@@ -20,7 +20,7 @@ interface Placed {
 /** Water and all that is liquid stands first: alkali goes into water, never water onto alkali. */
 export function for_lye(batter: Batter): Placed[] {
   const lye = batter.ingredients.map((one, i) => ({ one, i })).filter(({ one }) => is_lye(one));
-  const is_water = ({ one }: Placed) => /^Water/.test(one.name);
+  const is_water = ({ one }: Placed) => one.role === "water";
   const is_caustic = ({ one }: Placed) => is_alkali(one);
   return [
     ...lye.filter(is_water),

@@ -1,11 +1,12 @@
 // How each figure comes about, in words and in the program's own figures. Nothing is reckoned here.
 import type { Slot } from "../documents/file_types";
 import { state } from "../documents/state";
-import type { Batter, Cut, Ingredient, Layer, Perch, Pipe, Plan, Pot, Pour, Whipping } from "../program/answers";
+import type { Batter, Cut, Ingredient, Layer, LyePot, Perch, Plan, Pour, Whipping } from "../program/answers";
 import type { Json } from "../program/json";
-import { type WeighedAs, first, per_cent, plain, step_words, trimmed, weighed_as, weight } from "../program/numbers";
+import { first, per_cent, plain, step_words, trimmed, weighed_as, weight, type WeighedAs } from "../program/numbers";
 import { at } from "../program/pointer";
-import { type Bench, counted, pieces_of, times, whippings_in_turn } from "./batches";
+import type { Topping } from "../program/topping";
+import { counted, pieces_of, times, whippings_in_turn, type Bench } from "./batches";
 import { in_grams, is_alkali } from "./weights";
 
 export type Input = [name: string, value: string, from?: string];
@@ -218,7 +219,7 @@ export function working_of_water(slot: Slot, batter: Batter): Working {
 
 export function working_of_ingredient(slot: Slot, batter: Batter, one: Ingredient): Working {
   if (is_alkali(one)) return working_of_alkali(slot, batter);
-  if (/^Water/.test(one.name)) return working_of_water(slot, batter);
+  if (one.role === "water") return working_of_water(slot, batter);
   const fat = state.fats.find((known) => known.name === one.name);
   const share = fats_of(slot).find(({ id }) => id === fat?.id)?.share;
   if (fat && share)
@@ -301,7 +302,7 @@ const alkali_of = (batter: Batter, name?: string): string =>
 
 const own_water = (batter: Batter): string =>
   batter.ingredients
-    .filter((one) => /^Water/.test(one.name))
+    .filter((one) => one.role === "water")
     .map(in_grams)
     .join(" + ") || "none";
 
@@ -315,7 +316,7 @@ export function working_of_pot_alkali(plan: Bench, name: string): Working {
   };
 }
 
-export function working_of_pot_water(plan: Bench, pot: Pot): Working {
+export function working_of_pot_water(plan: Bench, pot: LyePot): Working {
   return {
     formula:
       "water in the pot = all the alkali × the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",
@@ -327,7 +328,7 @@ export function working_of_pot_water(plan: Bench, pot: Pot): Working {
   };
 }
 
-export function working_of_pot_lye(pot: Pot): Working {
+export function working_of_pot_lye(pot: LyePot): Working {
   return {
     formula:
       "lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali ÷ (pure alkali + water)",
@@ -345,7 +346,7 @@ export function working_of_pot_lye(pot: Pot): Working {
   };
 }
 
-export function working_of_pot_share(plan: Bench, pot: Pot, i: number): Working {
+export function working_of_pot_share(plan: Bench, pot: LyePot, i: number): Working {
   const share = pot.shares[i];
   const batter = in_pot(plan)[i];
   return {
@@ -363,7 +364,7 @@ export function working_of_pot_share(plan: Bench, pot: Pot, i: number): Working 
   };
 }
 
-export function working_of_pot_top_up(plan: Bench, pot: Pot, i: number): Working {
+export function working_of_pot_top_up(plan: Bench, pot: LyePot, i: number): Working {
   const batter = in_pot(plan)[i];
   return {
     formula:
@@ -379,7 +380,7 @@ export function working_of_pot_top_up(plan: Bench, pot: Pot, i: number): Working
 }
 
 export function working_of_bottle(bench: Bench, i: number, part: number): Working {
-  const bottle = bench.bottles![i];
+  const bottle = bench.bottles[i];
   const { part: name, g: gives, percent_of_batter } = bottle.parts[part];
   const { pour, pipe } = bench.whole;
   return {
@@ -404,7 +405,7 @@ const way_formulas: Record<ShapeWay, string> = {
     "by outline = solid share × volume of a cone (π ÷ 12 × across² × high) or of half an ellipsoid (π ÷ 6 × across² × high)",
 };
 
-export function working_of_way(pipe: Pipe, way: ShapeWay): Working {
+export function working_of_way(pipe: Topping, way: ShapeWay): Working {
   if (way === "beads")
     return {
       formula: way_formulas.beads,
@@ -458,7 +459,7 @@ export function working_of_move(i: number, laid: { length_mm: number; volume_ml:
   };
 }
 
-export function working_of_topping(pipe: Pipe): Working {
+export function working_of_topping(pipe: Topping): Working {
   const share = asked("/pipe/fills_headspace");
   return {
     formula: "topping = visible shape + share of the headspace × headspace; its mass = that × density of the whip",

@@ -4,12 +4,12 @@ import { edit, text_at, value_at, without } from "../documents/editing";
 import { state } from "../documents/state";
 import { shipped_tips, tips_of } from "../documents/tips";
 import { figure } from "../figures/figure";
-import type { Pipe } from "../program/answers";
 import type { Tip } from "../program/api";
 import type { Json } from "../program/json";
 import { trimmed, volume } from "../program/numbers";
+import type { Topping } from "../program/topping";
 import { complaint_on, field, id_of, said_beneath } from "./field";
-import { type List, add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
+import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
 import * as workings from "../figures/workings";
 
@@ -71,7 +71,7 @@ const move_kinds: Record<string, Move> = {
   },
 };
 
-export function bead_form(pipe?: Pipe): TemplateResult {
+export function bead_form(pipe?: Topping): TemplateResult {
   return html`${tip_choice()} ${is_own() ? own_tip() : nothing}
     ${field({
       label: "Swell of the bead",
@@ -221,7 +221,7 @@ function outline_fields(): TemplateResult {
     ${add_button(corners, "One more corner", () => add_to(corners, blank_corner, "corner"))}`;
 }
 
-function move_form(move: Record<string, Json>, i: number, pipe: Pipe | undefined): TemplateResult {
+function move_form(move: Record<string, Json>, i: number, pipe: Topping | undefined): TemplateResult {
   const kind = move_kinds[String(move.move)];
   const place = `${moves.at}/${i}`;
   const name = `${i + 1}. ${kind?.words ?? String(move.move)}`;
@@ -254,7 +254,7 @@ function measured(place: string, { name, label, kind, optional }: Measure): Temp
   });
 }
 
-function laid(i: number, pipe: Pipe | undefined): TemplateResult | typeof nothing {
+function laid(i: number, pipe: Topping | undefined): TemplateResult | typeof nothing {
   const laid_down = pipe?.visible_by?.moves ?? [];
   const one = laid_down[i];
   if (!one || laid_down.length !== rows_of(moves).length) return nothing;

@@ -4,7 +4,7 @@ import { redraw } from "../documents/drawing";
 import { text_at, value_at } from "../documents/editing";
 import type { FormulaSlot } from "../documents/file_types";
 import { known_fats, own_fats } from "../documents/own_fats";
-import { state, update } from "../documents/state";
+import { state, update, type OwnFat } from "../documents/state";
 import type { Fat } from "../program/answers";
 import type { Document, Json } from "../program/json";
 import { confirmed } from "./contents";
@@ -97,7 +97,7 @@ function take(of: FormulaSlot, id: string): void {
 }
 
 /** All words typed are in its name or id. */
-function matches(fat: Fat, text: string): boolean {
+function matches(fat: Fat | OwnFat, text: string): boolean {
   const words = text.toLowerCase().split(/\s+/).filter(Boolean);
   const all = `${fat.name} ${fat.id.replaceAll("_", " ")}`.toLowerCase();
   return words.every((word) => all.includes(word));
@@ -214,9 +214,10 @@ function lot(of: FormulaSlot, i: number): TemplateResult {
 
 function published_words(of: FormulaSlot, id: string): string | undefined {
   const fat = known_fats(of).find((one) => one.id === id);
-  const published = fat?.saponification_value_mg_koh_per_g;
-  if (published) return `Published: ${published.low} to ${published.high} (${published.source}).`;
-  return fat?.own ? `In your file: ${fat.own}.` : undefined;
+  if (!fat) return undefined;
+  if ("own" in fat) return fat.own ? `In your file: ${fat.own}.` : undefined;
+  const { low, high, source } = fat.saponification_value_mg_koh_per_g;
+  return `Published: ${low} to ${high} (${source}).`;
 }
 
 function own_file(of: FormulaSlot): TemplateResult {

@@ -4,10 +4,10 @@ import { value_at } from "../documents/editing";
 import { undo } from "../documents/history";
 import { state } from "../documents/state";
 import { figure } from "../figures/figure";
-import type { Pipe } from "../program/answers";
 import type { Document, Json } from "../program/json";
 import { trimmed, volume } from "../program/numbers";
 import { at, with_value } from "../program/pointer";
+import type { Topping } from "../program/topping";
 import { bead_form, blank_beads } from "./bead_form";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
@@ -58,7 +58,7 @@ export function topping_rest(): TemplateResult {
     <p class="choice"><button type="button" @click=${take_topping_away}>Take the topping away</button></p>`;
 }
 
-export function size_form(pipe?: Pipe): TemplateResult {
+export function size_form(pipe?: Topping): TemplateResult {
   return html`<h3>How large is the topping?</h3>
     ${said_at("run", "/pipe")}
     <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
@@ -143,7 +143,7 @@ const way_words: Record<workings.ShapeWay, string> = {
 };
 
 /** The ways side by side, and how her hand differs from the geometry. */
-function compared(pipe: Pipe): TemplateResult | typeof nothing {
+function compared(pipe: Topping): TemplateResult | typeof nothing {
   const by = pipe.visible_by;
   if (!by) return nothing;
   const ways = (["trials", "beads", "envelope"] as const)
@@ -163,7 +163,7 @@ function compared(pipe: Pipe): TemplateResult | typeof nothing {
     ${hand(pipe)}`;
 }
 
-function hand(pipe: Pipe): TemplateResult | typeof nothing {
+function hand(pipe: Topping): TemplateResult | typeof nothing {
   const found = pipe.visible_by?.hand_suggested;
   if (!found || state.is_old) return nothing;
   const times = trimmed(found.factor, 2);
@@ -179,7 +179,7 @@ function hand(pipe: Pipe): TemplateResult | typeof nothing {
     ${can_keep ? html`<button type="button" @click=${keep}>Keep ${times} for my tip</button>` : nothing}`;
 }
 
-export function whip_form(pipe?: Pipe): TemplateResult {
+export function whip_form(pipe?: Topping): TemplateResult {
   return html`<h3>The whip planned for</h3>
     <div class="row">
       ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}

@@ -51,7 +51,7 @@ export function found(of: Found | undefined, is_old = false, wanted: string[] = 
     ${
       (gauge.measurements?.length ?? 0) > 1
         ? html`<p class="aside">
-            ${gauge.measurements!.map((one) => `By ${one.by} ${both(volume(state.units, one.brimful_ml))}`).join("; ")}.
+            ${gauge.measurements.map((one) => `By ${one.by} ${both(volume(state.units, one.brimful_ml))}`).join("; ")}.
           </p>`
         : nothing
     }

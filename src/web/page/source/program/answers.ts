@@ -1,283 +1,2260 @@
-// What the program answers, as far as the page reads it. Keys may be missing: then nothing is shown.
+// What the program answers: made of src/schemas by answers.mjs, and not changed by hand.
 
-import type { Weighed, WeighedAs } from "./numbers";
+/**
+ * How loudly it is said; a danger can hurt someone or spoil a batch.
+ */
+export type Severity = "note" | "caution" | "danger";
+/**
+ * The base.
+ */
+export type Pour = Batter & {
+  /**
+   * Its name.
+   */
+  mould: string;
+  /**
+   * Of one cavity.
+   */
+  brimful_ml: number;
+  /**
+   * Of the pour line, above the lowest point.
+   */
+  depth_mm: number;
+  /**
+   * Headspace.
+   */
+  below_brim_mm: number;
+  /**
+   * The line, or lower where embeds pressed in raise it to the line.
+   */
+  poured_to_mm: number;
+  /**
+   * By embeds below the line: not poured.
+   */
+  displaced_ml: number;
+  cure: Cure | null;
+  /**
+   * What one millimetre at the line is worth.
+   */
+  ml_per_mm: number;
+  /**
+   * Lowest first; absent for one plain pour.
+   */
+  layers?: Layer[];
+};
+export type AimedSuperfat = Superfat & {
+  /**
+   * As the formula says, in per cent.
+   */
+  aim: number;
+};
+/**
+ * One thing to weigh.
+ */
+export type Ingredient = Weighed & {
+  /**
+   * For people: "Olive oil", "NaOH, 99 % pure".
+   */
+  name: string;
+  /**
+   * What it is in the batter; extra_oil disperses a colour and is no fat of the formula, liquid stands in for water, acid takes alkali.
+   */
+  role: "fat" | "extra_oil" | "alkali" | "water" | "liquid" | "acid" | "additive" | "fragrance" | "colour";
+  goes_into: "fats" | "lye" | "batter";
+  /**
+   * Of a fat: its id in files of fats.
+   */
+  fat?: string;
+  /**
+   * The same by US teaspoons, where a bulk density is known.
+   */
+  teaspoons?: number;
+  /**
+   * Of a fat: the part that first disperses colours, in grams.
+   */
+  set_aside_for_colours_g?: number;
+};
+/**
+ * A layer of the base.
+ */
+export type Layer = Weighed & {
+  /**
+   * As the run says.
+   */
+  name: string;
+  /**
+   * Lowest depth it reaches, above the lowest point.
+   */
+  from_mm: number;
+  /**
+   * Highest.
+   */
+  to_mm: number;
+  /**
+   * In one piece.
+   */
+  volume_each_ml: number;
+  /**
+   * In one piece.
+   */
+  mass_each_g: number;
+  /**
+   * Stirred into this layer.
+   */
+  colours: Ingredient[];
+  surface?: SlopingSurface;
+};
+export type NamedWeight = Weighed & {
+  /**
+   * For people.
+   */
+  name: string;
+};
+export type PotSuperfat = Superfat;
+export type MendIngredient = Weighed & {
+  /**
+   * For people.
+   */
+  name: string;
+  /**
+   * Of a fat: its id.
+   */
+  fat?: string;
+};
+/**
+ * The topping of the run.
+ */
+export type Pipe = Batter &
+  Piped & {
+    /**
+     * How many in all.
+     */
+    whippings: number;
+  };
+/**
+ * The topping of one batch: the sum of its whippings.
+ */
+export type BatchPipe = Batter &
+  Piped & {
+    /**
+     * Largest first.
+     *
+     * @minItems 1
+     */
+    whippings: Whipping[];
+  };
+/**
+ * A topping whipped in one go, with a weighing of its own.
+ */
+export type Whipping = Batter &
+  Piped & {
+    /**
+     * Of these in the batch.
+     */
+    count: number;
+    /**
+     * That each is piped on.
+     */
+    pieces: number;
+    /**
+     * That each is piped on.
+     */
+    casts: number;
+    /**
+     * One.
+     */
+    whippings: number;
+  };
+/**
+ * What goes into one batter.
+ */
+export type BottlePart = Weighed & {
+  /**
+   * "Base", "Topping".
+   */
+  part: string;
+  /**
+   * Of these, each of which gets it.
+   */
+  count: number;
+  /**
+   * Mass share.
+   */
+  percent_of_batter: number;
+};
+/**
+ * A powder dusted over the pieces.
+ */
+export type Dust = Weighed & {
+  /**
+   * As the run says.
+   */
+  name: string;
+  /**
+   * Used up for a piece, what misses it included.
+   */
+  each_g: number;
+  /**
+   * Surface of a piece's topping and decoration, where reckoned by it.
+   */
+  exposed_cm2?: number;
+};
 
-export interface Caution {
-  severity: string;
-  topic?: string;
+/**
+ * What the program answers, by the schema that tells of it.
+ */
+export interface Answers {
+  common?: AnswerParts;
+  gauge?: Gauge;
+  list?: Catalogue;
+  plan?: Plan;
+}
+/**
+ * What several answers are made of.
+ */
+export interface AnswerParts {
+  [k: string]: unknown;
+}
+/**
+ * The answer of `gauge FILE --json`. Heights in the file's frame after up is applied.
+ */
+export interface Gauge {
+  schema: "brimwright.gauge/1";
+  /**
+   * The file, as named.
+   */
+  source: string;
+  /**
+   * The mould's.
+   */
+  name: string;
+  /**
+   * What a mesh is of; a mould file's shape is a cavity.
+   */
+  role: "cavity" | "body" | "skin";
+  /**
+   * That a mesh counts in.
+   */
+  unit: "mm" | "cm" | "m" | "in";
+  /**
+   * One for each cavity.
+   */
+  pockets: Pocket[];
+  /**
+   * All of them.
+   */
+  total_ml: number;
+  /**
+   * The one used first.
+   */
+  measurements: Measurement[];
+  /**
+   * Volume used / volume by dimensions or mesh.
+   */
+  detail_factor: number;
+  /**
+   * The one that was chosen, by its number.
+   */
+  cavity?: number;
+  /**
+   * Of a body.
+   */
+  joint_basins?: JointBasin[];
+  fit?: ScaledMould;
+  casting?: Casting;
+  poured?: Poured;
+  propped?: Propped;
+  embeds?: Packing;
+  /**
+   * Files that were written.
+   */
+  written?: string[];
+  /**
+   * What was found, mended, assumed.
+   */
+  notes: Remark[];
+}
+/**
+ * One cavity.
+ */
+export interface Pocket {
+  /**
+   * To the brim.
+   */
+  brimful_ml: number;
+  /**
+   * Height of its lowest point.
+   */
+  floor_mm: number;
+  /**
+   * Height at which it spills.
+   */
+  brim_mm: number;
+  /**
+   * Free surface at the brim.
+   */
+  opening_cm2: number;
+  /**
+   * Kept below overhangs; null: not measured.
+   */
+  trapped_air_ml: number | null;
+  /**
+   * At the depths asked for.
+   */
+  levels: Level[];
+  /**
+   * x, y of its opening, where each is shown for itself.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  middle_mm?: number[];
+  /**
+   * Where, when its rim is not level.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  spills_at_mm?: number[];
+  /**
+   * How far the rim rises above that.
+   */
+  rim_above_brim_mm?: number;
+}
+export interface Level {
+  /**
+   * Above the lowest point.
+   */
+  depth_mm: number;
+  /**
+   * Below it.
+   */
+  volume_ml: number;
+  /**
+   * What one millimetre there is worth.
+   */
+  ml_per_mm: number;
+}
+export interface Measurement {
+  by: "dimensions" | "mesh" | "water";
+  /**
+   * Of one cavity.
+   */
+  brimful_ml: number;
+}
+/**
+ * Cavities that run together below their rim.
+ */
+export interface JointBasin {
+  /**
+   * Their places, from 0.
+   */
+  pockets: number[];
+  /**
+   * Together.
+   */
+  brimful_ml: number;
+  /**
+   * Height.
+   */
+  brim_mm: number;
+}
+/**
+ * The mould scaled to a wish.
+ */
+export interface ScaledMould {
+  /**
+   * Wanted.
+   */
+  pour_ml: number;
+  /**
+   * Factor.
+   */
+  across: number;
+  /**
+   * Factor.
+   */
+  depth: number;
+  /**
+   * Then.
+   */
+  length_mm: number;
+  /**
+   * Then.
+   */
+  width_mm: number;
+  /**
+   * Then.
+   */
+  height_mm: number;
+  /**
+   * Then.
+   */
+  brimful_ml: number;
+}
+/**
+ * What it takes to cast a mould round it.
+ */
+export interface Casting {
+  /**
+   * To mix.
+   */
+  material_ml: number;
+  /**
+   * Of the master.
+   */
+  master_ml: number;
+  /**
+   * Of the box.
+   */
+  length_mm: number;
+  /**
+   * Of the box.
+   */
+  width_mm: number;
+  /**
+   * Of the box.
+   */
+  height_mm: number;
+  /**
+   * Where its density is given.
+   */
+  material_g?: number;
+}
+/**
+ * A volume poured into one cavity; either length, typed back, holds no more.
+ */
+export interface Poured {
+  /**
+   * Poured.
+   */
+  pour_ml: number;
+  /**
+   * It stands at.
+   */
+  depth_mm: number;
+  /**
+   * It stands at.
+   */
+  below_brim_mm: number;
+  /**
+   * There.
+   */
+  ml_per_mm: number;
+}
+/**
+ * A pour into the propped mould.
+ */
+export interface Propped {
+  /**
+   * Tilt.
+   */
+  angle_degrees: number;
+  /**
+   * From +x, anticlockwise.
+   */
+  low_side_degrees: number;
+  /**
+   * Up the low wall.
+   */
+  mark_mm: number;
+  /**
+   * Poured.
+   */
+  pour_ml: number;
+  /**
+   * Up the low wall.
+   */
+  spills_at_mark_mm: number;
+  /**
+   * It holds so.
+   */
+  most_ml: number;
+  /**
+   * Separate pools that the pour makes.
+   */
+  pools: number;
+  /**
+   * Of the mould set level again: the sloping layer is just covered.
+   */
+  covered_at_depth_mm: number;
+  /**
+   * To depths asked for.
+   */
+  second_pours: SecondPour[];
+}
+export interface SecondPour {
+  /**
+   * Level.
+   */
+  depth_mm: number;
+  /**
+   * Over the set layer.
+   */
+  volume_ml: number;
+}
+/**
+ * How many embeds fit.
+ */
+export interface Packing {
+  /**
+   * Its name.
+   */
+  embed: string;
+  lying: "level" | "layered" | "free";
+  /**
+   * Wanted.
+   */
+  cover_mm: number;
+  /**
+   * Of the batter.
+   */
+  fill_depth_mm: number;
+  /**
+   * That fit.
+   */
+  count: number;
+  /**
+   * By all of them.
+   */
+  displaced_ml: number;
+  /**
+   * Each one's.
+   */
+  places: Place[];
+  /**
+   * To wall and line.
+   */
+  least_cover_mm?: number;
+  /**
+   * Of one to the next.
+   */
+  least_apart_mm?: number;
+  /**
+   * Of an embed of which one would fit.
+   */
+  scale_that_fits?: number;
+}
+export interface Place {
+  /**
+   * x, y, z in the cavity's frame.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  middle_mm: number[];
+  /**
+   * Rows of its rotation.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  turn: number[][];
+}
+/**
+ * A sentence for the maker.
+ */
+export interface Remark {
+  severity: Severity;
+  /**
+   * Whole sentences.
+   */
   text: string;
 }
-
-export interface Ingredient extends Weighed {
+/**
+ * The answer of `list --json`: what ships. Each list is there where it was asked for.
+ */
+export interface Catalogue {
+  schema: "brimwright.list/1";
+  /**
+   * Shipped moulds.
+   */
+  moulds?: CatalogueMould[];
+  /**
+   * Shipped fats.
+   */
+  fats?: Fat[];
+  /**
+   * Shipped piping tips.
+   */
+  tips?: CatalogueTip[];
+}
+export interface CatalogueMould {
+  /**
+   * As a run names it.
+   */
+  path: string;
+  /**
+   * For people.
+   */
   name: string;
-  goes_into: string;
-  teaspoons?: number;
-  set_aside_for_colours_g?: number;
+  /**
+   * Shape and size.
+   */
+  description: string;
+  /**
+   * Of one mould.
+   */
+  cavities: number;
+  /**
+   * Of one cavity.
+   */
+  brimful_ml: number;
+  /**
+   * Of one cavity.
+   */
+  depth_mm: number;
 }
-
-/** In per cent of the fats. */
-export interface Superfat {
-  effective: number;
+/**
+ * A fat, wax or fatty acid; no figure is without its source.
+ */
+export interface Fat {
+  /**
+   * As a formula names it.
+   */
+  id: string;
+  /**
+   * For people.
+   */
+  name: string;
+  kind: "triglyceride" | "wax_ester" | "free_fatty_acid";
+  /**
+   * By its melting range or iodine value.
+   */
+  liquid_at_room_temperature: boolean;
+  /**
+   * INCI name.
+   */
+  inci: string;
+  /**
+   * In a document.
+   */
+  inci_read: boolean;
+  /**
+   * INCI name of its soap.
+   */
+  inci_sodium_soap: string;
+  /**
+   * Where that name is from.
+   */
+  inci_sodium_soap_confidence: string;
+  /**
+   * INCI name of its soap.
+   */
+  inci_potassium_soap: string;
+  /**
+   * Where that name is from.
+   */
+  inci_potassium_soap_confidence: string;
+  saponification_value_mg_koh_per_g: SaponificationValue;
+  theoretical_value_mg_koh_per_g: TheoreticalValue | null;
+  iodine_value_g_i2_per_100g?: CitedRange;
+  density_g_per_ml?: FatDensity;
+  melting_range_celsius?: CitedRange;
+  unsaponifiable?: Unsaponifiable;
+  mean_molar_mass_g_per_mol?: CitedValue;
+  fatty_acids?: FattyAcidProfile;
+  /**
+   * Free words.
+   */
+  note?: string;
+}
+export interface SaponificationValue {
+  /**
+   * Over all documents, in mg KOH per g.
+   */
   low: number;
+  /**
+   * Over all documents, in mg KOH per g.
+   */
   high: number;
-  likely_low?: number;
-  likely_high?: number;
-  likely_means?: string;
-  doubts?: { cause: string; remedy: string; percent_of_variance: number }[];
+  /**
+   * That is reckoned with.
+   */
+  typical: number;
+  /**
+   * How it was chosen.
+   */
+  typical_chosen: string;
+  /**
+   * Every document's own range.
+   */
+  readings: SaponificationReading[];
+  read_elsewhere?: CitedRange;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  /**
+   * What other documents say.
+   */
+  also?: string;
 }
-
-export interface Heat {
-  water_at_c: number;
-  peak_c: number;
-  boils_at_c: number;
-  at_pour_c: number | null;
-  cooling: { in: string; shortest_min: number; longest_min: number }[];
+export interface SaponificationReading {
+  /**
+   * Null: states no least.
+   */
+  low: number | null;
+  /**
+   * Null: states no most.
+   */
+  high: number | null;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * In that document.
+   */
+  read: boolean;
+  /**
+   * Which grade or edition.
+   */
+  note?: string;
 }
-
+export interface CitedRange {
+  /**
+   * Published.
+   */
+  low: number;
+  /**
+   * Published.
+   */
+  high: number;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  /**
+   * What other documents say.
+   */
+  also?: string;
+}
+/**
+ * By the fatty acids, in mg KOH per g.
+ */
+export interface TheoreticalValue {
+  /**
+   * Pure.
+   */
+  low: number;
+  /**
+   * Pure.
+   */
+  middle: number;
+  /**
+   * Pure.
+   */
+  high: number;
+  /**
+   * The least.
+   */
+  low_with_unsaponifiable: number;
+  /**
+   * Counted.
+   */
+  unsaponifiable_percent: number;
+  /**
+   * Not published for this fat.
+   */
+  unsaponifiable_assumed: boolean;
+  /**
+   * With the published range, in words.
+   */
+  disagreement: string | null;
+}
+export interface FatDensity {
+  /**
+   * In g/ml.
+   */
+  low: number;
+  /**
+   * In g/ml.
+   */
+  high: number;
+  /**
+   * At this temperature.
+   */
+  at_celsius: number;
+  /**
+   * Slope, in g/ml a kelvin.
+   */
+  per_kelvin: number;
+  /**
+   * Document.
+   */
+  per_kelvin_source: string;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * In that document.
+   */
+  read: boolean;
+}
+export interface Unsaponifiable {
+  /**
+   * At most.
+   */
+  most_percent: number;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  /**
+   * What other documents say.
+   */
+  also?: string;
+}
+export interface CitedValue {
+  /**
+   * Published.
+   */
+  value: number;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  /**
+   * What other documents say.
+   */
+  also?: string;
+}
+export interface FattyAcidProfile {
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * All of it, in that document.
+   */
+  read: boolean;
+  /**
+   * Each one.
+   */
+  acids: FattyAcid[];
+}
+export interface FattyAcid {
+  /**
+   * "C18:1".
+   */
+  name: string;
+  /**
+   * "oleic".
+   */
+  common_name: string;
+  /**
+   * Atoms.
+   */
+  carbons: number;
+  /**
+   * In one molecule.
+   */
+  double_bonds: number;
+  /**
+   * Of all fatty acids.
+   */
+  low_percent: number;
+  /**
+   * Of all fatty acids.
+   */
+  high_percent: number;
+  /**
+   * In that document.
+   */
+  read: boolean;
+}
+export interface CatalogueTip {
+  /**
+   * As a run names it.
+   */
+  name: string;
+  /**
+   * In words.
+   */
+  opening: string;
+  /**
+   * Of the opening.
+   */
+  area_mm2: number;
+}
+/**
+ * The answer of `plan RUN --json`. Masses in pour and pipe are sums over the batches, their superfat the worst batch's; what belongs to one pot or bowl is the largest batch's.
+ */
+export interface Plan {
+  schema: "brimwright.plan/1";
+  /**
+   * Its name.
+   */
+  run: string;
+  /**
+   * Its file, as named.
+   */
+  source: string;
+  pieces: Pieces;
+  pour: Pour;
+  /**
+   * Where the request tells of lye already weighed.
+   */
+  made_lye?: MadeLye[];
+  pipe?: Pipe;
+  /**
+   * The different ones, largest first.
+   *
+   * @minItems 1
+   */
+  batches: Batch[];
+  /**
+   * To one batch.
+   */
+  batch_limits: Limit[];
+  /**
+   * One fewer and one more.
+   */
+  around: Around[];
+  /**
+   * Decorations.
+   */
+  perch: Perch[];
+  /**
+   * Of the run.
+   */
+  dust: Dust[];
+  cut?: Cut;
+  /**
+   * Of the run.
+   */
+  bottles: Bottle[];
+  lye_pot: LyePot | null;
+  piece: Piece;
+  label: Label | null;
+  /**
+   * Worst first.
+   */
+  cautions: Caution[];
+  first_aid: FirstAid;
+}
+export interface Pieces {
+  /**
+   * Wanted saleable.
+   */
+  sell: number;
+  /**
+   * Spoilage included.
+   */
+  make: number;
+  /**
+   * Times that moulds are locked.
+   */
+  fillings: number;
+  /**
+   * In all moulds owned.
+   */
+  cavities: number;
+  /**
+   * Cavities filled.
+   */
+  casts: number;
+  /**
+   * Pieces that one cavity yields: bars of a loaf.
+   */
+  per_cast: number;
+  /**
+   * In all.
+   */
+  batches: number;
+  /**
+   * Beyond sell and spoilage.
+   */
+  to_stock: number;
+}
+/**
+ * The masses of one batter. in_pieces_g + lost_g = make_g.
+ */
 export interface Batter {
+  /**
+   * Its formula's name.
+   */
   formula: string;
+  /**
+   * In one piece or cast.
+   */
   volume_each_ml: number;
+  /**
+   * In one piece or cast.
+   */
   mass_each_g: number;
+  /**
+   * That turns the one into the other; whipped, of a topping.
+   */
   density_g_per_ml: number;
-  plain_density_computed_g_per_ml?: number;
+  /**
+   * Of the plain batter, from its ingredients.
+   */
+  plain_density_computed_g_per_ml: number;
+  /**
+   * In all pieces.
+   */
   in_pieces_g: number;
+  /**
+   * All losses together.
+   */
   lost_g: number;
+  /**
+   * The sum of what is weighed.
+   */
   make_g: number;
+  /**
+   * The formula's fats.
+   */
   fats_g: number;
+  /**
+   * As weighed, with its impurity.
+   */
   naoh_g: number;
+  /**
+   * As weighed, with its impurity.
+   */
   koh_g: number;
+  /**
+   * All of it: plain, and in liquids that stand in for it.
+   */
   water_g: number;
+  /**
+   * Vinegar's and the like, beside water_g.
+   */
+  water_in_acids_g: number;
+  /**
+   * Pure alkali / (pure alkali + all water).
+   */
   lye_strength_percent: number;
+  /**
+   * The same in the pot of lye, before what goes into the batter.
+   */
+  pot_strength_percent: number;
+  /**
+   * Mass of water / mass of pure alkali.
+   */
   water_to_pure_alkali: number;
+  /**
+   * Water as a share of the fats.
+   */
   water_percent_of_fats: number;
-  superfat_percent: Superfat & { aim: number };
-  heat?: Heat;
+  superfat_percent: AimedSuperfat;
+  heat: Heat;
+  /**
+   * In the order of the hands: what is wet before the alkali.
+   */
   ingredients: Ingredient[];
 }
-
-export interface Layer extends Weighed {
-  name: string;
-  from_mm: number;
-  to_mm: number;
-  volume_each_ml: number;
-  mass_each_g: number;
-  colours: Ingredient[];
-  surface?: { over_origin_mm: number; rise_x: number; rise_y: number }; // set while the mould was propped
+/**
+ * Superfat as it comes out of what is weighed, in per cent of the alkali that the fats need.
+ */
+export interface Superfat {
+  /**
+   * By typical values.
+   */
+  effective: number;
+  /**
+   * If every range falls the wrong way; rounded down.
+   */
+  low: number;
+  /**
+   * If every range falls the other way; rounded up.
+   */
+  high: number;
+  /**
+   * Lower end of the likely band; rounded down.
+   */
+  likely_low: number;
+  /**
+   * Upper end of the likely band; rounded up.
+   */
+  likely_high: number;
+  /**
+   * What "likely" means, in words.
+   */
+  likely_means: string;
+  /**
+   * Half width of the band by the steps of the scales alone.
+   */
+  likely_by_scales: number;
+  /**
+   * The greatest first.
+   */
+  doubts: Doubt[];
 }
-
-export interface Pour extends Batter {
-  mould: string;
-  brimful_ml: number;
-  depth_mm: number;
-  below_brim_mm: number;
-  poured_to_mm?: number;
-  displaced_ml?: number;
-  ml_per_mm: number;
-  layers?: Layer[];
+/**
+ * One cause why the superfat may fall otherwise.
+ */
+export interface Doubt {
+  /**
+   * Such as "the purity of NaOH (98 to 100 %)".
+   */
+  cause: string;
+  /**
+   * What makes it smaller.
+   */
+  remedy: string;
+  /**
+   * Its share of the variance, in per cent.
+   */
+  percent_of_variance: number;
 }
-
-/** What keeps a batch, or a whipping, from being larger or smaller. */
+/**
+ * How warm fresh lye may get, and how long it takes to cool.
+ */
+export interface Heat {
+  /**
+   * Temperature of the water, in degrees Celsius.
+   */
+  water_at_c: number;
+  /**
+   * That temperature is assumed, not said.
+   */
+  assumed: boolean;
+  /**
+   * Hottest lye, in degrees Celsius.
+   */
+  peak_c: number;
+  /**
+   * In degrees Celsius.
+   */
+  boils_at_c: number;
+  /**
+   * To the temperature it is used at; none where the run does not say it.
+   */
+  cooling: CoolingTime[];
+  /**
+   * Batter when lye and fats are mixed as the run says, in degrees Celsius.
+   */
+  at_pour_c: number | null;
+}
+/**
+ * How long lye takes to cool.
+ */
+export interface CoolingTime {
+  /**
+   * "cold water", "a fridge without food".
+   */
+  in: string;
+  /**
+   * In minutes.
+   */
+  shortest_min: number;
+  /**
+   * In minutes.
+   */
+  longest_min: number;
+}
+/**
+ * A mass as it is weighed.
+ */
+export interface Weighed {
+  /**
+   * Mass, in grams, to the milligram
+   */
+  g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  scale_step_g: number;
+}
+/**
+ * How one piece's part loses its water, by its maker's weighings.
+ */
+export interface Cure {
+  /**
+   * After the cure, in grams.
+   */
+  cured_g: number;
+  /**
+   * In the end, in grams.
+   */
+  end_g: number;
+  /**
+   * Water that goes, in grams.
+   */
+  to_lose_g: number;
+  /**
+   * After which 63 % of it is gone.
+   */
+  time_constant_days: number;
+  fit?: CureFit;
+}
+/**
+ * Of the curve to the weighings.
+ */
+export interface CureFit {
+  /**
+   * Taken.
+   */
+  weighings: number;
+  /**
+   * Standard deviation about the curve, in grams.
+   */
+  spread_g: number | null;
+}
+/**
+ * A surface that set while the mould was propped.
+ */
+export interface SlopingSurface {
+  /**
+   * Its depth there, above the cavity's lowest point.
+   */
+  over_origin_mm: number;
+  /**
+   * Millimetres a millimetre along x.
+   */
+  rise_x: number;
+  /**
+   * Millimetres a millimetre along y.
+   */
+  rise_y: number;
+}
+/**
+ * A lye already weighed, and what mends it.
+ */
+export interface MadeLye {
+  /**
+   * Its number.
+   */
+  batch: number;
+  /**
+   * "Base", "Topping".
+   */
+  batter: string;
+  severity: Severity;
+  /**
+   * In words.
+   */
+  text: string;
+  /**
+   * As it was weighed.
+   */
+  alkali: NamedWeight[];
+  /**
+   * Superfat aimed at.
+   */
+  aim_percent: number;
+  superfat_percent: PotSuperfat;
+  to_aim: Mend | null;
+  to_zero: Mend | null;
+  missing: Mend | null;
+}
+/**
+ * What mends a lye already weighed.
+ */
+export interface Mend {
+  /**
+   * What goes in besides.
+   */
+  add: MendIngredient[];
+  /**
+   * The batter then.
+   */
+  make_g: number;
+  superfat_percent: PotSuperfat;
+  /**
+   * Of its own, that alkali still to add is dissolved in.
+   */
+  water_g?: number;
+}
+/**
+ * What all whipped batter has: the run's, a batch's and a whipping's. What belongs to one bowl is the largest bowl's.
+ */
+export interface Piped {
+  /**
+   * Above the foot of one topping.
+   */
+  visible_each_ml: number;
+  /**
+   * In the recess below the brim.
+   */
+  in_headspace_each_ml: number;
+  visible_by: VisibleTopping;
+  /**
+   * Plain density / whipped density - 1.
+   */
+  overrun_percent: number;
+  /**
+   * Bag loads, where the bag's size is given.
+   */
+  loads: number | null;
+  /**
+   * By today's weigh-cup reading.
+   */
+  pieces_now: number | null;
+  /**
+   * By today's weigh-cup reading.
+   */
+  casts_now: number | null;
+  /**
+   * Around the plan's.
+   */
+  readings: WhipReading[];
+  /**
+   * To one whipping.
+   */
+  limits: Limit[];
+  /**
+   * The smallest whipping.
+   */
+  least_pieces: number;
+  /**
+   * The smallest whipping.
+   */
+  least_casts: number;
+  /**
+   * Seconds to pipe it, bag changes included.
+   */
+  piping_s: number | null;
+  lye_spoonfuls?: LyeSpoonfuls;
+  cure: Cure | null;
+}
+/**
+ * One topping above its foot, by each way that the run gives.
+ */
+export interface VisibleTopping {
+  /**
+   * By weighed trials.
+   */
+  trials_ml: number | null;
+  /**
+   * By the beads' geometry.
+   */
+  beads_ml: number | null;
+  /**
+   * By its outline.
+   */
+  envelope_ml: number | null;
+  /**
+   * In the run's order.
+   */
+  moves: LaidBead[];
+  hand_suggested?: HandFactor;
+}
+/**
+ * What one move lays down.
+ */
+export interface LaidBead {
+  /**
+   * Of its path.
+   */
+  length_mm: number;
+  /**
+   * By geometry alone.
+   */
+  volume_ml: number;
+}
+/**
+ * Weighed / computed, where both are given.
+ */
+export interface HandFactor {
+  /**
+   * Of this tip in this hand.
+   */
+  factor: number;
+  /**
+   * That it comes from.
+   */
+  trials: number;
+}
+/**
+ * What a weigh-cup reading means for the bowl.
+ */
+export interface WhipReading {
+  /**
+   * Net weight of the level cup.
+   */
+  net_g: number;
+  /**
+   * Of the whip.
+   */
+  density_g_per_ml: number;
+  /**
+   * Plain density / whipped density - 1.
+   */
+  overrun_percent: number;
+  /**
+   * That the bowl pipes.
+   */
+  pieces: number;
+  /**
+   * That it pipes.
+   */
+  casts: number;
+  /**
+   * The reading that the plan is for.
+   */
+  planned: boolean;
+}
+/**
+ * What keeps a batch or a whipping from being larger, or smaller; one of least and most.
+ */
 export interface Limit {
-  what: string;
+  what: "cavities" | "wish" | "pot" | "lye jug" | "bowl" | "open time" | "whisk";
+  /**
+   * At least.
+   */
   least_pieces?: number;
+  /**
+   * At least.
+   */
+  least_casts?: number;
+  /**
+   * At most.
+   */
   most_pieces?: number;
-  sets: boolean; // it is what keeps the batches from being larger
+  /**
+   * At most.
+   */
+  most_casts?: number;
+  /**
+   * It is what keeps the batches from being larger.
+   */
+  sets: boolean;
+  /**
+   * In words, with its number.
+   */
   text: string;
 }
-
-export interface Pipe extends Batter {
-  visible_each_ml: number;
-  in_headspace_each_ml: number;
-  overrun_percent: number;
-  loads?: number | null;
-  pieces_now?: number | null;
-  readings?: { net_g: number; density_g_per_ml: number; overrun_percent: number; pieces: number; planned: boolean }[];
-  limits?: Limit[];
-  visible_by?: {
-    trials_ml?: number | null;
-    beads_ml?: number | null;
-    envelope_ml?: number | null;
-    moves?: { length_mm: number; volume_ml: number }[];
-    hand_suggested?: { factor: number; trials: number };
-  };
-  least_pieces?: number;
-  piping_s?: number | null;
-  lye_spoonfuls?: { count: number; each_s: number; altogether_s: number };
-}
-
-export interface Perch extends WeighedAs<"make_"> {
-  name: string;
-  material: string;
-  casts: number;
-  cavity_fills: number;
-  tray_fills: number;
-  volume_each_ml: number;
-  mass_each_g: number;
-  casting_s?: number | null;
-  on_top?: { contact_mm: number; peak_flat_mm: number | null; stands_proud_mm: number; sunk_ml: number };
-  buried?: {
-    displaced_ml: number;
-    embeds: {
-      middle_mm: [number, number, number];
-      turn: [number, number, number][]; // rows of a rotation
-      floor_cover_mm: number | null;
-      wall_cover_mm: number | null;
-      pour_line_cover_mm: number;
-      apart_mm: number | null;
-    }[];
-  };
-}
-
-export interface Cut {
-  bars_each: number;
-  along?: string;
-  columns: number;
-  rows: number;
-  bars_the_other_way?: number | null;
-  bar_ml: { least: number; mean: number; greatest: number };
-  offcuts_ml: number;
-  offcuts_g: number; // of all that is cut off: batter, embeds, topping
-  kerf_ml?: number;
-  planing_ml?: number;
-  one_more?: { direction: string; size_mm: number; size_text: string; bars: number }[];
-  bars: { fresh_g: number; cured_g: number | null }[];
-}
-
-/** One lye for both batters; of its shares the base's is the first. */
-export interface Pot extends WeighedAs<"water_">, WeighedAs<"lye_"> {
-  alkalis: (Weighed & { name: string })[];
-  strength_percent: number;
-  full_pot_g: number | null;
-  full_pot_g_text?: string;
-  full_pot_oz_text?: string;
-  left_g?: number; // for the shares are rounded down
-  left_g_text?: string;
-  left_oz_text?: string;
-  heat?: Heat | null;
-  shares: PotShare[];
-}
-
-interface PotShare extends WeighedAs<"lye_">, WeighedAs<"top_up_"> {
-  batter: string;
-  superfat_percent: number;
-  superfat?: Superfat; // as far as the program knows how it may fall
-}
-
-/** A topping whipped in one go: one bowl, weighed out by itself. */
-export interface Whipping extends Pipe {
-  count: number; // how often a batch has it
-  pieces: number;
-  casts: number;
-}
-
-export interface Dust extends Weighed {
-  name: string;
-  exposed_cm2?: number;
-}
-
-export interface Bottle {
-  name: string;
-  holds_g: number;
-  parts: (Weighed & { part: string; percent_of_batter: number })[];
-}
-
-/** What is weighed, poured, whipped and piped in one go, and how often it is. */
-export interface Batch {
+/**
+ * Lye whipped in by the spoonful.
+ */
+export interface LyeSpoonfuls {
+  /**
+   * Spoonfuls.
+   */
   count: number;
+  /**
+   * Seconds for each.
+   */
+  each_s: number;
+  /**
+   * Seconds for all.
+   */
+  altogether_s: number;
+}
+/**
+ * What is mixed, poured, whipped and piped in one go.
+ */
+export interface Batch {
+  /**
+   * Of these in the run.
+   */
+  count: number;
+  /**
+   * In each.
+   */
   pieces: number;
+  /**
+   * In each.
+   */
   casts: number;
-  numbers: number[]; // which ones they are, in the order of making
+  /**
+   * Which of the run's batches they are, in the order of making.
+   */
+  numbers: number[];
   pour: Pour;
-  pipe?: Pipe & { whippings: Whipping[] };
-  dust?: Dust[];
-  lye_pot?: Pot | null;
-  bottles?: Bottle[];
+  pipe?: BatchPipe;
+  lye_pot: LyePot | null;
+  /**
+   * Of this batch.
+   */
+  bottles: Bottle[];
+  /**
+   * Of this batch.
+   */
+  dust: Dust[];
 }
-
-/** Masses in it are sums over all batches; what is weighed for one of them stands in `batches`. */
-export interface Plan {
-  run: string;
-  pieces: {
-    sell: number;
-    make: number;
-    fillings: number;
-    cavities: number;
-    casts: number;
-    per_cast: number;
-    batches: number;
-    to_stock: number;
-  };
-  batches: Batch[]; // each size once, the largest first
-  batch_limits: Limit[];
-  around: { sell: number; fillings: number; batches: number; text: string }[]; // what one fewer and one more would do
-  pour: Pour;
-  pipe?: Pipe;
-  perch?: Perch[];
-  dust?: Dust[];
-  cut?: Cut;
-  piece: {
-    fresh_g: number;
-    cured_g: number | null;
-    label_g: number | null;
-    is?: "piece" | "bar on average";
-    lightest?: { fresh_g: number; cured_g: number | null } | null; // of a cut loaf's bars
-    parts?: { name: string; fresh_g: number; cured_g: number | null }[];
-    size?: { width_mm: number; depth_mm: number; height_mm: number } | null;
-    cost: {
-      amount: string | null; // none where nothing is priced
-      currency: string;
-      total: string | null;
-      unpriced: string[];
-      materials: { name: string; g: number; amount: string | null }[];
-    } | null;
-  };
-  lye_pot?: Pot | null;
-  bottles?: Bottle[];
-  label?: {
-    market: string;
-    net_quantity?: { statement: string; because: string } | null;
-    as_saponified?: { text: string } | null;
-    as_charged?: { text: string } | null;
-    allergens?: { name: string; percent: number; named: boolean }[];
-    remarks?: Caution[];
-  } | null;
-  cautions: Caution[];
+/**
+ * One lye for all batters of a batch.
+ */
+export interface LyePot {
+  /**
+   * Water, in grams, to the milligram
+   */
+  water_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  water_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  water_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  water_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  water_scale_step_g: number;
+  /**
+   * As weighed.
+   *
+   * @minItems 1
+   */
+  alkalis: NamedWeight[];
+  /**
+   * Lye in the pot, in grams, to the milligram
+   */
+  lye_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  lye_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  lye_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  lye_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  lye_scale_step_g: number;
+  /**
+   * Pure alkali / (pure alkali + water).
+   */
+  strength_percent: number;
+  /**
+   * Pot and lye, in grams, to the milligram
+   */
+  full_pot_g: number | null;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  full_pot_g_text?: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  full_pot_oz_text?: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  full_pot_reads?: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  full_pot_scale_step_g?: number;
+  /**
+   * What the shares leave, in grams, to the milligram
+   */
+  left_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  left_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  left_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  left_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  left_scale_step_g: number;
+  /**
+   * The base's first.
+   *
+   * @minItems 2
+   */
+  shares: PotShare[];
+  heat: Heat;
 }
-
-interface Pocket {
-  brimful_ml: number;
-  floor_mm: number;
-  brim_mm: number;
-  opening_cm2: number;
-  trapped_air_ml: number;
-  levels: { depth_mm: number; volume_ml: number; ml_per_mm: number }[];
+/**
+ * What one batter takes of the shared lye.
+ */
+export interface PotShare {
+  /**
+   * Its formula's name.
+   */
+  batter: string;
+  /**
+   * Lye to take, in grams, to the milligram
+   */
+  lye_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  lye_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  lye_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  lye_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  lye_scale_step_g: number;
+  /**
+   * Plain water to add, in grams, to the milligram
+   */
+  top_up_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  top_up_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  top_up_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  top_up_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  top_up_scale_step_g: number;
+  /**
+   * Effective, out of the pot.
+   */
+  superfat_percent: number;
+  superfat: PotSuperfat;
 }
-
-export interface Gauge {
-  source: string;
-  name?: string;
-  role: string;
-  unit: string;
-  pockets: Pocket[];
-  total_ml: number;
-  measurements?: { by: string; brimful_ml: number }[];
-  detail_factor?: number;
-  notes: Caution[];
-}
-
-export interface CatalogueMould {
-  path: string;
+/**
+ * A bottle of fragrance over the batters.
+ */
+export interface Bottle {
+  /**
+   * As the run says.
+   */
   name: string;
-  description: string;
-  cavities: number;
-  brimful_ml: number;
+  /**
+   * What it holds.
+   */
+  holds_g: number;
+  /**
+   * A batter each.
+   */
+  parts: BottlePart[];
+}
+/**
+ * What another number of pieces would do.
+ */
+export interface Around {
+  /**
+   * Pieces.
+   */
+  sell: number;
+  /**
+   * Then.
+   */
+  fillings: number;
+  /**
+   * Then.
+   */
+  batches: number;
+  /**
+   * In words.
+   */
+  text: string;
+}
+/**
+ * A decoration cast ahead.
+ */
+export interface Perch {
+  /**
+   * As the run says.
+   */
+  name: string;
+  /**
+   * What is melted.
+   */
+  material: string;
+  /**
+   * Spares included.
+   */
+  casts: number;
+  /**
+   * Fewer than one where a loaf's are shared by its bars.
+   */
+  per_piece: number;
+  /**
+   * Hollows filled.
+   */
+  cavity_fills: number;
+  /**
+   * Times that all trays owned are filled.
+   */
+  tray_fills: number;
+  /**
+   * Of one.
+   */
+  volume_each_ml: number;
+  /**
+   * Of one.
+   */
+  mass_each_g: number;
+  /**
+   * Seconds to cast all of them.
+   */
+  casting_s: number | null;
+  /**
+   * To melt, losses included, in grams, to the milligram
+   */
+  make_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  make_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  make_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  make_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  make_scale_step_g: number;
+  on_top?: OnTop;
+  buried?: Buried;
+}
+/**
+ * Does it sit?
+ */
+export interface OnTop {
+  /**
+   * Across the circle that it rests on.
+   */
+  contact_mm: number;
+  /**
+   * Across the flat of the peak.
+   */
+  peak_flat_mm: number | null;
+  /**
+   * Of what it was pressed into.
+   */
+  stands_proud_mm: number;
+  /**
+   * Below that surface.
+   */
+  sunk_ml: number;
+}
+export interface Buried {
+  /**
+   * By all of them, below the pour line.
+   */
+  displaced_ml: number;
+  /**
+   * And between it and the brim: not piped.
+   */
+  in_recess_ml: number;
+  /**
+   * Each one.
+   */
+  embeds: Embed[];
+}
+/**
+ * Where one decoration lies in the base.
+ */
+export interface Embed {
+  /**
+   * x, y, z in the cavity's frame.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  middle_mm: number[];
+  /**
+   * Rows of its rotation.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  turn: number[][];
+  /**
+   * Least gap to what lies below.
+   */
+  floor_cover_mm: number | null;
+  /**
+   * To the sides.
+   */
+  wall_cover_mm: number | null;
+  /**
+   * From its top to the pour line; negative: it stands proud.
+   */
+  pour_line_cover_mm: number;
+  /**
+   * Least gap to another embed of the piece.
+   */
+  apart_mm: number | null;
+  /**
+   * Below the pour line.
+   */
+  displaced_ml: number;
+}
+/**
+ * How a loaf or slab is cut.
+ */
+export interface Cut {
+  /**
+   * Bars of one loaf.
+   */
+  bars_each: number;
+  /**
+   * The axis that columns are counted along.
+   */
+  along: "x" | "y";
+  /**
+   * Of bars.
+   */
+  columns: number;
+  /**
+   * Of bars.
+   */
+  rows: number;
+  /**
+   * With the cut turned.
+   */
+  bars_the_other_way: number | null;
+  bar_ml: BarVolumes;
+  /**
+   * Of one loaf.
+   */
+  loaf_ml: number;
+  /**
+   * Of one loaf.
+   */
+  offcuts_ml: number;
+  /**
+   * Of one loaf.
+   */
+  kerf_ml: number;
+  /**
+   * Of one loaf.
+   */
+  planing_ml: number;
+  /**
+   * Of one loaf, of all materials.
+   */
+  offcuts_g: number;
+  /**
+   * The same.
+   */
+  kerf_g: number;
+  /**
+   * The same.
+   */
+  planing_g: number;
+  /**
+   * Its place in bars, from 0.
+   */
+  lightest_bar: number;
+  /**
+   * For each direction in which it is possible.
+   */
+  one_more: OneMoreBar[];
+  /**
+   * Each bar of a loaf.
+   *
+   * @minItems 1
+   */
+  bars: Bar[];
+}
+export interface BarVolumes {
+  /**
+   * In ml.
+   */
+  least: number;
+  /**
+   * In ml.
+   */
+  mean: number;
+  /**
+   * In ml.
+   */
+  greatest: number;
+}
+export interface OneMoreBar {
+  direction: "x" | "y";
+  /**
+   * At which one more bar comes out.
+   */
+  size_mm: number;
+  /**
+   * In mm and inches.
+   */
+  size_text: string;
+  /**
+   * Then.
+   */
+  bars: number;
+}
+/**
+ * One bar of a loaf that is cut.
+ */
+export interface Bar {
+  /**
+   * Size.
+   */
+  along_mm: number;
+  /**
+   * Size.
+   */
+  across_mm: number;
+  /**
+   * Size.
+   */
+  height_mm: number;
+  /**
+   * Of it.
+   */
+  volume_ml: number;
+  /**
+   * Of each layer.
+   */
+  layers_ml: number[];
+  /**
+   * By what is sure to be in it.
+   */
+  fresh_g: number;
+  /**
+   * After the cure.
+   */
+  cured_g: number | null;
+  /**
+   * Fresh, part by part as piece.parts.
+   */
+  parts_g: number[];
+}
+/**
+ * One finished piece.
+ */
+export interface Piece {
+  is: "piece" | "bar on average";
+  /**
+   * Of a cut loaf's bars; rounded down.
+   */
+  lightest: LightestBar | null;
+  /**
+   * When made.
+   */
+  fresh_g: number;
+  /**
+   * When each formula says how its water is lost.
+   */
+  cured_g: number | null;
+  /**
+   * Net quantity that the label states.
+   */
+  label_g: number | null;
+  /**
+   * Base first.
+   */
+  parts: Part[];
+  /**
+   * The box that the finished piece just fits.
+   */
+  size: PieceSize | null;
+  cost: Cost | null;
+}
+export interface LightestBar {
+  /**
+   * In grams.
+   */
+  fresh_g: number;
+  /**
+   * In grams.
+   */
+  cured_g: number | null;
+}
+export interface Part {
+  /**
+   * Of the formula or decoration.
+   */
+  name: string;
+  /**
+   * In grams.
+   */
+  fresh_g: number;
+  /**
+   * In grams.
+   */
+  cured_g: number | null;
+}
+export interface PieceSize {
+  /**
+   * Along x.
+   */
+  width_mm: number;
+  /**
+   * Along y.
+   */
   depth_mm: number;
+  /**
+   * Along z.
+   */
+  height_mm: number;
 }
-
-export interface Fat {
-  id: string;
+/**
+ * Material used, in money. What is unpriced is left out, and named.
+ */
+export interface Cost {
+  /**
+   * Of one saleable piece; null where nothing is priced.
+   */
+  amount: string | null;
+  /**
+   * ISO 4217 code.
+   */
+  currency: string;
+  /**
+   * Of the run.
+   */
+  total: string | null;
+  /**
+   * By name.
+   */
+  unpriced: string[];
+  /**
+   * Each one.
+   */
+  materials: Material[];
+}
+export interface Material {
+  /**
+   * As the run's prices call it.
+   */
   name: string;
-  saponification_value_mg_koh_per_g?: { low: number; typical: number; high: number; source: string };
-  density_g_per_ml?: { low: number; high: number; at_celsius: number; source: string };
-  own?: string; // the saponification value as it stands in a file of her own
+  /**
+   * Used.
+   */
+  g: number;
+  /**
+   * Null: unpriced.
+   */
+  amount: string | null;
+}
+/**
+ * The draft of a label, for a licensed assessor.
+ */
+export interface Label {
+  market: "EU" | "US";
+  net_quantity: NetQuantity | null;
+  /**
+   * The pieces weighed, held against the statement.
+   */
+  pieces_weighed: PiecesWeighed | null;
+  as_saponified: IngredientList;
+  as_charged: IngredientList;
+  /**
+   * Of all fragrances.
+   */
+  allergens: Allergen[];
+  /**
+   * About the label.
+   */
+  remarks: Remark[];
+}
+export interface NetQuantity {
+  /**
+   * As it is printed.
+   */
+  statement: string;
+  /**
+   * In grams.
+   */
+  stated_g: number;
+  /**
+   * Lightest believable piece.
+   */
+  lightest_g: number;
+  /**
+   * In grams.
+   */
+  mean_g: number;
+  /**
+   * Where the lightest comes from.
+   */
+  because: string;
+  /**
+   * Tolerable deficiency.
+   */
+  tolerance_g: number;
+  /**
+   * Least height of the figures.
+   */
+  figures_mm: number | null;
+}
+export interface PiecesWeighed {
+  /**
+   * Weighed.
+   */
+  pieces: number;
+  /**
+   * In grams.
+   */
+  held_against_g: number;
+  /**
+   * In grams.
+   */
+  mean_g: number;
+  /**
+   * The statement.
+   */
+  mean_reaches: boolean;
+  /**
+   * Below it by more than the tolerance.
+   */
+  short: number;
+  /**
+   * By more than twice the tolerance.
+   */
+  short_twice: number;
+  /**
+   * All told.
+   */
+  passes: boolean;
+}
+/**
+ * INCI names in descending mass.
+ */
+export interface IngredientList {
+  /**
+   * As it may be printed.
+   */
+  text: string;
+  /**
+   * Of the whole piece.
+   */
+  piece_g: number;
+  /**
+   * Each one.
+   */
+  ingredients: ListedIngredient[];
+}
+export interface ListedIngredient {
+  /**
+   * INCI name, or the maker's own.
+   */
+  name: string;
+  /**
+   * In one piece.
+   */
+  g: number;
+  /**
+   * Of it.
+   */
+  percent: number;
+  /**
+   * The name is no INCI name.
+   */
+  inci_given?: false;
+  colour?: true;
+  allergen?: true;
+}
+export interface Allergen {
+  /**
+   * As the market's list names it.
+   */
+  name: string;
+  /**
+   * Of the piece.
+   */
+  percent: number;
+  /**
+   * It is to be named.
+   */
+  named: boolean;
+  /**
+   * The market's list has it.
+   */
+  listed: boolean;
+  /**
+   * That state its share.
+   */
+  documents: string[];
+  /**
+   * It is an ingredient by itself.
+   */
+  ingredient?: true;
+}
+export interface Caution {
+  severity: Severity;
+  topic:
+    | "plan"
+    | "lye"
+    | "heat"
+    | "aluminium"
+    | "chilled lye"
+    | "melting"
+    | "whipping"
+    | "look-alike"
+    | "small parts"
+    | "dust"
+    | "allergens"
+    | "test";
+  /**
+   * It holds for any batch like this, not for this very one.
+   */
+  general: boolean;
+  /**
+   * Whole sentences.
+   */
+  text: string;
+}
+export interface FirstAid {
+  /**
+   * In order.
+   */
+  lines: FirstAidLine[];
+  /**
+   * After which texts.
+   */
+  source: string;
+}
+export interface FirstAidLine {
+  /**
+   * Such as "Eyes".
+   */
+  what: string;
+  /**
+   * What to do.
+   */
+  do: string;
 }

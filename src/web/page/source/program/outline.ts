@@ -31,13 +31,13 @@ export function solids_of(glb: ArrayBuffer): Solid[] {
   const json_bytes = new DataView(glb).getUint32(12, true);
   const gltf = JSON.parse(new TextDecoder().decode(new Uint8Array(glb, 20, json_bytes))) as Gltf;
   const start_of = (accessor: number) =>
-    20 + json_bytes + 8 + (gltf.bufferViews[gltf.accessors[accessor]!.bufferView]!.byteOffset ?? 0);
-  const count_of = (accessor: number) => gltf.accessors[accessor]!.count;
+    20 + json_bytes + 8 + (gltf.bufferViews[gltf.accessors[accessor].bufferView].byteOffset ?? 0);
+  const count_of = (accessor: number) => gltf.accessors[accessor].count;
   return gltf.meshes.map(({ name, primitives: [{ attributes, indices, material }] }) => ({
     name,
     positions: new Float32Array(glb, start_of(attributes.POSITION), count_of(attributes.POSITION) * 3),
     indices: new Uint32Array(glb, start_of(indices), count_of(indices)),
-    colour: gltf.materials[material]!.pbrMetallicRoughness.baseColorFactor,
+    colour: gltf.materials[material].pbrMetallicRoughness.baseColorFactor,
   }));
 }
 

@@ -15,7 +15,6 @@ import { foremost } from "./foremost";
 import { formula_view } from "./formula_view";
 import { bench, head } from "./run_view";
 import { open_start, start } from "./start";
-import "../drawings/curve";
 import "../drawings/solid_panel";
 
 const root = document.getElementById("page")!;

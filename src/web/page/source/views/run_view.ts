@@ -9,6 +9,7 @@ import { is_changed } from "../documents/open_file";
 import { plan_soon } from "../documents/planning";
 import { save_now } from "../documents/saving";
 import { state, toggle, update } from "../documents/state";
+import { level_curve } from "../drawings/curve";
 import type { SolidView } from "../drawings/solid_panel";
 import { bench_of, counted, fillings_of, is_of_several, is_weighed_in_parts, type Bench } from "../figures/batches";
 import { figure } from "../figures/figure";
@@ -326,12 +327,7 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
     <div class="beside">
       <figure>
         <figcaption>Volume by depth; the broken line is the pour line</figcaption>
-        <level-curve
-          role="img"
-          aria-label="Level curve: volume by depth, with the pour line at ${plan.pour.depth_mm} millimetres"
-          .gauge=${measured.gauge}
-          .line=${plan.pour.depth_mm}
-        ></level-curve>
+        ${level_curve(pocket.levels, plan.pour.depth_mm)}
       </figure>
       <figure>
         <figcaption>In the round</figcaption>

@@ -12,7 +12,7 @@ import { field } from "../forms/field";
 import { folded } from "../forms/form_parts";
 import { loss_fields } from "../forms/losses";
 import { bottles_form, label_form, lye_pot_form } from "../forms/run_extras";
-import type { Batter, Caution, Heat, Plan, Pot, Superfat } from "../program/answers";
+import type { Batter, Caution, Heat, Plan, LyePot, Superfat } from "../program/answers";
 import {
   both,
   duration,
@@ -207,7 +207,7 @@ function common_pot(plan: Bench): TemplateResult | typeof nothing {
   </div>`;
 }
 
-function full_pot(pot: Pot): string {
+function full_pot(pot: LyePot): string {
   if (pot.full_pot_g === null) return "";
   const { g_text, oz_text, ...rest } = weighed_as(pot, "lye_");
   const full = weight(state.units, {
