@@ -8,7 +8,7 @@
 room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json money printing quantity rate
         reading remark rounded_text rounding share shown_text stream_writing temperature
-        unfinished_files user_error usual_measures water weight_text written_number)
+        unfinished_files user_error usual_measures water weight_text working written_number)
 
 room(geometry USES units)
 room(geometry/surface
@@ -49,19 +49,20 @@ room(geometry/packing
 
 room(moulds
   USES units geometry
-  DOORS casting_box fit library mesh_memory mould mould_file mould_solid)
+  DOORS casting_box fit library mesh_memory mould mould_file mould_solid mould_workings)
 room(chemistry
   USES units
-  DOORS alkali alkali_data alkali_names batter fats formula fragrance_allergens heat_findings inci
-        inci_data inci_name least_batch liquids name_words salts superfat theoretical_value user_fats)
+  DOORS alkali alkali_data alkali_names batter density_workings fats formula fragrance_allergens
+        heat_findings heat_workings inci inci_data inci_name least_batch liquids lye_workings
+        name_words salts superfat theoretical_value user_fats)
 room(planning
   USES units geometry moulds chemistry
   DOORS cost cutting decoration embed lye_pot piece plan run tips topping usual_bench weighed_lye
-        weighing)
+        weighing workings)
 room(reports
   USES units geometry moulds chemistry planning
   DOORS bench_sheet catalogue_report gauge_report label_report made_lye_report mould_picture
-        packing_report piece_picture plan_report sheet_html sheet_pdf)
+        packing_report piece_picture plan_report sheet_html sheet_pdf workings_report)
 room(service
   USES units geometry moulds chemistry planning reports
   DOORS requests service)

@@ -224,6 +224,12 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
           "88 % to 92 %\"; repeatable")
       ->type_name("WHAT")
       ->allow_extra_args(false);
+  plan->add_option("--explain", words.plan.explain,
+                   "how a figure comes about, by its place in the JSON, such as pour.make_g; "
+                   "without a name their list")
+      ->type_name("[FIGURE]")
+      ->expected(0, 1)
+      ->default_str("");
   add_library(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;

@@ -1,6 +1,8 @@
+#include "moulds/mould_workings.h"
 #include "reports/gauge_report.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
+#include "reports/workings_json.h"
 #include "units/bounded_text.h"
 
 #include <nlohmann/json.hpp>
@@ -153,6 +155,15 @@ Json packing_json(const PackingFinding& finding) {
   return json;
 }
 
+/// Of the first cavity; where each hollow is shown for itself, that one has its own figure.
+Json brimful_how(const Mould& mould) {
+  Working working = moulds::brimful_working(mould);
+  if (shows_each_hollow(mould)) working.comes_to.clear();
+  std::vector<Working> how;
+  append_at(how, "pockets.0.brimful_ml", {working});
+  return how_json(how);
+}
+
 }  // namespace
 
 std::string gauge_json(const GaugeFindings& findings) {
@@ -189,6 +200,7 @@ std::string gauge_json(const GaugeFindings& findings) {
   if (findings.packing) json["embeds"] = packing_json(*findings.packing);
   if (!findings.written.empty()) json["written"] = findings.written;
   json["notes"] = notes;
+  json["how"] = brimful_how(mould);
   return json_document(json);
 }
 

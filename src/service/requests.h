@@ -42,7 +42,8 @@ struct GaugeRequest {
 /// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `label`
 /// is the label's draft as plain text. `text` is a run to be planned as though it stood in `file`,
 /// which need not be there. `weighed`, `added` and `purity` tell of lye already weighed, as typed
-/// (lye_story_reading.h), in the batch of that number.
+/// (lye_story_reading.h), in the batch of that number. With `explain` the answer is not the plan but
+/// how its figures come about: the one of that name, or all where it is empty.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
@@ -53,6 +54,7 @@ struct PlanRequest {
   std::optional<std::string> label = {};
   std::vector<std::string> weighed = {}, added = {}, purity = {};
   std::optional<std::string> batch = {};
+  std::optional<std::string> explain = {};
 };
 
 /// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the

@@ -14,6 +14,7 @@
 #include "reports/plan_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
+#include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
@@ -179,6 +180,7 @@ std::string planned(const PlanRequest& request, Form form, const moulds::Library
   if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
   if (request.label) files.emplace_back(*request.label, label_draft(run, plan, request.file));
   for (const auto& [path, bytes] : files) write_output(path, bytes);
+  if (request.explain) return explained(request, form, run, plan);
   if (form == Form::json) return reports::plan_json(run, plan, made);
   return reports::made_lye_text(made) + reports::plan_text(run, plan);
 }

@@ -16,6 +16,13 @@ std::optional<std::string> optional_word(const Fields& fields, const char* key) 
   return word(fields, key);
 }
 
+/// "explain": a figure's name, or true for all of them.
+std::optional<std::string> figures_asked(const Fields& fields) {
+  if (!fields.has("explain") || fields.is_null("explain")) return std::nullopt;
+  if (fields.is_text("explain")) return fields.text("explain");
+  return fields.truth("explain") ? std::optional(std::string()) : std::nullopt;
+}
+
 std::optional<std::string> optional_document(const Fields& fields, const char* key) {
   if (!fields.has(key) || fields.is_null(key)) return std::nullopt;
   return fields.object(key).json();
@@ -34,6 +41,7 @@ service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for)
   request.added = fields.texts("added");
   request.purity = fields.texts("purity");
   request.batch = optional_word(fields, "batch");
+  request.explain = figures_asked(fields);
   request.file = path_for(fields.text("file"), request.text.has_value());
   fields.refuse_unknown();
   return request;

@@ -1,4 +1,4 @@
-"""Every answer of `gauge`, `plan` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+"""Every answer of `gauge`, `plan`, `plan --explain` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
 in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
 import glob
 import json
@@ -140,6 +140,7 @@ def of_moulds():
 def of_examples():
     for run in sorted(glob.glob("examples/*.run.json", root_dir=root)):
         yield ["plan", run]
+        yield ["plan", run, "--explain"]
     spring = ["plan", "examples/spring_order.run.json"]
     yield [*spring, "--weighed", "base NaOH 96 g", "--batch", "1"]
     yield [*spring, "--weighed", "base NaOH 200 g", "--batch", "1"]

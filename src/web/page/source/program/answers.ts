@@ -205,6 +205,7 @@ export type Dust = Weighed & {
  */
 export interface Answers {
   common?: AnswerParts;
+  explain?: Explanation;
   gauge?: Gauge;
   list?: Catalogue;
   plan?: Plan;
@@ -214,6 +215,72 @@ export interface Answers {
  */
 export interface AnswerParts {
   [k: string]: unknown;
+}
+/**
+ * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan come about.
+ */
+export interface Explanation {
+  schema: "brimwright.explain/1";
+  /**
+   * Its name.
+   */
+  run: string;
+  /**
+   * The figure of that name and those below it; all, where none is named.
+   *
+   * @minItems 1
+   */
+  how: Working[];
+}
+/**
+ * How one figure comes about, told by the file that computes it.
+ */
+export interface Working {
+  /**
+   * Its place in the answer, numbers from 0: "batches.0.pour.make_g".
+   */
+  of: string;
+  /**
+   * In words.
+   */
+  formula: string;
+  /**
+   * What goes into it.
+   */
+  with: Given[];
+  /**
+   * The formula with the figures in it, where it is plain arithmetic.
+   */
+  sum?: string;
+  /**
+   * Then, such as "up to 1 g"; absent: shown as it comes.
+   */
+  rounded?: string;
+  /**
+   * The figure with its unit.
+   */
+  comes_to?: string;
+  /**
+   * Documents and assumptions.
+   */
+  sources: string[];
+}
+/**
+ * One figure that it is made from.
+ */
+export interface Given {
+  /**
+   * Such as "losses together".
+   */
+  name: string;
+  /**
+   * With its unit.
+   */
+  value: string;
+  /**
+   * Such as "the run".
+   */
+  from?: string;
 }
 /**
  * The answer of `gauge FILE --json`. Heights in the file's frame after up is applied.
@@ -273,6 +340,12 @@ export interface Gauge {
    * What was found, mended, assumed.
    */
   notes: Remark[];
+  /**
+   * How pockets.0.brimful_ml comes about.
+   *
+   * @minItems 1
+   */
+  how: Working[];
 }
 /**
  * One cavity.

@@ -1,0 +1,268 @@
+#include "planning/piece_workings.h"
+
+#include "planning/cost.h"
+#include "units/printing.h"
+#include "units/weight_text.h"
+
+#include <algorithm>
+#include <string>
+
+namespace brimwright::planning {
+namespace {
+
+constexpr auto the_run = "the run";
+
+std::string counted(std::int64_t count) { return std::to_string(count); }
+
+Working make_working(const Run& run, const Pieces& pieces) {
+  std::vector<Given> with = {{"to sell", counted(pieces.sell), the_run},
+                             {"spoilage", in_figures(run.spoilage), the_run}};
+  if (!run.batch.fills_moulds)
+    return {.of = "make",
+            .formula = "pieces to make = pieces to sell ÷ (1 − spoilage)",
+            .with = with,
+            .sum = counted(pieces.sell) + " ÷ (1 − " + in_figures(run.spoilage) + ")",
+            .rounded = to_whole(Rounded::up),
+            .comes_to = counted(pieces.make)};
+  with.push_back({"fillings", counted(pieces.fillings)});
+  with.push_back({"cavities", counted(pieces.cavities), "all moulds owned"});
+  return {.of = "make",
+          .formula =
+              "pieces to make = fillings × cavities × pieces of one cast, as the moulds are "
+              "all filled; no fewer than pieces to sell ÷ (1 − spoilage)",
+          .with = with,
+          .sum = counted(pieces.fillings) + " × " + counted(pieces.cavities) + " × " +
+                 counted(pieces.per_cast),
+          .comes_to = counted(pieces.make)};
+}
+
+Working fillings_working(const Pieces& pieces) {
+  return {.of = "fillings",
+          .formula = "fillings = cavities to fill ÷ cavities of all moulds owned",
+          .with = {{"cavities to fill", counted(pieces.casts)},
+                   {"cavities", counted(pieces.cavities), "all moulds owned"}},
+          .sum = counted(pieces.casts) + " ÷ " + counted(pieces.cavities),
+          .rounded = to_whole(Rounded::up),
+          .comes_to = counted(pieces.fillings)};
+}
+
+Working batches_working(const Plan& plan) {
+  Working working{.of = "batches",
+                  .formula =
+                      "batches = as few as the fillings and what sets their size allow, and "
+                      "as even as can be",
+                  .comes_to = counted(plan.pieces.batches)};
+  for (const Batch& batch : plan.batches)
+    working.with.push_back({counted(batch.count()) + (batch.count() == 1 ? " batch" : " batches"),
+                            counted(batch.pieces) + (batch.pieces == 1 ? " piece" : " pieces")});
+  for (const Limit& limit : plan.batch_limits)
+    if (limit.sets) working.with.push_back({limit.what, limit.text});
+  return working;
+}
+
+/// What of one batter is left after the cure.
+Working cured_working(const chemistry::Formula& formula, const BatterTally& batter,
+                      const PartMass& part) {
+  const PartCure& cure = *batter.cure;
+  Working working{
+      .of = "cured_g",
+      .formula = "cured = fresh × what the cure leaves of it; " + std::string("only water leaves"),
+      .with = {{"fresh", in_figures(part.fresh)}},
+      .comes_to = in_figures(*part.cured)};
+  if (cure.curve) {
+    working.formula =
+        "cured = what stays in the end + what goes × e^(−days ÷ time constant), of the fresh part";
+    working.with.push_back({"stays in the end", in_figures(cure.curve->end)});
+    working.with.push_back({"goes", in_figures(cure.curve->to_lose)});
+    working.with.push_back(
+        {"time constant", trimmed(cure.curve->tau_days, 2) + " days", formula.name});
+    return working;
+  }
+  const Weighing& weighing = batter.weighing;
+  const Mass water = weighing.water + weighing.water_in_acids;
+  const std::string lost = in_figures(*formula.water_lost_in_cure);
+  working.with.push_back({"water of the batter", in_figures(water)});
+  working.with.push_back({"the batter", in_figures(weighing.batter)});
+  working.with.push_back({"of that water lost in cure", lost, formula.name});
+  working.sum = in_figures(part.fresh) + " × (1 − " + in_figures(water) + " ÷ " +
+                in_figures(weighing.batter) + " × " + lost + ")";
+  return working;
+}
+
+/// The batch whose soap keeps least, which the plan tells of.
+template <class Take>
+const BatterTally& keeps_least(const Plan& plan, Take take) {
+  const BatterTally* least = &take(plan.batches.front());
+  for (const Batch& batch : plan.batches)
+    if (take(batch).cure->cured < least->cure->cured) least = &take(batch);
+  return *least;
+}
+
+/// Of a batch's topping, the whipping that keeps least.
+const BatterTally& topping_of(const Batch& batch) {
+  const BatterTally* least = &batch.whippings.front().pipe.batter;
+  for (const Whipping& whipping : batch.whippings)
+    if (whipping.pipe.batter.cure->cured < least->cure->cured) least = &whipping.pipe.batter;
+  return *least;
+}
+
+Working sum_of_parts(const std::string& of, const std::vector<PartMass>& parts, Mass total,
+                     bool is_cured) {
+  Working working{.of = of,
+                  .formula = is_cured
+                                 ? "cured = sum over the parts of dry matter + water × (1 − share "
+                                   "lost in cure)"
+                                 : "fresh = sum of its parts",
+                  .comes_to = in_figures(total)};
+  std::vector<std::string> terms;
+  for (const PartMass& part : parts) {
+    terms.push_back(in_figures(is_cured ? *part.cured : part.fresh));
+    working.with.push_back({part.name, in_figures(part.fresh) + " fresh",
+                            part.cured ? in_figures(*part.cured) + " cured" : ""});
+  }
+  working.sum = added(terms);
+  return working;
+}
+
+std::vector<Working> mass_workings(const Run& run, const Plan& plan) {
+  const PieceTally& piece = plan.piece;
+  std::vector<Working> all{sum_of_parts("fresh_g", piece.parts, piece.fresh, false)};
+  if (piece.cured) all.push_back(sum_of_parts("cured_g", piece.parts, *piece.cured, true));
+  if (piece.parts[0].cured)
+    append_at(all, "parts.0",
+              {cured_working(run.pour.formula,
+                             keeps_least(plan,
+                                         [](const Batch& batch) -> const BatterTally& {
+                                           return batch.pour.batter;
+                                         }),
+                             piece.parts[0])});
+  if (plan.pipe && piece.parts[1].cured)
+    append_at(all, "parts.1",
+              {cured_working(run.pipe->formula, keeps_least(plan, topping_of), piece.parts[1])});
+  return all;
+}
+
+Working size_working(const Plan& plan) {
+  const PieceSize& size = *plan.piece.size;
+  return {.of = "size",
+          .formula =
+              "the box that the model of base, topping and decoration just fits, standing as "
+              "it was poured",
+          .with = {{"wide", in_figures(size.width)},
+                   {"deep", in_figures(size.depth)},
+                   {"high", in_figures(size.height)},
+                   {"of it base to the pour line", in_figures(plan.pour.line)}}};
+}
+
+std::string in_money(const Money& money) { return amount_text(money) + " " + money.currency.code; }
+
+std::string to_coin(const Currency& currency) {
+  return "to the nearest " + amount_text({1, currency}) + " " + currency.code;
+}
+
+std::vector<Working> cost_workings(const Purse& purse, const Cost& cost, std::int64_t sell) {
+  Working total{.of = "cost.total",
+                .formula = "all materials = sum of (price ÷ pack × used), each to the coin",
+                .comes_to = in_money(cost.total)};
+  std::vector<std::string> terms;
+  for (const CostLine& line : cost.lines) {
+    const std::string used = in_figures(line.used) + " used";
+    if (!line.cost) {
+      total.with.push_back({line.name, "unpriced", used});
+      continue;
+    }
+    const Price& price = purse.prices.at(line.name);
+    terms.push_back(in_money(*line.cost));
+    total.with.push_back({line.name, terms.back(),
+                          used + ", " + in_money(price.paid) + " for " + in_figures(price.pack)});
+  }
+  total.sum = added(terms);
+  return {total,
+          {.of = "cost.amount",
+           .formula = "cost of a piece = all materials ÷ pieces to sell",
+           .with = {{"all materials", in_money(cost.total)}, {"to sell", counted(sell), the_run}},
+           .sum = in_money(cost.total) + " ÷ " + counted(sell),
+           .rounded = to_coin(purse.currency),
+           .comes_to = in_money(cost.per_piece)}};
+}
+
+Working label_working(const LabelDraft& label) {
+  return {.of = "label_g",
+          .formula =
+              "net quantity = the lightest believable piece, down to what the label's rules "
+              "let it state",
+          .with = {{"lightest believable piece", in_figures(label.lightest->mass),
+                    label.lightest->because},
+                   {"mean", in_figures(label.lightest->mean)}},
+          .comes_to = in_figures(label.net->stated)};
+}
+
+}  // namespace
+
+std::vector<Working> pieces_workings(const Run& run, const Plan& plan) {
+  return {make_working(run, plan.pieces), fillings_working(plan.pieces), batches_working(plan)};
+}
+
+std::vector<Working> piece_workings(const Run& run, const Plan& plan) {
+  std::vector<Working> all = mass_workings(run, plan);
+  if (plan.piece.size) all.push_back(size_working(plan));
+  if (plan.cost && is_any_priced(*plan.cost))
+    append_at(all, "", cost_workings(*run.money, *plan.cost, plan.pieces.sell));
+  if (plan.label && plan.label->net) all.push_back(label_working(*plan.label));
+  return all;
+}
+
+std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece) {
+  const auto bars = static_cast<std::int64_t>(cut.bars.size());
+  std::vector<Given> with = {{"rows", counted(cut.rows)},
+                             {"columns", counted(cut.columns)},
+                             {"usable along", in_figures(cut.usable_along), "what trimming leaves"},
+                             {"usable across", in_figures(cut.usable_across)},
+                             {"kerf", in_figures(run.cut->kerf), the_run},
+                             {"smallest bar", in_figures(cut.least)},
+                             {"largest bar", in_figures(cut.greatest)}};
+  Working count{.of = "bars_each",
+                .formula =
+                    "bars = rows × columns that fit after trimming, planing and the kerf of "
+                    "each cut",
+                .with = with,
+                .comes_to = counted(bars)};
+  if (bars == cut.rows * cut.columns)
+    count.sum = counted(cut.rows) + " × " + counted(cut.columns);
+  else
+    count.formula += "; a piece that holds less than half of the fullest is an offcut";
+  return {count,
+          {.of = "offcuts_ml",
+           .formula = "offcuts = loaf − bars − kerf − planing, cut by planes",
+           .with = {{"loaf", in_figures(cut.loaf)},
+                    {"bars", in_figures(cut.in_bars())},
+                    {"kerf", in_figures(cut.kerf)},
+                    {"planing", in_figures(cut.planing)}},
+           .sum = in_figures(cut.loaf) + " − " + in_figures(cut.in_bars()) + " − " +
+                  in_figures(cut.kerf) + " − " + in_figures(cut.planing),
+           .comes_to = in_figures(cut.offcuts)},
+          {.of = "offcuts_g",
+           .formula = "offcuts = what is cut off of each material × its density, added up",
+           .with = {{"of all materials, in volume", in_figures(cut.offcuts)}},
+           .comes_to = in_figures(piece.cut_off.offcuts)}};
+}
+
+std::vector<Working> bottle_part_workings(const BottleTally::Part& part, Mass holds, Mass batter,
+                                          Mass all_batter) {
+  return {{.of = "g",
+           .formula = "out of the bottle = what it holds × this batter ÷ all batters of the run: "
+                      "one rate in all",
+           .with = {{"the bottle holds", in_figures(holds), the_run},
+                    {"this batter", in_figures(batter)},
+                    {"all batters of the run", in_figures(all_batter)}},
+           .sum = in_figures(holds) + " × " + in_figures(batter) + " ÷ " + in_figures(all_batter),
+           .rounded = to_step(Rounded::down, part.step),
+           .comes_to = on_scale(part.gives, part.step)},
+          {.of = "percent_of_batter",
+           .formula = "of the batter = what it gets ÷ the batter",
+           .with = {{"gets", in_figures(part.gives)}, {"the batter", in_figures(batter)}},
+           .sum = in_figures(part.gives) + " ÷ " + in_figures(batter),
+           .comes_to = in_figures(part.of_batter)}};
+}
+
+}  // namespace brimwright::planning

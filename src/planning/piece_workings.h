@@ -1,0 +1,24 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "units/working.h"
+
+#include <vector>
+
+namespace brimwright::planning {
+
+/// How many are cast, in how many fillings and batches: places below "pieces".
+std::vector<Working> pieces_workings(const Run& run, const Plan& plan);
+
+/// What one finished piece weighs, measures and costs: places below "piece".
+std::vector<Working> piece_workings(const Run& run, const Plan& plan);
+
+/// How a loaf comes apart: places below "cut".
+std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece);
+
+/// What one batter gets out of a bottle: "g" and "percent_of_batter".
+std::vector<Working> bottle_part_workings(const BottleTally::Part& part, Mass holds, Mass batter,
+                                          Mass all_batter);
+
+}  // namespace brimwright::planning

@@ -1,0 +1,40 @@
+#include "service/explaining.h"
+
+#include "planning/workings.h"
+#include "reports/workings_report.h"
+#include "units/fields.h"
+#include "units/user_error.h"
+
+#include <vector>
+
+namespace brimwright::service {
+namespace {
+
+std::vector<Working> named(const std::vector<Working>& all, const std::string& name) {
+  std::vector<Working> found;
+  for (const Working& one : all)
+    if (name.empty() || one.of == name || one.of.starts_with(name + ".")) found.push_back(one);
+  return found;
+}
+
+[[noreturn]] void refuse_unknown(const std::vector<Working>& all, const std::string& name) {
+  std::vector<std::string> names;
+  for (const Working& one : all) names.push_back(one.of);
+  const auto nearest = nearest_name(name, names);
+  throw UserError({"command line", "--explain"}, "\"" + name + "\" is no figure of this plan",
+                  (nearest ? "did you mean \"" + *nearest + "\"? " : "") +
+                      std::string("Without a name the figures are listed"));
+}
+
+}  // namespace
+
+std::string explained(const PlanRequest& request, Form form, const planning::Run& run,
+                      const planning::Plan& plan) {
+  const std::vector<Working> all = planning::workings_of(run, plan);
+  const std::vector<Working> asked = named(all, *request.explain);
+  if (asked.empty()) refuse_unknown(all, *request.explain);
+  if (form == Form::json) return reports::workings_json(run.name, asked);
+  return request.explain->empty() ? reports::workings_list(asked) : reports::workings_text(asked);
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "service/requests.h"
+
+#include <string>
+
+namespace brimwright::service {
+
+/// How figures of `plan` come about, as `request.explain` asks: the figure of that name, or all
+/// whose names begin with it and a dot. Without a name all of them, of which people are given the
+/// list. UserError for a name that no figure has, with the nearest.
+std::string explained(const PlanRequest& request, Form form, const planning::Run& run,
+                      const planning::Plan& plan);
+
+}  // namespace brimwright::service
