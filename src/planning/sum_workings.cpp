@@ -35,7 +35,7 @@ std::vector<Working> below(const std::vector<Working>& all, const std::string& f
   return found;
 }
 
-constexpr auto added_up = "what each takes × how often it is made, added up";
+constexpr auto added_up = "in all = what each takes × how often it is made, added up";
 
 struct Term {
   std::int64_t count;
