@@ -11,6 +11,7 @@ import {
   figure,
   laptop,
   open,
+  opened,
   open_all,
   root,
   run,
@@ -206,19 +207,16 @@ await run({
         assert.ok(!weighed.some(([, value]) => value === sum), `${sum} g of the whole run stands under a batch`);
       }
       const naoh = page.locator(".needs .figure", { hasText: "NaOH" }).first();
-      await naoh.locator("button").click();
+      await opened(naoh);
       const rows = await naoh
         .locator(".sum tr")
         .evaluateAll((all) =>
           all.map((row) => [
-            row.querySelector("th").textContent,
+            row.querySelector("td + td").textContent,
             Number.parseFloat(row.querySelector("td").textContent),
           ]),
         );
-      const summed = rows.reduce(
-        (sum, [words, grams]) => sum + (/once/.test(words) ? 1 : Number(/(\d+) times/.exec(words)[1])) * grams,
-        0,
-      );
+      const summed = rows.reduce((sum, [often, grams]) => sum + Number(/^(\d+) of these$/.exec(often)[1]) * grams, 0);
       assert.ok(Math.abs(summed - plan.pour.naoh_g) < 1e-6, `${JSON.stringify(rows)} for ${plan.pour.naoh_g}`);
       assert.match(await page.locator(".lane.perch .order").innerText(), /for the whole run/);
     }),

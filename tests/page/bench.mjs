@@ -145,6 +145,13 @@ export async function saved(page) {
 /** The batch whose weights the page shows first: the largest. */
 export const first_batch = (plan) => plan.batches[0];
 
+/** Opens a figure: how the program says that it came about. */
+export async function opened(of) {
+  await of.locator("button").first().click();
+  await of.locator(".sum .formula").first().waitFor();
+  return of.locator(".sum").first().innerText();
+}
+
 /** A figure's first number, by what it is called. */
 export async function figure(page, label, within = "main") {
   const line = page.locator(within).locator(".figure .line", { hasText: label }).first();

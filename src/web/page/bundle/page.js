@@ -1,61 +1,61 @@
-var lo=globalThis,po=lo.ShadowRoot&&(lo.ShadyCSS===void 0||lo.ShadyCSS.nativeShadow)&&"adoptedStyleSheets"in Document.prototype&&"replace"in CSSStyleSheet.prototype,js=Symbol(),Cs=new WeakMap,uo=class{constructor(t,n,o){if(this._$cssResult$=!0,o!==js)throw Error("CSSResult is not constructable. Use `unsafeCSS` or `css` instead.");this.cssText=t,this.t=n}get styleSheet(){let t=this.o,n=this.t;if(po&&t===void 0){let o=n!==void 0&&n.length===1;o&&(t=Cs.get(n)),t===void 0&&((this.o=t=new CSSStyleSheet).replaceSync(this.cssText),o&&Cs.set(n,t))}return t}toString(){return this.cssText}},Ns=e=>new uo(typeof e=="string"?e:e+"",void 0,js);var zs=(e,t)=>{if(po)e.adoptedStyleSheets=t.map(n=>n instanceof CSSStyleSheet?n:n.styleSheet);else for(let n of t){let o=document.createElement("style"),i=lo.litNonce;i!==void 0&&o.setAttribute("nonce",i),o.textContent=n.cssText,e.appendChild(o)}},Pi=po?e=>e:e=>e instanceof CSSStyleSheet?(t=>{let n="";for(let o of t.cssRules)n+=o.cssText;return Ns(n)})(e):e;var{is:Ic,defineProperty:Bc,getOwnPropertyDescriptor:Wc,getOwnPropertyNames:Cc,getOwnPropertySymbols:jc,getPrototypeOf:Nc}=Object,co=globalThis,Hs=co.trustedTypes,zc=Hs?Hs.emptyScript:"",Hc=co.reactiveElementPolyfillSupport,An=(e,t)=>e,Ai={toAttribute(e,t){switch(t){case Boolean:e=e?zc:null;break;case Object:case Array:e=e==null?e:JSON.stringify(e)}return e},fromAttribute(e,t){let n=e;switch(t){case Boolean:n=e!==null;break;case Number:n=e===null?null:Number(e);break;case Object:case Array:try{n=JSON.parse(e)}catch{n=null}}return n}},Js=(e,t)=>!Ic(e,t),Us={attribute:!0,type:String,converter:Ai,reflect:!1,useDefault:!1,hasChanged:Js};Symbol.metadata??=Symbol("metadata"),co.litPropertyMetadata??=new WeakMap;var Je=class extends HTMLElement{static addInitializer(t){this._$Ei(),(this.l??=[]).push(t)}static get observedAttributes(){return this.finalize(),this._$Eh&&[...this._$Eh.keys()]}static createProperty(t,n=Us){if(n.state&&(n.attribute=!1),this._$Ei(),this.prototype.hasOwnProperty(t)&&((n=Object.create(n)).wrapped=!0),this.elementProperties.set(t,n),!n.noAccessor){let o=Symbol(),i=this.getPropertyDescriptor(t,o,n);i!==void 0&&Bc(this.prototype,t,i)}}static getPropertyDescriptor(t,n,o){let{get:i,set:r}=Wc(this.prototype,t)??{get(){return this[n]},set(l){this[n]=l}};return{get:i,set(l){let p=i?.call(this);r?.call(this,l),this.requestUpdate(t,p,o)},configurable:!0,enumerable:!0}}static getPropertyOptions(t){return this.elementProperties.get(t)??Us}static _$Ei(){if(this.hasOwnProperty(An("elementProperties")))return;let t=Nc(this);t.finalize(),t.l!==void 0&&(this.l=[...t.l]),this.elementProperties=new Map(t.elementProperties)}static finalize(){if(this.hasOwnProperty(An("finalized")))return;if(this.finalized=!0,this._$Ei(),this.hasOwnProperty(An("properties"))){let n=this.properties,o=[...Cc(n),...jc(n)];for(let i of o)this.createProperty(i,n[i])}let t=this[Symbol.metadata];if(t!==null){let n=litPropertyMetadata.get(t);if(n!==void 0)for(let[o,i]of n)this.elementProperties.set(o,i)}this._$Eh=new Map;for(let[n,o]of this.elementProperties){let i=this._$Eu(n,o);i!==void 0&&this._$Eh.set(i,n)}this.elementStyles=this.finalizeStyles(this.styles)}static finalizeStyles(t){let n=[];if(Array.isArray(t)){let o=new Set(t.flat(1/0).reverse());for(let i of o)n.unshift(Pi(i))}else t!==void 0&&n.push(Pi(t));return n}static _$Eu(t,n){let o=n.attribute;return o===!1?void 0:typeof o=="string"?o:typeof t=="string"?t.toLowerCase():void 0}constructor(){super(),this._$Ep=void 0,this.isUpdatePending=!1,this.hasUpdated=!1,this._$Em=null,this._$Ev()}_$Ev(){this._$ES=new Promise(t=>this.enableUpdating=t),this._$AL=new Map,this._$E_(),this.requestUpdate(),this.constructor.l?.forEach(t=>t(this))}addController(t){(this._$EO??=new Set).add(t),this.renderRoot!==void 0&&this.isConnected&&t.hostConnected?.()}removeController(t){this._$EO?.delete(t)}_$E_(){let t=new Map,n=this.constructor.elementProperties;for(let o of n.keys())this.hasOwnProperty(o)&&(t.set(o,this[o]),delete this[o]);t.size>0&&(this._$Ep=t)}createRenderRoot(){let t=this.shadowRoot??this.attachShadow(this.constructor.shadowRootOptions);return zs(t,this.constructor.elementStyles),t}connectedCallback(){this.renderRoot??=this.createRenderRoot(),this.enableUpdating(!0),this._$EO?.forEach(t=>t.hostConnected?.())}enableUpdating(t){}disconnectedCallback(){this._$EO?.forEach(t=>t.hostDisconnected?.())}attributeChangedCallback(t,n,o){this._$AK(t,o)}_$ET(t,n){let o=this.constructor.elementProperties.get(t),i=this.constructor._$Eu(t,o);if(i!==void 0&&o.reflect===!0){let r=(o.converter?.toAttribute!==void 0?o.converter:Ai).toAttribute(n,o.type);this._$Em=t,r==null?this.removeAttribute(i):this.setAttribute(i,r),this._$Em=null}}_$AK(t,n){let o=this.constructor,i=o._$Eh.get(t);if(i!==void 0&&this._$Em!==i){let r=o.getPropertyOptions(i),l=typeof r.converter=="function"?{fromAttribute:r.converter}:r.converter?.fromAttribute!==void 0?r.converter:Ai;this._$Em=i;let p=l.fromAttribute(n,r.type);this[i]=p??this._$Ej?.get(i)??p,this._$Em=null}}requestUpdate(t,n,o,i=!1,r){if(t!==void 0){let l=this.constructor;if(i===!1&&(r=this[t]),o??=l.getPropertyOptions(t),!((o.hasChanged??Js)(r,n)||o.useDefault&&o.reflect&&r===this._$Ej?.get(t)&&!this.hasAttribute(l._$Eu(t,o))))return;this.C(t,n,o)}this.isUpdatePending===!1&&(this._$ES=this._$EP())}C(t,n,{useDefault:o,reflect:i,wrapped:r},l){o&&!(this._$Ej??=new Map).has(t)&&(this._$Ej.set(t,l??n??this[t]),r!==!0||l!==void 0)||(this._$AL.has(t)||(this.hasUpdated||o||(n=void 0),this._$AL.set(t,n)),i===!0&&this._$Em!==t&&(this._$Eq??=new Set).add(t))}async _$EP(){this.isUpdatePending=!0;try{await this._$ES}catch(n){Promise.reject(n)}let t=this.scheduleUpdate();return t!=null&&await t,!this.isUpdatePending}scheduleUpdate(){return this.performUpdate()}performUpdate(){if(!this.isUpdatePending)return;if(!this.hasUpdated){if(this.renderRoot??=this.createRenderRoot(),this._$Ep){for(let[i,r]of this._$Ep)this[i]=r;this._$Ep=void 0}let o=this.constructor.elementProperties;if(o.size>0)for(let[i,r]of o){let{wrapped:l}=r,p=this[i];l!==!0||this._$AL.has(i)||p===void 0||this.C(i,void 0,r,p)}}let t=!1,n=this._$AL;try{t=this.shouldUpdate(n),t?(this.willUpdate(n),this._$EO?.forEach(o=>o.hostUpdate?.()),this.update(n)):this._$EM()}catch(o){throw t=!1,this._$EM(),o}t&&this._$AE(n)}willUpdate(t){}_$AE(t){this._$EO?.forEach(n=>n.hostUpdated?.()),this.hasUpdated||(this.hasUpdated=!0,this.firstUpdated(t)),this.updated(t)}_$EM(){this._$AL=new Map,this.isUpdatePending=!1}get updateComplete(){return this.getUpdateComplete()}getUpdateComplete(){return this._$ES}shouldUpdate(t){return!0}update(t){this._$Eq&&=this._$Eq.forEach(n=>this._$ET(n,this[n])),this._$EM()}updated(t){}firstUpdated(t){}};Je.elementStyles=[],Je.shadowRootOptions={mode:"open"},Je[An("elementProperties")]=new Map,Je[An("finalized")]=new Map,Hc?.({ReactiveElement:Je}),(co.reactiveElementVersions??=[]).push("2.1.2");var Oi=globalThis,qs=e=>e,mo=Oi.trustedTypes,Ks=mo?mo.createPolicy("lit-html",{createHTML:e=>e}):void 0,Fi="$lit$",qe=`lit$${Math.random().toFixed(9).slice(2)}$`,Mi="?"+qe,Uc=`<${Mi}>`,Tt=document,On=()=>Tt.createComment(""),Fn=e=>e===null||typeof e!="object"&&typeof e!="function",Ei=Array.isArray,Xs=e=>Ei(e)||typeof e?.[Symbol.iterator]=="function",Di=`[ 	
-\f\r]`,Dn=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Vs=/-->/g,Gs=/>/g,kt=RegExp(`>|${Di}(?:([^\\s"'>=/]+)(${Di}*=${Di}*(?:[^ 	
-\f\r"'\`<>=]|("|')|))|$)`,"g"),Ys=/'/g,Qs=/"/g,ea=/^(?:script|style|textarea|title)$/i,Li=e=>(t,...n)=>({_$litType$:e,strings:t,values:n}),s=Li(1),W=Li(2),E_=Li(3),ve=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Zs=new WeakMap,xt=Tt.createTreeWalker(Tt,129);function ta(e,t){if(!Ei(e)||!e.hasOwnProperty("raw"))throw Error("invalid template strings array");return Ks!==void 0?Ks.createHTML(t):t}var na=(e,t)=>{let n=e.length-1,o=[],i,r=t===2?"<svg>":t===3?"<math>":"",l=Dn;for(let p=0;p<n;p++){let c=e[p],d,f,b=-1,S=0;for(;S<c.length&&(l.lastIndex=S,f=l.exec(c),f!==null);)S=l.lastIndex,l===Dn?f[1]==="!--"?l=Vs:f[1]!==void 0?l=Gs:f[2]!==void 0?(ea.test(f[2])&&(i=RegExp("</"+f[2],"g")),l=kt):f[3]!==void 0&&(l=kt):l===kt?f[0]===">"?(l=i??Dn,b=-1):f[1]===void 0?b=-2:(b=l.lastIndex-f[2].length,d=f[1],l=f[3]===void 0?kt:f[3]==='"'?Qs:Ys):l===Qs||l===Ys?l=kt:l===Vs||l===Gs?l=Dn:(l=kt,i=void 0);let A=l===kt&&e[p+1].startsWith("/>")?" ":"";r+=l===Dn?c+Uc:b>=0?(o.push(d),c.slice(0,b)+Fi+c.slice(b)+qe+A):c+qe+(b===-2?p:A)}return[ta(e,r+(e[n]||"<?>")+(t===2?"</svg>":t===3?"</math>":"")),o]},Mn=class e{constructor({strings:t,_$litType$:n},o){let i;this.parts=[];let r=0,l=0,p=t.length-1,c=this.parts,[d,f]=na(t,n);if(this.el=e.createElement(d,o),xt.currentNode=this.el.content,n===2||n===3){let b=this.el.content.firstChild;b.replaceWith(...b.childNodes)}for(;(i=xt.nextNode())!==null&&c.length<p;){if(i.nodeType===1){if(i.hasAttributes())for(let b of i.getAttributeNames())if(b.endsWith(Fi)){let S=f[l++],A=i.getAttribute(b).split(qe),F=/([.?@])?(.*)/.exec(S);c.push({type:1,index:r,name:F[2],strings:A,ctor:F[1]==="."?ho:F[1]==="?"?go:F[1]==="@"?_o:Rt}),i.removeAttribute(b)}else b.startsWith(qe)&&(c.push({type:6,index:r}),i.removeAttribute(b));if(ea.test(i.tagName)){let b=i.textContent.split(qe),S=b.length-1;if(S>0){i.textContent=mo?mo.emptyScript:"";for(let A=0;A<S;A++)i.append(b[A],On()),xt.nextNode(),c.push({type:2,index:++r});i.append(b[S],On())}}}else if(i.nodeType===8)if(i.data===Mi)c.push({type:2,index:r});else{let b=-1;for(;(b=i.data.indexOf(qe,b+1))!==-1;)c.push({type:7,index:r}),b+=qe.length-1}r++}}static createElement(t,n){let o=Tt.createElement("template");return o.innerHTML=t,o}};function St(e,t,n=e,o){if(t===ve)return t;let i=o!==void 0?n._$Co?.[o]:n._$Cl,r=Fn(t)?void 0:t._$litDirective$;return i?.constructor!==r&&(i?._$AO?.(!1),r===void 0?i=void 0:(i=new r(e),i._$AT(e,n,o)),o!==void 0?(n._$Co??=[])[o]=i:n._$Cl=i),i!==void 0&&(t=St(e,i._$AS(e,t.values),i,o)),t}var fo=class{constructor(t,n){this._$AV=[],this._$AN=void 0,this._$AD=t,this._$AM=n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(t){let{el:{content:n},parts:o}=this._$AD,i=(t?.creationScope??Tt).importNode(n,!0);xt.currentNode=i;let r=xt.nextNode(),l=0,p=0,c=o[0];for(;c!==void 0;){if(l===c.index){let d;c.type===2?d=new Ut(r,r.nextSibling,this,t):c.type===1?d=new c.ctor(r,c.name,c.strings,this,t):c.type===6&&(d=new $o(r,this,t)),this._$AV.push(d),c=o[++p]}l!==c?.index&&(r=xt.nextNode(),l++)}return xt.currentNode=Tt,i}p(t){let n=0;for(let o of this._$AV)o!==void 0&&(o.strings!==void 0?(o._$AI(t,o,n),n+=o.strings.length-2):o._$AI(t[n])),n++}},Ut=class e{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(t,n,o,i){this.type=2,this._$AH=u,this._$AN=void 0,this._$AA=t,this._$AB=n,this._$AM=o,this.options=i,this._$Cv=i?.isConnected??!0}get parentNode(){let t=this._$AA.parentNode,n=this._$AM;return n!==void 0&&t?.nodeType===11&&(t=n.parentNode),t}get startNode(){return this._$AA}get endNode(){return this._$AB}_$AI(t,n=this){t=St(this,t,n),Fn(t)?t===u||t==null||t===""?(this._$AH!==u&&this._$AR(),this._$AH=u):t!==this._$AH&&t!==ve&&this._(t):t._$litType$!==void 0?this.$(t):t.nodeType!==void 0?this.T(t):Xs(t)?this.k(t):this._(t)}O(t){return this._$AA.parentNode.insertBefore(t,this._$AB)}T(t){this._$AH!==t&&(this._$AR(),this._$AH=this.O(t))}_(t){this._$AH!==u&&Fn(this._$AH)?this._$AA.nextSibling.data=t:this.T(Tt.createTextNode(t)),this._$AH=t}$(t){let{values:n,_$litType$:o}=t,i=typeof o=="number"?this._$AC(t):(o.el===void 0&&(o.el=Mn.createElement(ta(o.h,o.h[0]),this.options)),o);if(this._$AH?._$AD===i)this._$AH.p(n);else{let r=new fo(i,this),l=r.u(this.options);r.p(n),this.T(l),this._$AH=r}}_$AC(t){let n=Zs.get(t.strings);return n===void 0&&Zs.set(t.strings,n=new Mn(t)),n}k(t){Ei(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,o,i=0;for(let r of t)i===n.length?n.push(o=new e(this.O(On()),this.O(On()),this,this.options)):o=n[i],o._$AI(r),i++;i<n.length&&(this._$AR(o&&o._$AB.nextSibling,i),n.length=i)}_$AR(t=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);t!==this._$AB;){let o=qs(t).nextSibling;qs(t).remove(),t=o}}setConnected(t){this._$AM===void 0&&(this._$Cv=t,this._$AP?.(t))}},Rt=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(t,n,o,i,r){this.type=1,this._$AH=u,this._$AN=void 0,this.element=t,this.name=n,this._$AM=i,this.options=r,o.length>2||o[0]!==""||o[1]!==""?(this._$AH=Array(o.length-1).fill(new String),this.strings=o):this._$AH=u}_$AI(t,n=this,o,i){let r=this.strings,l=!1;if(r===void 0)t=St(this,t,n,0),l=!Fn(t)||t!==this._$AH&&t!==ve,l&&(this._$AH=t);else{let p=t,c,d;for(t=r[0],c=0;c<r.length-1;c++)d=St(this,p[o+c],n,c),d===ve&&(d=this._$AH[c]),l||=!Fn(d)||d!==this._$AH[c],d===u?t=u:t!==u&&(t+=(d??"")+r[c+1]),this._$AH[c]=d}l&&!i&&this.j(t)}j(t){t===u?this.element.removeAttribute(this.name):this.element.setAttribute(this.name,t??"")}},ho=class extends Rt{constructor(){super(...arguments),this.type=3}j(t){this.element[this.name]=t===u?void 0:t}},go=class extends Rt{constructor(){super(...arguments),this.type=4}j(t){this.element.toggleAttribute(this.name,!!t&&t!==u)}},_o=class extends Rt{constructor(t,n,o,i,r){super(t,n,o,i,r),this.type=5}_$AI(t,n=this){if((t=St(this,t,n,0)??u)===ve)return;let o=this._$AH,i=t===u&&o!==u||t.capture!==o.capture||t.once!==o.once||t.passive!==o.passive,r=t!==u&&(o===u||i);i&&this.element.removeEventListener(this.name,this,o),r&&this.element.addEventListener(this.name,this,t),this._$AH=t}handleEvent(t){typeof this._$AH=="function"?this._$AH.call(this.options?.host??this.element,t):this._$AH.handleEvent(t)}},$o=class{constructor(t,n,o){this.element=t,this.type=6,this._$AN=void 0,this._$AM=n,this.options=o}get _$AU(){return this._$AM._$AU}_$AI(t){St(this,t)}},oa={M:Fi,P:qe,A:Mi,C:1,L:na,R:fo,D:Xs,V:St,I:Ut,H:Rt,N:go,U:_o,B:ho,F:$o},Jc=Oi.litHtmlPolyfillSupport;Jc?.(Mn,Ut),(Oi.litHtmlVersions??=[]).push("3.3.3");var Pt=(e,t,n)=>{let o=n?.renderBefore??t,i=o._$litPart$;if(i===void 0){let r=n?.renderBefore??null;o._$litPart$=i=new Ut(t.insertBefore(On(),r),r,void 0,n??{})}return i._$AI(e),i};var Ii=globalThis,Jt=class extends Je{constructor(){super(...arguments),this.renderOptions={host:this},this._$Do=void 0}createRenderRoot(){let t=super.createRenderRoot();return this.renderOptions.renderBefore??=t.firstChild,t}update(t){let n=this.render();this.hasUpdated||(this.renderOptions.isConnected=this.isConnected),super.update(t),this._$Do=Pt(n,this.renderRoot,this.renderOptions)}connectedCallback(){super.connectedCallback(),this._$Do?.setConnected(!0)}disconnectedCallback(){super.disconnectedCallback(),this._$Do?.setConnected(!1)}render(){return ve}};Jt._$litElement$=!0,Jt.finalized=!0,Ii.litElementHydrateSupport?.({LitElement:Jt});var qc=Ii.litElementPolyfillSupport;qc?.({LitElement:Jt});(Ii.litElementVersions??=[]).push("4.2.2");var ia=()=>{},Bi=!1;function ra(e){ia=e}function De(){Bi||(Bi=!0,queueMicrotask(()=>{Bi=!1,ia()}))}function sa(e){return e.split("/").slice(1).map(t=>t.replaceAll("~1","/").replaceAll("~0","~"))}function g(e,t){let n=e;for(let o of sa(t)){if(n===null||typeof n!="object")return;n=n[o]}return n}function U(e,t,n){return Wi(e,sa(t),n)}function Wi(e,t,n){let[o,...i]=t;if(o===void 0)return n;if(Array.isArray(e)){let p=[...e],c=Wi(p[Number(o)],i,n);return c===void 0?p.splice(Number(o),1):p[Number(o)]=c,p}let r={...e??{}},l=Wi(r[o],i,n);return l===void 0?delete r[o]:r[o]=l,r}var aa={};function Ke(e,t){(aa[e]??=[]).push(t)}function it(e,t){for(let n of aa[e]??[])n(t)}var la=()=>/^#([0-9a-f]{48})$/.exec(location.hash)?.[1],bo="";function ua(e){bo=e,sessionStorage.setItem("key",e)}ua(la()??sessionStorage.getItem("key")??"");function pa(e){addEventListener("hashchange",()=>{let t=la();!t||t===bo||(ua(t),e())})}var ca={status:0,body:new Blob};async function Kc(e,t,n){try{let o=await fetch(t,{method:e,body:n,headers:{"X-Bench-Key":bo}});return{status:o.status,body:await o.blob()}}catch{return ca}}function Vc(e,t,n,o){return new Promise(i=>{let r=new XMLHttpRequest;r.open(e,t),r.setRequestHeader("X-Bench-Key",bo),r.responseType="blob",r.upload.onprogress=l=>o(l.total?l.loaded/l.total:0),r.onerror=()=>i(ca),r.onload=()=>i({status:r.status,body:r.response}),r.send(n)})}var ma={send:(e,t,n,o)=>n!==void 0&&o?Vc(e,t,n,o):Kc(e,t,n)};var Gc=ma,ke=({problem:e,remedy:t})=>[e,t].filter(Boolean).join("; "),y=class extends Error{constructor(n,o,i={}){super(o.line);this.status=n;this.complaint=o;this.answer=i}status;complaint;answer;get may_pass(){return this.status===0||this.status===503}},Yc={file:"",field:"",problem:"the program does not answer",remedy:"start brimwright again and open the address it prints; what you typed is kept here",line:"The program does not answer: start brimwright again and open the address it prints. What you typed is kept here."},da="what you typed is kept here";function Qc(e){let[t,n]=e===503?["the program has too much to do at once",`it is asked again in a moment; ${da}`]:["a fault of brimwright itself",`${da}: change something, or ask again`];return{file:"",field:"",problem:t,remedy:n,line:`${t} (answer ${e}); ${n}.`}}function fa(e,t){if(e===0)return new y(0,Yc);let n=Qc(e),o={...n,...t.complaint};return e>=500&&Object.assign(o,{is_fault:!0,remedy:o.remedy||n.remedy}),new y(e,o,t)}async function Zc(e,t){try{return fa(e,JSON.parse(await t.text()))}catch{return fa(e,{})}}async function ha(...e){let{status:t,body:n}=await Gc.send(...e);if(t>=200&&t<300)return n;throw await Zc(t,n)}var qt=async(...e)=>JSON.parse(await(await ha(...e)).text()),En=(e,t)=>qt("POST",e,JSON.stringify(t)),Kt=()=>qt("GET","/api/files"),xe=e=>qt("GET",`/api/run?file=${encodeURIComponent(e)}`),wo=e=>qt("PUT","/api/run",JSON.stringify(e));async function ga(e,t){let n=`/api/changed?file=${encodeURIComponent(e)}&version=${t??""}&wait=0`;return(await qt("GET",n)).version}var _a=e=>En("/api/plan",e),rt=e=>En("/api/gauge",e),Ci=e=>En("/api/list",{what:e}),$a=async()=>(await Ci("fats")).fats,ba=async()=>(await Ci("moulds")).moulds,wa=async()=>(await Ci("tips")).tips,Vt=e=>ha("POST","/api/document",JSON.stringify(e)),ya=async e=>(await En("/api/document",{...e,open:!0})).address,va=(e,t)=>qt("POST",`/api/mesh?name=${encodeURIComponent(e.name)}`,e,t),ka=async(e,t)=>(await En("/api/keep",{upload:e,as:t})).file;var ce=["pour","pipe","apart"];var me=e=>`${JSON.stringify(e,null,2)}
-`;function ie(e){try{let t=JSON.parse(e??"");return t!==null&&typeof t=="object"&&!Array.isArray(t)?t:void 0}catch{return}}var Ln=e=>e.slice(0,e.lastIndexOf("/")+1),In=e=>e.slice(e.lastIndexOf("/")+1),xa=(e,t)=>{let n=Ln(e);return n?Xc(n+t):t};function Xc(e){let t=[];for(let n of e.split("/"))n===".."?t.pop():n!=="."&&t.push(n);return t.join("/")}function st(e,t){return(e.toLowerCase().replaceAll(/[^a-z0-9]+/g,"_").replace(/^_+|_+$/g,"").slice(0,60)||"mine")+t}function Gt(e,t){let[,n,o]=/^(.*?)((?:\.(?:run|formula))?\.\w+)$/.exec(e)??["",e,""];for(let i=1;;++i){let r=i===1?e:`${n}_${i}${o}`;if(!t.some(l=>l.file===r))return r}}var em=["mould","formula","file","fats_from","tips_from"];function ji(e,t=""){return e===null||typeof e!="object"?[]:Object.entries(e).flatMap(([n,o])=>{let i=`${t}/${n}`;return typeof o!="string"?ji(o,i):em.includes(n)?[i]:[]})}function Ni(e,t){let[n,o]=[e,t];for(let i of["/$schema",...ji(e)])[n,o]=[U(n,i,void 0),U(o,i,void 0)];return JSON.stringify(n)===JSON.stringify(o)}function Ta(e,t){let n=ji(e).filter(o=>g(e,o)!==g(t,o));return o=>n.reduce((i,r)=>g(i,r)===g(e,r)?U(i,r,g(t,r)):i,o)}var C=(e,t)=>({name:e,label:t,unit:"mm"}),at=C("height","Floor to brim"),yo={name:"draft",label:"Lean of the wall",unit:"\xB0",optional:!0},zi={block:{words:"Box, loaf or slab",measures:[C("length","Longer side at the brim"),C("width","Shorter side"),at,yo,{...C("corner_radius","Corner radius"),optional:!0}]},frustum:{words:"Round cup",measures:[C("floor_diameter","Across the floor"),C("brim_diameter","Across the brim"),at]},fluted_cup:{words:"Fluted cup",measures:[C("floor_diameter","Across the floor"),C("brim_diameter","Across the brim"),at,{name:"flutes",label:"Flutes",unit:"",count:!0},C("flute_depth","Depth of a flute")]},polygon:{words:"Equal sides",measures:[{name:"sides",label:"Sides",unit:"",count:!0},C("across_flats","Across the flats"),at,yo]},dome:{words:"Bowl",measures:[C("diameter","Across the brim"),at]},half_ball:{words:"Half ball",measures:[C("diameter","Across the brim")]},ball:{words:"Ball",measures:[C("diameter","Across")]},half_ring:{words:"Half ring",measures:[C("centre_diameter","Ring, middle to middle of the tube"),C("tube_diameter","Across the tube")]},turned_ring:{words:"Ring with a post",measures:[C("outer_floor_diameter","Cup, across the floor"),C("outer_brim_diameter","Cup, across the brim"),C("post_floor_diameter","Post, at its foot"),C("post_brim_diameter","Post, at its top"),at]},turned_profile:{words:"Round, by its wall from the side",measures:[],points:{columns:[C("height","Height"),C("radius","Middle to wall")],least:2,words:"From the lowest point up to the brim: how high, and from the middle line out to the wall, half the width there. A round floor begins with 0 from the middle; a flat one with half its width."}},outline:{words:"Any outline, straight up",measures:[at,yo],points:{columns:[C("x","From the left"),C("y","From below")],least:3,words:"The corners of the brim, one after the other as one walks round it. Draw a rectangle round the brim and measure from its left side and from its lower side."}},heart:{words:"Heart",measures:[C("side","Straight edge, tip to round"),at,yo]}},Sa=Object.fromEntries(Object.entries(zi).map(([e,{words:t}])=>[e,t])),Yt=e=>zi[e]?.measures??[],lt=e=>zi[e]?.points;var Hi=(e,t)=>String(g(e,t)??"").trim(),Bn=e=>Hi(e,"/shape/kind"),Oe=(e,t)=>g(e,`/${t}`)!==void 0,Ui=e=>["body","skin"].includes(Hi(e,"/mesh/role"));function fe(e,t){let n=g(e,t);return Array.isArray(n)?n:[]}function Ra(e,t){return(lt(Bn(e))?.columns??[]).map(({name:o})=>String(g(t,`/${o}`)??"").trim())}function Qt(e){return fe(e,"/shape/points").flatMap((t,n)=>Ra(e,t).every(Boolean)?[n]:[])}function vo(e){let t=n=>n.some(Boolean)&&!n.every(Boolean);return fe(e,"/shape/points").flatMap((n,o)=>t(Ra(e,n))?[o]:[])}var Ji=e=>fe(e,"/water/weighings").flatMap((t,n)=>String(t).trim()?[n]:[]);function Pa(e){let t=e,n=(o,i)=>{if(!Array.isArray(g(t,o)))return;let r=i.map(l=>g(e,`${o}/${l}`));t=U(t,o,r)};return lt(Bn(e))&&n("/shape/points",Qt(e)),n("/water/weighings",Ji(e)),t}function Aa(e,t){let[,n,o,i]=/^(\/shape\/points|\/water\/weighings)\/(\d+)(.*)$/.exec(t)??[];if(!n)return t;let r=n==="/shape/points"?Qt(e):Ji(e);return`${n}/${r[Number(o)]??o}${i}`}function Wn(e){let t=[],n=i=>Hi(e,i)!=="",o=(i,r)=>{i||t.push(r)};if(Oe(e,"shape")){let i=Bn(e);o(i!=="","the shape");for(let{name:l,label:p,optional:c}of Yt(i))o(c||n(`/shape/${l}`),p.toLowerCase());let r=lt(i);r&&o(Qt(e).length>=r.least,`${r.least} points at least`)}if(Oe(e,"water")){o(n("/water/temperature"),"the water's temperature"),o(g(e,"/water/to")!==void 0,"how far the water was filled");for(let i of["depth","below_brim"])o(g(e,`/water/to/${i}`)===void 0||n(`/water/to/${i}`),"the water's line");o(n("/water/of"),"what was weighed"),o(Ji(e).length>0,"a weighing of water")}return!Ui(e)&&!Oe(e,"mesh")&&o(n("/cavities"),"how many cavities one mould has"),t}var Cn={name:"run",list:"runs",new_name:({shipped:e,file:t,now:n})=>e?In(t):st(String(n.name),".run.json"),written:e=>e,is_begun:()=>!0},ko={name:"formula",list:"formulas",new_name:({shipped:e,file:t,now:n})=>e?In(t):st(String(n.name),".formula.json"),written:e=>e,is_begun:()=>!0},Ve={name:"mould",list:"moulds",new_name:({now:e})=>st(String(e.name),".json"),written:e=>({...Pa(e),name:String(e.name??"").trim()}),is_begun:e=>Oe(e,"shape")||Oe(e,"mesh")};var Ce={view:"reading",formula_of:"pour",fats:[],catalogue:[],own_tips:{},own_fats:{},own_moulds:{},run:{kind:Cn,id:"",file:"",version:null,shipped:!1,now:{},saved:void 0,unanswered:[]},formulas:{},past:[],future:[],batch:0,is_old:!1,dangers:{run:[],apart:[]},start_complaint:"",new_formula:{name:"",copied:""},printing:{paper:localStorage.getItem("paper")==="Letter"?"Letter":"A4",batch:0,is_working:!1,told:""},open:new Set,folded:new Set,units:tm(),announcement:""},a=Ce;function tm(){let e=localStorage.getItem("units");return e==="metric"||e==="us"?e:"both"}function h(e){Object.assign(Ce,e),De()}var je=e=>h({announcement:e});function v(e,t){Object.assign(e,t),De()}function Ge(e,t){let{[e]:n,...o}=Ce.formulas;h({formulas:t?{...o,[e]:t}:o})}function Zt(e,t){let n=new Set(Ce[e]);n.delete(t)||n.add(t),h({[e]:n})}function qi(e){Ce.open.has(e)||h({open:new Set(Ce.open).add(e)})}function xo(e,t,{name:n,note:o}={}){if(!Ce.files)return;let i={file:t,name:String(n??""),note:String(o??""),shipped:!1},r=Ce.files[e].filter(p=>p.file!==t),l=Ce.files[e].findIndex(p=>p.file===t);r.splice(l<0?r.length:l,0,i),h({files:{...Ce.files,[e]:r}})}async function Xt({kind:e,name:t,text:n,from:o,about_to:i,is_own:r}){for(;;){let{runs:l=[],formulas:p=[],moulds:c=[]}=a.files??{},d=Gt(t,[...l,...p,...c]);i?.(d);let f=await nm(d,n,o);if(xo(e.list,d,ie(f.there.text)??{name:d}),f.is_new||r?.(f.there))return f.there}}async function nm(e,t,n){try{return{is_new:!0,there:await wo({file:e,version:null,text:t,from:n})}}catch(o){if(!(o instanceof y)||o.status!==409)throw o;return{is_new:!1,there:o.answer}}}var To=e=>`unsaved ${e.name} ${a.files?.folder??""} `;function At({kind:e,id:t,file:n,version:o,shipped:i,now:r},l){if(e.is_begun(r))try{let p={id:t,file:n,version:o,shipped:i,text:me(r),copy:l};localStorage.setItem(To(e)+t,JSON.stringify(p))}catch{}}function Ki(e,t){try{return JSON.parse(localStorage.getItem(To(e)+t)??"null")??void 0}catch{return}}var Dt=(e,t)=>localStorage.removeItem(To(e)+t);function Da(e){let t=To(e);return Object.keys(localStorage).flatMap(o=>o.startsWith(t)?[o.slice(t.length)]:[]).sort().flatMap(o=>Ki(e,o)??[])}var om=300,K=e=>e.now!==e.saved;function Gi(e,t,n=crypto.randomUUID()){return{kind:e,id:n,file:"",version:null,shipped:!1,now:t,saved:void 0,unanswered:[]}}async function ut(e,t,n=t){let o=await xe(t),i=JSON.parse(o.text),r=Ki(e,n),l=r?.copy&&o.shipped?await im(e,r,i):void 0;if(l)return Dt(e,n),ut(e,l);let{version:p,shipped:c=!1}=o,d={kind:e,id:n,file:t,version:p,shipped:c,now:i,saved:i,unanswered:[]};return r&&rm(d,r,o),d}async function im(e,t,n){if(!a.files?.[e.list].some(r=>r.file===t.copy))return;let o=ie(t.text),i=ie((await xe(t.copy)).text);if(!(!o||!i||me(o)===me(n)))return Ni(e.written(o),i)?t.copy:void 0}function rm(e,t,n){let o=ie(t.text);if(!o||me(o)===me(e.now))return Dt(e.kind,e.id);v(e,{now:o}),!(t.version===n.version||n.shipped)&&(v(e,{version:t.version}),Ca(e,n))}function Ne(e,t){let n=e.now;v(e,{now:t,failed:void 0}),At(e),it("edited",{file:e,before:n})}var Fa=new WeakMap,Vi=async e=>Fa.get(e),jn=e=>Ea(e,()=>sm(e)),Ma=e=>Ea(e,()=>e.shipped?La(e,Ia):Promise.resolve());function Ea(e,t){let n=Vi(e).then(t);return Fa.set(e,n.catch(()=>{})),n}async function sm(e){!K(e)||e.theirs||await La(e,e.shipped||!e.file?Ia:Ba)}async function La(e,t){v(e,{failed:void 0});try{await t(e)}catch(n){throw n instanceof y&&v(e,{failed:ke(n.complaint)}),n}}async function Ia(e){let{kind:t,id:n,now:o}=e,i=e.shipped?e.file:void 0,r=t.written(o),l=await Xt({kind:t,name:t.new_name(e),text:me(r),from:i,about_to:f=>At(e,f),is_own:({text:f})=>i!==void 0&&Ni(r,ie(f)??{})}),p=JSON.parse(l.text),c=Ta(r,p),d=e.now===o?p:c(e.now);Dt(t,n),v(e,{id:l.file,file:l.file,version:l.version,shipped:!1,now:d,saved:p}),K(e)&&At(e),i!==void 0&&it("copied",{file:e,from:i,renamed:c})}async function Ba(e){let{version:t,now:n}=e,o=me(e.kind.written(n));v(e,{unanswered:[...new Set(e.unanswered).add(o)]});try{Yi(e,n,(await wo({file:e.file,version:t,text:o})).version)}catch(i){if(!(i instanceof y)||i.status!==409)throw i;Wa(e,i.answer),K(e)&&!e.theirs&&await Ba(e)}}function Yi(e,t,n){v(e,{saved:t,version:n,theirs:void 0,failed:void 0,unanswered:[]}),K(e)?At(e):Dt(e.kind,e.id),xo(e.kind.list,e.file,t)}function Wa(e,{version:t,text:n}){if(n===me(e.kind.written(e.now)))return Yi(e,e.now,t);let o=n!==null&&e.unanswered.includes(n);v(e,{unanswered:[]}),o?v(e,{version:t,saved:void 0,theirs:void 0}):Ca(e,{version:t,text:n})}function Ca(e,{version:t,text:n}){v(e,{theirs:{version:t,text:n}}),At(e),je(`${e.file} has changed underneath. Say which is to stay.`),it("conflict",{file:e})}function ja(e){if(!e.theirs)return;let t=ie(e.theirs.text);if(!t){let n=`what is in ${e.file} now is no ${e.kind.name}; keep what is on this page`;return v(e,{failed:n})}it("giving_way",{file:e}),v(e,{set_aside:e.now,now:t}),Yi(e,t,e.theirs.version),it("gave_way",{file:e})}function Na(e){e.theirs&&(v(e,{version:e.theirs.version,saved:void 0,theirs:void 0,failed:void 0}),At(e),it("unwritten",{file:e}))}function za(e){if(!e.set_aside)return;let{set_aside:t,now:n}=e;Ne(e,t),v(e,{set_aside:n})}var Oa=e=>(e.theirs??e).version;async function Qi(e,t,n){if(e.shipped||!e.file)return!1;let[o,i]=[e.file,Oa(e)],r=()=>Oa(e)===i&&e.file===o;if(await t(o,i)===i||(await Vi(e),!r()))return!1;n(),await Zi();let l=await am(o,t);return await Vi(e),r()&&(Wa(e,l),K(e)&&!e.theirs&&it("unwritten",{file:e})),!0}async function am(e,t){let n=await t(e,null);return n===null?{version:n,text:null}:xe(e)}var Zi=()=>new Promise(e=>setTimeout(e,om));var lm=300,um=1200,So="",Ha=0;function Nn(){let e={run:{file:a.run,now:a.run.now}};for(let t of ce){let n=a.formulas[t];n&&(e[t]={file:n,now:n.now})}return e}function Xi(e=""){let t=performance.now();e&&e===So&&t-Ha<=um&&a.past.length||er(Nn()),h({future:[]}),So=e,Ha=t}var er=e=>h({past:[...a.past,e].slice(-lm)});function Ro(e){er(Ua(Nn(),e,()=>e.saved??{}))}function Ua(e,t,n){let o=Object.entries(e).map(([i,r])=>r.file===t?[i,{file:t,now:n(r.now)}]:[i,r]);return Object.fromEntries(o)}function tr(e,t){let n=o=>o.map(i=>Ua(i,e,t));h({past:n(a.past),future:n(a.future)})}function en(){let e=a.past.at(-1);e&&(h({past:a.past.slice(0,-1),future:[...a.future,Nn()]}),Ja(e,"Undone"))}function Po(){let e=a.future.at(-1);e&&(h({past:[...a.past,Nn()],future:a.future.slice(0,-1)}),Ja(e,"Done again"))}function Ja(e,t){So="",h({typed:void 0});for(let n of[...ce,"run"])pm(n,e);je(t)}function pm(e,t){let n=t[e],o=e==="run"?n?.file===a.run:a.formulas[e]!==void 0;!n||!o||(e!=="run"&&Ge(e,n.file),n.file.now!==n.now&&Ne(n.file,n.now))}var cm=e=>e===a.run||ce.some(t=>a.formulas[t]===e);Ke("giving_way",({file:e})=>{cm(e)&&(So="",er(Nn()),h({typed:void 0}))});Ke("copied",({file:e,renamed:t})=>tr(e,t));var zn=e=>xa(a.run.file,e);function pt(e,t){let n=zn(e);return t?.some(o=>o.file===n)?n:e}async function Ot(){for(let e of["pour","pipe"]){let t=g(a.run.now,`/${e}/formula`);typeof t=="string"&&t?await mm(e,pt(t,a.files?.formulas)):Ge(e,void 0)}}async function mm(e,t){if(a.formulas[e]?.file===t)return;let n=ce.map(o=>a.formulas[o]).find(o=>o?.file===t);if(Ge(e,n),!n)try{Ge(e,await nr(t))}catch(o){if(!(o instanceof y||o instanceof SyntaxError))throw o}}async function nr(e){let t=await ut(ko,e);return K(t)&&Ro(t),t}function Ao(e){let t=new DataView(e).getUint32(12,!0),n=JSON.parse(new TextDecoder().decode(new Uint8Array(e,20,t))),o=r=>20+t+8+(n.bufferViews[n.accessors[r].bufferView].byteOffset??0),i=r=>n.accessors[r].count;return n.meshes.map(({name:r,primitives:[{attributes:l,indices:p,material:c}]})=>({name:r,positions:new Float32Array(e,o(l.POSITION),i(l.POSITION)*3),indices:new Uint32Array(e,o(p),i(p)),colour:n.materials[c].pbrMetallicRoughness.baseColorFactor}))}function Ka(e,t,n="upright"){let[o,i,r]=n==="upright"?[1,2,1]:[2,1,-1],l=[],{positions:p,indices:c}=e;for(let d=0;d<c.length;d+=3){let f=[];for(let b=0;b<3;++b){let S=3*c[d+b],A=3*c[d+(b+1)%3],F=p[S+i]-t,ye=p[A+i]-t;if(F>0==ye>0)continue;let Bs=F/(F-ye),Ws=[1e3*(p[S]+Bs*(p[A]-p[S])),1e3*r*(p[S+o]+Bs*(p[A+o]-p[S+o]))];F>0?f.push(Ws):f.unshift(Ws)}f.length===2&&l.push([f[0],f[1]])}return l}function Va(e){let t=([i,r])=>`${i.toFixed(3)} ${r.toFixed(3)}`,n=new Map;for(let i of e){let r=t(i[0]);n.set(r,[...n.get(r)??[],i])}let o=[];for(let i of e){let r=[],l=n.get(t(i[0]))?.shift();for(;l;)r.push(l[0]),l=n.get(t(l[1]))?.shift();r.length>2&&o.push(r)}return o}function or(e){let t=e.positions,[n,o,i,r,l,p]=[1/0,-1/0,1/0,-1/0,1/0,-1/0];for(let d=0;d<t.length;d+=3)i=Math.min(i,t[d]),r=Math.max(r,t[d]),l=Math.min(l,t[d+1]),p=Math.max(p,t[d+1]),n=Math.min(n,t[d+2]),o=Math.max(o,t[d+2]);let c=n+(o-n)*.50137;return{loops:Va(Ka(e,c)),left:1e3*i,right:1e3*r,floor:1e3*l,brim:1e3*p,cut_y:-1e3*c}}function Ga(e,t){let[n,o]=[t.floor/1e3,(t.brim-t.floor)/1e3];return[.999,.50137].map(r=>Va(Ka(e,n+r*o,"level"))).reduce((r,l)=>qa(l)>1.001*qa(r)?l:r)}function qa(e){let[t,n]=[1/0,-1/0];for(let o of e)for(let[i]of o)[t,n]=[Math.min(t,i),Math.max(n,i)];return Math.max(0,n-t)}function ir(e,t){let[n,o]=[1/0,-1/0];for(let i of e.loops)i.forEach(([r,l],p)=>{let[c,d]=i[(p+1)%i.length];if(!(Math.min(l,d)>t||Math.max(l,d)<t))for(let f of l===d?[r,c]:[r+(t-l)/(d-l)*(c-r)])n=Math.min(n,f),o=Math.max(o,f)});return n<=o?[n,o]:[e.left,e.right]}var Ya=40,dm=2e3,rr=0;async function Qa(e){let t=await Vt({kind:"glb",gauge:e}),n=Ao(await t.arrayBuffer());return n.find(o=>o.name==="cavity")??n[0]}async function tn(e){let[t,n]=await Promise.all([rt(e),Qa(e)]),o=or(n);return{gauge:t,outline:o,above:Ga(n,o)}}async function fm(e){let{pockets:t}=await rt(e),n=t[0].brim_mm-t[0].floor_mm-.001,o=Array.from({length:Ya},(i,r)=>`${(n*(r+1)/Ya).toFixed(4)} mm`);return rt({...e,depth:o})}function ze(){hm()}async function hm(){let e=g(a.run.now,"/pour/mould");if(typeof e!="string")return;let t=++rr,n=pt(e,a.files?.moulds);try{let[o,i]=await Promise.all([fm({file:n}),Qa({file:n})]);t===rr&&h({measured:{mould:n,gauge:o,outline:or(i)},measuring_failed:void 0})}catch(o){if(t!==rr)return;if(!(o instanceof y))throw o;h({measured:void 0,measuring_failed:o.message}),o.may_pass&&window.setTimeout(ze,dm)}}var gm=30,Za=0,sr=!1,ar=!1;function lr(e,t,n){let o=t==="mesh"?a.mesh:void 0;h({mould:{way:t,title:n,open:e,is_old:!1,shapes:{}},mesh:o,typed:void 0}),pr()}var Ft=()=>h({mould:void 0,mesh:void 0}),nn=(e,t,n)=>lr(Gi(Ve,e),t,n);async function Xa(e,t){let n=await ut(Ve,e,t?crypto.randomUUID():e),o=String(n.now.name??e);t&&v(n,{now:{...n.now,name:""}}),lr(n,"form",t?`A copy of ${o}`:`Change ${o}`)}async function el({id:e,file:t,text:n}){let o=t?await ut(Ve,t,e):Gi(Ve,JSON.parse(n),e);lr(o,"form",String(o.now.name??"").trim()||"A mould of your own")}var M=()=>a.mould,R=()=>M().open.now,G=(e,t)=>Ne(M().open,U(R(),e,t)),_m=["name","note","owned","unmould_after"];function ur(e){let t=R(),n=Object.keys({...e,...t}).filter(l=>e?.[l]!==t[l]);(!e||n.some(l=>!_m.includes(l)))&&v(M(),{is_old:!0});let i=n.some(l=>M().complaint?.field===`/${l}`),r=n.some(l=>!["name","note"].includes(l));(M().is_old||i||r)&&pr()}function pr(){clearTimeout(Za),Za=window.setTimeout(()=>{$m()},gm)}async function $m(){if(sr)return void(ar=!0);let{mould:e}=a;if(!e)return;let t=e.open.now;if(!(!Oe(t,"shape")&&!Oe(t,"mesh"))){if(Wn(t).length)return v(e,{complaint:void 0});sr=!0;try{let n=Ve.written(t),o={file:e.open.file||"new.mould.json",mould:{...n,name:n.name||"New mould"}},i=await tn(o);e.open.now===t&&v(e,{answer:i,is_old:!1,complaint:void 0})}catch(n){if(!(n instanceof y))throw n;e.open.now===t&&cr(n)}finally{sr=!1,ar&&pr(),ar=!1}}}function cr(e){let{field:t,problem:n,remedy:o}=e.complaint,i=t?`${n}; ${o}`:e.message;v(M(),{complaint:{field:Aa(R(),t),line:i}})}var tl=e=>[...new Set(e.flatMap(t=>a.formulas[t]??[]))],nl=e=>e.filter(t=>t.theirs),Ye=e=>nl(tl(e==="apart"?["apart"]:["pour","pipe"]))[0],Do=()=>nl([a.run,...tl(ce)]);var Hn=()=>a.formulas.apart?"apart":"run",ol=e=>h({dangers:{...a.dangers,[Hn()]:e}});function il(e){let t=e.cautions.filter(n=>n.severity==="danger");ol(t.map(({text:n,topic:o})=>({text:n,is_of_heat:o==="heat"})))}function rl(e){bm(e)&&ol([{text:ke(e),is_of_heat:!1}])}var bm=({problem:e})=>/lye[- ]heavy|superfat\b[^;]*?(\s[-−]\d|below (zero|0))/i.test(e);var wm=400,ym=2e3,Oo=0;function Un(){clearTimeout(Oo),Oo=window.setTimeout(()=>{Fe()},wm)}async function Fe(){clearTimeout(Oo);let{run:e}=a;try{await jn(e),K(e)&&!e.theirs&&e===a.run&&Un()}catch(t){if(!(t instanceof y))throw t;t.may_pass&&(Oo=window.setTimeout(()=>{Fe()},ym))}}var sl=Promise.resolve();function on(){let e=sl.then(vm);return sl=e.catch(()=>{}),e}async function vm(){for(let e of ce){let t=a.formulas[e];!t||!K(t)||t.theirs||(t.shipped&&e!=="apart"&&await Ma(a.run),await jn(t))}}function al(e){let t=a.run.now,n=t.pour,o=t.losses,i=n?.moulds_owned===void 0?{}:{moulds_owned:n.moulds_owned},r=pt(String(n?.mould??""),a.files?.moulds);return{file:Gt("trial.run.json",a.files?.runs??[]),run:{schema:"brimwright.run/1",name:String(t.name??""),sell:t.sell??"",spoilage:t.spoilage??"",pour:{mould:r,...i,formula:e,line:n?.line??{}},losses:{pour:o?.pour??{}},scales:t.scales??{},...km(t)}}}function km(e){let t={};for(let n of["cut","pots","batch"])e[n]!==void 0&&(t[n]=e[n]);if(t.batch){let{whippings:n,...o}=t.batch;t.batch=o}return t}var Qe=new Map,Fo=new Set,Jn=()=>new Set(ce.flatMap(e=>a.formulas[e]??[]));async function ll(){let e=xm(),t=new Set([...Jn()].map(({file:n})=>n));for(let n of Qe.keys())!e.has(n)&&!t.has(n)&&Qe.delete(n);for(let n of Fo)e.has(n)||Fo.delete(n);for(let n of e)Qe.has(n)||Qe.set(n,await qn(n))}async function qn(e,t=null){if(Fo.has(e))return null;try{return await ga(e,t)}catch(n){if(!(n instanceof y)||n.status!==422)throw n;return Fo.add(e),null}}function xm(){let e=new Set,t=o=>{typeof o!="string"||!o||(e.add(zn(o)),o.includes("..")||e.add(o))},n=a.run.now;t(g(n,"/pour/mould")),t(g(n,"/pipe/beads/tips_from"));for(let o of Array.isArray(n.perch)?n.perch:[])t(g(o,"/mould"));for(let o of["pour","pipe"])a.formulas[o]||t(g(n,`/${o}/formula`));for(let{file:o,now:i}of Jn()){let r=i.fats_from;typeof r=="string"&&r&&e.add(Ln(o)+r).add(r)}return e}async function ul(){let e=Tm();for(let[t,n]of Qe){let o=await qn(t,n);Qe.get(t)!==n||o===n||(e.push(t),Qe.set(t,o))}return e}function Tm(){return[...Jn()].flatMap(({file:e,version:t})=>{let n=Qe.get(e)??t;return Qe.delete(e),n===t?[]:[e]})}var pl=0,mr=()=>pl;function dr(e){++pl,h({is_old:!0,changed_beside:e})}var Sm=1e3,Rm=450,Mo=!1,Mt=!1,fr=0;function ee(){h({is_old:!0}),Mo?Mt=!0:rn()}async function rn(){if(Mo){Mt=!0;return}Mo=!0,cl(!1);try{do Mt=!1,await Pm();while(Mt)}finally{Mo=!1,cl(!0),De()}}var cl=e=>{document.documentElement.dataset.settled=String(e)};function ml(){let{run:e}=a,{apart:t}=a.formulas,{file:n,now:o}=e;return()=>{let i=e===a.run&&(n===e.file||o===e.now);return t===a.formulas.apart&&(t!==void 0||i)}}async function Pm(){let e=ml();try{await on(),await ll(),e=ml();let{apart:t}=a.formulas;if(Ye(t?"apart":"run"))return h({is_old:!0});let n=mr(),o=await _a(t?al(t.file):{file:a.run.file,run:a.run.now});if(window.clearTimeout(fr),!e())return void(Mt=!0);h({plan:o,complaint:void 0}),il(o);let i=n===mr();h({is_old:Mt||!i}),i&&h({changed_beside:void 0})}catch(t){if(!(t instanceof y))throw t;if(!e())return void(Mt=!0);Am(t)}}function Am(e){h({is_old:!0}),window.clearTimeout(fr);let t=()=>{h({complaint:e.complaint}),rl(e.complaint)};a.complaint||!a.plan?t():fr=window.setTimeout(t,Rm),e.may_pass&&window.setTimeout(ee,Sm)}var Eo=e=>Object.values(a.formulas).includes(e),dl=e=>`${String(g(e,"/pour/formula"))}
-${String(g(e,"/pipe/formula"))}`;function Dm(e,t){g(e,"/pour/mould")!==g(t,"/pour/mould")&&ze(),dl(e)!==dl(t)&&Ot(),ee(),Un()}var Om=ee;function Fm(e,t){for(let n of["pour","pipe"]){if(a.formulas[n]!==e)continue;let o=`/${n}/formula`,i=r=>String(g(r,o)??"").endsWith(In(t))?U(r,o,e.file):r;tr(a.run,i),i(a.run.now)!==a.run.now&&Ne(a.run,i(a.run.now))}}function fl(){Ke("edited",({file:e,before:t})=>{e===a.run?Dm(t,e.now):Eo(e)?Om():e===a.mould?.open&&ur(t)}),Ke("gave_way",({file:e})=>{if(e===a.mould?.open)return ur();e===a.run&&(ze(),Ot().then(ee)),ee()}),Ke("unwritten",({file:e})=>{e===a.run?Fe():Eo(e)&&ee()}),Ke("conflict",({file:e})=>{Eo(e)&&h({is_old:!0})}),Ke("copied",({file:e,from:t})=>{Eo(e)&&Fm(e,t),e===a.run&&(localStorage.setItem("run",e.file),ee())})}var Kn=()=>h({own_fats:{}});function sn(e){let t=hr(e);return Array.isArray(t)?[...t,...a.fats]:a.fats}function hr(e){let t=a.formulas[e],n=g(t?.now,"/fats_from");if(typeof n!="string"||!n.endsWith(".json")||t===void 0)return;let o=`${t.file}
-${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"waiting")}var hl=(e,t)=>h({own_fats:{...a.own_fats,[e]:t}});async function Mm(e,t){for(let n of new Set([Ln(t)+e,e])){let o=await Em(n);if(Array.isArray(o?.fats))return o.fats.map(Lm)}return"none"}async function Em(e){try{return ie((await xe(e)).text)}catch{return}}var Lm=({id:e,name:t,saponification_value:n})=>({id:String(e??""),name:String(t??e??""),own:Im(n)});function Im(e){if(e===null||typeof e!="object")return String(e??"");let{low:t,high:n}=e;return`${String(t)} to ${String(n)}`}var an=[],Vn;function Lo(){an.length=0;for(let{file:e,shipped:t}of a.files?.moulds??[])t||an.push(e);Vn===void 0&&_l()}function gl(e){let t=a.own_moulds[e];return!t&&e!==Vn&&!an.includes(e)&&an.push(e),Vn===void 0&&an.length&&_l(),t}async function _l(){for(;(Vn=an.shift())!==void 0;){let e=Vn,t=await Bm(e);h({own_moulds:{...a.own_moulds,[e]:t}})}}async function Bm(e){try{let{pockets:t}=await rt({file:e});return{brimful_ml:t[0].brimful_ml,cavities:t.length}}catch(t){if(!(t instanceof y))throw t;let{field:n,problem:o,remedy:i}=t.complaint;return{complaint:[n&&`${n.slice(1).replaceAll("/",", ")} `,o,i&&`; ${i}`].join("")}}}var bl=()=>h({own_tips:{}}),gr=!1;function wl(){return!a.tips&&!gr&&(gr=!0,wa().then(e=>h({tips:e}),vl).finally(()=>gr=!1)),a.tips??[]}function yl(e){let t=zn(e),n=a.own_tips[t];return n||!e||a.typed?n??[]:($l(t,[]),xe(t).then(({text:o})=>$l(t,Wm(o)),vl),[])}var $l=(e,t)=>h({own_tips:{...a.own_tips,[e]:t}});function Wm(e){let t=ie(e)?.tips;return(Array.isArray(t)?t:[]).map(n=>({name:String(n.name)}))}function vl(e){if(!(e instanceof y))throw e}var kl=700,xl=!1;function Tl(){if(xl)return;xl=!0;let e=()=>{$r().then(()=>window.setTimeout(e,kl),()=>window.setTimeout(e,3*kl))};e()}var _r;function $r(){return _r??=Cm().finally(()=>_r=void 0),_r}async function Cm(){for(let t of[a.run,a.mould?.open])t&&await Qi(t,qn,()=>{});if(!a.run.file)return;for(let t of Jn())await jm(t);let[e]=await ul();e!==void 0&&await Nm(e)}async function jm(e){await Qi(e,qn,()=>dr(e.file))&&(Kn(),ee())}async function Nm(e){dr(e),await Zi(),Kn(),bl(),h({measured:void 0}),ze(),Lo(),await Ot(),ee()}var Sl="examples/spring_order.run.json";async function Rl(){let e=await Kt();h({files:e});try{await ln(zm(e))}catch(o){let i=o instanceof y?o.message:`The run opened last is no run any more: ${String(o)}`;h({fault:i,view:"start"}),localStorage.removeItem("run")}let[t,n]=await Promise.all([$a(),ba()]);h({fats:t,catalogue:n})}function zm(e){let t=localStorage.getItem("run"),n=i=>e.runs.some(r=>r.file===i);return e.open?e.open:t&&n(t)?t:e.runs.find(i=>!i.shipped)?.file??(n(Sl)?Sl:e.runs[0]?.file??"")}async function ln(e){if(!e)return h({view:"start"});a.run.file&&K(a.run)&&await Fe();let t=await ut(Cn,e);h({view:"run",run:t,formulas:{},past:[],future:[],dangers:{run:[],apart:[]},changed_beside:void 0,fault:void 0,plan:void 0,batch:0,complaint:void 0,typed:void 0,measured:void 0}),localStorage.setItem("run",t.file),K(t)&&(Ro(t),Un());let n=rn();ze(),await Promise.all([n,Ot()]),Tl()}async function Pl(e){let t=a.run.now,n=t.losses??{},o={schema:"brimwright.run/1",name:e.name,note:`Losses, scales and spoilage were taken over from "${String(t.name)}": check them.`,sell:e.cavities,spoilage:t.spoilage??"0 %",pour:{mould:e.mould,formula:e.formula,line:{below_brim:e.deep_mm>15?"5 mm":"0 mm"}},losses:{pour:n.pour??{}},scales:t.scales??{}};t.money&&(o.money=t.money);let{file:i}=await Xt({kind:Cn,name:st(e.name,".run.json"),text:me(o)});await ln(i)}var br=s`<span aria-hidden="true">⚠</span> Danger`;function Gn(e,t="",n){let o=Et(e,n);return o.length?s`<div class="dangers" id=${t||u}>
-    ${o.map(i=>s`<p class="danger"><strong>${br}</strong> ${i}</p>`)}
-  </div>`:u}function Et(e,t){let n=a.dangers[e==="apart"?"apart":"run"].filter(l=>!l.is_of_heat).map(l=>l.text).filter(l=>t===void 0||Hm(l,t));if(e==="apart")return n;let o=l=>String(a.formulas[l]?.now.name??""),[i,r]=[o(e),o(e==="pour"?"pipe":"pour")];return n.filter(l=>!r||!l.includes(r)||i!==""&&l.includes(i))}function Hm(e,t){let n=/\bBatches of (\d+) pieces?: /.exec(e);return!n||Number(n[1])===t}function Al(){let e=a.view==="start"||Hn()==="apart",t=a.dangers.run.map(({text:n})=>({from:e?`In the run "${String(a.run.now.name??a.run.file)}": `:"",text:n}));return[...a.dangers.apart.map(({text:n})=>({from:"",text:n})),...t]}var wr=()=>Al().length>0;function Dl(){let e=Al(),t=qm();return!e.length&&!t?u:s`<section class="foremost" aria-label="Danger, and figures from before">
-    ${e.length?s`<div role="alert" class="dangers">
-            ${e.map(({from:n,text:o})=>s`<p class="danger"><strong>${br}</strong> ${n}${o}</p>`)}
+var Qn=globalThis,Zn=Qn.ShadowRoot&&(Qn.ShadyCSS===void 0||Qn.ShadyCSS.nativeShadow)&&"adoptedStyleSheets"in Document.prototype&&"replace"in CSSStyleSheet.prototype,bs=Symbol(),_s=new WeakMap,Yn=class{constructor(e,n,o){if(this._$cssResult$=!0,o!==bs)throw Error("CSSResult is not constructable. Use `unsafeCSS` or `css` instead.");this.cssText=e,this.t=n}get styleSheet(){let e=this.o,n=this.t;if(Zn&&e===void 0){let o=n!==void 0&&n.length===1;o&&(e=_s.get(n)),e===void 0&&((this.o=e=new CSSStyleSheet).replaceSync(this.cssText),o&&_s.set(n,e))}return e}toString(){return this.cssText}},ws=t=>new Yn(typeof t=="string"?t:t+"",void 0,bs);var ys=(t,e)=>{if(Zn)t.adoptedStyleSheets=e.map(n=>n instanceof CSSStyleSheet?n:n.styleSheet);else for(let n of e){let o=document.createElement("style"),i=Qn.litNonce;i!==void 0&&o.setAttribute("nonce",i),o.textContent=n.cssText,t.appendChild(o)}},ci=Zn?t=>t:t=>t instanceof CSSStyleSheet?(e=>{let n="";for(let o of e.cssRules)n+=o.cssText;return ws(n)})(t):t;var{is:Bc,defineProperty:Ic,getOwnPropertyDescriptor:Wc,getOwnPropertyNames:jc,getOwnPropertySymbols:Nc,getPrototypeOf:Uc}=Object,Xn=globalThis,vs=Xn.trustedTypes,zc=vs?vs.emptyScript:"",Hc=Xn.reactiveElementPolyfillSupport,$n=(t,e)=>t,pi={toAttribute(t,e){switch(e){case Boolean:t=t?zc:null;break;case Object:case Array:t=t==null?t:JSON.stringify(t)}return t},fromAttribute(t,e){let n=t;switch(e){case Boolean:n=t!==null;break;case Number:n=t===null?null:Number(t);break;case Object:case Array:try{n=JSON.parse(t)}catch{n=null}}return n}},xs=(t,e)=>!Bc(t,e),ks={attribute:!0,type:String,converter:pi,reflect:!1,useDefault:!1,hasChanged:xs};Symbol.metadata??=Symbol("metadata"),Xn.litPropertyMetadata??=new WeakMap;var Bt=class extends HTMLElement{static addInitializer(e){this._$Ei(),(this.l??=[]).push(e)}static get observedAttributes(){return this.finalize(),this._$Eh&&[...this._$Eh.keys()]}static createProperty(e,n=ks){if(n.state&&(n.attribute=!1),this._$Ei(),this.prototype.hasOwnProperty(e)&&((n=Object.create(n)).wrapped=!0),this.elementProperties.set(e,n),!n.noAccessor){let o=Symbol(),i=this.getPropertyDescriptor(e,o,n);i!==void 0&&Ic(this.prototype,e,i)}}static getPropertyDescriptor(e,n,o){let{get:i,set:r}=Wc(this.prototype,e)??{get(){return this[n]},set(l){this[n]=l}};return{get:i,set(l){let c=i?.call(this);r?.call(this,l),this.requestUpdate(e,c,o)},configurable:!0,enumerable:!0}}static getPropertyOptions(e){return this.elementProperties.get(e)??ks}static _$Ei(){if(this.hasOwnProperty($n("elementProperties")))return;let e=Uc(this);e.finalize(),e.l!==void 0&&(this.l=[...e.l]),this.elementProperties=new Map(e.elementProperties)}static finalize(){if(this.hasOwnProperty($n("finalized")))return;if(this.finalized=!0,this._$Ei(),this.hasOwnProperty($n("properties"))){let n=this.properties,o=[...jc(n),...Nc(n)];for(let i of o)this.createProperty(i,n[i])}let e=this[Symbol.metadata];if(e!==null){let n=litPropertyMetadata.get(e);if(n!==void 0)for(let[o,i]of n)this.elementProperties.set(o,i)}this._$Eh=new Map;for(let[n,o]of this.elementProperties){let i=this._$Eu(n,o);i!==void 0&&this._$Eh.set(i,n)}this.elementStyles=this.finalizeStyles(this.styles)}static finalizeStyles(e){let n=[];if(Array.isArray(e)){let o=new Set(e.flat(1/0).reverse());for(let i of o)n.unshift(ci(i))}else e!==void 0&&n.push(ci(e));return n}static _$Eu(e,n){let o=n.attribute;return o===!1?void 0:typeof o=="string"?o:typeof e=="string"?e.toLowerCase():void 0}constructor(){super(),this._$Ep=void 0,this.isUpdatePending=!1,this.hasUpdated=!1,this._$Em=null,this._$Ev()}_$Ev(){this._$ES=new Promise(e=>this.enableUpdating=e),this._$AL=new Map,this._$E_(),this.requestUpdate(),this.constructor.l?.forEach(e=>e(this))}addController(e){(this._$EO??=new Set).add(e),this.renderRoot!==void 0&&this.isConnected&&e.hostConnected?.()}removeController(e){this._$EO?.delete(e)}_$E_(){let e=new Map,n=this.constructor.elementProperties;for(let o of n.keys())this.hasOwnProperty(o)&&(e.set(o,this[o]),delete this[o]);e.size>0&&(this._$Ep=e)}createRenderRoot(){let e=this.shadowRoot??this.attachShadow(this.constructor.shadowRootOptions);return ys(e,this.constructor.elementStyles),e}connectedCallback(){this.renderRoot??=this.createRenderRoot(),this.enableUpdating(!0),this._$EO?.forEach(e=>e.hostConnected?.())}enableUpdating(e){}disconnectedCallback(){this._$EO?.forEach(e=>e.hostDisconnected?.())}attributeChangedCallback(e,n,o){this._$AK(e,o)}_$ET(e,n){let o=this.constructor.elementProperties.get(e),i=this.constructor._$Eu(e,o);if(i!==void 0&&o.reflect===!0){let r=(o.converter?.toAttribute!==void 0?o.converter:pi).toAttribute(n,o.type);this._$Em=e,r==null?this.removeAttribute(i):this.setAttribute(i,r),this._$Em=null}}_$AK(e,n){let o=this.constructor,i=o._$Eh.get(e);if(i!==void 0&&this._$Em!==i){let r=o.getPropertyOptions(i),l=typeof r.converter=="function"?{fromAttribute:r.converter}:r.converter?.fromAttribute!==void 0?r.converter:pi;this._$Em=i;let c=l.fromAttribute(n,r.type);this[i]=c??this._$Ej?.get(i)??c,this._$Em=null}}requestUpdate(e,n,o,i=!1,r){if(e!==void 0){let l=this.constructor;if(i===!1&&(r=this[e]),o??=l.getPropertyOptions(e),!((o.hasChanged??xs)(r,n)||o.useDefault&&o.reflect&&r===this._$Ej?.get(e)&&!this.hasAttribute(l._$Eu(e,o))))return;this.C(e,n,o)}this.isUpdatePending===!1&&(this._$ES=this._$EP())}C(e,n,{useDefault:o,reflect:i,wrapped:r},l){o&&!(this._$Ej??=new Map).has(e)&&(this._$Ej.set(e,l??n??this[e]),r!==!0||l!==void 0)||(this._$AL.has(e)||(this.hasUpdated||o||(n=void 0),this._$AL.set(e,n)),i===!0&&this._$Em!==e&&(this._$Eq??=new Set).add(e))}async _$EP(){this.isUpdatePending=!0;try{await this._$ES}catch(n){Promise.reject(n)}let e=this.scheduleUpdate();return e!=null&&await e,!this.isUpdatePending}scheduleUpdate(){return this.performUpdate()}performUpdate(){if(!this.isUpdatePending)return;if(!this.hasUpdated){if(this.renderRoot??=this.createRenderRoot(),this._$Ep){for(let[i,r]of this._$Ep)this[i]=r;this._$Ep=void 0}let o=this.constructor.elementProperties;if(o.size>0)for(let[i,r]of o){let{wrapped:l}=r,c=this[i];l!==!0||this._$AL.has(i)||c===void 0||this.C(i,void 0,r,c)}}let e=!1,n=this._$AL;try{e=this.shouldUpdate(n),e?(this.willUpdate(n),this._$EO?.forEach(o=>o.hostUpdate?.()),this.update(n)):this._$EM()}catch(o){throw e=!1,this._$EM(),o}e&&this._$AE(n)}willUpdate(e){}_$AE(e){this._$EO?.forEach(n=>n.hostUpdated?.()),this.hasUpdated||(this.hasUpdated=!0,this.firstUpdated(e)),this.updated(e)}_$EM(){this._$AL=new Map,this.isUpdatePending=!1}get updateComplete(){return this.getUpdateComplete()}getUpdateComplete(){return this._$ES}shouldUpdate(e){return!0}update(e){this._$Eq&&=this._$Eq.forEach(n=>this._$ET(n,this[n])),this._$EM()}updated(e){}firstUpdated(e){}};Bt.elementStyles=[],Bt.shadowRootOptions={mode:"open"},Bt[$n("elementProperties")]=new Map,Bt[$n("finalized")]=new Map,Hc?.({ReactiveElement:Bt}),(Xn.reactiveElementVersions??=[]).push("2.1.2");var mi=globalThis,Ts=t=>t,to=mi.trustedTypes,Ss=to?to.createPolicy("lit-html",{createHTML:t=>t}):void 0,fi="$lit$",It=`lit$${Math.random().toFixed(9).slice(2)}$`,hi="?"+It,Jc=`<${hi}>`,ge=document,bn=()=>ge.createComment(""),wn=t=>t===null||typeof t!="object"&&typeof t!="function",gi=Array.isArray,Os=t=>gi(t)||typeof t?.[Symbol.iterator]=="function",di=`[ 	
+\f\r]`,_n=/<(?:(!--|\/[^a-zA-Z])|(\/?[a-zA-Z][^>\s]*)|(\/?$))/g,Rs=/-->/g,Ps=/>/g,fe=RegExp(`>|${di}(?:([^\\s"'>=/]+)(${di}*=${di}*(?:[^ 	
+\f\r"'\`<>=]|("|')|))|$)`,"g"),As=/'/g,Ds=/"/g,Ms=/^(?:script|style|textarea|title)$/i,$i=t=>(e,...n)=>({_$litType$:t,strings:e,values:n}),s=$i(1),L=$i(2),Og=$i(3),gt=Symbol.for("lit-noChange"),u=Symbol.for("lit-nothing"),Fs=new WeakMap,he=ge.createTreeWalker(ge,129);function Es(t,e){if(!gi(t)||!t.hasOwnProperty("raw"))throw Error("invalid template strings array");return Ss!==void 0?Ss.createHTML(e):e}var Ls=(t,e)=>{let n=t.length-1,o=[],i,r=e===2?"<svg>":e===3?"<math>":"",l=_n;for(let c=0;c<n;c++){let p=t[c],m,h,_=-1,k=0;for(;k<p.length&&(l.lastIndex=k,h=l.exec(p),h!==null);)k=l.lastIndex,l===_n?h[1]==="!--"?l=Rs:h[1]!==void 0?l=Ps:h[2]!==void 0?(Ms.test(h[2])&&(i=RegExp("</"+h[2],"g")),l=fe):h[3]!==void 0&&(l=fe):l===fe?h[0]===">"?(l=i??_n,_=-1):h[1]===void 0?_=-2:(_=l.lastIndex-h[2].length,m=h[1],l=h[3]===void 0?fe:h[3]==='"'?Ds:As):l===Ds||l===As?l=fe:l===Rs||l===Ps?l=_n:(l=fe,i=void 0);let A=l===fe&&t[c+1].startsWith("/>")?" ":"";r+=l===_n?p+Jc:_>=0?(o.push(m),p.slice(0,_)+fi+p.slice(_)+It+A):p+It+(_===-2?c:A)}return[Es(t,r+(t[n]||"<?>")+(e===2?"</svg>":e===3?"</math>":"")),o]},yn=class t{constructor({strings:e,_$litType$:n},o){let i;this.parts=[];let r=0,l=0,c=e.length-1,p=this.parts,[m,h]=Ls(e,n);if(this.el=t.createElement(m,o),he.currentNode=this.el.content,n===2||n===3){let _=this.el.content.firstChild;_.replaceWith(..._.childNodes)}for(;(i=he.nextNode())!==null&&p.length<c;){if(i.nodeType===1){if(i.hasAttributes())for(let _ of i.getAttributeNames())if(_.endsWith(fi)){let k=h[l++],A=i.getAttribute(_).split(It),F=/([.?@])?(.*)/.exec(k);p.push({type:1,index:r,name:F[2],strings:A,ctor:F[1]==="."?no:F[1]==="?"?oo:F[1]==="@"?io:_e}),i.removeAttribute(_)}else _.startsWith(It)&&(p.push({type:6,index:r}),i.removeAttribute(_));if(Ms.test(i.tagName)){let _=i.textContent.split(It),k=_.length-1;if(k>0){i.textContent=to?to.emptyScript:"";for(let A=0;A<k;A++)i.append(_[A],bn()),he.nextNode(),p.push({type:2,index:++r});i.append(_[k],bn())}}}else if(i.nodeType===8)if(i.data===hi)p.push({type:2,index:r});else{let _=-1;for(;(_=i.data.indexOf(It,_+1))!==-1;)p.push({type:7,index:r}),_+=It.length-1}r++}}static createElement(e,n){let o=ge.createElement("template");return o.innerHTML=e,o}};function $e(t,e,n=t,o){if(e===gt)return e;let i=o!==void 0?n._$Co?.[o]:n._$Cl,r=wn(e)?void 0:e._$litDirective$;return i?.constructor!==r&&(i?._$AO?.(!1),r===void 0?i=void 0:(i=new r(t),i._$AT(t,n,o)),o!==void 0?(n._$Co??=[])[o]=i:n._$Cl=i),i!==void 0&&(e=$e(t,i._$AS(t,e.values),i,o)),e}var eo=class{constructor(e,n){this._$AV=[],this._$AN=void 0,this._$AD=e,this._$AM=n}get parentNode(){return this._$AM.parentNode}get _$AU(){return this._$AM._$AU}u(e){let{el:{content:n},parts:o}=this._$AD,i=(e?.creationScope??ge).importNode(n,!0);he.currentNode=i;let r=he.nextNode(),l=0,c=0,p=o[0];for(;p!==void 0;){if(l===p.index){let m;p.type===2?m=new Me(r,r.nextSibling,this,e):p.type===1?m=new p.ctor(r,p.name,p.strings,this,e):p.type===6&&(m=new ro(r,this,e)),this._$AV.push(m),p=o[++c]}l!==p?.index&&(r=he.nextNode(),l++)}return he.currentNode=ge,i}p(e){let n=0;for(let o of this._$AV)o!==void 0&&(o.strings!==void 0?(o._$AI(e,o,n),n+=o.strings.length-2):o._$AI(e[n])),n++}},Me=class t{get _$AU(){return this._$AM?._$AU??this._$Cv}constructor(e,n,o,i){this.type=2,this._$AH=u,this._$AN=void 0,this._$AA=e,this._$AB=n,this._$AM=o,this.options=i,this._$Cv=i?.isConnected??!0}get parentNode(){let e=this._$AA.parentNode,n=this._$AM;return n!==void 0&&e?.nodeType===11&&(e=n.parentNode),e}get startNode(){return this._$AA}get endNode(){return this._$AB}_$AI(e,n=this){e=$e(this,e,n),wn(e)?e===u||e==null||e===""?(this._$AH!==u&&this._$AR(),this._$AH=u):e!==this._$AH&&e!==gt&&this._(e):e._$litType$!==void 0?this.$(e):e.nodeType!==void 0?this.T(e):Os(e)?this.k(e):this._(e)}O(e){return this._$AA.parentNode.insertBefore(e,this._$AB)}T(e){this._$AH!==e&&(this._$AR(),this._$AH=this.O(e))}_(e){this._$AH!==u&&wn(this._$AH)?this._$AA.nextSibling.data=e:this.T(ge.createTextNode(e)),this._$AH=e}$(e){let{values:n,_$litType$:o}=e,i=typeof o=="number"?this._$AC(e):(o.el===void 0&&(o.el=yn.createElement(Es(o.h,o.h[0]),this.options)),o);if(this._$AH?._$AD===i)this._$AH.p(n);else{let r=new eo(i,this),l=r.u(this.options);r.p(n),this.T(l),this._$AH=r}}_$AC(e){let n=Fs.get(e.strings);return n===void 0&&Fs.set(e.strings,n=new yn(e)),n}k(e){gi(this._$AH)||(this._$AH=[],this._$AR());let n=this._$AH,o,i=0;for(let r of e)i===n.length?n.push(o=new t(this.O(bn()),this.O(bn()),this,this.options)):o=n[i],o._$AI(r),i++;i<n.length&&(this._$AR(o&&o._$AB.nextSibling,i),n.length=i)}_$AR(e=this._$AA.nextSibling,n){for(this._$AP?.(!1,!0,n);e!==this._$AB;){let o=Ts(e).nextSibling;Ts(e).remove(),e=o}}setConnected(e){this._$AM===void 0&&(this._$Cv=e,this._$AP?.(e))}},_e=class{get tagName(){return this.element.tagName}get _$AU(){return this._$AM._$AU}constructor(e,n,o,i,r){this.type=1,this._$AH=u,this._$AN=void 0,this.element=e,this.name=n,this._$AM=i,this.options=r,o.length>2||o[0]!==""||o[1]!==""?(this._$AH=Array(o.length-1).fill(new String),this.strings=o):this._$AH=u}_$AI(e,n=this,o,i){let r=this.strings,l=!1;if(r===void 0)e=$e(this,e,n,0),l=!wn(e)||e!==this._$AH&&e!==gt,l&&(this._$AH=e);else{let c=e,p,m;for(e=r[0],p=0;p<r.length-1;p++)m=$e(this,c[o+p],n,p),m===gt&&(m=this._$AH[p]),l||=!wn(m)||m!==this._$AH[p],m===u?e=u:e!==u&&(e+=(m??"")+r[p+1]),this._$AH[p]=m}l&&!i&&this.j(e)}j(e){e===u?this.element.removeAttribute(this.name):this.element.setAttribute(this.name,e??"")}},no=class extends _e{constructor(){super(...arguments),this.type=3}j(e){this.element[this.name]=e===u?void 0:e}},oo=class extends _e{constructor(){super(...arguments),this.type=4}j(e){this.element.toggleAttribute(this.name,!!e&&e!==u)}},io=class extends _e{constructor(e,n,o,i,r){super(e,n,o,i,r),this.type=5}_$AI(e,n=this){if((e=$e(this,e,n,0)??u)===gt)return;let o=this._$AH,i=e===u&&o!==u||e.capture!==o.capture||e.once!==o.once||e.passive!==o.passive,r=e!==u&&(o===u||i);i&&this.element.removeEventListener(this.name,this,o),r&&this.element.addEventListener(this.name,this,e),this._$AH=e}handleEvent(e){typeof this._$AH=="function"?this._$AH.call(this.options?.host??this.element,e):this._$AH.handleEvent(e)}},ro=class{constructor(e,n,o){this.element=e,this.type=6,this._$AN=void 0,this._$AM=n,this.options=o}get _$AU(){return this._$AM._$AU}_$AI(e){$e(this,e)}},Cs={M:fi,P:It,A:hi,C:1,L:Ls,R:eo,D:Os,V:$e,I:Me,H:_e,N:oo,U:io,B:no,F:ro},qc=mi.litHtmlPolyfillSupport;qc?.(yn,Me),(mi.litHtmlVersions??=[]).push("3.3.3");var be=(t,e,n)=>{let o=n?.renderBefore??e,i=o._$litPart$;if(i===void 0){let r=n?.renderBefore??null;o._$litPart$=i=new Me(e.insertBefore(bn(),r),r,void 0,n??{})}return i._$AI(t),i};var _i=globalThis,Ee=class extends Bt{constructor(){super(...arguments),this.renderOptions={host:this},this._$Do=void 0}createRenderRoot(){let e=super.createRenderRoot();return this.renderOptions.renderBefore??=e.firstChild,e}update(e){let n=this.render();this.hasUpdated||(this.renderOptions.isConnected=this.isConnected),super.update(e),this._$Do=be(n,this.renderRoot,this.renderOptions)}connectedCallback(){super.connectedCallback(),this._$Do?.setConnected(!0)}disconnectedCallback(){super.disconnectedCallback(),this._$Do?.setConnected(!1)}render(){return gt}};Ee._$litElement$=!0,Ee.finalized=!0,_i.litElementHydrateSupport?.({LitElement:Ee});var Kc=_i.litElementPolyfillSupport;Kc?.({LitElement:Ee});(_i.litElementVersions??=[]).push("4.2.2");var Bs=()=>{},bi=!1;function Is(t){Bs=t}function vt(){bi||(bi=!0,queueMicrotask(()=>{bi=!1,Bs()}))}function Ws(t){return t.split("/").slice(1).map(e=>e.replaceAll("~1","/").replaceAll("~0","~"))}function $(t,e){let n=t;for(let o of Ws(e)){if(n===null||typeof n!="object")return;n=n[o]}return n}function W(t,e,n){return wi(t,Ws(e),n)}function wi(t,e,n){let[o,...i]=e;if(o===void 0)return n;if(Array.isArray(t)){let c=[...t],p=wi(c[Number(o)],i,n);return p===void 0?c.splice(Number(o),1):c[Number(o)]=p,c}let r={...t??{}},l=wi(r[o],i,n);return l===void 0?delete r[o]:r[o]=l,r}var js={};function Wt(t,e){(js[t]??=[]).push(e)}function Vt(t,e){for(let n of js[t]??[])n(e)}var Ns=()=>/^#([0-9a-f]{48})$/.exec(location.hash)?.[1],so="";function Us(t){so=t,sessionStorage.setItem("key",t)}Us(Ns()??sessionStorage.getItem("key")??"");function zs(t){addEventListener("hashchange",()=>{let e=Ns();!e||e===so||(Us(e),t())})}var Hs={status:0,body:new Blob};async function Vc(t,e,n){try{let o=await fetch(e,{method:t,body:n,headers:{"X-Bench-Key":so}});return{status:o.status,body:await o.blob()}}catch{return Hs}}function Gc(t,e,n,o){return new Promise(i=>{let r=new XMLHttpRequest;r.open(t,e),r.setRequestHeader("X-Bench-Key",so),r.responseType="blob",r.upload.onprogress=l=>o(l.total?l.loaded/l.total:0),r.onerror=()=>i(Hs),r.onload=()=>i({status:r.status,body:r.response}),r.send(n)})}var Js={send:(t,e,n,o)=>n!==void 0&&o?Gc(t,e,n,o):Vc(t,e,n)};var Qc=Js,$t=({problem:t,remedy:e})=>[t,e].filter(Boolean).join("; "),w=class extends Error{constructor(n,o,i={}){super(o.line);this.status=n;this.complaint=o;this.answer=i}status;complaint;answer;get may_pass(){return this.status===0||this.status===503}},Yc={file:"",field:"",problem:"the program does not answer",remedy:"start brimwright again and open the address it prints; what you typed is kept here",line:"The program does not answer: start brimwright again and open the address it prints. What you typed is kept here."},qs="what you typed is kept here";function Zc(t){let[e,n]=t===503?["the program has too much to do at once",`it is asked again in a moment; ${qs}`]:["a fault of brimwright itself",`${qs}: change something, or ask again`];return{file:"",field:"",problem:e,remedy:n,line:`${e} (answer ${t}); ${n}.`}}function Ks(t,e){if(t===0)return new w(0,Yc);let n=Zc(t),o={...n,...e.complaint};return t>=500&&Object.assign(o,{is_fault:!0,remedy:o.remedy||n.remedy}),new w(t,o,e)}async function Xc(t,e){try{return Ks(t,JSON.parse(await e.text()))}catch{return Ks(t,{})}}async function Vs(...t){let{status:e,body:n}=await Qc.send(...t);if(e>=200&&e<300)return n;throw await Xc(e,n)}var Le=async(...t)=>JSON.parse(await(await Vs(...t)).text()),Ce=(t,e)=>Le("POST",t,JSON.stringify(e)),Be=()=>Le("GET","/api/files"),_t=t=>Le("GET",`/api/run?file=${encodeURIComponent(t)}`),ao=t=>Le("PUT","/api/run",JSON.stringify(t));async function Gs(t,e){let n=`/api/changed?file=${encodeURIComponent(t)}&version=${e??""}&wait=0`;return(await Le("GET",n)).version}var Qs=t=>Ce("/api/plan",t),Ys=t=>Ce("/api/plan",{...t,explain:!0}),Gt=t=>Ce("/api/gauge",t),yi=t=>Ce("/api/list",{what:t}),Zs=async()=>(await yi("fats")).fats,Xs=async()=>(await yi("moulds")).moulds,ta=async()=>(await yi("tips")).tips,Ie=t=>Vs("POST","/api/document",JSON.stringify(t)),ea=async t=>(await Ce("/api/document",{...t,open:!0})).address,na=(t,e)=>Le("POST",`/api/mesh?name=${encodeURIComponent(t.name)}`,t,e),oa=async(t,e)=>(await Ce("/api/keep",{upload:t,as:e})).file;var st=["pour","pipe","apart"];var at=t=>`${JSON.stringify(t,null,2)}
+`;function Z(t){try{let e=JSON.parse(t??"");return e!==null&&typeof e=="object"&&!Array.isArray(e)?e:void 0}catch{return}}var vn=t=>t.slice(0,t.lastIndexOf("/")+1),kn=t=>t.slice(t.lastIndexOf("/")+1),ia=(t,e)=>{let n=vn(t);return n?tp(n+e):e};function tp(t){let e=[];for(let n of t.split("/"))n===".."?e.pop():n!=="."&&e.push(n);return e.join("/")}function Qt(t,e){return(t.toLowerCase().replaceAll(/[^a-z0-9]+/g,"_").replace(/^_+|_+$/g,"").slice(0,60)||"mine")+e}function We(t,e){let[,n,o]=/^(.*?)((?:\.(?:run|formula))?\.\w+)$/.exec(t)??["",t,""];for(let i=1;;++i){let r=i===1?t:`${n}_${i}${o}`;if(!e.some(l=>l.file===r))return r}}var ep=["mould","formula","file","fats_from","tips_from"];function vi(t,e=""){return t===null||typeof t!="object"?[]:Object.entries(t).flatMap(([n,o])=>{let i=`${e}/${n}`;return typeof o!="string"?vi(o,i):ep.includes(n)?[i]:[]})}function ki(t,e){let[n,o]=[t,e];for(let i of["/$schema",...vi(t)])[n,o]=[W(n,i,void 0),W(o,i,void 0)];return JSON.stringify(n)===JSON.stringify(o)}function ra(t,e){let n=vi(t).filter(o=>$(t,o)!==$(e,o));return o=>n.reduce((i,r)=>$(i,r)===$(t,r)?W(i,r,$(e,r)):i,o)}var C=(t,e)=>({name:t,label:e,unit:"mm"}),Yt=C("height","Floor to brim"),lo={name:"draft",label:"Lean of the wall",unit:"\xB0",optional:!0},xi={block:{words:"Box, loaf or slab",measures:[C("length","Longer side at the brim"),C("width","Shorter side"),Yt,lo,{...C("corner_radius","Corner radius"),optional:!0}]},frustum:{words:"Round cup",measures:[C("floor_diameter","Across the floor"),C("brim_diameter","Across the brim"),Yt]},fluted_cup:{words:"Fluted cup",measures:[C("floor_diameter","Across the floor"),C("brim_diameter","Across the brim"),Yt,{name:"flutes",label:"Flutes",unit:"",count:!0},C("flute_depth","Depth of a flute")]},polygon:{words:"Equal sides",measures:[{name:"sides",label:"Sides",unit:"",count:!0},C("across_flats","Across the flats"),Yt,lo]},dome:{words:"Bowl",measures:[C("diameter","Across the brim"),Yt]},half_ball:{words:"Half ball",measures:[C("diameter","Across the brim")]},ball:{words:"Ball",measures:[C("diameter","Across")]},half_ring:{words:"Half ring",measures:[C("centre_diameter","Ring, middle to middle of the tube"),C("tube_diameter","Across the tube")]},turned_ring:{words:"Ring with a post",measures:[C("outer_floor_diameter","Cup, across the floor"),C("outer_brim_diameter","Cup, across the brim"),C("post_floor_diameter","Post, at its foot"),C("post_brim_diameter","Post, at its top"),Yt]},turned_profile:{words:"Round, by its wall from the side",measures:[],points:{columns:[C("height","Height"),C("radius","Middle to wall")],least:2,words:"From the lowest point up to the brim: how high, and from the middle line out to the wall, half the width there. A round floor begins with 0 from the middle; a flat one with half its width."}},outline:{words:"Any outline, straight up",measures:[Yt,lo],points:{columns:[C("x","From the left"),C("y","From below")],least:3,words:"The corners of the brim, one after the other as one walks round it. Draw a rectangle round the brim and measure from its left side and from its lower side."}},heart:{words:"Heart",measures:[C("side","Straight edge, tip to round"),Yt,lo]}},sa=Object.fromEntries(Object.entries(xi).map(([t,{words:e}])=>[t,e])),je=t=>xi[t]?.measures??[],Zt=t=>xi[t]?.points;var Ti=(t,e)=>String($(t,e)??"").trim(),xn=t=>Ti(t,"/shape/kind"),kt=(t,e)=>$(t,`/${e}`)!==void 0,Si=t=>["body","skin"].includes(Ti(t,"/mesh/role"));function ut(t,e){let n=$(t,e);return Array.isArray(n)?n:[]}function aa(t,e){return(Zt(xn(t))?.columns??[]).map(({name:o})=>String($(e,`/${o}`)??"").trim())}function Ne(t){return ut(t,"/shape/points").flatMap((e,n)=>aa(t,e).every(Boolean)?[n]:[])}function uo(t){let e=n=>n.some(Boolean)&&!n.every(Boolean);return ut(t,"/shape/points").flatMap((n,o)=>e(aa(t,n))?[o]:[])}var Ri=t=>ut(t,"/water/weighings").flatMap((e,n)=>String(e).trim()?[n]:[]);function la(t){let e=t,n=(o,i)=>{if(!Array.isArray($(e,o)))return;let r=i.map(l=>$(t,`${o}/${l}`));e=W(e,o,r)};return Zt(xn(t))&&n("/shape/points",Ne(t)),n("/water/weighings",Ri(t)),e}function ua(t,e){let[,n,o,i]=/^(\/shape\/points|\/water\/weighings)\/(\d+)(.*)$/.exec(e)??[];if(!n)return e;let r=n==="/shape/points"?Ne(t):Ri(t);return`${n}/${r[Number(o)]??o}${i}`}function Tn(t){let e=[],n=i=>Ti(t,i)!=="",o=(i,r)=>{i||e.push(r)};if(kt(t,"shape")){let i=xn(t);o(i!=="","the shape");for(let{name:l,label:c,optional:p}of je(i))o(p||n(`/shape/${l}`),c.toLowerCase());let r=Zt(i);r&&o(Ne(t).length>=r.least,`${r.least} points at least`)}if(kt(t,"water")){o(n("/water/temperature"),"the water's temperature"),o($(t,"/water/to")!==void 0,"how far the water was filled");for(let i of["depth","below_brim"])o($(t,`/water/to/${i}`)===void 0||n(`/water/to/${i}`),"the water's line");o(n("/water/of"),"what was weighed"),o(Ri(t).length>0,"a weighing of water")}return!Si(t)&&!kt(t,"mesh")&&o(n("/cavities"),"how many cavities one mould has"),e}var Sn={name:"run",list:"runs",new_name:({shipped:t,file:e,now:n})=>t?kn(e):Qt(String(n.name),".run.json"),written:t=>t,is_begun:()=>!0},co={name:"formula",list:"formulas",new_name:({shipped:t,file:e,now:n})=>t?kn(e):Qt(String(n.name),".formula.json"),written:t=>t,is_begun:()=>!0},jt={name:"mould",list:"moulds",new_name:({now:t})=>Qt(String(t.name),".json"),written:t=>({...la(t),name:String(t.name??"").trim()}),is_begun:t=>kt(t,"shape")||kt(t,"mesh")};var Dt={view:"reading",formula_of:"pour",fats:[],catalogue:[],own_tips:{},own_fats:{},own_moulds:{},run:{kind:Sn,id:"",file:"",version:null,shipped:!1,now:{},saved:void 0,unanswered:[]},formulas:{},past:[],future:[],batch:0,is_old:!1,dangers:{run:[],apart:[]},start_complaint:"",new_formula:{name:"",copied:""},printing:{paper:localStorage.getItem("paper")==="Letter"?"Letter":"A4",batch:0,is_working:!1,told:""},open:new Set,folded:new Set,units:np(),announcement:""},a=Dt;function np(){let t=localStorage.getItem("units");return t==="metric"||t==="us"?t:"both"}function f(t){Object.assign(Dt,t),vt()}var Ft=t=>f({announcement:t});function y(t,e){Object.assign(t,e),vt()}function Nt(t,e){let{[t]:n,...o}=Dt.formulas;f({formulas:e?{...o,[t]:e}:o})}function Ue(t,e){let n=new Set(Dt[t]);n.delete(e)||n.add(e),f({[t]:n})}function Pi(t){Dt.open.has(t)||f({open:new Set(Dt.open).add(t)})}function po(t,e,{name:n,note:o}={}){if(!Dt.files)return;let i={file:e,name:String(n??""),note:String(o??""),shipped:!1},r=Dt.files[t].filter(c=>c.file!==e),l=Dt.files[t].findIndex(c=>c.file===e);r.splice(l<0?r.length:l,0,i),f({files:{...Dt.files,[t]:r}})}async function ze({kind:t,name:e,text:n,from:o,about_to:i,is_own:r}){for(;;){let{runs:l=[],formulas:c=[],moulds:p=[]}=a.files??{},m=We(e,[...l,...c,...p]);i?.(m);let h=await op(m,n,o);if(po(t.list,m,Z(h.there.text)??{name:m}),h.is_new||r?.(h.there))return h.there}}async function op(t,e,n){try{return{is_new:!0,there:await ao({file:t,version:null,text:e,from:n})}}catch(o){if(!(o instanceof w)||o.status!==409)throw o;return{is_new:!1,there:o.answer}}}var mo=t=>`unsaved ${t.name} ${a.files?.folder??""} `;function we({kind:t,id:e,file:n,version:o,shipped:i,now:r},l){if(t.is_begun(r))try{let c={id:e,file:n,version:o,shipped:i,text:at(r),copy:l};localStorage.setItem(mo(t)+e,JSON.stringify(c))}catch{}}function Ai(t,e){try{return JSON.parse(localStorage.getItem(mo(t)+e)??"null")??void 0}catch{return}}var ye=(t,e)=>localStorage.removeItem(mo(t)+e);function ca(t){let e=mo(t);return Object.keys(localStorage).flatMap(o=>o.startsWith(e)?[o.slice(e.length)]:[]).sort().flatMap(o=>Ai(t,o)??[])}var ip=300,H=t=>t.now!==t.saved;function Fi(t,e,n=crypto.randomUUID()){return{kind:t,id:n,file:"",version:null,shipped:!1,now:e,saved:void 0,unanswered:[]}}async function Xt(t,e,n=e){let o=await _t(e),i=JSON.parse(o.text),r=Ai(t,n),l=r?.copy&&o.shipped?await rp(t,r,i):void 0;if(l)return ye(t,n),Xt(t,l);let{version:c,shipped:p=!1}=o,m={kind:t,id:n,file:e,version:c,shipped:p,now:i,saved:i,unanswered:[]};return r&&sp(m,r,o),m}async function rp(t,e,n){if(!a.files?.[t.list].some(r=>r.file===e.copy))return;let o=Z(e.text),i=Z((await _t(e.copy)).text);if(!(!o||!i||at(o)===at(n)))return ki(t.written(o),i)?e.copy:void 0}function sp(t,e,n){let o=Z(e.text);if(!o||at(o)===at(t.now))return ye(t.kind,t.id);y(t,{now:o}),!(e.version===n.version||n.shipped)&&(y(t,{version:e.version}),ba(t,n))}function Ot(t,e){let n=t.now;y(t,{now:e,failed:void 0}),we(t),Vt("edited",{file:t,before:n})}var da=new WeakMap,Di=async t=>da.get(t),Rn=t=>fa(t,()=>ap(t)),ma=t=>fa(t,()=>t.shipped?ha(t,ga):Promise.resolve());function fa(t,e){let n=Di(t).then(e);return da.set(t,n.catch(()=>{})),n}async function ap(t){!H(t)||t.theirs||await ha(t,t.shipped||!t.file?ga:$a)}async function ha(t,e){y(t,{failed:void 0});try{await e(t)}catch(n){throw n instanceof w&&y(t,{failed:$t(n.complaint)}),n}}async function ga(t){let{kind:e,id:n,now:o}=t,i=t.shipped?t.file:void 0,r=e.written(o),l=await ze({kind:e,name:e.new_name(t),text:at(r),from:i,about_to:h=>we(t,h),is_own:({text:h})=>i!==void 0&&ki(r,Z(h)??{})}),c=JSON.parse(l.text),p=ra(r,c),m=t.now===o?c:p(t.now);ye(e,n),y(t,{id:l.file,file:l.file,version:l.version,shipped:!1,now:m,saved:c}),H(t)&&we(t),i!==void 0&&Vt("copied",{file:t,from:i,renamed:p})}async function $a(t){let{version:e,now:n}=t,o=at(t.kind.written(n));y(t,{unanswered:[...new Set(t.unanswered).add(o)]});try{Oi(t,n,(await ao({file:t.file,version:e,text:o})).version)}catch(i){if(!(i instanceof w)||i.status!==409)throw i;_a(t,i.answer),H(t)&&!t.theirs&&await $a(t)}}function Oi(t,e,n){y(t,{saved:e,version:n,theirs:void 0,failed:void 0,unanswered:[]}),H(t)?we(t):ye(t.kind,t.id),po(t.kind.list,t.file,e)}function _a(t,{version:e,text:n}){if(n===at(t.kind.written(t.now)))return Oi(t,t.now,e);let o=n!==null&&t.unanswered.includes(n);y(t,{unanswered:[]}),o?y(t,{version:e,saved:void 0,theirs:void 0}):ba(t,{version:e,text:n})}function ba(t,{version:e,text:n}){y(t,{theirs:{version:e,text:n}}),we(t),Ft(`${t.file} has changed underneath. Say which is to stay.`),Vt("conflict",{file:t})}function wa(t){if(!t.theirs)return;let e=Z(t.theirs.text);if(!e){let n=`what is in ${t.file} now is no ${t.kind.name}; keep what is on this page`;return y(t,{failed:n})}Vt("giving_way",{file:t}),y(t,{set_aside:t.now,now:e}),Oi(t,e,t.theirs.version),Vt("gave_way",{file:t})}function ya(t){t.theirs&&(y(t,{version:t.theirs.version,saved:void 0,theirs:void 0,failed:void 0}),we(t),Vt("unwritten",{file:t}))}function va(t){if(!t.set_aside)return;let{set_aside:e,now:n}=t;Ot(t,e),y(t,{set_aside:n})}var pa=t=>(t.theirs??t).version;async function Mi(t,e,n){if(t.shipped||!t.file)return!1;let[o,i]=[t.file,pa(t)],r=()=>pa(t)===i&&t.file===o;if(await e(o,i)===i||(await Di(t),!r()))return!1;n(),await Ei();let l=await lp(o,e);return await Di(t),r()&&(_a(t,l),H(t)&&!t.theirs&&Vt("unwritten",{file:t})),!0}async function lp(t,e){let n=await e(t,null);return n===null?{version:n,text:null}:_t(t)}var Ei=()=>new Promise(t=>setTimeout(t,ip));var up=300,cp=1200,fo="",ka=0;function Pn(){let t={run:{file:a.run,now:a.run.now}};for(let e of st){let n=a.formulas[e];n&&(t[e]={file:n,now:n.now})}return t}function Li(t=""){let e=performance.now();t&&t===fo&&e-ka<=cp&&a.past.length||Ci(Pn()),f({future:[]}),fo=t,ka=e}var Ci=t=>f({past:[...a.past,t].slice(-up)});function ho(t){Ci(xa(Pn(),t,()=>t.saved??{}))}function xa(t,e,n){let o=Object.entries(t).map(([i,r])=>r.file===e?[i,{file:e,now:n(r.now)}]:[i,r]);return Object.fromEntries(o)}function Bi(t,e){let n=o=>o.map(i=>xa(i,t,e));f({past:n(a.past),future:n(a.future)})}function He(){let t=a.past.at(-1);t&&(f({past:a.past.slice(0,-1),future:[...a.future,Pn()]}),Ta(t,"Undone"))}function go(){let t=a.future.at(-1);t&&(f({past:[...a.past,Pn()],future:a.future.slice(0,-1)}),Ta(t,"Done again"))}function Ta(t,e){fo="",f({typed:void 0});for(let n of[...st,"run"])pp(n,t);Ft(e)}function pp(t,e){let n=e[t],o=t==="run"?n?.file===a.run:a.formulas[t]!==void 0;!n||!o||(t!=="run"&&Nt(t,n.file),n.file.now!==n.now&&Ot(n.file,n.now))}var dp=t=>t===a.run||st.some(e=>a.formulas[e]===t);Wt("giving_way",({file:t})=>{dp(t)&&(fo="",Ci(Pn()),f({typed:void 0}))});Wt("copied",({file:t,renamed:e})=>Bi(t,e));var An=t=>ia(a.run.file,t);function te(t,e){let n=An(t);return e?.some(o=>o.file===n)?n:t}async function ve(){for(let t of["pour","pipe"]){let e=$(a.run.now,`/${t}/formula`);typeof e=="string"&&e?await mp(t,te(e,a.files?.formulas)):Nt(t,void 0)}}async function mp(t,e){if(a.formulas[t]?.file===e)return;let n=st.map(o=>a.formulas[o]).find(o=>o?.file===e);if(Nt(t,n),!n)try{Nt(t,await Ii(e))}catch(o){if(!(o instanceof w||o instanceof SyntaxError))throw o}}async function Ii(t){let e=await Xt(co,t);return H(e)&&ho(e),e}function $o(t){let e=new DataView(t).getUint32(12,!0),n=JSON.parse(new TextDecoder().decode(new Uint8Array(t,20,e))),o=r=>20+e+8+(n.bufferViews[n.accessors[r].bufferView].byteOffset??0),i=r=>n.accessors[r].count;return n.meshes.map(({name:r,primitives:[{attributes:l,indices:c,material:p}]})=>({name:r,positions:new Float32Array(t,o(l.POSITION),i(l.POSITION)*3),indices:new Uint32Array(t,o(c),i(c)),colour:n.materials[p].pbrMetallicRoughness.baseColorFactor}))}function Ra(t,e,n="upright"){let[o,i,r]=n==="upright"?[1,2,1]:[2,1,-1],l=[],{positions:c,indices:p}=t;for(let m=0;m<p.length;m+=3){let h=[];for(let _=0;_<3;++_){let k=3*p[m+_],A=3*p[m+(_+1)%3],F=c[k+i]-e,ht=c[A+i]-e;if(F>0==ht>0)continue;let gs=F/(F-ht),$s=[1e3*(c[k]+gs*(c[A]-c[k])),1e3*r*(c[k+o]+gs*(c[A+o]-c[k+o]))];F>0?h.push($s):h.unshift($s)}h.length===2&&l.push([h[0],h[1]])}return l}function Pa(t){let e=([i,r])=>`${i.toFixed(3)} ${r.toFixed(3)}`,n=new Map;for(let i of t){let r=e(i[0]);n.set(r,[...n.get(r)??[],i])}let o=[];for(let i of t){let r=[],l=n.get(e(i[0]))?.shift();for(;l;)r.push(l[0]),l=n.get(e(l[1]))?.shift();r.length>2&&o.push(r)}return o}function Wi(t){let e=t.positions,[n,o,i,r,l,c]=[1/0,-1/0,1/0,-1/0,1/0,-1/0];for(let m=0;m<e.length;m+=3)i=Math.min(i,e[m]),r=Math.max(r,e[m]),l=Math.min(l,e[m+1]),c=Math.max(c,e[m+1]),n=Math.min(n,e[m+2]),o=Math.max(o,e[m+2]);let p=n+(o-n)*.50137;return{loops:Pa(Ra(t,p)),left:1e3*i,right:1e3*r,floor:1e3*l,brim:1e3*c,cut_y:-1e3*p}}function Aa(t,e){let[n,o]=[e.floor/1e3,(e.brim-e.floor)/1e3];return[.999,.50137].map(r=>Pa(Ra(t,n+r*o,"level"))).reduce((r,l)=>Sa(l)>1.001*Sa(r)?l:r)}function Sa(t){let[e,n]=[1/0,-1/0];for(let o of t)for(let[i]of o)[e,n]=[Math.min(e,i),Math.max(n,i)];return Math.max(0,n-e)}function ji(t,e){let[n,o]=[1/0,-1/0];for(let i of t.loops)i.forEach(([r,l],c)=>{let[p,m]=i[(c+1)%i.length];if(!(Math.min(l,m)>e||Math.max(l,m)<e))for(let h of l===m?[r,p]:[r+(e-l)/(m-l)*(p-r)])n=Math.min(n,h),o=Math.max(o,h)});return n<=o?[n,o]:[t.left,t.right]}var Da=40,fp=2e3,Ni=0;async function Fa(t){let e=await Ie({kind:"glb",gauge:t}),n=$o(await e.arrayBuffer());return n.find(o=>o.name==="cavity")??n[0]}async function Je(t){let[e,n]=await Promise.all([Gt(t),Fa(t)]),o=Wi(n);return{gauge:e,outline:o,above:Aa(n,o)}}async function hp(t){let{pockets:e}=await Gt(t),n=e[0].brim_mm-e[0].floor_mm-.001,o=Array.from({length:Da},(i,r)=>`${(n*(r+1)/Da).toFixed(4)} mm`);return Gt({...t,depth:o})}function Mt(){gp()}async function gp(){let t=$(a.run.now,"/pour/mould");if(typeof t!="string")return;let e=++Ni,n=te(t,a.files?.moulds);try{let[o,i]=await Promise.all([hp({file:n}),Fa({file:n})]);e===Ni&&f({measured:{mould:n,gauge:o,outline:Wi(i)},measuring_failed:void 0})}catch(o){if(e!==Ni)return;if(!(o instanceof w))throw o;f({measured:void 0,measuring_failed:o.message}),o.may_pass&&window.setTimeout(Mt,fp)}}var $p=30,Oa=0,Ui=!1,zi=!1;function Hi(t,e,n){let o=e==="mesh"?a.mesh:void 0;f({mould:{way:e,title:n,open:t,is_old:!1,shapes:{}},mesh:o,typed:void 0}),qi()}var ke=()=>f({mould:void 0,mesh:void 0}),qe=(t,e,n)=>Hi(Fi(jt,t),e,n);async function Ma(t,e){let n=await Xt(jt,t,e?crypto.randomUUID():t),o=String(n.now.name??t);e&&y(n,{now:{...n.now,name:""}}),Hi(n,"form",e?`A copy of ${o}`:`Change ${o}`)}async function Ea({id:t,file:e,text:n}){let o=e?await Xt(jt,e,t):Fi(jt,JSON.parse(n),t);Hi(o,"form",String(o.now.name??"").trim()||"A mould of your own")}var O=()=>a.mould,S=()=>O().open.now,J=(t,e)=>Ot(O().open,W(S(),t,e)),_p=["name","note","owned","unmould_after"];function Ji(t){let e=S(),n=Object.keys({...t,...e}).filter(l=>t?.[l]!==e[l]);(!t||n.some(l=>!_p.includes(l)))&&y(O(),{is_old:!0});let i=n.some(l=>O().complaint?.field===`/${l}`),r=n.some(l=>!["name","note"].includes(l));(O().is_old||i||r)&&qi()}function qi(){clearTimeout(Oa),Oa=window.setTimeout(()=>{bp()},$p)}async function bp(){if(Ui)return void(zi=!0);let{mould:t}=a;if(!t)return;let e=t.open.now;if(!(!kt(e,"shape")&&!kt(e,"mesh"))){if(Tn(e).length)return y(t,{complaint:void 0});Ui=!0;try{let n=jt.written(e),o={file:t.open.file||"new.mould.json",mould:{...n,name:n.name||"New mould"}},i=await Je(o);t.open.now===e&&y(t,{answer:i,is_old:!1,complaint:void 0})}catch(n){if(!(n instanceof w))throw n;t.open.now===e&&Ki(n)}finally{Ui=!1,zi&&qi(),zi=!1}}}function Ki(t){let{field:e,problem:n,remedy:o}=t.complaint,i=e?`${n}; ${o}`:t.message;y(O(),{complaint:{field:ua(S(),e),line:i}})}var La=t=>[...new Set(t.flatMap(e=>a.formulas[e]??[]))],Ca=t=>t.filter(e=>e.theirs),Ut=t=>Ca(La(t==="apart"?["apart"]:["pour","pipe"]))[0],_o=()=>Ca([a.run,...La(st)]);var Dn=()=>a.formulas.apart?"apart":"run",Ba=t=>f({dangers:{...a.dangers,[Dn()]:t}});function Ia(t){let e=t.cautions.filter(n=>n.severity==="danger");Ba(e.map(({text:n,topic:o})=>({text:n,is_of_heat:o==="heat"})))}function Wa(t){wp(t)&&Ba([{text:$t(t),is_of_heat:!1}])}var wp=({problem:t})=>/lye[- ]heavy|superfat\b[^;]*?(\s[-−]\d|below (zero|0))/i.test(t);var yp=400,vp=2e3,bo=0;function Fn(){clearTimeout(bo),bo=window.setTimeout(()=>{xt()},yp)}async function xt(){clearTimeout(bo);let{run:t}=a;try{await Rn(t),H(t)&&!t.theirs&&t===a.run&&Fn()}catch(e){if(!(e instanceof w))throw e;e.may_pass&&(bo=window.setTimeout(()=>{xt()},vp))}}var ja=Promise.resolve();function Ke(){let t=ja.then(kp);return ja=t.catch(()=>{}),t}async function kp(){for(let t of st){let e=a.formulas[t];!e||!H(e)||e.theirs||(e.shipped&&t!=="apart"&&await ma(a.run),await Rn(e))}}function Na(t){let e=a.run.now,n=e.pour,o=e.losses,i=n?.moulds_owned===void 0?{}:{moulds_owned:n.moulds_owned},r=te(String(n?.mould??""),a.files?.moulds);return{file:We("trial.run.json",a.files?.runs??[]),run:{schema:"brimwright.run/1",name:String(e.name??""),sell:e.sell??"",spoilage:e.spoilage??"",pour:{mould:r,...i,formula:t,line:n?.line??{}},losses:{pour:o?.pour??{}},scales:e.scales??{},...xp(e)}}}function xp(t){let e={};for(let n of["cut","pots","batch"])t[n]!==void 0&&(e[n]=t[n]);if(e.batch){let{whippings:n,...o}=e.batch;e.batch=o}return e}var zt=new Map,wo=new Set,On=()=>new Set(st.flatMap(t=>a.formulas[t]??[]));async function Ua(){let t=Tp(),e=new Set([...On()].map(({file:n})=>n));for(let n of zt.keys())!t.has(n)&&!e.has(n)&&zt.delete(n);for(let n of wo)t.has(n)||wo.delete(n);for(let n of t)zt.has(n)||zt.set(n,await Mn(n))}async function Mn(t,e=null){if(wo.has(t))return null;try{return await Gs(t,e)}catch(n){if(!(n instanceof w)||n.status!==422)throw n;return wo.add(t),null}}function Tp(){let t=new Set,e=o=>{typeof o!="string"||!o||(t.add(An(o)),o.includes("..")||t.add(o))},n=a.run.now;e($(n,"/pour/mould")),e($(n,"/pipe/beads/tips_from"));for(let o of Array.isArray(n.perch)?n.perch:[])e($(o,"/mould"));for(let o of["pour","pipe"])a.formulas[o]||e($(n,`/${o}/formula`));for(let{file:o,now:i}of On()){let r=i.fats_from;typeof r=="string"&&r&&t.add(vn(o)+r).add(r)}return t}async function za(){let t=Sp();for(let[e,n]of zt){let o=await Mn(e,n);zt.get(e)!==n||o===n||(t.push(e),zt.set(e,o))}return t}function Sp(){return[...On()].flatMap(({file:t,version:e})=>{let n=zt.get(t)??e;return zt.delete(t),n===e?[]:[t]})}var Ha=0,Vi=()=>Ha;function Gi(t){++Ha,f({is_old:!0,changed_beside:t})}var Rp=1e3,Pp=450,yo=!1,xe=!1,Qi=0;function Q(){f({is_old:!0}),yo?xe=!0:Ve()}async function Ve(){if(yo){xe=!0;return}yo=!0,Ja(!1);try{do xe=!1,await Ap();while(xe)}finally{yo=!1,Ja(!0),vt()}}var Ja=t=>{document.documentElement.dataset.settled=String(t)};function qa(){let{run:t}=a,{apart:e}=a.formulas,{file:n,now:o}=t;return()=>{let i=t===a.run&&(n===t.file||o===t.now);return e===a.formulas.apart&&(e!==void 0||i)}}async function Ap(){let t=qa();try{await Ke(),await Ua(),t=qa();let{apart:e}=a.formulas;if(Ut(e?"apart":"run"))return f({is_old:!0});let n=Vi(),o=e?Na(e.file):{file:a.run.file,run:a.run.now},i=await Qs(o);if(window.clearTimeout(Qi),!t())return void(xe=!0);f({plan:i,planned:o,complaint:void 0}),Ia(i);let r=n===Vi();f({is_old:xe||!r}),r&&f({changed_beside:void 0})}catch(e){if(!(e instanceof w))throw e;if(!t())return void(xe=!0);Dp(e)}}function Dp(t){f({is_old:!0}),window.clearTimeout(Qi);let e=()=>{f({complaint:t.complaint}),Wa(t.complaint)};a.complaint||!a.plan?e():Qi=window.setTimeout(e,Pp),t.may_pass&&window.setTimeout(Q,Rp)}var vo=t=>Object.values(a.formulas).includes(t),Ka=t=>`${String($(t,"/pour/formula"))}
+${String($(t,"/pipe/formula"))}`;function Fp(t,e){$(t,"/pour/mould")!==$(e,"/pour/mould")&&Mt(),Ka(t)!==Ka(e)&&ve(),Q(),Fn()}var Op=Q;function Mp(t,e){for(let n of["pour","pipe"]){if(a.formulas[n]!==t)continue;let o=`/${n}/formula`,i=r=>String($(r,o)??"").endsWith(kn(e))?W(r,o,t.file):r;Bi(a.run,i),i(a.run.now)!==a.run.now&&Ot(a.run,i(a.run.now))}}function Va(){Wt("edited",({file:t,before:e})=>{t===a.run?Fp(e,t.now):vo(t)?Op():t===a.mould?.open&&Ji(e)}),Wt("gave_way",({file:t})=>{if(t===a.mould?.open)return Ji();t===a.run&&(Mt(),ve().then(Q)),Q()}),Wt("unwritten",({file:t})=>{t===a.run?xt():vo(t)&&Q()}),Wt("conflict",({file:t})=>{vo(t)&&f({is_old:!0})}),Wt("copied",({file:t,from:e})=>{vo(t)&&Mp(t,e),t===a.run&&(localStorage.setItem("run",t.file),Q())})}var En=()=>f({own_fats:{}});function Ge(t){let e=Yi(t);return Array.isArray(e)?[...e,...a.fats]:a.fats}function Yi(t){let e=a.formulas[t],n=$(e?.now,"/fats_from");if(typeof n!="string"||!n.endsWith(".json")||e===void 0)return;let o=`${e.file}
+${n}`,i=a.own_fats[o];return i||(Ga(o,"waiting"),Ep(n,e.file).then(r=>Ga(o,r)),"waiting")}var Ga=(t,e)=>f({own_fats:{...a.own_fats,[t]:e}});async function Ep(t,e){for(let n of new Set([vn(e)+t,t])){let o=await Lp(n);if(Array.isArray(o?.fats))return o.fats.map(Cp)}return"none"}async function Lp(t){try{return Z((await _t(t)).text)}catch{return}}var Cp=({id:t,name:e,saponification_value:n})=>({id:String(t??""),name:String(e??t??""),own:Bp(n)});function Bp(t){if(t===null||typeof t!="object")return String(t??"");let{low:e,high:n}=t;return`${String(e)} to ${String(n)}`}var Qe=[],Ln;function ko(){Qe.length=0;for(let{file:t,shipped:e}of a.files?.moulds??[])e||Qe.push(t);Ln===void 0&&Ya()}function Qa(t){let e=a.own_moulds[t];return!e&&t!==Ln&&!Qe.includes(t)&&Qe.push(t),Ln===void 0&&Qe.length&&Ya(),e}async function Ya(){for(;(Ln=Qe.shift())!==void 0;){let t=Ln,e=await Ip(t);f({own_moulds:{...a.own_moulds,[t]:e}})}}async function Ip(t){try{let{pockets:e}=await Gt({file:t});return{brimful_ml:e[0].brimful_ml,cavities:e.length}}catch(e){if(!(e instanceof w))throw e;let{field:n,problem:o,remedy:i}=e.complaint;return{complaint:[n&&`${n.slice(1).replaceAll("/",", ")} `,o,i&&`; ${i}`].join("")}}}var Xa=()=>f({own_tips:{}}),Zi=!1;function tl(){return!a.tips&&!Zi&&(Zi=!0,ta().then(t=>f({tips:t}),nl).finally(()=>Zi=!1)),a.tips??[]}function el(t){let e=An(t),n=a.own_tips[e];return n||!t||a.typed?n??[]:(Za(e,[]),_t(e).then(({text:o})=>Za(e,Wp(o)),nl),[])}var Za=(t,e)=>f({own_tips:{...a.own_tips,[t]:e}});function Wp(t){let e=Z(t)?.tips;return(Array.isArray(e)?e:[]).map(n=>({name:String(n.name)}))}function nl(t){if(!(t instanceof w))throw t}var ol=700,il=!1;function rl(){if(il)return;il=!0;let t=()=>{tr().then(()=>window.setTimeout(t,ol),()=>window.setTimeout(t,3*ol))};t()}var Xi;function tr(){return Xi??=jp().finally(()=>Xi=void 0),Xi}async function jp(){for(let e of[a.run,a.mould?.open])e&&await Mi(e,Mn,()=>{});if(!a.run.file)return;for(let e of On())await Np(e);let[t]=await za();t!==void 0&&await Up(t)}async function Np(t){await Mi(t,Mn,()=>Gi(t.file))&&(En(),Q())}async function Up(t){Gi(t),await Ei(),En(),Xa(),f({measured:void 0}),Mt(),ko(),await ve(),Q()}var sl="examples/spring_order.run.json";async function al(){let t=await Be();f({files:t});try{await Ye(zp(t))}catch(o){let i=o instanceof w?o.message:`The run opened last is no run any more: ${String(o)}`;f({fault:i,view:"start"}),localStorage.removeItem("run")}let[e,n]=await Promise.all([Zs(),Xs()]);f({fats:e,catalogue:n})}function zp(t){let e=localStorage.getItem("run"),n=i=>t.runs.some(r=>r.file===i);return t.open?t.open:e&&n(e)?e:t.runs.find(i=>!i.shipped)?.file??(n(sl)?sl:t.runs[0]?.file??"")}async function Ye(t){if(!t)return f({view:"start"});a.run.file&&H(a.run)&&await xt();let e=await Xt(Sn,t);f({view:"run",run:e,formulas:{},past:[],future:[],dangers:{run:[],apart:[]},changed_beside:void 0,fault:void 0,plan:void 0,batch:0,complaint:void 0,typed:void 0,measured:void 0}),localStorage.setItem("run",e.file),H(e)&&(ho(e),Fn());let n=Ve();Mt(),await Promise.all([n,ve()]),rl()}async function ll(t){let e=a.run.now,n=e.losses??{},o={schema:"brimwright.run/1",name:t.name,note:`Losses, scales and spoilage were taken over from "${String(e.name)}": check them.`,sell:t.cavities,spoilage:e.spoilage??"0 %",pour:{mould:t.mould,formula:t.formula,line:{below_brim:t.deep_mm>15?"5 mm":"0 mm"}},losses:{pour:n.pour??{}},scales:e.scales??{}};e.money&&(o.money=e.money);let{file:i}=await ze({kind:Sn,name:Qt(t.name,".run.json"),text:at(o)});await Ye(i)}var er=s`<span aria-hidden="true">⚠</span> Danger`;function Cn(t,e="",n){let o=Te(t,n);return o.length?s`<div class="dangers" id=${e||u}>
+    ${o.map(i=>s`<p class="danger"><strong>${er}</strong> ${i}</p>`)}
+  </div>`:u}function Te(t,e){let n=a.dangers[t==="apart"?"apart":"run"].filter(l=>!l.is_of_heat).map(l=>l.text).filter(l=>e===void 0||Hp(l,e));if(t==="apart")return n;let o=l=>String(a.formulas[l]?.now.name??""),[i,r]=[o(t),o(t==="pour"?"pipe":"pour")];return n.filter(l=>!r||!l.includes(r)||i!==""&&l.includes(i))}function Hp(t,e){let n=/\bBatches of (\d+) pieces?: /.exec(t);return!n||Number(n[1])===e}function ul(){let t=a.view==="start"||Dn()==="apart",e=a.dangers.run.map(({text:n})=>({from:t?`In the run "${String(a.run.now.name??a.run.file)}": `:"",text:n}));return[...a.dangers.apart.map(({text:n})=>({from:"",text:n})),...e]}var nr=()=>ul().length>0;function cl(){let t=ul(),e=Kp();return!t.length&&!e?u:s`<section class="foremost" aria-label="Danger, and figures from before">
+    ${t.length?s`<div role="alert" class="dangers">
+            ${t.map(({from:n,text:o})=>s`<p class="danger"><strong>${er}</strong> ${n}${o}</p>`)}
           </div>`:u}
-    ${t?s`<div class="stale">
-            <p role="status"><strong>Figures from before.</strong> ${t}</p>
-            ${Um()?s`<button type="button" @click=${Jm}>To the question</button>`:u}
+    ${e?s`<div class="stale">
+            <p role="status"><strong>Figures from before.</strong> ${e}</p>
+            ${Jp()?s`<button type="button" @click=${qp}>To the question</button>`:u}
           </div>`:u}
-  </section>`}var Um=()=>Ye(Hn())!==void 0&&a.view!=="start";function Jm(){let e=document.querySelector(".banner h2");e&&(e.tabIndex=-1,e.focus({preventScroll:!0}),e.scrollIntoView({block:"start"}))}function qm(){if(!a.run.file||a.view==="reading")return"";let e=Ye(Hn());return e?`${e.file} changed underneath: what is struck through is of neither text. Say which is to stay.`:a.is_old&&a.changed_beside?`${a.changed_beside} changed underneath: what is struck through is not to be weighed.`:""}var yr=e=>e==="run"?a.run:a.formulas[e],vr=e=>yr(e)?.now,_=(e,t)=>g(vr(e),t),E=(e,t)=>String(_(e,t)??"");function ct(e,t){let n=_(e,t);return Array.isArray(n)?n:[]}function q(e,t,n){let o=_(e,t)??{};return Object.fromEntries(Object.entries(o).filter(([i])=>!n.includes(i)))}function Z(e,t,n){let o=yr(e);!o||g(o.now,t)===n||(Xi(`${e} ${t}`),Ne(o,U(o.now,t,n)))}function Ol(e,t){let n=yr(e);n&&(Xi(),h({typed:void 0}),Ne(n,t(n.now)))}var Km="examples/plain_bars.run.json";function un(e){Kn(),h({view:"formula",formula_of:e,picking:void 0,typed:void 0}),window.scrollTo(0,0),requestAnimationFrame(()=>document.querySelector("#formula-title")?.focus({preventScroll:!0}))}async function kr(e){let t=["pour","pipe"].find(n=>a.run.file&&a.formulas[n]?.file===e);if(t)return un(t);a.run.file||await ln(Km),await Vm(e)}async function Vm(e){let t={past:a.past,future:a.future};h({run_steps:t,past:[],future:[]});try{Ge("apart",await nr(e))}catch(n){throw h({...t,run_steps:void 0}),n}h({plan:void 0,complaint:void 0}),un("apart"),rn()}async function Yn(){let e=a.formulas.apart!==void 0;return e&&!await Gm()?!1:(h({view:"run",typed:void 0}),e&&await rn(),window.scrollTo(0,0),!0)}async function Gm(){try{await on()}catch(t){if(!(t instanceof y))throw t;return h({complaint:t.complaint}),!1}if(a.formulas.apart?.theirs)return je("Say first which text of the formula is to stay."),window.scrollTo(0,0),!1;Ge("apart",void 0);let e={...a.dangers,apart:[]};return h({dangers:e,...a.run_steps,run_steps:void 0,plan:void 0,complaint:void 0}),!0}async function xr(e){let{file:t}=a.formulas.apart;await Yn()&&Z("run",`/${e}/formula`,t)}var Ym=e=>({schema:"brimwright.formula/1",name:e,fats:[],superfat:"",alkali:[],water:{},pour_temperature:""}),Fl=e=>El(Ym(e));async function Ml(e,t){let{$schema:n,...o}=JSON.parse((await xe(e)).text);await El({...o,name:t},e)}async function El(e,t){let n=st(String(e.name),".formula.json"),{file:o}=await Xt({kind:ko,name:n,text:me(e),from:t});await kr(o)}function Tr(e){return Math.min(a.batch,e.batches.length-1)}function Io(e){let{pieces:t,batches:n,batch_limits:o,around:i,...r}=e,l=n[Tr(e)],{pour:p,pipe:c,dust:d,lye_pot:f,bottles:b}=l;return{...r,pour:p,pipe:c,dust:d,lye_pot:f,bottles:b,batch:l,whippings:c?.whippings??[],whole:e}}var te=(e,t,n=`${t}s`)=>`${e} ${e===1?t:n}`,Qm=e=>e.cut?["loaf","loaves"]:["cast","casts"];function de(e,{pieces:t,casts:n}){let o=e.cut?te(t,"bar"):te(t,"piece");return n===t?o:`${o} from ${te(n,...Qm(e))}`}var Ze=e=>e===1?"once":`${e} times`,pn=e=>e.batches.length>1,X=e=>e.pieces.batches>1;function Sr(e){return e.length<2?e.join(""):`${e.slice(0,-1).join(", ")} and ${e.at(-1)}`}function Ll(e,{count:t,numbers:n}){return X(e)?pn(e)?`made ${Ze(t)}: ${t===1?"batch":"batches"} ${Sr(n.map(String))} of ${e.pieces.batches}`:`made ${Ze(t)}`:""}function he(e){return X(e.whole)?`one batch, ${de(e.whole,e.batch)}`:""}var Il=({whippings:e})=>e.length>1||(e[0]?.count??0)>1;function Lt(e,t){return Il(e)?`one whipping: ${de(e.whole,t)}${t.count>1?`, whipped ${Ze(t.count)}`:""}`:""}var Bl=({whippings:e})=>e.flatMap(t=>Array.from({length:t.count},()=>t)),Bo=e=>X(e.whole)||Il(e),Wo=(e,t)=>`${te(e,"filling")} of ${te(t,"cavity","cavities")}`;var jo=28.349523125,Nl=25.4,Zm=29.5735295625;function Te(e,t){return e.toFixed(t).replace(/^-(0(\.0*)?)$/,"$1")}function $(e,t){return Xm(Te(e,t))}var Xm=e=>e.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"");function Me(e){let t=[1,2,3].find(n=>Number(e.toFixed(n))!==0);return t!==void 0?`${Te(e,t)} %`:Rr(e)?"just below 0 %":"0.0 %"}var Rr=e=>e<0||Object.is(e,-0),zl=e=>Math.abs(e-Math.round(e))<1e-6;function Wl(e){return e?[0,1,2,3].find(t=>zl(e*10**t))??3:0}function Cl(e){return Math.max(0,Math.ceil(-Math.log10(e)-1e-9))}function ed(e){return[0,1,2].find(t=>e.every(n=>zl(n*10**t)))??3}function No(e,t,n){return e==="metric"?[t,""]:e==="us"?[n,""]:[t,n]}function re(e,t){let n=r=>e[`${t}${r}`],o=n("scale_step_g"),i=n("g");return{g:i,scale_step_g:o??10**-ed([i]),g_text:n("g_text"),oz_text:n("oz_text"),reads:n("reads")}}var Hl=.001;function Co(e,t,n,o,i=1e-9){let r=10**n;return Te(o==="nearest"?e/t:Math.floor((e+i)/t*r)/r,n)}var jl=[1,.5,.2,.1,.05,.02,.01,.005,.002,.001];function Ul(e){if(!jl.some(t=>Math.abs(t*10-e)<1e-9||Math.abs(t-e)<1e-9))return jl.find(t=>Math.abs(t*jo-e)<.6*Hl)}function j(e,t,n="nearest"){let o=t.scale_step_g||.1,i=Ul(o),r=Math.min(.6*Hl,o/2),l=i?Co(t.g,1,Cl(o),n):Co(t.g,1,Wl(o),n,r),p=i?Co(t.g,jo,Wl(i),n,r):Co(t.g,jo,Cl(o/jo),n),[c,d]=[`${t.g_text??l} g`,`${t.oz_text??p} oz`];return(t.reads?t.reads==="oz":i!==void 0)&&e==="both"?[d,c]:No(e,c,d)}function Jl(e){let t=Ul(e);return t?`${t} oz`:`${$(e,3)} g`}var O=(e,t,n=1,o="nearest")=>j(e,{g:t,scale_step_g:10**-n},o);function ne(e,t,n=1){return No(e,`${Te(t,n)} ml`,`${Te(t/Zm,2)} fl oz`)}function se(e,t){return No(e,`${$(t,1)} mm`,td(t))}function td(e){let t=Math.round(Math.abs(e)/Nl*16),n=e<0&&t?"-":"",o=t%16,i=16;for(;o&&o%2===0;)o/=2,i/=2;let r=Math.floor(t/16),l=o?`${o}/${i}`:"";return`${n}${[r||!o?String(r):"",l].filter(Boolean).join(" ")} in`}var It=([e])=>e,T=([e,t])=>t?`${e} (${t})`:e;function ql(e,t){return No(e,`${Te(t,0)} \xB0C`,`${Te(t*1.8+32,0)} \xB0F`)}function cn(e){let t=/^\s*(?:(\d+)\s+)?(\d+(?:[.,]\d+)?)(?:\/(\d+))?\s*(mm|cm|m|in|inch|inches|")\s*$/.exec(String(e??""));if(!t)return;let n=Number(t[1]??0)+Number(t[2].replace(",","."))/Number(t[3]??1),o={mm:1,cm:10,m:1e3}[t[4]]??Nl;return n*o}function mn(e){return/^[+-]?[\d.,/\s½¼¾]+?\s*([^\d\s.,/].*)$/.exec(String(e??""))?.[1]?.trim()??""}var zo=e=>/^\s*[+-]?\d[\d.,/\s]*$/.test(e);function mt(e){let t=Math.round(e/60);return e>=60&&e%60===0&&t<90?`${t} min`:e<90?`${Math.round(e)} s`:t<90?`${t} min`:`${Math.floor(t/60)} h ${t%60} min`}var Kl=e=>e.goes_into==="lye",dn=({role:e})=>e==="alkali",nd=e=>dn(e)?"down":"nearest",Se=(e,t)=>j(e,t,nd(t)),Ho=e=>It(Se("metric",e));function fn(e){let t=e.ingredients.map((i,r)=>({one:i,i:r})).filter(({one:i})=>Kl(i)),n=({one:i})=>i.role==="water",o=({one:i})=>dn(i);return[...t.filter(n),...t.filter(i=>!n(i)&&!o(i)),...t.filter(o)]}function Uo(e){return e.ingredients.map((t,n)=>({one:t,i:n})).filter(({one:t})=>!Kl(t))}function hn(e,t=()=>{}){if(!e.theirs)return u;let n=e.theirs.text===null,o=`conflict-${e.file.replaceAll(/[^\w]/g,"-")}`,i=()=>{Na(e),t()};return s`<section class="banner" aria-labelledby=${o}>
-    <h2 id=${o}>${e.file} has ${n?"been taken away":"changed"} underneath</h2>
+  </section>`}var Jp=()=>Ut(Dn())!==void 0&&a.view!=="start";function qp(){let t=document.querySelector(".banner h2");t&&(t.tabIndex=-1,t.focus({preventScroll:!0}),t.scrollIntoView({block:"start"}))}function Kp(){if(!a.run.file||a.view==="reading")return"";let t=Ut(Dn());return t?`${t.file} changed underneath: what is struck through is of neither text. Say which is to stay.`:a.is_old&&a.changed_beside?`${a.changed_beside} changed underneath: what is struck through is not to be weighed.`:""}var or=t=>t==="run"?a.run:a.formulas[t],ir=t=>or(t)?.now,g=(t,e)=>$(ir(t),e),j=(t,e)=>String(g(t,e)??"");function ee(t,e){let n=g(t,e);return Array.isArray(n)?n:[]}function U(t,e,n){let o=g(t,e)??{};return Object.fromEntries(Object.entries(o).filter(([i])=>!n.includes(i)))}function V(t,e,n){let o=or(t);!o||$(o.now,e)===n||(Li(`${t} ${e}`),Ot(o,W(o.now,e,n)))}function pl(t,e){let n=or(t);n&&(Li(),f({typed:void 0}),Ot(n,e(n.now)))}var Vp="examples/plain_bars.run.json";function Ze(t){En(),f({view:"formula",formula_of:t,picking:void 0,typed:void 0}),window.scrollTo(0,0),requestAnimationFrame(()=>document.querySelector("#formula-title")?.focus({preventScroll:!0}))}async function rr(t){let e=["pour","pipe"].find(n=>a.run.file&&a.formulas[n]?.file===t);if(e)return Ze(e);a.run.file||await Ye(Vp),await Gp(t)}async function Gp(t){let e={past:a.past,future:a.future};f({run_steps:e,past:[],future:[]});try{Nt("apart",await Ii(t))}catch(n){throw f({...e,run_steps:void 0}),n}f({plan:void 0,complaint:void 0}),Ze("apart"),Ve()}async function Bn(){let t=a.formulas.apart!==void 0;return t&&!await Qp()?!1:(f({view:"run",typed:void 0}),t&&await Ve(),window.scrollTo(0,0),!0)}async function Qp(){try{await Ke()}catch(e){if(!(e instanceof w))throw e;return f({complaint:e.complaint}),!1}if(a.formulas.apart?.theirs)return Ft("Say first which text of the formula is to stay."),window.scrollTo(0,0),!1;Nt("apart",void 0);let t={...a.dangers,apart:[]};return f({dangers:t,...a.run_steps,run_steps:void 0,plan:void 0,complaint:void 0}),!0}async function sr(t){let{file:e}=a.formulas.apart;await Bn()&&V("run",`/${t}/formula`,e)}var Yp=t=>({schema:"brimwright.formula/1",name:t,fats:[],superfat:"",alkali:[],water:{},pour_temperature:""}),dl=t=>fl(Yp(t));async function ml(t,e){let{$schema:n,...o}=JSON.parse((await _t(t)).text);await fl({...o,name:e},t)}async function fl(t,e){let n=Qt(String(t.name),".formula.json"),{file:o}=await ze({kind:co,name:n,text:at(t),from:e});await rr(o)}function ar(t){return Math.min(a.batch,t.batches.length-1)}function xo(t){let{pieces:e,batches:n,batch_limits:o,around:i,...r}=t,l=ar(t),c=n[l],{pour:p,pipe:m,dust:h,lye_pot:_,bottles:k}=c;return{...r,pour:p,pipe:m,dust:h,lye_pot:_,bottles:k,batch:c,place:`batches.${l}`,whippings:m?.whippings??[],whole:t}}var it=(t,e,n=`${e}s`)=>`${t} ${t===1?e:n}`,Zp=t=>t.cut?["loaf","loaves"]:["cast","casts"];function Tt(t,{pieces:e,casts:n}){let o=t.cut?it(e,"bar"):it(e,"piece");return n===e?o:`${o} from ${it(n,...Zp(t))}`}var In=t=>t===1?"once":`${t} times`,Xe=t=>t.batches.length>1,G=t=>t.pieces.batches>1;function lr(t){return t.length<2?t.join(""):`${t.slice(0,-1).join(", ")} and ${t.at(-1)}`}function hl(t,{count:e,numbers:n}){return G(t)?Xe(t)?`made ${In(e)}: ${e===1?"batch":"batches"} ${lr(n.map(String))} of ${t.pieces.batches}`:`made ${In(e)}`:""}function ct(t){return G(t.whole)?`one batch, ${Tt(t.whole,t.batch)}`:""}var gl=({whippings:t})=>t.length>1||(t[0]?.count??0)>1;function Se(t,e){return gl(t)?`one whipping: ${Tt(t.whole,e)}${e.count>1?`, whipped ${In(e.count)}`:""}`:""}var To=t=>G(t.whole)||gl(t),So=(t,e)=>`${it(t,"filling")} of ${it(e,"cavity","cavities")}`;var Po=28.349523125,wl=25.4,Xp=29.5735295625;function Et(t,e){return t.toFixed(e).replace(/^-(0(\.0*)?)$/,"$1")}function x(t,e){return td(Et(t,e))}var td=t=>t.replace(/(\.\d*?)0+$/,"$1").replace(/\.$/,"");function Ht(t){let e=[1,2,3].find(n=>Number(t.toFixed(n))!==0);return e!==void 0?`${Et(t,e)} %`:ur(t)?"just below 0 %":"0.0 %"}var ur=t=>t<0||Object.is(t,-0),yl=t=>Math.abs(t-Math.round(t))<1e-6;function $l(t){return t?[0,1,2,3].find(e=>yl(t*10**e))??3:0}function _l(t){return Math.max(0,Math.ceil(-Math.log10(t)-1e-9))}function ed(t){return[0,1,2].find(e=>t.every(n=>yl(n*10**e)))??3}function Ao(t,e,n){return t==="metric"?[e,""]:t==="us"?[n,""]:[e,n]}function lt(t,e){let n=r=>t[`${e}${r}`],o=n("scale_step_g"),i=n("g");return{g:i,scale_step_g:o??10**-ed([i]),g_text:n("g_text"),oz_text:n("oz_text"),reads:n("reads")}}var vl=.001;function Ro(t,e,n,o,i=1e-9){let r=10**n;return Et(o==="nearest"?t/e:Math.floor((t+i)/e*r)/r,n)}var bl=[1,.5,.2,.1,.05,.02,.01,.005,.002,.001];function nd(t){if(!bl.some(e=>Math.abs(e*10-t)<1e-9||Math.abs(e-t)<1e-9))return bl.find(e=>Math.abs(e*Po-t)<.6*vl)}function z(t,e,n="nearest"){let o=e.scale_step_g||.1,i=nd(o),r=Math.min(.6*vl,o/2),l=i?Ro(e.g,1,_l(o),n):Ro(e.g,1,$l(o),n,r),c=i?Ro(e.g,Po,$l(i),n,r):Ro(e.g,Po,_l(o/Po),n),[p,m]=[`${e.g_text??l} g`,`${e.oz_text??c} oz`];return(e.reads?e.reads==="oz":i!==void 0)&&t==="both"?[m,p]:Ao(t,p,m)}var D=(t,e,n=1,o="nearest")=>z(t,{g:e,scale_step_g:10**-n},o);function Y(t,e,n=1){return Ao(t,`${Et(e,n)} ml`,`${Et(e/Xp,2)} fl oz`)}function X(t,e){return Ao(t,`${x(e,1)} mm`,od(e))}function od(t){let e=Math.round(Math.abs(t)/wl*16),n=t<0&&e?"-":"",o=e%16,i=16;for(;o&&o%2===0;)o/=2,i/=2;let r=Math.floor(e/16),l=o?`${o}/${i}`:"";return`${n}${[r||!o?String(r):"",l].filter(Boolean).join(" ")} in`}var cr=([t])=>t,P=([t,e])=>e?`${t} (${e})`:t;function kl(t,e){return Ao(t,`${Et(e,0)} \xB0C`,`${Et(e*1.8+32,0)} \xB0F`)}function tn(t){let e=/^\s*(?:(\d+)\s+)?(\d+(?:[.,]\d+)?)(?:\/(\d+))?\s*(mm|cm|m|in|inch|inches|")\s*$/.exec(String(t??""));if(!e)return;let n=Number(e[1]??0)+Number(e[2].replace(",","."))/Number(e[3]??1),o={mm:1,cm:10,m:1e3}[e[4]]??wl;return n*o}function en(t){return/^[+-]?[\d.,/\s½¼¾]+?\s*([^\d\s.,/].*)$/.exec(String(t??""))?.[1]?.trim()??""}var Do=t=>/^\s*[+-]?\d[\d.,/\s]*$/.test(t);function ne(t){let e=Math.round(t/60);return t>=60&&t%60===0&&e<90?`${e} min`:t<90?`${Math.round(t)} s`:e<90?`${e} min`:`${Math.floor(e/60)} h ${e%60} min`}var xl=t=>t.goes_into==="lye",Tl=({role:t})=>t==="alkali",id=t=>Tl(t)?"down":"nearest",Jt=(t,e)=>z(t,e,id(e));function nn(t){let e=t.ingredients.map((i,r)=>({one:i,i:r})).filter(({one:i})=>xl(i)),n=({one:i})=>i.role==="water",o=({one:i})=>Tl(i);return[...e.filter(n),...e.filter(i=>!n(i)&&!o(i)),...e.filter(o)]}function Fo(t){return t.ingredients.map((e,n)=>({one:e,i:n})).filter(({one:e})=>!xl(e))}function on(t,e=()=>{}){if(!t.theirs)return u;let n=t.theirs.text===null,o=`conflict-${t.file.replaceAll(/[^\w]/g,"-")}`,i=()=>{ya(t),e()};return s`<section class="banner" aria-labelledby=${o}>
+    <h2 id=${o}>${t.file} has ${n?"been taken away":"changed"} underneath</h2>
     <p>Another hand or tab wrote the file. Nothing typed here was written over it. Which is to stay?</p>
-    ${e.failed?s`<p class="complaint" role="status">Not taken: ${e.failed}.</p>`:u}
+    ${t.failed?s`<p class="complaint" role="status">Not taken: ${t.failed}.</p>`:u}
     <div class="choice">
-      ${n?u:s`<button type="button" @click=${()=>ja(e)}>Take what is in the file</button>`}
+      ${n?u:s`<button type="button" @click=${()=>wa(t)}>Take what is in the file</button>`}
       <button type="button" @click=${i}>Keep what is on this page</button>
     </div>
-  </section>`}function Vl(e){return e.theirs||!e.set_aside?u:s`<section class="banner" aria-label="What you typed">
+  </section>`}function Sl(t){return t.theirs||!t.set_aside?u:s`<section class="banner" aria-label="What you typed">
     <p>This is what another hand wrote. What you typed is still here.</p>
-    <button type="button" @click=${()=>za(e)}>Change to the other text</button>
-  </section>`}var Bt={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Gl=e=>(...t)=>({_$litDirective$:e,values:t}),Jo=class{constructor(t){}get _$AU(){return this._$AM._$AU}_$AT(t,n,o){this._$Ct=t,this._$AM=n,this._$Ci=o}_$AS(t,n){return this.update(t,n)}update(t,n){return this.render(...n)}};var{I:_y}=oa;var Yl=e=>e.strings===void 0;var od={},Ql=(e,t=od)=>e._$AH=t;var ae=Gl(class extends Jo{constructor(e){if(super(e),e.type!==Bt.PROPERTY&&e.type!==Bt.ATTRIBUTE&&e.type!==Bt.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event bindings");if(!Yl(e))throw Error("`live` bindings can only contain a single expression")}render(e){return e}update(e,[t]){if(t===ve||t===u)return t;let n=e.element,o=e.name;if(e.type===Bt.PROPERTY){if(t===n[o])return ve}else if(e.type===Bt.BOOLEAN_ATTRIBUTE){if(!!t===n.hasAttribute(o))return ve}else if(e.type===Bt.ATTRIBUTE&&n.getAttribute(o)===t+"")return ve;return Ql(e),t}});var Y=(e,t)=>`f-${e}${t.replaceAll(/[^\w]/g,"-")}`;function Pr(e,t){return g(vr(e),t)}function He(e,t){let n=a.complaint;if(!(!n||n.field!==t&&!n.field.startsWith(`${t}/`)))return gn(e)?ke(n):void 0}function le(e,t){return a.complaint?.field===t?He(e,t):void 0}function gn(e){let t=a.complaint,n=e==="run"?a.run.file:a.formulas[e]?.file;return!t||n===void 0?!1:t.file===""||t.file===n||t.file.endsWith(`/${n}`)}function id(e,t){let n=t.slice(0,t.lastIndexOf("/"));return Object.keys(Pr(e,n)??{}).length>1?t:n}function dt(){let e=a.complaint;if(e)for(let t of["run",...ce])for(let n=e.field;n;n=n.slice(0,n.lastIndexOf("/"))){let o=He(t,n)&&document.getElementById(Y(t,n));if(o)return o}}function rd(e,t){let n=e.of??"run";if(e.optional&&t.trim()==="")return;if(e.number)return/^\s*\d+([.,]\d+)?\s*$/.test(t)?Number(t.trim().replace(",",".")):t;if(e.count)return/^\s*\d{1,9}\s*$/.test(t)?Number(t):t;let o=sd(e,n);return o&&zo(t)?`${t.trim()} ${o}`:t}function sd(e,t){return mn(Pr(t,e.at))||e.unit||""}var ge=(e,t,n)=>t||n?s`<p id="${e}-said" class=${t?"complaint":"hint"}>${t??n}</p>`:u,Ar=!1;addEventListener("pointerdown",()=>Ar=!0,!0);for(let e of["pointerup","pointercancel"])addEventListener(e,()=>Ar=!1,!0);var Zl=()=>h({typed:void 0});function Dr(){Ar?addEventListener("pointerup",()=>setTimeout(Zl),{once:!0}):Zl()}function m(e){let t=e.of??"run",n=Y(t,e.at),o=Pr(t,e.at),i=a.typed?.key===n?a.typed.text:o===void 0?"":String(o),r=He(t,e.at),l=d=>{let f=d.target.value;h({typed:{key:n,text:f}});let b=rd(e,f);Z(t,b===void 0&&e.takes_part?id(t,e.at):e.at,b)},c=(a.typed?.key===n&&typeof o=="string"&&o!==i?`taken as ${o}`:"")||e.hint;return s`<div
-    class="field ${e.wide?"wide":""} ${e.short?"short":""} ${r?"wants":""}"
+    <button type="button" @click=${()=>va(t)}>Change to the other text</button>
+  </section>`}var Re={ATTRIBUTE:1,CHILD:2,PROPERTY:3,BOOLEAN_ATTRIBUTE:4,EVENT:5,ELEMENT:6},Rl=t=>(...e)=>({_$litDirective$:t,values:e}),Oo=class{constructor(e){}get _$AU(){return this._$AM._$AU}_$AT(e,n,o){this._$Ct=e,this._$AM=n,this._$Ci=o}_$AS(e,n){return this.update(e,n)}update(e,n){return this.render(...n)}};var{I:hw}=Cs;var Pl=t=>t.strings===void 0;var rd={},Al=(t,e=rd)=>t._$AH=e;var tt=Rl(class extends Oo{constructor(t){if(super(t),t.type!==Re.PROPERTY&&t.type!==Re.ATTRIBUTE&&t.type!==Re.BOOLEAN_ATTRIBUTE)throw Error("The `live` directive is not allowed on child or event bindings");if(!Pl(t))throw Error("`live` bindings can only contain a single expression")}render(t){return t}update(t,[e]){if(e===gt||e===u)return e;let n=t.element,o=t.name;if(t.type===Re.PROPERTY){if(e===n[o])return gt}else if(t.type===Re.BOOLEAN_ATTRIBUTE){if(!!e===n.hasAttribute(o))return gt}else if(t.type===Re.ATTRIBUTE&&n.getAttribute(o)===e+"")return gt;return Al(t),e}});var q=(t,e)=>`f-${t}${e.replaceAll(/[^\w]/g,"-")}`;function pr(t,e){return $(ir(t),e)}function Lt(t,e){let n=a.complaint;if(!(!n||n.field!==e&&!n.field.startsWith(`${e}/`)))return rn(t)?$t(n):void 0}function et(t,e){return a.complaint?.field===e?Lt(t,e):void 0}function rn(t){let e=a.complaint,n=t==="run"?a.run.file:a.formulas[t]?.file;return!e||n===void 0?!1:e.file===""||e.file===n||e.file.endsWith(`/${n}`)}function sd(t,e){let n=e.slice(0,e.lastIndexOf("/"));return Object.keys(pr(t,n)??{}).length>1?e:n}function oe(){let t=a.complaint;if(t)for(let e of["run",...st])for(let n=t.field;n;n=n.slice(0,n.lastIndexOf("/"))){let o=Lt(e,n)&&document.getElementById(q(e,n));if(o)return o}}function ad(t,e){let n=t.of??"run";if(t.optional&&e.trim()==="")return;if(t.number)return/^\s*\d+([.,]\d+)?\s*$/.test(e)?Number(e.trim().replace(",",".")):e;if(t.count)return/^\s*\d{1,9}\s*$/.test(e)?Number(e):e;let o=ld(t,n);return o&&Do(e)?`${e.trim()} ${o}`:e}function ld(t,e){return en(pr(e,t.at))||t.unit||""}var pt=(t,e,n)=>e||n?s`<p id="${t}-said" class=${e?"complaint":"hint"}>${e??n}</p>`:u,dr=!1;addEventListener("pointerdown",()=>dr=!0,!0);for(let t of["pointerup","pointercancel"])addEventListener(t,()=>dr=!1,!0);var Dl=()=>f({typed:void 0});function mr(){dr?addEventListener("pointerup",()=>setTimeout(Dl),{once:!0}):Dl()}function d(t){let e=t.of??"run",n=q(e,t.at),o=pr(e,t.at),i=a.typed?.key===n?a.typed.text:o===void 0?"":String(o),r=Lt(e,t.at),l=m=>{let h=m.target.value;f({typed:{key:n,text:h}});let _=ad(t,h);V(e,_===void 0&&t.takes_part?sd(e,t.at):t.at,_)},p=(a.typed?.key===n&&typeof o=="string"&&o!==i?`taken as ${o}`:"")||t.hint;return s`<div
+    class="field ${t.wide?"wide":""} ${t.short?"short":""} ${r?"wants":""}"
   >
-    <label for=${n}>${e.label}</label>
+    <label for=${n}>${t.label}</label>
     <input
       id=${n}
-      .value=${ae(i)}
+      .value=${tt(i)}
       @input=${l}
-      @blur=${Dr}
+      @blur=${mr}
       autocomplete="off"
       spellcheck="false"
-      inputmode=${e.count?"numeric":e.number?"decimal":"text"}
+      inputmode=${t.count?"numeric":t.number?"decimal":"text"}
       aria-invalid=${r?"true":"false"}
-      aria-describedby=${[r||c?`${n}-said`:"",e.described_by??""].filter(Boolean).join(" ")||u}
+      aria-describedby=${[r||p?`${n}-said`:"",t.described_by??""].filter(Boolean).join(" ")||u}
     />
-    ${ge(n,r,c)}
-  </div>`}function Or(e){for(let t=e?.closest("details");t;t=t.parentElement?.closest("details"))t.open=!0;e?.focus()}var Re=e=>()=>document.getElementById(e),ht=(e,t)=>Re(Y(e,t)),Wt=e=>()=>document.querySelector(`#${e} :is(input, select, button[aria-pressed])`),ad=()=>document.activeElement;function qo(e){requestAnimationFrame(()=>Or(e()))}function _n(e,t,n,o=ad){je(t),Ol(e,n),qo(o)}function Q(e,t,n,o,i){_n(e,t,r=>U(r,n,o),i)}var ft=(e,t,n)=>`${Y(e,t)}-${n}`;function L(e,t){let n=le(e,t);return n?s`<p id=${Y(e,t)} class="complaint" tabindex="-1">${n}</p>`:u}var Xl=(e,t,n)=>t.map(([o,i])=>s`<button type="button" aria-pressed=${o===e?"true":"false"} @click=${()=>n(o)}>
+    ${pt(n,r,p)}
+  </div>`}function fr(t){for(let e=t?.closest("details");e;e=e.parentElement?.closest("details"))e.open=!0;t?.focus()}var bt=t=>()=>document.getElementById(t),re=(t,e)=>bt(q(t,e)),Pe=t=>()=>document.querySelector(`#${t} :is(input, select, button[aria-pressed])`),ud=()=>document.activeElement;function Mo(t){requestAnimationFrame(()=>fr(t()))}function sn(t,e,n,o=ud){Ft(e),pl(t,n),Mo(o)}function K(t,e,n,o,i){sn(t,e,r=>W(r,n,o),i)}var ie=(t,e,n)=>`${q(t,e)}-${n}`;function M(t,e){let n=et(t,e);return n?s`<p id=${q(t,e)} class="complaint" tabindex="-1">${n}</p>`:u}var Fl=(t,e,n)=>e.map(([o,i])=>s`<button type="button" aria-pressed=${o===t?"true":"false"} @click=${()=>n(o)}>
         ${i}
-      </button>`);function ue(e,t,n,o){return s`<div class="choice" role="group" aria-label=${e}>${Xl(t,n,o)}</div>`}function w({of:e="run",question:t,at:n,asked_at:o=n,is_told_elsewhere:i,chosen:r,answers:l,puts:p,then:c,hint:d}){let f=i?ft(e,n,t.replaceAll(/\W+/g,"-")):Y(e,o),b=i?void 0:le(e,o),S=A=>{if(A===r)return;let F=l.find(([ye])=>ye===A)[1];Q(e,`${t}: ${F}`,n,p(A),c&&ht(e,c(A)))};return s`<div class="field asked ${b?"wants":""}">
-    <p class="question" id="${f}-label">${t}</p>
+      </button>`);function nt(t,e,n,o){return s`<div class="choice" role="group" aria-label=${t}>${Fl(e,n,o)}</div>`}function b({of:t="run",question:e,at:n,asked_at:o=n,is_told_elsewhere:i,chosen:r,answers:l,puts:c,then:p,hint:m}){let h=i?ie(t,n,e.replaceAll(/\W+/g,"-")):q(t,o),_=i?void 0:et(t,o),k=A=>{if(A===r)return;let F=l.find(([ht])=>ht===A)[1];K(t,`${e}: ${F}`,n,c(A),p&&re(t,p(A)))};return s`<div class="field asked ${_?"wants":""}">
+    <p class="question" id="${h}-label">${e}</p>
     <div
       class="choice"
       role="group"
-      id=${f}
+      id=${h}
       tabindex="-1"
-      aria-labelledby="${f}-label"
-      aria-describedby=${b||d?`${f}-said`:u}
+      aria-labelledby="${h}-label"
+      aria-describedby=${_||m?`${h}-said`:u}
     >
-      ${Xl(r,l,S)}
+      ${Fl(r,l,k)}
     </div>
-    ${ge(f,b,d)}
-  </div>`}function Fr(e,t,n,o){let i=Y("run",e),r=le("run",e),l=()=>Q("run",`${t}: ${n?"no":"yes"}`,e,n?void 0:o);return s`<div class="choice">
+    ${pt(h,_,m)}
+  </div>`}function hr(t,e,n,o){let i=q("run",t),r=et("run",t),l=()=>K("run",`${e}: ${n?"no":"yes"}`,t,n?void 0:o);return s`<div class="choice">
       <button
         type="button"
         id=${i}
@@ -63,411 +63,410 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
         aria-describedby=${r?`${i}-said`:u}
         @click=${l}
       >
-        ${t}
+        ${e}
       </button>
     </div>
-    ${ge(i,r)}`}function Ee({label:e,of:t="run",at:n,answers:o,unsaid:i,optional:r,chosen:l,take:p}){let c=Y(t,n),d=He(t,n),f=l??E(t,n),b=!f||o.some(([F])=>F===f),S=[["",i],...b?[]:[[f,f]],...o];return s`<div class="field choose ${d?"wants":""}">
-    <label for=${c}>${e}</label>
+    ${pt(i,r)}`}function St({label:t,of:e="run",at:n,answers:o,unsaid:i,optional:r,chosen:l,take:c}){let p=q(e,n),m=Lt(e,n),h=l??j(e,n),_=!h||o.some(([F])=>F===h),k=[["",i],..._?[]:[[h,h]],...o];return s`<div class="field choose ${m?"wants":""}">
+    <label for=${p}>${t}</label>
     <select
-      id=${c}
-      @change=${F=>{let ye=F.target.value;p?p(ye):Z(t,n,ye||!r?ye:void 0)}}
-      aria-invalid=${d?"true":"false"}
-      aria-describedby=${d?`${c}-said`:u}
+      id=${p}
+      @change=${F=>{let ht=F.target.value;c?c(ht):V(e,n,ht||!r?ht:void 0)}}
+      aria-invalid=${m?"true":"false"}
+      aria-describedby=${m?`${p}-said`:u}
     >
-      ${S.filter(([F])=>F||r||!f).map(([F,ye])=>s`<option value=${F} .selected=${ae(F===f)}>${ye}</option>`)}</select
-    >${ge(c,d)}
-  </div>`}function Xe(e,t,n=[]){let o=pt(E("run",t),n);return Ee({label:e,at:t,chosen:o,answers:n.map(i=>[i.file,i.name||i.file]),unsaid:"choose ..."})}function _e({of:e="run",at:t,name:n,title:o,add:i,blank:r,body:l}){let p=ft(e,t,"part"),c=ft(e,t,"add");return _(e,t)===void 0?s`<p class="choice">
-      <button type="button" id=${c} @click=${()=>Q(e,`${o} added`,t,r,Wt(p))}>
+      ${k.filter(([F])=>F||r||!h).map(([F,ht])=>s`<option value=${F} .selected=${tt(F===h)}>${ht}</option>`)}</select
+    >${pt(p,m)}
+  </div>`}function qt(t,e,n=[]){let o=te(j("run",e),n);return St({label:t,at:e,chosen:o,answers:n.map(i=>[i.file,i.name||i.file]),unsaid:"choose ..."})}function dt({of:t="run",at:e,name:n,title:o,add:i,blank:r,body:l}){let c=ie(t,e,"part"),p=ie(t,e,"add");return g(t,e)===void 0?s`<p class="choice">
+      <button type="button" id=${p} @click=${()=>K(t,`${o} added`,e,r,Pe(c))}>
         ${i}
       </button>
-    </p>`:s`<div class="part" id=${p} role="group" aria-label=${o}>
+    </p>`:s`<div class="part" id=${c} role="group" aria-label=${o}>
     <div class="part-head">
       <p class="part-title">${o}</p>
       <button
         type="button"
         aria-label="Take away ${n}"
-        @click=${()=>Q(e,`${o} taken away`,t,void 0,Re(c))}
+        @click=${()=>K(t,`${o} taken away`,e,void 0,bt(p))}
       >
         Take away
       </button>
     </div>
-    ${L(e,t)} ${l()}
-  </div>`}var eu=(e,t)=>`folded ${e} ${t}`,tu=(e,t)=>qi(eu(e,t));function P({of:e="run",name:t,pointers:n,summary:o,is_needed:i,body:r}){let l=eu(e,t);(i||n.some(d=>He(e,d)))&&qi(l);let p=a.open.has(l);return s`<details .open=${p}>
-    <summary @click=${d=>{d.preventDefault(),Zt("open",l)}}>${o}</summary>
-    ${p?s`<div class="folded">${r()}</div>`:u}
-  </details>`}var x=({of:e="run",at:t})=>ct(e,t),I=({of:e="run",at:t},n)=>ft(e,`${t}/${n}`,"item"),Ko=({of:e="run",at:t},n,o)=>ft(e,`${t}/${n}`,o),ld=({of:e="run",at:t})=>Y(e,t);function Qn(e,t,n,o){let{of:i="run",at:r,stays:l,and:p=c=>c}=e;_n(i,t,c=>p(U(c,r,n.length||l?n:void 0),n.length),o)}function N(e,t,n){let o=x(e);Qn(e,`${n} added`,[...o,t],Wt(I(e,o.length)))}function ud(e,t,n){let o=x(e).filter((l,p)=>p!==t),i=Math.min(t,o.length-1),r=o.length>(e.least??0);Qn(e,`${n} taken away`,o,r?Re(Ko(e,i,"drop")):ht(e.of??"run",e.at))}function pd(e,t,n,o){let i=[...x(e)],[r]=i.splice(t,1);i.splice(t+n,0,r);let l=n<0?"earlier":"later",c=t+n===0||t+n===i.length-1?n<0?"later":"earlier":l;Qn(e,`${o} moved ${l}`,i,Re(Ko(e,t+n,c)))}function J(e,t,n){let o=x(e).length-1,i=o>=(e.least??0),r=e.in_order&&o>0;if(!i&&!r)return u;let l=(p,c,d)=>s`<button
+    ${M(t,e)} ${l()}
+  </div>`}var Ol=(t,e)=>`folded ${t} ${e}`,Ml=(t,e)=>Pi(Ol(t,e));function R({of:t="run",name:e,pointers:n,summary:o,is_needed:i,body:r}){let l=Ol(t,e);(i||n.some(m=>Lt(t,m)))&&Pi(l);let c=a.open.has(l);return s`<details .open=${c}>
+    <summary @click=${m=>{m.preventDefault(),Ue("open",l)}}>${o}</summary>
+    ${c?s`<div class="folded">${r()}</div>`:u}
+  </details>`}var T=({of:t="run",at:e})=>ee(t,e),E=({of:t="run",at:e},n)=>ie(t,`${e}/${n}`,"item"),Eo=({of:t="run",at:e},n,o)=>ie(t,`${e}/${n}`,o),cd=({of:t="run",at:e})=>q(t,e);function Wn(t,e,n,o){let{of:i="run",at:r,stays:l,and:c=p=>p}=t;sn(i,e,p=>c(W(p,r,n.length||l?n:void 0),n.length),o)}function B(t,e,n){let o=T(t);Wn(t,`${n} added`,[...o,e],Pe(E(t,o.length)))}function pd(t,e,n){let o=T(t).filter((l,c)=>c!==e),i=Math.min(e,o.length-1),r=o.length>(t.least??0);Wn(t,`${n} taken away`,o,r?bt(Eo(t,i,"drop")):re(t.of??"run",t.at))}function dd(t,e,n,o){let i=[...T(t)],[r]=i.splice(e,1);i.splice(e+n,0,r);let l=n<0?"earlier":"later",p=e+n===0||e+n===i.length-1?n<0?"later":"earlier":l;Wn(t,`${o} moved ${l}`,i,bt(Eo(t,e+n,p)))}function N(t,e,n){let o=T(t).length-1,i=o>=(t.least??0),r=t.in_order&&o>0;if(!i&&!r)return u;let l=(c,p,m)=>s`<button
       type="button"
-      id=${Ko(e,t,c)}
-      ?disabled=${d}
-      aria-label="${n} ${c}"
-      @click=${()=>pd(e,t,p,n)}
+      id=${Eo(t,e,p)}
+      ?disabled=${m}
+      aria-label="${n} ${p}"
+      @click=${()=>dd(t,e,c,n)}
     >
-      ${p<0?"\u2191":"\u2193"}
+      ${c<0?"\u2191":"\u2193"}
     </button>`;return s`<div class="tools">
-    ${r?s`${l(-1,"earlier",t===0)} ${l(1,"later",t===o)}`:u}
+    ${r?s`${l(-1,"earlier",e===0)} ${l(1,"later",e===o)}`:u}
     ${i?s`<button
             type="button"
-            id=${Ko(e,t,"drop")}
+            id=${Eo(t,e,"drop")}
             aria-label="Take away ${n}"
-            @click=${()=>ud(e,t,n)}
+            @click=${()=>pd(t,e,n)}
           >
             ×
           </button>`:u}
-  </div>`}function z(e,t,n){let o=ld(e),i=le(e.of??"run",e.at);return s`${ge(o,i)}
+  </div>`}function I(t,e,n){let o=cd(t),i=et(t.of??"run",t.at);return s`${pt(o,i)}
     <button type="button" id=${o} aria-describedby=${i?`${o}-said`:u} @click=${n}>
-      ${t}
-    </button>`}function nu(e){let t=E(e,"/measured_density");return s`<section class="card" aria-labelledby="pouring-title">
+      ${e}
+    </button>`}function El(t){let e=j(t,"/measured_density");return s`<section class="card" aria-labelledby="pouring-title">
     <h2 id="pouring-title">Pouring and curing</h2>
     <div class="row">
-      ${m({label:"Temperature at the pour",of:e,at:"/pour_temperature",hint:"The batter's, with its unit: 38 \xB0C, 100 \xB0F."})}
-      ${m({label:"Cure",of:e,at:"/cure",unit:"days",optional:!0,hint:"Such as 35 days."})}
+      ${d({label:"Temperature at the pour",of:t,at:"/pour_temperature",hint:"The batter's, with its unit: 38 \xB0C, 100 \xB0F."})}
+      ${d({label:"Cure",of:t,at:"/cure",unit:"days",optional:!0,hint:"Such as 35 days."})}
     </div>
-    ${fd(e)}
-    ${P({of:e,name:"density",pointers:["/measured_density"],summary:`Density measured${t&&`: ${t}`}`,body:()=>m({label:"Of the plain, unwhipped batter, by weigh-cup",of:e,at:"/measured_density",unit:"g/ml",optional:!0,hint:"Taken in place of the computed one, and compared with it."})})}
-  </section>`}var cd=[["unsaid","Not said"],["share","As a share"],["law","As a course in time"],["weighed","From my weighings"]],ou={after:"",mass:""},iu=3,md={unsaid:{},share:{water_lost_in_cure:""},law:{drying:{finally_lost:"",time_constant:""}},weighed:{drying:{weighings:Array.from({length:iu},()=>ou)}}};function dd(e){return _(e,"/drying/weighings")!==void 0?"weighed":_(e,"/drying")!==void 0?"law":_(e,"/water_lost_in_cure")===void 0?"unsaid":"share"}function fd(e){let t=dd(e);return s`${w({of:e,question:"Water that leaves in the cure",at:"",asked_at:"/drying",chosen:t,answers:cd,puts:o=>({...q(e,"",["drying","water_lost_in_cure"]),...md[o]})})}
-  ${t==="share"?s`<div class="row">
-          ${m({label:"Of the batter's water, gone when it is sold",of:e,at:"/water_lost_in_cure",unit:"%"})}
+    ${gd(t)}
+    ${R({of:t,name:"density",pointers:["/measured_density"],summary:`Density measured${e&&`: ${e}`}`,body:()=>d({label:"Of the plain, unwhipped batter, by weigh-cup",of:t,at:"/measured_density",unit:"g/ml",optional:!0,hint:"Taken in place of the computed one, and compared with it."})})}
+  </section>`}var md=[["unsaid","Not said"],["share","As a share"],["law","As a course in time"],["weighed","From my weighings"]],Ll={after:"",mass:""},Cl=3,fd={unsaid:{},share:{water_lost_in_cure:""},law:{drying:{finally_lost:"",time_constant:""}},weighed:{drying:{weighings:Array.from({length:Cl},()=>Ll)}}};function hd(t){return g(t,"/drying/weighings")!==void 0?"weighed":g(t,"/drying")!==void 0?"law":g(t,"/water_lost_in_cure")===void 0?"unsaid":"share"}function gd(t){let e=hd(t);return s`${b({of:t,question:"Water that leaves in the cure",at:"",asked_at:"/drying",chosen:e,answers:md,puts:o=>({...U(t,"",["drying","water_lost_in_cure"]),...fd[o]})})}
+  ${e==="share"?s`<div class="row">
+          ${d({label:"Of the batter's water, gone when it is sold",of:t,at:"/water_lost_in_cure",unit:"%"})}
         </div>`:u}
-  ${t==="law"?s`<div class="row">
-          ${m({label:"Of the batter's water, gone in the end",of:e,at:"/drying/finally_lost",unit:"%"})}
-          ${m({label:"After this, 63 % of that is gone",of:e,at:"/drying/time_constant",unit:"days"})}
+  ${e==="law"?s`<div class="row">
+          ${d({label:"Of the batter's water, gone in the end",of:t,at:"/drying/finally_lost",unit:"%"})}
+          ${d({label:"After this, 63 % of that is gone",of:t,at:"/drying/time_constant",unit:"days"})}
         </div>`:u}
-  ${t==="weighed"?hd(e):u}`}function hd(e){let t={of:e,at:"/drying/weighings",least:iu};return s`<p class="hint">Of one plain piece, or of the same few together, in order of time.</p>
-    ${x(t).map((n,o)=>s`<div class="row named" id=${I(t,o)}>
-          ${m({label:"Time since the pour",of:e,at:`${t.at}/${o}/after`,unit:"days",short:!0})}
-          ${m({label:"Mass",of:e,at:`${t.at}/${o}/mass`,unit:"g",short:!0})}
-          ${J(t,o,`weighing ${o+1}`)}
+  ${e==="weighed"?$d(t):u}`}function $d(t){let e={of:t,at:"/drying/weighings",least:Cl};return s`<p class="hint">Of one plain piece, or of the same few together, in order of time.</p>
+    ${T(e).map((n,o)=>s`<div class="row named" id=${E(e,o)}>
+          ${d({label:"Time since the pour",of:t,at:`${e.at}/${o}/after`,unit:"days",short:!0})}
+          ${d({label:"Mass",of:t,at:`${e.at}/${o}/mass`,unit:"g",short:!0})}
+          ${N(e,o,`weighing ${o+1}`)}
         </div>`)}
-    ${z(t,"One more weighing",()=>N(t,ou,"weighing"))}`}var gd=["citric acid, anhydrous","citric acid monohydrate","lactic acid (100 %)","acetic acid (100 %)","ascorbic acid","malic acid","tartaric acid","potassium hydrogen tartrate","oxalic acid, anhydrous","oxalic acid dihydrate","glycolic acid (100 %)","salicylic acid","benzoic acid","phosphoric acid (100 %)","vinegar, 5 g acetic acid per 100 g","lactic acid 88 % (of which part is lactate ester, titrated as total acid)","sodium bicarbonate","potassium bicarbonate"],Vo=e=>sn(e).map(t=>[t.id,t.name]),ru=["unsaid","Not said"],su=["none","Holds none"],au=e=>e===void 0?"unsaid":e==="none"?"none":"some",_d=e=>t=>t==="some"?e:t==="none"?"none":void 0;function lu(e,t){return Mr(e,`${t}/contains_fat`,[ru,su,["some","Holds fat"]],Vo(e))}function Mr(e,t,n,o){let i=au(_(e,t)),r=n.some(([l])=>l===i)?i:void 0;return s`${w({of:e,question:"Fat in it",at:t,chosen:r,answers:n,puts:_d({fat:"",share:""})})}
+    ${I(e,"One more weighing",()=>B(e,Ll,"weighing"))}`}var _d=["citric acid, anhydrous","citric acid monohydrate","lactic acid (100 %)","acetic acid (100 %)","ascorbic acid","malic acid","tartaric acid","potassium hydrogen tartrate","oxalic acid, anhydrous","oxalic acid dihydrate","glycolic acid (100 %)","salicylic acid","benzoic acid","phosphoric acid (100 %)","vinegar, 5 g acetic acid per 100 g","lactic acid 88 % (of which part is lactate ester, titrated as total acid)","sodium bicarbonate","potassium bicarbonate"],Lo=t=>Ge(t).map(e=>[e.id,e.name]),Bl=["unsaid","Not said"],Il=["none","Holds none"],Wl=t=>t===void 0?"unsaid":t==="none"?"none":"some",bd=t=>e=>e==="some"?t:e==="none"?"none":void 0;function jl(t,e){return gr(t,`${e}/contains_fat`,[Bl,Il,["some","Holds fat"]],Lo(t))}function gr(t,e,n,o){let i=Wl(g(t,e)),r=n.some(([l])=>l===i)?i:void 0;return s`${b({of:t,question:"Fat in it",at:e,chosen:r,answers:n,puts:bd({fat:"",share:""})})}
   ${i==="some"?s`<div class="row">
-          ${Ee({label:"Which fat",of:e,at:`${t}/fat`,answers:o,unsaid:"choose ..."})}
-          ${m({label:"Fat in what is weighed",of:e,at:`${t}/share`,unit:"%",short:!0})}
-        </div>`:u}`}var $d=[ru,su,["some","Holds acid"],["typed","By what it takes up"]],bd={unsaid:void 0,none:"none",some:{acid:"",share:""},typed:{takes_up:""}};function Er(e,t){let n=`${t}/acid`,o=_(e,`${n}/takes_up`)!==void 0?"typed":au(_(e,n));return s`${w({of:e,question:"Acid in it",at:n,chosen:o,answers:$d,puts:i=>bd[i]})}
+          ${St({label:"Which fat",of:t,at:`${e}/fat`,answers:o,unsaid:"choose ..."})}
+          ${d({label:"Fat in what is weighed",of:t,at:`${e}/share`,unit:"%",short:!0})}
+        </div>`:u}`}var wd=[Bl,Il,["some","Holds acid"],["typed","By what it takes up"]],yd={unsaid:void 0,none:"none",some:{acid:"",share:""},typed:{takes_up:""}};function $r(t,e){let n=`${e}/acid`,o=g(t,`${n}/takes_up`)!==void 0?"typed":Wl(g(t,n));return s`${b({of:t,question:"Acid in it",at:n,chosen:o,answers:wd,puts:i=>yd[i]})}
   ${o==="some"?s`<div class="row">
-          ${Ee({label:"Which acid",of:e,at:`${n}/acid`,answers:gd.map(i=>[i,i]),unsaid:"choose ..."})}
-          ${m({label:"Of that acid in what is weighed",of:e,at:`${n}/share`,unit:"%",short:!0})}
+          ${St({label:"Which acid",of:t,at:`${n}/acid`,answers:_d.map(i=>[i,i]),unsaid:"choose ..."})}
+          ${d({label:"Of that acid in what is weighed",of:t,at:`${n}/share`,unit:"%",short:!0})}
         </div>`:u}
   ${o==="typed"?s`<div class="row">
-          ${m({label:"Taken up by 1 g of it",of:e,at:`${n}/takes_up`,unit:"mg KOH/g",hint:"From its supplier's document."})}
+          ${d({label:"Taken up by 1 g of it",of:t,at:`${n}/takes_up`,unit:"mg KOH/g",hint:"From its supplier's document."})}
         </div>`:u}
-  ${o==="some"||o==="typed"?Lr(e,`${n}/confirmed`,"An essence or concentrate, stronger than a juice, vinegar, wine or sour milk"):u}`}function Lr(e,t,n){let o=_(e,t)===!0?"yes":"no";return w({of:e,question:n,at:t,chosen:o,answers:[["no","No"],["yes","Yes"]],puts:i=>i==="yes"?!0:void 0})}var wd=["tsp/lb","tbsp/lb","tsp/kg"],Go=["%","g/kg",...wd].flatMap(e=>[`${e} of fats`,`${e} of batter`]),pu=[...Go,"% of finished soap","g/kg of finished soap"];function uu(e,t){let n=e.trim().replaceAll(/\s+/g," "),o=[...t].sort((i,r)=>r.length-i.length).find(i=>n.endsWith(i))??"";return[o?n.slice(0,-o.length).trim():e,o]}function Yo(e,t,n,o,i=!1){let r=Y(e,t),[l,p]=uu(E(e,t),o),c=a.typed?.key===r?a.typed.text:l,d=He(e,t),f=(S,A)=>{let F=`${S.trim()} ${A}`.trim();Z(e,t,i&&!S.trim()?void 0:F),De()},b=S=>{let A=S.target.value,[F,ye]=uu(A,o);h({typed:{key:r,text:A}}),f(F,ye||p)};return s`<div class="field rate ${d?"wants":""}">
+  ${o==="some"||o==="typed"?_r(t,`${n}/confirmed`,"An essence or concentrate, stronger than a juice, vinegar, wine or sour milk"):u}`}function _r(t,e,n){let o=g(t,e)===!0?"yes":"no";return b({of:t,question:n,at:e,chosen:o,answers:[["no","No"],["yes","Yes"]],puts:i=>i==="yes"?!0:void 0})}var vd=["tsp/lb","tbsp/lb","tsp/kg"],Co=["%","g/kg",...vd].flatMap(t=>[`${t} of fats`,`${t} of batter`]),Ul=[...Co,"% of finished soap","g/kg of finished soap"];function Nl(t,e){let n=t.trim().replaceAll(/\s+/g," "),o=[...e].sort((i,r)=>r.length-i.length).find(i=>n.endsWith(i))??"";return[o?n.slice(0,-o.length).trim():t,o]}function Bo(t,e,n,o,i=!1){let r=q(t,e),[l,c]=Nl(j(t,e),o),p=a.typed?.key===r?a.typed.text:l,m=Lt(t,e),h=(k,A)=>{let F=`${k.trim()} ${A}`.trim();V(t,e,i&&!k.trim()?void 0:F),vt()},_=k=>{let A=k.target.value,[F,ht]=Nl(A,o);f({typed:{key:r,text:A}}),h(F,ht||c)};return s`<div class="field rate ${m?"wants":""}">
     <label for=${r}>${n}</label>
     <div class="rate-of">
       <input
         id=${r}
-        .value=${ae(c)}
-        @input=${b}
-        @blur=${Dr}
+        .value=${tt(p)}
+        @input=${_}
+        @blur=${mr}
         inputmode="text"
         autocomplete="off"
         spellcheck="false"
-        aria-invalid=${d?"true":"false"}
-        aria-describedby=${d?`${r}-said`:u}
+        aria-invalid=${m?"true":"false"}
+        aria-describedby=${m?`${r}-said`:u}
       />
       <select
         aria-label="${n}: of what"
-        @change=${S=>f(c,S.target.value)}
+        @change=${k=>h(p,k.target.value)}
       >
-        <option value="" .selected=${ae(p==="")}>of what?</option>
-        ${o.map(S=>s`<option value=${S} .selected=${ae(S===p)}>${S}</option>`)}
+        <option value="" .selected=${tt(c==="")}>of what?</option>
+        ${o.map(k=>s`<option value=${k} .selected=${tt(k===c)}>${k}</option>`)}
       </select>
     </div>
-    ${ge(r,d)}
-  </div>`}function yd(e){let t=e.map(i=>/^\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(String(i??""))?.[1]),n=t.filter(i=>i!==void 0).map(i=>Number(i.replace(",","."))),o=n.reduce((i,r)=>i+r,0);return{sum:Math.round(o*1e6)/1e6,unread:t.length-n.length}}var vd=.01+1e-9;function Qo(e,t){let{sum:n,unread:o}=yd(t),i=l=>`${String(Math.round(l*1e6)/1e6)} %`;if(o===t.length)return`${e} have no share yet.`;if(o)return`${e} add to ${i(n)} so far; ${o===1?"one has no share that can be added":`${o} have no share that can be added`}.`;let r=100-n;return Math.abs(r)<=vd?`${e} add to ${i(n)}.`:r>0?`${e} add to ${i(n)}: ${i(r)} ${r===1?"is":"are"} missing.`:`${e} add to ${i(n)}: ${i(-r)} too much.`}var mu=(e,t)=>sn(e).find(n=>n.id===t)?.name??t,Zn=e=>({of:e,at:"/fats",in_order:!0,stays:!0}),Zo=e=>x(Zn(e));function du(e){let t=Zo(e),n=a.picking?.of===e&&a.picking.row===t.length;return s`<section class="card" aria-labelledby="fats-title">
+    ${pt(r,m)}
+  </div>`}function kd(t){let e=t.map(i=>/^\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(String(i??""))?.[1]),n=e.filter(i=>i!==void 0).map(i=>Number(i.replace(",","."))),o=n.reduce((i,r)=>i+r,0);return{sum:Math.round(o*1e6)/1e6,unread:e.length-n.length}}var xd=.01+1e-9;function Io(t,e){let{sum:n,unread:o}=kd(e),i=l=>`${String(Math.round(l*1e6)/1e6)} %`;if(o===e.length)return`${t} have no share yet.`;if(o)return`${t} add to ${i(n)} so far; ${o===1?"one has no share that can be added":`${o} have no share that can be added`}.`;let r=100-n;return Math.abs(r)<=xd?`${t} add to ${i(n)}.`:r>0?`${t} add to ${i(n)}: ${i(r)} ${r===1?"is":"are"} missing.`:`${t} add to ${i(n)}: ${i(-r)} too much.`}var Hl=(t,e)=>Ge(t).find(n=>n.id===e)?.name??e,jn=t=>({of:t,at:"/fats",in_order:!0,stays:!0}),Wo=t=>T(jn(t));function Jl(t){let e=Wo(t),n=a.picking?.of===t&&a.picking.row===e.length;return s`<section class="card" aria-labelledby="fats-title">
     <h2 id="fats-title">Fats</h2>
     <ol class="formula-rows">
-      ${t.map((o,i)=>kd(e,i,t))}
+      ${e.map((o,i)=>Td(t,i,e))}
     </ol>
     <p class="total" role="status">
-      ${t.length?Qo("The fats",t.map(o=>o.share)):"No fat yet."}
+      ${e.length?Io("The fats",e.map(o=>o.share)):"No fat yet."}
     </p>
-    ${n?hu(e):z(Zn(e),"Add a fat",()=>fu(e,t.length))} ${Dd(e)}
-  </section>`}function kd(e,t,n){let o=`/fats/${t}`,i=mu(e,String(n[t].fat??""))||"Which fat?",r=le(e,`${o}/fat`)??le(e,o),l=a.picking?.of===e&&a.picking.row===t;return s`<li class="formula-row" id=${I(Zn(e),t)}>
+    ${n?Kl(t):I(jn(t),"Add a fat",()=>ql(t,e.length))} ${Od(t)}
+  </section>`}function Td(t,e,n){let o=`/fats/${e}`,i=Hl(t,String(n[e].fat??""))||"Which fat?",r=et(t,`${o}/fat`)??et(t,o),l=a.picking?.of===t&&a.picking.row===e;return s`<li class="formula-row" id=${E(jn(t),e)}>
     <div class="fat-line">
       <button
         type="button"
         class="fat-name"
-        id=${Y(e,`${o}/fat`)}
+        id=${q(t,`${o}/fat`)}
         aria-expanded=${l?"true":"false"}
         aria-label="${i}: choose another fat"
-        @click=${()=>l?Ir():fu(e,t)}
+        @click=${()=>l?br():ql(t,e)}
       >
         ${i}
       </button>
-      ${m({label:"Share",of:e,at:`${o}/share`,unit:"%",short:!0})} ${J(Zn(e),t,i)}
+      ${d({label:"Share",of:t,at:`${o}/share`,unit:"%",short:!0})} ${N(jn(t),e,i)}
     </div>
-    ${r?s`<p class="complaint">${r}</p>`:u} ${l?hu(e):u}
-    ${P({of:e,name:o,pointers:[`${o}/saponification_value`,`${o}/confirmed`,`${o}/lot`],summary:`Your lot${Td(n[t])}`,body:()=>Pd(e,t)})}
-  </li>`}function fu(e,t){h({picking:{of:e,row:t,text:""}}),qo(Re("find-fat")),requestAnimationFrame(()=>document.querySelector(".picker")?.scrollIntoView({block:"start"}))}function Ir(){let e=a.picking;h({picking:void 0}),e&&qo(ht(e.of,e.row<Zo(e.of).length?`/fats/${e.row}/fat`:"/fats"))}function cu(e,t){let{row:n}=a.picking,o=Zo(e);h({picking:void 0});let i=o[n]?{fat:t,share:o[n].share??""}:{fat:t,share:""};Qn(Zn(e),`${mu(e,t)} chosen`,[...o.slice(0,n),i,...o.slice(n+1)],ht(e,`/fats/${n}/share`))}function xd(e,t){let n=t.toLowerCase().split(/\s+/).filter(Boolean),o=`${e.name} ${e.id.replaceAll("_"," ")}`.toLowerCase();return n.every(i=>o.includes(i))}function hu(e){let{row:t,text:n}=a.picking,o=Zo(e).map(c=>c.fat),i=sn(e).filter(c=>xd(c,n)),r=i.filter(c=>!o.includes(c.id)||o[t]===c.id);return s`<div class="picker" role="group" aria-label="Which fat?">
+    ${r?s`<p class="complaint">${r}</p>`:u} ${l?Kl(t):u}
+    ${R({of:t,name:o,pointers:[`${o}/saponification_value`,`${o}/confirmed`,`${o}/lot`],summary:`Your lot${Rd(n[e])}`,body:()=>Dd(t,e)})}
+  </li>`}function ql(t,e){f({picking:{of:t,row:e,text:""}}),Mo(bt("find-fat")),requestAnimationFrame(()=>document.querySelector(".picker")?.scrollIntoView({block:"start"}))}function br(){let t=a.picking;f({picking:void 0}),t&&Mo(re(t.of,t.row<Wo(t.of).length?`/fats/${t.row}/fat`:"/fats"))}function zl(t,e){let{row:n}=a.picking,o=Wo(t);f({picking:void 0});let i=o[n]?{fat:e,share:o[n].share??""}:{fat:e,share:""};Wn(jn(t),`${Hl(t,e)} chosen`,[...o.slice(0,n),i,...o.slice(n+1)],re(t,`/fats/${n}/share`))}function Sd(t,e){let n=e.toLowerCase().split(/\s+/).filter(Boolean),o=`${t.name} ${t.id.replaceAll("_"," ")}`.toLowerCase();return n.every(i=>o.includes(i))}function Kl(t){let{row:e,text:n}=a.picking,o=Wo(t).map(p=>p.fat),i=Ge(t).filter(p=>Sd(p,n)),r=i.filter(p=>!o.includes(p.id)||o[e]===p.id);return s`<div class="picker" role="group" aria-label="Which fat?">
     <div class="row">
       <div class="field">
         <label for="find-fat">Find a fat by its name</label>
-        <input id="find-fat" .value=${n} @input=${c=>{a.picking.text=c.target.value,De()}} @keydown=${c=>{c.key==="Escape"&&Ir(),c.key==="Enter"&&r.length===1&&cu(e,r[0].id)}} autocomplete="off" spellcheck="false" />
+        <input id="find-fat" .value=${n} @input=${p=>{a.picking.text=p.target.value,vt()}} @keydown=${p=>{p.key==="Escape"&&br(),p.key==="Enter"&&r.length===1&&zl(t,r[0].id)}} autocomplete="off" spellcheck="false" />
       </div>
-      <button type="button" @click=${Ir}>Close the list</button>
+      <button type="button" @click=${br}>Close the list</button>
     </div>
     <p class="hint" role="status">
       ${i.length?i.length===1?"One fat":`${i.length} fats`:"No fat of that name. One that is not here is described in a file of your own fats."}
     </p>
     <div class="choice">
-      ${i.map(c=>{let d=o.includes(c.id)&&o[t]!==c.id;return s`<button
+      ${i.map(p=>{let m=o.includes(p.id)&&o[e]!==p.id;return s`<button
           type="button"
-          ?disabled=${d}
-          aria-pressed=${o[t]===c.id?"true":u}
-          @click=${()=>cu(e,c.id)}
+          ?disabled=${m}
+          aria-pressed=${o[e]===p.id?"true":u}
+          @click=${()=>zl(t,p.id)}
         >
-          ${c.name}${d?" (is in it)":""}
+          ${p.name}${m?" (is in it)":""}
         </button>`})}
     </div>
-  </div>`}function Td(e){let t=e.saponification_value,n=t,i=t===""||t!==null&&typeof t=="object"&&n.low===""?"to be said":t===void 0?"published values":t!==null&&typeof t=="object"?`${String(n.low)} to ${String(n.high)} mg KOH per g`:`${String(t)} mg KOH per g`;return`: ${e.lot?`${String(e.lot)}, `:""}${i}`}var Sd=[["published","As published"],["one","One value, from the supplier"],["range","A range, from the supplier"]],Rd={published:void 0,one:"",range:{low:"",typical:"",high:""}};function Pd(e,t){let n=`/fats/${t}/saponification_value`,o=_(e,n),i=o===void 0?"published":o!==null&&typeof o=="object"?"range":"one",r=_(e,`/fats/${t}/confirmed`)!==void 0,l=(p,c)=>m({label:p,of:e,at:c,number:!0,short:!0});return s` ${m({label:"Lot",of:e,at:`/fats/${t}/lot`,optional:!0,short:!0})}
-  ${w({of:e,question:"Saponification value, mg of KOH for 1 g of fat (ISO 3657)",at:n,is_told_elsewhere:i==="one",chosen:i,answers:Sd,puts:p=>Rd[p],hint:Ad(e,E(e,`/fats/${t}/fat`))})}
+  </div>`}function Rd(t){let e=t.saponification_value,n=e,i=e===""||e!==null&&typeof e=="object"&&n.low===""?"to be said":e===void 0?"published values":e!==null&&typeof e=="object"?`${String(n.low)} to ${String(n.high)} mg KOH per g`:`${String(e)} mg KOH per g`;return`: ${t.lot?`${String(t.lot)}, `:""}${i}`}var Pd=[["published","As published"],["one","One value, from the supplier"],["range","A range, from the supplier"]],Ad={published:void 0,one:"",range:{low:"",typical:"",high:""}};function Dd(t,e){let n=`/fats/${e}/saponification_value`,o=g(t,n),i=o===void 0?"published":o!==null&&typeof o=="object"?"range":"one",r=g(t,`/fats/${e}/confirmed`)!==void 0,l=(c,p)=>d({label:c,of:t,at:p,number:!0,short:!0});return s` ${d({label:"Lot",of:t,at:`/fats/${e}/lot`,optional:!0,short:!0})}
+  ${b({of:t,question:"Saponification value, mg of KOH for 1 g of fat (ISO 3657)",at:n,is_told_elsewhere:i==="one",chosen:i,answers:Pd,puts:c=>Ad[c],hint:Fd(t,j(t,`/fats/${e}/fat`))})}
   ${i==="one"?s`<div class="row">${l("Saponification value",n)}</div>`:u}
   ${i==="range"?s`<div class="row">
           ${l("Lowest",`${n}/low`)} ${l("Typical",`${n}/typical`)} ${l("Highest",`${n}/high`)}
         </div>`:u}
-  ${i!=="published"||r?Lr(e,`/fats/${t}/confirmed`,"Checked in the supplier's document, though what is known of the fat contradicts it"):u}`}function Ad(e,t){let n=sn(e).find(l=>l.id===t);if(!n)return;if("own"in n)return n.own?`In your file: ${n.own}.`:void 0;let{low:o,high:i,source:r}=n.saponification_value_mg_koh_per_g;return`Published: ${o} to ${i} (${r}).`}function Dd(e){let t=hr(e),n=Array.isArray(t)?`In it: ${t.map(i=>i.name).join(", ")}.`:t==="none"?"No such file is found from here.":void 0,o=E(e,"/fats_from");return P({of:e,name:"own fats",pointers:["/fats_from"],summary:`A file of your own fats${o&&`: ${o}`}`,body:()=>m({label:"Its name, as it lies beside this formula",of:e,at:"/fats_from",optional:!0,hint:n??"Such as studio.fats.json. Its fats then stand in the list above."})})}var gu="danger-of-superfat";function _u(e,t){return s`<section class="card" aria-labelledby="lye-title">
+  ${i!=="published"||r?_r(t,`/fats/${e}/confirmed`,"Checked in the supplier's document, though what is known of the fat contradicts it"):u}`}function Fd(t,e){let n=Ge(t).find(l=>l.id===e);if(!n)return;if("own"in n)return n.own?`In your file: ${n.own}.`:void 0;let{low:o,high:i,source:r}=n.saponification_value_mg_koh_per_g;return`Published: ${o} to ${i} (${r}).`}function Od(t){let e=Yi(t),n=Array.isArray(e)?`In it: ${e.map(i=>i.name).join(", ")}.`:e==="none"?"No such file is found from here.":void 0,o=j(t,"/fats_from");return R({of:t,name:"own fats",pointers:["/fats_from"],summary:`A file of your own fats${o&&`: ${o}`}`,body:()=>d({label:"Its name, as it lies beside this formula",of:t,at:"/fats_from",optional:!0,hint:n??"Such as studio.fats.json. Its fats then stand in the list above."})})}var Vl="danger-of-superfat";function Gl(t,e){return s`<section class="card" aria-labelledby="lye-title">
     <h2 id="lye-title">Superfat, alkali, water</h2>
     <div class="row">
-      ${m({label:"Superfat: of all that is fat, left without lye",of:e,at:"/superfat",unit:"%",described_by:Et(e).length?gu:void 0})}
+      ${d({label:"Superfat: of all that is fat, left without lye",of:t,at:"/superfat",unit:"%",described_by:Te(t).length?Vl:void 0})}
     </div>
-    ${Gn(e,gu)} ${Od(e)} ${Bd(e,t)}
-  </section>`}function Od(e){let t=ct(e,"/alkali"),n=t.length>1?"both":t[0]?.alkali;return s`${w({of:e,question:"Alkali",at:"/alkali",chosen:n,answers:[["NaOH","NaOH, for bars"],["KOH","KOH, for soft soap"],["both","Both"]],puts:i=>Fd(t,i),then:i=>i==="both"?"/alkali/0/saponifies":"/alkali/0/purity"})}
-  ${t.map((i,r)=>Md(e,i,r,t.length>1))}
-  ${t.length>1?s`<p class="total" role="status">
-          ${Qo("The two",t.map(i=>i.saponifies))}
-        </p>`:u}`}function Fd(e,t){let n=(o,i)=>({purity:"",...e.find(r=>r.alkali===o),alkali:o,saponifies:i});return t==="both"?[n("NaOH",""),n("KOH","")]:[n(t,"100 %")]}function Md(e,t,n,o){let i=`/alkali/${n}`,r=String(t.alkali??""),l=le(e,i)??le(e,`${i}/alkali`);return s`<div class="formula-row">
+    ${Cn(t,Vl)} ${Md(t)} ${Wd(t,e)}
+  </section>`}function Md(t){let e=ee(t,"/alkali"),n=e.length>1?"both":e[0]?.alkali;return s`${b({of:t,question:"Alkali",at:"/alkali",chosen:n,answers:[["NaOH","NaOH, for bars"],["KOH","KOH, for soft soap"],["both","Both"]],puts:i=>Ed(e,i),then:i=>i==="both"?"/alkali/0/saponifies":"/alkali/0/purity"})}
+  ${e.map((i,r)=>Ld(t,i,r,e.length>1))}
+  ${e.length>1?s`<p class="total" role="status">
+          ${Io("The two",e.map(i=>i.saponifies))}
+        </p>`:u}`}function Ed(t,e){let n=(o,i)=>({purity:"",...t.find(r=>r.alkali===o),alkali:o,saponifies:i});return e==="both"?[n("NaOH",""),n("KOH","")]:[n(e,"100 %")]}function Ld(t,e,n,o){let i=`/alkali/${n}`,r=String(e.alkali??""),l=et(t,i)??et(t,`${i}/alkali`);return s`<div class="formula-row">
     ${l?s`<p class="complaint">${l}</p>`:u}
     <div class="row">
-      ${o||t.saponifies!=="100 %"?m({label:`${r}: share of the saponifying`,of:e,at:`${i}/saponifies`,unit:"%",hint:"By equivalents, not by weight."}):u}
-      ${m({label:`${r}: purity`,of:e,at:`${i}/purity`,unit:"%",hint:"Pure alkali in what is weighed, from the supplier's document."})}
+      ${o||e.saponifies!=="100 %"?d({label:`${r}: share of the saponifying`,of:t,at:`${i}/saponifies`,unit:"%",hint:"By equivalents, not by weight."}):u}
+      ${d({label:`${r}: purity`,of:t,at:`${i}/purity`,unit:"%",hint:"Pure alkali in what is weighed, from the supplier's document."})}
     </div>
-    ${P({of:e,name:i,pointers:[`${i}/purity_range`],summary:`Purity that the supplier warrants${Ed(t.purity_range)}`,body:()=>Ld(e,i)})}
-  </div>`}var Ed=e=>Array.isArray(e)?`: ${e.map(String).join(" to ")}`:"";function Ld(e,t){let n=`${t}/purity_range`,o=_(e,n)!==void 0;return s`${w({of:e,question:"Warranted range",at:n,chosen:o?"said":"none",answers:[["none","Not said"],["said","From ... to"]],puts:i=>i==="none"?void 0:["",""]})}
+    ${R({of:t,name:i,pointers:[`${i}/purity_range`],summary:`Purity that the supplier warrants${Cd(e.purity_range)}`,body:()=>Bd(t,i)})}
+  </div>`}var Cd=t=>Array.isArray(t)?`: ${t.map(String).join(" to ")}`:"";function Bd(t,e){let n=`${e}/purity_range`,o=g(t,n)!==void 0;return s`${b({of:t,question:"Warranted range",at:n,chosen:o?"said":"none",answers:[["none","Not said"],["said","From ... to"]],puts:i=>i==="none"?void 0:["",""]})}
   ${o?s`<div class="row">
-          ${m({label:"Lowest",of:e,at:`${n}/0`,unit:"%",short:!0})}
-          ${m({label:"Highest",of:e,at:`${n}/1`,unit:"%",short:!0})}
-        </div>`:u}`}var Id={lye_strength:"By the lye's strength",water_to_alkali:"By parts to the alkali",share_of_fats:"By the fats"};function Bd(e,t){let n=Object.keys(_(e,"/water")??{}),o=n.length===1?n[0]:void 0,i=Object.entries(Id);return s`${w({of:e,question:"Water: how do you say it?",at:"/water",chosen:o,answers:i,puts:r=>({[r]:""}),then:r=>`/water/${r}`,hint:Cd(t)})}
-    <div class="row">${n.map(r=>Wd(e,r))}</div>`}function Wd(e,t){let n=`/water/${t}`;return t==="water_to_alkali"?m({label:"Parts of water for 1 part of pure alkali",of:e,at:n,number:!0}):t==="lye_strength"?m({label:"Strength: pure alkali in alkali and water together",of:e,at:n,unit:"%"}):m({label:"Water, as a share of the fats",of:e,at:n,unit:"%"})}function Cd(e){if(!(!e||a.is_old))return`It now makes a strength of ${$(e.lye_strength_percent,1)} %; ${$(e.water_to_pure_alkali,2)} parts to 1 of pure alkali; ${$(e.water_percent_of_fats,1)} % of the fats.`}function gt(e,t,n){let o=jd(e,t);return P({of:e,name:`${t} label`,pointers:["inci","allergens","document"].map(i=>`${t}/${i}`),summary:`For the label${o&&`: ${o}`}`,body:()=>s`${zd(e,`${t}/inci`,n)}
+          ${d({label:"Lowest",of:t,at:`${n}/0`,unit:"%",short:!0})}
+          ${d({label:"Highest",of:t,at:`${n}/1`,unit:"%",short:!0})}
+        </div>`:u}`}var Id={lye_strength:"By the lye's strength",water_to_alkali:"By parts to the alkali",share_of_fats:"By the fats"};function Wd(t,e){let n=Object.keys(g(t,"/water")??{}),o=n.length===1?n[0]:void 0,i=Object.entries(Id);return s`${b({of:t,question:"Water: how do you say it?",at:"/water",chosen:o,answers:i,puts:r=>({[r]:""}),then:r=>`/water/${r}`,hint:Nd(e)})}
+    <div class="row">${n.map(r=>jd(t,r))}</div>`}function jd(t,e){let n=`/water/${e}`;return e==="water_to_alkali"?d({label:"Parts of water for 1 part of pure alkali",of:t,at:n,number:!0}):e==="lye_strength"?d({label:"Strength: pure alkali in alkali and water together",of:t,at:n,unit:"%"}):d({label:"Water, as a share of the fats",of:t,at:n,unit:"%"})}function Nd(t){if(!(!t||a.is_old))return`It now makes a strength of ${x(t.lye_strength_percent,1)} %; ${x(t.water_to_pure_alkali,2)} parts to 1 of pure alkali; ${x(t.water_percent_of_fats,1)} % of the fats.`}function se(t,e,n){let o=Ud(t,e);return R({of:t,name:`${e} label`,pointers:["inci","allergens","document"].map(i=>`${e}/${i}`),summary:`For the label${o&&`: ${o}`}`,body:()=>s`${Hd(t,`${e}/inci`,n)}
         <p class="question">Fragrance allergens in it</p>
-        ${$u(e,`${t}/allergens`,"Allergen","Add an allergen",(i,r)=>Hd(e,i,r))}
-        ${m({label:"Supplier's document, with its date",of:e,at:`${t}/document`,optional:!0})}`})}function jd(e,t){let n=ct(e,`${t}/allergens`).length;return[_(e,`${t}/inci`)===void 0?"":"INCI said",n?`${n} ${n===1?"allergen":"allergens"}`:""].filter(Boolean).join(", ")}var Br={name:"",share:""},Nd={unsaid:void 0,one:"",many:[Br]};function zd(e,t,n){let o=_(e,t),i=o===void 0?"unsaid":Array.isArray(o)?"many":"one",r=l=>l==="many"&&o?[{...Br,name:o}]:Nd[l];return s`${w({of:e,question:`INCI of ${n}`,at:t,is_told_elsewhere:i!=="unsaid",chosen:i,answers:[["unsaid","Not said"],["one","One name"],["many","A composition"]],puts:r})}
-  ${i==="one"?m({label:"INCI name",of:e,at:t}):u}
+        ${Ql(t,`${e}/allergens`,"Allergen","Add an allergen",(i,r)=>Jd(t,i,r))}
+        ${d({label:"Supplier's document, with its date",of:t,at:`${e}/document`,optional:!0})}`})}function Ud(t,e){let n=ee(t,`${e}/allergens`).length;return[g(t,`${e}/inci`)===void 0?"":"INCI said",n?`${n} ${n===1?"allergen":"allergens"}`:""].filter(Boolean).join(", ")}var wr={name:"",share:""},zd={unsaid:void 0,one:"",many:[wr]};function Hd(t,e,n){let o=g(t,e),i=o===void 0?"unsaid":Array.isArray(o)?"many":"one",r=l=>l==="many"&&o?[{...wr,name:o}]:zd[l];return s`${b({of:t,question:`INCI of ${n}`,at:e,is_told_elsewhere:i!=="unsaid",chosen:i,answers:[["unsaid","Not said"],["one","One name"],["many","A composition"]],puts:r})}
+  ${i==="one"?d({label:"INCI name",of:t,at:e}):u}
   ${i==="many"?s`<p class="hint">All that is in it, water too, until it adds to 100 %.</p>
-          ${$u(e,t,"INCI name","One more INCI name")}`:u}`}function Hd(e,t,n){return w({of:e,question:`Allergen ${n+1}: on the EU's list?`,at:`${t}/listed`,chosen:_(e,`${t}/listed`)===!1?"other":"as_named",answers:[["as_named","Where its name stands there"],["other","No, another substance"]],puts:o=>o==="other"?!1:void 0})}function $u(e,t,n,o,i){let r={of:e,at:t};return s`${x(r).map((l,p)=>s`<div class="row named" id=${I(r,p)}>
-        ${m({label:`${n} ${p+1}`,of:e,at:`${t}/${p}/name`})}
-        ${m({label:`Share ${p+1}`,of:e,at:`${t}/${p}/share`,unit:"%",short:!0})}
-        ${i?.(`${t}/${p}`,p)??u} ${J(r,p,String(l.name||`${n} ${p+1}`))}
+          ${Ql(t,e,"INCI name","One more INCI name")}`:u}`}function Jd(t,e,n){return b({of:t,question:`Allergen ${n+1}: on the EU's list?`,at:`${e}/listed`,chosen:g(t,`${e}/listed`)===!1?"other":"as_named",answers:[["as_named","Where its name stands there"],["other","No, another substance"]],puts:o=>o==="other"?!1:void 0})}function Ql(t,e,n,o,i){let r={of:t,at:e};return s`${T(r).map((l,c)=>s`<div class="row named" id=${E(r,c)}>
+        ${d({label:`${n} ${c+1}`,of:t,at:`${e}/${c}/name`})}
+        ${d({label:`Share ${c+1}`,of:t,at:`${e}/${c}/share`,unit:"%",short:!0})}
+        ${i?.(`${e}/${c}`,c)??u} ${N(r,c,String(l.name||`${n} ${c+1}`))}
       </div>`)}
-  ${z(r,o,()=>N(r,Br,n))}`}var Ud=[{list:"liquids",title:"Liquids in place of water",add:"Add a liquid",aside:"Milk, coconut milk, pur\xE9es, brine.",row:Xd},{list:"additives",title:"Additives, salts and acids",add:"Add an additive",aside:"Whatever goes in beside fats, lye, fragrance and colour.",row:Kd},{list:"fragrances",title:"Fragrances",add:"Add a fragrance",aside:"Essential and fragrance oils.",row:Vd},{list:"colours",title:"Colours",add:"Add a colour",aside:"Micas, pigments and other colours. Those of layers stand in the run.",row:Gd}];function bu(e){return Ud.map(t=>{let n={of:e,at:`/${t.list}`},o=x(n),i=(r,l)=>s`<li class="formula-row" id=${I(n,l)}>
-        ${qd(e,t,n,r,l)} ${t.row(e,`${n.at}/${l}`,r)}
-      </li>`;return s`<section class="card" aria-labelledby="${t.list}-title">
-      <h2 id="${t.list}-title">${t.title}</h2>
+  ${I(r,o,()=>B(r,wr,n))}`}var qd=[{list:"liquids",title:"Liquids in place of water",add:"Add a liquid",aside:"Milk, coconut milk, pur\xE9es, brine.",row:em},{list:"additives",title:"Additives, salts and acids",add:"Add an additive",aside:"Whatever goes in beside fats, lye, fragrance and colour.",row:Gd},{list:"fragrances",title:"Fragrances",add:"Add a fragrance",aside:"Essential and fragrance oils.",row:Qd},{list:"colours",title:"Colours",add:"Add a colour",aside:"Micas, pigments and other colours. Those of layers stand in the run.",row:Yd}];function Yl(t){return qd.map(e=>{let n={of:t,at:`/${e.list}`},o=T(n),i=(r,l)=>s`<li class="formula-row" id=${E(n,l)}>
+        ${Vd(t,e,n,r,l)} ${e.row(t,`${n.at}/${l}`,r)}
+      </li>`;return s`<section class="card" aria-labelledby="${e.list}-title">
+      <h2 id="${e.list}-title">${e.title}</h2>
       ${o.length?s`<ol class="formula-rows">
               ${o.map(i)}
-            </ol>`:s`<p class="aside">${t.aside}</p>`}
-      ${z(n,t.add,()=>N(n,Jd(t),t.add.replace("Add ","")))}
-    </section>`})}function Jd(e){return e.list==="liquids"?{name:"",goes_into:"",composition:""}:{name:"",rate:""}}function qd(e,t,n,o,i){let r=`/${t.list}/${i}`,l=le(e,r),p=String(o.name||`number ${i+1} of the ${t.list}`);return s`${l?s`<p class="complaint">${l}</p>`:u}
+            </ol>`:s`<p class="aside">${e.aside}</p>`}
+      ${I(n,e.add,()=>B(n,Kd(e),e.add.replace("Add ","")))}
+    </section>`})}function Kd(t){return t.list==="liquids"?{name:"",goes_into:"",composition:""}:{name:"",rate:""}}function Vd(t,e,n,o,i){let r=`/${e.list}/${i}`,l=et(t,r),c=String(o.name||`number ${i+1} of the ${e.list}`);return s`${l?s`<p class="complaint">${l}</p>`:u}
     <div class="row named">
-      ${m({label:"Name",of:e,at:`${r}/name`})}
-      ${t.list==="liquids"?u:Yo(e,`${r}/rate`,"How much",Go)}
-      ${J(n,i,p)}
-    </div>`}function Wr(e,t,n,o){let i=`${t}/goes_into`,r=_(e,i);return w({of:e,question:"Goes into",at:i,chosen:r,answers:n,puts:p=>p,hint:o||r?void 0:"The batter, unless you name another place."})}var wu=[["lye","The lye"],["fats","The fats"],["batter","The batter"]];function Cr(e,t,n){let o=(l,p,c)=>l?`${p}${String(l)}${c}`:"",i=[o(n.bulk_density,""," in the spoon"),o(n.density,""," in the batter"),o(n.limit,"at most ","")].filter(Boolean).join(", "),r=["bulk_density","density","limit"].map(l=>`${t}/${l}`);return P({of:e,name:`${t} densities`,pointers:r,summary:`Densities and limit${i&&`: ${i}`}`,body:()=>s` <div class="row">
-          ${m({label:"Density in the spoon",of:e,at:`${t}/bulk_density`,unit:"g/ml",optional:!0,hint:"A level cup weighed, by the cup's volume. Needed for spoons."})}
-          ${m({label:"Density of itself",of:e,at:`${t}/density`,unit:"g/ml",optional:!0,hint:"Once it is in the batter. Left out, water's is taken, and that is said."})}
+      ${d({label:"Name",of:t,at:`${r}/name`})}
+      ${e.list==="liquids"?u:Bo(t,`${r}/rate`,"How much",Co)}
+      ${N(n,i,c)}
+    </div>`}function yr(t,e,n,o){let i=`${e}/goes_into`,r=g(t,i);return b({of:t,question:"Goes into",at:i,chosen:r,answers:n,puts:c=>c,hint:o||r?void 0:"The batter, unless you name another place."})}var Zl=[["lye","The lye"],["fats","The fats"],["batter","The batter"]];function vr(t,e,n){let o=(l,c,p)=>l?`${c}${String(l)}${p}`:"",i=[o(n.bulk_density,""," in the spoon"),o(n.density,""," in the batter"),o(n.limit,"at most ","")].filter(Boolean).join(", "),r=["bulk_density","density","limit"].map(l=>`${e}/${l}`);return R({of:t,name:`${e} densities`,pointers:r,summary:`Densities and limit${i&&`: ${i}`}`,body:()=>s` <div class="row">
+          ${d({label:"Density in the spoon",of:t,at:`${e}/bulk_density`,unit:"g/ml",optional:!0,hint:"A level cup weighed, by the cup's volume. Needed for spoons."})}
+          ${d({label:"Density of itself",of:t,at:`${e}/density`,unit:"g/ml",optional:!0,hint:"Once it is in the batter. Left out, water's is taken, and that is said."})}
         </div>
-        ${Yo(e,`${t}/limit`,"The most that the supplier's document allows",pu,!0)}`})}function jr(e,t,n,o){let i=(l,p)=>l===void 0?"":l==="none"?`no ${p}`:p,r=[i(n.contains_fat,"fat"),o?i(n.acid,"acid"):""].filter(Boolean).join(", ");return P({of:e,name:`${t} holds`,pointers:[`${t}/contains_fat`,`${t}/acid`],summary:`${o?"Fat or acid":"Fat"} in it${r&&`: ${r}`}`,body:()=>s`${lu(e,t)} ${o?Er(e,t):u}`})}var Xo=(e,t,n)=>gt(e,t,String(n.name||"it"));function Kd(e,t,n){return s`${Wr(e,t,wu,!0)}
-    <div class="folds">${jr(e,t,n,!0)} ${Cr(e,t,n)} ${Xo(e,t,n)}</div>`}function yu(e,t,n){return P({of:e,name:`${t} place`,pointers:[`${t}/goes_into`],summary:`Goes into the ${String(n.goes_into??"batter")}`,body:()=>Wr(e,t,wu,!1)})}function Vd(e,t,n){return s`<div class="folds">
-    ${Cr(e,t,n)} ${Xo(e,t,n)} ${yu(e,t,n)} ${jr(e,t,n,!1)}
-  </div>`}function Gd(e,t,n){return s`${Qd(e,t)}
+        ${Bo(t,`${e}/limit`,"The most that the supplier's document allows",Ul,!0)}`})}function kr(t,e,n,o){let i=(l,c)=>l===void 0?"":l==="none"?`no ${c}`:c,r=[i(n.contains_fat,"fat"),o?i(n.acid,"acid"):""].filter(Boolean).join(", ");return R({of:t,name:`${e} holds`,pointers:[`${e}/contains_fat`,`${e}/acid`],summary:`${o?"Fat or acid":"Fat"} in it${r&&`: ${r}`}`,body:()=>s`${jl(t,e)} ${o?$r(t,e):u}`})}var jo=(t,e,n)=>se(t,e,String(n.name||"it"));function Gd(t,e,n){return s`${yr(t,e,Zl,!0)}
+    <div class="folds">${kr(t,e,n,!0)} ${vr(t,e,n)} ${jo(t,e,n)}</div>`}function Xl(t,e,n){return R({of:t,name:`${e} place`,pointers:[`${e}/goes_into`],summary:`Goes into the ${String(n.goes_into??"batter")}`,body:()=>yr(t,e,Zl,!1)})}function Qd(t,e,n){return s`<div class="folds">
+    ${vr(t,e,n)} ${jo(t,e,n)} ${Xl(t,e,n)} ${kr(t,e,n,!1)}
+  </div>`}function Yd(t,e,n){return s`${Xd(t,e)}
     <div class="folds">
-      ${Cr(e,t,n)} ${Xo(e,t,n)} ${yu(e,t,n)} ${jr(e,t,n,!0)}
-    </div>`}var Yd=[["formula","taken out of the formula's"],["extra","put on top, and counted as fat"]];function Qd(e,t){let n=`${t}/dispersed_in`,o=_(e,n)!==void 0,i=_(e,`${n}/from`);return s`${w({of:e,question:"Stirred into oil first",at:n,chosen:o?"oil":"dry",answers:[["dry","No"],["oil","Yes"]],puts:l=>l==="oil"?{fat:"",oil_per_colour:""}:void 0})}
+      ${vr(t,e,n)} ${jo(t,e,n)} ${Xl(t,e,n)} ${kr(t,e,n,!0)}
+    </div>`}var Zd=[["formula","taken out of the formula's"],["extra","put on top, and counted as fat"]];function Xd(t,e){let n=`${e}/dispersed_in`,o=g(t,n)!==void 0,i=g(t,`${n}/from`);return s`${b({of:t,question:"Stirred into oil first",at:n,chosen:o?"oil":"dry",answers:[["dry","No"],["oil","Yes"]],puts:l=>l==="oil"?{fat:"",oil_per_colour:""}:void 0})}
   ${o?s`<div class="row">
-            ${Ee({label:"Which oil",of:e,at:`${n}/fat`,answers:Vo(e),unsaid:"choose ..."})}
-            ${m({label:"g of oil for 1 g of colour",of:e,at:`${n}/oil_per_colour`,number:!0,short:!0})}
+            ${St({label:"Which oil",of:t,at:`${n}/fat`,answers:Lo(t),unsaid:"choose ..."})}
+            ${d({label:"g of oil for 1 g of colour",of:t,at:`${n}/oil_per_colour`,number:!0,short:!0})}
           </div>
-          ${w({of:e,question:"That oil is",at:`${n}/from`,chosen:i,answers:Yd,puts:l=>l,hint:i?void 0:"Taken out of the formula's own, unless you say so."})}`:u}`}var Zd=["coconut milk, canned","goat milk","cow's milk, whole","cream, heavy","milk, evaporated","carrot, pur\xE9ed raw","cucumber, pur\xE9ed with its skin","pumpkin, canned pur\xE9e","avocado, pur\xE9ed","brine, saturated at 20 \xB0C"];function Xd(e,t,n){let o=(i,r,l)=>P({of:e,name:`${t}/${i}`,pointers:[`${t}/${i}`],summary:r,body:l});return s`${tf(e,t,n)}
-    ${Wr(e,t,[["lye","The lye"],["batter","The batter"]],!0)}
-    ${of(e,t)}
+          ${b({of:t,question:"That oil is",at:`${n}/from`,chosen:i,answers:Zd,puts:l=>l,hint:i?void 0:"Taken out of the formula's own, unless you say so."})}`:u}`}var tm=["coconut milk, canned","goat milk","cow's milk, whole","cream, heavy","milk, evaporated","carrot, pur\xE9ed raw","cucumber, pur\xE9ed with its skin","pumpkin, canned pur\xE9e","avocado, pur\xE9ed","brine, saturated at 20 \xB0C"];function em(t,e,n){let o=(i,r,l)=>R({of:t,name:`${e}/${i}`,pointers:[`${e}/${i}`],summary:r,body:l});return s`${om(t,e,n)}
+    ${yr(t,e,[["lye","The lye"],["batter","The batter"]],!0)}
+    ${rm(t,e)}
     <div class="folds">
-      ${o("frozen",n.frozen===!0?"Goes in as ice":"Goes in as ice: no",()=>ef(e,`${t}/frozen`))}
-      ${o("acid",`Acid in it${n.acid===void 0?"":n.acid==="none"?": none":": some"}`,()=>Er(e,t))}
-      ${o("density",`Density${n.density?`: ${String(n.density)}`:""}`,()=>m({label:"Density",of:e,at:`${t}/density`,unit:"g/ml",optional:!0,hint:"Left out, it is worked out from what is in it."}))}
-      ${Xo(e,t,n)}
-    </div>`}function ef(e,t){let n=_(e,t)===!0?"ice":"liquid";return w({of:e,question:"Goes in as ice, which keeps the lye cooler",at:t,chosen:n,answers:[["liquid","No"],["ice","Yes"]],puts:i=>i==="ice"?!0:void 0})}function tf(e,t,n){let o=n.replaces!==void 0?"replaces":n.rate!==void 0?"rate":void 0,i=r=>({...q(e,t,["replaces","rate"]),[r]:""});return s`${w({of:e,question:"How much",at:t,asked_at:`${t}/replaces`,is_told_elsewhere:o!==void 0,chosen:o,answers:nf,puts:i})}
+      ${o("frozen",n.frozen===!0?"Goes in as ice":"Goes in as ice: no",()=>nm(t,`${e}/frozen`))}
+      ${o("acid",`Acid in it${n.acid===void 0?"":n.acid==="none"?": none":": some"}`,()=>$r(t,e))}
+      ${o("density",`Density${n.density?`: ${String(n.density)}`:""}`,()=>d({label:"Density",of:t,at:`${e}/density`,unit:"g/ml",optional:!0,hint:"Left out, it is worked out from what is in it."}))}
+      ${jo(t,e,n)}
+    </div>`}function nm(t,e){let n=g(t,e)===!0?"ice":"liquid";return b({of:t,question:"Goes in as ice, which keeps the lye cooler",at:e,chosen:n,answers:[["liquid","No"],["ice","Yes"]],puts:i=>i==="ice"?!0:void 0})}function om(t,e,n){let o=n.replaces!==void 0?"replaces":n.rate!==void 0?"rate":void 0,i=r=>({...U(t,e,["replaces","rate"]),[r]:""});return s`${b({of:t,question:"How much",at:e,asked_at:`${e}/replaces`,is_told_elsewhere:o!==void 0,chosen:o,answers:im,puts:i})}
   ${o==="replaces"?s`<div class="row">
-          ${m({label:"Of the formula's water",of:e,at:`${t}/replaces`,unit:"% of water",hint:"Its own water stands in for that share."})}
+          ${d({label:"Of the formula's water",of:t,at:`${e}/replaces`,unit:"% of water",hint:"Its own water stands in for that share."})}
         </div>`:u}
-  ${o==="rate"?Yo(e,`${t}/rate`,"Rate",Go):u}`}var nf=[["replaces","In place of so much water"],["rate","By the fats or the batter"]];function of(e,t){let n=`${t}/composition`,o=typeof _(e,n)=="object",i={water:"",sugar:"",salt:"",source:""},r=(p,c)=>m({label:p,of:e,at:`${n}/${c}`,unit:"%",short:!0});return s`${w({of:e,question:"What 100 g of it holds",at:n,is_told_elsewhere:!o,chosen:o?"label":"shipped",answers:[["shipped","Shipped figures"],["label","The label's figures"]],puts:p=>p==="label"?i:""})}
+  ${o==="rate"?Bo(t,`${e}/rate`,"Rate",Co):u}`}var im=[["replaces","In place of so much water"],["rate","By the fats or the batter"]];function rm(t,e){let n=`${e}/composition`,o=typeof g(t,n)=="object",i={water:"",sugar:"",salt:"",source:""},r=(c,p)=>d({label:c,of:t,at:`${n}/${p}`,unit:"%",short:!0});return s`${b({of:t,question:"What 100 g of it holds",at:n,is_told_elsewhere:!o,chosen:o?"label":"shipped",answers:[["shipped","Shipped figures"],["label","The label's figures"]],puts:c=>c==="label"?i:""})}
   ${o?s`<div class="row">${r("Water","water")} ${r("Sugar","sugar")} ${r("Salt","salt")}</div>
-          ${Mr(e,`${n}/fat`,[["none","None"],["some","Holds fat"]],[["milk_fat","Milk fat"],...Vo(e)])}
+          ${gr(t,`${n}/fat`,[["none","None"],["some","Holds fat"]],[["milk_fat","Milk fat"],...Lo(t)])}
           <div class="row">
-            ${m({label:"Where the figures are from",of:e,at:`${n}/source`,hint:"Such as: the tin's label."})}
+            ${d({label:"Where the figures are from",of:t,at:`${n}/source`,hint:"Such as: the tin's label."})}
           </div>`:s`<div class="row">
-          ${Ee({label:"Shipped figures of",of:e,at:n,answers:Zd.map(p=>[p,p]),unsaid:"choose ..."})}
-        </div>`}`}function k({key:e,label:t,shown:n,sum:o,size:i="plain",note:r}){let l=a.open.has(e),p=`sum-${e.replaceAll(/[^\w]/g,"-")}`,c=s`<span class="name">${t}${r?s`<small>${r}</small>`:u}</span>
-    <span class="value ${i} ${a.is_old?"old":""}"
-      ><b>${n[0]}</b>${n[1]?s` <i>${n[1]}</i>`:u}</span
-    >`;return o?s`<div class="figure">
+          ${St({label:"Shipped figures of",of:t,at:n,answers:tm.map(c=>[c,c]),unsaid:"choose ..."})}
+        </div>`}`}var xr=!1;function tu(t){let{plan:e,explanation:n}=a,o=n?.of!==e;return o&&!xr&&am(),{workings:sm(n?.workings,t),complaint:n?.complaint,is_old:o}}function sm(t,e){let n=t?.get(e);return n?[n]:[...t?.values()??[]].filter(({of:o})=>o.startsWith(`${e}.`))}async function am(){let{plan:t,planned:e}=a;if(!(!t||!e)){xr=!0;try{let{how:n}=await Ys(e);f({explanation:{of:t,workings:new Map(n.map(o=>[o.of,o]))}})}catch(n){if(!(n instanceof w))throw n;f({explanation:{of:t,workings:new Map,complaint:n.message}})}finally{xr=!1}}}function v({key:t,label:e,shown:n,of:o,working:i,size:r="plain",note:l}){let c=a.open.has(t),p=`sum-${t.replaceAll(/[^\w]/g,"-")}`;return s`<div class="figure">
     <button
       type="button"
       class="line"
-      aria-expanded=${l?"true":"false"}
-      aria-controls=${l?p:u}
-      @click=${()=>Zt("open",e)}
+      aria-expanded=${c?"true":"false"}
+      aria-controls=${c?p:u}
+      @click=${()=>Ue("open",t)}
     >
-      ${c}<span class="how" aria-hidden="true">${l?"\u2013":"="}</span>
+      <span class="name">${e}${l?s`<small>${l}</small>`:u}</span>
+      <span class="value ${r} ${a.is_old?"old":""}"
+        ><b>${n[0]}</b>${n[1]?s` <i>${n[1]}</i>`:u}</span
+      ><span class="how" aria-hidden="true">${c?"\u2013":"="}</span>
     </button>
-    ${l?rf(p,o):u}
-  </div>`:s`<div class="figure"><div class="line">${c}</div></div>`}function Ct(e,t,n){return k({key:e,label:t,shown:["",""],sum:n})}function rf(e,t){return s`<div class="sum" id=${e}>
-    <p class="formula">${t.formula}</p>
+    ${c?s`<div class="sum" id=${p}>${i?eu(i):lm(o)}</div>`:u}
+  </div>`}var Ae=(t,e,n)=>v({key:t,label:e,shown:["",""],of:n});function lm(t){let{workings:e,complaint:n,is_old:o}=tu(t);return e.length?s`<div class=${o?"old":""}>${e.map(eu)}</div>`:o?s`<p class="old" role="status">Asking how it comes about ...</p>`:s`<p role="status">${n??"The program does not tell how this comes about."}</p>`}function eu({formula:t,with:e,sum:n,rounded:o,comes_to:i,sources:r}){let l=n&&i?`${n} = ${i}`:n??(i&&`It comes to ${i}`);return s`<p class="formula">${t}</p>
     <table>
       <caption>
         With
       </caption>
       <tbody>
-        ${t.with.map(([n,o,i])=>s`<tr>
-              <th scope="row">${n}</th>
-              <td>${o}</td>
-              <td>${i??""}</td>
+        ${e.map(({name:c,value:p,from:m})=>s`<tr>
+              <th scope="row">${c}</th>
+              <td>${p}</td>
+              <td>${m??""}</td>
             </tr>`)}
       </tbody>
     </table>
-    ${t.sources?.length?s`<p class="sources">From: ${t.sources.join("; ")}.</p>`:u}
-  </div>`}var B=(e,t=1)=>`${Te(e,t)} g`,xu=e=>`${$(e,3)} g`,et=(e,t)=>It(j("metric",re(e,t),"down")),V=e=>`${$(e,3)} ml`,H=e=>Nt(g(a.run.now,e)),$n=(e,t)=>Nt(g(a.formulas[e]?.now,t)),D="the run";function Nt(e){return e==null?"not said":typeof e!="object"?String(e):Object.values(e).map(Nt).join(", ")}function Tu(e){return{formula:"pieces to make = pieces to sell \xF7 (1 \u2212 spoilage), rounded up to whole casts, or to full moulds where they are all filled; batches as few as the fillings and what sets their size allow, and as even as can be",with:[["to sell",String(e.pieces.sell),D],["spoilage",H("/spoilage"),D],["to make",String(e.pieces.make)],["cavities",String(e.pieces.cavities),"the mould"],["fillings",String(e.pieces.fillings),"to make \xF7 cavities, rounded up"],...e.batches.map(t=>[te(t.count,"batch","batches"),de(e,t)])]}}function Su(e){return{formula:"mass of one pour = volume to the pour line \xD7 density of the batter",with:[["volume to the line",V(e.volume_each_ml),`level curve of ${e.mould} at ${$(e.depth_mm,2)} mm`],["density",`${e.density_g_per_ml} g/ml`,e.formula],...e.displaced_ml?[["pushed aside by embeds",V(e.displaced_ml)]]:[],["one pour",B(e.mass_each_g,3)]],sources:ti()}}function ti(){let e=a.measured?.gauge.measurements?.map(n=>`${n.by} (${V(n.brimful_ml)} to the brim)`)??[],t=a.measured?.gauge.measurements?.some(n=>n.by==="water");return[...e,...t?["density of water: Kell 1975"]:[]]}function Ru(e){return{formula:"one millimetre = area of the free surface at the pour line \xD7 1 mm",with:[["volume of 1 mm",V(e.ml_per_mm),`slope of the level curve at ${$(e.depth_mm,2)} mm`],["density",`${e.density_g_per_ml} g/ml`,e.formula],["to the brim",V(e.brimful_ml)]],sources:ti()}}function Pu(e,t){return{formula:"weigh for a layer = mass in one piece \xD7 pieces of the batch, with its share of the losses",with:[["from",`${$(t.from_mm,1)} mm`],["to",`${$(t.to_mm,1)} mm`],["volume in one piece",V(t.volume_each_ml)],["mass in one piece",B(t.mass_each_g)],["all batter to make",B(e.make_g)]]}}function ni(e,t){let n=g(a.run.now,`/losses/${e}`),o=Object.entries(n??{}).map(([i,r])=>[i.replaceAll("_"," "),Nt(r),D]);return{formula:"batter to make = in the pieces + losses, after every ingredient is rounded to the scale",with:[["in the pieces",B(t.in_pieces_g)],...o,["losses together",B(t.lost_g)],["to make",B(t.make_g)]]}}function oi(e,t){return e==="pipe"?{formula:"density of the whip = weigh-cup's net weight \xF7 its volume; overrun = plain density \xF7 whipped density \u2212 1",with:[["weigh-cup",H("/pipe/whip"),D],["whipped",`${t.density_g_per_ml} g/ml`],["plain",`${t.plain_density_computed_g_per_ml} g/ml`,"computed, before whipping"]]}:{formula:"density = mass of everything \xF7 sum of the volumes, at the pouring temperature",with:[["density",`${t.density_g_per_ml} g/ml`],["temperature",$n(e,"/pour_temperature"),t.formula],["computed",`${t.plain_density_computed_g_per_ml} g/ml`]],sources:["fats: each fat's published density and slope","lye: Lalibert\xE9 and Cooper 2004","volumes taken as additive, good to 1 to 2 %"]}}var jt=e=>e===0?Me(e):`${e} %`;function Au(e,t){let{aim:n,effective:o,low:i,high:r,likely_low:l,likely_high:p,doubts:c}=t.superfat_percent;return{formula:"effective superfat = 1 \u2212 alkali weighed \xD7 purity \xF7 alkali that the weighed fats and acids need",with:[["aim",`${n} %`,t.formula],["effective",jt(o),"after rounding fats and alkali to the scales"],["lowest",jt(i),"if every range falls the wrong way"],["highest",jt(r)],...l===void 0||p===void 0?[]:[["likely",`${jt(l)} to ${jt(p)}`,"19 batches in 20, each doubt even over its range and independent of the others"]],...(c??[]).slice(0,3).map(d=>[`doubt: ${d.cause}`,`${Math.round(d.percent_of_variance)} %`,"of the variance"]),["fats",B(t.fats_g)],["purity",$n(e,"/alkali/0/purity")]],sources:Ou(e)}}function Du(e){let t=g(a.formulas[e]?.now,"/fats");return Array.isArray(t)?t.map(n=>{let{fat:o,share:i,saponification_value:r}=n;return{id:String(o),share:String(i),own:r}}):[]}function Ou(e){return Du(e).map(({id:t,own:n})=>{let o=a.fats.find(r=>r.id===t),i=o?.saponification_value_mg_koh_per_g;return n!==void 0?`${o?.name??t}: your lot's saponification value ${Nt(n)} mg/g`:i?`${o.name}: ${i.low} to ${i.high} mg/g, ${i.source}`:t})}function sf(e,t){return{formula:"alkali = [fats \xD7 saponification value \xD7 M(alkali) \xF7 M(KOH) \xD7 (1 \u2212 superfat) + what acids take] \xF7 purity, rounded down to the fine scale",with:[["fats, as rounded",B(t.fats_g)],["superfat aimed at",`${t.superfat_percent.aim} %`,t.formula],["purity",$n(e,"/alkali/0/purity"),t.formula],["fine scale reads",H("/scales/fine/reads"),D],...t.ingredients.filter(dn).map(n=>[n.name,Ho(n)])],sources:["M(NaOH) 39.997 and M(KOH) 56.105 g/mol, IUPAC atomic weights",...Ou(e)]}}function zr(e,t){return{formula:"water = pure alkali \xD7 (1 \u2212 strength) \xF7 strength",with:[["asked for",$n(e,"/water"),t.formula],["lye strength",`${$(t.lye_strength_percent,1)} %`,"alkali \xF7 (alkali + water)"],["water : alkali",`${$(t.water_to_pure_alkali,2)} : 1`],["water as a share of the fats",`${$(t.water_percent_of_fats,1)} %`],["large scale reads",H("/scales/large/reads"),D]]}}function Fu(e,t,n){if(dn(n))return sf(e,t);if(n.role==="water")return zr(e,t);let o=a.fats.find(r=>r.name===n.name),i=Du(e).find(({id:r})=>r===o?.id)?.share;return o&&i?{formula:"weigh = fats for the batter \xD7 share, rounded to the scale",with:[["fats, as rounded",B(t.fats_g)],["share",i,t.formula],...Nr(n),...vu(n)],sources:[`saponification value: ${o.saponification_value_mg_koh_per_g?.source??"your own"}`,`density: ${o.density_g_per_ml?.source??"estimated"}`]}:{formula:"weigh = rate \xD7 what the rate is of, rounded to the scale",with:[["rate",af(e,n.name),t.formula],["fats",B(t.fats_g)],["batter",B(t.make_g)],...Nr(n),...vu(n)]}}var Nr=e=>e.scale_step_g?[["the scale shows",Jl(e.scale_step_g),D]]:[];function vu(e){return e.set_aside_for_colours_g?[["of it set aside to disperse colours",B(e.set_aside_for_colours_g)]]:[]}function af(e,t){for(let n of["additives","fragrances","colours"]){let o=g(a.formulas[e]?.now,`/${n}`);for(let i of Array.isArray(o)?o:[])if(g(i,"/name")===t)return Nt(g(i,"/rate"))}return"see the formula"}function Mu(e,t,n,o){let i=H(`${o}/bulk_density`);return{formula:"powder = rate \xD7 what the rate is of: this layer's batter, or the fats in it (layer \xD7 fats \xF7 batter); a rate by the spoon \xD7 bulk density; rounded to the fine scale",with:[["rate",H(`${o}/rate`),D],["this layer's batter",B(t.g)],["fats in all the base",B(e.fats_g)],["all the base",B(e.make_g)],...g(a.run.now,`${o}/bulk_density`)===void 0?[]:[["bulk density",i,D]],...Nr(n)]}}var Hr=e=>[e.pour,...Bl(e)];function ei(e,t,n){return Hr(e).map((o,i)=>[`${t} for ${e.lye_pot?.shares[i]?.batter??o.formula}`,n(o),"its own weighing, on the lye shelf"])}var Ur=(e,t)=>e.ingredients.filter(n=>t?n.name===t:dn(n)).map(Ho).join(" + ")||"none",Eu=e=>e.ingredients.filter(t=>t.role==="water").map(Ho).join(" + ")||"none";function Lu(e,t){return{formula:"alkali in the pot = what each batter's own lye takes, added up, rounded down to the scale",with:[...ei(e,t,n=>Ur(n,t)),["fine scale reads",H("/scales/fine/reads"),D]]}}function Iu(e,t){return{formula:"water in the pot = all the alkali \xD7 the least plain water for a gram of alkali that one of the batters takes, before its own scale rounded it; rounded to the scale",with:[...ei(e,"water in the lye",Eu),...t.alkalis.map(n=>[n.name,et(n,""),"in the pot"]),...ei(e,"alkali",n=>Ur(n))]}}function Bu(e){return{formula:"lye in the pot = alkali + water, to the step the shares are weighed in; strength = pure alkali \xF7 (pure alkali + water)",with:[["water",et(e,"water_")],...e.alkalis.map(t=>[t.name,et(t,"")]),["strength",`${$(e.strength_percent,2)} %`],...e.full_pot_g===null?[]:[["the empty pot",H("/lye_pot/pot_tare"),D],["pot and lye",e.full_pot_g_text===void 0?xu(e.full_pot_g):`${e.full_pot_g_text} g`]]]}}function Wu(e,t,n){let o=t.shares[n],i=Hr(e)[n];return{formula:"share = lye in the pot \xD7 this batter's alkali \xF7 all the alkali, rounded down to the scale, as alkali is; what is left stays in the pot; superfat then = 1 \u2212 (1 \u2212 its own) \xD7 (alkali taken \u2212 acids) \xF7 (alkali planned \u2212 acids)",with:[["lye in the pot",et(t,"lye_")],...ei(e,"alkali",r=>Ur(r)),["share",et(o,"lye_")],...t.left_g?[["left in the pot",`${t.left_g_text??$(t.left_g,3)} g`]]:[],["superfat with its own lye",jt(i.superfat_percent.effective)],["superfat out of the pot",jt(o.superfat_percent)]],sources:["acids as KOH: each acid's equivalent, in the formula's additives"]}}function Cu(e,t,n){let o=Hr(e)[n];return{formula:"plain water to add = the water of this batter's own lye \u2212 the water that is in its share, both before rounding; under half a gram is left out",with:[["water of its own lye",Eu(o),"its own weighing"],["its share of the lye",et(t.shares[n],"lye_")],["water in the pot",et(t,"water_")],["lye in the pot",et(t,"lye_")],["to add",et(t.shares[n],"top_up_")]]}}function ju(e,t,n){let o=e.bottles[t],{part:i,g:r,percent_of_batter:l}=o.parts[n],{pour:p,pipe:c}=e.whole;return{formula:"out of the bottle = what it holds \xD7 this batter \xF7 all batters of the run, rounded down to the scale: one rate in all",with:[["the bottle holds",H(`/bottles/${t}/holds`),D],["base, in the run",B(p.make_g)],...c?[["topping, in the run",B(c.make_g)]]:[],[i,xu(r)],["of the batter",`${l} %`]]}}var ku={trials:"by trials = mean of the weighed trials \xF7 density of their whip (its weigh-cup, net \xF7 what it holds)",beads:"by beads = what the moves lay down, added up \xD7 the hand's factor of the tip, if it has one",envelope:"by outline = solid share \xD7 volume of a cone (\u03C0 \xF7 12 \xD7 across\xB2 \xD7 high) or of half an ellipsoid (\u03C0 \xF7 6 \xD7 across\xB2 \xD7 high)"};function Nu(e,t){if(t==="beads")return{formula:ku.beads,with:[...(e.visible_by?.moves??[]).map((o,i)=>[`${i+1}. ${H(`/pipe/beads/moves/${i}/move`)}`,V(o.volume_ml)]),["hand's factor",g(a.run.now,"/pipe/beads/tip/hand/factor")===void 0?"as the tip's file says, else none":H("/pipe/beads/tip/hand/factor")]]};let n=t==="trials"?["weighed","weigh_cup/net","weigh_cup/holds"]:["form","diameter","height","solidity"];return{formula:ku[t],with:n.map(o=>[o.replace("weigh_cup/","weigh-cup, "),H(`/pipe/${t}/${o}`),D])}}var lf={dollop:"half an ellipsoid = \u03C0 \xF7 6 \xD7 across\xB2 \xD7 high",ring:"ring = section of the bead \xD7 2 \u03C0 \xD7 radius (Pappus)",spiral:"spiral = section of the bead \xD7 length of its path (arc-length integral)",tail:"tail = section of the bead \xD7 length \xF7 3, a cone",dots:"dots = how many \xD7 section of the bead \xD7 high \xD7 2 \xF7 3",shells:"shells = how many \xD7 section of the bead \xD7 length \xF7 2",bead:"bead = section \xD7 length"};function zu(e,t,n){let o=`/pipe/beads/moves/${e}`,i=Object.entries(g(a.run.now,o)??{}).filter(([r])=>r!=="move");return{formula:`${lf[H(`${o}/move`)]??"section of the bead \xD7 length"}; section = opening of the tip \xD7 swell`,with:[["opening of the tip",n],["swell",H("/pipe/beads/swell"),D],...i.map(([r,l])=>[r.replaceAll("_"," "),Nt(l),D]),...t.length_mm>0?[["path, pressing",`${$(t.length_mm,1)} mm`]]:[],["laid down",V(t.volume_ml)]]}}function Hu(e){let t=H("/pipe/fills_headspace");return{formula:"topping = visible shape + share of the headspace \xD7 headspace; its mass = that \xD7 density of the whip",with:[["visible shape",V(e.visible_each_ml),uf()],["share of the headspace",t,D],["in the headspace",V(e.in_headspace_each_ml)],["together",V(e.volume_each_ml)],["density of the whip",`${e.density_g_per_ml} g/ml`,"weigh-cup"]]}}function uf(){return g(a.run.now,"/pipe/trials")?"mean of the trials \xF7 their weigh-cup's density":g(a.run.now,"/pipe/beads")?"the beads of the tip, move by move":"the outline \xD7 its solid share"}function Uu(e){return{formula:"this bowl pipes = batter left after losses \xF7 today's density \xF7 topping of one piece, rounded down",with:[["today's weigh-cup",H("/pipe/whip_now"),D],["planned weigh-cup",H("/pipe/whip"),D],["topping of one piece",V(e.volume_each_ml)],["batter",B(e.make_g)],["to pipe",String(e.pieces)]]}}function Jr(e,t){let n=o=>H(`/perch/${t}/${o}`);return{formula:"melt = (casts \xD7 mass of one + film left in the jug \xD7 tray fills) \xF7 (1 \u2212 melt loss)",with:[g(a.run.now,`/perch/${t}/per_piece`)===void 0?["in each cast",n("per_cast"),D]:["on each piece",n("per_piece"),D],["spares",n("spares"),D],["casts",String(e.casts)],["mass of one",B(e.mass_each_g,3),`${V(e.volume_each_ml)} \xD7 ${n("density")}`],["tray fills",String(e.tray_fills),`${e.cavity_fills} hollows filled`],["film in the jug",n("jug_film"),D],["melt loss",n("melt_loss"),D]]}}function qr(e){return{formula:"bars = rows \xD7 columns that fit after trimming, planing and the kerf of each cut",with:[["rows",String(e.rows)],["columns",String(e.columns)],["bar",H("/cut/bar"),D],["kerf",H("/cut/kerf"),D],["smallest bar",V(e.bar_ml.least)],["largest bar",V(e.bar_ml.greatest)]]}}function Ju(e){let t=e.piece.cost;return{formula:"cost of a piece = sum of (price \xF7 pack \xD7 used) \xF7 pieces to sell",with:[...t.materials.map(n=>[n.name,n.amount===null?"unpriced":`${n.amount} ${t.currency}`,`${$(n.g,1)} g used`]),["all materials",`${t.total} ${t.currency}`],["to sell",String(e.pieces.sell),D]]}}function qu(e){return{formula:"cured = sum over the parts of dry matter + water \xD7 (1 \u2212 share lost in cure)",with:[...(e.piece.parts??[]).map(n=>[n.name,`${B(n.fresh_g)} fresh`,n.cured_g===null?"":`${B(n.cured_g)} cured`]),["base, water lost in cure",$n("pour","/water_lost_in_cure"),e.pour.formula],...e.pipe?[["topping, water lost in cure",$n("pipe","/water_lost_in_cure"),e.pipe.formula]]:[],["fresh",B(e.piece.fresh_g)],["cured",e.piece.cured_g===null?"not known":B(e.piece.cured_g)]]}}function Ku(e,t){return{formula:"for the whole run = what is weighed for one batch \xD7 how often it is made, added up",with:e.batches.flatMap(n=>t(n).map(([o,i,r])=>[`${de(e,n)}, ${Ze(n.count)}${o}`,i,r]))}}var wn="/pipe/beads",oe=`${wn}/tip`,_t={at:`${wn}/moves`,in_order:!0},Kr="\0own",Yu={tip:"",swell:"",moves:[]},Le=(e,t)=>({name:e,label:t,kind:"length"}),Vu={name:"count",label:"How many",kind:"count"},Gu=Le("circle_radius","Radius of their circle"),Gr={dollop:{words:"Dollop",does:"A heap in the middle.",measures:[Le("diameter","Across"),Le("height","High")]},ring:{words:"Ring",does:"One closed turn.",measures:[Le("radius","Radius, to the bead's middle")]},spiral:{words:"Spiral",does:"Turns that climb, wider or narrower.",measures:[{name:"turns",label:"Turns",kind:"number"},Le("start_radius","Radius at the start"),Le("end_radius","Radius at the end"),Le("rise","Climbs by")]},tail:{words:"Tail",does:"Drawn straight up to a point.",measures:[Le("length","Long")]},dots:{words:"Dots",does:"Upright dabs on a circle.",measures:[Vu,Gu,Le("height","High")]},shells:{words:"Shells",does:"Strokes lying outward from a circle.",measures:[Vu,Gu,Le("length","Long")]},bead:{words:"Straight bead",does:"Along the mould.",measures:[Le("length","Long"),{name:"aside",label:"Beside the middle by",kind:"signed",optional:!0}]}};function Qu(e){return s`${pf()} ${ri()?mf():u}
-    ${m({label:"Swell of the bead",at:`${wn}/swell`,number:!0,hint:"Section of the bead \xF7 opening of the tip: 1 if they are the same."})}
+    ${l?s`<p class="comes-to">${l}${o?`, rounded ${o}`:""}</p>`:u}
+    ${r.length?s`<p class="sources">From: ${r.join("; ")}.</p>`:u}`}var ln="/pipe/beads",ot=`${ln}/tip`,ae={at:`${ln}/moves`,in_order:!0},Tr="\0own",iu={tip:"",swell:"",moves:[]},Rt=(t,e)=>({name:t,label:e,kind:"length"}),nu={name:"count",label:"How many",kind:"count"},ou=Rt("circle_radius","Radius of their circle"),Rr={dollop:{words:"Dollop",does:"A heap in the middle.",measures:[Rt("diameter","Across"),Rt("height","High")]},ring:{words:"Ring",does:"One closed turn.",measures:[Rt("radius","Radius, to the bead's middle")]},spiral:{words:"Spiral",does:"Turns that climb, wider or narrower.",measures:[{name:"turns",label:"Turns",kind:"number"},Rt("start_radius","Radius at the start"),Rt("end_radius","Radius at the end"),Rt("rise","Climbs by")]},tail:{words:"Tail",does:"Drawn straight up to a point.",measures:[Rt("length","Long")]},dots:{words:"Dots",does:"Upright dabs on a circle.",measures:[nu,ou,Rt("height","High")]},shells:{words:"Shells",does:"Strokes lying outward from a circle.",measures:[nu,ou,Rt("length","Long")]},bead:{words:"Straight bead",does:"Along the mould.",measures:[Rt("length","Long"),{name:"aside",label:"Beside the middle by",kind:"signed",optional:!0}]}};function ru(t){return s`${cm()} ${Pr()?dm():u}
+    ${d({label:"Swell of the bead",at:`${ln}/swell`,number:!0,hint:"Section of the bead \xF7 opening of the tip: 1 if they are the same."})}
     <h4>What the tip does, in order</h4>
-    <div class="items">${x(_t).map((t,n)=>gf(t,n,e))}</div>
-    ${wf()}`}var ri=()=>typeof _("run",oe)=="object";function Zu(){let e=_("run",`${wn}/tips_from`);return e===void 0?wl():yl(String(e))}function pf(){let e=n=>n===Kr?Q("run","a tip of your own",oe,{name:"",round:{radius:""}},ep):Z("run",oe,n),t=Zu().map(n=>[n.name,n.opening?`${n.name} (${n.opening})`:n.name]);return s`${Ee({label:"Tip",at:oe,answers:[...t,[Kr,"My own, measured"]],unsaid:"Which tip?",take:e,chosen:ri()?Kr:void 0})}
-  ${ri()?u:P({name:"tips",pointers:[`${wn}/tips_from`],summary:"Tips of a file of your own",body:()=>m({label:"File of tips",at:`${wn}/tips_from`,optional:!0,hint:"Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered."})})}`}var Xu=ft("run",oe,"own"),ep=Wt(Xu),Vr=[["round","Round"],["star","Star"],["outline","Another outline"]],ii={x:"",y:""},cf={round:{radius:""},star:{points:"",outer_radius:"",inner_radius:""},outline:[ii,ii,ii]};function mf(){let e=Vr.map(([n])=>n).find(n=>_("run",`${oe}/${n}`)!==void 0),t=n=>({...q("run",oe,Vr.map(([o])=>o)),[n]:cf[n]});return s`<div class="part" id=${Xu} role="group" aria-label="My own tip">
-    ${L("run",oe)} ${m({label:"What you call the tip",at:`${oe}/name`})}
-    ${w({question:"Opening of the tip",at:oe,is_told_elsewhere:!0,chosen:e,answers:Vr,puts:t})}
-    ${e?ff(e):u}
-    ${P({name:"hand",pointers:[bn,`${oe}/note`],summary:"What your hand adds",body:df})}
-  </div>`}var bn=`${oe}/hand`;function df(){let e=t=>_("run",t)!==void 0;return s`<div class="row">
-      ${m({label:"Hand's factor",at:`${bn}/factor`,number:!0,short:!0,hint:"What your toppings weigh \xF7 what the moves come to."})}
-      ${e(`${bn}/factor`)?m({label:"From so many trials",at:`${bn}/trials`,count:!0,optional:!0,short:!0}):u}
+    <div class="items">${T(ae).map((e,n)=>gm(e,n,t))}</div>
+    ${bm()}`}var Pr=()=>typeof g("run",ot)=="object";function um(){let t=g("run",`${ln}/tips_from`);return t===void 0?tl():el(String(t))}function cm(){let t=n=>n===Tr?K("run","a tip of your own",ot,{name:"",round:{radius:""}},au):V("run",ot,n),e=um().map(n=>[n.name,n.opening?`${n.name} (${n.opening})`:n.name]);return s`${St({label:"Tip",at:ot,answers:[...e,[Tr,"My own, measured"]],unsaid:"Which tip?",take:t,chosen:Pr()?Tr:void 0})}
+  ${Pr()?u:R({name:"tips",pointers:[`${ln}/tips_from`],summary:"Tips of a file of your own",body:()=>d({label:"File of tips",at:`${ln}/tips_from`,optional:!0,hint:"Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered."})})}`}var su=ie("run",ot,"own"),au=Pe(su),Sr=[["round","Round"],["star","Star"],["outline","Another outline"]],No={x:"",y:""},pm={round:{radius:""},star:{points:"",outer_radius:"",inner_radius:""},outline:[No,No,No]};function dm(){let t=Sr.map(([n])=>n).find(n=>g("run",`${ot}/${n}`)!==void 0),e=n=>({...U("run",ot,Sr.map(([o])=>o)),[n]:pm[n]});return s`<div class="part" id=${su} role="group" aria-label="My own tip">
+    ${M("run",ot)} ${d({label:"What you call the tip",at:`${ot}/name`})}
+    ${b({question:"Opening of the tip",at:ot,is_told_elsewhere:!0,chosen:t,answers:Sr,puts:e})}
+    ${t?fm(t):u}
+    ${R({name:"hand",pointers:[an,`${ot}/note`],summary:"What your hand adds",body:mm})}
+  </div>`}var an=`${ot}/hand`;function mm(){let t=e=>g("run",e)!==void 0;return s`<div class="row">
+      ${d({label:"Hand's factor",at:`${an}/factor`,number:!0,short:!0,hint:"What your toppings weigh \xF7 what the moves come to."})}
+      ${t(`${an}/factor`)?d({label:"From so many trials",at:`${an}/trials`,count:!0,optional:!0,short:!0}):u}
     </div>
-    ${e(bn)?s`<button
+    ${t(an)?s`<button
             type="button"
-            @click=${()=>Q("run","hand's factor taken away",bn,void 0,ep)}
+            @click=${()=>K("run","hand's factor taken away",an,void 0,au)}
           >
             Leave out the hand's factor
           </button>`:u}
-    ${m({label:"Note on the tip",at:`${oe}/note`,optional:!0})}`}function ff(e){if(e==="outline")return hf();let t=(n,o)=>m({label:o,at:`${oe}/${e}/${n}`,unit:"mm",short:!0});return s`<div class="row">
-    ${e==="round"?t("radius","Radius of the opening"):s`${m({label:"Points",at:`${oe}/star/points`,count:!0,short:!0})}
-          ${t("outer_radius","Radius to the points")} ${t("inner_radius","Radius to the notches")}`}
-  </div>`}function hf(){let e={at:`${oe}/outline`};return s`<p class="hint">
+    ${d({label:"Note on the tip",at:`${ot}/note`,optional:!0})}`}function fm(t){if(t==="outline")return hm();let e=(n,o)=>d({label:o,at:`${ot}/${t}/${n}`,unit:"mm",short:!0});return s`<div class="row">
+    ${t==="round"?e("radius","Radius of the opening"):s`${d({label:"Points",at:`${ot}/star/points`,count:!0,short:!0})}
+          ${e("outer_radius","Radius to the points")} ${e("inner_radius","Radius to the notches")}`}
+  </div>`}function hm(){let t={at:`${ot}/outline`};return s`<p class="hint">
       Its corners in order, seen from the front, as far right (x) and up (y) as they lie; −8 mm is to the left.
     </p>
-    ${x(e).map((t,n)=>s`<div class="row" id=${I(e,n)}>
-          ${m({label:`Corner ${n+1}, x`,at:`${e.at}/${n}/x`,unit:"mm",short:!0})}
-          ${m({label:`Corner ${n+1}, y`,at:`${e.at}/${n}/y`,unit:"mm",short:!0})}
-          ${J(e,n,`corner ${n+1}`)}
+    ${T(t).map((e,n)=>s`<div class="row" id=${E(t,n)}>
+          ${d({label:`Corner ${n+1}, x`,at:`${t.at}/${n}/x`,unit:"mm",short:!0})}
+          ${d({label:`Corner ${n+1}, y`,at:`${t.at}/${n}/y`,unit:"mm",short:!0})}
+          ${N(t,n,`corner ${n+1}`)}
         </div>`)}
-    ${z(e,"One more corner",()=>N(e,ii,"corner"))}`}function gf(e,t,n){let o=Gr[String(e.move)],i=`${_t.at}/${t}`,r=`${t+1}. ${o?.words??String(e.move)}`;return s`<div class="part" id=${I(_t,t)} role="group" aria-label=${r}>
+    ${I(t,"One more corner",()=>B(t,No,"corner"))}`}function gm(t,e,n){let o=Rr[String(t.move)],i=`${ae.at}/${e}`,r=`${e+1}. ${o?.words??String(t.move)}`;return s`<div class="part" id=${E(ae,e)} role="group" aria-label=${r}>
     <div class="part-head">
       <p class="part-title">${r}</p>
-      ${J(_t,t,r)}
+      ${N(ae,e,r)}
     </div>
-    ${L("run",i)}
+    ${M("run",i)}
     <div class="row">
-      ${(o?.measures??[]).map(l=>_f(i,l))}
-      ${m({label:"Starts this high",at:`${i}/at_height`,unit:"mm",optional:!0,short:!0})}
+      ${(o?.measures??[]).map(l=>$m(i,l))}
+      ${d({label:"Starts this high",at:`${i}/at_height`,unit:"mm",optional:!0,short:!0})}
     </div>
-    ${$f(t,n)}
-  </div>`}function _f(e,{name:t,label:n,kind:o,optional:i}){let r=o==="signed"?"\u221212 mm is to the other side.":void 0,l=o==="length"||o==="signed"?"mm":void 0;return m({label:n,at:`${e}/${t}`,unit:l,hint:r,optional:i,short:!0,count:o==="count",number:o==="number"})}function $f(e,t){let n=t?.visible_by?.moves??[],o=n[e];if(!o||n.length!==x(_t).length)return u;let i=o.length_mm>0?`${$(o.length_mm/10,1)} cm of bead`:"";return k({key:`pipe.move.${e}`,label:"Lays down",note:i,shown:ne(a.units,o.volume_ml),sum:zu(e,o,bf())})}function bf(){if(ri())return"as measured, above";let e=E("run",oe),t=Zu().find(n=>n.name===e);return t?.area_mm2?`${e}: ${t.opening}, ${$(t.area_mm2,1)} mm\xB2`:e}function wf(){let e=o=>({move:o,...Object.fromEntries(Gr[o].measures.filter(i=>!i.optional).map(i=>[i.name,""]))}),t=Y("run",_t.at),n=le("run",_t.at);return s`${ge(t,n)}
+    ${_m(e,n)}
+  </div>`}function $m(t,{name:e,label:n,kind:o,optional:i}){let r=o==="signed"?"\u221212 mm is to the other side.":void 0,l=o==="length"||o==="signed"?"mm":void 0;return d({label:n,at:`${t}/${e}`,unit:l,hint:r,optional:i,short:!0,count:o==="count",number:o==="number"})}function _m(t,e){let n=e?.visible_by?.moves??[],o=n[t];if(!o||n.length!==T(ae).length)return u;let i=o.length_mm>0?`${x(o.length_mm/10,1)} cm of bead`:"";return v({key:`pipe.move.${t}`,label:"Lays down",note:i,shown:Y(a.units,o.volume_ml),of:`pipe.visible_by.moves.${t}.volume_ml`})}function bm(){let t=o=>({move:o,...Object.fromEntries(Rr[o].measures.filter(i=>!i.optional).map(i=>[i.name,""]))}),e=q("run",ae.at),n=et("run",ae.at);return s`${pt(e,n)}
     <div
       class="choice words"
       role="group"
-      id=${t}
+      id=${e}
       tabindex="-1"
       aria-label="Add a move"
-      aria-describedby=${n?`${t}-said`:u}
+      aria-describedby=${n?`${e}-said`:u}
     >
-      ${Object.entries(Gr).map(([o,{words:i,does:r}])=>s`<button type="button" @click=${()=>N(_t,e(o),i)}>
+      ${Object.entries(Rr).map(([o,{words:i,does:r}])=>s`<button type="button" @click=${()=>B(ae,t(o),i)}>
             <b>+ ${i}</b> <small>${r}</small>
           </button>`)}
     </div>
     <p class="hint">
       Without a height a move starts on the paper; a spiral or a tail goes on where the move before it ended.
-    </p>`}var yf={pour:[{name:"overpour",label:"Overpour, of what is in the pieces",unit:"%"},{name:"pot",label:"Left in the pot",unit:"g"},{name:"jugs",label:"Left in the jugs",unit:"g"},{name:"test_piece",label:"Test piece",unit:"g"}],pipe:[{name:"bag",label:"Left in the bag",unit:"g"},{name:"bowl_and_whisk",label:"Left in bowl and whisk",unit:"g"},{name:"tip",label:"Left in the tip",unit:"g",optional:!0},{name:"each_bag_change",label:"Lost at each bag change",unit:"g",optional:!0}]};function Xn(e,t){return yf[e].map(({name:n,label:o,unit:i,optional:r})=>m({label:t?`${t}: ${o.toLowerCase()}`:o,at:`/losses/${e}/${n}`,unit:i,short:!0,optional:r}))}var vf=["ice bath","cold water","fridge","room"].map(e=>[e,e==="room"?"the room":e]);function eo(e){let t=`/${e}/warmth`,n=(o,i)=>m({label:i,at:`${t}/${o}`,unit:a.units==="us"?"\xB0F":"\xB0C",optional:!0,short:!0});return P({name:t,pointers:[t],summary:"How warm",body:()=>s` <p class="hint">What you leave blank is left out. The lye shelf tells what follows.</p>
-        ${L("run",t)}
+    </p>`}var wm={pour:[{name:"overpour",label:"Overpour, of what is in the pieces",unit:"%"},{name:"pot",label:"Left in the pot",unit:"g"},{name:"jugs",label:"Left in the jugs",unit:"g"},{name:"test_piece",label:"Test piece",unit:"g"}],pipe:[{name:"bag",label:"Left in the bag",unit:"g"},{name:"bowl_and_whisk",label:"Left in bowl and whisk",unit:"g"},{name:"tip",label:"Left in the tip",unit:"g",optional:!0},{name:"each_bag_change",label:"Lost at each bag change",unit:"g",optional:!0}]};function Nn(t,e){return wm[t].map(({name:n,label:o,unit:i,optional:r})=>d({label:e?`${e}: ${o.toLowerCase()}`:o,at:`/losses/${t}/${n}`,unit:i,short:!0,optional:r}))}var ym=["ice bath","cold water","fridge","room"].map(t=>[t,t==="room"?"the room":t]);function Un(t){let e=`/${t}/warmth`,n=(o,i)=>d({label:i,at:`${e}/${o}`,unit:a.units==="us"?"\xB0F":"\xB0C",optional:!0,short:!0});return R({name:e,pointers:[e],summary:"How warm",body:()=>s` <p class="hint">What you leave blank is left out. The lye shelf tells what follows.</p>
+        ${M("run",e)}
         <div class="row">
           ${n("lye_made_at","Room and dry alkali")} ${n("water_at","Water")}
-          ${m({label:"Of the water, as ice",at:`${t}/ice_share`,unit:"%",optional:!0,short:!0})}
+          ${d({label:"Of the water, as ice",at:`${e}/ice_share`,unit:"%",optional:!0,short:!0})}
           ${n("lye_used_at","Lye when it is used")} ${n("fats_at","Fats")}
           ${n("batter_limit","Batter must stay below")}
-          ${Ee({label:"The lye cools in",at:`${t}/cooled_in`,answers:vf,unsaid:"not said",optional:!0})}
-        </div>`})}var tp={holds:"",net:""},Pe=()=>g(a.run.now,"/pipe")!==void 0;function np(){let e=g(a.run.now,"/pour/formula")??"";_n("run","Topping added",n=>U(U(n,"/pipe",{formula:e,fills_headspace:"",whip:tp}),"/losses/pipe",{bag:"",bowl_and_whisk:""}),Re("lane-pipe"))}function kf(e){let t=Object.keys(g(e,"/batch")??{}).length===1;return["/pipe","/losses/pipe","/lye_pot",g(e,"/batch/whippings")!==void 0&&t?"/batch":"/batch/whippings"].reduce((o,i)=>g(o,i)===void 0?o:U(o,i,void 0),e)}function xf(){_n("run","Topping taken away",kf,Re("topping-back"))}function op(){let e=a.past.at(-1)?.run?.now;return!e||g(e,"/pipe")===void 0||Pe()?u:s`<button type="button" id="topping-back" @click=${en}>Bring the topping back</button>`}function Yr(){return s`${Df()} ${eo("pipe")}
-    <p class="choice"><button type="button" @click=${xf}>Take the topping away</button></p>`}function Qr(e){return s`<h3>How large is the topping?</h3>
-    ${L("run","/pipe")}
+          ${St({label:"The lye cools in",at:`${e}/cooled_in`,answers:ym,unsaid:"not said",optional:!0})}
+        </div>`})}var lu={holds:"",net:""},wt=()=>$(a.run.now,"/pipe")!==void 0;function uu(){let t=$(a.run.now,"/pour/formula")??"";sn("run","Topping added",n=>W(W(n,"/pipe",{formula:t,fills_headspace:"",whip:lu}),"/losses/pipe",{bag:"",bowl_and_whisk:""}),bt("lane-pipe"))}function vm(t){let e=Object.keys($(t,"/batch")??{}).length===1;return["/pipe","/losses/pipe","/lye_pot",$(t,"/batch/whippings")!==void 0&&e?"/batch":"/batch/whippings"].reduce((o,i)=>$(o,i)===void 0?o:W(o,i,void 0),t)}function km(){sn("run","Topping taken away",vm,bt("topping-back"))}function cu(){let t=a.past.at(-1)?.run?.now;return!t||$(t,"/pipe")===void 0||wt()?u:s`<button type="button" id="topping-back" @click=${He}>Bring the topping back</button>`}function Ar(){return s`${Am()} ${Un("pipe")}
+    <p class="choice"><button type="button" @click=${km}>Take the topping away</button></p>`}function Dr(t){return s`<h3>How large is the topping?</h3>
+    ${M("run","/pipe")}
     <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
     <div class="items">
-      ${_e({at:"/pipe/trials",name:"the trials",title:"Trials piped on paper",add:"Weigh trials piped on paper",blank:{weighed:[""],weigh_cup:tp},body:Tf})}
-      ${_e({at:"/pipe/envelope",name:"the outline",title:"Its outline",add:"Measure its outline",blank:{form:"",diameter:"",height:"",solidity:""},body:Sf})}
+      ${dt({at:"/pipe/trials",name:"the trials",title:"Trials piped on paper",add:"Weigh trials piped on paper",blank:{weighed:[""],weigh_cup:lu},body:xm})}
+      ${dt({at:"/pipe/envelope",name:"the outline",title:"Its outline",add:"Measure its outline",blank:{form:"",diameter:"",height:"",solidity:""},body:Tm})}
     </div>
-    ${_e({at:"/pipe/beads",name:"the beads",title:"Beads from a tip",add:"Reckon it from tip and moves",blank:Yu,body:()=>Qu(e)})}
-    ${e?Pf(e):u}`}function Tf(){let e={at:"/pipe/trials/weighed",least:1};return s`<div class="trials">
-      ${x(e).map((t,n)=>s`<div class="row" id=${I(e,n)}>
-            ${m({label:`Trial ${n+1}`,at:`${e.at}/${n}`,unit:"g",short:!0})}
-            ${J(e,n,`trial ${n+1}`)}
+    ${dt({at:"/pipe/beads",name:"the beads",title:"Beads from a tip",add:"Reckon it from tip and moves",blank:iu,body:()=>ru(t)})}
+    ${t?Rm(t):u}`}function xm(){let t={at:"/pipe/trials/weighed",least:1};return s`<div class="trials">
+      ${T(t).map((e,n)=>s`<div class="row" id=${E(t,n)}>
+            ${d({label:`Trial ${n+1}`,at:`${t.at}/${n}`,unit:"g",short:!0})}
+            ${N(t,n,`trial ${n+1}`)}
           </div>`)}
     </div>
-    ${z(e,"One more trial",()=>N(e,"","trial"))}
+    ${I(t,"One more trial",()=>B(t,"","trial"))}
     <div class="row">
-      ${m({label:"Weigh-cup of the trials, net",at:"/pipe/trials/weigh_cup/net",unit:"g"})}
-      ${m({label:"Cup holds",at:"/pipe/trials/weigh_cup/holds",unit:"ml",short:!0})}
+      ${d({label:"Weigh-cup of the trials, net",at:"/pipe/trials/weigh_cup/net",unit:"g"})}
+      ${d({label:"Cup holds",at:"/pipe/trials/weigh_cup/holds",unit:"ml",short:!0})}
     </div>
-    ${L("run","/pipe/trials/weigh_cup")}`}function Sf(){let e="/pipe/envelope",t=_("run",`${e}/form`);return s`${w({question:"Form of the outline",at:`${e}/form`,chosen:t,answers:[["cone","Cone"],["dome","Dome"]],puts:n=>n})}
+    ${M("run","/pipe/trials/weigh_cup")}`}function Tm(){let t="/pipe/envelope",e=g("run",`${t}/form`);return s`${b({question:"Form of the outline",at:`${t}/form`,chosen:e,answers:[["cone","Cone"],["dome","Dome"]],puts:n=>n})}
     <div class="row">
-      ${m({label:"Across",at:`${e}/diameter`,unit:"mm",short:!0})}
-      ${m({label:"High",at:`${e}/height`,unit:"mm",short:!0})}
-      ${m({label:"Solid share",at:`${e}/solidity`,unit:"%",short:!0,hint:"Topping, not air between its ridges."})}
-    </div>`}var Rf={trials:"By weighed trials",beads:"By beads",envelope:"By its outline"};function Pf(e){let t=e.visible_by;if(!t)return u;let n=["trials","beads","envelope"].map(i=>({way:i,ml:t[`${i}_ml`]})).filter(i=>typeof i.ml=="number"),o=i=>n.length<2?void 0:i===0?"this one counts":"for comparison";return s`<h4>${n.length<2?"So the visible shape is":"The ways compared, visible shape alone"}</h4>
-    ${n.map(({way:i,ml:r},l)=>k({key:`pipe.by.${i}`,label:Rf[i],note:o(l),shown:ne(a.units,r),sum:Nu(e,i)}))}
-    ${Af(e)}`}function Af(e){let t=e.visible_by?.hand_suggested;if(!t||a.is_old)return u;let n=$(t.factor,2),o="/pipe/beads/tip/hand",i=typeof _("run","/pipe/beads/tip")=="object",r=i&&g(a.run.now,`${o}/factor`)!==t.factor,l=()=>Q("run","hand's factor kept",o,{factor:t.factor,trials:t.trials});return s`<p>
-      Your hand lays down ${n} times the computed beads (${t.trials}
-      ${t.trials===1?"trial":"trials"}): keep that as the tip's hand
+      ${d({label:"Across",at:`${t}/diameter`,unit:"mm",short:!0})}
+      ${d({label:"High",at:`${t}/height`,unit:"mm",short:!0})}
+      ${d({label:"Solid share",at:`${t}/solidity`,unit:"%",short:!0,hint:"Topping, not air between its ridges."})}
+    </div>`}var Sm={trials:"By weighed trials",beads:"By beads",envelope:"By its outline"};function Rm(t){let e=t.visible_by;if(!e)return u;let n=["trials","beads","envelope"].map(i=>({way:i,ml:e[`${i}_ml`]})).filter(i=>typeof i.ml=="number"),o=i=>n.length<2?void 0:i===0?"this one counts":"for comparison";return s`<h4>${n.length<2?"So the visible shape is":"The ways compared, visible shape alone"}</h4>
+    ${n.map(({way:i,ml:r},l)=>v({key:`pipe.by.${i}`,label:Sm[i],note:o(l),shown:Y(a.units,r),of:`pipe.visible_by.${i}_ml`}))}
+    ${Pm(t)}`}function Pm(t){let e=t.visible_by?.hand_suggested;if(!e||a.is_old)return u;let n=x(e.factor,2),o="/pipe/beads/tip/hand",i=typeof g("run","/pipe/beads/tip")=="object",r=i&&$(a.run.now,`${o}/factor`)!==e.factor,l=()=>K("run","hand's factor kept",o,{factor:e.factor,trials:e.trials});return s`<p>
+      Your hand lays down ${n} times the computed beads (${e.trials}
+      ${e.trials===1?"trial":"trials"}): keep that as the tip's hand
       factor${i?"":", in your file of tips or by measuring the tip as your own"}.
     </p>
-    ${r?s`<button type="button" @click=${l}>Keep ${n} for my tip</button>`:u}`}function Zr(e){return s`<h3>The whip planned for</h3>
+    ${r?s`<button type="button" @click=${l}>Keep ${n} for my tip</button>`:u}`}function Fr(t){return s`<h3>The whip planned for</h3>
     <div class="row">
-      ${m({label:"Weigh-cup, net",at:"/pipe/whip/net",unit:"g"})}
-      ${m({label:"Cup holds",at:"/pipe/whip/holds",unit:"ml",short:!0})}
+      ${d({label:"Weigh-cup, net",at:"/pipe/whip/net",unit:"g"})}
+      ${d({label:"Cup holds",at:"/pipe/whip/holds",unit:"ml",short:!0})}
     </div>
-    ${L("run","/pipe/whip")}
-    ${m({label:"One bag holds",at:"/pipe/bag_holds",unit:"ml",optional:!0,hint:e?.loads?`${e.loads} bag loads`:void 0})}`}function ip(){return s`<h3>What is lost of it</h3>
-    <div class="row">${Xn("pipe")}</div>`}function Df(){let e=(n,o,i,r=!1)=>m({label:n,at:o,unit:i,optional:r,short:!0});return P({name:"vessels",pointers:["/pipe/bowl","/pipe/pace","/pipe/lye_spoon"],summary:"Bowl, pace, lye by the spoon",body:()=>s` <div class="items">
-        ${_e({at:"/pipe/bowl",name:"the bowl",title:"The bowl",add:"Say what the bowl holds",blank:{holds:""},body:()=>s`<div class="row">
-              ${e("Bowl holds","/pipe/bowl/holds","l")}
-              ${e("Least the whisk catches, unwhipped","/pipe/bowl/whisk_catches","ml",!0)}
+    ${M("run","/pipe/whip")}
+    ${d({label:"One bag holds",at:"/pipe/bag_holds",unit:"ml",optional:!0,hint:t?.loads?`${t.loads} bag loads`:void 0})}`}function pu(){return s`<h3>What is lost of it</h3>
+    <div class="row">${Nn("pipe")}</div>`}function Am(){let t=(n,o,i,r=!1)=>d({label:n,at:o,unit:i,optional:r,short:!0});return R({name:"vessels",pointers:["/pipe/bowl","/pipe/pace","/pipe/lye_spoon"],summary:"Bowl, pace, lye by the spoon",body:()=>s` <div class="items">
+        ${dt({at:"/pipe/bowl",name:"the bowl",title:"The bowl",add:"Say what the bowl holds",blank:{holds:""},body:()=>s`<div class="row">
+              ${t("Bowl holds","/pipe/bowl/holds","l")}
+              ${t("Least the whisk catches, unwhipped","/pipe/bowl/whisk_catches","ml",!0)}
             </div>`})}
-        ${_e({at:"/pipe/pace",name:"the pace",title:"The pace",add:"Say how fast you pipe",blank:{stays_open:"",each:""},body:()=>s`<div class="row">
-              ${e("Can be piped for","/pipe/pace/stays_open","min")}
-              ${e("To pipe one","/pipe/pace/each","s")}
-              ${e("To change the bag","/pipe/pace/bag_change","s",!0)}
+        ${dt({at:"/pipe/pace",name:"the pace",title:"The pace",add:"Say how fast you pipe",blank:{stays_open:"",each:""},body:()=>s`<div class="row">
+              ${t("Can be piped for","/pipe/pace/stays_open","min")}
+              ${t("To pipe one","/pipe/pace/each","s")}
+              ${t("To change the bag","/pipe/pace/bag_change","s",!0)}
             </div>`})}
-        ${_e({at:"/pipe/lye_spoon",name:"the lye spoon",title:"Lye by the spoon",add:"Lye is whipped in by the spoon",blank:{holds:"",each:""},body:()=>s`<div class="row">
-              ${e("Spoon holds","/pipe/lye_spoon/holds","ml")}
-              ${e("From one spoonful to the next","/pipe/lye_spoon/each","s")}
+        ${dt({at:"/pipe/lye_spoon",name:"the lye spoon",title:"Lye by the spoon",add:"Lye is whipped in by the spoon",blank:{holds:"",each:""},body:()=>s`<div class="row">
+              ${t("Spoon holds","/pipe/lye_spoon/holds","ml")}
+              ${t("From one spoonful to the next","/pipe/lye_spoon/each","s")}
             </div>`})}
-      </div>`})}var[sp,es]=[440,270],[to,Xr,si,yn]=[64,sp-10,10,es-52],Of=6,Ff=8;function rp(e){let t=e/Of,n=10**Math.floor(Math.log10(t)),o=[1,2,5,10].map(i=>i*n).find(i=>i>=t);return Array.from({length:Math.floor(e/o+1e-9)+1},(i,r)=>r*o)}var vn=e=>$(e,1);function ap(e,t){let n=e.at(-1)?.depth_mm??1,o=e.at(-1)?.volume_ml??1,i=p=>vn(to+(Xr-to)*p/n),r=p=>vn(yn-(yn-si)*p/o),l=e.map(({depth_mm:p,volume_ml:c})=>`L${i(p)} ${r(c)}`).join("");return s`<svg
+      </div>`})}var[mu,Mr]=[440,270],[zn,Or,Uo,un]=[64,mu-10,10,Mr-52],Dm=6,Fm=8;function du(t){let e=t/Dm,n=10**Math.floor(Math.log10(e)),o=[1,2,5,10].map(i=>i*n).find(i=>i>=e);return Array.from({length:Math.floor(t/o+1e-9)+1},(i,r)=>r*o)}var cn=t=>x(t,1);function fu(t,e){let n=t.at(-1)?.depth_mm??1,o=t.at(-1)?.volume_ml??1,i=c=>cn(zn+(Or-zn)*c/n),r=c=>cn(un-(un-Uo)*c/o),l=t.map(({depth_mm:c,volume_ml:p})=>`L${i(c)} ${r(p)}`).join("");return s`<svg
       class="level-curve"
-      viewBox="0 0 ${sp} ${es}"
+      viewBox="0 0 ${mu} ${Mr}"
       role="img"
-      aria-label="Level curve: volume by depth, with the pour line at ${t} millimetres"
+      aria-label="Level curve: volume by depth, with the pour line at ${e} millimetres"
     >
-      ${rp(n).map(p=>W`<path class="grid" d="M${i(p)} ${si}V${yn}" />
-            <text x=${i(p)} y=${yn+20} text-anchor="middle">${vn(p)}</text>`)}
-      ${rp(o).map(p=>W`<path class="grid" d="M${to} ${r(p)}H${Xr}" />
-            <text x=${to-8} y=${r(p)} text-anchor="end" dominant-baseline="middle">${vn(p)}</text>`)}
-      ${W`<text x=${(to+Xr)/2} y=${es-6} text-anchor="middle">depth, mm</text>
-        <text transform="translate(16 ${(si+yn)/2}) rotate(-90)" text-anchor="middle">volume, ml</text>
+      ${du(n).map(c=>L`<path class="grid" d="M${i(c)} ${Uo}V${un}" />
+            <text x=${i(c)} y=${un+20} text-anchor="middle">${cn(c)}</text>`)}
+      ${du(o).map(c=>L`<path class="grid" d="M${zn} ${r(c)}H${Or}" />
+            <text x=${zn-8} y=${r(c)} text-anchor="end" dominant-baseline="middle">${cn(c)}</text>`)}
+      ${L`<text x=${(zn+Or)/2} y=${Mr-6} text-anchor="middle">depth, mm</text>
+        <text transform="translate(16 ${(Uo+un)/2}) rotate(-90)" text-anchor="middle">volume, ml</text>
         <path class="curve" d="M${i(0)} ${r(0)}${l}" />
-        <path class="pour-line" d="M${i(t)} ${si}V${yn}" />`}
+        <path class="pour-line" d="M${i(e)} ${Uo}V${un}" />`}
     </svg>
-    ${Mf(e)}`}function Mf(e){let t=Math.max(1,Math.round(e.length/Ff)),n=e.filter((o,i)=>(i+1)%t===0);return s`<details>
+    ${Om(t)}`}function Om(t){let e=Math.max(1,Math.round(t.length/Fm)),n=t.filter((o,i)=>(i+1)%e===0);return s`<details>
     <summary>The curve as a table</summary>
     <table class="levels">
       <caption>
@@ -482,222 +481,222 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
       </thead>
       <tbody>
         ${n.map(({depth_mm:o,volume_ml:i,ml_per_mm:r})=>s`<tr>
-              <th scope="row">${vn(o)}</th>
-              <td>${vn(i)}</td>
-              <td>${$(r,2)}</td>
+              <th scope="row">${cn(o)}</th>
+              <td>${cn(i)}</td>
+              <td>${x(r,2)}</td>
             </tr>`)}
       </tbody>
     </table>
-  </details>`}var Ie=e=>e===null?"not known":`${$(e,2)} mm`,$e=(e,t)=>{let n=H(t);return n==="not said"?[]:[[e,n,D]]};function lp(e,t){let n=t.heat;return{formula:"hottest lye: where its enthalpy is that of the cold water and the dry alkali together, all at once in a pot that takes none of it; cooling time = mass \xD7 heat capacity \xF7 (U \xD7 area) \xD7 ln((from \u2212 around) \xF7 (to \u2212 around))",with:[["strength",`${$(t.lye_strength_percent,1)} %`],["water at",`${n.water_at_c} \xB0C`],...$e("lye made at",`/${e}/warmth/lye_made_at`),...$e("lye used at",`/${e}/warmth/lye_used_at`),...$e("fats at",`/${e}/warmth/fats_at`),...$e("cooled in",`/${e}/warmth/cooled_in`)],sources:["NaOH: enthalpy and vapour pressure by Olsson, Jernqvist and Aly, Int. J. Thermophysics 18 (1997)","KOH: heat of solution at infinite dilution (CRC Handbook), which is too warm, never too cool","U: 50 to 300 W/(m\xB2 K) in water, 5 to 20 in air, by published coefficients of free convection; Newton's law of cooling"]}}function up(e){return{formula:"pieces = batter left after losses \xF7 (net weight \xF7 cup) \xF7 topping of one piece, rounded down; overrun = plain density \xF7 whipped density \u2212 1",with:[["batter",B(e.make_g)],["losses together",B(e.lost_g)],["cup holds",H("/pipe/whip/holds"),D],["topping of one piece",V(e.volume_each_ml)],["plain density",`${e.plain_density_computed_g_per_ml} g/ml`,"computed, before whipping"],["to pipe",String(e.pieces)]]}}function pp(e){return{formula:"piping = pieces \xD7 one piece + bag changes; least = what the whisk catches \xF7 plain batter of one piece; most = share of the bowl \xF7 whipped batter of one piece, and open time \xF7 one piece; spoonfuls = lye \xF7 spoon",with:[["pieces",String(e.pieces)],...$e("one piece takes","/pipe/pace/each"),...$e("a bag change","/pipe/pace/bag_change"),...e.loads?[["bag loads",String(e.loads),`bag of ${H("/pipe/bag_holds")}`]]:[],...$e("stays open","/pipe/pace/stays_open"),...$e("bowl holds","/pipe/bowl/holds"),...$e("whisk catches","/pipe/bowl/whisk_catches"),...$e("spoon holds","/pipe/lye_spoon/holds"),...$e("from one spoonful to the next","/pipe/lye_spoon/each")],sources:["how full a bowl may be whipped: common practice, no source"]}}function cp({on_top:e,buried:t},n){let o=`/perch/${n}`;return{formula:e?"it stands proud by its height less what is pressed in; it rests on a circle as large as its section at that depth":"cover = least distance between the surfaces of the embed and of wall, floor, pour line or next embed; pushed aside = its volume below the line",with:e?[...$e("pressed in",`${o}/on_top/sinks`),["of it below the top",V(e.sunk_ml)],["rests on a circle of",Ie(e.contact_mm)],["flat of the peak",Ie(e.peak_flat_mm),"by the topping's shape"]]:[...$e("cover wanted",`${o}/buried/cover`),...(t?.embeds??[]).map(({middle_mm:i,floor_cover_mm:r,wall_cover_mm:l,apart_mm:p},c)=>[`${c+1}. middle at ${i.map(d=>$(d,1)).join(", ")} mm`,`floor ${Ie(r)}, wall ${Ie(l)}`,p===null?"":`next one ${Ie(p)}`])],sources:["measured between the facets of mould and embed as they are drawn"]}}function mp(){let{gauge:e}=a.measured,t=e.pockets[0];return{formula:"to the brim = area of the level section, summed from floor to brim; of a mesh by the signed tetrahedra of its facets (divergence theorem); with water = net weight \xF7 density of water",with:[["one cavity",V(t.brimful_ml)],["floor",Ie(t.floor_mm)],["brim",Ie(t.brim_mm)],["opening",`${$(t.opening_cm2,2)} cm\xB2`],["cavities",String(e.pockets.length)],["all of them",V(e.total_ml)]],sources:ti()}}function dp(e){let t=e.piece.size;return{formula:"the box that the model of base, topping and decoration just fits, standing as it was poured",with:[["wide",Ie(t.width_mm)],["deep",Ie(t.depth_mm)],["high",Ie(t.height_mm)],["of it base to the pour line",Ie(e.pour.depth_mm)]]}}var Ae={at:"/perch"},ai=e=>`${Ae.at}/${e}`,zt=e=>E("run",`${ai(e)}/name`).trim()||`Decoration ${e+1}`,pe=()=>g(a.run.now,"/cut")!==void 0,li=e=>["mould","rod","drizzle"].find(t=>_("run",`${e}/${t}`)!==void 0),no=e=>["per_piece","per_cast"].find(t=>_("run",`${e}/${t}`)!==void 0);var be="/batch",kn="/pots",oo=e=>`${e}/moulds_owned`;function ts(){let e=[be,kn,oo("/pour")];return P({name:"batches",pointers:e,summary:`Batches, pots, moulds owned${Ef()}`,body:()=>s` <p class="hint">What you leave blank sets no limit.</p>
-        ${L("run",be)} ${L("run",kn)}
+  </details>`}var yt={at:"/perch"},zo=t=>`${yt.at}/${t}`,De=t=>j("run",`${zo(t)}/name`).trim()||`Decoration ${t+1}`,rt=()=>$(a.run.now,"/cut")!==void 0,Ho=t=>["mould","rod","drizzle"].find(e=>g("run",`${t}/${e}`)!==void 0),Hn=t=>["per_piece","per_cast"].find(e=>g("run",`${t}/${e}`)!==void 0);var mt="/batch",pn="/pots",Jn=t=>`${t}/moulds_owned`;function Er(){let t=[mt,pn,Jn("/pour")];return R({name:"batches",pointers:t,summary:`Batches, pots, moulds owned${Mm()}`,body:()=>s` <p class="hint">What you leave blank sets no limit.</p>
+        ${M("run",mt)} ${M("run",pn)}
         <div class="row">
-          ${m({label:"Moulds like this owned",at:oo("/pour"),count:!0,optional:!0,short:!0,hint:"Else as many as the mould's own file says."})}
-          ${m({label:"Pot for the base holds",at:`${kn}/holds`,unit:"l",optional:!0,takes_part:!0,short:!0,hint:"To the brim; filled to two thirds."})}
-          ${m({label:"Lye jug holds",at:`${kn}/lye_jug`,unit:"l",optional:!0,takes_part:!0,short:!0,hint:"To the brim; filled to half."})}
-          ${Lf()} ${Bf()}
+          ${d({label:"Moulds like this owned",at:Jn("/pour"),count:!0,optional:!0,short:!0,hint:"Else as many as the mould's own file says."})}
+          ${d({label:"Pot for the base holds",at:`${pn}/holds`,unit:"l",optional:!0,takes_part:!0,short:!0,hint:"To the brim; filled to two thirds."})}
+          ${d({label:"Lye jug holds",at:`${pn}/lye_jug`,unit:"l",optional:!0,takes_part:!0,short:!0,hint:"To the brim; filled to half."})}
+          ${Em()} ${Cm()}
         </div>
-        ${w({question:"Cavities at each filling",at:be,asked_at:`${be}/fill`,chosen:_("run",`${be}/fill`)==="full"?"full":"needed",answers:[["needed","As many as are needed"],["full","All of them, the rest to stock"]],puts:t=>fp("fill",t==="full"?t:void 0)})}`})}function Ef(){let[e,t,n,o,i]=[`${be}/pieces`,`${be}/casts`,`${kn}/holds`,`${kn}/lye_jug`,oo("/pour")].map(l=>E("run",l)),r=[e&&`at most ${e} in a batch`,t&&`at most ${t} casts in a batch`,n&&`pot of ${n}`,o&&`lye jug of ${o}`,i&&te(Number(i),"mould")].filter(Boolean);return r.length?`: ${r.join(", ")}`:""}function fp(e,t){let n=q("run",be,[e]),o=t===void 0?n:{...n,[e]:t};return Object.keys(o).length?o:void 0}function Lf(){let e=_("run",`${be}/casts`)!==void 0,t=(n,o)=>m({label:o,at:`${be}/${n}`,count:!0,optional:!0,takes_part:!0,short:!0});return pe()?_("run",`${be}/pieces`)!==void 0?s`${t("pieces","Most bars in a batch")}
-        <button type="button" @click=${If}>Count loaves instead</button>`:t("casts","Most loaves in a batch"):e?t("casts","Most casts in a batch"):t("pieces","Most pieces in a batch")}function If(){Q("run","Counted in loaves",be,fp("pieces",void 0))}function Bf(){let e=`${be}/whippings`;return!Pe()&&_("run",e)===void 0?u:m({label:"Whippings a batch",at:e,count:!0,optional:!0,takes_part:!0,short:!0,hint:"Each weighed out by itself; else one."})}var Wf=500,ns=()=>g(a.run.now,"/cut")===void 0&&(a.plan?.pour.brimful_ml??0)>=Wf;function Cf(){Q("run","Cut it into bars","/cut",{bar:{},kerf:""},Wt(Y("run","/cut/bar")))}function jf(){Q("run","Left whole","/cut",void 0,Re("cut-into-bars"))}function os(){return ns()?s`<div class="choice">
-    <button type="button" id="cut-into-bars" @click=${Cf}>Cut it into bars</button>
-  </div>`:u}var Nf={loaf:{thickness:""},slab:{length:"",width:""}};function zf(){let e=_("run","/cut/bar")??{};return"thickness"in e?"loaf":"length"in e||"width"in e?"slab":void 0}var Hf={loaf:[["","Along the longer side"],["x","Along x, across the drawing"],["y","Along y, away from you"],["z","Upwards: rounds off a column"]],slab:[["","Whichever gives more bars"],["x","Along x, across the drawing"],["y","Along y, away from you"]]};function ui(){let e=zf(),t=(o,i)=>m({label:o,at:`/cut/${i}`,unit:"mm",short:!0,optional:!0}),n=E("run","/cut/along");return s` ${w({question:"What is cut?",at:"/cut/bar",chosen:e,answers:[["loaf","A loaf, into slices"],["slab","A slab, into bars"]],puts:o=>Nf[o]})}
+        ${b({question:"Cavities at each filling",at:mt,asked_at:`${mt}/fill`,chosen:g("run",`${mt}/fill`)==="full"?"full":"needed",answers:[["needed","As many as are needed"],["full","All of them, the rest to stock"]],puts:e=>hu("fill",e==="full"?e:void 0)})}`})}function Mm(){let[t,e,n,o,i]=[`${mt}/pieces`,`${mt}/casts`,`${pn}/holds`,`${pn}/lye_jug`,Jn("/pour")].map(l=>j("run",l)),r=[t&&`at most ${t} in a batch`,e&&`at most ${e} casts in a batch`,n&&`pot of ${n}`,o&&`lye jug of ${o}`,i&&it(Number(i),"mould")].filter(Boolean);return r.length?`: ${r.join(", ")}`:""}function hu(t,e){let n=U("run",mt,[t]),o=e===void 0?n:{...n,[t]:e};return Object.keys(o).length?o:void 0}function Em(){let t=g("run",`${mt}/casts`)!==void 0,e=(n,o)=>d({label:o,at:`${mt}/${n}`,count:!0,optional:!0,takes_part:!0,short:!0});return rt()?g("run",`${mt}/pieces`)!==void 0?s`${e("pieces","Most bars in a batch")}
+        <button type="button" @click=${Lm}>Count loaves instead</button>`:e("casts","Most loaves in a batch"):t?e("casts","Most casts in a batch"):e("pieces","Most pieces in a batch")}function Lm(){K("run","Counted in loaves",mt,hu("pieces",void 0))}function Cm(){let t=`${mt}/whippings`;return!wt()&&g("run",t)===void 0?u:d({label:"Whippings a batch",at:t,count:!0,optional:!0,takes_part:!0,short:!0,hint:"Each weighed out by itself; else one."})}var Bm=500,Lr=()=>$(a.run.now,"/cut")===void 0&&(a.plan?.pour.brimful_ml??0)>=Bm;function Im(){K("run","Cut it into bars","/cut",{bar:{},kerf:""},Pe(q("run","/cut/bar")))}function Wm(){K("run","Left whole","/cut",void 0,bt("cut-into-bars"))}function Cr(){return Lr()?s`<div class="choice">
+    <button type="button" id="cut-into-bars" @click=${Im}>Cut it into bars</button>
+  </div>`:u}var jm={loaf:{thickness:""},slab:{length:"",width:""}};function Nm(){let t=g("run","/cut/bar")??{};return"thickness"in t?"loaf":"length"in t||"width"in t?"slab":void 0}var Um={loaf:[["","Along the longer side"],["x","Along x, across the drawing"],["y","Along y, away from you"],["z","Upwards: rounds off a column"]],slab:[["","Whichever gives more bars"],["x","Along x, across the drawing"],["y","Along y, away from you"]]};function Jo(){let t=Nm(),e=(o,i)=>d({label:o,at:`/cut/${i}`,unit:"mm",short:!0,optional:!0}),n=j("run","/cut/along");return s` ${b({question:"What is cut?",at:"/cut/bar",chosen:t,answers:[["loaf","A loaf, into slices"],["slab","A slab, into bars"]],puts:o=>jm[o]})}
     <div class="row">
-      ${e==="loaf"?m({label:"Bar, thickness",at:"/cut/bar/thickness",unit:"mm",short:!0}):u}
-      ${e==="slab"?["length","width"].map(o=>m({label:`Bar, ${o}`,at:`/cut/bar/${o}`,unit:"mm",short:!0})):u}
-      ${m({label:"Kerf of each cut",at:"/cut/kerf",unit:"mm",short:!0})}
-      ${t("Off each end","end_trim")} ${t("Off each side","side_trim")}
-      ${t("Planed off the top","top_planing")}
-      ${t(e==="slab"?"Planed off each side of a bar":"Planed off both faces","face_planing")}
+      ${t==="loaf"?d({label:"Bar, thickness",at:"/cut/bar/thickness",unit:"mm",short:!0}):u}
+      ${t==="slab"?["length","width"].map(o=>d({label:`Bar, ${o}`,at:`/cut/bar/${o}`,unit:"mm",short:!0})):u}
+      ${d({label:"Kerf of each cut",at:"/cut/kerf",unit:"mm",short:!0})}
+      ${e("Off each end","end_trim")} ${e("Off each side","side_trim")}
+      ${e("Planed off the top","top_planing")}
+      ${e(t==="slab"?"Planed off each side of a bar":"Planed off both faces","face_planing")}
     </div>
     <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
-    ${e?w({question:e==="loaf"?"Slice follows slice":"The bars' length lies",at:"/cut/along",chosen:n,answers:Hf[e],puts:o=>o||void 0}):u}
-    <button type="button" @click=${jf}>Leave it whole</button>`}var Uf=/put "confirmed": ("(?:[^"\\]|\\.)*")/;function Jf(e,t,n){let o=Uf.exec(n)?.[1];if(o===void 0)return;let i=JSON.parse(o),r=t==="/"?e:g(e,t),p=r!==null&&typeof r=="object"&&!Array.isArray(r)&&!/ beside "/.test(n)?t.replace(/^\/$/,""):t.slice(0,t.lastIndexOf("/")),c=g(e,`${p}/confirmed`),d=Array.isArray(c)?c:typeof c=="string"?[c]:[];return{pointer:`${p}/confirmed`,value:d.length?[...d,i]:i}}function pi(e,t,n,o){let i=Jf(e,t,n);return i?s`<button type="button" @click=${()=>o(i.pointer,i.value)}>It is really so: keep it</button>`:u}function rs(){let e="/lye_pot",t=_("run",`${e}/shared`)===!0;return!t&&!Pe()?u:s`${Fr(e,"Make one lye pot for both",t,{shared:!0})}
-  ${t?m({label:"The empty pot weighs",at:`${e}/pot_tare`,unit:"g",optional:!0,hint:"If you know it, you are told what the full pot is to weigh."}):u}`}function hp(){return s`<section class="shelf" aria-labelledby="extras-title">
+    ${t?b({question:t==="loaf"?"Slice follows slice":"The bars' length lies",at:"/cut/along",chosen:n,answers:Um[t],puts:o=>o||void 0}):u}
+    <button type="button" @click=${Wm}>Leave it whole</button>`}var zm=/put "confirmed": ("(?:[^"\\]|\\.)*")/;function Hm(t,e,n){let o=zm.exec(n)?.[1];if(o===void 0)return;let i=JSON.parse(o),r=e==="/"?t:$(t,e),c=r!==null&&typeof r=="object"&&!Array.isArray(r)&&!/ beside "/.test(n)?e.replace(/^\/$/,""):e.slice(0,e.lastIndexOf("/")),p=$(t,`${c}/confirmed`),m=Array.isArray(p)?p:typeof p=="string"?[p]:[];return{pointer:`${c}/confirmed`,value:m.length?[...m,i]:i}}function qo(t,e,n,o){let i=Hm(t,e,n);return i?s`<button type="button" @click=${()=>o(i.pointer,i.value)}>It is really so: keep it</button>`:u}function Ir(){let t="/lye_pot",e=g("run",`${t}/shared`)===!0;return!e&&!wt()?u:s`${hr(t,"Make one lye pot for both",e,{shared:!0})}
+  ${e?d({label:"The empty pot weighs",at:`${t}/pot_tare`,unit:"g",optional:!0,hint:"If you know it, you are told what the full pot is to weigh."}):u}`}function gu(){return s`<section class="shelf" aria-labelledby="extras-title">
     <h2 id="extras-title">Pot, bottles, label</h2>
-    ${rs()} ${ss()} ${as()}
-  </section>`}function ss(e){let t={at:"/bottles"},n=x(t);return P({name:"bottles",pointers:[t.at],summary:"Bottles of fragrance to use up",is_needed:n.length>0,body:()=>s` <p class="hint">
+    ${Ir()} ${Wr()} ${jr()}
+  </section>`}function Wr(t){let e={at:"/bottles"},n=T(e);return R({name:"bottles",pointers:[e.at],summary:"Bottles of fragrance to use up",is_needed:n.length>0,body:()=>s` <p class="hint">
           A whole bottle is shared over the batters at one rate, never by
-          halves.${e&&he(e)?` Weights are of ${he(e)}.`:""}
+          halves.${t&&ct(t)?` Weights are of ${ct(t)}.`:""}
         </p>
-        ${n.map((o,i)=>{let r=`${t.at}/${i}`,l=String(o.name)||`bottle ${i+1}`;return s`<div class="part" id=${I(t,i)} role="group" aria-label=${l}>
+        ${n.map((o,i)=>{let r=`${e.at}/${i}`,l=String(o.name)||`bottle ${i+1}`;return s`<div class="part" id=${E(e,i)} role="group" aria-label=${l}>
             <div class="part-head">
               <p class="part-title">${l}</p>
-              ${J(t,i,l)}
+              ${N(e,i,l)}
             </div>
-            ${L("run",r)} ${L("run",`${r}/shared`)}
+            ${M("run",r)} ${M("run",`${r}/shared`)}
             <div class="row">
-              ${m({label:"Fragrance, as in the formulas",at:`${r}/name`})}
-              ${m({label:"The bottle holds",at:`${r}/holds`,unit:"g",short:!0})}
+              ${d({label:"Fragrance, as in the formulas",at:`${r}/name`})}
+              ${d({label:"The bottle holds",at:`${r}/holds`,unit:"g",short:!0})}
             </div>
-            ${e?qf(e,i,l):u}
+            ${t?Jm(t,i,l):u}
           </div>`})}
-        ${z(t,"Use up a bottle",()=>N(t,{name:"",holds:"",shared:"by rate"},"bottle"))}`})}function qf(e,t,n){let o=e.bottles?.[t];return o?.name!==n?u:o.parts.map((i,r)=>k({key:`bottle.${t}.${r}`,label:`Into the ${i.part.toLowerCase()}`,note:`${$(i.percent_of_batter,2)} % of the batter`,shown:j(a.units,re(i,"")),size:"weigh",sum:ju(e,t,r)}))}function as(){return _e({at:"/label",name:"the label",title:"For the label",add:"Draft the label",blank:{market:""},body:Kf})}function Kf(){let e=_("run","/label/market"),t=_("run","/label/weighed")===void 0?"said":"weighed";return s`${w({question:"Where it is sold",at:"/label",asked_at:"/label/market",chosen:e,answers:[["EU","In the EU"],["US","In the US"]],puts:Vf})}
-  ${w({question:"How much pieces differ",at:"/label",is_told_elsewhere:!0,chosen:t,answers:[["weighed","I have weighed finished pieces"],["said","I say how much they differ"]],puts:Gf})}
-  ${t==="weighed"?Yf():s`<div class="row">
-          ${m({label:"Heavier or lighter by",at:"/label/spread",optional:!0,short:!0,hint:"Such as 2 g or 3 %."})}
-          ${m({label:"Pour line higher or lower by",at:"/label/pour_line",unit:"mm",optional:!0,short:!0})}
+        ${I(e,"Use up a bottle",()=>B(e,{name:"",holds:"",shared:"by rate"},"bottle"))}`})}function Jm(t,e,n){let o=t.bottles?.[e];return o?.name!==n?u:o.parts.map((i,r)=>v({key:`bottle.${e}.${r}`,label:`Into the ${i.part.toLowerCase()}`,note:`${x(i.percent_of_batter,2)} % of the batter`,shown:z(a.units,lt(i,"")),size:"weigh",of:`${t.place}.bottles.${e}.parts.${r}.g`}))}function jr(){return dt({at:"/label",name:"the label",title:"For the label",add:"Draft the label",blank:{market:""},body:qm})}function qm(){let t=g("run","/label/market"),e=g("run","/label/weighed")===void 0?"said":"weighed";return s`${b({question:"Where it is sold",at:"/label",asked_at:"/label/market",chosen:t,answers:[["EU","In the EU"],["US","In the US"]],puts:Km})}
+  ${b({question:"How much pieces differ",at:"/label",is_told_elsewhere:!0,chosen:e,answers:[["weighed","I have weighed finished pieces"],["said","I say how much they differ"]],puts:Vm})}
+  ${e==="weighed"?Gm():s`<div class="row">
+          ${d({label:"Heavier or lighter by",at:"/label/spread",optional:!0,short:!0,hint:"Such as 2 g or 3 %."})}
+          ${d({label:"Pour line higher or lower by",at:"/label/pour_line",unit:"mm",optional:!0,short:!0})}
         </div>`}
-  ${m({label:"Your labels already say",at:"/label/states",unit:"g",optional:!0,hint:"It is held against the pieces."})}
-  ${e==="EU"||_("run",is)!==void 0?Fr(is,"With the e mark",_("run",is)===!0,!0):u}`}var is="/label/e_mark";function Vf(e){return{...q("run","/label",e==="EU"?[]:["e_mark"]),market:e}}function Gf(e){let t=q("run","/label",["weighed","spread","pour_line"]);return e==="weighed"?{...t,weighed:["","",""]}:t}function Yf(){let e={at:"/label/weighed",least:3};return s`<div class="trials">
-      ${x(e).map((t,n)=>s`<div class="row" id=${I(e,n)}>
-            ${m({label:`Piece ${n+1}`,at:`${e.at}/${n}`,unit:"g",short:!0})}
-            ${J(e,n,`piece ${n+1}`)}
+  ${d({label:"Your labels already say",at:"/label/states",unit:"g",optional:!0,hint:"It is held against the pieces."})}
+  ${t==="EU"||g("run",Br)!==void 0?hr(Br,"With the e mark",g("run",Br)===!0,!0):u}`}var Br="/label/e_mark";function Km(t){return{...U("run","/label",t==="EU"?[]:["e_mark"]),market:t}}function Vm(t){let e=U("run","/label",["weighed","spread","pour_line"]);return t==="weighed"?{...e,weighed:["","",""]}:e}function Gm(){let t={at:"/label/weighed",least:3};return s`<div class="trials">
+      ${T(t).map((e,n)=>s`<div class="row" id=${E(t,n)}>
+            ${d({label:`Piece ${n+1}`,at:`${t.at}/${n}`,unit:"g",short:!0})}
+            ${N(t,n,`piece ${n+1}`)}
           </div>`)}
     </div>
-    ${z(e,"One more piece",()=>N(e,"","piece"))}`}function $t(e){let{whole:t,batch:n}=e,o=Ll(t,n);return s`<h3 class="batch-head of-plan ${pn(t)?"of-sizes":""}">
-      One batch: ${de(t,n)}${o?s`<span>, ${o}</span>`:u}
+    ${I(t,"One more piece",()=>B(t,"","piece"))}`}function le(t){let{whole:e,batch:n}=t,o=hl(e,n);return s`<h3 class="batch-head of-plan ${Xe(e)?"of-sizes":""}">
+      One batch: ${Tt(e,n)}${o?s`<span>, ${o}</span>`:u}
     </h3>
-    ${pn(t)?s`<div class="sizes">
-            ${ue("Which batch is weighed",String(Tr(t)),t.batches.map((i,r)=>[String(r),de(t,i)+(i.count>1?`, ${Ze(i.count)}`:"")]),Qf)}
-          </div>`:u}`}function Qf(e){let t=a.plan;h({batch:Number(e)}),je(`One batch: ${de(t,t.batches[a.batch])}`)}function gp(e){let{batches:t,fillings:n,cavities:o,to_stock:i}=e.pieces,r=e.batches.map(c=>`${pn(e)?`${c.count} of `:""}${de(e,c)}`),l=`Made in ${t} batches${pn(e)?": ":" of "}${Sr(r)}; ${Wo(n,o)}.`,p=e.batch_limits.filter(c=>c.sets);return s`<div class="batches-told of-plan">
-    ${X(e)?s`<p><b>${l}</b></p>`:u}
+    ${Xe(e)?s`<div class="sizes">
+            ${nt("Which batch is weighed",String(ar(e)),e.batches.map((i,r)=>[String(r),Tt(e,i)+(i.count>1?`, ${In(i.count)}`:"")]),Qm)}
+          </div>`:u}`}function Qm(t){let e=a.plan;f({batch:Number(t)}),Ft(`One batch: ${Tt(e,e.batches[a.batch])}`)}function $u(t){let{batches:e,fillings:n,cavities:o,to_stock:i}=t.pieces,r=t.batches.map(p=>`${Xe(t)?`${p.count} of `:""}${Tt(t,p)}`),l=`Made in ${e} batches${Xe(t)?": ":" of "}${lr(r)}; ${So(n,o)}.`,c=t.batch_limits.filter(p=>p.sets);return s`<div class="batches-told of-plan">
+    ${G(t)?s`<p><b>${l}</b></p>`:u}
     ${i>0?s`<p>
-            ${te(i,e.cut?"bar":"piece")} beyond the order ${i===1?"goes":"go"} to
+            ${it(i,t.cut?"bar":"piece")} beyond the order ${i===1?"goes":"go"} to
             stock.
           </p>`:u}
-    ${p.length?s`<p><span class="called">What sets a batch:</span> ${p.map(c=>c.text).join(" ")}</p>`:u}
-    ${e.around.length?s`<p><span class="called">One fewer, one more:</span> ${e.around.map(c=>c.text).join(" ")}</p>`:u}
-  </div>`}var xn=e=>v(a.printing,e);function _p(e,t){let n=document.createElement("a");n.href=e,t(n),n.click()}async function $p(e){if(!a.printing.is_working){xn({is_working:!0,told:"Making it ..."});try{await Zf(),xn({told:await e()})}catch(t){xn({told:t instanceof Error?t.message:String(t)})}xn({is_working:!1})}}async function Zf(){await on();let e=Ye("run");if(e)throw new Error(`${e.file} changed underneath: say first which text is to stay.`)}var bt=(e,t)=>()=>$p(async()=>{let n=URL.createObjectURL(await Vt(t));return _p(n,o=>o.download=e),window.setTimeout(()=>URL.revokeObjectURL(n),6e4),`${e} is in your downloads.`}),Xf=e=>()=>$p(async()=>(_p(await ya(e),t=>Object.assign(t,{target:"_blank",rel:"noopener"})),"It is open in a tab of its own: print it there at 100 %, not fitted to the page.")),eh=e=>{xn({paper:e}),localStorage.setItem("paper",e)},th=e=>e.batches.flatMap(t=>t.numbers.map(n=>({number:n,one:t}))).sort((t,n)=>t.number-n.number);function bp(e){let{batch:t}=a.printing;return X(e)&&t<=e.pieces.batches?t:0}function nh(e){if(!X(e))return u;let t=bp(e),n=i=>xn({batch:Number(i.target.value)}),o=(i,r)=>s`<option value=${i} .selected=${ae(i===t)}>${r}</option>`;return s`<div class="row">
+    ${c.length?s`<p><span class="called">What sets a batch:</span> ${c.map(p=>p.text).join(" ")}</p>`:u}
+    ${t.around.length?s`<p><span class="called">One fewer, one more:</span> ${t.around.map(p=>p.text).join(" ")}</p>`:u}
+  </div>`}var dn=t=>y(a.printing,t);function _u(t,e){let n=document.createElement("a");n.href=t,e(n),n.click()}async function bu(t){if(!a.printing.is_working){dn({is_working:!0,told:"Making it ..."});try{await Ym(),dn({told:await t()})}catch(e){dn({told:e instanceof Error?e.message:String(e)})}dn({is_working:!1})}}async function Ym(){await Ke();let t=Ut("run");if(t)throw new Error(`${t.file} changed underneath: say first which text is to stay.`)}var ue=(t,e)=>()=>bu(async()=>{let n=URL.createObjectURL(await Ie(e));return _u(n,o=>o.download=t),window.setTimeout(()=>URL.revokeObjectURL(n),6e4),`${t} is in your downloads.`}),Zm=t=>()=>bu(async()=>(_u(await ea(t),e=>Object.assign(e,{target:"_blank",rel:"noopener"})),"It is open in a tab of its own: print it there at 100 %, not fitted to the page.")),Xm=t=>{dn({paper:t}),localStorage.setItem("paper",t)},tf=t=>t.batches.flatMap(e=>e.numbers.map(n=>({number:n,one:e}))).sort((e,n)=>e.number-n.number);function wu(t){let{batch:e}=a.printing;return G(t)&&e<=t.pieces.batches?e:0}function ef(t){if(!G(t))return u;let e=wu(t),n=i=>dn({batch:Number(i.target.value)}),o=(i,r)=>s`<option value=${i} .selected=${tt(i===e)}>${r}</option>`;return s`<div class="row">
     <div class="field choose">
       <label for="sheet-batch">The sheet is for</label>
       <select id="sheet-batch" @change=${n}>
         ${o(0,"the whole run")}
-        ${th(e).map(({number:i,one:r})=>o(i,`batch ${i} of ${e.pieces.batches}: ${de(e,r)}`))}
+        ${tf(t).map(({number:i,one:r})=>o(i,`batch ${i} of ${t.pieces.batches}: ${Tt(t,r)}`))}
       </select>
     </div>
-  </div>`}function wp(e){let{paper:t,is_working:n,told:o}=a.printing,i=a.run.file.split("/").at(-1).replace(/(\.run)?\.json$/,""),r={file:a.run.file,run:a.run.now},l=a.measured?.mould,p={file:l,"below-brim":`${e.pour.below_brim_mm} mm`},c=bp(e),d={plan:r,paper:t,...c?{batch:String(c)}:{}},f=(b,S,A="")=>s`<button type="button" class=${A} ?disabled=${n} @click=${()=>{S()}}>${b}</button>`;return s`<section class="out" aria-labelledby="out-title">
+  </div>`}function yu(t){let{paper:e,is_working:n,told:o}=a.printing,i=a.run.file.split("/").at(-1).replace(/(\.run)?\.json$/,""),r={file:a.run.file,run:a.run.now},l=a.measured?.mould,c={file:l,"below-brim":`${t.pour.below_brim_mm} mm`},p=wu(t),m={plan:r,paper:e,...p?{batch:String(p)}:{}},h=(_,k,A="")=>s`<button type="button" class=${A} ?disabled=${n} @click=${()=>{k()}}>${_}</button>`;return s`<section class="out" aria-labelledby="out-title">
     <h2 id="out-title">To print and to keep</h2>
     <h3>The sheet for the bench</h3>
-    ${ue("Paper",t,[["A4","A4"],["Letter","Letter"]],eh)}
-    ${nh(e)}
+    ${nt("Paper",e,[["A4","A4"],["Letter","Letter"]],Xm)}
+    ${ef(t)}
     <div class="choice">
-      ${f("Bench sheet, to print",Xf({kind:"sheet",...d}),"strong")}
-      ${f("Bench sheet, PDF",bt(`${i}${c?` batch ${c}`:""}.pdf`,{kind:"sheet-pdf",...d}))}
+      ${h("Bench sheet, to print",Zm({kind:"sheet",...m}),"strong")}
+      ${h("Bench sheet, PDF",ue(`${i}${p?` batch ${p}`:""}.pdf`,{kind:"sheet-pdf",...m}))}
     </div>
     <h3>For the label, the wall and the printer</h3>
     <div class="choice">
-      ${e.label?f("Label draft",bt(`${i} label.txt`,{kind:"label",plan:r})):""}
-      ${f("Drawing of the pour, true size",bt(`${i} pour.svg`,{kind:"picture",plan:r}))}
-      ${f("Drawing of the piece",bt(`${i}.svg`,{kind:"piece",plan:r}))}
-      ${f("Whole piece, GLB",bt(`${i}.glb`,{kind:"glb",plan:r}))}
-      ${f("Whole piece, STL",bt(`${i}.stl`,{kind:"stl",plan:r}))}
-      ${l?s`${f("Filled cavity, GLB",bt(`${i} cavity.glb`,{kind:"glb",gauge:p}))}
-            ${f("Cavity, STL",bt(`${i} cavity.stl`,{kind:"stl",gauge:{file:l}}))}`:""}
+      ${t.label?h("Label draft",ue(`${i} label.txt`,{kind:"label",plan:r})):""}
+      ${h("Drawing of the pour, true size",ue(`${i} pour.svg`,{kind:"picture",plan:r}))}
+      ${h("Drawing of the piece",ue(`${i}.svg`,{kind:"piece",plan:r}))}
+      ${h("Whole piece, GLB",ue(`${i}.glb`,{kind:"glb",plan:r}))}
+      ${h("Whole piece, STL",ue(`${i}.stl`,{kind:"stl",plan:r}))}
+      ${l?s`${h("Filled cavity, GLB",ue(`${i} cavity.glb`,{kind:"glb",gauge:c}))}
+            ${h("Cavity, STL",ue(`${i} cavity.stl`,{kind:"stl",gauge:{file:l}}))}`:""}
     </div>
     <p role="status">
-      ${o||`The drawing has the pour line ${T(se(a.units,e.pour.below_brim_mm))} below the brim.`}
+      ${o||`The drawing has the pour line ${P(X(a.units,t.pour.below_brim_mm))} below the brim.`}
     </p>
-  </section>`}var vp=e=>e.map(t=>`M${t.map(([n,o])=>`${n.toFixed(2)} ${(-o).toFixed(2)}`).join("L")}Z`).join("");function kp(e,t){let n=t.brim-t.floor,o=e.pour.poured_to_mm??e.pour.depth_mm,i=e.perch?.find(c=>!c.buried&&c.cavity_fills>0),r=i?Sp(i):0,l=i?i.on_top?.stands_proud_mm??1.9*r:0,p=e.pipe?oh(e,t,n,l):0;return{brim:n,line:o,topping:p,ball:r,proud:l,top:Math.max(n,(e.pipe?n:o)+p+l)}}function oh(e,t,n,o){let i=cn(g(a.run.now,"/pipe/envelope/height"));if(i!==void 0)return i;let r=(e.piece.size?.height_mm??0)-n-o;if(r>1)return r;let[l,p]=ir(t,t.brim-.01),c=Math.PI/4*(p-l)**2;return 1500*e.pipe.visible_each_ml/c}function yp(e,t){let[n,o]=ir(e,e.brim-.01),i=(n+o)/2,r=3,l=f=>(o-n)/2*Math.sqrt(1-(f/(r+.3))**2),p=f=>-(t.brim+t.topping*f/r),c=(f,b,S)=>{let A=i+S*(Math.max(l(f),l(b))+(o-n)*.035);return`C${A} ${p(f)} ${A} ${p(b)} ${i+S*l(b)*(b?.94:1)} ${p(b)}`},d=`M${n} ${p(0)}`;for(let f=0;f<r;++f)d+=c(f,f+1,-1);d+=`L${i+l(r)*.94} ${p(r)}`;for(let f=r;f>0;--f)d+=c(f,f-1,1);return`${d}Z`}var io=(e,t)=>e===t?`shaded ${t}`:"plain";function Ht(e,t,n=u){let o=a.measured?.outline;if(!o)return s`<p class="drawing hint">${a.measuring_failed??"Reading the mould ..."}</p>`;let i=kp(t,o),r=o.right-o.left,l=Math.max(6,r*.1),p={x:o.left-l,y:-i.top-l,w:r+2*l,h:i.top+2*l};return s`<div class="drawing">
-      <svg viewBox="${p.x} ${p.y} ${p.w} ${p.h}" role="img" aria-label=${mh(e,t)}>
-        ${ih(e)} ${rh(e,t,o,i)} ${ah(e,t,o,i)} ${lh()}
-        ${uh(e,t,o,i)} ${ch(e,t,o,i)}
-        ${W`<line class="pour-line" x1=${p.x+1} x2=${p.x+p.w-1} y1=${-i.line} y2=${-i.line} />
-        <line class="brim" x1=${p.x+1} x2=${o.left-1} y1=${-i.brim} y2=${-i.brim} />
-        <line class="brim" x1=${o.right+1} x2=${p.x+p.w-1} y1=${-i.brim} y2=${-i.brim} />`}
+  </section>`}var ku=t=>t.map(e=>`M${e.map(([n,o])=>`${n.toFixed(2)} ${(-o).toFixed(2)}`).join("L")}Z`).join("");function xu(t,e){let n=e.brim-e.floor,o=t.pour.poured_to_mm??t.pour.depth_mm,i=t.perch?.find(p=>!p.buried&&p.cavity_fills>0),r=i?Ru(i):0,l=i?i.on_top?.stands_proud_mm??1.9*r:0,c=t.pipe?nf(t,e,n,l):0;return{brim:n,line:o,topping:c,ball:r,proud:l,top:Math.max(n,(t.pipe?n:o)+c+l)}}function nf(t,e,n,o){let i=tn($(a.run.now,"/pipe/envelope/height"));if(i!==void 0)return i;let r=(t.piece.size?.height_mm??0)-n-o;if(r>1)return r;let[l,c]=ji(e,e.brim-.01),p=Math.PI/4*(c-l)**2;return 1500*t.pipe.visible_each_ml/p}function vu(t,e){let[n,o]=ji(t,t.brim-.01),i=(n+o)/2,r=3,l=h=>(o-n)/2*Math.sqrt(1-(h/(r+.3))**2),c=h=>-(e.brim+e.topping*h/r),p=(h,_,k)=>{let A=i+k*(Math.max(l(h),l(_))+(o-n)*.035);return`C${A} ${c(h)} ${A} ${c(_)} ${i+k*l(_)*(_?.94:1)} ${c(_)}`},m=`M${n} ${c(0)}`;for(let h=0;h<r;++h)m+=p(h,h+1,-1);m+=`L${i+l(r)*.94} ${c(r)}`;for(let h=r;h>0;--h)m+=p(h,h-1,1);return`${m}Z`}var qn=(t,e)=>t===e?`shaded ${e}`:"plain";function Fe(t,e,n=u){let o=a.measured?.outline;if(!o)return s`<p class="drawing hint">${a.measuring_failed??"Reading the mould ..."}</p>`;let i=xu(e,o),r=o.right-o.left,l=Math.max(6,r*.1),c={x:o.left-l,y:-i.top-l,w:r+2*l,h:i.top+2*l};return s`<div class="drawing">
+      <svg viewBox="${c.x} ${c.y} ${c.w} ${c.h}" role="img" aria-label=${df(t,e)}>
+        ${of(t)} ${rf(t,e,o,i)} ${af(t,e,o,i)} ${lf()}
+        ${uf(t,e,o,i)} ${pf(t,e,o,i)}
+        ${L`<line class="pour-line" x1=${c.x+1} x2=${c.x+c.w-1} y1=${-i.line} y2=${-i.line} />
+        <line class="brim" x1=${c.x+1} x2=${o.left-1} y1=${-i.brim} y2=${-i.brim} />
+        <line class="brim" x1=${o.right+1} x2=${c.x+c.w-1} y1=${-i.brim} y2=${-i.brim} />`}
       </svg>
       ${n}
     </div>
-    ${e==="perch"&&ls(t)?s`<p class="hint">${ls(t)}</p>`:u}`}function xp(e,t){let n=a.measured.outline,o=kp(e,n),i=n.right-n.left,r=Math.max(6,i*.1),l=o.top+2*r;return{share:(o.top+r-t)/l,per_mm:1/l,w:i+2*r,h:l}}function ih(e){return W`<defs>
-    <pattern id="hatch-${e}" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+    ${t==="perch"&&Nr(e)?s`<p class="hint">${Nr(e)}</p>`:u}`}function Tu(t,e){let n=a.measured.outline,o=xu(t,n),i=n.right-n.left,r=Math.max(6,i*.1),l=o.top+2*r;return{share:(o.top+r-e)/l,per_mm:1/l,w:i+2*r,h:l}}function of(t){return L`<defs>
+    <pattern id="hatch-${t}" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
       <line class="hatch" x1="0" y1="0" x2="0" y2="2.4" /></pattern>
-    <pattern id="dots-${e}" width="2" height="2" patternUnits="userSpaceOnUse"><circle class="dot" cx="1" cy="1" r="0.35" /></pattern>
-    <clipPath id="cavity-${e}"><path clip-rule="evenodd" d=${vp(Tp())} /></clipPath>
-  </defs>`}function Tp(){let e=a.measured.outline;return e.loops.map(t=>t.map(([n,o])=>[n,o-e.floor]))}function rh(e,t,n,o){let i=e==="cut"?"pour":e,r=t.pour.layers??[],l=(r.length?r.map(p=>sh(p,n)):[[o.line,o.line]]).map(([p,c])=>`M${n.left} 0V${-p}L${n.right} ${-c}V0Z`);return W`<g clip-path="url(#cavity-${e})">${l.map((p,c)=>W`<path class="whole" d=${p} /><path class="${io(i,"pour")} band${c%3}" d=${p} />${i==="pour"&&c%2===0?W`<path fill="url(#hatch-${e})" d=${p} />`:u}`).reverse()}</g>`}function sh(e,t){let{surface:n,to_mm:o}=e;if(!n)return[o,o];let i=r=>n.over_origin_mm+n.rise_x*r+n.rise_y*t.cut_y;return[i(t.left),i(t.right)]}function ah(e,t,n,o){if(!t.pipe||o.line>=o.brim)return u;let i=Math.min(1,(parseFloat(String(g(a.run.now,"/pipe/fills_headspace")).replace(",","."))||0)/100),r=(n.right-n.left)*i,l=(n.left+n.right)/2;return W`<g clip-path="url(#cavity-${e})"><rect class=${io(e,"pipe")} x=${l-r/2} width=${r}
-    y=${-o.brim} height=${o.brim-o.line} /></g>`}function lh(){return W`<path class="wall" fill-rule="evenodd" d=${vp(Tp())} />`}function uh(e,t,n,o){let i=(n.left+n.right)/2,r=t.pipe?o.brim:o.line,l=t.perch?.flatMap((p,c)=>(p.buried?.embeds??[]).map(d=>({embed:d,one:p,i:c})))??[];return W`
-    ${t.pipe?W`<path class=${io(e,"pipe")} d=${yp(n,o)} />${e==="pipe"?W`<path fill="url(#dots-pipe)" d=${yp(n,o)} />`:u}`:u}
-    ${o.ball?W`<circle class=${io(e,"perch")} cx=${i} cy=${-(r+o.topping+o.proud-o.ball)} r=${o.ball} />`:u}
-    ${l.map(({embed:p,one:c,i:d})=>ph(io(e,"perch"),i,p,c,d))}`}function ph(e,t,n,o,i){let[r,l]=[t+n.middle_mm[0],n.middle_mm[2]],p=cn(g(a.run.now,`/perch/${i}/rod/diameter`)),c=cn(g(a.run.now,`/perch/${i}/rod/length`));if(!p||!c)return W`<circle class=${e} cx=${r} cy=${-l} r=${Sp(o)} />`;let[d,f]=[n.turn[0][0],n.turn[2][0]],b=Math.min(1,Math.hypot(d,f)),S=p/2*Math.sqrt(1-b*b),A=c*b+2*S,F=-180/Math.PI*Math.atan2(f,d);return W`<rect class=${e} x=${-A/2} y=${-p/2} width=${A} height=${p} rx=${S} ry=${S?p/2:0}
-    transform="translate(${r} ${-l}) rotate(${F})" />`}var Sp=e=>Math.cbrt(3e3*e.volume_each_ml/(4*Math.PI));function ls(e){let t=(e.perch??[]).filter((n,o)=>g(a.run.now,`/perch/${o}/rod`)===void 0&&(n.buried||n.cavity_fills>0)).map(n=>n.name);return t.length?`Drawn as a ball of its volume, whatever its shape: ${t.join(", ")}.`:""}function ch(e,t,n,o){if(e!=="cut"||!t.cut)return u;let i=Math.max(t.cut.rows,t.cut.columns);return W`${Array.from({length:i-1},(r,l)=>{let p=n.left+(n.right-n.left)*(l+1)/i;return W`<line class="knife" x1=${p} x2=${p} y1=${-o.line} y2="0" />`})}`}function mh(e,t){let n=T(se(a.units,t.pour.below_brim_mm));return`The piece from the side, to scale; ${{pour:"the pour",pipe:"the topping",perch:"the decoration",cut:"the loaf with its cuts"}[e]} is shaded. Pour line ${n} below the brim. ${ls(t)}`.trim()}var dh={piece:{per_piece:""},surface:{on_surface:"",covered:"",lands:""}},Be={at:"/dust"},us=e=>E("run",`/dust/${e}/name`).trim()||`Dust ${e+1}`;function Rp(){N(Be,{name:""},"Dust")}function fh(e){return _("run",`${e}/per_piece`)!==void 0?"piece":_("run",`${e}/on_surface`)===void 0?void 0:"surface"}function Pp(e){let t=`/dust/${e}`,n=fh(t),o=us(e),i=r=>({...q("run",t,["per_piece","on_surface","covered","lands"]),...dh[r]});return s` ${m({label:"Which powder",at:`${t}/name`})}
-  ${w({question:"How much of it?",at:t,chosen:n,answers:[["piece","Weighed for one piece"],["surface","By the surface it covers"]],puts:i})}
-  ${n==="piece"?m({label:`${o}, for one piece`,at:`${t}/per_piece`,unit:"g",hint:"What misses it included."}):u}
+    <pattern id="dots-${t}" width="2" height="2" patternUnits="userSpaceOnUse"><circle class="dot" cx="1" cy="1" r="0.35" /></pattern>
+    <clipPath id="cavity-${t}"><path clip-rule="evenodd" d=${ku(Su())} /></clipPath>
+  </defs>`}function Su(){let t=a.measured.outline;return t.loops.map(e=>e.map(([n,o])=>[n,o-t.floor]))}function rf(t,e,n,o){let i=t==="cut"?"pour":t,r=e.pour.layers??[],l=(r.length?r.map(c=>sf(c,n)):[[o.line,o.line]]).map(([c,p])=>`M${n.left} 0V${-c}L${n.right} ${-p}V0Z`);return L`<g clip-path="url(#cavity-${t})">${l.map((c,p)=>L`<path class="whole" d=${c} /><path class="${qn(i,"pour")} band${p%3}" d=${c} />${i==="pour"&&p%2===0?L`<path fill="url(#hatch-${t})" d=${c} />`:u}`).reverse()}</g>`}function sf(t,e){let{surface:n,to_mm:o}=t;if(!n)return[o,o];let i=r=>n.over_origin_mm+n.rise_x*r+n.rise_y*e.cut_y;return[i(e.left),i(e.right)]}function af(t,e,n,o){if(!e.pipe||o.line>=o.brim)return u;let i=Math.min(1,(parseFloat(String($(a.run.now,"/pipe/fills_headspace")).replace(",","."))||0)/100),r=(n.right-n.left)*i,l=(n.left+n.right)/2;return L`<g clip-path="url(#cavity-${t})"><rect class=${qn(t,"pipe")} x=${l-r/2} width=${r}
+    y=${-o.brim} height=${o.brim-o.line} /></g>`}function lf(){return L`<path class="wall" fill-rule="evenodd" d=${ku(Su())} />`}function uf(t,e,n,o){let i=(n.left+n.right)/2,r=e.pipe?o.brim:o.line,l=e.perch?.flatMap((c,p)=>(c.buried?.embeds??[]).map(m=>({embed:m,one:c,i:p})))??[];return L`
+    ${e.pipe?L`<path class=${qn(t,"pipe")} d=${vu(n,o)} />${t==="pipe"?L`<path fill="url(#dots-pipe)" d=${vu(n,o)} />`:u}`:u}
+    ${o.ball?L`<circle class=${qn(t,"perch")} cx=${i} cy=${-(r+o.topping+o.proud-o.ball)} r=${o.ball} />`:u}
+    ${l.map(({embed:c,one:p,i:m})=>cf(qn(t,"perch"),i,c,p,m))}`}function cf(t,e,n,o,i){let[r,l]=[e+n.middle_mm[0],n.middle_mm[2]],c=tn($(a.run.now,`/perch/${i}/rod/diameter`)),p=tn($(a.run.now,`/perch/${i}/rod/length`));if(!c||!p)return L`<circle class=${t} cx=${r} cy=${-l} r=${Ru(o)} />`;let[m,h]=[n.turn[0][0],n.turn[2][0]],_=Math.min(1,Math.hypot(m,h)),k=c/2*Math.sqrt(1-_*_),A=p*_+2*k,F=-180/Math.PI*Math.atan2(h,m);return L`<rect class=${t} x=${-A/2} y=${-c/2} width=${A} height=${c} rx=${k} ry=${k?c/2:0}
+    transform="translate(${r} ${-l}) rotate(${F})" />`}var Ru=t=>Math.cbrt(3e3*t.volume_each_ml/(4*Math.PI));function Nr(t){let e=(t.perch??[]).filter((n,o)=>$(a.run.now,`/perch/${o}/rod`)===void 0&&(n.buried||n.cavity_fills>0)).map(n=>n.name);return e.length?`Drawn as a ball of its volume, whatever its shape: ${e.join(", ")}.`:""}function pf(t,e,n,o){if(t!=="cut"||!e.cut)return u;let i=Math.max(e.cut.rows,e.cut.columns);return L`${Array.from({length:i-1},(r,l)=>{let c=n.left+(n.right-n.left)*(l+1)/i;return L`<line class="knife" x1=${c} x2=${c} y1=${-o.line} y2="0" />`})}`}function df(t,e){let n=P(X(a.units,e.pour.below_brim_mm));return`The piece from the side, to scale; ${{pour:"the pour",pipe:"the topping",perch:"the decoration",cut:"the loaf with its cuts"}[t]} is shaded. Pour line ${n} below the brim. ${Nr(e)}`.trim()}var mf={piece:{per_piece:""},surface:{on_surface:"",covered:"",lands:""}},Pt={at:"/dust"},Ur=t=>j("run",`/dust/${t}/name`).trim()||`Dust ${t+1}`;function Pu(){B(Pt,{name:""},"Dust")}function ff(t){return g("run",`${t}/per_piece`)!==void 0?"piece":g("run",`${t}/on_surface`)===void 0?void 0:"surface"}function Au(t){let e=`/dust/${t}`,n=ff(e),o=Ur(t),i=r=>({...U("run",e,["per_piece","on_surface","covered","lands"]),...mf[r]});return s` ${d({label:"Which powder",at:`${e}/name`})}
+  ${b({question:"How much of it?",at:e,chosen:n,answers:[["piece","Weighed for one piece"],["surface","By the surface it covers"]],puts:i})}
+  ${n==="piece"?d({label:`${o}, for one piece`,at:`${e}/per_piece`,unit:"g",hint:"What misses it included."}):u}
   ${n==="surface"?s`<div class="row">
-            ${m({label:"Lies where it covers",at:`${t}/on_surface`,unit:"mg/cm2",short:!0})}
-            ${m({label:"Covered, of the surface",at:`${t}/covered`,unit:"%",short:!0})}
-            ${m({label:"Lands, of what is dusted",at:`${t}/lands`,unit:"%",short:!0})}
+            ${d({label:"Lies where it covers",at:`${e}/on_surface`,unit:"mg/cm2",short:!0})}
+            ${d({label:"Covered, of the surface",at:`${e}/covered`,unit:"%",short:!0})}
+            ${d({label:"Lands, of what is dusted",at:`${e}/lands`,unit:"%",short:!0})}
           </div>
           <p class="hint">
             The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.
           </p>`:u}
-  ${gt("run",t,o)}`}var hh={"by number":{},on_top:{on_top:{sinks:""}},buried:{buried:{cover:""}}};function gh(e){return["on_top","buried"].find(t=>_("run",`${e}/${t}`)!==void 0)??"by number"}function Ap(e,t){let n=gh(e),o=i=>({...q("run",e,["on_top","buried"]),...hh[i]});return li(e)==="drizzle"?s`<p class="aside">A drizzle lies on the surface it covers.</p>`:P({name:`${e} where`,pointers:[`${e}/on_top`,`${e}/buried`],summary:"Where it goes",body:()=>s` ${w({question:"Where does it go?",at:e,is_told_elsewhere:!0,chosen:n,answers:[["on_top","On top, pressed in"],["buried","Buried in the pour"],["by number","Only counted"]],puts:o})}
-      ${n==="on_top"?_h(`${e}/on_top`):n==="buried"?bh(e,t):s`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`}`})}function _h(e){return s`<div class="row">
-      ${m({label:"Pressed into the top",at:`${e}/sinks`,unit:"mm"})}
-      ${m({label:"Flat of the peak, across",at:`${e}/peak_flat`,unit:"mm",optional:!0})}
+  ${se("run",e,o)}`}var hf={"by number":{},on_top:{on_top:{sinks:""}},buried:{buried:{cover:""}}};function gf(t){return["on_top","buried"].find(e=>g("run",`${t}/${e}`)!==void 0)??"by number"}function Du(t,e){let n=gf(t),o=i=>({...U("run",t,["on_top","buried"]),...hf[i]});return Ho(t)==="drizzle"?s`<p class="aside">A drizzle lies on the surface it covers.</p>`:R({name:`${t} where`,pointers:[`${t}/on_top`,`${t}/buried`],summary:"Where it goes",body:()=>s` ${b({question:"Where does it go?",at:t,is_told_elsewhere:!0,chosen:n,answers:[["on_top","On top, pressed in"],["buried","Buried in the pour"],["by number","Only counted"]],puts:o})}
+      ${n==="on_top"?$f(`${t}/on_top`):n==="buried"?bf(t,e):s`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`}`})}function $f(t){return s`<div class="row">
+      ${d({label:"Pressed into the top",at:`${t}/sinks`,unit:"mm"})}
+      ${d({label:"Flat of the peak, across",at:`${t}/peak_flat`,unit:"mm",optional:!0})}
     </div>
     <p class="hint">
       Pressed in 0 mm, it is only set down. The flat of the peak is what it stands on, if you measured it.
     </p>
-    ${Dp(e,"It is turned")}`}function Dp(e,t){let n=o=>m({label:`About ${o}`,at:`${e}/turn/${o}`,unit:"deg",optional:!0,short:!0});return P({name:`${e} turn`,pointers:[`${e}/turn`],summary:t,body:()=>s` <div class="row">${["x","y","z"].map(n)}</div>
-        <p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>`})}var $h=[["level","Find places: upright, at one height"],["layered","Find places: upright, in several levels"],["free","Find places: turned any way"],["said","I say where"]];function bh(e,t){let n=`${e}/buried`,o=_("run",`${n}/places`)!==void 0?"said":_("run",`${n}/find`),i=_("run",`${n}/set`);return s`${L("run",n)}
-  ${m({label:"Cover wanted all round",at:`${n}/cover`,unit:"mm",hint:"Batter between it and wall, floor, pour line and the next one."})}
-  ${w({question:"When is it set in?",at:`${n}/set`,chosen:i,answers:[["before the pour","Before the pour"],["pressed in after","Pressed in after"]],puts:r=>r})}
-  ${w({question:"Where in the pour?",at:e,asked_at:`${n}/find`,chosen:o,answers:$h,puts:r=>wh(e,r)})}
-  ${o==="said"?vh(e,t):u}`}var Op={x:"",y:"",height:""};function wh(e,t){let n=q("run",`${e}/buried`,["find","places"]);if(t!=="said")return{..._("run",e),buried:{...n,find:t}};let o=Number(_("run",`${e}/${no(e)}`)),i=Array.from({length:o>=1&&o<=50?o:1},()=>Op);return{...q("run",e,["per_piece","per_cast"]),[Fp(e)]:i.length,buried:{...n,places:i}}}var Fp=e=>pe()?"per_cast":no(e)??"per_piece";function yh(e){let t=(n,o)=>{let i=["per_piece","per_cast"].reduce((r,l)=>U(r,`${e}/${l}`,void 0),n);return U(i,`${e}/${Fp(e)}`,o)};return{at:`${e}/buried/places`,least:1,and:t}}function vh(e,t){let n=yh(e),o=x(n);return s`<p class="hint">
+    ${Fu(t,"It is turned")}`}function Fu(t,e){let n=o=>d({label:`About ${o}`,at:`${t}/turn/${o}`,unit:"deg",optional:!0,short:!0});return R({name:`${t} turn`,pointers:[`${t}/turn`],summary:e,body:()=>s` <div class="row">${["x","y","z"].map(n)}</div>
+        <p class="hint">Degrees about its middle, x first, from how it was cast. A rod lies along x.</p>`})}var _f=[["level","Find places: upright, at one height"],["layered","Find places: upright, in several levels"],["free","Find places: turned any way"],["said","I say where"]];function bf(t,e){let n=`${t}/buried`,o=g("run",`${n}/places`)!==void 0?"said":g("run",`${n}/find`),i=g("run",`${n}/set`);return s`${M("run",n)}
+  ${d({label:"Cover wanted all round",at:`${n}/cover`,unit:"mm",hint:"Batter between it and wall, floor, pour line and the next one."})}
+  ${b({question:"When is it set in?",at:`${n}/set`,chosen:i,answers:[["before the pour","Before the pour"],["pressed in after","Pressed in after"]],puts:r=>r})}
+  ${b({question:"Where in the pour?",at:t,asked_at:`${n}/find`,chosen:o,answers:_f,puts:r=>wf(t,r)})}
+  ${o==="said"?vf(t,e):u}`}var Ou={x:"",y:"",height:""};function wf(t,e){let n=U("run",`${t}/buried`,["find","places"]);if(e!=="said")return{...g("run",t),buried:{...n,find:e}};let o=Number(g("run",`${t}/${Hn(t)}`)),i=Array.from({length:o>=1&&o<=50?o:1},()=>Ou);return{...U("run",t,["per_piece","per_cast"]),[Mu(t)]:i.length,buried:{...n,places:i}}}var Mu=t=>rt()?"per_cast":Hn(t)??"per_piece";function yf(t){let e=(n,o)=>{let i=["per_piece","per_cast"].reduce((r,l)=>W(r,`${t}/${l}`,void 0),n);return W(i,`${t}/${Mu(t)}`,o)};return{at:`${t}/buried/places`,least:1,and:e}}function vf(t,e){let n=yf(t),o=T(n);return s`<p class="hint">
       From the cavity's middle to its own: x to the right in the drawing, y away from you, either below zero for the
       other side. The height is that of its lowest point above the cavity's.
     </p>
-    ${o.map((i,r)=>{let l=`${n.at}/${r}`,p=c=>m({label:`Place ${r+1}: ${c}`,at:`${l}/${c}`,unit:"mm",short:!0});return s`<div class="part" id=${I(n,r)} role="group" aria-label="Place ${r+1} of ${zt(t)}">
-        ${L("run",l)}
+    ${o.map((i,r)=>{let l=`${n.at}/${r}`,c=p=>d({label:`Place ${r+1}: ${p}`,at:`${l}/${p}`,unit:"mm",short:!0});return s`<div class="part" id=${E(n,r)} role="group" aria-label="Place ${r+1} of ${De(e)}">
+        ${M("run",l)}
         <div class="row">
-          ${p("x")} ${p("y")} ${p("height")} ${J(n,r,`place ${r+1} of ${zt(t)}`)}
+          ${c("x")} ${c("y")} ${c("height")} ${N(n,r,`place ${r+1} of ${De(e)}`)}
         </div>
-        ${Dp(l,`Place ${r+1} is turned`)}
+        ${Fu(l,`Place ${r+1} is turned`)}
       </div>`})}
-    ${z(n,"Add a place",()=>N(n,Op,"Place"))}
-    <p class="aside">${o.length} in each.</p>`}var Mp=e=>`${e} made`;function kh(){let e=ai(x(Ae).length),t=pe()?{}:{per_piece:""};for(let n of[Mp(e),`${e} where`])tu("run",n);N(Ae,{name:"",material:"",...t,density:"",spares:"",melt_loss:"",jug_film:""},"Decoration")}function ci(){let[e,t]=[x(Ae).length>0,x(Be).length>0];return s`<div class="choice">
-    ${z(Ae,e?"Add another decoration":"Add a decoration",kh)}
-    ${z(Be,t?"Add another dust":"Add a dust",Rp)}
-  </div>`}function Ep(e){let t=ai(e);return s` ${L("run",t)} ${Rh(t)}
+    ${I(n,"Add a place",()=>B(n,Ou,"Place"))}
+    <p class="aside">${o.length} in each.</p>`}var Eu=t=>`${t} made`;function kf(){let t=zo(T(yt).length),e=rt()?{}:{per_piece:""};for(let n of[Eu(t),`${t} where`])Ml("run",n);B(yt,{name:"",material:"",...e,density:"",spares:"",melt_loss:"",jug_film:""},"Decoration")}function Ko(){let[t,e]=[T(yt).length>0,T(Pt).length>0];return s`<div class="choice">
+    ${I(yt,t?"Add another decoration":"Add a decoration",kf)}
+    ${I(Pt,e?"Add another dust":"Add a dust",Pu)}
+  </div>`}function Lu(t){let e=zo(t);return s` ${M("run",e)} ${Rf(e)}
     <div class="row">
-      ${xh(t)} ${m({label:"Spares",at:`${t}/spares`,unit:"%",short:!0})}
-      ${m({label:"Melt lost",at:`${t}/melt_loss`,unit:"%",short:!0})}
-      ${m({label:"Film in the jug",at:`${t}/jug_film`,unit:"g",short:!0})}
-      ${m({label:"Density when set",at:`${t}/density`,unit:"g/ml",short:!0})}
+      ${xf(e)} ${d({label:"Spares",at:`${e}/spares`,unit:"%",short:!0})}
+      ${d({label:"Melt lost",at:`${e}/melt_loss`,unit:"%",short:!0})}
+      ${d({label:"Film in the jug",at:`${e}/jug_film`,unit:"g",short:!0})}
+      ${d({label:"Density when set",at:`${e}/density`,unit:"g/ml",short:!0})}
     </div>
-    ${Ap(t,e)} ${gt("run",t,zt(e))}`}function xh(e){let t=no(e),n=ct("run",`${e}/buried/places`).length;if(n&&n===_("run",`${e}/${t}`)&&!(pe()&&t==="per_piece"))return s``;let o=t==="per_cast"?pe()?"In each loaf":"In each cast":pe()?"On each bar":"On each piece",i=r=>({...q("run",e,["per_piece","per_cast"]),[r]:t?_("run",`${e}/${t}`):""});return s`${pe()?w({question:"Counted by",at:e,is_told_elsewhere:!0,chosen:t,answers:[["per_piece","Bar"],["per_cast","Whole loaf"]],puts:i}):u}
-  ${t?m({label:o,at:`${e}/${t}`,count:!0,short:!0}):u}`}var Th={mould:{mould:"",fill:{below_brim:""}},rod:{rod:{diameter:"",length:""}},drizzle:{drizzle:{area:"",thickness:""}}};function Sh(e,t){let n=["mould","moulds_owned","fill","made_of","rod","drizzle",...t==="drizzle"?["on_top","buried"]:[]];return{...q("run",e,n),...Th[t]}}function Rh(e){let t=li(e),n=["name","material","mould","moulds_owned","fill","made_of","rod","drizzle","each_fill"].map(o=>`${e}/${o}`);return P({name:Mp(e),pointers:n,summary:"What it is and how it is made",is_needed:!t,body:()=>s` <div class="row">
-          ${m({label:"What it is called",at:`${e}/name`})}
-          ${m({label:"What is melted for it",at:`${e}/material`})}
+    ${Du(e,t)} ${se("run",e,De(t))}`}function xf(t){let e=Hn(t),n=ee("run",`${t}/buried/places`).length;if(n&&n===g("run",`${t}/${e}`)&&!(rt()&&e==="per_piece"))return s``;let o=e==="per_cast"?rt()?"In each loaf":"In each cast":rt()?"On each bar":"On each piece",i=r=>({...U("run",t,["per_piece","per_cast"]),[r]:e?g("run",`${t}/${e}`):""});return s`${rt()?b({question:"Counted by",at:t,is_told_elsewhere:!0,chosen:e,answers:[["per_piece","Bar"],["per_cast","Whole loaf"]],puts:i}):u}
+  ${e?d({label:o,at:`${t}/${e}`,count:!0,short:!0}):u}`}var Tf={mould:{mould:"",fill:{below_brim:""}},rod:{rod:{diameter:"",length:""}},drizzle:{drizzle:{area:"",thickness:""}}};function Sf(t,e){let n=["mould","moulds_owned","fill","made_of","rod","drizzle",...e==="drizzle"?["on_top","buried"]:[]];return{...U("run",t,n),...Tf[e]}}function Rf(t){let e=Ho(t),n=["name","material","mould","moulds_owned","fill","made_of","rod","drizzle","each_fill"].map(o=>`${t}/${o}`);return R({name:Eu(t),pointers:n,summary:"What it is and how it is made",is_needed:!e,body:()=>s` <div class="row">
+          ${d({label:"What it is called",at:`${t}/name`})}
+          ${d({label:"What is melted for it",at:`${t}/material`})}
         </div>
         <p class="hint">The price goes by what is melted.</p>
-        ${w({question:"How is it made?",at:e,is_told_elsewhere:!0,chosen:t,answers:[["mould","Cast in a mould"],["rod","A round rod, cut to length"],["drizzle","Drizzled over"]],puts:o=>Sh(e,o)})}
-        ${t?Ph[t](e):u}
-        ${m({label:"To fill all trays once, setting included",at:`${e}/each_fill`,unit:"min",optional:!0})}`})}var Ph={mould:Ah,rod:e=>s`<div class="row">
-      ${m({label:"Rod, across",at:`${e}/rod/diameter`,unit:"mm",short:!0})}
-      ${m({label:"Rod, long",at:`${e}/rod/length`,unit:"mm",short:!0})}
-    </div>`,drizzle:e=>s`<div class="row">
-      ${m({label:"Area covered",at:`${e}/drizzle/area`,unit:"cm2",short:!0})}
-      ${m({label:"Thick",at:`${e}/drizzle/thickness`,unit:"mm",short:!0})}
-    </div>`};function Ah(e){let t=_("run",`${e}/fill/depth`)===void 0?"below_brim":"depth";return s`${Xe("Cast in",`${e}/mould`,a.files?.moulds)}
-  ${m({label:"Trays like this owned",at:oo(e),count:!0,optional:!0,hint:"Else as many as the mould's own file says."})}
-  ${w({question:"Filled to a line",at:`${e}/fill`,chosen:t,answers:[["below_brim","below the brim"],["depth","above the floor"]],puts:n=>({[n]:""})})}
-  ${t==="below_brim"?m({label:"Filled to, below the brim",at:`${e}/fill/below_brim`,unit:"mm",hint:"0 mm is level full."}):m({label:"Filled to, above the floor",at:`${e}/fill/depth`,unit:"mm"})}
-  ${w({question:"What makes one?",at:`${e}/made_of`,chosen:_("run",`${e}/made_of`),answers:[["one cast","One cast"],["two halves","Two halves, joined at the flat"]],puts:n=>n})}`}var Tn=()=>x(Ae).length+x(Be).length>0;function Lp(){return s`<section class="lane unused" aria-label="Perch">
+        ${b({question:"How is it made?",at:t,is_told_elsewhere:!0,chosen:e,answers:[["mould","Cast in a mould"],["rod","A round rod, cut to length"],["drizzle","Drizzled over"]],puts:o=>Sf(t,o)})}
+        ${e?Pf[e](t):u}
+        ${d({label:"To fill all trays once, setting included",at:`${t}/each_fill`,unit:"min",optional:!0})}`})}var Pf={mould:Af,rod:t=>s`<div class="row">
+      ${d({label:"Rod, across",at:`${t}/rod/diameter`,unit:"mm",short:!0})}
+      ${d({label:"Rod, long",at:`${t}/rod/length`,unit:"mm",short:!0})}
+    </div>`,drizzle:t=>s`<div class="row">
+      ${d({label:"Area covered",at:`${t}/drizzle/area`,unit:"cm2",short:!0})}
+      ${d({label:"Thick",at:`${t}/drizzle/thickness`,unit:"mm",short:!0})}
+    </div>`};function Af(t){let e=g("run",`${t}/fill/depth`)===void 0?"below_brim":"depth";return s`${qt("Cast in",`${t}/mould`,a.files?.moulds)}
+  ${d({label:"Trays like this owned",at:Jn(t),count:!0,optional:!0,hint:"Else as many as the mould's own file says."})}
+  ${b({question:"Filled to a line",at:`${t}/fill`,chosen:e,answers:[["below_brim","below the brim"],["depth","above the floor"]],puts:n=>({[n]:""})})}
+  ${e==="below_brim"?d({label:"Filled to, below the brim",at:`${t}/fill/below_brim`,unit:"mm",hint:"0 mm is level full."}):d({label:"Filled to, above the floor",at:`${t}/fill/depth`,unit:"mm"})}
+  ${b({question:"What makes one?",at:`${t}/made_of`,chosen:g("run",`${t}/made_of`),answers:[["one cast","One cast"],["two halves","Two halves, joined at the flat"]],puts:n=>n})}`}var mn=()=>T(yt).length+T(Pt).length>0;function Cu(){return s`<section class="lane unused" aria-label="Perch">
     <h2>Perch</h2>
-    <p>Nothing is set on or in it${ns()?", and it is left whole":""}.</p>
-    ${ci()} ${os()}
-  </section>`}function Ip(e,t,n,o){return e?.length===t.length?e[o]:e?.find(i=>i.name===n)}function Bp(e){let t=x(Ae).flatMap((n,o)=>{let i=Dh(e,o);return i?[{one:i,i:o}]:[]});return s`<div class="side">${t.map(({one:n})=>Oh(e,n))} ${Ht("perch",e)}</div>
+    <p>Nothing is set on or in it${Lr()?", and it is left whole":""}.</p>
+    ${Ko()} ${Cr()}
+  </section>`}function Bu(t,e,n,o){return t?.length===e.length?t[o]:t?.find(i=>i.name===n)}function Iu(t){let e=T(yt).flatMap((n,o)=>{let i=Df(t,o);return i?[{one:i,i:o}]:[]});return s`<div class="side">${e.map(({one:n})=>Ff(t,n))} ${Fe("perch",t)}</div>
     <div class="weights">
-      ${t.map(({one:n,i:o})=>Fh(e,n,o))}
-      ${e.dust?.length&&x(Be).length?s`${X(e.whole)?$t(e):u}
+      ${e.map(({one:n,i:o})=>Of(t,n,o))}
+      ${t.dust?.length&&T(Pt).length?s`${G(t.whole)?le(t):u}
               <h3>Weigh for dusting</h3>`:u}
-      ${x(Be).map((n,o)=>Eh(e,o))}
+      ${T(Pt).map((n,o)=>Ef(t,o))}
     </div>
-    ${ps()}`}var Dh=(e,t)=>Ip(e.perch,x(Ae),E("run",`/perch/${t}/name`),t);function ps(){let e=(t,n,o,i)=>s`<section class="questions" id=${I(t,n)} aria-labelledby="${I(t,n)}-title">
+    ${zr()}`}var Df=(t,e)=>Bu(t.perch,T(yt),j("run",`/perch/${e}/name`),e);function zr(){let t=(e,n,o,i)=>s`<section class="questions" id=${E(e,n)} aria-labelledby="${E(e,n)}-title">
       <div class="part-head">
-        <h3 id="${I(t,n)}-title">${o}</h3>
-        ${J(t,n,o)}
+        <h3 id="${E(e,n)}-title">${o}</h3>
+        ${N(e,n,o)}
       </div>
       ${i}
     </section>`;return s`<div class="all-questions">
-    ${x(Ae).map((t,n)=>e(Ae,n,zt(n),Ep(n)))}
-    ${x(Be).map((t,n)=>e(Be,n,us(n),Pp(n)))} ${ci()} ${os()}
-  </div>`}function Oh(e,t){let n=t.tray_fills>0?`, in ${t.tray_fills} tray ${t.tray_fills===1?"fill":"fills"}`:"";return s`<p class="order ${a.is_old?"old":""}">
-    Cast <b>${t.casts}</b> of ${t.name} ahead${n}${X(e.whole)?", for the whole run":""}.
-  </p>`}function Fh(e,t,n){return s`<h3>
-      Weigh for ${t.name} ${X(e.whole)?s`<small>for the whole run</small>`:u}
+    ${T(yt).map((e,n)=>t(yt,n,De(n),Lu(n)))}
+    ${T(Pt).map((e,n)=>t(Pt,n,Ur(n),Au(n)))} ${Ko()} ${Cr()}
+  </div>`}function Ff(t,e){let n=e.tray_fills>0?`, in ${e.tray_fills} tray ${e.tray_fills===1?"fill":"fills"}`:"";return s`<p class="order ${a.is_old?"old":""}">
+    Cast <b>${e.casts}</b> of ${e.name} ahead${n}${G(t.whole)?", for the whole run":""}.
+  </p>`}function Of(t,e,n){return s`<h3>
+      Weigh for ${e.name} ${G(t.whole)?s`<small>for the whole run</small>`:u}
     </h3>
-    ${k({key:`perch.${n}.make`,label:`Melt of ${t.material}`,shown:j(a.units,re(t,"make_")),size:"weigh",sum:Jr(t,n)})}
-    ${k({key:`perch.${n}.each`,label:"Each weighs",note:`${$(t.volume_each_ml,2)} ml`,shown:O(a.units,t.mass_each_g,2),sum:Jr(t,n)})}
-    ${t.casting_s?s`<p>${mt(t.casting_s)} of casting.</p>`:u} ${Mh(t,n)}`}function Mh(e,t){let{on_top:n,buried:o}=e;if(!n&&!o)return u;let i=l=>l===null?"not known":T(se(a.units,l)),r=l=>{let p=(o?.embeds??[]).map(l).filter(c=>c!==null);return p.length?T(se(a.units,Math.min(...p))):"none near"};return s`<h4>Fit of ${e.name}</h4>
+    ${v({key:`perch.${n}.make`,label:`Melt of ${e.material}`,shown:z(a.units,lt(e,"make_")),size:"weigh",of:`perch.${n}.make_g`})}
+    ${v({key:`perch.${n}.each`,label:"Each weighs",note:`${x(e.volume_each_ml,2)} ml`,shown:D(a.units,e.mass_each_g,2),of:`perch.${n}.mass_each_g`})}
+    ${e.casting_s?s`<p>${ne(e.casting_s)} of casting.</p>`:u} ${Mf(e,n)}`}function Mf(t,e){let{on_top:n,buried:o}=t;if(!n&&!o)return u;let i=l=>l===null?"not known":P(X(a.units,l)),r=l=>{let c=(o?.embeds??[]).map(l).filter(p=>p!==null);return c.length?P(X(a.units,Math.min(...c))):"none near"};return s`<h4>Fit of ${t.name}</h4>
     <dl class="facts">
       ${n?s`<div>
                 <dt>Rests on a circle of</dt>
@@ -733,135 +732,135 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
               </div>
               <div>
                 <dt>Batter pushed aside</dt>
-                <dd>${$(o.displaced_ml,1)} ml</dd>
+                <dd>${x(o.displaced_ml,1)} ml</dd>
               </div>`:u}
     </dl>
-    ${Ct(`perch.${t}.fit`,"How the fit is measured",cp(e,t))}`}function Eh(e,t){let n=Ip(e.dust,x(Be),E("run",`/dust/${t}/name`),t);if(!n)return u;let o=c=>E("run",`/dust/${t}/${c}`),i=_("run",`/dust/${t}/per_piece`)!==void 0,r=["pieces of the batch",String(e.batch.pieces)],l=n.exposed_cm2===0&&!i,p=k({key:`dust.${t}`,label:n.name,shown:j(a.units,re(n,"")),size:"weigh",sum:{formula:i?"powder = on one piece \xD7 pieces of the batch":"powder = on the surface \xD7 surface covered \xF7 share that lands \xD7 pieces of the batch",with:i?[["on one piece",o("per_piece"),"the run"],r]:[["on the surface",o("on_surface"),"the run"],["covered",o("covered")],["lands",o("lands")],r]}});return s`${p}${l?s`<p class="alarm">
+    ${Ae(`perch.${e}.fit`,"How the fit is measured",`perch.${e}.${n?"on_top":"buried"}`)}`}function Ef(t,e){let n=Bu(t.dust,T(Pt),j("run",`/dust/${e}/name`),e);if(!n)return u;let o=g("run",`/dust/${e}/per_piece`)!==void 0,i=n.exposed_cm2===0&&!o,r=v({key:`dust.${e}`,label:n.name,shown:z(a.units,lt(n,"")),size:"weigh",of:`${t.place}.dust.${e}.g`});return s`${r}${i?s`<p class="alarm">
           Nothing of a topping or a decoration sees the air, so it comes to nothing: say what is weighed for one piece.
-        </p>`:u}`}function Wp(e){let{cut:t}=e;return s`<div class="side">
-      ${t?s`<p class="order ${a.is_old?"old":""}">
-              Cut <b>${t.bars_each} bars</b> from each, ${t.columns} by ${t.rows}.
+        </p>`:u}`}function Wu(t){let{cut:e}=t;return s`<div class="side">
+      ${e?s`<p class="order ${a.is_old?"old":""}">
+              Cut <b>${e.bars_each} bars</b> from each, ${e.columns} by ${e.rows}.
             </p>`:u}
-      ${Ht("cut",e)}
+      ${Fe("cut",t)}
     </div>
     <div class="weights">
-      ${t?s`${k({key:"cut.bar",label:"A bar on average, fresh",note:Lh(t),shown:O(a.units,e.piece.fresh_g),size:"weigh",sum:qr(t)})}
-            ${k({key:"cut.offcuts",label:"Offcuts",shown:O(a.units,t.offcuts_g),sum:qr(t)})}
-            ${Ih(t)}`:u}
+      ${e?s`${v({key:"cut.bar",label:"A bar on average, fresh",note:Lf(e),shown:D(a.units,t.piece.fresh_g),size:"weigh",of:"cut.bars_each"})}
+            ${v({key:"cut.offcuts",label:"Offcuts",shown:D(a.units,e.offcuts_g),of:"cut.offcuts_g"})}
+            ${Cf(e)}`:u}
     </div>
-    <div class="all-questions">${ui()} ${Tn()?u:ci()}</div>`}function Lh(e){let t=e.bars.map(i=>i.fresh_g),n=Math.floor(Math.min(...t)*10)/10,o=Math.ceil(Math.max(...t)*10)/10;return`${$(n,1)} to ${$(o,1)} g`}function Ih(e){return e.one_more?.length?s`<ul class="limits">
-    ${e.one_more.map(t=>s`<li>At ${t.size_text} ${t.direction} it gives ${t.bars} bars.</li>`)}
-  </ul>`:u}var nt="/pour/layers",wt={at:nt,in_order:!0},cs=[["parts","Parts"],["depth","Thickness"],["mass","Weight in one"]],di=()=>x(wt);function Bh(){let e=t=>di().some(n=>t in n);return cs.map(([t])=>t).find(e)??(e("rest")?"depth":"parts")}function ms(e){let t=di(),n=Bh();return t.length?s`<h3>
-      Layers, lowest first ${e&&he(e)?s`<small>${he(e)}</small>`:u}
+    <div class="all-questions">${Jo()} ${mn()?u:Ko()}</div>`}function Lf(t){let e=t.bars.map(i=>i.fresh_g),n=Math.floor(Math.min(...e)*10)/10,o=Math.ceil(Math.max(...e)*10)/10;return`${x(n,1)} to ${x(o,1)} g`}function Cf(t){return t.one_more?.length?s`<ul class="limits">
+    ${t.one_more.map(e=>s`<li>At ${e.size_text} ${e.direction} it gives ${e.bars} bars.</li>`)}
+  </ul>`:u}var pe="/pour/layers",ce={at:pe,in_order:!0},Hr=[["parts","Parts"],["depth","Thickness"],["mass","Weight in one"]],Go=()=>T(ce);function Bf(){let t=e=>Go().some(n=>e in n);return Hr.map(([e])=>e).find(t)??(t("rest")?"depth":"parts")}function Jr(t){let e=Go(),n=Bf();return e.length?s`<h3>
+      Layers, lowest first ${t&&ct(t)?s`<small>${ct(t)}</small>`:u}
     </h3>
-    ${w({question:"All of them by",at:nt,is_told_elsewhere:!0,chosen:n,answers:cs,puts:o=>Ch(o,e)})}
-    <div class="items">${t.map((o,i)=>jh(o,i,n,e))}</div>
-    ${z(wt,"One more layer on top",()=>N(wt,{name:Wh(t),[n]:""},"layer"))}`:s`<p class="choice">
-      ${z(wt,"Pour it in layers",()=>N(wt,{name:"Layer 1",parts:1},"layer"))}
-    </p>`}function Wh(e){for(let t=e.length+1;;++t)if(!e.some(n=>n.name===`Layer ${t}`))return`Layer ${t}`}function Cp(e,t,n){let o=e?.pour.layers?.[n];return o?.name===t.name?o:void 0}function Ch(e,t){let n=di(),o=a.is_old?void 0:t,i=(r,l)=>{let p=Cp(o,r,l);return e==="parts"||!p||e==="depth"&&"propped"in r?"":e==="depth"?`${$(p.to_mm-p.from_mm,3)} mm`:`${$(p.mass_each_g,3)} g`};return n.map((r,l)=>{let p=mi(l),c=e!=="parts"&&n.length>1&&l===n.length-1;return{...p,...c?{rest:!0}:{[e]:i(r,l)}}})}var mi=e=>q("run",`${nt}/${e}`,[...cs.map(([t])=>t),"rest"]);function jh(e,t,n,o){let i=`${nt}/${t}`,r=String(e.name)||`Layer ${t+1}`,l=Cp(o,e,t);return s`<div class="part" id=${I(wt,t)} role="group" aria-label="Layer ${r}">
-    ${l&&o?Nh(o,l,t):s`<p class="part-title">${r}</p>`} ${L("run",i)}
-    ${Hh(e,t,n,r)}
-    ${o&&l?l.colours.map((p,c)=>zh(o,l,p,t,c)):u}
-    ${P({name:i,pointers:["name","colours","propped"].map(p=>`${i}/${p}`),summary:"Name, colours, prop",body:()=>s` ${m({label:"Name of the layer",at:`${i}/name`})} ${Kh(i,r)} ${Gh(i,t)}
-        ${J(wt,t,r)}`})}
-  </div>`}function Nh(e,t,n){return k({key:`pour.layer.${n}`,label:t.name,note:`${It(se(a.units,t.to_mm-t.from_mm))} thick, ${It(O(a.units,t.mass_each_g))} each`,shown:t.g_text===void 0?O(a.units,t.g):j(a.units,t),size:"weigh",sum:Pu(e.pour,t)})}function zh(e,t,n,o,i){return k({key:`pour.layer.${o}.${i}`,label:n.name,note:n.teaspoons?`about ${$(n.teaspoons,1)} tsp`:"",shown:Se(a.units,n),size:"weigh",sum:Mu(e.pour,t,n,`${nt}/${o}/colours/${i}`)})}function Hh(e,t,n,o){if(n==="parts")return Uh(e,t,o);let i="rest"in e;return s`${i?u:m({label:`${o}, ${n}`,at:`${nt}/${t}/${n}`,unit:n==="depth"?"mm":"g"})}
+    ${b({question:"All of them by",at:pe,is_told_elsewhere:!0,chosen:n,answers:Hr,puts:o=>Wf(o,t)})}
+    <div class="items">${e.map((o,i)=>jf(o,i,n,t))}</div>
+    ${I(ce,"One more layer on top",()=>B(ce,{name:If(e),[n]:""},"layer"))}`:s`<p class="choice">
+      ${I(ce,"Pour it in layers",()=>B(ce,{name:"Layer 1",parts:1},"layer"))}
+    </p>`}function If(t){for(let e=t.length+1;;++e)if(!t.some(n=>n.name===`Layer ${e}`))return`Layer ${e}`}function ju(t,e,n){let o=t?.pour.layers?.[n];return o?.name===e.name?o:void 0}function Wf(t,e){let n=Go(),o=a.is_old?void 0:e,i=(r,l)=>{let c=ju(o,r,l);return t==="parts"||!c||t==="depth"&&"propped"in r?"":t==="depth"?`${x(c.to_mm-c.from_mm,3)} mm`:`${x(c.mass_each_g,3)} g`};return n.map((r,l)=>{let c=Vo(l),p=t!=="parts"&&n.length>1&&l===n.length-1;return{...c,...p?{rest:!0}:{[t]:i(r,l)}}})}var Vo=t=>U("run",`${pe}/${t}`,[...Hr.map(([e])=>e),"rest"]);function jf(t,e,n,o){let i=`${pe}/${e}`,r=String(t.name)||`Layer ${e+1}`,l=ju(o,t,e);return s`<div class="part" id=${E(ce,e)} role="group" aria-label="Layer ${r}">
+    ${l&&o?Nf(o,l,e):s`<p class="part-title">${r}</p>`} ${M("run",i)}
+    ${zf(t,e,n,r)}
+    ${o&&l?l.colours.map((c,p)=>Uf(o,c,e,p)):u}
+    ${R({name:i,pointers:["name","colours","propped"].map(c=>`${i}/${c}`),summary:"Name, colours, prop",body:()=>s` ${d({label:"Name of the layer",at:`${i}/name`})} ${Kf(i,r)} ${Gf(i,e)}
+        ${N(ce,e,r)}`})}
+  </div>`}function Nf(t,e,n){return v({key:`pour.layer.${n}`,label:e.name,note:`${cr(X(a.units,e.to_mm-e.from_mm))} thick, ${cr(D(a.units,e.mass_each_g))} each`,shown:e.g_text===void 0?D(a.units,e.g):z(a.units,e),size:"weigh",of:`${t.place}.pour.layers.${n}.g`})}function Uf(t,e,n,o){return v({key:`pour.layer.${n}.${o}`,label:e.name,note:e.teaspoons?`about ${x(e.teaspoons,1)} tsp`:"",shown:Jt(a.units,e),size:"weigh",of:`${t.place}.pour.layers.${n}.colours.${o}.g`})}function zf(t,e,n,o){if(n==="parts")return Hf(t,e,o);let i="rest"in t;return s`${i?u:d({label:`${o}, ${n}`,at:`${pe}/${e}/${n}`,unit:n==="depth"?"mm":"g"})}
     <button
       type="button"
       aria-pressed=${i?"true":"false"}
       aria-label="${o} takes what is left"
-      @click=${()=>i?qh(t,n):Jh(t,n)}
+      @click=${()=>i?qf(e,n):Jf(e,n)}
     >
       takes what is left
-    </button>`}function Uh(e,t,n){let o=`${nt}/${t}/parts`,i=r=>()=>{h({typed:void 0}),Z("run",o,Math.max(1,(Number(e.parts)||0)+r))};return s`<div class="stepper parts-of">
+    </button>`}function Hf(t,e,n){let o=`${pe}/${e}/parts`,i=r=>()=>{f({typed:void 0}),V("run",o,Math.max(1,(Number(t.parts)||0)+r))};return s`<div class="stepper parts-of">
     <button type="button" @click=${i(-1)} aria-label="One part less of ${n}">−</button>
-    ${m({label:"Parts",at:o,number:!0})}
+    ${d({label:"Parts",at:o,number:!0})}
     <button type="button" @click=${i(1)} aria-label="One part more of ${n}">+</button>
-  </div>`}function Jh(e,t){let n=di().map((o,i)=>i===e?{...mi(i),rest:!0}:o.rest?{...mi(i),[t]:""}:o);Q("run","takes what is left",nt,n)}function qh(e,t){let n=`${nt}/${e}`;Q("run","amount of the layer",n,{...mi(e),[t]:""},ht("run",`${n}/${t}`))}function Kh(e,t){let n={at:`${e}/colours`,in_order:!0};return s`${x(n).map((o,i)=>{let r=`${n.at}/${i}`,l=String(o.name)||`colour ${i+1}`;return s`<div class="part" id=${I(n,i)} role="group" aria-label="${l} in ${t}">
+  </div>`}function Jf(t,e){let n=Go().map((o,i)=>i===t?{...Vo(i),rest:!0}:o.rest?{...Vo(i),[e]:""}:o);K("run","takes what is left",pe,n)}function qf(t,e){let n=`${pe}/${t}`;K("run","amount of the layer",n,{...Vo(t),[e]:""},re("run",`${n}/${e}`))}function Kf(t,e){let n={at:`${t}/colours`,in_order:!0};return s`${T(n).map((o,i)=>{let r=`${n.at}/${i}`,l=String(o.name)||`colour ${i+1}`;return s`<div class="part" id=${E(n,i)} role="group" aria-label="${l} in ${e}">
       <div class="part-head">
         <p class="part-title">Colour: ${l}</p>
-        ${J(n,i,l)}
+        ${N(n,i,l)}
       </div>
-      ${L("run",r)}
+      ${M("run",r)}
       <div class="row">
-        ${m({label:"Colour",at:`${r}/name`})}
-        ${m({label:"Rate",at:`${r}/rate`,hint:"Such as 4 g/kg of batter, 1 tsp/lb of fats."})}
-        ${m({label:"Weight of a loose ml",at:`${r}/bulk_density`,unit:"g/ml",optional:!0,short:!0,hint:"Bulk density; needed for spoons."})}
+        ${d({label:"Colour",at:`${r}/name`})}
+        ${d({label:"Rate",at:`${r}/rate`,hint:"Such as 4 g/kg of batter, 1 tsp/lb of fats."})}
+        ${d({label:"Weight of a loose ml",at:`${r}/bulk_density`,unit:"g/ml",optional:!0,short:!0,hint:"Bulk density; needed for spoons."})}
       </div>
-      ${gt("run",r,l)}
+      ${se("run",r,l)}
     </div>`})}
-  ${z(n,"Add a colour",()=>N(n,{name:"",rate:""},"colour"))}`}var Vh=[["+x","+x, right in the drawing"],["-x","\u2212x, left in the drawing"],["+y","+y, behind it"],["-y","\u2212y, before it"]];function Gh(e,t){let n=`${e}/propped`,o=_("run",`${n}/low_side`);return t===x(wt).length-1&&_("run",n)===void 0?s`<p class="hint">The last layer is poured level.</p>`:_e({at:n,name:"the prop",title:"The mould is propped up",add:"Prop the mould up for this layer",blank:{angle:"",low_side:""},body:()=>s`${m({label:"Leans by",at:`${n}/angle`,unit:"\xB0",short:!0})}
-        ${w({question:"Low side",at:`${n}/low_side`,is_told_elsewhere:!0,chosen:o,answers:Vh,puts:r=>r})}
-        ${m({label:"Low side, or its direction",at:`${n}/low_side`,unit:"\xB0",short:!0,hint:"In degrees from +x towards +y, seen from above."})}
-        <p class="hint">A thickness is then how far up the low wall the layer stands.</p>`})}var ot=()=>g(a.run.now,"/pour/line/depth")!==void 0?"depth":"below_brim";function ds(e,t){let n=e.pour.depth_mm+e.pour.below_brim_mm,o=Math.min(Math.max(0,Math.round(t*2)/2),Math.floor(n*2)/2-.5),i=ot()==="depth"?n-o:o;h({typed:void 0}),Z("run",`/pour/line/${ot()}`,`${$(i,2)} mm`)}function jp(e){let t=e.pour.depth_mm+e.pour.below_brim_mm,n=cn(g(a.run.now,`/pour/line/${ot()}`));return n===void 0?e.pour.below_brim_mm:ot()==="depth"?t-n:n}function Yh(e,t){let n=e.currentTarget,o=n.parentElement.querySelector("svg").getBoundingClientRect();n.setPointerCapture(e.pointerId);let i=l=>t((l.clientY-e.clientY)/o.height),r=()=>{n.removeEventListener("pointermove",i);for(let l of["pointerup","pointercancel"])n.removeEventListener(l,r)};n.addEventListener("pointermove",i);for(let l of["pointerup","pointercancel"])n.addEventListener(l,r)}function Qh(e){if(!a.measured)return u;let t=e.pour.depth_mm+e.pour.below_brim_mm,n=jp(e),{share:o,h:i}=xp(e,t-n),r=c=>Yh(c,d=>ds(e,n+d*i)),l=c=>{let d={ArrowUp:-1,ArrowDown:1,PageUp:-5,PageDown:5}[c.key];d!==void 0&&(c.preventDefault(),ds(e,n+d))},p=c=>c&&(c.style.top=`${100*o}%`);return queueMicrotask(()=>p(document.querySelector(".line-handle")??void 0)),s`<div
+  ${I(n,"Add a colour",()=>B(n,{name:"",rate:""},"colour"))}`}var Vf=[["+x","+x, right in the drawing"],["-x","\u2212x, left in the drawing"],["+y","+y, behind it"],["-y","\u2212y, before it"]];function Gf(t,e){let n=`${t}/propped`,o=g("run",`${n}/low_side`);return e===T(ce).length-1&&g("run",n)===void 0?s`<p class="hint">The last layer is poured level.</p>`:dt({at:n,name:"the prop",title:"The mould is propped up",add:"Prop the mould up for this layer",blank:{angle:"",low_side:""},body:()=>s`${d({label:"Leans by",at:`${n}/angle`,unit:"\xB0",short:!0})}
+        ${b({question:"Low side",at:`${n}/low_side`,is_told_elsewhere:!0,chosen:o,answers:Vf,puts:r=>r})}
+        ${d({label:"Low side, or its direction",at:`${n}/low_side`,unit:"\xB0",short:!0,hint:"In degrees from +x towards +y, seen from above."})}
+        <p class="hint">A thickness is then how far up the low wall the layer stands.</p>`})}var Kt=()=>$(a.run.now,"/pour/line/depth")!==void 0?"depth":"below_brim";function qr(t,e){let n=t.pour.depth_mm+t.pour.below_brim_mm,o=Math.min(Math.max(0,Math.round(e*2)/2),Math.floor(n*2)/2-.5),i=Kt()==="depth"?n-o:o;f({typed:void 0}),V("run",`/pour/line/${Kt()}`,`${x(i,2)} mm`)}function Nu(t){let e=t.pour.depth_mm+t.pour.below_brim_mm,n=tn($(a.run.now,`/pour/line/${Kt()}`));return n===void 0?t.pour.below_brim_mm:Kt()==="depth"?e-n:n}function Qf(t,e){let n=t.currentTarget,o=n.parentElement.querySelector("svg").getBoundingClientRect();n.setPointerCapture(t.pointerId);let i=l=>e((l.clientY-t.clientY)/o.height),r=()=>{n.removeEventListener("pointermove",i);for(let l of["pointerup","pointercancel"])n.removeEventListener(l,r)};n.addEventListener("pointermove",i);for(let l of["pointerup","pointercancel"])n.addEventListener(l,r)}function Yf(t){if(!a.measured)return u;let e=t.pour.depth_mm+t.pour.below_brim_mm,n=Nu(t),{share:o,h:i}=Tu(t,e-n),r=p=>Qf(p,m=>qr(t,n+m*i)),l=p=>{let m={ArrowUp:-1,ArrowDown:1,PageUp:-5,PageDown:5}[p.key];m!==void 0&&(p.preventDefault(),qr(t,n+m))},c=p=>p&&(p.style.top=`${100*o}%`);return queueMicrotask(()=>c(document.querySelector(".line-handle")??void 0)),s`<div
     class="line-handle"
     role="slider"
     tabindex="0"
     aria-label="Pour line below the brim"
     aria-valuemin="0"
-    aria-valuemax=${Math.floor(t)}
-    aria-valuenow=${$(n,1)}
+    aria-valuemax=${Math.floor(e)}
+    aria-valuenow=${x(n,1)}
     aria-orientation="vertical"
-    aria-valuetext="${T(se(a.units,n))} below the brim"
+    aria-valuetext="${P(X(a.units,n))} below the brim"
     @pointerdown=${r}
     @keydown=${l}
   >
     <span aria-hidden="true">↕</span>
-  </div>`}function Zh(e){let{pour:t}=e,n=T(se(a.units,t.below_brim_mm)),o=t.below_brim_mm<.05?"Pour to the brim":`Pour to ${n} below the brim`,i=e.cut?"the loaf":"each";return s`<p class="order ${a.is_old?"old":""}">
-    ${o}, <b>${T(O(a.units,t.mass_each_g))}</b> ${i}.
-  </p>`}function Np(e){let{pour:t}=e,n=o=>()=>ds(e,jp(e)+o);return s`<div class="side">
-      ${Zh(e)} ${Ht("pour",e,Qh(e))} ${Hp(e)}
+  </div>`}function Zf(t){let{pour:e}=t,n=P(X(a.units,e.below_brim_mm)),o=e.below_brim_mm<.05?"Pour to the brim":`Pour to ${n} below the brim`,i=t.cut?"the loaf":"each";return s`<p class="order ${a.is_old?"old":""}">
+    ${o}, <b>${P(D(a.units,e.mass_each_g))}</b> ${i}.
+  </p>`}function Uu(t){let{pour:e}=t,n=`${t.place}.pour`,o=i=>()=>qr(t,Nu(t)+i);return s`<div class="side">
+      ${Zf(t)} ${Fe("pour",t,Yf(t))} ${Hu(t)}
       <div class="stepper">
-        <button type="button" @click=${n(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
-        ${m({label:ot()==="depth"?"Deep":"Below brim",at:`/pour/line/${ot()}`,unit:"mm"})}
-        <button type="button" @click=${n(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
+        <button type="button" @click=${o(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
+        ${d({label:Kt()==="depth"?"Deep":"Below brim",at:`/pour/line/${Kt()}`,unit:"mm"})}
+        <button type="button" @click=${o(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
       </div>
-      ${k({key:"pour.mm",label:"1 mm is",shown:ne(a.units,t.ml_per_mm,2),note:`${Te(t.ml_per_mm*t.density_g_per_ml,1)} g at the line`,sum:Ru(t)})}
-      ${k({key:"pour.each",label:"Weigh into each",shown:O(a.units,t.mass_each_g),size:"weigh",note:`${$(t.volume_each_ml,1)} ml`,sum:Su(t)})}
+      ${v({key:"pour.mm",label:"1 mm is",shown:Y(a.units,e.ml_per_mm,2),note:`${Et(e.ml_per_mm*e.density_g_per_ml,1)} g at the line`,of:`${n}.ml_per_mm`})}
+      ${v({key:"pour.each",label:"Weigh into each",shown:D(a.units,e.mass_each_g),size:"weigh",note:`${x(e.volume_each_ml,1)} ml`,of:`${n}.mass_each_g`})}
     </div>
     <div class="weights">
-      ${$t(e)} ${fs("pour","Weigh for the base",t.formula)} ${hs("pour",t)}
-      ${k({key:"pour.make",label:"Base to make",shown:O(a.units,t.make_g),size:"weigh",sum:ni("pour",t)})}
-      ${k({key:"pour.density",label:"Density",shown:[`${t.density_g_per_ml} g/ml`,""],sum:oi("pour",t)})}
+      ${le(t)} ${Kr("pour","Weigh for the base",e.formula)} ${Vr(e,n,"pour")}
+      ${v({key:"pour.make",label:"Base to make",shown:D(a.units,e.make_g),size:"weigh",of:`${n}.make_g`})}
+      ${v({key:"pour.density",label:"Density",shown:[`${e.density_g_per_ml} g/ml`,""],of:`${n}.density_g_per_ml`})}
     </div>
-    <div class="more">${ms(e)} ${eo("pour")}</div>`}function zp(){let e=ot();return s`<div class="side">
-      ${Hp()} ${L("run","/pour/line")}
-      ${m({label:e==="depth"?"Deep":"Below brim",at:`/pour/line/${e}`,unit:"mm"})}
+    <div class="more">${Jr(t)} ${Un("pour")}</div>`}function zu(){let t=Kt();return s`<div class="side">
+      ${Hu()} ${M("run","/pour/line")}
+      ${d({label:t==="depth"?"Deep":"Below brim",at:`/pour/line/${t}`,unit:"mm"})}
     </div>
-    <div class="more">${ms()} ${eo("pour")}</div>`}function Hp(e){let t=n=>{if(n===ot())return;let o=e&&!a.is_old?e.pour[n==="depth"?"depth_mm":"below_brim_mm"]:void 0;Q("run","pour line","/pour/line",{[n]:o===void 0?"":`${$(o,3)} mm`})};return ue("The pour line is measured",ot(),[["below_brim","From the brim"],["depth","From the floor"]],t)}function Xh(e){return e.teaspoons?`about ${$(e.teaspoons,1)} tsp`:""}function eg(e){let t=e.set_aside_for_colours_g?`${T(j(a.units,{g:e.set_aside_for_colours_g,scale_step_g:e.scale_step_g}))} of it for the colours`:"";return[Xh(e),t].filter(Boolean).join(", ")}function fs(e,t,n){return s`<div class="weigh-head">
-    <h3>${t} <small>${n}</small></h3>
+    <div class="more">${Jr()} ${Un("pour")}</div>`}function Hu(t){let e=n=>{if(n===Kt())return;let o=t&&!a.is_old?t.pour[n==="depth"?"depth_mm":"below_brim_mm"]:void 0;K("run","pour line","/pour/line",{[n]:o===void 0?"":`${x(o,3)} mm`})};return nt("The pour line is measured",Kt(),[["below_brim","From the brim"],["depth","From the floor"]],e)}function Xf(t){return t.teaspoons?`about ${x(t.teaspoons,1)} tsp`:""}function th(t){let e=t.set_aside_for_colours_g?`${P(z(a.units,{g:t.set_aside_for_colours_g,scale_step_g:t.scale_step_g}))} of it for the colours`:"";return[Xf(t),e].filter(Boolean).join(", ")}function Kr(t,e,n){return s`<div class="weigh-head">
+    <h3>${e} <small>${n}</small></h3>
     <button
       type="button"
-      @click=${()=>un(e)}
-      aria-label="Change the formula ${e==="pour"?"of the base":"of the topping"}"
+      @click=${()=>Ze(t)}
+      aria-label="Change the formula ${t==="pour"?"of the base":"of the topping"}"
     >
       Change the formula
     </button>
-  </div>`}function hs(e,t,n=e){return s`${Uo(t).map(({one:o,i})=>gs(e,t,o,i,n))}`}function gs(e,t,n,o,i=e){return k({key:`${i}.${o}`,label:n.name,note:eg(n),shown:Se(a.units,n),size:"weigh",sum:Fu(e,t,n)})}var tg=[0,50,80,100];function Up(e){let{pipe:t}=e;return t?s`<div class="side">
+  </div>`}function Vr(t,e,n){return s`${Fo(t).map(({one:o,i})=>Gr(o,i,e,n))}`}function Gr(t,e,n,o){return v({key:`${o}.${e}`,label:t.name,note:th(t),shown:Jt(a.units,t),size:"weigh",of:`${n}.ingredients.${e}.g`})}var eh=[0,50,80,100];function Ju(t){let{pipe:e}=t;return e?s`<div class="side">
       <p class="order ${a.is_old?"old":""}">
-        Pipe <b>${$(t.volume_each_ml,0)} ml</b> on each, ${T(O(a.units,t.mass_each_g))} at this
+        Pipe <b>${x(e.volume_each_ml,0)} ml</b> on each, ${P(D(a.units,e.mass_each_g))} at this
         whip.
       </p>
-      ${Ht("pipe",e)}
-      ${k({key:"pipe.each",label:"Topping on each",shown:ne(a.units,t.volume_each_ml),note:`${$(t.in_headspace_each_ml,1)} ml of it below the brim`,sum:Hu(t)})}
-      ${og(e)} ${Kp()} ${lg(e)}
+      ${Fe("pipe",t)}
+      ${v({key:"pipe.each",label:"Topping on each",shown:Y(a.units,e.volume_each_ml),note:`${x(e.in_headspace_each_ml,1)} ml of it below the brim`,of:`${t.place}.pipe.volume_each_ml`})}
+      ${oh(t)} ${Vu()} ${lh(t)}
     </div>
     <div class="weights">
-      ${$t(e)} ${fs("pipe","Weigh for the topping",t.formula)}
-      ${e.whippings.map((n,o)=>ng(e,n,o))}
-      ${k({key:"pipe.density",label:"Whipped density",note:`overrun ${$(t.overrun_percent,0)} %`,shown:[`${t.density_g_per_ml} g/ml`,""],sum:oi("pipe",t)})}
-      ${Zr(t)}
+      ${le(t)} ${Kr("pipe","Weigh for the topping",e.formula)}
+      ${t.whippings.map((n,o)=>nh(t,n,o))}
+      ${v({key:"pipe.density",label:"Whipped density",note:`overrun ${x(e.overrun_percent,0)} %`,shown:[`${e.density_g_per_ml} g/ml`,""],of:`${t.place}.pipe.density_g_per_ml`})}
+      ${Fr(e)}
     </div>
-    <div class="more">${Qr(t)} ${Yr()}</div>`:$s()}var ro=e=>e===0?"pipe":`pipe.whipping${e}`;function _s(e,t){let n=Lt(e,t);return n?s`<h4 class="whipping">${n.replace(/^./,o=>o.toUpperCase())}</h4>`:u}function ng(e,t,n){let o=ro(n);return s`${_s(e,t)} ${hs("pipe",t,o)}
-  ${k({key:`${o}.make`,label:"Topping to make",note:Lt(e,t),shown:O(a.units,t.make_g),size:"weigh",sum:ni("pipe",t)})}`}function $s(){return s`<div class="more">${Qr()}</div>
-    <div class="side">${Kp()} ${_("run","/pipe/whip_now")===void 0?u:qp()}</div>
-    <div class="weights">${Zr()} ${ip()}</div>
-    <div class="more">${Yr()}</div>`}var Jp=e=>he(e)?s`<small>${he(e)}</small>`:u;function og(e){return s`<h3>This bowl, now ${Jp(e)}</h3>
-    ${qp()} ${e.whippings.map((t,n)=>ig(e,t,n))}`}function ig(e,t,n){let o=t.pieces_now,i=o==null?0:t.pieces-o,r=i>0?`Short by ${i} at this whip.`:`Enough for the ${t.pieces} to make.`;return s`${_s(e,t)}
-  ${o==null?u:k({key:`${ro(n)}.now`,label:"This bowl pipes now",note:r,shown:[te(o,"piece"),""],size:"weigh",sum:Uu(t)})}
-  ${sg(t,n)}`}function qp(){let e={holds:_("run","/pipe/whip/holds")??"",net:""};return _e({at:"/pipe/whip_now",name:"today's weigh-cup",title:"Today's weigh-cup",add:"Weigh a cup of today's whip",blank:e,body:rg})}function rg(){return s`<div class="row">
-    ${m({label:"Weigh-cup today, net",at:"/pipe/whip_now/net",unit:"g"})}
-    ${m({label:"Cup holds",at:"/pipe/whip_now/holds",unit:"ml",short:!0})}
-  </div>`}function sg(e,t){return e.readings?.length?s`<table class="readings">
+    <div class="more">${Dr(e)} ${Ar()}</div>`:Yr()}var Kn=t=>t===0?"pipe":`pipe.whipping${t}`,Oe=(t,e)=>`${t.place}.pipe.whippings.${e}`;function Qr(t,e){let n=Se(t,e);return n?s`<h4 class="whipping">${n.replace(/^./,o=>o.toUpperCase())}</h4>`:u}function nh(t,e,n){let o=Kn(n);return s`${Qr(t,e)} ${Vr(e,Oe(t,n),o)}
+  ${v({key:`${o}.make`,label:"Topping to make",note:Se(t,e),shown:D(a.units,e.make_g),size:"weigh",of:`${Oe(t,n)}.make_g`})}`}function Yr(){return s`<div class="more">${Dr()}</div>
+    <div class="side">${Vu()} ${g("run","/pipe/whip_now")===void 0?u:Ku()}</div>
+    <div class="weights">${Fr()} ${pu()}</div>
+    <div class="more">${Ar()}</div>`}var qu=t=>ct(t)?s`<small>${ct(t)}</small>`:u;function oh(t){return s`<h3>This bowl, now ${qu(t)}</h3>
+    ${Ku()} ${t.whippings.map((e,n)=>ih(t,e,n))}`}function ih(t,e,n){let o=e.pieces_now,i=o==null?0:e.pieces-o,r=i>0?`Short by ${i} at this whip.`:`Enough for the ${e.pieces} to make.`;return s`${Qr(t,e)}
+  ${o==null?u:v({key:`${Kn(n)}.now`,label:"This bowl pipes now",note:r,shown:[it(o,"piece"),""],size:"weigh",of:`${Oe(t,n)}.pieces_now`})}
+  ${sh(t,e,n)}`}function Ku(){let t={holds:g("run","/pipe/whip/holds")??"",net:""};return dt({at:"/pipe/whip_now",name:"today's weigh-cup",title:"Today's weigh-cup",add:"Weigh a cup of today's whip",blank:t,body:rh})}function rh(){return s`<div class="row">
+    ${d({label:"Weigh-cup today, net",at:"/pipe/whip_now/net",unit:"g"})}
+    ${d({label:"Cup holds",at:"/pipe/whip_now/holds",unit:"ml",short:!0})}
+  </div>`}function sh(t,e,n){return e.readings?.length?s`<table class="readings">
       <caption>
         If the weigh-cup reads
       </caption>
@@ -873,94 +872,93 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
         </tr>
       </thead>
       <tbody>
-        ${e.readings.map(n=>s`<tr class=${n.planned?"planned":""}>
-              <th scope="row">${$(n.net_g,1)} g${n.planned?" (planned)":""}</th>
-              <td>${$(n.overrun_percent,0)} %</td>
-              <td>${n.pieces}</td>
+        ${e.readings.map(o=>s`<tr class=${o.planned?"planned":""}>
+              <th scope="row">${x(o.net_g,1)} g${o.planned?" (planned)":""}</th>
+              <td>${x(o.overrun_percent,0)} %</td>
+              <td>${o.pieces}</td>
             </tr>`)}
       </tbody>
     </table>
-    ${Ct(`${ro(t)}.readings`,"How the table comes about",up(e))}`:u}function Kp(){let e="/pipe/fills_headspace",t=Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(E("run",e))?.[1]?.replace(",",".")),n=He("run",e);return s`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
+    ${Ae(`${Kn(n)}.readings`,"How the table comes about",`${Oe(t,n)}.readings`)}`:u}function Vu(){let t="/pipe/fills_headspace",e=Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(j("run",t))?.[1]?.replace(",",".")),n=Lt("run",t);return s`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
     <div class="choice pictures" role="group" aria-labelledby="recess">
-      ${tg.map(o=>s`<button
+      ${eh.map(o=>s`<button
             type="button"
-            aria-pressed=${o===t?"true":"false"}
-            @click=${()=>Z("run",e,`${o} %`)}
+            aria-pressed=${o===e?"true":"false"}
+            @click=${()=>V("run",t,`${o} %`)}
           >
-            ${ag(o)}<span
+            ${ah(o)}<span
               >${{0:"Not at all, 0 %",50:"Half, 50 %",80:"Mostly, 80 %",100:"Level, 100 %"}[o]}</span
             >
           </button>`)}
     </div>
-    ${m({label:"Or as a share",at:e,unit:"%",hint:n?void 0:"A trial piped on flat paper misses this."})}`}function ag(e){let t=52*(e/100);return s`<svg viewBox="0 0 72 46" aria-hidden="true">
-    ${W`
-    <path class="plain" d="M10 26H62L57 44H15Z" /><rect class="shaded pipe" x=${36-t/2} y="18" width=${t} height="8" />
+    ${d({label:"Or as a share",at:t,unit:"%",hint:n?void 0:"A trial piped on flat paper misses this."})}`}function ah(t){let e=52*(t/100);return s`<svg viewBox="0 0 72 46" aria-hidden="true">
+    ${L`
+    <path class="plain" d="M10 26H62L57 44H15Z" /><rect class="shaded pipe" x=${36-e/2} y="18" width=${e} height="8" />
     <path class="shaded pipe" d="M12 18C6 12 14 8 20 9C20 2 30 2 36 1C42 2 52 2 52 9C58 8 66 12 60 18Z" />
     <path class="wall" d="M8 18L15 44H57L64 18" />`}
-  </svg>`}function lg(e){let t=e.whippings.map(i=>({one:i,words:ug(i)})).filter(({words:i})=>i),n=e.whippings[0],o=n?.limits??[];return!n||!o.length&&!t.length?u:s`<h3>What this batter allows ${Jp(e)}</h3>
-    ${t.map(({one:i,words:r})=>s`${_s(e,i)}
+  </svg>`}function lh(t){let e=t.whippings.map(i=>({one:i,words:uh(i)})).filter(({words:i})=>i),n=t.whippings[0],o=n?.limits??[];return!n||!o.length&&!e.length?u:s`<h3>What this batter allows ${qu(t)}</h3>
+    ${e.map(({one:i,words:r})=>s`${Qr(t,i)}
           <p>${r}.</p>`)}
     <ul class="limits">
       ${o.map(i=>s`<li class=${i.sets?"binds":""}>
             ${i.sets?s`<strong>Sets the batch: </strong>`:u}${i.text}
           </li>`)}
     </ul>
-    ${Ct("pipe.limits","How the limits come about",pp(n))}`}function ug({piping_s:e,lye_spoonfuls:t}){return[e?`${mt(e)} of piping`:"",t?`${t.count} spoonfuls of lye, ${mt(t.altogether_s)}`:""].filter(Boolean).join("; ")}function Gp(e){if(!Bo(e))return u;let{whole:t}=e,{batches:n}=t.pieces,o=X(t)?`${te(n,"batch","batches")} together`:"all whippings together";return s`<section class="needs" aria-labelledby="needs-title">
+    ${Ae("pipe.limits","How the limits come about",`${Oe(t,0)}.limits`)}`}function uh({piping_s:t,lye_spoonfuls:e}){return[t?`${ne(t)} of piping`:"",e?`${e.count} spoonfuls of lye, ${ne(e.altogether_s)}`:""].filter(Boolean).join("; ")}function Qu(t){if(!To(t))return u;let{whole:e}=t,{batches:n}=e.pieces,o=G(e)?`${it(n,"batch","batches")} together`:"all whippings together";return s`<section class="needs" aria-labelledby="needs-title">
     <h2 id="needs-title" tabindex="-1">To have ready for the whole run <small>${o}</small></h2>
     <p class="aside">To buy and to set out by, not to weigh by: each batch is weighed by itself.</p>
     <div class="jugs">
-      ${Vp(e,"pour","The base, whole run")}
-      ${t.pipe?Vp(e,"pipe","The topping, whole run"):u} ${mg(e)}
+      ${Gu(t,"pour","The base, whole run")}
+      ${e.pipe?Gu(t,"pipe","The topping, whole run"):u} ${ch(t)}
     </div>
-  </section>`}var pg=e=>t=>t.name===e.name&&t.goes_into===e.goes_into;function cg(e,t,n){return(t==="pour"?[{batter:e.pour,words:""}]:(e.pipe?.whippings??[]).map(i=>({batter:i,words:e.pipe.whippings.length>1||i.count>1?`, whipping of ${i.pieces}, ${Ze(i.count)}`:""}))).flatMap(({batter:i,words:r})=>{let l=i.ingredients.find(pg(n));return l?[[r,T(Se(a.units,l))]]:[]})}function Vp(e,t,n){let{whole:o}=e,i=t==="pour"?o.pour:o.pipe,r=[...Uo(i),...fn(i)];return s`<div class="jug">
+  </section>`}function Gu(t,e,n){let{whole:o}=t,i=e==="pour"?o.pour:o.pipe,r=[...Fo(i),...nn(i)];return s`<div class="jug">
     <h3>${n} <small>${i.formula}</small></h3>
-    ${r.map(({one:l,i:p})=>fi(`${t}.${p}`,l.name,Se(a.units,l),e,c=>cg(c,t,l)))}
-    ${fi(`${t}.make`,t==="pour"?"Base in all":"Topping in all",O(a.units,i.make_g),e,l=>[["",T(O(a.units,l[t].make_g))]])}
-  </div>`}var fi=(e,t,n,o,i)=>k({key:`needs.${e}`,label:t,shown:n,sum:Ku(o.whole,i)});function mg(e){let{whole:t}=e,n=(t.pour.layers??[]).flatMap((r,l)=>r.colours.map((p,c)=>({layer:r,one:p,i:l,j:c}))),o=t.dust??[];if(!n.length&&!o.length)return u;let i=r=>j(a.units,re(r,""));return s`<div class="jug">
+    ${r.map(({one:l,i:c})=>Qo(`${e}.ingredients.${c}.g`,l.name,Jt(a.units,l)))}
+    ${Qo(`${e}.make_g`,e==="pour"?"Base in all":"Topping in all",D(a.units,i.make_g))}
+  </div>`}var Qo=(t,e,n)=>v({key:`needs.${t}`,label:e,shown:n,of:t});function ch(t){let{whole:e}=t,n=(e.pour.layers??[]).flatMap((r,l)=>r.colours.map((c,p)=>({layer:r,one:c,i:l,j:p}))),o=e.dust??[];if(!n.length&&!o.length)return u;let i=r=>z(a.units,lt(r,""));return s`<div class="jug">
     <h3>Colours and dust, whole run</h3>
-    ${n.map(({layer:r,one:l,i:p,j:c})=>fi(`colour.${p}.${c}`,`${l.name}, for ${r.name}`,Se(a.units,l),e,d=>{let f=d.pour.layers?.[p]?.colours[c];return f?[["",T(Se(a.units,f))]]:[]}))}
-    ${o.map((r,l)=>fi(`dust.${l}`,r.name,i(r),e,p=>{let c=p.dust?.[l];return c?[["",T(i(c))]]:[]}))}
-  </div>`}function Qp(e){return s`<section class="shelf" aria-labelledby="shelf-title">
+    ${n.map(({layer:r,one:l,i:c,j:p})=>Qo(`pour.layers.${c}.colours.${p}.g`,`${l.name}, for ${r.name}`,Jt(a.units,l)))}
+    ${o.map((r,l)=>Qo(`dust.${l}.g`,r.name,i(r)))}
+  </div>`}function Zu(t){return s`<section class="shelf" aria-labelledby="shelf-title">
     <h2 id="shelf-title">Lye shelf</h2>
-    ${$t(e)}
+    ${le(t)}
     <div class="jugs">
-      ${Yp({slot:"pour",title:e.pipe?"Lye for the base":"Lye",batter:e.pour,pieces:e.batch.pieces,key:"pour"})}
-      ${e.whippings.map((t,n)=>{let o=Lt(e,t);return Yp({slot:"pipe",title:`Lye for the topping${o&&`, ${o}`}`,batter:t,pieces:e.batch.pieces,key:ro(n)})})}
+      ${Yu({slot:"pour",title:t.pipe?"Lye for the base":"Lye",batter:t.pour,place:`${t.place}.pour`,pieces:t.batch.pieces,key:"pour"})}
+      ${t.whippings.map((e,n)=>{let o=Se(t,e);return Yu({slot:"pipe",title:`Lye for the topping${o&&`, ${o}`}`,batter:e,place:Oe(t,n),pieces:t.batch.pieces,key:Kn(n)})})}
     </div>
-    ${fg(e)} ${rs()} ${ss(e)}
-  </section>`}function Yp({slot:e,title:t,batter:n,pieces:o,key:i}){let{effective:r}=n.superfat_percent,l=Et(e,o).length>0,p=`danger-${i.replaceAll(".","-")}`,c=i===e;return s`<div class="jug">
-    <h3>${t} <small>${n.formula}</small></h3>
-    ${fn(n).map(({one:d,i:f})=>gs(e,n,d,f,i))}
-    ${k({key:`${i}.strength`,label:"Lye strength",note:`water ${$(n.water_to_pure_alkali,2)} : 1 to alkali; water ${$(n.water_percent_of_fats,1)} % of the fats`,shown:[`${$(n.lye_strength_percent,1)} %`,""],sum:zr(e,n)})}
-    ${k({key:`${i}.superfat`,label:"Effective superfat",shown:[`${Me(r)}${l?" \u26A0":""}`,""],sum:Au(e,n)})}
-    ${Gn(e,p,o)} ${Zp(n.superfat_percent)} ${dg(e,n,i)}
-    ${!c||_(e,"/superfat")===void 0?u:m({label:"Superfat aimed at",of:e,at:"/superfat",unit:"%",described_by:l?p:void 0,hint:a.formulas[e]?.shipped?"Typing here makes a copy of the formula beside your run.":void 0})}
-  </div>`}function Zp(e){let{low:t,high:n,likely_low:o,likely_high:i,doubts:r}=e,l=`It lies between ${Me(t)} and ${Me(n)}, as lots, purity and scales may fall`,p=o===void 0||i===void 0?".":`; nineteen batches in twenty between ${Me(o)} and ${Me(i)}.`,c=r?.[0],d=c?s` Most of the doubt is ${c.cause}: ${c.remedy}.`:u;return Rr(t)?s`<p class="mind of-plan">
-    <strong>Mind</strong> At its lowest there is lye left over. ${l}${p}
-    ${c?d:"A finer scale, a larger batch or a higher aim mends it."}
-  </p>`:s`<p class="aside of-plan">${l}${p} Some fat is left over even at the lowest.${d}</p>`}function dg(e,t,n){return t.heat?s`${Xp(t.heat)}
-  ${Ct(`${n}.heat`,"How the heat is reckoned",lp(e,t))}`:u}function Xp(e){let t=o=>T(ql(a.units,o)),n=e.cooling.map(o=>`${o.shortest_min*60?mt(o.shortest_min*60):"at once"} to ${mt(o.longest_min*60)} ${o.in?`in ${o.in.replace(/^in /,"")}`:""}`);return s`<p class="aside of-plan">
-    Water at ${t(e.water_at_c)}: the lye may reach ${t(e.peak_c)}; it boils at
-    ${t(e.boils_at_c)}.${n.length?` To cool: ${n.join("; ")}.`:""}${e.at_pour_c===null?"":` Lye and fats meet at about ${t(e.at_pour_c)}.`}
-  </p>`}function fg(e){let t=e.lye_pot;if(!t)return u;let{units:n}=a,o=(i,r,l,p,c="")=>k({key:`pot.${i}`,label:r,note:c,shown:l,size:"weigh",sum:p});return s`<div class="jug">
+    ${dh(t)} ${Ir()} ${Wr(t)}
+  </section>`}function Yu({slot:t,title:e,batter:n,place:o,pieces:i,key:r}){let{effective:l}=n.superfat_percent,c=Te(t,i).length>0,p=`danger-${r.replaceAll(".","-")}`,m=r===t;return s`<div class="jug">
+    <h3>${e} <small>${n.formula}</small></h3>
+    ${nn(n).map(({one:h,i:_})=>Gr(h,_,o,r))}
+    ${v({key:`${r}.strength`,label:"Lye strength",note:`water ${x(n.water_to_pure_alkali,2)} : 1 to alkali; water ${x(n.water_percent_of_fats,1)} % of the fats`,shown:[`${x(n.lye_strength_percent,1)} %`,""],of:`${o}.lye_strength_percent`})}
+    ${v({key:`${r}.superfat`,label:"Effective superfat",shown:[`${Ht(l)}${c?" \u26A0":""}`,""],of:`${o}.superfat_percent.effective`})}
+    ${Cn(t,p,i)} ${Xu(n.superfat_percent)} ${ph(n,o,r)}
+    ${!m||g(t,"/superfat")===void 0?u:d({label:"Superfat aimed at",of:t,at:"/superfat",unit:"%",described_by:c?p:void 0,hint:a.formulas[t]?.shipped?"Typing here makes a copy of the formula beside your run.":void 0})}
+  </div>`}function Xu(t){let{low:e,high:n,likely_low:o,likely_high:i,doubts:r}=t,l=`It lies between ${Ht(e)} and ${Ht(n)}, as lots, purity and scales may fall`,c=o===void 0||i===void 0?".":`; nineteen batches in twenty between ${Ht(o)} and ${Ht(i)}.`,p=r?.[0],m=p?s` Most of the doubt is ${p.cause}: ${p.remedy}.`:u;return ur(e)?s`<p class="mind of-plan">
+    <strong>Mind</strong> At its lowest there is lye left over. ${l}${c}
+    ${p?m:"A finer scale, a larger batch or a higher aim mends it."}
+  </p>`:s`<p class="aside of-plan">${l}${c} Some fat is left over even at the lowest.${m}</p>`}function ph(t,e,n){return t.heat?s`${tc(t.heat)} ${Ae(`${n}.heat`,"How the heat is reckoned",`${e}.heat`)}`:u}function tc(t){let e=o=>P(kl(a.units,o)),n=t.cooling.map(o=>`${o.shortest_min*60?ne(o.shortest_min*60):"at once"} to ${ne(o.longest_min*60)} ${o.in?`in ${o.in.replace(/^in /,"")}`:""}`);return s`<p class="aside of-plan">
+    Water at ${e(t.water_at_c)}: the lye may reach ${e(t.peak_c)}; it boils at
+    ${e(t.boils_at_c)}.${n.length?` To cool: ${n.join("; ")}.`:""}${t.at_pour_c===null?"":` Lye and fats meet at about ${e(t.at_pour_c)}.`}
+  </p>`}function dh(t){let e=t.lye_pot;if(!e)return u;let{units:n}=a,o=(i,r,l,c,p="")=>v({key:`pot.${i}`,label:r,note:p,shown:l,size:"weigh",of:`${t.place}.lye_pot.${c}`});return s`<div class="jug">
     <h3>
       One pot for both
-      <small>strength ${$(t.strength_percent,1)} %${he(e)&&`; ${he(e)}`}</small>
+      <small>strength ${x(e.strength_percent,1)} %${ct(t)&&`; ${ct(t)}`}</small>
     </h3>
-    ${o("water","In the pot: water, distilled",j(n,re(t,"water_")),Iu(e,t))}
-    ${t.alkalis.map((i,r)=>o(`alkali.${r}`,`In the pot: ${i.name}`,j(n,re(i,""),"down"),Lu(e,i.name)))}
-    ${o("lye","Lye in the pot",j(n,re(t,"lye_")),Bu(t),hg(t))}
-    ${t.shares.map((i,r)=>s`${o(`share.${r}`,`Out of it for ${i.batter}`,j(n,re(i,"lye_"),"down"),Wu(e,t,r),`superfat then ${Me(i.superfat_percent)}`)}
-        ${i.top_up_g>0?o(`top_up.${r}`,`and plain water to ${i.batter}`,j(n,re(i,"top_up_")),Cu(e,t,r)):u}
-        ${Gn(r===0?"pour":"pipe","",e.batch.pieces)}
-        ${i.superfat?Zp(i.superfat):u}`)}
-    ${t.left_g?s`<p class="aside of-plan">
-            ${T(j(a.units,{g:t.left_g,g_text:t.left_g_text,oz_text:t.left_oz_text}))} of lye
+    ${o("water","In the pot: water, distilled",z(n,lt(e,"water_")),"water_g")}
+    ${e.alkalis.map((i,r)=>o(`alkali.${r}`,`In the pot: ${i.name}`,z(n,lt(i,""),"down"),`alkalis.${r}.g`))}
+    ${o("lye","Lye in the pot",z(n,lt(e,"lye_")),"lye_g",mh(e))}
+    ${e.shares.map((i,r)=>s`${o(`share.${r}`,`Out of it for ${i.batter}`,z(n,lt(i,"lye_"),"down"),`shares.${r}.lye_g`,`superfat then ${Ht(i.superfat_percent)}`)}
+        ${i.top_up_g>0?o(`top_up.${r}`,`and plain water to ${i.batter}`,z(n,lt(i,"top_up_")),`shares.${r}.top_up_g`):u}
+        ${Cn(r===0?"pour":"pipe","",t.batch.pieces)}
+        ${i.superfat?Xu(i.superfat):u}`)}
+    ${e.left_g?s`<p class="aside of-plan">
+            ${P(z(a.units,{g:e.left_g,g_text:e.left_g_text,oz_text:e.left_oz_text}))} of lye
             is left in the pot, for the shares are rounded down.
           </p>`:u}
-    ${t.heat?Xp(t.heat):u}
-  </div>`}function hg(e){if(e.full_pot_g===null)return"";let{g_text:t,oz_text:n,...o}=re(e,"lye_"),i=j(a.units,{...o,g:e.full_pot_g,g_text:e.full_pot_g_text,oz_text:e.full_pot_oz_text});return`${T(i)} with the pot: make up with water to that after cooling`}var gg={danger:"\u26A0 Danger",stop:"Stop",warning:"Warning",caution:"Mind",note:"Note"};function ec(e){let t=r=>r.severity==="danger",n=[...e.cautions.filter(t),...e.cautions.filter(r=>!t(r))],o=r=>s`<ul>
-      ${r.map(l=>s`<li class=${l.severity}><strong>${gg[l.severity]??l.severity}</strong> ${l.text}</li>`)}
+    ${e.heat?tc(e.heat):u}
+  </div>`}function mh(t){if(t.full_pot_g===null)return"";let{g_text:e,oz_text:n,...o}=lt(t,"lye_"),i=z(a.units,{...o,g:t.full_pot_g,g_text:t.full_pot_g_text,oz_text:t.full_pot_oz_text});return`${P(i)} with the pot: make up with water to that after cooling`}var fh={danger:"\u26A0 Danger",stop:"Stop",warning:"Warning",caution:"Mind",note:"Note"};function ec(t){let e=r=>r.severity==="danger",n=[...t.cautions.filter(e),...t.cautions.filter(r=>!e(r))],o=r=>s`<ul>
+      ${r.map(l=>s`<li class=${l.severity}><strong>${fh[l.severity]??l.severity}</strong> ${l.text}</li>`)}
     </ul>`,i=n.filter(r=>r.severity==="note");return s`<section class="watch" aria-labelledby="watch-title">
     <h2 id="watch-title">What to watch <small>worst first</small></h2>
     ${o(n.filter(r=>r.severity!=="note"))}
@@ -968,181 +966,181 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
             <summary>${i.length} ${i.length===1?"note":"notes"}</summary>
             ${o(i)}
           </details>`:u}
-  </section>`}function tc(e){let{cost:t,fresh_g:n,cured_g:o,label_g:i,lightest:r,size:l}=e.piece,p=r?"A bar on average, ":"",c=f=>p?p+f.toLowerCase():f,d=qu(e);return s`<section class="piece" aria-labelledby="piece-title">
+  </section>`}function nc(t){let{cost:e,fresh_g:n,cured_g:o,label_g:i,lightest:r,size:l}=t.piece,c=r?"A bar on average, ":"",p=m=>c?c+m.toLowerCase():m;return s`<section class="piece" aria-labelledby="piece-title">
     <h2 id="piece-title">The piece</h2>
-    ${k({key:"piece.fresh",label:c("Fresh"),shown:O(a.units,n),sum:d})}
-    ${o===null?u:k({key:"piece.cured",label:c("Cured"),shown:O(a.units,o),sum:d})}
-    ${r?k({key:"piece.lightest",label:"The lightest bar",note:r.cured_g===null?"fresh":"cured",shown:O(a.units,r.cured_g??r.fresh_g),sum:d}):u}
-    ${i===null?u:k({key:"piece.label",label:"Net weight for the label",shown:O(a.units,i,0),sum:d})}
-    ${l?k({key:"piece.size",label:"Over all",shown:[`${[l.width_mm,l.depth_mm,l.height_mm].map(f=>$(f,0)).join(" \xD7 ")} mm`,""],sum:dp(e)}):u}
-    ${t&&t.amount!==null?s`${k({key:"piece.cost",label:"Materials for one",shown:[`${t.amount} ${t.currency}`,""],size:"weigh",note:`${t.total} ${t.currency} for the run`,sum:Ju(e)})}
-          ${t.unpriced.length?s`<p class="alarm">Unpriced, and not in this figure: ${t.unpriced.join(", ")}.</p>`:u}`:s`<p class="aside">No price of anything in it is given, so there is no cost.</p>`}
-    ${$g(e)} ${_g(e)} ${as()}
-  </section>`}function _g(e){let t=e.label;if(!t)return u;let n=(t.allergens??[]).filter(i=>i.named).map(i=>i.name),o=(i,r)=>r?s`<h3>${i}</h3>
+    ${v({key:"piece.fresh",label:p("Fresh"),shown:D(a.units,n),of:"piece.fresh_g"})}
+    ${o===null?u:v({key:"piece.cured",label:p("Cured"),shown:D(a.units,o),of:"piece.cured_g"})}
+    ${r?v({key:"piece.lightest",label:"The lightest bar",note:r.cured_g===null?"fresh":"cured",shown:D(a.units,r.cured_g??r.fresh_g),of:r.cured_g===null?"piece.fresh_g":"piece.cured_g"}):u}
+    ${i===null?u:v({key:"piece.label",label:"Net weight for the label",shown:D(a.units,i,0),of:"piece.label_g"})}
+    ${l?v({key:"piece.size",label:"Over all",shown:[`${[l.width_mm,l.depth_mm,l.height_mm].map(m=>x(m,0)).join(" \xD7 ")} mm`,""],of:"piece.size"}):u}
+    ${e&&e.amount!==null?s`${v({key:"piece.cost",label:"Materials for one",shown:[`${e.amount} ${e.currency}`,""],size:"weigh",note:`${e.total} ${e.currency} for the run`,of:"piece.cost.amount"})}
+          ${e.unpriced.length?s`<p class="alarm">Unpriced, and not in this figure: ${e.unpriced.join(", ")}.</p>`:u}`:s`<p class="aside">No price of anything in it is given, so there is no cost.</p>`}
+    ${gh(t)} ${hh(t)} ${jr()}
+  </section>`}function hh(t){let e=t.label;if(!e)return u;let n=(e.allergens??[]).filter(i=>i.named).map(i=>i.name),o=(i,r)=>r?s`<h3>${i}</h3>
           <p>${r}</p>`:u;return s`<details>
-    <summary>Label draft, ${t.market}</summary>
-    ${o("Net quantity",t.net_quantity?`${t.net_quantity.statement}: ${t.net_quantity.because}.`:"")}
-    ${o("Ingredients, as saponified",t.as_saponified?.text)}
-    ${o("Ingredients, as charged",t.as_charged?.text)} ${o("Allergens to name",n.join(", "))}
+    <summary>Label draft, ${e.market}</summary>
+    ${o("Net quantity",e.net_quantity?`${e.net_quantity.statement}: ${e.net_quantity.because}.`:"")}
+    ${o("Ingredients, as saponified",e.as_saponified?.text)}
+    ${o("Ingredients, as charged",e.as_charged?.text)} ${o("Allergens to name",n.join(", "))}
     <ul class="limits">
-      ${(t.remarks??[]).map(i=>s`<li>${i.text}</li>`)}
+      ${(e.remarks??[]).map(i=>s`<li>${i.text}</li>`)}
     </ul>
-  </details>`}function $g(e){let t=e.piece.cost?.materials.map(o=>o.name)??[];if(!t.length)return u;let n=o=>`/money/prices/${o.replaceAll("~","~0").replaceAll("/","~1")}`;return P({name:"prices",pointers:["/money/prices"],summary:"Prices paid",body:()=>s` ${t.map(o=>s`<div class="row">
-            ${m({label:`${o}, paid`,at:`${n(o)}/paid`,optional:!0,short:!0})}
-            ${m({label:`for (pack of ${o})`,at:`${n(o)}/for`,unit:"g",optional:!0,short:!0})}
-          </div>`)}`})}function nc(e){let t=he(e);return s`<section class="losses" aria-labelledby="losses-title">
+  </details>`}function gh(t){let e=t.piece.cost?.materials.map(o=>o.name)??[];if(!e.length)return u;let n=o=>`/money/prices/${o.replaceAll("~","~0").replaceAll("/","~1")}`;return R({name:"prices",pointers:["/money/prices"],summary:"Prices paid",body:()=>s` ${e.map(o=>s`<div class="row">
+            ${d({label:`${o}, paid`,at:`${n(o)}/paid`,optional:!0,short:!0})}
+            ${d({label:`for (pack of ${o})`,at:`${n(o)}/for`,unit:"g",optional:!0,short:!0})}
+          </div>`)}`})}function oc(t){let e=ct(t);return s`<section class="losses" aria-labelledby="losses-title">
     <h2 id="losses-title">Losses and scales</h2>
     <p class="aside">
-      ${t?`Of ${t}: in`:"In"} the pieces ${T(O(a.units,e.pour.in_pieces_g))} of base, lost
-      ${T(O(a.units,e.pour.lost_g))}${e.pipe?`; of topping ${T(O(a.units,e.pipe.in_pieces_g))}, lost ${T(O(a.units,e.pipe.lost_g))}`:""}.
+      ${e?`Of ${e}: in`:"In"} the pieces ${P(D(a.units,t.pour.in_pieces_g))} of base, lost
+      ${P(D(a.units,t.pour.lost_g))}${t.pipe?`; of topping ${P(D(a.units,t.pipe.in_pieces_g))}, lost ${P(D(a.units,t.pipe.lost_g))}`:""}.
     </p>
     <div class="row">
-      ${Xn("pour",e.pipe&&"Base")} ${e.pipe?Xn("pipe","Topping"):u}
+      ${Nn("pour",t.pipe&&"Base")} ${t.pipe?Nn("pipe","Topping"):u}
     </div>
     <div class="row">
-      ${m({label:"Large scale reads",at:"/scales/large/reads",unit:"g",short:!0})}
-      ${m({label:"Large scale holds",at:"/scales/large/holds",unit:"g",short:!0})}
-      ${m({label:"Fine scale reads",at:"/scales/fine/reads",unit:"g",short:!0})}
-      ${m({label:"Fine scale holds",at:"/scales/fine/holds",unit:"g",short:!0})}
+      ${d({label:"Large scale reads",at:"/scales/large/reads",unit:"g",short:!0})}
+      ${d({label:"Large scale holds",at:"/scales/large/holds",unit:"g",short:!0})}
+      ${d({label:"Fine scale reads",at:"/scales/fine/reads",unit:"g",short:!0})}
+      ${d({label:"Fine scale holds",at:"/scales/fine/holds",unit:"g",short:!0})}
     </div>
-  </section>`}function oc(e){let t=n=>()=>{h({units:n}),localStorage.setItem("units",n)};return s`<header>
+  </section>`}function ic(t){let e=n=>()=>{f({units:n}),localStorage.setItem("units",n)};return s`<header>
     <p class="mark" aria-hidden="true">▽ Brimwright</p>
     ${a.view==="run"||a.view==="formula"?s`<div class="tools" role="group" aria-label="Tools">
-              <button type="button" @click=${e}>Runs and moulds</button>
-              <button type="button" ?disabled=${!a.past.length} @click=${en}>Undo</button>
-              <button type="button" ?disabled=${!a.future.length} @click=${Po}>Redo</button>
+              <button type="button" @click=${t}>Runs and moulds</button>
+              <button type="button" ?disabled=${!a.past.length} @click=${He}>Undo</button>
+              <button type="button" ?disabled=${!a.future.length} @click=${go}>Redo</button>
             </div>
             <div class="tools" role="group" aria-label="Units">
               ${["metric","both","us"].map(n=>s`<button
                     type="button"
                     aria-pressed=${a.units===n?"true":"false"}
-                    @click=${t(n)}
+                    @click=${e(n)}
                   >
                     ${{metric:"g mm",both:"both",us:"oz in"}[n]}
                   </button>`)}
             </div>
-            <p class="saving" role="status">${bg()}</p>`:u}
-  </header>`}function bg(){let e=wg();if(e)return e;let{run:t}=a,n=a.formula_of==="apart"||!(K(t)||t.theirs||t.failed);return a.view==="formula"&&n?yg():t.theirs?"Not saved: say which is to stay.":t.failed?`Not saved: ${t.failed}`:K(t)?"Saving ...":t.shipped?"An example: your first change is saved as a copy.":`Saved in ${t.file}`}function wg(){let e=a.formulas.apart?"apart":"run",t=Ye(e);return t?`Not saved: ${t.file} changed underneath; say which is to stay.`:(e==="apart"?[a.formulas.apart]:[a.formulas.pour,a.formulas.pipe]).some(o=>o&&K(o))?a.complaint&&a.complaint.file===""?`Not saved: ${a.complaint.problem}`:"Saving ...":""}function yg(){let e=a.formulas[a.formula_of];return e?e.shipped?"Came with the program: your first change is saved as a copy.":`Saved in ${e.file}`:""}function ic(){let{plan:e}=a,t=e&&Io(e);return s`
-    ${Do().map(n=>hn(n))} ${bs()}
-    ${e?Rg(e):s`<h1>${String(a.run.now.name??"")}</h1>`}
-    ${e&&t?s`${Pg(t)} ${Qp(t)}
-            <div class="beside">${ec(e)} ${tc(e)}</div>
-            ${Gp(t)} ${nc(t)} ${Og(e)} ${wp(e)} ${vg(t)}`:s`<p class="hint">${a.complaint?"No figures until this is mended.":"Reading the run ..."}</p>
-            ${kg()}`}
-  `}function vg(e){let t=i=>()=>{let r=document.getElementById(i);r.tabIndex=-1,r.focus({preventScroll:!0}),r.scrollIntoView({block:"start"})},n=[["run-title","Top"],["lane-pour","Pour"],["lane-pipe","Pipe"],["lane-perch","Perch"],["lane-cut","Cut"],["shelf-title","Lye"],...wr()?[]:[["watch-title","Watch"]],["piece-title","Piece"],["needs-title","Needs"],["mould-title","Mould"],["out-title","Print"]],o={"lane-pipe":Pe(),"lane-cut":pe(),"lane-perch":Tn(),"needs-title":Bo(e)};return s`<nav class="parts" aria-label="Parts of this run">
-    ${wr()?s`<button type="button" class="danger" @click=${t("watch-title")}>
+            <p class="saving" role="status">${$h()}</p>`:u}
+  </header>`}function $h(){let t=_h();if(t)return t;let{run:e}=a,n=a.formula_of==="apart"||!(H(e)||e.theirs||e.failed);return a.view==="formula"&&n?bh():e.theirs?"Not saved: say which is to stay.":e.failed?`Not saved: ${e.failed}`:H(e)?"Saving ...":e.shipped?"An example: your first change is saved as a copy.":`Saved in ${e.file}`}function _h(){let t=a.formulas.apart?"apart":"run",e=Ut(t);return e?`Not saved: ${e.file} changed underneath; say which is to stay.`:(t==="apart"?[a.formulas.apart]:[a.formulas.pour,a.formulas.pipe]).some(o=>o&&H(o))?a.complaint&&a.complaint.file===""?`Not saved: ${a.complaint.problem}`:"Saving ...":""}function bh(){let t=a.formulas[a.formula_of];return t?t.shipped?"Came with the program: your first change is saved as a copy.":`Saved in ${t.file}`:""}function rc(){let{plan:t}=a,e=t&&xo(t);return s`
+    ${_o().map(n=>on(n))} ${Zr()}
+    ${t?Th(t):s`<h1>${String(a.run.now.name??"")}</h1>`}
+    ${t&&e?s`${Sh(e)} ${Zu(e)}
+            <div class="beside">${ec(t)} ${nc(t)}</div>
+            ${Qu(e)} ${oc(e)} ${Ah(t)} ${yu(t)} ${wh(e)}`:s`<p class="hint">${a.complaint?"No figures until this is mended.":"Reading the run ..."}</p>
+            ${yh()}`}
+  `}function wh(t){let e=i=>()=>{let r=document.getElementById(i);r.tabIndex=-1,r.focus({preventScroll:!0}),r.scrollIntoView({block:"start"})},n=[["run-title","Top"],["lane-pour","Pour"],["lane-pipe","Pipe"],["lane-perch","Perch"],["lane-cut","Cut"],["shelf-title","Lye"],...nr()?[]:[["watch-title","Watch"]],["piece-title","Piece"],["needs-title","Needs"],["mould-title","Mould"],["out-title","Print"]],o={"lane-pipe":wt(),"lane-cut":rt(),"lane-perch":mn(),"needs-title":To(t)};return s`<nav class="parts" aria-label="Parts of this run">
+    ${nr()?s`<button type="button" class="danger" @click=${e("watch-title")}>
             <span aria-hidden="true">⚠</span> Danger
-          </button>`:u}${n.filter(([i])=>o[i]??!0).map(([i,r])=>s`<button type="button" @click=${t(i)}>${r}</button>`)}
-  </nav>`}function kg(){return s`<div class="row">
-      ${m({label:"Pieces to sell",at:"/sell",count:!0,short:!0})}
-      ${m({label:"Spoilage",at:"/spoilage",unit:"%",short:!0})}
+          </button>`:u}${n.filter(([i])=>o[i]??!0).map(([i,r])=>s`<button type="button" @click=${e(i)}>${r}</button>`)}
+  </nav>`}function yh(){return s`<div class="row">
+      ${d({label:"Pieces to sell",at:"/sell",count:!0,short:!0})}
+      ${d({label:"Spoilage",at:"/spoilage",unit:"%",short:!0})}
     </div>
-    ${ts()} ${a.complaint?xg():u}`}function xg(){let e=Pe();return s`<div class="row">
-      ${Xe("Mould","/pour/mould",a.files?.moulds)}
-      ${Xe("Base","/pour/formula",a.files?.formulas)}
-      ${e?Xe("Topping","/pipe/formula",a.files?.formulas):u}
+    ${Er()} ${a.complaint?vh():u}`}function vh(){let t=wt();return s`<div class="row">
+      ${qt("Mould","/pour/mould",a.files?.moulds)}
+      ${qt("Base","/pour/formula",a.files?.formulas)}
+      ${t?qt("Topping","/pipe/formula",a.files?.formulas):u}
     </div>
     <div class="lanes">
-      ${yt("pour","Pour",zp())} ${e?yt("pipe","Pipe",$s()):u}
-      ${Tn()?yt("perch","Perch",ps()):u}
-      ${pe()?yt("cut","Cut",ui()):u}
+      ${de("pour","Pour",zu())} ${t?de("pipe","Pipe",Yr()):u}
+      ${mn()?de("perch","Perch",zr()):u}
+      ${rt()?de("cut","Cut",Jo()):u}
     </div>
-    ${hp()}`}function bs(){let e=a.complaint;return s`<div class="complaints" role="status">
-    ${e?s`<p class="alarm">
+    ${gu()}`}function Zr(){let t=a.complaint;return s`<div class="complaints" role="status">
+    ${t?s`<p class="alarm">
               <strong>${a.plan?"The figures below are from before.":"No figures yet."}</strong>
-              ${e.field?s`<code>${e.field}</code>: `:u}${ke(e)}
+              ${t.field?s`<code>${t.field}</code>: `:u}${$t(t)}
             </p>
-            ${e.is_fault?s`<button type="button" @click=${ws}>Ask again</button>`:u}
-            ${gn("run")?pi(a.run.now,e.field,e.remedy,(t,n)=>Z("run",t,n)):u}
-            ${dt()&&document.activeElement!==dt()||rc()?s`<button type="button" @click=${Sg}>Go to the field</button>`:u}`:u}
-  </div>`}function ws(){ee(),a.run.failed&&Fe()}var rc=()=>["pour","pipe"].find(e=>a.complaint?.file&&a.complaint.field&&gn(e));function Tg(e){un(e),requestAnimationFrame(()=>requestAnimationFrame(()=>dt()?.focus()))}function Sg(){let e=dt(),t=rc();e?Or(e):t&&Tg(t)}function Rg(e){let{sell:t,make:n,fillings:o,cavities:i,casts:r,batches:l}=e.pieces,p=X(e)?`${l} batches, ${te(o,"filling")}`:Wo(o,i);return s`<section class="order-of" aria-labelledby="run-title">
+            ${t.is_fault?s`<button type="button" @click=${Xr}>Ask again</button>`:u}
+            ${rn("run")?qo(a.run.now,t.field,t.remedy,(e,n)=>V("run",e,n)):u}
+            ${oe()&&document.activeElement!==oe()||sc()?s`<button type="button" @click=${xh}>Go to the field</button>`:u}`:u}
+  </div>`}function Xr(){Q(),a.run.failed&&xt()}var sc=()=>["pour","pipe"].find(t=>a.complaint?.file&&a.complaint.field&&rn(t));function kh(t){Ze(t),requestAnimationFrame(()=>requestAnimationFrame(()=>oe()?.focus()))}function xh(){let t=oe(),e=sc();t?fr(t):e&&kh(e)}function Th(t){let{sell:e,make:n,fillings:o,cavities:i,casts:r,batches:l}=t.pieces,c=G(t)?`${l} batches, ${it(o,"filling")}`:So(o,i);return s`<section class="order-of" aria-labelledby="run-title">
     <div>
-      <h1 id="run-title">${e.run}</h1>
+      <h1 id="run-title">${t.run}</h1>
       ${typeof a.run.now.note=="string"?s`<p class="aside">${a.run.now.note}</p>`:u}
     </div>
     <div class="row">
-      ${m({label:"Pieces to sell",at:"/sell",count:!0,short:!0})}
-      ${m({label:"Spoilage",at:"/spoilage",unit:"%",short:!0})}
-      ${Xe("Mould","/pour/mould",a.files?.moulds)}
-      ${Xe("Base","/pour/formula",a.files?.formulas)}
-      ${Pe()?Xe("Topping","/pipe/formula",a.files?.formulas):u}
-      ${k({key:"pieces.make",label:e.cut?"Bars to make":"Pieces to make",note:r!==n?`${r} casts, ${p}`:p,shown:[String(n),t===n?"":`for ${t}`],size:"weigh",sum:Tu(e)})}
+      ${d({label:"Pieces to sell",at:"/sell",count:!0,short:!0})}
+      ${d({label:"Spoilage",at:"/spoilage",unit:"%",short:!0})}
+      ${qt("Mould","/pour/mould",a.files?.moulds)}
+      ${qt("Base","/pour/formula",a.files?.formulas)}
+      ${wt()?qt("Topping","/pipe/formula",a.files?.formulas):u}
+      ${v({key:"pieces.make",label:t.cut?"Bars to make":"Pieces to make",note:r!==n?`${r} casts, ${c}`:c,shown:[String(n),e===n?"":`for ${e}`],size:"weigh",of:"pieces.make"})}
     </div>
-    <div class="batches">${gp(e)} ${ts()}</div>
+    <div class="batches">${$u(t)} ${Er()}</div>
     <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
-  </section>`}function Pg(e){let t=Pe();return s`<div class="lanes">
-    ${yt("pour","Pour",Np(e))} ${t?yt("pipe","Pipe",Up(e)):u}
-    ${Tn()?yt("perch","Perch",Bp(e)):u}
-    ${pe()?yt("cut","Cut",Wp(e)):u}
-    ${t?u:Ag("Pipe","This run has no topping.","Add a topping",np,op())}
-    ${Tn()||pe()?u:Lp()}
-  </div>`}function yt(e,t,n){let o=a.folded.has(e);return s`<section class="lane ${e}" aria-labelledby="lane-${e}">
+  </section>`}function Sh(t){let e=wt();return s`<div class="lanes">
+    ${de("pour","Pour",Uu(t))} ${e?de("pipe","Pipe",Ju(t)):u}
+    ${mn()?de("perch","Perch",Iu(t)):u}
+    ${rt()?de("cut","Cut",Wu(t)):u}
+    ${e?u:Rh("Pipe","This run has no topping.","Add a topping",uu,cu())}
+    ${mn()||rt()?u:Cu()}
+  </div>`}function de(t,e,n){let o=a.folded.has(t);return s`<section class="lane ${t}" aria-labelledby="lane-${t}">
     <div class="lane-head">
-      <h2 id="lane-${e}" tabindex="-1">${t}</h2>
+      <h2 id="lane-${t}" tabindex="-1">${e}</h2>
       <button
         type="button"
         aria-expanded=${o?"false":"true"}
-        aria-label="${o?"Unfold":"Fold"} ${t}"
-        @click=${()=>Zt("folded",e)}
+        aria-label="${o?"Unfold":"Fold"} ${e}"
+        @click=${()=>Ue("folded",t)}
       >
         ${o?"Unfold":"Fold"}
       </button>
     </div>
     ${o?u:s`<div class="lane-body">${n}</div>`}
-  </section>`}function Ag(e,t,n,o,i=u){return s`<section class="lane unused" aria-label=${e}>
-    <h2>${e}</h2>
-    <p>${t}</p>
+  </section>`}function Rh(t,e,n,o,i=u){return s`<section class="lane unused" aria-label=${t}>
+    <h2>${t}</h2>
+    <p>${e}</p>
     <button type="button" @click=${o}>${n}</button>${i}
-  </section>`}function Dg(e,t){let n={words:"The mould, filled",of:{gauge:{file:t,"below-brim":`${e.pour.below_brim_mm} mm`}}},o={words:"The whole piece",of:{plan:{file:a.run.file,run:a.run.now}}};return e.pipe||e.perch?.length||e.pour.layers?.length?[o,n]:[n,o]}function Og(e){let{measured:t}=a;if(!t)return u;let n=t.gauge.pockets[0],o=t.gauge.notes;return s`<section class="mould" aria-labelledby="mould-title">
-    <h2 id="mould-title">The mould <small>${e.pour.mould}</small></h2>
-    ${k({key:"mould.brimful",label:"To the brim",note:`${T(se(a.units,n.brim_mm-n.floor_mm))} deep, ${t.gauge.pockets.length} ${t.gauge.pockets.length===1?"cavity":"cavities"}`,shown:ne(a.units,n.brimful_ml),sum:mp()})}
+  </section>`}function Ph(t,e){let n={words:"The mould, filled",of:{gauge:{file:e,"below-brim":`${t.pour.below_brim_mm} mm`}}},o={words:"The whole piece",of:{plan:{file:a.run.file,run:a.run.now}}};return t.pipe||t.perch?.length||t.pour.layers?.length?[o,n]:[n,o]}function Ah(t){let{measured:e}=a;if(!e)return u;let n=e.gauge.pockets[0],o=e.gauge.notes;return s`<section class="mould" aria-labelledby="mould-title">
+    <h2 id="mould-title">The mould <small>${t.pour.mould}</small></h2>
+    ${v({key:"mould.brimful",label:"To the brim",note:`${P(X(a.units,n.brim_mm-n.floor_mm))} deep, ${e.gauge.pockets.length} ${e.gauge.pockets.length===1?"cavity":"cavities"}`,shown:Y(a.units,n.brimful_ml),of:"pockets.0.brimful_ml",working:e.gauge.how.find(i=>i.of==="pockets.0.brimful_ml")})}
     <div class="beside">
       <figure>
         <figcaption>Volume by depth; the broken line is the pour line</figcaption>
-        ${ap(n.levels,e.pour.depth_mm)}
+        ${fu(n.levels,t.pour.depth_mm)}
       </figure>
       <figure>
         <figcaption>In the round</figcaption>
-        <solid-panel .views=${Dg(e,t.mould)}></solid-panel>
+        <solid-panel .views=${Ph(t,e.mould)}></solid-panel>
       </figure>
     </div>
     ${o.length?s`<ul class="limits">
             ${o.map(i=>s`<li>${i.text}</li>`)}
           </ul>`:u}
-  </section>`}var sc=()=>Do().map(e=>hn(e));function ac(){let e=a.formula_of,t=a.formulas[e];if(!t)return s`<h1 id="formula-title" tabindex="-1">Formula</h1>
-      ${sc()}${bs()}
+  </section>`}var ac=()=>_o().map(t=>on(t));function lc(){let t=a.formula_of,e=a.formulas[t];if(!e)return s`<h1 id="formula-title" tabindex="-1">Formula</h1>
+      ${ac()}${Zr()}
       <p>Reading the formula ...</p>
-      ${vs(e)}`;let n=a.plan&&Io(a.plan),o=e==="pipe"?n?.whippings[0]:n?.pour;return s`${sc()}
-    <h1 id="formula-title" tabindex="-1">${String(t.now.name||"A formula without a name")}</h1>
-    <p class="aside">${Fg(e)}</p>
-    <div class="choice">${vs(e)}${e==="apart"?Mg():u}</div>
-    ${Eg(e,o,n)} ${Cg(e)} ${du(e)} ${_u(e,o)} ${bu(e)}
-    ${nu(e)}
-    <div class="choice">${vs(e)}</div>`}var ys=()=>String(a.run.now.name??a.run.file);function Fg(e){let t=a.formulas[e],n=t.shipped?" It came with the program: your first change makes a copy of it beside your runs.":"",o=a.formulas.pour===t&&a.formulas.pipe===t;return e==="apart"?`It lies open by itself; its figures are those of a base for "${ys()}".${n}`:o?`Base and topping of "${ys()}" are both made of it.${n}`:`${e==="pour"?"Base":"Topping"} of "${ys()}".${n}`}function vs(e){return s`<button type="button" class="strong" @click=${()=>{Yn()}}>
-    ${e==="apart"?"Close the formula":"Back to the run"}
-  </button>`}function Mg(){return s`<button type="button" @click=${()=>{xr("pour")}}>Use it as the base</button> ${Pe()?s`<button type="button" @click=${()=>{xr("pipe")}}>Use it as the topping</button>`:u}`}function Eg(e,t,n){return s`<section class="strip" aria-label="What comes of it">
-    ${t&&n?s`<dl>
-            ${[...Lg(e,n),...Ig(e,t)].map(([o,i])=>s`<div class=${a.is_old?"old":""}>
+      ${es(t)}`;let n=a.plan&&xo(a.plan),o=t==="pipe"?n?.whippings[0]:n?.pour;return s`${ac()}
+    <h1 id="formula-title" tabindex="-1">${String(e.now.name||"A formula without a name")}</h1>
+    <p class="aside">${Dh(t)}</p>
+    <div class="choice">${es(t)}${t==="apart"?Fh():u}</div>
+    ${Oh(t,o,n)} ${Bh(t)} ${Jl(t)} ${Gl(t,o)} ${Yl(t)}
+    ${El(t)}
+    <div class="choice">${es(t)}</div>`}var ts=()=>String(a.run.now.name??a.run.file);function Dh(t){let e=a.formulas[t],n=e.shipped?" It came with the program: your first change makes a copy of it beside your runs.":"",o=a.formulas.pour===e&&a.formulas.pipe===e;return t==="apart"?`It lies open by itself; its figures are those of a base for "${ts()}".${n}`:o?`Base and topping of "${ts()}" are both made of it.${n}`:`${t==="pour"?"Base":"Topping"} of "${ts()}".${n}`}function es(t){return s`<button type="button" class="strong" @click=${()=>{Bn()}}>
+    ${t==="apart"?"Close the formula":"Back to the run"}
+  </button>`}function Fh(){return s`<button type="button" @click=${()=>{sr("pour")}}>Use it as the base</button> ${wt()?s`<button type="button" @click=${()=>{sr("pipe")}}>Use it as the topping</button>`:u}`}function Oh(t,e,n){return s`<section class="strip" aria-label="What comes of it">
+    ${e&&n?s`<dl>
+            ${[...Mh(t,n),...Eh(t,e)].map(([o,i])=>s`<div class=${a.is_old?"old":""}>
                   <dt>${o}</dt>
                   <dd><b>${i}</b></dd>
                 </div>`)}
           </dl>`:u}
-    ${Bg(e)}
-  </section>`}function Lg(e,t){let n=e==="pipe"?Lt(t,t.whippings[0]).replace(/^one whipping: /,""):"";return n?[["For one whipping",n]]:X(t.whole)?[["For one batch",de(t.whole,t.batch)]]:[]}function Ig(e,t){let n=Et(e).length?" \u26A0":"";return[["Fats",T(O(a.units,t.fats_g))],["Superfat comes out at",`${Me(t.superfat_percent.effective)}${n}`],...fn(t).map(({one:o})=>[o.name,T(Se(a.units,o))])]}function Bg(e){let t=a.complaint;if(!t)return s`<div role="status"></div>`;let n=gn(e),o=n&&t.field!==""&&document.activeElement!==dt();return s`<div role="status" class="asks">
+    ${Lh(t)}
+  </section>`}function Mh(t,e){let n=t==="pipe"?Se(e,e.whippings[0]).replace(/^one whipping: /,""):"";return n?[["For one whipping",n]]:G(e.whole)?[["For one batch",Tt(e.whole,e.batch)]]:[]}function Eh(t,e){let n=Te(t).length?" \u26A0":"";return[["Fats",P(D(a.units,e.fats_g))],["Superfat comes out at",`${Ht(e.superfat_percent.effective)}${n}`],...nn(e).map(({one:o})=>[o.name,P(Jt(a.units,o))])]}function Lh(t){let e=a.complaint;if(!e)return s`<div role="status"></div>`;let n=rn(t),o=n&&e.field!==""&&document.activeElement!==oe();return s`<div role="status" class="asks">
     <p class="alarm">
       <strong>${a.plan?"These figures are from before.":"No figures yet."}</strong>
-      ${n?"":"Not about this formula: "}${Wg(t.field)}${ke(t)}
+      ${n?"":"Not about this formula: "}${Ch(e.field)}${$t(e)}
     </p>
-    ${t.is_fault?s`<button type="button" @click=${ws}>Ask again</button>`:u}
-    ${o?s`<button type="button" @click=${()=>dt()?.focus()}>Go to the field</button>`:u}
-  </div>`}function Wg(e){let t=e.split("/").slice(1).map(n=>/^\d+$/.test(n)?` ${Number(n)+1}`:`, ${n.replaceAll("_"," ")}`);return t.length?`${t.join("").slice(2)}: `:""}function Cg(e){return s`<section class="card" aria-label="Name">
-    ${m({label:"Name",of:e,at:"/name",wide:!0})}
-    ${P({of:e,name:"note",pointers:["/note"],summary:"Your note",body:()=>m({label:"Note",of:e,at:"/note",optional:!0,wide:!0})})}
-  </section>`}var ks=e=>v(a.new_formula,e);function lc(e){let{name:t,copied:n}=a.new_formula,o=[...a.files?.formulas??[]].sort((r,l)=>Number(r.shipped)-Number(l.shipped)),i=r=>()=>e(async()=>{await r(t.trim()),ks({name:"",copied:""})});return s`<section aria-labelledby="formulas-title">
+    ${e.is_fault?s`<button type="button" @click=${Xr}>Ask again</button>`:u}
+    ${o?s`<button type="button" @click=${()=>oe()?.focus()}>Go to the field</button>`:u}
+  </div>`}function Ch(t){let e=t.split("/").slice(1).map(n=>/^\d+$/.test(n)?` ${Number(n)+1}`:`, ${n.replaceAll("_"," ")}`);return e.length?`${e.join("").slice(2)}: `:""}function Bh(t){return s`<section class="card" aria-label="Name">
+    ${d({label:"Name",of:t,at:"/name",wide:!0})}
+    ${R({of:t,name:"note",pointers:["/note"],summary:"Your note",body:()=>d({label:"Note",of:t,at:"/note",optional:!0,wide:!0})})}
+  </section>`}var ns=t=>y(a.new_formula,t);function uc(t){let{name:e,copied:n}=a.new_formula,o=[...a.files?.formulas??[]].sort((r,l)=>Number(r.shipped)-Number(l.shipped)),i=r=>()=>t(async()=>{await r(e.trim()),ns({name:"",copied:""})});return s`<section aria-labelledby="formulas-title">
     <h2 id="formulas-title">Formulas</h2>
     <ul class="cards">
       ${o.map(r=>s`<li>
-            <button type="button" @click=${()=>e(()=>kr(r.file))}>
+            <button type="button" @click=${()=>t(()=>rr(r.file))}>
               <b>${r.name||r.file}</b><span>${r.shipped?"came with the program":r.file}</span>
             </button>
           </li>`)}
@@ -1153,280 +1151,280 @@ ${n}`,i=a.own_fats[o];return i||(hl(o,"waiting"),Mm(n,t.file).then(r=>hl(o,r)),"
         <label for="new-formula">What you call it</label>
         <input
           id="new-formula"
-          .value=${ae(t)}
-          @input=${r=>ks({name:r.target.value})}
+          .value=${tt(e)}
+          @input=${r=>ns({name:r.target.value})}
           autocomplete="off"
           spellcheck="false"
         />
       </div>
-      <button type="button" ?disabled=${!t.trim()} @click=${i(Fl)}>Begin from blank</button>
+      <button type="button" ?disabled=${!e.trim()} @click=${i(dl)}>Begin from blank</button>
     </div>
     <div class="row">
       <div class="field choose">
         <label for="copied-formula">Or as a copy of</label>
         <select
           id="copied-formula"
-          @change=${r=>ks({copied:r.target.value})}
+          @change=${r=>ns({copied:r.target.value})}
         >
-          <option value="" .selected=${ae(n==="")}>choose ...</option>
-          ${o.map(r=>s`<option value=${r.file} .selected=${ae(r.file===n)}>${r.name||r.file}</option>`)}
+          <option value="" .selected=${tt(n==="")}>choose ...</option>
+          ${o.map(r=>s`<option value=${r.file} .selected=${tt(r.file===n)}>${r.name||r.file}</option>`)}
         </select>
       </div>
       <button
         type="button"
-        ?disabled=${!t.trim()||!n}
-        @click=${i(r=>Ml(n,r))}
+        ?disabled=${!e.trim()||!n}
+        @click=${i(r=>ml(n,r))}
       >
         Make the copy
       </button>
     </div>
-    ${t.trim()?"":s`<p class="hint">A new formula needs a name first.</p>`}
-  </section>`}var uc=(e,t=0)=>e.map(n=>`M${n.map(([o,i])=>`${o.toFixed(2)} ${(t-i).toFixed(2)}`).join("L")}Z`).join("");function jg({outline:e,above:t}){let n=Math.max(4,(e.right-e.left)*.06),o=t.flat().map(([,f])=>f),[i,r]=o.length?[Math.min(...o),Math.max(...o)]:[0,0],l=-e.brim-2*n+i,p=l-r-n,c=[e.left-n,p,e.right-e.left+2*n,-e.floor+n-p],d=(f,b)=>W`<path class="shaded pour" fill-rule="evenodd" d=${b} /><path class="wall ${f}" fill-rule="evenodd" d=${b} />`;return s`<div class="drawing tall">
+    ${e.trim()?"":s`<p class="hint">A new formula needs a name first.</p>`}
+  </section>`}var cc=(t,e=0)=>t.map(n=>`M${n.map(([o,i])=>`${o.toFixed(2)} ${(e-i).toFixed(2)}`).join("L")}Z`).join("");function Ih({outline:t,above:e}){let n=Math.max(4,(t.right-t.left)*.06),o=e.flat().map(([,h])=>h),[i,r]=o.length?[Math.min(...o),Math.max(...o)]:[0,0],l=-t.brim-2*n+i,c=l-r-n,p=[t.left-n,c,t.right-t.left+2*n,-t.floor+n-c],m=(h,_)=>L`<path class="shaded pour" fill-rule="evenodd" d=${_} /><path class="wall ${h}" fill-rule="evenodd" d=${_} />`;return s`<div class="drawing tall">
     <svg
-      viewBox=${c.join(" ")}
+      viewBox=${p.join(" ")}
       role="img"
       aria-label="The cavity from above and, beneath it, cut through its middle and seen from the side, to one scale"
     >
-      ${d("above",uc(t,l))}${d("side",uc(e.loops))}
+      ${m("above",cc(e,l))}${m("side",cc(t.loops))}
     </svg>
-  </div>`}function Sn(e,t=!1,n=[]){let o=n.length?s`<p class="hint" role="status">Still to be said: ${n.join(", ")}.</p>`:u;if(!e)return s`<p class="hint">The drawing and the volume stand here as soon as every measure is in.</p>
-      ${o}`;let{gauge:i}=e,r=i.pockets[0];return s`${jg(e)}
-    <p class="order ${t?"old":""}" role="status">
+  </div>`}function fn(t,e=!1,n=[]){let o=n.length?s`<p class="hint" role="status">Still to be said: ${n.join(", ")}.</p>`:u;if(!t)return s`<p class="hint">The drawing and the volume stand here as soon as every measure is in.</p>
+      ${o}`;let{gauge:i}=t,r=i.pockets[0];return s`${Ih(t)}
+    <p class="order ${e?"old":""}" role="status">
       Holds
-      <b>${T(ne(a.units,r.brimful_ml))}</b>${i.pockets.length>1?s` in each of ${i.pockets.length}, ${T(ne(a.units,i.total_ml))} together`:u},
-      ${T(se(a.units,r.brim_mm-r.floor_mm))} deep.
+      <b>${P(Y(a.units,r.brimful_ml))}</b>${i.pockets.length>1?s` in each of ${i.pockets.length}, ${P(Y(a.units,i.total_ml))} together`:u},
+      ${P(X(a.units,r.brim_mm-r.floor_mm))} deep.
     </p>
     ${o}
     ${(i.measurements?.length??0)>1?s`<p class="aside">
-            ${i.measurements.map(l=>`By ${l.by} ${T(ne(a.units,l.brimful_ml))}`).join("; ")}.
+            ${i.measurements.map(l=>`By ${l.by} ${P(Y(a.units,l.brimful_ml))}`).join("; ")}.
           </p>`:u}
     ${i.notes.length?s`<ul class="limits">
             ${i.notes.map(l=>s`<li>${l.text}</li>`)}
-          </ul>`:u}`}var Ng={mm:"in",g:"oz","\xB0C":"\xB0F"},zg={mm:/^(mm|cm|m|in|inch|inches|ft|"|″|”)$/,g:/^(mg|g|kg|oz|lb|lbs)$/,"\xB0C":/^(°?C|°?F)$/,"\xB0":/^(°|deg|degrees?)$/,h:/^(min|h|hours?|d|days?)$/};function hi(e,t,n=""){let o=xs(e);if(o)return o.unit??"";let i=mn(g(R(),e));return zg[t]?.test(i)?i:n||(a.units==="us"?Ng[t]??t:t)}var gi=()=>h({typed:void 0}),Rn=e=>`d${e.replaceAll("/","-")}`,xs=e=>a.typed?.key===Rn(e)?a.typed:void 0,_i=e=>xs(e)?.text??String(g(R(),e)??"");function vt(e){let{complaint:t}=M();return t&&(t.field===e||t.field.startsWith(`${e}/`))?t.line:void 0}function Ts(e,t,n,o){let{pointer:i}=e,r=l=>{let p=l.target.value,c=e.unit?hi(i,e.unit,e.unit_before):"";h({typed:{key:Rn(i),text:p,unit:c}}),G(i,Hg(e,p,c))};return s`<input
-    id=${Rn(i)}
-    .value=${ae(_i(i))}
+          </ul>`:u}`}var Wh={mm:"in",g:"oz","\xB0C":"\xB0F"},jh={mm:/^(mm|cm|m|in|inch|inches|ft|"|″|”)$/,g:/^(mg|g|kg|oz|lb|lbs)$/,"\xB0C":/^(°?C|°?F)$/,"\xB0":/^(°|deg|degrees?)$/,h:/^(min|h|hours?|d|days?)$/};function Yo(t,e,n=""){let o=os(t);if(o)return o.unit??"";let i=en($(S(),t));return jh[e]?.test(i)?i:n||(a.units==="us"?Wh[e]??e:e)}var Zo=()=>f({typed:void 0}),hn=t=>`d${t.replaceAll("/","-")}`,os=t=>a.typed?.key===hn(t)?a.typed:void 0,Xo=t=>os(t)?.text??String($(S(),t)??"");function me(t){let{complaint:e}=O();return e&&(e.field===t||e.field.startsWith(`${t}/`))?e.line:void 0}function is(t,e,n,o){let{pointer:i}=t,r=l=>{let c=l.target.value,p=t.unit?Yo(i,t.unit,t.unit_before):"";f({typed:{key:hn(i),text:c,unit:p}}),J(i,Nh(t,c,p))};return s`<input
+    id=${hn(i)}
+    .value=${tt(Xo(i))}
     @input=${r}
-    @blur=${gi}
+    @blur=${Zo}
     @keydown=${n??u}
     autocomplete="off"
     spellcheck="false"
-    inputmode=${e.count?"numeric":"text"}
+    inputmode=${t.count?"numeric":"text"}
     aria-label=${o??u}
-    aria-describedby=${t??u}
-    aria-invalid=${vt(i)?"true":"false"}
-  />`}function Hg(e,t,n){if(!((e.optional||e.count)&&!t.trim()))return e.count&&/^\s*\d{1,6}\s*$/.test(t)?Number(t):n&&zo(t)?`${t.trim()} ${n}`:t}function we(e,t){let n=Rn(e.pointer),o=vt(e.pointer),i=Ug(e.pointer)??e.hint,r=e.unit?` (${hi(e.pointer,e.unit,e.unit_before)})`:"";return s`<div class="field ${e.wide?"wide":"short"} ${o?"wants":""}">
-    <label for=${n}>${e.label}${r}</label> ${Ts(e,o||i?`${n}-said`:void 0,t)}
-    ${ge(n,o,i)}
-  </div>`}function Ug(e){let t=g(R(),e),n=xs(e);if(!(!n?.text.includes("/")||typeof t!="string"||t===n.text))return`taken as ${t}`}function $i(e){let t=e.toLowerCase(),{file:n,shipped:o}=M().open,i=o?"":n;return a.files?.moulds.find(r=>r.file!==i&&r.name.trim().toLowerCase()===t)?.file}async function so(e){let{open:t}=M();try{if(await jn(t),t.theirs)return void requestAnimationFrame(()=>window.scrollTo(0,0));h({files:await Kt()})}catch(n){if(!(n instanceof y))throw n;return cr(n)}a.run.file&&(ze(),ee()),e(t.file)}var We="/shape/points",pc=500,Pn=(e,t)=>`${We}/${e}/${t}`,cc=e=>Array.from({length:e.least},()=>({}));function mc(e){let t=fe(R(),We),n=qg(),{complaint:o}=M(),i=o?.field===We&&dc()===void 0?o.line:void 0;return s`<h3 id="points-title">Points</h3>
-    <p class="hint">${e.words}</p>
+    aria-describedby=${e??u}
+    aria-invalid=${me(i)?"true":"false"}
+  />`}function Nh(t,e,n){if(!((t.optional||t.count)&&!e.trim()))return t.count&&/^\s*\d{1,6}\s*$/.test(e)?Number(e):n&&Do(e)?`${e.trim()} ${n}`:e}function ft(t,e){let n=hn(t.pointer),o=me(t.pointer),i=Uh(t.pointer)??t.hint,r=t.unit?` (${Yo(t.pointer,t.unit,t.unit_before)})`:"";return s`<div class="field ${t.wide?"wide":"short"} ${o?"wants":""}">
+    <label for=${n}>${t.label}${r}</label> ${is(t,o||i?`${n}-said`:void 0,e)}
+    ${pt(n,o,i)}
+  </div>`}function Uh(t){let e=$(S(),t),n=os(t);if(!(!n?.text.includes("/")||typeof e!="string"||e===n.text))return`taken as ${e}`}function ti(t){let e=t.toLowerCase(),{file:n,shipped:o}=O().open,i=o?"":n;return a.files?.moulds.find(r=>r.file!==i&&r.name.trim().toLowerCase()===e)?.file}async function Vn(t){let{open:e}=O();try{if(await Rn(e),e.theirs)return void requestAnimationFrame(()=>window.scrollTo(0,0));f({files:await Be()})}catch(n){if(!(n instanceof w))throw n;return Ki(n)}a.run.file&&(Mt(),Q()),t(e.file)}var At="/shape/points",pc=500,gn=(t,e)=>`${At}/${t}/${e}`,dc=t=>Array.from({length:t.least},()=>({}));function mc(t){let e=ut(S(),At),n=Hh(),{complaint:o}=O(),i=o?.field===At&&fc()===void 0?o.line:void 0;return s`<h3 id="points-title">Points</h3>
+    <p class="hint">${t.words}</p>
     <div class="points" role="group" aria-labelledby="points-title">
       <div class="point head" aria-hidden="true">
-        <span></span>${e.columns.map(r=>s`<span
-              >${r.label} (${hi(Pn(-1,r.name),r.unit,fc(e,t.length,r.name))})</span
+        <span></span>${t.columns.map(r=>s`<span
+              >${r.label} (${Yo(gn(-1,r.name),r.unit,hc(t,e.length,r.name))})</span
             >`)}
       </div>
-      ${t.map((r,l)=>Jg(e,l,n))}
+      ${e.map((r,l)=>zh(t,l,n))}
     </div>
     ${i?s`<p class="complaint">${i}</p>`:u}
-    <button type="button" ?disabled=${t.length>=pc} @click=${()=>wi(e,t.length)}>Add a point</button>
+    <button type="button" ?disabled=${e.length>=pc} @click=${()=>ni(t,e.length)}>Add a point</button>
     <p class="hint">
       Enter goes on, and adds a point after the last; Shift with Enter puts one in between; Backspace in an empty one
       takes it away.
-    </p>`}function Jg(e,t,n){let o=n.has(t)?`point ${n.get(t)}`:"empty point",i=Kg(t),r=l=>{let{name:p,label:c,unit:d}=e.columns[l],f={label:c,pointer:Pn(t,p),unit:d,unit_before:fc(e,t,p)},b=`${c}, ${n.has(t)?o:`point ${t+1}`}`;return Ts(f,i?`point-${t}-said`:void 0,Vg(e,t,l),b)};return s`<div class="point ${i?"wants":""}">
-    <span class="number">${n.get(t)??""}</span>${r(0)}${r(1)}
-    <button type="button" tabindex="-1" aria-label="Put a point before ${o}" @click=${()=>wi(e,t)}>
+    </p>`}function zh(t,e,n){let o=n.has(e)?`point ${n.get(e)}`:"empty point",i=Jh(e),r=l=>{let{name:c,label:p,unit:m}=t.columns[l],h={label:p,pointer:gn(e,c),unit:m,unit_before:hc(t,e,c)},_=`${p}, ${n.has(e)?o:`point ${e+1}`}`;return is(h,i?`point-${e}-said`:void 0,qh(t,e,l),_)};return s`<div class="point ${i?"wants":""}">
+    <span class="number">${n.get(e)??""}</span>${r(0)}${r(1)}
+    <button type="button" tabindex="-1" aria-label="Put a point before ${o}" @click=${()=>ni(t,e)}>
       +
     </button>
-    <button type="button" tabindex="-1" aria-label="Take ${o} away" @click=${()=>hc(e,t)}>×</button>
-    ${i?s`<p id="point-${t}-said" class="complaint">${i}</p>`:u}
-  </div>`}function qg(){let e=[...Qt(R()),...vo(R())].sort((t,n)=>t-n);return new Map(e.map((t,n)=>[t,n+1]))}function dc(){let e=/\bpoints? (\d+)/.exec(M().complaint?.line??"")?.[1];return e===void 0?void 0:Qt(R())[Number(e)-1]}function Kg(e){let t=M().complaint?.field===We&&dc()===e;return vt(`${We}/${e}`)??(t?M().complaint.line:void 0)}function fc(e,t,n){let o=(i,r)=>mn(g(R(),Pn(i,r)));for(let i=t-1;i>=0;--i)if(o(i,n))return o(i,n);return e.columns.map(({name:i})=>o(t,i)).find(Boolean)??""}function bi(e,t){queueMicrotask(()=>document.getElementById(Rn(Pn(e,t)))?.focus())}function wi(e,t){let n=[...fe(R(),We)];n.length>=pc||(n.splice(t,0,{}),gi(),G(We,n),bi(t,e.columns[0].name))}function hc(e,t,n=0){let o=fe(R(),We).filter((i,r)=>r!==t);gi(),G(We,o.length?o:[{}]),bi(Math.max(0,Math.min(t-(n?1:0),o.length-1)),e.columns[n].name)}function Vg(e,t,n){let[o,i]=e.columns.map(({name:r})=>r);return r=>{let l=!_i(Pn(t,o))&&!_i(Pn(t,i));if(r.key==="Enter"&&r.shiftKey)wi(e,t+1);else if(r.key==="Enter"&&n===0)bi(t,i);else if(r.key==="Enter"&&t+1<fe(R(),We).length)bi(t+1,o);else if(r.key==="Enter")wi(e,t+1);else if(r.key==="Backspace"&&l&&fe(R(),We).length>1)hc(e,t,t>0?1:0);else return;r.preventDefault()}}var Ss={weighings:[""]},Rs=/\.(3mf|gltf|glb)$/i;function yi(e){let t=lt(e);return t?{kind:e,points:cc(t)}:{kind:e}}var Gg=()=>G("/water",Ss),Ue=e=>Oe(R(),e),ao=()=>Bn(R());function gc(e){let{open:t,answer:n,is_old:o}=M();return s`${hn(t,()=>{so(e)})} ${Vl(t)}
-    ${Ue("shape")&&Ue("mesh")?s`<p class="hint">The mesh is measured; its measures are a second opinion.</p>`:u}
-    ${Ue("shape")?ue("Shape",ao(),Object.entries(Sa),Yg):u}
-    <div class="beside ${lt(ao())?"rows":""}">
+    <button type="button" tabindex="-1" aria-label="Take ${o} away" @click=${()=>gc(t,e)}>×</button>
+    ${i?s`<p id="point-${e}-said" class="complaint">${i}</p>`:u}
+  </div>`}function Hh(){let t=[...Ne(S()),...uo(S())].sort((e,n)=>e-n);return new Map(t.map((e,n)=>[e,n+1]))}function fc(){let t=/\bpoints? (\d+)/.exec(O().complaint?.line??"")?.[1];return t===void 0?void 0:Ne(S())[Number(t)-1]}function Jh(t){let e=O().complaint?.field===At&&fc()===t;return me(`${At}/${t}`)??(e?O().complaint.line:void 0)}function hc(t,e,n){let o=(i,r)=>en($(S(),gn(i,r)));for(let i=e-1;i>=0;--i)if(o(i,n))return o(i,n);return t.columns.map(({name:i})=>o(e,i)).find(Boolean)??""}function ei(t,e){queueMicrotask(()=>document.getElementById(hn(gn(t,e)))?.focus())}function ni(t,e){let n=[...ut(S(),At)];n.length>=pc||(n.splice(e,0,{}),Zo(),J(At,n),ei(e,t.columns[0].name))}function gc(t,e,n=0){let o=ut(S(),At).filter((i,r)=>r!==e);Zo(),J(At,o.length?o:[{}]),ei(Math.max(0,Math.min(e-(n?1:0),o.length-1)),t.columns[n].name)}function qh(t,e,n){let[o,i]=t.columns.map(({name:r})=>r);return r=>{let l=!Xo(gn(e,o))&&!Xo(gn(e,i));if(r.key==="Enter"&&r.shiftKey)ni(t,e+1);else if(r.key==="Enter"&&n===0)ei(e,i);else if(r.key==="Enter"&&e+1<ut(S(),At).length)ei(e+1,o);else if(r.key==="Enter")ni(t,e+1);else if(r.key==="Backspace"&&l&&ut(S(),At).length>1)gc(t,e,e>0?1:0);else return;r.preventDefault()}}var rs={weighings:[""]},ss=/\.(3mf|gltf|glb)$/i;function oi(t){let e=Zt(t);return e?{kind:t,points:dc(e)}:{kind:t}}var Kh=()=>J("/water",rs),Ct=t=>kt(S(),t),Gn=()=>xn(S());function $c(t){let{open:e,answer:n,is_old:o}=O();return s`${on(e,()=>{Vn(t)})} ${Sl(e)}
+    ${Ct("shape")&&Ct("mesh")?s`<p class="hint">The mesh is measured; its measures are a second opinion.</p>`:u}
+    ${Ct("shape")?nt("Shape",Gn(),Object.entries(sa),Vh):u}
+    <div class="beside ${Zt(Gn())?"rows":""}">
       <div>
-        ${Ps()} ${Ue("shape")?Zg():u} ${Ue("mesh")?Xg():u}
-        ${As()} ${Ue("water")?t_():u} ${o_()}
+        ${as()} ${Ct("shape")?Qh():u} ${Ct("mesh")?Yh():u}
+        ${ls()} ${Ct("water")?Xh():u} ${eg()}
       </div>
-      <div class="stays">${Sn(n,o,$c())} ${i_(e)}</div>
-    </div>`}function Yg(e){let t={...M().shapes,[ao()]:R().shape};v(M(),{shapes:t,answer:void 0}),G("/shape",t[e]??yi(e))}function Qg(){let{shipped:e,file:t}=M().open;return e?a.files?.moulds.find(n=>n.file===t)?.name??t:void 0}function Ps(){let e=Qg();return we({label:"What you call it",pointer:"/name",wide:!0,hint:e?`${e} stays as it is in the catalogue; this becomes a mould of your own, under a name of its own.`:void 0})}function Zg(){let e=ao(),t=lt(e);return s`${Yt(e).length?s`<div class="row">
-          ${Yt(e).map(n=>we({...n,pointer:`/shape/${n.name}`}))}
+      <div class="stays">${fn(n,o,bc())} ${ng(t)}</div>
+    </div>`}function Vh(t){let e={...O().shapes,[Gn()]:S().shape};y(O(),{shapes:e,answer:void 0}),J("/shape",e[t]??oi(t))}function Gh(){let{shipped:t,file:e}=O().open;return t?a.files?.moulds.find(n=>n.file===e)?.name??e:void 0}function as(){let t=Gh();return ft({label:"What you call it",pointer:"/name",wide:!0,hint:t?`${t} stays as it is in the catalogue; this becomes a mould of your own, under a name of its own.`:void 0})}function Qh(){let t=Gn(),e=Zt(t);return s`${je(t).length?s`<div class="row">
+          ${je(t).map(n=>ft({...n,pointer:`/shape/${n.name}`}))}
         </div>`:u}
-  ${t?mc(t):u}`}function As(e=Ui(R())){return s`<div class="row">
-      ${e?u:we({label:"Cavities in one mould",pointer:"/cavities",count:!0})}
-      ${we({label:"Moulds you own",pointer:"/owned",count:!0,optional:!0})}
-      ${we({label:"Unmould after",pointer:"/unmould_after",unit:"h",optional:!0})}
+  ${e?mc(e):u}`}function ls(t=Si(S())){return s`<div class="row">
+      ${t?u:ft({label:"Cavities in one mould",pointer:"/cavities",count:!0})}
+      ${ft({label:"Moulds you own",pointer:"/owned",count:!0,optional:!0})}
+      ${ft({label:"Unmould after",pointer:"/unmould_after",unit:"h",optional:!0})}
     </div>
-    ${we({label:"Note",pointer:"/note",optional:!0,wide:!0})}`}var Ds=[["cavity","What is filled, or the piece"],["body","The mould with its pockets"],["skin","The mould's inner surface"]],Os=[["","As it is"],["+z","+z"],["+y","+y"],["-z","-z"],["-y","-y"],["+x","+x"],["-x","-x"]];function Xg(){let e=o=>String(g(R(),`/mesh/${o}`)??""),t=(o,i,r)=>{let l=vt(`/mesh/${i}`);return s`<h4>${o}</h4>
-      ${ue(o,e(i),r,p=>G(`/mesh/${i}`,p||void 0))}
-      ${l?s`<p class="complaint">${l}</p>`:u}`},n=vt("/mesh/file");return s`<h3>Its mesh <small>${e("file")}</small></h3>
+    ${ft({label:"Note",pointer:"/note",optional:!0,wide:!0})}`}var us=[["cavity","What is filled, or the piece"],["body","The mould with its pockets"],["skin","The mould's inner surface"]],cs=[["","As it is"],["+z","+z"],["+y","+y"],["-z","-z"],["-y","-y"],["+x","+x"],["-x","-x"]];function Yh(){let t=o=>String($(S(),`/mesh/${o}`)??""),e=(o,i,r)=>{let l=me(`/mesh/${i}`);return s`<h4>${o}</h4>
+      ${nt(o,t(i),r,c=>J(`/mesh/${i}`,c||void 0))}
+      ${l?s`<p class="complaint">${l}</p>`:u}`},n=me("/mesh/file");return s`<h3>Its mesh <small>${t("file")}</small></h3>
     ${n?s`<p class="complaint">${n}</p>`:u}
-    ${Rs.test(e("file"))&&!e("unit")?u:t("Unit of the file's numbers","unit",["mm","cm","m","in"].map(o=>[o,o]))}
-    ${t("What it shows","role",Ds)} ${t("Which way is up","up",Os)}
-    ${e("role")==="body"?e_():u}
+    ${ss.test(t("file"))&&!t("unit")?u:e("Unit of the file's numbers","unit",["mm","cm","m","in"].map(o=>[o,o]))}
+    ${e("What it shows","role",us)} ${e("Which way is up","up",cs)}
+    ${t("role")==="body"?Zh():u}
     <div class="row">
-      ${we({label:"Hollows to fill, by number",pointer:"/mesh/group",count:!0,optional:!0,hint:"Only where they differ in size."})}
-      ${we({label:"Straight up, if it leans",pointer:"/mesh/leaning_up",optional:!0,hint:"x,y,z, such as 0.0523,0,0.9986"})}
-    </div>`}function e_(){let e=g(R(),"/mesh/on_board")===!0?"yes":"no";return s`<h4>Open below, and stood on a board?</h4>
-    ${ue("Stood on a board",e,[["no","No"],["yes","Yes, the board closes it"]],t=>G("/mesh/on_board",t==="yes"?!0:void 0))}`}function t_(){let e=g(R(),"/water/to"),t=e===void 0?void 0:e==="brim"?"brim":g(e,"/depth")!==void 0?"depth":"below_brim",n=r=>G("/water/to",r==="brim"?"brim":{[r]:""}),o=g(R(),"/water/of"),i=t===void 0||t==="brim"?vt("/water/to"):void 0;return s`<h3>Water weighed in it</h3>
+      ${ft({label:"Hollows to fill, by number",pointer:"/mesh/group",count:!0,optional:!0,hint:"Only where they differ in size."})}
+      ${ft({label:"Straight up, if it leans",pointer:"/mesh/leaning_up",optional:!0,hint:"x,y,z, such as 0.0523,0,0.9986"})}
+    </div>`}function Zh(){let t=$(S(),"/mesh/on_board")===!0?"yes":"no";return s`<h4>Open below, and stood on a board?</h4>
+    ${nt("Stood on a board",t,[["no","No"],["yes","Yes, the board closes it"]],e=>J("/mesh/on_board",e==="yes"?!0:void 0))}`}function Xh(){let t=$(S(),"/water/to"),e=t===void 0?void 0:t==="brim"?"brim":$(t,"/depth")!==void 0?"depth":"below_brim",n=r=>J("/water/to",r==="brim"?"brim":{[r]:""}),o=$(S(),"/water/of"),i=e===void 0||e==="brim"?me("/water/to"):void 0;return s`<h3>Water weighed in it</h3>
     <p class="hint">
       The water alone, without the mould. It corrects the measures and cannot stand without them: it does not tell what
       a cavity holds to a pour line.
     </p>
-    ${we({label:"Temperature of the water",pointer:"/water/temperature",unit:"\xB0C"})}
+    ${ft({label:"Temperature of the water",pointer:"/water/temperature",unit:"\xB0C"})}
     <h4>Filled to</h4>
-    ${ue("Filled to",t,[["brim","The brim"],["depth","A depth"],["below_brim","Below the brim"]],n)}
+    ${nt("Filled to",e,[["brim","The brim"],["depth","A depth"],["below_brim","Below the brim"]],n)}
     ${i?s`<p class="complaint">${i}</p>`:u}
-    ${t==="depth"?we({label:"Depth of the water",pointer:"/water/to/depth",unit:"mm"}):u}
-    ${t==="below_brim"?we({label:"Water below the brim",pointer:"/water/to/below_brim",unit:"mm"}):u}
+    ${e==="depth"?ft({label:"Depth of the water",pointer:"/water/to/depth",unit:"mm"}):u}
+    ${e==="below_brim"?ft({label:"Water below the brim",pointer:"/water/to/below_brim",unit:"mm"}):u}
     <h4>Weighed in</h4>
-    ${ue("Weighed in",o===void 0?void 0:String(o),[["each cavity","One cavity"],["all cavities","The whole mould"]],r=>G("/water/of",r))}
+    ${nt("Weighed in",o===void 0?void 0:String(o),[["each cavity","One cavity"],["all cavities","The whole mould"]],r=>J("/water/of",r))}
     <div class="row">
-      ${fe(R(),"/water/weighings").map((r,l)=>we({label:`Water, round ${l+1}`,pointer:`/water/weighings/${l}`,unit:"g"},n_(l)))}
+      ${ut(S(),"/water/weighings").map((r,l)=>ft({label:`Water, round ${l+1}`,pointer:`/water/weighings/${l}`,unit:"g"},tg(l)))}
     </div>
-    ${M().complaint?.field==="/water/weighings"?s`<p class="complaint">${M().complaint.line}</p>`:u}
-    <button type="button" @click=${_c}>One more round</button>`}function _c(){let e=fe(R(),"/water/weighings").length;G(`/water/weighings/${e}`,""),queueMicrotask(()=>document.getElementById(`d-water-weighings-${e}`)?.focus())}var n_=e=>t=>{t.key==="Enter"&&(e+1===fe(R(),"/water/weighings").length?_c():document.getElementById(`d-water-weighings-${e+1}`)?.focus())};function o_(){let e=(t,n)=>s`<button type="button" @click=${n}>${t}</button>`;return s`<div class="choice">
-    ${Ue("shape")?u:e("Add measures, as a second opinion",()=>G("/shape",yi("block")))}
-    ${Ue("shape")&&Ue("mesh")?e("Leave the measures out",()=>G("/shape",void 0)):u}
-    ${Ue("water")?e("Leave the water out",()=>G("/water",void 0)):e("Add weighed water",Gg)}
-  </div>`}function $c(){let e=vo(R()).length;return e?[...Wn(R()),e===1?"the other number of a point":`the other numbers of ${e} points`]:Wn(R())}function i_(e){let t=String(R().name??"").trim(),n=$i(t),{open:o,answer:i,is_old:r,complaint:l}=M(),p=i&&!r&&!l&&!$c().length&&t&&!n,c=o.shipped?"":o.file;return s`<button type="button" class="strong" ?disabled=${!p} @click=${()=>{so(e)}}>
-      ${c?"Save the change":"Use this mould"}
+    ${O().complaint?.field==="/water/weighings"?s`<p class="complaint">${O().complaint.line}</p>`:u}
+    <button type="button" @click=${_c}>One more round</button>`}function _c(){let t=ut(S(),"/water/weighings").length;J(`/water/weighings/${t}`,""),queueMicrotask(()=>document.getElementById(`d-water-weighings-${t}`)?.focus())}var tg=t=>e=>{e.key==="Enter"&&(t+1===ut(S(),"/water/weighings").length?_c():document.getElementById(`d-water-weighings-${t+1}`)?.focus())};function eg(){let t=(e,n)=>s`<button type="button" @click=${n}>${e}</button>`;return s`<div class="choice">
+    ${Ct("shape")?u:t("Add measures, as a second opinion",()=>J("/shape",oi("block")))}
+    ${Ct("shape")&&Ct("mesh")?t("Leave the measures out",()=>J("/shape",void 0)):u}
+    ${Ct("water")?t("Leave the water out",()=>J("/water",void 0)):t("Add weighed water",Kh)}
+  </div>`}function bc(){let t=uo(S()).length;return t?[...Tn(S()),t===1?"the other number of a point":`the other numbers of ${t} points`]:Tn(S())}function ng(t){let e=String(S().name??"").trim(),n=ti(e),{open:o,answer:i,is_old:r,complaint:l}=O(),c=i&&!r&&!l&&!bc().length&&e&&!n,p=o.shipped?"":o.file;return s`<button type="button" class="strong" ?disabled=${!c} @click=${()=>{Vn(t)}}>
+      ${p?"Save the change":"Use this mould"}
     </button>
-    ${c?s`<p class="aside">It stays in ${c}.</p>`:u}
-    ${t?u:s`<p class="hint">Give it a name first.</p>`} ${Fs(t,n)}
-    ${l?s`<p class="alarm" role="status">${r_(l.field)}${l.line}</p>
-            ${pi(R(),l.field,l.line,G)}`:u}`}var Fs=(e,t)=>t?s`<p class="complaint" role="status">
-        Another mould is called ${e} already (${t}); give this one a name of its own.
-      </p>`:u;function r_(e){let[,t]=/^\/shape\/points\/(\d+)/.exec(e)??[];if(t)return`Point ${Number(t)+1}: `;if(e==="/shape/points")return"";let n=Yt(ao()).find(({name:r})=>e===`/shape/${r}`);if(n)return`${n.label}: `;let i=document.getElementById(`d${e.replaceAll("/","-")}`)?.labels?.[0]?.textContent?.trim();return i?`${i}: `:e?`${e.slice(1).replaceAll("/",", ").replaceAll("_"," ")}: `:""}var s_=200*2**20;async function bc(e){if(!e)return;let t={name:e.name,share:0,sizes:[],is_measuring:!1,asked:0};if(h({mesh:t}),G("/name",e.name.replace(/\.\w+$/,"")),e.size>s_){let n=`${e.name} has ${Math.ceil(e.size/1048576)} MiB`;return v(t,{complaint:`${n}; 200 MiB is the most: export it with fewer facets`})}try{let n=await va(e,o=>v(t,{share:o}));v(t,{share:1,upload:n.file}),await yc(t)}catch(n){v(t,{complaint:n instanceof y?n.message:String(n)})}}async function yc(e){let t=e.asked+1;v(e,{asked:t,is_measuring:!0,complaint:void 0,answer:void 0});let{upload:n,unit:o,role:i,up:r}=e;try{let l=await tn({file:n,unit:o,role:i,up:r});t===e.asked&&v(e,{answer:l,is_measuring:!1})}catch(l){if(!(l instanceof y))throw l;if(t!==e.asked)return;let p=o?e.sizes:a_(l.complaint.problem),c=p.length&&!o?void 0:ke(l.complaint);v(e,{sizes:p,complaint:c,is_measuring:!1})}}function a_(e){return[...e.matchAll(/([\d.]+ x [\d.]+ x [\d.]+) (mm|cm|in)\b/g)].slice(0,3).map(([,t,n])=>[n,t.replaceAll(" x "," \xD7 ")])}function Ms(e,t){v(e,t),yc(e)}function vc(e,t){return s` <div class="drop" @dragover=${i=>i.preventDefault()} @drop=${i=>{i.preventDefault(),bc(i.dataTransfer?.files[0])}}>
+    ${p?s`<p class="aside">It stays in ${p}.</p>`:u}
+    ${e?u:s`<p class="hint">Give it a name first.</p>`} ${ps(e,n)}
+    ${l?s`<p class="alarm" role="status">${og(l.field)}${l.line}</p>
+            ${qo(S(),l.field,l.line,J)}`:u}`}var ps=(t,e)=>e?s`<p class="complaint" role="status">
+        Another mould is called ${t} already (${e}); give this one a name of its own.
+      </p>`:u;function og(t){let[,e]=/^\/shape\/points\/(\d+)/.exec(t)??[];if(e)return`Point ${Number(e)+1}: `;if(t==="/shape/points")return"";let n=je(Gn()).find(({name:r})=>t===`/shape/${r}`);if(n)return`${n.label}: `;let i=document.getElementById(`d${t.replaceAll("/","-")}`)?.labels?.[0]?.textContent?.trim();return i?`${i}: `:t?`${t.slice(1).replaceAll("/",", ").replaceAll("_"," ")}: `:""}var ig=200*2**20;async function wc(t){if(!t)return;let e={name:t.name,share:0,sizes:[],is_measuring:!1,asked:0};if(f({mesh:e}),J("/name",t.name.replace(/\.\w+$/,"")),t.size>ig){let n=`${t.name} has ${Math.ceil(t.size/1048576)} MiB`;return y(e,{complaint:`${n}; 200 MiB is the most: export it with fewer facets`})}try{let n=await na(t,o=>y(e,{share:o}));y(e,{share:1,upload:n.file}),await vc(e)}catch(n){y(e,{complaint:n instanceof w?n.message:String(n)})}}async function vc(t){let e=t.asked+1;y(t,{asked:e,is_measuring:!0,complaint:void 0,answer:void 0});let{upload:n,unit:o,role:i,up:r}=t;try{let l=await Je({file:n,unit:o,role:i,up:r});e===t.asked&&y(t,{answer:l,is_measuring:!1})}catch(l){if(!(l instanceof w))throw l;if(e!==t.asked)return;let c=o?t.sizes:rg(l.complaint.problem),p=c.length&&!o?void 0:$t(l.complaint);y(t,{sizes:c,complaint:p,is_measuring:!1})}}function rg(t){return[...t.matchAll(/([\d.]+ x [\d.]+ x [\d.]+) (mm|cm|in)\b/g)].slice(0,3).map(([,e,n])=>[n,e.replaceAll(" x "," \xD7 ")])}function ds(t,e){y(t,e),vc(t)}function kc(t,e){return s` <div class="drop" @dragover=${i=>i.preventDefault()} @drop=${i=>{i.preventDefault(),wc(i.dataTransfer?.files[0])}}>
       <label for="mesh-file">Drop a mesh file here, or choose one: STL, OBJ, PLY, OFF, 3MF, glTF or GLB</label>
-      <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${i=>{let r=i.target;bc(r.files?.[0]),r.value=""}} />
+      <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${i=>{let r=i.target;wc(r.files?.[0]),r.value=""}} />
     </div>
-    ${a.mesh?l_(a.mesh,e,t):u}`}function l_(e,t,n){let i=(e.sizes.length?e.sizes:[["mm",""],["cm",""],["in",""]]).map(([r,l])=>[r,l?`${r}: ${l} ${r}`:r]);return s` <h3>${e.name}</h3>
-    ${e.share<1&&!e.complaint?s`<label for="sent">Sending, ${Math.round(100*e.share)} %</label
-            ><progress id="sent" max="1" .value=${e.share}></progress>`:u}
-    ${e.is_measuring?s`<p role="status">Measuring ...</p>`:u}
-    ${e.upload&&!Rs.test(e.name)?s`<h4 id="unit-title">${e.unit?"Its unit":"Which size is it?"}</h4>
-            ${ue("Unit of the file's numbers",e.unit,i,r=>Ms(e,{unit:r}))}`:u}
-    ${e.complaint?s`<p class="alarm" role="alert">${e.complaint}</p>`:u}
-    ${e.upload&&(e.unit||e.answer)?s`<h4>What it shows</h4>
-            ${ue("Role",e.role??e.answer?.gauge.role,Ds,r=>Ms(e,{role:r}))}
+    ${a.mesh?sg(a.mesh,t,e):u}`}function sg(t,e,n){let i=(t.sizes.length?t.sizes:[["mm",""],["cm",""],["in",""]]).map(([r,l])=>[r,l?`${r}: ${l} ${r}`:r]);return s` <h3>${t.name}</h3>
+    ${t.share<1&&!t.complaint?s`<label for="sent">Sending, ${Math.round(100*t.share)} %</label
+            ><progress id="sent" max="1" .value=${t.share}></progress>`:u}
+    ${t.is_measuring?s`<p role="status">Measuring ...</p>`:u}
+    ${t.upload&&!ss.test(t.name)?s`<h4 id="unit-title">${t.unit?"Its unit":"Which size is it?"}</h4>
+            ${nt("Unit of the file's numbers",t.unit,i,r=>ds(t,{unit:r}))}`:u}
+    ${t.complaint?s`<p class="alarm" role="alert">${t.complaint}</p>`:u}
+    ${t.upload&&(t.unit||t.answer)?s`<h4>What it shows</h4>
+            ${nt("Role",t.role??t.answer?.gauge.role,us,r=>ds(t,{role:r}))}
             <h4>Which way is up</h4>
-            ${ue("Up",e.up??"",Os,r=>Ms(e,{up:r||void 0}))}`:u}
-    ${e.answer?s`${Sn(e.answer)} ${u_(e,t,n)}`:u}`}var kc=e=>e.answer.gauge.role!=="cavity"||e.answer.gauge.pockets.length>1;function u_(e,t,n){let o=String(R().name??"").trim(),i=$i(o),r=o&&!i&&!e.is_keeping;return s`${Ps()} ${As(kc(e))} ${Fs(o,i)}
+            ${nt("Up",t.up??"",cs,r=>ds(t,{up:r||void 0}))}`:u}
+    ${t.answer?s`${fn(t.answer)} ${ag(t,e,n)}`:u}`}var xc=t=>t.answer.gauge.role!=="cavity"||t.answer.gauge.pockets.length>1;function ag(t,e,n){let o=String(S().name??"").trim(),i=ti(o),r=o&&!i&&!t.is_keeping;return s`${as()} ${ls(xc(t))} ${ps(o,i)}
     <div class="choice">
-      <button type="button" class="strong" ?disabled=${!r} @click=${()=>wc(e,n,t)}>
+      <button type="button" class="strong" ?disabled=${!r} @click=${()=>yc(t,n,e)}>
         Use this mould
       </button>
-      <button type="button" ?disabled=${e.is_keeping} @click=${()=>wc(e,n)}>
+      <button type="button" ?disabled=${t.is_keeping} @click=${()=>yc(t,n)}>
         Say more about it first
       </button>
     </div>
-    ${e.is_keeping?s`<p role="status">Keeping it ...</p>`:u}
+    ${t.is_keeping?s`<p role="status">Keeping it ...</p>`:u}
     <p class="hint">
       More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.
-    </p>`}async function wc(e,t,n){v(e,{is_keeping:!0});try{let o=p_(e,await ka(e.upload,m_(e.name)));if(!n||e.answer.gauge.pockets.length>1&&!await c_(o))return t(o);nn(o,"mesh",M().title),await so(n),v(e,{complaint:a.mould?.complaint?.line})}catch(o){v(e,{complaint:o instanceof y?o.message:String(o)})}v(e,{is_keeping:!1})}function p_(e,t){let n={file:t,role:e.answer.gauge.role};e.unit&&(n.unit=e.unit),e.up&&(n.up=e.up);let{cavities:o,...i}=R();return{...i,...kc(e)||o===void 0?{}:{cavities:o},mesh:n}}async function c_(e){try{return await rt({file:"new.mould.json",mould:e}),!0}catch(t){if(t instanceof y&&t.status===422)return!1;throw t}}var m_=e=>Gt(e.replaceAll(/[^\w.-]+/g,"_"),a.files?.meshes??[]);var vi={measures:"By its inside measures",mesh:"From a mesh file",water:"By measures and weighed water"},xc={schema:"brimwright.mould/1",name:"",cavities:1,owned:1};function Tc(e){Ft();let t={...xc,shape:yi("block")};e==="mesh"?nn(xc,"mesh",vi[e]):nn(e==="water"?{...t,water:Ss}:t,"form",vi[e]),ki()}async function Sc(e,t){Ft(),await Xa(e,t),ki()}async function Rc(e){Ft(),await el(e),ki()}function d_(e){nn(e,"form","More about this mould"),ki()}function ki(){requestAnimationFrame(()=>document.querySelector("#mould-form")?.focus())}function Pc(e){if(!a.mould)return;let{way:t,title:n}=a.mould;return s`<section aria-labelledby="mould-form">
+    </p>`}async function yc(t,e,n){y(t,{is_keeping:!0});try{let o=lg(t,await oa(t.upload,cg(t.name)));if(!n||t.answer.gauge.pockets.length>1&&!await ug(o))return e(o);qe(o,"mesh",O().title),await Vn(n),y(t,{complaint:a.mould?.complaint?.line})}catch(o){y(t,{complaint:o instanceof w?o.message:String(o)})}y(t,{is_keeping:!1})}function lg(t,e){let n={file:e,role:t.answer.gauge.role};t.unit&&(n.unit=t.unit),t.up&&(n.up=t.up);let{cavities:o,...i}=S();return{...i,...xc(t)||o===void 0?{}:{cavities:o},mesh:n}}async function ug(t){try{return await Gt({file:"new.mould.json",mould:t}),!0}catch(e){if(e instanceof w&&e.status===422)return!1;throw e}}var cg=t=>We(t.replaceAll(/[^\w.-]+/g,"_"),a.files?.meshes??[]);var ii={measures:"By its inside measures",mesh:"From a mesh file",water:"By measures and weighed water"},Tc={schema:"brimwright.mould/1",name:"",cavities:1,owned:1};function Sc(t){ke();let e={...Tc,shape:oi("block")};t==="mesh"?qe(Tc,"mesh",ii[t]):qe(t==="water"?{...e,water:rs}:e,"form",ii[t]),ri()}async function Rc(t,e){ke(),await Ma(t,e),ri()}async function Pc(t){ke(),await Ea(t),ri()}function pg(t){qe(t,"form","More about this mould"),ri()}function ri(){requestAnimationFrame(()=>document.querySelector("#mould-form")?.focus())}function Ac(t){if(!a.mould)return;let{way:e,title:n}=a.mould;return s`<section aria-labelledby="mould-form">
     <h2 id="mould-form" tabindex="-1">${n}</h2>
-    ${t==="mesh"?vc(e,d_):gc(e)}
-  </section>`}var Es=()=>h({chosen_mould:void 0});function xi(e,t){let n=a.files?.moulds.find(r=>r.file===e),o=a.catalogue.find(r=>r.path===e),i={file:e,name:n?.name||o?.name||e,note:n?.note??"",shipped:n?.shipped??!0,owned:1,told:t};h({chosen_mould:i}),f_(i),requestAnimationFrame(()=>document.querySelector("#mould-title")?.focus())}async function f_(e){try{let[t,n]=await Promise.all([tn({file:e.file}),xe(e.file)]);v(e,{answer:t,owned:e.shipped?1:Number(ie(n.text)?.owned??1)})}catch(t){v(e,{complaint:t instanceof y?t.message:String(t)})}}function Ac(e,t){let n=()=>t(async()=>{await Sc(e.file,e.shipped),Es()});return s`<section aria-labelledby="mould-title">
+    ${e==="mesh"?kc(t,pg):$c(t)}
+  </section>`}var ms=()=>f({chosen_mould:void 0});function si(t,e){let n=a.files?.moulds.find(r=>r.file===t),o=a.catalogue.find(r=>r.path===t),i={file:t,name:n?.name||o?.name||t,note:n?.note??"",shipped:n?.shipped??!0,owned:1,told:e};f({chosen_mould:i}),dg(i),requestAnimationFrame(()=>document.querySelector("#mould-title")?.focus())}async function dg(t){try{let[e,n]=await Promise.all([Je({file:t.file}),_t(t.file)]);y(t,{answer:e,owned:t.shipped?1:Number(Z(n.text)?.owned??1)})}catch(e){y(t,{complaint:e instanceof w?e.message:String(e)})}}function Dc(t,e){let n=()=>e(async()=>{await Rc(t.file,t.shipped),ms()});return s`<section aria-labelledby="mould-title">
     <h2 id="mould-title" tabindex="-1">
-      ${e.name} <small>${e.shipped?"of the catalogue":`your own, ${e.file}`}</small>
+      ${t.name} <small>${t.shipped?"of the catalogue":`your own, ${t.file}`}</small>
     </h2>
-    ${e.told?s`<p role="status">${e.told}</p>`:u} ${e.note?s`<p>${e.note}</p>`:u}
-    ${e.complaint?s`<p class="alarm" role="alert">It cannot be measured: ${e.complaint}</p>`:u}
+    ${t.told?s`<p role="status">${t.told}</p>`:u} ${t.note?s`<p>${t.note}</p>`:u}
+    ${t.complaint?s`<p class="alarm" role="alert">It cannot be measured: ${t.complaint}</p>`:u}
     <div class="beside">
       <div>
-        ${e.answer?Sn(e.answer):e.complaint?u:s`<p role="status">Measuring ...</p>`}
-        <button type="button" @click=${n}>${e.shipped?"Change a copy of it":"Change it"}</button>
+        ${t.answer?fn(t.answer):t.complaint?u:s`<p role="status">Measuring ...</p>`}
+        <button type="button" @click=${n}>${t.shipped?"Change a copy of it":"Change it"}</button>
       </div>
-      ${e.complaint?u:h_(e,t)}
+      ${t.complaint?u:mg(t,e)}
     </div>
-  </section>`}function h_(e,t){let n=o=>()=>t(()=>Pl({mould:e.file,name:e.name,formula:o,...g_(e.answer,e.owned)}));return s`<div>
+  </section>`}function mg(t,e){let n=o=>()=>e(()=>ll({mould:t.file,name:t.name,formula:o,...fg(t.answer,t.owned)}));return s`<div>
     <h3>Make a run with it: which base?</h3>
     <ul class="cards">
       ${(a.files?.formulas??[]).map(o=>s`<li>
-            <button type="button" ?disabled=${!e.answer} @click=${n(o.file)}>
+            <button type="button" ?disabled=${!t.answer} @click=${n(o.file)}>
               <b>${o.name}</b><span>${o.note||o.file}</span>
             </button>
           </li>`)}
     </ul>
-  </div>`}function g_({gauge:e},t){let n=e.pockets[0];return{cavities:e.pockets.length*t,deep_mm:n.brim_mm-n.floor_mm}}function Ti(){if(a.formulas.apart)return void Yn().then(e=>e&&Ti());h({view:"start",start_complaint:""}),Es(),Ft(),Si(__),requestAnimationFrame(()=>document.querySelector("h1")?.focus())}async function __(){h({files:await Kt()}),Lo()}function $_(e){Ft(),xi(e,`Saved in ${e}.`)}async function Si(e){h({start_complaint:""});try{await e()}catch(t){h({start_complaint:t instanceof y?t.message:String(t)})}}async function Oc(e){await Si(e),window.scrollTo(0,0)}function Fc(){let{chosen_mould:e,start_complaint:t}=a,n=Pc($_);return s` <h1 tabindex="-1">What will you make?</h1>
+  </div>`}function fg({gauge:t},e){let n=t.pockets[0];return{cavities:t.pockets.length*e,deep_mm:n.brim_mm-n.floor_mm}}function ai(){if(a.formulas.apart)return void Bn().then(t=>t&&ai());f({view:"start",start_complaint:""}),ms(),ke(),li(hg),requestAnimationFrame(()=>document.querySelector("h1")?.focus())}async function hg(){f({files:await Be()}),ko()}function gg(t){ke(),si(t,`Saved in ${t}.`)}async function li(t){f({start_complaint:""});try{await t()}catch(e){f({start_complaint:e instanceof w?e.message:String(e)})}}async function Oc(t){await li(t),window.scrollTo(0,0)}function Mc(){let{chosen_mould:t,start_complaint:e}=a,n=Ac(gg);return s` <h1 tabindex="-1">What will you make?</h1>
     <p class="choice">
-      ${a.run.file?s`<button type="button" @click=${()=>h({view:"run"})}>Back to the run</button>`:u}
-      ${e||n?s`<button type="button" @click=${Ti}>Back to runs and moulds</button>`:u}
+      ${a.run.file?s`<button type="button" @click=${()=>f({view:"run"})}>Back to the run</button>`:u}
+      ${t||n?s`<button type="button" @click=${ai}>Back to runs and moulds</button>`:u}
     </p>
-    ${t?s`<p class="alarm" role="alert">${t}</p>`:u}
+    ${e?s`<p class="alarm" role="alert">${e}</p>`:u}
     ${(a.files?.cut??[]).map(o=>s`<p class="alarm">
           More lies in ${o.folder} than is looked at: ${o.looked_at} files and folders. Some of your runs, moulds or
           formulas may be missing below; keep them in a folder of their own, and start brimwright there.
         </p>`)}
-    ${e?Ac(e,Oc):n||s`${b_()} ${v_()} ${w_()} ${lc(Si)}`}`}function b_(){let e=a.files?.runs??[],t=e.filter(o=>!o.shipped),n=e.filter(o=>o.shipped);return s`<section aria-labelledby="runs-title">
+    ${t?Dc(t,Oc):n||s`${$g()} ${wg()} ${_g()} ${uc(li)}`}`}function $g(){let t=a.files?.runs??[],e=t.filter(o=>!o.shipped),n=t.filter(o=>o.shipped);return s`<section aria-labelledby="runs-title">
     <h2 id="runs-title">Open a run</h2>
-    ${t.length?s`<ul class="cards">
-            ${t.map(Dc)}
+    ${e.length?s`<ul class="cards">
+            ${e.map(Fc)}
           </ul>`:s`<p class="aside">None of your own in ${a.files?.folder} yet.</p>`}
     <h3>Examples</h3>
     <ul class="cards">
-      ${n.map(Dc)}
+      ${n.map(Fc)}
     </ul>
-  </section>`}function Dc(e){return s`<li>
-    <button type="button" @click=${()=>Oc(()=>ln(e.file))}>
-      <b>${e.name||e.file}</b><span>${e.file}</span>
+  </section>`}function Fc(t){return s`<li>
+    <button type="button" @click=${()=>Oc(()=>Ye(t.file))}>
+      <b>${t.name||t.file}</b><span>${t.file}</span>
     </button>
-  </li>`}function w_(){return s`<section aria-labelledby="moulds-title">
+  </li>`}function _g(){return s`<section aria-labelledby="moulds-title">
     <h2 id="moulds-title">A mould that is there: make a run with it, or change it</h2>
     <ul class="cards">
-      ${y_()}${a.catalogue.map(e=>s`<li>
-            <button type="button" @click=${()=>xi(e.path)}>
-              <b>${e.name}</b
-              ><span>${T(ne(a.units,e.brimful_ml))}, ${e.cavities} in one; ${e.description}</span>
+      ${bg()}${a.catalogue.map(t=>s`<li>
+            <button type="button" @click=${()=>si(t.path)}>
+              <b>${t.name}</b
+              ><span>${P(Y(a.units,t.brimful_ml))}, ${t.cavities} in one; ${t.description}</span>
             </button>
           </li>`)}
     </ul>
-  </section>`}function y_(){return(a.files?.moulds??[]).filter(t=>!t.shipped).map(t=>s`<li>
-        <button type="button" @click=${()=>xi(t.file)}>
-          <b>${t.name||t.file}</b><span>${T_(t.file)}</span>
+  </section>`}function bg(){return(a.files?.moulds??[]).filter(e=>!e.shipped).map(e=>s`<li>
+        <button type="button" @click=${()=>si(e.file)}>
+          <b>${e.name||e.file}</b><span>${kg(e.file)}</span>
         </button>
-      </li>`)}function v_(){return s`<section aria-labelledby="own-title">
+      </li>`)}function wg(){return s`<section aria-labelledby="own-title">
     <h2 id="own-title">New run with a mould of your own</h2>
-    ${k_()}
+    ${yg()}
     <div class="choice">
-      ${Object.entries(vi).map(([e,t])=>s`<button type="button" @click=${()=>Tc(e)}>${t}</button>`)}
+      ${Object.entries(ii).map(([t,e])=>s`<button type="button" @click=${()=>Sc(t)}>${e}</button>`)}
     </div>
-  </section>`}function k_(){return Da(Ve).map(e=>{let t=String(ie(e.text)?.name??"").trim()||x_(e)||"a mould without a name yet";return s`<div class="banner">
-      <p>What you typed of <b>${t}</b> is still here, and in no file yet.</p>
+  </section>`}function yg(){return ca(jt).map(t=>{let e=String(Z(t.text)?.name??"").trim()||vg(t)||"a mould without a name yet";return s`<div class="banner">
+      <p>What you typed of <b>${e}</b> is still here, and in no file yet.</p>
       <div class="choice">
-        <button type="button" @click=${()=>Si(()=>Rc(e))}>Go on with it</button>
-        <button type="button" @click=${()=>{Dt(Ve,e.id),De()}}>Let it go</button>
+        <button type="button" @click=${()=>li(()=>Pc(t))}>Go on with it</button>
+        <button type="button" @click=${()=>{ye(jt,t.id),vt()}}>Let it go</button>
       </div>
-    </div>`})}var x_=({file:e})=>a.files?.moulds.find(t=>t.file===e)?.name;function T_(e){let t=gl(e);return t?"complaint"in t?`your own, ${e}; it cannot be measured: ${t.complaint}`:`${T(ne(a.units,t.brimful_ml))}, ${t.cavities} in one; your own, ${e}`:`your own, ${e}; measuring ...`}var Ri=Math.PI/8,S_=500,Ls=class extends HTMLElement{#n=[];#o=0;#e;#u=!1;#t=!1;#i="";#r=!1;#s="";#a="Looking at it ...";#p=0;#d=!1;#f=new ResizeObserver(()=>this.#e?.fit());#h=new IntersectionObserver(([t])=>this.#$(t.isIntersecting),{rootMargin:"400px"});set views(t){this.#n=t,this.#g()}connectedCallback(){this.#l(),this.#h.observe(this)}disconnectedCallback(){window.clearTimeout(this.#p),this.#h.disconnect(),this.#f.disconnect(),this.#e?.end(),this.#e=void 0,this.#s="",URL.revokeObjectURL(this.#i)}#$(t){this.#d=t,t&&requestIdleCallback(()=>{this.#b()},{timeout:1500})}async#b(){if(this.#e||this.#t)return this.#g();let t=this.querySelector("canvas");if(!(!this.isConnected||!t||this.#u)){this.#u=!0;try{let{Turntable:n}=await import("./solid_view-3BHCV7RK.js");this.#e=new n(t),this.#f.observe(t)}catch{this.#t=!0}this.#u=!1,this.#l(),await this.#m()}}#g(){let t=this.#e||this.#t;!this.#d||!t||this.#c()===this.#s||(window.clearTimeout(this.#p),this.#p=window.setTimeout(()=>{this.#m()},S_))}#c(){let{of:t}=this.#n[this.#o],n=this.#t?"plan"in t?"piece":"picture":"glb",[o,i]=Object.entries(t)[0];return JSON.stringify({kind:n,[o]:this.#r&&!this.#t?{...i,"cut-open":!0}:i})}async#m(){let t=this.#c();if(t!==this.#s){try{let n=await Vt(JSON.parse(t));if(t!==this.#c()||!this.isConnected)return;this.#t?(URL.revokeObjectURL(this.#i),this.#i=URL.createObjectURL(n)):this.#e?.show(Ao(await n.arrayBuffer())),this.#s=t,this.#a=""}catch(n){if(!(n instanceof y))throw n;this.#a=n.message}this.#l()}}#_(t){t(),this.#a="Looking at it ...",this.#l(),this.#m()}#l(){let t=s`<div class="choice" role="group" aria-label="What to look at">
+    </div>`})}var vg=({file:t})=>a.files?.moulds.find(e=>e.file===t)?.name;function kg(t){let e=Qa(t);return e?"complaint"in e?`your own, ${t}; it cannot be measured: ${e.complaint}`:`${P(Y(a.units,e.brimful_ml))}, ${e.cavities} in one; your own, ${t}`:`your own, ${t}; measuring ...`}var ui=Math.PI/8,xg=500,fs=class extends HTMLElement{#n=[];#o=0;#t;#u=!1;#e=!1;#i="";#r=!1;#s="";#a="Looking at it ...";#c=0;#m=!1;#f=new ResizeObserver(()=>this.#t?.fit());#h=new IntersectionObserver(([e])=>this.#_(e.isIntersecting),{rootMargin:"400px"});set views(e){this.#n=e,this.#g()}connectedCallback(){this.#l(),this.#h.observe(this)}disconnectedCallback(){window.clearTimeout(this.#c),this.#h.disconnect(),this.#f.disconnect(),this.#t?.end(),this.#t=void 0,this.#s="",URL.revokeObjectURL(this.#i)}#_(e){this.#m=e,e&&requestIdleCallback(()=>{this.#b()},{timeout:1500})}async#b(){if(this.#t||this.#e)return this.#g();let e=this.querySelector("canvas");if(!(!this.isConnected||!e||this.#u)){this.#u=!0;try{let{Turntable:n}=await import("./solid_view-3BHCV7RK.js");this.#t=new n(e),this.#f.observe(e)}catch{this.#e=!0}this.#u=!1,this.#l(),await this.#d()}}#g(){let e=this.#t||this.#e;!this.#m||!e||this.#p()===this.#s||(window.clearTimeout(this.#c),this.#c=window.setTimeout(()=>{this.#d()},xg))}#p(){let{of:e}=this.#n[this.#o],n=this.#e?"plan"in e?"piece":"picture":"glb",[o,i]=Object.entries(e)[0];return JSON.stringify({kind:n,[o]:this.#r&&!this.#e?{...i,"cut-open":!0}:i})}async#d(){let e=this.#p();if(e!==this.#s){try{let n=await Ie(JSON.parse(e));if(e!==this.#p()||!this.isConnected)return;this.#e?(URL.revokeObjectURL(this.#i),this.#i=URL.createObjectURL(n)):this.#t?.show($o(await n.arrayBuffer())),this.#s=e,this.#a=""}catch(n){if(!(n instanceof w))throw n;this.#a=n.message}this.#l()}}#$(e){e(),this.#a="Looking at it ...",this.#l(),this.#d()}#l(){let e=s`<div class="choice" role="group" aria-label="What to look at">
       ${this.#n.map((o,i)=>s`<button
             type="button"
             aria-pressed=${i===this.#o?"true":"false"}
-            @click=${()=>this.#_(()=>this.#o=i)}
+            @click=${()=>this.#$(()=>this.#o=i)}
           >
             ${o.words}
           </button>`)}
-    </div>`,n=s`<p class="aside" role="status">${this.#a}</p>`;Pt(s`${t} ${this.#t?this.#y():this.#w()} ${n}`,this)}#w(){let t=i=>()=>this.#e?.turn(i),n=i=>()=>this.#e?.tip(i),o=()=>this.#_(()=>this.#r=!this.#r);return s`<canvas
+    </div>`,n=s`<p class="aside" role="status">${this.#a}</p>`;be(s`${e} ${this.#e?this.#y():this.#w()} ${n}`,this)}#w(){let e=i=>()=>this.#t?.turn(i),n=i=>()=>this.#t?.tip(i),o=()=>this.#$(()=>this.#r=!this.#r);return s`<canvas
         role="img"
         aria-label="${this.#n[this.#o]?.words??""} as a solid; turn it with the buttons below."
       ></canvas>
       <div class="choice">
-        <button type="button" @click=${t(-Ri)}>Turn left</button>
-        <button type="button" @click=${t(Ri)}>Turn right</button>
-        <button type="button" @click=${n(Ri)}>From above</button>
-        <button type="button" @click=${n(-Ri)}>From below</button>
+        <button type="button" @click=${e(-ui)}>Turn left</button>
+        <button type="button" @click=${e(ui)}>Turn right</button>
+        <button type="button" @click=${n(ui)}>From above</button>
+        <button type="button" @click=${n(-ui)}>From below</button>
         <button type="button" aria-pressed=${this.#r?"true":"false"} @click=${o}>Cut open</button>
       </div>`}#y(){return s`<p class="aside">This browser shows no solids; here is the drawing.</p>
       ${this.#i?s`<img
               src=${this.#i}
               alt="${this.#n[this.#o].words}, drawn to scale with its measures"
-            />`:u}`}};customElements.define("solid-panel",Ls);var Mc=document.getElementById("page");function Ec(){return s` <button type="button" class="skip" @click=${()=>document.getElementById("main")?.focus()}>
+            />`:u}`}};customElements.define("solid-panel",fs);var Ec=document.getElementById("page");function Lc(){return s` <button type="button" class="skip" @click=${()=>document.getElementById("main")?.focus()}>
       To the figures
     </button>
-    ${oc(Ti)} ${Dl()}
+    ${ic(ai)} ${cl()}
     <main id="main" tabindex="-1" class=${a.is_old&&a.view!=="start"?"old-now":""}>
       ${a.fault?s`${a.view==="start"?u:s`<h1>Brimwright</h1>`}
               <p class="alarm" role="alert">${a.fault}</p>`:u}
-      ${a.view==="run"?ic():a.view==="formula"?ac():a.view==="start"?Fc():a.fault?u:s`<h1>Brimwright</h1>
+      ${a.view==="run"?rc():a.view==="formula"?lc():a.view==="start"?Mc():a.fault?u:s`<h1>Brimwright</h1>
                     <p>Reading the runs of this folder ...</p>`}
     </main>
-    <p class="unseen" role="status">${a.announcement}</p>`}ra(()=>{Pt(Ec(),Mc),Lc()});addEventListener("resize",Lc);Pt(Ec(),Mc);document.addEventListener("keydown",e=>{!(e.ctrlKey||e.metaKey)||e.key.toLowerCase()!=="z"||a.view==="run"&&(e.preventDefault(),(e.shiftKey?Po:en)())});document.addEventListener("visibilitychange",()=>{a.view!=="run"&&a.view!=="formula"||(document.visibilityState==="visible"?$r().catch(()=>{}):K(a.run)&&Fe())});function R_(){if(!a.run.file)return Is();h({fault:void 0}),K(a.run)&&Fe(),ee()}function Is(){h({fault:void 0}),Rl().catch(e=>{h({fault:P_(e)}),e instanceof y&&e.may_pass&&window.setTimeout(Is,2e3)})}function P_(e){return e instanceof y&&[401,403].includes(e.status)?"This address is from an earlier start. Open the address that brimwright printed this time: it may be pasted here.":e instanceof Error?e.message:String(e)}function Lc(){let e=document.querySelector(".foremost")?.offsetHeight??0;document.documentElement.style.setProperty("--foremost",`${e}px`)}fl();pa(R_);Is();
+    <p class="unseen" role="status">${a.announcement}</p>`}Is(()=>{be(Lc(),Ec),Cc()});addEventListener("resize",Cc);be(Lc(),Ec);document.addEventListener("keydown",t=>{!(t.ctrlKey||t.metaKey)||t.key.toLowerCase()!=="z"||a.view==="run"&&(t.preventDefault(),(t.shiftKey?go:He)())});document.addEventListener("visibilitychange",()=>{a.view!=="run"&&a.view!=="formula"||(document.visibilityState==="visible"?tr().catch(()=>{}):H(a.run)&&xt())});function Tg(){if(!a.run.file)return hs();f({fault:void 0}),H(a.run)&&xt(),Q()}function hs(){f({fault:void 0}),al().catch(t=>{f({fault:Sg(t)}),t instanceof w&&t.may_pass&&window.setTimeout(hs,2e3)})}function Sg(t){return t instanceof w&&[401,403].includes(t.status)?"This address is from an earlier start. Open the address that brimwright printed this time: it may be pasted here.":t instanceof Error?t.message:String(t)}function Cc(){let t=document.querySelector(".foremost")?.offsetHeight??0;document.documentElement.style.setProperty("--foremost",`${t}px`)}Va();zs(Tg);hs();

@@ -20,5 +20,5 @@ export function take_refusal(complaint: Complaint): void {
 }
 
 /** The program says it in its words. */
-export const is_lye_heavy = ({ problem }: Complaint): boolean =>
+const is_lye_heavy = ({ problem }: Complaint): boolean =>
   /lye[- ]heavy|superfat\b[^;]*?(\s[-−]\d|below (zero|0))/i.test(problem);

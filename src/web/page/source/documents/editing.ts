@@ -6,7 +6,7 @@ import { remember } from "./history";
 import { put_in } from "./open_file";
 import { state, update } from "./state";
 
-export const file_of = (of: DocumentId): OpenFile | undefined => (of === "run" ? state.run : state.formulas[of]);
+const file_of = (of: DocumentId): OpenFile | undefined => (of === "run" ? state.run : state.formulas[of]);
 
 export const document_of = (of: DocumentId): Document | undefined => file_of(of)?.now;
 

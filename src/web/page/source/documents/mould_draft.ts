@@ -15,7 +15,7 @@ let timer = 0;
 let is_asking = false;
 let is_due = false;
 
-export function take_draft(open: OpenFile, way: MouldDraft["way"], title: string): void {
+function take_draft(open: OpenFile, way: MouldDraft["way"], title: string): void {
   const mesh = way === "mesh" ? state.mesh : undefined;
   update({ mould: { way, title, open, is_old: false, shapes: {} }, mesh, typed: undefined });
   measure_soon();

@@ -190,7 +190,7 @@ export function bring_back(file: OpenFile): void {
 }
 
 /** By the version that the page holds, or was told of last. */
-export const version_held = (file: OpenFile): string | null => (file.theirs ?? file).version;
+const version_held = (file: OpenFile): string | null => (file.theirs ?? file).version;
 
 /**
  * Looks whether another hand wrote the file or took it away; `seen` is called as soon as that is known. What other

@@ -64,10 +64,11 @@ async function ask(): Promise<void> {
     const { apart } = state.formulas;
     if (conflict_of(apart ? "apart" : "run")) return update({ is_old: true }); // the file is not what is typed
     const struck = times_struck();
-    const plan = await ask_plan(apart ? trial(apart.file) : { file: state.run.file, run: state.run.now });
+    const planned = apart ? trial(apart.file) : { file: state.run.file, run: state.run.now };
+    const plan = await ask_plan(planned);
     window.clearTimeout(calm);
     if (!is_answer()) return void (is_wanted = true);
-    update({ plan, complaint: undefined });
+    update({ plan, planned, complaint: undefined });
     take_dangers(plan);
     // Of files that have changed while it was on its way, it says nothing.
     const is_of_files = struck === times_struck();

@@ -1,7 +1,7 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
-import type { CatalogueMould, Fat, Gauge, Plan } from "../program/answers";
-import type { Complaint, Files, Tip } from "../program/api";
+import type { CatalogueMould, Fat, Gauge, Plan, Working } from "../program/answers";
+import type { Complaint, Files, PlanQuestion, Tip } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
@@ -20,6 +20,13 @@ export interface Found {
   gauge: Gauge;
   outline: Outline;
   above: Loop[];
+}
+
+/** How the figures of a plan come about, by their places in it. */
+interface Explained {
+  of: Plan;
+  workings: ReadonlyMap<string, Working>;
+  complaint?: string; // why it cannot be told
 }
 
 /** A fat of a file of her own. */
@@ -104,6 +111,8 @@ interface State {
   run_steps?: { past: readonly Step[]; future: readonly Step[] }; // while a formula lies open by itself
 
   plan?: Plan;
+  planned?: PlanQuestion; // what the plan is the answer to
+  explanation?: Explained; // as soon as a figure is opened
   batch: number; // which of its sizes is weighed, as the program lists them
   is_old: boolean; // the figures shown are not of what is typed now
   changed_beside?: string; // the file whose change made them old

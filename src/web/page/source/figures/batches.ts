@@ -6,6 +6,7 @@ import type { Batch, BatchPipe, Plan, Whipping } from "../program/answers";
 export interface Bench extends Omit<Plan, "pieces" | "pipe" | "batches" | "batch_limits" | "around"> {
   pipe?: BatchPipe;
   batch: Batch;
+  place: string; // of the batch in the plan
   whippings: Whipping[]; // each size once
   whole: Plan;
 }
@@ -17,9 +18,21 @@ export function chosen_batch(plan: Plan): number {
 
 export function bench_of(plan: Plan): Bench {
   const { pieces: _, batches, batch_limits: __, around: ___, ...rest } = plan;
-  const batch = batches[chosen_batch(plan)];
+  const which = chosen_batch(plan);
+  const batch = batches[which];
   const { pour, pipe, dust, lye_pot, bottles } = batch;
-  return { ...rest, pour, pipe, dust, lye_pot, bottles, batch, whippings: pipe?.whippings ?? [], whole: plan };
+  return {
+    ...rest,
+    pour,
+    pipe,
+    dust,
+    lye_pot,
+    bottles,
+    batch,
+    place: `batches.${which}`,
+    whippings: pipe?.whippings ?? [],
+    whole: plan,
+  };
 }
 
 export const counted = (many: number, one: string, more = `${one}s`): string => `${many} ${many === 1 ? one : more}`;
@@ -62,10 +75,6 @@ export function whipping_called(bench: Bench, one: Whipping): string {
   if (!is_whipped_in_several(bench)) return "";
   return `one whipping: ${pieces_of(bench.whole, one)}${one.count > 1 ? `, whipped ${times(one.count)}` : ""}`;
 }
-
-/** Each of a batch's whippings, as often as it is made. */
-export const whippings_in_turn = ({ whippings }: Bench): Whipping[] =>
-  whippings.flatMap((one) => Array.from({ length: one.count }, () => one));
 
 /** Whether the run's sums are those of no single weighing. */
 export const is_weighed_in_parts = (bench: Bench): boolean =>

@@ -1,26 +1,23 @@
 // A figure one can ask: tapped, it shows how it came about, beneath itself.
 import { html, nothing, type TemplateResult } from "lit";
+import { workings_at } from "../documents/explaining";
 import { state, toggle } from "../documents/state";
+import type { Working } from "../program/answers";
 import type { Shown } from "../program/numbers";
-import type { Working } from "./workings";
 
 interface FigureOptions {
   key: string;
   label: string;
   shown: Shown;
-  sum?: Working;
+  of: string; // its place in the plan, as "batches.0.pour.make_g"
+  working?: Working; // where it is not the plan that tells it
   size?: "weigh" | "plain";
   note?: unknown;
 }
 
-export function figure({ key, label, shown, sum, size = "plain", note }: FigureOptions): TemplateResult {
+export function figure({ key, label, shown, of, working, size = "plain", note }: FigureOptions): TemplateResult {
   const is_open = state.open.has(key);
   const id = `sum-${key.replaceAll(/[^\w]/g, "-")}`;
-  const words = html`<span class="name">${label}${note ? html`<small>${note}</small>` : nothing}</span>
-    <span class="value ${size} ${state.is_old ? "old" : ""}"
-      ><b>${shown[0]}</b>${shown[1] ? html` <i>${shown[1]}</i>` : nothing}</span
-    >`;
-  if (!sum) return html`<div class="figure"><div class="line">${words}</div></div>`;
   return html`<div class="figure">
     <button
       type="button"
@@ -29,27 +26,36 @@ export function figure({ key, label, shown, sum, size = "plain", note }: FigureO
       aria-controls=${is_open ? id : nothing}
       @click=${() => toggle("open", key)}
     >
-      ${words}<span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
+      <span class="name">${label}${note ? html`<small>${note}</small>` : nothing}</span>
+      <span class="value ${size} ${state.is_old ? "old" : ""}"
+        ><b>${shown[0]}</b>${shown[1] ? html` <i>${shown[1]}</i>` : nothing}</span
+      ><span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
     </button>
-    ${is_open ? arithmetic(id, sum) : nothing}
+    ${is_open ? html`<div class="sum" id=${id}>${working ? arithmetic(working) : of_plan(of)}</div>` : nothing}
   </div>`;
 }
 
 /** For what is told in sentences or a table above it. */
-export function how(key: string, label: string, sum: Working): TemplateResult {
-  return figure({ key, label, shown: ["", ""], sum });
+export const how = (key: string, label: string, of: string): TemplateResult =>
+  figure({ key, label, shown: ["", ""], of });
+
+function of_plan(place: string): TemplateResult {
+  const { workings, complaint, is_old } = workings_at(place);
+  if (workings.length) return html`<div class=${is_old ? "old" : ""}>${workings.map(arithmetic)}</div>`;
+  if (is_old) return html`<p class="old" role="status">Asking how it comes about ...</p>`;
+  return html`<p role="status">${complaint ?? "The program does not tell how this comes about."}</p>`;
 }
 
-function arithmetic(id: string, sum: Working): TemplateResult {
-  return html`<div class="sum" id=${id}>
-    <p class="formula">${sum.formula}</p>
+function arithmetic({ formula, with: given, sum, rounded, comes_to, sources }: Working): TemplateResult {
+  const steps = sum && comes_to ? `${sum} = ${comes_to}` : (sum ?? (comes_to && `It comes to ${comes_to}`));
+  return html`<p class="formula">${formula}</p>
     <table>
       <caption>
         With
       </caption>
       <tbody>
-        ${sum.with.map(
-          ([name, value, from]) =>
+        ${given.map(
+          ({ name, value, from }) =>
             html`<tr>
               <th scope="row">${name}</th>
               <td>${value}</td>
@@ -58,6 +64,6 @@ function arithmetic(id: string, sum: Working): TemplateResult {
         )}
       </tbody>
     </table>
-    ${sum.sources?.length ? html`<p class="sources">From: ${sum.sources.join("; ")}.</p>` : nothing}
-  </div>`;
+    ${steps ? html`<p class="comes-to">${steps}${rounded ? `, rounded ${rounded}` : ""}</p>` : nothing}
+    ${sources.length ? html`<p class="sources">From: ${sources.join("; ")}.</p>` : nothing}`;
 }

@@ -1,16 +1,13 @@
 // What is weighed, as it is shown: at her scale's step, and never more alkali than the scale is to read.
 import type { Batter, Ingredient } from "../program/answers";
-import { type Rounded, type Shown, type Units, first, weight } from "../program/numbers";
+import { weight, type Rounded, type Shown, type Units } from "../program/numbers";
 
 const is_lye = (one: Ingredient): boolean => one.goes_into === "lye";
-export const is_alkali = ({ role }: Ingredient): boolean => role === "alkali";
+const is_alkali = ({ role }: Ingredient): boolean => role === "alkali";
 
 const towards = (one: Ingredient): Rounded => (is_alkali(one) ? "down" : "nearest");
 
 export const shown_weight = (units: Units, one: Ingredient): Shown => weight(units, one, towards(one));
-
-/** For the arithmetic, which is in grams. */
-export const in_grams = (one: Ingredient): string => first(shown_weight("metric", one));
 
 interface Placed {
   one: Ingredient;

@@ -1,6 +1,6 @@
 // The topping as beads from a tip: which tip, how far the bead swells, and what the tip does, move by move.
 import { html, nothing, type TemplateResult } from "lit";
-import { edit, text_at, value_at, without } from "../documents/editing";
+import { edit, value_at, without } from "../documents/editing";
 import { state } from "../documents/state";
 import { shipped_tips, tips_of } from "../documents/tips";
 import { figure } from "../figures/figure";
@@ -11,7 +11,6 @@ import type { Topping } from "../program/topping";
 import { complaint_on, field, id_of, said_beneath } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
-import * as workings from "../figures/workings";
 
 const here = "/pipe/beads";
 const tip_at = `${here}/tip`;
@@ -264,15 +263,8 @@ function laid(i: number, pipe: Topping | undefined): TemplateResult | typeof not
     label: "Lays down",
     note: path,
     shown: volume(state.units, one.volume_ml),
-    sum: workings.working_of_move(i, one, opening_words()),
+    of: `pipe.visible_by.moves.${i}.volume_ml`,
   });
-}
-
-function opening_words(): string {
-  if (is_own()) return "as measured, above";
-  const name = text_at("run", tip_at);
-  const tip = known_tips().find((one) => one.name === name);
-  return tip?.area_mm2 ? `${name}: ${tip.opening}, ${trimmed(tip.area_mm2, 1)} mm²` : name;
 }
 
 function new_move(): TemplateResult {

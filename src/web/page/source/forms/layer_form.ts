@@ -12,7 +12,6 @@ import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { asked, change, folded, part, said_at, to_field } from "./form_parts";
 import { supplier_form } from "./supplier_form";
-import * as workings from "../figures/workings";
 
 const here = "/pour/layers";
 const layers: List = { at: here, in_order: true };
@@ -91,7 +90,7 @@ function layer_form(layer: Document, i: number, way: Way, plan: Bench | undefine
   return html`<div class="part" id=${item_id(layers, i)} role="group" aria-label="Layer ${name}">
     ${one && plan ? layer_figure(plan, one, i) : html`<p class="part-title">${name}</p>`} ${said_at("run", place)}
     ${amount_form(layer, i, way, name)}
-    ${plan && one ? one.colours.map((colour, j) => colour_figure(plan, one, colour, i, j)) : nothing}
+    ${plan && one ? one.colours.map((colour, j) => colour_figure(plan, colour, i, j)) : nothing}
     ${folded({
       name: place,
       pointers: ["name", "colours", "propped"].map((one) => `${place}/${one}`),
@@ -112,18 +111,18 @@ function layer_figure(plan: Bench, one: Layer, i: number): TemplateResult {
     )} thick, ${first(mass(state.units, one.mass_each_g))} each`,
     shown: one.g_text === undefined ? mass(state.units, one.g) : weight(state.units, one),
     size: "weigh",
-    sum: workings.working_of_layer(plan.pour, one),
+    of: `${plan.place}.pour.layers.${i}.g`,
   });
 }
 
-function colour_figure(plan: Bench, layer: Layer, colour: Ingredient, i: number, j: number): TemplateResult {
+function colour_figure(plan: Bench, colour: Ingredient, i: number, j: number): TemplateResult {
   return figure({
     key: `pour.layer.${i}.${j}`,
     label: colour.name,
     note: colour.teaspoons ? `about ${trimmed(colour.teaspoons, 1)} tsp` : "",
     shown: shown_weight(state.units, colour),
     size: "weigh",
-    sum: workings.working_of_layer_colour(plan.pour, layer, colour, `${here}/${i}/colours/${j}`),
+    of: `${plan.place}.pour.layers.${i}.colours.${j}.g`,
   });
 }
 

@@ -71,7 +71,7 @@ export function rate_field(
 }
 
 /** Adds up what she typed, as it is typed; undefined where one is no plain number of per cent. */
-function working_of_shares(shares: (Json | undefined)[]): { sum: number; unread: number } {
+function sum_of_shares(shares: (Json | undefined)[]): { sum: number; unread: number } {
   const numbers = shares.map((one) => /^\s*(\d+(?:[.,]\d+)?)\s*%\s*$/.exec(String(one ?? ""))?.[1]);
   const read = numbers.filter((one) => one !== undefined).map((one) => Number(one.replace(",", ".")));
   const sum = read.reduce((a, b) => a + b, 0);
@@ -83,7 +83,7 @@ const whole_within = 0.01 + 1e-9;
 
 /** Said as at the bench; the program has the last word on it. */
 export function total_words(what: string, shares: (Json | undefined)[]): string {
-  const { sum, unread } = working_of_shares(shares);
+  const { sum, unread } = sum_of_shares(shares);
   const percent = (value: number) => `${String(Math.round(value * 1e6) / 1e6)} %`;
   if (unread === shares.length) return `${what} have no share yet.`;
   if (unread)

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { value_at, without } from "../documents/editing";
 import { state } from "../documents/state";
-import { type Bench, in_one_batch } from "../figures/batches";
+import { in_one_batch, type Bench } from "../figures/batches";
 import { figure } from "../figures/figure";
 import type { Document, Json } from "../program/json";
 import { trimmed, weighed_as, weight } from "../program/numbers";
@@ -10,7 +10,6 @@ import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { asked, folded, on_off, part, said_at } from "./form_parts";
 import { has_topping } from "./topping_form";
-import * as workings from "../figures/workings";
 
 /** Only where there are two batters; switched off it is left out, for a tare belongs to a pot. */
 export function lye_pot_form(): TemplateResult | typeof nothing {
@@ -82,7 +81,7 @@ function out_of_bottle(plan: Bench, i: number, name: string): TemplateResult[] |
       note: `${trimmed(one.percent_of_batter, 2)} % of the batter`,
       shown: weight(state.units, weighed_as(one, "")),
       size: "weigh",
-      sum: workings.working_of_bottle(plan, i, k),
+      of: `${plan.place}.bottles.${i}.parts.${k}.g`,
     }),
   );
 }

@@ -14,7 +14,6 @@ import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists
 import { asked, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
 import { loss_fields } from "./losses";
 import { warmth_form } from "./warmth_form";
-import * as workings from "../figures/workings";
 
 const blank_cup: Json = { holds: "", net: "" };
 
@@ -136,7 +135,9 @@ function outline(): TemplateResult {
     </div>`;
 }
 
-const way_words: Record<workings.ShapeWay, string> = {
+type ShapeWay = "trials" | "beads" | "envelope";
+
+const way_words: Record<ShapeWay, string> = {
   trials: "By weighed trials",
   beads: "By beads",
   envelope: "By its outline",
@@ -148,7 +149,7 @@ function compared(pipe: Topping): TemplateResult | typeof nothing {
   if (!by) return nothing;
   const ways = (["trials", "beads", "envelope"] as const)
     .map((way) => ({ way, ml: by[`${way}_ml`] }))
-    .filter((one): one is { way: workings.ShapeWay; ml: number } => typeof one.ml === "number");
+    .filter((one): one is { way: ShapeWay; ml: number } => typeof one.ml === "number");
   const counts = (i: number) => (ways.length < 2 ? undefined : i === 0 ? "this one counts" : "for comparison");
   return html`<h4>${ways.length < 2 ? "So the visible shape is" : "The ways compared, visible shape alone"}</h4>
     ${ways.map(({ way, ml }, i) =>
@@ -157,7 +158,7 @@ function compared(pipe: Topping): TemplateResult | typeof nothing {
         label: way_words[way],
         note: counts(i),
         shown: volume(state.units, ml),
-        sum: workings.working_of_way(pipe, way),
+        of: `pipe.visible_by.${way}_ml`,
       }),
     )}
     ${hand(pipe)}`;

@@ -1,5 +1,5 @@
 // What the program is asked, and what it says: every figure on the page comes through here.
-import type { CatalogueMould, Fat, Gauge, Plan } from "./answers";
+import type { CatalogueMould, Explanation, Fat, Gauge, Plan } from "./answers";
 import { http } from "./http";
 import type { Document } from "./json";
 import type { Transport } from "./transport";
@@ -125,9 +125,17 @@ export async function version_now(file: string, known: string | null): Promise<s
   return (await json<{ version: string | null }>("GET", path)).version;
 }
 
-/** With `run`, of that document as though it stood in the file. */
-export const ask_plan = (question: { file: string; run: Document }): Promise<Plan> =>
-  posted<Plan>("/api/plan", question);
+/** A run's file, and its text as though it stood there. */
+export interface PlanQuestion {
+  file: string;
+  run: Document;
+}
+
+export const ask_plan = (question: PlanQuestion): Promise<Plan> => posted<Plan>("/api/plan", question);
+
+/** How every figure of that plan comes about. */
+export const ask_explanation = (question: PlanQuestion): Promise<Explanation> =>
+  posted<Explanation>("/api/plan", { ...question, explain: true });
 
 /** What is asked of a mould: a file's name, and its text where it is not kept yet. */
 export interface MouldQuestion {

@@ -29,7 +29,7 @@ export const is_below_zero = (value: number): boolean => value < 0 || Object.is(
 const is_whole = (value: number): boolean => Math.abs(value - Math.round(value)) < 1e-6;
 
 /** As many decimals as the scale shows. */
-export function decimals_of(step: number | undefined): number {
+function decimals_of(step: number | undefined): number {
   return step ? ([0, 1, 2, 3].find((decimals) => is_whole(step * 10 ** decimals)) ?? 3) : 0;
 }
 
@@ -39,7 +39,7 @@ function decimals_as_fine_as(step: number): number {
 }
 
 /** As few decimals as show all of these whole: what was rounded to a scale is shown as it is weighed. */
-export function decimals_in(grams: number[]): number {
+function decimals_in(grams: number[]): number {
   return [0, 1, 2].find((decimals) => grams.every((one) => is_whole(one * 10 ** decimals))) ?? 3;
 }
 
@@ -60,7 +60,7 @@ export interface Weighed {
 }
 
 /** The same, where several stand side by side under names that begin alike: "water_g", "lye_g". */
-export type WeighedAs<P extends string> = Record<`${P}g`, number> &
+type WeighedAs<P extends string> = Record<`${P}g`, number> &
   Partial<Record<`${P}scale_step_g`, number>> &
   Partial<Record<`${P}g_text` | `${P}oz_text`, string>> &
   Partial<Record<`${P}reads`, "g" | "oz">>;
@@ -112,11 +112,6 @@ export function weight(units: Units, one: Weighed, towards: Rounded = "nearest")
   const [grams, ounces] = [`${one.g_text ?? in_grams} g`, `${one.oz_text ?? in_ounces} oz`];
   const by_ounces = one.reads ? one.reads === "oz" : step_oz !== undefined;
   return by_ounces && units === "both" ? [ounces, grams] : chosen(units, grams, ounces);
-}
-
-export function step_words(step: number): string {
-  const step_oz = ounces_of(step);
-  return step_oz ? `${step_oz} oz` : `${trimmed(step, 3)} g`;
 }
 
 /** What is not weighed on a scale of its own, or by a step that is not known. */

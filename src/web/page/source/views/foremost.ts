@@ -57,9 +57,9 @@ function to_question(): void {
 
 function stale_words(): string {
   if (!state.run.file || state.view === "reading") return "";
-  const clash = conflict_of(tried_now());
-  if (clash)
-    return `${clash.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
+  const conflict = conflict_of(tried_now());
+  if (conflict)
+    return `${conflict.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
   return state.is_old && state.changed_beside
     ? `${state.changed_beside} changed underneath: what is struck through is not to be weighed.`
     : "";

@@ -5,7 +5,6 @@ import { state } from "../documents/state";
 import { side_view } from "../drawings/side_view";
 import { is_of_several, type Bench } from "../figures/batches";
 import { figure, how } from "../figures/figure";
-import { working_of_fit } from "../figures/findings_workings";
 import { cut_button, cut_form, may_be_cut } from "../forms/cut_form";
 import { called, decorations } from "../forms/decoration";
 import { dust_form, dusts, powder_called } from "../forms/dust_form";
@@ -14,7 +13,6 @@ import { add_buttons, decoration_form } from "../forms/perch_form";
 import type { Cut, Perch } from "../program/answers";
 import { both, duration, length, mass, trimmed, weighed_as, weight } from "../program/numbers";
 import { batch_head } from "./batches_told";
-import * as workings from "../figures/workings";
 
 export const has_perch = (): boolean => rows_of(decorations).length + rows_of(dusts).length > 0;
 
@@ -92,14 +90,14 @@ function weights(plan: Bench, one: Perch, i: number): TemplateResult {
       label: `Melt of ${one.material}`,
       shown: weight(state.units, weighed_as(one, "make_")),
       size: "weigh",
-      sum: workings.working_of_perch(one, i),
+      of: `perch.${i}.make_g`,
     })}
     ${figure({
       key: `perch.${i}.each`,
       label: "Each weighs",
       note: `${trimmed(one.volume_each_ml, 2)} ml`,
       shown: mass(state.units, one.mass_each_g, 2),
-      sum: workings.working_of_perch(one, i),
+      of: `perch.${i}.mass_each_g`,
     })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
 }
@@ -159,34 +157,20 @@ function fit(one: Perch, i: number): TemplateResult | typeof nothing {
           : nothing
       }
     </dl>
-    ${how(`perch.${i}.fit`, "How the fit is measured", working_of_fit(one, i))}`;
+    ${how(`perch.${i}.fit`, "How the fit is measured", `perch.${i}.${on_top ? "on_top" : "buried"}`)}`;
 }
 
 function dust_figure(plan: Bench, i: number): TemplateResult | typeof nothing {
   const one = planned(plan.dust, rows_of(dusts), text_at("run", `/dust/${i}/name`), i);
   if (!one) return nothing;
-  const says = (name: string) => text_at("run", `/dust/${i}/${name}`);
   const by_piece = value_at("run", `/dust/${i}/per_piece`) !== undefined;
-  const to_make: workings.Input = ["pieces of the batch", String(plan.batch.pieces)];
   const has_none = one.exposed_cm2 === 0 && !by_piece;
   const shown = figure({
     key: `dust.${i}`,
     label: one.name,
     shown: weight(state.units, weighed_as(one, "")),
     size: "weigh",
-    sum: {
-      formula: by_piece
-        ? "powder = on one piece × pieces of the batch"
-        : "powder = on the surface × surface covered ÷ share that lands × pieces of the batch",
-      with: by_piece
-        ? [["on one piece", says("per_piece"), "the run"], to_make]
-        : [
-            ["on the surface", says("on_surface"), "the run"],
-            ["covered", says("covered")],
-            ["lands", says("lands")],
-            to_make,
-          ],
-    },
+    of: `${plan.place}.dust.${i}.g`,
   });
   return html`${shown}${
     has_none
@@ -218,13 +202,13 @@ export function cut_lane(plan: Bench): TemplateResult {
               note: bar_range(cut),
               shown: mass(state.units, plan.piece.fresh_g),
               size: "weigh",
-              sum: workings.working_of_cut(cut),
+              of: "cut.bars_each",
             })}
             ${figure({
               key: "cut.offcuts",
               label: "Offcuts",
               shown: mass(state.units, cut.offcuts_g),
-              sum: workings.working_of_cut(cut),
+              of: "cut.offcuts_g",
             })}
             ${one_more(cut)}`
           : nothing

@@ -5,7 +5,6 @@ import { state } from "../documents/state";
 import { side_view } from "../drawings/side_view";
 import { counted, in_one_batch, whipping_called, type Bench } from "../figures/batches";
 import { figure, how } from "../figures/figure";
-import { working_of_limits, working_of_readings } from "../figures/findings_workings";
 import { complaint_at, field } from "../forms/field";
 import { part } from "../forms/form_parts";
 import { losses_form, size_form, topping_rest, whip_form } from "../forms/topping_form";
@@ -13,7 +12,6 @@ import type { Whipping } from "../program/answers";
 import { both, duration, mass, trimmed, volume } from "../program/numbers";
 import { batch_head } from "./batches_told";
 import { ingredients, weigh_title } from "./pour_lane";
-import * as workings from "../figures/workings";
 
 const recess_shares = [0, 50, 80, 100];
 
@@ -31,7 +29,7 @@ export function pipe_lane(plan: Bench): TemplateResult {
         label: "Topping on each",
         shown: volume(state.units, pipe.volume_each_ml),
         note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`,
-        sum: workings.working_of_topping(pipe),
+        of: `${plan.place}.pipe.volume_each_ml`,
       })}
       ${now(plan)} ${recess()} ${allows(plan)}
     </div>
@@ -43,7 +41,7 @@ export function pipe_lane(plan: Bench): TemplateResult {
         label: "Whipped density",
         note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`,
         shown: [`${pipe.density_g_per_ml} g/ml`, ""],
-        sum: workings.working_of_density("pipe", pipe),
+        of: `${plan.place}.pipe.density_g_per_ml`,
       })}
       ${whip_form(pipe)}
     </div>
@@ -53,6 +51,9 @@ export function pipe_lane(plan: Bench): TemplateResult {
 /** The key of the figures of one whipping, which no other has. */
 export const whipping_key = (i: number): string => (i === 0 ? "pipe" : `pipe.whipping${i}`);
 
+/** Its place in the plan. */
+export const whipping_place = (bench: Bench, i: number): string => `${bench.place}.pipe.whippings.${i}`;
+
 /** Each whipping has its own bowl, and is weighed out by itself. */
 export function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof nothing {
   const called = whipping_called(bench, one);
@@ -61,14 +62,14 @@ export function whipping_title(bench: Bench, one: Whipping): TemplateResult | ty
 
 function whipping(bench: Bench, one: Whipping, i: number): TemplateResult {
   const key = whipping_key(i);
-  return html`${whipping_title(bench, one)} ${ingredients("pipe", one, key)}
+  return html`${whipping_title(bench, one)} ${ingredients(one, whipping_place(bench, i), key)}
   ${figure({
     key: `${key}.make`,
     label: "Topping to make",
     note: whipping_called(bench, one),
     shown: mass(state.units, one.make_g),
     size: "weigh",
-    sum: workings.working_of_batter("pipe", one),
+    of: `${whipping_place(bench, i)}.make_g`,
   })}`;
 }
 
@@ -102,10 +103,10 @@ function bowl_now(bench: Bench, one: Whipping, i: number): TemplateResult {
           note: words,
           shown: [counted(pieces, "piece"), ""],
           size: "weigh",
-          sum: workings.working_of_now(one),
+          of: `${whipping_place(bench, i)}.pieces_now`,
         })
   }
-  ${readings(one, i)}`;
+  ${readings(bench, one, i)}`;
 }
 
 function whip_today(): TemplateResult {
@@ -127,7 +128,7 @@ function cup_today(): TemplateResult {
   </div>`;
 }
 
-function readings(pipe: Whipping, i: number): TemplateResult | typeof nothing {
+function readings(bench: Bench, pipe: Whipping, i: number): TemplateResult | typeof nothing {
   if (!pipe.readings?.length) return nothing;
   return html`<table class="readings">
       <caption>
@@ -151,7 +152,7 @@ function readings(pipe: Whipping, i: number): TemplateResult | typeof nothing {
         )}
       </tbody>
     </table>
-    ${how(`${whipping_key(i)}.readings`, "How the table comes about", working_of_readings(pipe))}`;
+    ${how(`${whipping_key(i)}.readings`, "How the table comes about", `${whipping_place(bench, i)}.readings`)}`;
 }
 
 /** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
@@ -212,7 +213,7 @@ function allows(bench: Bench): TemplateResult | typeof nothing {
           </li>`,
       )}
     </ul>
-    ${how("pipe.limits", "How the limits come about", working_of_limits(largest))}`;
+    ${how("pipe.limits", "How the limits come about", `${whipping_place(bench, 0)}.limits`)}`;
 }
 
 function pace_words({ piping_s, lye_spoonfuls }: Whipping): string {

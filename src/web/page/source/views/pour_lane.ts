@@ -16,7 +16,6 @@ import type { Batter, Ingredient } from "../program/answers";
 import { both, length, mass, millimetres, plain, trimmed, volume, weight } from "../program/numbers";
 import { at } from "../program/pointer";
 import { batch_head } from "./batches_told";
-import * as workings from "../figures/workings";
 
 const line_key = (): "below_brim" | "depth" =>
   at(state.run.now, "/pour/line/depth") !== undefined ? "depth" : "below_brim";
@@ -97,6 +96,7 @@ function headline(plan: Bench): TemplateResult {
 
 export function pour_lane(plan: Bench): TemplateResult {
   const { pour } = plan;
+  const place = `${plan.place}.pour`;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
       ${headline(plan)} ${side_view("pour", plan, handle(plan))} ${line_kinds(plan)}
@@ -110,7 +110,7 @@ export function pour_lane(plan: Bench): TemplateResult {
         label: "1 mm is",
         shown: volume(state.units, pour.ml_per_mm, 2),
         note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`,
-        sum: workings.working_of_mm(pour),
+        of: `${place}.ml_per_mm`,
       })}
       ${figure({
         key: "pour.each",
@@ -118,23 +118,23 @@ export function pour_lane(plan: Bench): TemplateResult {
         shown: mass(state.units, pour.mass_each_g),
         size: "weigh",
         note: `${trimmed(pour.volume_each_ml, 1)} ml`,
-        sum: workings.working_of_pour_each(pour),
+        of: `${place}.mass_each_g`,
       })}
     </div>
     <div class="weights">
-      ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)} ${ingredients("pour", pour)}
+      ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)} ${ingredients(pour, place, "pour")}
       ${figure({
         key: "pour.make",
         label: "Base to make",
         shown: mass(state.units, pour.make_g),
         size: "weigh",
-        sum: workings.working_of_batter("pour", pour),
+        of: `${place}.make_g`,
       })}
       ${figure({
         key: "pour.density",
         label: "Density",
         shown: [`${pour.density_g_per_ml} g/ml`, ""],
-        sum: workings.working_of_density("pour", pour),
+        of: `${place}.density_g_per_ml`,
       })}
     </div>
     <div class="more">${layers_form(plan)} ${warmth_form("pour")}</div>`;
@@ -195,18 +195,18 @@ export function weigh_title(slot: Slot, words: string, formula: string): Templat
 }
 
 /** All but what goes into the lye, which stands on the shelf. */
-export function ingredients(slot: Slot, batter: Batter, key: string = slot): TemplateResult {
-  return html`${for_batter(batter).map(({ one, i }) => weighed(slot, batter, one, i, key))}`;
+export function ingredients(batter: Batter, place: string, key: string): TemplateResult {
+  return html`${for_batter(batter).map(({ one, i }) => weighed(one, i, place, key))}`;
 }
 
-/** `key` is that of its batter, which no other has. */
-export function weighed(slot: Slot, batter: Batter, one: Ingredient, i: number, key: string = slot): TemplateResult {
+/** `place` is that of its batter in the plan, `key` that of the batter's figures, which no other has. */
+export function weighed(one: Ingredient, i: number, place: string, key: string): TemplateResult {
   return figure({
     key: `${key}.${i}`,
     label: one.name,
     note: note_of(one),
     shown: shown_weight(state.units, one),
     size: "weigh",
-    sum: workings.working_of_ingredient(slot, batter, one),
+    of: `${place}.ingredients.${i}.g`,
   });
 }

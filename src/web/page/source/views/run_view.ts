@@ -13,7 +13,6 @@ import { level_curve } from "../drawings/curve";
 import type { SolidView } from "../drawings/solid_panel";
 import { bench_of, counted, fillings_of, is_of_several, is_weighed_in_parts, type Bench } from "../figures/batches";
 import { figure } from "../figures/figure";
-import { working_of_brimful } from "../figures/findings_workings";
 import { batch_form } from "../forms/batch_form";
 import { which_is_to_stay } from "../forms/conflict";
 import { cut_form } from "../forms/cut_form";
@@ -34,7 +33,6 @@ import { pipe_lane, pipe_questions } from "./pipe_lane";
 import { pour_lane, pour_questions } from "./pour_lane";
 import { run_needs } from "./run_needs";
 import { losses_and_scales, piece, shelf, watch_list } from "./shelf";
-import * as workings from "../figures/workings";
 
 export function head(open_start: () => void): TemplateResult {
   const units = (to: Units) => () => {
@@ -247,7 +245,7 @@ function order(plan: Plan): TemplateResult {
         note: casts !== make ? `${casts} casts, ${fills}` : fills,
         shown: [String(make), sell === make ? "" : `for ${sell}`],
         size: "weigh",
-        sum: workings.working_of_make(plan),
+        of: "pieces.make",
       })}
     </div>
     <div class="batches">${batches_told(plan)} ${batch_form()}</div>
@@ -322,7 +320,8 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
         length(state.units, pocket.brim_mm - pocket.floor_mm),
       )} deep, ${measured.gauge.pockets.length} ${measured.gauge.pockets.length === 1 ? "cavity" : "cavities"}`,
       shown: volume(state.units, pocket.brimful_ml),
-      sum: working_of_brimful(),
+      of: "pockets.0.brimful_ml",
+      working: measured.gauge.how.find((one) => one.of === "pockets.0.brimful_ml"),
     })}
     <div class="beside">
       <figure>

@@ -6,13 +6,12 @@ import { state } from "../documents/state";
 import { in_one_batch, whipping_called, type Bench } from "../figures/batches";
 import { danger_beside, dangers_of } from "../figures/dangers";
 import { figure, how } from "../figures/figure";
-import { working_of_heat, working_of_size } from "../figures/findings_workings";
 import { for_lye } from "../figures/weights";
 import { field } from "../forms/field";
 import { folded } from "../forms/form_parts";
 import { loss_fields } from "../forms/losses";
 import { bottles_form, label_form, lye_pot_form } from "../forms/run_extras";
-import type { Batter, Caution, Heat, Plan, LyePot, Superfat } from "../program/answers";
+import type { Batter, Caution, Heat, LyePot, Plan, Superfat } from "../program/answers";
 import {
   both,
   duration,
@@ -26,9 +25,8 @@ import {
   type Shown,
 } from "../program/numbers";
 import { batch_head } from "./batches_told";
-import { whipping_key } from "./pipe_lane";
+import { whipping_key, whipping_place } from "./pipe_lane";
 import { weighed } from "./pour_lane";
-import * as workings from "../figures/workings";
 
 export function shelf(plan: Bench): TemplateResult {
   return html`<section class="shelf" aria-labelledby="shelf-title">
@@ -39,6 +37,7 @@ export function shelf(plan: Bench): TemplateResult {
         slot: "pour",
         title: plan.pipe ? "Lye for the base" : "Lye",
         batter: plan.pour,
+        place: `${plan.place}.pour`,
         pieces: plan.batch.pieces,
         key: "pour",
       })}
@@ -48,6 +47,7 @@ export function shelf(plan: Bench): TemplateResult {
           slot: "pipe",
           title: `Lye for the topping${called && `, ${called}`}`,
           batter: one,
+          place: whipping_place(plan, i),
           pieces: plan.batch.pieces,
           key: whipping_key(i),
         });
@@ -61,18 +61,19 @@ interface Jug {
   slot: Slot;
   title: string;
   batter: Batter; // of one batch, or of one of its whippings
+  place: string; // of the batter in the plan
   pieces: number; // of the batch
   key: string; // that of the batter's figures
 }
 
-function jug({ slot, title, batter, pieces, key }: Jug): TemplateResult {
+function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
   const { effective } = batter.superfat_percent;
   const is_dangerous = dangers_of(slot, pieces).length > 0;
   const danger_id = `danger-${key.replaceAll(".", "-")}`;
   const is_first = key === slot; // the others are of the same formula
   return html`<div class="jug">
     <h3>${title} <small>${batter.formula}</small></h3>
-    ${for_lye(batter).map(({ one, i }) => weighed(slot, batter, one, i, key))}
+    ${for_lye(batter).map(({ one, i }) => weighed(one, i, place, key))}
     ${figure({
       key: `${key}.strength`,
       label: "Lye strength",
@@ -81,15 +82,15 @@ function jug({ slot, title, batter, pieces, key }: Jug): TemplateResult {
         1,
       )} % of the fats`,
       shown: [`${trimmed(batter.lye_strength_percent, 1)} %`, ""],
-      sum: workings.working_of_water(slot, batter),
+      of: `${place}.lye_strength_percent`,
     })}
     ${figure({
       key: `${key}.superfat`,
       label: "Effective superfat",
       shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""],
-      sum: workings.working_of_superfat(slot, batter),
+      of: `${place}.superfat_percent.effective`,
     })}
-    ${danger_beside(slot, danger_id, pieces)} ${interval(batter.superfat_percent)} ${heat(slot, batter, key)}
+    ${danger_beside(slot, danger_id, pieces)} ${interval(batter.superfat_percent)} ${heat(batter, place, key)}
     ${
       !is_first || value_at(slot, "/superfat") === undefined
         ? nothing
@@ -124,10 +125,9 @@ function interval(superfat: Superfat): TemplateResult {
   </p>`;
 }
 
-function heat(slot: Slot, batter: Batter, key: string): TemplateResult | typeof nothing {
+function heat(batter: Batter, place: string, key: string): TemplateResult | typeof nothing {
   if (!batter.heat) return nothing;
-  return html`${heat_words(batter.heat)}
-  ${how(`${key}.heat`, "How the heat is reckoned", working_of_heat(slot, batter))}`;
+  return html`${heat_words(batter.heat)} ${how(`${key}.heat`, "How the heat is reckoned", `${place}.heat`)}`;
 }
 
 function heat_words(found: Heat): TemplateResult {
@@ -151,35 +151,25 @@ function common_pot(plan: Bench): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
   const { units } = state;
-  const weigh = (key: string, label: string, shown: Shown, sum: workings.Working, note = "") =>
-    figure({ key: `pot.${key}`, label, note, shown, size: "weigh", sum });
+  const weigh = (key: string, label: string, shown: Shown, of: string, note = "") =>
+    figure({ key: `pot.${key}`, label, note, shown, size: "weigh", of: `${plan.place}.lye_pot.${of}` });
   return html`<div class="jug">
     <h3>
       One pot for both
       <small>strength ${trimmed(pot.strength_percent, 1)} %${in_one_batch(plan) && `; ${in_one_batch(plan)}`}</small>
     </h3>
-    ${weigh(
-      "water",
-      "In the pot: water, distilled",
-      weight(units, weighed_as(pot, "water_")),
-      workings.working_of_pot_water(plan, pot),
-    )}
+    ${weigh("water", "In the pot: water, distilled", weight(units, weighed_as(pot, "water_")), "water_g")}
     ${pot.alkalis.map((one, i) =>
-      weigh(
-        `alkali.${i}`,
-        `In the pot: ${one.name}`,
-        weight(units, weighed_as(one, ""), "down"),
-        workings.working_of_pot_alkali(plan, one.name),
-      ),
+      weigh(`alkali.${i}`, `In the pot: ${one.name}`, weight(units, weighed_as(one, ""), "down"), `alkalis.${i}.g`),
     )}
-    ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), workings.working_of_pot_lye(pot), full_pot(pot))}
+    ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), "lye_g", full_pot(pot))}
     ${pot.shares.map(
       (one, i) =>
         html`${weigh(
           `share.${i}`,
           `Out of it for ${one.batter}`,
           weight(units, weighed_as(one, "lye_"), "down"),
-          workings.working_of_pot_share(plan, pot, i),
+          `shares.${i}.lye_g`,
           `superfat then ${per_cent(one.superfat_percent)}`,
         )}
         ${
@@ -188,7 +178,7 @@ function common_pot(plan: Bench): TemplateResult | typeof nothing {
                 `top_up.${i}`,
                 `and plain water to ${one.batter}`,
                 weight(units, weighed_as(one, "top_up_")),
-                workings.working_of_pot_top_up(plan, pot, i),
+                `shares.${i}.top_up_g`,
               )
             : nothing
         }
@@ -257,14 +247,13 @@ export function piece(plan: Plan): TemplateResult {
   const { cost, fresh_g, cured_g, label_g, lightest, size } = plan.piece;
   const which = lightest ? "A bar on average, " : "";
   const named = (how: string) => (which ? which + how.toLowerCase() : how);
-  const sum = workings.working_of_piece(plan);
   return html`<section class="piece" aria-labelledby="piece-title">
     <h2 id="piece-title">The piece</h2>
-    ${figure({ key: "piece.fresh", label: named("Fresh"), shown: mass(state.units, fresh_g), sum })}
+    ${figure({ key: "piece.fresh", label: named("Fresh"), shown: mass(state.units, fresh_g), of: "piece.fresh_g" })}
     ${
       cured_g === null
         ? nothing
-        : figure({ key: "piece.cured", label: named("Cured"), shown: mass(state.units, cured_g), sum })
+        : figure({ key: "piece.cured", label: named("Cured"), shown: mass(state.units, cured_g), of: "piece.cured_g" })
     }
     ${
       lightest
@@ -273,14 +262,19 @@ export function piece(plan: Plan): TemplateResult {
             label: "The lightest bar",
             note: lightest.cured_g === null ? "fresh" : "cured",
             shown: mass(state.units, lightest.cured_g ?? lightest.fresh_g),
-            sum,
+            of: lightest.cured_g === null ? "piece.fresh_g" : "piece.cured_g",
           })
         : nothing
     }
     ${
       label_g === null
         ? nothing
-        : figure({ key: "piece.label", label: "Net weight for the label", shown: mass(state.units, label_g, 0), sum })
+        : figure({
+            key: "piece.label",
+            label: "Net weight for the label",
+            shown: mass(state.units, label_g, 0),
+            of: "piece.label_g",
+          })
     }
     ${
       size
@@ -288,7 +282,7 @@ export function piece(plan: Plan): TemplateResult {
             key: "piece.size",
             label: "Over all",
             shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""],
-            sum: working_of_size(plan),
+            of: "piece.size",
           })
         : nothing
     }
@@ -300,7 +294,7 @@ export function piece(plan: Plan): TemplateResult {
             shown: [`${cost.amount} ${cost.currency}`, ""],
             size: "weigh",
             note: `${cost.total} ${cost.currency} for the run`,
-            sum: workings.working_of_cost(plan),
+            of: "piece.cost.amount",
           })}
           ${
             cost.unpriced.length
