@@ -234,7 +234,7 @@ Working readings_working(const PipeTally& tally, std::int64_t casts) {
                       "one, rounded down; overrun = plain density ÷ whipped density − 1",
                   .with = bowl_given(tally)};
   working.with.push_back(
-      {"plain density", in_figures(tally.batter.density_computed), "computed, before whipping"});
+      {"plain density", in_figures((1 + tally.overrun) * tally.batter.density), "before whipping"});
   working.with.push_back({"to pipe", std::to_string(casts)});
   return working;
 }
