@@ -3,28 +3,30 @@
 # room(<name> [USES rooms...] [DOORS headers...]): a folder of src. Other rooms may include its doors
 # and nothing else of it; it may include the doors of the rooms it uses. An inner room stands in a
 # room, `geometry/files`; who uses a room may enter by the doors of all its inner rooms, these only by
-# what they name themselves. Tests may look behind a door.
+# what they name themselves. Tests may look behind a door. A room of PROGRAMS is no library: its own
+# CMakeLists.txt builds a program of each inner room.
 
 room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json money printing quantity rate
         reading remark rounded_text rounding share shown_text stream_writing temperature
         unfinished_files user_error usual_measures water weight_text working written_number)
 
-room(geometry USES units)
+room(sandbox
+  DOORS helper_program job_bytes limited_work)
+
+room(geometry USES units sandbox)
 room(geometry/surface
-  DOORS enclosed_volume place_table placed_error seeded_hash shell_nesting surface_edges
+  DOORS enclosed_volume mesh_bytes place_table placed_error seeded_hash shell_nesting surface_edges
         too_many_layers triangle_distance triangle_mesh vectors weld)
-room(geometry/sandbox
-  DOORS child_process)
 room(geometry/files
-  USES geometry/surface geometry/sandbox
-  DOORS mesh_file mesh_writing stl_blocks stl_file)
+  USES geometry/surface
+  DOORS imported_mesh mesh_file mesh_format mesh_writing stl_blocks stl_file)
 room(geometry/sections
   USES geometry/surface
   DOORS facet_deficit filled_part plane_cut plane_section)
 room(geometry/exact
-  USES geometry/surface geometry/sandbox geometry/files
-  DOORS convex_hull shell_union)
+  USES geometry/surface geometry/files
+  DOORS convex_hull shell_union solid_union)
 room(geometry/distance
   USES geometry/surface
   DOORS placement surface_tree)
@@ -71,3 +73,8 @@ room(web
   DOORS web)
 room(cli
   USES units moulds service web)
+
+room(helpers PROGRAMS
+  USES sandbox geometry)
+room(helpers/import)
+room(helpers/unite)

@@ -17,7 +17,7 @@ struct UnitedSolid {
 };
 
 /// The time that all unions of one mesh may take together: as much as that of all its facets in one
-/// would, for a thousand small ones each have a child process of their own.
+/// would, for a thousand small ones each have a helper process of their own.
 class UnionBudget {
  public:
   explicit UnionBudget(std::size_t facets);
@@ -30,10 +30,11 @@ class UnionBudget {
 /// The union of closed, outward-facing solids that may overlap or touch, by CGAL's corefinement
 /// with exact numbers; corners where surfaces cross are rounded to the nearest double at the end.
 ///
-/// Runs in a child process of limited time (4 s, and more for many facets) and memory (2 GiB), as
-/// CGAL 5.5 goes round for ever where solids touch each other along an edge. UserError naming
-/// `file` and `place_mm` if a solid crosses itself, if the union touches itself along an edge and
-/// so is no surface, or if the limits are met.
+/// Done by the uniting helper program (see helpers/unite) in limited time (4 s, and more for many
+/// facets) and memory (2 GiB), as CGAL 5.5 goes round for ever where solids touch each other along
+/// an edge. UserError naming `file` and `place_mm` if a solid crosses itself, if the union touches
+/// itself along an edge and so is no surface, if the limits are met, or the helper is not
+/// installed.
 UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& budget,
                    const std::array<double, 3>& place_mm, const std::string& file);
 

@@ -1,8 +1,8 @@
 #include "geometry/files/mesh_file.h"
 
-#include "geometry/files/assimp_import.h"
 #include "geometry/files/input_file.h"
 #include "geometry/files/mesh_format.h"
+#include "geometry/files/mesh_import.h"
 #include "geometry/files/package_unit.h"
 #include "geometry/files/split_package.h"
 #include "geometry/files/stated_size.h"
@@ -102,7 +102,7 @@ RawMesh raw_stl(std::string bytes, const std::string& file) {
   const std::string text =
       in_small_letters(std::move(bytes));  // Assimp knows its keywords in no other
   const std::size_t facets = polygons_of_stl_text(text, file);
-  return raw_of(import_by_assimp(text, MeshFormat::stl, file), facets, file);
+  return raw_of(import_mesh(text, MeshFormat::stl, file), facets, file);
 }
 
 /// Takes a byte-order mark off the front of a text, which Assimp would stumble over. A binary STL
@@ -127,7 +127,7 @@ RawMesh raw_mesh(std::string bytes, MeshFormat format, const std::string& file) 
   const auto stated = stated_polygons(bytes, format, file);
   const bool is_split = own_unit && own_unit->is_split;
   RawMesh raw =
-      raw_of(is_split ? mesh_of_split_package(bytes, file) : import_by_assimp(bytes, format, file),
+      raw_of(is_split ? mesh_of_split_package(bytes, file) : import_mesh(bytes, format, file),
              stated, file);
   raw.own_unit = own_unit;
   raw.own_up = own_up;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/files/assimp_import.h"
+#include "geometry/files/imported_mesh.h"
 
 #include <string>
 #include <string_view>

@@ -1,6 +1,6 @@
 #include "geometry/files/mesh_file.h"
 
-#include "geometry/files/assimp_import.h"
+#include "geometry/files/mesh_import.h"
 #include "geometry/levels/level_curve.h"
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/surface/enclosed_volume.h"
@@ -125,7 +125,7 @@ TEST_CASE("our own STL reader and Assimp's read the same facets", "[geometry][fi
   const std::string bytes = test::binary_stl(solid);
   const ScratchFile file("ring.stl", bytes);
   const TriangleMesh own = read_mesh(file.path(), in_mm).mesh;
-  const TriangleMesh other = import_by_assimp(bytes, MeshFormat::stl, "ring.stl").mesh;
+  const TriangleMesh other = import_mesh(bytes, MeshFormat::stl, "ring.stl").mesh;
   REQUIRE(own.triangles.size() == solid.triangles.size());
   REQUIRE(other.triangles.size() == own.triangles.size());
   for (std::size_t i = 0; i < own.triangles.size(); ++i) {

@@ -1,6 +1,7 @@
 #include "geometry/files/split_package.h"
 
 #include "geometry/files/mesh_file.h"
+#include "geometry/files/mesh_import.h"
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "mesh_writers.h"
@@ -101,7 +102,7 @@ TEST_CASE("a 3MF of one part is read alike by both readers", "[geometry][files][
   const std::string bytes =
       three_mf(model_xml(turned({{12, 0}, {18, 20}}, 24), "inch", build, more));
   const ImportedMesh ours = mesh_of_split_package(bytes, "one.3mf");
-  const ImportedMesh theirs = import_by_assimp(bytes, MeshFormat::three_mf, "one.3mf");
+  const ImportedMesh theirs = import_mesh(bytes, MeshFormat::three_mf, "one.3mf");
   CHECK(ours.objects == theirs.objects);
   CHECK(ours.mesh.triangles.size() == theirs.mesh.triangles.size());
   CHECK_THAT(enclosed_volume(ours.mesh) / cubic_millimetre,

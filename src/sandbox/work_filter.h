@@ -1,6 +1,6 @@
 #pragma once
 
-namespace brimwright::geometry {
+namespace brimwright::sandbox {
 
 enum class Confinement {
   confined,      // by the filter
@@ -16,4 +16,4 @@ enum class Confinement {
 /// comes of the filter.
 Confinement confine_this_process();
 
-}  // namespace brimwright::geometry
+}  // namespace brimwright::sandbox

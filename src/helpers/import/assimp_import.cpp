@@ -1,7 +1,4 @@
-#include "geometry/files/assimp_import.h"
-
-#include "geometry/sandbox/child_process.h"
-#include "units/user_error.h"
+#include "helpers/import/assimp_import.h"
 
 #include <assimp/IOSystem.hpp>
 #include <assimp/Importer.hpp>
@@ -12,12 +9,17 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <cstdint>
 #include <cstring>
+#include <string>
+#include <utility>
 
-namespace brimwright::geometry {
+namespace brimwright::helpers {
 namespace {
+
+using geometry::ImportedMesh;
+using geometry::MeshFormat;
+using geometry::TriangleMesh;
 
 /// A world with one file in it.
 class OneFile : public Assimp::IOSystem {
@@ -38,7 +40,7 @@ class OneFile : public Assimp::IOSystem {
   std::string_view bytes_;
 };
 
-/// The file's name inside the child, with the ending by which Assimp knows it.
+/// The file's name inside, with the ending by which Assimp knows it.
 std::string inner_name(MeshFormat format) {
   constexpr std::array names = {"mesh.stl", "mesh.obj",  "mesh.ply", "mesh.off",
                                 "mesh.3mf", "mesh.gltf", "mesh.glb"};
@@ -138,106 +140,28 @@ std::size_t polygons_of(const aiScene& scene) {
   return polygons;
 }
 
-struct Counts {
-  std::uint64_t vertices, triangles, polygons, objects;
-};
+}  // namespace
 
-bool send(const ImportedMesh& imported, const Send& to_parent) {
-  const auto& [vertices, triangles] = imported.mesh;
-  const Counts counts{vertices.size(), triangles.size(), imported.polygons, imported.objects};
-  return to_parent(&counts, sizeof counts) &&
-         to_parent(vertices.data(), vertices.size() * sizeof vertices[0]) &&
-         to_parent(triangles.data(), triangles.size() * sizeof triangles[0]);
-}
-
-/// In the child. The triangles keep their corners to themselves, as our own weld joins them by
-/// place alone: Assimp's keeps corners apart whose normals differ.
-bool import_and_send(std::string_view bytes, MeshFormat format, const Send& to_parent) {
+/// The triangles keep their corners to themselves, as our own weld joins them by place alone:
+/// Assimp's keeps corners apart whose normals differ.
+std::optional<ImportedMesh> import_by_assimp(std::string_view bytes, MeshFormat format) {
   Assimp::Importer importer;
-  if (!keep_one_importer(importer, format)) return false;
+  if (!keep_one_importer(importer, format)) return std::nullopt;
   importer.SetIOHandler(new OneFile(inner_name(format), bytes));
   importer.SetPropertyInteger(AI_CONFIG_PP_SBP_REMOVE,
                               aiPrimitiveType_POINT | aiPrimitiveType_LINE);
   const aiScene* scene = importer.ReadFile(inner_name(format), 0);
-  if (scene == nullptr) return false;
+  if (scene == nullptr) return std::nullopt;
   ImportedMesh imported;
   imported.polygons = polygons_of(*scene);
   scene = importer.ApplyPostProcessing(aiProcess_Triangulate | aiProcess_SortByPType);
   if (scene == nullptr || scene->mRootNode == nullptr) {
     imported.polygons = 0;  // nothing but points and lines
-    return send(imported, to_parent);
+    return imported;
   }
   constexpr Transform unmoved = {{{1, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}}};
   append_placed(*scene, *scene->mRootNode, unmoved, imported);
-  return send(imported, to_parent);
-}
-
-/// What the child sent is as little to be trusted as the file it read.
-bool unpack(const std::string& bytes, ImportedMesh& imported) {
-  Counts counts{};
-  if (bytes.size() < sizeof counts) return false;
-  std::memcpy(&counts, bytes.data(), sizeof counts);
-  auto& [vertices, triangles] = imported.mesh;
-  const std::uint64_t body = bytes.size() - sizeof counts;
-  if (counts.vertices > body / sizeof vertices[0] ||
-      counts.triangles > body / sizeof triangles[0] ||
-      counts.vertices * sizeof vertices[0] + counts.triangles * sizeof triangles[0] != body) {
-    return false;
-  }
-  vertices.resize(counts.vertices);
-  triangles.resize(counts.triangles);
-  imported.polygons = counts.polygons;
-  imported.objects = counts.objects;
-  if (triangles.empty()) return true;
-  const char* from = bytes.data() + sizeof counts;
-  std::memcpy(vertices.data(), from, vertices.size() * sizeof vertices[0]);
-  from += vertices.size() * sizeof vertices[0];
-  std::memcpy(triangles.data(), from, triangles.size() * sizeof triangles[0]);
-  return std::all_of(triangles.begin(), triangles.end(), [&](const auto& t) {
-    return t[0] < counts.vertices && t[1] < counts.vertices && t[2] < counts.vertices;
-  });
-}
-
-ChildLimits limits_for(std::size_t file_size) {
-  constexpr std::size_t gibibyte = std::size_t{1} << 30;
-  constexpr std::size_t megabyte = 1'000'000;
-  // 2 GiB on top of the file itself; 5 s, and half a second more for each megabyte above ten, some
-  // ten times what a sound text file takes here.
-  const std::size_t beyond = std::max(file_size, 10 * megabyte) / megabyte - 10;
-  return {.memory_bytes = 2 * gibibyte + file_size,
-          .time = std::chrono::milliseconds(5000 + 500 * beyond)};
-}
-
-[[noreturn]] void refuse(ChildEnd end, MeshFormat format, const std::string& file) {
-  UserError::Parts parts{.file = file, .field = "", .problem = "", .remedy = ""};
-  parts.remedy = "export it again, or as a binary STL";
-  if (end == ChildEnd::out_of_time) {
-    parts.problem = "takes too long to read; it is broken or far too large";
-  } else if (end == ChildEnd::out_of_memory) {
-    parts.problem = "takes more than 2 GiB of memory to read; it is broken or far too large";
-  } else if (end == ChildEnd::not_confined) {
-    parts.problem = "cannot be read safely: the system would not confine its reader (seccomp)";
-    parts.remedy = "save it as a binary STL, which needs none";
-  } else {
-    parts.problem = "is not a sound " + name_of(format) + " file";
-    if (format == MeshFormat::gltf) {
-      parts.remedy = "export it again as one file (.glb), with nothing kept in files beside it";
-    }
-  }
-  throw UserError(parts);
-}
-
-}  // namespace
-
-ImportedMesh import_by_assimp(std::string_view bytes, MeshFormat format, const std::string& file) {
-  const ChildReport report = run_in_child(limits_for(bytes.size()), [&](const Send& to_parent) {
-    return import_and_send(bytes, format, to_parent);
-  });
-  ImportedMesh imported;
-  if (report.end != ChildEnd::finished) refuse(report.end, format, file);
-  if (!unpack(report.bytes, imported)) refuse(ChildEnd::broke_down, format, file);
-  imported.unfiltered = report.unfiltered;
   return imported;
 }
 
-}  // namespace brimwright::geometry
+}  // namespace brimwright::helpers

@@ -1,4 +1,4 @@
-#include "geometry/sandbox/child_filter.h"
+#include "sandbox/work_filter.h"
 
 #include <seccomp.h>
 #include <sys/mman.h>
@@ -7,7 +7,7 @@
 #include <array>
 #include <cerrno>
 
-namespace brimwright::geometry {
+namespace brimwright::sandbox {
 namespace {
 
 // What memory, exceptions, clocks and sorting in the C and C++ libraries come to.
@@ -58,4 +58,4 @@ Confinement confine_this_process() {
 #endif
 }
 
-}  // namespace brimwright::geometry
+}  // namespace brimwright::sandbox
