@@ -62,9 +62,10 @@ room(planning
   DOORS cost cutting decoration embed lye_pot piece plan run tips topping usual_bench weighed_lye
         weighing workings)
 room(reports
-  USES units geometry moulds chemistry planning
-  DOORS bench_sheet catalogue_report gauge_report label_report made_lye_report mould_picture
-        packing_report piece_picture plan_report sheet_html sheet_pdf workings_report)
+  USES units sandbox geometry moulds chemistry planning
+  DOORS bench_sheet catalogue_report drawing gauge_report label_report made_lye_report mould_picture
+        packing_report piece_picture plan_report sheet_blocks sheet_bytes sheet_html sheet_pdf
+        workings_report)
 room(service
   USES units geometry moulds chemistry planning reports
   DOORS requests service)
@@ -75,6 +76,7 @@ room(cli
   USES units moulds service web)
 
 room(helpers PROGRAMS
-  USES sandbox geometry)
+  USES units sandbox geometry reports)
 room(helpers/import)
+room(helpers/pdf)
 room(helpers/unite)

@@ -409,7 +409,7 @@ class Bench {
     picture.pour_line = plan_.pour.line;
     for (const auto& layer : plan_.pour.layers)
       picture.layers.push_back({layer.name, layer.from, layer.to});
-    add(SheetDrawing{mould_picture_svg(run_.pour.mould, picture)});
+    add(SheetDrawing{mould_picture(run_.pour.mould, picture)});
   }
 
   void happened() {

@@ -3,12 +3,14 @@
 #include "moulds/mould_solid.h"
 #include "reports/mould_views.h"
 #include "reports/picture_sheet.h"
+#include "reports/svg_drawing.h"
 #include "units/printing.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <stdexcept>
+#include <utility>
 
 namespace brimwright::reports {
 namespace {
@@ -40,7 +42,7 @@ void check(const moulds::Mould& mould, const MouldPicture& what) {
 
 /// A line of the legend; a layer's shows its hatching.
 struct LegendRow {
-  std::string look;
+  std::optional<Look> look;
   std::string text;
 };
 
@@ -51,7 +53,7 @@ class Picture {
         what_(what),
         solid_(moulds::solid_of(mould, 192)),
         views_(views_of(solid_)),
-        sheet_(new_sheet(what.prefix)),
+        sheet_{.prefix = what.prefix, .title = "Mould: " + mould.name},
         height_(mould.curve.height()) {
     title_ = broken(mould.name, title_size, sheet_width);
     subtitle_ = broken(subtitle(), caption_size, sheet_width);
@@ -59,14 +61,16 @@ class Picture {
     choose_ratio();
   }
 
-  std::string svg() {
-    sheet_.rectangle({0, 0}, sheet_width, height_for(ratio_), "paper");
+  Drawing drawing() {
+    sheet_.width_mm = sheet_width;
+    sheet_.height_mm = height_for(ratio_);
+    sheet_.rectangle({0, 0}, sheet_.width_mm, sheet_.height_mm, Look::paper);
     heading();
     section();
     plan();
     legend();
     footer();
-    return sheet_.file(sheet_width, height_for(ratio_), "Mould: " + mould_.name);
+    return std::move(sheet_);
   }
 
  private:
@@ -91,22 +95,24 @@ class Picture {
     }
     if (what_.pour_line)
       add_legend(
-          "", "To the pour line " + ml(held(*what_.pour_line)) + "; headspace " +
-                  in_both(height_ - *what_.pour_line) + ", " +
-                  ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
-                  fixed(mould_.curve.free_surface(*what_.pour_line) * millimetre / millilitre, 2) +
-                  " ml");
-    add_legend("", "To the brim " + ml(held(height_)) + " (" +
-                       fixed(held(height_) / us_fluid_ounce, 2) + " US fl oz)");
+          std::nullopt,
+          "To the pour line " + ml(held(*what_.pour_line)) + "; headspace " +
+              in_both(height_ - *what_.pour_line) + ", " +
+              ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
+              fixed(mould_.curve.free_surface(*what_.pour_line) * millimetre / millilitre, 2) +
+              " ml");
+    add_legend(std::nullopt, "To the brim " + ml(held(height_)) + " (" +
+                                 fixed(held(height_) / us_fluid_ounce, 2) + " US fl oz)");
     if (std::abs(mould_.detail_factor - 1) > 5e-4)
-      add_legend("", "Volumes are as water found them, " + trimmed(mould_.detail_factor, 3) +
-                         " times what the drawn shape holds");
+      add_legend(std::nullopt, "Volumes are as water found them, " +
+                                   trimmed(mould_.detail_factor, 3) +
+                                   " times what the drawn shape holds");
   }
 
-  void add_legend(const std::string& look, const std::string& text) {
+  void add_legend(std::optional<Look> look, const std::string& text) {
     bool is_first = true;
     for (const std::string& line : broken(text, label_size, sheet_width - 12)) {
-      legend_.push_back({is_first ? look : "", line});
+      legend_.push_back({is_first ? look : std::nullopt, line});
       is_first = false;
     }
   }
@@ -208,9 +214,9 @@ class Picture {
     caption("Section A\u2013A", section_top());
     fill_section();
     draw_wall();
-    level_line(height_, "fine", 3);
-    if (what_.pour_line) level_line(*what_.pour_line, "pour", 2);
-    for (const Length depth : what_.depths) level_line(depth, "mark", 1);
+    level_line(height_, Look::fine, 3);
+    if (what_.pour_line) level_line(*what_.pour_line, Look::pour, 2);
+    for (const Length depth : what_.depths) level_line(depth, Look::mark, 1);
     const double half_label = label_size / 2;
     set_labels(sheet_, section_labels(), right() + 12, section_top() + half_label,
                section_top() + section_height(ratio_) - half_label);
@@ -249,13 +255,13 @@ class Picture {
         wall.push_back({paper_x(p[0]), paper_z(p[1])});
         if (!is_brim(i) && i < start + line.size()) continue;
         if (start == line.size()) wall.push_back(wall.front());  // closed all round
-        if (wall.size() > 1) sheet_.open_line(wall, "wall");
+        if (wall.size() > 1) sheet_.open_line(wall, Look::wall);
         wall.clear();
       }
     }
   }
 
-  void level_line(Length depth, const std::string& look, double beyond) {
+  void level_line(Length depth, Look look, double beyond) {
     const double y = paper_depth(depth);
     sheet_.line({left() - beyond, y}, {right() + beyond, y}, look);
   }
@@ -329,11 +335,11 @@ class Picture {
     if (what_.pour_line) {
       const auto line = plan_on_paper(plan_at(solid_, *what_.pour_line));
       sheet_.closed_lines(line, hatching(top_layer()));
-      sheet_.closed_lines(line, "pour");
+      sheet_.closed_lines(line, Look::pour);
     }
-    sheet_.closed_lines(plan_on_paper(views_.floor), "fine");
-    if (!views_.widest.empty()) sheet_.closed_lines(plan_on_paper(views_.widest), "hidden");
-    sheet_.closed_lines(plan_on_paper(views_.brim), "wall");
+    sheet_.closed_lines(plan_on_paper(views_.floor), Look::fine);
+    if (!views_.widest.empty()) sheet_.closed_lines(plan_on_paper(views_.widest), Look::hidden);
+    sheet_.closed_lines(plan_on_paper(views_.brim), Look::wall);
     cutting_line();
     const double front = paper_y(views_.away[0]), back = paper_y(views_.away[1]);
     across_at(views_.across[0], views_.across[1], front + dimension_row + 1, front);
@@ -346,10 +352,10 @@ class Picture {
   /// Where the section is taken, with arrows the way it is looked.
   void cutting_line() {
     const double y = paper_y(views_.cut);
-    sheet_.line({left() - 7, y}, {right() + 7, y}, "chain");
+    sheet_.line({left() - 7, y}, {right() + 7, y}, Look::chain);
     for (const double x : {left() - 7, right() + 7}) {
-      sheet_.line({x, y}, {x, y - 3}, "fine");
-      sheet_.closed_lines({{{x - 0.8, y - 2.5}, {x + 0.8, y - 2.5}, {x, y - 4.5}}}, "black");
+      sheet_.line({x, y}, {x, y - 3}, Look::fine);
+      sheet_.closed_lines({{{x - 0.8, y - 2.5}, {x + 0.8, y - 2.5}, {x, y - 4.5}}}, Look::black);
       sheet_.words({x, y + 3.5}, "A",
                    {.size_mm = caption_size, .anchor = Anchor::middle, .bold = true});
     }
@@ -358,7 +364,7 @@ class Picture {
   void legend() {
     double y = legend_top(ratio_);
     for (const LegendRow& line : legend_) {
-      if (!line.look.empty()) sheet_.rectangle({0, y}, 9, 3.6, line.look);
+      if (line.look) sheet_.rectangle({0, y}, 9, 3.6, *line.look);
       sheet_.words({11, y + 2.9}, line.text, {.size_mm = label_size});
       y += row;
     }
@@ -380,7 +386,7 @@ class Picture {
   const MouldPicture& what_;
   geometry::TriangleMesh solid_;
   MouldViews views_;
-  SvgDrawing sheet_;
+  Drawing sheet_;
   Length height_;
   std::vector<std::string> title_, subtitle_;
   std::vector<LegendRow> legend_;
@@ -389,9 +395,13 @@ class Picture {
 
 }  // namespace
 
-std::string mould_picture_svg(const moulds::Mould& mould, const MouldPicture& what) {
+Drawing mould_picture(const moulds::Mould& mould, const MouldPicture& what) {
   check(mould, what);
-  return Picture(mould, what).svg();
+  return Picture(mould, what).drawing();
+}
+
+std::string mould_picture_svg(const moulds::Mould& mould, const MouldPicture& what) {
+  return svg_of(mould_picture(mould, what));
 }
 
 }  // namespace brimwright::reports

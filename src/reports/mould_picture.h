@@ -1,6 +1,7 @@
 #pragma once
 
 #include "moulds/mould.h"
+#include "reports/drawing.h"
 #include "units/quantity.h"
 
 #include <optional>
@@ -23,7 +24,7 @@ struct MouldPicture {
   std::string prefix = "mould";     // of the file's names; another for each picture on an HTML page
 };
 
-/// One cavity as an SVG for print, in black and white: the section where it is widest and the plan,
+/// One cavity drawn for print, in black and white: the section where it is widest and the plan,
 /// to scale, with brim, pour line, layers in hatchings of their own, dimensions in millimetres and
 /// inches, what it holds, and scale bars.
 ///
@@ -31,6 +32,9 @@ struct MouldPicture {
 /// are more layers and depths than a page can list. True size
 /// when printed at 100 % if it fits so, otherwise at the first scale of ISO 5455 that does (1:2,
 /// 1:5, 1:10 and so on), and says which. The same bytes for the same mould.
+Drawing mould_picture(const moulds::Mould& mould, const MouldPicture& what);
+
+/// The same as an SVG.
 std::string mould_picture_svg(const moulds::Mould& mould, const MouldPicture& what);
 
 }  // namespace brimwright::reports

@@ -1,6 +1,7 @@
 #pragma once
 
-#include "reports/svg_drawing.h"
+#include "reports/drawing.h"
+#include "reports/drawn_text.h"
 #include "units/quantity.h"
 
 #include <string>
@@ -17,19 +18,12 @@ inline constexpr double label_size = 2.8, caption_size = 3.2, title_size = 5;
 /// "38 mm (1 1/2 in)".
 std::string in_both(Length length);
 
-/// A drawing with the looks that the functions here and the views use, on white paper.
-SvgDrawing new_sheet(const std::string& prefix);
-
-/// The class of the hatching of layer `index`: eight that are told apart in black and white, then
-/// again from the first.
-std::string hatching(std::size_t index);
-
 /// A dimension line between two places at height `y`, its text above it; `from_y` is where its
 /// extension lines begin.
-void dimension_across(SvgDrawing& sheet, double from, double to, double y, double from_y,
+void dimension_across(Drawing& sheet, double from, double to, double y, double from_y,
                       const std::string& text);
 /// The same upright at `x`, its text reading upward on its left.
-void dimension_upright(SvgDrawing& sheet, double top, double bottom, double x, double from_x,
+void dimension_upright(Drawing& sheet, double top, double bottom, double x, double from_x,
                        const std::string& text);
 
 /// Words beside a drawing, led to a place in it.
@@ -43,9 +37,9 @@ inline constexpr double label_pitch = 4.4;
 
 /// Sets labels in a column at `x`, between `top` and `bottom`, each as near the height of its place
 /// as the others let it.
-void set_labels(SvgDrawing& sheet, std::vector<Label> labels, double x, double top, double bottom);
+void set_labels(Drawing& sheet, std::vector<Label> labels, double x, double top, double bottom);
 
 /// Bars that are 50 mm and 2 in long on paper, marked with what they are long in the drawing.
-void scale_bars(SvgDrawing& sheet, PaperPoint corner, int ratio);
+void scale_bars(Drawing& sheet, PaperPoint corner, int ratio);
 
 }  // namespace brimwright::reports

@@ -2,10 +2,13 @@
 
 #include "reports/picture_sheet.h"
 #include "reports/side_view.h"
+#include "reports/svg_drawing.h"
 #include "units/printing.h"
 
 #include <algorithm>
 #include <array>
+#include <optional>
+#include <utility>
 
 namespace brimwright::reports {
 namespace {
@@ -35,14 +38,16 @@ class Picture {
       : model_(is_seen_from_the_end(plan) ? seen_from_the_end(model) : model),
         plan_(plan),
         view_(side_view_of(model_)),
-        sheet_(new_sheet("piece")) {
+        sheet_{.prefix = "piece", .title = "Piece: " + plan.name} {
     title_ = broken(plan.name, title_size, sheet_width);
     collect_legend();
     choose_ratio();
   }
 
-  std::string svg() {
-    sheet_.rectangle({0, 0}, sheet_width, height_for(ratio_), "paper");
+  Drawing drawing() {
+    sheet_.width_mm = sheet_width;
+    sheet_.height_mm = height_for(ratio_);
+    sheet_.rectangle({0, 0}, sheet_.width_mm, sheet_.height_mm, Look::paper);
     double y = 0;
     for (const auto& line : title_)
       sheet_.words({0, y += 6.5}, line, {.size_mm = title_size, .bold = true});
@@ -55,7 +60,7 @@ class Picture {
     draw_sizes();
     legend();
     footer();
-    return sheet_.file(sheet_width, height_for(ratio_), "Piece: " + plan_.name);
+    return std::move(sheet_);
   }
 
  private:
@@ -99,41 +104,43 @@ class Picture {
     // A plan lists the batters as one part each; layers of the base share the first's mass.
     const auto& parts = plan_.piece.parts;
     for (std::size_t i = 0; i < model_.parts.size(); ++i)
-      legend_.push_back({model_.parts[i].is_buried ? "hidden" : hatching(i),
+      legend_.push_back({model_.parts[i].is_buried ? Look::hidden : hatching(i),
                          std::to_string(i + 1) + ". " + model_.parts[i].name});
     for (const auto& part : parts)
-      legend_.push_back({"", part.name + ": " + grams(part.fresh) + " fresh" +
-                                 (part.cured ? ", " + grams(*part.cured) + " cured" : "")});
+      legend_.push_back(
+          {std::nullopt, part.name + ": " + grams(part.fresh) + " fresh" +
+                             (part.cured ? ", " + grams(*part.cured) + " cured" : "")});
     legend_.push_back(
-        {"", (plan_.cut ? "One bar on average: " : "One piece: ") + grams(plan_.piece.fresh) +
-                 " fresh" +
-                 (plan_.piece.cured ? ", " + grams(*plan_.piece.cured) + " cured" : "")});
+        {std::nullopt, (plan_.cut ? "One bar on average: " : "One piece: ") +
+                           grams(plan_.piece.fresh) + " fresh" +
+                           (plan_.piece.cured ? ", " + grams(*plan_.piece.cured) + " cured" : "")});
     if (!model_.is_topping_shape_known)
-      legend_.push_back({"", "The topping is left out: its volume is known, its shape is not."});
+      legend_.push_back(
+          {std::nullopt, "The topping is left out: its volume is known, its shape is not."});
   }
 
   void draw_parts() {
     for (std::size_t i = 0; i < model_.parts.size(); ++i) {
       const auto borders = on_paper(view_.seen[i]);
       if (!borders.empty()) {
-        sheet_.closed_lines(borders, "paper");
+        sheet_.closed_lines(borders, Look::paper);
         sheet_.closed_lines(borders, hatching(i));
       }
     }
-    for (const auto& crease : on_paper(view_.creases)) sheet_.open_line(crease, "crease");
+    for (const auto& crease : on_paper(view_.creases)) sheet_.open_line(crease, Look::crease);
     for (const auto& part : view_.hidden)
-      if (!part.empty()) sheet_.closed_lines(on_paper(part), "hidden");
+      if (!part.empty()) sheet_.closed_lines(on_paper(part), Look::hidden);
   }
 
   void draw_lines() {
     std::vector<Label> labels;
-    const auto level = [&](Length height, const std::string& text, const std::string& look) {
+    const auto level = [&](Length height, const std::string& text, Look look) {
       const double y = paper_z(height);
       sheet_.line({left() - 2, y}, {right() + 2, y}, look);
       labels.push_back({.place = {right() + 3, y}, .text = text + " " + in_both(height)});
     };
-    level(model_.pour_line, "pour line", "pour");
-    if (model_.brim > model_.pour_line) level(model_.brim, "brim", "mark");
+    level(model_.pour_line, "pour line", Look::pour);
+    if (model_.brim > model_.pour_line) level(model_.brim, "brim", Look::mark);
     for (std::size_t i = 0; i < model_.parts.size(); ++i)
       if (const auto place = place_of(i))
         labels.push_back({.place = *place, .text = label_for(i), .dotted = true});
@@ -190,7 +197,7 @@ class Picture {
   void legend() {
     double y = legend_top(ratio_);
     for (const auto& [look, text] : legend_) {
-      if (!look.empty()) sheet_.rectangle({0, y}, 9, 3.6, look);
+      if (look) sheet_.rectangle({0, y}, 9, 3.6, *look);
       sheet_.words({11, y + 2.9}, text, {.size_mm = label_size});
       y += row;
     }
@@ -211,16 +218,16 @@ class Picture {
   const planning::PieceModel model_;
   const planning::Plan& plan_;
   SideView view_;
-  SvgDrawing sheet_;
+  Drawing sheet_;
   std::vector<std::string> title_;
-  std::vector<std::pair<std::string, std::string>> legend_;  // look, text
+  std::vector<std::pair<std::optional<Look>, std::string>> legend_;
   int ratio_ = 1;
 };
 
 }  // namespace
 
 std::string piece_picture_svg(const planning::PieceModel& model, const planning::Plan& plan) {
-  return Picture(model, plan).svg();
+  return svg_of(Picture(model, plan).drawing());
 }
 
 }  // namespace brimwright::reports

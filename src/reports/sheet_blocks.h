@@ -1,5 +1,6 @@
 #pragma once
 
+#include "reports/drawing.h"
 #include "units/remark.h"
 
 #include <cstdint>
@@ -70,9 +71,9 @@ struct SheetBlank {
 struct SheetBlanks {
   std::vector<SheetBlank> blanks;
 };
-/// A drawing as SVG, sized in millimetres; never scaled.
+/// Never scaled.
 struct SheetDrawing {
-  std::string svg;
+  Drawing drawing;
 };
 
 /// A new page with a title of its own.

@@ -1,13 +1,15 @@
 #include "reports/sheet_html.h"
 
 #include "reports/svg_drawing.h"
+#include "reports/xml_text.h"
 
 #include <algorithm>
 
 namespace brimwright::reports {
 namespace {
 
-// The margins are those that a mould's picture is made for. Weights: see sheet_pdf.cpp.
+// The margins are those that a mould's picture is made for. Weights: see
+// helpers/pdf/sheet_printing.cpp.
 constexpr auto style = R"(
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 190mm; color: #000; background: #fff;
@@ -167,9 +169,9 @@ std::string html(const SheetBlanks& blanks) {
 }
 
 /// Without the line that only a file of its own begins with.
-std::string html(const SheetDrawing& drawing) {
-  const std::size_t start = drawing.svg.find("<svg");
-  return tag("div", "drawing", start == std::string::npos ? "" : drawing.svg.substr(start));
+std::string html(const SheetDrawing& block) {
+  const std::string svg = svg_of(block.drawing);
+  return tag("div", "drawing", svg.substr(svg.find("<svg")));
 }
 
 std::string page_style(std::optional<Paper> paper) {

@@ -42,8 +42,7 @@ void live_with_the_server() {
   for (const int signal : {SIGINT, SIGTERM, SIGHUP}) ::signal(signal, SIG_IGN);
 }
 
-/// The soft limit alone: the importer's child, which starts out with all of our addresses, sets its
-/// own.
+/// The soft limit alone: helper programs set their own.
 void limit_memory([[maybe_unused]] std::size_t bytes) {
 #ifndef __SANITIZE_ADDRESS__  // which sets aside terabytes of addresses for itself
   rlimit limit{};

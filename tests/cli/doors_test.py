@@ -12,7 +12,8 @@ import tempfile
 
 INCLUDE = re.compile(r'^#include ([<"])([^>"]+)[>"]', re.M)
 HEAVY = re.compile(r"^(CGAL/|assimp/|CLI/|nlohmann/json\.hpp|boost/beast|cairo|pango)")
-AT_HOME = {"CGAL/": ("geometry", "helpers/unite"), "assimp/": ("helpers/import",)}  # heavy ones, and where
+AT_HOME = {"CGAL/": ("geometry", "helpers/unite"), "assimp/": ("helpers/import",),
+           "cairo": ("helpers/pdf",), "pango/": ("helpers/pdf",)}  # heavy ones, and where
 
 
 def plan_of(text):

@@ -55,29 +55,46 @@ def is_shown(grams, text):
     return any(re.search(rf"(?<![\d.]){re.escape(form)} g\b", text) for form in forms)
 
 
-def check_bar(pdf, page, width_mm):
-    """Length in millimetres of the bar on the drawing's page: its frame is the longest dark line of equal
-    ends near the words "50 mm", found in a picture of 20 dots to the millimetre."""
-    dots = 20
-    ppm = made("pdftoppm", "-r", str(dots * 25.4), "-f", str(page), "-l", str(page), "-gray", pdf, binary=True)
+DOTS = 20  # to the millimetre
+
+
+def rows_of(pdf, page):
+    """The page's picture in grey, row by row."""
+    ppm = made("pdftoppm", "-r", str(DOTS * 25.4), "-f", str(page), "-l", str(page), "-gray", pdf, binary=True)
     _, size, _, pixels = ppm.split(b"\n", 3)
     width, height = map(int, size.split())
-    box = None
-    for x, y in re.findall(r'<word xMin="([\d.]+)" yMin="([\d.]+)"[^>]*>50<',
-                           made("pdftotext", "-bbox", "-f", str(page), "-l", str(page), pdf, "-")):
-        box = (float(x) * 25.4 / 72, float(y) * 25.4 / 72)  # the last on the page is the bar's
-    if not box:
+    return [pixels[y * width:(y + 1) * width] for y in range(height)]
+
+
+def places_of(pdf, page, word):
+    """Where the word stands on the page, in millimetres: left, top, bottom."""
+    boxes = made("pdftotext", "-bbox", "-f", str(page), "-l", str(page), pdf, "-")
+    return [[float(number) * 25.4 / 72 for number in place] for place in
+            re.findall(rf'<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)">{re.escape(word)}<', boxes)]
+
+
+def check_bar(pdf, page):
+    """Length in millimetres of the bar on the drawing's page: its frame is the longest dark line of equal
+    ends near the words "50 mm"."""
+    places = places_of(pdf, page, "50")
+    if not places:
         return None
-    best = 0
-    for y in range(int((box[1] - 5) * dots), min(height, int((box[1] + 8) * dots))):
-        row = pixels[y * width:(y + 1) * width]
+    rows, best, top = rows_of(pdf, page), 0, places[-1][1]  # the last on the page is the bar's
+    for row in rows[int((top - 5) * DOTS):int((top + 8) * DOTS)]:
         for run in re.finditer(rb"[\x00-\x7f]+", row):
-            length = (run.end() - run.start()) / dots
-            if run.start() / dots < 70:  # the bar in inches is further right
-                best = max(best, length)
+            if run.start() / DOTS < 70:  # the bar in inches is further right
+                best = max(best, (run.end() - run.start()) / DOTS)
     return best - 0.18  # half its outline's thickness at each end
 
 
+def hatching_pitches(pdf, page):
+    """Millimetres from line to line through the middle of the first hatching of the legend, which is 9 mm wide and
+    begins 11 mm to the left of its words."""
+    left, top, bottom = places_of(pdf, page, "1.")[-1]
+    row = rows_of(pdf, page)[int((top + bottom) / 2 * DOTS)]
+    inside = row[int((left - 11 + 0.2) * DOTS):int((left - 2 - 0.2) * DOTS)]
+    middles = [(run.start() + run.end()) / 2 / DOTS for run in re.finditer(rb"[\x00-\x9f]+", inside)]
+    return [after - before for before, after in zip(middles, middles[1:])]
 
 
 for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray_cups"):
@@ -104,8 +121,12 @@ for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray
                  if "Scale 1:" in made("pdftotext", "-f", str(i), "-l", str(i), pdf, "-")]
         check(len(drawn) == 1, f"{name} on {paper}: the drawing is on the pages {drawn}")
         if name == "spring_order" and drawn:
-            bar = check_bar(pdf, drawn[0], width)
+            bar = check_bar(pdf, drawn[0])
             check(bar and abs(bar - 50) <= 0.1, f"{name} on {paper}: the check bar is {bar} mm long")
+            # Tiles of 2.4 mm, as in the SVG: cairo takes whole numbers for their sides.
+            pitches = hatching_pitches(pdf, drawn[0])
+            check(len(pitches) >= 2 and all(abs(pitch - 2.4) <= 0.1 for pitch in pitches),
+                  f"{name} on {paper}: hatching lines are {pitches} mm apart")
     again = os.path.join(folder, "again.pdf")
     made(program, "sheet", run, "--pdf", again)
     with open(again, "rb") as one, open(os.path.join(folder, f"{name}-A4.pdf"), "rb") as other:

@@ -2,6 +2,7 @@
 
 #include "reports/batter_sheet.h"
 #include "reports/plan_report.h"
+#include "reports/sheet_bytes.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "sample_run.h"
@@ -295,6 +296,15 @@ TEST_CASE("HTML takes no script, no file and no markup out of a name") {
   CHECK(times_in(html, "size: letter") == 1);
   // The only addresses are the names of SVG's own vocabulary.
   CHECK(times_in(html, "http") == times_in(html, "xmlns=\"http://www.w3.org/2000/svg\""));
+}
+
+TEST_CASE("A sheet that went to the PDF's helper and back is the same sheet") {
+  const auto sheet = sheet_of(decorated_run());
+  const auto back =
+      sandbox::from_bytes<PrintedSheet>(sandbox::as_bytes(PrintedSheet{sheet, Paper::Letter}));
+  CHECK(back.paper == Paper::Letter);
+  CHECK(back.sheet.blocks.size() == sheet.blocks.size());
+  CHECK(sheet_html(back.sheet) == sheet_html(sheet));  // every block and the drawing's every line
 }
 
 TEST_CASE("The same plan gives the same PDF, byte for byte, and any paper another") {

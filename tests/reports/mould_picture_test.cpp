@@ -2,7 +2,7 @@
 
 #include "moulds/mould_file.h"
 #include "reports/picture_sheet.h"
-#include "reports/svg_drawing.h"
+#include "reports/xml_text.h"
 
 #include <catch2/catch.hpp>
 

@@ -20,7 +20,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr WorkLimits limits{.memory_bytes = std::size_t{1} << 30, .time = 2s};
+constexpr WorkLimits limits{.memory_bytes = std::size_t{1} << 30, .time = 20s};
 
 WorkReport tried(std::string_view what, const WorkLimits& within = limits) {
   return worked_by(TRIAL_HELPER, "try", {what}, within);

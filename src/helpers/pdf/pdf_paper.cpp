@@ -1,13 +1,15 @@
-#include "reports/pdf_paper.h"
+#include "helpers/pdf/pdf_paper.h"
+
+#include "helpers/pdf/drawing_on_paper.h"
+#include "helpers/pdf/pango_text.h"
 
 #include <cairo-pdf.h>
-#include <librsvg/rsvg.h>
 #include <pango/pangocairo.h>
 
 #include <algorithm>
 #include <stdexcept>
 
-namespace brimwright::reports {
+namespace brimwright::helpers {
 namespace {
 
 constexpr double points_per_mm = 72 / 25.4;
@@ -17,7 +19,6 @@ struct Closing {
   void operator()(cairo_t* pen) const { cairo_destroy(pen); }
   void operator()(PangoLayout* layout) const { g_object_unref(layout); }
   void operator()(PangoFontDescription* font) const { pango_font_description_free(font); }
-  void operator()(RsvgHandle* svg) const { g_object_unref(svg); }
 };
 template <class T>
 using Held = std::unique_ptr<T, Closing>;
@@ -25,22 +26,6 @@ using Held = std::unique_ptr<T, Closing>;
 cairo_status_t append(void* to, const unsigned char* data, unsigned int length) {
   static_cast<std::string*>(to)->append(reinterpret_cast<const char*>(data), length);
   return CAIRO_STATUS_SUCCESS;
-}
-
-Held<RsvgHandle> read_svg(const std::string& svg) {
-  Held<RsvgHandle> handle(
-      rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(svg.data()), svg.size(), nullptr));
-  if (!handle) throw std::logic_error("a drawing of our own is no SVG");
-  rsvg_handle_set_dpi(handle.get(), 25.4);  // so that its pixels are millimetres
-  return handle;
-}
-
-/// Names of a maker's may hold bytes that are no UTF-8.
-std::string as_utf8(const std::string& text) {
-  gchar* valid = g_utf8_make_valid(text.data(), static_cast<gssize>(text.size()));
-  std::string copy(valid);
-  g_free(valid);
-  return copy;
 }
 
 }  // namespace
@@ -76,6 +61,9 @@ struct PdfPaper::Parts {
                   std::max(type.points / 2, type.points * width_mm / width * 0.99));
   }
 
+  struct Size {
+    double width_mm, height_mm;
+  };
   static Size size(PangoLayout* layout) {
     int width = 0, height = 0;
     pango_layout_get_size(layout, &width, &height);
@@ -149,24 +137,12 @@ void PdfPaper::fill(double x, double y, double width_mm, double height_mm, doubl
   cairo_set_source_rgb(pen, 0, 0, 0);
 }
 
-PdfPaper::Size PdfPaper::size_of(const std::string& svg) {
-  const auto handle = read_svg(svg);
-  Size size{};
-  if (!rsvg_handle_get_intrinsic_size_in_pixels(handle.get(), &size.width_mm, &size.height_mm))
-    throw std::logic_error("a drawing of our own has no size");
-  return size;
-}
-
-void PdfPaper::drawing(double x, double y, const std::string& svg) {
-  const auto handle = read_svg(svg);
-  const Size size = size_of(svg);
-  const RsvgRectangle place{x, y, size.width_mm, size.height_mm};
+void PdfPaper::drawing(double x, double y, const reports::Drawing& drawing) {
   cairo_t* pen = parts_->pen.get();
-  cairo_save(pen);  // librsvg leaves the pen elsewhere
-  const bool is_drawn = rsvg_handle_render_document(handle.get(), pen, &place, nullptr);
+  cairo_save(pen);
+  cairo_translate(pen, x, y);
+  draw(pen, drawing);
   cairo_restore(pen);
-  cairo_new_path(pen);
-  if (!is_drawn) throw std::logic_error("a drawing of our own cannot be drawn");
 }
 
 std::string PdfPaper::bytes() {
@@ -178,4 +154,4 @@ std::string PdfPaper::bytes() {
   return std::move(parts_->bytes);
 }
 
-}  // namespace brimwright::reports
+}  // namespace brimwright::helpers

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "reports/drawing.h"
+
 #include <memory>
 #include <string>
 
-namespace brimwright::reports {
+namespace brimwright::helpers {
 
 /// A PDF under construction, page after page, in millimetres from the upper left corner of the
 /// page. Black.
@@ -32,12 +34,7 @@ class PdfPaper {
   void box(double x, double y, double width_mm, double height_mm, double thickness_mm);
   void fill(double x, double y, double width_mm, double height_mm, double grey);
 
-  struct Size {
-    double width_mm, height_mm;
-  };
-  static Size size_of(const std::string& svg);
-  /// At the size that the SVG says.
-  void drawing(double x, double y, const std::string& svg);
+  void drawing(double x, double y, const reports::Drawing& drawing);
 
   std::string bytes();  ///< the whole file; nothing may be drawn after
 
@@ -46,4 +43,4 @@ class PdfPaper {
   std::unique_ptr<Parts> parts_;
 };
 
-}  // namespace brimwright::reports
+}  // namespace brimwright::helpers
