@@ -7,9 +7,10 @@
 # CMakeLists.txt builds a program of each inner room.
 
 room(units
-  DOORS advice_text angle bounded_text fields file_writing guarded_json money printing quantity rate
-        reading remark rounded_text rounding share shown_text stream_writing temperature
-        unfinished_files user_error usual_measures water weight_text working written_number)
+  DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
+        quantity rate reading remark rounded_text rounding share shown_text stream_writing
+        temperature unfinished_files user_error usual_measures water weight_text working
+        written_number)
 
 room(sandbox
   DOORS helper_program job_bytes limited_work)

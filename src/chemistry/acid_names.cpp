@@ -3,9 +3,9 @@
 #include "chemistry/acids.h"
 #include "chemistry/name_words.h"
 #include "units/fields.h"
+#include "units/number_text.h"
 
 #include <algorithm>
-#include <charconv>
 #include <stdexcept>
 #include <vector>
 
@@ -122,12 +122,9 @@ std::optional<Share> percentage_in(std::string_view name) {
     --begin;
   std::string figures(name.substr(begin, end - begin));
   std::replace(figures.begin(), figures.end(), ',', '.');
-  double value = 0;
-  const auto [rest, error] =
-      std::from_chars(figures.data(), figures.data() + figures.size(), value);
-  if (error != std::errc() || rest != figures.data() + figures.size() || !(value > 0))
-    return std::nullopt;
-  return value * percent;
+  const auto value = number_of(figures);
+  if (!value || !(*value > 0)) return std::nullopt;
+  return *value * percent;
 }
 
 }  // namespace

@@ -4,10 +4,10 @@
 #include "reports/json_numbers.h"
 #include "reports/workings_json.h"
 #include "units/bounded_text.h"
+#include "units/number_text.h"
 
 #include <nlohmann/json.hpp>
 
-#include <charconv>
 
 namespace brimwright::reports {
 namespace {
@@ -105,11 +105,7 @@ Json casting_json(const CastingFinding& finding) {
 
 /// Rounded so that either length, typed back, holds no more than the pour.
 Json pour_json(const PourFinding& finding, const Mould& mould) {
-  const auto number = [](const std::string& text) {
-    double value = 0;
-    std::from_chars(text.data(), text.data() + text.size(), value);
-    return value;
-  };
+  const auto number = [](const std::string& text) { return number_of(text).value(); };
   return {
       {"pour_ml", ml(finding.pour)},
       {"depth_mm", number(at_most(finding.depth / millimetre, 3))},

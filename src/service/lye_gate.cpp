@@ -1,10 +1,10 @@
 #include "service/lye_gate.h"
 
+#include "units/number_text.h"
 #include "units/printing.h"
 #include "units/user_error.h"
 #include "units/weight_text.h"
 
-#include <charconv>
 #include <cmath>
 #include <stdexcept>
 
@@ -26,9 +26,7 @@ constexpr double grams_per_ounce = 28.349523125;
 enum class Column { of_the_scale, grams, ounces };
 
 double number_in(const std::string& text) {
-  double number = 0;
-  std::from_chars(text.data(), text.data() + text.size(), number);
-  return number;
+  return leading_number(text).value().value;
 }
 
 double grams_as_printed(Mass mass, Mass step, Rounded towards, Column column) {

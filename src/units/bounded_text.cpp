@@ -1,8 +1,8 @@
 #include "units/bounded_text.h"
 
+#include "units/number_text.h"
 #include "units/printing.h"
 
-#include <charconv>
 #include <cmath>
 
 namespace brimwright {
@@ -11,18 +11,12 @@ namespace {
 // A hundredth of a millimetre, and a thousandth of an inch.
 constexpr int decimals_mm = 2, decimals_in = 3;
 
-double number_in(const std::string& text) {
-  double value = 0;
-  std::from_chars(text.data(), text.data() + text.size(), value);
-  return value;
-}
-
 /// The nearest text, or the next one towards `way` (-1 down, 1 up) where that is beyond the value.
 template <class IsBeyond>
 std::string bounded(double value, int decimals, int way, IsBeyond is_beyond) {
   std::string text = trimmed(value, decimals);
   const double step = std::pow(10.0, -decimals);
-  for (int steps = 1; is_beyond(number_in(text)) && steps < 4; ++steps)
+  for (int steps = 1; is_beyond(number_of(text).value()) && steps < 4; ++steps)
     text = trimmed(value + way * steps * step, decimals);
   return text;
 }

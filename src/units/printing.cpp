@@ -1,19 +1,15 @@
 #include "units/printing.h"
 
+#include "units/number_text.h"
 #include "units/rounding.h"
 
-#include <array>
-#include <charconv>
 #include <cmath>
 
 namespace brimwright {
 
 std::string fixed(double value, int decimals) {
   if (std::isnan(value)) return "not a number";
-  std::array<char, 400> buffer{};
-  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
-                                 std::chars_format::fixed, decimals);
-  std::string text(buffer.data(), end.ptr);
+  std::string text = fixed_text(value, decimals);
   const bool is_zero = text.find_first_not_of("-0.") == std::string::npos;
   if (is_zero && text.starts_with('-')) text.erase(0, 1);
   return text;
@@ -27,11 +23,7 @@ std::string trimmed(double value, int decimals) {
   return text;
 }
 
-std::string exact(double value) {
-  std::array<char, 32> buffer{};
-  const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
-  return {buffer.data(), end.ptr};
-}
+std::string exact(double value) { return shortest_text(value); }
 
 std::string in_inches(Length length) {
   const std::int64_t sixteenths = whole_nearest(length / inch * 16);

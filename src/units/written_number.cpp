@@ -1,8 +1,9 @@
 #include "units/written_number.h"
 
+#include "units/number_text.h"
+
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <optional>
 
@@ -12,10 +13,7 @@ namespace {
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 double value_of(std::string_view plain_number) {
-  double value = 0;
-  const auto end = plain_number.data() + plain_number.size();
-  const auto result = std::from_chars(plain_number.data(), end, value);
-  return result.ec == std::errc() && result.ptr == end ? value : std::nan("");
+  return number_of(plain_number).value_or(std::nan(""));
 }
 
 [[noreturn]] void refuse_number(std::string_view whole_text, const Place& where,

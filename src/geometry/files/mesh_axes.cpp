@@ -1,9 +1,9 @@
 #include "geometry/files/mesh_file.h"
+#include "units/number_text.h"
 #include "units/printing.h"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <cstddef>
 
@@ -33,14 +33,16 @@ Axis axis(const std::string& text, const Place& where) {
 
 std::array<double, 3> direction(const std::string& text, const Place& where) {
   std::array<double, 3> parts{};
-  const char* at = text.data();
-  const char* const end = at + text.size();
+  std::string_view rest = text;
   bool is_sound = true;
   for (std::size_t i = 0; i < 3 && is_sound; ++i) {
-    const auto [next, fault] = std::from_chars(at, end, parts[i]);
-    is_sound = fault == std::errc() && std::isfinite(parts[i]) &&
-               (i == 2 ? next == end : next != end && *next == ',');
-    at = next + 1;
+    const auto number = leading_number(rest);
+    is_sound = number && std::isfinite(number->value);
+    if (!is_sound) break;
+    parts[i] = number->value;
+    rest.remove_prefix(number->length);
+    is_sound = i == 2 ? rest.empty() : rest.starts_with(',');
+    if (i < 2 && is_sound) rest.remove_prefix(1);
   }
   const double size = std::hypot(parts[0], parts[1], parts[2]);
   if (!is_sound || !(size > 0) || !std::isfinite(size))

@@ -1,5 +1,6 @@
 #include "geometry/files/text_lines.h"
 
+#include "units/number_text.h"
 #include "units/user_error.h"
 
 #include <algorithm>
@@ -51,11 +52,9 @@ std::optional<double> plain_number(std::string_view word) {
     rest.remove_prefix(exponent);
   }
   if (!rest.empty()) return std::nullopt;
-  double value = 0;
-  const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), value);
-  if (error == std::errc::result_out_of_range) return std::nullopt;
-  if (std::abs(value) > std::numeric_limits<float>::max()) return std::nullopt;
-  return value;
+  const auto number = leading_number(word);
+  if (!number || std::abs(number->value) > std::numeric_limits<float>::max()) return std::nullopt;
+  return number->value;
 }
 
 std::optional<std::int64_t> whole_number(std::string_view word) {
