@@ -8,7 +8,8 @@
 
 room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
-        quantity rate reading remark rounded_text rounding share shown_text stream_writing
+  DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
+        quantity question rate reading remark rounded_text rounding share shown_text stream_writing
         temperature unfinished_files user_error usual_measures water weight_text working
         written_number)
 
@@ -70,8 +71,11 @@ room(reports
 room(service
   USES units geometry moulds chemistry planning reports
   DOORS requests service)
-room(web
+room(desk
   USES units moulds service
+  DOORS answers desk reception request workspace)
+room(web
+  USES units moulds service desk
   DOORS web)
 room(cli
   USES units moulds service web)

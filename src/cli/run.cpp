@@ -1,5 +1,7 @@
 #include "cli/run.h"
 
+#include "cli/option_terms.h"
+#include "cli/outputs.h"
 #include "cli/version.h"
 #include "service/service.h"
 #include "units/shown_text.h"
@@ -100,6 +102,7 @@ struct Words {
   service::PlanRequest plan;
   service::ListRequest list;
   service::SheetRequest sheet;
+  OutputWords files;
   web::ServerSettings server;
   std::vector<std::string> library;
   bool json = false, no_browser = false, is_worker = false;
@@ -176,12 +179,14 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
            embeds);
 
   const char* files = "Write files";
-  add_text(*gauge, "--picture", wish.picture, "FILE.svg", "a drawing to scale, for paper", files);
-  add_text(*gauge, "--glb", wish.glb, "FILE.glb", "the filled cavity, for any 3D viewer", files);
+  add_text(*gauge, "--picture", words.files.picture, "FILE.svg", "a drawing to scale, for paper",
+           files);
+  add_text(*gauge, "--glb", words.files.glb, "FILE.glb", "the filled cavity, for any 3D viewer",
+           files);
   gauge->add_flag("--cut-open", wish.cut_open, "the GLB without its front half, to look inside")
       ->group(files);
-  add_text(*gauge, "--write", wish.write, "FILE.stl", "the cavity, scaled if it was made to fit",
-           files);
+  add_text(*gauge, "--write", words.files.write, "FILE.stl",
+           "the cavity, scaled if it was made to fit", files);
   add_text(*gauge, "--below-brim", wish.below_brim, "LENGTH",
            "the pour line, for fit, embeds and files", files);
   return gauge;
@@ -194,17 +199,17 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
   plan->add_option("--sell", words.plan.sell,
                    "saleable pieces wanted, instead of the file's number")
       ->type_name("N");
-  plan->add_option("--picture", words.plan.picture,
+  plan->add_option("--picture", words.files.picture,
                    "write a drawing of the poured cavity, to scale, with its layers")
       ->type_name("FILE.svg");
-  plan->add_option("--piece", words.plan.piece,
+  plan->add_option("--piece", words.files.piece,
                    "write the whole piece: FILE.svg from the front, to scale; FILE.glb in colour, "
                    "for any 3D viewer; FILE.stl; repeatable")
       ->type_name("FILE")
       ->allow_extra_args(false);
   plan->add_flag("--cut-open", words.plan.cut_open,
                  "with --piece: .glb and .stl without their front half, to look inside");
-  plan->add_option("--label", words.plan.label, "write the draft of the label as plain text")
+  plan->add_option("--label", words.files.label, "write the draft of the label as plain text")
       ->type_name("FILE.txt");
   plan->add_option("--weighed", words.plan.weighed,
                    "lye already weighed: what superfat comes out of it, and what mends it, such as "
@@ -241,8 +246,8 @@ CLI::App* add_sheet(CLI::App& app, Words& words) {
   sheet->add_option("RUN", wish.file, "a run file")->required();
   const auto add = [&](const char* name, std::optional<std::string>& value, const char* type,
                        const char* what) { sheet->add_option(name, value, what)->type_name(type); };
-  add("--html", wish.html, "FILE.html", "write one file that any browser shows and prints");
-  add("--pdf", wish.pdf, "FILE.pdf", "write a PDF");
+  add("--html", words.files.html, "FILE.html", "write one file that any browser shows and prints");
+  add("--pdf", words.files.pdf, "FILE.pdf", "write a PDF");
   add("--paper", wish.paper, "PAPER", "A4 or Letter; A4 if not said");
   add("--sell", wish.sell, "N", "saleable pieces wanted, instead of the file's number");
   add("--batch", wish.batch, "N", "the sheet of this batch alone; otherwise one for each size");
@@ -276,18 +281,28 @@ CLI::App* add_serve(CLI::App& app, Words& words) {
 /// Whatever stands in names and files, it is one line and no terminal obeys it.
 void complain(std::ostream& err, const std::string& line) { err << on_one_line(line) << "\n"; }
 
-int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
-  words.server.library = {shipped, words.library};
+/// What `work` gives; where it throws, it is said.
+template <class Work>
+int status_of(std::ostream& err, Work work) {
   try {
-    return words.is_worker ? web::be_worker(err)
-                           : web::serve(words.server, !words.no_browser, out, err);
+    return work();
   } catch (const UserError& error) {
     complain(err, error.what());
-    return 1;
+    return static_cast<int>(service::Status::wanting);
   } catch (const std::exception& error) {
     complain(err, std::string("a fault of brimwright itself, please report it: ") + error.what());
-    return 2;
+    return static_cast<int>(service::Status::fault);
   }
+}
+
+int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
+  words.server.library = {shipped, words.library};
+  words.server.port_said_at = option_terms().place("port");
+  if (!words.is_worker) return web::serve(words.server, !words.no_browser, out, err);
+  if (!web::be_worker())
+    complain(err, std::string("command line: ") + web::worker_word +
+                      " is what brimwright serve starts for itself; type brimwright serve");
+  return 1;
 }
 
 /// CLI11 words its complaints over several lines; a maker gets one.
@@ -296,6 +311,29 @@ std::string one_line(std::string text) {
   while (!text.empty() && text.back() == ' ') text.pop_back();
   constexpr std::size_t longest = 600;  // it quotes what was typed
   return shortened(text, longest);
+}
+
+void want(service::Request& request, const std::vector<service::WantedFile>& files) {
+  if (auto* gauge = std::get_if<service::GaugeRequest>(&request.what)) gauge->files = files;
+  if (auto* plan = std::get_if<service::PlanRequest>(&request.what)) plan->files = files;
+  if (auto* sheet = std::get_if<service::SheetRequest>(&request.what)) sheet->files = files;
+}
+
+/// Files first: what is printed tells of them.
+int answered(service::Request request, const Words& words, const std::string& shipped,
+             std::ostream& out, std::ostream& err, const std::function<void(double)>& progress) {
+  const moulds::Library library{shipped, words.library};
+  const auto outputs = outputs_of(words.files);
+  want(request, wanted(outputs));
+  const auto reply =
+      service::answer(request, library, {.progress = progress, .read = [&](const auto& read) {
+                                           check_targets(outputs, read, library);
+                                         }});
+  write(reply.files);
+  // JSON has its own way to write control codes, and whoever reads it gets the names as they are.
+  out << (words.json ? reply.document : for_terminal(reply.document));
+  if (!reply.complaint.empty()) complain(err, reply.complaint);
+  return static_cast<int>(reply.status);
 }
 
 }  // namespace
@@ -326,22 +364,16 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   }
 
   words.is_worker = worker->parsed();
-  if (serve->parsed() || words.is_worker) return served(words, shipped, out, err);
-  service::Request request;
-  request.form = words.json ? service::Form::json : service::Form::text;
-  if (gauge->parsed())
-    request.what = words.gauge;
-  else if (plan->parsed())
-    request.what = words.plan;
-  else if (sheet->parsed())
-    request.what = words.sheet;
-  else
-    request.what = words.list;
-  const auto reply = service::answer(request, {shipped, words.library}, progress);
-  // JSON has its own way to write control codes, and whoever reads it gets the names as they are.
-  out << (words.json ? reply.document : for_terminal(reply.document));
-  if (!reply.complaint.empty()) complain(err, reply.complaint);
-  return reply.status;
+  if (serve->parsed() || words.is_worker)
+    return status_of(err, [&] { return served(words, shipped, out, err); });
+  service::Request request{.what = words.list,
+                           .form = words.json ? service::Form::json : service::Form::text,
+                           .terms = option_terms()};
+  if (gauge->parsed()) request.what = words.gauge;
+  if (plan->parsed()) request.what = words.plan;
+  if (sheet->parsed()) request.what = words.sheet;
+  return status_of(
+      err, [&] { return answered(std::move(request), words, shipped, out, err, progress); });
 }
 
 }  // namespace brimwright::cli

@@ -1,5 +1,7 @@
 #include "moulds/library.h"
 
+#include "units/question.h"
+
 #include <algorithm>
 #include <filesystem>
 #include <optional>
@@ -72,11 +74,13 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
   const std::string quoted = "\"" + name + "\"";
   // Said to the person whose files these are, on the machine they are on; nothing of it is read.
   if (outside)
-    throw UserError(where,
-                    quoted + " is there, as " + outside->string() +
-                        ", but outside the folders that may be read: " + listed(roots),
-                    "copy it beside this file, or allow its folder with --library " +
-                        outside->parent_path().string());
+    throw Question({.file = where.file,
+                    .field = where.field,
+                    .asks = "",
+                    .problem = quoted + " is there, as " + outside->string() +
+                               ", but outside the folders that may be read: " + listed(roots),
+                    .remedy = "copy it beside this file, or allow its folder with " +
+                              Answer{"library", outside->parent_path().string()}});
   throw UserError(where, "there is no file " + quoted + "; looked in " + listed(roots),
                   std::string("check the name, which counts from this file's own folder") +
                       (leaves ? "; as it is, it leads out of the folders that may be read" : ""));

@@ -11,7 +11,7 @@ namespace brimwright::moulds {
 class MeshMemory;
 
 /// The folders from which a file may name other files: its own, the shipped catalogue, and those
-/// the person gave on the command line.
+/// the person gave.
 struct Library {
   std::string shipped;               // the folder that holds `moulds` and `meshes`; may be empty
   std::vector<std::string> folders;  // given by the person
@@ -26,8 +26,8 @@ struct Library {
   /// The file that `name`, written at `where` in a file, means: a path relative to that file's
   /// folder, or else to the shipped folder ("moulds/low_bowl.json"), or else to a library folder.
   /// Canonical; links are followed first. Refuses, with UserError at `where`, a file outside these
-  /// folders, saying that it is there and how to allow it, and a name that is no regular file,
-  /// saying where it looked.
+  /// folders, saying that it is there and how to allow it ("library"), and a name that is no
+  /// regular file, saying where it looked.
   std::string resolve(const std::string& name, const Place& where) const;
 };
 

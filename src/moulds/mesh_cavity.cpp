@@ -1,6 +1,5 @@
 #include "moulds/mesh_cavity.h"
 
-#include "moulds/mesh_memory.h"
 #include "units/printing.h"
 
 #include <filesystem>
@@ -29,34 +28,6 @@ class TypicalSolids {
   std::map<std::size_t, std::shared_ptr<const geometry::TriangleMesh>> solids_;
 };
 
-namespace {
-
-/// "1: 12 of 73.8 ml; 2: 1 of 4.1 ml".
-std::string listed_by_group(const std::vector<HollowGroup>& groups) {
-  std::string text;
-  for (std::size_t i = 0; i < groups.size(); ++i)
-    text += (i > 0 ? "; " : "") + std::to_string(i + 1) + ": " +
-            std::to_string(groups[i].members.size()) + " of " +
-            fixed(groups[i].most / millilitre, 1) + " ml";
-  return text;
-}
-
-/// Which hollows are filled must be said where they differ: a run is of one kind of piece.
-void choose_group(MeshCavities& cavities, const Fields& fields) {
-  const auto groups = static_cast<std::int64_t>(cavities.groups.size());
-  if (fields.has("group")) {
-    cavities.used = static_cast<std::size_t>(fields.whole_number("group", 1, groups)) - 1;
-    return;
-  }
-  if (groups > 1)
-    throw UserError(fields.place("group"),
-                    "is missing, and the mesh has hollows of different sizes (" +
-                        listed_by_group(cavities.groups) + ")",
-                    "give the number of those that are filled");
-}
-
-}  // namespace
-
 std::string numbers_text(const std::vector<std::size_t>& members) {
   std::string text;
   for (std::size_t i = 0; i < members.size(); ++i) {
@@ -77,7 +48,7 @@ std::string listed(const std::vector<HollowGroup>& groups) {
   return text;
 }
 
-void take_one(MeshCavities& cavities, const std::string& number, const Place& where) {
+void take_one(MeshCavities& cavities, const std::string& number, const UserTerms& terms) {
   const std::size_t hollows = cavities.survey.hollows.size();
   for (std::size_t group = 0; group < cavities.groups.size(); ++group) {
     for (const std::size_t member : cavities.groups[group].members) {
@@ -87,8 +58,8 @@ void take_one(MeshCavities& cavities, const std::string& number, const Place& wh
       return;
     }
   }
-  throw UserError(where, "\"" + number + "\" is none of the mesh's cavities",
-                  hollows == 1 ? std::string("it has one; leave the option out")
+  throw UserError(terms.place("cavity"), "\"" + number + "\" is none of the mesh's cavities",
+                  hollows == 1 ? "it has one; leave the " + terms.one + " out"
                                : "give a number from 1 to " + std::to_string(hollows) + " (" +
                                      listed(cavities.groups) + ")");
 }
@@ -105,35 +76,6 @@ MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes) 
                         .solids = std::make_shared<TypicalSolids>()};
   cavities.description += " in " + geometry::name_of(cavities.survey.unit);
   cavities.groups = groups_of(cavities.survey.hollows);
-  return cavities;
-}
-
-MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
-                           const Library& library) {
-  if (!library.memory) return measured_mesh(path, wishes);
-  return library.memory->measured(path, wishes, library.only_remembered);
-}
-
-MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
-  SurveyWishes wishes;
-  wishes.role = role(fields.text("role"), fields.place("role"));
-  wishes.reading.unit_belongs_at = fields.place("unit");
-  if (const auto unit = fields.optional_text("unit"))
-    wishes.reading.unit = geometry::length_unit(*unit, fields.place("unit"));
-  if (const auto up = fields.optional_text("up"))
-    wishes.reading.up = geometry::axis(*up, fields.place("up"));
-  if (const auto leaning = fields.optional_text("leaning_up"))
-    wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("leaning_up"));
-  if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
-  if (wishes.on_board && wishes.role != Role::body)
-    throw UserError(fields.place("on_board"),
-                    "goes with a mould's body, not with a " + name_of(*wishes.role),
-                    "leave it out, or give the role \"body\"");
-  const std::string path = library.resolve(fields.text("file"), fields.place("file"));
-  fields.has("group");
-  fields.refuse_unknown();
-  MeshCavities cavities = measured_mesh(path, wishes, library);
-  choose_group(cavities, fields);
   return cavities;
 }
 

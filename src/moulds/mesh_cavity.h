@@ -1,9 +1,8 @@
 #pragma once
 
 #include "moulds/hollow_groups.h"
-#include "moulds/library.h"
 #include "moulds/mesh_survey.h"
-#include "units/fields.h"
+#include "units/question.h"
 
 #include <cstddef>
 #include <memory>
@@ -37,17 +36,10 @@ std::string listed(const std::vector<HollowGroup>& groups);
 /// "1, 3 to 5": numbers from 1 of what is numbered from 0, ascending.
 std::string numbers_text(const std::vector<std::size_t>& members);
 
-/// Takes the hollow with that number, from 1, alone; UserError at `where` if there is none.
-void take_one(MeshCavities& cavities, const std::string& number, const Place& where);
+/// Takes the hollow with that number, from 1, alone; UserError at "cavity" if there is none.
+void take_one(MeshCavities& cavities, const std::string& number, const UserTerms& terms);
 
 /// Reads, mends and measures a mesh; the group that holds most is the one used.
 MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes);
-/// The same, remembered where the library has a memory.
-MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
-                           const Library& library);
-
-/// The mesh that the object under "mesh" of a mould file names, with its unit, role, upright axis
-/// and, where its hollows differ, the group of them that is filled.
-MeshCavities read_mesh_cavities(const Fields& fields, const Library& library);
 
 }  // namespace brimwright::moulds

@@ -32,8 +32,6 @@ std::string stamp_of(const std::string& path) {
          std::to_string(since_epoch(facts.st_ctim));
 }
 
-/// The complaints and descriptions of a mesh name its path and where its unit belongs, so both are
-/// part of the key.
 std::string text_of(const SurveyWishes& wishes) {
   const auto number = [](const auto& wish) {
     return wish ? std::to_string(static_cast<int>(*wish)) + "/" : std::string("-/");
@@ -42,10 +40,12 @@ std::string text_of(const SurveyWishes& wishes) {
                      (wishes.on_board ? "board/" : "-/");
   if (wishes.reading.leaning_up)
     for (const double part : *wishes.reading.leaning_up) text += exact(part) + "/";
-  return text + wishes.reading.unit_belongs_at.file + "\n" + wishes.reading.unit_belongs_at.field;
+  return text;
 }
 
-std::size_t facets_of(const std::variant<MeshCavities, UserError>& finding) {
+using Finding = std::variant<MeshCavities, Question, UserError>;
+
+std::size_t facets_of(const Finding& finding) {
   const auto* cavities = std::get_if<MeshCavities>(&finding);
   if (cavities == nullptr) return 1;
   std::size_t facets = cavities->survey.mesh.triangles.size();
@@ -54,16 +54,18 @@ std::size_t facets_of(const std::variant<MeshCavities, UserError>& finding) {
 }
 
 /// A mesh that is refused may have taken as long to look at as one that is not.
-std::variant<MeshCavities, UserError> finding_of(const std::string& path,
-                                                 const SurveyWishes& wishes) {
+Finding finding_of(const std::string& path, const SurveyWishes& wishes) {
   try {
     return measured_mesh(path, wishes);
+  } catch (const Question& question) {
+    return question;
   } catch (const UserError& error) {
     return error;
   }
 }
 
-MeshCavities cavities_in(std::variant<MeshCavities, UserError> finding) {
+MeshCavities cavities_in(Finding finding) {
+  if (const auto* question = std::get_if<Question>(&finding)) throw *question;
   if (const auto* error = std::get_if<UserError>(&finding)) throw *error;
   return std::get<MeshCavities>(std::move(finding));
 }
@@ -77,6 +79,7 @@ MeshCavities MeshMemory::measured(const std::string& path, const SurveyWishes& w
                                   bool only_remembered) {
   const auto key_now = [&] {
     const std::string stamp = stamp_of(path);
+    // Its path too: complaints and descriptions name it.
     return stamp.empty() ? stamp : stamp + "\n" + path + "\n" + text_of(wishes);
   };
   const auto remembered = [&](const std::string& key) -> std::optional<Finding> {
@@ -117,6 +120,12 @@ void MeshMemory::keep(const std::string& key, const Finding& finding) {
       std::next(known_.begin()), known_.end(),
       [&](const Known& known) { return (facets += facets_of(known.finding)) > most_facets_; });
   known_.erase(first_too_many, known_.end());
+}
+
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
+                           const Library& library) {
+  if (!library.memory) return measured_mesh(path, wishes);
+  return library.memory->measured(path, wishes, library.only_remembered);
 }
 
 }  // namespace brimwright::moulds

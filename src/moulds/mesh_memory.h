@@ -1,8 +1,9 @@
 #pragma once
 
+#include "moulds/library.h"
 #include "moulds/mesh_cavity.h"
 #include "moulds/mesh_survey.h"
-#include "units/user_error.h"
+#include "units/question.h"
 
 #include <cstddef>
 #include <list>
@@ -36,7 +37,7 @@ class MeshMemory {
   std::size_t count() const;
 
  private:
-  using Finding = std::variant<MeshCavities, UserError>;
+  using Finding = std::variant<MeshCavities, Question, UserError>;
   struct Known {
     std::string key;
     Finding finding;
@@ -48,5 +49,9 @@ class MeshMemory {
   mutable std::mutex memory_, measuring_;
   std::list<Known> known_;  // the last used first
 };
+
+/// As measured_mesh() of mesh_cavity.h, remembered where the library has a memory.
+MeshCavities measured_mesh(const std::string& path, const SurveyWishes& wishes,
+                           const Library& library);
 
 }  // namespace brimwright::moulds

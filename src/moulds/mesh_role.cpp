@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 #include <vector>
 
 namespace brimwright::moulds {
@@ -33,8 +34,11 @@ std::string counted(std::size_t number, const std::string& one) {
 
 std::string percent_text(double share) { return fixed(100 * share, share < 0.01 ? 2 : 1) + " %"; }
 
-std::string in_words(const OtherWayUp& way) {
-  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket");
+Answer up_is(Axis up) { return {"up", name_of(up)}; }
+Answer role_is(Role role) { return {"role", name_of(role)}; }
+
+Words in_words(const OtherWayUp& way) {
+  return "with " + up_is(way.up) + " it has " + counted(way.pockets, "pocket");
 }
 
 /// The depth of the deepest pocket, of the whole height.
@@ -53,12 +57,19 @@ bool looks_like_a_body(const TriangleMesh& mesh, const PocketSurvey& pockets) {
   return holds_enough && relative_depth(mesh, pockets) >= deep_pocket;
 }
 
-const std::string cavity_or =
-    "say --role cavity if it is the hollow itself or the finished piece, or ";
-
-RoleFinding asked(const std::string& problem, const std::string& if_mould) {
-  return {
-      .role = {}, .told = {}, .question = {problem, cavity_or + if_mould + " if it is the mould"}};
+/// `if_mould` is what to say if it is one; `ways_up`, which of them are likely.
+RoleFinding asked(Words problem, const Words& if_mould, const std::vector<Axis>& ways_up = {}) {
+  std::vector<Choice> choices = {{{role_is(Role::cavity)}}};
+  for (const Axis up : ways_up) choices.push_back({{role_is(Role::body), up_is(up)}});
+  if (ways_up.empty()) choices.push_back({{role_is(Role::body)}});
+  return {.role = {},
+          .told = {},
+          .question = {.asks = "role",
+                       .problem = std::move(problem),
+                       .remedy = "say " + role_is(Role::cavity) +
+                                 " if it is the hollow itself or the finished piece, or " +
+                                 if_mould + " if it is the mould",
+                       .choices = std::move(choices)}};
 }
 
 RoleFinding of_body(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis up,
@@ -68,12 +79,13 @@ RoleFinding of_body(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis 
       if (way.share < other_body && (way.pockets < 2 || way.share < other_tray)) continue;
       return asked("may be a mould's body, but which way up is not clear: as it stands it has " +
                        counted(pockets.pockets.size(), "pocket") + ", " + in_words(way),
-                   "--role body with --up " + name_of(up) + " or --up " + name_of(way.up));
+                   role_is(Role::body) + " with " + up_is(up) + " or " + up_is(way.up),
+                   {up, way.up});
     }
   }
-  std::string told = "Taken for a mould's body: its pockets are " +
-                     percent_text(share_in_pockets(pockets)) +
-                     " of pockets and solid together. If it is not, say --role cavity.";
+  Words told = "Taken for a mould's body: its pockets are " +
+               percent_text(share_in_pockets(pockets)) +
+               " of pockets and solid together. If it is not, say " + role_is(Role::cavity) + ".";
   if (const std::size_t holes = holes_through(mesh); holes > 0)
     told += " It has " + counted(holes, "hole") +
             " right through: a pocket that drains is not among those counted.";
@@ -89,20 +101,20 @@ std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, Axis up
     if (!others.empty() && others.front().share >= none_other_way_up)
       return asked("may be the hollow itself, or a mould's body that is not the right way up: " +
                        in_words(others.front()),
-                   "--role body with --up " + name_of(others.front().up));
+                   role_is(Role::body) + " with " + up_is(others.front().up), {others.front().up});
   }
   if (const std::size_t holes = holes_through(mesh); holes > 0)
     return asked("has " + counted(holes, "hole") +
                      " right through, as a tube, a frame or a drained mould has",
-                 "--role body (or --on-board where it stands on one)");
+                 role_is(Role::body) + " (or " + Answer{"on-board"} + " where it stands on one)");
   if (hollow.fill < least_fill)
     return asked("may be a mould that holds nothing as it stands: it fills only " +
                      percent_text(hollow.fill) + " of the least shape without dents round it",
-                 "--role body");
+                 role_is(Role::body));
   if (hollow.deepest > deepest_dent || hollow.depth_share > deepest_dent_share)
     return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +
                      trimmed(hollow.deepest / millimetre, 1) + " mm deep",
-                 "--role body");
+                 role_is(Role::body));
   return std::nullopt;
 }
 
@@ -125,20 +137,21 @@ RoleFinding role_of_closed(const TriangleMesh& mesh, const PocketSurvey& pockets
   if (share >= no_pockets)
     return asked("may be a mould's body, or a piece with a hollow on top: what it would hold is " +
                      percent_text(share) + " of that and its solid together",
-                 "--role body");
+                 role_is(Role::body));
   if (pockets.sealed_voids > 0)
     return asked("has " + counted(pockets.sealed_voids, "hollow") +
                      " shut up in it, as two halves of a mould have when put together",
-                 "take one half alone, with --role body,");
+                 "take one half alone, with " + role_is(Role::body) + ",");
   if (const std::size_t parts = parts_of(mesh).size(); parts > 1)
     return asked("is " + std::to_string(parts) +
                      " separate solids: they may be hollows, or the parts of a mould",
-                 "--role body");
+                 role_is(Role::body));
   if (const auto question = asked_for_its_shape(mesh, up)) return *question;
   return {.role = Role::cavity,
           .told =
               "Taken for the hollow itself or the finished piece: it holds nothing, and has no "
-              "dent or hole to speak of. If it is a mould's body, say --role body.",
+              "dent or hole to speak of. If it is a mould's body, say " +
+              role_is(Role::body) + ".",
           .question = {}};
 }
 
@@ -148,9 +161,11 @@ std::optional<RoleQuestion> is_it_upside_down(const TriangleMesh& body, const Po
   for (const OtherWayUp& way : other_ways_up(body, up)) {
     if (way.pockets < 2 || way.share < other_tray) continue;
     return RoleQuestion{
-        "may not be the right way up: as it stands it is one basin, " + in_words(way),
-        "say --up " + name_of(up) + " if it is, or --up " + name_of(way.up) +
-            " (in a mould file under \"mesh\": \"up\")"};
+        .asks = "up",
+        .problem = "may not be the right way up: as it stands it is one basin, " + in_words(way),
+        .remedy = "say " + up_is(up) + " if it is, or " + up_is(way.up) +
+                  Words::outside_a_file(" (in a mould file under \"mesh\": \"up\")"),
+        .choices = {{{up_is(up)}}, {{up_is(way.up)}}}};
   }
   return std::nullopt;
 }

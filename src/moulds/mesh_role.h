@@ -3,10 +3,11 @@
 #include "geometry/files/mesh_file.h"
 #include "geometry/pockets/pockets.h"
 #include "geometry/surface/triangle_mesh.h"
-#include "units/user_error.h"
+#include "units/question.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace brimwright::moulds {
 
@@ -19,7 +20,9 @@ Role role(const std::string& text, const Place& where);  ///< "cavity", "body" o
 /// What to ask where a mesh does not tell its role, or its upright: what is unclear, and what to
 /// say. No volume stands in either: what a question leads to may be another figure.
 struct RoleQuestion {
-  std::string problem, remedy;
+  std::string asks;  // "role" or "up"
+  Words problem, remedy;
+  std::vector<Choice> choices;
 };
 
 /// The role of a closed mesh, or a question where it is not clear. A wrong answer is worse than a
@@ -39,7 +42,7 @@ struct RoleQuestion {
 /// hollow runs out at its ends and is no deeper than an engraving.
 struct RoleFinding {
   std::optional<Role> role;
-  std::string told;       // what it was taken for, and why
+  Words told;             // what it was taken for, and why
   RoleQuestion question;  // where there is no role
 };
 RoleFinding role_of_closed(const geometry::TriangleMesh& mesh,

@@ -33,16 +33,16 @@ std::string counted(std::size_t number, const std::string& one) {
   return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
 }
 
-void add(std::vector<Remark>& all, std::vector<Remark> more) {
-  std::move(more.begin(), more.end(), std::back_inserter(all));
+void add(std::vector<Advice>& all, const std::vector<Remark>& more) {
+  for (const auto& [severity, text] : more) all.push_back({severity, text});
 }
 
 TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path, const FileFrame& frame,
-                            std::vector<Remark>& remarks) {
+                            std::vector<Advice>& remarks) {
   Mended mend = mended(std::move(mesh), path, MendAim::closed_solid);
   add(remarks, remarks_of(mend, path, frame));
   CheckedSolid checked = checked_solid(std::move(mend.mesh), path);
-  add(remarks, std::move(checked.remarks));
+  add(remarks, checked.remarks);
   return std::move(checked.solid);
 }
 
@@ -138,7 +138,7 @@ void remark_on_rims(MeshSurvey& survey) {
   survey.remarks.push_back({Severity::note, text});
 }
 
-void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Remark>& remarks) {
+void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Advice>& remarks) {
   for (std::size_t i = 0; i < hollows.size(); ++i) {
     const auto& air = hollows[i].trapped_air;
     // A thousandth of a hollow is less than the bubbles of any pour.
@@ -150,7 +150,7 @@ void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Remark>& rema
   }
 }
 
-void remark_on_leftovers(const PocketSurvey& survey, std::vector<Remark>& remarks) {
+void remark_on_leftovers(const PocketSurvey& survey, std::vector<Advice>& remarks) {
   if (survey.dents > 0)
     remarks.push_back({Severity::note, counted(survey.dents, "dent") + " that would hold " +
                                            fixed(survey.dents_volume / millilitre, 2) +
@@ -167,8 +167,9 @@ void remark_on_lean(MeshSurvey& survey) {
   const auto& [x, y, z] = lean->up;
   survey.remarks.push_back(
       {Severity::caution, "Its largest flat face leans " + fixed(lean->angle.degrees(), 1) +
-                              " degrees from level. If it should be level, say --up " +
-                              fixed(x, 4) + "," + fixed(y, 4) + "," + fixed(z, 4) + "."});
+                              " degrees from level. If it should be level, say " +
+                              Answer{"up", fixed(x, 4) + "," + fixed(y, 4) + "," + fixed(z, 4)} +
+                              "."});
 }
 
 /// The air a cavity keeps and the walls that lean in it, told by its surface without the lid.
@@ -260,24 +261,27 @@ void measure_cavities(MeshSurvey& survey, const std::string& path) {
                              (deficit > Share() ? "more." : "less.")});
 }
 
-std::string in_words(const OtherWayUp& way) {
-  return "with --up " + name_of(way.up) + " it has " + counted(way.pockets, "pocket");
-}
-
 [[noreturn]] void refuse_without_pockets(const MeshSurvey& survey, const std::string& path) {
   const auto others =
       survey.role == Role::body ? other_ways_up(survey.mesh, survey.up) : std::vector<OtherWayUp>{};
+  const Answer cavity{"role", name_of(Role::cavity)}, on_board{"on-board"};
   if (others.empty())
-    throw UserError({.file = path,
-                     .field = "",
-                     .problem = "holds no liquid, whichever way up",
-                     .remedy = "if it is a tube or frame without a floor, stand it on a board with "
-                               "--on-board; if it is the hollow itself or the finished piece, say "
-                               "--role cavity"});
-  throw UserError({.file = path,
-                   .field = "",
-                   .problem = "holds no liquid this way up; " + in_words(others.front()),
-                   .remedy = "say which way is up"});
+    throw Question(
+        {.file = path,
+         .field = "",
+         .asks = "role",
+         .problem = "holds no liquid, whichever way up",
+         .remedy = "if it is a tube or frame without a floor, stand it on a board with " +
+                   on_board + "; if it is the hollow itself or the finished piece, say " + cavity,
+         .choices = {{{on_board}}, {{cavity}}}});
+  const Answer up{"up", name_of(others.front().up)};
+  throw Question({.file = path,
+                  .field = "",
+                  .asks = "up",
+                  .problem = "holds no liquid this way up; with " + up + " it has " +
+                             counted(others.front().pockets, "pocket"),
+                  .remedy = "say which way is up",
+                  .choices = {{{up}}}});
 }
 
 void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& path) {
@@ -291,8 +295,12 @@ void take_pockets(MeshSurvey& survey, PocketSurvey pockets, const std::string& p
 }
 
 [[noreturn]] void ask(const RoleQuestion& question, const std::string& path) {
-  throw UserError(
-      {.file = path, .field = "", .problem = question.problem, .remedy = question.remedy});
+  throw Question({.file = path,
+                  .field = "",
+                  .asks = question.asks,
+                  .problem = question.problem,
+                  .remedy = question.remedy,
+                  .choices = question.choices});
 }
 
 void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& path,
@@ -318,11 +326,13 @@ void find_role_of_closed(MeshSurvey& survey, const std::string& path, bool up_is
 /// facet has made one.
 void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path) {
   const std::vector<Rim> rims = rims_of(survey.mesh);
-  throw UserError({.file = path,
-                   .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
-                   .problem = "is open, and as a skin it would hold liquid on both sides",
-                   .remedy = "if it is a mould's body, close it in the modelling program and say "
-                             "--role body; if it is a skin, leave the inner surface alone"});
+  throw Question({.file = path,
+                  .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
+                  .asks = "role",
+                  .problem = "is open, and as a skin it would hold liquid on both sides",
+                  .remedy = "if it is a mould's body, close it in the modelling program and say " +
+                            Answer{"role", name_of(Role::body)} +
+                            "; if it is a skin, leave the inner surface alone"});
 }
 
 void measure_skin(MeshSurvey& survey, const std::string& path) {
@@ -371,7 +381,7 @@ void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& w
 
 /// An open mesh as a skin, if it can be one.
 std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string& path,
-                                    const FileFrame& frame, std::vector<Remark>& remarks) {
+                                    const FileFrame& frame, std::vector<Advice>& remarks) {
   try {
     Mended mend = mended(mesh, path, MendAim::open_skin);
     if (!is_open_above_only(mend.mesh)) return std::nullopt;
@@ -384,7 +394,7 @@ std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string&
 
 void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
                      const std::string& path) {
-  std::vector<Remark> closing;
+  std::vector<Advice> closing;
   try {
     survey.mesh = soundly_closed(mesh, path, survey.frame, closing);
   } catch (const UserError&) {
@@ -395,8 +405,20 @@ void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& 
         {Severity::note, "Taken for a mould's inner surface: it is open above."});
     return measure_skin(survey, path);
   }
-  add(survey.remarks, std::move(closing));
+  std::move(closing.begin(), closing.end(), std::back_inserter(survey.remarks));
   find_role_of_closed(survey, path, wishes.reading.up || wishes.reading.leaning_up);
+}
+
+/// The hole of a solid may be the opening of a skin.
+[[noreturn]] void ask_whether_skin(const LargeHole& hole, const FileFrame& frame) {
+  const Answer skin{"role", name_of(Role::skin)};
+  throw Question({.file = hole.parts().file,
+                  .field = place_text(hole.at_mm(), frame),
+                  .asks = "role",
+                  .problem = hole.parts().problem,
+                  .remedy = hole.parts().remedy +
+                            "; if it is the inner surface of a mould, open at the top, say " + skin,
+                  .choices = {{{skin}}}});
 }
 
 }  // namespace
@@ -410,13 +432,16 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
                     .mesh = {},
                     .hollows = {},
                     .basins = {},
-                    .remarks = std::move(file.remarks),
+                    .remarks = {},
                     .undercuts = {}};
+  add(survey.remarks, file.remarks);
   try {
     if (wishes.role || wishes.on_board)
       survey_as_said(survey, std::move(file.mesh), wishes, path);
     else
       survey_as_found(survey, std::move(file.mesh), wishes, path);
+  } catch (const LargeHole& hole) {
+    ask_whether_skin(hole, file.frame);
   } catch (const PlacedError& error) {
     UserError::Parts parts = error.parts();
     parts.field = place_text(error.at_mm(), file.frame);

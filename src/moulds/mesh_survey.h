@@ -6,8 +6,7 @@
 #include "geometry/surface/triangle_mesh.h"
 #include "moulds/mesh_role.h"
 #include "units/quantity.h"
-#include "units/remark.h"
-#include "units/user_error.h"
+#include "units/question.h"
 
 #include <array>
 #include <optional>
@@ -39,7 +38,7 @@ struct MeshSurvey {
   geometry::TriangleMesh mesh;  // mended, upright, in millimetres
   std::vector<Hollow> hollows;  // a cavity mesh has one for each separate solid
   std::vector<geometry::JointBasin> basins;
-  std::vector<Remark> remarks;  // mends, the role found, the way it stands, rims, coarse facets
+  std::vector<Advice> remarks;  // mends, the role found, the way it stands, rims, coarse facets
   std::optional<std::string> undercuts;  // where the wall leans over what is poured, in words
 };
 
@@ -55,8 +54,8 @@ struct SurveyWishes {
 ///
 /// Without a role it is found where it is clear: an open surface whose rims all lie in its upper
 /// half is a skin, a closed one a body or a cavity as role_of_closed tells. Where it is not clear,
-/// and where a body of one pocket may be upside down and nobody said which way is up, UserError
-/// asks, with the options to type. UserError also for what cannot be mended and for a body or skin
+/// and where a body of one pocket may be upside down and nobody said which way is up, a Question
+/// asks for "role" or "up". UserError also for what cannot be mended and for a body or skin
 /// that holds nothing. Places in errors and remarks are in the file's own numbers and axes.
 MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes);
 

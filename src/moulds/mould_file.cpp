@@ -1,6 +1,8 @@
 #include "moulds/mould_file.h"
 
 #include "moulds/mesh_cavity.h"
+#include "moulds/mesh_memory.h"
+#include "moulds/mesh_reading.h"
 #include "moulds/shape.h"
 #include "moulds/usual_moulds.h"
 #include "moulds/water_weighing.h"
@@ -70,13 +72,13 @@ Dry of_dimensions(const Shape& shape) {
           .shape = shape};
 }
 
-Dry of_mesh(MeshCavities mesh) {
+Dry of_mesh(MeshCavities mesh, const UserTerms& terms) {
   const Hollow& hollow = mesh.typical();
   return {.curve = hollow.curve,
           .floor = hollow.floor_mm * millimetre,
           .description = mesh.description,
           .measurements = {{.way = Way::mesh, .brimful = hollow.curve.brimful()}},
-          .remarks = mesh.survey.remarks,
+          .remarks = remarks_in(terms, mesh.survey.remarks),
           .shape = {},
           .mesh = typical_solid(mesh),
           .found = std::move(mesh)};
@@ -86,7 +88,7 @@ Dry of_mesh(MeshCavities mesh) {
 Dry read_dry(const std::optional<Shape>& shape, const std::optional<Fields>& mesh,
              const Library& library) {
   if (!mesh) return of_dimensions(*shape);
-  Dry cavity = of_mesh(read_mesh_cavities(*mesh, library));
+  Dry cavity = of_mesh(read_mesh_cavities(*mesh, library), terms_of_mesh(*mesh));
   if (shape) {
     const Dry second = of_dimensions(*shape);
     cavity.description += "; " + second.description;
@@ -280,17 +282,17 @@ Mould read_mould(const Fields& fields, const Library& library) {
   return mould;
 }
 
-Mould mould_of_mesh(const std::string& path, const SurveyWishes& wishes, const Library& library,
-                    const std::optional<std::string>& cavity) {
+Mould mould_of_mesh(const std::string& path, const SurveyWishes& wishes, const UserTerms& terms,
+                    const Library& library, const std::optional<std::string>& cavity) {
   MeshCavities cavities = measured_mesh(path, wishes, library);
-  if (cavity) take_one(cavities, *cavity, {"command line", "--cavity"});
+  if (cavity) take_one(cavities, *cavity, terms);
   Heading heading{.name = std::filesystem::path(path).stem().string(),
                   .note = {},
                   .cavities = cavities.count(),
                   .owned = 1,
                   .unmould_after = {},
                   .bends = false};
-  Mould mould = assembled(path, std::move(heading), of_mesh(std::move(cavities)), 1);
+  Mould mould = assembled(path, std::move(heading), of_mesh(std::move(cavities), terms), 1);
   mould.is_mesh_alone = true;
   return mould;
 }

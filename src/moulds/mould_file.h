@@ -20,8 +20,10 @@ Mould read_mould(const Fields& fields, const Library& library);
 
 /// A mesh on its own as a mould: what `gauge cup.stl` measures. Its cavities are the hollows that
 /// hold most together; `found` has all of them. With `cavity`, a number from 1, it is that hollow
-/// alone; UserError at --cavity if there is none of that number.
+/// alone; UserError at "cavity" if there is none of that number. What its remarks advise to say is
+/// in `terms`.
 Mould mould_of_mesh(const std::string& path, const SurveyWishes& wishes,
-                    const Library& library = {}, const std::optional<std::string>& cavity = {});
+                    const UserTerms& terms = plain_terms(), const Library& library = {},
+                    const std::optional<std::string>& cavity = {});
 
 }  // namespace brimwright::moulds

@@ -8,7 +8,6 @@
 
 #include <nlohmann/json.hpp>
 
-
 namespace brimwright::reports {
 namespace {
 

@@ -17,23 +17,24 @@ std::vector<Working> named(const std::vector<Working>& all, const std::string& n
   return found;
 }
 
-[[noreturn]] void refuse_unknown(const std::vector<Working>& all, const std::string& name) {
+[[noreturn]] void refuse_unknown(const std::vector<Working>& all, const std::string& name,
+                                 const Place& where) {
   std::vector<std::string> names;
   for (const Working& one : all) names.push_back(one.of);
   const auto nearest = nearest_name(name, names);
-  throw UserError({"command line", "--explain"}, "\"" + name + "\" is no figure of this plan",
+  throw UserError(where, "\"" + name + "\" is no figure of this plan",
                   (nearest ? "did you mean \"" + *nearest + "\"? " : "") +
                       std::string("Without a name the figures are listed"));
 }
 
 }  // namespace
 
-std::string explained(const PlanRequest& request, Form form, const planning::Run& run,
+std::string explained(const PlanRequest& request, const Request& whole, const planning::Run& run,
                       const planning::Plan& plan) {
   const std::vector<Working> all = planning::workings_of(run, plan);
   const std::vector<Working> asked = named(all, *request.explain);
-  if (asked.empty()) refuse_unknown(all, *request.explain);
-  if (form == Form::json) return reports::workings_json(run.name, asked);
+  if (asked.empty()) refuse_unknown(all, *request.explain, whole.terms.place("explain"));
+  if (whole.form == Form::json) return reports::workings_json(run.name, asked);
   return request.explain->empty() ? reports::workings_list(asked) : reports::workings_text(asked);
 }
 

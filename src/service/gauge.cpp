@@ -8,7 +8,6 @@
 #include "service/cut_open.h"
 #include "service/cut_reading.h"
 #include "service/gauge_embeds.h"
-#include "service/outputs.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -28,62 +27,64 @@ constexpr int fine_facets = 720;
 // What a printed or cast cavity needs: round walls short by 0.005 % of what they should hold.
 constexpr int facets_to_print = 360;
 
-Place option(const std::string& name) { return {"command line", name}; }
-
 bool is_mould_file(const std::string& path) {
   return std::filesystem::path(path).extension() == ".json";
 }
 
-void refuse_mesh_options(const GaugeRequest& request) {
-  for (const auto& [name, is_given] : {std::pair{"--unit", request.unit.has_value()},
-                                       {"--up", request.up.has_value()},
-                                       {"--role", request.role.has_value()},
-                                       {"--cavity", request.cavity.has_value()},
-                                       {"--on-board", request.on_board}})
+void refuse_mesh_options(const GaugeRequest& request, const UserTerms& terms) {
+  for (const auto& [name, is_given] : {std::pair{"unit", request.unit.has_value()},
+                                       {"up", request.up.has_value()},
+                                       {"role", request.role.has_value()},
+                                       {"cavity", request.cavity.has_value()},
+                                       {"on-board", request.on_board}})
     if (is_given)
-      throw UserError(option(name), "goes with a mesh, and " + request.file + " is a mould file",
+      throw UserError(terms.place(name),
+                      "goes with a mesh, and " + request.file + " is a mould file",
                       "leave it out; the mould file says it under \"mesh\"");
 }
 
-Mould measured(const GaugeRequest& request, const moulds::Library& library) {
+Mould measured(const GaugeRequest& request, const UserTerms& terms,
+               const moulds::Library& library) {
   if (request.text || is_mould_file(request.file)) {
-    refuse_mesh_options(request);
+    refuse_mesh_options(request, terms);
     return moulds::read_mould(
         request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file),
         library);
   }
   moulds::SurveyWishes wishes;
-  if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, option("--unit"));
+  if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, terms.place("unit"));
   if (request.up && request.up->find(',') != std::string::npos)
-    wishes.reading.leaning_up = geometry::direction(*request.up, option("--up"));
+    wishes.reading.leaning_up = geometry::direction(*request.up, terms.place("up"));
   else if (request.up)
-    wishes.reading.up = geometry::axis(*request.up, option("--up"));
-  if (request.role) wishes.role = moulds::role(*request.role, option("--role"));
+    wishes.reading.up = geometry::axis(*request.up, terms.place("up"));
+  if (request.role) wishes.role = moulds::role(*request.role, terms.place("role"));
   wishes.on_board = request.on_board;
   if (wishes.on_board && wishes.role && *wishes.role != moulds::Role::body)
-    throw UserError(option("--on-board"), "goes with a mould's body, not with a " + *request.role,
+    throw UserError(terms.place("on-board"),
+                    "goes with a mould's body, not with a " + *request.role,
                     "leave one of the two out");
-  return moulds::mould_of_mesh(request.file, wishes, library, request.cavity);
+  return moulds::mould_of_mesh(request.file, wishes, terms, library, request.cavity);
 }
 
 /// What is asked of one cavity is refused where a mesh has unlike ones and nobody said which.
-void refuse_unlike_cavities(const GaugeRequest& request, const Mould& mould) {
+void refuse_unlike_cavities(const GaugeRequest& request, const UserTerms& terms,
+                            const Mould& mould) {
   if (!mould.is_mesh_alone || mould.found->one || mould.found->groups.size() < 2) return;
-  for (const auto& [name, is_given] : {std::pair{"--fit-volume", request.fit_volume.has_value()},
-                                       {"--fit-mass", request.fit_mass.has_value()},
-                                       {"--cast-wall", request.cast_wall.has_value()},
-                                       {"--cast-base", request.cast_base.has_value()},
-                                       {"--prop", request.prop.has_value()},
-                                       {"--pour", request.pour.has_value()},
-                                       {"--embed", request.embed.has_value()},
-                                       {"--picture", request.picture.has_value()},
-                                       {"--glb", request.glb.has_value()},
-                                       {"--write", request.write.has_value()}})
+  for (const auto& [name, is_given] : {std::pair{"fit-volume", request.fit_volume.has_value()},
+                                       {"fit-mass", request.fit_mass.has_value()},
+                                       {"cast-wall", request.cast_wall.has_value()},
+                                       {"cast-base", request.cast_base.has_value()},
+                                       {"prop", request.prop.has_value()},
+                                       {"pour", request.pour.has_value()},
+                                       {"embed", request.embed.has_value()},
+                                       {"picture", wants(request.files, FileKind::picture)},
+                                       {"glb", wants(request.files, FileKind::glb)},
+                                       {"stl", wants(request.files, FileKind::stl)}})
     if (is_given)
-      throw UserError(option(name),
+      throw UserError(terms.place(name),
                       "does not say which cavity it is for, and " + request.file +
                           " has unlike ones (" + moulds::listed(mould.found->groups) + ")",
-                      "say which with --cavity and its number");
+                      "say which with " + terms.say({"cavity"}) + " and its number");
 }
 
 /// Whether a length, as typed, is the other as this program shows it (reports::depth_text).
@@ -103,55 +104,59 @@ Length deepest(const Mould& mould) {
   return depth;
 }
 
-std::vector<Length> depths_asked(const GaugeRequest& request, const Mould& mould) {
+std::vector<Length> depths_asked(const GaugeRequest& request, const UserTerms& terms,
+                                 const Mould& mould) {
   std::vector<Length> depths;
   for (const auto& text : request.depths) {
     const Length most = deepest(mould);
-    Length depth = read_length(text, option("--depth"));
+    Length depth = read_length(text, terms.place("depth"));
     // A depth read off this program's own rounded figure is the brim, not above it.
     if (depth > most && is_shown_as(depth, most)) depth = most;
     if (depth > most)
-      throw UserError(option("--depth"), "\"" + text + "\" is deeper than the cavity",
+      throw UserError(terms.place("depth"), "\"" + text + "\" is deeper than the cavity",
                       "give at most " + at_most_text(most) + ", the brim");
     depths.push_back(depth);
   }
   return depths;
 }
 
-Length headspace(const GaugeRequest& request, const Mould& mould) {
+Length headspace(const GaugeRequest& request, const UserTerms& terms, const Mould& mould) {
   if (!request.below_brim) return {};
-  const Length length = read_length(*request.below_brim, option("--below-brim"));
+  const Length length = read_length(*request.below_brim, terms.place("below-brim"));
   if (length >= mould.curve.height())
     throw UserError(
-        option("--below-brim"), "leaves nothing to fill",
+        terms.place("below-brim"), "leaves nothing to fill",
         "give less than " + at_most_text(mould.curve.height()) + ", which is the cavity's depth");
   return length;
 }
 
-std::optional<reports::FitFinding> fit(const GaugeRequest& request, const Mould& mould) {
+std::optional<reports::FitFinding> fit(const GaugeRequest& request, const UserTerms& terms,
+                                       const Mould& mould) {
   if (!request.fit_volume && !request.fit_mass) {
     if (request.fit_depth_only)
-      throw UserError(option("--fit-depth-only"), "does not say what the cavity is to hold",
-                      "give --fit-volume or --fit-mass as well");
+      throw UserError(
+          terms.place("fit-depth-only"), "does not say what the cavity is to hold",
+          "give " + terms.say({"fit-volume"}) + " or " + terms.say({"fit-mass"}) + " as well");
     return std::nullopt;
   }
-  const std::string name = request.fit_volume ? "--fit-volume" : "--fit-mass";
+  const std::string name = request.fit_volume ? "fit-volume" : "fit-mass";
   moulds::FitWish wish;
   if (request.fit_volume && request.fit_mass)
-    throw UserError(option("--fit-mass"), "says again what --fit-volume says",
+    throw UserError(terms.place("fit-mass"),
+                    "says again what " + terms.say({"fit-volume"}) + " says",
                     "give one of the two");
   if (request.fit_volume) {
-    wish.pour = read_volume(*request.fit_volume, option(name));
+    wish.pour = read_volume(*request.fit_volume, terms.place(name));
   } else {
     if (!request.density)
-      throw UserError(option("--density"), "is missing",
+      throw UserError(terms.place("density"), "is missing",
                       "give the batter's, such as \"1.01 g/ml\": a mass alone is no volume");
-    wish.pour = read_mass(*request.fit_mass, option(name)) /
-                read_density(*request.density, option("--density"));
+    wish.pour = read_mass(*request.fit_mass, terms.place(name)) /
+                read_density(*request.density, terms.place("density"));
   }
-  wish.headspace = headspace(request, mould);
+  wish.headspace = headspace(request, terms, mould);
   if (request.fit_depth_only) wish.stretch = moulds::Stretch::depth_only;
-  return reports::FitFinding{wish, moulds::fit_for(mould, wish, option(name))};
+  return reports::FitFinding{wish, moulds::fit_for(mould, wish, terms.place(name))};
 }
 
 /// What a mould is cast round: the mesh as it stands, or the solid of a shape's cavity.
@@ -159,56 +164,61 @@ geometry::TriangleMesh master_of(const Mould& mould) {
   return moulds::solid_of(mould, fine_facets);
 }
 
-std::optional<reports::CastingFinding> casting(const GaugeRequest& request, const Mould& mould) {
+std::optional<reports::CastingFinding> casting(const GaugeRequest& request, const UserTerms& terms,
+                                               const Mould& mould) {
   if (!request.cast_wall && !request.cast_base) return std::nullopt;
   for (const auto& [name, value] :
-       {std::pair{"--cast-wall", request.cast_wall}, {"--cast-base", request.cast_base}})
+       {std::pair{"cast-wall", request.cast_wall}, {"cast-base", request.cast_base}})
     if (!value)
-      throw UserError(option(name), "is missing", "give both --cast-wall and --cast-base");
-  moulds::CastingBox box{.wall = read_length(*request.cast_wall, option("--cast-wall")),
-                         .base = read_length(*request.cast_base, option("--cast-base"))};
+      throw UserError(terms.place(name), "is missing",
+                      "give both " + terms.say({"cast-wall"}) + " and " + terms.say({"cast-base"}));
+  moulds::CastingBox box{.wall = read_length(*request.cast_wall, terms.place("cast-wall")),
+                         .base = read_length(*request.cast_base, terms.place("cast-base"))};
   if (request.cast_hung) box.master = moulds::CastingBox::Master::hung;
   reports::CastingFinding finding{
-      box, moulds::casting_need(master_of(mould), box, option("--cast-wall")), {}};
+      box, moulds::casting_need(master_of(mould), box, terms.place("cast-wall")), {}};
   if (request.cast_density)
-    finding.density = read_density(*request.cast_density, option("--cast-density"));
+    finding.density = read_density(*request.cast_density, terms.place("cast-density"));
   return finding;
 }
 
-std::optional<reports::PourFinding> pour(const GaugeRequest& request, const Mould& mould) {
+std::optional<reports::PourFinding> pour(const GaugeRequest& request, const UserTerms& terms,
+                                         const Mould& mould) {
   if (!request.pour || request.prop) return std::nullopt;
-  const Volume volume = read_volume(*request.pour, option("--pour"));
+  const Volume volume = read_volume(*request.pour, terms.place("pour"));
   if (!(volume > Volume()))
-    throw UserError(option("--pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
+    throw UserError(terms.place("pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
   if (volume > mould.curve.brimful())
-    throw UserError(option("--pour"), "\"" + *request.pour + "\" spills",
+    throw UserError(terms.place("pour"), "\"" + *request.pour + "\" spills",
                     "one cavity holds at most " + at_most(mould.curve.brimful() / millilitre, 2) +
                         " ml, to the brim");
   return reports::PourFinding{volume, mould.curve.depth_at(volume)};
 }
 
-std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
+std::optional<reports::TiltFinding> tilt(const GaugeRequest& request, const UserTerms& terms,
                                          const GaugeFindings& findings) {
   if (!request.prop) return std::nullopt;
   if (request.mark.has_value() == request.pour.has_value())
-    throw UserError(option("--prop"), "needs to know how far it is poured",
-                    "give either --mark (how far up the low wall) or --pour (a volume)");
+    throw UserError(terms.place("prop"), "needs to know how far it is poured",
+                    "give either " + terms.say({"mark"}) + " (how far up the low wall) or " +
+                        terms.say({"pour"}) + " (a volume)");
   const auto solid = moulds::solid_of(findings.mould, fine_facets);
   const double holding = moulds::holding_of(findings.mould, solid);
-  const geometry::Tilt tilt{read_angle(*request.prop, option("--prop")),
-                            read_low_side(request.low_side.value_or("+x"), option("--low-side"))};
-  check(tilt, option("--prop"));
+  const geometry::Tilt tilt{
+      read_angle(*request.prop, terms.place("prop")),
+      read_low_side(request.low_side.value_or("+x"), terms.place("low-side"))};
+  check(tilt, terms.place("prop"));
   const geometry::TiltedPour pour(solid, tilt);
   Length mark;
   Volume poured;  // in the solid; under a level overhang one mark stands for many volumes
   if (request.mark) {
-    mark =
-        geometry::reachable(pour, read_length(*request.mark, option("--mark")), option("--mark"));
+    mark = geometry::reachable(pour, read_length(*request.mark, terms.place("mark")),
+                               terms.place("mark"));
     poured = pour.volume_at(mark);
   } else {
-    poured = read_volume(*request.pour, option("--pour")) / holding;
+    poured = read_volume(*request.pour, terms.place("pour")) / holding;
     if (poured > pour.most())
-      throw UserError(option("--pour"), "\"" + *request.pour + "\" spills over the low brim",
+      throw UserError(terms.place("pour"), "\"" + *request.pour + "\" spills over the low brim",
                       "it holds at most " + at_most(holding * pour.most() / millilitre, 2) +
                           " ml at that angle");
     mark = pour.mark_for(poured);
@@ -227,29 +237,44 @@ std::optional<reports::TiltFinding> tilt(const GaugeRequest& request,
   return finding;
 }
 
-void refuse_options_without_use(const GaugeRequest& request) {
+std::string one_of(const std::vector<const char*>& members, const UserTerms& terms) {
+  std::string list;
+  for (std::size_t i = 0; i < members.size(); ++i) {
+    if (i > 0) list += i + 1 < members.size() ? ", " : " or ";
+    list += terms.say({members[i]});
+  }
+  return list;
+}
+
+void refuse_options_without_use(const GaugeRequest& request, const UserTerms& terms) {
   struct Row {
     const char* name;
     bool is_given, is_used;
-    const char* needs;
+    std::vector<const char*> needs;  // one of them
   };
   const bool fits = request.fit_volume || request.fit_mass;
-  const bool draws = request.picture || request.glb;
+  const bool glb = wants(request.files, FileKind::glb);
+  const bool draws = glb || wants(request.files, FileKind::picture);
   for (const Row& row :
-       {Row{"--density", request.density.has_value(), request.fit_mass.has_value(), "--fit-mass"},
-        Row{"--below-brim", request.below_brim.has_value(), fits || draws || request.embed,
-            "--fit-volume, --fit-mass, --embed, --picture or --glb"},
-        Row{"--cut-open", request.cut_open, request.glb.has_value(), "--glb"},
-        Row{"--cover", request.cover.has_value(), request.embed.has_value(), "--embed"},
-        Row{"--lying", request.lying.has_value(), request.embed.has_value(), "--embed"},
-        Row{"--cast-density", request.cast_density.has_value(), request.cast_wall.has_value(),
-            "--cast-wall"},
-        Row{"--cast-hung", request.cast_hung, request.cast_wall.has_value(), "--cast-wall"},
-        Row{"--mark", request.mark.has_value(), request.prop.has_value(), "--prop"},
-        Row{"--low-side", request.low_side.has_value(), request.prop.has_value(), "--prop"}})
-    if (row.is_given && !row.is_used)
-      throw UserError(option(row.name), "is of no use alone",
-                      std::string("it goes with ") + row.needs);
+       {Row{"density", request.density.has_value(), request.fit_mass.has_value(), {"fit-mass"}},
+        Row{"below-brim",
+            request.below_brim.has_value(),
+            fits || draws || request.embed,
+            {"fit-volume", "fit-mass", "embed", "picture", "glb"}},
+        Row{"cut-open", request.cut_open, glb, {"glb"}},
+        Row{"cover", request.cover.has_value(), request.embed.has_value(), {"embed"}},
+        Row{"lying", request.lying.has_value(), request.embed.has_value(), {"embed"}},
+        Row{"cast-density",
+            request.cast_density.has_value(),
+            request.cast_wall.has_value(),
+            {"cast-wall"}},
+        Row{"cast-hung", request.cast_hung, request.cast_wall.has_value(), {"cast-wall"}},
+        Row{"mark", request.mark.has_value(), request.prop.has_value(), {"prop"}},
+        Row{"low-side", request.low_side.has_value(), request.prop.has_value(), {"prop"}}}) {
+    if (!row.is_given || row.is_used) continue;
+    throw UserError(terms.place(row.name), "is of no use alone",
+                    "it goes with " + one_of(row.needs, terms));
+  }
 }
 
 /// All parts are closed; the cavity is a wall to look past, and gets no cap.
@@ -261,62 +286,52 @@ void cut_open(std::vector<geometry::ColouredPart>& parts) {
     mesh = name == "cavity" ? rear_of_wall(mesh, knife) : geometry::part_above(mesh, knife);
 }
 
-/// Files as bytes first, so that nothing is written when one of them cannot be made.
-std::vector<std::pair<std::string, std::string>> files_for(const GaugeRequest& request,
-                                                           const GaugeFindings& findings) {
-  const Mould& mould = findings.mould;
-  std::vector<std::pair<std::string, std::string>> files;
-  if (request.write) {
-    auto solid = moulds::solid_of(mould, facets_to_print);
-    if (findings.fit) solid = moulds::scaled(std::move(solid), findings.fit->fit);
-    files.emplace_back(*request.write, geometry::binary_stl_of(solid));
-  }
-  if (request.glb) {
-    const auto solid = moulds::solid_of(mould);
-    const Length line = mould.curve.height() - headspace(request, mould);
-    const std::array<float, 4> batter = {0.96f, 0.87f, 0.70f, 1}, wall = {0.6f, 0.6f, 0.65f, 0.3f};
-    std::vector<geometry::ColouredPart> parts = {
-        {"fill", geometry::filled_part(solid, line), batter}, {"cavity", solid, wall}};
-    if (findings.packing)
-      for (const auto& embed : findings.packing->solids)
-        parts.push_back({findings.packing->embed, embed, {0.35f, 0.55f, 0.85f, 1}});
-    if (findings.packing) parts[0].rgba[3] = 0.4f;  // so that they show through
-    if (request.cut_open) cut_open(parts);
-    files.emplace_back(*request.glb, geometry::glb_of(parts));
-  }
-  if (request.picture) {
-    reports::MouldPicture picture;
-    if (request.below_brim) picture.pour_line = mould.curve.height() - headspace(request, mould);
-    picture.depths = findings.depths;
-    files.emplace_back(*request.picture, reports::mould_picture_svg(mould, picture));
-  }
-  return files;
+std::string stl_of(const GaugeFindings& findings) {
+  auto solid = moulds::solid_of(findings.mould, facets_to_print);
+  if (findings.fit) solid = moulds::scaled(std::move(solid), findings.fit->fit);
+  return geometry::binary_stl_of(solid);
 }
 
-/// The files that the request wants written, each with an ending that fits.
-std::vector<Output> outputs_of(const GaugeRequest& request) {
-  std::vector<Output> outputs;
-  const auto add = [&](const char* name, const std::optional<std::string>& path, const char* what,
-                       const char* ending) {
-    if (!path) return;
-    outputs.push_back({name, *path});
-    check_ending(outputs.back(), what, {ending});
-  };
-  add("--write", request.write, "a binary STL", ".stl");
-  add("--glb", request.glb, "a model", ".glb");
-  add("--picture", request.picture, "a drawing", ".svg");
-  return outputs;
+std::string glb_of(const GaugeRequest& request, const UserTerms& terms,
+                   const GaugeFindings& findings) {
+  const auto solid = moulds::solid_of(findings.mould);
+  const Length line = findings.mould.curve.height() - headspace(request, terms, findings.mould);
+  const std::array<float, 4> batter = {0.96f, 0.87f, 0.70f, 1}, wall = {0.6f, 0.6f, 0.65f, 0.3f};
+  std::vector<geometry::ColouredPart> parts = {{"fill", geometry::filled_part(solid, line), batter},
+                                               {"cavity", solid, wall}};
+  if (findings.packing)
+    for (const auto& embed : findings.packing->solids)
+      parts.push_back({findings.packing->embed, embed, {0.35f, 0.55f, 0.85f, 1}});
+  if (findings.packing) parts[0].rgba[3] = 0.4f;  // so that they show through
+  if (request.cut_open) cut_open(parts);
+  return geometry::glb_of(parts);
+}
+
+std::string picture_of(const GaugeRequest& request, const UserTerms& terms,
+                       const GaugeFindings& findings) {
+  reports::MouldPicture picture;
+  if (request.below_brim)
+    picture.pour_line = findings.mould.curve.height() - headspace(request, terms, findings.mould);
+  picture.depths = findings.depths;
+  return reports::mould_picture_svg(findings.mould, picture);
+}
+
+std::string bytes_of(FileKind kind, const GaugeRequest& request, const UserTerms& terms,
+                     const GaugeFindings& findings) {
+  if (kind == FileKind::stl) return stl_of(findings);
+  if (kind == FileKind::glb) return glb_of(request, terms, findings);
+  if (kind == FileKind::picture) return picture_of(request, terms, findings);
+  throw std::logic_error("a file that no gauge makes");
 }
 
 }  // namespace
 
-reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& given,
-                              const geometry::Progress& progress) {
-  refuse_options_without_use(request);
-  const auto outputs = outputs_of(request);
+Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& given,
+              const Callbacks& callbacks) {
+  refuse_options_without_use(request, terms);
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(1, request.file);
-  GaugeFindings findings{.mould = measured(request, library),
+  GaugeFindings findings{.mould = measured(request, terms, library),
                          .depths = {},
                          .fit = {},
                          .casting = {},
@@ -324,22 +339,23 @@ reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library
                          .tilt = {},
                          .packing = {},
                          .written = {}};
-  check_targets(outputs, *library.named, library);  // before what takes long
-  refuse_unlike_cavities(request, findings.mould);
-  findings.depths = depths_asked(request, findings.mould);
-  findings.fit = fit(request, findings.mould);
-  findings.casting = casting(request, findings.mould);
-  findings.pour = pour(request, findings.mould);
-  findings.tilt = tilt(request, findings);
-  findings.packing = embeds_that_fit(
-      request, findings.mould, findings.mould.curve.height() - headspace(request, findings.mould),
-      library, progress);
-  check_targets(outputs, *library.named, library);  // the embed's files are known now
-  for (const auto& [path, bytes] : files_for(request, findings)) {
-    write_output(path, bytes);
-    findings.written.push_back(path);
+  callbacks.tell_read(*library.named);  // before what takes long
+  refuse_unlike_cavities(request, terms, findings.mould);
+  findings.depths = depths_asked(request, terms, findings.mould);
+  findings.fit = fit(request, terms, findings.mould);
+  findings.casting = casting(request, terms, findings.mould);
+  findings.pour = pour(request, terms, findings.mould);
+  findings.tilt = tilt(request, terms, findings);
+  const Length line = findings.mould.curve.height() - headspace(request, terms, findings.mould);
+  findings.packing =
+      embeds_that_fit(request, terms, findings.mould, line, library, callbacks.progress);
+  callbacks.tell_read(*library.named);  // the embed's files are known now
+  std::vector<MadeFile> files;
+  for (const auto& [kind, name] : request.files) {
+    files.push_back({name, bytes_of(kind, request, terms, findings)});
+    findings.written.push_back(name);
   }
-  return findings;
+  return {std::move(findings), std::move(files)};
 }
 
 }  // namespace brimwright::service

@@ -1,13 +1,21 @@
 #pragma once
 
+#include "moulds/library.h"
 #include "reports/gauge_report.h"
 #include "service/requests.h"
 
+#include <vector>
+
 namespace brimwright::service {
 
-/// Measures what the request names, as asked, and writes the files it asks for. UserError for
-/// anything wrong in the file or the options; then no file is written.
-reports::GaugeFindings gauged(const GaugeRequest& request, const moulds::Library& library,
-                              const geometry::Progress& progress = {});
+struct Gauged {
+  reports::GaugeFindings findings;
+  std::vector<MadeFile> files;  // as the request wants them
+};
+
+/// Measures what the request names, as asked. UserError for anything wrong in the file or in what
+/// is asked.
+Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& library,
+              const Callbacks& callbacks = {});
 
 }  // namespace brimwright::service

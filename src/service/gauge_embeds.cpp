@@ -9,13 +9,11 @@
 namespace brimwright::service {
 namespace {
 
-Place option(const std::string& name) { return {"command line", name}; }
-
-geometry::Lying lying(const std::string& said) {
+geometry::Lying lying(const std::string& said, const UserTerms& terms) {
   if (said == "level") return geometry::Lying::level;
   if (said == "layered") return geometry::Lying::layered;
   if (said == "free") return geometry::Lying::free;
-  throw UserError(option("--lying"), "\"" + said + "\" is no way to lie",
+  throw UserError(terms.place("lying"), "\"" + said + "\" is no way to lie",
                   "say level, layered or free");
 }
 
@@ -33,19 +31,20 @@ geometry::TriangleMesh cast_full(const moulds::Mould& mould) {
 }  // namespace
 
 std::optional<reports::PackingFinding> embeds_that_fit(const GaugeRequest& request,
+                                                       const UserTerms& terms,
                                                        const moulds::Mould& mould, Length line,
                                                        const moulds::Library& library,
                                                        const geometry::Progress& progress) {
   if (!request.embed) return std::nullopt;
   if (!request.cover)
-    throw UserError(option("--cover"), "is missing",
+    throw UserError(terms.place("cover"), "is missing",
                     "say how much batter is to lie round each embed, such as \"5 mm\"");
   const auto embed =
-      moulds::read_mould(library.resolve(*request.embed, option("--embed")), library);
+      moulds::read_mould(library.resolve(*request.embed, terms.place("embed")), library);
   reports::PackingFinding finding;
   finding.embed = embed.name;
-  finding.lying = lying(request.lying.value_or("free"));
-  finding.cover = read_length(*request.cover, option("--cover"));
+  finding.lying = lying(request.lying.value_or("free"), terms);
+  finding.cover = read_length(*request.cover, terms.place("cover"));
   finding.line = line;
   const geometry::PackingTask task{.hollow = geometry::filled_part(moulds::solid_of(mould), line),
                                    .body = cast_full(embed),

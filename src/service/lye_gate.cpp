@@ -25,9 +25,7 @@ constexpr double grams_per_ounce = 28.349523125;
 /// Weights are printed in two units; a maker reads one of them.
 enum class Column { of_the_scale, grams, ounces };
 
-double number_in(const std::string& text) {
-  return leading_number(text).value().value;
-}
+double number_in(const std::string& text) { return leading_number(text).value().value; }
 
 double grams_as_printed(Mass mass, Mass step, Rounded towards, Column column) {
   const WeightText text = weight_text(mass, step, towards);

@@ -71,16 +71,14 @@ Mass mass_in(const Said& said) {
   return mass;
 }
 
-UsedAlkali used_alkali(const std::string& text) {
-  const Place where{"command line", "--weighed"};
+UsedAlkali used_alkali(const std::string& text, const Place& where) {
   Said said(text, where, "\"base NaOH 96 g\" or \"topping 2 NaOH 30.5 g\"");
   const WhichBatter batter = batter_in(said);
   const chemistry::Alkali alkali = alkali_in(said);
   return {batter, alkali, mass_in(said), where};
 }
 
-AddedFat added_fat(const std::string& text) {
-  const Place where{"command line", "--added"};
+AddedFat added_fat(const std::string& text, const Place& where) {
   Said said(text, where, "\"base olive 14 g\"");
   const WhichBatter batter = batter_in(said);
   const std::string fat(said.word());
@@ -95,8 +93,7 @@ Share purity_of(std::string_view text, const Place& where) {
   return purity;
 }
 
-BoughtPurity bought_purity(const std::string& text) {
-  const Place where{"command line", "--purity"};
+BoughtPurity bought_purity(const std::string& text, const Place& where) {
   Said said(text, where, "\"NaOH 97 %\" or \"KOH 88 % to 92 %\"");
   const chemistry::Alkali alkali = alkali_in(said);
   const std::string_view both = said.rest();
@@ -133,9 +130,9 @@ void refuse_twice(const LyeStory& story) {
 
 }  // namespace
 
-LyeStory read_lye_story(const PlanRequest& request) {
+LyeStory read_lye_story(const PlanRequest& request, const UserTerms& terms) {
   LyeStory story;
-  story.batch_where = {"command line", "--batch"};
+  story.batch_where = terms.place("batch");
   if (request.batch) {
     const double number = read_number(*request.batch, story.batch_where);
     if (number < 1 || number > 1e6 || number != std::floor(number))
@@ -143,16 +140,19 @@ LyeStory read_lye_story(const PlanRequest& request) {
                       "give its number, 1 or more");
     story.batch = static_cast<std::int64_t>(number);
   }
-  for (const auto& text : request.weighed) story.used.push_back(used_alkali(text));
-  for (const auto& text : request.added) story.added.push_back(added_fat(text));
-  for (const auto& text : request.purity) story.purities.push_back(bought_purity(text));
+  for (const auto& text : request.weighed)
+    story.used.push_back(used_alkali(text, terms.place("weighed")));
+  for (const auto& text : request.added)
+    story.added.push_back(added_fat(text, terms.place("added")));
+  for (const auto& text : request.purity)
+    story.purities.push_back(bought_purity(text, terms.place("purity")));
   refuse_twice(story);
   if (story.used.empty() && !story.added.empty())
     throw UserError(story.added.front().where, "tells of fats added to a lye that is not told of",
-                    "say with --weighed what the lye was made of");
+                    "say with " + terms.say({"weighed"}) + " what the lye was made of");
   if (story.used.empty() && story.batch)
     throw UserError(story.batch_where, "is given without lye already weighed",
-                    "say with --weighed what went into that batch");
+                    "say with " + terms.say({"weighed"}) + " what went into that batch");
   return story;
 }
 

@@ -5,9 +5,6 @@
 #include "planning/piece.h"
 #include "reports/piece_picture.h"
 #include "service/cut_open.h"
-#include "service/outputs.h"
-#include "units/user_error.h"
-#include "units/written_number.h"
 
 #include <algorithm>
 #include <array>
@@ -69,39 +66,27 @@ planning::PieceModel cut_open(planning::PieceModel model) {
   return model;
 }
 
-bool is_solid(const std::string& path) { return ending_of(path) != ".svg"; }
+bool is_solid(const WantedFile& file) {
+  return file.kind == FileKind::glb || file.kind == FileKind::stl;
+}
 
 }  // namespace
 
-void check_piece_endings(const std::vector<std::string>& paths) {
-  for (const auto& path : paths)
-    if (const std::string ending = ending_of(path);
-        ending != ".svg" && ending != ".glb" && ending != ".stl")
-      throw UserError({"command line", "--piece"},
-                      brimwright::quoted(path) + " does not say what to write",
-                      "end it in .svg (a drawing), .glb (a coloured model) or .stl");
-}
-
-std::vector<std::pair<std::string, std::string>> piece_files(const std::vector<std::string>& paths,
-                                                             const planning::Run& run,
-                                                             const planning::Plan& plan,
-                                                             bool is_cut_open) {
-  std::vector<std::pair<std::string, std::string>> files;
-  if (is_cut_open && std::none_of(paths.begin(), paths.end(), is_solid))
-    throw UserError({"command line", "--cut-open"}, "is of no use alone",
-                    "it goes with --piece FILE.glb or FILE.stl");
-  if (paths.empty()) return files;
+std::vector<MadeFile> piece_files(const std::vector<WantedFile>& wanted, const planning::Run& run,
+                                  const planning::Plan& plan, bool is_cut_open) {
+  const bool any_solid = std::any_of(wanted.begin(), wanted.end(), is_solid);
+  if (!any_solid && !wants(wanted, FileKind::piece_picture)) return {};
   const auto model = planning::piece_model(run, plan);
   const auto opened = is_cut_open ? cut_open(model) : planning::PieceModel{};
   const auto& solids = is_cut_open ? opened : model;
-  for (const auto& path : paths) {
-    const std::string ending = ending_of(path);
-    if (ending == ".svg")
-      files.emplace_back(path, reports::piece_picture_svg(model, plan));
-    else if (ending == ".glb")
-      files.emplace_back(path, glb_of(solids));
-    else
-      files.emplace_back(path, stl_of(solids));
+  std::vector<MadeFile> files;
+  for (const auto& [kind, name] : wanted) {
+    if (kind == FileKind::piece_picture)
+      files.push_back({name, reports::piece_picture_svg(model, plan)});
+    else if (kind == FileKind::glb)
+      files.push_back({name, glb_of(solids)});
+    else if (kind == FileKind::stl)
+      files.push_back({name, stl_of(solids)});
   }
   return files;
 }

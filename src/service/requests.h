@@ -1,7 +1,9 @@
 #pragma once
 
+#include "units/question.h"
 #include "units/user_error.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -11,8 +13,26 @@ namespace brimwright::service {
 
 // What may be asked of the service, and what comes back.
 
-/// Measure a mould file or a mesh. The options are as typed; `unit`, `up`, `role` and `on_board` go
-/// with a mesh and are refused with a mould file, which says them itself. `text` is a mould's
+/// What a file that is asked for shows.
+enum class FileKind {
+  picture,        // SVG: the cavity to scale, of a plan with its pour line and layers
+  piece_picture,  // SVG: the whole piece from the front, to scale
+  glb,            // of a gauge the filled cavity; of a plan the piece, a named coloured part each
+  stl,            // of a gauge the cavity, scaled if it was made to fit; of a plan the piece
+  label,          // the label's draft as plain text
+  html,           // the bench sheet
+  pdf,
+};
+
+/// A file to make; the reply calls it by `name`, which is looked at by nobody here.
+struct WantedFile {
+  FileKind kind;
+  std::string name;
+};
+bool wants(const std::vector<WantedFile>& files, FileKind kind);
+
+/// Measure a mould file or a mesh. What is asked is as typed; `unit`, `up`, `role` and `on_board`
+/// go with a mesh and are refused with a mould file, which says them itself. `text` is a mould's
 /// document to be read in place of what is in `file`, which need not be there.
 struct GaugeRequest {
   std::string file;
@@ -31,42 +51,36 @@ struct GaugeRequest {
   std::optional<std::string> prop, low_side, mark, pour;
   // How many embeds fit in what is poured: a mould file, whose cavity filled is the embed.
   std::optional<std::string> embed, cover, lying;
-  // Files to write: the cavity as STL (scaled if it was made to fit), the filled cavity as GLB, a
-  // drawing to scale as SVG.
-  std::optional<std::string> write, glb, picture;
-  bool cut_open = false;  // the GLB without its front half, capped
+  std::vector<WantedFile> files = {};  // picture, glb, stl
+  bool cut_open = false;               // the GLB without its front half, capped
 };
 
-/// Plan a run; `sell` replaces the file's own number of pieces. `picture` is an SVG to write: the
-/// poured cavity to scale, with its pour line and layers. `piece` are files of the whole piece, by
-/// their ending: .svg from the front to scale, .glb with a named coloured part each, .stl. `label`
-/// is the label's draft as plain text. `text` is a run to be planned as though it stood in `file`,
-/// which need not be there. `weighed`, `added` and `purity` tell of lye already weighed, as typed
-/// (lye_story_reading.h), in the batch of that number. With `explain` the answer is not the plan but
-/// how its figures come about: the one of that name, or all where it is empty.
+/// Plan a run; `sell` replaces the file's own number of pieces. `text` is a run to be planned as
+/// though it stood in `file`, which need not be there. `weighed`, `added` and `purity` tell of lye
+/// already weighed, as typed (lye_story_reading.h), in the batch of that number. With `explain` the
+/// answer is not the plan but how its figures come about: the one of that name, or all where it is
+/// empty.
 struct PlanRequest {
   std::string file;
   std::optional<std::string> text = {};
   std::optional<std::string> sell;
-  std::optional<std::string> picture;
-  std::vector<std::string> piece = {};
-  bool cut_open = false;  // .glb and .stl without their front half, capped
-  std::optional<std::string> label = {};
+  std::vector<WantedFile> files = {};  // picture, piece_picture, glb, stl, label
+  bool cut_open = false;               // the solids without their front half, capped
   std::vector<std::string> weighed = {}, added = {}, purity = {};
   std::optional<std::string> batch = {};
   std::optional<std::string> explain = {};
 };
 
-/// The sheet for the bench of a run. `html` and `pdf` are files to write; with neither, the
-/// document is the HTML. `paper` is A4 or Letter; A4 if not said, save that HTML then prints on
-/// either. `batch` is the number of the one batch it is for; without it there is a sheet for each
-/// different batch, one after the other.
+/// The sheet for the bench of a run. Where no file is wanted, the document is the HTML. `paper` is
+/// A4 or Letter; A4 if not said, save that HTML then prints on either. `batch` is the number of the
+/// one batch it is for; without it there is a sheet for each different batch, one after the other.
 struct SheetRequest {
   std::string file;
   std::optional<std::string> text = {};
   std::optional<std::string> sell;
   std::optional<std::string> batch = {};
-  std::optional<std::string> paper = {}, html = {}, pdf = {};
+  std::optional<std::string> paper = {};
+  std::vector<WantedFile> files = {};  // html, pdf
 };
 
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.
@@ -77,20 +91,49 @@ struct ListRequest {
 
 enum class Form { text, json };
 
+/// Complaints and advice are worded in `terms`, those of whoever asks: a member is called as it is
+/// here, with hyphens ("fit-mass"; a depth is "depth", a file of a gauge "picture", "glb" or "stl",
+/// one of a piece "piece", what `list` is asked for "list").
 struct Request {
   std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest> what;
   Form form = Form::text;
+  UserTerms terms = plain_terms();
 };
 
-/// Status 0: `document` answers. Status 1: `complaint` is one line of what wants mending, and the
-/// document is empty; `wanting` has its parts. Status 2: a fault of this program, told in
-/// `complaint`. Status 3, only where the library is to use nothing but remembered meshes: a mesh
-/// has to be measured first, which may take long; ask again without that.
+enum class Status {
+  done = 0,  // `document` and `files` answer
+  wanting,   // `complaint` is one line of what wants mending, `wanting` has its parts
+  fault,     // of this program, told in `complaint`
+  not_yet,   // only where the library is to use nothing but remembered meshes: one has to be
+             // measured first, which may take long; ask again without that
+};
+
+struct MadeFile {
+  std::string name;
+  std::string bytes;
+};
+
 struct Reply {
-  int status = 0;
-  std::string document;
-  std::string complaint;
+  Status status = Status::done;
+  std::string document = {};
+  std::vector<MadeFile> files = {};  // as wanted, in their order
+  std::string complaint = {};
   UserError::Parts wanting = {};
+  // Of a complaint that asks for something: the member that answers, and what may be said there.
+  std::string asks = {};
+  std::vector<Choice> choices = {};
+};
+
+/// What a caller hears while it waits.
+struct Callbacks {
+  std::function<void(double)> progress = {};  // how far a search is, 0 to 1
+  /// The files that the request was read from, before what takes long, and once more when there are
+  /// others. What is thrown there ends the request.
+  std::function<void(const std::vector<std::string>&)> read = {};
+
+  void tell_read(const std::vector<std::string>& files) const {
+    if (read) read(files);
+  }
 };
 
 }  // namespace brimwright::service

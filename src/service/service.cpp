@@ -19,7 +19,6 @@
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
-#include "service/outputs.h"
 #include "service/piece_files.h"
 #include "service/run_file.h"
 #include "units/fields.h"
@@ -36,10 +35,7 @@
 namespace brimwright::service {
 namespace {
 
-constexpr auto command_line = "command line";
-
-std::int64_t pieces_from(const std::string& typed) {
-  const Place where{command_line, "--sell"};
+std::int64_t pieces_from(const std::string& typed, const Place& where) {
   const double number = read_number(typed, where);
   if (number < 1 || number > 1e6 ||
       number != static_cast<double>(static_cast<std::int64_t>(number)))
@@ -65,9 +61,10 @@ bool is_searching(const planning::Run& run) {
 
 /// The run that a PlanRequest or SheetRequest is about.
 template <class RunRequest>
-planning::Run run_of(const RunRequest& request, const moulds::Library& library) {
+planning::Run run_of(const RunRequest& request, const UserTerms& terms,
+                     const moulds::Library& library) {
   std::optional<std::int64_t> sell;
-  if (request.sell) sell = pieces_from(*request.sell);
+  if (request.sell) sell = pieces_from(*request.sell, terms.place("sell"));
   const Fields file =
       request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
   planning::Run run = read_run(file, library, sell);
@@ -127,75 +124,65 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan,
   return for_terminal(dangers + run.name + "\n" + reports::label_text(plan));
 }
 
-/// The files that a request wants written, each with an ending that fits.
-std::vector<Output> outputs_of(const PlanRequest& request) {
-  std::vector<Output> outputs;
-  for (const auto& path : request.piece) outputs.push_back({"--piece", path});
-  check_piece_endings(request.piece);
-  if (request.picture) {
-    outputs.push_back({"--picture", *request.picture});
-    check_ending(outputs.back(), "a drawing", {".svg"});
-  }
-  if (request.label) {
-    outputs.push_back({"--label", *request.label});
-    check_ending(outputs.back(), "plain text", {".txt"});
-  }
-  return outputs;
-}
-
-std::vector<Output> outputs_of(const SheetRequest& request) {
-  std::vector<Output> outputs;
-  if (request.html) {
-    outputs.push_back({"--html", *request.html});
-    check_ending(outputs.back(), "a page", {".html", ".htm"});
-  }
-  if (request.pdf) {
-    outputs.push_back({"--pdf", *request.pdf});
-    check_ending(outputs.back(), "a PDF", {".pdf"});
-  }
-  return outputs;
-}
-
-/// As `run_of`, and its outputs replace none of the files it was read from.
+/// As `run_of`, and the caller hears of all files that it was read from.
 template <class RunRequest>
-planning::Run run_with_outputs(const RunRequest& request, const moulds::Library& given) {
-  const auto outputs = outputs_of(request);
+planning::Run told_run(const RunRequest& request, const UserTerms& terms,
+                       const moulds::Library& given, const Callbacks& callbacks) {
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>();
-  planning::Run run = run_of(request, library);
+  planning::Run run = run_of(request, terms, library);
   library.named->push_back(request.file);
-  check_targets(outputs, *library.named, library);
+  callbacks.tell_read(*library.named);
   return run;
 }
 
-std::string planned(const PlanRequest& request, Form form, const moulds::Library& library,
-                    const geometry::Progress& progress) {
-  const planning::LyeStory story = read_lye_story(request);
-  planning::Run run = run_with_outputs(request, library);
-  buy_for_all(run, story);
-  planning::Plan plan = gated_plan(run, progress);
-  const auto made = made_lye(plan, run, story);
-  // Bytes first, so that nothing is written when one of the files cannot be made.
-  auto files = piece_files(request.piece, run, plan, request.cut_open);
-  if (request.picture) files.emplace_back(*request.picture, picture_of(run, plan));
-  if (request.label) files.emplace_back(*request.label, label_draft(run, plan, request.file));
-  for (const auto& [path, bytes] : files) write_output(path, bytes);
-  if (request.explain) return explained(request, form, run, plan);
-  if (form == Form::json) return reports::plan_json(run, plan, made);
-  return reports::made_lye_text(made) + reports::plan_text(run, plan);
+void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
+  if (!request.cut_open || wants(request.files, FileKind::glb) ||
+      wants(request.files, FileKind::stl))
+    return;
+  throw UserError(terms.place("cut-open"), "is of no use alone",
+                  "it goes with " + terms.say({"piece", "FILE.glb"}) + " or FILE.stl");
 }
 
-std::optional<reports::Paper> paper_of(const SheetRequest& request) {
+std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& run,
+                               const planning::Plan& plan) {
+  auto files = piece_files(request.files, run, plan, request.cut_open);
+  for (const auto& [kind, name] : request.files) {
+    if (kind == FileKind::picture) files.push_back({name, picture_of(run, plan)});
+    if (kind == FileKind::label) files.push_back({name, label_draft(run, plan, request.file)});
+  }
+  return files;
+}
+
+Reply planned(const PlanRequest& request, const Request& asked, const moulds::Library& library,
+              const Callbacks& callbacks) {
+  const planning::LyeStory story = read_lye_story(request, asked.terms);
+  planning::Run run = told_run(request, asked.terms, library, callbacks);
+  buy_for_all(run, story);
+  planning::Plan plan = gated_plan(run, callbacks.progress);
+  const auto made = made_lye(plan, run, story);
+  refuse_knife_alone(request, asked.terms);
+  auto files = files_of(request, run, plan);
+  const auto document = [&] {
+    if (request.explain) return explained(request, asked, run, plan);
+    if (asked.form == Form::json) return reports::plan_json(run, plan, made);
+    return reports::made_lye_text(made) + reports::plan_text(run, plan);
+  };
+  return {.document = document(), .files = std::move(files)};
+}
+
+std::optional<reports::Paper> paper_of(const SheetRequest& request, const UserTerms& terms) {
   if (!request.paper) return std::nullopt;
   if (*request.paper == "A4") return reports::Paper::A4;
   if (*request.paper == "Letter") return reports::Paper::Letter;
-  throw UserError({command_line, "--paper"}, "\"" + *request.paper + "\" is no paper known here",
+  throw UserError(terms.place("paper"), "\"" + *request.paper + "\" is no paper known here",
                   "say A4 or Letter");
 }
 
-std::optional<std::int64_t> batch_of(const SheetRequest& request, const planning::Plan& plan) {
+std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerms& terms,
+                                     const planning::Plan& plan) {
   if (!request.batch) return std::nullopt;
-  const Place where{command_line, "--batch"};
+  const Place where = terms.place("batch");
   const double number = read_number(*request.batch, where);
   const auto most = static_cast<double>(plan.pieces.batches);
   if (number < 1 || number > most || number != std::floor(number))
@@ -206,21 +193,22 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const planning
   return static_cast<std::int64_t>(number);
 }
 
-std::string bench_sheet_for(const SheetRequest& request, const moulds::Library& library,
-                            const geometry::Progress& progress) {
-  const auto paper = paper_of(request);
-  const planning::Run run = run_with_outputs(request, library);
-  const planning::Plan plan = gated_plan(run, progress);
-  const auto sheet = reports::bench_sheet(run, plan, batch_of(request, plan));
-  if (!request.html && !request.pdf) return reports::sheet_html(sheet, paper);
-  const std::string pdf =
-      request.pdf ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4)) : "";
-  if (request.html) write_output(*request.html, reports::sheet_html(sheet, paper));
-  if (request.pdf) write_output(*request.pdf, pdf);
-  std::string told;
-  for (const auto& written : {request.html, request.pdf})
-    if (written) told += "Written: " + on_one_line(*written) + "\n";
-  return told;
+Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
+                      const moulds::Library& library, const Callbacks& callbacks) {
+  const auto paper = paper_of(request, terms);
+  const planning::Run run = told_run(request, terms, library, callbacks);
+  const planning::Plan plan = gated_plan(run, callbacks.progress);
+  const auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan));
+  if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
+  Reply reply;
+  for (const auto& [kind, name] : request.files) {
+    auto bytes = kind == FileKind::pdf
+                     ? reports::sheet_pdf(sheet, paper.value_or(reports::Paper::A4))
+                     : reports::sheet_html(sheet, paper);
+    reply.files.push_back({name, std::move(bytes)});
+    reply.document += "Written: " + on_one_line(name) + "\n";
+  }
+  return reply;
 }
 
 std::vector<std::string> shipped_mould_files(const moulds::Library& library) {
@@ -262,53 +250,71 @@ std::vector<std::string> names_of(const std::string& what, const moulds::Library
   return names;
 }
 
-std::string listed(const ListRequest& request, Form form, const moulds::Library& library) {
-  const Place where{command_line, "list"};
+std::string listed(const ListRequest& request, const Request& asked,
+                   const moulds::Library& library) {
+  const auto list = [&](const std::string& what) { return asked.terms.say({"list", what}); };
+  const Place where = asked.terms.place("list");
   if (request.what && *request.what != "moulds" && *request.what != "fats" &&
       *request.what != "tips")
     throw UserError(where, "\"" + *request.what + "\" is no list",
-                    "list moulds, list fats or list tips");
+                    list("moulds") + ", " + list("fats") + " or " + list("tips"));
   const auto shown = catalogue(request, library);
   if (request.name && shown.moulds.empty() && shown.fats.empty() && shown.tips.empty()) {
     const auto near = nearest_name(*request.name, names_of(*request.what, library));
     throw UserError(
         where, "\"" + *request.name + "\" is not among the " + *request.what,
-        near ? "did you mean \"" + *near + "\"?" : "list " + *request.what + " shows all of them");
+        near ? "did you mean \"" + *near + "\"?" : list(*request.what) + " shows all of them");
   }
-  return form == Form::json ? reports::catalogue_json(shown)
-                            : reports::catalogue_text(shown, request.name.has_value());
+  return asked.form == Form::json ? reports::catalogue_json(shown)
+                                  : reports::catalogue_text(shown, request.name.has_value());
 }
 
-std::string shown(const reports::GaugeFindings& findings, Form form) {
-  return form == Form::json ? reports::gauge_json(findings) : reports::gauge_text(findings);
+Reply measured(const GaugeRequest& request, const Request& asked, const moulds::Library& library,
+               const Callbacks& callbacks) {
+  auto [findings, files] = gauged(request, asked.terms, library, callbacks);
+  return {.document = asked.form == Form::json ? reports::gauge_json(findings)
+                                               : reports::gauge_text(findings),
+          .files = std::move(files)};
 }
 
-std::string document_for(const Request& request, const moulds::Library& library,
-                         const geometry::Progress& progress) {
+Reply reply_to(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
-    return shown(gauged(*gauge, library, progress), request.form);
+    return measured(*gauge, request, library, callbacks);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
-    return planned(*plan, request.form, library, progress);
+    return planned(*plan, request, library, callbacks);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
-    return bench_sheet_for(*sheet, library, progress);
-  return listed(std::get<ListRequest>(request.what), request.form, library);
+    return bench_sheet_for(*sheet, request.terms, library, callbacks);
+  return {.document = listed(std::get<ListRequest>(request.what), request, library)};
 }
+
+Reply complaint(const UserError& error) {
+  return {.status = Status::wanting, .complaint = error.what(), .wanting = error.parts()};
+}
+
+Reply asking(const Question& question) {
+  Reply reply = complaint(question);
+  reply.asks = question.in_parts().asks;
+  reply.choices = question.in_parts().choices;
+  return reply;
+}
+
+Reply fault(const std::string& line) { return {.status = Status::fault, .complaint = line}; }
 
 }  // namespace
 
-Reply answer(const Request& request, const moulds::Library& library,
-             const std::function<void(double)>& progress) {
+Reply answer(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
   try {
-    return {0, document_for(request, library, progress), "", {}};
+    return reply_to(request, library, callbacks);
+  } catch (const Question& question) {
+    return asking(question.in(request.terms));
   } catch (const UserError& error) {
-    return {1, "", error.what(), error.parts()};
+    return complaint(error);
   } catch (const moulds::NotYetMeasured& mesh) {
-    return {3, "", mesh.what(), {}};
+    return {.status = Status::not_yet, .complaint = mesh.what()};
   } catch (const std::bad_alloc&) {
-    return {2, "", "this takes more memory than brimwright may have", {}};
+    return fault("this takes more memory than brimwright may have");
   } catch (const std::exception& error) {
-    return {
-        2, "", std::string("a fault of brimwright itself, please report it: ") + error.what(), {}};
+    return fault(std::string("a fault of brimwright itself, please report it: ") + error.what());
   }
 }
 

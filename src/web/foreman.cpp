@@ -1,8 +1,6 @@
 #include "web/foreman.h"
 
-#include "units/user_error.h"
-#include "web/answers.h"
-#include "web/request_head.h"
+#include "desk/answers.h"
 #include "web/worker_messages.h"
 #include "web/worker_process.h"
 
@@ -60,26 +58,26 @@ struct Job {
 };
 using Jobs = std::map<std::uint64_t, Job>;  // in the order they came
 
-DeskAnswer broken_down(const std::string& how) {
-  return {refusal(500, "",
-                  "the program broke down over this answer (" + how + ") and has begun anew",
-                  "nothing that was saved is lost; change what was typed last, and please report "
-                  "it")};
+desk::DeskAnswer broken_down(const std::string& how) {
+  return {desk::refusal(
+      500, "", "the program broke down over this answer (" + how + ") and has begun anew",
+      "nothing that was saved is lost; change what was typed last, and please report "
+      "it")};
 }
 
-DeskAnswer too_slow(milliseconds limit) {
+desk::DeskAnswer too_slow(milliseconds limit) {
   const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(limit).count();
   const std::string words = minutes > 1    ? std::to_string(minutes) + " minutes"
                             : minutes == 1 ? std::string("a minute")
                                            : std::to_string(limit.count()) + " ms";
-  return {refusal(500, "", "this answer took longer than " + words + " and was broken off",
-                  "ask for less: a coarser mesh, or fewer embeds to find places for")};
+  return {desk::refusal(500, "", "this answer took longer than " + words + " and was broken off",
+                        "ask for less: a coarser mesh, or fewer embeds to find places for")};
 }
 
-DeskAnswer no_worker() {
-  return {
-      refusal(500, "", "the part of brimwright that plans cannot be started",
-              "end brimwright serve and start it again; if that does not help, please report it")};
+desk::DeskAnswer no_worker() {
+  return {desk::refusal(
+      500, "", "the part of brimwright that plans cannot be started",
+      "end brimwright serve and start it again; if that does not help, please report it")};
 }
 
 /// None at first, so that a death costs no time; then longer and longer.
@@ -93,22 +91,13 @@ constexpr int too_many_idle_deaths = 4;
 
 }  // namespace
 
-std::size_t usual_memory_limit() {
-  constexpr std::size_t most = std::size_t{8} << 30;
-  const auto pages = ::sysconf(_SC_PHYS_PAGES), page = ::sysconf(_SC_PAGESIZE);
-  if (pages <= 0 || page <= 0) return most;
-  return std::min(most, static_cast<std::size_t>(pages) * static_cast<std::size_t>(page) / 4 * 3);
-}
-
 struct Foreman::Parts {
-  Parts(WorkerSettings s, std::string p, std::function<void(const std::string&)> t,
-        std::function<void(std::uint64_t)> d)
-      : settings(std::move(s)), program(std::move(p)), tell(std::move(t)), drop(std::move(d)) {}
+  Parts(WorkerSettings s, std::string p, std::function<void(const std::string&)> t)
+      : settings(std::move(s)), program(std::move(p)), tell(std::move(t)) {}
 
   WorkerSettings settings;
   std::string program;
   std::function<void(const std::string&)> tell;
-  std::function<void(std::uint64_t)> drop;
 
   Bell bell;
   std::atomic<bool> is_over = false;
@@ -165,12 +154,12 @@ struct Foreman::Parts {
       ends[1].fd = worker->socket();
       if (sent < to_worker.size()) ends[1].events |= POLLOUT;
     }
-    ::poll(ends.data(), ends.size(), static_cast<int>(patience().count()));
+    ::poll(ends.data(), ends.size(), static_cast<int>(until_something_is_due().count()));
     bell.be_silent();
   }
 
   /// Until there is something to do without being rung for.
-  milliseconds patience() const {
+  milliseconds until_something_is_due() const {
     auto until = worker ? Clock::time_point::max() : next_start;
     for (const auto& [number, job] : jobs)
       if (job.deadline) until = std::min(until, *job.deadline);
@@ -230,14 +219,14 @@ struct Foreman::Parts {
     Job& job = at->second;
     switch (frame.kind) {
       case Frame::Kind::begun:
-        job.limit = limit_of(patience_of(frame));
+        job.limit = limit_of(budget_of(frame));
         job.deadline = Clock::now() + job.limit;
         return;
       case Frame::Kind::put_off:
         job.deadline.reset();
         return;
       default: {
-        DeskAnswer answer = answer_of(std::move(frame));
+        desk::DeskAnswer answer = answer_of(std::move(frame));
         idle_deaths = 0;
         job.answer(std::move(answer));
         jobs.erase(at);
@@ -245,8 +234,8 @@ struct Foreman::Parts {
     }
   }
 
-  milliseconds limit_of(Patience patience) const {
-    return patience == Patience::none ? settings.limits.quick : settings.limits.patient;
+  milliseconds limit_of(desk::Budget budget) const {
+    return budget == desk::Budget::quick ? settings.limits.quick : settings.limits.patient;
   }
 
   std::optional<std::uint64_t> overdue() const {
@@ -273,7 +262,6 @@ struct Foreman::Parts {
     const auto culprit = late ? late : end.request;
     const bool is_known = culprit && std::count(begun.begin(), begun.end(), *culprit) > 0;
     for (const std::uint64_t number : begun) {
-      drop(number);
       Job& job = jobs.at(number);
       job.deadline.reset();
       const bool was_beside_a_death = std::exchange(job.was_beside_a_death, true);
@@ -293,7 +281,7 @@ struct Foreman::Parts {
     return begun;
   }
 
-  void refuse(std::uint64_t number, const std::string& why, DeskAnswer refusal) {
+  void refuse(std::uint64_t number, const std::string& why, desk::DeskAnswer refusal) {
     const auto at = jobs.find(number);
     say("of " + at->second.asked + ": " + why);
     at->second.answer(std::move(refusal));
@@ -313,17 +301,15 @@ struct Foreman::Parts {
 };
 
 Foreman::Foreman(WorkerSettings settings, std::string program,
-                 std::function<void(const std::string&)> tell,
-                 std::function<void(std::uint64_t)> drop)
-    : parts_(std::make_unique<Parts>(std::move(settings), std::move(program), std::move(tell),
-                                     std::move(drop))) {
+                 std::function<void(const std::string&)> tell)
+    : parts_(std::make_unique<Parts>(std::move(settings), std::move(program), std::move(tell))) {
   // One thread starts every worker: a worker dies with the thread that started it.
   parts_->thread = std::thread([parts = parts_.get()] { parts->tend(); });
 }
 
 Foreman::~Foreman() { stop(); }
 
-void Foreman::give(DeskRequest request, Answer answer) {
+void Foreman::give(desk::DeskRequest request, Answer answer) {
   const std::uint64_t number = request.number;
   Job job{.asked = request.method + " " + request.path, .frame = {}, .answer = std::move(answer)};
   job.frame = encoded(frame_of(std::move(request)));

@@ -1,39 +1,14 @@
 #pragma once
 
-#include "moulds/library.h"
-#include "web/desk.h"
+#include "desk/desk.h"
+#include "web/worker_settings.h"
 
-#include <chrono>
-#include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <memory>
-#include <optional>
 #include <string>
 
 namespace brimwright::web {
-
-/// Three quarters of this machine's memory, 8 GiB at most: room for the meshes a worker keeps
-/// (MeshMemory: some 2 GiB) beside the largest being measured, and none for a request to take the
-/// machine. Common practice, no source.
-std::size_t usual_memory_limit();
-
-/// What a worker process may take. One that takes longer is killed.
-struct WorkerLimits {
-  std::size_t memory_bytes = usual_memory_limit();  // of addresses (RLIMIT_AS)
-  // Answers without patience take milliseconds; mending a large mesh has limits of its own, two
-  // minutes each.
-  std::chrono::milliseconds quick = std::chrono::minutes(1);
-  std::chrono::milliseconds patient = std::chrono::minutes(10);
-};
-
-/// What a worker has to know before its first request.
-struct WorkerSettings {
-  std::string folder;               // worked in
-  std::optional<std::string> open;  // the run to open
-  moulds::Library library;          // the worker has a memory of its own
-  std::string uploads;              // the folder of uploads
-  WorkerLimits limits = {};
-};
 
 /// Keeps a worker at work: a process that answers what is given to it, and a new one when it dies.
 ///
@@ -47,18 +22,17 @@ struct WorkerSettings {
 class Foreman {
  public:
   /// Called once, on a thread of the foreman's; must not throw. Not called after the end.
-  using Answer = std::function<void(DeskAnswer)>;
+  using Answer = std::function<void(desk::DeskAnswer)>;
 
   /// `program` is started as a worker. `tell` hears of each death in a line; it may be empty.
-  /// `drop` hears of each request that was broken off, so that what lies about of it can go.
   Foreman(WorkerSettings settings, std::string program,
-          std::function<void(const std::string&)> tell, std::function<void(std::uint64_t)> drop);
+          std::function<void(const std::string&)> tell);
   ~Foreman();
   Foreman(const Foreman&) = delete;
   Foreman& operator=(const Foreman&) = delete;
 
   /// From any thread.
-  void give(DeskRequest request, Answer answer);
+  void give(desk::DeskRequest request, Answer answer);
   /// Kills the worker; what is unanswered stays so. From any thread, more than once.
   void stop();
 

@@ -30,8 +30,8 @@ struct Frame {
   std::vector<std::string> parts = {};
 };
 
-/// Room for any document of 4 MiB with each byte escaped; what is longer goes by a file.
-inline constexpr std::size_t longest_frame = std::size_t{64} << 20;
+/// Room for the solid of the largest mesh that is read.
+inline constexpr std::size_t longest_frame = std::size_t{1} << 30;
 
 bool fits(const Frame& frame);
 /// std::length_error unless it fits.

@@ -1,3 +1,4 @@
+#include "desk/answers.h"
 #include "web/listener_state.h"
 #include "web/request_head.h"
 
@@ -35,12 +36,12 @@ std::optional<std::string> field(const Head& head, beast::string_view name) {
   return text_of(at->value());
 }
 
-HttpAnswer out_of_form(const std::string& problem) {
-  return refusal(400, "", problem, "use the page that brimwright serves");
+desk::HttpAnswer out_of_form(const std::string& problem) {
+  return desk::refusal(400, "", problem, "use the page that brimwright serves");
 }
 
 /// Beast lets through what two parsers could read in two ways (RFC 9112, 6.1 and 6.3).
-std::optional<HttpAnswer> flaw_of_framing(const Head& head) {
+std::optional<desk::HttpAnswer> flaw_of_framing(const Head& head) {
   const auto length = head[http::field::content_length];
   const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
   if (count(head, http::field::content_length) > 1 ||
@@ -53,30 +54,31 @@ std::optional<HttpAnswer> flaw_of_framing(const Head& head) {
   return std::nullopt;
 }
 
-std::optional<HttpAnswer> flaw_of(const Head& head, const HttpListener::Shared& shared) {
+std::optional<desk::HttpAnswer> flaw_of(const Head& head, const ListenerState& shared) {
   if (head.version() != 10 && head.version() != 11)
-    return refusal(505, "", "is neither HTTP/1.0 nor HTTP/1.1", "use a current browser");
+    return desk::refusal(505, "", "is neither HTTP/1.0 nor HTTP/1.1", "use a current browser");
   if (auto flaw = flaw_of_framing(head)) return flaw;
   if (count(head, http::field::host) != 1 || !shared.is_own_host(text_of(head[http::field::host])))
-    return refusal(421, "Host", "the request is for another host", "open the address as printed");
+    return desk::refusal(421, "Host", "the request is for another host",
+                         "open the address as printed");
   for (const auto name : {"X-Bench-Key", "Origin", "Sec-Fetch-Site"})
     if (head.count(name) > 1) return out_of_form(std::string(name) + " stands twice");
   const auto expected = head[http::field::expect];
   if (!expected.empty() && !beast::iequals(expected, "100-continue"))
-    return refusal(417, "Expect", "asks for what is not known here", "leave it out");
+    return desk::refusal(417, "Expect", "asks for what is not known here", "leave it out");
   return std::nullopt;
 }
 
-std::optional<HttpHead> head_of(const Head& head) {
+std::optional<desk::HttpHead> head_of(const Head& head) {
   auto target = target_of({head.target().data(), head.target().size()});
   if (!target) return std::nullopt;
-  return HttpHead{.method = text_of(head.method_string()),
-                  .path = std::move(target->path),
-                  .query = std::move(target->query),
-                  .key = field(head, "X-Bench-Key"),
-                  .origin = field(head, "Origin"),
-                  .fetch_site = field(head, "Sec-Fetch-Site"),
-                  .host = text_of(head[http::field::host])};
+  return desk::HttpHead{.method = text_of(head.method_string()),
+                        .path = std::move(target->path),
+                        .query = std::move(target->query),
+                        .key = field(head, "X-Bench-Key"),
+                        .origin = field(head, "Origin"),
+                        .fetch_site = field(head, "Sec-Fetch-Site"),
+                        .host = text_of(head[http::field::host])};
 }
 
 /// On every answer: the page may run what comes from here and nothing else, may not be framed or
@@ -94,7 +96,8 @@ void add_guards(http::response<http::string_body>& response) {
   response.set("Cross-Origin-Resource-Policy", "same-origin");
 }
 
-http::response<http::string_body> response_of(HttpAnswer answer, unsigned version, bool keep) {
+http::response<http::string_body> response_of(desk::HttpAnswer answer, unsigned version,
+                                              bool keep) {
   http::response<http::string_body> response(static_cast<http::status>(answer.status), version);
   response.set(http::field::content_type, answer.type);
   add_guards(response);
@@ -109,7 +112,7 @@ http::response<http::string_body> response_of(HttpAnswer answer, unsigned versio
 
 class Connection : public std::enable_shared_from_this<Connection> {
  public:
-  Connection(HttpListener::Shared& shared, asio::ip::tcp::socket socket)
+  Connection(ListenerState& shared, asio::ip::tcp::socket socket)
       : shared_(shared), stream_(std::move(socket)) {}
   ~Connection() {
     if (is_turned_away_) --shared_.turned_away;
@@ -125,8 +128,8 @@ class Connection : public std::enable_shared_from_this<Connection> {
   void turn_away() {
     is_turned_away_ = true;
     ++shared_.turned_away;
-    refuse(refusal(503, "", "all connections to this program are taken",
-                   "close other tabs of this page, wait a moment and try again"));
+    refuse(desk::refusal(503, "", "all connections to this program are taken",
+                         "close other tabs of this page, wait a moment and try again"));
   }
   void close_unless_answering() {
     if (!is_answering_) stream_.close();
@@ -168,7 +171,8 @@ class Connection : public std::enable_shared_from_this<Connection> {
 
   void judge(const error_code& error) {
     if (error == http::error::header_limit || error == http::error::buffer_overflow)
-      return refuse(refusal(431, "", "the request's head is too long", "shorten the names in it"));
+      return refuse(
+          desk::refusal(431, "", "the request's head is too long", "shorten the names in it"));
     if (error && error.category() == http::make_error_code(http::error::bad_method).category() &&
         error != http::error::end_of_stream && error != http::error::partial_message)
       return refuse(out_of_form("the request is not HTTP"));
@@ -178,12 +182,12 @@ class Connection : public std::enable_shared_from_this<Connection> {
     auto known = head_of(head);
     if (!known) return refuse(out_of_form("the request's address is out of form"));
     auto verdict = shared_.gate(*known);
-    if (auto* no = std::get_if<HttpAnswer>(&verdict)) return refuse(std::move(*no));
+    if (auto* no = std::get_if<desk::HttpAnswer>(&verdict)) return refuse(std::move(*no));
     request_.head = std::move(*known);
-    expect_body(std::get<BodyPlan>(std::move(verdict)));
+    expect_body(std::get<desk::BodyPlan>(std::move(verdict)));
   }
 
-  void expect_body(BodyPlan plan) {
+  void expect_body(desk::BodyPlan plan) {
     if (head_->content_length() && *head_->content_length() > plan.most_bytes)
       return refuse(too_long());
     deadline_ = Clock::now() + shared_.limits.body;
@@ -243,15 +247,16 @@ class Connection : public std::enable_shared_from_this<Connection> {
     if (text_) request_.body = std::move(text_->get().body());
     is_answering_ = true;
     stream_.expires_never();
-    shared_.handler(std::move(request_), [self = shared_from_this()](HttpAnswer answer) mutable {
-      auto& executor = self->shared_.context;
-      asio::post(executor, [self = std::move(self), answer = std::move(answer)]() mutable {
-        self->write(std::move(answer), self->keeps_ && !self->shared_.is_stopping);
-      });
-    });
+    shared_.handler(
+        std::move(request_), [self = shared_from_this()](desk::HttpAnswer answer) mutable {
+          auto& executor = self->shared_.context;
+          asio::post(executor, [self = std::move(self), answer = std::move(answer)]() mutable {
+            self->write(std::move(answer), self->keeps_ && !self->shared_.is_stopping);
+          });
+        });
   }
 
-  void write(HttpAnswer answer, bool keep) {
+  void write(desk::HttpAnswer answer, bool keep) {
     is_answering_ = true;
     response_ = response_of(std::move(answer), version_, keep);
     stream_.expires_after(shared_.limits.write);
@@ -265,7 +270,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
                       });
   }
 
-  void refuse(HttpAnswer answer) {
+  void refuse(desk::HttpAnswer answer) {
     keeps_ = false;
     request_ = {};
     write(std::move(answer), false);
@@ -290,22 +295,22 @@ class Connection : public std::enable_shared_from_this<Connection> {
                             });
   }
 
-  static HttpAnswer too_long() {
-    return refusal(413, "", "what was sent is too long",
-                   "a document may have 4 MiB, a mesh file 200 MiB");
+  static desk::HttpAnswer too_long() {
+    return desk::refusal(413, "", "what was sent is too long",
+                         "a document may have 4 MiB, a mesh file 200 MiB");
   }
-  static HttpAnswer no_room(const error_code& error) {
-    return refusal(507, "", "what was sent could not be kept (" + error.message() + ")",
-                   "make room on the disk");
+  static desk::HttpAnswer no_room(const error_code& error) {
+    return desk::refusal(507, "", "what was sent could not be kept (" + error.message() + ")",
+                         "make room on the disk");
   }
 
-  HttpListener::Shared& shared_;
+  ListenerState& shared_;
   beast::tcp_stream stream_;
   beast::flat_buffer buffer_{std::size_t{64} << 10};
   std::optional<http::request_parser<http::empty_body>> head_;
   std::optional<Text> text_;  // one of these two, once the head is judged
   std::optional<File> file_;
-  HttpRequest request_;
+  desk::HttpRequest request_;
   http::response<http::string_body> response_;
   Clock::time_point deadline_;
   std::size_t to_discard_ = 0;
@@ -313,13 +318,13 @@ class Connection : public std::enable_shared_from_this<Connection> {
   bool keeps_ = false, is_answering_ = false, is_turned_away_ = false;
 };
 
-void serve_connection(HttpListener::Shared& shared, asio::ip::tcp::socket socket) {
+void serve_connection(ListenerState& shared, asio::ip::tcp::socket socket) {
   const auto connection = std::make_shared<Connection>(shared, std::move(socket));
   shared.connections.emplace(connection.get(), connection);
   connection->start();
 }
 
-void turn_away(HttpListener::Shared& shared, asio::ip::tcp::socket socket) {
+void turn_away(ListenerState& shared, asio::ip::tcp::socket socket) {
   std::make_shared<Connection>(shared, std::move(socket))->turn_away();
 }
 

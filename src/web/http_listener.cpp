@@ -1,6 +1,5 @@
 #include "web/http_listener.h"
 
-#include "units/user_error.h"
 #include "web/listener_state.h"
 
 #include <boost/asio/post.hpp>
@@ -19,14 +18,12 @@ namespace {
 /// Asio opens its sockets so that a browser started by us would inherit them.
 void keep_from_children(int descriptor) { ::fcntl(descriptor, F_SETFD, FD_CLOEXEC); }
 
-[[noreturn]] void refuse_port(std::uint16_t port, const error_code& error) {
+[[noreturn]] void refuse_port(const ListenAt& at, const error_code& error) {
   const bool is_taken = error == asio::error::address_in_use;
-  throw UserError(
-      {.file = "command line",
-       .field = "--port",
-       .problem = std::to_string(port) + (is_taken ? " is taken by another program"
-                                                   : " cannot be had (" + error.message() + ")"),
-       .remedy = "give another, or leave it out and a free one is found"});
+  throw UserError(at.said_at,
+                  std::to_string(at.port) + (is_taken ? " is taken by another program"
+                                                      : " cannot be had (" + error.message() + ")"),
+                  "give another, or leave it out and a free one is found");
 }
 
 error_code open(tcp::acceptor& acceptor, std::uint16_t port) {
@@ -48,12 +45,12 @@ error_code open(tcp::acceptor& acceptor, std::uint16_t port) {
 
 }  // namespace
 
-bool HttpListener::Shared::is_own_host(std::string_view host) const {
+bool ListenerState::is_own_host(std::string_view host) const {
   const std::string at_port = ":" + std::to_string(port);
   return host == "127.0.0.1" + at_port || host == "localhost" + at_port;
 }
 
-void HttpListener::Shared::accept() {
+void ListenerState::accept() {
   acceptor.async_accept([self = this](const error_code& error, tcp::socket socket) {
     if (self->is_stopping) return;
     if (error) {  // out of descriptors, most likely; trying again at once would spin
@@ -72,7 +69,7 @@ void HttpListener::Shared::accept() {
   });
 }
 
-void HttpListener::Shared::stop() {
+void ListenerState::stop() {
   if (is_stopping.exchange(true)) return;
   error_code none;
   acceptor.close(none);
@@ -88,54 +85,54 @@ void HttpListener::Shared::stop() {
   end_when_all_are_gone();
 }
 
-void HttpListener::Shared::gone(Connection* connection) {
+void ListenerState::gone(Connection* connection) {
   connections.erase(connection);
   end_when_all_are_gone();
 }
 
-void HttpListener::Shared::end_when_all_are_gone() {
+void ListenerState::end_when_all_are_gone() {
   if (is_stopping && !is_over && connections.empty()) context.stop();
 }
 
-HttpListener::HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits,
-                           Gate gate, Handler handler)
-    : shared_(std::make_unique<Shared>(limits, std::move(gate), std::move(handler))) {
-  const bool has_favoured = port == 0 && favoured != 0 && !open(shared_->acceptor, favoured);
+HttpListener::HttpListener(const ListenAt& at, const Limits& limits, Gate gate, Handler handler)
+    : state_(std::make_unique<ListenerState>(limits, std::move(gate), std::move(handler))) {
+  const bool has_favoured =
+      at.port == 0 && at.favoured != 0 && !open(state_->acceptor, at.favoured);
   if (!has_favoured)
-    if (const error_code error = open(shared_->acceptor, port)) refuse_port(port, error);
-  shared_->port = shared_->acceptor.local_endpoint().port();
+    if (const error_code error = open(state_->acceptor, at.port)) refuse_port(at, error);
+  state_->port = state_->acceptor.local_endpoint().port();
 }
 
 HttpListener::~HttpListener() = default;
 
-std::uint16_t HttpListener::port() const { return shared_->port; }
+std::uint16_t HttpListener::port() const { return state_->port; }
 
 void HttpListener::run() {
-  const auto work = asio::make_work_guard(shared_->context);
-  asio::post(shared_->context, [self = shared_.get()] {
+  const auto work = asio::make_work_guard(state_->context);
+  asio::post(state_->context, [self = state_.get()] {
     if (!self->is_stopping) self->accept();
   });
-  shared_->context.run();
+  state_->context.run();
 }
 
 void HttpListener::stop() {
-  asio::post(shared_->context, [self = shared_.get()] { self->stop(); });
+  asio::post(state_->context, [self = state_.get()] { self->stop(); });
 }
 
 void HttpListener::stop_at_signals() {
-  for (const int signal : {SIGINT, SIGTERM, SIGHUP}) shared_->signals.add(signal);
-  shared_->signals.async_wait([self = shared_.get()](const error_code& cancelled, int) {
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP}) state_->signals.add(signal);
+  state_->signals.async_wait([self = state_.get()](const error_code& cancelled, int) {
     if (!cancelled) self->stop();
   });
 }
 
 void HttpListener::later(std::chrono::milliseconds pause, std::function<void()> what) {
-  auto timer = std::make_shared<asio::steady_timer>(shared_->context, pause);
+  auto timer = std::make_shared<asio::steady_timer>(state_->context, pause);
   timer->async_wait([timer, what = std::move(what)](const error_code& cancelled) {
     if (!cancelled) what();
   });
 }
 
-bool HttpListener::is_stopping() const { return shared_->is_stopping; }
+bool HttpListener::is_stopping() const { return state_->is_stopping; }
 
 }  // namespace brimwright::web

@@ -1,68 +1,22 @@
 #pragma once
 
+#include "units/user_error.h"
+#include "web/http_exchange.h"
+
 #include <chrono>
 #include <cstdint>
 #include <functional>
-#include <map>
 #include <memory>
-#include <optional>
-#include <string>
-#include <string_view>
-#include <utility>
-#include <variant>
-#include <vector>
 
 namespace brimwright::web {
 
-/// How long and how much the listener puts up with.
-struct Limits {
-  std::size_t header_bytes = 16 << 10;
-  std::size_t connections = 64;
-  std::size_t turned_away = 64;  // told at the same time that these are taken; more are just closed
-  std::chrono::milliseconds header = std::chrono::seconds(10);  // from its first byte to its end
-  std::chrono::milliseconds idle = std::chrono::seconds(75);    // between two requests
-  std::chrono::milliseconds body_pause = std::chrono::seconds(30);
-  std::chrono::milliseconds body = std::chrono::minutes(15);  // a whole mesh over a slow tunnel
-  std::chrono::milliseconds write = std::chrono::seconds(60);
-  std::chrono::milliseconds grace = std::chrono::seconds(2);  // for running answers, at the stop
-};
+struct ListenerState;
 
-struct HttpAnswer {
-  int status = 200;
-  std::string type = "application/json";
-  std::string body = {};
-  std::vector<std::pair<std::string, std::string>> more = {};  // further header fields
-};
-
-/// What is known of a request before its body is read. The path is as sent, never decoded: it is
-/// compared with the known ones and goes nowhere else.
-struct HttpHead {
-  std::string method;
-  std::string path;
-  std::map<std::string, std::string> query;  // decoded
-  std::optional<std::string> key;            // X-Bench-Key
-  std::optional<std::string> origin;
-  std::optional<std::string> fetch_site;  // Sec-Fetch-Site
-  std::string host;                       // one of the listener's own
-};
-
-/// A file that a body goes into; removed at the end of its life unless somebody kept it.
-class IncomingFile {
- public:
-  virtual ~IncomingFile() = default;
-  virtual const std::string& path() const = 0;
-};
-
-/// Where a body goes and how long it may be.
-struct BodyPlan {
-  std::uint64_t most_bytes = 0;
-  std::shared_ptr<IncomingFile> file = {};  // into memory if none
-};
-
-struct HttpRequest {
-  HttpHead head;
-  std::string body;
-  std::shared_ptr<IncomingFile> file;
+/// Where to listen.
+struct ListenAt {
+  std::uint16_t port = 0;  // 0: one that is free, `favoured` if that is
+  std::uint16_t favoured = 0;
+  Place said_at = {};  // where the port was said, for complaints
 };
 
 /// HTTP/1.1 on 127.0.0.1, and nothing of what is answered.
@@ -74,15 +28,8 @@ struct HttpRequest {
 /// port, a body longer than its plan (a chunked one as soon as it grows too long).
 class HttpListener {
  public:
-  using Answer = std::function<void(HttpAnswer)>;
-  /// Decides from the head alone: a refusal, or what body may come.
-  using Gate = std::function<std::variant<HttpAnswer, BodyPlan>(const HttpHead&)>;
-  /// Calls the given function once, now or later, on any thread.
-  using Handler = std::function<void(HttpRequest, Answer)>;
-
-  /// Port 0: one that is free, `favoured` if that is. UserError if the port cannot be had.
-  HttpListener(std::uint16_t port, std::uint16_t favoured, const Limits& limits, Gate gate,
-               Handler handler);
+  /// UserError if the port cannot be had.
+  HttpListener(const ListenAt& at, const Limits& limits, Gate gate, Handler handler);
   ~HttpListener();
   HttpListener(const HttpListener&) = delete;
   HttpListener& operator=(const HttpListener&) = delete;
@@ -98,10 +45,8 @@ class HttpListener {
   void later(std::chrono::milliseconds pause, std::function<void()> what);
   bool is_stopping() const;
 
-  struct Shared;  // implementation
-
  private:
-  std::unique_ptr<Shared> shared_;
+  std::unique_ptr<ListenerState> state_;
 };
 
 }  // namespace brimwright::web

@@ -2,7 +2,7 @@
 
 // For the listener and its connections only: whoever includes this pays for Asio.
 
-#include "web/http_listener.h"
+#include "web/http_exchange.h"
 
 #include <boost/asio/io_context.hpp>
 #include <boost/asio/ip/tcp.hpp>
@@ -10,19 +10,23 @@
 #include <boost/asio/steady_timer.hpp>
 
 #include <atomic>
+#include <cstdint>
 #include <map>
+#include <memory>
+#include <string_view>
+#include <utility>
 
 namespace brimwright::web {
 
 class Connection;
 
 /// Touched by the thread of run() alone, but for `context` and `is_stopping`.
-struct HttpListener::Shared {
-  Shared(const Limits& l, Gate g, Handler h)
+struct ListenerState {
+  ListenerState(const Limits& l, Gate g, Handler h)
       : limits(l), gate(std::move(g)), handler(std::move(h)) {}
-  Shared(const Shared&) = delete;
-  Shared& operator=(const Shared&) = delete;
-  ~Shared() { is_over = true; }
+  ListenerState(const ListenerState&) = delete;
+  ListenerState& operator=(const ListenerState&) = delete;
+  ~ListenerState() { is_over = true; }
 
   Limits limits;
   Gate gate;
@@ -47,9 +51,9 @@ struct HttpListener::Shared {
 };
 
 /// Serves a socket just accepted until either side is done with it.
-void serve_connection(HttpListener::Shared& shared, boost::asio::ip::tcp::socket socket);
+void serve_connection(ListenerState& shared, boost::asio::ip::tcp::socket socket);
 /// Tells one too many so, whatever it asks, and ends it.
-void turn_away(HttpListener::Shared& shared, boost::asio::ip::tcp::socket socket);
+void turn_away(ListenerState& shared, boost::asio::ip::tcp::socket socket);
 /// Ends one that waits for its client or reads a request; lets one finish that has an answer
 /// coming.
 void close_unless_answering(Connection& connection);

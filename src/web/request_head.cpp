@@ -1,8 +1,5 @@
 #include "web/request_head.h"
 
-#include "units/user_error.h"
-#include "web/answers.h"
-
 #include <algorithm>
 
 namespace brimwright::web {
@@ -54,12 +51,6 @@ std::optional<Target> target_of(std::string_view text) {
     if (!name || !value || !target.query.emplace(*name, *value).second) return std::nullopt;
   }
   return target;
-}
-
-HttpAnswer refusal(int status, const std::string& field, const std::string& problem,
-                   const std::string& remedy) {
-  const UserError error({.file = "", .field = field, .problem = problem, .remedy = remedy});
-  return complaint(status, error.parts(), error.what());
 }
 
 }  // namespace brimwright::web

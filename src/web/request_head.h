@@ -1,7 +1,5 @@
 #pragma once
 
-#include "web/http_listener.h"
-
 #include <map>
 #include <optional>
 #include <string>
@@ -9,16 +7,12 @@
 
 namespace brimwright::web {
 
-/// "/api/run?file=cup.json" apart, the query decoded. Nothing if it is no path from the root, holds
-/// control characters, or a broken or NUL escape, or names a field twice.
+/// "/api/file?file=cup.json" apart, the query decoded. Nothing if it is no path from the root,
+/// holds control characters, or a broken or NUL escape, or names a field twice.
 struct Target {
   std::string path;
   std::map<std::string, std::string> query;
 };
 std::optional<Target> target_of(std::string_view text);
-
-/// A refusal of the request as such, told like every complaint.
-HttpAnswer refusal(int status, const std::string& field, const std::string& problem,
-                   const std::string& remedy);
 
 }  // namespace brimwright::web

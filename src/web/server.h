@@ -1,8 +1,9 @@
 #pragma once
 
 #include "moulds/library.h"
-#include "web/foreman.h"
-#include "web/http_listener.h"
+#include "units/user_error.h"
+#include "web/http_exchange.h"
+#include "web/worker_settings.h"
 
 #include <cstdint>
 #include <functional>
@@ -17,6 +18,7 @@ struct ServerSettings {
   std::optional<std::string> run;  // the run to open; its folder is worked in
   std::string folder = ".";        // worked in where no run is given
   std::uint16_t port = 0;          // 0: the folder's own if free, else any that is
+  Place port_said_at = {};         // for a complaint about it
   Limits limits = {};
   WorkerLimits worker = {};
   std::string program = "/proc/self/exe";  // started for the worker, as `brimwright serve-worker`
@@ -32,9 +34,9 @@ struct ServerSettings {
 /// behind the # of the address, which browsers send to nobody.
 ///
 /// JSON in, JSON out, 4 MiB at most. Where the input wants mending the answer is 422 and
-/// {"complaint": {"file", "field", "problem", "remedy", "line"}}; "line" is what the command line
-/// prints. All other refusals (400 to 417, 421, 431, 503, 505, 507) and faults (500) have the same
-/// form.
+/// {"complaint": {"file", "field", "problem", "remedy", "line"}}, "line" being all of it in
+/// one; one that asks for something has "asks" and "choices" too (desk/answers.h). All other
+/// refusals (400 to 417, 421, 431, 503, 505, 507) and faults (500) have the same form.
 ///
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
 ///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
@@ -42,9 +44,9 @@ struct ServerSettings {
 ///                                     "note", "shipped"}], "cut": [{"folder", "looked_at": N}]}:
 ///                                     in a folder under "cut" there is more than those N looked
 ///                                     at, and files of it may be missing
-///   GET  /api/run?file=F              {"file", "version", "text", "shipped"} of any JSON file
+///   GET  /api/file?file=F             {"file", "version", "text", "shipped"} of any JSON file
 ///                                     listed
-///   PUT  /api/run                     {"file", "version": VERSION | null for a new one, "text",
+///   PUT  /api/file                    {"file", "version": VERSION | null for a new one, "text",
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
@@ -56,7 +58,7 @@ struct ServerSettings {
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
 ///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} ->
-///                                     what `gauge PATH --json` prints; see web/request_reading.h
+///                                     what `gauge PATH --json` prints; see desk/request_reading.h
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
 ///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl",
 ///                                     "plan": {...}},

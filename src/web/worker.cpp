@@ -1,11 +1,11 @@
 #include "web/worker.h"
 
+#include "desk/answers.h"
+#include "desk/desk.h"
 #include "moulds/mesh_memory.h"
 #include "service/service.h"
-#include "web/answers.h"
 #include "web/last_word.h"
 #include "web/worker_messages.h"
-#include "web/worker_process.h"
 #include "web/workers.h"
 
 #include <signal.h>
@@ -19,7 +19,6 @@
 #include <cstdlib>
 #include <memory>
 #include <mutex>
-#include <ostream>
 #include <utility>
 
 namespace brimwright::web {
@@ -98,54 +97,52 @@ class Bench {
       : server_(server),
         library_(with_memory(settings.library)),
         workspace_(settings.folder, library_),
-        desk_(library_, workspace_, UploadFolder(settings.uploads), settings.open) {
+        desk_(library_, workspace_, desk::UploadFolder(settings.uploads), settings.open) {
     // What is read once for all (fats, tables, the shipped meshes) is read before anybody asks, and
     // before the one thread that starts child processes can start one: a child is a copy in which
     // no other thread goes on, so nothing may be half-way through its first use then.
     slow_.add([this] { service::answer({service::ListRequest{}, service::Form::json}, library_); });
   }
 
-  void take(DeskRequest request) {
+  void take(desk::DeskRequest request) {
     bool has_path = false;
-    const Desk::Route* route = Desk::route(request.method, request.path, has_path);
+    const desk::Desk::Route* route = desk::Desk::route(request.method, request.path, has_path);
     if (route == nullptr) return;  // the server asks for none that is not there
-    work(*route, std::make_shared<const DeskRequest>(std::move(request)), route->from_the_start);
+    work(*route, std::make_shared<const desk::DeskRequest>(std::move(request)),
+         route->from_the_start);
   }
 
  private:
-  void work(const Desk::Route& route, std::shared_ptr<const DeskRequest> request,
-            Patience patience) {
-    Workers& workers = patience == Patience::none ? quick_ : slow_;
-    workers.add([this, &route, request = std::move(request), patience] {
+  void work(const desk::Desk::Route& route, std::shared_ptr<const desk::DeskRequest> request,
+            desk::Budget budget) {
+    Workers& workers = budget == desk::Budget::quick ? quick_ : slow_;
+    workers.add([this, &route, request = std::move(request), budget] {
       const LastWord last_word(request->number);
-      server_.tell(begun_frame(request->number, patience));
-      if (auto answer = desk_.answer(route, *request, patience))
+      server_.tell(begun_frame(request->number, budget));
+      if (auto answer = desk_.answer(route, *request, budget))
         return server_.tell(fitting(frame_of(request->number, *std::move(answer))));
       server_.tell({.kind = Frame::Kind::put_off, .request = request->number});
-      work(route, request, Patience::long_enough);
+      work(route, request, desk::Budget::slow);
     });
   }
 
   static Frame fitting(Frame frame) {
     if (fits(frame)) return frame;
-    return frame_of(frame.request, {.answer = fault("the answer would be too long to be shown")});
+    return frame_of(frame.request,
+                    {.answer = desk::fault("the answer would be too long to be shown")});
   }
 
   ServerEnd& server_;
   moulds::Library library_;
-  Workspace workspace_;
-  Desk desk_;
+  desk::Workspace workspace_;
+  desk::Desk desk_;
   Workers slow_{1}, quick_{2};
 };
 
 }  // namespace
 
-int be_worker(std::ostream& err) {
-  if (!is_started_by_a_server()) {
-    err << "command line: " << worker_word
-        << " is what brimwright serve starts for itself; type brimwright serve\n";
-    return 1;
-  }
+bool be_worker() {
+  if (!is_started_by_a_server()) return false;
   live_with_the_server();
   ServerEnd server;
   const WorkerSettings settings = settings_of(server.next());

@@ -8,7 +8,7 @@
 namespace brimwright::web {
 namespace {
 
-constexpr const char* patient_word = "patient";
+constexpr const char* slow_word = "slow";
 
 std::uint64_t number_in(const std::string& text) {
   std::uint64_t number = 0;
@@ -54,7 +54,7 @@ WorkerSettings settings_of(const Frame& frame) {
 }
 
 // method, path, body, names and values of the query in turn
-Frame frame_of(DeskRequest request) {
+Frame frame_of(desk::DeskRequest request) {
   Frame frame{.kind = Frame::Kind::request, .request = request.number};
   frame.parts = {std::move(request.method), std::move(request.path), std::move(request.body)};
   for (const auto& [name, value] : request.query)
@@ -62,42 +62,41 @@ Frame frame_of(DeskRequest request) {
   return frame;
 }
 
-DeskRequest request_of(Frame frame) {
+desk::DeskRequest request_of(Frame frame) {
   constexpr std::size_t fixed = 3;
   must_have(frame, Frame::Kind::request, fixed);
   auto& parts = frame.parts;
-  DeskRequest request{.number = frame.request,
-                      .method = std::move(parts[0]),
-                      .path = std::move(parts[1]),
-                      .query = {},
-                      .body = std::move(parts[2])};
+  desk::DeskRequest request{.number = frame.request,
+                            .method = std::move(parts[0]),
+                            .path = std::move(parts[1]),
+                            .query = {},
+                            .body = std::move(parts[2])};
   for (std::size_t i = fixed; i + 1 < parts.size(); i += 2)
     request.query.emplace(std::move(parts[i]), std::move(parts[i + 1]));
   return request;
 }
 
-Frame begun_frame(std::uint64_t request, Patience patience) {
+Frame begun_frame(std::uint64_t request, desk::Budget budget) {
   return {.kind = Frame::Kind::begun,
           .request = request,
-          .parts = {patience == Patience::none ? "" : patient_word}};
+          .parts = {budget == desk::Budget::quick ? "" : slow_word}};
 }
 
-Patience patience_of(const Frame& frame) {
+desk::Budget budget_of(const Frame& frame) {
   must_have(frame, Frame::Kind::begun, 1);
-  return frame.parts[0] == patient_word ? Patience::long_enough : Patience::none;
+  return frame.parts[0] == slow_word ? desk::Budget::slow : desk::Budget::quick;
 }
 
-// status, type, body, file, paper
-Frame frame_of(std::uint64_t request, DeskAnswer answer) {
-  return {
-      .kind = Frame::Kind::answer,
-      .request = request,
-      .parts = {std::to_string(answer.answer.status), std::move(answer.answer.type),
-                std::move(answer.answer.body), std::move(answer.file), std::move(answer.paper)}};
+// status, type, body, the name it is shared by
+Frame frame_of(std::uint64_t request, desk::DeskAnswer answer) {
+  return {.kind = Frame::Kind::answer,
+          .request = request,
+          .parts = {std::to_string(answer.answer.status), std::move(answer.answer.type),
+                    std::move(answer.answer.body), std::move(answer.shared_as)}};
 }
 
-DeskAnswer answer_of(Frame frame) {
-  must_have(frame, Frame::Kind::answer, 5);
+desk::DeskAnswer answer_of(Frame frame) {
+  must_have(frame, Frame::Kind::answer, 4);
   auto& parts = frame.parts;
   const auto status = number_in(parts[0]);
   if (status < 200 || status > 599) throw std::runtime_error("no status of HTTP");
@@ -107,8 +106,7 @@ DeskAnswer answer_of(Frame frame) {
   return {.answer = {.status = static_cast<int>(status),
                      .type = std::move(parts[1]),
                      .body = std::move(parts[2])},
-          .file = std::move(parts[3]),
-          .paper = std::move(parts[4])};
+          .shared_as = std::move(parts[3])};
 }
 
 }  // namespace brimwright::web

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "web/desk.h"
-#include "web/foreman.h"
+#include "desk/desk.h"
 #include "web/frames.h"
+#include "web/worker_settings.h"
 
 namespace brimwright::web {
 
@@ -12,13 +12,13 @@ namespace brimwright::web {
 Frame frame_of(const WorkerSettings& settings);
 WorkerSettings settings_of(const Frame& frame);
 
-Frame frame_of(DeskRequest request);
-DeskRequest request_of(Frame frame);
+Frame frame_of(desk::DeskRequest request);
+desk::DeskRequest request_of(Frame frame);
 
-Frame begun_frame(std::uint64_t request, Patience patience);
-Patience patience_of(const Frame& frame);
+Frame begun_frame(std::uint64_t request, desk::Budget budget);
+desk::Budget budget_of(const Frame& frame);
 
-Frame frame_of(std::uint64_t request, DeskAnswer answer);
-DeskAnswer answer_of(Frame frame);
+Frame frame_of(std::uint64_t request, desk::DeskAnswer answer);
+desk::DeskAnswer answer_of(Frame frame);
 
 }  // namespace brimwright::web

@@ -1,6 +1,6 @@
 #include "web/worker_process.h"
 
-#include "web/worker.h"
+#include "web/worker_start.h"
 
 #include <fcntl.h>
 #include <signal.h>

@@ -8,10 +8,6 @@
 
 namespace brimwright::web {
 
-/// Where a worker finds what it was given.
-inline constexpr int worker_socket = 3;  // frames both ways
-inline constexpr int worker_note = 4;    // a pipe for the last word of one that breaks down
-
 /// This program started once more, to answer for a server. Killed with this object if it still
 /// runs.
 ///

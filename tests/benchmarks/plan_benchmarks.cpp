@@ -103,7 +103,7 @@ double milliseconds_of(const fs::path& file, const Json& run, const moulds::Libr
   const double start = spent_milliseconds();
   const auto reply = service::answer({request, service::Form::json}, library);
   const double took = spent_milliseconds() - start;
-  if (reply.status != 0) {
+  if (reply.status != service::Status::done) {
     std::fprintf(stderr, "%s\n", reply.complaint.c_str());
     std::exit(1);
   }

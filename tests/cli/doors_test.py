@@ -2,7 +2,8 @@
 
 A room uses the doors of the rooms it may use and nothing else of them; no arrow runs back; no two files
 include each other; a .cpp includes its own header first, which proves that the header compiles alone; heavy
-libraries stay where they belong. Then the checks themselves are tried on a small house with each fault built in.
+libraries stay where they belong; what another room uses knows no options of the command line. Then the checks
+themselves are tried on a small house with each fault built in.
 """
 
 import os
@@ -14,6 +15,8 @@ INCLUDE = re.compile(r'^#include ([<"])([^>"]+)[>"]', re.M)
 HEAVY = re.compile(r"^(CGAL/|assimp/|CLI/|nlohmann/json\.hpp|boost/beast|cairo|pango)")
 AT_HOME = {"CGAL/": ("geometry", "helpers/unite"), "assimp/": ("helpers/import",),
            "cairo": ("helpers/pdf",), "pango/": ("helpers/pdf",)}  # heavy ones, and where
+
+OPTION = re.compile(r'"(?:[^"\\\n]|\\.)*--[a-z]|"command line')
 
 
 def plan_of(text):
@@ -71,7 +74,11 @@ def faults_of(src):
             faults.append(f"{path}: stands in no room of house.cmake")
             continue
         with open(os.path.join(src, path)) as file:
-            includes = INCLUDE.findall(file.read())
+            text = file.read()
+        includes = INCLUDE.findall(text)
+        option = OPTION.search(re.sub(r"^\s*//.*$", "", text, flags=re.M))
+        if option and any(room in reachable(other, rooms) for other in names):
+            faults.append(f"{path}: {option.group()}: speaks of the command line")
         lines += len(includes)
         own = re.sub(r"\.cpp$", ".h", path)
         if path.endswith(".cpp") and own in files and (not includes or includes[0][1] != own):
@@ -134,6 +141,7 @@ def test_of_the_checks():
             ("include each other", {"cellar__rats_h": '#include "cellar/wine.h"\n',
                                     "cellar__wine_h": '#include "cellar/rats.h"\n'}),
             ("own header first", {"cellar__wine_cpp": '#include "cellar/vault/port.h"\n#include "cellar/wine.h"\n'}),
+            ("speaks of the command line", {"cellar__rats_h": 'auto remedy = "say --role cavity";\n'}),
             ("heavy library", {"cellar__rats_h": "#include <CGAL/Surface_mesh.h>\n"}),
             ("stays in", {"hall__table_cpp": '#include "cellar/wine.h"\n#include <assimp/scene.h>\n'}),
             ("nobody enters", {"hall__table_cpp": "\n"}),

@@ -264,8 +264,17 @@ refused("a path out of the folder", at + "/pour/formula: ",
         run_changes=[("/pour/formula", "../../../../../../etc/passwd")])
 refused("a mesh without its unit", r"cup\.json: /mesh/unit: ",
         mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "role": "cavity", "up": "+z"})])
-refused("a solid without pockets as a mould's body", r"twisted_cup\.stl: holds no liquid, .*--role cavity",
+refused("a solid without pockets as a mould's body", r"""cup\.json: /mesh/role: .*twisted_cup\.stl holds no liquid, (?!.*--).*say "role": "cavity"$""",
         mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "unit": "mm", "role": "body", "up": "+z"})])
+refused("a mould's mesh that is upside down", r"""cup\.json: /mesh/up: .*with "up": "\+z" it has 4 pockets; say which way is up$""",
+        mould_changes=[("/mesh", {"file": "tests/data/meshes/slab4_body.stl", "unit": "mm", "role": "body", "up": "-z"})])
+# The same questions of who types options.
+refused("a mesh that may be a mould", r"slab4_body\.stl: .*with --up \+z it has 4 pockets; say --role cavity if .* or --role body with --up \+z if",
+        words=("gauge", f"{root}/tests/data/meshes/slab4_body.stl", "--unit", "mm", "--up", "-z"))
+refused("an option that needs another", r"^command line: --density: is of no use alone; it goes with --fit-mass$",
+        words=("gauge", f"{root}/moulds/low_bowl.json", "--density", "1 g/ml"))
+refused("a file outside the folders that may be read", r"allow its folder with --library /",
+        run_changes=[("/pour/formula", "/etc/passwd")])
 refused("a bare length in a mould", r"cup\.json: /shape/height: is the bare number 32",
         mould_changes=[("/shape/height", 32)])
 refused("an alkali of no purity", base + "/alkali/0/purity: ",

@@ -33,8 +33,8 @@ SurveyWishes in_mm(std::optional<Role> role = {}) {
 }
 
 bool says(const MeshSurvey& survey, const std::string& text) {
-  for (const Remark& remark : survey.remarks)
-    if (remark.text.find(text) != std::string::npos) return true;
+  for (const Advice& advice : survey.remarks)
+    if (advice.text.in(plain_terms()).find(text) != std::string::npos) return true;
   return false;
 }
 

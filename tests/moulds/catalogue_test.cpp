@@ -152,8 +152,7 @@ TEST_CASE("the shipped tray is read as a mould's body, its pockets being the mou
 TEST_CASE("the shipped meshes are what their generator writes, byte for byte",
           "[moulds][catalogue]") {
   const ScratchFolder folder;
-  const std::string command =
-      std::string("\"") + BRIMWRIGHT_MAKE_MESHES + "\" \"" + folder.path().string() + "\"";
+  const std::string command = "\"" BRIMWRIGHT_MAKE_MESHES "\" \"" + folder.path().string() + "\"";
   REQUIRE(std::system(command.c_str()) == 0);
   for (const char* name : {"twisted_cup.stl", "shell_pebble.stl", "six_pocket_tray.stl"}) {
     CAPTURE(name);

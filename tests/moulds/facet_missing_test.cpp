@@ -119,7 +119,7 @@ TEST_CASE("a body open in its pocket, read as a skin, is refused with the place 
   CHECK_THROWS_WITH(surveyed(file.path(), wishes),
                     Catch::Contains("at (38.33, 15, 5) mm: is open") &&
                         Catch::Contains("hold liquid on both sides") &&
-                        Catch::Contains("--role body"));
+                        Catch::Contains("role \"body\""));
 }
 
 }  // namespace brimwright::geometry

@@ -79,8 +79,8 @@ TEST_CASE("a file that is there, but outside, was said not to be found", "[mould
   CHECK_THAT(there,
              Catch::Matchers::Contains("\"../private/diary.txt\" is there, as " + world.secret));
   CHECK_THAT(there, Catch::Matchers::Contains(
-                        "copy it beside this file, or allow its folder with --library " +
-                        (world.scratch.path() / "private").string()));
+                        "copy it beside this file, or allow its folder with library \"" +
+                        (world.scratch.path() / "private").string() + "\""));
   CHECK_THAT(there, !Catch::Matchers::Contains("dear diary"));
   const std::string missing = world.complaint("../private/no-such.txt", world.run);
   CHECK_THAT(missing, Catch::Matchers::Contains("there is no file \"../private/no-such.txt\""));

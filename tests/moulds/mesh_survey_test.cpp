@@ -31,8 +31,8 @@ SurveyWishes in_mm(std::optional<Role> role = {}) {
 }
 
 bool says(const MeshSurvey& survey, const std::string& text) {
-  for (const Remark& remark : survey.remarks)
-    if (remark.text.find(text) != std::string::npos) return true;
+  for (const Advice& advice : survey.remarks)
+    if (advice.text.in(plain_terms()).find(text) != std::string::npos) return true;
   return false;
 }
 
@@ -92,14 +92,14 @@ TEST_CASE("each sample mesh is known for what it is, and holds what its truth sa
   }
 }
 
-TEST_CASE("a mould turned the wrong way up is asked about, with the option to type", "[survey]") {
+TEST_CASE("a mould turned the wrong way up is asked about, with what to say", "[survey]") {
   SurveyWishes wishes = in_mm();
   wishes.reading.up = Axis::minus_z;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("with --up +z it has 4 pockets") && Contains("--role cavity"));
+                    Contains("with up \"+z\" it has 4 pockets") && Contains("role \"cavity\""));
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("holds no liquid this way up; with --up +z it has 4 pockets"));
+                    Contains("holds no liquid this way up; with up \"+z\" it has 4 pockets"));
   wishes.role = Role::cavity;  // the person's word wins: 274.61549 ml of body, by its truth
   const MeshSurvey survey = surveyed(samples + "slab4_body.stl", wishes);
   CHECK_THAT(survey.hollows.front().curve.brimful() / millilitre, WithinRel(274.61549, 1e-6));
@@ -129,7 +129,7 @@ TEST_CASE("a mould that leans is told by how much, and stands straight as it was
 TEST_CASE("a tube holds nothing until it stands on a board", "[survey]") {
   const ScratchFile file("tube.stl", binary_stl_of(square_tube()));
   SurveyWishes wishes = in_mm(Role::body);
-  CHECK_THROWS_WITH(surveyed(file.path(), wishes), Contains("stand it on a board with --on-board"));
+  CHECK_THROWS_WITH(surveyed(file.path(), wishes), Contains("stand it on a board with on-board"));
   wishes.on_board = true;
   const MeshSurvey survey = surveyed(file.path(), wishes);
   REQUIRE(survey.hollows.size() == 1);

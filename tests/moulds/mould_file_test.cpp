@@ -208,7 +208,7 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
                "weighings":["98 g"]})"),
        "add the shape's rough measures; the water then corrects them"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm","role":"body"})"),
-       "box.stl: holds no liquid, whichever way up"},
+       "box.stl holds no liquid, whichever way up"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm","role":"lid"})"),
        R"(/mesh/role: "lid" is not what a mesh can be)"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm"})"), "/mesh/role: is missing"},

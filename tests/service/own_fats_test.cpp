@@ -34,8 +34,7 @@ Reply planned(const ScratchFolder& folder, const std::string& file, const std::s
   std::string run = text_of(root + "/examples/plain_bars.run.json");
   const std::string shipped = "meadow_base.formula.json";
   run.replace(run.find(shipped), shipped.size(), "own.formula.json");
-  return answer({PlanRequest{.file = folder.write("own.run.json", run), .sell = {}, .picture = {}},
-                 Form::text},
+  return answer({PlanRequest{.file = folder.write("own.run.json", run), .sell = {}}, Form::text},
                 {.shipped = root, .folders = {}});
 }
 
@@ -51,7 +50,7 @@ TEST_CASE("a plan weighs a maker's own fat from the file beside its formula", "[
 TEST_CASE("a file of fats that leaves the folders is not read", "[service]") {
   const ScratchFolder folder;
   const Reply reply = planned(folder, "../../../../etc/passwd", "argan_studio");
-  CHECK(reply.status == 1);
+  CHECK(reply.status == Status::wanting);
   CHECK(reply.document.empty());
   CHECK_THAT(reply.complaint, Contains("/fats_from"));
 }
@@ -63,7 +62,7 @@ TEST_CASE("a slip in the file of fats is told at that file", "[service]") {
   fats.replace(fats.find(range), range.size(), "138");  // its NaOH value
   folder.write("mine.fats.json", fats);
   const Reply reply = planned(folder, "mine.fats.json", "argan_studio");
-  CHECK(reply.status == 1);
+  CHECK(reply.status == Status::wanting);
   CHECK_THAT(reply.complaint, Contains("mine.fats.json") && Contains("looks like a NaOH value"));
 }
 
@@ -79,7 +78,7 @@ TEST_CASE("an own olive oil at 266.5 without fatty acids is not planned", "[serv
   const ScratchFolder folder;
   folder.write("mine.fats.json", slipped_olive(""));
   const Reply reply = planned(folder, "mine.fats.json", "market");
-  CHECK(reply.status == 1);
+  CHECK(reply.status == Status::wanting);
   CHECK(reply.document.empty());
   CHECK_THAT(reply.complaint, Contains("mine.fats.json: /fats/0/saponification_value") &&
                                   Contains("known for Olive oil, whose name it has"));
@@ -103,7 +102,7 @@ TEST_CASE("a fat that neither ships nor stands in the file is refused with the n
   const ScratchFolder folder;
   folder.write("mine.fats.json", text_of(root + "/examples/studio.fats.json"));
   const Reply reply = planned(folder, "mine.fats.json", "argan_studo");
-  CHECK(reply.status == 1);
+  CHECK(reply.status == Status::wanting);
   CHECK_THAT(reply.complaint, Contains("did you mean \"argan_studio\"?"));
 }
 

@@ -146,7 +146,7 @@ TEST_CASE("what is typed is planned as though it were in the file already", "[we
             .status == 200);
 }
 
-TEST_CASE("a complaint has its parts and the command line's one line", "[web]") {
+TEST_CASE("a complaint has its parts and one line of all of them", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
   Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
@@ -165,19 +165,49 @@ TEST_CASE("a complaint has its parts and the command line's one line", "[web]") 
                                                   Contains(said["remedy"].get<std::string>()));
 }
 
+TEST_CASE("what is asked of the page is asked in its own fields, and told as values", "[web]") {
+  const ScratchFolder folder, outside;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto complaint = [&](const char* path, const Json& request) {
+    const Response refused = server.ask("POST", path, request.dump());
+    REQUIRE(refused.status == 422);
+    CHECK_THAT(refused.body, !Contains("--"));
+    return Json::parse(refused.body)["complaint"];
+  };
+  const std::string slab = "tests/data/meshes/slab4_body.stl";
+  const Json role = complaint("/api/gauge", {{"file", slab}, {"unit", "mm"}, {"up", "-z"}});
+  CHECK(role["asks"] == "role");
+  CHECK(role["choices"] == Json::parse(R"([{"role":"cavity"},{"role":"body","up":"+z"}])"));
+  CHECK_THAT(role["remedy"].get<std::string>(), Contains("say role \"cavity\" if it is"));
+
+  const Json alone =
+      complaint("/api/gauge", {{"file", "moulds/low_bowl.json"}, {"density", "1 g/ml"}});
+  CHECK(alone["file"] == "");
+  CHECK(alone["field"] == "density");
+  CHECK(alone["remedy"] == "it goes with fit-mass");
+  CHECK(!alone.contains("choices"));
+
+  Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
+  run["pour"]["mould"] = outside.write("cup.json", "{}");
+  const Json library =
+      complaint("/api/plan", {{"file", "examples/plain_bars.run.json"}, {"run", run}});
+  CHECK(library["field"] == "/pour/mould");
+  CHECK_THAT(library["remedy"].get<std::string>(), Contains("names it as a library"));
+}
+
 TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string cup = "/moulds/twisted_cup.json";
-  const auto path = [&](const char* name) { return (folder.path() / name).string(); };
-  auto gauge = gauge_of(root + cup);
+  auto gauge = gauge_of(root + "/moulds/twisted_cup.json");
   gauge.below_brim = "6 mm";
-  gauge.picture = path("cup.svg");
-  gauge.glb = path("cup.glb");
-  gauge.write = path("cup.stl");
-  REQUIRE(printed({gauge}).status == 0);
-  for (const auto& [kind, file, type] : {std::tuple{"picture", "cup.svg", "image/svg+xml"},
-                                         {"glb", "cup.glb", "model/gltf-binary"}}) {
+  gauge.files = {{service::FileKind::picture, "cup.svg"},
+                 {service::FileKind::glb, "cup.glb"},
+                 {service::FileKind::stl, "cup.stl"}};
+  const auto files = printed({gauge}).files;
+  REQUIRE(files.size() == 3);
+  CHECK(files[2].name == "cup.stl");
+  for (const auto& [kind, which, type] :
+       {std::tuple{"picture", 0, "image/svg+xml"}, {"glb", 1, "model/gltf-binary"}}) {
     const Response document =
         server.ask("POST", "/api/document",
                    Json{{"kind", kind},
@@ -185,11 +215,11 @@ TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
                        .dump());
     CHECK(document.status == 200);
     CHECK(document.fields.at("content-type") == type);
-    CHECK(document.body == file_text(path(file)));
+    CHECK(document.body == files[which].bytes);
   }
   const Response stl = server.ask("POST", "/api/document",
                                   R"({"kind":"stl","gauge":{"file":"moulds/twisted_cup.json"}})");
-  CHECK(stl.body == file_text(path("cup.stl")));
+  CHECK(stl.body == files[2].bytes);
   const Response pour =
       server.ask("POST", "/api/document",
                  R"({"kind":"picture","plan":{"file":"examples/spring_order.run.json"}})");
@@ -202,20 +232,19 @@ TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as 
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
   const std::string file = "examples/spring_order.run.json";
-  const auto path = [&](const char* name) { return (folder.path() / name).string(); };
   service::SheetRequest sheet{.file = root + "/" + file, .sell = "12", .paper = "Letter"};
-  sheet.html = path("sheet.html");
-  sheet.pdf = path("sheet.pdf");
-  REQUIRE(printed({sheet}).status == 0);
-  for (const auto& [kind, name, type] : {std::tuple{"sheet", "sheet.html", "text/html"},
-                                         {"sheet-pdf", "sheet.pdf", "application/pdf"}}) {
+  sheet.files = {{service::FileKind::html, "sheet.html"}, {service::FileKind::pdf, "sheet.pdf"}};
+  const auto files = printed({sheet}).files;
+  REQUIRE(files.size() == 2);
+  for (const auto& [kind, which, type] :
+       {std::tuple{"sheet", 0, "text/html"}, {"sheet-pdf", 1, "application/pdf"}}) {
     const Response document = server.ask(
         "POST", "/api/document",
         Json{{"kind", kind}, {"plan", {{"file", file}, {"sell", "12"}}}, {"paper", "Letter"}}
             .dump());
     CHECK(document.status == 200);
     CHECK_THAT(document.fields.at("content-type"), Catch::StartsWith(type));
-    CHECK(document.body == file_text(path(name)));
+    CHECK(document.body == files[which].bytes);
   }
   CHECK(server.ask("POST", "/api/document", R"({"kind":"sheet","gauge":{"file":"x"}})").status ==
         422);

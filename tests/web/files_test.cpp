@@ -1,6 +1,6 @@
 #include "client.h"
+#include "desk/workspace.h"
 #include "scratch_folder.h"
-#include "web/workspace.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -36,7 +36,7 @@ Json entry(const Json& list, const std::string& file) {
 
 Response put(RunningServer& server, const std::string& file, const Json& version,
              const std::string& text) {
-  return server.ask("PUT", "/api/run",
+  return server.ask("PUT", "/api/file",
                     Json{{"file", file}, {"version", version}, {"text", text}}.dump());
 }
 
@@ -68,7 +68,7 @@ TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[w
   CHECK(entry(files["tips"], "examples/studio.tips.json")["shipped"] == true);
   for (const char* kind : {"runs", "moulds", "formulas", "fats", "tips"})
     for (const Json& each : files[kind])  // each may be read by the name listed
-      CHECK(server.ask("GET", "/api/run?file=" + each["file"].get<std::string>()).status == 200);
+      CHECK(server.ask("GET", "/api/file?file=" + each["file"].get<std::string>()).status == 200);
 }
 
 TEST_CASE("a folder with too many files to list says that some may be missing", "[web][files]") {
@@ -90,7 +90,7 @@ TEST_CASE("a run is saved over the version it was made from, and over no other",
   REQUIRE(made.status == 200);
   CHECK(file_text(folder.path() / "may.run.json") == first);  // her own layout, byte for byte
   const Json version = Json::parse(made.body)["version"];
-  CHECK(Json::parse(server.ask("GET", "/api/run?file=may.run.json").body)["version"] == version);
+  CHECK(Json::parse(server.ask("GET", "/api/file?file=may.run.json").body)["version"] == version);
   CHECK(put(server, "may.run.json", nullptr, second).status == 409);  // it is there by now
 
   folder.write("may.run.json", R"({"name":"from an editor"})");
@@ -143,7 +143,7 @@ TEST_CASE("a shipped run saved under a name of her own plans the same", "[web][f
   RunningServer server(settings_in(folder.path().string()));
   const std::string spring = "examples/spring_order.run.json";
   const std::string before = file_text(root + "/" + spring);
-  const Response saved = server.ask("PUT", "/api/run",
+  const Response saved = server.ask("PUT", "/api/file",
                                     Json{{"file", "spring_order.run.json"},
                                          {"version", nullptr},
                                          {"text", before},
@@ -179,7 +179,7 @@ TEST_CASE("the page hears of a change underneath", "[web][files]") {
   REQUIRE(waiting.wait_for(3s) == std::future_status::ready);
   const Json changed = Json::parse(waiting.get().body);
   CHECK(changed["changed"] == true);
-  CHECK(changed["version"] == version_of(R"({"name":"from an editor"})"));
+  CHECK(changed["version"] == desk::version_of(R"({"name":"from an editor"})"));
 
   std::filesystem::remove(folder.path() / "may.run.json");
   CHECK(Json::parse(server.ask("GET", asks).body)["version"].is_null());
@@ -202,7 +202,8 @@ TEST_CASE("who waits for a change is answered when the server stops", "[web][fil
 }
 
 TEST_CASE("contents that differ have different versions", "[web][files]") {
-  CHECK(version_of("") == "cbf29ce484222325-0");   // FNV-1a's offset basis (draft-eastlake-fnv)
-  CHECK(version_of("a") == "af63dc4c8601ec8c-1");  // its published test vector
-  CHECK(version_of("{\"sell\": 46}") != version_of("{\"sell\": 64}"));
+  CHECK(desk::version_of("") ==
+        "cbf29ce484222325-0");  // FNV-1a's offset basis (draft-eastlake-fnv)
+  CHECK(desk::version_of("a") == "af63dc4c8601ec8c-1");  // its published test vector
+  CHECK(desk::version_of("{\"sell\": 46}") != desk::version_of("{\"sell\": 64}"));
 }

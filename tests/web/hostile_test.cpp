@@ -185,7 +185,7 @@ TEST_CASE("what is not HTTP is refused", "[web][hostile]") {
     CHECK(raw(server, line).status == 400);
   CHECK(raw(server, "GET / HTTP/1.1\r\nExpect: the best\r\n" + host).status == 417);
   CHECK(raw(server, "POST / HTTP/1.1\r\n" + host).status == 405);
-  CHECK(raw(server, server.head("DELETE", "/api/run?file=a.json") + "\r\n").status == 405);
+  CHECK(raw(server, server.head("DELETE", "/api/file?file=a.json") + "\r\n").status == 405);
   CHECK(raw(server, server.head("GET", "/api/plan") + "\r\n").status == 405);
   CHECK(raw(server, server.head("GET", "/api/files") + "Content-Length: 5\r\n\r\nabcde").status ==
         413);
@@ -200,7 +200,7 @@ TEST_CASE("no name from the page leads out of the folders that may be read", "[w
   fs::create_symlink(outside.path() / "secret.json", folder.path() / "link.json");
   fs::create_directory_symlink(outside.path(), folder.path() / "linked");
   RunningServer server(settings_in(folder.path().string()));
-  REQUIRE(server.ask("GET", "/api/run?file=mine.run.json").status == 200);
+  REQUIRE(server.ask("GET", "/api/file?file=mine.run.json").status == 200);
 
   const std::string up = "../" + outside.path().filename().string() + "/secret.json";
   for (const std::string& name :
@@ -209,13 +209,13 @@ TEST_CASE("no name from the page leads out of the folders that may be read", "[w
              "linked/secret.json", "file:///etc/passwd", "....//" + up.substr(3),
              "%252e%252e/" + up.substr(3), ".", ""}) {
     CAPTURE(name);
-    const Response read = server.ask("GET", "/api/run?file=" + name);
+    const Response read = server.ask("GET", "/api/file?file=" + name);
     CHECK(read.status == 422);
     CHECK_THAT(read.body, !Contains("\"secret\""));
   }
-  CHECK(server.ask("GET", "/api/run?file=mine.run.json%00.txt").status == 400);
-  CHECK(server.ask("GET", "/api/run?file=%").status == 400);
-  CHECK(server.ask("GET", "/api/run?file=a&file=b").status == 400);
+  CHECK(server.ask("GET", "/api/file?file=mine.run.json%00.txt").status == 400);
+  CHECK(server.ask("GET", "/api/file?file=%").status == 400);
+  CHECK(server.ask("GET", "/api/file?file=a&file=b").status == 400);
   for (const std::string& path :
        Texts{"/../secret.json", "/%2e%2e/secret.json", "/page.js/../index.html", "//etc/passwd",
              "/.git/config", "/api/../page.js"})
@@ -229,7 +229,7 @@ TEST_CASE("no name from the page leads out of the folders that may be read", "[w
              std::string("a\\u0000.json")}) {
     CAPTURE(name);
     const Response saved =
-        server.ask("PUT", "/api/run", R"({"file":")" + name + R"(","version":null,"text":"{}"})");
+        server.ask("PUT", "/api/file", R"({"file":")" + name + R"(","version":null,"text":"{}"})");
     CHECK(saved.status == 422);
   }
   CHECK(std::distance(fs::directory_iterator(outside.path()), fs::directory_iterator()) == 1);

@@ -1,7 +1,7 @@
 #include "client.h"
+#include "desk/uploads.h"
 #include "scratch_folder.h"
 #include "service/service.h"
-#include "web/uploads.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -16,6 +16,7 @@ using namespace brimwright::web;
 using namespace brimwright::web::test;
 using namespace std::chrono_literals;
 using Catch::Matchers::Contains;
+using desk::UploadFolder, desk::Uploads;
 using Json = nlohmann::ordered_json;
 
 namespace {
@@ -53,7 +54,21 @@ TEST_CASE("a dropped mesh is measured as the command line measures it", "[web][u
   const Response unsaid = server.ask("POST", "/api/gauge", Json{{"file", sent["file"]}}.dump());
   CHECK(unsaid.status == 422);
   CHECK(Json::parse(unsaid.body)["complaint"]["file"] == "my_tray.stl");
-  CHECK_THAT(unsaid.body, Contains("mm") && Contains("cm") && Contains(" in"));
+  const Json asked = Json::parse(unsaid.body)["complaint"];
+  CHECK_THAT(asked["line"].get<std::string>(), Contains("mm") && Contains("cm") && Contains(" in"));
+  CHECK_THAT(asked["line"].get<std::string>(), !Contains("--"));
+  CHECK(asked["asks"] == "unit");
+  REQUIRE(asked["choices"].size() == 4);
+  // meshes/README.md: a slab of 180 x 120 x 30; an inch is 25.4 mm.
+  for (const auto& [choice, unit, in_mm] :
+       {std::tuple{0, "mm", 1.0}, {1, "cm", 10.0}, {2, "m", 1000.0}, {3, "in", 25.4}}) {
+    const Json& said = asked["choices"][choice];
+    CHECK(said["unit"] == unit);
+    CHECK(said["size"] == Json({180.0, 120.0, 30.0}));
+    for (const int i : {0, 1, 2})
+      CHECK(said["size_mm"][i].get<double>() ==
+            Approx(in_mm * said["size"][i].get<double>()).margin(0.01));
+  }
 
   const Response measured =
       server.ask("POST", "/api/gauge", Json{{"file", sent["file"]}, {"unit", "mm"}}.dump());
@@ -68,6 +83,10 @@ TEST_CASE("a dropped mesh is measured as the command line measures it", "[web][u
     found.erase(named);
     expected.erase(named);
   }
+  for (Json& working : expected["how"])
+    for (Json& with : working["with"])
+      if (with["value"] == "mesh six_pocket_tray.stl in mm")
+        with["value"] = "mesh my_tray.stl in mm";
   CHECK(found == expected);
 }
 

@@ -11,6 +11,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
 #include "units/printing.h"
+#include "units/question.h"
 
 #include <algorithm>
 #include <cmath>
@@ -176,16 +177,36 @@ std::string size_text(const TriangleMesh& mesh, double factor, int decimals) {
   return text;
 }
 
-[[noreturn]] void refuse_without_unit(const TriangleMesh& mesh, const MeshReading& reading,
-                                      const std::string& file) {
+/// Each unit with the size that the mesh has in it.
+std::vector<Choice> choices_of_unit(const TriangleMesh& mesh) {
+  const Box box = bounding_box(mesh);
+  std::vector<Choice> choices;
+  for (const LengthUnit unit :
+       {LengthUnit::millimetre, LengthUnit::centimetre, LengthUnit::metre, LengthUnit::inch}) {
+    std::array<Length, 3> size;
+    for (std::size_t i = 0; i < 3; ++i)
+      size[i] = (box.high_mm[i] - box.low_mm[i]) * in_mm(unit) * millimetre;
+    choices.push_back({.answers = {{"unit", name_of(unit)}}, .size = size});
+  }
+  return choices;
+}
+
+[[noreturn]] void ask_for_unit(const TriangleMesh& mesh, const std::string& file) {
   const std::string as_is = size_text(mesh, 1, 2);
-  const std::string problem = "does not say its unit: it would be " + as_is + " mm, or " + as_is +
-                              " cm, or " + as_is + " in, which is " +
-                              size_text(mesh, inch / millimetre, 0) + " mm";
-  if (!reading.unit_belongs_at.file.empty())
-    throw UserError(reading.unit_belongs_at, "is missing, and " + file + " " + problem,
-                    "say which with \"mm\", \"cm\", \"m\" or \"in\"");
-  refuse(file, "", problem, "say which with --unit mm, --unit cm, --unit m or --unit in");
+  Words remedy = "say which with ";
+  auto choices = choices_of_unit(mesh);
+  for (std::size_t i = 0; i < choices.size(); ++i) {
+    if (i > 0) remedy += i + 1 < choices.size() ? ", " : " or ";
+    remedy += choices[i].answers.front();
+  }
+  throw Question({.file = file,
+                  .field = "",
+                  .asks = "unit",
+                  .problem = "does not say its unit: it would be " + as_is + " mm, or " + as_is +
+                             " cm, or " + as_is + " in, which is " +
+                             size_text(mesh, inch / millimetre, 0) + " mm",
+                  .remedy = std::move(remedy),
+                  .choices = std::move(choices)});
 }
 
 /// The unit that fits `own`, if it is one of ours; microns and feet are turned into millimetres.
@@ -201,7 +222,7 @@ std::optional<LengthUnit> as_length_unit(const PackageUnit& own) {
 std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& reading,
                                            const std::string& file) {
   if (!raw.own_unit) {
-    if (!reading.unit) refuse_without_unit(raw.mesh, reading, file);
+    if (!reading.unit) ask_for_unit(raw.mesh, file);
     return {*reading.unit, in_mm(*reading.unit)};
   }
   const std::optional<LengthUnit> own = as_length_unit(*raw.own_unit);

@@ -52,15 +52,14 @@ struct MeshReading {
   std::optional<Axis> up = {};  // +z if not said, but +y for glTF, whose standard says so
   /// After that, a direction to be turned to +z, for a mesh that leans; of length one.
   std::optional<std::array<double, 3>> leaning_up = {};
-  Place unit_belongs_at = {};  // where a missing unit is to be written; empty: --unit
 };
 
 /// Reads an STL (binary or ASCII), OBJ, PLY, OFF, 3MF, glTF or GLB file; the kind is told by the
 /// file's ending and checked against its content.
 ///
 /// Throws UserError for a missing, unreadable, empty or broken file, for coordinates that are not
-/// finite, and for a missing unit (showing the size as mm, cm and in). A unit that contradicts the
-/// one the file states is refused.
+/// finite, and as a Question for a missing "unit" (with the size in each). A unit that contradicts
+/// the one the file states is refused.
 MeshFile read_mesh(const std::string& path, const MeshReading& reading);
 
 }  // namespace brimwright::geometry

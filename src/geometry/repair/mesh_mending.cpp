@@ -126,18 +126,15 @@ class SurfaceMending {
                  (edges.open.edges == 1 ? " edge has" : " edges have") +
                  " a facet on one side only",
       .remedy = "close the surface in the modelling program and export it again"};
-  Vector at_mm = edges.open.first_mm;
   const std::vector<Rim> rims = rims_of(mesh);
-  if (!rims.empty()) {
-    at_mm = rims.front().middle_mm;
-    parts.field = place_text(at_mm);
-    parts.problem += "; the largest of " + std::to_string(rims.size()) +
-                     (rims.size() == 1 ? " hole" : " holes") + ", here, is " +
-                     trimmed(rims.front().width_mm(), 1) +
-                     " mm across, too large to be filled by guess";
-    parts.remedy += "; if it is the inner surface of a mould, open at the top, say --role skin";
-  }
-  throw PlacedError(parts, at_mm);
+  if (rims.empty()) throw PlacedError(parts, edges.open.first_mm);
+  const Vector at_mm = rims.front().middle_mm;
+  parts.field = place_text(at_mm);
+  parts.problem += "; the largest of " + std::to_string(rims.size()) +
+                   (rims.size() == 1 ? " hole" : " holes") + ", here, is " +
+                   trimmed(rims.front().width_mm(), 1) +
+                   " mm across, too large to be filled by guess";
+  throw LargeHole(parts, at_mm);
 }
 
 void refuse_faulty(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,

@@ -2,6 +2,7 @@
 
 #include "geometry/files/mesh_file.h"
 #include "geometry/repair/flaw.h"
+#include "geometry/surface/placed_error.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/triangle_mesh.h"
 #include "units/remark.h"
@@ -15,6 +16,12 @@ namespace brimwright::geometry {
 enum class MendAim {
   closed_solid,
   open_skin,  // the inner surface of a mould: the widest rim of each shell stays open
+};
+
+/// A hole that is too large to be filled by guess: what a skin has, and a closed solid may not.
+class LargeHole : public PlacedError {
+ public:
+  using PlacedError::PlacedError;
 };
 
 struct Mended {
@@ -34,9 +41,9 @@ struct Mended {
 /// A step of the first five that leaves no fewer faulty edges is undone.
 ///
 /// A sound mesh comes back as it was, but welded, with no mends. UserError naming `file`, with the
-/// place, for what cannot be mended soundly: a hole too large to fill, an edge of more than two
-/// facets, facets that turn a one-sided surface, doubtful nesting and crossing. Whether a single
-/// shell crosses itself, and whether anything is enclosed, is left to checked_solid.
+/// place, for what cannot be mended soundly: a hole too large to fill (LargeHole), an edge of more
+/// than two facets, facets that turn a one-sided surface, doubtful nesting and crossing. Whether a
+/// single shell crosses itself, and whether anything is enclosed, is left to checked_solid.
 Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim);
 
 /// One sentence for each mend, with its place, as `frame` has it, and its bound; a caution where

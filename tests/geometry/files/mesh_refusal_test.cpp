@@ -118,8 +118,8 @@ std::vector<Refused> broken_files() {
        "version 1"},
       // what the maker said does not fit the file
       {"no-unit.stl", stl, unsaid, "60 x 40 x 25 mm"},
-      {"no-unit2.stl", stl, unsaid, "--unit mm"},
-      {"no-unit.obj", obj(box()), unsaid, "--unit m or --unit in"},
+      {"no-unit2.stl", stl, unsaid, "unit \"mm\""},
+      {"no-unit.obj", obj(box()), unsaid, "unit \"m\" or unit \"in\""},
       {"no-unit.ply", text_ply(box()), unsaid, "60 x 40 x 25 cm"},
       {"no-unit.off", off(box()), unsaid, "60 x 40 x 25 in, which is 1524 x 1016 x 635 mm"},
       {"inch.3mf", cube("inch"), in_mm, "counts in inch, not in mm"},

@@ -234,7 +234,7 @@ TEST_CASE("what cannot be mended soundly is refused with place and remedy", "[ge
       {without_facets(cube, {0, 1}), "largest of 1 hole, here, is 14.1 mm across"},
       {without_facets(cube, {0, 1}), "at (5, 5, 0) mm"},
       {open_cup, "too large to be filled by guess"},
-      {open_cup, "--role skin"},
+      {open_cup, "too large to be filled by guess"},
       {jittered(cup(), 0.05), "corners that should be one lie more than 0.00"},
       {with_slit(cube, 3, {0, 2, 2}), "is open"},
       {together(cube, inner), "if it is a hollow, 0.973 ml are left around it, if not, 1 ml"},

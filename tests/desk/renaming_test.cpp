@@ -1,8 +1,7 @@
-#include "web/renaming.h"
+#include "desk/renaming.h"
 
+#include "desk/uploads.h"
 #include "scratch_folder.h"
-#include "web/request_head.h"
-#include "web/uploads.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -11,10 +10,10 @@
 #include <array>
 
 using namespace brimwright;
-using namespace brimwright::web;
+using namespace brimwright::desk;
 using Json = nlohmann::ordered_json;
 
-TEST_CASE("files named in a copy are those the original meant", "[web]") {
+TEST_CASE("files named in a copy are those the original meant", "[desk]") {
   const ScratchFolder shipped, own;
   shipped.write("examples/a.formula.json", "{}");
   shipped.write("examples/cup.json", "{}");
@@ -42,7 +41,7 @@ TEST_CASE("files named in a copy are those the original meant", "[web]") {
   CHECK(copy["pipe"]["beads"]["tips_from"] == "examples/own.tips.json");
 }
 
-TEST_CASE("a file's name as a browser gives it becomes a plain one", "[web]") {
+TEST_CASE("a file's name as a browser gives it becomes a plain one", "[desk]") {
   const std::array<std::pair<const char*, const char*>, 8> names = {{
       {"cup.stl", "cup.stl"},
       {"My cup (2).STL", "My_cup__2_.STL"},
@@ -64,31 +63,4 @@ TEST_CASE("a file's name as a browser gives it becomes a plain one", "[web]") {
     RC_ASSERT(plain.find('/') == plain.npos);
     RC_ASSERT(plain.empty() || (plain[0] != '.' && plain[0] != '-'));
   });
-}
-
-TEST_CASE("an address's query reads back as what was asked", "[web]") {
-  rc::prop("escaped, then decoded", [](const std::map<std::string, std::string>& asked) {
-    const auto escaped = [](const std::string& text) {
-      std::string out;
-      for (const char c : text) {
-        char hex[4];
-        std::snprintf(hex, sizeof hex, "%%%02x", static_cast<unsigned char>(c));
-        out += hex;
-      }
-      return out;
-    };
-    std::string address = "/api/run?";
-    bool has_nul = false;
-    for (const auto& [name, value] : asked) {
-      address += escaped(name) + "=" + escaped(value) + "&";
-      has_nul = has_nul || (name + value).find('\0') != std::string::npos;
-    }
-    const auto target = target_of(address);
-    RC_ASSERT(target.has_value() == !has_nul);
-    if (target) RC_ASSERT(target->query == asked);
-  });
-  for (const char* broken : {"", "x", "/a b", "/a#b", "/?a=%", "/?a=%4", "/?a=%zz", "/?a=%00",
-                             "/?a=1&a=2", "http://127.0.0.1/", "/\x80"})
-    CHECK(!target_of(broken));
-  CHECK(target_of("/%2e%2e/x")->path == "/%2e%2e/x");  // a path is compared, never decoded
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "web/http_listener.h"
+#include "desk/request.h"
 
 #include <cstdint>
 #include <list>
@@ -9,10 +9,10 @@
 #include <string>
 #include <utility>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
-/// The private folder of what the page has sent and of what is made for it, as the worker sees it:
-/// an upload lies alone in a folder called by its number.
+/// The private folder of what the page has sent, as the worker sees it: an upload lies alone in a
+/// folder called by its number.
 class UploadFolder {
  public:
   explicit UploadFolder(std::string folder) : folder_(std::move(folder)) {}
@@ -21,8 +21,6 @@ class UploadFolder {
   static bool is_upload(const std::string& name) { return name.starts_with("upload:"); }
   /// The path of an upload. UserError if there is none of that name (any more).
   std::string path_of(const std::string& name) const;
-  /// The name in this folder for what is made for a request, with that ending.
-  static std::string scratch(std::uint64_t request, const std::string& ending);
   /// `text` without this folder's own name wherever that stands: the maker knows the file alone.
   std::string without_folder(std::string text) const;
 
@@ -47,10 +45,6 @@ class Uploads {
   std::shared_ptr<IncomingFile> incoming(const std::string& name);
   /// What an arrived file is called from now on. Its path changes.
   std::string keep(const std::shared_ptr<IncomingFile>& file);
-  /// The bytes that were made for a request, whose file goes. UserError if they cannot be had.
-  std::string take_scratch(const std::string& name);
-  /// Removes what was being made for a request that nobody works on any more.
-  void drop_scratch(std::uint64_t request);
 
   const std::string& folder() const { return folder_; }
   /// Removes the folder at once, for an end that cannot wait for destructors.
@@ -74,4 +68,4 @@ std::string plain_file_name(const std::string& name);
 /// Whether the name ends as one of the mesh files that can be read.
 bool is_mesh_name(const std::string& name);
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,4 +1,4 @@
-#include "web/secret.h"
+#include "desk/secret.h"
 
 #include <sys/random.h>
 
@@ -6,7 +6,7 @@
 #include <cerrno>
 #include <stdexcept>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 std::string new_token() {
   std::array<unsigned char, 24> bytes{};
@@ -30,4 +30,4 @@ bool is_same_secret(std::string_view a, std::string_view b) {
   return difference == 0;
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 /// A document that stood in the file `from`, to be kept in `to`: the moulds, formulas and meshes it
 /// names (under "mould", "formula" and "file") are named so that they mean the same files there.
@@ -14,4 +14,4 @@ namespace brimwright::web {
 std::string named_from(const std::string& text, const std::string& from, const std::string& to,
                        const moulds::Library& library);
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

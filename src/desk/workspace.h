@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 /// The folder the page works in, and what else it may read.
 ///
@@ -69,4 +69,4 @@ class Workspace {
 /// certainly, different names. No protection against contents made to collide.
 std::string version_of(std::string_view text);
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,4 +1,4 @@
-#include "service/outputs.h"
+#include "cli/outputs.h"
 
 #include "units/file_writing.h"
 #include "units/stream_writing.h"
@@ -15,7 +15,7 @@
 #include <optional>
 #include <system_error>
 
-namespace brimwright::service {
+namespace brimwright::cli {
 namespace {
 
 namespace fs = std::filesystem;
@@ -107,8 +107,7 @@ std::string listed(const std::vector<std::string>& endings) {
   return list;
 }
 
-}  // namespace
-
+/// In small letters, with its dot; empty if it has none.
 std::string ending_of(const std::string& path) {
   std::string ending = fs::path(path).extension().string();
   for (char& c : ending)
@@ -116,12 +115,51 @@ std::string ending_of(const std::string& path) {
   return ending;
 }
 
+/// "a drawing" goes to ".svg".
 void check_ending(const Output& output, const std::string& what,
                   const std::vector<std::string>& endings) {
   if (is_stream(output.path)) return;
   if (std::find(endings.begin(), endings.end(), ending_of(output.path)) != endings.end()) return;
   refuse(output, "does not end in " + listed(endings),
          output.option + " writes " + what + "; give a name that ends so");
+}
+
+Output piece_output(const std::string& path) {
+  for (const auto& [ending, kind] : {std::pair{".svg", service::FileKind::piece_picture},
+                                     {".glb", service::FileKind::glb},
+                                     {".stl", service::FileKind::stl}})
+    if (ending_of(path) == ending) return {"--piece", path, kind};
+  throw UserError({"command line", "--piece"},
+                  brimwright::quoted(path) + " does not say what to write",
+                  "end it in .svg (a drawing), .glb (a coloured model) or .stl");
+}
+
+}  // namespace
+
+std::vector<Output> outputs_of(const OutputWords& words) {
+  std::vector<Output> outputs;
+  for (const auto& path : words.piece) outputs.push_back(piece_output(path));
+  const auto add = [&](const char* option, const std::optional<std::string>& path,
+                       service::FileKind kind, const char* what,
+                       const std::vector<std::string>& endings) {
+    if (!path) return;
+    outputs.push_back({option, *path, kind});
+    check_ending(outputs.back(), what, endings);
+  };
+  using enum service::FileKind;
+  add("--write", words.write, stl, "a binary STL", {".stl"});
+  add("--glb", words.glb, glb, "a model", {".glb"});
+  add("--picture", words.picture, picture, "a drawing", {".svg"});
+  add("--label", words.label, label, "plain text", {".txt"});
+  add("--html", words.html, html, "a page", {".html", ".htm"});
+  add("--pdf", words.pdf, pdf, "a PDF", {".pdf"});
+  return outputs;
+}
+
+std::vector<service::WantedFile> wanted(const std::vector<Output>& outputs) {
+  std::vector<service::WantedFile> files;
+  for (const auto& output : outputs) files.push_back({output.kind, output.path});
+  return files;
 }
 
 void check_targets(const std::vector<Output>& outputs, const std::vector<std::string>& read,
@@ -140,11 +178,9 @@ void check_targets(const std::vector<Output>& outputs, const std::vector<std::st
   }
 }
 
-void write_output(const std::string& path, std::string_view bytes) {
-  if (is_stream(path))
-    write_stream(path, bytes);
-  else
-    write_file(path, bytes);
+void write(const std::vector<service::MadeFile>& files) {
+  for (const auto& [name, bytes] : files)
+    is_stream(name) ? write_stream(name, bytes) : write_file(name, bytes);
 }
 
-}  // namespace brimwright::service
+}  // namespace brimwright::cli

@@ -1,18 +1,18 @@
-#include "web/workspace.h"
+#include "desk/workspace.h"
 
+#include "desk/plain_reading.h"
+#include "desk/renaming.h"
+#include "desk/uploads.h"
 #include "units/fields.h"
 #include "units/file_writing.h"
 #include "units/user_error.h"
-#include "web/plain_reading.h"
-#include "web/renaming.h"
-#include "web/uploads.h"
 
 #include <algorithm>
 #include <cstdint>
 #include <filesystem>
 #include <utility>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 namespace fs = std::filesystem;
 
@@ -146,4 +146,4 @@ bool Workspace::keep_mesh(const std::string& name, const std::string& source) {
   return true;
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -6,7 +6,7 @@
 #include <functional>
 #include <string>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 /// The path of the file that a request names; the second argument says whether its text came along,
 /// so that the file itself need not be there.
@@ -24,4 +24,4 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
 /// {"what", "name"}
 service::ListRequest list_request(const Fields& fields);
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,10 +1,10 @@
-#include "web/request_reading.h"
+#include "desk/request_reading.h"
 
 #include "units/printing.h"
 
 #include <utility>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 namespace {
 
 std::string word(const Fields& fields, const char* key) {
@@ -86,4 +86,4 @@ service::ListRequest list_request(const Fields& fields) {
   return request;
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,4 +1,4 @@
-#include "web/renaming.h"
+#include "desk/renaming.h"
 
 #include "units/guarded_json.h"
 #include "units/user_error.h"
@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 using Json = nlohmann::ordered_json;
 namespace fs = std::filesystem;
@@ -73,4 +73,4 @@ std::string named_from(const std::string& text, const std::string& from, const s
   return json.dump(2) + "\n";
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,4 +1,4 @@
-#include "web/plain_reading.h"
+#include "desk/plain_reading.h"
 
 #include "units/user_error.h"
 
@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cerrno>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 namespace {
 
 /// Of an open file.
@@ -52,4 +52,4 @@ std::string plain_file(const std::string& path, std::size_t most) {
   }
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

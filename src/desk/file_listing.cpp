@@ -1,8 +1,8 @@
+#include "desk/plain_reading.h"
+#include "desk/uploads.h"
+#include "desk/workspace.h"
 #include "units/guarded_json.h"
 #include "units/user_error.h"
-#include "web/plain_reading.h"
-#include "web/uploads.h"
-#include "web/workspace.h"
 
 #include <nlohmann/json.hpp>
 
@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 using Json = nlohmann::ordered_json;
 namespace fs = std::filesystem;
@@ -121,4 +121,4 @@ std::string Workspace::files_json(const std::optional<std::string>& open) const 
   return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,7 +1,6 @@
-#include "web/uploads.h"
+#include "desk/uploads.h"
 
 #include "units/user_error.h"
-#include "web/plain_reading.h"
 
 #include <fcntl.h>
 #include <stdlib.h>
@@ -15,20 +14,14 @@
 #include <filesystem>
 #include <stdexcept>
 
-namespace brimwright::web {
+namespace brimwright::desk {
 
 namespace fs = std::filesystem;
 
 namespace {
 
 constexpr std::size_t longest_name = 80;
-constexpr std::size_t longest_scratch = std::size_t{1} << 30;
-const std::string folder_prefix = "brimwright-serve-",
-                  upload_prefix = "upload:", scratch_prefix = "out-";
-
-std::string scratch_of(std::uint64_t request, const std::string& ending) {
-  return scratch_prefix + std::to_string(request) + ending;
-}
+const std::string folder_prefix = "brimwright-serve-", upload_prefix = "upload:";
 
 /// The folder of a server has this lock for as long as the server lives, however it ends.
 int locked(const std::string& folder) {
@@ -177,24 +170,6 @@ std::string Uploads::keep(const std::shared_ptr<IncomingFile>& file) {
   return slot->id();
 }
 
-std::string Uploads::take_scratch(const std::string& name) {
-  if (!name.starts_with(scratch_prefix) || name.find('/') != name.npos)
-    throw std::logic_error("no name of a file made here");
-  const std::string path = folder_ + "/" + name;
-  std::string bytes = plain_file(path, longest_scratch);
-  std::error_code none;
-  fs::remove(path, none);
-  return bytes;
-}
-
-void Uploads::drop_scratch(std::uint64_t request) {
-  std::error_code none;
-  for (const auto& entry : fs::directory_iterator(folder_, none)) {
-    const std::string name = entry.path().filename().string();
-    if (name.starts_with(scratch_of(request, "."))) fs::remove(entry.path(), none);
-  }
-}
-
 std::string UploadFolder::path_of(const std::string& name) const {
   const std::string number = name.substr(std::min(upload_prefix.size(), name.size()));
   const bool is_number = !number.empty() && std::all_of(number.begin(), number.end(), [](char c) {
@@ -208,10 +183,6 @@ std::string UploadFolder::path_of(const std::string& name) const {
                   "drop the mesh file again");
 }
 
-std::string UploadFolder::scratch(std::uint64_t request, const std::string& ending) {
-  return scratch_of(request, ending);
-}
-
 std::string UploadFolder::without_folder(std::string text) const {
   for (std::size_t at = text.find(folder_); at != text.npos; at = text.find(folder_, at)) {
     std::size_t end = at + folder_.size() + 1;
@@ -221,4 +192,4 @@ std::string UploadFolder::without_folder(std::string text) const {
   return text;
 }
 
-}  // namespace brimwright::web
+}  // namespace brimwright::desk

@@ -1,0 +1,249 @@
+#include "desk/desk.h"
+
+#include "desk/answers.h"
+#include "desk/request_reading.h"
+#include "units/fields.h"
+#include "units/question.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+#include <exception>
+#include <new>
+#include <utility>
+
+namespace brimwright::desk {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+constexpr std::uint64_t longest_json = 4u << 20;
+
+/// Not for maker's eyes: the request goes to the end of the other queue.
+struct NeedsSlowQueue {};
+
+/// The page's own fields: their names, and a library is given at the start alone.
+UserTerms page_terms() {
+  UserTerms terms = plain_terms();
+  terms.say = [](const Answer& answer) {
+    if (answer.member == "library")
+      return std::string("a start of brimwright that names it as a library");
+    if (answer.member == "piece") return "a solid of the piece, " + answer.value;
+    return plain_terms().say(answer);
+  };
+  return terms;
+}
+
+Fields fields_of(const DeskRequest& request) { return Fields::parse(request.body, "the request"); }
+
+std::string asked(const DeskRequest& request, const std::string& name) {
+  const auto at = request.query.find(name);
+  if (at == request.query.end() || at->second.empty())
+    throw UserError({"", name}, "is missing in the address", "add ?" + name + "=...");
+  return at->second;
+}
+
+/// A document that may be asked for: of a plan, of a gauge, or of either.
+struct Kind {
+  const char *name, *ending, *type;
+  std::optional<service::FileKind> of_plan, of_gauge;
+  bool is_sheet = false;
+};
+
+const Kind& kind_of(const Fields& fields) {
+  using enum service::FileKind;
+  static const std::array<Kind, 7> kinds = {
+      {{"picture", ".svg", "image/svg+xml", picture, picture},
+       {"piece", ".svg", "image/svg+xml", piece_picture, {}},
+       {"glb", ".glb", "model/gltf-binary", glb, glb},
+       {"stl", ".stl", "model/stl", stl, stl},
+       {"sheet", ".html", "text/html; charset=utf-8", html, {}, true},
+       {"sheet-pdf", ".pdf", "application/pdf", pdf, {}, true},
+       {"label", ".txt", "text/plain; charset=utf-8", label, {}}}};
+  std::vector<std::string> names;
+  for (const Kind& kind : kinds) names.emplace_back(kind.name);
+  const std::string name = fields.choice("kind", names);
+  return *std::find_if(kinds.begin(), kinds.end(),
+                       [&](const Kind& kind) { return name == kind.name; });
+}
+
+service::SheetRequest sheet_request(const service::PlanRequest& plan,
+                                    const std::optional<std::string>& paper,
+                                    const std::optional<std::string>& batch) {
+  return {.file = plan.file, .text = plan.text, .sell = plan.sell, .batch = batch, .paper = paper};
+}
+
+/// The request for the one document that `fields` ask for.
+service::Request document_request(const Fields& fields, const Kind& kind, const PathFor& path_for) {
+  const auto plan = fields.optional_object("plan");
+  const auto gauge = fields.optional_object("gauge");
+  const auto paper = kind.is_sheet ? fields.optional_text("paper") : std::nullopt;
+  const auto batch = kind.is_sheet ? fields.optional_text("batch") : std::nullopt;
+  fields.refuse_unknown();
+  if (plan.has_value() == gauge.has_value())
+    throw UserError(fields.place(), "asks for a document of nothing, or of two things",
+                    "give either \"plan\" or \"gauge\"");
+  const auto with_file = [&](auto request, service::FileKind file) {
+    request.files = {{file, std::string(kind.name) + kind.ending}};
+    return service::Request{std::move(request), service::Form::json, page_terms()};
+  };
+  if (plan) {
+    auto request = plan_request(*plan, path_for);
+    if (kind.is_sheet) return with_file(sheet_request(request, paper, batch), *kind.of_plan);
+    return with_file(std::move(request), *kind.of_plan);
+  }
+  if (!kind.of_gauge)
+    throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
+  return with_file(gauge_request(*gauge, path_for), *kind.of_gauge);
+}
+
+HttpAnswer refused(const service::Reply& reply) {
+  if (reply.status == service::Status::fault) return fault(reply.complaint);
+  return complaint(422, reply.wanting, reply.complaint, {reply.asks, reply.choices});
+}
+
+}  // namespace
+
+Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
+           std::optional<std::string> open)
+    : library_(library),
+      workspace_(workspace),
+      uploads_(std::move(uploads)),
+      open_(std::move(open)) {}
+
+const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
+  using enum Budget;
+  static constexpr std::array<Route, 10> routes = {{
+      {"GET", "/api/files", 0, quick, &Desk::files},
+      {"GET", "/api/file", 0, quick, &Desk::read},
+      {"PUT", "/api/file", longest_json, quick, &Desk::save},
+      {"GET", "/api/run", 0, quick, &Desk::read},
+      {"PUT", "/api/run", longest_json, quick, &Desk::save},
+      {"POST", "/api/plan", longest_json, quick, &Desk::plan},
+      {"POST", "/api/gauge", longest_json, quick, &Desk::gauge},
+      {"POST", "/api/list", longest_json, quick, &Desk::list},
+      {"POST", "/api/document", longest_json, slow, &Desk::document},
+      {"POST", "/api/keep", longest_json, quick, &Desk::keep},
+  }};
+  has_path = false;
+  for (const Route& route : routes) {
+    if (route.path != path) continue;
+    has_path = true;
+    if (route.method == method) return &route;
+  }
+  return nullptr;
+}
+
+std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& request,
+                                       Budget budget) const {
+  try {
+    return (this->*route.act)(request, budget);
+  } catch (const NeedsSlowQueue&) {
+    return std::nullopt;
+  } catch (const UserError& error) {
+    return DeskAnswer{complaint(error)};
+  } catch (const std::bad_alloc&) {
+    return DeskAnswer{fault("this takes more memory than brimwright may have")};
+  } catch (const std::exception& error) {
+    return DeskAnswer{
+        fault(std::string("a fault of brimwright itself, please report it: ") + error.what())};
+  }
+}
+
+std::string Desk::path_for(const std::string& name, bool may_be_new) const {
+  if (UploadFolder::is_upload(name)) return uploads_.path_of(name);
+  return workspace_.path_to_read(name, may_be_new);
+}
+
+service::Reply Desk::replied(const service::Request& request, Budget budget) const {
+  moulds::Library library = library_;
+  library.only_remembered = budget == Budget::quick;
+  service::Reply reply = service::answer(request, library);
+  if (reply.status == service::Status::not_yet) throw NeedsSlowQueue{};
+  auto& parts = reply.wanting;
+  for (std::string* part :
+       {&parts.file, &parts.problem, &parts.remedy, &reply.complaint, &reply.document})
+    *part = uploads_.without_folder(std::move(*part));
+  return reply;
+}
+
+HttpAnswer Desk::served(const service::Request& request, Budget budget) const {
+  service::Reply reply = replied(request, budget);
+  if (reply.status != service::Status::done) return refused(reply);
+  return {.body = std::move(reply.document)};
+}
+
+DeskAnswer Desk::files(const DeskRequest&, Budget) const {
+  return {{.body = workspace_.files_json(open_)}};
+}
+
+DeskAnswer Desk::read(const DeskRequest& request, Budget) const {
+  const std::string name = asked(request, "file");
+  const auto document = workspace_.document(name);
+  return {json_answer({{"file", name},
+                       {"version", document.version},
+                       {"text", document.text},
+                       {"shipped", document.is_shipped}})};
+}
+
+DeskAnswer Desk::save(const DeskRequest& request, Budget) const {
+  const Fields fields = fields_of(request);
+  const std::string name = fields.text("file");
+  std::optional<std::string> expected;
+  if (!fields.is_null("version")) expected = fields.text("version");
+  const std::string text = fields.text("text");
+  const auto from = fields.optional_text("from");
+  fields.refuse_unknown();
+  const auto saved = workspace_.save(name, expected, text, from);
+  Json json = {{"file", name}, {"version", nullptr}, {"text", nullptr}};
+  if (saved.present) {
+    json["version"] = saved.present->version;
+    json["text"] = saved.present->text;
+  }
+  if (saved.is_saved) return {json_answer(json)};
+  const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",
+                                "look at what is in it now, and save again over that version");
+  json["complaint"] = Json::parse(conflict.body)["complaint"];
+  return {json_answer(json, 409)};
+}
+
+DeskAnswer Desk::plan(const DeskRequest& request, Budget budget) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  return {
+      served({plan_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
+}
+
+DeskAnswer Desk::gauge(const DeskRequest& request, Budget budget) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  return {
+      served({gauge_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
+}
+
+DeskAnswer Desk::list(const DeskRequest& request, Budget budget) const {
+  return {served({list_request(fields_of(request)), service::Form::json, page_terms()}, budget)};
+}
+
+DeskAnswer Desk::document(const DeskRequest& request, Budget budget) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  const Fields fields = fields_of(request);
+  const Kind& kind = kind_of(fields);
+  const bool opens = fields.has("open") && fields.truth("open");
+  service::Reply reply = replied(document_request(fields, kind, path), budget);
+  if (reply.status != service::Status::done) return {refused(reply)};
+  auto& file = reply.files.front();
+  return {.answer = {.type = kind.type, .body = std::move(file.bytes)},
+          .shared_as = opens ? std::move(file.name) : std::string()};
+}
+
+DeskAnswer Desk::keep(const DeskRequest& request, Budget) const {
+  const Fields fields = fields_of(request);
+  const std::string path = uploads_.path_of(fields.text("upload"));
+  const std::string name = fields.text("as");
+  fields.refuse_unknown();
+  if (workspace_.keep_mesh(name, path)) return {json_answer({{"file", name}})};
+  return {refusal(409, "as", "another file is called \"" + name + "\"", "give another name")};
+}
+
+}  // namespace brimwright::desk

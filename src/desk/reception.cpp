@@ -1,0 +1,164 @@
+#include "desk/reception.h"
+
+#include "desk/answers.h"
+#include "desk/secret.h"
+#include "units/user_error.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <charconv>
+#include <exception>
+#include <filesystem>
+#include <utility>
+
+namespace brimwright::desk {
+
+using Json = nlohmann::ordered_json;
+using Clock = std::chrono::steady_clock;
+
+namespace {
+
+constexpr std::string_view api = "/api/", changed_path = "/api/changed", mesh_path = "/api/mesh";
+constexpr std::uint64_t longest_mesh = std::uint64_t{200} << 20;
+
+HttpAnswer nothing_there(const std::string& remedy) {
+  return refusal(404, "", "there is nothing of that name", remedy);
+}
+
+std::string value_of(const HttpHead& head, const std::string& name) {
+  const auto at = head.query.find(name);
+  return at == head.query.end() ? std::string() : at->second;
+}
+
+std::chrono::seconds wait_of(const HttpHead& head) {
+  constexpr int longest = 20;
+  const auto at = head.query.find("wait");
+  if (at == head.query.end()) return std::chrono::seconds(longest);
+  int seconds = 0;
+  const char* const end = at->second.data() + at->second.size();
+  const auto [stop, error] = std::from_chars(at->second.data(), end, seconds);
+  if (error != std::errc() || stop != end || seconds < 0)
+    throw UserError({"", "wait"}, "\"" + at->second + "\" is no number of seconds",
+                    "give 0 to 20, or leave it out");
+  return std::chrono::seconds(std::min(seconds, longest));
+}
+
+/// Who may not ask: another site's page, or one of another start.
+std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key) {
+  if (!head.key || !is_same_secret(*head.key, key))
+    return refusal(401, "X-Bench-Key", "the request has not this start's key",
+                   "open the address that brimwright serve printed last");
+  const bool is_ours = !head.origin || *head.origin == "http://" + head.host;
+  const bool is_near = !head.fetch_site || *head.fetch_site == "same-origin";
+  if (!is_ours || !is_near)
+    return refusal(403, "Origin", "another site asks", "use the page that brimwright serves");
+  return std::nullopt;
+}
+
+}  // namespace
+
+/// A file of the folder that is looked at until it changes or the time is up.
+struct Reception::Watch {
+  std::string file, version;
+  Clock::time_point end;
+  Answering answer;
+};
+
+HttpAnswer not_for_this_method(const std::string& path) {
+  return refusal(405, "", path + " is not asked for in this way",
+                 "use the page that brimwright serves");
+}
+
+Reception::Reception(const std::string& folder, const moulds::Library& library, Staff staff)
+    : staff_(std::move(staff)), key_(new_token()), workspace_(folder, library) {}
+
+std::variant<HttpAnswer, BodyPlan> Reception::judged(const HttpHead& head) try {
+  if (!head.path.starts_with(api)) {
+    if (!shared_.has(head.path)) return nothing_there("open the address as printed");
+    if (head.method != "GET") return not_for_this_method(head.path);
+    return BodyPlan{};
+  }
+  if (auto no = stranger(head, key_)) return std::move(*no);
+  if (head.path == changed_path && head.method == "GET") return BodyPlan{};
+  if (head.path == mesh_path && head.method == "POST")
+    return BodyPlan{.most_bytes = longest_mesh, .file = uploads_.incoming(value_of(head, "name"))};
+  bool has_path = head.path == changed_path || head.path == mesh_path;
+  const Desk::Route* route = has_path ? nullptr : Desk::route(head.method, head.path, has_path);
+  if (route) return BodyPlan{.most_bytes = route->most_body};
+  if (has_path) return not_for_this_method(head.path);
+  return nothing_there("use the page that brimwright serves");
+} catch (const UserError& error) {
+  return complaint(error);
+} catch (const std::exception& error) {
+  return fault(error.what());
+}
+
+void Reception::take(HttpRequest request, Answering answer) {
+  if (SharedDocuments::is_path(request.head.path)) {
+    auto found = shared_.at(request.head.path);
+    return answer(
+        found ? std::move(*found)
+              : refusal(404, "", "this paper has been put away", "make it again on the page"));
+  }
+  if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
+  if (request.head.path == mesh_path) return answer(received(request.file));
+  staff_.ask(
+      {.number = ++last_request_,
+       .method = std::move(request.head.method),
+       .path = std::move(request.head.path),
+       .query = std::move(request.head.query),
+       .body = std::move(request.body)},
+      [this, answer = std::move(answer)](DeskAnswer made) { hand_out(std::move(made), answer); });
+}
+
+HttpAnswer Reception::received(const std::shared_ptr<IncomingFile>& file) try {
+  const std::string upload = uploads_.keep(file);
+  const std::filesystem::path path = file->path();
+  return json_answer({{"file", upload},
+                      {"name", path.filename().string()},
+                      {"bytes", std::filesystem::file_size(path)}});
+} catch (const std::exception& error) {
+  return fault(error.what());
+}
+
+void Reception::hand_out(DeskAnswer made, const Answering& answer) {
+  if (made.shared_as.empty()) return answer(std::move(made.answer));
+  answer(shared(std::move(made)));
+}
+
+HttpAnswer Reception::shared(DeskAnswer made) try {
+  return json_answer({{"address", shared_.share(std::move(made.answer), made.shared_as)}});
+} catch (const std::exception& error) {
+  return fault(error.what());
+}
+
+void Reception::begin_watch(const HttpHead& head, Answering answer) try {
+  look(std::make_shared<Watch>(Watch{.file = value_of(head, "file"),
+                                     .version = value_of(head, "version"),
+                                     .end = Clock::now() + wait_of(head),
+                                     .answer = answer}));
+} catch (const UserError& error) {
+  answer(complaint(error));
+}
+
+/// A file is read whole to look at it, which is far less than planning it.
+void Reception::look(const std::shared_ptr<Watch>& watch) {
+  staff_.errand([this, watch] {
+    try {
+      const auto version = workspace_.version(watch->file);
+      const bool has_changed = version.value_or("") != watch->version;
+      if (!has_changed && Clock::now() < watch->end && !staff_.is_closing())
+        return staff_.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
+      Json json = {{"file", watch->file}, {"changed", has_changed}, {"version", nullptr}};
+      if (version) json["version"] = *version;
+      watch->answer(json_answer(json));
+    } catch (const UserError& error) {
+      watch->answer(complaint(error));
+    } catch (const std::exception& error) {
+      watch->answer(fault(error.what()));
+    }
+  });
+}
+
+}  // namespace brimwright::desk
