@@ -354,7 +354,7 @@ await run({
       let is_done = false;
       let tell;
       const is_lost = new Promise((lost) => (tell = lost));
-      await at.page.route("**/api/run", async (route) => {
+      await at.page.route("**/api/file", async (route) => {
         if (is_done || route.request().method() !== "PUT") return route.fallback();
         is_done = true;
         await route.fetch();
@@ -436,13 +436,13 @@ await run({
     await sell(at.page).fill("32");
     await settled(at.page); // asked again by itself
 
-    await once("**/api/run", 500, "PUT");
+    await once("**/api/file", 500, "PUT");
     await sell(at.page).fill("33");
     await at.page.getByText("Not saved: internal error 500").waitFor();
     await sell(at.page).fill("34");
     await saved(at.page);
     assert.equal(at.serving.file("spring_order.run.json").sell, 34);
-    await once("**/api/run", 503, "PUT");
+    await once("**/api/file", 503, "PUT");
     await sell(at.page).fill("35");
     await at.page.getByText("Not saved: internal error 503").waitFor();
     await saved(at.page);

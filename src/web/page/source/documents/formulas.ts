@@ -1,6 +1,7 @@
 // The formulas that the run names, read and kept open.
 import { Refused } from "../program/api";
 import { at } from "../program/pointer";
+import { tell } from "./events";
 import { formula_slots, type OpenFile, type Slot } from "./file_types";
 import { remember_saved } from "./history";
 import { formula_kind } from "./kinds";
@@ -24,7 +25,10 @@ async function read_formula(slot: Slot, name: string): Promise<void> {
   open_as(slot, same);
   if (same) return;
   try {
-    open_as(slot, await loaded_formula(name));
+    const file = await loaded_formula(name);
+    open_as(slot, file);
+    if (is_changed(file)) tell("unwritten", { file });
+    if (file.theirs) tell("conflict", { file });
   } catch (error) {
     if (!(error instanceof Refused || error instanceof SyntaxError)) throw error;
     // The plan itself says what is wrong with it.

@@ -71,21 +71,21 @@ async function measure(): Promise<void> {
   if (is_asking) return void (is_due = true);
   const { mould } = state;
   if (!mould) return;
-  const asked = mould.open.now;
-  if (!has_part(asked, "shape") && !has_part(asked, "mesh")) return; // a mesh on its way here is measured by itself
-  if (wanted_of(asked).length) return amend(mould, { complaint: undefined });
+  const text = mould.open.now;
+  if (!has_part(text, "shape") && !has_part(text, "mesh")) return; // a mesh on its way here is measured by itself
+  if (wanted_of(text).length) return amend(mould, { complaint: undefined });
   is_asking = true;
   try {
-    const written = mould_kind.written(asked);
+    const written = mould_kind.written(text);
     const question = {
       file: mould.open.file || "new.mould.json",
       mould: { ...written, name: written.name || "New mould" },
     };
     const answer = await look_into(question);
-    if (mould.open.now === asked) amend(mould, { answer, is_old: false, complaint: undefined });
+    if (mould.open.now === text) amend(mould, { answer, is_old: false, complaint: undefined });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (mould.open.now === asked) complain_of_mould(error);
+    if (mould.open.now === text) complain_of_mould(error);
   } finally {
     is_asking = false;
     if (is_due) measure_soon();

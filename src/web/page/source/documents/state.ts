@@ -67,7 +67,7 @@ export interface MeshDraft {
   complaint?: string;
   is_measuring: boolean;
   is_keeping?: boolean;
-  asked: number; // so that a late answer to an earlier choice is not taken for one to this
+  questions: number; // so many, so that a late answer to an earlier choice is not taken for one to this
 }
 
 /** A mould that is there, opened to begin with. */

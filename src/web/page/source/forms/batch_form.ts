@@ -5,7 +5,7 @@ import { counted } from "../figures/batches";
 import type { Document, Json } from "../program/json";
 import { is_cut } from "./decoration";
 import { field } from "./field";
-import { asked, change, folded, said_at } from "./form_parts";
+import { choice_field, change, folded, said_at } from "./form_parts";
 import { has_topping } from "./topping_form";
 
 const here = "/batch";
@@ -51,7 +51,7 @@ export function batch_form(): TemplateResult {
           })}
           ${largest()} ${whippings()}
         </div>
-        ${asked({
+        ${choice_field({
           question: "Cavities at each filling",
           at: here,
           asked_at: `${here}/fill`,

@@ -10,7 +10,7 @@ import { trimmed, volume } from "../program/numbers";
 import type { Topping } from "../program/topping";
 import { complaint_on, field, id_of, said_beneath } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
-import { asked, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
+import { choice_field, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
 
 const here = "/pipe/beads";
 const tip_at = `${here}/tip`;
@@ -153,7 +153,7 @@ function own_tip(): TemplateResult {
   });
   return html`<div class="part" id=${own_id} role="group" aria-label="My own tip">
     ${said_at("run", tip_at)} ${field({ label: "What you call the tip", at: `${tip_at}/name` })}
-    ${asked({ question: "Opening of the tip", at: tip_at, is_told_elsewhere: true, chosen, answers: openings, puts })}
+    ${choice_field({ question: "Opening of the tip", at: tip_at, is_told_elsewhere: true, chosen, answers: openings, puts })}
     ${chosen ? opening_fields(chosen) : nothing}
     ${folded({ name: "hand", pointers: [hand_at, `${tip_at}/note`], summary: "What your hand adds", body: hand })}
   </div>`;

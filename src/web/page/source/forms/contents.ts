@@ -5,7 +5,7 @@ import type { FormulaSlot } from "../documents/file_types";
 import { known_fats } from "../documents/own_fats";
 import type { Json } from "../program/json";
 import { field } from "./field";
-import { asked, one_of } from "./form_parts";
+import { choice_field, one_of } from "./form_parts";
 
 /** As the program knows them; it refuses any other. */
 const acids = [
@@ -52,7 +52,7 @@ export function held_fat(
 ): TemplateResult {
   const now = held_now(value_at(of, at));
   const chosen = answers.some(([one]) => one === now) ? now : undefined;
-  return html`${asked({ of, question: "Fat in it", at, chosen, answers, puts: put_held({ fat: "", share: "" }) })}
+  return html`${choice_field({ of, question: "Fat in it", at, chosen, answers, puts: put_held({ fat: "", share: "" }) })}
   ${
     now === "some"
       ? html`<div class="row">
@@ -76,7 +76,7 @@ const acid_starts: Record<Acid, Json | undefined> = {
 export function acid_in_it(of: FormulaSlot, row: string): TemplateResult {
   const at = `${row}/acid`;
   const chosen: Acid = value_at(of, `${at}/takes_up`) !== undefined ? "typed" : held_now(value_at(of, at));
-  return html`${asked({ of, question: "Acid in it", at, chosen, answers: acid_answers, puts: (to) => acid_starts[to] })}
+  return html`${choice_field({ of, question: "Acid in it", at, chosen, answers: acid_answers, puts: (to) => acid_starts[to] })}
   ${
     chosen === "some"
       ? html`<div class="row">
@@ -114,7 +114,7 @@ export function acid_in_it(of: FormulaSlot, row: string): TemplateResult {
 /** What the program would refuse as a slip. */
 export function confirmed(of: FormulaSlot, at: string, question: string): TemplateResult {
   const chosen = value_at(of, at) === true ? "yes" : "no";
-  return asked({
+  return choice_field({
     of,
     question,
     at,

@@ -5,7 +5,7 @@ import type { FormulaSlot } from "../documents/file_types";
 import type { Document, Json } from "../program/json";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, folded } from "./form_parts";
+import { choice_field, folded } from "./form_parts";
 
 export function pouring_part(of: FormulaSlot): TemplateResult {
   const density = text_at(of, "/measured_density");
@@ -67,7 +67,7 @@ function way_of(of: FormulaSlot): Way {
 function drying(of: FormulaSlot): TemplateResult {
   const chosen = way_of(of);
   const puts = (to: Way): Json => ({ ...without(of, "", ["drying", "water_lost_in_cure"]), ...starts[to] });
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "Water that leaves in the cure",
     at: "",

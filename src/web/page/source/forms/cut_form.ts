@@ -5,7 +5,7 @@ import { state } from "../documents/state";
 import type { Document } from "../program/json";
 import { at } from "../program/pointer";
 import { field, id_of } from "./field";
-import { asked, change, to_first_in, to_id } from "./form_parts";
+import { choice_field, change, to_first_in, to_id } from "./form_parts";
 
 // No single piece of soap is that large, so what holds as much is a loaf or slab: common practice, no source.
 const least_loaf_ml = 500;
@@ -58,7 +58,7 @@ export function cut_form(): TemplateResult {
   const trim = (label: string, name: string) =>
     field({ label, at: `/cut/${name}`, unit: "mm", short: true, optional: true });
   const along = text_at("run", "/cut/along");
-  return html` ${asked({
+  return html` ${choice_field({
       question: "What is cut?",
       at: "/cut/bar",
       chosen: way,
@@ -87,7 +87,7 @@ export function cut_form(): TemplateResult {
     <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
     ${
       way
-        ? asked({
+        ? choice_field({
             question: way === "loaf" ? "Slice follows slice" : "The bars' length lies",
             at: "/cut/along",
             chosen: along,

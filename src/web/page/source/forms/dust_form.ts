@@ -4,7 +4,7 @@ import { text_at, value_at, without } from "../documents/editing";
 import type { Document } from "../program/json";
 import { field } from "./field";
 import { type List, add_to } from "./form_lists";
-import { asked } from "./form_parts";
+import { choice_field } from "./form_parts";
 import { supplier_form } from "./supplier_form";
 
 type Way = "piece" | "surface";
@@ -36,7 +36,7 @@ export function dust_form(i: number): TemplateResult {
     ...way_keys[to],
   });
   return html` ${field({ label: "Which powder", at: `${here}/name` })}
-  ${asked({
+  ${choice_field({
     question: "How much of it?",
     at: here,
     chosen: way,

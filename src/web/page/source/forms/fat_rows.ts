@@ -10,7 +10,7 @@ import type { Document, Json } from "../program/json";
 import { confirmed } from "./contents";
 import { complaint_on, field, id_of } from "./field";
 import { add_button, item_buttons, item_id, rows_of, set_rows, type List } from "./form_lists";
-import { asked, folded, go_on, to_field, to_id } from "./form_parts";
+import { choice_field, folded, go_on, to_field, to_id } from "./form_parts";
 import { total_words } from "./rates";
 
 const name_of = (of: FormulaSlot, id: string): string => known_fats(of).find((one) => one.id === id)?.name ?? id;
@@ -183,7 +183,7 @@ function lot(of: FormulaSlot, i: number): TemplateResult {
   const is_confirmed = value_at(of, `/fats/${i}/confirmed`) !== undefined;
   const number = (label: string, pointer: string) => field({ label, of, at: pointer, number: true, short: true });
   return html` ${field({ label: "Lot", of, at: `/fats/${i}/lot`, optional: true, short: true })}
-  ${asked({
+  ${choice_field({
     of,
     question: "Saponification value, mg of KOH for 1 g of fat (ISO 3657)",
     at,

@@ -98,7 +98,7 @@ interface Question<T extends string> {
 }
 
 /** A question with a few answers. */
-export function asked<T extends string>({
+export function choice_field<T extends string>({
   of = "run",
   question,
   at,

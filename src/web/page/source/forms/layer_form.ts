@@ -10,7 +10,7 @@ import type { Document, Json } from "../program/json";
 import { first, length, mass, trimmed, weight } from "../program/numbers";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
-import { asked, change, folded, part, said_at, to_field } from "./form_parts";
+import { choice_field, change, folded, part, said_at, to_field } from "./form_parts";
 import { supplier_form } from "./supplier_form";
 
 const here = "/pour/layers";
@@ -41,7 +41,7 @@ export function layers_form(plan?: Bench): TemplateResult {
   return html`<h3>
       Layers, lowest first ${plan && in_one_batch(plan) ? html`<small>${in_one_batch(plan)}</small>` : nothing}
     </h3>
-    ${asked({
+    ${choice_field({
       question: "All of them by",
       at: here,
       is_told_elsewhere: true,
@@ -220,7 +220,7 @@ function propped(place: string, i: number): TemplateResult {
     blank: { angle: "", low_side: "" },
     body: () =>
       html`${field({ label: "Leans by", at: `${pointer}/angle`, unit: "°", short: true })}
-        ${asked({
+        ${choice_field({
           question: "Low side",
           at: `${pointer}/low_side`,
           is_told_elsewhere: true,

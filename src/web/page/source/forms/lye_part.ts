@@ -8,7 +8,7 @@ import type { Document, Json } from "../program/json";
 import { trimmed } from "../program/numbers";
 import { danger_beside, dangers_of } from "../figures/dangers";
 import { complaint_on, field } from "./field";
-import { asked, folded } from "./form_parts";
+import { choice_field, folded } from "./form_parts";
 import { total_words } from "./rates";
 
 const danger_id = "danger-of-superfat";
@@ -35,7 +35,7 @@ function alkali(of: FormulaSlot): TemplateResult {
   const rows = list_at(of, "/alkali") as Document[];
   const chosen: Alkalis | undefined = rows.length > 1 ? "both" : (rows[0]?.alkali as Alkalis | undefined);
   const then = (to: Alkalis) => (to === "both" ? "/alkali/0/saponifies" : "/alkali/0/purity");
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "Alkali",
     at: "/alkali",
@@ -114,7 +114,7 @@ const range_words = (range: Json | undefined): string =>
 function purity_range(of: FormulaSlot, at: string): TemplateResult {
   const pointer = `${at}/purity_range`;
   const has = value_at(of, pointer) !== undefined;
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "Warranted range",
     at: pointer,
@@ -146,7 +146,7 @@ function water(of: FormulaSlot, batter: Batter | undefined): TemplateResult {
   const now = Object.keys((value_at(of, "/water") ?? {}) as Document) as Way[];
   const chosen = now.length === 1 ? now[0] : undefined;
   const answers = Object.entries(ways) as [Way, string][];
-  return html`${asked({
+  return html`${choice_field({
       of,
       question: "Water: how do you say it?",
       at: "/water",

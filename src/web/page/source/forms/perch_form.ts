@@ -8,7 +8,7 @@ import { type CountKey, type Way, called, count_key, decorations, is_cut, pointe
 import { add_dust, dusts } from "./dust_form";
 import { field } from "./field";
 import { add_button, add_to, rows_of } from "./form_lists";
-import { asked, file_choice, folded, said_at, unfold } from "./form_parts";
+import { choice_field, file_choice, folded, said_at, unfold } from "./form_parts";
 import { supplier_form } from "./supplier_form";
 import { where_it_goes } from "./where_form";
 
@@ -60,7 +60,7 @@ function count(here: string): TemplateResult {
   });
   return html`${
     is_cut()
-      ? asked({
+      ? choice_field({
           question: "Counted by",
           at: here,
           is_told_elsewhere: true,
@@ -111,7 +111,7 @@ function what_it_is(here: string): TemplateResult {
           ${field({ label: "What is melted for it", at: `${here}/material` })}
         </div>
         <p class="hint">The price goes by what is melted.</p>
-        ${asked({
+        ${choice_field({
           question: "How is it made?",
           at: here,
           is_told_elsewhere: true,
@@ -160,7 +160,7 @@ function cast(here: string): TemplateResult {
     optional: true,
     hint: "Else as many as the mould's own file says.",
   })}
-  ${asked({
+  ${choice_field({
     question: "Filled to a line",
     at: `${here}/fill`,
     chosen: level,
@@ -180,7 +180,7 @@ function cast(here: string): TemplateResult {
         })
       : field({ label: "Filled to, above the floor", at: `${here}/fill/depth`, unit: "mm" })
   }
-  ${asked({
+  ${choice_field({
     question: "What makes one?",
     at: `${here}/made_of`,
     chosen: value_at("run", `${here}/made_of`) as Form | undefined,

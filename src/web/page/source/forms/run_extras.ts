@@ -8,7 +8,7 @@ import type { Document, Json } from "../program/json";
 import { trimmed, weighed_as, weight } from "../program/numbers";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, folded, on_off, part, said_at } from "./form_parts";
+import { choice_field, folded, on_off, part, said_at } from "./form_parts";
 import { has_topping } from "./topping_form";
 
 /** Only where there are two batters; switched off it is left out, for a tare belongs to a pot. */
@@ -103,7 +103,7 @@ type Way = "weighed" | "said";
 function label_questions(): TemplateResult {
   const market = value_at("run", "/label/market") as string;
   const way: Way = value_at("run", "/label/weighed") === undefined ? "said" : "weighed";
-  return html`${asked({
+  return html`${choice_field({
     question: "Where it is sold",
     at: "/label",
     asked_at: "/label/market",
@@ -114,7 +114,7 @@ function label_questions(): TemplateResult {
     ],
     puts: with_market,
   })}
-  ${asked({
+  ${choice_field({
     question: "How much pieces differ",
     at: "/label",
     is_told_elsewhere: true,

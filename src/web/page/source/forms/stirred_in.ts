@@ -6,7 +6,7 @@ import type { Document, Json } from "../program/json";
 import { acid_in_it, fat_answers, fat_in_it, held_fat } from "./contents";
 import { complaint_on, field } from "./field";
 import { type List, add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, folded, one_of } from "./form_parts";
+import { choice_field, folded, one_of } from "./form_parts";
 import { limit_units, rate_field, rate_units } from "./rates";
 import { supplier_form } from "./supplier_form";
 
@@ -92,7 +92,7 @@ function goes_into(of: FormulaSlot, at: string, places: [string, string][], is_n
   const pointer = `${at}/goes_into`;
   const now = value_at(of, pointer) as string | undefined;
   const hint = is_needed || now ? undefined : "The batter, unless you name another place.";
-  return asked({ of, question: "Goes into", at: pointer, chosen: now, answers: places, puts: (to) => to, hint });
+  return choice_field({ of, question: "Goes into", at: pointer, chosen: now, answers: places, puts: (to) => to, hint });
 }
 
 const any_place: [string, string][] = [
@@ -194,7 +194,7 @@ function dispersed(of: FormulaSlot, row: string): TemplateResult {
   const has = value_at(of, at) !== undefined;
   const from = value_at(of, `${at}/from`) as "formula" | "extra" | undefined;
   const puts = (to: "dry" | "oil") => (to === "oil" ? { fat: "", oil_per_colour: "" } : undefined);
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "Stirred into oil first",
     at,
@@ -211,7 +211,7 @@ function dispersed(of: FormulaSlot, row: string): TemplateResult {
             ${one_of({ label: "Which oil", of, at: `${at}/fat`, answers: fat_answers(of), unsaid: "choose ..." })}
             ${field({ label: "g of oil for 1 g of colour", of, at: `${at}/oil_per_colour`, number: true, short: true })}
           </div>
-          ${asked({
+          ${choice_field({
             of,
             question: "That oil is",
             at: `${at}/from`,
@@ -274,7 +274,7 @@ function liquid(of: FormulaSlot, at: string, row: Document): TemplateResult {
 function frozen(of: FormulaSlot, at: string): TemplateResult {
   const now = value_at(of, at) === true ? "ice" : "liquid";
   const puts = (to: "ice" | "liquid") => (to === "ice" ? true : undefined);
-  return asked({
+  return choice_field({
     of,
     question: "Goes in as ice, which keeps the lye cooler",
     at,
@@ -293,7 +293,7 @@ function how_much(of: FormulaSlot, at: string, row: Document): TemplateResult {
   const now: Amount | undefined = row.replaces !== undefined ? "replaces" : row.rate !== undefined ? "rate" : undefined;
   const puts = (to: Amount): Json => ({ ...without(of, at, ["replaces", "rate"]), [to]: "" });
   // The program asks for "replaces" where neither is said.
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "How much",
     at,
@@ -330,7 +330,7 @@ function composition(of: FormulaSlot, row: string): TemplateResult {
   const from_label: Document = { water: "", sugar: "", salt: "", source: "" };
   const share = (label: string, name: string) => field({ label, of, at: `${at}/${name}`, unit: "%", short: true });
   const puts = (to: "shipped" | "label") => (to === "label" ? from_label : "");
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: "What 100 g of it holds",
     at,

@@ -5,7 +5,7 @@ import type { DocumentId } from "../documents/file_types";
 import type { Document, Json } from "../program/json";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, folded } from "./form_parts";
+import { choice_field, folded } from "./form_parts";
 
 /** For whatever is weighed in, dusted on or melted, at this place of the run or of a formula. */
 export function supplier_form(of: DocumentId, here: string, name: string): TemplateResult {
@@ -42,7 +42,7 @@ function inci(of: DocumentId, here: string, name: string): TemplateResult {
   const chosen: Naming = said === undefined ? "unsaid" : Array.isArray(said) ? "many" : "one";
   /** The one name is the first of several. */
   const puts = (to: Naming) => (to === "many" && said ? [{ ...blank_share, name: said }] : starts[to]);
-  return html`${asked({
+  return html`${choice_field({
     of,
     question: `INCI of ${name}`,
     at: here,
@@ -66,7 +66,7 @@ function inci(of: DocumentId, here: string, name: string): TemplateResult {
 
 /** For a name that is spelt much like one on the EU's list and is not meant by it. */
 function is_listed(of: DocumentId, at: string, i: number): TemplateResult {
-  return asked({
+  return choice_field({
     of,
     question: `Allergen ${i + 1}: on the EU's list?`,
     at: `${at}/listed`,

@@ -11,7 +11,7 @@ import type { Topping } from "../program/topping";
 import { bead_form, blank_beads } from "./bead_form";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
+import { choice_field, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
 import { loss_fields } from "./losses";
 import { warmth_form } from "./warmth_form";
 
@@ -112,7 +112,7 @@ function trials(): TemplateResult {
 function outline(): TemplateResult {
   const here = "/pipe/envelope";
   const chosen = value_at("run", `${here}/form`) as string;
-  return html`${asked({
+  return html`${choice_field({
       question: "Form of the outline",
       at: `${here}/form`,
       chosen,

@@ -6,7 +6,7 @@ import { with_value } from "../program/pointer";
 import { called, count_key, is_cut, way_of } from "./decoration";
 import { field } from "./field";
 import { type List, add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { asked, folded, said_at } from "./form_parts";
+import { choice_field, folded, said_at } from "./form_parts";
 
 type Where = "by number" | "on_top" | "buried";
 
@@ -29,7 +29,7 @@ export function where_it_goes(here: string, i: number): TemplateResult {
     pointers: [`${here}/on_top`, `${here}/buried`],
     summary: "Where it goes",
     body: () =>
-      html` ${asked({
+      html` ${choice_field({
         question: "Where does it go?",
         at: here,
         is_told_elsewhere: true,
@@ -99,7 +99,7 @@ function buried(here: string, i: number): TemplateResult {
     unit: "mm",
     hint: "Batter between it and wall, floor, pour line and the next one.",
   })}
-  ${asked({
+  ${choice_field({
     question: "When is it set in?",
     at: `${inside}/set`,
     chosen: set,
@@ -109,7 +109,7 @@ function buried(here: string, i: number): TemplateResult {
     ],
     puts: (to) => to,
   })}
-  ${asked({
+  ${choice_field({
     question: "Where in the pour?",
     at: here,
     asked_at: `${inside}/find`,

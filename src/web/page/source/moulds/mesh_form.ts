@@ -5,8 +5,9 @@ import { begin_draft, draft, mould_now, set as set_in_draft } from "../documents
 import { free_name } from "../documents/names";
 import { amend, state, update, type MeshDraft } from "../documents/state";
 import { choice } from "../forms/form_parts";
-import { ask_gauge, keep_mesh, Refused, send_mesh, wording } from "../program/api";
+import { ask_gauge, keep_mesh, Refused, send_mesh, wording, type Complaint } from "../program/api";
 import type { Document } from "../program/json";
+import { trimmed } from "../program/numbers";
 import { about_fields, name_field, name_taken, roles, says_its_unit, ups } from "./mould_form";
 import { keep_mould, name_taken_by, type Taken } from "./mould_keeping";
 import { found } from "./mould_views";
@@ -18,7 +19,7 @@ type TellMore = (mould: Document) => void;
 
 async function take(file: File | undefined): Promise<void> {
   if (!file) return;
-  const mesh: MeshDraft = { name: file.name, share: 0, sizes: [], is_measuring: false, asked: 0 };
+  const mesh: MeshDraft = { name: file.name, share: 0, sizes: [], is_measuring: false, questions: 0 };
   update({ mesh });
   set_in_draft("/name", file.name.replace(/\.\w+$/, ""));
   if (file.size > longest) {
@@ -35,26 +36,26 @@ async function take(file: File | undefined): Promise<void> {
 }
 
 async function measure(mesh: MeshDraft): Promise<void> {
-  const asked = mesh.asked + 1;
-  amend(mesh, { asked, is_measuring: true, complaint: undefined, answer: undefined });
+  const questions = mesh.questions + 1;
+  amend(mesh, { questions, is_measuring: true, complaint: undefined, answer: undefined });
   const { upload, unit, role, up } = mesh;
   try {
     const answer = await look_into({ file: upload!, unit, role, up });
-    if (asked === mesh.asked) amend(mesh, { answer, is_measuring: false });
+    if (questions === mesh.questions) amend(mesh, { answer, is_measuring: false });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (asked !== mesh.asked) return;
-    const sizes = unit ? mesh.sizes : sizes_in(error.complaint.problem);
+    if (questions !== mesh.questions) return;
+    const sizes = unit ? mesh.sizes : sizes_of(error.complaint);
     const complaint = sizes.length && !unit ? undefined : wording(error.complaint);
     amend(mesh, { sizes, complaint, is_measuring: false });
   }
 }
 
-/** The program says how large the mesh would be in each unit: that makes the choice. */
-function sizes_in(problem: string): [string, string][] {
-  return [...problem.matchAll(/([\d.]+ x [\d.]+ x [\d.]+) (mm|cm|in)\b/g)]
-    .slice(0, 3)
-    .map(([, size, unit]) => [unit, size.replaceAll(" x ", " × ")]);
+/** How large the mesh would be in each unit: that makes the choice. */
+function sizes_of({ asks, choices = [] }: Complaint): [string, string][] {
+  if (asks !== "unit") return [];
+  const words = (size: number[] | undefined) => (size ?? []).map((one) => trimmed(one, 2)).join(" × ");
+  return choices.flatMap(({ unit, size }): [string, string][] => (unit ? [[unit, words(size)]] : []));
 }
 
 function set(mesh: MeshDraft, change: Partial<MeshDraft>): void {

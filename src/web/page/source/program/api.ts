@@ -13,6 +13,16 @@ export interface Complaint {
   remedy: string;
   line: string;
   is_fault?: boolean; // of the program, not of what was given
+  asks?: string; // the member of the question that answers it
+  choices?: Choice[]; // what may be said there
+}
+
+/** Members of a question that answer what is asked, and what comes of it. */
+export interface Choice {
+  unit?: string;
+  size?: number[]; // in that unit
+  role?: string;
+  up?: string;
 }
 
 /** What is wrong and what to do, as far as either is said. */
@@ -68,14 +78,14 @@ async function refusal_in(status: number, body: Blob): Promise<Refused> {
   }
 }
 
-async function asked(...question: Parameters<Transport["send"]>): Promise<Blob> {
+async function answer_to(...question: Parameters<Transport["send"]>): Promise<Blob> {
   const { status, body } = await program.send(...question);
   if (status >= 200 && status < 300) return body;
   throw await refusal_in(status, body);
 }
 
 const json = async <T>(...question: Parameters<Transport["send"]>): Promise<T> =>
-  JSON.parse(await (await asked(...question)).text()) as T;
+  JSON.parse(await (await answer_to(...question)).text()) as T;
 
 const posted = <T>(path: string, question: object): Promise<T> => json<T>("POST", path, JSON.stringify(question));
 
@@ -107,7 +117,7 @@ export const list_files = (): Promise<Files> => json<Files>("GET", "/api/files")
 
 /** A run, formula, mould or other file as it lies there. */
 export const read_file = (file: string): Promise<Kept> =>
-  json<Kept>("GET", `/api/run?file=${encodeURIComponent(file)}`);
+  json<Kept>("GET", `/api/file?file=${encodeURIComponent(file)}`);
 
 interface Writing {
   file: string;
@@ -117,7 +127,7 @@ interface Writing {
 }
 
 /** Refused with status 409 and what stands there, where that is of another version. */
-export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/run", JSON.stringify(writing));
+export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/file", JSON.stringify(writing));
 
 /** What a file is now; null while there is none of that name. */
 export async function version_now(file: string, known: string | null): Promise<string | null> {
@@ -164,7 +174,7 @@ export interface Tip {
 }
 
 /** A sheet, a picture or a model, as the bytes of its file. */
-export const made_document = (wish: object): Promise<Blob> => asked("POST", "/api/document", JSON.stringify(wish));
+export const made_document = (wish: object): Promise<Blob> => answer_to("POST", "/api/document", JSON.stringify(wish));
 
 /** The same, laid out at an address that a browser opens. */
 export const laid_out = async (wish: object): Promise<string> =>
