@@ -115,12 +115,10 @@ Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder up
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 10> routes = {{
+  static constexpr std::array<Route, 8> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
-      {"GET", "/api/run", 0, quick, &Desk::read},
-      {"PUT", "/api/run", longest_json, quick, &Desk::save},
       {"POST", "/api/plan", longest_json, quick, &Desk::plan},
       {"POST", "/api/gauge", longest_json, quick, &Desk::gauge},
       {"POST", "/api/list", longest_json, quick, &Desk::list},
