@@ -4,8 +4,10 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 .ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev libcli11-dev nlohmann-json3-dev \
-  zlib1g-dev libseccomp-dev libpango1.0-dev pkg-config poppler-utils catch2 librapidcheck-dev python3-jsonschema
+  zlib1g-dev libseccomp-dev libpango1.0-dev pkg-config poppler-utils catch2 librapidcheck-dev python3-jsonschema \
+  clang-format clang-tidy
 cmake --workflow --preset ci
+tests/lint.sh .build/ci
 
 # The page: the committed bundle against its sources, and its work in a real browser.
 command -v npm >/dev/null || .ci/packages.sh nodejs npm

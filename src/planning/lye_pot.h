@@ -45,8 +45,8 @@ struct LyePot {
   std::vector<PotAlkali> alkalis;
   Mass water;  // plain, a multiple of `water_step`
   Mass water_step;
-  Mass lye;  // what it is made up to with plain water before it is shared, a multiple of
-             // `lye_step`: alkalis and water together, or the next step up
+  Mass lye;         // what it is made up to with plain water before it is shared, a multiple of
+                    // `lye_step`: alkalis and water together, or the next step up
   Mass lye_step;    // of the scale that holds all of it, its pot too where the tare is known
   Mass share_step;  // in which the shares are weighed
   Mass left;        // over when all have their share, less than a step for each

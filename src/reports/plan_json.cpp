@@ -49,9 +49,9 @@ std::string role_of(const Ingredient& ingredient, const chemistry::Formula& form
 }
 
 Json ingredient_json(const Ingredient& ingredient, const std::string& role) {
-  Json json = with_weight(
-      {{"name", ingredient.name}, {"role", role}, {"goes_into", ingredient.goes_into}}, "",
-      ingredient.weighed, ingredient.step, ingredient.shown);
+  Json json =
+      with_weight({{"name", ingredient.name}, {"role", role}, {"goes_into", ingredient.goes_into}},
+                  "", ingredient.weighed, ingredient.step, ingredient.shown);
   if (ingredient.spoonful) json["teaspoons"] = to_decimals(*ingredient.spoonful / us_teaspoon, 2);
   if (ingredient.set_aside > Mass{}) json["set_aside_for_colours_g"] = grams(ingredient.set_aside);
   return json;
