@@ -1,7 +1,7 @@
 #pragma once
 
-#include "chemistry/batter.h"
 #include "chemistry/formula.h"
+#include "chemistry/proportions.h"
 #include "units/remark.h"
 
 #include <vector>

@@ -1,6 +1,7 @@
 #include "chemistry/acids.h"
 
 #include "chemistry/alkali.h"
+#include "chemistry/alkali_data.h"
 #include "chemistry/fats.h"
 #include "units/fields.h"
 

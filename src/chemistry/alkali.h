@@ -1,16 +1,12 @@
 #pragma once
 
-#include "units/quantity.h"
-#include "units/share.h"
-
 #include <string>
 
 namespace brimwright::chemistry {
 
 enum class Alkali { sodium_hydroxide, potassium_hydroxide };
 
-std::string formula_of(Alkali alkali);       // "NaOH", "KOH"
-double molar_mass_g_per_mol(Alkali alkali);  // from the shipped IUPAC atomic weights
+std::string formula_of(Alkali alkali);  // "NaOH", "KOH"
 
 /// Milligrams of KOH that saponify one gram of fat (ISO 3657). The only kind of value stored; the
 /// NaOH need follows from molar masses.
@@ -32,10 +28,5 @@ class SaponificationValue {
 struct SaponificationRange {
   SaponificationValue low, typical, high;
 };
-
-/// Pure `alkali` that exactly saponifies `fat`, before superfat and before the alkali's purity.
-///
-/// m(fat) * SV * M(alkali) / M(KOH), with SV as ISO 3657 defines it.
-Mass alkali_for(Alkali alkali, Mass fat, SaponificationValue sv);
 
 }  // namespace brimwright::chemistry

@@ -66,4 +66,10 @@ const AlkaliData& data_of(Alkali alkali) {
   return alkali == Alkali::sodium_hydroxide ? both.sodium_hydroxide : both.potassium_hydroxide;
 }
 
+double molar_mass_g_per_mol(Alkali alkali) { return data_of(alkali).molar_mass_g_per_mol; }
+
+double per_koh(Alkali alkali) {
+  return molar_mass_g_per_mol(alkali) / molar_mass_g_per_mol(Alkali::potassium_hydroxide);
+}
+
 }  // namespace brimwright::chemistry

@@ -31,4 +31,8 @@ struct AlkaliData {
 /// Parsed once, at the first call.
 const AlkaliData& data_of(Alkali alkali);
 
+double molar_mass_g_per_mol(Alkali alkali);  // from the shipped IUPAC atomic weights
+/// Grams of `alkali` that do what one gram of KOH does: M(alkali) / M(KOH).
+double per_koh(Alkali alkali);
+
 }  // namespace brimwright::chemistry

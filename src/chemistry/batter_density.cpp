@@ -1,5 +1,7 @@
+#include "chemistry/batter_density.h"
+
 #include "chemistry/alkali_data.h"
-#include "chemistry/batter.h"
+#include "chemistry/fat_density.h"
 #include "chemistry/lye.h"
 #include "chemistry/salts.h"
 #include "units/printing.h"

@@ -1,6 +1,9 @@
 #include "chemistry/density_workings.h"
 
-#include "chemistry/fats.h"
+#include "chemistry/batter_density.h"
+#include "chemistry/fat.h"
+#include "chemistry/fat_density.h"
+#include "chemistry/proportions.h"
 #include "chemistry/salts.h"
 #include "units/water.h"
 

@@ -1,4 +1,5 @@
-#include "chemistry/fats.h"
+#include "chemistry/fat_density.h"
+
 #include "units/fields.h"
 #include "units/water.h"
 

@@ -2,6 +2,7 @@
 
 #include "chemistry/acid_names.h"
 #include "chemistry/acid_reading.h"
+#include "chemistry/alkali_data.h"
 #include "chemistry/alkali_names.h"
 #include "chemistry/known_ranges.h"
 #include "units/printing.h"
@@ -34,11 +35,6 @@ std::optional<std::string> probable_id(const std::string& given, const FatTable&
   return nearest_name(id, table.ids());
 }
 
-double naoh_per_koh() {
-  return molar_mass_g_per_mol(Alkali::sodium_hydroxide) /
-         molar_mass_g_per_mol(Alkali::potassium_hydroxide);
-}
-
 /// Within the fat's published range, widened by `margin` of its ends.
 bool is_near(double mg_koh_per_g, const SaponificationRange& published, double margin) {
   return mg_koh_per_g >= published.low.mg_koh_per_g() * (1 - margin) &&
@@ -51,14 +47,14 @@ bool is_near(double mg_koh_per_g, const SaponificationRange& published, double m
 bool looks_like_a_naoh_value(double value, const Fat& fat) {
   if (fat.kind == "triglyceride" && value >= 100 && value <= 150) return true;
   return !is_near(value, fat.saponification, 0.10) &&
-         is_near(value / naoh_per_koh(), fat.saponification, 0.05);
+         is_near(value / per_koh(Alkali::sodium_hydroxide), fat.saponification, 0.05);
 }
 
 /// 0.134 or 0.190 are grams of alkali for a gram of fat: which alkali, the fat's own range tells.
 [[noreturn]] void challenge_grams_per_gram(double value, const Fat& fat, const Place& where) {
   const double typical = fat.saponification.typical.mg_koh_per_g();
   const double as_koh = value * 1000;
-  const double as_naoh = as_koh / naoh_per_koh();
+  const double as_naoh = as_koh / per_koh(Alkali::sodium_hydroxide);
   const bool is_naoh = std::abs(as_naoh - typical) < std::abs(as_koh - typical);
   throw UserError(
       where,
@@ -72,7 +68,7 @@ SaponificationValue checked(double value, const Fat& fat, const Place& where) {
   if (looks_like_a_naoh_value(value, fat))
     throw UserError(where, exact(value) + " looks like a NaOH value, not a KOH value",
                     "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
-                        trimmed(value / naoh_per_koh(), 1));
+                        trimmed(value / per_koh(Alkali::sodium_hydroxide), 1));
   // A maker's own fat may lie outside what the shipped ones span (triglycerides of caprylic acid).
   const double least = std::min(80.0, fat.saponification.low.mg_koh_per_g() * 0.9);
   const double most = std::max(300.0, fat.saponification.high.mg_koh_per_g() * 1.1);

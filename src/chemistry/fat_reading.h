@@ -1,5 +1,6 @@
 #pragma once
 
+#include "chemistry/fats.h"
 #include "chemistry/formula.h"
 #include "units/fields.h"
 

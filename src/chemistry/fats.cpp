@@ -269,12 +269,6 @@ std::vector<std::string> ids_of(const std::vector<Fat>& fats) {
 
 }  // namespace
 
-bool Fat::liquid_at_room_temperature() const {
-  // 20 degC for a cool workroom: common practice, no source.
-  if (melting_range_c) return melting_range_c->second < 20;
-  return name.find(" oil") != std::string::npos;
-}
-
 const std::vector<Fat>& shipped_fats() {
   static const std::vector<Fat> fats = read_fats();
   return fats;

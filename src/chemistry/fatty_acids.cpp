@@ -1,5 +1,6 @@
 #include "chemistry/fatty_acids.h"
 
+#include "chemistry/alkali_data.h"
 #include "chemistry/atomic_weights.h"
 
 #include <algorithm>

@@ -2,14 +2,14 @@
 
 #include "chemistry/alkali.h"
 #include "chemistry/drying.h"
-#include "chemistry/fats.h"
+#include "chemistry/fat.h"
 #include "chemistry/label_data.h"
 #include "chemistry/liquid.h"
-#include "units/fields.h"
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/share.h"
 #include "units/temperature.h"
+#include "units/user_error.h"
 
 #include <chrono>
 #include <optional>
@@ -122,18 +122,5 @@ struct Formula {
   std::optional<Drying> drying;  // the course of the cure; then `water_lost_in_cure` is absent
   std::string note;              // the maker's own words; may be empty
 };
-
-/// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
-/// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
-/// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
-/// value, or so far above what is known of its fat that the soap would be lye-heavy
-/// (`refuse_lye_heavy_values`), an alkali among additives, liquids, fragrances or colours, an
-/// additive named like an acid or like something fatty without saying which, an unknown fat (with
-/// the nearest known), more dispersing oil than the formula holds of it, an acid counted twice,
-/// liquids that leave the lye too little water.
-///
-/// Fats are those of `table`: with the maker's own where the formula names a file of them
-/// ("fats_from"), which the caller has read.
-Formula read_formula(const Fields& fields, const FatTable& table = shipped_table());
 
 }  // namespace brimwright::chemistry

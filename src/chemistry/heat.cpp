@@ -1,5 +1,6 @@
 #include "chemistry/heat.h"
 
+#include "chemistry/alkali_data.h"
 #include "chemistry/lye_enthalpy.h"
 
 #include <algorithm>

@@ -2,6 +2,7 @@
 
 #include "chemistry/crystallisation.h"
 #include "units/printing.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 
@@ -186,7 +187,7 @@ HeatQuestion read_heat_question(const Fields& bench) {
 
 HeatFindings heat_findings(const HeatQuestion& question, const std::string& name, LyeCharge lye,
                            Mass plain_water, const FatsCharge& fats) {
-  const Mass ice = plain_water * question.ice_share.of_one();
+  const Mass ice = question.ice_share * plain_water;
   lye.water -= ice;
   lye.ice += ice;
   HeatFindings findings;

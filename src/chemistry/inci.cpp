@@ -2,6 +2,7 @@
 
 #include "chemistry/inci_data.h"
 #include "chemistry/inci_name.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 
@@ -66,7 +67,7 @@ Amounts as_saponified(const Formula& formula, const Saponified& soap) {
 
 void put_acid(Amounts& list, const ContainedAcid& acid, Mass additive) {
   const AcidNames& names = inci_data().acid(acid.name);
-  const Mass mass = additive * acid.share.of_one();
+  const Mass mass = acid.share * additive;
   put(list, {names.inci, mass * names.acid_share});
   put(list, {inci_data().water, mass * (1 - names.acid_share)});
 }
@@ -77,14 +78,14 @@ void put_additive(Amounts& list, const Additive& additive, Mass mass) {
     return;
   }
   if (const auto& part = additive.contains_fat)
-    put_fat(list, part->fat.inci, part->fat.name, mass * part->share.of_one());
+    put_fat(list, part->fat.inci, part->fat.name, part->share * mass);
   if (additive.contains_acid && !additive.contains_acid->name.empty())
     put_acid(list, *additive.contains_acid, mass);
   if (additive.liquid) {
-    put(list, {inci_data().water, mass * additive.liquid->water.of_one()});
-    put(list, {inci_data().salt, mass * additive.liquid->salt.of_one()});
+    put(list, {inci_data().water, additive.liquid->water * mass});
+    put(list, {inci_data().salt, additive.liquid->salt * mass});
   }
-  put_rest(list, additive, mass * rest_of(additive).of_one());
+  put_rest(list, additive, rest_of(additive) * mass);
 }
 
 Amounts as_charged(const Formula& formula, const Charge& charge) {

@@ -1,5 +1,6 @@
 #include "chemistry/known_ranges.h"
 
+#include "chemistry/fats.h"
 #include "chemistry/name_words.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"

@@ -1,5 +1,7 @@
 #include "chemistry/liquid_compositions.h"
 
+#include "chemistry/fat_density.h"
+#include "chemistry/fats.h"
 #include "units/fields.h"
 #include "units/water.h"
 

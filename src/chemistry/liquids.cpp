@@ -5,7 +5,6 @@
 #include "units/advice_text.h"
 #include "units/printing.h"
 
-#include <cassert>
 #include <cmath>
 
 namespace brimwright::chemistry {
@@ -14,32 +13,6 @@ namespace {
 std::string in_percent(Share share, int decimals = 1) {
   return trimmed(share.in_percent(), decimals) + " %";
 }
-
-template <class Counts>
-Mass water_in(const Formula& formula, const std::vector<Mass>& additives, Counts counts) {
-  assert(additives.size() == formula.additives.size());
-  Mass water;
-  for (std::size_t i = 0; i < additives.size(); ++i) {
-    const Additive& additive = formula.additives[i];
-    if (additive.liquid && counts(additive))
-      water += additives[i] * additive.liquid->water.of_one();
-  }
-  return water;
-}
-
-template <class Counts>
-Mass acids_water(const Formula& formula, const std::vector<Mass>& additives, Counts counts) {
-  assert(additives.size() == formula.additives.size());
-  Mass water;
-  for (std::size_t i = 0; i < additives.size(); ++i) {
-    const Additive& additive = formula.additives[i];
-    if (additive.contains_acid && !additive.liquid && counts(additive))
-      water += additives[i] * additive.contains_acid->water().of_one();
-  }
-  return water;
-}
-
-bool goes_into_lye(const Additive& additive) { return additive.goes_into == GoesInto::lye; }
 
 std::string lower(std::string text) {
   for (char& c : text)
@@ -143,22 +116,6 @@ void caution_on_salt(const Formula& formula, const Proportions& per_fat,
 }
 
 }  // namespace
-
-Mass water_in_liquids(const Formula& formula, const std::vector<Mass>& additives) {
-  return water_in(formula, additives, [](const Additive&) { return true; });
-}
-
-Mass water_in_lye_liquids(const Formula& formula, const std::vector<Mass>& additives) {
-  return water_in(formula, additives, goes_into_lye);
-}
-
-Mass water_in_acids(const Formula& formula, const std::vector<Mass>& additives) {
-  return acids_water(formula, additives, [](const Additive&) { return true; });
-}
-
-Mass water_in_lye_acids(const Formula& formula, const std::vector<Mass>& additives) {
-  return acids_water(formula, additives, goes_into_lye);
-}
 
 void settle_liquids(Formula& formula) {
   // Each round changes the masses by a few hundredths of the round before (fat's share x its need

@@ -1,24 +1,13 @@
 #pragma once
 
-#include "chemistry/batter.h"
 #include "chemistry/formula.h"
-#include "units/quantity.h"
+#include "chemistry/proportions.h"
 #include "units/remark.h"
 #include "units/user_error.h"
 
 #include <vector>
 
 namespace brimwright::chemistry {
-
-/// Water that the formula's liquids bring, from the additives' masses.
-Mass water_in_liquids(const Formula& formula, const std::vector<Mass>& additives);
-/// The part of it that is in the pot when the alkali dissolves.
-Mass water_in_lye_liquids(const Formula& formula, const std::vector<Mass>& additives);
-/// Water that acid additives bring which are no liquids: vinegar, lactic acid of 80 %, the water of
-/// crystals. It stands beside the formula's water and takes nothing off it.
-Mass water_in_acids(const Formula& formula, const std::vector<Mass>& additives);
-/// The part of it that is in the pot when the alkali dissolves.
-Mass water_in_lye_acids(const Formula& formula, const std::vector<Mass>& additives);
 
 /// Gives every liquid that "replaces" water its rate of the fats: the mass whose own water is that
 /// share of the formula's water. Its fat asks for lye, and more lye for more water, so the masses

@@ -1,5 +1,6 @@
+#include "chemistry/rate_cautions.h"
+
 #include "chemistry/acid_cautions.h"
-#include "chemistry/batter.h"
 #include "chemistry/liquids.h"
 #include "chemistry/supplied_values.h"
 #include "units/printing.h"

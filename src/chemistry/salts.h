@@ -1,7 +1,7 @@
 #pragma once
 
-#include "chemistry/batter.h"
 #include "chemistry/formula.h"
+#include "chemistry/proportions.h"
 #include "units/quantity.h"
 #include "units/remark.h"
 #include "units/share.h"

@@ -1,6 +1,9 @@
 #include "chemistry/saponified.h"
 
+#include "chemistry/alkali_data.h"
 #include "chemistry/inci_data.h"
+#include "chemistry/lye_need.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 #include <cassert>
@@ -35,7 +38,7 @@ Alkalis alkalis_in(const Formula& formula, const Charge& charge) {
   Alkalis all;
   for (std::size_t k = 0; k < formula.alkalis.size(); ++k) {
     const auto& alkali = formula.alkalis[k];
-    const Mass pure = charge.alkalis[k] * alkali.purity.of_one();
+    const Mass pure = alkali.purity * charge.alkalis[k];
     all.impurity += charge.alkalis[k] - pure;
     if (alkali.alkali == Alkali::sodium_hydroxide)
       all.naoh_mol += moles(pure, m_naoh());
@@ -69,8 +72,8 @@ std::vector<ChargedFat> fats_in(const Formula& formula, const Charge& charge) {
       fats.push_back(charged(oil, oil.saponification.typical, charge.extra_oils[i]));
     }
     if (const auto& part = additive.contains_fat)
-      fats.push_back(charged(part->fat, part->fat.saponification.typical,
-                             charge.additives[i] * part->share.of_one()));
+      fats.push_back(
+          charged(part->fat, part->fat.saponification.typical, part->share * charge.additives[i]));
   }
   return fats;
 }
@@ -86,7 +89,7 @@ std::vector<ChargedAcid> acids_in(const Formula& formula, const Charge& charge) 
   std::vector<ChargedAcid> acids;
   for (std::size_t i = 0; i < formula.additives.size(); ++i)
     if (const auto& part = formula.additives[i].contains_acid; part && !part->name.empty()) {
-      const Mass mass = charge.additives[i] * part->share.of_one();
+      const Mass mass = part->share * charge.additives[i];
       acids.push_back({part->name, mass, moles(mass * part->koh_g_per_g, m_koh())});
     }
   return acids;
@@ -169,10 +172,10 @@ void neutralise_nameless(const std::vector<double>& mol, double share, const Alk
 void add_unchanged(const Formula& formula, const Charge& charge, Saponified& result) {
   for (std::size_t i = 0; i < formula.additives.size(); ++i) {
     const Additive& additive = formula.additives[i];
-    result.rest.push_back(charge.additives[i] * rest_of(additive).of_one());
+    result.rest.push_back(rest_of(additive) * charge.additives[i]);
     if (!additive.liquid) continue;
-    result.water += charge.additives[i] * additive.liquid->water.of_one();
-    result.salt += charge.additives[i] * additive.liquid->salt.of_one();
+    result.water += additive.liquid->water * charge.additives[i];
+    result.salt += additive.liquid->salt * charge.additives[i];
   }
 }
 

@@ -1,7 +1,10 @@
 #include "chemistry/superfat.h"
 
+#include "chemistry/alkali_data.h"
+#include "chemistry/lye_need.h"
 #include "units/printing.h"
 #include "units/rounded_text.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 #include <cassert>
@@ -24,8 +27,7 @@ Share superfat_of(const Weighed& weighed) {
   for (const auto& fat : weighed.fats)
     wanted += alkali_for(Alkali::potassium_hydroxide, fat.mass, fat.saponification.typical);
   for (const auto& alkali : weighed.alkalis)
-    given += alkali.mass * alkali.purity.of_one() *
-             (koh_molar_mass / molar_mass_g_per_mol(alkali.alkali));
+    given += alkali.purity * alkali.mass * (koh_molar_mass / molar_mass_g_per_mol(alkali.alkali));
   for (const auto& acid : weighed.acids) given -= acid.mass * acid.koh_g_per_g;
   assert(wanted > Mass());
   return Share::of_one(1 - given / wanted);
@@ -81,9 +83,10 @@ Doubt doubt_of_step(std::vector<Item> Weighed::*list, std::size_t i, const Item&
                     const std::string& name, bool raises_superfat) {
   return {"the scale's step of " + trimmed(item.step / gram, 3) + " g for " + name,
           "weigh it on a finer scale, make a larger batch, or aim higher", true,
-          rectangular / std::sqrt(item.goes), [list, i, raises_superfat](Weighed& w, double where) {
+          rectangular / std::sqrt(item.weighings),
+          [list, i, raises_superfat](Weighed& w, double where) {
             auto& moved = (w.*list)[i];
-            const Mass off = std::min(moved.goes * moved.step / 2, moved.mass / 2);
+            const Mass off = std::min(moved.weighings * moved.step / 2, moved.mass / 2);
             moved.mass += (raises_superfat ? where : -where) * off;
           }};
 }

@@ -10,24 +10,25 @@
 namespace brimwright::chemistry {
 
 // Everything that takes part in the saponification, as weighed: the oil that disperses colours and
-// the fat in milk too. `step` is the scale's resolution, `goes` how often it is put on the scale.
+// the fat in milk too. `step` is the scale's resolution, `weighings` how often it is put on the
+// scale.
 struct WeighedFat {
   std::string name;
   SaponificationRange saponification;
   Mass mass, step;
-  double goes = 1;
+  double weighings = 1;
 };
 struct WeighedAlkali {
   Alkali alkali;
   Share purity, purity_low, purity_high;
   Mass mass, step;
-  double goes = 1;
+  double weighings = 1;
 };
 struct WeighedAcid {
   std::string name;
   double koh_g_per_g;  // of what is weighed
   Mass mass, step;
-  double goes = 1;
+  double weighings = 1;
 };
 
 /// A batter's alkali that is not weighed by itself but as a share of a lye: how far all of it may

@@ -1,8 +1,8 @@
 #include "chemistry/supplied_values.h"
 
 #include "chemistry/alkali_data.h"
-#include "chemistry/batter.h"
 #include "chemistry/known_ranges.h"
+#include "chemistry/proportions.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
 

@@ -1,5 +1,6 @@
 #include "chemistry/theoretical_value.h"
 
+#include "chemistry/alkali_data.h"
 #include "units/printing.h"
 
 namespace brimwright::chemistry {
@@ -29,11 +30,6 @@ std::string in_words(SaponificationValue low, SaponificationValue high) {
   const std::string from = trimmed(low.mg_koh_per_g(), 1);
   const std::string to = trimmed(high.mg_koh_per_g(), 1);
   return from == to ? from : from + " to " + to;
-}
-
-double naoh_per_koh() {
-  return molar_mass_g_per_mol(Alkali::sodium_hydroxide) /
-         molar_mass_g_per_mol(Alkali::potassium_hydroxide);
 }
 
 /// The range of the bare esters or acids, or nothing.
@@ -73,7 +69,7 @@ bool is_naoh_value_by_profile(const Fat& fat, const SaponificationRange& stated)
   if (!theory) return false;
   const Interval allowed = allowed_by(*theory);
   return !meet(interval_of(stated, 1), allowed) &&
-         meet(interval_of(stated, 1 / naoh_per_koh()), allowed);
+         meet(interval_of(stated, 1 / per_koh(Alkali::sodium_hydroxide)), allowed);
 }
 
 std::optional<Remark> profile_disagreement(const Fat& fat, const SaponificationRange& stated) {

@@ -1,7 +1,9 @@
 #include "chemistry/user_fats.h"
 
 #include "chemistry/acid_names.h"
+#include "chemistry/alkali_data.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fats.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
@@ -11,11 +13,6 @@
 
 namespace brimwright::chemistry {
 namespace {
-
-double naoh_per_koh() {
-  return molar_mass_g_per_mol(Alkali::sodium_hydroxide) /
-         molar_mass_g_per_mol(Alkali::potassium_hydroxide);
-}
 
 std::string read_id(const Fields& entry) {
   const std::string id = entry.name("id");
@@ -36,7 +33,7 @@ std::string read_id(const Fields& entry) {
 [[noreturn]] void refuse_naoh_value(double value, const Place& where) {
   throw UserError(where, exact(value) + " looks like a NaOH value, not a KOH value",
                   "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
-                      trimmed(value / naoh_per_koh(), 1));
+                      trimmed(value / per_koh(Alkali::sodium_hydroxide), 1));
 }
 
 SaponificationValue checked(double value, const std::string& kind, const Place& where) {
@@ -44,7 +41,8 @@ SaponificationValue checked(double value, const std::string& kind, const Place& 
     throw UserError(
         where, exact(value) + " looks like grams of alkali for a gram of fat",
         "give milligrams of KOH for a gram of fat (ISO 3657): " + trimmed(value * 1000, 1) +
-            " if it is of KOH, " + trimmed(value * 1000 / naoh_per_koh(), 1) + " if it is of NaOH");
+            " if it is of KOH, " + trimmed(value * 1000 / per_koh(Alkali::sodium_hydroxide), 1) +
+            " if it is of NaOH");
   const bool is_wax = kind == "wax_ester";
   // Triglycerides' own begin at 160 (trierucin, by molar masses); 0.713 of theirs lie from 114 on.
   if (!is_wax && value >= 100 && value <= 150) refuse_naoh_value(value, where);
@@ -90,7 +88,7 @@ void read_saponification(const Fields& entry, Fat& fat) {
 /// Below the range of the shipped fat that it is called, but on it once divided by 0.713.
 bool is_naoh_value_by_name(const Fat& fat) {
   const double stated = fat.saponification.typical.mg_koh_per_g();
-  const double as_naoh = stated / naoh_per_koh();
+  const double as_naoh = stated / per_koh(Alkali::sodium_hydroxide);
   const auto known = known_ranges(fat);
   return std::any_of(known.begin(), known.end(), [&](const KnownRange& range) {
     const double low = range.low.mg_koh_per_g(), high = range.high.mg_koh_per_g();

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "chemistry/fats.h"
+#include "chemistry/fat.h"
 #include "units/fields.h"
 
 #include <optional>

@@ -3,6 +3,7 @@
 #include "moulds/hollow_groups.h"
 #include "moulds/mesh_survey.h"
 #include "units/question.h"
+#include "units/user_error.h"
 
 #include <cstddef>
 #include <memory>

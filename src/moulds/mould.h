@@ -2,7 +2,6 @@
 
 #include "geometry/levels/level_curve.h"
 #include "geometry/surface/triangle_mesh.h"
-#include "moulds/mesh_cavity.h"
 #include "moulds/shape.h"
 #include "units/quantity.h"
 #include "units/remark.h"
@@ -15,6 +14,8 @@
 #include <vector>
 
 namespace brimwright::moulds {
+
+struct MeshCavities;
 
 /// How a cavity's volume was found. Water is the referee.
 enum class Way { dimensions, mesh, water };
@@ -43,8 +44,8 @@ struct Mould {
   std::vector<Remark> remarks;
   /// Measured from a mesh on its own, with no mould file to say which of its hollows are filled.
   bool is_mesh_alone = false;
-  std::optional<MeshCavities> found = {};  // in the mesh, where there is one
-  std::optional<Shape> shape = {};         // where dimensions are given
+  std::shared_ptr<const MeshCavities> found = {};  // in the mesh, where there is one
+  std::optional<Shape> shape = {};                 // where dimensions are given
   /// One cavity, checked and in its own frame, where a mesh is given.
   std::shared_ptr<const geometry::TriangleMesh> mesh = {};
 };

@@ -4,6 +4,8 @@
 #include "moulds/mesh_memory.h"
 #include "moulds/mesh_reading.h"
 #include "moulds/shape.h"
+#include "moulds/shape_curve.h"
+#include "moulds/shape_reading.h"
 #include "moulds/usual_moulds.h"
 #include "moulds/water_weighing.h"
 #include "units/printing.h"
@@ -41,7 +43,7 @@ struct Dry {
   std::vector<Remark> remarks;
   std::optional<Shape> shape = {};
   std::shared_ptr<const geometry::TriangleMesh> mesh = {};
-  std::optional<MeshCavities> found = {};
+  std::shared_ptr<const MeshCavities> found = {};
 };
 
 /// Cups that hold a cast by widening downward exist, but two swapped measures are commoner.
@@ -81,7 +83,7 @@ Dry of_mesh(MeshCavities mesh, const UserTerms& terms) {
           .remarks = remarks_in(terms, mesh.survey.remarks),
           .shape = {},
           .mesh = typical_solid(mesh),
-          .found = std::move(mesh)};
+          .found = std::make_shared<const MeshCavities>(std::move(mesh))};
 }
 
 /// The mesh's curve where there is one, with the dimensions as the second opinion.
@@ -219,8 +221,7 @@ void settle_count(Heading& heading, const Dry& dry, const Fields& fields) {
 }
 
 /// Silicone lets go of what a stiff mould holds fast.
-void remark_on_undercuts(const std::optional<MeshCavities>& found, bool bends,
-                         std::vector<Remark>& remarks) {
+void remark_on_undercuts(const MeshCavities* found, bool bends, std::vector<Remark>& remarks) {
   if (!found || !found->survey.undercuts) return;
   if (bends)
     remarks.push_back({Severity::note, *found->survey.undercuts + "; bend the mould away there."});
@@ -248,7 +249,7 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
               .found = std::move(dry.found),
               .shape = std::move(dry.shape),
               .mesh = std::move(dry.mesh)};
-  remark_on_undercuts(mould.found, heading.bends, mould.remarks);
+  remark_on_undercuts(mould.found.get(), heading.bends, mould.remarks);
   remark_on_spread(mould.measurements, mould.remarks);
   remark_on_disagreement(mould.measurements, mould.remarks);
   remark_on_size(mould.curve.brimful(), mould.remarks);

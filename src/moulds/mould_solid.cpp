@@ -1,6 +1,7 @@
 #include "moulds/mould_solid.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "moulds/shape_solid.h"
 
 #include <stdexcept>
 

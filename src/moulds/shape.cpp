@@ -1,10 +1,8 @@
 #include "moulds/shape.h"
 
-#include "moulds/shape_walls.h"
 #include "units/printing.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace brimwright::moulds {
 namespace {
@@ -68,10 +66,6 @@ std::string words_for(const Heart& heart) {
 }
 
 }  // namespace
-
-Length inset_at_floor(Length height, Angle draft) { return height * std::tan(draft.radians()); }
-
-double wave_of(const FlutedCup& cup) { return cup.flute_depth / cup.brim_diameter; }
 
 std::string described(const Shape& shape) {
   return std::visit([](const auto& kind) { return words_for(kind); }, shape);

@@ -1,12 +1,8 @@
 #pragma once
 
-#include "geometry/levels/level_curve.h"
-#include "geometry/surface/triangle_mesh.h"
 #include "units/angle.h"
-#include "units/fields.h"
 #include "units/quantity.h"
 
-#include <array>
 #include <string>
 #include <utility>
 #include <variant>
@@ -84,17 +80,6 @@ struct Heart {
 
 using Shape = std::variant<Block, Frustum, FlutedCup, RegularPolygon, FreeOutline, TurnedProfile,
                            Dome, Ball, HalfBall, HalfTorus, TurnedRing, Heart>;
-
-/// Reads the object under "shape" of a mould file: its "kind" and that kind's measures. UserError
-/// for measures that make no cavity (a draft that closes the floor, a post wider than the cup).
-Shape read_shape(const Fields& fields);
-
-/// The exact curve of `shape`, by closed form.
-geometry::LevelCurve level_curve(const Shape& shape);
-
-/// The same cavity as a closed mesh with about `round_facets` facets round a circle: for pictures,
-/// for writing, and as a second way to the volume.
-geometry::TriangleMesh solid_of(const Shape& shape, int round_facets);
 
 /// A few words: "fluted cup 48 to 70 mm, 38 mm high".
 std::string described(const Shape& shape);

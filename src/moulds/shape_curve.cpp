@@ -1,5 +1,6 @@
+#include "moulds/shape_curve.h"
+
 #include "moulds/outline.h"
-#include "moulds/shape.h"
 #include "moulds/shape_walls.h"
 
 #include <algorithm>

@@ -1,5 +1,7 @@
+#include "moulds/shape_reading.h"
+
 #include "moulds/outline.h"
-#include "moulds/shape.h"
+#include "moulds/shape_curve.h"
 #include "moulds/shape_walls.h"
 #include "moulds/usual_moulds.h"
 #include "units/advice_text.h"

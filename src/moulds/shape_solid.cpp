@@ -1,5 +1,6 @@
+#include "moulds/shape_solid.h"
+
 #include "moulds/loft.h"
-#include "moulds/shape.h"
 #include "moulds/shape_walls.h"
 
 #include <algorithm>

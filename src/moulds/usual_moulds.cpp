@@ -1,5 +1,6 @@
 #include "moulds/usual_moulds.h"
 
+#include "moulds/shape_curve.h"
 #include "units/printing.h"
 
 #include <algorithm>

@@ -1,6 +1,5 @@
 #include "planning/additive_limits.h"
 
-#include "chemistry/batter.h"
 #include "planning/cure.h"
 #include "units/printing.h"
 
@@ -41,7 +40,8 @@ class Trial {
 
   bool keeps_within(Share rate) {
     formula_.additives[at_].rate.amount = rate;
-    return !is_above(*used_of_limited(formula_, at_), allowed_of_limited(formula_.additives[at_]));
+    return !is_above(*used_of_limited(formula_, chemistry::proportions(formula_), at_),
+                     allowed_of_limited(formula_.additives[at_]));
   }
   double per_fat(Share rate) {
     formula_.additives[at_].rate.amount = rate;
@@ -67,10 +67,10 @@ Share highest_within(Trial& trial, Share too_much) {
 
 bool is_above(Share used, Share most) { return used.of_one() > most.of_one() * (1 + 1e-9); }
 
-std::optional<Share> used_of_limited(const Formula& formula, std::size_t additive) {
+std::optional<Share> used_of_limited(const Formula& formula, const chemistry::Proportions& per_fat,
+                                     std::size_t additive) {
   const Additive& limited = formula.additives[additive];
   if (!limited.limit && !limited.limit_of_finished_soap) return std::nullopt;
-  const auto per_fat = chemistry::proportions(formula);
   const double used = per_fat.additives[additive];
   if (limited.limit_of_finished_soap) {
     const auto cured = cured_per_fat(formula, per_fat);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "chemistry/formula.h"
+#include "chemistry/proportions.h"
 #include "units/share.h"
 
 #include <cstddef>
@@ -11,11 +12,12 @@ namespace brimwright::planning {
 
 /// What is used of an additive whose supplier's document sets a limit, on the mass that the
 /// document names: the fats, the batter or the finished soap. By the formula as it is stated,
-/// before any rounding; spoons by the bulk density, which read_formula requires.
+/// before any rounding, `per_fat`; spoons by the bulk density, which read_formula requires.
 ///
 /// Nothing without a limit, and for one on the finished soap when the formula says nothing of its
 /// cure. UserError as of cure_of.
-std::optional<Share> used_of_limited(const chemistry::Formula& formula, std::size_t additive);
+std::optional<Share> used_of_limited(const chemistry::Formula& formula,
+                                     const chemistry::Proportions& per_fat, std::size_t additive);
 
 /// The most that its document allows, on that same mass. Expects a limit.
 Share allowed_of_limited(const chemistry::Additive& additive);

@@ -1,11 +1,12 @@
 #include "planning/batch_limits.h"
 
-#include "chemistry/batter.h"
+#include "chemistry/batter_density.h"
 #include "chemistry/salts.h"
 #include "planning/lye_pot.h"
 #include "planning/whip.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 #include "units/user_error.h"
 #include "units/water.h"
 
@@ -201,7 +202,7 @@ class Gathering {
   }
 
   void pot() {
-    const Volume room = fullest_pot.of_one() * *run_.pots.holds;
+    const Volume room = fullest_pot * *run_.pots.holds;
     const auto base = [this](std::int64_t casts) {
       return trials_.base(casts).batter / trials_.base_density();
     };
@@ -238,7 +239,7 @@ class Gathering {
     return chemistry::lye_volume(run_.pour.formula, alkalis, pot.water);
   }
   void jug() {
-    const Volume room = fullest_lye_jug.of_one() * *run_.pots.lye_jug;
+    const Volume room = fullest_lye_jug * *run_.pots.lye_jug;
     of_batch(
         {.what = "lye jug",
          .where = {run_.file, "/pots/lye_jug"},
@@ -256,7 +257,7 @@ class Gathering {
 
   void bowl() {
     const Volume holds = run_.pipe->bowl->holds;
-    const Volume room = fullest_bowl.of_one() * holds;
+    const Volume room = fullest_bowl * holds;
     const auto whipped = [this](std::int64_t casts) {
       const auto& batter = trials_.whipping(casts).batter;
       return batter.weighing.batter / batter.density;

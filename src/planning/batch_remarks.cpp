@@ -69,11 +69,11 @@ Remarks of_lye_pots(const Plan& plan, Saying saying) {
 
 Remarks of_heat(const Plan& plan) {
   return told_once(plan, [](const Batch& batch, Remarks& all) {
-    const auto& base = *batch.pour.batter.heat;
+    const auto& base = batch.pour.batter.heat;
     append(all, batch.pot_heat ? batch.pot_heat->remarks : base.remarks);
     append(all, base.pour_remarks);
     for (const Whipping& whipping : batch.whippings) {
-      const auto& topping = *whipping.pipe.batter.heat;
+      const auto& topping = whipping.pipe.batter.heat;
       if (!batch.pot_heat) append(all, topping.remarks);
       append(all, topping.pour_remarks);
     }

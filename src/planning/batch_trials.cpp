@@ -19,15 +19,15 @@ const Weighing& BatchTrials::base(std::int64_t casts) {
   const auto known = bases_.find(casts);
   if (known != bases_.end()) return known->second;
   return bases_
-      .emplace(casts,
-               trial_weighing_of(run_.pour.formula, base_to_make(run_, shape_, casts), run_.scales))
+      .emplace(casts, trial_weighing_of(run_.pour.formula, measured_.pour.batter.per_fat,
+                                        base_to_make(run_, measured_.pour, casts), run_.scales))
       .first->second;
 }
 
 const PipeTally& BatchTrials::whipping(std::int64_t casts) {
   const auto known = whippings_.find(casts);
   if (known != whippings_.end()) return known->second;
-  return whippings_.emplace(casts, trial_whipping_of(run_, *topping_, casts)).first->second;
+  return whippings_.emplace(casts, trial_whipping_of(run_, topping(), casts)).first->second;
 }
 
 }  // namespace brimwright::planning

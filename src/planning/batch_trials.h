@@ -1,7 +1,8 @@
 #pragma once
 
-#include "planning/plan.h"
+#include "planning/measured.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "planning/topping.h"
 
 #include <cstdint>
@@ -13,19 +14,17 @@ namespace brimwright::planning {
 /// Weighs batters for any number of casts, each once, without what is to be said of them.
 class BatchTrials {
  public:
-  /// `topping` where the run pipes. All three outlive the trials.
-  BatchTrials(const Run& run, const PourTally& shape, const Topping* topping)
-      : run_(run), shape_(shape), topping_(topping) {}
+  /// `measured` is of `run`; both outlive the trials.
+  BatchTrials(const Run& run, const Measured& measured) : run_(run), measured_(measured) {}
 
   const Weighing& base(std::int64_t casts);
   const PipeTally& whipping(std::int64_t casts);
-  Density base_density() const { return shape_.batter.density; }
-  const Topping& topping() const { return *topping_; }
+  Density base_density() const { return measured_.pour.batter.density; }
+  const Topping& topping() const { return *measured_.topping; }
 
  private:
   const Run& run_;
-  const PourTally& shape_;
-  const Topping* topping_;
+  const Measured& measured_;
   std::map<std::int64_t, Weighing> bases_;
   std::map<std::int64_t, PipeTally> whippings_;
 };

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "planning/batch_limits.h"
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 
 #include <cstdint>
 #include <vector>

@@ -1,5 +1,8 @@
 #include "planning/bench_heat.h"
 
+#include "chemistry/alkali_data.h"
+#include "units/share_of.h"
+
 namespace brimwright::planning {
 namespace {
 
@@ -18,7 +21,7 @@ void add_to_lye(LyeCharge& lye, const Additive& additive, Mass weighed) {
   (frozen ? lye.ice : lye.water) += weighed * water;
   lye.other += weighed * (1 - water);
   if (const auto& acid = additive.contains_acid)
-    lye.acid_mol += weighed * acid->share.of_one() * acid->koh_g_per_g / gram /
+    lye.acid_mol += acid->share * weighed * acid->koh_g_per_g / gram /
                     chemistry::molar_mass_g_per_mol(chemistry::Alkali::potassium_hydroxide);
 }
 
@@ -48,7 +51,7 @@ LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weigh
   for (const Ingredient& i : weighing.ingredients) {
     if (i.role == Role::alkali) {
       const auto& alkali = formula.alkalis[i.index];
-      lye.alkalis.push_back({alkali.alkali, i.weighed * alkali.purity.of_one()});
+      lye.alkalis.push_back({alkali.alkali, alkali.purity * i.weighed});
       lye.other += i.weighed * (1 - alkali.purity.of_one());
     }
     if (i.role == Role::additive && i.goes_into == "lye")

@@ -10,8 +10,8 @@ namespace {
 
 bool always(const Run&) { return true; }
 bool is_piped(const Run& run) { return run.pipe.has_value(); }
-bool is_decorated(const Run& run) { return run.pipe.has_value() || !run.perch.empty(); }
-bool has_loose_parts(const Run& run) { return !run.perch.empty(); }
+bool is_decorated(const Run& run) { return run.pipe.has_value() || !run.decorations.empty(); }
+bool has_loose_parts(const Run& run) { return !run.decorations.empty(); }
 
 bool has(const chemistry::Formula& formula, chemistry::AdditiveKind kind) {
   return std::any_of(formula.additives.begin(), formula.additives.end(),

@@ -26,7 +26,8 @@ Cost cost_of(const Plan& plan, const Purse& purse) {
   use_all(cost.lines, plan.pour.batter.weighing.ingredients);
   for (const auto& layer : plan.pour.layers) use_all(cost.lines, layer.colours);
   if (plan.pipe) use_all(cost.lines, plan.pipe->batter.weighing.ingredients);
-  for (const auto& decoration : plan.perch) use(cost.lines, decoration.material, decoration.make);
+  for (const auto& decoration : plan.decorations)
+    use(cost.lines, decoration.material, decoration.make);
   for (const auto& dust : plan.dust) use(cost.lines, dust.name, dust.make);
 
   cost.total = {0, purse.currency};

@@ -1,6 +1,7 @@
 #include "planning/cure.h"
 
 #include "units/printing.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 #include <cmath>
@@ -124,11 +125,11 @@ CureFit fitted(const std::vector<CureWeighing>& weighings, const Place& where) {
 std::optional<PartCure> cure_of(const chemistry::Formula& formula, Mass fresh, Mass water) {
   if (!formula.drying) {
     if (!formula.water_lost_in_cure) return std::nullopt;
-    return PartCure{fresh, fresh - water * formula.water_lost_in_cure->of_one(), {}, {}};
+    return PartCure{fresh, fresh - *formula.water_lost_in_cure * water, {}, {}};
   }
   PartCure cure{.fresh = fresh, .cured = {}, .curve = {}, .fit = {}};
   if (const auto* law = std::get_if<chemistry::DryingLaw>(&*formula.drying)) {
-    const Mass to_lose = water * law->finally_lost.of_one();
+    const Mass to_lose = law->finally_lost * water;
     cure.curve = CureCurve{fresh - to_lose, to_lose, law->time_constant_days};
   } else {
     const Place where{formula.file, "/drying/weighings"};

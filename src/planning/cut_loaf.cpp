@@ -2,8 +2,7 @@
 
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "moulds/mould_solid.h"
-#include "planning/embed.h"
+#include "planning/cutting.h"
 #include "planning/piece.h"
 
 #include <algorithm>
@@ -42,15 +41,16 @@ void put_in(Inclusion& inclusion, TriangleMesh embed, const std::vector<Plane>& 
   inclusion.proud.push_back(std::move(embed));
 }
 
-std::vector<Inclusion> inclusions_of(const Run& run, const PourTally& pour,
-                                     const std::vector<PerchFit>& fits) {
+std::vector<Inclusion> inclusions_of(const std::vector<DecorationBody>& bodies,
+                                     const PourTally& pour,
+                                     const std::vector<DecorationFit>& fits) {
   const auto faces = upper_faces(pour);
   std::vector<Inclusion> inclusions(fits.size());
   for (std::size_t i = 0; i < fits.size(); ++i) {
     if (fits[i].embeds.empty()) continue;
-    const TriangleMesh solid = *embed_solid(run.perch[i]);
+    const TriangleMesh& solid = *bodies[i].solid;
     inclusions[i].in_layers.resize(faces.size());
-    inclusions[i].holding = embed_volume(run, i) / geometry::enclosed_volume(solid);
+    inclusions[i].holding = bodies[i].volume / geometry::enclosed_volume(solid);
     for (const auto& embed : fits[i].embeds)
       put_in(inclusions[i], geometry::placed(solid, embed.place), faces);
   }
@@ -58,9 +58,9 @@ std::vector<Inclusion> inclusions_of(const Run& run, const PourTally& pour,
 }
 
 /// A thin slab just under the set top, whose parts go by area.
-TriangleMesh top_slab(const Run& run, Length top) {
+TriangleMesh top_slab(const Cavity& cavity, Length top) {
   const Length thin = std::min(0.1 * millimetre, top / 2);
-  return geometry::layer_between(moulds::solid_of(run.pour.mould), top - thin, top);
+  return geometry::layer_between(cavity.solid, top - thin, top);
 }
 
 /// `holding` so much that all solids together hold `whole`.
@@ -74,8 +74,8 @@ Parted shared_out(const CutTally& cut, const std::vector<TriangleMesh>& solids, 
   return sum;
 }
 
-std::vector<double> shares_of_top(const Run& run, const PourTally& pour, const CutTally& cut) {
-  const TriangleMesh slab = top_slab(run, cut.knife.planed_to.value_or(pour.line));
+std::vector<double> shares_of_top(const Cavity& cavity, const CutTally& cut) {
+  const TriangleMesh slab = top_slab(cavity, cut.knife.planed_to.value_or(cavity.line));
   const Volume whole = geometry::enclosed_volume(slab);
   std::vector<double> shares;
   for (const Volume bar : parted_by(cut, slab, 1).bars) shares.push_back(bar / whole);
@@ -84,25 +84,27 @@ std::vector<double> shares_of_top(const Run& run, const PourTally& pour, const C
 
 }  // namespace
 
-CutTally cut_tally(const Run& run, const PourTally& pour, const std::vector<PerchFit>& fits) {
+CutTally cut_tally(const Run& run, const Cavity& cavity, const std::vector<DecorationBody>& bodies,
+                   const PourTally& pour, const std::vector<DecorationFit>& fits) {
   if (run.pipe && run.cut->top_planing > Length{})
     throw UserError({run.file, "/cut/top_planing"}, "planes off what the topping is piped on",
                     "leave out \"top_planing\" or the topping");
-  const auto layers = base_solids(run, pour);
+  const auto layers = base_solids(run, cavity, pour);
   Volume solids;
   for (const auto& layer : layers) solids += geometry::enclosed_volume(layer);
   const Volume loaf = pour.batter.volume_each + pour.displaced;
-  CutTally cut =
-      cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"}, inclusions_of(run, pour, fits));
-  cut.top = shares_of_top(run, pour, cut);
+  CutTally cut = cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"},
+                        inclusions_of(bodies, pour, fits));
+  cut.top = shares_of_top(cavity, cut);
   return cut;
 }
 
-Parted topping_parted(const Run& run, const PourTally& pour, const CutTally& cut,
-                      const Topping& topping) {
-  const ToppingSolids solids = topping_solids(run, pour, topping.in_headspace_each);
-  const auto& visible =
-      solids.visible.empty() ? std::vector<TriangleMesh>{top_slab(run, pour.line)} : solids.visible;
+Parted topping_parted(const Run& run, const Cavity& cavity, const PourTally& pour,
+                      const CutTally& cut, const Topping& topping) {
+  const ToppingSolids solids = topping_solids(run, cavity, pour, topping.in_headspace_each);
+  const auto& visible = solids.visible.empty()
+                            ? std::vector<TriangleMesh>{top_slab(cavity, cavity.line)}
+                            : solids.visible;
   Parted parted = shared_out(cut, solids.in_recess, topping.in_headspace_each);
   parted += shared_out(cut, visible, topping.visible.volume);
   return parted;

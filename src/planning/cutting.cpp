@@ -94,9 +94,9 @@ Parted parted(const SolidParts& parts, const std::vector<Bar>& bars, std::int64_
     result.bars.push_back(holding * in_bar);
     in_bars += in_bar;
   }
-  result.offcuts = holding * (parts.volume(Goes::into_offcuts) + (in_pieces - in_bars));
-  result.kerf = holding * parts.volume(Goes::into_kerf);
-  result.planing = holding * parts.volume(Goes::into_planing);
+  result.offcuts = holding * (parts.volume(Destination::offcuts) + (in_pieces - in_bars));
+  result.kerf = holding * parts.volume(Destination::kerf);
+  result.planing = holding * parts.volume(Destination::planing);
   return result;
 }
 
@@ -140,9 +140,9 @@ CutTally tally_of(const Loaf& loaf, const Pattern& pattern, double holding) {
   tally.usable_along = pattern.columns.usable();
   tally.usable_across = pattern.rows.usable();
   tally.loaf = holding * loaf.whole;
-  tally.kerf = holding * cutter.volume(Goes::into_kerf);
-  tally.offcuts = holding * cutter.volume(Goes::into_offcuts);
-  tally.planing = holding * cutter.volume(Goes::into_planing);
+  tally.kerf = holding * cutter.volume(Destination::kerf);
+  tally.offcuts = holding * cutter.volume(Destination::offcuts);
+  tally.planing = holding * cutter.volume(Destination::planing);
   const Volume greatest = greatest_of(cutter.pieces());
   Volume in_bars;
   tally.least = tally.greatest = holding * greatest;
@@ -329,33 +329,6 @@ CutTally sliced(const Cut& cut, const Loaf& loaf, double holding, const Place& w
 }
 
 }  // namespace
-
-std::string name_of(Axis axis) {
-  if (axis == Axis::z) return "z";
-  return axis == Axis::x ? "x" : "y";
-}
-
-Parted& Parted::operator+=(const Parted& other) {
-  for (std::size_t i = 0; i < bars.size(); ++i) bars[i] += other.bars[i];
-  offcuts += other.offcuts;
-  kerf += other.kerf;
-  planing += other.planing;
-  return *this;
-}
-
-Parted& Parted::operator-=(const Parted& other) {
-  for (std::size_t i = 0; i < bars.size(); ++i) bars[i] -= other.bars[i];
-  offcuts -= other.offcuts;
-  kerf -= other.kerf;
-  planing -= other.planing;
-  return *this;
-}
-
-Volume Parted::in_bars() const {
-  Volume sum;
-  for (const Volume bar : bars) sum += bar;
-  return sum;
-}
 
 Parted parted_by(const CutTally& cut, const TriangleMesh& solid, double holding) {
   TriangleMesh rest = solid;

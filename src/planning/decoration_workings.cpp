@@ -15,7 +15,8 @@ std::string or_unknown(const std::optional<Length>& length) {
   return length && is_finite(*length) ? in_figures(*length) : "none";
 }
 
-Working casts_working(const Decoration& decoration, const PerchTally& tally, const Pieces& pieces) {
+Working casts_working(const Decoration& decoration, const DecorationTally& tally,
+                      const Pieces& pieces) {
   const bool is_each = decoration.per_piece > 0;
   const std::int64_t of = is_each ? pieces.make : pieces.casts;
   const std::int64_t each = is_each ? decoration.per_piece : decoration.per_cast;
@@ -30,7 +31,7 @@ Working casts_working(const Decoration& decoration, const PerchTally& tally, con
           .comes_to = std::to_string(tally.casts)};
 }
 
-Working mass_each(const Decoration& decoration, const PerchTally& tally) {
+Working mass_each(const Decoration& decoration, const DecorationTally& tally) {
   return {.of = "mass_each_g",
           .formula = "each weighs = its volume × density of the set material",
           .with = {{"volume", in_figures(tally.volume_each)},
@@ -39,7 +40,8 @@ Working mass_each(const Decoration& decoration, const PerchTally& tally) {
           .comes_to = in_figures(tally.mass_each)};
 }
 
-Working melt_working(const Decoration& decoration, const PerchTally& tally, const Scales& scales) {
+Working melt_working(const Decoration& decoration, const DecorationTally& tally,
+                     const Scales& scales) {
   return {.of = "make_g",
           .formula =
               "melt = (casts × mass of one + film left in the jug × tray fills) ÷ (1 − melt "
@@ -57,7 +59,7 @@ Working melt_working(const Decoration& decoration, const PerchTally& tally, cons
           .comes_to = on_scale(tally.make, scales.large.reads)};
 }
 
-std::vector<Working> tray_workings(const Decoration& decoration, const PerchTally& tally) {
+std::vector<Working> tray_workings(const Decoration& decoration, const DecorationTally& tally) {
   const auto* cast = std::get_if<InMould>(&decoration.made);
   if (cast == nullptr) return {};
   const std::int64_t hollows = std::int64_t{cast->mould.cavities} * cast->mould.owned;
@@ -77,7 +79,7 @@ const std::string& as_drawn() {
   return source;
 }
 
-Working seat_working(const OnTop& on_top, const PerchFit& fit) {
+Working seat_working(const OnTop& on_top, const DecorationFit& fit) {
   return {.of = "on_top",
           .formula =
               "it stands proud by its height less what is pressed in; it rests on a circle "
@@ -90,7 +92,7 @@ Working seat_working(const OnTop& on_top, const PerchFit& fit) {
           .sources = {as_drawn()}};
 }
 
-Working buried_working(const Buried& buried, const PerchFit& fit) {
+Working buried_working(const Buried& buried, const DecorationFit& fit) {
   Working working{.of = "buried",
                   .formula =
                       "cover = least distance between the surfaces of the embed and of wall, "
@@ -113,8 +115,8 @@ Working buried_working(const Buried& buried, const PerchFit& fit) {
 }  // namespace
 
 std::vector<Working> decoration_workings(const Run& run, const Plan& plan, std::size_t index) {
-  const Decoration& decoration = run.perch[index];
-  const PerchTally& tally = plan.perch[index];
+  const Decoration& decoration = run.decorations[index];
+  const DecorationTally& tally = plan.decorations[index];
   std::vector<Working> all{casts_working(decoration, tally, plan.pieces),
                            mass_each(decoration, tally),
                            melt_working(decoration, tally, run.scales)};

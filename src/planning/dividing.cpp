@@ -19,19 +19,19 @@ class StripLayer {
 
   void limit(Length to) { limit_ = to; }
   Length at() const { return at_; }
-  void lay(Goes goes, Length thickness) {
+  void lay(Destination destination, Length thickness) {
     const Length to = std::min(at_ + thickness, limit_);
     // Rounding leaves strips so thin that no plane can tell their sides apart; the next takes them.
     if (to - at_ < 1e-6 * millimetre) return;
-    strips_.push_back({goes, at_, to});
+    strips_.push_back({destination, at_, to});
     at_ = to;
   }
   /// A piece that is cut off the bars on its high side or, with `low_cut`, on its low side.
   void lay_cut_off(Length thickness, Length kerf, bool low_cut) {
     const Length dust = std::min(kerf, thickness);
-    if (low_cut) lay(Goes::into_kerf, dust);
-    lay(Goes::into_offcuts, thickness - dust);
-    if (!low_cut) lay(Goes::into_kerf, dust);
+    if (low_cut) lay(Destination::kerf, dust);
+    lay(Destination::offcuts, thickness - dust);
+    if (!low_cut) lay(Destination::kerf, dust);
   }
   std::vector<Strip> strips() && { return std::move(strips_); }
 
@@ -60,10 +60,10 @@ std::vector<Strip> strips_of(const Division& division) {
   layer.limit(to - trim);
   const std::int64_t bars = division.bars();
   for (std::int64_t i = 0; i < bars; ++i) {
-    if (i > 0) layer.lay(Goes::into_kerf, kerf);
-    layer.lay(Goes::into_planing, planing);
-    layer.lay(Goes::into_bars, size);
-    layer.lay(Goes::into_planing, planing);
+    if (i > 0) layer.lay(Destination::kerf, kerf);
+    layer.lay(Destination::planing, planing);
+    layer.lay(Destination::bars, size);
+    layer.lay(Destination::planing, planing);
   }
   layer.lay_cut_off(to - trim - layer.at(), kerf, true);
   layer.limit(to);

@@ -42,11 +42,11 @@ struct Pattern {
 };
 
 /// Where a strip of the loaf ends up.
-enum class Goes { into_bars, into_offcuts, into_kerf, into_planing };
+enum class Destination { bars, offcuts, kerf, planing };
 
 /// The loaf between two planes across the direction that is divided.
 struct Strip {
-  Goes goes;
+  Destination destination;
   Length from, to;
 };
 

@@ -1,11 +1,12 @@
 #include "planning/dusting.h"
 
 #include "units/rounding.h"
+#include "units/share_of.h"
 
 namespace brimwright::planning {
 
 DustTally dust_each(const Run& run, std::size_t index, std::int64_t per_cast,
-                    const std::function<Area()>& exposed) {
+                    const std::optional<Area>& exposed) {
   const Dusting& dusting = run.dust[index];
   DustTally tally;
   tally.name = dusting.name;
@@ -14,8 +15,8 @@ DustTally dust_each(const Run& run, std::size_t index, std::int64_t per_cast,
     tally.on_piece = *each;  // what misses it is not known apart
   } else {
     const auto& by_area = std::get<DustByArea>(dusting.per_piece);
-    tally.exposed = exposed() / static_cast<double>(per_cast);
-    tally.on_piece = by_area.covered.of_one() * *tally.exposed * by_area.on_surface;
+    tally.exposed = *exposed / static_cast<double>(per_cast);
+    tally.on_piece = by_area.covered * *tally.exposed * by_area.on_surface;
     tally.each = tally.on_piece / by_area.lands.of_one();
   }
   return tally;

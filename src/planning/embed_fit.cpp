@@ -1,9 +1,8 @@
+#include "planning/embed_fit.h"
+
 #include "geometry/distance/surface_tree.h"
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "moulds/mould_solid.h"
-#include "planning/embed.h"
-#include "planning/remembered.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -152,39 +151,40 @@ Placement placement_of(const TriangleMesh& solid, const BuriedAt& at, const Tria
 
 /// As geometry::packed, which takes seconds: a search that was made before is not made again when
 /// only a price or a number of pieces is another.
-geometry::Packing packed_once(const geometry::PackingTask& task,
-                              const geometry::Progress& progress) {
-  static Remembered<geometry::Packing> known(64u << 20);
+geometry::Packing packed_once(const geometry::PackingTask& task, const geometry::Progress& progress,
+                              MeasureMemory* memory) {
+  if (memory == nullptr) return geometry::packed(task, progress);
   const auto& [hollow, body, cover, apart, lying, most] = task;
-  const auto argument = Argument()
-                            .with(hollow)
-                            .with(body)
-                            .with(cover / millimetre)
-                            .with(apart / millimetre)
-                            .with(lying)
-                            .with(most);
-  return known(argument, [&] { return geometry::packed(task, progress); });
+  const auto key = MemoKey()
+                       .with(hollow)
+                       .with(body)
+                       .with(cover / millimetre)
+                       .with(apart / millimetre)
+                       .with(lying)
+                       .with(most);
+  return memory->packings(key, [&] { return geometry::packed(task, progress); });
 }
 
 /// Buried embeds of one decoration, and what is asked of them again and again.
 class Burial {
  public:
-  Burial(const Run& run, std::size_t index, const Hollow& hollow)
+  Burial(const Run& run, std::size_t index, const Cavity& cavity, const DecorationBody& body)
       : run_(run),
         index_(index),
-        hollow_(hollow),
-        solid_(*embed_solid(run.perch[index])),
-        real_(embed_volume(run, index)),
+        cavity_(cavity),
+        solid_(*body.solid),
+        real_(body.volume),
         tree_(solid_),
-        around_(surroundings_of(hollow.solid)) {}
+        around_(surroundings_of(cavity.solid)) {}
 
   std::vector<Placement> said(const std::vector<BuriedAt>& places) const;
-  std::vector<Placement> found(const FindPlaces& find, const geometry::Progress& progress) const;
+  std::vector<Placement> found(const FindPlaces& find, const geometry::Progress& progress,
+                               MeasureMemory* memory) const;
   PlacedEmbed look_at(const Placement& place, std::size_t which) const;
   void require_apart(std::vector<PlacedEmbed>& embeds) const;
 
  private:
-  const Decoration& decoration() const { return run_.perch[index_]; }
+  const Decoration& decoration() const { return run_.decorations[index_]; }
   const Buried& buried() const { return std::get<Buried>(decoration().where); }
   geometry::PackingTask task() const;
   [[noreturn]] void refuse_size(const Place& where, const std::string& problem) const;
@@ -192,8 +192,8 @@ class Burial {
 
   const Run& run_;
   std::size_t index_;
-  const Hollow& hollow_;
-  TriangleMesh solid_;
+  const Cavity& cavity_;
+  const TriangleMesh& solid_;
   Volume real_;
   SurfaceTree tree_;
   Surroundings around_;
@@ -207,12 +207,12 @@ std::vector<Placement> Burial::said(const std::vector<BuriedAt>& places) const {
                         std::to_string(wanted) + " embeds",
                     "name one place for each of \"per_cast\"");
   std::vector<Placement> placements;
-  for (const auto& at : places) placements.push_back(placement_of(solid_, at, hollow_.solid));
+  for (const auto& at : places) placements.push_back(placement_of(solid_, at, cavity_.solid));
   return placements;
 }
 
 geometry::PackingTask Burial::task() const {
-  return {.hollow = geometry::filled_part(hollow_.solid, hollow_.line),
+  return {.hollow = geometry::filled_part(cavity_.solid, cavity_.line),
           // Without cover it may touch, such as a rod that is as long as its slab.
           .body = buried().cover > Length{} ? solid_ : slimmer(solid_),
           .cover = buried().cover,
@@ -235,11 +235,11 @@ void Burial::refuse_size(const Place& where, const std::string& problem) const {
                       : "nothing fits with " + in_full(buried().cover) + " cover; ask for less");
 }
 
-std::vector<Placement> Burial::found(const FindPlaces& find,
-                                     const geometry::Progress& progress) const {
+std::vector<Placement> Burial::found(const FindPlaces& find, const geometry::Progress& progress,
+                                     MeasureMemory* memory) const {
   geometry::PackingTask wanted = task();
   wanted.lying = find.lying;
-  const auto packing = packed_once(wanted, progress);
+  const auto packing = packed_once(wanted, progress, memory);
   const Place where = place_of(run_, index_, "buried");
   if (packing.places.empty()) refuse_size(where, decoration().name + " does not fit even once");
   if (packing.places.size() < wanted.most)
@@ -264,7 +264,7 @@ void Burial::tell_cover(PlacedEmbed& embed, const Place& where) const {
       refuse_size(where, decoration().name + " sticks out of the cavity's floor or wall there");
     const auto* rod = std::get_if<Rod>(&decoration().made);
     const auto beside =
-        rod != nullptr ? walls_beside(hollow_.solid, *rod, embed.place) : std::nullopt;
+        rod != nullptr ? walls_beside(cavity_.solid, *rod, embed.place) : std::nullopt;
     if (beside) embed.wall_cover = gap_to(surroundings_of(*beside).walls, tree_, embed.place);
   }
   // Clear of floor and walls, it is in the cavity if any point of it below the brim is.
@@ -284,15 +284,15 @@ PlacedEmbed Burial::look_at(const Placement& place, std::size_t which) const {
   const auto box = geometry::bounding_box(placed);
   PlacedEmbed embed;
   embed.place = place;
-  embed.line_cover = hollow_.line - box.high_mm[2] * millimetre;
+  embed.line_cover = cavity_.line - box.high_mm[2] * millimetre;
   tell_cover(embed, where);
   const Length bottom = box.low_mm[2] * millimetre;
-  if (bottom >= hollow_.line)
-    throw UserError(where, "lies above the pour line, " + in_mm(hollow_.line) + " deep",
-                    "give a \"height\" of at most " + most_text(hollow_.line - hair));
+  if (bottom >= cavity_.line)
+    throw UserError(where, "lies above the pour line, " + in_mm(cavity_.line) + " deep",
+                    "give a \"height\" of at most " + most_text(cavity_.line - hair));
   const auto curve = curve_of(placed, real_);
-  const Length brim = geometry::bounding_box(hollow_.solid).high_mm[2] * millimetre;
-  embed.displaced = curve.volume_below(hollow_.line - bottom);
+  const Length brim = geometry::bounding_box(cavity_.solid).high_mm[2] * millimetre;
+  embed.displaced = curve.volume_below(cavity_.line - bottom);
   embed.in_headspace = curve.volume_below(brim - bottom) - embed.displaced;
   return embed;
 }
@@ -312,17 +312,18 @@ void Burial::require_apart(std::vector<PlacedEmbed>& embeds) const {
 
 }  // namespace
 
-PerchFit fit_on_top(const Run& run, std::size_t index) {
-  const Decoration& decoration = run.perch[index];
+DecorationFit fit_on_top(const Run& run, std::size_t index,
+                         const std::vector<DecorationBody>& bodies) {
+  const Decoration& decoration = run.decorations[index];
   const OnTop& on_top = std::get<OnTop>(decoration.where);
-  const TriangleMesh solid = geometry::placed(*embed_solid(decoration), turned(on_top.turned));
-  const auto curve = curve_of(solid, embed_volume(run, index));
+  const TriangleMesh solid = geometry::placed(*bodies[index].solid, turned(on_top.turned));
+  const auto curve = curve_of(solid, bodies[index].volume);
   if (on_top.sinks >= curve.height())
     throw UserError(place_of(run, index, "on_top/sinks"),
                     "is " + in_mm(on_top.sinks) + ", but " + decoration.name + " is " +
                         in_mm(curve.height()) + " tall as it lies",
                     "give at most " + most_text(curve.height() - hair) + ", or bury it");
-  PerchFit fit;
+  DecorationFit fit;
   // Set down without pressing it touches with what is flat at its very foot.
   const Length where = std::max(on_top.sinks, 1e-6 * curve.height());
   fit.contact = 2 * sqrt(curve.free_surface(where) / pi);
@@ -332,21 +333,16 @@ PerchFit fit_on_top(const Run& run, std::size_t index) {
   return fit;
 }
 
-Hollow hollow_of(const Run& run, Length line) {
-  TriangleMesh solid = moulds::solid_of(run.pour.mould);
-  const double floor = geometry::bounding_box(solid).low_mm[2];
-  for (auto& vertex : solid.vertices_mm) vertex[2] -= floor;
-  return {std::move(solid), line};
-}
-
-PerchFit fit_buried(const Run& run, std::size_t index, const Hollow& hollow,
-                    const geometry::Progress& progress) {
-  const auto& buried = std::get<Buried>(run.perch[index].where);
-  const Burial burial(run, index, hollow);
+DecorationFit fit_buried(const Run& run, std::size_t index, const Cavity& cavity,
+                         const std::vector<DecorationBody>& bodies,
+                         const geometry::Progress& progress, MeasureMemory* memory) {
+  const auto& buried = std::get<Buried>(run.decorations[index].where);
+  const Burial burial(run, index, cavity, bodies[index]);
   const auto* said = std::get_if<std::vector<BuriedAt>>(&buried.places);
-  const auto places = said != nullptr ? burial.said(*said)
-                                      : burial.found(std::get<FindPlaces>(buried.places), progress);
-  PerchFit fit;
+  const auto places = said != nullptr
+                          ? burial.said(*said)
+                          : burial.found(std::get<FindPlaces>(buried.places), progress, memory);
+  DecorationFit fit;
   for (std::size_t i = 0; i < places.size(); ++i)
     fit.embeds.push_back(burial.look_at(places[i], i));
   burial.require_apart(fit.embeds);
@@ -357,13 +353,14 @@ PerchFit fit_buried(const Run& run, std::size_t index, const Hollow& hollow,
   return fit;
 }
 
-void require_apart(const Run& run, const std::vector<PerchFit>& fits) {
+void require_apart(const Run& run, const std::vector<DecorationBody>& bodies,
+                   const std::vector<DecorationFit>& fits) {
   std::vector<std::size_t> buried;
   for (std::size_t i = 0; i < fits.size(); ++i)
     if (!fits[i].embeds.empty()) buried.push_back(i);
   if (buried.size() < 2) return;
   std::vector<SurfaceTree> trees;
-  for (const std::size_t i : buried) trees.emplace_back(*embed_solid(run.perch[i]));
+  for (const std::size_t i : buried) trees.emplace_back(*bodies[i].solid);
   for (std::size_t first = 0; first < buried.size(); ++first)
     for (std::size_t second = first + 1; second < buried.size(); ++second) {
       const std::size_t i = buried[first], j = buried[second];
@@ -371,20 +368,21 @@ void require_apart(const Run& run, const std::vector<PerchFit>& fits) {
         for (const auto& b : fits[j].embeds)
           if (!(geometry::gap_between(trees[first], a.place, trees[second], b.place).width >
                 Length{}))
-            throw UserError(place_of(run, j, "buried"),
-                            "one of " + run.perch[j].name + " meets one of " + run.perch[i].name,
-                            "move one of them");
+            throw UserError(
+                place_of(run, j, "buried"),
+                "one of " + run.decorations[j].name + " meets one of " + run.decorations[i].name,
+                "move one of them");
     }
 }
 
-std::vector<Submerged> submerged(const Run& run, const std::vector<PerchFit>& fits) {
+std::vector<Submerged> submerged(const std::vector<DecorationBody>& bodies,
+                                 const std::vector<DecorationFit>& fits) {
   std::vector<Submerged> all;
   for (std::size_t i = 0; i < fits.size(); ++i) {
     if (fits[i].embeds.empty()) continue;
-    const TriangleMesh solid = *embed_solid(run.perch[i]);
     for (const auto& embed : fits[i].embeds) {
-      const TriangleMesh placed = geometry::placed(solid, embed.place);
-      all.push_back({curve_of(placed, embed_volume(run, i)),
+      const TriangleMesh placed = geometry::placed(*bodies[i].solid, embed.place);
+      all.push_back({curve_of(placed, bodies[i].volume),
                      geometry::bounding_box(placed).low_mm[2] * millimetre});
     }
   }

@@ -1,10 +1,11 @@
+#include "planning/embed_solid.h"
+
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"
 #include "moulds/mould_solid.h"
-#include "planning/decoration.h"
-#include "planning/embed.h"
+#include "planning/fill_level.h"
 
 #include <algorithm>
 #include <cmath>
@@ -99,8 +100,15 @@ std::optional<TriangleMesh> embed_solid(const Decoration& decoration) {
   return std::nullopt;
 }
 
+std::vector<DecorationBody> bodies_of(const Run& run) {
+  std::vector<DecorationBody> bodies;
+  for (std::size_t i = 0; i < run.decorations.size(); ++i)
+    bodies.push_back({embed_solid(run.decorations[i]), embed_volume(run, i)});
+  return bodies;
+}
+
 Volume embed_volume(const Run& run, std::size_t index) {
-  const auto& made = run.perch[index].made;
+  const auto& made = run.decorations[index].made;
   if (const auto* rod = std::get_if<Rod>(&made))
     return pi / 4 * rod->diameter * rod->diameter * rod->length;
   if (const auto* drizzle = std::get_if<Drizzle>(&made)) return drizzle->area * drizzle->thickness;

@@ -1,6 +1,6 @@
 #include "planning/fit_remarks.h"
 
-#include "planning/embed.h"
+#include "planning/embed_fit.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -39,7 +39,7 @@ void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
 }
 
 void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoration,
-                       const PerchFit& fit) {
+                       const DecorationFit& fit) {
   const std::string& name = decoration.name;
   if (*fit.contact < 0.5 * millimetre) {
     remarks.push_back(
@@ -60,7 +60,7 @@ void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoratio
 }
 
 void remark_on_cover(std::vector<Remark>& remarks, const Decoration& decoration,
-                     const PerchFit& fit) {
+                     const DecorationFit& fit) {
   const auto& buried = std::get<Buried>(decoration.where);
   Length floor = fit.embeds.front().floor_cover, wall = fit.embeds.front().wall_cover,
          line = fit.embeds.front().line_cover;
@@ -89,7 +89,7 @@ void remark_on_cover(std::vector<Remark>& remarks, const Decoration& decoration,
 
 /// Such as a dollop of melt somewhere on a loaf: nobody knows which bars get it.
 void remark_on_no_place(std::vector<Remark>& remarks, const Decoration& decoration,
-                        const PerchFit& fit) {
+                        const DecorationFit& fit) {
   if (decoration.per_piece > 0 || !fit.embeds.empty()) return;
   if (std::holds_alternative<Drizzle>(decoration.made)) return;
   remarks.push_back(
@@ -131,9 +131,9 @@ namespace {
 /// What decorations pressed into the top of a cup that is not piped on push aside.
 Volume pushed_up(const Run& run, const Plan& plan) {
   Volume volume;
-  for (std::size_t i = 0; i < run.perch.size(); ++i)
-    if (plan.perch[i].fit.contact && run.perch[i].per_piece == 0)
-      volume += static_cast<double>(run.perch[i].per_cast) * plan.perch[i].fit.sunk;
+  for (std::size_t i = 0; i < run.decorations.size(); ++i)
+    if (plan.decorations[i].fit.contact && run.decorations[i].per_piece == 0)
+      volume += static_cast<double>(run.decorations[i].per_cast) * plan.decorations[i].fit.sunk;
   return volume;
 }
 
@@ -141,9 +141,9 @@ void remark_on_spilling(std::vector<Remark>& remarks, const Run& run, const Plan
   if (run.pipe) return;  // a topping stands over the brim and keeps what is pressed into it
   const Volume pushed = pushed_up(run, plan), spills = pushed - plan.pour.headspace_volume;
   if (!(spills > 1e-9 * plan.pour.brimful)) return;
-  std::vector<PerchFit> fits;
-  for (const auto& perch : plan.perch) fits.push_back(perch.fit);
-  const FreeCurve room(run.pour.mould.curve, submerged(run, fits));
+  std::vector<DecorationFit> fits;
+  for (const auto& decoration : plan.decorations) fits.push_back(decoration.fit);
+  const FreeCurve room(run.pour.mould.curve, submerged(bodies_of(run), fits));
   const Length brim = run.pour.mould.curve.height();
   const Volume left = room.volume_below(brim) - pushed;
   const std::string said = "What is pressed into the top pushes up " + least_text(pushed) +
@@ -157,15 +157,15 @@ void remark_on_spilling(std::vector<Remark>& remarks, const Run& run, const Plan
 
 }  // namespace
 
-std::vector<Remark> perch_remarks(const Run& run, const Plan& plan) {
+std::vector<Remark> decoration_remarks(const Run& run, const Plan& plan) {
   std::vector<Remark> remarks;
-  for (std::size_t i = 0; i < run.perch.size(); ++i) {
-    const auto& fit = plan.perch[i].fit;
-    if (fit.contact) remark_on_sitting(remarks, run.perch[i], fit);
-    if (run.cut) remark_on_no_place(remarks, run.perch[i], fit);
+  for (std::size_t i = 0; i < run.decorations.size(); ++i) {
+    const auto& fit = plan.decorations[i].fit;
+    if (fit.contact) remark_on_sitting(remarks, run.decorations[i], fit);
+    if (run.cut) remark_on_no_place(remarks, run.decorations[i], fit);
     if (fit.embeds.empty()) continue;
-    remark_on_cover(remarks, run.perch[i], fit);
-    remark_on_floating(remarks, run.perch[i], plan.pour.batter.density);
+    remark_on_cover(remarks, run.decorations[i], fit);
+    remark_on_floating(remarks, run.decorations[i], plan.pour.batter.density);
   }
   remark_on_spilling(remarks, run, plan);
   if (plan.pour.poured_to < plan.pour.line - 0.05 * millimetre)

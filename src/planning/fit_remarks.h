@@ -1,7 +1,7 @@
 #pragma once
 
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "units/remark.h"
 
 #include <vector>
@@ -16,6 +16,6 @@ std::vector<Remark> hand_remarks(const Plan& plan);
 
 /// What to watch when decorating: whether what stands on top sits, cover that is less than wanted,
 /// embeds that sink or float, a pour that is raised to the line by what is pressed in.
-std::vector<Remark> perch_remarks(const Run& run, const Plan& plan);
+std::vector<Remark> decoration_remarks(const Run& run, const Plan& plan);
 
 }  // namespace brimwright::planning

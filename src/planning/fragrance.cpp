@@ -1,9 +1,11 @@
 #include "planning/fragrance.h"
 
 #include "planning/additive_limits.h"
+#include "planning/batters.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -15,7 +17,7 @@ namespace {
 using chemistry::Additive;
 using chemistry::AdditiveKind;
 
-/// One batter of the run, by the name a maker knows it.
+/// One batter that is scented, by the name a maker knows it.
 struct Part {
   std::string name;
   const chemistry::Formula& formula;
@@ -27,12 +29,6 @@ struct Part {
     return tally.cure->cured / tally.cure->fresh;
   }
 };
-
-std::vector<Part> parts_of(const Run& run, const Plan& plan) {
-  std::vector<Part> parts{{plan.pipe ? "Base" : "Batter", run.pour.formula, plan.pour.batter}};
-  if (plan.pipe) parts.push_back({"Topping", run.pipe->formula, plan.pipe->batter});
-  return parts;
-}
 
 std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
 
@@ -78,11 +74,12 @@ std::string most_in_words(const chemistry::Formula& formula, std::size_t additiv
   return text + " (\"rate\": \"" + rate->text + "\")";
 }
 
-void caution_on_limit(const Part& part, std::size_t i, const std::vector<Mass>& fats_of_each,
-                      const Scales& scales, std::vector<Remark>& cautions) {
+void caution_on_limit(const PlannedBatter& part, std::size_t i,
+                      const std::vector<Mass>& fats_of_each, const Scales& scales,
+                      std::vector<Remark>& cautions) {
   const Additive& additive = part.formula.additives[i];
   const std::string mass = limited_mass(additive);
-  const auto used = used_of_limited(part.formula, i);
+  const auto used = used_of_limited(part.formula, part.tally.per_fat, i);
   if (!used) {
     cautions.push_back(
         {Severity::caution, part.name + ": the limit of " + additive.name +
@@ -121,7 +118,7 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share 
     if (additive.name != bottle.name) continue;
     const auto most = limit_on_batter(part, additive);
     if (!most || !is_above(of_batter, *most)) continue;
-    const Mass grams = rounded_down(most->of_one() * part.tally.weighing.batter, step);
+    const Mass grams = rounded_down(*most * part.tally.weighing.batter, step);
     remarks.push_back({Severity::caution, part.name + ": the bottle would make " + bottle.name +
                                               " " + shown_above(of_batter, *most) +
                                               " of the batter, above the " + in_percent(*most) +
@@ -130,21 +127,17 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share 
   }
 }
 
-[[noreturn]] void refuse_halves(const Bottle& bottle, const std::vector<Part>& parts,
+[[noreturn]] void refuse_halves(const Bottle& bottle, const std::vector<PlannedBatter>& parts,
                                 const Place& where) {
   std::string makes;
-  for (const Part& part : parts)
+  for (const PlannedBatter& part : parts)
     makes += (makes.empty() ? "" : " and ") +
              in_percent(Share::of_one(bottle.holds / 2 / part.tally.weighing.batter)) + " of the " +
-             (part.name == "Base" ? "base" : "topping");
+             (part.is_topping ? "topping" : "base");
   throw UserError(where, "half of " + bottle.name + " in each makes " + makes,
                   "say \"by rate\": both parts then smell alike, and a limit that one of them "
                   "breaks is told");
 }
-
-}  // namespace
-
-namespace {
 
 /// One batter of a batch that is scented by itself.
 struct Scented {
@@ -155,11 +148,11 @@ struct Scented {
 std::vector<Scented> scented_in(const Run& run, const Plan& plan, const Batch& batch) {
   std::vector<Scented> all{
       {{plan.pipe ? "Base" : "Batter", run.pour.formula, batch.pour.batter}, 1}};
-  const std::int64_t goes = run.batch.whippings;
+  const std::int64_t whippings = run.batch.whippings;
   for (const Whipping& whipping : batch.whippings)
-    all.push_back({{goes == 1 ? "Topping"
-                              : "Topping, each whipping of " +
-                                    std::to_string(whipping.casts * plan.pieces.per_cast),
+    all.push_back({{whippings == 1 ? "Topping"
+                                   : "Topping, each whipping of " +
+                                         std::to_string(whipping.casts * plan.pieces.per_cast),
                     run.pipe->formula, whipping.pipe.batter},
                    whipping.count});
   return all;
@@ -183,7 +176,8 @@ BottleTally bottle_in(const Batch& batch, const Run& run, const Plan& plan, cons
 /// Base and topping of the whole run.
 BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle) {
   BottleTally sum{bottle.name, bottle.holds, {}, {}};
-  for (const Part& part : parts_of(run, plan)) sum.parts.push_back({part.name, {}, {}, {}, 1});
+  for (const PlannedBatter& part : batters_of(run, plan))
+    sum.parts.push_back({part.name, {}, {}, {}, 1});
   for (const Batch& batch : plan.batches) {
     const BottleTally& one = batch.bottles.back();
     for (std::size_t i = 0; i < one.parts.size(); ++i) {
@@ -197,7 +191,7 @@ BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle
         sum.remarks.push_back(remark);
     }
   }
-  const auto parts = parts_of(run, plan);
+  const auto parts = batters_of(run, plan);
   for (std::size_t i = 0; i < parts.size(); ++i)
     sum.parts[i].of_batter = Share::of_one(sum.parts[i].gives / parts[i].tally.weighing.batter);
   return sum;
@@ -206,11 +200,11 @@ BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle
 }  // namespace
 
 void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where) {
-  const auto parts = parts_of(run, plan);
+  const auto parts = batters_of(run, plan);
   if (bottle.way == SharingWay::half_in_each && parts.size() > 1)
     refuse_halves(bottle, parts, where);
   Mass all_batter;
-  for (const Part& part : parts) all_batter += part.tally.weighing.batter;
+  for (const PlannedBatter& part : parts) all_batter += part.tally.weighing.batter;
   for (Batch& batch : plan.batches)
     batch.bottles.push_back(bottle_in(batch, run, plan, bottle, all_batter));
   plan.bottles.push_back(bottle_of_all(run, plan, bottle));
@@ -218,16 +212,16 @@ void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place&
 
 std::vector<Remark> limit_cautions(const Run& run, const Plan& plan) {
   std::vector<Remark> cautions;
-  for (const Part& part : parts_of(run, plan))
+  for (const PlannedBatter& part : batters_of(run, plan))
     for (std::size_t i = 0; i < part.formula.additives.size(); ++i)
       if (has_limit(part.formula.additives[i]))
-        caution_on_limit(part, i, fats_of_each(plan, part.name == "Topping"), run.scales, cautions);
+        caution_on_limit(part, i, fats_of_each(plan, part.is_topping), run.scales, cautions);
   return cautions;
 }
 
 std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan) {
   std::vector<Remark> cautions;
-  for (const Part& part : parts_of(run, plan))
+  for (const PlannedBatter& part : batters_of(run, plan))
     for (const Additive& additive : part.formula.additives)
       if (additive.kind == AdditiveKind::fragrance && !has_limit(additive))
         cautions.push_back({Severity::caution,

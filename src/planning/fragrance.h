@@ -1,7 +1,7 @@
 #pragma once
 
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "units/quantity.h"
 #include "units/remark.h"
 #include "units/share.h"

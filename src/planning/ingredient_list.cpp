@@ -3,9 +3,11 @@
 #include "chemistry/fragrance_allergens.h"
 #include "chemistry/inci_data.h"
 #include "chemistry/inci_name.h"
+#include "planning/batters.h"
 #include "planning/piece_tally.h"
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 
@@ -45,20 +47,9 @@ chemistry::Charge charge_of(const chemistry::Formula& formula, const Weighing& w
   return charge;
 }
 
-/// One part of the piece: a batter, of each cast's a share.
-struct Part {
-  const chemistry::Formula& formula;
-  const BatterTally& tally;
-  double of_cast;
-
-  double of_batter() const { return of_cast * tally.mass_each / tally.weighing.batter; }
-};
-
-std::vector<Part> parts_of(const Run& run, const Plan& plan) {
-  std::vector<Part> parts{{run.pour.formula, plan.pour.batter, base_in_a_piece(plan.cut)}};
-  if (plan.pipe)
-    parts.push_back({run.pipe->formula, plan.pipe->batter, topping_in_a_piece(plan.cut)});
-  return parts;
+/// What of all that is weighed of a batter is in one piece.
+double in_a_piece(const PlannedBatter& batter) {
+  return batter.of_cast * batter.tally.mass_each / batter.tally.weighing.batter;
 }
 
 /// Something bought and put into or onto a piece beside the batters' own additives.
@@ -79,8 +70,8 @@ std::vector<Bought> bought_besides(const Run& run, const Plan& plan) {
                      layer_in_a_piece(plan.cut, i) * colour_in_a_cast(layer, layer.colours[k])});
     }
   }
-  for (std::size_t i = 0; i < plan.perch.size(); ++i)
-    all.push_back({run.perch[i].label, run.perch[i].material, AdditiveKind::additive,
+  for (std::size_t i = 0; i < plan.decorations.size(); ++i)
+    all.push_back({run.decorations[i].label, run.decorations[i].material, AdditiveKind::additive,
                    decoration_in_a_piece(plan, i)});
   for (std::size_t i = 0; i < plan.dust.size(); ++i)
     all.push_back({run.dust[i].label, run.dust[i].name, AdditiveKind::colour, plan.dust[i].each});
@@ -90,7 +81,7 @@ std::vector<Bought> bought_besides(const Run& run, const Plan& plan) {
 /// Water that dries out of the parts of one piece; none unless it is known of each.
 Mass dried_out(const Run& run, const Plan& plan) {
   Mass lost;
-  for (const Part& part : parts_of(run, plan)) {
+  for (const PlannedBatter& part : batters_of(run, plan)) {
     if (!part.tally.cure) return Mass();
     lost += part.tally.cure->fresh - part.tally.cure->cured;
   }
@@ -99,10 +90,10 @@ Mass dried_out(const Run& run, const Plan& plan) {
 
 Amounts amounts_of(const Run& run, const Plan& plan, InciConvention convention) {
   Amounts list;
-  for (const Part& part : parts_of(run, plan))
+  for (const PlannedBatter& part : batters_of(run, plan))
     for (auto amount : chemistry::inci_amounts(
              part.formula, charge_of(part.formula, part.tally.weighing), convention)) {
-      amount.mass = amount.mass * part.of_batter();
+      amount.mass = amount.mass * in_a_piece(part);
       chemistry::put(list, amount);
     }
   if (convention == InciConvention::as_saponified)
@@ -133,7 +124,7 @@ void add_allergens(std::vector<AllergenAmount>& all, const chemistry::LabelData&
   for (const auto& allergen : label.allergens) {
     if (allergen.is_other) continue;
     AllergenAmount& amount = allergen_called(all, allergen.name);
-    amount.mass += allergen.share.of_one() * mass;
+    amount.mass += allergen.share * mass;
     amount.is_unknown = !chemistry::listed_allergen(allergen.name);
     auto& documents = amount.documents;
     if (std::find(documents.begin(), documents.end(), label.document) == documents.end())
@@ -183,10 +174,10 @@ std::string listed_name(const ListedIngredient& ingredient) {
 
 std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan, Market market) {
   std::vector<AllergenAmount> all;
-  for (const Part& part : parts_of(run, plan)) {
+  for (const PlannedBatter& part : batters_of(run, plan)) {
     const auto charge = charge_of(part.formula, part.tally.weighing);
     for (std::size_t i = 0; i < charge.additives.size(); ++i)
-      add_allergens(all, part.formula.additives[i].label, charge.additives[i] * part.of_batter());
+      add_allergens(all, part.formula.additives[i].label, charge.additives[i] * in_a_piece(part));
   }
   for (const Bought& bought : bought_besides(run, plan))
     add_allergens(all, bought.label, bought.mass);
@@ -207,7 +198,7 @@ std::vector<UnnamedExtract> unnamed_extracts(const Run& run, const Plan& plan) {
   const Mass piece = sum_of(amounts_of(run, plan, InciConvention::as_saponified));
   const Share above = chemistry::fragrance_allergens().named_above_rinsed_off;
   std::vector<UnnamedExtract> all;
-  for (const Part& part : parts_of(run, plan)) {
+  for (const PlannedBatter& part : batters_of(run, plan)) {
     const auto charge = charge_of(part.formula, part.tally.weighing);
     for (std::size_t i = 0; i < charge.additives.size(); ++i) {
       const auto& additive = part.formula.additives[i];
@@ -218,7 +209,7 @@ std::vector<UnnamedExtract> unnamed_extracts(const Run& run, const Plan& plan) {
           listed && std::any_of(allergens.begin(), allergens.end(),
                                 [&](const auto& a) { return a.name == listed->name; });
       if (!listed || is_named) continue;
-      if (charge.additives[i] * part.of_batter() > above.of_one() * piece)
+      if (charge.additives[i] * in_a_piece(part) > above * piece)
         all.push_back({additive.name, listed->name});
     }
   }

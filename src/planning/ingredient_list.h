@@ -2,44 +2,13 @@
 
 #include "chemistry/inci.h"
 #include "planning/net_quantity.h"
-#include "units/quantity.h"
-#include "units/share.h"
+#include "planning/run.h"
+#include "planning/tally.h"
 
 #include <string>
 #include <vector>
 
 namespace brimwright::planning {
-
-struct Plan;
-struct Run;
-
-/// One ingredient of a whole piece, base, topping, decoration and dust merged.
-struct ListedIngredient {
-  std::string name;  // INCI, in the market's words for water and fragrance; or the maker's own
-  Mass mass;         // in one piece
-  Share share;       // of the piece
-  bool is_inci = true;
-  bool is_colour = false;
-  bool is_allergen = false;  // named for itself; its mass is within the fragrance's
-};
-
-/// A fragrance allergen in the finished piece, from the suppliers' documents, and where it is an
-/// ingredient by its INCI name.
-struct AllergenAmount {
-  std::string name;  // of the EU's list where it is on it
-  Mass mass;
-  Share share;  // of the finished piece
-  bool is_to_be_named = false;
-  bool is_unknown = false;     // neither on the list nor known not to be: named to be safe
-  bool is_ingredient = false;  // stands in the list of ingredients anyhow
-  std::vector<std::string> documents;
-};
-
-struct IngredientList {
-  std::vector<ListedIngredient> ingredients;
-  Mass total;        // of the piece, allergens not counted twice
-  std::string text;  // "Sodium Olivate, Aqua, ..."
-};
 
 /// Allergens of the finished piece in descending mass: summed over its parts, on the cured mass
 /// where each formula's cure is known, else on the fresh. Soap is rinsed off: those above that

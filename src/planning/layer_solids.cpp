@@ -3,7 +3,6 @@
 #include "geometry/levels/level_curve.h"
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "moulds/mould_solid.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -157,9 +156,8 @@ std::vector<LayerSolid> layer_solids(const TriangleMesh& cavity,
   return solids;
 }
 
-PouredCavity poured_cavity(const Run& run, Length line, const std::vector<LayerTally>& layers,
-                           int round_facets) {
-  const TriangleMesh cavity = moulds::solid_of(run.pour.mould, round_facets);
+PouredCavity poured_cavity(const Run& run, const TriangleMesh& cavity, Length line,
+                           const std::vector<LayerTally>& layers) {
   TriangleMesh filled = filled_part(cavity, line);
   // To the line, not to the brim, so that the last layer ends at the line and nowhere else.
   const double holding = run.pour.mould.curve.volume_below(line) / enclosed_volume(filled);

@@ -2,8 +2,8 @@
 
 #include "geometry/levels/tilted_pour.h"
 #include "geometry/surface/triangle_mesh.h"
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "units/quantity.h"
 #include "units/user_error.h"
 
@@ -46,9 +46,9 @@ struct PouredCavity {
   double holding = 1;
 };
 
-/// A cavity of the run's mould poured to `line`: `layers` (see layers_of), or one for a plain pour.
-/// Round walls have about `round_facets` facets round a circle.
-PouredCavity poured_cavity(const Run& run, Length line, const std::vector<LayerTally>& layers,
-                           int round_facets = 96);
+/// `cavity`, a solid of the run's mould, poured to `line`: `layers` (see layers_of), or one for a
+/// plain pour.
+PouredCavity poured_cavity(const Run& run, const geometry::TriangleMesh& cavity, Length line,
+                           const std::vector<LayerTally>& layers);
 
 }  // namespace brimwright::planning

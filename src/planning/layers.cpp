@@ -5,16 +5,13 @@
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace brimwright::planning {
 namespace {
-
-// Round walls of so many facets are short by 5e-5, evenly up their height, which holding_of makes
-// up for.
-constexpr int round_facets = 360;
 
 Place layers_place(const Run& run) { return {run.file, "/pour/layers"}; }
 Place layer_place(const Run& run, std::size_t layer, const std::string& field) {
@@ -126,17 +123,15 @@ std::vector<double> amounts_up_to(const Run& run, double whole, const std::strin
 }
 
 /// What the first layer holds where it stands `mark` up the low wall of the propped mould.
-Volume propped_to(const Run& run, Length mark) {
-  const auto& mould = run.pour.mould;
-  const auto solid = moulds::solid_of(mould, round_facets);
-  const geometry::TiltedPour pour(solid, *run.pour.layers.front().propped);
-  return moulds::holding_of(mould, solid) *
+Volume propped_to(const Run& run, const geometry::TriangleMesh& cavity, Length mark) {
+  const geometry::TiltedPour pour(cavity, *run.pour.layers.front().propped);
+  return moulds::holding_of(run.pour.mould, cavity) *
          pour.volume_at(reachable(pour, mark, layer_place(run, 0, "depth")));
 }
 
 /// Volumes below the layers' upper faces in one cavity; the last is the volume to the pour line.
-std::vector<Volume> upper_faces(const Run& run, const FreeCurve& curve, Length line,
-                                Density batter) {
+std::vector<Volume> upper_faces(const Run& run, const Cavity& cavity, const FreeCurve& curve,
+                                Length line, Density batter) {
   const auto& layers = run.pour.layers;
   const Volume poured = curve.volume_below(line);
   const bool by_depth = is_by_depth(run);
@@ -161,14 +156,15 @@ std::vector<Volume> upper_faces(const Run& run, const FreeCurve& curve, Length l
     faces.push_back(by_depth ? curve.volume_below(reached * line) : reached * poured);
   }
   if (by_depth && is_propped(layers.front()))
-    faces.front() = propped_to(run, amounts.front() / whole * line);
+    faces.front() = propped_to(run, *cavity.fine, amounts.front() / whole * line);
   faces.back() = poured;
   return faces;
 }
 
 /// A sloping layer reaches from one depth to another, and so do those next to it.
-void tell_reaches(std::vector<LayerTally>& tallies, const Run& run, Length line) {
-  const PouredCavity poured = poured_cavity(run, line, tallies, round_facets);
+void tell_reaches(std::vector<LayerTally>& tallies, const Run& run,
+                  const geometry::TriangleMesh& cavity, Length line) {
+  const PouredCavity poured = poured_cavity(run, cavity, line, tallies);
   for (std::size_t i = 0; i < tallies.size(); ++i) {
     tallies[i].from = poured.layers[i].from;
     tallies[i].to = poured.layers[i].to;
@@ -181,7 +177,7 @@ Ingredient dosed(const LayerColour& colour, Mass layer, Mass fats, const Scales&
   const Mass basis = colour.rate.of == RateBasis::fats ? fats : layer;
   Mass exact;
   if (const auto* share = std::get_if<Share>(&colour.rate.amount))
-    exact = share->of_one() * basis;
+    exact = *share * basis;
   else
     exact = std::get<SpecificVolume>(colour.rate.amount) * basis * *colour.bulk_density;
   const auto [step, weighings] = on_fine_scale(scales, exact);
@@ -201,8 +197,8 @@ Ingredient dosed(const LayerColour& colour, Mass layer, Mass fats, const Scales&
 
 }  // namespace
 
-std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length line,
-                                  Density batter) {
+std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const FreeCurve& curve,
+                                  Length line, Density batter) {
   std::vector<LayerTally> tallies;
   if (run.pour.layers.empty()) return tallies;
   require_one_way(run);
@@ -210,7 +206,7 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
   if (any_propped(run) && curve.displaced_below(line) > Volume{})
     throw UserError(layers_place(run), "props the mould where embeds already lie in it",
                     "pour level round them, or press them in after");
-  const auto faces = upper_faces(run, curve, line, batter);
+  const auto faces = upper_faces(run, cavity, curve, line, batter);
   Volume below;
   for (std::size_t i = 0; i < faces.size(); ++i) {
     const Volume each = faces[i] - below;
@@ -227,7 +223,7 @@ std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& curve, Length
     below = faces[i];
   }
   refuse_films(tallies, run);
-  if (any_propped(run)) tell_reaches(tallies, run, line);
+  if (any_propped(run)) tell_reaches(tallies, run, *cavity.fine, line);
   return tallies;
 }
 
@@ -247,8 +243,7 @@ void fill_jugs(std::vector<LayerTally>& tallies, const Run& run, std::int64_t ca
                           trimmed(layer.step / gram, 3) + " g in a batch",
                       "give it more beside the others, or make larger batches");
     for (const auto& colour : run.pour.layers[i].colours)
-      layer.colours.push_back(
-          dosed(colour, layer.mass, fats_of_batter.of_one() * layer.mass, run.scales));
+      layer.colours.push_back(dosed(colour, layer.mass, fats_of_batter * layer.mass, run.scales));
   }
 }
 

@@ -1,8 +1,9 @@
 #pragma once
 
+#include "planning/cavity.h"
 #include "planning/free_curve.h"
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 
 #include <cstdint>
 #include <string>
@@ -10,8 +11,8 @@
 
 namespace brimwright::planning {
 
-/// The layers of a pour up to `line`, lowest first: volumes by what the cavity has `room` for, so
-/// that equal parts are equal amounts of batter, not equal depths.
+/// The layers of a pour into `cavity` up to `line`, lowest first: volumes by what it has `room`
+/// for, so that equal parts are equal amounts of batter, not equal depths.
 ///
 /// The first layers, or any but the last, may be poured while the mould is propped. Depths then
 /// count up the low wall: that of a propped first layer is its mark (see geometry::TiltedPour), and
@@ -20,8 +21,8 @@ namespace brimwright::planning {
 /// UserError at /pour/layers when depths or masses do not end at the pour line (with the figure),
 /// when layers are said in different ways, when one is propped where embeds lie in the cavity as it
 /// is poured, or when a propped one cannot be poured (see layer_solids).
-std::vector<LayerTally> layers_of(const Run& run, const FreeCurve& room, Length line,
-                                  Density batter);
+std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const FreeCurve& room,
+                                  Length line, Density batter);
 
 /// Fills the layers' jugs for so many casts: what goes into the pieces, what is poured over them,
 /// and what stays in the jug, all jugs' residue in equal parts. Jugs stand on the large scale one

@@ -1,6 +1,7 @@
 #include "planning/lightest_piece.h"
 
 #include "units/printing.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 #include <cmath>
@@ -59,7 +60,7 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
     lightest.because += ", less " + shown(off) + " for " + for_what;
   };
   if (spread.either_way) take(*spread.either_way, "the spread you state");
-  if (spread.share) take(spread.share->of_one() * cured, "the spread you state");
+  if (spread.share) take(*spread.share * cured, "the spread you state");
   if (spread.pour_line)
     take(*spread.pour_line * per_depth,
          "a pour line " + trimmed(*spread.pour_line / millimetre, 2) + " mm low");

@@ -98,9 +98,9 @@ TriangleMesh surface_below(const TriangleMesh& solid, const geometry::Plane& pla
 }
 
 /// Where what lies in a row and in a column ends: columns are cut after rows, bars planed last.
-Goes crossing(Goes row, Goes column) {
-  if (column == Goes::into_offcuts || column == Goes::into_kerf) return column;
-  return row == Goes::into_planing ? row : column;
+Destination crossing(Destination row, Destination column) {
+  if (column == Destination::offcuts || column == Destination::kerf) return column;
+  return row == Destination::planing ? row : column;
 }
 
 /// Cuts one solid.
@@ -123,8 +123,10 @@ class SolidCutter {
 
  private:
   void cut_rows(const TriangleMesh& part, std::span<const Strip> strips, std::size_t row);
-  void cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t row_number);
-  void add(Goes goes, Volume volume) { parts_.goes[static_cast<std::size_t>(goes)] += volume; }
+  void cut_columns(const TriangleMesh& row, Destination row_destination, std::size_t row_number);
+  void add(Destination destination, Volume volume) {
+    parts_.destination[static_cast<std::size_t>(destination)] += volume;
+  }
 
   const Pattern& pattern_;
   std::vector<Strip> rows_, columns_;
@@ -137,25 +139,27 @@ class SolidCutter {
 void SolidCutter::cut_rows(const TriangleMesh& part, std::span<const Strip> strips,
                            std::size_t row) {
   if (part.triangles.empty()) return;
-  if (strips.size() == 1) return cut_columns(part, strips.front().goes, row);
+  if (strips.size() == 1) return cut_columns(part, strips.front().destination, row);
   const auto low = strips.first(strips.size() / 2), high = strips.subspan(low.size());
   const auto plane = plane_across(pattern_.across, high.front().from);
-  const auto rows_below = std::count_if(
-      low.begin(), low.end(), [](const Strip& strip) { return strip.goes == Goes::into_bars; });
+  const auto rows_below = std::count_if(low.begin(), low.end(), [](const Strip& strip) {
+    return strip.destination == Destination::bars;
+  });
   cut_rows(surface_below(part, plane), low, row);
   cut_rows(surface_below(part, plane.flipped()), high, row + static_cast<std::size_t>(rows_below));
 }
 
-void SolidCutter::cut_columns(const TriangleMesh& row, Goes row_goes, std::size_t row_number) {
+void SolidCutter::cut_columns(const TriangleMesh& row, Destination row_destination,
+                              std::size_t row_number) {
   const VolumeAlong volume(row, pattern_.along);
-  if (row_goes == Goes::into_offcuts || row_goes == Goes::into_kerf)
-    return add(row_goes, volume.whole());
+  if (row_destination == Destination::offcuts || row_destination == Destination::kerf)
+    return add(row_destination, volume.whole());
   std::size_t number = row_number * static_cast<std::size_t>(pattern_.columns.bars());
   for (const Strip& strip : columns_) {
-    const Goes goes = crossing(row_goes, strip.goes);
+    const Destination destination = crossing(row_destination, strip.destination);
     const Volume part = volume.between(strip);
-    add(goes, part);
-    if (goes != Goes::into_bars) continue;
+    add(destination, part);
+    if (destination != Destination::bars) continue;
     parts_.pieces[number] += part;
     if (part > Volume{}) widen(parts_.boxes[number], box_within(row, pattern_.along, strip));
     ++number;
@@ -196,9 +200,9 @@ LoafCutter::LoafCutter(const Loaf& loaf, const Pattern& pattern) {
   }
 }
 
-Volume LoafCutter::volume(Goes goes) const {
+Volume LoafCutter::volume(Destination destination) const {
   Volume sum;
-  for (const SolidParts& layer : layers_) sum += layer.volume(goes);
+  for (const SolidParts& layer : layers_) sum += layer.volume(destination);
   return sum;
 }
 

@@ -2,7 +2,6 @@
 
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/triangle_mesh.h"
-#include "planning/cutting.h"
 #include "planning/dividing.h"
 #include "units/quantity.h"
 
@@ -49,15 +48,15 @@ struct Piece {
 struct SolidParts {
   std::vector<Volume> pieces;        // row after row
   std::vector<geometry::Box> boxes;  // round what of it is in each
-  std::array<Volume, 4> goes = {};
+  std::array<Volume, 4> destination = {};
 
-  Volume volume(Goes where) const { return goes[static_cast<std::size_t>(where)]; }
+  Volume volume(Destination where) const { return destination[static_cast<std::size_t>(where)]; }
 };
 
 /// Rows are cut first, through the whole solid, then each row is trimmed and cut in columns, and
 /// each piece is planed. Every part is measured by itself and nothing as a remainder, by the level
-/// curve of its row with the columns' direction up. What reaches beyond the pattern's ends goes
-/// with its end strips.
+/// curve of its row with the columns' direction up. What reaches beyond the pattern's ends
+/// destination with its end strips.
 SolidParts cut_to(const Pattern& pattern, const geometry::TriangleMesh& solid);
 
 /// The pieces of a loaf cut to a pattern, by its layers, and where all else of it ends.
@@ -67,7 +66,7 @@ class LoafCutter {
 
   const std::vector<Piece>& pieces() const { return pieces_; }       ///< row after row
   const std::vector<SolidParts>& layers() const { return layers_; }  ///< lowest first
-  Volume volume(Goes goes) const;
+  Volume volume(Destination destination) const;
 
  private:
   std::vector<SolidParts> layers_;

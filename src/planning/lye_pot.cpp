@@ -3,6 +3,7 @@
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -86,7 +87,7 @@ Mass alkali_asked(const std::vector<PotBatter>& batters) {
 Mass pure_in(const std::vector<PotAlkali>& alkalis, const Formula& formula) {
   Mass pure;
   for (std::size_t k = 0; k < alkalis.size(); ++k)
-    pure += alkalis[k].weighed * formula.alkalis[k].purity.of_one();
+    pure += formula.alkalis[k].purity * alkalis[k].weighed;
   return pure;
 }
 

@@ -108,7 +108,7 @@ std::vector<Thing> things_in(const Run& run) {
   for (const auto& layer : run.pour.layers)
     for (const auto& colour : layer.colours)
       things.push_back({colour.name, AdditiveKind::colour, inci_of(colour.label), true});
-  for (const auto& decoration : run.perch)
+  for (const auto& decoration : run.decorations)
     things.push_back(
         {decoration.material, AdditiveKind::additive, inci_of(decoration.label), false});
   for (const auto& dust : run.dust)

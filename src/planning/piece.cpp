@@ -6,10 +6,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/too_many_layers.h"
 #include "geometry/surface/weld.h"
-#include "moulds/mould_solid.h"
-#include "planning/embed.h"
 #include "planning/layer_solids.h"
-#include "planning/remembered.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -24,12 +21,6 @@ using geometry::Vector;
 using geometry::operator+;
 using geometry::operator-;
 using geometry::operator*;
-
-Vector middle_of(const TriangleMesh& cavity) {
-  const auto box = geometry::bounding_box(cavity);
-  const Vector middle = (box.low_mm + box.high_mm) * 0.5;
-  return {middle[0], middle[1], 0};
-}
 
 TriangleMesh moved(TriangleMesh mesh, const Vector& by) {
   for (auto& vertex : mesh.vertices_mm) vertex = vertex + by;
@@ -79,13 +70,13 @@ void add_solid(PiecePart& part, TriangleMesh solid) {
   if (!solid.triangles.empty()) part.solids.push_back(std::move(solid));
 }
 
-void add_base(PieceModel& model, const Run& run, const Plan& plan) {
-  auto solids = base_solids(run, plan.pour);
+void add_base(PieceModel& model, const Run& run, const PieceShape& shape) {
+  const auto& layers = shape.pour.layers;
+  auto solids = base_solids(run, shape.cavity, shape.pour);
   for (std::size_t i = 0; i < solids.size(); ++i) {
-    PiecePart base{
-        .name = plan.pour.layers.empty() ? run.pour.formula.name : plan.pour.layers[i].name,
-        .kind = PartKind::base,
-        .solids = {}};
+    PiecePart base{.name = layers.empty() ? run.pour.formula.name : layers[i].name,
+                   .kind = PartKind::base,
+                   .solids = {}};
     add_solid(base, std::move(solids[i]));
     model.parts.push_back(std::move(base));
   }
@@ -99,19 +90,20 @@ Length foot_of_topping(const Run& run, const PourTally& pour, Volume in_headspac
                                        in_headspace_each);
 }
 
-ToppingSolids topping_over(const Run& run, Length line, Length foot, const TriangleMesh& cavity) {
+ToppingSolids topping_over(const Run& run, const Cavity& cavity, Length foot) {
   ToppingSolids topping;
-  if (foot > line) topping.in_recess.push_back(geometry::layer_between(cavity, line, foot));
-  const Vector up = middle_of(cavity) + Vector{0, 0, foot / millimetre};
+  if (foot > cavity.line)
+    topping.in_recess.push_back(geometry::layer_between(cavity.solid, cavity.line, foot));
+  const Vector up = cavity.middle + Vector{0, 0, foot / millimetre};
   for (auto& solid : visible_solids(*run.pipe))
     topping.visible.push_back(moved(std::move(solid), up));
   return topping;
 }
 
-void add_topping(PieceModel& model, const Run& run, const TriangleMesh& cavity) {
+void add_topping(PieceModel& model, const Run& run, const Cavity& cavity) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
-  auto solids = topping_over(run, model.pour_line, model.foot, cavity);
+  auto solids = topping_over(run, cavity, model.foot);
   for (auto& solid : solids.in_recess) add_solid(topping, std::move(solid));
   for (auto& solid : solids.visible) add_solid(topping, std::move(solid));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
@@ -145,10 +137,11 @@ double circle_for(const TriangleMesh& solid, std::int64_t count) {
   return reach / std::sin(pi / static_cast<double>(count));
 }
 
-void add_on_top(PieceModel& model, const Decoration& decoration, const Vector& middle) {
+void add_on_top(PieceModel& model, const Decoration& decoration, const TriangleMesh& body,
+                const Vector& middle) {
   const auto& on_top = std::get<OnTop>(decoration.where);
   const TriangleMesh solid = geometry::placed(
-      *embed_solid(decoration),
+      body,
       {geometry::turned_about_axes(on_top.turned.x, on_top.turned.y, on_top.turned.z), {0, 0, 0}});
   const double lowest = geometry::bounding_box(solid).low_mm[2];
   const double circle = circle_for(solid, decoration.per_cast);
@@ -163,18 +156,18 @@ void add_on_top(PieceModel& model, const Decoration& decoration, const Vector& m
   model.parts.push_back(std::move(part));
 }
 
-void add_decorations(PieceModel& model, const Run& run, const Plan& plan, const Vector& middle) {
-  for (std::size_t i = 0; i < run.perch.size(); ++i) {
-    const auto& decoration = run.perch[i];
-    const auto solid = embed_solid(decoration);
+void add_decorations(PieceModel& model, const Run& run, const PieceShape& shape) {
+  for (std::size_t i = 0; i < run.decorations.size(); ++i) {
+    const auto& decoration = run.decorations[i];
+    const auto& solid = shape.bodies[i].solid;
     if (!solid || decoration.per_piece > 0) continue;  // what goes on cut bars is not on the loaf
     if (std::holds_alternative<OnTop>(decoration.where)) {
-      add_on_top(model, decoration, middle);
+      add_on_top(model, decoration, *solid, shape.cavity.middle);
       continue;
     }
     PiecePart part{.name = decoration.name, .kind = PartKind::decoration, .solids = {}};
     part.is_buried = true;
-    for (const auto& embed : plan.perch[i].fit.embeds)
+    for (const auto& embed : shape.fits[i].embeds)
       part.solids.push_back(geometry::placed(*solid, embed.place));
     if (!part.solids.empty()) model.parts.push_back(std::move(part));
   }
@@ -185,13 +178,13 @@ void add_decorations(PieceModel& model, const Run& run, const Plan& plan, const 
 struct Opening {
   double radius, half_x, half_y;
 };
-Opening opening_of(const TriangleMesh& cavity) {
-  const auto box = geometry::bounding_box(cavity);
-  const Vector middle = middle_of(cavity);
+Opening opening_of(const Cavity& cavity) {
+  const auto box = geometry::bounding_box(cavity.solid);
+  const Vector& middle = cavity.middle;
   const double height = box.high_mm[2] - box.low_mm[2];
   // Just under the brim: at it, a lid that is not quite level leaves no section.
   const auto lines =
-      geometry::plane_section(cavity, geometry::Plane::level(box.high_mm[2] - 1e-6 * height));
+      geometry::plane_section(cavity.solid, geometry::Plane::level(box.high_mm[2] - 1e-6 * height));
   Opening opening{1e300, 0, 0};
   for (const auto& line : lines)
     for (std::size_t i = 0; i < line.size(); ++i) {
@@ -206,7 +199,7 @@ Opening opening_of(const TriangleMesh& cavity) {
 
 }  // namespace
 
-std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
+std::vector<TriangleMesh> base_solids(const Run& run, const Cavity& cavity, const PourTally& pour) {
   const auto& layers = pour.layers;
   const bool is_level = std::none_of(layers.begin(), layers.end(),
                                      [](const LayerTally& layer) { return layer.propped; });
@@ -215,34 +208,43 @@ std::vector<TriangleMesh> base_solids(const Run& run, const PourTally& pour) {
     // What is pressed in afterwards lifts the last, level layer to the line.
     auto raised = layers;
     raised.back().volume_each += pour.displaced;
-    for (auto& layer : poured_cavity(run, pour.line, raised).layers)
+    for (auto& layer : poured_cavity(run, cavity.solid, pour.line, raised).layers)
       solids.push_back(std::move(layer.solid));
     return solids;
   }
-  const TriangleMesh cavity = moulds::solid_of(run.pour.mould);
-  if (layers.empty()) return {geometry::filled_part(cavity, pour.line)};
+  if (layers.empty()) return {geometry::filled_part(cavity.solid, pour.line)};
   for (const auto& layer : layers) {
     const bool is_last = &layer == &layers.back();
-    solids.push_back(geometry::layer_between(cavity, layer.from, is_last ? pour.line : layer.to));
+    solids.push_back(
+        geometry::layer_between(cavity.solid, layer.from, is_last ? pour.line : layer.to));
   }
   return solids;
 }
 
-ToppingSolids topping_solids(const Run& run, const PourTally& pour, Volume in_headspace_each) {
-  return topping_over(run, pour.line, foot_of_topping(run, pour, in_headspace_each),
-                      hollow_of(run, pour.line).solid);
+ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTally& pour,
+                             Volume in_headspace_each) {
+  return topping_over(run, cavity, foot_of_topping(run, pour, in_headspace_each));
+}
+
+PieceModel piece_model(const Run& run, const PieceShape& shape) {
+  PieceModel model;
+  model.pour_line = shape.pour.line;
+  model.brim = run.pour.mould.curve.height();
+  model.foot = foot_of_topping(run, shape.pour, shape.in_headspace_each);
+  add_base(model, run, shape);
+  add_topping(model, run, shape.cavity);
+  add_decorations(model, run, shape);
+  return model;
 }
 
 PieceModel piece_model(const Run& run, const Plan& plan) {
-  const Hollow hollow = hollow_of(run, plan.pour.line);
-  PieceModel model;
-  model.pour_line = plan.pour.line;
-  model.brim = run.pour.mould.curve.height();
-  model.foot = foot_of_topping(run, plan.pour, plan.pipe ? plan.pipe->in_headspace_each : Volume{});
-  add_base(model, run, plan);
-  add_topping(model, run, hollow.solid);
-  add_decorations(model, run, plan, middle_of(hollow.solid));
-  return model;
+  std::vector<DecorationFit> fits;
+  for (const auto& decoration : plan.decorations) fits.push_back(decoration.fit);
+  return piece_model(run, {.cavity = cavity_of(run),
+                           .pour = plan.pour,
+                           .in_headspace_each = plan.pipe ? plan.pipe->in_headspace_each : Volume{},
+                           .bodies = bodies_of(run),
+                           .fits = fits});
 }
 
 std::optional<PieceSize> size_of(const PieceModel& model) {
@@ -267,18 +269,19 @@ constexpr double coarse_mm = 2;
 
 /// What each of `solids` shows above `foot_mm`, worked out once for the same solids: the same area
 /// is dusted whatever the number of pieces and the price.
-std::vector<Area> shown_by(const std::vector<TriangleMesh>& solids, double foot_mm) {
-  static Remembered<std::vector<Area>> known(64u << 20);
-  Argument argument;
-  argument.with(foot_mm).with(solids.size());
-  for (const auto& solid : solids) argument.with(solid);
-  return known(argument,
-               [&] { return geometry::exposed_surface(solids, foot_mm, coarse_mm).area; });
+std::vector<Area> shown_by(const std::vector<TriangleMesh>& solids, double foot_mm,
+                           MeasureMemory* memory) {
+  const auto look = [&] { return geometry::exposed_surface(solids, foot_mm, coarse_mm).area; };
+  if (memory == nullptr) return look();
+  MemoKey key;
+  key.with(foot_mm).with(solids.size());
+  for (const auto& solid : solids) key.with(solid);
+  return memory->exposed(key, look);
 }
 
-std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& solids,
-                           double foot_mm) try {
-  return shown_by(solids, foot_mm);
+std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& solids, double foot_mm,
+                           MeasureMemory* memory) try {
+  return shown_by(solids, foot_mm, memory);
 } catch (const geometry::TooManyLayers&) {
   throw UserError(
       {run.file, "/dust"},
@@ -288,23 +291,23 @@ std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& soli
 
 }  // namespace
 
-Area exposed_area(const Run& run, const PieceModel& model) {
+Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
+                  MeasureMemory* memory) {
   if (!model.is_topping_shape_known)
     throw UserError({run.file, "/dust"},
                     "goes by the surface, and trials alone do not say the topping's shape",
                     "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
   // Of what lies below the foot only its surface matters: a thin slab shows and hides as well.
   const double foot = model.foot / millimetre;
-  std::vector<TriangleMesh> solids = {
-      geometry::layer_between(hollow_of(run, model.foot).solid,
-                              std::max(Length{}, model.foot - 1 * millimetre), model.foot)};
+  std::vector<TriangleMesh> solids = {geometry::layer_between(
+      cavity.solid, std::max(Length{}, model.foot - 1 * millimetre), model.foot)};
   for (const auto& part : model.parts)
     for (const auto& solid : part.solids)
       if (part.kind != PartKind::base && geometry::bounding_box(solid).high_mm[2] > foot + 1e-9)
         solids.push_back(solid);
   // A hair lower, so that the level surface at the foot counts, and no wall beneath it.
   constexpr double hair_mm = 1e-3;
-  const auto shown = shown_on(run, solids, foot - hair_mm);
+  const auto shown = shown_on(run, solids, foot - hair_mm, memory);
   const bool shows_base = run.pipe && model.foot <= model.pour_line;  // which is not dusted then
   Area area;
   for (std::size_t i = shows_base ? 1 : 0; i < solids.size(); ++i) area += shown[i];
@@ -322,10 +325,10 @@ std::string bead_within(const Opening& opening, double half_bead) {
 
 }  // namespace
 
-void require_moves_over_the_cup(const Run& run) {
+void require_moves_over_the_cup(const Run& run, const Cavity& cavity) {
   if (!run.pipe || !run.pipe->beads) return;
   const auto& beads = *run.pipe->beads;
-  const Opening opening = opening_of(moulds::solid_of(run.pour.mould));
+  const Opening opening = opening_of(cavity);
   const double half_bead =
       std::sqrt(beads.swell / pi * (geometry::area_of(beads.tip.opening) / square_millimetre));
   for (std::size_t i = 0; i < beads.moves.size(); ++i) {

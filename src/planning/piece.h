@@ -1,8 +1,11 @@
 #pragma once
 
 #include "geometry/surface/triangle_mesh.h"
-#include "planning/plan.h"
+#include "planning/cavity.h"
+#include "planning/embed_solid.h"
+#include "planning/measure_memory.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 
 #include <optional>
 #include <string>
@@ -13,7 +16,8 @@ namespace brimwright::planning {
 /// The base's layers as they lie in one cavity, lowest first; one for a plain pour. Buried embeds
 /// take up room in them. (Where embeds are pressed in, the last layer is shown raised to the line
 /// and the others where they were poured.)
-std::vector<geometry::TriangleMesh> base_solids(const Run& run, const PourTally& pour);
+std::vector<geometry::TriangleMesh> base_solids(const Run& run, const Cavity& cavity,
+                                                const PourTally& pour);
 
 enum class PartKind { base, topping, decoration };
 
@@ -40,10 +44,22 @@ struct PieceModel {
 struct ToppingSolids {
   std::vector<geometry::TriangleMesh> in_recess, visible;
 };
-ToppingSolids topping_solids(const Run& run, const PourTally& pour, Volume in_headspace_each);
+ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTally& pour,
+                             Volume in_headspace_each);
+
+/// What a piece is put together from.
+struct PieceShape {
+  const Cavity& cavity;
+  const PourTally& pour;
+  Volume in_headspace_each;  // of topping
+  const std::vector<DecorationBody>& bodies;
+  const std::vector<DecorationFit>& fits;
+};
 
 /// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
 /// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
+PieceModel piece_model(const Run& run, const PieceShape& shape);
+/// The same of a plan of `run`, whose solids are made anew.
 PieceModel piece_model(const Run& run, const Plan& plan);
 
 /// The box that the piece just fits; nothing where the topping's shape is not known.
@@ -51,10 +67,11 @@ std::optional<PieceSize> size_of(const PieceModel& model);
 
 /// Surface of topping and of what lies on it that the air sees, above the topping's foot; the level
 /// surface at the foot counts where it is topping in the recess, or where there is no topping.
-/// UserError at the run's dust where the topping's shape is not known.
-Area exposed_area(const Run& run, const PieceModel& model);
+/// UserError at the run's dust where the topping's shape is not known. `memory` may be none.
+Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
+                  MeasureMemory* memory);
 
 /// UserError at the first move that leaves the opening over which it is piped, with what would fit.
-void require_moves_over_the_cup(const Run& run);
+void require_moves_over_the_cup(const Run& run, const Cavity& cavity);
 
 }  // namespace brimwright::planning

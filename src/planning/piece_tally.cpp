@@ -85,8 +85,8 @@ Part colour_part(const Plan& plan, std::size_t layer, const Ingredient& colour) 
 }
 
 Part decoration_part(const Plan& plan, const Run& run, std::size_t i) {
-  const PerchTally& tally = plan.perch[i];
-  const Decoration& decoration = run.perch[i];
+  const DecorationTally& tally = plan.decorations[i];
+  const Decoration& decoration = run.decorations[i];
   if (!plan.cut || decoration.per_piece > 0)
     return in_each(plan, tally.name, tally.per_piece * tally.mass_each);
   if (!tally.fit.embeds.empty()) {
@@ -125,7 +125,7 @@ std::vector<Part> parts_of(const Plan& plan, const Run& run) {
     for (const auto& colour : plan.pour.layers[k].colours)
       put(colours, colour_part(plan, k, colour));
   std::move(colours.begin(), colours.end(), std::back_inserter(parts));
-  for (std::size_t i = 0; i < plan.perch.size(); ++i)
+  for (std::size_t i = 0; i < plan.decorations.size(); ++i)
     parts.push_back(decoration_part(plan, run, i));
   for (const auto& dust : plan.dust) parts.push_back(dust_part(plan, dust));
   return parts;
@@ -184,9 +184,10 @@ Mass colour_in_a_cast(const LayerTally& layer, const Ingredient& colour) {
   return colour.weighed * (layer.mass_each / layer.mass);
 }
 
-PieceTally piece_of(const Plan& plan, const Run& run) {
+PieceTally piece_of(const Plan& plan, const Run& run, const std::optional<PieceSize>& size) {
   const auto parts = parts_of(plan, run);
   PieceTally piece;
+  piece.size = size;
   piece.cured = Mass{};
   for (const Part& part : parts) {
     std::optional<Mass> cured;
@@ -201,7 +202,7 @@ PieceTally piece_of(const Plan& plan, const Run& run) {
 
 Mass decoration_in_a_piece(const Plan& plan, std::size_t decoration) {
   const auto& parts = plan.piece.parts;  // decorations, then dusts, are the last of them
-  return parts[parts.size() - plan.dust.size() - plan.perch.size() + decoration].fresh;
+  return parts[parts.size() - plan.dust.size() - plan.decorations.size() + decoration].fresh;
 }
 
 }  // namespace brimwright::planning

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "planning/plan.h"
+#include "planning/tally.h"
 
 #include <cstddef>
 #include <optional>
@@ -25,7 +25,8 @@ Mass colour_in_a_cast(const LayerTally& layer, const Ingredient& colour);
 /// room of embeds, embeds by their own density, topping by its shape, a drizzle and what is dusted
 /// over the loaf by the bar's share of the top's area. What is set on each bar is whole. Of what is
 /// set on the loaf without a place a bar is sure of nothing; the mean counts it by area.
-PieceTally piece_of(const Plan& plan, const Run& run);
+/// `size` is the finished piece's, where it is known.
+PieceTally piece_of(const Plan& plan, const Run& run, const std::optional<PieceSize>& size);
 
 /// The mean mass of one decoration in a piece, when the plan's piece is told.
 Mass decoration_in_a_piece(const Plan& plan, std::size_t decoration);

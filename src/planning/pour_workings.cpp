@@ -1,6 +1,5 @@
 #include "planning/pour_workings.h"
 
-#include "chemistry/batter.h"
 #include "chemistry/density_workings.h"
 #include "chemistry/heat_workings.h"
 #include "moulds/mould_workings.h"
@@ -181,7 +180,7 @@ Working make_working(const BatterTally& batter, const std::vector<Given>& lost, 
 std::vector<Working> pour_workings(const Run& run, const PourTally& pour, std::int64_t casts) {
   const chemistry::Formula& formula = run.pour.formula;
   const auto lost = losses_of(run.pour.losses);
-  const auto per_fat = chemistry::proportions(formula);
+  const auto& per_fat = pour.batter.per_fat;
   std::vector<Working> all{volume_each(run, pour), one_millimetre(run, pour)};
   append_at(all, "brimful_ml", {moulds::brimful_working(run.pour.mould)});
   append_at(all, "density_g_per_ml", {chemistry::density_working(formula, per_fat)});
@@ -189,9 +188,9 @@ std::vector<Working> pour_workings(const Run& run, const PourTally& pour, std::i
             {chemistry::computed_density_working(formula, per_fat)});
   append_at(all, "", batter_workings(pour.batter, casts, lost));
   all.push_back(make_working(pour.batter, lost, base_to_make(run, pour, casts)));
-  append_at(all, "", weighing_workings(formula, pour.batter.weighing));
+  append_at(all, "", weighing_workings(formula, per_fat, pour.batter.weighing));
   append_at(all, "heat",
-            chemistry::heat_workings(*pour.batter.heat,
+            chemistry::heat_workings(pour.batter.heat,
                                      run.pour.warmth.value_or(chemistry::HeatQuestion{}),
                                      pour.batter.weighing.pot_strength));
   append_at(all, "", layer_workings(run, pour, casts));

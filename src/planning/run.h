@@ -6,7 +6,7 @@
 #include "geometry/levels/tilted_pour.h"
 #include "geometry/packing/packing.h"
 #include "moulds/mould.h"
-#include "planning/cutting.h"
+#include "planning/cut.h"
 #include "planning/lightest_piece.h"
 #include "planning/net_quantity.h"
 #include "planning/tips.h"
@@ -276,7 +276,7 @@ struct Run {
   Share spoilage;
   Pour pour;
   std::optional<Pipe> pipe;
-  std::vector<Decoration> perch;
+  std::vector<Decoration> decorations;
   std::optional<Cut> cut;
   std::vector<Dusting> dust;
   Scales scales;

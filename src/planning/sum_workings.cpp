@@ -103,7 +103,7 @@ bool starts_with_any(std::string_view name, std::initializer_list<std::string_vi
 /// What is plain arithmetic with the sums themselves: fats, water and the strength of the lye.
 std::vector<Working> of_the_sums(const chemistry::Formula& formula, const BatterTally& sum,
                                  std::int64_t casts, const std::vector<Given>& lost) {
-  auto all = weighing_workings(formula, sum.weighing);
+  auto all = weighing_workings(formula, sum.per_fat, sum.weighing);
   std::erase_if(all, [](const Working& one) {
     return starts_with_any(one.of, {"ingredients.", "superfat_percent."});
   });

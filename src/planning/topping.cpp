@@ -1,8 +1,10 @@
 #include "planning/topping.h"
 
+#include "chemistry/proportions.h"
 #include "planning/whip.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 
 #include <algorithm>
 
@@ -78,8 +80,8 @@ void weigh_and_load(PipeTally& tally, const Run& run) {
   if (pipe.bag_holds) tally.loads = 1;
   while (true) {
     tally.left_behind = left_behind(pipe, tally.loads);
-    batter.weighing =
-        trial_weighing_of(pipe.formula, batter.in_pieces + tally.left_behind, run.scales);
+    batter.weighing = trial_weighing_of(pipe.formula, batter.per_fat,
+                                        batter.in_pieces + tally.left_behind, run.scales);
     if (!pipe.bag_holds) return;
     const std::int64_t needed = whole_up(batter.weighing.batter / batter.density / *pipe.bag_holds);
     if (needed <= *tally.loads) return;
@@ -100,7 +102,7 @@ VisibleTopping visible_topping(const Pipe& pipe) {
     visible.by_beads = visible.volume;
   }
   if (pipe.envelope) {
-    visible.by_envelope = pipe.envelope->solidity.of_one() * hull_of(*pipe.envelope);
+    visible.by_envelope = pipe.envelope->solidity * hull_of(*pipe.envelope);
     if (!visible.by_beads) visible.volume = *visible.by_envelope;
   }
   if (pipe.trials) {
@@ -118,10 +120,11 @@ VisibleTopping visible_topping(const Pipe& pipe) {
 
 Topping topping_of(const Run& run, Volume headspace) {
   const Pipe& pipe = *run.pipe;
-  Topping topping{
-      .visible = {},
-      .in_headspace_each = pipe.fills_headspace.of_one() * headspace,
-      .plain = chemistry::batter_density(pipe.formula, chemistry::proportions(pipe.formula))};
+  Topping topping{.visible = {},
+                  .in_headspace_each = pipe.fills_headspace * headspace,
+                  .per_fat = chemistry::proportions(pipe.formula),
+                  .plain = {}};
+  topping.plain = chemistry::batter_density(pipe.formula, topping.per_fat);
   require_whipped(run, topping.plain.used);
   require_bags_that_empty(run);
   topping.visible = visible_topping(pipe);
@@ -138,6 +141,7 @@ PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t
   batter.volume_each = tally.visible_each + tally.in_headspace_each;
   batter.density = pipe.whip.density();
   batter.density_computed = topping.plain.computed;
+  batter.per_fat = topping.per_fat;
   batter.mass_each = batter.volume_each * batter.density;
   batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
   weigh_and_load(tally, run);
@@ -151,7 +155,7 @@ PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t
 void tell_whipping(PipeTally& tally, const Run& run, const Topping& topping) {
   const Pipe& pipe = *run.pipe;
   auto& batter = tally.batter;
-  remark_on(batter.weighing, pipe.formula, run.scales);
+  remark_on(batter.weighing, pipe.formula, batter.per_fat, run.scales);
   auto& doubts = batter.weighing.doubts;
   doubts.insert(doubts.end(), topping.plain.remarks.begin(), topping.plain.remarks.end());
   const Mass usable = batter.weighing.batter - tally.left_behind;

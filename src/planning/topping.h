@@ -1,8 +1,8 @@
 #pragma once
 
-#include "chemistry/batter.h"
-#include "planning/plan.h"
+#include "chemistry/batter_density.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 
 #include <cstdint>
 
@@ -15,6 +15,7 @@ VisibleTopping visible_topping(const Pipe& pipe);
 struct Topping {
   VisibleTopping visible;
   Volume in_headspace_each;
+  chemistry::Proportions per_fat;
   chemistry::BatterDensity plain;
 };
 /// The topping of pieces whose recess below the brim is `headspace`. It is kept as volume: its mass

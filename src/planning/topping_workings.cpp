@@ -1,6 +1,6 @@
 #include "planning/topping_workings.h"
 
-#include "chemistry/batter.h"
+#include "chemistry/batter_density.h"
 #include "chemistry/density_workings.h"
 #include "chemistry/heat_workings.h"
 #include "planning/pour_workings.h"
@@ -171,7 +171,7 @@ std::vector<Working> size_workings(const Pipe& pipe, const PipeTally& tally, Vol
 }
 
 std::vector<Working> density_workings(const Pipe& pipe, const PipeTally& tally) {
-  const auto per_fat = chemistry::proportions(pipe.formula);
+  const auto& per_fat = tally.batter.per_fat;
   const Density plain = chemistry::batter_density(pipe.formula, per_fat).used;
   std::vector<Working> all = {
       {.of = "density_g_per_ml",
@@ -303,10 +303,10 @@ std::vector<Working> whipping_workings(const Run& run, const Whipping& whipping,
   append_at(all, "", density_workings(pipe, tally));
   append_at(all, "", batter_workings(tally.batter, whipping.casts, lost));
   all.push_back(make_working(tally.batter, lost, tally.batter.in_pieces + tally.left_behind));
-  append_at(all, "", weighing_workings(pipe.formula, tally.batter.weighing));
+  append_at(all, "", weighing_workings(pipe.formula, tally.batter.per_fat, tally.batter.weighing));
   append_at(
       all, "heat",
-      chemistry::heat_workings(*tally.batter.heat, pipe.warmth.value_or(chemistry::HeatQuestion{}),
+      chemistry::heat_workings(tally.batter.heat, pipe.warmth.value_or(chemistry::HeatQuestion{}),
                                tally.batter.weighing.pot_strength));
   append_at(all, "", now_workings(pipe, tally, per_cast));
   all.push_back(readings_working(tally, whipping.casts));

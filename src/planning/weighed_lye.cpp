@@ -1,11 +1,12 @@
 #include "planning/weighed_lye.h"
 
-#include "chemistry/batter.h"
+#include "chemistry/lye_need.h"
 #include "planning/batch_sums.h"
 #include "planning/plan_cautions.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -76,7 +77,7 @@ std::vector<Mass> fats_of(const Weighing& weighing, const Formula& formula, Mass
   std::vector<Mass> fats(formula.fats.size());
   for (const Ingredient& i : weighing.ingredients)
     if (i.role == Role::fat) {
-      const Mass exact = formula.fats[i.index].share.of_one() * all;
+      const Mass exact = formula.fats[i.index].share * all;
       fats[i.index] = rounded_up(exact, i.step);
     }
   return fats;

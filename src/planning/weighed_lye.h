@@ -2,8 +2,8 @@
 
 #include "chemistry/alkali.h"
 #include "chemistry/formula.h"
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "planning/weighing.h"
 #include "units/quantity.h"
 #include "units/remark.h"

@@ -1,11 +1,14 @@
 #include "planning/weighing.h"
 
 #include "chemistry/least_batch.h"
-#include "chemistry/liquids.h"
+#include "chemistry/liquid_water.h"
+#include "chemistry/lye_need.h"
+#include "chemistry/rate_cautions.h"
 #include "chemistry/salts.h"
 #include "planning/scales.h"
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/share_of.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -16,6 +19,7 @@ namespace {
 
 using chemistry::Alkali;
 using chemistry::Formula;
+using chemistry::Proportions;
 
 Mass sum_of(const std::vector<Mass>& masses) {
   return std::accumulate(masses.begin(), masses.end(), Mass{});
@@ -174,7 +178,7 @@ Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
                  const std::vector<Mass>& additives) {
   Mass pure;
   for (const Ingredient& alkali : alkalis)
-    pure += formula.alkalis[alkali.index].purity.of_one() * alkali.weighed;
+    pure += formula.alkalis[alkali.index].purity * alkali.weighed;
   return std::max(Mass{}, pure - chemistry::water_in_lye_liquids(formula, additives));
 }
 
@@ -193,7 +197,7 @@ void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ing
   Mass pure;
   for (std::size_t i = 0; i < alkalis.size(); ++i) {
     const Mass weighed = alkalis[i].weighed;
-    pure += formula.alkalis[i].purity.of_one() * weighed;
+    pure += formula.alkalis[i].purity * weighed;
     (formula.alkalis[i].alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
         weighed;
   }
@@ -215,8 +219,8 @@ void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
                    "aim higher, use a finer scale or make a larger run"});
 }
 
-Weighing weighed_once(const Formula& formula, Mass to_make, const Scales& scales) {
-  const auto per_fat = chemistry::proportions(formula);
+Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass to_make,
+                      const Scales& scales) {
   Weighing weighing;
   const auto fats = weighed_fats(formula, per_fat, to_make / per_fat.batter, scales);
   weighing.fats = sum_of(weighed_masses(fats));
@@ -268,8 +272,7 @@ void warn_of_coarse_scales(Weighing& weighing) {
 
 /// Two points are more than a maker changes a lye by without meaning to: common practice, no
 /// source.
-void warn_of_coarse_water(Weighing& weighing, const Formula& formula) {
-  const Share planned = chemistry::proportions(formula).lye_strength;
+void warn_of_coarse_water(Weighing& weighing, Share planned) {
   if (std::abs((weighing.lye_strength - planned).in_percent()) <= 2) return;
   weighing.remarks.push_back(
       {Severity::caution, "The scale's step makes the lye " +
@@ -279,18 +282,21 @@ void warn_of_coarse_water(Weighing& weighing, const Formula& formula) {
 }
 
 /// Whether the scales keep a batch of `fats` within `wanted`, weighed as any batch is.
-bool is_certain(const Formula& formula, Mass fats, const Scales& scales, Share wanted) try {
-  const Mass batter = fats * chemistry::proportions(formula).batter;
-  return weighed_once(formula, batter, scales).superfat.likely_by_scales <= wanted;
+bool is_certain(const Formula& formula, const Proportions& per_fat, Mass fats, const Scales& scales,
+                Share wanted) try {
+  return weighed_once(formula, per_fat, fats * per_fat.batter, scales).superfat.likely_by_scales <=
+         wanted;
 } catch (const UserError&) {
   return false;  // it cannot be weighed at all
 }
 
 /// The least number of grams of fats that is certain, from about `grams` on; nothing where it is
 /// not near, as where a larger batch moves to a coarser scale.
-std::optional<double> least_grams(const Formula& formula, double grams, const Scales& scales,
-                                  Share wanted) {
-  const auto passes = [&](double g) { return is_certain(formula, g * gram, scales, wanted); };
+std::optional<double> least_grams(const Formula& formula, const Proportions& per_fat, double grams,
+                                  const Scales& scales, Share wanted) {
+  const auto passes = [&](double g) {
+    return is_certain(formula, per_fat, g * gram, scales, wanted);
+  };
   const double farthest = std::max(20.0, 0.05 * grams);
   const double low = grams - farthest, high = grams + farthest;
   while (grams > 1 && grams > low && passes(grams - 1)) --grams;
@@ -299,7 +305,8 @@ std::optional<double> least_grams(const Formula& formula, double grams, const Sc
 }
 
 /// Half a point either way is what a maker can tell in a soap: common practice, no source.
-void tell_least_batch(Weighing& weighing, const Formula& formula, const Scales& scales) {
+void tell_least_batch(Weighing& weighing, const Formula& formula, const Proportions& per_fat,
+                      const Scales& scales) {
   const Share wanted = 0.5 * percent;
   const Share now = weighing.superfat.likely_by_scales;
   if (now <= wanted) return;
@@ -308,7 +315,7 @@ void tell_least_batch(Weighing& weighing, const Formula& formula, const Scales& 
                                                 weighing.fats, r.fats, r.alkalis, r.acids);
   std::string words = least.words;
   if (least.fats && *least.fats > Mass{}) {
-    const auto grams = least_grams(formula, *least.fats / gram, scales, wanted);
+    const auto grams = least_grams(formula, per_fat, *least.fats / gram, scales, wanted);
     words = grams ? chemistry::least_batch_in_words(*grams * gram, wanted,
                                                     chemistry::CertaintyOf::scales_alone)
                   : "Weigh on finer scales.";
@@ -320,11 +327,12 @@ void tell_least_batch(Weighing& weighing, const Formula& formula, const Scales& 
 
 }  // namespace
 
-void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales) {
+void remark_on(Weighing& weighing, const Formula& formula, const Proportions& per_fat,
+               const Scales& scales) {
   weighing.alarms = superfat_alarms(weighing.superfat, formula.name);
   warn_of_coarse_scales(weighing);
-  warn_of_coarse_water(weighing, formula);
-  tell_least_batch(weighing, formula, scales);
+  warn_of_coarse_water(weighing, per_fat.lye_strength);
+  tell_least_batch(weighing, formula, per_fat, scales);
   for (const auto& ingredient : weighing.ingredients)
     if (ingredient.weighings > 1)
       weighing.remarks.push_back(
@@ -341,7 +349,6 @@ void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales)
         {Severity::note, "The saponification ranges of " + remembered +
                              " are from memory, not read in their source; your supplier's value "
                              "for the lot is better."});
-  const auto per_fat = chemistry::proportions(formula);
   const auto add = [](std::vector<Remark>& all, const std::vector<Remark>& more) {
     all.insert(all.end(), more.begin(), more.end());
   };
@@ -353,12 +360,12 @@ void remark_on(Weighing& weighing, const Formula& formula, const Scales& scales)
 Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
   Reacting all;
   for (const Ingredient& i : ingredients) {
-    const auto goes = static_cast<double>(i.weighings);
+    const auto weighings = static_cast<double>(i.weighings);
     if (i.role == Role::fat) add_fat(all, i.name, formula.fats[i.index].saponification, i);
     if (i.role == Role::alkali) {
       const auto& a = formula.alkalis[i.index];
       all.alkalis.push_back(
-          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, goes});
+          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, weighings});
     }
     if (i.role == Role::extra_oil)
       add_fat(all, i.name, formula.additives[i.index].dispersal->oil.saponification, i);
@@ -368,7 +375,7 @@ Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredi
       add_fat(all, "the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
     if (const auto& acid = additive.contains_acid)
       all.acids.push_back(
-          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, goes});
+          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, weighings});
   }
   return all;
 }
@@ -393,22 +400,17 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
   return {};
 }
 
-Weighing trial_weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
+Weighing trial_weighing_of(const Formula& formula, const Proportions& per_fat, Mass to_make,
+                           const Scales& scales) {
   Mass target = to_make;
-  Weighing weighing = weighed_once(formula, target, scales);
+  Weighing weighing = weighed_once(formula, per_fat, target, scales);
   // Alkali is rounded down and additives to the nearest step, so the sum may fall a hair short;
   // then the fats take one more step, never the alkali alone.
   while (weighing.batter < to_make - 1e-9 * to_make) {
     target += scales.large.reads;
-    weighing = weighed_once(formula, target, scales);
+    weighing = weighed_once(formula, per_fat, target, scales);
   }
   refuse_lye_heavy(weighing, formula);
-  return weighing;
-}
-
-Weighing weighing_of(const Formula& formula, Mass to_make, const Scales& scales) {
-  Weighing weighing = trial_weighing_of(formula, to_make, scales);
-  remark_on(weighing, formula, scales);
   return weighing;
 }
 

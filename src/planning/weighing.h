@@ -1,7 +1,7 @@
 #pragma once
 
-#include "chemistry/batter.h"
 #include "chemistry/formula.h"
+#include "chemistry/proportions.h"
 #include "chemistry/superfat.h"
 #include "planning/run.h"
 #include "units/remark.h"
@@ -75,13 +75,14 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
 /// from the rounded masses and rounded down, water from the weighed alkali, nearest, or up where
 /// the lye would otherwise be above 50 % strong; then the superfat as it comes out.
 ///
-/// UserError when the alkali rounds to nothing (the run is too small for the scale), the lye as
-/// weighed is above 50 % strong, or the effective superfat is below zero.
-Weighing weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
-/// The same without alarms and remarks: to try how large a batch may be.
-Weighing trial_weighing_of(const chemistry::Formula& formula, Mass to_make, const Scales& scales);
+/// `per_fat` are the formula's proportions. UserError when the alkali rounds to nothing (the run is
+/// too small for the scale), the lye as weighed is above 50 % strong, or the effective superfat is
+/// below zero. Without alarms and remarks: many are tried to find how large a batch may be.
+Weighing trial_weighing_of(const chemistry::Formula& formula, const chemistry::Proportions& per_fat,
+                           Mass to_make, const Scales& scales);
 /// Adds to a trial what is to be said of it.
-void remark_on(Weighing& weighing, const chemistry::Formula& formula, const Scales& scales);
+void remark_on(Weighing& weighing, const chemistry::Formula& formula,
+               const chemistry::Proportions& per_fat, const Scales& scales);
 
 /// So many weighings alike.
 struct Weighings {

@@ -1,6 +1,5 @@
 #include "planning/weighing_workings.h"
 
-#include "chemistry/batter.h"
 #include "chemistry/lye_workings.h"
 #include "units/printing.h"
 #include "units/rounding.h"
@@ -144,9 +143,10 @@ Working all_water(const Weighing& weighing) {
 
 }  // namespace
 
-std::vector<Working> weighing_workings(const Formula& formula, const Weighing& weighing) {
-  const Known known{formula, weighing, reacting(formula, weighing.ingredients),
-                    chemistry::proportions(formula)};
+std::vector<Working> weighing_workings(const Formula& formula,
+                                       const chemistry::Proportions& per_fat,
+                                       const Weighing& weighing) {
+  const Known known{formula, weighing, reacting(formula, weighing.ingredients), per_fat};
   std::vector<Working> all;
   for (std::size_t k = 0; k < weighing.ingredients.size(); ++k) {
     Working working = ingredient_working(known, weighing.ingredients[k]);

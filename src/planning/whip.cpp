@@ -1,6 +1,6 @@
 #include "planning/whip.h"
 
-#include "chemistry/batter.h"
+#include "chemistry/batter_density.h"
 #include "units/rounding.h"
 
 #include <algorithm>

@@ -5,6 +5,7 @@
 #include "planning/lye_pot_workings.h"
 #include "planning/piece_workings.h"
 #include "planning/pour_workings.h"
+#include "planning/shared_pot.h"
 #include "planning/sum_workings.h"
 #include "planning/topping_workings.h"
 #include "units/printing.h"
@@ -16,10 +17,6 @@ namespace {
 
 std::string place(const std::string& name, std::size_t number) {
   return name + "." + std::to_string(number);
-}
-
-chemistry::HeatQuestion warmth_of_pot(const Run& run) {
-  return run.pour.warmth.value_or(chemistry::HeatQuestion{});
 }
 
 std::vector<Working> pot_workings(const Run& run, const Batch& batch) {
@@ -78,7 +75,7 @@ std::vector<Working> workings_of(const Run& run, const Plan& plan) {
   for (std::size_t b = 0; b < plan.batches.size(); ++b)
     append_at(all, place("batches", b), batch_workings(run, plan, plan.batches[b]));
   append_at(all, "", sum_workings(run, plan, all));
-  for (std::size_t i = 0; i < plan.perch.size(); ++i)
+  for (std::size_t i = 0; i < plan.decorations.size(); ++i)
     append_at(all, place("perch", i), decoration_workings(run, plan, i));
   if (plan.cut) append_at(all, "cut", cut_workings(run, *plan.cut, plan.piece));
   append_at(all, "piece", piece_workings(run, plan));

@@ -1,6 +1,7 @@
 #include "reports/batter_sheet.h"
 
 #include "units/printing.h"
+#include "units/share_of.h"
 #include "units/weight_text.h"
 
 #include <algorithm>
@@ -53,10 +54,10 @@ void add_ice(const BatterOnSheet& batter, Sheet& sheet) {
   if (!batter.warmth || batter.warmth->ice_share == Share{}) return;
   for (const auto& ingredient : batter.tally.weighing.ingredients)
     if (ingredient.role == planning::Role::water)
-      sheet.blocks.push_back(SheetWords{
-          "Of the plain water " +
-          on_scale(batter.warmth->ice_share.of_one() * ingredient.weighed, ingredient.step) +
-          " as ice, all of it melted before the lye is used."});
+      sheet.blocks.push_back(
+          SheetWords{"Of the plain water " +
+                     on_scale(batter.warmth->ice_share * ingredient.weighed, ingredient.step) +
+                     " as ice, all of it melted before the lye is used."});
 }
 
 std::string peak_text(const chemistry::HeatFindings& heat) {
@@ -66,8 +67,7 @@ std::string peak_text(const chemistry::HeatFindings& heat) {
 }
 
 void add_heat(const BatterOnSheet& batter, Sheet& sheet) {
-  if (!batter.tally.heat) return;
-  const auto& heat = *batter.tally.heat;
+  const auto& heat = batter.tally.heat;
   std::string text = peak_text(heat);
   if (batter.warmth && batter.warmth->lye_used_at) {
     text += " Use it at " + in_both_scales(*batter.warmth->lye_used_at);

@@ -46,7 +46,7 @@ class Bench {
     day_before();
     pour();
     pipe();
-    perch();
+    decoration();
     cut();
     dust();
     before_sale();
@@ -140,7 +140,7 @@ class Bench {
   }
 
   void day_before() {
-    if (plan_.perch.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
+    if (plan_.decorations.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
     add(SheetHeading{"THE DAY BEFORE", ""});
     casts();
     if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
@@ -156,11 +156,11 @@ class Bench {
   }
 
   void casts() {
-    if (plan_.perch.empty()) return;
+    if (plan_.decorations.empty()) return;
     if (!which_.is_first) return words("Decorations are cast once for all batches: see batch 1.");
     orders_of(Topic::melting);
     if (!is_whole_run()) words("For the whole run, all batches together:");
-    for (const auto& decoration : plan_.perch) cast(decoration);
+    for (const auto& decoration : plan_.decorations) cast(decoration);
   }
 
   /// Fats that are whipped colder than the room stand cold overnight.
@@ -172,17 +172,20 @@ class Bench {
             ".");
   }
 
-  void cast(const planning::PerchTally& perch) {
-    add(SheetStep{"Cast " + perch.name + ", " + sheet_count(perch.casts, "cast", "casts")});
-    add(WeighList{{{"Melt " + perch.material, "", on_scale(perch.make, run_.scales.large.reads),
-                    beside_scale(perch.make, run_.scales.large.reads), ""}}});
+  void cast(const planning::DecorationTally& decoration) {
+    add(SheetStep{"Cast " + decoration.name + ", " +
+                  sheet_count(decoration.casts, "cast", "casts")});
+    add(WeighList{
+        {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.reads),
+          beside_scale(decoration.make, run_.scales.large.reads), ""}}});
     std::string text;
-    if (!perch.mould.empty())
-      text = perch.mould + ": " + sheet_count(perch.cavity_fills, "cavity fill", "cavity fills") +
-             ", each " + fixed(perch.volume_each / millilitre, 1) + " ml a decoration";
-    if (perch.time) text += (text.empty() ? "" : "; ") + minutes(*perch.time) + " in all";
+    if (!decoration.mould.empty())
+      text = decoration.mould + ": " +
+             sheet_count(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
+             fixed(decoration.volume_each / millilitre, 1) + " ml a decoration";
+    if (decoration.time) text += (text.empty() ? "" : "; ") + minutes(*decoration.time) + " in all";
     if (!text.empty()) words(text + ".");
-    if (perch.tray_fills > 1) add(SheetCounts{"Tray fills", perch.tray_fills});
+    if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
   }
 
   void pour() {
@@ -230,8 +233,8 @@ class Bench {
   }
 
   void at_pour(const BatterOnSheet& batter) {
-    if (batter.tally.heat && batter.tally.heat->at_pour)
-      words("Lye and fats together come to " + in_both_scales(*batter.tally.heat->at_pour) +
+    if (batter.tally.heat.at_pour)
+      words("Lye and fats together come to " + in_both_scales(*batter.tally.heat.at_pour) +
             " before the soap's own heat.");
   }
 
@@ -313,39 +316,40 @@ class Bench {
 
   /// Those that the batter is poured round are set first.
   bool is_set_first(std::size_t i) const {
-    const auto* buried = std::get_if<planning::Buried>(&run_.perch[i].where);
+    const auto* buried = std::get_if<planning::Buried>(&run_.decorations[i].where);
     return buried && !buried->pressed_in;
   }
 
   void set_embeds_first() {
-    for (std::size_t i = 0; i < plan_.perch.size(); ++i)
-      if (is_set_first(i)) place(plan_.perch[i], "; set before the pour, which goes round it");
+    for (std::size_t i = 0; i < plan_.decorations.size(); ++i)
+      if (is_set_first(i))
+        place(plan_.decorations[i], "; set before the pour, which goes round it");
   }
 
-  void perch() {
+  void decoration() {
     bool is_headed = false;
-    for (std::size_t i = 0; i < plan_.perch.size(); ++i) {
+    for (std::size_t i = 0; i < plan_.decorations.size(); ++i) {
       if (is_set_first(i)) continue;
       if (!is_headed) add(SheetHeading{"PERCH AND SET", ""});
       is_headed = true;
-      const auto& fit = plan_.perch[i].fit;
-      place(plan_.perch[i], fit.stands_proud ? "; press it in until it stands " +
-                                                   in_mm(*fit.stands_proud) + " proud"
-                            : fit.embeds.empty() ? ""
-                                                 : "; press it in after the pour");
+      const auto& fit = plan_.decorations[i].fit;
+      place(plan_.decorations[i], fit.stands_proud ? "; press it in until it stands " +
+                                                         in_mm(*fit.stands_proud) + " proud"
+                                  : fit.embeds.empty() ? ""
+                                                       : "; press it in after the pour");
     }
     if (run_.pour.mould.unmould_after)
       words("Unmould after " +
             trimmed(static_cast<double>(run_.pour.mould.unmould_after->count()) / 60, 1) + " h.");
   }
 
-  void place(const planning::PerchTally& perch, const std::string& how) {
-    order(perch.name + ": " + perch.count_text + ", " + fixed(perch.mass_each / gram, 1) +
-          " g each" + how + ".");
-    if (!perch.fit.embeds.empty()) places(perch.fit);
+  void place(const planning::DecorationTally& decoration, const std::string& how) {
+    order(decoration.name + ": " + decoration.count_text + ", " +
+          fixed(decoration.mass_each / gram, 1) + " g each" + how + ".");
+    if (!decoration.fit.embeds.empty()) places(decoration.fit);
   }
 
-  void places(const planning::PerchFit& fit) {
+  void places(const planning::DecorationFit& fit) {
     SheetGrid grid{{{"Embed", "above floor", "from wall", "below line"}}, 0};
     const auto gap = [](Length length) { return is_finite(length) ? in_mm(length) : "-"; };
     for (std::size_t i = 0; i < fit.embeds.size(); ++i) {

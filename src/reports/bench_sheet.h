@@ -1,7 +1,7 @@
 #pragma once
 
-#include "planning/plan.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "reports/sheet_blocks.h"
 
 #include <cstdint>
@@ -10,7 +10,7 @@
 namespace brimwright::reports {
 
 /// The run for the bench, a sheet for each different batch, or with `batch` the one for that
-/// number: in the order of the hands, dangers first, the day before, pour, pipe, perch or cut,
+/// number: in the order of the hands, dangers first, the day before, pour, pipe, decorate or cut,
 /// dust, before it is sold, and what really happened; each caution where its work is. Last the pour
 /// line, drawn at true size where a page holds it. A lye that is not made on the spot (shared by
 /// the batters, or used colder than the room) stands with the day before, and nowhere twice. What

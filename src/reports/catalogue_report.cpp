@@ -1,5 +1,6 @@
 #include "reports/catalogue_report.h"
 
+#include "chemistry/fat_density.h"
 #include "chemistry/theoretical_value.h"
 #include "reports/fat_text.h"
 #include "reports/json_document.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "chemistry/fats.h"
+#include "chemistry/fat.h"
 #include "moulds/mould.h"
 #include "planning/tips.h"
 

@@ -1,5 +1,6 @@
 #include "reports/fat_text.h"
 
+#include "chemistry/fat_density.h"
 #include "chemistry/theoretical_value.h"
 #include "reports/text_table.h"
 #include "units/printing.h"

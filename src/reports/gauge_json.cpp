@@ -1,3 +1,4 @@
+#include "moulds/mesh_cavity.h"
 #include "moulds/mould_workings.h"
 #include "reports/gauge_report.h"
 #include "reports/json_document.h"

@@ -1,3 +1,4 @@
+#include "moulds/mesh_cavity.h"
 #include "reports/gauge_report.h"
 #include "reports/text_table.h"
 #include "units/bounded_text.h"

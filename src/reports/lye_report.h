@@ -1,6 +1,6 @@
 #pragma once
 
-#include "planning/plan.h"
+#include "planning/tally.h"
 
 #include <nlohmann/json_fwd.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "planning/piece.h"
-#include "planning/plan.h"
+#include "planning/tally.h"
 
 #include <string>
 

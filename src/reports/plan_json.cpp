@@ -98,7 +98,7 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
           {"water_to_pure_alkali", to_decimals(weighing.water_to_alkali, 3)},
           {"water_percent_of_fats", per_cent(weighing.water_of_fats)},
           {"superfat_percent", superfat_percent},
-          {"heat", heat_json(*batter.heat)},
+          {"heat", heat_json(batter.heat)},
           {"ingredients", ingredients_json(weighing.ingredients, formula)}};
 }
 
@@ -206,7 +206,7 @@ Json mm_or_null(const std::optional<Length>& length) {
   return length && is_finite(*length) ? Json(mm(*length)) : Json(nullptr);
 }
 
-Json embeds_json(const planning::PerchFit& fit) {
+Json embeds_json(const planning::DecorationFit& fit) {
   Json json = Json::array();
   for (const auto& embed : fit.embeds) {
     const auto& m = embed.place.move_mm;
@@ -222,18 +222,18 @@ Json embeds_json(const planning::PerchFit& fit) {
   return json;
 }
 
-Json perch_json(const planning::PerchTally& perch, const planning::Scales& scales) {
-  Json json = {{"name", perch.name},
-               {"material", perch.material},
-               {"casts", perch.casts},
-               {"per_piece", to_decimals(perch.per_piece, 3)},
-               {"cavity_fills", perch.cavity_fills},
-               {"tray_fills", perch.tray_fills},
-               {"volume_each_ml", ml(perch.volume_each)},
-               {"mass_each_g", grams(perch.mass_each)},
-               {"casting_s", perch.time ? Json(perch.time->count()) : Json(nullptr)}};
-  json = with_weight(json, "make_", perch.make, scales.large.reads, Rounded::nearest);
-  const auto& fit = perch.fit;
+Json decoration_json(const planning::DecorationTally& decoration, const planning::Scales& scales) {
+  Json json = {{"name", decoration.name},
+               {"material", decoration.material},
+               {"casts", decoration.casts},
+               {"per_piece", to_decimals(decoration.per_piece, 3)},
+               {"cavity_fills", decoration.cavity_fills},
+               {"tray_fills", decoration.tray_fills},
+               {"volume_each_ml", ml(decoration.volume_each)},
+               {"mass_each_g", grams(decoration.mass_each)},
+               {"casting_s", decoration.time ? Json(decoration.time->count()) : Json(nullptr)}};
+  json = with_weight(json, "make_", decoration.make, scales.large.reads, Rounded::nearest);
+  const auto& fit = decoration.fit;
   if (fit.contact)
     json["on_top"] = {{"contact_mm", mm(*fit.contact)},
                       {"peak_flat_mm", mm_or_null(fit.peak_flat)},
@@ -428,7 +428,8 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);
   json["around"] = around_json(plan.around);
   json["perch"] = Json::array();
-  for (const auto& perch : plan.perch) json["perch"].push_back(perch_json(perch, run.scales));
+  for (const auto& decoration : plan.decorations)
+    json["perch"].push_back(decoration_json(decoration, run.scales));
   json["dust"] = dusts_json(plan.dust, run.scales);
   if (plan.cut) json["cut"] = cut_json(*plan.cut, plan.piece);
   json["bottles"] = bottles_json(plan.bottles);

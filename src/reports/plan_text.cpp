@@ -124,7 +124,7 @@ std::string pour_text(const planning::PourTally& pour, const planning::Run& run)
                            "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pour.batter.weighing);
   text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) +
-          lye_lines(pour.batter.weighing) + heat_text(*pour.batter.heat);
+          lye_lines(pour.batter.weighing) + heat_text(pour.batter.heat);
   text += layer_lines(pour);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
                " below the brim, " + depth_text(pour.poured_to) +
@@ -212,7 +212,7 @@ std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& 
             "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
   text += ingredient_table(pipe.batter.weighing);
   text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
-          lye_lines(pipe.batter.weighing) + heat_text(*pipe.batter.heat);
+          lye_lines(pipe.batter.weighing) + heat_text(pipe.batter.heat);
   text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
                " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
                grams(pipe.batter.mass_each) + " at this whip, overrun " +
@@ -304,14 +304,14 @@ std::string batch_limits_text(const planning::Plan& plan) {
 
 std::string in_mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
 
-std::string on_top_line(const planning::PerchFit& fit) {
+std::string on_top_line(const planning::DecorationFit& fit) {
   std::string text = "Sits on a circle " + in_mm(*fit.contact) + " across";
   if (fit.peak_flat) text += " (the peak is flat over " + in_mm(*fit.peak_flat) + ")";
   return line(text + ", stands " + in_mm(*fit.stands_proud) + " proud, " + ml(fit.sunk) +
               " of it sunk.");
 }
 
-std::string buried_text(const planning::PerchFit& fit) {
+std::string buried_text(const planning::DecorationFit& fit) {
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::right});
   table.row({"Embed, with the least cover to", "floor", "wall", "pour line", "next one"});
   // A round hollow has no floor or no wall to keep clear of.
@@ -325,21 +325,23 @@ std::string buried_text(const planning::PerchFit& fit) {
          line("They take " + ml(fit.displaced) + " of the base's room, which is not poured.");
 }
 
-std::string perch_text(const planning::Plan& plan, const planning::Run& run) {
+std::string decoration_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
-  for (const auto& perch : plan.perch) {
-    text += title("PERCH  " + perch.name, "melt " + on_scale(perch.make, run.scales.large.reads));
-    std::string made = perch.material + ", " + beside_scale(perch.make, run.scales.large.reads) +
-                       " by weight. " + counted(perch.casts, "cast", "casts");
-    if (!perch.mould.empty())
-      made += " in " + perch.mould + ": " +
-              counted(perch.cavity_fills, "cavity fill, ", "cavity fills, ") +
-              counted(perch.tray_fills, "tray fill", "tray fills");
-    if (perch.time) made += ", " + minutes(*perch.time);
-    text += line(made + "; " + ml(perch.volume_each) + ", " + grams(perch.mass_each) + " each, " +
-                 perch.count_text + ".");
-    if (perch.fit.contact) text += on_top_line(perch.fit);
-    if (!perch.fit.embeds.empty()) text += buried_text(perch.fit);
+  for (const auto& decoration : plan.decorations) {
+    text += title("PERCH  " + decoration.name,
+                  "melt " + on_scale(decoration.make, run.scales.large.reads));
+    std::string made = decoration.material + ", " +
+                       beside_scale(decoration.make, run.scales.large.reads) + " by weight. " +
+                       counted(decoration.casts, "cast", "casts");
+    if (!decoration.mould.empty())
+      made += " in " + decoration.mould + ": " +
+              counted(decoration.cavity_fills, "cavity fill, ", "cavity fills, ") +
+              counted(decoration.tray_fills, "tray fill", "tray fills");
+    if (decoration.time) made += ", " + minutes(*decoration.time);
+    text += line(made + "; " + ml(decoration.volume_each) + ", " + grams(decoration.mass_each) +
+                 " each, " + decoration.count_text + ".");
+    if (decoration.fit.contact) text += on_top_line(decoration.fit);
+    if (!decoration.fit.embeds.empty()) text += buried_text(decoration.fit);
     text += "\n";
   }
   return text;
@@ -507,7 +509,7 @@ std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   std::string batches;
   for (const auto& batch : plan.batches) batches += batch_text(batch, plan, run);
   return dangers_text(plan) + head_text(plan, run) + batches + whole_run_text(plan) +
-         perch_text(plan, run) + dust_text(plan.dust, run) + cut_text(plan) +
+         decoration_text(plan, run) + dust_text(plan.dust, run) + cut_text(plan) +
          bottles_text(plan.bottles) + piece_text(plan) + label_text(plan) + cautions_text(plan) +
          first_aid_text();
 }

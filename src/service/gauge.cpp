@@ -2,11 +2,12 @@
 
 #include "geometry/files/mesh_writing.h"
 #include "geometry/sections/filled_part.h"
+#include "moulds/mesh_cavity.h"
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
 #include "reports/mould_picture.h"
+#include "runs/level_reading.h"
 #include "service/cut_open.h"
-#include "service/cut_reading.h"
 #include "service/gauge_embeds.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
@@ -206,7 +207,7 @@ std::optional<reports::TiltFinding> tilt(const GaugeRequest& request, const User
   const double holding = moulds::holding_of(findings.mould, solid);
   const geometry::Tilt tilt{
       read_angle(*request.prop, terms.place("prop")),
-      read_low_side(request.low_side.value_or("+x"), terms.place("low-side"))};
+      runs::read_low_side(request.low_side.value_or("+x"), terms.place("low-side"))};
   check(tilt, terms.place("prop"));
   const geometry::TiltedPour pour(solid, tilt);
   Length mark;

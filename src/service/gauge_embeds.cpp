@@ -3,7 +3,7 @@
 #include "geometry/sections/filled_part.h"
 #include "moulds/mould_file.h"
 #include "moulds/mould_solid.h"
-#include "planning/embed.h"
+#include "planning/embed_solid.h"
 #include "units/reading.h"
 
 namespace brimwright::service {

@@ -4,6 +4,7 @@
 #include "moulds/mesh_memory.h"
 #include "moulds/mould_file.h"
 #include "planning/plan.h"
+#include "planning/shared_pot.h"
 #include "planning/tips.h"
 #include "reports/bench_sheet.h"
 #include "reports/catalogue_report.h"
@@ -14,13 +15,13 @@
 #include "reports/plan_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
+#include "runs/run_file.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
 #include "service/piece_files.h"
-#include "service/run_file.h"
 #include "units/fields.h"
 #include "units/reading.h"
 #include "units/shown_text.h"
@@ -53,7 +54,7 @@ std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
 }
 
 bool is_searching(const planning::Run& run) {
-  return std::any_of(run.perch.begin(), run.perch.end(), [](const auto& decoration) {
+  return std::any_of(run.decorations.begin(), run.decorations.end(), [](const auto& decoration) {
     const auto* buried = std::get_if<planning::Buried>(&decoration.where);
     return buried != nullptr && std::holds_alternative<planning::FindPlaces>(buried->places);
   });
@@ -67,14 +68,22 @@ planning::Run run_of(const RunRequest& request, const UserTerms& terms,
   if (request.sell) sell = pieces_from(*request.sell, terms.place("sell"));
   const Fields file =
       request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
-  planning::Run run = read_run(file, library, sell);
+  planning::Run run = runs::read_run(file, library, sell);
   // A search for places takes seconds: not for who answers what is quickly said.
   if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(request.file);
   return run;
 }
 
-planning::Plan gated_plan(const planning::Run& run, const geometry::Progress& progress) {
-  planning::Plan plan = planning::plan(run, progress);
+/// What was measured for earlier requests, where the library says that there are many.
+planning::MeasureMemory* memory_beside(const moulds::Library& library) {
+  static planning::MeasureMemory memory;
+  return library.memory ? &memory : nullptr;
+}
+
+planning::Plan gated_plan(const planning::Run& run, const moulds::Library& library,
+                          const geometry::Progress& progress) {
+  planning::Plan plan =
+      planning::plan(run, {.progress = progress, .memory = memory_beside(library)});
   for (const auto& batch : plan.batches) {
     pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
     for (const auto& whipping : batch.whippings)
@@ -159,7 +168,7 @@ Reply planned(const PlanRequest& request, const Request& asked, const moulds::Li
   const planning::LyeStory story = read_lye_story(request, asked.terms);
   planning::Run run = told_run(request, asked.terms, library, callbacks);
   buy_for_all(run, story);
-  planning::Plan plan = gated_plan(run, callbacks.progress);
+  planning::Plan plan = gated_plan(run, library, callbacks.progress);
   const auto made = made_lye(plan, run, story);
   refuse_knife_alone(request, asked.terms);
   auto files = files_of(request, run, plan);
@@ -197,7 +206,7 @@ Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
                       const moulds::Library& library, const Callbacks& callbacks) {
   const auto paper = paper_of(request, terms);
   const planning::Run run = told_run(request, terms, library, callbacks);
-  const planning::Plan plan = gated_plan(run, callbacks.progress);
+  const planning::Plan plan = gated_plan(run, library, callbacks.progress);
   const auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan));
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;

@@ -1,6 +1,7 @@
 // Times the whole program as a maker meets it, each case in one interleaved run, and prints the
 // medians.
 #include "moulds/shape.h"
+#include "moulds/shape_solid.h"
 #include "units/quantity.h"
 
 #include <spawn.h>

@@ -1,9 +1,13 @@
 // Times an answer to "plan this" inside one process, as the server gives it after each key: asked
 // again, with another number of pieces, another pour line and another topping. Prints medians of
 // the thread's processor time, which a busy machine changes less than the clock's. Words: how often
-// each is asked, and a part of the runs' names, to ask only those.
+// each is asked, and a part of the runs' names, to ask only those. Then, for each run, 300 other
+// numbers of pieces planned from one measuring, all together.
 #include "moulds/mesh_memory.h"
+#include "planning/plan.h"
+#include "runs/run_file.h"
 #include "service/service.h"
+#include "units/user_error.h"
 
 #include <nlohmann/json.hpp>
 #include <unistd.h>
@@ -110,6 +114,23 @@ double milliseconds_of(const fs::path& file, const Json& run, const moulds::Libr
   return took;
 }
 
+/// Milliseconds in which `numbers` other numbers of pieces are planned, and how many of them can be
+/// made; the run is read and measured before.
+std::pair<double, int> other_numbers(const fs::path& file, const moulds::Library& library,
+                                     std::int64_t numbers) {
+  const auto run = runs::read_run(file.string(), library, {});
+  const auto measured = planning::measured(run);
+  planning::BatchTrials trials(run, measured);
+  int made = 0;
+  const double start = spent_milliseconds();
+  for (std::int64_t sell = run.sell + 1; sell <= run.sell + numbers; ++sell) try {
+      made += planning::plan_for(sell, run, measured, trials).pieces.sell == sell ? 1 : 0;
+    } catch (const UserError&) {
+      continue;  // no batches of that number are within their limits
+    }
+  return {spent_milliseconds() - start, made};
+}
+
 /// A change such as a key makes, never the same twice; nothing where the run has no such thing.
 using Change = std::function<bool(Json& run, int turn)>;
 
@@ -180,6 +201,13 @@ int main(int count, char** words) {
       std::fflush(stdout);
     }
     std::printf("\n");
+  }
+  constexpr std::int64_t numbers = 300;
+  std::printf("\n%-28s %9s %9s\n", "300 other numbers, ms", "together", "can be");
+  for (const auto& file : runs) {
+    if (file.filename().string().find(only) == std::string::npos) continue;
+    const auto [took, made] = other_numbers(file, library, numbers);
+    std::printf("%-28s %9.1f %9d\n", file.filename().c_str(), took, made);
   }
   fs::remove_all(folder);
 }

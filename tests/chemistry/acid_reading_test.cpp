@@ -2,6 +2,8 @@
 
 #include "chemistry/acid_names.h"
 #include "chemistry/acids.h"
+#include "chemistry/proportions.h"
+#include "chemistry/rate_cautions.h"
 #include "chemistry/saponified.h"
 #include "formulas.h"
 

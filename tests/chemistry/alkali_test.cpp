@@ -1,6 +1,9 @@
 #include "chemistry/alkali.h"
 
 #include "chemistry/acids.h"
+#include "chemistry/alkali_data.h"
+#include "chemistry/fats.h"
+#include "chemistry/lye_need.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

@@ -1,5 +1,10 @@
-#include "chemistry/batter.h"
 
+#include "chemistry/batter_density.h"
+#include "chemistry/fat_density.h"
+#include "chemistry/fats.h"
+#include "chemistry/lye_need.h"
+#include "chemistry/proportions.h"
+#include "chemistry/rate_cautions.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

@@ -1,4 +1,9 @@
 #include "chemistry/acids.h"
+#include "chemistry/batter_density.h"
+#include "chemistry/fats.h"
+#include "chemistry/formula_file.h"
+#include "chemistry/proportions.h"
+#include "chemistry/rate_cautions.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

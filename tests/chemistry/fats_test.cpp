@@ -1,5 +1,6 @@
 #include "chemistry/fats.h"
 
+#include "chemistry/fat_density.h"
 #include "chemistry/theoretical_value.h"
 #include "units/fields.h"
 

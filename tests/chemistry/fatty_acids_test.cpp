@@ -1,5 +1,7 @@
 #include "chemistry/fatty_acids.h"
 
+#include "chemistry/fats.h"
+#include "chemistry/lye_need.h"
 #include "chemistry/theoretical_value.h"
 
 #include <catch2/catch.hpp>

@@ -1,5 +1,9 @@
 #include "formulas.h"
 
+#include "chemistry/formula_file.h"
+#include "chemistry/lye_need.h"
+#include "chemistry/proportions.h"
+
 #include <catch2/catch.hpp>
 #include <rapidcheck.h>
 

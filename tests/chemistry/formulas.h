@@ -1,12 +1,10 @@
 #pragma once
 
 #include "chemistry/alkali.h"
-#include "chemistry/batter.h"
 #include "chemistry/crystallisation.h"
-#include "chemistry/fats.h"
+#include "chemistry/fat.h"
 #include "chemistry/formula.h"
 #include "chemistry/heat_findings.h"
-#include "chemistry/liquids.h"
 #include "chemistry/lye.h"
 #include "chemistry/lye_enthalpy.h"
 #include "chemistry/salts.h"

@@ -137,7 +137,7 @@ TEST_CASE("goes on a scale add up at worst and by their root when likely", "[che
                 {{Alkali::potassium_hydroxide, whole, whole, whole, 100 * gram, gram}},
                 {}};
   Weighing four = once;
-  four.alkalis[0].goes = 4;
+  four.alkalis[0].weighings = 4;
   const auto a = once.superfat(), b = four.superfat();
   CHECK_THAT((b.nominal - b.low).of_one(), WithinRel(4 * (a.nominal - a.low).of_one(), 1e-9));
   CHECK_THAT(b.likely_by_scales.of_one(), WithinRel(2 * a.likely_by_scales.of_one(), 1e-9));

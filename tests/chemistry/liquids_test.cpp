@@ -1,7 +1,7 @@
 #include "chemistry/liquids.h"
 
-#include "chemistry/batter.h"
 #include "chemistry/liquid_compositions.h"
+#include "chemistry/proportions.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

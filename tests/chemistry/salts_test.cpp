@@ -1,5 +1,7 @@
 #include "chemistry/salts.h"
 
+#include "chemistry/batter_density.h"
+#include "chemistry/proportions.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

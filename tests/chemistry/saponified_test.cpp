@@ -1,9 +1,10 @@
 #include "chemistry/saponified.h"
 
 #include "chemistry/acids.h"
-#include "chemistry/batter.h"
+#include "chemistry/fats.h"
 #include "chemistry/inci.h"
 #include "chemistry/inci_data.h"
+#include "chemistry/proportions.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>

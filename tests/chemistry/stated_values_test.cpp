@@ -1,3 +1,5 @@
+#include "chemistry/fats.h"
+#include "chemistry/formula_file.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/supplied_values.h"
 #include "chemistry/user_fats.h"

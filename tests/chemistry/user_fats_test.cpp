@@ -1,5 +1,8 @@
 #include "chemistry/user_fats.h"
 
+#include "chemistry/fat_density.h"
+#include "chemistry/fats.h"
+#include "chemistry/formula_file.h"
 #include "chemistry/supplied_values.h"
 #include "chemistry/theoretical_value.h"
 #include "formulas.h"

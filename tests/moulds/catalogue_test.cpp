@@ -5,6 +5,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_file.h"
 #include "moulds/shape.h"
+#include "moulds/shape_reading.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,7 @@
 #include "moulds/mesh_memory.h"
 
 #include "moulds/library.h"
+#include "moulds/mesh_reading.h"
 #include "moulds/mould_file.h"
 #include "scratch_folder.h"
 

@@ -10,6 +10,8 @@
 #include "moulds/casting_box.h"
 #include "moulds/fit.h"
 #include "moulds/mould_file.h"
+#include "moulds/shape_curve.h"
+#include "moulds/shape_solid.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>

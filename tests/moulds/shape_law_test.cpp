@@ -1,6 +1,8 @@
 #include "any_shape.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "moulds/shape.h"
+#include "moulds/shape_curve.h"
+#include "moulds/shape_solid.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

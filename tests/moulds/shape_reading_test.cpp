@@ -1,4 +1,7 @@
+#include "moulds/shape_reading.h"
+
 #include "moulds/shape.h"
+#include "moulds/shape_curve.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,8 +1,11 @@
 // Two ways to one number: the closed form against the level curve of the shape's own solid.
 
+#include "moulds/shape_solid.h"
+
 #include "geometry/levels/level_curve.h"
 #include "geometry/repair/mesh_checks.h"
 #include "moulds/shape.h"
+#include "moulds/shape_curve.h"
 
 #include <catch2/catch.hpp>
 

@@ -4,6 +4,8 @@
 
 #include "moulds/shape.h"
 
+#include "moulds/shape_curve.h"
+
 #include <catch2/catch.hpp>
 
 #include <cmath>

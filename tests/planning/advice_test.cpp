@@ -1,8 +1,8 @@
 // Advice with a figure holds when it is taken, and one step further is worse. What the program can
 // be asked for by its commands is tried by tests/laws/advice_test.py, which lists it.
 
-#include "chemistry/batter.h"
 #include "chemistry/least_batch.h"
+#include "chemistry/proportions.h"
 #include "planning/fit_remarks.h"
 #include "planning/layer_solids.h"
 #include "planning/plan.h"
@@ -10,6 +10,7 @@
 #include "sample_run.h"
 #include "solids.h"
 #include "units/reading.h"
+#include "weighed.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
@@ -123,8 +124,8 @@ TEST_CASE("a decoration pressed into a brimful cup spills, and it is said how mu
   // brim. 2 ml of 50 cm2 are 0.4 mm.
   Run run = paper_run();
   run.pour.line = BelowBrim{Length{}};
-  run.perch.push_back(paper_brick());
-  run.perch[0].where = OnTop{.sinks = 5 * millimetre};
+  run.decorations.push_back(paper_brick());
+  run.decorations[0].where = OnTop{.sinks = 5 * millimetre};
   CHECK_THAT(spill_remark(run), Contains("pushes up 2 ml, and 2 ml of batter spill over"));
   CHECK_THAT(spill_remark(run), Contains("pour to 0.4 mm (0.02 in) below the brim or lower"));
   run.pour.line = BelowBrim{0.4 * millimetre};
@@ -140,12 +141,12 @@ TEST_CASE("what is pressed into a nearly brimful cup over an embed leaves room b
   rc::prop("the line that is said holds, and a tenth higher spills", [] {
     Run run = paper_run();
     run.pour.line = BelowBrim{*rc::gen::inRange(0, 5) * 0.1 * millimetre};
-    run.perch.push_back(paper_brick());
-    run.perch[0].where = OnTop{.sinks = *rc::gen::inRange(20, 90) * 0.1 * millimetre};
-    run.perch.push_back(paper_ball());
-    run.perch[1].where =
+    run.decorations.push_back(paper_brick());
+    run.decorations[0].where = OnTop{.sinks = *rc::gen::inRange(20, 90) * 0.1 * millimetre};
+    run.decorations.push_back(paper_ball());
+    run.decorations[1].where =
         Buried{std::vector<BuriedAt>{{30 * millimetre, {}, 9 * millimetre, {}}}, Length{}, false};
-    std::get<InMould>(run.perch[1].made).form = CastForm::one_cast;
+    std::get<InMould>(run.decorations[1].made).form = CastForm::one_cast;
     const auto said = spill_remark(run);
     RC_PRE(!said.empty());
     const auto match = found_in(said, "pour to ([0-9.]+) mm \\(([0-9.]+) in\\)");

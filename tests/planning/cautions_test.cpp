@@ -61,7 +61,7 @@ TEST_CASE("every caution is short enough to be read at the bench", "[planning]")
   run.pipe->formula.additives = {lavender(1 * percent)};
   run.pipe->warmth = chilled();
   run.dust.push_back({"mica", 0.1 * gram});
-  run.perch.push_back(paper_brick());
+  run.decorations.push_back(paper_brick());
   const auto cautions = bench_cautions(run);
   CHECK(cautions.size() == 15);
   for (const auto& caution : cautions) {
@@ -88,7 +88,7 @@ TEST_CASE("a plain pour was told of whipping, melting and lye that waits", "[pla
   run.lye_pot = PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
   CHECK(has_topic(run, Topic::chilled_lye));
   CHECK_FALSE(has_topic(run, Topic::melting));
-  run.perch.push_back(paper_brick());
+  run.decorations.push_back(paper_brick());
   CHECK(has_topic(run, Topic::melting));
 }
 

@@ -1,6 +1,7 @@
 #include "planning/cut_loaf.h"
 
 #include "planning/piece_tally.h"
+#include "planning/plan.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>
@@ -65,7 +66,7 @@ TEST_CASE("a cut bar is not labelled with the rods of its offcuts", "[planning]"
   // Trims of 20 mm at either end leave three bars, from -30 mm on.
   Run run = sliced_run();
   run.cut->end_trim = 20 * millimetre;
-  run.perch.push_back(buried(paper_brick(), {at(-39, 0, 5)}));
+  run.decorations.push_back(buried(paper_brick(), {at(-39, 0, 5)}));
   const Plan plan = planning::plan(run);
   REQUIRE(plan.piece.bars.size() == 3);
   // The brick reaches from -49 to -29 mm, 1 mm of it into the first bar: 1 x 20 x 10 mm, 0.2 ml.
@@ -81,7 +82,7 @@ TEST_CASE("an embed's room in a bar is not counted at the base's density", "[pla
   // A rod of 10 mm through the middle, 80 mm long: pi/4 x 100 x 20 mm = 1.5708 ml of 2 g/ml in each
   // of the three inner bars, half as much in the outer ones.
   Run run = sliced_run();
-  run.perch.push_back(buried(rod(10, 80, 2), {at(0, 0, 5)}));
+  run.decorations.push_back(buried(rod(10, 80, 2), {at(0, 0, 5)}));
   const Plan plan = planning::plan(run);
   const double in_inner = pi / 4 * 100 * 20 / 1000;
   REQUIRE(plan.piece.bars.size() == 5);
@@ -96,8 +97,8 @@ TEST_CASE("an embed's room in a bar is not counted at the base's density", "[pla
 TEST_CASE("the label starts from the lightest bar, not from the mean", "[planning]") {
   // Heavy bricks in two of five bars: 4 ml of 1.03 g/ml each make those 20.12 g, the others 20.
   Run run = sliced_run();
-  run.perch.push_back(buried(paper_brick(), {at(-20, 0, 5), at(20, 0, 5)}));
-  run.perch.back().density = 3 * gram_per_millilitre;
+  run.decorations.push_back(buried(paper_brick(), {at(-20, 0, 5), at(20, 0, 5)}));
+  run.decorations.back().density = 3 * gram_per_millilitre;
   const Plan plan = planning::plan(run);
   REQUIRE(plan.label->lightest);
   const Mass lightest = *plan.piece.bars[plan.piece.lightest_bar].cured;
@@ -127,10 +128,10 @@ TEST_CASE("a drizzle over a loaf is shared by the top's area, and one on each ba
   coat.name = "Coat";
   coat.made = Drizzle{50 * square_centimetre, 1 * millimetre};
   coat.density = 1 * gram_per_millilitre;
-  run.perch.push_back(coat);
+  run.decorations.push_back(coat);
   Decoration each = paper_brick();
   each.per_piece = 1;
-  run.perch.push_back(each);
+  run.decorations.push_back(each);
   const Plan plan = planning::plan(run);
   REQUIRE(plan.piece.bars.size() == 4);
   // 5 ml over the whole top of 100 mm: 1 g on a bar. Of the bricks each bar has one of 4.12 g.
@@ -143,7 +144,7 @@ TEST_CASE("of what is set on a loaf without a place the lightest bar is sure of 
   Run run = sliced_run();
   Decoration loose = paper_brick();
   loose.per_cast = 5;
-  run.perch.push_back(loose);
+  run.decorations.push_back(loose);
   const Plan plan = planning::plan(run);
   CHECK_THAT(g(plan.piece.bars[0].fresh), WithinAbs(20, 1e-6));
   CHECK_THAT(g(plan.piece.fresh), WithinAbs(20 + 4.12, 1e-6));
@@ -194,7 +195,7 @@ TEST_CASE(
     "the names on a label of a cut loaf are of a bar, not of a loaf's base with a bar's embeds",
     "[planning]") {
   Run run = sliced_run();
-  run.perch.push_back(buried(rod(10, 80, 2), {at(0, 0, 5)}));
+  run.decorations.push_back(buried(rod(10, 80, 2), {at(0, 0, 5)}));
   const Plan plan = planning::plan(run);
   CHECK_THAT(g(plan.label->as_charged.total), WithinRel(g(plan.piece.fresh), 1e-3));
 }
@@ -210,29 +211,29 @@ TEST_CASE("a loaf's bar cures by its own weight", "[planning]") {
 
 TEST_CASE("a rod as long as its slab passes", "[planning]") {
   Run run = sliced_run();
-  run.perch.push_back(buried(rod(10, 100, 2), {at(0, 0, 5)}));
-  std::get<Buried>(run.perch[0].where).cover = 4 * millimetre;
+  run.decorations.push_back(buried(rod(10, 100, 2), {at(0, 0, 5)}));
+  std::get<Buried>(run.decorations[0].where).cover = 4 * millimetre;
   const Plan plan = planning::plan(run);
-  const auto& embed = plan.perch[0].fit.embeds.at(0);
+  const auto& embed = plan.decorations[0].fit.embeds.at(0);
   // Beside it 50/2 - 5 mm to the long walls; its ends meet the short ones, as they are to.
   CHECK_THAT(embed.wall_cover / millimetre, WithinAbs(20, 0.01));
   for (const auto& caution : plan.cautions) CHECK_THAT(caution.text, !Contains("to the wall"));
   const double in_bar = pi / 4 * 100 * 20 / 1000;
   CHECK_THAT(g(part_of(plan, "Rod", 0)), WithinRel(2 * in_bar, 1e-6));
   CHECK_THAT(g(part_of(plan, "Rod", 4)), WithinRel(2 * in_bar, 1e-6));
-  run.perch[0].made = Rod{10 * millimetre, 100.1 * millimetre};
+  run.decorations[0].made = Rod{10 * millimetre, 100.1 * millimetre};
   CHECK_THROWS_WITH(planning::plan(run), Contains("sticks out"));
-  run.perch[0].made = Rod{10 * millimetre, 100 * millimetre};
-  run.perch[0].where = Buried{FindPlaces{geometry::Lying::level}, Length{}, false};
+  run.decorations[0].made = Rod{10 * millimetre, 100 * millimetre};
+  run.decorations[0].where = Buried{FindPlaces{geometry::Lying::level}, Length{}, false};
   CHECK_NOTHROW(planning::plan(run));
 }
 
 TEST_CASE("an embed that lies on the floor passes, and its missing cover is said", "[planning]") {
   Run run = sliced_run();
-  run.perch.push_back(buried(paper_brick(), {at(0, 0, 0)}));
-  std::get<Buried>(run.perch[0].where).cover = 4 * millimetre;
+  run.decorations.push_back(buried(paper_brick(), {at(0, 0, 0)}));
+  std::get<Buried>(run.decorations[0].where).cover = 4 * millimetre;
   const Plan plan = planning::plan(run);
-  CHECK_THAT(plan.perch[0].fit.embeds.at(0).floor_cover / millimetre, WithinAbs(0, 0.02));
+  CHECK_THAT(plan.decorations[0].fit.embeds.at(0).floor_cover / millimetre, WithinAbs(0, 0.02));
   bool said = false;
   for (const auto& caution : plan.cautions)
     said |= caution.text.find("Brick has 0 mm to the floor") != std::string::npos;
@@ -262,9 +263,9 @@ TEST_CASE("of each material of a loaf, bars, offcuts, kerf and planing are the w
     run.cut->face_planing = mm(0, 5) * millimetre;
     const bool pressed_in = *rc::gen::arbitrary<bool>();
     const Turned turned{Angle::in_degrees(mm(0, 3600)), {}, Angle::in_degrees(mm(-300, 300))};
-    run.perch.push_back(
+    run.decorations.push_back(
         buried(rod(8, mm(200, 900), mm(8, 30)), {at(mm(-200, 200), -14, 6, turned)}, pressed_in));
-    run.perch.push_back(
+    run.decorations.push_back(
         buried(paper_ball(), {at(mm(-550, -100), 14, 5), at(mm(100, 550), 14, 12)}, pressed_in));
     std::optional<Plan> planned;
     try {
@@ -278,11 +279,11 @@ TEST_CASE("of each material of a loaf, bars, offcuts, kerf and planing are the w
     const Volume poured = planned->pour.batter.volume_each;
     RC_ASSERT(abs(base - poured) < 1e-6 * poured);
     Mass whole = poured * planned->pour.batter.density;
-    for (std::size_t i = 0; i < run.perch.size(); ++i) {
+    for (std::size_t i = 0; i < run.decorations.size(); ++i) {
       const Volume of_loaf =
-          static_cast<double>(run.perch[i].per_cast) * planned->perch[i].volume_each;
+          static_cast<double>(run.decorations[i].per_cast) * planned->decorations[i].volume_each;
       RC_ASSERT(abs(cut.inclusions[i].whole() - of_loaf) < 1e-6 * of_loaf);
-      whole += of_loaf * run.perch[i].density;
+      whole += of_loaf * run.decorations[i].density;
     }
     const auto& piece = planned->piece;
     Mass all = piece.cut_off.offcuts + piece.cut_off.kerf + piece.cut_off.planing;

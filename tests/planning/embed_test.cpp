@@ -1,5 +1,5 @@
-#include "planning/embed.h"
 
+#include "planning/plan.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>
@@ -24,7 +24,7 @@ Run run_with_bricks(std::vector<BuriedAt> places, bool pressed_in = false) {
   Decoration brick = paper_brick();
   brick.per_cast = static_cast<std::int64_t>(places.size());
   brick.where = Buried{std::move(places), 3 * millimetre, pressed_in};
-  run.perch.push_back(brick);
+  run.decorations.push_back(brick);
   return run;
 }
 
@@ -35,7 +35,7 @@ double ml(Volume volume) { return volume / millilitre; }
 
 TEST_CASE("a buried brick takes its room off the batter, and its cover is measured", "[planning]") {
   const Plan plan = planning::plan(run_with_bricks({at(0, 0, 5)}));
-  const auto& embed = plan.perch[0].fit.embeds.at(0);
+  const auto& embed = plan.decorations[0].fit.embeds.at(0);
   // On paper: 5 mm over the floor, 18 - 15 = 3 mm under the line, (50 - 20) / 2 = 15 mm to the
   // nearer walls. It is 20 x 20 x 10 mm = 4 ml, so 90 - 4 = 86 ml are poured.
   CHECK_THAT(mm(embed.floor_cover), WithinAbs(5, 1e-6));
@@ -57,7 +57,7 @@ TEST_CASE("a brick that stands out of the base displaces what is below the line 
           "[planning]") {
   const Angle quarter = Angle::in_degrees(90);
   const Plan plan = planning::plan(run_with_bricks({at(0, 0, 4, {{}, quarter, {}})}));
-  const auto& fit = plan.perch[0].fit;
+  const auto& fit = plan.decorations[0].fit;
   // Turned about y it is 10 x 20 mm wide and 20 mm tall: from 4 to 24 mm, 14 mm of them below the
   // line and 2 mm between line and brim. 200 mm2 x 14 mm and x 2 mm.
   CHECK_THAT(mm(fit.embeds.at(0).line_cover), WithinAbs(-6, 1e-6));
@@ -70,15 +70,15 @@ TEST_CASE("a brick that stands out of the base displaces what is below the line 
 TEST_CASE("two bricks side by side know their gap, and may not meet", "[planning]") {
   const Plan plan = planning::plan(run_with_bricks({at(-20, 0, 5), at(15, 0, 5)}));
   // Faces at -10 and 5 mm.
-  CHECK_THAT(mm(*plan.perch[0].fit.embeds.at(0).apart), WithinAbs(15, 1e-6));
+  CHECK_THAT(mm(*plan.decorations[0].fit.embeds.at(0).apart), WithinAbs(15, 1e-6));
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 0, 5), at(10, 5, 5)})),
                     Contains("/perch/0/buried/places/1: meets the embed at place 0"));
 }
 
 TEST_CASE("bricks of two decorations may not meet either", "[planning]") {
   Run run = run_with_bricks({at(0, 0, 5)});
-  run.perch.push_back(run.perch[0]);
-  run.perch[1].name = "Second brick";
+  run.decorations.push_back(run.decorations[0]);
+  run.decorations[1].name = "Second brick";
   CHECK_THROWS_WITH(planning::plan(run), Contains("Second brick meets one of Brick"));
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("an embed that leaves the cavity is refused with what would fit", "[pl
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 0, 18.5)})),
                     Contains("lies above the pour line"));
   Run run = run_with_bricks({at(0, 0, 1)});
-  std::get<InMould>(run.perch[0].made).mould = block_mould(60, 60, 10);
+  std::get<InMould>(run.decorations[0].made).mould = block_mould(60, 60, 10);
   // 60 x 60 mm do not go into 50 mm, however they are turned: with 3 mm cover 44 mm would.
   CHECK_THROWS_WITH(planning::plan(run), Contains("across would fit with 3 mm cover"));
 }
@@ -105,72 +105,74 @@ TEST_CASE("too little cover is said with both figures", "[planning]") {
 TEST_CASE("the search for places gives as many as are asked for, or says how many fit",
           "[planning]") {
   Run run = run_with_bricks({at(0, 0, 5)});
-  run.perch[0].per_cast = 4;
-  run.perch[0].where = Buried{FindPlaces{geometry::Lying::level}, 3 * millimetre, false};
+  run.decorations[0].per_cast = 4;
+  run.decorations[0].where = Buried{FindPlaces{geometry::Lying::level}, 3 * millimetre, false};
   const Plan plan = planning::plan(run);
-  REQUIRE(plan.perch[0].fit.embeds.size() == 4);
+  REQUIRE(plan.decorations[0].fit.embeds.size() == 4);
   CHECK_THAT(ml(plan.pour.displaced), WithinAbs(16, 1e-9));
   // Between walls 3 mm in, 94 x 44 mm hold 23 x 23 mm tiles less 3: four by one, or 4 x 1 more at
   // most; a hundred do not fit.
-  run.perch[0].per_cast = 100;
+  run.decorations[0].per_cast = 100;
   CHECK_THROWS_WITH(planning::plan(run), Contains("of 100 fit with 3 mm cover"));
 }
 
 TEST_CASE("a search is made once for what it depends on, and again when that changes",
           "[planning]") {
-  // The brick in a length that no other test buries, so that nobody searched for it before.
+  MeasureMemory memory;
   Run run = run_with_bricks({at(0, 0, 5)});
-  run.perch[0].made = Rod{7.77 * millimetre, 13 * millimetre};
-  run.perch[0].per_cast = 3;
+  run.decorations[0].made = Rod{7.77 * millimetre, 13 * millimetre};
+  run.decorations[0].per_cast = 3;
   const auto searched = [&](Length cover) {
-    run.perch[0].where = Buried{FindPlaces{geometry::Lying::level}, cover, false};
+    run.decorations[0].where = Buried{FindPlaces{geometry::Lying::level}, cover, false};
     bool told = false;
-    const Plan plan = planning::plan(run, [&](double) { told = true; });
+    const Plan plan =
+        planning::plan(run, {.progress = [&](double) { told = true; }, .memory = &memory});
     const Length least = cover - 1e-5 * millimetre;  // packed() proves it but for a hair
-    for (const auto& embed : plan.perch[0].fit.embeds) {
+    for (const auto& embed : plan.decorations[0].fit.embeds) {
       CHECK(embed.wall_cover >= least);
       CHECK(embed.apart.value() >= least);
     }
-    return std::pair(told, plan.perch[0].fit.embeds.at(0).place.move_mm);
+    return std::pair(told, plan.decorations[0].fit.embeds.at(0).place.move_mm);
   };
   const auto first = searched(3 * millimetre);
   CHECK(first.first);
   run.sell += 5;
-  run.perch[0].material = "another base";
+  run.decorations[0].material = "another base";
   const auto second = searched(3 * millimetre);
   CHECK_FALSE(second.first);
   CHECK(second.second == first.second);
   CHECK(searched(4 * millimetre).first);  // which the places for 3 mm need not have
   run.pour.line = FromFloor{17 * millimetre};
   CHECK(searched(3 * millimetre).first);
+  CHECK(memory.packings.count() == 3);
 }
 
 TEST_CASE("a ball on top meets it in the circle of a spherical cap", "[planning]") {
   Run run = paper_run();
-  run.perch.push_back(paper_ball());
-  run.perch[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 14 * millimetre};
-  const PerchFit fit = planning::plan(run).perch[0].fit;
+  run.decorations.push_back(paper_ball());
+  run.decorations[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 14 * millimetre};
+  const DecorationFit fit = planning::plan(run).decorations[0].fit;
   // Spherical cap of height h in a ball of radius R: circle of radius sqrt(h (2 R - h)), volume pi
   // h^2 (3 R - h) / 3 (Zwillinger, CRC Standard Mathematical Tables): 6 mm and 117.286 mm3. Facets
   // lie a little inside.
   CHECK_THAT(mm(*fit.contact), WithinAbs(12, 0.05));
   CHECK_THAT(fit.sunk / cubic_millimetre, WithinAbs(117.286, 1));
   CHECK_THAT(mm(*fit.stands_proud), WithinAbs(18, 1e-6));
-  run.perch[0].where = OnTop{.sinks = 25 * millimetre};
+  run.decorations[0].where = OnTop{.sinks = 25 * millimetre};
   CHECK_THROWS_WITH(planning::plan(run), Contains("/perch/0/on_top/sinks: is 25 mm"));
 }
 
 TEST_CASE("a peak narrower than the circle is said", "[planning]") {
   Run run = paper_run();
-  run.perch.push_back(paper_ball());
-  run.perch[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 8 * millimetre};
+  run.decorations.push_back(paper_ball());
+  run.decorations[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 8 * millimetre};
   const auto said = [&](const std::string& words) {
     const Plan plan = planning::plan(run);
     return std::any_of(plan.cautions.begin(), plan.cautions.end(),
                        [&](const Remark& r) { return r.text.find(words) != std::string::npos; });
   };
   CHECK(said("the peak is flat over 8 mm (0.31 in) only"));
-  run.perch[0].where = OnTop{.sinks = Length{}};
+  run.decorations[0].where = OnTop{.sinks = Length{}};
   CHECK(said("stands on a point and will roll"));
 }
 
@@ -181,12 +183,12 @@ TEST_CASE("rods and drizzles are volumes by their measures", "[planning]") {
   rod.where = Buried{std::vector{at(0, 0, 4)}, 3 * millimetre, false};
   Decoration drizzle = paper_brick();
   drizzle.made = Drizzle{12 * square_centimetre, 1.5 * millimetre};
-  run.perch = {rod, drizzle};
+  run.decorations = {rod, drizzle};
   const Plan plan = planning::plan(run);
   // pi / 4 x 10^2 x 90 mm3 and 12 cm2 x 1.5 mm.
-  CHECK_THAT(ml(plan.perch[0].volume_each), WithinAbs(7.06858, 1e-4));
+  CHECK_THAT(ml(plan.decorations[0].volume_each), WithinAbs(7.06858, 1e-4));
   CHECK_THAT(ml(plan.pour.displaced), WithinAbs(7.06858, 1e-4));
-  CHECK_THAT(ml(plan.perch[1].volume_each), WithinAbs(1.8, 1e-9));
+  CHECK_THAT(ml(plan.decorations[1].volume_each), WithinAbs(1.8, 1e-9));
 }
 
 TEST_CASE("displaced and poured make up what the cavity holds to the line", "[planning][law]") {

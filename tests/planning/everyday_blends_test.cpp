@@ -1,4 +1,6 @@
+#include "chemistry/formula_file.h"
 #include "planning/weighing.h"
+#include "weighed.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,5 +1,6 @@
 #include "planning/label.h"
 
+#include "chemistry/fats.h"
 #include "chemistry/inci_name.h"
 #include "planning/plan.h"
 #include "sample_run.h"
@@ -93,10 +94,10 @@ TEST_CASE("the US label is in the words and units of the US", "[planning]") {
 TEST_CASE("base, topping, decoration and dust make one list", "[planning]") {
   Run run = labelled_run();
   run.pipe = paper_pipe();
-  run.perch.push_back(bead());
-  run.perch[0].label.inci = {{"Sodium Stearate", 30 * percent},
-                             {"Aqua", 40 * percent},
-                             {"Propylene Glycol", 30 * percent}};
+  run.decorations.push_back(bead());
+  run.decorations[0].label.inci = {{"Sodium Stearate", 30 * percent},
+                                   {"Aqua", 40 * percent},
+                                   {"Propylene Glycol", 30 * percent}};
   run.dust.push_back(
       {"gold mica", 0.05 * gram, {{{"Mica", 60 * percent}, {"CI 77491", 40 * percent}}, {}, ""}});
   const Plan plan = planning::plan(run);
@@ -115,7 +116,7 @@ TEST_CASE("base, topping, decoration and dust make one list", "[planning]") {
 
 TEST_CASE("what has no composition is listed as such, and asked for", "[planning]") {
   Run run = labelled_run();
-  run.perch.push_back(bead());
+  run.decorations.push_back(bead());
   const Plan plan = planning::plan(run);
   CHECK_THAT(plan.label->as_saponified.text,
              Contains("\"clear melt-and-pour base\" (INCI name not given: ask its supplier)"));
@@ -375,8 +376,8 @@ TEST_CASE("ingredients stand in descending mass, colours last", "[planning][law]
     run.pour.formula.additives = {scent("a", *rc::gen::inRange(1, 40) * (0.1 * percent))};
     run.pour.formula.additives.back().label = {
         {}, {{"Linalool", *rc::gen::inRange(1, 100) * percent}}, "A"};
-    run.perch.push_back(bead());
-    run.perch[0].per_piece = *rc::gen::inRange(1, 9);
+    run.decorations.push_back(bead());
+    run.decorations[0].per_piece = *rc::gen::inRange(1, 9);
     run.dust.push_back(
         {"mica", *rc::gen::inRange(1, 300) * 0.01 * gram, {{{"Mica", whole}}, {}, ""}});
     const Plan plan = planning::plan(run);

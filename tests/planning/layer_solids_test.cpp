@@ -3,6 +3,8 @@
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "moulds/mould_solid.h"
+#include "moulds/shape_curve.h"
+#include "moulds/shape_solid.h"
 #include "planning/cutting.h"
 #include "planning/layers.h"
 #include "sample_run.h"
@@ -60,7 +62,7 @@ Run block_run(std::vector<Layer> layers) {
 }
 
 std::vector<LayerTally> layers_to_30_mm(const Run& run) {
-  return layers_of(run, FreeCurve(run.pour.mould.curve), 30 * millimetre, plain);
+  return layers_of(run, cavity_of(run), FreeCurve(run.pour.mould.curve), 30 * millimetre, plain);
 }
 
 }  // namespace
@@ -241,7 +243,8 @@ TEST_CASE("a sloping pour's bars each get their share of every layer", "[plannin
   const Run run =
       block_run({{"low", LayerParts{2}, {}, one_in_five(0)}, {"high", LayerParts{3}, {}}});
   const auto tallies = layers_to_30_mm(run);
-  const PouredCavity poured = poured_cavity(run, 30 * millimetre, tallies);
+  const PouredCavity poured =
+      poured_cavity(run, moulds::solid_of(run.pour.mould), 30 * millimetre, tallies);
   CHECK_THAT(poured.holding, WithinAbs(1, 1e-12));
   std::vector<geometry::TriangleMesh> solids;
   for (const auto& layer : poured.layers) solids.push_back(layer.solid);
@@ -260,7 +263,9 @@ TEST_CASE("a sloping pour's bars each get their share of every layer", "[plannin
 }
 
 TEST_CASE("a plain pour is one layer up to the line", "[planning]") {
-  const PouredCavity poured = poured_cavity(block_run({}), 30 * millimetre, {});
+  const Run run = block_run({});
+  const PouredCavity poured =
+      poured_cavity(run, moulds::solid_of(run.pour.mould), 30 * millimetre, {});
   REQUIRE(poured.layers.size() == 1);
   CHECK_THAT(ml_of(poured.layers[0]), WithinAbs(150, paper));
 }

@@ -1,5 +1,7 @@
 #include "planning/layers.h"
 
+#include "moulds/shape_curve.h"
+#include "planning/plan.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>
@@ -14,7 +16,7 @@ namespace {
 
 /// Layers of a run with nothing buried.
 std::vector<LayerTally> layers_to(const Run& run, Length line, Density batter) {
-  return layers_of(run, FreeCurve(run.pour.mould.curve), line, batter);
+  return layers_of(run, cavity_of(run), FreeCurve(run.pour.mould.curve), line, batter);
 }
 
 Run run_with(std::vector<Layer> layers) {

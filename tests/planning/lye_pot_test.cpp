@@ -1,7 +1,9 @@
 #include "planning/lye_pot.h"
 
+#include "chemistry/formula_file.h"
 #include "planning/bench_heat.h"
 #include "sample_run.h"
+#include "weighed.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

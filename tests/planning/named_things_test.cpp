@@ -1,5 +1,6 @@
 #include "planning/named_things.h"
 
+#include "chemistry/fats.h"
 #include "planning/plan.h"
 #include "sample_run.h"
 

@@ -1,6 +1,7 @@
 #include "planning/piece.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "planning/plan.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>
@@ -40,8 +41,8 @@ TEST_CASE("a piece is as tall as base, recess and topping together", "[planning]
 TEST_CASE("a ball on the topping makes the piece taller by what stands proud", "[planning]") {
   Run run = coned_run();
   run.pipe->envelope->form = EnvelopeForm::dome;
-  run.perch.push_back(paper_ball());
-  run.perch[0].where = OnTop{.sinks = 3 * millimetre};
+  run.decorations.push_back(paper_ball());
+  run.decorations[0].where = OnTop{.sinks = 3 * millimetre};
   CHECK_THAT(mm(planning::plan(run).piece.size->height), WithinAbs(59 + 17, 1e-3));
 }
 

@@ -1,5 +1,6 @@
 #include "planning/plan.h"
 
+#include "chemistry/lye_need.h"
 #include "sample_run.h"
 #include "units/printing.h"
 
@@ -132,8 +133,8 @@ TEST_CASE("a decoration of two halves takes two cavities and every loss is melte
   bead_made.melt_loss = 10 * percent;
   bead_made.jug_film = 2 * gram;
   bead_made.each_fill = std::chrono::seconds(240);
-  run.perch.push_back(bead_made);
-  const PerchTally bead = planning::plan(run).perch.front();
+  run.decorations.push_back(bead_made);
+  const DecorationTally bead = planning::plan(run).decorations.front();
   // On paper: 24 x 2 x 1.25 = 60 beads, 120 halves, 12 fills of a tray of 10. A bead of 20 mm is
   // 4/3 pi 1000 mm3 = 4.18879 ml. (60 x 4.18879 + 12 x 2) / 0.9 = 305.92, on a 1 g scale 306 g.
   CHECK(bead.casts == 60);
@@ -152,4 +153,29 @@ TEST_CASE("the cautions of lye stand on every plan, the worst first", "[planning
   CHECK(has_lye);
   CHECK(std::is_sorted(plan.cautions.begin(), plan.cautions.end(),
                        [](const Remark& a, const Remark& b) { return a.severity > b.severity; }));
+}
+
+TEST_CASE("another number from one measuring is planned as a run of that number", "[planning]") {
+  Run run = paper_run();
+  run.pipe = paper_pipe();
+  run.decorations = {paper_ball()};
+  run.batch.pieces = 20;
+  const Measured once = measured(run);
+  BatchTrials trials(run, once);
+  rc::prop("whatever the number", [&] {
+    const auto sell = *rc::gen::inRange<std::int64_t>(1, 500);
+    const Plan from_once = plan_for(sell, run, once, trials);
+    Run other = run;
+    other.sell = sell;
+    const Plan anew = planning::plan(other);
+    RC_ASSERT(from_once.pieces.sell == sell);
+    RC_ASSERT(from_once.pieces.batches == anew.pieces.batches);
+    RC_ASSERT(from_once.batches.size() == anew.batches.size());
+    RC_ASSERT(from_once.pour.batter.weighing.naoh == anew.pour.batter.weighing.naoh);
+    RC_ASSERT(from_once.pipe->batter.weighing.batter == anew.pipe->batter.weighing.batter);
+    RC_ASSERT(from_once.decorations[0].make == anew.decorations[0].make);
+    RC_ASSERT(from_once.cautions.size() == anew.cautions.size());
+    for (std::size_t i = 0; i < anew.cautions.size(); ++i)
+      RC_ASSERT(from_once.cautions[i].text == anew.cautions[i].text);
+  });
 }

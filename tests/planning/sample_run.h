@@ -1,7 +1,9 @@
 #pragma once
 
 #include "chemistry/formula.h"
+#include "chemistry/formula_file.h"
 #include "moulds/shape.h"
+#include "moulds/shape_curve.h"
 #include "planning/run.h"
 #include "units/fields.h"
 
@@ -51,7 +53,7 @@ inline Run paper_run() {
                    .layers = {},
                    .losses = {2 * percent, 20 * gram, 10 * gram, 60 * gram}},
           .pipe = {},
-          .perch = {},
+          .decorations = {},
           .cut = {},
           .dust = {},
           .scales = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 500 * gram}},

@@ -1,7 +1,10 @@
 #include "planning/weighing.h"
 
+#include "chemistry/formula_file.h"
+#include "chemistry/proportions.h"
 #include "sample_run.h"
 #include "units/printing.h"
+#include "weighed.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,5 +1,6 @@
 #include "planning/whip.h"
 
+#include "planning/plan.h"
 #include "sample_run.h"
 
 #include <catch2/catch.hpp>

@@ -1,5 +1,6 @@
 #include "reports/bench_sheet.h"
 
+#include "planning/plan.h"
 #include "reports/batter_sheet.h"
 #include "reports/plan_report.h"
 #include "reports/sheet_bytes.h"
@@ -24,7 +25,7 @@ Sheet sheet_of(const planning::Run& run) { return bench_sheet(run, planning::pla
 planning::Run decorated_run() {
   planning::Run run = planning::paper_run();
   run.pipe = planning::paper_pipe();
-  run.perch = {planning::paper_brick()};
+  run.decorations = {planning::paper_brick()};
   run.dust = {{.name = "gold mica", .per_piece = 10 * milligram}};
   return run;
 }
@@ -285,7 +286,7 @@ TEST_CASE("The pour line is told as at the bench: from the brim down, and in gra
 TEST_CASE("HTML takes no script, no file and no markup out of a name") {
   planning::Run run = decorated_run();
   run.name = "<script>alert(1)</script> & \"co\"";
-  run.perch.front().name = "<img src=x onerror=y>";
+  run.decorations.front().name = "<img src=x onerror=y>";
   run.pour.mould.name = "Tom & <b>Co</b>";
   const auto html = sheet_html(sheet_of(run), Paper::Letter);
   CHECK(times_in(html, "<script") == 0);

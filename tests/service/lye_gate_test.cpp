@@ -1,6 +1,8 @@
 #include "service/lye_gate.h"
 
+#include "chemistry/formula_file.h"
 #include "sample_run.h"
+#include "weighed.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

@@ -1,0 +1,118 @@
+#include "planning/batches.h"
+
+#include "planning/batch_limits.h"
+#include "planning/batch_sums.h"
+#include "planning/batching.h"
+#include "planning/bench_heat.h"
+#include "planning/cure.h"
+#include "planning/layers.h"
+#include "planning/piece_tally.h"
+#include "planning/shared_pot.h"
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <utility>
+
+namespace brimwright::planning {
+namespace {
+
+void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing weighed,
+                const chemistry::BatterDensity& density) {
+  auto& batter = tally.batter;
+  batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
+  batter.weighing = std::move(weighed);
+  batter.lost = batter.weighing.batter - batter.in_pieces;
+  remark_on(batter.weighing, run.pour.formula, batter.per_fat, run.scales);
+  auto& doubts = batter.weighing.doubts;
+  doubts.insert(doubts.end(), density.remarks.begin(), density.remarks.end());
+  fill_jugs(tally.layers, run, casts, Share::of_one(batter.weighing.fats / batter.weighing.batter));
+}
+
+/// What dries out is the batter's water, in liquids and acids too; other additives keep theirs.
+void cure_batter(BatterTally& batter, const chemistry::Formula& formula, double in_a_piece) {
+  const auto& weighing = batter.weighing;
+  const double water = (weighing.water + weighing.water_in_acids) / weighing.batter;
+  const Mass fresh = in_a_piece * batter.mass_each;
+  batter.cure = cure_of(formula, fresh, water * fresh);
+}
+
+void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
+               const std::optional<chemistry::HeatQuestion>& warmth) {
+  batter.heat = heat_of(warmth.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
+}
+
+/// The topping of a batch, whipping by whipping.
+std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTrials& trials,
+                                   const BatchLimits& limits, double in_a_piece) {
+  std::vector<Whipping> whippings;
+  for (const std::int64_t each : casts_of_whippings(casts, run.batch.whippings)) {
+    if (!whippings.empty() && whippings.back().casts == each) {
+      ++whippings.back().count;
+      continue;
+    }
+    Whipping whipping{1, each, trials.whipping(each)};
+    tell_whipping(whipping.pipe, run, trials.topping());
+    whipping.pipe.limits = limits.of_whipping;
+    for (const Limit& limit : limits.of_whipping)
+      if (limit.is_least) whipping.pipe.least_casts = limit.casts;
+    cure_batter(whipping.pipe.batter, run.pipe->formula, in_a_piece);
+    tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->warmth);
+    whippings.push_back(std::move(whipping));
+  }
+  return whippings;
+}
+
+Batch batch_of(const Run& run, const Measured& measured, std::int64_t casts, BatchTrials& trials,
+               const BatchLimits& limits) {
+  Batch batch;
+  batch.casts = casts;
+  batch.pour = measured.pour;
+  weigh_pour(batch.pour, run, casts, trials.base(casts), measured.density);
+  cure_batter(batch.pour.batter, run.pour.formula, base_in_a_piece(measured.cut));
+  tell_heat(batch.pour.batter, run.pour.formula, run.pour.warmth);
+  if (!run.pipe) return batch;
+  batch.whippings = whippings_of(run, casts, trials, limits, topping_in_a_piece(measured.cut));
+  batch.pipe = sum_of(run, batch.whippings);
+  if (run.lye_pot) share_lye(batch, run);
+  return batch;
+}
+
+/// Marks what keeps the batches from being larger, where there are several.
+void mark_what_sets(std::vector<Limit>& limits, std::int64_t most, std::int64_t batches) {
+  for (Limit& limit : limits) limit.sets = !limit.is_least && batches > 1 && limit.casts == most;
+}
+
+/// Which of the batches, counted from 1 in the order of making, are of so many casts.
+std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers_by_casts(
+    const Batching& batching) {
+  std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers;
+  std::int64_t number = 0;
+  for (const auto& filling : batching.fillings)
+    for (const std::int64_t casts : filling) numbers[casts].push_back(++number);
+  return numbers;
+}
+
+}  // namespace
+
+Batches batches_of(const Run& run, const Measured& measured, const Pieces& pieces,
+                   BatchTrials& trials) {
+  BatchLimits limits = limits_of(run, pieces, trials);
+  const Batching batching = batching_of(run, pieces, limits);
+  Pieces counted = pieces;
+  counted.batches = batching.batches;
+  mark_what_sets(limits.of_batch, limits.most, batching.batches);
+  mark_what_sets(limits.of_whipping, limits.most / run.batch.whippings, batching.batches);
+  Batches batches{.count = batching.batches,
+                  .different = {},
+                  .limits = limits.of_batch,
+                  .around = around(run, counted, limits)};
+  for (auto& [casts, numbers] : numbers_by_casts(batching)) {
+    batches.different.push_back(batch_of(run, measured, casts, trials, limits));
+    batches.different.back().pieces = casts * pieces.per_cast;
+    batches.different.back().numbers = std::move(numbers);
+  }
+  return batches;
+}
+
+}  // namespace brimwright::planning

@@ -1,0 +1,85 @@
+#include "planning/plan_cautions.h"
+
+#include "planning/batch_remarks.h"
+#include "planning/fit_remarks.h"
+#include "planning/fragrance.h"
+#include "planning/named_things.h"
+
+#include <algorithm>
+
+namespace brimwright::planning {
+namespace {
+
+void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
+         Concern concern, Topic topic = Topic::plan) {
+  for (const auto& remark : more)
+    all.push_back({{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text},
+                   topic,
+                   false,
+                   concern});
+}
+
+/// What is doubtful in the formula's figures, a danger among it first of all.
+void add_doubts(std::vector<Caution>& all, const std::vector<Remark>& doubts,
+                const std::string& whose) {
+  for (const Remark& doubt : doubts)
+    add(all, {doubt}, whose,
+        doubt.severity == Severity::danger ? Concern::superfat : Concern::data);
+}
+
+void warn_of_unused_prices(Plan& plan, const Run& run) {
+  if (!plan.cost) return;
+  for (const auto& [name, price] : run.money->prices) {
+    const auto& lines = plan.cost->lines;
+    const bool is_used =
+        std::any_of(lines.begin(), lines.end(), [&](const CostLine& l) { return l.name == name; });
+    if (!is_used)
+      plan.cautions.push_back({{Severity::note, "The price of \"" + name +
+                                                    "\" is not used: nothing of that name goes "
+                                                    "into this run."},
+                               Topic::plan,
+                               false,
+                               Concern::label_and_cost});
+  }
+}
+
+}  // namespace
+
+void collect_cautions(Plan& plan, const Run& run) {
+  auto& all = plan.cautions;
+  all.clear();
+  const std::string base = plan.pipe ? "Base" : "";
+  add(all, of_base(plan, Saying::alarms), base, Concern::superfat);
+  add(all, of_topping(plan, Saying::alarms), "Topping", Concern::superfat);
+  add(all, of_lye_pots(plan, Saying::alarms), "", Concern::superfat);
+  add(all, of_base(plan, Saying::remarks), base, Concern::todays_batch);
+  add(all, of_topping(plan, Saying::remarks), "Topping", Concern::todays_batch);
+  add(all, of_heat(plan), "", Concern::todays_batch, Topic::heat);
+  add(all, of_lye_pots(plan, Saying::remarks), "", Concern::todays_batch, Topic::lye);
+  add(all, whip_remarks(plan), "", Concern::todays_batch);
+  add(all, decoration_remarks(run, plan), "", Concern::todays_batch);
+  add(all, limit_cautions(run, plan), "", Concern::todays_batch);
+  for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "", Concern::todays_batch);
+  add(all, of_counts(plan), "", Concern::todays_batch);
+  add_doubts(all, of_base(plan, Saying::doubts), base);
+  add_doubts(all, of_topping(plan, Saying::doubts), "Topping");
+  add(all, run.pour.mould.remarks, "", Concern::data);
+  for (const auto& decoration : run.decorations)
+    if (const auto* cast = std::get_if<InMould>(&decoration.made))
+      add(all, cast->mould.remarks, decoration.name, Concern::data);
+  add(all, run.remarks, "", Concern::data);
+  add(all, hand_remarks(plan), "", Concern::data);
+  if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
+      run.pour.losses.jugs == Mass{})
+    all.push_back({{Severity::caution,
+                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                   Topic::plan});
+  add(all, missing_limit_cautions(run, plan), "", Concern::label_and_cost);
+  add(all, named_thing_remarks(run), "", Concern::label_and_cost);
+  warn_of_unused_prices(plan, run);
+  const auto bench = bench_cautions(run);
+  all.insert(all.end(), bench.begin(), bench.end());
+  put_in_order(all);
+}
+
+}  // namespace brimwright::planning

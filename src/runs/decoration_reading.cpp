@@ -1,0 +1,165 @@
+#include "runs/decoration_reading.h"
+
+#include "chemistry/alkali_names.h"
+#include "planning/embed_solid.h"
+#include "planning/usual_bench.h"
+#include "runs/level_reading.h"
+#include "runs/named_files.h"
+#include "units/printing.h"
+
+namespace brimwright::runs {
+namespace {
+
+using namespace planning;
+
+InMould in_mould(const Fields& fields, const moulds::Library& library) {
+  InMould made{.mould = read_mould_named_in(fields, library),
+               .fill = read_fill_level(fields, "fill")};
+  if (fields.choice("made_of", {"one cast", "two halves"}) == "two halves")
+    made.form = CastForm::two_halves;
+  return made;
+}
+
+Rod rod(const Fields& fields) {
+  const Rod result{fields.positive_length("diameter"), fields.positive_length("length")};
+  fields.refuse_unknown();
+  return result;
+}
+
+Drizzle drizzle(const Fields& fields) {
+  const Drizzle result{fields.positive_area("area"), fields.positive_length("thickness")};
+  usual_bench().ask(fields, "area", "drizzle's area", result.area);
+  usual_bench().ask(fields, "thickness", "drizzle's thickness", result.thickness);
+  fields.refuse_unknown();
+  return result;
+}
+
+std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::Library& library) {
+  const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")};
+  if (ways != 1)
+    throw UserError(
+        fields.place(),
+        ways == 0 ? "does not say what it is made in" : "is made in more than one way",
+        "give one of \"mould\" (with \"fill\" and \"made_of\"), \"rod\" or \"drizzle\"");
+  if (fields.has("rod")) return rod(fields.object("rod"));
+  if (fields.has("drizzle")) return drizzle(fields.object("drizzle"));
+  return in_mould(fields, library);
+}
+
+Turned turned(const Fields& section) {
+  Turned result;
+  const auto turn = section.optional_object("turn");
+  if (!turn) return result;
+  if (turn->has("x")) result.x = turn->turn("x");
+  if (turn->has("y")) result.y = turn->turn("y");
+  if (turn->has("z")) result.z = turn->turn("z");
+  turn->refuse_unknown();
+  return result;
+}
+
+OnTop on_top(const Fields& fields) {
+  OnTop result{.sinks = fields.length("sinks"), .peak_flat = {}, .turned = turned(fields)};
+  if (fields.has("peak_flat")) result.peak_flat = fields.positive_length("peak_flat");
+  fields.refuse_unknown();
+  return result;
+}
+
+BuriedAt buried_at(const Fields& fields) {
+  const BuriedAt at{fields.signed_length("x"), fields.signed_length("y"), fields.length("height"),
+                    turned(fields)};
+  fields.refuse_unknown();
+  return at;
+}
+
+geometry::Lying lying(const Fields& fields) {
+  const std::string said = fields.choice("find", {"level", "layered", "free"});
+  return said == "level"     ? geometry::Lying::level
+         : said == "layered" ? geometry::Lying::layered
+                             : geometry::Lying::free;
+}
+
+Buried buried(const Fields& fields) {
+  Buried result{.places = {}, .cover = fields.length("cover")};
+  result.pressed_in =
+      fields.choice("set", {"before the pour", "pressed in after"}) == "pressed in after";
+  if (fields.has("find") == fields.has("places"))
+    throw UserError(fields.place(),
+                    fields.has("find") ? "names places and asks for them too" : "has no places",
+                    "give either \"places\" or \"find\": \"level\", \"layered\" or \"free\"");
+  if (fields.has("find")) {
+    result.places = FindPlaces{lying(fields)};
+  } else {
+    std::vector<BuriedAt> places;
+    for (const auto& place : fields.objects("places")) places.push_back(buried_at(place));
+    result.places = std::move(places);
+  }
+  fields.refuse_unknown();
+  return result;
+}
+
+Where where(const Fields& fields) {
+  const auto top = fields.optional_object("on_top");
+  const auto inside = fields.optional_object("buried");
+  if (top && inside)
+    throw UserError(fields.place(), "is both on top and buried", "say one of them");
+  if (top) return on_top(*top);
+  if (inside) return buried(*inside);
+  return {};
+}
+
+/// "per_piece" or "per_cast", which are one and the same unless the cast is cut.
+void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
+  const bool by_piece = fields.has("per_piece");
+  if (by_piece == fields.has("per_cast"))
+    throw UserError(fields.place(), by_piece ? "says its number twice" : "says no number",
+                    "give \"per_piece\", or \"per_cast\" for what is set into a whole loaf");
+  const std::int64_t count = fields.whole_number(by_piece ? "per_piece" : "per_cast", 1, 1000);
+  (by_piece && is_cut ? decoration.per_piece : decoration.per_cast) = count;
+  if (by_piece && is_cut && std::holds_alternative<Buried>(decoration.where))
+    throw UserError(fields.place("per_piece"), "counts by the bar what is buried in the loaf",
+                    "give \"per_cast\", how many a whole loaf holds");
+}
+
+}  // namespace
+
+Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
+  fields.may_hold({"name",      "material", "mould",     "moulds_owned", "fill",    "made_of",
+                   "rod",       "drizzle",  "per_piece", "per_cast",     "density", "spares",
+                   "melt_loss", "jug_film", "each_fill", "on_top",       "buried",  "inci",
+                   "allergens", "document", "confirmed"});
+  chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
+  chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
+  Decoration result{.name = fields.name("name"),
+                    .material = fields.name("material"),
+                    .made = made_of(fields, library),
+                    .density = fields.density("density"),
+                    .spares = fields.share("spares", Share{}, whole),
+                    .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
+                    .jug_film = fields.mass("jug_film")};
+  usual_bench().ask(fields, "density", "decoration's density", result.density);
+  usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
+  usual_bench().ask(fields, "jug_film", "jug film", result.jug_film);
+  if (fields.has("each_fill")) {
+    result.each_fill = fields.positive_short_time("each_fill");
+    usual_bench().ask(fields, "each_fill", "tray fill", *result.each_fill);
+  }
+  result.where = where(fields);
+  read_count(result, fields, is_cut);
+  result.label = chemistry::read_label_data(fields);
+  const bool is_coat = std::holds_alternative<Drizzle>(result.made);
+  if (is_coat && result.where.index() != 0)
+    throw UserError(fields.place(), "is a drizzle, which lies on the surface it covers",
+                    "leave out \"on_top\" and \"buried\"");
+  fields.refuse_unknown();
+  return result;
+}
+
+void ask_for_decoration(const Fields& fields, const Run& run, std::size_t index) {
+  const Decoration& decoration = run.decorations[index];
+  const Mass each = embed_volume(run, index) * decoration.density;
+  const bool is_in_a_loaf = run.cut || std::holds_alternative<Buried>(decoration.where);
+  usual_bench().ask_found(fields, is_in_a_loaf ? "decoration" : "decoration on top", each,
+                          trimmed(each / gram, 1) + " g");
+}
+
+}  // namespace brimwright::runs

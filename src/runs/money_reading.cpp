@@ -1,0 +1,55 @@
+#include "runs/money_reading.h"
+
+#include "planning/usual_bench.h"
+#include "units/reading.h"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::runs {
+namespace {
+
+/// A price that is not filled in: "", null, {} or one without a sum paid.
+bool is_unpriced(const Fields& prices, const std::string& name) {
+  if (prices.is_empty(name)) return true;
+  return prices.is_object(name) && prices.object(name).is_empty("paid");
+}
+
+planning::Priced kind_of(const std::string& name, const planning::Run& run) {
+  if (name == "water") return planning::Priced::water;
+  if (name == "NaOH" || name == "KOH") return planning::Priced::alkali;
+  const auto holds = [&](const chemistry::Formula& formula) {
+    return std::any_of(formula.fats.begin(), formula.fats.end(),
+                       [&](const auto& fat) { return fat.fat.id == name; });
+  };
+  const bool is_fat = holds(run.pour.formula) || (run.pipe && holds(run.pipe->formula));
+  return is_fat ? planning::Priced::fat : planning::Priced::other;
+}
+
+planning::Price price_of(const Fields& fields, const Currency& currency) {
+  planning::Price price{read_money(fields.text("paid"), currency, fields.place("paid")),
+                        fields.positive_mass("for")};
+  fields.has("confirmed");
+  fields.refuse_unknown();
+  return price;
+}
+
+}  // namespace
+
+planning::Purse read_purse(const Fields& money, const planning::Run& run) {
+  planning::Purse purse{currency(money.text("currency"), money.place("currency")), {}};
+  const bool has_prices = !money.is_empty("prices");
+  const auto prices = has_prices ? money.optional_object("prices") : std::nullopt;
+  for (const auto& name : prices ? prices->keys() : std::vector<std::string>()) {
+    if (is_unpriced(*prices, name)) continue;
+    const Fields fields = prices->object(name);
+    purse.prices[name] = price_of(fields, purse.currency);
+    ask_for_price(fields, purse.prices[name], kind_of(name, run));
+  }
+  money.refuse_unknown();
+  return purse;
+}
+
+}  // namespace brimwright::runs

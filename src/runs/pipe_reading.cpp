@@ -1,0 +1,222 @@
+#include "runs/pipe_reading.h"
+
+#include "planning/tips.h"
+#include "planning/topping.h"
+#include "planning/usual_bench.h"
+#include "runs/named_files.h"
+#include "units/printing.h"
+#include "units/reading.h"
+
+#include <algorithm>
+
+namespace brimwright::runs {
+namespace {
+
+using namespace planning;
+
+WeighCup weigh_cup(const Fields& fields) {
+  const WeighCup cup{fields.positive_volume("holds"), fields.positive_mass("net")};
+  const double density = cup.density() / gram_per_millilitre;
+  // No batter whips below 0.3 g/ml nor weighs over 3: a slip of ounces, tare or cup size.
+  if (density < 0.3 || density > 3)
+    throw UserError(
+        fields.place(), "makes a density of " + trimmed(density, 3) + " g/ml",
+        "a whipped batter lies between 0.3 and 1.1; check the cup's volume and the tare");
+  usual_bench().ask(fields, "holds", "weigh-cup", cup.holds);
+  fields.refuse_unknown();
+  return cup;
+}
+
+PipedTrials piped_trials(const Fields& fields) {
+  PipedTrials trials{{}, weigh_cup(fields.object("weigh_cup"))};
+  const auto texts = fields.texts("weighed");
+  const Place where = fields.place("weighed");
+  for (const auto& text : texts) {
+    const Place place{where.file, where.field + "/" + std::to_string(trials.weighed.size())};
+    trials.weighed.push_back(read_mass(text, place));
+    if (!(trials.weighed.back() > Mass{}))
+      throw UserError(place, "is zero", "give what one piped trial weighed");
+  }
+  if (trials.weighed.empty())
+    throw UserError(where, "holds no trial", "weigh at least one piped trial, better five");
+  fields.refuse_unknown();
+  return trials;
+}
+
+Envelope envelope(const Fields& fields) {
+  const bool is_cone = fields.choice("form", {"cone", "dome"}) == "cone";
+  const Envelope result{is_cone ? EnvelopeForm::cone : EnvelopeForm::dome,
+                        fields.positive_length("diameter"), fields.positive_length("height"),
+                        fields.share("solidity", 10 * percent, whole)};
+  fields.has("confirmed");  // ask_for_topping says of what
+  fields.refuse_unknown();
+  return result;
+}
+
+Tip tip_called(const std::string& name, const std::vector<Tip>& tips, const Place& where) {
+  const auto found =
+      std::find_if(tips.begin(), tips.end(), [&](const Tip& tip) { return tip.name == name; });
+  if (found != tips.end()) return *found;
+  std::vector<std::string> names;
+  for (const auto& tip : tips) names.push_back(tip.name);
+  const auto near = nearest_name(name, names);
+  throw UserError(where, "\"" + name + "\" is no tip known here",
+                  near ? "did you mean \"" + *near + "\"?"
+                       : "brimwright list tips shows those that ship; or describe your own");
+}
+
+/// A shipped tip or one of the maker's own file by name, or one described on the spot.
+Tip tip_of(const Fields& beads, const moulds::Library& library) {
+  if (beads.is_object("tip")) return read_tip(beads.object("tip"));
+  const std::string name = beads.name("tip");
+  if (!beads.has("tips_from")) return tip_called(name, shipped_tips(), beads.place("tip"));
+  const Fields file =
+      Fields::read(library.resolve(beads.text("tips_from"), beads.place("tips_from")));
+  return tip_called(name, read_tips(file), beads.place("tip"));
+}
+
+Beads beads_of(const Fields& fields, const moulds::Library& library) {
+  Beads beads{.tip = tip_of(fields, library), .swell = fields.number("swell"), .moves = {}};
+  // Soft batter settles to less than the opening or swells to a little more; beyond this it is a
+  // slip: common practice, no source.
+  if (!(beads.swell >= 0.5 && beads.swell <= 3))
+    throw UserError(fields.place("swell"), "is not between 0.5 and 3",
+                    "give the bead's section / the tip's opening, 1 if they are the same");
+  for (const auto& move : fields.objects("moves")) beads.moves.push_back(read_move(move));
+  if (beads.moves.empty())
+    throw UserError(fields.place("moves"), "holds no move", "say what the tip does, step by step");
+  geometry::check(beads.moves, beads.tip.opening, fields.place("moves"));
+  fields.refuse_unknown();
+  return beads;
+}
+
+Bowl bowl_of(const Fields& fields) {
+  Bowl bowl{.holds = fields.positive_volume("holds")};
+  usual_bench().ask(fields, "holds", "bowl", bowl.holds);
+  if (fields.has("whisk_catches")) bowl.whisk_catches = fields.positive_volume("whisk_catches");
+  if (bowl.whisk_catches) usual_bench().ask(fields, "whisk_catches", "whisk", *bowl.whisk_catches);
+  if (bowl.whisk_catches && *bowl.whisk_catches >= bowl.holds)
+    throw UserError(fields.place("whisk_catches"), "is as much as the bowl holds",
+                    "give the least plain batter that the whisk reaches");
+  fields.refuse_unknown();
+  return bowl;
+}
+
+Pace pace_of(const Fields& fields) {
+  Pace pace{fields.positive_short_time("stays_open"), fields.positive_short_time("each")};
+  usual_bench().ask(fields, "stays_open", "open time", pace.stays_open);
+  if (fields.has("bag_change")) {
+    pace.bag_change = fields.positive_short_time("bag_change");
+    usual_bench().ask(fields, "bag_change", "bag change", pace.bag_change);
+  }
+  fields.refuse_unknown();
+  return pace;
+}
+
+LyeSpoon lye_spoon_of(const Fields& fields) {
+  const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("each")};
+  usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
+  usual_bench().ask(fields, "each", "spoonful's time", spoon.each);
+  fields.refuse_unknown();
+  return spoon;
+}
+
+PipeLosses losses_of(const Fields& fields) {
+  fields.may_hold({"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed"});
+  const auto asked = [&](std::string_view key, std::string_view measure) {
+    const Mass mass = fields.mass(key);
+    usual_bench().ask(fields, key, measure, mass);
+    return mass;
+  };
+  PipeLosses losses{asked("bag", "stays in the bag"), asked("bowl_and_whisk", "stays in the bowl")};
+  if (fields.has("tip")) losses.tip = asked("tip", "stays in the tip");
+  if (fields.has("each_bag_change"))
+    losses.each_bag_change = asked("each_bag_change", "stays in the bag");
+  fields.refuse_unknown();
+  return losses;
+}
+
+void read_size(Pipe& result, const Fields& pipe, const moulds::Library& library) {
+  if (const auto trials = pipe.optional_object("trials")) result.trials = piped_trials(*trials);
+  if (const auto beads = pipe.optional_object("beads")) result.beads = beads_of(*beads, library);
+  if (const auto hull = pipe.optional_object("envelope")) result.envelope = envelope(*hull);
+  if (!result.trials && !result.beads && !result.envelope)
+    throw UserError(pipe.place(), "does not say how big a topping is",
+                    "give \"trials\" (weighed), \"beads\" (tip and moves) or \"envelope\" "
+                    "(measured)");
+}
+
+void read_limits(Pipe& result, const Fields& pipe) {
+  if (pipe.has("bag_holds")) {
+    result.bag_holds = pipe.positive_volume("bag_holds");
+    usual_bench().ask(pipe, "bag_holds", "bag", *result.bag_holds);
+  }
+  if (const auto bowl = pipe.optional_object("bowl")) result.bowl = bowl_of(*bowl);
+  if (const auto pace = pipe.optional_object("pace")) result.pace = pace_of(*pace);
+  if (const auto spoon = pipe.optional_object("lye_spoon")) result.lye_spoon = lye_spoon_of(*spoon);
+}
+
+}  // namespace
+
+geometry::Move read_move(const Fields& move) {
+  const std::string kind =
+      move.choice("move", {"dollop", "ring", "spiral", "tail", "dots", "shells", "bead"});
+  std::optional<Length> at;
+  if (move.has("at_height")) at = move.length("at_height");
+  const auto count = [&] { return static_cast<int>(move.whole_number("count", 1, 500)); };
+  geometry::Move result;
+  if (kind == "dollop")
+    result = geometry::Dollop{move.positive_length("diameter"), move.positive_length("height"), at};
+  else if (kind == "ring")
+    result = geometry::Ring{move.positive_length("radius"), at};
+  else if (kind == "spiral")
+    result = geometry::ConicalSpiral{move.number("turns"), move.length("start_radius"),
+                                     move.length("end_radius"), move.length("rise"), at};
+  else if (kind == "tail")
+    result = geometry::Tail{move.positive_length("length"), at};
+  else if (kind == "dots")
+    result =
+        geometry::Dots{count(), move.length("circle_radius"), move.positive_length("height"), at};
+  else if (kind == "shells")
+    result =
+        geometry::Shells{count(), move.length("circle_radius"), move.positive_length("length"), at};
+  else
+    result = geometry::StraightBead{move.positive_length("length"),
+                                    move.has("aside") ? move.signed_length("aside") : Length{}, at};
+  move.refuse_unknown();
+  geometry::check(result, move.place());
+  return result;
+}
+
+Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library) {
+  pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
+                 "bag_holds", "bowl", "pace", "lye_spoon", "warmth", "confirmed"});
+  Pipe result{.formula = read_formula_named_in(pipe, library),
+              .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
+              .whip = weigh_cup(pipe.object("whip")),
+              .whip_now = {},
+              .bag_holds = {},
+              .losses = losses_of(losses)};
+  read_size(result, pipe, library);
+  if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now);
+  read_limits(result, pipe);
+  if (const auto warmth = pipe.optional_object("warmth"))
+    result.warmth = chemistry::read_heat_question(*warmth);
+  pipe.has("confirmed");
+  pipe.refuse_unknown();
+  return result;
+}
+
+void ask_for_topping(const Fields& pipe, const Pipe& topping) {
+  if (topping.pace)
+    usual_bench().ask(pipe.object("pace"), "each", "piping one", topping.pace->each);
+  if (topping.envelope) {
+    const Fields envelope = pipe.object("envelope");
+    usual_bench().ask(envelope, "diameter", "topping's width", topping.envelope->diameter);
+    usual_bench().ask(envelope, "height", "topping's height", topping.envelope->height);
+  }
+  const Volume each = visible_topping(topping).volume;
+  usual_bench().ask_found(pipe, "topping", each, trimmed(each / millilitre, 1) + " ml");
+}
+
+}  // namespace brimwright::runs

@@ -1,0 +1,87 @@
+#include "runs/pour_reading.h"
+
+#include "chemistry/alkali_names.h"
+#include "planning/usual_bench.h"
+#include "runs/level_reading.h"
+#include "runs/named_files.h"
+#include "units/printing.h"
+#include "units/reading.h"
+
+#include <string>
+#include <variant>
+
+namespace brimwright::runs {
+namespace {
+
+using planning::usual_bench;
+
+planning::LayerColour layer_colour(const Fields& fields) {
+  chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
+  planning::LayerColour colour{fields.name("name"), fields.rate("rate"), {}};
+  if (fields.has("bulk_density"))
+    colour.bulk_density = read_density(fields.text("bulk_density"), fields.place("bulk_density"));
+  const bool by_spoon = std::holds_alternative<SpecificVolume>(colour.rate.amount);
+  if (by_spoon && !colour.bulk_density)
+    throw UserError(fields.place("rate"), "is by the spoon and the powder has no bulk density",
+                    "give \"bulk_density\", such as \"0.3 g/ml\": weigh a level spoon to find it");
+  colour.label = chemistry::read_label_data(fields);
+  fields.refuse_unknown();
+  return colour;
+}
+
+planning::Layer layer(const Fields& fields) {
+  planning::Layer result;
+  result.name = fields.name("name");
+  const int ways = int{fields.has("depth")} + int{fields.has("mass")} + int{fields.has("parts")} +
+                   int{fields.has("rest")};
+  if (ways != 1)
+    throw UserError(fields.place(), ways == 0 ? "says no amount" : "says its amount more than once",
+                    "give one of \"depth\", \"mass\", \"parts\" or \"rest\": true");
+  if (fields.has("depth")) result.amount = planning::LayerDepth{fields.positive_length("depth")};
+  if (fields.has("mass")) result.amount = planning::LayerMass{fields.positive_mass("mass")};
+  if (fields.has("parts")) {
+    const double parts = fields.number("parts");
+    if (!(parts > 0))
+      throw UserError(fields.place("parts"), "is not above zero", "give parts above zero");
+    result.amount = planning::LayerParts{parts};
+  }
+  if (fields.has("rest")) {
+    if (!fields.truth("rest"))
+      throw UserError(fields.place("rest"), "is false", "leave it out, or give true");
+    result.amount = planning::LayerRest{};
+  }
+  for (const auto& colour : fields.objects("colours"))
+    result.colours.push_back(layer_colour(colour));
+  if (const auto propped = fields.optional_object("propped")) result.propped = read_tilt(*propped);
+  fields.refuse_unknown();
+  return result;
+}
+
+}  // namespace
+
+planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds::Library& library) {
+  pour.may_hold({"mould", "moulds_owned", "formula", "line", "layers", "warmth", "confirmed"});
+  losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed"});
+  planning::Pour result{.mould = read_mould_named_in(pour, library),
+                        .formula = read_formula_named_in(pour, library),
+                        .line = read_fill_level(pour, "line"),
+                        .layers = {},
+                        .losses = {.overpour = losses.share("overpour", Share{}, 50 * percent),
+                                   .pot = losses.mass("pot"),
+                                   .jugs = losses.mass("jugs"),
+                                   .test_piece = losses.mass("test_piece")}};
+  for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
+  if (const auto warmth = pour.optional_object("warmth"))
+    result.warmth = chemistry::read_heat_question(*warmth);
+  const Volume brimful = result.mould.curve.brimful();
+  usual_bench().ask_found(pour, "poured piece", brimful, trimmed(brimful / millilitre, 2) + " ml");
+  usual_bench().ask(losses, "overpour", "overpour", result.losses.overpour);
+  usual_bench().ask(losses, "pot", "stays in the pot", result.losses.pot);
+  usual_bench().ask(losses, "jugs", "stays in the pot", result.losses.jugs);
+  usual_bench().ask(losses, "test_piece", "test piece", result.losses.test_piece);
+  pour.refuse_unknown();
+  losses.refuse_unknown();
+  return result;
+}
+
+}  // namespace brimwright::runs

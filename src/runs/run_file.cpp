@@ -1,0 +1,120 @@
+#include "runs/run_file.h"
+
+#include "planning/fill_level.h"
+#include "planning/topping.h"
+#include "planning/usual_bench.h"
+#include "runs/batch_reading.h"
+#include "runs/bottle_reading.h"
+#include "runs/cut_reading.h"
+#include "runs/decoration_reading.h"
+#include "runs/dust_reading.h"
+#include "runs/label_reading.h"
+#include "runs/lye_pot_reading.h"
+#include "runs/money_reading.h"
+#include "runs/pipe_reading.h"
+#include "runs/pour_reading.h"
+#include "runs/scales_reading.h"
+#include "units/printing.h"
+#include "units/share_of.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace brimwright::runs {
+namespace {
+
+using planning::Run;
+using planning::usual_bench;
+
+// The most pieces in one run: beyond any small studio, and far below what a whole number holds.
+constexpr std::int64_t most_pieces = 1'000'000;
+
+std::int64_t pieces_to_sell(const Fields& run) {
+  const double wanted = run.number("sell");
+  if (wanted != std::floor(wanted) || wanted < 1)
+    throw UserError(run.place("sell"), "is " + exact(wanted) + " pieces",
+                    "give a whole number of pieces, 1 or more");
+  return run.whole_number("sell", 1, most_pieces);
+}
+
+double casts_at_least(const Run& run) { return run.cut ? 1 : static_cast<double>(run.sell); }
+
+/// `lost` of a batter whose pieces hold about `in_pieces`. A small trial loses more than it makes.
+void ask_for_losses(const Fields& losses, Mass lost, Mass in_pieces) {
+  constexpr Mass trial = 250 * gram;  // common practice, no source
+  losses.has("confirmed");
+  if (lost <= trial) return;
+  usual_bench().ask_found(losses, "losses for what is in the pieces", lost / in_pieces,
+                          trimmed(lost / gram, 0) + " g lost");
+}
+
+/// Asks for what only the whole run tells.
+void ask_for_sizes(const Fields& fields, const Run& run) {
+  // Batter weighs near enough as much as water for this.
+  constexpr Density about = 1 * gram_per_millilitre;
+  const auto& curve = run.pour.mould.curve;
+  const Length line = planning::depth_of(run.pour.line, run.pour.mould, {run.file, "/pour/line"});
+  const Fields losses = fields.object("losses");
+  ask_for_losses(losses.object("pour"),
+                 run.pour.losses.pot + run.pour.losses.jugs + run.pour.losses.test_piece,
+                 casts_at_least(run) * curve.volume_below(line) * about);
+  const auto decorations = fields.objects("perch");
+  for (std::size_t i = 0; i < decorations.size(); ++i) ask_for_decoration(decorations[i], run, i);
+  if (!run.pipe || run.cut) return;
+  ask_for_topping(fields.object("pipe"), *run.pipe);
+  const Volume each = planning::visible_topping(*run.pipe).volume +
+                      run.pipe->fills_headspace * (curve.brimful() - curve.volume_below(line));
+  ask_for_losses(losses.object("pipe"),
+                 run.pipe->losses.bag + run.pipe->losses.tip + run.pipe->losses.bowl_and_whisk,
+                 casts_at_least(run) * each * run.pipe->whip.density());
+}
+
+}  // namespace
+
+Run read_run(const Fields& fields, const moulds::Library& library,
+             std::optional<std::int64_t> sell) {
+  fields.may_hold({"$schema", "schema",  "name",    "note", "sell",  "spoilage", "pour",
+                   "pipe",    "lye_pot", "perch",   "dust", "cut",   "losses",   "scales",
+                   "money",   "label",   "bottles", "pots", "batch", "confirmed"});
+  fields.optional_text("$schema");
+  fields.choice("schema", {"brimwright.run/1"});
+  const Fields losses = fields.object("losses");
+  Run run{.file = fields.file(),
+          .name = fields.name("name"),
+          .sell = sell ? *sell : pieces_to_sell(fields),
+          .spoilage = fields.share("spoilage", Share{}, 90 * percent),
+          .pour = read_pour(fields.object("pour"), losses.object("pour"), library),
+          .pipe = {},
+          .decorations = {},
+          .cut = {},
+          .dust = {},
+          .scales = read_scales(fields),
+          .money = {}};
+  usual_bench().ask(fields, "spoilage", "spoilage", run.spoilage);
+  if (sell) fields.has("sell");
+  fields.optional_text("note");
+  if (const auto pipe = fields.optional_object("pipe"))
+    run.pipe = read_pipe(*pipe, losses.object("pipe"), library);
+  if (const auto cut = fields.optional_object("cut")) run.cut = read_cut(*cut);
+  for (const auto& decoration : fields.objects("perch"))
+    run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library));
+  for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
+  if (!fields.is_empty("money")) run.money = read_purse(fields.object("money"), run);
+  run.label = read_label_order(fields);
+  run.bottles = read_bottles(fields);
+  run.lye_pot = read_lye_pot(fields);
+  run.pots = read_pots(fields);
+  run.batch = read_batch_wish(fields, run.pipe.has_value());
+  losses.refuse_unknown();
+  fields.refuse_unknown();
+  ask_for_sizes(fields, run);
+  run.remarks = fields.said();
+  return run;
+}
+
+Run read_run(const std::string& path, const moulds::Library& library,
+             std::optional<std::int64_t> sell) {
+  return read_run(Fields::read(path), library, sell);
+}
+
+}  // namespace brimwright::runs

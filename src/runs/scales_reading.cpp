@@ -1,0 +1,50 @@
+#include "runs/scales_reading.h"
+
+#include "planning/usual_bench.h"
+#include "units/reading.h"
+
+#include <string>
+#include <string_view>
+
+namespace brimwright::runs {
+namespace {
+
+using planning::usual_bench;
+
+planning::Scale scale(const Fields& fields, std::string_view step) {
+  const planning::Scale result{fields.positive_mass("reads"), fields.positive_mass("holds")};
+  if (result.holds < 10 * result.reads)
+    throw UserError(fields.place(), "holds less than ten of its own steps",
+                    "\"reads\" is the step of the display, \"holds\" the most it weighs");
+  usual_bench().ask(fields, "reads", step, result.reads);
+  usual_bench().ask(fields, "holds", "scale's most", result.holds);
+  fields.refuse_unknown();
+  return result;
+}
+
+/// The step tells which of two scales is fine; what they hold may have changed places alone.
+void ask_for_swapped_scales(const Fields& fields, const planning::Scales& scales) {
+  const std::string shown = fields.object("large").text("holds");
+  const bool is_confirmed = fields.confirms(shown);
+  if (scales.large.holds >= scales.fine.holds || is_confirmed) return;
+  throw UserError(fields.place("large"),
+                  "holds \"" + shown + "\", less than the fine scale, which is far from usual",
+                  "are the two \"holds\" swapped? If it is right, put \"confirmed\": \"" + shown +
+                      "\" beside \"large\" and \"fine\"");
+}
+
+}  // namespace
+
+planning::Scales read_scales(const Fields& run) {
+  const Fields scales = run.object("scales");
+  const planning::Scales result{scale(scales.object("large"), "scale's step"),
+                                scale(scales.object("fine"), "fine scale's step")};
+  if (result.fine.reads > result.large.reads)
+    throw UserError(scales.place("fine"), "reads coarser than the large scale",
+                    "swap the two; with one scale only, give it in both places");
+  ask_for_swapped_scales(scales, result);
+  scales.refuse_unknown();
+  return result;
+}
+
+}  // namespace brimwright::runs

@@ -1,0 +1,99 @@
+#include "runs/decoration_reading.h"
+
+#include "shipped_run.h"
+
+#include <catch2/catch.hpp>
+
+#include <chrono>
+#include <variant>
+
+using namespace brimwright;
+using namespace brimwright::planning;
+using namespace brimwright::runs::test;
+using Catch::Matchers::Contains;
+
+namespace {
+
+const std::string buried_find = R"({ "find": "level", "set": "before the pour", "cover": "3 mm" })";
+
+}  // namespace
+
+TEST_CASE("a decoration is read with where it goes and what it takes", "[runs]") {
+  const Decoration bead = read(shipped_run()).decorations.at(0);
+  CHECK(bead.name == "Pearl bead");
+  CHECK(std::get<InMould>(bead.made).form == CastForm::two_halves);
+  CHECK(std::get<BelowBrim>(std::get<InMould>(bead.made).fill).headspace == Length{});
+  CHECK(std::get<OnTop>(bead.where).sinks == 3 * millimetre);
+  CHECK(bead.per_cast == 1);
+  CHECK(bead.density == 1.03 * gram_per_millilitre);
+  CHECK(bead.spares == 8 * percent);
+  CHECK(bead.jug_film == 6 * gram);
+  CHECK(bead.each_fill == std::chrono::minutes(5));
+  CHECK(bead.label.inci.size() == 5);
+}
+
+TEST_CASE("a buried decoration has places, or asks for them", "[runs]") {
+  Json run = with("/perch/0/buried", buried_find);
+  run["perch"][0].erase("on_top");
+  const auto asks = std::get<Buried>(read(run).decorations.at(0).where);
+  CHECK(std::get<FindPlaces>(asks.places).lying == geometry::Lying::level);
+  CHECK(asks.cover == 3 * millimetre);
+  CHECK_FALSE(asks.pressed_in);
+  run["perch"][0]["buried"] = Json::parse(R"({ "set": "pressed in after", "cover": "2 mm",
+      "places": [ { "x": "-4 mm", "y": "0 mm", "height": "8 mm", "turn": { "z": "90 deg" } } ] })");
+  const auto placed = std::get<Buried>(read(run).decorations.at(0).where);
+  const auto& places = std::get<std::vector<BuriedAt>>(placed.places);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].x == -4 * millimetre);
+  CHECK(places[0].turned.z.degrees() == Approx(90));
+  CHECK(placed.pressed_in);
+}
+
+TEST_CASE("what is wrong with a decoration is refused where it stands", "[runs]") {
+  const auto slip = GENERATE(values<Slip>({
+      {"/perch/0/material", R"("sodium hydroxide")", "/perch/0/material", "sodium hydroxide"},
+      {"/perch/0/mould", "", "/perch/0", "does not say what it is made in"},
+      {"/perch/0/rod", R"({ "diameter": "8 mm", "length": "30 mm" })", "/perch/0",
+       "more than one way"},
+      {"/perch/0/made_of", R"("three parts")", "/perch/0/made_of", "three parts"},
+      {"/perch/0/fill", R"({ "depth": "90 mm" })", "/perch/0/fill", "deeper than the cavity"},
+      {"/perch/0/per_piece", "", "/perch/0", "says no number"},
+      {"/perch/0/per_cast", "2", "/perch/0", "says its number twice"},
+      {"/perch/0/per_piece", "0", "/perch/0/per_piece", "0"},
+      {"/perch/0/density", R"("1.03")", "/perch/0/density", "unit"},
+      {"/perch/0/melt_loss", R"("80 %")", "/perch/0/melt_loss", "80 %"},
+      {"/perch/0/buried", buried_find, "/perch/0", "both on top and buried"},
+      {"/perch/0/on_top/sinks", "", "/perch/0/on_top/sinks", "is missing"},
+      {"/perch/0/on_top/sink", R"("3 mm")", "/perch/0/on_top/sink", "not known"},
+      {"/perch/0/weight", R"("3 g")", "/perch/0/weight", "not known"},
+      {"/dust/0/per_piece", R"("0.1 g")", "/dust/0", "says its amount twice"},
+      {"/dust/0/on_surface", "", "/dust/0", "says no amount"},
+      {"/dust/0/lands", "", "/dust/0/lands", "is missing"},
+      {"/dust/0/name", R"("potash lye")", "/dust/0/name", "potash lye"},
+  }));
+  CAPTURE(slip.at, slip.value);
+  const auto complaint = complaint_of(slip);
+  CHECK(complaint.field == slip.field);
+  CHECK_THAT(complaint.problem + "; " + complaint.remedy, Contains(slip.says));
+}
+
+TEST_CASE("a buried decoration names places or asks for them, never both", "[runs]") {
+  Json run = shipped_run();
+  run["perch"][0].erase("on_top");
+  const auto refusal = [&](const std::string& buried) -> std::string {
+    run["perch"][0]["buried"] = Json::parse(buried);
+    try {
+      read(run);
+    } catch (const UserError& error) {
+      return error.what();
+    }
+    return "";
+  };
+  CHECK_THAT(refusal(R"({ "set": "before the pour", "cover": "3 mm" })"),
+             Contains("/perch/0/buried: has no places"));
+  CHECK_THAT(refusal(R"({ "set": "before the pour", "cover": "3 mm", "find": "free",
+                          "places": [] })"),
+             Contains("/perch/0/buried: names places and asks for them too"));
+  CHECK_THAT(refusal(R"({ "set": "later", "cover": "3 mm", "find": "free" })"),
+             Contains("/perch/0/buried/set"));
+}
