@@ -5,11 +5,11 @@
 namespace brimwright::reports {
 
 void Drawing::open_line(PaperLine points, Look look) {
-  marks.push_back(OpenLine{look, std::move(points)});
+  marks.emplace_back(OpenLine{look, std::move(points)});
 }
 
 void Drawing::closed_lines(std::vector<PaperLine> lines, Look look) {
-  marks.push_back(ClosedLines{look, std::move(lines)});
+  marks.emplace_back(ClosedLines{look, std::move(lines)});
 }
 
 void Drawing::rectangle(PaperPoint corner, double width, double height, Look look) {
@@ -18,15 +18,15 @@ void Drawing::rectangle(PaperPoint corner, double width, double height, Look loo
 
 void Drawing::rectangle_inside(std::vector<PaperLine> lines, PaperPoint corner, double width,
                                double height, Look look) {
-  marks.push_back(Rectangle{look, corner, width, height, std::move(lines)});
+  marks.emplace_back(Rectangle{look, corner, width, height, std::move(lines)});
 }
 
 void Drawing::circle(PaperPoint middle, double radius, Look look) {
-  marks.push_back(Circle{look, middle, radius});
+  marks.emplace_back(Circle{look, middle, radius});
 }
 
 void Drawing::words(PaperPoint at, std::string text, const Lettering& lettering) {
-  marks.push_back(DrawnWords{at, std::move(text), lettering});
+  marks.emplace_back(DrawnWords{at, std::move(text), lettering});
 }
 
 }  // namespace brimwright::reports
