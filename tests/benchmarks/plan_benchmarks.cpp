@@ -102,8 +102,7 @@ double spent_milliseconds() {
 
 /// Milliseconds of work until the plan is there; stops the benchmark where there is none.
 double milliseconds_of(const fs::path& file, const Json& run, const moulds::Library& library) {
-  service::PlanRequest request{
-      .file = file.string(), .text = run.dump(), .sell = {}, .picture = {}};
+  service::PlanRequest request{.file = file.string(), .text = run.dump(), .sell = {}};
   const double start = spent_milliseconds();
   const auto reply = service::answer({request, service::Form::json}, library);
   const double took = spent_milliseconds() - start;
