@@ -1,5 +1,6 @@
 #include "reports/bench_sheet.h"
 
+#include "reports/batch_sheet.h"
 #include "reports/batter_sheet.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
@@ -50,7 +51,7 @@ class Bench {
     cut();
     dust();
     before_sale();
-    happened();
+    add_what_happened(run_, plan_, batch_, sheet_);
     drawing();
     return std::move(sheet_);
   }
@@ -198,26 +199,13 @@ class Bench {
     add_additives(base, sheet_);
     at_pour(base);
     set_embeds_first();
-    layers();
+    add_layers(batch_.pour, sheet_);
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
     words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " +
-          held_to_line() + "; 1 mm more or less is " +
+          held_to_line(run_, plan_.pour) + "; 1 mm more or less is " +
           fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
-  }
-
-  /// The cavity's own volume, and what embeds that are there at the pour take of it.
-  std::string held_to_line() const {
-    const auto& pour = plan_.pour;
-    const Volume holds = run_.pour.mould.curve.volume_below(pour.poured_to);
-    const Volume taken = holds - pour.batter.volume_each;
-    const auto ml = [](Volume volume) { return fixed(volume / millilitre, 1) + " ml"; };
-    std::string text = "A cavity holds " + ml(holds) + " to it";
-    if (taken > 0.05 * millilitre)
-      text += ", of which the embeds take " + ml(taken) + " and the batter " +
-              ml(pour.batter.volume_each);
-    return text;
   }
 
   void lye_of(const BatterOnSheet& batter, bool is_early) {
@@ -238,41 +226,15 @@ class Bench {
             " before the soap's own heat.");
   }
 
-  void layers() {
-    if (batch_.pour.layers.empty()) return;
-    add(SheetStep{"Layers, lowest first"});
-    WeighList list;
-    for (const auto& layer : batch_.pour.layers) {
-      std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
-                         fixed(layer.mass_each / gram, 1) + " g each";
-      if (layer.propped)
-        note += ", mould propped up by " + trimmed(layer.propped->angle.degrees(), 1) + " degrees";
-      list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
-                           beside_scale(layer.mass, layer.step), "", false});
-      for (const auto& colour : layer.colours)
-        list.rows.push_back(
-            {"with " + colour.name,
-             colour.spoonful
-                 ? "about " + fixed(*colour.spoonful / us_teaspoon, 1) + " tsp, levelled"
-                 : "",
-             on_scale(colour.weighed, colour.step), beside_scale(colour.weighed, colour.step), ""});
-    }
-    add(std::move(list));
-  }
-
   void pipe() {
     for (const auto& whipping : batch_.whippings) pipe(whipping);
-  }
-
-  std::string casts_counted(std::int64_t casts) const {
-    return plan_.cut ? sheet_count(casts, "loaf", "loaves") : sheet_count(casts, "piece", "pieces");
   }
 
   void pipe(const planning::Whipping& whipping) {
     const auto topping = topping_of(run_, whipping);
     const auto& pipe = whipping.pipe;
     const std::string which =
-        run_.batch.whippings == 1 ? "" : ", whipped for " + casts_counted(whipping.casts);
+        run_.batch.whippings == 1 ? "" : ", whipped for " + casts_on_sheet(whipping.casts, run_);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
     if (whipping.count > 1) add(SheetCounts{"Weigh out and whip so often", whipping.count});
@@ -286,32 +248,8 @@ class Bench {
     add_additives(topping, sheet_);
     if (run_.pipe->warmth && run_.pipe->warmth->batter_limit)
       order("Keep the topping below " + in_both_scales(*run_.pipe->warmth->batter_limit) + ".");
-    weigh_cup(pipe);
-    piping(pipe);
-  }
-
-  void weigh_cup(const planning::PipeTally& pipe) {
-    const auto& readings = pipe.readings;
-    if (readings.empty()) return;
-    const std::string cup = fixed(run_.pipe->whip.holds / millilitre, 0) + " ml";
-    add(SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
-    SheetGrid grid{{{"Cup reads", "Density", "Overrun", "Bowl pipes"}}, 0};
-    for (const auto& reading : readings) {
-      if (reading.is_planned) grid.marked = grid.rows.size();
-      grid.rows.push_back(
-          {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
-           fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
-           fixed(100 * reading.overrun, 0) + " %", casts_counted(reading.casts)});
-    }
-    add(std::move(grid));
-  }
-
-  void piping(const planning::PipeTally& pipe) {
-    order("Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) +
-          " ml on each: " + fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.");
-    for (const auto& limit : pipe.limits) words(limit.text);
-    if (pipe.piping) words("Piping takes " + minutes(*pipe.piping) + ".");
-    if (pipe.loads) add(SheetCounts{"Bag loads", *pipe.loads});
+    add_weigh_cup(pipe, run_, sheet_);
+    add_piping(pipe, sheet_);
   }
 
   /// Those that the batter is poured round are set first.
@@ -346,18 +284,7 @@ class Bench {
   void place(const planning::DecorationTally& decoration, const std::string& how) {
     order(decoration.name + ": " + decoration.count_text + ", " +
           fixed(decoration.mass_each / gram, 1) + " g each" + how + ".");
-    if (!decoration.fit.embeds.empty()) places(decoration.fit);
-  }
-
-  void places(const planning::DecorationFit& fit) {
-    SheetGrid grid{{{"Embed", "above floor", "from wall", "below line"}}, 0};
-    const auto gap = [](Length length) { return is_finite(length) ? in_mm(length) : "-"; };
-    for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
-      const auto& embed = fit.embeds[i];
-      grid.rows.push_back({std::to_string(i + 1), gap(embed.floor_cover), gap(embed.wall_cover),
-                           gap(embed.line_cover)});
-    }
-    add(std::move(grid));
+    if (!decoration.fit.embeds.empty()) add_places(decoration.fit, sheet_);
   }
 
   void cut() {
@@ -414,32 +341,6 @@ class Bench {
     for (const auto& layer : plan_.pour.layers)
       picture.layers.push_back({layer.name, layer.from, layer.to});
     add(SheetDrawing{mould_picture(run_.pour.mould, picture)});
-  }
-
-  void happened() {
-    add(SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
-    SheetBlanks blanks;
-    const auto batter = [&](const BatterOnSheet& of) {
-      const std::string its = of.name + ": ";
-      blanks.blanks.push_back({its + "made on (date)", "", ""});
-      blanks.blanks.push_back(
-          {its + "made in all", "g", on_scale(of.tally.weighing.batter, run_.scales.fine.reads)});
-      blanks.blanks.push_back({its + "left over", "g", ""});
-      blanks.blanks.push_back({its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
-    };
-    batter(base_of(run_, batch_));
-    if (batch_.pipe) {
-      for (const auto& whipping : batch_.whippings) batter(topping_of(run_, whipping));
-      blanks.blanks.push_back({"weigh-cup, " + fixed(run_.pipe->whip.holds / millilitre, 0) + " ml",
-                               "g", fixed(run_.pipe->whip.net / gram, 1) + " g"});
-    }
-    blanks.blanks.push_back({"pieces made", "", std::to_string(batch_.pieces)});
-    blanks.blanks.push_back(
-        {"rejects, and why", "",
-         is_whole_run() ? std::to_string(plan_.pieces.make - plan_.pieces.sell) : ""});
-    blanks.blanks.push_back({"unmoulded (date)", "", ""});
-    blanks.blanks.push_back({"cured until (date)", "", ""});
-    add(std::move(blanks));
   }
 
   const planning::Run& run_;

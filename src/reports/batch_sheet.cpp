@@ -1,0 +1,124 @@
+#include "reports/batch_sheet.h"
+
+#include "reports/batter_sheet.h"
+#include "units/printing.h"
+#include "units/weight_text.h"
+
+#include <utility>
+
+namespace brimwright::reports {
+namespace {
+
+template <class Block>
+void add(Sheet& sheet, Block block) {
+  sheet.blocks.push_back(std::move(block));
+}
+
+std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
+
+std::string minutes(std::chrono::seconds time) {
+  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+}
+
+}  // namespace
+
+std::string casts_on_sheet(std::int64_t casts, const planning::Run& run) {
+  return run.cut ? sheet_count(casts, "loaf", "loaves") : sheet_count(casts, "piece", "pieces");
+}
+
+std::string held_to_line(const planning::Run& run, const planning::PourTally& pour) {
+  const Volume holds = run.pour.mould.curve.volume_below(pour.poured_to);
+  const Volume taken = holds - pour.batter.volume_each;
+  const auto ml = [](Volume volume) { return fixed(volume / millilitre, 1) + " ml"; };
+  std::string text = "A cavity holds " + ml(holds) + " to it";
+  if (taken > 0.05 * millilitre)
+    text += ", of which the embeds take " + ml(taken) + " and the batter " +
+            ml(pour.batter.volume_each);
+  return text;
+}
+
+void add_layers(const planning::PourTally& pour, Sheet& sheet) {
+  if (pour.layers.empty()) return;
+  add(sheet, SheetStep{"Layers, lowest first"});
+  WeighList list;
+  for (const auto& layer : pour.layers) {
+    std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
+                       fixed(layer.mass_each / gram, 1) + " g each";
+    if (layer.propped)
+      note += ", mould propped up by " + trimmed(layer.propped->angle.degrees(), 1) + " degrees";
+    list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
+                         beside_scale(layer.mass, layer.step), "", false});
+    for (const auto& colour : layer.colours)
+      list.rows.push_back(
+          {"with " + colour.name,
+           colour.spoonful ? "about " + fixed(*colour.spoonful / us_teaspoon, 1) + " tsp, levelled"
+                           : "",
+           on_scale(colour.weighed, colour.step), beside_scale(colour.weighed, colour.step), ""});
+  }
+  add(sheet, std::move(list));
+}
+
+void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet) {
+  const auto& readings = pipe.readings;
+  if (readings.empty()) return;
+  const std::string cup = fixed(run.pipe->whip.holds / millilitre, 0) + " ml";
+  add(sheet, SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
+  SheetGrid grid{{{"Cup reads", "Density", "Overrun", "Bowl pipes"}}, 0};
+  for (const auto& reading : readings) {
+    if (reading.is_planned) grid.marked = grid.rows.size();
+    grid.rows.push_back(
+        {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
+         fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
+         fixed(100 * reading.overrun, 0) + " %", casts_on_sheet(reading.casts, run)});
+  }
+  add(sheet, std::move(grid));
+}
+
+void add_piping(const planning::PipeTally& pipe, Sheet& sheet) {
+  add(sheet, SheetWords{"Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) + " ml on each: " +
+                            fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.",
+                        true});
+  for (const auto& limit : pipe.limits) add(sheet, SheetWords{limit.text});
+  if (pipe.piping) add(sheet, SheetWords{"Piping takes " + minutes(*pipe.piping) + "."});
+  if (pipe.loads) add(sheet, SheetCounts{"Bag loads", *pipe.loads});
+}
+
+void add_places(const planning::DecorationFit& fit, Sheet& sheet) {
+  SheetGrid grid{{{"Embed", "above floor", "from wall", "below line"}}, 0};
+  const auto gap = [](Length length) { return is_finite(length) ? in_mm(length) : "-"; };
+  for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
+    const auto& embed = fit.embeds[i];
+    grid.rows.push_back({std::to_string(i + 1), gap(embed.floor_cover), gap(embed.wall_cover),
+                         gap(embed.line_cover)});
+  }
+  add(sheet, std::move(grid));
+}
+
+void add_what_happened(const planning::Run& run, const planning::Plan& plan,
+                       const planning::Batch& batch, Sheet& sheet) {
+  add(sheet, SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
+  SheetBlanks blanks;
+  const auto batter = [&](const BatterOnSheet& of) {
+    const std::string its = of.name + ": ";
+    blanks.blanks.push_back({its + "made on (date)", "", ""});
+    blanks.blanks.push_back(
+        {its + "made in all", "g", on_scale(of.tally.weighing.batter, run.scales.fine.reads)});
+    blanks.blanks.push_back({its + "left over", "g", ""});
+    blanks.blanks.push_back({its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
+  };
+  batter(base_of(run, batch));
+  if (batch.pipe) {
+    for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
+    blanks.blanks.push_back({"weigh-cup, " + fixed(run.pipe->whip.holds / millilitre, 0) + " ml",
+                             "g", fixed(run.pipe->whip.net / gram, 1) + " g"});
+  }
+  blanks.blanks.push_back({"pieces made", "", std::to_string(batch.pieces)});
+  blanks.blanks.push_back(
+      {"rejects, and why", "",
+       plan.pieces.batches == 1 ? std::to_string(plan.pieces.make - plan.pieces.sell) : ""});
+  blanks.blanks.push_back({"unmoulded (date)", "", ""});
+  blanks.blanks.push_back({"cured until (date)", "", ""});
+  add(sheet, std::move(blanks));
+}
+
+}  // namespace brimwright::reports

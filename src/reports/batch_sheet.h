@@ -1,0 +1,34 @@
+#pragma once
+
+#include "planning/tally.h"
+#include "planning/run.h"
+#include "reports/sheet_blocks.h"
+
+#include <cstdint>
+#include <string>
+
+namespace brimwright::reports {
+
+// What the bench sheet says of one batch, work by work; bench_sheet.h puts it in order.
+
+/// What is piped on: "12 pieces", or "2 loaves" that are cut afterwards.
+std::string casts_on_sheet(std::int64_t casts, const planning::Run& run);
+
+/// The cavity's own volume, and what embeds that are there at the pour take of it.
+std::string held_to_line(const planning::Run& run, const planning::PourTally& pour);
+
+/// Jug by jug, with their colours; nothing for a plain pour.
+void add_layers(const planning::PourTally& pour, Sheet& sheet);
+
+/// What each reading of the weigh-cup means for the bowl.
+void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet);
+void add_piping(const planning::PipeTally& pipe, Sheet& sheet);
+
+/// Where each embed lies.
+void add_places(const planning::DecorationFit& fit, Sheet& sheet);
+
+/// Blanks for the next plan, in the order in which the page asks for them.
+void add_what_happened(const planning::Run& run, const planning::Plan& plan,
+                       const planning::Batch& batch, Sheet& sheet);
+
+}  // namespace brimwright::reports

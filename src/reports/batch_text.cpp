@@ -1,0 +1,255 @@
+#include "reports/batch_text.h"
+
+#include "reports/gauge_report.h"
+#include "reports/label_report.h"
+#include "reports/lye_report.h"
+#include "reports/plan_words.h"
+#include "reports/text_table.h"
+#include "units/printing.h"
+#include "units/weight_text.h"
+
+#include <algorithm>
+
+namespace brimwright::reports {
+namespace {
+
+using planning::Ingredient;
+using Side = TextTable::Side;
+
+std::string per_cent(Share share, int decimals = 1) {
+  return fixed(share.in_percent(), decimals) + " %";
+}
+
+/// A spoon is rough; one decimal of a teaspoon says so.
+std::string spoons(const Ingredient& ingredient) {
+  if (!ingredient.spoonful) return "";
+  return "about " + fixed(*ingredient.spoonful / us_teaspoon, 1) + " tsp";
+}
+
+std::string ingredient_table(const planning::Weighing& weighing) {
+  TextTable table({Side::left, Side::right, Side::right, Side::left, Side::left});
+  table.row({"", "", "", "into"});
+  const auto row = [&](const std::string& name, Mass mass, Mass step, Rounded towards,
+                       const std::string& into, const std::string& by_spoon) {
+    const WeightText weight = weight_text(mass, step, towards);
+    table.row({name, weight.grams + " g", weight.ounces + " oz", into, by_spoon});
+  };
+  for (const auto& i : weighing.ingredients)
+    row(i.name, i.weighed, i.step, i.shown, i.goes_into, spoons(i));
+  Mass finest = weighing.ingredients.front().step;
+  for (const auto& ingredient : weighing.ingredients) finest = std::min(finest, ingredient.step);
+  table.rule();
+  row("Batter", weighing.batter, finest, Rounded::nearest, "", "");
+  return table.text();
+}
+
+std::string set_aside_lines(const planning::Weighing& weighing, Mass set_aside_step) {
+  std::string text;
+  for (const auto& ingredient : weighing.ingredients)
+    if (ingredient.set_aside > Mass{})
+      text +=
+          line("Set " + on_scale(ingredient.set_aside, set_aside_step) + " of the " +
+               ingredient.name + " aside to disperse the colours; it is part of the weight above.");
+  return text;
+}
+
+std::string superfat_line(const planning::Weighing& weighing) {
+  const auto& superfat = weighing.superfat;
+  using chemistry::highest_in_words, chemistry::lowest_in_words;
+  std::string text = "Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
+                     per_cent(superfat.nominal) + ". Likely " +
+                     lowest_in_words(superfat.likely_low) + " to " +
+                     highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
+                     lowest_in_words(superfat.low) + " to " + highest_in_words(superfat.high) + ".";
+  if (superfat.doubts.empty()) return line(text);
+  const auto& most = superfat.doubts.front();
+  return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
+}
+
+/// What is on the bench is not what the batter has, while some of the water is still in a jug.
+std::string pot_words(const planning::Weighing& weighing) {
+  const std::string pot = per_cent(weighing.pot_strength);
+  return pot == per_cent(weighing.lye_strength) ? "" : " In its pot the lye is " + pot + " strong.";
+}
+
+std::string lye_lines(const planning::Weighing& weighing) {
+  std::string text = superfat_line(weighing);
+  text += line("Lye " + per_cent(weighing.lye_strength) + " strong = water " +
+               fixed(weighing.water_to_alkali, 2) + " : 1 to pure alkali = water " +
+               per_cent(weighing.water_of_fats) + " of the fats." + pot_words(weighing));
+  return text;
+}
+
+std::string density_line(const planning::BatterTally& batter, const std::string& what) {
+  return line(what + " at " + density_text(batter.density) + " (plain batter, computed from its " +
+              "ingredients: " + density_text(batter.density_computed) + "). In the pieces " +
+              grams(batter.in_pieces) + ", lost " + grams(batter.lost) + ".");
+}
+
+std::string layer_lines(const planning::PourTally& pour) {
+  if (pour.layers.empty()) return "";
+  TextTable table({Side::left, Side::right, Side::right, Side::right, Side::left});
+  table.row({"Layer, lowest first", "depth", "each", "in its jug"});
+  for (const auto& layer : pour.layers) {
+    table.row({layer.name,
+               fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
+               grams(layer.mass_each), on_scale(layer.mass, layer.step)});
+    for (const auto& colour : layer.colours)
+      table.row(
+          {"  + " + colour.name, "", "", on_scale(colour.weighed, colour.step), spoons(colour)});
+  }
+  return "\n" + table.text();
+}
+
+std::string pour_text(const planning::PourTally& pour, const planning::Run& run) {
+  std::string text = title("POUR  " + run.pour.formula.name,
+                           "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.reads));
+  text += ingredient_table(pour.batter.weighing);
+  text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) +
+          lye_lines(pour.batter.weighing) + heat_text(pour.batter.heat);
+  text += layer_lines(pour);
+  text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
+               " below the brim, " + depth_text(pour.poured_to) +
+               " deep: " + ml(pour.batter.volume_each) + ", " + grams(pour.batter.mass_each) +
+               " each. A cavity holds " + ml(pour.brimful) + " to the brim; at the line 1 mm is " +
+               ml(pour.surface * millimetre) + ".");
+  text += density_line(pour.batter, "Base");
+  return text + "\n";
+}
+
+/// Each way to the topping's visible volume, and how the hand compares with the geometry.
+std::string visible_lines(const planning::VisibleTopping& visible, const planning::Run& run) {
+  std::string text;
+  if (visible.by_trials)
+    text += line("By " +
+                 counted(static_cast<std::int64_t>(run.pipe->trials->weighed.size()),
+                         "weighed trial ", "weighed trials ") +
+                 ml(*visible.by_trials) + ".");
+  if (visible.by_beads) {
+    std::string moves;
+    for (const auto& laid : visible.moves)
+      moves += (moves.empty() ? "" : " + ") + ml(laid.volume) +
+               (laid.length > Length{} ? " (" + fixed(laid.length / centimetre, 1) + " cm)" : "");
+    text += line(
+        "By the beads of " + run.pipe->beads->tip.name + ": " + moves +
+        (visible.hand_used ? ", times your hand's " + trimmed(visible.hand_used->factor, 2) : "") +
+        ", " + ml(*visible.by_beads) + ".");
+  }
+  if (visible.by_envelope) text += line("By its envelope " + ml(*visible.by_envelope) + ".");
+  if (visible.hand_suggested)
+    text += line("Your hand lays down " + trimmed(visible.hand_suggested->factor, 2) +
+                 " times the computed beads (" +
+                 counted(visible.hand_suggested->trials, "trial", "trials") +
+                 "): keep that as the tip's hand factor.");
+  return text;
+}
+
+/// What is piped on: a piece, or a loaf that is cut into several.
+std::string casts_counted(std::int64_t n, const planning::Pieces& pieces) {
+  return pieces.per_cast > 1 ? counted(n, "loaf", "loaves") : counted(n, "piece", "pieces");
+}
+
+std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run,
+                            const planning::Pieces& pieces) {
+  TextTable table({Side::left, Side::right, Side::right, Side::right});
+  table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun",
+             pieces.per_cast > 1 ? "pipes loaves" : "pipes"});
+  for (const auto& reading : pipe.readings)
+    table.row({grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
+               density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
+               std::to_string(reading.casts)});
+  return "\n" + table.text();
+}
+
+std::string whip_lines(const planning::PipeTally& pipe) {
+  std::string text;
+  for (const auto& limit : pipe.limits) text += line(limit.text);
+  if (pipe.piping) text += line("Piping takes " + minutes(*pipe.piping) + ".");
+  if (pipe.lye)
+    text += line("The lye is " + counted(pipe.lye->spoonfuls, "spoonful", "spoonfuls") + ", " +
+                 std::to_string(pipe.lye->each.count()) +
+                 " s each: " + minutes(pipe.lye->altogether) + ".");
+  return text;
+}
+
+/// "each of 2 whippings of 12 pieces": nothing where a batch is whipped in one go.
+std::string which_whipping(const planning::Whipping& whipping, const planning::Run& run,
+                           const planning::Pieces& pieces) {
+  if (run.batch.whippings == 1) return "";
+  const std::string of = casts_counted(whipping.casts, pieces);
+  return whipping.count == 1
+             ? ", the whipping of " + of
+             : ", each of " + std::to_string(whipping.count) + " whippings of " + of;
+}
+
+std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& plan,
+                      const planning::Run& run) {
+  const auto& pipe = whipping.pipe;
+  std::string text =
+      title("PIPE  " + run.pipe->formula.name + which_whipping(whipping, run, plan.pieces),
+            "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
+  text += ingredient_table(pipe.batter.weighing);
+  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
+          lye_lines(pipe.batter.weighing) + heat_text(pipe.batter.heat);
+  text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
+               " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
+               grams(pipe.batter.mass_each) + " at this whip, overrun " +
+               fixed(100 * pipe.overrun, 0) + " %.");
+  text += visible_lines(pipe.visible, run);
+  text += density_line(pipe.batter, "Topping");
+  if (pipe.loads) text += line(counted(*pipe.loads, "bag load.", "bag loads."));
+  text += whip_table_text(pipe, run, plan.pieces);
+  if (pipe.casts_now)
+    text += line("At today's weigh-cup the bowl pipes " +
+                 casts_counted(*pipe.casts_now, plan.pieces) + ".");
+  return text + whip_lines(pipe) + "\n";
+}
+
+/// "1, 2 and 5", or from where to where when there are many.
+std::string numbers_in_words(const std::vector<std::int64_t>& numbers) {
+  constexpr std::size_t many = 12;
+  if (numbers.size() > many)
+    return "from number " + std::to_string(numbers.front()) + " to " +
+           std::to_string(numbers.back());
+  std::string words = "number ";
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    words += (i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
+  return words;
+}
+
+}  // namespace
+
+std::string dust_text(const std::vector<planning::DustTally>& dusts, const planning::Run& run) {
+  if (dusts.empty()) return "";
+  TextTable table({Side::left, Side::right, Side::left});
+  for (const auto& dust : dusts)
+    table.row({dust.name, on_scale(dust.make, run.scales.fine.reads),
+               fixed(dust.each / gram, 3) + " g a piece" +
+                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
+                                 : "")});
+  return "DUST\n" + table.text() + "\n";
+}
+
+std::string batch_size(const planning::Batch& batch, const planning::Pieces& pieces) {
+  return counted(batch.pieces, "piece", "pieces") +
+         (pieces.per_cast > 1 ? " in " + counted(batch.casts, "loaf", "loaves") : "");
+}
+
+std::string batch_text(const planning::Batch& batch, const planning::Plan& plan,
+                       const planning::Run& run) {
+  std::string text;
+  if (plan.pieces.batches > 1) {
+    text = title("ONE BATCH OF " + batch_size(batch, plan.pieces),
+                 "made " + counted(batch.count(), "time", "times"));
+    text += line("Of the run's " + std::to_string(plan.pieces.batches) + " batches, " +
+                 numbers_in_words(batch.numbers) + ".") +
+            "\n";
+  }
+  text += pour_text(batch.pour, run);
+  for (const auto& whipping : batch.whippings) text += pipe_text(whipping, plan, run);
+  text += lye_pot_text(batch);
+  if (plan.pieces.batches > 1) text += dust_text(batch.dust, run);
+  return text + (plan.pieces.batches > 1 ? bottles_text(batch.bottles) : "");
+}
+
+}  // namespace brimwright::reports

@@ -1,0 +1,37 @@
+#include "units/wording.h"
+
+#include "units/printing.h"
+
+namespace brimwright {
+
+std::string in_mm(Length length, int decimals) {
+  return trimmed(length / millimetre, decimals) + " mm";
+}
+std::string in_ml(Volume volume, int decimals) {
+  return trimmed(volume / millilitre, decimals) + " ml";
+}
+std::string in_grams(Mass mass, int decimals) { return trimmed(mass / gram, decimals) + " g"; }
+std::string in_percent(Share share, int decimals) {
+  return trimmed(share.in_percent(), decimals) + " %";
+}
+
+std::string fixed_mm(Length length, int decimals) {
+  return fixed(length / millimetre, decimals) + " mm";
+}
+std::string fixed_ml(Volume volume, int decimals) {
+  return fixed(volume / millilitre, decimals) + " ml";
+}
+std::string fixed_grams(Mass mass, int decimals) { return fixed(mass / gram, decimals) + " g"; }
+std::string fixed_percent(Share share, int decimals) {
+  return fixed(share.in_percent(), decimals) + " %";
+}
+
+std::string counted(std::int64_t number, const std::string& one) {
+  return counted(number, one, one + "s");
+}
+
+std::string counted(std::int64_t number, const std::string& one, const std::string& many) {
+  return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
+}  // namespace brimwright
