@@ -10,7 +10,7 @@ room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
         quantity question rate reading remark rounded_text rounding share share_of shown_text
         stream_writing temperature unfinished_files user_error usual_measures water weight_text
-        working written_number)
+        working wording written_number)
 
 room(sandbox
   DOORS helper_program job_bytes limited_work)

@@ -1,15 +1,12 @@
 #include "chemistry/acid_cautions.h"
 
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 
 namespace brimwright::chemistry {
 namespace {
-
-std::string in_percent(Share share, int decimals = 1) {
-  return trimmed(share.in_percent(), decimals) + " %";
-}
 
 std::string takes_up(const ContainedAcid& acid) {
   return trimmed(acid.share.of_one() * acid.koh_g_per_g * 1000, 1) + " mg KOH/g";

@@ -6,13 +6,13 @@
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
 namespace brimwright::chemistry {
 namespace {
 
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
 std::string in_mg(double mg_koh_per_g) { return trimmed(mg_koh_per_g, 1) + " mg KOH/g"; }
 
 [[noreturn]] void refuse_unknown_acid(const std::string& name, const Place& where) {
@@ -57,7 +57,7 @@ struct Counted {
   double mg_koh_per_g;
   Place where;
   std::string in_words() const {
-    return pure ? in_percent(*pure) + " of pure acid" : in_mg(mg_koh_per_g);
+    return pure ? in_percent(*pure, 2) + " of pure acid" : in_mg(mg_koh_per_g);
   }
 };
 
@@ -79,7 +79,7 @@ void refuse_more_than_its_name_says(const Additive& additive, const Counted& cou
   if (over)
     throw UserError(counted.where,
                     "counts " + counted.in_words() + ", but the name \"" + additive.name +
-                        "\" says " + in_percent(*hint->by_figure),
+                        "\" says " + in_percent(*hint->by_figure, 2),
                     acid_hint_in_words(additive.name));
 }
 
@@ -107,7 +107,7 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
       counted.where,
       "counts " + counted.in_words() + " in \"" + additive.name + "\", where a " + bound->kind +
           " holds at most " +
-          (counted.pure ? in_percent(bound->most) : in_mg(bound->most_koh_mg_per_g)) +
+          (counted.pure ? in_percent(bound->most, 2) : in_mg(bound->most_koh_mg_per_g)) +
           " (common practice, no source); too much here makes the soap lye-heavy",
       is_concentrate
           ? "read the bottle again; if it truly is so strong, put \"confirmed\": true beside it"
@@ -205,7 +205,7 @@ std::string acid_hint_in_words(std::string_view name) {
     return "say by its supplier's document what a gram of it takes up, as in { \"takes_up\": \"10 "
            "mg KOH/g\" }, or \"none\", which leaves more fat than is shown and never lye";
   return "say which and how much, as in { \"acid\": \"" + hint->acid + "\", \"share\": \"" +
-         in_percent(hint->share) + "\"" + (hint->confirmed ? ", \"confirmed\": true" : "") +
+         in_percent(hint->share, 2) + "\"" + (hint->confirmed ? ", \"confirmed\": true" : "") +
          " } (" +
          (hint->by_figure ? "as its name says"
                           : "what such a thing holds at least: common practice, no source") +

@@ -3,6 +3,7 @@
 #include "chemistry/name_words.h"
 #include "units/fields.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <vector>
@@ -38,8 +39,6 @@ const FatNameData& data() {
   return read;
 }
 
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
-
 }  // namespace
 
 std::optional<FatBound> fat_bound(std::string_view name) {
@@ -58,8 +57,8 @@ void refuse_too_much_fat(const std::string& name, Share said, const Place& where
   const auto bound = fat_bound(name);
   if (!bound || said.of_one() <= bound->most.of_one() + 1e-9) return;
   throw UserError(where,
-                  "counts " + in_percent(said) + " of \"" + name + "\" as fat, where " +
-                      bound->kind + " holds at most " + in_percent(bound->most) +
+                  "counts " + in_percent(said, 2) + " of \"" + name + "\" as fat, where " +
+                      bound->kind + " holds at most " + in_percent(bound->most, 2) +
                       " (common practice, no source); too much here makes the soap lye-heavy",
                   "give the fat in 100 g of it, as its label says; of a dried one say so in its "
                   "name (\"powder\")");

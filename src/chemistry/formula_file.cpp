@@ -11,6 +11,7 @@
 #include "chemistry/user_fats.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,13 +19,11 @@
 namespace brimwright::chemistry {
 namespace {
 
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 3) + " %"; }
-
 /// Shares are never rescaled: which of them is the slip, only the maker knows.
 void refuse_wrong_sum(Share sum, const std::string& of_what, const Place& where) {
   // 0.01 %: three fats at 33.33 % are a whole. The 1e-9 is for binary fractions.
   if (std::abs(sum.of_one() - 1) <= 1e-4 + 1e-9) return;
-  throw UserError(where, of_what + " add to " + in_percent(sum),
+  throw UserError(where, of_what + " add to " + in_percent(sum, 3),
                   "change the shares until they add to 100 %; they are never rescaled for you");
 }
 
@@ -76,7 +75,7 @@ void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
   alkali.purity_low = read_share(ends[0], {where.file, where.field + "/0"});
   alkali.purity_high = read_share(ends[1], {where.file, where.field + "/1"});
   if (alkali.purity_low > alkali.purity || alkali.purity > alkali.purity_high)
-    throw UserError(where, "does not hold the purity of " + in_percent(alkali.purity),
+    throw UserError(where, "does not hold the purity of " + in_percent(alkali.purity, 3),
                     "give the lowest first, with the purity between the two");
   if (alkali.purity_low < 80 * percent || alkali.purity_high > whole)
     throw UserError(where, "is " + ends[0] + " to " + ends[1], "keep it within 80 to 100 %");
@@ -178,7 +177,7 @@ std::string solubility_in_words(const Formula& formula) {
         return solubility_at_20_celsius(a.alkali) < solubility_at_20_celsius(b.alkali);
       });
   return formula_of(least->alkali) + " stays dissolved up to " +
-         in_percent(solubility_at_20_celsius(least->alkali)) + " at 20 °C";
+         in_percent(solubility_at_20_celsius(least->alkali), 3) + " at 20 °C";
 }
 
 /// The alkali must dissolve in what the formula calls its water; what acids bring of water may not
@@ -221,9 +220,9 @@ void refuse_oil_not_there(const Formula& formula, const Proportions& per_fat, co
   for (std::size_t j = 0; j < formula.fats.size(); ++j)
     if (per_fat.set_aside[j] > per_fat.fats[j] * (1 + 1e-9))
       throw UserError(where,
-                      "the colours take " + in_percent(Share::of_one(per_fat.set_aside[j])) +
+                      "the colours take " + in_percent(Share::of_one(per_fat.set_aside[j]), 3) +
                           " of the fats as \"" + formula.fats[j].fat.id +
-                          "\", of which the formula holds " + in_percent(formula.fats[j].share),
+                          "\", of which the formula holds " + in_percent(formula.fats[j].share, 3),
                       "disperse them in less oil, or say \"from\": \"extra\"");
 }
 

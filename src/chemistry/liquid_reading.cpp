@@ -8,13 +8,12 @@
 #include "chemistry/liquid_compositions.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <utility>
 
 namespace brimwright::chemistry {
 namespace {
-
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
 
 [[noreturn]] void refuse_unknown_composition(const std::string& name, const Place& where) {
   std::vector<std::string> names;
@@ -77,11 +76,11 @@ void refuse_impossible(const Additive& additive, const Place& where) {
   const auto& acid = additive.contains_acid;
   if (acid && !acid->name.empty()) sum = sum + acid->share;
   if (sum.of_one() > 1 + 1e-9)
-    throw UserError(where, "what is in it adds to " + in_percent(sum),
+    throw UserError(where, "what is in it adds to " + in_percent(sum, 2),
                     "read the label again, for 100 g of it");
   if (liquid.water < 25 * percent)
     throw UserError(where,
-                    "holds " + in_percent(liquid.water) +
+                    "holds " + in_percent(liquid.water, 2) +
                         " of water, too little for a "
                         "liquid that stands in for water",
                     "list it under \"additives\"");
@@ -89,8 +88,8 @@ void refuse_impossible(const Additive& additive, const Place& where) {
   if (brine > saturated_brine().of_one() + 1e-9)
     throw UserError(
         where,
-        "holds more salt than its water dissolves: " + in_percent(Share::of_one(brine)) +
-            " of the brine, where " + in_percent(saturated_brine()) +
+        "holds more salt than its water dissolves: " + in_percent(Share::of_one(brine), 2) +
+            " of the brine, where " + in_percent(saturated_brine(), 2) +
             " is all that stays dissolved at "
             "20 °C",
         "count the undissolved salt as an additive");
@@ -106,7 +105,7 @@ Share read_replaces(const Fields& entry) {
                     "write it as \"40 % of water\", or give a \"rate\" of fats or batter");
   const Share share = read_share(text.substr(0, text.size() - basis.size()), where);
   if (!(share > Share()) || share.of_one() > 1 + 1e-9)
-    throw UserError(where, "is " + in_percent(share) + " of water",
+    throw UserError(where, "is " + in_percent(share, 2) + " of water",
                     "give a share above 0 and up to 100 %");
   return share;
 }

@@ -4,15 +4,12 @@
 #include "chemistry/liquid_compositions.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 
 namespace brimwright::chemistry {
 namespace {
-
-std::string in_percent(Share share, int decimals = 1) {
-  return trimmed(share.in_percent(), decimals) + " %";
-}
 
 std::string lower(std::string text) {
   for (char& c : text)

@@ -4,16 +4,15 @@
 #include "chemistry/liquids.h"
 #include "chemistry/supplied_values.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::chemistry {
 namespace {
 
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
-
 void caution_on_strength(const Formula& formula, const Proportions& per_fat,
                          std::vector<Remark>& cautions) {
   const Share strength = per_fat.lye_strength;
-  const std::string stated = formula.name + ": a lye strength of " + in_percent(strength) + " ";
+  const std::string stated = formula.name + ": a lye strength of " + in_percent(strength, 2) + " ";
   if (strength.of_one() < 0.25 - 1e-9)
     cautions.push_back({Severity::caution, stated + "makes a very wet batter: slow to trace and to "
                                                     "unmould, and it shrinks as it cures."});

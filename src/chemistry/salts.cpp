@@ -2,6 +2,7 @@
 
 #include "units/fields.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -44,8 +45,6 @@ bool holds_words(const std::string& name, const std::string& words) {
   return false;
 }
 
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
-
 }  // namespace
 
 const std::vector<Substance>& known_substances() {
@@ -85,8 +84,9 @@ std::vector<Remark> substance_remarks(const Formula& formula, const Proportions&
       remarks.push_back({Severity::note, additive.name + " " + substance->remark});
     const Share used = Share::of_one(per_fat.additives[i]);
     if (substance->usual > Share() && used.of_one() > substance->usual.of_one() * (1 + 1e-9))
-      remarks.push_back({Severity::note, additive.name + " makes up " + in_percent(used) +
-                                             " of the fats; up to " + in_percent(substance->usual) +
+      remarks.push_back({Severity::note, additive.name + " makes up " + in_percent(used, 2) +
+                                             " of the fats; up to " +
+                                             in_percent(substance->usual, 2) +
                                              " is usual (common practice)."});
   }
   return remarks;

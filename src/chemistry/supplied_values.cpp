@@ -5,6 +5,7 @@
 #include "chemistry/proportions.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -95,7 +96,7 @@ std::string in_mg_per_g(SaponificationValue value) {
 }
 
 /// Rounded down, so that what lies below zero is not shown as zero.
-std::string in_percent(Share superfat) {
+std::string superfat_in_words(Share superfat) {
   return fixed(std::floor(superfat.in_percent() * 10) / 10, 1) + " %";
 }
 
@@ -118,7 +119,7 @@ Remark danger_of(const Part& part, const Formula& formula, Share superfat) {
           "LYE-HEAVY IS POSSIBLE in " + formula.name + ": the saponification value of " +
               in_mg_per_g(part.typical()) + " for " + part.fat->name +
               " was confirmed, but lies above the " + part.below->in_words() +
-              ". If it is a slip, the superfat is " + in_percent(superfat) +
+              ". If it is a slip, the superfat is " + superfat_in_words(superfat) +
               " or less and the soap burns. Read the supplier's document again before weighing "
               "lye."};
 }
@@ -128,8 +129,6 @@ std::string joined(const std::vector<std::string>& items) {
   for (const std::string& item : items) all += (all.empty() ? "" : ", ") + item;
   return all;
 }
-
-std::string purity_in_words(Share purity) { return trimmed(purity.in_percent(), 2) + " %"; }
 
 /// Saponification values and purities that stand in the formula without a range.
 std::vector<std::string> exact_ones(const Formula& formula) {
@@ -141,7 +140,7 @@ std::vector<std::string> exact_ones(const Formula& formula) {
   for (const FormulaAlkali& alkali : formula.alkalis)
     if (alkali.taken_as_exact)
       exact.push_back("the purity of " + formula_of(alkali.alkali) + " (" +
-                      purity_in_words(alkali.purity) + ")");
+                      in_percent(alkali.purity, 2) + ")");
   return exact;
 }
 
@@ -162,7 +161,7 @@ void refuse_lye_heavy_values(const Formula& formula) {
   throw UserError(worst.where,
                   in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
                       worst.below->in_words() + ": even by " + in_mg_per_g(worst.below->high) +
-                      " the superfat would be " + in_percent(superfat),
+                      " the superfat would be " + superfat_in_words(superfat),
                   "read the supplier's document again (another fat's line, another unit?); if the "
                   "value is right, put \"confirmed\": true beside it");
 }
@@ -195,8 +194,8 @@ std::vector<Remark> taken_as_exact_notes(const Formula& formula) {
   for (const FormulaAlkali& alkali : formula.alkalis)
     if (alkali.range_assumed)
       note("no purity range is given for " + formula_of(alkali.alkali) + "; reckoned with " +
-           trimmed(alkali.purity_low.in_percent(), 2) + " to " +
-           purity_in_words(alkali.purity_high) + " (" + data_of(alkali.alkali).assumed_purity->why +
+           trimmed(alkali.purity_low.in_percent(), 2) + " to " + in_percent(alkali.purity_high, 2) +
+           " (" + data_of(alkali.alkali).assumed_purity->why +
            "). Purer than stated, it makes the soap lye-heavy: ask the supplier for the range.");
   for (const FormulaFat& fat : formula.fats)
     if (fat.fat.is_users_own && known_ranges(fat.fat).empty())

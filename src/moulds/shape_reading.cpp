@@ -6,6 +6,7 @@
 #include "moulds/usual_moulds.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 
@@ -17,8 +18,6 @@ using Points = std::vector<std::pair<Length, Length>>;
 // Checking every pair of edges for a meeting costs the square of this.
 constexpr std::size_t most_points = 500;
 
-std::string mm(Length length) { return trimmed(length / millimetre, 2) + " mm"; }
-
 Angle draft_of(const Fields& fields) {
   return fields.has("draft") ? fields.angle("draft") : Angle{};
 }
@@ -29,8 +28,8 @@ void check_floor(const Fields& fields, Length height, Angle draft, Length room) 
   if (inset_at_floor(height, draft) < room * (1 - 1e-6)) return;
   const double most = std::atan(room / height) * 180 / pi;
   throw UserError(fields.place("draft"),
-                  "walls leaning " + trimmed(draft.degrees(), 2) + "\u00b0 over " + mm(height) +
-                      " of height meet before the floor",
+                  "walls leaning " + trimmed(draft.degrees(), 2) + "\u00b0 over " +
+                      in_mm(height, 2) + " of height meet before the floor",
                   "give the draft of one wall from upright, below " +
                       fixed(std::floor(most * 10) / 10, 1) + "\u00b0 here");
 }
@@ -46,7 +45,7 @@ Block read_block(const Fields& fields) {
   if (block.corner_radius > half_width)
     throw UserError(
         fields.place("corner_radius"),
-        mm(block.corner_radius) + " is more than half the narrower side",
+        in_mm(block.corner_radius, 2) + " is more than half the narrower side",
         "give the radius of the upright edges at the brim, at most " + most_text(half_width));
   check_floor(fields, block.height, block.draft, half_width);
   return block;
@@ -65,11 +64,11 @@ FlutedCup read_fluted_cup(const Fields& fields) {
                       .flutes = static_cast<int>(fields.whole_number("flutes", 3, 200)),
                       .flute_depth = fields.length("flute_depth")};
   if (cup.flute_depth >= cup.brim_diameter / 2)
-    throw UserError(
-        fields.place("flute_depth"),
-        mm(cup.flute_depth) + " is too deep for a cup " + mm(cup.brim_diameter) + " across",
-        "give the depth from a flute's crest to its trough at the brim, below " +
-            mm(cup.brim_diameter / 2));
+    throw UserError(fields.place("flute_depth"),
+                    in_mm(cup.flute_depth, 2) + " is too deep for a cup " +
+                        in_mm(cup.brim_diameter, 2) + " across",
+                    "give the depth from a flute's crest to its trough at the brim, below " +
+                        in_mm(cup.brim_diameter / 2, 2));
   return cup;
 }
 
@@ -147,8 +146,8 @@ HalfTorus read_half_ring(const Fields& fields) {
                        .tube_diameter = fields.positive_length("tube_diameter")};
   if (ring.tube_diameter >= ring.centre_diameter)
     throw UserError(fields.place("tube_diameter"),
-                    "a tube of " + mm(ring.tube_diameter) + " leaves no hole in a ring of " +
-                        mm(ring.centre_diameter),
+                    "a tube of " + in_mm(ring.tube_diameter, 2) + " leaves no hole in a ring of " +
+                        in_mm(ring.centre_diameter, 2),
                     "give the ring's diameter from middle to middle of the tube as "
                     "\"centre_diameter\", and the tube's own width as \"tube_diameter\"");
   return ring;
@@ -156,9 +155,10 @@ HalfTorus read_half_ring(const Fields& fields) {
 
 void check_post(const Fields& fields, const char* key, Length post, Length cup) {
   if (post < cup) return;
-  throw UserError(fields.place(key),
-                  "a post " + mm(post) + " across leaves no room in a cup of " + mm(cup),
-                  "give the post's diameter, less than the cup's at the same height");
+  throw UserError(
+      fields.place(key),
+      "a post " + in_mm(post, 2) + " across leaves no room in a cup of " + in_mm(cup, 2),
+      "give the post's diameter, less than the cup's at the same height");
 }
 
 TurnedRing read_turned_ring(const Fields& fields) {

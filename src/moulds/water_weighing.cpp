@@ -4,14 +4,13 @@
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/water.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <numeric>
 
 namespace brimwright::moulds {
 namespace {
-
-std::string mm(Length length) { return trimmed(length / millimetre, 2) + " mm"; }
 
 WaterLine read_line(const Fields& fields) {
   if (fields.is_text("to")) {
@@ -83,8 +82,8 @@ Length WaterWeighing::depth_in(const geometry::LevelCurve& curve) const {
   // A mesh's height is a rounded number; a depth given as the whole height is the brim.
   if (depth > Length{} && depth <= height * (1 + 1e-4)) return std::min(depth, height);
   throw UserError({place.file, place.field + (from_brim ? "/to/below_brim" : "/to/depth")},
-                  mm(line.distance) + (from_brim ? " below the brim" : " deep") +
-                      " lies outside the cavity, which is " + mm(height) + " deep",
+                  in_mm(line.distance, 2) + (from_brim ? " below the brim" : " deep") +
+                      " lies outside the cavity, which is " + in_mm(height, 2) + " deep",
                   "check the line and the mould's height");
 }
 

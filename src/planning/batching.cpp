@@ -3,6 +3,7 @@
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/user_error.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <functional>
@@ -33,10 +34,6 @@ std::int64_t fewest_batches(const Pieces& pieces, std::int64_t most) {
     (held_by(middle, pieces, most) >= pieces.casts ? high : low) = middle;
   }
   return high;
-}
-
-std::string counted(std::int64_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
 }
 
 std::int64_t smallest(const std::vector<std::vector<std::int64_t>>& fillings) {

@@ -5,6 +5,7 @@
 #include "planning/loaf_cutter.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <utility>
@@ -19,8 +20,6 @@ constexpr std::int64_t most_pieces = 5000;
 
 Axis third(Axis a, Axis b) { return Axis(3 - index(a) - index(b)); }
 
-std::string mm(Length length) { return trimmed(length / millimetre, 2) + " mm"; }
-
 Place inside(const Place& where, const std::string& field) {
   return {where.file, where.field + "/" + field};
 }
@@ -28,9 +27,10 @@ Place inside(const Place& where, const std::string& field) {
 Loaf loaf_to_cut(const Cut& cut, const std::vector<TriangleMesh>& layers, const Place& where) {
   const Length height = planed_loaf(layers, Length{}).reach(Axis::z);
   if (cut.top_planing >= height)
-    throw UserError(inside(where, "top_planing"),
-                    "is " + mm(cut.top_planing) + ", and all of it is " + mm(height) + " high",
-                    "plane off less");
+    throw UserError(
+        inside(where, "top_planing"),
+        "is " + in_mm(cut.top_planing, 2) + ", and all of it is " + in_mm(height, 2) + " high",
+        "plane off less");
   return planed_loaf(layers, cut.top_planing);
 }
 
@@ -200,7 +200,8 @@ void refuse_empty(const Division& division, const Place& trim, const std::string
   constexpr Length least = 1 * millimetre;  // our own bound: no bar is thinner
   if (division.usable() >= least) return;
   const Length whole = division.to - division.from;
-  const std::string takes = "takes " + mm(2 * division.trim) + " off " + what + " of " + mm(whole);
+  const std::string takes =
+      "takes " + in_mm(2 * division.trim, 2) + " off " + what + " of " + in_mm(whole, 2);
   if (whole < least) throw UserError(trim, takes, "nothing of it is left to cut");
   throw UserError(trim, takes, "trim at most " + most_text((whole - least) / 2) + " off each");
 }
@@ -251,14 +252,15 @@ Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
   refuse_empty(pattern.columns, inside(where, "end_trim"), "a loaf");
   refuse_empty(pattern.rows, inside(where, "side_trim"), "a loaf's width");
   if (pattern.columns.bars() > 0) return pattern;
-  const std::string left = mm(pattern.columns.usable());
+  const std::string left = in_mm(pattern.columns.usable(), 2);
   const Length most = pattern.columns.largest(1);
   if (!(most > Length{}))
     throw UserError(inside(where, "face_planing"),
                     "leaves nothing of a bar: the loaf is " + left + " long after trimming",
                     "plane off less");
   throw UserError(inside(where, "bar/thickness"),
-                  "is " + mm(thickness) + ", and the loaf is " + left + " long after trimming" +
+                  "is " + in_mm(thickness, 2) + ", and the loaf is " + left +
+                      " long after trimming" +
                       (cut.face_planing > Length{} ? " and before planing" : ""),
                   "give at most " + most_text(most));
 }
@@ -284,8 +286,9 @@ Pattern grid_of(const Cut& cut, const Loaf& loaf, Axis length_lies) {
   const Length length = pattern.columns.largest(1), width = pattern.rows.largest(1);
   if (!(length > Length{} && width > Length{}))
     throw UserError(inside(where, "face_planing"), "leaves nothing of a bar", "plane off less");
-  const std::string size = mm(bar.length) + " x " + mm(bar.width);
-  const std::string slab = mm(pattern.columns.usable()) + " x " + mm(pattern.rows.usable());
+  const std::string size = in_mm(bar.length, 2) + " x " + in_mm(bar.width, 2);
+  const std::string slab =
+      in_mm(pattern.columns.usable(), 2) + " x " + in_mm(pattern.rows.usable(), 2);
   throw UserError(inside(where, "bar"),
                   "is " + size + ", and the slab is " + slab + " after trimming" +
                       (cut.face_planing > Length{} ? " and before planing" : ""),

@@ -5,6 +5,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +22,6 @@ using geometry::operator+;
 using geometry::operator-;
 using geometry::operator*;
 
-std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
 std::string in_full(Length length) { return trimmed(length / millimetre, 3) + " mm"; }
 
 // What is to be below a bound, and not at it, is this far below: far less than is shown.

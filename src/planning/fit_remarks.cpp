@@ -3,6 +3,7 @@
 #include "planning/embed_fit.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,6 @@
 namespace brimwright::planning {
 namespace {
 
-std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
 std::string in_g_per_ml(Density density) {
   return trimmed(density / gram_per_millilitre, 3) + " g/ml";
 }

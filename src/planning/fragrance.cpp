@@ -7,6 +7,7 @@
 #include "units/rounding.h"
 #include "units/share_of.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <functional>
@@ -29,8 +30,6 @@ struct Part {
     return tally.cure->cured / tally.cure->fresh;
   }
 };
-
-std::string in_percent(Share share) { return trimmed(share.in_percent(), 2) + " %"; }
 
 /// `used` in the fewest digits, two at least, by which it is seen to be above `most`.
 std::string shown_above(Share used, Share most) {
@@ -121,7 +120,7 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share 
     const Mass grams = rounded_down(*most * part.tally.weighing.batter, step);
     remarks.push_back({Severity::caution, part.name + ": the bottle would make " + bottle.name +
                                               " " + shown_above(of_batter, *most) +
-                                              " of the batter, above the " + in_percent(*most) +
+                                              " of the batter, above the " + in_percent(*most, 2) +
                                               " that its document allows here: use at most " +
                                               on_scale(grams, step, Rounded::down) + " of it."});
   }
@@ -132,8 +131,8 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share 
   std::string makes;
   for (const PlannedBatter& part : parts)
     makes += (makes.empty() ? "" : " and ") +
-             in_percent(Share::of_one(bottle.holds / 2 / part.tally.weighing.batter)) + " of the " +
-             (part.is_topping ? "topping" : "base");
+             in_percent(Share::of_one(bottle.holds / 2 / part.tally.weighing.batter), 2) +
+             " of the " + (part.is_topping ? "topping" : "base");
   throw UserError(where, "half of " + bottle.name + " in each makes " + makes,
                   "say \"by rate\": both parts then smell alike, and a limit that one of them "
                   "breaks is told");

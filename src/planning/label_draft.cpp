@@ -7,14 +7,13 @@
 #include "planning/tally.h"
 #include "units/printing.h"
 #include "units/rounded_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace brimwright::planning {
 namespace {
-
-std::string grams(Mass mass) { return trimmed(mass / gram, 1) + " g"; }
 
 /// Cured base for each unit of depth at the pour line: of a cut loaf that of the bar with most of
 /// the top.
@@ -46,8 +45,9 @@ void caution_on_pieces_not_as_planned(const LabelDraft& draft, const Plan& plan,
   const Mass planned = *plan.piece.cured, weighed = draft.lightest->mean;
   // 3 %: what mould, density and cure may be off together: common practice, no source.
   if (abs(weighed - planned) <= 0.03 * planned) return;
-  remarks.push_back({Severity::caution, "The pieces you weighed are " + grams(weighed) +
-                                            " on average, the plan reckons with " + grams(planned) +
+  remarks.push_back({Severity::caution, "The pieces you weighed are " + in_grams(weighed) +
+                                            " on average, the plan reckons with " +
+                                            in_grams(planned) +
                                             " cured: were they of this mould, line and formula?"});
 }
 
@@ -70,10 +70,10 @@ void caution_on_drying_on(const LabelDraft& draft, const Run& run, const Plan& p
   }
   const Mass in_the_end = draft.lightest->mass - still_to_lose;
   if (in_the_end >= draft.net->stated) return;
-  remarks.push_back(
-      {Severity::caution, "After the cure a piece still loses " + grams(still_to_lose) +
-                              ": the lightest would end at " + grams(in_the_end) + ", below the " +
-                              grams(draft.net->stated) + " stated. Cure longer, or state less."});
+  remarks.push_back({Severity::caution,
+                     "After the cure a piece still loses " + in_grams(still_to_lose) +
+                         ": the lightest would end at " + in_grams(in_the_end) + ", below the " +
+                         in_grams(draft.net->stated) + " stated. Cure longer, or state less."});
 }
 
 void check_what_she_states(const LabelOrder& order, LabelDraft& draft) {
@@ -83,14 +83,15 @@ void check_what_she_states(const LabelOrder& order, LabelDraft& draft) {
   if (states <= draft.lightest->mass) return;
   const auto tolerance = draft.market == Market::EU ? tolerable_negative_error(states)
                                                     : maximum_allowable_variation(states);
-  const std::string head = "Your label states " + grams(states) + ". ";
+  const std::string head = "Your label states " + in_grams(states) + ". ";
   if (states > draft.lightest->mean)
-    remarks.push_back({Severity::caution, head + "The pieces weigh " + grams(draft.lightest->mean) +
+    remarks.push_back({Severity::caution, head + "The pieces weigh " +
+                                              in_grams(draft.lightest->mean) +
                                               " on average, which does not reach it."});
   else if (tolerance && draft.lightest->mass < states - *tolerance)
-    remarks.push_back(
-        {Severity::caution, head + "The lightest piece of " + grams(draft.lightest->mass) +
-                                " is short by more than the " + grams(*tolerance) + " allowed."});
+    remarks.push_back({Severity::caution,
+                       head + "The lightest piece of " + in_grams(draft.lightest->mass) +
+                           " is short by more than the " + in_grams(*tolerance) + " allowed."});
   else
     remarks.push_back({Severity::note, head + "The lightest piece is short of it, within what is "
                                               "allowed for a single one; the mean reaches it."});

@@ -5,6 +5,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -20,9 +21,6 @@ using geometry::Tilt;
 using geometry::TriangleMesh;
 
 bool is_propped(const LayerPour& layer) { return layer.propped && layer.propped->angle > Angle(); }
-
-std::string mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
-std::string ml(Volume volume) { return trimmed(volume / millilitre, 1) + " ml"; }
 
 /// The plane that is level, at `height` over the origin, while the mould is propped.
 geometry::Plane surface(const Tilt& tilt, double height_mm) {
@@ -109,7 +107,7 @@ class Pouring {
                                          trimmed(layer.propped->angle.degrees(), 2) + "\u00b0"
                                    : ", which spills over the brim";
     throw UserError(
-        where, "is " + ml(layer.volume) + spills,
+        where, "is " + in_ml(layer.volume) + spills,
         "pour at most " + most_text(most) + (is_propped(layer) ? ", or prop the mould less" : ""));
   }
 
@@ -137,8 +135,8 @@ void refuse_above_line(const std::vector<LayerSolid>& solids, const std::vector<
   for (std::size_t i = 0; i < solids.size(); ++i)
     if (is_propped(layers[i]) && solids[i].to > line + 1e-6 * millimetre)
       throw UserError({where.file, where.field + "/" + std::to_string(i)},
-                      "stands " + mm(solids[i].to) +
-                          " up the low wall, above the last layer's surface at " + mm(line),
+                      "stands " + in_mm(solids[i].to) +
+                          " up the low wall, above the last layer's surface at " + in_mm(line),
                       "prop the mould less, make this layer smaller or raise the pour line");
 }
 

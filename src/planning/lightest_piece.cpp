@@ -2,6 +2,7 @@
 
 #include "units/printing.h"
 #include "units/share_of.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,15 +11,14 @@
 namespace brimwright::planning {
 namespace {
 
-std::string shown(Mass mass) { return trimmed(mass / gram, 2) + " g"; }
-
 void refuse_no_piece(const LightestPiece& lightest, const Place& where) {
   // A spread of more than half is a slip, not a spread: common practice, no source.
   if (lightest.mass > lightest.mean / 2) return;
-  throw UserError(where,
-                  "takes pieces of " + shown(lightest.mean) + " down to " + shown(lightest.mass),
-                  "check the numbers and their units; pieces that differ so much cannot share a "
-                  "label");
+  throw UserError(
+      where,
+      "takes pieces of " + in_grams(lightest.mean, 2) + " down to " + in_grams(lightest.mass, 2),
+      "check the numbers and their units; pieces that differ so much cannot share a "
+      "label");
 }
 
 Mass standard_deviation(const std::vector<Mass>& weighed, Mass mean) {
@@ -40,11 +40,11 @@ LightestPiece lightest_of(const std::vector<Mass>& weighed, Mass scale_step, con
   const Mass least = *std::min_element(weighed.begin(), weighed.end());
   lightest.mass = std::min(least, lightest.mean - 3 * deviation) - scale_step / 2;
   lightest.because = std::to_string(weighed.size()) + " pieces weighed, mean " +
-                     shown(lightest.mean) + ", standard deviation " + shown(deviation) +
-                     ", the lightest " + shown(least) +
+                     in_grams(lightest.mean, 2) + ", standard deviation " + in_grams(deviation, 2) +
+                     ", the lightest " + in_grams(least, 2) +
                      "; the mean less three deviations, or the lightest if that is less, less half "
                      "the scale's step of " +
-                     shown(scale_step);
+                     in_grams(scale_step, 2);
   refuse_no_piece(lightest, where);
   return lightest;
 }
@@ -57,7 +57,7 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
   const Mass cured = lightest.mass;
   const auto take = [&](Mass off, const std::string& for_what) {
     lightest.mass -= off;
-    lightest.because += ", less " + shown(off) + " for " + for_what;
+    lightest.because += ", less " + in_grams(off, 2) + " for " + for_what;
   };
   if (spread.either_way) take(*spread.either_way, "the spread you state");
   if (spread.share) take(*spread.share * cured, "the spread you state");
@@ -76,7 +76,7 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
 
 LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
                           Mass scale_step, const Place& where) {
-  LightestPiece lightest{cured, cured, "the cured weight of " + shown(cured)};
+  LightestPiece lightest{cured, cured, "the cured weight of " + in_grams(cured, 2)};
   take_off_the_spread(lightest, per_depth, spread, scale_step, where);
   return lightest;
 }
@@ -84,8 +84,8 @@ LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpre
 LightestPiece lightest_of(Mass lightest_bar, Mass mean, Quantity<-1, 1> per_depth,
                           const PieceSpread& spread, Mass scale_step, const Place& where) {
   LightestPiece lightest{lightest_bar, mean,
-                         "the cured weight of the lightest bar, " + shown(lightest_bar) +
-                             " where the mean is " + shown(mean)};
+                         "the cured weight of the lightest bar, " + in_grams(lightest_bar, 2) +
+                             " where the mean is " + in_grams(mean, 2)};
   take_off_the_spread(lightest, per_depth, spread, scale_step, where);
   return lightest;
 }

@@ -5,6 +5,7 @@
 #include "units/rounding.h"
 #include "units/share_of.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cassert>
@@ -15,9 +16,6 @@ namespace {
 
 using chemistry::Formula;
 
-std::string in_percent(Share share, int decimals = 1) {
-  return trimmed(share.in_percent(), decimals) + " %";
-}
 Mass sum_of_role(const Weighing& weighing, Role role) {
   Mass sum;
   for (const Ingredient& i : weighing.ingredients)

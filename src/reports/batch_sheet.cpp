@@ -3,6 +3,7 @@
 #include "reports/batter_sheet.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <utility>
 
@@ -13,8 +14,6 @@ template <class Block>
 void add(Sheet& sheet, Block block) {
   sheet.blocks.push_back(std::move(block));
 }
-
-std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
 
 std::string minutes(std::chrono::seconds time) {
   return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";

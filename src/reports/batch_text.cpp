@@ -7,6 +7,7 @@
 #include "reports/text_table.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -15,10 +16,6 @@ namespace {
 
 using planning::Ingredient;
 using Side = TextTable::Side;
-
-std::string per_cent(Share share, int decimals = 1) {
-  return fixed(share.in_percent(), decimals) + " %";
-}
 
 /// A spoon is rough; one decimal of a teaspoon says so.
 std::string spoons(const Ingredient& ingredient) {
@@ -56,34 +53,36 @@ std::string set_aside_lines(const planning::Weighing& weighing, Mass set_aside_s
 std::string superfat_line(const planning::Weighing& weighing) {
   const auto& superfat = weighing.superfat;
   using chemistry::highest_in_words, chemistry::lowest_in_words;
-  std::string text = "Superfat: aim " + per_cent(weighing.aim) + ", comes out " +
-                     per_cent(superfat.nominal) + ". Likely " +
+  std::string text = "Superfat: aim " + fixed_percent(weighing.aim) + ", comes out " +
+                     fixed_percent(superfat.nominal) + ". Likely " +
                      lowest_in_words(superfat.likely_low) + " to " +
                      highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
                      lowest_in_words(superfat.low) + " to " + highest_in_words(superfat.high) + ".";
   if (superfat.doubts.empty()) return line(text);
   const auto& most = superfat.doubts.front();
-  return line(text + " " + per_cent(most.of_variance, 0) + " of the doubt is " + most.cause + ".");
+  return line(text + " " + fixed_percent(most.of_variance, 0) + " of the doubt is " + most.cause +
+              ".");
 }
 
 /// What is on the bench is not what the batter has, while some of the water is still in a jug.
 std::string pot_words(const planning::Weighing& weighing) {
-  const std::string pot = per_cent(weighing.pot_strength);
-  return pot == per_cent(weighing.lye_strength) ? "" : " In its pot the lye is " + pot + " strong.";
+  const std::string pot = fixed_percent(weighing.pot_strength);
+  return pot == fixed_percent(weighing.lye_strength) ? ""
+                                                     : " In its pot the lye is " + pot + " strong.";
 }
 
 std::string lye_lines(const planning::Weighing& weighing) {
   std::string text = superfat_line(weighing);
-  text += line("Lye " + per_cent(weighing.lye_strength) + " strong = water " +
+  text += line("Lye " + fixed_percent(weighing.lye_strength) + " strong = water " +
                fixed(weighing.water_to_alkali, 2) + " : 1 to pure alkali = water " +
-               per_cent(weighing.water_of_fats) + " of the fats." + pot_words(weighing));
+               fixed_percent(weighing.water_of_fats) + " of the fats." + pot_words(weighing));
   return text;
 }
 
 std::string density_line(const planning::BatterTally& batter, const std::string& what) {
   return line(what + " at " + density_text(batter.density) + " (plain batter, computed from its " +
               "ingredients: " + density_text(batter.density_computed) + "). In the pieces " +
-              grams(batter.in_pieces) + ", lost " + grams(batter.lost) + ".");
+              fixed_grams(batter.in_pieces) + ", lost " + fixed_grams(batter.lost) + ".");
 }
 
 std::string layer_lines(const planning::PourTally& pour) {
@@ -93,7 +92,7 @@ std::string layer_lines(const planning::PourTally& pour) {
   for (const auto& layer : pour.layers) {
     table.row({layer.name,
                fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
-               grams(layer.mass_each), on_scale(layer.mass, layer.step)});
+               fixed_grams(layer.mass_each), on_scale(layer.mass, layer.step)});
     for (const auto& colour : layer.colours)
       table.row(
           {"  + " + colour.name, "", "", on_scale(colour.weighed, colour.step), spoons(colour)});
@@ -109,10 +108,10 @@ std::string pour_text(const planning::PourTally& pour, const planning::Run& run)
           lye_lines(pour.batter.weighing) + heat_text(pour.batter.heat);
   text += layer_lines(pour);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
-               " below the brim, " + depth_text(pour.poured_to) +
-               " deep: " + ml(pour.batter.volume_each) + ", " + grams(pour.batter.mass_each) +
-               " each. A cavity holds " + ml(pour.brimful) + " to the brim; at the line 1 mm is " +
-               ml(pour.surface * millimetre) + ".");
+               " below the brim, " + depth_text(pour.poured_to) + " deep: " +
+               fixed_ml(pour.batter.volume_each) + ", " + fixed_grams(pour.batter.mass_each) +
+               " each. A cavity holds " + fixed_ml(pour.brimful) +
+               " to the brim; at the line 1 mm is " + fixed_ml(pour.surface * millimetre) + ".");
   text += density_line(pour.batter, "Base");
   return text + "\n";
 }
@@ -124,18 +123,18 @@ std::string visible_lines(const planning::VisibleTopping& visible, const plannin
     text += line("By " +
                  counted(static_cast<std::int64_t>(run.pipe->trials->weighed.size()),
                          "weighed trial ", "weighed trials ") +
-                 ml(*visible.by_trials) + ".");
+                 fixed_ml(*visible.by_trials) + ".");
   if (visible.by_beads) {
     std::string moves;
     for (const auto& laid : visible.moves)
-      moves += (moves.empty() ? "" : " + ") + ml(laid.volume) +
+      moves += (moves.empty() ? "" : " + ") + fixed_ml(laid.volume) +
                (laid.length > Length{} ? " (" + fixed(laid.length / centimetre, 1) + " cm)" : "");
     text += line(
         "By the beads of " + run.pipe->beads->tip.name + ": " + moves +
         (visible.hand_used ? ", times your hand's " + trimmed(visible.hand_used->factor, 2) : "") +
-        ", " + ml(*visible.by_beads) + ".");
+        ", " + fixed_ml(*visible.by_beads) + ".");
   }
-  if (visible.by_envelope) text += line("By its envelope " + ml(*visible.by_envelope) + ".");
+  if (visible.by_envelope) text += line("By its envelope " + fixed_ml(*visible.by_envelope) + ".");
   if (visible.hand_suggested)
     text += line("Your hand lays down " + trimmed(visible.hand_suggested->factor, 2) +
                  " times the computed beads (" +
@@ -152,10 +151,10 @@ std::string casts_counted(std::int64_t n, const planning::Pieces& pieces) {
 std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run,
                             const planning::Pieces& pieces) {
   TextTable table({Side::left, Side::right, Side::right, Side::right});
-  table.row({"Weigh-cup of " + ml(run.pipe->whip.holds) + " reads", "density", "overrun",
+  table.row({"Weigh-cup of " + fixed_ml(run.pipe->whip.holds) + " reads", "density", "overrun",
              pieces.per_cast > 1 ? "pipes loaves" : "pipes"});
   for (const auto& reading : pipe.readings)
-    table.row({grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
+    table.row({fixed_grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
                density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
                std::to_string(reading.casts)});
   return "\n" + table.text();
@@ -191,10 +190,11 @@ std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& 
   text += ingredient_table(pipe.batter.weighing);
   text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
           lye_lines(pipe.batter.weighing) + heat_text(pipe.batter.heat);
-  text += line("Pipe " + ml(pipe.batter.volume_each) + " each: " + ml(pipe.visible_each) +
-               " to be seen and " + ml(pipe.in_headspace_each) + " in the recess below the brim; " +
-               grams(pipe.batter.mass_each) + " at this whip, overrun " +
-               fixed(100 * pipe.overrun, 0) + " %.");
+  text +=
+      line("Pipe " + fixed_ml(pipe.batter.volume_each) + " each: " + fixed_ml(pipe.visible_each) +
+           " to be seen and " + fixed_ml(pipe.in_headspace_each) +
+           " in the recess below the brim; " + fixed_grams(pipe.batter.mass_each) +
+           " at this whip, overrun " + fixed(100 * pipe.overrun, 0) + " %.");
   text += visible_lines(pipe.visible, run);
   text += density_line(pipe.batter, "Topping");
   if (pipe.loads) text += line(counted(*pipe.loads, "bag load.", "bag loads."));

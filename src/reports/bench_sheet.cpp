@@ -7,6 +7,7 @@
 #include "reports/mould_picture.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <iterator>
@@ -17,8 +18,6 @@ namespace brimwright::reports {
 namespace {
 
 using planning::Topic;
-
-std::string in_mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
 
 std::string minutes(std::chrono::seconds time) {
   return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";

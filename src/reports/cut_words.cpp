@@ -2,23 +2,20 @@
 
 #include "units/printing.h"
 #include "units/rounding.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
 namespace brimwright::reports {
-namespace {
-
-std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
-
-}  // namespace
+namespace {}  // namespace
 
 std::string bar_weights(const planning::PieceTally& piece) {
   const auto [least, greatest] =
       std::minmax_element(piece.bars.begin(), piece.bars.end(),
                           [](const auto& a, const auto& b) { return a.fresh < b.fresh; });
-  return "A bar weighs " + grams(piece.fresh) + " fresh on average, from " +
-         grams(rounded_down(least->fresh, 0.1 * gram)) + " to " +
-         grams(rounded_up(greatest->fresh, 0.1 * gram)) + ".";
+  return "A bar weighs " + fixed_grams(piece.fresh) + " fresh on average, from " +
+         fixed_grams(rounded_down(least->fresh, 0.1 * gram)) + " to " +
+         fixed_grams(rounded_up(greatest->fresh, 0.1 * gram)) + ".";
 }
 
 }  // namespace brimwright::reports

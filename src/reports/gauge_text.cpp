@@ -4,6 +4,7 @@
 #include "units/bounded_text.h"
 #include "units/printing.h"
 #include "units/shown_text.h"
+#include "units/wording.h"
 
 namespace brimwright::reports {
 namespace {
@@ -12,17 +13,10 @@ using moulds::HollowGroup;
 using moulds::Mould;
 using Side = TextTable::Side;
 
-std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
-std::string mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
-
 std::string line(const std::string& text) { return wrapped(text, "  ", "  "); }
 
-std::string counted(std::size_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
-}
-
 std::string measured_line(const moulds::Measurement& measured) {
-  std::string text = "by " + moulds::name_of(measured.way) + " " + ml(measured.brimful);
+  std::string text = "by " + moulds::name_of(measured.way) + " " + fixed_ml(measured.brimful);
   if (measured.spread)
     text += " (weighings within " + fixed(measured.spread->in_percent(), 1) + " %)";
   return text;
@@ -45,7 +39,8 @@ std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Lengt
   table.rule();
   for (const Length depth : dip_depths(curve, asked)) {
     const Volume held = curve.volume_below(depth);
-    table.row({mm(depth), mm(curve.height() - depth), ml(held), fixed(held / us_fluid_ounce, 2),
+    table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held),
+               fixed(held / us_fluid_ounce, 2),
                fixed(curve.free_surface(depth) * millimetre / millilitre, 2) + " ml"});
   }
   return table.text();
@@ -53,7 +48,7 @@ std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Lengt
 
 std::string holds_line(const geometry::LevelCurve& curve, const std::string& what) {
   const Volume brimful = curve.brimful();
-  return line(what + " holds " + ml(brimful) + " to the brim (" +
+  return line(what + " holds " + fixed_ml(brimful) + " to the brim (" +
               fixed(brimful / us_fluid_ounce, 2) + " US fl oz), " + depth_text(curve.height()) +
               " deep.");
 }
@@ -64,7 +59,8 @@ std::string group_line(const moulds::MeshCavities& found, const HollowGroup& gro
   const std::string many = is_cavity ? "cavities" : "pockets";
   std::string text =
       found.survey.hollows.size() > 1 ? moulds::numbers_text(group.members) + ": " : "";
-  text += counted(group.members.size(), one, many) + " of " + ml(group.most);
+  text += counted(static_cast<std::int64_t>(group.members.size()), one, many) + " of " +
+          fixed_ml(group.most);
   if (group.members.size() > 1) {
     const double spread = group.spread().in_percent();
     text += spread < 0.05 ? ", all alike" : ", within " + fixed(spread, 1) + " %";
@@ -86,7 +82,7 @@ std::string groups_text(const GaugeFindings& findings) {
   }
   for (const auto& basin : found.survey.basins)
     text += line("Filled past the walls between them, pockets " +
-                 moulds::numbers_text(basin.pockets) + " hold " + ml(basin.brimful) +
+                 moulds::numbers_text(basin.pockets) + " hold " + fixed_ml(basin.brimful) +
                  " together, spilling at " + fixed(basin.brim_mm, 1) + " mm.");
   return text;
 }
@@ -101,18 +97,18 @@ std::string cavities_text(const GaugeFindings& findings) {
                                       ? std::string("One cavity")
                                       : std::to_string(mould.cavities) + " cavities, each");
   if (mould.cavities > 1)
-    text += line("All of them: " + ml(mould.cavities * mould.curve.brimful()) + ".");
+    text += line("All of them: " + fixed_ml(mould.cavities * mould.curve.brimful()) + ".");
   for (const auto& measured : mould.measurements) text += line(measured_line(measured));
   return text + "\n" + dip_stick(mould.curve, findings.depths);
 }
 
 std::string fit_text(const FitFinding& finding) {
   const auto& fit = finding.fit;
-  std::string text = "\nTO HOLD " + ml(finding.wish.pour) + "\n";
-  text +=
-      line("Scale " + at_least(100 * fit.across, 2) + " % across and " +
-           at_least(100 * fit.depth, 2) + " % in depth: " + mm(fit.length) + " x " + mm(fit.width) +
-           " x " + mm(fit.height) + " inside, " + ml(fit.brimful) + " to the brim.");
+  std::string text = "\nTO HOLD " + fixed_ml(finding.wish.pour) + "\n";
+  text += line("Scale " + at_least(100 * fit.across, 2) + " % across and " +
+               at_least(100 * fit.depth, 2) + " % in depth: " + fixed_mm(fit.length) + " x " +
+               fixed_mm(fit.width) + " x " + fixed_mm(fit.height) + " inside, " +
+               fixed_ml(fit.brimful) + " to the brim.");
   if (finding.wish.headspace > Length())
     text += line("That leaves " + depth_text(finding.wish.headspace) + " below the brim.");
   return text;
@@ -121,8 +117,8 @@ std::string fit_text(const FitFinding& finding) {
 std::string casting_text(const CastingFinding& finding) {
   const auto& need = finding.need;
   std::string text = "\nTO CAST A MOULD ROUND IT\n";
-  text += line("Box inside " + mm(need.length) + " x " + mm(need.width) + " x " + mm(need.height) +
-               "; the master displaces " + ml(need.master) + ".");
+  text += line("Box inside " + fixed_mm(need.length) + " x " + fixed_mm(need.width) + " x " +
+               fixed_mm(need.height) + "; the master displaces " + fixed_ml(need.master) + ".");
   text += line("Silicone or plaster: " + at_least(need.material / millilitre, 1) + " ml" +
                (finding.density
                     ? ", " + at_least(need.material * *finding.density / gram, 0) + " g at " +
@@ -145,9 +141,10 @@ std::string pour_text(const PourFinding& finding, const Mould& mould) {
 
 std::string tilt_text(const TiltFinding& finding) {
   std::string text = "\nPROPPED AT " + trimmed(finding.tilt.angle.degrees(), 2) + " DEGREES\n";
-  text += line("Poured " + at_most_text(finding.mark) + " up the low wall: " + ml(finding.pour) +
-               ". It spills at " + at_most_text(finding.brim) + ", with " +
-               at_most(finding.most / millilitre, 1) + " ml.");
+  text +=
+      line("Poured " + at_most_text(finding.mark) + " up the low wall: " + fixed_ml(finding.pour) +
+           ". It spills at " + at_most_text(finding.brim) + ", with " +
+           at_most(finding.most / millilitre, 1) + " ml.");
   if (finding.pools > 1)
     text += line("! At that mark the liquid lies in " + std::to_string(finding.pools) +
                  " separate pools: poured into one, it stands higher there.");
@@ -156,7 +153,8 @@ std::string tilt_text(const TiltFinding& finding) {
   if (finding.second.empty()) return text;
   TextTable table({Side::right, Side::right});
   table.row({"second pour to", "takes"});
-  for (const auto& [depth, volume] : finding.second) table.row({mm(depth) + " deep", ml(volume)});
+  for (const auto& [depth, volume] : finding.second)
+    table.row({fixed_mm(depth) + " deep", fixed_ml(volume)});
   return text + table.text();
 }
 

@@ -2,6 +2,7 @@
 #include "reports/text_table.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <array>
 
@@ -13,15 +14,11 @@ using Side = TextTable::Side;
 // The weeks of a cure, and what a shop keeps it for: common practice, no source.
 constexpr std::array<double, 8> shown_days = {0, 7, 14, 21, 28, 35, 42, 90};
 
-std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
-std::string per_cent(Share share, int decimals) {
-  return trimmed(share.in_percent(), decimals) + " %";
-}
 std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
 
 std::string law_line(const planning::PartCure& cure, const std::string& part) {
   const auto& curve = *cure.curve;
-  std::string text = part + ": ends at " + grams(curve.end) + ", time constant " +
+  std::string text = part + ": ends at " + fixed_grams(curve.end) + ", time constant " +
                      trimmed(curve.tau_days, 1) + " days";
   if (cure.fit) {
     text += ", fitted to " + std::to_string(cure.fit->weighings) + " weighings";
@@ -38,7 +35,7 @@ std::string net_lines(const planning::LabelDraft& label) {
   std::string text = "Net quantity: " + net.statement;
   if (net.figures)
     text += ", in figures at least " + trimmed(*net.figures / millimetre, 0) + " mm high";
-  text += ". The lightest believable piece: " + grams(label.lightest->mass) + " (" +
+  text += ". The lightest believable piece: " + fixed_grams(label.lightest->mass) + " (" +
           label.lightest->because + ").";
   if (net.tolerance)
     text += label.market == planning::Market::EU
@@ -54,7 +51,7 @@ std::string held_line(const planning::LabelDraft& label) {
   if (!label.held) return "";
   const auto& held = *label.held;
   return line("Your " + std::to_string(held.packs) + " pieces, held against " +
-              trimmed(held.stated / gram, 2) + " g: mean " + grams(held.mean) + ", " +
+              trimmed(held.stated / gram, 2) + " g: mean " + fixed_grams(held.mean) + ", " +
               std::to_string(held.short_once) + " short by more than that, " +
               std::to_string(held.short_twice) +
               " by more than twice: " + (held.passes ? "they pass." : "they do NOT pass."));
@@ -66,7 +63,8 @@ std::string allergen_lines(const planning::LabelDraft& label) {
   table.row({"Allergen", "of the piece", "named above 0.01 %"});
   std::string documents;
   for (const auto& allergen : label.allergens) {
-    table.row({allergen.name, per_cent(allergen.share, 4), allergen.is_to_be_named ? "yes" : "no"});
+    table.row(
+        {allergen.name, in_percent(allergen.share, 4), allergen.is_to_be_named ? "yes" : "no"});
     for (const auto& document : allergen.documents)
       if (documents.find(document) == std::string::npos)
         documents += (documents.empty() ? "" : "; ") + document;
@@ -92,7 +90,7 @@ std::string cure_text(const planning::Plan& plan) {
   table.row(head);
   for (const double day : shown_days) {
     std::vector<std::string> row{fixed(day, 0)};
-    for (const auto& [name, cure] : parts) row.push_back(grams(cure->curve->on_day(day)));
+    for (const auto& [name, cure] : parts) row.push_back(fixed_grams(cure->curve->on_day(day)));
     table.row(row);
   }
   return text + table.text();
@@ -117,8 +115,8 @@ std::string bottles_text(const std::vector<planning::BottleTally>& bottles) {
     std::string shares;
     for (const auto& part : bottle.parts)
       shares += (shares.empty() ? "" : "; ") + part.name + " " + on_scale(part.gives, part.step) +
-                ", " + per_cent(part.of_batter, 2) + " of it";
-    text += line("A bottle of " + bottle.name + ", " + grams(bottle.holds) +
+                ", " + in_percent(part.of_batter, 2) + " of it";
+    text += line("A bottle of " + bottle.name + ", " + fixed_grams(bottle.holds) +
                  ", at one rate for all: " + shares + ".");
   }
   return text.empty() ? "" : "BOTTLES\n" + text + "\n";

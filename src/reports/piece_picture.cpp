@@ -4,6 +4,7 @@
 #include "reports/side_view.h"
 #include "reports/svg_drawing.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -17,8 +18,6 @@ namespace {
 constexpr double left_room = 22, label_room = 62;
 constexpr double drawing_room = sheet_width - left_room - label_room;
 constexpr double row = 5;
-
-std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
 
 /// A loaf is seen from the end at which its bars are cut off, so that it shows what a bar does.
 bool is_seen_from_the_end(const planning::Plan& plan) {
@@ -108,12 +107,13 @@ class Picture {
                          std::to_string(i + 1) + ". " + model_.parts[i].name});
     for (const auto& part : parts)
       legend_.push_back(
-          {std::nullopt, part.name + ": " + grams(part.fresh) + " fresh" +
-                             (part.cured ? ", " + grams(*part.cured) + " cured" : "")});
+          {std::nullopt, part.name + ": " + fixed_grams(part.fresh) + " fresh" +
+                             (part.cured ? ", " + fixed_grams(*part.cured) + " cured" : "")});
     legend_.push_back(
-        {std::nullopt, (plan_.cut ? "One bar on average: " : "One piece: ") +
-                           grams(plan_.piece.fresh) + " fresh" +
-                           (plan_.piece.cured ? ", " + grams(*plan_.piece.cured) + " cured" : "")});
+        {std::nullopt,
+         (plan_.cut ? "One bar on average: " : "One piece: ") + fixed_grams(plan_.piece.fresh) +
+             " fresh" +
+             (plan_.piece.cured ? ", " + fixed_grams(*plan_.piece.cured) + " cured" : "")});
     if (!model_.is_topping_shape_known)
       legend_.push_back(
           {std::nullopt, "The topping is left out: its volume is known, its shape is not."});

@@ -10,6 +10,7 @@
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -47,12 +48,10 @@ std::string batch_limits_text(const planning::Plan& plan) {
   return text;
 }
 
-std::string in_mm(Length length) { return fixed(length / millimetre, 1) + " mm"; }
-
 std::string on_top_line(const planning::DecorationFit& fit) {
-  std::string text = "Sits on a circle " + in_mm(*fit.contact) + " across";
-  if (fit.peak_flat) text += " (the peak is flat over " + in_mm(*fit.peak_flat) + ")";
-  return line(text + ", stands " + in_mm(*fit.stands_proud) + " proud, " + ml(fit.sunk) +
+  std::string text = "Sits on a circle " + fixed_mm(*fit.contact) + " across";
+  if (fit.peak_flat) text += " (the peak is flat over " + fixed_mm(*fit.peak_flat) + ")";
+  return line(text + ", stands " + fixed_mm(*fit.stands_proud) + " proud, " + fixed_ml(fit.sunk) +
               " of it sunk.");
 }
 
@@ -60,14 +59,14 @@ std::string buried_text(const planning::DecorationFit& fit) {
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::right});
   table.row({"Embed, with the least cover to", "floor", "wall", "pour line", "next one"});
   // A round hollow has no floor or no wall to keep clear of.
-  const auto cover = [](Length gap) { return is_finite(gap) ? in_mm(gap) : std::string("-"); };
+  const auto cover = [](Length gap) { return is_finite(gap) ? fixed_mm(gap) : std::string("-"); };
   for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
     const auto& embed = fit.embeds[i];
     table.row({std::to_string(i + 1), cover(embed.floor_cover), cover(embed.wall_cover),
-               in_mm(embed.line_cover), embed.apart ? in_mm(*embed.apart) : "-"});
+               fixed_mm(embed.line_cover), embed.apart ? fixed_mm(*embed.apart) : "-"});
   }
   return "\n" + table.text() +
-         line("They take " + ml(fit.displaced) + " of the base's room, which is not poured.");
+         line("They take " + fixed_ml(fit.displaced) + " of the base's room, which is not poured.");
 }
 
 std::string decoration_text(const planning::Plan& plan, const planning::Run& run) {
@@ -83,8 +82,8 @@ std::string decoration_text(const planning::Plan& plan, const planning::Run& run
               counted(decoration.cavity_fills, "cavity fill, ", "cavity fills, ") +
               counted(decoration.tray_fills, "tray fill", "tray fills");
     if (decoration.time) made += ", " + minutes(*decoration.time);
-    text += line(made + "; " + ml(decoration.volume_each) + ", " + grams(decoration.mass_each) +
-                 " each, " + decoration.count_text + ".");
+    text += line(made + "; " + fixed_ml(decoration.volume_each) + ", " +
+                 fixed_grams(decoration.mass_each) + " each, " + decoration.count_text + ".");
     if (decoration.fit.contact) text += on_top_line(decoration.fit);
     if (!decoration.fit.embeds.empty()) text += buried_text(decoration.fit);
     text += "\n";
@@ -111,8 +110,8 @@ std::string layers_of_bars(const planning::Plan& plan) {
       most = std::max(most, bar.layers[i]);
     }
     const bool all_alike = most - least < 0.05 * millilitre;
-    text += (text.empty() ? "" : ", ") + plan.pour.layers[i].name + " " + ml(least) +
-            (all_alike ? "" : " to " + ml(most));
+    text += (text.empty() ? "" : ", ") + plan.pour.layers[i].name + " " + fixed_ml(least) +
+            (all_alike ? "" : " to " + fixed_ml(most));
   }
   return text.empty() ? "" : line("A bar has " + text + ".");
 }
@@ -125,12 +124,13 @@ std::string cut_text(const planning::Plan& plan) {
   std::string text = title("CUT  " + counted(bars, "bar", "bars") + " from each loaf",
                            counted(plan.pieces.casts, "loaf", "loaves"));
   const auto& bar = cut.bars.front();
-  text += line(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) +
-               ", the columns along " + name_of(cut.along) + "; the first is " + in_mm(bar.along) +
-               " x " + in_mm(bar.across) + ", " + in_mm(bar.height) + " high.");
+  text +=
+      line(std::to_string(cut.rows) + " x " + std::to_string(cut.columns) + ", the columns along " +
+           name_of(cut.along) + "; the first is " + fixed_mm(bar.along) + " x " +
+           fixed_mm(bar.across) + ", " + fixed_mm(bar.height) + " high.");
   text += line(bar_weights(plan.piece));
-  text += line("Of a loaf " + grams(off.offcuts) + " are offcuts, " + grams(off.kerf) +
-               " go in the cuts and " + grams(off.planing) + " are planed off.");
+  text += line("Of a loaf " + fixed_grams(off.offcuts) + " are offcuts, " + fixed_grams(off.kerf) +
+               " go in the cuts and " + fixed_grams(off.planing) + " are planed off.");
   text += layers_of_bars(plan);
   if (cut.other_way)
     text +=
@@ -146,7 +146,8 @@ std::string cost_text(const planning::Plan& plan) {
   const std::string& code = cost.total.currency.code;
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& l : cost.lines)
-    table.row({l.name, grams(l.used), l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
+    table.row(
+        {l.name, fixed_grams(l.used), l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
   table.rule();
   table.row({"Material of the run", "", amount_text(cost.total) + " " + code});
   table.row({"Material of one saleable piece", "", amount_text(cost.per_piece) + " " + code});
@@ -158,14 +159,17 @@ std::string cost_text(const planning::Plan& plan) {
 std::string parts_table(const planning::PieceTally& piece) {
   TextTable table({Side::left, Side::right, Side::right});
   table.row({"", "fresh", "cured"});
-  const auto cured = [](const std::optional<Mass>& mass) { return mass ? grams(*mass) : "?"; };
-  for (const auto& part : piece.parts) table.row({part.name, grams(part.fresh), cured(part.cured)});
+  const auto cured = [](const std::optional<Mass>& mass) {
+    return mass ? fixed_grams(*mass) : "?";
+  };
+  for (const auto& part : piece.parts)
+    table.row({part.name, fixed_grams(part.fresh), cured(part.cured)});
   table.rule();
-  table.row({piece.bars.empty() ? "One piece" : "One bar on average", grams(piece.fresh),
+  table.row({piece.bars.empty() ? "One piece" : "One bar on average", fixed_grams(piece.fresh),
              cured(piece.cured)});
   if (piece.bars.empty()) return table.text();
   const auto at_least = [](const std::optional<Mass>& mass) {
-    return mass ? grams(rounded_down(*mass, 0.1 * gram)) : "?";
+    return mass ? fixed_grams(rounded_down(*mass, 0.1 * gram)) : "?";
   };
   const auto& lightest = piece.bars[piece.lightest_bar];
   table.row({"The lightest bar", at_least(lightest.fresh), at_least(lightest.cured)});

@@ -5,16 +5,8 @@
 
 namespace brimwright::reports {
 
-std::string grams(Mass mass) { return fixed(mass / gram, 1) + " g"; }
-
-std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
-
 std::string density_text(Density density) {
   return fixed(density / gram_per_millilitre, 3) + " g/ml";
-}
-
-std::string counted(std::int64_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
 }
 
 std::string title(const std::string& left, const std::string& right) {

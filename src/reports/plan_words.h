@@ -3,19 +3,14 @@
 #include "units/quantity.h"
 
 #include <chrono>
-#include <cstdint>
 #include <string>
 
 namespace brimwright::reports {
 
 // How the plan's text says what stands in many of its parts.
 
-std::string grams(Mass mass);                    // "83.1 g"
-std::string ml(Volume volume);                   // "82.1 ml"
 std::string density_text(Density density);       // "1.012 g/ml"
 std::string minutes(std::chrono::seconds time);  // "12.5 min"
-/// "1 loaf", "2 loaves"
-std::string counted(std::int64_t n, const std::string& one, const std::string& many);
 
 /// A heading over the width of the page.
 std::string title(const std::string& left, const std::string& right);
