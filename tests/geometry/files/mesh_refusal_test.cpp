@@ -4,6 +4,7 @@
 #include "mesh_writers.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "units/question.h"
 
 #include <catch2/catch.hpp>
 #include <sys/stat.h>
@@ -192,11 +193,21 @@ TEST_CASE("a mesh file with scrambled bytes is read or refused, never worse", "[
   }
 }
 
-TEST_CASE("a missing unit is asked for where it is to be written", "[geometry][files]") {
+TEST_CASE("a missing unit is asked for with the size that each would make", "[geometry][files]") {
   const ScratchFile file("cup.stl", test::binary_stl(box()));
-  const Place key{.file = "moulds/cup.json", .field = "/unit"};
-  CHECK_THROWS_WITH(read_mesh(file.path(), {.unit_belongs_at = key}),
-                    Contains("moulds/cup.json: /unit: is missing") && Contains("60 x 40 x 25 mm"));
+  try {
+    read_mesh(file.path(), {});
+    FAIL("a mesh without a unit was read");
+  } catch (const Question& question) {
+    CHECK_THAT(question.what(), Contains("60 x 40 x 25 mm"));
+    CHECK(question.in_parts().asks == "unit");
+    const auto& choices = question.in_parts().choices;
+    REQUIRE(choices.size() == 4);  // mm, cm, m, in
+    CHECK(choices.front().answers.front().value == "mm");
+    CHECK((*choices.front().size)[0] / millimetre == Approx(60));
+    CHECK(choices.back().answers.front().value == "in");
+    CHECK((*choices.back().size)[2] / millimetre == Approx(25 * 25.4));
+  }
 }
 
 TEST_CASE("only ordinary files are opened", "[geometry][files]") {
