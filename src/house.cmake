@@ -17,11 +17,11 @@ room(sandbox
 
 room(geometry USES units sandbox)
 room(geometry/surface
-  DOORS enclosed_volume mesh_bytes place_table placed_error seeded_hash shell_nesting surface_edges
-        too_many_layers triangle_distance triangle_mesh vectors weld)
+  DOORS disjoint_sets enclosed_volume mesh_bytes parallel place_table placed_error seeded_hash
+        shell_nesting surface_edges too_many_layers triangle_distance triangle_mesh vectors weld)
 room(geometry/files
   USES geometry/surface
-  DOORS imported_mesh mesh_file mesh_format mesh_writing stl_blocks stl_file)
+  DOORS imported_mesh mesh_file mesh_format mesh_writing)
 room(geometry/sections
   USES geometry/surface
   DOORS facet_deficit filled_part plane_cut plane_section)
@@ -42,10 +42,10 @@ room(geometry/levels
   DOORS facet_curve level_curve tilted_pour)
 room(geometry/repair
   USES geometry/surface geometry/files geometry/exact
-  DOORS mend_holes mend_shells mesh_checks mesh_mending)
+  DOORS mend_shells sound_solid)
 room(geometry/pockets
   USES geometry/surface geometry/levels
-  DOORS pockets skin_wells)
+  DOORS pockets)
 room(geometry/packing
   USES geometry/surface geometry/distance
   DOORS packing)

@@ -3,9 +3,7 @@
 #include "geometry/distance/surface_tree.h"
 #include "geometry/exact/convex_hull.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
-#include "geometry/surface/weld.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,8 +36,9 @@ void for_each_look(const Vector& a, const Vector& b, const Vector& c, int n, See
   }
 }
 
-Length deepest_below(const TriangleMesh& part, const TriangleMesh& hull) {
-  const SurfaceTree around(hull);
+/// The greatest depth of all looks at a part; `depth_mm` tells a point's.
+template <class DepthAt>
+Length deepest_of(const TriangleMesh& part, DepthAt depth_mm) {
   const Box box = bounding_box(part);
   const double step =
       finest_look * std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1],
@@ -51,35 +50,44 @@ Length deepest_below(const TriangleMesh& part, const TriangleMesh& hull) {
     const Vector& c = part.vertices_mm[corners[2]];
     const double longest = std::max({length(b - a), length(c - b), length(a - c)});
     const int n = std::clamp(static_cast<int>(std::ceil(longest / step)), 1, 12);
-    for_each_look(a, b, c, n, [&](const Vector& p) {
-      deepest_mm = std::max(deepest_mm, -around.signed_distance_mm(p));
-    });
+    for_each_look(a, b, c, n,
+                  [&](const Vector& p) { deepest_mm = std::max(deepest_mm, depth_mm(p)); });
   }
   return deepest_mm * millimetre;
 }
 
 }  // namespace
 
-std::size_t holes_through(const TriangleMesh& solid) {
-  TriangleMesh mesh = welded(solid);
-  drop_collapsed_facets(mesh);
-  drop_unused_vertices(mesh);
-  const auto vertices = static_cast<long>(mesh.vertices_mm.size());
-  const auto facets = static_cast<long>(mesh.triangles.size());
-  const auto shells = static_cast<long>(surface_edges(mesh).shells);
+std::size_t holes_through(const TriangleMesh& solid, const SurfaceEdges& edges) {
+  const auto vertices = static_cast<long>(solid.vertices_mm.size());
+  const auto facets = static_cast<long>(solid.triangles.size());
   // V - E + F = 2 (shells - handles), and E = 3 F / 2.
-  const long twice = 2 * shells - (vertices - facets / 2);
+  const long twice = 2 * long{edges.shells} - (vertices - facets / 2);
   return static_cast<std::size_t>(std::max(0L, (twice + 1) / 2));
 }
 
 Hollowness hollowness_of(const TriangleMesh& part) {
   const auto hull = convex_hull(part);
   if (!hull) return {};
+  const SurfaceTree around(*hull);
   Hollowness found;
   found.fill = enclosed_volume(part) / enclosed_volume(*hull);
-  found.deepest = deepest_below(part, *hull);
+  found.deepest = deepest_of(part, [&](const Vector& p) { return -around.signed_distance_mm(p); });
   found.depth_share = found.deepest / (least_extent_mm(bounding_box(part)) * millimetre);
   return found;
+}
+
+std::optional<HollownessBounds> hollowness_bounds(const TriangleMesh& part) {
+  const auto near = NearHull::of(part);
+  if (!near) return std::nullopt;
+  const Volume own = enclosed_volume(part);
+  HollownessBounds bounds{.fill_at_least = own / near->volume_at_most(),
+                          .fill_at_most = own / near->volume_at_least()};
+  bounds.deepest_at_most =
+      deepest_of(part, [&](const Vector& p) { return near->depth_at_most_mm(p); });
+  bounds.depth_share_at_most =
+      bounds.deepest_at_most / (least_extent_mm(bounding_box(part)) * millimetre);
+  return bounds;
 }
 
 }  // namespace brimwright::moulds

@@ -72,8 +72,8 @@ RoleFinding asked(Words problem, const Words& if_mould, const std::vector<Axis>&
                        .choices = std::move(choices)}};
 }
 
-RoleFinding of_body(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis up,
-                    bool up_is_said) {
+RoleFinding of_body(const TriangleMesh& mesh, const SurfaceEdges& edges,
+                    const PocketSurvey& pockets, Axis up, bool up_is_said) {
   if (!up_is_said) {
     for (const OtherWayUp& way : other_ways_up(mesh, up)) {
       if (way.share < other_body && (way.pockets < 2 || way.share < other_tray)) continue;
@@ -86,34 +86,62 @@ RoleFinding of_body(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis 
   Words told = "Taken for a mould's body: its pockets are " +
                percent_text(share_in_pockets(pockets)) +
                " of pockets and solid together. If it is not, say " + role_is(Role::cavity) + ".";
-  if (const std::size_t holes = holes_through(mesh); holes > 0)
+  if (const std::size_t holes = holes_through(mesh, edges); holes > 0)
     told += " It has " + counted(holes, "hole") +
             " right through: a pocket that drains is not among those counted.";
   return {.role = Role::body, .told = told, .question = {}};
 }
 
+/// How far a part is from being convex, told by bounds where these are enough.
+class Convexity {
+ public:
+  explicit Convexity(const TriangleMesh& part) : part_(part), bounds_(hollowness_bounds(part)) {}
+
+  bool fills_less_than(double share) {
+    if (bounds_ && bounds_->fill_at_least > share) return false;
+    if (bounds_ && bounds_->fill_at_most < share) return true;
+    return exactly().fill < share;
+  }
+  bool has_dent_deeper_than(Length depth, double share_of_extent) {
+    if (bounds_ && bounds_->deepest_at_most < depth &&
+        bounds_->depth_share_at_most < share_of_extent)
+      return false;
+    return exactly().deepest > depth || exactly().depth_share > share_of_extent;
+  }
+  const Hollowness& exactly() {
+    if (!exact_) exact_ = hollowness_of(part_);
+    return *exact_;
+  }
+
+ private:
+  const TriangleMesh& part_;
+  std::optional<HollownessBounds> bounds_;
+  std::optional<Hollowness> exact_;
+};
+
 /// Of one solid whose pockets do not tell; nothing where all of it is as a cavity's.
-std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, Axis up) {
-  const Hollowness hollow = hollowness_of(mesh);
+std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, const SurfaceEdges& edges,
+                                               Axis up) {
+  Convexity hollow(mesh);
   // Whatever it holds, whichever way up, lies within the least convex solid round it.
-  if (1 - hollow.fill > none_other_way_up) {
+  if (hollow.fills_less_than(1 - none_other_way_up)) {
     const auto others = other_ways_up(mesh, up);
     if (!others.empty() && others.front().share >= none_other_way_up)
       return asked("may be the hollow itself, or a mould's body that is not the right way up: " +
                        in_words(others.front()),
                    role_is(Role::body) + " with " + up_is(others.front().up), {others.front().up});
   }
-  if (const std::size_t holes = holes_through(mesh); holes > 0)
+  if (const std::size_t holes = holes_through(mesh, edges); holes > 0)
     return asked("has " + counted(holes, "hole") +
                      " right through, as a tube, a frame or a drained mould has",
                  role_is(Role::body) + " (or " + Answer{"on-board"} + " where it stands on one)");
-  if (hollow.fill < least_fill)
+  if (hollow.fills_less_than(least_fill))
     return asked("may be a mould that holds nothing as it stands: it fills only " +
-                     percent_text(hollow.fill) + " of the least shape without dents round it",
+                     percent_text(hollow.exactly().fill) + " of the least shape without dents round it",
                  role_is(Role::body));
-  if (hollow.deepest > deepest_dent || hollow.depth_share > deepest_dent_share)
+  if (hollow.has_dent_deeper_than(deepest_dent, deepest_dent_share))
     return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +
-                     trimmed(hollow.deepest / millimetre, 1) + " mm deep",
+                     trimmed(hollow.exactly().deepest / millimetre, 1) + " mm deep",
                  role_is(Role::body));
   return std::nullopt;
 }
@@ -130,9 +158,9 @@ Role role(const std::string& text, const Place& where) {
                   "pockets) or skin (its inner surface, open above)");
 }
 
-RoleFinding role_of_closed(const TriangleMesh& mesh, const PocketSurvey& pockets, Axis up,
-                           bool up_is_said) {
-  if (looks_like_a_body(mesh, pockets)) return of_body(mesh, pockets, up, up_is_said);
+RoleFinding role_of_closed(const TriangleMesh& mesh, const SurfaceEdges& edges,
+                           const PocketSurvey& pockets, Axis up, bool up_is_said) {
+  if (looks_like_a_body(mesh, pockets)) return of_body(mesh, edges, pockets, up, up_is_said);
   const double share = share_in_pockets(pockets);
   if (share >= no_pockets)
     return asked("may be a mould's body, or a piece with a hollow on top: what it would hold is " +
@@ -142,11 +170,11 @@ RoleFinding role_of_closed(const TriangleMesh& mesh, const PocketSurvey& pockets
     return asked("has " + counted(pockets.sealed_voids, "hollow") +
                      " shut up in it, as two halves of a mould have when put together",
                  "take one half alone, with " + role_is(Role::body) + ",");
-  if (const std::size_t parts = parts_of(mesh).size(); parts > 1)
+  if (const std::size_t parts = edges.shells > 1 ? parts_of(mesh).size() : 1; parts > 1)
     return asked("is " + std::to_string(parts) +
                      " separate solids: they may be hollows, or the parts of a mould",
                  role_is(Role::body));
-  if (const auto question = asked_for_its_shape(mesh, up)) return *question;
+  if (const auto question = asked_for_its_shape(mesh, edges, up)) return *question;
   return {.role = Role::cavity,
           .told =
               "Taken for the hollow itself or the finished piece: it holds nothing, and has no "

@@ -2,6 +2,7 @@
 
 #include "geometry/files/mesh_file.h"
 #include "geometry/pockets/pockets.h"
+#include "geometry/surface/surface_edges.h"
 #include "geometry/surface/triangle_mesh.h"
 #include "units/question.h"
 
@@ -45,7 +46,7 @@ struct RoleFinding {
   Words told;             // what it was taken for, and why
   RoleQuestion question;  // where there is no role
 };
-RoleFinding role_of_closed(const geometry::TriangleMesh& mesh,
+RoleFinding role_of_closed(const geometry::TriangleMesh& mesh, const geometry::SurfaceEdges& edges,
                            const geometry::PocketSurvey& pockets, geometry::Axis up,
                            bool up_is_said);
 

@@ -12,8 +12,6 @@ using namespace geometry;  // of meshes from end to end
 
 namespace {
 
-using Point = std::array<double, 3>;
-
 constexpr std::array every_axis = {Axis::plus_x,  Axis::minus_x, Axis::plus_y,
                                    Axis::minus_y, Axis::plus_z,  Axis::minus_z};
 
@@ -32,10 +30,9 @@ Axis as_it_stands(Axis named, Axis up) {
   return named;
 }
 
-TriangleMesh turned(const TriangleMesh& mesh, Axis up) {
-  TriangleMesh result = mesh;
-  for (auto& vertex : result.vertices_mm) vertex = upright(vertex, up);
-  return result;
+double share_in_pockets(Volume held, Volume solid) {
+  const Volume all = held + solid;
+  return all > Volume() ? held / all : 0;
 }
 
 /// Twice a facet's area, as a vector.
@@ -75,22 +72,24 @@ std::map<std::array<long, 2>, FlatFace> nearly_level_faces(const TriangleMesh& m
 double share_in_pockets(const PocketSurvey& survey) {
   Volume held;
   for (const Pocket& pocket : survey.pockets) held += pocket.brimful;
-  const Volume all = held + survey.solid;
-  return all > Volume() ? held / all : 0;
+  return share_in_pockets(held, survey.solid);
 }
 
 std::vector<OtherWayUp> other_ways_up(const TriangleMesh& body, Axis up) {
   std::vector<OtherWayUp> ways;
+  std::vector<Turn> turns;
   for (const Axis named : every_axis) {
     if (named == up) continue;
-    const PocketSurvey survey = pockets_of_body(turned(body, as_it_stands(named, up)));
-    OtherWayUp way{.up = named,
-                   .pockets = survey.pockets.size(),
-                   .largest = {},
-                   .share = share_in_pockets(survey)};
-    for (const Pocket& pocket : survey.pockets) way.largest = std::max(way.largest, pocket.brimful);
-    if (way.pockets > 0) ways.push_back(way);
+    ways.push_back({.up = named});
+    turns.push_back([as = as_it_stands(named, up)](const Point& p) { return upright(p, as); });
   }
+  const std::vector<HeldInShort> held = held_when_turned(body, turns);
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    ways[i].pockets = held[i].pockets;
+    ways[i].largest = held[i].largest;
+    ways[i].share = share_in_pockets(held[i].held, held[i].solid);
+  }
+  std::erase_if(ways, [](const OtherWayUp& way) { return way.pockets == 0; });
   std::stable_sort(ways.begin(), ways.end(),
                    [](const OtherWayUp& a, const OtherWayUp& b) { return a.share > b.share; });
   return ways;

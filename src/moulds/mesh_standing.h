@@ -16,7 +16,7 @@ namespace brimwright::moulds {
 struct OtherWayUp {
   geometry::Axis up;  // in the file's own frame
   std::size_t pockets = 0;
-  Volume largest;
+  Volume largest = {};
   double share = 0;  // in pockets / (in pockets + solid)
 };
 
@@ -30,7 +30,7 @@ std::vector<OtherWayUp> other_ways_up(const geometry::TriangleMesh& body, geomet
 /// A flat face that is nearly, but not quite, level: the mesh leans.
 struct Lean {
   Angle angle;
-  std::array<double, 3> up;  // the face's normal: what should have been +z, in the mesh's frame
+  geometry::Point up;  // the face's normal: what should have been +z, in the mesh's frame
 };
 
 /// How far the mesh leans, judged by its largest flat face that looks up or down within 10 degrees;

@@ -1,10 +1,8 @@
 #include "moulds/mesh_survey.h"
 
-#include "geometry/pockets/skin_wells.h"
-#include "geometry/repair/mend_holes.h"
+#include "geometry/pockets/pockets.h"
 #include "geometry/repair/mend_shells.h"
-#include "geometry/repair/mesh_checks.h"
-#include "geometry/repair/mesh_mending.h"
+#include "geometry/repair/sound_solid.h"
 #include "geometry/sections/facet_deficit.h"
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
@@ -18,7 +16,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <utility>
 
 namespace brimwright::moulds {
@@ -37,42 +34,22 @@ void add(std::vector<Advice>& all, const std::vector<Remark>& more) {
   for (const auto& [severity, text] : more) all.push_back({severity, text});
 }
 
-TriangleMesh soundly_closed(TriangleMesh mesh, const std::string& path, const FileFrame& frame,
-                            std::vector<Advice>& remarks) {
-  Mended mend = mended(std::move(mesh), path, MendAim::closed_solid);
-  add(remarks, remarks_of(mend, path, frame));
-  CheckedSolid checked = checked_solid(std::move(mend.mesh), path);
-  add(remarks, checked.remarks);
-  return std::move(checked.solid);
+/// Makes the survey's mesh a closed solid; gives its edges.
+SurfaceEdges take_closed(MeshSurvey& survey, TriangleMesh mesh, bool is_welded,
+                         const std::string& path) {
+  SoundSolid sound = sound_solid(std::move(mesh), is_welded, path, survey.frame);
+  add(survey.remarks, sound.remarks);
+  survey.mesh = std::move(sound.solid);
+  return std::move(sound.edges);
 }
 
-/// Heights of a mesh's open edges: the lowest and the highest corner on one; nothing if closed.
-struct RimHeights {
-  double lowest_mm, highest_mm;
-};
-std::optional<RimHeights> rim_heights(const TriangleMesh& mesh) {
-  std::map<std::pair<std::uint32_t, std::uint32_t>, int> sides;
-  for (const auto& facet : mesh.triangles)
-    for (std::size_t i = 0; i < 3; ++i) ++sides[std::minmax(facet[i], facet[(i + 1) % 3])];
-  std::optional<RimHeights> heights;
-  for (const auto& [edge, count] : sides) {
-    if (count != 1) continue;
-    for (const std::uint32_t corner : {edge.first, edge.second}) {
-      const double z = mesh.vertices_mm[corner][2];
-      if (!heights) heights = RimHeights{z, z};
-      heights->lowest_mm = std::min(heights->lowest_mm, z);
-      heights->highest_mm = std::max(heights->highest_mm, z);
-    }
-  }
-  return heights;
-}
-
-/// A mould's inner surface is open above: all of its rim lies in its upper half.
-bool is_open_above_only(const TriangleMesh& skin) {
-  const auto rim = rim_heights(skin);
-  if (!rim) return false;
-  const Box box = bounding_box(skin);
-  return rim->lowest_mm >= (box.low_mm[2] + box.high_mm[2]) / 2;
+/// A mould's inner surface is open above: all of its rims lie in its upper half.
+bool is_open_above_only(const SoundSkin& sound) {
+  const Box box = bounding_box(sound.skin);
+  const double middle_mm = (box.low_mm[2] + box.high_mm[2]) / 2;
+  return !sound.rims.empty() &&
+         std::all_of(sound.rims.begin(), sound.rims.end(),
+                     [&](const Rim& rim) { return rim.low_mm[2] >= middle_mm; });
 }
 
 std::vector<Hollow> hollows_of(const PocketSurvey& survey) {
@@ -172,28 +149,6 @@ void remark_on_lean(MeshSurvey& survey) {
                               "."});
 }
 
-/// The air a cavity keeps and the walls that lean in it, told by its surface without the lid.
-void look_under_ledges(const TriangleMesh& cavity, Hollow& hollow,
-                       std::vector<Undercut>& undercuts) {
-  if (!(hollow.opening > Area())) return;  // no level opening: how it is filled is not known
-  TriangleMesh skin = cavity;
-  const double lid = hollow.brim_mm - 1e-9 * (hollow.brim_mm - hollow.floor_mm);
-  std::erase_if(skin.triangles, [&](const auto& facet) {
-    return std::all_of(facet.begin(), facet.end(),
-                       [&](std::uint32_t corner) { return cavity.vertices_mm[corner][2] >= lid; });
-  });
-  PocketSurvey wells = pockets_of_skin(skin);
-  Volume held, air;
-  for (const Pocket& well : wells.pockets) {
-    held += well.brimful;
-    air += well.trapped_air;
-  }
-  const Volume brimful = hollow.curve.brimful();
-  if (abs(held - brimful) > 1e-6 * brimful) return;
-  hollow.trapped_air = air;
-  std::move(wells.undercuts.begin(), wells.undercuts.end(), std::back_inserter(undercuts));
-}
-
 /// Each hollow is measured, told and held against the others.
 void refuse_too_many_hollows(std::size_t hollows, const std::string& path) {
   constexpr std::size_t most = 1000;  // our own bound: no tray has as many
@@ -222,43 +177,64 @@ void add_shut_up(const TriangleMesh& part, ShutUp& shut_up) {
   }
 }
 
-void measure_cavities(MeshSurvey& survey, const std::string& path) {
+void measure_part(MeshSurvey& survey, const TriangleMesh& part, std::vector<Undercut>& undercuts) {
+  const Box box = bounding_box(part);
+  LevelCurve curve = LevelCurve::of_solid(part);
+  const Area opening = curve.free_surface(curve.height());
+  Hollow hollow{
+      .curve = std::move(curve),
+      .floor_mm = box.low_mm[2],
+      .brim_mm = box.high_mm[2],
+      .middle_mm = {(box.low_mm[0] + box.high_mm[0]) / 2, (box.low_mm[1] + box.high_mm[1]) / 2},
+      .opening = opening,
+      .trapped_air = {},
+      .spills_at_mm = {},
+      .wall = {}};
+  // Without a level opening, how it is filled is not known.
+  if (opening > Area()) {
+    FilledFromAbove filled = filled_from_above(part, hollow.curve.brimful());
+    hollow.trapped_air = filled.trapped_air;
+    std::move(filled.undercuts.begin(), filled.undercuts.end(), std::back_inserter(undercuts));
+  }
+  survey.hollows.push_back(std::move(hollow));
+}
+
+void remark_on_shut_up(const ShutUp& shut_up, std::vector<Advice>& remarks) {
+  if (shut_up.hollows == 0) return;
+  remarks.push_back(
+      {Severity::caution,
+       counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
+           " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
+           " inside and is left out of the volume; if it is left over from modelling, take it "
+           "out and measure again."});
+}
+
+void remark_on_facets(MeshSurvey& survey) {
+  const Share deficit = facet_deficit(survey.mesh);
+  if (std::abs(deficit.of_one()) <= 0.003) return;
+  survey.remarks.push_back(
+      {Severity::note, "Its round walls are coarse facets: smooth ones would hold about " +
+                           fixed(std::abs(deficit.in_percent()), 1) + " % " +
+                           (deficit > Share() ? "more." : "less.")});
+}
+
+void measure_cavities(MeshSurvey& survey, const SurfaceEdges& edges, const std::string& path) {
   survey.role = Role::cavity;
   std::vector<Undercut> undercuts;
-  ShutUp shut_up;
-  const std::vector<TriangleMesh> parts = parts_of(survey.mesh);
-  refuse_too_many_hollows(parts.size(), path);
-  for (const TriangleMesh& part : parts) {
-    const Box box = bounding_box(part);
-    LevelCurve curve = LevelCurve::of_solid(part);
-    const Area opening = curve.free_surface(curve.height());
-    Hollow hollow{
-        .curve = std::move(curve),
-        .floor_mm = box.low_mm[2],
-        .brim_mm = box.high_mm[2],
-        .middle_mm = {(box.low_mm[0] + box.high_mm[0]) / 2, (box.low_mm[1] + box.high_mm[1]) / 2},
-        .opening = opening,
-        .trapped_air = {},
-        .spills_at_mm = {},
-        .wall = {}};
-    add_shut_up(part, shut_up);
-    look_under_ledges(part, hollow, undercuts);
-    survey.hollows.push_back(std::move(hollow));
+  if (edges.shells == 1) {
+    measure_part(survey, survey.mesh, undercuts);
+  } else {
+    ShutUp shut_up;
+    const std::vector<TriangleMesh> parts = parts_of(survey.mesh);
+    refuse_too_many_hollows(parts.size(), path);
+    for (const TriangleMesh& part : parts) {
+      add_shut_up(part, shut_up);
+      measure_part(survey, part, undercuts);
+    }
+    remark_on_shut_up(shut_up, survey.remarks);
   }
   survey.undercuts = told(undercuts, survey.frame);
-  if (shut_up.hollows > 0)
-    survey.remarks.push_back(
-        {Severity::caution,
-         counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
-             " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
-             " inside and is left out of the volume; if it is left over from modelling, take it "
-             "out and measure again."});
-  const Share deficit = facet_deficit(survey.mesh);
-  if (std::abs(deficit.of_one()) > 0.003)
-    survey.remarks.push_back(
-        {Severity::note, "Its round walls are coarse facets: smooth ones would hold about " +
-                             fixed(std::abs(deficit.in_percent()), 1) + " % " +
-                             (deficit > Share() ? "more." : "less.")});
+  remark_on_facets(survey);
 }
 
 [[noreturn]] void refuse_without_pockets(const MeshSurvey& survey, const std::string& path) {
@@ -312,20 +288,21 @@ void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& p
   take_pockets(survey, std::move(pockets), path);
 }
 
-void find_role_of_closed(MeshSurvey& survey, const std::string& path, bool up_is_said) {
+void find_role_of_closed(MeshSurvey& survey, const SurfaceEdges& edges, const std::string& path,
+                         bool up_is_said) {
   PocketSurvey pockets = pockets_of_body(survey.mesh);
-  const RoleFinding found = role_of_closed(survey.mesh, pockets, survey.up, up_is_said);
+  const RoleFinding found = role_of_closed(survey.mesh, edges, pockets, survey.up, up_is_said);
   if (!found.role) ask(found.question, path);
   survey.remarks.push_back({Severity::note, found.told});
-  if (*found.role == Role::cavity) return measure_cavities(survey, path);
+  if (*found.role == Role::cavity) return measure_cavities(survey, edges, path);
   survey.role = Role::body;
   take_pockets(survey, std::move(pockets), path);
 }
 
 /// What stands on both sides of one sheet is a body's pocket and its own stuff, which a missing
 /// facet has made one.
-void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path) {
-  const std::vector<Rim> rims = rims_of(survey.mesh);
+void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::vector<Rim>& rims,
+                              const std::string& path) {
   throw Question({.file = path,
                   .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
                   .asks = "role",
@@ -335,10 +312,12 @@ void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::string& path)
                             "; if it is a skin, leave the inner surface alone"});
 }
 
-void measure_skin(MeshSurvey& survey, const std::string& path) {
+void measure_skin(MeshSurvey& survey, SoundSkin sound, const std::string& path) {
   survey.role = Role::skin;
+  add(survey.remarks, sound.remarks);
+  survey.mesh = std::move(sound.skin);
   SkinWells skin = skin_wells(survey.mesh);
-  if (skin.wet_both_sides) refuse_wet_on_both_sides(survey, path);
+  if (skin.wet_both_sides) refuse_wet_on_both_sides(survey, sound.rims, path);
   take_pockets(survey, std::move(skin.wells), path);
 }
 
@@ -363,50 +342,45 @@ void put_on_board(TriangleMesh& body) {
   for (std::uint32_t i = 0; i < 4; ++i) quad(i, (i + 1) % 4, 4 + (i + 1) % 4, 4 + i);
 }
 
-void survey_as_said(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+void survey_as_said(MeshSurvey& survey, MeshFile file, const SurveyWishes& wishes,
                     const std::string& path) {
   const bool up_is_said = wishes.reading.up || wishes.reading.leaning_up;
   survey.role = wishes.on_board ? Role::body : *wishes.role;
   if (survey.role == Role::skin) {
-    Mended mend = mended(std::move(mesh), path, MendAim::open_skin);
-    add(survey.remarks, remarks_of(mend, path, survey.frame));
-    survey.mesh = std::move(mend.mesh);
-    return measure_skin(survey, path);
+    return measure_skin(survey, sound_skin(file.mesh, file.is_welded, path, survey.frame), path);
   }
-  if (wishes.on_board) put_on_board(mesh);
-  survey.mesh = soundly_closed(std::move(mesh), path, survey.frame, survey.remarks);
-  if (survey.role == Role::cavity) return measure_cavities(survey, path);
+  if (wishes.on_board) put_on_board(file.mesh);
+  const SurfaceEdges edges =
+      take_closed(survey, std::move(file.mesh), file.is_welded && !wishes.on_board, path);
+  if (survey.role == Role::cavity) return measure_cavities(survey, edges, path);
   measure_body(survey, pockets_of_body(survey.mesh), path, up_is_said);
 }
 
 /// An open mesh as a skin, if it can be one.
-std::optional<TriangleMesh> as_skin(const TriangleMesh& mesh, const std::string& path,
-                                    const FileFrame& frame, std::vector<Advice>& remarks) {
+std::optional<SoundSkin> as_skin(const MeshFile& file, const std::string& path) {
   try {
-    Mended mend = mended(mesh, path, MendAim::open_skin);
-    if (!is_open_above_only(mend.mesh)) return std::nullopt;
-    add(remarks, remarks_of(mend, path, frame));
-    return std::move(mend.mesh);
+    SoundSkin sound = sound_skin(file.mesh, file.is_welded, path, file.frame);
+    if (is_open_above_only(sound)) return sound;
   } catch (const UserError&) {
-    return std::nullopt;  // what closing it complained of says more
+    // What closing it complained of says more.
   }
+  return std::nullopt;
 }
 
-void survey_as_found(MeshSurvey& survey, TriangleMesh mesh, const SurveyWishes& wishes,
+void survey_as_found(MeshSurvey& survey, MeshFile file, const SurveyWishes& wishes,
                      const std::string& path) {
-  std::vector<Advice> closing;
+  SurfaceEdges edges;
   try {
-    survey.mesh = soundly_closed(mesh, path, survey.frame, closing);
+    edges = take_closed(survey, file.mesh, file.is_welded, path);
   } catch (const UserError&) {
-    auto skin = as_skin(mesh, path, survey.frame, survey.remarks);
+    auto skin = as_skin(file, path);
     if (!skin) throw;
-    survey.mesh = std::move(*skin);
-    survey.remarks.push_back(
+    skin->remarks.push_back(
         {Severity::note, "Taken for a mould's inner surface: it is open above."});
-    return measure_skin(survey, path);
+    return measure_skin(survey, std::move(*skin), path);
   }
-  std::move(closing.begin(), closing.end(), std::back_inserter(survey.remarks));
-  find_role_of_closed(survey, path, wishes.reading.up || wishes.reading.leaning_up);
+  file = {};
+  find_role_of_closed(survey, edges, path, wishes.reading.up || wishes.reading.leaning_up);
 }
 
 /// The hole of a solid may be the opening of a skin.
@@ -437,14 +411,14 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
   add(survey.remarks, file.remarks);
   try {
     if (wishes.role || wishes.on_board)
-      survey_as_said(survey, std::move(file.mesh), wishes, path);
+      survey_as_said(survey, std::move(file), wishes, path);
     else
-      survey_as_found(survey, std::move(file.mesh), wishes, path);
+      survey_as_found(survey, std::move(file), wishes, path);
   } catch (const LargeHole& hole) {
-    ask_whether_skin(hole, file.frame);
+    ask_whether_skin(hole, survey.frame);
   } catch (const PlacedError& error) {
     UserError::Parts parts = error.parts();
-    parts.field = place_text(error.at_mm(), file.frame);
+    parts.field = place_text(error.at_mm(), survey.frame);
     throw UserError(parts);
   } catch (const TooManyLayers&) {
     throw UserError({.file = path,

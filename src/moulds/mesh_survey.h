@@ -24,7 +24,7 @@ struct Hollow {
   std::optional<Volume> trapped_air;  // nothing where the opening is not level, so not known
   // Of a body's or skin's pocket: where it spills, and how high its wall goes on elsewhere, at most
   // and half of the way round.
-  std::optional<std::array<double, 3>> spills_at_mm;
+  std::optional<geometry::Point> spills_at_mm;
   double rim_highest_mm = 0, rim_usual_mm = 0;
   geometry::TriangleMesh wall;  // of a pocket, facing into it
 };

@@ -2,6 +2,7 @@
 
 #include "geometry/levels/level_curve.h"
 #include "geometry/sections/filled_part.h"
+#include "geometry/surface/disjoint_sets.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
@@ -10,7 +11,6 @@
 #include <algorithm>
 #include <cstdint>
 #include <limits>
-#include <numeric>
 #include <string>
 #include <utility>
 
@@ -48,21 +48,15 @@ double low_brim(const TriangleMesh& cavity, const Tilt& tilt) {
   return lowest;
 }
 
-std::uint32_t root(std::vector<std::uint32_t>& parent, std::uint32_t vertex) {
-  while (parent[vertex] != vertex) vertex = parent[vertex] = parent[parent[vertex]];
-  return vertex;
-}
-
 /// Into how many bodies that share no corner a solid falls.
 std::size_t bodies_of(const TriangleMesh& solid) {
-  std::vector<std::uint32_t> parent(solid.vertices_mm.size());
-  std::iota(parent.begin(), parent.end(), 0U);
+  geometry::DisjointSets body(solid.vertices_mm.size());
   for (const auto& [a, b, c] : solid.triangles) {
-    parent[root(parent, a)] = root(parent, b);
-    parent[root(parent, b)] = root(parent, c);
+    body.unite(a, b);
+    body.unite(b, c);
   }
   std::size_t bodies = 0;
-  for (std::uint32_t v = 0; v < parent.size(); ++v) bodies += parent[v] == v ? 1 : 0;
+  for (std::uint32_t v = 0; v < body.size(); ++v) bodies += body.root(v) == v ? 1 : 0;
   return bodies;
 }
 

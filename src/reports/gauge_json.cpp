@@ -19,13 +19,14 @@ double ml(Volume volume) { return to_decimals(volume / millilitre, 4); }
 double mm(Length length) { return to_decimals(length / millimetre, 3); }
 
 Json levels_json(const geometry::LevelCurve& curve, const std::vector<Length>& depths) {
-  Json levels = Json::array();
+  std::vector<Length> reached;
   for (const Length depth : depths)
-    if (depth <= curve.height())
-      levels.push_back(
-          {{"depth_mm", mm(depth)},
-           {"volume_ml", ml(curve.volume_below(depth))},
-           {"ml_per_mm", to_decimals(curve.free_surface(depth) * millimetre / millilitre, 4)}});
+    if (depth <= curve.height()) reached.push_back(depth);
+  Json levels = Json::array();
+  for (const auto& [depth, volume, surface] : curve.levels(reached))
+    levels.push_back({{"depth_mm", mm(depth)},
+                      {"volume_ml", ml(volume)},
+                      {"ml_per_mm", to_decimals(surface * millimetre / millilitre, 4)}});
   return levels;
 }
 

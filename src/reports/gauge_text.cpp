@@ -37,12 +37,10 @@ std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Lengt
   TextTable table({Side::right, Side::right, Side::right, Side::right, Side::right});
   table.row({"depth", "below the brim", "holds", "US fl oz", "1 mm here is"});
   table.rule();
-  for (const Length depth : dip_depths(curve, asked)) {
-    const Volume held = curve.volume_below(depth);
+  for (const auto& [depth, held, surface] : curve.levels(dip_depths(curve, asked)))
     table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held),
                fixed(held / us_fluid_ounce, 2),
-               fixed(curve.free_surface(depth) * millimetre / millilitre, 2) + " ml"});
-  }
+               fixed(surface * millimetre / millilitre, 2) + " ml"});
   return table.text();
 }
 

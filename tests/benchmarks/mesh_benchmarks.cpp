@@ -1,18 +1,19 @@
-// Times what geometry does with large binary STL files beside a raw read() of the same file and
-// beside other libraries, all cases in one interleaved run. mesh_benchmarks [--large] [--json FILE]
+// Times the whole program with large binary STL files, as a maker starts it, and parts of what it
+// does with them, beside a raw read() of the same file and beside other libraries; all cases in one
+// interleaved run. mesh_benchmarks [--large] [--json FILE]
 //
 // The file is in memory each time, as after it was written or copied, but not in the processor's
 // caches: another case ran before, and to be fair to all, some memory is swept before each.
-#include "geometry/files/mesh_file.h"
 #include "geometry/files/mesh_writing.h"
 #include "geometry/files/stl_weld.h"
-#include "geometry/levels/level_table.h"
-#include "geometry/levels/stl_scan.h"
+#include "geometry/levels/level_curve.h"
 #include "geometry/pockets/pockets.h"
-#include "geometry/repair/mesh_checks.h"
 #include "geometry/repair/mesh_inspection.h"
+#include "geometry/repair/self_crossing.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/surface_edges.h"
 #include "peers.h"
+#include "whole_process.h"
 
 #include <fcntl.h>
 #include <nlohmann/json.hpp>
@@ -22,12 +23,13 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
-#include <cstdlib>
+#include <exception>
 #include <filesystem>
 #include <fstream>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <stdexcept>
 #include <string>
 #include <utility>
 #include <vector>
@@ -125,39 +127,46 @@ TriangleMesh tray(std::size_t facets) {
   return mesh;
 }
 
+/// A file that is open for reading; std::runtime_error if it cannot be, or if a read fails.
+class OpenFile {
+ public:
+  explicit OpenFile(const std::string& path) : path_(path), file_(open(path.c_str(), O_RDONLY)) {
+    if (file_ < 0) throw std::runtime_error(path + " could not be opened");
+  }
+  ~OpenFile() { close(file_); }
+  OpenFile(const OpenFile&) = delete;
+  OpenFile& operator=(const OpenFile&) = delete;
+
+  std::size_t next(char* buffer, std::size_t size) {
+    const ssize_t bytes = read(file_, buffer, size);
+    if (bytes < 0) throw std::runtime_error(path_ + " could not be read");
+    return static_cast<std::size_t>(bytes);
+  }
+
+ private:
+  std::string path_;
+  int file_;
+};
+
 /// The bytes into one buffer again and again.
 void raw_read(const std::string& path, std::size_t buffer_size) {
   static std::vector<char> buffer(1 << 20);
-  const int file = open(path.c_str(), O_RDONLY);
-  while (read(file, buffer.data(), buffer_size) > 0) {
+  OpenFile file(path);
+  while (file.next(buffer.data(), buffer_size) > 0) {
   }
-  close(file);
 }
 
 /// The bytes into memory of their own, as a reader needs that keeps them.
 void raw_read_whole(const std::string& path) {
   const auto size = static_cast<std::size_t>(fs::file_size(path));
   const auto bytes = std::make_unique_for_overwrite<char[]>(size);
-  const int file = open(path.c_str(), O_RDONLY);
-  if (read(file, bytes.get(), size) != ssize_t(size)) std::abort();
-  close(file);
-}
-
-/// Peak memory of this process in MiB, as the kernel keeps it for the running program alone.
-double own_peak_mib() {
-  std::ifstream status("/proc/self/status");
-  for (std::string line; std::getline(status, line);)
-    if (line.starts_with("VmHWM:")) return std::stod(line.substr(6)) / 1024;
-  return 0;
-}
-
-/// The same of finding a file's pockets, in a process that does nothing else.
-double pockets_peak_mib(const std::string& program, const std::string& path) {
-  std::FILE* child = popen(("'" + program + "' --pockets-of '" + path + "'").c_str(), "r");
-  double mib = 0;
-  if (std::fscanf(child, "%lf", &mib) != 1) mib = 0;
-  pclose(child);
-  return mib;
+  OpenFile file(path);
+  std::size_t done = 0;
+  while (done < size) {
+    const std::size_t more = file.next(bytes.get() + done, size - done);
+    if (more == 0) throw std::runtime_error(path + " was cut short");
+    done += more;
+  }
 }
 
 /// The volume found by those that look for it.
@@ -171,6 +180,8 @@ struct Case {
   bool is_raw_read = false;
   std::vector<double> times = {};
   std::optional<double> volume_mm3 = {};
+  std::vector<std::string> words = {};  // of the whole program, in place of work
+  double peak_mib = 0;
 };
 
 void sweep_caches() {
@@ -180,6 +191,11 @@ void sweep_caches() {
 
 double milliseconds(Case& c) {
   sweep_caches();
+  if (!c.words.empty()) {
+    const Spent spent = spent_by(BRIMWRIGHT_PROGRAM, c.words);
+    c.peak_mib = std::max(c.peak_mib, spent.peak_mib);
+    return spent.milliseconds;
+  }
   const auto start = std::chrono::steady_clock::now();
   c.volume_mm3 = c.work();
   return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
@@ -211,32 +227,77 @@ std::vector<Case> raw_reads(const std::string& path, int rounds) {
   return cases;
 }
 
-std::vector<Case> our_cases(const std::string& path, bool is_tray, bool large) {
+/// A run that pours into the cup, and its mould.
+std::string run_with_cup(const fs::path& folder, const std::string& path) {
+  const fs::path examples = fs::path(BRIMWRIGHT_SOURCE_DIR) / "examples";
+  const nlohmann::json mesh = {{"file", fs::path(path).filename().string()},
+                               {"unit", "mm"},
+                               {"role", "cavity"},
+                               {"up", "+z"}};
+  const nlohmann::json mould = {{"schema", "brimwright.mould/1"},
+                                {"name", "Cup"},
+                                {"cavities", 6},
+                                {"owned", 1},
+                                {"mesh", mesh}};
+  write_file(folder / "cup.json", mould.dump());
+  const auto formula = examples / "meadow_base.formula.json";
+  fs::copy_file(formula, folder / formula.filename(), fs::copy_options::overwrite_existing);
+  std::ifstream plain(examples / "plain_bars.run.json");
+  nlohmann::json run = nlohmann::json::parse(plain);
+  run["pour"]["mould"] = "cup.json";
+  write_file(folder / "cup.run.json", run.dump());
+  return (folder / "cup.run.json").string();
+}
+
+/// The whole program from its start to its end.
+std::vector<Case> whole_cases(const std::string& shape, const std::string& path, bool large) {
+  const int rounds = large ? 3 : 5;
+  const std::string role = shape == "tray" ? "body" : "cavity";
+  std::vector<Case> cases = {{.name = "gauge, role given",
+                              .work = {},
+                              .rounds = rounds,
+                              .words = {"gauge", "--unit", "mm", "--role", role, "--json", path}},
+                             {.name = "gauge, role found",
+                              .work = {},
+                              .rounds = rounds,
+                              .words = {"gauge", "--unit", "mm", "--json", path}},
+                             {.name = "gauge --inspect",
+                              .work = {},
+                              .rounds = rounds,
+                              .words = {"gauge", "--unit", "mm", "--inspect", "--json", path}}};
+  if (shape == "cup")
+    cases.push_back(
+        {.name = "plan with that mould",
+         .work = {},
+         .rounds = rounds,
+         .words = {"plan", "--json", run_with_cup(fs::path(path).parent_path(), path)}});
+  return cases;
+}
+
+Volume last_level(const TriangleMesh& solid) {
+  const LevelCurve curve = LevelCurve::of_solid(solid);
+  std::vector<Length> depths;
+  for (int i = 1; i <= 1000; ++i) depths.push_back(i / 1000.0 * curve.height());
+  return curve.levels(depths).back().volume;
+}
+
+std::vector<Case> part_cases(const std::string& path, bool is_tray, bool large) {
   const int rounds = large ? 5 : 9, slow = large ? 1 : 3;
+  const auto welded = std::make_shared<const TriangleMesh>(welded_stl(path));
+  const auto edges = std::make_shared<const SurfaceEdges>(surface_edges(*welded));
   std::vector<Case> cases = {
-      {"volume, area, box", [=] { return mm3(scanned_stl(path, {.closedness = false}).volume); },
+      {"read, equal corners joined", [=] { return mm3(enclosed_volume(welded_stl(path))); },
        rounds},
-      {"the same with closedness", [=] { return mm3(scanned_stl(path).volume); }, rounds},
-      {"1000-level curve",
-       [=] {
-         return mm3(
-             level_table_of_stl(path, even_depths(1000), {.closedness = false}).rows.back().volume);
-       },
-       rounds},
-      {"the same with closedness",
-       [=] { return mm3(level_table_of_stl(path, even_depths(1000)).rows.back().volume); }, rounds},
       {"defect list",
        without_volume([=] { inspected_welded(welded_stl(path), InspectFor::defects, path); }),
        rounds},
-      {"read and prove sound",
-       [=] {
-         MeshReading reading;
-         reading.unit = LengthUnit::millimetre;
-         return mm3(enclosed_volume(checked_solid(read_mesh(path, reading).mesh, path).solid));
-       },
-       slow}};
+      {"proof: nothing crosses itself", without_volume([=] {
+         if (self_crossing(*welded, *edges, path)) throw std::runtime_error("it crosses itself");
+       }),
+       rounds},
+      {"table of 1000 levels, from memory", [=] { return mm3(last_level(*welded)); }, rounds}};
   if (is_tray) {
-    cases.push_back({"pockets", without_volume([=] { pockets_of_body(welded_stl(path)); }), slow});
+    cases.push_back({"pockets", without_volume([=] { pockets_of_body(*welded); }), slow});
   }
   return cases;
 }
@@ -269,13 +330,17 @@ std::vector<Case> peer_cases(const std::string& path, bool large) {
 
 /// Prints a case's line, and gives it back for the JSON.
 nlohmann::ordered_json reported(const Case& c, double raw_ms, double volume_mm3) {
-  if (!c.work) {
-    std::printf("  %-26s %s\n", c.name.c_str(), c.why.c_str());
+  if (!c.work && c.words.empty()) {
+    std::printf("  %-30s %s\n", c.name.c_str(), c.why.c_str());
     return {{"case", c.name}, {"not_measured", c.why}};
   }
   const double ms = median(c.times);
   nlohmann::ordered_json row = {{"case", c.name}, {"ms", ms}, {"times_raw_read", ms / raw_ms}};
-  std::printf("  %-26s %10.2f ms %11.2f x", c.name.c_str(), ms, ms / raw_ms);
+  std::printf("  %-30s %10.2f ms %11.2f x", c.name.c_str(), ms, ms / raw_ms);
+  if (c.peak_mib > 0) {
+    row["peak_mib"] = c.peak_mib;
+    std::printf(" %9.0f MiB", c.peak_mib);
+  }
   if (c.volume_mm3) {
     row["volume_off"] = *c.volume_mm3 / volume_mm3 - 1;
     std::printf(" %13.0e", *c.volume_mm3 / volume_mm3 - 1);
@@ -285,12 +350,13 @@ nlohmann::ordered_json reported(const Case& c, double raw_ms, double volume_mm3)
 }
 
 nlohmann::ordered_json measured(const std::string& shape, const TriangleMesh& mesh,
-                                const fs::path& folder, const std::string& program, bool large) {
+                                const fs::path& folder, bool large) {
   const std::string path = (folder / (shape + ".stl")).string();
-  std::ofstream(path, std::ios::binary) << binary_stl_of(mesh);
+  write_file(path, binary_stl_of(mesh));
   const bool is_tray = shape == "tray";
   auto cases = raw_reads(path, large ? 5 : 9);
-  for (auto& own : our_cases(path, is_tray, large)) cases.push_back(std::move(own));
+  for (auto& whole : whole_cases(shape, path, large)) cases.push_back(std::move(whole));
+  for (auto& part : part_cases(path, is_tray, large)) cases.push_back(std::move(part));
   for (auto& peer : peer_cases(path, large)) cases.push_back(std::move(peer));
   for (int round = 0; round < 9; ++round)
     for (auto& c : cases)
@@ -304,25 +370,13 @@ nlohmann::ordered_json measured(const std::string& shape, const TriangleMesh& me
               "to raw read", "volume off by");
   nlohmann::ordered_json rows = nlohmann::ordered_json::array();
   for (const auto& c : cases) rows.push_back(reported(c, raw, volume));
-  nlohmann::ordered_json json = {
-      {"shape", shape}, {"facets", mesh.triangles.size()}, {"rows", rows}};
-  if (is_tray) {
-    const double mib = pockets_peak_mib(program, path);
-    std::printf("  pockets, peak memory %.0f MiB\n", mib);
-    json["pockets_peak_mib"] = mib;
-  }
   fs::remove(path);
-  return json;
+  return {{"shape", shape}, {"facets", mesh.triangles.size()}, {"rows", rows}};
 }
 
 }  // namespace
 
-int main(int argc, char** argv) {
-  if (argc == 3 && std::string(argv[1]) == "--pockets-of") {
-    pockets_of_body(welded_stl(argv[2]));
-    std::printf("%f\n", own_peak_mib());
-    return 0;
-  }
+int main(int argc, char** argv) try {
   bool is_large = false;
   std::string json_file;
   for (int i = 1; i < argc; ++i) {
@@ -334,18 +388,19 @@ int main(int argc, char** argv) {
     else
       return std::fprintf(stderr, "mesh_benchmarks [--large] [--json FILE]\n"), 1;
   }
-  const fs::path folder =
-      fs::temp_directory_path() / ("brimwright_meshes_" + std::to_string(getpid()));
-  fs::create_directories(folder);
+  const ScratchFolder scratch("brimwright_meshes");
+  const fs::path& folder = scratch.path();
   nlohmann::ordered_json all = nlohmann::ordered_json::array();
   std::vector<std::size_t> sizes = {10'000, 1'000'000};
   if (is_large) sizes.push_back(4'000'000);
   for (const std::size_t facets : sizes) {
     const bool large = facets > 2'000'000;
-    all.push_back(measured("cup", cup(facets), folder, argv[0], large));
-    all.push_back(measured("loaf", loaf(facets), folder, argv[0], large));
-    all.push_back(measured("tray", tray(facets), folder, argv[0], large));
+    all.push_back(measured("cup", cup(facets), folder, large));
+    all.push_back(measured("loaf", loaf(facets), folder, large));
+    all.push_back(measured("tray", tray(facets), folder, large));
   }
-  fs::remove_all(folder);
-  if (!json_file.empty()) std::ofstream(json_file) << all.dump(2) << "\n";
+  if (!json_file.empty()) write_file(json_file, all.dump(2) + "\n");
+} catch (const std::exception& error) {
+  std::fprintf(stderr, "%s\n", error.what());
+  return 1;
 }

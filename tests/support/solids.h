@@ -9,7 +9,7 @@
 
 namespace brimwright::geometry::test {
 
-using Point = std::array<double, 3>;
+using geometry::Point;
 
 /// A corner of a turned profile: its radius and height.
 struct Turned {

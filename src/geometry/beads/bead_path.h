@@ -1,6 +1,7 @@
 #pragma once
 
-#include "geometry/beads/bead.h"
+#include "geometry/beads/move.h"
+#include "geometry/beads/nozzle.h"
 #include "geometry/surface/vectors.h"
 
 #include <cstddef>

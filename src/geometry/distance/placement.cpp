@@ -8,7 +8,7 @@
 namespace brimwright::geometry {
 namespace {
 
-using Turn = std::array<std::array<double, 3>, 3>;
+using Turn = std::array<Point, 3>;
 
 struct CosineAndSine {
   double cosine, sine;

@@ -10,14 +10,13 @@ namespace brimwright::geometry {
 
 /// Where a solid lies: turned about the origin, then moved.
 struct Placement {
-  std::array<std::array<double, 3>, 3> turn = {
-      {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};  // rows; a rotation
+  std::array<Point, 3> turn = {{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};  // rows; a rotation
   Vector move_mm = {0, 0, 0};
 };
 
 /// Turned about the x axis, then the y axis, then the z axis (fixed axes, anticlockwise seen from
 /// their positive end).
-std::array<std::array<double, 3>, 3> turned_about_axes(Angle x, Angle y, Angle z);
+std::array<Point, 3> turned_about_axes(Angle x, Angle y, Angle z);
 
 Vector placed(const Vector& point, const Placement& placement);
 TriangleMesh placed(const TriangleMesh& mesh, const Placement& placement);

@@ -9,7 +9,7 @@
 namespace brimwright::geometry {
 namespace {
 
-using Node = SurfaceTree::Boxes::Node;
+using Node = SurfaceBoxes::Node;
 
 // As measured: asked as quickly as with 1 or 2, built in two thirds of the time; 8 is slow to ask.
 constexpr std::uint32_t leaf_size = 4;
@@ -95,7 +95,7 @@ struct Extent {
 /// Makes the nodes: first the halving, then, from the leaves up, the boxes.
 class Builder {
  public:
-  explicit Builder(SurfaceTree::Boxes& boxes) : boxes_(boxes) {
+  explicit Builder(SurfaceBoxes& boxes) : boxes_(boxes) {
     const TriangleMesh& mesh = boxes.solid;
     for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t)
       seeds_.push_back({middle_of(mesh, mesh.triangles[t]), t});
@@ -168,14 +168,14 @@ class Builder {
     node.size = length(node.box.half);
   }
 
-  SurfaceTree::Boxes& boxes_;
+  SurfaceBoxes& boxes_;
   std::vector<Seed> seeds_;
   Vector origin_{};
 };
 
 }  // namespace
 
-SurfaceTree::Boxes::Boxes(const TriangleMesh& mesh) : solid(mesh) {
+SurfaceBoxes::SurfaceBoxes(const TriangleMesh& mesh) : solid(mesh) {
   if (mesh.triangles.empty()) throw std::invalid_argument("a surface tree without facets");
   Builder(*this).build();
 }

@@ -1,8 +1,9 @@
 #pragma once
 
 #include "geometry/distance/oriented_box.h"
-#include "geometry/distance/surface_tree.h"
 #include "geometry/surface/triangle_distance.h"
+#include "geometry/surface/triangle_mesh.h"
+#include "geometry/surface/vectors.h"
 
 #include <array>
 #include <cstdint>
@@ -12,7 +13,7 @@ namespace brimwright::geometry {
 
 /// The facets of a surface, halved again and again where they lie farthest apart; each part in a
 /// box along its own lie, which is thin where the surface is nearly flat, and in an upright one.
-struct SurfaceTree::Boxes {
+struct SurfaceBoxes {
   struct Node {
     OrientedBox box;
     Vector low, high;                   // upright
@@ -27,7 +28,7 @@ struct SurfaceTree::Boxes {
   std::vector<std::array<Vector, 3>> facets;  // corners, leaf by leaf
   std::vector<Node> nodes;                    // the root first
 
-  explicit Boxes(const TriangleMesh& mesh);
+  explicit SurfaceBoxes(const TriangleMesh& mesh);
 
   Facet facet(std::uint32_t i) const { return {facets[i][0], facets[i][1], facets[i][2]}; }
 };

@@ -1,6 +1,7 @@
 // On which side of a surface a point lies, and how far from it.
 
 #include "geometry/distance/surface_boxes.h"
+#include "geometry/distance/surface_tree.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 
@@ -14,7 +15,7 @@ namespace brimwright::geometry {
 namespace {
 
 using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using Node = SurfaceTree::Boxes::Node;
+using Node = SurfaceBoxes::Node;
 using Corners = std::array<Vector, 3>;
 
 bool is_left_of(const Vector& low, const Vector& high, const Vector& point) {

@@ -13,8 +13,7 @@
 namespace brimwright::geometry {
 namespace {
 
-using Boxes = SurfaceTree::Boxes;
-using Node = Boxes::Node;
+using Node = SurfaceBoxes::Node;
 
 /// Where `second` lies as seen by `first`.
 Placement seen_from(const Placement& first, const Placement& second) {
@@ -40,7 +39,7 @@ struct NodePair {
 /// Two trees in the frame of the first.
 class Search {
  public:
-  Search(const Boxes& first, const Boxes& second, const Placement& second_seen)
+  Search(const SurfaceBoxes& first, const SurfaceBoxes& second, const Placement& second_seen)
       : first_(first), second_(second), seen_(second_seen) {
     const auto reach = [](const Node& root) { return length(root.box.middle) + root.size; };
     const double largest =
@@ -93,8 +92,8 @@ class Search {
     return {least_distance_mm(first_.nodes[a].box, placed(second_.nodes[b].box, seen_)), a, b};
   }
 
-  const Boxes& first_;
-  const Boxes& second_;
+  const SurfaceBoxes& first_;
+  const SurfaceBoxes& second_;
   Placement seen_;
   double grain_mm_ = 0;
 };
@@ -148,7 +147,7 @@ Vector unit_normal(const std::array<Vector, 3>& facet, const Placement& placemen
 }  // namespace
 
 SurfaceTree::SurfaceTree(const TriangleMesh& solid)
-    : boxes_(std::make_shared<const Boxes>(solid)) {}
+    : boxes_(std::make_shared<const SurfaceBoxes>(solid)) {}
 
 const TriangleMesh& SurfaceTree::solid() const { return boxes_->solid; }
 

@@ -16,6 +16,8 @@ struct Gap {
   Vector second_normal;  // of the second's facet there
 };
 
+struct SurfaceBoxes;  // implementation
+
 /// A closed, outward-facing surface made ready for many questions of nearness. Facets are kept in
 /// a tree of boxes. Copies are cheap (they share it).
 class SurfaceTree {
@@ -39,10 +41,8 @@ class SurfaceTree {
 
   const TriangleMesh& solid() const;
 
-  struct Boxes;  // implementation
-
  private:
-  std::shared_ptr<const Boxes> boxes_;
+  std::shared_ptr<const SurfaceBoxes> boxes_;
 };
 
 Gap gap_between(const SurfaceTree& first, const Placement& first_at, const SurfaceTree& second,

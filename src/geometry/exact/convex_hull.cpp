@@ -10,8 +10,8 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = CGAL::Exact_predicates_inexact_constructions_kernel::Point_3;
-using Surface = CGAL::Surface_mesh<Point>;
+using HullPoint = CGAL::Exact_predicates_inexact_constructions_kernel::Point_3;
+using Surface = CGAL::Surface_mesh<HullPoint>;
 
 /// CGAL's own handler prints; a broken precondition is told by its exception alone.
 void stay_silent(const char*, const char*, const char*, int, const char*) {}
@@ -19,7 +19,7 @@ void stay_silent(const char*, const char*, const char*, int, const char*) {}
 TriangleMesh as_triangles(const Surface& surface) {
   TriangleMesh mesh;
   for (const auto v : surface.vertices()) {
-    const Point& p = surface.point(v);
+    const HullPoint& p = surface.point(v);
     mesh.vertices_mm.push_back({p.x(), p.y(), p.z()});
   }
   for (const auto face : surface.faces()) {
@@ -36,7 +36,7 @@ TriangleMesh as_triangles(const Surface& surface) {
 
 std::optional<TriangleMesh> convex_hull(const TriangleMesh& mesh) try {
   CGAL::set_error_handler(stay_silent);
-  std::vector<Point> points;
+  std::vector<HullPoint> points;
   points.reserve(mesh.vertices_mm.size());
   for (const auto& [x, y, z] : mesh.vertices_mm) points.emplace_back(x, y, z);
   Surface surface;

@@ -66,7 +66,7 @@ std::chrono::milliseconds UnionBudget::left() const {
 }
 
 UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& budget,
-                   const std::array<double, 3>& place_mm, const std::string& file) {
+                   const Point& place_mm, const std::string& file) {
   sandbox::WorkLimits limits = corefinement_limits(facets_to_see(solids));
   limits.time = std::min(limits.time, budget.left());
   const sandbox::WorkReport report =

@@ -36,6 +36,6 @@ class UnionBudget {
 /// itself along an edge and so is no surface, if the limits are met, or the helper is not
 /// installed.
 UnitedSolid united(const std::vector<TriangleMesh>& solids, const UnionBudget& budget,
-                   const std::array<double, 3>& place_mm, const std::string& file);
+                   const Point& place_mm, const std::string& file);
 
 }  // namespace brimwright::geometry

@@ -68,7 +68,7 @@ class Roof {
 
  private:
   Edge ab_, bc_, ca_;
-  std::array<double, 3> heights_;
+  Point heights_;
   double lowest_, highest_;
 };
 

@@ -13,6 +13,19 @@ namespace {
 constexpr std::array unit_names = {"mm", "cm", "m", "in"};
 constexpr std::array axis_names = {"+x", "-x", "+y", "-y", "+z", "-z"};
 
+/// What `turn` made `p`: dot products with what the axes became, a rotation's inverse.
+template <class Turn>
+Point turned_back(const Point& p, Turn turn) {
+  Point back{};
+  for (std::size_t i = 0; i < 3; ++i) {
+    Point axis{};
+    axis[i] = 1;
+    const Point became = turn(axis);
+    for (std::size_t k = 0; k < 3; ++k) back[i] += became[k] * p[k];
+  }
+  return back;
+}
+
 }  // namespace
 
 LengthUnit length_unit(const std::string& text, const Place& where) {
@@ -31,8 +44,8 @@ Axis axis(const std::string& text, const Place& where) {
                   "give the one that points up: +x, -x, +y, -y, +z or -z");
 }
 
-std::array<double, 3> direction(const std::string& text, const Place& where) {
-  std::array<double, 3> parts{};
+Point direction(const std::string& text, const Place& where) {
+  Point parts{};
   std::string_view rest = text;
   bool is_sound = true;
   for (std::size_t i = 0; i < 3 && is_sound; ++i) {
@@ -57,8 +70,7 @@ std::array<double, 3> direction(const std::string& text, const Place& where) {
 std::string name_of(LengthUnit unit) { return unit_names[static_cast<std::size_t>(unit)]; }
 std::string name_of(Axis up) { return axis_names[static_cast<std::size_t>(up)]; }
 
-std::array<double, 3> straightened(const std::array<double, 3>& p,
-                                   const std::array<double, 3>& up) {
+Point straightened(const Point& p, const Point& up) {
   const auto [x, y, z] = up;
   // Rodrigues' rotation about up x z, whose sine is |(x, y)| and cosine z.
   const double k = 1 / (1 + z);
@@ -66,7 +78,7 @@ std::array<double, 3> straightened(const std::array<double, 3>& p,
           -k * x * y * p[0] + (1 - k * y * y) * p[1] - y * p[2], x * p[0] + y * p[1] + z * p[2]};
 }
 
-std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
+Point upright(const Point& p, Axis up) {
   const auto [x, y, z] = p;
   switch (up) {
     case Axis::plus_x:
@@ -85,31 +97,21 @@ std::array<double, 3> upright(const std::array<double, 3>& p, Axis up) {
   return p;
 }
 
-std::string place_text(const std::array<double, 3>& at_mm, const FileFrame& frame) {
-  std::array<double, 3> p = at_mm;
-  // A rotation's inverse: dot products with what the axes became.
-  if (frame.leaning_up) {
-    std::array<double, 3> back{};
-    for (std::size_t i = 0; i < 3; ++i) {
-      std::array<double, 3> axis{};
-      axis[i] = 1;
-      const auto became = straightened(axis, *frame.leaning_up);
-      for (std::size_t k = 0; k < 3; ++k) back[i] += became[k] * p[k];
-    }
-    p = back;
-  }
-  std::array<double, 3> back{};
-  for (std::size_t i = 0; i < 3; ++i) {
-    std::array<double, 3> axis{};
-    axis[i] = 1;
-    const auto became = upright(axis, frame.up);
-    for (std::size_t k = 0; k < 3; ++k) back[i] += became[k] * p[k];
-  }
+Point place_in_file(const Point& at_mm, const FileFrame& frame) {
+  Point p = at_mm;
+  if (frame.leaning_up)
+    p = turned_back(p, [&](const Point& axis) { return straightened(axis, *frame.leaning_up); });
+  p = turned_back(p, [&](const Point& axis) { return upright(axis, frame.up); });
+  for (double& coordinate : p) coordinate /= frame.in_mm;
+  return p;
+}
+
+std::string place_text(const Point& at_mm, const FileFrame& frame) {
+  const Point p = place_in_file(at_mm, frame);
   // A hundredth of a millimetre, in whatever unit.
   const int decimals = std::clamp(2 + static_cast<int>(std::ceil(std::log10(frame.in_mm))), 0, 6);
   std::string text = "at (";
-  for (std::size_t i = 0; i < 3; ++i)
-    text += (i > 0 ? ", " : "") + trimmed(back[i] / frame.in_mm, decimals);
+  for (std::size_t i = 0; i < 3; ++i) text += (i > 0 ? ", " : "") + trimmed(p[i], decimals);
   return text + ") " + frame.unit;
 }
 

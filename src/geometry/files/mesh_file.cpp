@@ -7,6 +7,7 @@
 #include "geometry/files/split_package.h"
 #include "geometry/files/stated_size.h"
 #include "geometry/files/stl_file.h"
+#include "geometry/files/stl_weld.h"
 #include "geometry/files/text_meshes.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
@@ -27,6 +28,7 @@ struct RawMesh {
   std::optional<PackageUnit> own_unit;
   Axis own_up = Axis::plus_z;
   std::vector<Remark> remarks;
+  bool is_welded = false;
 };
 
 [[noreturn]] void refuse(const std::string& file, const std::string& field,
@@ -96,10 +98,15 @@ void refuse_long_text(const InputFile& input, MeshFormat format, const std::stri
          "export it as a binary STL, which is read up to 1 GiB");
 }
 
+/// A binary STL is read in one pass, without ever holding its bytes.
+bool is_binary_stl(const InputFile& input) {
+  std::string head(std::min(input.size(), stl_facets_start), '\0');
+  input.read(0, head);
+  return facets_of_binary_stl(head, input.size()).has_value();
+}
+
 RawMesh raw_stl(std::string bytes, const std::string& file) {
-  if (stl_kind(bytes, file) == StlKind::binary) {
-    return {.mesh = binary_stl(bytes, file), .own_unit = {}, .remarks = {}};
-  }
+  stl_kind(bytes, file);  // refuses what is no STL at all
   const std::string text =
       in_small_letters(std::move(bytes));  // Assimp knows its keywords in no other
   const std::size_t facets = polygons_of_stl_text(text, file);
@@ -107,16 +114,17 @@ RawMesh raw_stl(std::string bytes, const std::string& file) {
 }
 
 /// Takes a byte-order mark off the front of a text, which Assimp would stumble over. A binary STL
-/// may begin with anything.
+/// may begin with anything, and is not read here.
 std::string without_mark(std::string bytes) {
   constexpr std::string_view mark = "\xEF\xBB\xBF";
-  if (bytes.starts_with(mark) && !facets_of_binary_stl(bytes, bytes.size())) {
-    bytes.erase(0, mark.size());
-  }
+  if (bytes.starts_with(mark)) bytes.erase(0, mark.size());
   return bytes;
 }
 
-RawMesh raw_mesh(std::string bytes, MeshFormat format, const std::string& file) {
+RawMesh raw_mesh(const InputFile& input, MeshFormat format, const std::string& file) {
+  if (format == MeshFormat::stl && is_binary_stl(input))
+    return {.mesh = welded_stl(file), .own_unit = {}, .remarks = {}, .is_welded = true};
+  std::string bytes = without_mark(bytes_of(input));
   if (format == MeshFormat::stl) return raw_stl(std::move(bytes), file);
   std::optional<PackageUnit> own_unit;
   Axis own_up = Axis::plus_z;
@@ -255,14 +263,15 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   const MeshFormat format = mesh_format(path);
   const InputFile input(path);
   refuse_long_text(input, format, path);
-  RawMesh raw = raw_mesh(without_mark(bytes_of(input)), format, path);
+  RawMesh raw = raw_mesh(input, format, path);
   refuse_empty(raw.mesh, path);
-  refuse_not_finite(raw.mesh, path);
+  if (!raw.is_welded) refuse_not_finite(raw.mesh, path);
   const auto [unit, factor] = settled_unit(raw, reading, path);
   const Axis up = reading.up.value_or(raw.own_up);
   for (auto& vertex : raw.mesh.vertices_mm) {
     for (double& coordinate : vertex) coordinate *= factor;
     vertex = upright(vertex, up);
+    for (double& coordinate : vertex) coordinate += 0.0;  // makes 0 of -0
   }
   if (reading.leaning_up)
     for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.leaning_up);
@@ -279,7 +288,9 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
                     .unit = is_our_unit ? name_of(unit) : raw.own_unit->name,
                     .up = up,
                     .leaning_up = reading.leaning_up},
-          .remarks = std::move(raw.remarks)};
+          .remarks = std::move(raw.remarks),
+          // To turn by an angle may round two places to one.
+          .is_welded = raw.is_welded && !reading.leaning_up};
 }
 
 }  // namespace brimwright::geometry

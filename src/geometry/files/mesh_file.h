@@ -18,23 +18,25 @@ enum class Axis { plus_x, minus_x, plus_y, minus_y, plus_z, minus_z };
 LengthUnit length_unit(const std::string& text, const Place& where);
 Axis axis(const std::string& text, const Place& where);
 /// "0.05,0,0.99": a direction within 60 degrees of +z. UserError at `where` otherwise.
-std::array<double, 3> direction(const std::string& text, const Place& where);
+Point direction(const std::string& text, const Place& where);
 std::string name_of(LengthUnit unit);
 std::string name_of(Axis up);
 /// `p` turned, without mirroring, so that what pointed along `up` points along +z.
-std::array<double, 3> upright(const std::array<double, 3>& p, Axis up);
+Point upright(const Point& p, Axis up);
 /// `p` turned the shortest way that brings `up`, a direction of length one, to +z.
-std::array<double, 3> straightened(const std::array<double, 3>& p, const std::array<double, 3>& up);
+Point straightened(const Point& p, const Point& up);
 
 /// How a file's own numbers and axes became a mesh's.
 struct FileFrame {
   double in_mm = 1;         // one of the file's numbers
   std::string unit = "mm";  // their unit, in its standard's word
   Axis up = Axis::plus_z;
-  std::optional<std::array<double, 3>> leaning_up = {};  // MeshReading's
+  std::optional<Point> leaning_up = {};  // MeshReading's
 };
+/// A place of the mesh in the file's own numbers and axes.
+Point place_in_file(const Point& at_mm, const FileFrame& frame);
 /// "at (1.5, -2, 0.25) in": a place of the mesh as the file has it.
-std::string place_text(const std::array<double, 3>& at_mm, const FileFrame& frame = {});
+std::string place_text(const Point& at_mm, const FileFrame& frame = {});
 
 /// A mesh as read, in millimetres, turned so that `up` became +z.
 struct MeshFile {
@@ -43,6 +45,7 @@ struct MeshFile {
   Axis up = Axis::plus_z;                    // which way was up in the file
   FileFrame frame = {};
   std::vector<Remark> remarks;
+  bool is_welded = false;  // equal corners are one already, numbered as facets come to them
 };
 
 /// What the person said of the file; nothing is guessed in its place.
@@ -51,7 +54,7 @@ struct MeshReading {
   std::optional<LengthUnit> unit = {};
   std::optional<Axis> up = {};  // +z if not said, but +y for glTF, whose standard says so
   /// After that, a direction to be turned to +z, for a mesh that leans; of length one.
-  std::optional<std::array<double, 3>> leaning_up = {};
+  std::optional<Point> leaning_up = {};
 };
 
 /// Reads an STL (binary or ASCII), OBJ, PLY, OFF, 3MF, glTF or GLB file; the kind is told by the

@@ -16,7 +16,6 @@ namespace brimwright::geometry {
 namespace {
 
 using Json = nlohmann::ordered_json;
-using Point = std::array<double, 3>;
 using Floats = std::array<float, 3>;
 
 static_assert(std::endian::native == std::endian::little);  // as both formats are

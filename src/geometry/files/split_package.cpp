@@ -32,8 +32,8 @@ constexpr std::string_view production =
 struct Matrix {
   std::array<double, 12> m = {1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0};
 
-  std::array<double, 3> times(const std::array<double, 3>& p) const {
-    std::array<double, 3> q{};
+  Point times(const Point& p) const {
+    Point q{};
     for (std::size_t i = 0; i < 3; ++i)
       q[i] = p[0] * m[i] + p[1] * m[3 + i] + p[2] * m[6 + i] + m[9 + i];
     return q;
@@ -123,7 +123,7 @@ class PartReader {
   }
 
   void take_vertex(const XmlAttributes& attributes) {
-    std::array<double, 3> p{};
+    Point p{};
     for (std::size_t i = 0; i < 3; ++i) {
       constexpr std::array axes = {"x", "y", "z"};
       const auto number = plain_number(attribute(attributes, axes[i]));

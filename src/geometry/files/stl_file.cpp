@@ -3,7 +3,6 @@
 #include "units/user_error.h"
 
 #include <bit>
-#include <cmath>
 #include <cstdint>
 #include <cstring>
 
@@ -67,28 +66,6 @@ StlKind stl_kind(std::string_view bytes, const std::string& file) {
       start != std::string_view::npos && bytes.substr(start).starts_with("solid");
   if (begins_as_text && looks_like_text(bytes)) return StlKind::text;
   refuse_length(bytes, file);
-}
-
-TriangleMesh binary_stl(std::string_view bytes, const std::string& file) {
-  const std::uint32_t facets = stated_facets(bytes);
-  TriangleMesh mesh;
-  mesh.vertices_mm.resize(std::size_t{3} * facets);
-  mesh.triangles.resize(facets);
-  const char* corners = bytes.data() + stl_facets_start + stl_corners_start;
-  for (std::uint32_t facet = 0; facet < facets; ++facet, corners += stl_facet_size) {
-    std::array<float, 9> numbers;
-    std::memcpy(numbers.data(), corners, sizeof numbers);
-    float nothing = 0;  // stays 0 if all are finite: an infinity or a NaN times 0 is a NaN
-    for (const float number : numbers) nothing += number * 0;
-    if (nothing != 0) refuse_not_a_number(facet, file);
-    const std::uint32_t first = 3 * facet;
-    for (std::uint32_t corner = 0; corner < 3; ++corner) {
-      mesh.vertices_mm[first + corner] = {numbers[3 * corner], numbers[3 * corner + 1],
-                                          numbers[3 * corner + 2]};
-    }
-    mesh.triangles[facet] = {first, first + 1, first + 2};
-  }
-  return mesh;
 }
 
 }  // namespace brimwright::geometry

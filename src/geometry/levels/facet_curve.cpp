@@ -1,10 +1,12 @@
 #include "geometry/levels/facet_curve.h"
 
+#include "geometry/levels/level_sums.h"
 #include "geometry/surface/enclosed_volume.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 namespace brimwright::geometry {
 
@@ -14,7 +16,7 @@ FacetCurve::Facet FacetCurve::facet_of(const TriangleMesh& mesh, std::size_t fac
   const auto& b = mesh.vertices_mm[ib];
   const auto& c = mesh.vertices_mm[ic];
   const double area = ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
-  std::array<double, 3> z = {a[2] - lowest, b[2] - lowest, c[2] - lowest};
+  Point z = {a[2] - lowest, b[2] - lowest, c[2] - lowest};
   std::sort(z.begin(), z.end());
   return {z[0], z[1], z[2], area};
 }
@@ -22,87 +24,114 @@ FacetCurve::Facet FacetCurve::facet_of(const TriangleMesh& mesh, std::size_t fac
 FacetCurve::FacetCurve(const TriangleMesh& solid) {
   const Box box = bounding_box(solid);
   height_ = box.high_mm[2] - box.low_mm[2];
-  std::vector<Facet> facets;
-  facets.reserve(solid.triangles.size());
+  facets_.reserve(solid.triangles.size());
   for (std::size_t i = 0; i < solid.triangles.size(); ++i) {
     const Facet facet = facet_of(solid, i, box.low_mm[2]);
-    if (facet.area != 0) facets.push_back(facet);  // an upright facet bounds no column of liquid
+    if (facet.area != 0) facets_.push_back(facet);  // an upright facet bounds no column of liquid
   }
-  prepare(facets);
+  choose_bins();
+  brim_ = level_at_brim();
 }
 
 FacetCurve::FacetCurve(const TriangleMesh& surface, std::span<const std::uint32_t> own,
                        double floor_mm, double brim_mm)
     : height_(brim_mm - floor_mm) {
-  std::vector<Facet> facets;
-  facets.reserve(own.size());
+  facets_.reserve(own.size());
   for (const std::uint32_t i : own) {
     Facet facet = facet_of(surface, i, floor_mm);
     facet.area = -facet.area;  // a facet shows a hollow the side that it turns away from a solid
-    if (facet.area != 0) facets.push_back(facet);
+    if (facet.area != 0) facets_.push_back(facet);
   }
-  prepare(facets);
-}
-
-void FacetCurve::prepare(const std::vector<Facet>& facets) {
-  choose_bins(facets);
-  sort_into_bins(facets);
-  sum_settled(facets);
-  double highest = 0;
-  for (std::size_t bin = 0; bin < bins_; ++bin) {
-    const double start = height_ * static_cast<double>(bin) / static_cast<double>(bins_);
-    highest = std::max(highest, at(start).volume_mm3);
-    volume_at_start_.push_back(highest);
-  }
-  brimful_ = at(height_).volume_mm3;
+  choose_bins();
+  brim_ = level_at_brim();
 }
 
 std::size_t FacetCurve::bin_of(double depth) const {
   // Any monotone rule does: a facet that ends in a lower bin than the plane's ends below the plane.
-  const double bin = depth / height_ * static_cast<double>(bins_);
-  return bin > 0 ? std::min(static_cast<std::size_t>(bin), bins_ - 1) : 0;
+  const double bin = depth / height_ * static_cast<double>(number_of_bins_);
+  return bin > 0 ? std::min(static_cast<std::size_t>(bin), number_of_bins_ - 1) : 0;
 }
 
 /// As many bins as keep the list within a few times the number of facets: tall facets stand in
-/// many.
-void FacetCurve::choose_bins(const std::vector<Facet>& facets) {
-  constexpr std::size_t most_bins = 4096;
+/// many. Half as many bins are twice as high, so a facet's bins follow from those of the most.
+void FacetCurve::choose_bins() {
+  constexpr std::size_t halvings = 12;
   constexpr std::size_t copies_of_each = 4;
-  for (bins_ = most_bins; bins_ > 1; bins_ /= 2) {
-    std::size_t listed = 0;
-    for (const Facet& f : facets) listed += bin_of(f.z3) - bin_of(f.z1) + 1;
-    if (listed + bins_ <= copies_of_each * facets.size()) break;
+  number_of_bins_ = std::size_t{1} << halvings;
+  std::array<std::size_t, halvings + 1> listed{};
+  for (const Facet& f : facets_) {
+    const std::size_t low = bin_of(f.z1), high = bin_of(f.z3);
+    for (std::size_t i = 0; i <= halvings; ++i) listed[i] += (high >> i) - (low >> i) + 1;
+  }
+  for (std::size_t i = 0; number_of_bins_ > 1; ++i, number_of_bins_ /= 2)
+    if (listed[i] + number_of_bins_ <= copies_of_each * facets_.size()) break;
+}
+
+/// What the last bin gives, without filling the others; added up as `at` does it, for which of two
+/// like hollows holds more may hang on the last digit.
+Level FacetCurve::level_at_brim() const {
+  long double area = 0, moment = 0;  // of the facets that end in a lower bin
+  const auto ends_lower = [&](const Facet& f) { return bin_of(f.z3) + 1 < number_of_bins_; };
+  for (const Facet& f : facets_) {
+    if (!ends_lower(f)) continue;
+    area += f.area;
+    moment += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
+  }
+  double volume = static_cast<double>(area) * height_ - static_cast<double>(moment);
+  double surface = static_cast<double>(area);
+  for (const Facet& f : facets_) {
+    if (ends_lower(f) || f.z1 >= height_) continue;
+    const Level level = below(f, height_);
+    volume += level.volume_mm3;
+    surface += level.surface_mm2;
+  }
+  return {std::max(0.0, -volume), std::max(0.0, -surface)};
+}
+
+const FacetCurve::Bins& FacetCurve::bins() const {
+  std::call_once(bins_->filled, [this] { fill(*bins_); });
+  return *bins_;
+}
+
+void FacetCurve::fill(Bins& bins) const {
+  list_facets(bins);
+  sum_settled(bins);
+  double highest = 0;
+  for (std::size_t bin = 0; bin < number_of_bins_; ++bin) {
+    const double start = height_ * static_cast<double>(bin) / static_cast<double>(number_of_bins_);
+    highest = std::max(highest, at(start, bins).volume_mm3);
+    bins.volume_at_start.push_back(highest);
   }
 }
 
-void FacetCurve::sort_into_bins(const std::vector<Facet>& facets) {
-  first_.assign(bins_ + 1, 0);
-  for (const Facet& f : facets) {
-    for (std::size_t bin = bin_of(f.z1); bin <= bin_of(f.z3); ++bin) ++first_[bin + 1];
-  }
-  for (std::size_t bin = 0; bin < bins_; ++bin) first_[bin + 1] += first_[bin];
-  facets_.resize(first_.back());
-  std::vector<std::size_t> next(first_.begin(), first_.end() - 1);
-  for (const Facet& f : facets) {
-    for (std::size_t bin = bin_of(f.z1); bin <= bin_of(f.z3); ++bin) facets_[next[bin]++] = f;
-  }
+void FacetCurve::list_facets(Bins& bins) const {
+  bins.first.assign(number_of_bins_ + 1, 0);
+  for (const Facet& f : facets_)
+    for (std::size_t bin = bin_of(f.z1), last = bin_of(f.z3); bin <= last; ++bin)
+      ++bins.first[bin + 1];
+  for (std::size_t bin = 0; bin < number_of_bins_; ++bin) bins.first[bin + 1] += bins.first[bin];
+  bins.listed.resize(bins.first.back());
+  std::vector<std::size_t> next(bins.first.begin(), bins.first.end() - 1);
+  for (std::uint32_t i = 0; i < facets_.size(); ++i)
+    for (std::size_t bin = bin_of(facets_[i].z1), last = bin_of(facets_[i].z3); bin <= last; ++bin)
+      bins.listed[next[bin]++] = i;
 }
 
-void FacetCurve::sum_settled(const std::vector<Facet>& facets) {
+void FacetCurve::sum_settled(Bins& bins) const {
   // long double, so that the sum over a million facets is as good as a single term
-  std::vector<long double> area(bins_ + 1, 0), moment(bins_ + 1, 0);
-  for (const Facet& f : facets) {
+  std::vector<long double> area(number_of_bins_ + 1, 0), moment(number_of_bins_ + 1, 0);
+  for (const Facet& f : facets_) {
     const std::size_t next_bin = bin_of(f.z3) + 1;
     area[next_bin] += f.area;
     moment[next_bin] += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
   }
-  settled_.resize(bins_);
-  for (std::size_t bin = 0; bin < bins_; ++bin) {
+  bins.settled.resize(number_of_bins_);
+  for (std::size_t bin = 0; bin < number_of_bins_; ++bin) {
     if (bin > 0) {
       area[bin] += area[bin - 1];
       moment[bin] += moment[bin - 1];
     }
-    settled_[bin] = {static_cast<double>(area[bin]), static_cast<double>(moment[bin])};
+    bins.settled[bin] = {static_cast<double>(area[bin]), static_cast<double>(moment[bin])};
   }
 }
 
@@ -123,12 +152,14 @@ Level FacetCurve::below(const Facet& f, double depth) {
   return {area * column, area * (1 - rest)};
 }
 
-Level FacetCurve::at(double depth) const {
+Level FacetCurve::at(double depth) const { return depth >= height_ ? brim_ : at(depth, bins()); }
+
+Level FacetCurve::at(double depth, const Bins& bins) const {
   const std::size_t bin = bin_of(depth);
-  double volume = settled_[bin].area * depth - settled_[bin].moment;
-  double surface = settled_[bin].area;
-  for (std::size_t i = first_[bin]; i < first_[bin + 1]; ++i) {
-    const Facet& f = facets_[i];
+  double volume = bins.settled[bin].area * depth - bins.settled[bin].moment;
+  double surface = bins.settled[bin].area;
+  for (std::size_t i = bins.first[bin]; i < bins.first[bin + 1]; ++i) {
+    const Facet& f = facets_[bins.listed[i]];
     // A lid at the brim bounds no liquid below it, and must not close the surface it lies on.
     if (depth < f.z1 || f.z1 >= height_) continue;
     const Level level = below(f, depth);
@@ -138,10 +169,24 @@ Level FacetCurve::at(double depth) const {
   return {std::max(0.0, -volume), std::max(0.0, -surface)};
 }
 
+std::vector<Level> FacetCurve::at(const std::vector<double>& depths) const {
+  LevelSums sums(depths, height_);
+  FacetColumns columns;
+  std::size_t count = 0;
+  for (const Facet& f : facets_) {
+    if (f.z1 >= height_) continue;  // as above
+    columns.set(count, f.z1, f.z2, f.z3, f.area);
+    if (++count == FacetColumns::most) sums.add(columns, std::exchange(count, 0));
+  }
+  sums.add(columns, count);
+  return sums.levels();
+}
+
 DepthRange FacetCurve::around(double volume) const {
-  const auto after = std::upper_bound(volume_at_start_.begin() + 1, volume_at_start_.end(), volume);
-  const auto bin = static_cast<double>(after - volume_at_start_.begin() - 1);
-  const double step = height_ / static_cast<double>(bins_);
+  const std::vector<double>& starts = bins().volume_at_start;
+  const auto after = std::upper_bound(starts.begin() + 1, starts.end(), volume);
+  const auto bin = static_cast<double>(after - starts.begin() - 1);
+  const double step = height_ / static_cast<double>(number_of_bins_);
   // A hair wider than the bin: its ends' volumes are only as exact as any other.
   return {std::max(0.0, (bin - 1e-6) * step), std::min(height_, (bin + 1 + 1e-6) * step)};
 }

@@ -1,32 +1,27 @@
 #pragma once
 
+#include "geometry/levels/level.h"
 #include "geometry/surface/triangle_mesh.h"
 
 #include <cstddef>
 #include <cstdint>
+#include <memory>
+#include <mutex>
 #include <span>
 #include <vector>
 
 namespace brimwright::geometry {
-
-/// Volume below a plane and the free surface there: the curve's value and its slope.
-struct Level {
-  double volume_mm3 = 0;
-  double surface_mm2 = 0;
-};
-
-/// A stretch of depths in which a curve reaches a wanted volume.
-struct DepthRange {
-  double low_mm = 0;
-  double high_mm = 0;
-};
 
 /// The exact level curve of a closed, outward-facing solid, or of a hollow between facets that face
 /// into it.
 ///
 /// Each facet lies in the height bins it reaches through. A plane in bin k sums the facets listed
 /// there by their formula; those that end in a lower bin are full prisms, whose sum is a straight
-/// line kept for each bin. So nothing is sampled, and a level costs only the facets near it.
+/// line kept for each bin. So nothing is sampled, and a level costs only the facets near it. The
+/// bins are filled when a level is first asked for; a table of levels needs none, but one look at
+/// each facet (level_sums.h).
+///
+/// May be asked by several threads at once.
 class FacetCurve {
  public:
   struct Facet {
@@ -47,9 +42,10 @@ class FacetCurve {
   static Facet facet_of(const TriangleMesh& mesh, std::size_t facet, double lowest);
 
   double height_mm() const { return height_; }
-  double brimful_mm3() const { return brimful_; }
+  double brimful_mm3() const { return brim_.volume_mm3; }
   /// At a depth from 0 to the height; the surface just above it, but at the brim just below it.
   Level at(double depth) const;
+  std::vector<Level> at(const std::vector<double>& depths) const;
   /// The bin that holds `volume`, from 0 to brimful.
   DepthRange around(double volume) const;
 
@@ -59,19 +55,29 @@ class FacetCurve {
     double moment = 0;
   };
 
-  void prepare(const std::vector<Facet>& facets);
+  /// The facets bin after bin; a facet stands in each bin it reaches.
+  struct Bins {
+    std::vector<std::size_t> first;       // of each bin's facets in `listed`, and one past the last
+    std::vector<std::uint32_t> listed;    // facets
+    std::vector<Line> settled;            // for each bin, the facets that end in a lower one
+    std::vector<double> volume_at_start;  // of each bin
+    std::once_flag filled;
+  };
+
   std::size_t bin_of(double depth) const;
-  void choose_bins(const std::vector<Facet>& facets);
-  void sort_into_bins(const std::vector<Facet>& facets);
-  void sum_settled(const std::vector<Facet>& facets);
+  void choose_bins();
+  Level level_at_brim() const;
+  const Bins& bins() const;
+  void fill(Bins& bins) const;
+  void list_facets(Bins& bins) const;
+  void sum_settled(Bins& bins) const;
+  Level at(double depth, const Bins& bins) const;
 
   double height_ = 0;
-  double brimful_ = 0;
-  std::size_t bins_ = 1;
-  std::vector<std::size_t> first_;       // of each bin's facets in facets_, and one past the last
-  std::vector<Facet> facets_;            // bin after bin; a facet stands in each bin it reaches
-  std::vector<Line> settled_;            // for each bin, the facets that end in a lower one
-  std::vector<double> volume_at_start_;  // of each bin
+  Level brim_;
+  std::size_t number_of_bins_ = 1;
+  std::vector<Facet> facets_;
+  std::unique_ptr<Bins> bins_ = std::make_unique<Bins>();
 };
 
 }  // namespace brimwright::geometry

@@ -27,6 +27,9 @@ struct LevelCurve::Solid {
   Level at(double depth) const {
     return std::visit([depth](const auto& c) { return c.at(depth); }, *curve);
   }
+  std::vector<Level> at(const std::vector<double>& depths) const {
+    return std::visit([&](const auto& c) { return c.at(depths); }, *curve);
+  }
   DepthRange around(double volume) const {
     return std::visit([volume](const auto& c) { return c.around(volume); }, *curve);
   }
@@ -114,6 +117,21 @@ Volume LevelCurve::volume_below(Length depth) const {
 Area LevelCurve::free_surface(Length depth) const {
   const double inside = kept_within(depth / millimetre, 0, solid_->height_mm());
   return solid_->factor * solid_->at(inside).surface_mm2 * square_millimetre;
+}
+
+std::vector<LevelRow> LevelCurve::levels(const std::vector<Length>& depths) const {
+  std::vector<double> inside;
+  for (const Length depth : depths)
+    inside.push_back(kept_within(depth / millimetre, 0, solid_->height_mm()));
+  const std::vector<Level> levels = solid_->at(inside);
+  std::vector<LevelRow> rows;
+  for (std::size_t i = 0; i < depths.size(); ++i) {
+    const double volume = kept_within(levels[i].volume_mm3, 0, solid_->brimful_mm3());
+    rows.push_back({.depth = depths[i],
+                    .volume = solid_->factor * volume * cubic_millimetre,
+                    .surface = solid_->factor * levels[i].surface_mm2 * square_millimetre});
+  }
+  return rows;
 }
 
 Length LevelCurve::depth_at(Volume volume) const {

@@ -1,10 +1,11 @@
 #pragma once
 
+#include "geometry/levels/level_band.h"
+#include "geometry/levels/level_row.h"
 #include "geometry/surface/triangle_mesh.h"
 #include "units/quantity.h"
 
 #include <cstdint>
-#include <functional>
 #include <memory>
 #include <span>
 #include <vector>
@@ -18,13 +19,7 @@ namespace brimwright::geometry {
 /// value type; copies are cheap (they share the solid).
 class LevelCurve {
  public:
-  /// A slice of a solid between two depths whose section is known in closed form.
-  struct Band {
-    Length bottom, top;                         // depths; each band starts where the last ends
-    std::function<Area(Length depth)> section;  // free surface at `depth`, bottom <= depth <= top
-    std::function<Volume(Length depth)>
-        contents;  // volume between `bottom` and `depth`, increasing
-  };
+  using Band = LevelBand;
   /// The bands must start at depth zero and follow each other without a gap, upwards.
   static LevelCurve of_bands(std::vector<Band> bands);
   /// A band whose section is a + b t + c t^2 with t = depth - bottom, in mm2, mm2/mm and mm2/mm2.
@@ -46,6 +41,8 @@ class LevelCurve {
   /// Depths outside 0 to height() give the nearest end's value.
   Volume volume_below(Length depth) const;
   Area free_surface(Length depth) const;
+  /// The same for many depths, in the order given.
+  std::vector<LevelRow> levels(const std::vector<Length>& depths) const;
   /// The depth that holds `volume`; volumes outside 0 to brimful() give the nearest end. Good to
   /// 1e-12 of the height or of the volume, whichever is reached first.
   Length depth_at(Volume volume) const;

@@ -42,9 +42,18 @@ void add_parts(const double* __restrict depths, double* __restrict columns,
 
 }  // namespace
 
-LevelSums::LevelSums(const std::vector<Length>& depths, double height)
-    : height_(height), wanted_(depths) {
-  for (const Length depth : depths) depths_.push_back(std::clamp(depth / millimetre, 0.0, height));
+void FacetColumns::set(std::size_t i, double low, double middle, double high, double own_area) {
+  z1[i] = low;
+  z2[i] = middle;
+  z3[i] = high;
+  area[i] = own_area;
+  mean[i] = (low + middle + high) * third;
+  lower[i] = own_area / ((middle - low) * (high - low));
+  upper[i] = own_area / ((high - middle) * (high - low));
+}
+
+LevelSums::LevelSums(const std::vector<double>& depths, double height)
+    : height_(height), wanted_(depths), depths_(depths) {
   std::sort(depths_.begin(), depths_.end());
   const std::size_t cells = cells_for_each_depth * depths_.size();
   if (!depths_.empty() && depths_.back() > 0) {
@@ -128,7 +137,6 @@ void LevelSums::add(const FacetColumns& columns, std::size_t count) {
     // An upright facet bounds no column of liquid.
     if (depths_[k] < columns.z3[i] && area != 0) k = add_crossing(columns, i, k);
     add_to(recent_ends_[k], area * columns.mean[i], area);
-    if (z1 >= height_) lid_ += area;
   }
   recent_facets_ += count;
   const std::size_t enough = facets_to_settle_for_each_depth * depths_.size();
@@ -144,40 +152,23 @@ void LevelSums::settle() {
   recent_facets_ = 0;
 }
 
-LevelRow LevelSums::row(Length depth, const std::vector<Term<long double>>& ended,
-                        bool inside_out) const {
-  const double h = std::clamp(depth / millimetre, 0.0, height_);
-  const auto k = static_cast<std::size_t>(std::lower_bound(depths_.begin(), depths_.end(), h) -
-                                          depths_.begin());
-  const Term<long double>& crossing = crossing_[k];
-  long double volume = -(ended[k].area * h - ended[k].column + crossing.column);
-  long double surface = -(ended[k].area + crossing.area);
-  if (h >= height_) surface += lid_;
-  if (inside_out) {
-    volume = -volume;
-    surface = -surface;
-  }
-  return {.depth = depth,
-          .volume = std::max(0.0, static_cast<double>(volume)) * cubic_millimetre,
-          .surface = std::max(0.0, static_cast<double>(surface)) * square_millimetre};
-}
-
-LevelSums::Outcome LevelSums::outcome() {
+std::vector<Level> LevelSums::levels() {
   settle();
   std::vector<Term<long double>> ended = ending_;
   for (std::size_t k = 1; k < ended.size(); ++k) {
     ended[k].column += ended[k - 1].column;
     ended[k].area += ended[k - 1].area;
   }
-  const auto& all = ended.back();
-  Outcome outcome{.rows = {},
-                  .inside_out = all.column - all.area * height_ < 0,
-                  .finite = std::isfinite(all.column) && std::isfinite(all.area)};
-  outcome.rows.reserve(wanted_.size());
-  for (const Length depth : wanted_) {
-    outcome.rows.push_back(row(depth, ended, outcome.inside_out));
+  std::vector<Level> levels;
+  for (const double h : wanted_) {
+    const auto k = static_cast<std::size_t>(std::lower_bound(depths_.begin(), depths_.end(), h) -
+                                            depths_.begin());
+    const long double volume = -(ended[k].area * h - ended[k].column + crossing_[k].column);
+    const long double surface = -(ended[k].area + crossing_[k].area);
+    levels.push_back(
+        {std::max(0.0, static_cast<double>(volume)), std::max(0.0, static_cast<double>(surface))});
   }
-  return outcome;
+  return levels;
 }
 
 }  // namespace brimwright::geometry

@@ -1,13 +1,26 @@
 #pragma once
 
-#include "geometry/levels/level_table.h"
-#include "geometry/levels/stl_scan_kernel.h"
+#include "geometry/levels/level.h"
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <vector>
 
 namespace brimwright::geometry {
+
+/// Columns of liquid under some facets: heights z1 <= z2 <= z3 of the corners, and the area of the
+/// horizontal projection, positive where the facet faces up.
+struct FacetColumns {
+  static constexpr std::size_t most = 32;
+  using Numbers = std::array<double, most>;
+  Numbers z1, z2, z3, area;
+  Numbers mean;   // height of the corners
+  Numbers lower;  // area / [(z2 - z1) (z3 - z1)], anything if z1 = z2
+  Numbers upper;  // area / [(z3 - z2) (z3 - z1)], anything if z2 = z3
+
+  void set(std::size_t i, double low, double middle, double high, double own_area);
+};
 
 /// Sums facets' columns of liquid below each of many depths.
 ///
@@ -16,17 +29,14 @@ namespace brimwright::geometry {
 /// [3 (z3-z1)(z3-z2)] up to z3; h - mean z beyond. The volume is minus the sum.
 class LevelSums {
  public:
-  LevelSums(const std::vector<Length>& depths, double height);
+  /// Depths from 0 to the height, in any order.
+  LevelSums(const std::vector<double>& depths, double height);
 
-  /// Heights count from the solid's lowest point.
+  /// Heights count from the solid's lowest point; facets begin below its height.
   void add(const FacetColumns& columns, std::size_t count);
 
-  struct Outcome {
-    std::vector<LevelRow> rows;  // as the depths were given; for a solid that faces outward
-    bool inside_out = false;     // it faced inward
-    bool finite = false;         // all that was added was
-  };
-  Outcome outcome();
+  /// In the order of the depths, to about 1e-14 of the volume up to the height.
+  std::vector<Level> levels();
 
  private:
   template <class Number>
@@ -38,10 +48,9 @@ class LevelSums {
   std::size_t depth_at_or_above(double height) const;
   std::size_t add_crossing(const FacetColumns& columns, std::size_t i, std::size_t k);
   void settle();
-  LevelRow row(Length depth, const std::vector<Term<long double>>& ended, bool inside_out) const;
 
   double height_;
-  std::vector<Length> wanted_;
+  std::vector<double> wanted_;
   std::vector<double> depths_;        // within the solid, ascending, and then infinities
   std::vector<std::uint32_t> first_;  // for each cell of heights, the first depth not below it
   double cells_per_mm_ = 0, last_cell_ = 0;
@@ -52,7 +61,6 @@ class LevelSums {
   std::vector<Term<double>> recent_ends_;
   std::vector<Term<long double>> crossing_, ending_;
   std::size_t recent_facets_ = 0;
-  double lid_ = 0;  // area of the facets that lie at the brim, which bound no liquid below it
 };
 
 }  // namespace brimwright::geometry

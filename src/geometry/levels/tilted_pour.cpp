@@ -1,7 +1,9 @@
 #include "geometry/levels/tilted_pour.h"
 
 #include "geometry/sections/filled_part.h"
+#include "geometry/surface/disjoint_sets.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/vectors.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
 
@@ -9,7 +11,6 @@
 #include <cmath>
 #include <cstdint>
 #include <limits>
-#include <numeric>
 #include <stdexcept>
 #include <utility>
 #include <vector>
@@ -17,15 +18,11 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
-
 bool is_tilt(const Tilt& tilt) {
   const double right_angle = pi / 2;
   return tilt.angle >= Angle() && tilt.angle.radians() < right_angle &&
          std::isfinite(tilt.low_side.radians());
 }
-
-double dot(const Point& a, const Point& b) { return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]; }
 
 /// The propped mould's three directions as the level mould sees them: towards the low side, along
 /// the axis, up.
@@ -54,11 +51,6 @@ void for_each_edge(const TriangleMesh& mesh, See see) {
 double between(double from, double to, double share) { return from + share * (to - from); }
 
 std::string mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
-
-std::uint32_t root(std::vector<std::uint32_t>& parent, std::uint32_t vertex) {
-  while (parent[vertex] != vertex) vertex = parent[vertex] = parent[parent[vertex]];
-  return vertex;
-}
 
 }  // namespace
 
@@ -143,16 +135,15 @@ Length TiltedPour::mark_for(Volume volume) const {
 std::size_t TiltedPour::pools_below(double surface) const {
   std::vector<bool> wet;
   for (const Point& p : cavity_.vertices_mm) wet.push_back(dot(up_, p) < surface);
-  std::vector<std::uint32_t> parent(wet.size());
-  std::iota(parent.begin(), parent.end(), 0U);
+  DisjointSets pool(wet.size());
   for (const auto& corners : cavity_.triangles) {
     for (std::size_t i = 0; i < 3; ++i) {
       const std::uint32_t a = corners[i], b = corners[(i + 1) % 3];
-      if (wet[a] && wet[b]) parent[root(parent, a)] = root(parent, b);
+      if (wet[a] && wet[b]) pool.unite(a, b);
     }
   }
   std::size_t pools = 0;
-  for (std::uint32_t v = 0; v < wet.size(); ++v) pools += wet[v] && parent[v] == v ? 1 : 0;
+  for (std::uint32_t v = 0; v < wet.size(); ++v) pools += wet[v] && pool.root(v) == v ? 1 : 0;
   return pools;
 }
 

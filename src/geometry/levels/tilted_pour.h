@@ -75,11 +75,11 @@ class TiltedPour {
 
   TriangleMesh cavity_;
   Tilt tilt_;
-  std::array<double, 3> up_;  // the way up, as the level mould sees it when propped
-  LevelCurve curve_;          // of the propped cavity
-  double floor_z_, brim_z_;   // lowest and highest of the level cavity
-  double lowest_, spill_;     // lowest point and low brim of the propped cavity
-  double lowest_z_;           // of the spot where the first drop gathers, in the level cavity
+  Point up_;                 // the way up, as the level mould sees it when propped
+  LevelCurve curve_;         // of the propped cavity
+  double floor_z_, brim_z_;  // lowest and highest of the level cavity
+  double lowest_, spill_;    // lowest point and low brim of the propped cavity
+  double lowest_z_;          // of the spot where the first drop gathers, in the level cavity
 };
 
 /// The mark, if a pour can stand there; otherwise UserError at `where`, with the marks that can be.

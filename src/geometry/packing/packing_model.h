@@ -1,9 +1,9 @@
 #pragma once
 
 #include "geometry/distance/surface_tree.h"
-#include "geometry/packing/packing.h"
 #include "geometry/packing/packing_field.h"
 #include "geometry/packing/packing_pose.h"
+#include "geometry/packing/packing_task.h"
 #include "geometry/surface/vectors.h"
 
 #include <cstddef>

@@ -9,7 +9,7 @@
 
 namespace brimwright::geometry {
 
-using Turn = std::array<std::array<double, 3>, 3>;  // rows; a rotation
+using Turn = std::array<Point, 3>;  // rows; a rotation
 
 /// Where a body's centre is, and how the body is turned about it.
 struct Pose {

@@ -3,13 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <optional>
-#include <vector>
 
 namespace brimwright::geometry {
 namespace {
-
-using Point = std::array<double, 3>;
 
 /// An edge that rises from a minimum, with one of the facets beside it.
 struct Rise {
@@ -30,14 +26,14 @@ std::optional<double> facing_of(const Point& a, const Point& b, const Point& c) 
   return static_cast<double>(z / length);
 }
 
-/// Seen from a minimum all edges rise or run level, so what is nearest to straight down is one of
-/// them, the flattest; of its two facets the one nearer to straight down is the one whose normal is
-/// steeper, and what lies on that facet's lower side lies below the minimum.
-std::optional<bool> carries_air(const AirSurface& surface, std::uint32_t vertex) {
-  const auto& vertices = surface.mesh().vertices_mm;
+}  // namespace
+
+std::optional<bool> carries_air(const TriangleMesh& mesh, std::uint32_t vertex,
+                                std::span<const std::uint32_t> facets_at_it) {
+  const auto& vertices = mesh.vertices_mm;
   std::optional<Rise> flattest;
-  for (const std::uint32_t facet : surface.facets_at(vertex)) {
-    const auto& [a, b, c] = surface.mesh().triangles[facet];
+  for (const std::uint32_t facet : facets_at_it) {
+    const auto& [a, b, c] = mesh.triangles[facet];
     const auto facing = facing_of(vertices[a], vertices[b], vertices[c]);
     if (!facing || *facing == 0) continue;
     for (const std::uint32_t other : {a, b, c}) {
@@ -56,15 +52,13 @@ std::optional<bool> carries_air(const AirSurface& surface, std::uint32_t vertex)
   return flattest->facing > 0;
 }
 
-}  // namespace
-
 bool is_floor(const AirSurface& surface, std::span<const std::uint32_t> plateau) {
   // A sheet without thickness that ends here hangs down: its edge holds nothing.
   for (const std::uint32_t v : plateau) {
     if (surface.other_side(v) != AirSurface::none) return false;
   }
   for (const std::uint32_t v : plateau) {
-    if (const auto answer = carries_air(surface, v)) return *answer;
+    if (const auto answer = carries_air(surface.mesh(), v, surface.facets_at(v))) return *answer;
   }
   return false;  // nothing but facets without area
 }

@@ -15,8 +15,6 @@ namespace brimwright::geometry {
 namespace {
 
 using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using Point = std::array<double, 3>;
-
 /// Twice the area of a, b, c seen from above; its sign is exact.
 CGAL::Orientation turn(const Point& a, const Point& b, const Point& c) {
   return CGAL::orientation(Kernel::Point_2(a[0], a[1]), Kernel::Point_2(b[0], b[1]),

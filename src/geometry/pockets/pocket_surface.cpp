@@ -153,13 +153,14 @@ AirSurface AirSurface::of_skin(const TriangleMesh& skin) {
   return surface;
 }
 
-AirSurface AirSurface::turned_over() const {
+AirSurface AirSurface::turned(const std::function<Point(const Point&)>& turn) const {
   AirSurface other = *this;
-  for (auto& [x, y, z] : other.mesh_.vertices_mm) {
-    y = -y;
-    z = -z;
-  }
+  for (Point& p : other.mesh_.vertices_mm) p = turn(p);
   return other;
+}
+
+AirSurface AirSurface::turned_over() const {
+  return turned([](const Point& p) { return Point{p[0], -p[1], -p[2]}; });
 }
 
 }  // namespace brimwright::geometry

@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <span>
 #include <vector>
@@ -22,6 +23,8 @@ class AirSurface {
   static AirSurface of_body(const TriangleMesh& body);
   static AirSurface of_skin(const TriangleMesh& skin);
 
+  /// The same surface with its corners moved. Same numbers.
+  AirSurface turned(const std::function<Point(const Point&)>& turn) const;
   /// The same surface turned over about the x axis: what was lowest is highest. Same numbers.
   AirSurface turned_over() const;
 

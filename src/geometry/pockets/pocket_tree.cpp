@@ -2,6 +2,7 @@
 
 #include "geometry/pockets/pocket_minimum.h"
 #include "geometry/pockets/pocket_plumb.h"
+#include "geometry/surface/disjoint_sets.h"
 
 #include <algorithm>
 #include <map>
@@ -91,33 +92,23 @@ class Sweep {
 
   /// Sorts the batch by plateau.
   std::vector<Plateau> plateaus(std::span<std::uint32_t> batch) {
-    level_parent_.resize(surface_.mesh().vertices_mm.size());
-    for (const std::uint32_t v : batch) level_parent_[v] = v;
+    level_.grow_to(surface_.mesh().vertices_mm.size());
     for (const std::uint32_t v : batch) {
       for_each_neighbour(v, [&](std::uint32_t other) {
         if (surface_.height_of(other) != height_) return;
-        const auto [low, high] = std::minmax({level_root(v), level_root(other)});
-        level_parent_[high] = low;
+        level_.unite(v, other);
       });
     }
-    for (const std::uint32_t v : batch) level_parent_[v] = level_root(v);
-    std::sort(batch.begin(), batch.end(), [this](std::uint32_t a, std::uint32_t b) {
-      return std::pair(level_parent_[a], a) < std::pair(level_parent_[b], b);
-    });
+    by_plateau_.clear();
+    for (const std::uint32_t v : batch) by_plateau_.emplace_back(level_.root(v), v);
+    std::sort(by_plateau_.begin(), by_plateau_.end());
+    for (std::size_t i = 0; i < batch.size(); ++i) batch[i] = by_plateau_[i].second;
     std::vector<Plateau> found;
     for (std::size_t start = 0, end = 0; end < batch.size(); start = end) {
-      while (end < batch.size() && level_parent_[batch[end]] == level_parent_[batch[start]]) ++end;
+      while (end < batch.size() && by_plateau_[end].first == by_plateau_[start].first) ++end;
       found.push_back(batch.subspan(start, end - start));
     }
     return found;
-  }
-
-  std::uint32_t level_root(std::uint32_t v) {
-    while (level_parent_[v] != v) {
-      level_parent_[v] = level_parent_[level_parent_[v]];
-      v = level_parent_[v];
-    }
-    return v;
   }
 
   /// Finds the basins that a plateau rises from: it lies in the one, or several meet at it.
@@ -193,7 +184,7 @@ class Sweep {
     meeting_.push_back(basin);
   }
 
-  void join(std::uint32_t a, std::uint32_t b) { top_[top(b)] = top(a); }
+  void join(std::uint32_t a, std::uint32_t b) { top_.hang(b, a); }
 
   void begin_at(Plateau floor) {
     const std::uint32_t leaf =
@@ -224,13 +215,14 @@ class Sweep {
       }
       const auto group = std::span(by_group).subspan(start, end - start);
       const std::uint32_t parent = spills ? AirTree::outside : add_basin(whole_of(group));
-      top_[parent] = parent;
+      top_.separate(parent);
       for (const auto& [root, basin] : group) {
         meets_[basin] = 0;
         if (basin == AirTree::outside) continue;
         tree_.basins[basin].brim_mm = height_;
         tree_.basins[basin].parent = parent;
-        top_[basin] = parent;
+        top_.separate(basin);
+        top_.hang(basin, parent);
       }
     }
     meeting_.clear();
@@ -248,34 +240,29 @@ class Sweep {
 
   std::uint32_t add_basin(const Basin& basin) {
     tree_.basins.push_back(basin);
-    top_.push_back(static_cast<std::uint32_t>(top_.size()));
+    top_.grow_to(tree_.basins.size());
     seen_at_.push_back(0);
     meets_.push_back(0);
-    return top_.back();
+    return static_cast<std::uint32_t>(tree_.basins.size() - 1);
   }
 
   /// The basin that `basin` is part of at this height.
-  std::uint32_t top(std::uint32_t basin) {
-    while (top_[basin] != basin) {
-      top_[basin] = top_[top_[basin]];
-      basin = top_[basin];
-    }
-    return basin;
-  }
+  std::uint32_t top(std::uint32_t basin) { return top_.root(basin); }
 
   const AirSurface& surface_;
   AirTree tree_;
   double height_ = 0;
   std::optional<PlumbLine> plumb_;
-  std::vector<std::uint32_t> level_parent_;  // for each vertex, towards its plateau's first one
-  std::vector<std::uint32_t> top_;           // for each basin, towards the one it is part of
-  std::vector<std::uint32_t> seen_at_;       // for each basin, the last plateau that rose from it
-  std::vector<char> meets_;                  // for each basin, whether it is in meeting_
-  std::vector<std::uint32_t> meeting_;       // basins that meet another at this height
-  std::vector<Plateau> minima_;              // plateaus of this height without a lower neighbour
-  std::vector<Plateau> tips_;                // those of them with air below
+  DisjointSets level_;                  // vertices of one height, by their plateaus
+  DisjointSets top_;                    // basins, under the ones that they are part of
+  std::vector<std::uint32_t> seen_at_;  // for each basin, the last plateau that rose from it
+  std::vector<char> meets_;             // for each basin, whether it is in meeting_
+  std::vector<std::uint32_t> meeting_;  // basins that meet another at this height
+  std::vector<Plateau> minima_;         // plateaus of this height without a lower neighbour
+  std::vector<Plateau> tips_;           // those of them with air below
   std::uint32_t plateaus_seen_ = 0;
   // Scratch of attach and find_crossings.
+  std::vector<std::pair<std::uint32_t, std::uint32_t>> by_plateau_;
   using VertexAndBasin = std::pair<std::uint32_t, std::uint32_t>;
   std::vector<VertexAndBasin> rises_from_, beside_;
   std::vector<std::uint32_t> nearest_, steps_;  // by vertex

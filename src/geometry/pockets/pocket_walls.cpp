@@ -1,20 +1,14 @@
 #include "geometry/pockets/pocket_walls.h"
 
 #include "geometry/levels/facet_curve.h"
+#include "geometry/surface/disjoint_sets.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <numeric>
 
 namespace brimwright::geometry {
 namespace {
-
-using Point = std::array<double, 3>;
-
-// A mould's wall gives by more than this: common practice, no source. Walls meant to be upright
-// lean by less, as rounded by the file.
-constexpr double least_lean = 0.0087;  // sine of half a degree
 
 struct LeaningFacet {
   std::uint32_t facet;
@@ -30,33 +24,22 @@ class Patches {
     }
     std::sort(corners_.begin(), corners_.end());
     corners_.erase(std::unique(corners_.begin(), corners_.end()), corners_.end());
-    parent_.resize(corners_.size());
-    std::iota(parent_.begin(), parent_.end(), std::size_t{0});
+    patches_.grow_to(corners_.size());
     for (const LeaningFacet& f : facets) {
       const auto& [a, b, c] = mesh.triangles[f.facet];
-      unite(a, b);
-      unite(a, c);
+      patches_.unite(number_of(a), number_of(b));
+      patches_.unite(number_of(a), number_of(c));
     }
   }
-  std::size_t patch_of(std::uint32_t corner) {
-    const auto at = std::lower_bound(corners_.begin(), corners_.end(), corner);
-    return root(static_cast<std::size_t>(at - corners_.begin()));
-  }
+  std::uint32_t patch_of(std::uint32_t corner) { return patches_.root(number_of(corner)); }
 
  private:
-  void unite(std::uint32_t a, std::uint32_t b) {
-    const auto [low, high] = std::minmax({patch_of(a), patch_of(b)});
-    parent_[high] = low;
-  }
-  std::size_t root(std::size_t i) {
-    while (parent_[i] != i) {
-      parent_[i] = parent_[parent_[i]];
-      i = parent_[i];
-    }
-    return i;
+  std::uint32_t number_of(std::uint32_t corner) const {
+    const auto at = std::lower_bound(corners_.begin(), corners_.end(), corner);
+    return static_cast<std::uint32_t>(at - corners_.begin());
   }
   std::vector<std::uint32_t> corners_;
-  std::vector<std::size_t> parent_;
+  DisjointSets patches_;
 };
 
 Point normal_of(const TriangleMesh& mesh, std::uint32_t facet) {
@@ -77,7 +60,7 @@ double share_below(const TriangleMesh& mesh, std::uint32_t facet, double brim_mm
 std::vector<LeaningPatch> patches_of(const TriangleMesh& mesh,
                                      std::span<const LeaningFacet> facets) {
   Patches patches(mesh, facets);
-  std::map<std::size_t, std::pair<double, LeaningFacet>> found;  // total, and the largest facet
+  std::map<std::uint32_t, std::pair<double, LeaningFacet>> found;  // total, and the largest facet
   for (const LeaningFacet& f : facets) {
     auto& [total, largest] =
         found.try_emplace(patches.patch_of(mesh.triangles[f.facet][0]), 0, f).first->second;

@@ -9,9 +9,16 @@
 
 namespace brimwright::geometry {
 
+// A mould's wall gives by more than this: common practice, no source. Walls meant to be upright
+// lean by less, as rounded by the file.
+inline constexpr double least_lean = 0.0087;  // sine of half a degree
+
+// Roofs that cover less of a pocket than this can keep no more than this share of it empty.
+inline constexpr double least_roof = 1e-6;
+
 /// A patch of wall that hangs together and leans over what is below it.
 struct LeaningPatch {
-  std::array<double, 3> at_mm;  // the middle of its largest facet
+  Point at_mm;  // the middle of its largest facet
   double area_mm2;
 };
 

@@ -1,17 +1,19 @@
 #include "geometry/pockets/pockets.h"
 
+#include "geometry/pockets/low_places.h"
 #include "geometry/pockets/pocket_bells.h"
 #include "geometry/pockets/pocket_choice.h"
 #include "geometry/pockets/pocket_rim.h"
 #include "geometry/pockets/pocket_tree.h"
 #include "geometry/pockets/pocket_volumes.h"
 #include "geometry/pockets/pocket_walls.h"
-#include "geometry/pockets/skin_wells.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 
 #include <algorithm>
+#include <mutex>
 #include <utility>
 #include <vector>
 
@@ -20,8 +22,6 @@ namespace {
 
 using Facets = std::vector<std::uint32_t>;
 
-// Roofs that cover less of a pocket than this can keep no more than this share of it empty.
-constexpr double least_roof = 1e-6;
 // Patches smaller than this share of the opening are a scan's or a print's roughness: common
 // practice, no source.
 constexpr double least_undercut = 1e-3;
@@ -57,14 +57,27 @@ class Surveyor {
     return {std::move(survey_), wet};
   }
 
+  HeldInShort in_short() const {
+    const auto pocket_of = groups_by(tree_, choice_.pockets);
+    const auto facets = facets_of_groups(tree_, pocket_of, choice_.pockets.size());
+    HeldInShort found{.pockets = choice_.pockets.size()};
+    for (std::size_t i = 0; i < facets.size(); ++i) {
+      const Basin& basin = tree_.basins[choice_.pockets[i]];
+      const Volume brimful =
+          curve_of(facets[i], basin, rim_of(surface_, facets[i], basin.brim_mm)).brimful();
+      found.held += brimful;
+      found.largest = std::max(found.largest, brimful);
+    }
+    return found;
+  }
+
  private:
   /// Whether a roof in it may keep air.
   bool add_pocket(std::size_t number, const Facets& facets) {
     const Basin& basin = tree_.basins[choice_.pockets[number]];
     const PocketWall wall = wall_of(surface_, facets, basin.brim_mm);
     const PocketRim rim = rim_of(surface_, facets, basin.brim_mm);
-    const LevelCurve curve = LevelCurve::of_facets(
-        surface_.mesh(), without_puddles(facets, basin, rim), basin.floor_mm, basin.brim_mm);
+    const LevelCurve curve = curve_of(facets, basin, rim);
     const Area opening = curve.free_surface(curve.height());
     survey_.pockets.push_back({.curve = curve,
                                .floor_mm = basin.floor_mm,
@@ -86,6 +99,11 @@ class Surveyor {
       }
     }
     return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
+  }
+
+  LevelCurve curve_of(const Facets& facets, const Basin& basin, const PocketRim& rim) const {
+    return LevelCurve::of_facets(surface_.mesh(), without_puddles(facets, basin, rim),
+                                 basin.floor_mm, basin.brim_mm);
   }
 
   /// Of a scanned body, whose top face is uneven, its facets that lie about as low as the brim.
@@ -185,16 +203,55 @@ SkinWells survey_of(const AirSurface& surface, std::vector<std::uint32_t> shell_
 
 PocketSurvey pockets_of_body(const TriangleMesh& body) {
   if (body.triangles.empty()) return {};
-  PocketSurvey survey = survey_of(AirSurface::of_body(body), {}).wells;
+  PocketSurvey survey;
+  if (!surely_holds_nothing(body)) survey = survey_of(AirSurface::of_body(body), {}).wells;
   survey.solid = enclosed_volume(body);
   return survey;
 }
 
-PocketSurvey pockets_of_skin(const TriangleMesh& skin) { return skin_wells(skin).wells; }
+std::vector<HeldInShort> held_when_turned(const TriangleMesh& body,
+                                          const std::vector<Turn>& turns) {
+  std::vector<HeldInShort> held(turns.size());
+  if (body.triangles.empty()) return held;
+  std::once_flag once;
+  AirSurface surface;  // made when first asked for: most bodies hold nothing most ways up
+  in_parallel(turns.size(), [&](std::size_t i) {
+    TriangleMesh turned = body;
+    for (Point& p : turned.vertices_mm) p = turns[i](p);
+    held[i].solid = enclosed_volume(turned);
+    if (surely_holds_nothing(turned)) return;
+    turned = {};
+    std::call_once(once, [&] { surface = AirSurface::of_body(body); });
+    const AirSurface air = surface.turned(turns[i]);
+    const AirTree tree = air_tree(air);
+    const HeldInShort found = Surveyor(air, tree, {}).in_short();
+    held[i] = {found.pockets, found.held, found.largest, held[i].solid};
+  });
+  return held;
+}
 
 SkinWells skin_wells(const TriangleMesh& skin) {
   if (skin.triangles.empty()) return {};
   return survey_of(AirSurface::of_skin(skin), surface_edges(skin).shell);
+}
+
+FilledFromAbove filled_from_above(const TriangleMesh& solid, Volume brimful) {
+  if (is_surely_one_open_well(solid)) return {.trapped_air = Volume(), .undercuts = {}};
+  TriangleMesh skin = solid;
+  const Box box = bounding_box(solid);
+  const double lid = box.high_mm[2] - 1e-9 * (box.high_mm[2] - box.low_mm[2]);
+  std::erase_if(skin.triangles, [&](const auto& facet) {
+    return std::all_of(facet.begin(), facet.end(),
+                       [&](std::uint32_t corner) { return solid.vertices_mm[corner][2] >= lid; });
+  });
+  PocketSurvey wells = skin_wells(skin).wells;
+  Volume held, air;
+  for (const Pocket& well : wells.pockets) {
+    held += well.brimful;
+    air += well.trapped_air;
+  }
+  if (abs(held - brimful) > 1e-6 * brimful) return {};
+  return {.trapped_air = air, .undercuts = std::move(wells.undercuts)};
 }
 
 }  // namespace brimwright::geometry

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -15,8 +16,8 @@ namespace brimwright::geometry {
 struct Pocket {
   LevelCurve curve;          // floor to brim, exact, over the pocket's own facets
   double floor_mm, brim_mm;  // its lowest point, and the height at which it spills
-  std::array<double, 3> floor_at_mm;
-  std::array<double, 3> spills_at_mm;  // a point of its rim; of a level rim, any
+  Point floor_at_mm;
+  Point spills_at_mm;  // a point of its rim; of a level rim, any
   // How high its wall goes on where it does not spill: at most, and half of the way round. Both are
   // at the brim where the rim is level; a notch leaves both above it.
   double rim_highest_mm, rim_usual_mm;
@@ -40,7 +41,7 @@ struct JointBasin {
 /// A patch of wall inside a pocket that leans over what is poured, and so hinders unmoulding.
 struct Undercut {
   std::size_t pocket;
-  std::array<double, 3> at_mm;
+  Point at_mm;
   Area area;
 };
 
@@ -66,8 +67,36 @@ struct PocketSurvey {
 /// are left out of its curve, so that the top does not count as free surface.
 PocketSurvey pockets_of_body(const TriangleMesh& body);
 
-/// The wells of an open skin, a surface without thickness; either side may face out. Vertices
-/// shared, neighbours turned alike, not crossing itself. Both its sides hold liquid.
-PocketSurvey pockets_of_skin(const TriangleMesh& skin);
+/// What a body holds, without what its pockets are like.
+struct HeldInShort {
+  std::size_t pockets = 0;
+  Volume held = {};     // by all of them together
+  Volume largest = {};  // by one
+  Volume solid = {};    // as PocketSurvey's
+};
+using Turn = std::function<Point(const Point&)>;
+/// The same as pockets_of_body would say of a body turned in each of these ways, none of which
+/// mirrors it; several at a time.
+std::vector<HeldInShort> held_when_turned(const TriangleMesh& body, const std::vector<Turn>& turns);
+
+/// The wells of an open skin, and how they lie to its sheets.
+struct SkinWells {
+  PocketSurvey wells;
+  // What fills them would wet both sides of one and the same sheet. A mould's inner surface is wet
+  // on one; a body with a facet missing holds liquid in its pocket and in its own stuff.
+  bool wet_both_sides = false;
+};
+
+/// `skin` is a surface without thickness; either side may face out. Vertices shared, neighbours
+/// turned alike, not crossing itself. Both its sides hold liquid.
+SkinWells skin_wells(const TriangleMesh& skin);
+
+/// What a closed solid that is filled from above, to its highest point, is like to fill.
+struct FilledFromAbove {
+  std::optional<Volume> trapped_air;  // nothing where its surface without the lid holds less
+  std::vector<Undercut> undercuts;
+};
+/// `brimful` is what the solid encloses.
+FilledFromAbove filled_from_above(const TriangleMesh& solid, Volume brimful);
 
 }  // namespace brimwright::geometry

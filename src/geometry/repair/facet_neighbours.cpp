@@ -7,39 +7,39 @@
 namespace brimwright::geometry {
 namespace {
 
-struct Side {
+struct HalfEdge {
   std::uint64_t edge;  // its two vertices, the lower one first
-  std::uint32_t side;
+  std::uint32_t half;
 };
 
-std::vector<Side> sorted_sides(const TriangleMesh& mesh) {
-  std::vector<Side> sides;
-  sides.reserve(3 * mesh.triangles.size());
+std::vector<HalfEdge> sorted_halves(const TriangleMesh& mesh) {
+  std::vector<HalfEdge> halves;
+  halves.reserve(3 * mesh.triangles.size());
   for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet) {
     const auto& corners = mesh.triangles[facet];
     for (std::uint32_t i = 0; i < 3; ++i) {
       const auto [low, high] = std::minmax(corners[i], corners[(i + 1) % 3]);
-      sides.push_back({std::uint64_t{low} << 32 | high, 3 * facet + i});
+      halves.push_back({std::uint64_t{low} << 32 | high, 3 * facet + i});
     }
   }
-  std::sort(sides.begin(), sides.end(), [](const Side& a, const Side& b) {
-    return a.edge != b.edge ? a.edge < b.edge : a.side < b.side;
+  std::sort(halves.begin(), halves.end(), [](const HalfEdge& a, const HalfEdge& b) {
+    return a.edge != b.edge ? a.edge < b.edge : a.half < b.half;
   });
-  return sides;
+  return halves;
 }
 
 }  // namespace
 
 FacetNeighbours::FacetNeighbours(const TriangleMesh& mesh)
     : across_(3 * mesh.triangles.size(), open) {
-  const std::vector<Side> sides = sorted_sides(mesh);
-  for (std::size_t first = 0, end = 0; first < sides.size(); first = end) {
-    while (end < sides.size() && sides[end].edge == sides[first].edge) ++end;
+  const std::vector<HalfEdge> halves = sorted_halves(mesh);
+  for (std::size_t first = 0, end = 0; first < halves.size(); first = end) {
+    while (end < halves.size() && halves[end].edge == halves[first].edge) ++end;
     if (end - first == 2) {
-      across_[sides[first].side] = sides[first + 1].side;
-      across_[sides[first + 1].side] = sides[first].side;
+      across_[halves[first].half] = halves[first + 1].half;
+      across_[halves[first + 1].half] = halves[first].half;
     } else if (end - first > 2) {
-      for (std::size_t i = first; i < end; ++i) across_[sides[i].side] = crowded;
+      for (std::size_t i = first; i < end; ++i) across_[halves[i].half] = crowded;
     }
   }
 }
@@ -57,9 +57,9 @@ std::vector<std::vector<std::uint32_t>> FacetNeighbours::crowded_edges(
   return edges;
 }
 
-void FacetNeighbours::pair(std::uint32_t side, std::uint32_t other) {
-  across_[side] = other;
-  across_[other] = side;
+void FacetNeighbours::pair(std::uint32_t half, std::uint32_t other) {
+  across_[half] = other;
+  across_[other] = half;
 }
 
 std::vector<std::uint32_t> FacetNeighbours::border_vertices(const TriangleMesh& mesh) const {

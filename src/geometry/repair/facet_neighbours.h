@@ -12,8 +12,8 @@ namespace brimwright::geometry {
 
 /// Which facet lies across each edge of each facet of a welded mesh.
 ///
-/// Edge i of a facet goes from its corner i to the next. A side is one facet's edge, written as
-/// 3 * facet + edge.
+/// Edge i of a facet goes from its corner i to the next. A half-edge is one facet's side of an
+/// edge, written as 3 * facet + edge.
 class FacetNeighbours {
  public:
   static constexpr std::uint32_t open = std::numeric_limits<std::uint32_t>::max();
@@ -22,16 +22,16 @@ class FacetNeighbours {
   /// No facet may have two corners in one vertex.
   explicit FacetNeighbours(const TriangleMesh& mesh);
 
-  /// The one other side of that edge; `open` where there is none, `crowded` where there are more.
+  /// The one other half of that edge; `open` where there is none, `crowded` where there are more.
   std::uint32_t across(std::size_t facet, std::size_t edge) const {
     return across_[3 * facet + edge];
   }
-  std::uint32_t across(std::size_t side) const { return across_[side]; }
+  std::uint32_t across(std::size_t half) const { return across_[half]; }
 
-  /// All sides at edges of more than two facets, edge by edge.
+  /// All half-edges at edges of more than two facets, edge by edge.
   std::vector<std::vector<std::uint32_t>> crowded_edges(const TriangleMesh& mesh) const;
-  /// Makes two sides each other's, as if the rest of their edge were not there.
-  void pair(std::uint32_t side, std::uint32_t other);
+  /// Makes two half-edges each other's, as if the rest of their edge were not there.
+  void pair(std::uint32_t half, std::uint32_t other);
 
   /// The ends of all open edges, each once, in ascending order.
   std::vector<std::uint32_t> border_vertices(const TriangleMesh& mesh) const;

@@ -94,7 +94,7 @@ std::vector<Sheet> sheets_of(const TriangleMesh& mesh, const SurfaceEdges& edges
 }
 
 bool is_cap(const TriangleMesh& mesh, const Corners& corners, double flat_mm) {
-  std::array<double, 3> sides{};
+  Point sides{};
   for (std::size_t i = 0; i < 3; ++i) {
     sides[i] = length(mesh.vertices_mm[corners[(i + 1) % 3]] - mesh.vertices_mm[corners[i]]);
   }

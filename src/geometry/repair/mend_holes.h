@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/repair/flaw.h"
+#include "geometry/surface/placed_error.h"
 #include "geometry/surface/triangle_mesh.h"
 
 #include <array>
@@ -15,10 +16,10 @@ namespace brimwright::geometry {
 struct Rim {
   std::vector<std::uint32_t> corners;  // in the order in which a lid would have them
   std::vector<std::uint32_t> beside;   // the facet at the edge from each corner to the next
-  std::array<double, 3> middle_mm{};   // mean of the corners
-  std::array<double, 3> low_mm{}, high_mm{};
+  Point middle_mm{};                   // mean of the corners
+  Point low_mm{}, high_mm{};
   /// Of any surface that spans the rim, along the normal of a lid that faces as the mesh does.
-  std::array<double, 3> vector_area_mm2{};
+  Point vector_area_mm2{};
   std::uint32_t shell = 0;
 
   double area_mm2() const;  ///< length of the vector area
@@ -28,6 +29,12 @@ struct Rim {
 /// The rims of a welded mesh whose facets show the same side within each shell, each passing a
 /// vertex once, the widest first. Lines that run into an edge of more than two facets are no rims.
 std::vector<Rim> rims_of(const TriangleMesh& mesh);
+
+/// A hole that is too large to be filled by guess: what a skin has, and a closed solid may not.
+class LargeHole : public PlacedError {
+ public:
+  using PlacedError::PlacedError;
+};
 
 enum class Rims {
   all,             // of what should be closed

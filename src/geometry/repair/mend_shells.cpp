@@ -4,6 +4,7 @@
 #include "geometry/files/mesh_file.h"
 #include "geometry/repair/mend_touching.h"
 #include "geometry/repair/shell_forest.h"
+#include "geometry/surface/disjoint_sets.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/placed_error.h"
 #include "geometry/surface/surface_edges.h"
@@ -14,7 +15,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 #include <utility>
 
 namespace brimwright::geometry {
@@ -145,19 +145,11 @@ void ShellMending::face_outward() {
 
 /// The outer shells of solids that hang together by meeting, group by group.
 std::vector<std::vector<std::uint32_t>> ShellMending::groups_of_parts() const {
-  std::vector<std::uint32_t> group(edges_.shells);
-  std::iota(group.begin(), group.end(), 0U);
-  const auto first = [&](std::uint32_t shell) {
-    while (group[shell] != shell) shell = group[shell] = group[group[shell]];
-    return shell;
-  };
-  for (const auto& [a, b] : forest_.meeting) {
-    const std::uint32_t one = first(forest_.outer(a)), other = first(forest_.outer(b));
-    group[std::max(one, other)] = std::min(one, other);
-  }
+  DisjointSets group(edges_.shells);
+  for (const auto& [a, b] : forest_.meeting) group.unite(forest_.outer(a), forest_.outer(b));
   std::vector<std::vector<std::uint32_t>> groups(edges_.shells);
   for (std::uint32_t shell = 0; shell < edges_.shells; ++shell) {
-    if (forest_.outer(shell) == shell) groups[first(shell)].push_back(shell);
+    if (forest_.outer(shell) == shell) groups[group.root(shell)].push_back(shell);
   }
   std::erase_if(groups, [](const auto& parts) { return parts.empty(); });
   return groups;

@@ -1,13 +1,13 @@
 #include "geometry/repair/mend_touching.h"
 
 #include "geometry/repair/facet_neighbours.h"
+#include "geometry/surface/disjoint_sets.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <numeric>
 #include <utility>
 #include <vector>
 
@@ -86,35 +86,18 @@ void pair_round(const std::vector<Leaf>& leaves, const SurfaceEdges& edges,
   }
 }
 
-/// A forest of facets' corners, whose roots stand for a fan each.
-class Fans {
- public:
-  Fans(const TriangleMesh& mesh, const FacetNeighbours& neighbours)
-      : first_(3 * mesh.triangles.size()) {
-    std::iota(first_.begin(), first_.end(), 0U);
-    for (std::uint32_t side = 0; side < first_.size(); ++side) {
-      const std::uint32_t other = neighbours.across(side);
-      if (other >= FacetNeighbours::crowded || other < side) continue;
-      unite(side, next(other));
-      unite(next(side), other);
-    }
+/// Facets' corners, gathered into fans.
+DisjointSets fans_of(const TriangleMesh& mesh, const FacetNeighbours& neighbours) {
+  const auto next = [](std::uint32_t half) { return half / 3 * 3 + (half % 3 + 1) % 3; };
+  DisjointSets corners(3 * mesh.triangles.size());
+  for (std::uint32_t half = 0; half < corners.size(); ++half) {
+    const std::uint32_t other = neighbours.across(half);
+    if (other >= FacetNeighbours::crowded || other < half) continue;
+    corners.unite(half, next(other));
+    corners.unite(next(half), other);
   }
-
-  std::uint32_t root(std::uint32_t corner) {
-    while (first_[corner] != corner) corner = first_[corner] = first_[first_[corner]];
-    return corner;
-  }
-
- private:
-  static std::uint32_t next(std::uint32_t side) { return side / 3 * 3 + (side % 3 + 1) % 3; }
-  void unite(std::uint32_t a, std::uint32_t b) {
-    a = root(a);
-    b = root(b);
-    first_[std::max(a, b)] = std::min(a, b);
-  }
-
-  std::vector<std::uint32_t> first_;
-};
+  return corners;
+}
 
 }  // namespace
 
@@ -128,7 +111,7 @@ TriangleMesh touching_apart(const TriangleMesh& mesh) {
     sort_round(leaves);
     pair_round(leaves, edges, neighbours);
   }
-  Fans fans(mesh, neighbours);
+  DisjointSets fans = fans_of(mesh, neighbours);
   TriangleMesh apart;
   apart.triangles.resize(mesh.triangles.size());
   std::vector<std::uint32_t> number(3 * mesh.triangles.size());

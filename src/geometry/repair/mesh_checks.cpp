@@ -17,8 +17,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
-
 constexpr const char* repair = "repair it in the modelling program and export it again";
 
 [[noreturn]] void refuse(const std::string& file, const std::string& field,
@@ -131,34 +129,42 @@ void refuse_unsound_numbers(const TriangleMesh& mesh, const std::string& file) {
     refuse(file, "", "holds no facets", "export the shape as a solid mesh");
   }
   for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
-    const std::string field = "facet " + std::to_string(facet + 1);
+    const auto field = [&] { return "facet " + std::to_string(facet + 1); };
     for (const std::uint32_t corner : mesh.triangles[facet]) {
-      if (corner >= mesh.vertices_mm.size()) refuse(file, field, "has a corner that is not there");
+      if (corner >= mesh.vertices_mm.size())
+        refuse(file, field(), "has a corner that is not there");
       const auto& [x, y, z] = mesh.vertices_mm[corner];
-      if (!std::isfinite(x) || !std::isfinite(y) || !std::isfinite(z)) {
-        refuse(file, field, "has a corner that is not a number");
-      }
+      if (!std::isfinite(x) || !std::isfinite(y) || !std::isfinite(z))
+        refuse(file, field(), "has a corner that is not a number");
     }
   }
 }
 
-CheckedSolid checked_solid(TriangleMesh mesh, const std::string& file) {
+CheckedSolid checked_solid(const TriangleMesh& mesh, const std::string& file) {
   refuse_unsound_numbers(mesh, file);
-  CheckedSolid checked{.solid = welded(mesh), .remarks = {}};
-  mesh = {};
-  refuse_flat(checked.solid, file);
-  if (const std::size_t dropped = drop_collapsed_facets(checked.solid); dropped > 0) {
-    drop_unused_vertices(checked.solid);
-    if (checked.solid.triangles.empty()) refuse_nothing_enclosed(file);
-    checked.remarks.push_back(
-        {Severity::note, file + ": " + counted(dropped, "facet", "facets") +
-                             " without area left away, with two corners in one place"});
+  TriangleMesh solid = welded(mesh);
+  refuse_flat(solid, file);
+  std::vector<Remark> remarks;
+  if (const std::size_t dropped = drop_collapsed_facets(solid); dropped > 0) {
+    drop_unused_vertices(solid);
+    if (solid.triangles.empty()) refuse_nothing_enclosed(file);
+    remarks.push_back({Severity::note, file + ": " + counted(dropped, "facet", "facets") +
+                                           " without area left away, with two corners in one "
+                                           "place"});
   }
-  const SurfaceEdges edges = surface_edges(checked.solid);
-  refuse_unsound_edges(edges, file);
+  SurfaceEdges edges = surface_edges(solid);
+  CheckedSolid checked = checked_welded(std::move(solid), std::move(edges), file);
+  checked.remarks.insert(checked.remarks.begin(), remarks.begin(), remarks.end());
+  return checked;
+}
+
+CheckedSolid checked_welded(TriangleMesh mesh, SurfaceEdges edges, const std::string& file) {
+  refuse_flat(mesh, file);
+  CheckedSolid checked{.solid = std::move(mesh), .remarks = {}, .edges = std::move(edges)};
+  refuse_unsound_edges(checked.edges, file);
   face_outward(checked, file);
-  refuse_crossing(checked, edges, file);
-  refuse_misplaced_shell(checked.solid, edges, file);
+  refuse_crossing(checked, checked.edges, file);
+  refuse_misplaced_shell(checked.solid, checked.edges, file);
   return checked;
 }
 

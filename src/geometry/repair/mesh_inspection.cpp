@@ -7,7 +7,6 @@
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"
-#include "units/printing.h"
 
 #include <algorithm>
 #include <cstdint>
@@ -60,13 +59,11 @@ Wording wording_of(Flaw flaw) {
 
 Defect defect(Flaw flaw, std::size_t count, const Vector& first) {
   const Wording wording = wording_of(flaw);
-  return {.kind = flaw,
-          .count = count,
-          .first_mm = first,
-          .text = std::to_string(count) + " " +
-                  std::string(count == 1 ? wording.one : wording.many) +
-                  (count == 1 ? ", at (" : ", the first at (") + trimmed(first[0], 2) + ", " +
-                  trimmed(first[1], 2) + ", " + trimmed(first[2], 2) + ") mm"};
+  return {
+      .kind = flaw,
+      .count = count,
+      .first_mm = first,
+      .what = std::to_string(count) + " " + std::string(count == 1 ? wording.one : wording.many)};
 }
 
 /// Facets of three corners in line, which mending leaves where they are in a closed surface.

@@ -17,8 +17,8 @@ struct Defect {
   using Kind = Flaw;
   Kind kind;
   std::size_t count = 0;
-  std::array<double, 3> first_mm{};
-  std::string text;  // for people: what, how many, where
+  Point first_mm{};
+  std::string what;  // for people: "3 edges have a facet on one side only"
 };
 
 /// What a mesh is like as it stands.

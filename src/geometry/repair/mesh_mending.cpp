@@ -201,10 +201,13 @@ MendedSurface mend_surface(TriangleMesh& mesh) {
   return surface;
 }
 
-Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim) {
+Mended mended(const TriangleMesh& mesh, const std::string& file, MendAim aim) {
   refuse_unsound_numbers(mesh, file);
-  Mended done{.mesh = welded(mesh), .mends = {}};
-  mesh = {};
+  return mended_welded(welded(mesh), file, aim);
+}
+
+Mended mended_welded(TriangleMesh mesh, const std::string& file, MendAim aim) {
+  Mended done{.mesh = std::move(mesh), .mends = {}, .edges = {}};
   MendedSurface surface = mend_surface(done.mesh);
   if (done.mesh.triangles.empty()) {
     throw UserError({.file = file,
@@ -220,20 +223,23 @@ Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim) {
   refuse_faulty(done.mesh, surface.edges, file, aim);
   done.mends = std::move(surface.mends);
   if (aim == MendAim::open_skin) {
+    done.edges = std::move(surface.edges);
     face_as_with_lid(done.mesh, done.mends);
     return done;
   }
   ShellMends shells = sound_shells(std::move(done.mesh), surface.edges, file);
   done.mesh = std::move(shells.mesh);
+  done.edges = shells.mends.empty() ? std::move(surface.edges) : surface_edges(done.mesh);
   for (Mend& mend : shells.mends) done.mends.push_back(std::move(mend));
   return done;
 }
 
 std::vector<Remark> remarks_of(const Mended& mended, const std::string& file,
                                const FileFrame& frame) {
+  if (mended.mends.empty()) return {};
   const auto [low, high] = bounding_box(mended.mesh);
   const Vector size = high - low;
-  const bool is_closed = surface_edges(mended.mesh).open.edges == 0;
+  const bool is_closed = mended.edges.open.edges == 0;
   const double whole_mm3 =
       is_closed ? enclosed_volume(mended.mesh) / cubic_millimetre : size[0] * size[1] * size[2];
   std::vector<Remark> remarks;

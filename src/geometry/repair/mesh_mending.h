@@ -2,7 +2,6 @@
 
 #include "geometry/files/mesh_file.h"
 #include "geometry/repair/flaw.h"
-#include "geometry/surface/placed_error.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/triangle_mesh.h"
 #include "units/remark.h"
@@ -18,15 +17,10 @@ enum class MendAim {
   open_skin,  // the inner surface of a mould: the widest rim of each shell stays open
 };
 
-/// A hole that is too large to be filled by guess: what a skin has, and a closed solid may not.
-class LargeHole : public PlacedError {
- public:
-  using PlacedError::PlacedError;
-};
-
 struct Mended {
   TriangleMesh mesh;  // welded
   std::vector<Mend> mends;
+  SurfaceEdges edges;  // of that mesh
 };
 
 /// Puts right what can be put right without guessing, and tells each step:
@@ -44,7 +38,9 @@ struct Mended {
 /// place, for what cannot be mended soundly: a hole too large to fill (LargeHole), an edge of more
 /// than two facets, facets that turn a one-sided surface, doubtful nesting and crossing. Whether a
 /// single shell crosses itself, and whether anything is enclosed, is left to checked_solid.
-Mended mended(TriangleMesh mesh, const std::string& file, MendAim aim);
+Mended mended(const TriangleMesh& mesh, const std::string& file, MendAim aim);
+/// The same for a mesh whose equal corners are one already.
+Mended mended_welded(TriangleMesh mesh, const std::string& file, MendAim aim);
 
 /// One sentence for each mend, with its place, as `frame` has it, and its bound; a caution where
 /// the bound is above 0.1 % of the mesh's volume, or, for a skin, of its box.

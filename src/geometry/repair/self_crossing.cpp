@@ -1,14 +1,18 @@
 #include "geometry/repair/self_crossing.h"
 
+#include "geometry/repair/corner_stars.h"
+#include "geometry/repair/facet_pairs.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/triangle_distance.h"
 #include "geometry/surface/vectors.h"
 #include "units/user_error.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
-#include <CGAL/box_intersection_d.h>
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
+#include <mutex>
 #include <utility>
 #include <vector>
 
@@ -16,10 +20,9 @@ namespace brimwright::geometry {
 namespace {
 
 using Kernel = CGAL::Exact_predicates_inexact_constructions_kernel;
-using Point = Kernel::Point_3;
+using ExactPoint = Kernel::Point_3;
 using Triangle = Kernel::Triangle_3;
 using Segment = Kernel::Segment_3;
-using FacetBox = CGAL::Box_intersection_d::Box_with_info_d<double, 3, std::uint32_t>;
 using Corners = std::array<std::uint32_t, 3>;
 
 /// Two facets' corners, those they share first.
@@ -81,14 +84,10 @@ class Surface {
     return !CGAL::collinear(points_[c[0]], points_[c[1]], points_[c[2]]);
   }
 
-  FacetBox box(std::uint32_t facet) const {
-    const Corners& c = mesh_.triangles[facet];
-    return {points_[c[0]].bbox() + points_[c[1]].bbox() + points_[c[2]].bbox(), facet};
-  }
-
   bool meet(std::uint32_t first, std::uint32_t second) const {
     const auto [a, b, shared] = shared_first(mesh_.triangles[first], mesh_.triangles[second]);
-    if (shared == 0 && apart(a, b)) return false;
+    if (shared == 0 && (apart(a, b) || apart_across_a_side(a, b) || apart_across_a_side(b, a)))
+      return false;
     if (shared == 1 && apart_at_corner(a, b)) return false;
     if (shared == 0) return CGAL::do_intersect(triangle(a), triangle(b));
     if (shared == 1) return meet_beyond_corner(a, b);
@@ -141,6 +140,29 @@ class Surface {
     return true;
   }
 
+  /// Whether, seen along the axis nearest to the first's normal, a line through one of its sides
+  /// surely parts them: so facets of one plane are told apart, which their planes cannot do.
+  bool apart_across_a_side(const Corners& a, const Corners& b) const {
+    const Vector normal = cross(from_to(a[0], a[1]), from_to(a[0], a[2]));
+    std::size_t k = 0;
+    for (std::size_t i = 1; i < 3; ++i)
+      if (std::abs(normal[i]) > std::abs(normal[k])) k = i;
+    const std::size_t x = (k + 1) % 3, y = (k + 2) % 3;
+    const double front = normal[k] < 0 ? -1 : 1;
+    const auto is_outside = [&](const Vector& side, const Vector& to) {
+      const double p = side[x] * to[y], q = side[y] * to[x];
+      return front * (p - q) < -rounding * (std::abs(p) + std::abs(q));
+    };
+    for (std::size_t i = 0; i < 3; ++i) {
+      const Vector side = from_to(a[i], a[(i + 1) % 3]);
+      if (is_outside(side, from_to(a[i], a[(i + 2) % 3]))) continue;  // no true front
+      if (std::all_of(b.begin(), b.end(),
+                      [&](std::uint32_t v) { return is_outside(side, from_to(a[i], v)); }))
+        return true;
+    }
+    return false;
+  }
+
   /// Whether a plane through the shared corner a[0] surely parts the rest of two facets.
   bool apart_at_corner(const Corners& a, const Corners& b) const {
     const auto middle = [this](const Corners& c) {
@@ -188,7 +210,7 @@ class Surface {
   }
 
   const TriangleMesh& mesh_;
-  std::vector<Point> points_;
+  std::vector<ExactPoint> points_;
 };
 
 [[noreturn]] void refuse_undecided(const std::string& file) {
@@ -201,25 +223,75 @@ class Surface {
 
 using FacetPair = std::pair<std::uint32_t, std::uint32_t>;
 
-std::vector<FacetPair> meeting_pairs(const TriangleMesh& mesh, const Surface& surface,
-                                     const std::string& file) {
-  std::vector<FacetBox> boxes;
-  boxes.reserve(mesh.triangles.size());
-  for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet) {
-    if (surface.has_area(mesh.triangles[facet])) boxes.push_back(surface.box(facet));
+/// Facets that meet, found by several threads.
+class Meetings {
+ public:
+  Meetings(const TriangleMesh& mesh, const Surface& surface, bool is_closed,
+           const std::string& file)
+      : mesh_(mesh),
+        surface_(surface),
+        is_spread_(is_closed ? spread_stars(mesh) : std::vector<char>(mesh.vertices_mm.size(), 0)),
+        pairs_(mesh, facets_with_area()),
+        left_(pairs_allowed(mesh)),
+        file_(file) {}
+
+  std::vector<FacetPair> found() && {
+    in_parallel(pairs_.tasks(), [this](std::size_t task) { look_through(task); });
+    std::sort(meeting_.begin(), meeting_.end());
+    return std::move(meeting_);
   }
-  std::vector<FacetPair> meeting;
-  // A sound surface has some ten pairs a facet; this many take a few seconds.
-  std::size_t left = 50'000'000 + 100 * mesh.triangles.size();
-  CGAL::box_self_intersection_d(boxes.begin(), boxes.end(),
-                                [&](const FacetBox& a, const FacetBox& b) {
-                                  if (left-- == 0) refuse_undecided(file);
-                                  const auto [first, second] = std::minmax({a.info(), b.info()});
-                                  if (surface.meet(first, second))
-                                    meeting.emplace_back(first, second);
-                                });
-  return meeting;
-}
+
+ private:
+  /// A sound surface has some ten pairs a facet; this many take a few seconds.
+  static std::int64_t pairs_allowed(const TriangleMesh& mesh) {
+    return 50'000'000 + 100 * static_cast<std::int64_t>(mesh.triangles.size());
+  }
+
+  std::vector<std::uint32_t> facets_with_area() const {
+    std::vector<std::uint32_t> facets;
+    facets.reserve(mesh_.triangles.size());
+    for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet)
+      if (surface_.has_area(mesh_.triangles[facet])) facets.push_back(facet);
+    return facets;
+  }
+
+  void look_through(std::size_t task) {
+    constexpr std::int64_t stretch = 1 << 16;  // so that threads seldom meet at the common count
+    const Corners* const facets = mesh_.triangles.data();
+    std::int64_t seen = 0;
+    std::vector<FacetPair> meeting;
+    pairs_.for_each_pair(task, [&](std::uint32_t a, std::uint32_t b) {
+      if (++seen == stretch) count(std::exchange(seen, 0));
+      if (are_spread(facets[a], facets[b])) return;
+      const auto [first, second] = std::minmax(a, b);
+      if (surface_.meet(first, second)) meeting.emplace_back(first, second);
+    });
+    count(seen);
+    const std::scoped_lock alone(mutex_);
+    meeting_.insert(meeting_.end(), meeting.begin(), meeting.end());
+  }
+
+  void count(std::int64_t pairs) {
+    if ((left_ -= pairs) < 0) refuse_undecided(file_);
+  }
+
+  /// Whether a shared corner shows that two facets meet nowhere else.
+  bool are_spread(const Corners& a, const Corners& b) const {
+    const char* const is_spread = is_spread_.data();
+    for (const std::uint32_t v : a)
+      if ((v == b[0] || v == b[1] || v == b[2]) && is_spread[v] != 0) return true;
+    return false;
+  }
+
+  const TriangleMesh& mesh_;
+  const Surface& surface_;
+  const std::vector<char> is_spread_;  // for each vertex
+  const FacetPairs pairs_;
+  std::atomic<std::int64_t> left_;
+  const std::string& file_;
+  std::mutex mutex_;
+  std::vector<FacetPair> meeting_;
+};
 
 /// A place where two facets that meet do so, to rounding: of the points in which the edges of one
 /// pass the other's plane, of the corners and of the middles of both, the one nearest to both, and
@@ -271,8 +343,9 @@ void stay_silent(const char*, const char*, const char*, int, const char*) {}
 std::optional<SelfCrossing> self_crossing(const TriangleMesh& mesh, const SurfaceEdges& edges,
                                           const std::string& file) try {
   CGAL::set_error_handler(stay_silent);
+  const bool is_closed = edges.open.edges + edges.crowded.edges + edges.turned.edges == 0;
   const Surface surface(mesh);
-  const std::vector<FacetPair> meeting = meeting_pairs(mesh, surface, file);
+  const std::vector<FacetPair> meeting = Meetings(mesh, surface, is_closed, file).found();
   if (meeting.empty()) return std::nullopt;
   SelfCrossing crossing{.pairs = meeting.size()};
   for (const auto& [a, b] : meeting) {
@@ -284,7 +357,7 @@ std::optional<SelfCrossing> self_crossing(const TriangleMesh& mesh, const Surfac
   const auto repeated = std::unique(crossing.shells.begin(), crossing.shells.end());
   crossing.shells.erase(repeated, crossing.shells.end());
   crossing.between_shells = !crossing.shells.empty();
-  crossing.first_mm = meeting_place(mesh, *std::min_element(meeting.begin(), meeting.end()));
+  crossing.first_mm = meeting_place(mesh, meeting.front());
   return crossing;
 } catch (const CGAL::Failure_exception&) {
   refuse_undecided(file);

@@ -14,8 +14,8 @@ namespace brimwright::geometry {
 
 /// Where a surface meets itself other than along shared edges and corners.
 struct SelfCrossing {
-  std::size_t pairs = 0;             // of facets that meet
-  std::array<double, 3> first_mm{};  // where the first facet that meets another does so
+  std::size_t pairs = 0;  // of facets that meet
+  Point first_mm{};       // where the first facet that meets another does so
   double deepest_mm = 0;  // how far corners would have to move, at most, to part the worst pair
   bool between_shells = false;  // some pair belongs to two different shells
   /// The pairs of different shells that meet, the lower number first, in order.

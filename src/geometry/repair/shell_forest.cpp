@@ -45,7 +45,7 @@ void find_meetings(const TriangleMesh& mesh, const SurfaceEdges& edges, const st
                    ShellForest& forest) {
   const auto near = near_shells(forest.places);
   TriangleMesh part{mesh.vertices_mm, {}};
-  SurfaceEdges part_edges{.open = {}, .crowded = {}, .turned = {}, .shell = {}};
+  SurfaceEdges part_edges{.open = {.edges = 1}, .crowded = {}, .turned = {}, .shell = {}};
   for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
     const std::uint32_t shell = edges.shell[facet];
     const Box box = box_of(mesh, mesh.triangles[facet]);

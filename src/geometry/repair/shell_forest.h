@@ -19,7 +19,7 @@ struct ShellForest {
   std::vector<ShellPlace> places;
   std::vector<std::uint32_t> parent;                  // of each shell; none for the outermost
   std::vector<std::array<std::uint32_t, 2>> meeting;  // shells that cross or touch each other
-  std::array<double, 3> first_meeting_mm{};
+  Point first_meeting_mm{};
 
   bool faces_inward(std::uint32_t shell) const { return places[shell].volume_mm3 < 0; }
   std::uint32_t outermost(std::uint32_t shell) const;

@@ -10,7 +10,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
 using Outline = std::vector<std::array<double, 2>>;
 
 /// How far the line turns at its corner `i`, to the left above zero.

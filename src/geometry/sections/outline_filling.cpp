@@ -148,7 +148,7 @@ Facets filling_from_middles(PlaneCut& cut) {
   Facets facets;
   for (const auto& outline : cut.outlines) {
     const auto middle = static_cast<std::uint32_t>(cut.vertices_mm.size());
-    std::array<double, 3> sum{};
+    Point sum{};
     for (const std::uint32_t vertex : outline) {
       for (std::size_t i = 0; i < 3; ++i) sum[i] += cut.vertices_mm[vertex][i];
     }

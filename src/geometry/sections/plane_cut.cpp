@@ -13,7 +13,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
 using Outline = std::vector<std::uint32_t>;
 
 /// Heights of the vertices over the plane, those within rounding being zero.

@@ -10,7 +10,7 @@ namespace brimwright::geometry {
 
 /// All points p with normal . p = offset. The side that the normal points to is above.
 struct Plane {
-  std::array<double, 3> normal;  // of length one
+  Point normal;  // of length one
   double offset_mm = 0;
 
   static Plane level(double z_mm) { return {{0, 0, 1}, z_mm}; }
@@ -19,7 +19,7 @@ struct Plane {
 
 /// What a plane leaves of a closed surface below it, and where the two meet.
 struct PlaneCut {
-  std::vector<std::array<double, 3>> vertices_mm;    // the solid's, then those of cut edges
+  std::vector<Point> vertices_mm;                    // the solid's, then those of cut edges
   std::vector<std::array<std::uint32_t, 3>> below;   // facets, and parts of facets
   std::vector<std::vector<std::uint32_t>> outlines;  // closed; see plane_section
 };

@@ -9,7 +9,7 @@
 namespace brimwright::geometry {
 
 /// A closed line of straight pieces; the last point joins the first.
-using ClosedLine = std::vector<std::array<double, 3>>;
+using ClosedLine = std::vector<Point>;
 
 /// Where a plane cuts a closed solid: the section's borders, with the solid on their left as seen
 /// from above the plane; so outer borders run anticlockwise and those of holes clockwise.

@@ -6,8 +6,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
-
 Point difference(const Point& a, const Point& b) { return {a[0] - b[0], a[1] - b[1], a[2] - b[2]}; }
 
 /// Six times the signed volume of the tetrahedron from the origin to a, b, c.

@@ -15,8 +15,8 @@ Volume enclosed_volume(const TriangleMesh& solid);
 
 /// The axis-parallel box round all vertices: lowest and highest x, y, z in millimetres.
 struct Box {
-  std::array<double, 3> low_mm;
-  std::array<double, 3> high_mm;
+  Point low_mm;
+  Point high_mm;
 };
 Box bounding_box(const TriangleMesh& mesh);  ///< std::logic_error if it is empty: see box_if_any
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/surface/triangle_mesh.h"
 #include "units/user_error.h"
 
 #include <array>
@@ -11,13 +12,12 @@ namespace brimwright::geometry {
 /// knows how it lies in its file can tell it in the file's own numbers (FileFrame).
 class PlacedError : public UserError {
  public:
-  PlacedError(Parts parts, const std::array<double, 3>& at_mm)
-      : UserError(std::move(parts)), at_mm_(at_mm) {}
+  PlacedError(Parts parts, const Point& at_mm) : UserError(std::move(parts)), at_mm_(at_mm) {}
 
-  const std::array<double, 3>& at_mm() const { return at_mm_; }
+  const Point& at_mm() const { return at_mm_; }
 
  private:
-  std::array<double, 3> at_mm_;
+  Point at_mm_;
 };
 
 }  // namespace brimwright::geometry

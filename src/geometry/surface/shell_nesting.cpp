@@ -9,8 +9,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
-
 /// The facets of each shell, with corners of their own.
 std::vector<TriangleMesh> shells_of(const TriangleMesh& mesh, const SurfaceEdges& edges) {
   std::vector<TriangleMesh> shells(edges.shells);

@@ -22,7 +22,7 @@ struct ShellAround {
 struct ShellPlace {
   Box box{};
   double volume_mm3 = 0;  // negative where it faces inward
-  std::array<double, 3> corner_mm{};
+  Point corner_mm{};
   std::vector<ShellAround> around = {};  // the shells that hold that corner
 };
 
@@ -35,7 +35,7 @@ std::vector<ShellPlace> shell_places(const TriangleMesh& mesh, const SurfaceEdge
 /// leave empty.
 struct MisplacedShell {
   enum class Kind { filled_twice, inside_out } kind;
-  std::array<double, 3> corner_mm{};  // one of its corners
+  Point corner_mm{};  // one of its corners
 };
 
 /// The first such shell of a closed surface whose shells do not touch, if there is one. Without

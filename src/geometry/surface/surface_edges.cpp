@@ -1,5 +1,7 @@
 #include "geometry/surface/surface_edges.h"
 
+#include "geometry/surface/disjoint_sets.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cstddef>
@@ -10,114 +12,92 @@
 namespace brimwright::geometry {
 namespace {
 
-/// One facet's side of an edge, listed under the edge's lower vertex; packed so that the sides of a
+/// A facet's half of an edge, listed under the edge's lower vertex; packed so that those of a
 /// vertex are sorted by comparing whole numbers.
-class Side {
+class HalfEdge {
  public:
-  Side() = default;
-  Side(std::uint32_t higher_vertex, std::uint32_t facet, bool upwards)
+  HalfEdge() = default;
+  HalfEdge(std::uint32_t higher_vertex, std::uint32_t facet, bool upwards)
       : packed_(std::uint64_t{higher_vertex} << 32 | facet << 1 | (upwards ? 1U : 0U)) {}
 
   std::uint32_t higher_vertex() const { return static_cast<std::uint32_t>(packed_ >> 32); }
   std::uint32_t facet() const { return static_cast<std::uint32_t>(packed_) >> 1; }
   /// The facet goes from the lower vertex to the higher.
   bool upwards() const { return (packed_ & 1) != 0; }
-  bool operator<(const Side& other) const { return packed_ < other.packed_; }
+  bool operator<(const HalfEdge& other) const { return packed_ < other.packed_; }
 
  private:
   std::uint64_t packed_ = 0;
 };
 
-/// All sides, grouped by their lower vertex and, in a group, by the higher one and the facet.
-class Sides {
+/// All of them, grouped by their lower vertex and, in a group, by the higher one and the facet.
+class HalfEdges {
  public:
-  explicit Sides(const TriangleMesh& mesh)
-      : first_(mesh.vertices_mm.size() + 1, 0), sides_(3 * mesh.triangles.size()) {
-    assert(mesh.triangles.size() < std::size_t{1} << 31);  // Side has 31 bits for a facet
-    for_each_side(mesh, [&](std::uint32_t low, Side) { ++first_[low + 1]; });
+  explicit HalfEdges(const TriangleMesh& mesh)
+      : first_(mesh.vertices_mm.size() + 1, 0), halves_(3 * mesh.triangles.size()) {
+    assert(mesh.triangles.size() < std::size_t{1} << 31);  // HalfEdge has 31 bits for a facet
+    for_each_half(mesh, [&](std::uint32_t low, HalfEdge) { ++first_[low + 1]; });
     std::partial_sum(first_.begin(), first_.end(), first_.begin());
     std::vector<std::uint32_t> next(first_.begin(), first_.end() - 1);
-    for_each_side(mesh, [&](std::uint32_t low, Side side) { sides_[next[low]++] = side; });
+    for_each_half(mesh, [&](std::uint32_t low, HalfEdge half) { halves_[next[low]++] = half; });
     for (std::size_t v = 0; v + 1 < first_.size(); ++v) sort(of_vertex(v));
   }
 
-  std::span<Side> of_vertex(std::size_t v) {
-    return std::span(sides_).subspan(first_[v], first_[v + 1] - first_[v]);
+  std::span<HalfEdge> of_vertex(std::size_t v) {
+    return std::span(halves_).subspan(first_[v], first_[v + 1] - first_[v]);
   }
   std::size_t vertices() const { return first_.size() - 1; }
 
  private:
-  static void sort(std::span<Side> group) {
+  static void sort(std::span<HalfEdge> group) {
     constexpr std::size_t few = 16;  // nearly all groups, which a plain insertion sorts faster
     if (group.size() > few) return std::sort(group.begin(), group.end());
     for (std::size_t i = 1; i < group.size(); ++i) {
-      const Side side = group[i];
+      const HalfEdge half = group[i];
       std::size_t at = i;
-      for (; at > 0 && side < group[at - 1]; --at) group[at] = group[at - 1];
-      group[at] = side;
+      for (; at > 0 && half < group[at - 1]; --at) group[at] = group[at - 1];
+      group[at] = half;
     }
   }
 
   template <class See>
-  static void for_each_side(const TriangleMesh& mesh, See see) {
+  static void for_each_half(const TriangleMesh& mesh, See see) {
     for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet) {
       const auto& corners = mesh.triangles[facet];
       for (std::size_t i = 0; i < 3; ++i) {
         const std::uint32_t from = corners[i];
         const std::uint32_t to = corners[(i + 1) % 3];
-        see(std::min(from, to), Side(std::max(from, to), facet, from < to));
+        see(std::min(from, to), HalfEdge(std::max(from, to), facet, from < to));
       }
     }
   }
 
   std::vector<std::uint32_t> first_;
-  std::vector<Side> sides_;
+  std::vector<HalfEdge> halves_;
 };
 
-/// Facets gathered into shells: a forest whose roots stand for a shell each.
-class Shells {
- public:
-  explicit Shells(std::size_t facets) : parent_(facets) {
-    std::iota(parent_.begin(), parent_.end(), 0U);
+/// Numbers the shells by their first facets.
+std::uint32_t number_shells(DisjointSets& facets, std::vector<std::uint32_t>& shell) {
+  shell.resize(facets.size());
+  std::uint32_t shells = 0;
+  for (std::uint32_t facet = 0; facet < shell.size(); ++facet) {
+    const std::uint32_t first = facets.root(facet);
+    shell[facet] = first == facet ? shells++ : shell[first];
   }
-  void unite(std::uint32_t a, std::uint32_t b) {
-    a = root(a);
-    b = root(b);
-    parent_[std::max(a, b)] = std::min(a, b);
-  }
-  /// Numbers the shells by their first facets.
-  std::uint32_t number(std::vector<std::uint32_t>& shell) {
-    shell.resize(parent_.size());
-    std::uint32_t shells = 0;
-    for (std::uint32_t facet = 0; facet < parent_.size(); ++facet) {
-      const std::uint32_t first = root(facet);
-      shell[facet] = first == facet ? shells++ : shell[first];
-    }
-    return shells;
-  }
-
- private:
-  std::uint32_t root(std::uint32_t facet) {
-    while (parent_[facet] != facet) {
-      parent_[facet] = parent_[parent_[facet]];
-      facet = parent_[facet];
-    }
-    return facet;
-  }
-  std::vector<std::uint32_t> parent_;
-};
+  return shells;
+}
 
 /// A fault while it is being counted: its first place is known by its facet.
 struct Tally {
   EdgeFault fault;
   std::uint32_t first_facet = std::numeric_limits<std::uint32_t>::max();
 
-  void count(const TriangleMesh& mesh, std::size_t low, const Side& side) {
+  void count(const TriangleMesh& mesh, std::size_t low, const HalfEdge& half) {
     ++fault.edges;
-    if (side.facet() >= first_facet) return;
-    first_facet = side.facet();
+    if (half.facet() >= first_facet) return;
+    first_facet = half.facet();
     const auto& a = mesh.vertices_mm[low];
-    const auto& b = mesh.vertices_mm[side.higher_vertex()];
+    const auto& b = mesh.vertices_mm[half.higher_vertex()];
     for (std::size_t i = 0; i < 3; ++i) fault.first_mm[i] = (a[i] + b[i]) / 2;
   }
 };
@@ -125,14 +105,14 @@ struct Tally {
 }  // namespace
 
 SurfaceEdges surface_edges(const TriangleMesh& mesh) {
-  Sides sides(mesh);
-  Shells shells(mesh.triangles.size());
+  HalfEdges halves(mesh);
+  DisjointSets shells(mesh.triangles.size());
   Tally open, crowded, turned;
-  for (std::size_t low = 0; low < sides.vertices(); ++low) {
-    std::span<const Side> group = sides.of_vertex(low);
+  for (std::size_t low = 0; low < halves.vertices(); ++low) {
+    std::span<const HalfEdge> group = halves.of_vertex(low);
     while (!group.empty()) {
-      const auto other = std::find_if(group.begin(), group.end(), [&](const Side& side) {
-        return side.higher_vertex() != group.front().higher_vertex();
+      const auto other = std::find_if(group.begin(), group.end(), [&](const HalfEdge& half) {
+        return half.higher_vertex() != group.front().higher_vertex();
       });
       const auto edge = group.first(static_cast<std::size_t>(other - group.begin()));
       if (edge.size() == 1) open.count(mesh, low, edge[0]);
@@ -146,7 +126,7 @@ SurfaceEdges surface_edges(const TriangleMesh& mesh) {
   }
   SurfaceEdges edges{
       .open = open.fault, .crowded = crowded.fault, .turned = turned.fault, .shell = {}};
-  edges.shells = shells.number(edges.shell);
+  edges.shells = number_shells(shells, edges.shell);
   return edges;
 }
 

@@ -12,7 +12,7 @@ namespace brimwright::geometry {
 /// How many edges have one kind of fault, and the middle of the first of them (by facet).
 struct EdgeFault {
   std::size_t edges = 0;
-  std::array<double, 3> first_mm{};
+  Point first_mm{};
 };
 
 /// How the facets of a welded mesh meet at their edges, and which hang together.

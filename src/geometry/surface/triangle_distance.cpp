@@ -54,7 +54,7 @@ Vector nearest_on_edge(const Vector& point, const Facet& facet, std::size_t edge
 /// Where an edge of `through` goes through `facet`.
 bool is_pierced(const Facet& facet, const Facet& through, Vector& at) {
   if (is_flat(facet)) return false;
-  std::array<double, 3> height{};
+  Point height{};
   for (std::size_t i = 0; i < 3; ++i)
     height[i] = dot(facet.normal, through.corner[i] - facet.corner[0]);
   for (std::size_t i = 0; i < 3; ++i) {

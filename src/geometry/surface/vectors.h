@@ -12,7 +12,7 @@ namespace brimwright::geometry {
 
 // Points and directions in millimetres, for the arithmetic of facets.
 
-using Vector = std::array<double, 3>;
+using Vector = Point;
 
 inline Vector operator-(const Vector& a, const Vector& b) {
   return {a[0] - b[0], a[1] - b[1], a[2] - b[2]};

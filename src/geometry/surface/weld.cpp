@@ -11,7 +11,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Point = std::array<double, 3>;
 constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
 
 }  // namespace

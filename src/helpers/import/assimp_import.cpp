@@ -100,7 +100,7 @@ void append(const aiMesh& part, const Transform& place, TriangleMesh& mesh) {
   const auto first = static_cast<std::uint32_t>(mesh.vertices_mm.size());
   for (unsigned i = 0; i < part.mNumVertices; ++i) {
     const aiVector3D& v = part.mVertices[i];
-    std::array<double, 3> moved{};
+    geometry::Point moved{};
     for (std::size_t row = 0; row < 3; ++row) {
       moved[row] = place[row][0] * v.x + place[row][1] * v.y + place[row][2] * v.z + place[row][3];
     }

@@ -153,7 +153,7 @@ TEST_CASE("a skin of two wells has two pockets, and what they hold past the wall
                        [&](std::uint32_t corner) { return skin.vertices_mm[corner][2] == 12; });
   });
   drop_unused_vertices(skin);
-  const PocketSurvey survey = pockets_of_skin(skin);
+  const PocketSurvey survey = skin_wells(skin).wells;
   REQUIRE(survey.pockets.size() == 2);
   for (const Pocket& well : survey.pockets) CHECK_THAT(mm3(well.brimful), WithinAbs(1000, 1e-9));
   REQUIRE(survey.basins.size() == 1);

@@ -149,8 +149,9 @@ TEST_CASE("two pits with a low wall between spill into each other, and fill as o
   const bool facing_down = as_skin && GENERATE(false, true);
   const Terrain terrain = level_but_for(heights);
   const TriangleMesh skin = skin_of(terrain);
-  const PocketSurvey survey = as_skin ? pockets_of_skin(facing_down ? test::inside_out(skin) : skin)
-                                      : pockets_of_body(terrain.mesh());
+  const PocketSurvey survey = as_skin
+                                  ? skin_wells(facing_down ? test::inside_out(skin) : skin).wells
+                                  : pockets_of_body(terrain.mesh());
   REQUIRE(survey.pockets.size() == 2);
   for (const Pocket& pit : survey.pockets) {
     CHECK(pit.spills_at_mm == std::array<double, 3>{4, 3, 8});

@@ -11,7 +11,6 @@
 namespace brimwright::geometry {
 namespace {
 
-using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
 using test::box;
 using test::inside_out;
@@ -79,8 +78,7 @@ TEST_CASE("each defect is counted as it was made", "[geometry][inspection]") {
     std::vector<std::pair<Flaw, std::size_t>> defects;
     for (const Defect& defect : found.defects) {
       defects.emplace_back(defect.kind, defect.count);
-      CHECK_THAT(defect.text, Contains("at (") && Contains(") mm"));
-      CHECK(defect.text.starts_with(std::to_string(defect.count) + " "));
+      CHECK(defect.what.starts_with(std::to_string(defect.count) + " "));
     }
     CHECK(defects == row.defects);
   }
@@ -112,8 +110,8 @@ TEST_CASE("a defect's place is where it was made", "[geometry][inspection]") {
   const TriangleMesh mesh = test::without_facets(box({0, 0, 0}, {10, 10, 10}), {1});
   const Inspection found = inspected(mesh);
   REQUIRE(found.defects.size() == 1);
-  CHECK(found.defects[0].text ==
-        "3 edges have a facet on one side only, the first at (5, 5, 0) mm");
+  CHECK(found.defects[0].what == "3 edges have a facet on one side only");
+  CHECK(found.defects[0].first_mm == test::Point{5, 5, 0});
 }
 
 TEST_CASE("a skin's rim is measured", "[geometry][inspection]") {
