@@ -42,7 +42,7 @@ room(geometry/levels
   DOORS facet_curve level_curve tilted_pour)
 room(geometry/repair
   USES geometry/surface geometry/files geometry/exact
-  DOORS mend_shells sound_solid)
+  DOORS mend_shells mesh_inspection sound_solid)
 room(geometry/pockets
   USES geometry/surface geometry/levels
   DOORS pockets)
@@ -69,9 +69,9 @@ room(runs
   DOORS level_reading run_file)
 room(reports
   USES units sandbox geometry moulds chemistry planning
-  DOORS bench_sheet catalogue_report drawing gauge_report label_report made_lye_report mould_picture
-        packing_report piece_picture plan_report sheet_blocks sheet_bytes sheet_html sheet_pdf
-        workings_report)
+  DOORS bench_sheet catalogue_report drawing gauge_report inspection_report label_report
+        made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
+        sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
   USES units geometry moulds chemistry planning runs reports
   DOORS requests service)

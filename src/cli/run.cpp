@@ -143,6 +143,9 @@ CLI::App* add_gauge(CLI::App& app, Words& words) {
            mesh);
   gauge->add_flag("--on-board", wish.on_board, "stand it on a board, which closes it below")
       ->group(mesh);
+  gauge
+      ->add_flag("--inspect", wish.inspect, "list its defects, and where they are; measure nothing")
+      ->group(mesh);
 
   const char* fit = "Make it fit";
   add_text(*gauge, "--fit-volume", wish.fit_volume, "VOLUME", "scale it to hold this", fit);

@@ -137,7 +137,8 @@ std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, const S
                  role_is(Role::body) + " (or " + Answer{"on-board"} + " where it stands on one)");
   if (hollow.fills_less_than(least_fill))
     return asked("may be a mould that holds nothing as it stands: it fills only " +
-                     percent_text(hollow.exactly().fill) + " of the least shape without dents round it",
+                     percent_text(hollow.exactly().fill) +
+                     " of the least shape without dents round it",
                  role_is(Role::body));
   if (hollow.has_dent_deeper_than(deepest_dent, deepest_dent_share))
     return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +

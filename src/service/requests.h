@@ -39,6 +39,7 @@ struct GaugeRequest {
   std::optional<std::string> text = {};
   std::optional<std::string> unit, up, role;
   bool on_board = false;
+  bool inspect = false;                    // list the mesh's defects instead of measuring it
   std::optional<std::string> cavity = {};  // the number of the one meant, where they differ
   std::vector<std::string> depths;
   // Make it fit: a volume, or a mass with the batter's density; `below_brim` is kept free.

@@ -18,6 +18,7 @@
 #include "runs/run_file.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
+#include "service/inspect.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
@@ -286,7 +287,13 @@ Reply measured(const GaugeRequest& request, const Request& asked, const moulds::
           .files = std::move(files)};
 }
 
+std::string shown(const reports::InspectionFinding& finding, Form form) {
+  return form == Form::json ? reports::inspection_json(finding) : reports::inspection_text(finding);
+}
+
 Reply reply_to(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
+  if (const auto* gauge = std::get_if<GaugeRequest>(&request.what); gauge && gauge->inspect)
+    return {.document = shown(inspected(*gauge, request.terms, library), request.form)};
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
     return measured(*gauge, request, library, callbacks);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))

@@ -127,6 +127,7 @@ def of_moulds():
     for mesh, role, unit in (("shell_pebble", "cavity", "mm"), ("six_pocket_tray", "body", "cm"), ("twisted_cup", "cavity", "in")):
         yield ["gauge", f"meshes/{mesh}.stl", "--role", role, "--unit", unit, "--depth", "2 mm"]
     yield ["gauge", "tests/data/meshes/loaf_skin.stl", "--unit", "mm", "--depth", "10 mm"]
+    yield ["gauge", "tests/data/meshes/loaf_skin.stl", "--unit", "mm", "--inspect"]
     yield ["gauge", "tests/data/meshes/slab4_body.stl", "--unit", "mm", "--cavity", "1"]
     yield ["gauge", "tests/data/meshes/fluted_cup_cavity.stl", "--unit", "mm", "--role", "cavity", "--write", f"{folder}/cup.stl"]
     yield ["gauge", "moulds/plain_bar.json", "--fit-volume", "200 ml", "--pour", "60 ml"]
