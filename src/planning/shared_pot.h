@@ -12,8 +12,8 @@ namespace brimwright::planning {
 /// What shares the batch's pot of lye: its base, then each whipping. They refer to both arguments.
 std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch);
 
-/// What is asked of the pot's heat: where the batters' benches differ, what makes the pot hotter, and
-/// the colder of its uses. Expects a topping.
+/// What is asked of the pot's heat: where the batters' benches differ, what makes the pot hotter,
+/// and the colder of its uses. Expects a topping.
 chemistry::HeatQuestion warmth_of_pot(const Run& run);
 
 /// Makes one lye for all of them: the batch's `lye_pot`, and how hot it gets. Expects run.lye_pot

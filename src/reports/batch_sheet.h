@@ -1,7 +1,7 @@
 #pragma once
 
-#include "planning/tally.h"
 #include "planning/run.h"
+#include "planning/tally.h"
 #include "reports/sheet_blocks.h"
 
 #include <cstdint>
