@@ -69,6 +69,7 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
                                     {"mark", &Asked::mark},
                                     {"pour", &Asked::pour}})
     request.*member = optional_word(fields, key);
+  request.inspect = flag(fields, "inspect");
   request.on_board = flag(fields, "on-board");
   request.fit_depth_only = flag(fields, "fit-depth-only");
   request.cast_hung = flag(fields, "cast-hung");

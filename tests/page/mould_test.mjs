@@ -176,6 +176,9 @@ await run({
       const said = page.locator("main .alarm, main .limits");
       await said.first().waitFor();
       assert.match(await said.first().innerText(), /open|hole|skin|edges/i);
+      await page.getByRole("button", { name: "List every defect of the mesh" }).click();
+      await page.getByRole("heading", { name: "Every defect of the mesh" }).waitFor();
+      assert.match(await page.locator("main li", { hasText: "one side only" }).innerText(), /the first at \(/);
       await check_access(page, "a broken mesh");
       writeFileSync(path, "solid nothing\nendsolid nothing\n");
       await page.locator("#mesh-file").setInputFiles(path);

@@ -1,6 +1,6 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
-import type { CatalogueMould, Fat, Gauge, Plan, Working } from "../program/answers";
+import type { CatalogueMould, Fat, Gauge, Inspection, Plan, Working } from "../program/answers";
 import type { Complaint, Files, PlanQuestion, Tip } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
@@ -65,6 +65,7 @@ export interface MeshDraft {
   sizes: [string, string][]; // unit, and how large the mesh would be in it
   answer?: Found;
   complaint?: string;
+  inspection?: Inspection; // every defect, where it was asked for
   is_measuring: boolean;
   is_keeping?: boolean;
   questions: number; // so many, so that a late answer to an earlier choice is not taken for one to this

@@ -5,7 +5,8 @@ import { begin_draft, draft, mould_now, set as set_in_draft } from "../documents
 import { free_name } from "../documents/names";
 import { amend, state, update, type MeshDraft } from "../documents/state";
 import { choice } from "../forms/form_parts";
-import { ask_gauge, keep_mesh, Refused, send_mesh, wording, type Complaint } from "../program/api";
+import type { Inspection } from "../program/answers";
+import { ask_gauge, inspect_mesh, keep_mesh, Refused, send_mesh, wording, type Complaint } from "../program/api";
 import type { Document } from "../program/json";
 import { trimmed } from "../program/numbers";
 import { about_fields, name_field, name_taken, roles, says_its_unit, ups } from "./mould_form";
@@ -37,7 +38,7 @@ async function take(file: File | undefined): Promise<void> {
 
 async function measure(mesh: MeshDraft): Promise<void> {
   const questions = mesh.questions + 1;
-  amend(mesh, { questions, is_measuring: true, complaint: undefined, answer: undefined });
+  amend(mesh, { questions, is_measuring: true, complaint: undefined, answer: undefined, inspection: undefined });
   const { upload, unit, role, up } = mesh;
   try {
     const answer = await look_into({ file: upload!, unit, role, up });
@@ -50,6 +51,32 @@ async function measure(mesh: MeshDraft): Promise<void> {
     amend(mesh, { sizes, complaint, is_measuring: false });
   }
 }
+
+async function inspect(mesh: MeshDraft): Promise<void> {
+  const { questions, upload, unit, up } = mesh;
+  try {
+    const inspection = await inspect_mesh({ file: upload!, unit, up });
+    if (questions === mesh.questions) amend(mesh, { inspection });
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (questions === mesh.questions) amend(mesh, { complaint: wording(error.complaint) });
+  }
+}
+
+function defects(of: MeshDraft): TemplateResult {
+  if (!of.inspection)
+    return html`<button type="button" @click=${() => void inspect(of)}>List every defect of the mesh</button>`;
+  return html`<h4>Every defect of the mesh</h4>
+    ${
+      of.inspection.defects.length
+        ? html`<ul>
+            ${of.inspection.defects.map(defect)}
+          </ul>`
+        : html`<p>None.</p>`
+    }`;
+}
+
+const defect = ({ text }: Inspection["defects"][number]): TemplateResult => html`<li>${text}</li>`;
 
 /** How large the mesh would be in each unit: that makes the choice. */
 function sizes_of({ asks, choices = [] }: Complaint): [string, string][] {
@@ -104,6 +131,7 @@ function about(of: MeshDraft, taken: Taken, tell_more: TellMore): TemplateResult
         : nothing
     }
     ${of.complaint ? html`<p class="alarm" role="alert">${of.complaint}</p>` : nothing}
+    ${of.upload && !of.is_measuring && (of.complaint || of.answer) ? defects(of) : nothing}
     ${
       of.upload && (of.unit || of.answer)
         ? html`<h4>What it shows</h4>

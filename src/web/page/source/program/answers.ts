@@ -207,6 +207,7 @@ export interface Answers {
   common?: AnswerParts;
   explain?: Explanation;
   gauge?: Gauge;
+  inspection?: Inspection;
   list?: Catalogue;
   plan?: Plan;
 }
@@ -631,6 +632,83 @@ export interface Remark {
   severity: Severity;
   /**
    * Whole sentences.
+   */
+  text: string;
+}
+/**
+ * The answer of `gauge --inspect FILE --json`: what a mesh is like as it stands.
+ */
+export interface Inspection {
+  schema: "brimwright.inspection/1";
+  /**
+   * The file, as it was named.
+   */
+  source: string;
+  /**
+   * Of the file's numbers; places are in it.
+   */
+  unit: string;
+  /**
+   * All of them.
+   */
+  facets: number;
+  /**
+   * Pieces of surface that hang together by edges.
+   */
+  shells: number;
+  /**
+   * Each edge has two facets, equal corners being one.
+   */
+  closed: boolean;
+  /**
+   * Facets show the same side as their neighbours.
+   */
+  facing_consistently: boolean;
+  /**
+   * With a facet on one side only.
+   */
+  open_edges: number;
+  /**
+   * Closed lines of open edges, small gaps and slits being closed.
+   */
+  rims: number;
+  widest_rim?: WidestRim;
+  /**
+   * One of each kind that was found.
+   */
+  defects: MeshDefect[];
+}
+export interface WidestRim {
+  /**
+   * The diagonal of its box.
+   */
+  width_mm: number;
+  /**
+   * The mean of its corners, in the file's own numbers and axes.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  middle: number[];
+}
+export interface MeshDefect {
+  /**
+   * In two words, such as "open edges".
+   */
+  kind: string;
+  /**
+   * How many there are.
+   */
+  count: number;
+  /**
+   * Where the first is, in the file's own numbers and axes.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  first_at: number[];
+  /**
+   * The same for people.
    */
   text: string;
 }

@@ -1,5 +1,5 @@
 // What the program is asked, and what it says: every figure on the page comes through here.
-import type { CatalogueMould, Explanation, Fat, Gauge, Plan } from "./answers";
+import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, Plan } from "./answers";
 import { http } from "./http";
 import type { Document } from "./json";
 import type { Transport } from "./transport";
@@ -157,6 +157,10 @@ export interface MouldQuestion {
   "below-brim"?: string;
   depth?: string[];
 }
+
+/** Every defect of a mesh, before or after it is measured. */
+export const inspect_mesh = (question: MouldQuestion): Promise<Inspection> =>
+  posted<Inspection>("/api/gauge", { ...question, inspect: true });
 
 export const ask_gauge = (question: MouldQuestion): Promise<Gauge> => posted<Gauge>("/api/gauge", question);
 
