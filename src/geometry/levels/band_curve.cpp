@@ -22,7 +22,7 @@ void require_gapless(const std::vector<LevelBand>& bands) {
 
 BandCurve::BandCurve(std::vector<LevelBand> bands) : bands_(std::move(bands)) {
   require_gapless(bands_);
-  start_.push_back(Volume());
+  start_.emplace_back();
   for (const LevelBand& band : bands_) {
     start_.push_back(start_.back() + band.contents(band.top));
   }

@@ -78,7 +78,7 @@ Level FacetCurve::level_at_brim() const {
     moment += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
   }
   double volume = static_cast<double>(area) * height_ - static_cast<double>(moment);
-  double surface = static_cast<double>(area);
+  auto surface = static_cast<double>(area);
   for (const Facet& f : facets_) {
     if (ends_lower(f) || f.z1 >= height_) continue;
     const Level level = below(f, height_);

@@ -49,7 +49,6 @@ class LevelSums {
   std::size_t add_crossing(const FacetColumns& columns, std::size_t i, std::size_t k);
   void settle();
 
-  double height_;
   std::vector<double> wanted_;
   std::vector<double> depths_;        // within the solid, ascending, and then infinities
   std::vector<std::uint32_t> first_;  // for each cell of heights, the first depth not below it
