@@ -170,7 +170,7 @@ Level FacetCurve::at(double depth, const Bins& bins) const {
 }
 
 std::vector<Level> FacetCurve::at(const std::vector<double>& depths) const {
-  LevelSums sums(depths, height_);
+  LevelSums sums(depths);
   FacetColumns columns;
   std::size_t count = 0;
   for (const Facet& f : facets_) {

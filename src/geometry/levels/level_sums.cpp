@@ -52,8 +52,7 @@ void FacetColumns::set(std::size_t i, double low, double middle, double high, do
   upper[i] = own_area / ((high - middle) * (high - low));
 }
 
-LevelSums::LevelSums(const std::vector<double>& depths, double height)
-    : wanted_(depths), depths_(depths) {
+LevelSums::LevelSums(const std::vector<double>& depths) : wanted_(depths), depths_(depths) {
   std::sort(depths_.begin(), depths_.end());
   const std::size_t cells = cells_for_each_depth * depths_.size();
   if (!depths_.empty() && depths_.back() > 0) {

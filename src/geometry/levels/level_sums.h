@@ -30,7 +30,7 @@ struct FacetColumns {
 class LevelSums {
  public:
   /// Depths from 0 to the height, in any order.
-  LevelSums(const std::vector<double>& depths, double height);
+  explicit LevelSums(const std::vector<double>& depths);
 
   /// Heights count from the solid's lowest point; facets begin below its height.
   void add(const FacetColumns& columns, std::size_t count);
