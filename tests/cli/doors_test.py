@@ -6,6 +6,7 @@ libraries stay where they belong; what another room uses knows no options of the
 themselves are tried on a small house with each fault built in.
 """
 
+import glob
 import os
 import re
 import sys
@@ -154,9 +155,22 @@ def test_of_the_checks():
         assert any(said in fault for fault in found), (said, found)
 
 
+def lost_places(root):
+    """What DEVELOPERS.md names in the house, `room/file`, and nobody finds there."""
+    with open(os.path.join(root, "DEVELOPERS.md")) as file:
+        named = re.findall(r"`((?:src/|tests/)?[a-z]+(?:/[a-z_]+)+)(?:\.[a-z]+)?`", file.read())
+    roofs = ("", "src", "src/web", "tests")
+    return [f"DEVELOPERS.md: {name} is not there" for name in sorted(set(named))
+            if not any(glob.glob(os.path.join(root, roof, name + "*")) for roof in roofs)], len(named)
+
+
 def main():
     test_of_the_checks()
     faults, lines = faults_of(os.path.join(sys.argv[1], "src"))
+    lost, named = lost_places(sys.argv[1])
+    faults += lost
+    if named < 50:
+        faults.append(f"DEVELOPERS.md: only {named} places were found in it: are they written as before?")
     if lines < 1000:
         faults.append(f"only {lines} include lines were found under {sys.argv[1]}/src: is the path right?")
     print("\n".join(faults) or f"{lines} include lines keep to the doors")
