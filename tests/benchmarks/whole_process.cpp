@@ -51,7 +51,11 @@ Spent spent_by(const std::string& program, const std::vector<std::string>& words
     for (const auto& word : words) line += " " + word;
     throw std::runtime_error("failed: " + line);
   }
-  return {took.count(), static_cast<double>(usage.ru_maxrss) / 1024};
+  // A program begins with the peak of who started it.
+  rusage own{};
+  must_be_nought(getrusage(RUSAGE_SELF, &own) == 0 ? 0 : errno, "getrusage");
+  const bool is_its_own = usage.ru_maxrss > own.ru_maxrss;
+  return {took.count(), is_its_own ? static_cast<double>(usage.ru_maxrss) / 1024 : 0};
 }
 
 void write_file(const std::filesystem::path& path, const std::string& bytes) {

@@ -7,7 +7,7 @@
 /// What a program took from its start to its end, as the kernel counts it.
 struct Spent {
   double milliseconds = 0;  // by the clock
-  double peak_mib = 0;      // of memory
+  double peak_mib = 0;      // of memory; 0 where it is not known, being below this process's own
 };
 
 /// Runs `program` with these words, its output thrown away. std::runtime_error if it cannot be
