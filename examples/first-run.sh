@@ -10,6 +10,6 @@ cmake --build --preset release --target brimwright >&2
 
 program=.build/release/src/cli/brimwright
 echo
-"$program" plan examples/spring_order.run.json
+"$program" plan examples/spring_cups.run.json
 echo
 echo "The program is $program; try: $program --help"

@@ -9,11 +9,15 @@
 room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
         quantity question rate reading remark rounded_text rounding share share_of shown_text
-        stream_writing temperature unfinished_files user_error usual_measures water weight_text
+        spelling stream_writing temperature unfinished_files user_error usual_measures water weight_text
         working wording written_number)
 
 room(sandbox
   DOORS helper_program job_bytes limited_work)
+
+room(schemas
+  USES units
+  DOORS kinds tidying)
 
 room(geometry USES units sandbox)
 room(geometry/surface
@@ -51,32 +55,32 @@ room(geometry/packing
   DOORS packing)
 
 room(moulds
-  USES units geometry
+  USES units schemas geometry
   DOORS casting_box fit library mesh_cavity mesh_memory mould mould_file mould_solid
         mould_workings)
 room(chemistry
-  USES units
+  USES units schemas
   DOORS alkali alkali_data alkali_names batter_density density_workings fat fat_density fats
         formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
         inci_name least_batch liquid_water lye_need lye_workings name_words proportions
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
-  USES units geometry moulds chemistry
+  USES units schemas geometry moulds chemistry
   DOORS cost cut embed_solid fill_level lye_pot piece plan run shared_pot tally tips topping
         usual_bench weighed_lye weighing workings)
 room(runs
-  USES units geometry moulds chemistry planning
-  DOORS level_reading run_file)
+  USES units schemas geometry moulds chemistry planning
+  DOORS level_reading named_files run_file)
 room(reports
   USES units sandbox geometry moulds chemistry planning
   DOORS bench_sheet catalogue_report drawing gauge_report inspection_report label_report
         made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
         sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
-  USES units geometry moulds chemistry planning runs reports
+  USES units schemas geometry moulds chemistry planning runs reports
   DOORS requests service)
 room(desk
-  USES units moulds service
+  USES units schemas moulds service
   DOORS answers desk reception request workspace)
 room(web
   USES units moulds service desk

@@ -123,7 +123,7 @@ void refuse_acid_of_salt(const Additive& additive, const Counted& counted) {
                   "counts " + counted.in_words() + " in \"" + additive.name +
                       "\", a salt whose acid has taken its alkali already; too much here makes "
                       "the soap lye-heavy",
-                  "leave \"acid\" out; if an acid is in it too, let the name say so");
+                  "leave this out; if an acid is in it too, let the name say so");
 }
 
 bool check_strength(const Additive& additive, const Fields& fields, const Counted& counted) {
@@ -213,7 +213,7 @@ std::string acid_hint_in_words(std::string_view name) {
 }
 
 void read_acid_into(Additive& additive, const Fields& entry) {
-  const std::string key = "acid";
+  const std::string key = "contains_acid";
   if (!entry.has(key)) {
     refuse_missing(additive, entry.place(key));
     return;

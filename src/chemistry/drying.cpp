@@ -24,16 +24,17 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
   if (weighings.size() < 3)
     throw UserError(drying.place("weighings"),
                     "holds " + std::to_string(weighings.size()) + " of the 3 weighings needed",
-                    "weigh the piece at least three times in its cure, or state \"finally_lost\" "
-                    "and \"time_constant\"");
+                    "weigh the piece at least three times in its cure, or state " +
+                        drying.quoted("water_lost_in_the_end") + " and " +
+                        drying.quoted("time_to_63_percent"));
   return weighings;
 }
 
 DryingLaw read_law(const Fields& drying) {
-  const DryingLaw law{drying.share("finally_lost", Share(), whole),
-                      in_days(drying.duration("time_constant"))};
+  const DryingLaw law{drying.share("water_lost_in_the_end", Share(), whole),
+                      in_days(drying.duration("time_to_63_percent"))};
   if (!(law.time_constant_days > 0))
-    throw UserError(drying.place("time_constant"), "is zero",
+    throw UserError(drying.place("time_to_63_percent"), "is zero",
                     "give the days after which 63 % of the water that leaves is gone");
   return law;
 }
@@ -49,9 +50,11 @@ std::optional<Drying> read_drying(const Fields& formula) {
   if (!formula.has("cure"))
     throw UserError(formula.place("cure"), "is missing",
                     "say how long the soap cures, such as \"35 days\": \"drying\" needs it");
-  if (fields->has("weighings") && (fields->has("finally_lost") || fields->has("time_constant")))
+  if (fields->has("weighings") &&
+      (fields->has("water_lost_in_the_end") || fields->has("time_to_63_percent")))
     throw UserError(fields->place(), "says the drying twice",
-                    "give either \"weighings\", or \"finally_lost\" with \"time_constant\"");
+                    "give either \"weighings\", or " + fields->quoted("water_lost_in_the_end") +
+                        " with " + fields->quoted("time_to_63_percent"));
   const Drying drying =
       fields->has("weighings") ? Drying(read_weighings(*fields)) : Drying(read_law(*fields));
   fields->refuse_unknown();

@@ -127,7 +127,8 @@ Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& tabl
   throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
                   meant ? "did you mean \"" + *meant + "\"?"
                         : "name one of the shipped fats, such as \"olive\" or \"coconut\", or "
-                          "describe your own in a file that \"fats_from\" names");
+                          "describe your own in a file that " +
+                              fields.spelling().quoted("/own_fats") + " names");
 }
 
 FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {

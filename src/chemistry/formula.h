@@ -8,6 +8,7 @@
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/share.h"
+#include "units/spelling.h"
 #include "units/temperature.h"
 #include "units/user_error.h"
 
@@ -109,6 +110,7 @@ struct Additive {
 /// The composition of a batter by share of its fats.
 struct Formula {
   std::string file;
+  Spelling spelling = {};  // of the file's keys
   std::string name;
   std::vector<FormulaFat> fats;  // shares sum to one
   Share superfat;                // lye reduction, on everything that is fat

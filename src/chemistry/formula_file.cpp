@@ -9,6 +9,7 @@
 #include "chemistry/proportions.h"
 #include "chemistry/supplied_values.h"
 #include "chemistry/user_fats.h"
+#include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -102,9 +103,9 @@ FormulaAlkali read_alkali(const Fields& entry) {
   FormulaAlkali alkali{};
   alkali.alkali = entry.choice("alkali", {"NaOH", "KOH"}) == "NaOH" ? Alkali::sodium_hydroxide
                                                                     : Alkali::potassium_hydroxide;
-  alkali.saponifies = entry.share("saponifies", Share(), whole);
+  alkali.saponifies = entry.share("share", Share(), whole);
   if (!(alkali.saponifies > Share()))
-    throw UserError(entry.place("saponifies"), "is 0 %", "leave out an alkali that does nothing");
+    throw UserError(entry.place("share"), "is 0 %", "leave out an alkali that does nothing");
   // KOH is sold from 85 % on (USP, data/lye.json); below 80 % it must be a ready-made solution,
   // whose water would go uncounted.
   refuse_bare_purity(entry);
@@ -229,13 +230,14 @@ void refuse_oil_not_there(const Formula& formula, const Proportions& per_fat, co
 }  // namespace
 
 Formula read_formula(const Fields& fields, const FatTable& table) {
-  fields.may_hold({"$schema", "schema", "name", "note", "fats_from", "fats", "superfat", "alkali",
+  fields.of(schemas::formula());
+  fields.may_hold({"$schema", "schema", "name", "note", "own_fats", "fats", "superfat", "alkali",
                    "water", "pour_temperature", "additives", "fragrances", "colours", "liquids",
                    "measured_density", "cure", "water_lost_in_cure", "drying"});
   (void)fields.optional_text("$schema");
-  (void)fields.choice("schema", {"brimwright.formula/1"});
   Formula formula;
   formula.file = fields.file();
+  formula.spelling = fields.spelling();
   formula.name = fields.name("name");
   formula.note = fields.optional_text("note").value_or("");
   (void)fats_file_named_in(fields);

@@ -6,7 +6,7 @@
 
 namespace brimwright::chemistry {
 
-/// Reads a formula (schema brimwright.formula/1). UserError with file and field for anything wrong
+/// Reads a formula (schema brimwright.formula/2, or 1). UserError with file and field for anything wrong
 /// or missing: shares that do not sum to 100 % (with the figure), no superfat, superfat outside 0
 /// to 30 %, lye strength above 50 % or below 15 %, a saponification value that is really a NaOH
 /// value, or so far above what is known of its fat that the soap would be lye-heavy
@@ -16,7 +16,7 @@ namespace brimwright::chemistry {
 /// liquids that leave the lye too little water.
 ///
 /// Fats are those of `table`: with the maker's own where the formula names a file of them
-/// ("fats_from"), which the caller has read.
+/// ("own_fats"), which the caller has read.
 Formula read_formula(const Fields& fields, const FatTable& table = shipped_table());
 
 }  // namespace brimwright::chemistry

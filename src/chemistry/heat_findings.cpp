@@ -33,7 +33,8 @@ std::optional<Surroundings> read_surroundings(const Fields& bench) {
 void refuse_limit_without_temperatures(const HeatQuestion& question, const Fields& bench) {
   if (!question.batter_limit || (question.lye_used_at && question.fats_at)) return;
   const std::string missing = question.lye_used_at ? "fats_at" : "lye_used_at";
-  throw UserError(bench.place(missing), "is missing, and \"batter_limit\" cannot be judged",
+  throw UserError(bench.place(missing),
+                  "is missing, and " + bench.quoted("batter_below") + " cannot be judged",
                   "give the temperatures of the lye and of the fats when they meet");
 }
 
@@ -172,12 +173,12 @@ bool HeatQuestion::is_lye_chilled() const {
 
 HeatQuestion read_heat_question(const Fields& bench) {
   HeatQuestion question;
-  question.lye_made_at = optional_temperature(bench, "lye_made_at", -10, 45);
+  question.lye_made_at = optional_temperature(bench, "room_at", -10, 45);
   question.water_at = optional_temperature(bench, "water_at", 0, 95);
   if (bench.has("ice_share")) question.ice_share = bench.share("ice_share", Share(), whole);
   question.lye_used_at = optional_temperature(bench, "lye_used_at", -20, 100);
   question.fats_at = optional_temperature(bench, "fats_at", -20, 100);
-  question.batter_limit = optional_temperature(bench, "batter_limit", 0, 100);
+  question.batter_limit = optional_temperature(bench, "batter_below", 0, 100);
   question.cooled_in = read_surroundings(bench);
   bench.refuse_unknown();
   refuse_limit_without_temperatures(question, bench);

@@ -6,6 +6,7 @@
 #include "chemistry/fats.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/theoretical_value.h"
+#include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/reading.h"
 
@@ -206,7 +207,7 @@ void refuse_what_is_no_fat(const Fields& entry, std::string_view key, const std:
   refuse_alkali(name, entry.place(key));
   if (const auto acid = acid_hint(name); acid && acid->is_chemical)
     throw UserError(entry.place(key), "\"" + name + "\" is an acid and no fat",
-                    "list it under a formula's \"additives\" with its \"acid\"");
+                    "list it under a formula's \"additives\" with its \"contains_acid\"");
 }
 
 void read_names(const Fields& entry, Fat& fat) {
@@ -276,7 +277,7 @@ Fat read_fat(const Fields& entry) {
 
 std::vector<Fat> read_user_fats(const Fields& file) {
   (void)file.optional_text("$schema");
-  (void)file.choice("schema", {"brimwright.fats/1"});
+  file.of(schemas::fats());
   (void)file.optional_text("note");
   std::vector<Fat> fats;
   for (const Fields& entry : file.objects("fats")) {
@@ -295,7 +296,8 @@ std::vector<Fat> read_user_fats(const Fields& file) {
 }
 
 std::optional<std::string> fats_file_named_in(const Fields& formula) {
-  return formula.optional_text("fats_from");
+  formula.of(schemas::formula());
+  return formula.optional_text("own_fats");
 }
 
 }  // namespace brimwright::chemistry

@@ -21,7 +21,7 @@ namespace brimwright::chemistry {
 /// both; whether it can be used at all, the formula that names the fat decides.
 std::vector<Fat> read_user_fats(const Fields& file);
 
-/// The file of own fats that a formula names ("fats_from"), as written there: a path relative to
+/// The file of own fats that a formula names ("own_fats"), as written there: a path relative to
 /// the formula, which the caller resolves.
 std::optional<std::string> fats_file_named_in(const Fields& formula);
 

@@ -24,9 +24,9 @@ constexpr auto examples =
     "  brimwright list moulds\n"
     "  brimwright gauge moulds/low_bowl.json\n"
     "  brimwright gauge cup.stl --unit mm --role cavity --depth \"30 mm\"\n"
-    "  brimwright plan examples/spring_order.run.json\n"
-    "  brimwright plan examples/spring_order.run.json --sell 40 --json\n"
-    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf\n"
+    "  brimwright plan examples/spring_cups.run.json\n"
+    "  brimwright plan examples/spring_cups.run.json --sell 40 --json\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf\n"
     "\n"
     "Each command has its own --help. Quantities carry their unit: \"5 mm\", \"2 1/4 in\",\n"
     "\"2 oz\" (mass), \"2 fl oz\" (US volume), \"49 °C\".\n"
@@ -55,11 +55,11 @@ constexpr auto plan_examples =
     "decoration, dust, and the material cost of a piece.\n"
     "\n"
     "Examples\n"
-    "  brimwright plan examples/spring_order.run.json\n"
-    "  brimwright plan examples/spring_order.run.json --sell 60\n"
-    "  brimwright plan examples/spring_order.run.json --picture pour.svg\n"
-    "  brimwright plan examples/spring_order.run.json --piece piece.svg --piece piece.glb\n"
-    "  brimwright plan examples/spring_order.run.json --label label.txt\n"
+    "  brimwright plan examples/spring_cups.run.json\n"
+    "  brimwright plan examples/spring_cups.run.json --sell 60\n"
+    "  brimwright plan examples/spring_cups.run.json --picture pour.svg\n"
+    "  brimwright plan examples/spring_cups.run.json --piece piece.svg --piece piece.glb\n"
+    "  brimwright plan examples/spring_cups.run.json --label label.txt\n"
     "  brimwright plan examples/plain_bars.run.json --weighed \"base NaOH 140 g\" --purity \"NaOH "
     "97 "
     "%\"\n"
@@ -72,10 +72,10 @@ constexpr auto sheet_examples =
     "HTML goes to standard output. Print at 100 %, not \"fit to page\".\n"
     "\n"
     "Examples\n"
-    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf\n"
-    "  brimwright sheet examples/spring_order.run.json --pdf spring.pdf --paper Letter\n"
-    "  brimwright sheet examples/spring_order.run.json --pdf second.pdf --batch 2\n"
-    "  brimwright sheet examples/spring_order.run.json --sell 60 > spring.html\n";
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf --paper Letter\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf second.pdf --batch 2\n"
+    "  brimwright sheet examples/spring_cups.run.json --sell 60 > spring.html\n";
 
 constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer alone. It works in the\n"
@@ -96,12 +96,22 @@ constexpr auto list_examples =
     "  brimwright list fats coconut\n"
     "  brimwright list tips\n";
 
+constexpr auto tidy_examples =
+    "FILE is a run, a formula, a mould or a file of tips. Keys that have another name today are\n"
+    "renamed, and everything else stays as you wrote it. A file with a mistake in it is not\n"
+    "touched, and then no other is either.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright tidy may.run.json\n"
+    "  brimwright tidy *.json moulds/*.json\n";
+
 /// What the words on the command line come to.
 struct Words {
   service::GaugeRequest gauge;
   service::PlanRequest plan;
   service::ListRequest list;
   service::SheetRequest sheet;
+  service::TidyRequest tidy;
   OutputWords files;
   web::ServerSettings server;
   std::vector<std::string> library;
@@ -281,6 +291,14 @@ CLI::App* add_serve(CLI::App& app, Words& words) {
   return serve;
 }
 
+CLI::App* add_tidy(CLI::App& app, Words& words) {
+  CLI::App* tidy = app.add_subcommand("tidy", "rewrite files in today's version of their format");
+  tidy->add_option("FILE", words.tidy.files, "a file to rewrite; repeatable")->required();
+  add_library(*tidy, words);
+  tidy->footer(tidy_examples);
+  return tidy;
+}
+
 /// Whatever stands in names and files, it is one line and no terminal obeys it.
 void complain(std::ostream& err, const std::string& line) { err << on_one_line(line) << "\n"; }
 
@@ -352,6 +370,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   const CLI::App* plan = add_plan(app, words);
   const CLI::App* sheet = add_sheet(app, words);
   add_list(app, words);
+  const CLI::App* tidy = add_tidy(app, words);
   const CLI::App* serve = add_serve(app, words);
   // Started by serve for itself; nothing that anybody types, so no help shows it.
   const CLI::App* worker = app.add_subcommand(web::worker_word)->group("");
@@ -375,6 +394,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   if (gauge->parsed()) request.what = words.gauge;
   if (plan->parsed()) request.what = words.plan;
   if (sheet->parsed()) request.what = words.sheet;
+  if (tidy->parsed()) request.what = words.tidy;
   return status_of(
       err, [&] { return answered(std::move(request), words, shipped, out, err, progress); });
 }

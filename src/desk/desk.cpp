@@ -2,6 +2,7 @@
 
 #include "desk/answers.h"
 #include "desk/request_reading.h"
+#include "schemas/tidying.h"
 #include "units/fields.h"
 #include "units/question.h"
 
@@ -104,6 +105,17 @@ HttpAnswer refused(const service::Reply& reply) {
   return complaint(422, reply.wanting, reply.complaint, {reply.asks, reply.choices});
 }
 
+/// What the page gets of a file: of the version of its schema before today's, what `tidy` would
+/// make of it, which is written with the first change. A text that is no file of this program
+/// stays.
+std::string in_todays_words(const std::string& text, const std::string& name) {
+  try {
+    return schemas::tidied(text, name).text;
+  } catch (const UserError&) {
+    return text;
+  }
+}
+
 }  // namespace
 
 Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
@@ -182,7 +194,7 @@ DeskAnswer Desk::read(const DeskRequest& request, Budget) const {
   const auto document = workspace_.document(name);
   return {json_answer({{"file", name},
                        {"version", document.version},
-                       {"text", document.text},
+                       {"text", in_todays_words(document.text, name)},
                        {"shipped", document.is_shipped}})};
 }
 
@@ -198,7 +210,7 @@ DeskAnswer Desk::save(const DeskRequest& request, Budget) const {
   Json json = {{"file", name}, {"version", nullptr}, {"text", nullptr}};
   if (saved.present) {
     json["version"] = saved.present->version;
-    json["text"] = saved.present->text;
+    json["text"] = in_todays_words(saved.present->text, name);
   }
   if (saved.is_saved) return {json_answer(json)};
   const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",

@@ -1,5 +1,7 @@
 #include "desk/renaming.h"
 
+#include "schemas/kinds.h"
+#include "schemas/tidying.h"
 #include "units/guarded_json.h"
 #include "units/user_error.h"
 
@@ -53,7 +55,7 @@ struct Move {
     if (!json.is_object()) return;
     for (auto& [key, value] : json.items()) {
       static constexpr std::array<std::string_view, 5> naming = {"mould", "formula", "file",
-                                                                 "fats_from", "tips_from"};
+                                                                 "own_fats", "own_tips"};
       const bool names_file = std::find(naming.begin(), naming.end(), key) != naming.end();
       if (names_file && value.is_string())
         value = renamed(value.get<std::string>());
@@ -70,7 +72,10 @@ std::string named_from(const std::string& text, const std::string& from, const s
   Json json = parsed_json(text, to);
   if (json.is_object()) json.erase("$schema");
   Move{from, to, library}.rename_in(json);
-  return json.dump(2) + "\n";
+  const bool is_run = json.is_object() && json.value("schema", Json()) == schemas::run().today();
+  if (!is_run) return json.dump(2) + "\n";
+  json.erase("id");
+  return schemas::with_id(json.dump(2) + "\n", schemas::new_id(), to);
 }
 
 }  // namespace brimwright::desk

@@ -21,12 +21,13 @@ std::string listed_by_group(const std::vector<HollowGroup>& groups) {
 /// Which hollows are filled must be said where they differ: a run is of one kind of piece.
 void choose_group(MeshCavities& cavities, const Fields& fields) {
   const auto groups = static_cast<std::int64_t>(cavities.groups.size());
-  if (fields.has("group")) {
-    cavities.used = static_cast<std::size_t>(fields.whole_number("group", 1, groups)) - 1;
+  if (fields.has("cavity_size_number")) {
+    cavities.used =
+        static_cast<std::size_t>(fields.whole_number("cavity_size_number", 1, groups)) - 1;
     return;
   }
   if (groups > 1)
-    throw UserError(fields.place("group"),
+    throw UserError(fields.place("cavity_size_number"),
                     "is missing, and the mesh has hollows of different sizes (" +
                         listed_by_group(cavities.groups) + ")",
                     "give the number of those that are filled");
@@ -35,7 +36,7 @@ void choose_group(MeshCavities& cavities, const Fields& fields) {
 /// The key under "mesh" that says a member: a direction that leans has one of its own.
 std::string key_of(const Answer& answer) {
   if (answer.member == "on-board") return "on_board";
-  return answer.member == "up" && answer.value.find(',') != std::string::npos ? "leaning_up"
+  return answer.member == "up" && answer.value.find(',') != std::string::npos ? "straight_up"
                                                                               : answer.member;
 }
 
@@ -72,8 +73,8 @@ MeshCavities measured_as_said(const std::string& path, const SurveyWishes& wishe
 UserTerms terms_of_mesh(const Fields& fields) {
   return {.place = [fields](const std::string& member) { return fields.place(key_of({member})); },
           .say =
-              [](const Answer& answer) {
-                const std::string key = "\"" + key_of(answer) + "\": ";
+              [fields](const Answer& answer) {
+                const std::string key = fields.quoted(key_of(answer)) + ": ";
                 return key + (answer.value.empty() ? "true" : "\"" + answer.value + "\"");
               },
           .one = "key",
@@ -87,15 +88,15 @@ MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
     wishes.reading.unit = geometry::length_unit(*unit, fields.place("unit"));
   if (const auto up = fields.optional_text("up"))
     wishes.reading.up = geometry::axis(*up, fields.place("up"));
-  if (const auto leaning = fields.optional_text("leaning_up"))
-    wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("leaning_up"));
+  if (const auto leaning = fields.optional_text("straight_up"))
+    wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("straight_up"));
   if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
   if (wishes.on_board && wishes.role != Role::body)
     throw UserError(fields.place("on_board"),
                     "goes with a mould's body, not with a " + name_of(*wishes.role),
                     "leave it out, or give the role \"body\"");
   const std::string path = library.resolve(fields.text("file"), fields.place("file"));
-  fields.has("group");
+  fields.has("cavity_size_number");
   fields.refuse_unknown();
   MeshCavities cavities = measured_as_said(path, wishes, library, fields);
   choose_group(cavities, fields);

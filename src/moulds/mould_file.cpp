@@ -8,6 +8,7 @@
 #include "moulds/shape_reading.h"
 #include "moulds/usual_moulds.h"
 #include "moulds/water_weighing.h"
+#include "schemas/kinds.h"
 #include "units/printing.h"
 
 #include <cmath>
@@ -188,10 +189,10 @@ int count(const Fields& fields, const char* key) {
 }
 
 Heading read_heading(const Fields& fields) {
+  fields.of(schemas::mould());
   fields.may_hold({"$schema", "schema", "name", "note", "cavities", "owned", "unmould_after",
                    "bends", "shape", "mesh", "water"});
   fields.optional_text("$schema");  // for editors
-  fields.choice("schema", {"brimwright.mould/1"});
   Heading heading{.name = fields.name("name"),
                   .note = fields.optional_text("note").value_or(""),
                   .cavities = {},

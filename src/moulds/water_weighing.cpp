@@ -13,15 +13,15 @@ namespace brimwright::moulds {
 namespace {
 
 WaterLine read_line(const Fields& fields) {
-  if (fields.is_text("to")) {
-    fields.choice("to", {"brim"});
+  if (fields.is_text("filled_to")) {
+    fields.choice("filled_to", {"brim"});
     return {};
   }
-  if (!fields.has("to"))
-    throw UserError(fields.place("to"), "is missing",
+  if (!fields.has("filled_to"))
+    throw UserError(fields.place("filled_to"), "is missing",
                     "say how far the water was filled: \"brim\", {\"depth\": \"30 mm\"} or "
                     "{\"below_brim\": \"5 mm\"}");
-  const Fields to = fields.object("to");
+  const Fields to = fields.object("filled_to");
   if (to.has("depth") == to.has("below_brim"))
     throw UserError(to.place(), "must hold either \"depth\" or \"below_brim\"",
                     "give the line's distance from the lowest point or from the brim");
@@ -81,20 +81,21 @@ Length WaterWeighing::depth_in(const geometry::LevelCurve& curve) const {
   const Length depth = from_brim ? height - line.distance : line.distance;
   // A mesh's height is a rounded number; a depth given as the whole height is the brim.
   if (depth > Length{} && depth <= height * (1 + 1e-4)) return std::min(depth, height);
-  throw UserError({place.file, place.field + (from_brim ? "/to/below_brim" : "/to/depth")},
+  throw UserError({line_place.file, line_place.field + (from_brim ? "/below_brim" : "/depth")},
                   in_mm(line.distance, 2) + (from_brim ? " below the brim" : " deep") +
                       " lies outside the cavity, which is " + in_mm(height, 2) + " deep",
                   "check the line and the mould's height");
 }
 
 WaterWeighing read_water(const Fields& fields) {
-  const auto filled = fields.choice("of", {"each cavity", "all cavities"});
+  const auto filled = fields.choice("weighed_in", {"each cavity", "all cavities"});
   WaterWeighing water{
       .temperature = read_temperature_of_water(fields),
       .line = read_line(fields),
       .filled = filled == "all cavities" ? Filled::all_cavities : Filled::each_cavity,
       .rounds = read_rounds(fields),
-      .place = fields.place()};
+      .place = fields.place(),
+      .line_place = fields.place("filled_to")};
   fields.has("confirmed");
   fields.refuse_unknown();
   if (const auto spread = water.spread())

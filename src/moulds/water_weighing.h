@@ -28,6 +28,7 @@ struct WaterWeighing {
   Filled filled = Filled::each_cavity;
   std::vector<Mass> rounds;  // at least one
   Place place;               // of the object "water", for complaints
+  Place line_place = {};     // of the line in it
 
   /// Mean of the rounds for one cavity, by the density of water (Kell 1975). Weighing in air reads
   /// 0.1 % low, far less than one can fill to a line by eye, and is not corrected.

@@ -151,7 +151,7 @@ class Gathering {
             "You ask for batches of at most " + counted(*wish.casts, pieces_) + ".");
     if (!wish.pieces) return;
     if (*wish.pieces < pieces_.per_cast)
-      throw UserError({run_.file, "/batch/pieces"},
+      throw UserError(run_.place("/batch/pieces"),
                       "asks for batches of " + std::to_string(*wish.pieces) +
                           (*wish.pieces == 1 ? " piece, and one" : " pieces, and one") +
                           " cast is cut into " + std::to_string(pieces_.per_cast),
@@ -207,7 +207,7 @@ class Gathering {
       return trials_.base(casts).batter / trials_.base_density();
     };
     of_batch({.what = "pot",
-              .where = {run_.file, "/pots/holds"},
+              .where = run_.place("/pots/holds"),
               .filled = [=](std::int64_t casts) { return base(casts) / room; },
               .words =
                   [=, this](std::int64_t casts) {
@@ -242,7 +242,7 @@ class Gathering {
     const Volume room = fullest_lye_jug * *run_.pots.lye_jug;
     of_batch(
         {.what = "lye jug",
-         .where = {run_.file, "/pots/lye_jug"},
+         .where = run_.place("/pots/lye_jug"),
          .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
          .words =
              [this](std::int64_t casts) {
@@ -263,7 +263,7 @@ class Gathering {
       return batter.weighing.batter / batter.density;
     };
     of_whipping({.what = "bowl",
-                 .where = {run_.file, "/pipe/bowl/holds"},
+                 .where = run_.place("/pipe/bowl/holds"),
                  .filled = [=](std::int64_t casts) { return whipped(casts) / room; },
                  .words =
                      [=, this](std::int64_t casts) {
@@ -285,7 +285,7 @@ class Gathering {
     };
     of_whipping(
         {.what = "open time",
-         .where = {run_.file, "/pipe/pace"},
+         .where = run_.place("/pipe/pace"),
          .filled =
              [=](std::int64_t casts) { return takes(casts) / static_cast<double>(open.count()); },
          .words =
@@ -383,7 +383,7 @@ class Gathering {
                      : "moulds with " + std::to_string(limits_.least) + " cavities or more");
     }
     if (most_because.ends_with('.')) most_because.pop_back();
-    throw UserError({run_.file, "/batch"},
+    throw UserError(run_.place("/batch"),
                     "no batch fits: it is of at least " + counted(limits_.least, pieces_) +
                         ", as " + limits_.least_because + ", and of at most " +
                         counted(limits_.most, pieces_) + ". " + most_because,

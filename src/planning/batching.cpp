@@ -185,7 +185,7 @@ std::vector<std::vector<std::int64_t>> dealt(const Pieces& pieces, std::int64_t 
 Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& limits) {
   const std::int64_t batches = fewest_batches(pieces, limits.most);
   if (batches > most_batches)
-    throw UserError({run.file, "/sell"},
+    throw UserError(run.place("/sell"),
                     "takes " + std::to_string(batches) + " batches of at most " +
                         std::to_string(limits.most * pieces.per_cast) + " pieces",
                     "plan at most " + std::to_string(most_to_sell(run, pieces, limits.most)) +
@@ -193,7 +193,7 @@ Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& li
   Batching batching{dealt(pieces, limits.most), batches};
   if (smallest(batching.fillings) < limits.least)
     throw UserError(
-        {run.file, "/sell"},
+        run.place("/sell"),
         std::to_string(pieces.make) + " pieces are made in batches of " +
             sizes_in_words(batching.fillings, pieces.per_cast) + ", and a batch is of at least " +
             std::to_string(limits.least * pieces.per_cast) + ": " + limits.least_because,

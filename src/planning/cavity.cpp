@@ -39,7 +39,7 @@ bool is_any_propped(const Run& run) {
 Cavity cavity_of(const Run& run) {
   const moulds::Mould& mould = run.pour.mould;
   Cavity cavity{.solid = standing_on_its_floor(moulds::solid_of(mould)),
-                .line = depth_of(run.pour.line, mould, {run.file, "/pour/line"}),
+                .line = depth_of(run.pour.line, mould, run.place("/pour/line")),
                 .middle = {}};
   cavity.middle = middle_of(cavity.solid);
   if (is_any_propped(run)) cavity.fine = moulds::solid_of(mould, fine_facets);

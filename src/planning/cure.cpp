@@ -110,8 +110,8 @@ CureFit fitted(const std::vector<CureWeighing>& weighings, const Place& where) {
       best = i;
   if (best == grid)
     throw UserError(where, "fall in a straight line, which does not show where they end",
-                    "weigh on for some weeks, until the loss slows down, or state \"finally_lost\" "
-                    "and \"time_constant\"");
+                    "weigh on for some weeks, until the loss slows down, or state what "
+                    "is lost in the end and how fast");
   if (best == 0)
     throw UserError(where, "lose all before the second one, which does not show how fast",
                     "add weighings of the first days");

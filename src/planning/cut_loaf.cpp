@@ -87,14 +87,14 @@ std::vector<double> shares_of_top(const Cavity& cavity, const CutTally& cut) {
 CutTally cut_tally(const Run& run, const Cavity& cavity, const std::vector<DecorationBody>& bodies,
                    const PourTally& pour, const std::vector<DecorationFit>& fits) {
   if (run.pipe && run.cut->top_planing > Length{})
-    throw UserError({run.file, "/cut/top_planing"}, "planes off what the topping is piped on",
+    throw UserError(run.place("/cut/top_planing"), "planes off what the topping is piped on",
                     "leave out \"top_planing\" or the topping");
   const auto layers = base_solids(run, cavity, pour);
   Volume solids;
   for (const auto& layer : layers) solids += geometry::enclosed_volume(layer);
   const Volume loaf = pour.batter.volume_each + pour.displaced;
-  CutTally cut = cut_of(*run.cut, layers, loaf / solids, {run.file, "/cut"},
-                        inclusions_of(bodies, pour, fits));
+  CutTally cut =
+      cut_of(*run.cut, layers, loaf / solids, run.place("/cut"), inclusions_of(bodies, pour, fits));
   cut.top = shares_of_top(cavity, cut);
   return cut;
 }

@@ -28,7 +28,7 @@ std::string in_full(Length length) { return trimmed(length / millimetre, 3) + " 
 constexpr Length hair = 1e-6 * millimetre;
 
 Place place_of(const Run& run, std::size_t index, const std::string& key) {
-  return {run.file, "/perch/" + std::to_string(index) + "/" + key};
+  return run.place("/decorations/" + std::to_string(index) + "/" + key);
 }
 
 Placement turned(const Turned& turn) {
@@ -319,7 +319,7 @@ DecorationFit fit_on_top(const Run& run, std::size_t index,
   const TriangleMesh solid = geometry::placed(*bodies[index].solid, turned(on_top.turned));
   const auto curve = curve_of(solid, bodies[index].volume);
   if (on_top.sinks >= curve.height())
-    throw UserError(place_of(run, index, "on_top/sinks"),
+    throw UserError(place_of(run, index, "on_top/pressed_in"),
                     "is " + in_mm(on_top.sinks) + ", but " + decoration.name + " is " +
                         in_mm(curve.height()) + " tall as it lies",
                     "give at most " + most_text(curve.height() - hair) + ", or bury it");

@@ -19,7 +19,7 @@ using geometry::operator-;
 using geometry::operator*;
 
 Place fill_place(const Run& run, std::size_t index) {
-  return {run.file, "/perch/" + std::to_string(index) + "/fill"};
+  return run.place("/decorations/" + std::to_string(index) + "/fill");
 }
 
 /// The solid and its mirror image above it, joined where the flat top of both was.

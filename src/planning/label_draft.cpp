@@ -30,9 +30,9 @@ std::optional<LightestPiece> lightest_piece(const Run& run, const Plan& plan) {
   const Mass about = plan.piece.cured.value_or(plan.piece.fresh);
   const Mass step = on_fine_scale(run.scales, about).step;
   if (!spread.weighed.empty())
-    return lightest_of(spread.weighed, step, {run.file, "/label/weighed"});
+    return lightest_of(spread.weighed, step, run.place("/label/weighed_pieces"));
   if (!plan.piece.cured) return std::nullopt;
-  const Place where{run.file, "/label"};
+  const Place where = run.place("/label");
   if (!plan.cut)
     return lightest_of(*plan.piece.cured, cured_for_each_depth(plan), spread, step, where);
   const Mass lightest = *plan.piece.bars[plan.piece.lightest_bar].cured;
@@ -112,11 +112,11 @@ void draft_net_quantity(LabelDraft& draft, const Run& run, const Plan& plan) {
     draft.remarks.push_back(
         {Severity::caution,
          "No net weight: the cured weight is not known. Give \"water_lost_in_cure\" or \"drying\" "
-         "in each formula, or weigh finished pieces (\"weighed\")."});
+         "in each formula, or weigh finished pieces."});
     return;
   }
   const LabelOrder& order = *run.label;
-  draft.net = net_quantity(order.market, draft.lightest->mass, order.e_mark, {run.file, "/label"});
+  draft.net = net_quantity(order.market, draft.lightest->mass, order.e_mark, run.place("/label"));
   draft.held = pieces_held(order, draft);
   check_what_she_states(order, draft);
   caution_on_pieces_not_as_planned(draft, plan, draft.remarks);

@@ -156,7 +156,7 @@ PouredCavity poured_cavity(const Run& run, const TriangleMesh& cavity, Length li
   if (layers.empty()) return {{{std::move(filled), Length{}, line}}, holding};
   std::vector<LayerPour> pours;
   for (const auto& layer : layers) pours.push_back({layer.volume_each, layer.propped});
-  return {layer_solids(cavity, pours, holding, {run.file, "/pour/layers"}), holding};
+  return {layer_solids(cavity, pours, holding, run.place("/pour/layers")), holding};
 }
 
 }  // namespace brimwright::planning

@@ -13,9 +13,9 @@
 namespace brimwright::planning {
 namespace {
 
-Place layers_place(const Run& run) { return {run.file, "/pour/layers"}; }
+Place layers_place(const Run& run) { return run.place("/pour/layers"); }
 Place layer_place(const Run& run, std::size_t layer, const std::string& field) {
-  return {run.file, "/pour/layers/" + std::to_string(layer) + "/" + field};
+  return run.place("/pour/layers/" + std::to_string(layer) + "/" + field);
 }
 
 bool is_rest(const Layer& layer) { return std::holds_alternative<LayerRest>(layer.amount); }
@@ -56,14 +56,14 @@ bool is_by_depth(const Run& run) {
 void require_sound_props(const Run& run) {
   const auto& layers = run.pour.layers;
   for (std::size_t i = 0; i < layers.size(); ++i) {
-    if (layers[i].propped) check(*layers[i].propped, layer_place(run, i, "propped/angle"));
+    if (layers[i].propped) check(*layers[i].propped, layer_place(run, i, "tilted/angle"));
     if (is_propped(layers[i]) && i > 0 && is_by_depth(run))
-      throw UserError(layer_place(run, i, "propped"),
+      throw UserError(layer_place(run, i, "tilted"),
                       "leaves open where the depth of a layer over another is measured",
                       "give the layers as mass or as parts");
   }
   if (is_propped(layers.back()))
-    throw UserError(layer_place(run, layers.size() - 1, "propped"),
+    throw UserError(layer_place(run, layers.size() - 1, "tilted"),
                     "cannot be for the last layer, which is poured level to the pour line",
                     "pour another, level layer over it");
 }

@@ -66,8 +66,8 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
          "a pour line " + trimmed(*spread.pour_line / millimetre, 2) + " mm low");
   if (!(lightest.mass < cured))
     throw UserError(where, "does not say how much the pieces differ",
-                    "weigh three finished pieces (\"weighed\"), or state \"spread\" or "
-                    "\"pour_line\", above zero: no two pieces weigh the same");
+                    "weigh three finished pieces, or state a spread or how far off the pour line "
+                    "may be, above zero: no two pieces weigh the same");
   take(scale_step / 2, "half the scale's step");
   refuse_no_piece(lightest, where);
 }

@@ -284,7 +284,7 @@ std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& soli
   return shown_by(solids, foot_mm, memory);
 } catch (const geometry::TooManyLayers&) {
   throw UserError(
-      {run.file, "/dust"},
+      run.place("/dust"),
       "goes by the surface, and the piece's solids have too many facets over each other",
       "simplify the mesh of the decoration, or give the dust \"per_piece\"");
 }
@@ -294,7 +294,7 @@ std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& soli
 Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
                   MeasureMemory* memory) {
   if (!model.is_topping_shape_known)
-    throw UserError({run.file, "/dust"},
+    throw UserError(run.place("/dust"),
                     "goes by the surface, and trials alone do not say the topping's shape",
                     "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
   // Of what lies below the foot only its surface matters: a thin slab shows and hides as well.
@@ -332,7 +332,7 @@ void require_moves_over_the_cup(const Run& run, const Cavity& cavity) {
   const double half_bead =
       std::sqrt(beads.swell / pi * (geometry::area_of(beads.tip.opening) / square_millimetre));
   for (std::size_t i = 0; i < beads.moves.size(); ++i) {
-    const Place where{run.file, "/pipe/beads/moves/" + std::to_string(i)};
+    const Place where = run.place("/pipe/beads/moves/" + std::to_string(i));
     if (const auto* straight = std::get_if<geometry::StraightBead>(&beads.moves[i])) {
       if (straight->length / millimetre > 2 * opening.half_x + 1e-9 ||
           std::abs(straight->aside / millimetre) + half_bead > opening.half_y + 1e-9)

@@ -49,8 +49,7 @@ void dust(Plan& plan, const Run& run, const Measured& measured) {
 
 void share_bottles(Plan& plan, const Run& run) {
   for (std::size_t i = 0; i < run.bottles.size(); ++i)
-    share_bottle(plan, run, run.bottles[i],
-                 {run.file, "/bottles/" + std::to_string(i) + "/shared"});
+    share_bottle(plan, run, run.bottles[i], run.place("/bottles/" + std::to_string(i) + "/shared"));
 }
 
 }  // namespace

@@ -15,6 +15,7 @@
 #include "units/rate.h"
 #include "units/remark.h"
 #include "units/share.h"
+#include "units/spelling.h"
 #include "units/user_error.h"
 
 #include <chrono>
@@ -271,7 +272,11 @@ struct Purse {
 /// The making of N saleable pieces of one kind.
 struct Run {
   std::string file;
+  Spelling spelling = {};  // of the file's keys
   std::string name;
+  std::string id = {};  // a UUID, kept by a rename and new in a copy; empty where it has none yet
+  std::optional<std::chrono::year_month_day> made_on = {}, due = {};
+  std::string whom_for = {};  // the customer, or what for; may be empty
   std::int64_t sell = 0;
   Share spoilage;
   Pour pour;
@@ -287,6 +292,9 @@ struct Run {
   Pots pots = {};
   BatchWish batch = {};
   std::vector<Remark> remarks = {};  // of its reading
+
+  /// Where the run says what today's `pointer` names ("/pour/line").
+  Place place(std::string_view pointer) const { return {file, spelling.pointer(pointer)}; }
 };
 
 }  // namespace brimwright::planning

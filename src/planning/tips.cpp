@@ -1,6 +1,7 @@
 #include "planning/tips.h"
 
 #include "planning/usual_bench.h"
+#include "schemas/kinds.h"
 
 #include <algorithm>
 #include <set>
@@ -54,9 +55,9 @@ geometry::Opening read_opening(const Fields& fields) {
 /// A hand that lays down less than half or more than double of the bead has another tip in it.
 HandFactor read_hand(const Fields& hand) {
   HandFactor result;
-  result.factor = hand.number("factor");
+  result.factor = hand.number("correction");
   if (!(result.factor >= 0.3 && result.factor <= 3))
-    throw UserError(hand.place("factor"), "is not between 0.3 and 3",
+    throw UserError(hand.place("correction"), "is not between 0.3 and 3",
                     "weighed topping / computed topping is near 1; check the tip and the moves");
   if (hand.has("trials")) result.trials = hand.whole_number("trials", 1, 1'000'000);
   hand.refuse_unknown();
@@ -76,7 +77,7 @@ Tip read_tip(const Fields& fields) {
 
 std::vector<Tip> read_tips(const Fields& file) {
   file.optional_text("$schema");
-  file.choice("schema", {"brimwright.tips/1"});
+  file.of(schemas::tips());
   file.optional_text("title");
   file.optional_text("source");
   std::vector<Tip> tips;

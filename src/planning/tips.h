@@ -33,7 +33,7 @@ const std::vector<Tip>& shipped_tips();
 /// hand that uses it. UserError for an opening that is none.
 Tip read_tip(const Fields& fields);
 
-/// All tips of a file of them (schema brimwright.tips/1). UserError for a name given twice.
+/// All tips of a file of them (schema brimwright.tips/2, or 1). UserError for a name given twice.
 std::vector<Tip> read_tips(const Fields& file);
 
 }  // namespace brimwright::planning

@@ -42,11 +42,11 @@ void require_lighter_than_plain(const Run& run, const WeighCup& cup, const std::
                                 Density plain) {
   // Volumes are additive to 1-2 % only, so a barely whipped batter may read that much over.
   if (cup.density() > 1.02 * plain)
-    throw UserError({run.file, "/pipe/" + key,
-                     "reads " + fixed(cup.density() / gram_per_millilitre, 2) +
-                         " g/ml, heavier than the unwhipped batter at " +
-                         fixed(plain / gram_per_millilitre, 2) + " g/ml",
-                     "check the cup's volume and that its empty weight was taken off"});
+    throw UserError(run.place("/pipe/" + key),
+                    "reads " + fixed(cup.density() / gram_per_millilitre, 2) +
+                        " g/ml, heavier than the unwhipped batter at " +
+                        fixed(plain / gram_per_millilitre, 2) + " g/ml",
+                    "check the cup's volume and that its empty weight was taken off");
 }
 
 void require_whipped(const Run& run, Density plain) {
@@ -61,8 +61,8 @@ void require_bags_that_empty(const Run& run) {
   const Pipe& pipe = *run.pipe;
   if (!pipe.bag_holds) return;
   if (pipe.losses.each_bag_change > 0.5 * *pipe.bag_holds * pipe.whip.density())
-    throw UserError({run.file, "/losses/pipe/each_bag_change",
-                     "is more than half of what a bag holds", "check it against \"bag_holds\""});
+    throw UserError(run.place("/losses/pipe/each_bag_change"),
+                    "is more than half of what a bag holds", "check it against \"bag_holds\"");
 }
 
 /// Mass that stays behind when a whipping is piped in so many bag loads.

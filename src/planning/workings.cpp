@@ -76,7 +76,7 @@ std::vector<Working> workings_of(const Run& run, const Plan& plan) {
     append_at(all, place("batches", b), batch_workings(run, plan, plan.batches[b]));
   append_at(all, "", sum_workings(run, plan, all));
   for (std::size_t i = 0; i < plan.decorations.size(); ++i)
-    append_at(all, place("perch", i), decoration_workings(run, plan, i));
+    append_at(all, place("decorations", i), decoration_workings(run, plan, i));
   if (plan.cut) append_at(all, "cut", cut_workings(run, *plan.cut, plan.piece));
   append_at(all, "piece", piece_workings(run, plan));
   return all;

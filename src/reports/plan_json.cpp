@@ -148,7 +148,7 @@ Json visible_json(const planning::VisibleTopping& visible) {
                {"envelope_ml", ml_or_null(visible.by_envelope)},
                {"moves", moves}};
   if (visible.hand_suggested)
-    json["hand_suggested"] = {{"factor", to_decimals(visible.hand_suggested->factor, 3)},
+    json["suggested_correction"] = {{"correction", to_decimals(visible.hand_suggested->factor, 3)},
                               {"trials", visible.hand_suggested->trials}};
   return json;
 }
@@ -241,7 +241,7 @@ Json decoration_json(const planning::DecorationTally& decoration, const planning
                       {"sunk_ml", ml(fit.sunk)}};
   if (!fit.embeds.empty())
     json["buried"] = {{"displaced_ml", ml(fit.displaced)},
-                      {"in_recess_ml", ml(fit.in_headspace)},
+                      {"in_headspace_ml", ml(fit.in_headspace)},
                       {"embeds", embeds_json(fit)}};
   return json;
 }
@@ -427,9 +427,9 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   json["batches"] = batches_json(run, plan);
   json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);
   json["around"] = around_json(plan.around);
-  json["perch"] = Json::array();
+  json["decorations"] = Json::array();
   for (const auto& decoration : plan.decorations)
-    json["perch"].push_back(decoration_json(decoration, run.scales));
+    json["decorations"].push_back(decoration_json(decoration, run.scales));
   json["dust"] = dusts_json(plan.dust, run.scales);
   if (plan.cut) json["cut"] = cut_json(*plan.cut, plan.piece);
   json["bottles"] = bottles_json(plan.bottles);

@@ -52,7 +52,7 @@ Json superfat_json(const chemistry::EffectiveSuperfat& superfat) {
           {"likely_high", highest(superfat.likely_high)},
           {"likely_means", chemistry::likely_means()},
           {"likely_by_scales", to_decimals(superfat.likely_by_scales.in_percent(), 2)},
-          {"doubts", doubts_json(superfat)}};
+          {"uncertainties", doubts_json(superfat)}};
 }
 
 }  // namespace brimwright::reports

@@ -7,7 +7,8 @@ namespace brimwright::runs {
 std::vector<planning::Bottle> read_bottles(const Fields& run) {
   std::vector<planning::Bottle> bottles;
   for (const Fields& fields : run.objects("bottles")) {
-    const bool by_rate = fields.choice("shared", {"by rate", "half and half"}) == "by rate";
+    const bool by_rate = !fields.spelling().is_earlier() ||
+                         fields.choice("shared", {"by rate", "half and half"}) == "by rate";
     bottles.push_back(
         {fields.name("name"), fields.positive_mass("holds"),
          by_rate ? planning::SharingWay::by_rate : planning::SharingWay::half_in_each});

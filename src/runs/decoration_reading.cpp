@@ -15,7 +15,7 @@ using namespace planning;
 InMould in_mould(const Fields& fields, const moulds::Library& library) {
   InMould made{.mould = read_mould_named_in(fields, library),
                .fill = read_fill_level(fields, "fill")};
-  if (fields.choice("made_of", {"one cast", "two halves"}) == "two halves")
+  if (fields.choice("cast_as", {"one cast", "two halves"}) == "two halves")
     made.form = CastForm::two_halves;
   return made;
 }
@@ -37,10 +37,10 @@ Drizzle drizzle(const Fields& fields) {
 std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::Library& library) {
   const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")};
   if (ways != 1)
-    throw UserError(
-        fields.place(),
-        ways == 0 ? "does not say what it is made in" : "is made in more than one way",
-        "give one of \"mould\" (with \"fill\" and \"made_of\"), \"rod\" or \"drizzle\"");
+    throw UserError(fields.place(),
+                    ways == 0 ? "does not say what it is made in" : "is made in more than one way",
+                    "give one of \"mould\" (with \"fill\" and " + fields.quoted("cast_as") +
+                        "), \"rod\" or \"drizzle\"");
   if (fields.has("rod")) return rod(fields.object("rod"));
   if (fields.has("drizzle")) return drizzle(fields.object("drizzle"));
   return in_mould(fields, library);
@@ -58,7 +58,7 @@ Turned turned(const Fields& section) {
 }
 
 OnTop on_top(const Fields& fields) {
-  OnTop result{.sinks = fields.length("sinks"), .peak_flat = {}, .turned = turned(fields)};
+  OnTop result{.sinks = fields.length("pressed_in"), .peak_flat = {}, .turned = turned(fields)};
   if (fields.has("peak_flat")) result.peak_flat = fields.positive_length("peak_flat");
   fields.refuse_unknown();
   return result;
@@ -72,7 +72,7 @@ BuriedAt buried_at(const Fields& fields) {
 }
 
 geometry::Lying lying(const Fields& fields) {
-  const std::string said = fields.choice("find", {"level", "layered", "free"});
+  const std::string said = fields.choice("arrange", {"level", "layered", "free"});
   return said == "level"     ? geometry::Lying::level
          : said == "layered" ? geometry::Lying::layered
                              : geometry::Lying::free;
@@ -81,12 +81,13 @@ geometry::Lying lying(const Fields& fields) {
 Buried buried(const Fields& fields) {
   Buried result{.places = {}, .cover = fields.length("cover")};
   result.pressed_in =
-      fields.choice("set", {"before the pour", "pressed in after"}) == "pressed in after";
-  if (fields.has("find") == fields.has("places"))
+      fields.choice("placed", {"before the pour", "pressed in after"}) == "pressed in after";
+  if (fields.has("arrange") == fields.has("places"))
     throw UserError(fields.place(),
-                    fields.has("find") ? "names places and asks for them too" : "has no places",
-                    "give either \"places\" or \"find\": \"level\", \"layered\" or \"free\"");
-  if (fields.has("find")) {
+                    fields.has("arrange") ? "names places and asks for them too" : "has no places",
+                    "give either \"places\" or " + fields.quoted("arrange") +
+                        ": \"level\", \"layered\" or \"free\"");
+  if (fields.has("arrange")) {
     result.places = FindPlaces{lying(fields)};
   } else {
     std::vector<BuriedAt> places;
@@ -123,10 +124,11 @@ void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
 }  // namespace
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
-  fields.may_hold({"name",      "material", "mould",     "moulds_owned", "fill",    "made_of",
-                   "rod",       "drizzle",  "per_piece", "per_cast",     "density", "spares",
-                   "melt_loss", "jug_film", "each_fill", "on_top",       "buried",  "inci",
-                   "allergens", "document", "confirmed"});
+  fields.may_hold({"name",     "material", "mould",     "moulds_owned", "fill",
+                   "cast_as",  "rod",      "drizzle",   "per_piece",    "per_cast",
+                   "density",  "spares",   "melt_loss", "left_in_jug",  "time_per_tray_fill",
+                   "on_top",   "buried",   "inci",      "allergens",    "document",
+                   "confirmed"});
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
@@ -135,13 +137,13 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                    .jug_film = fields.mass("jug_film")};
+                    .jug_film = fields.mass("left_in_jug")};
   usual_bench().ask(fields, "density", "decoration's density", result.density);
   usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
-  usual_bench().ask(fields, "jug_film", "jug film", result.jug_film);
-  if (fields.has("each_fill")) {
-    result.each_fill = fields.positive_short_time("each_fill");
-    usual_bench().ask(fields, "each_fill", "tray fill", *result.each_fill);
+  usual_bench().ask(fields, "left_in_jug", "jug film", result.jug_film);
+  if (fields.has("time_per_tray_fill")) {
+    result.each_fill = fields.positive_short_time("time_per_tray_fill");
+    usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.each_fill);
   }
   result.where = where(fields);
   read_count(result, fields, is_cut);

@@ -9,10 +9,10 @@ namespace {
 using namespace planning;
 
 DustByArea dust_by_area(const Fields& fields) {
-  const DustByArea dust{fields.positive_area_density("on_surface"),
-                        fields.share("covered", 1 * percent, whole),
-                        fields.share("lands", 1 * percent, whole)};
-  usual_bench().ask(fields, "on_surface", "dust on a surface", dust.on_surface);
+  const DustByArea dust{fields.positive_area_density("on_covered_surface"),
+                        fields.share("coverage", 1 * percent, whole),
+                        fields.share("share_that_sticks", 1 * percent, whole)};
+  usual_bench().ask(fields, "on_covered_surface", "dust on a surface", dust.on_surface);
   return dust;
 }
 
@@ -27,10 +27,11 @@ Mass dust_by_mass(const Fields& fields) {
 Dusting read_dusting(const Fields& fields) {
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   Dusting dusting{.name = fields.name("name"), .per_piece = Mass{}};
-  const bool by_area = fields.has("on_surface");
+  const bool by_area = fields.has("on_covered_surface");
   if (by_area == fields.has("per_piece"))
     throw UserError(fields.place(), by_area ? "says its amount twice" : "says no amount",
-                    "give \"per_piece\", or \"on_surface\" with \"covered\" and \"lands\"");
+                    "give \"per_piece\", or " + fields.quoted("on_covered_surface") + " with " +
+                        fields.quoted("coverage") + " and " + fields.quoted("share_that_sticks"));
   if (by_area)
     dusting.per_piece = dust_by_area(fields);
   else

@@ -7,8 +7,8 @@ namespace {
 
 std::vector<Mass> finished_pieces(const Fields& label) {
   std::vector<Mass> weighed;
-  const Place where = label.place("weighed");
-  for (const auto& text : label.texts("weighed")) {
+  const Place where = label.place("weighed_pieces");
+  for (const auto& text : label.texts("weighed_pieces")) {
     const Place place{where.file, where.field + "/" + std::to_string(weighed.size())};
     weighed.push_back(read_mass(text, place));
     if (!(weighed.back() > Mass{}))
@@ -22,31 +22,32 @@ std::vector<Mass> finished_pieces(const Fields& label) {
 
 /// "2 g" or "2 %" either way.
 void read_stated_spread(const Fields& label, planning::PieceSpread& spread) {
-  if (!label.has("spread")) return;
-  if (label.is_text("spread") && label.text("spread").find('%') != std::string::npos) {
-    spread.share = label.share("spread", Share{}, 50 * percent);
+  if (!label.has("weight_spread")) return;
+  if (label.is_text("weight_spread") &&
+      label.text("weight_spread").find('%') != std::string::npos) {
+    spread.share = label.share("weight_spread", Share{}, 50 * percent);
     if (!(*spread.share > Share{}))
-      throw UserError(label.place("spread"), "is 0 %", "no two pieces weigh the same");
+      throw UserError(label.place("weight_spread"), "is 0 %", "no two pieces weigh the same");
     return;
   }
-  spread.either_way = label.positive_mass("spread");
+  spread.either_way = label.positive_mass("weight_spread");
 }
 
 planning::PieceSpread piece_spread(const Fields& label) {
   planning::PieceSpread spread;
-  const bool is_stated = label.has("spread") || label.has("pour_line");
-  if (label.has("weighed") == is_stated)
+  const bool is_stated = label.has("weight_spread") || label.has("pour_line_off_by");
+  if (label.has("weighed_pieces") == is_stated)
     throw UserError(
         label.place(),
         is_stated ? "says twice how much pieces differ" : "does not say how much pieces differ",
-        "give either \"weighed\" (three finished pieces or more), or \"spread\" or "
-        "\"pour_line\"");
-  if (label.has("weighed")) {
+        "give either " + label.quoted("weighed_pieces") + " (three finished pieces or more), or " +
+            label.quoted("weight_spread") + " or " + label.quoted("pour_line_off_by"));
+  if (label.has("weighed_pieces")) {
     spread.weighed = finished_pieces(label);
     return spread;
   }
   read_stated_spread(label, spread);
-  if (label.has("pour_line")) spread.pour_line = label.positive_length("pour_line");
+  if (label.has("pour_line_off_by")) spread.pour_line = label.positive_length("pour_line_off_by");
   return spread;
 }
 
@@ -73,7 +74,7 @@ std::optional<planning::LabelOrder> read_label_order(const Fields& run) {
   if (order.e_mark && order.market != planning::Market::EU)
     throw UserError(label->place("e_mark"), "is no mark of this market",
                     "leave it out: it belongs to Directive 76/211/EEC");
-  if (label->has("states")) order.states = label->positive_mass("states");
+  if (label->has("printed_weight")) order.states = label->positive_mass("printed_weight");
   label->refuse_unknown();
   return order;
 }

@@ -12,7 +12,7 @@ std::optional<planning::PotQuestion> read_lye_pot(const Fields& run) {
     question.pot_tare = fields->positive_mass("pot_tare");
     planning::usual_bench().ask(*fields, "pot_tare", "empty pot", *question.pot_tare);
   }
-  const bool shared = fields->truth("shared");
+  const bool shared = !fields->spelling().is_earlier() || fields->truth("shared");
   fields->refuse_unknown();
   if (shared) return question;
   if (question.pot_tare)

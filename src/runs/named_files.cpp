@@ -19,11 +19,14 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 chemistry::Formula read_formula_named_in(const Fields& section, const moulds::Library& library) {
-  const Fields file =
-      Fields::read(library.resolve(section.text("formula"), section.place("formula")));
+  return read_formula(
+      Fields::read(library.resolve(section.text("formula"), section.place("formula"))), library);
+}
+
+chemistry::Formula read_formula(const Fields& file, const moulds::Library& library) {
   const auto own_fats = chemistry::fats_file_named_in(file);
   if (!own_fats) return chemistry::read_formula(file);
-  const Fields fats = Fields::read(library.resolve(*own_fats, file.place("fats_from")));
+  const Fields fats = Fields::read(library.resolve(*own_fats, file.place("own_fats")));
   return chemistry::read_formula(file, chemistry::FatTable(chemistry::read_user_fats(fats)));
 }
 

@@ -13,4 +13,7 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 /// The formula file that stands at "formula", by the library's rules.
 chemistry::Formula read_formula_named_in(const Fields& section, const moulds::Library& library);
 
+/// A formula's document, with the own fats that it names.
+chemistry::Formula read_formula(const Fields& formula, const moulds::Library& library);
+
 }  // namespace brimwright::runs

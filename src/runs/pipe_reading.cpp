@@ -47,7 +47,7 @@ Envelope envelope(const Fields& fields) {
   const bool is_cone = fields.choice("form", {"cone", "dome"}) == "cone";
   const Envelope result{is_cone ? EnvelopeForm::cone : EnvelopeForm::dome,
                         fields.positive_length("diameter"), fields.positive_length("height"),
-                        fields.share("solidity", 10 * percent, whole)};
+                        fields.share("soap_share", 10 * percent, whole)};
   fields.has("confirmed");  // ask_for_topping says of what
   fields.refuse_unknown();
   return result;
@@ -69,18 +69,19 @@ Tip tip_called(const std::string& name, const std::vector<Tip>& tips, const Plac
 Tip tip_of(const Fields& beads, const moulds::Library& library) {
   if (beads.is_object("tip")) return read_tip(beads.object("tip"));
   const std::string name = beads.name("tip");
-  if (!beads.has("tips_from")) return tip_called(name, shipped_tips(), beads.place("tip"));
+  if (!beads.has("own_tips")) return tip_called(name, shipped_tips(), beads.place("tip"));
   const Fields file =
-      Fields::read(library.resolve(beads.text("tips_from"), beads.place("tips_from")));
+      Fields::read(library.resolve(beads.text("own_tips"), beads.place("own_tips")));
   return tip_called(name, read_tips(file), beads.place("tip"));
 }
 
 Beads beads_of(const Fields& fields, const moulds::Library& library) {
-  Beads beads{.tip = tip_of(fields, library), .swell = fields.number("swell"), .moves = {}};
+  Beads beads{
+      .tip = tip_of(fields, library), .swell = fields.number("bead_to_opening"), .moves = {}};
   // Soft batter settles to less than the opening or swells to a little more; beyond this it is a
   // slip: common practice, no source.
   if (!(beads.swell >= 0.5 && beads.swell <= 3))
-    throw UserError(fields.place("swell"), "is not between 0.5 and 3",
+    throw UserError(fields.place("bead_to_opening"), "is not between 0.5 and 3",
                     "give the bead's section / the tip's opening, 1 if they are the same");
   for (const auto& move : fields.objects("moves")) beads.moves.push_back(read_move(move));
   if (beads.moves.empty())
@@ -93,30 +94,30 @@ Beads beads_of(const Fields& fields, const moulds::Library& library) {
 Bowl bowl_of(const Fields& fields) {
   Bowl bowl{.holds = fields.positive_volume("holds")};
   usual_bench().ask(fields, "holds", "bowl", bowl.holds);
-  if (fields.has("whisk_catches")) bowl.whisk_catches = fields.positive_volume("whisk_catches");
-  if (bowl.whisk_catches) usual_bench().ask(fields, "whisk_catches", "whisk", *bowl.whisk_catches);
+  if (fields.has("whisk_needs")) bowl.whisk_catches = fields.positive_volume("whisk_needs");
+  if (bowl.whisk_catches) usual_bench().ask(fields, "whisk_needs", "whisk", *bowl.whisk_catches);
   if (bowl.whisk_catches && *bowl.whisk_catches >= bowl.holds)
-    throw UserError(fields.place("whisk_catches"), "is as much as the bowl holds",
+    throw UserError(fields.place("whisk_needs"), "is as much as the bowl holds",
                     "give the least plain batter that the whisk reaches");
   fields.refuse_unknown();
   return bowl;
 }
 
 Pace pace_of(const Fields& fields) {
-  Pace pace{fields.positive_short_time("stays_open"), fields.positive_short_time("each")};
-  usual_bench().ask(fields, "stays_open", "open time", pace.stays_open);
-  if (fields.has("bag_change")) {
-    pace.bag_change = fields.positive_short_time("bag_change");
-    usual_bench().ask(fields, "bag_change", "bag change", pace.bag_change);
+  Pace pace{fields.positive_short_time("open_time"), fields.positive_short_time("time_per_piece")};
+  usual_bench().ask(fields, "open_time", "open time", pace.stays_open);
+  if (fields.has("time_per_bag_change")) {
+    pace.bag_change = fields.positive_short_time("time_per_bag_change");
+    usual_bench().ask(fields, "time_per_bag_change", "bag change", pace.bag_change);
   }
   fields.refuse_unknown();
   return pace;
 }
 
 LyeSpoon lye_spoon_of(const Fields& fields) {
-  const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("each")};
+  const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("time_between")};
   usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
-  usual_bench().ask(fields, "each", "spoonful's time", spoon.each);
+  usual_bench().ask(fields, "time_between", "spoonful's time", spoon.each);
   fields.refuse_unknown();
   return spoon;
 }
@@ -190,7 +191,7 @@ geometry::Move read_move(const Fields& move) {
 
 Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library) {
   pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
-                 "bag_holds", "bowl", "pace", "lye_spoon", "warmth", "confirmed"});
+                 "bag_holds", "bowl", "pace", "lye_spoon", "temperatures", "confirmed"});
   Pipe result{.formula = read_formula_named_in(pipe, library),
               .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
               .whip = weigh_cup(pipe.object("whip")),
@@ -200,7 +201,7 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   read_size(result, pipe, library);
   if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now);
   read_limits(result, pipe);
-  if (const auto warmth = pipe.optional_object("warmth"))
+  if (const auto warmth = pipe.optional_object("temperatures"))
     result.warmth = chemistry::read_heat_question(*warmth);
   pipe.has("confirmed");
   pipe.refuse_unknown();
@@ -209,7 +210,7 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
 
 void ask_for_topping(const Fields& pipe, const Pipe& topping) {
   if (topping.pace)
-    usual_bench().ask(pipe.object("pace"), "each", "piping one", topping.pace->each);
+    usual_bench().ask(pipe.object("pace"), "time_per_piece", "piping one", topping.pace->each);
   if (topping.envelope) {
     const Fields envelope = pipe.object("envelope");
     usual_bench().ask(envelope, "diameter", "topping's width", topping.envelope->diameter);

@@ -52,7 +52,7 @@ planning::Layer layer(const Fields& fields) {
   }
   for (const auto& colour : fields.objects("colours"))
     result.colours.push_back(layer_colour(colour));
-  if (const auto propped = fields.optional_object("propped")) result.propped = read_tilt(*propped);
+  if (const auto propped = fields.optional_object("tilted")) result.propped = read_tilt(*propped);
   fields.refuse_unknown();
   return result;
 }
@@ -60,7 +60,8 @@ planning::Layer layer(const Fields& fields) {
 }  // namespace
 
 planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds::Library& library) {
-  pour.may_hold({"mould", "moulds_owned", "formula", "line", "layers", "warmth", "confirmed"});
+  pour.may_hold(
+      {"mould", "moulds_owned", "formula", "line", "layers", "temperatures", "confirmed"});
   losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed"});
   planning::Pour result{.mould = read_mould_named_in(pour, library),
                         .formula = read_formula_named_in(pour, library),
@@ -71,7 +72,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
                                    .jugs = losses.mass("jugs"),
                                    .test_piece = losses.mass("test_piece")}};
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
-  if (const auto warmth = pour.optional_object("warmth"))
+  if (const auto warmth = pour.optional_object("temperatures"))
     result.warmth = chemistry::read_heat_question(*warmth);
   const Volume brimful = result.mould.curve.brimful();
   usual_bench().ask_found(pour, "poured piece", brimful, trimmed(brimful / millilitre, 2) + " ml");

@@ -14,6 +14,7 @@
 #include "runs/pipe_reading.h"
 #include "runs/pour_reading.h"
 #include "runs/scales_reading.h"
+#include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/share_of.h"
 
@@ -53,12 +54,12 @@ void ask_for_sizes(const Fields& fields, const Run& run) {
   // Batter weighs near enough as much as water for this.
   constexpr Density about = 1 * gram_per_millilitre;
   const auto& curve = run.pour.mould.curve;
-  const Length line = planning::depth_of(run.pour.line, run.pour.mould, {run.file, "/pour/line"});
+  const Length line = planning::depth_of(run.pour.line, run.pour.mould, run.place("/pour/line"));
   const Fields losses = fields.object("losses");
   ask_for_losses(losses.object("pour"),
                  run.pour.losses.pot + run.pour.losses.jugs + run.pour.losses.test_piece,
                  casts_at_least(run) * curve.volume_below(line) * about);
-  const auto decorations = fields.objects("perch");
+  const auto decorations = fields.objects("decorations");
   for (std::size_t i = 0; i < decorations.size(); ++i) ask_for_decoration(decorations[i], run, i);
   if (!run.pipe || run.cut) return;
   ask_for_topping(fields.object("pipe"), *run.pipe);
@@ -69,17 +70,28 @@ void ask_for_sizes(const Fields& fields, const Run& run) {
                  casts_at_least(run) * each * run.pipe->whip.density());
 }
 
+/// Which run it is, when and for whom it is made: from version 2 on.
+void read_what_it_is_for(Run& run, const Fields& fields) {
+  if (fields.spelling().is_earlier()) return;
+  if (fields.has("id")) run.id = fields.uuid("id");
+  if (fields.has("made_on")) run.made_on = fields.date("made_on");
+  if (fields.has("due")) run.due = fields.date("due");
+  run.whom_for = fields.optional_name("for").value_or("");
+}
+
 }  // namespace
 
 Run read_run(const Fields& fields, const moulds::Library& library,
              std::optional<std::int64_t> sell) {
-  fields.may_hold({"$schema", "schema",  "name",    "note", "sell",  "spoilage", "pour",
-                   "pipe",    "lye_pot", "perch",   "dust", "cut",   "losses",   "scales",
-                   "money",   "label",   "bottles", "pots", "batch", "confirmed"});
+  fields.of(schemas::run());
+  fields.may_hold({"$schema", "schema",      "id",      "made_on",  "due",    "for",
+                   "name",    "note",        "sell",    "spoilage", "pour",   "pipe",
+                   "lye_pot", "decorations", "dust",    "cut",      "losses", "scales",
+                   "money",   "label",       "bottles", "pots",     "batch",  "confirmed"});
   fields.optional_text("$schema");
-  fields.choice("schema", {"brimwright.run/1"});
   const Fields losses = fields.object("losses");
   Run run{.file = fields.file(),
+          .spelling = fields.spelling(),
           .name = fields.name("name"),
           .sell = sell ? *sell : pieces_to_sell(fields),
           .spoilage = fields.share("spoilage", Share{}, 90 * percent),
@@ -93,10 +105,11 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   usual_bench().ask(fields, "spoilage", "spoilage", run.spoilage);
   if (sell) fields.has("sell");
   fields.optional_text("note");
+  read_what_it_is_for(run, fields);
   if (const auto pipe = fields.optional_object("pipe"))
     run.pipe = read_pipe(*pipe, losses.object("pipe"), library);
   if (const auto cut = fields.optional_object("cut")) run.cut = read_cut(*cut);
-  for (const auto& decoration : fields.objects("perch"))
+  for (const auto& decoration : fields.objects("decorations"))
     run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library));
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
   if (!fields.is_empty("money")) run.money = read_purse(fields.object("money"), run);

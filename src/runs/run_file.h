@@ -10,7 +10,7 @@
 
 namespace brimwright::runs {
 
-/// Reads a run (schema brimwright.run/1) with the moulds and formulas it names. `sell`, where
+/// Reads a run (schema brimwright.run/2, or 1) with the moulds and formulas it names. `sell`, where
 /// given, takes the place of the file's own. UserError with file and field for anything wrong.
 planning::Run read_run(const Fields& fields, const moulds::Library& library,
                        std::optional<std::int64_t> sell);

@@ -12,24 +12,26 @@ namespace {
 using planning::usual_bench;
 
 planning::Scale scale(const Fields& fields, std::string_view step) {
-  const planning::Scale result{fields.positive_mass("reads"), fields.positive_mass("holds")};
+  const planning::Scale result{fields.positive_mass("step"), fields.positive_mass("most")};
   if (result.holds < 10 * result.reads)
     throw UserError(fields.place(), "holds less than ten of its own steps",
-                    "\"reads\" is the step of the display, \"holds\" the most it weighs");
-  usual_bench().ask(fields, "reads", step, result.reads);
-  usual_bench().ask(fields, "holds", "scale's most", result.holds);
+                    fields.quoted("step") + " is the step of the display, " +
+                        fields.quoted("most") + " the most it weighs");
+  usual_bench().ask(fields, "step", step, result.reads);
+  usual_bench().ask(fields, "most", "scale's most", result.holds);
   fields.refuse_unknown();
   return result;
 }
 
 /// The step tells which of two scales is fine; what they hold may have changed places alone.
 void ask_for_swapped_scales(const Fields& fields, const planning::Scales& scales) {
-  const std::string shown = fields.object("large").text("holds");
+  const std::string shown = fields.object("large").text("most");
   const bool is_confirmed = fields.confirms(shown);
   if (scales.large.holds >= scales.fine.holds || is_confirmed) return;
   throw UserError(fields.place("large"),
                   "holds \"" + shown + "\", less than the fine scale, which is far from usual",
-                  "are the two \"holds\" swapped? If it is right, put \"confirmed\": \"" + shown +
+                  "are the two " + fields.object("large").quoted("most") +
+                      " swapped? If it is right, put \"confirmed\": \"" + shown +
                       "\" beside \"large\" and \"fine\"");
 }
 

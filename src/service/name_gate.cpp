@@ -153,7 +153,7 @@ void pass_name_gate(const planning::Run& run, const planning::Plan& plan) {
   look_at(run.pour.formula, plan.pour.batter.weighing);
   if (run.pipe) look_at(run.pipe->formula, plan.pipe->batter.weighing);
   for (const auto& layer : run.pour.layers)
-    for (const auto& colour : layer.colours) refuse_lye(colour.name, {run.file, "/pour/layers"});
+    for (const auto& colour : layer.colours) refuse_lye(colour.name, run.place("/pour/layers"));
 }
 
 }  // namespace brimwright::service

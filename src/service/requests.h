@@ -90,13 +90,18 @@ struct ListRequest {
   std::optional<std::string> name;
 };
 
+/// Rewrite files in today's version of their schemas.
+struct TidyRequest {
+  std::vector<std::string> files;
+};
+
 enum class Form { text, json };
 
 /// Complaints and advice are worded in `terms`, those of whoever asks: a member is called as it is
 /// here, with hyphens ("fit-mass"; a depth is "depth", a file of a gauge "picture", "glb" or "stl",
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
-  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest> what;
+  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, TidyRequest> what;
   Form form = Form::text;
   UserTerms terms = plain_terms();
 };

@@ -23,6 +23,7 @@
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
 #include "service/piece_files.h"
+#include "service/tidy.h"
 #include "units/fields.h"
 #include "units/reading.h"
 #include "units/shown_text.h"
@@ -120,13 +121,14 @@ void buy_for_all(planning::Run& run, const planning::LyeStory& story) {
   if (run.pipe) planning::buy(run.pipe->formula, story.purities);
 }
 
-std::string label_draft(const planning::Run& run, const planning::Plan& plan,
-                        const std::string& file) {
+std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
   if (!plan.label)
-    throw UserError(
-        {file, "/label"}, "is missing, so there is no label to draft",
-        "give \"market\" and either what cured pieces weigh (\"weighed\") or how far they "
-        "may differ (\"spread\", \"pour_line\")");
+    throw UserError(run.place("/label"), "is missing, so there is no label to draft",
+                    "give \"market\" and either what cured pieces weigh (" +
+                        run.spelling.quoted("/label/weighed_pieces") +
+                        ") or how far they may differ (" +
+                        run.spelling.quoted("/label/weight_spread") + ", " +
+                        run.spelling.quoted("/label/pour_line_off_by") + ")");
   std::string dangers;  // of a batch that no label should go onto
   for (const auto& caution : plan.cautions)
     if (caution.severity == Severity::danger) dangers += "!! " + caution.text + "\n";
@@ -159,7 +161,7 @@ std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& 
   auto files = piece_files(request.files, run, plan, request.cut_open);
   for (const auto& [kind, name] : request.files) {
     if (kind == FileKind::picture) files.push_back({name, picture_of(run, plan)});
-    if (kind == FileKind::label) files.push_back({name, label_draft(run, plan, request.file)});
+    if (kind == FileKind::label) files.push_back({name, label_draft(run, plan)});
   }
   return files;
 }
@@ -300,6 +302,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return planned(*plan, request, library, callbacks);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
     return bench_sheet_for(*sheet, request.terms, library, callbacks);
+  if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
+    return tidied_up(*tidy, request.terms, library);
   return {.document = listed(std::get<ListRequest>(request.what), request, library)};
 }
 

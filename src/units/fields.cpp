@@ -25,30 +25,37 @@ using Json = nlohmann::ordered_json;
 using Member = Json::object_t::value_type;
 
 struct Fields::Node {
-  Node(std::shared_ptr<const Json> its_document, const Json& its_object, std::string its_file,
-       std::string its_pointer, std::shared_ptr<std::vector<Remark>> what_is_said);
-  /// Of an object that stands in `outer`, at `its_pointer`.
-  Node(const Node& outer, const Json& its_object, std::string its_pointer)
-      : Node(outer.document, its_object, outer.file, std::move(its_pointer), outer.said) {}
+  /// What all objects of one file have in common.
+  struct Document {
+    Json json;
+    std::string file;
+    std::vector<Remark> said = {};
+    Spelling spelling = {};
+  };
 
-  std::shared_ptr<const Json> document;       // keeps `object` alive
-  std::shared_ptr<std::vector<Remark>> said;  // one for the whole document
+  Node(std::shared_ptr<Document> its_document, const Json& its_object, std::string its_pointer,
+       std::string its_pattern);
+
+  /// How the file spells today's `key` of this object.
+  std::string_view spelt(std::string_view key) const {
+    return document->spelling.own(pattern, key);
+  }
+
+  std::shared_ptr<Document> document;
   const Json* object;
-  std::string file;
   std::string pointer;
+  std::string pattern;  // the pointer as the earlier version spells it, * for a place in a list
   std::vector<const Member*> by_name;  // the library would look through all members for each
   mutable std::set<std::string, std::less<>> asked;
   mutable std::set<std::string, std::less<>> may_hold;  // empty: not told
 };
 
-Fields::Node::Node(std::shared_ptr<const Json> its_document, const Json& its_object,
-                   std::string its_file, std::string its_pointer,
-                   std::shared_ptr<std::vector<Remark>> what_is_said)
+Fields::Node::Node(std::shared_ptr<Document> its_document, const Json& its_object,
+                   std::string its_pointer, std::string its_pattern)
     : document(std::move(its_document)),
-      said(std::move(what_is_said)),
       object(&its_object),
-      file(std::move(its_file)),
-      pointer(std::move(its_pointer)) {
+      pointer(std::move(its_pointer)),
+      pattern(std::move(its_pattern)) {
   for (const Member& member : object->get_ref<const Json::object_t&>()) by_name.push_back(&member);
   std::sort(by_name.begin(), by_name.end(),
             [](const Member* one, const Member* other) { return one->first < other->first; });
@@ -69,6 +76,11 @@ std::string escaped(std::string_view key) {  // RFC 6901
   return out;
 }
 
+/// Where what stands in `node` as `own_key` is found by the schema's earlier version.
+std::string pattern_of(const Fields::Node& node, std::string_view own_key) {
+  return further_in(node.pattern, escaped(node.document->spelling.earlier(node.pattern, own_key)));
+}
+
 std::string kind_of(const Json& value) {
   if (value.is_null()) return "null";
   if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
@@ -78,7 +90,8 @@ std::string kind_of(const Json& value) {
   return value.is_array() ? "a list" : "an object";
 }
 
-const Json* found(const Fields::Node& node, std::string_view key) {
+const Json* found(const Fields::Node& node, std::string_view todays_key) {
+  const std::string_view key = node.spelt(todays_key);
   node.asked.emplace(key);
   const auto at = std::lower_bound(
       node.by_name.begin(), node.by_name.end(), key,
@@ -87,7 +100,15 @@ const Json* found(const Fields::Node& node, std::string_view key) {
 }
 
 Place place_in(const Fields::Node& node, std::string_view key) {
-  return {node.file, node.pointer + "/" + escaped(key)};
+  return {node.document->file, node.pointer + "/" + escaped(node.spelt(key))};
+}
+
+/// What `unknown` should have been: what the other version of the schema calls so, or the nearest
+/// of the names `known`.
+std::optional<std::string> meant_by(const Fields::Node& node, const std::string& unknown,
+                                    const std::vector<std::string>& known) {
+  const std::string_view renamed = node.document->spelling.meant(node.pattern, unknown);
+  return renamed.empty() ? nearest_name(unknown, known) : std::string(renamed);
 }
 
 /// The keys of `node` that nobody knows: of those not asked for yet, the ones that may not stand
@@ -97,7 +118,7 @@ std::vector<std::string> unknown_beside(const Fields::Node& node, std::string_vi
   for (const Member* member : node.by_name) {
     const std::string& name = member->first;
     if (node.asked.contains(name) || node.may_hold.contains(name)) continue;
-    if (!node.may_hold.empty() || nearest_name(name, {std::string(missing)}))
+    if (!node.may_hold.empty() || meant_by(node, name, {std::string(node.spelt(missing))}))
       unknown.push_back(name);
   }
   return unknown;
@@ -111,7 +132,7 @@ std::string unknown_in_words(const Fields::Node& node, const std::vector<std::st
   std::string words;
   for (std::size_t i = from; i < unknown.size(); ++i) {
     if (i == from + 10) return words + ", and more";
-    const auto near = nearest_name(unknown[i], known);
+    const auto near = meant_by(node, unknown[i], known);
     words += (words.empty() ? "" : ", ") + brimwright::quoted(unknown[i]) + " is not known" +
              (near ? " (\"" + *near + "\"?)" : "");
   }
@@ -208,15 +229,17 @@ Fields::Fields(std::shared_ptr<const Node> node) : node_(std::move(node)) {}
 Fields Fields::parse(std::string_view text, std::string file) {
   if (text.size() > largest_file)
     throw UserError({file, "", "is larger than 4 MiB", "no file of this kind is; check its name"});
-  const auto document = std::make_shared<const Json>(parsed_json(text, file));
-  if (!document->is_object())
-    throw UserError({file, "", "holds " + kind_of(*document), "it must hold one object in { }"});
-  const Json* root = document.get();
-  return Fields(std::make_shared<Node>(document, *root, std::move(file), "",
-                                       std::make_shared<std::vector<Remark>>()));
+  Json json = parsed_json(text, file);
+  if (!json.is_object())
+    throw UserError({file, "", "holds " + kind_of(json), "it must hold one object in { }"});
+  const auto document =
+      std::make_shared<Node::Document>(Node::Document{std::move(json), std::move(file)});
+  return Fields(std::make_shared<Node>(document, document->json, "", ""));
 }
 
-Fields Fields::read(const std::string& path) {
+Fields Fields::read(const std::string& path) { return parse(text_of_file(path), path); }
+
+std::string text_of_file(const std::string& path) {
   std::error_code error;
   const auto status = std::filesystem::status(path, error);
   if (!std::filesystem::exists(status))
@@ -229,16 +252,29 @@ Fields Fields::read(const std::string& path) {
   std::ostringstream text;
   text << in.rdbuf();
   if (!in) throw UserError({path, "", "cannot be read", "check its permissions"});
-  return parse(text.str(), path);
+  return text.str();
 }
 
-const std::string& Fields::file() const { return node_->file; }
+const std::string& Fields::file() const { return node_->document->file; }
 Place Fields::place(std::string_view key) const { return place_in(*node_, key); }
-Place Fields::place() const { return {node_->file, node_->pointer.empty() ? "/" : node_->pointer}; }
+Place Fields::place() const { return {file(), node_->pointer.empty() ? "/" : node_->pointer}; }
 
 const Fields& Fields::may_hold(std::initializer_list<std::string_view> keys) const {
-  for (const std::string_view key : keys) node_->may_hold.emplace(key);
+  for (const std::string_view key : keys) node_->may_hold.emplace(node_->spelt(key));
   return *this;
+}
+
+void Fields::of(const Schema& schema) const {
+  std::vector<std::string> versions = {schema.today()};
+  if (schema.version > 1) versions.push_back(schema.previous());
+  const bool is_earlier = choice("schema", versions) == schema.previous();
+  node_->document->spelling = Spelling(schema, is_earlier);
+}
+
+const Spelling& Fields::spelling() const { return node_->document->spelling; }
+
+std::string Fields::quoted(std::string_view key) const {
+  return "\"" + std::string(node_->spelt(key)) + "\"";
 }
 
 bool Fields::has(std::string_view key) const { return found(*node_, key) != nullptr; }
@@ -261,7 +297,8 @@ std::optional<Fields> Fields::optional_object(std::string_view key) const {
   if (value == nullptr) return std::nullopt;
   const Place where = place(key);
   if (!value->is_object()) throw UserError(where, "is " + kind_of(*value), "give an object in { }");
-  return Fields(std::make_shared<Node>(*node_, *value, where.field));
+  return Fields(std::make_shared<Node>(node_->document, *value, where.field,
+                                       pattern_of(*node_, node_->spelt(key))));
 }
 
 Fields Fields::object(std::string_view key) const {
@@ -274,11 +311,12 @@ std::vector<Fields> Fields::objects(std::string_view key, std::size_t most) cons
   const Json* value = found(*node_, key);
   if (value == nullptr) return elements;
   const Place where = place(key);
+  const std::string pattern = pattern_of(*node_, node_->spelt(key)) + "/*";
   for (const Json& element : list_of(*value, where, most)) {
     const std::string pointer = where.field + "/" + std::to_string(elements.size());
     if (!element.is_object())
       throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
-    elements.emplace_back(std::make_shared<Node>(*node_, element, pointer));
+    elements.emplace_back(std::make_shared<Node>(node_->document, element, pointer, pattern));
   }
   return elements;
 }
@@ -414,10 +452,10 @@ bool Fields::confirms_value_of(std::string_view key) const {
   const Json* value = found(*node_, key);
   if (confirmed == nullptr || value == nullptr) return false;
   if (confirmed->is_boolean() || names(*confirmed, *value)) return true;
-  throw UserError(
-      place("confirmed"),
-      "is " + kind_of(*confirmed) + ", but \"" + std::string(key) + "\" is " + kind_of(*value),
-      "write the very value that was checked, or true; or take it out");
+  throw UserError(place("confirmed"),
+                  "is " + kind_of(*confirmed) + ", but \"" + std::string(node_->spelt(key)) +
+                      "\" is " + kind_of(*value),
+                  "write the very value that was checked, or true; or take it out");
 }
 
 bool Fields::confirms_all() const {
@@ -425,8 +463,8 @@ bool Fields::confirms_all() const {
   return confirmed != nullptr && confirmed->is_boolean();
 }
 
-void Fields::say(Remark remark) const { node_->said->push_back(std::move(remark)); }
-const std::vector<Remark>& Fields::said() const { return *node_->said; }
+void Fields::say(Remark remark) const { node_->document->said.push_back(std::move(remark)); }
+const std::vector<Remark>& Fields::said() const { return node_->document->said; }
 
 Length Fields::length(std::string_view key) const {
   return read_length(quantity_text(*node_, key, "\"5 mm\""), place(key));
@@ -511,13 +549,33 @@ Rate Fields::rate(std::string_view key) const {
   return read_rate(quantity_text(*node_, key, "\"2 % of fats\""), place(key));
 }
 
+std::chrono::year_month_day Fields::date(std::string_view key) const {
+  const std::string example = "a date such as \"2026-11-14\"";
+  return read_date(text_of(needed(*node_, key, example), place(key), example), place(key));
+}
+
+std::string Fields::uuid(std::string_view key) const {
+  std::string given = text(key);
+  std::transform(given.begin(), given.end(), given.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  constexpr std::string_view form = "00000000-0000-0000-0000-000000000000";
+  const auto fits = [](char c, char in_form) {
+    return in_form == '-' ? c == '-' : (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+  };
+  if (given.size() != form.size() || !std::equal(given.begin(), given.end(), form.begin(), fits))
+    throw UserError(place(key), brimwright::quoted(given) + " is not an id of this program",
+                    "take \"" + std::string(key) + "\" out: brimwright tidy gives it a new one");
+  return given;
+}
+
 void Fields::refuse_unknown() const {
   std::vector<std::string> unknown;  // in the file's order
   for (const Member& member : node_->object->get_ref<const Json::object_t&>())
     if (!node_->asked.contains(member.first)) unknown.push_back(member.first);
   if (unknown.empty()) return;
   const std::vector<std::string> known(node_->asked.begin(), node_->asked.end());
-  const auto near = nearest_name(unknown.front(), known);
+  const auto near = meant_by(*node_, unknown.front(), known);
   std::string listed;
   for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
   const std::string others = unknown_in_words(*node_, unknown, 1);

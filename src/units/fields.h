@@ -5,6 +5,7 @@
 #include "units/rate.h"
 #include "units/remark.h"
 #include "units/share.h"
+#include "units/spelling.h"
 #include "units/temperature.h"
 #include "units/user_error.h"
 
@@ -43,6 +44,14 @@ class Fields {
   /// All keys that may stand here, so that a missing one and misspelt others are told together.
   /// Marks none of them as asked for.
   const Fields& may_hold(std::initializer_list<std::string_view> keys) const;
+
+  /// Reads "schema": today's version of `schema`, or the one before it. Comes first: a file of the
+  /// earlier version is asked by today's keys from then on, and complaints name its own.
+  void of(const Schema& schema) const;
+  /// How the whole document spells its keys.
+  const Spelling& spelling() const;
+  /// `key` as this object spells it, in quotes: for complaints that name another key than theirs.
+  std::string quoted(std::string_view key) const;
 
   bool has(std::string_view key) const;
   /// All keys in the file's order, each marked as known: for maps whose keys are names. At most
@@ -108,6 +117,8 @@ class Fields {
   std::chrono::minutes duration(std::string_view key) const;
   std::chrono::seconds positive_short_time(std::string_view key) const;
   Rate rate(std::string_view key) const;
+  std::chrono::year_month_day date(std::string_view key) const;  ///< "2026-11-14" (ISO 8601)
+  std::string uuid(std::string_view key) const;                  ///< in lower case
 
   /// Complains of the keys of this object that no getter asked for, all in one.
   void refuse_unknown() const;
@@ -118,6 +129,9 @@ class Fields {
  private:
   std::shared_ptr<const Node> node_;
 };
+
+/// The text of the regular file `path`, at most 4 MiB. UserError where it cannot be read.
+std::string text_of_file(const std::string& path);
 
 /// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip. Nothing
 /// for more than 100 characters, which no name that is known here has.

@@ -367,6 +367,27 @@ Rate read_rate(std::string_view given, const Place& where) {
   return rate;
 }
 
+std::chrono::year_month_day read_date(std::string_view given, const Place& where) {
+  const std::string text = plain(given);
+  const auto is_written_so = [](std::string_view date) {
+    constexpr std::string_view form = "0000-00-00";
+    return date.size() == form.size() &&
+           std::equal(date.begin(), date.end(), form.begin(), [](char c, char in_form) {
+             return in_form == '0' ? c >= '0' && c <= '9' : c == in_form;
+           });
+  };
+  const std::string example = "write year, month and day as in 2026-11-14";
+  if (!is_written_so(text)) throw UserError(where, quoted(given) + " is not a date", example);
+  const auto digits = [&](std::size_t from, std::size_t count) {
+    return std::stoi(text.substr(from, count));
+  };
+  const std::chrono::year_month_day date{std::chrono::year(digits(0, 4)),
+                                         std::chrono::month(static_cast<unsigned>(digits(5, 2))),
+                                         std::chrono::day(static_cast<unsigned>(digits(8, 2)))};
+  if (!date.ok()) throw UserError(where, quoted(given) + " is no day of the calendar", example);
+  return date;
+}
+
 double read_number(std::string_view given, const Place& where) {
   const std::string clean = plain(given);
   Text text{clean};

@@ -36,6 +36,9 @@ std::chrono::seconds read_short_time(std::string_view text, const Place& where);
 /// guessed.
 Rate read_rate(std::string_view text, const Place& where);
 
+/// A day, as ISO 8601 writes it: "2026-11-14". No other order of day and month is guessed at.
+std::chrono::year_month_day read_date(std::string_view text, const Place& where);
+
 /// A plain number without a unit, for options such as a count; same number forms as above.
 double read_number(std::string_view text, const Place& where);
 

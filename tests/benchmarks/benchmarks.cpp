@@ -43,7 +43,7 @@ fs::path run_with_mesh(const fs::path& folder, std::size_t facets) {
   std::printf("mesh of %zu facets\n", mesh.triangles.size());
   write_file(folder / "dome.stl", geometry::binary_stl_of(mesh));
   write_file(folder / "dome.json",
-             R"({"schema": "brimwright.mould/1", "name": "Dome", "cavities": 6, "owned": 1,
+             R"({"schema": "brimwright.mould/2", "name": "Dome", "cavities": 6, "owned": 1,
                  "mesh": {"file": "dome.stl", "unit": "mm", "role": "cavity", "up": "+z"}})");
   fs::copy(fs::path(BRIMWRIGHT_SOURCE_DIR) / "examples/meadow_base.formula.json", folder);
   std::string text = text_of(fs::path(BRIMWRIGHT_SOURCE_DIR) / "examples/plain_bars.run.json");
@@ -63,22 +63,22 @@ fs::path decorated_run(const fs::path& folder) {
   std::printf("embeds of %zu facets\n", mesh.triangles.size());
   write_file(folder / "ball.stl", geometry::binary_stl_of(mesh));
   write_file(folder / "ball.json",
-             R"({"schema": "brimwright.mould/1", "name": "Ball", "cavities": 12, "owned": 1,
+             R"({"schema": "brimwright.mould/2", "name": "Ball", "cavities": 12, "owned": 1,
                  "mesh": {"file": "ball.stl", "unit": "mm", "role": "cavity", "up": "+z"}})");
   fs::copy(examples / "cloud_topping.formula.json", folder);
   std::string text = text_of(folder / "dome.run.json");
   replace(text, "\"losses\"", R"("pipe": {"formula": "cloud_topping.formula.json",
-      "beads": {"tip": "fine star 12 x 16 mm", "swell": 1, "moves": [
+      "beads": {"tip": "fine star 12 x 16 mm", "bead_to_opening": 1, "moves": [
         {"move": "spiral", "turns": 3, "start_radius": "14 mm", "end_radius": "2 mm", "rise": "40 mm"},
         {"move": "shells", "count": 8, "circle_radius": "10 mm", "length": "14 mm", "at_height": "20 mm"}]},
       "fills_headspace": "100 %", "whip": {"holds": "120 ml", "net": "78 g"}},
-    "perch": [{"name": "Ball", "material": "clear base", "mould": "ball.json",
-      "fill": {"below_brim": "0 mm"}, "made_of": "one cast", "per_piece": 3, "density": "1.03 g/ml",
-      "spares": "0 %", "melt_loss": "0 %", "jug_film": "0 g",
-      "buried": {"cover": "3 mm", "set": "before the pour", "places": [
+    "decorations": [{"name": "Ball", "material": "clear base", "mould": "ball.json",
+      "fill": {"below_brim": "0 mm"}, "cast_as": "one cast", "per_piece": 3, "density": "1.03 g/ml",
+      "spares": "0 %", "melt_loss": "0 %", "left_in_jug": "0 g",
+      "buried": {"cover": "3 mm", "placed": "before the pour", "places": [
         {"x": "-10 mm", "y": "0 mm", "height": "15 mm"}, {"x": "10 mm", "y": "6 mm", "height": "15 mm"},
         {"x": "5 mm", "y": "-13 mm", "height": "15 mm"}]}}],
-    "dust": [{"name": "mica", "on_surface": "1 mg/cm2", "covered": "50 %", "lands": "50 %"}],
+    "dust": [{"name": "mica", "on_covered_surface": "1 mg/cm2", "coverage": "50 %", "share_that_sticks": "50 %"}],
     "losses")");
   const std::string losses = "\"test_piece\": \"0 g\" }";
   replace(text, losses, losses + R"(, "pipe": {"bag": "30 g", "bowl_and_whisk": "20 g"})");
@@ -100,7 +100,7 @@ int main() try {
   std::vector<Case> cases = {
       {"--version (start of the program)", {"--version"}, {}},
       {"plan, parametric mould", {"plan", examples + "plain_bars.run.json"}, {}},
-      {"plan, shipped order with a mesh", {"plan", examples + "spring_order.run.json"}, {}},
+      {"plan, shipped order with a mesh", {"plan", examples + "spring_cups.run.json"}, {}},
       {"plan, mesh of 100 thousand facets", {"plan", run_with_mesh(folder, 100'000).string()}, {}},
       {"list moulds (measures all)", {"list", "moulds"}, {}},
       {"plan, whole piece, 100 thousand facets", {"plan", decorated_run(folder).string()}, {}},

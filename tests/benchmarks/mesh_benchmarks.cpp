@@ -234,7 +234,7 @@ std::string run_with_cup(const fs::path& folder, const std::string& path) {
                                {"unit", "mm"},
                                {"role", "cavity"},
                                {"up", "+z"}};
-  const nlohmann::json mould = {{"schema", "brimwright.mould/1"},
+  const nlohmann::json mould = {{"schema", "brimwright.mould/2"},
                                 {"name", "Cup"},
                                 {"cavities", 6},
                                 {"owned", 1},

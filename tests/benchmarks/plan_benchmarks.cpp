@@ -86,7 +86,7 @@ fs::path order_with_fine_mould(const fs::path& folder, std::size_t least) {
   Json mould = Json::parse(bytes_of(source / "moulds/twisted_cup.json"));
   mould["mesh"]["file"] = "fine_cup.stl";
   std::ofstream(folder / "fine_cup.json") << mould;
-  Json run = Json::parse(bytes_of(source / "examples/spring_order.run.json"));
+  Json run = Json::parse(bytes_of(source / "examples/spring_cups.run.json"));
   run["pour"]["mould"] = "fine_cup.json";
   std::ofstream(folder / "fine_order.run.json") << run;
   for (const char* formula : {"meadow_base.formula.json", "cloud_topping.formula.json"})
@@ -144,7 +144,7 @@ bool other_line(Json& run, int turn) {
 }
 bool other_topping(Json& run, int turn) {
   if (!run.contains("pipe") || !run["pipe"].contains("beads")) return false;
-  run["pipe"]["beads"]["swell"] = 1 + 0.002 * turn;
+  run["pipe"]["beads"]["bead_to_opening"] = 1 + 0.002 * turn;
   return true;
 }
 bool no_change(Json&, int) { return true; }

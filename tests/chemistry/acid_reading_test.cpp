@@ -28,12 +28,12 @@ std::string additive(const std::string& name, const std::string& acid,
   return with_only("additives", R"({ "name": ")" + name + R"(", "rate": "10 % of fats",
                    "goes_into": ")" +
                                     goes_into + R"(", "contains_fat": "none")" +
-                                    (acid.empty() ? "" : R"(, "acid": )" + acid) + " }");
+                                    (acid.empty() ? "" : R"(, "contains_acid": )" + acid) + " }");
 }
 
 std::string liquid(const std::string& name, const std::string& acid) {
   return with_only("liquids", R"({ "name": ")" + name + R"(", "rate": "10 % of fats",
-                   "goes_into": "lye", "acid": )" +
+                   "goes_into": "lye", "contains_acid": )" +
                                   acid + R"(, "composition": { "water": "85 %",
                    "fat": "none", "sugar": "0 %", "salt": "0 %", "source": "label" } })");
 }
@@ -143,7 +143,7 @@ TEST_CASE("the hint for lemon juice was pure citric acid, and typed back it made
           "[chemistry]") {
   for (const Sour& sour : sours) {
     CAPTURE(sour.name);
-    const std::string remedy = hint_for(additive(sour.name, ""), "/additives/0/acid");
+    const std::string remedy = hint_for(additive(sour.name, ""), "/additives/0/contains_acid");
     CAPTURE(remedy);
     const Formula formula = read(additive(sour.name, proposed_in(remedy)));
     const double counted = mg_koh_per_g(formula);
@@ -157,7 +157,7 @@ TEST_CASE("what no table knows is asked for by a hint that works too", "[chemist
       values<std::string>({"hyaluronic acid", "boric acid", "Fruchtsäure", "vinegar powder",
                            "Essigpulver", "lemon juice powder", "acide hyaluronique"}));
   CAPTURE(name);
-  const std::string remedy = hint_for(additive(name, ""), "/additives/0/acid");
+  const std::string remedy = hint_for(additive(name, ""), "/additives/0/contains_acid");
   // Any acid under 5,600 g/mol takes more; what is typed unread must not leave lye.
   CHECK(mg_koh_per_g(read(additive(name, proposed_in(remedy)))) <= 10);
 }
@@ -192,9 +192,9 @@ TEST_CASE("a juice, vinegar, wine or sour milk counts no more acid than such a t
   if (row.beyond.empty()) return;
   for (const std::string more : {"", R"(, "confirmed": true)"}) {
     CHECK_THROWS_WITH(read(additive(row.name, share_of(row.acid, row.beyond, more))),
-                      Contains("/additives/0/acid/share") && Contains("lye-heavy"));
+                      Contains("/additives/0/contains_acid/share") && Contains("lye-heavy"));
     CHECK_THROWS_WITH(read(liquid(row.name, share_of(row.acid, row.beyond, more))),
-                      Contains("/liquids/0/acid/share"));
+                      Contains("/liquids/0/contains_acid/share"));
   }
 }
 
@@ -218,7 +218,7 @@ TEST_CASE("an essence is stronger only where its name says so and the formula co
     return r.severity == Severity::caution && r.text.find("lye-heavy") != std::string::npos;
   }));
   CHECK_THROWS_WITH(read(additive(name, share_of(acid, "25 %", R"(, "confirmed": "yes")"))),
-                    Contains("/additives/0/acid/confirmed"));
+                    Contains("/additives/0/contains_acid/confirmed"));
 }
 
 TEST_CASE("what a thing takes up may be typed, within what it can", "[chemistry]") {
@@ -235,7 +235,7 @@ TEST_CASE("what a thing takes up may be typed, within what it can", "[chemistry]
       {"sour", "560", "does not end in \"mg KOH/g\""},
       {"sour", "0 mg KOH/g", "above 0"},
       {"sour", "1251 mg KOH/g", "up to 1250"},
-      {"sour", "many mg KOH/g", "/additives/0/acid/takes_up"},
+      {"sour", "many mg KOH/g", "/additives/0/contains_acid/takes_up"},
       {"lemon juice", "100 mg KOH/g", "a juice holds at most 78.8 mg KOH/g"},
       {"vinegar", "560 mg KOH/g", "a vinegar holds at most"},
       {"kefir", "60 mg KOH/g", "a sour milk holds at most"},
@@ -288,7 +288,7 @@ TEST_CASE("an acid is no scent and no colour, but scents and colours may be call
   for (const auto* name : {"limoncello fragrance", "Limoncello", "Lemon juice", "Vinegar Valentine",
                            "baking soda fragrance", "Citric burst", "Vitamin C", "White wine"})
     CHECK_NOTHROW(read(scent(name)));
-  CHECK_THROWS_WITH(read(colour("cream of tartar")), Contains("/colours/0/acid"));
+  CHECK_THROWS_WITH(read(colour("cream of tartar")), Contains("/colours/0/contains_acid"));
   for (const auto* name : {"carminic acid", "acid blue 9", "wine red", "lemon"})
     CHECK_NOTHROW(read(colour(name)));
 }
@@ -314,14 +314,14 @@ TEST_CASE("fatty acids are fats in every language", "[chemistry]") {
 /// Olive alone at 190 mg/g, pure NaOH, 5 % superfat, 33 % strength, with vinegar at 20 %.
 std::string with_vinegar(const std::string& goes_into, const std::string& water = "33 %",
                          const std::string& rate = "20 %") {
-  return R"({ "schema": "brimwright.formula/1", "name": "Sour base",
+  return R"({ "schema": "brimwright.formula/2", "name": "Sour base",
     "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
-    "superfat": "5 %", "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" } ],
+    "superfat": "5 %", "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "100 %" } ],
     "water": { "lye_strength": ")" +
          water + R"(" }, "pour_temperature": "35 °C",
     "additives": [ { "name": "vinegar", "rate": ")" +
          rate + R"( of fats", "goes_into": ")" + goes_into +
-         R"x(", "acid": { "acid": "acetic acid (100 %)", "share": "5 %" } } ] })x";
+         R"x(", "contains_acid": { "acid": "acetic acid (100 %)", "share": "5 %" } } ] })x";
 }
 
 TEST_CASE("the water in vinegar was left out of the lye's strength", "[chemistry]") {
@@ -370,7 +370,7 @@ TEST_CASE("a powder brings no water", "[chemistry]") {
 TEST_CASE("vinegar as a liquid was said to hold 195 %", "[chemistry]") {
   const std::string text =
       with_only("liquids", R"({ "name": "vinegar", "rate": "10 % of fats", "goes_into": "lye",
-         "acid": { "acid": "vinegar, 5 g acetic acid per 100 g", "share": "100 %" },
+         "contains_acid": { "acid": "vinegar, 5 g acetic acid per 100 g", "share": "100 %" },
          "composition": { "water": "95 %", "fat": "none", "sugar": "0 %", "salt": "0 %",
                           "source": "bottle" } })");
   const Formula formula = read(text);
@@ -419,10 +419,12 @@ TEST_CASE("a neutral salt taken for its acid asks for lye that nothing takes", "
   const auto name = GENERATE(values<std::string>(
       {"sodium lactate", "Sodium Lactate, 60 % solution", "Natriumlactat", "trisodium citrate",
        "citrate de sodium", "potassium citrate", "sodium acetate", "sodium ascorbate"}));
-  CHECK_THROWS_WITH(read(additive(name, share_of("lactic acid (100 %)", "100 %"))),
-                    Contains("/additives/0/acid/share") && Contains("has taken its alkali"));
-  CHECK_THROWS_WITH(read(additive(name, R"({ "takes_up": "560 mg KOH/g" })")),
-                    Contains("/additives/0/acid/takes_up") && Contains("has taken its alkali"));
+  CHECK_THROWS_WITH(
+      read(additive(name, share_of("lactic acid (100 %)", "100 %"))),
+      Contains("/additives/0/contains_acid/share") && Contains("has taken its alkali"));
+  CHECK_THROWS_WITH(
+      read(additive(name, R"({ "takes_up": "560 mg KOH/g" })")),
+      Contains("/additives/0/contains_acid/takes_up") && Contains("has taken its alkali"));
   CHECK(mg_koh_per_g(read(additive(name, R"({ "takes_up": "8 mg KOH/g" })"))) == 8);
 }
 

@@ -36,7 +36,7 @@ TEST_CASE("an additive named like an acid must say which acid it is", "[chemistr
        "glycolic acid", "cream of tartar"}));
   check_refused({"additives",
                  R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "lye" })",
-                 "/additives/0/acid", "sounds like an acid"});
+                 "/additives/0/contains_acid", "sounds like an acid"});
 }
 
 TEST_CASE("a salt of an acid is already neutral", "[chemistry]") {
@@ -61,7 +61,7 @@ TEST_CASE("an additive that sounds fatty must say how much fat it holds", "[chem
 TEST_CASE("\"none\" answers a suspicion", "[chemistry]") {
   const auto formula = read(
       with_only("additives", R"({ "name": "lactic milk thistle oil-free", "rate": "1 % of fats",
-                        "goes_into": "lye", "acid": "none", "contains_fat": "none" })"));
+                        "goes_into": "lye", "contains_acid": "none", "contains_fat": "none" })"));
   CHECK_FALSE(formula.additives[0].contains_acid);
   CHECK_FALSE(formula.additives[0].contains_fat);
 }
@@ -80,8 +80,8 @@ TEST_CASE("a fatty acid belongs among the fats", "[chemistry]") {
                  "/additives/0/name", "\"fats\""});
   check_refused({"additives",
                  R"({ "name": "hardener", "rate": "2 % of fats", "goes_into": "fats",
-                      "acid": { "acid": "stearic acid", "share": "100 %" } })",
-                 "/additives/0/acid/acid", "\"fats\""});
+                      "contains_acid": { "acid": "stearic acid", "share": "100 %" } })",
+                 "/additives/0/contains_acid/acid", "\"fats\""});
 }
 
 TEST_CASE("spoons, densities and rates that say nothing are refused", "[chemistry]") {
@@ -121,22 +121,23 @@ TEST_CASE("spoons, densities and rates that say nothing are refused", "[chemistr
 TEST_CASE("an acid is named from the table", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {"additives",
-       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "citric acid", "share": "100 %" } })",
-       "/additives/0/acid/acid", "\"citric acid, anhydrous\" or \"citric acid monohydrate\""},
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": { "acid": "citric acid", "share": "100 %" } })",
+       "/additives/0/contains_acid/acid",
+       "\"citric acid, anhydrous\" or \"citric acid monohydrate\""},
       {"additives",
-       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "aqua regia", "share": "100 %" } })",
-       "/additives/0/acid/acid", "name one of"},
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": { "acid": "aqua regia", "share": "100 %" } })",
+       "/additives/0/contains_acid/acid", "name one of"},
       {"additives",
-       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "malic acid" } })",
-       "/additives/0/acid/share", "is missing"},
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": { "acid": "malic acid" } })",
+       "/additives/0/contains_acid/share", "is missing"},
       {"additives",
-       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": { "acid": "malic acid", "share": "0 %" } })",
-       "/additives/0/acid/share", "0 %"},
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": { "acid": "malic acid", "share": "0 %" } })",
+       "/additives/0/contains_acid/share", "0 %"},
       {"additives",
-       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "acid": "yes" })",
-       "/additives/0/acid", "none"},
-      {"fragrances", R"({ "name": "lime", "rate": "1 % of fats", "acid": "none" })",
-       "/fragrances/0/acid", "not known"},
+       R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": "yes" })",
+       "/additives/0/contains_acid", "none"},
+      {"fragrances", R"({ "name": "lime", "rate": "1 % of fats", "contains_acid": "none" })",
+       "/fragrances/0/contains_acid", "not known"},
       {"additives",
        R"({ "name": "milk", "rate": "1 % of fats", "goes_into": "lye", "contains_fat": { "fat": "cow", "share": "4 %" } })",
        "/additives/0/contains_fat/fat", "not a fat that is known"},
@@ -174,7 +175,7 @@ TEST_CASE("what may be fat altogether, or is fatter dried, is not refused as mil
       read(with_only("additives", R"({ "name": ")" + name +
                                       R"(", "rate": "2 % of fats", "goes_into": "batter",
                      "contains_fat": { "fat": "olive", "share": ")" +
-                                      share + R"(" }, "acid": "none" })"));
+                                      share + R"(" }, "contains_acid": "none" })"));
   CHECK(formula.additives[0].contains_fat);
 }
 

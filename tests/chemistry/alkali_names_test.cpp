@@ -173,11 +173,12 @@ const std::vector<std::string> innocent = {"sodium lactate",
 std::string entry_of(const std::string& list, const std::string& name) {
   const std::string begin = R"({ "name": ")" + name + R"(", "rate": "2 % of fats")";
   if (list == "additives")
-    return begin + R"(, "goes_into": "batter", "acid": "none", "contains_fat": "none" })";
+    return begin + R"(, "goes_into": "batter", "contains_acid": "none", "contains_fat": "none" })";
   if (list == "liquids")
-    return begin + R"(, "goes_into": "lye", "acid": "none", "composition": { "water": "95 %",
+    return begin +
+           R"(, "goes_into": "lye", "contains_acid": "none", "composition": { "water": "95 %",
             "fat": "none", "sugar": "0 %", "salt": "0 %", "source": "label" } })";
-  return begin + (list == "colours" ? R"(, "acid": "none" })" : " }");
+  return begin + (list == "colours" ? R"(, "contains_acid": "none" })" : " }");
 }
 
 void check_refused(const std::string& list, const std::string& name, const std::string& says) {

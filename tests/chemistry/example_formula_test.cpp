@@ -74,7 +74,8 @@ TEST_CASE("the schema offers the fats and the acids that are shipped", "[chemist
   std::vector<std::string> acids;
   for (const Acid& acid : shipped_acids()) acids.push_back(acid.name);
   for (const auto* kind : {"additive", "colour"}) {
-    const auto ways = defs.object(kind).object("properties").object("acid").objects("oneOf");
+    const auto ways =
+        defs.object(kind).object("properties").object("contains_acid").objects("oneOf");
     REQUIRE(ways.size() == 3);  // "none", which, or what it takes up
     CHECK(ways[1].object("properties").object("acid").texts("enum") == acids);
   }

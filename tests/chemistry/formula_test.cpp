@@ -155,8 +155,8 @@ TEST_CASE("a superfat that is missing or beyond reason is refused", "[chemistry]
 TEST_CASE("an alkali that cannot be right is refused", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {R"("NaOH")", R"("LiOH")", "/alkali/0/alkali", "KOH"},
-      {R"("saponifies": "100 %")", R"("saponifies": "90 %")", "/alkali", "add to 90 %"},
-      {R"("saponifies": "100 %", )", "", "/alkali/0/saponifies", "is missing"},
+      {R"("share": "100 %")", R"("share": "90 %")", "/alkali", "add to 90 %"},
+      {R"("share": "100 %", )", "", "/alkali/0/share", "is missing"},
       {R"("purity": "99 %")", R"("purity": "50 %")", "/alkali/0/purity", "80 to 100 %"},
       {R"("purity": "99 %")", R"("purity": "101 %")", "/alkali/0/purity", "80 to 100 %"},
       {R"("purity": "99 %", )", "", "/alkali/0/purity", "is missing"},
@@ -173,9 +173,9 @@ TEST_CASE("an alkali that cannot be right is refused", "[chemistry]") {
       {R"(["98 %", "100 %"])", R"(["100 %", "98 %"])", "/alkali/0/purity_range", "99 %"},
       {R"(["98 %", "100 %"])", R"(["98 %", "102 %"])", "/alkali/0/purity_range", "80 to 100 %"},
       {R"(["98 %", "100 %"])", R"(["98", "100 %"])", "/alkali/0/purity_range/0", "no unit"},
-      {R"([ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %")",
-       R"([ { "alkali": "NaOH", "saponifies": "40 %", "purity": "99 %" },
-            { "alkali": "NaOH", "saponifies": "60 %", "purity": "99 %")",
+      {R"([ { "alkali": "NaOH", "share": "100 %", "purity": "99 %")",
+       R"([ { "alkali": "NaOH", "share": "40 %", "purity": "99 %" },
+            { "alkali": "NaOH", "share": "60 %", "purity": "99 %")",
        "/alkali/1/alkali", "NaOH stands twice"},
   })));
 }
@@ -222,7 +222,7 @@ TEST_CASE("shares of three thirds to two decimals are a whole", "[chemistry]") {
 TEST_CASE("the rest of a formula is as strict", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {R"("name": "Test base",)", "", "/name", "is missing"},
-      {"brimwright.formula/1", "brimwright.formula/2", "/schema", "brimwright.formula/1"},
+      {"brimwright.formula/2", "brimwright.formula/3", "/schema", "brimwright.formula/3"},
       {R"("38 °C")", "38", "/pour_temperature", "unit"},
       {R"("38 °C")", R"("110 °C")", "/pour_temperature", "4 to 100 °C"},
       {R"("38 °C")", R"("38 °F")", "/pour_temperature", "3.3 °C"},

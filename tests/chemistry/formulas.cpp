@@ -12,7 +12,7 @@ namespace brimwright::chemistry::test {
 std::string sound_formula() {
   return R"({
   "$schema": "formula.schema.json",
-  "schema": "brimwright.formula/1",
+  "schema": "brimwright.formula/2",
   "name": "Test base",
   "note": "for tests",
   "fats": [
@@ -20,14 +20,14 @@ std::string sound_formula() {
     { "fat": "coconut", "share": "40 %", "lot": "7" }
   ],
   "superfat": "5 %",
-  "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %", "purity_range": ["98 %", "100 %"] } ],
+  "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %", "purity_range": ["98 %", "100 %"] } ],
   "water": { "lye_strength": "33 %" },
   "pour_temperature": "38 °C",
   "additives": [
     { "name": "goat milk", "rate": "3 % of batter", "density": "1.03 g/ml", "goes_into": "batter",
       "contains_fat": { "fat": "tallow", "share": "4 %" } },
     { "name": "citric acid", "rate": "10 g/kg of fats", "goes_into": "lye",
-      "acid": { "acid": "citric acid, anhydrous", "share": "100 %" } },
+      "contains_acid": { "acid": "citric acid, anhydrous", "share": "100 %" } },
     { "name": "kaolin", "rate": "1 tsp/lb of fats", "bulk_density": "0.4 g/ml", "goes_into": "fats" }
   ],
   "fragrances": [ { "name": "lemon balm", "rate": "2 % of fats", "limit": "3 % of batter" } ],

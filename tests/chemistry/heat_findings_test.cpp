@@ -40,7 +40,7 @@ TEST_CASE("with nothing said, only the peak is told, and that 20 degC is assumed
 
 TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
   const HeatFindings found = findings(
-      R"({ "lye_made_at": "22 °C", "water_at": "5 °C", "ice_share": "50 %", "lye_used_at": "38 °C",
+      R"({ "room_at": "22 °C", "water_at": "5 °C", "ice_share": "50 %", "lye_used_at": "38 °C",
            "fats_at": "100 °F" })");
   CHECK_FALSE(found.assumed);
   CHECK(found.peak.peak < findings("{}").peak.peak);
@@ -87,10 +87,10 @@ TEST_CASE("a lye of both alkalis is told what mends both", "[chemistry]") {
 
 TEST_CASE("a chilled topping is held against its limit", "[chemistry]") {
   CHECK(is_said(
-      findings(R"({ "lye_used_at": "15 °C", "fats_at": "10 °C", "batter_limit": "18 °C" })"),
+      findings(R"({ "lye_used_at": "15 °C", "fats_at": "10 °C", "batter_below": "18 °C" })"),
       "below the limit"));
   const HeatFindings warm =
-      findings(R"({ "lye_used_at": "40 °C", "fats_at": "15 °C", "batter_limit": "18 °C" })");
+      findings(R"({ "lye_used_at": "40 °C", "fats_at": "15 °C", "batter_below": "18 °C" })");
   CHECK(is_said(warm, "not below the limit"));
   CHECK(warm.pour_remarks.back().severity == Severity::caution);
 }
@@ -112,8 +112,8 @@ TEST_CASE("a bench that cannot be is refused in one line", "[chemistry]") {
       {R"({ "water_at": "-5 °C" })", "/water_at"},
       {R"({ "water_at": "120 °C" })", "/water_at"},
       {R"({ "ice_share": "120 %" })", "/ice_share"},
-      {R"({ "batter_limit": "18 °C", "lye_used_at": "20 °C" })", "/fats_at: is missing"},
-      {R"({ "batter_limit": "18 °C", "fats_at": "20 °C" })", "/lye_used_at: is missing"},
+      {R"({ "batter_below": "18 °C", "lye_used_at": "20 °C" })", "/fats_at: is missing"},
+      {R"({ "batter_below": "18 °C", "fats_at": "20 °C" })", "/lye_used_at: is missing"},
       {R"({ "lye_used_at": "2 °C", "cooled_in": "fridge" })", "does not reach"},
       {R"({ "cooled_in": "snow" })", "/cooled_in"},
       {R"({ "watter_at": "20 °C" })", "did you mean \"water_at\"?"},

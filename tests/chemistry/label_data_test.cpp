@@ -83,7 +83,8 @@ TEST_CASE("a limit may be of the finished soap", "[chemistry]") {
 }
 
 TEST_CASE("drying is read as a law or as weighings", "[chemistry]") {
-  const auto law = read(with_drying(R"({ "finally_lost": "90 %", "time_constant": "12 days" })"));
+  const auto law =
+      read(with_drying(R"({ "water_lost_in_the_end": "90 %", "time_to_63_percent": "12 days" })"));
   REQUIRE(law.drying);
   CHECK(std::get<DryingLaw>(*law.drying).finally_lost == 90 * percent);
   CHECK(std::get<DryingLaw>(*law.drying).time_constant_days == 12);
@@ -103,16 +104,19 @@ TEST_CASE("drying that cannot be reckoned with is refused where it stands", "[ch
   check_refused(with_drying(R"({ "weighings": [ { "after": "7 days", "mass": "100 g" },
                                                { "after": "7 days", "mass": "95 g" } ] })"),
                 "/drying/weighings/1/after", "not after day 7");
-  check_refused(with_drying(R"({ "finally_lost": "90 %", "time_constant": "0 days" })"),
-                "/drying/time_constant", "is zero");
-  check_refused(with_drying(R"({ "finally_lost": "90 %", "weighings": [] })"), "/drying", "twice");
+  check_refused(
+      with_drying(R"({ "water_lost_in_the_end": "90 %", "time_to_63_percent": "0 days" })"),
+      "/drying/time_to_63_percent", "is zero");
+  check_refused(with_drying(R"({ "water_lost_in_the_end": "90 %", "weighings": [] })"), "/drying",
+                "twice");
   check_refused(with(sound_formula(), R"("water_lost_in_cure": "85 %")",
                      R"("water_lost_in_cure": "85 %",
-                        "drying": { "finally_lost": "90 %", "time_constant": "12 days" })"),
+                        "drying": { "water_lost_in_the_end": "90 %", "time_to_63_percent": "12 days" })"),
                 "/drying", "water_lost_in_cure");
-  check_refused(with(with_drying(R"({ "finally_lost": "90 %", "time_constant": "12 days" })"),
-                     R"("cure": "35 days",)", ""),
-                "/cure", "is missing");
+  check_refused(
+      with(with_drying(R"({ "water_lost_in_the_end": "90 %", "time_to_63_percent": "12 days" })"),
+           R"("cure": "35 days",)", ""),
+      "/cure", "is missing");
 }
 
 }  // namespace

@@ -19,10 +19,10 @@ using test::read;
 
 /// Olive alone at 190 mg/g, pure NaOH, 5 % superfat, water 2 : 1, with `liquids`.
 std::string with_liquids(const std::string& liquids) {
-  return R"({ "schema": "brimwright.formula/1", "name": "Milk base",
+  return R"({ "schema": "brimwright.formula/2", "name": "Milk base",
     "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
     "superfat": "5 %",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" } ],
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "100 %" } ],
     "water": { "water_to_alkali": 2 },
     "pour_temperature": "35 °C",
     "liquids": [ )" +
@@ -126,7 +126,7 @@ TEST_CASE("a liquid is refused in one line that says how to mend it", "[chemistr
 TEST_CASE("vinegar as a liquid uses up alkali by its acid", "[chemistry]") {
   const Proportions p = proportions(read(with_liquids(
       R"x({ "name": "vinegar", "rate": "10 % of fats", "goes_into": "lye",
-           "acid": { "acid": "acetic acid (100 %)", "share": "5 %" }, "composition":
+           "contains_acid": { "acid": "acetic acid (100 %)", "share": "5 %" }, "composition":
            { "water": "95 %", "fat": "none", "sugar": "0 %", "salt": "0 %", "source": "bottle" } })x")));
   // IUPAC 2021 weights: acetic acid 60.052, NaOH 39.997 g/mol; one proton.
   CHECK_THAT(p.pure_alkali,
@@ -249,13 +249,13 @@ TEST_CASE("an acid counts once", "[chemistry]") {
   };
   const auto citric = [](const std::string& name) {
     return R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "lye",
-              "acid": { "acid": "citric acid, anhydrous", "share": "100 %" } })";
+              "contains_acid": { "acid": "citric acid, anhydrous", "share": "100 %" } })";
   };
   CHECK_THROWS_WITH(read(additives(citric("citric acid") + "," + citric("Citric acid"), "")),
                     Contains("is listed twice"));
   const std::string juice =
       R"({ "name": "lemon juice", "replaces": "10 % of water", "goes_into": "lye",
-           "acid": { "acid": "citric acid, anhydrous", "share": "6 %" }, "composition":
+           "contains_acid": { "acid": "citric acid, anhydrous", "share": "6 %" }, "composition":
            { "water": "91 %", "fat": "none", "sugar": "2 %", "salt": "0 %", "source": "label" } })";
   CHECK_THROWS_WITH(read(additives(citric("citric acid"), juice)), Contains("counts twice"));
   CHECK_NOTHROW(read(additives(citric("citric acid"), "")));

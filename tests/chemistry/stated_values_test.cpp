@@ -23,10 +23,10 @@ double mg(SaponificationValue value) { return value.mg_koh_per_g(); }
 
 /// A formula of `fats` (JSON), superfat 5 %.
 std::string formula_of_fats(const std::string& fats, const std::string& rest = "") {
-  return R"({ "schema": "brimwright.formula/1", "name": "Bar", "fats_from": "studio.fats.json",
+  return R"({ "schema": "brimwright.formula/2", "name": "Bar", "own_fats": "studio.fats.json",
     "fats": [ )" +
          fats + R"( ], "superfat": "5 %",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %",
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %",
                   "purity_range": ["98 %", "100 %"] } ],
     "water": { "lye_strength": "33 %" }, "pour_temperature": "38 °C")" +
          rest + " }";
@@ -294,11 +294,11 @@ TEST_CASE("NaOH values are challenged in the formula, jojoba's low ones too", "[
 TEST_CASE("what is taken as exact is said, in one quiet note", "[chemistry]") {
   const auto read_alkali = [](const std::string& alkali, const std::string& value) {
     return read_with(test::with(alone("olive", value),
-                                R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %",
+                                R"({ "alkali": "NaOH", "share": "100 %", "purity": "99 %",
                   "purity_range": ["98 %", "100 %"] })",
                                 alkali));
   };
-  const std::string naoh = R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %" })";
+  const std::string naoh = R"({ "alkali": "NaOH", "share": "100 %", "purity": "99 %" })";
   const auto notes = taken_as_exact_notes(read_alkali(naoh, "190"));
   REQUIRE(notes.size() == 1);
   CHECK(notes[0].severity == Severity::note);
@@ -317,9 +317,9 @@ TEST_CASE("KOH without a purity range gets one, and never less than solid KOH ma
       {{90, 88, 92}, {85, 83, 92}, {92, 90, 94}, {95, 93, 97}, {99, 97, 100}, {100, 98, 100}}));
   CAPTURE(stated);
   const Formula formula = read_with(test::with(
-      alone("olive", "190"), R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %",
+      alone("olive", "190"), R"({ "alkali": "NaOH", "share": "100 %", "purity": "99 %",
                   "purity_range": ["98 %", "100 %"] })",
-      R"({ "alkali": "KOH", "saponifies": "100 %", "purity": ")" + exact(stated) + R"( %" })"));
+      R"({ "alkali": "KOH", "share": "100 %", "purity": ")" + exact(stated) + R"( %" })"));
   const auto& koh = formula.alkalis[0];
   CHECK(koh.purity_low.in_percent() == Approx(low));
   CHECK(koh.purity_high.in_percent() == Approx(high));

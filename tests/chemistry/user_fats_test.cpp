@@ -75,7 +75,7 @@ TEST_CASE("a formula may name a maker's own fat as any other", "[chemistry]") {
   const FatTable table(read_fats(sound_fats()));
   CHECK(table.fats().size() == shipped_fats().size() + 1);
   const std::string text =
-      with(with(sound_formula(), R"("fats": [)", R"("fats_from": "studio.fats.json", "fats": [)"),
+      with(with(sound_formula(), R"("fats": [)", R"("own_fats": "studio.fats.json", "fats": [)"),
            R"({ "fat": "coconut", "share": "40 %", "lot": "7" })",
            R"({ "fat": "argan_studio", "share": "40 %" })");
   const Fields file = Fields::parse(with(text, R"("dispersed_in": { "fat": "olive")",

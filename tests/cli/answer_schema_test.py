@@ -142,7 +142,7 @@ def of_examples():
     for run in sorted(glob.glob("examples/*.run.json", root_dir=root)):
         yield ["plan", run]
         yield ["plan", run, "--explain"]
-    spring = ["plan", "examples/spring_order.run.json"]
+    spring = ["plan", "examples/spring_cups.run.json"]
     yield [*spring, "--weighed", "base NaOH 96 g", "--batch", "1"]
     yield [*spring, "--weighed", "base NaOH 200 g", "--batch", "1"]
 
@@ -189,7 +189,7 @@ def of_fixtures():
 
     for name in glob.glob("*.formula.json", root_dir=f"{root}/examples"):
         write(name, shipped(f"examples/{name}"))
-    plain, spring = shipped("examples/plain_bars.run.json"), shipped("examples/spring_order.run.json")
+    plain, spring = shipped("examples/plain_bars.run.json"), shipped("examples/spring_cups.run.json")
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")
         formula.pop("water_lost_in_cure", None)
@@ -199,25 +199,25 @@ def of_fixtures():
         write(f"dried{weighings}.run.json", {**plain, "pour": {**plain["pour"], "formula": f"dried{weighings}.formula.json"}})
         yield ["plan", f"{folder}/dried{weighings}.run.json"]
     topping = {**shipped("examples/cloud_topping.formula.json"), "cure": "35 days",
-               "drying": {"finally_lost": "90 %", "time_constant": "12 days"}}
+               "drying": {"water_lost_in_the_end": "90 %", "time_to_63_percent": "12 days"}}
     topping.pop("water_lost_in_cure", None)
     write("dried_topping.formula.json", topping)
-    perch = [{**spring["perch"][0], "on_top": {"sinks": "3 mm"}}]
+    decorations = [{**spring["decorations"][0], "on_top": {"pressed_in": "3 mm"}}]
     pipe = {**spring["pipe"], "formula": "dried_topping.formula.json"}
     pipe.pop("beads")  # so that nobody knows how wide the peak is
-    write("unpriced.run.json", {**spring, "pipe": pipe, "perch": perch, "dust": [], "money": {"currency": "EUR", "prices": {}}})
+    write("unpriced.run.json", {**spring, "pipe": pipe, "decorations": decorations, "dust": [], "money": {"currency": "EUR", "prices": {}}})
     yield ["plan", f"{folder}/unpriced.run.json"]
-    loaf = shipped("examples/propped_loaf.run.json")
+    loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
     yield ["plan", f"{folder}/across.run.json"]
     # All of a flat dome counts as floor, all of a steep cone as wall.
     for name, points in (("flat", [("0 mm", "0 mm"), ("60 mm", "30 mm")]), ("steep", [("0 mm", "0 mm"), ("30 mm", "60 mm")])):
-        write(f"{name}.mould.json", {"schema": "brimwright.mould/1", "name": name, "cavities": 6, "shape": {
+        write(f"{name}.mould.json", {"schema": "brimwright.mould/2", "name": name, "cavities": 6, "shape": {
             "kind": "turned_profile", "points": [{"radius": radius, "height": height} for radius, height in points]}})
-        write(f"{name}.run.json", {**plain, "pour": {**plain["pour"], "mould": f"{name}.mould.json", "line": {"below_brim": "3 mm"}}, "perch": [{
-            "name": "Marble", "material": "melt", "mould": "moulds/marble_tray.json", "fill": {"below_brim": "0 mm"}, "made_of": "two halves",
-            "per_cast": 1, "density": "1.03 g/ml", "spares": "0 %", "melt_loss": "0 %", "jug_film": "0 g",
-            "buried": {"cover": "0 mm", "set": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "30 mm" if name == "steep" else "12 mm"}]}}]})
+        write(f"{name}.run.json", {**plain, "pour": {**plain["pour"], "mould": f"{name}.mould.json", "line": {"below_brim": "3 mm"}}, "decorations": [{
+            "name": "Marble", "material": "melt", "mould": "moulds/marble_tray.json", "fill": {"below_brim": "0 mm"}, "cast_as": "two halves",
+            "per_cast": 1, "density": "1.03 g/ml", "spares": "0 %", "melt_loss": "0 %", "left_in_jug": "0 g",
+            "buried": {"cover": "0 mm", "placed": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "30 mm" if name == "steep" else "12 mm"}]}}]})
         yield ["plan", f"{folder}/{name}.run.json"]
 
 
@@ -268,7 +268,7 @@ def objects(value, kind=()):
             yield from objects(below, kind)
 
 
-for what in (["plan", "examples/spring_order.run.json"], ["list"], ["gauge", "moulds/low_bowl.json", "--depth", "5 mm"]):
+for what in (["plan", "examples/spring_cups.run.json"], ["list"], ["gauge", "moulds/low_bowl.json", "--depth", "5 mm"]):
     answer = next(answer for words, answer in answers if words == what)
     validator = validator_of(answer)
     for kind, one in objects(answer):

@@ -35,10 +35,10 @@ def put(document, pointer, value):
         holder[last] = value
 
 
-spring = load("examples/spring_order.run.json")
+spring = load("examples/spring_cups.run.json")
 spring["pour"]["formula"] = f"{root}/examples/meadow_base.formula.json"
 spring["pipe"]["formula"] = f"{root}/examples/cloud_topping.formula.json"
-loaf = load("examples/propped_loaf.run.json")
+loaf = load("examples/tilted_loaf.run.json")
 loaf["pour"]["formula"] = f"{root}/examples/meadow_base.formula.json"
 
 
@@ -58,7 +58,7 @@ def said(document):
 
 
 def mould(**shape):
-    return {"schema": "brimwright.mould/1", "name": "Mine", "cavities": 1, "shape": shape}
+    return {"schema": "brimwright.mould/2", "name": "Mine", "cavities": 1, "shape": shape}
 
 
 def cup(floor, brim, height):
@@ -100,7 +100,7 @@ everyday = {
     "a ring": mould(kind="half_ring", centre_diameter="60 mm", tube_diameter="30 mm"),
     "a bowl of 82 mm": mould(kind="dome", diameter="82 mm", height="33 mm"),
     "rough measures that water corrects": {**mould(kind="block", length="80 mm", width="55 mm", height="25 mm"),
-                                           "water": {"temperature": "20 °C", "to": "brim", "of": "each cavity", "weighings": ["92 g", "95 g"]}},
+                                           "water": {"temperature": "20 °C", "filled_to": "brim", "weighed_in": "each cavity", "weighings": ["92 g", "95 g"]}},
     "one piece as a trial": changed(spring, ("/sell", 1), ("/pipe/bowl", {"holds": "5 l"})),
     "a few pieces": changed(spring, ("/sell", 6), ("/pipe/bowl", {"holds": "5 l"})),
     "a thousand pieces": changed(spring, ("/sell", 1000)),
@@ -109,21 +109,21 @@ everyday = {
     "a shot glass as weigh-cup": changed(spring, ("/pipe/whip", {"holds": "30 ml", "net": "19.5 g"})),
     "a measuring cup as weigh-cup": changed(spring, ("/pipe/whip", {"holds": "1 cup", "net": "154 g"})),
     "a 12 fl oz cup": changed(spring, ("/pipe/whip", {"holds": "12 fl oz", "net": "231 g"})),
-    "a hand mixer's bowl": changed(spring, ("/pipe/bowl", {"holds": "1.5 l", "whisk_catches": "150 ml"})),
-    "a planetary mixer": changed(spring, ("/pipe/bowl", {"holds": "20 l", "whisk_catches": "300 ml"})),
-    "a quick hand": changed(spring, ("/pipe/pace/each", "5 s")),
-    "a slow flower": changed(spring, ("/pipe/pace", {"stays_open": "2 h", "each": "6 min"}), ("/pipe/bowl", {"holds": "5 l"})),
-    "a fast batter": changed(spring, ("/pipe/pace/stays_open", "8 min")),
-    "a slow batter": changed(spring, ("/pipe/pace/stays_open", "2 h")),
+    "a hand mixer's bowl": changed(spring, ("/pipe/bowl", {"holds": "1.5 l", "whisk_needs": "150 ml"})),
+    "a planetary mixer": changed(spring, ("/pipe/bowl", {"holds": "20 l", "whisk_needs": "300 ml"})),
+    "a quick hand": changed(spring, ("/pipe/pace/time_per_piece", "5 s")),
+    "a slow flower": changed(spring, ("/pipe/pace", {"open_time": "2 h", "time_per_piece": "6 min"}), ("/pipe/bowl", {"holds": "5 l"})),
+    "a fast batter": changed(spring, ("/pipe/pace/open_time", "8 min")),
+    "a slow batter": changed(spring, ("/pipe/pace/open_time", "2 h")),
     "a small pot": changed(spring, ("/sell", 6), ("/pipe/bowl", {"holds": "5 l"}), ("/pots", {"holds": "3 l", "lye_jug": "1 l"})),
     "a large pot": changed(spring, ("/pots", {"holds": "50 l", "lye_jug": "20 l"})),
     "a small bag": changed(spring, ("/pipe/bag_holds", "150 ml")),
     "a large bag": changed(spring, ("/pipe/bag_holds", "2 l")),
     "a teaspoon of lye": changed(spring, ("/pipe/lye_spoon/holds", "1 tsp")),
-    "one scale in both places": changed(spring, ("/scales/large", {"reads": "1 g", "holds": "5 kg"}), ("/scales/fine", {"reads": "1 g", "holds": "5 kg"})),
-    "a scale in tenths of an ounce": changed(spring, ("/scales/large", {"reads": "0.1 oz", "holds": "11 lb"}), ("/scales/fine", {"reads": "0.01 oz", "holds": "11 lb"})),
-    "a jeweller's scale": changed(spring, ("/scales/fine", {"reads": "0.01 g", "holds": "100 g"})),
-    "a large scale of 30 kg by 5 g": changed(spring, ("/scales/large", {"reads": "5 g", "holds": "30 kg"})),
+    "one scale in both places": changed(spring, ("/scales/large", {"step": "1 g", "most": "5 kg"}), ("/scales/fine", {"step": "1 g", "most": "5 kg"})),
+    "a scale in tenths of an ounce": changed(spring, ("/scales/large", {"step": "0.1 oz", "most": "11 lb"}), ("/scales/fine", {"step": "0.01 oz", "most": "11 lb"})),
+    "a jeweller's scale": changed(spring, ("/scales/fine", {"step": "0.01 g", "most": "100 g"})),
+    "a large scale of 30 kg by 5 g": changed(spring, ("/scales/large", {"step": "5 g", "most": "30 kg"})),
     "nothing lost": changed(spring, ("/losses/pour", {"overpour": "0 %", "pot": "0 g", "jugs": "0 g", "test_piece": "0 g"})),
     "a large pot's loss": changed(spring, ("/sell", 500), ("/losses/pour/pot", "300 g")),
     "a pinch of glitter": changed(spring, ("/dust/0", {"name": "glitter", "per_piece": "5 mg"})),
@@ -165,25 +165,25 @@ slips = {
     "a bowl's radius doubled": (mould(kind="dome", diameter="164 mm", height="33 mm"), "cup"),
     "a ball in cm for mm": (mould(kind="half_ball", diameter="22 cm"), "cup"),
     "half of the cavities weighed": ({**mould(kind="block", length="80 mm", width="55 mm", height="25 mm"),
-                                      "water": {"temperature": "20 °C", "to": "brim", "of": "each cavity", "weighings": ["60 g"]}}, "water"),
+                                      "water": {"temperature": "20 °C", "filled_to": "brim", "weighed_in": "each cavity", "weighings": ["60 g"]}}, "water"),
     "a slipped point in a water weighing": ({**mould(kind="block", length="80 mm", width="55 mm", height="25 mm"),
-                                             "water": {"temperature": "20 °C", "to": "brim", "of": "each cavity", "weighings": ["105 g", "150.5 g", "105.2 g"]}}, "water"),
+                                             "water": {"temperature": "20 °C", "filled_to": "brim", "weighed_in": "each cavity", "weighings": ["105 g", "150.5 g", "105.2 g"]}}, "water"),
     "the bead tray poured with base": (changed(spring, ("/pour/mould", "moulds/bead_tray.json"), ("/pour/line", {"below_brim": "1 mm"})), "poured"),
     "a topping of 300 ml": (changed(spring, ("/pipe/trials/weighed", ["240 g"]), ("/pipe/trials/weigh_cup", {"holds": "120 ml", "net": "96 g"}), ("/pipe/beads", None)), "topping"),
-    "a topping's radius in cm": (changed(spring, ("/pipe/beads", None), ("/pipe/trials", None), ("/pipe/envelope", {"form": "dome", "diameter": "40 cm", "height": "30 mm", "solidity": "80 %"})), "topping's width"),
+    "a topping's radius in cm": (changed(spring, ("/pipe/beads", None), ("/pipe/trials", None), ("/pipe/envelope", {"form": "dome", "diameter": "40 cm", "height": "30 mm", "soap_share": "80 %"})), "topping's width"),
     "a bowl of 50 ml": (changed(spring, ("/pipe/bowl", {"holds": "50 ml"})), "bowl"),
     "a bowl of 500 l": (changed(spring, ("/pipe/bowl", {"holds": "500 l"})), "bowl"),
     "the bowl for the weigh-cup": (changed(spring, ("/pipe/whip", {"holds": "1.2 l", "net": "780 g"})), "weigh-cup"),
     "a spoon for the weigh-cup": (changed(spring, ("/pipe/whip", {"holds": "1 tsp", "net": "3.2 g"})), "weigh-cup"),
-    "scales whose most is swapped": (changed(spring, ("/scales/large/holds", "500 g"), ("/scales/fine/holds", "5 kg")), "swapped"),
-    "kg for g of a scale's step": (changed(spring, ("/scales/large", {"reads": "0.1 kg", "holds": "5 kg"})), "step"),
-    "a kitchen scale for the alkali": (changed(spring, ("/scales/large", {"reads": "5 g", "holds": "5 kg"}), ("/scales/fine", {"reads": "5 g", "holds": "5 kg"})), "alkali"),
+    "scales whose most is swapped": (changed(spring, ("/scales/large/most", "500 g"), ("/scales/fine/most", "5 kg")), "swapped"),
+    "kg for g of a scale's step": (changed(spring, ("/scales/large", {"step": "0.1 kg", "most": "5 kg"})), "step"),
+    "a kitchen scale for the alkali": (changed(spring, ("/scales/large", {"step": "5 g", "most": "5 kg"}), ("/scales/fine", {"step": "5 g", "most": "5 kg"})), "alkali"),
     "a pot of 500 l": (changed(spring, ("/pots", {"holds": "500 l"})), "pot"),
     "a jug of 2 ml for the lye": (changed(spring, ("/pots", {"lye_jug": "2 ml"})), "jug"),
-    "a pace of 1 s": (changed(spring, ("/pipe/pace/each", "1 s")), "pipe one"),
-    "a pace of 30 min": (changed(spring, ("/pipe/pace/each", "30 min"), ("/pipe/pace/stays_open", "3 h")), "pipe one"),
-    "an open time of 10 h": (changed(spring, ("/pipe/pace/stays_open", "10 h")), "stays open"),
-    "an open time of 30 s": (changed(spring, ("/pipe/pace/stays_open", "30 s")), "stays open"),
+    "a pace of 1 s": (changed(spring, ("/pipe/pace/time_per_piece", "1 s")), "pipe one"),
+    "a pace of 30 min": (changed(spring, ("/pipe/pace/time_per_piece", "30 min"), ("/pipe/pace/open_time", "3 h")), "pipe one"),
+    "an open time of 10 h": (changed(spring, ("/pipe/pace/open_time", "10 h")), "stays open"),
+    "an open time of 30 s": (changed(spring, ("/pipe/pace/open_time", "30 s")), "stays open"),
     "a spoilage of 60 %": (changed(spring, ("/spoilage", "60 %")), "spoilage"),
     "what sells for what spoils": (changed(spring, ("/spoilage", "90 %")), "spoilage"),
     "an overpour of 30 %": (changed(spring, ("/losses/pour/overpour", "30 %")), "overpour"),
@@ -191,9 +191,9 @@ slips = {
     "more lost than poured": (changed(spring, ("/sell", 4), ("/losses/pour/pot", "600 g")), "losses"),
     "more lost than piped": (changed(spring, ("/sell", 4), ("/losses/pipe/bowl_and_whisk", "300 g")), "losses"),
     "20 g of dust on a piece": (changed(spring, ("/dust/0", {"name": "mica", "per_piece": "20 g"})), "dusted"),
-    "a decoration of 200 g on a cup": (changed(spring, ("/perch/0/mould", "moulds/round_cup.json"), ("/perch/0/on_top", {"sinks": "3 mm"})), "decoration"),
-    "a tray filled in 6 h": (changed(spring, ("/perch/0/each_fill", "6 h")), "trays"),
-    "a kilogram's film in the jug": (changed(spring, ("/perch/0/jug_film", "6 kg")), "jug"),
+    "a decoration of 200 g on a cup": (changed(spring, ("/decorations/0/mould", "moulds/round_cup.json"), ("/decorations/0/on_top", {"pressed_in": "3 mm"})), "decoration"),
+    "a tray filled in 6 h": (changed(spring, ("/decorations/0/time_per_tray_fill", "6 h")), "trays"),
+    "a kilogram's film in the jug": (changed(spring, ("/decorations/0/left_in_jug", "6 kg")), "jug"),
     "5 g of oil for the price of 5 kg": (changed(spring, ("/money/prices/olive", {"paid": "34.90", "for": "5 g"})), "fat"),
     "a lost point in the price of lye": (changed(spring, ("/money/prices/NaOH", {"paid": "740", "for": "1 kg"})), "alkali"),
     "slices of 25 cm": (changed(loaf, ("/cut/bar/thickness", "25 cm")), "thickness"),

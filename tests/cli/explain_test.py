@@ -167,7 +167,7 @@ TELLS = [re.compile(f"{pattern}$") for pattern in (
     BATTER + r"\.visible_by\.((trials|beads|envelope)_ml|moves\.\d+\.volume_ml)",
     r"(batches\.\d+\.)?lye_pot\.(alkalis\.\d+\.g|water_g|lye_g|strength_percent|full_pot_g|left_g|heat\.peak_c)",
     r"(batches\.\d+\.)?lye_pot\.shares\.\d+\.(lye_g|top_up_g|superfat_percent)", r"(batches\.\d+\.)?bottles\.\d+\.parts\.\d+\.g",
-    r"(batches\.\d+\.)?dust\.\d+\.(g|each_g)", r"perch\.\d+\.(casts|mass_each_g|make_g|on_top|buried)", r"cut\.(bars_each|offcuts_ml|offcuts_g)",
+    r"(batches\.\d+\.)?dust\.\d+\.(g|each_g)", r"decorations\.\d+\.(casts|mass_each_g|make_g|on_top|buried)", r"cut\.(bars_each|offcuts_ml|offcuts_g)",
     r"piece\.(fresh_g|cured_g|label_g|size|cost\.(amount|total))")]
 
 
@@ -225,7 +225,7 @@ with ThreadPoolExecutor(os.cpu_count()) as pool:
     sums = sum(pool.map(look_at, [*examples, *random_runs(60)]))
 
 # ---- for people
-spring = "examples/spring_order.run.json"
+spring = "examples/spring_cups.run.json"
 done = ask(spring, "--explain", "pour.make_g")
 if done.returncode != 0 or not done.stdout.startswith("pour.make_g = ") or "batches.0" in done.stdout or "×" not in done.stdout:
     failures.append(f"pour.make_g: {done.stdout}{done.stderr}")

@@ -78,7 +78,7 @@ for kind, mesh in meshes.items():
     found = brimful_ml(gauge(installed, mesh))
     check(found == 60, f"{kind} as installed: {found}")
 check(gauge(installed, overlapping).returncode == 0, "a union as installed")
-order = os.path.join(prefix, "share", "brimwright", "examples", "spring_order.run.json")
+order = os.path.join(prefix, "share", "brimwright", "examples", "spring_cups.run.json")
 check(run(installed, "plan", order).returncode == 0, "a plan as installed")
 pdf = os.path.join(folder, "sheet.pdf")
 done = run(installed, "sheet", order, "--pdf", pdf)
@@ -91,7 +91,7 @@ alone = shutil.copy(program, os.path.join(alone_folder, "brimwright"))
 for kind, mesh in meshes.items():
     refused(gauge(alone, mesh), f"{kind} alone", os.path.basename(mesh), f"is {kind} ",
             f"the helper program brimwright-import, which is not installed beside {alone}", "binary STL")
-order = f"{root}/examples/spring_order.run.json"
+order = f"{root}/examples/spring_cups.run.json"
 check(run(alone, "plan", order).stdout == run(program, "plan", order).stdout != "", "a plan alone differs")
 check(run(alone, "sheet", order).stdout == run(program, "sheet", order).stdout != "", "a sheet alone differs")
 pdf = os.path.join(folder, "alone.pdf")

@@ -51,7 +51,7 @@ evil = "a\x1b[2J\x1b]0;owned\x07\x7f\x9b31m\u202eg 5\u202c\u2066b\u2069"
 
 # Every name of a run and its files, with codes that clear the screen, set the title and turn the line round.
 folder = tempfile.mkdtemp()
-spring = load("examples/spring_order.run.json")
+spring = load("examples/spring_cups.run.json")
 base, topping = load("examples/meadow_base.formula.json"), load("examples/cloud_topping.formula.json")
 mould = load("moulds/fluted_cup_small.json")
 spring["pour"]["mould"] = "cup.json"
@@ -77,7 +77,7 @@ for words in (("plan", "spring.run.json"), ("sheet", "spring.run.json"), ("gauge
 for words in (("plan", "spring.run.json", "--json"), ("gauge", "cup.json", "--json")):
     document = json.loads(run(*words, cwd=folder).stdout)
     check(any(evil in s for s in strings(document)), f"{words}: JSON does not keep the names as they are")
-labelled = load("examples/spring_order.run.json")
+labelled = load("examples/spring_cups.run.json")
 labelled["name"] += evil
 for name in ("meadow_base.formula.json", "cloud_topping.formula.json"):
     shutil.copy(f"{root}/examples/{name}", folder)
@@ -89,7 +89,7 @@ with open(f"{folder}/label.txt", "rb") as file:
 # In complaints: keys, values, paths, options.
 for what, change in (("a key", {"x" + evil: 1}), ("a value", {"spoilage": evil}), ("a path", {"pour": {**spring["pour"], "formula": evil}}),
                      ("a choice", {"schema": evil}), ("two lines", {"name": "Spring\nNaOH 500 g"})):
-    save(folder, "bad.run.json", {**load("examples/spring_order.run.json"), **change})
+    save(folder, "bad.run.json", {**load("examples/spring_cups.run.json"), **change})
     done = run("plan", "bad.run.json", cwd=folder)
     check(done.returncode == 1 and done.stderr.count(b"\n") == 1 and harmless(done.stderr), f"{what}: {done.returncode} {done.stderr!r}")
 for words in (("plan", evil), ("gauge", evil + ".stl"), ("list", "fats", evil), ("list", evil), (evil,), ("plan", "--" + evil),
@@ -130,7 +130,7 @@ for what, change in (("a key", {big: 1}), ("a quantity", {"spoilage": big}), ("a
                      ("a section", {"pour": big}), ("a material", {"money": {"currency": "EUR", "prices": {big: {"paid": "1", "for": "1 kg"}}}}),
                      ("a price", {"money": {"currency": "EUR", "prices": {"x": {"paid": big, "for": "1 kg"}}}}),
                      ("a currency", {"money": {"currency": big}})):
-    save(folder, "big.run.json", {**load("examples/spring_order.run.json"), **change})
+    save(folder, "big.run.json", {**load("examples/spring_cups.run.json"), **change})
     done = run("plan", "big.run.json", cwd=folder)
     check(done.returncode == 1 and len(done.stderr) < 1500 and done.stderr.count(b"\n") == 1, f"{what}: {done.returncode} {done.stderr[:300]!r}")
 for words in (("plan", big), ("gauge", "cup.json", "--depth", big), ("list", "fats", big), (big,), ("plan", "label.run.json", "--" + big),

@@ -23,13 +23,13 @@ def run(*words, cwd, **more):
 def scene():
     """A folder of her own: a run, its mould, formula and own fats, a mesh; nothing of it is the catalogue's."""
     folder = tempfile.mkdtemp()
-    for name in ("spring_order.run.json", "meadow_base.formula.json", "cloud_topping.formula.json"):
+    for name in ("spring_cups.run.json", "meadow_base.formula.json", "cloud_topping.formula.json"):
         shutil.copy(f"{root}/examples/{name}", folder)
     shutil.copy(f"{root}/moulds/fluted_cup_small.json", f"{folder}/cup.json")
     shutil.copy(f"{root}/meshes/twisted_cup.stl", f"{folder}/w.stl")
-    with open(f"{folder}/spring_order.run.json") as file:
+    with open(f"{folder}/spring_cups.run.json") as file:
         text = file.read()
-    with open(f"{folder}/spring_order.run.json", "w") as file:
+    with open(f"{folder}/spring_cups.run.json", "w") as file:
         file.write(re.sub(r'"mould": "[^"]*twisted_cup.json"', '"mould": "cup.json"', text))
     return folder
 
@@ -58,7 +58,7 @@ def refused(what, words, said, make=None):
 
 
 mesh = ("gauge", "w.stl", "--unit", "mm", "--role", "cavity")
-run_file = "spring_order.run.json"
+run_file = "spring_cups.run.json"
 reads = "is the same file as .*, which this command reads; give another name"
 
 # An output that is its own input, under its name, another name, a link to it.

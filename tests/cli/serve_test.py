@@ -67,13 +67,13 @@ def printed(*words, cwd=root):
 
 # The same bytes; in the folder of the run that was named.
 serving = Serving("--no-browser")
-for run in "spring_order", "plain_bars", "tray_cups":
+for run in "spring_cups", "plain_bars", "tray_cups":
     status, body = serving.ask("POST", "/api/plan", {"file": f"examples/{run}.run.json"})
     check(status == 200 and body == printed("plan", os.path.realpath(f"{root}/examples/{run}.run.json")),
           f"{run}: the page is told other bytes than the command line prints")
-spring = os.path.realpath(f"{root}/examples/spring_order.run.json")
+spring = os.path.realpath(f"{root}/examples/spring_cups.run.json")
 for asked, words in (True, []), ("pour.make_g", ["pour.make_g"]):
-    status, body = serving.ask("POST", "/api/plan", {"file": "examples/spring_order.run.json", "explain": asked})
+    status, body = serving.ask("POST", "/api/plan", {"file": "examples/spring_cups.run.json", "explain": asked})
     check(status == 200 and body == printed("plan", spring, "--explain", *words), f"explain {asked}: other bytes than the command line's")
 status, body = serving.ask("POST", "/api/gauge", {"file": "moulds/low_bowl.json", "depth": ["10 mm"]})
 check(body == printed("gauge", os.path.realpath(f"{root}/moulds/low_bowl.json"), "--depth", "10 mm"),

@@ -43,8 +43,8 @@ def batch_weights(batch):
 def weights(plan):
     for batch in plan["batches"]:
         yield from batch_weights(batch)
-    for perch in plan["perch"]:
-        yield perch["name"], perch["make_g"]
+    for decoration in plan["decorations"]:
+        yield decoration["name"], decoration["make_g"]
 
 
 def is_shown(grams, text):
@@ -97,7 +97,7 @@ def hatching_pitches(pdf, page):
     return [after - before for before, after in zip(middles, middles[1:])]
 
 
-for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray_cups"):
+for name in ("spring_cups", "plain_bars", "marble_bowls", "tilted_loaf", "tray_cups"):
     run = f"{root}/examples/{name}.run.json"
     plan = json.loads(made(program, "plan", run, "--json"))
     html = made(program, "sheet", run)
@@ -120,7 +120,7 @@ for name in ("spring_order", "plain_bars", "marble_bowls", "propped_loaf", "tray
         drawn = [i for i in range(1, pages + 1)
                  if "Scale 1:" in made("pdftotext", "-f", str(i), "-l", str(i), pdf, "-")]
         check(len(drawn) == 1, f"{name} on {paper}: the drawing is on the pages {drawn}")
-        if name == "spring_order" and drawn:
+        if name == "spring_cups" and drawn:
             bar = check_bar(pdf, drawn[0])
             check(bar and abs(bar - 50) <= 0.1, f"{name} on {paper}: the check bar is {bar} mm long")
             # Tiles of 2.4 mm, as in the SVG: cairo takes whole numbers for their sides.
@@ -139,7 +139,7 @@ def sheet_of(*words):
     return made("pdftotext", "-layout", pdf, "-")
 
 
-with open(f"{root}/examples/spring_order.run.json") as file:
+with open(f"{root}/examples/spring_cups.run.json") as file:
     two_sizes = json.load(file)
 two_sizes["pour"]["moulds_owned"] = 4
 folder_of_run = tempfile.mkdtemp()

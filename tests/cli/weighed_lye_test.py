@@ -26,23 +26,23 @@ def write(name, document):
 
 
 def formula(name, superfat, fats, purity="100 %"):
-    return {"schema": "brimwright.formula/1", "name": name,
+    return {"schema": "brimwright.formula/2", "name": name,
             "fats": [{"fat": fat, "share": f"{share} %", "saponification_value": value} for fat, share, value in fats],
-            "superfat": superfat, "alkali": [{"alkali": "NaOH", "saponifies": "100 %", "purity": purity, "purity_range": [purity, purity]}],
+            "superfat": superfat, "alkali": [{"alkali": "NaOH", "share": "100 %", "purity": purity, "purity_range": [purity, purity]}],
             "water": {"lye_strength": "33 %"}, "pour_temperature": "35 °C"}
 
 
 base_fats = [("olive", 60, 190), ("coconut", 30, 257), ("castor", 10, 181)]
 write("base.formula.json", formula("Base of the test", "6 %", base_fats))
 write("top.formula.json", formula("Topping of the test", "7 %", [("coconut", 50, 257), ("palm", 50, 200)]))
-write("mould.json", {"schema": "brimwright.mould/1", "name": "Bar", "cavities": 12, "shape": {"kind": "block", "length": "80 mm", "width": "50 mm", "height": "25 mm"}})
-run = {"schema": "brimwright.run/1", "name": "Made", "sell": 12, "spoilage": "0 %",
+write("mould.json", {"schema": "brimwright.mould/2", "name": "Bar", "cavities": 12, "shape": {"kind": "block", "length": "80 mm", "width": "50 mm", "height": "25 mm"}})
+run = {"schema": "brimwright.run/2", "name": "Made", "sell": 12, "spoilage": "0 %",
        "pour": {"mould": "mould.json", "formula": "base.formula.json", "line": {"below_brim": "2 mm"}},
        "losses": {"pour": {"overpour": "1 %", "pot": "20 g", "jugs": "0 g", "test_piece": "0 g"}},
-       "scales": {"large": {"reads": "1 g", "holds": "5 kg"}, "fine": {"reads": "0.1 g", "holds": "500 g"}}}
+       "scales": {"large": {"step": "1 g", "most": "5 kg"}, "fine": {"step": "0.1 g", "most": "500 g"}}}
 write("one.run.json", run)
 write("seven.run.json", {**run, "sell": 7, "batch": {"pieces": 4}})
-piped = {**run, "pipe": {"formula": "top.formula.json", "envelope": {"form": "cone", "diameter": "40 mm", "height": "30 mm", "solidity": "80 %"},
+piped = {**run, "pipe": {"formula": "top.formula.json", "envelope": {"form": "cone", "diameter": "40 mm", "height": "30 mm", "soap_share": "80 %"},
                          "fills_headspace": "0 %", "whip": {"holds": "100 ml", "net": "70 g"}},
          "losses": {**run["losses"], "pipe": {"bag": "10 g", "bowl_and_whisk": "20 g"}}}
 write("piped.run.json", piped)
@@ -172,7 +172,7 @@ check("made_lye" not in other, "a lye was made up")
 check(abs(other["pour"]["naoh_g"] * 0.95 / other["pour"]["fats_g"] - naoh / planned["pour"]["fats_g"]) < 2e-4, "the purity bought was not reckoned with")
 
 # A pot that is shared has no alkali of one batter.
-write("pot.run.json", {**piped, "lye_pot": {"shared": True}})
+write("pot.run.json", {**piped, "lye_pot": {}})
 refused("--weighed: is of a lye that the batters share", "--weighed", "base NaOH 90 g", file="pot.run.json")
 
 print("\n".join(failures) or "what comes out agrees with stoichiometry, and every mend holds")

@@ -24,7 +24,7 @@ Outcome run(const std::vector<std::string>& words) {
 }  // namespace
 
 TEST_CASE("the shipped order plans both lyes, the decoration and the cost of a piece", "[cli]") {
-  const auto [status, out, err] = run({"plan", root + "/examples/spring_order.run.json"});
+  const auto [status, out, err] = run({"plan", root + "/examples/spring_cups.run.json"});
   CHECK(err.empty());
   REQUIRE(status == 0);
   CHECK_THAT(out, Contains("POUR  Meadow base"));

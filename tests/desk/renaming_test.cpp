@@ -24,10 +24,10 @@ TEST_CASE("files named in a copy are those the original meant", "[desk]") {
   const moulds::Library library{shipped.path().string(), {}};
   const Json run = {{"$schema", "../schemas/run.schema.json"},
                     {"name", "cup.json"},
-                    {"fats_from", "own.fats.json"},
+                    {"own_fats", "own.fats.json"},
                     {"pour", {{"mould", "moulds/bowl.json"}, {"formula", "a.formula.json"}}},
-                    {"pipe", {{"beads", {{"tips_from", "own.tips.json"}}}}},
-                    {"perch", {{{"mould", "cup.json"}}, {{"mould", "nowhere.json"}}}}};
+                    {"pipe", {{"beads", {{"own_tips", "own.tips.json"}}}}},
+                    {"decorations", {{{"mould", "cup.json"}}, {{"mould", "nowhere.json"}}}}};
   const Json copy =
       Json::parse(named_from(run.dump(), (shipped.path() / "examples/x.run.json").string(),
                              (own.path() / "x.run.json").string(), library));
@@ -35,10 +35,10 @@ TEST_CASE("files named in a copy are those the original meant", "[desk]") {
   CHECK(copy["name"] == "cup.json");
   CHECK(copy["pour"]["mould"] == "moulds/bowl.json");
   CHECK(copy["pour"]["formula"] == "examples/a.formula.json");
-  CHECK(copy["perch"][0]["mould"] == "examples/cup.json");
-  CHECK(copy["perch"][1]["mould"] == "nowhere.json");
-  CHECK(copy["fats_from"] == "examples/own.fats.json");
-  CHECK(copy["pipe"]["beads"]["tips_from"] == "examples/own.tips.json");
+  CHECK(copy["decorations"][0]["mould"] == "examples/cup.json");
+  CHECK(copy["decorations"][1]["mould"] == "nowhere.json");
+  CHECK(copy["own_fats"] == "examples/own.fats.json");
+  CHECK(copy["pipe"]["beads"]["own_tips"] == "examples/own.tips.json");
 }
 
 TEST_CASE("a file's name as a browser gives it becomes a plain one", "[desk]") {

@@ -80,7 +80,7 @@ def mm(low, high, digits=2):
 
 
 def block(length, width, height, name="moulds/asked.json", cavities=1, **more):
-    write(name, {"schema": "brimwright.mould/1", "name": "Asked", "cavities": cavities,
+    write(name, {"schema": "brimwright.mould/2", "name": "Asked", "cavities": cavities,
                  "shape": {"kind": "block", "length": length, "width": width, "height": height, **more}})
 
 
@@ -106,7 +106,7 @@ def refused_beyond(name, run, put, words, worse="more"):
 
 
 def one_more_slice():
-    run = load("propped_loaf.run.json")
+    run = load("tilted_loaf.run.json")
     run["cut"] = {"bar": {"thickness": mm(9, 60)}, "end_trim": mm(0, 6), "kerf": mm(0, 3),
                   "face_planing": mm(0, 1)}
     status, answer, complaint = plan(run)
@@ -134,7 +134,7 @@ def one_more_row():
 
 
 def thickest_slice():
-    run = load("propped_loaf.run.json")
+    run = load("tilted_loaf.run.json")
     run["cut"] = {"bar": {"thickness": "400 mm", "confirmed": True}, "end_trim": mm(0, 9), "kerf": "0 mm", "face_planing": mm(0, 1)}
     refused_beyond("the thickest slice", run, lambda r, x: r["cut"]["bar"].update(thickness=x), f"give at most {LENGTH}")
 
@@ -167,7 +167,7 @@ def pour_line():
 
 
 def piped_ring():
-    run = load("spring_order.run.json")
+    run = load("spring_cups.run.json")
     run["pipe"]["beads"]["moves"][0]["radius"] = radius = f"{chance.randint(60, 90)} mm"
     words = f"take at least {LENGTH} off"
     found = said(plan(run), words)
@@ -180,7 +180,7 @@ def piped_ring():
 
 
 def piped_bar():
-    run = load("spring_order.run.json")
+    run = load("spring_cups.run.json")
     run["pour"]["mould"] = "moulds/plain_bar.json"
     run["pour"].pop("layers")
     beads = run["pipe"]["beads"]
@@ -199,8 +199,8 @@ def piped_bar():
 def embedded(places, cover="3 mm", **made):
     block("100 mm", "60 mm", "30 mm", "moulds/hollow.json")
     run = plain("moulds/hollow.json")
-    run["perch"] = [{"name": "Embed", "material": "melt", **made, "per_piece": 1, "density": "1.03 g/ml", "spares": "0 %",
-                     "melt_loss": "0 %", "jug_film": "0 g", "buried": {"cover": cover, "set": "before the pour", **places}}]
+    run["decorations"] = [{"name": "Embed", "material": "melt", **made, "per_piece": 1, "density": "1.03 g/ml", "spares": "0 %",
+                     "melt_loss": "0 %", "left_in_jug": "0 g", "buried": {"cover": cover, "placed": "before the pour", **places}}]
     return run
 
 
@@ -208,16 +208,16 @@ def embed_above_the_line():
     run = embedded({"places": [{"x": "0 mm", "y": "0 mm", "height": "29.5 mm"}]},
                    rod={"diameter": "8 mm", "length": "20 mm"})
     run["pour"]["line"] = {"below_brim": mm(2, 8)}
-    refused_beyond("an embed above the line", run, lambda r, x: r["perch"][0]["buried"]["places"][0].update(height=x),
+    refused_beyond("an embed above the line", run, lambda r, x: r["decorations"][0]["buried"]["places"][0].update(height=x),
                    f'give a "height" of at most {LENGTH}')
 
 
 def embed_that_would_fit():
     size = [chance.randint(60, 90), chance.randint(50, 70), chance.randint(30, 40)]
     cover = mm(1, 4, 2)
-    made = {"mould": "moulds/asked.json", "fill": {"below_brim": "0 mm"}, "made_of": "one cast"}
+    made = {"mould": "moulds/asked.json", "fill": {"below_brim": "0 mm"}, "cast_as": "one cast"}
     block(*(f"{x} mm" for x in size))
-    run = embedded({"find": "free"}, cover, **made)
+    run = embedded({"arrange": "free"}, cover, **made)
     found = said(plan(run), f"one of {LENGTH} across would fit with")
     check("an embed that would fit", found is not None, plan(run)[2])
     for figure, _, _ in lengths(found):
@@ -228,26 +228,26 @@ def embed_that_would_fit():
 
 
 def embeds_that_fit():
-    run = embedded({"find": "level"}, rod={"diameter": "12 mm", "length": f"{chance.randint(14, 30)} mm"})
-    run["perch"][0]["per_piece"] = 60
+    run = embedded({"arrange": "level"}, rod={"diameter": "12 mm", "length": f"{chance.randint(14, 30)} mm"})
+    run["decorations"][0]["per_piece"] = 60
     found = said(plan(run), r"only (\d+) of 60 fit")
-    run["perch"][0]["per_piece"] = int(found[1])
+    run["decorations"][0]["per_piece"] = int(found[1])
     check("how many embeds fit", plan(run)[0] == 0, f"{found[1]}: {plan(run)[2]}")
-    run["perch"][0]["per_piece"] = int(found[1]) + 1
+    run["decorations"][0]["per_piece"] = int(found[1]) + 1
     check("how many embeds fit", plan(run)[0] == 1, f"{found[1]} and one more fit")
 
 
 def pressed_too_deep():
-    run = load("spring_order.run.json")
-    run["perch"][0]["on_top"]["sinks"] = "90 mm"
+    run = load("spring_cups.run.json")
+    run["decorations"][0]["on_top"]["pressed_in"] = "90 mm"
     refused_beyond("a decoration pressed in deeper than it is tall", run,
-                   lambda r, x: r["perch"][0]["on_top"].update(sinks=x), f"give at most {LENGTH}, or bury it")
+                   lambda r, x: r["decorations"][0]["on_top"].update(pressed_in=x), f"give at most {LENGTH}, or bury it")
 
 
 def flat_of_the_peak():
-    run = load("spring_order.run.json")
-    run["perch"][0]["on_top"] = {"sinks": mm(2, 6), "peak_flat": "1 mm"}
-    refused_beyond("a peak too narrow", run, lambda r, x: r["perch"][0]["on_top"].update(peak_flat=x),
+    run = load("spring_cups.run.json")
+    run["decorations"][0]["on_top"] = {"pressed_in": mm(2, 6), "peak_flat": "1 mm"}
+    refused_beyond("a peak too narrow", run, lambda r, x: r["decorations"][0]["on_top"].update(peak_flat=x),
                    f"in a circle {LENGTH} across, but", "less")
 
 
@@ -256,9 +256,9 @@ def spills_over():
     run = plain("moulds/hollow.json")
     block(mm(20, 40), mm(20, 40), "20 mm")
     run["pour"]["line"] = {"below_brim": mm(0, 0.4)}
-    run["perch"] = [{"name": "Tile", "material": "melt", "mould": "moulds/asked.json", "fill": {"below_brim": "0 mm"},
-                     "made_of": "one cast", "per_piece": 1, "density": "1.03 g/ml", "spares": "0 %", "melt_loss": "0 %",
-                     "jug_film": "0 g", "on_top": {"sinks": mm(6, 12)}}]
+    run["decorations"] = [{"name": "Tile", "material": "melt", "mould": "moulds/asked.json", "fill": {"below_brim": "0 mm"},
+                     "cast_as": "one cast", "per_piece": 1, "density": "1.03 g/ml", "spares": "0 %", "melt_loss": "0 %",
+                     "left_in_jug": "0 g", "on_top": {"pressed_in": mm(6, 12)}}]
     refused_beyond("a decoration pressed into a brimful cup", run, lambda r, x: r["pour"].update(line={"below_brim": x}),
                    f"spill over the brim of each cavity: pour to {LENGTH} below the brim", "less")
 
@@ -298,16 +298,16 @@ def clear_lye():
     formula["water"] = {"lye_strength": f"{chance.randint(36, 46)} %"}
     write("asked.formula.json", formula)
     run["pour"]["formula"] = "asked.formula.json"
-    run["pour"]["warmth"] = {"lye_made_at": "20 °C", "water_at": "8 °C", "lye_used_at": "6 °C", "fats_at": "35 °C",
+    run["pour"]["temperatures"] = {"room_at": "20 °C", "water_at": "8 °C", "lye_used_at": "6 °C", "fats_at": "35 °C",
                              "cooled_in": "fridge"}
     words = r"Keep and use it at (\d+) °C \((\d+) °F\) or warmer"
     found = said(plan(run), words)
     if found is None:
         return
     for warmth in (f"{found[1]} °C", f"{found[2]} °F"):
-        run["pour"]["warmth"]["lye_used_at"] = warmth
+        run["pour"]["temperatures"]["lye_used_at"] = warmth
         check("a lye that stays clear", said(plan(run), words) is None, warmth)
-    run["pour"]["warmth"]["lye_used_at"] = f"{int(found[1]) - 1} °C"
+    run["pour"]["temperatures"]["lye_used_at"] = f"{int(found[1]) - 1} °C"
     check("a lye that stays clear", said(plan(run), words) is not None, f"a degree below {found[1]} °C")
 
 

@@ -179,8 +179,8 @@ def compare_run(plan, run):
     if run.topping:
         compare_pipe(compare, "topping", plan["pipe"], run, [whipping for batch in run.batches for whipping in batch.whippings])
     superfats = compare_batches(compare, plan, run)
-    compare.same("decorations", len(plan["perch"]), len(run.decorations))
-    for got, mine in zip(plan["perch"], run.decorations):
+    compare.same("decorations", len(plan["decorations"]), len(run.decorations))
+    for got, mine in zip(plan["decorations"], run.decorations):
         for key in ("casts", "cavity_fills", "tray_fills"):
             compare.same(f"{got['name']} {key}", got[key], mine[key])
         compare.shown(f"{got['name']} volume (ml)", got["volume_each_ml"], mine["volume_each_ml"], 3)
@@ -203,7 +203,7 @@ def compare_cut(compare, got, run):
     for goes, ml in cut.ends().items():
         if goes != "bar":
             compare.same(f"cut {goes} (ml)", got[f"{goes}s_ml" if goes == "offcut" else f"{goes}_ml"], ml, 2e-3 + 1e-6 * ml)
-    rod = any("rod" in d and "buried" in d for d in run.document.get("perch", []))
+    rod = any("rod" in d and "buried" in d for d in run.document.get("decorations", []))
     for i, (line, (ml, layers, embedded_ml, _), (fresh, cured, _)) in enumerate(zip(got["bars"], run.bars, run.weights())):
         compare.same(f"bar {i} (ml)", line["volume_ml"], ml, 1e-3 + 1e-6 * ml)
         off = 0.02 + (5e-4 * embedded_ml if rod else 0)

@@ -81,15 +81,15 @@ class CarelessMaker:
             base = files["base.formula.json"]
             base["superfat"] = f"{self.chance.choice([5, 5, 6, 7, 8])} %"
             base["alkali"] = [a for a in base["alkali"] if a["alkali"] == "NaOH"][:1] or [{"alkali": "NaOH", "purity": "99 %"}]
-            base["alkali"][0].update(saponifies="100 %", purity="99 %", purity_range=["98.5 %", "99.5 %"])
+            base["alkali"][0].update(share="100 %", purity="99 %", purity_range=["98.5 %", "99.5 %"])
             base.pop("measured_density", None)
-            files["main.mould.json"] = {"schema": "brimwright.mould/1", "name": "Cup", "cavities": 12,
+            files["main.mould.json"] = {"schema": "brimwright.mould/2", "name": "Cup", "cavities": 12,
                                         "shape": {"kind": "frustum", "floor_diameter": "58 mm", "brim_diameter": "70 mm", "height": "30 mm"}}
             files["chance.run.json"] = {
-                "schema": "brimwright.run/1", "name": "Slip", "sell": 24, "spoilage": "0 %",
+                "schema": "brimwright.run/2", "name": "Slip", "sell": 24, "spoilage": "0 %",
                 "pour": {"mould": "main.mould.json", "formula": "base.formula.json", "line": {"below_brim": "2 mm"}},
                 "losses": {"pour": {"overpour": "1 %", "pot": "20 g", "jugs": "0 g", "test_piece": "0 g"}},
-                "scales": {"large": {"reads": "1 g", "holds": "5 kg"}, "fine": {"reads": "0.1 g", "holds": "500 g"}}}
+                "scales": {"large": {"step": "1 g", "most": "5 kg"}, "fine": {"step": "0.1 g", "most": "500 g"}}}
             run = second.Run(files["chance.run.json"], files, self.published, self.tips)
             if all(second.superfat_of(batch.pour).low > 0.004 for batch in run.batches):
                 return files
@@ -161,16 +161,16 @@ class CarelessMaker:
 
     def add_acid(self, files, name, acid, share, slip, really, koh=None):
         base = files["base.formula.json"]
-        base["additives"] = [a for a in base.get("additives", []) if "acid" not in a]
+        base["additives"] = [a for a in base.get("additives", []) if "contains_acid" not in a]
         base["additives"].append({"name": name, "rate": f"{self.chance.choice([3, 5, 8, 12])} % of fats", "goes_into": self.chance.choice(["lye", "batter"]),
-                                  "density": "1.03 g/ml", "contains_fat": "none", "acid": {"acid": acid, "share": f"{share} %"}})
+                                  "density": "1.03 g/ml", "contains_fat": "none", "contains_acid": {"acid": acid, "share": f"{share} %"}})
         slip.koh_per_g[name] = koh if koh is not None else really * float(self.published.acids[acid])
 
     def acid_denied(self, files):
         slip = Slip("\"none\" for an acid")
         name, koh = self.chance.choice([("citric acid", 3 * KOH / 192.123), ("lactic acid", KOH / 90.078), ("vinegar", 0.05 * KOH / 60.052)])
         base = files["base.formula.json"]
-        base["additives"] = [{"name": name, "rate": "2 % of fats", "goes_into": "lye", "density": "1.3 g/ml", "acid": "none"}]
+        base["additives"] = [{"name": name, "rate": "2 % of fats", "goes_into": "lye", "density": "1.3 g/ml", "contains_acid": "none"}]
         slip.koh_per_g[name] = koh
         return slip
 
@@ -186,7 +186,7 @@ class CarelessMaker:
 
     @staticmethod
     def tidy_oils(base):
-        base.pop("fats_from", None)
+        base.pop("own_fats", None)
         for colour in base.get("colours", []):
             colour.pop("dispersed_in", None)
 
@@ -208,7 +208,7 @@ class CarelessMaker:
         if acids and self.chance.random() < 0.5:
             own["fatty_acids"] = acids
         files["base.fats.json"] = {"schema": "brimwright.fats/1", "fats": [own]}
-        base["fats_from"] = "base.fats.json"
+        base["own_fats"] = "base.fats.json"
         share = self.chance.randint(3, 9) * 10
         base["fats"] = [{"fat": "mine", "share": f"{share} %"}, {"fat": "palm", "share": f"{100 - share} %"}]
         for colour in base.get("colours", []):
@@ -263,8 +263,8 @@ class CarelessMaker:
     def unit(self, files):
         slip = Slip("a wrong unit")
         run, base = files["chance.run.json"], files["base.formula.json"]
-        self.chance.choice([lambda: run["scales"]["fine"].update(reads=self.chance.choice(["0.1 oz", "0.1 kg", "0.1", "0.1 mm"])),
-                            lambda: run["scales"]["large"].update(reads=self.chance.choice(["1 oz", "1 lb", "1 kg", "1 mg"])),
+        self.chance.choice([lambda: run["scales"]["fine"].update(step=self.chance.choice(["0.1 oz", "0.1 kg", "0.1", "0.1 mm"])),
+                            lambda: run["scales"]["large"].update(step=self.chance.choice(["1 oz", "1 lb", "1 kg", "1 mg"])),
                             lambda: run["losses"]["pour"].update(pot=self.chance.choice(["20 oz", "20 ml", "20", "20 kg"])),
                             lambda: base.update(water={"lye_strength": self.chance.choice(["0.33", "0.33 %", "33", "66 %", "33 g"])}),
                             lambda: base.update(pour_temperature=self.chance.choice(["100 °C", "40", "40 F", "400 °F"]))])()
@@ -276,14 +276,14 @@ class CarelessMaker:
         slip = Slip("a radius for a diameter, with water weighed" if weighed else "a radius for a diameter, nothing beside it", cannot_show=not weighed)
         shape = files["main.mould.json"]["shape"]
         if weighed:
-            files["main.mould.json"]["water"] = {"temperature": "20 °C", "to": "brim", "of": "each cavity", "weighings": ["96.8 g", "96.5 g"]}
+            files["main.mould.json"]["water"] = {"temperature": "20 °C", "filled_to": "brim", "weighed_in": "each cavity", "weighings": ["96.8 g", "96.5 g"]}
         shape.update(floor_diameter="29 mm", brim_diameter="35 mm") if self.chance.random() < 0.6 else shape.update(floor_diameter="116 mm", brim_diameter="140 mm")
         return slip
 
     def alkali_swapped(self, files):
         slip = Slip("shares that add up to more than they should")
         base = files["base.formula.json"]
-        self.chance.choice([lambda: base["alkali"][0].update(saponifies="110 %"), lambda: base["alkali"].append({"alkali": "KOH", "saponifies": "10 %", "purity": "90 %"}),
+        self.chance.choice([lambda: base["alkali"][0].update(share="110 %"), lambda: base["alkali"].append({"alkali": "KOH", "share": "10 %", "purity": "90 %"}),
                             lambda: base["fats"][0].update(share="120 %"), lambda: base["alkali"].append(copy.deepcopy(base["alkali"][0]))])()
         return slip
 
@@ -324,8 +324,8 @@ def true_superfat(pour, files, slip, published):
         grams, name = line["g"], part["name"]
         if name in slip.koh_per_g:
             acids += grams * slip.koh_per_g[name]
-        elif isinstance(part.get("acid"), dict):
-            acids += grams * float(published.acids[part["acid"]["acid"]] * second.share(part["acid"]["share"]))
+        elif isinstance(part.get("contains_acid"), dict):
+            acids += grams * float(published.acids[part["contains_acid"]["acid"]] * second.share(part["contains_acid"]["share"]))
         fat, share = None, 0.0
         if isinstance(part.get("contains_fat"), dict):
             fat, share = part["contains_fat"]["fat"], float(second.share(part["contains_fat"]["share"]))

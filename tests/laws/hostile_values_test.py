@@ -81,16 +81,16 @@ def hostiles_for(document, path):
 
 # Runs that use a file, so that what it says is not only read but reckoned with.
 OWN_FATS_FORMULA = {
-    "schema": "brimwright.formula/1", "name": "Own fats", "fats_from": "studio.fats.json",
+    "schema": "brimwright.formula/2", "name": "Own fats", "own_fats": "studio.fats.json",
     "fats": [{"fat": "argan_studio", "share": "40 %"}, {"fat": "mct_studio", "share": "10 %"}, {"fat": "olive", "share": "50 %"}],
-    "superfat": "8 %", "alkali": [{"alkali": "NaOH", "saponifies": "100 %", "purity": "99 %"}],
+    "superfat": "8 %", "alkali": [{"alkali": "NaOH", "share": "100 %", "purity": "99 %"}],
     "water": {"lye_strength": "30 %"}, "pour_temperature": "35 °C"}
-SCALES = {"large": {"reads": "1 g", "holds": "5 kg"}, "fine": {"reads": "0.1 g", "holds": "500 g"}}
+SCALES = {"large": {"step": "1 g", "most": "5 kg"}, "fine": {"step": "0.1 g", "most": "500 g"}}
 POUR_LOSSES = {"overpour": "1 %", "pot": "20 g", "jugs": "0 g", "test_piece": "0 g"}
 
 
 def run_of(mould, formula, **more):
-    return {"schema": "brimwright.run/1", "name": "Trial", "sell": 12, "spoilage": "0 %",
+    return {"schema": "brimwright.run/2", "name": "Trial", "sell": 12, "spoilage": "0 %",
             "pour": {"mould": mould, "formula": formula, "line": {"below_brim": "1 mm"}},
             "losses": {"pour": POUR_LOSSES}, "scales": SCALES, **more}
 
@@ -98,7 +98,7 @@ def run_of(mould, formula, **more):
 def tips_run():
     run = run_of("moulds/round_cup.json", "meadow_base.formula.json")
     run["pipe"] = {"formula": "cloud_topping.formula.json", "fills_headspace": "0 %", "whip": {"holds": "120 ml", "net": "78 g"},
-                   "beads": {"tip": "open star, large", "tips_from": "studio.tips.json", "swell": 1.1,
+                   "beads": {"tip": "open star, large", "own_tips": "studio.tips.json", "bead_to_opening": 1.1,
                              "moves": [{"move": "ring", "radius": "15 mm"}, {"move": "dollop", "diameter": "20 mm", "height": "12 mm"}]}}
     run["losses"]["pipe"] = {"bag": "5 g", "bowl_and_whisk": "5 g"}
     return run
@@ -111,15 +111,15 @@ def decorated_run():
     run["pour"]["line"] = {"depth": "26 mm"}
     run["pour"]["layers"] = [{"name": "Low", "depth": "9 mm"}, {"name": "Rest", "rest": True}]
     run["pipe"] = {"formula": "whip.formula.json", "fills_headspace": "50 %", "whip": {"holds": "120 ml", "net": "78 g"},
-                   "envelope": {"form": "cone", "diameter": "36 mm", "height": "22 mm", "solidity": "70 %"}}
+                   "envelope": {"form": "cone", "diameter": "36 mm", "height": "22 mm", "soap_share": "70 %"}}
     run["losses"]["pipe"] = {"bag": "5 g", "bowl_and_whisk": "5 g"}
-    run["lye_pot"] = {"shared": True, "pot_tare": "310 g"}
-    run["perch"] = [
+    run["lye_pot"] = {"pot_tare": "310 g"}
+    run["decorations"] = [
         {"name": "Drizzle", "material": "melt", "drizzle": {"area": "6 cm2", "thickness": "1 mm"}, "per_piece": 1,
-         "density": "1.03 g/ml", "spares": "5 %", "melt_loss": "4 %", "jug_film": "3 g"}]
+         "density": "1.03 g/ml", "spares": "5 %", "melt_loss": "4 %", "left_in_jug": "3 g"}]
     run["dust"] = [{"name": "silver mica", "per_piece": "20 mg"}]
-    run["bottles"] = [{"name": "lavender essential oil", "holds": "30 g", "shared": "by rate"}]
-    run["label"] = {"market": "US", "weighed": ["80 g", "81 g", "80.4 g"], "states": "78 g"}
+    run["bottles"] = [{"name": "lavender essential oil", "holds": "30 g"}]
+    run["label"] = {"market": "US", "weighed_pieces": ["80 g", "81 g", "80.4 g"], "printed_weight": "78 g"}
     run["pots"] = {"holds": "5 l", "lye_jug": "2 l"}
     run["batch"] = {"pieces": 8, "fill": "full", "whippings": 2}
     return run
@@ -135,17 +135,17 @@ def slab_run():
 
 def milky_formula():
     """What the shipped formulas leave out: liquids, a measured density, drying by a law, acids of other names."""
-    return {"schema": "brimwright.formula/1", "name": "Milky",
+    return {"schema": "brimwright.formula/2", "name": "Milky",
             "fats": [{"fat": "olive", "share": "60 %"}, {"fat": "coconut", "share": "25 %"}, {"fat": "castor", "share": "15 %"}],
-            "superfat": "7 %", "alkali": [{"alkali": "NaOH", "saponifies": "90 %", "purity": "99 %"},
-                                          {"alkali": "KOH", "saponifies": "10 %", "purity": "90 %", "purity_range": ["89 %", "91 %"]}],
+            "superfat": "7 %", "alkali": [{"alkali": "NaOH", "share": "90 %", "purity": "99 %"},
+                                          {"alkali": "KOH", "share": "10 %", "purity": "90 %", "purity_range": ["89 %", "91 %"]}],
             "water": {"share_of_fats": "33 %"}, "pour_temperature": "36 °C", "measured_density": "1.02 g/ml",
             "liquids": [{"name": "goat milk", "replaces": "30 % of water", "goes_into": "batter", "composition": "goat milk", "frozen": True},
                         {"name": "oat drink", "rate": "4 % of fats", "goes_into": "lye", "density": "1.03 g/ml",
                          "composition": {"water": "90 %", "fat": {"fat": "sunflower", "share": "2 %"}, "sugar": "4 %", "salt": "0.1 %", "source": "the carton"}}],
             "additives": [{"name": "citric acid", "rate": "1 % of fats", "goes_into": "lye", "density": "1.67 g/ml",
-                           "acid": {"acid": "citric acid, anhydrous", "share": "100 %"}}],
-            "cure": "42 days", "drying": {"finally_lost": "88 %", "time_constant": "12 days"}}
+                           "contains_acid": {"acid": "citric acid, anhydrous", "share": "100 %"}}],
+            "cure": "42 days", "drying": {"water_lost_in_the_end": "88 %", "time_to_63_percent": "12 days"}}
 
 
 class File:

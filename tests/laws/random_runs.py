@@ -125,11 +125,11 @@ class RunMaker:
             return entry
 
         if self.some(0.75):
-            return [{"alkali": "NaOH", "saponifies": "100 %", **purity("NaOH")}]
+            return [{"alkali": "NaOH", "share": "100 %", **purity("NaOH")}]
         if self.some(0.4):
-            return [{"alkali": "KOH", "saponifies": "100 %", **purity("KOH")}]
+            return [{"alkali": "KOH", "share": "100 %", **purity("KOH")}]
         part = self.chance.randint(5, 95)
-        return [{"alkali": "NaOH", "saponifies": f"{part} %", **purity("NaOH")}, {"alkali": "KOH", "saponifies": f"{100 - part} %", **purity("KOH")}]
+        return [{"alkali": "NaOH", "share": f"{part} %", **purity("NaOH")}, {"alkali": "KOH", "share": f"{100 - part} %", **purity("KOH")}]
 
     def water(self, name):
         # KOH takes more water for the same strength of solution to be as thin (common practice, no source).
@@ -166,7 +166,7 @@ class RunMaker:
             name, acid, most = self.chance.choice([("citric acid", "citric acid, anhydrous", 2), ("citric acid, hydrate", "citric acid monohydrate", 2),
                                                    ("lactic acid", "lactic acid (100 %)", 2), ("malic acid", "malic acid", 1),
                                                    ("tartaric acid", "tartaric acid", 1), ("ascorbic acid", "ascorbic acid", 1)])
-            additives.append({"name": name, "goes_into": "lye", "density": "1.6 g/ml", "acid": {"acid": acid, "share": "100 %"},
+            additives.append({"name": name, "goes_into": "lye", "density": "1.6 g/ml", "contains_acid": {"acid": acid, "share": "100 %"},
                               "rate": self.write.per_cent(self.between(0.2, most)) + " of fats"})
         self.chance.shuffle(additives)
         return additives
@@ -208,10 +208,10 @@ class RunMaker:
         return [liquid]
 
     def formula(self, file, name, lye=None, temperature=None):
-        own, document = [], {"schema": "brimwright.formula/1", "name": name}
+        own, document = [], {"schema": "brimwright.formula/2", "name": name}
         if self.some(0.15):
-            document["fats_from"] = f"{file.split('.')[0]}.fats.json"
-            own = self.own_fats(document["fats_from"])
+            document["own_fats"] = f"{file.split('.')[0]}.fats.json"
+            own = self.own_fats(document["own_fats"])
         document["fats"] = self.fats(own)
         document["superfat"] = self.write.per_cent(self.between(3, 10))
         alkali, water = lye or (self.alkali(), self.water(name))
@@ -269,7 +269,7 @@ class RunMaker:
         return {"kind": "heart", "side": write(between(45, 65)), "height": write(height), **({"draft": "3°"} if self.some(0.5) else {})}
 
     def mould(self, file, shape, cavities=None, wet=None):
-        document = {"schema": "brimwright.mould/1", "name": "Mould " + file.split(".")[0], "cavities": cavities or self.chance.choice([1, 4, 6, 8, 12, 24]), "shape": shape}
+        document = {"schema": "brimwright.mould/2", "name": "Mould " + file.split(".")[0], "cavities": cavities or self.chance.choice([1, 4, 6, 8, 12, 24]), "shape": shape}
         if self.some(0.3):
             document["owned"] = self.chance.randint(2, 4)
         if wet:
@@ -281,8 +281,8 @@ class RunMaker:
     def scales(self):
         large, fine = self.chance.choice([("1 g", "0.1 g"), ("1 g", "0.1 g"), ("1 g", "0.01 g"), ("1 g", "1 g"), ("2 g", "0.5 g"), ("5 g", "0.1 g"),
                                           ("0.5 g", "0.05 g"), ("0.1 g", "0.01 g"), ("0.1 oz", "0.01 oz"), ("1 g", "0.01 oz")])
-        return {"large": {"reads": large, "holds": self.chance.choice(["5 kg", "3 kg", "10 kg"])},
-                "fine": {"reads": fine, "holds": self.chance.choice(["500 g", "200 g", "1 kg", "20 oz"])}}
+        return {"large": {"step": large, "most": self.chance.choice(["5 kg", "3 kg", "10 kg"])},
+                "fine": {"step": fine, "most": self.chance.choice(["500 g", "200 g", "1 kg", "20 oz"])}}
 
     def layers(self, document, each_g):
         names = ["Low", "Middle", "Upper", "Top"][:self.chance.choice([1, 2, 2, 3, 3, 4])]
@@ -322,11 +322,11 @@ class RunMaker:
                 moves.insert(0, {"move": "dollop", "diameter": "22 mm", "height": "11 mm"})
             tip = self.chance.choice(["star 6 x 10 mm", "round 8 mm", "closed star 6 x 12 mm", "petal 16 x 4 mm",
                                       {"name": "mine", "star": {"points": 7, "outer_radius": "5 mm", "inner_radius": "3.1 mm"}},
-                                      {"name": "mine, round", "round": {"radius": "3.5 mm"}, "hand": {"factor": 1.07, "trials": 4}}])
-            pipe["beads"] = {"tip": tip, "swell": self.between(0.9, 1.3, 2), "moves": moves}
+                                      {"name": "mine, round", "round": {"radius": "3.5 mm"}, "hand": {"correction": 1.07, "trials": 4}}])
+            pipe["beads"] = {"tip": tip, "bead_to_opening": self.between(0.9, 1.3, 2), "moves": moves}
         if way > 0.75:
             pipe["envelope"] = {"form": self.chance.choice(["cone", "dome"]), "diameter": "38 mm", "height": self.write.length(self.between(12, 30)),
-                                "solidity": self.write.per_cent(self.between(50, 90))}
+                                "soap_share": self.write.per_cent(self.between(50, 90))}
         losses = {"bag": self.write.mass(self.between(10, 40)), "bowl_and_whisk": self.write.mass(self.between(10, 40))}
         if self.some(0.5):
             losses["tip"] = self.write.mass(self.between(1, 5))
@@ -339,24 +339,24 @@ class RunMaker:
         if self.some(0.4):
             pipe["bowl"] = {"holds": self.chance.choice(["5 l", "2 l", "3.5 l", "1,2 l"])}
             if self.some(0.5):
-                pipe["bowl"]["whisk_catches"] = self.chance.choice(["100 ml", "200 ml", "300 ml"])
+                pipe["bowl"]["whisk_needs"] = self.chance.choice(["100 ml", "200 ml", "300 ml"])
         if self.some(0.3):
-            pipe["pace"] = {"stays_open": f"{self.chance.randint(4, 40)} min", "each": f"{self.chance.randint(10, 60)} s"}
+            pipe["pace"] = {"open_time": f"{self.chance.randint(4, 40)} min", "time_per_piece": f"{self.chance.randint(10, 60)} s"}
             if self.some(0.7):
-                pipe["pace"]["bag_change"] = self.chance.choice(["30 s", "1 min", "1 min 30 s"])
+                pipe["pace"]["time_per_bag_change"] = self.chance.choice(["30 s", "1 min", "1 min 30 s"])
         document["pipe"], document["losses"]["pipe"] = pipe, losses
 
     def decorations(self, document):
-        perch = []
+        decorations = []
         for i in range(self.chance.randint(1, 2)):
             one = {"name": f"Decoration {i}", "material": "melt", "density": f"{self.between(1.0, 1.1, 3)} g/ml", "spares": self.write.per_cent(self.between(0, 12)),
-                   "melt_loss": self.write.per_cent(self.between(0, 8)), "jug_film": self.write.mass(self.between(0, 8))}
+                   "melt_loss": self.write.per_cent(self.between(0, 8)), "left_in_jug": self.write.mass(self.between(0, 8))}
             way = self.chance.random()
             if way < 0.5:
                 self.mould(f"tray{i}.mould.json", self.chance.choice([{"kind": "half_ball", "diameter": "16 mm"}, {"kind": "dome", "diameter": "20 mm", "height": "8 mm"},
                                                                       {"kind": "ball", "diameter": "14 mm"}, {"kind": "heart", "side": "12 mm", "height": "6 mm"}]),
                            self.chance.choice([12, 15, 24]))
-                one.update(mould=f"tray{i}.mould.json", fill={"below_brim": self.chance.choice(["0 mm", "1 mm"])}, made_of=self.chance.choice(["one cast", "two halves"]))
+                one.update(mould=f"tray{i}.mould.json", fill={"below_brim": self.chance.choice(["0 mm", "1 mm"])}, cast_as=self.chance.choice(["one cast", "two halves"]))
                 if self.some(0.3):
                     one["moulds_owned"] = self.chance.randint(1, 3)
             elif way < 0.75:
@@ -364,27 +364,27 @@ class RunMaker:
             else:
                 one["drizzle"] = {"area": f"{self.between(2, 12)} cm2", "thickness": "1.2 mm"}
             one["per_cast" if self.some(0.3) else "per_piece"] = self.chance.randint(1, 3)
-            perch.append(one)
-        document["perch"] = perch
+            decorations.append(one)
+        document["decorations"] = decorations
 
     def bury(self, document, length, width):
         """Upright-walled bars buried well inside a block: all of each displaces batter."""
         self.mould("bar.mould.json", {"kind": "block", "length": "20 mm", "width": "10 mm", "height": "8 mm"}, 10)
-        document.setdefault("perch", []).append(
-            {"name": "Buried bar", "material": "melt", "density": "1.03 g/ml", "spares": "5 %", "melt_loss": "3 %", "jug_film": "2 g", "per_cast": 1,
-             "mould": "bar.mould.json", "fill": {"below_brim": "0 mm"}, "made_of": "one cast",
-             "buried": {"cover": "2 mm", "set": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "4 mm"}]}})
+        document.setdefault("decorations", []).append(
+            {"name": "Buried bar", "material": "melt", "density": "1.03 g/ml", "spares": "5 %", "melt_loss": "3 %", "left_in_jug": "2 g", "per_cast": 1,
+             "mould": "bar.mould.json", "fill": {"below_brim": "0 mm"}, "cast_as": "one cast",
+             "buried": {"cover": "2 mm", "placed": "before the pour", "places": [{"x": "0 mm", "y": "0 mm", "height": "4 mm"}]}})
 
     def bury_in_loaf(self, document, shape):
         """Blocks, or rods along the loaf or across it, level and well inside."""
         import second_arithmetic
         length, width = (float(second_arithmetic.quantity(shape[key], "length")) for key in ("length", "width"))
-        one = {"name": "Laid in", "material": "melt", "density": f"{self.between(0.95, 1.1, 3)} g/ml", "spares": "0 %", "melt_loss": "3 %", "jug_film": "2 g"}
+        one = {"name": "Laid in", "material": "melt", "density": f"{self.between(0.95, 1.1, 3)} g/ml", "spares": "0 %", "melt_loss": "3 %", "left_in_jug": "2 g"}
         low, high = 4.0, self.line_mm - 5
         places = []
         if self.some(0.5):
             self.mould("bar.mould.json", {"kind": "block", "length": "24 mm", "width": "12 mm", "height": "9 mm"}, 10)
-            one.update(mould="bar.mould.json", fill={"below_brim": "0 mm"}, made_of="one cast")
+            one.update(mould="bar.mould.json", fill={"below_brim": "0 mm"}, cast_as="one cast")
             for i in range(self.chance.randint(1, 4)):
                 places.append({"x": fixed((i - 1.5) * length / 4 + self.between(-6, 6), 1) + " mm", "y": fixed(self.between(-width / 2 + 12, width / 2 - 12), 1) + " mm",
                                "height": fixed(self.between(low, high - 9), 1) + " mm"})
@@ -397,8 +397,8 @@ class RunMaker:
                 aside = fixed(self.between(-3, 3) if side == 0 else side * self.between(thick, reach), 1) + " mm"
                 place = {"x": aside, "y": "0 mm"} if across else {"x": "0 mm", "y": aside}
                 places.append({**place, "height": fixed(self.between(low, high - thick), 1) + " mm", **({"turn": {"z": "90 deg"}} if across else {})})
-        one.update(per_cast=len(places), buried={"cover": "2 mm", "set": self.chance.choice(["before the pour", "pressed in after"]), "places": places})
-        document.setdefault("perch", []).append(one)
+        one.update(per_cast=len(places), buried={"cover": "2 mm", "placed": self.chance.choice(["before the pour", "pressed in after"]), "places": places})
+        document.setdefault("decorations", []).append(one)
 
     def batches(self, document, cavities, each_ml):
         """Pots and jugs about as large as some batch needs them, wishes, and whippings."""
@@ -418,9 +418,9 @@ class RunMaker:
             if self.some(0.3):
                 document["pipe"]["bowl"] = {"holds": self.write.volume((most * self.between(15, 50) + 150) / 0.6)}
                 if self.some(0.3):
-                    document["pipe"]["bowl"]["whisk_catches"] = "100 ml"
+                    document["pipe"]["bowl"]["whisk_needs"] = "100 ml"
             if self.some(0.3):
-                document["pipe"]["pace"] = {"stays_open": f"{self.chance.randint(1, max(1, most))} min", "each": "40 s", "bag_change": "1 min"}
+                document["pipe"]["pace"] = {"open_time": f"{self.chance.randint(1, max(1, most))} min", "time_per_piece": "40 s", "time_per_bag_change": "1 min"}
         if pots:
             document["pots"] = pots
         if batch:
@@ -431,12 +431,12 @@ class RunMaker:
         way = self.chance.random()
         if way < 0.25:
             middle = about_g * self.chance.uniform(0.85, 0.95)
-            label["weighed"] = [fixed(middle + self.between(-2, 2), 1) + " g" for _ in range(self.chance.randint(3, 6))]
+            label["weighed_pieces"] = [fixed(middle + self.between(-2, 2), 1) + " g" for _ in range(self.chance.randint(3, 6))]
         else:
             if way < 0.7:
-                label["spread"] = self.chance.choice([fixed(self.between(0.5, 3), 1) + " g", self.write.per_cent(self.between(0.5, 4))])
+                label["weight_spread"] = self.chance.choice([fixed(self.between(0.5, 3), 1) + " g", self.write.per_cent(self.between(0.5, 4))])
             if way > 0.5:
-                label["pour_line"] = self.write.comma(fixed(self.between(0.5, 2), 1)) + " mm"
+                label["pour_line_off_by"] = self.write.comma(fixed(self.between(0.5, 2), 1)) + " mm"
         document["label"] = label
 
     def cut_block(self):
@@ -456,7 +456,7 @@ class RunMaker:
 
     def run(self):
         write, between = self.write, self.between
-        document = {"schema": "brimwright.run/1", "name": "Random run", "sell": self.chance.choice([1, 2, 5, 6, 10, 12, 24, 25, 36, 43, 48, 100]), "spoilage": write.per_cent(between(0, 8)),
+        document = {"schema": "brimwright.run/2", "name": "Random run", "sell": self.chance.choice([1, 2, 5, 6, 10, 12, 24, 25, 36, 43, 48, 100]), "spoilage": write.per_cent(between(0, 8)),
                     "pour": {"mould": "main.mould.json", "formula": "base.formula.json"},
                     "losses": {"pour": {"overpour": write.per_cent(between(0, 3)), "pot": write.mass(between(5, 40)), "jugs": write.mass(between(0, 30)),
                                         "test_piece": write.mass(between(0, 60))}},
@@ -494,7 +494,7 @@ class RunMaker:
                 document["pipe"].pop("envelope", None)
                 document["cut"].pop("top_planing", None)
             if together:
-                document["lye_pot"] = {"shared": True}
+                document["lye_pot"] = {}
                 if self.some(0.5):
                     document["lye_pot"]["pot_tare"] = "312 g"
         laid_in = is_cut and self.some(0.4)
@@ -516,7 +516,7 @@ class RunMaker:
         if self.some(0.25):
             document["dust"] = [{"name": "gold mica", "per_piece": f"{self.chance.randint(5, 60)} mg"}]
         if self.some(0.1) and any("fragrances" in d for d in self.files.values()):
-            document["bottles"] = [{"name": "invented essential oil blend", "holds": write.mass(between(20, 120)), "shared": "by rate"}]
+            document["bottles"] = [{"name": "invented essential oil blend", "holds": write.mass(between(20, 120))}]
         self.files["chance.run.json"] = document
         return self.files
 
@@ -541,5 +541,5 @@ class RunMaker:
     def water_weighing(self, shape):
         cavity = self.cavity(shape)
         factor = self.chance.uniform(0.96, 1.04)
-        return {"temperature": "20 °C", "to": "brim", "of": "each cavity",
+        return {"temperature": "20 °C", "filled_to": "brim", "weighed_in": "each cavity",
                 "weighings": [fixed(cavity.volume(cavity.height) * factor * self.chance.uniform(0.998, 1.002), 1) + " g" for _ in range(self.chance.randint(1, 3))]}

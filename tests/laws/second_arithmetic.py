@@ -91,8 +91,8 @@ class Scales:
     it holds them."""
 
     def __init__(self, document):
-        self.large, self.large_holds = (quantity(document["large"][k], "mass") for k in ("reads", "holds"))
-        self.fine, self.fine_holds = (quantity(document["fine"][k], "mass") for k in ("reads", "holds"))
+        self.large, self.large_holds = (quantity(document["large"][k], "mass") for k in ("step", "most"))
+        self.fine, self.fine_holds = (quantity(document["fine"][k], "mass") for k in ("step", "most"))
 
     def step_on_fine(self, mass):
         return self.fine if mass <= self.fine_holds else self.large
@@ -307,9 +307,9 @@ class Part:
                 (fat / self.fat[0].density_at(20) if self.fat else 0.0)
         if isinstance(entry.get("contains_fat"), dict):
             self.fat = fats[entry["contains_fat"]["fat"]], share(entry["contains_fat"]["share"])
-        if isinstance(entry.get("acid"), dict):
-            self.acid_koh = published.acids[entry["acid"]["acid"]] * share(entry["acid"]["share"])
-            self.crystal_water = published.crystal_water.get(entry["acid"]["acid"], F(0)) * share(entry["acid"]["share"])
+        if isinstance(entry.get("contains_acid"), dict):
+            self.acid_koh = published.acids[entry["contains_acid"]["acid"]] * share(entry["contains_acid"]["share"])
+            self.crystal_water = published.crystal_water.get(entry["contains_acid"]["acid"], F(0)) * share(entry["contains_acid"]["share"])
         if "dispersed_in" in entry:
             oil = entry["dispersed_in"]
             self.oil = oil["fat"], F(str(oil["oil_per_colour"])), oil.get("from", "formula") == "extra"
@@ -356,7 +356,7 @@ class Formula:
         for entry in document["alkali"]:
             purity = share(entry["purity"])
             least, most = map(share, entry["purity_range"]) if "purity_range" in entry else published.purity_range(entry["alkali"], purity)
-            self.alkalis.append((entry["alkali"], share(entry["saponifies"]), purity, least, most))
+            self.alkalis.append((entry["alkali"], share(entry["share"]), purity, least, most))
         self.water_way, self.water_value = next(iter(document["water"].items()))
         self.water_value = F(str(self.water_value)) if self.water_way == "water_to_alkali" else share(self.water_value)
         self.parts = [Part(entry, published, fats, self.at) for list_name in ("additives", "fragrances", "colours", "liquids")
@@ -694,9 +694,9 @@ class Mould:
         if water:  # the referee: it scales the whole curve
             weighed = sum(quantity(m, "mass") for m in water["weighings"]) / len(water["weighings"])
             volume = float(weighed) / water_density(celsius(water["temperature"]))
-            if water["of"] == "all cavities":
+            if water["weighed_in"] == "all cavities":
                 volume /= document["cavities"]
-            depth = self.cavity.height if water["to"] == "brim" else self.depth_of(water["to"])
+            depth = self.cavity.height if water["filled_to"] == "brim" else self.depth_of(water["filled_to"])
             self.cavity.factor *= volume / self.cavity.volume(depth)
 
     def depth_of(self, level):
@@ -790,7 +790,7 @@ class Topping:
             self.now = quantity(pipe["whip_now"]["net"], "mass") / quantity(pipe["whip_now"]["holds"], "volume")
         bowl = pipe.get("bowl", {})
         self.bowl = quantity(bowl["holds"], "volume") if bowl else None
-        self.whisk_catches = quantity(bowl["whisk_catches"], "volume") if "whisk_catches" in bowl else None
+        self.whisk_catches = quantity(bowl["whisk_needs"], "volume") if "whisk_needs" in bowl else None
         self.whipping = lru_cache(maxsize=None)(self.whipped)
 
     def whipped(self, casts):
@@ -815,7 +815,7 @@ class Topping:
             most["bowl"] = largest(lambda m: float(self.whipping(m).weighing.batter / self.cup), float(F(6, 10) * self.bowl), cavities)
         pace = self.pipe.get("pace")
         if pace:
-            open_s, each, change = (float(seconds(pace[k])) if k in pace else 0.0 for k in ("stays_open", "each", "bag_change"))
+            open_s, each, change = (float(seconds(pace[k])) if k in pace else 0.0 for k in ("open_time", "time_per_piece", "time_per_bag_change"))
             most["open time"] = largest(lambda m: m * each + ((self.whipping(m).loads or 1) - 1) * change, open_s, cavities)
         return most
 
@@ -830,14 +830,14 @@ class Topping:
             beads = pipe["beads"]
             tip = beads["tip"]
             if isinstance(tip, str):
-                own = files[beads["tips_from"]]["tips"] if "tips_from" in beads else []
+                own = files[beads["own_tips"]]["tips"] if "own_tips" in beads else []
                 tip = next(t for t in own + tips if t["name"] == tip)
-            section = opening_area(tip) * beads["swell"]
-            return tip.get("hand", {}).get("factor", 1) * sum(laid_by(move, section) for move in beads["moves"])
+            section = opening_area(tip) * beads["bead_to_opening"]
+            return tip.get("hand", {}).get("correction", 1) * sum(laid_by(move, section) for move in beads["moves"])
         envelope = pipe["envelope"]
         diameter, height = (float(quantity(envelope[k], "length")) for k in ("diameter", "height"))
         hull = math.pi * diameter**2 * height / (12 if envelope["form"] == "cone" else 6) / 1000
-        return float(share(envelope["solidity"])) * hull
+        return float(share(envelope["soap_share"])) * hull
 
 
 class Run:
@@ -848,7 +848,7 @@ class Run:
         self.scales = Scales(document["scales"])
 
         def formula(name):
-            own = files[files[name]["fats_from"]]["fats"] if "fats_from" in files[name] else ()
+            own = files[files[name]["own_fats"]]["fats"] if "own_fats" in files[name] else ()
             return Formula(files[name], published, own)
 
         pour = document["pour"]
@@ -856,7 +856,7 @@ class Run:
         cavity = self.mould.cavity
         self.base = formula(pour["formula"])
         self.line = self.mould.depth_of(pour["line"])
-        self.displaced = sum(self.displaced_by(d, files) for d in document.get("perch", []))
+        self.displaced = sum(self.displaced_by(d, files) for d in document.get("decorations", []))
         self.volume_each = cavity.volume(self.line) - self.displaced
         self.brimful = cavity.volume(cavity.height)
         self.recess = self.brimful - cavity.volume(self.line)
@@ -870,7 +870,7 @@ class Run:
         self.whippings_each, self.topping = document.get("batch", {}).get("whippings", 1), None
         if "pipe" in document:
             self.topping = Topping(document["pipe"], self.losses["pipe"], formula(document["pipe"]["formula"]), self.recess, self.scales, files, tips)
-        self.shared = bool(document.get("lye_pot", {}).get("shared"))
+        self.shared = "lye_pot" in document
         self.batch_of = lru_cache(maxsize=None)(self.mixed)
         self.weigh_base = lru_cache(maxsize=None)(self.weighed_base)
 
@@ -882,7 +882,7 @@ class Run:
             return
         self.pieces["batches"] = sum(map(len, self.fillings))
         self.batches = [self.batch_of(casts) for filling in self.fillings for casts in filling]
-        self.decorations = [self.decoration(d, files) for d in document.get("perch", [])]
+        self.decorations = [self.decoration(d, files) for d in document.get("decorations", [])]
         self.dust = [(d["name"], sum(self.dust_of(d, batch) for batch in self.batches)) for d in document.get("dust", [])]
         self.bottles = [self.share_bottle(b) for b in document.get("bottles", [])]
         self.bars = self.bars_of(files) if self.cut else []
@@ -1040,7 +1040,7 @@ class Run:
             drizzle = decoration["drizzle"]
             return float(quantity(drizzle["area"], "area")) * float(quantity(drizzle["thickness"], "length")) / 10
         mould = Mould(files[decoration["mould"]])
-        return mould.cavity.volume(mould.depth_of(decoration["fill"])) * (2 if decoration["made_of"] == "two halves" else 1)
+        return mould.cavity.volume(mould.depth_of(decoration["fill"])) * (2 if decoration["cast_as"] == "two halves" else 1)
 
     def decoration(self, decoration, files):
         needed = self.pieces["make"] * decoration["per_piece"] if "per_piece" in decoration else self.pieces["casts"] * decoration["per_cast"]
@@ -1048,11 +1048,11 @@ class Run:
         each = self.cast_volume(decoration, files)
         fills, trays = casts, 1
         if "mould" in decoration:
-            fills = casts * (2 if decoration["made_of"] == "two halves" else 1)
+            fills = casts * (2 if decoration["cast_as"] == "two halves" else 1)
             trays = Mould(files[decoration["mould"]], decoration.get("moulds_owned")).cavities
         tray_fills = 1 if "drizzle" in decoration else -(-fills // trays)
         mass_each = F(each * float(quantity(decoration["density"], "density")))
-        melt = (casts * mass_each + tray_fills * quantity(decoration["jug_film"], "mass")) / (1 - share(decoration["melt_loss"]))
+        melt = (casts * mass_each + tray_fills * quantity(decoration["left_in_jug"], "mass")) / (1 - share(decoration["melt_loss"]))
         return {"casts": casts, "cavity_fills": fills, "tray_fills": tray_fills, "volume_each_ml": each, "mass_each_g": mass_each,
                 "make_g": to_step(melt, self.scales.large, "up")}
 
@@ -1078,7 +1078,7 @@ class Run:
     def embeds(self, files):
         """(embed, density) of what is buried in one cast, where its form and pose have a closed form here."""
         found = []
-        for decoration in self.document.get("perch", []):
+        for decoration in self.document.get("decorations", []):
             for place in decoration["buried"]["places"] if "buried" in decoration else []:
                 x, y, foot = (quantity(place[key], "length") for key in ("x", "y", "height"))
                 if "rod" in decoration:
@@ -1135,7 +1135,7 @@ class Run:
         """g that a bar surely carries: what is set on each bar, dust too; of a drizzle over the whole loaf its share of the top; of what
         else is set on the loaf, without a place, nothing."""
         on_it = sum(float(quantity(dust["per_piece"], "mass")) for dust in self.document.get("dust", []))
-        for decoration, mine in zip(self.document.get("perch", []), self.decorations):
+        for decoration, mine in zip(self.document.get("decorations", []), self.decorations):
             if "per_piece" in decoration and "buried" not in decoration:
                 on_it += float(decoration["per_piece"] * mine["mass_each_g"])
             elif "drizzle" in decoration:
@@ -1159,7 +1159,7 @@ class Run:
             h, e = self.line, 1e-4
             worth = (self.mould.cavity.volume(h) - self.mould.cavity.volume(h - e)) / e
             rest = sum(float((d["per_piece"] if "per_piece" in d else d["per_cast"]) * mine["mass_each_g"])
-                       for d, mine in zip(self.document.get("perch", []), self.decorations))
+                       for d, mine in zip(self.document.get("decorations", []), self.decorations))
             rest += sum(float(quantity(d["per_piece"], "mass")) for d in self.document.get("dust", []))
             return [piece(float(self.mass_each), sum(colours), rest, float(self.topping.mass_each) if self.topping else 0.0, worth)]
         bars = []
@@ -1175,8 +1175,8 @@ class Run:
         """(lightest, mean) g to believe in: of pieces weighed, the mean less three standard deviations or the lightest of them; of a
         reckoned weight, the lightest bar's, less all that the spread says; less half a step of the scale that holds it as reckoned."""
         label = self.document["label"]
-        if "weighed" in label:
-            weighed = [float(quantity(m, "mass")) for m in label["weighed"]]
+        if "weighed_pieces" in label:
+            weighed = [float(quantity(m, "mass")) for m in label["weighed_pieces"]]
             middle = mean(weighed)
             deviation = math.sqrt(sum((m - middle) ** 2 for m in weighed) / (len(weighed) - 1))
             reckoned = mean([piece[0] if piece[1] is None else piece[1] for piece in self.weights()])
@@ -1186,9 +1186,9 @@ class Run:
             return None
 
         _, cured, worth = min(pieces, key=lambda piece: piece[1])
-        spread = label.get("spread", "0 g")
+        spread = label.get("weight_spread", "0 g")
         lost = cured * float(share(spread)) if spread.rstrip().endswith("%") else float(quantity(spread, "mass"))
-        low_line = worth * float(quantity(label["pour_line"], "length")) if "pour_line" in label else 0.0
+        low_line = worth * float(quantity(label["pour_line_off_by"], "length")) if "pour_line_off_by" in label else 0.0
         return cured - lost - low_line - float(self.scales.step_on_fine(cured)) / 2, mean([piece[1] for piece in pieces]) + self.somewhere_on_bar()
 
     def somewhere_on_bar(self):
@@ -1197,7 +1197,7 @@ class Run:
             return 0.0
         area = mean([(x[1] - x[0]) * (y[1] - y[0]) for x, y, _ in self.cut.bars()])
         return sum(float(area / self.cut.area * decoration["per_cast"] * mine["mass_each_g"])
-                   for decoration, mine in zip(self.document.get("perch", []), self.decorations)
+                   for decoration, mine in zip(self.document.get("decorations", []), self.decorations)
                    if "per_cast" in decoration and "buried" not in decoration and "drizzle" not in decoration)
 
     @staticmethod

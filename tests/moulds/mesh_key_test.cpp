@@ -20,7 +20,7 @@ struct Complaint {
 Complaint complaint_of(const std::string& mesh, const std::string& says) {
   const ScratchFolder folder;
   const std::string path = folder.write(
-      "tray.json", R"({"schema": "brimwright.mould/1", "name": "Tray", "cavities": 1, "mesh": {)"
+      "tray.json", R"({"schema": "brimwright.mould/2", "name": "Tray", "cavities": 1, "mesh": {)"
                    R"("file": ")" +
                        mesh + "\", " + says + "}}");
   try {

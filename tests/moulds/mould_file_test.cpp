@@ -19,7 +19,7 @@ const std::string box =
     R"("shape":{"kind":"block","length":"100 mm","width":"50 mm","height":"20 mm"})";
 
 std::string file(const std::string& rest) {
-  return R"({"schema":"brimwright.mould/1","name":"Test bar","cavities":4,)" + rest + "}";
+  return R"({"schema":"brimwright.mould/2","name":"Test bar","cavities":4,)" + rest + "}";
 }
 
 /// A closed box as an ASCII STL, in millimetres, standing on `floor`.
@@ -92,18 +92,18 @@ TEST_CASE("water weighed corrects the dimensions by its own density", "[moulds][
   // Density of water: 0.998207 g/ml at 20 degC, 0.994034 at 35 (Kell 1975, Table; the IAPWS values
   // agree to 1e-5). A line 5 mm below the brim of 20 is three quarters of an upright block.
   const auto row = GENERATE(values<Row>({
-      {R"({"temperature":"20 °C","to":"brim","of":"each cavity","weighings":["98.00 g"]})",
+      {R"({"temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["98.00 g"]})",
        98.0 / 0.998207},
-      {R"({"temperature":"95 °F","to":"brim","of":"each cavity","weighings":["98 g"]})",
+      {R"({"temperature":"95 °F","filled_to":"brim","weighed_in":"each cavity","weighings":["98 g"]})",
        98.0 / 0.994034},
-      {R"({"temperature":"20 °C","to":"brim","of":"all cavities","weighings":["392 g"]})",
+      {R"({"temperature":"20 °C","filled_to":"brim","weighed_in":"all cavities","weighings":["392 g"]})",
        98.0 / 0.998207},
-      {R"({"temperature":"20 °C","to":{"below_brim":"5 mm"},"of":"each cavity",
+      {R"({"temperature":"20 °C","filled_to":{"below_brim":"5 mm"},"weighed_in":"each cavity",
            "weighings":["73.5 g"]})",
        98.0 / 0.998207},
-      {R"({"temperature":"20 °C","to":{"depth":"15 mm"},"of":"each cavity","weighings":["73.5 g"]})",
+      {R"({"temperature":"20 °C","filled_to":{"depth":"15 mm"},"weighed_in":"each cavity","weighings":["73.5 g"]})",
        98.0 / 0.998207},
-      {R"({"temperature":"20 °C","to":{"depth":"20 mm"},"of":"each cavity",
+      {R"({"temperature":"20 °C","filled_to":{"depth":"20 mm"},"weighed_in":"each cavity",
            "weighings":["97 g","98 g","99 g"]})",
        98.0 / 0.998207},
   }));
@@ -120,9 +120,10 @@ TEST_CASE("water weighed corrects the dimensions by its own density", "[moulds][
 
 TEST_CASE("rounds of water that differ by more than 3 % are cautioned", "[moulds][water]") {
   const auto with = [](const std::string& weighings) {
-    return read(file(box + R"(,"water":{"temperature":"20 °C","to":"brim","of":"each cavity",
+    return read(
+        file(box + R"(,"water":{"temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity",
                               "weighings":[)" +
-                     weighings + "]}"));
+             weighings + "]}"));
   };
   const Mould wide = with(R"("98 g","102 g")");
   // 4 g between them, 100 g their mean.
@@ -135,8 +136,8 @@ TEST_CASE("rounds of water that differ by more than 3 % are cautioned", "[moulds
 TEST_CASE("water that disagrees by more than 3 % is used, and both figures shown",
           "[moulds][water]") {
   // 104.6 g at 20 degC: 104.79 ml.
-  const Mould mould = read(file(box + R"(,"water":{"temperature":"20 °C","to":"brim",
-                                "of":"each cavity","weighings":["104.6 g"]})"));
+  const Mould mould = read(file(box + R"(,"water":{"temperature":"20 °C","filled_to":"brim",
+                                "weighed_in":"each cavity","weighings":["104.6 g"]})"));
   CHECK_THAT(cautions(mould),
              Contains("By water a cavity holds 104.8 ml to the brim, by dimensions "
                       "100.0 ml: 4.8 % more. The water figure is used."));
@@ -199,12 +200,12 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
     const char* says;
   };
   const auto row = GENERATE_COPY(values<Row>({
-      {R"({"schema":"brimwright.mould/2","name":"x","cavities":1})", "/schema: is"},
+      {R"({"schema":"brimwright.mould/3","name":"x","cavities":1})", "/schema: is"},
       {file(R"("owned":0,)" + box), "/owned: is 0"},
       {file(R"("shapes":{},)" + box), R"(/shapes: not known; did you mean "shape"?)"},
-      {R"({"schema":"brimwright.mould/1","name":"x",)" + box + "}", "/cavities: is missing"},
+      {R"({"schema":"brimwright.mould/2","name":"x",)" + box + "}", "/cavities: is missing"},
       {file(R"("note":"nothing measured")"), R"(/shape: is missing, and so is "mesh")"},
-      {file(R"("water":{"temperature":"20 °C","to":"brim","of":"each cavity",
+      {file(R"("water":{"temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity",
                "weighings":["98 g"]})"),
        "add the shape's rough measures; the water then corrects them"},
       {file(R"("mesh":{"file":"box.stl","unit":"mm","role":"body"})"),
@@ -217,31 +218,39 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
       {file(R"("mesh":{"file":"../box.stl","unit":"mm","role":"cavity"})"), "/mesh/file: "},
       {file(R"("mesh":{"file":"cup.stl","unit":"mm","role":"cavity"})"),
        R"(/mesh/file: there is no file "cup.stl")"},
-      {water(R"("temperature":"70 °C","to":"brim","of":"each cavity","weighings":["98 g"])"),
+      {water(
+           R"("temperature":"70 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["98 g"])"),
        "/water/temperature: is 70 °C (158 °F); weigh water between 0 and 60 °C"},
-      {water(R"("temperature":"20 °C","to":"brim","of":"each cavity","weighings":[])"),
+      {water(
+           R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":[])"),
        "/water/weighings: holds no weighing"},
-      {water(R"("temperature":"20 °C","to":"brim","of":"each cavity","weighings":["98 ml"])"),
+      {water(
+           R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["98 ml"])"),
        "/water/weighings/0: "},
-      {water(R"("temperature":"20 °C","to":"brim","of":"each cavity","weighings":["98 g","0 g"])"),
+      {water(
+           R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["98 g","0 g"])"),
        "/water/weighings/1: is zero"},
-      {water(R"("temperature":"20 °C","of":"each cavity","weighings":["98 g"])"),
-       "/water/to: is missing"},
-      {water(R"("temperature":"20 °C","to":"line","of":"each cavity","weighings":["98 g"])"),
-       R"(/water/to: is "line")"},
-      {water(R"("temperature":"20 °C","to":{},"of":"each cavity","weighings":["98 g"])"),
-       R"(/water/to: must hold either "depth" or "below_brim")"},
-      {water(R"("temperature":"20 °C","to":{"depth":"21 mm"},"of":"each cavity",
+      {water(R"("temperature":"20 °C","weighed_in":"each cavity","weighings":["98 g"])"),
+       "/water/filled_to: is missing"},
+      {water(
+           R"("temperature":"20 °C","filled_to":"line","weighed_in":"each cavity","weighings":["98 g"])"),
+       R"(/water/filled_to: is "line")"},
+      {water(
+           R"("temperature":"20 °C","filled_to":{},"weighed_in":"each cavity","weighings":["98 g"])"),
+       R"(/water/filled_to: must hold either "depth" or "below_brim")"},
+      {water(R"("temperature":"20 °C","filled_to":{"depth":"21 mm"},"weighed_in":"each cavity",
                 "weighings":["98 g"])"),
-       "/water/to/depth: 21 mm deep lies outside the cavity, which is 20 mm deep"},
-      {water(R"("temperature":"20 °C","to":{"below_brim":"20 mm"},"of":"each cavity",
+       "/water/filled_to/depth: 21 mm deep lies outside the cavity, which is 20 mm deep"},
+      {water(R"("temperature":"20 °C","filled_to":{"below_brim":"20 mm"},"weighed_in":"each cavity",
                 "weighings":["98 g"])"),
-       "/water/to/below_brim: 20 mm below the brim lies outside the cavity"},
+       "/water/filled_to/below_brim: 20 mm below the brim lies outside the cavity"},
       // Four cavities weighed together, entered as one: 392 g.
-      {water(R"("temperature":"20 °C","to":"brim","of":"each cavity","weighings":["392 g"])"),
+      {water(
+           R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["392 g"])"),
        "/water/weighings: water says 392.7 ml a cavity where the dimensions say 100.0 ml, 3.93 "
        "times"},
-      {water(R"("temperature":"20 °C","to":"brim","of":"all cavities","weighings":["98 g"])"),
+      {water(
+           R"("temperature":"20 °C","filled_to":"brim","weighed_in":"all cavities","weighings":["98 g"])"),
        "check whether one cavity or all were weighed"},
   }));
   CAPTURE(row.json);

@@ -22,7 +22,7 @@ import {
 } from "./bench.mjs";
 
 const chromium = await browser();
-const spring = "spring_order.run.json";
+const spring = "spring_cups.run.json";
 
 /** A folder of her own with the example in it, changed. */
 async function with_page(change, test, viewport = laptop) {
@@ -51,7 +51,7 @@ function one_too_many(example) {
   delete example.batch;
 }
 
-const any_size = (example) => delete example.pipe.bowl.whisk_catches;
+const any_size = (example) => delete example.pipe.bowl.whisk_needs;
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const press = (page, name, within = "main") =>
   page.locator(within).getByRole("button", { name, exact: true }).first().click();
@@ -112,7 +112,7 @@ async function check_batch(page, batch) {
       "the superfat is its own",
     );
   }
-  for (const one of dust) assert.equal(await figure(page, one.name, ".lane.perch"), one.g);
+  for (const one of dust) assert.equal(await figure(page, one.name, ".lane.decorate"), one.g);
   const heads = await page.locator(".batch-head").allInnerTexts();
   assert.ok(
     heads.length >= 3 && heads.every((one) => one.startsWith(`One batch: ${batch.pieces} pieces`)),
@@ -129,7 +129,7 @@ await run({
         [13, 12],
       );
       await check_batch(page, plan.batches[0]);
-      for (const place of [".lane.pour", ".lane.pipe", ".lane.perch", ".shelf"])
+      for (const place of [".lane.pour", ".lane.pipe", ".lane.decorate", ".shelf"])
         for (const name of [/^✓ 13 pieces$/, /^12 pieces$/])
           await page.locator(place).getByRole("button", { name }).waitFor();
       await check_access(page, "two sizes of batch");
@@ -218,7 +218,7 @@ await run({
         );
       const summed = rows.reduce((sum, [often, grams]) => sum + Number(/^(\d+) of these$/.exec(often)[1]) * grams, 0);
       assert.ok(Math.abs(summed - plan.pour.naoh_g) < 1e-6, `${JSON.stringify(rows)} for ${plan.pour.naoh_g}`);
-      assert.match(await page.locator(".lane.perch .order").innerText(), /for the whole run/);
+      assert.match(await page.locator(".lane.decorate .order").innerText(), /for the whole run/);
     }),
 
   "a topping whipped in two goes has a weighing for each, and the run that takes it away asks for none": () =>
@@ -263,8 +263,8 @@ await run({
         example.pour.moulds_owned = 5;
         example.batch = { whippings: 2 };
         example.pipe.formula = example.pour.formula;
-        example.lye_pot = { shared: true };
-        example.bottles = [{ name: "lavender essential oil", holds: "50 g", shared: "by rate" }];
+        example.lye_pot = {};
+        example.bottles = [{ name: "lavender essential oil", holds: "50 g" }];
       },
       async (page, serving) => {
         const [batch] = serving.printed("plan", spring).batches;
@@ -297,12 +297,12 @@ await run({
         await field(page, "Pot for the base holds").fill("5");
         await field(page, "Lye jug holds").fill("1800 ml");
         await field(page, "Most pieces in a batch").fill("24");
-        await page.locator(".lane.perch summary", { hasText: "What it is and how it is made" }).click();
+        await page.locator(".lane.decorate summary", { hasText: "What it is and how it is made" }).click();
         await field(page, "Trays like this owned").fill("2");
         const plan = await planned(page, serving);
         const file = serving.file(spring);
         assert.deepEqual(
-          [file.pots, file.batch, file.pour.moulds_owned, file.perch[0].moulds_owned],
+          [file.pots, file.batch, file.pour.moulds_owned, file.decorations[0].moulds_owned],
           [{ holds: "5 l", lye_jug: "1800 ml" }, { pieces: 24 }, 8, 2],
         );
         assert.equal(plan.pieces.cavities, 48);
@@ -319,7 +319,7 @@ await run({
         await planned(page, serving);
         const bare = serving.file(spring);
         assert.deepEqual(
-          ["pots" in bare, "batch" in bare, "moulds_owned" in bare.pour, "moulds_owned" in bare.perch[0]],
+          ["pots" in bare, "batch" in bare, "moulds_owned" in bare.pour, "moulds_owned" in bare.decorations[0]],
           [false, false, false, false],
         );
       },
@@ -330,7 +330,7 @@ await run({
       () => undefined,
       async (page, serving) => {
         await press(page, "Runs and moulds", "header");
-        await page.getByRole("button", { name: /^Propped loaf.* propped_loaf/ }).click();
+        await page.getByRole("button", { name: /^Propped loaf.* tilted_loaf/ }).click();
         await settled(page);
         await field(page, "Pieces to sell").fill("30");
         await unfold(page);
@@ -338,8 +338,8 @@ await run({
         await field(page, "Most loaves in a batch").fill("2");
         await settled(page);
         await saved(page);
-        assert.deepEqual(serving.file("propped_loaf.run.json").batch, { casts: 2 });
-        const [batch] = serving.printed("plan", "propped_loaf.run.json").batches;
+        assert.deepEqual(serving.file("tilted_loaf.run.json").batch, { casts: 2 });
+        const [batch] = serving.printed("plan", "tilted_loaf.run.json").batches;
         assert.equal(batch.casts, 2);
         assert.ok(
           (await page.locator(".lane.pour .batch-head").innerText()).startsWith(
@@ -470,14 +470,14 @@ await run({
         return { name: download.suggestedFilename(), has: naoh.map((grams) => text.includes(grams)) };
       };
       assert.deepEqual(await sheet("batch 2 of 2: 12 pieces"), {
-        name: "spring_order batch 2.pdf",
+        name: "spring_cups batch 2.pdf",
         has: [false, true],
       });
       assert.deepEqual(await sheet("batch 1 of 2: 13 pieces"), {
-        name: "spring_order batch 1.pdf",
+        name: "spring_cups batch 1.pdf",
         has: [true, false],
       });
-      assert.deepEqual(await sheet("the whole run"), { name: "spring_order.pdf", has: [true, true] });
+      assert.deepEqual(await sheet("the whole run"), { name: "spring_cups.pdf", has: [true, true] });
       await field(page, "The sheet is for").selectOption({ label: "batch 2 of 2: 12 pieces" });
       const [printed] = await Promise.all([
         page.context().waitForEvent("page"),
@@ -497,7 +497,7 @@ await run({
         page.waitForEvent("download"),
         page.getByRole("button", { name: "Bench sheet, PDF" }).click(),
       ]);
-      assert.equal(whole.suggestedFilename(), "spring_order.pdf");
+      assert.equal(whole.suggestedFilename(), "spring_cups.pdf");
     }),
 
   "on a tablet two sizes of batch are large enough for a glove, and their name stays over the weights": () =>

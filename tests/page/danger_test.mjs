@@ -22,7 +22,7 @@ const chromium = await browser();
 const gram_per_ounce = 28.349523125; // international avoirdupois ounce, exact by definition
 const json_of = (name) => JSON.parse(readFileSync(`${root}/examples/${name}`, "utf8"));
 const example = [
-  "spring_order.run.json",
+  "spring_cups.run.json",
   "meadow_base.formula.json",
   "cloud_topping.formula.json",
   "studio.fats.json",
@@ -212,7 +212,7 @@ await run({
       await page.locator(".watch li", { hasText: "Told last." }).waitFor();
       await settled(page);
       const there = await page.locator(".watch > ul > li").allInnerTexts();
-      const { cautions } = serving.printed("plan", "spring_order.run.json", "--sell", "45");
+      const { cautions } = serving.printed("plan", "spring_cups.run.json", "--sell", "45");
       const loud = cautions.filter((one) => one.severity !== "note").map((one) => one.text);
       assert.deepEqual(
         there.map((text) => text.replace(/^\S+( Danger)? */i, "").trim()),
@@ -237,7 +237,7 @@ await run({
 
   "alkali is shown in no unit and no place heavier than it is weighed": () =>
     with_page(as_it_is, async (page, serving) => {
-      const plan = serving.printed("plan", "spring_order.run.json");
+      const plan = serving.printed("plan", "spring_cups.run.json");
       const check = async (units) => {
         await button(page, units).click();
         for (const [jug, batter] of [
@@ -272,12 +272,12 @@ await run({
   "a scale that reads ounces gets ounces at its step, and grams that can be read": () =>
     with_page(
       (files) =>
-        Object.assign(files["spring_order.run.json"].scales, {
-          fine: { reads: "0.1 oz", holds: "20 oz" },
-          large: { reads: "0.1 oz", holds: "20 lb" },
+        Object.assign(files["spring_cups.run.json"].scales, {
+          fine: { step: "0.1 oz", most: "20 oz" },
+          large: { step: "0.1 oz", most: "20 lb" },
         }),
       async (page, serving) => {
-        const plan = serving.printed("plan", "spring_order.run.json");
+        const plan = serving.printed("plan", "spring_cups.run.json");
         for (const [jug, batter] of [
           ["base", first_batch(plan).pour],
           ["topping", first_batch(plan).pipe],
@@ -302,7 +302,7 @@ await run({
       (files) => {
         const { water, alkali } = files["meadow_base.formula.json"];
         Object.assign(files["cloud_topping.formula.json"], { water, alkali });
-        files["spring_order.run.json"].lye_pot = { shared: true };
+        files["spring_cups.run.json"].lye_pot = {};
       },
       async (page) => {
         const lists = await page

@@ -94,7 +94,7 @@ async function asked_next(page) {
 }
 
 const formula = {
-  schema: "brimwright.formula/1",
+  schema: "brimwright.formula/2",
   name: "Three oils",
   fats: [
     { fat: "olive", share: "50 %" },
@@ -102,7 +102,7 @@ const formula = {
     { fat: "sunflower_high_oleic", share: "20 %" },
   ],
   superfat: "5 %",
-  alkali: [{ alkali: "NaOH", saponifies: "100 %", purity: "99 %" }],
+  alkali: [{ alkali: "NaOH", share: "100 %", purity: "99 %" }],
   water: { lye_strength: "30 %" },
   pour_temperature: "38 °C",
 };
@@ -111,15 +111,15 @@ const formula = {
 const full = {
   ...formula,
   note: "All of it.",
-  fats_from: "studio.fats.json",
+  own_fats: "studio.fats.json",
   fats: [
     { fat: "olive", share: "50 %", saponification_value: 190, confirmed: true, lot: "OL-1" },
     { fat: "coconut", share: "30 %", saponification_value: { low: 255, typical: 257, high: 259 } },
     { fat: "argan_studio", share: "20 %" },
   ],
   alkali: [
-    { alkali: "NaOH", saponifies: "90 %", purity: "99 %", purity_range: ["98 %", "100 %"] },
-    { alkali: "KOH", saponifies: "10 %", purity: "90 %" },
+    { alkali: "NaOH", share: "90 %", purity: "99 %", purity_range: ["98 %", "100 %"] },
+    { alkali: "KOH", share: "10 %", purity: "90 %" },
   ],
   additives: [
     {
@@ -129,7 +129,7 @@ const full = {
       density: "1.1 g/ml",
       goes_into: "lye",
       contains_fat: { fat: "coconut", share: "20 %" },
-      acid: { acid: "citric acid, anhydrous", share: "1 %" },
+      contains_acid: { acid: "citric acid, anhydrous", share: "1 %" },
       limit: "3 % of finished soap",
       inci: "Lac",
       allergens: [
@@ -145,7 +145,7 @@ const full = {
       rate: "1 % of fats",
       goes_into: "lye",
       composition: "brine, saturated at 20 °C",
-      acid: { takes_up: "230 mg KOH/g", confirmed: true },
+      contains_acid: { takes_up: "230 mg KOH/g", confirmed: true },
     },
     {
       name: "goat milk",
@@ -154,7 +154,7 @@ const full = {
       frozen: true,
       composition: "goat milk",
       density: "1.03 g/ml",
-      acid: "none",
+      contains_acid: "none",
       inci: "Lac",
       document: "a paper",
     },
@@ -192,7 +192,7 @@ const by_law = {
   ...uncured,
   name: "By law",
   water: { water_to_alkali: 2 },
-  drying: { finally_lost: "90 %", time_constant: "12 days" },
+  drying: { water_lost_in_the_end: "90 %", time_to_63_percent: "12 days" },
 };
 const by_scale = {
   ...uncured,
@@ -280,7 +280,7 @@ await run({
       await strip(page).locator("dl").waitFor();
       await saved(page);
       assert.deepEqual(serving.file("my_first.formula.json"), {
-        schema: "brimwright.formula/1",
+        schema: "brimwright.formula/2",
         name: "My first",
         fats: [
           { fat: "olive", share: "60 %" },
@@ -288,7 +288,7 @@ await run({
           { fat: "shea", share: "15 %" },
         ],
         superfat: "6 %",
-        alkali: [{ purity: "99 %", alkali: "NaOH", saponifies: "100 %" }],
+        alkali: [{ purity: "99 %", alkali: "NaOH", share: "100 %" }],
         water: { lye_strength: "33 %" },
         pour_temperature: "38 °C",
       });
@@ -338,7 +338,7 @@ await run({
           name: "Coconut",
           fats: [{ fat: "coconut", share: "100 %" }],
           superfat: "0 %",
-          alkali: [{ alkali: "NaOH", saponifies: "100 %", purity: "100 %" }],
+          alkali: [{ alkali: "NaOH", share: "100 %", purity: "100 %" }],
         },
         "plain_bars.run.json": {
           ...JSON.parse(readFileSync(`${root}/examples/plain_bars.run.json`, "utf8")),
@@ -382,12 +382,12 @@ await run({
       );
       assert.equal(await place(page, "pour", "/alkali/1/purity").inputValue(), "", "that of the KOH is not guessed");
       await page.keyboard.type("70");
-      await place(page, "pour", "/alkali/1/saponifies").fill("20");
+      await place(page, "pour", "/alkali/1/share").fill("20");
       await place(page, "pour", "/alkali/1/purity").fill("90");
       await page.getByText("The two add to 90 %: 10 % are missing.").waitFor();
       await complaint(page, "90 %");
       await check_access(page, "two alkalis that add to 90");
-      await place(page, "pour", "/alkali/1/saponifies").fill("30");
+      await place(page, "pour", "/alkali/1/share").fill("30");
       await settled(page);
       await saved(page);
       const { pour } = first_batch(serving.printed("plan", "plain_bars.run.json"));
@@ -465,7 +465,7 @@ await run({
       await saved(page);
       assert.equal(serving.file("cream_of_mine.formula.json").superfat, "4 %");
       assert.equal(readFileSync(`${root}/examples/twin_lye.formula.json`, "utf8"), shipped);
-      assert.throws(() => serving.file("spring_order.run.json"), "a run that nobody touched was copied");
+      assert.throws(() => serving.file("spring_cups.run.json"), "a run that nobody touched was copied");
       await button(page, "Close the formula").first().click();
       await settled(page);
       await button(page, "Runs and moulds").click();
@@ -489,7 +489,7 @@ await run({
       await settled(page);
       await saved(page);
       assert.equal(serving.file("twin_lye.formula.json").superfat, "6 %");
-      assert.throws(() => serving.file("spring_order.run.json"));
+      assert.throws(() => serving.file("spring_cups.run.json"));
       await button(page, "Close the formula").first().click();
       await settled(page);
       assert.ok(await button(page, "Undo").isDisabled(), "the run has its own steps back");
@@ -565,9 +565,9 @@ await run({
       await place(page, "pour", "/additives/2/goes_into").getByRole("button", { name: "The lye" }).click();
       await page.locator("#f-pour-additives-2-acid-said.complaint").waitFor(); // it sounds sour: opened, and asked
       await check_access(page, "an acid to be named");
-      await place(page, "pour", "/additives/2/acid").getByRole("button", { name: "Holds acid" }).click();
-      await place(page, "pour", "/additives/2/acid/acid").selectOption("citric acid, anhydrous");
-      await place(page, "pour", "/additives/2/acid/share").fill("5");
+      await place(page, "pour", "/additives/2/contains_acid").getByRole("button", { name: "Holds acid" }).click();
+      await place(page, "pour", "/additives/2/contains_acid/acid").selectOption("citric acid, anhydrous");
+      await place(page, "pour", "/additives/2/contains_acid/share").fill("5");
       await settled(page);
       await saved(page);
       const { pour } = first_batch(serving.printed("plan", "plain_bars.run.json"));
@@ -637,8 +637,8 @@ await run({
         await open_all(page);
         const options = (locator) =>
           locator.locator("option").evaluateAll((all) => all.map((one) => one.value).filter(Boolean));
-        const acid = schema.$defs.additive.properties.acid.oneOf[1].properties.acid.enum;
-        assert.deepEqual(await options(place(page, "apart", "/additives/0/acid/acid")), acid);
+        const acid = schema.$defs.additive.properties.contains_acid.oneOf[1].properties.acid.enum;
+        assert.deepEqual(await options(place(page, "apart", "/additives/0/contains_acid/acid")), acid);
         const rates = await options(page.getByLabel("How much: of what").first());
         for (const one of rates) assert.match(`2 ${one}`, new RegExp(schema.$defs.rate.pattern));
         assert.equal(rates.length, 10); // five ways of dosing, of fats or of batter
@@ -687,9 +687,9 @@ await run({
 await chromium.close();
 
 function both_of_one() {
-  const spring = JSON.parse(readFileSync(`${root}/examples/spring_order.run.json`, "utf8"));
+  const spring = JSON.parse(readFileSync(`${root}/examples/spring_cups.run.json`, "utf8"));
   return {
-    schema: "brimwright.run/1",
+    schema: "brimwright.run/2",
     name: "Both of one",
     sell: 46,
     spoilage: "0 %",

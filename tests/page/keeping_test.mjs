@@ -44,17 +44,17 @@ const underneath = (page) => page.getByRole("heading", { name: /changed undernea
 
 /** A run, its formulas, mould, fats and tips, all of her own. */
 function own_files() {
-  const order = json_of("examples/spring_order.run.json");
+  const order = json_of("examples/spring_cups.run.json");
   const base = json_of("examples/meadow_base.formula.json");
   const mould = json_of("moulds/twisted_cup.json");
   delete mould.mesh;
   order.pour.mould = "cup.json";
-  Object.assign(order.pipe.beads, { tip: "open star, large", tips_from: "studio.tips.json" });
+  Object.assign(order.pipe.beads, { tip: "open star, large", own_tips: "studio.tips.json" });
   delete order.pipe.trials;
-  base.fats_from = "studio.fats.json";
+  base.own_fats = "studio.fats.json";
   base.fats.find((one) => one.fat === "castor").fat = "argan_studio";
   return {
-    "spring_order.run.json": order,
+    "spring_cups.run.json": order,
     "meadow_base.formula.json": base,
     "cloud_topping.formula.json": json_of("examples/cloud_topping.formula.json"),
     "studio.fats.json": json_of("examples/studio.fats.json"),
@@ -91,7 +91,7 @@ await run({
     await settled(at.page);
     assert.equal(await sell(at.page).inputValue(), "33");
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 33);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 33);
     check_quiet(at.page);
     await ended(at);
   },
@@ -112,7 +112,7 @@ await run({
     await settled(at.page);
     assert.equal(await sell(at.page).inputValue(), "22");
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 22);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 22);
     await ended(at);
   },
 
@@ -120,7 +120,7 @@ await run({
     const at = await begun();
     await sell(at.page).fill("24");
     await saved(at.page);
-    const path = join(at.serving.folder, "spring_order.run.json");
+    const path = join(at.serving.folder, "spring_cups.run.json");
     // Whole or not at all, as editors write.
     const theirs = () => {
       writeFileSync(`${path}.new`, readFileSync(path, "utf8").replace(/"sell": \d+/, '"sell": 50'));
@@ -137,7 +137,7 @@ await run({
     theirs();
     await at.page.getByRole("button", { name: "Keep what is on this page" }).click();
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 25);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 25);
     check_quiet(at.page);
     await ended(at);
   },
@@ -147,7 +147,7 @@ await run({
     await sell(at.page).fill("24");
     await saved(at.page);
     await at.page.goto("about:blank");
-    writeFileSync(join(at.serving.folder, "spring_order.run.json"), "{ half a run");
+    writeFileSync(join(at.serving.folder, "spring_cups.run.json"), "{ half a run");
     await at.page.goto(at.serving.address);
     await settled(at.page);
     assert.equal(await sell(at.page).inputValue(), "46"); // the example again
@@ -164,16 +164,16 @@ await run({
     await sell(other).fill("31");
     await saved(other);
     await underneath(at.page).waitFor();
-    assert.equal(at.serving.file("spring_order.run.json").sell, 31);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 31);
     await press(at.page, "Keep what is on this page");
     await underneath(other).waitFor(); // in its turn
-    assert.equal(at.serving.file("spring_order.run.json").sell, 24);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 24);
     await press(other, "Take what is in the file");
     await settled(other);
     assert.equal(await sell(other).inputValue(), "24");
     await press(other, "Undo");
     await saved(other);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 31, "undo brings back what gave way");
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 31, "undo brings back what gave way");
     await ended(at);
   },
 
@@ -259,7 +259,7 @@ await run({
       "cup.json": (json) => (json.shape.height = "40 mm"),
       "studio.fats.json": (json) =>
         (json.fats.find((one) => one.id === "argan_studio").saponification_value = { low: 194, high: 199 }),
-      "studio.tips.json": (json) => (json.tips[0].hand.factor = 1.3),
+      "studio.tips.json": (json) => (json.tips[0].hand.correction = 1.3),
     };
     for (const [name, change] of Object.entries(changes)) {
       let let_go;
@@ -287,7 +287,7 @@ await run({
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);
       assert.notDeepEqual(await page.locator(".shelf, .lane.pipe").allInnerTexts(), before, name);
-      const { pour, pipe } = first_batch(serving.printed("plan", "spring_order.run.json"));
+      const { pour, pipe } = first_batch(serving.printed("plan", "spring_cups.run.json"));
       const weighed = pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
       assert.equal(Number.parseFloat(await naoh(page)), weighed, name);
       const topping = await page
@@ -337,7 +337,7 @@ await run({
     await at.page.goto(at.serving.address); // nothing but what stands behind its # is new
     await settled(at.page);
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 22);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 22);
 
     const late = await open(chromium, old);
     await late.getByText("This address is from an earlier start").waitFor();
@@ -368,7 +368,7 @@ await run({
     await lost.is_lost;
     await sell(at.page).fill("42");
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 42);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 42);
 
     await press(at.page, "Change the formula of the base");
     lost = await lose_answer();
@@ -393,7 +393,7 @@ await run({
     await sell(at.page).fill("37");
     await settled(at.page);
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 37);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 37);
     assert.equal(await at.page.locator(".complaints .alarm").count(), 0);
     await ended(at);
   },
@@ -441,12 +441,12 @@ await run({
     await at.page.getByText("Not saved: internal error 500").waitFor();
     await sell(at.page).fill("34");
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 34);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 34);
     await once("**/api/file", 503, "PUT");
     await sell(at.page).fill("35");
     await at.page.getByText("Not saved: internal error 503").waitFor();
     await saved(at.page);
-    assert.equal(at.serving.file("spring_order.run.json").sell, 35);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 35);
     await ended(at);
   },
 });

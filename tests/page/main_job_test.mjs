@@ -66,7 +66,7 @@ async function check_figures(page, plan) {
 await run({
   "an empty folder opens on a shipped run with every figure of the command line": () =>
     with_page(async (page, serving) => {
-      await check_figures(page, serving.printed("plan", `${root}/examples/spring_order.run.json`));
+      await check_figures(page, serving.printed("plan", `${root}/examples/spring_cups.run.json`));
       for (const lane of ["Pour", "Pipe", "Perch"])
         await page.getByRole("heading", { name: lane, exact: true }).waitFor();
       assert.match(await page.locator(".order").first().innerText(), /Pour to 6 mm .* below the brim, 68\.0 g/);
@@ -109,10 +109,10 @@ await run({
       await field(page, "Fine scale reads").fill("0.01 g");
       await settled(page);
       await saved(page);
-      const plan = serving.printed("plan", "spring_order.run.json");
+      const plan = serving.printed("plan", "spring_cups.run.json");
       await check_figures(page, plan);
       assert.ok(Math.abs((await figure(page, "Rose", ".lane.pour")) - first_batch(plan).pour.layers[0].g) < 0.051); // shown to a tenth
-      assert.equal(await figure(page, "Melt of"), plan.perch[0].make_g);
+      assert.equal(await figure(page, "Melt of"), plan.decorations[0].make_g);
     }),
 
   "a topping added to plain bars asks for one thing after the other and guesses nothing": () =>
@@ -145,9 +145,9 @@ await run({
       await field(page, "Below brim").fill("8 mm");
       await settled(page);
       await saved(page);
-      assert.equal(serving.file("spring_order.run.json").sell, 30);
-      assert.deepEqual(serving.file("spring_order.run.json").pour.line, { below_brim: "8 mm" });
-      await check_figures(page, serving.printed("plan", "spring_order.run.json"));
+      assert.equal(serving.file("spring_cups.run.json").sell, 30);
+      assert.deepEqual(serving.file("spring_cups.run.json").pour.line, { below_brim: "8 mm" });
+      await check_figures(page, serving.printed("plan", "spring_cups.run.json"));
     }),
 
   "the line moves by button, by key, by drag and by number, half a millimetre true": () =>
@@ -220,7 +220,7 @@ await run({
       await saved(page);
       assert.equal(
         await figure(page, "Base to make"),
-        first_batch(serving.printed("plan", "spring_order.run.json")).pour.make_g,
+        first_batch(serving.printed("plan", "spring_cups.run.json")).pour.make_g,
       );
     }),
 
@@ -243,7 +243,7 @@ await run({
       await settled(page);
       await saved(page);
       assert.equal(serving.file("meadow_base.formula.json").superfat, "8 %");
-      const plan = serving.printed("plan", "spring_order.run.json");
+      const plan = serving.printed("plan", "spring_cups.run.json");
       assert.equal(plan.pour.superfat_percent.aim, 8);
       await check_figures(page, plan);
     }),
@@ -253,14 +253,14 @@ await run({
       await page.getByRole("button", { name: "Half, 50 %" }).click();
       await settled(page);
       await saved(page);
-      const plan = serving.printed("plan", "spring_order.run.json");
+      const plan = serving.printed("plan", "spring_cups.run.json");
       assert.equal(await figure(page, "Topping to make"), first_batch(plan).pipe.make_g);
-      assert.equal(serving.file("spring_order.run.json").pipe.fills_headspace, "50 %");
+      assert.equal(serving.file("spring_cups.run.json").pipe.fills_headspace, "50 %");
     }),
 
   "a figure opens its arithmetic in place, with what went into it and where it is from": () =>
     with_page(async (page, serving) => {
-      const { ingredients } = first_batch(serving.printed("plan", `${root}/examples/spring_order.run.json`)).pour;
+      const { ingredients } = first_batch(serving.printed("plan", `${root}/examples/spring_cups.run.json`)).pour;
       const grams = (name) => ingredients.find((one) => one.name.startsWith(name)).g_text;
       assert.match(
         await opened(page.locator(".figure", { hasText: "NaOH" }).first()),

@@ -39,7 +39,7 @@ const write = (serving, name, document) =>
   writeFileSync(join(serving.folder, name), JSON.stringify(document, null, 2) + "\n");
 
 const box = {
-  schema: "brimwright.mould/1",
+  schema: "brimwright.mould/2",
   name: "My box",
   cavities: 2,
   owned: 3,
@@ -232,8 +232,8 @@ await run({
       assert.deepEqual(serving.file("wet_box.json").water, {
         weighings: ["151 g", "153 g"],
         temperature: "20 °C",
-        to: { below_brim: "4 mm" },
-        of: "all cavities",
+        filled_to: { below_brim: "4 mm" },
+        weighed_in: "all cavities",
       });
     }),
 

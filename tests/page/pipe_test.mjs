@@ -21,7 +21,7 @@ import {
 } from "./bench.mjs";
 
 const chromium = await browser();
-const spring = "spring_order.run.json";
+const spring = "spring_cups.run.json";
 const plain = "plain_bars.run.json";
 
 async function with_page(test, { viewport = laptop, opened } = {}) {
@@ -95,7 +95,7 @@ await run({
       const plan = await planned(page, serving, plain);
       assert.deepEqual(serving.file(plain).pipe.beads, {
         tip: "star 8 x 16 mm",
-        swell: 1.15,
+        bead_to_opening: 1.15,
         moves: [
           { move: "ring", radius: "18 mm" },
           { move: "spiral", turns: 2, start_radius: "13 mm", end_radius: "3 mm", rise: "24 mm" },
@@ -174,12 +174,12 @@ await run({
       assert.ok(Math.abs(by.envelope_ml - (0.7 * (Math.PI / 12) * 48 * 48 * 40) / 1000) < 0.001); // a cone, on paper
       const words = await page.getByText(/Your hand lays down/).innerText();
       assert.ok(
-        words.includes(`${Number(by.hand_suggested.factor.toFixed(2))} times`) && words.includes("5 trials"),
+        words.includes(`${Number(by.suggested_correction.factor.toFixed(2))} times`) && words.includes("5 trials"),
         words,
       );
       await page.getByRole("button", { name: /^Keep .* for my tip$/ }).click();
       const kept = await planned(page, serving, spring);
-      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { factor: by.hand_suggested.factor, trials: 5 });
+      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { factor: by.suggested_correction.factor, trials: 5 });
       assert.ok(Math.abs(kept.pipe.visible_by.beads_ml - kept.pipe.visible_by.trials_ml) < 0.05); // a factor of three decimals
       await check_access(page, "three ways to one topping");
       await press(page, "Take away the trials");
@@ -241,8 +241,8 @@ await run({
       });
       await page.locator(".lane.pour").getByLabel("The lye cools in").selectOption("ice bath");
       const plan = await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.warmth, {
-        lye_made_at: "21 °C",
+      assert.deepEqual(serving.file(plain).pour.temperatures, {
+        room_at: "21 °C",
         water_at: "10 °C",
         ice_share: "30 %",
         lye_used_at: "40 °C",
@@ -257,8 +257,8 @@ await run({
       await fill(page.locator(".lane.pour"), { "Batter must stay below": "", Fats: "", "Of the water, as ice": "" });
       await page.locator(".lane.pour").getByLabel("The lye cools in").selectOption("");
       await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).pour.warmth, {
-        lye_made_at: "21 °C",
+      assert.deepEqual(serving.file(plain).pour.temperatures, {
+        room_at: "21 °C",
         water_at: "10 °C",
         lye_used_at: "40 °C",
       });
@@ -342,19 +342,19 @@ await run({
       async (page, serving) => {
         await unfold(page, "Name, colours, prop", ".lane.pour .part");
         await press(page, "Take away the prop");
-        const level = await planned(page, serving, "propped_loaf.run.json");
+        const level = await planned(page, serving, "tilted_loaf.run.json");
         await press(page, "Prop the mould up for this layer");
         await field(page, "Leans by").fill("12");
         await press(page, "+y, behind it");
-        const plan = await planned(page, serving, "propped_loaf.run.json");
-        assert.deepEqual(serving.file("propped_loaf.run.json").pour.layers[0].propped, {
+        const plan = await planned(page, serving, "tilted_loaf.run.json");
+        assert.deepEqual(serving.file("tilted_loaf.run.json").pour.layers[0].tilted, {
           angle: "12 °",
           low_side: "+y",
         });
         assert.ok(plan.pour.layers[0].to_mm > level.pour.layers[0].to_mm);
         assert.deepEqual(
           plan.pour.layers,
-          serving.printed("plan", `${root}/examples/propped_loaf.run.json`).pour.layers,
+          serving.printed("plan", `${root}/examples/tilted_loaf.run.json`).pour.layers,
         );
         await check_access(page, "a propped layer");
       },
@@ -453,9 +453,7 @@ await run({
       await field(page, "Fragrance, as in the formulas").fill("lavender essential oil");
       await field(page, "The bottle holds").fill("50");
       const { bottles } = first_batch(await planned(page, serving, spring));
-      assert.deepEqual(serving.file(spring).bottles, [
-        { name: "lavender essential oil", holds: "50 g", shared: "by rate" },
-      ]);
+      assert.deepEqual(serving.file(spring).bottles, [{ name: "lavender essential oil", holds: "50 g" }]);
       for (const one of bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
       assert.match(await opened(page.locator(".shelf .figure", { hasText: "Into the base" })), /one rate[\s\S]*50 g/);
       await check_access(page, "a bottle to use up");
@@ -471,7 +469,7 @@ await run({
       await planned(page, serving, plain);
       await press(page, "With the e mark");
       const by_spread = await planned(page, serving, plain);
-      assert.deepEqual(serving.file(plain).label, { market: "EU", spread: "2 %", e_mark: true });
+      assert.deepEqual(serving.file(plain).label, { market: "EU", weight_spread: "2 %", e_mark: true });
       assert.equal(by_spread.label.market, "EU");
       await press(page, "In the US");
       await press(page, "I have weighed finished pieces");
@@ -480,8 +478,8 @@ await run({
       const plan = await planned(page, serving, plain);
       assert.deepEqual(serving.file(plain).label, {
         market: "US",
-        weighed: ["96 g", "97.5 g", "95.2 g"],
-        states: "90 g",
+        weighed_pieces: ["96 g", "97.5 g", "95.2 g"],
+        printed_weight: "90 g",
       });
       near(await figure(page, "Net weight for the label"), plan.piece.label_g, 0);
       await check_access(page, "a label drafted");

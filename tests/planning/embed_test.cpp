@@ -72,7 +72,7 @@ TEST_CASE("two bricks side by side know their gap, and may not meet", "[planning
   // Faces at -10 and 5 mm.
   CHECK_THAT(mm(*plan.decorations[0].fit.embeds.at(0).apart), WithinAbs(15, 1e-6));
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 0, 5), at(10, 5, 5)})),
-                    Contains("/perch/0/buried/places/1: meets the embed at place 0"));
+                    Contains("/decorations/0/buried/places/1: meets the embed at place 0"));
 }
 
 TEST_CASE("bricks of two decorations may not meet either", "[planning]") {
@@ -84,7 +84,7 @@ TEST_CASE("bricks of two decorations may not meet either", "[planning]") {
 
 TEST_CASE("an embed that leaves the cavity is refused with what would fit", "[planning]") {
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 18, 5)})),
-                    Contains("/perch/0/buried/places/0: Brick sticks out"));
+                    Contains("/decorations/0/buried/places/0: Brick sticks out"));
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 0, 18.5)})),
                     Contains("lies above the pour line"));
   Run run = run_with_bricks({at(0, 0, 1)});
@@ -159,7 +159,7 @@ TEST_CASE("a ball on top meets it in the circle of a spherical cap", "[planning]
   CHECK_THAT(fit.sunk / cubic_millimetre, WithinAbs(117.286, 1));
   CHECK_THAT(mm(*fit.stands_proud), WithinAbs(18, 1e-6));
   run.decorations[0].where = OnTop{.sinks = 25 * millimetre};
-  CHECK_THROWS_WITH(planning::plan(run), Contains("/perch/0/on_top/sinks: is 25 mm"));
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/decorations/0/on_top/pressed_in: is 25 mm"));
 }
 
 TEST_CASE("a peak narrower than the circle is said", "[planning]") {

@@ -64,9 +64,9 @@ chemistry::Formula formula_of(const Blend& blend) {
     fats += (fats.empty() ? "" : ", ") + std::string("{ \"fat\": \"") + fat + "\", \"share\": \"" +
             std::to_string(share) + " %\" }";
   return chemistry::read_formula(
-      Fields::parse(R"({ "schema": "brimwright.formula/1", "name": "Blend", "fats": [ )" + fats +
+      Fields::parse(R"({ "schema": "brimwright.formula/2", "name": "Blend", "fats": [ )" + fats +
                         R"( ], "superfat": "5 %",
-      "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %",
+      "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %",
                     "purity_range": ["98 %", "100 %"] } ],
       "water": { "lye_strength": "33 %" }, "pour_temperature": "38 °C" })",
                     "blend.formula.json"));

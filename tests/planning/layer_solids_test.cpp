@@ -229,7 +229,7 @@ TEST_CASE("runs with propped layers that leave something open are refused", "[pl
     std::string said;
   };
   const auto row = GENERATE_COPY(values<Row>({
-      {{{"a", LayerParts{1}, {}}, {"b", LayerParts{1}, {}, tilt(5)}}, "/pour/layers/1/propped"},
+      {{{"a", LayerParts{1}, {}}, {"b", LayerParts{1}, {}, tilt(5)}}, "/pour/layers/1/tilted"},
       {{{"a", LayerDepth{5 * millimetre}, {}},
         {"b", LayerDepth{5 * millimetre}, {}, tilt(5)},
         {"c", LayerRest{}, {}}},

@@ -24,10 +24,10 @@ const PotQuestion nothing_said = {{"test.run.json", "/lye_pot"}, {}};
 /// Olive alone at 190 mg/g with `alkali` and `water` as given in JSON.
 chemistry::Formula formula_with(
     const std::string& name, const std::string& water,
-    const std::string& alkali = R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })",
+    const std::string& alkali = R"({ "alkali": "NaOH", "share": "100 %", "purity": "100 %" })",
     const std::string& more = "") {
   return chemistry::read_formula(Fields::parse(
-      R"({ "schema": "brimwright.formula/1", "name": ")" + name + R"(",
+      R"({ "schema": "brimwright.formula/2", "name": ")" + name + R"(",
            "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
            "superfat": "5 %", "alkali": [ )" +
           alkali + R"( ], "water": )" + water + more + R"(, "pour_temperature": "35 °C" })",
@@ -134,7 +134,7 @@ TEST_CASE("what steamed off is put back to a weight, with the pot's tare if it i
 TEST_CASE("different alkalis, purities and proportions make no common lye", "[planning]") {
   const auto entry = [](const std::string& alkali, const std::string& share,
                         const std::string& purity) {
-    return "{ \"alkali\": \"" + alkali + "\", \"saponifies\": \"" + share + " %\", \"purity\": \"" +
+    return "{ \"alkali\": \"" + alkali + "\", \"share\": \"" + share + " %\", \"purity\": \"" +
            purity + " %\" }";
   };
   const std::string water = R"({ "water_to_alkali": 2 })";
@@ -152,8 +152,8 @@ TEST_CASE("different alkalis, purities and proportions make no common lye", "[pl
 }
 
 TEST_CASE("a lye of both alkalis is shared where both batters hold them alike", "[planning]") {
-  const std::string both = R"({ "alkali": "NaOH", "saponifies": "95 %", "purity": "99 %" },
-                              { "alkali": "KOH", "saponifies": "5 %", "purity": "90 %" })";
+  const std::string both = R"({ "alkali": "NaOH", "share": "95 %", "purity": "99 %" },
+                              { "alkali": "KOH", "share": "5 %", "purity": "90 %" })";
   const auto one = formula_with("One", R"({ "lye_strength": "33 %" })", both);
   const auto two = formula_with("Two", R"({ "lye_strength": "30 %" })", both);
   const Weighing a = weighing_of(one, 800 * gram, bench), b = weighing_of(two, 1500 * gram, bench);
@@ -253,7 +253,7 @@ TEST_CASE("milk for the batter may leave too little water for a common pot", "[p
   const auto base = formula_with("Base", R"({ "water_to_alkali": 2 })");
   const auto creamy =
       formula_with("Creamy", R"({ "water_to_alkali": 2 })",
-                   R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })", milk);
+                   R"({ "alkali": "NaOH", "share": "100 %", "purity": "100 %" })", milk);
   const Weighing b = weighing_of(base, 900 * gram, bench);
   const Weighing c = weighing_of(creamy, 900 * gram, bench);
   CHECK(weighed(c, Role::water) < 1.5 * gram);  // milk is weighed to the fine scale's step
@@ -269,7 +269,7 @@ TEST_CASE("frozen milk keeps the lye cool", "[planning]") {
     liquids.replace(liquids.find("FROZEN"), 6, frozen);
     const auto formula =
         formula_with("Creamy", R"({ "water_to_alkali": 2 })",
-                     R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })", liquids);
+                     R"({ "alkali": "NaOH", "share": "100 %", "purity": "100 %" })", liquids);
     return heat_of({}, formula, weighing_of(formula, 1000 * gram, bench));
   };
   // By hand, for 1 g of NaOH: 1.8 g of ice instead of water at 20 degC takes 1.8 x (333.55 + 83.6)
@@ -283,13 +283,13 @@ TEST_CASE("acid in the lye makes it hotter by its neutralisation", "[planning]")
   // 14.4 g, asks for 3 protons x 14.4 / 192.12 = 0.225 mol, 12.5 kJ (55.8 kJ a mole), and for 9 g
   // of NaOH more, which bring their own heat: 12.5 kJ in some 320 g of lye at 3.5 J/(g K) are 11 K.
   const std::string acid = R"(, "additives": [ { "name": "citric acid", "rate": "2 % of fats",
-      "goes_into": "WHERE", "acid": { "acid": "citric acid, anhydrous", "share": "100 %" } } ])";
+      "goes_into": "WHERE", "contains_acid": { "acid": "citric acid, anhydrous", "share": "100 %" } } ])";
   const auto peak = [&](const std::string& goes_into) {
     std::string additives = acid;
     additives.replace(additives.find("WHERE"), 5, goes_into);
-    const auto formula = formula_with(
-        "Sour", R"({ "water_to_alkali": 2 })",
-        R"({ "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" })", additives);
+    const auto formula =
+        formula_with("Sour", R"({ "water_to_alkali": 2 })",
+                     R"({ "alkali": "NaOH", "share": "100 %", "purity": "100 %" })", additives);
     return heat_of({}, formula, weighing_of(formula, 1000 * gram, bench)).peak.peak;
   };
   CHECK_THAT((peak("lye") - peak("batter")).kelvin(), WithinAbs(10.5, 1.5));

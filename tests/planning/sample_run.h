@@ -31,10 +31,10 @@ inline moulds::Mould paper_mould(int cavities, int owned) {
 /// One fat with the supplier's value 190, pure NaOH, water twice the alkali, 1 g/ml by measurement.
 inline chemistry::Formula paper_formula(const std::string& superfat = "5 %") {
   return chemistry::read_formula(Fields::parse(R"({
-    "schema": "brimwright.formula/1", "name": "Paper base",
+    "schema": "brimwright.formula/2", "name": "Paper base",
     "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
     "superfat": ")" + superfat + R"(",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "100 %" } ],
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "100 %" } ],
     "water": { "water_to_alkali": 2 },
     "pour_temperature": "35 °C",
     "measured_density": "1 g/ml",

@@ -27,7 +27,7 @@ TEST_CASE("every shipped tip has an opening and a name of its own", "[planning]"
 
 TEST_CASE("a tip is a circle, a star or an outline", "[planning]") {
   const Tip star = tip_from(R"({"name": "mine", "star":
-      {"points": 8, "outer_radius": "8 mm", "inner_radius": "5 mm"}, "hand": {"factor": 1.08, "trials": 5}})");
+      {"points": 8, "outer_radius": "8 mm", "inner_radius": "5 mm"}, "hand": {"correction": 1.08, "trials": 5}})");
   // A star of n points is 2n triangles with two sides R and r and the angle pi / n between them:
   // 8 x 8 x 5 x sin 22.5 degrees = 122.459 mm2.
   CHECK_THAT(geometry::area_of(star.opening) / square_millimetre, WithinAbs(122.459, 1e-3));
@@ -46,6 +46,6 @@ TEST_CASE("a tip that is none is refused in a maker's words", "[planning]") {
       {"points": 8, "outer_radius": "5 mm", "inner_radius": "8 mm"}})"),
                     Contains("inner"));
   CHECK_THROWS_WITH(
-      tip_from(R"({"name": "x", "round": {"radius": "4 mm"}, "hand": {"factor": 9}})"),
-      Contains("/hand/factor: is not between"));
+      tip_from(R"({"name": "x", "round": {"radius": "4 mm"}, "hand": {"correction": 9}})"),
+      Contains("/hand/correction: is not between"));
 }

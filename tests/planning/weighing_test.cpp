@@ -19,10 +19,10 @@ const Scales bench = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 50
 
 chemistry::Formula wide_formula(const std::string& superfat) {
   return chemistry::read_formula(Fields::parse(R"({
-    "schema": "brimwright.formula/1", "name": "Wide",
+    "schema": "brimwright.formula/2", "name": "Wide",
     "fats": [ { "fat": "shea", "share": "60 %" }, { "fat": "olive", "share": "40 %" } ],
     "superfat": ")" + superfat + R"(",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %" } ],
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %" } ],
     "water": { "lye_strength": "33 %" }, "pour_temperature": "40 °C" })",
                                                "wide.formula.json"));
 }
@@ -61,11 +61,11 @@ TEST_CASE("what a scale cannot hold is weighed in goes, and alkali moves to the 
 TEST_CASE("the alkali was listed before the water and the milk that it goes into", "[planning]") {
   // Water poured on dry alkali boils up: common practice, no source.
   const auto formula = chemistry::read_formula(Fields::parse(R"({
-    "schema": "brimwright.formula/1", "name": "Milk base",
+    "schema": "brimwright.formula/2", "name": "Milk base",
     "fats": [ { "fat": "olive", "share": "100 %", "saponification_value": 190 } ],
     "superfat": "5 %",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "90 %", "purity": "100 %" },
-                { "alkali": "KOH", "saponifies": "10 %", "purity": "90 %" } ],
+    "alkali": [ { "alkali": "NaOH", "share": "90 %", "purity": "100 %" },
+                { "alkali": "KOH", "share": "10 %", "purity": "90 %" } ],
     "water": { "water_to_alkali": 2 }, "pour_temperature": "35 °C",
     "additives": [ { "name": "kaolin", "rate": "1 % of fats", "goes_into": "batter" } ],
     "liquids": [ { "name": "goat milk", "replaces": "40 % of water", "goes_into": "lye",

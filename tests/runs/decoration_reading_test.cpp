@@ -14,7 +14,8 @@ using Catch::Matchers::Contains;
 
 namespace {
 
-const std::string buried_find = R"({ "find": "level", "set": "before the pour", "cover": "3 mm" })";
+const std::string buried_find =
+    R"({ "arrange": "level", "placed": "before the pour", "cover": "3 mm" })";
 
 }  // namespace
 
@@ -33,13 +34,13 @@ TEST_CASE("a decoration is read with where it goes and what it takes", "[runs]")
 }
 
 TEST_CASE("a buried decoration has places, or asks for them", "[runs]") {
-  Json run = with("/perch/0/buried", buried_find);
-  run["perch"][0].erase("on_top");
+  Json run = with("/decorations/0/buried", buried_find);
+  run["decorations"][0].erase("on_top");
   const auto asks = std::get<Buried>(read(run).decorations.at(0).where);
   CHECK(std::get<FindPlaces>(asks.places).lying == geometry::Lying::level);
   CHECK(asks.cover == 3 * millimetre);
   CHECK_FALSE(asks.pressed_in);
-  run["perch"][0]["buried"] = Json::parse(R"({ "set": "pressed in after", "cover": "2 mm",
+  run["decorations"][0]["buried"] = Json::parse(R"({ "placed": "pressed in after", "cover": "2 mm",
       "places": [ { "x": "-4 mm", "y": "0 mm", "height": "8 mm", "turn": { "z": "90 deg" } } ] })");
   const auto placed = std::get<Buried>(read(run).decorations.at(0).where);
   const auto& places = std::get<std::vector<BuriedAt>>(placed.places);
@@ -51,24 +52,26 @@ TEST_CASE("a buried decoration has places, or asks for them", "[runs]") {
 
 TEST_CASE("what is wrong with a decoration is refused where it stands", "[runs]") {
   const auto slip = GENERATE(values<Slip>({
-      {"/perch/0/material", R"("sodium hydroxide")", "/perch/0/material", "sodium hydroxide"},
-      {"/perch/0/mould", "", "/perch/0", "does not say what it is made in"},
-      {"/perch/0/rod", R"({ "diameter": "8 mm", "length": "30 mm" })", "/perch/0",
+      {"/decorations/0/material", R"("sodium hydroxide")", "/decorations/0/material",
+       "sodium hydroxide"},
+      {"/decorations/0/mould", "", "/decorations/0", "does not say what it is made in"},
+      {"/decorations/0/rod", R"({ "diameter": "8 mm", "length": "30 mm" })", "/decorations/0",
        "more than one way"},
-      {"/perch/0/made_of", R"("three parts")", "/perch/0/made_of", "three parts"},
-      {"/perch/0/fill", R"({ "depth": "90 mm" })", "/perch/0/fill", "deeper than the cavity"},
-      {"/perch/0/per_piece", "", "/perch/0", "says no number"},
-      {"/perch/0/per_cast", "2", "/perch/0", "says its number twice"},
-      {"/perch/0/per_piece", "0", "/perch/0/per_piece", "0"},
-      {"/perch/0/density", R"("1.03")", "/perch/0/density", "unit"},
-      {"/perch/0/melt_loss", R"("80 %")", "/perch/0/melt_loss", "80 %"},
-      {"/perch/0/buried", buried_find, "/perch/0", "both on top and buried"},
-      {"/perch/0/on_top/sinks", "", "/perch/0/on_top/sinks", "is missing"},
-      {"/perch/0/on_top/sink", R"("3 mm")", "/perch/0/on_top/sink", "not known"},
-      {"/perch/0/weight", R"("3 g")", "/perch/0/weight", "not known"},
+      {"/decorations/0/cast_as", R"("three parts")", "/decorations/0/cast_as", "three parts"},
+      {"/decorations/0/fill", R"({ "depth": "90 mm" })", "/decorations/0/fill",
+       "deeper than the cavity"},
+      {"/decorations/0/per_piece", "", "/decorations/0", "says no number"},
+      {"/decorations/0/per_cast", "2", "/decorations/0", "says its number twice"},
+      {"/decorations/0/per_piece", "0", "/decorations/0/per_piece", "0"},
+      {"/decorations/0/density", R"("1.03")", "/decorations/0/density", "unit"},
+      {"/decorations/0/melt_loss", R"("80 %")", "/decorations/0/melt_loss", "80 %"},
+      {"/decorations/0/buried", buried_find, "/decorations/0", "both on top and buried"},
+      {"/decorations/0/on_top/pressed_in", "", "/decorations/0/on_top/pressed_in", "is missing"},
+      {"/decorations/0/on_top/sink", R"("3 mm")", "/decorations/0/on_top/sink", "not known"},
+      {"/decorations/0/weight", R"("3 g")", "/decorations/0/weight", "not known"},
       {"/dust/0/per_piece", R"("0.1 g")", "/dust/0", "says its amount twice"},
-      {"/dust/0/on_surface", "", "/dust/0", "says no amount"},
-      {"/dust/0/lands", "", "/dust/0/lands", "is missing"},
+      {"/dust/0/on_covered_surface", "", "/dust/0", "says no amount"},
+      {"/dust/0/share_that_sticks", "", "/dust/0/share_that_sticks", "is missing"},
       {"/dust/0/name", R"("potash lye")", "/dust/0/name", "potash lye"},
   }));
   CAPTURE(slip.at, slip.value);
@@ -79,9 +82,9 @@ TEST_CASE("what is wrong with a decoration is refused where it stands", "[runs]"
 
 TEST_CASE("a buried decoration names places or asks for them, never both", "[runs]") {
   Json run = shipped_run();
-  run["perch"][0].erase("on_top");
+  run["decorations"][0].erase("on_top");
   const auto refusal = [&](const std::string& buried) -> std::string {
-    run["perch"][0]["buried"] = Json::parse(buried);
+    run["decorations"][0]["buried"] = Json::parse(buried);
     try {
       read(run);
     } catch (const UserError& error) {
@@ -89,11 +92,11 @@ TEST_CASE("a buried decoration names places or asks for them, never both", "[run
     }
     return "";
   };
-  CHECK_THAT(refusal(R"({ "set": "before the pour", "cover": "3 mm" })"),
-             Contains("/perch/0/buried: has no places"));
-  CHECK_THAT(refusal(R"({ "set": "before the pour", "cover": "3 mm", "find": "free",
+  CHECK_THAT(refusal(R"({ "placed": "before the pour", "cover": "3 mm" })"),
+             Contains("/decorations/0/buried: has no places"));
+  CHECK_THAT(refusal(R"({ "placed": "before the pour", "cover": "3 mm", "arrange": "free",
                           "places": [] })"),
-             Contains("/perch/0/buried: names places and asks for them too"));
-  CHECK_THAT(refusal(R"({ "set": "later", "cover": "3 mm", "find": "free" })"),
-             Contains("/perch/0/buried/set"));
+             Contains("/decorations/0/buried: names places and asks for them too"));
+  CHECK_THAT(refusal(R"({ "placed": "later", "cover": "3 mm", "arrange": "free" })"),
+             Contains("/decorations/0/buried/placed"));
 }

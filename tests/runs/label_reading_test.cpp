@@ -19,40 +19,42 @@ struct Slip {
 }  // namespace
 
 TEST_CASE("a label is read with its market and spread", "[runs]") {
-  const auto order = read_label_order(
-      run_with(R"("label": { "market": "US", "spread": "2.5 %", "pour_line": "1 mm" })"));
+  const auto order = read_label_order(run_with(
+      R"("label": { "market": "US", "weight_spread": "2.5 %", "pour_line_off_by": "1 mm" })"));
   REQUIRE(order);
   CHECK(order->market == planning::Market::US);
   CHECK(order->spread.share == 2.5 * percent);
   CHECK(order->spread.pour_line == 1 * millimetre);
   CHECK_FALSE(order->e_mark);
   const auto weighed = read_label_order(run_with(
-      R"("label": { "market": "EU", "weighed": ["96 g", "97 g", "95.5 g"], "e_mark": true,
-                    "states": "95 g" })"));
+      R"("label": { "market": "EU", "weighed_pieces": ["96 g", "97 g", "95.5 g"], "e_mark": true,
+                    "printed_weight": "95 g" })"));
   CHECK(weighed->spread.weighed.size() == 3);
   CHECK(weighed->e_mark);
   CHECK(weighed->states == 95 * gram);
   const auto by_mass =
-      read_label_order(run_with(R"("label": { "market": "EU", "spread": "2 g" })"));
+      read_label_order(run_with(R"("label": { "market": "EU", "weight_spread": "2 g" })"));
   CHECK(by_mass->spread.either_way == 2 * gram);
   CHECK_FALSE(read_label_order(run_with("")));
 }
 
 TEST_CASE("a label that leaves something open is refused where it stands", "[runs]") {
   const auto slip = GENERATE(values<Slip>({
-      {R"({ "spread": "2 g" })", "/label/market", "missing"},
-      {R"({ "market": "UK", "spread": "2 g" })", "/label/market", "UK"},
+      {R"({ "weight_spread": "2 g" })", "/label/market", "missing"},
+      {R"({ "market": "UK", "weight_spread": "2 g" })", "/label/market", "UK"},
       {R"({ "market": "EU" })", "/label", "does not say how much pieces differ"},
-      {R"({ "market": "EU", "spread": "2 g", "weighed": ["1 g", "1 g", "1 g"] })", "/label",
-       "says twice"},
-      {R"({ "market": "EU", "weighed": ["96 g", "97 g"] })", "/label/weighed", "2 of the 3"},
-      {R"({ "market": "EU", "weighed": ["96 g", "0 g", "97 g"] })", "/label/weighed/1", "is zero"},
-      {R"({ "market": "EU", "spread": "0 %" })", "/label/spread", "is 0 %"},
-      {R"({ "market": "EU", "spread": "0 g" })", "/label/spread", ""},
-      {R"({ "market": "EU", "spread": 2 })", "/label/spread", ""},
-      {R"({ "market": "US", "spread": "2 g", "e_mark": true })", "/label/e_mark", "no mark"},
-      {R"({ "market": "EU", "spred": "2 g", "pour_line": "1 mm" })", "/label/spred",
-       "did you mean \"spread\"?"},
+      {R"({ "market": "EU", "weight_spread": "2 g", "weighed_pieces": ["1 g", "1 g", "1 g"] })",
+       "/label", "says twice"},
+      {R"({ "market": "EU", "weighed_pieces": ["96 g", "97 g"] })", "/label/weighed_pieces",
+       "2 of the 3"},
+      {R"({ "market": "EU", "weighed_pieces": ["96 g", "0 g", "97 g"] })",
+       "/label/weighed_pieces/1", "is zero"},
+      {R"({ "market": "EU", "weight_spread": "0 %" })", "/label/weight_spread", "is 0 %"},
+      {R"({ "market": "EU", "weight_spread": "0 g" })", "/label/weight_spread", ""},
+      {R"({ "market": "EU", "weight_spread": 2 })", "/label/weight_spread", ""},
+      {R"({ "market": "US", "weight_spread": "2 g", "e_mark": true })", "/label/e_mark", "no mark"},
+      {R"({ "market": "EU", "weight_spred": "2 g", "pour_line_off_by": "1 mm" })",
+       "/label/weight_spred", "did you mean \"weight_spread\"?"},
   }));
   CAPTURE(slip.label);
   try {
@@ -70,7 +72,8 @@ TEST_CASE("a market that is not covered was taken for a slip for one that is", "
   const std::string market = GENERATE("UK", "GB", "CH", "CA", "AU", "USA", "Uk", "EEA", "eu");
   CAPTURE(market);
   try {
-    read_label_order(run_with(R"("label": { "spread": "2 g", "market": ")" + market + R"(" })"));
+    read_label_order(
+        run_with(R"("label": { "weight_spread": "2 g", "market": ")" + market + R"(" })"));
     FAIL_CHECK("was not refused");
   } catch (const UserError& error) {
     const std::string says = error.what();

@@ -42,7 +42,7 @@ TEST_CASE("a number asked for takes the place of the file's own, which need not 
 
 TEST_CASE("what is wrong with a run is refused where it stands", "[runs]") {
   const auto slip = GENERATE(values<Slip>({
-      {"/schema", R"("brimwright.run/9")", "/schema", "brimwright.run/1"},
+      {"/schema", R"("brimwright.run/9")", "/schema", "brimwright.run/2"},
       {"/name", "", "/name", "is missing"},
       {"/sell", "", "/sell", "is missing"},
       {"/sell", "0", "/sell", "is 0 pieces"},
@@ -54,9 +54,9 @@ TEST_CASE("what is wrong with a run is refused where it stands", "[runs]") {
       {"/losses/pour/pot", R"("25")", "/losses/pour/pot", "unit"},
       {"/losses/pour/pan", R"("25 g")", "/losses/pour/pan", "not known"},
       {"/losses/pour/pot", R"("5000 g")", "/losses/pour/pot", "5000 g"},
-      {"/scales/fine/reads", R"("2 g")", "/scales/fine", "coarser than the large scale"},
-      {"/scales/large/holds", R"("5 g")", "/scales/large", "less than ten of its own steps"},
-      {"/scales/large/holds", R"("400 g")", "/scales/large", "less than the fine scale"},
+      {"/scales/fine/step", R"("2 g")", "/scales/fine", "coarser than the large scale"},
+      {"/scales/large/most", R"("5 g")", "/scales/large", "less than ten of its own steps"},
+      {"/scales/large/most", R"("400 g")", "/scales/large", "less than the fine scale"},
       {"/scales", "", "/scales", "is missing"},
       {"/money/currency", R"("EURO")", "/money/currency", "EURO"},
       {"/money/prices/olive/paid", R"("cheap")", "/money/prices/olive/paid", "cheap"},

@@ -15,7 +15,7 @@ namespace brimwright::runs::test {
 using Json = nlohmann::ordered_json;
 
 inline const std::string root = BRIMWRIGHT_SOURCE_DIR;
-inline const std::string file = root + "/examples/spring_order.run.json";
+inline const std::string file = root + "/examples/spring_cups.run.json";
 
 inline Json shipped_run() { return Json::parse(std::ifstream(file)); }
 

@@ -19,16 +19,16 @@ const Scales bench = {.large = {1 * gram, 5 * kilogram}, .fine = {0.1 * gram, 50
 
 chemistry::Formula rich_formula() {
   return chemistry::read_formula(Fields::parse(R"({
-    "schema": "brimwright.formula/1", "name": "Everything",
+    "schema": "brimwright.formula/2", "name": "Everything",
     "fats": [ { "fat": "olive", "share": "70 %", "saponification_value": 190 },
               { "fat": "coconut", "share": "30 %", "saponification_value": 257 } ],
     "superfat": "4 %",
-    "alkali": [ { "alkali": "KOH", "saponifies": "40 %", "purity": "90 %" },
-                { "alkali": "NaOH", "saponifies": "60 %", "purity": "99 %" } ],
+    "alkali": [ { "alkali": "KOH", "share": "40 %", "purity": "90 %" },
+                { "alkali": "NaOH", "share": "60 %", "purity": "99 %" } ],
     "water": { "lye_strength": "30 %" }, "pour_temperature": "40 °C",
     "additives": [
       { "name": "citric acid", "rate": "1 % of fats", "goes_into": "lye",
-        "acid": { "acid": "citric acid, anhydrous", "share": "100 %" } },
+        "contains_acid": { "acid": "citric acid, anhydrous", "share": "100 %" } },
       { "name": "goat milk", "rate": "5 % of fats", "goes_into": "batter",
         "contains_fat": { "fat": "coconut", "share": "4 %" } } ],
     "colours": [

@@ -24,12 +24,12 @@ std::string text_of(const std::string& path) {
 /// A run of plain bars from a formula of half coconut, half `fat`, with its own fats from `file`.
 Reply planned(const ScratchFolder& folder, const std::string& file, const std::string& fat) {
   folder.write("own.formula.json", R"({
-    "schema": "brimwright.formula/1", "name": "Own", "fats_from": ")" +
+    "schema": "brimwright.formula/2", "name": "Own", "own_fats": ")" +
                                        file + R"(",
     "fats": [ { "fat": "coconut", "share": "50 %" }, { "fat": ")" +
                                        fat + R"(", "share": "50 %" } ],
     "superfat": "8 %",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %" } ],
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %" } ],
     "water": { "lye_strength": "33 %" }, "pour_temperature": "38 °C" })");
   std::string run = text_of(root + "/examples/plain_bars.run.json");
   const std::string shipped = "meadow_base.formula.json";
@@ -52,7 +52,7 @@ TEST_CASE("a file of fats that leaves the folders is not read", "[service]") {
   const Reply reply = planned(folder, "../../../../etc/passwd", "argan_studio");
   CHECK(reply.status == Status::wanting);
   CHECK(reply.document.empty());
-  CHECK_THAT(reply.complaint, Contains("/fats_from"));
+  CHECK_THAT(reply.complaint, Contains("/own_fats"));
 }
 
 TEST_CASE("a slip in the file of fats is told at that file", "[service]") {

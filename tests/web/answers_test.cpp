@@ -87,13 +87,13 @@ TEST_CASE("the page comes as it was bundled, under a strict policy", "[web]") {
 TEST_CASE("the page is told what the command line prints, byte for byte", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  for (const std::string run : {"spring_order", "plain_bars", "tray_cups"}) {
+  for (const std::string run : {"spring_cups", "plain_bars", "tray_cups"}) {
     const std::string name = "examples/" + run + ".run.json";
     const Response answer = server.ask("POST", "/api/plan", Json{{"file", name}}.dump());
     CHECK(answer.status == 200);
     CHECK(answer.body == printed({plan_of(root + "/" + name)}).document);
   }
-  const std::string spring = "examples/spring_order.run.json";
+  const std::string spring = "examples/spring_cups.run.json";
   auto sixty = plan_of(root + "/" + spring);
   sixty.sell = "60";
   CHECK(server.ask("POST", "/api/plan", Json{{"file", spring}, {"sell", 60}}.dump()).body ==
@@ -122,7 +122,7 @@ TEST_CASE("the page is told what the command line prints, byte for byte", "[web]
 TEST_CASE("what is typed is planned as though it were in the file already", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string name = "examples/spring_order.run.json";
+  const std::string name = "examples/spring_cups.run.json";
   Json run = Json::parse(file_text(root + "/" + name));
   const std::string saved = server.ask("POST", "/api/plan", Json{{"file", name}}.dump()).body;
   CHECK(server.ask("POST", "/api/plan", Json{{"file", name}, {"run", run}}.dump()).body == saved);
@@ -132,7 +132,7 @@ TEST_CASE("what is typed is planned as though it were in the file already", "[we
 
   // A mould by its dimensions, and a run, neither of them saved yet.
   const Json bar = {
-      {"schema", "brimwright.mould/1"},
+      {"schema", "brimwright.mould/2"},
       {"name", "Bar"},
       {"cavities", 1},
       {"shape", {{"kind", "block"}, {"width", "50 mm"}, {"length", "80 mm"}, {"height", "25 mm"}}}};
@@ -150,14 +150,14 @@ TEST_CASE("a complaint has its parts and one line of all of them", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
   Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
-  run["scales"]["large"]["reads"] = "1";
+  run["scales"]["large"]["step"] = "1";
   const std::string name = "examples/plain_bars.run.json";
   const Response refused =
       server.ask("POST", "/api/plan", Json{{"file", name}, {"run", run}}.dump());
   CHECK(refused.status == 422);
   const Json said = Json::parse(refused.body)["complaint"];
   CHECK(said["file"] == root + "/" + name);
-  CHECK(said["field"] == "/scales/large/reads");
+  CHECK(said["field"] == "/scales/large/step");
   auto same = plan_of(root + "/" + name);
   same.text = run.dump();
   CHECK(said["line"] == printed({same}).complaint);
@@ -222,7 +222,7 @@ TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
   CHECK(stl.body == files[2].bytes);
   const Response pour =
       server.ask("POST", "/api/document",
-                 R"({"kind":"picture","plan":{"file":"examples/spring_order.run.json"}})");
+                 R"({"kind":"picture","plan":{"file":"examples/spring_cups.run.json"}})");
   CHECK_THAT(pour.body, Contains("<svg") && Contains("Rose"));
   CHECK(server.ask("POST", "/api/document", R"({"kind":"glb","plan":{"file":"x"}})").status == 422);
   CHECK(server.ask("POST", "/api/document", R"({"kind":"picture"})").status == 422);
@@ -231,7 +231,7 @@ TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
 TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as PDF", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string file = "examples/spring_order.run.json";
+  const std::string file = "examples/spring_cups.run.json";
   service::SheetRequest sheet{.file = root + "/" + file, .sell = "12", .paper = "Letter"};
   sheet.files = {{service::FileKind::html, "sheet.html"}, {service::FileKind::pdf, "sheet.pdf"}};
   const auto files = printed({sheet}).files;
@@ -297,11 +297,11 @@ TEST_CASE("the label's draft is what the plan prints of it; without a label ther
         "POST", "/api/document",
         Json{{"kind", "label"}, {"plan", {{"file", "examples/" + run + ".run.json"}}}}.dump());
   };
-  const Response label = draft("spring_order");
+  const Response label = draft("spring_cups");
   CHECK(label.status == 200);
   CHECK(label.fields.at("content-type") == "text/plain; charset=utf-8");
   const std::string plan =
-      service::answer({plan_of(root + "/examples/spring_order.run.json")}, {root, {}}).document;
+      service::answer({plan_of(root + "/examples/spring_cups.run.json")}, {root, {}}).document;
   const std::string heading = "Spring cups, twisted\n";
   CHECK_THAT(label.body, Catch::StartsWith(heading + "LABEL, DRAFT"));
   CHECK_THAT(plan, Contains(label.body.substr(heading.size())));
@@ -359,7 +359,7 @@ TEST_CASE("a connection answers several requests, in their order, as each asks f
 TEST_CASE("two tabs get the same answers at the same time", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string spring = R"({"file":"examples/spring_order.run.json"})";
+  const std::string spring = R"({"file":"examples/spring_cups.run.json"})";
   const std::string expected = server.ask("POST", "/api/plan", spring).body;
   const auto tab = [&] {
     int same = 0;

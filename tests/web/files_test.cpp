@@ -44,11 +44,11 @@ Response put(RunningServer& server, const std::string& file, const Json& version
 
 TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[web][files]") {
   const ScratchFolder folder;
-  folder.write("may.run.json", R"({"schema":"brimwright.run/1","name":"May"})");
-  folder.write("moulds/cup.json", R"({"schema":"brimwright.mould/1","name":"Cup"})");
+  folder.write("may.run.json", R"({"schema":"brimwright.run/2","name":"May"})");
+  folder.write("moulds/cup.json", R"({"schema":"brimwright.mould/2","name":"Cup"})");
   folder.write("half.json", "{ \"schema\": ");
   folder.write("other.json", R"({"a":1})");
-  folder.write(".hidden.run.json", R"({"schema":"brimwright.run/1","name":"Hidden"})");
+  folder.write(".hidden.run.json", R"({"schema":"brimwright.run/2","name":"Hidden"})");
   folder.write("piece.STL", "x");
   auto settings = settings_in("");
   settings.run = (folder.path() / "may.run.json").string();
@@ -59,7 +59,7 @@ TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[w
   CHECK(entry(files["runs"], "may.run.json")["shipped"] == false);
   CHECK(entry(files["runs"], "may.run.json")["name"] == "May");
   CHECK(entry(files["runs"], ".hidden.run.json").is_null());
-  CHECK(entry(files["runs"], "examples/spring_order.run.json")["shipped"] == true);
+  CHECK(entry(files["runs"], "examples/spring_cups.run.json")["shipped"] == true);
   CHECK(entry(files["moulds"], "moulds/cup.json")["shipped"] == false);
   CHECK(entry(files["moulds"], "moulds/low_bowl.json")["shipped"] == true);
   CHECK(entry(files["formulas"], "examples/meadow_base.formula.json")["shipped"] == true);
@@ -84,7 +84,7 @@ TEST_CASE("a folder with too many files to list says that some may be missing", 
 TEST_CASE("a run is saved over the version it was made from, and over no other", "[web][files]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string first = "{\n  \"schema\": \"brimwright.run/1\"\n}\n",
+  const std::string first = "{\n  \"schema\": \"brimwright.run/2\"\n}\n",
                     second = R"({"name":"b"})";
   const Response made = put(server, "may.run.json", nullptr, first);
   REQUIRE(made.status == 200);
@@ -141,21 +141,21 @@ TEST_CASE("of two tabs that save over the same version, one is told", "[web][fil
 TEST_CASE("a shipped run saved under a name of her own plans the same", "[web][files]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
-  const std::string spring = "examples/spring_order.run.json";
+  const std::string spring = "examples/spring_cups.run.json";
   const std::string before = file_text(root + "/" + spring);
   const Response saved = server.ask("PUT", "/api/file",
-                                    Json{{"file", "spring_order.run.json"},
+                                    Json{{"file", "spring_cups.run.json"},
                                          {"version", nullptr},
                                          {"text", before},
                                          {"from", spring}}
                                         .dump());
   REQUIRE(saved.status == 200);
   CHECK(file_text(root + "/" + spring) == before);
-  CHECK(file_text(folder.path() / "spring_order.run.json") ==
+  CHECK(file_text(folder.path() / "spring_cups.run.json") ==
         Json::parse(saved.body)["text"].get<std::string>());
   Json shipped = Json::parse(server.ask("POST", "/api/plan", Json{{"file", spring}}.dump()).body);
   Json own =
-      Json::parse(server.ask("POST", "/api/plan", R"({"file":"spring_order.run.json"})").body);
+      Json::parse(server.ask("POST", "/api/plan", R"({"file":"spring_cups.run.json"})").body);
   CHECK(own.erase("source") == 1);
   shipped.erase("source");
   CHECK(own == shipped);

@@ -194,7 +194,7 @@ TEST_CASE("what is not HTTP is refused", "[web][hostile]") {
 
 TEST_CASE("no name from the page leads out of the folders that may be read", "[web][hostile]") {
   const ScratchFolder outside, folder;
-  outside.write("secret.json", R"({"schema":"brimwright.run/1","name":"secret"})");
+  outside.write("secret.json", R"({"schema":"brimwright.run/2","name":"secret"})");
   folder.write("mine.run.json", "{}");
   namespace fs = std::filesystem;
   fs::create_symlink(outside.path() / "secret.json", folder.path() / "link.json");

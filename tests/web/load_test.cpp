@@ -29,7 +29,7 @@ TEST_CASE("a thousand plans in a row leave the memory as it was", "[web][load]")
     int answered = 0;
     for (int i = 0; i < count; ++i)
       answered +=
-          server.ask("POST", "/api/plan", R"({"file":"examples/spring_order.run.json"})").status ==
+          server.ask("POST", "/api/plan", R"({"file":"examples/spring_cups.run.json"})").status ==
           200;
     return answered;
   };

@@ -88,7 +88,7 @@ std::string line_of(const Response& refused) {
 TEST_CASE("a worker killed in the middle of an answer costs that answer and nothing else",
           "[web][worker]") {
   const ScratchFolder folder;
-  folder.write("may.run.json", R"({"schema":"brimwright.run/1","name":"May"})");
+  folder.write("may.run.json", R"({"schema":"brimwright.run/2","name":"May"})");
   ServerSettings settings = patient_settings(folder);
   settings.folder = "";
   settings.run = (folder.path() / "may.run.json").string();

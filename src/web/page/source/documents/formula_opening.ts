@@ -80,7 +80,7 @@ export async function use_in_run(slot: Slot): Promise<void> {
 
 /** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
 const blank = (name: string): Document => ({
-  schema: "brimwright.formula/1",
+  schema: "brimwright.formula/2",
   name,
   fats: [],
   superfat: "",

@@ -73,10 +73,13 @@ export function wanted_of(mould: Document): string[] {
   }
   if (has_part(mould, "water")) {
     want(is_said("/water/temperature"), "the water's temperature");
-    want(at(mould, "/water/to") !== undefined, "how far the water was filled");
+    want(at(mould, "/water/filled_to") !== undefined, "how far the water was filled");
     for (const end of ["depth", "below_brim"])
-      want(at(mould, `/water/to/${end}`) === undefined || is_said(`/water/to/${end}`), "the water's line");
-    want(is_said("/water/of"), "what was weighed");
+      want(
+        at(mould, `/water/filled_to/${end}`) === undefined || is_said(`/water/filled_to/${end}`),
+        "the water's line",
+      );
+    want(is_said("/water/weighed_in"), "what was weighed");
     want(weighings(mould).length > 0, "a weighing of water");
   }
   if (!has_cavities_shown(mould) && !has_part(mould, "mesh"))

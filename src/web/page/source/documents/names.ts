@@ -35,7 +35,7 @@ export function free_name(name: string, taken: readonly { file: string }[]): str
 }
 
 // The program names them anew in a copy that lies elsewhere; see web/renaming.h.
-const naming_keys = ["mould", "formula", "file", "fats_from", "tips_from"];
+const naming_keys = ["mould", "formula", "file", "own_fats", "own_tips"];
 
 /** The places where a document names another file. */
 function naming_places(here: Json | undefined, pointer = ""): string[] {
@@ -47,17 +47,17 @@ function naming_places(here: Json | undefined, pointer = ""): string[] {
   });
 }
 
-/** The same text, but for the names of the files it uses. */
+/** The same text, but for the names of the files it uses and for its id, which a copy has anew. */
 export function is_copy_of(document: Document, copy: Document): boolean {
   let [one, other] = [document, copy];
-  for (const place of ["/$schema", ...naming_places(document)])
+  for (const place of ["/$schema", "/id", ...naming_places(document)])
     [one, other] = [with_value(one, place, undefined), with_value(other, place, undefined)];
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
-/** Gives any text of a document the names that its copy has got. */
+/** Gives any text of a document the names, and the id, that its copy has got. */
 export function renaming(before: Document, after: Document): (document: Document) => Document {
-  const renamed = naming_places(before).filter((place) => at(before, place) !== at(after, place));
+  const renamed = ["/id", ...naming_places(before)].filter((place) => at(before, place) !== at(after, place));
   return (document) =>
     renamed.reduce(
       (text, place) => (at(text, place) === at(before, place) ? with_value(text, place, at(after, place)) : text),

@@ -22,7 +22,7 @@ export function begin(kind: Kind, now: Document, id: string = crypto.randomUUID(
 /** Refused where it cannot be read; SyntaxError where it is no JSON. */
 export async function load(kind: Kind, name: string, id = name): Promise<OpenFile> {
   const kept = await read_file(name);
-  const now = JSON.parse(kept.text) as Document;
+  const now = with_id(kind, JSON.parse(kept.text) as Document, kept.shipped);
   const left = unsaved_copy(kind, id);
   const copy = left?.copy && kept.shipped ? await finished_copy(kind, left, now) : undefined;
   if (copy) {
@@ -34,6 +34,10 @@ export async function load(kind: Kind, name: string, id = name): Promise<OpenFil
   if (left) restore(file, left, kept);
   return file;
 }
+
+/** A run of her own has an id; one that has none yet gets it with the first change. */
+const with_id = (kind: Kind, now: Document, shipped = false): Document =>
+  kind.name === "run" && !shipped && now.id === undefined ? { ...now, id: crypto.randomUUID() } : now;
 
 /** The copy of a shipped file that was written just as the page was left, if it is what was typed. */
 async function finished_copy(kind: Kind, left: UnsavedCopy, shipped: Document): Promise<string | undefined> {

@@ -14,7 +14,7 @@ import { state, update } from "./state";
 import { keep_looking } from "./watching";
 
 // Of the shipped runs, the one that has every lane.
-const shown_first = "examples/spring_order.run.json";
+const shown_first = "examples/spring_cups.run.json";
 
 export async function begin(): Promise<void> {
   const files = await list_files();
@@ -84,7 +84,8 @@ export async function make_run(wanted: NewRun): Promise<void> {
   const before = state.run.now;
   const losses = (before.losses ?? {}) as Document;
   const run: Document = {
-    schema: "brimwright.run/1",
+    schema: "brimwright.run/2",
+    id: crypto.randomUUID(),
     name: wanted.name,
     note: `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`,
     sell: wanted.cavities,

@@ -17,7 +17,7 @@ export function known_fats(slot: FormulaSlot): (Fat | OwnFat)[] {
 
 export function own_fats(slot: FormulaSlot): OwnFat[] | "waiting" | "none" | undefined {
   const formula = state.formulas[slot];
-  const name = at(formula?.now, "/fats_from");
+  const name = at(formula?.now, "/own_fats");
   if (typeof name !== "string" || !name.endsWith(".json") || formula === undefined) return undefined;
   const key = `${formula.file}\n${name}`;
   const known = state.own_fats[key];

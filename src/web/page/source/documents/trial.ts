@@ -17,7 +17,7 @@ export function trial(formula: string): { file: string; run: Document } {
   return {
     file: free_name("trial.run.json", state.files?.runs ?? []),
     run: {
-      schema: "brimwright.run/1",
+      schema: "brimwright.run/2",
       name: String(run.name ?? ""),
       sell: run.sell ?? "",
       spoilage: run.spoilage ?? "",

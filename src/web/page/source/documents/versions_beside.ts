@@ -45,11 +45,11 @@ function names_beside(): Set<string> {
   };
   const run = state.run.now;
   from_run(at(run, "/pour/mould"));
-  from_run(at(run, "/pipe/beads/tips_from"));
-  for (const one of Array.isArray(run.perch) ? run.perch : []) from_run(at(one, "/mould"));
+  from_run(at(run, "/pipe/beads/own_tips"));
+  for (const one of Array.isArray(run.decorations) ? run.decorations : []) from_run(at(one, "/mould"));
   for (const slot of ["pour", "pipe"] as const) if (!state.formulas[slot]) from_run(at(run, `/${slot}/formula`));
   for (const { file, now } of open_formulas()) {
-    const name = now.fats_from;
+    const name = now.own_fats;
     if (typeof name === "string" && name) names.add(folder_of(file) + name).add(name);
   }
   return names;

@@ -8,14 +8,14 @@ import { at } from "../program/pointer";
 import type { Topping } from "../program/topping";
 
 /** What is seen of a piece is the same in each batch. */
-type Seen = Pick<Plan, "pour" | "perch" | "cut" | "piece"> & { pipe?: Topping };
-type Part = "pour" | "pipe" | "perch" | "cut";
+type Seen = Pick<Plan, "pour" | "decorations" | "cut" | "piece"> & { pipe?: Topping };
+type Part = "pour" | "pipe" | "decorate" | "cut";
 
 interface Heights {
   brim: number;
   line: number;
   topping: number; // above the brim
-  ball: number; // radius of what is perched on it
+  ball: number; // radius of what is set on it
   proud: number; // how far that stands out
   top: number;
 }
@@ -30,9 +30,9 @@ const d_of = (loops: Loop[]): string =>
 function heights_of(plan: Seen, outline: Outline): Heights {
   const brim = outline.brim - outline.floor;
   const line = plan.pour.poured_to_mm ?? plan.pour.depth_mm;
-  const perched = plan.perch?.find((one) => !one.buried && one.cavity_fills > 0);
-  const ball = perched ? ball_of(perched) : 0;
-  const proud = perched ? (perched.on_top?.stands_proud_mm ?? 1.9 * ball) : 0;
+  const ball_on_it = plan.decorations?.find((one) => !one.buried && one.cavity_fills > 0);
+  const ball = ball_on_it ? ball_of(ball_on_it) : 0;
+  const proud = ball_on_it ? (ball_on_it.on_top?.stands_proud_mm ?? 1.9 * ball) : 0;
   const topping = plan.pipe ? topping_of(plan, outline, brim, proud) : 0;
   return { brim, line, topping, ball, proud, top: Math.max(brim, (plan.pipe ? brim : line) + topping + proud) };
 }
@@ -84,7 +84,7 @@ export function side_view(part: Part, plan: Seen, extra: TemplateResult | typeof
       </svg>
       ${extra}
     </div>
-    ${part === "perch" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
+    ${part === "decorate" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
 }
 
 /** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
@@ -156,7 +156,8 @@ function walls() {
 function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
   const middle = (outline.left + outline.right) / 2;
   const under = plan.pipe ? heights.brim : heights.line;
-  const embeds = plan.perch?.flatMap((one, i) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one, i }))) ?? [];
+  const embeds =
+    plan.decorations?.flatMap((one, i) => (one.buried?.embeds ?? []).map((embed) => ({ embed, one, i }))) ?? [];
   return svg`
     ${
       plan.pipe
@@ -167,7 +168,7 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
     }
     ${
       heights.ball
-        ? svg`<circle class=${fill_of(part, "perch")} cx=${middle} cy=${-(
+        ? svg`<circle class=${fill_of(part, "decorate")} cx=${middle} cy=${-(
             under +
             heights.topping +
             heights.proud -
@@ -175,7 +176,7 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
           )} r=${heights.ball} />`
         : nothing
     }
-    ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "perch"), middle, embed, one, i))}`;
+    ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "decorate"), middle, embed, one, i))}`;
 }
 
 type Embed = NonNullable<Perch["buried"]>["embeds"][number];
@@ -186,8 +187,8 @@ type Embed = NonNullable<Perch["buried"]>["embeds"][number];
  */
 function embedded(look: string, middle: number, embed: Embed, one: Perch, i: number) {
   const [x, z] = [middle + embed.middle_mm[0], embed.middle_mm[2]];
-  const thick = millimetres(at(state.run.now, `/perch/${i}/rod/diameter`));
-  const long = millimetres(at(state.run.now, `/perch/${i}/rod/length`));
+  const thick = millimetres(at(state.run.now, `/decorations/${i}/rod/diameter`));
+  const long = millimetres(at(state.run.now, `/decorations/${i}/rod/length`));
   if (!thick || !long) return svg`<circle class=${look} cx=${x} cy=${-z} r=${ball_of(one)} />`;
   const [across, up] = [embed.turn[0][0], embed.turn[2][0]];
   const seen = Math.min(1, Math.hypot(across, up));
@@ -202,8 +203,10 @@ const ball_of = (one: Perch): number => Math.cbrt((3000 * one.volume_each_ml) / 
 
 /** What is drawn as a ball of its volume and may have another shape. */
 function stand_ins(plan: Seen): string {
-  const names = (plan.perch ?? [])
-    .filter((one, i) => at(state.run.now, `/perch/${i}/rod`) === undefined && (one.buried || one.cavity_fills > 0))
+  const names = (plan.decorations ?? [])
+    .filter(
+      (one, i) => at(state.run.now, `/decorations/${i}/rod`) === undefined && (one.buried || one.cavity_fills > 0),
+    )
     .map((one) => one.name);
   return names.length ? `Drawn as a ball of its volume, whatever its shape: ${names.join(", ")}.` : "";
 }
@@ -219,7 +222,7 @@ function cuts(part: Part, plan: Seen, outline: Outline, heights: Heights) {
 
 function words_for(part: Part, plan: Seen): string {
   const line = both(length(state.units, plan.pour.below_brim_mm));
-  const shaded = { pour: "the pour", pipe: "the topping", perch: "the decoration", cut: "the loaf with its cuts" }[
+  const shaded = { pour: "the pour", pipe: "the topping", decorate: "the decoration", cut: "the loaf with its cuts" }[
     part
   ];
   return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim. ${stand_ins(plan)}`.trim();

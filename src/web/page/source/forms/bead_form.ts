@@ -17,7 +17,7 @@ const tip_at = `${here}/tip`;
 const moves: List = { at: `${here}/moves`, in_order: true };
 const her_own = "\u0000own"; // no tip is called that
 
-export const blank_beads: Json = { tip: "", swell: "", moves: [] };
+export const blank_beads: Json = { tip: "", bead_to_opening: "", moves: [] };
 
 interface Measure {
   name: string;
@@ -74,7 +74,7 @@ export function bead_form(pipe?: Topping): TemplateResult {
   return html`${tip_choice()} ${is_own() ? own_tip() : nothing}
     ${field({
       label: "Swell of the bead",
-      at: `${here}/swell`,
+      at: `${here}/bead_to_opening`,
       number: true,
       hint: "Section of the bead ÷ opening of the tip: 1 if they are the same.",
     })}
@@ -86,7 +86,7 @@ export function bead_form(pipe?: Topping): TemplateResult {
 const is_own = (): boolean => typeof value_at("run", tip_at) === "object";
 
 function known_tips(): Tip[] {
-  const file = value_at("run", `${here}/tips_from`);
+  const file = value_at("run", `${here}/own_tips`);
   return file === undefined ? shipped_tips() : tips_of(String(file));
 }
 
@@ -112,12 +112,12 @@ function tip_choice(): TemplateResult {
       ? nothing
       : folded({
           name: "tips",
-          pointers: [`${here}/tips_from`],
+          pointers: [`${here}/own_tips`],
           summary: "Tips of a file of your own",
           body: () =>
             field({
               label: "File of tips",
-              at: `${here}/tips_from`,
+              at: `${here}/own_tips`,
               optional: true,
               hint: "Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered.",
             }),
@@ -166,13 +166,13 @@ function hand(): TemplateResult {
   return html`<div class="row">
       ${field({
         label: "Hand's factor",
-        at: `${hand_at}/factor`,
+        at: `${hand_at}/correction`,
         number: true,
         short: true,
         hint: "What your toppings weigh ÷ what the moves come to.",
       })}
       ${
-        has(`${hand_at}/factor`)
+        has(`${hand_at}/correction`)
           ? field({ label: "From so many trials", at: `${hand_at}/trials`, count: true, optional: true, short: true })
           : nothing
       }

@@ -74,7 +74,7 @@ const acid_starts: Record<Acid, Json | undefined> = {
 
 /** Acid in it uses up alkali. */
 export function acid_in_it(of: FormulaSlot, row: string): TemplateResult {
-  const at = `${row}/acid`;
+  const at = `${row}/contains_acid`;
   const chosen: Acid = value_at(of, `${at}/takes_up`) !== undefined ? "typed" : held_now(value_at(of, at));
   return html`${choice_field({ of, question: "Acid in it", at, chosen, answers: acid_answers, puts: (to) => acid_starts[to] })}
   ${

@@ -54,7 +54,7 @@ const least_weighings = 3; // the program refuses fewer
 const starts: Record<Way, Document> = {
   unsaid: {},
   share: { water_lost_in_cure: "" },
-  law: { drying: { finally_lost: "", time_constant: "" } },
+  law: { drying: { water_lost_in_the_end: "", time_to_63_percent: "" } },
   weighed: { drying: { weighings: Array.from({ length: least_weighings }, () => no_weighing) } },
 };
 
@@ -86,8 +86,8 @@ function drying(of: FormulaSlot): TemplateResult {
   ${
     chosen === "law"
       ? html`<div class="row">
-          ${field({ label: "Of the batter's water, gone in the end", of, at: "/drying/finally_lost", unit: "%" })}
-          ${field({ label: "After this, 63 % of that is gone", of, at: "/drying/time_constant", unit: "days" })}
+          ${field({ label: "Of the batter's water, gone in the end", of, at: "/drying/water_lost_in_the_end", unit: "%" })}
+          ${field({ label: "After this, 63 % of that is gone", of, at: "/drying/time_to_63_percent", unit: "days" })}
         </div>`
       : nothing
   }

@@ -4,7 +4,7 @@ import { state } from "../documents/state";
 import { at } from "../program/pointer";
 import type { List } from "./form_lists";
 
-export const decorations: List = { at: "/perch" };
+export const decorations: List = { at: "/decorations" };
 export const pointer_of = (i: number): string => `${decorations.at}/${i}`;
 
 export const called = (i: number): string => text_at("run", `${pointer_of(i)}/name`).trim() || `Decoration ${i + 1}`;

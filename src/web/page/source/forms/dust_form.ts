@@ -11,7 +11,7 @@ type Way = "piece" | "surface";
 
 const way_keys: Record<Way, Document> = {
   piece: { per_piece: "" },
-  surface: { on_surface: "", covered: "", lands: "" },
+  surface: { on_covered_surface: "", coverage: "", share_that_sticks: "" },
 };
 
 export const dusts: List = { at: "/dust" };
@@ -24,7 +24,7 @@ export function add_dust(): void {
 
 function way_of(here: string): Way | undefined {
   if (value_at("run", `${here}/per_piece`) !== undefined) return "piece";
-  return value_at("run", `${here}/on_surface`) === undefined ? undefined : "surface";
+  return value_at("run", `${here}/on_covered_surface`) === undefined ? undefined : "surface";
 }
 
 export function dust_form(i: number): TemplateResult {
@@ -32,7 +32,7 @@ export function dust_form(i: number): TemplateResult {
   const way = way_of(here);
   const name = powder_called(i);
   const with_way = (to: Way) => ({
-    ...without("run", here, ["per_piece", "on_surface", "covered", "lands"]),
+    ...without("run", here, ["per_piece", "on_covered_surface", "coverage", "share_that_sticks"]),
     ...way_keys[to],
   });
   return html` ${field({ label: "Which powder", at: `${here}/name` })}
@@ -54,9 +54,9 @@ export function dust_form(i: number): TemplateResult {
   ${
     way === "surface"
       ? html`<div class="row">
-            ${field({ label: "Lies where it covers", at: `${here}/on_surface`, unit: "mg/cm2", short: true })}
-            ${field({ label: "Covered, of the surface", at: `${here}/covered`, unit: "%", short: true })}
-            ${field({ label: "Lands, of what is dusted", at: `${here}/lands`, unit: "%", short: true })}
+            ${field({ label: "Lies where it covers", at: `${here}/on_covered_surface`, unit: "mg/cm2", short: true })}
+            ${field({ label: "Covered, of the surface", at: `${here}/coverage`, unit: "%", short: true })}
+            ${field({ label: "Lands, of what is dusted", at: `${here}/share_that_sticks`, unit: "%", short: true })}
           </div>
           <p class="hint">
             The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.

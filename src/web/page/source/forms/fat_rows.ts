@@ -227,17 +227,17 @@ function own_file(of: FormulaSlot): TemplateResult {
     : own === "none"
       ? "No such file is found from here."
       : undefined;
-  const named = text_at(of, "/fats_from");
+  const named = text_at(of, "/own_fats");
   return folded({
     of,
     name: "own fats",
-    pointers: ["/fats_from"],
+    pointers: ["/own_fats"],
     summary: `A file of your own fats${named && `: ${named}`}`,
     body: () =>
       field({
         label: "Its name, as it lies beside this formula",
         of,
-        at: "/fats_from",
+        at: "/own_fats",
         optional: true,
         hint: found ?? "Such as studio.fats.json. Its fats then stand in the list above.",
       }),

@@ -71,7 +71,7 @@ function by_way(to: Way, plan: Bench | undefined): Json {
   const known = state.is_old ? undefined : plan;
   const amount = (layer: Document, i: number): Json => {
     const one = planned(known, layer, i);
-    if (to === "parts" || !one || (to === "depth" && "propped" in layer)) return "";
+    if (to === "parts" || !one || (to === "depth" && "tilted" in layer)) return "";
     return to === "depth" ? `${trimmed(one.to_mm - one.from_mm, 3)} mm` : `${trimmed(one.mass_each_g, 3)} g`;
   };
   return listed.map((layer, i) => {
@@ -93,7 +93,7 @@ function layer_form(layer: Document, i: number, way: Way, plan: Bench | undefine
     ${plan && one ? one.colours.map((colour, j) => colour_figure(plan, colour, i, j)) : nothing}
     ${folded({
       name: place,
-      pointers: ["name", "colours", "propped"].map((one) => `${place}/${one}`),
+      pointers: ["name", "colours", "tilted"].map((one) => `${place}/${one}`),
       summary: "Name, colours, prop",
       body: () =>
         html` ${field({ label: "Name of the layer", at: `${place}/name` })} ${colours(place, name)} ${propped(place, i)}
@@ -207,7 +207,7 @@ const sides: [string, string][] = [
 ];
 
 function propped(place: string, i: number): TemplateResult {
-  const pointer = `${place}/propped`;
+  const pointer = `${place}/tilted`;
   const side = value_at("run", `${pointer}/low_side`) as string;
   const is_last = i === rows_of(layers).length - 1;
   if (is_last && value_at("run", pointer) === undefined)

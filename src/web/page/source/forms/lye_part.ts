@@ -34,7 +34,7 @@ export function lye_part(of: FormulaSlot, batter: Batter | undefined): TemplateR
 function alkali(of: FormulaSlot): TemplateResult {
   const rows = list_at(of, "/alkali") as Document[];
   const chosen: Alkalis | undefined = rows.length > 1 ? "both" : (rows[0]?.alkali as Alkalis | undefined);
-  const then = (to: Alkalis) => (to === "both" ? "/alkali/0/saponifies" : "/alkali/0/purity");
+  const then = (to: Alkalis) => (to === "both" ? "/alkali/0/share" : "/alkali/0/purity");
   return html`${choice_field({
     of,
     question: "Alkali",
@@ -54,7 +54,7 @@ function alkali(of: FormulaSlot): TemplateResult {
       ? html`<p class="total" role="status">
           ${total_words(
             "The two",
-            rows.map((one) => one.saponifies),
+            rows.map((one) => one.share),
           )}
         </p>`
       : nothing
@@ -63,11 +63,11 @@ function alkali(of: FormulaSlot): TemplateResult {
 
 /** What is known of an alkali stays with it; the shares of two are asked for anew. */
 function alkalis(rows: Document[], to: Alkalis): Json {
-  const row = (alkali: string, saponifies: string): Json => ({
+  const row = (alkali: string, share: string): Json => ({
     purity: "",
     ...rows.find((one) => one.alkali === alkali),
     alkali,
-    saponifies,
+    share,
   });
   return to === "both" ? [row("NaOH", ""), row("KOH", "")] : [row(to, "100 %")];
 }
@@ -80,11 +80,11 @@ function one_alkali(of: FormulaSlot, row: Document, i: number, is_one_of_two: bo
     ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing}
     <div class="row">
       ${
-        is_one_of_two || row.saponifies !== "100 %"
+        is_one_of_two || row.share !== "100 %"
           ? field({
               label: `${name}: share of the saponifying`,
               of,
-              at: `${at}/saponifies`,
+              at: `${at}/share`,
               unit: "%",
               hint: "By equivalents, not by weight.",
             })

@@ -14,9 +14,9 @@ import { has_topping } from "./topping_form";
 /** Only where there are two batters; switched off it is left out, for a tare belongs to a pot. */
 export function lye_pot_form(): TemplateResult | typeof nothing {
   const here = "/lye_pot";
-  const is_on = value_at("run", `${here}/shared`) === true;
+  const is_on = value_at("run", here) !== undefined;
   if (!is_on && !has_topping()) return nothing;
-  return html`${on_off(here, "Make one lye pot for both", is_on, { shared: true })}
+  return html`${on_off(here, "Make one lye pot for both", is_on, {})}
   ${
     is_on
       ? field({
@@ -59,7 +59,7 @@ export function bottles_form(plan?: Bench): TemplateResult {
               <p class="part-title">${name}</p>
               ${item_buttons(list, i, name)}
             </div>
-            ${said_at("run", here)} ${said_at("run", `${here}/shared`)}
+            ${said_at("run", here)}
             <div class="row">
               ${field({ label: "Fragrance, as in the formulas", at: `${here}/name` })}
               ${field({ label: "The bottle holds", at: `${here}/holds`, unit: "g", short: true })}
@@ -67,7 +67,7 @@ export function bottles_form(plan?: Bench): TemplateResult {
             ${plan ? out_of_bottle(plan, i, name) : nothing}
           </div>`;
         })}
-        ${add_button(list, "Use up a bottle", () => add_to(list, { name: "", holds: "", shared: "by rate" }, "bottle"))}`,
+        ${add_button(list, "Use up a bottle", () => add_to(list, { name: "", holds: "" }, "bottle"))}`,
   });
 }
 
@@ -102,7 +102,7 @@ type Way = "weighed" | "said";
 
 function label_questions(): TemplateResult {
   const market = value_at("run", "/label/market") as string;
-  const way: Way = value_at("run", "/label/weighed") === undefined ? "said" : "weighed";
+  const way: Way = value_at("run", "/label/weighed_pieces") === undefined ? "said" : "weighed";
   return html`${choice_field({
     question: "Where it is sold",
     at: "/label",
@@ -131,14 +131,14 @@ function label_questions(): TemplateResult {
       : html`<div class="row">
           ${field({
             label: "Heavier or lighter by",
-            at: "/label/spread",
+            at: "/label/weight_spread",
             optional: true,
             short: true,
             hint: "Such as 2 g or 3 %.",
           })}
           ${field({
             label: "Pour line higher or lower by",
-            at: "/label/pour_line",
+            at: "/label/pour_line_off_by",
             unit: "mm",
             optional: true,
             short: true,
@@ -147,7 +147,7 @@ function label_questions(): TemplateResult {
   }
   ${field({
     label: "Your labels already say",
-    at: "/label/states",
+    at: "/label/printed_weight",
     unit: "g",
     optional: true,
     hint: "It is held against the pieces.",
@@ -167,12 +167,12 @@ function with_market(to: string): Json {
 }
 
 function with_way(to: Way): Json {
-  const kept = without("run", "/label", ["weighed", "spread", "pour_line"]);
-  return to === "weighed" ? { ...kept, weighed: ["", "", ""] } : kept;
+  const kept = without("run", "/label", ["weighed_pieces", "weight_spread", "pour_line_off_by"]);
+  return to === "weighed" ? { ...kept, weighed_pieces: ["", "", ""] } : kept;
 }
 
 function weighed_pieces(): TemplateResult {
-  const list = { at: "/label/weighed", least: 3 };
+  const list = { at: "/label/weighed_pieces", least: 3 };
   return html`<div class="trials">
       ${rows_of(list).map(
         (_, i) =>

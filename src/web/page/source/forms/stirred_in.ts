@@ -143,11 +143,13 @@ function densities(of: FormulaSlot, at: string, row: Document): TemplateResult {
 function holds(of: FormulaSlot, at: string, row: Document, has_acid: boolean): TemplateResult {
   const words = (value: Json | undefined, what: string) =>
     value === undefined ? "" : value === "none" ? `no ${what}` : what;
-  const said = [words(row.contains_fat, "fat"), has_acid ? words(row.acid, "acid") : ""].filter(Boolean).join(", ");
+  const said = [words(row.contains_fat, "fat"), has_acid ? words(row.contains_acid, "acid") : ""]
+    .filter(Boolean)
+    .join(", ");
   return folded({
     of,
     name: `${at} holds`,
-    pointers: [`${at}/contains_fat`, `${at}/acid`],
+    pointers: [`${at}/contains_fat`, `${at}/contains_acid`],
     summary: `${has_acid ? "Fat or acid" : "Fat"} in it${said && `: ${said}`}`,
     body: () => html`${fat_in_it(of, at)} ${has_acid ? acid_in_it(of, at) : nothing}`,
   });
@@ -254,8 +256,10 @@ function liquid(of: FormulaSlot, at: string, row: Document): TemplateResult {
     ${composition(of, at)}
     <div class="folds">
       ${fold("frozen", row.frozen === true ? "Goes in as ice" : "Goes in as ice: no", () => frozen(of, `${at}/frozen`))}
-      ${fold("acid", `Acid in it${row.acid === undefined ? "" : row.acid === "none" ? ": none" : ": some"}`, () =>
-        acid_in_it(of, at),
+      ${fold(
+        "acid",
+        `Acid in it${row.contains_acid === undefined ? "" : row.contains_acid === "none" ? ": none" : ": some"}`,
+        () => acid_in_it(of, at),
       )}
       ${fold("density", `Density${row.density ? `: ${String(row.density)}` : ""}`, () =>
         field({

@@ -75,7 +75,7 @@ export function size_form(pipe?: Topping): TemplateResult {
         name: "the outline",
         title: "Its outline",
         add: "Measure its outline",
-        blank: { form: "", diameter: "", height: "", solidity: "" },
+        blank: { form: "", diameter: "", height: "", soap_share: "" },
         body: outline,
       })}
     </div>
@@ -127,7 +127,7 @@ function outline(): TemplateResult {
       ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
       ${field({
         label: "Solid share",
-        at: `${here}/solidity`,
+        at: `${here}/soap_share`,
         unit: "%",
         short: true,
         hint: "Topping, not air between its ridges.",
@@ -165,13 +165,14 @@ function compared(pipe: Topping): TemplateResult | typeof nothing {
 }
 
 function hand(pipe: Topping): TemplateResult | typeof nothing {
-  const found = pipe.visible_by?.hand_suggested;
+  const found = pipe.visible_by?.suggested_correction;
   if (!found || state.is_old) return nothing;
-  const times = trimmed(found.factor, 2);
+  const times = trimmed(found.correction, 2);
   const at_hand = "/pipe/beads/tip/hand";
   const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
-  const can_keep = is_own && at(state.run.now, `${at_hand}/factor`) !== found.factor;
-  const keep = () => change("run", "hand's factor kept", at_hand, { factor: found.factor, trials: found.trials });
+  const can_keep = is_own && at(state.run.now, `${at_hand}/correction`) !== found.correction;
+  const keep = () =>
+    change("run", "hand's factor kept", at_hand, { correction: found.correction, trials: found.trials });
   return html`<p>
       Your hand lays down ${times} times the computed beads (${found.trials}
       ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand
@@ -220,7 +221,7 @@ function vessels(): TemplateResult {
           body: () =>
             html`<div class="row">
               ${short("Bowl holds", "/pipe/bowl/holds", "l")}
-              ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_catches", "ml", true)}
+              ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_needs", "ml", true)}
             </div>`,
         })}
         ${part({
@@ -228,12 +229,12 @@ function vessels(): TemplateResult {
           name: "the pace",
           title: "The pace",
           add: "Say how fast you pipe",
-          blank: { stays_open: "", each: "" },
+          blank: { open_time: "", time_per_piece: "" },
           body: () =>
             html`<div class="row">
-              ${short("Can be piped for", "/pipe/pace/stays_open", "min")}
-              ${short("To pipe one", "/pipe/pace/each", "s")}
-              ${short("To change the bag", "/pipe/pace/bag_change", "s", true)}
+              ${short("Can be piped for", "/pipe/pace/open_time", "min")}
+              ${short("To pipe one", "/pipe/pace/time_per_piece", "s")}
+              ${short("To change the bag", "/pipe/pace/time_per_bag_change", "s", true)}
             </div>`,
         })}
         ${part({
@@ -241,11 +242,11 @@ function vessels(): TemplateResult {
           name: "the lye spoon",
           title: "Lye by the spoon",
           add: "Lye is whipped in by the spoon",
-          blank: { holds: "", each: "" },
+          blank: { holds: "", time_between: "" },
           body: () =>
             html`<div class="row">
               ${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")}
-              ${short("From one spoonful to the next", "/pipe/lye_spoon/each", "s")}
+              ${short("From one spoonful to the next", "/pipe/lye_spoon/time_between", "s")}
             </div>`,
         })}
       </div>`,

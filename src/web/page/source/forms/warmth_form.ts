@@ -12,7 +12,7 @@ const cooled_in = ["ice bath", "cold water", "fridge", "room"].map((one): [strin
 
 /** Every key of it may be left out. */
 export function warmth_form(slot: Slot): TemplateResult {
-  const here = `/${slot}/warmth`;
+  const here = `/${slot}/temperatures`;
   const warm = (name: string, label: string) =>
     field({ label, at: `${here}/${name}`, unit: state.units === "us" ? "°F" : "°C", optional: true, short: true });
   return folded({
@@ -23,10 +23,10 @@ export function warmth_form(slot: Slot): TemplateResult {
       html` <p class="hint">What you leave blank is left out. The lye shelf tells what follows.</p>
         ${said_at("run", here)}
         <div class="row">
-          ${warm("lye_made_at", "Room and dry alkali")} ${warm("water_at", "Water")}
+          ${warm("room_at", "Room and dry alkali")} ${warm("water_at", "Water")}
           ${field({ label: "Of the water, as ice", at: `${here}/ice_share`, unit: "%", optional: true, short: true })}
           ${warm("lye_used_at", "Lye when it is used")} ${warm("fats_at", "Fats")}
-          ${warm("batter_limit", "Batter must stay below")}
+          ${warm("batter_below", "Batter must stay below")}
           ${one_of({
             label: "The lye cools in",
             at: `${here}/cooled_in`,

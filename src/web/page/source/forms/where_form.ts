@@ -12,7 +12,7 @@ type Where = "by number" | "on_top" | "buried";
 
 const blank_where: Record<Where, Document> = {
   "by number": {},
-  on_top: { on_top: { sinks: "" } },
+  on_top: { on_top: { pressed_in: "" } },
   buried: { buried: { cover: "" } },
 };
 
@@ -53,7 +53,7 @@ export function where_it_goes(here: string, i: number): TemplateResult {
 
 function on_top(here: string): TemplateResult {
   return html`<div class="row">
-      ${field({ label: "Pressed into the top", at: `${here}/sinks`, unit: "mm" })}
+      ${field({ label: "Pressed into the top", at: `${here}/pressed_in`, unit: "mm" })}
       ${field({ label: "Flat of the peak, across", at: `${here}/peak_flat`, unit: "mm", optional: true })}
     </div>
     <p class="hint">
@@ -90,8 +90,8 @@ function buried(here: string, i: number): TemplateResult {
   const find =
     value_at("run", `${inside}/places`) !== undefined
       ? "said"
-      : (value_at("run", `${inside}/find`) as Find | undefined);
-  const set = value_at("run", `${inside}/set`) as Set | undefined;
+      : (value_at("run", `${inside}/arrange`) as Find | undefined);
+  const set = value_at("run", `${inside}/placed`) as Set | undefined;
   return html`${said_at("run", inside)}
   ${field({
     label: "Cover wanted all round",
@@ -101,7 +101,7 @@ function buried(here: string, i: number): TemplateResult {
   })}
   ${choice_field({
     question: "When is it set in?",
-    at: `${inside}/set`,
+    at: `${inside}/placed`,
     chosen: set,
     answers: [
       ["before the pour", "Before the pour"],
@@ -112,7 +112,7 @@ function buried(here: string, i: number): TemplateResult {
   ${choice_field({
     question: "Where in the pour?",
     at: here,
-    asked_at: `${inside}/find`,
+    asked_at: `${inside}/arrange`,
     chosen: find,
     answers: find_answers,
     puts: (to) => with_find(here, to),
@@ -124,8 +124,8 @@ const blank_place: Document = { x: "", y: "", height: "" };
 
 /** Said by hand, there are as many blank places as were wanted so far, one at least. */
 function with_find(here: string, find: Find): Json {
-  const rest = without("run", `${here}/buried`, ["find", "places"]);
-  if (find !== "said") return { ...(value_at("run", here) as Document), buried: { ...rest, find } };
+  const rest = without("run", `${here}/buried`, ["arrange", "places"]);
+  if (find !== "said") return { ...(value_at("run", here) as Document), buried: { ...rest, arrange: find } };
   const wanted = Number(value_at("run", `${here}/${count_key(here)}`));
   const all = Array.from({ length: wanted >= 1 && wanted <= 50 ? wanted : 1 }, () => blank_place);
   return {

@@ -132,14 +132,14 @@ function mesh_fields(): TemplateResult {
     <div class="row">
       ${draft_field({
         label: "Hollows to fill, by number",
-        pointer: "/mesh/group",
+        pointer: "/mesh/cavity_size_number",
         count: true,
         optional: true,
         hint: "Only where they differ in size.",
       })}
       ${draft_field({
         label: "Straight up, if it leans",
-        pointer: "/mesh/leaning_up",
+        pointer: "/mesh/straight_up",
         optional: true,
         hint: "x,y,z, such as 0.0523,0,0.9986",
       })}
@@ -161,12 +161,12 @@ function board(): TemplateResult {
 }
 
 function water_fields(): TemplateResult {
-  const to = at(mould_now(), "/water/to");
+  const to = at(mould_now(), "/water/filled_to");
   const filled =
     to === undefined ? undefined : to === "brim" ? "brim" : at(to, "/depth") !== undefined ? "depth" : "below_brim";
-  const set_to = (value: string) => set("/water/to", value === "brim" ? "brim" : { [value]: "" });
-  const of = at(mould_now(), "/water/of");
-  const said_to = filled === undefined || filled === "brim" ? complaint_at("/water/to") : undefined;
+  const set_to = (value: string) => set("/water/filled_to", value === "brim" ? "brim" : { [value]: "" });
+  const of = at(mould_now(), "/water/weighed_in");
+  const said_to = filled === undefined || filled === "brim" ? complaint_at("/water/filled_to") : undefined;
   return html`<h3>Water weighed in it</h3>
     <p class="hint">
       The water alone, without the mould. It corrects the measures and cannot stand without them: it does not tell what
@@ -187,12 +187,12 @@ function water_fields(): TemplateResult {
     ${said_to ? html`<p class="complaint">${said_to}</p>` : nothing}
     ${
       filled === "depth"
-        ? draft_field({ label: "Depth of the water", pointer: "/water/to/depth", unit: "mm" })
+        ? draft_field({ label: "Depth of the water", pointer: "/water/filled_to/depth", unit: "mm" })
         : nothing
     }
     ${
       filled === "below_brim"
-        ? draft_field({ label: "Water below the brim", pointer: "/water/to/below_brim", unit: "mm" })
+        ? draft_field({ label: "Water below the brim", pointer: "/water/filled_to/below_brim", unit: "mm" })
         : nothing
     }
     <h4>Weighed in</h4>
@@ -203,7 +203,7 @@ function water_fields(): TemplateResult {
         ["each cavity", "One cavity"],
         ["all cavities", "The whole mould"],
       ],
-      (value) => set("/water/of", value),
+      (value) => set("/water/weighed_in", value),
     )}
     <div class="row">
       ${rows_at(mould_now(), "/water/weighings").map((_, i) =>

@@ -15,7 +15,7 @@ export const mould_ways = {
 };
 export type MouldWay = keyof typeof mould_ways;
 
-const blank: Document = { schema: "brimwright.mould/1", name: "", cavities: 1, owned: 1 };
+const blank: Document = { schema: "brimwright.mould/2", name: "", cavities: 1, owned: 1 };
 
 export function begin_mould(way: MouldWay): void {
   leave_draft();

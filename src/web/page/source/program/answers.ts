@@ -1081,9 +1081,9 @@ export interface Plan {
    */
   around: Around[];
   /**
-   * Decorations.
+   * What is set on or in a piece, in the run's order.
    */
-  perch: Perch[];
+  decorations: Perch[];
   /**
    * Of the run.
    */
@@ -1250,7 +1250,7 @@ export interface Superfat {
   /**
    * The greatest first.
    */
-  doubts: Doubt[];
+  uncertainties: Doubt[];
 }
 /**
  * One cause why the superfat may fall otherwise.
@@ -1512,7 +1512,7 @@ export interface VisibleTopping {
    * In the run's order.
    */
   moves: LaidBead[];
-  hand_suggested?: HandFactor;
+  suggested_correction?: HandFactor;
 }
 /**
  * What one move lays down.
@@ -1534,7 +1534,7 @@ export interface HandFactor {
   /**
    * Of this tip in this hand.
    */
-  factor: number;
+  correction: number;
   /**
    * That it comes from.
    */
@@ -1934,7 +1934,7 @@ export interface Buried {
   /**
    * And between it and the brim: not piped.
    */
-  in_recess_ml: number;
+  in_headspace_ml: number;
   /**
    * Each one.
    */

@@ -28,7 +28,7 @@ import { both, length, volume, type Units } from "../program/numbers";
 import { batches_told } from "./batches_told";
 import { files_out } from "./files_out";
 import { is_in_danger } from "./foremost";
-import { cut_lane, has_perch, perch_lane, perch_questions, unused_perch } from "./perch_lane";
+import { cut_lane, has_decorations, decorate_lane, decorate_questions, unused_decorate } from "./decorate_lane";
 import { pipe_lane, pipe_questions } from "./pipe_lane";
 import { pour_lane, pour_questions } from "./pour_lane";
 import { run_needs } from "./run_needs";
@@ -123,7 +123,7 @@ function parts(bench: Bench): TemplateResult {
     ["run-title", "Top"],
     ["lane-pour", "Pour"],
     ["lane-pipe", "Pipe"],
-    ["lane-perch", "Perch"],
+    ["lane-decorate", "Decorate"],
     ["lane-cut", "Cut"],
     ["shelf-title", "Lye"],
     ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]),
@@ -135,7 +135,7 @@ function parts(bench: Bench): TemplateResult {
   const has = {
     "lane-pipe": has_topping(),
     "lane-cut": is_cut(),
-    "lane-perch": has_perch(),
+    "lane-decorate": has_decorations(),
     "needs-title": is_weighed_in_parts(bench),
   } as Record<string, boolean>;
   return html`<nav class="parts" aria-label="Parts of this run">
@@ -169,7 +169,7 @@ function unplanned_parts(): TemplateResult {
     </div>
     <div class="lanes">
       ${lane("pour", "Pour", pour_questions())} ${has_pipe ? lane("pipe", "Pipe", pipe_questions()) : nothing}
-      ${has_perch() ? lane("perch", "Perch", perch_questions()) : nothing}
+      ${has_decorations() ? lane("decorate", "Decorate", decorate_questions()) : nothing}
       ${is_cut() ? lane("cut", "Cut", cut_form()) : nothing}
     </div>
     ${extras_questions()}`;
@@ -257,10 +257,10 @@ function lanes(plan: Bench): TemplateResult {
   const has_pipe = has_topping();
   return html`<div class="lanes">
     ${lane("pour", "Pour", pour_lane(plan))} ${has_pipe ? lane("pipe", "Pipe", pipe_lane(plan)) : nothing}
-    ${has_perch() ? lane("perch", "Perch", perch_lane(plan)) : nothing}
+    ${has_decorations() ? lane("decorate", "Decorate", decorate_lane(plan)) : nothing}
     ${is_cut() ? lane("cut", "Cut", cut_lane(plan)) : nothing}
     ${has_pipe ? nothing : unused("Pipe", "This run has no topping.", "Add a topping", add_topping, topping_back())}
-    ${has_perch() || is_cut() ? nothing : unused_perch()}
+    ${has_decorations() || is_cut() ? nothing : unused_decorate()}
   </div>`;
 }
 
@@ -303,7 +303,7 @@ function solid_views(plan: Plan, mould_file: string): SolidView[] {
     of: { gauge: { file: mould_file, "below-brim": `${plan.pour.below_brim_mm} mm` } },
   };
   const whole = { words: "The whole piece", of: { plan: { file: state.run.file, run: state.run.now } } };
-  return plan.pipe || plan.perch?.length || plan.pour.layers?.length ? [whole, filled] : [filled, whole];
+  return plan.pipe || plan.decorations?.length || plan.pour.layers?.length ? [whole, filled] : [filled, whole];
 }
 
 function mould(plan: Plan): TemplateResult | typeof nothing {

@@ -109,13 +109,13 @@ function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
 }
 
 function interval(superfat: Superfat): TemplateResult {
-  const { low, high, likely_low, likely_high, doubts } = superfat;
+  const { low, high, likely_low, likely_high, uncertainties } = superfat;
   const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
   const likely =
     likely_low === undefined || likely_high === undefined
       ? "."
       : `; nineteen batches in twenty between ${per_cent(likely_low)} and ${per_cent(likely_high)}.`;
-  const doubt = doubts?.[0];
+  const doubt = uncertainties[0];
   const most = doubt ? html` Most of the doubt is ${doubt.cause}: ${doubt.remedy}.` : nothing;
   if (!is_below_zero(low))
     return html`<p class="aside of-plan">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
@@ -370,10 +370,10 @@ export function losses_and_scales(plan: Bench): TemplateResult {
       ${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}
     </div>
     <div class="row">
-      ${field({ label: "Large scale reads", at: "/scales/large/reads", unit: "g", short: true })}
-      ${field({ label: "Large scale holds", at: "/scales/large/holds", unit: "g", short: true })}
-      ${field({ label: "Fine scale reads", at: "/scales/fine/reads", unit: "g", short: true })}
-      ${field({ label: "Fine scale holds", at: "/scales/fine/holds", unit: "g", short: true })}
+      ${field({ label: "Large scale reads", at: "/scales/large/step", unit: "g", short: true })}
+      ${field({ label: "Large scale holds", at: "/scales/large/most", unit: "g", short: true })}
+      ${field({ label: "Fine scale reads", at: "/scales/fine/step", unit: "g", short: true })}
+      ${field({ label: "Fine scale holds", at: "/scales/fine/most", unit: "g", short: true })}
     </div>
   </section>`;
 }

@@ -9,16 +9,16 @@ import { cut_button, cut_form, may_be_cut } from "../forms/cut_form";
 import { called, decorations } from "../forms/decoration";
 import { dust_form, dusts, powder_called } from "../forms/dust_form";
 import { item_buttons, item_id, rows_of, type List } from "../forms/form_lists";
-import { add_buttons, decoration_form } from "../forms/perch_form";
+import { add_buttons, decoration_form } from "../forms/decoration_form";
 import type { Cut, Perch } from "../program/answers";
 import { both, duration, length, mass, trimmed, weighed_as, weight } from "../program/numbers";
 import { batch_head } from "./batches_told";
 
-export const has_perch = (): boolean => rows_of(decorations).length + rows_of(dusts).length > 0;
+export const has_decorations = (): boolean => rows_of(decorations).length + rows_of(dusts).length > 0;
 
 /** Where nothing is set on it and nothing cut, what could be. */
-export function unused_perch(): TemplateResult {
-  return html`<section class="lane unused" aria-label="Perch">
+export function unused_decorate(): TemplateResult {
+  return html`<section class="lane unused" aria-label="Decorate">
     <h2>Perch</h2>
     <p>Nothing is set on or in it${may_be_cut() ? ", and it is left whole" : ""}.</p>
     ${add_buttons()} ${cut_button()}
@@ -35,12 +35,12 @@ function planned<T extends { name: string }>(
   return figures?.length === all.length ? figures[i] : figures?.find((one) => one.name === name);
 }
 
-export function perch_lane(plan: Bench): TemplateResult {
+export function decorate_lane(plan: Bench): TemplateResult {
   const known = rows_of(decorations).flatMap((_, i) => {
     const one = figures_of(plan, i);
     return one ? [{ one, i }] : [];
   });
-  return html`<div class="side">${known.map(({ one }) => cast_order(plan, one))} ${side_view("perch", plan)}</div>
+  return html`<div class="side">${known.map(({ one }) => cast_order(plan, one))} ${side_view("decorate", plan)}</div>
     <div class="weights">
       ${known.map(({ one, i }) => weights(plan, one, i))}
       ${
@@ -51,14 +51,14 @@ export function perch_lane(plan: Bench): TemplateResult {
       }
       ${rows_of(dusts).map((_, i) => dust_figure(plan, i))}
     </div>
-    ${perch_questions()}`;
+    ${decorate_questions()}`;
 }
 
 const figures_of = (plan: Bench, i: number): Perch | undefined =>
-  planned(plan.perch, rows_of(decorations), text_at("run", `/perch/${i}/name`), i);
+  planned(plan.decorations, rows_of(decorations), text_at("run", `/decorations/${i}/name`), i);
 
 /** All that is asked about decorations and powders. */
-export function perch_questions(): TemplateResult {
+export function decorate_questions(): TemplateResult {
   const section = (list: List, i: number, name: string, form: TemplateResult) =>
     html`<section class="questions" id=${item_id(list, i)} aria-labelledby="${item_id(list, i)}-title">
       <div class="part-head">
@@ -86,18 +86,18 @@ function weights(plan: Bench, one: Perch, i: number): TemplateResult {
       Weigh for ${one.name} ${is_of_several(plan.whole) ? html`<small>for the whole run</small>` : nothing}
     </h3>
     ${figure({
-      key: `perch.${i}.make`,
+      key: `decorations.${i}.make`,
       label: `Melt of ${one.material}`,
       shown: weight(state.units, weighed_as(one, "make_")),
       size: "weigh",
-      of: `perch.${i}.make_g`,
+      of: `decorations.${i}.make_g`,
     })}
     ${figure({
-      key: `perch.${i}.each`,
+      key: `decorations.${i}.each`,
       label: "Each weighs",
       note: `${trimmed(one.volume_each_ml, 2)} ml`,
       shown: mass(state.units, one.mass_each_g, 2),
-      of: `perch.${i}.mass_each_g`,
+      of: `decorations.${i}.mass_each_g`,
     })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
 }
@@ -157,7 +157,7 @@ function fit(one: Perch, i: number): TemplateResult | typeof nothing {
           : nothing
       }
     </dl>
-    ${how(`perch.${i}.fit`, "How the fit is measured", `perch.${i}.${on_top ? "on_top" : "buried"}`)}`;
+    ${how(`decorations.${i}.fit`, "How the fit is measured", `decorations.${i}.${on_top ? "on_top" : "buried"}`)}`;
 }
 
 function dust_figure(plan: Bench, i: number): TemplateResult | typeof nothing {
@@ -214,7 +214,7 @@ export function cut_lane(plan: Bench): TemplateResult {
           : nothing
       }
     </div>
-    <div class="all-questions">${cut_form()} ${has_perch() ? nothing : add_buttons()}</div>`;
+    <div class="all-questions">${cut_form()} ${has_decorations() ? nothing : add_buttons()}</div>`;
 }
 
 /** The least rounded down and the greatest up. */

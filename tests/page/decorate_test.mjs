@@ -74,23 +74,25 @@ await run({
     () =>
       with_run(/^Plain bars/, async (page, serving) => {
         await press(page, "Add a decoration");
-        await page.locator(".lane.perch .complaint").first().waitFor();
+        await page.locator(".lane.decorate .complaint").first().waitFor();
         const asked = [];
         const answer = async (label, value) => {
-          const wants = page.locator(".lane.perch .field.wants", { has: page.getByLabel(label, { exact: true }) });
+          const wants = page.locator(".lane.decorate .field.wants", {
+            has: page.getByLabel(label, { exact: true }),
+          });
           await wants.waitFor();
           asked.push(label);
           await field(page, label).fill(value);
         };
         assert.equal(
           await page.evaluate(() => document.activeElement.id),
-          "f-run-perch-0-name",
+          "f-run-decorations-0-name",
           "one cannot type on at once",
         );
         await check_access(page, "a decoration not yet said");
         await answer("What it is called", "Moon");
         await answer("What is melted for it", "clear base");
-        await page.locator(".lane.perch .complaint", { hasText: "does not say what it is made in" }).waitFor();
+        await page.locator(".lane.decorate .complaint", { hasText: "does not say what it is made in" }).waitFor();
         await press(page, "Cast in a mould");
         await page.locator(".field.wants", { has: field(page, "Cast in") }).waitFor();
         await field(page, "Cast in").selectOption({ label: "Marble tray" });
@@ -104,23 +106,26 @@ await run({
         await answer("Film in the jug", "5");
         await answer("On each piece", "2");
         const { run, plan } = await kept(page, serving, "plain_bars.run.json");
-        assert.deepEqual(run.perch, [
+        assert.deepEqual(run.decorations, [
           {
             name: "Moon",
             material: "clear base",
             mould: "moulds/marble_tray.json",
             fill: { below_brim: "0 mm" },
-            made_of: "one cast",
+            cast_as: "one cast",
             density: "1.03 g/ml",
             spares: "10 %",
             melt_loss: "4 %",
-            jug_film: "5 g",
+            left_in_jug: "5 g",
             per_piece: 2,
           },
         ]);
-        assert.equal(plan.perch[0].casts, 27); // 12 bars x 2 x 1.1 = 26.4, rounded up
-        assert.equal(await figure(page, "Melt of clear base"), plan.perch[0].make_g);
-        assert.match(await page.locator(".lane.perch .order").innerText(), /Cast 27 of Moon ahead, in 3 tray fills/); // 12 in one
+        assert.equal(plan.decorations[0].casts, 27); // 12 bars x 2 x 1.1 = 26.4, rounded up
+        assert.equal(await figure(page, "Melt of clear base"), plan.decorations[0].make_g);
+        assert.match(
+          await page.locator(".lane.decorate .order").innerText(),
+          /Cast 27 of Moon ahead, in 3 tray fills/,
+        ); // 12 in one
         await check_access(page, "a decoration planned");
       }),
 
@@ -129,18 +134,18 @@ await run({
       const before = await figure(page, "Melt of");
       await press(page, "Take away Marble");
       await settled(page);
-      assert.equal(await page.locator(".lane.perch").count(), 0);
+      assert.equal(await page.locator(".lane.decorate").count(), 0);
       const { run, plan } = await kept(page, serving, "marble_bowls.run.json");
-      assert.equal(run.perch, undefined);
+      assert.equal(run.decorations, undefined);
       assert.equal(await figure(page, "Base to make"), first_batch(plan).pour.make_g);
       assert.equal(
         await page.evaluate(() => document.activeElement.id),
-        "f-run-perch",
+        "f-run-decorations",
         "the hand has no place to go on from",
       );
       await press(page, "Undo");
       const again = await kept(page, serving, "marble_bowls.run.json");
-      assert.deepEqual(again.run.perch, shipped("marble_bowls.run.json").perch);
+      assert.deepEqual(again.run.decorations, shipped("marble_bowls.run.json").decorations);
       assert.equal(await figure(page, "Melt of"), before);
     }),
 
@@ -158,17 +163,17 @@ await run({
         "What it is called": "Stripes",
       });
       const { plan } = await kept(page, serving, "marble_bowls.run.json");
-      assert.equal(plan.perch[1].volume_each_ml, 0.6); // 12 cm2 x 0.05 cm
-      assert.equal(await figure(page, "Melt of white base"), plan.perch[1].make_g);
-      assert.equal(await figure(page, "Melt of clear"), plan.perch[0].make_g);
+      assert.equal(plan.decorations[1].volume_each_ml, 0.6); // 12 cm2 x 0.05 cm
+      assert.equal(await figure(page, "Melt of white base"), plan.decorations[1].make_g);
+      assert.equal(await figure(page, "Melt of clear"), plan.decorations[0].make_g);
       await check_access(page, "two decorations");
       await press(page, "Take away Marble");
       const left = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(
-        left.run.perch.map((one) => one.name),
+        left.run.decorations.map((one) => one.name),
         ["Stripes"],
       );
-      assert.equal(await figure(page, "Melt of white base"), left.plan.perch[0].make_g);
+      assert.equal(await figure(page, "Melt of white base"), left.plan.decorations[0].make_g);
     }),
 
   "embeds are buried where two places are typed, one of them left of the middle": () =>
@@ -179,7 +184,7 @@ await run({
       await press(page, "Before the pour");
       await press(page, "I say where");
       await page
-        .locator(".lane.perch")
+        .locator(".lane.decorate")
         .getByRole("group", { name: /^Place 2 of/ })
         .waitFor(); // as many as were wanted on each
       await check_access(page, "places not yet said");
@@ -192,14 +197,14 @@ await run({
         "Place 2: height": "1",
       });
       const { run, plan } = await kept(page, serving, "plain_bars.run.json");
-      assert.deepEqual(run.perch[0].buried.places, [
+      assert.deepEqual(run.decorations[0].buried.places, [
         { x: "-20 mm", y: "0 mm", height: "1 mm" },
         { x: "2 cm", y: "-3 mm", height: "1 mm" },
       ]);
-      const [first, second] = plan.perch[0].buried.embeds;
+      const [first, second] = plan.decorations[0].buried.embeds;
       assert.deepEqual(first.middle_mm, [-20, 0, 12]); // a ball of 22 mm whose foot stands 1 mm high
       assert.deepEqual(second.middle_mm, [20, -3, 12]);
-      assert.match(await page.locator(".lane.perch .facts").innerText(), /Least cover to the floor\s*1 mm/);
+      assert.match(await page.locator(".lane.decorate .facts").innerText(), /Least cover to the floor\s*1 mm/);
       assert.equal(await figure(page, "Base to make"), first_batch(plan).pour.make_g);
       assert.match(
         await page.locator(".lane.pour svg[role=img]").first().getAttribute("aria-label"),
@@ -213,19 +218,19 @@ await run({
         .getByRole("group", { name: /^Place \d of/ })
         .locator(".complaint", { hasText: "meets the embed" })
         .waitFor(); // 20 mm apart, 22 mm thick
-      assert.equal(serving.file("plain_bars.run.json").perch[0].per_piece, 2 + 1);
+      assert.equal(serving.file("plain_bars.run.json").decorations[0].per_piece, 2 + 1);
       await page.getByRole("button", { name: "Take away place 3 of Moon" }).click();
-      assert.equal((await kept(page, serving, "plain_bars.run.json")).run.perch[0].per_piece, 2);
+      assert.equal((await kept(page, serving, "plain_bars.run.json")).run.decorations[0].per_piece, 2);
     }),
 
   "the program finds places, or says why it finds none": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
-      await page.locator(".lane.perch summary", { hasText: "Where it goes" }).click();
+      await page.locator(".lane.decorate summary", { hasText: "Where it goes" }).click();
       await press(page, "Find places: turned any way");
       const { plan } = await kept(page, serving, "marble_bowls.run.json");
-      assert.equal(plan.perch[0].buried.embeds.length, 3);
+      assert.equal(plan.decorations[0].buried.embeds.length, 3);
       await fill(page, { "Cover wanted all round": "15 mm" });
-      await page.locator(".lane.perch .complaint", { hasText: /fit/ }).first().waitFor();
+      await page.locator(".lane.decorate .complaint", { hasText: /fit/ }).first().waitFor();
       await check_access(page, "a search without a place");
     }),
 
@@ -249,20 +254,20 @@ await run({
         "What it is called": "Peg",
       });
       const { plan } = await kept(page, serving, "marble_bowls.run.json");
-      assert.deepEqual(plan.perch[0].buried.embeds[0].middle_mm.map(Math.round), [0, 0, 14]); // 5 mm + half of 18 mm
-      const drawn = await page.locator(".lane.perch svg rect[transform]").evaluate((node) => {
+      assert.deepEqual(plan.decorations[0].buried.embeds[0].middle_mm.map(Math.round), [0, 0, 14]); // 5 mm + half of 18 mm
+      const drawn = await page.locator(".lane.decorate svg rect[transform]").evaluate((node) => {
         const { width, height } = node.getBoundingClientRect();
         return height / width;
       });
       assert.ok(Math.abs(drawn - 1.8) < 0.1, `${drawn}`); // 18 mm high, 10 mm across; its line has some thickness
       assert.doesNotMatch(await page.locator(".lane.pour svg[role=img]").first().getAttribute("aria-label"), /ball/);
-      assert.equal(await figure(page, "Melt of clear base"), plan.perch[0].make_g);
+      assert.equal(await figure(page, "Melt of clear base"), plan.decorations[0].make_g);
     }),
 
   "on top of a topping, turned, with its composition for the label": () =>
     with_run(/^Spring cups/, async (page, serving) => {
       for (const title of ["What it is and how it is made", "Where it goes", "For the label"])
-        await page.locator(".lane.perch section").first().locator("summary", { hasText: title }).click();
+        await page.locator(".lane.decorate section").first().locator("summary", { hasText: title }).click();
       const deco = group(page, "Pearl bead");
       await fill(deco, {
         "Pressed into the top": "4",
@@ -280,13 +285,13 @@ await run({
         .locator(".row", { has: field(page, "Allergen 1") })
         .getByLabel("Share 1", { exact: true })
         .fill("0.2");
-      const { run, plan } = await kept(page, serving, "spring_order.run.json");
-      const [one] = run.perch;
-      assert.deepEqual(one.on_top, { sinks: "4 mm", peak_flat: "9 mm", turn: { x: "180 deg" } });
+      const { run, plan } = await kept(page, serving, "spring_cups.run.json");
+      const [one] = run.decorations;
+      assert.deepEqual(one.on_top, { pressed_in: "4 mm", peak_flat: "9 mm", turn: { x: "180 deg" } });
       assert.deepEqual(one.allergens, [{ name: "Linalool", share: "0.2 %" }]);
       assert.equal(one.inci[4].name, "Sodium Myristate");
-      assert.equal(plan.perch[0].on_top.peak_flat_mm, 9);
-      assert.equal(plan.perch[0].on_top.stands_proud_mm, 12); // a ball of 16 mm, 4 mm of it sunk
+      assert.equal(plan.decorations[0].on_top.peak_flat_mm, 9);
+      assert.equal(plan.decorations[0].on_top.stands_proud_mm, 12); // a ball of 16 mm, 4 mm of it sunk
       assert.match(plan.label.as_charged.text, /Sodium Myristate/);
       await check_access(page, "a decoration with all its parts open");
     }),
@@ -337,12 +342,12 @@ await run({
       await silver.locator("summary", { hasText: "For the label" }).click();
       await silver.getByRole("button", { name: "One name" }).click();
       await fill(silver, { "INCI name": "Mica" });
-      const { run, plan } = await kept(page, serving, "spring_order.run.json");
+      const { run, plan } = await kept(page, serving, "spring_cups.run.json");
       assert.deepEqual(run.dust[1], {
         name: "silver mica",
-        on_surface: "2 mg/cm2",
-        covered: "50 %",
-        lands: "40 %",
+        on_covered_surface: "2 mg/cm2",
+        coverage: "50 %",
+        share_that_sticks: "40 %",
         inci: "Mica",
       });
       const cm2 = plan.dust[1].exposed_cm2;
@@ -350,7 +355,7 @@ await run({
       assert.equal(await figure(page, "silver mica"), first_batch(plan).dust[1].g);
       await check_access(page, "two dusts");
       await press(page, "Take away gold mica");
-      const left = await kept(page, serving, "spring_order.run.json");
+      const left = await kept(page, serving, "spring_cups.run.json");
       assert.deepEqual(
         left.run.dust.map((one) => one.name),
         ["silver mica"],
@@ -387,8 +392,8 @@ await run({
       await press(page, "Find places: upright, at one height");
       await fill(deco, { "What it is called": "Amber rod" });
       const filled = await kept(page, serving, "loaf_short.run.json");
-      assert.equal(filled.run.perch[0].per_cast, 1);
-      assert.equal(await figure(page, "Melt of clear base"), filled.plan.perch[0].make_g);
+      assert.equal(filled.run.decorations[0].per_cast, 1);
+      assert.equal(await figure(page, "Melt of clear base"), filled.plan.decorations[0].make_g);
       await check_access(page, "a loaf cut and decorated");
 
       await press(page, "Take away Amber rod");
@@ -420,12 +425,12 @@ await run({
   "what is half said when the page is left is asked again when it comes back": () =>
     with_run(/^Plain bars/, async (page) => {
       await press(page, "Add a decoration");
-      await page.locator(".lane.perch .complaint").first().waitFor();
+      await page.locator(".lane.decorate .complaint").first().waitFor();
       await saved(page);
       await page.reload();
       await page.getByLabel("What it is called", { exact: true }).waitFor(); // the part opens for its complaint
       await page.getByRole("button", { name: "Go to the field" }).click();
-      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-perch-0-name");
+      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-decorations-0-name");
       await press(page, "Take away Decoration 1");
       await settled(page);
       await page.locator(".lane.pour").waitFor();
@@ -441,7 +446,7 @@ await run({
         await press(page, "Add an allergen");
         await press(page, "Add a dust");
         await press(page, "By the surface it covers");
-        await page.locator(".lane.perch .complaint").first().waitFor();
+        await page.locator(".lane.decorate .complaint").first().waitFor();
         await check_tablet(page, "a loaf with rods, dust and cut");
       },
       tablet,

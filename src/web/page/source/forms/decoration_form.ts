@@ -21,7 +21,7 @@ function add_decoration(): void {
   for (const name of [made(here), `${here} where`]) unfold("run", name);
   add_to(
     decorations,
-    { name: "", material: "", ...count, density: "", spares: "", melt_loss: "", jug_film: "" },
+    { name: "", material: "", ...count, density: "", spares: "", melt_loss: "", left_in_jug: "" },
     "Decoration",
   );
 }
@@ -41,7 +41,7 @@ export function decoration_form(i: number): TemplateResult {
     <div class="row">
       ${count(here)} ${field({ label: "Spares", at: `${here}/spares`, unit: "%", short: true })}
       ${field({ label: "Melt lost", at: `${here}/melt_loss`, unit: "%", short: true })}
-      ${field({ label: "Film in the jug", at: `${here}/jug_film`, unit: "g", short: true })}
+      ${field({ label: "Film in the jug", at: `${here}/left_in_jug`, unit: "g", short: true })}
       ${field({ label: "Density when set", at: `${here}/density`, unit: "g/ml", short: true })}
     </div>
     ${where_it_goes(here, i)} ${supplier_form("run", here, called(i))}`;
@@ -87,7 +87,7 @@ function with_way(here: string, way: Way): Json {
     "mould",
     "moulds_owned",
     "fill",
-    "made_of",
+    "cast_as",
     "rod",
     "drizzle",
     ...(way === "drizzle" ? ["on_top", "buried"] : []),
@@ -97,9 +97,17 @@ function with_way(here: string, way: Way): Json {
 
 function what_it_is(here: string): TemplateResult {
   const way = way_of(here);
-  const pointers = ["name", "material", "mould", "moulds_owned", "fill", "made_of", "rod", "drizzle", "each_fill"].map(
-    (key) => `${here}/${key}`,
-  );
+  const pointers = [
+    "name",
+    "material",
+    "mould",
+    "moulds_owned",
+    "fill",
+    "cast_as",
+    "rod",
+    "drizzle",
+    "time_per_tray_fill",
+  ].map((key) => `${here}/${key}`);
   return folded({
     name: made(here),
     pointers,
@@ -126,7 +134,7 @@ function what_it_is(here: string): TemplateResult {
         ${way ? measures[way](here) : nothing}
         ${field({
           label: "To fill all trays once, setting included",
-          at: `${here}/each_fill`,
+          at: `${here}/time_per_tray_fill`,
           unit: "min",
           optional: true,
         })}`,
@@ -182,8 +190,8 @@ function cast(here: string): TemplateResult {
   }
   ${choice_field({
     question: "What makes one?",
-    at: `${here}/made_of`,
-    chosen: value_at("run", `${here}/made_of`) as Form | undefined,
+    at: `${here}/cast_as`,
+    chosen: value_at("run", `${here}/cast_as`) as Form | undefined,
     answers: [
       ["one cast", "One cast"],
       ["two halves", "Two halves, joined at the flat"],

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "moulds/mould.h"
+#include "planning/tips.h"
+#include "units/fields.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::runs {
+
+/// What is the same in every run of a studio (schema brimwright.studio/1), of which a run takes what
+/// it does not say itself. Without a file there is nothing in it.
+class Studio {
+ public:
+  Studio() = default;
+  /// UserError for a key that no studio has. What stands in its sections is read, and complained of,
+  /// by whoever takes it.
+  explicit Studio(const Fields& fields);
+
+  /// The studio's document; nothing where there is no file.
+  const std::optional<Fields>& fields() const { return fields_; }
+  /// A section of it, where it has one.
+  std::optional<Fields> section(std::string_view key) const;
+
+  /// The volume of the weigh-cup that `cup` names; without a name, of the only one there is.
+  /// UserError at `where` for a name that is none of them, and where one of several is meant.
+  std::optional<Volume> cup(const std::optional<std::string>& cup, const Place& where) const;
+  /// How many she owns of the mould in `file`.
+  std::optional<int> owned(const std::string& file, const moulds::Library& library) const;
+  /// The correction for her hand with the tip of that name.
+  std::optional<planning::HandFactor> hand(const std::string& tip) const;
+
+ private:
+  std::optional<Fields> fields_;
+};
+
+/// The studio of a run in `file`: the one that was named to the program, or else the file
+/// studio.json beside it. No folder above is looked in.
+Studio studio_for(const std::string& file, const moulds::Library& library);
+
+}  // namespace brimwright::runs

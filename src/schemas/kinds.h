@@ -1,0 +1,22 @@
+#pragma once
+
+#include "units/spelling.h"
+
+#include <string_view>
+
+namespace brimwright::schemas {
+
+// The kinds of file that a maker writes, each at today's version, with the keys that the version
+// before it called otherwise. The JSON Schemas beside this file describe today's.
+
+const Schema& run();
+const Schema& formula();
+const Schema& mould();
+const Schema& tips();
+const Schema& fats();
+
+/// The kind whose today's or previous version is called `version` ("brimwright.run/1"); none for
+/// any other text.
+const Schema* kind_called(std::string_view version);
+
+}  // namespace brimwright::schemas

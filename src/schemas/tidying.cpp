@@ -1,0 +1,239 @@
+#include "schemas/tidying.h"
+
+#include "schemas/kinds.h"
+#include "units/guarded_json.h"
+#include "units/user_error.h"
+#include "units/written_number.h"
+
+#include <boost/uuid/random_generator.hpp>
+#include <boost/uuid/uuid_io.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+namespace brimwright::schemas {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// A stretch of the text, and what is to stand there instead.
+struct Edit {
+  std::size_t begin;
+  std::size_t end;
+  std::string replacement;
+};
+
+/// One member of an object, by the offsets of its key and of its value.
+struct Member {
+  std::size_t key_begin = 0;
+  std::size_t key_end = 0;
+  std::size_t value_begin = 0;
+  std::size_t value_end = 0;
+  std::string key = {};
+};
+
+/// Walks over a text that is known to be JSON, and finds where its keys and values stand, which the
+/// library does not tell.
+class Walk {
+ public:
+  explicit Walk(std::string_view text) : text_(text) {}
+
+  std::size_t skip_blanks(std::size_t at) const {
+    return std::min(text_.find_first_not_of(" \t\r\n", at), text_.size());
+  }
+
+  /// One past the value that begins at `at`.
+  std::size_t end_of_value(std::size_t at) const {
+    if (text_[at] == '"') return end_of_string(at);
+    if (text_[at] != '{' && text_[at] != '[')
+      return std::min(text_.find_first_of(",]} \t\r\n", at), text_.size());
+    std::size_t depth = 0;
+    do {
+      if (text_[at] == '"') {
+        at = end_of_string(at);
+        continue;
+      }
+      if (text_[at] == '{' || text_[at] == '[') ++depth;
+      if (text_[at] == '}' || text_[at] == ']') --depth;
+      ++at;
+    } while (depth > 0);
+    return at;
+  }
+
+  /// The members of the object that begins at `at`.
+  std::vector<Member> members(std::size_t at) const {
+    std::vector<Member> all;
+    at = skip_blanks(at + 1);
+    while (text_[at] != '}') {
+      Member member;
+      member.key_begin = at;
+      member.key_end = end_of_string(at);
+      member.key = Json::parse(text_.substr(at, member.key_end - at)).get<std::string>();
+      member.value_begin = skip_blanks(skip_blanks(member.key_end) + 1);
+      member.value_end = end_of_value(member.value_begin);
+      at = after_comma(member.value_end);
+      all.push_back(std::move(member));
+    }
+    return all;
+  }
+
+  /// Where the elements of the list that begins at `at` begin.
+  std::vector<std::size_t> elements(std::size_t at) const {
+    std::vector<std::size_t> all;
+    at = skip_blanks(at + 1);
+    while (text_[at] != ']') {
+      all.push_back(at);
+      at = after_comma(end_of_value(at));
+    }
+    return all;
+  }
+
+  std::string_view between(std::size_t begin, std::size_t end) const {
+    return text_.substr(begin, end - begin);
+  }
+
+ private:
+  std::size_t end_of_string(std::size_t at) const {
+    for (++at; text_[at] != '"'; ++at)
+      if (text_[at] == '\\') ++at;
+    return at + 1;
+  }
+
+  std::size_t after_comma(std::size_t at) const {
+    at = skip_blanks(at);
+    return text_[at] == ',' ? skip_blanks(at + 1) : at;
+  }
+
+  std::string_view text_;
+};
+
+/// Finds what a file of the earlier version of `schema` writes otherwise than today's.
+class Rewriting {
+ public:
+  Rewriting(std::string_view text, const Schema& schema, std::string file)
+      : walk_(text), schema_(schema), file_(std::move(file)) {
+    value(walk_.skip_blanks(0), "", "");
+  }
+
+  const std::vector<Edit>& edits() const { return edits_; }
+  int renamed() const { return renamed_; }
+
+ private:
+  void value(std::size_t at, const std::string& pattern, const std::string& pointer) {
+    const char first = walk_.between(at, at + 1).front();
+    if (first == '{') object(walk_.members(at), pattern, pointer);
+    if (first != '[') return;
+    std::size_t index = 0;
+    for (const std::size_t element : walk_.elements(at))
+      value(element, pattern + "/*", pointer + "/" + std::to_string(index++));
+  }
+
+  void object(const std::vector<Member>& members, const std::string& pattern,
+              const std::string& pointer) {
+    for (std::size_t i = 0; i < members.size(); ++i) {
+      const Member& member = members[i];
+      const std::string where = pointer + "/" + member.key;
+      if (const EarlierKey* rule = schema_.earlier_key(pattern, member.key)) {
+        if (rule->is.empty()) {
+          refuse_other_than(*rule, member, where);
+          leave_out(members, i);
+          continue;
+        }
+        edits_.push_back({member.key_begin, member.key_end, "\"" + std::string(rule->is) + "\""});
+        ++renamed_;
+      }
+      value(member.value_begin, further_in(pattern, member.key), where);
+    }
+  }
+
+  void refuse_other_than(const EarlierKey& rule, const Member& member,
+                         const std::string& where) const {
+    const auto said = Json::parse(walk_.between(member.value_begin, member.value_end));
+    if (said == Json::parse(rule.only)) return;
+    throw UserError({file_, where}, "is " + said.dump(), std::string(rule.otherwise));
+  }
+
+  void leave_out(const std::vector<Member>& members, std::size_t i) {
+    if (i + 1 < members.size())
+      edits_.push_back({members[i].key_begin, members[i + 1].key_begin, ""});
+    else
+      edits_.push_back(
+          {i > 0 ? members[i - 1].value_end : members[i].key_begin, members[i].value_end, ""});
+  }
+
+  Walk walk_;
+  const Schema& schema_;
+  std::string file_;
+  std::vector<Edit> edits_;
+  int renamed_ = 0;
+};
+
+std::string edited(std::string_view text, const std::vector<Edit>& edits) {
+  std::string result;
+  std::size_t at = 0;
+  for (const Edit& edit : edits) {
+    result += text.substr(at, edit.begin - at);
+    result += edit.replacement;
+    at = edit.end;
+  }
+  return result += text.substr(at);
+}
+
+/// Where the document's "schema" stands.
+Member schema_of(std::string_view text) {
+  const Walk walk(text);
+  const auto members = walk.members(walk.skip_blanks(0));
+  return *std::find_if(members.begin(), members.end(),
+                       [](const Member& member) { return member.key == "schema"; });
+}
+
+/// The kind of file that `text` says it is.
+const Schema& kind_of(const Json& document, const std::string& file) {
+  const bool says =
+      document.is_object() && document.contains("schema") && document["schema"].is_string();
+  const std::string said = says ? document["schema"].get<std::string>() : "";
+  if (const Schema* kind = kind_called(said)) return *kind;
+  throw UserError(
+      {file, "/schema"}, says ? "is " + brimwright::quoted(said) : "is missing",
+      "tidy rewrites files of this program: \"brimwright.run/1\", \"brimwright.formula/1\", "
+      "\"brimwright.mould/1\" and \"brimwright.tips/1\"");
+}
+
+}  // namespace
+
+Tidied tidied(std::string_view text, const std::string& file) {
+  const Json document = parsed_json(text, file);
+  const Schema& kind = kind_of(document, file);
+  Tidied result{.text = std::string(text), .from_version = kind.version, .version = kind.version};
+  if (document["schema"] == kind.today()) return result;
+  const Rewriting rewriting(text, kind, file);
+  const Member schema = schema_of(text);
+  std::vector<Edit> edits = rewriting.edits();
+  edits.push_back({schema.value_begin, schema.value_end, "\"" + kind.today() + "\""});
+  std::sort(edits.begin(), edits.end(),
+            [](const Edit& one, const Edit& other) { return one.begin < other.begin; });
+  result.text = edited(text, edits);
+  result.from_version = kind.version - 1;
+  result.keys_renamed = rewriting.renamed();
+  result.is_as_before = false;
+  return result;
+}
+
+std::string new_id() { return to_string(boost::uuids::random_generator()()); }
+
+std::string with_id(const std::string& text, const std::string& id, const std::string& file) {
+  if (parsed_json(text, file).contains("id")) return text;
+  const Walk walk(text);
+  const Member schema = schema_of(text);
+  const auto members = walk.members(walk.skip_blanks(0));
+  // As the file sets its members apart: on lines of their own, or in one.
+  const std::string_view before = walk.between(walk.skip_blanks(0) + 1, members.front().key_begin);
+  return edited(text,
+                {{schema.value_end, schema.value_end,
+                  "," + (before.empty() ? " " : std::string(before)) + "\"id\": \"" + id + "\""}});
+}
+
+}  // namespace brimwright::schemas
