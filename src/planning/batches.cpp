@@ -85,12 +85,18 @@ void mark_what_sets(std::vector<Limit>& limits, std::int64_t most, std::int64_t 
 
 /// Which of the batches, counted from 1 in the order of making, are of so many casts.
 std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers_by_casts(
-    const Batching& batching) {
+    const std::vector<std::vector<std::int64_t>>& fillings) {
   std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers;
   std::int64_t number = 0;
-  for (const auto& filling : batching.fillings)
+  for (const auto& filling : fillings)
     for (const std::int64_t casts : filling) numbers[casts].push_back(++number);
   return numbers;
+}
+
+std::int64_t count_of(const std::vector<std::vector<std::int64_t>>& fillings) {
+  std::size_t count = 0;
+  for (const auto& filling : fillings) count += filling.size();
+  return static_cast<std::int64_t>(count);
 }
 
 }  // namespace
@@ -98,16 +104,16 @@ std::map<std::int64_t, std::vector<std::int64_t>, std::greater<>> numbers_by_cas
 Batches batches_of(const Run& run, const Measured& measured, const Pieces& pieces,
                    BatchTrials& trials) {
   BatchLimits limits = limits_of(run, pieces, trials);
-  const Batching batching = batching_of(run, pieces, limits);
+  const auto fillings = dealt_within(run, pieces, limits);
   Pieces counted = pieces;
-  counted.batches = batching.batches;
-  mark_what_sets(limits.of_batch, limits.most, batching.batches);
-  mark_what_sets(limits.of_whipping, limits.most / run.batch.whippings, batching.batches);
-  Batches batches{.count = batching.batches,
+  counted.batches = count_of(fillings);
+  mark_what_sets(limits.of_batch, limits.most, counted.batches);
+  mark_what_sets(limits.of_whipping, limits.most / run.batch.whippings, counted.batches);
+  Batches batches{.count = counted.batches,
                   .different = {},
                   .limits = limits.of_batch,
                   .around = around(run, counted, limits)};
-  for (auto& [casts, numbers] : numbers_by_casts(batching)) {
+  for (auto& [casts, numbers] : numbers_by_casts(fillings)) {
     batches.different.push_back(batch_of(run, measured, casts, trials, limits));
     batches.different.back().pieces = casts * pieces.per_cast;
     batches.different.back().numbers = std::move(numbers);

@@ -182,7 +182,8 @@ std::vector<std::vector<std::int64_t>> dealt(const Pieces& pieces, std::int64_t 
   return fillings;
 }
 
-Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& limits) {
+std::vector<std::vector<std::int64_t>> dealt_within(const Run& run, const Pieces& pieces,
+                                                    const BatchLimits& limits) {
   const std::int64_t batches = fewest_batches(pieces, limits.most);
   if (batches > most_batches)
     throw UserError(run.place("/sell"),
@@ -190,15 +191,15 @@ Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& li
                         std::to_string(limits.most * pieces.per_cast) + " pieces",
                     "plan at most " + std::to_string(most_to_sell(run, pieces, limits.most)) +
                         " pieces to sell in one run, or own more moulds");
-  Batching batching{dealt(pieces, limits.most), batches};
-  if (smallest(batching.fillings) < limits.least)
+  auto fillings = dealt(pieces, limits.most);
+  if (smallest(fillings) < limits.least)
     throw UserError(
         run.place("/sell"),
         std::to_string(pieces.make) + " pieces are made in batches of " +
-            sizes_in_words(batching.fillings, pieces.per_cast) + ", and a batch is of at least " +
+            sizes_in_words(fillings, pieces.per_cast) + ", and a batch is of at least " +
             std::to_string(limits.least * pieces.per_cast) + ": " + limits.least_because,
         what_can_be_sold(run, pieces, limits));
-  return batching;
+  return fillings;
 }
 
 std::vector<Around> around(const Run& run, const Pieces& pieces, const BatchLimits& limits) {

@@ -19,15 +19,11 @@ Pieces pieces_of(const Run& run, std::int64_t sell, std::int64_t per_cast);
 /// the smallest as large as can be. Within a filling the larger come first.
 std::vector<std::vector<std::int64_t>> dealt(const Pieces& pieces, std::int64_t most);
 
-/// How a run is made in batches.
-struct Batching {
-  std::vector<std::vector<std::int64_t>> fillings;  // casts of each batch
-  std::int64_t batches = 0;
-};
-
-/// UserError where the run would take more than a thousand batches, or where one of them is below
-/// the least: with the numbers of pieces next to it that can be made, found by dealing them.
-Batching batching_of(const Run& run, const Pieces& pieces, const BatchLimits& limits);
+/// The same within the run's limits. UserError where it would take more than a thousand batches, or
+/// where one of them is below the least: with the numbers of pieces next to it that can be made,
+/// found by dealing them.
+std::vector<std::vector<std::int64_t>> dealt_within(const Run& run, const Pieces& pieces,
+                                                    const BatchLimits& limits);
 
 /// What one piece fewer and one more does; and where it is not far, how many fewer save a filling.
 std::vector<Around> around(const Run& run, const Pieces& pieces, const BatchLimits& limits);
