@@ -14,98 +14,39 @@ struct PrintedSheet {
 
 using sandbox::Like;
 
-template <class Bytes>
-void pass(Bytes& bytes, Like<OpenLine> auto& its) {
-  bytes(its.look, its.points);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<ClosedLines> auto& its) {
-  bytes(its.look, its.lines);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<Rectangle> auto& its) {
+void pass(auto& bytes, Like<OpenLine> auto& its) { bytes(its.look, its.points); }
+void pass(auto& bytes, Like<ClosedLines> auto& its) { bytes(its.look, its.lines); }
+void pass(auto& bytes, Like<Rectangle> auto& its) {
   bytes(its.look, its.corner, its.width_mm, its.height_mm, its.inside);
 }
-template <class Bytes>
-void pass(Bytes& bytes, Like<Circle> auto& its) {
-  bytes(its.look, its.middle, its.radius_mm);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<Lettering> auto& its) {
+void pass(auto& bytes, Like<Circle> auto& its) { bytes(its.look, its.middle, its.radius_mm); }
+void pass(auto& bytes, Like<Lettering> auto& its) {
   bytes(its.size_mm, its.anchor, its.bold, its.upward);
 }
-template <class Bytes>
-void pass(Bytes& bytes, Like<DrawnWords> auto& its) {
-  bytes(its.at, its.text, its.lettering);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<Drawing> auto& its) {
+void pass(auto& bytes, Like<DrawnWords> auto& its) { bytes(its.at, its.text, its.lettering); }
+void pass(auto& bytes, Like<Drawing> auto& its) {
   bytes(its.prefix, its.title, its.width_mm, its.height_mm, its.marks);
 }
 
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetPage> auto& its) {
-  bytes(its.title, its.subtitle);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetHeading> auto& its) {
-  bytes(its.text, its.aside);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetStep> auto& its) {
-  bytes(its.text);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetWords> auto& its) {
-  bytes(its.text, its.is_order);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetWarning> auto& its) {
-  bytes(its.severity, its.text);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetFirstAid::Line> auto& its) {
-  bytes(its.what, its.to_do);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetFirstAid> auto& its) {
+void pass(auto& bytes, Like<SheetPage> auto& its) { bytes(its.title, its.subtitle); }
+void pass(auto& bytes, Like<SheetHeading> auto& its) { bytes(its.text, its.aside); }
+void pass(auto& bytes, Like<SheetStep> auto& its) { bytes(its.text); }
+void pass(auto& bytes, Like<SheetWords> auto& its) { bytes(its.text, its.is_order); }
+void pass(auto& bytes, Like<SheetWarning> auto& its) { bytes(its.severity, its.text); }
+void pass(auto& bytes, Like<SheetFirstAid::Line> auto& its) { bytes(its.what, its.to_do); }
+void pass(auto& bytes, Like<SheetFirstAid> auto& its) {
   bytes(its.title, its.lines, its.numbers, its.source);
 }
-template <class Bytes>
-void pass(Bytes& bytes, Like<WeighRow> auto& its) {
+void pass(auto& bytes, Like<WeighRow> auto& its) {
   bytes(its.name, its.note, its.weight, its.beside, its.running, its.has_lot);
 }
-template <class Bytes>
-void pass(Bytes& bytes, Like<WeighList> auto& its) {
-  bytes(its.rows);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetCounts> auto& its) {
-  bytes(its.label, its.count);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetGrid> auto& its) {
-  bytes(its.rows, its.marked);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetBlank> auto& its) {
-  bytes(its.what, its.unit, its.planned);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetBlanks> auto& its) {
-  bytes(its.blanks);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<SheetDrawing> auto& its) {
-  bytes(its.drawing);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<Sheet> auto& its) {
-  bytes(its.title, its.subtitle, its.blocks);
-}
-template <class Bytes>
-void pass(Bytes& bytes, Like<PrintedSheet> auto& its) {
-  bytes(its.sheet, its.paper);
-}
+void pass(auto& bytes, Like<WeighList> auto& its) { bytes(its.rows); }
+void pass(auto& bytes, Like<SheetCounts> auto& its) { bytes(its.label, its.count); }
+void pass(auto& bytes, Like<SheetGrid> auto& its) { bytes(its.rows, its.marked); }
+void pass(auto& bytes, Like<SheetBlank> auto& its) { bytes(its.what, its.unit, its.planned); }
+void pass(auto& bytes, Like<SheetBlanks> auto& its) { bytes(its.blanks); }
+void pass(auto& bytes, Like<SheetDrawing> auto& its) { bytes(its.drawing); }
+void pass(auto& bytes, Like<Sheet> auto& its) { bytes(its.title, its.subtitle, its.blocks); }
+void pass(auto& bytes, Like<PrintedSheet> auto& its) { bytes(its.sheet, its.paper); }
 
 }  // namespace brimwright::reports
