@@ -15,6 +15,18 @@ bool are_alike(const Hollow& a, const Hollow& b) {
   return std::abs(volume - 1) <= alike && std::abs(depth - 1) <= alike;
 }
 
+/// The member of middle volume; of those equal to it but for the rounding of sums, the one that
+/// stands first, so that no last bit of a volume decides which is shown.
+std::size_t typical_of(const std::vector<std::size_t>& by_volume,
+                       const std::vector<Hollow>& hollows) {
+  constexpr double rounding = 1e-6;  // of thousands of facets' prisms; nobody fills so exactly
+  const Volume middle = hollows[by_volume[by_volume.size() / 2]].curve.brimful();
+  std::size_t first = by_volume[by_volume.size() / 2];
+  for (const std::size_t i : by_volume)
+    if (std::abs(hollows[i].curve.brimful() / middle - 1) <= rounding) first = std::min(first, i);
+  return first;
+}
+
 Volume held(const HollowGroup& group) {
   return static_cast<double>(group.members.size()) * group.most;
 }
@@ -41,7 +53,7 @@ std::vector<HollowGroup> groups_of(const std::vector<Hollow>& hollows) {
     }
   }
   for (auto& group : groups) {
-    group.typical = group.members[group.members.size() / 2];  // still by volume
+    group.typical = typical_of(group.members, hollows);  // while they are still by volume
     std::sort(group.members.begin(), group.members.end());
   }
   std::stable_sort(groups.begin(), groups.end(),

@@ -13,7 +13,7 @@ namespace brimwright::moulds {
 /// depth.
 struct HollowGroup {
   std::vector<std::size_t> members;  // ascending
-  std::size_t typical;               // the member of middle volume
+  std::size_t typical;               // of those as good as of middle volume, the first in order
   Volume least, most;                // brimful
   Share spread() const { return Share::of_one(most / least - 1); }
 };
