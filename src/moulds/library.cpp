@@ -78,12 +78,13 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
                     .field = where.field,
                     .asks = "",
                     .problem = quoted + " is there, as " + outside->string() +
-                               ", but outside the folders that may be read: " + listed(roots),
+                               ", but not in any folder brimwright may read: " + listed(roots),
                     .remedy = "copy it beside this file, or allow its folder with " +
                               Answer{"library", outside->parent_path().string()}});
-  throw UserError(where, "there is no file " + quoted + "; looked in " + listed(roots),
-                  std::string("check the name, which counts from this file's own folder") +
-                      (leaves ? "; as it is, it leads out of the folders that may be read" : ""));
+  throw UserError(
+      where, "there is no file " + quoted + "; looked in " + listed(roots),
+      std::string("check the name, which counts from this file's own folder") +
+          (leaves ? "; as it is, it leads out of the folders that brimwright may read" : ""));
 }
 
 }  // namespace brimwright::moulds

@@ -61,7 +61,7 @@ TEST_CASE("a catalogue mould reaches the mesh beside its folder", "[moulds][libr
 
 TEST_CASE("a name that leads out of the folders is refused", "[moulds][library]") {
   const World world;
-  const std::string outside = "but outside the folders that may be read";
+  const std::string outside = "but not in any folder brimwright may read: ";
   CHECK_THAT(world.complaint("../private/diary.txt", world.run),
              Catch::Matchers::Contains(outside));
   CHECK_THAT(world.complaint("moulds/../../private/diary.txt", world.run),
