@@ -13,7 +13,7 @@ room(units
         working wording written_number)
 
 room(sandbox
-  DOORS helper_program job_bytes limited_work)
+  DOORS child_start helper_program job_bytes limited_work)
 
 room(schemas
   USES units
@@ -83,7 +83,7 @@ room(desk
   USES units schemas moulds service
   DOORS answers desk reception request workspace)
 room(web
-  USES units moulds service desk
+  USES units sandbox moulds service desk
   DOORS web)
 room(cli
   USES units moulds service web)

@@ -1,11 +1,10 @@
 #include "sandbox/helper_process.h"
 
+#include "sandbox/child_start.h"
 #include "sandbox/helper_calls.h"
 
-#include <fcntl.h>
 #include <poll.h>
 #include <signal.h>
-#include <spawn.h>
 #include <sys/socket.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -14,7 +13,6 @@
 #include <array>
 #include <cerrno>
 #include <numeric>
-#include <stdexcept>
 #include <utility>
 #include <vector>
 
@@ -24,109 +22,18 @@ namespace {
 using Clock = std::chrono::steady_clock;
 using Pieces = std::initializer_list<std::string_view>;
 
-[[noreturn]] void refuse() { throw std::runtime_error("no helper program could be started"); }
-
-/// A descriptor that no other child gets, closed at the end.
-class Descriptor {
- public:
-  Descriptor() = default;
-  explicit Descriptor(int number) : number_(number) {}
-  Descriptor(Descriptor&& other) noexcept : number_(std::exchange(other.number_, -1)) {}
-  Descriptor& operator=(Descriptor&& other) noexcept {
-    std::swap(number_, other.number_);
-    return *this;
-  }
-  ~Descriptor() { close(); }
-
-  int number() const { return number_; }
-  bool is_open() const { return number_ >= 0; }
-  void close() {
-    if (number_ >= 0) ::close(number_);
-    number_ = -1;
-  }
-
- private:
-  int number_ = -1;
-};
-
-/// Two ends, ours and theirs. Both lie above the helper's own numbers, so that putting one in its
-/// place there never overwrites the other.
-struct Ends {
-  Descriptor ours, theirs;
-};
-
-Ends socket_ends() {
-  std::array<int, 2> both{};
-  if (::socketpair(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0, both.data()) != 0) refuse();
-  const Descriptor first(both[0]), second(both[1]);
-  Ends ends{Descriptor(::fcntl(both[0], F_DUPFD_CLOEXEC, work_output + 1)),
-            Descriptor(::fcntl(both[1], F_DUPFD_CLOEXEC, work_output + 1))};
-  if (!ends.ours.is_open() || !ends.theirs.is_open()) refuse();
-  ::fcntl(ends.ours.number(), F_SETFL, O_NONBLOCK);
-  return ends;
-}
+constexpr auto refusal = "no helper program could be started";
 
 /// Ours, and large pages for large memory: Assimp makes and clears 16 MiB for the smallest OBJ,
 /// which took 10 ms in small ones.
-std::vector<std::string> environment() {
+std::vector<std::string> with_large_pages() {
   const std::string malloc_settings = "GLIBC_TUNABLES=";
-  std::vector<std::string> settings;
-  for (char** setting = environ; *setting != nullptr; ++setting)
-    if (!std::string_view(*setting).starts_with(malloc_settings)) settings.emplace_back(*setting);
+  std::vector<std::string> settings = environment();
+  std::erase_if(settings,
+                [&](const auto& setting) { return setting.starts_with(malloc_settings); });
   settings.push_back(malloc_settings + "glibc.malloc.hugetlb=1");
   return settings;
 }
-
-/// As the system takes words: their ends by zeros, the list's by a null pointer.
-std::vector<char*> pointers(std::vector<std::string>& words) {
-  std::vector<char*> pointers;
-  for (std::string& word : words) pointers.push_back(word.data());
-  pointers.push_back(nullptr);
-  return pointers;
-}
-
-/// What the helper is like as it begins: no signals blocked, handled or ignored, and nothing of
-/// ours but the two ends.
-class Beginning {
- public:
-  Beginning(int input, int output) {
-    ::posix_spawn_file_actions_init(&files_);
-    ::posix_spawnattr_init(&attributes_);
-    sigset_t all, none;
-    ::sigfillset(&all);
-    ::sigemptyset(&none);
-    ::posix_spawnattr_setsigdefault(&attributes_, &all);
-    ::posix_spawnattr_setsigmask(&attributes_, &none);
-    ::posix_spawnattr_setflags(&attributes_, POSIX_SPAWN_SETSIGDEF | POSIX_SPAWN_SETSIGMASK);
-    int error = 0;
-    const auto must = [&](int result) { error = error != 0 ? error : result; };
-    must(::posix_spawn_file_actions_adddup2(&files_, input, work_input));
-    for (const int printing : {STDOUT_FILENO, STDERR_FILENO})
-      must(::posix_spawn_file_actions_addopen(&files_, printing, "/dev/null", O_WRONLY, 0));
-    must(::posix_spawn_file_actions_adddup2(&files_, output, work_output));
-    must(::posix_spawn_file_actions_addclosefrom_np(&files_, work_output + 1));
-    if (error != 0) refuse();
-  }
-  ~Beginning() {
-    ::posix_spawn_file_actions_destroy(&files_);
-    ::posix_spawnattr_destroy(&attributes_);
-  }
-  Beginning(const Beginning&) = delete;
-  Beginning& operator=(const Beginning&) = delete;
-
-  pid_t start(std::vector<std::string> words) const {
-    std::vector<std::string> settings = environment();
-    const std::vector<char*> given = pointers(words), around = pointers(settings);
-    pid_t process = -1;
-    if (::posix_spawn(&process, given[0], &files_, &attributes_, given.data(), around.data()) != 0)
-      refuse();
-    return process;
-  }
-
- private:
-  posix_spawn_file_actions_t files_;
-  posix_spawnattr_t attributes_;
-};
 
 std::size_t size_of(Pieces bytes) {
   return std::accumulate(
@@ -220,13 +127,19 @@ WorkEnd end_told_by(int status) {
 
 WorkReport worked_by(const std::string& path, std::string_view job, Pieces bytes,
                      const WorkLimits& limits) {
-  Ends input = socket_ends(), output = socket_ends();
+  Ends input = socket_ends(work_output, refusal), output = socket_ends(work_output, refusal);
   const Clock::time_point deadline = Clock::now() + limits.time;
-  const pid_t helper =
-      Beginning(input.theirs.number(), output.theirs.number())
-          .start({path, std::string(job), std::to_string(size_of(bytes)),
-                  std::to_string(limits.memory_bytes), std::to_string(limits.time.count()),
-                  std::to_string(::getpid())});
+  const pid_t helper = ChildStart()
+                           .give(input.theirs.number(), work_input)
+                           .give_nothing(STDOUT_FILENO)
+                           .give_nothing(STDERR_FILENO)
+                           .give(output.theirs.number(), work_output)
+                           .no_more_than(work_output)
+                           .start(path,
+                                  {path, std::string(job), std::to_string(size_of(bytes)),
+                                   std::to_string(limits.memory_bytes),
+                                   std::to_string(limits.time.count()), std::to_string(::getpid())},
+                                  with_large_pages(), refusal);
   input.theirs.close();
   output.theirs.close();
   Exchange exchange(std::move(input.ours), std::move(output.ours), bytes, limits.memory_bytes);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "sandbox/child_start.h"
+
 #include <sys/types.h>
 
 #include <cstdint>
@@ -21,7 +23,7 @@ class WorkerProcess {
   WorkerProcess(const WorkerProcess&) = delete;
   WorkerProcess& operator=(const WorkerProcess&) = delete;
 
-  int socket() const { return socket_; }  ///< never blocks
+  int socket() const { return socket_.number(); }  ///< never blocks
 
   struct End {
     int status;  // as of waitpid
@@ -33,7 +35,7 @@ class WorkerProcess {
 
  private:
   pid_t process_ = -1;
-  int socket_ = -1, note_ = -1;
+  sandbox::Descriptor socket_, note_;
 };
 
 /// "signal 11, Segmentation fault" or "exit status 3".
