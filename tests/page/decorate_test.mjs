@@ -122,10 +122,7 @@ await run({
         ]);
         assert.equal(plan.decorations[0].casts, 27); // 12 bars x 2 x 1.1 = 26.4, rounded up
         assert.equal(await figure(page, "Melt of clear base"), plan.decorations[0].make_g);
-        assert.match(
-          await page.locator(".lane.decorate .order").innerText(),
-          /Cast 27 of Moon ahead, in 3 tray fills/,
-        ); // 12 in one
+        assert.match(await page.locator(".lane.decorate .order").innerText(), /Cast 27 of Moon ahead, in 3 tray fills/); // 12 in one
         await check_access(page, "a decoration planned");
       }),
 
