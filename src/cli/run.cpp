@@ -105,6 +105,14 @@ constexpr auto tidy_examples =
     "  brimwright tidy may.run.json\n"
     "  brimwright tidy *.json moulds/*.json\n";
 
+constexpr auto init_examples =
+    "The folder gets a studio.json for what is the same in every run, a mould, a formula and a\n"
+    "run. Nothing in them is guessed: each blank says what goes there and how to measure it.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright init soap\n"
+    "  brimwright plan soap/first.run.json\n";
+
 /// What the words on the command line come to.
 struct Words {
   service::GaugeRequest gauge;
@@ -112,9 +120,11 @@ struct Words {
   service::ListRequest list;
   service::SheetRequest sheet;
   service::TidyRequest tidy;
+  service::InitRequest init;
   OutputWords files;
   web::ServerSettings server;
   std::vector<std::string> library;
+  std::string studio;
   bool json = false, no_browser = false, is_worker = false;
 };
 
@@ -127,6 +137,13 @@ void add_library(CLI::App& command, Words& words) {
   command.add_option("--library", words.library, "a further folder files may be named from")
       ->type_name("FOLDER")
       ->allow_extra_args(false);
+}
+
+void add_studio(CLI::App& command, Words& words) {
+  command
+      .add_option("--studio", words.studio,
+                  "the studio's file, instead of studio.json beside the run")
+      ->type_name("FILE");
 }
 
 void add_text(CLI::App& command, const char* name, std::optional<std::string>& value,
@@ -249,6 +266,7 @@ CLI::App* add_plan(CLI::App& app, Words& words) {
       ->expected(0, 1)
       ->default_str("");
   add_library(*plan, words);
+  add_studio(*plan, words);
   add_common(*plan, words, plan_examples);
   return plan;
 }
@@ -265,6 +283,7 @@ CLI::App* add_sheet(CLI::App& app, Words& words) {
   add("--sell", wish.sell, "N", "saleable pieces wanted, instead of the file's number");
   add("--batch", wish.batch, "N", "the sheet of this batch alone; otherwise one for each size");
   add_library(*sheet, words);
+  add_studio(*sheet, words);
   sheet->footer(sheet_examples);
   return sheet;
 }
@@ -287,6 +306,7 @@ CLI::App* add_serve(CLI::App& app, Words& words) {
       ->check(CLI::Range(1, 65535));
   serve->add_flag("--no-browser", words.no_browser, "only print the address");
   add_library(*serve, words);
+  add_studio(*serve, words);
   serve->footer(serve_examples);
   return serve;
 }
@@ -295,8 +315,16 @@ CLI::App* add_tidy(CLI::App& app, Words& words) {
   CLI::App* tidy = app.add_subcommand("tidy", "rewrite files in today's version of their format");
   tidy->add_option("FILE", words.tidy.files, "a file to rewrite; repeatable")->required();
   add_library(*tidy, words);
+  add_studio(*tidy, words);
   tidy->footer(tidy_examples);
   return tidy;
+}
+
+CLI::App* add_init(CLI::App& app, Words& words) {
+  CLI::App* init = app.add_subcommand("init", "make a folder to begin in");
+  init->add_option("FOLDER", words.init.folder, "a new or empty folder")->required();
+  init->footer(init_examples);
+  return init;
 }
 
 /// Whatever stands in names and files, it is one line and no terminal obeys it.
@@ -317,7 +345,7 @@ int status_of(std::ostream& err, Work work) {
 }
 
 int served(Words& words, const std::string& shipped, std::ostream& out, std::ostream& err) {
-  words.server.library = {shipped, words.library};
+  words.server.library = {shipped, words.library, words.studio};
   words.server.port_said_at = option_terms().place("port");
   if (!words.is_worker) return web::serve(words.server, !words.no_browser, out, err);
   if (!web::be_worker())
@@ -343,7 +371,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
 /// Files first: what is printed tells of them.
 int answered(service::Request request, const Words& words, const std::string& shipped,
              std::ostream& out, std::ostream& err, const std::function<void(double)>& progress) {
-  const moulds::Library library{shipped, words.library};
+  const moulds::Library library{shipped, words.library, words.studio};
   const auto outputs = outputs_of(words.files);
   want(request, wanted(outputs));
   const auto reply =
@@ -371,6 +399,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   const CLI::App* sheet = add_sheet(app, words);
   add_list(app, words);
   const CLI::App* tidy = add_tidy(app, words);
+  const CLI::App* init = add_init(app, words);
   const CLI::App* serve = add_serve(app, words);
   // Started by serve for itself; nothing that anybody types, so no help shows it.
   const CLI::App* worker = app.add_subcommand(web::worker_word)->group("");
@@ -395,6 +424,7 @@ int run(const std::vector<std::string>& arguments, const std::string& shipped, s
   if (plan->parsed()) request.what = words.plan;
   if (sheet->parsed()) request.what = words.sheet;
   if (tidy->parsed()) request.what = words.tidy;
+  if (init->parsed()) request.what = words.init;
   return status_of(
       err, [&] { return answered(std::move(request), words, shipped, out, err, progress); });
 }

@@ -30,7 +30,8 @@ constexpr Kind kinds[] = {{"run", "runs"},
                           {"mould", "moulds"},
                           {"formula", "formulas"},
                           {"fats", "fats"},
-                          {"tips", "tips"}};
+                          {"tips", "tips"},
+                          {"studio", "studios"}};
 
 struct Found {
   std::vector<fs::path> files;

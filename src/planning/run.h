@@ -269,6 +269,12 @@ struct Purse {
       prices;  // by ingredient name: fat id, "NaOH", "water", additive name
 };
 
+/// What a run was completed with.
+struct FromStudio {
+  std::string file;                   // empty: there is no studio
+  std::vector<std::string> sections;  // as its file calls them
+};
+
 /// The making of N saleable pieces of one kind.
 struct Run {
   std::string file;
@@ -291,6 +297,7 @@ struct Run {
   std::optional<PotQuestion> lye_pot = {};
   Pots pots = {};
   BatchWish batch = {};
+  FromStudio from_studio = {};
   std::vector<Remark> remarks = {};  // of its reading
 
   /// Where the run says what today's `pointer` names ("/pour/line").

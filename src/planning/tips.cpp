@@ -52,6 +52,8 @@ geometry::Opening read_opening(const Fields& fields) {
   return read_outline(fields);
 }
 
+}  // namespace
+
 /// A hand that lays down less than half or more than double of the bead has another tip in it.
 HandFactor read_hand(const Fields& hand) {
   HandFactor result;
@@ -63,8 +65,6 @@ HandFactor read_hand(const Fields& hand) {
   hand.refuse_unknown();
   return result;
 }
-
-}  // namespace
 
 Tip read_tip(const Fields& fields) {
   Tip tip{.name = fields.name("name"), .opening = read_opening(fields)};

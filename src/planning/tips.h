@@ -33,6 +33,10 @@ const std::vector<Tip>& shipped_tips();
 /// hand that uses it. UserError for an opening that is none.
 Tip read_tip(const Fields& fields);
 
+/// What is known of a hand: its correction, and the trials it rests on. UserError for one that is
+/// far from 1.
+HandFactor read_hand(const Fields& hand);
+
 /// All tips of a file of them (schema brimwright.tips/2, or 1). UserError for a name given twice.
 std::vector<Tip> read_tips(const Fields& file);
 

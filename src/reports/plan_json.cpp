@@ -5,6 +5,7 @@
 #include "reports/lye_report.h"
 #include "reports/made_lye_report.h"
 #include "reports/plan_report.h"
+#include "reports/plan_words.h"
 #include "reports/weight_json.h"
 #include "units/rounding.h"
 
@@ -149,7 +150,7 @@ Json visible_json(const planning::VisibleTopping& visible) {
                {"moves", moves}};
   if (visible.hand_suggested)
     json["suggested_correction"] = {{"correction", to_decimals(visible.hand_suggested->factor, 3)},
-                              {"trials", visible.hand_suggested->trials}};
+                                    {"trials", visible.hand_suggested->trials}};
   return json;
 }
 
@@ -422,6 +423,10 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
                  {"batches", plan.pieces.batches},
                  {"to_stock", plan.pieces.to_stock}}},
                {"pour", pour_json(plan.pour, run)}};
+  if (!run.from_studio.sections.empty())
+    json["from_studio"] = {{"file", run.from_studio.file},
+                           {"sections", run.from_studio.sections},
+                           {"text", studio_words(run.from_studio)}};
   if (!made.empty()) json["made_lye"] = made_lye_json(made);
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run, plan.pieces.per_cast);
   json["batches"] = batches_json(run, plan);

@@ -236,6 +236,8 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
     moulds_line += ", " + trimmed(static_cast<double>(mould.unmould_after->count()) / 60, 1) +
                    " h each before unmoulding";
   text += wrapped(moulds_line, "", "  ");
+  if (!run.from_studio.sections.empty())
+    text += wrapped("From the studio: " + studio_words(run.from_studio) + ".", "", "  ");
   if (pieces.batches > 1) {
     std::string sizes;
     for (const auto& batch : plan.batches)

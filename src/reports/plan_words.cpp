@@ -2,6 +2,9 @@
 
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/shown_text.h"
+
+#include <map>
 
 namespace brimwright::reports {
 
@@ -19,6 +22,24 @@ std::string line(const std::string& text) { return wrapped(text, "  ", "    "); 
 
 std::string minutes(std::chrono::seconds time) {
   return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+}
+
+std::string studio_words(const planning::FromStudio& from) {
+  static const std::map<std::string, std::string, std::less<>> words = {
+      {"pots", "pot and lye jug"},
+      {"bag_holds", "piping bag"},
+      {"lye_spoon", "lye spoon"},
+      {"cups", "weigh-cup"},
+      {"own_tips", "tips"},
+      {"hand", "correction for your hand"},
+      {"moulds_owned", "moulds owned"},
+      {"label", "market of the label"}};
+  std::string text;
+  for (const std::string& section : from.sections) {
+    const auto word = words.find(section);
+    text += (text.empty() ? "" : ", ") + (word == words.end() ? section : word->second);
+  }
+  return text + " (" + on_one_line(from.file) + ")";
 }
 
 }  // namespace brimwright::reports

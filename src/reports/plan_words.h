@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/run.h"
 #include "units/quantity.h"
 
 #include <chrono>
@@ -16,5 +17,8 @@ std::string minutes(std::chrono::seconds time);  // "12.5 min"
 std::string title(const std::string& left, const std::string& right);
 /// A sentence below it, set in.
 std::string line(const std::string& text);
+
+/// "losses, scales (soap/studio.json)": what a run takes of its studio.
+std::string studio_words(const planning::FromStudio& from);
 
 }  // namespace brimwright::reports

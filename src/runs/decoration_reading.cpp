@@ -12,8 +12,8 @@ namespace {
 
 using namespace planning;
 
-InMould in_mould(const Fields& fields, const moulds::Library& library) {
-  InMould made{.mould = read_mould_named_in(fields, library),
+InMould in_mould(const Fields& fields, const moulds::Library& library, const Studio& studio) {
+  InMould made{.mould = read_mould_named_in(fields, library, studio),
                .fill = read_fill_level(fields, "fill")};
   if (fields.choice("cast_as", {"one cast", "two halves"}) == "two halves")
     made.form = CastForm::two_halves;
@@ -34,7 +34,8 @@ Drizzle drizzle(const Fields& fields) {
   return result;
 }
 
-std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::Library& library) {
+std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::Library& library,
+                                            const Studio& studio) {
   const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")};
   if (ways != 1)
     throw UserError(fields.place(),
@@ -43,7 +44,7 @@ std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::
                         "), \"rod\" or \"drizzle\"");
   if (fields.has("rod")) return rod(fields.object("rod"));
   if (fields.has("drizzle")) return drizzle(fields.object("drizzle"));
-  return in_mould(fields, library);
+  return in_mould(fields, library, studio);
 }
 
 Turned turned(const Fields& section) {
@@ -123,7 +124,8 @@ void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
 
 }  // namespace
 
-Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library) {
+Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library,
+                           const Studio& studio) {
   fields.may_hold({"name",     "material", "mould",     "moulds_owned", "fill",
                    "cast_as",  "rod",      "drizzle",   "per_piece",    "per_cast",
                    "density",  "spares",   "melt_loss", "left_in_jug",  "time_per_tray_fill",
@@ -133,7 +135,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
                     .material = fields.name("material"),
-                    .made = made_of(fields, library),
+                    .made = made_of(fields, library, studio),
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),

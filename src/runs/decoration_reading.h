@@ -2,6 +2,7 @@
 
 #include "moulds/library.h"
 #include "planning/run.h"
+#include "runs/studio_file.h"
 #include "units/fields.h"
 
 #include <cstddef>
@@ -10,7 +11,7 @@ namespace brimwright::runs {
 
 /// One entry of a run's section "perch"; `is_cut` says that a cast is cut into several pieces.
 planning::Decoration read_decoration(const Fields& fields, bool is_cut,
-                                     const moulds::Library& library);
+                                     const moulds::Library& library, const Studio& studio);
 
 /// Asks for the mass of the decoration at `index` of `run`, which was read from `fields`, where it
 /// is far from usual. UserError for a fill outside its mould.

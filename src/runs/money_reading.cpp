@@ -28,6 +28,10 @@ planning::Priced kind_of(const std::string& name, const planning::Run& run) {
   return is_fat ? planning::Priced::fat : planning::Priced::other;
 }
 
+Currency currency_of(const Fields& money) {
+  return currency(money.text("currency"), money.place("currency"));
+}
+
 planning::Price price_of(const Fields& fields, const Currency& currency) {
   planning::Price price{read_money(fields.text("paid"), currency, fields.place("paid")),
                         fields.positive_mass("for")};
@@ -36,19 +40,39 @@ planning::Price price_of(const Fields& fields, const Currency& currency) {
   return price;
 }
 
-}  // namespace
-
-planning::Purse read_purse(const Fields& money, const planning::Run& run) {
-  planning::Purse purse{currency(money.text("currency"), money.place("currency")), {}};
+/// Adds those of "prices" in `money` of which the purse has none yet; whether there were any.
+bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run& run) {
   const bool has_prices = !money.is_empty("prices");
   const auto prices = has_prices ? money.optional_object("prices") : std::nullopt;
+  bool has_added = false;
   for (const auto& name : prices ? prices->keys() : std::vector<std::string>()) {
-    if (is_unpriced(*prices, name)) continue;
+    if (purse.prices.contains(name) || is_unpriced(*prices, name)) continue;
     const Fields fields = prices->object(name);
     purse.prices[name] = price_of(fields, purse.currency);
     ask_for_price(fields, purse.prices[name], kind_of(name, run));
+    has_added = true;
   }
-  money.refuse_unknown();
+  return has_added;
+}
+
+}  // namespace
+
+std::optional<planning::Purse> read_purse(const Fields& fields, const planning::Run& run,
+                                          const Studio& studio) {
+  std::optional<planning::Purse> purse;
+  if (!fields.is_empty("money")) {
+    const Fields money = fields.object("money");
+    purse = {currency_of(money), {}};
+    add_prices(*purse, money, run);
+    money.refuse_unknown();
+  }
+  const auto& lent = studio.fields();
+  if (!lent || lent->is_empty("prices")) return purse;
+  // Prices in two currencies are not added up.
+  const Currency currency = currency_of(*lent);
+  if (purse && purse->currency.code != currency.code) return purse;
+  if (!purse) purse = {currency, {}};
+  if (add_prices(*purse, *lent, run)) studio.lend("prices");
   return purse;
 }
 

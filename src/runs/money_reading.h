@@ -1,12 +1,14 @@
 #pragma once
 
 #include "planning/run.h"
+#include "runs/studio_file.h"
 #include "units/fields.h"
 
 namespace brimwright::runs {
 
 /// A run's "money": its currency, and the prices that are filled in, by ingredient. `run` tells
 /// what each price is paid for. UserError for a price that is none, or far from usual.
-planning::Purse read_purse(const Fields& money, const planning::Run& run);
+std::optional<planning::Purse> read_purse(const Fields& run_fields, const planning::Run& run,
+                                          const Studio& studio);
 
 }  // namespace brimwright::runs

@@ -9,12 +9,15 @@
 
 namespace brimwright::runs {
 
-moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library) {
-  moulds::Mould mould =
-      moulds::read_mould(library.resolve(section.text("mould"), section.place("mould")), library);
+moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library,
+                                  const Studio& studio) {
+  const std::string file = library.resolve(section.text("mould"), section.place("mould"));
+  moulds::Mould mould = moulds::read_mould(file, library);
   constexpr std::int64_t most_moulds = 1000;  // beyond any studio
   if (section.has("moulds_owned"))
     mould.owned = static_cast<int>(section.whole_number("moulds_owned", 1, most_moulds));
+  else
+    mould.owned = studio.owned(file, library).value_or(mould.owned);
   return mould;
 }
 

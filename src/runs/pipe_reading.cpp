@@ -14,21 +14,32 @@ namespace {
 
 using namespace planning;
 
-WeighCup weigh_cup(const Fields& fields) {
-  const WeighCup cup{fields.positive_volume("holds"), fields.positive_mass("net")};
+/// What the cup of a reading holds: as the reading says, or as the studio knows its cups.
+Volume cup_volume(const Fields& reading, const Studio& studio) {
+  const auto name = reading.optional_name("cup");
+  if (name && reading.has("holds"))
+    throw UserError(reading.place("cup"), "stands beside \"holds\"",
+                    "keep one of the two: they both say what the cup holds");
+  if (!reading.has("holds"))
+    if (const auto volume = studio.cup(name, reading.place(name ? "cup" : "holds"))) return *volume;
+  return reading.positive_volume("holds");
+}
+
+WeighCup weigh_cup(const Fields& fields, const Studio& studio) {
+  const WeighCup cup{cup_volume(fields, studio), fields.positive_mass("net")};
   const double density = cup.density() / gram_per_millilitre;
   // No batter whips below 0.3 g/ml nor weighs over 3: a slip of ounces, tare or cup size.
   if (density < 0.3 || density > 3)
     throw UserError(
         fields.place(), "makes a density of " + trimmed(density, 3) + " g/ml",
         "a whipped batter lies between 0.3 and 1.1; check the cup's volume and the tare");
-  usual_bench().ask(fields, "holds", "weigh-cup", cup.holds);
+  if (fields.has("holds")) usual_bench().ask(fields, "holds", "weigh-cup", cup.holds);
   fields.refuse_unknown();
   return cup;
 }
 
-PipedTrials piped_trials(const Fields& fields) {
-  PipedTrials trials{{}, weigh_cup(fields.object("weigh_cup"))};
+PipedTrials piped_trials(const Fields& fields, const Studio& studio) {
+  PipedTrials trials{{}, weigh_cup(fields.object("weigh_cup"), studio)};
   const auto texts = fields.texts("weighed");
   const Place where = fields.place("weighed");
   for (const auto& text : texts) {
@@ -70,12 +81,16 @@ Tip tip_of(const Fields& beads, const moulds::Library& library) {
   if (beads.is_object("tip")) return read_tip(beads.object("tip"));
   const std::string name = beads.name("tip");
   if (!beads.has("own_tips")) return tip_called(name, shipped_tips(), beads.place("tip"));
-  const Fields file =
-      Fields::read(library.resolve(beads.text("own_tips"), beads.place("own_tips")));
-  return tip_called(name, read_tips(file), beads.place("tip"));
+  const Place own = beads.place("own_tips");
+  std::vector<Tip> tips = read_tips(Fields::read(library.resolve(beads.text("own_tips"), own)));
+  // The studio's tips are there besides those that ship; what a run names itself is in its stead.
+  if (own.file != beads.file())
+    tips.insert(tips.end(), shipped_tips().begin(), shipped_tips().end());
+  return tip_called(name, tips, beads.place("tip"));
 }
 
-Beads beads_of(const Fields& fields, const moulds::Library& library) {
+Beads beads_of(const Fields& fields, const moulds::Library& library, const Studio& studio) {
+  if (studio.fields()) fields.complete_from(*studio.fields(), {"own_tips"});
   Beads beads{
       .tip = tip_of(fields, library), .swell = fields.number("bead_to_opening"), .moves = {}};
   // Soft batter settles to less than the opening or swells to a little more; beyond this it is a
@@ -86,6 +101,7 @@ Beads beads_of(const Fields& fields, const moulds::Library& library) {
   for (const auto& move : fields.objects("moves")) beads.moves.push_back(read_move(move));
   if (beads.moves.empty())
     throw UserError(fields.place("moves"), "holds no move", "say what the tip does, step by step");
+  if (!beads.tip.hand) beads.tip.hand = studio.hand(beads.tip.name);
   geometry::check(beads.moves, beads.tip.opening, fields.place("moves"));
   fields.refuse_unknown();
   return beads;
@@ -137,9 +153,12 @@ PipeLosses losses_of(const Fields& fields) {
   return losses;
 }
 
-void read_size(Pipe& result, const Fields& pipe, const moulds::Library& library) {
-  if (const auto trials = pipe.optional_object("trials")) result.trials = piped_trials(*trials);
-  if (const auto beads = pipe.optional_object("beads")) result.beads = beads_of(*beads, library);
+void read_size(Pipe& result, const Fields& pipe, const moulds::Library& library,
+               const Studio& studio) {
+  if (const auto trials = pipe.optional_object("trials"))
+    result.trials = piped_trials(*trials, studio);
+  if (const auto beads = pipe.optional_object("beads"))
+    result.beads = beads_of(*beads, library, studio);
   if (const auto hull = pipe.optional_object("envelope")) result.envelope = envelope(*hull);
   if (!result.trials && !result.beads && !result.envelope)
     throw UserError(pipe.place(), "does not say how big a topping is",
@@ -189,17 +208,21 @@ geometry::Move read_move(const Fields& move) {
   return result;
 }
 
-Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library) {
+Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library,
+               const Studio& studio) {
+  if (studio.fields()) pipe.complete_from(*studio.fields(), {"bowl", "bag_holds", "lye_spoon"});
+  if (const auto temperatures = studio.section("temperatures"))
+    pipe.complete_from(*temperatures, "temperatures", "pipe");
   pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
                  "bag_holds", "bowl", "pace", "lye_spoon", "temperatures", "confirmed"});
   Pipe result{.formula = read_formula_named_in(pipe, library),
               .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
-              .whip = weigh_cup(pipe.object("whip")),
+              .whip = weigh_cup(pipe.object("whip"), studio),
               .whip_now = {},
               .bag_holds = {},
               .losses = losses_of(losses)};
-  read_size(result, pipe, library);
-  if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now);
+  read_size(result, pipe, library, studio);
+  if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now, studio);
   read_limits(result, pipe);
   if (const auto warmth = pipe.optional_object("temperatures"))
     result.warmth = chemistry::read_heat_question(*warmth);

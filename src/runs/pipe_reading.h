@@ -2,13 +2,15 @@
 
 #include "moulds/library.h"
 #include "planning/run.h"
+#include "runs/studio_file.h"
 #include "units/fields.h"
 
 namespace brimwright::runs {
 
 /// A run's sections "pipe" and, of its losses, "pipe". Opens the formula and, where it is named, a
 /// file of tips, both by the library's rules.
-planning::Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library);
+planning::Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& library,
+                         const Studio& studio);
 
 /// Asks for the size of one `topping`, which was read from `pipe`, and the time it takes, where
 /// they are far from usual for a piece. Not for a loaf, whose topping may be any size.

@@ -59,11 +59,14 @@ planning::Layer layer(const Fields& fields) {
 
 }  // namespace
 
-planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds::Library& library) {
+planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds::Library& library,
+                         const Studio& studio) {
+  if (const auto temperatures = studio.section("temperatures"))
+    pour.complete_from(*temperatures, "temperatures", "pour");
   pour.may_hold(
       {"mould", "moulds_owned", "formula", "line", "layers", "temperatures", "confirmed"});
   losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed"});
-  planning::Pour result{.mould = read_mould_named_in(pour, library),
+  planning::Pour result{.mould = read_mould_named_in(pour, library, studio),
                         .formula = read_formula_named_in(pour, library),
                         .line = read_fill_level(pour, "line"),
                         .layers = {},

@@ -14,12 +14,16 @@
 #include "runs/pipe_reading.h"
 #include "runs/pour_reading.h"
 #include "runs/scales_reading.h"
+#include "runs/studio_file.h"
 #include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/share_of.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string>
+#include <string_view>
 
 namespace brimwright::runs {
 namespace {
@@ -70,6 +74,36 @@ void ask_for_sizes(const Fields& fields, const Run& run) {
                  casts_at_least(run) * each * run.pipe->whip.density());
 }
 
+/// What is the same in every run is missing where there is no studio to take it from.
+void ask_for_what_a_studio_has(const Fields& run) {
+  const auto ask = [&](std::string_view key, const std::string& lines) {
+    if (run.has(key)) return;
+    throw UserError(run.place(key), "is missing, and no studio.json beside the run has it",
+                    "brimwright init FOLDER makes one; or add here, with your own figures for each "
+                    "question mark, " +
+                        lines);
+  };
+  ask("losses",
+      R"("losses": { "pour": { "overpour": "?", "pot": "?", "jugs": "?", "test_piece": "?" })" +
+          std::string(run.has("pipe") ? R"(, "pipe": { "bag": "?", "bowl_and_whisk": "?" })" : "") +
+          " }");
+  const std::string step = run.spelling().quoted("/scales/large/step") + R"(: "?", )" +
+                           run.spelling().quoted("/scales/large/most") + R"(: "?")";
+  ask("scales", R"("scales": { "large": { )" + step + R"( }, "fine": { )" + step + " } }");
+}
+
+/// What of the studio the run was completed with, each section once, in the studio's order.
+planning::FromStudio taken_from(const Studio& studio, const Fields& run) {
+  if (!studio.fields()) return {};
+  std::set<std::string> taken = studio.lent();
+  for (const std::string& pointer : run.taken())
+    taken.insert(pointer.substr(1, pointer.find('/', 1) - 1));
+  planning::FromStudio from{.file = studio.fields()->file(), .sections = {}};
+  for (const std::string_view section : studio_sections)
+    if (taken.contains(std::string(section))) from.sections.emplace_back(section);
+  return from;
+}
+
 /// Which run it is, when and for whom it is made: from version 2 on.
 void read_what_it_is_for(Run& run, const Fields& fields) {
   if (fields.spelling().is_earlier()) return;
@@ -89,13 +123,17 @@ Run read_run(const Fields& fields, const moulds::Library& library,
                    "lye_pot", "decorations", "dust",    "cut",      "losses", "scales",
                    "money",   "label",       "bottles", "pots",     "batch",  "confirmed"});
   fields.optional_text("$schema");
+  const Studio studio = studio_for(fields.file(), library);
+  if (studio.fields())
+    fields.complete_from(*studio.fields(), {"scales", "losses", "spoilage", "pots"});
+  ask_for_what_a_studio_has(fields);
   const Fields losses = fields.object("losses");
   Run run{.file = fields.file(),
           .spelling = fields.spelling(),
           .name = fields.name("name"),
           .sell = sell ? *sell : pieces_to_sell(fields),
           .spoilage = fields.share("spoilage", Share{}, 90 * percent),
-          .pour = read_pour(fields.object("pour"), losses.object("pour"), library),
+          .pour = read_pour(fields.object("pour"), losses.object("pour"), library, studio),
           .pipe = {},
           .decorations = {},
           .cut = {},
@@ -107,12 +145,13 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   fields.optional_text("note");
   read_what_it_is_for(run, fields);
   if (const auto pipe = fields.optional_object("pipe"))
-    run.pipe = read_pipe(*pipe, losses.object("pipe"), library);
+    run.pipe = read_pipe(*pipe, losses.object("pipe"), library, studio);
   if (const auto cut = fields.optional_object("cut")) run.cut = read_cut(*cut);
   for (const auto& decoration : fields.objects("decorations"))
-    run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library));
+    run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library, studio));
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
-  if (!fields.is_empty("money")) run.money = read_purse(fields.object("money"), run);
+  run.money = read_purse(fields, run, studio);
+  if (studio.fields() && fields.has("label")) fields.complete_from(*studio.fields(), {"label"});
   run.label = read_label_order(fields);
   run.bottles = read_bottles(fields);
   run.lye_pot = read_lye_pot(fields);
@@ -121,6 +160,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   losses.refuse_unknown();
   fields.refuse_unknown();
   ask_for_sizes(fields, run);
+  run.from_studio = taken_from(studio, fields);
   run.remarks = fields.said();
   return run;
 }

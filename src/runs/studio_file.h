@@ -5,19 +5,26 @@
 #include "planning/tips.h"
 #include "units/fields.h"
 
+#include <array>
 #include <optional>
+#include <set>
 #include <string>
-#include <vector>
+#include <string_view>
 
 namespace brimwright::runs {
 
-/// What is the same in every run of a studio (schema brimwright.studio/1), of which a run takes what
-/// it does not say itself. Without a file there is nothing in it.
+/// What a studio may say, in the order in which it is told what a run takes of it.
+inline constexpr std::array<std::string_view, 14> studio_sections = {
+    "scales",    "losses", "spoilage", "temperatures", "pots",         "bowl",   "bag_holds",
+    "lye_spoon", "cups",   "own_tips", "hand",         "moulds_owned", "prices", "label"};
+
+/// What is the same in every run of a studio (schema brimwright.studio/1), of which a run takes
+/// what it does not say itself. Without a file there is nothing in it.
 class Studio {
  public:
   Studio() = default;
-  /// UserError for a key that no studio has. What stands in its sections is read, and complained of,
-  /// by whoever takes it.
+  /// UserError for a key that no studio has. What stands in its sections is read, and complained
+  /// of, by whoever takes it.
   explicit Studio(const Fields& fields);
 
   /// The studio's document; nothing where there is no file.
@@ -33,8 +40,14 @@ class Studio {
   /// The correction for her hand with the tip of that name.
   std::optional<planning::HandFactor> hand(const std::string& tip) const;
 
+  /// Keeps that a section was taken by other ways than Fields::complete_from.
+  void lend(std::string_view section) const { lent_.emplace(section); }
+  /// The sections that were.
+  const std::set<std::string>& lent() const { return lent_; }
+
  private:
   std::optional<Fields> fields_;
+  mutable std::set<std::string> lent_;
 };
 
 /// The studio of a run in `file`: the one that was named to the program, or else the file

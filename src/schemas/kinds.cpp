@@ -70,6 +70,7 @@ constexpr Schema formula_schema{"brimwright.formula", 2, formula_keys};
 constexpr Schema mould_schema{"brimwright.mould", 2, mould_keys};
 constexpr Schema tips_schema{"brimwright.tips", 2, tip_keys};
 constexpr Schema fats_schema{"brimwright.fats", 1};
+constexpr Schema studio_schema{"brimwright.studio", 1};
 
 }  // namespace
 
@@ -78,10 +79,11 @@ const Schema& formula() { return formula_schema; }
 const Schema& mould() { return mould_schema; }
 const Schema& tips() { return tips_schema; }
 const Schema& fats() { return fats_schema; }
+const Schema& studio() { return studio_schema; }
 
 const Schema* kind_called(std::string_view version) {
   for (const Schema* kind :
-       {&run_schema, &formula_schema, &mould_schema, &tips_schema, &fats_schema})
+       {&run_schema, &formula_schema, &mould_schema, &tips_schema, &fats_schema, &studio_schema})
     if (version == kind->today() || (kind->version > 1 && version == kind->previous())) return kind;
   return nullptr;
 }

@@ -14,6 +14,7 @@ const Schema& formula();
 const Schema& mould();
 const Schema& tips();
 const Schema& fats();
+const Schema& studio();
 
 /// The kind whose today's or previous version is called `version` ("brimwright.run/1"); none for
 /// any other text.

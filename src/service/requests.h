@@ -95,13 +95,18 @@ struct TidyRequest {
   std::vector<std::string> files;
 };
 
+/// Make a folder to begin in.
+struct InitRequest {
+  std::string folder;
+};
+
 enum class Form { text, json };
 
 /// Complaints and advice are worded in `terms`, those of whoever asks: a member is called as it is
 /// here, with hyphens ("fit-mass"; a depth is "depth", a file of a gauge "picture", "glb" or "stl",
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
-  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, TidyRequest> what;
+  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, TidyRequest, InitRequest> what;
   Form form = Form::text;
   UserTerms terms = plain_terms();
 };

@@ -16,6 +16,7 @@
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/run_file.h"
+#include "service/begin.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/inspect.h"
@@ -302,6 +303,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return planned(*plan, request, library, callbacks);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
     return bench_sheet_for(*sheet, request.terms, library, callbacks);
+  if (const auto* init = std::get_if<InitRequest>(&request.what))
+    return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
     return tidied_up(*tidy, request.terms, library);
   return {.document = listed(std::get<ListRequest>(request.what), request, library)};

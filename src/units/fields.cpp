@@ -14,6 +14,7 @@
 #include <cstddef>
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <set>
 #include <sstream>
 #include <utility>
@@ -31,6 +32,13 @@ struct Fields::Node {
     std::string file;
     std::vector<Remark> said = {};
     Spelling spelling = {};
+    std::set<std::string> taken = {};  // from other documents, as pointers there
+    bool has_none_unknown = false;     // its keys were looked at once and for all
+  };
+  /// Of another document, for what this object lacks.
+  struct Substitute {
+    std::shared_ptr<const Node> node;
+    std::map<std::string, std::string, std::less<>> keys;  // here and there; empty: all by one name
   };
 
   Node(std::shared_ptr<Document> its_document, const Json& its_object, std::string its_pointer,
@@ -48,6 +56,7 @@ struct Fields::Node {
   std::vector<const Member*> by_name;  // the library would look through all members for each
   mutable std::set<std::string, std::less<>> asked;
   mutable std::set<std::string, std::less<>> may_hold;  // empty: not told
+  mutable std::vector<Substitute> substitutes;
 };
 
 Fields::Node::Node(std::shared_ptr<Document> its_document, const Json& its_object,
@@ -90,18 +99,48 @@ std::string kind_of(const Json& value) {
   return value.is_array() ? "a list" : "an object";
 }
 
-const Json* found(const Fields::Node& node, std::string_view todays_key) {
-  const std::string_view key = node.spelt(todays_key);
-  node.asked.emplace(key);
+/// Where the value of a key stands: in the object itself, or in one that completes it.
+struct Held {
+  const Fields::Node* by;
+  std::string key;  // as it is spelt there
+  const Json* value = nullptr;
+
+  Place place() const { return {by->document->file, by->pointer + "/" + escaped(key)}; }
+};
+
+Held held(const Fields::Node& node, std::string_view todays_key) {
+  Held own{&node, std::string(node.spelt(todays_key))};
   const auto at = std::lower_bound(
-      node.by_name.begin(), node.by_name.end(), key,
+      node.by_name.begin(), node.by_name.end(), own.key,
       [](const Member* member, std::string_view name) { return member->first < name; });
-  return at == node.by_name.end() || (*at)->first != key ? nullptr : &(*at)->second;
+  if (at != node.by_name.end() && (*at)->first == own.key) {
+    own.value = &(*at)->second;
+    return own;
+  }
+  for (const auto& other : node.substitutes) {
+    const auto there = other.keys.find(todays_key);
+    if (!other.keys.empty() && there == other.keys.end()) continue;
+    const Held taken = held(*other.node, other.keys.empty() ? todays_key : there->second);
+    if (taken.value != nullptr) return taken;
+  }
+  return own;
 }
 
-Place place_in(const Fields::Node& node, std::string_view key) {
-  return {node.document->file, node.pointer + "/" + escaped(node.spelt(key))};
+/// The same, and marks the key as asked for.
+Held asked_for(const Fields::Node& node, std::string_view key) {
+  node.asked.emplace(node.spelt(key));
+  Held result = held(node, key);
+  if (result.by == &node) return result;
+  result.by->asked.emplace(result.key);
+  node.document->taken.insert(result.place().field);
+  return result;
 }
+
+const Json* found(const Fields::Node& node, std::string_view key) {
+  return asked_for(node, key).value;
+}
+
+Place place_in(const Fields::Node& node, std::string_view key) { return held(node, key).place(); }
 
 /// What `unknown` should have been: what the other version of the schema calls so, or the nearest
 /// of the names `known`.
@@ -139,8 +178,18 @@ std::string unknown_in_words(const Fields::Node& node, const std::vector<std::st
   return words;
 }
 
+/// What `init` leaves to be filled in says after its question mark what goes there.
+void refuse_blank(const Json& value, const Place& where) {
+  if (!value.is_string()) return;
+  const std::string text = plain(value.get_ref<const std::string&>());
+  if (!text.starts_with('?')) return;
+  const std::string what = plain(text.substr(1));
+  throw UserError(where, "is still to be filled in", what.empty() ? "write what goes here" : what);
+}
+
 const Json& needed(const Fields::Node& node, std::string_view key, const std::string& what) {
   const Json* value = found(node, key);
+  if (value != nullptr) refuse_blank(*value, place_in(node, key));
   if (value != nullptr) return *value;
   const auto unknown = unknown_beside(node, key);
   if (unknown.empty()) throw UserError(place_in(node, key), "is missing", "give " + what);
@@ -149,6 +198,7 @@ const Json& needed(const Fields::Node& node, std::string_view key, const std::st
 }
 
 std::string text_of(const Json& value, const Place& where, const std::string& what) {
+  refuse_blank(value, where);
   if (!value.is_string()) throw UserError(where, "is " + kind_of(value), "give " + what);
   auto text = value.get<std::string>();
   if (text.find_first_not_of(" \t") == std::string::npos)
@@ -222,6 +272,21 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
   return row[b.size()];
 }
 
+/// Gives the object `of`, which stands in `holder` under `key`, those that complete it there.
+void complete(const Fields::Node& of, const Fields::Node& holder, std::string_view key) {
+  for (const auto& other : holder.substitutes) {
+    const auto there = other.keys.find(key);
+    if (!other.keys.empty() && there == other.keys.end()) continue;
+    const Held inner = held(*other.node, other.keys.empty() ? key : there->second);
+    if (inner.value == nullptr || !inner.value->is_object()) continue;
+    inner.by->asked.emplace(inner.key);
+    of.substitutes.push_back(
+        {std::make_shared<Fields::Node>(inner.by->document, *inner.value, inner.place().field,
+                                        pattern_of(*inner.by, inner.key)),
+         {}});
+  }
+}
+
 }  // namespace
 
 Fields::Fields(std::shared_ptr<const Node> node) : node_(std::move(node)) {}
@@ -271,6 +336,20 @@ void Fields::of(const Schema& schema) const {
   node_->document->spelling = Spelling(schema, is_earlier);
 }
 
+void Fields::complete_from(const Fields& other,
+                           std::initializer_list<std::string_view> keys) const {
+  for (const std::string_view key : keys) complete_from(other, key, key);
+}
+
+void Fields::complete_from(const Fields& other, std::string_view here,
+                           std::string_view there) const {
+  node_->substitutes.push_back({other.node_, {{std::string(here), std::string(there)}}});
+}
+
+void Fields::have_none_unknown() const { node_->document->has_none_unknown = true; }
+
+const std::set<std::string>& Fields::taken() const { return node_->document->taken; }
+
 const Spelling& Fields::spelling() const { return node_->document->spelling; }
 
 std::string Fields::quoted(std::string_view key) const {
@@ -293,12 +372,14 @@ std::vector<std::string> Fields::keys() const {
 }
 
 std::optional<Fields> Fields::optional_object(std::string_view key) const {
-  const Json* value = found(*node_, key);
-  if (value == nullptr) return std::nullopt;
-  const Place where = place(key);
-  if (!value->is_object()) throw UserError(where, "is " + kind_of(*value), "give an object in { }");
-  return Fields(std::make_shared<Node>(node_->document, *value, where.field,
-                                       pattern_of(*node_, node_->spelt(key))));
+  const Held own = asked_for(*node_, key);
+  if (own.value == nullptr) return std::nullopt;
+  if (!own.value->is_object())
+    throw UserError(own.place(), "is " + kind_of(*own.value), "give an object in { }");
+  const auto object = std::make_shared<Node>(own.by->document, *own.value, own.place().field,
+                                             pattern_of(*own.by, own.key));
+  if (own.by == node_.get()) complete(*object, *node_, key);
+  return Fields(object);
 }
 
 Fields Fields::object(std::string_view key) const {
@@ -308,15 +389,15 @@ Fields Fields::object(std::string_view key) const {
 
 std::vector<Fields> Fields::objects(std::string_view key, std::size_t most) const {
   std::vector<Fields> elements;
-  const Json* value = found(*node_, key);
-  if (value == nullptr) return elements;
-  const Place where = place(key);
-  const std::string pattern = pattern_of(*node_, node_->spelt(key)) + "/*";
-  for (const Json& element : list_of(*value, where, most)) {
+  const Held list = asked_for(*node_, key);
+  if (list.value == nullptr) return elements;
+  const Place where = list.place();
+  const std::string pattern = pattern_of(*list.by, list.key) + "/*";
+  for (const Json& element : list_of(*list.value, where, most)) {
     const std::string pointer = where.field + "/" + std::to_string(elements.size());
     if (!element.is_object())
       throw UserError({where.file, pointer, "is " + kind_of(element), "give an object in { }"});
-    elements.emplace_back(std::make_shared<Node>(node_->document, element, pointer, pattern));
+    elements.emplace_back(std::make_shared<Node>(list.by->document, element, pointer, pattern));
   }
   return elements;
 }
@@ -448,8 +529,10 @@ bool Fields::confirms(std::string_view figure) const {
 }
 
 bool Fields::confirms_value_of(std::string_view key) const {
-  const Json* confirmed = confirmed_in(*node_);
-  const Json* value = found(*node_, key);
+  // What confirms a value stands beside it.
+  const Held holder = asked_for(*node_, key);
+  const Json* confirmed = confirmed_in(*holder.by);
+  const Json* value = holder.value;
   if (confirmed == nullptr || value == nullptr) return false;
   if (confirmed->is_boolean() || names(*confirmed, *value)) return true;
   throw UserError(place("confirmed"),
@@ -570,6 +653,7 @@ std::string Fields::uuid(std::string_view key) const {
 }
 
 void Fields::refuse_unknown() const {
+  if (node_->document->has_none_unknown) return;
   std::vector<std::string> unknown;  // in the file's order
   for (const Member& member : node_->object->get_ref<const Json::object_t&>())
     if (!node_->asked.contains(member.first)) unknown.push_back(member.first);

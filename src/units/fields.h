@@ -15,6 +15,7 @@
 #include <initializer_list>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -52,6 +53,16 @@ class Fields {
   const Spelling& spelling() const;
   /// `key` as this object spells it, in quotes: for complaints that name another key than theirs.
   std::string quoted(std::string_view key) const;
+
+  /// From now on the value of a key that this object lacks is `other`'s, under the same name or, in
+  /// `renamed`, as {here, there}; an object that both have is completed key by key. Complaints name
+  /// the file and place that the value is from.
+  void complete_from(const Fields& other, std::initializer_list<std::string_view> keys) const;
+  void complete_from(const Fields& other, std::string_view here, std::string_view there) const;
+  /// For a document all of whose keys were looked at: whoever reads a part of it refuses none.
+  void have_none_unknown() const;
+  /// Where what was asked for here and taken from another document stands there, as pointers.
+  const std::set<std::string>& taken() const;
 
   bool has(std::string_view key) const;
   /// All keys in the file's order, each marked as known: for maps whose keys are names. At most

@@ -71,6 +71,9 @@ export async function open_run(name: string): Promise<void> {
   keep_looking();
 }
 
+/** New runs stand in the folder that is served, where its studio's file has one name. */
+const has_studio = (): boolean => (state.files?.studios ?? []).some((one) => one.file === "studio.json");
+
 interface NewRun {
   name: string;
   mould: string;
@@ -79,7 +82,10 @@ interface NewRun {
   deep_mm: number;
 }
 
-/** Losses and scales are those of the run that lay open: they belong to the studio more than to a mould. */
+/**
+ * What is the same in every run is left to the studio, where there is one; else it is taken over from the run that lay
+ * open, but for the invented prices of an example.
+ */
 export async function make_run(wanted: NewRun): Promise<void> {
   const before = state.run.now;
   const losses = (before.losses ?? {}) as Document;
@@ -87,14 +93,16 @@ export async function make_run(wanted: NewRun): Promise<void> {
     schema: "brimwright.run/2",
     id: crypto.randomUUID(),
     name: wanted.name,
-    note: `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`,
     sell: wanted.cavities,
-    spoilage: before.spoilage ?? "0 %",
     pour: { mould: wanted.mould, formula: wanted.formula, line: { below_brim: wanted.deep_mm > 15 ? "5 mm" : "0 mm" } },
-    losses: { pour: losses.pour ?? {} },
-    scales: before.scales ?? {},
   };
-  if (before.money) run.money = before.money;
+  if (!has_studio()) {
+    run.note = `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`;
+    run.spoilage = before.spoilage ?? "0 %";
+    run.losses = { pour: losses.pour ?? {} };
+    run.scales = before.scales ?? {};
+    if (before.money && !state.run.shipped) run.money = before.money;
+  }
   const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
   await open_run(file);
 }

@@ -20,7 +20,7 @@ export function trial(formula: string): { file: string; run: Document } {
       schema: "brimwright.run/2",
       name: String(run.name ?? ""),
       sell: run.sell ?? "",
-      spoilage: run.spoilage ?? "",
+      ...(run.spoilage === undefined ? {} : { spoilage: run.spoilage }),
       pour: { mould, ...moulds, formula, line: pour?.line ?? {} },
       losses: { pour: losses?.pour ?? {} },
       scales: run.scales ?? {},

@@ -1060,6 +1060,7 @@ export interface Plan {
    */
   source: string;
   pieces: Pieces;
+  from_studio?: FromStudio;
   pour: Pour;
   /**
    * Where the request tells of lye already weighed.
@@ -1135,6 +1136,25 @@ export interface Pieces {
    * Beyond sell and spoilage.
    */
   to_stock: number;
+}
+/**
+ * Where the run left something to its studio.
+ */
+export interface FromStudio {
+  /**
+   * The studio's.
+   */
+  file: string;
+  /**
+   * What was taken, as the studio's file calls it.
+   *
+   * @minItems 1
+   */
+  sections: string[];
+  /**
+   * The same in words.
+   */
+  text: string;
 }
 /**
  * The masses of one batter. in_pieces_g + lost_g = make_g.

@@ -103,6 +103,7 @@ export interface Files {
   moulds: Listed[];
   formulas: Listed[];
   meshes: Listed[];
+  studios: Listed[];
   cut?: { folder: string; looked_at: number }[]; // folders with more in them than is looked at
 }
 

@@ -232,6 +232,7 @@ function order(plan: Plan): TemplateResult {
     <div>
       <h1 id="run-title">${plan.run}</h1>
       ${typeof state.run.now.note === "string" ? html`<p class="aside">${state.run.now.note}</p>` : nothing}
+      ${plan.from_studio ? html`<p class="aside">From the studio: ${plan.from_studio.text}.</p>` : nothing}
     </div>
     <div class="row">
       ${field({ label: "Pieces to sell", at: "/sell", count: true, short: true })}

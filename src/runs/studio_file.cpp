@@ -1,0 +1,127 @@
+#include "runs/studio_file.h"
+
+#include "schemas/kinds.h"
+#include "units/reading.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <initializer_list>
+
+namespace brimwright::runs {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::int64_t most_moulds = 1000;  // beyond any studio
+
+/// Complains of a key of `section` that is none of `keys`.
+void know(const std::optional<Fields>& section, std::initializer_list<std::string_view> keys) {
+  if (!section) return;
+  for (const std::string_view key : keys) section->has(key);
+  section->refuse_unknown();
+}
+
+void know_all(const Fields& studio) {
+  studio.optional_text("$schema");
+  studio.optional_name("name");
+  studio.optional_text("note");
+  for (const std::string_view section : studio_sections) studio.has(section);
+  know(studio, {"currency"});
+  if (const auto scales = studio.optional_object("scales")) {
+    know(scales, {"large", "fine", "confirmed"});
+    for (const auto* scale : {"large", "fine"})
+      know(scales->optional_object(scale), {"step", "most", "confirmed"});
+  }
+  if (const auto losses = studio.optional_object("losses")) {
+    know(losses, {"pour", "pipe"});
+    know(losses->optional_object("pour"), {"overpour", "pot", "jugs", "test_piece", "confirmed"});
+    know(losses->optional_object("pipe"),
+         {"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed"});
+  }
+  know(studio.optional_object("pots"), {"holds", "lye_jug", "confirmed"});
+  know(studio.optional_object("bowl"), {"holds", "whisk_needs", "confirmed"});
+  know(studio.optional_object("lye_spoon"), {"holds", "time_between", "confirmed"});
+  if (const auto temperatures = studio.optional_object("temperatures")) {
+    know(temperatures, {"pour", "pipe"});
+    for (const auto* batter : {"pour", "pipe"})
+      know(temperatures->optional_object(batter),
+           {"room_at", "water_at", "ice_share", "lye_used_at", "fats_at", "batter_below",
+            "cooled_in"});
+  }
+  know(studio.optional_object("label"), {"market"});
+}
+
+/// The file that a mould's name means, as it is known everywhere; empty where it is none.
+std::string file_of(const std::string& name, const Place& where, const moulds::Library& library) {
+  try {
+    return library.resolve(name, where);
+  } catch (const UserError&) {
+    return {};  // a mould that is not there any more is no reason to refuse a run of another
+  }
+}
+
+}  // namespace
+
+Studio::Studio(const Fields& fields) : fields_(fields) {
+  fields.of(schemas::studio());
+  know_all(fields);
+  fields.have_none_unknown();
+}
+
+std::optional<Fields> Studio::section(std::string_view key) const {
+  return fields_ ? fields_->optional_object(key) : std::nullopt;
+}
+
+std::optional<Volume> Studio::cup(const std::optional<std::string>& name,
+                                  const Place& where) const {
+  const auto cups = section("cups");
+  const auto names = cups ? cups->keys() : std::vector<std::string>();
+  if (!name && names.empty()) return std::nullopt;
+  if (!names.empty()) lend("cups");
+  if (!name && names.size() == 1) return cups->positive_volume(names.front());
+  std::string listed;
+  for (const auto& one : names) listed += (listed.empty() ? "\"" : ", \"") + one + "\"";
+  if (!name)
+    throw UserError(where, "is missing, and the studio has several cups",
+                    "say with \"cup\" which was weighed: " + listed);
+  if (std::find(names.begin(), names.end(), *name) != names.end())
+    return cups->positive_volume(*name);
+  const auto near = nearest_name(*name, names);
+  throw UserError(where, "\"" + *name + "\" is no cup of the studio",
+                  near             ? "did you mean \"" + *near + "\"?"
+                  : listed.empty() ? "give what the cup \"holds\" instead"
+                                   : "name one of " + listed + ", or give what it \"holds\"");
+}
+
+std::optional<int> Studio::owned(const std::string& file, const moulds::Library& library) const {
+  const auto moulds = section("moulds_owned");
+  if (!moulds) return std::nullopt;
+  for (const std::string& name : moulds->keys())
+    if (file_of(name, moulds->place(name), library) == file) {
+      lend("moulds_owned");
+      return static_cast<int>(moulds->whole_number(name, 1, most_moulds));
+    }
+  return std::nullopt;
+}
+
+std::optional<planning::HandFactor> Studio::hand(const std::string& tip) const {
+  const auto hands = section("hand");
+  const auto own = hands ? hands->optional_object(tip) : std::nullopt;
+  if (!own) return std::nullopt;
+  lend("hand");
+  return planning::read_hand(*own);
+}
+
+Studio studio_for(const std::string& file, const moulds::Library& library) {
+  std::string path = library.studio;
+  if (path.empty()) {
+    const fs::path beside = fs::path(file).parent_path() / "studio.json";
+    std::error_code none;
+    if (!fs::is_regular_file(beside, none)) return {};
+    path = beside.string();
+  }
+  if (library.named) library.named->push_back(path);
+  return Studio(Fields::read(path));
+}
+
+}  // namespace brimwright::runs
