@@ -374,7 +374,7 @@ await run({
       await open_run(page, /^Plain bars/);
       await button(page, "Change the formula of the base").click();
       await button(page, "Both").click();
-      await page.waitForFunction(() => document.activeElement.id === "f-pour-alkali-0-saponifies");
+      await page.waitForFunction(() => document.activeElement.id === "f-pour-alkali-0-share");
       assert.equal(
         await place(page, "pour", "/alkali/0/purity").inputValue(),
         "99 %",
@@ -563,7 +563,7 @@ await run({
       await page.getByLabel("How much: of what").nth(2).selectOption("% of fats");
       await page.locator("#f-pour-additives-2-goes_into-said.complaint").waitFor();
       await place(page, "pour", "/additives/2/goes_into").getByRole("button", { name: "The lye" }).click();
-      await page.locator("#f-pour-additives-2-acid-said.complaint").waitFor(); // it sounds sour: opened, and asked
+      await page.locator("#f-pour-additives-2-contains_acid-said.complaint").waitFor(); // it sounds sour: opened, and asked
       await check_access(page, "an acid to be named");
       await place(page, "pour", "/additives/2/contains_acid").getByRole("button", { name: "Holds acid" }).click();
       await place(page, "pour", "/additives/2/contains_acid/acid").selectOption("citric acid, anhydrous");

@@ -67,7 +67,7 @@ await run({
   "an empty folder opens on a shipped run with every figure of the command line": () =>
     with_page(async (page, serving) => {
       await check_figures(page, serving.printed("plan", `${root}/examples/spring_cups.run.json`));
-      for (const lane of ["Pour", "Pipe", "Perch"])
+      for (const lane of ["Pour", "Pipe", "Decorate"])
         await page.getByRole("heading", { name: lane, exact: true }).waitFor();
       assert.match(await page.locator(".order").first().innerText(), /Pour to 6 mm .* below the brim, 68\.0 g/);
       await check_access(page, "a shipped run");

@@ -174,12 +174,12 @@ await run({
       assert.ok(Math.abs(by.envelope_ml - (0.7 * (Math.PI / 12) * 48 * 48 * 40) / 1000) < 0.001); // a cone, on paper
       const words = await page.getByText(/Your hand lays down/).innerText();
       assert.ok(
-        words.includes(`${Number(by.suggested_correction.factor.toFixed(2))} times`) && words.includes("5 trials"),
+        words.includes(`${Number(by.suggested_correction.correction.toFixed(2))} times`) && words.includes("5 trials"),
         words,
       );
       await page.getByRole("button", { name: /^Keep .* for my tip$/ }).click();
       const kept = await planned(page, serving, spring);
-      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { factor: by.suggested_correction.factor, trials: 5 });
+      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { correction: by.suggested_correction.correction, trials: 5 });
       assert.ok(Math.abs(kept.pipe.visible_by.beads_ml - kept.pipe.visible_by.trials_ml) < 0.05); // a factor of three decimals
       await check_access(page, "three ways to one topping");
       await press(page, "Take away the trials");
