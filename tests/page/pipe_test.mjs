@@ -179,7 +179,10 @@ await run({
       );
       await page.getByRole("button", { name: /^Keep .* for my tip$/ }).click();
       const kept = await planned(page, serving, spring);
-      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, { correction: by.suggested_correction.correction, trials: 5 });
+      assert.deepEqual(serving.file(spring).pipe.beads.tip.hand, {
+        correction: by.suggested_correction.correction,
+        trials: 5,
+      });
       assert.ok(Math.abs(kept.pipe.visible_by.beads_ml - kept.pipe.visible_by.trials_ml) < 0.05); // a factor of three decimals
       await check_access(page, "three ways to one topping");
       await press(page, "Take away the trials");
