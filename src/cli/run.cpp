@@ -10,6 +10,7 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace brimwright::cli {
 namespace {
@@ -368,6 +369,14 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* sheet = std::get_if<service::SheetRequest>(&request.what)) sheet->files = files;
 }
 
+void make_folder(const std::string& folder) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (error)
+    throw UserError({folder, "", "cannot be made: " + error.message(),
+                     "name a folder where you may write"});
+}
+
 /// Files first: what is printed tells of them.
 int answered(service::Request request, const Words& words, const std::string& shipped,
              std::ostream& out, std::ostream& err, const std::function<void(double)>& progress) {
@@ -378,6 +387,8 @@ int answered(service::Request request, const Words& words, const std::string& sh
       service::answer(request, library, {.progress = progress, .read = [&](const auto& read) {
                                            check_targets(outputs, read, library);
                                          }});
+  if (reply.status == service::Status::done && !words.init.folder.empty())
+    make_folder(words.init.folder);
   write(reply.files);
   // JSON has its own way to write control codes, and whoever reads it gets the names as they are.
   out << (words.json ? reply.document : for_terminal(reply.document));

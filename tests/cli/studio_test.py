@@ -197,6 +197,8 @@ with tempfile.TemporaryDirectory() as outside:
     made = run("init", "begun", folder=outside)
     check(made.returncode == 0 and "studio.json" in made.stdout, f"init: {made.stderr}")
     begun = f"{outside}/begun"
+    if not os.path.isdir(begun):
+        sys.exit("\n".join(failures))
     texts = {name: open(f"{begun}/{name}").read() for name in sorted(os.listdir(begun))}
     check(len(texts) == 4, f"init made {list(texts)}")
     again = run("init", "begun", folder=outside)
