@@ -3,6 +3,7 @@ in a schema is stale: each property, each value of an enumeration and each null 
 import glob
 import json
 import os
+import shutil
 import struct
 import subprocess
 import sys
@@ -207,6 +208,12 @@ def of_fixtures():
     pipe.pop("beads")  # so that nobody knows how wide the peak is
     write("unpriced.run.json", {**spring, "pipe": pipe, "decorations": decorations, "dust": [], "money": {"currency": "EUR", "prices": {}}})
     yield ["plan", f"{folder}/unpriced.run.json"]
+    os.mkdir(f"{folder}/studio")
+    shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/studio")
+    lent = {"schema": "brimwright.studio/1", "losses": plain["losses"], "scales": plain["scales"]}
+    write("studio/studio.json", lent)
+    write("studio/lean.run.json", {key: value for key, value in plain.items() if key not in lent})
+    yield ["plan", f"{folder}/studio/lean.run.json"]
     loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
     yield ["plan", f"{folder}/across.run.json"]
