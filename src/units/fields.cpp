@@ -332,6 +332,7 @@ const Fields& Fields::may_hold(std::initializer_list<std::string_view> keys) con
 void Fields::of(const Schema& schema) const {
   std::vector<std::string> versions = {schema.today()};
   if (schema.version > 1) versions.push_back(schema.previous());
+  has("$schema");  // for editors
   const bool is_earlier = choice("schema", versions) == schema.previous();
   node_->document->spelling = Spelling(schema, is_earlier);
 }

@@ -212,7 +212,7 @@ def of_fixtures():
     shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/studio")
     lent = {"schema": "brimwright.studio/1", "losses": plain["losses"], "scales": plain["scales"]}
     write("studio/studio.json", lent)
-    write("studio/lean.run.json", {key: value for key, value in plain.items() if key not in lent})
+    write("studio/lean.run.json", {key: value for key, value in plain.items() if key not in ("losses", "scales")})
     yield ["plan", f"{folder}/studio/lean.run.json"]
     loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
