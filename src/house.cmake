@@ -21,7 +21,7 @@ room(schemas
 
 room(geometry USES units sandbox)
 room(geometry/surface
-  DOORS disjoint_sets enclosed_volume mesh_bytes parallel place_table placed_error seeded_hash
+  DOORS disjoint_sets enclosed_volume large_pages mesh_bytes parallel place_table placed_error seeded_hash
         shell_nesting surface_edges too_many_layers triangle_distance triangle_mesh vectors weld)
 room(geometry/files
   USES geometry/surface
