@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace brimwright::geometry {
 namespace {
@@ -122,16 +123,16 @@ std::vector<char> AirSurface::part_fans() {
   return on_border;
 }
 
-AirSurface AirSurface::of_body(const TriangleMesh& body) {
+AirSurface AirSurface::of_body(TriangleMesh body) {
   AirSurface surface;
-  surface.mesh_ = body;
+  surface.mesh_ = std::move(body);
   surface.part_fans();
   return surface;
 }
 
-AirSurface AirSurface::of_skin(const TriangleMesh& skin) {
+AirSurface AirSurface::of_skin(TriangleMesh skin) {
   AirSurface surface;
-  surface.mesh_ = skin;
+  surface.mesh_ = std::move(skin);
   const std::vector<char> on_border = surface.part_fans();
   TriangleMesh& mesh = surface.mesh_;
   const auto vertices = static_cast<std::uint32_t>(mesh.vertices_mm.size());
@@ -159,8 +160,8 @@ AirSurface AirSurface::turned(const std::function<Point(const Point&)>& turn) co
   return other;
 }
 
-AirSurface AirSurface::turned_over() const {
-  return turned([](const Point& p) { return Point{p[0], -p[1], -p[2]}; });
+void AirSurface::turn_over() {
+  for (Point& p : mesh_.vertices_mm) p = {p[0], -p[1], -p[2]};
 }
 
 }  // namespace brimwright::geometry
