@@ -432,6 +432,11 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
 }
 
 TriangleMesh solid_of(const MeshSurvey& survey, std::size_t hollow) {
+  if (survey.role == Role::cavity && survey.hollows.size() == 1) {
+    TriangleMesh whole = survey.mesh;  // the only part, whatever is shut up in it
+    drop_unused_vertices(whole);
+    return whole;
+  }
   if (survey.role == Role::cavity) return parts_of(survey.mesh)[hollow];
   TriangleMesh wall = welded(survey.hollows[hollow].wall);
   for (auto& facet : wall.triangles) std::swap(facet[1], facet[2]);
