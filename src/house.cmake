@@ -7,9 +7,10 @@
 # CMakeLists.txt builds a program of each inner room.
 
 room(units
-  DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
-        quantity question rate reading remark rounded_text rounding share share_of shown_text
-        spelling stream_writing temperature unfinished_files user_error usual_measures water weight_text
+  DOORS advice_text angle bounded_text fields file_writing guarded_json letters money number_text
+        printing quantity question rate reading remark rounded_text rounding share share_of
+        shown_text spelling stream_writing temperature unfinished_files user_error usual_measures water
+        weight_text
         working wording written_number)
 
 room(sandbox

@@ -8,6 +8,7 @@
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <utility>
 
@@ -31,7 +32,7 @@ std::optional<Density> optional_powder_density(const Fields& fields, std::string
   const Place where = fields.place(key);
   const Density density = read_density(fields.text(key), where);
   if (density < 0.05 * gram_per_millilitre || density > 6 * gram_per_millilitre)
-    throw UserError(where, "is " + trimmed(density / gram_per_millilitre, 4) + " g/ml",
+    throw UserError(where, "is " + in_g_per_ml(density, 4),
                     "a powder or liquid lies between 0.05 and 6 g/ml; check the number and its "
                     "unit");
   return density;

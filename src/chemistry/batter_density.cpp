@@ -6,6 +6,7 @@
 #include "chemistry/salts.h"
 #include "units/printing.h"
 #include "units/water.h"
+#include "units/wording.h"
 
 #include <cmath>
 #include <numeric>
@@ -78,8 +79,7 @@ void remark_on_tabled(const Formula& formula, std::vector<Remark>& remarks) {
   for (const Additive& additive : formula.additives) {
     const auto tabled = known_density(additive);
     if (additive.density || !tabled) continue;
-    list += (list.empty() ? "" : ", ") + additive.name + " " +
-            trimmed(*tabled / gram_per_millilitre, 2) + " g/ml" +
+    list += (list.empty() ? "" : ", ") + additive.name + " " + in_g_per_ml(*tabled, 2) +
             (find_substance(additive.name)->read ? "" : " (from memory)");
   }
   if (!list.empty())

@@ -5,6 +5,7 @@
 #include "chemistry/alkali_data.h"
 #include "chemistry/alkali_names.h"
 #include "chemistry/known_ranges.h"
+#include "units/letters.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -15,11 +16,10 @@ namespace brimwright::chemistry {
 namespace {
 
 /// "Olive Oil" -> "olive", "shea-butter" -> "shea_butter": as an id would be written.
-std::string as_id(std::string name) {
-  for (char& c : name) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    if (c == ' ' || c == '-') c = '_';
-  }
+std::string as_id(const std::string& given) {
+  std::string name = in_small_letters(given);
+  std::replace(name.begin(), name.end(), ' ', '_');
+  std::replace(name.begin(), name.end(), '-', '_');
   return name.ends_with("_oil") ? name.substr(0, name.size() - 4) : name;
 }
 

@@ -186,7 +186,7 @@ std::string solubility_in_words(const Formula& formula) {
 void refuse_undissolved_or_drowned(const Formula& formula, const Proportions& per_fat,
                                    const Place& where) {
   const auto makes = [](Share strength) {
-    return "makes a lye strength of " + trimmed(strength.in_percent(), 1) + " %";
+    return "makes a lye strength of " + in_percent(strength);
   };
   if (per_fat.stated_strength.of_one() > 0.50 + 1e-9)
     throw UserError(where, makes(per_fat.stated_strength) + ", which does not dissolve",

@@ -3,6 +3,7 @@
 #include "chemistry/fats.h"
 #include "chemistry/name_words.h"
 #include "chemistry/theoretical_value.h"
+#include "units/letters.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -16,12 +17,6 @@ using Words = std::set<std::string>;
 
 /// How far a lot may lie from what a maker's own file says of the fat: common practice, no source.
 constexpr double lots_differ = 0.05;
-
-std::string in_small(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
 
 /// Words that say how a fat was made, sold or numbered, but not which it is.
 bool tells_not_which(const std::string& word) {
@@ -67,7 +62,7 @@ bool is_called(const Fat& shipped, const std::string& name) {
 std::string plain_inci(const std::string& inci) {
   std::string plain;
   int depth = 0;
-  for (const char c : in_small(inci)) {
+  for (const char c : in_small_letters(inci)) {
     if (c == '(') ++depth;
     const bool doubled = c == ' ' && (plain.empty() || plain.back() == ' ');
     if (depth == 0 && !doubled) plain += c;

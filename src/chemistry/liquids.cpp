@@ -3,6 +3,7 @@
 #include "chemistry/into_lye.h"
 #include "chemistry/liquid_compositions.h"
 #include "units/advice_text.h"
+#include "units/letters.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -11,16 +12,10 @@
 namespace brimwright::chemistry {
 namespace {
 
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 Place place_of_additives(const Formula& formula) { return {formula.file, "/additives"}; }
 
 void refuse_one_name_twice(const Formula& formula, const Additive& one, const Additive& other) {
-  if (lower(one.name) != lower(other.name)) return;
+  if (in_small_letters(one.name) != in_small_letters(other.name)) return;
   // One colour may be in two places of a design; what is chemistry counts once.
   if (!one.contains_acid && !other.contains_acid && !one.liquid && !other.liquid) return;
   throw UserError(place_of_additives(formula), "\"" + one.name + "\" is listed twice",

@@ -2,6 +2,7 @@
 
 #include "chemistry/alkali_data.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::chemistry {
 namespace {
@@ -167,8 +168,7 @@ Working superfat_working(const Formula& formula, const Reactants& weighed,
   constexpr std::size_t told = 3;  // the others are smaller still
   for (std::size_t i = 0; i < superfat.doubts.size() && i < told; ++i)
     working.with.push_back({"doubt: " + superfat.doubts[i].cause,
-                            trimmed(superfat.doubts[i].of_variance.in_percent(), 0) + " %",
-                            "of the variance"});
+                            in_percent(superfat.doubts[i].of_variance, 0), "of the variance"});
   working.sources = value_sources(formula);
   working.sources.push_back(molar_mass_source());
   return working;

@@ -3,6 +3,7 @@
 #include "chemistry/alkali_data.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/proportions.h"
+#include "chemistry/superfat.h"
 #include "chemistry/theoretical_value.h"
 #include "units/printing.h"
 #include "units/wording.h"
@@ -95,11 +96,6 @@ std::string in_mg_per_g(SaponificationValue value) {
   return trimmed(value.mg_koh_per_g(), 1) + " mg/g";
 }
 
-/// Rounded down, so that what lies below zero is not shown as zero.
-std::string superfat_in_words(Share superfat) {
-  return fixed(std::floor(superfat.in_percent() * 10) / 10, 1) + " %";
-}
-
 std::optional<Remark> caution_on(const Part& part) {
   if (!part.is_stated) return std::nullopt;
   for (const KnownRange& range : part.known) {
@@ -119,7 +115,7 @@ Remark danger_of(const Part& part, const Formula& formula, Share superfat) {
           "LYE-HEAVY IS POSSIBLE in " + formula.name + ": the saponification value of " +
               in_mg_per_g(part.typical()) + " for " + part.fat->name +
               " was confirmed, but lies above the " + part.below->in_words() +
-              ". If it is a slip, the superfat is " + superfat_in_words(superfat) +
+              ". If it is a slip, the superfat is " + lowest_in_words(superfat) +
               " or less and the soap burns. Read the supplier's document again before weighing "
               "lye."};
 }
@@ -161,7 +157,7 @@ void refuse_lye_heavy_values(const Formula& formula) {
   throw UserError(worst.where,
                   in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
                       worst.below->in_words() + ": even by " + in_mg_per_g(worst.below->high) +
-                      " the superfat would be " + superfat_in_words(superfat),
+                      " the superfat would be " + lowest_in_words(superfat),
                   "read the supplier's document again (another fat's line, another unit?); if the "
                   "value is right, put \"confirmed\": true beside it");
 }

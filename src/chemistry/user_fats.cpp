@@ -9,6 +9,7 @@
 #include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -131,8 +132,7 @@ std::optional<FatDensity> read_fat_density(const Fields& entry, const std::strin
     const Density density = given->density(name);
     // Molten fats and liquid waxes from 0.82 (100 °C) to 0.97 (castor, 15 °C): common practice.
     if (density < 0.75 * gram_per_millilitre || density > 1.05 * gram_per_millilitre)
-      throw UserError(given->place(name),
-                      "is " + trimmed(density / gram_per_millilitre, 4) + " g/ml",
+      throw UserError(given->place(name), "is " + in_g_per_ml(density, 4),
                       "a molten fat lies between 0.75 and 1.05 g/ml");
     return density;
   };

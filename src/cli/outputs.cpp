@@ -1,6 +1,7 @@
 #include "cli/outputs.h"
 
 #include "units/file_writing.h"
+#include "units/letters.h"
 #include "units/stream_writing.h"
 #include "units/user_error.h"
 #include "units/written_number.h"
@@ -109,10 +110,7 @@ std::string listed(const std::vector<std::string>& endings) {
 
 /// In small letters, with its dot; empty if it has none.
 std::string ending_of(const std::string& path) {
-  std::string ending = fs::path(path).extension().string();
-  for (char& c : ending)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return ending;
+  return in_small_letters(fs::path(path).extension().string());
 }
 
 /// "a drawing" goes to ".svg".

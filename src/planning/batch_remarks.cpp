@@ -1,5 +1,7 @@
 #include "planning/batch_remarks.h"
 
+#include "units/wording.h"
+
 #include <algorithm>
 #include <functional>
 
@@ -34,9 +36,9 @@ Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
       const bool is_about_all = std::all_of(of_each.begin(), of_each.end(),
                                             [&](const Remarks& r) { return has(r, remark.text); });
       const std::string text =
-          is_about_all ? remark.text
-                       : "Batches of " + std::to_string(plan.batches[i].pieces) +
-                             (plan.batches[i].pieces == 1 ? " piece: " : " pieces: ") + remark.text;
+          is_about_all
+              ? remark.text
+              : "Batches of " + counted(plan.batches[i].pieces, "piece") + ": " + remark.text;
       if (!has(told, text)) told.push_back({remark.severity, text});
     }
   return told;

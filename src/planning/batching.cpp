@@ -1,6 +1,5 @@
 #include "planning/batching.h"
 
-#include "units/printing.h"
 #include "units/rounding.h"
 #include "units/user_error.h"
 #include "units/wording.h"
@@ -89,7 +88,7 @@ std::string sizes_in_words(const std::vector<std::vector<std::int64_t>>& filling
 
 std::string locked(const Run& run) {
   const auto& after = run.pour.mould.unmould_after;
-  return after ? ", " + trimmed(static_cast<double>(after->count()) / 60, 1) + " h" : "";
+  return after ? ", " + in_hours(*after) : "";
 }
 
 std::string ordinal(std::int64_t n) {

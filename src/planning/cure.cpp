@@ -2,6 +2,7 @@
 
 #include "units/printing.h"
 #include "units/share_of.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -89,7 +90,7 @@ CureCurve share_of_water(const CureCurve& weighed, Mass fresh, Mass water, const
     throw UserError(where,
                     "tend to a loss of " + trimmed(100 * lost, 1) +
                         " % of the weight, more than the batter's water of " +
-                        trimmed(100 * (water / fresh), 1) + " %",
+                        in_percent(Share::of_one(water / fresh)),
                     "check the weighings and their days, counted from the pour");
   return {fresh - to_lose, to_lose, weighed.tau_days};
 }

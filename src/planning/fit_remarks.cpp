@@ -11,10 +11,6 @@
 namespace brimwright::planning {
 namespace {
 
-std::string in_g_per_ml(Density density) {
-  return trimmed(density / gram_per_millilitre, 3) + " g/ml";
-}
-
 void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
   const Whipping& largest = plan.batches.front().whippings.front();
   const auto& now = largest.pipe.casts_now;
@@ -105,9 +101,9 @@ void remark_on_floating(std::vector<Remark>& remarks, const Decoration& decorati
   const double ratio = decoration.density / batter;
   if (std::abs(ratio - 1) < 0.02) return;
   remarks.push_back(
-      {Severity::note, decoration.name + " (" + in_g_per_ml(decoration.density) + ") " +
+      {Severity::note, decoration.name + " (" + in_g_per_ml(decoration.density, 3) + ") " +
                            (ratio > 1 ? "sinks" : "floats up") + " in the base (" +
-                           in_g_per_ml(batter) +
+                           in_g_per_ml(batter, 3) +
                            ") until that is thick: hold it, or wait for a firm trace."});
 }
 

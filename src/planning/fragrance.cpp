@@ -37,7 +37,7 @@ std::string shown_above(Share used, Share most) {
     if (std::string text = trimmed(used.in_percent(), decimals);
         text != trimmed(most.in_percent(), decimals))
       return text + " %";
-  return trimmed(used.in_percent(), 6) + " %";
+  return in_percent(used, 6);
 }
 
 /// Fats of each batter of that formula that is made by itself, each mass once, the largest first.

@@ -3,6 +3,7 @@
 #include "planning/cost.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <string>
@@ -12,38 +13,36 @@ namespace {
 
 constexpr auto the_run = "the run";
 
-std::string counted(std::int64_t count) { return std::to_string(count); }
-
 Working make_working(const Run& run, const Pieces& pieces) {
-  std::vector<Given> with = {{"to sell", counted(pieces.sell), the_run},
+  std::vector<Given> with = {{"to sell", in_figures(pieces.sell), the_run},
                              {"spoilage", in_figures(run.spoilage), the_run}};
   if (!run.batch.fills_moulds)
     return {.of = "make",
             .formula = "pieces to make = pieces to sell ÷ (1 − spoilage)",
             .with = with,
-            .sum = counted(pieces.sell) + " ÷ (1 − " + in_figures(run.spoilage) + ")",
+            .sum = in_figures(pieces.sell) + " ÷ (1 − " + in_figures(run.spoilage) + ")",
             .rounded = to_whole(Rounded::up),
-            .comes_to = counted(pieces.make)};
-  with.push_back({"fillings", counted(pieces.fillings)});
-  with.push_back({"cavities", counted(pieces.cavities), "all moulds owned"});
+            .comes_to = in_figures(pieces.make)};
+  with.push_back({"fillings", in_figures(pieces.fillings)});
+  with.push_back({"cavities", in_figures(pieces.cavities), "all moulds owned"});
   return {.of = "make",
           .formula =
               "pieces to make = fillings × cavities × pieces of one cast, as the moulds are "
               "all filled; no fewer than pieces to sell ÷ (1 − spoilage)",
           .with = with,
-          .sum = counted(pieces.fillings) + " × " + counted(pieces.cavities) + " × " +
-                 counted(pieces.per_cast),
-          .comes_to = counted(pieces.make)};
+          .sum = in_figures(pieces.fillings) + " × " + in_figures(pieces.cavities) + " × " +
+                 in_figures(pieces.per_cast),
+          .comes_to = in_figures(pieces.make)};
 }
 
 Working fillings_working(const Pieces& pieces) {
   return {.of = "fillings",
           .formula = "fillings = cavities to fill ÷ cavities of all moulds owned",
-          .with = {{"cavities to fill", counted(pieces.casts)},
-                   {"cavities", counted(pieces.cavities), "all moulds owned"}},
-          .sum = counted(pieces.casts) + " ÷ " + counted(pieces.cavities),
+          .with = {{"cavities to fill", in_figures(pieces.casts)},
+                   {"cavities", in_figures(pieces.cavities), "all moulds owned"}},
+          .sum = in_figures(pieces.casts) + " ÷ " + in_figures(pieces.cavities),
           .rounded = to_whole(Rounded::up),
-          .comes_to = counted(pieces.fillings)};
+          .comes_to = in_figures(pieces.fillings)};
 }
 
 Working batches_working(const Plan& plan) {
@@ -51,10 +50,10 @@ Working batches_working(const Plan& plan) {
                   .formula =
                       "batches = as few as the fillings and what sets their size allow, and "
                       "as even as can be",
-                  .comes_to = counted(plan.pieces.batches)};
+                  .comes_to = in_figures(plan.pieces.batches)};
   for (const Batch& batch : plan.batches)
-    working.with.push_back({counted(batch.count()) + (batch.count() == 1 ? " batch" : " batches"),
-                            counted(batch.pieces) + (batch.pieces == 1 ? " piece" : " pieces")});
+    working.with.push_back(
+        {counted(batch.count(), "batch", "batches"), counted(batch.pieces, "piece")});
   for (const Limit& limit : plan.batch_limits)
     if (limit.sets) working.with.push_back({limit.what, limit.text});
   return working;
@@ -177,13 +176,14 @@ std::vector<Working> cost_workings(const Purse& purse, const Cost& cost, std::in
                           used + ", " + in_money(price.paid) + " for " + in_figures(price.pack)});
   }
   total.sum = added(terms);
-  return {total,
-          {.of = "cost.amount",
-           .formula = "cost of a piece = all materials ÷ pieces to sell",
-           .with = {{"all materials", in_money(cost.total)}, {"to sell", counted(sell), the_run}},
-           .sum = in_money(cost.total) + " ÷ " + counted(sell),
-           .rounded = to_coin(purse.currency),
-           .comes_to = in_money(cost.per_piece)}};
+  return {
+      total,
+      {.of = "cost.amount",
+       .formula = "cost of a piece = all materials ÷ pieces to sell",
+       .with = {{"all materials", in_money(cost.total)}, {"to sell", in_figures(sell), the_run}},
+       .sum = in_money(cost.total) + " ÷ " + in_figures(sell),
+       .rounded = to_coin(purse.currency),
+       .comes_to = in_money(cost.per_piece)}};
 }
 
 Working label_working(const LabelDraft& label) {
@@ -214,8 +214,8 @@ std::vector<Working> piece_workings(const Run& run, const Plan& plan) {
 
 std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece) {
   const auto bars = static_cast<std::int64_t>(cut.bars.size());
-  std::vector<Given> with = {{"rows", counted(cut.rows)},
-                             {"columns", counted(cut.columns)},
+  std::vector<Given> with = {{"rows", in_figures(cut.rows)},
+                             {"columns", in_figures(cut.columns)},
                              {"usable along", in_figures(cut.usable_along), "what trimming leaves"},
                              {"usable across", in_figures(cut.usable_across)},
                              {"kerf", in_figures(run.cut->kerf), the_run},
@@ -226,9 +226,9 @@ std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const Pie
                     "bars = rows × columns that fit after trimming, planing and the kerf of "
                     "each cut",
                 .with = with,
-                .comes_to = counted(bars)};
+                .comes_to = in_figures(bars)};
   if (bars == cut.rows * cut.columns)
-    count.sum = counted(cut.rows) + " × " + counted(cut.columns);
+    count.sum = in_figures(cut.rows) + " × " + in_figures(cut.columns);
   else
     count.formula += "; a piece that holds less than half of the fullest is an offcut";
   return {count,

@@ -15,24 +15,19 @@ void add(Sheet& sheet, Block block) {
   sheet.blocks.push_back(std::move(block));
 }
 
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
-}
-
 }  // namespace
 
 std::string casts_on_sheet(std::int64_t casts, const planning::Run& run) {
-  return run.cut ? sheet_count(casts, "loaf", "loaves") : sheet_count(casts, "piece", "pieces");
+  return run.cut ? counted(casts, "loaf", "loaves") : counted(casts, "piece", "pieces");
 }
 
 std::string held_to_line(const planning::Run& run, const planning::PourTally& pour) {
   const Volume holds = run.pour.mould.curve.volume_below(pour.poured_to);
   const Volume taken = holds - pour.batter.volume_each;
-  const auto ml = [](Volume volume) { return fixed(volume / millilitre, 1) + " ml"; };
-  std::string text = "A cavity holds " + ml(holds) + " to it";
+  std::string text = "A cavity holds " + fixed_ml(holds) + " to it";
   if (taken > 0.05 * millilitre)
-    text += ", of which the embeds take " + ml(taken) + " and the batter " +
-            ml(pour.batter.volume_each);
+    text += ", of which the embeds take " + fixed_ml(taken) + " and the batter " +
+            fixed_ml(pour.batter.volume_each);
   return text;
 }
 
@@ -60,15 +55,14 @@ void add_layers(const planning::PourTally& pour, Sheet& sheet) {
 void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet) {
   const auto& readings = pipe.readings;
   if (readings.empty()) return;
-  const std::string cup = fixed(run.pipe->whip.holds / millilitre, 0) + " ml";
+  const std::string cup = fixed_ml(run.pipe->whip.holds, 0);
   add(sheet, SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
   SheetGrid grid{{{"Cup reads", "Density", "Overrun", "Bowl pipes"}}, 0};
   for (const auto& reading : readings) {
     if (reading.is_planned) grid.marked = grid.rows.size();
-    grid.rows.push_back(
-        {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
-         fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
-         fixed(100 * reading.overrun, 0) + " %", casts_on_sheet(reading.casts, run)});
+    grid.rows.push_back({fixed_grams(reading.net) + (reading.is_planned ? " (planned)" : ""),
+                         fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
+                         casts_on_sheet(reading.casts, run)});
   }
   add(sheet, std::move(grid));
 }
@@ -78,7 +72,7 @@ void add_piping(const planning::PipeTally& pipe, Sheet& sheet) {
                             fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.",
                         true});
   for (const auto& limit : pipe.limits) add(sheet, SheetWords{limit.text});
-  if (pipe.piping) add(sheet, SheetWords{"Piping takes " + minutes(*pipe.piping) + "."});
+  if (pipe.piping) add(sheet, SheetWords{"Piping takes " + in_minutes(*pipe.piping) + "."});
   if (pipe.loads) add(sheet, SheetCounts{"Bag loads", *pipe.loads});
 }
 
@@ -108,8 +102,8 @@ void add_what_happened(const planning::Run& run, const planning::Plan& plan,
   batter(base_of(run, batch));
   if (batch.pipe) {
     for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
-    blanks.blanks.push_back({"weigh-cup, " + fixed(run.pipe->whip.holds / millilitre, 0) + " ml",
-                             "g", fixed(run.pipe->whip.net / gram, 1) + " g"});
+    blanks.blanks.push_back(
+        {"weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), "g", fixed_grams(run.pipe->whip.net)});
   }
   blanks.blanks.push_back({"pieces made", "", std::to_string(batch.pieces)});
   blanks.blanks.push_back(

@@ -80,8 +80,9 @@ std::string lye_lines(const planning::Weighing& weighing) {
 }
 
 std::string density_line(const planning::BatterTally& batter, const std::string& what) {
-  return line(what + " at " + density_text(batter.density) + " (plain batter, computed from its " +
-              "ingredients: " + density_text(batter.density_computed) + "). In the pieces " +
+  return line(what + " at " + fixed_g_per_ml(batter.density, 3) +
+              " (plain batter, computed from its " +
+              "ingredients: " + fixed_g_per_ml(batter.density_computed, 3) + "). In the pieces " +
               fixed_grams(batter.in_pieces) + ", lost " + fixed_grams(batter.lost) + ".");
 }
 
@@ -90,8 +91,7 @@ std::string layer_lines(const planning::PourTally& pour) {
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::left});
   table.row({"Layer, lowest first", "depth", "each", "in its jug"});
   for (const auto& layer : pour.layers) {
-    table.row({layer.name,
-               fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
+    table.row({layer.name, fixed(layer.from / millimetre, 1) + " to " + fixed_mm(layer.to),
                fixed_grams(layer.mass_each), on_scale(layer.mass, layer.step)});
     for (const auto& colour : layer.colours)
       table.row(
@@ -155,7 +155,7 @@ std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run
              pieces.per_cast > 1 ? "pipes loaves" : "pipes"});
   for (const auto& reading : pipe.readings)
     table.row({fixed_grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
-               density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
+               fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
                std::to_string(reading.casts)});
   return "\n" + table.text();
 }
@@ -163,11 +163,11 @@ std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run
 std::string whip_lines(const planning::PipeTally& pipe) {
   std::string text;
   for (const auto& limit : pipe.limits) text += line(limit.text);
-  if (pipe.piping) text += line("Piping takes " + minutes(*pipe.piping) + ".");
+  if (pipe.piping) text += line("Piping takes " + in_minutes(*pipe.piping) + ".");
   if (pipe.lye)
     text += line("The lye is " + counted(pipe.lye->spoonfuls, "spoonful", "spoonfuls") + ", " +
                  std::to_string(pipe.lye->each.count()) +
-                 " s each: " + minutes(pipe.lye->altogether) + ".");
+                 " s each: " + in_minutes(pipe.lye->altogether) + ".");
   return text;
 }
 

@@ -3,6 +3,7 @@
 #include "units/printing.h"
 #include "units/share_of.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <chrono>
@@ -45,8 +46,7 @@ constexpr auto lye_into_water = "Lye into water, never water into lye: slowly, s
 
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
-  const double hours = static_cast<double>(time.count()) / 60;
-  return trimmed(hours, hours < 10 ? 1 : 0) + " h";
+  return in_hours(time, time < std::chrono::hours(10) ? 1 : 0);
 }
 
 /// How much of the plain water goes in as ice.
@@ -104,10 +104,6 @@ BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whi
               ? "topping, one whipping"
               : "topping, each of " + std::to_string(whipping.count) + " whippings",
           whipping.pipe.batter, run.pipe->formula, run.pipe->warmth, run.scales.fine.reads};
-}
-
-std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
 }
 
 WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mass set_aside_step) {

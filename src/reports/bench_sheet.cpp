@@ -19,10 +19,6 @@ namespace {
 
 using planning::Topic;
 
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
-}
-
 /// Which batch of the run a sheet is for: a number, or any of its size.
 struct WhichBatch {
   const planning::Batch& batch;
@@ -68,13 +64,13 @@ class Bench {
   std::string subtitle() const {
     const auto& pieces = plan_.pieces;
     const auto& mould = run_.pour.mould;
-    const std::string of_run = sheet_count(pieces.sell, "piece", "pieces") + " to sell, make " +
+    const std::string of_run = counted(pieces.sell, "piece", "pieces") + " to sell, make " +
                                std::to_string(pieces.make) + ". " + mould.name + ": " +
-                               sheet_count(mould.owned, "mould", "moulds") + " of " +
-                               sheet_count(mould.cavities, "cavity", "cavities") + ", " +
-                               sheet_count(pieces.fillings, "filling", "fillings") + ".";
+                               counted(mould.owned, "mould", "moulds") + " of " +
+                               counted(mould.cavities, "cavity", "cavities") + ", " +
+                               counted(pieces.fillings, "filling", "fillings") + ".";
     if (is_whole_run()) return of_run;
-    return "ONE BATCH: " + sheet_count(batch_.pieces, "piece", "pieces") + ", batch " +
+    return "ONE BATCH: " + counted(batch_.pieces, "piece", "pieces") + ", batch " +
            (which_.number ? std::to_string(*which_.number) : "____") + " of " +
            std::to_string(pieces.batches) +
            (which_.number || batch_.count() == pieces.batches ? "" : " (" + numbers() + ")") +
@@ -173,17 +169,17 @@ class Bench {
   }
 
   void cast(const planning::DecorationTally& decoration) {
-    add(SheetStep{"Cast " + decoration.name + ", " +
-                  sheet_count(decoration.casts, "cast", "casts")});
+    add(SheetStep{"Cast " + decoration.name + ", " + counted(decoration.casts, "cast", "casts")});
     add(WeighList{
         {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.reads),
           beside_scale(decoration.make, run_.scales.large.reads), ""}}});
     std::string text;
     if (!decoration.mould.empty())
       text = decoration.mould + ": " +
-             sheet_count(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
+             counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
              fixed(decoration.volume_each / millilitre, 1) + " ml a decoration";
-    if (decoration.time) text += (text.empty() ? "" : "; ") + minutes(*decoration.time) + " in all";
+    if (decoration.time)
+      text += (text.empty() ? "" : "; ") + in_minutes(*decoration.time) + " in all";
     if (!text.empty()) words(text + ".");
     if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
   }
@@ -242,7 +238,7 @@ class Bench {
     orders_of(Topic::whipping);
     if (pipe.lye)
       add(SheetCounts{"Lye by the spoonful, " + std::to_string(pipe.lye->each.count()) +
-                          " s each, " + minutes(pipe.lye->altogether) + " in all",
+                          " s each, " + in_minutes(pipe.lye->altogether) + " in all",
                       pipe.lye->spoonfuls});
     add_additives(topping, sheet_);
     if (run_.pipe->warmth && run_.pipe->warmth->batter_limit)
@@ -276,8 +272,7 @@ class Bench {
                                                        : "; press it in after the pour");
     }
     if (run_.pour.mould.unmould_after)
-      words("Unmould after " +
-            trimmed(static_cast<double>(run_.pour.mould.unmould_after->count()) / 60, 1) + " h.");
+      words("Unmould after " + in_hours(*run_.pour.mould.unmould_after) + ".");
   }
 
   void place(const planning::DecorationTally& decoration, const std::string& how) {
@@ -290,8 +285,8 @@ class Bench {
     if (!plan_.cut) return;
     const auto& cut = *plan_.cut;
     const auto bars = static_cast<std::int64_t>(cut.bars.size());
-    add(SheetHeading{"CUT  " + sheet_count(bars, "bar", "bars") + " from each loaf",
-                     sheet_count(batch_.casts, "loaf", "loaves")});
+    add(SheetHeading{"CUT  " + counted(bars, "bar", "bars") + " from each loaf",
+                     counted(batch_.casts, "loaf", "loaves")});
     const auto& asked = *run_.cut;
     if (asked.top_planing > Length{}) order("Plane " + in_mm(asked.top_planing) + " off the top.");
     if (asked.end_trim > Length{}) order("Trim " + in_mm(asked.end_trim) + " off each end.");
@@ -324,7 +319,7 @@ class Bench {
             fixed(*plan_.piece.cured / gram, 1) + " g cured.");
     // Read before the day, on a screen: hands that are at work have no use for them.
     if (const std::int64_t notes = notes_on_figures(); notes > 0)
-      words(sheet_count(notes, "note", "notes") +
+      words(counted(notes, "note", "notes") +
             " on where figures come from, and on what goes in, stand with the plan.");
   }
 

@@ -7,6 +7,7 @@
 #include "reports/json_numbers.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <nlohmann/json.hpp>
 
@@ -31,8 +32,7 @@ std::string moulds_text(const std::vector<ShippedMould>& moulds) {
   table.row({"Mould", "named in a run as", "cavities", "brimful each"});
   table.rule();
   for (const auto& [path, mould] : moulds)
-    table.row({mould.name, path, std::to_string(mould.cavities),
-               fixed(mould.curve.brimful() / millilitre, 1) + " ml"});
+    table.row({mould.name, path, std::to_string(mould.cavities), fixed_ml(mould.curve.brimful())});
   return table.text();
 }
 

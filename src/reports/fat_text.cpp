@@ -4,6 +4,7 @@
 #include "chemistry/theoretical_value.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::reports {
 namespace {
@@ -60,8 +61,7 @@ std::string figures_table(const Fat& fat) {
     table.row({"density at " + trimmed(fat.density->at.celsius(), 0) + " °C, g/ml",
                density_range(*fat.density)});
   if (fat.unsaponifiable_most)
-    table.row(
-        {"unsaponifiable, at most", trimmed(fat.unsaponifiable_most->in_percent(), 2) + " %"});
+    table.row({"unsaponifiable, at most", in_percent(*fat.unsaponifiable_most, 2)});
   if (fat.mean_molar_mass_g_per_mol)
     table.row({"mean molar mass, g/mol", trimmed(*fat.mean_molar_mass_g_per_mol, 2)});
   return table.text();

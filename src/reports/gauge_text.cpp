@@ -118,10 +118,9 @@ std::string casting_text(const CastingFinding& finding) {
   text += line("Box inside " + fixed_mm(need.length) + " x " + fixed_mm(need.width) + " x " +
                fixed_mm(need.height) + "; the master displaces " + fixed_ml(need.master) + ".");
   text += line("Silicone or plaster: " + at_least(need.material / millilitre, 1) + " ml" +
-               (finding.density
-                    ? ", " + at_least(need.material * *finding.density / gram, 0) + " g at " +
-                          fixed(*finding.density / gram_per_millilitre, 2) + " g/ml"
-                    : "; times its density, the weight to mix") +
+               (finding.density ? ", " + at_least(need.material * *finding.density / gram, 0) +
+                                      " g at " + fixed_g_per_ml(*finding.density, 2)
+                                : "; times its density, the weight to mix") +
                ". Add what stays in the mixing cup.");
   return text;
 }

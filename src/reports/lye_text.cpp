@@ -1,17 +1,17 @@
 #include "reports/lye_report.h"
+#include "reports/plan_words.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 namespace brimwright::reports {
 namespace {
 
-std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
-
 /// "25 min", or hours once minutes say nothing.
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " h";
+  return in_hours(time);
 }
 
 std::string cooling_line(const chemistry::CoolingTime& cooling) {

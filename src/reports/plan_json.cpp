@@ -1,4 +1,3 @@
-#include "planning/cost.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"

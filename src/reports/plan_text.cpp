@@ -1,4 +1,3 @@
-#include "planning/cost.h"
 #include "reports/batch_text.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
@@ -7,7 +6,6 @@
 #include "reports/plan_report.h"
 #include "reports/plan_words.h"
 #include "reports/text_table.h"
-#include "units/printing.h"
 #include "units/rounding.h"
 #include "units/weight_text.h"
 #include "units/wording.h"
@@ -81,7 +79,7 @@ std::string decoration_text(const planning::Plan& plan, const planning::Run& run
       made += " in " + decoration.mould + ": " +
               counted(decoration.cavity_fills, "cavity fill, ", "cavity fills, ") +
               counted(decoration.tray_fills, "tray fill", "tray fills");
-    if (decoration.time) made += ", " + minutes(*decoration.time);
+    if (decoration.time) made += ", " + in_minutes(*decoration.time);
     text += line(made + "; " + fixed_ml(decoration.volume_each) + ", " +
                  fixed_grams(decoration.mass_each) + " each, " + decoration.count_text + ".");
     if (decoration.fit.contact) text += on_top_line(decoration.fit);
@@ -233,8 +231,7 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
                             counted(mould.cavities, "cavity", "cavities") + ", " +
                             counted(pieces.fillings, "filling", "fillings");
   if (mould.unmould_after)
-    moulds_line += ", " + trimmed(static_cast<double>(mould.unmould_after->count()) / 60, 1) +
-                   " h each before unmoulding";
+    moulds_line += ", " + in_hours(*mould.unmould_after) + " each before unmoulding";
   text += wrapped(moulds_line, "", "  ");
   if (!run.from_studio.sections.empty())
     text += wrapped("From the studio: " + studio_words(run.from_studio) + ".", "", "  ");

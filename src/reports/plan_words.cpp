@@ -1,16 +1,11 @@
 #include "reports/plan_words.h"
 
 #include "reports/text_table.h"
-#include "units/printing.h"
 #include "units/shown_text.h"
 
 #include <map>
 
 namespace brimwright::reports {
-
-std::string density_text(Density density) {
-  return fixed(density / gram_per_millilitre, 3) + " g/ml";
-}
 
 std::string title(const std::string& left, const std::string& right) {
   const std::size_t used = shown_width(left) + shown_width(right);
@@ -19,10 +14,6 @@ std::string title(const std::string& left, const std::string& right) {
 }
 
 std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
-
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
-}
 
 std::string studio_words(const planning::FromStudio& from) {
   static const std::map<std::string, std::string, std::less<>> words = {

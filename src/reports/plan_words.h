@@ -1,17 +1,12 @@
 #pragma once
 
 #include "planning/run.h"
-#include "units/quantity.h"
 
-#include <chrono>
 #include <string>
 
 namespace brimwright::reports {
 
 // How the plan's text says what stands in many of its parts.
-
-std::string density_text(Density density);       // "1.012 g/ml"
-std::string minutes(std::chrono::seconds time);  // "12.5 min"
 
 /// A heading over the width of the page.
 std::string title(const std::string& left, const std::string& right);

@@ -5,7 +5,7 @@
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
 #include "runs/named_files.h"
-#include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::runs {
 namespace {
@@ -163,7 +163,7 @@ void ask_for_decoration(const Fields& fields, const Run& run, std::size_t index)
   const Mass each = embed_volume(run, index) * decoration.density;
   const bool is_in_a_loaf = run.cut || std::holds_alternative<Buried>(decoration.where);
   usual_bench().ask_found(fields, is_in_a_loaf ? "decoration" : "decoration on top", each,
-                          trimmed(each / gram, 1) + " g");
+                          in_grams(each));
 }
 
 }  // namespace brimwright::runs

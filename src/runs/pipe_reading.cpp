@@ -6,6 +6,7 @@
 #include "runs/named_files.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -240,7 +241,7 @@ void ask_for_topping(const Fields& pipe, const Pipe& topping) {
     usual_bench().ask(envelope, "height", "topping's height", topping.envelope->height);
   }
   const Volume each = visible_topping(topping).volume;
-  usual_bench().ask_found(pipe, "topping", each, trimmed(each / millilitre, 1) + " ml");
+  usual_bench().ask_found(pipe, "topping", each, in_ml(each));
 }
 
 }  // namespace brimwright::runs

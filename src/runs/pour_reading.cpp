@@ -4,8 +4,8 @@
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
 #include "runs/named_files.h"
-#include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <string>
 #include <variant>
@@ -78,7 +78,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
   if (const auto warmth = pour.optional_object("temperatures"))
     result.warmth = chemistry::read_heat_question(*warmth);
   const Volume brimful = result.mould.curve.brimful();
-  usual_bench().ask_found(pour, "poured piece", brimful, trimmed(brimful / millilitre, 2) + " ml");
+  usual_bench().ask_found(pour, "poured piece", brimful, in_ml(brimful, 2));
   usual_bench().ask(losses, "overpour", "overpour", result.losses.overpour);
   usual_bench().ask(losses, "pot", "stays in the pot", result.losses.pot);
   usual_bench().ask(losses, "jugs", "stays in the pot", result.losses.jugs);

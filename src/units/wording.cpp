@@ -14,6 +14,15 @@ std::string in_grams(Mass mass, int decimals) { return trimmed(mass / gram, deci
 std::string in_percent(Share share, int decimals) {
   return trimmed(share.in_percent(), decimals) + " %";
 }
+std::string in_g_per_ml(Density density, int decimals) {
+  return trimmed(density / gram_per_millilitre, decimals) + " g/ml";
+}
+std::string in_minutes(std::chrono::seconds time, int decimals) {
+  return trimmed(static_cast<double>(time.count()) / 60, decimals) + " min";
+}
+std::string in_hours(std::chrono::minutes time, int decimals) {
+  return trimmed(static_cast<double>(time.count()) / 60, decimals) + " h";
+}
 
 std::string fixed_mm(Length length, int decimals) {
   return fixed(length / millimetre, decimals) + " mm";
@@ -24,6 +33,13 @@ std::string fixed_ml(Volume volume, int decimals) {
 std::string fixed_grams(Mass mass, int decimals) { return fixed(mass / gram, decimals) + " g"; }
 std::string fixed_percent(Share share, int decimals) {
   return fixed(share.in_percent(), decimals) + " %";
+}
+std::string fixed_g_per_ml(Density density, int decimals) {
+  return fixed(density / gram_per_millilitre, decimals) + " g/ml";
+}
+
+std::string short_ml(Volume volume) {
+  return fixed_ml(volume, volume < 10 * millilitre ? 2 : volume < 1000 * millilitre ? 1 : 0);
 }
 
 std::string counted(std::int64_t number, const std::string& one) {

@@ -1,5 +1,6 @@
 #include "units/written_number.h"
 
+#include "units/letters.h"
 #include "units/number_text.h"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace brimwright {
 namespace {
-
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 double value_of(std::string_view plain_number) {
   return number_of(plain_number).value_or(std::nan(""));
