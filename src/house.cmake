@@ -29,7 +29,7 @@ room(geometry/files
   DOORS imported_mesh mesh_file mesh_format mesh_writing)
 room(geometry/sections
   USES geometry/surface
-  DOORS facet_deficit filled_part plane_cut plane_section)
+  DOORS facet_deficit filled_part plane_cut)
 room(geometry/exact
   USES geometry/surface geometry/files
   DOORS convex_hull shell_union solid_union)
@@ -41,13 +41,13 @@ room(geometry/exposure
   DOORS exposed_surface)
 room(geometry/beads
   USES geometry/surface
-  DOORS bead nozzle)
+  DOORS bead)
 room(geometry/levels
   USES geometry/surface geometry/files geometry/sections
   DOORS facet_curve level_curve tilted_pour)
 room(geometry/repair
   USES geometry/surface geometry/files geometry/exact
-  DOORS mend_shells mesh_inspection sound_solid)
+  DOORS mesh_inspection sound_solid)
 room(geometry/pockets
   USES geometry/surface geometry/levels
   DOORS pockets)

@@ -1,10 +1,10 @@
 #include "moulds/mesh_role.h"
 
-#include "geometry/repair/mend_shells.h"
+#include "geometry/repair/sound_solid.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "moulds/hollowness.h"
 #include "moulds/mesh_standing.h"
-#include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -28,11 +28,9 @@ constexpr double least_fill = 0.78;
 constexpr Length deepest_dent = 3 * millimetre;
 constexpr double deepest_dent_share = 0.1;
 
-std::string counted(std::size_t number, const std::string& one) {
-  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+std::string percent_text(double share) {
+  return fixed_percent(Share::of_one(share), share < 0.01 ? 2 : 1);
 }
-
-std::string percent_text(double share) { return fixed(100 * share, share < 0.01 ? 2 : 1) + " %"; }
 
 Answer up_is(Axis up) { return {"up", name_of(up)}; }
 Answer role_is(Role role) { return {"role", name_of(role)}; }
@@ -142,7 +140,7 @@ std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, const S
                  role_is(Role::body));
   if (hollow.has_dent_deeper_than(deepest_dent, deepest_dent_share))
     return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +
-                     trimmed(hollow.exactly().deepest / millimetre, 1) + " mm deep",
+                     in_mm(hollow.exactly().deepest) + " deep",
                  role_is(Role::body));
   return std::nullopt;
 }

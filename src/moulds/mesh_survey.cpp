@@ -1,7 +1,6 @@
 #include "moulds/mesh_survey.h"
 
 #include "geometry/pockets/pockets.h"
-#include "geometry/repair/mend_shells.h"
 #include "geometry/repair/sound_solid.h"
 #include "geometry/sections/facet_deficit.h"
 #include "geometry/sections/filled_part.h"
@@ -13,6 +12,7 @@
 #include "geometry/surface/weld.h"
 #include "moulds/mesh_standing.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,12 +23,6 @@ namespace brimwright::moulds {
 using namespace geometry;  // of meshes from end to end
 
 namespace {
-
-std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
-
-std::string counted(std::size_t number, const std::string& one) {
-  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
-}
 
 void add(std::vector<Advice>& all, const std::vector<Remark>& more) {
   for (const auto& [severity, text] : more) all.push_back({severity, text});
@@ -121,8 +115,8 @@ void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Advice>& rema
     // A thousandth of a hollow is less than the bubbles of any pour.
     if (!air || *air <= 0.001 * hollows[i].curve.brimful()) continue;
     remarks.push_back({Severity::caution, "Poured upright, hollow " + std::to_string(i + 1) +
-                                              " keeps " + fixed(*air / millilitre, 2) +
-                                              " ml of air under a ledge: tap it, tip it while "
+                                              " keeps " + fixed_ml(*air, 2) +
+                                              " of air under a ledge: tap it, tip it while "
                                               "pouring, or count on less."});
   }
 }
@@ -130,12 +124,12 @@ void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Advice>& rema
 void remark_on_leftovers(const PocketSurvey& survey, std::vector<Advice>& remarks) {
   if (survey.dents > 0)
     remarks.push_back({Severity::note, counted(survey.dents, "dent") + " that would hold " +
-                                           fixed(survey.dents_volume / millilitre, 2) +
-                                           " ml in all are not counted as pockets."});
+                                           fixed_ml(survey.dents_volume, 2) +
+                                           " in all are not counted as pockets."});
   if (survey.sealed_voids > 0)
-    remarks.push_back({Severity::note, counted(survey.sealed_voids, "hollow") +
-                                           " without any way in, " + ml(survey.sealed_volume) +
-                                           " in all, cannot be filled."});
+    remarks.push_back(
+        {Severity::note, counted(survey.sealed_voids, "hollow") + " without any way in, " +
+                             fixed_ml(survey.sealed_volume) + " in all, cannot be filled."});
 }
 
 void remark_on_lean(MeshSurvey& survey) {
@@ -203,7 +197,7 @@ void remark_on_shut_up(const ShutUp& shut_up, std::vector<Advice>& remarks) {
   if (shut_up.hollows == 0) return;
   remarks.push_back(
       {Severity::caution,
-       counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
+       counted(shut_up.hollows, "hollow") + " without any way in, " + fixed_ml(shut_up.volume) +
            " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
            " inside and is left out of the volume; if it is left over from modelling, take it "
            "out and measure again."});
@@ -346,9 +340,8 @@ void survey_as_said(MeshSurvey& survey, MeshFile file, const SurveyWishes& wishe
                     const std::string& path) {
   const bool up_is_said = wishes.reading.up || wishes.reading.leaning_up;
   survey.role = wishes.on_board ? Role::body : *wishes.role;
-  if (survey.role == Role::skin) {
+  if (survey.role == Role::skin)
     return measure_skin(survey, sound_skin(file.mesh, file.is_welded, path, survey.frame), path);
-  }
   if (wishes.on_board) put_on_board(file.mesh);
   const SurfaceEdges edges =
       take_closed(survey, std::move(file.mesh), file.is_welded && !wishes.on_board, path);

@@ -10,6 +10,7 @@
 #include "moulds/water_weighing.h"
 #include "schemas/kinds.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 #include <filesystem>
@@ -27,13 +28,6 @@ constexpr double fair_agreement = 0.03;  // common practice, no source
 constexpr double least_detail = 0.5, most_detail = 2;  // common practice, no source
 
 constexpr Volume small_cavity = 1 * millilitre, large_cavity = 20 * litre;
-
-std::string ml(Volume volume) {
-  const double value = volume / millilitre;
-  return fixed(value, value < 10 ? 2 : value < 1000 ? 1 : 0) + " ml";
-}
-
-std::string in_percent(double share) { return fixed(share * 100, 1) + " %"; }
 
 /// A cavity's curve as dimensions or mesh give it, before water has its word.
 struct Dry {
@@ -106,8 +100,8 @@ void check_detail_factor(double factor, const WaterWeighing& water, const Dry& d
                          Volume expected) {
   if (factor >= least_detail && factor <= most_detail) return;
   throw UserError({water.place.file, water.place.field + "/weighings"},
-                  "water says " + ml(weighed) + " a cavity where the " +
-                      name_of(dry.measurements.front().way) + " say " + ml(expected) + ", " +
+                  "water says " + short_ml(weighed) + " a cavity where the " +
+                      name_of(dry.measurements.front().way) + " say " + short_ml(expected) + ", " +
                       trimmed(factor, 2) + " times",
                   "check whether one cavity or all were weighed (\"of\"), the line filled to, and "
                   "the units");
@@ -133,7 +127,7 @@ void remark_on_spread(const std::vector<Measurement>& measurements, std::vector<
   for (const Measurement& found : measurements)
     if (found.spread && found.spread->of_one() > fair_agreement)
       remarks.push_back({Severity::caution, "The water weighings differ by " +
-                                                in_percent(found.spread->of_one()) +
+                                                fixed_percent(*found.spread) +
                                                 " among themselves; weigh again."});
 }
 
@@ -144,11 +138,12 @@ void remark_on_disagreement(const std::vector<Measurement>& measurements,
       const auto& [trusted, other] = std::pair(measurements[i], measurements[j]);
       const double apart = trusted.brimful / other.brimful - 1;
       if (std::abs(apart) <= fair_agreement) continue;
-      remarks.push_back({Severity::caution,
-                         "By " + name_of(trusted.way) + " a cavity holds " + ml(trusted.brimful) +
-                             " to the brim, by " + name_of(other.way) + " " + ml(other.brimful) +
-                             ": " + in_percent(std::abs(apart)) + (apart > 0 ? " more" : " less") +
-                             ". The " + name_of(measurements.front().way) + " figure is used."});
+      remarks.push_back(
+          {Severity::caution,
+           "By " + name_of(trusted.way) + " a cavity holds " + short_ml(trusted.brimful) +
+               " to the brim, by " + name_of(other.way) + " " + short_ml(other.brimful) + ": " +
+               fixed_percent(Share::of_one(std::abs(apart))) + (apart > 0 ? " more" : " less") +
+               ". The " + name_of(measurements.front().way) + " figure is used."});
     }
 }
 

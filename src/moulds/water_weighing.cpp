@@ -100,7 +100,7 @@ WaterWeighing read_water(const Fields& fields) {
   fields.refuse_unknown();
   if (const auto spread = water.spread())
     usual_moulds().ask_found(fields, "spread of water", spread->of_one(),
-                             trimmed(spread->in_percent(), 0) + " % apart");
+                             in_percent(*spread, 0) + " apart");
   return water;
 }
 

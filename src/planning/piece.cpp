@@ -2,7 +2,7 @@
 
 #include "geometry/exposure/exposed_surface.h"
 #include "geometry/sections/filled_part.h"
-#include "geometry/sections/plane_section.h"
+#include "geometry/sections/plane_cut.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/too_many_layers.h"
 #include "geometry/surface/weld.h"

@@ -29,17 +29,15 @@ Point turned_back(const Point& p, Turn turn) {
 }  // namespace
 
 LengthUnit length_unit(const std::string& text, const Place& where) {
-  for (std::size_t i = 0; i < unit_names.size(); ++i) {
+  for (std::size_t i = 0; i < unit_names.size(); ++i)
     if (text == unit_names[i]) return static_cast<LengthUnit>(i);
-  }
   throw UserError(where, "\"" + text + "\" is not a unit of length known here",
                   "give mm, cm, m or in");
 }
 
 Axis axis(const std::string& text, const Place& where) {
-  for (std::size_t i = 0; i < axis_names.size(); ++i) {
+  for (std::size_t i = 0; i < axis_names.size(); ++i)
     if (text == axis_names[i]) return static_cast<Axis>(i);
-  }
   throw UserError(where, "\"" + text + "\" is not a direction",
                   "give the one that points up: +x, -x, +y, -y, +z or -z");
 }

@@ -48,9 +48,8 @@ sandbox::WorkLimits limits_for(std::size_t file_size) {
     parts.remedy = "install that, or save the mesh as a binary STL, which needs none";
   } else {
     parts.problem = "is not a sound " + name_of(format) + " file";
-    if (format == MeshFormat::gltf) {
+    if (format == MeshFormat::gltf)
       parts.remedy = "export it again as one file (.glb), with nothing kept in files beside it";
-    }
   }
   throw UserError(parts);
 }

@@ -65,9 +65,8 @@ const Json& element(const Json& scene, const char* list, const Json& index,
 std::size_t whole(const Json& object, const char* key, std::size_t missing,
                   const std::string& file) {
   if (!object.contains(key)) return missing;
-  if (!object[key].is_number_unsigned()) {
+  if (!object[key].is_number_unsigned())
     refuse(file, std::string("has no whole number as \"") + key + "\"");
-  }
   return object[key].get<std::size_t>();
 }
 
@@ -148,9 +147,8 @@ void check_nodes(const Json& scene, const std::string& file) {
     }
   }
   std::vector<std::pair<std::size_t, std::size_t>> reached;  // with their depths
-  for (std::size_t node = 0; node < children.size(); ++node) {
+  for (std::size_t node = 0; node < children.size(); ++node)
     if (!has_parent[node]) reached.emplace_back(node, 0);
-  }
   for (std::size_t next = 0; next < reached.size(); ++next) {
     const auto [node, depth] = reached[next];
     if (depth > deepest) refuse(file, "has nodes within each other more than 1000 deep");
@@ -172,9 +170,8 @@ void check_scenes(const Json& scene, const std::string& file) {
       roots.push_back(root.get<std::size_t>());
     }
     std::sort(roots.begin(), roots.end());
-    if (std::adjacent_find(roots.begin(), roots.end()) != roots.end()) {
+    if (std::adjacent_find(roots.begin(), roots.end()) != roots.end())
       refuse(file, "has a node in two places");
-    }
   }
 }
 
@@ -188,9 +185,8 @@ std::size_t triangles_of_scene(std::string_view json, const std::string& file) {
   if (!scene.contains("meshes") || !scene["meshes"].is_array()) return 0;
   std::size_t triangles = 0;
   for (const Json& mesh : scene["meshes"]) {
-    if (!mesh.is_object() || !mesh.contains("primitives") || !mesh["primitives"].is_array()) {
+    if (!mesh.is_object() || !mesh.contains("primitives") || !mesh["primitives"].is_array())
       refuse(file, "has a mesh without facets");
-    }
     for (const Json& primitive : mesh["primitives"]) {
       if (!primitive.is_object()) refuse(file, "has a mesh without facets");
       triangles += triangles_of(primitive, scene, file);

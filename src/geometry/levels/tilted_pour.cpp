@@ -6,6 +6,7 @@
 #include "geometry/surface/vectors.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,8 +50,6 @@ void for_each_edge(const TriangleMesh& mesh, See see) {
 }
 
 double between(double from, double to, double share) { return from + share * (to - from); }
-
-std::string mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
 
 }  // namespace
 
@@ -164,21 +163,18 @@ std::string marks_of(const TiltedPour& pour) {
 }  // namespace
 
 Length reachable(const TiltedPour& pour, Length mark, const Place& where) {
-  if (!(pour.most() > Volume())) {
+  if (!(pour.most() > Volume()))
     throw UserError(where, "cannot be poured to: propped so far, the cavity holds nothing",
                     "prop the mould less");
-  }
-  if (mark < pour.lowest_mark()) {
+  if (mark < pour.lowest_mark())
     throw UserError(where,
-                    "is " + mm(mark) +
+                    "is " + in_mm(mark) +
                         " up the low wall, below where the pour gathers when the "
                         "mould is propped",
                     "give " + marks_of(pour));
-  }
-  if (mark > pour.brim()) {
-    throw UserError(where, "is " + mm(mark) + " up the low wall, above its brim",
+  if (mark > pour.brim())
+    throw UserError(where, "is " + in_mm(mark) + " up the low wall, above its brim",
                     "give " + marks_of(pour));
-  }
   return mark;
 }
 

@@ -46,9 +46,8 @@ class Bells {
     const std::vector<double> above_lip = volumes_below(over_, bells_, group_of_, lips);
     const std::vector<double> above_brim = volumes_below(over_, bells_, group_of_, brims);
     std::vector<double> trapped(brim_mm.size(), 0);
-    for (std::size_t i = 0; i < chosen_.size(); ++i) {
+    for (std::size_t i = 0; i < chosen_.size(); ++i)
       trapped[pocket_at_lip(chosen_[i])] += std::max(0.0, above_lip[i] - above_brim[i]);
-    }
     return trapped;
   }
 
@@ -121,9 +120,8 @@ class Bells {
       }
       if (over_.other_side(v) != never) reach(over_.other_side(v));
     }
-    if (found) {
+    if (found)
       for (const std::uint32_t v : reached) leads_out_[v] = Answer::yes;
-    }
     return found;
   }
 

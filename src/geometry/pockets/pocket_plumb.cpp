@@ -46,9 +46,8 @@ struct PlumbLine::Impl {
     side = std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1], 1e-300});
     std::vector<std::uint32_t> all;  // facets: their boxes are sooner reckoned again than kept
     const auto& facets = air.mesh().triangles;
-    for (std::uint32_t facet = 0; facet < facets.size(); ++facet) {
+    for (std::uint32_t facet = 0; facet < facets.size(); ++facet)
       if (is_tread(facet)) all.push_back(facet);
-    }
     while (std::size_t{1} << (2 * finest) < all.size()) ++finest;
     first.assign(grid_start(finest + 1) + 1, 0);
     for (const std::uint32_t facet : all) {

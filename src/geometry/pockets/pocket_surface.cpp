@@ -27,9 +27,8 @@ class Fans {
               [](const Spoke& a, const Spoke& b) { return a.from < b.from; });
     fan_.assign(spokes_.size(), AirSurface::none);
     open_.clear();
-    for (std::size_t i = 0; i < spokes_.size(); ++i) {
+    for (std::size_t i = 0; i < spokes_.size(); ++i)
       if (fan_[i] == AirSurface::none) walk(i);
-    }
   }
 
   std::size_t count() const { return open_.size(); }
@@ -86,15 +85,13 @@ std::uint32_t AirSurface::back_of(std::uint32_t facet) const {
 
 void AirSurface::list_facets_at_vertices() {
   first_at_.assign(mesh_.vertices_mm.size() + 1, 0);
-  for (const auto& corners : mesh_.triangles) {
+  for (const auto& corners : mesh_.triangles)
     for (const std::uint32_t v : corners) ++first_at_[v + 1];
-  }
   for (std::size_t v = 1; v < first_at_.size(); ++v) first_at_[v] += first_at_[v - 1];
   facets_at_.resize(3 * mesh_.triangles.size());
   std::vector<std::uint32_t> next(first_at_.begin(), first_at_.end() - 1);
-  for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet) {
+  for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet)
     for (const std::uint32_t v : mesh_.triangles[facet]) facets_at_[next[v]++] = facet;
-  }
 }
 
 /// Gives each fan its own vertex; tells which vertices lie on open edges.

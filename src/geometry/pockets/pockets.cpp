@@ -99,9 +99,8 @@ class Surveyor {
                                .wall = walls_ == Walls::kept ? wall_mesh(facets) : TriangleMesh()});
     for (const LeaningPatch& patch : wall.leaning) {
       const Area area = patch.area_mm2 * square_millimetre;
-      if (area >= least_undercut * opening) {
+      if (area >= least_undercut * opening)
         survey_.undercuts.push_back({.pocket = number, .at_mm = patch.at_mm, .area = area});
-      }
     }
     return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
   }
@@ -169,9 +168,8 @@ class Surveyor {
     std::vector<double> brims;
     for (const Pocket& pocket : survey_.pockets) brims.push_back(pocket.brim_mm);
     const std::vector<double> trapped = trapped_air(surface_, tree_, pocket_of, brims);
-    for (std::size_t i = 0; i < trapped.size(); ++i) {
+    for (std::size_t i = 0; i < trapped.size(); ++i)
       survey_.pockets[i].trapped_air = trapped[i] * cubic_millimetre;
-    }
   }
 
   /// One after the other: a basin's facets are those of the basins within it too.

@@ -49,9 +49,8 @@ Key key_of(const Corners& corners, std::uint32_t facet) {
 /// Facets with the same corners, one group after the other.
 std::vector<std::vector<Key>> groups_of_equals(const TriangleMesh& mesh) {
   std::vector<Key> keys;
-  for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet) {
+  for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet)
     keys.push_back(key_of(mesh.triangles[facet], facet));
-  }
   std::sort(keys.begin(), keys.end(), [](const Key& a, const Key& b) {
     return a.corners != b.corners ? a.corners < b.corners : a.facet < b.facet;
   });
@@ -95,9 +94,8 @@ std::vector<Sheet> sheets_of(const TriangleMesh& mesh, const SurfaceEdges& edges
 
 bool is_cap(const TriangleMesh& mesh, const Corners& corners, double flat_mm) {
   Point sides{};
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     sides[i] = length(mesh.vertices_mm[corners[(i + 1) % 3]] - mesh.vertices_mm[corners[i]]);
-  }
   std::sort(sides.begin(), sides.end());
   // With a short side it is a needle, whose two ends are for the weld to join.
   return sides[0] > 10 * flat_mm && 2 * area_mm2(mesh, corners) <= flat_mm * sides[2];
@@ -173,9 +171,8 @@ std::optional<Mend> drop_scraps(TriangleMesh& mesh) {
   }
   if (loose > most_of_all * whole) return std::nullopt;
   std::vector<bool> goes(mesh.triangles.size());
-  for (std::size_t facet = 0; facet < goes.size(); ++facet) {
+  for (std::size_t facet = 0; facet < goes.size(); ++facet)
     goes[facet] = is_scrap(sheets[edges.shell[facet]]);
-  }
   return without(mesh, goes, std::move(mend));
 }
 

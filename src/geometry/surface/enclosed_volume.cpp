@@ -1,6 +1,7 @@
 #include "geometry/surface/enclosed_volume.h"
 
 #include "geometry/surface/parallel.h"
+#include "geometry/surface/vectors.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -10,12 +11,9 @@
 namespace brimwright::geometry {
 namespace {
 
-Point difference(const Point& a, const Point& b) { return {a[0] - b[0], a[1] - b[1], a[2] - b[2]}; }
-
 /// Six times the signed volume of the tetrahedron from the origin to a, b, c.
 double triple_product(const Point& a, const Point& b, const Point& c) {
-  return a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) +
-         a[2] * (b[0] * c[1] - b[1] * c[0]);
+  return dot(a, cross(b, c));
 }
 
 /// Makes a box that reaches from `low` to `high` hold another.
@@ -35,10 +33,8 @@ Volume enclosed_volume(const TriangleMesh& solid) {
   const Point* const at = solid.vertices_mm.data();
   double six_volumes = 0;
   // By one thread: helper programs ask too, which may start none.
-  for (const auto& [a, b, c] : solid.triangles) {
-    six_volumes += triple_product(difference(at[a], origin), difference(at[b], origin),
-                                  difference(at[c], origin));
-  }
+  for (const auto& [a, b, c] : solid.triangles)
+    six_volumes += triple_product(at[a] - origin, at[b] - origin, at[c] - origin);
   return six_volumes / 6 * cubic_millimetre;
 }
 
