@@ -10,8 +10,7 @@ room(units
   DOORS advice_text angle bounded_text fields file_writing guarded_json letters money number_text
         printing quantity question rate reading remark rounded_text rounding share share_of
         shown_text spelling stream_writing temperature unfinished_files user_error usual_measures water
-        weight_text
-        working wording written_number)
+        weight_text working wording written_number)
 
 room(sandbox
   DOORS child_start helper_program job_bytes limited_work)
@@ -61,13 +60,13 @@ room(moulds
         mould_workings)
 room(chemistry
   USES units schemas
-  DOORS alkali alkali_data alkali_names batter_density density_workings fat fat_density fats
+  DOORS alkali_data alkali_names batter_density density_workings fat fat_density fats
         formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
-        inci_name least_batch liquid_water lye_need lye_workings name_words proportions
+        least_batch liquid_water lye_need lye_workings name_words proportions
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS cost cut embed_solid fill_level lye_pot piece plan run shared_pot tally tips topping
+  DOORS cut embed_solid fill_level lye_pot piece plan run shared_pot tally tips topping
         usual_bench weighed_lye weighing workings)
 room(runs
   USES units schemas geometry moulds chemistry planning

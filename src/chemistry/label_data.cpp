@@ -1,9 +1,9 @@
 #include "chemistry/label_data.h"
 
 #include "chemistry/fragrance_allergens.h"
-#include "chemistry/inci_name.h"
-#include "units/printing.h"
+#include "chemistry/inci_data.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -82,7 +82,7 @@ std::vector<InciShare> read_inci(const Fields& entry) {
   const Share sum = sum_of(inci);
   // 0.1 %: suppliers round their percentages.
   if (std::abs(sum.of_one() - 1) > 1e-3 + 1e-9)
-    throw UserError(entry.place("inci"), "the shares add to " + trimmed(sum.in_percent(), 3) + " %",
+    throw UserError(entry.place("inci"), "the shares add to " + in_percent(sum, 3),
                     "list all that is in it, water too, until they add to 100 %");
   return inci;
 }
@@ -96,8 +96,7 @@ LabelData read_label_data(const Fields& entry) {
   data.document = entry.optional_text("document").value_or("");
   const Share allergens = sum_of(data.allergens);
   if (allergens.of_one() > 1 + 1e-9)
-    throw UserError(entry.place("allergens"),
-                    "the shares add to " + trimmed(allergens.in_percent(), 3) + " %",
+    throw UserError(entry.place("allergens"), "the shares add to " + in_percent(allergens, 3),
                     "copy them again from the supplier's document");
   if (!data.allergens.empty() && data.document.empty())
     throw UserError(entry.place("document"), "is missing beside \"allergens\"",

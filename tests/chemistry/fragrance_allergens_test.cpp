@@ -1,6 +1,6 @@
 #include "chemistry/fragrance_allergens.h"
 
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>
