@@ -5,6 +5,7 @@
 #include "chemistry/formula_file.h"
 #include "chemistry/supplied_values.h"
 #include "chemistry/theoretical_value.h"
+#include "complaint.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>
@@ -44,12 +45,7 @@ std::vector<Fat> read_fats(const std::string& text) {
 }
 
 std::string complaint(const std::string& text) {
-  try {
-    (void)read_fats(text);
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "nothing was wrong";
+  return brimwright::test::complaint_of([&] { read_fats(text); });
 }
 
 TEST_CASE("a maker's own fat is what its supplier's document says", "[chemistry]") {

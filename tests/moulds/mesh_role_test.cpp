@@ -6,6 +6,7 @@
 #include "role_solids.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -20,16 +21,11 @@ using namespace brimwright;
 using namespace brimwright::geometry;
 using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
+using brimwright::moulds::test::in_mm;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
 namespace {
-
-SurveyWishes in_mm() {
-  SurveyWishes wishes;
-  wishes.reading.unit = LengthUnit::millimetre;
-  return wishes;
-}
 
 enum class Outcome { right, asked, wrong };
 

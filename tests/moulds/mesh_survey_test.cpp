@@ -6,6 +6,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -15,6 +16,7 @@ using namespace brimwright;
 using namespace brimwright::geometry;
 using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
+using namespace brimwright::moulds::test;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
@@ -22,19 +24,6 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 const std::string samples = BRIMWRIGHT_SOURCE_DIR "/tests/data/meshes/";
-
-SurveyWishes in_mm(std::optional<Role> role = {}) {
-  SurveyWishes wishes;
-  wishes.reading.unit = LengthUnit::millimetre;
-  wishes.role = role;
-  return wishes;
-}
-
-bool says(const MeshSurvey& survey, const std::string& text) {
-  for (const Advice& advice : survey.remarks)
-    if (advice.text.in(plain_terms()).find(text) != std::string::npos) return true;
-  return false;
-}
 
 /// A square tube 40 mm outside, 30 mm inside, 20 mm high, open at both ends: eight quads a side
 /// pair.

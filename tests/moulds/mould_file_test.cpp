@@ -1,5 +1,6 @@
 #include "moulds/mould_file.h"
 
+#include "complaint.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>
@@ -49,12 +50,7 @@ Mould read(const std::string& json) {
 }
 
 std::string complaint(const std::string& json) {
-  try {
-    read(json);
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "accepted";
+  return brimwright::test::complaint_of([&] { read(json); });
 }
 
 std::string cautions(const Mould& mould) {

@@ -1,5 +1,6 @@
 #include "units/fields.h"
 
+#include "complaint.h"
 #include "units/guarded_json.h"
 
 #include <catch2/catch.hpp>
@@ -8,20 +9,8 @@
 #include <cmath>
 
 using namespace brimwright;
+using brimwright::test::complaint_of;
 using Catch::Matchers::Contains;
-
-namespace {
-
-std::string complaint_of(const std::function<void()>& act) {
-  try {
-    act();
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "";
-}
-
-}  // namespace
 
 TEST_CASE("a slip in a key is told with the nearest known name", "[units]") {
   const Fields mould = Fields::parse(R"({"wal_mm": "2 mm"})", "moulds/cup.json");

@@ -1,27 +1,19 @@
 #include "units/reading.h"
 
+#include "complaint.h"
 #include "units/printing.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
 using namespace brimwright;
+using brimwright::test::complaint_of;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
 namespace {
 
 const Place here{"run.json", "/pour/line"};
-
-template <class Read>
-std::string complaint_of(Read read) {
-  try {
-    read();
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "";
-}
 
 }  // namespace
 
