@@ -1,6 +1,7 @@
 #pragma once
 
 #include "units/angle.h"
+#include "units/nearest_name.h"
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/remark.h"
@@ -111,7 +112,7 @@ class Fields {
   /// All that was said so far of this document, in the order it was read.
   const std::vector<Remark>& said() const;
 
-  // Quantities are strings with a unit. `positive_` refuses zero.
+  // Quantities are strings with a unit (field_quantities.cpp). `positive_` refuses zero.
   Length length(std::string_view key) const;
   Length positive_length(std::string_view key) const;
   Length signed_length(std::string_view key) const;  ///< a place along an axis: "-12 mm" too
@@ -138,15 +139,13 @@ class Fields {
   explicit Fields(std::shared_ptr<const Node> node);
 
  private:
+  /// The text of a quantity; a bare number gets its own complaint, the commonest slip.
+  std::string quantity(std::string_view key, const std::string& example) const;
+
   std::shared_ptr<const Node> node_;
 };
 
 /// The text of the regular file `path`, at most 4 MiB. UserError where it cannot be read.
 std::string text_of_file(const std::string& path);
-
-/// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip. Nothing
-/// for more than 100 characters, which no name that is known here has.
-std::optional<std::string> nearest_name(std::string_view wrong,
-                                        const std::vector<std::string>& known);
 
 }  // namespace brimwright
