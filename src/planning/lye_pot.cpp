@@ -1,6 +1,7 @@
 #include "planning/lye_pot.h"
 
 #include "planning/scales.h"
+#include "planning/weighing_remarks.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
