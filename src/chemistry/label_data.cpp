@@ -52,7 +52,7 @@ std::vector<Allergen> read_allergens(const Fields& entry) {
   std::vector<Allergen> allergens;
   std::set<std::string> keys;
   for (const Fields& fields : entry.objects("allergens")) {
-    Allergen allergen = read_share<Allergen>(fields, keys);
+    auto allergen = read_share<Allergen>(fields, keys);
     const bool says_other = fields.has("listed") && !fields.truth("listed");
     if (!says_other) challenge_name(fields, allergen.name);
     allergen.is_other = says_other || is_other_fragrance(allergen.name);
@@ -78,7 +78,7 @@ Share sum_of(const std::vector<Item>& items) {
 std::vector<InciShare> read_inci(const Fields& entry) {
   if (!entry.has("inci")) return {};
   if (entry.is_text("inci")) return {{entry.name("inci"), whole}};
-  const auto inci = read_composition(entry);
+  auto inci = read_composition(entry);
   const Share sum = sum_of(inci);
   // 0.1 %: suppliers round their percentages.
   if (std::abs(sum.of_one() - 1) > 1e-3 + 1e-9)

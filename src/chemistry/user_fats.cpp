@@ -17,7 +17,7 @@ namespace brimwright::chemistry {
 namespace {
 
 std::string read_id(const Fields& entry) {
-  const std::string id = entry.name("id");
+  std::string id = entry.name("id");
   const auto fits = [](char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
   };
