@@ -82,8 +82,9 @@ Transform combined(const Transform& outer, const aiMatrix4x4& m) {
       {{m.a1, m.a2, m.a3, m.a4}, {m.b1, m.b2, m.b3, m.b4}, {m.c1, m.c2, m.c3, m.c4}, {0, 0, 0, 1}}};
   Transform product{};
   for (std::size_t row = 0; row < 3; ++row) {
-    for (std::size_t column = 0; column < 4; ++column)
+    for (std::size_t column = 0; column < 4; ++column) {
       for (std::size_t k = 0; k < 4; ++k) product[row][column] += outer[row][k] * inner[k][column];
+    }
   }
   return product;
 }
@@ -100,8 +101,9 @@ void append(const aiMesh& part, const Transform& place, TriangleMesh& mesh) {
   for (unsigned i = 0; i < part.mNumVertices; ++i) {
     const aiVector3D& v = part.mVertices[i];
     geometry::Point moved{};
-    for (std::size_t row = 0; row < 3; ++row)
+    for (std::size_t row = 0; row < 3; ++row) {
       moved[row] = place[row][0] * v.x + place[row][1] * v.y + place[row][2] * v.z + place[row][3];
+    }
     mesh.vertices_mm.push_back(moved);
   }
   const bool mirrored = mirrors(place);  // which turns a facet's back to the front
@@ -122,8 +124,9 @@ void append_placed(const aiScene& scene, const aiNode& node, const Transform& ou
     append(*scene.mMeshes[node.mMeshes[i]], place, imported.mesh);
     ++imported.objects;
   }
-  for (unsigned i = 0; i < node.mNumChildren; ++i)
+  for (unsigned i = 0; i < node.mNumChildren; ++i) {
     append_placed(scene, *node.mChildren[i], place, imported);
+  }
 }
 
 std::size_t polygons_of(const aiScene& scene) {

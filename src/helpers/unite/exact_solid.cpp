@@ -76,8 +76,9 @@ TriangleMesh ExactSolid::rounded() const {
   for (const auto f : surface.faces()) {
     std::array<std::uint32_t, 3> corners{};
     std::size_t i = 0;
-    for (const auto v : CGAL::vertices_around_face(surface.halfedge(f), surface))
+    for (const auto v : CGAL::vertices_around_face(surface.halfedge(f), surface)) {
       corners[i++] = number[v];
+    }
     mesh.triangles.push_back(corners);
   }
   return mesh;
