@@ -10,10 +10,10 @@
 
 namespace brimwright::chemistry {
 
-/// How a batter's water leaves: `finally_lost` of it in the end, 1 - 1/e of that after one time
-/// constant.
+/// How a batter's water leaves: `water_lost_in_the_end` of it in the end, 1 - 1/e of that after one
+/// time constant.
 struct DryingLaw {
-  Share finally_lost;
+  Share water_lost_in_the_end;
   double time_constant_days;
 };
 
@@ -25,10 +25,10 @@ struct CureWeighing {
 
 using Drying = std::variant<DryingLaw, std::vector<CureWeighing>>;
 
-/// A formula's "drying": { "finally_lost", "time_constant" } or { "weighings": [ { "after", "mass"
-/// } ] } in order of time. Nothing when it is absent: no drying is assumed. UserError when it says
-/// both, when the weighings are fewer than three or not in order of time, or when the formula says
-/// no "cure" to reckon for or also says "water_lost_in_cure".
+/// A formula's "drying": { "water_lost_in_the_end", "time_to_63_percent" } or { "weighings": [ {
+/// "after", "mass" } ] } in order of time. Nothing when it is absent: no drying is assumed.
+/// UserError when it says both, when the weighings are fewer than three or not in order of time, or
+/// when the formula says no "cure" to reckon for or also says "water_lost_in_cure".
 std::optional<Drying> read_drying(const Fields& formula);
 
 }  // namespace brimwright::chemistry

@@ -35,11 +35,11 @@ struct FormulaFat {
   Place stated_at{};
 };
 
-/// An alkali of a formula. `saponifies` is the share of the saponifying that it does (by
+/// An alkali of a formula. `share` is the share of the saponifying that it does (by
 /// equivalents, not by weight), so shares of NaOH and KOH have one meaning whatever their purities.
 struct FormulaAlkali {
   Alkali alkali;
-  Share saponifies;
+  Share share;
   Share purity;                   // pure alkali in what is weighed
   Share purity_low, purity_high;  // the supplier's range
   // Where none is given: NaOH is taken as exact, KOH gets the range of data/lye.json.

@@ -103,8 +103,8 @@ FormulaAlkali read_alkali(const Fields& entry) {
   FormulaAlkali alkali{};
   alkali.alkali = entry.choice("alkali", {"NaOH", "KOH"}) == "NaOH" ? Alkali::sodium_hydroxide
                                                                     : Alkali::potassium_hydroxide;
-  alkali.saponifies = entry.share("share", Share(), whole);
-  if (!(alkali.saponifies > Share()))
+  alkali.share = entry.share("share", Share(), whole);
+  if (!(alkali.share > Share()))
     throw UserError(entry.place("share"), "is 0 %", "leave out an alkali that does nothing");
   // KOH is sold from 85 % on (USP, data/lye.json); below 80 % it must be a ready-made solution,
   // whose water would go uncounted.
@@ -124,7 +124,7 @@ std::vector<FormulaAlkali> read_alkalis(const Fields& fields) {
       if (other.alkali == alkali.alkali)
         throw UserError(entry.place("alkali"), formula_of(alkali.alkali) + " stands twice",
                         "put its shares together in one place");
-    sum = sum + alkali.saponifies;
+    sum = sum + alkali.share;
     alkalis.push_back(alkali);
   }
   refuse_wrong_sum(sum, "the shares that the alkalis saponify", fields.place("alkali"));

@@ -31,7 +31,7 @@ std::optional<Surroundings> read_surroundings(const Fields& bench) {
 }
 
 void refuse_limit_without_temperatures(const HeatQuestion& question, const Fields& bench) {
-  if (!question.batter_limit || (question.lye_used_at && question.fats_at)) return;
+  if (!question.batter_below || (question.lye_used_at && question.fats_at)) return;
   const std::string missing = question.lye_used_at ? "fats_at" : "lye_used_at";
   throw UserError(bench.place(missing),
                   "is missing, and " + bench.quoted("batter_below") + " cannot be judged",
@@ -135,12 +135,12 @@ void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const 
                             " and fats at " + in_both_scales(*question.fats_at) +
                             " meet at about " + in_both_scales(*findings.at_pour);
   const std::string then = "; saponification then warms the batter further.";
-  if (!question.batter_limit) {
+  if (!question.batter_below) {
     findings.pour_remarks.push_back({Severity::note, meets + then});
     return;
   }
-  const bool stays = *findings.at_pour < *question.batter_limit;
-  const std::string limit = in_both_scales(*question.batter_limit);
+  const bool stays = *findings.at_pour < *question.batter_below;
+  const std::string limit = in_both_scales(*question.batter_below);
   findings.pour_remarks.push_back(
       stays ? Remark{Severity::note, meets + ", below the limit of " + limit + then}
             : Remark{Severity::caution, meets + ", not below the limit of " + limit +
@@ -168,17 +168,17 @@ void remark_on_crystals(HeatFindings& findings, const HeatQuestion& question,
 }  // namespace
 
 bool HeatQuestion::is_lye_chilled() const {
-  return lye_used_at && *lye_used_at < lye_made_at.value_or(assumed_room);
+  return lye_used_at && *lye_used_at < room_at.value_or(assumed_room);
 }
 
 HeatQuestion read_heat_question(const Fields& bench) {
   HeatQuestion question;
-  question.lye_made_at = optional_temperature(bench, "room_at", -10, 45);
+  question.room_at = optional_temperature(bench, "room_at", -10, 45);
   question.water_at = optional_temperature(bench, "water_at", 0, 95);
   if (bench.has("ice_share")) question.ice_share = bench.share("ice_share", Share(), whole);
   question.lye_used_at = optional_temperature(bench, "lye_used_at", -20, 100);
   question.fats_at = optional_temperature(bench, "fats_at", -20, 100);
-  question.batter_limit = optional_temperature(bench, "batter_below", 0, 100);
+  question.batter_below = optional_temperature(bench, "batter_below", 0, 100);
   question.cooled_in = read_surroundings(bench);
   bench.refuse_unknown();
   refuse_limit_without_temperatures(question, bench);
@@ -192,9 +192,9 @@ HeatFindings heat_findings(const HeatQuestion& question, const std::string& name
   lye.water -= ice;
   lye.ice += ice;
   HeatFindings findings;
-  findings.alkali_at = question.lye_made_at.value_or(assumed_room);
+  findings.alkali_at = question.room_at.value_or(assumed_room);
   findings.water_at = question.water_at.value_or(findings.alkali_at);
-  findings.assumed = !question.lye_made_at;
+  findings.assumed = !question.room_at;
   findings.peak = peak_of(lye, findings.water_at, findings.alkali_at);
   if (question.lye_used_at && question.fats_at)
     findings.at_pour = mixed_temperature(lye, *question.lye_used_at, fats, *question.fats_at);

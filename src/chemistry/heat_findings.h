@@ -17,12 +17,12 @@ namespace brimwright::chemistry {
 /// What a maker says of the warmth on her bench. What she leaves out is not guessed, save a room
 /// and water of 20 degC for the peak, and that is said.
 struct HeatQuestion {
-  std::optional<Temperature> lye_made_at;   // of the room, and so of the dry alkali
+  std::optional<Temperature> room_at;       // of the room, and so of the dry alkali
   std::optional<Temperature> water_at;      // into which the alkali goes
   Share ice_share;                          // of the plain water that goes in as ice
   std::optional<Temperature> lye_used_at;   // when it meets the fats
   std::optional<Temperature> fats_at;       // then
-  std::optional<Temperature> batter_limit;  // the batter must stay below it: a topping that whips
+  std::optional<Temperature> batter_below;  // the batter must stay below it: a topping that whips
   std::optional<Surroundings> cooled_in;    // absent: two places are told
 
   /// The lye is used colder than the room where it is made, so it stands and waits. A room of 20
@@ -31,7 +31,7 @@ struct HeatQuestion {
 };
 
 /// Reads the object of those names; "cooled_in" is one of "ice bath", "cold water", "fridge",
-/// "room". Refuses what cannot be: water that is ice or steam, "batter_limit" without the two
+/// "room". Refuses what cannot be: water that is ice or steam, "batter_below" without the two
 /// temperatures that it needs, a lye to be used colder than where it is cooled.
 HeatQuestion read_heat_question(const Fields& bench);
 

@@ -8,7 +8,7 @@ std::vector<Working> heat_workings(const HeatFindings& heat, const HeatQuestion&
       {"strength", in_figures(strength)},
       {"water at", in_figures(heat.water_at), question.water_at ? "the run" : "as the room"},
       {"alkali at", in_figures(heat.alkali_at),
-       question.lye_made_at ? "the run" : "assumed, as the run does not say it"}};
+       question.room_at ? "the run" : "assumed, as the run does not say it"}};
   if (question.ice_share > Share{})
     with.push_back({"of the plain water as ice", in_figures(question.ice_share), "the run"});
   with.push_back({"it boils at", in_figures(heat.peak.boiling)});

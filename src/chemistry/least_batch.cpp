@@ -63,9 +63,11 @@ std::string what_keeps(CertaintyOf of) {
 std::string why_none(const Batch& batch, Share half_width, CertaintyOf of) {
   const std::string no = "No batch size keeps the superfat within " + points(half_width);
   const auto unweighed = changed(batch, [](auto& item) { item.step = Mass(); }).superfat();
-  if (of == CertaintyOf::scales_alone || unweighed.doubts.empty()) return no + " on these scales.";
+  if (of == CertaintyOf::scales_alone || unweighed.uncertainties.empty())
+    return no + " on these scales.";
   return no + ": the ranges alone leave " + points(half_width_of(unweighed, of)) + ", mostly by " +
-         unweighed.doubts.front().cause + ". To mend it: " + unweighed.doubts.front().remedy + ".";
+         unweighed.uncertainties.front().cause +
+         ". To mend it: " + unweighed.uncertainties.front().remedy + ".";
 }
 
 }  // namespace

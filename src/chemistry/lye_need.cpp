@@ -63,7 +63,7 @@ std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& f
       koh_for_acids(formula, additives);
   std::vector<Mass> alkalis;
   for (const FormulaAlkali& alkali : formula.alkalis) {
-    alkalis.push_back(alkali.saponifies * koh * per_koh(alkali.alkali) / alkali.purity.of_one());
+    alkalis.push_back(alkali.share * koh * per_koh(alkali.alkali) / alkali.purity.of_one());
   }
   return alkalis;
 }

@@ -112,13 +112,13 @@ Working alkali_working(const Formula& formula, std::size_t which, const Reactant
       "saponifies × M(alkali) ÷ M(KOH) ÷ purity";
   working.with = fats_given(weighed);
   working.with.push_back({"superfat aimed at", in_figures(formula.superfat), formula.name});
-  working.with.push_back({"what it saponifies", in_figures(alkali.saponifies), formula.name});
+  working.with.push_back({"what it saponifies", in_figures(alkali.share), formula.name});
   working.with.push_back({"purity", in_figures(alkali.purity), formula.name});
   std::vector<std::string> koh = {in_brackets(koh_of_fats(weighed)) + " × (1 − " +
                                   in_figures(formula.superfat) + ")"};
   for (const std::string& acid : koh_of_acids(weighed)) koh.push_back(acid);
-  working.sum = in_brackets(koh) + " × " + in_figures(alkali.saponifies) + " × " + m + " ÷ " +
-                m_koh + " ÷ " + in_figures(alkali.purity);
+  working.sum = in_brackets(koh) + " × " + in_figures(alkali.share) + " × " + m + " ÷ " + m_koh +
+                " ÷ " + in_figures(alkali.purity);
   working.sources = value_sources(formula);
   working.sources.push_back(molar_mass_source());
   return working;
@@ -166,9 +166,10 @@ Working superfat_working(const Formula& formula, const Reactants& weighed,
       {"likely", in_figures(superfat.likely_low) + " to " + in_figures(superfat.likely_high),
        likely_means()});
   constexpr std::size_t told = 3;  // the others are smaller still
-  for (std::size_t i = 0; i < superfat.doubts.size() && i < told; ++i)
-    working.with.push_back({"doubt: " + superfat.doubts[i].cause,
-                            in_percent(superfat.doubts[i].of_variance, 0), "of the variance"});
+  for (std::size_t i = 0; i < superfat.uncertainties.size() && i < told; ++i)
+    working.with.push_back({"uncertain: " + superfat.uncertainties[i].cause,
+                            in_percent(superfat.uncertainties[i].of_variance, 0),
+                            "of the variance"});
   working.sources = value_sources(formula);
   working.sources.push_back(molar_mass_source());
   return working;

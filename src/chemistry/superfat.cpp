@@ -35,7 +35,7 @@ Share superfat_of(const Weighed& weighed) {
 
 /// One thing that may be off, in its own units of doubt: `move` puts it anywhere from the end that
 /// lowers the superfat most (-1) to the one that raises it most (+1).
-struct Doubt {
+struct Uncertainty {
   std::string cause, remedy;
   bool of_a_scale;
   double standard_uncertainty;  // in those units
@@ -52,7 +52,7 @@ double between(double at_minus_one, double at_plus_one, double where) {
   return std::lerp(at_minus_one, at_plus_one, (where + 1) / 2);
 }
 
-Doubt doubt_of_saponification(const WeighedFat& fat, std::size_t j) {
+Uncertainty saponification_uncertainty(const WeighedFat& fat, std::size_t j) {
   const auto shown = [](SaponificationValue v) { return trimmed(v.mg_koh_per_g(), 1); };
   return {"the range of the saponification value of " + fat.name + " (" +
               shown(fat.saponification.low) + " to " + shown(fat.saponification.high) + " mg/g)",
@@ -64,7 +64,7 @@ Doubt doubt_of_saponification(const WeighedFat& fat, std::size_t j) {
           }};
 }
 
-Doubt doubt_of_purity(const WeighedAlkali& alkali, std::size_t k) {
+Uncertainty purity_uncertainty(const WeighedAlkali& alkali, std::size_t k) {
   return {"the purity of " + formula_of(alkali.alkali) + " (" +
               trimmed(alkali.purity_low.in_percent(), 2) + " to " +
               trimmed(alkali.purity_high.in_percent(), 2) + " %)",
@@ -79,8 +79,8 @@ Doubt doubt_of_purity(const WeighedAlkali& alkali, std::size_t k) {
 /// a weighing can be off: beyond that it is none. Several goes add up at worst, but as the root of
 /// their number where each is off on its own.
 template <class Item>
-Doubt doubt_of_step(std::vector<Item> Weighed::*list, std::size_t i, const Item& item,
-                    const std::string& name, bool raises_superfat) {
+Uncertainty step_uncertainty(std::vector<Item> Weighed::*list, std::size_t i, const Item& item,
+                             const std::string& name, bool raises_superfat) {
   return {"the scale's step of " + trimmed(item.step / gram, 3) + " g for " + name,
           "weigh it on a finer scale, make a larger batch, or aim higher", true,
           rectangular / std::sqrt(item.weighings),
@@ -92,80 +92,83 @@ Doubt doubt_of_step(std::vector<Item> Weighed::*list, std::size_t i, const Item&
 }
 
 /// More lye lowers the superfat; less than none there cannot be.
-Doubt doubt_of_lye(const LyeDoubt& lye) {
+Uncertainty lye_uncertainty(const LyeUncertainty& lye) {
   return {lye.cause, "weigh the shares on a finer scale, make a larger batch, or aim higher", true,
           rectangular, [off = std::min(lye.of_alkali.of_one(), 1.0)](Weighed& w, double where) {
             for (WeighedAlkali& alkali : w.alkalis) alkali.mass = alkali.mass * (1 - where * off);
           }};
 }
 
-std::vector<Doubt> doubts_of(const Weighed& weighed, const std::vector<LyeDoubt>& lye) {
-  std::vector<Doubt> doubts;
+std::vector<Uncertainty> uncertainties_of(const Weighed& weighed,
+                                          const std::vector<LyeUncertainty>& lye) {
+  std::vector<Uncertainty> uncertainties;
   for (std::size_t j = 0; j < weighed.fats.size(); ++j) {
     const WeighedFat& fat = weighed.fats[j];
-    doubts.push_back(doubt_of_saponification(fat, j));
-    doubts.push_back(doubt_of_step(&Weighed::fats, j, fat, fat.name, true));
+    uncertainties.push_back(saponification_uncertainty(fat, j));
+    uncertainties.push_back(step_uncertainty(&Weighed::fats, j, fat, fat.name, true));
   }
   for (std::size_t k = 0; k < weighed.alkalis.size(); ++k) {
     const WeighedAlkali& alkali = weighed.alkalis[k];
-    doubts.push_back(doubt_of_purity(alkali, k));
-    doubts.push_back(doubt_of_step(&Weighed::alkalis, k, alkali, formula_of(alkali.alkali), false));
+    uncertainties.push_back(purity_uncertainty(alkali, k));
+    uncertainties.push_back(
+        step_uncertainty(&Weighed::alkalis, k, alkali, formula_of(alkali.alkali), false));
   }
   for (std::size_t i = 0; i < weighed.acids.size(); ++i) {
     const WeighedAcid& acid = weighed.acids[i];
-    doubts.push_back(doubt_of_step(&Weighed::acids, i, acid, acid.name, true));
+    uncertainties.push_back(step_uncertainty(&Weighed::acids, i, acid, acid.name, true));
   }
-  for (const LyeDoubt& share : lye) doubts.push_back(doubt_of_lye(share));
-  return doubts;
+  for (const LyeUncertainty& share : lye) uncertainties.push_back(lye_uncertainty(share));
+  return uncertainties;
 }
 
-Share with_all_moved(Weighed weighed, const std::vector<Doubt>& doubts, double where) {
-  for (const Doubt& doubt : doubts) doubt.move(weighed, where);
+Share with_all_moved(Weighed weighed, const std::vector<Uncertainty>& uncertainties, double where) {
+  for (const Uncertainty& uncertainty : uncertainties) uncertainty.move(weighed, where);
   return superfat_of(weighed);
 }
 
 /// The superfat's standard uncertainty from this doubt alone (JCGM 100:2008, 5.1.3, note 2).
-double uncertainty_from(const Doubt& doubt, const Weighed& weighed) {
-  const double u = doubt.standard_uncertainty;
-  const Share less = with_all_moved(weighed, {doubt}, -u);
-  const Share more = with_all_moved(weighed, {doubt}, u);
+double uncertainty_from(const Uncertainty& uncertainty, const Weighed& weighed) {
+  const double u = uncertainty.standard_uncertainty;
+  const Share less = with_all_moved(weighed, {uncertainty}, -u);
+  const Share more = with_all_moved(weighed, {uncertainty}, u);
   return (more.of_one() - less.of_one()) / 2;
 }
 
 void find_dominant_cause(EffectiveSuperfat& result, const Weighed& weighed,
-                         const std::vector<Doubt>& doubts) {
+                         const std::vector<Uncertainty>& uncertainties) {
   Share lowest = result.nominal;
-  for (const Doubt& doubt : doubts) {
-    const Share alone = with_all_moved(weighed, {doubt}, -1);
+  for (const Uncertainty& uncertainty : uncertainties) {
+    const Share alone = with_all_moved(weighed, {uncertainty}, -1);
     if (alone >= lowest) continue;
     lowest = alone;
-    result.dominant_cause = doubt.cause;
-    result.remedy = doubt.remedy;
+    result.dominant_cause = uncertainty.cause;
+    result.remedy = uncertainty.remedy;
   }
 }
 
 /// Fills in all that rests on variances.
 void find_likely_band(EffectiveSuperfat& result, const Weighed& weighed,
-                      const std::vector<Doubt>& doubts) {
+                      const std::vector<Uncertainty>& uncertainties) {
   double by_scales = 0, by_ranges = 0;
-  for (const Doubt& doubt : doubts) {
-    const double variance = std::pow(uncertainty_from(doubt, weighed), 2);
-    (doubt.of_a_scale ? by_scales : by_ranges) += variance;
+  for (const Uncertainty& uncertainty : uncertainties) {
+    const double variance = std::pow(uncertainty_from(uncertainty, weighed), 2);
+    (uncertainty.of_a_scale ? by_scales : by_ranges) += variance;
     if (variance > 0)
-      result.doubts.push_back(
-          {doubt.cause, doubt.remedy, doubt.of_a_scale, Share::of_one(variance)});
+      result.uncertainties.push_back(
+          {uncertainty.cause, uncertainty.remedy, uncertainty.of_a_scale, Share::of_one(variance)});
   }
   const double variance = by_scales + by_ranges;
-  for (SuperfatDoubt& doubt : result.doubts) {
-    doubt.of_variance = Share::of_one(doubt.of_variance.of_one() / variance);
-    if (doubt.cause == result.dominant_cause) result.dominant_of_variance = doubt.of_variance;
+  for (SuperfatUncertainty& uncertainty : result.uncertainties) {
+    uncertainty.of_variance = Share::of_one(uncertainty.of_variance.of_one() / variance);
+    if (uncertainty.cause == result.dominant_cause)
+      result.dominant_of_variance = uncertainty.of_variance;
   }
-  std::stable_sort(result.doubts.begin(), result.doubts.end(),
+  std::stable_sort(result.uncertainties.begin(), result.uncertainties.end(),
                    [](const auto& a, const auto& b) { return a.of_variance > b.of_variance; });
   result.likely_by_scales = Share::of_one(coverage * std::sqrt(by_scales));
   result.likely_by_ranges = Share::of_one(coverage * std::sqrt(by_ranges));
   const Share half_width = Share::of_one(coverage * std::sqrt(variance));
-  const Share centre = with_all_moved(weighed, doubts, 0);
+  const Share centre = with_all_moved(weighed, uncertainties, 0);
   result.likely_low = std::min(result.nominal, std::max(result.low, centre - half_width));
   result.likely_high = std::max(result.nominal, std::min(result.high, centre + half_width));
 }
@@ -175,15 +178,15 @@ void find_likely_band(EffectiveSuperfat& result, const Weighed& weighed,
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
                                      const std::vector<WeighedAcid>& acids,
-                                     const std::vector<LyeDoubt>& lye) {
+                                     const std::vector<LyeUncertainty>& lye) {
   const Weighed weighed{fats, alkalis, acids};
-  const auto doubts = doubts_of(weighed, lye);
+  const auto uncertainties = uncertainties_of(weighed, lye);
   EffectiveSuperfat result;
   result.nominal = superfat_of(weighed);
-  result.low = with_all_moved(weighed, doubts, -1);
-  result.high = with_all_moved(weighed, doubts, 1);
-  find_dominant_cause(result, weighed, doubts);
-  find_likely_band(result, weighed, doubts);
+  result.low = with_all_moved(weighed, uncertainties, -1);
+  result.high = with_all_moved(weighed, uncertainties, 1);
+  find_dominant_cause(result, weighed, uncertainties);
+  find_likely_band(result, weighed, uncertainties);
   return result;
 }
 

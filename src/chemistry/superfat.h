@@ -33,13 +33,13 @@ struct WeighedAcid {
 
 /// A batter's alkali that is not weighed by itself but as a share of a lye: how far all of it may
 /// be off at once, either way, as a share of it.
-struct LyeDoubt {
+struct LyeUncertainty {
   std::string cause;  // "the scale's step of 1 g for its share of the lye"
   Share of_alkali;
 };
 
 /// One thing that puts the superfat in doubt.
-struct SuperfatDoubt {
+struct SuperfatUncertainty {
   std::string cause;   // "the scale's step of 1 g for NaOH"
   std::string remedy;  // "ask the supplier for this lot's value, or aim higher" and the like
   bool of_a_scale = false;
@@ -69,8 +69,9 @@ struct EffectiveSuperfat {
   /// 92 %)". Empty, like the remedy, if nothing is in doubt.
   std::string dominant_cause;
   std::string remedy;
-  Share dominant_of_variance;         // that cause's part of the variance behind the likely band
-  std::vector<SuperfatDoubt> doubts;  // those with a part in the variance, largest first
+  Share dominant_of_variance;  // that cause's part of the variance behind the likely band
+  std::vector<SuperfatUncertainty>
+      uncertainties;  // those with a part in the variance, largest first
 };
 /// At least one fat with a mass above zero; `low` <= `likely_low` <= `nominal` <= `likely_high` <=
 /// `high`, a finer step never widens either interval, and a larger batch never widens
@@ -78,7 +79,7 @@ struct EffectiveSuperfat {
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
                                      const std::vector<WeighedAcid>& acids,
-                                     const std::vector<LyeDoubt>& lye = {});
+                                     const std::vector<LyeUncertainty>& lye = {});
 
 /// "-0.1 %": never above `superfat`, so that -0.04 % does not read as none. For the end of a range
 /// that decides whether a batter may be lye-heavy.

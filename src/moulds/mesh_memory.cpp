@@ -38,8 +38,8 @@ std::string text_of(const SurveyWishes& wishes) {
   };
   std::string text = number(wishes.reading.unit) + number(wishes.reading.up) + number(wishes.role) +
                      (wishes.on_board ? "board/" : "-/");
-  if (wishes.reading.leaning_up)
-    for (const double part : *wishes.reading.leaning_up) text += exact(part) + "/";
+  if (wishes.reading.straight_up)
+    for (const double part : *wishes.reading.straight_up) text += exact(part) + "/";
   return text;
 }
 

@@ -88,7 +88,7 @@ MeshCavities read_mesh_cavities(const Fields& fields, const Library& library) {
   if (const auto up = fields.optional_text("up"))
     wishes.reading.up = geometry::axis(*up, fields.place("up"));
   if (const auto leaning = fields.optional_text("straight_up"))
-    wishes.reading.leaning_up = geometry::direction(*leaning, fields.place("straight_up"));
+    wishes.reading.straight_up = geometry::direction(*leaning, fields.place("straight_up"));
   if (fields.has("on_board")) wishes.on_board = fields.truth("on_board");
   if (wishes.on_board && wishes.role != Role::body)
     throw UserError(fields.place("on_board"),

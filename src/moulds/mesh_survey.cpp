@@ -338,7 +338,7 @@ void put_on_board(TriangleMesh& body) {
 
 void survey_as_said(MeshSurvey& survey, MeshFile file, const SurveyWishes& wishes,
                     const std::string& path) {
-  const bool up_is_said = wishes.reading.up || wishes.reading.leaning_up;
+  const bool up_is_said = wishes.reading.up || wishes.reading.straight_up;
   survey.role = wishes.on_board ? Role::body : *wishes.role;
   if (survey.role == Role::skin)
     return measure_skin(survey, sound_skin(file.mesh, file.is_welded, path, survey.frame), path);
@@ -373,7 +373,7 @@ void survey_as_found(MeshSurvey& survey, MeshFile file, const SurveyWishes& wish
     return measure_skin(survey, std::move(*skin), path);
   }
   file = {};
-  find_role_of_closed(survey, edges, path, wishes.reading.up || wishes.reading.leaning_up);
+  find_role_of_closed(survey, edges, path, wishes.reading.up || wishes.reading.straight_up);
 }
 
 /// The hole of a solid may be the opening of a skin.

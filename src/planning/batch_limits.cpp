@@ -272,7 +272,7 @@ class Gathering {
   }
 
   void open_time() {
-    const seconds open = run_.pipe->pace->stays_open;
+    const seconds open = run_.pipe->pace->open_time;
     const auto takes = [this](std::int64_t casts) {
       return static_cast<double>(trials_.whipping(casts).piping->count());
     };
@@ -336,11 +336,11 @@ class Gathering {
     if (topping)
       least_at(*topping * whippings_,
                "the scales weigh no topping of fewer that comes out above zero superfat");
-    if (run_.pipe->bowl && run_.pipe->bowl->whisk_catches) whisk();
+    if (run_.pipe->bowl && run_.pipe->bowl->whisk_needs) whisk();
   }
 
   void whisk() {
-    const Volume catches = *run_.pipe->bowl->whisk_catches;
+    const Volume catches = *run_.pipe->bowl->whisk_needs;
     const auto caught = smallest([&](std::int64_t casts) {
       bool is_enough = false;
       const bool is_sound = is_weighable([&] {

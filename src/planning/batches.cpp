@@ -39,8 +39,8 @@ void cure_batter(BatterTally& batter, const chemistry::Formula& formula, double 
 }
 
 void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
-               const std::optional<chemistry::HeatQuestion>& warmth) {
-  batter.heat = heat_of(warmth.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
+               const std::optional<chemistry::HeatQuestion>& temperatures) {
+  batter.heat = heat_of(temperatures.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
 }
 
 /// The topping of a batch, whipping by whipping.
@@ -58,7 +58,7 @@ std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTria
     for (const Limit& limit : limits.of_whipping)
       if (limit.is_least) whipping.pipe.least_casts = limit.casts;
     cure_batter(whipping.pipe.batter, run.pipe->formula, in_a_piece);
-    tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->warmth);
+    tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures);
     whippings.push_back(std::move(whipping));
   }
   return whippings;
@@ -71,7 +71,7 @@ Batch batch_of(const Run& run, const Measured& measured, std::int64_t casts, Bat
   batch.pour = measured.pour;
   weigh_pour(batch.pour, run, casts, trials.base(casts), measured.density);
   cure_batter(batch.pour.batter, run.pour.formula, base_in_a_piece(measured.cut));
-  tell_heat(batch.pour.batter, run.pour.formula, run.pour.warmth);
+  tell_heat(batch.pour.batter, run.pour.formula, run.pour.temperatures);
   if (!run.pipe) return batch;
   batch.whippings = whippings_of(run, casts, trials, limits, topping_in_a_piece(measured.cut));
   batch.pipe = sum_of(run, batch.whippings);

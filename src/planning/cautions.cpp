@@ -32,13 +32,14 @@ bool has_powders(const Run& run) {
                      [](const Layer& layer) { return !layer.colours.empty(); });
 }
 
-bool is_chilled(const std::optional<chemistry::HeatQuestion>& warmth) {
-  return warmth && warmth->is_lye_chilled();
+bool is_chilled(const std::optional<chemistry::HeatQuestion>& temperatures) {
+  return temperatures && temperatures->is_lye_chilled();
 }
 
 /// Made ahead: shared by two batters, or used colder than the room.
 bool has_lye_that_waits(const Run& run) {
-  return run.lye_pot || is_chilled(run.pour.warmth) || (run.pipe && is_chilled(run.pipe->warmth));
+  return run.lye_pot || is_chilled(run.pour.temperatures) ||
+         (run.pipe && is_chilled(run.pipe->temperatures));
 }
 
 struct Row {

@@ -28,9 +28,9 @@ geometry::Vector middle_of(const TriangleMesh& solid) {
   return {middle[0], middle[1], 0};
 }
 
-bool is_any_propped(const Run& run) {
+bool is_any_tilted(const Run& run) {
   return std::any_of(run.pour.layers.begin(), run.pour.layers.end(), [](const Layer& layer) {
-    return layer.propped && layer.propped->angle > Angle();
+    return layer.tilted && layer.tilted->angle > Angle();
   });
 }
 
@@ -42,7 +42,7 @@ Cavity cavity_of(const Run& run) {
                 .line = depth_of(run.pour.line, mould, run.place("/pour/line")),
                 .middle = {}};
   cavity.middle = middle_of(cavity.solid);
-  if (is_any_propped(run)) cavity.fine = moulds::solid_of(mould, fine_facets);
+  if (is_any_tilted(run)) cavity.fine = moulds::solid_of(mould, fine_facets);
   return cavity;
 }
 

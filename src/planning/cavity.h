@@ -14,7 +14,7 @@ struct Cavity {
   geometry::TriangleMesh solid;  // closed and facing outward, its lowest point at z = 0
   Length line;                   // depth of the pour line
   geometry::Vector middle;       // of its box, at z = 0
-  /// Where a layer is poured while the mould is propped: the same in the frame of moulds::solid_of
+  /// Where a layer is poured while the mould is tilted: the same in the frame of moulds::solid_of
   /// with round walls of so many facets that they are short by 5e-5 only, evenly up their height.
   std::optional<geometry::TriangleMesh> fine = {};
 };

@@ -130,7 +130,7 @@ std::optional<PartCure> cure_of(const chemistry::Formula& formula, Mass fresh, M
   }
   PartCure cure{.fresh = fresh, .cured = {}, .curve = {}, .fit = {}};
   if (const auto* law = std::get_if<chemistry::DryingLaw>(&*formula.drying)) {
-    const Mass to_lose = law->finally_lost * water;
+    const Mass to_lose = law->water_lost_in_the_end * water;
     cure.curve = CureCurve{fresh - to_lose, to_lose, law->time_constant_days};
   } else {
     const Place where{formula.file, "/drying/weighings"};

@@ -105,7 +105,7 @@ Parted topping_parted(const Run& run, const Cavity& cavity, const PourTally& pou
   const auto& visible = solids.visible.empty()
                             ? std::vector<TriangleMesh>{top_slab(cavity, cavity.line)}
                             : solids.visible;
-  Parted parted = shared_out(cut, solids.in_recess, topping.in_headspace_each);
+  Parted parted = shared_out(cut, solids.in_headspace, topping.in_headspace_each);
   parted += shared_out(cut, visible, topping.visible.volume);
   return parted;
 }

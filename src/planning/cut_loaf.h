@@ -21,7 +21,7 @@ CutTally cut_tally(const Run& run, const Cavity& cavity, const std::vector<Decor
                    const PourTally& pour, const std::vector<DecorationFit>& fits);
 
 /// What each bar has of the topping piped on the whole loaf, and what of it is cut off: of the part
-/// in the recess by its room, of the visible one by its shape or, where trials alone tell it,
+/// in the headspace by its room, of the visible one by its shape or, where trials alone tell it,
 /// evenly over the top.
 Parted topping_parted(const Run& run, const Cavity& cavity, const PourTally& pour,
                       const CutTally& cut, const Topping& topping);

@@ -43,13 +43,13 @@ DecorationTally decoration_tally(const Run& run, std::size_t index, const Pieces
   tally.casts = whole_up(static_cast<double>(needed) * (1 + decoration.spares.of_one()));
   tally.cavity_fills = tally.casts * cavities_each;
   tally.tray_fills = tray_fills_for(decoration, tally.cavity_fills);
-  if (decoration.each_fill) tally.time = tally.tray_fills * *decoration.each_fill;
+  if (decoration.time_per_tray_fill) tally.time = tally.tray_fills * *decoration.time_per_tray_fill;
   tally.volume_each = embed_volume(run, index);
   tally.mass_each = tally.volume_each * decoration.density;
   const Mass cast = static_cast<double>(tally.casts) * tally.mass_each;
-  const Mass film = static_cast<double>(tally.tray_fills) * decoration.jug_film;
+  const Mass film = static_cast<double>(tally.tray_fills) * decoration.left_in_jug;
   const Mass melt = (cast + film) / (1 - decoration.melt_loss.of_one());
-  tally.make = rounded_up(melt, run.scales.large.reads);
+  tally.make = rounded_up(melt, run.scales.large.step);
   tally.fit = std::move(fit);
   return tally;
 }

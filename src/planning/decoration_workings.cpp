@@ -50,13 +50,13 @@ Working melt_working(const Decoration& decoration, const DecorationTally& tally,
                    {"mass of one", in_figures(tally.mass_each)},
                    {"tray fills", std::to_string(tally.tray_fills),
                     std::to_string(tally.cavity_fills) + " hollows filled"},
-                   {"film in the jug", in_figures(decoration.jug_film), the_run},
+                   {"film in the jug", in_figures(decoration.left_in_jug), the_run},
                    {"melt loss", in_figures(decoration.melt_loss), the_run}},
           .sum = "(" + std::to_string(tally.casts) + " × " + in_figures(tally.mass_each) + " + " +
-                 in_figures(decoration.jug_film) + " × " + std::to_string(tally.tray_fills) +
+                 in_figures(decoration.left_in_jug) + " × " + std::to_string(tally.tray_fills) +
                  ") ÷ (1 − " + in_figures(decoration.melt_loss) + ")",
-          .rounded = to_step(Rounded::up, scales.large.reads),
-          .comes_to = on_scale(tally.make, scales.large.reads)};
+          .rounded = to_step(Rounded::up, scales.large.step),
+          .comes_to = on_scale(tally.make, scales.large.step)};
 }
 
 std::vector<Working> tray_workings(const Decoration& decoration, const DecorationTally& tally) {
@@ -84,7 +84,7 @@ Working seat_working(const OnTop& on_top, const DecorationFit& fit) {
           .formula =
               "it stands proud by its height less what is pressed in; it rests on a circle "
               "as large as its section at that depth",
-          .with = {{"pressed in", in_figures(on_top.sinks), the_run},
+          .with = {{"pressed in", in_figures(on_top.pressed_in), the_run},
                    {"of it below the top", in_figures(fit.sunk)},
                    {"stands proud by", in_figures(*fit.stands_proud)},
                    {"rests on a circle of", in_figures(*fit.contact)},
@@ -136,18 +136,18 @@ Working dust_working(const Dusting& dusting, const DustTally& dust) {
             .sum = in_figures(dust.each),
             .comes_to = in_figures(dust.each)};
   const auto& by_area = std::get<DustByArea>(dusting.per_piece);
-  const std::string on_surface =
-      trimmed(by_area.on_surface * square_centimetre / milligram, 5) + " mg/cm²";
+  const std::string on_covered_surface =
+      trimmed(by_area.on_covered_surface * square_centimetre / milligram, 5) + " mg/cm²";
   return {.of = "each_g",
           .formula =
               "used up for a piece = exposed surface × covered share × what lies on it ÷ "
               "share that lands",
           .with = {{"exposed surface", in_figures(*dust.exposed), "of topping and decoration"},
-                   {"covered", in_figures(by_area.covered), the_run},
-                   {"lies on it", on_surface, the_run},
-                   {"lands", in_figures(by_area.lands), the_run}},
-          .sum = in_figures(*dust.exposed) + " × " + in_figures(by_area.covered) + " × " +
-                 on_surface + " ÷ " + in_figures(by_area.lands),
+                   {"covered", in_figures(by_area.coverage), the_run},
+                   {"lies on it", on_covered_surface, the_run},
+                   {"lands", in_figures(by_area.share_that_sticks), the_run}},
+          .sum = in_figures(*dust.exposed) + " × " + in_figures(by_area.coverage) + " × " +
+                 on_covered_surface + " ÷ " + in_figures(by_area.share_that_sticks),
           .comes_to = in_figures(dust.each)};
 }
 
@@ -157,8 +157,8 @@ Working dust_to_weigh(const DustTally& dust, std::int64_t pieces, const Scales& 
           .formula = "powder = used up for a piece × pieces",
           .with = {{"for a piece", each}, {"pieces", std::to_string(pieces)}},
           .sum = each + " × " + std::to_string(pieces),
-          .rounded = to_step(Rounded::up, scales.fine.reads),
-          .comes_to = on_scale(dust.make, scales.fine.reads)};
+          .rounded = to_step(Rounded::up, scales.fine.step),
+          .comes_to = on_scale(dust.make, scales.fine.step)};
 }
 
 }  // namespace brimwright::planning

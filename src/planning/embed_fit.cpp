@@ -42,7 +42,7 @@ geometry::LevelCurve curve_of(const TriangleMesh& solid, Volume real) {
 std::optional<Length> flat_left_by(const std::optional<Pipe>& pipe) {
   if (!pipe || !pipe->beads) return std::nullopt;
   const auto& beads = *pipe->beads;
-  const Length bead = 2 * sqrt(beads.swell / pi * geometry::area_of(beads.tip.opening));
+  const Length bead = 2 * sqrt(beads.bead_to_opening / pi * geometry::area_of(beads.tip.opening));
   const auto& last = beads.moves.back();
   if (const auto* ring = std::get_if<geometry::Ring>(&last)) return 2 * ring->radius + bead;
   if (const auto* spiral = std::get_if<geometry::ConicalSpiral>(&last))
@@ -315,18 +315,18 @@ DecorationFit fit_on_top(const Run& run, std::size_t index,
   const OnTop& on_top = std::get<OnTop>(decoration.where);
   const TriangleMesh solid = geometry::placed(*bodies[index].solid, turned(on_top.turned));
   const auto curve = curve_of(solid, bodies[index].volume);
-  if (on_top.sinks >= curve.height())
+  if (on_top.pressed_in >= curve.height())
     throw UserError(place_of(run, index, "on_top/pressed_in"),
-                    "is " + in_mm(on_top.sinks) + ", but " + decoration.name + " is " +
+                    "is " + in_mm(on_top.pressed_in) + ", but " + decoration.name + " is " +
                         in_mm(curve.height()) + " tall as it lies",
                     "give at most " + most_text(curve.height() - hair) + ", or bury it");
   DecorationFit fit;
   // Set down without pressing it touches with what is flat at its very foot.
-  const Length where = std::max(on_top.sinks, 1e-6 * curve.height());
+  const Length where = std::max(on_top.pressed_in, 1e-6 * curve.height());
   fit.contact = 2 * sqrt(curve.free_surface(where) / pi);
   fit.peak_flat = on_top.peak_flat ? on_top.peak_flat : flat_left_by(run.pipe);
-  fit.stands_proud = curve.height() - on_top.sinks;
-  fit.sunk = curve.volume_below(on_top.sinks);
+  fit.stands_proud = curve.height() - on_top.pressed_in;
+  fit.sunk = curve.volume_below(on_top.pressed_in);
   return fit;
 }
 

@@ -28,7 +28,7 @@ void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
         {Severity::caution, "The weighed trials differ by " +
                                 trimmed(visible.trials_spread.in_percent(), 0) +
                                 " % of their mean: pipe a few more before you trust it."});
-  if (visible.by_beads && !visible.by_trials && !visible.hand_used)
+  if (visible.by_beads && !visible.by_trials && !visible.correction_used)
     remarks.push_back({Severity::caution,
                        "The topping's size is geometry alone: no trial says yet how your hand "
                        "differs from it. Pipe and weigh three on paper."});

@@ -26,11 +26,11 @@ Quantity<-1, 1> cured_for_each_depth(const Plan& plan) {
 }
 
 std::optional<LightestPiece> lightest_piece(const Run& run, const Plan& plan) {
-  const PieceSpread& spread = run.label->spread;
+  const PieceSpread& spread = run.label->weight_spread;
   const Mass about = plan.piece.cured.value_or(plan.piece.fresh);
   const Mass step = on_fine_scale(run.scales, about).step;
-  if (!spread.weighed.empty())
-    return lightest_of(spread.weighed, step, run.place("/label/weighed_pieces"));
+  if (!spread.weighed_pieces.empty())
+    return lightest_of(spread.weighed_pieces, step, run.place("/label/weighed_pieces"));
   if (!plan.piece.cured) return std::nullopt;
   const Place where = run.place("/label");
   if (!plan.cut)
@@ -77,8 +77,8 @@ void caution_on_drying_on(const LabelDraft& draft, const Run& run, const Plan& p
 }
 
 void check_what_she_states(const LabelOrder& order, LabelDraft& draft) {
-  if (!order.states) return;
-  const Mass states = *order.states;
+  if (!order.printed_weight) return;
+  const Mass states = *order.printed_weight;
   auto& remarks = draft.remarks;
   if (states <= draft.lightest->mass) return;
   const auto tolerance = draft.market == Market::EU ? tolerable_negative_error(states)
@@ -99,11 +99,11 @@ void check_what_she_states(const LabelOrder& order, LabelDraft& draft) {
 
 /// Pieces weighed against what is stated, hers or the one drafted.
 std::optional<PacksHeld> pieces_held(const LabelOrder& order, const LabelDraft& draft) {
-  const Mass stated = order.states.value_or(draft.net->stated);
+  const Mass stated = order.printed_weight.value_or(draft.net->stated);
   const auto tolerance = draft.market == Market::EU ? tolerable_negative_error(stated)
                                                     : maximum_allowable_variation(stated);
-  if (order.spread.weighed.empty() || !tolerance) return std::nullopt;
-  return held_against(draft.market, stated, order.spread.weighed);
+  if (order.weight_spread.weighed_pieces.empty() || !tolerance) return std::nullopt;
+  return held_against(draft.market, stated, order.weight_spread.weighed_pieces);
 }
 
 void draft_net_quantity(LabelDraft& draft, const Run& run, const Plan& plan) {

@@ -20,13 +20,13 @@ namespace {
 using geometry::Tilt;
 using geometry::TriangleMesh;
 
-bool is_propped(const LayerPour& layer) { return layer.propped && layer.propped->angle > Angle(); }
+bool is_tilted(const LayerPour& layer) { return layer.tilted && layer.tilted->angle > Angle(); }
 
-/// The plane that is level, at `height` over the origin, while the mould is propped.
+/// The plane that is level, at `height` over the origin, while the mould is tilted.
 geometry::Plane surface(const Tilt& tilt, double height_mm) {
-  // How high the mould's own directions end when it is propped.
+  // How high the mould's own directions end when it is tilted.
   const TriangleMesh axes{.vertices_mm = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}, .triangles = {}};
-  const auto ends = propped(axes, tilt).vertices_mm;
+  const auto ends = tilted(axes, tilt).vertices_mm;
   return {{ends[0][2], ends[1][2], ends[2][2]}, height_mm};
 }
 
@@ -35,13 +35,13 @@ SlopingSurface sloping(const geometry::Plane& plane, double floor_mm) {
   return {(plane.offset_mm / z - floor_mm) * millimetre, -x / z, -y / z};
 }
 
-/// The height of the low brim over the origin while the mould is propped: the lowest point of the
+/// The height of the low brim over the origin while the mould is tilted: the lowest point of the
 /// opening, the cavity's highest flat or point.
 double low_brim(const TriangleMesh& cavity, const Tilt& tilt) {
   const auto box = bounding_box(cavity);
   // A brim out of a modelling program is level but for single precision's rounding.
   const double opening = box.high_mm[2] - 1e-6 * (box.high_mm[2] - box.low_mm[2]);
-  const auto heights = propped(cavity, tilt).vertices_mm;
+  const auto heights = tilted(cavity, tilt).vertices_mm;
   double lowest = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < heights.size(); ++i)
     if (cavity.vertices_mm[i][2] >= opening) lowest = std::min(lowest, heights[i][2]);
@@ -71,12 +71,12 @@ class Pouring {
         hair_(1e-9 * enclosed_volume(cavity)) {}
 
   LayerSolid pour(const LayerPour& layer, const Place& where) {
-    const Tilt tilt = is_propped(layer) ? *layer.propped : Tilt{};
+    const Tilt tilt = is_tilted(layer) ? *layer.tilted : Tilt{};
     check(tilt, where);
     const Volume volume = layer.volume / holding_;
     if (!(volume > hair_)) throw UserError(where, "holds nothing", "leave it out");
     if (free_.triangles.empty()) refuse_overflow(layer, Volume{}, where);
-    const TriangleMesh standing = propped(free_, tilt);
+    const TriangleMesh standing = tilted(free_, tilt);
     const double lowest = bounding_box(standing).low_mm[2];
     const auto curve = geometry::LevelCurve::of_solid(standing);
     const Volume most = curve.volume_below((low_brim(cavity_, tilt) - lowest) * millimetre);
@@ -84,35 +84,35 @@ class Pouring {
     const auto plane = surface(tilt, lowest + curve.depth_at(volume) / millimetre);
     TriangleMesh part = part_below(free_, plane);
     free_ = part_above(free_, plane);
-    tilted_ = tilted_ || is_propped(layer);
-    if (tilted_) refuse_pools(part, is_propped(layer), where);
+    tilted_ = tilted_ || is_tilted(layer);
+    if (tilted_) refuse_pools(part, is_tilted(layer), where);
     const auto box = bounding_box(part);
     LayerSolid poured{std::move(part), (box.low_mm[2] - floor_) * millimetre,
                       (box.high_mm[2] - floor_) * millimetre};
-    if (is_propped(layer)) poured.surface = sloping(plane, floor_);
+    if (is_tilted(layer)) poured.surface = sloping(plane, floor_);
     return poured;
   }
 
  private:
   [[noreturn]] static void refuse_overflow(const LayerPour& layer, Volume most,
                                            const Place& where) {
-    const std::string spills = is_propped(layer)
+    const std::string spills = is_tilted(layer)
                                    ? ", which spills over the low brim of a mould propped by " +
-                                         trimmed(layer.propped->angle.degrees(), 2) + "\u00b0"
+                                         trimmed(layer.tilted->angle.degrees(), 2) + "\u00b0"
                                    : ", which spills over the brim";
     throw UserError(
         where, "is " + in_ml(layer.volume) + spills,
-        "pour at most " + most_text(most) + (is_propped(layer) ? ", or prop the mould less" : ""));
+        "pour at most " + most_text(most) + (is_tilted(layer) ? ", or prop the mould less" : ""));
   }
 
-  static void refuse_pools(const TriangleMesh& part, bool is_propped, const Place& where) {
+  static void refuse_pools(const TriangleMesh& part, bool is_tilted, const Place& where) {
     const std::size_t pools = bodies_of(part);
     if (pools < 2) return;
     throw UserError(where,
                     "lies in " + std::to_string(pools) +
                         " pools that do not meet, and a pour fills only the one it goes into",
-                    is_propped ? "prop the mould less or pour more"
-                               : "pour more, or prop the mould less for the layer below");
+                    is_tilted ? "prop the mould less or pour more"
+                              : "pour more, or prop the mould less for the layer below");
   }
 
   const TriangleMesh& cavity_;
@@ -127,7 +127,7 @@ void refuse_above_line(const std::vector<LayerSolid>& solids, const std::vector<
                        const Place& where) {
   const Length line = solids.back().to;
   for (std::size_t i = 0; i < solids.size(); ++i)
-    if (is_propped(layers[i]) && solids[i].to > line + 1e-6 * millimetre)
+    if (is_tilted(layers[i]) && solids[i].to > line + 1e-6 * millimetre)
       throw UserError({where.file, where.field + "/" + std::to_string(i)},
                       "stands " + in_mm(solids[i].to) +
                           " up the low wall, above the last layer's surface at " + in_mm(line),
@@ -155,7 +155,7 @@ PouredCavity poured_cavity(const Run& run, const TriangleMesh& cavity, Length li
   const double holding = run.pour.mould.curve.volume_below(line) / enclosed_volume(filled);
   if (layers.empty()) return {{{std::move(filled), Length{}, line}}, holding};
   std::vector<LayerPour> pours;
-  for (const auto& layer : layers) pours.push_back({layer.volume_each, layer.propped});
+  for (const auto& layer : layers) pours.push_back({layer.volume_each, layer.tilted});
   return {layer_solids(cavity, pours, holding, run.place("/pour/layers")), holding};
 }
 

@@ -15,7 +15,7 @@ namespace brimwright::planning {
 /// One layer as it is poured: how much, and how the mould stands meanwhile.
 struct LayerPour {
   Volume volume;
-  std::optional<geometry::Tilt> propped = {};  // absent, or with no angle: level
+  std::optional<geometry::Tilt> tilted = {};  // absent, or with no angle: level
 };
 
 /// What one layer fills.
@@ -31,9 +31,9 @@ struct LayerSolid {
 /// `cavity` is closed and faces outward, standing level with z up; `holding` times its volume is
 /// the real one. Volumes are exact for the facetted solid.
 ///
-/// UserError at `where`/number of the layer for a layer there is no room for, a propped one that
+/// UserError at `where`/number of the layer for a layer there is no room for, a tilted one that
 /// would spill over the low brim or stands higher than the last layer's surface, and one that lies
-/// in more than one pool, of which batter fills only the one it goes into (asked of propped layers
+/// in more than one pool, of which batter fills only the one it goes into (asked of tilted layers
 /// and those that follow).
 std::vector<LayerSolid> layer_solids(const geometry::TriangleMesh& cavity,
                                      const std::vector<LayerPour>& layers, double holding,

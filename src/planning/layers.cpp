@@ -41,10 +41,10 @@ void require_one_way(const Run& run) {
     throw UserError(layers_place(run), "parts leave no rest", "give that layer its parts too");
 }
 
-bool is_propped(const Layer& layer) { return layer.propped && layer.propped->angle > Angle(); }
+bool is_tilted(const Layer& layer) { return layer.tilted && layer.tilted->angle > Angle(); }
 
-bool any_propped(const Run& run) {
-  return std::any_of(run.pour.layers.begin(), run.pour.layers.end(), is_propped);
+bool any_tilted(const Run& run) {
+  return std::any_of(run.pour.layers.begin(), run.pour.layers.end(), is_tilted);
 }
 
 bool is_by_depth(const Run& run) {
@@ -56,13 +56,13 @@ bool is_by_depth(const Run& run) {
 void require_sound_props(const Run& run) {
   const auto& layers = run.pour.layers;
   for (std::size_t i = 0; i < layers.size(); ++i) {
-    if (layers[i].propped) check(*layers[i].propped, layer_place(run, i, "tilted/angle"));
-    if (is_propped(layers[i]) && i > 0 && is_by_depth(run))
+    if (layers[i].tilted) check(*layers[i].tilted, layer_place(run, i, "tilted/angle"));
+    if (is_tilted(layers[i]) && i > 0 && is_by_depth(run))
       throw UserError(layer_place(run, i, "tilted"),
                       "leaves open where the depth of a layer over another is measured",
                       "give the layers as mass or as parts");
   }
-  if (is_propped(layers.back()))
+  if (is_tilted(layers.back()))
     throw UserError(layer_place(run, layers.size() - 1, "tilted"),
                     "cannot be for the last layer, which is poured level to the pour line",
                     "pour another, level layer over it");
@@ -122,9 +122,9 @@ std::vector<double> amounts_up_to(const Run& run, double whole, const std::strin
   return amounts;
 }
 
-/// What the first layer holds where it stands `mark` up the low wall of the propped mould.
-Volume propped_to(const Run& run, const geometry::TriangleMesh& cavity, Length mark) {
-  const geometry::TiltedPour pour(cavity, *run.pour.layers.front().propped);
+/// What the first layer holds where it stands `mark` up the low wall of the tilted mould.
+Volume filled_to_mark(const Run& run, const geometry::TriangleMesh& cavity, Length mark) {
+  const geometry::TiltedPour pour(cavity, *run.pour.layers.front().tilted);
   return moulds::holding_of(run.pour.mould, cavity) *
          pour.volume_at(reachable(pour, mark, layer_place(run, 0, "depth")));
 }
@@ -155,8 +155,8 @@ std::vector<Volume> upper_faces(const Run& run, const Cavity& cavity, const Free
     const double reached = so_far / whole;
     faces.push_back(by_depth ? curve.volume_below(reached * line) : reached * poured);
   }
-  if (by_depth && is_propped(layers.front()))
-    faces.front() = propped_to(run, *cavity.fine, amounts.front() / whole * line);
+  if (by_depth && is_tilted(layers.front()))
+    faces.front() = filled_to_mark(run, *cavity.fine, amounts.front() / whole * line);
   faces.back() = poured;
   return faces;
 }
@@ -203,7 +203,7 @@ std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const Fr
   if (run.pour.layers.empty()) return tallies;
   require_one_way(run);
   require_sound_props(run);
-  if (any_propped(run) && curve.displaced_below(line) > Volume{})
+  if (any_tilted(run) && curve.displaced_below(line) > Volume{})
     throw UserError(layers_place(run), "props the mould where embeds already lie in it",
                     "pour level round them, or press them in after");
   const auto faces = upper_faces(run, cavity, curve, line, batter);
@@ -216,14 +216,14 @@ std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const Fr
                        .volume_each = each,
                        .mass_each = each * batter,
                        .mass = {},
-                       .step = run.scales.large.reads,
+                       .step = run.scales.large.step,
                        .colours = {},
-                       .propped = run.pour.layers[i].propped,
+                       .tilted = run.pour.layers[i].tilted,
                        .surface = {}});
     below = faces[i];
   }
   refuse_films(tallies, run);
-  if (any_propped(run)) tell_reaches(tallies, run, *cavity.fine, line);
+  if (any_tilted(run)) tell_reaches(tallies, run, *cavity.fine, line);
   return tallies;
 }
 

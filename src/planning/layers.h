@@ -14,13 +14,13 @@ namespace brimwright::planning {
 /// The layers of a pour into `cavity` up to `line`, lowest first: volumes by what it has `room`
 /// for, so that equal parts are equal amounts of batter, not equal depths.
 ///
-/// The first layers, or any but the last, may be poured while the mould is propped. Depths then
-/// count up the low wall: that of a propped first layer is its mark (see geometry::TiltedPour), and
+/// The first layers, or any but the last, may be poured while the mould is tilted. Depths then
+/// count up the low wall: that of a tilted first layer is its mark (see geometry::TiltedPour), and
 /// the level ones above it begin there.
 ///
 /// UserError at /pour/layers when depths or masses do not end at the pour line (with the figure),
-/// when layers are said in different ways, when one is propped where embeds lie in the cavity as it
-/// is poured, or when a propped one cannot be poured (see layer_solids).
+/// when layers are said in different ways, when one is tilted where embeds lie in the cavity as it
+/// is poured, or when a tilted one cannot be poured (see layer_solids).
 std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const FreeCurve& room,
                                   Length line, Density batter);
 

@@ -61,9 +61,9 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
   };
   if (spread.either_way) take(*spread.either_way, "the spread you state");
   if (spread.share) take(*spread.share * cured, "the spread you state");
-  if (spread.pour_line)
-    take(*spread.pour_line * per_depth,
-         "a pour line " + trimmed(*spread.pour_line / millimetre, 2) + " mm low");
+  if (spread.pour_line_off_by)
+    take(*spread.pour_line_off_by * per_depth,
+         "a pour line " + trimmed(*spread.pour_line_off_by / millimetre, 2) + " mm low");
   if (!(lightest.mass < cured))
     throw UserError(where, "does not say how much the pieces differ",
                     "weigh three finished pieces, or state a spread or how far off the pour line "

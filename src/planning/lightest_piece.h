@@ -12,10 +12,10 @@ namespace brimwright::planning {
 
 /// How much pieces differ, by the maker: finished pieces weighed, or what she knows of her pours.
 struct PieceSpread {
-  std::vector<Mass> weighed;        // finished, cured pieces; three or more, or none
-  std::optional<Mass> either_way;   // a piece is up to so much heavier or lighter
-  std::optional<Share> share;       // the same as a share of its weight
-  std::optional<Length> pour_line;  // the line is up to so much higher or lower
+  std::vector<Mass> weighed_pieces;        // finished, cured pieces; three or more, or none
+  std::optional<Mass> either_way;          // a piece is up to so much heavier or lighter
+  std::optional<Share> share;              // the same as a share of its weight
+  std::optional<Length> pour_line_off_by;  // the line is up to so much higher or lower
 };
 
 /// The lightest piece to believe in, and how it was come by, in words.

@@ -41,7 +41,7 @@ void refuse_other_alkali(const Formula& one, const Formula& other, const Place& 
                     "one pot is shared by weight only if all of it is the same lye; make two");
   for (std::size_t k = 0; k < one.alkalis.size(); ++k) {
     const auto &a = one.alkalis[k], &b = other.alkalis[k];
-    if (a.alkali != b.alkali || std::abs((a.saponifies - b.saponifies).of_one()) > 1e-9)
+    if (a.alkali != b.alkali || std::abs((a.share - b.share).of_one()) > 1e-9)
       throw UserError(where, both + "take different alkalis, or in different proportions",
                       "one pot is shared by weight only if all of it is the same lye; make two");
     if (std::abs((a.purity - b.purity).of_one()) > 1e-9)

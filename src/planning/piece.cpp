@@ -60,7 +60,7 @@ TriangleMesh envelope_solid(const Envelope& envelope) {
 
 std::vector<TriangleMesh> visible_solids(const Pipe& pipe) {
   if (pipe.beads)
-    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->swell);
+    return geometry::swept(pipe.beads->moves, pipe.beads->tip.opening, pipe.beads->bead_to_opening);
   if (pipe.envelope) return {envelope_solid(*pipe.envelope)};
   return {};
 }
@@ -93,7 +93,7 @@ Length foot_of_topping(const Run& run, const PourTally& pour, Volume in_headspac
 ToppingSolids topping_over(const Run& run, const Cavity& cavity, Length foot) {
   ToppingSolids topping;
   if (foot > cavity.line)
-    topping.in_recess.push_back(geometry::layer_between(cavity.solid, cavity.line, foot));
+    topping.in_headspace.push_back(geometry::layer_between(cavity.solid, cavity.line, foot));
   const Vector up = cavity.middle + Vector{0, 0, foot / millimetre};
   for (auto& solid : visible_solids(*run.pipe))
     topping.visible.push_back(moved(std::move(solid), up));
@@ -104,7 +104,7 @@ void add_topping(PieceModel& model, const Run& run, const Cavity& cavity) {
   if (!run.pipe) return;
   PiecePart topping{.name = run.pipe->formula.name, .kind = PartKind::topping, .solids = {}};
   auto solids = topping_over(run, cavity, model.foot);
-  for (auto& solid : solids.in_recess) add_solid(topping, std::move(solid));
+  for (auto& solid : solids.in_headspace) add_solid(topping, std::move(solid));
   for (auto& solid : solids.visible) add_solid(topping, std::move(solid));
   model.is_topping_shape_known = run.pipe->beads || run.pipe->envelope;
   if (!topping.solids.empty()) model.parts.push_back(std::move(topping));
@@ -151,7 +151,7 @@ void add_on_top(PieceModel& model, const Decoration& decoration, const TriangleM
     const double x = middle[0] + circle * std::cos(angle);
     const double y = middle[1] + circle * std::sin(angle);
     const double on = height_at(model, x, y, model.foot / millimetre);
-    part.solids.push_back(moved(solid, {x, y, on - on_top.sinks / millimetre - lowest}));
+    part.solids.push_back(moved(solid, {x, y, on - on_top.pressed_in / millimetre - lowest}));
   }
   model.parts.push_back(std::move(part));
 }
@@ -202,7 +202,7 @@ Opening opening_of(const Cavity& cavity) {
 std::vector<TriangleMesh> base_solids(const Run& run, const Cavity& cavity, const PourTally& pour) {
   const auto& layers = pour.layers;
   const bool is_level = std::none_of(layers.begin(), layers.end(),
-                                     [](const LayerTally& layer) { return layer.propped; });
+                                     [](const LayerTally& layer) { return layer.tilted; });
   std::vector<TriangleMesh> solids;
   if (!is_level) {
     // What is pressed in afterwards lifts the last, level layer to the line.
@@ -329,8 +329,8 @@ void require_moves_over_the_cup(const Run& run, const Cavity& cavity) {
   if (!run.pipe || !run.pipe->beads) return;
   const auto& beads = *run.pipe->beads;
   const Opening opening = opening_of(cavity);
-  const double half_bead =
-      std::sqrt(beads.swell / pi * (geometry::area_of(beads.tip.opening) / square_millimetre));
+  const double half_bead = std::sqrt(beads.bead_to_opening / pi *
+                                     (geometry::area_of(beads.tip.opening) / square_millimetre));
   for (std::size_t i = 0; i < beads.moves.size(); ++i) {
     const Place where = run.place("/pipe/beads/moves/" + std::to_string(i));
     if (const auto* straight = std::get_if<geometry::StraightBead>(&beads.moves[i])) {
@@ -343,7 +343,7 @@ void require_moves_over_the_cup(const Run& run, const Cavity& cavity) {
       continue;
     }
     const auto strayed = geometry::strays_beyond(opening.radius * millimetre, {beads.moves[i]},
-                                                 beads.tip.opening, beads.swell);
+                                                 beads.tip.opening, beads.bead_to_opening);
     if (strayed)
       throw UserError(where,
                       "reaches " + trimmed(strayed->reach / millimetre, 1) +

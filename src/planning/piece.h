@@ -35,14 +35,14 @@ struct PiecePart {
 struct PieceModel {
   std::vector<PiecePart> parts;
   Length pour_line, brim;
-  Length foot;  // of the visible topping: the recess filled as far as the topping fills it
+  Length foot;  // of the visible topping: the headspace filled as far as the topping fills it
   bool is_topping_shape_known = true;  // false: only its volume is, so no solid shows it
 };
 
-/// The topping of one cast, in the cavity's frame: what fills the recess below the brim, and what
+/// The topping of one cast, in the cavity's frame: what fills the headspace, and what
 /// stands over it, where trials alone do not tell its shape nothing.
 struct ToppingSolids {
-  std::vector<geometry::TriangleMesh> in_recess, visible;
+  std::vector<geometry::TriangleMesh> in_headspace, visible;
 };
 ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTally& pour,
                              Volume in_headspace_each);
@@ -66,7 +66,7 @@ PieceModel piece_model(const Run& run, const Plan& plan);
 std::optional<PieceSize> size_of(const PieceModel& model);
 
 /// Surface of topping and of what lies on it that the air sees, above the topping's foot; the level
-/// surface at the foot counts where it is topping in the recess, or where there is no topping.
+/// surface at the foot counts where it is topping in the headspace, or where there is no topping.
 /// UserError at the run's dust where the topping's shape is not known. `memory` may be none.
 Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
                   MeasureMemory* memory);

@@ -191,7 +191,7 @@ std::vector<Working> pour_workings(const Run& run, const PourTally& pour, std::i
   append_at(all, "", weighing_workings(formula, per_fat, pour.batter.weighing));
   append_at(all, "heat",
             chemistry::heat_workings(pour.batter.heat,
-                                     run.pour.warmth.value_or(chemistry::HeatQuestion{}),
+                                     run.pour.temperatures.value_or(chemistry::HeatQuestion{}),
                                      pour.batter.weighing.pot_strength));
   append_at(all, "", layer_workings(run, pour, casts));
   return all;

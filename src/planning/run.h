@@ -61,8 +61,8 @@ struct Layer {
   std::string name;
   std::variant<LayerDepth, LayerMass, LayerParts, LayerRest> amount;
   std::vector<LayerColour> colours;
-  /// Poured while the mould is propped up; its depth is then how far up the low wall it stands.
-  std::optional<geometry::Tilt> propped = {};
+  /// Poured while the mould is tilted; its depth is then how far up the low wall it stands.
+  std::optional<geometry::Tilt> tilted = {};
 };
 
 /// What of the base never reaches a piece.
@@ -77,7 +77,7 @@ struct Pour {
   FillLevel line;
   std::vector<Layer> layers;  // lowest first; empty: one plain pour
   PourLosses losses;
-  std::optional<chemistry::HeatQuestion> warmth = {};
+  std::optional<chemistry::HeatQuestion> temperatures = {};
 };
 
 /// A cup of known volume, filled level and weighed: today's density of a whipped batter.
@@ -95,14 +95,14 @@ struct PipedTrials {
 };
 struct Beads {
   Tip tip;
-  double swell = 1;  // section of the bead / opening of the tip
+  double bead_to_opening = 1;  // section of the bead / opening of the tip
   std::vector<geometry::Move> moves;
 };
 enum class EnvelopeForm { cone, dome };
 struct Envelope {
   EnvelopeForm form;
   Length diameter, height;
-  Share solidity;  // of the envelope that is topping, not air between the ridges
+  Share soap_share;  // of the envelope that is topping, not air between the ridges
 };
 
 struct PipeLosses {
@@ -114,17 +114,17 @@ struct PipeLosses {
 // What sets limits to one whipping.
 struct Bowl {
   Volume holds;
-  std::optional<Volume> whisk_catches = {};  // the least plain batter that the whisk catches
+  std::optional<Volume> whisk_needs = {};  // the least plain batter that the whisk catches
 };
 struct Pace {
-  std::chrono::seconds stays_open;  // how long the whipped batter can be piped
-  std::chrono::seconds each;        // to pipe one piece
-  std::chrono::seconds bag_change = std::chrono::seconds(0);
+  std::chrono::seconds open_time;       // how long the whipped batter can be piped
+  std::chrono::seconds time_per_piece;  // to pipe one piece
+  std::chrono::seconds time_per_bag_change = std::chrono::seconds(0);
 };
 /// Lye that is whipped in by the spoonful, and how long each is given.
 struct LyeSpoon {
   Volume holds;
-  std::chrono::seconds each;
+  std::chrono::seconds time_between;
 };
 
 struct Pipe {
@@ -132,7 +132,7 @@ struct Pipe {
   std::optional<PipedTrials> trials = {};  // at least one of these three
   std::optional<Beads> beads = {};
   std::optional<Envelope> envelope = {};
-  Share fills_headspace;  // of the recess between pour line and brim; asked, never assumed
+  Share fills_headspace;  // of the headspace between pour line and brim; asked, never assumed
   WeighCup whip;          // the whip planned for
   std::optional<WeighCup> whip_now;  // the bowl's reading today
   std::optional<Volume> bag_holds;   // whipped topping in one bag load
@@ -140,7 +140,7 @@ struct Pipe {
   std::optional<Bowl> bowl = {};
   std::optional<Pace> pace = {};
   std::optional<LyeSpoon> lye_spoon = {};
-  std::optional<chemistry::HeatQuestion> warmth = {};
+  std::optional<chemistry::HeatQuestion> temperatures = {};
 };
 
 /// What a maker says of a pot of lye that her batters share.
@@ -183,9 +183,9 @@ struct Drizzle {
 struct Turned {
   Angle x, y, z;
 };
-/// On the top of the piece, pressed in by `sinks`.
+/// On the top of the piece, pressed in by `pressed_in`.
 struct OnTop {
-  Length sinks;
+  Length pressed_in;
   std::optional<Length> peak_flat = {};  // how wide the flat of the peak is
   Turned turned = {};
 };
@@ -215,17 +215,18 @@ struct Decoration {
   Density density;             // of the set material
   Share spares;                // cast beyond what the pieces need
   Share melt_loss;             // of what is melted: film, skin, steam
-  Mass jug_film;               // left in the jug at each fill
-  std::optional<std::chrono::seconds> each_fill = {};  // to fill all trays once, setting included
+  Mass left_in_jug;            // left in the jug at each fill
+  std::optional<std::chrono::seconds> time_per_tray_fill =
+      {};  // to fill all trays once, setting included
   Where where = {};
   chemistry::LabelData label = {};
 };
 
 /// A powder dusted over each piece: by what is used up, or by the surface it goes over.
 struct DustByArea {
-  AreaDensity on_surface;  // what lies on it where it is covered
-  Share covered;           // of the exposed surface
-  Share lands;             // of what is dusted; the rest is lost
+  AreaDensity on_covered_surface;  // what lies on it where it is covered
+  Share coverage;                  // of the exposed surface
+  Share share_that_sticks;         // of what is dusted; the rest is lost
 };
 struct Dusting {
   std::string name;
@@ -244,14 +245,14 @@ struct Bottle {
 /// The label wanted: whose rules it follows, and how much the finished pieces differ.
 struct LabelOrder {
   Market market = Market::EU;
-  PieceSpread spread;
+  PieceSpread weight_spread;
   bool e_mark = false;
-  std::optional<Mass> states;  // what her labels already say
+  std::optional<Mass> printed_weight;  // what her labels already say
 };
 
 struct Scale {
-  Mass reads;  // the step of its display
-  Mass holds;  // the most it weighs
+  Mass step;  // the step of its display
+  Mass most;  // the most it weighs
 };
 /// Fats, lye water and melt go on the large scale; alkali, additives and powders on the fine one
 /// as long as it holds them.

@@ -8,11 +8,11 @@
 
 namespace brimwright::planning {
 
-chemistry::HeatQuestion warmth_of_pot(const Run& run) {
-  auto pot = run.pour.warmth.value_or(chemistry::HeatQuestion{});
-  const auto topping = run.pipe->warmth.value_or(chemistry::HeatQuestion{});
+chemistry::HeatQuestion temperatures_of_pot(const Run& run) {
+  auto pot = run.pour.temperatures.value_or(chemistry::HeatQuestion{});
+  const auto topping = run.pipe->temperatures.value_or(chemistry::HeatQuestion{});
   const auto warmer = [](auto& one, const auto& other) { one = std::max(one, other); };
-  warmer(pot.lye_made_at, topping.lye_made_at);
+  warmer(pot.room_at, topping.room_at);
   warmer(pot.water_at, topping.water_at);
   pot.ice_share = std::min(pot.ice_share, topping.ice_share);
   if (!pot.lye_used_at || (topping.lye_used_at && *topping.lye_used_at < *pot.lye_used_at)) {
@@ -39,7 +39,7 @@ std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch) {
 
 void share_lye(Batch& batch, const Run& run) {
   batch.lye_pot = lye_pot(batters_of_pot(run, batch), run.scales, *run.lye_pot);
-  batch.pot_heat = heat_of_pot(warmth_of_pot(run), run.pour.formula, *batch.lye_pot);
+  batch.pot_heat = heat_of_pot(temperatures_of_pot(run), run.pour.formula, *batch.lye_pot);
 }
 
 }  // namespace brimwright::planning

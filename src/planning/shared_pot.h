@@ -14,7 +14,7 @@ std::vector<PotBatter> batters_of_pot(const Run& run, const Batch& batch);
 
 /// What is asked of the pot's heat: where the batters' benches differ, what makes the pot hotter,
 /// and the colder of its uses. Expects a topping.
-chemistry::HeatQuestion warmth_of_pot(const Run& run);
+chemistry::HeatQuestion temperatures_of_pot(const Run& run);
 
 /// Makes one lye for all of them: the batch's `lye_pot`, and how hot it gets. Expects run.lye_pot
 /// and a topping. UserError as of lye_pot().

@@ -49,7 +49,7 @@ struct BatterTally {
   chemistry::HeatFindings heat = {};  // none yet in a trial
 };
 
-/// A surface that set while the mould was propped, in the frame of moulds::solid_of.
+/// A surface that set while the mould was tilted, in the frame of moulds::solid_of.
 struct SlopingSurface {
   Length over_origin;     // its depth there, above the cavity's lowest point
   double rise_x, rise_y;  // along +x and +y, millimetres a millimetre
@@ -63,8 +63,8 @@ struct LayerTally {
   Mass mass;  // in its jug: for the pieces, what is poured over, and what stays in the jug
   Mass step;  // of the scale it is weighed on
   std::vector<Ingredient> colours;
-  std::optional<geometry::Tilt> propped = {};  // while it is poured
-  std::optional<SlopingSurface> surface = {};  // where it was propped
+  std::optional<geometry::Tilt> tilted = {};   // while it is poured
+  std::optional<SlopingSurface> surface = {};  // where it was tilted
 };
 
 struct PourTally {
@@ -83,11 +83,11 @@ struct PourTally {
 struct VisibleTopping {
   Volume volume;
   std::optional<Volume> by_trials, by_beads, by_envelope;
-  Share trials_spread;                       // greatest less least trial / their mean
-  std::vector<geometry::Laid> moves;         // what each move lays down by geometry alone
-  std::optional<HandFactor> hand_used;       // on the beads
-  std::optional<HandFactor> hand_suggested;  // weighed / computed, where both are given
-  std::optional<Share> solidity_found;       // volume / hull of the envelope, where both are given
+  Share trials_spread;                                 // greatest less least trial / their mean
+  std::vector<geometry::Laid> moves;                   // what each move lays down by geometry alone
+  std::optional<HandCorrection> correction_used;       // on the beads
+  std::optional<HandCorrection> suggested_correction;  // weighed / computed, where both are given
+  std::optional<Share> soap_share_found;  // volume / hull of the envelope, where both are given
 };
 
 /// What a weigh-cup reading means for the bowl.

@@ -55,10 +55,10 @@ geometry::Opening read_opening(const Fields& fields) {
 }  // namespace
 
 /// A hand that lays down less than half or more than double of the bead has another tip in it.
-HandFactor read_hand(const Fields& hand) {
-  HandFactor result;
-  result.factor = hand.number("correction");
-  if (!(result.factor >= 0.3 && result.factor <= 3))
+HandCorrection read_correction(const Fields& hand) {
+  HandCorrection result;
+  result.correction = hand.number("correction");
+  if (!(result.correction >= 0.3 && result.correction <= 3))
     throw UserError(hand.place("correction"), "is not between 0.3 and 3",
                     "weighed topping / computed topping is near 1; check the tip and the moves");
   if (hand.has("trials")) result.trials = hand.whole_number("trials", 1, 1'000'000);
@@ -69,7 +69,7 @@ HandFactor read_hand(const Fields& hand) {
 Tip read_tip(const Fields& fields) {
   Tip tip{.name = fields.name("name"), .opening = read_opening(fields)};
   geometry::check(tip.opening, fields.place());
-  if (const auto hand = fields.optional_object("hand")) tip.hand = read_hand(*hand);
+  if (const auto hand = fields.optional_object("hand")) tip.hand = read_correction(*hand);
   tip.note = fields.optional_text("note").value_or("");
   fields.refuse_unknown();
   return tip;

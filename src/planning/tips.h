@@ -13,8 +13,8 @@ namespace brimwright::planning {
 
 /// How much more than the reckoned bead a maker's hand lays down with one tip: weighed / computed,
 /// the mean of her trials.
-struct HandFactor {
-  double factor = 1;
+struct HandCorrection {
+  double correction = 1;
   std::int64_t trials = 0;  // it rests on; 0 where not said
 };
 
@@ -22,7 +22,7 @@ struct HandFactor {
 struct Tip {
   std::string name;
   geometry::Opening opening;
-  std::optional<HandFactor> hand = {};
+  std::optional<HandCorrection> hand = {};
   std::string note = {};
 };
 
@@ -35,7 +35,7 @@ Tip read_tip(const Fields& fields);
 
 /// What is known of a hand: its correction, and the trials it rests on. UserError for one that is
 /// far from 1.
-HandFactor read_hand(const Fields& hand);
+HandCorrection read_correction(const Fields& hand);
 
 /// All tips of a file of them (schema brimwright.tips/2, or 1). UserError for a name given twice.
 std::vector<Tip> read_tips(const Fields& file);

@@ -95,14 +95,14 @@ VisibleTopping visible_topping(const Pipe& pipe) {
   VisibleTopping visible;
   if (pipe.beads) {
     const Beads& beads = *pipe.beads;
-    visible.moves = geometry::laid_by(beads.moves, beads.tip.opening, beads.swell);
-    visible.hand_used = beads.tip.hand;
-    const double hand = beads.tip.hand ? beads.tip.hand->factor : 1;
+    visible.moves = geometry::laid_by(beads.moves, beads.tip.opening, beads.bead_to_opening);
+    visible.correction_used = beads.tip.hand;
+    const double hand = beads.tip.hand ? beads.tip.hand->correction : 1;
     visible.volume = hand * computed_volume(visible.moves);
     visible.by_beads = visible.volume;
   }
   if (pipe.envelope) {
-    visible.by_envelope = pipe.envelope->solidity * hull_of(*pipe.envelope);
+    visible.by_envelope = pipe.envelope->soap_share * hull_of(*pipe.envelope);
     if (!visible.by_beads) visible.volume = *visible.by_envelope;
   }
   if (pipe.trials) {
@@ -110,11 +110,11 @@ VisibleTopping visible_topping(const Pipe& pipe) {
     visible.by_trials = visible.volume;
     visible.trials_spread = spread_of(*pipe.trials);
     if (pipe.beads)
-      visible.hand_suggested = {visible.volume / computed_volume(visible.moves),
-                                static_cast<std::int64_t>(pipe.trials->weighed.size())};
+      visible.suggested_correction = {visible.volume / computed_volume(visible.moves),
+                                      static_cast<std::int64_t>(pipe.trials->weighed.size())};
   }
   if (pipe.envelope && (pipe.trials || pipe.beads))
-    visible.solidity_found = Share::of_one(visible.volume / hull_of(*pipe.envelope));
+    visible.soap_share_found = Share::of_one(visible.volume / hull_of(*pipe.envelope));
   return visible;
 }
 
@@ -148,7 +148,8 @@ PipeTally trial_whipping_of(const Run& run, const Topping& topping, std::int64_t
   batter.lost = batter.weighing.batter - batter.in_pieces;
   tally.overrun = topping.plain.used / batter.density - 1;
   if (pipe.pace)
-    tally.piping = casts * pipe.pace->each + (tally.loads.value_or(1) - 1) * pipe.pace->bag_change;
+    tally.piping = casts * pipe.pace->time_per_piece +
+                   (tally.loads.value_or(1) - 1) * pipe.pace->time_per_bag_change;
   return tally;
 }
 

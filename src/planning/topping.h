@@ -18,7 +18,7 @@ struct Topping {
   chemistry::Proportions per_fat;
   chemistry::BatterDensity plain;
 };
-/// The topping of pieces whose recess below the brim is `headspace`. It is kept as volume: its mass
+/// The topping of pieces whose headspace is `headspace`. It is kept as volume: its mass
 /// follows the whip. UserError where a weigh-cup reads heavier than the unwhipped batter.
 Topping topping_of(const Run& run, Volume headspace);
 

@@ -47,9 +47,9 @@ Working by_beads(const Pipe& pipe, const VisibleTopping& visible) {
     laid.push_back(in_figures(visible.moves[i].volume));
     with.push_back({"move " + std::to_string(i + 1), laid.back()});
   }
-  const double hand = visible.hand_used ? visible.hand_used->factor : 1;
+  const double hand = visible.correction_used ? visible.correction_used->correction : 1;
   with.push_back({"hand's factor", in_figures(hand),
-                  visible.hand_used ? pipe.beads->tip.name : "none is known"});
+                  visible.correction_used ? pipe.beads->tip.name : "none is known"});
   return {.of = "beads_ml",
           .formula =
               "by beads = what the moves lay down, added up × the hand's factor of the tip, "
@@ -67,8 +67,8 @@ Working by_envelope(const Envelope& envelope) {
                               : "half an ellipsoid (π ÷ 6 × across² × high)"),
           .with = {{"across", across, the_run},
                    {"high", high, the_run},
-                   {"solid share", in_figures(envelope.solidity), the_run}},
-          .sum = in_figures(envelope.solidity) + " × π ÷ " + (is_cone ? "12" : "6") + " × " +
+                   {"solid share", in_figures(envelope.soap_share), the_run}},
+          .sum = in_figures(envelope.soap_share) + " × π ÷ " + (is_cone ? "12" : "6") + " × " +
                  across + " × " + across + " × " + high};
 }
 
@@ -119,11 +119,11 @@ std::string sum_of(const geometry::StraightBead& bead, const std::string& sectio
 
 Working move_working(const Beads& beads, std::size_t i, const geometry::Laid& laid) {
   const Area opening = geometry::area_of(beads.tip.opening);
-  const std::string section = in_figures(opening) + " × " + in_figures(beads.swell);
+  const std::string section = in_figures(opening) + " × " + in_figures(beads.bead_to_opening);
   Working working{.of = "moves." + std::to_string(i) + ".volume_ml",
                   .formula = {},
                   .with = {{"opening of the tip", in_figures(opening), beads.tip.name},
-                           {"swell", in_figures(beads.swell), the_run},
+                           {"swell", in_figures(beads.bead_to_opening), the_run},
                            {"path, pressing", in_figures(laid.length)}},
                   .comes_to = in_figures(laid.volume)};
   std::visit(
@@ -240,9 +240,9 @@ Working readings_working(const PipeTally& tally, std::int64_t casts) {
 }
 
 void tell_pace(Working& working, const Pace& pace) {
-  working.with.push_back({"one takes", seconds(pace.each), the_run});
-  working.with.push_back({"a bag change", seconds(pace.bag_change), the_run});
-  working.with.push_back({"stays open", seconds(pace.stays_open), the_run});
+  working.with.push_back({"one takes", seconds(pace.time_per_piece), the_run});
+  working.with.push_back({"a bag change", seconds(pace.time_per_bag_change), the_run});
+  working.with.push_back({"stays open", seconds(pace.open_time), the_run});
 }
 
 Working limits_working(const Pipe& pipe, const PipeTally& tally, std::int64_t casts) {
@@ -258,8 +258,8 @@ Working limits_working(const Pipe& pipe, const PipeTally& tally, std::int64_t ca
     working.with.push_back({"bowl holds", in_figures(pipe.bowl->holds), the_run});
     working.with.push_back(
         {"of it filled at most", in_figures(fullest_bowl), "common practice, no source"});
-    if (pipe.bowl->whisk_catches)
-      working.with.push_back({"whisk catches", in_figures(*pipe.bowl->whisk_catches), the_run});
+    if (pipe.bowl->whisk_needs)
+      working.with.push_back({"whisk catches", in_figures(*pipe.bowl->whisk_needs), the_run});
   }
   if (tally.loads) working.with.push_back({"bag loads", std::to_string(*tally.loads)});
   return working;
@@ -282,9 +282,9 @@ std::vector<Working> bench_workings(const Pipe& pipe, const PipeTally& tally, st
   Working piping{.of = "piping_s",
                  .formula = "piping = cast × one + bag changes",
                  .with = {{"cast", std::to_string(casts)}},
-                 .sum = std::to_string(casts) + " × " + seconds(pipe.pace->each) + " + " +
+                 .sum = std::to_string(casts) + " × " + seconds(pipe.pace->time_per_piece) + " + " +
                         std::to_string(tally.loads.value_or(1) - 1) + " × " +
-                        seconds(pipe.pace->bag_change),
+                        seconds(pipe.pace->time_per_bag_change),
                  .comes_to = seconds(*tally.piping)};
   tell_pace(piping, *pipe.pace);
   all.push_back(piping);
@@ -304,10 +304,10 @@ std::vector<Working> whipping_workings(const Run& run, const Whipping& whipping,
   append_at(all, "", batter_workings(tally.batter, whipping.casts, lost));
   all.push_back(make_working(tally.batter, lost, tally.batter.in_pieces + tally.left_behind));
   append_at(all, "", weighing_workings(pipe.formula, tally.batter.per_fat, tally.batter.weighing));
-  append_at(
-      all, "heat",
-      chemistry::heat_workings(tally.batter.heat, pipe.warmth.value_or(chemistry::HeatQuestion{}),
-                               tally.batter.weighing.pot_strength));
+  append_at(all, "heat",
+            chemistry::heat_workings(tally.batter.heat,
+                                     pipe.temperatures.value_or(chemistry::HeatQuestion{}),
+                                     tally.batter.weighing.pot_strength));
   append_at(all, "", now_workings(pipe, tally, per_cast));
   all.push_back(readings_working(tally, whipping.casts));
   all.push_back(limits_working(pipe, tally, whipping.casts));

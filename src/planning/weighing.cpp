@@ -36,7 +36,7 @@ std::vector<Ingredient> weighed_fats(const Formula& formula, const chemistry::Pr
     const auto& fat = formula.fats[i].fat;
     const Mass exact = per_fat.fats[i] * all_fats;
     const auto [step, weighings] = on_large_scale(scales, exact);
-    const Mass set_aside = rounded_nearest(per_fat.set_aside[i] * all_fats, scales.fine.reads);
+    const Mass set_aside = rounded_nearest(per_fat.set_aside[i] * all_fats, scales.fine.step);
     fats.push_back({.name = fat.name,
                     .price_name = fat.id,
                     .role = Role::fat,
@@ -287,7 +287,7 @@ Weighing trial_weighing_of(const Formula& formula, const Proportions& per_fat, M
   // Alkali is rounded down and additives to the nearest step, so the sum may fall a hair short;
   // then the fats take one more step, never the alkali alone.
   while (weighing.batter < to_make - 1e-9 * to_make) {
-    target += scales.large.reads;
+    target += scales.large.step;
     weighing = weighed_once(formula, per_fat, target, scales);
   }
   refuse_lye_heavy(weighing, formula);

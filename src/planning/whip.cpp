@@ -40,7 +40,7 @@ std::optional<SpoonedLye> spooned_lye(const Pipe& pipe, const Weighing& weighing
   const Volume lye = chemistry::lye_volume(pipe.formula, alkalis, weighing.water);
   SpoonedLye spooned;
   spooned.spoonfuls = whole_up(lye / pipe.lye_spoon->holds);
-  spooned.each = pipe.lye_spoon->each;
+  spooned.each = pipe.lye_spoon->time_between;
   spooned.altogether = spooned.spoonfuls * spooned.each;
   return spooned;
 }

@@ -22,8 +22,9 @@ std::string place(const std::string& name, std::size_t number) {
 std::vector<Working> pot_workings(const Run& run, const Batch& batch) {
   if (!batch.lye_pot) return {};
   auto all = lye_pot_workings(batters_of_pot(run, batch), *batch.lye_pot, *run.lye_pot);
-  append_at(all, "heat",
-            chemistry::heat_workings(*batch.pot_heat, warmth_of_pot(run), batch.lye_pot->strength));
+  append_at(
+      all, "heat",
+      chemistry::heat_workings(*batch.pot_heat, temperatures_of_pot(run), batch.lye_pot->strength));
   return all;
 }
 

@@ -38,8 +38,8 @@ void add_layers(const planning::PourTally& pour, Sheet& sheet) {
   for (const auto& layer : pour.layers) {
     std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
                        fixed(layer.mass_each / gram, 1) + " g each";
-    if (layer.propped)
-      note += ", mould propped up by " + trimmed(layer.propped->angle.degrees(), 1) + " degrees";
+    if (layer.tilted)
+      note += ", mould propped up by " + trimmed(layer.tilted->angle.degrees(), 1) + " degrees";
     list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
                          beside_scale(layer.mass, layer.step), "", false});
     for (const auto& colour : layer.colours)
@@ -95,7 +95,7 @@ void add_what_happened(const planning::Run& run, const planning::Plan& plan,
     const std::string its = of.name + ": ";
     blanks.blanks.push_back({its + "made on (date)", "", ""});
     blanks.blanks.push_back(
-        {its + "made in all", "g", on_scale(of.tally.weighing.batter, run.scales.fine.reads)});
+        {its + "made in all", "g", on_scale(of.tally.weighing.batter, run.scales.fine.step)});
     blanks.blanks.push_back({its + "left over", "g", ""});
     blanks.blanks.push_back({its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
   };

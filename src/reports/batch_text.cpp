@@ -58,8 +58,8 @@ std::string superfat_line(const planning::Weighing& weighing) {
                      lowest_in_words(superfat.likely_low) + " to " +
                      highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
                      lowest_in_words(superfat.low) + " to " + highest_in_words(superfat.high) + ".";
-  if (superfat.doubts.empty()) return line(text);
-  const auto& most = superfat.doubts.front();
+  if (superfat.uncertainties.empty()) return line(text);
+  const auto& most = superfat.uncertainties.front();
   return line(text + " " + fixed_percent(most.of_variance, 0) + " of the doubt is " + most.cause +
               ".");
 }
@@ -102,9 +102,9 @@ std::string layer_lines(const planning::PourTally& pour) {
 
 std::string pour_text(const planning::PourTally& pour, const planning::Run& run) {
   std::string text = title("POUR  " + run.pour.formula.name,
-                           "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.reads));
+                           "make " + on_scale(pour.batter.weighing.batter, run.scales.fine.step));
   text += ingredient_table(pour.batter.weighing);
-  text += set_aside_lines(pour.batter.weighing, run.scales.fine.reads) +
+  text += set_aside_lines(pour.batter.weighing, run.scales.fine.step) +
           lye_lines(pour.batter.weighing) + heat_text(pour.batter.heat);
   text += layer_lines(pour);
   text += line("Pour to " + depth_text(run.pour.mould.curve.height() - pour.poured_to) +
@@ -129,16 +129,17 @@ std::string visible_lines(const planning::VisibleTopping& visible, const plannin
     for (const auto& laid : visible.moves)
       moves += (moves.empty() ? "" : " + ") + fixed_ml(laid.volume) +
                (laid.length > Length{} ? " (" + fixed(laid.length / centimetre, 1) + " cm)" : "");
-    text += line(
-        "By the beads of " + run.pipe->beads->tip.name + ": " + moves +
-        (visible.hand_used ? ", times your hand's " + trimmed(visible.hand_used->factor, 2) : "") +
-        ", " + fixed_ml(*visible.by_beads) + ".");
+    text += line("By the beads of " + run.pipe->beads->tip.name + ": " + moves +
+                 (visible.correction_used
+                      ? ", times your hand's " + trimmed(visible.correction_used->correction, 2)
+                      : "") +
+                 ", " + fixed_ml(*visible.by_beads) + ".");
   }
   if (visible.by_envelope) text += line("By its envelope " + fixed_ml(*visible.by_envelope) + ".");
-  if (visible.hand_suggested)
-    text += line("Your hand lays down " + trimmed(visible.hand_suggested->factor, 2) +
+  if (visible.suggested_correction)
+    text += line("Your hand lays down " + trimmed(visible.suggested_correction->correction, 2) +
                  " times the computed beads (" +
-                 counted(visible.hand_suggested->trials, "trial", "trials") +
+                 counted(visible.suggested_correction->trials, "trial", "trials") +
                  "): keep that as the tip's hand factor.");
   return text;
 }
@@ -186,9 +187,9 @@ std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& 
   const auto& pipe = whipping.pipe;
   std::string text =
       title("PIPE  " + run.pipe->formula.name + which_whipping(whipping, run, plan.pieces),
-            "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.reads));
+            "make " + on_scale(pipe.batter.weighing.batter, run.scales.fine.step));
   text += ingredient_table(pipe.batter.weighing);
-  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.reads) +
+  text += set_aside_lines(pipe.batter.weighing, run.scales.fine.step) +
           lye_lines(pipe.batter.weighing) + heat_text(pipe.batter.heat);
   text +=
       line("Pipe " + fixed_ml(pipe.batter.volume_each) + " each: " + fixed_ml(pipe.visible_each) +
@@ -223,7 +224,7 @@ std::string dust_text(const std::vector<planning::DustTally>& dusts, const plann
   if (dusts.empty()) return "";
   TextTable table({Side::left, Side::right, Side::left});
   for (const auto& dust : dusts)
-    table.row({dust.name, on_scale(dust.make, run.scales.fine.reads),
+    table.row({dust.name, on_scale(dust.make, run.scales.fine.step),
                fixed(dust.each / gram, 3) + " g a piece" +
                    (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
                                  : "")});

@@ -51,13 +51,13 @@ std::string about(std::chrono::minutes time) {
 
 /// How much of the plain water goes in as ice.
 void add_ice(const BatterOnSheet& batter, Sheet& sheet) {
-  if (!batter.warmth || batter.warmth->ice_share == Share{}) return;
+  if (!batter.temperatures || batter.temperatures->ice_share == Share{}) return;
   for (const auto& ingredient : batter.tally.weighing.ingredients)
     if (ingredient.role == planning::Role::water)
-      sheet.blocks.push_back(
-          SheetWords{"Of the plain water " +
-                     on_scale(batter.warmth->ice_share * ingredient.weighed, ingredient.step) +
-                     " as ice, all of it melted before the lye is used."});
+      sheet.blocks.push_back(SheetWords{
+          "Of the plain water " +
+          on_scale(batter.temperatures->ice_share * ingredient.weighed, ingredient.step) +
+          " as ice, all of it melted before the lye is used."});
 }
 
 std::string peak_text(const chemistry::HeatFindings& heat) {
@@ -69,8 +69,8 @@ std::string peak_text(const chemistry::HeatFindings& heat) {
 void add_heat(const BatterOnSheet& batter, Sheet& sheet) {
   const auto& heat = batter.tally.heat;
   std::string text = peak_text(heat);
-  if (batter.warmth && batter.warmth->lye_used_at) {
-    text += " Use it at " + in_both_scales(*batter.warmth->lye_used_at);
+  if (batter.temperatures && batter.temperatures->lye_used_at) {
+    text += " Use it at " + in_both_scales(*batter.temperatures->lye_used_at);
     for (const auto& cooling : heat.cooling)
       text += ", in " + chemistry::name_of(cooling.where) + " after about " +
               about(cooling.shortest) + " to " + about(cooling.longest);
@@ -90,11 +90,13 @@ bool is_share_of(const planning::PotShare& share, const BatterOnSheet& batter) {
 
 }  // namespace
 
-bool BatterOnSheet::is_lye_chilled() const { return warmth && warmth->is_lye_chilled(); }
+bool BatterOnSheet::is_lye_chilled() const {
+  return temperatures && temperatures->is_lye_chilled();
+}
 
 BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch) {
-  return {batch.pipe ? "base" : "batter", batch.pour.batter, run.pour.formula, run.pour.warmth,
-          run.scales.fine.reads};
+  return {batch.pipe ? "base" : "batter", batch.pour.batter, run.pour.formula,
+          run.pour.temperatures, run.scales.fine.step};
 }
 
 BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping) {
@@ -103,7 +105,7 @@ BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whi
           : whipping.count == 1
               ? "topping, one whipping"
               : "topping, each of " + std::to_string(whipping.count) + " whippings",
-          whipping.pipe.batter, run.pipe->formula, run.pipe->warmth, run.scales.fine.reads};
+          whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures, run.scales.fine.step};
 }
 
 WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mass set_aside_step) {
@@ -199,9 +201,9 @@ void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& hea
 void add_fats(const BatterOnSheet& batter, Sheet& sheet) {
   sheet.blocks.push_back(SheetStep{"Fats of the " + batter.name});
   sheet.blocks.push_back(weigh_list(batter.tally.weighing, "fats", batter.fine_step));
-  if (batter.warmth && batter.warmth->fats_at)
+  if (batter.temperatures && batter.temperatures->fats_at)
     sheet.blocks.push_back(
-        SheetWords{"Fats at " + in_both_scales(*batter.warmth->fats_at) + ".", true});
+        SheetWords{"Fats at " + in_both_scales(*batter.temperatures->fats_at) + ".", true});
 }
 
 void add_additives(const BatterOnSheet& batter, Sheet& sheet) {

@@ -16,7 +16,7 @@ struct BatterOnSheet {
   std::string name;  // "base", "topping"
   const planning::BatterTally& tally;
   const chemistry::Formula& formula;
-  const std::optional<chemistry::HeatQuestion>& warmth;
+  const std::optional<chemistry::HeatQuestion>& temperatures;
   Mass fine_step;  // of the scale for alkali and powders
 
   /// Used colder than the room where it is made: it stands overnight.

@@ -161,8 +161,8 @@ class Bench {
 
   /// Fats that are whipped colder than the room stand cold overnight.
   void chill() {
-    if (!run_.pipe || !run_.pipe->warmth || !run_.pipe->warmth->fats_at) return;
-    const Temperature at = *run_.pipe->warmth->fats_at;
+    if (!run_.pipe || !run_.pipe->temperatures || !run_.pipe->temperatures->fats_at) return;
+    const Temperature at = *run_.pipe->temperatures->fats_at;
     if (at < Temperature::in_celsius(20))  // a room, where nothing else is said
       order("Melt the topping's fats, and let them set until they are at " + in_both_scales(at) +
             ".");
@@ -171,8 +171,8 @@ class Bench {
   void cast(const planning::DecorationTally& decoration) {
     add(SheetStep{"Cast " + decoration.name + ", " + counted(decoration.casts, "cast", "casts")});
     add(WeighList{
-        {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.reads),
-          beside_scale(decoration.make, run_.scales.large.reads), ""}}});
+        {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
+          beside_scale(decoration.make, run_.scales.large.step), ""}}});
     std::string text;
     if (!decoration.mould.empty())
       text = decoration.mould + ": " +
@@ -187,7 +187,7 @@ class Bench {
   void pour() {
     const auto base = base_of(run_, batch_);
     add(SheetHeading{"POUR  " + base.formula.name,
-                     "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.reads)});
+                     "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.step)});
     add_fats(base, sheet_);
     lye_of(base, is_base_lye_early());
     batter_cautions();
@@ -231,7 +231,7 @@ class Bench {
     const std::string which =
         run_.batch.whippings == 1 ? "" : ", whipped for " + casts_on_sheet(whipping.casts, run_);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
-                     "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.reads)});
+                     "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.step)});
     if (whipping.count > 1) add(SheetCounts{"Weigh out and whip so often", whipping.count});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
@@ -241,8 +241,9 @@ class Bench {
                           " s each, " + in_minutes(pipe.lye->altogether) + " in all",
                       pipe.lye->spoonfuls});
     add_additives(topping, sheet_);
-    if (run_.pipe->warmth && run_.pipe->warmth->batter_limit)
-      order("Keep the topping below " + in_both_scales(*run_.pipe->warmth->batter_limit) + ".");
+    if (run_.pipe->temperatures && run_.pipe->temperatures->batter_below)
+      order("Keep the topping below " + in_both_scales(*run_.pipe->temperatures->batter_below) +
+            ".");
     add_weigh_cup(pipe, run_, sheet_);
     add_piping(pipe, sheet_);
   }
@@ -305,8 +306,8 @@ class Bench {
     WeighList list;
     for (const auto& dust : batch_.dust)
       list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
-                           on_scale(dust.make, run_.scales.fine.reads),
-                           beside_scale(dust.make, run_.scales.fine.reads), ""});
+                           on_scale(dust.make, run_.scales.fine.step),
+                           beside_scale(dust.make, run_.scales.fine.step), ""});
     add(std::move(list));
   }
 

@@ -32,7 +32,7 @@ struct PourFinding {
   Length depth;  // at which it stands
 };
 
-/// A pour into the propped mould, and second pours over it once it has set and stands level.
+/// A pour into the tilted mould, and second pours over it once it has set and stands level.
 struct TiltFinding {
   geometry::Tilt tilt;
   Length mark, brim;  // how far up the low wall it stands, and where it would spill

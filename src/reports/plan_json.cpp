@@ -147,9 +147,10 @@ Json visible_json(const planning::VisibleTopping& visible) {
                {"beads_ml", ml_or_null(visible.by_beads)},
                {"envelope_ml", ml_or_null(visible.by_envelope)},
                {"moves", moves}};
-  if (visible.hand_suggested)
-    json["suggested_correction"] = {{"correction", to_decimals(visible.hand_suggested->factor, 3)},
-                                    {"trials", visible.hand_suggested->trials}};
+  if (visible.suggested_correction)
+    json["suggested_correction"] = {
+        {"correction", to_decimals(visible.suggested_correction->correction, 3)},
+        {"trials", visible.suggested_correction->trials}};
   return json;
 }
 
@@ -232,7 +233,7 @@ Json decoration_json(const planning::DecorationTally& decoration, const planning
                {"volume_each_ml", ml(decoration.volume_each)},
                {"mass_each_g", grams(decoration.mass_each)},
                {"casting_s", decoration.time ? Json(decoration.time->count()) : Json(nullptr)}};
-  json = with_weight(json, "make_", decoration.make, scales.large.reads, Rounded::nearest);
+  json = with_weight(json, "make_", decoration.make, scales.large.step, Rounded::nearest);
   const auto& fit = decoration.fit;
   if (fit.contact)
     json["on_top"] = {{"contact_mm", mm(*fit.contact)},
@@ -248,7 +249,7 @@ Json decoration_json(const planning::DecorationTally& decoration, const planning
 
 Json dust_json(const planning::DustTally& dust, const planning::Scales& scales) {
   Json json = {{"name", dust.name}, {"each_g", to_decimals(dust.each / gram, 4)}};
-  json = with_weight(json, "", dust.make, scales.fine.reads, Rounded::nearest);
+  json = with_weight(json, "", dust.make, scales.fine.step, Rounded::nearest);
   if (dust.exposed) json["exposed_cm2"] = to_decimals(*dust.exposed / square_centimetre, 2);
   return json;
 }

@@ -71,9 +71,9 @@ std::string decoration_text(const planning::Plan& plan, const planning::Run& run
   std::string text;
   for (const auto& decoration : plan.decorations) {
     text += title("PERCH  " + decoration.name,
-                  "melt " + on_scale(decoration.make, run.scales.large.reads));
+                  "melt " + on_scale(decoration.make, run.scales.large.step));
     std::string made = decoration.material + ", " +
-                       beside_scale(decoration.make, run.scales.large.reads) + " by weight. " +
+                       beside_scale(decoration.make, run.scales.large.step) + " by weight. " +
                        counted(decoration.casts, "cast", "casts");
     if (!decoration.mould.empty())
       made += " in " + decoration.mould + ": " +

@@ -23,12 +23,12 @@ double grams(Mass mass, Rounded towards) {
 double lowest(Share share) { return std::floor(share.in_percent() * 100 + 1e-7) / 100; }
 double highest(Share share) { return std::ceil(share.in_percent() * 100 - 1e-7) / 100; }
 
-Json doubts_json(const chemistry::EffectiveSuperfat& superfat) {
+Json uncertainties_json(const chemistry::EffectiveSuperfat& superfat) {
   Json json = Json::array();
-  for (const auto& doubt : superfat.doubts)
-    json.push_back({{"cause", doubt.cause},
-                    {"remedy", doubt.remedy},
-                    {"percent_of_variance", to_decimals(doubt.of_variance.in_percent(), 1)}});
+  for (const auto& uncertainty : superfat.uncertainties)
+    json.push_back({{"cause", uncertainty.cause},
+                    {"remedy", uncertainty.remedy},
+                    {"percent_of_variance", to_decimals(uncertainty.of_variance.in_percent(), 1)}});
   return json;
 }
 
@@ -52,7 +52,7 @@ Json superfat_json(const chemistry::EffectiveSuperfat& superfat) {
           {"likely_high", highest(superfat.likely_high)},
           {"likely_means", chemistry::likely_means()},
           {"likely_by_scales", to_decimals(superfat.likely_by_scales.in_percent(), 2)},
-          {"uncertainties", doubts_json(superfat)}};
+          {"uncertainties", uncertainties_json(superfat)}};
 }
 
 }  // namespace brimwright::reports

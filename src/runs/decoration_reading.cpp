@@ -34,7 +34,7 @@ Drizzle drizzle(const Fields& fields) {
   return result;
 }
 
-std::variant<InMould, Rod, Drizzle> made_of(const Fields& fields, const moulds::Library& library,
+std::variant<InMould, Rod, Drizzle> cast_as(const Fields& fields, const moulds::Library& library,
                                             const Studio& studio) {
   const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")};
   if (ways != 1)
@@ -59,7 +59,8 @@ Turned turned(const Fields& section) {
 }
 
 OnTop on_top(const Fields& fields) {
-  OnTop result{.sinks = fields.length("pressed_in"), .peak_flat = {}, .turned = turned(fields)};
+  OnTop result{
+      .pressed_in = fields.length("pressed_in"), .peak_flat = {}, .turned = turned(fields)};
   if (fields.has("peak_flat")) result.peak_flat = fields.positive_length("peak_flat");
   fields.refuse_unknown();
   return result;
@@ -135,17 +136,17 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
                     .material = fields.name("material"),
-                    .made = made_of(fields, library, studio),
+                    .made = cast_as(fields, library, studio),
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                    .jug_film = fields.mass("left_in_jug")};
+                    .left_in_jug = fields.mass("left_in_jug")};
   usual_bench().ask(fields, "density", "decoration's density", result.density);
   usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
-  usual_bench().ask(fields, "left_in_jug", "jug film", result.jug_film);
+  usual_bench().ask(fields, "left_in_jug", "jug film", result.left_in_jug);
   if (fields.has("time_per_tray_fill")) {
-    result.each_fill = fields.positive_short_time("time_per_tray_fill");
-    usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.each_fill);
+    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill");
+    usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.time_per_tray_fill);
   }
   result.where = where(fields);
   read_count(result, fields, is_cut);

@@ -9,7 +9,8 @@
 
 namespace brimwright::runs {
 
-/// One entry of a run's section "perch"; `is_cut` says that a cast is cut into several pieces.
+/// One entry of a run's section "decorations"; `is_cut` says that a cast is cut into several
+/// pieces.
 planning::Decoration read_decoration(const Fields& fields, bool is_cut,
                                      const moulds::Library& library, const Studio& studio);
 

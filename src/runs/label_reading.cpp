@@ -43,11 +43,12 @@ planning::PieceSpread piece_spread(const Fields& label) {
         "give either " + label.quoted("weighed_pieces") + " (three finished pieces or more), or " +
             label.quoted("weight_spread") + " or " + label.quoted("pour_line_off_by"));
   if (label.has("weighed_pieces")) {
-    spread.weighed = finished_pieces(label);
+    spread.weighed_pieces = finished_pieces(label);
     return spread;
   }
   read_stated_spread(label, spread);
-  if (label.has("pour_line_off_by")) spread.pour_line = label.positive_length("pour_line_off_by");
+  if (label.has("pour_line_off_by"))
+    spread.pour_line_off_by = label.positive_length("pour_line_off_by");
   return spread;
 }
 
@@ -69,12 +70,12 @@ std::optional<planning::LabelOrder> read_label_order(const Fields& run) {
   if (!label) return std::nullopt;
   planning::LabelOrder order;
   order.market = read_market(*label);
-  order.spread = piece_spread(*label);
+  order.weight_spread = piece_spread(*label);
   order.e_mark = label->has("e_mark") && label->truth("e_mark");
   if (order.e_mark && order.market != planning::Market::EU)
     throw UserError(label->place("e_mark"), "is no mark of this market",
                     "leave it out: it belongs to Directive 76/211/EEC");
-  if (label->has("printed_weight")) order.states = label->positive_mass("printed_weight");
+  if (label->has("printed_weight")) order.printed_weight = label->positive_mass("printed_weight");
   label->refuse_unknown();
   return order;
 }

@@ -19,10 +19,10 @@ planning::FillLevel read_fill_level(const Fields& section, std::string_view key)
   return result;
 }
 
-geometry::Tilt read_tilt(const Fields& propped) {
-  const geometry::Tilt tilt{propped.angle("angle"),
-                            read_low_side(propped.text("low_side"), propped.place("low_side"))};
-  propped.refuse_unknown();
+geometry::Tilt read_tilt(const Fields& tilted) {
+  const geometry::Tilt tilt{tilted.angle("angle"),
+                            read_low_side(tilted.text("low_side"), tilted.place("low_side"))};
+  tilted.refuse_unknown();
   return tilt;
 }
 

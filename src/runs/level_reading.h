@@ -16,10 +16,10 @@ namespace brimwright::runs {
 /// "below_brim" or "depth", exactly one of them, under `key`.
 planning::FillLevel read_fill_level(const Fields& section, std::string_view key);
 
-/// A layer's "propped": {"angle": "12 deg", "low_side": "+x"}.
-geometry::Tilt read_tilt(const Fields& propped);
+/// A layer's "tilted": {"angle": "12 deg", "low_side": "+x"}.
+geometry::Tilt read_tilt(const Fields& tilted);
 
-/// Which side of a propped mould is low: "+x", "-y", or degrees from +x towards +y, from above.
+/// Which side of a tilted mould is low: "+x", "-y", or degrees from +x towards +y, from above.
 Angle read_low_side(const std::string& text, const Place& where);
 
 }  // namespace brimwright::runs

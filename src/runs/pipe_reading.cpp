@@ -92,11 +92,12 @@ Tip tip_of(const Fields& beads, const moulds::Library& library) {
 
 Beads beads_of(const Fields& fields, const moulds::Library& library, const Studio& studio) {
   if (studio.fields()) fields.complete_from(*studio.fields(), {"own_tips"});
-  Beads beads{
-      .tip = tip_of(fields, library), .swell = fields.number("bead_to_opening"), .moves = {}};
+  Beads beads{.tip = tip_of(fields, library),
+              .bead_to_opening = fields.number("bead_to_opening"),
+              .moves = {}};
   // Soft batter settles to less than the opening or swells to a little more; beyond this it is a
   // slip: common practice, no source.
-  if (!(beads.swell >= 0.5 && beads.swell <= 3))
+  if (!(beads.bead_to_opening >= 0.5 && beads.bead_to_opening <= 3))
     throw UserError(fields.place("bead_to_opening"), "is not between 0.5 and 3",
                     "give the bead's section / the tip's opening, 1 if they are the same");
   for (const auto& move : fields.objects("moves")) beads.moves.push_back(read_move(move));
@@ -111,9 +112,9 @@ Beads beads_of(const Fields& fields, const moulds::Library& library, const Studi
 Bowl bowl_of(const Fields& fields) {
   Bowl bowl{.holds = fields.positive_volume("holds")};
   usual_bench().ask(fields, "holds", "bowl", bowl.holds);
-  if (fields.has("whisk_needs")) bowl.whisk_catches = fields.positive_volume("whisk_needs");
-  if (bowl.whisk_catches) usual_bench().ask(fields, "whisk_needs", "whisk", *bowl.whisk_catches);
-  if (bowl.whisk_catches && *bowl.whisk_catches >= bowl.holds)
+  if (fields.has("whisk_needs")) bowl.whisk_needs = fields.positive_volume("whisk_needs");
+  if (bowl.whisk_needs) usual_bench().ask(fields, "whisk_needs", "whisk", *bowl.whisk_needs);
+  if (bowl.whisk_needs && *bowl.whisk_needs >= bowl.holds)
     throw UserError(fields.place("whisk_needs"), "is as much as the bowl holds",
                     "give the least plain batter that the whisk reaches");
   fields.refuse_unknown();
@@ -122,10 +123,10 @@ Bowl bowl_of(const Fields& fields) {
 
 Pace pace_of(const Fields& fields) {
   Pace pace{fields.positive_short_time("open_time"), fields.positive_short_time("time_per_piece")};
-  usual_bench().ask(fields, "open_time", "open time", pace.stays_open);
+  usual_bench().ask(fields, "open_time", "open time", pace.open_time);
   if (fields.has("time_per_bag_change")) {
-    pace.bag_change = fields.positive_short_time("time_per_bag_change");
-    usual_bench().ask(fields, "time_per_bag_change", "bag change", pace.bag_change);
+    pace.time_per_bag_change = fields.positive_short_time("time_per_bag_change");
+    usual_bench().ask(fields, "time_per_bag_change", "bag change", pace.time_per_bag_change);
   }
   fields.refuse_unknown();
   return pace;
@@ -225,8 +226,8 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   read_size(result, pipe, library, studio);
   if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now, studio);
   read_limits(result, pipe);
-  if (const auto warmth = pipe.optional_object("temperatures"))
-    result.warmth = chemistry::read_heat_question(*warmth);
+  if (const auto temperatures = pipe.optional_object("temperatures"))
+    result.temperatures = chemistry::read_heat_question(*temperatures);
   pipe.has("confirmed");
   pipe.refuse_unknown();
   return result;
@@ -234,7 +235,8 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
 
 void ask_for_topping(const Fields& pipe, const Pipe& topping) {
   if (topping.pace)
-    usual_bench().ask(pipe.object("pace"), "time_per_piece", "piping one", topping.pace->each);
+    usual_bench().ask(pipe.object("pace"), "time_per_piece", "piping one",
+                      topping.pace->time_per_piece);
   if (topping.envelope) {
     const Fields envelope = pipe.object("envelope");
     usual_bench().ask(envelope, "diameter", "topping's width", topping.envelope->diameter);

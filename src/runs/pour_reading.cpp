@@ -52,7 +52,7 @@ planning::Layer layer(const Fields& fields) {
   }
   for (const auto& colour : fields.objects("colours"))
     result.colours.push_back(layer_colour(colour));
-  if (const auto propped = fields.optional_object("tilted")) result.propped = read_tilt(*propped);
+  if (const auto tilted = fields.optional_object("tilted")) result.tilted = read_tilt(*tilted);
   fields.refuse_unknown();
   return result;
 }
@@ -75,8 +75,8 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
                                    .jugs = losses.mass("jugs"),
                                    .test_piece = losses.mass("test_piece")}};
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
-  if (const auto warmth = pour.optional_object("temperatures"))
-    result.warmth = chemistry::read_heat_question(*warmth);
+  if (const auto temperatures = pour.optional_object("temperatures"))
+    result.temperatures = chemistry::read_heat_question(*temperatures);
   const Volume brimful = result.mould.curve.brimful();
   usual_bench().ask_found(pour, "poured piece", brimful, in_ml(brimful, 2));
   usual_bench().ask(losses, "overpour", "overpour", result.losses.overpour);

@@ -13,12 +13,12 @@ using planning::usual_bench;
 
 planning::Scale scale(const Fields& fields, std::string_view step) {
   const planning::Scale result{fields.positive_mass("step"), fields.positive_mass("most")};
-  if (result.holds < 10 * result.reads)
+  if (result.most < 10 * result.step)
     throw UserError(fields.place(), "holds less than ten of its own steps",
                     fields.quoted("step") + " is the step of the display, " +
                         fields.quoted("most") + " the most it weighs");
-  usual_bench().ask(fields, "step", step, result.reads);
-  usual_bench().ask(fields, "most", "scale's most", result.holds);
+  usual_bench().ask(fields, "step", step, result.step);
+  usual_bench().ask(fields, "most", "scale's most", result.most);
   fields.refuse_unknown();
   return result;
 }
@@ -27,7 +27,7 @@ planning::Scale scale(const Fields& fields, std::string_view step) {
 void ask_for_swapped_scales(const Fields& fields, const planning::Scales& scales) {
   const std::string shown = fields.object("large").text("most");
   const bool is_confirmed = fields.confirms(shown);
-  if (scales.large.holds >= scales.fine.holds || is_confirmed) return;
+  if (scales.large.most >= scales.fine.most || is_confirmed) return;
   throw UserError(fields.place("large"),
                   "holds \"" + shown + "\", less than the fine scale, which is far from usual",
                   "are the two " + fields.object("large").quoted("most") +
@@ -41,7 +41,7 @@ planning::Scales read_scales(const Fields& run) {
   const Fields scales = run.object("scales");
   const planning::Scales result{scale(scales.object("large"), "scale's step"),
                                 scale(scales.object("fine"), "fine scale's step")};
-  if (result.fine.reads > result.large.reads)
+  if (result.fine.step > result.large.step)
     throw UserError(scales.place("fine"), "reads coarser than the large scale",
                     "swap the two; with one scale only, give it in both places");
   ask_for_swapped_scales(scales, result);

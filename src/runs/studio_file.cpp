@@ -104,12 +104,12 @@ std::optional<int> Studio::owned(const std::string& file, const moulds::Library&
   return std::nullopt;
 }
 
-std::optional<planning::HandFactor> Studio::hand(const std::string& tip) const {
+std::optional<planning::HandCorrection> Studio::hand(const std::string& tip) const {
   const auto hands = section("hand");
   const auto own = hands ? hands->optional_object(tip) : std::nullopt;
   if (!own) return std::nullopt;
   lend("hand");
-  return planning::read_hand(*own);
+  return planning::read_correction(*own);
 }
 
 Studio studio_for(const std::string& file, const moulds::Library& library) {

@@ -38,7 +38,7 @@ class Studio {
   /// How many she owns of the mould in `file`.
   std::optional<int> owned(const std::string& file, const moulds::Library& library) const;
   /// The correction for her hand with the tip of that name.
-  std::optional<planning::HandFactor> hand(const std::string& tip) const;
+  std::optional<planning::HandCorrection> hand(const std::string& tip) const;
 
   /// Keeps that a section was taken by other ways than Fields::complete_from.
   void lend(std::string_view section) const { lent_.emplace(section); }

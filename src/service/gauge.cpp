@@ -55,7 +55,7 @@ Mould measured(const GaugeRequest& request, const UserTerms& terms,
   moulds::SurveyWishes wishes;
   if (request.unit) wishes.reading.unit = geometry::length_unit(*request.unit, terms.place("unit"));
   if (request.up && request.up->find(',') != std::string::npos)
-    wishes.reading.leaning_up = geometry::direction(*request.up, terms.place("up"));
+    wishes.reading.straight_up = geometry::direction(*request.up, terms.place("up"));
   else if (request.up)
     wishes.reading.up = geometry::axis(*request.up, terms.place("up"));
   if (request.role) wishes.role = moulds::role(*request.role, terms.place("role"));

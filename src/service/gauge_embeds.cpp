@@ -25,7 +25,7 @@ geometry::TriangleMesh cast_full(const moulds::Mould& mould) {
                                  .density = {},
                                  .spares = {},
                                  .melt_loss = {},
-                                 .jug_film = {}});
+                                 .left_in_jug = {}});
 }
 
 }  // namespace

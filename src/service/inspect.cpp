@@ -41,7 +41,7 @@ reports::InspectionFinding inspected(const GaugeRequest& request, const UserTerm
   geometry::MeshReading reading;
   if (request.unit) reading.unit = geometry::length_unit(*request.unit, terms.place("unit"));
   if (request.up && request.up->find(',') != std::string::npos)
-    reading.leaning_up = geometry::direction(*request.up, terms.place("up"));
+    reading.straight_up = geometry::direction(*request.up, terms.place("up"));
   else if (request.up)
     reading.up = geometry::axis(*request.up, terms.place("up"));
   geometry::MeshFile file = geometry::read_mesh(request.file, reading);

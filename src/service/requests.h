@@ -48,7 +48,7 @@ struct GaugeRequest {
   // What it takes to cast a mould round it.
   std::optional<std::string> cast_wall, cast_base, cast_density;
   bool cast_hung = false;
-  // A pour into the propped mould.
+  // A pour into the tilted mould.
   std::optional<std::string> prop, low_side, mark, pour;
   // How many embeds fit in what is poured: a mould file, whose cavity filled is the embed.
   std::optional<std::string> embed, cover, lying;

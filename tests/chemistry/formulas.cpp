@@ -91,9 +91,9 @@ std::vector<FormulaFat> any_fats() {
 }
 
 std::vector<FormulaAlkali> any_alkalis() {
-  const auto one = [](Alkali alkali, Share saponifies) {
+  const auto one = [](Alkali alkali, Share share) {
     const double purity = between(0.85, 1);
-    return FormulaAlkali{alkali, saponifies, Share::of_one(purity),
+    return FormulaAlkali{alkali, share, Share::of_one(purity),
                          Share::of_one(purity - between(0, 0.05)),
                          Share::of_one(purity + (1 - purity) * between(0, 1))};
   };

@@ -86,7 +86,7 @@ TEST_CASE("drying is read as a law or as weighings", "[chemistry]") {
   const auto law =
       read(with_drying(R"({ "water_lost_in_the_end": "90 %", "time_to_63_percent": "12 days" })"));
   REQUIRE(law.drying);
-  CHECK(std::get<DryingLaw>(*law.drying).finally_lost == 90 * percent);
+  CHECK(std::get<DryingLaw>(*law.drying).water_lost_in_the_end == 90 * percent);
   CHECK(std::get<DryingLaw>(*law.drying).time_constant_days == 12);
   const auto weighed = read(with_drying(
       R"({ "weighings": [ { "after": "12 h", "mass": "100 g" }, { "after": "7 days", "mass": "95 g" },

@@ -115,10 +115,10 @@ TEST_CASE("two doubts combine by the root of their squares", "[chemistry]") {
   CHECK_THAT(superfat.likely_by_ranges.in_percent(), WithinAbs(1.2539, 2e-4));
   CHECK(superfat.likely_by_scales == Share());
   // 0.57735^2 / 0.63976^2 = 81.44 %.
-  REQUIRE(superfat.doubts.size() == 2);
-  CHECK_THAT(superfat.doubts[0].cause, Contains("olive (188 to 192 mg/g)"));
-  CHECK_THAT(superfat.doubts[0].of_variance.in_percent(), WithinAbs(81.44, 0.02));
-  CHECK(superfat.dominant_of_variance == superfat.doubts[0].of_variance);
+  REQUIRE(superfat.uncertainties.size() == 2);
+  CHECK_THAT(superfat.uncertainties[0].cause, Contains("olive (188 to 192 mg/g)"));
+  CHECK_THAT(superfat.uncertainties[0].of_variance.in_percent(), WithinAbs(81.44, 0.02));
+  CHECK(superfat.dominant_of_variance == superfat.uncertainties[0].of_variance);
 }
 
 TEST_CASE("one doubt alone is never wider than its own worst case", "[chemistry]") {
@@ -149,7 +149,7 @@ TEST_CASE("nothing in doubt leaves no band", "[chemistry]") {
                    {}};
   CHECK(w.superfat().likely_low == w.superfat().nominal);
   CHECK(w.superfat().likely_high == w.superfat().nominal);
-  CHECK(w.superfat().doubts.empty());
+  CHECK(w.superfat().uncertainties.empty());
 }
 
 TEST_CASE("the likely band lies between the worst case and what comes out", "[chemistry][law]") {
@@ -161,8 +161,8 @@ TEST_CASE("the likely band lies between the worst case and what comes out", "[ch
     RC_ASSERT(s.nominal <= s.likely_high);
     RC_ASSERT(s.likely_high <= s.high);
     double sum = 0;
-    for (const auto& doubt : s.doubts) sum += doubt.of_variance.of_one();
-    RC_ASSERT(s.doubts.empty() || std::abs(sum - 1) < 1e-9);
+    for (const auto& uncertainty : s.uncertainties) sum += uncertainty.of_variance.of_one();
+    RC_ASSERT(s.uncertainties.empty() || std::abs(sum - 1) < 1e-9);
   });
 }
 

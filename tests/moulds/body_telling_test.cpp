@@ -193,7 +193,7 @@ TEST_CASE("a leaning mesh's places are turned back too", "[survey][place]") {
   open.triangles.pop_back();
   open.triangles.pop_back();  // the wall at x = 0
   SurveyWishes wishes = in_mm(Role::body);
-  wishes.reading.leaning_up = direction("0.1,0.2,0.97", {});
+  wishes.reading.straight_up = direction("0.1,0.2,0.97", {});
   const auto places = numbers_in(complaint_of(open, wishes));
   REQUIRE(places.size() == 1);
   CHECK_THAT(places[0][0], WithinAbs(0, 0.011));

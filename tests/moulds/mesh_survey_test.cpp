@@ -108,7 +108,7 @@ TEST_CASE("a mould that leans is told by how much, and stands straight as it was
   const MeshSurvey leaning = surveyed(file.path(), wishes);
   CHECK(says(leaning, "leans 3.0 degrees from level"));
   CHECK(leaning.hollows.front().curve.brimful() < 59 * millilitre);  // it spills at the low side
-  wishes.reading.leaning_up =
+  wishes.reading.straight_up =
       direction("0.0523360,0,0.9986295", {});  // sine and cosine of 3 degrees
   const MeshSurvey straight = surveyed(file.path(), wishes);
   CHECK_FALSE(says(straight, "leans"));

@@ -60,7 +60,7 @@ std::string spill_remark(const Run& run) {
 }  // namespace
 
 TEST_CASE("a layer that spills may be as large as is said, and no larger", "[planning][law]") {
-  rc::prop("propped at any angle", [] {
+  rc::prop("tilted at any angle", [] {
     const geometry::Tilt tilt{Angle::in_degrees(*rc::gen::inRange(20, 200) * 0.1), {}};
     const auto poured = [&](double ml) {
       return complaint_of({{ml * millilitre, tilt}, {200 * millilitre, {}}});
@@ -125,7 +125,7 @@ TEST_CASE("a decoration pressed into a brimful cup spills, and it is said how mu
   Run run = paper_run();
   run.pour.line = BelowBrim{Length{}};
   run.decorations.push_back(paper_brick());
-  run.decorations[0].where = OnTop{.sinks = 5 * millimetre};
+  run.decorations[0].where = OnTop{.pressed_in = 5 * millimetre};
   CHECK_THAT(spill_remark(run), Contains("pushes up 2 ml, and 2 ml of batter spill over"));
   CHECK_THAT(spill_remark(run), Contains("pour to 0.4 mm (0.02 in) below the brim or lower"));
   run.pour.line = BelowBrim{0.4 * millimetre};
@@ -142,7 +142,7 @@ TEST_CASE("what is pressed into a nearly brimful cup over an embed leaves room b
     Run run = paper_run();
     run.pour.line = BelowBrim{*rc::gen::inRange(0, 5) * 0.1 * millimetre};
     run.decorations.push_back(paper_brick());
-    run.decorations[0].where = OnTop{.sinks = *rc::gen::inRange(20, 90) * 0.1 * millimetre};
+    run.decorations[0].where = OnTop{.pressed_in = *rc::gen::inRange(20, 90) * 0.1 * millimetre};
     run.decorations.push_back(paper_ball());
     run.decorations[1].where =
         Buried{std::vector<BuriedAt>{{30 * millimetre, {}, 9 * millimetre, {}}}, Length{}, false};

@@ -267,7 +267,7 @@ TEST_CASE("a batch below the whisk's least is refused with the numbers that can 
   run.pipe = paper_pipe();
   // 13 pieces are the least that the whisk catches (see "a run too small for the whisk"): 25 are
   // 13 and 12.
-  run.pipe->bowl = Bowl{.holds = 4 * litre, .whisk_catches = 600 * millilitre};
+  run.pipe->bowl = Bowl{.holds = 4 * litre, .whisk_needs = 600 * millilitre};
   CHECK_THROWS_WITH(planning::plan(run),
                     Contains("25 pieces are made in batches of 13 and 12, and a batch is of at "
                              "least 13: the whisk catches nothing less") &&
@@ -286,7 +286,7 @@ TEST_CASE("advice on the least batch holds when typed back", "[planning][law]") 
     Run run = run_of(*rc::gen::inRange(1, 60), *rc::gen::inRange(4, 30));
     run.pipe = paper_pipe();
     run.pipe->bowl =
-        Bowl{.holds = 6 * litre, .whisk_catches = *rc::gen::inRange(100, 900) * millilitre};
+        Bowl{.holds = 6 * litre, .whisk_needs = *rc::gen::inRange(100, 900) * millilitre};
     std::string remedy;
     try {
       planning::plan(run);

@@ -27,9 +27,9 @@ chemistry::Additive lavender(Share of_fats) {
 
 /// Lye that is used at 8 degC and made at 20.
 chemistry::HeatQuestion chilled() {
-  chemistry::HeatQuestion warmth;
-  warmth.lye_used_at = Temperature::in_celsius(8);
-  return warmth;
+  chemistry::HeatQuestion temperatures;
+  temperatures.lye_used_at = Temperature::in_celsius(8);
+  return temperatures;
 }
 
 bool has_topic(const Run& run, Topic topic) {
@@ -59,7 +59,7 @@ TEST_CASE("every caution is short enough to be read at the bench", "[planning]")
   Run run = paper_run();
   run.pipe = paper_pipe();
   run.pipe->formula.additives = {lavender(1 * percent)};
-  run.pipe->warmth = chilled();
+  run.pipe->temperatures = chilled();
   run.dust.push_back({"mica", 0.1 * gram});
   run.decorations.push_back(paper_brick());
   const auto cautions = bench_cautions(run);
@@ -81,9 +81,9 @@ TEST_CASE("a plain pour was told of whipping, melting and lye that waits", "[pla
   run.pipe = paper_pipe();
   CHECK(has_topic(run, Topic::whipping));
   CHECK_FALSE(has_topic(run, Topic::chilled_lye));
-  run.pipe->warmth = chilled();
+  run.pipe->temperatures = chilled();
   CHECK(has_topic(run, Topic::chilled_lye));
-  run.pipe->warmth->lye_used_at = Temperature::in_celsius(30);
+  run.pipe->temperatures->lye_used_at = Temperature::in_celsius(30);
   CHECK_FALSE(has_topic(run, Topic::chilled_lye));
   run.lye_pot = PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
   CHECK(has_topic(run, Topic::chilled_lye));

@@ -31,7 +31,7 @@ Run sliced_run() {
   run.pour.losses = {};
   run.cut = Cut{.bar = Slices{20 * millimetre}};
   run.label = LabelOrder{};
-  run.label->spread.either_way = 0.1 * gram;
+  run.label->weight_spread.either_way = 0.1 * gram;
   return run;
 }
 
@@ -113,8 +113,8 @@ TEST_CASE("the label starts from the lightest bar, not from the mean", "[plannin
 TEST_CASE("a pour line that is low costs a bar its own share of the top, not the loaf's",
           "[planning]") {
   Run run = sliced_run();
-  run.label->spread.either_way = {};
-  run.label->spread.pour_line = 1 * millimetre;
+  run.label->weight_spread.either_way = {};
+  run.label->weight_spread.pour_line_off_by = 1 * millimetre;
   const Plan plan = planning::plan(run);
   // 20 x 50 x 1 mm = 1 ml of 1 g/ml.
   CHECK_THAT(g(plan.label->lightest->mass), WithinAbs(20 - 1 - 0.05, 1e-4));

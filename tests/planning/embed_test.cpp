@@ -63,7 +63,7 @@ TEST_CASE("a brick that stands out of the base displaces what is below the line 
   CHECK_THAT(mm(fit.embeds.at(0).line_cover), WithinAbs(-6, 1e-6));
   CHECK_THAT(ml(fit.displaced), WithinAbs(2.8, 1e-9));
   CHECK_THAT(ml(fit.in_headspace), WithinAbs(0.4, 1e-9));
-  // The recess is 10 ml less that.
+  // The headspace is 10 ml less that.
   CHECK_THAT(ml(plan.pour.headspace_volume), WithinAbs(9.6, 1e-9));
 }
 
@@ -150,7 +150,7 @@ TEST_CASE("a search is made once for what it depends on, and again when that cha
 TEST_CASE("a ball on top meets it in the circle of a spherical cap", "[planning]") {
   Run run = paper_run();
   run.decorations.push_back(paper_ball());
-  run.decorations[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 14 * millimetre};
+  run.decorations[0].where = OnTop{.pressed_in = 2 * millimetre, .peak_flat = 14 * millimetre};
   const DecorationFit fit = planning::plan(run).decorations[0].fit;
   // Spherical cap of height h in a ball of radius R: circle of radius sqrt(h (2 R - h)), volume pi
   // h^2 (3 R - h) / 3 (Zwillinger, CRC Standard Mathematical Tables): 6 mm and 117.286 mm3. Facets
@@ -158,21 +158,21 @@ TEST_CASE("a ball on top meets it in the circle of a spherical cap", "[planning]
   CHECK_THAT(mm(*fit.contact), WithinAbs(12, 0.05));
   CHECK_THAT(fit.sunk / cubic_millimetre, WithinAbs(117.286, 1));
   CHECK_THAT(mm(*fit.stands_proud), WithinAbs(18, 1e-6));
-  run.decorations[0].where = OnTop{.sinks = 25 * millimetre};
+  run.decorations[0].where = OnTop{.pressed_in = 25 * millimetre};
   CHECK_THROWS_WITH(planning::plan(run), Contains("/decorations/0/on_top/pressed_in: is 25 mm"));
 }
 
 TEST_CASE("a peak narrower than the circle is said", "[planning]") {
   Run run = paper_run();
   run.decorations.push_back(paper_ball());
-  run.decorations[0].where = OnTop{.sinks = 2 * millimetre, .peak_flat = 8 * millimetre};
+  run.decorations[0].where = OnTop{.pressed_in = 2 * millimetre, .peak_flat = 8 * millimetre};
   const auto said = [&](const std::string& words) {
     const Plan plan = planning::plan(run);
     return std::any_of(plan.cautions.begin(), plan.cautions.end(),
                        [&](const Remark& r) { return r.text.find(words) != std::string::npos; });
   };
   CHECK(said("the peak is flat over 8 mm (0.31 in) only"));
-  run.decorations[0].where = OnTop{.sinks = Length{}};
+  run.decorations[0].where = OnTop{.pressed_in = Length{}};
   CHECK(said("stands on a point and will roll"));
 }
 

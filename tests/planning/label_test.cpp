@@ -318,7 +318,7 @@ TEST_CASE("a fragrance that is silent on its allergens is asked about", "[planni
 
 TEST_CASE("finished pieces weighed are better than any reckoning", "[planning]") {
   Run run = labelled_run();
-  run.label->spread = {{84 * gram, 85 * gram, 86 * gram}, {}, {}, {}};
+  run.label->weight_spread = {{84 * gram, 85 * gram, 86 * gram}, {}, {}, {}};
   const Plan plan = planning::plan(run);
   // Mean 85, deviation 1: 85 - 3 - 0.05 = 81.95 g. The plan's 81.65 g is 3.9 % off their mean.
   CHECK(plan.label->net->statement == "81 g");
@@ -340,7 +340,7 @@ TEST_CASE("without a cured weight there is a list but no net weight", "[planning
 TEST_CASE("a label already printed is held against the pieces", "[planning]") {
   const auto remarks_for = [](double states_g) {
     Run run = labelled_run();
-    run.label->spread.either_way = 6 * gram;  // 81.65 cured, 75.60 the lightest
+    run.label->weight_spread.either_way = 6 * gram;  // 81.65 cured, 75.60 the lightest
     run.label->states = states_g * gram;
     return planning::plan(run).label->remarks;
   };

@@ -67,7 +67,7 @@ std::vector<LayerTally> layers_to_30_mm(const Run& run) {
 
 }  // namespace
 
-TEST_CASE("a small pour into a propped block is a wedge along its low side", "[planning]") {
+TEST_CASE("a small pour into a tilted block is a wedge along its low side", "[planning]") {
   // It wets 80 mm of the floor and 80 tan 10 deg = 14.1062 mm of the wall, over 50 mm of width.
   const double wall = 80 * std::tan(pi / 18), wedge = 80 * wall / 2 * 50e-3;
   const auto layers = layer_solids(
@@ -84,7 +84,7 @@ TEST_CASE("a small pour into a propped block is a wedge along its low side", "[p
   CHECK_THAT(box.high_mm[0], WithinAbs(100, paper));
 }
 
-TEST_CASE("layers poured with the mould propped to either side meet in a ridge", "[planning]") {
+TEST_CASE("layers poured with the mould tilted to either side meet in a ridge", "[planning]") {
   // The first surface rises from 2 to 22 mm. The second falls from 22: above it up to x = 50, where
   // both are 12: a triangle of 20 x 50 / 2 = 500 mm2. Level to 30: what is left of 3000 mm2.
   const auto layers = layer_solids(block(),
@@ -107,7 +107,7 @@ TEST_CASE("layers poured with the mould propped to either side meet in a ridge",
   CHECK_THAT(layers[1].surface->rise_y, WithinAbs(0, 1e-9));
 }
 
-TEST_CASE("a level layer may lie below a propped one", "[planning]") {
+TEST_CASE("a level layer may lie below a tilted one", "[planning]") {
   // 10 mm level are 50 ml; over them a wedge that wets the whole layer: 20 mm x 100 mm / 2 = 50 ml.
   const auto layers = layer_solids(
       block(), {{50 * millilitre, {}}, {50 * millilitre, one_in_five(180)}, {50 * millilitre, {}}},
@@ -117,7 +117,7 @@ TEST_CASE("a level layer may lie below a propped one", "[planning]") {
   CHECK_THAT(layers[2].to / millimetre, WithinAbs(30, paper));
 }
 
-TEST_CASE("a propped pour that cannot be is refused", "[planning]") {
+TEST_CASE("a tilted pour that cannot be is refused", "[planning]") {
   struct Row {
     geometry::TriangleMesh cavity;
     std::vector<LayerPour> layers;
@@ -161,13 +161,13 @@ TEST_CASE("a propped pour that cannot be is refused", "[planning]") {
 }
 
 TEST_CASE("a pour that runs over a ridge between two wells is one pool", "[planning]") {
-  // 100 ml level would stand 18.67 mm over the ridge; propped by 5 degrees still above all of it.
+  // 100 ml level would stand 18.67 mm over the ridge; tilted by 5 degrees still above all of it.
   const auto layers =
       layer_solids(two_wells(), {{100 * millilitre, tilt(5, 90)}, {20 * millilitre, {}}}, 1, place);
   CHECK_THAT(ml_of(layers[0]), WithinAbs(100, paper));
 }
 
-TEST_CASE("layers, level or propped, make up the pour", "[planning][law]") {
+TEST_CASE("layers, level or tilted, make up the pour", "[planning][law]") {
   rc::prop("each holds its volume, is closed, and together they are the fill", [] {
     const auto cavity = *rc::gen::arbitrary<bool>()
                             ? test::turned({{*rc::gen::inRange(15, 40) * 1.0, 0}, {45, 60}}, 16)
@@ -195,7 +195,7 @@ TEST_CASE("layers, level or propped, make up the pour", "[planning][law]") {
   });
 }
 
-TEST_CASE("a run's propped first layer by depth stands so far up the low wall", "[planning]") {
+TEST_CASE("a run's tilted first layer by depth stands so far up the low wall", "[planning]") {
   const Run run = block_run({{"low", LayerDepth{22 * millimetre}, {}, one_in_five(0)},
                              {"middle", LayerDepth{5 * millimetre}, {}},
                              {"high", LayerRest{}, {}}});
@@ -207,13 +207,13 @@ TEST_CASE("a run's propped first layer by depth stands so far up the low wall", 
   CHECK_THAT(layers[1].to / millimetre, WithinAbs(27, paper));
   CHECK_THAT(layers[2].volume_each / millilitre, WithinAbs(15, paper));
   CHECK(layers[2].to == 30 * millimetre);
-  CHECK(layers[0].propped.has_value());
-  CHECK_FALSE(layers[1].propped.has_value());
+  CHECK(layers[0].tilted.has_value());
+  CHECK_FALSE(layers[1].tilted.has_value());
 }
 
 TEST_CASE("propping a mould moves no batter from layer to layer", "[planning]") {
-  const auto run = [](std::optional<geometry::Tilt> propped) {
-    return block_run({{"low", LayerParts{2}, {}, propped}, {"high", LayerParts{3}, {}}});
+  const auto run = [](std::optional<geometry::Tilt> tilted) {
+    return block_run({{"low", LayerParts{2}, {}, tilted}, {"high", LayerParts{3}, {}}});
   };
   const auto level = layers_to_30_mm(run({}));
   const auto sloping = layers_to_30_mm(run(one_in_five(270)));
@@ -223,7 +223,7 @@ TEST_CASE("propping a mould moves no batter from layer to layer", "[planning]") 
   CHECK_THAT(sloping[1].from / millimetre, WithinAbs(7, paper));
 }
 
-TEST_CASE("runs with propped layers that leave something open are refused", "[planning]") {
+TEST_CASE("runs with tilted layers that leave something open are refused", "[planning]") {
   struct Row {
     std::vector<Layer> layers;
     std::string said;

@@ -100,7 +100,7 @@ TEST_CASE("splitting one lye and recombining gives back the total", "[planning][
       taken += share.alkali_taken;
       const double steps = share.lye / pot.share_step;
       RC_ASSERT(std::abs(steps - std::round(steps)) < 1e-6);
-      RC_ASSERT(share.lye <= bench.large.holds);
+      RC_ASSERT(share.lye <= bench.large.most);
     }
     RC_ASSERT(std::abs((lye + pot.left - pot.lye) / gram) < 1e-6);
     RC_ASSERT(pot.left >= -1e-6 * gram);

@@ -224,7 +224,7 @@ TEST_CASE("without weighings, the maker's own spread is taken off, all at its wo
   // 90 g; 2 % is 1.8 g; a line 1 mm low over 50 cm2 at 0.9 g/ml is 4.5 g; half of 0.1 g.
   PieceSpread spread;
   spread.share = 2 * percent;
-  spread.pour_line = 1 * millimetre;
+  spread.pour_line_off_by = 1 * millimetre;
   const auto per_depth = 50 * square_centimetre * (0.9 * gram_per_millilitre);
   const auto lightest = lightest_of(90 * gram, per_depth, spread, 0.1 * gram, here);
   CHECK_THAT(lightest.mass / gram, WithinAbs(90 - 1.8 - 4.5 - 0.05, 1e-9));

@@ -16,7 +16,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-/// The paper cavity with half of its recess filled and a cone 40 mm wide and 40 mm tall on it.
+/// The paper cavity with half of its headspace filled and a cone 40 mm wide and 40 mm tall on it.
 Run coned_run() {
   Run run = paper_run();
   run.pipe = paper_pipe();
@@ -32,7 +32,7 @@ double mm(Length length) { return length / millimetre; }
 TEST_CASE("a piece is as tall as base, recess and topping together", "[planning]") {
   const Plan plan = planning::plan(coned_run());
   REQUIRE(plan.piece.size);
-  // Half of the 2 mm recess is filled, so the cone stands 19 mm up: 59 mm in all.
+  // Half of the 2 mm headspace is filled, so the cone stands 19 mm up: 59 mm in all.
   CHECK_THAT(mm(plan.piece.size->height), WithinAbs(59, 1e-6));
   CHECK_THAT(mm(plan.piece.size->width), WithinAbs(100, 1e-6));
   CHECK_THAT(mm(plan.piece.size->depth), WithinAbs(50, 1e-6));
@@ -42,7 +42,7 @@ TEST_CASE("a ball on the topping makes the piece taller by what stands proud", "
   Run run = coned_run();
   run.pipe->envelope->form = EnvelopeForm::dome;
   run.decorations.push_back(paper_ball());
-  run.decorations[0].where = OnTop{.sinks = 3 * millimetre};
+  run.decorations[0].where = OnTop{.pressed_in = 3 * millimetre};
   CHECK_THAT(mm(planning::plan(run).piece.size->height), WithinAbs(59 + 17, 1e-3));
 }
 
@@ -77,7 +77,7 @@ TEST_CASE("the level surface is dusted too, where it is topping or where there i
     run.dust.push_back({"mica", mica});
     return planning::plan(run).dust.at(0).exposed.value() / square_millimetre;
   };
-  // The paper cavity is 100 x 50 mm. Its recess half filled, the cone's side stands on topping:
+  // The paper cavity is 100 x 50 mm. Its headspace half filled, the cone's side stands on topping:
   // what the cone's foot of 20 mm radius leaves of that shows.
   const double side = pi * 20 * std::sqrt(20.0 * 20 + 40 * 40);
   CHECK_THAT(exposed_mm2(coned_run()), WithinRel(5000 - pi * 400 + side, 0.005));
@@ -86,7 +86,7 @@ TEST_CASE("the level surface is dusted too, where it is topping or where there i
 
 namespace {
 
-/// Mica by the surface on `run`, whose recess is left as it is so that the base is not dusted.
+/// Mica by the surface on `run`, whose headspace is left as it is so that the base is not dusted.
 Run dusted(Run run) {
   run.pipe->fills_headspace = Share{};
   run.dust.push_back(

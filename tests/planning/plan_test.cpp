@@ -69,8 +69,8 @@ TEST_CASE("what goes in comes out, to the last printed digit", "[planning][law]"
     run.spoilage = *rc::gen::inRange(0, 30) * percent;
     run.pour.losses.overpour = *rc::gen::inRange(0, 80) / 10.0 * percent;
     const double large = *rc::gen::element(0.1, 1.0, 2.0, 5.0);
-    run.scales.large.reads = large * gram;
-    run.scales.fine.reads = *rc::gen::element(0.01, 0.1) * gram;
+    run.scales.large.step = large * gram;
+    run.scales.fine.step = *rc::gen::element(0.01, 0.1) * gram;
     const Plan plan = planning::plan(run);
     const auto& batter = plan.pour.batter;
     // Sum the printed texts in thousandths, as a person with pencil would.
@@ -89,7 +89,7 @@ TEST_CASE("a batch never runs short because of the scales", "[planning][law]") {
   rc::prop("batter weighed >= batter needed", [] {
     Run run = paper_run();
     run.sell = *rc::gen::inRange(1, 200);
-    run.scales.large.reads = *rc::gen::element(0.1, 1.0, 5.0) * gram;
+    run.scales.large.step = *rc::gen::element(0.1, 1.0, 5.0) * gram;
     const Plan plan = planning::plan(run);
     const auto& losses = run.pour.losses;
     const Mass needed = plan.pour.batter.in_pieces * (1 + losses.overpour.of_one()) + losses.pot +
@@ -131,8 +131,8 @@ TEST_CASE("a decoration of two halves takes two cavities and every loss is melte
   bead_made.density = 1 * gram_per_millilitre;
   bead_made.spares = 25 * percent;
   bead_made.melt_loss = 10 * percent;
-  bead_made.jug_film = 2 * gram;
-  bead_made.each_fill = std::chrono::seconds(240);
+  bead_made.left_in_jug = 2 * gram;
+  bead_made.time_per_tray_fill = std::chrono::seconds(240);
   run.decorations.push_back(bead_made);
   const DecorationTally bead = planning::plan(run).decorations.front();
   // On paper: 24 x 2 x 1.25 = 60 beads, 120 halves, 12 fills of a tray of 10. A bead of 20 mm is

@@ -87,7 +87,7 @@ inline Decoration paper_brick() {
           .density = 1.03 * gram_per_millilitre,
           .spares = {},
           .melt_loss = {},
-          .jug_film = {}};
+          .left_in_jug = {}};
 }
 
 /// A ball 20 mm across, cast as two halves.

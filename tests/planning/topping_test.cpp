@@ -63,7 +63,7 @@ TEST_CASE("beads are the tip's opening, swollen, along the path, by the maker's 
   pipe.beads = Beads{round, 1.2, {geometry::Ring{20 * millimetre}}};
   // Pappus: section pi 25 mm2, swollen by 1.2, along 2 pi 20 mm: 11.8435 ml.
   CHECK_THAT(visible_topping(pipe).volume / millilitre, WithinAbs(11.8435, 1e-3));
-  pipe.beads->tip.hand = HandFactor{1.1, 4};
+  pipe.beads->tip.hand = HandCorrection{1.1, 4};
   CHECK_THAT(visible_topping(pipe).volume / millilitre, WithinAbs(1.1 * 11.8435, 1e-3));
 }
 
@@ -73,10 +73,10 @@ TEST_CASE("trials outrank beads, and say what hand laid them down", "[planning]"
   pipe.beads = Beads{round, 1, {geometry::Ring{20 * millimetre}, geometry::Ring{20 * millimetre}}};
   const VisibleTopping visible = visible_topping(pipe);
   CHECK_THAT(visible.volume / millilitre, WithinAbs(50, 1e-9));
-  REQUIRE(visible.hand_suggested);
+  REQUIRE(visible.suggested_correction);
   // Two rings of 9.8696 ml each (Pappus): 50 / 19.7392.
-  CHECK_THAT(visible.hand_suggested->factor, WithinRel(2.53303, 1e-4));
-  CHECK(visible.hand_suggested->trials == 2);
+  CHECK_THAT(visible.suggested_correction->correction, WithinRel(2.53303, 1e-4));
+  CHECK(visible.suggested_correction->trials == 2);
 }
 
 TEST_CASE("every change of bag that loses topping is made up for", "[planning]") {

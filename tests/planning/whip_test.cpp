@@ -101,7 +101,7 @@ TEST_CASE("a run too small for the whisk is told the smallest, and that passes",
   Run run = piped_run();
   run.sell = 4;
   run.spoilage = {};
-  run.pipe->bowl = Bowl{.holds = 4 * litre, .whisk_catches = 600 * millilitre};
+  run.pipe->bowl = Bowl{.holds = 4 * litre, .whisk_needs = 600 * millilitre};
   // 600 ml of plain batter at 1 g/ml is 600 g; less 50 g, 550 / 44 = 12.5: 13 pieces.
   CHECK_THROWS_WITH(planning::plan(run),
                     Contains("a batch is of at least 13: the whisk catches nothing less") &&
@@ -121,7 +121,7 @@ TEST_CASE("open time is spent on pieces and on changing bags", "[planning]") {
   CHECK(limit(plan, "open time").casts == 35);
   CHECK(limit(plan, "open time").sets);
   CHECK(plan.batches[0].pieces == 24);
-  run.pipe->pace->stays_open = seconds(3600);
+  run.pipe->pace->open_time = seconds(3600);
   plan = planning::plan(run);
   // 48 pieces: 960 s, 2640 + 62.5 ml, six bags, five changes.
   CHECK(plan.pipe->loads == 6);

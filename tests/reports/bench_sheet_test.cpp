@@ -90,9 +90,9 @@ std::size_t times_in(const std::string& text, const std::string& part) {
   return times;
 }
 
-chemistry::HeatQuestion warmth(double lye_used_at) {
+chemistry::HeatQuestion temperatures(double lye_used_at) {
   chemistry::HeatQuestion question;
-  question.lye_made_at = Temperature::in_celsius(21);
+  question.room_at = Temperature::in_celsius(21);
   question.water_at = Temperature::in_celsius(10);
   question.lye_used_at = Temperature::in_celsius(lye_used_at);
   return question;
@@ -100,7 +100,8 @@ chemistry::HeatQuestion warmth(double lye_used_at) {
 
 }  // namespace
 
-TEST_CASE("The sheet follows the hands: the day before, pour, pipe, perch, dust, then what came") {
+TEST_CASE(
+    "The sheet follows the hands: the day before, pour, pipe, decorate, dust, then what came") {
   // The order of the work, not of the plan.
   CHECK(headings(sheet_of(decorated_run())) ==
         std::vector<std::string>{"THE DAY BEFORE", "POUR  Paper base", "PIPE  Paper base",
@@ -108,7 +109,7 @@ TEST_CASE("The sheet follows the hands: the day before, pour, pipe, perch, dust,
                                  "WHAT REALLY HAPPENED"});
 }
 
-TEST_CASE("A plain pour has no day before and nothing to pipe, perch or dust") {
+TEST_CASE("A plain pour has no day before and nothing to pipe, decorate or dust") {
   CHECK(headings(sheet_of(planning::paper_run())) ==
         std::vector<std::string>{"POUR  Paper base", "BEFORE IT IS SOLD", "WHAT REALLY HAPPENED"});
 }
@@ -140,13 +141,13 @@ TEST_CASE("What a vessel then holds leaves out the oil that was set aside for th
 
 TEST_CASE("Lye used colder than the room is made the day before, and stands nowhere twice") {
   planning::Run run = planning::paper_run();
-  run.pour.warmth = warmth(12);
+  run.pour.temperatures = temperatures(12);
   const auto cold = sheet_of(run);
   CHECK(headings(cold).front() == "THE DAY BEFORE");
   CHECK(times_weighed(cold, "NaOH") == 1);
   CHECK(times_weighed(cold, "Lye solution of the day before") == 1);
 
-  run.pour.warmth = warmth(38);
+  run.pour.temperatures = temperatures(38);
   const auto warm = sheet_of(run);
   CHECK(headings(warm).front() == "POUR  Paper base");
   CHECK(times_weighed(warm, "NaOH") == 1);
@@ -211,8 +212,8 @@ TEST_CASE("First aid stands before the first lye, after what is about this very 
 
 TEST_CASE("Hot lye was sent into the fridge with its lid on") {
   planning::Run run = planning::paper_run();
-  run.pour.warmth = warmth(8);
-  run.pour.warmth->cooled_in = chemistry::Surroundings::fridge;
+  run.pour.temperatures = temperatures(8);
+  run.pour.temperatures->cooled_in = chemistry::Surroundings::fridge;
   const auto sheet = sheet_of(run);
   const auto loosely = first_said(sheet, "Cover hot lye loosely");
   CHECK(first(sheet, is_lye) < loosely);
@@ -221,7 +222,7 @@ TEST_CASE("Hot lye was sent into the fridge with its lid on") {
   CHECK(first_said(sheet, "Lid on") == sheet.blocks.size());
   CHECK(first_said(sheet, "in the fridge") == sheet.blocks.size());
   // A warm lye does not wait.
-  run.pour.warmth = warmth(38);
+  run.pour.temperatures = temperatures(38);
   CHECK(first_said(sheet_of(run), "Cover hot lye loosely") == sheet_of(run).blocks.size());
 }
 

@@ -24,12 +24,12 @@ TEST_CASE("a decoration is read with where it goes and what it takes", "[runs]")
   CHECK(bead.name == "Pearl bead");
   CHECK(std::get<InMould>(bead.made).form == CastForm::two_halves);
   CHECK(std::get<BelowBrim>(std::get<InMould>(bead.made).fill).headspace == Length{});
-  CHECK(std::get<OnTop>(bead.where).sinks == 3 * millimetre);
+  CHECK(std::get<OnTop>(bead.where).pressed_in == 3 * millimetre);
   CHECK(bead.per_cast == 1);
   CHECK(bead.density == 1.03 * gram_per_millilitre);
   CHECK(bead.spares == 8 * percent);
-  CHECK(bead.jug_film == 6 * gram);
-  CHECK(bead.each_fill == std::chrono::minutes(5));
+  CHECK(bead.left_in_jug == 6 * gram);
+  CHECK(bead.time_per_tray_fill == std::chrono::minutes(5));
   CHECK(bead.label.inci.size() == 5);
 }
 

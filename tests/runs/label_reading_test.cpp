@@ -24,12 +24,12 @@ TEST_CASE("a label is read with its market and spread", "[runs]") {
   REQUIRE(order);
   CHECK(order->market == planning::Market::US);
   CHECK(order->spread.share == 2.5 * percent);
-  CHECK(order->spread.pour_line == 1 * millimetre);
+  CHECK(order->spread.pour_line_off_by == 1 * millimetre);
   CHECK_FALSE(order->e_mark);
   const auto weighed = read_label_order(run_with(
       R"("label": { "market": "EU", "weighed_pieces": ["96 g", "97 g", "95.5 g"], "e_mark": true,
                     "printed_weight": "95 g" })"));
-  CHECK(weighed->spread.weighed.size() == 3);
+  CHECK(weighed->spread.weighed_pieces.size() == 3);
   CHECK(weighed->e_mark);
   CHECK(weighed->states == 95 * gram);
   const auto by_mass =

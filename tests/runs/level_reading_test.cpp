@@ -29,7 +29,7 @@ TEST_CASE("a level is said from the brim down or from the floor up, never both",
   CHECK_THROWS_WITH(read(R"({ "depth": "30 mm", "from": "rim" })"), Contains("/line/from"));
 }
 
-TEST_CASE("a propped mould's low side is a side or a direction", "[runs]") {
+TEST_CASE("a tilted mould's low side is a side or a direction", "[runs]") {
   const auto tilt = runs::read_tilt(fields(R"({ "angle": "12 deg", "low_side": "-x" })"));
   CHECK(tilt.angle.degrees() == Approx(12));
   CHECK(tilt.low_side.degrees() == Approx(180));

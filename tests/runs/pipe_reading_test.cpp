@@ -17,7 +17,7 @@ TEST_CASE("a topping is read with its sizes, its whip and its limits", "[runs]")
   CHECK(pipe.trials->weighed[1] == 25 * gram);
   CHECK(pipe.trials->cup.holds == 120 * millilitre);
   CHECK(pipe.beads.value().tip.name == "star 8 x 16 mm");
-  CHECK(pipe.beads->swell == 1.15);
+  CHECK(pipe.beads->bead_to_opening == 1.15);
   REQUIRE(pipe.beads->moves.size() == 2);
   CHECK(std::get<geometry::Ring>(pipe.beads->moves[0]).radius == 18 * millimetre);
   CHECK(std::get<geometry::ConicalSpiral>(pipe.beads->moves[1]).turns == 2);
@@ -25,9 +25,9 @@ TEST_CASE("a topping is read with its sizes, its whip and its limits", "[runs]")
   CHECK(pipe.whip.net == 78 * gram);
   CHECK(pipe.whip_now.value().net == 76.2 * gram);
   CHECK(pipe.bag_holds == 600 * millilitre);
-  CHECK(pipe.bowl.value().whisk_catches == 400 * millilitre);
-  CHECK(pipe.pace.value().stays_open == std::chrono::minutes(30));
-  CHECK(pipe.pace->bag_change == std::chrono::seconds(60));
+  CHECK(pipe.bowl.value().whisk_needs == 400 * millilitre);
+  CHECK(pipe.pace.value().open_time == std::chrono::minutes(30));
+  CHECK(pipe.pace->time_per_bag_change == std::chrono::seconds(60));
   CHECK(pipe.lye_spoon.value().each == std::chrono::seconds(20));
   CHECK(pipe.losses.each_bag_change == 8 * gram);
 }

@@ -25,8 +25,8 @@ TEST_CASE("a run is read with all its sections", "[runs]") {
   CHECK(run.decorations.size() == 1);
   CHECK(run.dust.size() == 1);
   CHECK_FALSE(run.cut);
-  CHECK(run.scales.large.reads == gram);
-  CHECK(run.scales.fine.holds == 500 * gram);
+  CHECK(run.scales.large.step == gram);
+  CHECK(run.scales.fine.most == 500 * gram);
   CHECK(run.money.value().prices.at("olive").pack == 5 * kilogram);
   CHECK(run.money->prices.size() == 20);
   CHECK(run.label.has_value());

@@ -47,8 +47,9 @@ Length reach(const StraightBead& straight, const MoveStart&, Length wide) {
 
 }  // namespace
 
-std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening, double swell) {
-  const Area section = swell * area_of(opening);
+std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening,
+                          double bead_to_opening) {
+  const Area section = bead_to_opening * area_of(opening);
   std::vector<Laid> all;
   for (const Move& move : moves)
     all.push_back(std::visit([&](const auto& kind) { return laid(kind, section); }, move));
@@ -56,8 +57,8 @@ std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening
 }
 
 std::optional<Strayed> strays_beyond(Length radius, const std::vector<Move>& moves,
-                                     const Opening& opening, double swell) {
-  const SectionReach section = reach_of(opening, swell);
+                                     const Opening& opening, double bead_to_opening) {
+  const SectionReach section = reach_of(opening, bead_to_opening);
   const auto starts = starts_of(moves, section);
   for (std::size_t i = 0; i < moves.size(); ++i) {
     const Length far = std::visit(

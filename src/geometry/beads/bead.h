@@ -26,10 +26,11 @@ struct Laid {
   Volume volume;
 };
 
-/// What each move lays down. The section is the opening's area times `swell`, by which the bead is
-/// larger than the opening; a spiral's length is its arc's, in closed form (the integral of
-/// sqrt(a^2 + (b + c t)^2)).
-std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening, double swell);
+/// What each move lays down. The section is the opening's area times `bead_to_opening`, by which
+/// the bead is larger than the opening; a spiral's length is its arc's, in closed form (the
+/// integral of sqrt(a^2 + (b + c t)^2)).
+std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening,
+                          double bead_to_opening);
 
 /// One solid for each bead, dollop and dab, closed and outward-facing, in the moves' order; a ring
 /// is a closed tube. Sections stand across the path, turned as little as it lets them. Beads lie on
@@ -43,7 +44,7 @@ std::vector<Laid> laid_by(const std::vector<Move>& moves, const Opening& opening
 /// `facet_mm`: the longest step along a path, at least 0.1 mm (std::logic_error). Steps turn by at
 /// most 7.5 degrees of the circle. std::length_error for more than 20 million corners.
 std::vector<TriangleMesh> swept(const std::vector<Move>& moves, const Opening& opening,
-                                double swell, double facet_mm = 1.0);
+                                double bead_to_opening, double facet_mm = 1.0);
 
 /// The first move whose bead reaches further than `radius` from the axis, and how far that is. The
 /// section is taken as wide every way as it is to its farthest corner: a nozzle is held anyhow.
@@ -52,6 +53,6 @@ struct Strayed {
   Length reach;
 };
 std::optional<Strayed> strays_beyond(Length radius, const std::vector<Move>& moves,
-                                     const Opening& opening, double swell);
+                                     const Opening& opening, double bead_to_opening);
 
 }  // namespace brimwright::geometry

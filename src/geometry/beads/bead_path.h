@@ -14,7 +14,7 @@ struct SectionReach {
   double below_mm, above_mm;  // lowest and highest corner
   double any_way_mm;          // farthest corner
 };
-SectionReach reach_of(const Opening& opening, double swell);
+SectionReach reach_of(const Opening& opening, double bead_to_opening);
 
 /// Where a move starts.
 struct MoveStart {

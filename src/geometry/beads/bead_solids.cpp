@@ -143,14 +143,14 @@ std::size_t corners_of(const Move& move, std::size_t section_corners, double fac
 }
 
 std::vector<TriangleMesh> swept(const std::vector<Move>& moves, const Opening& opening,
-                                double swell, double facet_mm) {
+                                double bead_to_opening, double facet_mm) {
   if (!(facet_mm >= least_facet_mm)) throw std::logic_error("facets would be too fine");
-  const FlatOutline section = polygon_of(scaled(opening, std::sqrt(swell)));
+  const FlatOutline section = polygon_of(scaled(opening, std::sqrt(bead_to_opening)));
   std::size_t all = 0;
   for (const Move& move : moves) all += corners_of(move, section.size(), facet_mm);
   if (all > most_corners) throw std::length_error("the beads would have too many facets");
 
-  const SectionReach reach = reach_of(opening, swell);
+  const SectionReach reach = reach_of(opening, bead_to_opening);
   const auto starts = starts_of(moves, reach);
   Laying laying(section, reach, facet_mm);
   for (std::size_t i = 0; i < moves.size(); ++i)

@@ -74,16 +74,16 @@ class Walk {
 
 }  // namespace
 
-SectionReach reach_of(const Opening& opening, double swell) {
+SectionReach reach_of(const Opening& opening, double bead_to_opening) {
   SectionReach reach{.below_mm = 0, .above_mm = 0, .any_way_mm = 0};
-  for (const auto& [aside, up] : polygon_of(scaled(opening, std::sqrt(swell)))) {
+  for (const auto& [aside, up] : polygon_of(scaled(opening, std::sqrt(bead_to_opening)))) {
     reach.below_mm = std::max(reach.below_mm, -up);
     reach.above_mm = std::max(reach.above_mm, up);
     reach.any_way_mm = std::max(reach.any_way_mm, std::hypot(aside, up));
   }
   // Not to the corners of the polygon that stands for a circle.
   if (const auto* round = std::get_if<RoundOpening>(&opening))
-    reach.any_way_mm = std::sqrt(swell) * (round->radius / millimetre);
+    reach.any_way_mm = std::sqrt(bead_to_opening) * (round->radius / millimetre);
   return reach;
 }
 

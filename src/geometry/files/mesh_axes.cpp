@@ -97,8 +97,8 @@ Point upright(const Point& p, Axis up) {
 
 Point place_in_file(const Point& at_mm, const FileFrame& frame) {
   Point p = at_mm;
-  if (frame.leaning_up)
-    p = turned_back(p, [&](const Point& axis) { return straightened(axis, *frame.leaning_up); });
+  if (frame.straight_up)
+    p = turned_back(p, [&](const Point& axis) { return straightened(axis, *frame.straight_up); });
   p = turned_back(p, [&](const Point& axis) { return upright(axis, frame.up); });
   for (double& coordinate : p) coordinate /= frame.in_mm;
   return p;

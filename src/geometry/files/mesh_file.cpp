@@ -261,8 +261,8 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
     vertex = upright(vertex, up);
     for (double& coordinate : vertex) coordinate += 0.0;  // makes 0 of -0
   }
-  if (reading.leaning_up)
-    for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.leaning_up);
+  if (reading.straight_up)
+    for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.straight_up);
   refuse_absurd_size(raw.mesh, path);
   if (!reading.up && up != Axis::plus_z)
     raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +
@@ -274,10 +274,10 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
           .frame = {.in_mm = factor,
                     .unit = is_our_unit ? name_of(unit) : raw.own_unit->name,
                     .up = up,
-                    .leaning_up = reading.leaning_up},
+                    .straight_up = reading.straight_up},
           .remarks = std::move(raw.remarks),
           // To turn by an angle may round two places to one.
-          .is_welded = raw.is_welded && !reading.leaning_up};
+          .is_welded = raw.is_welded && !reading.straight_up};
 }
 
 }  // namespace brimwright::geometry

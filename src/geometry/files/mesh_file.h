@@ -31,7 +31,7 @@ struct FileFrame {
   double in_mm = 1;         // one of the file's numbers
   std::string unit = "mm";  // their unit, in its standard's word
   Axis up = Axis::plus_z;
-  std::optional<Point> leaning_up = {};  // MeshReading's
+  std::optional<Point> straight_up = {};  // MeshReading's
 };
 /// A place of the mesh in the file's own numbers and axes.
 Point place_in_file(const Point& at_mm, const FileFrame& frame);
@@ -54,7 +54,7 @@ struct MeshReading {
   std::optional<LengthUnit> unit = {};
   std::optional<Axis> up = {};  // +z if not said, but +y for glTF, whose standard says so
   /// After that, a direction to be turned to +z, for a mesh that leans; of length one.
-  std::optional<Point> leaning_up = {};
+  std::optional<Point> straight_up = {};
 };
 
 /// Reads an STL (binary or ASCII), OBJ, PLY, OFF, 3MF, glTF or GLB file; the kind is told by the

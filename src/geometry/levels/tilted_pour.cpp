@@ -25,9 +25,9 @@ bool is_tilt(const Tilt& tilt) {
          std::isfinite(tilt.low_side.radians());
 }
 
-/// The propped mould's three directions as the level mould sees them: towards the low side, along
+/// The tilted mould's three directions as the level mould sees them: towards the low side, along
 /// the axis, up.
-std::array<Point, 3> propped_axes(const Tilt& tilt) {
+std::array<Point, 3> tilted_axes(const Tilt& tilt) {
   const double c = std::cos(tilt.angle.radians()), s = std::sin(tilt.angle.radians());
   const double x = std::cos(tilt.low_side.radians()), y = std::sin(tilt.low_side.radians());
   return {{{c * x, c * y, s}, {-y, x, 0}, {-s * x, -s * y, c}}};
@@ -59,8 +59,8 @@ void check(const Tilt& tilt, const Place& where) {
                   "give how far the mould is propped from level, from 0\u00b0 to below 90\u00b0");
 }
 
-TriangleMesh propped(const TriangleMesh& cavity, const Tilt& tilt) {
-  const auto axes = propped_axes(tilt);
+TriangleMesh tilted(const TriangleMesh& cavity, const Tilt& tilt) {
+  const auto axes = tilted_axes(tilt);
   TriangleMesh turned = cavity;
   for (Point& p : turned.vertices_mm) p = {dot(axes[0], p), dot(axes[1], p), dot(axes[2], p)};
   return turned;
@@ -69,8 +69,8 @@ TriangleMesh propped(const TriangleMesh& cavity, const Tilt& tilt) {
 TiltedPour::TiltedPour(TriangleMesh cavity, Tilt tilt)
     : cavity_(std::move(cavity)),
       tilt_(is_tilt(tilt) ? tilt : throw std::logic_error("the angle is no tilt")),
-      up_(propped_axes(tilt)[2]),
-      curve_(LevelCurve::of_solid(propped(cavity_, tilt))) {
+      up_(tilted_axes(tilt)[2]),
+      curve_(LevelCurve::of_solid(tilted(cavity_, tilt))) {
   const Box box = bounding_box(cavity_);
   floor_z_ = box.low_mm[2];
   brim_z_ = box.high_mm[2];
@@ -89,7 +89,7 @@ Length TiltedPour::lowest_mark() const { return (lowest_z_ - floor_z_) * millime
 Length TiltedPour::brim() const { return (brim_z_ - floor_z_) * millimetre; }
 Volume TiltedPour::most() const { return volume_at(brim()); }
 
-/// The surface lies where the wall at the mark's height is lowest when propped.
+/// The surface lies where the wall at the mark's height is lowest when tilted.
 double TiltedPour::surface_at(Length mark) const {
   const double z = floor_z_ + mark / millimetre;
   if (z <= lowest_z_) return lowest_;

@@ -12,7 +12,7 @@
 
 namespace brimwright::geometry {
 
-/// How a mould is propped up: from standing level, it is turned about a horizontal axis until one
+/// How a mould is tilted: from standing level, it is turned about a horizontal axis until one
 /// side is low.
 struct Tilt {
   Angle angle;     // between the brim and the liquid's surface; from 0 to below 90 degrees
@@ -23,12 +23,12 @@ struct Tilt {
 void check(const Tilt& tilt, const Place& where);
 
 /// `cavity` turned as its mould is, so that the liquid's surface is level in it.
-TriangleMesh propped(const TriangleMesh& cavity, const Tilt& tilt);
+TriangleMesh tilted(const TriangleMesh& cavity, const Tilt& tilt);
 
-/// A pour into a cavity while its mould is propped up.
+/// A pour into a cavity while its mould is tilted.
 ///
 /// The opening is the cavity's highest flat or, where it has none, its highest point; the low brim
-/// is the opening's lowest point when propped. How far a pour stands up the low wall is its *mark*:
+/// is the opening's lowest point when tilted. How far a pour stands up the low wall is its *mark*:
 /// the height, above the cavity's lowest point and measured upright while the mould stands level,
 /// of the highest spot on the wall that the liquid touches. So on an upright wall the mark is the
 /// length of wetted wall, and at the low brim it is the cavity's height whatever the angle.
@@ -66,7 +66,7 @@ class TiltedPour {
   TriangleMesh left_free(Volume volume) const { return part_left_free(surface_with(volume)); }
 
  private:
-  // A surface is told by its height over the origin, upright as propped, in millimetres.
+  // A surface is told by its height over the origin, upright as tilted, in millimetres.
   double surface_at(Length mark) const;
   double surface_with(Volume volume) const;
   std::size_t pools_below(double surface) const;
@@ -75,10 +75,10 @@ class TiltedPour {
 
   TriangleMesh cavity_;
   Tilt tilt_;
-  Point up_;                 // the way up, as the level mould sees it when propped
-  LevelCurve curve_;         // of the propped cavity
+  Point up_;                 // the way up, as the level mould sees it when tilted
+  LevelCurve curve_;         // of the tilted cavity
   double floor_z_, brim_z_;  // lowest and highest of the level cavity
-  double lowest_, spill_;    // lowest point and low brim of the propped cavity
+  double lowest_, spill_;    // lowest point and low brim of the tilted cavity
   double lowest_z_;          // of the spot where the first drop gathers, in the level cavity
 };
 

@@ -30,8 +30,9 @@ ConicalSpiral spiral(double turns, double start_mm, double end_mm, double rise_m
 double length_mm(const Move& move) {
   return laid_by({move}, eight_mm_round, 1).front().length / millimetre;
 }
-double volume_mm3(const Move& move, const Opening& opening = eight_mm_round, double swell = 1) {
-  return laid_by({move}, opening, swell).front().volume / cubic_millimetre;
+double volume_mm3(const Move& move, const Opening& opening = eight_mm_round,
+                  double bead_to_opening = 1) {
+  return laid_by({move}, opening, bead_to_opening).front().volume / cubic_millimetre;
 }
 
 /// Five-point Gauss-Legendre quadrature (nodes and weights: Abramowitz and Stegun, table 25.4) over

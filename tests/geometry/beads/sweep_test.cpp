@@ -40,8 +40,8 @@ double volume_mm3(const std::vector<TriangleMesh>& solids) {
     return sum + enclosed_volume(solid) / cubic_millimetre;
   });
 }
-double laid_mm3(const Move& move, const Opening& opening, double swell = 1) {
-  return laid_by({move}, opening, swell).front().volume / cubic_millimetre;
+double laid_mm3(const Move& move, const Opening& opening, double bead_to_opening = 1) {
+  return laid_by({move}, opening, bead_to_opening).front().volume / cubic_millimetre;
 }
 
 /// Accepted as it is: nothing turned, dropped or grazing.

@@ -51,7 +51,7 @@ TriangleMesh any_cup() {
 
 }  // namespace
 
-TEST_CASE("a box propped at one end fills as a wedge, then as a prism with a slanting top",
+TEST_CASE("a box tilted at one end fills as a wedge, then as a prism with a slanting top",
           "[geometry][tilt]") {
   const double degrees = GENERATE(0.0, 5.0, 20.0, 26.565051177078, 45.0, 70.0);
   const TiltedPour pour(box(), tilt(degrees));
@@ -83,7 +83,7 @@ TEST_CASE("the side that is low is the one that was said", "[geometry][tilt]") {
              WithinRel(12.0 * 12 * std::sqrt(2) * 12 * std::sqrt(2) / 6, 1e-11));
 }
 
-TEST_CASE("a round cup propped up fills as a cylindrical wedge, then as a truncated cylinder",
+TEST_CASE("a round cup tilted fills as a cylindrical wedge, then as a truncated cylinder",
           "[geometry][tilt]") {
   constexpr double r = 30;
   constexpr std::uint32_t sides = 1440;
@@ -114,8 +114,7 @@ TEST_CASE("a round cup propped up fills as a cylindrical wedge, then as a trunca
   }
 }
 
-TEST_CASE("a half ball propped up gathers its pour part of the way up the wall",
-          "[geometry][tilt]") {
+TEST_CASE("a half ball tilted gathers its pour part of the way up the wall", "[geometry][tilt]") {
   // The lower half of a ball of 25 mm, tilted 30 degrees: whatever the angle the liquid is a cap of
   // the ball, pi h^2 (3 r - h) / 3; the low brim is r sin 30 below the centre.
   constexpr double r = 25;
@@ -136,7 +135,7 @@ TEST_CASE("a half ball propped up gathers its pour part of the way up the wall",
   CHECK(reachable(pour, 12 * millimetre, option) == 12 * millimetre);
 }
 
-TEST_CASE("two wells propped up are two pools, and one above the wall between them",
+TEST_CASE("two wells tilted are two pools, and one above the wall between them",
           "[geometry][tilt]") {
   // Two 20 mm wells of 10 mm depth, side by side with a 10 mm wall, under a common basin: turned on
   // its side, a prism whose section is the outline below, drawn in x and z.
@@ -210,7 +209,7 @@ TEST_CASE("what was poured and what was left free make up the cavity", "[geometr
   });
 }
 
-TEST_CASE("pouring more into a propped mould never stands lower", "[geometry][tilt][law]") {
+TEST_CASE("pouring more into a tilted mould never stands lower", "[geometry][tilt][law]") {
   rc::prop("mark and volume rise together and answer each other", [] {
     const TiltedPour pour(any_cup(), tilt(*rc::gen::inRange(0, 60), *rc::gen::inRange(0, 360)));
     const double share = *rc::gen::inRange(0, 1000) / 1000.0;
@@ -254,7 +253,7 @@ TEST_CASE("propping a mould level is pouring it level", "[geometry][tilt]") {
                WithinRel(mm3(level.volume_below(mark * millimetre)), 1e-12));
 }
 
-TEST_CASE("a flat dish propped steeper than its wall holds nothing, and that is said",
+TEST_CASE("a flat dish tilted steeper than its wall holds nothing, and that is said",
           "[geometry][tilt]") {
   // A cone of 45 degrees, tilted 50: its wall runs down to the brim.
   const TiltedPour pour(test::turned({{0, 0}, {30, 30}}, 64), tilt(50));
@@ -264,7 +263,7 @@ TEST_CASE("a flat dish propped steeper than its wall holds nothing, and that is 
                     Contains("holds nothing") && Contains("prop the mould less"));
 }
 
-TEST_CASE("a mould cannot be propped upright or over", "[geometry][tilt]") {
+TEST_CASE("a mould cannot be tiltedright or over", "[geometry][tilt]") {
   const Place option{"command line", "--tilt"};
   CHECK_THROWS_WITH(check(tilt(90), option), Contains("--tilt") && Contains("below 90"));
   CHECK_THROWS_AS(check(tilt(-1), option), UserError);

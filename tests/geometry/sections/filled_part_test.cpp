@@ -103,7 +103,7 @@ TEST_CASE("a solid cut anyhow leaves two closed solids that hold as much as it d
     const TriangleMesh solid = any_solid();
     const Tilt tilt{Angle::in_degrees(*rc::gen::inRange(0, 18) * 5.0),
                     Angle::in_degrees(*rc::gen::inRange(0, 24) * 15.0)};
-    const TriangleMesh turned = propped(solid, tilt);
+    const TriangleMesh turned = tilted(solid, tilt);
     const Box box = bounding_box(turned);
     const double share = *rc::gen::inRange(1, 40) / 40.0;
     const Plane plane = Plane::level(box.low_mm[2] + share * (box.high_mm[2] - box.low_mm[2]));
