@@ -60,7 +60,7 @@ room(moulds
         mould_workings)
 room(chemistry
   USES units schemas
-  DOORS alkali_data alkali_names batter_density density_workings fat fat_density fats
+  DOORS alkali_data alkali_names batter_density density_workings fat fat_density fat_search fats
         formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
         least_batch liquid_water lye_need lye_workings name_words proportions
         rate_cautions salts superfat theoretical_value user_fats)

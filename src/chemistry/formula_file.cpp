@@ -2,6 +2,7 @@
 
 #include "chemistry/additive_reading.h"
 #include "chemistry/alkali_data.h"
+#include "chemistry/fat_cautions.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/liquid_reading.h"
 #include "chemistry/liquids.h"
@@ -262,6 +263,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   refuse_undissolved_or_drowned(formula, per_fat, fields.place("water"));
   refuse_starved_lye(per_fat, fields.place("liquids"));
   refuse_oil_not_there(formula, per_fat, fields.place("colours"));
+  refuse_wax_for_fat(formula, per_fat, fields.place("fats"));
   refuse_lye_heavy_values(formula);
   return formula;
 }

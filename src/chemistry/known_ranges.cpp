@@ -1,5 +1,6 @@
 #include "chemistry/known_ranges.h"
 
+#include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "chemistry/name_words.h"
 #include "chemistry/theoretical_value.h"
@@ -20,15 +21,10 @@ constexpr double lots_differ = 0.05;
 
 /// Words that say how a fat was made, sold or numbered, but not which it is.
 bool tells_not_which(const std::string& word) {
-  static const Words such = {
-      "oil",       "butter",   "fat",        "seed",       "virgin",   "extra",    "refined",
-      "unrefined", "raw",      "crude",      "pure",       "organic",  "bio",      "cold",
-      "pressed",   "expeller", "deodorised", "deodorized", "bleached", "filtered", "rbd",
-      "cosmetic",  "food",     "grade",      "degrees",    "studio",   "lot",      "my",
-      "own",       "our",      "the",        "of"};
+  static const Words such = {"butter", "fat", "seed", "studio", "lot"};
   const bool is_number =
       std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
-  return is_number || such.contains(word);
+  return is_number || tells_how_made(word) || such.contains(word);
 }
 
 /// "Olive oil, extra virgin" -> {olive}; "olive_studio" too.
@@ -77,7 +73,7 @@ std::optional<KnownRange> range_of_shipped(const Fits& fits, const std::string& 
   std::optional<KnownRange> found;
   for (const Fat& shipped : shipped_fats()) {
     if (!fits(shipped)) continue;
-    const auto& [low, typical, high] = shipped.saponification;
+    const auto [low, typical, high] = shipped.titrated();
     if (!found) {
       found = KnownRange{"known for " + shipped.name + link, low, high};
       continue;
@@ -86,6 +82,17 @@ std::optional<KnownRange> range_of_shipped(const Fits& fits, const std::string& 
     found->high = std::max(found->high, high);
   }
   return found;
+}
+
+/// Of what is called so in a language or a word that several share ("Kokosfett").
+std::optional<KnownRange> range_of_namesakes(const std::string& name) {
+  const auto namesakes = fats_named(name);
+  return range_of_shipped(
+      [&](const Fat& f) {
+        return std::any_of(namesakes.begin(), namesakes.end(),
+                           [&](const Fat* other) { return other->id == f.id; });
+      },
+      ", which may have that name");
 }
 
 std::optional<KnownRange> range_by_make_up(const Fat& fat) {
@@ -112,19 +119,29 @@ std::string KnownRange::in_words() const {
   return (from == to ? from : from + " to " + to) + " mg/g " + whose;
 }
 
+const Fat* shipped_slow_wax(const Fat& own) {
+  const auto& shipped = shipped_fats();
+  const auto at = std::find_if(shipped.begin(), shipped.end(), [&](const Fat& f) {
+    return f.slow && (is_called(f, own.name) || is_called(f, own.id) ||
+                      plain_inci(f.inci) == plain_inci(own.inci));
+  });
+  return at == shipped.end() ? nullptr : &*at;
+}
+
 std::vector<KnownRange> known_ranges(const Fat& fat) {
   std::vector<KnownRange> known;
   const auto add = [&](const std::optional<KnownRange>& range) {
     if (range) known.push_back(*range);
   };
   if (fat.is_users_own) {
-    add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
-                         ", whose name it has"));
+    const auto by_name = range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
+                                          ", whose name it has");
+    add(by_name ? by_name : range_of_namesakes(fat.name));
     add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.id); }, ", whose id it has"));
     add(range_of_shipped([&](const Fat& f) { return plain_inci(f.inci) == plain_inci(fat.inci); },
                          ", whose INCI name it has"));
   } else {
-    add(KnownRange{"known for " + fat.name, fat.saponification.low, fat.saponification.high});
+    add(KnownRange{"known for " + fat.name, fat.titrated().low, fat.titrated().high});
   }
   add(range_by_make_up(fat));
   return known;

@@ -1,6 +1,7 @@
 #include "chemistry/rate_cautions.h"
 
 #include "chemistry/acid_cautions.h"
+#include "chemistry/fat_cautions.h"
 #include "chemistry/liquids.h"
 #include "chemistry/supplied_values.h"
 #include "units/printing.h"
@@ -33,7 +34,8 @@ std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per
 
 std::vector<Remark> data_doubts(const Formula& formula, const Proportions& per_fat) {
   std::vector<Remark> doubts = supplied_value_cautions(formula);
-  for (const auto& more : {acid_cautions(formula, per_fat), taken_as_exact_notes(formula)})
+  for (const auto& more : {slow_wax_cautions(formula, per_fat), acid_cautions(formula, per_fat),
+                           taken_as_exact_notes(formula)})
     doubts.insert(doubts.end(), more.begin(), more.end());
   return doubts;
 }

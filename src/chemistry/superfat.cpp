@@ -56,8 +56,9 @@ Uncertainty saponification_uncertainty(const WeighedFat& fat, std::size_t j) {
   const auto shown = [](SaponificationValue v) { return trimmed(v.mg_koh_per_g(), 1); };
   return {"the range of the saponification value of " + fat.name + " (" +
               shown(fat.saponification.low) + " to " + shown(fat.saponification.high) + " mg/g)",
-          "ask the supplier for this lot's saponification value, or aim higher", false, rectangular,
-          [j](Weighed& w, double where) {
+          fat.is_slow_wax ? "take less of that wax, or aim higher"
+                          : "ask the supplier for this lot's saponification value, or aim higher",
+          false, rectangular, [j](Weighed& w, double where) {
             auto& sv = w.fats[j].saponification;
             sv.typical = SaponificationValue::mg_koh_per_g(
                 between(sv.low.mg_koh_per_g(), sv.high.mg_koh_per_g(), where));

@@ -244,6 +244,13 @@ std::optional<double> read_mean_molar_mass(const Fields& entry) {
   return mass;
 }
 
+/// However much an analyst finds in it, in the pot only its free acids are sure to react.
+void take_as_slow(Fat& fat, SlowToSaponify slow) {
+  slow.titrated = fat.saponification.low;
+  fat.saponification.low = std::min(fat.saponification.low, slow.sure);
+  fat.slow = std::move(slow);
+}
+
 Fat read_fat(const Fields& entry) {
   Fat fat;
   read_names(entry, fat);
@@ -270,6 +277,8 @@ Fat read_fat(const Fields& entry) {
     refuse_naoh_value(fat.saponification.typical.mg_koh_per_g(), fat.saponification_at);
   fat.saponification = spanning(fat.saponification, known_ranges(fat));
   fat.taken_as_exact = fat.saponification.low == fat.saponification.high;
+  if (const Fat* wax = shipped_slow_wax(fat); wax != nullptr && fat.kind == wax->kind)
+    take_as_slow(fat, *wax->slow);
   return fat;
 }
 

@@ -181,11 +181,11 @@ Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
 
 bool goes_into_lye(const Ingredient& ingredient) { return ingredient.goes_into == "lye"; }
 
-void add_fat(Reacting& all, const std::string& name,
+void add_fat(Reacting& all, const std::string& name, const chemistry::Fat& fat,
              const chemistry::SaponificationRange& saponification, const Ingredient& weighed,
              double share = 1) {
   all.fats.push_back({name, saponification, share * weighed.weighed, share * weighed.step,
-                      static_cast<double>(weighed.weighings)});
+                      static_cast<double>(weighed.weighings), fat.slow.has_value()});
 }
 
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
@@ -222,18 +222,24 @@ Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredi
   Reacting all;
   for (const Ingredient& i : ingredients) {
     const auto weighings = static_cast<double>(i.weighings);
-    if (i.role == Role::fat) add_fat(all, i.name, formula.fats[i.index].saponification, i);
+    if (i.role == Role::fat) {
+      const auto& fat = formula.fats[i.index];
+      add_fat(all, i.name, fat.fat, fat.saponification, i);
+    }
     if (i.role == Role::alkali) {
       const auto& a = formula.alkalis[i.index];
       all.alkalis.push_back(
           {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, weighings});
     }
-    if (i.role == Role::extra_oil)
-      add_fat(all, i.name, formula.additives[i.index].dispersal->oil.saponification, i);
+    if (i.role == Role::extra_oil) {
+      const auto& oil = formula.additives[i.index].dispersal->oil;
+      add_fat(all, i.name, oil, oil.saponification, i);
+    }
     if (i.role != Role::additive) continue;
     const auto& additive = formula.additives[i.index];
     if (const auto& fat = additive.contains_fat)
-      add_fat(all, "the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
+      add_fat(all, "the fat in " + additive.name, fat->fat, fat->fat.saponification, i,
+              fat->share.of_one());
     if (const auto& acid = additive.contains_acid)
       all.acids.push_back(
           {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, weighings});

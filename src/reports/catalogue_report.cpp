@@ -48,7 +48,9 @@ std::string fats_text(const std::vector<Fat>& fats) {
          wrapped(
              "The saponification value reckoned with is the middle of the published range, or less "
              "where other documents or the fatty acids ask for less; the range reaches over all "
-             "of them. * the range is in part from memory, not read in its source: ask your "
+             "of them, and of a wax that lye attacks slowly down to what is sure to react. * the "
+             "range "
+             "is in part from memory, not read in its source: ask your "
              "supplier for the lot's own value and give it in the formula.",
              "  ", "  ");
 }
@@ -136,6 +138,14 @@ Json density_json(const Fat& fat) {
           {"read", density.read}};
 }
 
+Json slow_json(const chemistry::SlowToSaponify& slow) {
+  Json json = {{"how", slow.how}};
+  json.update(citation_json(slow.how_from));
+  json["sure_mg_koh_per_g"] = {{"value", slow.sure.mg_koh_per_g()}};
+  json["sure_mg_koh_per_g"].update(citation_json(slow.acids_from));
+  return json;
+}
+
 void put_figures(Json& json, const Fat& fat) {
   if (fat.iodine_value)
     json["iodine_value_g_i2_per_100g"] = range_json(*fat.iodine_value, fat.iodine_value_from);
@@ -152,11 +162,13 @@ void put_figures(Json& json, const Fat& fat) {
     json["mean_molar_mass_g_per_mol"].update(citation_json(fat.mean_molar_mass_from));
   }
   if (fat.fatty_acids) json["fatty_acids"] = fatty_acids_json(*fat.fatty_acids);
+  if (fat.slow) json["saponifies_slowly"] = slow_json(*fat.slow);
 }
 
 Json fat_json(const Fat& fat) {
   Json json = {{"id", fat.id},
                {"name", fat.name},
+               {"also_called", fat.also_called},
                {"kind", fat.kind},
                {"liquid_at_room_temperature", fat.liquid_at_room_temperature()},
                {"inci", fat.inci},

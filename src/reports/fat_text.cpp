@@ -41,8 +41,12 @@ std::string names_table(const Fat& fat) {
   table.row({"named in a formula as", fat.id});
   table.row({"kind", fat.kind});
   table.row({"INCI name", fat.inci + (fat.inci_read ? "" : " *")});
-  table.row({"as sodium soap", fat.inci_sodium_soap + " *"});
-  table.row({"as potassium soap", fat.inci_potassium_soap + " *"});
+  if (fat.slow) {
+    table.row({"in soap", "stays " + fat.inci});
+  } else {
+    table.row({"as sodium soap", fat.inci_sodium_soap + " *"});
+    table.row({"as potassium soap", fat.inci_potassium_soap + " *"});
+  }
   if (!fat.lot.empty()) table.row({"lot", fat.lot});
   return table.text();
 }
@@ -58,7 +62,7 @@ std::string figures_table(const Fat& fat) {
   if (const auto& melts = fat.melting_range_c)
     table.row({"melts at, °C", range_text(melts->first, melts->second, 1)});
   if (fat.density)
-    table.row({"density at " + trimmed(fat.density->at.celsius(), 0) + " °C, g/ml",
+    table.row({"density at " + trimmed(fat.density->at.celsius(), 1) + " °C, g/ml",
                density_range(*fat.density)});
   if (fat.unsaponifiable_most)
     table.row({"unsaponifiable, at most", in_percent(*fat.unsaponifiable_most, 2)});
@@ -80,7 +84,11 @@ std::string fatty_acid_table(const chemistry::FattyAcidProfile& profile) {
 
 std::string theory_paragraph(const Fat& fat) {
   const auto theory = chemistry::theoretical_value(fat);
-  if (!theory) return paragraph("Theory: no fatty acids are known to check the value against.");
+  if (!theory)
+    return paragraph(fat.kind == "wax_ester"
+                         ? "Theory: none. It is a wax and no fat: there are no triglycerides' "
+                           "fatty acids to check the value against."
+                         : "Theory: no fatty acids are known to check the value against.");
   const auto& pure = theory->pure;
   std::string text =
       std::string("Theory: ") +
@@ -113,6 +121,14 @@ std::string saponification_paragraphs(const Fat& fat) {
   return text + paragraph("Reckoned with: " + fat.typical_chosen + ".");
 }
 
+std::string slow_paragraphs(const chemistry::SlowToSaponify& slow) {
+  return paragraph("In the pot: lye attacks it slowly, if at all: " + slow.how + " (" +
+                   from(slow.how_from) + ").") +
+         paragraph("Sure to react: its free acids alone, from " + value_text(slow.sure) +
+                   " mg KOH/g on (" + from(slow.acids_from) +
+                   "). So far down reaches the range, and a plan says what superfat that makes.");
+}
+
 std::string density_paragraph(const Fat& fat) {
   const auto slope = chemistry::density_slope_of(fat);
   const std::string per_kelvin = trimmed(-(slope.per_kelvin / gram_per_millilitre), 5) +
@@ -127,11 +143,18 @@ std::string density_paragraph(const Fat& fat) {
       per_kelvin + ".");
 }
 
+std::string listed(const std::vector<std::string>& names) {
+  std::string all;
+  for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
+  return all;
+}
+
 /// Without a point at the end where the text has its own.
 std::string sentence(const std::string& text) { return text.ends_with(".") ? text : text + "."; }
 
 std::string sources(const Fat& fat) {
   std::string text = saponification_paragraphs(fat);
+  if (fat.slow) text += slow_paragraphs(*fat.slow);
   if (fat.iodine_value) text += paragraph("Iodine value: " + from(fat.iodine_value_from) + ".");
   if (fat.melting_range_c) text += paragraph("Melting: " + from(fat.melting_range_from) + ".");
   text += density_paragraph(fat);
@@ -143,9 +166,15 @@ std::string sources(const Fat& fat) {
     text += paragraph(
         "Fatty acids: " + fat.fatty_acids->source + "; " +
         (fat.fatty_acids->read() ? "read in the source." : "those marked * are from memory."));
-  text += paragraph("Names on a label, * not read in a source; how sure: sodium soap " +
-                    fat.inci_sodium_soap_confidence + "; potassium soap " +
-                    fat.inci_potassium_soap_confidence + ".");
+  if (fat.slow)
+    text += paragraph("Name on a label: " + fat.inci +
+                      ", also where soaps are listed as what they became; nobody knows how much "
+                      "of it is soap.");
+  else
+    text += paragraph("Names on a label, * not read in a source; how sure: sodium soap " +
+                      fat.inci_sodium_soap_confidence + "; potassium soap " +
+                      fat.inci_potassium_soap_confidence + ".");
+  if (!fat.also_called.empty()) text += paragraph("Also called: " + listed(fat.also_called) + ".");
   if (!fat.note.empty()) text += paragraph(sentence("Note: " + fat.note));
   return text;
 }

@@ -1,5 +1,6 @@
 #include "service/service.h"
 
+#include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "moulds/mesh_memory.h"
 #include "moulds/mould_file.h"
@@ -233,6 +234,14 @@ std::vector<std::string> shipped_mould_files(const moulds::Library& library) {
   return files;
 }
 
+/// All, or the one that has the name asked for.
+std::vector<chemistry::Fat> fats_asked_for(const ListRequest& request) {
+  if (!request.name) return chemistry::shipped_fats();
+  const auto found = chemistry::fats_named(*request.name);
+  if (found.size() != 1) return {};
+  return {*found.front()};
+}
+
 reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& library) {
   reports::Catalogue shown;
   const std::string what = request.what.value_or("");
@@ -242,9 +251,7 @@ reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& 
       if (!request.name || *request.name == id)
         shown.moulds.push_back({"moulds/" + id + ".json", moulds::read_mould(file, library)});
     }
-  if (what.empty() || what == "fats")
-    for (const auto& fat : chemistry::shipped_fats())
-      if (!request.name || *request.name == fat.id) shown.fats.push_back(fat);
+  if (what.empty() || what == "fats") shown.fats = fats_asked_for(request);
   if (what.empty() || what == "tips")
     for (const auto& tip : planning::shipped_tips())
       if (!request.name || *request.name == tip.name) shown.tips.push_back(tip);
@@ -252,7 +259,6 @@ reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& 
 }
 
 std::vector<std::string> names_of(const std::string& what, const moulds::Library& library) {
-  if (what == "fats") return chemistry::fat_ids();
   std::vector<std::string> names;
   if (what == "tips") {
     for (const auto& tip : planning::shipped_tips()) names.push_back(tip.name);
@@ -261,6 +267,14 @@ std::vector<std::string> names_of(const std::string& what, const moulds::Library
   for (const auto& file : shipped_mould_files(library))
     names.push_back(std::filesystem::path(file).stem().string());
   return names;
+}
+
+/// "did you mean ...?", or nothing.
+std::string meant_by(const std::string& name, const std::string& what,
+                     const moulds::Library& library) {
+  if (what == "fats") return chemistry::which_fat(name);
+  const auto near = nearest_name(name, names_of(what, library));
+  return near ? "did you mean \"" + *near + "\"?" : "";
 }
 
 std::string listed(const ListRequest& request, const Request& asked,
@@ -273,10 +287,9 @@ std::string listed(const ListRequest& request, const Request& asked,
                     list("moulds") + ", " + list("fats") + " or " + list("tips"));
   const auto shown = catalogue(request, library);
   if (request.name && shown.moulds.empty() && shown.fats.empty() && shown.tips.empty()) {
-    const auto near = nearest_name(*request.name, names_of(*request.what, library));
-    throw UserError(
-        where, "\"" + *request.name + "\" is not among the " + *request.what,
-        near ? "did you mean \"" + *near + "\"?" : list(*request.what) + " shows all of them");
+    const std::string meant = meant_by(*request.name, *request.what, library);
+    throw UserError(where, "\"" + *request.name + "\" is not among the " + *request.what,
+                    !meant.empty() ? meant : list(*request.what) + " shows all of them");
   }
   return asked.form == Form::json ? reports::catalogue_json(shown)
                                   : reports::catalogue_text(shown, request.name.has_value());

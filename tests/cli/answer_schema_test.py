@@ -250,9 +250,6 @@ for words, answer in answers:
 
 # What the program can say of a fat, and of no shipped one has to.
 OF_NO_SHIPPED_FAT = {
-    ("$defs", "cited_value", "properties", "also"),
-    ("$defs", "fat", "properties", "unsaponifiable", "properties", "also"),
-    ("$defs", "fat", "properties", "theoretical_value_mg_koh_per_g", "anyOf", 1),
     ("$defs", "theory", "properties", "disagreement", "type", "string"),
     ("$defs", "saponification", "properties", "readings", "items", "properties", "low", "type", "null"),
 }

@@ -285,6 +285,23 @@ refused("no such run", r"nothing\.json: there is no such file", words=("plan", "
 refused("no command", "command line: ", words=())
 refused("an unknown option", "command line: .*--speed", words=("plan", "spring_cups.run.json", "--speed", "9"))
 refused("an unknown fat to list", 'did you mean "coconut"', words=("list", "fats", "coconutt"))
+refused("a word for several fats to list", r'it may be "palm" \(Palm oil, 199.5 mg/g\), .* or "palm_stearin" \(.*name the one that you have',
+        words=("list", "fats", "Palm"))
+refused("a formula that names a fat by a word for several", base + r'/fats/0/fat: .*"olive" \(Olive oil, .* or "olive_pomace" \(',
+        base_changes=[("/fats/0/fat", "Olive")])
+refused("a soap of wax", base + r"/fats: more than half of the lye would be weighed for Lanolin",
+        base_changes=[("/fats", [{"fat": "rapeseed_low_erucic", "share": "10 %"}, {"fat": "lanolin", "share": "90 %"}])])
+wool_wax = run("list", "fats", "wool wax").stdout
+check(wool_wax.startswith("Lanolin (wool wax)\n") and "stays Lanolin" in wool_wax, "a fat is listed by any of its names")
+# Beeswax, 5 % of the base's fats, is reckoned with 57 mg/g, of which 4 are sure. With olive 190, coconut 257, rapeseed 187.5 and
+# cocoa butter 193 (list fats): planned 0.4 x 190 + 0.25 x 257 + 0.2 x 187.5 + 0.1 x 193 + 0.05 x 57 = 199.9 mg/g, sure 197.25;
+# 1 - 0.94 x 199.9 / 197.25 = 4.74 %.
+folder = scene(base_changes=[("/fats/4/fat", "beeswax")], run_changes=[("/money/prices/beeswax", {"paid": "9.00", "for": "500 g"})])
+waxen = run("plan", "spring_order.run.json", cwd=folder)
+check(waxen.returncode == 0 and "Beeswax is a wax that lye attacks slowly" in waxen.stdout, "a run with beeswax plans and cautions")
+check(re.search(r"superfat\s+is\s+4\.7\s+%", waxen.stdout) is not None, "the superfat that beeswax may leave is told")
+check("Cera Alba" in waxen.stdout and "Jojoba" not in waxen.stdout, "beeswax stays what it is on the label")
+shutil.rmtree(folder)
 refused("a mesh without its unit on the command line", r"twisted_cup\.stl: .*mm, .*cm, .* in.*--unit",
         words=("gauge", f"{root}/meshes/twisted_cup.stl", "--role", "cavity"))
 refused("a depth without a unit", "command line: --depth: .*has no unit",

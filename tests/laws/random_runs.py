@@ -10,10 +10,13 @@ FATS = {"olive": 80, "coconut": 40, "palm": 50, "palm_kernel": 30, "babassu": 30
         "safflower_high_oleic": 50, "soybean": 30, "rapeseed_low_erucic": 40, "rice_bran": 30, "sweet_almond": 30, "apricot_kernel": 20,
         "avocado": 25, "grapeseed": 15, "sesame": 15, "cottonseed": 20, "maize": 20, "peanut": 20, "hazelnut": 20, "macadamia": 20,
         "castor": 12, "jojoba": 5, "shea": 20, "cocoa_butter": 20, "mango_butter": 20, "kokum": 10, "sal": 10, "lard": 60, "tallow": 60,
+        "coconut_hydrogenated": 30, "olive_pomace": 80, "borage": 5, "argan": 10, "neem": 10, "rosehip": 5,
         "hemp": 10, "flaxseed": 5, "wheat_germ": 5, "walnut": 10, "stearic_acid": 8, "palmitic_acid": 5, "myristic_acid": 5}
+# Never the only fat: a formula that is mostly wax is refused.
+WAXES = ["beeswax", "lanolin"]
 # Near the middle of what is published, so that a lot's own value is one that a supplier might well state.
 LOT_VALUES = {"olive": 190, "coconut": 257, "palm": 200, "shea": 180, "castor": 181, "sunflower": 190, "lard": 197, "tallow": 197,
-              "cocoa_butter": 193, "rice_bran": 189, "avocado": 189, "sweet_almond": 194}
+              "beeswax": 95, "cocoa_butter": 193, "rice_bran": 189, "avocado": 189, "sweet_almond": 194}
 INNOCENT = ["oat flour", "rice flour", "kaolin", "rose clay", "poppy seed", "ground coffee", "colloidal silver glass", "sodium lactate, 60 % solution",
             "table salt", "silk powder", "sugar", "pumice", "calendula petals", "sodium citrate", "loofah shreds", "soda-free salt mix"]
 
@@ -92,9 +95,11 @@ class RunMaker:
 
     def fats(self, own):
         names = self.chance.sample(sorted(FATS), self.chance.randint(1, 6)) + own
+        if self.some(0.1):
+            names.append(self.chance.choice(WAXES))
         shares = sorted(self.shares(len(names)), reverse=True)
         # The greatest shares to the fats that bear them.
-        names.sort(key=lambda n: -FATS.get(n, 15))
+        names.sort(key=lambda n: -FATS.get(n, 1 if n in WAXES else 15))
         fats = []
         for name, part in zip(names, shares):
             fat = {"fat": name, "share": self.write.per_cent(part)}

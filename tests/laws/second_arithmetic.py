@@ -175,7 +175,8 @@ class Published:
 
         The range reaches over all that was read or remembered and over what the fatty acids ask for, kept to a tenth
         outward. Reckoned with is the least of three, as too much alkali burns: the middle of the governing document's
-        range, the middle of all, the most that the make-up asks for. Of a free fatty acid: the pure acid's."""
+        range, the middle of all, the most that the make-up asks for. Of a free fatty acid: the pure acid's. Of a wax that
+        saponifies slowly the range reaches down to the least that its free acids take."""
         value = entry["saponification_value_mg_koh_per_g"]
         readings = value.get("readings", [value])
         first = readings[0]
@@ -186,7 +187,9 @@ class Published:
         if entry["kind"] == "free_fatty_acid":
             return low, governing[0], high
         most_asked = None
-        if entry["kind"] == "wax_ester":
+        if "saponifies_slowly" in entry:
+            low = min(low, self.sure_of(entry))
+        elif entry["kind"] == "wax_ester":
             most_asked = 1000 * self.molar_mass["KOH"] / entry["mean_molar_mass_g_mol"]["value"]
         elif "fatty_acids" in entry:
             asked_low, most_asked = self.asked_for_by_acids(entry["fatty_acids"]["ranges"])
@@ -196,6 +199,11 @@ class Published:
         if most_asked is not None:
             choices.append(F(math.floor(most_asked * 10), 10))
         return low, min(choices), high
+
+    @staticmethod
+    def sure_of(entry):
+        """What is sure to react of a wax that saponifies slowly, mg KOH/g: its free acids."""
+        return entry["saponifies_slowly"]["acid_value_mg_koh_per_g"]["min"]
 
     def purity_range(self, alkali, purity):
         """Of a purity stated without one: for KOH some points either way, and up to what is sold at least."""
@@ -220,8 +228,14 @@ class Published:
 
 
 class Fat:
-    def __init__(self, low, typical, high, density_at, name):
+    def __init__(self, low, typical, high, density_at, name, sure=None):
         self.low, self.typical, self.high, self.density_at, self.name = low, typical, high, density_at, name
+        self.sure = sure  # of a wax that saponifies slowly: no analysis of a lot lifts the range's low end above it
+
+    def with_value(self, value):
+        """With a lot's own value."""
+        low, typical, high = value_range(value)
+        return Fat(low if self.sure is None else min(low, self.sure), typical, high, self.density_at, self.name, self.sure)
 
     @staticmethod
     def published(entry, published):
@@ -231,7 +245,7 @@ class Fat:
         if density and density["temperature_c"] is not None:
             reference = density["reference"]
             basis = 1.0 if reference.startswith("density") else next(
-                (water_density(t) for t in (20, 25) if reference.startswith(f"water at {t} °C")), None)
+                (water_density(t) for t in (15.5, 20, 25) if reference.startswith(f"water at {t} °C")), None)
         if basis:
             anchor = float(density["min"] + density["max"]) / 2 * basis, float(density["temperature_c"])
         else:
@@ -239,7 +253,8 @@ class Fat:
             anchor = Fat.by_lund(typical, (iodine["min"] + iodine["max"]) / 2, published)
         slope = float(entry["density_slope_g_per_ml_per_k"]["value"]) if basis and "density_slope_g_per_ml_per_k" in entry \
             else published.slope
-        return Fat(low, typical, high, lambda t: anchor[0] + slope * (float(t) - anchor[1]), entry["name"])
+        return Fat(low, typical, high, lambda t: anchor[0] + slope * (float(t) - anchor[1]), entry["name"],
+                   published.sure_of(entry) if "saponifies_slowly" in entry else None)
 
     @staticmethod
     def by_lund(saponification, iodine, published):
@@ -350,7 +365,7 @@ class Formula:
         for entry in document["fats"]:
             fat = fats[entry["fat"]]
             if "saponification_value" in entry:
-                fat = Fat(*value_range(entry["saponification_value"]), fat.density_at, fat.name)
+                fat = fat.with_value(entry["saponification_value"])
             self.fats.append((entry["fat"], fat, share(entry["share"])))
         self.alkalis = []  # (name, share of saponifying, purity, least and greatest purity)
         for entry in document["alkali"]:

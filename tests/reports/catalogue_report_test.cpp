@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <sstream>
 #include <string>
 
@@ -79,7 +80,7 @@ TEST_CASE("a value at odds with the fatty acids is said in the listing", "[repor
 
 TEST_CASE("the JSON of fats holds what the listing tells", "[reports]") {
   const auto json = nlohmann::json::parse(catalogue_json({{}, chemistry::shipped_fats()}));
-  REQUIRE(json["fats"].size() == 43);
+  REQUIRE(json["fats"].size() == 51);
   const auto& coconut = json["fats"][0];
   const auto& value = coconut["saponification_value_mg_koh_per_g"];
   CHECK(value["low"] == 246.6);
@@ -100,6 +101,34 @@ TEST_CASE("the JSON of fats holds what the listing tells", "[reports]") {
   for (const auto& fat : json["fats"])
     for (const auto* key : {"inci", "inci_sodium_soap", "inci_potassium_soap", "kind"})
       CHECK(fat[key].is_string());
+}
+
+TEST_CASE("a wax's listing says what it is, what it takes and what it stays", "[reports]") {
+  // British Pharmacopoeia: acid value 17 to 24, saponification value 87 to 104; USP 35, Yellow Wax:
+  // the test with sodium hydroxide.
+  const std::string text = unwrapped(in_full("beeswax"));
+  for (const auto* part :
+       {"4 to 110, reckoned with 57", "Reckoned with: halfway from what its free acids alone take",
+        "87 to 104 mg KOH/g, British Pharmacopoeia", "in soap stays Cera Alba",
+        "Theory: none. It is a wax and no fat",
+        "In the pot: lye attacks it slowly, if at all: boiled for half an hour",
+        "Sure to react: its free acids alone, from 4 mg KOH/g on",
+        "Name on a label: Cera Alba, also where soaps are listed", "Also called: Bees wax,"})
+    CHECK_THAT(text, Contains(part));
+  CHECK_THAT(text, !Contains("Fatty acid") && !Contains("sodium soap"));
+  const auto json =
+      nlohmann::json::parse(catalogue_json({{}, {*chemistry::find_fat("lanolin")}}))["fats"][0];
+  CHECK(json["theoretical_value_mg_koh_per_g"].is_null());
+  CHECK_FALSE(json.contains("fatty_acids"));
+  CHECK(json["saponifies_slowly"]["sure_mg_koh_per_g"]["value"] == 0);
+  CHECK(json["saponifies_slowly"]["source"] == "British Pharmaceutical Codex 1911, Wool Fat");
+}
+
+TEST_CASE("the JSON of fats carries the names that they are found by", "[reports]") {
+  const auto json = nlohmann::json::parse(catalogue_json({{}, chemistry::shipped_fats()}));
+  for (const auto& fat : json["fats"]) CHECK(fat["also_called"].is_array());
+  const auto& coconut = json["fats"][0]["also_called"];
+  CHECK(std::count(coconut.begin(), coconut.end(), "Monoi") == 1);
 }
 
 TEST_CASE("the short list marks remembered ranges", "[reports]") {

@@ -768,6 +768,12 @@ export interface Fat {
    * For people.
    */
   name: string;
+  /**
+   * Other names by which it is found: plain, botanical, in other languages. Each is one fat's alone.
+   *
+   * Items: A name.
+   */
+  also_called: string[];
   kind: "triglyceride" | "wax_ester" | "free_fatty_acid";
   /**
    * By its melting range or iodine value.
@@ -805,6 +811,7 @@ export interface Fat {
   unsaponifiable?: Unsaponifiable;
   mean_molar_mass_g_per_mol?: CitedValue;
   fatty_acids?: FattyAcidProfile;
+  saponifies_slowly?: SaponifiesSlowly;
   /**
    * Free words.
    */
@@ -1031,6 +1038,24 @@ export interface FattyAcid {
    * In that document.
    */
   read: boolean;
+}
+/**
+ * Of a wax of which nobody knows how much becomes soap in a pot: why, and what is sure to react.
+ */
+export interface SaponifiesSlowly {
+  /**
+   * What is known of it.
+   */
+  how: string;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  sure_mg_koh_per_g: CitedValue;
 }
 export interface CatalogueTip {
   /**
