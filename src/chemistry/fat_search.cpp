@@ -1,6 +1,6 @@
 #include "chemistry/fat_search.h"
 
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "chemistry/name_words.h"
 #include "units/fields.h"
 #include "units/printing.h"

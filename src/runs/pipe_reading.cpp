@@ -135,7 +135,7 @@ Pace pace_of(const Fields& fields) {
 LyeSpoon lye_spoon_of(const Fields& fields) {
   const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("time_between")};
   usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
-  usual_bench().ask(fields, "time_between", "spoonful's time", spoon.each);
+  usual_bench().ask(fields, "time_between", "spoonful's time", spoon.time_between);
   fields.refuse_unknown();
   return spoon;
 }

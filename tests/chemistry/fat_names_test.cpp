@@ -1,5 +1,5 @@
 #include "chemistry/fat_search.h"
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "chemistry/name_words.h"
 #include "formulas.h"
 #include "units/fields.h"
