@@ -186,6 +186,38 @@ std::vector<Working> cost_workings(const Purse& purse, const Cost& cost, std::in
        .comes_to = in_money(cost.per_piece)}};
 }
 
+constexpr Mass shown_of_a_bar = 0.1 * gram;
+
+/// The lightest bar's weights, part by part as the piece's.
+std::vector<Working> lightest_bar_workings(const PieceTally& piece) {
+  const BarMass& bar = piece.bars[piece.lightest_bar];
+  Working fresh{.of = "lightest.fresh_g",
+                .formula = "the lightest bar, fresh = sum of what is sure to be in it",
+                .rounded = to_step(Rounded::down, shown_of_a_bar),
+                .comes_to = in_figures(bar.fresh)};
+  Working cured{.of = "lightest.cured_g",
+                .formula =
+                    "the lightest bar, cured = sum over its parts of fresh × what the cure "
+                    "leaves of such a part",
+                .rounded = to_step(Rounded::down, shown_of_a_bar)};
+  std::vector<std::string> all_fresh, all_cured;
+  for (std::size_t i = 0; i < bar.parts.size(); ++i) {
+    const PartMass& part = piece.parts[i];
+    const std::string in_bar = in_figures(bar.parts[i]);
+    all_fresh.push_back(in_bar);
+    fresh.with.push_back({part.name, in_bar});
+    if (!part.cured || !(part.fresh > Mass{})) continue;
+    const std::string kept = in_figures(Share::of_one(*part.cured / part.fresh));
+    all_cured.push_back(in_bar + " × " + kept);
+    cured.with.push_back({part.name, in_bar + " fresh", kept + " left by the cure"});
+  }
+  fresh.sum = added(all_fresh);
+  if (!bar.cured) return {fresh};
+  cured.sum = added(all_cured);
+  cured.comes_to = in_figures(*bar.cured);
+  return {fresh, cured};
+}
+
 Working label_working(const LabelDraft& label) {
   return {.of = "label_g",
           .formula =
@@ -205,11 +237,28 @@ std::vector<Working> pieces_workings(const Run& run, const Plan& plan) {
 
 std::vector<Working> piece_workings(const Run& run, const Plan& plan) {
   std::vector<Working> all = mass_workings(run, plan);
+  if (plan.cut) append_at(all, "", lightest_bar_workings(plan.piece));
   if (plan.piece.size) all.push_back(size_working(plan));
   if (plan.cost && is_any_priced(*plan.cost))
     append_at(all, "", cost_workings(*run.money, *plan.cost, plan.pieces.sell));
   if (plan.label && plan.label->net) all.push_back(label_working(*plan.label));
   return all;
+}
+
+std::vector<Working> label_workings(const LabelDraft& label) {
+  if (!label.net) return {};
+  const LightestPiece& lightest = *label.lightest;
+  Working working{.of = "net_quantity.lightest_g",
+                  .formula = "lightest believable piece = " + lightest.from_what +
+                             " − all that may be missing from it",
+                  .with = {{lightest.from_what, in_figures(lightest.from)}},
+                  .sum = in_figures(lightest.from),
+                  .comes_to = in_figures(lightest.mass)};
+  for (const auto& less : lightest.less) {
+    working.with.push_back({less.for_what, in_figures(less.mass)});
+    working.sum += " − " + in_figures(less.mass);
+  }
+  return {working};
 }
 
 std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece) {

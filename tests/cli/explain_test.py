@@ -114,6 +114,8 @@ def shown_to(place, value):
     """Half of the last decimal that the plan shows of it, or all of it where it is cut."""
     if "percent" in place:
         return 0.01 if "overrun" not in place else 0.05
+    if place.startswith("label."):
+        return 0.0051  # to a hundredth of a gram
     if place.startswith("piece."):
         return 0.051 if place in ("piece.fresh_g", "piece.cured_g") else 0.0051
     if place.startswith("cut.") and place.endswith("_g"):
@@ -168,7 +170,8 @@ TELLS = [re.compile(f"{pattern}$") for pattern in (
     r"(batches\.\d+\.)?lye_pot\.(alkalis\.\d+\.g|water_g|lye_g|strength_percent|full_pot_g|left_g|heat\.peak_c)",
     r"(batches\.\d+\.)?lye_pot\.shares\.\d+\.(lye_g|top_up_g|superfat_percent)", r"(batches\.\d+\.)?bottles\.\d+\.parts\.\d+\.g",
     r"(batches\.\d+\.)?dust\.\d+\.(g|each_g)", r"decorations\.\d+\.(casts|mass_each_g|make_g|on_top|buried)", r"cut\.(bars_each|offcuts_ml|offcuts_g)",
-    r"piece\.(fresh_g|cured_g|label_g|size|cost\.(amount|total))")]
+    r"piece\.(fresh_g|cured_g|label_g|size|lightest\.(fresh_g|cured_g)|cost\.(amount|total))",
+    r"label\.net_quantity\.lightest_g")]
 
 
 def figures(document, place=""):
