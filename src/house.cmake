@@ -7,8 +7,8 @@
 # CMakeLists.txt builds a program of each inner room.
 
 room(units
-  DOORS advice_text angle bounded_text fields file_writing guarded_json letters money number_text
-        printing quantity question rate reading remark rounded_text rounding share share_of
+  DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json letters money
+        number_text printing quantity question rate reading remark rounded_text rounding share share_of
         shown_text spelling stream_writing temperature unfinished_files user_error usual_measures water
         weight_text working wording written_number)
 
@@ -66,7 +66,7 @@ room(chemistry
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS cut embed_solid fill_level lye_pot piece plan run shared_pot tally tips topping
+  DOORS cut embed_solid fill_level lye_pot measure_memory piece plan run shared_pot tally tips topping
         usual_bench weighed_lye weighing workings)
 room(runs
   USES units schemas geometry moulds chemistry planning
@@ -77,7 +77,7 @@ room(reports
         made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
         sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
-  USES units schemas geometry moulds chemistry planning runs reports
+  USES units schemas sandbox geometry moulds chemistry planning runs reports
   DOORS requests service)
 room(desk
   USES units schemas moulds service

@@ -4,6 +4,7 @@
 #include "chemistry/acids.h"
 #include "chemistry/inci_data.h"
 #include "chemistry/suspicious_names.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -103,7 +104,7 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
   if (!bound || !is_over(*bound, counted)) return false;
   const bool is_concentrate = says_concentrated(additive.name);
   if (is_concentrate && confirmed) return true;
-  throw UserError(
+  throw UserErrorWithFacts(
       counted.where,
       "counts " + counted.in_words() + " in \"" + additive.name + "\", where a " + bound->kind +
           " holds at most " +
@@ -112,18 +113,20 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
       is_concentrate
           ? "read the bottle again; if it truly is so strong, put \"confirmed\": true beside it"
           : "give the pure acid in it as the bottle states it; only an essence or a concentrate "
-            "holds more: then its name says so and \"confirmed\": true stands beside the share");
+            "holds more: then its name says so and \"confirmed\": true stands beside the share",
+      {.is_lye_heavy = true});
 }
 
 /// Sold salts may hold a little acid beyond what is neutral: 20 mg KOH/g is 3 % of lactic acid;
 /// common practice, no source.
 void refuse_acid_of_salt(const Additive& additive, const Counted& counted) {
   if (counted.mg_koh_per_g <= 20 || !names_a_neutral_salt(additive.name)) return;
-  throw UserError(counted.where,
-                  "counts " + counted.in_words() + " in \"" + additive.name +
-                      "\", a salt whose acid has taken its alkali already; too much here makes "
-                      "the soap lye-heavy",
-                  "leave this out; if an acid is in it too, let the name say so");
+  throw UserErrorWithFacts(
+      counted.where,
+      "counts " + counted.in_words() + " in \"" + additive.name +
+          "\", a salt whose acid has taken its alkali already; too much here makes "
+          "the soap lye-heavy",
+      "leave this out; if an acid is in it too, let the name say so", {.is_lye_heavy = true});
 }
 
 bool check_strength(const Additive& additive, const Fields& fields, const Counted& counted) {

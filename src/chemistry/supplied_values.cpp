@@ -5,6 +5,7 @@
 #include "chemistry/proportions.h"
 #include "chemistry/superfat.h"
 #include "chemistry/theoretical_value.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -154,12 +155,14 @@ void refuse_lye_heavy_values(const Formula& formula) {
                         [&](const Part& a, const Part& b) { return too_much(a) < too_much(b); });
   // With no aim of superfat at all, a hair of binary fractions is none.
   if (!(too_much(worst) > 0)) return;
-  throw UserError(worst.where,
-                  in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
-                      worst.below->in_words() + ": even by " + in_mg_per_g(worst.below->high) +
-                      " the superfat would be " + lowest_in_words(superfat),
-                  "read the supplier's document again (another fat's line, another unit?); if the "
-                  "value is right, put \"confirmed\": true beside it");
+  throw UserErrorWithFacts(
+      worst.where,
+      in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
+          worst.below->in_words() + ": even by " + in_mg_per_g(worst.below->high) +
+          " the superfat would be " + lowest_in_words(superfat),
+      "read the supplier's document again (another fat's line, another unit?); if the "
+      "value is right, put \"confirmed\": true beside it",
+      {.is_lye_heavy = true});
 }
 
 std::vector<Remark> supplied_value_cautions(const Formula& formula) {

@@ -102,7 +102,8 @@ service::Request document_request(const Fields& fields, const Kind& kind, const 
 
 HttpAnswer refused(const service::Reply& reply) {
   if (reply.status == service::Status::fault) return fault(reply.complaint);
-  return complaint(422, reply.wanting, reply.complaint, {reply.asks, reply.choices});
+  return complaint(422, reply.wanting, reply.complaint,
+                   {.member = reply.asks, .choices = reply.choices, .facts = reply.facts});
 }
 
 /// What the page gets of a file: of the version of its schema before today's, what `tidy` would
@@ -118,9 +119,10 @@ std::string in_todays_words(const std::string& text, const std::string& name) {
 
 }  // namespace
 
-Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
-           std::optional<std::string> open)
+Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Workspace& workspace,
+           UploadFolder uploads, std::optional<std::string> open)
     : library_(library),
+      memory_(memory),
       workspace_(workspace),
       uploads_(std::move(uploads)),
       open_(std::move(open)) {}
@@ -170,7 +172,7 @@ std::string Desk::path_for(const std::string& name, bool may_be_new) const {
 service::Reply Desk::replied(const service::Request& request, Budget budget) const {
   moulds::Library library = library_;
   library.only_remembered = budget == Budget::quick;
-  service::Reply reply = service::answer(request, library);
+  service::Reply reply = service::answer(request, library, {.memory = &memory_});
   if (reply.status == service::Status::not_yet) throw NeedsSlowQueue{};
   auto& parts = reply.wanting;
   for (std::string* part :
@@ -186,7 +188,11 @@ HttpAnswer Desk::served(const service::Request& request, Budget budget) const {
 }
 
 DeskAnswer Desk::files(const DeskRequest&, Budget) const {
-  return {{.body = workspace_.files_json(open_)}};
+  Json json = workspace_.files(open_);
+  const auto [makes_pdf, imports_meshes] = service::abilities();
+  json["makes_pdf"] = makes_pdf;
+  json["imports_meshes"] = imports_meshes;
+  return {json_answer(json)};
 }
 
 DeskAnswer Desk::read(const DeskRequest& request, Budget) const {

@@ -107,7 +107,7 @@ class Listing {
 
 }  // namespace
 
-std::string Workspace::files_json(const std::optional<std::string>& open) const {
+Json Workspace::files(const std::optional<std::string>& open) const {
   Listing listing;
   listing.add(folder_, folder_, false);
   for (const char* part : {"examples", "moulds", "meshes"})
@@ -119,7 +119,7 @@ std::string Workspace::files_json(const std::optional<std::string>& open) const 
   for (const auto& [kind, list] : kinds) json[list] = listing.take(list);
   json["meshes"] = listing.take("meshes");
   json["cut"] = listing.cut();
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json;
 }
 
 }  // namespace brimwright::desk

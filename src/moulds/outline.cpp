@@ -116,23 +116,24 @@ Outline outline_of(const std::vector<std::pair<Length, Length>>& points) {
   return outline;
 }
 
-std::optional<std::string> flaw_of(const std::vector<std::pair<Length, Length>>& points) {
+std::optional<OutlineFlaw> flaw_of(const std::vector<std::pair<Length, Length>>& points) {
   const Outline outline = as_given(points);
   const std::size_t n = outline.size();
-  if (n < 3) return "has fewer than three points";
+  if (n < 3) return OutlineFlaw{"has fewer than three points", {}};
   for (std::size_t i = 0; i < n; ++i)
     if (edge_length(outline, i) < 1e-3)  // a micrometre: nobody means two points so close
-      return "points " + std::to_string(i + 1) + " and " + std::to_string(after(i, n) + 1) +
-             " are the same";
+      return OutlineFlaw{"points " + std::to_string(i + 1) + " and " +
+                             std::to_string(after(i, n) + 1) + " are the same",
+                         i};
   for (std::size_t i = 0; i < n; ++i) {
     const Point u = direction(outline, before(i, n)), v = direction(outline, i);
     if (dot(u, v) < -1 + 1e-9)
-      return "the outline folds back on itself at point " + std::to_string(i + 1);
+      return OutlineFlaw{"the outline folds back on itself at point " + std::to_string(i + 1), i};
   }
   for (std::size_t i = 0; i < n; ++i)
     for (std::size_t j = i + 2; j < n; ++j)
       if (after(j, n) != i && meet(outline[i], outline[i + 1], outline[j], outline[after(j, n)]))
-        return edge_name(i, n) + " meets " + edge_name(j, n);
+        return OutlineFlaw{edge_name(i, n) + " meets " + edge_name(j, n), i};
   return std::nullopt;
 }
 

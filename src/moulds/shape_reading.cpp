@@ -5,6 +5,7 @@
 #include "moulds/shape_walls.h"
 #include "moulds/usual_moulds.h"
 #include "units/advice_text.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -99,8 +100,9 @@ FreeOutline read_outline(const Fields& fields) {
                           .height = fields.positive_length("height"),
                           .draft = draft_of(fields)};
   if (const auto flaw = flaw_of(shape.points))
-    throw UserError(fields.place("points"), *flaw,
-                    "give the corners in the order in which one walks round the brim");
+    throw UserErrorWithFacts(fields.place("points"), flaw->words,
+                             "give the corners in the order in which one walks round the brim",
+                             {.entry = flaw->point});
   check_floor(fields, shape.height, shape.draft, greatest_inset(outline_of(shape.points)));
   return shape;
 }

@@ -2,6 +2,7 @@
 
 #include "planning/scales.h"
 #include "planning/weighing_remarks.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
@@ -154,6 +155,7 @@ PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Sc
   // Less than half a gram of water is what any jug keeps.
   if (share.top_up < gram / 2) share.top_up = Mass{};
   share.superfat = superfat_of(batter, lye, pot);
+  share.alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye");
   return share;
 }
 
@@ -167,16 +169,16 @@ void refuse_no_share(Mass share, const PotBatter& batter, const LyePot& pot, con
 
 void refuse_lye_heavy(const PotShare& share, const LyePot& pot, const Place& where) {
   if (share.superfat.nominal >= Share{}) return;
-  throw UserError(where,
-                  "a share weighed to " + on_scale(pot.share_step, pot.share_step) +
-                      " would make \"" + share.batter + "\" lye-heavy: superfat " +
-                      chemistry::lowest_in_words(share.superfat.nominal),
-                  "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
+  throw UserErrorWithFacts(
+      where,
+      "a share weighed to " + on_scale(pot.share_step, pot.share_step) + " would make \"" +
+          share.batter + "\" lye-heavy: superfat " +
+          chemistry::lowest_in_words(share.superfat.nominal),
+      "weigh the shares on a finer scale, make each batter its own lye, or aim higher",
+      {.is_lye_heavy = true});
 }
 
 void remark_on_share(const PotShare& share, const PotBatter& batter, LyePot& pot) {
-  const auto alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye");
-  pot.alarms.insert(pot.alarms.end(), alarms.begin(), alarms.end());
   const Share shift = share.superfat.nominal - batter.weighing.superfat.nominal;
   // Half a point is what a maker can tell in a soap: common practice, no source.
   if (std::abs(shift.in_percent()) > 0.5)

@@ -7,6 +7,7 @@
 #include "geometry/surface/too_many_layers.h"
 #include "geometry/surface/weld.h"
 #include "planning/layer_solids.h"
+#include "planning/measured.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -70,9 +71,9 @@ void add_solid(PiecePart& part, TriangleMesh solid) {
   if (!solid.triangles.empty()) part.solids.push_back(std::move(solid));
 }
 
-void add_base(PieceModel& model, const Run& run, const PieceShape& shape) {
-  const auto& layers = shape.pour.layers;
-  auto solids = base_solids(run, shape.cavity, shape.pour);
+void add_base(PieceModel& model, const Run& run, const Measured& measured) {
+  const auto& layers = measured.pour.layers;
+  auto solids = base_solids(run, measured.cavity, measured.pour);
   for (std::size_t i = 0; i < solids.size(); ++i) {
     PiecePart base{.name = layers.empty() ? run.pour.formula.name : layers[i].name,
                    .kind = PartKind::base,
@@ -156,18 +157,18 @@ void add_on_top(PieceModel& model, const Decoration& decoration, const TriangleM
   model.parts.push_back(std::move(part));
 }
 
-void add_decorations(PieceModel& model, const Run& run, const PieceShape& shape) {
+void add_decorations(PieceModel& model, const Run& run, const Measured& measured) {
   for (std::size_t i = 0; i < run.decorations.size(); ++i) {
     const auto& decoration = run.decorations[i];
-    const auto& solid = shape.bodies[i].solid;
+    const auto& solid = measured.bodies[i].solid;
     if (!solid || decoration.per_piece > 0) continue;  // what goes on cut bars is not on the loaf
     if (std::holds_alternative<OnTop>(decoration.where)) {
-      add_on_top(model, decoration, *solid, shape.cavity.middle);
+      add_on_top(model, decoration, *solid, measured.cavity.middle);
       continue;
     }
     PiecePart part{.name = decoration.name, .kind = PartKind::decoration, .solids = {}};
     part.is_buried = true;
-    for (const auto& embed : shape.fits[i].embeds)
+    for (const auto& embed : measured.fits[i].embeds)
       part.solids.push_back(geometry::placed(*solid, embed.place));
     if (!part.solids.empty()) model.parts.push_back(std::move(part));
   }
@@ -226,25 +227,16 @@ ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTal
   return topping_over(run, cavity, foot_of_topping(run, pour, in_headspace_each));
 }
 
-PieceModel piece_model(const Run& run, const PieceShape& shape) {
+PieceModel piece_model(const Run& run, const Measured& measured) {
   PieceModel model;
-  model.pour_line = shape.pour.line;
+  model.pour_line = measured.pour.line;
   model.brim = run.pour.mould.curve.height();
-  model.foot = foot_of_topping(run, shape.pour, shape.in_headspace_each);
-  add_base(model, run, shape);
-  add_topping(model, run, shape.cavity);
-  add_decorations(model, run, shape);
+  model.foot = foot_of_topping(run, measured.pour,
+                               measured.topping ? measured.topping->in_headspace_each : Volume{});
+  add_base(model, run, measured);
+  add_topping(model, run, measured.cavity);
+  add_decorations(model, run, measured);
   return model;
-}
-
-PieceModel piece_model(const Run& run, const Plan& plan) {
-  std::vector<DecorationFit> fits;
-  for (const auto& decoration : plan.decorations) fits.push_back(decoration.fit);
-  return piece_model(run, {.cavity = cavity_of(run),
-                           .pour = plan.pour,
-                           .in_headspace_each = plan.pipe ? plan.pipe->in_headspace_each : Volume{},
-                           .bodies = bodies_of(run),
-                           .fits = fits});
 }
 
 std::optional<PieceSize> size_of(const PieceModel& model) {

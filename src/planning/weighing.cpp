@@ -3,6 +3,7 @@
 #include "chemistry/liquid_water.h"
 #include "chemistry/lye_need.h"
 #include "planning/scales.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
@@ -210,10 +211,11 @@ void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ing
 
 void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
   if (weighing.superfat.nominal >= Share{}) return;
-  throw UserError({formula.file, "/superfat",
-                   "on these scales the batter would be lye-heavy: superfat " +
-                       chemistry::lowest_in_words(weighing.superfat.nominal),
-                   "aim higher, use a finer scale or make a larger run"});
+  throw UserErrorWithFacts({formula.file, "/superfat"},
+                           "on these scales the batter would be lye-heavy: superfat " +
+                               chemistry::lowest_in_words(weighing.superfat.nominal),
+                           "aim higher, use a finer scale or make a larger run",
+                           {.is_lye_heavy = true});
 }
 
 }  // namespace

@@ -406,6 +406,17 @@ Json first_aid_json() {
   return {{"lines", lines}, {"source", planning::first_aid_source()}};
 }
 
+Json caution_json(const planning::Caution& caution) {
+  Json json = {{"severity", name_of(caution.severity)},
+               {"topic", name_of(caution.topic)},
+               {"general", caution.is_general},
+               {"text", caution.text}};
+  if (caution.batter)
+    json["batter"] = *caution.batter == planning::BatterRole::base ? "pour" : "pipe";
+  if (caution.batch_pieces) json["batch_pieces"] = *caution.batch_pieces;
+  return json;
+}
+
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
@@ -442,11 +453,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   json["piece"] = piece_json(plan);
   json["label"] = label_json(plan);
   json["cautions"] = Json::array();
-  for (const auto& caution : plan.cautions)
-    json["cautions"].push_back({{"severity", name_of(caution.severity)},
-                                {"topic", name_of(caution.topic)},
-                                {"general", caution.is_general},
-                                {"text", caution.text}});
+  for (const auto& caution : plan.cautions) json["cautions"].push_back(caution_json(caution));
   json["first_aid"] = first_aid_json();
   return json_document(json);
 }

@@ -328,7 +328,7 @@ std::string bytes_of(FileKind kind, const GaugeRequest& request, const UserTerms
 }  // namespace
 
 Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& given,
-              const Callbacks& callbacks) {
+              const Caller& caller) {
   refuse_options_without_use(request, terms);
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(1, request.file);
@@ -340,7 +340,7 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
                          .tilt = {},
                          .packing = {},
                          .written = {}};
-  callbacks.tell_read(*library.named);  // before what takes long
+  caller.tell_read(*library.named);  // before what takes long
   refuse_unlike_cavities(request, terms, findings.mould);
   findings.depths = depths_asked(request, terms, findings.mould);
   findings.fit = fit(request, terms, findings.mould);
@@ -349,8 +349,8 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
   findings.tilt = tilt(request, terms, findings);
   const Length line = findings.mould.curve.height() - headspace(request, terms, findings.mould);
   findings.packing =
-      embeds_that_fit(request, terms, findings.mould, line, library, callbacks.progress);
-  callbacks.tell_read(*library.named);  // the embed's files are known now
+      embeds_that_fit(request, terms, findings.mould, line, library, caller.progress);
+  caller.tell_read(*library.named);  // the embed's files are known now
   std::vector<MadeFile> files;
   for (const auto& [kind, name] : request.files) {
     files.push_back({name, bytes_of(kind, request, terms, findings)});

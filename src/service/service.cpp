@@ -17,6 +17,7 @@
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/run_file.h"
+#include "sandbox/limited_work.h"
 #include "service/begin.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
@@ -26,6 +27,7 @@
 #include "service/name_gate.h"
 #include "service/piece_files.h"
 #include "service/tidy.h"
+#include "units/complaint_facts.h"
 #include "units/fields.h"
 #include "units/reading.h"
 #include "units/shown_text.h"
@@ -78,16 +80,12 @@ planning::Run run_of(const RunRequest& request, const UserTerms& terms,
   return run;
 }
 
-/// What was measured for earlier requests, where the library says that there are many.
-planning::MeasureMemory* memory_beside(const moulds::Library& library) {
-  static planning::MeasureMemory memory;
-  return library.memory ? &memory : nullptr;
+planning::Measured measured_run(const planning::Run& run, const Caller& caller) {
+  return planning::measured(run, {.progress = caller.progress, .memory = caller.memory});
 }
 
-planning::Plan gated_plan(const planning::Run& run, const moulds::Library& library,
-                          const geometry::Progress& progress) {
-  planning::Plan plan =
-      planning::plan(run, {.progress = progress, .memory = memory_beside(library)});
+planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured) {
+  planning::Plan plan = planning::plan_of(run, measured);
   for (const auto& batch : plan.batches) {
     pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
     for (const auto& whipping : batch.whippings)
@@ -141,12 +139,12 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
 /// As `run_of`, and the caller hears of all files that it was read from.
 template <class RunRequest>
 planning::Run told_run(const RunRequest& request, const UserTerms& terms,
-                       const moulds::Library& given, const Callbacks& callbacks) {
+                       const moulds::Library& given, const Caller& caller) {
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>();
   planning::Run run = run_of(request, terms, library);
   library.named->push_back(request.file);
-  callbacks.tell_read(*library.named);
+  caller.tell_read(*library.named);
   return run;
 }
 
@@ -159,8 +157,8 @@ void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
 }
 
 std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& run,
-                               const planning::Plan& plan) {
-  auto files = piece_files(request.files, run, plan, request.cut_open);
+                               const planning::Measured& measured, const planning::Plan& plan) {
+  auto files = piece_files(request.files, run, measured, plan, request.cut_open);
   for (const auto& [kind, name] : request.files) {
     if (kind == FileKind::picture) files.push_back({name, picture_of(run, plan)});
     if (kind == FileKind::label) files.push_back({name, label_draft(run, plan)});
@@ -169,14 +167,15 @@ std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& 
 }
 
 Reply planned(const PlanRequest& request, const Request& asked, const moulds::Library& library,
-              const Callbacks& callbacks) {
+              const Caller& caller) {
   const planning::LyeStory story = read_lye_story(request, asked.terms);
-  planning::Run run = told_run(request, asked.terms, library, callbacks);
+  planning::Run run = told_run(request, asked.terms, library, caller);
   buy_for_all(run, story);
-  planning::Plan plan = gated_plan(run, library, callbacks.progress);
+  const planning::Measured measured = measured_run(run, caller);
+  planning::Plan plan = gated_plan(run, measured);
   const auto made = made_lye(plan, run, story);
   refuse_knife_alone(request, asked.terms);
-  auto files = files_of(request, run, plan);
+  auto files = files_of(request, run, measured, plan);
   const auto document = [&] {
     if (request.explain) return explained(request, asked, run, plan);
     if (asked.form == Form::json) return reports::plan_json(run, plan, made);
@@ -208,10 +207,10 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
 }
 
 Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
-                      const moulds::Library& library, const Callbacks& callbacks) {
+                      const moulds::Library& library, const Caller& caller) {
   const auto paper = paper_of(request, terms);
-  const planning::Run run = told_run(request, terms, library, callbacks);
-  const planning::Plan plan = gated_plan(run, library, callbacks.progress);
+  const planning::Run run = told_run(request, terms, library, caller);
+  const planning::Plan plan = gated_plan(run, measured_run(run, caller));
   const auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan));
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
@@ -296,8 +295,8 @@ std::string listed(const ListRequest& request, const Request& asked,
 }
 
 Reply measured(const GaugeRequest& request, const Request& asked, const moulds::Library& library,
-               const Callbacks& callbacks) {
-  auto [findings, files] = gauged(request, asked.terms, library, callbacks);
+               const Caller& caller) {
+  auto [findings, files] = gauged(request, asked.terms, library, caller);
   return {.document = asked.form == Form::json ? reports::gauge_json(findings)
                                                : reports::gauge_text(findings),
           .files = std::move(files)};
@@ -307,15 +306,15 @@ std::string shown(const reports::InspectionFinding& finding, Form form) {
   return form == Form::json ? reports::inspection_json(finding) : reports::inspection_text(finding);
 }
 
-Reply reply_to(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
+Reply reply_to(const Request& request, const moulds::Library& library, const Caller& caller) {
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what); gauge && gauge->inspect)
     return {.document = shown(inspected(*gauge, request.terms, library), request.form)};
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
-    return measured(*gauge, request, library, callbacks);
+    return measured(*gauge, request, library, caller);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
-    return planned(*plan, request, library, callbacks);
+    return planned(*plan, request, library, caller);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
-    return bench_sheet_for(*sheet, request.terms, library, callbacks);
+    return bench_sheet_for(*sheet, request.terms, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
@@ -325,6 +324,12 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
 
 Reply complaint(const UserError& error) {
   return {.status = Status::wanting, .complaint = error.what(), .wanting = error.parts()};
+}
+
+Reply complaint_with_facts(const UserErrorWithFacts& error) {
+  Reply reply = complaint(error);
+  reply.facts = error.facts();
+  return reply;
 }
 
 Reply asking(const Question& question) {
@@ -338,11 +343,18 @@ Reply fault(const std::string& line) { return {.status = Status::fault, .complai
 
 }  // namespace
 
-Reply answer(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
+Abilities abilities() {
+  return {.makes_pdf = sandbox::has_helper(sandbox::Job::draw_sheet),
+          .imports_meshes = sandbox::has_helper(sandbox::Job::import_mesh)};
+}
+
+Reply answer(const Request& request, const moulds::Library& library, const Caller& caller) {
   try {
-    return reply_to(request, library, callbacks);
+    return reply_to(request, library, caller);
   } catch (const Question& question) {
     return asking(question.in(request.terms));
+  } catch (const UserErrorWithFacts& error) {
+    return complaint_with_facts(error);
   } catch (const UserError& error) {
     return complaint(error);
   } catch (const moulds::NotYetMeasured& mesh) {

@@ -195,6 +195,49 @@ TEST_CASE("what is asked of the page is asked in its own fields, and told as val
   CHECK_THAT(library["remedy"].get<std::string>(), Contains("names it as a library"));
 }
 
+TEST_CASE("what a page acts upon comes as values, and not in words alone", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto complaint = [&](const char* path, const Json& request) {
+    const Response refused = server.ask("POST", path, request.dump());
+    INFO(refused.body);
+    REQUIRE(refused.status == 422);
+    return Json::parse(refused.body)["complaint"];
+  };
+  const auto of_shape = [&](const Json& shape) {
+    const Json mould = {{"schema", "brimwright.mould/2"}, {"name", "Mine"}, {"shape", shape}};
+    return complaint("/api/gauge", {{"file", "mine.json"}, {"mould", mould}});
+  };
+  const Json far =
+      of_shape({{"kind", "block"}, {"length", "9 m"}, {"width", "50 mm"}, {"height", "30 mm"}});
+  CHECK(far["keep"] == Json{{"at", "/shape/confirmed"}, {"figure", "9 m"}});
+  CHECK(!far.contains("lye_heavy"));
+  CHECK(!far.contains("entry"));
+
+  const auto point = [](const char* x, const char* y) { return Json{{"x", x}, {"y", y}}; };
+  const Json crossed =
+      of_shape({{"kind", "outline"},
+                {"points", Json::array({point("0 mm", "0 mm"), point("60 mm", "0 mm"),
+                                        point("60 mm", "40 mm"), point("60 mm", "40 mm")})},
+                {"height", "30 mm"}});
+  CHECK(crossed["field"] == "/shape/points");
+  CHECK(crossed["entry"] == 2);
+
+  Json formula = Json::parse(file_text(root + "/examples/meadow_base.formula.json"));
+  formula["additives"].push_back(
+      {{"name", "vinegar"},
+       {"rate", "5 % of fats"},
+       {"density", "1 g/ml"},
+       {"goes_into", "lye"},
+       {"contains_acid", {{"acid", "acetic acid (100 %)"}, {"share", "80 %"}}}});
+  folder.write("strong.formula.json", formula.dump());
+  Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
+  run["pour"]["formula"] = "strong.formula.json";
+  const Json heavy = complaint("/api/plan", {{"file", "new.run.json"}, {"run", run}});
+  CHECK(heavy["lye_heavy"] == true);
+  CHECK(!heavy.contains("keep"));
+}
+
 TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));

@@ -100,9 +100,12 @@ export function mesh_form(taken: Taken, tell_more: TellMore): TemplateResult {
     event.preventDefault();
     void take(event.dataTransfer?.files[0]);
   };
+  const [kinds, endings] = state.files?.imports_meshes
+    ? ["STL, OBJ, PLY, OFF, 3MF, glTF or GLB", ".stl,.obj,.ply,.off,.3mf,.gltf,.glb"]
+    : ["STL, the binary kind (for others brimwright-import is missing beside the program)", ".stl"];
   return html` <div class="drop" @dragover=${(event: Event) => event.preventDefault()} @drop=${dropped}>
-      <label for="mesh-file">Drop a mesh file here, or choose one: STL, OBJ, PLY, OFF, 3MF, glTF or GLB</label>
-      <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${chosen} />
+      <label for="mesh-file">Drop a mesh file here, or choose one: ${kinds}</label>
+      <input id="mesh-file" type="file" accept=${endings} @change=${chosen} />
     </div>
     ${state.mesh ? about(state.mesh, taken, tell_more) : nothing}`;
 }

@@ -264,7 +264,7 @@ function keeping(taken: Taken): TemplateResult {
     ${
       complaint
         ? html`<p class="alarm" role="status">${words_for(complaint.field)}${complaint.line}</p>
-            ${keep_it(mould_now(), complaint.field, complaint.line, set)}`
+            ${keep_it(mould_now(), complaint.keep, set)}`
         : nothing
     }`;
 }

@@ -2433,6 +2433,14 @@ export interface Caution {
    * Whole sentences.
    */
   text: string;
+  /**
+   * The one it is about; absent: not about one alone.
+   */
+  batter?: "pour" | "pipe";
+  /**
+   * The size of the batches it is about; absent: about all.
+   */
+  batch_pieces?: number;
 }
 export interface FirstAid {
   /**

@@ -116,10 +116,14 @@ export function files_out(plan: Plan): TemplateResult {
     ${which_batch(plan)}
     <div class="choice">
       ${button("Bench sheet, to print", open({ kind: "sheet", ...sheet }), "strong")}
-      ${button(
-        "Bench sheet, PDF",
-        keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }),
-      )}
+      ${
+        state.files?.makes_pdf
+          ? button(
+              "Bench sheet, PDF",
+              keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }),
+            )
+          : ""
+      }
     </div>
     <h3>For the label, the wall and the printer</h3>
     <div class="choice">

@@ -4,7 +4,7 @@ import { all_conflicts } from "../documents/conflicts";
 import type { FormulaSlot } from "../documents/file_types";
 import { leave_formula, use_in_run } from "../documents/formula_opening";
 import { state } from "../documents/state";
-import { bench_of, is_of_several, pieces_of, whipping_called, type Bench } from "../figures/batches";
+import { bench_of, is_of_several, pieces_of, whipped_for, type Bench } from "../figures/batches";
 import { dangers_of } from "../figures/dangers";
 import { for_lye, shown_weight } from "../figures/weights";
 import { which_is_to_stay } from "../forms/conflict";
@@ -90,7 +90,7 @@ function strip(of: FormulaSlot, batter: Batter | undefined, bench: Bench | undef
 
 /** FormulaSlot weights they are, where a run has more than those. */
 function amount_of(of: FormulaSlot, bench: Bench): [string, string][] {
-  const whipping = of === "pipe" ? whipping_called(bench, bench.whippings[0]).replace(/^one whipping: /, "") : "";
+  const whipping = of === "pipe" ? whipped_for(bench, bench.whippings[0]) : "";
   if (whipping) return [["For one whipping", whipping]];
   return is_of_several(bench.whole) ? [["For one batch", pieces_of(bench.whole, bench.batch)]] : [];
 }

@@ -187,7 +187,7 @@ export function complaint(): TemplateResult {
             ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
             ${
               is_about("run")
-                ? keep_it(state.run.now, said.field, said.remedy, (pointer, value) => edit("run", pointer, value))
+                ? keep_it(state.run.now, said.keep, (pointer, value) => edit("run", pointer, value))
                 : nothing
             }
             ${

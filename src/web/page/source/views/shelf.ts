@@ -136,7 +136,7 @@ function heat_words(found: Heat): TemplateResult {
     (one) =>
       `${
         one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"
-      } to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`,
+      } to ${duration(one.longest_min * 60)} in ${one.in}`,
   );
   return html`<p class="aside of-plan">
     Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at
