@@ -5,43 +5,32 @@ import { join } from "node:path";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
-  fill,
   figure,
+  fill,
   first_batch,
-  laptop,
-  open,
+  on_page,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
 
 const chromium = await browser();
 
-/** A shipped run, or a new one with a mould of the catalogue and the meadow base. */
-async function with_run(card, test, viewport = laptop) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await page.getByRole("button", { name: "Runs and moulds" }).click();
-    await page.getByRole("button", { name: card }).click();
-    const which_base = page.getByRole("heading", { name: /which base/ });
-    await page.locator(".lane.pour").or(which_base).first().waitFor();
-    if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
-    await page.locator(".lane.pour").waitFor();
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
+async function open_run(page, card) {
+  await page.getByRole("button", { name: "Runs and moulds" }).click();
+  await page.getByRole("button", { name: card }).click();
+  const which_base = page.getByRole("heading", { name: /which base/ });
+  await page.locator(".lane.pour").or(which_base).first().waitFor();
+  if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
+  await page.locator(".lane.pour").waitFor();
+  await settled(page);
 }
+
+/** A shipped run, or a new one with a mould of the catalogue and the meadow base. */
+const with_run = (card, test, viewport) => on_page(chromium, test, { viewport, begin: (page) => open_run(page, card) });
 
 const shipped = (name) => JSON.parse(readFileSync(join(root, "examples", name), "utf8"));
 const field = (page, label) => page.getByLabel(label, { exact: true });

@@ -5,11 +5,11 @@ import { join } from "node:path";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
   figure,
   first_batch,
   laptop,
+  on_page,
   open,
   open_all,
   root,
@@ -23,19 +23,7 @@ import {
 const chromium = await browser();
 const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`, "utf8"));
 
-async function with_page(test, viewport = laptop, files = {}) {
-  const serving = await new Serving().start();
-  for (const [name, json] of Object.entries(files)) writeFileSync(join(serving.folder, name), JSON.stringify(json));
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const with_page = (test, viewport, files) => on_page(chromium, test, { files, viewport });
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
 /** The field for a place of the formula, as the base's ("pour"), the topping's, or one by itself. */

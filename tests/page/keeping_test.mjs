@@ -81,7 +81,15 @@ async function begun_with_own() {
 }
 
 /** From now on the page hears nothing of changes to a file before it writes it itself. */
-const deafen = (page, name) => page.route(`**/api/changed?file=${name}*`, () => undefined);
+const deafen = async (page, name) => {
+  await page.route("**/api/changed?*", (route) => {
+    const url = new URL(route.request().url());
+    url.searchParams.delete(`file:${name}`);
+    return route.continue({ url: url.href });
+  });
+  // What it waits for already is over as soon as it asks for itself.
+  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+};
 
 await run({
   "a reload in the middle of typing keeps what was typed": async () => {
@@ -309,6 +317,64 @@ await run({
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "6 %");
     check_quiet(at.page);
+    await ended(at);
+  },
+
+  "one request waits for all files, one at a time, whatever lies open": async () => {
+    const at = await begun_with_own();
+    const { page, serving, files } = at;
+    const waiting = new Set();
+    let [most, asked] = [0, 0];
+    page.on("request", (request) => {
+      if (!/\/api\/changed\?wait=[1-9]/.test(request.url())) return;
+      waiting.add(request);
+      most = Math.max(most, waiting.size);
+      ++asked;
+    });
+    for (const end of ["requestfinished", "requestfailed"]) page.on(end, (request) => waiting.delete(request));
+    await press(page, "Change the formula of the base");
+    await superfat(page).fill("7 %");
+    await saved(page);
+    await page.waitForTimeout(1500); // whatever that makes it ask has been asked
+    asked = 0;
+    await page.waitForTimeout(3000);
+    assert.ok(asked <= 1, `${asked} requests in 3 s, in which nothing happened`);
+    assert.equal(waiting.size, 1);
+    const names = new URL([...waiting][0].url()).searchParams;
+    for (const name of Object.keys(files)) assert.ok(names.has(`file:${name}`), `${name} is not watched`);
+    for (const [name, change] of Object.entries({
+      "cup.json": (json) => (json.shape.height = "40 mm"),
+      "studio.tips.json": (json) => (json.tips[0].hand.correction = 1.3),
+    })) {
+      const json = structuredClone(files[name]);
+      change(json);
+      write(serving, name, json);
+      await page.locator(".foremost .stale", { hasText: `${name} changed underneath` }).waitFor();
+      await page.locator(".foremost .stale").waitFor({ state: "detached" });
+      await settled(page);
+    }
+    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    await underneath(page).waitFor();
+    assert.equal(most, 1, "two waited at the same time");
+    check_quiet(page);
+    await ended(at);
+  },
+
+  "a page that wakes asks anew, though the answer that it waited for never comes": async () => {
+    const at = await begun_with_own();
+    const { page, serving, files } = at;
+    let is_asleep = true;
+    await page.route("**/api/changed?wait=20*", (route) => (is_asleep ? undefined : route.continue()));
+    const wake = () => page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+    await wake(); // what was asked before is given up, and now nothing is answered
+    await page.waitForTimeout(1500);
+    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    await page.waitForTimeout(1500);
+    assert.equal(await underneath(page).count(), 0);
+    is_asleep = false;
+    await wake();
+    await underneath(page).waitFor();
+    check_quiet(page);
     await ended(at);
   },
 

@@ -3,36 +3,22 @@ import assert from "node:assert/strict";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
   figure,
   first_batch,
-  laptop,
-  open,
+  on_page,
   open_all,
   opened,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
 
 const chromium = await browser();
 
-async function with_page(test, viewport = laptop) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const with_page = (test, viewport) => on_page(chromium, test, { viewport });
 
 const field = (page, label) => page.getByLabel(label, { exact: true });
 

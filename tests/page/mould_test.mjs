@@ -2,38 +2,16 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import {
-  browser,
-  check_access,
-  check_quiet,
-  first_batch,
-  laptop,
-  open,
-  open_in,
-  root,
-  run,
-  Serving,
-  settled,
-  tablet,
-} from "./bench.mjs";
+import { browser, check_access, first_batch, on_page, open_in, root, run, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 
-async function at_start(test, { files = {}, viewport = laptop } = {}) {
-  const serving = new Serving();
-  for (const [name, document] of Object.entries(files)) write(serving, name, document);
-  await serving.start();
-  const page = await open(chromium, serving.address, viewport);
-  await settled(page);
-  await page.getByRole("button", { name: "Runs and moulds" }).click();
-  try {
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const at_start = (test, { files, viewport } = {}) =>
+  on_page(chromium, test, {
+    files,
+    viewport,
+    begin: (page) => page.getByRole("button", { name: "Runs and moulds" }).click(),
+  });
 
 const write = (serving, name, document) =>
   writeFileSync(join(serving.folder, name), JSON.stringify(document, null, 2) + "\n");

@@ -3,19 +3,16 @@ import assert from "node:assert/strict";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
-  fill,
   figure,
+  fill,
   first_batch,
-  laptop,
-  open,
-  opened,
+  on_page,
   open_all,
+  opened,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
@@ -24,23 +21,14 @@ const chromium = await browser();
 const spring = "spring_cups.run.json";
 const plain = "plain_bars.run.json";
 
-async function with_page(test, { viewport = laptop, opened } = {}) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    if (opened) {
-      await press(page, "Runs and moulds");
-      await page.getByRole("button", { name: opened }).click();
-      await settled(page);
-    }
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
+async function open_run(page, name) {
+  await press(page, "Runs and moulds");
+  await page.getByRole("button", { name }).click();
+  await settled(page);
 }
+
+const with_page = (test, { viewport, opened } = {}) =>
+  on_page(chromium, test, { viewport, begin: (page) => opened && open_run(page, opened) });
 
 const plain_bars = { opened: /^Plain bars/ };
 const field = (page, label) => page.getByLabel(label, { exact: true });
