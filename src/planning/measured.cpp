@@ -91,7 +91,12 @@ bool is_any_dusted_by_area(const Run& run) {
 void measure_piece(Measured& measured, const Run& run, MeasureMemory* memory) {
   const bool is_dusted = is_any_dusted_by_area(run);
   if (run.cut && !is_dusted) return;
-  const PieceModel model = piece_model(run, measured);
+  const PieceModel model = piece_model(
+      run, {.cavity = measured.cavity,
+            .pour = measured.pour,
+            .in_headspace_each = measured.topping ? measured.topping->in_headspace_each : Volume{},
+            .bodies = measured.bodies,
+            .fits = measured.fits});
   if (!run.cut) measured.size = size_of(model);
   if (is_dusted) measured.exposed = exposed_area(run, measured.cavity, model, memory);
 }

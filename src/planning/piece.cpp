@@ -7,7 +7,6 @@
 #include "geometry/surface/too_many_layers.h"
 #include "geometry/surface/weld.h"
 #include "planning/layer_solids.h"
-#include "planning/measured.h"
 #include "units/advice_text.h"
 #include "units/printing.h"
 
@@ -71,9 +70,9 @@ void add_solid(PiecePart& part, TriangleMesh solid) {
   if (!solid.triangles.empty()) part.solids.push_back(std::move(solid));
 }
 
-void add_base(PieceModel& model, const Run& run, const Measured& measured) {
-  const auto& layers = measured.pour.layers;
-  auto solids = base_solids(run, measured.cavity, measured.pour);
+void add_base(PieceModel& model, const Run& run, const PieceShape& shape) {
+  const auto& layers = shape.pour.layers;
+  auto solids = base_solids(run, shape.cavity, shape.pour);
   for (std::size_t i = 0; i < solids.size(); ++i) {
     PiecePart base{.name = layers.empty() ? run.pour.formula.name : layers[i].name,
                    .kind = PartKind::base,
@@ -157,18 +156,18 @@ void add_on_top(PieceModel& model, const Decoration& decoration, const TriangleM
   model.parts.push_back(std::move(part));
 }
 
-void add_decorations(PieceModel& model, const Run& run, const Measured& measured) {
+void add_decorations(PieceModel& model, const Run& run, const PieceShape& shape) {
   for (std::size_t i = 0; i < run.decorations.size(); ++i) {
     const auto& decoration = run.decorations[i];
-    const auto& solid = measured.bodies[i].solid;
+    const auto& solid = shape.bodies[i].solid;
     if (!solid || decoration.per_piece > 0) continue;  // what goes on cut bars is not on the loaf
     if (std::holds_alternative<OnTop>(decoration.where)) {
-      add_on_top(model, decoration, *solid, measured.cavity.middle);
+      add_on_top(model, decoration, *solid, shape.cavity.middle);
       continue;
     }
     PiecePart part{.name = decoration.name, .kind = PartKind::decoration, .solids = {}};
     part.is_buried = true;
-    for (const auto& embed : measured.fits[i].embeds)
+    for (const auto& embed : shape.fits[i].embeds)
       part.solids.push_back(geometry::placed(*solid, embed.place));
     if (!part.solids.empty()) model.parts.push_back(std::move(part));
   }
@@ -227,15 +226,14 @@ ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTal
   return topping_over(run, cavity, foot_of_topping(run, pour, in_headspace_each));
 }
 
-PieceModel piece_model(const Run& run, const Measured& measured) {
+PieceModel piece_model(const Run& run, const PieceShape& shape) {
   PieceModel model;
-  model.pour_line = measured.pour.line;
+  model.pour_line = shape.pour.line;
   model.brim = run.pour.mould.curve.height();
-  model.foot = foot_of_topping(run, measured.pour,
-                               measured.topping ? measured.topping->in_headspace_each : Volume{});
-  add_base(model, run, measured);
-  add_topping(model, run, measured.cavity);
-  add_decorations(model, run, measured);
+  model.foot = foot_of_topping(run, shape.pour, shape.in_headspace_each);
+  add_base(model, run, shape);
+  add_topping(model, run, shape.cavity);
+  add_decorations(model, run, shape);
   return model;
 }
 

@@ -13,8 +13,6 @@
 
 namespace brimwright::planning {
 
-struct Measured;
-
 /// The base's layers as they lie in one cavity, lowest first; one for a plain pour. Buried embeds
 /// take up room in them. (Where embeds are pressed in, the last layer is shown raised to the line
 /// and the others where they were poured.)
@@ -49,9 +47,18 @@ struct ToppingSolids {
 ToppingSolids topping_solids(const Run& run, const Cavity& cavity, const PourTally& pour,
                              Volume in_headspace_each);
 
+/// What a piece is put together from.
+struct PieceShape {
+  const Cavity& cavity;
+  const PourTally& pour;
+  Volume in_headspace_each;  // of topping
+  const std::vector<DecorationBody>& bodies;
+  const std::vector<DecorationFit>& fits;
+};
+
 /// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
 /// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
-PieceModel piece_model(const Run& run, const Measured& measured);
+PieceModel piece_model(const Run& run, const PieceShape& shape);
 
 /// The box that the piece just fits; nothing where the topping's shape is not known.
 std::optional<PieceSize> size_of(const PieceModel& model);

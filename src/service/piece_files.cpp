@@ -2,7 +2,7 @@
 
 #include "geometry/files/mesh_writing.h"
 #include "geometry/sections/filled_part.h"
-#include "planning/piece.h"
+#include "planning/measured_piece.h"
 #include "reports/piece_picture.h"
 #include "service/cut_open.h"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "planning/tally.h"
+#include "planning/plan.h"
 #include "service/requests.h"
 
 #include <vector>

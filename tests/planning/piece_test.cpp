@@ -1,6 +1,7 @@
 #include "planning/piece.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "planning/measured_piece.h"
 #include "planning/plan.h"
 #include "sample_run.h"
 
