@@ -345,8 +345,9 @@ await run({
     for (const [name, change] of Object.entries({
       "cup.json": (json) => (json.shape.height = "40 mm"),
       "studio.tips.json": (json) => (json.tips[0].hand.correction = 1.3),
+      "studio.json": (json) => (json.schema = "brimwright.studio/1"), // was not there
     })) {
-      const json = structuredClone(files[name]);
+      const json = structuredClone(files[name] ?? {});
       change(json);
       write(serving, name, json);
       await page.locator(".foremost .stale", { hasText: `${name} changed underneath` }).waitFor();

@@ -1,5 +1,5 @@
-// The other files that the figures rest on: mould, own fats and tips, and formulas that could not be read. What they
-// were when figures were last asked for.
+// The other files that the figures rest on: studio, mould, own fats and tips, and formulas that could not be read. What
+// they were when figures were last asked for.
 import { changes_now, type Changes, type Versions } from "../program/api";
 import { at } from "../program/pointer";
 import { formula_slots, type OpenFile } from "./file_types";
@@ -47,6 +47,7 @@ function names_beside(): Set<string> {
     if (!name.includes("..")) names.add(name);
   };
   const run = state.run.now;
+  names.add(beside_run("studio.json"));
   from_run(at(run, "/pour/mould"));
   from_run(at(run, "/pipe/beads/own_tips"));
   for (const one of Array.isArray(run.decorations) ? run.decorations : []) from_run(at(one, "/mould"));
