@@ -26,12 +26,8 @@ constexpr std::size_t longest_document = 256u << 10;  // larger ones are not loo
 struct Kind {
   const char *kind, *list;  // as in "schema", and as the page is told
 };
-constexpr Kind kinds[] = {{"run", "runs"},
-                          {"mould", "moulds"},
-                          {"formula", "formulas"},
-                          {"fats", "fats"},
-                          {"tips", "tips"},
-                          {"studio", "studios"}};
+constexpr Kind kinds[] = {{"run", "runs"},  {"mould", "moulds"}, {"formula", "formulas"},
+                          {"fats", "fats"}, {"tips", "tips"},    {"studio", "studios"}};
 
 struct Found {
   std::vector<fs::path> files;
