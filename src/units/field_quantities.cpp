@@ -17,35 +17,37 @@ Q above_zero(Q value, const Place& where) {
 
 }  // namespace
 
-Length Fields::length(std::string_view key) const {
-  return read_length(quantity(key, "\"5 mm\""), place(key));
+Length Fields::length(std::string_view key, std::string_view example) const {
+  return read_length(quantity(key, example), place(key), example);
 }
-Length Fields::positive_length(std::string_view key) const {
-  return above_zero(length(key), place(key));
+Length Fields::positive_length(std::string_view key, std::string_view example) const {
+  return above_zero(length(key, example), place(key));
 }
 Length Fields::signed_length(std::string_view key) const {
-  const std::string text = plain(quantity(key, "\"-12 mm\""));
+  const std::string text = plain(quantity(key, "-12 mm"));
   const bool is_negative = text.starts_with('-');
   const Length size = read_length(is_negative ? text.substr(1) : text, place(key));
   return is_negative ? -size : size;
 }
 
 Area Fields::positive_area(std::string_view key) const {
-  return above_zero(read_area(quantity(key, "\"12 cm2\""), place(key)), place(key));
+  return above_zero(read_area(quantity(key, "12 cm2"), place(key)), place(key));
 }
 AreaDensity Fields::positive_area_density(std::string_view key) const {
-  return above_zero(read_area_density(quantity(key, "\"2 mg/cm2\""), place(key)), place(key));
+  return above_zero(read_area_density(quantity(key, "2 mg/cm2"), place(key)), place(key));
 }
 Volume Fields::positive_volume(std::string_view key) const {
-  return above_zero(read_volume(quantity(key, "\"450 ml\""), place(key)), place(key));
+  return above_zero(read_volume(quantity(key, "450 ml"), place(key)), place(key));
 }
-Mass Fields::mass(std::string_view key) const {
-  return read_mass(quantity(key, "\"450 g\""), place(key));
+Mass Fields::mass(std::string_view key, std::string_view example) const {
+  return read_mass(quantity(key, example), place(key), example);
 }
-Mass Fields::positive_mass(std::string_view key) const { return above_zero(mass(key), place(key)); }
+Mass Fields::positive_mass(std::string_view key, std::string_view example) const {
+  return above_zero(mass(key, example), place(key));
+}
 
 Density Fields::density(std::string_view key) const {
-  const Density value = read_density(quantity(key, "\"1.02 g/ml\""), place(key));
+  const Density value = read_density(quantity(key, "1.02 g/ml"), place(key));
   if (value < 0.3 * gram_per_millilitre || value > 3 * gram_per_millilitre)
     throw UserError(
         place(key), "is " + in_g_per_ml(value, 4),
@@ -54,11 +56,11 @@ Density Fields::density(std::string_view key) const {
 }
 
 Temperature Fields::temperature(std::string_view key) const {
-  return read_temperature(quantity(key, "\"40 °C\""), place(key));
+  return read_temperature(quantity(key, "40 °C"), place(key));
 }
 
 Angle Fields::angle(std::string_view key) const {
-  const Angle value = read_angle(quantity(key, "\"3°\""), place(key));
+  const Angle value = read_angle(quantity(key, "3°"), place(key));
   if (value.degrees() >= 90)
     throw UserError(place(key), "is " + trimmed(value.degrees(), 2) + " degrees",
                     "give less than 90");
@@ -66,11 +68,11 @@ Angle Fields::angle(std::string_view key) const {
 }
 
 Angle Fields::turn(std::string_view key) const {
-  return read_angle(quantity(key, "\"90 deg\""), place(key));
+  return read_angle(quantity(key, "90 deg"), place(key));
 }
 
 Share Fields::share(std::string_view key, Share least, Share most) const {
-  const std::string text = quantity(key, "\"5 %\"");
+  const std::string text = quantity(key, "5 %");
   const std::string bounds = trimmed(least.in_percent(), 4) + " to " + in_percent(most, 4);
   if (plain(text).starts_with('-'))
     throw UserError(
@@ -82,19 +84,21 @@ Share Fields::share(std::string_view key, Share least, Share most) const {
   return value;
 }
 
-std::chrono::minutes Fields::duration(std::string_view key) const {
-  return read_duration(quantity(key, "\"36 h\""), place(key));
+std::chrono::minutes Fields::duration(std::string_view key, std::string_view example) const {
+  return read_duration(quantity(key, example), place(key), example);
 }
 
-std::chrono::seconds Fields::positive_short_time(std::string_view key) const {
-  const auto value = read_short_time(quantity(key, "\"20 s\""), place(key));
+std::chrono::seconds Fields::positive_short_time(std::string_view key,
+                                                 std::string_view example) const {
+  const auto value = read_short_time(quantity(key, example), place(key), example);
   if (value.count() <= 0)
-    throw UserError(place(key), "is no time at all", "give a time above zero, such as \"20 s\"");
+    throw UserError(place(key), "is no time at all",
+                    "give a time above zero, such as " + brimwright::quoted(example));
   return value;
 }
 
 Rate Fields::rate(std::string_view key) const {
-  return read_rate(quantity(key, "\"2 % of fats\""), place(key));
+  return read_rate(quantity(key, "2 % of fats"), place(key));
 }
 
 }  // namespace brimwright

@@ -437,7 +437,8 @@ bool Fields::truth(std::string_view key) const {
   return value.get<bool>();
 }
 
-std::string Fields::quantity(std::string_view key, const std::string& example) const {
+std::string Fields::quantity(std::string_view key, std::string_view written) const {
+  const std::string example = brimwright::quoted(written);
   const std::string what = "it with its unit, such as " + example;
   const Json& value = needed(*node_, key, what);
   if (value.is_number())
@@ -555,8 +556,8 @@ void Fields::refuse_unknown() const {
   std::string listed;
   for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
   const std::string others = unknown_in_words(*node_, unknown, 1);
-  throw UserError(place(unknown.front()), "not known" + (others.empty() ? "" : ", and " + others),
-                  near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
+  throw UserError(place(unknown.front()), "unknown key" + (others.empty() ? "" : ", and " + others),
+                  near ? "did you mean \"" + *near + "\"?" : "the keys allowed here are " + listed);
 }
 
 }  // namespace brimwright

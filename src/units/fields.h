@@ -112,22 +112,24 @@ class Fields {
   /// All that was said so far of this document, in the order it was read.
   const std::vector<Remark>& said() const;
 
-  // Quantities are strings with a unit (field_quantities.cpp). `positive_` refuses zero.
-  Length length(std::string_view key) const;
-  Length positive_length(std::string_view key) const;
+  // Quantities are strings with a unit (field_quantities.cpp). `positive_` refuses zero. A
+  // complaint gives `example`: what could stand in that very field.
+  Length length(std::string_view key, std::string_view example = "5 mm") const;
+  Length positive_length(std::string_view key, std::string_view example = "5 mm") const;
   Length signed_length(std::string_view key) const;  ///< a place along an axis: "-12 mm" too
   Area positive_area(std::string_view key) const;
   AreaDensity positive_area_density(std::string_view key) const;
   Volume positive_volume(std::string_view key) const;
-  Mass mass(std::string_view key) const;
-  Mass positive_mass(std::string_view key) const;
+  Mass mass(std::string_view key, std::string_view example = "450 g") const;
+  Mass positive_mass(std::string_view key, std::string_view example = "450 g") const;
   Density density(std::string_view key) const;  ///< 0.3 to 3 g/ml, what a maker handles
   Temperature temperature(std::string_view key) const;
   Angle angle(std::string_view key) const;  ///< 0 to below 90 degrees
   Angle turn(std::string_view key) const;   ///< 0 to 360 degrees
   Share share(std::string_view key, Share least, Share most) const;
-  std::chrono::minutes duration(std::string_view key) const;
-  std::chrono::seconds positive_short_time(std::string_view key) const;
+  std::chrono::minutes duration(std::string_view key, std::string_view example = "36 h") const;
+  std::chrono::seconds positive_short_time(std::string_view key,
+                                           std::string_view example = "20 s") const;
   Rate rate(std::string_view key) const;
   std::chrono::year_month_day date(std::string_view key) const;  ///< "2026-11-14" (ISO 8601)
   std::string uuid(std::string_view key) const;                  ///< in lower case
@@ -140,7 +142,7 @@ class Fields {
 
  private:
   /// The text of a quantity; a bare number gets its own complaint, the commonest slip.
-  std::string quantity(std::string_view key, const std::string& example) const;
+  std::string quantity(std::string_view key, std::string_view written) const;
 
   std::shared_ptr<const Node> node_;
 };

@@ -1,5 +1,7 @@
 #include "units/nearest_name.h"
 
+#include "units/letters.h"
+
 #include <algorithm>
 #include <cstddef>
 
@@ -23,6 +25,14 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
   return row[b.size()];
 }
 
+/// As names are compared: capitals and the mark between words are no slip.
+std::string folded(std::string_view name) {
+  std::string out = in_small_letters(std::string(name));
+  std::replace_if(
+      out.begin(), out.end(), [](char c) { return c == ' ' || c == '-'; }, '_');
+  return out;
+}
+
 }  // namespace
 
 std::optional<std::string> nearest_name(std::string_view wrong,
@@ -32,7 +42,7 @@ std::optional<std::string> nearest_name(std::string_view wrong,
   std::size_t least = std::max<std::size_t>(1, wrong.size() / 3) + 1;
   for (const auto& name : known) {
     if (name.size() >= wrong.size() + least) continue;  // so many letters short
-    const std::size_t distance = edit_distance(wrong, name);
+    const std::size_t distance = edit_distance(folded(wrong), folded(name));
     if (distance < least) {
       least = distance;
       best = name;
