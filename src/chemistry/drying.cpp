@@ -12,7 +12,8 @@ double in_days(std::chrono::minutes time) { return static_cast<double>(time.coun
 std::vector<CureWeighing> read_weighings(const Fields& drying) {
   std::vector<CureWeighing> weighings;
   for (const Fields& entry : drying.objects("weighings")) {
-    const CureWeighing weighing{in_days(entry.duration("after")), entry.positive_mass("mass")};
+    const CureWeighing weighing{in_days(entry.duration("after", "7 days")),
+                                entry.positive_mass("mass")};
     if (!weighings.empty() && weighing.day <= weighings.back().day)
       throw UserError(entry.place("after"),
                       "is day " + trimmed(weighing.day, 2) + ", not after day " +
@@ -32,7 +33,7 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
 
 DryingLaw read_law(const Fields& drying) {
   const DryingLaw law{drying.share("water_lost_in_the_end", Share(), whole),
-                      in_days(drying.duration("time_to_63_percent"))};
+                      in_days(drying.duration("time_to_63_percent", "12 days"))};
   if (!(law.time_constant_days > 0))
     throw UserError(drying.place("time_to_63_percent"), "is zero",
                     "give the days after which 63 % of the water that leaves is gone");

@@ -251,7 +251,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   for (Additive& liquid : read_liquids(fields, table))
     formula.additives.push_back(std::move(liquid));
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
-  if (fields.has("cure")) formula.cure = fields.duration("cure");
+  if (fields.has("cure")) formula.cure = fields.duration("cure", "35 days");
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole);
   formula.drying = read_drying(fields);

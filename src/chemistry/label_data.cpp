@@ -4,6 +4,7 @@
 #include "chemistry/inci_data.h"
 #include "units/reading.h"
 #include "units/wording.h"
+#include "units/written_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -107,7 +108,7 @@ LabelData read_label_data(const Fields& entry) {
 std::optional<Share> read_limit_of_finished_soap(const Fields& entry) {
   constexpr std::string_view basis = " of finished soap";
   if (!entry.is_text("limit")) return std::nullopt;
-  const std::string given = entry.text("limit");
+  const std::string given = plain(entry.text("limit"));
   if (!given.ends_with(basis)) return std::nullopt;
   const Place where = entry.place("limit");
   const Rate rate = read_rate(given.substr(0, given.size() - basis.size()) + " of batter", where);

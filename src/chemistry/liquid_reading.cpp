@@ -9,6 +9,7 @@
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
+#include "units/written_number.h"
 
 #include <utility>
 
@@ -97,7 +98,7 @@ void refuse_impossible(const Additive& additive, const Place& where) {
 
 /// "40 % of water": the share of the formula's water that the water in the liquid stands in for.
 Share read_replaces(const Fields& entry) {
-  const std::string text = entry.text("replaces");
+  const std::string text = plain(entry.text("replaces"));
   const Place where = entry.place("replaces");
   const std::string basis = " of water";
   if (!text.ends_with(basis))
@@ -138,6 +139,7 @@ Additive read_liquid(const Fields& entry, const FatTable& table) {
   refuse_impossible(additive, entry.place("composition"));
   if (!additive.density)
     additive.density = density_from_contents(*additive.liquid, additive.contains_fat);
+  share_density(additive);
   read_amount(entry, additive);
   additive.label = read_label_data(entry);
   for (const InciShare& part : additive.label.inci)

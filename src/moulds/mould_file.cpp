@@ -149,9 +149,8 @@ void remark_on_disagreement(const std::vector<Measurement>& measurements,
 
 void remark_on_size(Volume brimful, std::vector<Remark>& remarks) {
   if (brimful < small_cavity)
-    remarks.push_back({Severity::caution, "One cavity holds only " +
-                                              trimmed(brimful / millilitre, 4) +
-                                              " ml; check the unit it was measured in."});
+    remarks.push_back({Severity::caution, "One cavity holds only " + in_ml(brimful, 4) +
+                                              "; check the unit it was measured in."});
   if (brimful > large_cavity)
     remarks.push_back({Severity::caution, "One cavity holds " + fixed(brimful / litre, 1) +
                                               " litres; check the unit it was measured in."});

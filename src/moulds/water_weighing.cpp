@@ -27,7 +27,8 @@ WaterLine read_line(const Fields& fields) {
                     "give the line's distance from the lowest point or from the brim");
   const WaterLine line =
       to.has("depth")
-          ? WaterLine{.from = WaterLine::From::floor, .distance = to.positive_length("depth")}
+          ? WaterLine{.from = WaterLine::From::floor,
+                      .distance = to.positive_length("depth", "25 mm")}
           : WaterLine{.from = WaterLine::From::brim, .distance = to.length("below_brim")};
   to.refuse_unknown();
   return line;

@@ -350,8 +350,8 @@ class Gathering {
       return is_sound && is_enough;
     });
     if (!caught) return;
-    const std::string text = "The whisk catches " + trimmed(catches / millilitre, 0) +
-                             " ml of plain batter or more, which is " +
+    const std::string text = "The whisk catches " + in_ml(catches, 0) +
+                             " of plain batter or more, which is " +
                              casts_counted(*caught, pieces_) + ".";
     limits_.of_whipping.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught, .text = text});

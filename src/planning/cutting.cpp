@@ -76,10 +76,9 @@ void add_remarks(CutTally& tally, std::size_t pieces) {
   // What a buyer would see on the shelf: common practice, no source.
   if (tally.least < 0.9 * tally.greatest)
     tally.remarks.push_back(
-        {Severity::note, "The bars are not alike: the smallest holds " +
-                             fixed(tally.least / millilitre, 1) + " ml, the largest " +
-                             fixed(tally.greatest / millilitre, 1) +
-                             " ml, as the mould's walls lean or its ends are round. Trimming more "
+        {Severity::note, "The bars are not alike: the smallest holds " + fixed_ml(tally.least) +
+                             ", the largest " + fixed_ml(tally.greatest) +
+                             ", as the mould's walls lean or its ends are round. Trimming more "
                              "off the ends and sides makes them more alike."});
 }
 

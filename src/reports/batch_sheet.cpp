@@ -68,7 +68,7 @@ void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sh
 }
 
 void add_piping(const planning::PipeTally& pipe, Sheet& sheet) {
-  add(sheet, SheetWords{"Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) + " ml on each: " +
+  add(sheet, SheetWords{"Pipe " + fixed_ml(pipe.batter.volume_each, 0) + " on each: " +
                             fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.",
                         true});
   for (const auto& limit : pipe.limits) add(sheet, SheetWords{limit.text});

@@ -177,7 +177,7 @@ class Bench {
     if (!decoration.mould.empty())
       text = decoration.mould + ": " +
              counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
-             fixed(decoration.volume_each / millilitre, 1) + " ml a decoration";
+             fixed_ml(decoration.volume_each) + " a decoration";
     if (decoration.time)
       text += (text.empty() ? "" : "; ") + in_minutes(*decoration.time) + " in all";
     if (!text.empty()) words(text + ".");
@@ -200,7 +200,7 @@ class Bench {
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
     words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " +
           held_to_line(run_, plan_.pour) + "; 1 mm more or less is " +
-          fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+          fixed_ml(pour.surface * millimetre) + ".");
   }
 
   void lye_of(const BatterOnSheet& batter, bool is_early) {

@@ -39,8 +39,7 @@ std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Lengt
   table.rule();
   for (const auto& [depth, held, surface] : curve.levels(dip_depths(curve, asked)))
     table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held),
-               fixed(held / us_fluid_ounce, 2),
-               fixed(surface * millimetre / millilitre, 2) + " ml"});
+               fixed(held / us_fluid_ounce, 2), fixed_ml(surface * millimetre, 2)});
   return table.text();
 }
 
@@ -129,11 +128,10 @@ std::string casting_text(const CastingFinding& finding) {
 /// holds no more than the pour.
 std::string pour_text(const PourFinding& finding, const Mould& mould) {
   std::string text = "\nPOURED " + at_most(finding.pour / millilitre, 2) + " ml INTO ONE CAVITY\n";
-  return text +
-         line("It stands " + at_most_text(finding.depth) + " deep, " +
-              at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +
-              "1 mm more or less there is " +
-              fixed(mould.curve.free_surface(finding.depth) * millimetre / millilitre, 2) + " ml.");
+  return text + line("It stands " + at_most_text(finding.depth) + " deep, " +
+                     at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +
+                     "1 mm more or less there is " +
+                     fixed_ml(mould.curve.free_surface(finding.depth) * millimetre, 2) + ".");
 }
 
 std::string tilt_text(const TiltFinding& finding) {

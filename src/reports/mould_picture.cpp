@@ -91,13 +91,11 @@ class Picture {
                      short_ml(held(layer.to) - held(layer.from)));
     }
     if (what_.pour_line)
-      add_legend(
-          std::nullopt,
-          "To the pour line " + short_ml(held(*what_.pour_line)) + "; headspace " +
-              in_both(height_ - *what_.pour_line) + ", " +
-              short_ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
-              fixed(mould_.curve.free_surface(*what_.pour_line) * millimetre / millilitre, 2) +
-              " ml");
+      add_legend(std::nullopt,
+                 "To the pour line " + short_ml(held(*what_.pour_line)) + "; headspace " +
+                     in_both(height_ - *what_.pour_line) + ", " +
+                     short_ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
+                     fixed_ml(mould_.curve.free_surface(*what_.pour_line) * millimetre, 2));
     add_legend(std::nullopt, "To the brim " + short_ml(held(height_)) + " (" +
                                  fixed(held(height_) / us_fluid_ounce, 2) + " US fl oz)");
     if (std::abs(mould_.detail_factor - 1) > 5e-4)

@@ -3,6 +3,7 @@
 #include "reports/text_table.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::reports {
 namespace {
@@ -42,8 +43,7 @@ std::string packing_text(const PackingFinding& finding) {
   }
   text += line(std::to_string(packing.places.size()) + " fit" +
                (packing.places.size() == 1 ? "s" : "") + asked +
-               ", as far as the search finds. They take " +
-               fixed(finding.displaced / millilitre, 1) + " ml.");
+               ", as far as the search finds. They take " + fixed_ml(finding.displaced) + ".");
   text += line("Least cover found " + at_most(packing.least_cover / millimetre, 2) + " mm" +
                (packing.places.size() > 1 ? ", least gap between them " +
                                                 at_most(packing.least_apart / millimetre, 2) + " mm"

@@ -21,7 +21,8 @@ InMould in_mould(const Fields& fields, const moulds::Library& library, const Stu
 }
 
 Rod rod(const Fields& fields) {
-  const Rod result{fields.positive_length("diameter"), fields.positive_length("length")};
+  const Rod result{fields.positive_length("diameter", "12 mm"),
+                   fields.positive_length("length", "60 mm")};
   fields.refuse_unknown();
   return result;
 }
@@ -140,12 +141,12 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                    .left_in_jug = fields.mass("left_in_jug")};
+                    .left_in_jug = fields.mass("left_in_jug", "3 g")};
   usual_bench().ask(fields, "density", "decoration's density", result.density);
   usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
   usual_bench().ask(fields, "left_in_jug", "jug film", result.left_in_jug);
   if (fields.has("time_per_tray_fill")) {
-    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill");
+    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill", "10 min");
     usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.time_per_tray_fill);
   }
   result.where = where(fields);

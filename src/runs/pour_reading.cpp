@@ -37,7 +37,8 @@ planning::Layer layer(const Fields& fields) {
   if (ways != 1)
     throw UserError(fields.place(), ways == 0 ? "says no amount" : "says its amount more than once",
                     "give one of \"depth\", \"mass\", \"parts\" or \"rest\": true");
-  if (fields.has("depth")) result.amount = planning::LayerDepth{fields.positive_length("depth")};
+  if (fields.has("depth"))
+    result.amount = planning::LayerDepth{fields.positive_length("depth", "15 mm")};
   if (fields.has("mass")) result.amount = planning::LayerMass{fields.positive_mass("mass")};
   if (fields.has("parts")) {
     const double parts = fields.number("parts");

@@ -13,7 +13,8 @@ namespace {
 using planning::usual_bench;
 
 planning::Scale scale(const Fields& fields, std::string_view step) {
-  const planning::Scale result{fields.positive_mass("step"), fields.positive_mass("most")};
+  const planning::Scale result{fields.positive_mass("step", "1 g"),
+                               fields.positive_mass("most", "5 kg")};
   if (result.most < 10 * result.step)
     throw UserError(fields.place(), "holds less than ten of its own steps",
                     fields.quoted("step") + " is the step of the display, " +

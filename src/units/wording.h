@@ -12,7 +12,7 @@ namespace brimwright {
 // Amounts in a sentence, with their unit; by fixed() and trimmed() of units/printing.h. Not for
 // weights on a scale (weight_text), bounds to keep to (bounded_text) or advice (advice_text).
 
-// At most so many decimals: "2.5 mm", "3 mm".
+// At most so many decimals: "2.5 mm", "3 mm". Below 1 ml three figures at least: "0.042 ml".
 std::string in_mm(Length length, int decimals = 1);
 std::string in_ml(Volume volume, int decimals = 1);
 std::string in_grams(Mass mass, int decimals = 1);

@@ -1,5 +1,6 @@
 #include "geometry/files/scene_text.h"
 
+#include "units/shown_text.h"
 #include "units/user_error.h"
 
 #include <nlohmann/json.hpp>
@@ -84,6 +85,21 @@ std::size_t triangles_of(const Json& primitive, const Json& scene, const std::st
   const std::size_t corners = whole(accessor, "count", 0, file);
   if (corners % 3 != 0) refuse(file, "has a mesh whose corners are not three to a facet");
   return corners / 3;
+}
+
+/// A file beside it, which an upload leaves behind, is not opened.
+void refuse_data_beside(const Json& scene, const std::string& file) {
+  if (!scene.contains("buffers") || !scene["buffers"].is_array()) return;
+  for (const Json& buffer : scene["buffers"]) {
+    if (!buffer.is_object() || !buffer.contains("uri") || !buffer["uri"].is_string()) continue;
+    const auto& uri = buffer["uri"].get_ref<const std::string&>();
+    if (uri.starts_with("data:")) continue;
+    throw UserError({.file = file,
+                     .field = "",
+                     .problem = "keeps its shapes in another file, \"" + shortened(uri, 80) +
+                                "\", and only one file is read",
+                     .remedy = "export it as GLB (.glb), or as glTF with embedded data"});
+  }
 }
 
 void refuse_required(const Json& scene, const std::string& file) {
@@ -180,6 +196,7 @@ void check_scenes(const Json& scene, const std::string& file) {
 std::size_t triangles_of_scene(std::string_view json, const std::string& file) {
   const Json scene = parsed(json, file);
   refuse_required(scene, file);
+  refuse_data_beside(scene, file);
   check_nodes(scene, file);
   check_scenes(scene, file);
   if (!scene.contains("meshes") || !scene["meshes"].is_array()) return 0;
