@@ -173,8 +173,8 @@ refused("ounces that may be fluid", at + r'/pipe/bag_holds: .*"oz" is a mass',
         run_changes=[("/pipe/bag_holds", "20 oz")])
 refused("fluid ounces for a mass", at + r"/losses/pour/pot: .*that is a volume",
         run_changes=[("/losses/pour/pot", "2 fl oz")])
-refused("an unknown key", at + '/spoilag: not known; did you mean "spoilage"', run_changes=[("/spoilag", "4 %")])
-refused("an unknown key deep inside", at + '/decorations/0/spare: not known; did you mean "spares"',
+refused("an unknown key", at + '/spoilag: unknown key; did you mean "spoilage"', run_changes=[("/spoilag", "4 %")])
+refused("an unknown key deep inside", at + '/decorations/0/spare: unknown key; did you mean "spares"',
         run_changes=[("/decorations/0/spare", "4 %")])
 refused("a misspelt key beside a missing one", at + r'/spoilage: is missing, and "nme" is not known \("name"\?\), "spoilge" is not known \("spoilage"\?\)',
         run_changes=[("/spoilage", None), ("/spoilge", "4 %"), ("/nme", "x")])
@@ -227,7 +227,7 @@ text = run("plan", "spring_cups.run.json", cwd=folder).stdout
 check("Cost: unpriced" in text and "0.00" not in text.split("A PIECE")[1].split("\n\n")[0], "no price, and yet a cost in words")
 shutil.rmtree(folder)
 refused("losses left out", at + "/losses/pour/pot: is missing", run_changes=[("/losses/pour/pot", None)])
-refused("losses of a section that is not there", at + "/losses/pipe: not known", run_changes=[("/pipe", None)])
+refused("losses of a section that is not there", at + "/losses/pipe: unknown key", run_changes=[("/pipe", None)])
 refused("an unknown fat", base + '/fats/0/fat: .*"olive"', base_changes=[("/fats/0/fat", "olve")])
 refused("an acid that is not said to be one", base + "/additives/0",
         base_changes=[("/additives/0/name", "lemon juice")])

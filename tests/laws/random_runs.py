@@ -46,20 +46,21 @@ class Writer:
             return self.comma(fixed(F(mm) / 10, 2)) + " cm"
         eighths = max(1, round(F(mm) / F("25.4") * 8))
         whole, part = divmod(eighths, 8)
-        return " ".join(([str(whole)] if whole or not part else []) + ([f"{part}/8"] if part else [])) + " in"
+        between, unit = self.chance.choice([(" ", " in"), (" ", " inches"), ("-", " in")])
+        return between.join(([str(whole)] if whole or not part else []) + ([f"{part}/8"] if part else [])) + unit
 
     def mass(self, g):
         way = self.chance.random()
         if way < 0.85:
-            return self.comma(fixed(g, 1)) + " g"
+            return self.comma(fixed(g, 1)) + self.chance.choice([" g", " g", " g", " grams"])
         if way < 0.92:
             return fixed(F(g) / 1000, 4) + " kg"
-        return self.comma(fixed(F(g) / F("28.349523125"), 2)) + " oz"
+        return self.comma(fixed(F(g) / F("28.349523125"), 2)) + self.chance.choice([" oz", " ounces"])
 
     def volume(self, ml):
         way = self.chance.random()
         if way < 0.5:
-            return fixed(ml, 0) + " ml"
+            return fixed(ml, 0) + self.chance.choice([" ml", " ml", " cc", " milliliters"])
         return fixed(F(ml) / 1000, 2) + " l" if way < 0.85 else fixed(F(ml) / F("29.5735295625"), 1) + " fl oz"
 
     def per_cent(self, value, decimals=2):
@@ -67,7 +68,7 @@ class Writer:
 
     def temperature(self, celsius):
         if self.chance.random() < 0.2:
-            return f"{round(celsius * 9 / 5 + 32)} °F"
+            return f"{round(celsius * 9 / 5 + 32)} {self.chance.choice(['°F', 'F', 'degrees F'])}"
         return fixed(celsius, 1) + " °C"
 
 
@@ -148,14 +149,17 @@ class RunMaker:
         return {"share_of_fats": self.write.per_cent(self.between(28, 38))}
 
     def rate(self, least, most):
-        way, basis = self.chance.random(), self.chance.choice(["fats", "fats", "batter"])
+        way, basis = self.chance.random(), self.chance.choice(["fats", "oils", "batter"])
         if way < 0.55:
             return {"rate": f"{self.write.per_cent(self.between(least, most, 2))} of {basis}"}
         if way < 0.8:
             return {"rate": f"{self.write.comma(fixed(self.between(10 * least, 10 * most), 1))} g/kg of {basis}"}
-        spoons = self.chance.choice(["1/2", "1", "1 1/2", "2"])
-        unit = self.chance.choice(["tsp/lb", "tsp/kg"])
-        return {"rate": f"{spoons} {unit} of {basis}", "bulk_density": f"{self.between(0.3, 0.9, 2)} g/ml"}
+        if way < 0.85:
+            return {"rate": self.chance.choice([f"1/4 oz/lb of {basis}", f"0.2 oz per lb of {basis}", "1/8 oz ppo"])}
+        spoons = self.chance.choice(["1/2", "1", "1-1/2", "1 1/2", "2"])
+        unit = self.chance.choice([f"tsp/lb of {basis}", f"tsp/kg of {basis}", f"tsp per lb of {basis}", "tsp ppo"])
+        bulk = self.chance.choice([f"{self.between(0.3, 0.9, 2)} g/ml", f"{self.between(1.5, 4.5, 1)} g/tsp", f"{self.between(1.5, 4.5, 1)} g per tsp"])
+        return {"rate": f"{spoons} {unit}", "bulk_density": bulk}
 
     def additives(self):
         additives = []
@@ -194,6 +198,9 @@ class RunMaker:
                 else:
                     colour["dispersed_in"] = {"fat": self.chance.choice(["sunflower_high_oleic", "castor", "olive"]), "oil_per_colour": self.between(1, 3),
                                               "from": "extra"}
+            if "dispersed_in" in colour and self.some(0.3):
+                colour["bulk_density"] = f"{self.between(2.5, 6, 1)} g/tsp"
+                colour["dispersed_in"]["oil_per_colour"] = self.chance.choice(["1 tsp in 1 tbsp", "1 tsp in 10 g", "5 g in 1 tbsp"])
             colours.append(colour)
         return colours
 

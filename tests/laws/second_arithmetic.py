@@ -18,18 +18,20 @@ from second_cutting import Block, CutLoaf, Rod
 
 # ---- quantities as a maker writes them ---------------------------------------------------------------------
 
-LENGTHS = {"mm": F(1), "cm": F(10), "m": F(1000), "in": F("25.4"), "ft": F("304.8")}
-MASSES = {"mg": F(1, 1000), "g": F(1), "kg": F(1000), "oz": F("28.349523125"), "lb": F("453.59237")}
+LENGTHS = {"mm": F(1), "cm": F(10), "m": F(1000), "in": F("25.4"), "ft": F("304.8"), "millimetres": F(1), "inches": F("25.4")}
+MASSES = {"mg": F(1, 1000), "g": F(1), "kg": F(1000), "oz": F("28.349523125"), "lb": F("453.59237"), "grams": F(1), "kilograms": F(1000),
+          "ounces": F("28.349523125"), "pounds": F("453.59237")}
 VOLUMES = {"ml": F(1), "cl": F(10), "l": F(1000), "cm3": F(1), "fl oz": F("29.5735295625"), "tsp": F("4.92892159375"),
-           "tbsp": F("14.78676478125")}
-DENSITIES = {"g/ml": F(1), "g/cm3": F(1), "kg/l": F(1), "kg/m3": F(1, 1000)}
+           "tbsp": F("14.78676478125"), "cc": F(1), "milliliters": F(1), "liters": F(1000), "teaspoon": F("4.92892159375")}
+DENSITIES = {"g/ml": F(1), "g/cm3": F(1), "kg/l": F(1), "kg/m3": F(1, 1000), "g/tsp": 1 / VOLUMES["tsp"], "g per tsp": 1 / VOLUMES["tsp"]}
 AREAS = {"mm2": F(1, 100), "cm2": F(1)}
 
 
 @lru_cache(maxsize=100000)
 def number(text):
-    """"12", "0.5", "1,5", "1/2", "2 1/4"."""
-    return sum((F(part) for part in text.strip().replace(",", ".").split()), F(0))
+    """"12", "0.5", "1,5", "1/2", "2 1/4", "2-1/4"."""
+    text = re.sub(r"(?<=\d)-(?=\d+/\d)", " ", text.strip())
+    return sum((F(part) for part in text.replace(",", ".").split()), F(0))
 
 
 @lru_cache(maxsize=100000)
@@ -48,13 +50,13 @@ def share(text):
 
 
 def celsius(text):
-    amount, unit = re.fullmatch(r"\s*(-?[0-9.,/ ]+?)\s*°?\s*([CF])", text).groups()
+    amount, unit = re.fullmatch(r"\s*(-?[0-9.,/ ]+?)\s*(?:°|degrees)?\s*([CF])", text).groups()
     return number(amount) if unit == "C" else (number(amount) - 32) * 5 / 9
 
 
 def seconds(text):
-    units = {"s": F(1), "min": F(60), "h": F(3600)}
-    parts = re.findall(r"([0-9.,/]+)\s*(s|min|h)(?=\s|$)", text)
+    units = {"s": F(1), "min": F(60), "h": F(3600), "sec": F(1), "minutes": F(60)}
+    parts = re.findall(r"([0-9.,/]+)\s*(s|min|h|sec|minutes)(?=\s|$)", text)
     assert parts and "".join(a + b for a, b in parts) == text.replace(" ", ""), f"not a time: {text}"
     return sum(number(amount) * units[unit] for amount, unit in parts)
 
@@ -327,7 +329,7 @@ class Part:
             self.crystal_water = published.crystal_water.get(entry["contains_acid"]["acid"], F(0)) * share(entry["contains_acid"]["share"])
         if "dispersed_in" in entry:
             oil = entry["dispersed_in"]
-            self.oil = oil["fat"], F(str(oil["oil_per_colour"])), oil.get("from", "formula") == "extra"
+            self.oil = oil["fat"], oil_per_colour(oil["oil_per_colour"], bulk, fats[oil["fat"]]), oil.get("from", "formula") == "extra"
         if "density" in entry:
             self.density = float(quantity(entry["density"], "density"))
         elif composition:
@@ -340,14 +342,28 @@ class Part:
         return powder * self.oil[1] if self.oil and self.oil[2] else F(0)
 
 
+def oil_per_colour(said, bulk, fat):
+    """Grams of oil for a gram of colour: given so, or as "1 tsp in 1 tbsp", the oil in its spoon at 20 °C."""
+    if not isinstance(said, str):
+        return F(str(said))
+    grams = []
+    for text, density in zip(said.split(" in "), (bulk, F(fat.density_at(20)))):
+        amount, unit = re.fullmatch(r"([0-9.,/ -]+?)\s*([a-z ]+)", text).groups()
+        grams.append(number(amount) * (MASSES[unit] if unit in MASSES else VOLUMES[unit] * density))
+    return grams[1] / grams[0]
+
+
 def rate(text, bulk):
-    """Grams for each gram of the basis, and the basis."""
-    amount, unit, basis = re.fullmatch(r"\s*([0-9.,/ ]+?)\s*(%|g/kg|tsp/lb|tbsp/lb|tsp/kg) of (fats|batter)", text).groups()
-    amount = number(amount)
+    """Grams for each gram of the basis, and the basis. "ppo" is per pound of oils."""
+    text = re.sub(r" ppo$", "/lb of oils", text).replace(" per ", "/")
+    amount, unit, basis = re.fullmatch(r"\s*([0-9.,/ -]+?)\s*(%|g/kg|oz/lb|tsp/lb|tbsp/lb|tsp/kg) of (fats|oils|batter)", text).groups()
+    amount, basis = number(amount), basis.replace("oils", "fats")
     if unit == "%":
         return amount / 100, basis
     if unit == "g/kg":
         return amount / 1000, basis
+    if unit == "oz/lb":
+        return amount / 16, basis
     spoon, mass = unit.split("/")
     return amount * VOLUMES[spoon] / MASSES[mass] * bulk, basis
 

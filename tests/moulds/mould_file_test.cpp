@@ -198,7 +198,7 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
   const auto row = GENERATE_COPY(values<Row>({
       {R"({"schema":"brimwright.mould/3","name":"x","cavities":1})", "/schema: is"},
       {file(R"("owned":0,)" + box), "/owned: is 0"},
-      {file(R"("shapes":{},)" + box), R"(/shapes: not known; did you mean "shape"?)"},
+      {file(R"("shapes":{},)" + box), R"(/shapes: unknown key; did you mean "shape"?)"},
       {R"({"schema":"brimwright.mould/2","name":"x",)" + box + "}", "/cavities: is missing"},
       {file(R"("note":"nothing measured")"), R"(/shape: is missing, and so is "mesh")"},
       {file(R"("water":{"temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity",

@@ -72,7 +72,7 @@ TEST_CASE("measures that make no cavity are refused with the field and the way o
       {R"({"kind":"block","length":"0 mm","width":"5 cm","height":"2 cm"})", "/length: is zero"},
       {R"({"kind":"block","length":"-8 cm","width":"5 cm","height":"2 cm"})", "is negative"},
       {R"({"kind":"block","length":"8 cm","width":"5 cm","height":"2 cm","draught":"2°"})",
-       "/draught: not known"},
+       "/draught: unknown key"},
       {R"({"kind":"block","length":"8 cm","width":"5 cm","height":"4 cm","draft":"33°"})",
        "/draft: walls leaning 33\u00b0 over 40 mm of height meet before the floor; give the draft "
        "of "
@@ -96,7 +96,7 @@ TEST_CASE("measures that make no cavity are refused with the field and the way o
            {"x":"0 mm","y":"3 cm"}],"height":"2 cm","draft":"27°"})",
        "/draft: walls leaning 27\u00b0 over 20 mm of height meet before the floor"},
       {R"({"kind":"outline","points":[{"x":"0 mm","y":"0 mm","z":"0 mm"}],"height":"2 cm"})",
-       "/points/0/z: not known"},
+       "/points/0/z: unknown key"},
       {R"({"kind":"turned_profile","points":[{"radius":"2 cm","height":"1 cm"},
            {"radius":"3 cm","height":"5 mm"}]})",
        "/points/1: lies lower than the point before it"},

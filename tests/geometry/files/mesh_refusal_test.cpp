@@ -112,7 +112,7 @@ std::vector<Refused> broken_files() {
       {"garbage.gltf", std::string(500, '\xA7'), unsaid, "not a sound glTF"},
       {"cut.gltf", cut(gltf(box()), 30), unsaid, "not a sound glTF"},
       {"beside.gltf", with(gltf(box()), "data:application/octet-stream;base64,", "other.bin?"),
-       unsaid, ".glb"},
+       unsaid, "another file, \"other.bin?"},
       {"garbage.glb", std::string(500, '\xA7'), unsaid, "not a sound GLB"},
       {"cut.glb", cut(glb(box()), 30), unsaid, "bytes but has"},
       {"old.glb", with(glb(box()), std::string("\2\0\0\0", 4), std::string("\1\0\0\0", 4)), unsaid,
