@@ -316,7 +316,7 @@ await run({
       () => undefined,
       async (page, serving) => {
         await press(page, "Runs and moulds", "header");
-        await page.getByRole("button", { name: /^Propped loaf.* tilted_loaf/ }).click();
+        await page.getByRole("button", { name: /^Tilted loaf.* tilted_loaf/ }).click();
         await settled(page);
         await field(page, "Pieces to sell").fill("30");
         await unfold(page);

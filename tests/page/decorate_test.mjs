@@ -424,7 +424,7 @@ await run({
 
   "on a tablet all of it is large enough for a glove": () =>
     with_run(
-      /^Propped loaf/,
+      /^Tilted loaf/,
       async (page) => {
         for (const title of ["What it is", "Where it goes", "For the label", "Place 1 is turned"])
           await page.locator("summary", { hasText: title }).first().click();

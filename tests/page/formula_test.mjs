@@ -451,7 +451,7 @@ await run({
       const shipped = readFileSync(`${root}/examples/twin_lye.formula.json`, "utf8");
       await button(page, "Runs and moulds").click();
       await page.getByLabel("What you call it").fill("Cream of mine");
-      await page.getByLabel("Or as a copy of").selectOption({ label: "Twin lye cream" });
+      await page.getByLabel("Or as a copy of").selectOption({ label: "Dual-lye cream" });
       await button(page, "Make the copy").click();
       await page.getByRole("heading", { name: "Cream of mine", level: 1 }).waitFor();
       await settled(page);
@@ -474,7 +474,7 @@ await run({
       await button(page, "Runs and moulds").click();
       await page
         .getByRole("region", { name: "Formulas" })
-        .getByRole("button", { name: /^Twin lye cream/ })
+        .getByRole("button", { name: /^Dual-lye cream/ })
         .click();
       await settled(page);
       await page.getByText("your first change is saved as a copy").waitFor();

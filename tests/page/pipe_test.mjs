@@ -349,7 +349,7 @@ await run({
         );
         await check_access(page, "a propped layer");
       },
-      { opened: /^Propped loaf/ },
+      { opened: /^Tilted loaf/ },
     ),
 
   "one pot of lye for both batters is switched on, its figures open, and it is switched off": () =>
@@ -383,7 +383,7 @@ await run({
 
   "two lyes that are not one are not put into one pot, in the program's words beside the button": () =>
     with_page(async (page) => {
-      await field(page, "Topping").selectOption({ label: "Twin lye cream" });
+      await field(page, "Topping").selectOption({ label: "Dual-lye cream" });
       await turn_pot(page);
       const said = page.locator(".shelf .complaint");
       await said.waitFor();
