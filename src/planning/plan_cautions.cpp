@@ -73,14 +73,15 @@ void collect_cautions(Plan& plan, const Run& run) {
   constexpr std::array both = {BatterRole::base, BatterRole::topping};
   for (const auto batter : both) add_of_batter(plan, batter, Saying::alarms);
   for (const auto batter : both) add_of_pot_shares(plan, batter);
-  for (const auto batter : both) add_of_batter(plan, batter, Saying::remarks);
-  add(all, of_heat(plan), Concern::todays_batch, Topic::heat);
-  add(all, of_lye_pots(plan), Concern::todays_batch, Topic::lye);
+  // Of today's batch first what keeps it from being made as planned, then what may go wrong in it.
   add(all, whip_remarks(plan), "", Concern::todays_batch);
   add(all, decoration_remarks(run, plan), "", Concern::todays_batch);
   add(all, limit_cautions(run, plan), "", Concern::todays_batch);
   for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "", Concern::todays_batch);
   add(all, of_counts(plan), "", Concern::todays_batch);
+  add(all, of_heat(plan), Concern::todays_batch, Topic::heat);
+  for (const auto batter : both) add_of_batter(plan, batter, Saying::remarks);
+  add(all, of_lye_pots(plan), Concern::todays_batch, Topic::lye);
   for (const auto batter : both) add_of_batter(plan, batter, Saying::doubts);
   add(all, run.pour.mould.remarks, "", Concern::data);
   for (const auto& decoration : run.decorations)
