@@ -169,15 +169,15 @@ class Bench {
   }
 
   void cast(const planning::DecorationTally& decoration) {
-    add(SheetStep{"Cast " + decoration.name + ", " + counted(decoration.casts, "cast", "casts")});
+    add(SheetStep{"Cast " + std::to_string(decoration.casts) + " × " + decoration.name});
     add(WeighList{
-        {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
+        {{"Melt: " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
           beside_scale(decoration.make, run_.scales.large.step), ""}}});
     std::string text;
     if (!decoration.mould.empty())
       text = decoration.mould + ": " +
-             counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
-             fixed_ml(decoration.volume_each) + " a decoration";
+             counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", " +
+             fixed_ml(decoration.volume_each) + " for one decoration";
     if (decoration.time)
       text += (text.empty() ? "" : "; ") + in_minutes(*decoration.time) + " in all";
     if (!text.empty()) words(text + ".");
@@ -217,8 +217,8 @@ class Bench {
 
   void at_pour(const BatterOnSheet& batter) {
     if (batter.tally.heat.at_pour)
-      words("Lye and fats together come to " + in_both_scales(*batter.tally.heat.at_pour) +
-            " before the soap's own heat.");
+      words("Lye solution and fats together come to " + in_both_scales(*batter.tally.heat.at_pour) +
+            "; then the batter warms by itself.");
   }
 
   void pipe() {
@@ -232,12 +232,12 @@ class Bench {
         run_.batch.whippings == 1 ? "" : ", whipped for " + casts_on_sheet(whipping.casts, run_);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.step)});
-    if (whipping.count > 1) add(SheetCounts{"Weigh out and whip so often", whipping.count});
+    if (whipping.count > 1) add(SheetCounts{"Weigh out and whip this many times", whipping.count});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
     orders_of(Topic::whipping);
     if (pipe.lye)
-      add(SheetCounts{"Lye by the spoonful, " + std::to_string(pipe.lye->each.count()) +
+      add(SheetCounts{"Lye solution by the spoonful, " + std::to_string(pipe.lye->each.count()) +
                           " s each, " + in_minutes(pipe.lye->altogether) + " in all",
                       pipe.lye->spoonfuls});
     add_additives(topping, sheet_);
@@ -264,13 +264,13 @@ class Bench {
     bool is_headed = false;
     for (std::size_t i = 0; i < plan_.decorations.size(); ++i) {
       if (is_set_first(i)) continue;
-      if (!is_headed) add(SheetHeading{"PERCH AND SET", ""});
+      if (!is_headed) add(SheetHeading{"DECORATE", ""});
       is_headed = true;
       const auto& fit = plan_.decorations[i].fit;
-      place(plan_.decorations[i], fit.stands_proud ? "; press it in until it stands " +
-                                                         in_mm(*fit.stands_proud) + " proud"
-                                  : fit.embeds.empty() ? ""
-                                                       : "; press it in after the pour");
+      place(plan_.decorations[i],
+            fit.stands_proud     ? "; press it in until it sticks out " + in_mm(*fit.stands_proud)
+            : fit.embeds.empty() ? ""
+                                 : "; press it in after the pour");
     }
     if (run_.pour.mould.unmould_after)
       words("Unmould after " + in_hours(*run_.pour.mould.unmould_after) + ".");
@@ -312,7 +312,7 @@ class Bench {
   }
 
   void before_sale() {
-    add(SheetHeading{"BEFORE IT IS SOLD", ""});
+    add(SheetHeading{"BEFORE SALE", ""});
     for (const Topic topic : {Topic::look_alike, Topic::small_parts, Topic::test})
       cautions_of(topic);
     if (plan_.piece.cured)
@@ -320,8 +320,8 @@ class Bench {
             fixed(*plan_.piece.cured / gram, 1) + " g cured.");
     // Read before the day, on a screen: hands that are at work have no use for them.
     if (const std::int64_t notes = notes_on_figures(); notes > 0)
-      words(counted(notes, "note", "notes") +
-            " on where figures come from, and on what goes in, stand with the plan.");
+      words("The plan has " + counted(notes, "note", "notes") +
+            " more, on where figures come from and on what goes in.");
   }
 
   std::int64_t notes_on_figures() const {

@@ -46,12 +46,13 @@ std::string fats_text(const std::vector<Fat>& fats) {
                    ")" + (fat.saponification_read ? "" : " *")});
   return table.text() +
          wrapped(
-             "The saponification value reckoned with is the middle of the published range, or less "
-             "where other documents or the fatty acids ask for less; the range reaches over all "
-             "of them, and of a wax that lye attacks slowly down to what is sure to react. * the "
-             "range "
-             "is in part from memory, not read in its source: ask your "
-             "supplier for the lot's own value and give it in the formula.",
+             "The saponification value used is the middle of the published range, or less where "
+             "other documents or the fatty acids call for less; the range covers all of them, and "
+             "of "
+             "a wax that lye attacks slowly it reaches down to what is sure to react. * part of "
+             "the "
+             "range has not been checked at its source: ask your supplier for the lot's own value "
+             "and give it in the formula.",
              "  ", "  ");
 }
 
@@ -201,11 +202,11 @@ std::string tips_text(const std::vector<planning::Tip>& tips) {
   table.rule();
   for (const auto& tip : tips)
     table.row({tip.name, opening_text(tip.opening),
-               fixed(geometry::area_of(tip.opening) / square_millimetre, 1) + " mm2"});
+               fixed(geometry::area_of(tip.opening) / square_millimetre, 1) + " mm²"});
   return table.text() +
          wrapped(
              "Generic sizes, common practice, no source. Measure your own tip's opening and "
-             "write it in the run, or in a file of tips with your hand's factor.",
+             "write it in the run, or in a file of tips with the correction for your hand.",
              "  ", "  ");
 }
 

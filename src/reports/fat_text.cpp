@@ -16,7 +16,7 @@ using Side = TextTable::Side;
 std::string paragraph(const std::string& text) { return wrapped(text, "  ", "    "); }
 
 std::string read_or_remembered(bool read) {
-  return read ? "read in the source" : "from memory, not read in the source";
+  return read ? "read in the source" : "not checked at the source";
 }
 
 std::string from(const Citation& citation) {
@@ -56,7 +56,7 @@ std::string figures_table(const Fat& fat) {
   TextTable table({Side::left, Side::left});
   table.row({"saponification value, mg KOH/g",
              range_text(sv.low.mg_koh_per_g(), sv.high.mg_koh_per_g(), 2) +
-                 (sv.low == sv.high ? "" : ", reckoned with " + value_text(sv.typical))});
+                 (sv.low == sv.high ? "" : ", used: " + value_text(sv.typical))});
   if (const auto& iodine = fat.iodine_value)
     table.row({"iodine value, g I2/100 g", range_text(iodine->first, iodine->second, 2)});
   if (const auto& melts = fat.melting_range_c)
@@ -92,7 +92,7 @@ std::string theory_paragraph(const Fat& fat) {
   const auto& pure = theory->pure;
   std::string text =
       std::string("Theory: ") +
-      (fat.kind == "wax_ester" ? "its mean molar mass asks" : "its fatty acids ask") + " for " +
+      (fat.kind == "wax_ester" ? "its mean molar mass calls" : "its fatty acids call") + " for " +
       range_text(pure.low.mg_koh_per_g(), pure.high.mg_koh_per_g(), 1) +
       " mg KOH/g by molar masses alone";
   if (pure.low != pure.high)
@@ -118,7 +118,7 @@ std::string saponification_paragraphs(const Fat& fat) {
   std::string text =
       paragraph("Saponification value: " + of_document +
                 from({fat.saponification_source, read, fat.saponification_also}) + ".");
-  return text + paragraph("Reckoned with: " + fat.typical_chosen + ".");
+  return text + paragraph("Value used: " + fat.typical_chosen + ".");
 }
 
 std::string slow_paragraphs(const chemistry::SlowToSaponify& slow) {
@@ -133,7 +133,7 @@ std::string density_paragraph(const Fat& fat) {
   const auto slope = chemistry::density_slope_of(fat);
   const std::string per_kelvin = trimmed(-(slope.per_kelvin / gram_per_millilitre), 5) +
                                  " g/ml lighter for each kelvin warmer (" + slope.from.source +
-                                 (slope.from.read ? ")" : "; from memory)");
+                                 (slope.from.read ? ")" : "; unchecked)");
   if (fat.density)
     return paragraph("Density: " + fat.density->source + "; " +
                      read_or_remembered(fat.density->read) + ". Molten, it is " + per_kelvin + ".");
@@ -165,13 +165,13 @@ std::string sources(const Fat& fat) {
   if (fat.fatty_acids)
     text += paragraph(
         "Fatty acids: " + fat.fatty_acids->source + "; " +
-        (fat.fatty_acids->read() ? "read in the source." : "those marked * are from memory."));
+        (fat.fatty_acids->read() ? "read in the source." : "those marked * are unchecked."));
   if (fat.slow)
     text += paragraph("Name on a label: " + fat.inci +
                       ", also where soaps are listed as what they became; nobody knows how much "
                       "of it is soap.");
   else
-    text += paragraph("Names on a label, * not read in a source; how sure: sodium soap " +
+    text += paragraph("Names on a label (* unchecked), and how sure they are: sodium soap " +
                       fat.inci_sodium_soap_confidence + "; potassium soap " +
                       fat.inci_potassium_soap_confidence + ".");
   if (!fat.also_called.empty()) text += paragraph("Also called: " + listed(fat.also_called) + ".");

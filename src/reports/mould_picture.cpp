@@ -99,7 +99,7 @@ class Picture {
     add_legend(std::nullopt, "To the brim " + short_ml(held(height_)) + " (" +
                                  fixed(held(height_) / us_fluid_ounce, 2) + " US fl oz)");
     if (std::abs(mould_.detail_factor - 1) > 5e-4)
-      add_legend(std::nullopt, "Volumes are as water found them, " +
+      add_legend(std::nullopt, "Volumes are as weighed with water, " +
                                    trimmed(mould_.detail_factor, 3) +
                                    " times what the drawn shape holds");
   }

@@ -4,6 +4,7 @@
 #include "units/shown_text.h"
 
 #include <map>
+#include <vector>
 
 namespace brimwright::reports {
 
@@ -14,6 +15,19 @@ std::string title(const std::string& left, const std::string& right) {
 }
 
 std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
+
+std::string material_name(const std::string& price_name, const planning::Run& run) {
+  std::vector<const chemistry::Formula*> formulas{&run.pour.formula};
+  if (run.pipe) formulas.push_back(&run.pipe->formula);
+  for (const chemistry::Formula* formula : formulas) {
+    for (const auto& of : formula->fats)
+      if (of.fat.id == price_name) return of.fat.name;
+    for (const auto& additive : formula->additives)
+      if (additive.dispersal && additive.dispersal->oil.id == price_name)
+        return additive.dispersal->oil.name;
+  }
+  return price_name;
+}
 
 std::string studio_words(const planning::FromStudio& from) {
   static const std::map<std::string, std::string, std::less<>> words = {

@@ -13,6 +13,9 @@ std::string title(const std::string& left, const std::string& right);
 /// A sentence below it, set in.
 std::string line(const std::string& text);
 
+/// What is shown of a material that the prices call `price_name`: of a fat its name, not its id.
+std::string material_name(const std::string& price_name, const planning::Run& run);
+
 /// "losses, scales (soap/studio.json)": what a run takes of its studio.
 std::string studio_words(const planning::FromStudio& from);
 

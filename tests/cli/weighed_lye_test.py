@@ -106,7 +106,7 @@ for case in range(40):
     check(not is_heavy or (first["severity"] == "danger" and "LYE-HEAVY" in first["text"]), f"{words}: the danger does not stand first: {first['text']}")
     check(not is_heavy or "Never mend it with an acid" in first["text"] or "do not use this lye" in first["text"], f"{words}: no word of what to do")
     text = asked(*words, form=()).stdout
-    check(text.startswith("LYE ALREADY WEIGHED\n" + ("!! LYE-HEAVY" if is_heavy else "")), f"{words}: the text begins {text[:60]!r}")
+    check(text.startswith("ALKALI ALREADY WEIGHED\n" + ("!! LYE-HEAVY" if is_heavy else "")), f"{words}: the text begins {text[:60]!r}")
     check(all(len(line) <= 80 for line in text.splitlines()), f"{words}: wider than 80 columns")
     # Typed back, a mend holds.
     for which in ("to_aim", "to_zero"):

@@ -125,8 +125,8 @@ TEST_CASE("cautions about any bench buried those about this batch", "[planning]"
 TEST_CASE("too little in the bowl stood behind the heat of the lye", "[planning]") {
   // 33 % lye from water at 45 degC comes near its boiling point; the bowl is short by 5 of 48.
   Run run = paper_run();
-  run.pour.warmth = chemistry::HeatQuestion{};
-  run.pour.warmth->water_at = Temperature::in_celsius(45);
+  run.pour.temperatures = chemistry::HeatQuestion{};
+  run.pour.temperatures->water_at = Temperature::in_celsius(45);
   run.pipe = paper_pipe();
   run.pipe->whip_now = WeighCup{100 * millilitre, 88 * gram};
   const auto cautions = planning::plan(run).cautions;

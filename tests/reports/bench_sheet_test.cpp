@@ -105,13 +105,12 @@ TEST_CASE(
   // The order of the work, not of the plan.
   CHECK(headings(sheet_of(decorated_run())) ==
         std::vector<std::string>{"THE DAY BEFORE", "POUR  Paper base", "PIPE  Paper base",
-                                 "PERCH AND SET", "DUST", "BEFORE IT IS SOLD",
-                                 "WHAT REALLY HAPPENED"});
+                                 "DECORATE", "DUST", "BEFORE SALE", "WHAT REALLY HAPPENED"});
 }
 
 TEST_CASE("A plain pour has no day before and nothing to pipe, decorate or dust") {
   CHECK(headings(sheet_of(planning::paper_run())) ==
-        std::vector<std::string>{"POUR  Paper base", "BEFORE IT IS SOLD", "WHAT REALLY HAPPENED"});
+        std::vector<std::string>{"POUR  Paper base", "BEFORE SALE", "WHAT REALLY HAPPENED"});
 }
 
 TEST_CASE("A vessel's running totals add up to the last one") {
@@ -126,7 +125,7 @@ TEST_CASE("A vessel's running totals add up to the last one") {
   }
 }
 
-TEST_CASE("What a vessel then holds leaves out the oil that was set aside for the colours") {
+TEST_CASE("The running total leaves out the oil that was set aside for the colours") {
   planning::Run run = planning::paper_run();
   auto weighing = planning::plan(run).pour.batter.weighing;
   auto& fat = weighing.ingredients.front();
@@ -145,13 +144,13 @@ TEST_CASE("Lye used colder than the room is made the day before, and stands nowh
   const auto cold = sheet_of(run);
   CHECK(headings(cold).front() == "THE DAY BEFORE");
   CHECK(times_weighed(cold, "NaOH") == 1);
-  CHECK(times_weighed(cold, "Lye solution of the day before") == 1);
+  CHECK(times_weighed(cold, "Lye solution made yesterday") == 1);
 
   run.pour.temperatures = temperatures(38);
   const auto warm = sheet_of(run);
   CHECK(headings(warm).front() == "POUR  Paper base");
   CHECK(times_weighed(warm, "NaOH") == 1);
-  CHECK(times_weighed(warm, "Lye solution of the day before") == 0);
+  CHECK(times_weighed(warm, "Lye solution made yesterday") == 0);
 }
 
 TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
@@ -159,7 +158,7 @@ TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
   run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
   const auto sheet = sheet_of(run);
   CHECK(times_weighed(sheet, "NaOH") == 1);
-  CHECK(times_weighed(sheet, "Lye solution out of the shared pot") >= 2);
+  CHECK(times_weighed(sheet, "Lye solution from the shared pot") >= 2);
 }
 
 TEST_CASE("The warning about lye stands before the first alkali") {
@@ -247,9 +246,11 @@ TEST_CASE("Whipping and melting are warned of in large type where they are done,
 
 TEST_CASE("Every lye on the sheet is told: lye into water") {
   planning::Run run = decorated_run();
-  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 2);
+  CHECK(times_in(sheet_html(sheet_of(run)),
+                 "Alkali into water, never water into alkali: a little") == 2);
   run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
-  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 1);
+  CHECK(times_in(sheet_html(sheet_of(run)),
+                 "Alkali into water, never water into alkali: a little") == 1);
 }
 
 TEST_CASE("The terminal names water before the alkali, and first aid last of all") {

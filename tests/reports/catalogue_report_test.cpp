@@ -55,7 +55,7 @@ TEST_CASE("a fat's listing tells all that is known and where it is from", "[repo
 
 TEST_CASE("what was only remembered is marked in a fat's listing", "[reports]") {
   const std::string olive = unwrapped(in_full("olive"));
-  CHECK_THAT(olive, Contains("from memory, not read in the source"));
+  CHECK_THAT(olive, Contains("not checked at the source"));
   CHECK_THAT(olive,
              Contains("190 to 195 (olive oil limits in USP form on a supplier sheet; read)"));
   CHECK_THAT(olive, Contains("C18:2 linoleic 2.5 to 21 *") || Contains("linoleic"));

@@ -1,7 +1,7 @@
 // What the program answers: made of src/schemas by answers.mjs, and not changed by hand.
 
 /**
- * How loudly it is said; a danger can hurt someone or spoil a batch.
+ * How serious it is; a danger can hurt someone or spoil a batch.
  */
 export type Severity = "note" | "caution" | "danger";
 /**
@@ -195,7 +195,7 @@ export type Dust = Weighed & {
    */
   each_g: number;
   /**
-   * Surface of a piece's topping and decoration, where reckoned by it.
+   * Surface of a piece's topping and decoration, where its amount is given by that.
    */
   exposed_cm2?: number;
 };
@@ -218,7 +218,7 @@ export interface AnswerParts {
   [k: string]: unknown;
 }
 /**
- * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan come about.
+ * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan are calculated.
  */
 export interface Explanation {
   schema: "brimwright.explain/1";
@@ -234,7 +234,7 @@ export interface Explanation {
   how: Working[];
 }
 /**
- * How one figure comes about, told by the file that computes it.
+ * How one figure is calculated, from the file that computes it.
  */
 export interface Working {
   /**
@@ -338,11 +338,11 @@ export interface Gauge {
    */
   written?: string[];
   /**
-   * What was found, mended, assumed.
+   * What was found, repaired, assumed.
    */
   notes: Remark[];
   /**
-   * How pockets.0.brimful_ml comes about.
+   * How pockets.0.brimful_ml is calculated.
    *
    * @minItems 1
    */
@@ -517,7 +517,7 @@ export interface Poured {
   ml_per_mm: number;
 }
 /**
- * A pour into the propped mould.
+ * A pour into the tilted mould.
  */
 export interface Propped {
   /**
@@ -713,20 +713,20 @@ export interface MeshDefect {
   text: string;
 }
 /**
- * The answer of `list --json`: what ships. Each list is there where it was asked for.
+ * The answer of `list --json`: what is built in. Each list is there where it was asked for.
  */
 export interface Catalogue {
   schema: "brimwright.list/1";
   /**
-   * Shipped moulds.
+   * Built-in moulds.
    */
   moulds?: CatalogueMould[];
   /**
-   * Shipped fats.
+   * Built-in fats.
    */
   fats?: Fat[];
   /**
-   * Shipped piping tips.
+   * Built-in piping tips.
    */
   tips?: CatalogueTip[];
 }
@@ -819,15 +819,15 @@ export interface Fat {
 }
 export interface SaponificationValue {
   /**
-   * Over all documents, in mg KOH per g.
+   * Over all documents, in mg KOH/g.
    */
   low: number;
   /**
-   * Over all documents, in mg KOH per g.
+   * Over all documents, in mg KOH/g.
    */
   high: number;
   /**
-   * That is reckoned with.
+   * The value used.
    */
   typical: number;
   /**
@@ -844,7 +844,7 @@ export interface SaponificationValue {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -888,7 +888,7 @@ export interface CitedRange {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -897,7 +897,7 @@ export interface CitedRange {
   also?: string;
 }
 /**
- * By the fatty acids, in mg KOH per g.
+ * By the fatty acids, in mg KOH/g.
  */
 export interface TheoreticalValue {
   /**
@@ -969,7 +969,7 @@ export interface Unsaponifiable {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -987,7 +987,7 @@ export interface CitedValue {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -1088,7 +1088,7 @@ export interface Plan {
   from_studio?: FromStudio;
   pour: Pour;
   /**
-   * Where the request tells of lye already weighed.
+   * Where the request gives alkali already weighed.
    */
   made_lye?: MadeLye[];
   pipe?: Pipe;
@@ -1134,7 +1134,7 @@ export interface Pieces {
    */
   sell: number;
   /**
-   * Spoilage included.
+   * Rejects included.
    */
   make: number;
   /**
@@ -1158,7 +1158,7 @@ export interface Pieces {
    */
   batches: number;
   /**
-   * Beyond sell and spoilage.
+   * Beyond sell and rejects.
    */
   to_stock: number;
 }
@@ -1242,7 +1242,7 @@ export interface Batter {
    */
   lye_strength_percent: number;
   /**
-   * The same in the pot of lye, before what goes into the batter.
+   * The same in the pot of lye solution, before what goes into the batter.
    */
   pot_strength_percent: number;
   /**
@@ -1256,12 +1256,12 @@ export interface Batter {
   superfat_percent: AimedSuperfat;
   heat: Heat;
   /**
-   * In the order of the hands: what is wet before the alkali.
+   * In the order you work: what is wet before the alkali.
    */
   ingredients: Ingredient[];
 }
 /**
- * Superfat as it comes out of what is weighed, in per cent of the alkali that the fats need.
+ * Superfat as weighed, in per cent of the alkali that the fats need.
  */
 export interface Superfat {
   /**
@@ -1315,7 +1315,7 @@ export interface Doubt {
   percent_of_variance: number;
 }
 /**
- * How warm fresh lye may get, and how long it takes to cool.
+ * How warm fresh lye solution may get, and how long it takes to cool.
  */
 export interface Heat {
   /**
@@ -1323,11 +1323,11 @@ export interface Heat {
    */
   water_at_c: number;
   /**
-   * That temperature is assumed, not said.
+   * That temperature is assumed, not given.
    */
   assumed: boolean;
   /**
-   * Hottest lye, in degrees Celsius.
+   * Hottest lye solution, in degrees Celsius.
    */
   peak_c: number;
   /**
@@ -1335,16 +1335,16 @@ export interface Heat {
    */
   boils_at_c: number;
   /**
-   * To the temperature it is used at; none where the run does not say it.
+   * To the temperature it is used at; none where the run does not give it.
    */
   cooling: CoolingTime[];
   /**
-   * Batter when lye and fats are mixed as the run says, in degrees Celsius.
+   * Batter when lye solution and fats are mixed as the run says, in degrees Celsius.
    */
   at_pour_c: number | null;
 }
 /**
- * How long lye takes to cool.
+ * How long the lye solution takes to cool.
  */
 export interface CoolingTime {
   /**
@@ -1421,7 +1421,7 @@ export interface CureFit {
   spread_g: number | null;
 }
 /**
- * A surface that set while the mould was propped.
+ * A surface that set while the mould was tilted.
  */
 export interface SlopingSurface {
   /**
@@ -1438,7 +1438,7 @@ export interface SlopingSurface {
   rise_y: number;
 }
 /**
- * A lye already weighed, and what mends it.
+ * Alkali already weighed, and what corrects it.
  */
 export interface MadeLye {
   /**
@@ -1459,7 +1459,7 @@ export interface MadeLye {
    */
   alkali: NamedWeight[];
   /**
-   * Superfat aimed at.
+   * Planned superfat.
    */
   aim_percent: number;
   superfat_percent: PotSuperfat;
@@ -1468,7 +1468,7 @@ export interface MadeLye {
   missing: Mend | null;
 }
 /**
- * What mends a lye already weighed.
+ * What corrects a weighing already made.
  */
 export interface Mend {
   /**
@@ -1494,7 +1494,7 @@ export interface Piped {
    */
   visible_each_ml: number;
   /**
-   * In the recess below the brim.
+   * In the headspace below the brim.
    */
   in_headspace_each_ml: number;
   visible_by: VisibleTopping;
@@ -1577,7 +1577,7 @@ export interface LaidBead {
  */
 export interface HandFactor {
   /**
-   * Of this tip in this hand.
+   * For your hand with this tip.
    */
   correction: number;
   /**
@@ -1694,7 +1694,7 @@ export interface Batch {
   dust: Dust[];
 }
 /**
- * One lye for all batters of a batch.
+ * One lye solution for all batters of a batch.
  */
 export interface LyePot {
   /**
@@ -1724,7 +1724,7 @@ export interface LyePot {
    */
   alkalis: NamedWeight[];
   /**
-   * Lye in the pot, in grams, to the milligram
+   * Lye solution in the pot, in grams, to the milligram
    */
   lye_g: number;
   /**
@@ -1748,7 +1748,7 @@ export interface LyePot {
    */
   strength_percent: number;
   /**
-   * Pot and lye, in grams, to the milligram
+   * Pot and lye solution, in grams, to the milligram
    */
   full_pot_g: number | null;
   /**
@@ -1888,7 +1888,7 @@ export interface Around {
   text: string;
 }
 /**
- * A decoration cast ahead.
+ * A decoration cast beforehand.
  */
 export interface Perch {
   /**
@@ -1908,7 +1908,7 @@ export interface Perch {
    */
   per_piece: number;
   /**
-   * Hollows filled.
+   * Cavities filled.
    */
   cavity_fills: number;
   /**
@@ -1963,7 +1963,7 @@ export interface OnTop {
    */
   peak_flat_mm: number | null;
   /**
-   * Of what it was pressed into.
+   * How far it sticks out of what it was pressed into.
    */
   stands_proud_mm: number;
   /**
@@ -2012,7 +2012,7 @@ export interface Embed {
    */
   wall_cover_mm: number | null;
   /**
-   * From its top to the pour line; negative: it stands proud.
+   * From its top to the pour line; negative: it sticks out.
    */
   pour_line_cover_mm: number;
   /**
@@ -2258,6 +2258,10 @@ export interface Material {
    */
   name: string;
   /**
+   * For people: a fat's name, where its price goes by its id.
+   */
+  shown_as: string;
+  /**
    * Used.
    */
   g: number;
@@ -2273,7 +2277,7 @@ export interface Label {
   market: "EU" | "US";
   net_quantity: NetQuantity | null;
   /**
-   * The pieces weighed, held against the statement.
+   * The pieces weighed, checked against the statement.
    */
   pieces_weighed: PiecesWeighed | null;
   as_saponified: IngredientList;
@@ -2297,7 +2301,7 @@ export interface NetQuantity {
    */
   stated_g: number;
   /**
-   * Lightest believable piece.
+   * Lightest piece to expect.
    */
   lightest_g: number;
   /**
