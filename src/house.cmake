@@ -57,7 +57,7 @@ room(geometry/packing
 room(moulds
   USES units schemas geometry
   DOORS casting_box fit library mesh_cavity mesh_memory mould mould_file mould_solid
-        mould_workings)
+        mould_workings near_file)
 room(chemistry
   USES units schemas
   DOORS alkali_data alkali_names batter_density density_workings fat fat_density fat_search fats
@@ -73,7 +73,7 @@ room(runs
   DOORS level_reading named_files run_file)
 room(reports
   USES units sandbox geometry moulds chemistry planning
-  DOORS bench_sheet catalogue_report drawing gauge_report inspection_report label_report
+  DOORS bench_sheet brief catalogue_report drawing gauge_report inspection_report label_report
         made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
         sheet_bytes sheet_html sheet_pdf workings_report)
 room(service

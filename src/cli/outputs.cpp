@@ -116,7 +116,7 @@ std::string ending_of(const std::string& path) {
 /// "a drawing" goes to ".svg".
 void check_ending(const Output& output, const std::string& what,
                   const std::vector<std::string>& endings) {
-  if (is_stream(output.path)) return;
+  if (output.path == standard_output || is_stream(output.path)) return;
   if (std::find(endings.begin(), endings.end(), ending_of(output.path)) != endings.end()) return;
   refuse(output, "does not end in " + listed(endings),
          output.option + " writes " + what + "; give a name that ends so");
@@ -154,6 +154,11 @@ std::vector<Output> outputs_of(const OutputWords& words) {
   return outputs;
 }
 
+bool is_to_standard_output(const std::vector<Output>& outputs) {
+  return std::any_of(outputs.begin(), outputs.end(),
+                     [](const Output& output) { return output.path == standard_output; });
+}
+
 std::vector<service::WantedFile> wanted(const std::vector<Output>& outputs) {
   std::vector<service::WantedFile> files;
   for (const auto& output : outputs) files.push_back({output.kind, output.path});
@@ -166,6 +171,12 @@ void check_targets(const std::vector<Output>& outputs, const std::vector<std::st
   const auto kept = kept_files(read, library);
   std::map<Identity, std::string> taken;
   for (const Output& output : outputs) {
+    if (output.path == standard_output) {
+      if (const auto [at, is_first] = taken.emplace(Identity{0, 0, standard_output}, output.option);
+          !is_first)
+        refuse(output, "is written by " + at->second + " already", "send one file there at a time");
+      continue;
+    }
     if (is_stream(output.path)) continue;
     const Identity target = identity_of(output.path);
     if (const auto at = kept.find(target); at != kept.end())
@@ -176,9 +187,13 @@ void check_targets(const std::vector<Output>& outputs, const std::vector<std::st
   }
 }
 
-void write(const std::vector<service::MadeFile>& files) {
-  for (const auto& [name, bytes] : files)
-    is_stream(name) ? write_stream(name, bytes) : write_file(name, bytes);
+void write(const std::vector<service::MadeFile>& files, std::ostream& out) {
+  for (const auto& [name, bytes] : files) {
+    if (name == standard_output)
+      out << bytes;
+    else
+      is_stream(name) ? write_stream(name, bytes) : write_file(name, bytes);
+  }
 }
 
 }  // namespace brimwright::cli

@@ -159,8 +159,10 @@ std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& re
   } catch (const std::bad_alloc&) {
     return DeskAnswer{fault("this takes more memory than brimwright may have")};
   } catch (const std::exception& error) {
-    return DeskAnswer{
-        fault(std::string("a fault of brimwright itself, please report it: ") + error.what())};
+    return DeskAnswer{fault(
+        std::string(
+            "Internal error in brimwright (your files are not at fault). Please report it: ") +
+        error.what())};
   }
 }
 

@@ -109,9 +109,9 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
                                ", but not in any folder brimwright may read: " + listed(roots),
                     .remedy = "copy it beside this file, or allow its folder with " +
                               Answer{"library", outside->parent_path().string()}});
-  const auto meant = leaves ? std::nullopt : probable_file(name, roots);
-  if (meant)
-    throw UserError(where, "there is no file " + quoted, "did you mean \"" + *meant + "\"?");
+  if (const auto meant = leaves ? std::nullopt : probable_file(name, roots))
+    throw UserError(where, "there is no file " + quoted + "; looked in " + listed(roots),
+                    "did you mean \"" + *meant + "\"?");
   throw UserError(
       where, "there is no file " + quoted + "; looked in " + listed(roots),
       std::string("check the name, which counts from this file's own folder") +

@@ -75,7 +75,7 @@ void refuse_unlike_cavities(const GaugeRequest& request, const UserTerms& terms,
                                        {"fit-mass", request.fit_mass.has_value()},
                                        {"cast-wall", request.cast_wall.has_value()},
                                        {"cast-base", request.cast_base.has_value()},
-                                       {"prop", request.prop.has_value()},
+                                       {"tilt", request.tilt.has_value()},
                                        {"pour", request.pour.has_value()},
                                        {"embed", request.embed.has_value()},
                                        {"picture", wants(request.files, FileKind::picture)},
@@ -185,7 +185,7 @@ std::optional<reports::CastingFinding> casting(const GaugeRequest& request, cons
 
 std::optional<reports::PourFinding> pour(const GaugeRequest& request, const UserTerms& terms,
                                          const Mould& mould) {
-  if (!request.pour || request.prop) return std::nullopt;
+  if (!request.pour || request.tilt) return std::nullopt;
   const Volume volume = read_volume(*request.pour, terms.place("pour"));
   if (!(volume > Volume()))
     throw UserError(terms.place("pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
@@ -198,17 +198,17 @@ std::optional<reports::PourFinding> pour(const GaugeRequest& request, const User
 
 std::optional<reports::TiltFinding> tilt(const GaugeRequest& request, const UserTerms& terms,
                                          const GaugeFindings& findings) {
-  if (!request.prop) return std::nullopt;
+  if (!request.tilt) return std::nullopt;
   if (request.mark.has_value() == request.pour.has_value())
-    throw UserError(terms.place("prop"), "needs to know how far it is poured",
+    throw UserError(terms.place("tilt"), "needs to know how far it is poured",
                     "give either " + terms.say({"mark"}) + " (how far up the low wall) or " +
                         terms.say({"pour"}) + " (a volume)");
   const auto solid = moulds::solid_of(findings.mould, fine_facets);
   const double holding = moulds::holding_of(findings.mould, solid);
   const geometry::Tilt tilt{
-      read_angle(*request.prop, terms.place("prop")),
+      read_angle(*request.tilt, terms.place("tilt")),
       runs::read_low_side(request.low_side.value_or("+x"), terms.place("low-side"))};
-  check(tilt, terms.place("prop"));
+  check(tilt, terms.place("tilt"));
   const geometry::TiltedPour pour(solid, tilt);
   Length mark;
   Volume poured;  // in the solid; under a level overhang one mark stands for many volumes
@@ -270,8 +270,8 @@ void refuse_options_without_use(const GaugeRequest& request, const UserTerms& te
             request.cast_wall.has_value(),
             {"cast-wall"}},
         Row{"cast-hung", request.cast_hung, request.cast_wall.has_value(), {"cast-wall"}},
-        Row{"mark", request.mark.has_value(), request.prop.has_value(), {"prop"}},
-        Row{"low-side", request.low_side.has_value(), request.prop.has_value(), {"prop"}}}) {
+        Row{"mark", request.mark.has_value(), request.tilt.has_value(), {"tilt"}},
+        Row{"low-side", request.low_side.has_value(), request.tilt.has_value(), {"tilt"}}}) {
     if (!row.is_given || row.is_used) continue;
     throw UserError(terms.place(row.name), "is of no use alone",
                     "it goes with " + one_of(row.needs, terms));
@@ -325,6 +325,13 @@ std::string bytes_of(FileKind kind, const GaugeRequest& request, const UserTerms
   throw std::logic_error("a file that no gauge makes");
 }
 
+/// Who asked for one file knows which: what is remarked of it begins with its bare name.
+void shorten_remarks(std::vector<Remark>& remarks, const std::string& file) {
+  for (auto& [severity, text] : remarks)
+    if (text.starts_with(file))
+      text.replace(0, file.size(), std::filesystem::path(file).filename().string());
+}
+
 }  // namespace
 
 Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& given,
@@ -340,6 +347,7 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
                          .tilt = {},
                          .packing = {},
                          .written = {}};
+  shorten_remarks(findings.mould.remarks, request.file);
   caller.tell_read(*library.named);  // before what takes long
   refuse_unlike_cavities(request, terms, findings.mould);
   findings.depths = depths_asked(request, terms, findings.mould);

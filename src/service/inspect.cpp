@@ -20,7 +20,7 @@ void refuse_other_options(const GaugeRequest& request, const UserTerms& terms) {
                                        {"fit-volume", request.fit_volume.has_value()},
                                        {"fit-mass", request.fit_mass.has_value()},
                                        {"cast-wall", request.cast_wall.has_value()},
-                                       {"prop", request.prop.has_value()},
+                                       {"tilt", request.tilt.has_value()},
                                        {"pour", request.pour.has_value()},
                                        {"embed", request.embed.has_value()},
                                        {"stl", wants(request.files, FileKind::stl)},

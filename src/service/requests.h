@@ -51,7 +51,7 @@ struct GaugeRequest {
   std::optional<std::string> cast_wall, cast_base, cast_density;
   bool cast_hung = false;
   // A pour into the tilted mould.
-  std::optional<std::string> prop, low_side, mark, pour;
+  std::optional<std::string> tilt, low_side, mark, pour;
   // How many embeds fit in what is poured: a mould file, whose cavity filled is the embed.
   std::optional<std::string> embed, cover, lying;
   std::vector<WantedFile> files = {};  // picture, glb, stl
@@ -72,6 +72,7 @@ struct PlanRequest {
   std::vector<std::string> weighed = {}, added = {}, purity = {};
   std::optional<std::string> batch = {};
   std::optional<std::string> explain = {};
+  bool brief = false;  // as text: dangers and what to weigh, and no more
 };
 
 /// The sheet for the bench of a run. Where no file is wanted, the document is the HTML. `paper` is

@@ -8,6 +8,7 @@
 #include "planning/shared_pot.h"
 #include "planning/tips.h"
 #include "reports/bench_sheet.h"
+#include "reports/brief.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
@@ -148,6 +149,15 @@ planning::Run told_run(const RunRequest& request, const UserTerms& terms,
   return run;
 }
 
+/// What is brief is text for people, and of the plan.
+void refuse_brief_otherwise(const PlanRequest& request, const Request& asked) {
+  if (!request.brief || (asked.form == Form::text && !request.explain)) return;
+  throw UserError(asked.terms.place("brief"),
+                  "does not go with " + (request.explain ? asked.terms.say({"explain"})
+                                                         : std::string("JSON, which is whole")),
+                  "leave one of the two out");
+}
+
 void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
   if (!request.cut_open || wants(request.files, FileKind::glb) ||
       wants(request.files, FileKind::stl))
@@ -168,6 +178,7 @@ std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& 
 
 Reply planned(const PlanRequest& request, const Request& asked, const moulds::Library& library,
               const Caller& caller) {
+  refuse_brief_otherwise(request, asked);
   const planning::LyeStory story = read_lye_story(request, asked.terms);
   planning::Run run = told_run(request, asked.terms, library, caller);
   buy_for_all(run, story);
@@ -179,6 +190,7 @@ Reply planned(const PlanRequest& request, const Request& asked, const moulds::Li
   const auto document = [&] {
     if (request.explain) return explained(request, asked, run, plan);
     if (asked.form == Form::json) return reports::plan_json(run, plan, made);
+    if (request.brief) return reports::made_lye_text(made) + reports::plan_brief(run, plan);
     return reports::made_lye_text(made) + reports::plan_text(run, plan);
   };
   return {.document = document(), .files = std::move(files)};
@@ -276,14 +288,21 @@ std::string meant_by(const std::string& name, const std::string& what,
   return near ? "did you mean \"" + *near + "\"?" : "";
 }
 
+[[noreturn]] void refuse_list(const std::string& what, const UserTerms& terms) {
+  const auto near = nearest_name(what, {"moulds", "fats", "tips"});
+  const auto list = [&](const std::string& one) { return terms.say({"list", one}); };
+  throw UserError(terms.place("list"), "\"" + what + "\" is not a list",
+                  near ? "did you mean \"" + *near + "\"?"
+                       : "use " + list("moulds") + ", " + list("fats") + " or " + list("tips"));
+}
+
 std::string listed(const ListRequest& request, const Request& asked,
                    const moulds::Library& library) {
   const auto list = [&](const std::string& what) { return asked.terms.say({"list", what}); };
   const Place where = asked.terms.place("list");
   if (request.what && *request.what != "moulds" && *request.what != "fats" &&
       *request.what != "tips")
-    throw UserError(where, "\"" + *request.what + "\" is no list",
-                    list("moulds") + ", " + list("fats") + " or " + list("tips"));
+    refuse_list(*request.what, asked.terms);
   const auto shown = catalogue(request, library);
   if (request.name && shown.moulds.empty() && shown.fats.empty() && shown.tips.empty()) {
     const std::string meant = meant_by(*request.name, *request.what, library);
@@ -362,7 +381,10 @@ Reply answer(const Request& request, const moulds::Library& library, const Calle
   } catch (const std::bad_alloc&) {
     return fault("this takes more memory than brimwright may have");
   } catch (const std::exception& error) {
-    return fault(std::string("a fault of brimwright itself, please report it: ") + error.what());
+    return fault(
+        std::string(
+            "Internal error in brimwright (your files are not at fault). Please report it: ") +
+        error.what());
   }
 }
 

@@ -282,7 +282,6 @@ refused("an alkali of no purity", base + "/alkali/0/purity: ",
 refused("--sell of nothing", r"command line: --sell: ", words=("plan", "spring_cups.run.json", "--sell", "0"))
 refused("--sell of a half", r"command line: --sell: ", words=("plan", "spring_cups.run.json", "--sell", "2.5"))
 refused("no such run", r"nothing\.json: there is no such file", words=("plan", "nothing.json"))
-refused("no command", "command line: ", words=())
 refused("an unknown option", "command line: .*--speed", words=("plan", "spring_cups.run.json", "--speed", "9"))
 refused("an unknown fat to list", 'did you mean "coconut"', words=("list", "fats", "coconutt"))
 refused("a word for several fats to list", r'it may be "palm" \(Palm oil, 199.5 mg/g\), .* or "palm_stearin" \(.*name the one that you have',
@@ -438,7 +437,7 @@ two = ("gauge", f"{folder}/two.stl", "--unit", "mm", "--role", "cavity")
 text = run(*two).stdout
 check("1: 1 cavity of 60.0 ml" in text and "2: 1 cavity of 6.0 ml" in text, f"numbered: {text}")
 for words in (("--fit-volume", "90 ml"), ("--fit-mass", "90 g", "--density", "1 g/ml"), ("--pour", "3 ml"),
-              ("--cast-wall", "5 mm", "--cast-base", "5 mm"), ("--prop", "5 deg", "--mark", "5 mm"),
+              ("--cast-wall", "5 mm", "--cast-base", "5 mm"), ("--tilt", "5 deg", "--mark", "5 mm"),
               ("--picture", f"{folder}/a.svg"), ("--glb", f"{folder}/a.glb"), ("--write", f"{folder}/a.stl")):
     done = run(*two, *words)
     check(done.returncode == 1 and done.stdout == "" and
@@ -482,12 +481,12 @@ for mould in ("twisted_cup", "low_bowl", "post_ring", "heart_shallow", "six_side
     done = run("gauge", file)
     for depth in re.search(r"([\d.]+ mm)\s+\(([\d /]+ in)\)\s+deep", done.stdout).groups():
         check(run("gauge", file, "--depth", depth).returncode == 0, f"{mould}: its own depth of {depth}")
-    done = run("gauge", file, "--prop", "9 deg", "--mark", "1 m")
+    done = run("gauge", file, "--tilt", "9 deg", "--mark", "1 m")
     for mark in re.search(r"to ([\d.]+ mm) \(([\d.]+ in)\)", done.stderr).groups():
-        check(run("gauge", file, "--prop", "9 deg", "--mark", mark).returncode == 0, f"{mould}: a mark of {mark}, as advised")
-    done = run("gauge", file, "--prop", "9 deg", "--pour", "9 l")
+        check(run("gauge", file, "--tilt", "9 deg", "--mark", mark).returncode == 0, f"{mould}: a mark of {mark}, as advised")
+    done = run("gauge", file, "--tilt", "9 deg", "--pour", "9 l")
     most = re.search(r"at most ([\d.]+ ml)", done.stderr)[1]
-    check(run("gauge", file, "--prop", "9 deg", "--pour", most).returncode == 0, f"{mould}: {most} propped, as advised")
+    check(run("gauge", file, "--tilt", "9 deg", "--pour", most).returncode == 0, f"{mould}: {most} propped, as advised")
 
 bar = f"{root}/moulds/plain_bar.json"
 refused("a tray upside down", r"with --up \+z it has 6 pockets.*--role cavity",
@@ -502,9 +501,9 @@ refused("a board under a hollow in a mould file", r"cup\.json: /mesh/on_board: "
 refused("a mass to fit without its density", "command line: --density: is missing", words=("gauge", bar, "--fit-mass", "90 g"))
 refused("a density without use", "command line: --density: is of no use alone", words=("gauge", bar, "--density", "1 g/ml"))
 refused("half a casting box", "command line: --cast-base: is missing", words=("gauge", bar, "--cast-wall", "5 mm"))
-refused("a tilt without a pour", "command line: --prop: needs to know", words=("gauge", bar, "--prop", "10 deg"))
+refused("a tilt without a pour", "command line: --tilt: needs to know", words=("gauge", bar, "--tilt", "10 deg"))
 refused("a pour that spills", "command line: --pour: .*spills over the low brim",
-        words=("gauge", bar, "--prop", "30 deg", "--pour", "110 ml"))
+        words=("gauge", bar, "--tilt", "30 deg", "--pour", "110 ml"))
 refused("a count that contradicts the mesh", r"cup\.json: /cavities: is 8, but the mesh has 6",
         mould_changes=[("/shape", None), ("/mesh", {"file": "meshes/six_pocket_tray.stl", "unit": "mm", "role": "body"})])
 

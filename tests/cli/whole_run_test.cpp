@@ -17,7 +17,7 @@ struct Outcome {
 
 Outcome run(const std::vector<std::string>& words) {
   std::ostringstream out, err;
-  const int status = brimwright::cli::run(words, root, out, err);
+  const int status = brimwright::cli::run(words, {.shipped = root}, out, err);
   return {status, out.str(), err.str()};
 }
 

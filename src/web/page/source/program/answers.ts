@@ -205,6 +205,7 @@ export type Dust = Weighed & {
  */
 export interface Answers {
   common?: AnswerParts;
+  complaint?: ComplaintLine;
   explain?: Explanation;
   gauge?: Gauge;
   inspection?: Inspection;
@@ -216,6 +217,45 @@ export interface Answers {
  */
 export interface AnswerParts {
   [k: string]: unknown;
+}
+/**
+ * What a command with --json says on standard error where it cannot answer: one line. Standard output stays empty; exit status 1 where the input needs correcting, 2 for an internal error.
+ */
+export interface ComplaintLine {
+  schema: "brimwright.complaint/1";
+  /**
+   * The file, or "command line"; empty for an internal error.
+   */
+  file: string;
+  /**
+   * A JSON pointer, a line, a place in a mesh or an option; empty where it is the whole.
+   */
+  field: string;
+  /**
+   * What is wrong.
+   */
+  problem: string;
+  /**
+   * What to do.
+   */
+  remedy: string;
+  /**
+   * Where something is asked: the ways to answer.
+   */
+  choices?: ComplaintChoice[];
+}
+export interface ComplaintChoice {
+  /**
+   * The words to add to the command, such as --unit and mm.
+   */
+  add: string[];
+  /**
+   * How large the thing then is.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  size_mm?: number[];
 }
 /**
  * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan are calculated.
