@@ -91,7 +91,7 @@ TEST_CASE("what a JSON library would let through is refused", "[units]") {
       {"[1]", "it must hold one object"},
       {"", "is not JSON"},
       {"\"x\"", "it must hold one object"},
-      {"{\n\"a\": 1e999}", "line 2, column 10: holds a number that is too large"},
+      {"{\n\"a\": 1e999}", "holds a number that is too large"},
       {"{\"a\": NaN}", "is not JSON"},
       {"{\"a\": \"\xff\"}", "is not JSON"},
       {"{\"a\": " + deep, "nested deeper than 64"},
