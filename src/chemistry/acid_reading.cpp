@@ -24,11 +24,11 @@ std::string in_mg(double mg_koh_per_g) { return trimmed(mg_koh_per_g, 1) + " mg 
     if (acid.name.find(name) == std::string::npos && !(hint && hint->acid == acid.name)) continue;
     alike += (alike.empty() ? "\"" : " or \"") + acid.name + "\"";
   }
-  throw UserError(where, "\"" + name + "\" is not an acid that is known here",
-                  alike.empty() ? "say what a gram of it takes up, as in { \"takes_up\": \"10 mg "
+  throw UserError(where, "\"" + name + "\" is not an acid known here",
+                  alike.empty() ? "give what a gram of it takes up, as in { \"takes_up\": \"10 mg "
                                   "KOH/g\" } by its supplier's document, or name one of " +
                                       all
-                                : "say " + alike);
+                                : "give " + alike);
 }
 
 void refuse_missing(const Additive& additive, const Place& where) {
@@ -188,7 +188,7 @@ double read_mg_koh_per_g(const Fields& fields) {
 ContainedAcid read_typed_need(const Fields& fields, const Additive& additive) {
   if (fields.has("acid") || fields.has("share"))
     throw UserError(fields.place("takes_up"), "stands beside \"acid\" or \"share\"",
-                    "say either which acid and its share, or what a gram takes up");
+                    "give either which acid and its share, or what a gram takes up");
   const double mg = read_mg_koh_per_g(fields);
   ContainedAcid contained{"", whole, mg / 1000};
   contained.confirmed =
@@ -205,9 +205,9 @@ std::string acid_hint_in_words(std::string_view name) {
   const auto hint = acid_hint(name);
   const auto bound = acid_bound(name);
   if (!hint || (bound && says_dry(name)))
-    return "say by its supplier's document what a gram of it takes up, as in { \"takes_up\": \"10 "
-           "mg KOH/g\" }, or \"none\", which leaves more fat than is shown and never lye";
-  return "say which and how much, as in { \"acid\": \"" + hint->acid + "\", \"share\": \"" +
+    return "give from its supplier's document what a gram of it takes up, as in { \"takes_up\": "
+           "\"10 mg KOH/g\" }, or \"none\", which leaves more fat than is shown and never lye";
+  return "give which acid and how much, as in { \"acid\": \"" + hint->acid + "\", \"share\": \"" +
          in_percent(hint->share, 2) + "\"" + (hint->confirmed ? ", \"confirmed\": true" : "") +
          " } (" +
          (hint->by_figure ? "as its name says"

@@ -101,8 +101,8 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
     if (additive.kind == AdditiveKind::additive && names_something_fatty(additive.name))
       throw UserError(entry.place(key),
                       "is missing, but \"" + additive.name + "\" sounds as if it held fat",
-                      "say which fat and how much, as in { \"fat\": \"coconut\", \"share\": "
-                      "\"20 %\" }, or \"none\"");
+                      "give which fat and how much, as in { \"fat\": \"coconut\", \"share\": \"20 "
+                      "%\" }, or \"none\"");
     return std::nullopt;
   }
   if (says_none(entry, key)) return std::nullopt;
@@ -196,9 +196,10 @@ void refuse_alkali_by_inci(const Additive& additive, const Place& where) {
 void refuse_acid_as_fragrance(const std::string& name, const Place& where) {
   const auto hint = acid_hint(name);
   if (!hint || !hint->is_chemical || says_scent(name)) return;
-  throw UserError(where, "\"" + name + "\" uses up alkali and is no fragrance",
-                  "list it under \"additives\" with its acid; if it is a scent called so, say \"" +
-                      name + " fragrance\"");
+  throw UserError(
+      where, "\"" + name + "\" uses up alkali and is not a fragrance",
+      "list it under \"additives\" with its acid; if it is a scent of that name, call it \"" +
+          name + " fragrance\"");
 }
 
 }  // namespace

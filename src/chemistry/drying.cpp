@@ -24,8 +24,8 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
   }
   if (weighings.size() < 3)
     throw UserError(drying.place("weighings"),
-                    "holds " + std::to_string(weighings.size()) + " of the 3 weighings needed",
-                    "weigh the piece at least three times in its cure, or state " +
+                    "has " + std::to_string(weighings.size()) + " of the 3 weighings needed",
+                    "weigh the piece at least three times while it cures, or give " +
                         drying.quoted("water_lost_in_the_end") + " and " +
                         drying.quoted("time_to_63_percent"));
   return weighings;
@@ -47,13 +47,13 @@ std::optional<Drying> read_drying(const Fields& formula) {
   if (!fields) return std::nullopt;
   if (formula.has("water_lost_in_cure"))
     throw UserError(fields->place(), "stands beside \"water_lost_in_cure\"",
-                    "keep one of the two: they both say what the cure takes");
+                    "keep one of the two: both give what is lost in the cure");
   if (!formula.has("cure"))
     throw UserError(formula.place("cure"), "is missing",
-                    "say how long the soap cures, such as \"35 days\": \"drying\" needs it");
+                    "give how long the soap cures, such as \"35 days\": \"drying\" needs it");
   if (fields->has("weighings") &&
       (fields->has("water_lost_in_the_end") || fields->has("time_to_63_percent")))
-    throw UserError(fields->place(), "says the drying twice",
+    throw UserError(fields->place(), "gives the drying twice",
                     "give either \"weighings\", or " + fields->quoted("water_lost_in_the_end") +
                         " with " + fields->quoted("time_to_63_percent"));
   const Drying drying =

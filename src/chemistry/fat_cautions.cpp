@@ -52,7 +52,7 @@ Remark caution_on(const Part& wax, const std::string& formula, double superfat) 
           (is_danger ? "LYE-HEAVY IS POSSIBLE in " + formula + ": " : formula + ": ") +
               wax.fat->name + " is a wax that lye attacks slowly, if at all: " +
               wax.fat->slow->how + " (" + wax.fat->slow->how_from.source +
-              "). It is reckoned with " + trimmed(wax.reckoned.mg_koh_per_g(), 1) +
+              "). It is worked out with " + trimmed(wax.reckoned.mg_koh_per_g(), 1) +
               " mg/g, its free acids alone with " + trimmed(wax.fat->slow->sure.mg_koh_per_g(), 1) +
               " mg/g; if no more than they react, the superfat is " + in_words(superfat) + ". " +
               (is_danger ? "Take less of it, or aim for more superfat."

@@ -62,7 +62,7 @@ void refuse_too_much_fat(const std::string& name, Share said, const Place& where
       "counts " + in_percent(said, 2) + " of \"" + name + "\" as fat, where " + bound->kind +
           " holds at most " + in_percent(bound->most, 2) +
           " (common practice, no source); too much here makes the soap lye-heavy",
-      "give the fat in 100 g of it, as its label says; of a dried one say so in its "
+      "give the fat in 100 g of it, as its label says; if it is dried, say so in its "
       "name (\"powder\")",
       {.is_lye_heavy = true});
 }

@@ -103,13 +103,13 @@ Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& tabl
   if (const Fat* fat = table.find(given)) return *fat;
   refuse_alkali(given, fields.place(key));
   if (const auto acid = acid_hint(given); acid && acid->is_chemical)
-    throw UserError(
-        fields.place(key), "\"" + given + "\" is an acid and no fat",
-        "list it under \"additives\" and say there what it takes up: " + acid_hint_in_words(given));
+    throw UserError(fields.place(key), "\"" + given + "\" is an acid, not a fat",
+                    "list it under \"additives\" and give there what it takes up: " +
+                        acid_hint_in_words(given));
   const std::string meant = which_fat(given, table);
-  throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
+  throw UserError(fields.place(key), "\"" + given + "\" is not a fat known here",
                   !meant.empty() ? meant
-                                 : "name one of the shipped fats, such as \"olive\" or "
+                                 : "name one of the built-in fats, such as \"olive\" or "
                                    "\"coconut\", or describe your own in a file that " +
                                        fields.spelling().quoted("/own_fats") + " names");
 }

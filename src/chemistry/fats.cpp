@@ -124,7 +124,7 @@ std::string in_words(const SaponificationReading& reading) {
              (*reading.low == *reading.high ? "" : " to " + trimmed(*reading.high, 2));
   return values + " (" + reading.from.source +
          (reading.from.also.empty() ? "" : ", " + reading.from.also) +
-         (reading.from.read ? "; read)" : "; from memory)");
+         (reading.from.read ? "; checked)" : "; unchecked)");
 }
 
 /// The document that governs, with all others in words, and one that was read where it was not.
@@ -179,7 +179,7 @@ Chosen middle_of(Range range, const std::string& which) {
   const std::string words = "the middle of " + which;
   if (width <= 0.1 * middle) return {middle, words};
   return {middle, words + ", a weak choice: the range is " + trimmed(width, 1) +
-                      " mg/g wide; ask for the lot's own value"};
+                      " mg KOH/g wide; ask for the lot's own value"};
 }
 
 /// The least of what may be reckoned with, as too little alkali leaves oil and too much burns: a
@@ -192,13 +192,14 @@ Chosen typical_of(const Fat& fat, Range published, Range all,
     return {std::min(governing.value, (all.first + all.second) / 2),
             "halfway from what its free acids alone take to the most that all of it takes, as "
             "nobody knows how much reacts in a pot"};
-  const Chosen whole_range = middle_of(all, "all that was read and that its fatty acids ask for");
+  const Chosen whole_range =
+      middle_of(all, "all that was checked and that its fatty acids call for");
   Chosen chosen = whole_range.value < governing.value ? whole_range : governing;
   if (!theory) return chosen;
   const double most = tenth_below(theory->pure.high.mg_koh_per_g());
   if (chosen.value <= most) return chosen;
   return {most, std::string("the most that its ") +
-                    (fat.kind == "wax_ester" ? "mean molar mass asks" : "fatty acids ask") +
+                    (fat.kind == "wax_ester" ? "mean molar mass calls" : "fatty acids call") +
                     " for, which lies below the middle of the published range"};
 }
 

@@ -98,8 +98,8 @@ std::optional<KnownRange> range_of_namesakes(const std::string& name) {
 std::optional<KnownRange> range_by_make_up(const Fat& fat) {
   const auto theory = theoretical_value(fat);
   if (!theory) return std::nullopt;
-  return KnownRange{fat.kind == "wax_ester" ? "that its mean molar mass asks for"
-                                            : "that its fatty acids ask for",
+  return KnownRange{fat.kind == "wax_ester" ? "that its mean molar mass calls for"
+                                            : "that its fatty acids call for",
                     theory->least,
                     theory->pure.high,
                     theory_tolerance(),
@@ -116,7 +116,7 @@ bool KnownRange::contradicts(SaponificationValue stated) const {
 
 std::string KnownRange::in_words() const {
   const std::string from = trimmed(low.mg_koh_per_g(), 1), to = trimmed(high.mg_koh_per_g(), 1);
-  return (from == to ? from : from + " to " + to) + " mg/g " + whose;
+  return (from == to ? from : from + " to " + to) + " mg KOH/g " + whose;
 }
 
 const Fat* shipped_slow_wax(const Fat& own) {
@@ -153,7 +153,7 @@ std::vector<KnownRange> known_ranges_of_lot(const Fat& fat) {
   const auto times = [](SaponificationValue value, double factor) {
     return SaponificationValue::mg_koh_per_g(value.mg_koh_per_g() * factor);
   };
-  known.push_back({"within 5 % of what your file of fats states",
+  known.push_back({"within 5 % of what your file of fats gives",
                    times(fat.saponification.low, 1 - lots_differ),
                    times(fat.saponification.high, 1 + lots_differ)});
   return known;

@@ -23,8 +23,8 @@ Item read_share(const Fields& fields, std::set<std::string>& keys) {
   if (!(item.share > Share()))
     throw UserError(fields.place("share"), "is 0 %", "leave out what is not in it");
   if (!keys.insert(inci_key(item.name)).second)
-    throw UserError(fields.place("name"), "\"" + item.name + "\" stands twice",
-                    "put its shares together in one place");
+    throw UserError(fields.place("name"), "\"" + item.name + "\" appears twice",
+                    "add its shares together in one entry");
   return item;
 }
 
@@ -45,7 +45,7 @@ void challenge_name(const Fields& fields, const std::string& name) {
   throw UserError(fields.place("name"),
                   "\"" + name + "\" is not on the list of fragrance allergens",
                   "did you mean \"" + *meant +
-                      "\"? If it is another substance, say \"listed\": false beside it");
+                      "\"? If it is another substance, put \"listed\": false beside it");
 }
 
 /// Under the names of the list, what one entry covers put together.
@@ -84,7 +84,7 @@ std::vector<InciShare> read_inci(const Fields& entry) {
   // 0.1 %: suppliers round their percentages.
   if (std::abs(sum.of_one() - 1) > 1e-3 + 1e-9)
     throw UserError(entry.place("inci"), "the shares add to " + in_percent(sum, 3),
-                    "list all that is in it, water too, until they add to 100 %");
+                    "list all that is in it, water too, until the shares add to 100 %");
   return inci;
 }
 
@@ -101,7 +101,7 @@ LabelData read_label_data(const Fields& entry) {
                     "copy them again from the supplier's document");
   if (!data.allergens.empty() && data.document.empty())
     throw UserError(entry.place("document"), "is missing beside \"allergens\"",
-                    "name the supplier's document they are from, with its date");
+                    "name the supplier's document that they are from, with its date");
   return data;
 }
 
@@ -114,7 +114,7 @@ std::optional<Share> read_limit_of_finished_soap(const Fields& entry) {
   const Rate rate = read_rate(given.substr(0, given.size() - basis.size()) + " of batter", where);
   const auto* share = std::get_if<Share>(&rate.amount);
   if (share == nullptr || !(*share > Share()))
-    throw UserError(where, "\"" + given + "\" is no share of a mass above zero",
+    throw UserError(where, "\"" + given + "\" is not a share of a mass above zero",
                     "write it as the supplier's document does, such as \"1.5 % of finished soap\"");
   return *share;
 }

@@ -15,8 +15,8 @@ void caution_on_strength(const Formula& formula, const Proportions& per_fat,
   const Share strength = per_fat.lye_strength;
   const std::string stated = formula.name + ": a lye strength of " + in_percent(strength, 2) + " ";
   if (strength.of_one() < 0.25 - 1e-9)
-    cautions.push_back({Severity::caution, stated + "makes a very wet batter: slow to trace and to "
-                                                    "unmould, and it shrinks as it cures."});
+    cautions.push_back({Severity::caution, stated + "makes a very wet batter: it is slow to trace "
+                                                    "and to unmould, and shrinks as it cures."});
   if (strength.of_one() > 0.40 + 1e-9)
     cautions.push_back({Severity::caution, stated + "traces fast: have everything ready before "
                                                     "lye and fats meet."});

@@ -22,10 +22,10 @@ std::string read_id(const Fields& entry) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
   };
   if (!std::all_of(id.begin(), id.end(), fits))
-    throw UserError(entry.place("id"), "\"" + id + "\" is no id",
+    throw UserError(entry.place("id"), "\"" + id + "\" cannot be an id",
                     "use small letters, digits and \"_\", such as \"argan_studio\"");
   if (find_fat(id) != nullptr)
-    throw UserError(entry.place("id"), "\"" + id + "\" is a shipped fat",
+    throw UserError(entry.place("id"), "\"" + id + "\" is a built-in fat",
                     "give its supplier's value in the formula, beside its share, or choose another "
                     "id, such as \"" +
                         id + "_studio\"");
@@ -163,7 +163,7 @@ std::pair<Share, Share> read_acid_share(const Fields& acids, const std::string& 
   const Place where = acids.place(name);
   const auto ends = acids.texts(name);
   if (ends.size() != 2)
-    throw UserError(where, "holds " + std::to_string(ends.size()) + " values",
+    throw UserError(where, "has " + std::to_string(ends.size()) + " values",
                     "give one share, or the lowest and the highest");
   const std::pair range{read_share(ends[0], where), read_share(ends[1], where)};
   refuse_descending(range.first <= range.second, where);
@@ -194,7 +194,7 @@ std::optional<FattyAcidProfile> read_profile(const Fields& entry, const std::str
   for (const std::string& name : given->keys()) {
     const auto acid = fatty_acid_called(name);
     if (!acid)
-      throw UserError(given->place(name), "\"" + name + "\" is not a fatty acid that is known here",
+      throw UserError(given->place(name), "\"" + name + "\" is not a fatty acid known here",
                       "name acids by their chain, such as \"C18:1\", or as \"oleic\"");
     const auto [low, high] = read_acid_share(*given, name);
     profile.acids.push_back({*acid, low, high, true});
@@ -206,7 +206,7 @@ std::optional<FattyAcidProfile> read_profile(const Fields& entry, const std::str
 void refuse_what_is_no_fat(const Fields& entry, std::string_view key, const std::string& name) {
   refuse_alkali(name, entry.place(key));
   if (const auto acid = acid_hint(name); acid && acid->is_chemical)
-    throw UserError(entry.place(key), "\"" + name + "\" is an acid and no fat",
+    throw UserError(entry.place(key), "\"" + name + "\" is an acid, not a fat",
                     "list it under a formula's \"additives\" with its \"contains_acid\"");
 }
 
@@ -294,7 +294,7 @@ std::vector<Fat> read_user_fats(const Fields& file) {
     const auto twice = std::count_if(fats.begin(), fats.end(),
                                      [&](const Fat& other) { return other.id == fats.back().id; });
     if (twice > 1)
-      throw UserError(entry.place("id"), "\"" + fats.back().id + "\" stands twice",
+      throw UserError(entry.place("id"), "\"" + fats.back().id + "\" appears twice",
                       "give each fat, and each lot of it, an id of its own");
   }
   file.refuse_unknown();

@@ -96,7 +96,8 @@ service::Request document_request(const Fields& fields, const Kind& kind, const 
     return with_file(std::move(request), *kind.of_plan);
   }
   if (!kind.of_gauge)
-    throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
+    throw UserError(fields.place("kind"), "cannot be made from a measured mould",
+                    "ask for a picture");
   return with_file(gauge_request(*gauge, path_for), *kind.of_gauge);
 }
 
@@ -157,11 +158,11 @@ std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& re
   } catch (const UserError& error) {
     return DeskAnswer{complaint(error)};
   } catch (const std::bad_alloc&) {
-    return DeskAnswer{fault("this takes more memory than brimwright may have")};
+    return DeskAnswer{fault("this takes more memory than brimwright may use")};
   } catch (const std::exception& error) {
     return DeskAnswer{fault(
         std::string(
-            "Internal error in brimwright (your files are not at fault). Please report it: ") +
+            "internal error in brimwright (your files are not at fault); please report it: ") +
         error.what())};
   }
 }
@@ -221,8 +222,8 @@ DeskAnswer Desk::save(const DeskRequest& request, Budget) const {
     json["text"] = in_todays_words(saved.present->text, name);
   }
   if (saved.is_saved) return {json_answer(json)};
-  const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",
-                                "look at what is in it now, and save again over that version");
+  const auto conflict = refusal(409, "version", "\"" + name + "\" was changed outside this page",
+                                "look at what is in it now, and save again to overwrite it");
   json["complaint"] = Json::parse(conflict.body)["complaint"];
   return {json_answer(json, 409)};
 }
@@ -261,7 +262,7 @@ DeskAnswer Desk::keep(const DeskRequest& request, Budget) const {
   const std::string name = fields.text("as");
   fields.refuse_unknown();
   if (workspace_.keep_mesh(name, path)) return {json_answer({{"file", name}})};
-  return {refusal(409, "as", "another file is called \"" + name + "\"", "give another name")};
+  return {refusal(409, "as", "there is another file called \"" + name + "\"", "give another name")};
 }
 
 }  // namespace brimwright::desk

@@ -25,7 +25,7 @@ constexpr std::string_view api = "/api/", changed_path = "/api/changed", mesh_pa
 constexpr std::uint64_t longest_mesh = std::uint64_t{200} << 20;
 
 HttpAnswer nothing_there(const std::string& remedy) {
-  return refusal(404, "", "there is nothing of that name", remedy);
+  return refusal(404, "", "there is nothing by that name", remedy);
 }
 
 std::string value_of(const HttpHead& head, const std::string& name) {
@@ -41,7 +41,7 @@ std::chrono::seconds wait_of(const HttpHead& head) {
   const char* const end = at->second.data() + at->second.size();
   const auto [stop, error] = std::from_chars(at->second.data(), end, seconds);
   if (error != std::errc() || stop != end || seconds < 0)
-    throw UserError({"", "wait"}, "\"" + at->second + "\" is no number of seconds",
+    throw UserError({"", "wait"}, "\"" + at->second + "\" is not a number of seconds",
                     "give 0 to 20, or leave it out");
   return std::chrono::seconds(std::min(seconds, longest));
 }
@@ -75,12 +75,13 @@ Looked looked_at(const Workspace& workspace,
 /// Who may not ask: another site's page, or one of another start.
 std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key) {
   if (!head.key || !is_same_secret(*head.key, key))
-    return refusal(401, "X-Bench-Key", "the request has not this start's key",
+    return refusal(401, "X-Bench-Key", "this page belongs to an earlier start of brimwright",
                    "open the address that brimwright serve printed last");
   const bool is_ours = !head.origin || *head.origin == "http://" + head.host;
   const bool is_near = !head.fetch_site || *head.fetch_site == "same-origin";
   if (!is_ours || !is_near)
-    return refusal(403, "Origin", "another site asks", "use the page that brimwright serves");
+    return refusal(403, "Origin", "another website is asking",
+                   "use the page that brimwright serves");
   return std::nullopt;
 }
 
@@ -95,7 +96,7 @@ struct Reception::Watch {
 };
 
 HttpAnswer not_for_this_method(const std::string& path) {
-  return refusal(405, "", path + " is not asked for in this way",
+  return refusal(405, "", path + " does not take this kind of request",
                  "use the page that brimwright serves");
 }
 
@@ -128,7 +129,7 @@ void Reception::take(HttpRequest request, Answering answer) {
     auto found = shared_.at(request.head.path);
     return answer(
         found ? std::move(*found)
-              : refusal(404, "", "this paper has been put away", "make it again on the page"));
+              : refusal(404, "", "this printout has expired", "open it again from the page"));
   }
   if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
   if (request.head.path == mesh_path) return answer(received(request.file));

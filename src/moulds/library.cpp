@@ -84,7 +84,8 @@ std::string listed(const std::vector<fs::path>& folders) {
 }  // namespace
 
 std::string Library::resolve(const std::string& name, const Place& where) const {
-  if (!is_plain(name)) throw UserError(where, "is no file name", "name a file");
+  if (!is_plain(name))
+    throw UserError(where, "is not a file name", "give one, such as \"moulds/plain_bar.json\"");
   const std::vector<fs::path> roots = folders_for(*this, where.file);
   std::optional<fs::path> outside;  // a file that is there, but may not be read
   bool leaves = false;

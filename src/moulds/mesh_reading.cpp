@@ -27,7 +27,7 @@ void choose_group(MeshCavities& cavities, const Fields& fields) {
   }
   if (groups > 1)
     throw UserError(fields.place("cavity_size_number"),
-                    "is missing, and the mesh has hollows of different sizes (" +
+                    "is missing, and the mesh has cavities of different sizes (" +
                         listed_by_group(cavities.groups) + ")",
                     "give the number of those that are filled");
 }

@@ -54,8 +54,8 @@ std::vector<Remark> remarks_on(const Shape& shape) {
               narrows(ring->post_brim_diameter, ring->post_floor_diameter);
   if (!swapped) return {};
   return {{Severity::caution,
-           "The cavity is narrower at the brim than at the floor, which holds the cast fast; check "
-           "whether floor and brim measures are swapped."}};
+           "The cavity is narrower at the brim than at the floor, so the soap would not come out; "
+           "check whether floor and brim measures are swapped."}};
 }
 
 Dry of_dimensions(const Shape& shape) {
@@ -100,11 +100,11 @@ void check_detail_factor(double factor, const WaterWeighing& water, const Dry& d
                          Volume expected) {
   if (factor >= least_detail && factor <= most_detail) return;
   throw UserError({water.place.file, water.place.field + "/weighings"},
-                  "water says " + short_ml(weighed) + " a cavity where the " +
-                      name_of(dry.measurements.front().way) + " say " + short_ml(expected) + ", " +
-                      trimmed(factor, 2) + " times",
-                  "check whether one cavity or all were weighed (\"of\"), the line filled to, and "
-                  "the units");
+                  "by water a cavity holds " + short_ml(weighed) + ", " + trimmed(factor, 2) +
+                      " times the " + short_ml(expected) + " of its " +
+                      name_of(dry.measurements.front().way),
+                  "check whether one cavity or all were weighed (\"weighed_in\"), the line filled "
+                  "to (\"filled_to\"), and the units");
 }
 
 /// Water / dry, and the water's measurement put first.
@@ -161,8 +161,7 @@ void check_ways(const Fields& fields, bool has_cavity, bool has_water) {
   if (has_water)
     throw UserError(
         fields.place("shape"),
-        "is missing: water alone tells what the cavity holds, but not what it holds to a "
-        "pour line",
+        "is missing: water alone gives what the cavity holds, but not what it holds to a pour line",
         "add the shape's rough measures; the water then corrects them");
   throw UserError(fields.place("shape"), "is missing, and so is \"mesh\"",
                   "give the cavity's inside measures as \"shape\", or a file as \"mesh\"");
@@ -223,8 +222,8 @@ void remark_on_undercuts(const MeshCavities* found, bool bends, std::vector<Rema
   else
     remarks.push_back(
         {Severity::caution, *found->survey.undercuts +
-                                "; a stiff mould holds the cast fast there (a mould file says "
-                                "\"bends\": true for one that bends)."});
+                                "; the soap would not come out of a stiff mould there (if "
+                                "yours bends, put \"bends\": true in its mould file)."});
 }
 
 Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {

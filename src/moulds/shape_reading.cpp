@@ -201,7 +201,7 @@ Shape read_kind(const Fields& fields, const std::string& kind) {
 /// Refuses what is too small to be a cavity at all, and what would drown in rounding.
 void check_size(const Fields& fields, const Shape& shape) {
   if (level_curve(shape).brimful() >= cubic_millimetre) return;
-  throw UserError(fields.place(), "these measures make a cavity of less than 1 mm3",
+  throw UserError(fields.place(), "these measures make a cavity of less than 1 mm³",
                   "check the units, such as mm, cm or in");
 }
 

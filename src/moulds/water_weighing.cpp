@@ -19,7 +19,7 @@ WaterLine read_line(const Fields& fields) {
   }
   if (!fields.has("filled_to"))
     throw UserError(fields.place("filled_to"), "is missing",
-                    "say how far the water was filled: \"brim\", {\"depth\": \"30 mm\"} or "
+                    "give how far the water was filled: \"brim\", {\"depth\": \"30 mm\"} or "
                     "{\"below_brim\": \"5 mm\"}");
   const Fields to = fields.object("filled_to");
   if (to.has("depth") == to.has("below_brim"))

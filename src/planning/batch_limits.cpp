@@ -23,10 +23,10 @@ using std::chrono::seconds;
 // Beyond any batch, and far below what a whole number holds.
 constexpr std::int64_t most_tried = 1'000'000;
 
-std::string litres(Volume volume) { return trimmed(volume / litre, 2) + " l"; }
+std::string litres(Volume volume) { return trimmed(volume / litre, 2) + " L"; }
 /// Rounded up, so that a vessel of that size does hold it.
 std::string litres_up(Volume volume) {
-  return trimmed(std::ceil(volume / litre * 10 - 1e-9) / 10, 1) + " l";
+  return trimmed(std::ceil(volume / litre * 10 - 1e-9) / 10, 1) + " L";
 }
 std::string minutes_up(double time_s) {
   return trimmed(std::ceil(time_s / 60 * 10 - 1e-9) / 10, 1) + " min";
@@ -238,8 +238,8 @@ class Gathering {
               .words =
                   [this](std::int64_t casts) {
                     return "A lye jug of " + litres(*run_.pots.lye_jug) +
-                           ", half full, takes the lye for " + casts_counted(casts, pieces_) +
-                           " at most.";
+                           ", half full, takes the lye solution for " +
+                           casts_counted(casts, pieces_) + " at most.";
                   },
               .remedy =
                   [this](std::int64_t casts) {
@@ -283,12 +283,12 @@ class Gathering {
              [=](std::int64_t casts) { return takes(casts) / static_cast<double>(open.count()); },
          .words =
              [=, this](std::int64_t casts) {
-               return "The whipped batter stays open " + in_minutes(open) + ", which pipes " +
+               return "Whipped batter can be piped for " + in_minutes(open) + ": " +
                       casts_counted(casts, pieces_) + " at most.";
              },
          .remedy =
              [=](std::int64_t casts) {
-               return minutes_up(takes(casts)) + " of open time, or a quicker hand";
+               return minutes_up(takes(casts)) + " of open time, or quicker piping";
              }});
   }
 
@@ -328,14 +328,14 @@ class Gathering {
   void least() {
     const auto base =
         smallest([this](std::int64_t casts) { return is_weighable([&] { trials_.base(casts); }); });
-    least_at(base, "the scales weigh no base of fewer that comes out above zero superfat");
+    least_at(base, "these scales cannot weigh the base of fewer with a superfat above zero");
     if (!run_.pipe) return;
     least_at(whippings_, "each of its " + std::to_string(whippings_) + " whippings takes one");
     const auto topping = smallest(
         [this](std::int64_t casts) { return is_weighable([&] { trials_.whipping(casts); }); });
     if (topping)
       least_at(*topping * whippings_,
-               "the scales weigh no topping of fewer that comes out above zero superfat");
+               "these scales cannot weigh the topping of fewer with a superfat above zero");
     if (run_.pipe->bowl && run_.pipe->bowl->whisk_needs) whisk();
   }
 
@@ -350,14 +350,13 @@ class Gathering {
       return is_sound && is_enough;
     });
     if (!caught) return;
-    const std::string text = "The whisk catches " + in_ml(catches, 0) +
-                             " of plain batter or more, which is " +
-                             casts_counted(*caught, pieces_) + ".";
+    const std::string text = "The whisk needs at least " + in_ml(catches, 0) +
+                             " of unwhipped batter: " + casts_counted(*caught, pieces_) + ".";
     limits_.of_whipping.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught, .text = text});
     limits_.of_batch.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught * whippings_, .text = text});
-    least_at(*caught * whippings_, "the whisk catches nothing less");
+    least_at(*caught * whippings_, "the whisk needs as much");
   }
 
   void refuse_none() const {
@@ -377,9 +376,10 @@ class Gathering {
     }
     if (most_because.ends_with('.')) most_because.pop_back();
     throw UserError(run_.place("/batch"),
-                    "no batch fits: it is of at least " + casts_counted(limits_.least, pieces_) +
-                        ", as " + limits_.least_because + ", and of at most " +
-                        casts_counted(limits_.most, pieces_) + ". " + most_because,
+                    "no batch size works: a batch is at least " +
+                        casts_counted(limits_.least, pieces_) + ", as " + limits_.least_because +
+                        ", and at most " + casts_counted(limits_.most, pieces_) + ". " +
+                        most_because,
                     "it takes " + remedy);
   }
 

@@ -192,12 +192,12 @@ std::vector<std::vector<std::int64_t>> dealt_within(const Run& run, const Pieces
                         " pieces to sell in one run, or own more moulds");
   auto fillings = dealt(pieces, limits.most);
   if (smallest(fillings) < limits.least)
-    throw UserError(
-        run.place("/sell"),
-        std::to_string(pieces.make) + " pieces are made in batches of " +
-            sizes_in_words(fillings, pieces.per_cast) + ", and a batch is of at least " +
-            std::to_string(limits.least * pieces.per_cast) + ": " + limits.least_because,
-        what_can_be_sold(run, pieces, limits));
+    throw UserError(run.place("/sell"),
+                    std::to_string(pieces.make) + " pieces are made in batches of " +
+                        sizes_in_words(fillings, pieces.per_cast) + ", and a batch is at least " +
+                        std::to_string(limits.least * pieces.per_cast) + ": " +
+                        limits.least_because,
+                    what_can_be_sold(run, pieces, limits));
   return fillings;
 }
 

@@ -301,7 +301,8 @@ void Burial::require_apart(std::vector<PlacedEmbed>& embeds) const {
           geometry::gap_between(tree_, embeds[i].place, tree_, embeds[j].place).width;
       if (!(gap > Length{}))
         throw UserError(place_of(run_, index_, "buried/places/" + std::to_string(j)),
-                        "meets the embed at place " + std::to_string(i), "move one of them");
+                        "is too close: it cuts into place " + std::to_string(i + 1),
+                        "move one of the two, or turn it");
       for (PlacedEmbed* embed : {&embeds[i], &embeds[j]})
         embed->apart = std::min(embed->apart.value_or(gap), gap);
     }
@@ -365,10 +366,10 @@ void require_apart(const Run& run, const std::vector<DecorationBody>& bodies,
         for (const auto& b : fits[j].embeds)
           if (!(geometry::gap_between(trees[first], a.place, trees[second], b.place).width >
                 Length{}))
-            throw UserError(
-                place_of(run, j, "buried"),
-                "one of " + run.decorations[j].name + " meets one of " + run.decorations[i].name,
-                "move one of them");
+            throw UserError(place_of(run, j, "buried"),
+                            "one of " + run.decorations[j].name + " cuts into one of " +
+                                run.decorations[i].name,
+                            "move one of the two, or turn it");
     }
 }
 

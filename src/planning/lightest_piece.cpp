@@ -73,14 +73,14 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
     lightest.less.push_back({for_what, off});
     lightest.because += ", less " + in_grams(off, 2) + " for " + for_what;
   };
-  if (spread.either_way) take(*spread.either_way, "the spread you state");
-  if (spread.share) take(*spread.share * cured, "the spread you state");
+  if (spread.either_way) take(*spread.either_way, "the spread you give");
+  if (spread.share) take(*spread.share * cured, "the spread you give");
   if (spread.pour_line_off_by)
     take(*spread.pour_line_off_by * per_depth,
          "a pour line " + trimmed(*spread.pour_line_off_by / millimetre, 2) + " mm low");
   if (!(lightest.mass < cured))
     throw UserError(where, "does not say how much the pieces differ",
-                    "weigh three finished pieces, or state a spread or how far off the pour line "
+                    "weigh three finished pieces, or give a spread or how far off the pour line "
                     "may be, above zero: no two pieces weigh the same");
   take(scale_step / 2, half_a_step);
   refuse_no_piece(lightest, where);

@@ -273,10 +273,9 @@ std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& soli
                            MeasureMemory* memory) try {
   return shown_by(solids, foot_mm, memory);
 } catch (const geometry::TooManyLayers&) {
-  throw UserError(
-      run.place("/dust"),
-      "goes by the surface, and the piece's solids have too many facets over each other",
-      "simplify the mesh of the decoration, or give the dust \"per_piece\"");
+  throw UserError(run.place("/dust"),
+                  "goes by the surface, and the piece has too many facets over each other",
+                  "simplify the mesh of the decoration, or give the dust \"per_piece\"");
 }
 
 }  // namespace
@@ -285,7 +284,7 @@ Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
                   MeasureMemory* memory) {
   if (!model.is_topping_shape_known)
     throw UserError(run.place("/dust"),
-                    "goes by the surface, and trials alone do not say the topping's shape",
+                    "goes by the surface, and trials alone do not give the topping's shape",
                     "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
   // Of what lies below the foot only its surface matters: a thin slab shows and hides as well.
   const double foot = model.foot / millimetre;

@@ -221,9 +221,9 @@ std::vector<Working> lightest_bar_workings(const PieceTally& piece) {
 Working label_working(const LabelDraft& label) {
   return {.of = "label_g",
           .formula =
-              "net quantity = the lightest believable piece, down to what the label's rules "
-              "let it state",
-          .with = {{"lightest believable piece", in_figures(label.lightest->mass),
+              "net quantity = the lightest piece to expect, down to what the label's rules let it "
+              "state",
+          .with = {{"lightest piece to expect", in_figures(label.lightest->mass),
                     label.lightest->because},
                    {"mean", in_figures(label.lightest->mean)}},
           .comes_to = in_figures(label.net->stated)};
@@ -279,7 +279,7 @@ std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const Pie
   if (bars == cut.rows * cut.columns)
     count.sum = in_figures(cut.rows) + " × " + in_figures(cut.columns);
   else
-    count.formula += "; a piece that holds less than half of the fullest is an offcut";
+    count.formula += "; a piece of less than half the largest is an offcut";
   return {count,
           {.of = "offcuts_ml",
            .formula = "offcuts = loaf − bars − kerf − planing, cut by planes",

@@ -92,7 +92,7 @@ void collect_cautions(Plan& plan, const Run& run) {
   if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
       run.pour.losses.jugs == Mass{})
     all.push_back({{Severity::caution,
-                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                    "No losses are allowed for in pot, jugs and overpour; most batches lose some."},
                    Topic::plan});
   add(all, missing_limit_cautions(run, plan), "", Concern::label_and_cost);
   add(all, named_thing_remarks(run), "", Concern::label_and_cost);

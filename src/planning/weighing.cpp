@@ -77,10 +77,10 @@ std::vector<Ingredient> weighed_additives(const Formula& formula,
     const Mass weighed =
         is_limited(additive) ? rounded_down(exact, step) : rounded_nearest(exact, step);
     if (weighed == Mass{} && exact > Mass{})
-      remarks.push_back({Severity::caution, additive.name + ": " + trimmed(exact / gram, 4) +
-                                                " g is less than the fine scale shows; stir a "
-                                                "larger weighed amount into oil and take a share "
-                                                "of that, or make a larger run."});
+      remarks.push_back({Severity::caution,
+                         additive.name + ": " + trimmed(exact / gram, 4) +
+                             " g is less than the fine scale shows; stir a larger weighed amount "
+                             "into oil and take a share of that, or make a larger batch."});
     std::optional<Volume> spoonful;
     if (additive.bulk_density) spoonful = exact / *additive.bulk_density;
     additives.push_back({.name = additive.name,
@@ -134,9 +134,9 @@ std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vecto
     const Mass weighed = rounded_down(exact[i], step);
     if (weighed == Mass{})
       throw UserError({formula.file, "/alkali/" + std::to_string(i),
-                       "the run needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
+                       "the batch needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
                            ", less than the scale's step of " + in_grams(step, 4),
-                       "make a larger run or use a finer scale"});
+                       "make a larger batch or use a finer scale"});
     alkalis.push_back({.name = name + ", " + trimmed(alkali.purity.in_percent(), 2) + " % pure",
                        .price_name = name,
                        .role = Role::alkali,
@@ -214,7 +214,7 @@ void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
   throw UserErrorWithFacts({formula.file, "/superfat"},
                            "on these scales the batter would be lye-heavy: superfat " +
                                chemistry::lowest_in_words(weighing.superfat.nominal),
-                           "aim higher, use a finer scale or make a larger run",
+                           "plan a higher superfat, use a finer scale or make a larger batch",
                            {.is_lye_heavy = true});
 }
 

@@ -26,7 +26,7 @@ void warn_of_coarse_scales(Weighing& weighing) {
                                 fixed(weighing.superfat.nominal.in_percent(), 1) +
                                 " % instead of " + fixed(weighing.aim.in_percent(), 1) +
                                 " %: the batch is small for this scale. Use a finer one for the "
-                                "alkali, or make a larger run."});
+                                "alkali, or make a larger batch."});
 }
 
 /// Two points are more than a maker changes a lye by without meaning to: common practice, no
@@ -34,10 +34,10 @@ void warn_of_coarse_scales(Weighing& weighing) {
 void warn_of_coarse_water(Weighing& weighing, Share planned) {
   if (std::abs((weighing.lye_strength - planned).in_percent()) <= 2) return;
   weighing.remarks.push_back(
-      {Severity::caution, "The scale's step makes the lye " +
+      {Severity::caution, "The scale's step makes the lye solution " +
                               fixed(weighing.lye_strength.in_percent(), 1) +
                               " % strong instead of " + fixed(planned.in_percent(), 1) +
-                              " %: weigh the water on a finer scale, or make a larger run."});
+                              " %: weigh the water on a finer scale, or make a larger batch."});
 }
 
 /// Whether the scales keep a batch of `fats` within `wanted`, weighed as any batch is.
@@ -80,7 +80,7 @@ void tell_least_batch(Weighing& weighing, const Formula& formula, const Proporti
                   : "Weigh on finer scales.";
   }
   weighing.doubts.push_back(
-      {Severity::caution, formula.name + ": the scales' steps alone likely move the superfat by ±" +
+      {Severity::caution, formula.name + ": the scales' steps alone can move the superfat by ±" +
                               fixed(now.in_percent(), 1) + " points. " + words});
 }
 
@@ -97,8 +97,8 @@ void remark_on(Weighing& weighing, const Formula& formula, const Proportions& pe
       weighing.remarks.push_back(
           {Severity::note, ingredient.name + ": " +
                                on_scale(ingredient.weighed, ingredient.step, ingredient.shown) +
-                               " is more than the scale holds; weigh it in " +
-                               std::to_string(ingredient.weighings) + " goes."});
+                               " is too much for the scale: weigh it in " +
+                               std::to_string(ingredient.weighings) + " portions."});
   std::string remembered;
   for (const auto& fat : formula.fats)
     if (!fat.from_supplier && !fat.fat.saponification_read)
@@ -106,7 +106,7 @@ void remark_on(Weighing& weighing, const Formula& formula, const Proportions& pe
   if (!remembered.empty())
     weighing.doubts.push_back(
         {Severity::note, "The saponification ranges of " + remembered +
-                             " are from memory, not read in their source; your supplier's value "
+                             " have not been checked at their source; your supplier's value "
                              "for the lot is better."});
   const auto add = [](std::vector<Remark>& all, const std::vector<Remark>& more) {
     all.insert(all.end(), more.begin(), more.end());
@@ -120,7 +120,7 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
                                     const std::string& batter) {
   using chemistry::highest_in_words, chemistry::lowest_in_words;
   const std::string why =
-      " Mostly because of " + superfat.dominant_cause + ". To mend it: " + superfat.remedy + ".";
+      " Mostly because of " + superfat.dominant_cause + ". To fix it: " + superfat.remedy + ".";
   if (superfat.likely_low < Share{})
     return {{Severity::danger,
              "LYE-HEAVY SOAP MAY COME OUT of " + batter + ": 19 of 20 batches come out between " +

@@ -40,8 +40,8 @@ void refuse_mesh_options(const GaugeRequest& request, const UserTerms& terms) {
                                        {"on-board", request.on_board}})
     if (is_given)
       throw UserError(terms.place(name),
-                      "goes with a mesh, and " + request.file + " is a mould file",
-                      "leave it out; the mould file says it under \"mesh\"");
+                      "is only for a mesh, and " + request.file + " is a mould file",
+                      "leave it out; the mould file gives it under \"mesh\"");
 }
 
 Mould measured(const GaugeRequest& request, const UserTerms& terms,
@@ -62,7 +62,7 @@ Mould measured(const GaugeRequest& request, const UserTerms& terms,
   wishes.on_board = request.on_board;
   if (wishes.on_board && wishes.role && *wishes.role != moulds::Role::body)
     throw UserError(terms.place("on-board"),
-                    "goes with a mould's body, not with a " + *request.role,
+                    "only goes with role \"body\", not with \"" + *request.role + "\"",
                     "leave one of the two out");
   return moulds::mould_of_mesh(request.file, wishes, terms, library, request.cavity);
 }
@@ -85,7 +85,7 @@ void refuse_unlike_cavities(const GaugeRequest& request, const UserTerms& terms,
       throw UserError(terms.place(name),
                       "does not say which cavity it is for, and " + request.file +
                           " has unlike ones (" + moulds::listed(mould.found->groups) + ")",
-                      "say which with " + terms.say({"cavity"}) + " and its number");
+                      "give its number with " + terms.say({"cavity"}));
 }
 
 /// Whether a length, as typed, is the other as this program shows it (reports::depth_text).
@@ -144,8 +144,8 @@ std::optional<reports::FitFinding> fit(const GaugeRequest& request, const UserTe
   moulds::FitWish wish;
   if (request.fit_volume && request.fit_mass)
     throw UserError(terms.place("fit-mass"),
-                    "says again what " + terms.say({"fit-volume"}) + " says",
-                    "give one of the two");
+                    "gives the same as " + terms.say({"fit-volume"}) + " again",
+                    "keep one of the two");
   if (request.fit_volume) {
     wish.pour = read_volume(*request.fit_volume, terms.place(name));
   } else {
@@ -188,7 +188,8 @@ std::optional<reports::PourFinding> pour(const GaugeRequest& request, const User
   if (!request.pour || request.tilt) return std::nullopt;
   const Volume volume = read_volume(*request.pour, terms.place("pour"));
   if (!(volume > Volume()))
-    throw UserError(terms.place("pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
+    throw UserError(terms.place("pour"), "is not more than 0",
+                    "give a volume above 0, such as \"80 ml\"");
   if (volume > mould.curve.brimful())
     throw UserError(terms.place("pour"), "\"" + *request.pour + "\" spills",
                     "one cavity holds at most " + at_most(mould.curve.brimful() / millilitre, 2) +
@@ -273,8 +274,8 @@ void refuse_options_without_use(const GaugeRequest& request, const UserTerms& te
         Row{"mark", request.mark.has_value(), request.tilt.has_value(), {"tilt"}},
         Row{"low-side", request.low_side.has_value(), request.tilt.has_value(), {"tilt"}}}) {
     if (!row.is_given || row.is_used) continue;
-    throw UserError(terms.place(row.name), "is of no use alone",
-                    "it goes with " + one_of(row.needs, terms));
+    throw UserError(terms.place(row.name), "does nothing alone",
+                    "give it together with " + one_of(row.needs, terms));
   }
 }
 

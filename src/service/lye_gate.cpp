@@ -101,7 +101,8 @@ void refuse_lye_heavy(double superfat, const Place& where) {
   if (superfat >= 0) return;
   throw UserErrorWithFacts(
       where, "the printed weights would be lye-heavy: superfat " + fixed(superfat * 100, 2) + " %",
-      "nothing is shown; aim higher or use a finer scale", {.is_lye_heavy = true});
+      "nothing is shown; plan a higher superfat, use a finer scale or make a larger batch",
+      {.is_lye_heavy = true});
 }
 
 /// `planned` is what the plan says of the same weights.

@@ -47,7 +47,7 @@ std::int64_t pieces_from(const std::string& typed, const Place& where) {
   const double number = read_number(typed, where);
   if (number < 1 || number > 1e6 ||
       number != static_cast<double>(static_cast<std::int64_t>(number)))
-    throw UserError(where, "\"" + typed + "\" is no number of pieces",
+    throw UserError(where, "\"" + typed + "\" is not a number of pieces",
                     "give a whole number, 1 or more");
   return static_cast<std::int64_t>(number);
 }
@@ -162,8 +162,8 @@ void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
   if (!request.cut_open || wants(request.files, FileKind::glb) ||
       wants(request.files, FileKind::stl))
     return;
-  throw UserError(terms.place("cut-open"), "is of no use alone",
-                  "it goes with " + terms.say({"piece", "FILE.glb"}) + " or FILE.stl");
+  throw UserError(terms.place("cut-open"), "does nothing alone",
+                  "give it together with " + terms.say({"piece", "FILE.glb"}) + " or FILE.stl");
 }
 
 std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& run,
@@ -200,8 +200,8 @@ std::optional<reports::Paper> paper_of(const SheetRequest& request, const UserTe
   if (!request.paper) return std::nullopt;
   if (*request.paper == "A4") return reports::Paper::A4;
   if (*request.paper == "Letter") return reports::Paper::Letter;
-  throw UserError(terms.place("paper"), "\"" + *request.paper + "\" is no paper known here",
-                  "say A4 or Letter");
+  throw UserError(terms.place("paper"), "\"" + *request.paper + "\" is not a paper size known here",
+                  "give A4 or Letter");
 }
 
 std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerms& terms,
@@ -211,7 +211,7 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
   const double number = read_number(*request.batch, where);
   const auto most = static_cast<double>(plan.pieces.batches);
   if (number < 1 || number > most || number != std::floor(number))
-    throw UserError(where, "\"" + *request.batch + "\" is no batch of this run",
+    throw UserError(where, "\"" + *request.batch + "\" is not a batch of this run",
                     plan.pieces.batches == 1
                         ? "the run is made in one batch: leave it out"
                         : "give a number from 1 to " + std::to_string(plan.pieces.batches));
@@ -379,11 +379,11 @@ Reply answer(const Request& request, const moulds::Library& library, const Calle
   } catch (const moulds::NotYetMeasured& mesh) {
     return {.status = Status::not_yet, .complaint = mesh.what()};
   } catch (const std::bad_alloc&) {
-    return fault("this takes more memory than brimwright may have");
+    return fault("this takes more memory than brimwright may use");
   } catch (const std::exception& error) {
     return fault(
         std::string(
-            "Internal error in brimwright (your files are not at fault). Please report it: ") +
+            "internal error in brimwright (your files are not at fault); please report it: ") +
         error.what());
   }
 }

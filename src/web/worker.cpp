@@ -129,8 +129,7 @@ class Bench {
 
   static Frame fitting(Frame frame) {
     if (fits(frame)) return frame;
-    return frame_of(frame.request,
-                    {.answer = desk::fault("the answer would be too long to be shown")});
+    return frame_of(frame.request, {.answer = desk::fault("the answer would be too long to show")});
   }
 
   ServerEnd& server_;

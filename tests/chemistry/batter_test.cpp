@@ -345,7 +345,7 @@ TEST_CASE("a supplier's value far from the published range is doubted", "[chemis
   const auto sv = SaponificationValue::mg_koh_per_g(256);  // coconut's, on the olive's line
   formula.fats[0].saponification = {sv, sv, sv};
   CHECK(any_says(data_doubts(formula, proportions(formula)),
-                 "256 mg/g lies above the 184 to 200 mg/g known for Olive oil"));
+                 "256 mg KOH/g lies above the 184 to 200 mg KOH/g known for Olive oil"));
 }
 
 }  // namespace

@@ -332,11 +332,11 @@ TEST_CASE("of olive's fatty acids only oleic was read in a source", "[chemistry]
 
 TEST_CASE("it is said how each typical value was chosen", "[chemistry]") {
   CHECK(fat_of("cocoa_butter").typical_chosen == "the middle of the published range");
-  CHECK_THAT(fat_of("coconut").typical_chosen, Catch::Matchers::Contains("all that was read"));
+  CHECK_THAT(fat_of("coconut").typical_chosen, Catch::Matchers::Contains("all that was checked"));
   CHECK_THAT(fat_of("sweet_almond").typical_chosen,
-             Catch::Matchers::Contains("the most that its fatty acids ask for"));
+             Catch::Matchers::Contains("the most that its fatty acids call for"));
   // 160 to 195 mg/g (CXS 325R-2017): the middle is a weak default.
-  CHECK_THAT(fat_of("shea").typical_chosen, Catch::Matchers::Contains("35 mg/g wide"));
+  CHECK_THAT(fat_of("shea").typical_chosen, Catch::Matchers::Contains("35 mg KOH/g wide"));
   CHECK_THAT(fat_of("lauric_acid").typical_chosen, Catch::Matchers::Contains("formula"));
 }
 

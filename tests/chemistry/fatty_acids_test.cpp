@@ -163,7 +163,7 @@ TEST_CASE("the interval's ends are makes-up that the ranges allow", "[chemistry]
       WithinRel(mg(theoretical_saponification(least, BoundAs::triglyceride).typical), 1e-12));
 }
 
-TEST_CASE("every fat's stated range meets the one that its fatty acids ask for", "[chemistry]") {
+TEST_CASE("every fat's stated range meets the one that its fatty acids call for", "[chemistry]") {
   int compared = 0;
   for (const Fat& fat : shipped_fats()) {
     const auto theory = theoretical_value(fat);
@@ -255,7 +255,7 @@ TEST_CASE("a value that its fatty acids contradict is challenged", "[chemistry]"
   const auto olives = profile_disagreement(coconut, stated(190));
   REQUIRE(olives);
   CHECK(olives->severity == Severity::caution);
-  CHECK_THAT(olives->text, Contains("190 mg/g does not fit its fatty acids"));
+  CHECK_THAT(olives->text, Contains("190 mg KOH/g does not fit its fatty acids"));
   // 183 mg/g x 56.105 / 39.997 = 256.7: coconut's NaOH value, which 100 to 150 would not catch.
   CHECK_THAT(profile_disagreement(coconut, stated(183))->text, Contains("looks like a NaOH value"));
   CHECK_THAT(profile_disagreement(fat_of("jojoba"), stated(66))->text, Contains("molar mass"));

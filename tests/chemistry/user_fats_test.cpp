@@ -126,8 +126,8 @@ TEST_CASE("light triglycerides have values that no kitchen oil has", "[chemistry
 TEST_CASE("what no supplier's document can say of a fat is refused in one line", "[chemistry]") {
   const std::string range = R"({ "low": 189, "high": 199 })";
   const auto [from, to, says] = GENERATE_COPY(table<std::string, std::string, std::string>({
-      {"argan_studio", "olive", "is a shipped fat"},
-      {"argan_studio", "Argan Oil", "is no id"},
+      {"argan_studio", "olive", "is a built-in fat"},
+      {"argan_studio", "Argan Oil", "cannot be an id"},
       {"\"triglyceride\"", "\"oil\"", "/kind"},
       {R"("source": "a certificate of analysis",)", "", "/source"},
       {range, "135.5", "looks like a NaOH value, not a KOH value; give milligrams of KOH"},
@@ -181,7 +181,7 @@ TEST_CASE("no fats, or one id twice, is no table", "[chemistry]") {
   const std::string fat = sound_fats().substr(sound_fats().find("{\n    \"id\""));
   const std::string one = fat.substr(0, fat.rfind(" ]"));
   CHECK_THAT(complaint(R"({ "schema": "brimwright.fats/1", "fats": [ )" + one + ", " + one + "] }"),
-             Contains("stands twice"));
+             Contains("appears twice"));
 }
 
 TEST_CASE("the example of own fats reads, and its values fit its acids", "[chemistry]") {

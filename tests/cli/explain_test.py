@@ -218,7 +218,7 @@ def random_runs(count):
 
 # This arithmetic is no good if it cannot tell a wrong sum: two known ones, and what no sum is.
 for text, value in (("46 ÷ (1 − 4 %)", 47.9166667), ("(24.1 g + 25 g) ÷ 2 ÷ (80.5 g ÷ 120 ml)", 36.5962733), ("π ÷ 12 × 40 mm × 40 mm × 30 mm", 12.5663706),
-                    ("(100 g × 190.09 mg/g × (1 − 5 %)) × 39.997 g/mol ÷ 56.105 g/mol ÷ 99 %", 13.0037)):
+                    ("(100 g × 190.09 ÷ 1000 × (1 − 5 %)) × 39.997 g/mol ÷ 56.105 g/mol ÷ 99 %", 13.0037)):
     out = worked_out(text)
     if not out.low - 1e-3 <= value <= out.high + 1e-3 or out.high - out.low > 1e-2:
         failures.append(f"this test reads {text} as {out.low} to {out.high}")

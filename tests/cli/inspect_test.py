@@ -69,7 +69,7 @@ check("overlap", "overlapping parts" in [defect["kind"] for defect in json.loads
 
 for words, says in [
         (["--inspect", f"{root}/moulds/plain_bar.json"], "--inspect: goes with a mesh"),
-        (["--inspect", sound, "--unit", "in", "--role", "cavity"], "--role: is of no use with --inspect"),
+        (["--inspect", sound, "--unit", "in", "--role", "cavity"], "--role: does nothing with --inspect"),
         (["--inspect", sound], "does not say its unit")]:
     status, text, complaint = ask(*words)
     check(says, status == 1 and text == "" and says in complaint, complaint)

@@ -470,7 +470,7 @@ check(abs(cup["poured"]["depth_mm"] + cup["poured"]["below_brim_mm"] - whole) <=
 done = run("gauge", "moulds/round_cup.json", "--pour", "5 l")
 most = re.search(r"at most ([\d.]+ ml)", done.stderr)
 check(done.returncode == 1 and most and run("gauge", "moulds/round_cup.json", "--pour", most[1]).returncode == 0, f"the most, typed back: {done.stderr}")
-refused("nothing to pour", "--pour: is nothing to pour", words=("gauge", f"{root}/moulds/round_cup.json", "--pour", "0 ml"))
+refused("not more than 0", "--pour: is not more than 0", words=("gauge", f"{root}/moulds/round_cup.json", "--pour", "0 ml"))
 
 # What a refusal says can be given, typed back, can.
 for mould in ("twisted_cup", "low_bowl", "post_ring", "heart_shallow", "six_sided_bar", "loaf_short"):
@@ -489,7 +489,7 @@ for mould in ("twisted_cup", "low_bowl", "post_ring", "heart_shallow", "six_side
     check(run("gauge", file, "--tilt", "9 deg", "--pour", most).returncode == 0, f"{mould}: {most} propped, as advised")
 
 bar = f"{root}/moulds/plain_bar.json"
-refused("a tray upside down", r"with --up \+z it has 6 pockets.*--role cavity",
+refused("a tray upside down", r"with --up \+z it has 6 cavities.*--role cavity",
         words=("gauge", f"{root}/meshes/six_pocket_tray.stl", "--unit", "mm", "--up", "-z"))
 refused("a mesh option with a mould file", "command line: --role: goes with a mesh", words=("gauge", bar, "--role", "body"))
 refused("a role that is none", "command line: --role: .*cavity",
@@ -526,7 +526,7 @@ if remedy:
 # Files that are no JSON, or not what they should be.
 for name, content, said in (("a.run.json", "{", "line 1"), ("b.run.json", '{"schema": "brimwright.mould/2"}', "/schema"),
                             ("c.run.json", "\x00\x01\x02", "is not JSON"), ("d.run.json", "[]", "one object"),
-                            ("e.run.json", '{"sell": 1, "sell": 2}', "stands twice")):
+                            ("e.run.json", '{"sell": 1, "sell": 2}', "appears twice")):
     folder = tempfile.mkdtemp()
     with open(f"{folder}/{name}", "w") as file:
         file.write(content)

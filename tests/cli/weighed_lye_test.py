@@ -104,7 +104,7 @@ for case in range(40):
     is_heavy = made["superfat_percent"]["likely_low"] < 0
     check(is_heavy == (made["severity"] == "danger"), f"{words}: {made['severity']}")
     check(not is_heavy or (first["severity"] == "danger" and "LYE-HEAVY" in first["text"]), f"{words}: the danger does not stand first: {first['text']}")
-    check(not is_heavy or "Never mend it with an acid" in first["text"] or "do not use this lye" in first["text"], f"{words}: no word of what to do")
+    check(not is_heavy or "Never fix it with an acid" in first["text"] or "do not use this lye" in first["text"], f"{words}: no word of what to do")
     text = asked(*words, form=()).stdout
     check(text.startswith("ALKALI ALREADY WEIGHED\n" + ("!! LYE-HEAVY" if is_heavy else "")), f"{words}: the text begins {text[:60]!r}")
     check(all(len(line) <= 80 for line in text.splitlines()), f"{words}: wider than 80 columns")
@@ -157,7 +157,7 @@ refused("--weighed: is of a topping, and the run pipes none", "--weighed", "topp
 refused("--weighed: Base of the test takes no KOH", "--weighed", "base KOH 30 g")
 refused('--weighed: "base NaOH" cannot be read|--weighed: .*', "--weighed", "base NaOH")
 refused('--weighed: "cake NaOH 3 g" cannot be read; write it such as "base NaOH 96 g"', "--weighed", "cake NaOH 3 g")
-refused("--weighed: .*zero|--weighed: is nothing at all", "--weighed", "base NaOH 0 g")
+refused("--weighed: .*zero|--weighed: is zero", "--weighed", "base NaOH 0 g")
 refused("--weighed: is negative|--weighed: .* is negative", "--weighed", "base NaOH -3 g")
 refused("--weighed: is no weight that a scale of 0.1 g shows", "--weighed", "base NaOH 96.03 g")
 refused("--weighed: tells twice", "--weighed", "base NaOH 96 g", "--weighed", "base NaOH 97 g")

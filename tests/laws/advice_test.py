@@ -157,6 +157,13 @@ def trims():
         refused_beyond(f"the most {key}", run, lambda r, x: r["cut"].update({key: x}), f"trim at most {LENGTH}")
 
 
+def planings():
+    for key in ("face_planing", "top_planing"):
+        run = plain("moulds/slab_tray.json", sell=1)
+        run["cut"] = {"bar": {"thickness": mm(10, 30), "confirmed": True}, "kerf": "0 mm", key: mm(200, 250), "confirmed": True}
+        refused_beyond(f"the most {key}", run, lambda r, x: r["cut"].update({key: x}), f"plane off at most {LENGTH}")
+
+
 def pour_line():
     block("90 mm", "60 mm", mm(15, 40, 3))
     for key, value, worse in (("below_brim", "60 mm", "more"), ("depth", "70 mm", "more"), ("depth", "0.03 mm", "less")):
@@ -311,7 +318,7 @@ def clear_lye():
     check("a lye that stays clear", said(plan(run), words) is not None, f"a degree below {found[1]} °C")
 
 
-advice = [one_more_slice, one_more_row, thickest_slice, largest_bar_of_a_slab, trims, pour_line, piped_ring, piped_bar,
+advice = [one_more_slice, one_more_row, thickest_slice, largest_bar_of_a_slab, trims, planings, pour_line, piped_ring, piped_bar,
           embed_above_the_line, embed_that_would_fit, embeds_that_fit, pressed_too_deep, flat_of_the_peak, spills_over,
           corner_radius, liquids_for_the_batter, clear_lye]
 try:

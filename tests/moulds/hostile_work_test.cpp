@@ -153,7 +153,7 @@ TEST_CASE("more parts or hollows than any tray has are refused, not held against
   };
   const SurveyWishes wishes = moulds::test::in_mm(Role::cavity);
   const test::ScratchFile tray("tray.stl", test::binary_stl(many(1001)));
-  CHECK_THROWS_WITH(surveyed(tray.path(), wishes), Contains("has 1001 separate hollows"));
+  CHECK_THROWS_WITH(surveyed(tray.path(), wishes), Contains("has 1001 separate cavities"));
   const test::ScratchFile dust("dust.stl", test::binary_stl(many(20'001)));
   CHECK_THROWS_WITH(surveyed(dust.path(), wishes), Contains("too many separate parts (20001)"));
 }

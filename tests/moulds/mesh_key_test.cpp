@@ -54,5 +54,5 @@ TEST_CASE("a body the wrong way up is asked for the key that turns it", "[moulds
   const auto [field, line] = complaint_of("tests/data/meshes/slab4_body.stl",
                                           R"("unit": "mm", "role": "body", "up": "-z")");
   CHECK(field == "/mesh/up");
-  CHECK_THAT(line, Contains("with \"up\": \"+z\" it has 4 pockets") && !Contains("--"));
+  CHECK_THAT(line, Contains("with \"up\": \"+z\" it has 4 cavities") && !Contains("--"));
 }

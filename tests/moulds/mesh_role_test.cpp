@@ -127,7 +127,7 @@ TEST_CASE("a tray upside down is asked about even when said to be a body, until 
   SurveyWishes wishes = in_mm();
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(file.path(), wishes),
-                    Contains("as it stands it is one basin, with up \"-z\" it has 4 pockets") &&
+                    Contains("as it stands it is one basin, with up \"-z\" it has 4 cavities") &&
                         Contains("say up \"+z\" if it is, or up \"-z\"") && !Contains(" ml"));
   wishes.reading.up = Axis::plus_z;
   CHECK(surveyed(file.path(), wishes).hollows.size() == 1);

@@ -85,10 +85,10 @@ TEST_CASE("a mould turned the wrong way up is asked about, with what to say", "[
   SurveyWishes wishes = in_mm();
   wishes.reading.up = Axis::minus_z;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("with up \"+z\" it has 4 pockets") && Contains("role \"cavity\""));
+                    Contains("with up \"+z\" it has 4 cavities") && Contains("role \"cavity\""));
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("holds no liquid this way up; with up \"+z\" it has 4 pockets"));
+                    Contains("holds no liquid this way up; with up \"+z\" it has 4 cavities"));
   wishes.role = Role::cavity;  // the person's word wins: 274.61549 ml of body, by its truth
   const MeshSurvey survey = surveyed(samples + "slab4_body.stl", wishes);
   CHECK_THAT(survey.hollows.front().curve.brimful() / millilitre, WithinRel(274.61549, 1e-6));
@@ -106,7 +106,7 @@ TEST_CASE("a mould that leans is told by how much, and stands straight as it was
   const ScratchFile file("leaning.stl", binary_stl_of(slab.mesh));
   SurveyWishes wishes = in_mm(Role::body);
   const MeshSurvey leaning = surveyed(file.path(), wishes);
-  CHECK(says(leaning, "leans 3.0 degrees from level"));
+  CHECK(says(leaning, "leans 3.0° from level"));
   CHECK(leaning.hollows.front().curve.brimful() < 59 * millilitre);  // it spills at the low side
   wishes.reading.straight_up =
       direction("0.0523360,0,0.9986295", {});  // sine and cosine of 3 degrees

@@ -243,8 +243,8 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
       // Four cavities weighed together, entered as one: 392 g.
       {water(
            R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["392 g"])"),
-       "/water/weighings: water says 392.7 ml a cavity where the dimensions say 100.0 ml, 3.93 "
-       "times"},
+       "/water/weighings: by water a cavity holds 392.7 ml, 3.93 times the 100.0 ml of its "
+       "dimensions"},
       {water(
            R"("temperature":"20 °C","filled_to":"brim","weighed_in":"all cavities","weighings":["98 g"])"),
        "check whether one cavity or all were weighed"},

@@ -117,7 +117,7 @@ TEST_CASE("measures that make no cavity are refused with the field and the way o
       {R"({"kind":"heart","side":"40 mm","height":"20 mm","draft":"45°"})",
        "/draft: walls leaning 45\u00b0 over 20 mm"},
       {R"({"kind":"ball","diameter":"0.001 mm"})",
-       "these measures make a cavity of less than 1 mm3"},
+       "these measures make a cavity of less than 1 mm³"},
   }));
   CAPTURE(row.json);
   CHECK_THAT(complaint(row.json), Catch::Matchers::Contains(row.says));

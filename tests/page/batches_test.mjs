@@ -347,7 +347,7 @@ await run({
         };
         await unfold(page);
         await field(page, "Most pieces in a batch").fill("6");
-        await ordinary(/no batch fits[\s\S]*it takes a wish of at least/, ".order-of");
+        await ordinary(/no batch size works[\s\S]*it takes a wish of at least/, ".order-of");
         await check_access(page, "no size of batch that fits");
         await field(page, "Most pieces in a batch").fill("");
         await settled(page);
@@ -386,10 +386,10 @@ await run({
           );
         // Words that only sound like it: no meaning is read out of them.
         await refuse(
-          "no batch fits: it is of at least 12 pieces, as the scales weigh no base of fewer that is not lye-heavy, superfat below 0, and of at most 6 pieces. The moulds have 6 cavities to fill at a time.",
+          "no batch size works: a batch is at least 12 pieces, as these scales cannot weigh the base of fewer with a superfat above zero, and at most 6 pieces. The moulds have 6 cavities to fill at a time.",
         );
         await field(page, "Pieces to sell").fill("45");
-        await page.locator(".complaints .alarm", { hasText: "no batch fits" }).waitFor();
+        await page.locator(".complaints .alarm", { hasText: "no batch size works" }).waitFor();
         assert.equal(await page.locator(".foremost p.danger").count(), 0);
         await page.unroute("**/api/plan");
         await refuse("on these scales it would burn", true);

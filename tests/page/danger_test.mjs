@@ -146,7 +146,7 @@ await run({
         file: "meadow_base.formula.json",
         field: "/superfat",
         problem: "on these scales the batter would be lye-heavy: superfat -0.5 %",
-        remedy: "aim higher",
+        remedy: "plan a higher superfat",
         line: "",
         lye_heavy: true,
       };

@@ -202,7 +202,7 @@ await run({
       await fill(page, { "Place 3: x": "0", "Place 3: y": "0", "Place 3: height": "1" });
       await page
         .getByRole("group", { name: /^Place \d of/ })
-        .locator(".complaint", { hasText: "meets the embed" })
+        .locator(".complaint", { hasText: "cuts into place" })
         .waitFor(); // 20 mm apart, 22 mm thick
       assert.equal(serving.file("plain_bars.run.json").decorations[0].per_piece, 2 + 1);
       await page.getByRole("button", { name: "Take away place 3 of Moon" }).click();

@@ -203,7 +203,7 @@ TEST_CASE("First aid stands before the first lye, after what is about this very 
   const auto aid = first(sheet, is_a<SheetFirstAid>);
   REQUIRE(aid < sheet.blocks.size());
   CHECK(all<SheetFirstAid>(sheet).size() == 1);
-  CHECK(first_said(sheet, "No batter is allowed for pot") < aid);
+  CHECK(first_said(sheet, "No losses are allowed for in pot") < aid);
   CHECK(aid < first_said(sheet, "Lye burns skin and eyes"));
   CHECK(aid < first(sheet, is_a<WeighList>));
   CHECK(times_in(sheet_html(sheet), "Rinse the mouth. No vomiting.") == 1);
@@ -216,7 +216,7 @@ TEST_CASE("Hot lye was sent into the fridge with its lid on") {
   const auto sheet = sheet_of(run);
   const auto loosely = first_said(sheet, "Cover hot lye loosely");
   CHECK(first(sheet, is_lye) < loosely);
-  CHECK(loosely < first_said(sheet, "Then close it, upright, marked CAUSTIC with the day"));
+  CHECK(loosely < first_said(sheet, "Then close it, mark it CAUSTIC with the date"));
   CHECK(first_said(sheet, "Never in a fridge with food") < sheet.blocks.size());
   CHECK(first_said(sheet, "Lid on") == sheet.blocks.size());
   CHECK(first_said(sheet, "in the fridge") == sheet.blocks.size());
@@ -228,8 +228,8 @@ TEST_CASE("Hot lye was sent into the fridge with its lid on") {
 TEST_CASE("Whipping and melting are warned of in large type where they are done, and only there") {
   const auto sheet = sheet_of(decorated_run());
   const auto pipe = first_said(sheet, "PIPE  "), cup = first_said(sheet, "fill the weigh-cup");
-  for (const std::string says :
-       {"Specks fly at face height", "nobody tastes it. Its tools never go back to food"}) {
+  for (const std::string says : {"The whisk throws specks at face height",
+                                 "let nobody taste it. Never use its tools for food again"}) {
     CAPTURE(says);
     const auto at = first_said(sheet, says);
     CHECK(pipe < at);
@@ -237,10 +237,10 @@ TEST_CASE("Whipping and melting are warned of in large type where they are done,
     REQUIRE(std::holds_alternative<SheetWords>(sheet.blocks.at(at)));
     CHECK(std::get<SheetWords>(sheet.blocks[at]).is_order);
   }
-  CHECK(first_said(sheet, "melt-and-pour scalds. Never into lye") <
+  CHECK(first_said(sheet, "melt-and-pour scalds. Never put it into lye") <
         first_said(sheet, "Cast Brick"));
   const auto plain = sheet_of(planning::paper_run());
-  for (const std::string says : {"face height", "nobody tastes", "elt-and-pour", "iping tips"})
+  for (const std::string says : {"face height", "let nobody taste", "elt-and-pour", "iping tips"})
     CHECK(first_said(plain, says) == plain.blocks.size());
 }
 

@@ -57,9 +57,9 @@ TEST_CASE("what was only remembered is marked in a fat's listing", "[reports]") 
   const std::string olive = unwrapped(in_full("olive"));
   CHECK_THAT(olive, Contains("not checked at the source"));
   CHECK_THAT(olive,
-             Contains("190 to 195 (olive oil limits in USP form on a supplier sheet; read)"));
+             Contains("190 to 195 (olive oil limits in USP form on a supplier sheet; checked)"));
   CHECK_THAT(olive, Contains("C18:2 linoleic 2.5 to 21 *") || Contains("linoleic"));
-  CHECK_THAT(unwrapped(in_full("shea")), Contains("a weak choice: the range is 35 mg/g wide"));
+  CHECK_THAT(unwrapped(in_full("shea")), Contains("a weak choice: the range is 35 mg KOH/g wide"));
   CHECK_THAT(unwrapped(in_full("jojoba")), Contains("its mean molar mass asks for 92.6"));
   CHECK_THAT(unwrapped(in_full("sal")), Contains("none published; estimated"));
   CHECK_THAT(unwrapped(in_full("lauric_acid")),
@@ -73,7 +73,7 @@ TEST_CASE("a value at odds with the fatty acids is said in the listing", "[repor
   const auto olives = chemistry::SaponificationValue::mg_koh_per_g(190);
   wrong.saponification = {olives, olives, olives};
   CHECK_THAT(unwrapped(catalogue_text({{}, {wrong}}, true)),
-             Contains("190 mg/g does not fit its fatty acids"));
+             Contains("190 mg KOH/g does not fit its fatty acids"));
   const auto json = nlohmann::json::parse(catalogue_json({{}, {wrong}}));
   CHECK(json["fats"][0]["theoretical_value_mg_koh_per_g"]["disagreement"].is_string());
 }

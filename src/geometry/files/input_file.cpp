@@ -24,7 +24,7 @@ constexpr std::int64_t longest = std::int64_t{1} << 30;  // our own bound: 21 mi
   if (error == ENOENT || error == ENOTDIR)
     refuse(path, "is not there", "check the name and the folder");
   if (error == EACCES || error == EPERM)
-    refuse(path, "may not be read", "give yourself the right to read it");
+    refuse(path, "may not be read", "change its permissions so that you may read it");
   refuse(path, "cannot be opened", "check that it is an ordinary file");
 }
 

@@ -60,7 +60,7 @@ Point direction(const std::string& text, const Place& where) {
     throw UserError(where, "\"" + text + "\" is not a direction",
                     "give an axis such as +y, or three numbers such as 0.05,0,0.99");
   if (parts[2] < 0.5 * size)
-    throw UserError(where, "\"" + text + "\" leans more than 60 degrees from upright",
+    throw UserError(where, "\"" + text + "\" leans more than 60° from upright",
                     "name the axis that points up, such as -z");
   return {parts[0] / size, parts[1] / size, parts[2] / size};
 }

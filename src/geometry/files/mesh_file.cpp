@@ -40,7 +40,7 @@ struct RawMesh {
 RawMesh raw_of(ImportedMesh imported, std::optional<std::size_t> stated, const std::string& file) {
   if (stated && imported.polygons != *stated)
     refuse(file, "",
-           "promises " + std::to_string(*stated) + " facets but " +
+           "says it has " + std::to_string(*stated) + " facets, but only " +
                std::to_string(imported.polygons) + " could be read",
            "it was cut short or is broken; copy or export it again");
   drop_unused_vertices(imported.mesh);
@@ -192,7 +192,7 @@ std::vector<Choice> choices_of_unit(const TriangleMesh& mesh) {
 
 [[noreturn]] void ask_for_unit(const TriangleMesh& mesh, const std::string& file) {
   const std::string as_is = size_text(mesh, 1, 2);
-  Words remedy = "say which with ";
+  Words remedy = "give ";
   auto choices = choices_of_unit(mesh);
   for (std::size_t i = 0; i < choices.size(); ++i) {
     if (i > 0) remedy += i + 1 < choices.size() ? ", " : " or ";
@@ -226,11 +226,11 @@ std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& read
   }
   const std::optional<LengthUnit> own = as_length_unit(*raw.own_unit);
   if (reading.unit && reading.unit != own)
-    refuse(file, "", "counts in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
-           "leave the unit away, or export it again if its size is wrong");
+    refuse(file, "", "is in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
+           "leave the unit out, or export it again if its size is wrong");
   if (own) return {*own, raw.own_unit->in_mm};
   raw.remarks.push_back(
-      {Severity::note, file + " counts in " + raw.own_unit->name + "; it was turned into mm"});
+      {Severity::note, file + " is in " + raw.own_unit->name + "; it was converted to mm"});
   return {LengthUnit::millimetre, raw.own_unit->in_mm};
 }
 
@@ -266,7 +266,7 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   refuse_absurd_size(raw.mesh, path);
   if (!reading.up && up != Axis::plus_z)
     raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +
-                                               " up, as the standard of its kind of file says"});
+                                               " up, as the standard for this kind of file says"});
   const bool is_our_unit = !raw.own_unit || as_length_unit(*raw.own_unit);
   return {.mesh = std::move(raw.mesh),
           .unit = unit,

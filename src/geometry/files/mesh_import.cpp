@@ -39,7 +39,7 @@ sandbox::WorkLimits limits_for(std::size_t file_size) {
   } else if (end == WorkEnd::out_of_memory) {
     parts.problem = "takes more than 2 GiB of memory to read; it is broken or far too large";
   } else if (end == WorkEnd::not_confined) {
-    parts.problem = "cannot be read safely: the system would not confine its reader (seccomp)";
+    parts.problem = "cannot be read safely: the system could not sandbox its reader (seccomp)";
     parts.remedy = "save it as a binary STL, which needs none";
   } else if (end == WorkEnd::no_helper) {
     parts.problem = std::string("is ") + (format == MeshFormat::stl ? "text " : "") +

@@ -26,7 +26,7 @@ Counts counts_of(TextLines& lines, std::size_t size) {
   const std::size_t faces = lines.index(lines.word_anywhere(), most);
   lines.skip_line();  // the number of edges, which nobody fills in
   if (vertices > size / (sizeof "0 0 0" - 1) || faces > size / (sizeof "3 0 0 0" - 1))
-    lines.refuse("promises more than it holds; it was cut short or is broken");
+    lines.refuse("says it holds more than it does; it was cut short or is broken");
   return {vertices, faces, plain};
 }
 
@@ -37,7 +37,7 @@ std::size_t polygons_of_off(std::string_view text, const std::string& file) {
   const Counts counts = counts_of(lines, text.size());
   const auto next = [&] {
     if (!lines.next_line())
-      lines.refuse("promises more than it holds; it was cut short or is broken");
+      lines.refuse("says it holds more than it does; it was cut short or is broken");
   };
   for (std::size_t vertex = 0; vertex < counts.vertices; ++vertex) {
     next();
@@ -51,7 +51,7 @@ std::size_t polygons_of_off(std::string_view text, const std::string& file) {
     if (corners < 3) lines.refuse("has a facet of fewer than three corners");
     for (std::size_t i = 0; i < corners; ++i) lines.index(lines.word(), counts.vertices);
   }
-  if (lines.next_line()) lines.refuse("holds more than it promises");
+  if (lines.next_line()) lines.refuse("holds more than it says");
   return counts.faces;
 }
 

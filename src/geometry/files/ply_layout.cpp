@@ -126,7 +126,7 @@ Layout layout_of(std::string_view head, std::size_t size, const std::string& fil
       Element element{.name = lines.word(), .properties = {}};
       element.count = lines.index(lines.word(), std::numeric_limits<std::int64_t>::max());
       if (element.count > size)
-        lines.refuse("promises more than it holds; it was cut short or is broken");
+        lines.refuse("says it holds more than it does; it was cut short or is broken");
       if (element.name == "vertex") layout.vertices += element.count;
       if (element.name == "face") layout.faces += element.count;
       layout.elements.push_back(std::move(element));
@@ -147,7 +147,7 @@ void pass_text(const Layout& layout, TextLines lines) {
   for (const Element& element : layout.elements) {
     for (std::size_t row = 0; row < element.count; ++row) {
       if (!lines.next_line())
-        lines.refuse("promises more than it holds; it was cut short or is broken");
+        lines.refuse("says it holds more than it does; it was cut short or is broken");
       for (const Property& property : element.properties) {
         const bool corners = element.name == "face" && is_corners(property);
         const std::size_t values =
@@ -165,7 +165,7 @@ void pass_text(const Layout& layout, TextLines lines) {
       if (!lines.word().empty()) lines.refuse("has more numbers in a line than it says");
     }
   }
-  if (lines.next_line()) lines.refuse("holds more than it promises");
+  if (lines.next_line()) lines.refuse("holds more than it says");
 }
 
 /// Numbers of a binary PLY, one after the other.
@@ -178,7 +178,7 @@ class Numbers {
 
   double take(const Type& type) {
     if (bytes_.size() < type.size)
-      refuse("promises more than it holds; it was cut short or is broken");
+      refuse("says it holds more than it does; it was cut short or is broken");
     std::array<char, 8> raw{};
     std::copy_n(bytes_.begin(), type.size, raw.begin());
     if (swap_) std::reverse(raw.begin(), raw.begin() + static_cast<std::ptrdiff_t>(type.size));
@@ -234,7 +234,7 @@ void pass_binary(const Layout& layout, Numbers numbers) {
       }
     }
   }
-  if (!numbers.at_end()) numbers.refuse("holds more than it promises");
+  if (!numbers.at_end()) numbers.refuse("holds more than it says");
 }
 
 }  // namespace

@@ -55,8 +55,8 @@ double between(double from, double to, double share) { return from + share * (to
 
 void check(const Tilt& tilt, const Place& where) {
   if (is_tilt(tilt)) return;
-  throw UserError(where, "is " + trimmed(tilt.angle.degrees(), 2) + "\u00b0, which is no tilt",
-                  "give how far the mould is propped from level, from 0\u00b0 to below 90\u00b0");
+  throw UserError(where, "is " + trimmed(tilt.angle.degrees(), 2) + "\u00b0, which is not a tilt",
+                  "give how far the mould is tilted from level, from 0\u00b0 to below 90\u00b0");
 }
 
 TriangleMesh tilted(const TriangleMesh& cavity, const Tilt& tilt) {
@@ -164,13 +164,13 @@ std::string marks_of(const TiltedPour& pour) {
 
 Length reachable(const TiltedPour& pour, Length mark, const Place& where) {
   if (!(pour.most() > Volume()))
-    throw UserError(where, "cannot be poured to: propped so far, the cavity holds nothing",
-                    "prop the mould less");
+    throw UserError(where, "cannot be poured to: tilted so far, the cavity holds nothing",
+                    "tilt the mould less");
   if (mark < pour.lowest_mark())
     throw UserError(where,
                     "is " + in_mm(mark) +
                         " up the low wall, below where the pour gathers when the "
-                        "mould is propped",
+                        "mould is tilted",
                     "give " + marks_of(pour));
   if (mark > pour.brim())
     throw UserError(where, "is " + in_mm(mark) + " up the low wall, above its brim",

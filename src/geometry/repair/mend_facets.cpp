@@ -111,7 +111,7 @@ std::optional<Mend> drop_collapsed(TriangleMesh& mesh) {
   }
   return without(mesh, goes,
                  {.flaw = Flaw::collapsed_facets,
-                  .what = "without area left away, with two corners in one place",
+                  .what = "without area left out, with two corners in one place",
                   .bound = {}});
 }
 
@@ -135,14 +135,14 @@ std::optional<Mend> drop_duplicates(TriangleMesh& mesh) {
   }
   return without(mesh, goes,
                  {.flaw = Flaw::duplicate_facets,
-                  .what = "left away that lay on others with the same corners",
+                  .what = "left out that lay on others with the same corners",
                   .bound = {}});
 }
 
 std::optional<Mend> drop_flat(TriangleMesh& mesh, double flat_mm) {
   std::vector<bool> goes(mesh.triangles.size(), false);
   Mend mend{.flaw = Flaw::collapsed_facets,
-            .what = "without area left away, with three corners in line",
+            .what = "without area left out, with three corners in line",
             .bound = {}};
   for (std::size_t facet = 0; facet < goes.size(); ++facet) {
     goes[facet] = is_cap(mesh, mesh.triangles[facet], flat_mm);
@@ -163,7 +163,7 @@ std::optional<Mend> drop_scraps(TriangleMesh& mesh) {
     return sheet.is_open && sheet.area_mm2 < most_of_one * whole;
   };
   Mend mend{
-      .flaw = Flaw::scraps, .what = "left away in loose scraps that enclose nothing", .bound = {}};
+      .flaw = Flaw::scraps, .what = "left out in loose scraps that enclose nothing", .bound = {}};
   for (const Sheet& sheet : sheets) {
     if (!is_scrap(sheet)) continue;
     loose += sheet.area_mm2;

@@ -81,7 +81,7 @@ void ShellMending::drop_specks() {
   }
   if (mend.count == 0) return;
   mend.what = std::to_string(mend.count) + (mend.count == 1 ? " speck" : " specks") +
-              " inside another part left away";
+              " inside another part left out";
   mends_.push_back(std::move(mend));
   std::size_t facet = 0;
   std::erase_if(mesh_.triangles, [&](const auto&) { return goes[edges_.shell[facet++]]; });

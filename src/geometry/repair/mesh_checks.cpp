@@ -138,7 +138,7 @@ CheckedSolid checked_solid(const TriangleMesh& mesh, const std::string& file) {
     drop_unused_vertices(solid);
     if (solid.triangles.empty()) refuse_nothing_enclosed(file);
     remarks.push_back({Severity::note, file + ": " + counted(dropped, "facet") +
-                                           " without area left away, with two corners in one "
+                                           " without area left out, with two corners in one "
                                            "place"});
   }
   SurfaceEdges edges = surface_edges(solid);

@@ -112,7 +112,8 @@ class SurfaceMending {
        .field = place_text(edges.open.first_mm),
        .problem = "is open: its facets do not meet; corners that should be one lie more than " +
                   trimmed(largest_reach * diagonal_mm(mesh), 6) + " mm apart",
-       .remedy = "merge the corners by distance in the modelling program and export it again"},
+       .remedy =
+           "in the modelling program, join the corners that nearly touch, and export it again"},
       edges.open.first_mm);
 }
 
@@ -133,7 +134,7 @@ class SurfaceMending {
   parts.problem += "; the largest of " + std::to_string(rims.size()) +
                    (rims.size() == 1 ? " hole" : " holes") + ", here, is " +
                    trimmed(rims.front().width_mm(), 1) +
-                   " mm across, too large to be filled by guess";
+                   " mm across, too large to be filled by guessing";
   throw LargeHole(parts, at_mm);
 }
 
@@ -143,9 +144,9 @@ void refuse_faulty(const TriangleMesh& mesh, const SurfaceEdges& edges, const st
   if (aim == MendAim::open_skin && edges.crowded.edges > 0)
     throw PlacedError({.file = file,
                        .field = place_text(edges.crowded.first_mm),
-                       .problem = "is no single skin: more than two facets meet at " +
+                       .problem = "is not a single skin: more than two facets meet at " +
                                   std::to_string(edges.crowded.edges) + " edges, the first here",
-                       .remedy = "leave only the inner surface, in the modelling program"},
+                       .remedy = "keep only the inner surface, in the modelling program"},
                       edges.crowded.first_mm);
   if (edges.turned.edges > 0)
     throw PlacedError(
