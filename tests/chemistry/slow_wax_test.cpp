@@ -22,11 +22,11 @@ using Catch::Matchers::Contains;
 /// Olive at 190 mg/g with `share` of `wax`, superfat 5 %.
 std::string formula_with_wax(const std::string& wax, const std::string& olive,
                              const std::string& share, const std::string& more = "") {
-  return R"({ "schema": "brimwright.formula/1", "name": "Bar", "fats_from": "studio.fats.json",
+  return R"({ "schema": "brimwright.formula/2", "name": "Bar", "own_fats": "studio.fats.json",
     "fats": [ { "fat": "olive", "share": ")" +
          olive + R"(", "saponification_value": 190 }, { "fat": ")" + wax + R"(", "share": ")" +
          share + "\"" + more + R"( } ], "superfat": "5 %",
-    "alkali": [ { "alkali": "NaOH", "saponifies": "100 %", "purity": "99 %",
+    "alkali": [ { "alkali": "NaOH", "share": "100 %", "purity": "99 %",
                   "purity_range": ["98 %", "100 %"] } ],
     "water": { "lye_strength": "33 %" }, "pour_temperature": "70 °C" })";
 }

@@ -93,7 +93,7 @@ async function check_batch(page, batch) {
     const lye = batter.ingredients.filter(is_lye);
     assert.deepEqual(by_name(jug.slice(0, lye.length)), by_name(weights(lye)));
     assert.ok(
-      Math.abs(jug.find(([name]) => name === "Effective superfat")[1] - batter.superfat_percent.effective) <=
+      Math.abs(jug.find(([name]) => name === "Superfat as weighed")[1] - batter.superfat_percent.effective) <=
         0.05 + 1e-9,
       "the superfat is its own",
     );

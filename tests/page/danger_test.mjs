@@ -230,14 +230,14 @@ await run({
           const within = `.jug:has(h3:text("Lye for the ${jug}"))`;
           const { g } = batter.ingredients.find((one) => one.name.startsWith("NaOH"));
           for (const one of await shown(page, "NaOH", within)) {
-            if (units !== "oz in") assert.equal(one.g, g);
+            if (units !== "oz, in") assert.equal(one.g, g);
             const off = one.oz * gram_per_ounce - g;
-            if (units !== "g mm")
+            if (units !== "g, mm")
               assert.ok(off <= 1e-6 && off > -0.05, `${one.oz} oz of NaOH is ${off} g off what is weighed`);
           }
         }
       };
-      for (const units of ["g mm", "both", "oz in"]) await check(units);
+      for (const units of ["g, mm", "both", "oz, in"]) await check(units);
       for (const [i, name] of ["pour", "pipe"].entries()) {
         const said = await opened(page.locator(".shelf .jug .figure", { has: page.getByText(/^NaOH/) }).nth(i));
         assert.ok(

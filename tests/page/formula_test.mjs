@@ -420,7 +420,7 @@ await run({
       await open_run(page, /^Plain bars/);
       await button(page, "Change the formula of the base").click();
       const before = await short_figures(page);
-      await button(page, "Take away Cocoa butter").click();
+      await button(page, "Remove Cocoa butter").click();
       await page.getByText("The fats add to 90 %: 10 % are missing.").waitFor();
       await button(page, "Undo").click();
       await settled(page);
@@ -575,7 +575,7 @@ await run({
       const expected = naoh_per_fat(before) + (0.02 * 0.05 * ((3 * 39.997) / 192.124)) / 0.99;
       const off = 0.1 / before.Fats + 0.1 / after.Fats; // NaOH is weighed to 0.1 g and rounded down, both times
       assert.ok(Math.abs(naoh_per_fat(after) - expected) < off, `${naoh_per_fat(after)}, not ${expected}`);
-      await button(page, "Take away lemon juice").click();
+      await button(page, "Remove lemon juice").click();
       await settled(page);
       assert.deepEqual(await short_figures(page), before);
     }),

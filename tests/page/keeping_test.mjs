@@ -40,7 +40,7 @@ const naoh = (page) =>
     .locator(".figure", { hasText: "NaOH" })
     .locator(".value b")
     .innerText();
-const underneath = (page) => page.getByRole("heading", { name: /changed underneath/ });
+const underneath = (page) => page.getByRole("heading", { name: /was changed outside this page/ });
 
 /** A run, its formulas, mould, fats and tips, all of her own. */
 function own_files() {
@@ -124,7 +124,7 @@ await run({
     await ended(at);
   },
 
-  "a file changed underneath is noticed, and either may stay": async () => {
+  "a file was changed outside this page is noticed, and either may stay": async () => {
     const at = await begun();
     await sell(at.page).fill("24");
     await saved(at.page);
@@ -135,15 +135,15 @@ await run({
       renameSync(`${path}.new`, path);
     };
     theirs();
-    await at.page.getByRole("heading", { name: /changed underneath/ }).waitFor();
-    await check_access(at.page, "a file changed underneath");
-    await at.page.getByRole("button", { name: "Take what is in the file" }).click();
+    await at.page.getByRole("heading", { name: /was changed outside this page/ }).waitFor();
+    await check_access(at.page, "a file was changed outside this page");
+    await at.page.getByRole("button", { name: "Load the saved file" }).click();
     await settled(at.page);
     assert.equal(await sell(at.page).inputValue(), "50");
     await sell(at.page).fill("25");
     await saved(at.page);
     theirs();
-    await at.page.getByRole("button", { name: "Keep what is on this page" }).click();
+    await at.page.getByRole("button", { name: "Overwrite it with this page" }).click();
     await saved(at.page);
     assert.equal(at.serving.file("spring_cups.run.json").sell, 25);
     check_quiet(at.page);
@@ -173,10 +173,10 @@ await run({
     await saved(other);
     await underneath(at.page).waitFor();
     assert.equal(at.serving.file("spring_cups.run.json").sell, 31);
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await underneath(other).waitFor(); // in its turn
     assert.equal(at.serving.file("spring_cups.run.json").sell, 24);
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await settled(other);
     assert.equal(await sell(other).inputValue(), "24");
     await press(other, "Undo");
@@ -196,7 +196,7 @@ await run({
 
     // Seen in time: the other has typed nothing, and is asked as well.
     await superfat(one).fill("8 %");
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await other.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "8 %");
     await settled(other);
     assert.equal(await other.locator(".strip dl").innerText(), await one.locator(".strip dl").innerText());
@@ -212,24 +212,24 @@ await run({
     assert.match(await other.locator(".saving").innerText(), /^Not saved/);
     assert.ok(await other.locator(".strip .old").count(), "its figures are of neither text");
     await other.locator(".foremost .stale").waitFor();
-    await check_access(other, "a formula changed underneath");
+    await check_access(other, "a formula was changed outside this page");
     await other.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
     await press(other, "To the question");
-    assert.match(await other.evaluate(() => document.activeElement.textContent), /changed underneath/);
+    assert.match(await other.evaluate(() => document.activeElement.textContent), /was changed outside this page/);
     await superfat(other).fill("6.5 %"); // typed on, before it is decided
     assert.equal(in_file(), "9 %");
-    await press(other, "Keep what is on this page");
+    await press(other, "Overwrite it with this page");
     await settled(other);
     await saved(other);
     assert.equal(in_file(), "6.5 %");
-    await press(one, "Take what is in the file");
+    await press(one, "Load the saved file");
     await one.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "6.5 %");
     await settled(one);
 
     await superfat(one).fill("4 %");
     await saved(one);
     await superfat(other).fill("5 %");
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await settled(other);
     assert.equal(await superfat(other).inputValue(), "4 %");
     assert.equal(in_file(), "4 %");
@@ -252,7 +252,7 @@ await run({
     await at.page.reload();
     await underneath(at.page).waitFor();
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "9 %");
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "7 %");
     check_quiet(at.page);
@@ -290,7 +290,7 @@ await run({
       );
       await check_access(page, `${name} changed`);
       let_go();
-      if (name.endsWith(".formula.json")) await press(page, "Take what is in the file"); // it lies open
+      if (name.endsWith(".formula.json")) await press(page, "Load the saved file"); // it lies open
       await settled(page);
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);
@@ -311,9 +311,9 @@ await run({
   "a formula taken away on disk is told of, and what is on the page can be kept": async () => {
     const at = await begun_with_own();
     renameSync(join(at.serving.folder, "meadow_base.formula.json"), join(at.serving.folder, "gone.txt"));
-    await at.page.getByRole("heading", { name: "meadow_base.formula.json has been taken away underneath" }).waitFor();
+    await at.page.getByRole("heading", { name: "meadow_base.formula.json was deleted" }).waitFor();
     assert.ok(await at.page.locator(".value.old").count());
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "6 %");
     check_quiet(at.page);
@@ -350,7 +350,7 @@ await run({
       const json = structuredClone(files[name] ?? {});
       change(json);
       write(serving, name, json);
-      await page.locator(".foremost .stale", { hasText: `${name} changed underneath` }).waitFor();
+      await page.locator(".foremost .stale", { hasText: `${name} was changed outside this page` }).waitFor();
       await page.locator(".foremost .stale").waitFor({ state: "detached" });
       await settled(page);
     }

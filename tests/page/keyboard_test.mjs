@@ -30,7 +30,7 @@ await run({
   "figures are changed, asked and taken back by keyboard alone": () =>
     on_page(chromium, async (page, serving) => {
       await page.keyboard.press("Tab");
-      assert.equal((await focused(page)).label, "To the figures");
+      assert.equal((await focused(page)).label, "Skip to the figures");
       await page.keyboard.press("Enter");
       assert.equal(new URL(page.url()).hash, new URL(serving.address).hash, "the skip link lost the key");
       await tab_to(page, "Pieces to sell");

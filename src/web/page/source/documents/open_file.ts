@@ -159,7 +159,7 @@ function meet(file: OpenFile, { version, text }: Theirs): void {
 function ask_which(file: OpenFile, { version, text }: Theirs): void {
   amend(file, { theirs: { version, text } });
   keep_unsaved(file);
-  announce(`${file.file} has changed underneath. Say which is to stay.`);
+  announce(`${file.file} was changed outside this page. Say which is to stay.`);
   tell("conflict", { file });
 }
 

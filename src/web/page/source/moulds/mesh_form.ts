@@ -158,14 +158,10 @@ function keeping(of: MeshDraft, taken: Taken, tell_more: TellMore): TemplateResu
       <button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep(of, tell_more, taken)}>
         Use this mould
       </button>
-      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep(of, tell_more)}>
-        Say more about it first
-      </button>
+      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep(of, tell_more)}>More settings</button>
     </div>
     ${of.is_keeping ? html`<p role="status">Keeping it ...</p>` : nothing}
-    <p class="hint">
-      More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.
-    </p>`;
+    <p class="hint">More is: water weighed in it, measures as a check, a mesh that leans or stands on a board.</p>`;
 }
 
 /** The mould at once or, without `taken` and wherever the program wants to know more, its whole form. */

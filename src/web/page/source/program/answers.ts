@@ -1149,7 +1149,7 @@ export interface Plan {
   /**
    * What is set on or in a piece, in the run's order.
    */
-  decorations: Perch[];
+  decorations: Decoration[];
   /**
    * Of the run.
    */
@@ -1930,7 +1930,7 @@ export interface Around {
 /**
  * A decoration cast beforehand.
  */
-export interface Perch {
+export interface Decoration {
   /**
    * As the run says.
    */

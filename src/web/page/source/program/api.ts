@@ -55,7 +55,7 @@ export class Refused extends Error {
 const silent: Complaint = {
   file: "",
   field: "",
-  problem: "the program does not answer",
+  problem: "Brimwright is not running",
   remedy: "start brimwright again and open the address it prints; what you typed is kept here",
   line: "The program does not answer: start brimwright again and open the address it prints. What you typed is kept here.",
 };
@@ -67,7 +67,7 @@ function without_words(status: number): Complaint {
   const [problem, remedy] =
     status === 503
       ? ["the program has too much to do at once", `it is asked again in a moment; ${kept_here}`]
-      : ["a fault of brimwright itself", `${kept_here}: change something, or ask again`];
+      : ["internal error in brimwright (your files are not at fault)", `${kept_here}: change something, or ask again`];
   return { file: "", field: "", problem, remedy, line: `${problem} (answer ${status}); ${remedy}.` };
 }
 

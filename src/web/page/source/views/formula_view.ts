@@ -33,7 +33,7 @@ export function formula_view(): TemplateResult {
   const bench = state.plan && bench_of(state.plan);
   const batter = of === "pipe" ? bench?.whippings[0] : bench?.pour;
   return html`${conflicts()}
-    <h1 id="formula-title" tabindex="-1">${String(file.now.name || "A formula without a name")}</h1>
+    <h1 id="formula-title" tabindex="-1">${String(file.now.name || "Unnamed formula")}</h1>
     <p class="aside">${where(of)}</p>
     <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
     ${strip(of, batter, bench)} ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)}
@@ -111,7 +111,7 @@ function asks(of: FormulaSlot): TemplateResult {
   const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
   return html`<div role="status" class="asks">
     <p class="alarm">
-      <strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
+      <strong>${state.plan ? "These figures are out of date." : "No figures yet."}</strong>
       ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
     </p>
     ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}

@@ -21,7 +21,7 @@ const root = document.getElementById("page")!;
 
 function page() {
   return html` <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>
-      To the figures
+      Skip to the figures
     </button>
     ${head(open_start)} ${foremost()}
     <main id="main" tabindex="-1" class=${state.is_old && state.view !== "start" ? "old-now" : ""}>
