@@ -70,7 +70,7 @@ std::map<Identity, std::string> kept_files(const std::vector<std::string>& read,
       kept.emplace(*there, brimwright::quoted(file) + ", which this command reads");
   for (const auto& file : shipped_files(library))
     if (const auto there = identity_of_file(file))
-      kept.emplace(*there, brimwright::quoted(file) + ", a file of the shipped catalogue");
+      kept.emplace(*there, brimwright::quoted(file) + ", a built-in file");
   return kept;
 }
 

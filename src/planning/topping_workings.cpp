@@ -123,7 +123,7 @@ Working move_working(const Beads& beads, std::size_t i, const geometry::Laid& la
   Working working{.of = "moves." + std::to_string(i) + ".volume_ml",
                   .formula = {},
                   .with = {{"opening of the tip", in_figures(opening), beads.tip.name},
-                           {"swell", in_figures(beads.bead_to_opening), the_run},
+                           {"bead ÷ opening", in_figures(beads.bead_to_opening), the_run},
                            {"path, pressing", in_figures(laid.length)}},
                   .comes_to = in_figures(laid.volume)};
   std::visit(

@@ -435,7 +435,7 @@ await run({
         assert.equal(serving.file("my_box.json").note, "Theirs.");
         await check_access(page, "a mould was changed outside this page");
         await page.getByRole("button", { name: "Load the saved file" }).click();
-        await page.getByRole("heading", { name: /underneath/ }).waitFor({ state: "detached" });
+        await page.getByRole("heading", { name: /outside this page/ }).waitFor({ state: "detached" });
         assert.equal(await field(page, "Note").inputValue(), "Theirs.");
         assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "20 mm");
         const other_text = page.getByRole("button", { name: "Change to the other text" });

@@ -406,7 +406,7 @@ await run({
       await saved(page);
       const file = serving.file(spring);
       assert.deepEqual([file.pipe, file.losses.pipe, file.lye_pot], [undefined, undefined, undefined]);
-      await check_access(page, "a topping taken away");
+      await check_access(page, "a topping removed");
       await press(page, "Bring the topping back");
       const back = await planned(page, serving, spring);
       assert.deepEqual(back.pipe.ingredients, before.pipe.ingredients);

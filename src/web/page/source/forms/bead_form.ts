@@ -181,7 +181,7 @@ function hand(): TemplateResult {
       has(hand_at)
         ? html`<button
             type="button"
-            @click=${() => change("run", "hand's factor taken away", hand_at, undefined, first_of_tip)}
+            @click=${() => change("run", "correction removed", hand_at, undefined, first_of_tip)}
           >
             Leave the correction out
           </button>`

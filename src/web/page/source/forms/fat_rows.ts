@@ -161,7 +161,7 @@ function lot_words(row: Document): string {
   const range = value as Document;
   const is_blank = value === "" || (value !== null && typeof value === "object" && range.low === "");
   const words = is_blank
-    ? "to be said"
+    ? "to be filled in"
     : value === undefined
       ? "published values"
       : value !== null && typeof value === "object"

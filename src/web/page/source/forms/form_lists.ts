@@ -47,7 +47,7 @@ function take_from(list: List, i: number, name: string): void {
   const has_button = rows.length > (list.least ?? 0);
   set_rows(
     list,
-    `${name} taken away`,
+    `${name} removed`,
     rows,
     has_button ? to_id(button_id(list, next, "drop")) : to_field(list.of ?? "run", list.at),
   );

@@ -228,7 +228,7 @@ export function part({ of = "run", at, name, title, add, blank, body }: Part): T
       <button
         type="button"
         aria-label="Remove ${name}"
-        @click=${() => change(of, `${title} taken away`, at, undefined, to_id(adder))}
+        @click=${() => change(of, `${title} removed`, at, undefined, to_id(adder))}
       >
         Remove
       </button>

@@ -215,7 +215,7 @@ function propped(place: string, i: number): TemplateResult {
   return part({
     at: pointer,
     name: "the prop",
-    title: "The mould is propped up",
+    title: "The mould is tilted",
     add: "Prop the mould up for this layer",
     blank: { angle: "", low_side: "" },
     body: () =>

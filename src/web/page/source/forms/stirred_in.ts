@@ -341,7 +341,7 @@ function composition(of: FormulaSlot, row: string): TemplateResult {
     is_told_elsewhere: !is_label,
     chosen: is_label ? "label" : "shipped",
     answers: [
-      ["shipped", "Shipped figures"],
+      ["shipped", "Built-in figures"],
       ["label", "The label's figures"],
     ],
     puts,
@@ -363,7 +363,7 @@ function composition(of: FormulaSlot, row: string): TemplateResult {
           </div>`
       : html`<div class="row">
           ${one_of({
-            label: "Shipped figures of",
+            label: "Built-in figures of",
             of,
             at,
             answers: compositions.map((one) => [one, one]),

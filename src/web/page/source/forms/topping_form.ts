@@ -41,7 +41,7 @@ function without_topping(run: Document): Document {
 }
 
 function take_topping_away(): void {
-  change_whole("run", "Topping taken away", without_topping, to_id("topping-back"));
+  change_whole("run", "Topping removed", without_topping, to_id("topping-back"));
 }
 
 /** Just taken away, it is one tap to have it again. */
@@ -173,8 +173,7 @@ function hand(pipe: Topping): TemplateResult | typeof nothing {
   const at_hand = "/pipe/beads/tip/hand";
   const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
   const can_keep = is_own && at(state.run.now, `${at_hand}/correction`) !== found.correction;
-  const keep = () =>
-    change("run", "hand's factor kept", at_hand, { correction: found.correction, trials: found.trials });
+  const keep = () => change("run", "correction kept", at_hand, { correction: found.correction, trials: found.trials });
   return html`<p>
       Your hand lays down ${times} times the computed beads (${found.trials}
       ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand
