@@ -23,18 +23,18 @@ TEST_CASE("a label is read with its market and spread", "[runs]") {
       R"("label": { "market": "US", "weight_spread": "2.5 %", "pour_line_off_by": "1 mm" })"));
   REQUIRE(order);
   CHECK(order->market == planning::Market::US);
-  CHECK(order->spread.share == 2.5 * percent);
-  CHECK(order->spread.pour_line_off_by == 1 * millimetre);
+  CHECK(order->weight_spread.share == 2.5 * percent);
+  CHECK(order->weight_spread.pour_line_off_by == 1 * millimetre);
   CHECK_FALSE(order->e_mark);
   const auto weighed = read_label_order(run_with(
       R"("label": { "market": "EU", "weighed_pieces": ["96 g", "97 g", "95.5 g"], "e_mark": true,
                     "printed_weight": "95 g" })"));
-  CHECK(weighed->spread.weighed_pieces.size() == 3);
+  CHECK(weighed->weight_spread.weighed_pieces.size() == 3);
   CHECK(weighed->e_mark);
-  CHECK(weighed->states == 95 * gram);
+  CHECK(weighed->printed_weight == 95 * gram);
   const auto by_mass =
       read_label_order(run_with(R"("label": { "market": "EU", "weight_spread": "2 g" })"));
-  CHECK(by_mass->spread.either_way == 2 * gram);
+  CHECK(by_mass->weight_spread.either_way == 2 * gram);
   CHECK_FALSE(read_label_order(run_with("")));
 }
 

@@ -28,7 +28,7 @@ TEST_CASE("a topping is read with its sizes, its whip and its limits", "[runs]")
   CHECK(pipe.bowl.value().whisk_needs == 400 * millilitre);
   CHECK(pipe.pace.value().open_time == std::chrono::minutes(30));
   CHECK(pipe.pace->time_per_bag_change == std::chrono::seconds(60));
-  CHECK(pipe.lye_spoon.value().each == std::chrono::seconds(20));
+  CHECK(pipe.lye_spoon.value().time_between == std::chrono::seconds(20));
   CHECK(pipe.losses.each_bag_change == 8 * gram);
 }
 

@@ -106,7 +106,7 @@ TEST_CASE("the page is told what the command line prints, byte for byte", "[web]
   gauge.below_brim = "4 mm";
   gauge.cast_wall = gauge.cast_base = "10 mm";
   gauge.cast_hung = true;
-  gauge.prop = "12 deg";
+  gauge.tilt = "12 deg";
   gauge.mark = "18 mm";
   CHECK(server
             .ask("POST", "/api/gauge",
