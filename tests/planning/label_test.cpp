@@ -341,7 +341,7 @@ TEST_CASE("a label already printed is held against the pieces", "[planning]") {
   const auto remarks_for = [](double states_g) {
     Run run = labelled_run();
     run.label->weight_spread.either_way = 6 * gram;  // 81.65 cured, 75.60 the lightest
-    run.label->states = states_g * gram;
+    run.label->printed_weight = states_g * gram;
     return planning::plan(run).label->remarks;
   };
   CHECK(has_remark(remarks_for(85), "does not reach it"));

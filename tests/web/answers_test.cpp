@@ -112,7 +112,7 @@ TEST_CASE("the page is told what the command line prints, byte for byte", "[web]
             .ask("POST", "/api/gauge",
                  R"({"file":"moulds/twisted_cup.json","depth":["10 mm","1 in"],"fit-mass":"95 g",
                      "density":"1.01 g/ml","below-brim":"4 mm","cast-wall":"10 mm",
-                     "cast-base":"10 mm","cast-hung":true,"prop":"12 deg","mark":"18 mm"})")
+                     "cast-base":"10 mm","cast-hung":true,"tilt":"12 deg","mark":"18 mm"})")
             .body == printed({gauge}).document);
   CHECK(server.ask("POST", "/api/list", R"({"what":"fats","name":"coconut"})").body ==
         printed({service::ListRequest{"fats", "coconut"}}).document);
