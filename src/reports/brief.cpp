@@ -145,7 +145,7 @@ std::string pot_text(const planning::Batch& batch) {
       "Or one pot of lye for all, not both: " + on_scale(pot.water, pot.water_step) + " of water";
   for (const auto& alkali : pot.alkalis)
     text += ", " + on_scale(alkali.weighed, alkali.step, Rounded::down) + " of " + alkali.name;
-  text += ". Cooled, put steamed-off water back until " +
+  text += ". Cooled, top up with plain water until " +
           (pot.full_pot ? "pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
                         : "the lye weighs " + on_scale(pot.lye, pot.lye_step, Rounded::up)) +
           ". Then of the lye solution";

@@ -19,10 +19,18 @@ std::string read_or_remembered(bool read) {
   return read ? "read in the source" : "not checked at the source";
 }
 
+/// The data's "from memory" in the listing's own word.
+std::string in_plain_words(std::string note) {
+  const std::string remembered = "from memory";
+  for (auto at = note.find(remembered); at != std::string::npos; at = note.find(remembered))
+    note.replace(at, remembered.size(), "unchecked");
+  return note;
+}
+
 std::string from(const Citation& citation) {
   const bool is_derived = citation.source.starts_with("computed from");  // not read anywhere
   return citation.source + (is_derived ? "" : "; " + read_or_remembered(citation.read)) +
-         (citation.also.empty() ? "" : ". Also: " + citation.also);
+         (citation.also.empty() ? "" : ". Also: " + in_plain_words(citation.also));
 }
 
 std::string value_text(chemistry::SaponificationValue value) {

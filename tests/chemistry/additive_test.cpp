@@ -187,7 +187,7 @@ TEST_CASE("dispersing oil must be there to be taken", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {"colours",
        R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "castor", "oil_per_colour": 2 } })",
-       "/colours", "holds no \"castor\""},
+       "/colours", "the formula, which has no \"castor\""},
       {"colours",
        R"({ "name": "mica", "rate": "7 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 9 } })",
        "/colours", "63 % of the fats"},

@@ -321,7 +321,7 @@ TEST_CASE("what the density rests on is said", "[chemistry]") {
   SECTION("a measured density that does not") {
     formula.measured_density = 0.90 * batter_density(formula, proportions(formula)).computed;
     CHECK(batter_density(formula, proportions(formula)).used == *formula.measured_density);
-    CHECK(any_says(remarks(), "10 % below the computed"));
+    CHECK(any_says(remarks(), "10 % below the calculated"));
   }
 }
 

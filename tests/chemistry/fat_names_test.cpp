@@ -159,7 +159,7 @@ TEST_CASE("a formula that names a fat otherwise is told how it is named here", "
   CAPTURE(name);
   CHECK_THROWS_WITH(test::read(test::with(test::sound_formula(), R"("fat": "coconut")",
                                           R"("fat": ")" + name + "\"")),
-                    Contains(said) && Contains("is not a fat that is known here"));
+                    Contains(said) && Contains("is not a fat known here"));
 }
 
 }  // namespace

@@ -169,7 +169,7 @@ TEST_CASE("an alkali that cannot be right is refused", "[chemistry]") {
       {R"("purity": "99 %")", R"("purity": 98)", "/alkali/0/purity", "\"98 %\", if that is meant"},
       {R"("purity": "99 %")", R"("purity": "0,985")", "/alkali/0/purity", "\"98.5 %\""},
       {R"("purity": "99 %")", R"("purity": "0.98 %")", "/alkali/0/purity", "80 to 100 %"},
-      {R"(["98 %", "100 %"])", R"(["98 %"])", "/alkali/0/purity_range", "holds 1 values"},
+      {R"(["98 %", "100 %"])", R"(["98 %"])", "/alkali/0/purity_range", "has 1 values"},
       {R"(["98 %", "100 %"])", R"(["100 %", "98 %"])", "/alkali/0/purity_range", "99 %"},
       {R"(["98 %", "100 %"])", R"(["98 %", "102 %"])", "/alkali/0/purity_range", "80 to 100 %"},
       {R"(["98 %", "100 %"])", R"(["98", "100 %"])", "/alkali/0/purity_range/0", "no unit"},

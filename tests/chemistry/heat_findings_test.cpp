@@ -55,7 +55,7 @@ TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
 TEST_CASE("hot lye was sent into the fridge", "[chemistry]") {
   // Air of a fridge and of a room takes heat alike; the room is 16 K warmer, so there it is slower.
   const HeatFindings chilled = findings(R"({ "lye_used_at": "15 °C", "cooled_in": "fridge" })");
-  CHECK(is_said(chilled, "Into the fridge only once it has cooled in the room"));
+  CHECK(is_said(chilled, "Put it into the fridge only once it has cooled in the room"));
   const HeatFindings to_the_room = findings(R"({ "lye_used_at": "25 °C", "cooled_in": "room" })");
   REQUIRE(chilled.cooling.size() == 1);
   CHECK(chilled.cooling[0].shortest > to_the_room.cooling.at(0).shortest);

@@ -210,9 +210,9 @@ std::vector<Remark> cautions_with(const std::string& name, GoesInto goes_into) {
 TEST_CASE("honey, beer and melt-and-pour went into the lye without a word", "[chemistry]") {
   const auto [name, says] = GENERATE(table<std::string, std::string>({
       {"honey", "carbon monoxide"},
-      {"Cane sugar, dissolved", "An open vessel and fresh air"},
-      {"goat milk", "An open vessel and fresh air"},
-      {"oat-milk", "An open vessel and fresh air"},
+      {"Cane sugar, dissolved", "an open vessel in fresh air"},
+      {"goat milk", "an open vessel in fresh air"},
+      {"oat-milk", "an open vessel in fresh air"},
       {"dark beer", "foams over"},
       {"Weißbier", "foams over"},
       {"Bière brune", "foams over"},

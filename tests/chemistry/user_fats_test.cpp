@@ -107,7 +107,7 @@ TEST_CASE("the supplier's analysis of a lot wins over the own fat's range, too",
   const auto cautions = supplied_value_cautions(formula_with("205"));
   REQUIRE(cautions.size() == 1);
   CHECK_THAT(cautions[0].text, Contains("Test base: Argan oil") &&
-                                   Contains("above the 180 to 200 mg/g known for Argan oil"));
+                                   Contains("above the 180 to 200 mg KOH/g known for Argan oil"));
 }
 
 TEST_CASE("light triglycerides have values that no kitchen oil has", "[chemistry]") {
@@ -148,7 +148,7 @@ TEST_CASE("what no supplier's document can say of a fat is refused in one line",
       {R"("linoleic": ["29 %", "36 %"])", R"("linoleic": ["2 %", "3 %"])", "at most"},
       {"\"stearic\"", "\"steric\"", "is not a fatty acid"},
       {R"(["11.5 %", "15 %"])", R"(["15 %", "11.5 %"])", "low lies above its high"},
-      {R"(["11.5 %", "15 %"])", R"(["11.5 %"])", "holds 1 values"},
+      {R"(["11.5 %", "15 %"])", R"(["11.5 %"])", "has 1 values"},
       {"\"Sodium Arganate\"", "\"Arganate\"", "does not begin with"},
       {"\"lot\"", "\"lott\"", "did you mean \"lot\"?"},
       {"brimwright.fats/1", "brimwright.fats/9", "/schema"},

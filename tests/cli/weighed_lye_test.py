@@ -60,7 +60,11 @@ def answer(*words, **how):
 
 def refused(said, *words, **how):
     done = asked(*words, **how)
-    check(done.returncode == 1 and done.stdout == "" and re.search(said, done.stderr), f"{words}: {done.returncode} {done.stderr!r}")
+    told = done.stderr
+    if told.startswith("{"):  # with --json a complaint is JSON too
+        complaint = json.loads(told)
+        told = f"{complaint['file']}: {complaint['field']}: {complaint['problem']}; {complaint['remedy']}"
+    check(done.returncode == 1 and done.stdout == "" and re.search(said, told), f"{words}: {done.returncode} {told!r}")
 
 
 def superfat_of(fats, naoh_g, purity=1.0):

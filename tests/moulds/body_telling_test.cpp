@@ -163,7 +163,7 @@ TEST_CASE("a hollow shut up inside a cavity is told, with its volume", "[survey]
   const ScratchFile file("void.stl", binary_stl_of(solid));
   const MeshSurvey survey = surveyed(file.path(), in_mm(Role::cavity));
   CHECK_THAT(survey.hollows[0].curve.brimful() / millilitre, WithinRel(60.0 - 4.0, 1e-9));
-  CHECK(says(survey, "1 hollow without any way in, 4.0 ml in all"));
+  CHECK(says(survey, "1 sealed hollow (no way in), 4.0 ml in all"));
 }
 
 TEST_CASE("the place named is where the flaw is, in the file's own numbers and axes",

@@ -41,7 +41,7 @@ Outcome outcome_of(const RoleSolid& solid) {
   } catch (const UserError& question) {
     const std::string text = question.what();
     CAPTURE(solid.name, text);
-    CHECK_THAT(text, Contains("say role \"cavity\""));
+    CHECK_THAT(text, Contains("give role \"cavity\""));
     CHECK_THAT(text, !Contains(" ml"));  // no figure stands above a question
     return Outcome::asked;
   }
@@ -128,7 +128,7 @@ TEST_CASE("a tray upside down is asked about even when said to be a body, until 
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(file.path(), wishes),
                     Contains("as it stands it is one basin, with up \"-z\" it has 4 cavities") &&
-                        Contains("say up \"+z\" if it is, or up \"-z\"") && !Contains(" ml"));
+                        Contains("give up \"+z\" if it is, or up \"-z\"") && !Contains(" ml"));
   wishes.reading.up = Axis::plus_z;
   CHECK(surveyed(file.path(), wishes).hollows.size() == 1);
   wishes.reading.up = Axis::minus_z;

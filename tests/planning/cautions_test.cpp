@@ -134,7 +134,7 @@ TEST_CASE("too little in the bowl stood behind the heat of the lye", "[planning]
     return std::find_if(cautions.begin(), cautions.end(), is_it) - cautions.begin();
   };
   const auto is_short =
-      first([](const Caution& c) { return c.text.find("short by 5") < c.text.size(); });
+      first([](const Caution& c) { return c.text.find(", 5 short") < c.text.size(); });
   const auto is_hot = first([](const Caution& c) {
     return c.topic == Topic::heat && !c.is_general && c.severity == Severity::caution;
   });

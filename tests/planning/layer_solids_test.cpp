@@ -148,7 +148,7 @@ TEST_CASE("a tilted pour that cannot be is refused", "[planning]") {
       {block(), {{250 * millilitre, {}}, {rest, {}}}, "/pour/layers/0", "pour at most 200 ml"},
       {block(), {{200 * millilitre, {}}, {rest, {}}}, "/pour/layers/1", "pour at most 0 ml"},
       {block(), {{Volume{}, {}}, {rest, {}}}, "/pour/layers/0", "holds nothing"},
-      {block(), {{rest, tilt(95)}}, "/pour/layers/0", "no tilt"},
+      {block(), {{rest, tilt(95)}}, "/pour/layers/0", "is 95°, which is not a tilt"},
   }));
   CAPTURE(row.said);
   try {

@@ -178,13 +178,13 @@ TEST_CASE("what is asked of the page is asked in its own fields, and told as val
   const Json role = complaint("/api/gauge", {{"file", slab}, {"unit", "mm"}, {"up", "-z"}});
   CHECK(role["asks"] == "role");
   CHECK(role["choices"] == Json::parse(R"([{"role":"cavity"},{"role":"body","up":"+z"}])"));
-  CHECK_THAT(role["remedy"].get<std::string>(), Contains("say role \"cavity\" if it is"));
+  CHECK_THAT(role["remedy"].get<std::string>(), Contains("give role \"cavity\" if it is"));
 
   const Json alone =
       complaint("/api/gauge", {{"file", "moulds/low_bowl.json"}, {"density", "1 g/ml"}});
   CHECK(alone["file"] == "");
   CHECK(alone["field"] == "density");
-  CHECK(alone["remedy"] == "it goes with fit-mass");
+  CHECK(alone["remedy"] == "give it together with fit-mass");
   CHECK(!alone.contains("choices"));
 
   Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
