@@ -266,7 +266,7 @@ refused("a mesh without its unit", r"cup\.json: /mesh/unit: ",
         mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "role": "cavity", "up": "+z"})])
 refused("a solid without pockets as a mould's body", r"""cup\.json: /mesh/role: .*twisted_cup\.stl holds no liquid, (?!.*--).*give "role": "cavity"$""",
         mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "unit": "mm", "role": "body", "up": "+z"})])
-refused("a mould's mesh that is upside down", r"""cup\.json: /mesh/up: .*with "up": "\+z" it has 4 cavities; try "up": "\\+z"; if that is wrong""",
+refused("a mould's mesh that is upside down", r"""cup\.json: /mesh/up: .*with "up": "\+z" it has 4 cavities; try "up": "\+z"; if that is wrong""",
         mould_changes=[("/mesh", {"file": "tests/data/meshes/slab4_body.stl", "unit": "mm", "role": "body", "up": "-z"})])
 # The same questions of who types options.
 refused("a mesh that may be a mould", r"slab4_body\.stl: .*with --up \+z it has 4 cavities; give --role cavity if .* or --role body with --up \+z if",

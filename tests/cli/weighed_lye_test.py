@@ -163,12 +163,12 @@ refused('--weighed: "base NaOH" cannot be read|--weighed: .*', "--weighed", "bas
 refused('--weighed: "cake NaOH 3 g" cannot be read; write it such as "base NaOH 96 g"', "--weighed", "cake NaOH 3 g")
 refused("--weighed: .*zero|--weighed: is zero", "--weighed", "base NaOH 0 g")
 refused("--weighed: is negative|--weighed: .* is negative", "--weighed", "base NaOH -3 g")
-refused("--weighed: is no weight that a scale of 0.1 g shows", "--weighed", "base NaOH 96.03 g")
-refused("--weighed: tells twice", "--weighed", "base NaOH 96 g", "--weighed", "base NaOH 97 g")
-refused("--added: tells of fats added to a lye that is not told of", "--added", "base olive 14 g")
-refused('--added: "shea" is no fat of Base of the test', "--weighed", f"base NaOH {naoh} g", "--added", "base shea 14 g")
+refused("--weighed: cannot be the weight on a scale of 0.1 g steps", "--weighed", "base NaOH 96.03 g")
+refused("--weighed: gives one alkali twice", "--weighed", "base NaOH 96 g", "--weighed", "base NaOH 97 g")
+refused("--added: gives fats that were added, but not the lye", "--added", "base olive 14 g")
+refused('--added: "shea" is not a fat of Base of the test', "--weighed", f"base NaOH {naoh} g", "--added", "base shea 14 g")
 refused("--purity: .*80 to 100 %", "--weighed", f"base NaOH {naoh} g", "--purity", "NaOH 50 %")
-refused("--batch: is given without lye already weighed", "--batch", "1")
+refused("--batch: is given without the lye that was already weighed", "--batch", "1")
 
 # Another bag, nothing weighed yet: all weights anew. The pure alkali is the same.
 other = answer("--purity", "NaOH 95 %")
@@ -177,7 +177,7 @@ check(abs(other["pour"]["naoh_g"] * 0.95 / other["pour"]["fats_g"] - naoh / plan
 
 # A pot that is shared has no alkali of one batter.
 write("pot.run.json", {**piped, "lye_pot": {}})
-refused("--weighed: is of a lye that the batters share", "--weighed", "base NaOH 90 g", file="pot.run.json")
+refused("--weighed: is part of a lye solution that the batters share", "--weighed", "base NaOH 90 g", file="pot.run.json")
 
 print("\n".join(failures) or "what comes out agrees with stoichiometry, and every mend holds")
 sys.exit(bool(failures))

@@ -43,7 +43,11 @@ def write(name, document):
 def call(*words):
     """Exit status, what it prints as JSON, and its complaint."""
     done = subprocess.run([options.program, *words], cwd=place, capture_output=True, text=True, timeout=120)
-    return done.returncode, json.loads(done.stdout) if done.returncode == 0 and "--json" in words else done.stdout, done.stderr
+    told = done.stderr
+    if told.startswith("{"):  # with --json a complaint is JSON too
+        complaint = json.loads(told)
+        told = f"{complaint['file']}: {complaint['field']}: {complaint['problem']}; {complaint['remedy']}"
+    return done.returncode, json.loads(done.stdout) if done.returncode == 0 and "--json" in words else done.stdout, told
 
 
 def plan(run):
