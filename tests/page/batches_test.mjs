@@ -352,7 +352,7 @@ await run({
         await field(page, "Most pieces in a batch").fill("");
         await settled(page);
         await field(page, "Pieces to sell").fill("4");
-        await ordinary(/the whisk catches nothing less; plan \d+ pieces to sell/, ".order-of");
+        await ordinary(/the whisk needs as much; plan \d+ pieces to sell/, ".order-of");
         await field(page, "Pieces to sell").fill("46");
         await settled(page);
         await field(page, "Pot for the base holds").fill("50 ml");
