@@ -531,7 +531,7 @@ await run({
     const port = serving.port;
     await serving.stop();
     await place(page, "apart", "/superfat").fill("8");
-    await complaint(page, "does not answer");
+    await complaint(page, "is not running");
     await check_access(page, "a formula without the program");
     await serving.start(port);
     await page.goto(serving.address);

@@ -111,7 +111,7 @@ await run({
     const port = at.serving.port;
     await at.serving.stop();
     await sell(at.page).fill("22"); // with nobody to save it
-    await at.page.getByText("The program does not answer").first().waitFor();
+    await at.page.getByText("Brimwright is not running").first().waitFor();
     await check_access(at.page, "without the program");
     await at.serving.start();
     assert.equal(at.serving.port, port, "a folder's port is its own");
