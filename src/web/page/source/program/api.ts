@@ -57,7 +57,7 @@ const silent: Complaint = {
   field: "",
   problem: "Brimwright is not running",
   remedy: "start brimwright again and open the address it prints; what you typed is kept here",
-  line: "The program does not answer: start brimwright again and open the address it prints. What you typed is kept here.",
+  line: "Brimwright is not running: start it again and open the address it prints. What you typed is kept here.",
 };
 
 const kept_here = "what you typed is kept here";
