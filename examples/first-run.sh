@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# All set-up and the main job: installs what is missing, builds, plans a shipped run.
+# All set-up and the main job: installs what is missing, builds, plans an example run.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 

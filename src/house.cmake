@@ -7,10 +7,10 @@
 # CMakeLists.txt builds a program of each inner room.
 
 room(units
-  DOORS advice_text angle bounded_text fields file_writing guarded_json money number_text printing
-        quantity question rate reading remark rounded_text rounding share share_of shown_text
-        spelling stream_writing temperature unfinished_files user_error usual_measures water weight_text
-        working wording written_number)
+  DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json letters money
+        number_text printing quantity question rate reading remark rounded_text rounding share share_of
+        shown_text spelling stream_writing temperature unfinished_files user_error usual_measures water
+        weight_text working wording written_number)
 
 room(sandbox
   DOORS child_start helper_program job_bytes limited_work)
@@ -21,14 +21,14 @@ room(schemas
 
 room(geometry USES units sandbox)
 room(geometry/surface
-  DOORS disjoint_sets enclosed_volume mesh_bytes parallel place_table placed_error seeded_hash
+  DOORS disjoint_sets enclosed_volume large_pages mesh_bytes parallel place_table placed_error seeded_hash
         shell_nesting surface_edges too_many_layers triangle_distance triangle_mesh vectors weld)
 room(geometry/files
   USES geometry/surface
   DOORS imported_mesh mesh_file mesh_format mesh_writing)
 room(geometry/sections
   USES geometry/surface
-  DOORS facet_deficit filled_part plane_cut plane_section)
+  DOORS facet_deficit filled_part plane_cut)
 room(geometry/exact
   USES geometry/surface geometry/files
   DOORS convex_hull shell_union solid_union)
@@ -40,13 +40,13 @@ room(geometry/exposure
   DOORS exposed_surface)
 room(geometry/beads
   USES geometry/surface
-  DOORS bead nozzle)
+  DOORS bead)
 room(geometry/levels
   USES geometry/surface geometry/files geometry/sections
   DOORS facet_curve level_curve tilted_pour)
 room(geometry/repair
   USES geometry/surface geometry/files geometry/exact
-  DOORS mend_shells mesh_inspection sound_solid)
+  DOORS mesh_inspection sound_solid)
 room(geometry/pockets
   USES geometry/surface geometry/levels
   DOORS pockets)
@@ -57,27 +57,27 @@ room(geometry/packing
 room(moulds
   USES units schemas geometry
   DOORS casting_box fit library mesh_cavity mesh_memory mould mould_file mould_solid
-        mould_workings)
+        mould_workings near_file)
 room(chemistry
   USES units schemas
-  DOORS alkali alkali_data alkali_names batter_density density_workings fat fat_density fats
+  DOORS alkali_data alkali_names batter_density density_workings fat fat_density fat_search fats
         formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
-        inci_name least_batch liquid_water lye_need lye_workings name_words proportions
+        least_batch liquid_water lye_need lye_workings name_words proportions
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS cost cut embed_solid fill_level lye_pot piece plan run shared_pot tally tips topping
-        usual_bench weighed_lye weighing workings)
+  DOORS cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
+        shared_pot tally tips topping usual_bench weighed_lye weighing workings)
 room(runs
   USES units schemas geometry moulds chemistry planning
   DOORS level_reading named_files run_file)
 room(reports
   USES units sandbox geometry moulds chemistry planning
-  DOORS bench_sheet catalogue_report drawing gauge_report inspection_report label_report
+  DOORS bench_sheet brief catalogue_report drawing gauge_report inspection_report label_report
         made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
         sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
-  USES units schemas geometry moulds chemistry planning runs reports
+  USES units schemas sandbox geometry moulds chemistry planning runs reports
   DOORS requests service)
 room(desk
   USES units schemas moulds service

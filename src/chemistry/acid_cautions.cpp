@@ -14,19 +14,19 @@ std::string takes_up(const ContainedAcid& acid) {
 
 void caution_on_one(const Additive& additive, std::vector<Remark>& cautions) {
   if (additive.denies_acid)
-    cautions.push_back({Severity::caution,
-                        additive.name +
-                            " is said to hold no acid. If it does, it uses up alkali that is not "
-                            "reckoned with: the soap comes out softer, with more superfat than is "
-                            "shown."});
+    cautions.push_back(
+        {Severity::caution,
+         additive.name +
+             " is given as holding no acid. If it does hold some, it uses up alkali that is not "
+             "counted: the soap comes out softer, with more superfat than is shown."});
   const auto& acid = additive.contains_acid;
   if (!acid) return;
   if (acid->confirmed)
-    cautions.push_back({Severity::caution,
-                        additive.name + " is taken to use up " + takes_up(*acid) +
-                            ", more than such a thing usually does, because the formula confirms "
-                            "it. If it is weaker, the soap comes out lye-heavy: read the bottle "
-                            "once more."});
+    cautions.push_back(
+        {Severity::caution,
+         additive.name + " is taken to use up " + takes_up(*acid) +
+             ", more than such a thing usually does, because the formula confirms it. If it is "
+             "weaker, the soap comes out lye-heavy: read the bottle again."});
   if (acid->name.empty())
     cautions.push_back({Severity::note, additive.name + " uses up " + takes_up(*acid) +
                                             ", as typed in the formula and taken as exact."});

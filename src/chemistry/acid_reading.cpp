@@ -4,6 +4,7 @@
 #include "chemistry/acids.h"
 #include "chemistry/inci_data.h"
 #include "chemistry/suspicious_names.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -23,11 +24,11 @@ std::string in_mg(double mg_koh_per_g) { return trimmed(mg_koh_per_g, 1) + " mg 
     if (acid.name.find(name) == std::string::npos && !(hint && hint->acid == acid.name)) continue;
     alike += (alike.empty() ? "\"" : " or \"") + acid.name + "\"";
   }
-  throw UserError(where, "\"" + name + "\" is not an acid that is known here",
-                  alike.empty() ? "say what a gram of it takes up, as in { \"takes_up\": \"10 mg "
+  throw UserError(where, "\"" + name + "\" is not an acid known here",
+                  alike.empty() ? "give what a gram of it takes up, as in { \"takes_up\": \"10 mg "
                                   "KOH/g\" } by its supplier's document, or name one of " +
                                       all
-                                : "say " + alike);
+                                : "give " + alike);
 }
 
 void refuse_missing(const Additive& additive, const Place& where) {
@@ -103,7 +104,7 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
   if (!bound || !is_over(*bound, counted)) return false;
   const bool is_concentrate = says_concentrated(additive.name);
   if (is_concentrate && confirmed) return true;
-  throw UserError(
+  throw UserErrorWithFacts(
       counted.where,
       "counts " + counted.in_words() + " in \"" + additive.name + "\", where a " + bound->kind +
           " holds at most " +
@@ -112,18 +113,20 @@ bool is_confirmed_beyond(const Additive& additive, const Fields& fields, const C
       is_concentrate
           ? "read the bottle again; if it truly is so strong, put \"confirmed\": true beside it"
           : "give the pure acid in it as the bottle states it; only an essence or a concentrate "
-            "holds more: then its name says so and \"confirmed\": true stands beside the share");
+            "holds more: then its name says so and \"confirmed\": true stands beside the share",
+      {.is_lye_heavy = true});
 }
 
 /// Sold salts may hold a little acid beyond what is neutral: 20 mg KOH/g is 3 % of lactic acid;
 /// common practice, no source.
 void refuse_acid_of_salt(const Additive& additive, const Counted& counted) {
   if (counted.mg_koh_per_g <= 20 || !names_a_neutral_salt(additive.name)) return;
-  throw UserError(counted.where,
-                  "counts " + counted.in_words() + " in \"" + additive.name +
-                      "\", a salt whose acid has taken its alkali already; too much here makes "
-                      "the soap lye-heavy",
-                  "leave this out; if an acid is in it too, let the name say so");
+  throw UserErrorWithFacts(
+      counted.where,
+      "counts " + counted.in_words() + " in \"" + additive.name +
+          "\", a salt whose acid has taken its alkali already; too much here makes "
+          "the soap lye-heavy",
+      "leave this out; if an acid is in it too, let the name say so", {.is_lye_heavy = true});
 }
 
 bool check_strength(const Additive& additive, const Fields& fields, const Counted& counted) {
@@ -185,7 +188,7 @@ double read_mg_koh_per_g(const Fields& fields) {
 ContainedAcid read_typed_need(const Fields& fields, const Additive& additive) {
   if (fields.has("acid") || fields.has("share"))
     throw UserError(fields.place("takes_up"), "stands beside \"acid\" or \"share\"",
-                    "say either which acid and its share, or what a gram takes up");
+                    "give either which acid and its share, or what a gram takes up");
   const double mg = read_mg_koh_per_g(fields);
   ContainedAcid contained{"", whole, mg / 1000};
   contained.confirmed =
@@ -202,9 +205,9 @@ std::string acid_hint_in_words(std::string_view name) {
   const auto hint = acid_hint(name);
   const auto bound = acid_bound(name);
   if (!hint || (bound && says_dry(name)))
-    return "say by its supplier's document what a gram of it takes up, as in { \"takes_up\": \"10 "
-           "mg KOH/g\" }, or \"none\", which leaves more fat than is shown and never lye";
-  return "say which and how much, as in { \"acid\": \"" + hint->acid + "\", \"share\": \"" +
+    return "give from its supplier's document what a gram of it takes up, as in { \"takes_up\": "
+           "\"10 mg KOH/g\" }, or \"none\", which leaves more fat than is shown and never lye";
+  return "give which acid and how much, as in { \"acid\": \"" + hint->acid + "\", \"share\": \"" +
          in_percent(hint->share, 2) + "\"" + (hint->confirmed ? ", \"confirmed\": true" : "") +
          " } (" +
          (hint->by_figure ? "as its name says"

@@ -3,11 +3,14 @@
 #include "chemistry/acid_names.h"
 #include "chemistry/acid_reading.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fat_density.h"
 #include "chemistry/fat_names.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
+#include "units/written_number.h"
 
 #include <utility>
 
@@ -31,7 +34,7 @@ std::optional<Density> optional_powder_density(const Fields& fields, std::string
   const Place where = fields.place(key);
   const Density density = read_density(fields.text(key), where);
   if (density < 0.05 * gram_per_millilitre || density > 6 * gram_per_millilitre)
-    throw UserError(where, "is " + trimmed(density / gram_per_millilitre, 4) + " g/ml",
+    throw UserError(where, "is " + in_g_per_ml(density, 4),
                     "a powder or liquid lies between 0.05 and 6 g/ml; check the number and its "
                     "unit");
   return density;
@@ -48,14 +51,32 @@ bool is_zero(const Rate& rate) {
 
 }  // namespace
 
+namespace {
+
+constexpr const char* how_to_weigh_a_spoon =
+    "give \"bulk_density\", such as \"2.5 g/tsp\": weigh a level spoon or cup of it and divide by "
+    "what that holds";
+
+/// What a spoon of it weighs, with the air between the grains.
+void refuse_unknown_spoon(const Fields& entry, std::string_view key, const Additive& additive) {
+  if (additive.bulk_density) return;
+  if (!additive.density)
+    throw UserError(entry.place(key), "is by the spoon, which has no weight of its own",
+                    how_to_weigh_a_spoon);
+  throw UserError(
+      entry.place(key),
+      "is by the spoon, and \"density\" is that of the grains in the batter, without "
+      "the air that a spoonful holds between them",
+      std::string(how_to_weigh_a_spoon) + "; of a liquid the two are one: give the same figure");
+}
+
+}  // namespace
+
 Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive) {
   const Rate rate = entry.rate(key);
   if (is_zero(rate))
     throw UserError(entry.place(key), "is zero", "leave it out, or give a rate above zero");
-  if (by_the_spoon(rate) && !additive.bulk_density)
-    throw UserError(entry.place(key), "is by the spoon, which has no weight of its own",
-                    "give \"bulk_density\": weigh a level cup of the powder and divide by the "
-                    "cup's volume");
+  if (by_the_spoon(rate)) refuse_unknown_spoon(entry, key, additive);
   return rate;
 }
 
@@ -80,8 +101,8 @@ std::optional<ContainedFat> read_contained_fat(const Fields& entry, const Additi
     if (additive.kind == AdditiveKind::additive && names_something_fatty(additive.name))
       throw UserError(entry.place(key),
                       "is missing, but \"" + additive.name + "\" sounds as if it held fat",
-                      "say which fat and how much, as in { \"fat\": \"coconut\", \"share\": "
-                      "\"20 %\" }, or \"none\"");
+                      "give which fat and how much, as in { \"fat\": \"coconut\", \"share\": \"20 "
+                      "%\" }, or \"none\"");
     return std::nullopt;
   }
   if (says_none(entry, key)) return std::nullopt;
@@ -98,16 +119,66 @@ void refuse_fatty_acid(const std::string& name, const Place& where) {
                   "list it under \"fats\", such as \"stearic_acid\", with its share of them");
 }
 
-std::optional<Dispersal> read_dispersal(const Fields& entry, const FatTable& table) {
+/// Both measures by weight or, by these densities, from spoons; and how that came about.
+struct Measured {
+  double oil_per_powder;
+  std::string how;
+};
+Measured weighed(const Stirred& stirred, const std::string& text, const Density& spoonful,
+                 const DensityAt& oil) {
+  const auto in_words = [](Volume volume, Density density, bool estimated) {
+    return in_ml(volume, 2) + (estimated ? " × about " : " × ") +
+           trimmed(density / gram_per_millilitre, 3) + " g/ml";
+  };
+  std::string how = "\"" + text + "\"";
+  const auto mass_of = [&](const Measure& measure, Density density, bool estimated,
+                           const std::string& what) {
+    if (const Mass* mass = std::get_if<Mass>(&measure)) return *mass;
+    const Volume volume = std::get<Volume>(measure);
+    how += ", " + what + " " + in_words(volume, density, estimated);
+    return volume * density;
+  };
+  const Mass powder = mass_of(stirred.what, spoonful, false, "colour");
+  const Mass into = mass_of(stirred.into, oil.density, oil.estimated, "oil");
+  return {into / powder, how};
+}
+
+/// "1 tsp in 1 tbsp" as grams of oil for a gram of colour. Oil is measured in a spoon at 20 °C:
+/// common practice, no source; ten degrees are under 1 % of it (data/densities.json).
+Measured read_measured_oil(const Fields& fields, const Additive& additive, const Fat& oil) {
+  const std::string key = "oil_per_colour";
+  const std::string text = plain(fields.text(key));
+  const Stirred stirred = read_stirred(text, fields.place(key));
+  if (std::holds_alternative<Volume>(stirred.what) && !additive.bulk_density)
+    throw UserError(fields.place(key),
+                    "\"" + text +
+                        "\" measures the colour by the spoon, which has no weight of its "
+                        "own",
+                    std::string(how_to_weigh_a_spoon) + "; put it beside the colour's \"name\"");
+  return weighed(stirred, text, additive.bulk_density.value_or(Density{}),
+                 density_of(oil, Temperature::in_celsius(20)));
+}
+
+std::optional<Dispersal> read_dispersal(const Fields& entry, const Additive& additive,
+                                        const FatTable& table) {
   const auto fields = entry.optional_object("dispersed_in");
   if (!fields) return std::nullopt;
   Dispersal dispersal;
   dispersal.oil = read_fat_id(*fields, "fat", table);
-  dispersal.oil_per_powder = fields->number("oil_per_colour");
+  if (fields->is_text("oil_per_colour")) {
+    const Measured measured = read_measured_oil(*fields, additive, dispersal.oil);
+    dispersal.oil_per_powder = measured.oil_per_powder;
+    dispersal.measured = measured.how;
+  } else {
+    dispersal.oil_per_powder = fields->number("oil_per_colour");
+  }
   // Pigments are stirred into one to five times their weight of oil: common practice, no source.
   if (!(dispersal.oil_per_powder > 0 && dispersal.oil_per_powder <= 20))
-    throw UserError(fields->place("oil_per_colour"), "is " + exact(dispersal.oil_per_powder),
-                    "give grams of oil for a gram of colour, above 0 and up to 20");
+    throw UserError(fields->place("oil_per_colour"),
+                    "is " + trimmed(dispersal.oil_per_powder, 4) +
+                        (dispersal.measured.empty() ? "" : " (" + dispersal.measured + ")"),
+                    "give grams of oil for a gram of colour, above 0 and up to 20, or as you "
+                    "measure it: \"1 tsp in 1 tbsp\"");
   dispersal.from_the_formula =
       !fields->has("from") || fields->choice("from", {"formula", "extra"}) == "formula";
   fields->refuse_unknown();
@@ -125,10 +196,20 @@ void refuse_alkali_by_inci(const Additive& additive, const Place& where) {
 void refuse_acid_as_fragrance(const std::string& name, const Place& where) {
   const auto hint = acid_hint(name);
   if (!hint || !hint->is_chemical || says_scent(name)) return;
-  throw UserError(where, "\"" + name + "\" uses up alkali and is no fragrance",
-                  "list it under \"additives\" with its acid; if it is a scent called so, say \"" +
-                      name + " fragrance\"");
+  throw UserError(
+      where, "\"" + name + "\" uses up alkali and is not a fragrance",
+      "list it under \"additives\" with its acid; if it is a scent of that name, call it \"" +
+          name + " fragrance\"");
 }
+
+}  // namespace
+
+void share_density(Additive& additive) {
+  if (!additive.bulk_density) additive.bulk_density = additive.density;
+  if (!additive.density) additive.density = additive.bulk_density;
+}
+
+namespace {
 
 Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& table) {
   Additive additive;
@@ -138,6 +219,8 @@ Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& t
   if (kind == AdditiveKind::additive) refuse_fatty_acid(additive.name, entry.place("name"));
   additive.bulk_density = optional_powder_density(entry, "bulk_density");
   additive.density = optional_powder_density(entry, "density");
+  // A liquid has no air in the spoon; fragrances are liquids.
+  if (kind == AdditiveKind::fragrance) share_density(additive);
   additive.rate = read_positive_rate(entry, "rate", additive);
   additive.limit_of_finished_soap = read_limit_of_finished_soap(entry);
   if (entry.has("limit") && !additive.limit_of_finished_soap)
@@ -150,7 +233,7 @@ Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& t
     refuse_acid_as_fragrance(additive.name, entry.place("name"));
   else
     read_acid_into(additive, entry);
-  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, table);
+  if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, additive, table);
   entry.refuse_unknown();
   return additive;
 }

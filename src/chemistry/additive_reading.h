@@ -20,6 +20,8 @@ std::vector<Additive> read_additives(const Fields& formula,
 
 /// A density from 0.05 to 6 g/ml, if given.
 std::optional<Density> optional_powder_density(const Fields& fields, std::string_view key);
+/// Of a liquid: in a spoon it is as dense as in the batter, so that one of the two figures does.
+void share_density(Additive& additive);
 /// A rate above zero; by the spoon only with the additive's bulk density.
 Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive);
 

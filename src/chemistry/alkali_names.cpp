@@ -77,10 +77,10 @@ void refuse_alkali(std::string_view name, const Place& where) {
       where,
       "\"" + std::string(name) + "\" is an alkali (" + alkali->is + ") and would go in uncounted",
       alkali->belongs_under_alkali
-          ? "NaOH and KOH stand under the formula's \"alkali\" and nowhere else, with "
-            "their purity; how much is then worked out"
-          : "leave it out: only NaOH and KOH are reckoned with, under the formula's "
-            "\"alkali\"; if it is something else, call it by that name");
+          ? "list NaOH and KOH under the formula's \"alkali\" and nowhere else, with their purity; "
+            "how much is then worked out"
+          : "leave it out: only NaOH and KOH can be worked out, under the formula's \"alkali\"; if "
+            "it is something else, call it by that name");
 }
 
 }  // namespace brimwright::chemistry

@@ -6,6 +6,7 @@
 #include "chemistry/salts.h"
 #include "units/printing.h"
 #include "units/water.h"
+#include "units/wording.h"
 
 #include <cmath>
 #include <numeric>
@@ -78,9 +79,8 @@ void remark_on_tabled(const Formula& formula, std::vector<Remark>& remarks) {
   for (const Additive& additive : formula.additives) {
     const auto tabled = known_density(additive);
     if (additive.density || !tabled) continue;
-    list += (list.empty() ? "" : ", ") + additive.name + " " +
-            trimmed(*tabled / gram_per_millilitre, 2) + " g/ml" +
-            (find_substance(additive.name)->read ? "" : " (from memory)");
+    list += (list.empty() ? "" : ", ") + additive.name + " " + in_g_per_ml(*tabled, 2) +
+            (find_substance(additive.name)->read ? "" : " (unchecked)");
   }
   if (!list.empty())
     remarks.push_back({Severity::note, "Densities taken from the table by name: " + list + "."});
@@ -97,8 +97,8 @@ void remark_on_set_fats(const Formula& formula, std::vector<Remark>& remarks) {
   if (names.empty()) return;
   remarks.push_back(
       {Severity::note, "At " + in_both_scales(formula.pour_temperature) + " " + listed(names) +
-                           " would set; the batter's density is computed as if molten and may be "
-                           "a few per cent low. A weigh-cup tells."});
+                           " would set; the batter's density is calculated as if they were molten "
+                           "and may be a few per cent low. Weigh a cup of it to be sure."});
 }
 
 void remark_on_measured(const BatterDensity& density, std::vector<Remark>& remarks) {
@@ -110,7 +110,7 @@ void remark_on_measured(const BatterDensity& density, std::vector<Remark>& remar
       {Severity::caution,
        "The measured density, " + shown(density.used) + " g/ml, is " +
            trimmed(std::abs(ratio - 1) * 100, 1) + " % " + (ratio > 1 ? "above" : "below") +
-           " the computed " + shown(density.computed) +
+           " the calculated " + shown(density.computed) +
            " g/ml. The measured one is used; weigh a cup of plain, unwhipped batter again."});
 }
 

@@ -88,9 +88,10 @@ std::optional<Remark> crystallisation(Alkali alkali, Share strength, Temperature
   if (!crystallises(alkali, strength, at)) return std::nullopt;
   const auto weaker = weaker_and_clear(alkali, strength, at);
   return Remark{Severity::caution,
-                "A lye of " + trimmed(strength.in_percent(), 1) + " % " + formula_of(alkali) +
-                    " may crystallise near " + in_both_scales(*crystallises_at(alkali, strength)) +
-                    " and is kept at " + in_both_scales(at) +
+                "A lye solution of " + trimmed(strength.in_percent(), 1) + " % " +
+                    formula_of(alkali) + " may crystallise near " +
+                    in_both_scales(*crystallises_at(alkali, strength)) + " and is kept at " +
+                    in_both_scales(at) +
                     ": what settles is missing from what you pour. Keep and use it at " +
                     in_both_scales(least_clear(alkali, strength, at)) + " or warmer" +
                     (weaker ? ", or make it " + trimmed(weaker->in_percent(), 1) +

@@ -88,9 +88,9 @@ Working density_working(const Formula& formula, const Proportions& per_fat) {
   Working working = computed_density_working(formula, per_fat);
   if (!formula.measured_density) return working;
   return {.of = {},
-          .formula = "density of the plain batter, as it was measured",
+          .formula = "density of the plain batter, as measured",
           .with = {{"measured", in_figures(*formula.measured_density), formula.name},
-                   {"computed from its ingredients", working.comes_to}},
+                   {"calculated from its ingredients", working.comes_to}},
           .comes_to = in_figures(*formula.measured_density)};
 }
 

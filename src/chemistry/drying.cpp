@@ -12,7 +12,8 @@ double in_days(std::chrono::minutes time) { return static_cast<double>(time.coun
 std::vector<CureWeighing> read_weighings(const Fields& drying) {
   std::vector<CureWeighing> weighings;
   for (const Fields& entry : drying.objects("weighings")) {
-    const CureWeighing weighing{in_days(entry.duration("after")), entry.positive_mass("mass")};
+    const CureWeighing weighing{in_days(entry.duration("after", "7 days")),
+                                entry.positive_mass("mass")};
     if (!weighings.empty() && weighing.day <= weighings.back().day)
       throw UserError(entry.place("after"),
                       "is day " + trimmed(weighing.day, 2) + ", not after day " +
@@ -23,8 +24,8 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
   }
   if (weighings.size() < 3)
     throw UserError(drying.place("weighings"),
-                    "holds " + std::to_string(weighings.size()) + " of the 3 weighings needed",
-                    "weigh the piece at least three times in its cure, or state " +
+                    "has " + std::to_string(weighings.size()) + " of the 3 weighings needed",
+                    "weigh the piece at least three times while it cures, or give " +
                         drying.quoted("water_lost_in_the_end") + " and " +
                         drying.quoted("time_to_63_percent"));
   return weighings;
@@ -32,7 +33,7 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
 
 DryingLaw read_law(const Fields& drying) {
   const DryingLaw law{drying.share("water_lost_in_the_end", Share(), whole),
-                      in_days(drying.duration("time_to_63_percent"))};
+                      in_days(drying.duration("time_to_63_percent", "12 days"))};
   if (!(law.time_constant_days > 0))
     throw UserError(drying.place("time_to_63_percent"), "is zero",
                     "give the days after which 63 % of the water that leaves is gone");
@@ -46,13 +47,13 @@ std::optional<Drying> read_drying(const Fields& formula) {
   if (!fields) return std::nullopt;
   if (formula.has("water_lost_in_cure"))
     throw UserError(fields->place(), "stands beside \"water_lost_in_cure\"",
-                    "keep one of the two: they both say what the cure takes");
+                    "keep one of the two: both give what is lost in the cure");
   if (!formula.has("cure"))
     throw UserError(formula.place("cure"), "is missing",
-                    "say how long the soap cures, such as \"35 days\": \"drying\" needs it");
+                    "give how long the soap cures, such as \"35 days\": \"drying\" needs it");
   if (fields->has("weighings") &&
       (fields->has("water_lost_in_the_end") || fields->has("time_to_63_percent")))
-    throw UserError(fields->place(), "says the drying twice",
+    throw UserError(fields->place(), "gives the drying twice",
                     "give either \"weighings\", or " + fields->quoted("water_lost_in_the_end") +
                         " with " + fields->quoted("time_to_63_percent"));
   const Drying drying =

@@ -41,7 +41,17 @@ struct FatDensity {
   std::optional<DensitySlope> slope = {};  // a fatty acid's own; fats share one
 };
 
-/// A fat, oil, butter, liquid wax or fatty acid with its published characteristics.
+/// A wax that lye attacks so slowly in a pot that nobody knows how much of it becomes soap
+/// (beeswax, lanolin): only its free acids are sure to react.
+struct SlowToSaponify {
+  SaponificationValue sure;      // by the free acids alone: the least acid value
+  SaponificationValue titrated;  // the least saponification value that analysts find
+  Citation acids_from;           // where the acid value is from
+  std::string how;               // what is known of it, in words
+  Citation how_from;
+};
+
+/// A fat, oil, butter, wax or fatty acid with its published characteristics.
 struct Fat {
   std::string id;    // "sweet_almond": how formulas and prices name it
   std::string name;  // "Sweet almond oil"
@@ -53,8 +63,8 @@ struct Fat {
   std::vector<std::string> also_called;  // "Linseed oil"; may be empty
 
   /// Of a shipped fat from the least to the most that was read or remembered of it and that its
-  /// fatty acids ask for. Of a maker's own what its supplier states; where what is known
-  /// contradicts that, it reaches over both.
+  /// fatty acids ask for; of a slow wax down to what its free acids take. Of a maker's own what its
+  /// supplier states; where what is known contradicts that, it reaches over both.
   SaponificationRange saponification;
   std::string typical_chosen;  // how the typical value was chosen, in words
   std::vector<SaponificationReading> saponification_readings;  // the document that governs first
@@ -77,6 +87,12 @@ struct Fat {
   std::optional<FattyAcidProfile> fatty_acids;
   std::optional<double> mean_molar_mass_g_per_mol;  // of a wax ester
   Citation mean_molar_mass_from;
+  /// Its `saponification` reaches down to what is sure, and on a label it stays what it is: its
+  /// INCI name stands in place of a soap's.
+  std::optional<SlowToSaponify> slow;
+  /// What an analyst may find, by boiling for hours in alcohol: of all but slow waxes the range
+  /// that is reckoned with.
+  SaponificationRange titrated() const;
   /// Melts below 20 degC, or is called an oil and has no melting range.
   bool liquid_at_room_temperature() const;
   bool is_users_own = false;  // from the maker's own file of fats

@@ -1,6 +1,7 @@
 #include "chemistry/fat_names.h"
 
 #include "chemistry/name_words.h"
+#include "units/complaint_facts.h"
 #include "units/fields.h"
 #include "units/printing.h"
 #include "units/wording.h"
@@ -56,12 +57,14 @@ std::optional<FatBound> fat_bound(std::string_view name) {
 void refuse_too_much_fat(const std::string& name, Share said, const Place& where) {
   const auto bound = fat_bound(name);
   if (!bound || said.of_one() <= bound->most.of_one() + 1e-9) return;
-  throw UserError(where,
-                  "counts " + in_percent(said, 2) + " of \"" + name + "\" as fat, where " +
-                      bound->kind + " holds at most " + in_percent(bound->most, 2) +
-                      " (common practice, no source); too much here makes the soap lye-heavy",
-                  "give the fat in 100 g of it, as its label says; of a dried one say so in its "
-                  "name (\"powder\")");
+  throw UserErrorWithFacts(
+      where,
+      "counts " + in_percent(said, 2) + " of \"" + name + "\" as fat, where " + bound->kind +
+          " holds at most " + in_percent(bound->most, 2) +
+          " (common practice, no source); too much here makes the soap lye-heavy",
+      "give the fat in 100 g of it, as its label says; if it is dried, say so in its "
+      "name (\"powder\")",
+      {.is_lye_heavy = true});
 }
 
 }  // namespace brimwright::chemistry

@@ -4,36 +4,16 @@
 #include "chemistry/acid_reading.h"
 #include "chemistry/alkali_data.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fat_search.h"
 #include "chemistry/known_ranges.h"
+#include "units/letters.h"
 #include "units/printing.h"
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 namespace brimwright::chemistry {
 namespace {
-
-/// "Olive Oil" -> "olive", "shea-butter" -> "shea_butter": as an id would be written.
-std::string as_id(std::string name) {
-  for (char& c : name) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    if (c == ' ' || c == '-') c = '_';
-  }
-  return name.ends_with("_oil") ? name.substr(0, name.size() - 4) : name;
-}
-
-/// The id that was probably meant: the nearest one, or the fat with such a word in its name
-/// ("canola").
-std::optional<std::string> probable_id(const std::string& given, const FatTable& table) {
-  const std::string id = as_id(given);
-  if (table.find(id) != nullptr) return id;
-  if (id.ends_with("_butter") && table.find(id.substr(0, id.size() - 7)) != nullptr)
-    return id.substr(0, id.size() - 7);
-  for (const Fat& fat : table.fats())
-    if (id.size() > 2 && as_id(fat.name).find(id) != std::string::npos) return fat.id;
-  return nearest_name(id, table.ids());
-}
 
 /// Within the fat's published range, widened by `margin` of its ends.
 bool is_near(double mg_koh_per_g, const SaponificationRange& published, double margin) {
@@ -46,13 +26,14 @@ bool is_near(double mg_koh_per_g, const SaponificationRange& published, double m
 /// it once divided by 0.713.
 bool looks_like_a_naoh_value(double value, const Fat& fat) {
   if (fat.kind == "triglyceride" && value >= 100 && value <= 150) return true;
-  return !is_near(value, fat.saponification, 0.10) &&
-         is_near(value / per_koh(Alkali::sodium_hydroxide), fat.saponification, 0.05);
+  // A wax's range is wide already, of bees of all the world.
+  return !is_near(value, fat.titrated(), fat.slow ? 0.05 : 0.10) &&
+         is_near(value / per_koh(Alkali::sodium_hydroxide), fat.titrated(), 0.05);
 }
 
 /// 0.134 or 0.190 are grams of alkali for a gram of fat: which alkali, the fat's own range tells.
 [[noreturn]] void challenge_grams_per_gram(double value, const Fat& fat, const Place& where) {
-  const double typical = fat.saponification.typical.mg_koh_per_g();
+  const double typical = fat.titrated().typical.mg_koh_per_g();
   const double as_koh = value * 1000;
   const double as_naoh = as_koh / per_koh(Alkali::sodium_hydroxide);
   const bool is_naoh = std::abs(as_naoh - typical) < std::abs(as_koh - typical);
@@ -70,7 +51,7 @@ SaponificationValue checked(double value, const Fat& fat, const Place& where) {
                     "give milligrams of KOH for a gram of fat (ISO 3657): that value would be " +
                         trimmed(value / per_koh(Alkali::sodium_hydroxide), 1));
   // A maker's own fat may lie outside what the shipped ones span (triglycerides of caprylic acid).
-  const double least = std::min(80.0, fat.saponification.low.mg_koh_per_g() * 0.9);
+  const double least = std::min(80.0, fat.titrated().low.mg_koh_per_g() * 0.9);
   const double most = std::max(300.0, fat.saponification.high.mg_koh_per_g() * 1.1);
   if (value < least || value > most)
     throw UserError(where, exact(value) + " lies where no fat's saponification value does",
@@ -111,6 +92,8 @@ void read_suppliers_value(const Fields& entry, FormulaFat& fat) {
   fat.stated_at = entry.place(key);
   fat.saponification = spanning(read_saponification(entry, fat.fat), known_ranges_of_lot(fat.fat));
   fat.taken_as_exact = fat.saponification.low == fat.saponification.high;
+  // However much an analyst finds in it, in the pot a slow wax may not take more than that.
+  if (fat.fat.slow) fat.saponification.low = std::min(fat.saponification.low, fat.fat.slow->sure);
 }
 
 }  // namespace
@@ -120,15 +103,15 @@ Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& tabl
   if (const Fat* fat = table.find(given)) return *fat;
   refuse_alkali(given, fields.place(key));
   if (const auto acid = acid_hint(given); acid && acid->is_chemical)
-    throw UserError(
-        fields.place(key), "\"" + given + "\" is an acid and no fat",
-        "list it under \"additives\" and say there what it takes up: " + acid_hint_in_words(given));
-  const auto meant = probable_id(given, table);
-  throw UserError(fields.place(key), "\"" + given + "\" is not a fat that is known here",
-                  meant ? "did you mean \"" + *meant + "\"?"
-                        : "name one of the shipped fats, such as \"olive\" or \"coconut\", or "
-                          "describe your own in a file that " +
-                              fields.spelling().quoted("/own_fats") + " names");
+    throw UserError(fields.place(key), "\"" + given + "\" is an acid, not a fat",
+                    "list it under \"additives\" and give there what it takes up: " +
+                        acid_hint_in_words(given));
+  const std::string meant = which_fat(given, table);
+  throw UserError(fields.place(key), "\"" + given + "\" is not a fat known here",
+                  !meant.empty() ? meant
+                                 : "name one of the built-in fats, such as \"olive\" or "
+                                   "\"coconut\", or describe your own in a file that " +
+                                       fields.spelling().quoted("/own_fats") + " names");
 }
 
 FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {

@@ -50,6 +50,8 @@ std::optional<Range> optional_range(const Fields& fat, std::string_view key, con
 /// What a published relative density of 1 weighs; nothing where its basis is not stated.
 std::optional<Density> basis_of(const std::string& reference) {
   if (reference.starts_with("density, g/mL")) return gram_per_millilitre;
+  if (reference.starts_with("water at 15.5 °C"))
+    return water_density(Temperature::in_celsius(15.5));
   if (reference.starts_with("water at 20 °C")) return water_density(Temperature::in_celsius(20));
   if (reference.starts_with("water at 25 °C")) return water_density(Temperature::in_celsius(25));
   return std::nullopt;
@@ -122,7 +124,7 @@ std::string in_words(const SaponificationReading& reading) {
              (*reading.low == *reading.high ? "" : " to " + trimmed(*reading.high, 2));
   return values + " (" + reading.from.source +
          (reading.from.also.empty() ? "" : ", " + reading.from.also) +
-         (reading.from.read ? "; read)" : "; from memory)");
+         (reading.from.read ? "; checked)" : "; unchecked)");
 }
 
 /// The document that governs, with all others in words, and one that was read where it was not.
@@ -177,7 +179,7 @@ Chosen middle_of(Range range, const std::string& which) {
   const std::string words = "the middle of " + which;
   if (width <= 0.1 * middle) return {middle, words};
   return {middle, words + ", a weak choice: the range is " + trimmed(width, 1) +
-                      " mg/g wide; ask for the lot's own value"};
+                      " mg KOH/g wide; ask for the lot's own value"};
 }
 
 /// The least of what may be reckoned with, as too little alkali leaves oil and too much burns: a
@@ -186,22 +188,43 @@ Chosen typical_of(const Fat& fat, Range published, Range all,
                   const std::optional<TheoreticalValue>& theory) {
   if (fat.kind == "free_fatty_acid") return {published.first, "of the pure acid, from its formula"};
   const Chosen governing = middle_of(published, "the published range");
-  const Chosen whole_range = middle_of(all, "all that was read and that its fatty acids ask for");
+  if (fat.slow)
+    return {std::min(governing.value, (all.first + all.second) / 2),
+            "halfway from what its free acids alone take to the most that all of it takes, as "
+            "nobody knows how much reacts in a pot"};
+  const Chosen whole_range =
+      middle_of(all, "all that was checked and that its fatty acids call for");
   Chosen chosen = whole_range.value < governing.value ? whole_range : governing;
   if (!theory) return chosen;
   const double most = tenth_below(theory->pure.high.mg_koh_per_g());
   if (chosen.value <= most) return chosen;
   return {most, std::string("the most that its ") +
-                    (fat.kind == "wax_ester" ? "mean molar mass asks" : "fatty acids ask") +
+                    (fat.kind == "wax_ester" ? "mean molar mass calls" : "fatty acids call") +
                     " for, which lies below the middle of the published range"};
 }
 
-/// Expects the make-up of `fat` to be read already.
+/// The rest of `fat.slow`, which is read already, follows from the readings.
+std::optional<SlowToSaponify> read_slow(const Fields& entry, const Fields& sources) {
+  const auto slow = entry.optional_object("saponifies_slowly");
+  if (!slow) return std::nullopt;
+  const Fields acids = slow->object("acid_value_mg_koh_per_g");
+  return SlowToSaponify{.sure = SaponificationValue::mg_koh_per_g(acids.number("min")),
+                        .titrated = {},
+                        .acids_from = citation_of(acids, sources),
+                        .how = slow->text("how"),
+                        .how_from = citation_of(*slow, sources)};
+}
+
+/// Expects the make-up of `fat`, and whether it is slow, to be read already.
 void read_saponification(const Fields& entry, const Fields& sources, Fat& fat) {
   fat.saponification_readings = read_readings(entry, sources);
   const auto& governing = fat.saponification_readings.front();
   const auto theory = theoretical_value(fat);
   Range all = ends_of(fat.saponification_readings);
+  if (fat.slow) {
+    fat.slow->titrated = SaponificationValue::mg_koh_per_g(all.first);
+    all.first = std::min(all.first, fat.slow->sure.mg_koh_per_g());
+  }
   if (theory && fat.kind == "triglyceride") {
     all.first = std::min(all.first, tenth_below(theory->pure.low.mg_koh_per_g()));
     all.second = std::max(all.second, tenth_above(theory->pure.high.mg_koh_per_g()));
@@ -221,17 +244,29 @@ void read_names(const Fields& entry, Fat& fat) {
   fat.kind = entry.text("kind");
   fat.inci = entry.text("inci");
   fat.inci_read = entry.truth("inci_verified");
+  fat.note = entry.optional_text("note").value_or("");
+  fat.also_called = entry.texts("also_called");
+}
+
+/// A slow wax has no soap worth a name.
+void read_soap_names(const Fields& entry, Fat& fat) {
+  if (fat.slow) {
+    fat.inci_sodium_soap = fat.inci_potassium_soap = fat.inci;
+    fat.inci_sodium_soap_confidence = fat.inci_potassium_soap_confidence =
+        "none: hardly any of it becomes soap, so that a label lists the wax itself";
+    return;
+  }
   fat.inci_sodium_soap = entry.text("inci_sodium_soap");
   fat.inci_sodium_soap_confidence = entry.text("inci_sodium_soap_confidence");
   fat.inci_potassium_soap = entry.text("inci_potassium_soap");
   fat.inci_potassium_soap_confidence = entry.text("inci_potassium_soap_confidence");
-  fat.note = entry.optional_text("note").value_or("");
-  fat.also_called = entry.texts("also_called");
 }
 
 Fat read_fat(const Fields& entry, const Fields& sources) {
   Fat fat;
   read_names(entry, fat);
+  fat.slow = read_slow(entry, sources);
+  read_soap_names(entry, fat);
   fat.iodine_value =
       optional_range(entry, "iodine_value_g_i2_per_100g", sources, fat.iodine_value_from);
   fat.density = read_density(entry, sources);

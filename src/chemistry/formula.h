@@ -88,6 +88,7 @@ struct Dispersal {
   double oil_per_powder;  // g / g
   bool from_the_formula;  // set aside from the formula's own share of that fat; otherwise added to
                           // it
+  std::string measured = {};  // how spoons came to that weight; empty where it was given itself
 };
 
 struct Additive {

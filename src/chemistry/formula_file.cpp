@@ -2,6 +2,7 @@
 
 #include "chemistry/additive_reading.h"
 #include "chemistry/alkali_data.h"
+#include "chemistry/fat_cautions.h"
 #include "chemistry/fat_reading.h"
 #include "chemistry/liquid_reading.h"
 #include "chemistry/liquids.h"
@@ -45,8 +46,8 @@ std::vector<FormulaFat> read_fats(const Fields& fields, const FatTable& table) {
     const bool twice = std::any_of(fats.begin(), fats.end(),
                                    [&](const auto& other) { return other.fat.id == fat.fat.id; });
     if (twice)
-      throw UserError(entry.place("fat"), "\"" + fat.fat.id + "\" stands twice among the fats",
-                      "put its shares together in one place");
+      throw UserError(entry.place("fat"), "\"" + fat.fat.id + "\" appears twice among the fats",
+                      "add its shares together in one entry");
     sum = sum + fat.share;
     fats.push_back(std::move(fat));
   }
@@ -71,12 +72,12 @@ void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
   const Place where = entry.place("purity_range");
   const auto ends = entry.texts("purity_range");
   if (ends.size() != 2)
-    throw UserError(where, "holds " + std::to_string(ends.size()) + " values",
+    throw UserError(where, "has " + std::to_string(ends.size()) + " values",
                     "give the lowest and the highest, such as [\"98 %\", \"100 %\"]");
   alkali.purity_low = read_share(ends[0], {where.file, where.field + "/0"});
   alkali.purity_high = read_share(ends[1], {where.file, where.field + "/1"});
   if (alkali.purity_low > alkali.purity || alkali.purity > alkali.purity_high)
-    throw UserError(where, "does not hold the purity of " + in_percent(alkali.purity, 3),
+    throw UserError(where, "does not include the purity of " + in_percent(alkali.purity, 3),
                     "give the lowest first, with the purity between the two");
   if (alkali.purity_low < 80 * percent || alkali.purity_high > whole)
     throw UserError(where, "is " + ends[0] + " to " + ends[1], "keep it within 80 to 100 %");
@@ -118,12 +119,12 @@ FormulaAlkali read_alkali(const Fields& entry) {
 std::vector<FormulaAlkali> read_alkalis(const Fields& fields) {
   std::vector<FormulaAlkali> alkalis;
   Share sum;
-  for (const Fields& entry : needed_objects(fields, "alkali", "say NaOH, KOH or both")) {
+  for (const Fields& entry : needed_objects(fields, "alkali", "give NaOH, KOH or both")) {
     const FormulaAlkali alkali = read_alkali(entry);
     for (const auto& other : alkalis)
       if (other.alkali == alkali.alkali)
-        throw UserError(entry.place("alkali"), formula_of(alkali.alkali) + " stands twice",
-                        "put its shares together in one place");
+        throw UserError(entry.place("alkali"), formula_of(alkali.alkali) + " appears twice",
+                        "add its shares together in one entry");
     sum = sum + alkali.share;
     alkalis.push_back(alkali);
   }
@@ -135,8 +136,8 @@ WaterAmount read_water(const Fields& fields) {
   const Fields water = fields.object("water");
   const auto ways = water.keys();
   if (ways.size() != 1)
-    throw UserError(water.place(), "states water in " + std::to_string(ways.size()) + " ways",
-                    "state it in one: \"lye_strength\", \"water_to_alkali\" or \"share_of_fats\"");
+    throw UserError(water.place(), "gives water in " + std::to_string(ways.size()) + " ways",
+                    "give it in one: \"lye_strength\", \"water_to_alkali\" or \"share_of_fats\"");
   const std::string& way = ways.front();
   // What is outside 15 to 50 % of strength is refused once the alkali is known, however it is
   // stated.
@@ -144,7 +145,7 @@ WaterAmount read_water(const Fields& fields) {
   if (way == "share_of_fats") return WaterOfFats{water.share(way, 0.1 * percent, 10 * whole)};
   if (way != "water_to_alkali")
     throw UserError(water.place(way), "not known",
-                    "state water as \"lye_strength\", \"water_to_alkali\" or \"share_of_fats\"");
+                    "give water as \"lye_strength\", \"water_to_alkali\" or \"share_of_fats\"");
   const double ratio = water.number(way);
   if (!(ratio > 0))
     throw UserError(water.place(way), "is " + exact(ratio),
@@ -165,8 +166,8 @@ Temperature read_pour_temperature(const Fields& fields) {
 Share read_superfat(const Fields& fields) {
   if (!fields.has("superfat"))
     throw UserError(fields.place("superfat"), "is missing",
-                    "state the share of the fats left without lye, such as \"5 %\"; without it no "
-                    "lye is worked out");
+                    "give the share of the fats left unsaponified, such as \"5 %\"; without it no "
+                    "alkali is worked out");
   // Above 30 % the batter is no longer soap that sets: common practice, no source.
   return fields.share("superfat", Share(), 30 * percent);
 }
@@ -186,7 +187,7 @@ std::string solubility_in_words(const Formula& formula) {
 void refuse_undissolved_or_drowned(const Formula& formula, const Proportions& per_fat,
                                    const Place& where) {
   const auto makes = [](Share strength) {
-    return "makes a lye strength of " + trimmed(strength.in_percent(), 1) + " %";
+    return "makes a lye strength of " + in_percent(strength);
   };
   if (per_fat.stated_strength.of_one() > 0.50 + 1e-9)
     throw UserError(where, makes(per_fat.stated_strength) + ", which does not dissolve",
@@ -197,7 +198,7 @@ void refuse_undissolved_or_drowned(const Formula& formula, const Proportions& pe
         where,
         makes(per_fat.lye_strength) +
             (by_acids ? " with the water that the acids among the additives bring" : "") +
-            ", which is absurdly low",
+            ", which is far too weak",
         by_acids ? "list what brings it under \"liquids\", where it stands in for water, "
                    "or give less of it"
                  : "give more alkali or less water; makers use 25 to 40 % (common "
@@ -213,18 +214,17 @@ void refuse_oil_not_there(const Formula& formula, const Proportions& per_fat, co
     };
     if (std::none_of(formula.fats.begin(), formula.fats.end(), is_its_oil))
       throw UserError(where,
-                      "\"" + additive.name +
-                          "\" takes its oil from the formula, which holds no \"" +
+                      "\"" + additive.name + "\" takes its oil from the formula, which has no \"" +
                           additive.dispersal->oil.id + "\"",
-                      "name an oil of the formula, or say \"from\": \"extra\"");
+                      "name an oil of the formula, or write \"from\": \"extra\"");
   }
   for (std::size_t j = 0; j < formula.fats.size(); ++j)
     if (per_fat.set_aside[j] > per_fat.fats[j] * (1 + 1e-9))
       throw UserError(where,
                       "the colours take " + in_percent(Share::of_one(per_fat.set_aside[j]), 3) +
                           " of the fats as \"" + formula.fats[j].fat.id +
-                          "\", of which the formula holds " + in_percent(formula.fats[j].share, 3),
-                      "disperse them in less oil, or say \"from\": \"extra\"");
+                          "\", of which the formula has " + in_percent(formula.fats[j].share, 3),
+                      "disperse them in less oil, or write \"from\": \"extra\"");
 }
 
 }  // namespace
@@ -250,7 +250,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   for (Additive& liquid : read_liquids(fields, table))
     formula.additives.push_back(std::move(liquid));
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
-  if (fields.has("cure")) formula.cure = fields.duration("cure");
+  if (fields.has("cure")) formula.cure = fields.duration("cure", "35 days");
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole);
   formula.drying = read_drying(fields);
@@ -262,6 +262,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   refuse_undissolved_or_drowned(formula, per_fat, fields.place("water"));
   refuse_starved_lye(per_fat, fields.place("liquids"));
   refuse_oil_not_there(formula, per_fat, fields.place("colours"));
+  refuse_wax_for_fat(formula, per_fat, fields.place("fats"));
   refuse_lye_heavy_values(formula);
   return formula;
 }

@@ -1,6 +1,6 @@
 #include "chemistry/fragrance_allergens.h"
 
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "chemistry/name_words.h"
 #include "units/fields.h"
 

@@ -34,8 +34,8 @@ void refuse_limit_without_temperatures(const HeatQuestion& question, const Field
   if (!question.batter_below || (question.lye_used_at && question.fats_at)) return;
   const std::string missing = question.lye_used_at ? "fats_at" : "lye_used_at";
   throw UserError(bench.place(missing),
-                  "is missing, and " + bench.quoted("batter_below") + " cannot be judged",
-                  "give the temperatures of the lye and of the fats when they meet");
+                  "is missing, and " + bench.quoted("batter_below") + " cannot be checked",
+                  "give the temperatures of lye solution and fats when they are mixed");
 }
 
 void refuse_colder_than_its_bath(const HeatQuestion& question, const Fields& bench) {
@@ -60,23 +60,25 @@ void remark_on_peak(HeatFindings& findings, const std::string& name, const LyeCh
     return dry.alkali == Alkali::potassium_hydroxide && dry.pure > Mass();
   });
   const std::string doubt =
-      "An upper estimate: all the alkali at once, no heat lost to pot and air" +
-      std::string(koh ? "; for KOH from its heat at great dilution, so the real lye stays cooler."
-                      : ".");
+      "A high estimate: all the alkali at once, no heat lost to pot and air" +
+      std::string(
+          koh ? "; for KOH from its heat at great dilution, so the real lye solution stays cooler."
+              : ".");
   const std::string grounds = " (" + on_what_grounds(findings) + "). " + doubt;
   if (peak.boils)
     findings.remarks.push_back(
-        {Severity::danger, name + ": the fresh lye may boil, at " + in_both_scales(peak.boiling) +
-                               grounds +
+        {Severity::danger, name + ": the fresh lye solution may boil, at " +
+                               in_both_scales(peak.boiling) + grounds +
                                " Add the alkali in small portions to cold water or ice, "
                                "and keep your face away."});
   else if (peak.near_boiling())
     findings.remarks.push_back(
-        {Severity::caution, name + ": the fresh lye may reach " + in_both_scales(peak.peak) +
-                                ", near its boiling point of " + in_both_scales(peak.boiling) +
-                                grounds + " Add the alkali in portions, to cold water or ice."});
+        {Severity::caution, name + ": the fresh lye solution may reach " +
+                                in_both_scales(peak.peak) + ", near its boiling point of " +
+                                in_both_scales(peak.boiling) + grounds +
+                                " Add the alkali in portions, to cold water or ice."});
   else
-    findings.remarks.push_back({Severity::note, name + ": the fresh lye may reach " +
+    findings.remarks.push_back({Severity::note, name + ": the fresh lye solution may reach " +
                                                     in_both_scales(peak.peak) + grounds});
   if (peak.ice_left)
     findings.remarks.push_back({Severity::note, name + ": the alkali's heat does not melt all the "
@@ -100,7 +102,7 @@ std::string before_the_fridge(const HeatFindings& findings) {
       std::any_of(findings.cooling.begin(), findings.cooling.end(),
                   [](const CoolingTime& time) { return time.where == Surroundings::fridge; });
   if (!in_fridge || findings.peak.peak <= cool_enough_to_close()) return "";
-  return " Into the fridge only once it has cooled in the room, which the time counts.";
+  return " Put it into the fridge only once it has cooled in the room; the time includes that.";
 }
 
 std::vector<Surroundings> places_to_cool(const HeatQuestion& question) {
@@ -122,18 +124,18 @@ void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const Ly
   for (const CoolingTime& time : findings.cooling)
     times += (times.empty() ? "" : ", ") + in_words(time) + " in " + name_of(time.where);
   findings.remarks.push_back(
-      {Severity::note, "To cool the lye from " + in_both_scales(findings.peak.peak) + " to " +
-                           in_both_scales(*question.lye_used_at) + ": " + times +
-                           ". Estimated for a jug as deep as wide, from stirred in steel to left "
-                           "alone in plastic; stir it now and then." +
+      {Severity::note, "To cool the lye solution from " + in_both_scales(findings.peak.peak) +
+                           " to " + in_both_scales(*question.lye_used_at) + ": " + times +
+                           ". Estimated for a jug as deep as it is wide, from stirred in steel to "
+                           "left alone in plastic; stir it now and then." +
                            before_the_fridge(findings)});
 }
 
 void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const std::string& name) {
   if (!findings.at_pour) return;
-  const std::string meets = name + ": lye at " + in_both_scales(*question.lye_used_at) +
-                            " and fats at " + in_both_scales(*question.fats_at) +
-                            " meet at about " + in_both_scales(*findings.at_pour);
+  const std::string meets = name + ": lye solution at " + in_both_scales(*question.lye_used_at) +
+                            " and fats at " + in_both_scales(*question.fats_at) + " mix to about " +
+                            in_both_scales(*findings.at_pour);
   const std::string then = "; saponification then warms the batter further.";
   if (!question.batter_below) {
     findings.pour_remarks.push_back({Severity::note, meets + then});
@@ -144,7 +146,7 @@ void remark_on_pour(HeatFindings& findings, const HeatQuestion& question, const 
   findings.pour_remarks.push_back(
       stays ? Remark{Severity::note, meets + ", below the limit of " + limit + then}
             : Remark{Severity::caution, meets + ", not below the limit of " + limit +
-                                            ": chill the lye or the fats further" + then});
+                                            ": chill the lye solution or the fats further" + then});
 }
 
 /// Of a lye of both alkalis either has less to settle, so the curve of one is a cautious one; what

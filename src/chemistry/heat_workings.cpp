@@ -8,14 +8,14 @@ std::vector<Working> heat_workings(const HeatFindings& heat, const HeatQuestion&
       {"strength", in_figures(strength)},
       {"water at", in_figures(heat.water_at), question.water_at ? "the run" : "as the room"},
       {"alkali at", in_figures(heat.alkali_at),
-       question.room_at ? "the run" : "assumed, as the run does not say it"}};
+       question.room_at ? "the run" : "assumed, as the run does not give it"}};
   if (question.ice_share > Share{})
     with.push_back({"of the plain water as ice", in_figures(question.ice_share), "the run"});
   with.push_back({"it boils at", in_figures(heat.peak.boiling)});
   std::vector<Working> all = {
       {.of = "peak_c",
-       .formula = "hottest lye: where its enthalpy is that of the cold water and the dry alkali "
-                  "together, all at once in a pot that takes none of it",
+       .formula = "hottest lye solution: where its enthalpy is that of the cold water and the dry "
+                  "alkali together, all at once in a pot that takes none of it",
        .with = with,
        .comes_to = in_figures(heat.peak.peak),
        .sources = {"NaOH: enthalpy and vapour pressure by Olsson, Jernqvist and Aly, Int. J. "

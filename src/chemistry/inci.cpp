@@ -1,7 +1,6 @@
 #include "chemistry/inci.h"
 
 #include "chemistry/inci_data.h"
-#include "chemistry/inci_name.h"
 #include "units/share_of.h"
 
 #include <algorithm>

@@ -1,10 +1,11 @@
 #include "chemistry/inci_data.h"
 
-#include "chemistry/inci_name.h"
 #include "units/fields.h"
 
 #include <algorithm>
+#include <array>
 #include <stdexcept>
+#include <utility>
 
 namespace brimwright::embedded {
 std::string_view inci_json();
@@ -12,6 +13,35 @@ std::string_view inci_json();
 
 namespace brimwright::chemistry {
 namespace {
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> greek = {
+    {{"\u03b1", "alpha"}, {"\u03b2", "beta"}, {"\u03b3", "gamma"}, {"\u03b4", "delta"}}};
+
+/// "(Palm)" at the front of `text`; empty where no bracket opens there or none closes it.
+std::string_view bracketed(std::string_view text) {
+  if (!text.starts_with('(')) return {};
+  const auto end = text.find(')');
+  return end == std::string_view::npos ? std::string_view{} : text.substr(0, end + 1);
+}
+
+std::string key_of(std::string_view name, bool with_brackets) {
+  std::string key;
+  while (!name.empty()) {
+    std::size_t taken = with_brackets ? 0 : bracketed(name).size();
+    for (const auto& [letter, word] : greek)
+      if (taken == 0 && name.starts_with(letter)) {
+        key += word;
+        taken = letter.size();
+      }
+    if (taken == 0) {
+      const char c = name.front();
+      if (c != ' ' && c != '-') key += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+      taken = 1;
+    }
+    name.remove_prefix(taken);
+  }
+  return key;
+}
 
 InciData read_inci_data() {
   const Fields file = Fields::parse(embedded::inci_json(), "data/inci.json");
@@ -44,6 +74,11 @@ InciData read_inci_data() {
 }
 
 }  // namespace
+
+std::string inci_key(std::string_view name) {
+  const std::string key = key_of(name, false);
+  return key.empty() ? key_of(name, true) : key;  // all of it in brackets
+}
 
 std::string InciData::usual(const std::string& name) const {
   const auto at = usual_by_key.find(inci_key(name));

@@ -7,6 +7,11 @@
 
 namespace brimwright::chemistry {
 
+/// What two ways of writing one INCI name have in common: small letters, Greek ones by their names,
+/// without blanks, hyphens and what stands in brackets. "Elaeis Guineensis (Palm) Oil" and "ELAEIS
+/// GUINEENSIS OIL" are one, and so are "CI77891" and "CI 77891", "α-Pinene" and "alpha pinene".
+std::string inci_key(std::string_view name);
+
 /// An acid's names on a label, free and as the salts it becomes in lye (data/inci.json).
 struct AcidNames {
   std::string acid;  // as in data/neutralisation.json

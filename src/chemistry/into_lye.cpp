@@ -61,29 +61,27 @@ Remark about_sugar(const Additive& additive) {
   if (additive.liquid && additive.liquid->frozen)
     return {Severity::caution,
             brings +
-                ": an open vessel and fresh air, as sugar in lye foams and gives off carbon "
-                "monoxide; alkali in small portions, so that it stays cold."};
-  return {Severity::caution,
-          brings +
-              ": in hot lye it browns, foams, heats the pot further and gives off carbon "
-              "monoxide. An open vessel and fresh air; freeze it first, or stir it into the "
-              "batter (common practice)."};
+                ": use an open vessel in fresh air, as sugar in lye foams and gives off carbon "
+                "monoxide; add the alkali in small portions, so that it stays cold."};
+  return {Severity::caution, brings +
+                                 ": in hot lye it browns, foams, heats the pot further and gives "
+                                 "off carbon monoxide. Use an open vessel in fresh air; freeze it "
+                                 "first, or stir it into the batter (common practice)."};
 }
 
 Remark about_alcohol(const Additive& additive) {
   return {Severity::caution,
           additive.name +
-              " goes into the lye: with its alcohol or its bubbles it foams over. Boil "
-              "the alcohol off and let it go flat and cold first; an open, tall vessel, "
-              "fresh air, no flame (common practice)."};
+              " goes into the lye: with its alcohol or its bubbles it foams over. Boil the alcohol "
+              "off and let it go flat and cold first; use an open, tall vessel, in fresh air, away "
+              "from flames (common practice)."};
 }
 
 /// Contact of caustic soda with glycol is to be avoided: as for sugar, read.
 Remark about_melt_and_pour(const Additive& additive) {
   return {Severity::caution, additive.name +
-                                 " goes into the lye: glycol, and melt-and-pour with "
-                                 "it, never does. Leave it out, or stir it into the "
-                                 "batter."};
+                                 " goes into the lye: never put glycol there, nor melt-and-pour, "
+                                 "which contains it. Leave it out, or stir it into the batter."};
 }
 
 }  // namespace

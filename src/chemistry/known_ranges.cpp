@@ -1,8 +1,10 @@
 #include "chemistry/known_ranges.h"
 
+#include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "chemistry/name_words.h"
 #include "chemistry/theoretical_value.h"
+#include "units/letters.h"
 #include "units/printing.h"
 
 #include <algorithm>
@@ -17,23 +19,12 @@ using Words = std::set<std::string>;
 /// How far a lot may lie from what a maker's own file says of the fat: common practice, no source.
 constexpr double lots_differ = 0.05;
 
-std::string in_small(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 /// Words that say how a fat was made, sold or numbered, but not which it is.
 bool tells_not_which(const std::string& word) {
-  static const Words such = {
-      "oil",       "butter",   "fat",        "seed",       "virgin",   "extra",    "refined",
-      "unrefined", "raw",      "crude",      "pure",       "organic",  "bio",      "cold",
-      "pressed",   "expeller", "deodorised", "deodorized", "bleached", "filtered", "rbd",
-      "cosmetic",  "food",     "grade",      "degrees",    "studio",   "lot",      "my",
-      "own",       "our",      "the",        "of"};
+  static const Words such = {"butter", "fat", "seed", "studio", "lot"};
   const bool is_number =
       std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
-  return is_number || such.contains(word);
+  return is_number || tells_how_made(word) || such.contains(word);
 }
 
 /// "Olive oil, extra virgin" -> {olive}; "olive_studio" too.
@@ -67,7 +58,7 @@ bool is_called(const Fat& shipped, const std::string& name) {
 std::string plain_inci(const std::string& inci) {
   std::string plain;
   int depth = 0;
-  for (const char c : in_small(inci)) {
+  for (const char c : in_small_letters(inci)) {
     if (c == '(') ++depth;
     const bool doubled = c == ' ' && (plain.empty() || plain.back() == ' ');
     if (depth == 0 && !doubled) plain += c;
@@ -82,7 +73,7 @@ std::optional<KnownRange> range_of_shipped(const Fits& fits, const std::string& 
   std::optional<KnownRange> found;
   for (const Fat& shipped : shipped_fats()) {
     if (!fits(shipped)) continue;
-    const auto& [low, typical, high] = shipped.saponification;
+    const auto [low, typical, high] = shipped.titrated();
     if (!found) {
       found = KnownRange{"known for " + shipped.name + link, low, high};
       continue;
@@ -93,11 +84,22 @@ std::optional<KnownRange> range_of_shipped(const Fits& fits, const std::string& 
   return found;
 }
 
+/// Of what is called so in a language or a word that several share ("Kokosfett").
+std::optional<KnownRange> range_of_namesakes(const std::string& name) {
+  const auto namesakes = fats_named(name);
+  return range_of_shipped(
+      [&](const Fat& f) {
+        return std::any_of(namesakes.begin(), namesakes.end(),
+                           [&](const Fat* other) { return other->id == f.id; });
+      },
+      ", which may have that name");
+}
+
 std::optional<KnownRange> range_by_make_up(const Fat& fat) {
   const auto theory = theoretical_value(fat);
   if (!theory) return std::nullopt;
-  return KnownRange{fat.kind == "wax_ester" ? "that its mean molar mass asks for"
-                                            : "that its fatty acids ask for",
+  return KnownRange{fat.kind == "wax_ester" ? "that its mean molar mass calls for"
+                                            : "that its fatty acids call for",
                     theory->least,
                     theory->pure.high,
                     theory_tolerance(),
@@ -114,7 +116,16 @@ bool KnownRange::contradicts(SaponificationValue stated) const {
 
 std::string KnownRange::in_words() const {
   const std::string from = trimmed(low.mg_koh_per_g(), 1), to = trimmed(high.mg_koh_per_g(), 1);
-  return (from == to ? from : from + " to " + to) + " mg/g " + whose;
+  return (from == to ? from : from + " to " + to) + " mg KOH/g " + whose;
+}
+
+const Fat* shipped_slow_wax(const Fat& own) {
+  const auto& shipped = shipped_fats();
+  const auto at = std::find_if(shipped.begin(), shipped.end(), [&](const Fat& f) {
+    return f.slow && (is_called(f, own.name) || is_called(f, own.id) ||
+                      plain_inci(f.inci) == plain_inci(own.inci));
+  });
+  return at == shipped.end() ? nullptr : &*at;
 }
 
 std::vector<KnownRange> known_ranges(const Fat& fat) {
@@ -123,13 +134,14 @@ std::vector<KnownRange> known_ranges(const Fat& fat) {
     if (range) known.push_back(*range);
   };
   if (fat.is_users_own) {
-    add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
-                         ", whose name it has"));
+    const auto by_name = range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
+                                          ", whose name it has");
+    add(by_name ? by_name : range_of_namesakes(fat.name));
     add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.id); }, ", whose id it has"));
     add(range_of_shipped([&](const Fat& f) { return plain_inci(f.inci) == plain_inci(fat.inci); },
                          ", whose INCI name it has"));
   } else {
-    add(KnownRange{"known for " + fat.name, fat.saponification.low, fat.saponification.high});
+    add(KnownRange{"known for " + fat.name, fat.titrated().low, fat.titrated().high});
   }
   add(range_by_make_up(fat));
   return known;
@@ -141,7 +153,7 @@ std::vector<KnownRange> known_ranges_of_lot(const Fat& fat) {
   const auto times = [](SaponificationValue value, double factor) {
     return SaponificationValue::mg_koh_per_g(value.mg_koh_per_g() * factor);
   };
-  known.push_back({"within 5 % of what your file of fats states",
+  known.push_back({"within 5 % of what your file of fats gives",
                    times(fat.saponification.low, 1 - lots_differ),
                    times(fat.saponification.high, 1 + lots_differ)});
   return known;

@@ -27,6 +27,9 @@ struct KnownRange {
 /// whatever is added on how it was made ("Extra virgin olive oil"), each as a range of its own. And
 /// what its fatty acids or its mean molar mass ask for. Nothing where none of these is known.
 std::vector<KnownRange> known_ranges(const Fat& fat);
+/// The shipped slow wax whose name, id or INCI name a maker's own fat has, or nullptr.
+const Fat* shipped_slow_wax(const Fat& own);
+
 /// What a formula's value for a lot of `fat` can be held against: the same, and of a maker's own
 /// fat what the file of fats states, by as much more as lots differ.
 std::vector<KnownRange> known_ranges_of_lot(const Fat& fat);

@@ -67,7 +67,7 @@ std::string why_none(const Batch& batch, Share half_width, CertaintyOf of) {
     return no + " on these scales.";
   return no + ": the ranges alone leave " + points(half_width_of(unweighed, of)) + ", mostly by " +
          unweighed.uncertainties.front().cause +
-         ". To mend it: " + unweighed.uncertainties.front().remedy + ".";
+         ". To fix it: " + unweighed.uncertainties.front().remedy + ".";
 }
 
 }  // namespace

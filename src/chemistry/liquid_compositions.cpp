@@ -30,7 +30,7 @@ Fat read_milk_fat(const Fields& entry) {
   fat.inci_sodium_soap = entry.text("inci_sodium_soap");
   fat.inci_potassium_soap = entry.text("inci_potassium_soap");
   fat.inci_sodium_soap_confidence = fat.inci_potassium_soap_confidence =
-      "low (memory): check the INCI dictionary";
+      "unchecked: check the INCI dictionary";
   const Fields sv = entry.object("saponification_value_mg_koh_per_g");
   const double low = sv.number("min"), high = sv.number("max");
   fat.saponification = {SaponificationValue::mg_koh_per_g(low),
@@ -48,7 +48,7 @@ std::string source_in_words(const Fields& entry, const Fields& sources) {
   const std::string words = sources.object(entry.text("source")).text("document");
   const auto number = entry.optional_text("number");
   return words + (number ? ", food " + *number : "") +
-         (entry.truth("verified") ? "" : " (from memory, not read)");
+         (entry.truth("verified") ? "" : " (not checked at the source)");
 }
 
 LiquidComposition read_composition(const Fields& entry, const Fields& sources,

@@ -9,6 +9,7 @@
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
+#include "units/written_number.h"
 
 #include <utility>
 
@@ -23,7 +24,7 @@ namespace {
     all += (all.empty() ? "\"" : ", \"") + known.name + "\"";
   }
   const auto meant = nearest_name(name, names);
-  throw UserError(where, "\"" + name + "\" is not a composition that is known here",
+  throw UserError(where, "\"" + name + "\" is not a composition known here",
                   meant ? "did you mean \"" + *meant + "\"?"
                         : "give { \"water\", \"fat\", \"sugar\", \"salt\" } from the label, or one "
                           "of " +
@@ -60,7 +61,7 @@ LiquidComposition read_composition(const Fields& entry, const FatTable& table) {
   if (!entry.has(key))
     throw UserError(entry.place(key), "is missing",
                     "give { \"water\", \"fat\", \"sugar\", \"salt\", \"source\" } from the label, "
-                    "for 100 g, or name a shipped one such as \"coconut milk, canned\"");
+                    "for 100 g, or name a built-in one such as \"coconut milk, canned\"");
   if (!entry.is_text(key)) return read_label(entry.object(key), table);
   const std::string name = entry.text(key);
   const LiquidComposition* shipped = find_liquid_composition(name);
@@ -80,7 +81,7 @@ void refuse_impossible(const Additive& additive, const Place& where) {
                     "read the label again, for 100 g of it");
   if (liquid.water < 25 * percent)
     throw UserError(where,
-                    "holds " + in_percent(liquid.water, 2) +
+                    "has " + in_percent(liquid.water, 2) +
                         " of water, too little for a "
                         "liquid that stands in for water",
                     "list it under \"additives\"");
@@ -97,7 +98,7 @@ void refuse_impossible(const Additive& additive, const Place& where) {
 
 /// "40 % of water": the share of the formula's water that the water in the liquid stands in for.
 Share read_replaces(const Fields& entry) {
-  const std::string text = entry.text("replaces");
+  const std::string text = plain(entry.text("replaces"));
   const Place where = entry.place("replaces");
   const std::string basis = " of water";
   if (!text.ends_with(basis))
@@ -114,7 +115,7 @@ void read_amount(const Fields& entry, Additive& additive) {
   if (entry.has("replaces") == entry.has("rate"))
     throw UserError(entry.place("replaces"),
                     entry.has("rate") ? "stands beside \"rate\"" : "is missing",
-                    "say either \"replaces\": \"40 % of water\" or \"rate\": \"20 % of fats\"");
+                    "give either \"replaces\": \"40 % of water\" or \"rate\": \"20 % of fats\"");
   if (entry.has("rate"))
     additive.rate = read_positive_rate(entry, "rate", additive);
   else
@@ -138,6 +139,7 @@ Additive read_liquid(const Fields& entry, const FatTable& table) {
   refuse_impossible(additive, entry.place("composition"));
   if (!additive.density)
     additive.density = density_from_contents(*additive.liquid, additive.contains_fat);
+  share_density(additive);
   read_amount(entry, additive);
   additive.label = read_label_data(entry);
   for (const InciShare& part : additive.label.inci)

@@ -3,6 +3,7 @@
 #include "chemistry/into_lye.h"
 #include "chemistry/liquid_compositions.h"
 #include "units/advice_text.h"
+#include "units/letters.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -11,16 +12,10 @@
 namespace brimwright::chemistry {
 namespace {
 
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 Place place_of_additives(const Formula& formula) { return {formula.file, "/additives"}; }
 
 void refuse_one_name_twice(const Formula& formula, const Additive& one, const Additive& other) {
-  if (lower(one.name) != lower(other.name)) return;
+  if (in_small_letters(one.name) != in_small_letters(other.name)) return;
   // One colour may be in two places of a design; what is chemistry counts once.
   if (!one.contains_acid && !other.contains_acid && !one.liquid && !other.liquid) return;
   throw UserError(place_of_additives(formula), "\"" + one.name + "\" is listed twice",
@@ -37,7 +32,7 @@ void refuse_one_acid_twice(const Formula& formula, const Additive& one, const Ad
   throw UserError(place_of_additives(formula),
                   "\"" + one.contains_acid->name + "\" counts twice: in the liquid \"" +
                       liquid.name + "\" and in \"" + additive.name + "\"",
-                  "if it is the same acid, leave one out; if both go in, state their acid together "
+                  "if it is the same acid, leave one out; if both go in, give their acid together "
                   "in one of them");
 }
 
@@ -68,7 +63,7 @@ void caution_on_lye_liquid(const Additive& additive, std::vector<Remark>& cautio
   if (liquid.salt >= 5 * percent)
     cautions.push_back({Severity::caution,
                         "The salt in " + additive.name +
-                            " leaves less room for the alkali: stir the alkali into plain water "
+                            " leaves less room for the alkali: dissolve the alkali in plain water "
                             "first and add the brine cold, or some of either stays undissolved."});
 }
 
@@ -79,7 +74,7 @@ void tell_pot_strength(const Formula& formula, const Proportions& per_fat,
   const Share pot = per_fat.pot_strength, batter = per_fat.lye_strength;
   if ((pot - batter).in_percent() < 0.5) return;
   cautions.push_back(
-      {Severity::note, formula.name + ": the lye is " + in_percent(pot) +
+      {Severity::note, formula.name + ": the lye solution is " + in_percent(pot) +
                            " strong in its pot and " + in_percent(batter) +
                            " in the batter, once all that goes into it has brought its water."});
 }
@@ -136,7 +131,8 @@ void refuse_starved_lye(const Proportions& per_fat, const Place& where) {
   const double water = per_fat.water + per_fat.water_in_liquids;
   if (per_fat.water < -1e-12)
     throw UserError(where,
-                    "they bring " + in_percent(Share::of_one(per_fat.water_in_liquids / water)) +
+                    "the liquids bring " +
+                        in_percent(Share::of_one(per_fat.water_in_liquids / water)) +
                         " of the formula's water, more than all of it",
                     "lower what they replace, or give the formula more water");
   // Without the acids' water: what the formula calls its water must dissolve the alkali.
@@ -144,7 +140,7 @@ void refuse_starved_lye(const Proportions& per_fat, const Place& where) {
   if (strength.of_one() <= 0.50 + 1e-9) return;
   throw UserError(
       where,
-      "the liquids for the batter leave so little water in the lye that it would be " +
+      "the liquids for the batter leave so little water in the lye solution that it would be " +
           in_percent(strength) + " strong, which does not dissolve",
       "at 50 % the alkali needs its own weight of water: replace at most " +
           most_text(Share::of_one(std::max(0.0, (water - per_fat.pure_alkali) / water))) +
@@ -166,9 +162,12 @@ std::vector<Remark> liquid_cautions(const Formula& formula, const Proportions& p
   std::vector<Remark> cautions = cautions_into_lye(formula);
   for_each_liquid(formula, per_fat, [&](const Additive& additive, double) {
     if (additive.goes_into == GoesInto::lye) caution_on_lye_liquid(additive, cautions);
-    if (additive.liquid->source.find("from memory") != std::string::npos)
-      cautions.push_back({Severity::note, "The composition of " + additive.name +
-                                              " is from memory; your label's figures are better."});
+    const std::string& source = additive.liquid->source;
+    if (source.find("not checked") != std::string::npos ||
+        source.find("from memory") != std::string::npos)
+      cautions.push_back(
+          {Severity::note, "The composition of " + additive.name +
+                               " is not checked at the source; your label's figures are better."});
   });
   tell_pot_strength(formula, per_fat, cautions);
   caution_on_sugar(formula, per_fat, cautions);

@@ -7,6 +7,7 @@
 #include <array>
 #include <cassert>
 #include <cmath>
+#include <numeric>
 #include <vector>
 
 namespace brimwright::embedded {
@@ -19,9 +20,8 @@ namespace {
 using Polynomial = std::vector<double>;  // from the constant up
 
 double at(const Polynomial& coefficients, double x) {
-  double value = 0;
-  for (auto c = coefficients.rbegin(); c != coefficients.rend(); ++c) value = value * x + *c;
-  return value;
+  return std::accumulate(coefficients.rbegin(), coefficients.rend(), 0.0,
+                         [x](double value, double c) { return value * x + c; });
 }
 
 struct OlssonEnthalpy {

@@ -2,12 +2,13 @@
 
 #include "chemistry/alkali_data.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::chemistry {
 namespace {
 
 std::string value_of(const SaponificationRange& range) {
-  return trimmed(range.typical.mg_koh_per_g(), 2) + " mg/g";
+  return trimmed(range.typical.mg_koh_per_g(), 2) + " mg KOH/g";
 }
 
 /// Alkali is never shown as more than it is.
@@ -28,7 +29,8 @@ const std::string& molar_mass_source() {
 std::vector<std::string> koh_of_fats(const Reactants& weighed) {
   std::vector<std::string> terms;
   for (const auto& fat : weighed.fats)
-    terms.push_back(in_figures(fat.mass) + " × " + value_of(fat.saponification));
+    terms.push_back(in_figures(fat.mass) + " × " +
+                    trimmed(fat.saponification.typical.mg_koh_per_g(), 5) + " ÷ 1000");
   return terms;
 }
 
@@ -49,7 +51,7 @@ std::vector<std::string> pure_alkalis(const Reactants& weighed) {
 std::vector<Given> fats_given(const Reactants& weighed) {
   std::vector<Given> given;
   for (const auto& fat : weighed.fats)
-    given.push_back({fat.name, in_figures(fat.mass), value_of(fat.saponification) + " of KOH"});
+    given.push_back({fat.name, in_figures(fat.mass), value_of(fat.saponification)});
   for (const auto& acid : weighed.acids)
     given.push_back({acid.name, in_figures(acid.mass),
                      "takes " + in_figures(acid.koh_g_per_g) + " of its weight of KOH"});
@@ -59,7 +61,7 @@ std::vector<Given> fats_given(const Reactants& weighed) {
 std::string range_of(const SaponificationRange& range) {
   if (range.low == range.high) return value_of(range);
   return trimmed(range.low.mg_koh_per_g(), 2) + " to " + trimmed(range.high.mg_koh_per_g(), 2) +
-         " mg/g";
+         " mg KOH/g";
 }
 
 /// In the formula's own way of stating it.
@@ -107,10 +109,10 @@ Working alkali_working(const Formula& formula, std::size_t which, const Reactant
   const std::string m_koh = molar_mass(Alkali::potassium_hydroxide);
   Working working;
   working.formula =
-      "alkali = (fats × saponification value × (1 − superfat) + what acids take) × what it "
-      "saponifies × M(alkali) ÷ M(KOH) ÷ purity";
+      "alkali = (fats × saponification value (mg KOH/g) ÷ 1000 × (1 − superfat) + what acids take) "
+      "× what it saponifies × M(alkali) ÷ M(KOH) ÷ purity";
   working.with = fats_given(weighed);
-  working.with.push_back({"superfat aimed at", in_figures(formula.superfat), formula.name});
+  working.with.push_back({"planned superfat", in_figures(formula.superfat), formula.name});
   working.with.push_back({"what it saponifies", in_figures(alkali.share), formula.name});
   working.with.push_back({"purity", in_figures(alkali.purity), formula.name});
   std::vector<std::string> koh = {in_brackets(koh_of_fats(weighed)) + " × (1 − " +
@@ -144,8 +146,8 @@ Working superfat_working(const Formula& formula, const Reactants& weighed,
                          const EffectiveSuperfat& superfat) {
   Working working;
   working.formula =
-      "effective superfat = 1 − (alkali weighed × purity × M(KOH) ÷ M(alkali) − what acids take) "
-      "÷ KOH that the weighed fats could take";
+      "superfat as weighed = 1 − (alkali weighed × purity × M(KOH) ÷ M(alkali) − what acids take) "
+      "÷ KOH that the weighed fats could take (fats × saponification value (mg KOH/g) ÷ 1000)";
   working.with = fats_given(weighed);
   std::vector<std::string> given;
   for (const auto& alkali : weighed.alkalis) {
@@ -157,17 +159,17 @@ Working superfat_working(const Formula& formula, const Reactants& weighed,
   std::string left = added(given);
   for (const std::string& acid : koh_of_acids(weighed)) left += " − " + acid;
   working.sum = "1 − (" + left + ") ÷ " + in_brackets(koh_of_fats(weighed));
-  working.with.push_back({"superfat aimed at", in_figures(formula.superfat), formula.name});
+  working.with.push_back({"planned superfat", in_figures(formula.superfat), formula.name});
   working.with.push_back(
-      {"lowest", in_figures(superfat.low), "if every range falls the wrong way"});
+      {"lowest", in_figures(superfat.low), "if every value is at the wrong end of its range"});
   working.with.push_back({"highest", in_figures(superfat.high)});
   working.with.push_back(
       {"likely", in_figures(superfat.likely_low) + " to " + in_figures(superfat.likely_high),
        likely_means()});
   constexpr std::size_t told = 3;  // the others are smaller still
   for (std::size_t i = 0; i < superfat.uncertainties.size() && i < told; ++i)
-    working.with.push_back({"doubt: " + superfat.uncertainties[i].cause,
-                            trimmed(superfat.uncertainties[i].of_variance.in_percent(), 0) + " %",
+    working.with.push_back({"uncertain: " + superfat.uncertainties[i].cause,
+                            in_percent(superfat.uncertainties[i].of_variance, 0),
                             "of the variance"});
   working.sources = value_sources(formula);
   working.sources.push_back(molar_mass_source());

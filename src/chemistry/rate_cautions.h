@@ -13,8 +13,8 @@ namespace brimwright::chemistry {
 std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per_fat);
 
 /// What is doubtful in the formula's figures: a supplier's saponification value far from the
-/// published range (a danger where it was confirmed and the superfat may be below zero), acids
-/// beyond what a thing has, values taken as exact.
+/// published range (a danger where it was confirmed and the superfat may be below zero), waxes that
+/// saponify slowly, acids beyond what a thing has, values taken as exact.
 std::vector<Remark> data_doubts(const Formula& formula, const Proportions& per_fat);
 
 }  // namespace brimwright::chemistry

@@ -1,6 +1,7 @@
 #include "chemistry/salts.h"
 
 #include "units/fields.h"
+#include "units/letters.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -33,18 +34,6 @@ std::vector<Substance> read_substances() {
   return substances;
 }
 
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-
-/// `words` stands in `name` by itself: "salt" in "sea salt", not in "salted".
-bool holds_words(const std::string& name, const std::string& words) {
-  for (auto at = name.find(words); at != std::string::npos; at = name.find(words, at + 1)) {
-    const auto end = at + words.size();
-    if ((at == 0 || !is_letter(name[at - 1])) && (end == name.size() || !is_letter(name[end])))
-      return true;
-  }
-  return false;
-}
-
 }  // namespace
 
 const std::vector<Substance>& known_substances() {
@@ -53,14 +42,12 @@ const std::vector<Substance>& known_substances() {
 }
 
 const Substance* find_substance(const std::string& given) {
-  std::string name = given;
-  for (char& c : name)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  const std::string name = in_small_letters(given);
   const Substance* found = nullptr;
   std::size_t longest = 0;
   for (const Substance& substance : known_substances())
     for (const std::string& words : substance.names)
-      if (words.size() > longest && holds_words(name, words)) {
+      if (words.size() > longest && has_words(name, words)) {
         found = &substance;
         longest = words.size();
       }

@@ -118,6 +118,7 @@ struct SetFree {
 };
 
 SetFree set_free_by(const Fat& fat, Mass saponified, double mol) {
+  if (fat.slow) return {};  // it stays listed as the wax, with the alkali that it took
   const Mass one_water = mass_of(mol, inci_data().water_g_per_mol);
   if (fat.kind == "free_fatty_acid") return {Mass(), one_water, Mass()};
   // Ester + water = acid + alcohol, the two halves of equal weight.

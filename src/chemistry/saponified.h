@@ -59,9 +59,10 @@ struct Saponified {
 /// same share, NaOH and KOH alike. Mass is kept: total() is charge.total().
 ///
 /// By the typical saponification values, each fat taken as all ester or all acid. Wax: acid and
-/// alcohol taken to weigh the same (jojoba's are nearly alike, from memory). What is impure in an
-/// alkali is counted as water, which it mostly is in KOH (from memory). Expects a charge of
-/// `formula`, in its orders.
+/// alcohol taken to weigh the same (jojoba's are nearly alike, from memory); a slow wax and what it
+/// took of the alkali stay together as its "soap", as nobody knows how much became one. What is
+/// impure in an alkali is counted as water, which it mostly is in KOH (from memory). Expects a
+/// charge of `formula`, in its orders.
 Saponified saponified(const Formula& formula, const Charge& charge);
 
 }  // namespace brimwright::chemistry

@@ -55,9 +55,12 @@ double between(double at_minus_one, double at_plus_one, double where) {
 Uncertainty saponification_uncertainty(const WeighedFat& fat, std::size_t j) {
   const auto shown = [](SaponificationValue v) { return trimmed(v.mg_koh_per_g(), 1); };
   return {"the range of the saponification value of " + fat.name + " (" +
-              shown(fat.saponification.low) + " to " + shown(fat.saponification.high) + " mg/g)",
-          "ask the supplier for this lot's saponification value, or aim higher", false, rectangular,
-          [j](Weighed& w, double where) {
+              shown(fat.saponification.low) + " to " + shown(fat.saponification.high) +
+              " mg KOH/g)",
+          fat.is_slow_wax
+              ? "take less of that wax, or plan a higher superfat"
+              : "ask the supplier for this lot's saponification value, or plan a higher superfat",
+          false, rectangular, [j](Weighed& w, double where) {
             auto& sv = w.fats[j].saponification;
             sv.typical = SaponificationValue::mg_koh_per_g(
                 between(sv.low.mg_koh_per_g(), sv.high.mg_koh_per_g(), where));
@@ -68,7 +71,7 @@ Uncertainty purity_uncertainty(const WeighedAlkali& alkali, std::size_t k) {
   return {"the purity of " + formula_of(alkali.alkali) + " (" +
               trimmed(alkali.purity_low.in_percent(), 2) + " to " +
               trimmed(alkali.purity_high.in_percent(), 2) + " %)",
-          "ask the supplier for this lot's purity, or aim higher", false, rectangular,
+          "ask the supplier for this lot's purity, or plan a higher superfat", false, rectangular,
           [k](Weighed& w, double where) {
             auto& a = w.alkalis[k];
             a.purity = Share::of_one(between(a.purity_high.of_one(), a.purity_low.of_one(), where));
@@ -82,7 +85,7 @@ template <class Item>
 Uncertainty step_uncertainty(std::vector<Item> Weighed::*list, std::size_t i, const Item& item,
                              const std::string& name, bool raises_superfat) {
   return {"the scale's step of " + trimmed(item.step / gram, 3) + " g for " + name,
-          "weigh it on a finer scale, make a larger batch, or aim higher", true,
+          "weigh it on a finer scale, make a larger batch, or plan a higher superfat", true,
           rectangular / std::sqrt(item.weighings),
           [list, i, raises_superfat](Weighed& w, double where) {
             auto& moved = (w.*list)[i];
@@ -93,7 +96,8 @@ Uncertainty step_uncertainty(std::vector<Item> Weighed::*list, std::size_t i, co
 
 /// More lye lowers the superfat; less than none there cannot be.
 Uncertainty lye_uncertainty(const LyeUncertainty& lye) {
-  return {lye.cause, "weigh the shares on a finer scale, make a larger batch, or aim higher", true,
+  return {lye.cause,
+          "weigh the shares on a finer scale, make a larger batch, or plan a higher superfat", true,
           rectangular, [off = std::min(lye.of_alkali.of_one(), 1.0)](Weighed& w, double where) {
             for (WeighedAlkali& alkali : w.alkalis) alkali.mass = alkali.mass * (1 - where * off);
           }};

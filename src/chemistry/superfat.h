@@ -17,6 +17,7 @@ struct WeighedFat {
   SaponificationRange saponification;
   Mass mass, step;
   double weighings = 1;
+  bool is_slow_wax = false;  // no supplier's value tells how much of it reacts in the pot
 };
 struct WeighedAlkali {
   Alkali alkali;

@@ -3,7 +3,9 @@
 #include "chemistry/alkali_data.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/proportions.h"
+#include "chemistry/superfat.h"
 #include "chemistry/theoretical_value.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -92,12 +94,7 @@ bool is_unconfirmed(const Part& part) { return part.below && !part.confirmed; }
 bool is_above_all_known(const Part& part) { return part.below.has_value(); }
 
 std::string in_mg_per_g(SaponificationValue value) {
-  return trimmed(value.mg_koh_per_g(), 1) + " mg/g";
-}
-
-/// Rounded down, so that what lies below zero is not shown as zero.
-std::string superfat_in_words(Share superfat) {
-  return fixed(std::floor(superfat.in_percent() * 10) / 10, 1) + " %";
+  return trimmed(value.mg_koh_per_g(), 1) + " mg KOH/g";
 }
 
 std::optional<Remark> caution_on(const Part& part) {
@@ -105,11 +102,11 @@ std::optional<Remark> caution_on(const Part& part) {
   for (const KnownRange& range : part.known) {
     if (range.by_make_up || !range.contradicts(part.typical())) continue;
     const bool above = part.typical() > range.high;
-    return Remark{Severity::caution,
-                  part.fat->name + ": the saponification value of " + in_mg_per_g(part.typical()) +
-                      " lies " + (above ? "above" : "below") + " the " + range.in_words() +
-                      ". The superfat's interval reaches over both. Check it in the supplier's "
-                      "document before weighing lye."};
+    return Remark{Severity::caution, part.fat->name + ": the saponification value of " +
+                                         in_mg_per_g(part.typical()) + " lies " +
+                                         (above ? "above" : "below") + " the " + range.in_words() +
+                                         ". The range shown for the superfat covers both. Check it "
+                                         "in the supplier's document before weighing alkali."};
   }
   return profile_disagreement(*part.fat, {part.typical(), part.typical(), part.typical()});
 }
@@ -119,9 +116,9 @@ Remark danger_of(const Part& part, const Formula& formula, Share superfat) {
           "LYE-HEAVY IS POSSIBLE in " + formula.name + ": the saponification value of " +
               in_mg_per_g(part.typical()) + " for " + part.fat->name +
               " was confirmed, but lies above the " + part.below->in_words() +
-              ". If it is a slip, the superfat is " + superfat_in_words(superfat) +
+              ". If it is a slip, the superfat is " + lowest_in_words(superfat) +
               " or less and the soap burns. Read the supplier's document again before weighing "
-              "lye."};
+              "alkali."};
 }
 
 std::string joined(const std::vector<std::string>& items) {
@@ -158,12 +155,14 @@ void refuse_lye_heavy_values(const Formula& formula) {
                         [&](const Part& a, const Part& b) { return too_much(a) < too_much(b); });
   // With no aim of superfat at all, a hair of binary fractions is none.
   if (!(too_much(worst) > 0)) return;
-  throw UserError(worst.where,
-                  in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
-                      worst.below->in_words() + ": even by " + in_mg_per_g(worst.below->high) +
-                      " the superfat would be " + superfat_in_words(superfat),
-                  "read the supplier's document again (another fat's line, another unit?); if the "
-                  "value is right, put \"confirmed\": true beside it");
+  throw UserErrorWithFacts(
+      worst.where,
+      in_mg_per_g(worst.typical()) + " for " + worst.fat->name + " lies above the " +
+          worst.below->in_words() + ": even at " + in_mg_per_g(worst.below->high) +
+          " the superfat would be " + lowest_in_words(superfat),
+      "read the supplier's document again (another fat's line, another unit?); if the "
+      "value is right, put \"confirmed\": true beside it",
+      {.is_lye_heavy = true});
 }
 
 std::vector<Remark> supplied_value_cautions(const Formula& formula) {
@@ -189,18 +188,18 @@ std::vector<Remark> taken_as_exact_notes(const Formula& formula) {
   const auto exact = exact_ones(formula);
   if (!exact.empty())
     note("taken as exact, as no range is given: " + joined(exact) +
-         ". By what they are off, the superfat's interval is too narrow; the supplier's range "
-         "would tell it.");
+         ". If they are off, the range shown for the superfat is too narrow; ask the supplier for "
+         "the range.");
   for (const FormulaAlkali& alkali : formula.alkalis)
     if (alkali.range_assumed)
-      note("no purity range is given for " + formula_of(alkali.alkali) + "; reckoned with " +
-           trimmed(alkali.purity_low.in_percent(), 2) + " to " + in_percent(alkali.purity_high, 2) +
-           " (" + data_of(alkali.alkali).assumed_purity->why +
+      note("no purity range is given for " + formula_of(alkali.alkali) +
+           "; used: " + trimmed(alkali.purity_low.in_percent(), 2) + " to " +
+           in_percent(alkali.purity_high, 2) + " (" + data_of(alkali.alkali).assumed_purity->why +
            "). Purer than stated, it makes the soap lye-heavy: ask the supplier for the range.");
   for (const FormulaFat& fat : formula.fats)
     if (fat.fat.is_users_own && known_ranges(fat.fat).empty())
-      note("nothing is known here to hold the saponification value of " + fat.fat.name +
-           " against; its fatty acids in your file of fats would check it.");
+      note("nothing here can check the saponification value of " + fat.fat.name +
+           "; give its fatty acids in your file of fats to have it checked.");
   return notes;
 }
 

@@ -1,6 +1,7 @@
 #include "chemistry/suspicious_names.h"
 
 #include "chemistry/name_words.h"
+#include "units/letters.h"
 
 #include <algorithm>
 #include <array>
@@ -9,13 +10,6 @@
 namespace brimwright::chemistry {
 namespace {
 
-std::string lower(std::string_view name) {
-  std::string out(name);
-  for (char& c : out)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return out;
-}
-
 bool has(const std::string& name, std::string_view part) {
   return name.find(part) != std::string::npos;
 }
@@ -23,19 +17,6 @@ bool has(const std::string& name, std::string_view part) {
 template <std::size_t N>
 bool has_any(const std::string& name, const std::array<std::string_view, N>& parts) {
   return std::any_of(parts.begin(), parts.end(), [&](std::string_view p) { return has(name, p); });
-}
-
-bool is_letter(char c) { return c >= 'a' && c <= 'z'; }
-
-/// `word` standing by itself: "oil" in "olive oil", not in "soil".
-bool has_word(const std::string& name, std::string_view word) {
-  for (auto at = name.find(word); at != std::string::npos; at = name.find(word, at + 1)) {
-    const auto end = at + word.size();
-    const bool begins = at == 0 || !is_letter(name[at - 1]);
-    const bool ends = end == name.size() || !is_letter(name[end]);
-    if (begins && ends) return true;
-  }
-  return false;
 }
 
 /// Fatty acids in German, French, Spanish and Italian.
@@ -61,16 +42,17 @@ const PhraseBook& fatty_acids_abroad() {
 bool names_a_fatty_acid(std::string_view given) {
   constexpr std::array<std::string_view, 6> fatty = {
       "stearic acid", "palmitic acid", "myristic acid", "lauric acid", "oleic acid", "fatty acid"};
-  return has_any(lower(given), fatty) || !fatty_acids_abroad().hits(words_of(given)).empty();
+  return has_any(in_small_letters(std::string(given)), fatty) ||
+         !fatty_acids_abroad().hits(words_of(given)).empty();
 }
 
 bool names_something_fatty(std::string_view given) {
   constexpr std::array<std::string_view, 9> fatty = {
       "milk", "butter", "cream", "yogurt", "yoghurt", "kefir", "ghee", "tallow", "yolk"};
-  const std::string name = lower(given);
+  const std::string name = in_small_letters(std::string(given));
   if (has(name, "cream of tartar")) return false;
   if (has(name, "essential oil") || has(name, "fragrance oil")) return false;
-  return has_word(name, "oil") || has_word(name, "lard") || has_any(name, fatty);
+  return has_words(name, "oil") || has_words(name, "lard") || has_any(name, fatty);
 }
 
 }  // namespace brimwright::chemistry

@@ -77,11 +77,12 @@ std::optional<Remark> profile_disagreement(const Fat& fat, const SaponificationR
   if (!theory || meet(interval_of(stated, 1), allowed_by(*theory))) return std::nullopt;
   return Remark{Severity::caution,
                 fat.name + ": the saponification value of " + in_words(stated.low, stated.high) +
-                    " mg/g does not fit " +
+                    " mg KOH/g does not fit " +
                     (fat.kind == "wax_ester" ? "its mean molar mass" : "its fatty acids") +
-                    ", which ask for " + in_words(theory->least, theory->pure.high) + " mg/g. " +
+                    ", which call for " + in_words(theory->least, theory->pure.high) +
+                    " mg KOH/g. " +
                     (is_naoh_value_by_profile(fat, stated) ? "It looks like a NaOH value. " : "") +
-                    "Check both in the supplier's document before weighing lye."};
+                    "Check both in the supplier's document before weighing alkali."};
 }
 
 }  // namespace brimwright::chemistry

@@ -18,7 +18,8 @@ struct TheoreticalValue {
 };
 
 /// From the fatty-acid profile, or of a wax ester from its mean molar mass (its alcohols take no
-/// alkali and stay in the soap). Nothing where neither is known. Where a triglyceride's
+/// alkali and stay in the soap). Nothing where neither is known, as of beeswax and lanolin, whose
+/// acids, alcohols and hydrocarbons no one chain stands for. Where a triglyceride's
 /// unsaponifiable matter is not stated, up to 2 % is allowed for.
 std::optional<TheoreticalValue> theoretical_value(const Fat& fat);
 

@@ -9,6 +9,7 @@
 #include "schemas/kinds.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -16,15 +17,15 @@ namespace brimwright::chemistry {
 namespace {
 
 std::string read_id(const Fields& entry) {
-  const std::string id = entry.name("id");
+  std::string id = entry.name("id");
   const auto fits = [](char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '_';
   };
   if (!std::all_of(id.begin(), id.end(), fits))
-    throw UserError(entry.place("id"), "\"" + id + "\" is no id",
+    throw UserError(entry.place("id"), "\"" + id + "\" cannot be an id",
                     "use small letters, digits and \"_\", such as \"argan_studio\"");
   if (find_fat(id) != nullptr)
-    throw UserError(entry.place("id"), "\"" + id + "\" is a shipped fat",
+    throw UserError(entry.place("id"), "\"" + id + "\" is a built-in fat",
                     "give its supplier's value in the formula, beside its share, or choose another "
                     "id, such as \"" +
                         id + "_studio\"");
@@ -131,8 +132,7 @@ std::optional<FatDensity> read_fat_density(const Fields& entry, const std::strin
     const Density density = given->density(name);
     // Molten fats and liquid waxes from 0.82 (100 °C) to 0.97 (castor, 15 °C): common practice.
     if (density < 0.75 * gram_per_millilitre || density > 1.05 * gram_per_millilitre)
-      throw UserError(given->place(name),
-                      "is " + trimmed(density / gram_per_millilitre, 4) + " g/ml",
+      throw UserError(given->place(name), "is " + in_g_per_ml(density, 4),
                       "a molten fat lies between 0.75 and 1.05 g/ml");
     return density;
   };
@@ -163,7 +163,7 @@ std::pair<Share, Share> read_acid_share(const Fields& acids, const std::string& 
   const Place where = acids.place(name);
   const auto ends = acids.texts(name);
   if (ends.size() != 2)
-    throw UserError(where, "holds " + std::to_string(ends.size()) + " values",
+    throw UserError(where, "has " + std::to_string(ends.size()) + " values",
                     "give one share, or the lowest and the highest");
   const std::pair range{read_share(ends[0], where), read_share(ends[1], where)};
   refuse_descending(range.first <= range.second, where);
@@ -194,7 +194,7 @@ std::optional<FattyAcidProfile> read_profile(const Fields& entry, const std::str
   for (const std::string& name : given->keys()) {
     const auto acid = fatty_acid_called(name);
     if (!acid)
-      throw UserError(given->place(name), "\"" + name + "\" is not a fatty acid that is known here",
+      throw UserError(given->place(name), "\"" + name + "\" is not a fatty acid known here",
                       "name acids by their chain, such as \"C18:1\", or as \"oleic\"");
     const auto [low, high] = read_acid_share(*given, name);
     profile.acids.push_back({*acid, low, high, true});
@@ -206,7 +206,7 @@ std::optional<FattyAcidProfile> read_profile(const Fields& entry, const std::str
 void refuse_what_is_no_fat(const Fields& entry, std::string_view key, const std::string& name) {
   refuse_alkali(name, entry.place(key));
   if (const auto acid = acid_hint(name); acid && acid->is_chemical)
-    throw UserError(entry.place(key), "\"" + name + "\" is an acid and no fat",
+    throw UserError(entry.place(key), "\"" + name + "\" is an acid, not a fat",
                     "list it under a formula's \"additives\" with its \"contains_acid\"");
 }
 
@@ -244,6 +244,13 @@ std::optional<double> read_mean_molar_mass(const Fields& entry) {
   return mass;
 }
 
+/// However much an analyst finds in it, in the pot only its free acids are sure to react.
+void take_as_slow(Fat& fat, SlowToSaponify slow) {
+  slow.titrated = fat.saponification.low;
+  fat.saponification.low = std::min(fat.saponification.low, slow.sure);
+  fat.slow = std::move(slow);
+}
+
 Fat read_fat(const Fields& entry) {
   Fat fat;
   read_names(entry, fat);
@@ -270,6 +277,8 @@ Fat read_fat(const Fields& entry) {
     refuse_naoh_value(fat.saponification.typical.mg_koh_per_g(), fat.saponification_at);
   fat.saponification = spanning(fat.saponification, known_ranges(fat));
   fat.taken_as_exact = fat.saponification.low == fat.saponification.high;
+  if (const Fat* wax = shipped_slow_wax(fat); wax != nullptr && fat.kind == wax->kind)
+    take_as_slow(fat, *wax->slow);
   return fat;
 }
 
@@ -285,7 +294,7 @@ std::vector<Fat> read_user_fats(const Fields& file) {
     const auto twice = std::count_if(fats.begin(), fats.end(),
                                      [&](const Fat& other) { return other.id == fats.back().id; });
     if (twice > 1)
-      throw UserError(entry.place("id"), "\"" + fats.back().id + "\" stands twice",
+      throw UserError(entry.place("id"), "\"" + fats.back().id + "\" appears twice",
                       "give each fat, and each lot of it, an id of its own");
   }
   file.refuse_unknown();

@@ -6,8 +6,10 @@
 #include <unistd.h>
 
 #include <cmath>
+#include <cstdlib>
 #include <filesystem>
 #include <iostream>
+#include <string_view>
 
 namespace {
 
@@ -63,6 +65,14 @@ void promise_patience() {
   ::alarm(1);
 }
 
+/// A terminal that knows colours, of somebody who wants them (NO_COLOR, no-color.org).
+bool shows_colours() {
+  const char* unwanted = std::getenv("NO_COLOR");
+  const char* terminal = std::getenv("TERM");
+  return ::isatty(STDOUT_FILENO) != 0 && (unwanted == nullptr || *unwanted == '\0') &&
+         terminal != nullptr && std::string_view(terminal) != "dumb";
+}
+
 /// How far a search for embeds' places is, on a line of its own that is wiped at the end.
 void show_progress(double share) {
   if (::isatty(STDERR_FILENO) == 0) return;
@@ -80,8 +90,12 @@ int main(int argc, char** argv) {
   be_told_by_errors();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
   if (arguments.empty() || arguments.front() != "serve") promise_patience();
-  const int status =
-      brimwright::cli::run(arguments, shipped_folder(), std::cout, std::cerr, show_progress);
+  const int status = brimwright::cli::run(arguments,
+                                          {.shipped = shipped_folder(),
+                                           .in = &std::cin,
+                                           .colours = shows_colours(),
+                                           .progress = show_progress},
+                                          std::cout, std::cerr);
   std::cout.flush();
   if (status == 0 && !std::cout) {
     if (!reader_has_left())

@@ -1,6 +1,7 @@
 #include "cli/outputs.h"
 
 #include "units/file_writing.h"
+#include "units/letters.h"
 #include "units/stream_writing.h"
 #include "units/user_error.h"
 #include "units/written_number.h"
@@ -69,7 +70,7 @@ std::map<Identity, std::string> kept_files(const std::vector<std::string>& read,
       kept.emplace(*there, brimwright::quoted(file) + ", which this command reads");
   for (const auto& file : shipped_files(library))
     if (const auto there = identity_of_file(file))
-      kept.emplace(*there, brimwright::quoted(file) + ", a file of the shipped catalogue");
+      kept.emplace(*there, brimwright::quoted(file) + ", a built-in file");
   return kept;
 }
 
@@ -109,16 +110,13 @@ std::string listed(const std::vector<std::string>& endings) {
 
 /// In small letters, with its dot; empty if it has none.
 std::string ending_of(const std::string& path) {
-  std::string ending = fs::path(path).extension().string();
-  for (char& c : ending)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return ending;
+  return in_small_letters(fs::path(path).extension().string());
 }
 
 /// "a drawing" goes to ".svg".
 void check_ending(const Output& output, const std::string& what,
                   const std::vector<std::string>& endings) {
-  if (is_stream(output.path)) return;
+  if (output.path == standard_output || is_stream(output.path)) return;
   if (std::find(endings.begin(), endings.end(), ending_of(output.path)) != endings.end()) return;
   refuse(output, "does not end in " + listed(endings),
          output.option + " writes " + what + "; give a name that ends so");
@@ -156,6 +154,11 @@ std::vector<Output> outputs_of(const OutputWords& words) {
   return outputs;
 }
 
+bool is_to_standard_output(const std::vector<Output>& outputs) {
+  return std::any_of(outputs.begin(), outputs.end(),
+                     [](const Output& output) { return output.path == standard_output; });
+}
+
 std::vector<service::WantedFile> wanted(const std::vector<Output>& outputs) {
   std::vector<service::WantedFile> files;
   for (const auto& output : outputs) files.push_back({output.kind, output.path});
@@ -168,6 +171,12 @@ void check_targets(const std::vector<Output>& outputs, const std::vector<std::st
   const auto kept = kept_files(read, library);
   std::map<Identity, std::string> taken;
   for (const Output& output : outputs) {
+    if (output.path == standard_output) {
+      if (const auto [at, is_first] = taken.emplace(Identity{0, 0, standard_output}, output.option);
+          !is_first)
+        refuse(output, "is written by " + at->second + " already", "send one file there at a time");
+      continue;
+    }
     if (is_stream(output.path)) continue;
     const Identity target = identity_of(output.path);
     if (const auto at = kept.find(target); at != kept.end())
@@ -178,9 +187,13 @@ void check_targets(const std::vector<Output>& outputs, const std::vector<std::st
   }
 }
 
-void write(const std::vector<service::MadeFile>& files) {
-  for (const auto& [name, bytes] : files)
-    is_stream(name) ? write_stream(name, bytes) : write_file(name, bytes);
+void write(const std::vector<service::MadeFile>& files, std::ostream& out) {
+  for (const auto& [name, bytes] : files) {
+    if (name == standard_output)
+      out << bytes;
+    else
+      is_stream(name) ? write_stream(name, bytes) : write_file(name, bytes);
+  }
 }
 
 }  // namespace brimwright::cli

@@ -4,10 +4,14 @@
 #include "service/requests.h"
 
 #include <optional>
+#include <ostream>
 #include <string>
 #include <vector>
 
 namespace brimwright::cli {
+
+/// How standard output is called where a file is to be written.
+inline constexpr auto standard_output = "-";
 
 /// Where to write, as typed, by each option of each command.
 struct OutputWords {
@@ -27,6 +31,9 @@ struct Output {
 /// its ending says, .svg, .glb or .stl.
 std::vector<Output> outputs_of(const OutputWords& words);
 
+/// Whether one of them is called `standard_output`, and so is all that may stand there.
+bool is_to_standard_output(const std::vector<Output>& outputs);
+
 std::vector<service::WantedFile> wanted(const std::vector<Output>& outputs);
 
 /// Refuses, before the first is written, what cannot be written or would cost a file that is not
@@ -35,7 +42,8 @@ std::vector<service::WantedFile> wanted(const std::vector<Output>& outputs);
 void check_targets(const std::vector<Output>& outputs, const std::vector<std::string>& read,
                    const moulds::Library& library);
 
-/// Each a whole new file in place of the old; a device, pipe or "/dev/stdout" is written to.
-void write(const std::vector<service::MadeFile>& files);
+/// Each a whole new file in place of the old; a device, pipe or "/dev/stdout" is written to, and
+/// what is called `standard_output` goes to `out`.
+void write(const std::vector<service::MadeFile>& files, std::ostream& out);
 
 }  // namespace brimwright::cli

@@ -54,6 +54,11 @@ HttpAnswer complaint(int status, const UserError::Parts& parts, const std::strin
   if (!asked.member.empty()) json["complaint"]["asks"] = asked.member;
   for (const Choice& choice : asked.choices)
     json["complaint"]["choices"].push_back(choice_json(choice));
+  const ComplaintFacts& facts = asked.facts;
+  if (facts.is_lye_heavy) json["complaint"]["lye_heavy"] = true;
+  if (facts.keeps)
+    json["complaint"]["keep"] = {{"at", facts.keeps->at}, {"figure", facts.keeps->figure}};
+  if (facts.entry) json["complaint"]["entry"] = *facts.entry;
   // Names of files need not be UTF-8.
   return {.status = status, .body = json.dump(-1, ' ', false, Json::error_handler_t::replace)};
 }

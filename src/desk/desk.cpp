@@ -96,13 +96,15 @@ service::Request document_request(const Fields& fields, const Kind& kind, const 
     return with_file(std::move(request), *kind.of_plan);
   }
   if (!kind.of_gauge)
-    throw UserError(fields.place("kind"), "is not made of a gauge", "ask for a picture");
+    throw UserError(fields.place("kind"), "cannot be made from a measured mould",
+                    "ask for a picture");
   return with_file(gauge_request(*gauge, path_for), *kind.of_gauge);
 }
 
 HttpAnswer refused(const service::Reply& reply) {
   if (reply.status == service::Status::fault) return fault(reply.complaint);
-  return complaint(422, reply.wanting, reply.complaint, {reply.asks, reply.choices});
+  return complaint(422, reply.wanting, reply.complaint,
+                   {.member = reply.asks, .choices = reply.choices, .facts = reply.facts});
 }
 
 /// What the page gets of a file: of the version of its schema before today's, what `tidy` would
@@ -118,9 +120,10 @@ std::string in_todays_words(const std::string& text, const std::string& name) {
 
 }  // namespace
 
-Desk::Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
-           std::optional<std::string> open)
+Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Workspace& workspace,
+           UploadFolder uploads, std::optional<std::string> open)
     : library_(library),
+      memory_(memory),
       workspace_(workspace),
       uploads_(std::move(uploads)),
       open_(std::move(open)) {}
@@ -155,10 +158,12 @@ std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& re
   } catch (const UserError& error) {
     return DeskAnswer{complaint(error)};
   } catch (const std::bad_alloc&) {
-    return DeskAnswer{fault("this takes more memory than brimwright may have")};
+    return DeskAnswer{fault("this takes more memory than brimwright may use")};
   } catch (const std::exception& error) {
-    return DeskAnswer{
-        fault(std::string("a fault of brimwright itself, please report it: ") + error.what())};
+    return DeskAnswer{fault(
+        std::string(
+            "internal error in brimwright (your files are not at fault); please report it: ") +
+        error.what())};
   }
 }
 
@@ -170,7 +175,7 @@ std::string Desk::path_for(const std::string& name, bool may_be_new) const {
 service::Reply Desk::replied(const service::Request& request, Budget budget) const {
   moulds::Library library = library_;
   library.only_remembered = budget == Budget::quick;
-  service::Reply reply = service::answer(request, library);
+  service::Reply reply = service::answer(request, library, {.memory = &memory_});
   if (reply.status == service::Status::not_yet) throw NeedsSlowQueue{};
   auto& parts = reply.wanting;
   for (std::string* part :
@@ -186,7 +191,11 @@ HttpAnswer Desk::served(const service::Request& request, Budget budget) const {
 }
 
 DeskAnswer Desk::files(const DeskRequest&, Budget) const {
-  return {{.body = workspace_.files_json(open_)}};
+  Json json = workspace_.files(open_);
+  const auto [makes_pdf, imports_meshes] = service::abilities();
+  json["makes_pdf"] = makes_pdf;
+  json["imports_meshes"] = imports_meshes;
+  return {json_answer(json)};
 }
 
 DeskAnswer Desk::read(const DeskRequest& request, Budget) const {
@@ -213,8 +222,8 @@ DeskAnswer Desk::save(const DeskRequest& request, Budget) const {
     json["text"] = in_todays_words(saved.present->text, name);
   }
   if (saved.is_saved) return {json_answer(json)};
-  const auto conflict = refusal(409, "version", "\"" + name + "\" has changed underneath",
-                                "look at what is in it now, and save again over that version");
+  const auto conflict = refusal(409, "version", "\"" + name + "\" was changed outside this page",
+                                "look at what is in it now, and save again to overwrite it");
   json["complaint"] = Json::parse(conflict.body)["complaint"];
   return {json_answer(json, 409)};
 }
@@ -253,7 +262,7 @@ DeskAnswer Desk::keep(const DeskRequest& request, Budget) const {
   const std::string name = fields.text("as");
   fields.refuse_unknown();
   if (workspace_.keep_mesh(name, path)) return {json_answer({{"file", name}})};
-  return {refusal(409, "as", "another file is called \"" + name + "\"", "give another name")};
+  return {refusal(409, "as", "there is another file called \"" + name + "\"", "give another name")};
 }
 
 }  // namespace brimwright::desk

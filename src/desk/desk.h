@@ -34,8 +34,9 @@ struct DeskAnswer {
 /// Used by several threads at once.
 class Desk {
  public:
-  Desk(const moulds::Library& library, Workspace& workspace, UploadFolder uploads,
-       std::optional<std::string> open);
+  /// `memory`, where what was measured is kept from one request to the next, outlives it.
+  Desk(const moulds::Library& library, service::MeasureMemory& memory, Workspace& workspace,
+       UploadFolder uploads, std::optional<std::string> open);
 
   struct Route {
     std::string_view method, path;
@@ -65,6 +66,7 @@ class Desk {
   std::string path_for(const std::string& name, bool may_be_new) const;
 
   moulds::Library library_;
+  service::MeasureMemory& memory_;
   Workspace& workspace_;
   UploadFolder uploads_;
   std::optional<std::string> open_;

@@ -26,12 +26,8 @@ constexpr std::size_t longest_document = 256u << 10;  // larger ones are not loo
 struct Kind {
   const char *kind, *list;  // as in "schema", and as the page is told
 };
-constexpr Kind kinds[] = {{"run", "runs"},
-                          {"mould", "moulds"},
-                          {"formula", "formulas"},
-                          {"fats", "fats"},
-                          {"tips", "tips"},
-                          {"studio", "studios"}};
+constexpr Kind kinds[] = {{"run", "runs"},  {"mould", "moulds"}, {"formula", "formulas"},
+                          {"fats", "fats"}, {"tips", "tips"},    {"studio", "studios"}};
 
 struct Found {
   std::vector<fs::path> files;
@@ -107,7 +103,7 @@ class Listing {
 
 }  // namespace
 
-std::string Workspace::files_json(const std::optional<std::string>& open) const {
+Json Workspace::files(const std::optional<std::string>& open) const {
   Listing listing;
   listing.add(folder_, folder_, false);
   for (const char* part : {"examples", "moulds", "meshes"})
@@ -119,7 +115,7 @@ std::string Workspace::files_json(const std::optional<std::string>& open) const 
   for (const auto& [kind, list] : kinds) json[list] = listing.take(list);
   json["meshes"] = listing.take("meshes");
   json["cut"] = listing.cut();
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json;
 }
 
 }  // namespace brimwright::desk

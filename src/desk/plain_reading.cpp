@@ -48,7 +48,7 @@ std::string plain_file(const std::string& path, std::size_t most) {
     bytes.append(part, 0, static_cast<std::size_t>(got));
     if (bytes.size() > most)
       throw UserError({path, ""}, "is longer than " + std::to_string(most >> 20) + " MiB",
-                      "no such file of this program is");
+                      "no file of this program is that long");
   }
 }
 

@@ -7,10 +7,12 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <atomic>
 #include <charconv>
 #include <exception>
 #include <filesystem>
 #include <utility>
+#include <vector>
 
 namespace brimwright::desk {
 
@@ -23,7 +25,7 @@ constexpr std::string_view api = "/api/", changed_path = "/api/changed", mesh_pa
 constexpr std::uint64_t longest_mesh = std::uint64_t{200} << 20;
 
 HttpAnswer nothing_there(const std::string& remedy) {
-  return refusal(404, "", "there is nothing of that name", remedy);
+  return refusal(404, "", "there is nothing by that name", remedy);
 }
 
 std::string value_of(const HttpHead& head, const std::string& name) {
@@ -39,34 +41,62 @@ std::chrono::seconds wait_of(const HttpHead& head) {
   const char* const end = at->second.data() + at->second.size();
   const auto [stop, error] = std::from_chars(at->second.data(), end, seconds);
   if (error != std::errc() || stop != end || seconds < 0)
-    throw UserError({"", "wait"}, "\"" + at->second + "\" is no number of seconds",
+    throw UserError({"", "wait"}, "\"" + at->second + "\" is not a number of seconds",
                     "give 0 to 20, or leave it out");
   return std::chrono::seconds(std::min(seconds, longest));
+}
+
+/// Each "file:NAME" with the version known of it, empty for one that was not there.
+std::vector<std::pair<std::string, std::string>> files_in(const HttpHead& head) {
+  constexpr std::string_view marked = "file:";
+  std::vector<std::pair<std::string, std::string>> files;
+  for (const auto& [name, value] : head.query)
+    if (name.starts_with(marked)) files.emplace_back(name.substr(marked.size()), value);
+  return files;
+}
+
+/// What has changed, and names of nothing that may be read.
+struct Looked {
+  Json changed = Json::object(), unreadable = Json::array();
+};
+
+Looked looked_at(const Workspace& workspace,
+                 const std::vector<std::pair<std::string, std::string>>& known) {
+  Looked looked;
+  for (const auto& [file, version] : known) try {
+      const auto now = workspace.version(file);
+      if (now.value_or("") != version) looked.changed[file] = now ? Json(*now) : Json(nullptr);
+    } catch (const UserError&) {
+      looked.unreadable.push_back(file);
+    }
+  return looked;
 }
 
 /// Who may not ask: another site's page, or one of another start.
 std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key) {
   if (!head.key || !is_same_secret(*head.key, key))
-    return refusal(401, "X-Bench-Key", "the request has not this start's key",
+    return refusal(401, "X-Bench-Key", "this page belongs to an earlier start of brimwright",
                    "open the address that brimwright serve printed last");
   const bool is_ours = !head.origin || *head.origin == "http://" + head.host;
   const bool is_near = !head.fetch_site || *head.fetch_site == "same-origin";
   if (!is_ours || !is_near)
-    return refusal(403, "Origin", "another site asks", "use the page that brimwright serves");
+    return refusal(403, "Origin", "another website is asking",
+                   "use the page that brimwright serves");
   return std::nullopt;
 }
 
 }  // namespace
 
-/// A file of the folder that is looked at until it changes or the time is up.
+/// Files that are looked at until one of them changes or the time is up.
 struct Reception::Watch {
-  std::string file, version;
+  std::vector<std::pair<std::string, std::string>> known;  // files and their versions
   Clock::time_point end;
   Answering answer;
+  std::atomic<bool> is_over = false;  // its tab has asked anew, and hears no more of this
 };
 
 HttpAnswer not_for_this_method(const std::string& path) {
-  return refusal(405, "", path + " is not asked for in this way",
+  return refusal(405, "", path + " does not take this kind of request",
                  "use the page that brimwright serves");
 }
 
@@ -99,7 +129,7 @@ void Reception::take(HttpRequest request, Answering answer) {
     auto found = shared_.at(request.head.path);
     return answer(
         found ? std::move(*found)
-              : refusal(404, "", "this paper has been put away", "make it again on the page"));
+              : refusal(404, "", "this printout has expired", "open it again from the page"));
   }
   if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
   if (request.head.path == mesh_path) return answer(received(request.file));
@@ -134,27 +164,34 @@ HttpAnswer Reception::shared(DeskAnswer made) try {
 }
 
 void Reception::begin_watch(const HttpHead& head, Answering answer) try {
-  look(std::make_shared<Watch>(Watch{.file = value_of(head, "file"),
-                                     .version = value_of(head, "version"),
-                                     .end = Clock::now() + wait_of(head),
-                                     .answer = answer}));
+  const auto watch = std::make_shared<Watch>();
+  watch->known = files_in(head);
+  watch->end = Clock::now() + wait_of(head);
+  watch->answer = answer;
+  if (const std::string tab = value_of(head, "tab"); !tab.empty()) end_watch_of(tab, watch);
+  look(watch);
 } catch (const UserError& error) {
   answer(complaint(error));
+}
+
+/// A browser that gives up waiting is not heard of before something is sent to it: a tab that asks
+/// anew would leave its connection taken until then.
+void Reception::end_watch_of(const std::string& tab, const std::shared_ptr<Watch>& next) {
+  std::erase_if(watches_, [](const auto& one) { return one.second.expired(); });
+  auto& current = watches_[tab];
+  if (const auto before = current.lock()) before->is_over = true;
+  current = next;
 }
 
 /// A file is read whole to look at it, which is far less than planning it.
 void Reception::look(const std::shared_ptr<Watch>& watch) {
   staff_.errand([this, watch] {
     try {
-      const auto version = workspace_.version(watch->file);
-      const bool has_changed = version.value_or("") != watch->version;
-      if (!has_changed && Clock::now() < watch->end && !staff_.is_closing())
+      const auto [changed, unreadable] = looked_at(workspace_, watch->known);
+      const bool is_at_an_end = watch->is_over || Clock::now() >= watch->end || staff_.is_closing();
+      if (changed.empty() && unreadable.empty() && !is_at_an_end)
         return staff_.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
-      Json json = {{"file", watch->file}, {"changed", has_changed}, {"version", nullptr}};
-      if (version) json["version"] = *version;
-      watch->answer(json_answer(json));
-    } catch (const UserError& error) {
-      watch->answer(complaint(error));
+      watch->answer(json_answer({{"changed", changed}, {"unreadable", unreadable}}));
     } catch (const std::exception& error) {
       watch->answer(fault(error.what()));
     }

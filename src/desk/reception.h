@@ -9,6 +9,7 @@
 #include <chrono>
 #include <cstdint>
 #include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -28,7 +29,7 @@ struct Staff {
 };
 
 /// Takes what the page asks, apart from how it comes here: lets in who has this start's key,
-/// answers what needs no looking into (a shared document, a mesh that arrives, whether a file has
+/// answers what needs no looking into (a shared document, a mesh that arrives, whether files have
 /// changed), and gives the rest to a desk.
 class Reception {
  public:
@@ -53,6 +54,7 @@ class Reception {
   void hand_out(DeskAnswer made, const Answering& answer);
   HttpAnswer shared(DeskAnswer made);
   void begin_watch(const HttpHead& head, Answering answer);
+  void end_watch_of(const std::string& tab, const std::shared_ptr<Watch>& next);
   void look(const std::shared_ptr<Watch>& watch);
 
   Staff staff_;
@@ -60,6 +62,7 @@ class Reception {
   Workspace workspace_;  // for names and versions: what is in the files, a desk reads
   Uploads uploads_;
   SharedDocuments shared_;
+  std::map<std::string, std::weak_ptr<Watch>> watches_;  // the one of each tab
   std::uint64_t last_request_ = 0;
 };
 

@@ -64,7 +64,7 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
                                     {"cast-wall", &Asked::cast_wall},
                                     {"cast-base", &Asked::cast_base},
                                     {"cast-density", &Asked::cast_density},
-                                    {"prop", &Asked::prop},
+                                    {"tilt", &Asked::tilt},
                                     {"low-side", &Asked::low_side},
                                     {"mark", &Asked::mark},
                                     {"pour", &Asked::pour}})

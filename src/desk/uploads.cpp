@@ -66,7 +66,7 @@ std::string private_folder() {
   if (::mkdtemp(name.data()) == nullptr)  // with mode 0700
     throw UserError({.file = base.string(),
                      .field = "",
-                     .problem = "takes no folder for files sent by the page",
+                     .problem = "cannot hold a temporary folder for files sent by the page",
                      .remedy = "make room there, or set TMPDIR to a folder you may write to"});
   return name;
 }
@@ -149,7 +149,7 @@ void Uploads::remove_all() {
 std::shared_ptr<IncomingFile> Uploads::incoming(const std::string& name) {
   const std::string plain = plain_file_name(name);
   if (!is_mesh_name(plain) || fs::path(plain).stem().empty())
-    throw UserError({"", "name"}, "\"" + name + "\" is no mesh file",
+    throw UserError({"", "name"}, "\"" + name + "\" is not a mesh file",
                     "give an STL, OBJ, PLY, OFF, 3MF, glTF or GLB file");
   const std::scoped_lock alone(mutex_);
   return std::make_shared<Slot>(folder_, plain, ++last_);
@@ -157,7 +157,7 @@ std::shared_ptr<IncomingFile> Uploads::incoming(const std::string& name) {
 
 std::string Uploads::keep(const std::shared_ptr<IncomingFile>& file) {
   const auto slot = std::dynamic_pointer_cast<Slot>(file);
-  if (!slot) throw std::logic_error("this file did not come by an upload");
+  if (!slot) throw std::logic_error("this file was not sent by the page");
   slot->arrive();
   const std::scoped_lock alone(mutex_);
   kept_.push_back(slot);

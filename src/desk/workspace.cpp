@@ -61,7 +61,7 @@ Workspace::Workspace(const std::string& folder, moulds::Library library)
   std::error_code error;
   folder_ = fs::canonical(folder, error).string();
   if (error || !fs::is_directory(folder_))
-    throw UserError({folder, ""}, "is no folder", "name a run file, or start in its folder");
+    throw UserError({folder, ""}, "is not a folder", "name a run file, or start in its folder");
   library_.memory = nullptr;  // for names only
 }
 
@@ -78,7 +78,8 @@ std::string Workspace::path_to_read(const std::string& name, bool may_be_new) co
 
 std::string Workspace::path_to_write(const std::string& name) const {
   if (!is_plain_path(name))
-    refuse(name, "is no name for a file here", "give a plain name, such as \"may.run.json\"");
+    refuse(name, "cannot be the name of a file here",
+           "give a plain name, such as \"may.run.json\"");
   std::error_code error;
   const fs::path path = fs::path(folder_) / name;
   const fs::path parent = fs::canonical(path.parent_path(), error);
@@ -87,12 +88,12 @@ std::string Workspace::path_to_write(const std::string& name) const {
   if (!fs::exists(fs::symlink_status(path, error))) return (parent / path.filename()).string();
   const fs::path file = fs::canonical(path, error);
   if (error || !lies_in(file, folder_) || !fs::is_regular_file(file))
-    refuse(name, "is no file of this folder", "give another name");
+    refuse(name, "is not a file in this folder", "give another name");
   return file.string();
 }
 
 Workspace::Document Workspace::document(const std::string& name) const {
-  if (!ends_as_json(name)) refuse(name, "is no JSON file", "choose one of the files listed");
+  if (!ends_as_json(name)) refuse(name, "is not a JSON file", "choose one of the files listed");
   const std::string path = path_to_read(name, false);
   Document document{.text = plain_file(path, longest_document), .version = {}, .is_shipped = false};
   document.version = version_of(document.text);
@@ -118,7 +119,7 @@ Workspace::Saved Workspace::save(const std::string& name,
     wanted = named_from(text, path_to_read(*from, false), path, library_);
   else
     Fields::parse(text, name);  // no file of ours is anything but an object
-  if (wanted.size() > longest_document) refuse(name, "would have more than 4 MiB", "shorten it");
+  if (wanted.size() > longest_document) refuse(name, "would be larger than 4 MiB", "shorten it");
 
   const std::scoped_lock alone(saving_);
   std::error_code error;
@@ -135,7 +136,7 @@ Workspace::Saved Workspace::save(const std::string& name,
 }
 
 bool Workspace::keep_mesh(const std::string& name, const std::string& source) {
-  if (!is_mesh_name(name)) refuse(name, "is no mesh file", "end it as the file sent ends");
+  if (!is_mesh_name(name)) refuse(name, "is not a mesh file", "end the name as the file sent ends");
   const std::string path = path_to_write(name);
   const std::string bytes = plain_file(source, longest_mesh);
   const std::scoped_lock alone(saving_);

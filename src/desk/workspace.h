@@ -2,6 +2,8 @@
 
 #include "moulds/library.h"
 
+#include <nlohmann/json_fwd.hpp>
+
 #include <mutex>
 #include <optional>
 #include <string>
@@ -51,11 +53,11 @@ class Workspace {
   /// Where a file to plan or gauge lies; `may_be_new` if its text comes with the request.
   std::string path_to_read(const std::string& name, bool may_be_new) const;
 
-  /// Which files there are, as JSON: {"folder", "open", "runs", "moulds", "formulas", "fats",
+  /// Which files there are: {"folder", "open", "runs", "moulds", "formulas", "fats",
   /// "tips", "meshes", "cut"}, each file as {"file", "name", "shipped"} under the name it may be
   /// asked for by. Of a folder with very many, the first that the system gives are looked at; then
   /// "cut" has {"folder", "looked_at"} for it, and files of it may be missing.
-  std::string files_json(const std::optional<std::string>& open) const;
+  nlohmann::ordered_json files(const std::optional<std::string>& open) const;
 
  private:
   std::string path_to_write(const std::string& name) const;

@@ -30,7 +30,7 @@ Volume displaced_by(const geometry::TriangleMesh& master) {
 
 void check(Length thickness, const char* what, const Place& where) {
   if (thickness > Length() && is_finite(thickness)) return;
-  throw UserError(where, std::string("has no ") + what + " round the master",
+  throw UserError(where, std::string("leaves no ") + what + " round the master",
                   "give its thickness, above 0 mm");
 }
 

@@ -34,9 +34,9 @@ double factor_with_headspace(const geometry::LevelCurve& curve, const FitWish& w
 
 Fit fit_for(const Mould& mould, const FitWish& wish, const Place& where) {
   if (!(wish.pour > Volume()) || !is_finite(wish.pour))
-    throw UserError(where, "is no volume to scale a cavity to", "give one above 0");
+    throw UserError(where, "is not above 0", "give what the cavity is to hold");
   if (!(wish.headspace >= Length()) || !is_finite(wish.headspace))
-    throw UserError(where, "has a headspace that is none", "give 0 mm or more");
+    throw UserError(where, "has a headspace below zero", "give 0 mm or more");
   const double factor = wish.headspace > Length() ? factor_with_headspace(mould.curve, wish)
                                                   : factor_without_headspace(mould.curve, wish);
   const geometry::Box box = geometry::bounding_box(solid_of(mould));

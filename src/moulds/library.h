@@ -15,7 +15,7 @@ class MeshMemory;
 struct Library {
   std::string shipped;               // the folder that holds `moulds` and `meshes`; may be empty
   std::vector<std::string> folders;  // given by the person
-  std::string studio = {};  // the studio's file, where it is not the one beside a run
+  std::string studio = {};           // the studio's file, where it is not the one beside a run
   /// Meshes measured before, for a program that answers many requests; without it, each is measured
   /// anew.
   std::shared_ptr<MeshMemory> memory = {};

@@ -1,6 +1,6 @@
 #include "moulds/mesh_cavity.h"
 
-#include "units/printing.h"
+#include "units/wording.h"
 
 #include <filesystem>
 #include <map>
@@ -17,9 +17,8 @@ class TypicalSolids {
     const std::scoped_lock alone(mutex_);
     const std::size_t typical = cavities.typical_number();
     auto& solid = solids_[typical];
-    if (!solid) {
+    if (!solid)
       solid = std::make_shared<const geometry::TriangleMesh>(solid_of(cavities.survey, typical));
-    }
     return solid;
   }
 
@@ -43,8 +42,7 @@ std::string listed(const std::vector<HollowGroup>& groups) {
   std::string text;
   for (const HollowGroup& group : groups)
     text += (text.empty() ? "" : "; ") + numbers_text(group.members) + ": " +
-            std::to_string(group.members.size()) + " of " + fixed(group.most / millilitre, 1) +
-            " ml";
+            std::to_string(group.members.size()) + " of " + fixed_ml(group.most);
   return text;
 }
 

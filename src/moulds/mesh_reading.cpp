@@ -1,7 +1,7 @@
 #include "moulds/mesh_reading.h"
 
 #include "moulds/mesh_memory.h"
-#include "units/printing.h"
+#include "units/wording.h"
 
 #include <utility>
 
@@ -13,8 +13,7 @@ std::string listed_by_group(const std::vector<HollowGroup>& groups) {
   std::string text;
   for (std::size_t i = 0; i < groups.size(); ++i)
     text += (i > 0 ? "; " : "") + std::to_string(i + 1) + ": " +
-            std::to_string(groups[i].members.size()) + " of " +
-            fixed(groups[i].most / millilitre, 1) + " ml";
+            std::to_string(groups[i].members.size()) + " of " + fixed_ml(groups[i].most);
   return text;
 }
 
@@ -28,7 +27,7 @@ void choose_group(MeshCavities& cavities, const Fields& fields) {
   }
   if (groups > 1)
     throw UserError(fields.place("cavity_size_number"),
-                    "is missing, and the mesh has hollows of different sizes (" +
+                    "is missing, and the mesh has cavities of different sizes (" +
                         listed_by_group(cavities.groups) + ")",
                     "give the number of those that are filled");
 }

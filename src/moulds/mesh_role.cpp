@@ -1,10 +1,10 @@
 #include "moulds/mesh_role.h"
 
-#include "geometry/repair/mend_shells.h"
+#include "geometry/repair/sound_solid.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "moulds/hollowness.h"
 #include "moulds/mesh_standing.h"
-#include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -28,17 +28,19 @@ constexpr double least_fill = 0.78;
 constexpr Length deepest_dent = 3 * millimetre;
 constexpr double deepest_dent_share = 0.1;
 
-std::string counted(std::size_t number, const std::string& one) {
-  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+std::string percent_text(double share) {
+  return fixed_percent(Share::of_one(share), share < 0.01 ? 2 : 1);
 }
 
-std::string percent_text(double share) { return fixed(100 * share, share < 0.01 ? 2 : 1) + " %"; }
+std::string cavities(std::size_t number) {
+  return std::to_string(number) + (number == 1 ? " cavity" : " cavities");
+}
 
 Answer up_is(Axis up) { return {"up", name_of(up)}; }
 Answer role_is(Role role) { return {"role", name_of(role)}; }
 
 Words in_words(const OtherWayUp& way) {
-  return "with " + up_is(way.up) + " it has " + counted(way.pockets, "pocket");
+  return "with " + up_is(way.up) + " it has " + cavities(way.pockets);
 }
 
 /// The depth of the deepest pocket, of the whole height.
@@ -66,8 +68,8 @@ RoleFinding asked(Words problem, const Words& if_mould, const std::vector<Axis>&
           .told = {},
           .question = {.asks = "role",
                        .problem = std::move(problem),
-                       .remedy = "say " + role_is(Role::cavity) +
-                                 " if it is the hollow itself or the finished piece, or " +
+                       .remedy = "give " + role_is(Role::cavity) +
+                                 " if it is the cavity itself or the finished piece, or " +
                                  if_mould + " if it is the mould",
                        .choices = std::move(choices)}};
 }
@@ -78,17 +80,17 @@ RoleFinding of_body(const TriangleMesh& mesh, const SurfaceEdges& edges,
     for (const OtherWayUp& way : other_ways_up(mesh, up)) {
       if (way.share < other_body && (way.pockets < 2 || way.share < other_tray)) continue;
       return asked("may be a mould's body, but which way up is not clear: as it stands it has " +
-                       counted(pockets.pockets.size(), "pocket") + ", " + in_words(way),
+                       cavities(pockets.pockets.size()) + ", " + in_words(way),
                    role_is(Role::body) + " with " + up_is(up) + " or " + up_is(way.up),
                    {up, way.up});
     }
   }
-  Words told = "Taken for a mould's body: its pockets are " +
+  Words told = "Taken for a mould's body: its cavities are " +
                percent_text(share_in_pockets(pockets)) +
-               " of pockets and solid together. If it is not, say " + role_is(Role::cavity) + ".";
+               " of cavities and solid together. If it is not, give " + role_is(Role::cavity) + ".";
   if (const std::size_t holes = holes_through(mesh, edges); holes > 0)
     told += " It has " + counted(holes, "hole") +
-            " right through: a pocket that drains is not among those counted.";
+            " right through: a cavity that drains is not among those counted.";
   return {.role = Role::body, .told = told, .question = {}};
 }
 
@@ -127,7 +129,7 @@ std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, const S
   if (hollow.fills_less_than(1 - none_other_way_up)) {
     const auto others = other_ways_up(mesh, up);
     if (!others.empty() && others.front().share >= none_other_way_up)
-      return asked("may be the hollow itself, or a mould's body that is not the right way up: " +
+      return asked("may be the cavity itself, or a mould's body that is not the right way up: " +
                        in_words(others.front()),
                    role_is(Role::body) + " with " + up_is(others.front().up), {others.front().up});
   }
@@ -138,11 +140,11 @@ std::optional<RoleFinding> asked_for_its_shape(const TriangleMesh& mesh, const S
   if (hollow.fills_less_than(least_fill))
     return asked("may be a mould that holds nothing as it stands: it fills only " +
                      percent_text(hollow.exactly().fill) +
-                     " of the least shape without dents round it",
+                     " of the smallest shape without dents around it",
                  role_is(Role::body));
   if (hollow.has_dent_deeper_than(deepest_dent, deepest_dent_share))
     return asked("may be a mould that holds nothing as it stands: it has a dent or a gap " +
-                     trimmed(hollow.exactly().deepest / millimetre, 1) + " mm deep",
+                     in_mm(hollow.exactly().deepest) + " deep",
                  role_is(Role::body));
   return std::nullopt;
 }
@@ -154,9 +156,10 @@ std::string name_of(Role role) { return role_names[static_cast<std::size_t>(role
 Role role(const std::string& text, const Place& where) {
   for (std::size_t i = 0; i < role_names.size(); ++i)
     if (text == role_names[i]) return static_cast<Role>(i);
-  throw UserError(where, "\"" + text + "\" is not what a mesh can be",
-                  "give cavity (the hollow itself or the finished piece), body (the mould with its "
-                  "pockets) or skin (its inner surface, open above)");
+  throw UserError(
+      where, "\"" + text + "\" is not what a mesh can be",
+      "give cavity (the space that is filled, or the finished piece), body (the mould with its "
+      "cavities) or skin (its inner surface, open above)");
 }
 
 RoleFinding role_of_closed(const TriangleMesh& mesh, const SurfaceEdges& edges,
@@ -168,18 +171,18 @@ RoleFinding role_of_closed(const TriangleMesh& mesh, const SurfaceEdges& edges,
                      percent_text(share) + " of that and its solid together",
                  role_is(Role::body));
   if (pockets.sealed_voids > 0)
-    return asked("has " + counted(pockets.sealed_voids, "hollow") +
-                     " shut up in it, as two halves of a mould have when put together",
+    return asked("has " + counted(pockets.sealed_voids, "sealed hollow") +
+                     " inside it, as two halves of a mould have when put together",
                  "take one half alone, with " + role_is(Role::body) + ",");
   if (const std::size_t parts = edges.shells > 1 ? parts_of(mesh).size() : 1; parts > 1)
     return asked("is " + std::to_string(parts) +
-                     " separate solids: they may be hollows, or the parts of a mould",
+                     " separate solids: they may be cavities, or the parts of a mould",
                  role_is(Role::body));
   if (const auto question = asked_for_its_shape(mesh, edges, up)) return *question;
   return {.role = Role::cavity,
           .told =
-              "Taken for the hollow itself or the finished piece: it holds nothing, and has no "
-              "dent or hole to speak of. If it is a mould's body, say " +
+              "Taken for the cavity itself or the finished piece: it holds nothing, and has no "
+              "dent or hole to speak of. If it is a mould's body, give " +
               role_is(Role::body) + ".",
           .question = {}};
 }
@@ -192,7 +195,7 @@ std::optional<RoleQuestion> is_it_upside_down(const TriangleMesh& body, const Po
     return RoleQuestion{
         .asks = "up",
         .problem = "may not be the right way up: as it stands it is one basin, " + in_words(way),
-        .remedy = "say " + up_is(up) + " if it is, or " + up_is(way.up) +
+        .remedy = "give " + up_is(up) + " if it is, or " + up_is(way.up) +
                   Words::outside_a_file(" (in a mould file under \"mesh\": \"up\")"),
         .choices = {{{up_is(up)}}, {{up_is(way.up)}}}};
   }

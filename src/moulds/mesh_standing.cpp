@@ -1,6 +1,7 @@
 #include "moulds/mesh_standing.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/vectors.h"
 
 #include <algorithm>
 #include <cmath>
@@ -37,12 +38,8 @@ double share_in_pockets(Volume held, Volume solid) {
 
 /// Twice a facet's area, as a vector.
 Point facet_normal(const TriangleMesh& mesh, const std::array<std::uint32_t, 3>& facet) {
-  const Point& a = mesh.vertices_mm[facet[0]];
-  const Point& b = mesh.vertices_mm[facet[1]];
-  const Point& c = mesh.vertices_mm[facet[2]];
-  const Point u = {b[0] - a[0], b[1] - a[1], b[2] - a[2]};
-  const Point v = {c[0] - a[0], c[1] - a[1], c[2] - a[2]};
-  return {u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]};
+  return doubled_area(mesh.vertices_mm[facet[0]], mesh.vertices_mm[facet[1]],
+                      mesh.vertices_mm[facet[2]]);
 }
 
 /// Facets that look nearly up or down, gathered by direction; a key is a direction to a tenth of a

@@ -1,7 +1,6 @@
 #include "moulds/mesh_survey.h"
 
 #include "geometry/pockets/pockets.h"
-#include "geometry/repair/mend_shells.h"
 #include "geometry/repair/sound_solid.h"
 #include "geometry/sections/facet_deficit.h"
 #include "geometry/sections/filled_part.h"
@@ -13,6 +12,7 @@
 #include "geometry/surface/weld.h"
 #include "moulds/mesh_standing.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,10 +24,8 @@ using namespace geometry;  // of meshes from end to end
 
 namespace {
 
-std::string ml(Volume volume) { return fixed(volume / millilitre, 1) + " ml"; }
-
-std::string counted(std::size_t number, const std::string& one) {
-  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+std::string cavities(std::size_t number) {
+  return std::to_string(number) + (number == 1 ? " cavity" : " cavities");
 }
 
 void add(std::vector<Advice>& all, const std::vector<Remark>& more) {
@@ -77,7 +75,7 @@ std::optional<std::string> told(const std::vector<Undercut>& undercuts, const Fi
          (undercuts.size() == 1 ? std::string("1 patch")
                                 : std::to_string(undercuts.size()) + " patches") +
          " of wall leaning over what is poured, the largest " +
-         fixed(widest->area / square_centimetre, 2) + " cm2 " + place_text(widest->at_mm, frame);
+         fixed(widest->area / square_centimetre, 2) + " cm² " + place_text(widest->at_mm, frame);
 }
 
 /// Where a notch or spout, or a slope of the rim, makes a pocket spill before it is full all round.
@@ -102,7 +100,7 @@ void remark_on_rims(MeshSurvey& survey) {
   const double usual_mm = first.rim_usual_mm - first.brim_mm;
   const bool is_notch = usual_mm >= 0.8 * highest_mm;
   std::string text = survey.hollows.size() == 1 ? std::string("It")
-                                                : "Hollow " + std::to_string(uneven.front() + 1);
+                                                : "Cavity " + std::to_string(uneven.front() + 1);
   text += " spills " + place_text(*first.spills_at_mm, survey.frame) + ", ";
   text += is_notch ? trimmed(usual_mm, 1) +
                          " mm below most of its rim: a notch, a spout or a hole there lowers its "
@@ -110,7 +108,8 @@ void remark_on_rims(MeshSurvey& survey) {
                    : "where its rim is lowest; the rim is not level and stands up to " +
                          trimmed(highest_mm, 1) + " mm higher elsewhere.";
   if (uneven.size() > 1)
-    text += " " + counted(uneven.size() - 1, "other hollow") + " likewise " +
+    text += " " + std::to_string(uneven.size() - 1) +
+            (uneven.size() == 2 ? " other cavity" : " other cavities") + " likewise " +
             (uneven.size() == 2 ? "has" : "have") + " a rim that is not level.";
   survey.remarks.push_back({Severity::note, text});
 }
@@ -120,21 +119,21 @@ void remark_on_air(const std::vector<Hollow>& hollows, std::vector<Advice>& rema
     const auto& air = hollows[i].trapped_air;
     // A thousandth of a hollow is less than the bubbles of any pour.
     if (!air || *air <= 0.001 * hollows[i].curve.brimful()) continue;
-    remarks.push_back({Severity::caution, "Poured upright, hollow " + std::to_string(i + 1) +
-                                              " keeps " + fixed(*air / millilitre, 2) +
-                                              " ml of air under a ledge: tap it, tip it while "
-                                              "pouring, or count on less."});
+    remarks.push_back({Severity::caution, "Poured upright, cavity " + std::to_string(i + 1) +
+                                              " keeps " + fixed_ml(*air, 2) +
+                                              " of air under a ledge: tap it, tilt it while "
+                                              "pouring, or plan with less."});
   }
 }
 
 void remark_on_leftovers(const PocketSurvey& survey, std::vector<Advice>& remarks) {
   if (survey.dents > 0)
     remarks.push_back({Severity::note, counted(survey.dents, "dent") + " that would hold " +
-                                           fixed(survey.dents_volume / millilitre, 2) +
-                                           " ml in all are not counted as pockets."});
+                                           fixed_ml(survey.dents_volume, 2) +
+                                           " in all are not counted as cavities."});
   if (survey.sealed_voids > 0)
-    remarks.push_back({Severity::note, counted(survey.sealed_voids, "hollow") +
-                                           " without any way in, " + ml(survey.sealed_volume) +
+    remarks.push_back({Severity::note, counted(survey.sealed_voids, "sealed hollow") +
+                                           " (no way in), " + fixed_ml(survey.sealed_volume) +
                                            " in all, cannot be filled."});
 }
 
@@ -144,7 +143,7 @@ void remark_on_lean(MeshSurvey& survey) {
   const auto& [x, y, z] = lean->up;
   survey.remarks.push_back(
       {Severity::caution, "Its largest flat face leans " + fixed(lean->angle.degrees(), 1) +
-                              " degrees from level. If it should be level, say " +
+                              "° from level. If it should be level, give " +
                               Answer{"up", fixed(x, 4) + "," + fixed(y, 4) + "," + fixed(z, 4)} +
                               "."});
 }
@@ -156,9 +155,9 @@ void refuse_too_many_hollows(std::size_t hollows, const std::string& path) {
   throw UserError({.file = path,
                    .field = "",
                    .problem = "has " + std::to_string(hollows) +
-                              " separate hollows, and more than " + std::to_string(most) +
+                              " separate cavities, and more than " + std::to_string(most) +
                               " are not measured",
-                   .remedy = "give a part of it that repeats, or take loose bits out"});
+                   .remedy = "give a part of it that repeats, or remove loose bits"});
 }
 
 struct ShutUp {
@@ -203,7 +202,7 @@ void remark_on_shut_up(const ShutUp& shut_up, std::vector<Advice>& remarks) {
   if (shut_up.hollows == 0) return;
   remarks.push_back(
       {Severity::caution,
-       counted(shut_up.hollows, "hollow") + " without any way in, " + ml(shut_up.volume) +
+       counted(shut_up.hollows, "sealed hollow") + " (no way in), " + fixed_ml(shut_up.volume) +
            " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
            " inside and is left out of the volume; if it is left over from modelling, take it "
            "out and measure again."});
@@ -248,15 +247,15 @@ void measure_cavities(MeshSurvey& survey, const SurfaceEdges& edges, const std::
          .asks = "role",
          .problem = "holds no liquid, whichever way up",
          .remedy = "if it is a tube or frame without a floor, stand it on a board with " +
-                   on_board + "; if it is the hollow itself or the finished piece, say " + cavity,
+                   on_board + "; if it is the cavity itself or the finished piece, give " + cavity,
          .choices = {{{on_board}}, {{cavity}}}});
   const Answer up{"up", name_of(others.front().up)};
   throw Question({.file = path,
                   .field = "",
                   .asks = "up",
                   .problem = "holds no liquid this way up; with " + up + " it has " +
-                             counted(others.front().pockets, "pocket"),
-                  .remedy = "say which way is up",
+                             cavities(others.front().pockets),
+                  .remedy = "try " + up + "; if that is wrong, give the direction that points up",
                   .choices = {{{up}}}});
 }
 
@@ -307,9 +306,9 @@ void refuse_wet_on_both_sides(const MeshSurvey& survey, const std::vector<Rim>& 
                   .field = rims.empty() ? "" : place_text(rims.front().middle_mm, survey.frame),
                   .asks = "role",
                   .problem = "is open, and as a skin it would hold liquid on both sides",
-                  .remedy = "if it is a mould's body, close it in the modelling program and say " +
+                  .remedy = "if it is a mould's body, close it in the modelling program and give " +
                             Answer{"role", name_of(Role::body)} +
-                            "; if it is a skin, leave the inner surface alone"});
+                            "; if it is a skin, keep only the inner surface"});
 }
 
 void measure_skin(MeshSurvey& survey, SoundSkin sound, const std::string& path) {
@@ -346,9 +345,8 @@ void survey_as_said(MeshSurvey& survey, MeshFile file, const SurveyWishes& wishe
                     const std::string& path) {
   const bool up_is_said = wishes.reading.up || wishes.reading.straight_up;
   survey.role = wishes.on_board ? Role::body : *wishes.role;
-  if (survey.role == Role::skin) {
+  if (survey.role == Role::skin)
     return measure_skin(survey, sound_skin(file.mesh, file.is_welded, path, survey.frame), path);
-  }
   if (wishes.on_board) put_on_board(file.mesh);
   const SurfaceEdges edges =
       take_closed(survey, std::move(file.mesh), file.is_welded && !wishes.on_board, path);
@@ -391,7 +389,8 @@ void survey_as_found(MeshSurvey& survey, MeshFile file, const SurveyWishes& wish
                   .asks = "role",
                   .problem = hole.parts().problem,
                   .remedy = hole.parts().remedy +
-                            "; if it is the inner surface of a mould, open at the top, say " + skin,
+                            "; if it is the inner surface of a mould, open at the top, give " +
+                            skin,
                   .choices = {{{skin}}}});
 }
 
@@ -423,7 +422,7 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
   } catch (const TooManyLayers&) {
     throw UserError({.file = path,
                      .field = "",
-                     .problem = "has too many facets over each other to tell what holds liquid",
+                     .problem = "has too many facets over each other to find what holds liquid",
                      .remedy = "simplify or remesh it in the modelling program"});
   }
   remark_on_air(survey.hollows, survey.remarks);
@@ -432,6 +431,11 @@ MeshSurvey surveyed(const std::string& path, const SurveyWishes& wishes) {
 }
 
 TriangleMesh solid_of(const MeshSurvey& survey, std::size_t hollow) {
+  if (survey.role == Role::cavity && survey.hollows.size() == 1) {
+    TriangleMesh whole = survey.mesh;  // the only part, whatever is shut up in it
+    drop_unused_vertices(whole);
+    return whole;
+  }
   if (survey.role == Role::cavity) return parts_of(survey.mesh)[hollow];
   TriangleMesh wall = welded(survey.hollows[hollow].wall);
   for (auto& facet : wall.triangles) std::swap(facet[1], facet[2]);

@@ -10,6 +10,7 @@
 #include "moulds/water_weighing.h"
 #include "schemas/kinds.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 #include <filesystem>
@@ -27,13 +28,6 @@ constexpr double fair_agreement = 0.03;  // common practice, no source
 constexpr double least_detail = 0.5, most_detail = 2;  // common practice, no source
 
 constexpr Volume small_cavity = 1 * millilitre, large_cavity = 20 * litre;
-
-std::string ml(Volume volume) {
-  const double value = volume / millilitre;
-  return fixed(value, value < 10 ? 2 : value < 1000 ? 1 : 0) + " ml";
-}
-
-std::string in_percent(double share) { return fixed(share * 100, 1) + " %"; }
 
 /// A cavity's curve as dimensions or mesh give it, before water has its word.
 struct Dry {
@@ -60,8 +54,8 @@ std::vector<Remark> remarks_on(const Shape& shape) {
               narrows(ring->post_brim_diameter, ring->post_floor_diameter);
   if (!swapped) return {};
   return {{Severity::caution,
-           "The cavity is narrower at the brim than at the floor, which holds the cast fast; check "
-           "whether floor and brim measures are swapped."}};
+           "The cavity is narrower at the brim than at the floor, so the soap would not come out; "
+           "check whether floor and brim measures are swapped."}};
 }
 
 Dry of_dimensions(const Shape& shape) {
@@ -106,11 +100,11 @@ void check_detail_factor(double factor, const WaterWeighing& water, const Dry& d
                          Volume expected) {
   if (factor >= least_detail && factor <= most_detail) return;
   throw UserError({water.place.file, water.place.field + "/weighings"},
-                  "water says " + ml(weighed) + " a cavity where the " +
-                      name_of(dry.measurements.front().way) + " say " + ml(expected) + ", " +
-                      trimmed(factor, 2) + " times",
-                  "check whether one cavity or all were weighed (\"of\"), the line filled to, and "
-                  "the units");
+                  "by water a cavity holds " + short_ml(weighed) + ", " + trimmed(factor, 2) +
+                      " times the " + short_ml(expected) + " of its " +
+                      name_of(dry.measurements.front().way),
+                  "check whether one cavity or all were weighed (\"weighed_in\"), the line filled "
+                  "to (\"filled_to\"), and the units");
 }
 
 /// Water / dry, and the water's measurement put first.
@@ -133,7 +127,7 @@ void remark_on_spread(const std::vector<Measurement>& measurements, std::vector<
   for (const Measurement& found : measurements)
     if (found.spread && found.spread->of_one() > fair_agreement)
       remarks.push_back({Severity::caution, "The water weighings differ by " +
-                                                in_percent(found.spread->of_one()) +
+                                                fixed_percent(*found.spread) +
                                                 " among themselves; weigh again."});
 }
 
@@ -144,19 +138,19 @@ void remark_on_disagreement(const std::vector<Measurement>& measurements,
       const auto& [trusted, other] = std::pair(measurements[i], measurements[j]);
       const double apart = trusted.brimful / other.brimful - 1;
       if (std::abs(apart) <= fair_agreement) continue;
-      remarks.push_back({Severity::caution,
-                         "By " + name_of(trusted.way) + " a cavity holds " + ml(trusted.brimful) +
-                             " to the brim, by " + name_of(other.way) + " " + ml(other.brimful) +
-                             ": " + in_percent(std::abs(apart)) + (apart > 0 ? " more" : " less") +
-                             ". The " + name_of(measurements.front().way) + " figure is used."});
+      remarks.push_back(
+          {Severity::caution,
+           "By " + name_of(trusted.way) + " a cavity holds " + short_ml(trusted.brimful) +
+               " to the brim, by " + name_of(other.way) + " " + short_ml(other.brimful) + ": " +
+               fixed_percent(Share::of_one(std::abs(apart))) + (apart > 0 ? " more" : " less") +
+               ". The " + name_of(measurements.front().way) + " figure is used."});
     }
 }
 
 void remark_on_size(Volume brimful, std::vector<Remark>& remarks) {
   if (brimful < small_cavity)
-    remarks.push_back({Severity::caution, "One cavity holds only " +
-                                              trimmed(brimful / millilitre, 4) +
-                                              " ml; check the unit it was measured in."});
+    remarks.push_back({Severity::caution, "One cavity holds only " + in_ml(brimful, 4) +
+                                              "; check the unit it was measured in."});
   if (brimful > large_cavity)
     remarks.push_back({Severity::caution, "One cavity holds " + fixed(brimful / litre, 1) +
                                               " litres; check the unit it was measured in."});
@@ -167,8 +161,7 @@ void check_ways(const Fields& fields, bool has_cavity, bool has_water) {
   if (has_water)
     throw UserError(
         fields.place("shape"),
-        "is missing: water alone tells what the cavity holds, but not what it holds to a "
-        "pour line",
+        "is missing: water alone gives what the cavity holds, but not what it holds to a pour line",
         "add the shape's rough measures; the water then corrects them");
   throw UserError(fields.place("shape"), "is missing, and so is \"mesh\"",
                   "give the cavity's inside measures as \"shape\", or a file as \"mesh\"");
@@ -229,8 +222,8 @@ void remark_on_undercuts(const MeshCavities* found, bool bends, std::vector<Rema
   else
     remarks.push_back(
         {Severity::caution, *found->survey.undercuts +
-                                "; a stiff mould holds the cast fast there (a mould file says "
-                                "\"bends\": true for one that bends)."});
+                                "; the soap would not come out of a stiff mould there (if "
+                                "yours bends, put \"bends\": true in its mould file)."});
 }
 
 Mould assembled(const std::string& file, Heading heading, Dry dry, double detail_factor) {

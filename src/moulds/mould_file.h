@@ -10,7 +10,8 @@
 
 namespace brimwright::moulds {
 
-/// Reads a mould file (schema brimwright.mould/2, or 1) and measures its cavity every way the file gives.
+/// Reads a mould file (schema brimwright.mould/2, or 1) and measures its cavity every way the file
+/// gives.
 ///
 /// Where two ways differ by more than 3 %, a caution shows both. Water, where weighed, decides: the
 /// curve is scaled by the detail factor. Throws UserError with file and field for anything wrong.

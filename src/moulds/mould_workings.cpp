@@ -12,7 +12,7 @@ std::string formula_of(Way way) {
     case Way::dimensions:
       return "to the brim = area of the level section, summed from floor to brim";
     case Way::mesh:
-      return "to the brim = sum of the signed tetrahedra of the hollow's facets (divergence "
+      return "to the brim = sum of the signed tetrahedra of the cavity's facets (divergence "
              "theorem)";
     case Way::water:
       break;

@@ -1,5 +1,7 @@
 #include "moulds/outline.h"
 
+#include "geometry/surface/vectors.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -8,24 +10,21 @@
 namespace brimwright::moulds {
 namespace {
 
-using Point = std::array<double, 2>;
-
-Point operator-(const Point& a, const Point& b) { return {a[0] - b[0], a[1] - b[1]}; }
-Point operator+(const Point& a, const Point& b) { return {a[0] + b[0], a[1] + b[1]}; }
-Point operator*(double s, const Point& a) { return {s * a[0], s * a[1]}; }
-double dot(const Point& a, const Point& b) { return a[0] * b[0] + a[1] * b[1]; }
-double cross(const Point& a, const Point& b) { return a[0] * b[1] - a[1] * b[0]; }
-double length(const Point& a) { return std::hypot(a[0], a[1]); }
-
-/// Twice the signed area of the triangle; positive when anticlockwise.
-double turn(const Point& a, const Point& b, const Point& c) { return cross(b - a, c - a); }
+using Point = geometry::FlatPoint;
+using geometry::cross;
+using geometry::dot;
+using geometry::length;
+using geometry::turn;
+using geometry::operator-;
+using geometry::operator+;
+using geometry::operator*;
 
 std::size_t after(std::size_t i, std::size_t n) { return i + 1 == n ? 0 : i + 1; }
 std::size_t before(std::size_t i, std::size_t n) { return i == 0 ? n - 1 : i - 1; }
 
 Point direction(const Outline& outline, std::size_t edge) {
   const Point along = outline[after(edge, outline.size())] - outline[edge];
-  return 1 / length(along) * along;
+  return along * (1 / length(along));
 }
 
 double edge_length(const Outline& outline, std::size_t edge) {
@@ -43,7 +42,7 @@ double half_angle_cotangent(const Outline& outline, std::size_t corner) {
 /// How far a corner moves for each millimetre of inset: inward by one from both of its edges.
 Point corner_motion(const Outline& outline, std::size_t corner) {
   const Point v = direction(outline, corner);
-  return Point{-v[1], v[0]} + half_angle_cotangent(outline, corner) * v;
+  return Point{-v[1], v[0]} + v * half_angle_cotangent(outline, corner);
 }
 
 Outline as_given(const std::vector<std::pair<Length, Length>>& points) {
@@ -86,9 +85,9 @@ double meeting_inset(const Outline& outline, std::size_t corner, std::size_t edg
   const double closing = 1 - dot(motion, inward);
   const double d = distance / closing;
   if (!(d > 0) || !std::isfinite(d)) return never;
-  const Point start_then = outline[edge] + d * corner_motion(outline, edge);
-  const Point end_then = outline[end] + d * corner_motion(outline, end);
-  const Point corner_then = outline[corner] + d * motion;
+  const Point start_then = outline[edge] + corner_motion(outline, edge) * d;
+  const Point end_then = outline[end] + corner_motion(outline, end) * d;
+  const Point corner_then = outline[corner] + motion * d;
   const double place = dot(corner_then - start_then, along);
   // An edge's own ends count: two corners may meet. The slack keeps rounding from missing that.
   const double slack = 1e-9 * edge_length(outline, edge);
@@ -117,23 +116,24 @@ Outline outline_of(const std::vector<std::pair<Length, Length>>& points) {
   return outline;
 }
 
-std::optional<std::string> flaw_of(const std::vector<std::pair<Length, Length>>& points) {
+std::optional<OutlineFlaw> flaw_of(const std::vector<std::pair<Length, Length>>& points) {
   const Outline outline = as_given(points);
   const std::size_t n = outline.size();
-  if (n < 3) return "has fewer than three points";
+  if (n < 3) return OutlineFlaw{"has fewer than three points", {}};
   for (std::size_t i = 0; i < n; ++i)
     if (edge_length(outline, i) < 1e-3)  // a micrometre: nobody means two points so close
-      return "points " + std::to_string(i + 1) + " and " + std::to_string(after(i, n) + 1) +
-             " are the same";
+      return OutlineFlaw{"points " + std::to_string(i + 1) + " and " +
+                             std::to_string(after(i, n) + 1) + " are the same",
+                         i};
   for (std::size_t i = 0; i < n; ++i) {
     const Point u = direction(outline, before(i, n)), v = direction(outline, i);
     if (dot(u, v) < -1 + 1e-9)
-      return "the outline folds back on itself at point " + std::to_string(i + 1);
+      return OutlineFlaw{"the outline folds back on itself at point " + std::to_string(i + 1), i};
   }
   for (std::size_t i = 0; i < n; ++i)
     for (std::size_t j = i + 2; j < n; ++j)
       if (after(j, n) != i && meet(outline[i], outline[i + 1], outline[j], outline[after(j, n)]))
-        return edge_name(i, n) + " meets " + edge_name(j, n);
+        return OutlineFlaw{edge_name(i, n) + " meets " + edge_name(j, n), i};
   return std::nullopt;
 }
 
@@ -153,7 +153,7 @@ Outline inset(const Outline& outline, Length d) {
   Outline moved;
   moved.reserve(outline.size());
   for (std::size_t i = 0; i < outline.size(); ++i)
-    moved.push_back(outline[i] + d / millimetre * corner_motion(outline, i));
+    moved.push_back(outline[i] + corner_motion(outline, i) * (d / millimetre));
   return moved;
 }
 

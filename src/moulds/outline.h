@@ -18,10 +18,15 @@ using Outline = std::vector<std::array<double, 2>>;
 /// The same points as an Outline, turned anticlockwise if they ran the other way.
 Outline outline_of(const std::vector<std::pair<Length, Length>>& points);
 
-/// What keeps `points` from bounding one piece of the plane, in a maker's words, points counted
-/// from one; nothing when they do. Looks for repeated points, edges folding back and crossing
-/// edges.
-std::optional<std::string> flaw_of(const std::vector<std::pair<Length, Length>>& points);
+/// What keeps points from bounding one piece of the plane.
+struct OutlineFlaw {
+  std::string words;                 // a maker's, points counted from one
+  std::optional<std::size_t> point;  // the first that it is about, from 0
+};
+
+/// The first flaw of `points`; nothing when they bound one piece. Looks for repeated points, edges
+/// folding back and crossing edges.
+std::optional<OutlineFlaw> flaw_of(const std::vector<std::pair<Length, Length>>& points);
 
 /// The area left inside when a closed wall moves inward by d everywhere: area - perimeter d + c
 /// d^2.

@@ -5,6 +5,7 @@
 #include "moulds/shape_walls.h"
 #include "moulds/usual_moulds.h"
 #include "units/advice_text.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -35,9 +36,9 @@ void check_floor(const Fields& fields, Length height, Angle draft, Length room) 
 }
 
 Block read_block(const Fields& fields) {
-  Block block{.length = fields.positive_length("length"),
-              .width = fields.positive_length("width"),
-              .height = fields.positive_length("height"),
+  Block block{.length = fields.positive_length("length", "80 mm"),
+              .width = fields.positive_length("width", "60 mm"),
+              .height = fields.positive_length("height", "30 mm"),
               .draft = draft_of(fields),
               .corner_radius = {}};
   if (fields.has("corner_radius")) block.corner_radius = fields.length("corner_radius");
@@ -52,15 +53,15 @@ Block read_block(const Fields& fields) {
 }
 
 Frustum read_frustum(const Fields& fields) {
-  return {.floor_diameter = fields.length("floor_diameter"),
-          .brim_diameter = fields.positive_length("brim_diameter"),
-          .height = fields.positive_length("height")};
+  return {.floor_diameter = fields.length("floor_diameter", "60 mm"),
+          .brim_diameter = fields.positive_length("brim_diameter", "70 mm"),
+          .height = fields.positive_length("height", "30 mm")};
 }
 
 FlutedCup read_fluted_cup(const Fields& fields) {
-  const FlutedCup cup{.floor_diameter = fields.length("floor_diameter"),
-                      .brim_diameter = fields.positive_length("brim_diameter"),
-                      .height = fields.positive_length("height"),
+  const FlutedCup cup{.floor_diameter = fields.length("floor_diameter", "60 mm"),
+                      .brim_diameter = fields.positive_length("brim_diameter", "70 mm"),
+                      .height = fields.positive_length("height", "30 mm"),
                       .flutes = static_cast<int>(fields.whole_number("flutes", 3, 200)),
                       .flute_depth = fields.length("flute_depth")};
   if (cup.flute_depth >= cup.brim_diameter / 2)
@@ -74,8 +75,8 @@ FlutedCup read_fluted_cup(const Fields& fields) {
 
 RegularPolygon read_polygon(const Fields& fields) {
   const RegularPolygon polygon{.sides = static_cast<int>(fields.whole_number("sides", 3, 100)),
-                               .across_flats = fields.positive_length("across_flats"),
-                               .height = fields.positive_length("height"),
+                               .across_flats = fields.positive_length("across_flats", "70 mm"),
+                               .height = fields.positive_length("height", "30 mm"),
                                .draft = draft_of(fields)};
   check_floor(fields, polygon.height, polygon.draft, polygon.across_flats / 2);
   return polygon;
@@ -96,11 +97,12 @@ Points read_points(const Fields& fields, const char* first, const char* second, 
 
 FreeOutline read_outline(const Fields& fields) {
   const FreeOutline shape{.points = read_points(fields, "x", "y", 3),
-                          .height = fields.positive_length("height"),
+                          .height = fields.positive_length("height", "30 mm"),
                           .draft = draft_of(fields)};
   if (const auto flaw = flaw_of(shape.points))
-    throw UserError(fields.place("points"), *flaw,
-                    "give the corners in the order in which one walks round the brim");
+    throw UserErrorWithFacts(fields.place("points"), flaw->words,
+                             "give the corners in the order in which one walks round the brim",
+                             {.entry = flaw->point});
   check_floor(fields, shape.height, shape.draft, greatest_inset(outline_of(shape.points)));
   return shape;
 }
@@ -137,13 +139,13 @@ TurnedProfile read_turned_profile(const Fields& fields) {
 }
 
 Dome read_dome(const Fields& fields) {
-  return {.diameter = fields.positive_length("diameter"),
-          .height = fields.positive_length("height")};
+  return {.diameter = fields.positive_length("diameter", "70 mm"),
+          .height = fields.positive_length("height", "30 mm")};
 }
 
 HalfTorus read_half_ring(const Fields& fields) {
-  const HalfTorus ring{.centre_diameter = fields.positive_length("centre_diameter"),
-                       .tube_diameter = fields.positive_length("tube_diameter")};
+  const HalfTorus ring{.centre_diameter = fields.positive_length("centre_diameter", "60 mm"),
+                       .tube_diameter = fields.positive_length("tube_diameter", "30 mm")};
   if (ring.tube_diameter >= ring.centre_diameter)
     throw UserError(fields.place("tube_diameter"),
                     "a tube of " + in_mm(ring.tube_diameter, 2) + " leaves no hole in a ring of " +
@@ -162,19 +164,20 @@ void check_post(const Fields& fields, const char* key, Length post, Length cup) 
 }
 
 TurnedRing read_turned_ring(const Fields& fields) {
-  const TurnedRing ring{.outer_floor_diameter = fields.positive_length("outer_floor_diameter"),
-                        .outer_brim_diameter = fields.positive_length("outer_brim_diameter"),
-                        .post_floor_diameter = fields.positive_length("post_floor_diameter"),
-                        .post_brim_diameter = fields.positive_length("post_brim_diameter"),
-                        .height = fields.positive_length("height")};
+  const TurnedRing ring{
+      .outer_floor_diameter = fields.positive_length("outer_floor_diameter", "75 mm"),
+      .outer_brim_diameter = fields.positive_length("outer_brim_diameter", "80 mm"),
+      .post_floor_diameter = fields.positive_length("post_floor_diameter", "25 mm"),
+      .post_brim_diameter = fields.positive_length("post_brim_diameter", "20 mm"),
+      .height = fields.positive_length("height", "30 mm")};
   check_post(fields, "post_floor_diameter", ring.post_floor_diameter, ring.outer_floor_diameter);
   check_post(fields, "post_brim_diameter", ring.post_brim_diameter, ring.outer_brim_diameter);
   return ring;
 }
 
 Heart read_heart(const Fields& fields) {
-  const Heart heart{.side = fields.positive_length("side"),
-                    .height = fields.positive_length("height"),
+  const Heart heart{.side = fields.positive_length("side", "50 mm"),
+                    .height = fields.positive_length("height", "30 mm"),
                     .draft = draft_of(fields)};
   check_floor(fields, heart.height, heart.draft, heart.side / 2);
   return heart;
@@ -188,8 +191,8 @@ Shape read_kind(const Fields& fields, const std::string& kind) {
   if (kind == "outline") return read_outline(fields);
   if (kind == "turned_profile") return read_turned_profile(fields);
   if (kind == "dome") return read_dome(fields);
-  if (kind == "ball") return Ball{.diameter = fields.positive_length("diameter")};
-  if (kind == "half_ball") return HalfBall{.diameter = fields.positive_length("diameter")};
+  if (kind == "ball") return Ball{.diameter = fields.positive_length("diameter", "70 mm")};
+  if (kind == "half_ball") return HalfBall{.diameter = fields.positive_length("diameter", "70 mm")};
   if (kind == "half_ring") return read_half_ring(fields);
   if (kind == "turned_ring") return read_turned_ring(fields);
   return read_heart(fields);
@@ -198,7 +201,7 @@ Shape read_kind(const Fields& fields, const std::string& kind) {
 /// Refuses what is too small to be a cavity at all, and what would drown in rounding.
 void check_size(const Fields& fields, const Shape& shape) {
   if (level_curve(shape).brimful() >= cubic_millimetre) return;
-  throw UserError(fields.place(), "these measures make a cavity of less than 1 mm3",
+  throw UserError(fields.place(), "these measures make a cavity of less than 1 mm³",
                   "check the units, such as mm, cm or in");
 }
 

@@ -2,6 +2,7 @@
 
 #include "moulds/shape_curve.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <string>
@@ -20,10 +21,7 @@ constexpr std::string_view widths[] = {
     "centre_diameter", "tube_diameter", "outer_brim_diameter"};
 
 /// "412 ml": as it is printed, and as "confirmed" names it.
-std::string ml(Volume volume) {
-  const double value = volume / millilitre;
-  return fixed(value, value < 10 ? 1 : 0) + " ml";
-}
+std::string ml(Volume volume) { return fixed_ml(volume, volume < 10 * millilitre ? 1 : 0); }
 
 bool is_tapering(const Frustum& cup) { return cup.floor_diameter != cup.brim_diameter; }
 

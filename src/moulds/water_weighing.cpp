@@ -19,7 +19,7 @@ WaterLine read_line(const Fields& fields) {
   }
   if (!fields.has("filled_to"))
     throw UserError(fields.place("filled_to"), "is missing",
-                    "say how far the water was filled: \"brim\", {\"depth\": \"30 mm\"} or "
+                    "give how far the water was filled: \"brim\", {\"depth\": \"30 mm\"} or "
                     "{\"below_brim\": \"5 mm\"}");
   const Fields to = fields.object("filled_to");
   if (to.has("depth") == to.has("below_brim"))
@@ -27,7 +27,8 @@ WaterLine read_line(const Fields& fields) {
                     "give the line's distance from the lowest point or from the brim");
   const WaterLine line =
       to.has("depth")
-          ? WaterLine{.from = WaterLine::From::floor, .distance = to.positive_length("depth")}
+          ? WaterLine{.from = WaterLine::From::floor,
+                      .distance = to.positive_length("depth", "25 mm")}
           : WaterLine{.from = WaterLine::From::brim, .distance = to.length("below_brim")};
   to.refuse_unknown();
   return line;
@@ -100,7 +101,7 @@ WaterWeighing read_water(const Fields& fields) {
   fields.refuse_unknown();
   if (const auto spread = water.spread())
     usual_moulds().ask_found(fields, "spread of water", spread->of_one(),
-                             trimmed(spread->in_percent(), 0) + " % apart");
+                             in_percent(*spread, 0) + " apart");
   return water;
 }
 

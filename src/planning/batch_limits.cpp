@@ -9,6 +9,7 @@
 #include "units/share_of.h"
 #include "units/user_error.h"
 #include "units/water.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,23 +23,18 @@ using std::chrono::seconds;
 // Beyond any batch, and far below what a whole number holds.
 constexpr std::int64_t most_tried = 1'000'000;
 
-std::string litres(Volume volume) { return trimmed(volume / litre, 2) + " l"; }
+std::string litres(Volume volume) { return trimmed(volume / litre, 2) + " L"; }
 /// Rounded up, so that a vessel of that size does hold it.
 std::string litres_up(Volume volume) {
-  return trimmed(std::ceil(volume / litre * 10 - 1e-9) / 10, 1) + " l";
-}
-std::string minutes(seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+  return trimmed(std::ceil(volume / litre * 10 - 1e-9) / 10, 1) + " L";
 }
 std::string minutes_up(double time_s) {
   return trimmed(std::ceil(time_s / 60 * 10 - 1e-9) / 10, 1) + " min";
 }
 
 /// Casts as she counts them: pieces, or the loaves that are cut.
-std::string counted(std::int64_t n, const Pieces& pieces) {
-  const bool is_cut = pieces.per_cast > 1;
-  return std::to_string(n) +
-         (n == 1 ? (is_cut ? " loaf" : " piece") : (is_cut ? " loaves" : " pieces"));
+std::string casts_counted(std::int64_t n, const Pieces& pieces) {
+  return pieces.per_cast > 1 ? counted(n, "loaf", "loaves") : counted(n, "piece");
 }
 
 /// Something that fills up with casts.
@@ -136,9 +132,7 @@ class Gathering {
   }
 
  private:
-  std::string counted_cavities() const {
-    return std::to_string(pieces_.cavities) + (pieces_.cavities == 1 ? " cavity" : " cavities");
-  }
+  std::string counted_cavities() const { return counted(pieces_.cavities, "cavity", "cavities"); }
 
   void count(const std::string& what, std::int64_t casts, const std::string& text) {
     limits_.of_batch.push_back({.what = what, .casts = casts, .text = text});
@@ -148,17 +142,15 @@ class Gathering {
     const BatchWish& wish = run_.batch;
     if (wish.casts)
       count("wish", *wish.casts,
-            "You ask for batches of at most " + counted(*wish.casts, pieces_) + ".");
+            "You ask for batches of at most " + casts_counted(*wish.casts, pieces_) + ".");
     if (!wish.pieces) return;
     if (*wish.pieces < pieces_.per_cast)
       throw UserError(run_.place("/batch/pieces"),
-                      "asks for batches of " + std::to_string(*wish.pieces) +
-                          (*wish.pieces == 1 ? " piece, and one" : " pieces, and one") +
-                          " cast is cut into " + std::to_string(pieces_.per_cast),
+                      "asks for batches of " + counted(*wish.pieces, "piece") +
+                          ", and one cast is cut into " + std::to_string(pieces_.per_cast),
                       "give " + std::to_string(pieces_.per_cast) + " or more");
     count("wish", *wish.pieces / pieces_.per_cast,
-          "You ask for batches of at most " + std::to_string(*wish.pieces) +
-              (*wish.pieces == 1 ? " piece." : " pieces."));
+          "You ask for batches of at most " + counted(*wish.pieces, "piece") + ".");
   }
 
   void vessels() {
@@ -187,7 +179,7 @@ class Gathering {
           whippings_ == 1
               ? text
               : text + " In " + std::to_string(whippings_) + " whippings a batch makes " +
-                    counted(most * whippings_, pieces_) + ".");
+                    casts_counted(most * whippings_, pieces_) + ".");
     Vessel of_batch = vessel;
     of_batch.remedy = [this, remedy = vessel.remedy](std::int64_t casts) {
       return remedy((casts + whippings_ - 1) / whippings_);
@@ -197,7 +189,7 @@ class Gathering {
   void refuse_too_small_a_vessel(const Vessel& vessel, std::int64_t most) const {
     if (most > 0) return;
     throw UserError(vessel.where,
-                    "is too little for even " + counted(1, pieces_) + ": " + vessel.words(0),
+                    "is too little for even " + casts_counted(1, pieces_) + ": " + vessel.words(0),
                     "it takes " + vessel.remedy(1));
   }
 
@@ -212,7 +204,7 @@ class Gathering {
               .words =
                   [=, this](std::int64_t casts) {
                     return "A pot of " + litres(*run_.pots.holds) +
-                           ", two thirds full, takes the base of " + counted(casts, pieces_) +
+                           ", two thirds full, takes the base of " + casts_counted(casts, pieces_) +
                            " at most.";
                   },
               .remedy =
@@ -240,19 +232,20 @@ class Gathering {
   }
   void jug() {
     const Volume room = fullest_lye_jug * *run_.pots.lye_jug;
-    of_batch(
-        {.what = "lye jug",
-         .where = run_.place("/pots/lye_jug"),
-         .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
-         .words =
-             [this](std::int64_t casts) {
-               return "A lye jug of " + litres(*run_.pots.lye_jug) +
-                      ", half full, takes the lye for " + counted(casts, pieces_) + " at most.";
-             },
-         .remedy =
-             [this](std::int64_t casts) {
-               return "a lye jug of " + litres_up(largest_lye(casts) / fullest_lye_jug.of_one());
-             }});
+    of_batch({.what = "lye jug",
+              .where = run_.place("/pots/lye_jug"),
+              .filled = [=, this](std::int64_t casts) { return largest_lye(casts) / room; },
+              .words =
+                  [this](std::int64_t casts) {
+                    return "A lye jug of " + litres(*run_.pots.lye_jug) +
+                           ", half full, takes the lye solution for " +
+                           casts_counted(casts, pieces_) + " at most.";
+                  },
+              .remedy =
+                  [this](std::int64_t casts) {
+                    return "a lye jug of " +
+                           litres_up(largest_lye(casts) / fullest_lye_jug.of_one());
+                  }});
   }
 
   void bowl() {
@@ -269,7 +262,7 @@ class Gathering {
                      [=, this](std::int64_t casts) {
                        return "A bowl of " + litres(holds) + ", " +
                               trimmed(fullest_bowl.in_percent(), 0) +
-                              " % full when whipped, makes " + counted(casts, pieces_) +
+                              " % full when whipped, makes " + casts_counted(casts, pieces_) +
                               " at most.";
                      },
                  .remedy =
@@ -290,12 +283,12 @@ class Gathering {
              [=](std::int64_t casts) { return takes(casts) / static_cast<double>(open.count()); },
          .words =
              [=, this](std::int64_t casts) {
-               return "The whipped batter stays open " + minutes(open) + ", which pipes " +
-                      counted(casts, pieces_) + " at most.";
+               return "Whipped batter can be piped for " + in_minutes(open) + ": " +
+                      casts_counted(casts, pieces_) + " at most.";
              },
          .remedy =
              [=](std::int64_t casts) {
-               return minutes_up(takes(casts)) + " of open time, or a quicker hand";
+               return minutes_up(takes(casts)) + " of open time, or quicker piping";
              }});
   }
 
@@ -335,14 +328,14 @@ class Gathering {
   void least() {
     const auto base =
         smallest([this](std::int64_t casts) { return is_weighable([&] { trials_.base(casts); }); });
-    least_at(base, "the scales weigh no base of fewer that comes out above zero superfat");
+    least_at(base, "these scales cannot weigh the base of fewer with a superfat above zero");
     if (!run_.pipe) return;
     least_at(whippings_, "each of its " + std::to_string(whippings_) + " whippings takes one");
     const auto topping = smallest(
         [this](std::int64_t casts) { return is_weighable([&] { trials_.whipping(casts); }); });
     if (topping)
       least_at(*topping * whippings_,
-               "the scales weigh no topping of fewer that comes out above zero superfat");
+               "these scales cannot weigh the topping of fewer with a superfat above zero");
     if (run_.pipe->bowl && run_.pipe->bowl->whisk_needs) whisk();
   }
 
@@ -357,14 +350,13 @@ class Gathering {
       return is_sound && is_enough;
     });
     if (!caught) return;
-    const std::string text = "The whisk catches " + trimmed(catches / millilitre, 0) +
-                             " ml of plain batter or more, which is " + counted(*caught, pieces_) +
-                             ".";
+    const std::string text = "The whisk needs at least " + in_ml(catches, 0) +
+                             " of unwhipped batter: " + casts_counted(*caught, pieces_) + ".";
     limits_.of_whipping.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught, .text = text});
     limits_.of_batch.push_back(
         {.what = "whisk", .is_least = true, .casts = *caught * whippings_, .text = text});
-    least_at(*caught * whippings_, "the whisk catches nothing less");
+    least_at(*caught * whippings_, "the whisk needs as much");
   }
 
   void refuse_none() const {
@@ -379,14 +371,15 @@ class Gathering {
       remedy += (remedy.empty() ? "" : ", and ") +
                 (vessel != vessels_.end() ? vessel->remedy(limits_.least)
                  : limit.what == "wish"
-                     ? "a wish of at least " + counted(limits_.least, pieces_)
+                     ? "a wish of at least " + casts_counted(limits_.least, pieces_)
                      : "moulds with " + std::to_string(limits_.least) + " cavities or more");
     }
     if (most_because.ends_with('.')) most_because.pop_back();
     throw UserError(run_.place("/batch"),
-                    "no batch fits: it is of at least " + counted(limits_.least, pieces_) +
-                        ", as " + limits_.least_because + ", and of at most " +
-                        counted(limits_.most, pieces_) + ". " + most_because,
+                    "no batch size works: a batch is at least " +
+                        casts_counted(limits_.least, pieces_) + ", as " + limits_.least_because +
+                        ", and at most " + casts_counted(limits_.most, pieces_) + ". " +
+                        most_because,
                     "it takes " + remedy);
   }
 

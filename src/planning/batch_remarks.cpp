@@ -1,7 +1,10 @@
 #include "planning/batch_remarks.h"
 
+#include "units/wording.h"
+
 #include <algorithm>
 #include <functional>
+#include <string>
 
 namespace brimwright::planning {
 namespace {
@@ -11,9 +14,10 @@ using OfBatch = std::function<void(const Batch&, Remarks&)>;
 
 void append(Remarks& all, const Remarks& more) { all.insert(all.end(), more.begin(), more.end()); }
 
-bool has(const Remarks& remarks, const std::string& text) {
+template <class OneRemark>
+bool has(const std::vector<OneRemark>& remarks, const std::string& text) {
   return std::any_of(remarks.begin(), remarks.end(),
-                     [&](const Remark& remark) { return remark.text == text; });
+                     [&](const OneRemark& remark) { return remark.text == text; });
 }
 
 const Remarks& said_of(const Weighing& weighing, Saying saying) {
@@ -22,52 +26,53 @@ const Remarks& said_of(const Weighing& weighing, Saying saying) {
 }
 
 /// Each text once, with the batches it is about where it is not about all of them.
-Remarks told_once(const Plan& plan, const OfBatch& of_batch) {
+std::vector<BatchRemark> told_once(const Plan& plan, const OfBatch& of_batch) {
   std::vector<Remarks> of_each;
   for (const Batch& batch : plan.batches) {
     of_each.emplace_back();
     of_batch(batch, of_each.back());
   }
-  Remarks told;
+  std::vector<BatchRemark> told;
   for (std::size_t i = 0; i < of_each.size(); ++i)
     for (const Remark& remark : of_each[i]) {
       const bool is_about_all = std::all_of(of_each.begin(), of_each.end(),
                                             [&](const Remarks& r) { return has(r, remark.text); });
-      const std::string text =
-          is_about_all ? remark.text
-                       : "Batches of " + std::to_string(plan.batches[i].pieces) +
-                             (plan.batches[i].pieces == 1 ? " piece: " : " pieces: ") + remark.text;
-      if (!has(told, text)) told.push_back({remark.severity, text});
+      BatchRemark one{remark};
+      if (!is_about_all) {
+        one.pieces = plan.batches[i].pieces;
+        one.text = "Batches of " + counted(*one.pieces, "piece") + ": " + remark.text;
+      }
+      if (!has(told, one.text)) told.push_back(one);
     }
   return told;
 }
 
 }  // namespace
 
-Remarks of_base(const Plan& plan, Saying saying) {
+std::vector<BatchRemark> of_batter(const Plan& plan, BatterRole batter, Saying saying) {
   return told_once(plan, [&](const Batch& batch, Remarks& all) {
-    const auto& weighing = batch.pour.batter.weighing;
-    append(all, said_of(weighing, saying));
+    if (batter == BatterRole::base) return append(all, said_of(batch.pour.batter.weighing, saying));
+    for (const Whipping& whipping : batch.whippings)
+      append(all, said_of(whipping.pipe.batter.weighing, saying));
   });
 }
 
-Remarks of_topping(const Plan& plan, Saying saying) {
-  return told_once(plan, [&](const Batch& batch, Remarks& all) {
-    for (const Whipping& whipping : batch.whippings) {
-      const auto& weighing = whipping.pipe.batter.weighing;
-      append(all, said_of(weighing, saying));
-    }
+std::vector<BatchRemark> of_lye_pots(const Plan& plan) {
+  return told_once(plan, [](const Batch& batch, Remarks& all) {
+    if (batch.lye_pot) append(all, batch.lye_pot->remarks);
   });
 }
 
-Remarks of_lye_pots(const Plan& plan, Saying saying) {
+std::vector<BatchRemark> of_pot_shares(const Plan& plan, BatterRole batter) {
   return told_once(plan, [&](const Batch& batch, Remarks& all) {
-    if (batch.lye_pot)
-      append(all, saying == Saying::alarms ? batch.lye_pot->alarms : batch.lye_pot->remarks);
+    if (!batch.lye_pot) return;
+    const auto& shares = batch.lye_pot->shares;  // the base's, then those of the whippings
+    if (batter == BatterRole::base) return append(all, shares.front().alarms);
+    for (std::size_t i = 1; i < shares.size(); ++i) append(all, shares[i].alarms);
   });
 }
 
-Remarks of_heat(const Plan& plan) {
+std::vector<BatchRemark> of_heat(const Plan& plan) {
   return told_once(plan, [](const Batch& batch, Remarks& all) {
     const auto& base = batch.pour.batter.heat;
     append(all, batch.pot_heat ? batch.pot_heat->remarks : base.remarks);

@@ -8,6 +8,7 @@
 #include "planning/layers.h"
 #include "planning/piece_tally.h"
 #include "planning/shared_pot.h"
+#include "planning/weighing_remarks.h"
 
 #include <functional>
 #include <map>

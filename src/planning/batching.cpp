@@ -1,6 +1,5 @@
 #include "planning/batching.h"
 
-#include "units/printing.h"
 #include "units/rounding.h"
 #include "units/user_error.h"
 #include "units/wording.h"
@@ -89,7 +88,7 @@ std::string sizes_in_words(const std::vector<std::vector<std::int64_t>>& filling
 
 std::string locked(const Run& run) {
   const auto& after = run.pour.mould.unmould_after;
-  return after ? ", " + trimmed(static_cast<double>(after->count()) / 60, 1) + " h" : "";
+  return after ? ", " + in_hours(*after) : "";
 }
 
 std::string ordinal(std::int64_t n) {
@@ -193,12 +192,12 @@ std::vector<std::vector<std::int64_t>> dealt_within(const Run& run, const Pieces
                         " pieces to sell in one run, or own more moulds");
   auto fillings = dealt(pieces, limits.most);
   if (smallest(fillings) < limits.least)
-    throw UserError(
-        run.place("/sell"),
-        std::to_string(pieces.make) + " pieces are made in batches of " +
-            sizes_in_words(fillings, pieces.per_cast) + ", and a batch is of at least " +
-            std::to_string(limits.least * pieces.per_cast) + ": " + limits.least_because,
-        what_can_be_sold(run, pieces, limits));
+    throw UserError(run.place("/sell"),
+                    std::to_string(pieces.make) + " pieces are made in batches of " +
+                        sizes_in_words(fillings, pieces.per_cast) + ", and a batch is at least " +
+                        std::to_string(limits.least * pieces.per_cast) + ": " +
+                        limits.least_because,
+                    what_can_be_sold(run, pieces, limits));
   return fillings;
 }
 

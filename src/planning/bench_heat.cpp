@@ -78,7 +78,7 @@ chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
   chemistry::HeatQuestion of_pot = question;
   of_pot.fats_at.reset();
   of_pot.batter_below.reset();
-  return chemistry::heat_findings(of_pot, "Shared lye", lye, pot.water, {});
+  return chemistry::heat_findings(of_pot, "Shared lye solution", lye, pot.water, {});
 }
 
 }  // namespace brimwright::planning

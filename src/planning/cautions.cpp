@@ -51,55 +51,60 @@ struct Row {
 // Common practice, no source, where a line names none.
 constexpr Row table[] = {
     {Topic::lye,
-     "Lye burns skin and eyes. Goggles, gloves, long sleeves, closed shoes, fresh air, running "
-     "water at hand; children and animals out. Lye into water, never water into lye.",
+     "Lye burns skin and eyes. Wear goggles, gloves, long sleeves, closed shoes; fresh air, "
+     "running water at hand; keep children and animals out. Alkali into water, never water onto "
+     "alkali.",
      always},
     {Topic::heat,
-     "Lye grows hot as it dissolves and can boil up: cold water, a tall vessel half full at most, "
-     "a little alkali at a time.",
+     "Lye solution heats up as alkali dissolves and can boil over: cold water, a tall vessel half "
+     "full at most, a little alkali at a time.",
      always},
     // Aluminium, magnesium, zinc, tin, chromium, bronze, brass, copper, galvanised ware: a caustic
     // soda producer's page as a tank seller quotes it, read.
     {Topic::aluminium,
      "Fresh lye in stainless steel or polypropylene (PP); HDPE only for cold lye; no glass. Never "
      "aluminium, brass, bronze, copper, zinc or galvanised ware, tin, magnesium or chrome: lye "
-     "eats them and sets hydrogen free. Mind foil and whisks.",
+     "corrodes them and gives off hydrogen, which burns. Check foil and whisks.",
      always},
     {Topic::aluminium,
      "Piping tips and whisk too: none of aluminium or brass, none tinned or chromed.", is_piped},
-    {Topic::chilled_lye, "Cover hot lye loosely until it has cooled to the room.",
+    {Topic::chilled_lye, "Cover hot lye loosely until it is as cool as the room.",
      has_lye_that_waits},
     {Topic::chilled_lye,
-     "Then close it, upright, marked CAUSTIC with the day, locked away. Never in a fridge with "
-     "food.",
+     "Then close it, mark it CAUSTIC with the date, keep it upright, locked away. Never in a "
+     "fridge with food.",
      has_lye_that_waits},
     // Caustic soda and glycol are to be kept apart: read, as for the metals.
-    {Topic::melting, "Hot melt-and-pour scalds. Never into lye: it holds glycol.", has_loose_parts},
-    {Topic::whipping, "Specks fly at face height: goggles, bowl guard, low speed.", is_piped},
+    {Topic::melting, "Hot melt-and-pour scalds. Never put it into lye: it contains glycol.",
+     has_loose_parts},
+    {Topic::whipping, "The whisk throws specks at face height: goggles, bowl guard, low speed.",
+     is_piped},
     {Topic::whipping,
-     "Raw topping looks like cream: nobody tastes it. Its tools never go back to food.", is_piped},
-    {Topic::dust, "Powders: a mask on, poured low and slowly, away from the fan.", has_powders},
+     "Raw topping looks like cream: let nobody taste it. Never use its tools for food again.",
+     is_piped},
+    {Topic::dust, "Powders: wear a dust mask, pour slowly from low down, away from the fan.",
+     has_powders},
     {Topic::allergens,
-     "Fragrance and essential oils can make skin allergic: gloves on, no more than the supplier's "
-     "document allows in each part, and its allergens on the label.",
+     "Fragrance and essential oils can make skin allergic: wear gloves, use no more than the "
+     "supplier's document allows in each part, and name its allergens on the label.",
      is_scented},
     {Topic::look_alike,
      "A piece that looks, smells or is packed like food may be eaten by a child; the EU forbids "
      "selling one that can be taken for food (Directive 87/357/EEC, since 2024 in Regulation (EU) "
-     "2023/988; from memory). Mind the rules where you sell.",
+     "2023/988; not checked at the source). Follow the rules where you sell.",
      is_decorated},
     {Topic::small_parts,
-     "A decoration that comes off can be swallowed: pull at each kind before you sell it, and say "
-     "on the label that it is soap.",
+     "A decoration that comes off can be swallowed: tug at a few of each kind before you sell, and "
+     "say on the label that it is soap.",
      has_loose_parts},
     // ISO 456 (free caustic alkali in soaps): its summary read. The drop on the cut: from memory.
     {Topic::test,
-     "Cure does not mend lye-heavy soap: throw it away, or let one who knows make it over with "
-     "weighed fats. In doubt, drop 1 % phenolphthalein in alcohol on a fresh cut: pink is free "
-     "alkali. pH strips tell little; never by the tongue. Laboratories: ISO 456.",
+     "Curing does not fix lye-heavy soap: throw it away, or let someone who knows how rework it "
+     "with weighed fats. In doubt, drop 1 % phenolphthalein in alcohol on a fresh cut: pink is "
+     "free alkali. pH strips tell little; never test with the tongue. Laboratories: ISO 456.",
      always},
     {Topic::test,
-     "Check these weights with a second source before a first making, test a cured piece before "
+     "Check these weights with a second source before the first batch, test a cured piece before "
      "you sell. Local rules and your alkali's safety data sheet come before all of this.",
      always},
 };
@@ -180,8 +185,8 @@ const std::vector<FirstAid>& first_aid() {
 
 std::string first_aid_source() {
   return "After P301+P330+P331, P303+P361+P353, P305+P351+P338, P310 of Regulation (EC) No "
-         "1272/2008, Annex IV (partly from memory). Local rules and your alkali's safety data "
-         "sheet come first.";
+         "1272/2008, Annex IV (partly not checked at the source). Local rules and your alkali's "
+         "safety data sheet come first.";
 }
 
 }  // namespace brimwright::planning

@@ -3,6 +3,8 @@
 #include "planning/run.h"
 #include "units/remark.h"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,10 +36,15 @@ enum class Concern {
   any_work  // of the work, whatever is made
 };
 
+/// One of a run's batters.
+enum class BatterRole { base, topping };
+
 struct Caution : Remark {
   Topic topic = Topic::plan;
   bool is_general = false;  // of the work, whatever is made; those about this very batch go first
   Concern concern = Concern::data;
+  std::optional<BatterRole> batter = {};          // the one it is about, if about one alone
+  std::optional<std::int64_t> batch_pieces = {};  // the size of the batches it is about, if not all
 };
 
 /// Puts dangers first, then cautions, then notes; those of one severity by what they bear upon,

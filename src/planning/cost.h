@@ -10,7 +10,4 @@ namespace brimwright::planning {
 /// never taken as 0.
 Cost cost_of(const Plan& plan, const Purse& purse);
 
-/// Whether anything in `cost` has a price: without one there is no cost, and it is not 0.
-bool is_any_priced(const Cost& cost);
-
 }  // namespace brimwright::planning

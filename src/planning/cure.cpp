@@ -2,6 +2,7 @@
 
 #include "units/printing.h"
 #include "units/share_of.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,17 +17,18 @@ double days(std::chrono::minutes time) { return static_cast<double>(time.count()
 
 void refuse_what_does_not_fall(const std::vector<CureWeighing>& weighings, const Place& where) {
   if (weighings.size() < 3)
-    throw UserError(where,
-                    "holds " + std::to_string(weighings.size()) + " of the 3 weighings needed",
-                    "weigh the piece at least three times in its cure");
+    throw UserError(where, "has " + std::to_string(weighings.size()) + " of the 3 weighings needed",
+                    "weigh the piece at least three times while it cures");
   for (std::size_t i = 1; i < weighings.size(); ++i)
     if (weighings[i].mass > weighings[i - 1].mass)
       throw UserError({where.file, where.field + "/" + std::to_string(i) + "/mass"},
-                      "is " + trimmed(weighings[i].mass / gram, 2) + " g, more than the " +
-                          trimmed(weighings[i - 1].mass / gram, 2) + " g before it",
-                      "a curing piece only gets lighter; leave out the weighing that is off");
+                      "a weighing is " + trimmed(weighings[i].mass / gram, 2) +
+                          " g, more than the " + trimmed(weighings[i - 1].mass / gram, 2) +
+                          " g before it",
+                      "a curing piece only gets lighter; leave out the weighing that is wrong");
   if (!(weighings.back().mass < weighings.front().mass))
-    throw UserError(where, "never get lighter", "weigh on a finer scale, or for longer");
+    throw UserError(where, "these weighings never get lighter",
+                    "weigh on a finer scale, or for longer");
 }
 
 struct Candidate {
@@ -87,9 +89,9 @@ CureCurve share_of_water(const CureCurve& weighed, Mass fresh, Mass water, const
   const Mass to_lose = lost * fresh;
   if (to_lose > water)
     throw UserError(where,
-                    "tend to a loss of " + trimmed(100 * lost, 1) +
+                    "these weighings tend to a loss of " + trimmed(100 * lost, 1) +
                         " % of the weight, more than the batter's water of " +
-                        trimmed(100 * (water / fresh), 1) + " %",
+                        in_percent(Share::of_one(water / fresh)),
                     "check the weighings and their days, counted from the pour");
   return {fresh - to_lose, to_lose, weighed.tau_days};
 }
@@ -109,12 +111,14 @@ CureFit fitted(const std::vector<CureWeighing>& weighings, const Place& where) {
     if (best_for(tau_at(i), weighings).squares < best_for(tau_at(best), weighings).squares)
       best = i;
   if (best == grid)
-    throw UserError(where, "fall in a straight line, which does not show where they end",
-                    "weigh on for some weeks, until the loss slows down, or state what "
-                    "is lost in the end and how fast");
+    throw UserError(
+        where, "these weighings fall in a straight line, which does not show where the loss ends",
+        "go on weighing for some weeks, until the loss slows down, or give what is lost in the end "
+        "and how fast");
   if (best == 0)
-    throw UserError(where, "lose all before the second one, which does not show how fast",
-                    "add weighings of the first days");
+    throw UserError(where,
+                    "these weighings lose all before the second one, which does not show how fast",
+                    "add weighings from the first days");
   CureFit fit{narrowed(tau_at(best - 1), tau_at(best + 1), weighings).curve, weighings.size(), {}};
   const auto freedom = static_cast<double>(weighings.size()) - 3;
   if (freedom > 0)

@@ -87,7 +87,8 @@ std::vector<double> shares_of_top(const Cavity& cavity, const CutTally& cut) {
 CutTally cut_tally(const Run& run, const Cavity& cavity, const std::vector<DecorationBody>& bodies,
                    const PourTally& pour, const std::vector<DecorationFit>& fits) {
   if (run.pipe && run.cut->top_planing > Length{})
-    throw UserError(run.place("/cut/top_planing"), "planes off what the topping is piped on",
+    throw UserError(run.place("/cut/top_planing"),
+                    "planes off the top that the topping is piped on",
                     "leave out \"top_planing\" or the topping");
   const auto layers = base_solids(run, cavity, pour);
   Volume solids;

@@ -24,13 +24,20 @@ Place inside(const Place& where, const std::string& field) {
   return {where.file, where.field + "/" + field};
 }
 
+constexpr Length thinnest_bar = 1 * millimetre;  // our own bound
+constexpr Length hair = 1e-6 * millimetre;       // what rounding may leave
+
+std::string plane_off_at_most(Length most) {
+  return most > Length{} ? "plane off at most " + most_text(most) : "leave it out";
+}
+
 Loaf loaf_to_cut(const Cut& cut, const std::vector<TriangleMesh>& layers, const Place& where) {
   const Length height = planed_loaf(layers, Length{}).reach(Axis::z);
-  if (cut.top_planing >= height)
+  if (cut.top_planing > Length{} && cut.top_planing > height - thinnest_bar + hair)
     throw UserError(
         inside(where, "top_planing"),
         "is " + in_mm(cut.top_planing, 2) + ", and all of it is " + in_mm(height, 2) + " high",
-        "plane off less");
+        plane_off_at_most(height - thinnest_bar));
   return planed_loaf(layers, cut.top_planing);
 }
 
@@ -69,17 +76,16 @@ Bar bar_of(const Piece& piece, std::size_t number, const Pattern& pattern, doubl
 void add_remarks(CutTally& tally, std::size_t pieces) {
   const std::size_t small = pieces - tally.bars.size();
   if (small > 0)
-    tally.remarks.push_back(
-        {Severity::note, std::to_string(small) + " of " + std::to_string(pieces) +
-                             " pieces hold less than half of what the fullest holds; they count "
-                             "as offcuts, not as bars."});
+    tally.remarks.push_back({Severity::note, std::to_string(small) + " of " +
+                                                 std::to_string(pieces) +
+                                                 " pieces are less than half the size of the "
+                                                 "largest; they count as offcuts, not as bars."});
   // What a buyer would see on the shelf: common practice, no source.
   if (tally.least < 0.9 * tally.greatest)
     tally.remarks.push_back(
-        {Severity::note, "The bars are not alike: the smallest holds " +
-                             fixed(tally.least / millilitre, 1) + " ml, the largest " +
-                             fixed(tally.greatest / millilitre, 1) +
-                             " ml, as the mould's walls lean or its ends are round. Trimming more "
+        {Severity::note, "The bars are not alike: the smallest is " + fixed_ml(tally.least) +
+                             ", the largest " + fixed_ml(tally.greatest) +
+                             ", as the mould's walls lean or its ends are round. Trimming more "
                              "off the ends and sides makes them more alike."});
 }
 
@@ -197,13 +203,20 @@ void add_one_more(CutTally& tally, const Loaf& loaf, const Pattern& pattern, Axi
 }
 
 void refuse_empty(const Division& division, const Place& trim, const std::string& what) {
-  constexpr Length least = 1 * millimetre;  // our own bound: no bar is thinner
-  if (division.usable() >= least) return;
+  if (division.usable() >= thinnest_bar) return;
   const Length whole = division.to - division.from;
   const std::string takes =
       "takes " + in_mm(2 * division.trim, 2) + " off " + what + " of " + in_mm(whole, 2);
-  if (whole < least) throw UserError(trim, takes, "nothing of it is left to cut");
-  throw UserError(trim, takes, "trim at most " + most_text((whole - least) / 2) + " off each");
+  if (whole < thinnest_bar) throw UserError(trim, takes, "nothing of it is left to cut");
+  throw UserError(trim, takes,
+                  "trim at most " + most_text((whole - thinnest_bar) / 2) + " off each");
+}
+
+/// What may be planed off each face of a bar: all that the bar asked for leaves, or else a bar of
+/// the thinnest.
+Length most_planing(const Division& division) {
+  const Length room = division.usable() - division.size;
+  return (room > Length{} ? room : division.usable() - thinnest_bar) / 2;
 }
 
 void refuse_too_many(const Pattern& pattern, const Place& where) {
@@ -232,7 +245,7 @@ Axis slicing_direction(const Cut& cut, const Loaf& loaf, const Place& where) {
 Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
   const Axis along = slicing_direction(cut, loaf, where), across = other_side(along);
   if (along == Axis::z && cut.side_trim > Length{})
-    throw UserError(inside(where, "side_trim"), "is of no use for rounds off a column",
+    throw UserError(inside(where, "side_trim"), "does nothing when rounds are cut off a column",
                     "leave it out, or slice along x or y");
   const Length thickness = std::get<Slices>(cut.bar).thickness;
   Pattern pattern{along,
@@ -257,7 +270,7 @@ Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
   if (!(most > Length{}))
     throw UserError(inside(where, "face_planing"),
                     "leaves nothing of a bar: the loaf is " + left + " long after trimming",
-                    "plane off less");
+                    plane_off_at_most(most_planing(pattern.columns)));
   throw UserError(inside(where, "bar/thickness"),
                   "is " + in_mm(thickness, 2) + ", and the loaf is " + left +
                       " long after trimming" +
@@ -285,7 +298,9 @@ Pattern grid_of(const Cut& cut, const Loaf& loaf, Axis length_lies) {
   const Grid& bar = std::get<Grid>(cut.bar);
   const Length length = pattern.columns.largest(1), width = pattern.rows.largest(1);
   if (!(length > Length{} && width > Length{}))
-    throw UserError(inside(where, "face_planing"), "leaves nothing of a bar", "plane off less");
+    throw UserError(
+        inside(where, "face_planing"), "leaves nothing of a bar",
+        plane_off_at_most(std::min(most_planing(pattern.columns), most_planing(pattern.rows))));
   const std::string size = in_mm(bar.length, 2) + " x " + in_mm(bar.width, 2);
   const std::string slab =
       in_mm(pattern.columns.usable(), 2) + " x " + in_mm(pattern.rows.usable(), 2);

@@ -42,21 +42,21 @@ Working mass_each(const Decoration& decoration, const DecorationTally& tally) {
 
 Working melt_working(const Decoration& decoration, const DecorationTally& tally,
                      const Scales& scales) {
-  return {.of = "make_g",
-          .formula =
-              "melt = (casts × mass of one + film left in the jug × tray fills) ÷ (1 − melt "
-              "loss)",
-          .with = {{"casts", std::to_string(tally.casts)},
-                   {"mass of one", in_figures(tally.mass_each)},
-                   {"tray fills", std::to_string(tally.tray_fills),
-                    std::to_string(tally.cavity_fills) + " hollows filled"},
-                   {"film in the jug", in_figures(decoration.left_in_jug), the_run},
-                   {"melt loss", in_figures(decoration.melt_loss), the_run}},
-          .sum = "(" + std::to_string(tally.casts) + " × " + in_figures(tally.mass_each) + " + " +
-                 in_figures(decoration.left_in_jug) + " × " + std::to_string(tally.tray_fills) +
-                 ") ÷ (1 − " + in_figures(decoration.melt_loss) + ")",
-          .rounded = to_step(Rounded::up, scales.large.step),
-          .comes_to = on_scale(tally.make, scales.large.step)};
+  return {
+      .of = "make_g",
+      .formula =
+          "melt = (casts × mass of one + what is left in the jug × tray fills) ÷ (1 − melt loss)",
+      .with = {{"casts", std::to_string(tally.casts)},
+               {"mass of one", in_figures(tally.mass_each)},
+               {"tray fills", std::to_string(tally.tray_fills),
+                std::to_string(tally.cavity_fills) + " cavities filled"},
+               {"left in the jug", in_figures(decoration.left_in_jug), the_run},
+               {"melt loss", in_figures(decoration.melt_loss), the_run}},
+      .sum = "(" + std::to_string(tally.casts) + " × " + in_figures(tally.mass_each) + " + " +
+             in_figures(decoration.left_in_jug) + " × " + std::to_string(tally.tray_fills) +
+             ") ÷ (1 − " + in_figures(decoration.melt_loss) + ")",
+      .rounded = to_step(Rounded::up, scales.large.step),
+      .comes_to = on_scale(tally.make, scales.large.step)};
 }
 
 std::vector<Working> tray_workings(const Decoration& decoration, const DecorationTally& tally) {
@@ -64,8 +64,8 @@ std::vector<Working> tray_workings(const Decoration& decoration, const Decoratio
   if (cast == nullptr) return {};
   const std::int64_t hollows = std::int64_t{cast->mould.cavities} * cast->mould.owned;
   return {{.of = "tray_fills",
-           .formula = "tray fills = hollows to fill ÷ hollows of all trays owned",
-           .with = {{"hollows to fill", std::to_string(tally.cavity_fills),
+           .formula = "tray fills = cavities to fill ÷ cavities of all trays owned",
+           .with = {{"cavities to fill", std::to_string(tally.cavity_fills),
                      cast->form == CastForm::two_halves ? "two halves make one" : "one each"},
                     {"hollows", std::to_string(hollows), cast->mould.name}},
            .sum = std::to_string(tally.cavity_fills) + " ÷ " + std::to_string(hollows),
@@ -82,11 +82,11 @@ const std::string& as_drawn() {
 Working seat_working(const OnTop& on_top, const DecorationFit& fit) {
   return {.of = "on_top",
           .formula =
-              "it stands proud by its height less what is pressed in; it rests on a circle "
-              "as large as its section at that depth",
+              "it sticks out by its height less what is pressed in; it rests on a circle as large "
+              "as its section at that depth",
           .with = {{"pressed in", in_figures(on_top.pressed_in), the_run},
                    {"of it below the top", in_figures(fit.sunk)},
-                   {"stands proud by", in_figures(*fit.stands_proud)},
+                   {"sticks out by", in_figures(*fit.stands_proud)},
                    {"rests on a circle of", in_figures(*fit.contact)},
                    {"flat of the peak", or_unknown(fit.peak_flat), "by the topping's shape"}},
           .sources = {as_drawn()}};
@@ -96,10 +96,9 @@ Working buried_working(const Buried& buried, const DecorationFit& fit) {
   Working working{.of = "buried",
                   .formula =
                       "cover = least distance between the surfaces of the embed and of wall, "
-                      "floor, pour line or next embed; pushed aside = its volume below the "
-                      "line",
+                      "floor, pour line or next embed; displaced = its volume below the line",
                   .with = {{"cover wanted", in_figures(buried.cover), the_run},
-                           {"pushed aside, all", in_figures(fit.displaced)}},
+                           {"displaced, all", in_figures(fit.displaced)}},
                   .sources = {as_drawn()}};
   for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
     const PlacedEmbed& embed = fit.embeds[i];
@@ -131,7 +130,7 @@ std::vector<Working> decoration_workings(const Run& run, const Plan& plan, std::
 Working dust_working(const Dusting& dusting, const DustTally& dust) {
   if (std::holds_alternative<Mass>(dusting.per_piece))
     return {.of = "each_g",
-            .formula = "used up for a piece, as the run says",
+            .formula = "used up for a piece, as the run gives it",
             .with = {{"for a piece", in_figures(dust.each), the_run}},
             .sum = in_figures(dust.each),
             .comes_to = in_figures(dust.each)};
@@ -140,12 +139,12 @@ Working dust_working(const Dusting& dusting, const DustTally& dust) {
       trimmed(by_area.on_covered_surface * square_centimetre / milligram, 5) + " mg/cm²";
   return {.of = "each_g",
           .formula =
-              "used up for a piece = exposed surface × covered share × what lies on it ÷ "
-              "share that lands",
+              "used up for a piece = exposed surface × share covered × what lies on it ÷ share "
+              "that sticks",
           .with = {{"exposed surface", in_figures(*dust.exposed), "of topping and decoration"},
                    {"covered", in_figures(by_area.coverage), the_run},
                    {"lies on it", on_covered_surface, the_run},
-                   {"lands", in_figures(by_area.share_that_sticks), the_run}},
+                   {"sticks", in_figures(by_area.share_that_sticks), the_run}},
           .sum = in_figures(*dust.exposed) + " × " + in_figures(by_area.coverage) + " × " +
                  on_covered_surface + " ÷ " + in_figures(by_area.share_that_sticks),
           .comes_to = in_figures(dust.each)};

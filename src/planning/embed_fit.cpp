@@ -4,7 +4,6 @@
 #include "geometry/sections/filled_part.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "units/advice_text.h"
-#include "units/printing.h"
 #include "units/wording.h"
 
 #include <algorithm>
@@ -21,8 +20,6 @@ using geometry::Vector;
 using geometry::operator+;
 using geometry::operator-;
 using geometry::operator*;
-
-std::string in_full(Length length) { return trimmed(length / millimetre, 3) + " mm"; }
 
 // What is to be below a bound, and not at it, is this far below: far less than is shown.
 constexpr Length hair = 1e-6 * millimetre;
@@ -231,8 +228,8 @@ void Burial::refuse_size(const Place& where, const std::string& problem) const {
                   scale >= 1 ? "move or turn it: there is room for it in this cavity"
                   : scale > 0
                       ? "one of " + most_text(scale * across) + " across would fit with " +
-                            in_full(buried().cover) + " cover; this one is " + in_full(across)
-                      : "nothing fits with " + in_full(buried().cover) + " cover; ask for less");
+                            in_mm(buried().cover, 3) + " cover; this one is " + in_mm(across, 3)
+                      : "nothing fits with " + in_mm(buried().cover, 3) + " cover; ask for less");
 }
 
 std::vector<Placement> Burial::found(const FindPlaces& find, const geometry::Progress& progress,
@@ -304,7 +301,8 @@ void Burial::require_apart(std::vector<PlacedEmbed>& embeds) const {
           geometry::gap_between(tree_, embeds[i].place, tree_, embeds[j].place).width;
       if (!(gap > Length{}))
         throw UserError(place_of(run_, index_, "buried/places/" + std::to_string(j)),
-                        "meets the embed at place " + std::to_string(i), "move one of them");
+                        "is too close: it cuts into place " + std::to_string(i + 1),
+                        "move one of the two, or turn it");
       for (PlacedEmbed* embed : {&embeds[i], &embeds[j]})
         embed->apart = std::min(embed->apart.value_or(gap), gap);
     }
@@ -368,10 +366,10 @@ void require_apart(const Run& run, const std::vector<DecorationBody>& bodies,
         for (const auto& b : fits[j].embeds)
           if (!(geometry::gap_between(trees[first], a.place, trees[second], b.place).width >
                 Length{}))
-            throw UserError(
-                place_of(run, j, "buried"),
-                "one of " + run.decorations[j].name + " meets one of " + run.decorations[i].name,
-                "move one of them");
+            throw UserError(place_of(run, j, "buried"),
+                            "one of " + run.decorations[j].name + " cuts into one of " +
+                                run.decorations[i].name,
+                            "move one of the two, or turn it");
     }
 }
 

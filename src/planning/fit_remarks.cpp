@@ -11,18 +11,15 @@
 namespace brimwright::planning {
 namespace {
 
-std::string in_g_per_ml(Density density) {
-  return trimmed(density / gram_per_millilitre, 3) + " g/ml";
-}
-
 void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
   const Whipping& largest = plan.batches.front().whippings.front();
   const auto& now = largest.pipe.casts_now;
   if (!now || *now >= largest.casts) return;
-  remarks.push_back({Severity::caution, "At today's whip the bowl pipes " + std::to_string(*now) +
-                                            " of " + std::to_string(largest.casts) + ": short by " +
-                                            std::to_string(largest.casts - *now) +
-                                            ". Whip lighter or make more."});
+  remarks.push_back(
+      {Severity::caution,
+       "At today's whipped density the bowl is enough for " + std::to_string(*now) + " of " +
+           std::to_string(largest.casts) + (plan.pieces.per_cast > 1 ? " loaves" : " pieces") +
+           ", " + std::to_string(largest.casts - *now) + " short. Whip it lighter, or make more."});
 }
 
 void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
@@ -34,8 +31,8 @@ void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
                                 " % of their mean: pipe a few more before you trust it."});
   if (visible.by_beads && !visible.by_trials && !visible.correction_used)
     remarks.push_back({Severity::caution,
-                       "The topping's size is geometry alone: no trial says yet how your hand "
-                       "differs from it. Pipe and weigh three on paper."});
+                       "The topping's size is calculated from tip and moves alone, without a "
+                       "correction for your hand: pipe three on paper and weigh them."});
 }
 
 void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoration,
@@ -49,7 +46,7 @@ void remark_on_sitting(std::vector<Remark>& remarks, const Decoration& decoratio
   if (!fit.peak_flat) {
     remarks.push_back({Severity::note, name + " meets the topping in a circle " +
                                            least_text(*fit.contact) +
-                                           " across: see that the peak is flat so far."});
+                                           " across: make the peak flat over at least that."});
     return;
   }
   if (*fit.contact > *fit.peak_flat)
@@ -93,10 +90,10 @@ void remark_on_no_place(std::vector<Remark>& remarks, const Decoration& decorati
   if (decoration.per_piece > 0 || !fit.embeds.empty()) return;
   if (std::holds_alternative<Drizzle>(decoration.made)) return;
   remarks.push_back(
-      {Severity::note, decoration.name +
-                           " is set on the loaf before it is cut, so that a bar may have none of "
-                           "it: the lightest bar is reckoned without. If each bar gets its own, "
-                           "count it by \"per_piece\"."});
+      {Severity::note,
+       decoration.name +
+           " is set on the loaf before it is cut, so a bar may have none of it: the lightest bar "
+           "is calculated without it. If each bar gets its own, count it by \"per_piece\"."});
 }
 
 void remark_on_floating(std::vector<Remark>& remarks, const Decoration& decoration,
@@ -105,10 +102,10 @@ void remark_on_floating(std::vector<Remark>& remarks, const Decoration& decorati
   const double ratio = decoration.density / batter;
   if (std::abs(ratio - 1) < 0.02) return;
   remarks.push_back(
-      {Severity::note, decoration.name + " (" + in_g_per_ml(decoration.density) + ") " +
+      {Severity::note, decoration.name + " (" + in_g_per_ml(decoration.density, 3) + ") " +
                            (ratio > 1 ? "sinks" : "floats up") + " in the base (" +
-                           in_g_per_ml(batter) +
-                           ") until that is thick: hold it, or wait for a firm trace."});
+                           in_g_per_ml(batter, 3) +
+                           ") until the batter is thick: hold it down, or wait for a firm trace."});
 }
 
 }  // namespace

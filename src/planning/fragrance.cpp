@@ -37,7 +37,7 @@ std::string shown_above(Share used, Share most) {
     if (std::string text = trimmed(used.in_percent(), decimals);
         text != trimmed(most.in_percent(), decimals))
       return text + " %";
-  return trimmed(used.in_percent(), 6) + " %";
+  return in_percent(used, 6);
 }
 
 /// Fats of each batter of that formula that is made by itself, each mass once, the largest first.
@@ -134,8 +134,8 @@ void caution_on_bottle(const Part& part, const Bottle& bottle, Mass step, Share 
              in_percent(Share::of_one(bottle.holds / 2 / part.tally.weighing.batter), 2) +
              " of the " + (part.is_topping ? "topping" : "base");
   throw UserError(where, "half of " + bottle.name + " in each makes " + makes,
-                  "say \"by rate\": both parts then smell alike, and a limit that one of them "
-                  "breaks is told");
+                  "write \"by rate\": both parts then smell alike, and a limit that one of them "
+                  "breaks is reported");
 }
 
 /// One batter of a batch that is scented by itself.

@@ -2,7 +2,6 @@
 
 #include "chemistry/fragrance_allergens.h"
 #include "chemistry/inci_data.h"
-#include "chemistry/inci_name.h"
 #include "planning/batters.h"
 #include "planning/piece_tally.h"
 #include "planning/run.h"

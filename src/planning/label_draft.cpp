@@ -46,8 +46,7 @@ void caution_on_pieces_not_as_planned(const LabelDraft& draft, const Plan& plan,
   // 3 %: what mould, density and cure may be off together: common practice, no source.
   if (abs(weighed - planned) <= 0.03 * planned) return;
   remarks.push_back({Severity::caution, "The pieces you weighed are " + in_grams(weighed) +
-                                            " on average, the plan reckons with " +
-                                            in_grams(planned) +
+                                            " on average, the plan expects " + in_grams(planned) +
                                             " cured: were they of this mould, line and formula?"});
 }
 
@@ -64,8 +63,8 @@ void caution_on_drying_on(const LabelDraft& draft, const Run& run, const Plan& p
   }
   if (!is_known) {
     remarks.push_back({Severity::note,
-                       "Soap goes on drying on the shelf: weigh again before you "
-                       "sell what has lain for long."});
+                       "Soap goes on drying on the shelf: weigh again before you sell pieces that "
+                       "have been stored for long."});
     return;
   }
   const Mass in_the_end = draft.lightest->mass - still_to_lose;
@@ -160,9 +159,10 @@ std::string names_of(const std::vector<AllergenAmount>& allergens, const Tells& 
 void note_law_of_allergens(const LabelDraft& draft, std::vector<Remark>& remarks) {
   if (draft.allergens.empty()) return;
   if (draft.market == Market::US) {
-    remarks.push_back({Severity::note,
-                       "The allergens named are those of the EU's list: the US has none of its own "
-                       "yet, though its law of 2022 (MoCRA) orders one (from memory)."});
+    remarks.push_back(
+        {Severity::note,
+         "The allergens named are those of the EU's list: the US has none of its own yet, though "
+         "its law of 2022 (MoCRA) orders one (not checked at the source)."});
     return;
   }
   const auto& law = chemistry::fragrance_allergens();
@@ -186,10 +186,11 @@ void caution_on_unknown_allergens(const LabelDraft& draft, std::vector<Remark>& 
     return allergen.is_unknown && !chemistry::prohibited_fragrance(allergen.name);
   });
   if (unknown.empty()) return;
-  remarks.push_back({Severity::caution,
-                     unknown + ": not on the EU's list of fragrance allergens as it is kept here. "
-                               "Named to be safe above the same share; check the name against the "
-                               "supplier's document, or say \"listed\": false beside it."});
+  remarks.push_back(
+      {Severity::caution,
+       unknown + ": not on the EU's list of fragrance allergens as it is kept here. Named all the "
+                 "same, to be safe, above that share; check the name against the supplier's "
+                 "document, or put \"listed\": false beside it."});
 }
 
 void caution_on_what_the_list_forbids(const LabelDraft& draft, std::vector<Remark>& remarks) {
@@ -225,22 +226,23 @@ void caution_on_unnamed_extracts(const Run& run, const Plan& plan, std::vector<R
 void remark_on_conventions(const LabelDraft& draft, bool is_cured, std::vector<Remark>& remarks) {
   remarks.push_back(
       {Severity::note,
-       "As saponified: each fat under its soap's name, the superfat with it, as nobody knows which "
-       "fat stays; glycerol formed and water left counted; by the weight of the " +
+       "As finished soap: each fat under its soap's name, the superfat with it, as nobody knows "
+       "which fat stays; glycerol formed and water left counted; by the weight of the " +
            std::string(is_cured ? "cured piece." : "fresh piece, as the cure is not known.") +
-           " As charged: what went in, by its weight then, which is what Regulation (EC) "
-           "1223/2009, Art. 19 (1) (g), orders by (from memory). Below 1 % any order will do, and "
-           "colours may come last."});
+           " As weighed in: what went in, by its weight then, which is how Regulation (EC) "
+           "1223/2009, Art. 19 (1) (g), wants it ordered (not checked at the source). Below 1 % "
+           "any order will do, and colours may come last."});
   remarks.push_back({Severity::note,
-                     "INCI names were mostly not read in their source: check each in the glossary "
-                     "of common ingredient names (Implementing Decision (EU) 2025/1175, which "
-                     "replaced 2022/677) or CosIng."});
+                     "Most INCI names here are not checked at the source: check each in the "
+                     "glossary of common ingredient names (Implementing Decision (EU) 2025/1175, "
+                     "which replaced 2022/677) or CosIng."});
   if (draft.market == Market::US)
     remarks.push_back(
         {Severity::note,
          "A piece that is mostly alkali salts of fatty acids, cleans by them, and is labelled and "
-         "sold only as soap is no cosmetic in the US (21 CFR 701.20). With any cosmetic claim it "
-         "needs this list, with plants in English (21 CFR 701.3, from memory)."});
+         "sold only as soap is not a cosmetic in the US (21 CFR 701.20). With any cosmetic claim "
+         "it "
+         "needs this list, with plants in English (21 CFR 701.3, not checked at the source)."});
 }
 
 }  // namespace

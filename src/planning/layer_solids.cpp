@@ -74,7 +74,7 @@ class Pouring {
     const Tilt tilt = is_tilted(layer) ? *layer.tilted : Tilt{};
     check(tilt, where);
     const Volume volume = layer.volume / holding_;
-    if (!(volume > hair_)) throw UserError(where, "holds nothing", "leave it out");
+    if (!(volume > hair_)) throw UserError(where, "is a layer that holds nothing", "leave it out");
     if (free_.triangles.empty()) refuse_overflow(layer, Volume{}, where);
     const TriangleMesh standing = tilted(free_, tilt);
     const double lowest = bounding_box(standing).low_mm[2];
@@ -97,12 +97,12 @@ class Pouring {
   [[noreturn]] static void refuse_overflow(const LayerPour& layer, Volume most,
                                            const Place& where) {
     const std::string spills = is_tilted(layer)
-                                   ? ", which spills over the low brim of a mould propped by " +
+                                   ? ", which spills over the low brim of a mould tilted by " +
                                          trimmed(layer.tilted->angle.degrees(), 2) + "\u00b0"
                                    : ", which spills over the brim";
     throw UserError(
         where, "is " + in_ml(layer.volume) + spills,
-        "pour at most " + most_text(most) + (is_tilted(layer) ? ", or prop the mould less" : ""));
+        "pour at most " + most_text(most) + (is_tilted(layer) ? ", or tilt the mould less" : ""));
   }
 
   static void refuse_pools(const TriangleMesh& part, bool is_tilted, const Place& where) {
@@ -111,8 +111,8 @@ class Pouring {
     throw UserError(where,
                     "lies in " + std::to_string(pools) +
                         " pools that do not meet, and a pour fills only the one it goes into",
-                    is_tilted ? "prop the mould less or pour more"
-                              : "pour more, or prop the mould less for the layer below");
+                    is_tilted ? "tilt the mould less or pour more"
+                              : "pour more, or tilt the mould less for the layer below");
   }
 
   const TriangleMesh& cavity_;
@@ -131,7 +131,7 @@ void refuse_above_line(const std::vector<LayerSolid>& solids, const std::vector<
       throw UserError({where.file, where.field + "/" + std::to_string(i)},
                       "stands " + in_mm(solids[i].to) +
                           " up the low wall, above the last layer's surface at " + in_mm(line),
-                      "prop the mould less, make this layer smaller or raise the pour line");
+                      "tilt the mould less, make this layer smaller or raise the pour line");
 }
 
 }  // namespace

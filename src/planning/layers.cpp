@@ -29,7 +29,7 @@ void require_one_way(const Run& run) {
   for (const auto& layer : layers) {
     if (is_rest(layer)) continue;
     if (way != std::variant_npos && way != layer.amount.index())
-      throw UserError(layers_place(run), "layers are said in different ways",
+      throw UserError(layers_place(run), "layers are given in different ways",
                       "give all of them as depth, or all as mass, or all as parts");
     way = layer.amount.index();
   }
@@ -59,12 +59,12 @@ void require_sound_props(const Run& run) {
     if (layers[i].tilted) check(*layers[i].tilted, layer_place(run, i, "tilted/angle"));
     if (is_tilted(layers[i]) && i > 0 && is_by_depth(run))
       throw UserError(layer_place(run, i, "tilted"),
-                      "leaves open where the depth of a layer over another is measured",
+                      "does not work with a depth, where a tilted layer lies over another",
                       "give the layers as mass or as parts");
   }
   if (is_tilted(layers.back()))
     throw UserError(layer_place(run, layers.size() - 1, "tilted"),
-                    "cannot be for the last layer, which is poured level to the pour line",
+                    "cannot be used for the last layer, which is poured level to the pour line",
                     "pour another, level layer over it");
 }
 
@@ -204,7 +204,7 @@ std::vector<LayerTally> layers_of(const Run& run, const Cavity& cavity, const Fr
   require_one_way(run);
   require_sound_props(run);
   if (any_tilted(run) && curve.displaced_below(line) > Volume{})
-    throw UserError(layers_place(run), "props the mould where embeds already lie in it",
+    throw UserError(layers_place(run), "tilts the mould while embeds already lie in it",
                     "pour level round them, or press them in after");
   const auto faces = upper_faces(run, cavity, curve, line, batter);
   Volume below;

@@ -11,6 +11,8 @@
 namespace brimwright::planning {
 namespace {
 
+constexpr auto half_a_step = "half the scale's step";
+
 void refuse_no_piece(const LightestPiece& lightest, const Place& where) {
   // A spread of more than half is a slip, not a spread: common practice, no source.
   if (lightest.mass > lightest.mean / 2) return;
@@ -38,7 +40,17 @@ LightestPiece lightest_of(const std::vector<Mass>& weighed, Mass scale_step, con
       std::accumulate(weighed.begin(), weighed.end(), Mass()) / static_cast<double>(weighed.size());
   const Mass deviation = standard_deviation(weighed, lightest.mean);
   const Mass least = *std::min_element(weighed.begin(), weighed.end());
-  lightest.mass = std::min(least, lightest.mean - 3 * deviation) - scale_step / 2;
+  if (least < lightest.mean - 3 * deviation) {
+    lightest.from_what = "the lightest weighed";
+    lightest.from = least;
+  } else {
+    lightest.from_what = "mean of those weighed";
+    lightest.from = lightest.mean;
+    lightest.less.push_back({"three standard deviations", 3 * deviation});
+  }
+  lightest.less.push_back({half_a_step, scale_step / 2});
+  lightest.mass = lightest.from;
+  for (const auto& less : lightest.less) lightest.mass -= less.mass;
   lightest.because = std::to_string(weighed.size()) + " pieces weighed, mean " +
                      in_grams(lightest.mean, 2) + ", standard deviation " + in_grams(deviation, 2) +
                      ", the lightest " + in_grams(least, 2) +
@@ -55,20 +67,22 @@ namespace {
 void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
                          const PieceSpread& spread, Mass scale_step, const Place& where) {
   const Mass cured = lightest.mass;
+  lightest.from = cured;
   const auto take = [&](Mass off, const std::string& for_what) {
     lightest.mass -= off;
+    lightest.less.push_back({for_what, off});
     lightest.because += ", less " + in_grams(off, 2) + " for " + for_what;
   };
-  if (spread.either_way) take(*spread.either_way, "the spread you state");
-  if (spread.share) take(*spread.share * cured, "the spread you state");
+  if (spread.either_way) take(*spread.either_way, "the spread you give");
+  if (spread.share) take(*spread.share * cured, "the spread you give");
   if (spread.pour_line_off_by)
     take(*spread.pour_line_off_by * per_depth,
          "a pour line " + trimmed(*spread.pour_line_off_by / millimetre, 2) + " mm low");
   if (!(lightest.mass < cured))
     throw UserError(where, "does not say how much the pieces differ",
-                    "weigh three finished pieces, or state a spread or how far off the pour line "
+                    "weigh three finished pieces, or give a spread or how far off the pour line "
                     "may be, above zero: no two pieces weigh the same");
-  take(scale_step / 2, "half the scale's step");
+  take(scale_step / 2, half_a_step);
   refuse_no_piece(lightest, where);
 }
 
@@ -76,7 +90,7 @@ void take_off_the_spread(LightestPiece& lightest, Quantity<-1, 1> per_depth,
 
 LightestPiece lightest_of(Mass cured, Quantity<-1, 1> per_depth, const PieceSpread& spread,
                           Mass scale_step, const Place& where) {
-  LightestPiece lightest{cured, cured, "the cured weight of " + in_grams(cured, 2)};
+  LightestPiece lightest{cured, cured, "the cured weight of " + in_grams(cured, 2), "cured weight"};
   take_off_the_spread(lightest, per_depth, spread, scale_step, where);
   return lightest;
 }
@@ -85,7 +99,8 @@ LightestPiece lightest_of(Mass lightest_bar, Mass mean, Quantity<-1, 1> per_dept
                           const PieceSpread& spread, Mass scale_step, const Place& where) {
   LightestPiece lightest{lightest_bar, mean,
                          "the cured weight of the lightest bar, " + in_grams(lightest_bar, 2) +
-                             " where the mean is " + in_grams(mean, 2)};
+                             " where the mean is " + in_grams(mean, 2),
+                         "cured weight of the lightest bar"};
   take_off_the_spread(lightest, per_depth, spread, scale_step, where);
   return lightest;
 }

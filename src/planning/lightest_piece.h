@@ -18,11 +18,19 @@ struct PieceSpread {
   std::optional<Length> pour_line_off_by;  // the line is up to so much higher or lower
 };
 
-/// The lightest piece to believe in, and how it was come by, in words.
+/// The lightest piece to believe in, and how it was come by.
 struct LightestPiece {
-  Mass mass;
+  struct Less {
+    std::string for_what;
+    Mass mass;
+  };
+
+  Mass mass;  // what it is reckoned from, less all that is taken off
   Mass mean;
-  std::string because;
+  std::string because;  // in words
+  std::string from_what = {};
+  Mass from = {};
+  std::vector<Less> less = {};
 };
 
 /// From pieces weighed: mean - 3 standard deviations (of the sample, n - 1), or the lightest of

@@ -1,6 +1,8 @@
 #include "planning/lye_pot.h"
 
 #include "planning/scales.h"
+#include "planning/weighing_remarks.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
@@ -37,17 +39,18 @@ void refuse_other_alkali(const Formula& one, const Formula& other, const Place& 
   const std::string both = "\"" + one.name + "\" and \"" + other.name + "\" ";
   if (one.alkalis.size() != other.alkalis.size())
     throw UserError(where, both + "take different alkalis",
-                    "one pot is shared by weight only if all of it is the same lye; make two");
+                    "one pot can be shared only if both need the same lye solution; make two pots");
   for (std::size_t k = 0; k < one.alkalis.size(); ++k) {
     const auto &a = one.alkalis[k], &b = other.alkalis[k];
     if (a.alkali != b.alkali || std::abs((a.share - b.share).of_one()) > 1e-9)
-      throw UserError(where, both + "take different alkalis, or in different proportions",
-                      "one pot is shared by weight only if all of it is the same lye; make two");
+      throw UserError(
+          where, both + "take different alkalis, or in different proportions",
+          "one pot can be shared only if both need the same lye solution; make two pots");
     if (std::abs((a.purity - b.purity).of_one()) > 1e-9)
       throw UserError(where,
                       both + "state different purities of " + chemistry::formula_of(a.alkali) +
                           ", " + in_percent(a.purity, 2) + " and " + in_percent(b.purity, 2),
-                      "weigh both from one lot and state its purity in both, or make two lyes");
+                      "weigh both from one lot and give its purity in both, or make two pots");
   }
 }
 
@@ -102,10 +105,11 @@ double least_water_per_alkali(const std::vector<PotBatter>& batters) {
 Mass pot_water(Mass exact, Mass pure, Mass step, const Place& where) {
   if (pure > exact + 1e-9 * pure)
     throw UserError(where,
-                    "the shared lye would be " +
+                    "the shared lye solution would be " +
                         in_percent(Share::of_one(pure / (pure + exact)), 2) +
                         " strong, which does not dissolve",
-                    "a batter whose water is mostly milk or purée needs a lye of its own");
+                    "a batter whose water is mostly milk or purée needs a lye solution of its own: "
+                    "take \"lye_pot\" out");
   const Mass nearest = rounded_nearest(exact, step);
   return nearest >= pure - 1e-9 * pure ? nearest : rounded_up(pure, step);
 }
@@ -132,10 +136,10 @@ chemistry::EffectiveSuperfat superfat_of(const PotBatter& batter, Mass share, co
   return chemistry::effective_superfat(
       all.fats, all.alkalis, all.acids,
       {{"the scale's step of " + on_scale(pot.share_step, pot.share_step) +
-            " for its share of the lye",
+            " for its share of the lye solution",
         Share::of_one(pot.share_step / 2 / share)},
        {"the scale's step of " + on_scale(pot.lye_step, pot.lye_step) +
-            " when the lye is made up to its weight",
+            " when the lye solution is topped up to its weight",
         Share::of_one(pot.lye_step / 2 / pot.lye)}});
 }
 
@@ -153,6 +157,7 @@ PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Sc
   // Less than half a gram of water is what any jug keeps.
   if (share.top_up < gram / 2) share.top_up = Mass{};
   share.superfat = superfat_of(batter, lye, pot);
+  share.alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye solution");
   return share;
 }
 
@@ -161,49 +166,50 @@ void refuse_no_share(Mass share, const PotBatter& batter, const LyePot& pot, con
   throw UserError(where,
                   "the share of \"" + batter.formula.name + "\" is less than the scale's step of " +
                       on_scale(pot.share_step, pot.share_step),
-                  "weigh the shares on a finer scale, or make each batter its own lye");
+                  "weigh the shares on a finer scale, or make a lye solution for each batter");
 }
 
 void refuse_lye_heavy(const PotShare& share, const LyePot& pot, const Place& where) {
   if (share.superfat.nominal >= Share{}) return;
-  throw UserError(where,
-                  "a share weighed to " + on_scale(pot.share_step, pot.share_step) +
-                      " would make \"" + share.batter + "\" lye-heavy: superfat " +
-                      chemistry::lowest_in_words(share.superfat.nominal),
-                  "weigh the shares on a finer scale, make each batter its own lye, or aim higher");
+  throw UserErrorWithFacts(where,
+                           "a share weighed to " + on_scale(pot.share_step, pot.share_step) +
+                               " would make \"" + share.batter + "\" lye-heavy: superfat " +
+                               chemistry::lowest_in_words(share.superfat.nominal),
+                           "weigh the shares on a finer scale, make a lye solution for each "
+                           "batter, or plan a higher superfat",
+                           {.is_lye_heavy = true});
 }
 
 void remark_on_share(const PotShare& share, const PotBatter& batter, LyePot& pot) {
-  const auto alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye");
-  pot.alarms.insert(pot.alarms.end(), alarms.begin(), alarms.end());
   const Share shift = share.superfat.nominal - batter.weighing.superfat.nominal;
   // Half a point is what a maker can tell in a soap: common practice, no source.
   if (std::abs(shift.in_percent()) > 0.5)
     pot.remarks.push_back(
-        {Severity::caution, share.batter + ": its share of lye, weighed to " +
+        {Severity::caution, share.batter + ": its share of the lye solution, weighed to " +
                                 on_scale(pot.share_step, pot.share_step) + ", makes the superfat " +
                                 in_percent(share.superfat.nominal) + " instead of " +
                                 in_percent(batter.weighing.superfat.nominal) +
                                 ". Weigh the shares on a finer scale."});
   for (const Ingredient& i : batter.weighing.ingredients)
     if (i.role == Role::additive && i.goes_into == "lye")
-      pot.remarks.push_back({Severity::caution, i.name + " goes into the share of " + share.batter +
-                                                    " after the lye is shared, not into the pot."});
+      pot.remarks.push_back(
+          {Severity::caution, i.name + " goes into the share of " + share.batter +
+                                  " after the lye solution is shared, not into the pot."});
 }
 
 void remark_on_pot(LyePot& pot) {
   std::string evaporation =
-      "When the lye is cool, before it is shared: put back what has steamed "
-      "off with plain water, until the lye weighs " +
+      "When the lye solution has cooled, before it is shared: top it up with plain water (some has "
+      "evaporated) until it weighs " +
       on_scale(pot.lye, pot.lye_step);
   if (pot.full_pot)
     evaporation += ", " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up) + " with its pot";
   pot.remarks.push_back({Severity::note, evaporation + ". Stir until it is clear."});
-  pot.remarks.push_back(
-      {Severity::note,
-       "Share the lye by weight, each batter its own figure; never by halves. Shares "
-       "are rounded down, as alkali is: " +
-           on_scale(pot.left, pot.share_step) + " of lye stays in the pot, and is no batter's."});
+  pot.remarks.push_back({Severity::note,
+                         "Share the lye solution by weight, each batter its own figure; never half "
+                         "and half. Shares are rounded down, as alkali is: " +
+                             on_scale(pot.left, pot.share_step) +
+                             " of lye solution stays in the pot and goes into no batter."});
 }
 
 }  // namespace

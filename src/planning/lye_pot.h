@@ -38,6 +38,7 @@ struct PotShare {
   Mass alkali;         // that its weighing asks for, as weighed
   Mass alkali_taken;   // that is in its share, as weighed
   chemistry::EffectiveSuperfat superfat;  // as it comes out of the share
+  std::vector<Remark> alarms;             // of that superfat: before all other remarks
 };
 
 /// One lye for several batters, made as strong as the strongest takes it.
@@ -53,7 +54,6 @@ struct LyePot {
   Share strength;   // pure alkali / (pure alkali + water)
   std::optional<Mass> full_pot;  // what pot and lye weigh, where the tare is known
   std::vector<PotShare> shares;  // in the batters' order; with `left` they sum to `lye`
-  std::vector<Remark> alarms;    // of the shares' superfats: before all other remarks
   std::vector<Remark> remarks;
 };
 

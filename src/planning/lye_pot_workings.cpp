@@ -37,7 +37,7 @@ Working alkali_working(const std::vector<PotBatter>& batters, const LyePot& pot,
       }
   const PotAlkali& alkali = pot.alkalis[k];
   return {.of = "alkalis." + std::to_string(k) + ".g",
-          .formula = "alkali in the pot = what each batter's own lye takes, added up",
+          .formula = "alkali in the pot = what each batter's own weighing takes, added up",
           .with = with,
           .sum = added(terms),
           .rounded = to_step(Rounded::down, alkali.step),
@@ -92,7 +92,7 @@ std::vector<Working> lye_workings(const std::vector<PotBatter>& batters, const L
     with.push_back({alkali.name, never_more(alkali.weighed)});
   std::vector<Working> all = {
       {.of = "lye_g",
-       .formula = "lye in the pot = alkali + water, to the step that its scale shows",
+       .formula = "lye solution in the pot = alkali + water, to the step that its scale shows",
        .with = with,
        .sum = all_alkali(pot) + " + " + in_figures(pot.water),
        .rounded = to_step(Rounded::up, pot.lye_step),
@@ -104,15 +104,15 @@ std::vector<Working> lye_workings(const std::vector<PotBatter>& batters, const L
        .comes_to = in_figures(pot.strength)}};
   if (pot.full_pot)
     all.push_back({.of = "full_pot_g",
-                   .formula = "pot and lye = the empty pot + lye in the pot",
+                   .formula = "pot and lye solution = the empty pot + lye solution in the pot",
                    .with = {{"the empty pot", in_figures(*question.pot_tare), "the run"},
-                            {"lye in the pot", in_figures(pot.lye)}},
+                            {"lye solution in the pot", in_figures(pot.lye)}},
                    .sum = in_figures(*question.pot_tare) + " + " + in_figures(pot.lye),
                    .comes_to = on_scale(*pot.full_pot, pot.lye_step, Rounded::up)});
   std::string left = in_figures(pot.lye);
   for (const PotShare& share : pot.shares) left += " − " + in_figures(share.lye);
   all.push_back({.of = "left_g",
-                 .formula = "left in the pot = lye − all shares",
+                 .formula = "left in the pot = lye solution − all shares",
                  .sum = left,
                  .comes_to = on_scale(pot.left, pot.share_step)});
   return all;
@@ -122,9 +122,9 @@ Working share_working(const std::vector<PotBatter>& batters, const LyePot& pot, 
   std::vector<std::string> asked;
   Working working{.of = "lye_g",
                   .formula =
-                      "share = lye in the pot × this batter's alkali ÷ all the alkali that "
-                      "the batters' own weighings ask for; down, as alkali is",
-                  .with = {{"lye in the pot", in_figures(pot.lye)}},
+                      "share = lye solution in the pot × this batter's alkali ÷ all the alkali "
+                      "that the batters' own weighings ask for; down, as alkali is",
+                  .with = {{"lye solution in the pot", in_figures(pot.lye)}},
                   .rounded = to_step(Rounded::down, pot.share_step),
                   .comes_to = on_scale(pot.shares[b].lye, pot.share_step, Rounded::down)};
   for (std::size_t other = 0; other < batters.size(); ++other) {
@@ -139,13 +139,12 @@ Working share_working(const std::vector<PotBatter>& batters, const LyePot& pot, 
 Working top_up_working(const PotBatter& batter, const LyePot& pot, const PotShare& share) {
   Working working{.of = "top_up_g",
                   .formula =
-                      "plain water to add = the water of this batter's own lye − the water "
-                      "that is in its share, both before rounding; under half a gram is "
-                      "left out",
-                  .with = {{"water of its own lye", in_figures(water_of(batter)),
+                      "plain water to add = the water that this batter takes − the water that is "
+                      "in its share, both before rounding; under half a gram is left out",
+                  .with = {{"water that it takes", in_figures(water_of(batter)),
                             "its own weighing, before rounding"},
-                           {"its share of the lye", in_figures(share.lye)},
-                           {"lye in the pot", in_figures(pot.lye)}},
+                           {"its share of the lye solution", in_figures(share.lye)},
+                           {"lye solution in the pot", in_figures(pot.lye)}},
                   .rounded = to_step(Rounded::nearest, share.top_up_step),
                   .comes_to = on_scale(share.top_up, share.top_up_step)};
   if (share.top_up > Mass{})
@@ -168,8 +167,9 @@ Working superfat_working(const PotBatter& batter, const LyePot& pot, const PotSh
   Working working = chemistry::superfat_working(
       batter.formula, {reacting.fats, reacting.alkalis, reacting.acids}, share.superfat);
   working.of = "superfat_percent";
-  working.formula += "; alkali weighed = alkali in the pot × share ÷ lye in the pot";
-  working.with.push_back({"with a lye of its own", in_figures(batter.weighing.superfat.nominal)});
+  working.formula += "; alkali weighed = alkali in the pot × share ÷ lye solution in the pot";
+  working.with.push_back(
+      {"with a lye solution of its own", in_figures(batter.weighing.superfat.nominal)});
   working.comes_to = in_figures(share.superfat.nominal);
   return working;
 }

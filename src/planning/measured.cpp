@@ -77,7 +77,8 @@ PourTally pour_into(const Cavity& cavity, const Run& run, const Measured& so_far
 
 void require_two_batters(const Run& run) {
   if (run.lye_pot && !run.pipe)
-    throw UserError(run.lye_pot->where, "shares a pot of lye with a batter that is not there",
+    throw UserError(run.lye_pot->where,
+                    "shares a pot of lye solution with a batter that is not there",
                     "a shared pot needs \"pour\" and \"pipe\"; leave \"lye_pot\" out");
 }
 

@@ -151,8 +151,8 @@ void note_food_allergens(const std::vector<Thing>& things, std::vector<Remark>& 
       {Severity::note,
        "Some people are allergic to what is in this: " + found +
            ". Cosmetics law in the EU asks for no words about food allergens, only for the "
-           "ingredients by name (Regulation (EC) 1223/2009, Art. 19, from memory). Tell buyers who "
-           "ask, and everyone who makes soap with you."});
+           "ingredients by name (Regulation (EC) 1223/2009, Art. 19, not checked at the source). "
+           "Tell buyers who ask, and everyone who makes soap with you."});
 }
 
 bool is_glitter(const Thing& thing) { return data().glitter.are_in(thing.name); }

@@ -116,12 +116,11 @@ NetQuantity eu_quantity(Mass lightest, bool e_mark, const Place& where) {
   net.figures = figures_for(net.stated);
   net.statement = fixed(net.stated / gram, 0) + " g" + (e_mark ? " e" : "");
   if (e_mark)
-    net.remarks.push_back(
-        {Severity::caution,
-         "The e mark is a promise: you measure or check the packs, keep the records and name a "
-         "packer in the Union, at least " +
-             trimmed(tables().e_mark / millimetre, 0) +
-             " mm high. Nobody has to use it (76/211/EEC, Annex I and II)."});
+    net.remarks.push_back({Severity::caution,
+                           "The e mark is a promise: you measure or check the packs, keep records "
+                           "and name a packer in the Union, in letters at least " +
+                               trimmed(tables().e_mark / millimetre, 0) +
+                               " mm high. Nobody has to use it (76/211/EEC, Annex I and II)."});
   return net;
 }
 
@@ -143,8 +142,9 @@ NetQuantity us_quantity(Mass lightest, const Place& where) {
   net.remarks.push_back(
       {Severity::note,
        "On the lower 30 % of the main panel, in letters at least 1/16 in high on a panel up to 5 "
-       "sq in, 1/8 in up to 25 sq in, 3/16 in up to 100 sq in (16 CFR 500, 21 CFR 701.13, from "
-       "memory). The allowance is from memory of NIST Handbook 133: check its Table 2-5."});
+       "sq in, 1/8 in up to 25 sq in, 3/16 in up to 100 sq in (16 CFR 500, 21 CFR 701.13, not "
+       "checked at the source). The allowance is that of NIST Handbook 133, Table 2-5, not checked "
+       "at the source either: look there."});
   return net;
 }
 

@@ -2,7 +2,7 @@
 
 #include "geometry/exposure/exposed_surface.h"
 #include "geometry/sections/filled_part.h"
-#include "geometry/sections/plane_section.h"
+#include "geometry/sections/plane_cut.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/too_many_layers.h"
 #include "geometry/surface/weld.h"
@@ -237,16 +237,6 @@ PieceModel piece_model(const Run& run, const PieceShape& shape) {
   return model;
 }
 
-PieceModel piece_model(const Run& run, const Plan& plan) {
-  std::vector<DecorationFit> fits;
-  for (const auto& decoration : plan.decorations) fits.push_back(decoration.fit);
-  return piece_model(run, {.cavity = cavity_of(run),
-                           .pour = plan.pour,
-                           .in_headspace_each = plan.pipe ? plan.pipe->in_headspace_each : Volume{},
-                           .bodies = bodies_of(run),
-                           .fits = fits});
-}
-
 std::optional<PieceSize> size_of(const PieceModel& model) {
   if (!model.is_topping_shape_known) return std::nullopt;
   Vector low{1e300, 1e300, 1e300}, high{-1e300, -1e300, -1e300};
@@ -283,10 +273,9 @@ std::vector<Area> shown_on(const Run& run, const std::vector<TriangleMesh>& soli
                            MeasureMemory* memory) try {
   return shown_by(solids, foot_mm, memory);
 } catch (const geometry::TooManyLayers&) {
-  throw UserError(
-      run.place("/dust"),
-      "goes by the surface, and the piece's solids have too many facets over each other",
-      "simplify the mesh of the decoration, or give the dust \"per_piece\"");
+  throw UserError(run.place("/dust"),
+                  "goes by the surface, and the piece has too many facets over each other",
+                  "simplify the mesh of the decoration, or give the dust \"per_piece\"");
 }
 
 }  // namespace
@@ -295,7 +284,7 @@ Area exposed_area(const Run& run, const Cavity& cavity, const PieceModel& model,
                   MeasureMemory* memory) {
   if (!model.is_topping_shape_known)
     throw UserError(run.place("/dust"),
-                    "goes by the surface, and trials alone do not say the topping's shape",
+                    "goes by the surface, and trials alone do not give the topping's shape",
                     "give the topping \"beads\" or an \"envelope\" too, or the dust \"per_piece\"");
   // Of what lies below the foot only its surface matters: a thin slab shows and hides as well.
   const double foot = model.foot / millimetre;

@@ -59,8 +59,6 @@ struct PieceShape {
 /// Beads where the run gives moves, otherwise the envelope: a cone or half an ellipsoid over the
 /// pour line. Decorations on top stand on the topping at the middle, several evenly round it.
 PieceModel piece_model(const Run& run, const PieceShape& shape);
-/// The same of a plan of `run`, whose solids are made anew.
-PieceModel piece_model(const Run& run, const Plan& plan);
 
 /// The box that the piece just fits; nothing where the topping's shape is not known.
 std::optional<PieceSize> size_of(const PieceModel& model);

@@ -3,6 +3,7 @@
 #include "planning/cost.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <string>
@@ -12,38 +13,36 @@ namespace {
 
 constexpr auto the_run = "the run";
 
-std::string counted(std::int64_t count) { return std::to_string(count); }
-
 Working make_working(const Run& run, const Pieces& pieces) {
-  std::vector<Given> with = {{"to sell", counted(pieces.sell), the_run},
+  std::vector<Given> with = {{"to sell", in_figures(pieces.sell), the_run},
                              {"spoilage", in_figures(run.spoilage), the_run}};
   if (!run.batch.fills_moulds)
     return {.of = "make",
             .formula = "pieces to make = pieces to sell ÷ (1 − spoilage)",
             .with = with,
-            .sum = counted(pieces.sell) + " ÷ (1 − " + in_figures(run.spoilage) + ")",
+            .sum = in_figures(pieces.sell) + " ÷ (1 − " + in_figures(run.spoilage) + ")",
             .rounded = to_whole(Rounded::up),
-            .comes_to = counted(pieces.make)};
-  with.push_back({"fillings", counted(pieces.fillings)});
-  with.push_back({"cavities", counted(pieces.cavities), "all moulds owned"});
+            .comes_to = in_figures(pieces.make)};
+  with.push_back({"fillings", in_figures(pieces.fillings)});
+  with.push_back({"cavities", in_figures(pieces.cavities), "all moulds owned"});
   return {.of = "make",
           .formula =
               "pieces to make = fillings × cavities × pieces of one cast, as the moulds are "
               "all filled; no fewer than pieces to sell ÷ (1 − spoilage)",
           .with = with,
-          .sum = counted(pieces.fillings) + " × " + counted(pieces.cavities) + " × " +
-                 counted(pieces.per_cast),
-          .comes_to = counted(pieces.make)};
+          .sum = in_figures(pieces.fillings) + " × " + in_figures(pieces.cavities) + " × " +
+                 in_figures(pieces.per_cast),
+          .comes_to = in_figures(pieces.make)};
 }
 
 Working fillings_working(const Pieces& pieces) {
   return {.of = "fillings",
           .formula = "fillings = cavities to fill ÷ cavities of all moulds owned",
-          .with = {{"cavities to fill", counted(pieces.casts)},
-                   {"cavities", counted(pieces.cavities), "all moulds owned"}},
-          .sum = counted(pieces.casts) + " ÷ " + counted(pieces.cavities),
+          .with = {{"cavities to fill", in_figures(pieces.casts)},
+                   {"cavities", in_figures(pieces.cavities), "all moulds owned"}},
+          .sum = in_figures(pieces.casts) + " ÷ " + in_figures(pieces.cavities),
           .rounded = to_whole(Rounded::up),
-          .comes_to = counted(pieces.fillings)};
+          .comes_to = in_figures(pieces.fillings)};
 }
 
 Working batches_working(const Plan& plan) {
@@ -51,10 +50,10 @@ Working batches_working(const Plan& plan) {
                   .formula =
                       "batches = as few as the fillings and what sets their size allow, and "
                       "as even as can be",
-                  .comes_to = counted(plan.pieces.batches)};
+                  .comes_to = in_figures(plan.pieces.batches)};
   for (const Batch& batch : plan.batches)
-    working.with.push_back({counted(batch.count()) + (batch.count() == 1 ? " batch" : " batches"),
-                            counted(batch.pieces) + (batch.pieces == 1 ? " piece" : " pieces")});
+    working.with.push_back(
+        {counted(batch.count(), "batch", "batches"), counted(batch.pieces, "piece")});
   for (const Limit& limit : plan.batch_limits)
     if (limit.sets) working.with.push_back({limit.what, limit.text});
   return working;
@@ -177,21 +176,54 @@ std::vector<Working> cost_workings(const Purse& purse, const Cost& cost, std::in
                           used + ", " + in_money(price.paid) + " for " + in_figures(price.pack)});
   }
   total.sum = added(terms);
-  return {total,
-          {.of = "cost.amount",
-           .formula = "cost of a piece = all materials ÷ pieces to sell",
-           .with = {{"all materials", in_money(cost.total)}, {"to sell", counted(sell), the_run}},
-           .sum = in_money(cost.total) + " ÷ " + counted(sell),
-           .rounded = to_coin(purse.currency),
-           .comes_to = in_money(cost.per_piece)}};
+  return {
+      total,
+      {.of = "cost.amount",
+       .formula = "cost of a piece = all materials ÷ pieces to sell",
+       .with = {{"all materials", in_money(cost.total)}, {"to sell", in_figures(sell), the_run}},
+       .sum = in_money(cost.total) + " ÷ " + in_figures(sell),
+       .rounded = to_coin(purse.currency),
+       .comes_to = in_money(cost.per_piece)}};
+}
+
+constexpr Mass shown_of_a_bar = 0.1 * gram;
+
+/// The lightest bar's weights, part by part as the piece's.
+std::vector<Working> lightest_bar_workings(const PieceTally& piece) {
+  const BarMass& bar = piece.bars[piece.lightest_bar];
+  Working fresh{.of = "lightest.fresh_g",
+                .formula = "the lightest bar, fresh = sum of what is sure to be in it",
+                .rounded = to_step(Rounded::down, shown_of_a_bar),
+                .comes_to = in_figures(bar.fresh)};
+  Working cured{.of = "lightest.cured_g",
+                .formula =
+                    "the lightest bar, cured = sum over its parts of fresh × what the cure "
+                    "leaves of such a part",
+                .rounded = to_step(Rounded::down, shown_of_a_bar)};
+  std::vector<std::string> all_fresh, all_cured;
+  for (std::size_t i = 0; i < bar.parts.size(); ++i) {
+    const PartMass& part = piece.parts[i];
+    const std::string in_bar = in_figures(bar.parts[i]);
+    all_fresh.push_back(in_bar);
+    fresh.with.push_back({part.name, in_bar});
+    if (!part.cured || !(part.fresh > Mass{})) continue;
+    const std::string kept = in_figures(Share::of_one(*part.cured / part.fresh));
+    all_cured.push_back(in_bar + " × " + kept);
+    cured.with.push_back({part.name, in_bar + " fresh", kept + " left by the cure"});
+  }
+  fresh.sum = added(all_fresh);
+  if (!bar.cured) return {fresh};
+  cured.sum = added(all_cured);
+  cured.comes_to = in_figures(*bar.cured);
+  return {fresh, cured};
 }
 
 Working label_working(const LabelDraft& label) {
   return {.of = "label_g",
           .formula =
-              "net quantity = the lightest believable piece, down to what the label's rules "
-              "let it state",
-          .with = {{"lightest believable piece", in_figures(label.lightest->mass),
+              "net quantity = the lightest piece to expect, down to what the label's rules let it "
+              "state",
+          .with = {{"lightest piece to expect", in_figures(label.lightest->mass),
                     label.lightest->because},
                    {"mean", in_figures(label.lightest->mean)}},
           .comes_to = in_figures(label.net->stated)};
@@ -205,6 +237,7 @@ std::vector<Working> pieces_workings(const Run& run, const Plan& plan) {
 
 std::vector<Working> piece_workings(const Run& run, const Plan& plan) {
   std::vector<Working> all = mass_workings(run, plan);
+  if (plan.cut) append_at(all, "", lightest_bar_workings(plan.piece));
   if (plan.piece.size) all.push_back(size_working(plan));
   if (plan.cost && is_any_priced(*plan.cost))
     append_at(all, "", cost_workings(*run.money, *plan.cost, plan.pieces.sell));
@@ -212,10 +245,26 @@ std::vector<Working> piece_workings(const Run& run, const Plan& plan) {
   return all;
 }
 
+std::vector<Working> label_workings(const LabelDraft& label) {
+  if (!label.net) return {};
+  const LightestPiece& lightest = *label.lightest;
+  Working working{.of = "net_quantity.lightest_g",
+                  .formula = "lightest believable piece = " + lightest.from_what +
+                             " − all that may be missing from it",
+                  .with = {{lightest.from_what, in_figures(lightest.from)}},
+                  .sum = in_figures(lightest.from),
+                  .comes_to = in_figures(lightest.mass)};
+  for (const auto& less : lightest.less) {
+    working.with.push_back({less.for_what, in_figures(less.mass)});
+    working.sum += " − " + in_figures(less.mass);
+  }
+  return {working};
+}
+
 std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece) {
   const auto bars = static_cast<std::int64_t>(cut.bars.size());
-  std::vector<Given> with = {{"rows", counted(cut.rows)},
-                             {"columns", counted(cut.columns)},
+  std::vector<Given> with = {{"rows", in_figures(cut.rows)},
+                             {"columns", in_figures(cut.columns)},
                              {"usable along", in_figures(cut.usable_along), "what trimming leaves"},
                              {"usable across", in_figures(cut.usable_across)},
                              {"kerf", in_figures(run.cut->kerf), the_run},
@@ -226,11 +275,11 @@ std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const Pie
                     "bars = rows × columns that fit after trimming, planing and the kerf of "
                     "each cut",
                 .with = with,
-                .comes_to = counted(bars)};
+                .comes_to = in_figures(bars)};
   if (bars == cut.rows * cut.columns)
-    count.sum = counted(cut.rows) + " × " + counted(cut.columns);
+    count.sum = in_figures(cut.rows) + " × " + in_figures(cut.columns);
   else
-    count.formula += "; a piece that holds less than half of the fullest is an offcut";
+    count.formula += "; a piece of less than half the largest is an offcut";
   return {count,
           {.of = "offcuts_ml",
            .formula = "offcuts = loaf − bars − kerf − planing, cut by planes",

@@ -14,6 +14,9 @@ std::vector<Working> pieces_workings(const Run& run, const Plan& plan);
 /// What one finished piece weighs, measures and costs: places below "piece".
 std::vector<Working> piece_workings(const Run& run, const Plan& plan);
 
+/// What the lightest piece to believe in weighs: places below "label".
+std::vector<Working> label_workings(const LabelDraft& label);
+
 /// How a loaf comes apart: places below "cut".
 std::vector<Working> cut_workings(const Run& run, const CutTally& cut, const PieceTally& piece);
 

@@ -71,10 +71,11 @@ Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, Batch
   return plan;
 }
 
-Plan plan(const Run& run, const Measuring& help) {
-  const Measured measured = planning::measured(run, help);
+Plan plan_of(const Run& run, const Measured& measured) {
   BatchTrials trials(run, measured);
   return plan_for(run.sell, run, measured, trials);
 }
+
+Plan plan(const Run& run, const Measuring& help) { return plan_of(run, measured(run, help)); }
 
 }  // namespace brimwright::planning

@@ -14,6 +14,9 @@ namespace brimwright::planning {
 /// or where no batch is within its limits.
 Plan plan(const Run& run, const Measuring& help = {});
 
+/// The same from what was measured of this run.
+Plan plan_of(const Run& run, const Measured& measured);
+
 /// The same for `sell` pieces instead of the run's own number. `measured` and `trials` are of this
 /// run; for several numbers they are made once.
 Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials);

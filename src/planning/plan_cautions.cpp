@@ -6,25 +6,47 @@
 #include "planning/named_things.h"
 
 #include <algorithm>
+#include <array>
 
 namespace brimwright::planning {
 namespace {
 
 void add(std::vector<Caution>& all, const std::vector<Remark>& more, const std::string& whose,
-         Concern concern, Topic topic = Topic::plan) {
+         Concern concern) {
   for (const auto& remark : more)
     all.push_back({{remark.severity, whose.empty() ? remark.text : whose + ": " + remark.text},
-                   topic,
+                   Topic::plan,
                    false,
                    concern});
 }
 
-/// What is doubtful in the formula's figures, a danger among it first of all.
-void add_doubts(std::vector<Caution>& all, const std::vector<Remark>& doubts,
-                const std::string& whose) {
-  for (const Remark& doubt : doubts)
-    add(all, {doubt}, whose,
-        doubt.severity == Severity::danger ? Concern::superfat : Concern::data);
+void add(std::vector<Caution>& all, const std::vector<BatchRemark>& more, Concern concern,
+         Topic topic = Topic::plan) {
+  for (const auto& remark : more)
+    all.push_back({remark, topic, false, concern, std::nullopt, remark.pieces});
+}
+
+/// Of one batter, which is named where there are two. What is doubtful in its figures is of the
+/// data, but a danger among it is first of all one of the superfat.
+void add_of_batter(Plan& plan, BatterRole batter, Saying saying) {
+  const std::string whose = !plan.pipe ? "" : batter == BatterRole::base ? "Base: " : "Topping: ";
+  for (const auto& remark : of_batter(plan, batter, saying)) {
+    const Concern concern = saying == Saying::alarms              ? Concern::superfat
+                            : saying == Saying::remarks           ? Concern::todays_batch
+                            : remark.severity == Severity::danger ? Concern::superfat
+                                                                  : Concern::data;
+    plan.cautions.push_back({{remark.severity, whose + remark.text},
+                             Topic::plan,
+                             false,
+                             concern,
+                             batter,
+                             remark.pieces});
+  }
+}
+
+void add_of_pot_shares(Plan& plan, BatterRole batter) {
+  for (const auto& remark : of_pot_shares(plan, batter))
+    plan.cautions.push_back({remark, Topic::plan, false, Concern::superfat, batter, remark.pieces});
 }
 
 void warn_of_unused_prices(Plan& plan, const Run& run) {
@@ -48,21 +70,19 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
 void collect_cautions(Plan& plan, const Run& run) {
   auto& all = plan.cautions;
   all.clear();
-  const std::string base = plan.pipe ? "Base" : "";
-  add(all, of_base(plan, Saying::alarms), base, Concern::superfat);
-  add(all, of_topping(plan, Saying::alarms), "Topping", Concern::superfat);
-  add(all, of_lye_pots(plan, Saying::alarms), "", Concern::superfat);
-  add(all, of_base(plan, Saying::remarks), base, Concern::todays_batch);
-  add(all, of_topping(plan, Saying::remarks), "Topping", Concern::todays_batch);
-  add(all, of_heat(plan), "", Concern::todays_batch, Topic::heat);
-  add(all, of_lye_pots(plan, Saying::remarks), "", Concern::todays_batch, Topic::lye);
+  constexpr std::array both = {BatterRole::base, BatterRole::topping};
+  for (const auto batter : both) add_of_batter(plan, batter, Saying::alarms);
+  for (const auto batter : both) add_of_pot_shares(plan, batter);
+  // Of today's batch first what keeps it from being made as planned, then what may go wrong in it.
   add(all, whip_remarks(plan), "", Concern::todays_batch);
   add(all, decoration_remarks(run, plan), "", Concern::todays_batch);
   add(all, limit_cautions(run, plan), "", Concern::todays_batch);
   for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "", Concern::todays_batch);
   add(all, of_counts(plan), "", Concern::todays_batch);
-  add_doubts(all, of_base(plan, Saying::doubts), base);
-  add_doubts(all, of_topping(plan, Saying::doubts), "Topping");
+  add(all, of_heat(plan), Concern::todays_batch, Topic::heat);
+  for (const auto batter : both) add_of_batter(plan, batter, Saying::remarks);
+  add(all, of_lye_pots(plan), Concern::todays_batch, Topic::lye);
+  for (const auto batter : both) add_of_batter(plan, batter, Saying::doubts);
   add(all, run.pour.mould.remarks, "", Concern::data);
   for (const auto& decoration : run.decorations)
     if (const auto* cast = std::get_if<InMould>(&decoration.made))
@@ -72,7 +92,7 @@ void collect_cautions(Plan& plan, const Run& run) {
   if (run.pour.losses.overpour == Share{} && run.pour.losses.pot == Mass{} &&
       run.pour.losses.jugs == Mass{})
     all.push_back({{Severity::caution,
-                    "No batter is allowed for pot, jugs and overpour; most runs lose some."},
+                    "No losses are allowed for in pot, jugs and overpour; most batches lose some."},
                    Topic::plan});
   add(all, missing_limit_cautions(run, plan), "", Concern::label_and_cost);
   add(all, named_thing_remarks(run), "", Concern::label_and_cost);

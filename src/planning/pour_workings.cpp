@@ -34,8 +34,8 @@ Working volume_each(const Run& run, const PourTally& pour) {
       .comes_to = in_figures(pour.batter.volume_each),
       .sources = moulds::measured_by(run.pour.mould)};
   if (pour.displaced > Volume{}) {
-    working.formula += " − what embeds push aside";
-    working.with.push_back({"embeds push aside", in_figures(pour.displaced)});
+    working.formula += " − what embeds displace";
+    working.with.push_back({"displaced by embeds", in_figures(pour.displaced)});
     working.sum += " − " + in_figures(pour.displaced);
   }
   return working;

@@ -3,6 +3,7 @@
 #include "planning/pour_workings.h"
 #include "planning/weighing_workings.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <string>
@@ -130,10 +131,7 @@ std::vector<Working> batter_sums(const chemistry::Formula& formula, const Batter
   return all;
 }
 
-std::string name_of(const Batch& batch) {
-  return batch.pieces == 1 ? "a batch of 1 piece"
-                           : "a batch of " + std::to_string(batch.pieces) + " pieces";
-}
+std::string name_of(const Batch& batch) { return "a batch of " + counted(batch.pieces, "piece"); }
 
 std::vector<Working> layer_sums(const Plan& plan) {
   std::vector<Working> all;

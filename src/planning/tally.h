@@ -184,6 +184,8 @@ struct Cost {
   Money total, per_piece;  // per saleable piece
   std::vector<std::string> unpriced;
 };
+/// Whether anything in `cost` has a price: without one there is no cost, and it is not 0.
+bool is_any_priced(const Cost& cost);
 
 /// One part of a piece.
 struct PartMass {

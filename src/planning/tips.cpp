@@ -59,8 +59,9 @@ HandCorrection read_correction(const Fields& hand) {
   HandCorrection result;
   result.correction = hand.number("correction");
   if (!(result.correction >= 0.3 && result.correction <= 3))
-    throw UserError(hand.place("correction"), "is not between 0.3 and 3",
-                    "weighed topping / computed topping is near 1; check the tip and the moves");
+    throw UserError(
+        hand.place("correction"), "is not between 0.3 and 3",
+        "it is weighed topping ÷ calculated topping, which is near 1; check the tip and the moves");
   if (hand.has("trials")) result.trials = hand.whole_number("trials", 1, 1'000'000);
   hand.refuse_unknown();
   return result;
@@ -85,7 +86,7 @@ std::vector<Tip> read_tips(const Fields& file) {
   for (const auto& entry : file.objects("tips", most_tips)) {
     tips.push_back(read_tip(entry));
     if (!names.insert(tips.back().name).second)
-      throw UserError(entry.place("name"), "\"" + tips.back().name + "\" is there twice",
+      throw UserError(entry.place("name"), "\"" + tips.back().name + "\" appears twice",
                       "give each tip a name of its own");
   }
   if (tips.empty()) throw UserError(file.place("tips"), "holds no tip", "give at least one");

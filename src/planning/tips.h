@@ -1,6 +1,6 @@
 #pragma once
 
-#include "geometry/beads/nozzle.h"
+#include "geometry/beads/bead.h"
 #include "units/fields.h"
 
 #include <cstdint>

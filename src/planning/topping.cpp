@@ -1,10 +1,11 @@
 #include "planning/topping.h"
 
 #include "chemistry/proportions.h"
+#include "planning/weighing_remarks.h"
 #include "planning/whip.h"
-#include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -43,9 +44,8 @@ void require_lighter_than_plain(const Run& run, const WeighCup& cup, const std::
   // Volumes are additive to 1-2 % only, so a barely whipped batter may read that much over.
   if (cup.density() > 1.02 * plain)
     throw UserError(run.place("/pipe/" + key),
-                    "reads " + fixed(cup.density() / gram_per_millilitre, 2) +
-                        " g/ml, heavier than the unwhipped batter at " +
-                        fixed(plain / gram_per_millilitre, 2) + " g/ml",
+                    "reads " + fixed_g_per_ml(cup.density(), 2) +
+                        ", heavier than the unwhipped batter at " + fixed_g_per_ml(plain, 2),
                     "check the cup's volume and that its empty weight was taken off");
 }
 

@@ -48,11 +48,11 @@ Working by_beads(const Pipe& pipe, const VisibleTopping& visible) {
     with.push_back({"move " + std::to_string(i + 1), laid.back()});
   }
   const double hand = visible.correction_used ? visible.correction_used->correction : 1;
-  with.push_back({"hand's factor", in_figures(hand),
+  with.push_back({"correction for your hand", in_figures(hand),
                   visible.correction_used ? pipe.beads->tip.name : "none is known"});
   return {.of = "beads_ml",
           .formula =
-              "by beads = what the moves lay down, added up × the hand's factor of the tip, "
+              "by beads = what the moves lay down, added up × the tip's correction for your hand, "
               "if it has one",
           .with = with,
           .sum = in_brackets(laid) + " × " + in_figures(hand)};
@@ -62,12 +62,12 @@ Working by_envelope(const Envelope& envelope) {
   const bool is_cone = envelope.form == EnvelopeForm::cone;
   const std::string across = in_figures(envelope.diameter), high = in_figures(envelope.height);
   return {.of = "envelope_ml",
-          .formula = std::string("by outline = solid share × volume of ") +
+          .formula = std::string("by outline = share that is soap × volume of ") +
                      (is_cone ? "a cone (π ÷ 12 × across² × high)"
                               : "half an ellipsoid (π ÷ 6 × across² × high)"),
           .with = {{"across", across, the_run},
                    {"high", high, the_run},
-                   {"solid share", in_figures(envelope.soap_share), the_run}},
+                   {"share that is soap", in_figures(envelope.soap_share), the_run}},
           .sum = in_figures(envelope.soap_share) + " × π ÷ " + (is_cone ? "12" : "6") + " × " +
                  across + " × " + across + " × " + high};
 }
@@ -123,12 +123,13 @@ Working move_working(const Beads& beads, std::size_t i, const geometry::Laid& la
   Working working{.of = "moves." + std::to_string(i) + ".volume_ml",
                   .formula = {},
                   .with = {{"opening of the tip", in_figures(opening), beads.tip.name},
-                           {"swell", in_figures(beads.bead_to_opening), the_run},
+                           {"bead ÷ opening", in_figures(beads.bead_to_opening), the_run},
                            {"path, pressing", in_figures(laid.length)}},
                   .comes_to = in_figures(laid.volume)};
   std::visit(
       [&](const auto& move) {
-        working.formula = formula_of(move) + "; section = opening of the tip × swell";
+        working.formula =
+            formula_of(move) + "; section = opening of the tip × (bead ÷ tip opening)";
         working.sum = sum_of(move, section);
       },
       beads.moves[i]);
@@ -208,8 +209,8 @@ std::vector<Working> now_workings(const Pipe& pipe, const PipeTally& tally, std:
   if (!pipe.whip_now) return {};
   Working casts{.of = "casts_now",
                 .formula =
-                    "this bowl pipes = batter left after losses ÷ today's density ÷ topping "
-                    "of one, rounded down",
+                    "this bowl is enough for = batter left after losses ÷ today's density ÷ "
+                    "topping of one, rounded down",
                 .with = bowl_given(tally),
                 .sum = pieces_of_bowl(tally, *pipe.whip_now),
                 .rounded = to_whole(Rounded::down),
@@ -242,15 +243,15 @@ Working readings_working(const PipeTally& tally, std::int64_t casts) {
 void tell_pace(Working& working, const Pace& pace) {
   working.with.push_back({"one takes", seconds(pace.time_per_piece), the_run});
   working.with.push_back({"a bag change", seconds(pace.time_per_bag_change), the_run});
-  working.with.push_back({"stays open", seconds(pace.open_time), the_run});
+  working.with.push_back({"open time", seconds(pace.open_time), the_run});
 }
 
 Working limits_working(const Pipe& pipe, const PipeTally& tally, std::int64_t casts) {
   Working working{.of = "limits",
                   .formula =
-                      "least = what the whisk catches ÷ plain batter of one; most = share "
-                      "of the bowl ÷ whipped batter of one, and open time ÷ piping of one; "
-                      "found by weighing batches of that size, never by proportion",
+                      "least = what the whisk needs ÷ plain batter of one; most = share of the "
+                      "bowl ÷ whipped batter of one, and open time ÷ piping of one; found by "
+                      "weighing batches of that size, never by proportion",
                   .with = {{"to pipe", std::to_string(casts)}},
                   .sources = {"how full a bowl may be whipped: common practice, no source"}};
   if (pipe.pace) tell_pace(working, *pipe.pace);
@@ -259,7 +260,7 @@ Working limits_working(const Pipe& pipe, const PipeTally& tally, std::int64_t ca
     working.with.push_back(
         {"of it filled at most", in_figures(fullest_bowl), "common practice, no source"});
     if (pipe.bowl->whisk_needs)
-      working.with.push_back({"whisk catches", in_figures(*pipe.bowl->whisk_needs), the_run});
+      working.with.push_back({"whisk needs", in_figures(*pipe.bowl->whisk_needs), the_run});
   }
   if (tally.loads) working.with.push_back({"bag loads", std::to_string(*tally.loads)});
   return working;

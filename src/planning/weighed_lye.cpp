@@ -172,24 +172,23 @@ Remark remark_of(const MadeLye& made) {
                            in_percent(superfat.nominal) + " (" + band(superfat) + ")";
   if (superfat.likely_low >= Share{})
     return {Severity::note,
-            "Lye already weighed. " + what + "; the aim is " + in_percent(made.as_it_is.aim) + "."};
+            "Lye already weighed. " + what + "; planned is " + in_percent(made.as_it_is.aim) + "."};
   const std::string burns =
       superfat.nominal < Share{} ? "LYE-HEAVY. " : "LYE-HEAVY SOAP MAY COME OUT. ";
   if (made.is_beyond_mending)
     return {Severity::danger, burns + what +
-                                  ". It would take more fats than there are to mend it: do not use "
-                                  "this lye for this batch."};
+                                  ". Putting it right would take more fats than there are: do not "
+                                  "use this lye solution for this batch."};
   const std::string least =
       made.to_zero && made.to_aim && listed(*made.to_zero) != listed(*made.to_aim)
           ? " The least that keeps 19 in 20 above zero: " + listed(*made.to_zero) + "."
           : "";
-  return {
-      Severity::danger,
-      burns + what +
-          ". Do not pour it so: below zero lye is left over and burns. To mend it, melt and stir "
-          "in of its own fats: " +
-          listed(*made.to_aim) + "; then it is " + in_percent(made.to_aim->after.superfat.nominal) +
-          "." + least + " Never mend it with an acid."};
+  return {Severity::danger, burns + what +
+                                ". Do not pour it as it is: below zero lye is left over and burns. "
+                                "To fix it, melt and stir in of its own fats: " +
+                                listed(*made.to_aim) + "; then it is " +
+                                in_percent(made.to_aim->after.superfat.nominal) + "." + least +
+                                " Never fix it with an acid."};
 }
 
 void mend(MadeLye& made, const Scales& scales) {
@@ -215,8 +214,8 @@ void mend(MadeLye& made, const Scales& scales) {
 void require_shown(Mass mass, Mass step, const Place& where) {
   const double steps = mass / step;
   if (std::abs(steps - std::round(steps)) <= 1e-6 * std::max(1.0, steps)) return;
-  throw UserError(where, "is no weight that a scale of " + on_scale(step, step) + " shows",
-                  "type it as the scale showed it, or give that scale under \"scales\"");
+  throw UserError(where, "cannot be the weight on a scale of " + on_scale(step, step) + " steps",
+                  "type it as the scale showed it, or give the scale you used under \"scales\"");
 }
 
 /// What the story says of one batter, put on what was planned for it.
@@ -243,7 +242,7 @@ MadeLye made_of(const Formula& planned_formula, const Weighing& planned, const L
     std::size_t k = 0;
     while (k < added.size() && made.formula.fats[k].fat.id != fat.fat) ++k;
     if (k == added.size())
-      throw UserError(fat.where, "\"" + fat.fat + "\" is no fat of " + made.formula.name,
+      throw UserError(fat.where, "\"" + fat.fat + "\" is not a fat of " + made.formula.name,
                       "name one of its own fats as the formula does");
     require_shown(fat.weighed, on_large_scale(scales, fat.weighed).step, fat.where);
     added[k] += fat.weighed;
@@ -261,8 +260,9 @@ void require_alkalis(const Formula& formula, const LyeStory& story, const WhichB
         std::any_of(formula.alkalis.begin(), formula.alkalis.end(),
                     [&](const auto& alkali) { return alkali.alkali == used.alkali; });
     if (!is_there)
-      throw UserError(used.where, formula.name + " takes no " + chemistry::formula_of(used.alkali),
-                      "a batter that got the wrong alkali is not reckoned here: do not use it");
+      throw UserError(
+          used.where, formula.name + " takes no " + chemistry::formula_of(used.alkali),
+          "a batter that got the wrong alkali cannot be worked out here: do not use it");
   }
 }
 
@@ -270,7 +270,7 @@ void require_alkalis(const Formula& formula, const LyeStory& story, const WhichB
 std::size_t split_off(Plan& plan, const LyeStory& story) {
   if (!story.batch && plan.batches.size() > 1)
     throw UserError(story.batch_where, "is missing, and the run's batches differ",
-                    "say which one, 1 to " + std::to_string(plan.pieces.batches));
+                    "give its number, 1 to " + std::to_string(plan.pieces.batches));
   const std::int64_t number = story.batch.value_or(1);
   for (std::size_t i = 0; i < plan.batches.size(); ++i) {
     auto& numbers = plan.batches[i].numbers;
@@ -358,14 +358,14 @@ void buy(Formula& formula, const std::vector<BoughtPurity>& purities) {
 std::vector<MadeLye> tell_made_lye(Plan& plan, const Run& run, const LyeStory& story) {
   const auto batters = batters_of(story);
   if (run.lye_pot)
-    throw UserError(batters.front().second, "is of a lye that the batters share",
-                    "what a batter got of a common pot is its share by weight: weigh that anew, or "
-                    "plan the run without \"lye_pot\"");
+    throw UserError(batters.front().second, "is part of a lye solution that the batters share",
+                    "what a batter got of a shared pot is its share by weight: weigh that again, "
+                    "or plan the run without \"lye_pot\"");
   Batch& batch = plan.batches[split_off(plan, story)];
   std::vector<MadeLye> all;
   for (const auto& [which, where] : batters) {
     if (which.is_topping && !run.pipe)
-      throw UserError(where, "is of a topping, and the run pipes none", "say \"base\"");
+      throw UserError(where, "is of a topping, and the run pipes none", "give \"base\"");
     const Formula& formula = which.is_topping ? run.pipe->formula : run.pour.formula;
     require_alkalis(formula, story, which);
     BatterTally* tally = &batch.pour.batter;

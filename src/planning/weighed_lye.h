@@ -1,6 +1,5 @@
 #pragma once
 
-#include "chemistry/alkali.h"
 #include "chemistry/formula.h"
 #include "planning/run.h"
 #include "planning/tally.h"

@@ -1,15 +1,13 @@
 #include "planning/weighing.h"
 
-#include "chemistry/least_batch.h"
 #include "chemistry/liquid_water.h"
 #include "chemistry/lye_need.h"
-#include "chemistry/rate_cautions.h"
-#include "chemistry/salts.h"
 #include "planning/scales.h"
+#include "units/complaint_facts.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/share_of.h"
-#include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <numeric>
@@ -79,10 +77,10 @@ std::vector<Ingredient> weighed_additives(const Formula& formula,
     const Mass weighed =
         is_limited(additive) ? rounded_down(exact, step) : rounded_nearest(exact, step);
     if (weighed == Mass{} && exact > Mass{})
-      remarks.push_back({Severity::caution, additive.name + ": " + trimmed(exact / gram, 4) +
-                                                " g is less than the fine scale shows; stir a "
-                                                "larger weighed amount into oil and take a share "
-                                                "of that, or make a larger run."});
+      remarks.push_back({Severity::caution,
+                         additive.name + ": " + trimmed(exact / gram, 4) +
+                             " g is less than the fine scale shows; stir a larger weighed amount "
+                             "into oil and take a share of that, or make a larger batch."});
     std::optional<Volume> spoonful;
     if (additive.bulk_density) spoonful = exact / *additive.bulk_density;
     additives.push_back({.name = additive.name,
@@ -136,9 +134,9 @@ std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vecto
     const Mass weighed = rounded_down(exact[i], step);
     if (weighed == Mass{})
       throw UserError({formula.file, "/alkali/" + std::to_string(i),
-                       "the run needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
-                           ", less than the scale's step of " + trimmed(step / gram, 4) + " g",
-                       "make a larger run or use a finer scale"});
+                       "the batch needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
+                           ", less than the scale's step of " + in_grams(step, 4),
+                       "make a larger batch or use a finer scale"});
     alkalis.push_back({.name = name + ", " + trimmed(alkali.purity.in_percent(), 2) + " % pure",
                        .price_name = name,
                        .role = Role::alkali,
@@ -184,11 +182,11 @@ Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
 
 bool goes_into_lye(const Ingredient& ingredient) { return ingredient.goes_into == "lye"; }
 
-void add_fat(Reacting& all, const std::string& name,
+void add_fat(Reacting& all, const std::string& name, const chemistry::Fat& fat,
              const chemistry::SaponificationRange& saponification, const Ingredient& weighed,
              double share = 1) {
   all.fats.push_back({name, saponification, share * weighed.weighed, share * weighed.step,
-                      static_cast<double>(weighed.weighings)});
+                      static_cast<double>(weighed.weighings), fat.slow.has_value()});
 }
 
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
@@ -213,10 +211,42 @@ void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ing
 
 void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
   if (weighing.superfat.nominal >= Share{}) return;
-  throw UserError({formula.file, "/superfat",
-                   "on these scales the batter would be lye-heavy: superfat " +
-                       chemistry::lowest_in_words(weighing.superfat.nominal),
-                   "aim higher, use a finer scale or make a larger run"});
+  throw UserErrorWithFacts({formula.file, "/superfat"},
+                           "on these scales the batter would be lye-heavy: superfat " +
+                               chemistry::lowest_in_words(weighing.superfat.nominal),
+                           "plan a higher superfat, use a finer scale or make a larger batch",
+                           {.is_lye_heavy = true});
+}
+
+}  // namespace
+
+Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
+  Reacting all;
+  for (const Ingredient& i : ingredients) {
+    const auto weighings = static_cast<double>(i.weighings);
+    if (i.role == Role::fat) {
+      const auto& fat = formula.fats[i.index];
+      add_fat(all, i.name, fat.fat, fat.saponification, i);
+    }
+    if (i.role == Role::alkali) {
+      const auto& a = formula.alkalis[i.index];
+      all.alkalis.push_back(
+          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, weighings});
+    }
+    if (i.role == Role::extra_oil) {
+      const auto& oil = formula.additives[i.index].dispersal->oil;
+      add_fat(all, i.name, oil, oil.saponification, i);
+    }
+    if (i.role != Role::additive) continue;
+    const auto& additive = formula.additives[i.index];
+    if (const auto& fat = additive.contains_fat)
+      add_fat(all, "the fat in " + additive.name, fat->fat, fat->fat.saponification, i,
+              fat->share.of_one());
+    if (const auto& acid = additive.contains_acid)
+      all.acids.push_back(
+          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, weighings});
+  }
+  return all;
 }
 
 Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass to_make,
@@ -256,148 +286,6 @@ Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass t
   const Reacting r = reacting(formula, all);
   weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids);
   return weighing;
-}
-
-/// More than a point off the aim is a different soap: common practice, no source.
-void warn_of_coarse_scales(Weighing& weighing) {
-  const Share off = weighing.superfat.nominal - weighing.aim;
-  if (off > 1 * percent)
-    weighing.remarks.push_back(
-        {Severity::caution, "The scale's step makes the superfat " +
-                                fixed(weighing.superfat.nominal.in_percent(), 1) +
-                                " % instead of " + fixed(weighing.aim.in_percent(), 1) +
-                                " %: the batch is small for this scale. Use a finer one for the "
-                                "alkali, or make a larger run."});
-}
-
-/// Two points are more than a maker changes a lye by without meaning to: common practice, no
-/// source.
-void warn_of_coarse_water(Weighing& weighing, Share planned) {
-  if (std::abs((weighing.lye_strength - planned).in_percent()) <= 2) return;
-  weighing.remarks.push_back(
-      {Severity::caution, "The scale's step makes the lye " +
-                              fixed(weighing.lye_strength.in_percent(), 1) +
-                              " % strong instead of " + fixed(planned.in_percent(), 1) +
-                              " %: weigh the water on a finer scale, or make a larger run."});
-}
-
-/// Whether the scales keep a batch of `fats` within `wanted`, weighed as any batch is.
-bool is_certain(const Formula& formula, const Proportions& per_fat, Mass fats, const Scales& scales,
-                Share wanted) try {
-  return weighed_once(formula, per_fat, fats * per_fat.batter, scales).superfat.likely_by_scales <=
-         wanted;
-} catch (const UserError&) {
-  return false;  // it cannot be weighed at all
-}
-
-/// The least number of grams of fats that is certain, from about `grams` on; nothing where it is
-/// not near, as where a larger batch moves to a coarser scale.
-std::optional<double> least_grams(const Formula& formula, const Proportions& per_fat, double grams,
-                                  const Scales& scales, Share wanted) {
-  const auto passes = [&](double g) {
-    return is_certain(formula, per_fat, g * gram, scales, wanted);
-  };
-  const double farthest = std::max(20.0, 0.05 * grams);
-  const double low = grams - farthest, high = grams + farthest;
-  while (grams > 1 && grams > low && passes(grams - 1)) --grams;
-  while (grams < high && !passes(grams)) ++grams;
-  return passes(grams) ? std::optional(grams) : std::nullopt;
-}
-
-/// Half a point either way is what a maker can tell in a soap: common practice, no source.
-void tell_least_batch(Weighing& weighing, const Formula& formula, const Proportions& per_fat,
-                      const Scales& scales) {
-  const Share wanted = 0.5 * percent;
-  const Share now = weighing.superfat.likely_by_scales;
-  if (now <= wanted) return;
-  const Reacting r = reacting(formula, weighing.ingredients);
-  const auto least = chemistry::least_batch_for(wanted, chemistry::CertaintyOf::scales_alone,
-                                                weighing.fats, r.fats, r.alkalis, r.acids);
-  std::string words = least.words;
-  if (least.fats && *least.fats > Mass{}) {
-    const auto grams = least_grams(formula, per_fat, *least.fats / gram, scales, wanted);
-    words = grams ? chemistry::least_batch_in_words(*grams * gram, wanted,
-                                                    chemistry::CertaintyOf::scales_alone)
-                  : "Weigh on finer scales.";
-  }
-  weighing.doubts.push_back(
-      {Severity::caution, formula.name + ": the scales' steps alone likely move the superfat by ±" +
-                              fixed(now.in_percent(), 1) + " points. " + words});
-}
-
-}  // namespace
-
-void remark_on(Weighing& weighing, const Formula& formula, const Proportions& per_fat,
-               const Scales& scales) {
-  weighing.alarms = superfat_alarms(weighing.superfat, formula.name);
-  warn_of_coarse_scales(weighing);
-  warn_of_coarse_water(weighing, per_fat.lye_strength);
-  tell_least_batch(weighing, formula, per_fat, scales);
-  for (const auto& ingredient : weighing.ingredients)
-    if (ingredient.weighings > 1)
-      weighing.remarks.push_back(
-          {Severity::note, ingredient.name + ": " +
-                               on_scale(ingredient.weighed, ingredient.step, ingredient.shown) +
-                               " is more than the scale holds; weigh it in " +
-                               std::to_string(ingredient.weighings) + " goes."});
-  std::string remembered;
-  for (const auto& fat : formula.fats)
-    if (!fat.from_supplier && !fat.fat.saponification_read)
-      remembered += (remembered.empty() ? "" : "; ") + fat.fat.name;
-  if (!remembered.empty())
-    weighing.doubts.push_back(
-        {Severity::note, "The saponification ranges of " + remembered +
-                             " are from memory, not read in their source; your supplier's value "
-                             "for the lot is better."});
-  const auto add = [](std::vector<Remark>& all, const std::vector<Remark>& more) {
-    all.insert(all.end(), more.begin(), more.end());
-  };
-  add(weighing.remarks, chemistry::rate_cautions(formula, per_fat));
-  add(weighing.remarks, chemistry::substance_remarks(formula, per_fat));
-  add(weighing.doubts, chemistry::data_doubts(formula, per_fat));
-}
-
-Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
-  Reacting all;
-  for (const Ingredient& i : ingredients) {
-    const auto weighings = static_cast<double>(i.weighings);
-    if (i.role == Role::fat) add_fat(all, i.name, formula.fats[i.index].saponification, i);
-    if (i.role == Role::alkali) {
-      const auto& a = formula.alkalis[i.index];
-      all.alkalis.push_back(
-          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, weighings});
-    }
-    if (i.role == Role::extra_oil)
-      add_fat(all, i.name, formula.additives[i.index].dispersal->oil.saponification, i);
-    if (i.role != Role::additive) continue;
-    const auto& additive = formula.additives[i.index];
-    if (const auto& fat = additive.contains_fat)
-      add_fat(all, "the fat in " + additive.name, fat->fat.saponification, i, fat->share.of_one());
-    if (const auto& acid = additive.contains_acid)
-      all.acids.push_back(
-          {additive.name, acid->share.of_one() * acid->koh_g_per_g, i.weighed, i.step, weighings});
-  }
-  return all;
-}
-
-std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
-                                    const std::string& batter) {
-  using chemistry::highest_in_words, chemistry::lowest_in_words;
-  const std::string why =
-      " Mostly because of " + superfat.dominant_cause + ". To mend it: " + superfat.remedy + ".";
-  if (superfat.likely_low < Share{})
-    return {{Severity::danger,
-             "LYE-HEAVY SOAP MAY COME OUT of " + batter + ": 19 of 20 batches come out between " +
-                 lowest_in_words(superfat.likely_low) + " and " +
-                 highest_in_words(superfat.likely_high) + " superfat, at worst " +
-                 lowest_in_words(superfat.low) + "; below zero lye is left over and burns." + why}};
-  if (superfat.low < Share{})
-    return {{Severity::caution, "Lye-heavy only if everything is off at once, in " + batter +
-                                    ": the superfat likely comes out between " +
-                                    lowest_in_words(superfat.likely_low) + " and " +
-                                    highest_in_words(superfat.likely_high) + ", at worst " +
-                                    lowest_in_words(superfat.low) + ", below zero." + why}};
-  return {};
 }
 
 Weighing trial_weighing_of(const Formula& formula, const Proportions& per_fat, Mass to_make,

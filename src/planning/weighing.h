@@ -64,12 +64,6 @@ struct Reacting {
 };
 Reacting reacting(const chemistry::Formula& formula, const std::vector<Ingredient>& ingredients);
 
-/// What is said of a superfat that may come out below zero, as `batter`'s: a danger where the
-/// likely band reaches there, a caution where only the worst case does, nothing otherwise. Each
-/// names the main cause and the remedy.
-std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,
-                                    const std::string& batter);
-
 /// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
 /// to the scale, additives rounded (down where their document sets a most), alkali computed anew
 /// from the rounded masses and rounded down, water from the weighed alkali, nearest, or up where
@@ -80,9 +74,9 @@ std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat
 /// below zero. Without alarms and remarks: many are tried to find how large a batch may be.
 Weighing trial_weighing_of(const chemistry::Formula& formula, const chemistry::Proportions& per_fat,
                            Mass to_make, const Scales& scales);
-/// Adds to a trial what is to be said of it.
-void remark_on(Weighing& weighing, const chemistry::Formula& formula,
-               const chemistry::Proportions& per_fat, const Scales& scales);
+/// The same for about as much: a hair may be missing, and its superfat is whatever it comes out at.
+Weighing weighed_once(const chemistry::Formula& formula, const chemistry::Proportions& per_fat,
+                      Mass to_make, const Scales& scales);
 
 /// So many weighings alike.
 struct Weighings {

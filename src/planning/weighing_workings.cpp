@@ -76,10 +76,12 @@ Working oil_working(const Known& known, const Ingredient& i) {
   for (const Ingredient& other : known.weighing.ingredients)
     if (other.role == Role::additive && other.index == i.index) powder = other.weighed;
   const std::string each = in_figures(additive.dispersal->oil_per_powder);
+  const std::string& measured = additive.dispersal->measured;
   return {.of = {},
           .formula = "oil to disperse a colour = colour × oil for a gram of it",
           .with = {{additive.name, in_figures(powder)},
-                   {"oil for a gram of it", each, known.formula.name}},
+                   {"oil for a gram of it", each,
+                    measured.empty() ? known.formula.name : "from " + measured}},
           .sum = in_figures(powder) + " × " + each,
           .rounded = to_step(Rounded::nearest, i.step)};
 }

@@ -80,6 +80,7 @@ std::vector<Working> workings_of(const Run& run, const Plan& plan) {
     append_at(all, place("decorations", i), decoration_workings(run, plan, i));
   if (plan.cut) append_at(all, "cut", cut_workings(run, *plan.cut, plan.piece));
   append_at(all, "piece", piece_workings(run, plan));
+  if (plan.label) append_at(all, "label", label_workings(*plan.label));
   return all;
 }
 

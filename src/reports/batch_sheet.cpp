@@ -15,24 +15,19 @@ void add(Sheet& sheet, Block block) {
   sheet.blocks.push_back(std::move(block));
 }
 
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
-}
-
 }  // namespace
 
 std::string casts_on_sheet(std::int64_t casts, const planning::Run& run) {
-  return run.cut ? sheet_count(casts, "loaf", "loaves") : sheet_count(casts, "piece", "pieces");
+  return run.cut ? counted(casts, "loaf", "loaves") : counted(casts, "piece", "pieces");
 }
 
 std::string held_to_line(const planning::Run& run, const planning::PourTally& pour) {
   const Volume holds = run.pour.mould.curve.volume_below(pour.poured_to);
   const Volume taken = holds - pour.batter.volume_each;
-  const auto ml = [](Volume volume) { return fixed(volume / millilitre, 1) + " ml"; };
-  std::string text = "A cavity holds " + ml(holds) + " to it";
+  std::string text = "A cavity holds " + fixed_ml(holds) + " to it";
   if (taken > 0.05 * millilitre)
-    text += ", of which the embeds take " + ml(taken) + " and the batter " +
-            ml(pour.batter.volume_each);
+    text += ", of which the embeds displace " + fixed_ml(taken) + " and the batter fills " +
+            fixed_ml(pour.batter.volume_each);
   return text;
 }
 
@@ -44,7 +39,7 @@ void add_layers(const planning::PourTally& pour, Sheet& sheet) {
     std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
                        fixed(layer.mass_each / gram, 1) + " g each";
     if (layer.tilted)
-      note += ", mould propped up by " + trimmed(layer.tilted->angle.degrees(), 1) + " degrees";
+      note += ", mould tilted by " + trimmed(layer.tilted->angle.degrees(), 1) + "°";
     list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
                          beside_scale(layer.mass, layer.step), "", false});
     for (const auto& colour : layer.colours)
@@ -60,25 +55,25 @@ void add_layers(const planning::PourTally& pour, Sheet& sheet) {
 void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet) {
   const auto& readings = pipe.readings;
   if (readings.empty()) return;
-  const std::string cup = fixed(run.pipe->whip.holds / millilitre, 0) + " ml";
+  const std::string cup = fixed_ml(run.pipe->whip.holds, 0);
   add(sheet, SheetStep{"Whipped, with its fragrance: fill the weigh-cup of " + cup});
-  SheetGrid grid{{{"Cup reads", "Density", "Overrun", "Bowl pipes"}}, 0};
+  SheetGrid grid{{{"Cup weighs", "Density", "Overrun", "Enough for"}}, 0};
   for (const auto& reading : readings) {
     if (reading.is_planned) grid.marked = grid.rows.size();
-    grid.rows.push_back(
-        {fixed(reading.net / gram, 1) + " g" + (reading.is_planned ? " (planned)" : ""),
-         fixed(reading.density / gram_per_millilitre, 3) + " g/ml",
-         fixed(100 * reading.overrun, 0) + " %", casts_on_sheet(reading.casts, run)});
+    grid.rows.push_back({fixed_grams(reading.net) + (reading.is_planned ? " (planned)" : ""),
+                         fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
+                         casts_on_sheet(reading.casts, run)});
   }
   add(sheet, std::move(grid));
 }
 
 void add_piping(const planning::PipeTally& pipe, Sheet& sheet) {
-  add(sheet, SheetWords{"Pipe " + fixed(pipe.batter.volume_each / millilitre, 0) + " ml on each: " +
-                            fixed(pipe.batter.mass_each / gram, 0) + " g at the planned whip.",
+  add(sheet, SheetWords{"Pipe " + fixed_ml(pipe.batter.volume_each, 0) +
+                            " on each: " + fixed(pipe.batter.mass_each / gram, 0) +
+                            " g at the planned whipped density.",
                         true});
   for (const auto& limit : pipe.limits) add(sheet, SheetWords{limit.text});
-  if (pipe.piping) add(sheet, SheetWords{"Piping takes " + minutes(*pipe.piping) + "."});
+  if (pipe.piping) add(sheet, SheetWords{"Piping takes " + in_minutes(*pipe.piping) + "."});
   if (pipe.loads) add(sheet, SheetCounts{"Bag loads", *pipe.loads});
 }
 
@@ -103,17 +98,17 @@ void add_what_happened(const planning::Run& run, const planning::Plan& plan,
     blanks.blanks.push_back(
         {its + "made in all", "g", on_scale(of.tally.weighing.batter, run.scales.fine.step)});
     blanks.blanks.push_back({its + "left over", "g", ""});
-    blanks.blanks.push_back({its + "stuck to tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
+    blanks.blanks.push_back({its + "left on tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
   };
   batter(base_of(run, batch));
   if (batch.pipe) {
     for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
-    blanks.blanks.push_back({"weigh-cup, " + fixed(run.pipe->whip.holds / millilitre, 0) + " ml",
-                             "g", fixed(run.pipe->whip.net / gram, 1) + " g"});
+    blanks.blanks.push_back(
+        {"weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), "g", fixed_grams(run.pipe->whip.net)});
   }
   blanks.blanks.push_back({"pieces made", "", std::to_string(batch.pieces)});
   blanks.blanks.push_back(
-      {"rejects, and why", "",
+      {"rejects", "",
        plan.pieces.batches == 1 ? std::to_string(plan.pieces.make - plan.pieces.sell) : ""});
   blanks.blanks.push_back({"unmoulded (date)", "", ""});
   blanks.blanks.push_back({"cured until (date)", "", ""});

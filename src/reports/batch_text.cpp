@@ -25,7 +25,10 @@ std::string spoons(const Ingredient& ingredient) {
 
 std::string ingredient_table(const planning::Weighing& weighing) {
   TextTable table({Side::left, Side::right, Side::right, Side::left, Side::left});
-  table.row({"", "", "", "into"});
+  const bool has_spoons =
+      std::any_of(weighing.ingredients.begin(), weighing.ingredients.end(),
+                  [](const Ingredient& ingredient) { return ingredient.spoonful.has_value(); });
+  table.row({"", "weigh", "or", "goes into", has_spoons ? "spoons" : ""});
   const auto row = [&](const std::string& name, Mass mass, Mass step, Rounded towards,
                        const std::string& into, const std::string& by_spoon) {
     const WeightText weight = weight_text(mass, step, towards);
@@ -53,22 +56,23 @@ std::string set_aside_lines(const planning::Weighing& weighing, Mass set_aside_s
 std::string superfat_line(const planning::Weighing& weighing) {
   const auto& superfat = weighing.superfat;
   using chemistry::highest_in_words, chemistry::lowest_in_words;
-  std::string text = "Superfat: aim " + fixed_percent(weighing.aim) + ", comes out " +
-                     fixed_percent(superfat.nominal) + ". Likely " +
-                     lowest_in_words(superfat.likely_low) + " to " +
-                     highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
-                     lowest_in_words(superfat.low) + " to " + highest_in_words(superfat.high) + ".";
+  std::string text =
+      "Superfat: planned " + fixed_percent(weighing.aim) + ", as weighed " +
+      fixed_percent(superfat.nominal) + ". Likely " + lowest_in_words(superfat.likely_low) +
+      " to " + highest_in_words(superfat.likely_high) + " (19 batches in 20), at worst " +
+      lowest_in_words(superfat.low) + ", at most " + highest_in_words(superfat.high) + ".";
   if (superfat.uncertainties.empty()) return line(text);
   const auto& most = superfat.uncertainties.front();
-  return line(text + " " + fixed_percent(most.of_variance, 0) + " of the doubt is " + most.cause +
-              ".");
+  return line(text + " " + fixed_percent(most.of_variance, 0) + " of the uncertainty comes from " +
+              most.cause + ".");
 }
 
 /// What is on the bench is not what the batter has, while some of the water is still in a jug.
 std::string pot_words(const planning::Weighing& weighing) {
   const std::string pot = fixed_percent(weighing.pot_strength);
-  return pot == fixed_percent(weighing.lye_strength) ? ""
-                                                     : " In its pot the lye is " + pot + " strong.";
+  return pot == fixed_percent(weighing.lye_strength)
+             ? ""
+             : " In its pot the lye solution is " + pot + " strong.";
 }
 
 std::string lye_lines(const planning::Weighing& weighing) {
@@ -80,18 +84,18 @@ std::string lye_lines(const planning::Weighing& weighing) {
 }
 
 std::string density_line(const planning::BatterTally& batter, const std::string& what) {
-  return line(what + " at " + density_text(batter.density) + " (plain batter, computed from its " +
-              "ingredients: " + density_text(batter.density_computed) + "). In the pieces " +
-              fixed_grams(batter.in_pieces) + ", lost " + fixed_grams(batter.lost) + ".");
+  return line(
+      what + " at " + fixed_g_per_ml(batter.density, 3) + " (plain batter, computed from its " +
+      "ingredients: " + fixed_g_per_ml(batter.density_computed, 3) + "). " +
+      fixed_grams(batter.in_pieces) + " in the pieces, " + fixed_grams(batter.lost) + " lost.");
 }
 
 std::string layer_lines(const planning::PourTally& pour) {
   if (pour.layers.empty()) return "";
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::left});
-  table.row({"Layer, lowest first", "depth", "each", "in its jug"});
+  table.row({"Layer, lowest first", "depth", "each", "weigh out"});
   for (const auto& layer : pour.layers) {
-    table.row({layer.name,
-               fixed(layer.from / millimetre, 1) + " to " + fixed(layer.to / millimetre, 1) + " mm",
+    table.row({layer.name, fixed(layer.from / millimetre, 1) + " to " + fixed_mm(layer.to),
                fixed_grams(layer.mass_each), on_scale(layer.mass, layer.step)});
     for (const auto& colour : layer.colours)
       table.row(
@@ -130,17 +134,18 @@ std::string visible_lines(const planning::VisibleTopping& visible, const plannin
       moves += (moves.empty() ? "" : " + ") + fixed_ml(laid.volume) +
                (laid.length > Length{} ? " (" + fixed(laid.length / centimetre, 1) + " cm)" : "");
     text += line("By the beads of " + run.pipe->beads->tip.name + ": " + moves +
-                 (visible.correction_used
-                      ? ", times your hand's " + trimmed(visible.correction_used->correction, 2)
-                      : "") +
+                 (visible.correction_used ? ", times the correction for your hand, " +
+                                                trimmed(visible.correction_used->correction, 2)
+                                          : "") +
                  ", " + fixed_ml(*visible.by_beads) + ".");
   }
   if (visible.by_envelope) text += line("By its envelope " + fixed_ml(*visible.by_envelope) + ".");
   if (visible.suggested_correction)
-    text += line("Your hand lays down " + trimmed(visible.suggested_correction->correction, 2) +
-                 " times the computed beads (" +
-                 counted(visible.suggested_correction->trials, "trial", "trials") +
-                 "): keep that as the tip's hand factor.");
+    text += line("Your toppings weigh " + trimmed(visible.suggested_correction->correction, 2) +
+                 " times the calculated beads (" +
+                 counted(visible.suggested_correction->trials, "trial", "trials") + "): save " +
+                 trimmed(visible.suggested_correction->correction, 2) +
+                 " as this tip's correction for your hand.");
   return text;
 }
 
@@ -152,11 +157,11 @@ std::string casts_counted(std::int64_t n, const planning::Pieces& pieces) {
 std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run& run,
                             const planning::Pieces& pieces) {
   TextTable table({Side::left, Side::right, Side::right, Side::right});
-  table.row({"Weigh-cup of " + fixed_ml(run.pipe->whip.holds) + " reads", "density", "overrun",
-             pieces.per_cast > 1 ? "pipes loaves" : "pipes"});
+  table.row({"Weigh-cup of " + fixed_ml(run.pipe->whip.holds) + " weighs", "density", "overrun",
+             pieces.per_cast > 1 ? "loaves it is enough for" : "pieces it is enough for"});
   for (const auto& reading : pipe.readings)
     table.row({fixed_grams(reading.net) + (reading.is_planned ? "  as planned" : ""),
-               density_text(reading.density), fixed(100 * reading.overrun, 0) + " %",
+               fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
                std::to_string(reading.casts)});
   return "\n" + table.text();
 }
@@ -164,11 +169,11 @@ std::string whip_table_text(const planning::PipeTally& pipe, const planning::Run
 std::string whip_lines(const planning::PipeTally& pipe) {
   std::string text;
   for (const auto& limit : pipe.limits) text += line(limit.text);
-  if (pipe.piping) text += line("Piping takes " + minutes(*pipe.piping) + ".");
+  if (pipe.piping) text += line("Piping takes " + in_minutes(*pipe.piping) + ".");
   if (pipe.lye)
-    text += line("The lye is " + counted(pipe.lye->spoonfuls, "spoonful", "spoonfuls") + ", " +
-                 std::to_string(pipe.lye->each.count()) +
-                 " s each: " + minutes(pipe.lye->altogether) + ".");
+    text += line("The lye solution is " + counted(pipe.lye->spoonfuls, "spoonful", "spoonfuls") +
+                 ", " + std::to_string(pipe.lye->each.count()) +
+                 " s each: " + in_minutes(pipe.lye->altogether) + ".");
   return text;
 }
 
@@ -193,15 +198,15 @@ std::string pipe_text(const planning::Whipping& whipping, const planning::Plan& 
           lye_lines(pipe.batter.weighing) + heat_text(pipe.batter.heat);
   text +=
       line("Pipe " + fixed_ml(pipe.batter.volume_each) + " each: " + fixed_ml(pipe.visible_each) +
-           " to be seen and " + fixed_ml(pipe.in_headspace_each) +
-           " in the recess below the brim; " + fixed_grams(pipe.batter.mass_each) +
-           " at this whip, overrun " + fixed(100 * pipe.overrun, 0) + " %.");
+           " visible and " + fixed_ml(pipe.in_headspace_each) +
+           " in the headspace below the brim; " + fixed_grams(pipe.batter.mass_each) +
+           " at this whipped density, overrun " + fixed(100 * pipe.overrun, 0) + " %.");
   text += visible_lines(pipe.visible, run);
   text += density_line(pipe.batter, "Topping");
   if (pipe.loads) text += line(counted(*pipe.loads, "bag load.", "bag loads."));
   text += whip_table_text(pipe, run, plan.pieces);
   if (pipe.casts_now)
-    text += line("At today's weigh-cup the bowl pipes " +
+    text += line("By today's weigh-cup the bowl is enough for " +
                  casts_counted(*pipe.casts_now, plan.pieces) + ".");
   return text + whip_lines(pipe) + "\n";
 }
@@ -226,7 +231,7 @@ std::string dust_text(const std::vector<planning::DustTally>& dusts, const plann
   for (const auto& dust : dusts)
     table.row({dust.name, on_scale(dust.make, run.scales.fine.step),
                fixed(dust.each / gram, 3) + " g a piece" +
-                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm2"
+                   (dust.exposed ? ", over " + fixed(*dust.exposed / square_centimetre, 1) + " cm²"
                                  : "")});
   return "DUST\n" + table.text() + "\n";
 }

@@ -3,6 +3,7 @@
 #include "units/printing.h"
 #include "units/share_of.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <chrono>
@@ -18,7 +19,7 @@ std::string note_of(const Ingredient& ingredient, Mass set_aside_step) {
   std::string note;
   const auto add = [&](const std::string& words) { note += (note.empty() ? "" : "; ") + words; };
   if (ingredient.weighings > 1)
-    add("the scale holds less: in " + std::to_string(ingredient.weighings) + " goes");
+    add("too much for the scale: weigh in " + std::to_string(ingredient.weighings) + " portions");
   if (ingredient.spoonful)
     add("about " + fixed(*ingredient.spoonful / us_teaspoon, 1) + " tsp, levelled");
   if (ingredient.set_aside > Mass{})
@@ -41,12 +42,13 @@ Mass finest_step(const Weighing& weighing, const std::string& goes_into) {
   return finest;
 }
 
-constexpr auto lye_into_water = "Lye into water, never water into lye: slowly, stirring.";
+constexpr auto alkali_into_water =
+    "Goggles and gloves on. Alkali into water, never water into alkali: a little at a time, "
+    "stirring.";
 
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
-  const double hours = static_cast<double>(time.count()) / 60;
-  return trimmed(hours, hours < 10 ? 1 : 0) + " h";
+  return in_hours(time, time < std::chrono::hours(10) ? 1 : 0);
 }
 
 /// How much of the plain water goes in as ice.
@@ -57,13 +59,13 @@ void add_ice(const BatterOnSheet& batter, Sheet& sheet) {
       sheet.blocks.push_back(SheetWords{
           "Of the plain water " +
           on_scale(batter.temperatures->ice_share * ingredient.weighed, ingredient.step) +
-          " as ice, all of it melted before the lye is used."});
+          " as ice, all of it melted before the lye solution is used."});
 }
 
 std::string peak_text(const chemistry::HeatFindings& heat) {
-  return "Gets as hot as " + in_both_scales(heat.peak.peak) + " from water at " +
-         in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") +
-         " when all goes in at once.";
+  return "Can reach " + in_both_scales(heat.peak.peak) +
+         " if all the alkali goes in at once, from water at " + in_both_scales(heat.water_at) +
+         (heat.assumed ? " (assumed)" : "") + ".";
 }
 
 void add_heat(const BatterOnSheet& batter, Sheet& sheet) {
@@ -108,10 +110,6 @@ BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whi
           whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures, run.scales.fine.step};
 }
 
-std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
-}
-
 WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mass set_aside_step) {
   WeighList list;
   Mass running;
@@ -131,24 +129,23 @@ WeighList weigh_list(const Weighing& weighing, const std::string& goes_into, Mas
 
 void add_lye(const BatterOnSheet& batter, Sheet& sheet) {
   const auto& weighing = batter.tally.weighing;
-  sheet.blocks.push_back(SheetStep{"Lye for the " + batter.name + ", " +
+  sheet.blocks.push_back(SheetStep{"Lye solution for the " + batter.name + ", " +
                                    fixed(weighing.pot_strength.in_percent(), 1) + " % strong"});
   sheet.blocks.push_back(weigh_list(weighing, "lye", batter.fine_step));
-  sheet.blocks.push_back(SheetWords{lye_into_water, true});
+  sheet.blocks.push_back(SheetWords{alkali_into_water, true});
   add_ice(batter, sheet);
   add_heat(batter, sheet);
 }
 
 void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sheet& sheet) {
-  sheet.blocks.push_back(SheetStep{"Lye for the " + batter.name});
+  sheet.blocks.push_back(SheetStep{"Lye solution for the " + batter.name});
   if (!batch.lye_pot) {
     const auto& weighing = batter.tally.weighing;
     const Mass lye = lye_of(weighing);
-    sheet.blocks.push_back(
-        WeighList{{{"Lye solution of the day before, all of it",
-                    "steamed-off water put back up to this weight",
-                    on_scale(lye, finest_step(weighing, "lye")),
-                    beside_scale(lye, finest_step(weighing, "lye")), "", false}}});
+    sheet.blocks.push_back(WeighList{
+        {{"Lye solution made yesterday, all of it", "topped up with plain water to this weight",
+          on_scale(lye, finest_step(weighing, "lye")),
+          beside_scale(lye, finest_step(weighing, "lye")), "", false}}});
     return;
   }
   WeighList list;
@@ -158,15 +155,15 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sh
     const auto sum = [&](Mass so_far) {
       return on_scale(so_far, std::min(pot.share_step, share.top_up_step));
     };
-    list.rows.push_back({"Lye solution out of the shared pot",
+    list.rows.push_back({"Lye solution from the shared pot",
                          share.batter == batter.formula.name ? "" : "for " + share.batter,
                          on_scale(share.lye, pot.share_step, Rounded::down),
                          beside_scale(share.lye, pot.share_step, Rounded::down), sum(share.lye),
                          false});
     if (share.top_up > Mass{})
-      list.rows.push_back(
-          {"Plain water stirred into it", "", on_scale(share.top_up, share.top_up_step),
-           beside_scale(share.top_up, share.top_up_step), sum(share.lye + share.top_up), false});
+      list.rows.push_back({"Plain water, stirred in", "", on_scale(share.top_up, share.top_up_step),
+                           beside_scale(share.top_up, share.top_up_step),
+                           sum(share.lye + share.top_up), false});
   }
   for (const auto& ingredient : batter.tally.weighing.ingredients)
     if (ingredient.role == planning::Role::additive && ingredient.goes_into == "lye")
@@ -178,7 +175,7 @@ void add_ready_lye(const BatterOnSheet& batter, const planning::Batch& batch, Sh
 }
 
 void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& heat, Sheet& sheet) {
-  sheet.blocks.push_back(SheetStep{"One pot of lye for all batters of the batch, " +
+  sheet.blocks.push_back(SheetStep{"One pot of lye solution for all batters of the batch, " +
                                    fixed(pot.strength.in_percent(), 1) + " % strong"});
   WeighList list;
   Mass running;
@@ -193,17 +190,17 @@ void add_lye_pot(const planning::LyePot& pot, const chemistry::HeatFindings& hea
   for (const auto& alkali : pot.alkalis)
     add(alkali.name, alkali.weighed, alkali.step, Rounded::down);
   sheet.blocks.push_back(list);
-  sheet.blocks.push_back(SheetWords{lye_into_water, true});
+  sheet.blocks.push_back(SheetWords{alkali_into_water, true});
   sheet.blocks.push_back(SheetWords{peak_text(heat)});
-  const std::string back_to =
-      pot.full_pot ? "pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
-                   : "the lye weighs " + on_scale(pot.lye, pot.lye_step, Rounded::up);
-  sheet.blocks.push_back(
-      SheetWords{"Cooled, put steamed-off water back until " + back_to + " again.", true});
+  const std::string full = pot.full_pot ? "until pot and lye solution weigh " +
+                                              on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
+                                        : "to " + on_scale(pot.lye, pot.lye_step, Rounded::up);
+  sheet.blocks.push_back(SheetWords{
+      "When it has cooled, top up with plain water " + full + " (some has evaporated).", true});
 }
 
 void add_fats(const BatterOnSheet& batter, Sheet& sheet) {
-  sheet.blocks.push_back(SheetStep{"Fats of the " + batter.name});
+  sheet.blocks.push_back(SheetStep{"Fats for the " + batter.name});
   sheet.blocks.push_back(weigh_list(batter.tally.weighing, "fats", batter.fine_step));
   if (batter.temperatures && batter.temperatures->fats_at)
     sheet.blocks.push_back(
@@ -214,14 +211,14 @@ void add_additives(const BatterOnSheet& batter, Sheet& sheet) {
   const auto& weighing = batter.tally.weighing;
   const auto list = weigh_list(weighing, "batter", batter.fine_step);
   if (!list.rows.empty()) {
-    sheet.blocks.push_back(SheetStep{"Into the " + batter.name});
+    sheet.blocks.push_back(SheetStep{"Add to the " + batter.name});
     sheet.blocks.push_back(list);
   }
   const auto& superfat = weighing.superfat;
   sheet.blocks.push_back(
       SheetWords{"All " + batter.name + " together " + on_scale(weighing.batter, batter.fine_step) +
                  " (" + beside_scale(weighing.batter, batter.fine_step) +
-                 "). Superfat comes out at " + fixed(superfat.nominal.in_percent(), 1) +
+                 "). Superfat as weighed " + fixed(superfat.nominal.in_percent(), 1) +
                  " %, likely " + chemistry::lowest_in_words(superfat.likely_low) + " to " +
                  chemistry::highest_in_words(superfat.likely_high) + "."});
 }

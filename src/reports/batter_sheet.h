@@ -26,8 +26,6 @@ BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch);
 /// The whippings of one size that a batch's topping is made in.
 BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping);
 
-std::string sheet_count(std::int64_t n, const std::string& one, const std::string& many);
-
 /// What goes into "fats", "lye" or "batter", with the running total of its vessel; what goes into
 /// the batter is weighed in cups of its own, and so is oil set aside for colours, to the step of
 /// its scale.

@@ -19,10 +19,6 @@ namespace {
 
 using planning::Topic;
 
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
-}
-
 /// Which batch of the run a sheet is for: a number, or any of its size.
 struct WhichBatch {
   const planning::Batch& batch;
@@ -68,13 +64,13 @@ class Bench {
   std::string subtitle() const {
     const auto& pieces = plan_.pieces;
     const auto& mould = run_.pour.mould;
-    const std::string of_run = sheet_count(pieces.sell, "piece", "pieces") + " to sell, make " +
+    const std::string of_run = counted(pieces.sell, "piece", "pieces") + " to sell, make " +
                                std::to_string(pieces.make) + ". " + mould.name + ": " +
-                               sheet_count(mould.owned, "mould", "moulds") + " of " +
-                               sheet_count(mould.cavities, "cavity", "cavities") + ", " +
-                               sheet_count(pieces.fillings, "filling", "fillings") + ".";
+                               counted(mould.owned, "mould", "moulds") + " of " +
+                               counted(mould.cavities, "cavity", "cavities") + ", " +
+                               counted(pieces.fillings, "filling", "fillings") + ".";
     if (is_whole_run()) return of_run;
-    return "ONE BATCH: " + sheet_count(batch_.pieces, "piece", "pieces") + ", batch " +
+    return "ONE BATCH: " + counted(batch_.pieces, "piece", "pieces") + ", batch " +
            (which_.number ? std::to_string(*which_.number) : "____") + " of " +
            std::to_string(pieces.batches) +
            (which_.number || batch_.count() == pieces.batches ? "" : " (" + numbers() + ")") +
@@ -173,17 +169,17 @@ class Bench {
   }
 
   void cast(const planning::DecorationTally& decoration) {
-    add(SheetStep{"Cast " + decoration.name + ", " +
-                  sheet_count(decoration.casts, "cast", "casts")});
+    add(SheetStep{"Cast " + std::to_string(decoration.casts) + " × " + decoration.name});
     add(WeighList{
-        {{"Melt " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
+        {{"Melt: " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
           beside_scale(decoration.make, run_.scales.large.step), ""}}});
     std::string text;
     if (!decoration.mould.empty())
       text = decoration.mould + ": " +
-             sheet_count(decoration.cavity_fills, "cavity fill", "cavity fills") + ", each " +
-             fixed(decoration.volume_each / millilitre, 1) + " ml a decoration";
-    if (decoration.time) text += (text.empty() ? "" : "; ") + minutes(*decoration.time) + " in all";
+             counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", " +
+             fixed_ml(decoration.volume_each) + " for one decoration";
+    if (decoration.time)
+      text += (text.empty() ? "" : "; ") + in_minutes(*decoration.time) + " in all";
     if (!text.empty()) words(text + ".");
     if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
   }
@@ -204,7 +200,7 @@ class Bench {
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
     words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " +
           held_to_line(run_, plan_.pour) + "; 1 mm more or less is " +
-          fixed(pour.surface * millimetre / millilitre, 1) + " ml.");
+          fixed_ml(pour.surface * millimetre) + ".");
   }
 
   void lye_of(const BatterOnSheet& batter, bool is_early) {
@@ -221,8 +217,8 @@ class Bench {
 
   void at_pour(const BatterOnSheet& batter) {
     if (batter.tally.heat.at_pour)
-      words("Lye and fats together come to " + in_both_scales(*batter.tally.heat.at_pour) +
-            " before the soap's own heat.");
+      words("Lye solution and fats together come to " + in_both_scales(*batter.tally.heat.at_pour) +
+            "; then the batter warms by itself.");
   }
 
   void pipe() {
@@ -236,13 +232,13 @@ class Bench {
         run_.batch.whippings == 1 ? "" : ", whipped for " + casts_on_sheet(whipping.casts, run_);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.step)});
-    if (whipping.count > 1) add(SheetCounts{"Weigh out and whip so often", whipping.count});
+    if (whipping.count > 1) add(SheetCounts{"Weigh out and whip this many times", whipping.count});
     add_fats(topping, sheet_);
     lye_of(topping, is_topping_lye_early());
     orders_of(Topic::whipping);
     if (pipe.lye)
-      add(SheetCounts{"Lye by the spoonful, " + std::to_string(pipe.lye->each.count()) +
-                          " s each, " + minutes(pipe.lye->altogether) + " in all",
+      add(SheetCounts{"Lye solution by the spoonful, " + std::to_string(pipe.lye->each.count()) +
+                          " s each, " + in_minutes(pipe.lye->altogether) + " in all",
                       pipe.lye->spoonfuls});
     add_additives(topping, sheet_);
     if (run_.pipe->temperatures && run_.pipe->temperatures->batter_below)
@@ -268,17 +264,16 @@ class Bench {
     bool is_headed = false;
     for (std::size_t i = 0; i < plan_.decorations.size(); ++i) {
       if (is_set_first(i)) continue;
-      if (!is_headed) add(SheetHeading{"PERCH AND SET", ""});
+      if (!is_headed) add(SheetHeading{"DECORATE", ""});
       is_headed = true;
       const auto& fit = plan_.decorations[i].fit;
-      place(plan_.decorations[i], fit.stands_proud ? "; press it in until it stands " +
-                                                         in_mm(*fit.stands_proud) + " proud"
-                                  : fit.embeds.empty() ? ""
-                                                       : "; press it in after the pour");
+      place(plan_.decorations[i],
+            fit.stands_proud     ? "; press it in until it sticks out " + in_mm(*fit.stands_proud)
+            : fit.embeds.empty() ? ""
+                                 : "; press it in after the pour");
     }
     if (run_.pour.mould.unmould_after)
-      words("Unmould after " +
-            trimmed(static_cast<double>(run_.pour.mould.unmould_after->count()) / 60, 1) + " h.");
+      words("Unmould after " + in_hours(*run_.pour.mould.unmould_after) + ".");
   }
 
   void place(const planning::DecorationTally& decoration, const std::string& how) {
@@ -291,8 +286,8 @@ class Bench {
     if (!plan_.cut) return;
     const auto& cut = *plan_.cut;
     const auto bars = static_cast<std::int64_t>(cut.bars.size());
-    add(SheetHeading{"CUT  " + sheet_count(bars, "bar", "bars") + " from each loaf",
-                     sheet_count(batch_.casts, "loaf", "loaves")});
+    add(SheetHeading{"CUT  " + counted(bars, "bar", "bars") + " from each loaf",
+                     counted(batch_.casts, "loaf", "loaves")});
     const auto& asked = *run_.cut;
     if (asked.top_planing > Length{}) order("Plane " + in_mm(asked.top_planing) + " off the top.");
     if (asked.end_trim > Length{}) order("Trim " + in_mm(asked.end_trim) + " off each end.");
@@ -317,7 +312,7 @@ class Bench {
   }
 
   void before_sale() {
-    add(SheetHeading{"BEFORE IT IS SOLD", ""});
+    add(SheetHeading{"BEFORE SALE", ""});
     for (const Topic topic : {Topic::look_alike, Topic::small_parts, Topic::test})
       cautions_of(topic);
     if (plan_.piece.cured)
@@ -325,8 +320,8 @@ class Bench {
             fixed(*plan_.piece.cured / gram, 1) + " g cured.");
     // Read before the day, on a screen: hands that are at work have no use for them.
     if (const std::int64_t notes = notes_on_figures(); notes > 0)
-      words(sheet_count(notes, "note", "notes") +
-            " on where figures come from, and on what goes in, stand with the plan.");
+      words("The plan has " + counted(notes, "note", "notes") +
+            " more, on where figures come from and on what goes in.");
   }
 
   std::int64_t notes_on_figures() const {

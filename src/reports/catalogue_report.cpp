@@ -7,6 +7,7 @@
 #include "reports/json_numbers.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <nlohmann/json.hpp>
 
@@ -31,8 +32,7 @@ std::string moulds_text(const std::vector<ShippedMould>& moulds) {
   table.row({"Mould", "named in a run as", "cavities", "brimful each"});
   table.rule();
   for (const auto& [path, mould] : moulds)
-    table.row({mould.name, path, std::to_string(mould.cavities),
-               fixed(mould.curve.brimful() / millilitre, 1) + " ml"});
+    table.row({mould.name, path, std::to_string(mould.cavities), fixed_ml(mould.curve.brimful())});
   return table.text();
 }
 
@@ -46,10 +46,13 @@ std::string fats_text(const std::vector<Fat>& fats) {
                    ")" + (fat.saponification_read ? "" : " *")});
   return table.text() +
          wrapped(
-             "The saponification value reckoned with is the middle of the published range, or less "
-             "where other documents or the fatty acids ask for less; the range reaches over all "
-             "of them. * the range is in part from memory, not read in its source: ask your "
-             "supplier for the lot's own value and give it in the formula.",
+             "The saponification value used is the middle of the published range, or less where "
+             "other documents or the fatty acids call for less; the range covers all of them, and "
+             "of "
+             "a wax that lye attacks slowly it reaches down to what is sure to react. * part of "
+             "the "
+             "range has not been checked at its source: ask your supplier for the lot's own value "
+             "and give it in the formula.",
              "  ", "  ");
 }
 
@@ -136,6 +139,14 @@ Json density_json(const Fat& fat) {
           {"read", density.read}};
 }
 
+Json slow_json(const chemistry::SlowToSaponify& slow) {
+  Json json = {{"how", slow.how}};
+  json.update(citation_json(slow.how_from));
+  json["sure_mg_koh_per_g"] = {{"value", slow.sure.mg_koh_per_g()}};
+  json["sure_mg_koh_per_g"].update(citation_json(slow.acids_from));
+  return json;
+}
+
 void put_figures(Json& json, const Fat& fat) {
   if (fat.iodine_value)
     json["iodine_value_g_i2_per_100g"] = range_json(*fat.iodine_value, fat.iodine_value_from);
@@ -152,11 +163,13 @@ void put_figures(Json& json, const Fat& fat) {
     json["mean_molar_mass_g_per_mol"].update(citation_json(fat.mean_molar_mass_from));
   }
   if (fat.fatty_acids) json["fatty_acids"] = fatty_acids_json(*fat.fatty_acids);
+  if (fat.slow) json["saponifies_slowly"] = slow_json(*fat.slow);
 }
 
 Json fat_json(const Fat& fat) {
   Json json = {{"id", fat.id},
                {"name", fat.name},
+               {"also_called", fat.also_called},
                {"kind", fat.kind},
                {"liquid_at_room_temperature", fat.liquid_at_room_temperature()},
                {"inci", fat.inci},
@@ -189,11 +202,11 @@ std::string tips_text(const std::vector<planning::Tip>& tips) {
   table.rule();
   for (const auto& tip : tips)
     table.row({tip.name, opening_text(tip.opening),
-               fixed(geometry::area_of(tip.opening) / square_millimetre, 1) + " mm2"});
+               fixed(geometry::area_of(tip.opening) / square_millimetre, 1) + " mm²"});
   return table.text() +
          wrapped(
              "Generic sizes, common practice, no source. Measure your own tip's opening and "
-             "write it in the run, or in a file of tips with your hand's factor.",
+             "write it in the run, or in a file of tips with the correction for your hand.",
              "  ", "  ");
 }
 

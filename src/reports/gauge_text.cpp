@@ -39,8 +39,7 @@ std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Lengt
   table.rule();
   for (const auto& [depth, held, surface] : curve.levels(dip_depths(curve, asked)))
     table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held),
-               fixed(held / us_fluid_ounce, 2),
-               fixed(surface * millimetre / millilitre, 2) + " ml"});
+               fixed(held / us_fluid_ounce, 2), fixed_ml(surface * millimetre, 2)});
   return table.text();
 }
 
@@ -52,12 +51,9 @@ std::string holds_line(const geometry::LevelCurve& curve, const std::string& wha
 }
 
 std::string group_line(const moulds::MeshCavities& found, const HollowGroup& group) {
-  const bool is_cavity = found.survey.role == moulds::Role::cavity;
-  const std::string one = is_cavity ? "cavity" : "pocket";
-  const std::string many = is_cavity ? "cavities" : "pockets";
   std::string text =
       found.survey.hollows.size() > 1 ? moulds::numbers_text(group.members) + ": " : "";
-  text += counted(static_cast<std::int64_t>(group.members.size()), one, many) + " of " +
+  text += counted(static_cast<std::int64_t>(group.members.size()), "cavity", "cavities") + " of " +
           fixed_ml(group.most);
   if (group.members.size() > 1) {
     const double spread = group.spread().in_percent();
@@ -66,7 +62,7 @@ std::string group_line(const moulds::MeshCavities& found, const HollowGroup& gro
   const auto& hollow = found.survey.hollows[group.typical];
   return line(text + "; floor at " + fixed(hollow.floor_mm, 1) + " mm, brim at " +
               fixed(hollow.brim_mm, 1) + " mm in the mesh, opening " +
-              fixed(hollow.opening / square_centimetre, 1) + " cm2.");
+              fixed(hollow.opening / square_centimetre, 1) + " cm².");
 }
 
 /// What a mesh holds where it is more than one cavity: each kind with a dip stick of its own.
@@ -79,7 +75,7 @@ std::string groups_text(const GaugeFindings& findings) {
             dip_stick(curve, findings.depths) + "\n";
   }
   for (const auto& basin : found.survey.basins)
-    text += line("Filled past the walls between them, pockets " +
+    text += line("Filled past the walls between them, cavities " +
                  moulds::numbers_text(basin.pockets) + " hold " + fixed_ml(basin.brimful) +
                  " together, spilling at " + fixed(basin.brim_mm, 1) + " mm.");
   return text;
@@ -118,10 +114,9 @@ std::string casting_text(const CastingFinding& finding) {
   text += line("Box inside " + fixed_mm(need.length) + " x " + fixed_mm(need.width) + " x " +
                fixed_mm(need.height) + "; the master displaces " + fixed_ml(need.master) + ".");
   text += line("Silicone or plaster: " + at_least(need.material / millilitre, 1) + " ml" +
-               (finding.density
-                    ? ", " + at_least(need.material * *finding.density / gram, 0) + " g at " +
-                          fixed(*finding.density / gram_per_millilitre, 2) + " g/ml"
-                    : "; times its density, the weight to mix") +
+               (finding.density ? ", " + at_least(need.material * *finding.density / gram, 0) +
+                                      " g at " + fixed_g_per_ml(*finding.density, 2)
+                                : "; multiply by its density for the weight to mix") +
                ". Add what stays in the mixing cup.");
   return text;
 }
@@ -130,22 +125,21 @@ std::string casting_text(const CastingFinding& finding) {
 /// holds no more than the pour.
 std::string pour_text(const PourFinding& finding, const Mould& mould) {
   std::string text = "\nPOURED " + at_most(finding.pour / millilitre, 2) + " ml INTO ONE CAVITY\n";
-  return text +
-         line("It stands " + at_most_text(finding.depth) + " deep, " +
-              at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +
-              "1 mm more or less there is " +
-              fixed(mould.curve.free_surface(finding.depth) * millimetre / millilitre, 2) + " ml.");
+  return text + line("It stands " + at_most_text(finding.depth) + " deep, " +
+                     at_least_text(mould.curve.height() - finding.depth) + " below the brim. " +
+                     "1 mm more or less there is " +
+                     fixed_ml(mould.curve.free_surface(finding.depth) * millimetre, 2) + ".");
 }
 
 std::string tilt_text(const TiltFinding& finding) {
-  std::string text = "\nPROPPED AT " + trimmed(finding.tilt.angle.degrees(), 2) + " DEGREES\n";
+  std::string text = "\nTILTED BY " + trimmed(finding.tilt.angle.degrees(), 2) + "°\n";
   text +=
       line("Poured " + at_most_text(finding.mark) + " up the low wall: " + fixed_ml(finding.pour) +
            ". It spills at " + at_most_text(finding.brim) + ", with " +
            at_most(finding.most / millilitre, 1) + " ml.");
   if (finding.pools > 1)
     text += line("! At that mark the liquid lies in " + std::to_string(finding.pools) +
-                 " separate pools: poured into one, it stands higher there.");
+                 " separate pools: poured into one of them, it rises higher there.");
   text += line("Set level again, a second pour covers it at " + at_least_text(finding.covered_at) +
                " deep.");
   if (finding.second.empty()) return text;

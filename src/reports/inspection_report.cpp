@@ -3,6 +3,7 @@
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <nlohmann/json.hpp>
 
@@ -12,10 +13,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 using geometry::Defect;
 using geometry::Inspection;
-
-std::string counted(std::size_t number, const std::string& one) {
-  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
-}
 
 /// So that a place is told to a thousandth of a millimetre, in whatever unit.
 Json place_json(const geometry::Point& at_mm, const geometry::FileFrame& frame) {

@@ -18,13 +18,13 @@ std::string line(const std::string& text) { return wrapped(text, "  ", "    "); 
 
 std::string law_line(const planning::PartCure& cure, const std::string& part) {
   const auto& curve = *cure.curve;
-  std::string text = part + ": ends at " + fixed_grams(curve.end) + ", time constant " +
-                     trimmed(curve.tau_days, 1) + " days";
+  std::string text = part + ": ends at " + fixed_grams(curve.end) + ", 63 % of the loss by day " +
+                     trimmed(curve.tau_days, 1);
   if (cure.fit) {
     text += ", fitted to " + std::to_string(cure.fit->weighings) + " weighings";
-    text += cure.fit->spread ? ", which lie " + trimmed(*cure.fit->spread / gram, 2) +
-                                   " g about it (standard deviation)"
-                             : ", too few to tell how well";
+    text += cure.fit->spread
+                ? ", scatter " + trimmed(*cure.fit->spread / gram, 2) + " g (standard deviation)"
+                : ", too few to know their scatter";
   }
   return line(text + ".");
 }
@@ -35,7 +35,7 @@ std::string net_lines(const planning::LabelDraft& label) {
   std::string text = "Net quantity: " + net.statement;
   if (net.figures)
     text += ", in figures at least " + trimmed(*net.figures / millimetre, 0) + " mm high";
-  text += ". The lightest believable piece: " + fixed_grams(label.lightest->mass) + " (" +
+  text += ". Lightest piece to expect: " + fixed_grams(label.lightest->mass) + " (" +
           label.lightest->because + ").";
   if (net.tolerance)
     text += label.market == planning::Market::EU
@@ -50,7 +50,7 @@ std::string net_lines(const planning::LabelDraft& label) {
 std::string held_line(const planning::LabelDraft& label) {
   if (!label.held) return "";
   const auto& held = *label.held;
-  return line("Your " + std::to_string(held.packs) + " pieces, held against " +
+  return line("Your " + std::to_string(held.packs) + " pieces, checked against " +
               trimmed(held.stated / gram, 2) + " g: mean " + fixed_grams(held.mean) + ", " +
               std::to_string(held.short_once) + " short by more than that, " +
               std::to_string(held.short_twice) +
@@ -101,8 +101,8 @@ std::string label_text(const planning::Plan& plan) {
   const auto& label = *plan.label;
   std::string text = "LABEL, DRAFT FOR THE " + name_of(label.market) + "\n";
   text += net_lines(label) + held_line(label);
-  text += line("Ingredients as saponified: " + label.as_saponified.text + ".");
-  text += line("Ingredients as charged: " + label.as_charged.text + ".");
+  text += line("Ingredients as finished soap: " + label.as_saponified.text + ".");
+  text += line("Ingredients as weighed in: " + label.as_charged.text + ".");
   text += allergen_lines(label);
   for (const auto& remark : label.remarks)
     text += wrapped(remark.text, remark.severity == Severity::note ? "   - " : "   ! ", "     ");
@@ -117,7 +117,7 @@ std::string bottles_text(const std::vector<planning::BottleTally>& bottles) {
       shares += (shares.empty() ? "" : "; ") + part.name + " " + on_scale(part.gives, part.step) +
                 ", " + in_percent(part.of_batter, 2) + " of it";
     text += line("A bottle of " + bottle.name + ", " + fixed_grams(bottle.holds) +
-                 ", at one rate for all: " + shares + ".");
+                 ", divided so that every batter gets the same percentage: " + shares + ".");
   }
   return text.empty() ? "" : "BOTTLES\n" + text + "\n";
 }

@@ -1,35 +1,36 @@
 #include "reports/lye_report.h"
+#include "reports/plan_words.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
+#include "units/wording.h"
 
 namespace brimwright::reports {
 namespace {
 
-std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
-
 /// "25 min", or hours once minutes say nothing.
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " h";
+  return in_hours(time);
 }
 
 std::string cooling_line(const chemistry::CoolingTime& cooling) {
   return line("In " + chemistry::name_of(cooling.where) + " it is cool enough after about " +
-              about(cooling.shortest) + " to " + about(cooling.longest) + ", by jug and stirring.");
+              about(cooling.shortest) + " to " + about(cooling.longest) +
+              ", depending on jug and stirring.");
 }
 
 }  // namespace
 
 std::string heat_text(const chemistry::HeatFindings& heat) {
-  std::string text = line(
-      "Fresh lye gets as hot as " + in_both_scales(heat.peak.peak) + " from water at " +
-      in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") +
-      " if all alkali goes in at once; it boils at " + in_both_scales(heat.peak.boiling) + ".");
+  std::string text = line("Fresh lye solution can reach " + in_both_scales(heat.peak.peak) +
+                          " if all the alkali goes in at once, from water at " +
+                          in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") +
+                          "; it boils at " + in_both_scales(heat.peak.boiling) + ".");
   for (const auto& cooling : heat.cooling) text += cooling_line(cooling);
   if (heat.at_pour)
-    text += line("Lye and fats together come to " + in_both_scales(*heat.at_pour) +
-                 " before the soap's own heat.");
+    text += line("Lye solution and fats together come to " + in_both_scales(*heat.at_pour) +
+                 "; then the batter warms by itself.");
   return text;
 }
 
@@ -44,7 +45,7 @@ std::string lye_pot_text(const planning::Batch& batch) {
   table.rule();
   table.row({"Lye solution, " + fixed(pot.strength.in_percent(), 1) + " % strong",
              on_scale(pot.lye, pot.lye_step, Rounded::up)});
-  std::string text = "ONE POT OF LYE FOR ALL BATTERS OF A BATCH\n" + table.text();
+  std::string text = "ONE POT OF LYE SOLUTION FOR ALL BATTERS OF A BATCH\n" + table.text();
   for (const auto& share : pot.shares)
     text += line(
         share.batter + ": weigh out " + on_scale(share.lye, pot.share_step, Rounded::down) + " (" +
@@ -52,19 +53,23 @@ std::string lye_pot_text(const planning::Batch& batch) {
         (share.top_up > Mass{}
              ? ", then stir in " + on_scale(share.top_up, share.top_up_step) + " of plain water"
              : "") +
-        "; superfat " + fixed(share.superfat.nominal.in_percent(), 1) + " %, likely " +
+        "; superfat as weighed " + fixed(share.superfat.nominal.in_percent(), 1) + " %, likely " +
         chemistry::lowest_in_words(share.superfat.likely_low) + " to " +
         chemistry::highest_in_words(share.superfat.likely_high) + ", at worst " +
-        chemistry::lowest_in_words(share.superfat.low) + " to " +
+        chemistry::lowest_in_words(share.superfat.low) + ", at most " +
         chemistry::highest_in_words(share.superfat.high) + ".");
   if (batch.pot_heat) text += heat_text(*batch.pot_heat);
   text +=
       line(pot.full_pot
-               ? "Cooled, pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
-                     "; put steamed-off water back up to that, then share."
-               : "Cooled, put steamed-off water back until the lye weighs " +
-                     on_scale(pot.lye, pot.lye_step, Rounded::up) + " again, then share.");
-  return text + line("This stands for the lyes above: make the one or the others, not both.") +
+               ? "When it has cooled, top up with plain water until pot and lye solution weigh " +
+                     on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
+                     " (some has evaporated), then share it out."
+               : "When it has cooled, top up with plain water to " +
+                     on_scale(pot.lye, pot.lye_step, Rounded::up) +
+                     " (some has evaporated), then share it out.");
+  return text +
+         line(
+             "This takes the place of the lye solutions above: make this one or those, not both.") +
          "\n";
 }
 

@@ -32,9 +32,10 @@ std::string mend_text(const std::string& heading, const Mend& mend) {
   const auto& superfat = mend.after.superfat;
   return wrapped(heading, " ", " ") + table.text() +
          wrapped("Then the superfat is " + chemistry::lowest_in_words(superfat.nominal) +
-                     ", 19 in 20 between " + chemistry::lowest_in_words(superfat.likely_low) +
-                     " and " + chemistry::highest_in_words(superfat.likely_high) +
-                     "; the batter weighs " + trimmed(mend.after.batter / gram, 1) + " g.",
+                     ", in 19 batches of 20 between " +
+                     chemistry::lowest_in_words(superfat.likely_low) + " and " +
+                     chemistry::highest_in_words(superfat.likely_high) + "; the batter weighs " +
+                     trimmed(mend.after.batter / gram, 1) + " g.",
                  " ", " ");
 }
 
@@ -62,10 +63,11 @@ std::string text_of(const MadeLye& made) {
   std::string text = wrapped(made.said.text, is_danger ? "!! " : " - ", "   ");
   text += made.batter + " of batch " + std::to_string(made.batch) + "\n" + as_it_is(made);
   if (made.to_aim)
-    text += mend_text("Fats to add, of its own, for the aim of " +
+    text += mend_text("Fats to add, of the formula's own, for the planned superfat of " +
                           chemistry::lowest_in_words(made.as_it_is.aim) + ":",
                       *made.to_aim);
-  if (made.to_zero) text += mend_text("The least that keeps 19 in 20 above zero:", *made.to_zero);
+  if (made.to_zero)
+    text += mend_text("The least to add that keeps 19 batches in 20 above zero:", *made.to_zero);
   if (made.missing)
     text += mend_text("Alkali that may still go in, dissolved in " +
                           trimmed(*made.water / gram, 1) + " g of water of its own and cooled:",
@@ -90,7 +92,7 @@ Json mend_json(const std::optional<Mend>& mend, const planning::MadeLye& made) {
 
 std::string made_lye_text(const std::vector<MadeLye>& made) {
   if (made.empty()) return "";
-  std::string text = "LYE ALREADY WEIGHED\n";
+  std::string text = "ALKALI ALREADY WEIGHED\n";
   for (const MadeLye& one : made) text += text_of(one);
   return text;
 }

@@ -5,6 +5,7 @@
 #include "reports/picture_sheet.h"
 #include "reports/svg_drawing.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -23,11 +24,6 @@ constexpr double drawing_room = sheet_width - left_room - label_room;
 constexpr double row = 5;             // of the legend
 constexpr double dimension_row = 6;   // across, with its text
 constexpr double least_section = 30;  // so that upright dimensions have room for their text
-
-std::string ml(Volume volume) {
-  const double value = volume / millilitre;
-  return fixed(value, value < 10 ? 2 : value < 1000 ? 1 : 0) + " ml";
-}
 
 void check(const moulds::Mould& mould, const MouldPicture& what) {
   const auto is_inside = [&](Length depth) {
@@ -91,20 +87,19 @@ class Picture {
                  std::to_string(i + 1) + ". " + layer.name + ": " + in_both(layer.to - layer.from) +
                      " thick, " +
                      (layer.from > Length() ? "from " + in_both(layer.from) : "from the floor") +
-                     " to " + in_both(layer.to) + ", " + ml(held(layer.to) - held(layer.from)));
+                     " to " + in_both(layer.to) + ", " +
+                     short_ml(held(layer.to) - held(layer.from)));
     }
     if (what_.pour_line)
-      add_legend(
-          std::nullopt,
-          "To the pour line " + ml(held(*what_.pour_line)) + "; headspace " +
-              in_both(height_ - *what_.pour_line) + ", " +
-              ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
-              fixed(mould_.curve.free_surface(*what_.pour_line) * millimetre / millilitre, 2) +
-              " ml");
-    add_legend(std::nullopt, "To the brim " + ml(held(height_)) + " (" +
+      add_legend(std::nullopt,
+                 "To the pour line " + short_ml(held(*what_.pour_line)) + "; headspace " +
+                     in_both(height_ - *what_.pour_line) + ", " +
+                     short_ml(held(height_) - held(*what_.pour_line)) + "; 1 mm at the line is " +
+                     fixed_ml(mould_.curve.free_surface(*what_.pour_line) * millimetre, 2));
+    add_legend(std::nullopt, "To the brim " + short_ml(held(height_)) + " (" +
                                  fixed(held(height_) / us_fluid_ounce, 2) + " US fl oz)");
     if (std::abs(mould_.detail_factor - 1) > 5e-4)
-      add_legend(std::nullopt, "Volumes are as water found them, " +
+      add_legend(std::nullopt, "Volumes are as weighed with water, " +
                                    trimmed(mould_.detail_factor, 3) +
                                    " times what the drawn shape holds");
   }
@@ -273,7 +268,7 @@ class Picture {
       labels.back().bold = true;
     }
     for (const Length depth : what_.depths)
-      labels.push_back(label_at(depth, in_both(depth) + ": " + ml(held(depth))));
+      labels.push_back(label_at(depth, in_both(depth) + ": " + short_ml(held(depth))));
     for (std::size_t i = 0; i < what_.layers.size(); ++i) {
       const auto& layer = what_.layers[i];
       const Length middle = (layer.from + layer.to) / 2;

@@ -1,6 +1,6 @@
 #include "reports/mould_views.h"
 
-#include "geometry/sections/plane_section.h"
+#include "geometry/sections/plane_cut.h"
 #include "geometry/surface/enclosed_volume.h"
 
 #include <algorithm>

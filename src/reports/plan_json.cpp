@@ -1,4 +1,3 @@
-#include "planning/cost.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/label_report.h"
@@ -302,7 +301,7 @@ Json money_json(const Money& money) {
   return {{"amount", amount_text(money)}, {"currency", money.currency.code}};
 }
 
-Json cost_json(const planning::Cost& cost) {
+Json cost_json(const planning::Cost& cost, const planning::Run& run) {
   Json json = money_json(cost.per_piece);
   json["total"] = amount_text(cost.total);
   if (!planning::is_any_priced(cost)) json["amount"] = json["total"] = nullptr;  // not 0
@@ -310,6 +309,7 @@ Json cost_json(const planning::Cost& cost) {
   Json lines = Json::array();
   for (const auto& line : cost.lines)
     lines.push_back({{"name", line.name},
+                     {"shown_as", material_name(line.name, run)},
                      {"g", grams(line.used)},
                      {"amount", line.cost ? Json(amount_text(*line.cost)) : Json(nullptr)}});
   json["materials"] = lines;
@@ -322,7 +322,7 @@ Json down_to_decimals_g(const std::optional<Mass>& mass) {
   return to_decimals(rounded_down(*mass, 0.1 * gram) / gram, 1);
 }
 
-Json piece_json(const planning::Plan& plan) {
+Json piece_json(const planning::Plan& plan, const planning::Run& run) {
   const auto& piece = plan.piece;
   Json parts = Json::array();
   for (const auto& part : piece.parts)
@@ -348,7 +348,7 @@ Json piece_json(const planning::Plan& plan) {
            plan.label && plan.label->net ? Json(grams(plan.label->net->stated)) : Json(nullptr)},
           {"parts", parts},
           {"size", size},
-          {"cost", plan.cost ? cost_json(*plan.cost) : Json(nullptr)}};
+          {"cost", plan.cost ? cost_json(*plan.cost, run) : Json(nullptr)}};
 }
 
 Json dusts_json(const std::vector<planning::DustTally>& dusts, const planning::Scales& scales) {
@@ -407,6 +407,17 @@ Json first_aid_json() {
   return {{"lines", lines}, {"source", planning::first_aid_source()}};
 }
 
+Json caution_json(const planning::Caution& caution) {
+  Json json = {{"severity", name_of(caution.severity)},
+               {"topic", name_of(caution.topic)},
+               {"general", caution.is_general},
+               {"text", caution.text}};
+  if (caution.batter)
+    json["batter"] = *caution.batter == planning::BatterRole::base ? "pour" : "pipe";
+  if (caution.batch_pieces) json["batch_pieces"] = *caution.batch_pieces;
+  return json;
+}
+
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
@@ -440,14 +451,10 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   if (plan.cut) json["cut"] = cut_json(*plan.cut, plan.piece);
   json["bottles"] = bottles_json(plan.bottles);
   json["lye_pot"] = lye_pot_json(plan.batches.front());
-  json["piece"] = piece_json(plan);
+  json["piece"] = piece_json(plan, run);
   json["label"] = label_json(plan);
   json["cautions"] = Json::array();
-  for (const auto& caution : plan.cautions)
-    json["cautions"].push_back({{"severity", name_of(caution.severity)},
-                                {"topic", name_of(caution.topic)},
-                                {"general", caution.is_general},
-                                {"text", caution.text}});
+  for (const auto& caution : plan.cautions) json["cautions"].push_back(caution_json(caution));
   json["first_aid"] = first_aid_json();
   return json_document(json);
 }

@@ -1,4 +1,3 @@
-#include "planning/cost.h"
 #include "reports/batch_text.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
@@ -7,7 +6,6 @@
 #include "reports/plan_report.h"
 #include "reports/plan_words.h"
 #include "reports/text_table.h"
-#include "units/printing.h"
 #include "units/rounding.h"
 #include "units/weight_text.h"
 #include "units/wording.h"
@@ -51,14 +49,14 @@ std::string batch_limits_text(const planning::Plan& plan) {
 std::string on_top_line(const planning::DecorationFit& fit) {
   std::string text = "Sits on a circle " + fixed_mm(*fit.contact) + " across";
   if (fit.peak_flat) text += " (the peak is flat over " + fixed_mm(*fit.peak_flat) + ")";
-  return line(text + ", stands " + fixed_mm(*fit.stands_proud) + " proud, " + fixed_ml(fit.sunk) +
-              " of it sunk.");
+  return line(text + ", sticks out " + fixed_mm(*fit.stands_proud) + "; " + fixed_ml(fit.sunk) +
+              " of it is pressed in.");
 }
 
 std::string buried_text(const planning::DecorationFit& fit) {
   TextTable table({Side::left, Side::right, Side::right, Side::right, Side::right});
   table.row({"Embed, with the least cover to", "floor", "wall", "pour line", "next one"});
-  // A round hollow has no floor or no wall to keep clear of.
+  // A round cavity has no floor or no wall to keep clear of.
   const auto cover = [](Length gap) { return is_finite(gap) ? fixed_mm(gap) : std::string("-"); };
   for (std::size_t i = 0; i < fit.embeds.size(); ++i) {
     const auto& embed = fit.embeds[i];
@@ -66,22 +64,22 @@ std::string buried_text(const planning::DecorationFit& fit) {
                fixed_mm(embed.line_cover), embed.apart ? fixed_mm(*embed.apart) : "-"});
   }
   return "\n" + table.text() +
-         line("They take " + fixed_ml(fit.displaced) + " of the base's room, which is not poured.");
+         line("They displace " + fixed_ml(fit.displaced) + " of base, which is not poured.");
 }
 
 std::string decoration_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& decoration : plan.decorations) {
-    text += title("PERCH  " + decoration.name,
+    text += title("DECORATE  " + decoration.name,
                   "melt " + on_scale(decoration.make, run.scales.large.step));
     std::string made = decoration.material + ", " +
-                       beside_scale(decoration.make, run.scales.large.step) + " by weight. " +
-                       counted(decoration.casts, "cast", "casts");
+                       beside_scale(decoration.make, run.scales.large.step) + " by weight. Cast " +
+                       std::to_string(decoration.casts);
     if (!decoration.mould.empty())
       made += " in " + decoration.mould + ": " +
               counted(decoration.cavity_fills, "cavity fill, ", "cavity fills, ") +
               counted(decoration.tray_fills, "tray fill", "tray fills");
-    if (decoration.time) made += ", " + minutes(*decoration.time);
+    if (decoration.time) made += ", " + in_minutes(*decoration.time);
     text += line(made + "; " + fixed_ml(decoration.volume_each) + ", " +
                  fixed_grams(decoration.mass_each) + " each, " + decoration.count_text + ".");
     if (decoration.fit.contact) text += on_top_line(decoration.fit);
@@ -94,8 +92,8 @@ std::string decoration_text(const planning::Plan& plan, const planning::Run& run
 std::string one_more_lines(const planning::CutTally& cut) {
   std::string text;
   for (const auto& more : cut.one_more)
-    text += line("Cut to " + more.text + " along " + name_of(more.direction) + ", a loaf gives " +
-                 std::to_string(more.bars) + ".");
+    text += line("Cut to " + more.text + " along " + name_of(more.direction) + ": " +
+                 counted(more.bars, "bar", "bars") + " from each loaf.");
   return text;
 }
 
@@ -133,21 +131,21 @@ std::string cut_text(const planning::Plan& plan) {
                " go in the cuts and " + fixed_grams(off.planing) + " are planed off.");
   text += layers_of_bars(plan);
   if (cut.other_way)
-    text +=
-        line("With the bars the other way round it gives " + std::to_string(*cut.other_way) + ".");
+    text += line("With the bars the other way round a loaf gives " +
+                 std::to_string(*cut.other_way) + ".");
   return text + one_more_lines(cut) + "\n";
 }
 
-std::string cost_text(const planning::Plan& plan) {
-  if (!plan.cost) return line("Cost: the run gives no prices (section \"money\").");
+std::string cost_text(const planning::Plan& plan, const planning::Run& run) {
+  if (!plan.cost) return line("No prices in the run (section \"money\"), so no cost.");
   const auto& cost = *plan.cost;
   if (!planning::is_any_priced(cost))
-    return line("Cost: unpriced, as no price is given of anything in it.");
+    return line("Nothing in the run has a price (section \"money\"), so no cost.");
   const std::string& code = cost.total.currency.code;
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& l : cost.lines)
-    table.row(
-        {l.name, fixed_grams(l.used), l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
+    table.row({material_name(l.name, run), fixed_grams(l.used),
+               l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
   table.rule();
   table.row({"Material of the run", "", amount_text(cost.total) + " " + code});
   table.row({"Material of one saleable piece", "", amount_text(cost.per_piece) + " " + code});
@@ -181,14 +179,14 @@ std::string size_line(const planning::PieceTally& piece, const planning::Plan& p
     return line("For its box: " + depth_text(piece.size->width) + " by " +
                 depth_text(piece.size->depth) + ", " + depth_text(piece.size->height) + " tall.");
   if (plan.cut) return "";
-  return line("Its height is not known: trials alone do not say the topping's shape.");
+  return line("Its height is not known: weighed trials alone do not give the topping's shape.");
 }
 
-std::string piece_text(const planning::Plan& plan) {
-  std::string text = "A PIECE\n" + cost_text(plan) + "\n" + parts_table(plan.piece);
+std::string piece_text(const planning::Plan& plan, const planning::Run& run) {
+  std::string text = "A PIECE\n" + cost_text(plan, run) + "\n" + parts_table(plan.piece);
   if (!plan.piece.cured)
     text += line("The cured weight needs \"water_lost_in_cure\" or \"drying\" in each formula.");
-  if (!plan.label) text += line("Label: the run asks for none (section \"label\").");
+  if (!plan.label) text += line("No label in the run (section \"label\").");
   return text + size_line(plan.piece, plan) + cure_text(plan) + "\n";
 }
 
@@ -213,7 +211,7 @@ std::string cautions_text(const planning::Plan& plan) {
   for (const auto& caution : plan.cautions)
     if (caution.severity != Severity::danger)
       (caution.is_general ? of_bench : of_batch) += remark_text(caution);
-  return (of_batch.empty() ? "" : "WATCH OUT\n" + of_batch + "\n") + "AT THE BENCH\n" + of_bench +
+  return (of_batch.empty() ? "" : "CAUTIONS\n" + of_batch + "\n") + "AT THE BENCH\n" + of_bench +
          "\n";
 }
 
@@ -233,8 +231,7 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
                             counted(mould.cavities, "cavity", "cavities") + ", " +
                             counted(pieces.fillings, "filling", "fillings");
   if (mould.unmould_after)
-    moulds_line += ", " + trimmed(static_cast<double>(mould.unmould_after->count()) / 60, 1) +
-                   " h each before unmoulding";
+    moulds_line += ", " + in_hours(*mould.unmould_after) + " each before unmoulding";
   text += wrapped(moulds_line, "", "  ");
   if (!run.from_studio.sections.empty())
     text += wrapped("From the studio: " + studio_words(run.from_studio) + ".", "", "  ");
@@ -261,8 +258,8 @@ std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
   for (const auto& batch : plan.batches) batches += batch_text(batch, plan, run);
   return dangers_text(plan) + head_text(plan, run) + batches + whole_run_text(plan) +
          decoration_text(plan, run) + dust_text(plan.dust, run) + cut_text(plan) +
-         bottles_text(plan.bottles) + piece_text(plan) + label_text(plan) + cautions_text(plan) +
-         first_aid_text();
+         bottles_text(plan.bottles) + piece_text(plan, run) + label_text(plan) +
+         cautions_text(plan) + first_aid_text();
 }
 
 }  // namespace brimwright::reports

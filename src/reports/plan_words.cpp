@@ -1,16 +1,12 @@
 #include "reports/plan_words.h"
 
 #include "reports/text_table.h"
-#include "units/printing.h"
 #include "units/shown_text.h"
 
 #include <map>
+#include <vector>
 
 namespace brimwright::reports {
-
-std::string density_text(Density density) {
-  return fixed(density / gram_per_millilitre, 3) + " g/ml";
-}
 
 std::string title(const std::string& left, const std::string& right) {
   const std::size_t used = shown_width(left) + shown_width(right);
@@ -20,8 +16,17 @@ std::string title(const std::string& left, const std::string& right) {
 
 std::string line(const std::string& text) { return wrapped(text, "  ", "    "); }
 
-std::string minutes(std::chrono::seconds time) {
-  return trimmed(static_cast<double>(time.count()) / 60, 1) + " min";
+std::string material_name(const std::string& price_name, const planning::Run& run) {
+  std::vector<const chemistry::Formula*> formulas{&run.pour.formula};
+  if (run.pipe) formulas.push_back(&run.pipe->formula);
+  for (const chemistry::Formula* formula : formulas) {
+    for (const auto& of : formula->fats)
+      if (of.fat.id == price_name) return of.fat.name;
+    for (const auto& additive : formula->additives)
+      if (additive.dispersal && additive.dispersal->oil.id == price_name)
+        return additive.dispersal->oil.name;
+  }
+  return price_name;
 }
 
 std::string studio_words(const planning::FromStudio& from) {

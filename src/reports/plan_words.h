@@ -1,22 +1,20 @@
 #pragma once
 
 #include "planning/run.h"
-#include "units/quantity.h"
 
-#include <chrono>
 #include <string>
 
 namespace brimwright::reports {
 
 // How the plan's text says what stands in many of its parts.
 
-std::string density_text(Density density);       // "1.012 g/ml"
-std::string minutes(std::chrono::seconds time);  // "12.5 min"
-
 /// A heading over the width of the page.
 std::string title(const std::string& left, const std::string& right);
 /// A sentence below it, set in.
 std::string line(const std::string& text);
+
+/// What is shown of a material that the prices call `price_name`: of a fat its name, not its id.
+std::string material_name(const std::string& price_name, const planning::Run& run);
 
 /// "losses, scales (soap/studio.json)": what a run takes of its studio.
 std::string studio_words(const planning::FromStudio& from);

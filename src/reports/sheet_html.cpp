@@ -128,8 +128,8 @@ std::string html(const WeighList& list) {
                                 [](const WeighRow& row) { return row.has_lot; });
   std::string rows = tag("tr", "head",
                          "<th></th><th></th><th class=\"weight\">weigh</th><th class=\"sum\">" +
-                             std::string(sums ? "vessel then holds" : "") +
-                             "</th><th class=\"lot\">" + (lots ? "lot" : "") + "</th>") +
+                             std::string(sums ? "running total" : "") + "</th><th class=\"lot\">" +
+                             (lots ? "lot" : "") + "</th>") +
                      "\n";
   for (const auto& row : list.rows) rows += row_of(row);
   return tag("table", "weigh", "\n" + rows);

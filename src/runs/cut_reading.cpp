@@ -15,7 +15,7 @@ planning::BarSize bar_size(const Fields& bar) {
                     "give \"thickness\" to slice a loaf, or \"length\" and \"width\" to cut a "
                     "slab");
   const auto asked = [&](std::string_view key, std::string_view measure) {
-    const Length length = bar.positive_length(key);
+    const Length length = bar.positive_length(key, sliced ? "25 mm" : "75 mm");
     planning::usual_bench().ask(bar, key, measure, length);
     return length;
   };

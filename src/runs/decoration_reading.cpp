@@ -5,7 +5,7 @@
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
 #include "runs/named_files.h"
-#include "units/printing.h"
+#include "units/wording.h"
 
 namespace brimwright::runs {
 namespace {
@@ -21,7 +21,8 @@ InMould in_mould(const Fields& fields, const moulds::Library& library, const Stu
 }
 
 Rod rod(const Fields& fields) {
-  const Rod result{fields.positive_length("diameter"), fields.positive_length("length")};
+  const Rod result{fields.positive_length("diameter", "12 mm"),
+                   fields.positive_length("length", "60 mm")};
   fields.refuse_unknown();
   return result;
 }
@@ -140,12 +141,12 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
                     .density = fields.density("density"),
                     .spares = fields.share("spares", Share{}, whole),
                     .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                    .left_in_jug = fields.mass("left_in_jug")};
+                    .left_in_jug = fields.mass("left_in_jug", "3 g")};
   usual_bench().ask(fields, "density", "decoration's density", result.density);
   usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
   usual_bench().ask(fields, "left_in_jug", "jug film", result.left_in_jug);
   if (fields.has("time_per_tray_fill")) {
-    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill");
+    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill", "10 min");
     usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.time_per_tray_fill);
   }
   result.where = where(fields);
@@ -164,7 +165,7 @@ void ask_for_decoration(const Fields& fields, const Run& run, std::size_t index)
   const Mass each = embed_volume(run, index) * decoration.density;
   const bool is_in_a_loaf = run.cut || std::holds_alternative<Buried>(decoration.where);
   usual_bench().ask_found(fields, is_in_a_loaf ? "decoration" : "decoration on top", each,
-                          trimmed(each / gram, 1) + " g");
+                          in_grams(each));
 }
 
 }  // namespace brimwright::runs

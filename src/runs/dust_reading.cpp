@@ -17,7 +17,7 @@ DustByArea dust_by_area(const Fields& fields) {
 }
 
 Mass dust_by_mass(const Fields& fields) {
-  const Mass dust = fields.positive_mass("per_piece");
+  const Mass dust = fields.positive_mass("per_piece", "0.1 g");
   usual_bench().ask(fields, "per_piece", "dust on a piece", dust);
   return dust;
 }

@@ -14,7 +14,7 @@ planning::FillLevel read_fill_level(const Fields& section, std::string_view key)
                     "give either \"below_brim\" or \"depth\"");
   const planning::FillLevel result =
       below ? planning::FillLevel(planning::BelowBrim{level.length("below_brim")})
-            : planning::FillLevel(planning::FromFloor{level.positive_length("depth")});
+            : planning::FillLevel(planning::FromFloor{level.positive_length("depth", "25 mm")});
   level.refuse_unknown();
   return result;
 }

@@ -6,6 +6,7 @@
 #include "runs/named_files.h"
 #include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <algorithm>
 
@@ -57,7 +58,8 @@ PipedTrials piped_trials(const Fields& fields, const Studio& studio) {
 Envelope envelope(const Fields& fields) {
   const bool is_cone = fields.choice("form", {"cone", "dome"}) == "cone";
   const Envelope result{is_cone ? EnvelopeForm::cone : EnvelopeForm::dome,
-                        fields.positive_length("diameter"), fields.positive_length("height"),
+                        fields.positive_length("diameter", "50 mm"),
+                        fields.positive_length("height", "30 mm"),
                         fields.share("soap_share", 10 * percent, whole)};
   fields.has("confirmed");  // ask_for_topping says of what
   fields.refuse_unknown();
@@ -121,10 +123,11 @@ Bowl bowl_of(const Fields& fields) {
 }
 
 Pace pace_of(const Fields& fields) {
-  Pace pace{fields.positive_short_time("open_time"), fields.positive_short_time("time_per_piece")};
+  Pace pace{fields.positive_short_time("open_time", "25 min"),
+            fields.positive_short_time("time_per_piece")};
   usual_bench().ask(fields, "open_time", "open time", pace.open_time);
   if (fields.has("time_per_bag_change")) {
-    pace.time_per_bag_change = fields.positive_short_time("time_per_bag_change");
+    pace.time_per_bag_change = fields.positive_short_time("time_per_bag_change", "1 min");
     usual_bench().ask(fields, "time_per_bag_change", "bag change", pace.time_per_bag_change);
   }
   fields.refuse_unknown();
@@ -132,7 +135,8 @@ Pace pace_of(const Fields& fields) {
 }
 
 LyeSpoon lye_spoon_of(const Fields& fields) {
-  const LyeSpoon spoon{fields.positive_volume("holds"), fields.positive_short_time("time_between")};
+  const LyeSpoon spoon{fields.positive_volume("holds"),
+                       fields.positive_short_time("time_between", "10 s")};
   usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
   usual_bench().ask(fields, "time_between", "spoonful's time", spoon.time_between);
   fields.refuse_unknown();
@@ -187,7 +191,8 @@ geometry::Move read_move(const Fields& move) {
   const auto count = [&] { return static_cast<int>(move.whole_number("count", 1, 500)); };
   geometry::Move result;
   if (kind == "dollop")
-    result = geometry::Dollop{move.positive_length("diameter"), move.positive_length("height"), at};
+    result = geometry::Dollop{move.positive_length("diameter", "40 mm"),
+                              move.positive_length("height", "25 mm"), at};
   else if (kind == "ring")
     result = geometry::Ring{move.positive_length("radius"), at};
   else if (kind == "spiral")
@@ -242,7 +247,7 @@ void ask_for_topping(const Fields& pipe, const Pipe& topping) {
     usual_bench().ask(envelope, "height", "topping's height", topping.envelope->height);
   }
   const Volume each = visible_topping(topping).volume;
-  usual_bench().ask_found(pipe, "topping", each, trimmed(each / millilitre, 1) + " ml");
+  usual_bench().ask_found(pipe, "topping", each, in_ml(each));
 }
 
 }  // namespace brimwright::runs

@@ -4,8 +4,8 @@
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
 #include "runs/named_files.h"
-#include "units/printing.h"
 #include "units/reading.h"
+#include "units/wording.h"
 
 #include <string>
 #include <variant>
@@ -37,7 +37,8 @@ planning::Layer layer(const Fields& fields) {
   if (ways != 1)
     throw UserError(fields.place(), ways == 0 ? "says no amount" : "says its amount more than once",
                     "give one of \"depth\", \"mass\", \"parts\" or \"rest\": true");
-  if (fields.has("depth")) result.amount = planning::LayerDepth{fields.positive_length("depth")};
+  if (fields.has("depth"))
+    result.amount = planning::LayerDepth{fields.positive_length("depth", "15 mm")};
   if (fields.has("mass")) result.amount = planning::LayerMass{fields.positive_mass("mass")};
   if (fields.has("parts")) {
     const double parts = fields.number("parts");
@@ -78,7 +79,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
   if (const auto temperatures = pour.optional_object("temperatures"))
     result.temperatures = chemistry::read_heat_question(*temperatures);
   const Volume brimful = result.mould.curve.brimful();
-  usual_bench().ask_found(pour, "poured piece", brimful, trimmed(brimful / millilitre, 2) + " ml");
+  usual_bench().ask_found(pour, "poured piece", brimful, in_ml(brimful, 2));
   usual_bench().ask(losses, "overpour", "overpour", result.losses.overpour);
   usual_bench().ask(losses, "pot", "stays in the pot", result.losses.pot);
   usual_bench().ask(losses, "jugs", "stays in the pot", result.losses.jugs);

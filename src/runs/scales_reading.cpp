@@ -1,6 +1,7 @@
 #include "runs/scales_reading.h"
 
 #include "planning/usual_bench.h"
+#include "units/complaint_facts.h"
 #include "units/reading.h"
 
 #include <string>
@@ -12,7 +13,8 @@ namespace {
 using planning::usual_bench;
 
 planning::Scale scale(const Fields& fields, std::string_view step) {
-  const planning::Scale result{fields.positive_mass("step"), fields.positive_mass("most")};
+  const planning::Scale result{fields.positive_mass("step", "1 g"),
+                               fields.positive_mass("most", "5 kg")};
   if (result.most < 10 * result.step)
     throw UserError(fields.place(), "holds less than ten of its own steps",
                     fields.quoted("step") + " is the step of the display, " +
@@ -28,11 +30,13 @@ void ask_for_swapped_scales(const Fields& fields, const planning::Scales& scales
   const std::string shown = fields.object("large").text("most");
   const bool is_confirmed = fields.confirms(shown);
   if (scales.large.most >= scales.fine.most || is_confirmed) return;
-  throw UserError(fields.place("large"),
-                  "holds \"" + shown + "\", less than the fine scale, which is far from usual",
-                  "are the two " + fields.object("large").quoted("most") +
-                      " swapped? If it is right, put \"confirmed\": \"" + shown +
-                      "\" beside \"large\" and \"fine\"");
+  throw UserErrorWithFacts(
+      fields.place("large"),
+      "holds \"" + shown + "\", less than the fine scale, which is far from usual",
+      "are the two " + fields.object("large").quoted("most") +
+          " swapped? If it is right, put \"confirmed\": \"" + shown +
+          "\" beside \"large\" and \"fine\"",
+      {.keeps = {{.at = fields.place("confirmed").field, .figure = shown}}});
 }
 
 }  // namespace

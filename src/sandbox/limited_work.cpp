@@ -47,6 +47,8 @@ WorkReport limited(Job job, std::initializer_list<std::string_view> bytes,
   return worked_by(path, helper.job, bytes, limits);
 }
 
+bool has_helper(Job job) { return !path_of(helper_for(job).program).empty(); }
+
 std::string missing_helper(Job job) {
   return "the helper program " + std::string(helper_for(job).program) +
          ", which is not installed beside " + running_program().string();

@@ -20,6 +20,8 @@ enum class Job { import_mesh, unite_solids, draw_sheet };
 WorkReport limited(Job job, std::initializer_list<std::string_view> bytes,
                    const WorkLimits& limits);
 
+bool has_helper(Job job);
+
 /// "the helper program brimwright-import, which is not installed beside /usr/bin/brimwright": for
 /// work that ended as `no_helper`.
 std::string missing_helper(Job job);

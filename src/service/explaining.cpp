@@ -22,7 +22,7 @@ std::vector<Working> named(const std::vector<Working>& all, const std::string& n
   std::vector<std::string> names;
   for (const Working& one : all) names.push_back(one.of);
   const auto nearest = nearest_name(name, names);
-  throw UserError(where, "\"" + name + "\" is no figure of this plan",
+  throw UserError(where, "\"" + name + "\" is not a figure of this plan",
                   nearest
                       ? "did you mean \"" + *nearest + "\"? Without a name the figures are listed"
                       : "without a name the figures are listed");

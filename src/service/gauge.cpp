@@ -40,8 +40,8 @@ void refuse_mesh_options(const GaugeRequest& request, const UserTerms& terms) {
                                        {"on-board", request.on_board}})
     if (is_given)
       throw UserError(terms.place(name),
-                      "goes with a mesh, and " + request.file + " is a mould file",
-                      "leave it out; the mould file says it under \"mesh\"");
+                      "is only for a mesh, and " + request.file + " is a mould file",
+                      "leave it out; the mould file gives it under \"mesh\"");
 }
 
 Mould measured(const GaugeRequest& request, const UserTerms& terms,
@@ -62,7 +62,7 @@ Mould measured(const GaugeRequest& request, const UserTerms& terms,
   wishes.on_board = request.on_board;
   if (wishes.on_board && wishes.role && *wishes.role != moulds::Role::body)
     throw UserError(terms.place("on-board"),
-                    "goes with a mould's body, not with a " + *request.role,
+                    "only goes with role \"body\", not with \"" + *request.role + "\"",
                     "leave one of the two out");
   return moulds::mould_of_mesh(request.file, wishes, terms, library, request.cavity);
 }
@@ -75,7 +75,7 @@ void refuse_unlike_cavities(const GaugeRequest& request, const UserTerms& terms,
                                        {"fit-mass", request.fit_mass.has_value()},
                                        {"cast-wall", request.cast_wall.has_value()},
                                        {"cast-base", request.cast_base.has_value()},
-                                       {"prop", request.prop.has_value()},
+                                       {"tilt", request.tilt.has_value()},
                                        {"pour", request.pour.has_value()},
                                        {"embed", request.embed.has_value()},
                                        {"picture", wants(request.files, FileKind::picture)},
@@ -85,7 +85,7 @@ void refuse_unlike_cavities(const GaugeRequest& request, const UserTerms& terms,
       throw UserError(terms.place(name),
                       "does not say which cavity it is for, and " + request.file +
                           " has unlike ones (" + moulds::listed(mould.found->groups) + ")",
-                      "say which with " + terms.say({"cavity"}) + " and its number");
+                      "give its number with " + terms.say({"cavity"}));
 }
 
 /// Whether a length, as typed, is the other as this program shows it (reports::depth_text).
@@ -144,8 +144,8 @@ std::optional<reports::FitFinding> fit(const GaugeRequest& request, const UserTe
   moulds::FitWish wish;
   if (request.fit_volume && request.fit_mass)
     throw UserError(terms.place("fit-mass"),
-                    "says again what " + terms.say({"fit-volume"}) + " says",
-                    "give one of the two");
+                    "gives the same as " + terms.say({"fit-volume"}) + " again",
+                    "keep one of the two");
   if (request.fit_volume) {
     wish.pour = read_volume(*request.fit_volume, terms.place(name));
   } else {
@@ -185,10 +185,11 @@ std::optional<reports::CastingFinding> casting(const GaugeRequest& request, cons
 
 std::optional<reports::PourFinding> pour(const GaugeRequest& request, const UserTerms& terms,
                                          const Mould& mould) {
-  if (!request.pour || request.prop) return std::nullopt;
+  if (!request.pour || request.tilt) return std::nullopt;
   const Volume volume = read_volume(*request.pour, terms.place("pour"));
   if (!(volume > Volume()))
-    throw UserError(terms.place("pour"), "is nothing to pour", "give a volume above 0, \"80 ml\"");
+    throw UserError(terms.place("pour"), "is not more than 0",
+                    "give a volume above 0, such as \"80 ml\"");
   if (volume > mould.curve.brimful())
     throw UserError(terms.place("pour"), "\"" + *request.pour + "\" spills",
                     "one cavity holds at most " + at_most(mould.curve.brimful() / millilitre, 2) +
@@ -198,17 +199,17 @@ std::optional<reports::PourFinding> pour(const GaugeRequest& request, const User
 
 std::optional<reports::TiltFinding> tilt(const GaugeRequest& request, const UserTerms& terms,
                                          const GaugeFindings& findings) {
-  if (!request.prop) return std::nullopt;
+  if (!request.tilt) return std::nullopt;
   if (request.mark.has_value() == request.pour.has_value())
-    throw UserError(terms.place("prop"), "needs to know how far it is poured",
+    throw UserError(terms.place("tilt"), "needs to know how far it is poured",
                     "give either " + terms.say({"mark"}) + " (how far up the low wall) or " +
                         terms.say({"pour"}) + " (a volume)");
   const auto solid = moulds::solid_of(findings.mould, fine_facets);
   const double holding = moulds::holding_of(findings.mould, solid);
   const geometry::Tilt tilt{
-      read_angle(*request.prop, terms.place("prop")),
+      read_angle(*request.tilt, terms.place("tilt")),
       runs::read_low_side(request.low_side.value_or("+x"), terms.place("low-side"))};
-  check(tilt, terms.place("prop"));
+  check(tilt, terms.place("tilt"));
   const geometry::TiltedPour pour(solid, tilt);
   Length mark;
   Volume poured;  // in the solid; under a level overhang one mark stands for many volumes
@@ -270,11 +271,11 @@ void refuse_options_without_use(const GaugeRequest& request, const UserTerms& te
             request.cast_wall.has_value(),
             {"cast-wall"}},
         Row{"cast-hung", request.cast_hung, request.cast_wall.has_value(), {"cast-wall"}},
-        Row{"mark", request.mark.has_value(), request.prop.has_value(), {"prop"}},
-        Row{"low-side", request.low_side.has_value(), request.prop.has_value(), {"prop"}}}) {
+        Row{"mark", request.mark.has_value(), request.tilt.has_value(), {"tilt"}},
+        Row{"low-side", request.low_side.has_value(), request.tilt.has_value(), {"tilt"}}}) {
     if (!row.is_given || row.is_used) continue;
-    throw UserError(terms.place(row.name), "is of no use alone",
-                    "it goes with " + one_of(row.needs, terms));
+    throw UserError(terms.place(row.name), "does nothing alone",
+                    "give it together with " + one_of(row.needs, terms));
   }
 }
 
@@ -325,10 +326,17 @@ std::string bytes_of(FileKind kind, const GaugeRequest& request, const UserTerms
   throw std::logic_error("a file that no gauge makes");
 }
 
+/// Who asked for one file knows which: what is remarked of it begins with its bare name.
+void shorten_remarks(std::vector<Remark>& remarks, const std::string& file) {
+  for (auto& [severity, text] : remarks)
+    if (text.starts_with(file))
+      text.replace(0, file.size(), std::filesystem::path(file).filename().string());
+}
+
 }  // namespace
 
 Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& given,
-              const Callbacks& callbacks) {
+              const Caller& caller) {
   refuse_options_without_use(request, terms);
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(1, request.file);
@@ -340,7 +348,8 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
                          .tilt = {},
                          .packing = {},
                          .written = {}};
-  callbacks.tell_read(*library.named);  // before what takes long
+  shorten_remarks(findings.mould.remarks, request.file);
+  caller.tell_read(*library.named);  // before what takes long
   refuse_unlike_cavities(request, terms, findings.mould);
   findings.depths = depths_asked(request, terms, findings.mould);
   findings.fit = fit(request, terms, findings.mould);
@@ -349,8 +358,8 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
   findings.tilt = tilt(request, terms, findings);
   const Length line = findings.mould.curve.height() - headspace(request, terms, findings.mould);
   findings.packing =
-      embeds_that_fit(request, terms, findings.mould, line, library, callbacks.progress);
-  callbacks.tell_read(*library.named);  // the embed's files are known now
+      embeds_that_fit(request, terms, findings.mould, line, library, caller.progress);
+  caller.tell_read(*library.named);  // the embed's files are known now
   std::vector<MadeFile> files;
   for (const auto& [kind, name] : request.files) {
     files.push_back({name, bytes_of(kind, request, terms, findings)});

@@ -16,6 +16,6 @@ struct Gauged {
 /// Measures what the request names, as asked. UserError for anything wrong in the file or in what
 /// is asked.
 Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds::Library& library,
-              const Callbacks& callbacks = {});
+              const Caller& caller = {});
 
 }  // namespace brimwright::service

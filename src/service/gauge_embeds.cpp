@@ -13,8 +13,8 @@ geometry::Lying lying(const std::string& said, const UserTerms& terms) {
   if (said == "level") return geometry::Lying::level;
   if (said == "layered") return geometry::Lying::layered;
   if (said == "free") return geometry::Lying::free;
-  throw UserError(terms.place("lying"), "\"" + said + "\" is no way to lie",
-                  "say level, layered or free");
+  throw UserError(terms.place("lying"), "\"" + said + "\" is not a way to lie",
+                  "give level, layered or free");
 }
 
 /// The embed as a run's decoration is, cast full and about its middle.
@@ -37,8 +37,9 @@ std::optional<reports::PackingFinding> embeds_that_fit(const GaugeRequest& reque
                                                        const geometry::Progress& progress) {
   if (!request.embed) return std::nullopt;
   if (!request.cover)
-    throw UserError(terms.place("cover"), "is missing",
-                    "say how much batter is to lie round each embed, such as \"5 mm\"");
+    throw UserError(
+        terms.place("cover"), "is missing",
+        "give the least batter between an embed and wall, pour line or the next, such as \"5 mm\"");
   const auto embed =
       moulds::read_mould(library.resolve(*request.embed, terms.place("embed")), library);
   reports::PackingFinding finding;

@@ -11,7 +11,7 @@ namespace {
 void refuse_other_options(const GaugeRequest& request, const UserTerms& terms) {
   if (request.text || std::filesystem::path(request.file).extension() == ".json")
     throw UserError(terms.place("inspect"),
-                    "goes with a mesh, and " + request.file + " is a mould file",
+                    "is only for a mesh, and " + request.file + " is a mould file",
                     "name the mesh itself");
   for (const auto& [name, is_given] : {std::pair{"role", request.role.has_value()},
                                        {"on-board", request.on_board},
@@ -20,7 +20,7 @@ void refuse_other_options(const GaugeRequest& request, const UserTerms& terms) {
                                        {"fit-volume", request.fit_volume.has_value()},
                                        {"fit-mass", request.fit_mass.has_value()},
                                        {"cast-wall", request.cast_wall.has_value()},
-                                       {"prop", request.prop.has_value()},
+                                       {"tilt", request.tilt.has_value()},
                                        {"pour", request.pour.has_value()},
                                        {"embed", request.embed.has_value()},
                                        {"stl", wants(request.files, FileKind::stl)},
@@ -28,7 +28,7 @@ void refuse_other_options(const GaugeRequest& request, const UserTerms& terms) {
                                        {"picture", wants(request.files, FileKind::picture)}})
     if (is_given)
       throw UserError(terms.place(name),
-                      "is of no use with " + terms.say({"inspect"}) + ", which measures nothing",
+                      "does nothing with " + terms.say({"inspect"}) + ", which measures nothing",
                       "leave one of the two out");
 }
 

@@ -1,5 +1,6 @@
 #include "service/lye_gate.h"
 
+#include "units/complaint_facts.h"
 #include "units/number_text.h"
 #include "units/printing.h"
 #include "units/user_error.h"
@@ -98,9 +99,10 @@ Account account_of_share(const chemistry::Formula& formula, const planning::Weig
 
 void refuse_lye_heavy(double superfat, const Place& where) {
   if (superfat >= 0) return;
-  throw UserError(
+  throw UserErrorWithFacts(
       where, "the printed weights would be lye-heavy: superfat " + fixed(superfat * 100, 2) + " %",
-      "nothing is shown; aim higher or use a finer scale");
+      "nothing is shown; plan a higher superfat, use a finer scale or make a larger batch",
+      {.is_lye_heavy = true});
 }
 
 /// `planned` is what the plan says of the same weights.

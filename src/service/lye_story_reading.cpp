@@ -67,7 +67,7 @@ chemistry::Alkali alkali_in(Said& said) {
 Mass mass_in(const Said& said) {
   const Mass mass = read_mass(said.rest(), said.where());
   if (!(mass > Mass{}))
-    throw UserError(said.where(), "is nothing at all", "leave it out, or give what was weighed");
+    throw UserError(said.where(), "is zero", "leave it out, or give what was weighed");
   return mass;
 }
 
@@ -88,8 +88,8 @@ AddedFat added_fat(const std::string& text, const Place& where) {
 Share purity_of(std::string_view text, const Place& where) {
   const Share purity = read_share(text, where);
   if (purity < 80 * percent || purity > whole)
-    throw UserError(where, quoted(text) + " is no purity of a dry alkali",
-                    "give 80 to 100 %, as the bag states it");
+    throw UserError(where, quoted(text) + " cannot be the purity of a dry alkali",
+                    "give 80 to 100 %, as the bag gives it");
   return purity;
 }
 
@@ -119,12 +119,12 @@ void refuse_twice(const LyeStory& story) {
     for (std::size_t k = 0; k < i; ++k)
       if (story.used[i].batter == story.used[k].batter &&
           story.used[i].alkali == story.used[k].alkali)
-        throw UserError(story.used[i].where, "tells twice of one alkali in one batter",
-                        "give each once, all that went in together");
+        throw UserError(story.used[i].where, "gives one alkali twice for one batter",
+                        "give each once, with all of it added up");
   for (std::size_t i = 0; i < story.purities.size(); ++i)
     for (std::size_t k = 0; k < i; ++k)
       if (story.purities[i].alkali == story.purities[k].alkali)
-        throw UserError(story.purities[i].where, "tells two purities of one alkali",
+        throw UserError(story.purities[i].where, "gives two purities for one alkali",
                         "give each once");
 }
 
@@ -136,7 +136,7 @@ LyeStory read_lye_story(const PlanRequest& request, const UserTerms& terms) {
   if (request.batch) {
     const double number = read_number(*request.batch, story.batch_where);
     if (number < 1 || number > 1e6 || number != std::floor(number))
-      throw UserError(story.batch_where, quoted(*request.batch) + " is no batch",
+      throw UserError(story.batch_where, quoted(*request.batch) + " is not a batch",
                       "give its number, 1 or more");
     story.batch = static_cast<std::int64_t>(number);
   }
@@ -148,11 +148,12 @@ LyeStory read_lye_story(const PlanRequest& request, const UserTerms& terms) {
     story.purities.push_back(bought_purity(text, terms.place("purity")));
   refuse_twice(story);
   if (story.used.empty() && !story.added.empty())
-    throw UserError(story.added.front().where, "tells of fats added to a lye that is not told of",
-                    "say with " + terms.say({"weighed"}) + " what the lye was made of");
+    throw UserError(story.added.front().where,
+                    "gives fats that were added, but not the lye they were added to",
+                    "give with " + terms.say({"weighed"}) + " what the lye was made of");
   if (story.used.empty() && story.batch)
-    throw UserError(story.batch_where, "is given without lye already weighed",
-                    "say with " + terms.say({"weighed"}) + " what went into that batch");
+    throw UserError(story.batch_where, "is given without the lye that was already weighed",
+                    "give with " + terms.say({"weighed"}) + " what went into that batch");
   return story;
 }
 

@@ -98,8 +98,8 @@ bool says_koh(std::string_view name) {
 
 void refuse_lye(const std::string& name, const Place& where) {
   if (!is_lye_by_name(name)) return;
-  throw UserError(where, "\"" + name + "\" is an alkali by its name and was not counted as one",
-                  "nothing is shown; weigh alkali only as the formula's \"alkali\"");
+  throw UserError(where, "\"" + name + "\" is an alkali by its name, and was not counted as one",
+                  "nothing is shown; list alkali only under the formula's \"alkali\"");
 }
 
 /// mg KOH that a gram of a thing of this name may take up at most. From 12 % of acetic and 9 % of
@@ -122,8 +122,8 @@ void refuse_too_sour(const chemistry::Additive& additive, const Place& where) {
   const double most = acid->confirmed ? 1250 : most_mg_koh_per_g(additive.name);
   if (mg <= most) return;
   throw UserError(where,
-                  "\"" + additive.name + "\" is reckoned to use up " + trimmed(mg, 1) +
-                      " mg KOH/g, where at most " + trimmed(most, 0) + " can be",
+                  "\"" + additive.name + "\" is counted as using up " + trimmed(mg, 1) +
+                      " mg KOH/g, where at most " + trimmed(most, 0) + " is possible",
                   "nothing is shown; give the acid in it as the bottle states it");
 }
 

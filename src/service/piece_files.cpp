@@ -2,7 +2,7 @@
 
 #include "geometry/files/mesh_writing.h"
 #include "geometry/sections/filled_part.h"
-#include "planning/piece.h"
+#include "planning/measured_piece.h"
 #include "reports/piece_picture.h"
 #include "service/cut_open.h"
 
@@ -73,10 +73,11 @@ bool is_solid(const WantedFile& file) {
 }  // namespace
 
 std::vector<MadeFile> piece_files(const std::vector<WantedFile>& wanted, const planning::Run& run,
-                                  const planning::Plan& plan, bool is_cut_open) {
+                                  const planning::Measured& measured, const planning::Plan& plan,
+                                  bool is_cut_open) {
   const bool any_solid = std::any_of(wanted.begin(), wanted.end(), is_solid);
   if (!any_solid && !wants(wanted, FileKind::piece_picture)) return {};
-  const auto model = planning::piece_model(run, plan);
+  const auto model = planning::piece_model(run, measured);
   const auto opened = is_cut_open ? cut_open(model) : planning::PieceModel{};
   const auto& solids = is_cut_open ? opened : model;
   std::vector<MadeFile> files;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "planning/measure_memory.h"
+#include "units/complaint_facts.h"
 #include "units/question.h"
 #include "units/user_error.h"
 
@@ -49,7 +51,7 @@ struct GaugeRequest {
   std::optional<std::string> cast_wall, cast_base, cast_density;
   bool cast_hung = false;
   // A pour into the tilted mould.
-  std::optional<std::string> prop, low_side, mark, pour;
+  std::optional<std::string> tilt, low_side, mark, pour;
   // How many embeds fit in what is poured: a mould file, whose cavity filled is the embed.
   std::optional<std::string> embed, cover, lying;
   std::vector<WantedFile> files = {};  // picture, glb, stl
@@ -70,6 +72,7 @@ struct PlanRequest {
   std::vector<std::string> weighed = {}, added = {}, purity = {};
   std::optional<std::string> batch = {};
   std::optional<std::string> explain = {};
+  bool brief = false;  // as text: dangers and what to weigh, and no more
 };
 
 /// The sheet for the bench of a run. Where no file is wanted, the document is the HTML. `paper` is
@@ -133,14 +136,19 @@ struct Reply {
   // Of a complaint that asks for something: the member that answers, and what may be said there.
   std::string asks = {};
   std::vector<Choice> choices = {};
+  ComplaintFacts facts = {};
 };
 
-/// What a caller hears while it waits.
-struct Callbacks {
+/// What was measured for earlier requests, which a program that answers many keeps.
+using planning::MeasureMemory;
+
+/// What a caller hears while it waits, and has kept. A command has nothing of it.
+struct Caller {
   std::function<void(double)> progress = {};  // how far a search is, 0 to 1
   /// The files that the request was read from, before what takes long, and once more when there are
   /// others. What is thrown there ends the request.
   std::function<void(const std::vector<std::string>&)> read = {};
+  MeasureMemory* memory = nullptr;
 
   void tell_read(const std::vector<std::string>& files) const {
     if (read) read(files);

@@ -1,5 +1,6 @@
 #include "service/service.h"
 
+#include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "moulds/mesh_memory.h"
 #include "moulds/mould_file.h"
@@ -7,6 +8,7 @@
 #include "planning/shared_pot.h"
 #include "planning/tips.h"
 #include "reports/bench_sheet.h"
+#include "reports/brief.h"
 #include "reports/catalogue_report.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
@@ -16,6 +18,7 @@
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/run_file.h"
+#include "sandbox/limited_work.h"
 #include "service/begin.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
@@ -25,6 +28,7 @@
 #include "service/name_gate.h"
 #include "service/piece_files.h"
 #include "service/tidy.h"
+#include "units/complaint_facts.h"
 #include "units/fields.h"
 #include "units/reading.h"
 #include "units/shown_text.h"
@@ -43,7 +47,7 @@ std::int64_t pieces_from(const std::string& typed, const Place& where) {
   const double number = read_number(typed, where);
   if (number < 1 || number > 1e6 ||
       number != static_cast<double>(static_cast<std::int64_t>(number)))
-    throw UserError(where, "\"" + typed + "\" is no number of pieces",
+    throw UserError(where, "\"" + typed + "\" is not a number of pieces",
                     "give a whole number, 1 or more");
   return static_cast<std::int64_t>(number);
 }
@@ -77,16 +81,12 @@ planning::Run run_of(const RunRequest& request, const UserTerms& terms,
   return run;
 }
 
-/// What was measured for earlier requests, where the library says that there are many.
-planning::MeasureMemory* memory_beside(const moulds::Library& library) {
-  static planning::MeasureMemory memory;
-  return library.memory ? &memory : nullptr;
+planning::Measured measured_run(const planning::Run& run, const Caller& caller) {
+  return planning::measured(run, {.progress = caller.progress, .memory = caller.memory});
 }
 
-planning::Plan gated_plan(const planning::Run& run, const moulds::Library& library,
-                          const geometry::Progress& progress) {
-  planning::Plan plan =
-      planning::plan(run, {.progress = progress, .memory = memory_beside(library)});
+planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured) {
+  planning::Plan plan = planning::plan_of(run, measured);
   for (const auto& batch : plan.batches) {
     pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
     for (const auto& whipping : batch.whippings)
@@ -140,26 +140,35 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
 /// As `run_of`, and the caller hears of all files that it was read from.
 template <class RunRequest>
 planning::Run told_run(const RunRequest& request, const UserTerms& terms,
-                       const moulds::Library& given, const Callbacks& callbacks) {
+                       const moulds::Library& given, const Caller& caller) {
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>();
   planning::Run run = run_of(request, terms, library);
   library.named->push_back(request.file);
-  callbacks.tell_read(*library.named);
+  caller.tell_read(*library.named);
   return run;
+}
+
+/// What is brief is text for people, and of the plan.
+void refuse_brief_otherwise(const PlanRequest& request, const Request& asked) {
+  if (!request.brief || (asked.form == Form::text && !request.explain)) return;
+  throw UserError(asked.terms.place("brief"),
+                  "does not go with " + (request.explain ? asked.terms.say({"explain"})
+                                                         : std::string("JSON, which is whole")),
+                  "leave one of the two out");
 }
 
 void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
   if (!request.cut_open || wants(request.files, FileKind::glb) ||
       wants(request.files, FileKind::stl))
     return;
-  throw UserError(terms.place("cut-open"), "is of no use alone",
-                  "it goes with " + terms.say({"piece", "FILE.glb"}) + " or FILE.stl");
+  throw UserError(terms.place("cut-open"), "does nothing alone",
+                  "give it together with " + terms.say({"piece", "FILE.glb"}) + " or FILE.stl");
 }
 
 std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& run,
-                               const planning::Plan& plan) {
-  auto files = piece_files(request.files, run, plan, request.cut_open);
+                               const planning::Measured& measured, const planning::Plan& plan) {
+  auto files = piece_files(request.files, run, measured, plan, request.cut_open);
   for (const auto& [kind, name] : request.files) {
     if (kind == FileKind::picture) files.push_back({name, picture_of(run, plan)});
     if (kind == FileKind::label) files.push_back({name, label_draft(run, plan)});
@@ -168,17 +177,20 @@ std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& 
 }
 
 Reply planned(const PlanRequest& request, const Request& asked, const moulds::Library& library,
-              const Callbacks& callbacks) {
+              const Caller& caller) {
+  refuse_brief_otherwise(request, asked);
   const planning::LyeStory story = read_lye_story(request, asked.terms);
-  planning::Run run = told_run(request, asked.terms, library, callbacks);
+  planning::Run run = told_run(request, asked.terms, library, caller);
   buy_for_all(run, story);
-  planning::Plan plan = gated_plan(run, library, callbacks.progress);
+  const planning::Measured measured = measured_run(run, caller);
+  planning::Plan plan = gated_plan(run, measured);
   const auto made = made_lye(plan, run, story);
   refuse_knife_alone(request, asked.terms);
-  auto files = files_of(request, run, plan);
+  auto files = files_of(request, run, measured, plan);
   const auto document = [&] {
     if (request.explain) return explained(request, asked, run, plan);
     if (asked.form == Form::json) return reports::plan_json(run, plan, made);
+    if (request.brief) return reports::made_lye_text(made) + reports::plan_brief(run, plan);
     return reports::made_lye_text(made) + reports::plan_text(run, plan);
   };
   return {.document = document(), .files = std::move(files)};
@@ -188,8 +200,8 @@ std::optional<reports::Paper> paper_of(const SheetRequest& request, const UserTe
   if (!request.paper) return std::nullopt;
   if (*request.paper == "A4") return reports::Paper::A4;
   if (*request.paper == "Letter") return reports::Paper::Letter;
-  throw UserError(terms.place("paper"), "\"" + *request.paper + "\" is no paper known here",
-                  "say A4 or Letter");
+  throw UserError(terms.place("paper"), "\"" + *request.paper + "\" is not a paper size known here",
+                  "give A4 or Letter");
 }
 
 std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerms& terms,
@@ -199,7 +211,7 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
   const double number = read_number(*request.batch, where);
   const auto most = static_cast<double>(plan.pieces.batches);
   if (number < 1 || number > most || number != std::floor(number))
-    throw UserError(where, "\"" + *request.batch + "\" is no batch of this run",
+    throw UserError(where, "\"" + *request.batch + "\" is not a batch of this run",
                     plan.pieces.batches == 1
                         ? "the run is made in one batch: leave it out"
                         : "give a number from 1 to " + std::to_string(plan.pieces.batches));
@@ -207,10 +219,10 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
 }
 
 Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
-                      const moulds::Library& library, const Callbacks& callbacks) {
+                      const moulds::Library& library, const Caller& caller) {
   const auto paper = paper_of(request, terms);
-  const planning::Run run = told_run(request, terms, library, callbacks);
-  const planning::Plan plan = gated_plan(run, library, callbacks.progress);
+  const planning::Run run = told_run(request, terms, library, caller);
+  const planning::Plan plan = gated_plan(run, measured_run(run, caller));
   const auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan));
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
@@ -233,6 +245,14 @@ std::vector<std::string> shipped_mould_files(const moulds::Library& library) {
   return files;
 }
 
+/// All, or the one that has the name asked for.
+std::vector<chemistry::Fat> fats_asked_for(const ListRequest& request) {
+  if (!request.name) return chemistry::shipped_fats();
+  const auto found = chemistry::fats_named(*request.name);
+  if (found.size() != 1) return {};
+  return {*found.front()};
+}
+
 reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& library) {
   reports::Catalogue shown;
   const std::string what = request.what.value_or("");
@@ -242,9 +262,7 @@ reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& 
       if (!request.name || *request.name == id)
         shown.moulds.push_back({"moulds/" + id + ".json", moulds::read_mould(file, library)});
     }
-  if (what.empty() || what == "fats")
-    for (const auto& fat : chemistry::shipped_fats())
-      if (!request.name || *request.name == fat.id) shown.fats.push_back(fat);
+  if (what.empty() || what == "fats") shown.fats = fats_asked_for(request);
   if (what.empty() || what == "tips")
     for (const auto& tip : planning::shipped_tips())
       if (!request.name || *request.name == tip.name) shown.tips.push_back(tip);
@@ -252,7 +270,6 @@ reports::Catalogue catalogue(const ListRequest& request, const moulds::Library& 
 }
 
 std::vector<std::string> names_of(const std::string& what, const moulds::Library& library) {
-  if (what == "fats") return chemistry::fat_ids();
   std::vector<std::string> names;
   if (what == "tips") {
     for (const auto& tip : planning::shipped_tips()) names.push_back(tip.name);
@@ -263,28 +280,42 @@ std::vector<std::string> names_of(const std::string& what, const moulds::Library
   return names;
 }
 
+/// "did you mean ...?", or nothing.
+std::string meant_by(const std::string& name, const std::string& what,
+                     const moulds::Library& library) {
+  if (what == "fats") return chemistry::which_fat(name);
+  const auto near = nearest_name(name, names_of(what, library));
+  return near ? "did you mean \"" + *near + "\"?" : "";
+}
+
+[[noreturn]] void refuse_list(const std::string& what, const UserTerms& terms) {
+  const auto near = nearest_name(what, {"moulds", "fats", "tips"});
+  const auto list = [&](const std::string& one) { return terms.say({"list", one}); };
+  throw UserError(terms.place("list"), "\"" + what + "\" is not a list",
+                  near ? "did you mean \"" + *near + "\"?"
+                       : "use " + list("moulds") + ", " + list("fats") + " or " + list("tips"));
+}
+
 std::string listed(const ListRequest& request, const Request& asked,
                    const moulds::Library& library) {
   const auto list = [&](const std::string& what) { return asked.terms.say({"list", what}); };
   const Place where = asked.terms.place("list");
   if (request.what && *request.what != "moulds" && *request.what != "fats" &&
       *request.what != "tips")
-    throw UserError(where, "\"" + *request.what + "\" is no list",
-                    list("moulds") + ", " + list("fats") + " or " + list("tips"));
+    refuse_list(*request.what, asked.terms);
   const auto shown = catalogue(request, library);
   if (request.name && shown.moulds.empty() && shown.fats.empty() && shown.tips.empty()) {
-    const auto near = nearest_name(*request.name, names_of(*request.what, library));
-    throw UserError(
-        where, "\"" + *request.name + "\" is not among the " + *request.what,
-        near ? "did you mean \"" + *near + "\"?" : list(*request.what) + " shows all of them");
+    const std::string meant = meant_by(*request.name, *request.what, library);
+    throw UserError(where, "\"" + *request.name + "\" is not among the " + *request.what,
+                    !meant.empty() ? meant : list(*request.what) + " shows all of them");
   }
   return asked.form == Form::json ? reports::catalogue_json(shown)
                                   : reports::catalogue_text(shown, request.name.has_value());
 }
 
 Reply measured(const GaugeRequest& request, const Request& asked, const moulds::Library& library,
-               const Callbacks& callbacks) {
-  auto [findings, files] = gauged(request, asked.terms, library, callbacks);
+               const Caller& caller) {
+  auto [findings, files] = gauged(request, asked.terms, library, caller);
   return {.document = asked.form == Form::json ? reports::gauge_json(findings)
                                                : reports::gauge_text(findings),
           .files = std::move(files)};
@@ -294,15 +325,15 @@ std::string shown(const reports::InspectionFinding& finding, Form form) {
   return form == Form::json ? reports::inspection_json(finding) : reports::inspection_text(finding);
 }
 
-Reply reply_to(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
+Reply reply_to(const Request& request, const moulds::Library& library, const Caller& caller) {
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what); gauge && gauge->inspect)
     return {.document = shown(inspected(*gauge, request.terms, library), request.form)};
   if (const auto* gauge = std::get_if<GaugeRequest>(&request.what))
-    return measured(*gauge, request, library, callbacks);
+    return measured(*gauge, request, library, caller);
   if (const auto* plan = std::get_if<PlanRequest>(&request.what))
-    return planned(*plan, request, library, callbacks);
+    return planned(*plan, request, library, caller);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
-    return bench_sheet_for(*sheet, request.terms, library, callbacks);
+    return bench_sheet_for(*sheet, request.terms, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
@@ -312,6 +343,12 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
 
 Reply complaint(const UserError& error) {
   return {.status = Status::wanting, .complaint = error.what(), .wanting = error.parts()};
+}
+
+Reply complaint_with_facts(const UserErrorWithFacts& error) {
+  Reply reply = complaint(error);
+  reply.facts = error.facts();
+  return reply;
 }
 
 Reply asking(const Question& question) {
@@ -325,19 +362,29 @@ Reply fault(const std::string& line) { return {.status = Status::fault, .complai
 
 }  // namespace
 
-Reply answer(const Request& request, const moulds::Library& library, const Callbacks& callbacks) {
+Abilities abilities() {
+  return {.makes_pdf = sandbox::has_helper(sandbox::Job::draw_sheet),
+          .imports_meshes = sandbox::has_helper(sandbox::Job::import_mesh)};
+}
+
+Reply answer(const Request& request, const moulds::Library& library, const Caller& caller) {
   try {
-    return reply_to(request, library, callbacks);
+    return reply_to(request, library, caller);
   } catch (const Question& question) {
     return asking(question.in(request.terms));
+  } catch (const UserErrorWithFacts& error) {
+    return complaint_with_facts(error);
   } catch (const UserError& error) {
     return complaint(error);
   } catch (const moulds::NotYetMeasured& mesh) {
     return {.status = Status::not_yet, .complaint = mesh.what()};
   } catch (const std::bad_alloc&) {
-    return fault("this takes more memory than brimwright may have");
+    return fault("this takes more memory than brimwright may use");
   } catch (const std::exception& error) {
-    return fault(std::string("a fault of brimwright itself, please report it: ") + error.what());
+    return fault(
+        std::string(
+            "internal error in brimwright (your files are not at fault); please report it: ") +
+        error.what());
   }
 }
 

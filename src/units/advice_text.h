@@ -10,7 +10,7 @@ namespace brimwright {
 // Figures that a maker is told to use. Typed back as printed, in either unit, they hold: the most
 // that will do is rounded down and the least up, to 0.1 mm and 0.01 in, 0.1 ml, 0.1 g and 0.01 oz,
 // 0.1 %; finer where the figure would come to nothing. A figure that is whole but for rounding (a
-// billionth of it) counts as whole.
+// billionth of it) counts as whole; a bound that is kept to the last digit is for bounded_text.h.
 
 std::string most_text(Length length);  ///< "24.1 mm (0.94 in)"
 std::string least_text(Length length);

@@ -1,6 +1,7 @@
 #include "units/fields.h"
 
 #include "units/guarded_json.h"
+#include "units/letters.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/shown_text.h"
@@ -77,7 +78,6 @@ constexpr std::size_t longest_name = 200;
 constexpr std::size_t longest_quantity = 200;
 constexpr std::size_t most_names = 2'000;
 constexpr std::size_t most_plain_values = 1'000;
-constexpr std::size_t longest_slip = 100;
 
 std::string escaped(std::string_view key) {  // RFC 6901
   std::string out;
@@ -221,21 +221,6 @@ const std::string& checked_name(const std::string& name, const Place& where) {
   return name;
 }
 
-/// The text of a quantity; a bare number gets its own complaint, the commonest slip.
-std::string quantity_text(const Fields::Node& node, std::string_view key,
-                          const std::string& example) {
-  const Json& value = needed(node, key, "it with its unit, such as " + example);
-  const Place where = place_in(node, key);
-  if (value.is_number())
-    throw UserError(where, "is " + kind_of(value) + " without a unit",
-                    "write it with its unit in quotes, such as " + example);
-  std::string text = text_of(value, where, "it with its unit, such as " + example);
-  if (text.size() > longest_quantity)
-    throw UserError(where, brimwright::quoted(text) + " is longer than any quantity",
-                    "write it with its unit, such as " + example);
-  return text;
-}
-
 double number_of(const Json& value, const Place& where) {
   if (!value.is_number()) throw UserError(where, "is " + kind_of(value), "give a plain number");
   const double number = value.get<double>();
@@ -249,27 +234,6 @@ const Json& list_of(const Json& value, const Place& where, std::size_t most) {
     throw UserError(where, "lists " + std::to_string(value.size()),
                     "at most " + std::to_string(most) + " may stand here");
   return value;
-}
-
-template <class Q>
-Q above_zero(Q value, const Place& where) {
-  if (!(value.base() > 0)) throw UserError(where, "is zero", "give a value above zero");
-  return value;
-}
-
-std::size_t edit_distance(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    std::size_t diagonal = row[0];
-    row[0] = i;
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t above = row[j];
-      row[j] = std::min({above + 1, row[j - 1] + 1, diagonal + (a[i - 1] == b[j - 1] ? 0 : 1)});
-      diagonal = above;
-    }
-  }
-  return row[b.size()];
 }
 
 /// Gives the object `of`, which stands in `holder` under `key`, those that complete it there.
@@ -473,6 +437,20 @@ bool Fields::truth(std::string_view key) const {
   return value.get<bool>();
 }
 
+std::string Fields::quantity(std::string_view key, std::string_view written) const {
+  const std::string example = brimwright::quoted(written);
+  const std::string what = "it with its unit, such as " + example;
+  const Json& value = needed(*node_, key, what);
+  if (value.is_number())
+    throw UserError(place(key), "is " + kind_of(value) + " without a unit",
+                    "write it with its unit in quotes, such as " + example);
+  std::string text = text_of(value, place(key), what);
+  if (text.size() > longest_quantity)
+    throw UserError(place(key), brimwright::quoted(text) + " is longer than any quantity",
+                    "write " + what);
+  return text;
+}
+
 bool Fields::is_text(std::string_view key) const {
   const Json* value = found(*node_, key);
   return value != nullptr && value->is_string();
@@ -550,99 +528,13 @@ bool Fields::confirms_all() const {
 void Fields::say(Remark remark) const { node_->document->said.push_back(std::move(remark)); }
 const std::vector<Remark>& Fields::said() const { return node_->document->said; }
 
-Length Fields::length(std::string_view key) const {
-  return read_length(quantity_text(*node_, key, "\"5 mm\""), place(key));
-}
-Length Fields::positive_length(std::string_view key) const {
-  return above_zero(length(key), place(key));
-}
-Length Fields::signed_length(std::string_view key) const {
-  const std::string text = plain(quantity_text(*node_, key, "\"-12 mm\""));
-  const bool is_negative = text.starts_with('-');
-  const Length size = read_length(is_negative ? text.substr(1) : text, place(key));
-  return is_negative ? -size : size;
-}
-
-Area Fields::positive_area(std::string_view key) const {
-  return above_zero(read_area(quantity_text(*node_, key, "\"12 cm2\""), place(key)), place(key));
-}
-AreaDensity Fields::positive_area_density(std::string_view key) const {
-  return above_zero(read_area_density(quantity_text(*node_, key, "\"2 mg/cm2\""), place(key)),
-                    place(key));
-}
-Volume Fields::positive_volume(std::string_view key) const {
-  return above_zero(read_volume(quantity_text(*node_, key, "\"450 ml\""), place(key)), place(key));
-}
-Mass Fields::mass(std::string_view key) const {
-  return read_mass(quantity_text(*node_, key, "\"450 g\""), place(key));
-}
-Mass Fields::positive_mass(std::string_view key) const { return above_zero(mass(key), place(key)); }
-
-Density Fields::density(std::string_view key) const {
-  const Density value = read_density(quantity_text(*node_, key, "\"1.02 g/ml\""), place(key));
-  if (value < 0.3 * gram_per_millilitre || value > 3 * gram_per_millilitre)
-    throw UserError(
-        place(key), "is " + trimmed(value / gram_per_millilitre, 4) + " g/ml",
-        "a batter or liquid lies between 0.3 and 3 g/ml; check the number and its unit");
-  return value;
-}
-
-Temperature Fields::temperature(std::string_view key) const {
-  return read_temperature(quantity_text(*node_, key, "\"40 °C\""), place(key));
-}
-
-Angle Fields::angle(std::string_view key) const {
-  const Angle value = read_angle(quantity_text(*node_, key, "\"3°\""), place(key));
-  if (value.degrees() >= 90)
-    throw UserError(place(key), "is " + trimmed(value.degrees(), 2) + " degrees",
-                    "give less than 90");
-  return value;
-}
-
-Angle Fields::turn(std::string_view key) const {
-  return read_angle(quantity_text(*node_, key, "\"90 deg\""), place(key));
-}
-
-Share Fields::share(std::string_view key, Share least, Share most) const {
-  const std::string text = quantity_text(*node_, key, "\"5 %\"");
-  const std::string bounds =
-      trimmed(least.in_percent(), 4) + " to " + trimmed(most.in_percent(), 4) + " %";
-  if (plain(text).starts_with('-'))
-    throw UserError(
-        place(key), brimwright::quoted(text) + " is negative",
-        (least > Share{} ? "give a share from " : "give 0 or more: a share from ") + bounds);
-  const Share value = read_share(text, place(key));
-  if (value < least || value > most)
-    throw UserError(place(key), "is " + trimmed(value.in_percent(), 4) + " %",
-                    "give a share from " + bounds);
-  return value;
-}
-
-std::chrono::minutes Fields::duration(std::string_view key) const {
-  return read_duration(quantity_text(*node_, key, "\"36 h\""), place(key));
-}
-
-std::chrono::seconds Fields::positive_short_time(std::string_view key) const {
-  const auto value = read_short_time(quantity_text(*node_, key, "\"20 s\""), place(key));
-  if (value.count() <= 0)
-    throw UserError(place(key), "is no time at all", "give a time above zero, such as \"20 s\"");
-  return value;
-}
-
-Rate Fields::rate(std::string_view key) const {
-  return read_rate(quantity_text(*node_, key, "\"2 % of fats\""), place(key));
-}
-
 std::chrono::year_month_day Fields::date(std::string_view key) const {
   const std::string example = "a date such as \"2026-11-14\"";
   return read_date(text_of(needed(*node_, key, example), place(key), example), place(key));
 }
 
 std::string Fields::uuid(std::string_view key) const {
-  std::string given = text(key);
-  std::transform(given.begin(), given.end(), given.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
+  const std::string given = in_small_letters(text(key));
   constexpr std::string_view form = "00000000-0000-0000-0000-000000000000";
   const auto fits = [](char c, char in_form) {
     return in_form == '-' ? c == '-' : (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
@@ -664,24 +556,8 @@ void Fields::refuse_unknown() const {
   std::string listed;
   for (const auto& name : known) listed += (listed.empty() ? "" : ", ") + name;
   const std::string others = unknown_in_words(*node_, unknown, 1);
-  throw UserError(place(unknown.front()), "not known" + (others.empty() ? "" : ", and " + others),
-                  near ? "did you mean \"" + *near + "\"?" : "known here: " + listed);
-}
-
-std::optional<std::string> nearest_name(std::string_view wrong,
-                                        const std::vector<std::string>& known) {
-  std::optional<std::string> best;
-  if (wrong.size() > longest_slip) return best;
-  std::size_t least = std::max<std::size_t>(1, wrong.size() / 3) + 1;
-  for (const auto& name : known) {
-    if (name.size() >= wrong.size() + least) continue;  // so many letters short
-    const std::size_t distance = edit_distance(wrong, name);
-    if (distance < least) {
-      least = distance;
-      best = name;
-    }
-  }
-  return best;
+  throw UserError(place(unknown.front()), "unknown key" + (others.empty() ? "" : ", and " + others),
+                  near ? "did you mean \"" + *near + "\"?" : "the keys allowed here are " + listed);
 }
 
 }  // namespace brimwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "units/angle.h"
+#include "units/nearest_name.h"
 #include "units/quantity.h"
 #include "units/rate.h"
 #include "units/remark.h"
@@ -111,22 +112,24 @@ class Fields {
   /// All that was said so far of this document, in the order it was read.
   const std::vector<Remark>& said() const;
 
-  // Quantities are strings with a unit. `positive_` refuses zero.
-  Length length(std::string_view key) const;
-  Length positive_length(std::string_view key) const;
+  // Quantities are strings with a unit (field_quantities.cpp). `positive_` refuses zero. A
+  // complaint gives `example`: what could stand in that very field.
+  Length length(std::string_view key, std::string_view example = "5 mm") const;
+  Length positive_length(std::string_view key, std::string_view example = "5 mm") const;
   Length signed_length(std::string_view key) const;  ///< a place along an axis: "-12 mm" too
   Area positive_area(std::string_view key) const;
   AreaDensity positive_area_density(std::string_view key) const;
   Volume positive_volume(std::string_view key) const;
-  Mass mass(std::string_view key) const;
-  Mass positive_mass(std::string_view key) const;
+  Mass mass(std::string_view key, std::string_view example = "450 g") const;
+  Mass positive_mass(std::string_view key, std::string_view example = "450 g") const;
   Density density(std::string_view key) const;  ///< 0.3 to 3 g/ml, what a maker handles
   Temperature temperature(std::string_view key) const;
   Angle angle(std::string_view key) const;  ///< 0 to below 90 degrees
   Angle turn(std::string_view key) const;   ///< 0 to 360 degrees
   Share share(std::string_view key, Share least, Share most) const;
-  std::chrono::minutes duration(std::string_view key) const;
-  std::chrono::seconds positive_short_time(std::string_view key) const;
+  std::chrono::minutes duration(std::string_view key, std::string_view example = "36 h") const;
+  std::chrono::seconds positive_short_time(std::string_view key,
+                                           std::string_view example = "20 s") const;
   Rate rate(std::string_view key) const;
   std::chrono::year_month_day date(std::string_view key) const;  ///< "2026-11-14" (ISO 8601)
   std::string uuid(std::string_view key) const;                  ///< in lower case
@@ -138,15 +141,13 @@ class Fields {
   explicit Fields(std::shared_ptr<const Node> node);
 
  private:
+  /// The text of a quantity; a bare number gets its own complaint, the commonest slip.
+  std::string quantity(std::string_view key, std::string_view written) const;
+
   std::shared_ptr<const Node> node_;
 };
 
 /// The text of the regular file `path`, at most 4 MiB. UserError where it cannot be read.
 std::string text_of_file(const std::string& path);
-
-/// The name of `known` nearest to `wrong` by edit distance, if near enough to be a slip. Nothing
-/// for more than 100 characters, which no name that is known here has.
-std::optional<std::string> nearest_name(std::string_view wrong,
-                                        const std::vector<std::string>& known);
 
 }  // namespace brimwright

@@ -65,7 +65,8 @@ class Builder : public nlohmann::json_sax<Json> {
   bool parse_error(std::size_t position, const std::string& /*token*/,
                    const nlohmann::detail::exception& error) override {
     if (dynamic_cast<const Json::out_of_range*>(&error) != nullptr)
-      throw UserError({file_, "", "holds a number that is too large", "check its numbers"});
+      throw UserError({file_, line_and_column(text_, position > 0 ? position - 1 : 0),
+                       "holds a number that is too large, which ends here", "check that number"});
     throw UserError({file_, line_and_column(text_, position > 0 ? position - 1 : 0),
                      "is not JSON from here on",
                      "look for a missing comma, quote or bracket at or just before this place"});
@@ -116,7 +117,7 @@ class Builder : public nlohmann::json_sax<Json> {
     });
     const auto repeated = std::adjacent_find(names.begin(), names.end());
     if (repeated != names.end())
-      throw UserError({file_, "", "the key " + quoted(*repeated) + " stands twice in one object",
+      throw UserError({file_, "", "the key " + quoted(*repeated) + " appears twice in one object",
                        "keep one of the two"});
   }
 

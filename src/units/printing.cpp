@@ -42,7 +42,10 @@ std::string in_inches(Length length) {
 }
 
 std::string in_both_scales(Temperature t) {
-  return fixed(t.celsius(), 0) + " °C (" + fixed(t.fahrenheit(), 0) + " °F)";
+  const std::string celsius = fixed(t.celsius(), 0) + " °C";
+  const std::string fahrenheit = fixed(t.fahrenheit(), 0) + " °F";
+  return t.given_in_fahrenheit() ? fahrenheit + " (" + celsius + ")"
+                                 : celsius + " (" + fahrenheit + ")";
 }
 
 int decimals_for(Mass step) {

@@ -21,7 +21,7 @@ std::string exact(double value);
 
 /// "2 1/4 in" to the nearest sixteenth; "less than 1/16 in" below half of one.
 std::string in_inches(Length length);
-/// "49 °C (120 °F)", to the degree.
+/// "49 °C (120 °F)", to the degree; "120 °F (49 °C)" where it was given so.
 std::string in_both_scales(Temperature t);
 /// Decimals that show a multiple of `step` whole: 0 for 1 g or 5 g, 1 for 0.1 g, 2 for 0.05 g. At
 /// most 6.

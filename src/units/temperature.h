@@ -20,6 +20,7 @@ class TemperatureDifference {
 };
 
 /// A point on the temperature scale. Two temperatures do not add; their difference is its own type.
+/// It remembers the scale that it was given in, for saying it back; comparing does not look at it.
 class Temperature {
  public:
   static constexpr Temperature in_celsius(double c) {
@@ -28,13 +29,20 @@ class Temperature {
     return t;
   }
   /// 1.8 degF = 1 degC, 32 degF = 0 degC, exact (NIST SP 811, appendix B.8).
-  static constexpr Temperature in_fahrenheit(double f) { return in_celsius((f - 32) / 1.8); }
+  static constexpr Temperature in_fahrenheit(double f) {
+    Temperature t = in_celsius((f - 32) / 1.8);
+    t.given_in_fahrenheit_ = true;
+    return t;
+  }
   constexpr double celsius() const { return celsius_; }
   constexpr double fahrenheit() const { return celsius_ * 1.8 + 32; }
-  constexpr auto operator<=>(const Temperature&) const = default;
+  constexpr bool given_in_fahrenheit() const { return given_in_fahrenheit_; }
+  constexpr auto operator<=>(const Temperature& other) const { return celsius_ <=> other.celsius_; }
+  constexpr bool operator==(const Temperature& other) const { return celsius_ == other.celsius_; }
 
  private:
   double celsius_ = 0;
+  bool given_in_fahrenheit_ = false;
 };
 
 constexpr TemperatureDifference operator-(Temperature a, Temperature b) {

@@ -1,5 +1,6 @@
 #include "units/usual_measures.h"
 
+#include "units/complaint_facts.h"
 #include "units/reading.h"
 #include "units/written_number.h"
 
@@ -66,9 +67,10 @@ void ask_once(const Fields& object, const Place& where, const Usual& usual, doub
                           usual.range + " (" + usual.source + ")";
   const std::string named = "\"confirmed\": " + quoted(shown);
   if (!is_confirmed)
-    throw UserError(
+    throw UserErrorWithFacts(
         where, far,
-        "is it a slip (" + usual.slip + ")? If it is right, put " + named + " into that object");
+        "is it a slip (" + usual.slip + ")? If it is right, put " + named + " into that object",
+        {.keeps = {{.at = object.place("confirmed").field, .figure = shown}}});
   if (!object.confirms_all()) return;
   object.say({Severity::caution, where.field + ": " + far +
                                      ". \"confirmed\": true keeps whatever stands there; " + named +

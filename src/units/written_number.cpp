@@ -1,5 +1,6 @@
 #include "units/written_number.h"
 
+#include "units/letters.h"
 #include "units/number_text.h"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace brimwright {
 namespace {
-
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 double value_of(std::string_view plain_number) {
   return number_of(plain_number).value_or(std::nan(""));
@@ -35,16 +34,34 @@ std::optional<double> fraction_of(Text& text, std::string_view over) {
   return under.empty() ? std::nan("") : value_of(over) / value_of(under);
 }
 
+/// The 1/4 of "2 1/4", or of "2-1/4" with no blank before its hyphen, in front of `text`.
+std::optional<double> fraction_beside(Text& text) {
+  Text ahead = text;
+  if (!ahead.rest.empty() && ahead.rest.front() == '-') ahead.rest.remove_prefix(1);
+  ahead.skip_blanks();
+  const auto over = ahead.digits();
+  if (over.empty()) return std::nullopt;
+  const auto quotient = fraction_of(ahead, over);
+  if (quotient) text = ahead;
+  return quotient;
+}
+
 }  // namespace
+
+std::string_view without_blanks(std::string_view text) {
+  while (!text.empty() && is_blank(text.back())) text.remove_suffix(1);
+  while (!text.empty() && is_blank(text.front())) text.remove_prefix(1);
+  return text;
+}
 
 std::string plain(std::string_view text) {
   struct Swap {
     std::string_view from, to;
   };
   constexpr std::array swaps = {
-      Swap{"\u00a0", " "},    Swap{"\u202f", " "},    Swap{"\u2009", " "},
-      Swap{"\u2033", "\""},   Swap{"\u201d", "\""},   Swap{"\u00bd", " 1/2"},
-      Swap{"\u00bc", " 1/4"}, Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"}};
+      Swap{"\u00a0", " "},    Swap{"\u202f", " "},  Swap{"\u2009", " "},    Swap{"\u2033", "\""},
+      Swap{"\u201c", "\""},   Swap{"\u201d", "\""}, Swap{"\u00bd", " 1/2"}, Swap{"\u00bc", " 1/4"},
+      Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"},  Swap{"\u2011", "-"},    Swap{"\u2013", "-"}};
   // After a letter alone: "cm²" is a unit, but "5²" is not 52.
   constexpr std::array powers = {Swap{"\u00b2", "2"}, Swap{"\u00b3", "3"}};
   std::string out;
@@ -61,9 +78,10 @@ std::string plain(std::string_view text) {
     out += is_swap ? swap->to : text.substr(at, 1);
     at += is_swap ? swap->from.size() : 1;
   }
-  while (!out.empty() && is_blank(out.back())) out.pop_back();
-  const auto first = out.find_first_not_of(" \t");
-  return first == std::string::npos ? "" : out.substr(first);
+  const std::string_view bare = without_blanks(out);
+  // Copied from a file or an example together with its quotes; one alone is an inch.
+  const bool is_in_quotes = bare.size() > 1 && bare.front() == '"' && bare.back() == '"';
+  return std::string(is_in_quotes ? without_blanks(bare.substr(1, bare.size() - 2)) : bare);
 }
 
 namespace {
@@ -95,16 +113,10 @@ double taken_number(Text& text, std::string_view whole_text, const Place& where,
   }
   if (units.empty()) refuse_number(whole_text, where, example);
   const double value = value_of(units);
-  Text ahead = text;
-  ahead.skip_blanks();
-  const auto over = ahead.digits();
-  if (!over.empty())
-    if (auto quotient = fraction_of(ahead, over)) {
-      if (!std::isfinite(*quotient) || *quotient >= 1) refuse_number(whole_text, where, example);
-      text = ahead;
-      return value + *quotient;
-    }
-  return value;
+  const auto beside = fraction_beside(text);
+  if (!beside) return value;
+  if (!std::isfinite(*beside) || *beside >= 1) refuse_number(whole_text, where, example);
+  return value + *beside;
 }
 
 }  // namespace

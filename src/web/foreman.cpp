@@ -60,7 +60,7 @@ using Jobs = std::map<std::uint64_t, Job>;  // in the order they came
 
 desk::DeskAnswer broken_down(const std::string& how) {
   return {desk::refusal(
-      500, "", "the program broke down over this answer (" + how + ") and has begun anew",
+      500, "", "the program stopped while working this out (" + how + ") and was started again",
       "nothing that was saved is lost; change what was typed last, and please report "
       "it")};
 }
@@ -70,14 +70,14 @@ desk::DeskAnswer too_slow(milliseconds limit) {
   const std::string words = minutes > 1    ? std::to_string(minutes) + " minutes"
                             : minutes == 1 ? std::string("a minute")
                                            : std::to_string(limit.count()) + " ms";
-  return {desk::refusal(500, "", "this answer took longer than " + words + " and was broken off",
+  return {desk::refusal(500, "", "this took longer than " + words + " and was stopped",
                         "ask for less: a coarser mesh, or fewer embeds to find places for")};
 }
 
 desk::DeskAnswer no_worker() {
   return {desk::refusal(
       500, "", "the part of brimwright that plans cannot be started",
-      "end brimwright serve and start it again; if that does not help, please report it")};
+      "stop brimwright serve and start it again; if that does not help, please report it")};
 }
 
 /// None at first, so that a death costs no time; then longer and longer.

@@ -46,11 +46,11 @@ std::optional<desk::HttpAnswer> flaw_of_framing(const Head& head) {
   const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
   if (count(head, http::field::content_length) > 1 ||
       !std::all_of(length.begin(), length.end(), is_digit))
-    return out_of_form("the request's length is told twice or is no number");
+    return out_of_form("duplicate or invalid Content-Length");
   const std::size_t codings = count(head, http::field::transfer_encoding);
   if (codings > 1 ||
       (codings == 1 && (head.version() != 11 || head[http::field::transfer_encoding] != "chunked")))
-    return out_of_form("the request's transfer coding is not known here");
+    return out_of_form("unknown Transfer-Encoding");
   return std::nullopt;
 }
 
@@ -62,10 +62,10 @@ std::optional<desk::HttpAnswer> flaw_of(const Head& head, const ListenerState& s
     return desk::refusal(421, "Host", "the request is for another host",
                          "open the address as printed");
   for (const auto name : {"X-Bench-Key", "Origin", "Sec-Fetch-Site"})
-    if (head.count(name) > 1) return out_of_form(std::string(name) + " stands twice");
+    if (head.count(name) > 1) return out_of_form(std::string(name) + " appears twice");
   const auto expected = head[http::field::expect];
   if (!expected.empty() && !beast::iequals(expected, "100-continue"))
-    return desk::refusal(417, "Expect", "asks for what is not known here", "leave it out");
+    return desk::refusal(417, "Expect", "unsupported Expect header", "leave it out");
   return std::nullopt;
 }
 
@@ -128,7 +128,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
   void turn_away() {
     is_turned_away_ = true;
     ++shared_.turned_away;
-    refuse(desk::refusal(503, "", "all connections to this program are taken",
+    refuse(desk::refusal(503, "", "all connections to this program are in use",
                          "close other tabs of this page, wait a moment and try again"));
   }
   void close_unless_answering() {
@@ -172,7 +172,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
   void judge(const error_code& error) {
     if (error == http::error::header_limit || error == http::error::buffer_overflow)
       return refuse(
-          desk::refusal(431, "", "the request's head is too long", "shorten the names in it"));
+          desk::refusal(431, "", "the request's header is too long", "shorten the names in it"));
     if (error && error.category() == http::make_error_code(http::error::bad_method).category() &&
         error != http::error::end_of_stream && error != http::error::partial_message)
       return refuse(out_of_form("the request is not HTTP"));
@@ -180,7 +180,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
     const Head& head = head_->get();
     if (auto flaw = flaw_of(head, shared_)) return refuse(std::move(*flaw));
     auto known = head_of(head);
-    if (!known) return refuse(out_of_form("the request's address is out of form"));
+    if (!known) return refuse(out_of_form("the request's address is malformed"));
     auto verdict = shared_.gate(*known);
     if (auto* no = std::get_if<desk::HttpAnswer>(&verdict)) return refuse(std::move(*no));
     request_.head = std::move(*known);
@@ -237,7 +237,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
               (error.value() == ENOSPC || error.value() == EDQUOT || error.value() == EFBIG))
             return self->refuse(no_room(error));
           if (error == http::error::bad_chunk || error == http::error::bad_chunk_extension)
-            return self->refuse(out_of_form("the request's chunks are out of form"));
+            return self->refuse(out_of_form("the request's chunks are malformed"));
           if (!error) self->read_body(parser);
         });
   }
@@ -296,7 +296,7 @@ class Connection : public std::enable_shared_from_this<Connection> {
   }
 
   static desk::HttpAnswer too_long() {
-    return desk::refusal(413, "", "what was sent is too long",
+    return desk::refusal(413, "", "what was sent is too large",
                          "a document may have 4 MiB, a mesh file 200 MiB");
   }
   static desk::HttpAnswer no_room(const error_code& error) {

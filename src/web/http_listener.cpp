@@ -20,10 +20,11 @@ void keep_from_children(int descriptor) { ::fcntl(descriptor, F_SETFD, FD_CLOEXE
 
 [[noreturn]] void refuse_port(const ListenAt& at, const error_code& error) {
   const bool is_taken = error == asio::error::address_in_use;
-  throw UserError(at.said_at,
-                  std::to_string(at.port) + (is_taken ? " is taken by another program"
-                                                      : " cannot be had (" + error.message() + ")"),
-                  "give another, or leave it out and a free one is found");
+  throw UserError(
+      at.said_at,
+      std::to_string(at.port) + (is_taken ? " is in use by another program"
+                                          : " cannot be used (" + error.message() + ")"),
+      "give another, or leave it out and a free one is used");
 }
 
 error_code open(tcp::acceptor& acceptor, std::uint16_t port) {

@@ -13,7 +13,7 @@ int serve(ServerSettings settings, bool opens_browser, std::ostream& out, std::o
   };
   Server server(settings);
   server.stop_at_signals();
-  out << "Brimwright serves at " << server.address() << "  (Ctrl+C ends it)" << std::endl;
+  out << "Brimwright is running at " << server.address() << "  (Ctrl+C stops it)" << std::endl;
   if (opens_browser) open_in_browser(server.address());
   server.run();
   // While a second Ctrl+C still does nothing, so that none can leave anything lying about.

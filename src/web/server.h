@@ -41,19 +41,23 @@ struct ServerSettings {
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
 ///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
 ///                                     "formulas", "fats", "tips", "meshes": [{"file", "name",
-///                                     "note", "shipped"}], "cut": [{"folder", "looked_at": N}]}:
-///                                     in a folder under "cut" there is more than those N looked
-///                                     at, and files of it may be missing
+///                                     "note", "shipped"}], "cut": [{"folder", "looked_at": N}],
+///                                     ...}: in a folder under "cut" there is more than those N
+///                                     looked at, and files of it may be missing; with "makes_pdf"
+///                                     and "imports_meshes", whether the helper programs for that
+///                                     are installed
 ///   GET  /api/file?file=F             {"file", "version", "text", "shipped"} of any JSON file
 ///                                     listed
 ///   PUT  /api/file                    {"file", "version": VERSION | null for a new one, "text",
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
-///   GET  /api/changed?file=F&version=V[&wait=S]
-///                                     {"file", "changed", "version": V | null}, at once when it
-///                                     has changed, after S (at most 20, else 20) seconds when it
-///                                     has not
+///   GET  /api/changed?file:F=V&file:G=W ...[&wait=S][&tab=T]
+///                                     {"changed": {F: VERSION | null}, "unreadable": [G]}: those
+///                                     of the files that are of another version than that, and
+///                                     names of nothing that may be read; at once when there are
+///                                     any, else after S (at most 20, else 20) seconds. A second
+///                                     one of the same T ends the first
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there

@@ -97,7 +97,8 @@ class Bench {
       : server_(server),
         library_(with_memory(settings.library)),
         workspace_(settings.folder, library_),
-        desk_(library_, workspace_, desk::UploadFolder(settings.uploads), settings.open) {
+        desk_(library_, measured_, workspace_, desk::UploadFolder(settings.uploads),
+              settings.open) {
     // What is read once for all (fats, tables, the shipped meshes) is read before anybody asks, and
     // before the one thread that starts child processes can start one: a child is a copy in which
     // no other thread goes on, so nothing may be half-way through its first use then.
@@ -128,12 +129,12 @@ class Bench {
 
   static Frame fitting(Frame frame) {
     if (fits(frame)) return frame;
-    return frame_of(frame.request,
-                    {.answer = desk::fault("the answer would be too long to be shown")});
+    return frame_of(frame.request, {.answer = desk::fault("the answer would be too long to show")});
   }
 
   ServerEnd& server_;
   moulds::Library library_;
+  service::MeasureMemory measured_;
   desk::Workspace workspace_;
   desk::Desk desk_;
   Workers slow_{1}, quick_{2};

@@ -1,3 +1,5 @@
+#include "chemistry/fat_density.h"
+#include "chemistry/fats.h"
 #include "chemistry/formula.h"
 #include "chemistry/suspicious_names.h"
 #include "formulas.h"
@@ -8,6 +10,8 @@ namespace brimwright::chemistry {
 namespace {
 
 using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
 using test::read;
 using test::with_only;
 
@@ -137,10 +141,10 @@ TEST_CASE("an acid is named from the table", "[chemistry]") {
        R"({ "name": "sour", "rate": "1 % of fats", "goes_into": "lye", "contains_acid": "yes" })",
        "/additives/0/contains_acid", "none"},
       {"fragrances", R"({ "name": "lime", "rate": "1 % of fats", "contains_acid": "none" })",
-       "/fragrances/0/contains_acid", "not known"},
+       "/fragrances/0/contains_acid", "unknown key"},
       {"additives",
        R"({ "name": "milk", "rate": "1 % of fats", "goes_into": "lye", "contains_fat": { "fat": "cow", "share": "4 %" } })",
-       "/additives/0/contains_fat/fat", "not a fat that is known"},
+       "/additives/0/contains_fat/fat", "not a fat known"},
   })));
 }
 
@@ -183,7 +187,7 @@ TEST_CASE("dispersing oil must be there to be taken", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {"colours",
        R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "castor", "oil_per_colour": 2 } })",
-       "/colours", "holds no \"castor\""},
+       "/colours", "the formula, which has no \"castor\""},
       {"colours",
        R"({ "name": "mica", "rate": "7 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 9 } })",
        "/colours", "63 % of the fats"},
@@ -195,8 +199,55 @@ TEST_CASE("dispersing oil must be there to be taken", "[chemistry]") {
        "/colours/0/dispersed_in/from", "extra"},
       {"additives",
        R"({ "name": "clay", "rate": "1 % of fats", "goes_into": "fats", "dispersed_in": { "fat": "olive", "oil_per_colour": 2 } })",
-       "/additives/0/dispersed_in", "not known"},
+       "/additives/0/dispersed_in", "unknown key"},
   })));
+}
+
+TEST_CASE("a colour's oil may be measured in spoons", "[chemistry]") {
+  // 14.78676478125 ml of a tablespoon are three times 4.92892159375 ml of a teaspoon (NIST SP 811).
+  const auto ratio = [](const std::string& said) {
+    return read(with_only("colours", R"({ "name": "mica", "rate": "1 % of fats", "bulk_density":
+      "2.5 g/tsp", "dispersed_in": { "fat": "olive", "oil_per_colour": )" +
+                                         said + " } }"))
+        .additives[0]
+        .dispersal->oil_per_powder;
+  };
+  const double oil =
+      density_of(*shipped_table().find("olive"), Temperature::in_celsius(20)).density /
+      gram_per_millilitre;
+  CHECK_THAT(ratio(R"("1 tsp in 1 tbsp")"), WithinRel(14.78676478125 * oil / 2.5, 1e-12));
+  CHECK_THAT(ratio(R"("1 tsp in 15 g of oil")"), WithinRel(15 / 2.5, 1e-12));
+  CHECK_THAT(ratio(R"("5 g in 1 tbsp")"), WithinRel(14.78676478125 * oil / 5, 1e-12));
+  CHECK_THAT(ratio(R"("5 g in 15 g")"), WithinRel(3.0, 1e-12));
+  check_refused(GENERATE(values<Slip>({
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "density": "3 g/ml", "dispersed_in": { "fat": "olive", "oil_per_colour": "1 tsp in 1 tbsp" } })",
+       "/colours/0/dispersed_in/oil_per_colour", "bulk_density"},
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": "1 tsp" } })",
+       "/colours/0/dispersed_in/oil_per_colour", "into how much"},
+      {"colours",
+       R"({ "name": "mica", "rate": "1 % of fats", "dispersed_in": { "fat": "olive", "oil_per_colour": "1 g in 30 g" } })",
+       "/colours/0/dispersed_in/oil_per_colour", "up to 20"},
+  })));
+}
+
+TEST_CASE("of a liquid one density does for the spoon and the batter", "[chemistry]") {
+  const auto blend = [](const std::string& density) {
+    return read(with_only("fragrances",
+                          R"({ "name": "blend", "rate": "1 tsp/lb of oils", )" + density + " }"))
+        .additives[0];
+  };
+  for (const char* given : {R"("density": "0.9 g/ml")", R"("bulk_density": "0.9 g/ml")"}) {
+    const Additive one = blend(given);
+    CHECK(one.density == one.bulk_density);
+    CHECK_THAT(*one.density / gram_per_millilitre, WithinAbs(0.9, 1e-12));
+  }
+  // Of a powder the two differ by the air between its grains.
+  check_refused(
+      {"additives",
+       R"({ "name": "clay", "rate": "1 tsp/lb of oils", "goes_into": "fats", "density": "2.6 g/ml" })",
+       "/additives/0/rate", "the air that a spoonful holds"});
 }
 
 TEST_CASE("extra dispersing oil need not be in the formula", "[chemistry]") {

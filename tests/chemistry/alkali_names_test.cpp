@@ -324,7 +324,7 @@ TEST_CASE("neither an alkali nor an acid is a fat", "[chemistry]") {
     return test::with(test::sound_formula(), R"("fat": "coconut")", R"("fat": ")" + id + R"(")");
   };
   CHECK_THROWS_WITH(read(as_fat("NaOH")), Contains("/fats/1/fat") && Contains("is an alkali"));
-  CHECK_THROWS_WITH(read(as_fat("citric acid")), Contains("is an acid and no fat"));
+  CHECK_THROWS_WITH(read(as_fat("citric acid")), Contains("is an acid, not a fat"));
   const auto own = [](const std::string& id, const std::string& name) {
     return Fields::parse(R"({ "schema": "brimwright.fats/1", "fats": [ { "id": ")" + id +
                              R"(", "name": ")" + name + R"(", "kind": "triglyceride",
@@ -335,7 +335,7 @@ TEST_CASE("neither an alkali nor an acid is a fat", "[chemistry]") {
   CHECK_THROWS_WITH(read_user_fats(own("mine", "Lye")),
                     Contains("/fats/0/name") && Contains("is an alkali"));
   CHECK_THROWS_WITH(read_user_fats(own("caustic_soda", "Mine")), Contains("/fats/0/id"));
-  CHECK_THROWS_WITH(read_user_fats(own("mine", "Citric acid")), Contains("is an acid and no fat"));
+  CHECK_THROWS_WITH(read_user_fats(own("mine", "Citric acid")), Contains("is an acid, not a fat"));
   CHECK_NOTHROW(read_user_fats(own("limette", "Lime oil")));
 }
 

@@ -321,7 +321,7 @@ TEST_CASE("what the density rests on is said", "[chemistry]") {
   SECTION("a measured density that does not") {
     formula.measured_density = 0.90 * batter_density(formula, proportions(formula)).computed;
     CHECK(batter_density(formula, proportions(formula)).used == *formula.measured_density);
-    CHECK(any_says(remarks(), "10 % below the computed"));
+    CHECK(any_says(remarks(), "10 % below the calculated"));
   }
 }
 
@@ -345,7 +345,7 @@ TEST_CASE("a supplier's value far from the published range is doubted", "[chemis
   const auto sv = SaponificationValue::mg_koh_per_g(256);  // coconut's, on the olive's line
   formula.fats[0].saponification = {sv, sv, sv};
   CHECK(any_says(data_doubts(formula, proportions(formula)),
-                 "256 mg/g lies above the 184 to 200 mg/g known for Olive oil"));
+                 "256 mg KOH/g lies above the 184 to 200 mg KOH/g known for Olive oil"));
 }
 
 }  // namespace

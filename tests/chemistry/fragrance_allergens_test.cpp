@@ -1,6 +1,6 @@
 #include "chemistry/fragrance_allergens.h"
 
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "formulas.h"
 
 #include <catch2/catch.hpp>
@@ -136,7 +136,7 @@ TEST_CASE("both pinenes are one allergen, and their shares are added", "[chemist
   CHECK_THAT(allergens_of(formula)[0].share.in_percent(), Catch::Matchers::WithinAbs(1.5, 1e-12));
   CHECK_THROWS_WITH(with_allergens(R"({ "name": "Linalool", "share": "1 %" },
                                       { "name": "LINALOOL", "share": "1 %" })"),
-                    Contains("stands twice"));
+                    Contains("appears twice"));
 }
 
 TEST_CASE("an oil is known by what makers call it, a fragrance oil is not that oil",

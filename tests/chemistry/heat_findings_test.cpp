@@ -32,7 +32,7 @@ TEST_CASE("with nothing said, only the peak is told, and that 20 degC is assumed
   const HeatFindings found = findings("{}");
   CHECK(found.assumed);
   CHECK(is_said(found, "(20 °C assumed)"));
-  CHECK(is_said(found, "An upper estimate"));
+  CHECK(is_said(found, "A high estimate"));
   CHECK(found.cooling.empty());
   CHECK_FALSE(found.at_pour);
   CHECK(found.remarks.size() == 1);
@@ -55,7 +55,7 @@ TEST_CASE("the bench's temperatures are reckoned with", "[chemistry]") {
 TEST_CASE("hot lye was sent into the fridge", "[chemistry]") {
   // Air of a fridge and of a room takes heat alike; the room is 16 K warmer, so there it is slower.
   const HeatFindings chilled = findings(R"({ "lye_used_at": "15 °C", "cooled_in": "fridge" })");
-  CHECK(is_said(chilled, "Into the fridge only once it has cooled in the room"));
+  CHECK(is_said(chilled, "Put it into the fridge only once it has cooled in the room"));
   const HeatFindings to_the_room = findings(R"({ "lye_used_at": "25 °C", "cooled_in": "room" })");
   REQUIRE(chilled.cooling.size() == 1);
   CHECK(chilled.cooling[0].shortest > to_the_room.cooling.at(0).shortest);
@@ -103,7 +103,7 @@ TEST_CASE("lye kept where it may crystallise is warned of", "[chemistry]") {
 TEST_CASE("KOH's peak is said to be above the real one", "[chemistry]") {
   const LyeCharge koh = {{{Alkali::potassium_hydroxide, 100 * gram}}, 200 * gram, Mass(), Mass()};
   const HeatFindings found = heat_findings({}, "Soft", koh, 200 * gram, {});
-  CHECK(is_said(found, "the real lye stays cooler"));
+  CHECK(is_said(found, "the real lye solution stays cooler"));
   CHECK(found.remarks.front().severity == Severity::danger);
 }
 

@@ -58,7 +58,7 @@ TEST_CASE("label data that cannot be right is refused where it stands", "[chemis
   check_refused(
       with_fragrance(
           R"("inci": [ { "name": "A", "share": "50 %" }, { "name": "A", "share": "50 %" } ])"),
-      "/fragrances/0/inci/1/name", "stands twice");
+      "/fragrances/0/inci/1/name", "appears twice");
   check_refused(with_fragrance(R"("allergens": [ { "name": "Linalool", "share": "25 %" } ])"),
                 "/fragrances/0/document", "is missing");
   check_refused(with_fragrance(R"("allergens": [ { "name": "A", "share": "60 %" },
@@ -77,9 +77,9 @@ TEST_CASE("a limit may be of the finished soap", "[chemistry]") {
   CHECK(batter.limit);
   CHECK_FALSE(batter.limit_of_finished_soap);
   check_refused(with_fragrance(R"("limit": "1 tsp/lb of finished soap")"), "/fragrances/0/limit",
-                "no share of a mass");
+                "not a share of a mass");
   check_refused(with_fragrance(R"("limit": "0 % of finished soap")"), "/fragrances/0/limit",
-                "no share of a mass");
+                "not a share of a mass");
 }
 
 TEST_CASE("drying is read as a law or as weighings", "[chemistry]") {

@@ -116,7 +116,7 @@ TEST_CASE("two doubts combine by the root of their squares", "[chemistry]") {
   CHECK(superfat.likely_by_scales == Share());
   // 0.57735^2 / 0.63976^2 = 81.44 %.
   REQUIRE(superfat.uncertainties.size() == 2);
-  CHECK_THAT(superfat.uncertainties[0].cause, Contains("olive (188 to 192 mg/g)"));
+  CHECK_THAT(superfat.uncertainties[0].cause, Contains("olive (188 to 192 mg KOH/g)"));
   CHECK_THAT(superfat.uncertainties[0].of_variance.in_percent(), WithinAbs(81.44, 0.02));
   CHECK(superfat.dominant_of_variance == superfat.uncertainties[0].of_variance);
 }

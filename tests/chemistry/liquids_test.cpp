@@ -95,7 +95,7 @@ TEST_CASE("a liquid is refused in one line that says how to mend it", "[chemistr
       {R"({ "name": "goat milk", "rate": "10 % of fats", "goes_into": "lye" })",
        "/liquids/0/composition: is missing"},
       {composed(R"("cocnut milk, canned")"), "did you mean \"coconut milk, canned\"?"},
-      {composed(R"("unicorn milk")"), "not a composition that is known here"},
+      {composed(R"("unicorn milk")"), "not a composition known here"},
       {composed(
            R"({ "water": "90 %", "fat": "none", "sugar": "8 %", "salt": "5 %", "source": "x" })"),
        "adds to 103 %"},
@@ -111,7 +111,7 @@ TEST_CASE("a liquid is refused in one line that says how to mend it", "[chemistr
       {liquid(R"("replaces": "140 % of water")", "lye"), "up to 100 %"},
       {liquid(R"("replaces": "40 % of water", "rate": "3 % of fats")", "lye"),
        "stands beside \"rate\""},
-      {liquid(R"("frozen": true)", "lye"), "say either \"replaces\""},
+      {liquid(R"("frozen": true)", "lye"), "give either \"replaces\""},
       {liquid(R"("rate": "10 % of fats")", "fats"), "/liquids/0/goes_into"},
       {R"({ "name": "cider vinegar", "replaces": "20 % of water", "goes_into": "lye", "composition":
            { "water": "95 %", "fat": "none", "sugar": "0 %", "salt": "0 %", "source": "bottle" } })",
@@ -191,10 +191,10 @@ TEST_CASE("sugar in hot lye, salt in lye and much sugar are warned of", "[chemis
                 "of the fats as sugar"));
   CHECK(
       is_said(cautions(liquid(R"("replaces": "20 % of water")", "batter", R"("avocado, puréed")")),
-              "from memory"));
+              "not checked at the source"));
   // Water 2 : 1, half of it in the batter's milk: 1 : 1 in the pot.
   CHECK(is_said(cautions(liquid(R"("replaces": "50 % of water")", "batter")),
-                "the lye is 50 % strong in its pot and 33.3 % in the batter"));
+                "the lye solution is 50 % strong in its pot and 33.3 % in the batter"));
 }
 
 std::vector<Remark> cautions_with(const std::string& name, GoesInto goes_into) {
@@ -210,9 +210,9 @@ std::vector<Remark> cautions_with(const std::string& name, GoesInto goes_into) {
 TEST_CASE("honey, beer and melt-and-pour went into the lye without a word", "[chemistry]") {
   const auto [name, says] = GENERATE(table<std::string, std::string>({
       {"honey", "carbon monoxide"},
-      {"Cane sugar, dissolved", "An open vessel and fresh air"},
-      {"goat milk", "An open vessel and fresh air"},
-      {"oat-milk", "An open vessel and fresh air"},
+      {"Cane sugar, dissolved", "an open vessel in fresh air"},
+      {"goat milk", "an open vessel in fresh air"},
+      {"oat-milk", "an open vessel in fresh air"},
       {"dark beer", "foams over"},
       {"Weißbier", "foams over"},
       {"Bière brune", "foams over"},
@@ -239,7 +239,7 @@ TEST_CASE("what is no sugar, beer or glycol draws no caution in the lye", "[chem
 TEST_CASE("frozen milk in the lye still wants an open vessel", "[chemistry]") {
   const Formula formula =
       read(with_liquids(liquid(R"("replaces": "50 % of water", "frozen": true)", "lye")));
-  CHECK(is_said(liquid_cautions(formula, proportions(formula)), "an open vessel and fresh air"));
+  CHECK(is_said(liquid_cautions(formula, proportions(formula)), "an open vessel in fresh air"));
 }
 
 TEST_CASE("an acid counts once", "[chemistry]") {

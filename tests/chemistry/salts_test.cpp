@@ -77,7 +77,7 @@ TEST_CASE("what an additive does is said, and a table's density too", "[chemistr
   const Proportions p = proportions(formula);
   CHECK(is_said(substance_remarks(formula, p), "kaolin takes up about its own weight of water"));
   CHECK(is_said(substance_remarks(formula, p), "up to 3 % is usual"));
-  CHECK(is_said(batter_density(formula, p).remarks, "kaolin 2.6 g/ml (from memory)"));
+  CHECK(is_said(batter_density(formula, p).remarks, "kaolin 2.6 g/ml (unchecked)"));
   formula.additives[0].kind = AdditiveKind::fragrance;
   CHECK_FALSE(known_density(formula.additives[0]).has_value());
 }

@@ -81,6 +81,22 @@ TEST_CASE("jojoba's alcohols stay, about half of it", "[chemistry]") {
   CHECK(soap.glycerol == Mass());
 }
 
+TEST_CASE("beeswax stays listed as the wax, with the alkali that it took", "[chemistry]") {
+  // 100 g at 57 mg KOH/g take 5.7 / 56.105 x 39.997 = 4.0635 g NaOH. No jojoba's alcohols, and no
+  // name of a soap that nobody knows the amount of.
+  Formula formula = test::plain_olive();
+  const auto value = SaponificationValue::mg_koh_per_g(57);
+  formula.fats = {{*find_fat("beeswax"), whole, {value, value, value}, true, ""}};
+  const Charge charge{{100 * gram}, {}, {4.0635 * gram}, {}, Mass()};
+  const auto soap = saponified(formula, charge);
+  CHECK(soap.wax_alcohols == Mass());
+  CHECK(soap.glycerol == Mass());
+  CHECK_THAT(soap.total() / charge.total(), WithinAbs(1, 1e-12));
+  const auto list = inci_amounts(formula, charge, InciConvention::as_saponified);
+  CHECK_THAT(named(list, "Cera Alba").mass / gram, WithinAbs(104.0635, 1e-4));
+  for (const auto& amount : list) CHECK(amount.name.find("Sodium B") == std::string::npos);
+}
+
 TEST_CASE("citric acid becomes the published weight of sodium citrate", "[chemistry]") {
   // One gram of anhydrous citric acid (192.123 g/mol) gives 258.068 / 192.123 = 1.3433 g of
   // trisodium citrate (IUPAC 2021 atomic weights).

@@ -70,7 +70,7 @@ TEST_CASE("the widest doubt is named with its remedy", "[chemistry]") {
   Weighing w = certain();
   SECTION("shea of any origin") {
     w.fats[0] = {"Shea butter", mg_per_g(160, 177.5, 195), 1000 * gram, gram};
-    CHECK_THAT(w.superfat().dominant_cause, Contains("Shea butter (160 to 195 mg/g)"));
+    CHECK_THAT(w.superfat().dominant_cause, Contains("Shea butter (160 to 195 mg KOH/g)"));
     CHECK_THAT(w.superfat().remedy, Contains("supplier"));
   }
   SECTION("a small batch on a kitchen scale") {

@@ -124,7 +124,7 @@ for what, script, said in [
         ("sends garbage", "head -c 100000 /dev/urandom >&3", "is not a sound OBJ file"),
         ("sends huge counts", "printf '\\377\\377\\377\\377\\377\\377\\377\\177%.0s' 1 2 3 4 5 6 >&3",
          "is not a sound OBJ file"),
-        ("says that the system would not confine it", "exit 5", "the system would not confine its reader"),
+        ("says that the system would not confine it", "exit 5", "the system could not sandbox its reader"),
         ("says that it has no memory", "exit 4", "takes more than 2 GiB of memory"),
         ("hangs", "exec sleep 60", "takes too long to read")]:
     helper("brimwright-import", script)

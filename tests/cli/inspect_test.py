@@ -68,8 +68,8 @@ status, text, _ = ask("--inspect", stl("pushed.stl", cube(2) + pushed), "--unit"
 check("overlap", "overlapping parts" in [defect["kind"] for defect in json.loads(text)["defects"]], text)
 
 for words, says in [
-        (["--inspect", f"{root}/moulds/plain_bar.json"], "--inspect: goes with a mesh"),
-        (["--inspect", sound, "--unit", "in", "--role", "cavity"], "--role: is of no use with --inspect"),
+        (["--inspect", f"{root}/moulds/plain_bar.json"], "--inspect: is only for a mesh"),
+        (["--inspect", sound, "--unit", "in", "--role", "cavity"], "--role: does nothing with --inspect"),
         (["--inspect", sound], "does not say its unit")]:
     status, text, complaint = ask(*words)
     check(says, status == 1 and text == "" and says in complaint, complaint)

@@ -79,7 +79,7 @@ for kind, link in (("symbolic link", os.symlink), ("hard link", os.link)):
     refused(f"--picture by a {kind} to the embed", ("gauge", f"{root}/moulds/loaf_short.json", "--embed", "cup.json", "--cover", "60 mm",
                                                    "--library", ".", "--picture", "a.svg"), f"--picture: .*{reads}",
             lambda folder, link=link: link(f"{folder}/cup.json", f"{folder}/a.svg"))
-refused("a shipped mould by a link", ("gauge", "cup.json", "--picture", "a.svg"), "--picture: .*a file of the shipped catalogue",
+refused("a shipped mould by a link", ("gauge", "cup.json", "--picture", "a.svg"), "--picture: .*a built-in file",
         lambda folder: os.symlink(f"{root}/moulds/round_cup.json", f"{folder}/a.svg"))
 
 # Two outputs that are one file, also while it is not there.

@@ -31,7 +31,7 @@ for words in ([], ["gauge"], ["plan"], ["sheet"], ["list"]):
     done = subprocess.run([program, *words, "--help"], capture_output=True, text=True)
     if done.returncode != 0 or "Examples" not in done.stdout:
         failures.append(f"{words} --help teaches nothing")
-    for line in re.findall(r"^ *(brimwright .*)$", done.stdout, re.M):
+    for line in re.findall(r"^ *(brimwright .*)$", re.sub(r"\\\n *", "", done.stdout), re.M):
         command = re.split(r"  +[a-z]", line)[0]
         # Those that name files of the maker's own cannot run here; the shipped ones must.
         if not re.search(r"(moulds/\w+\.json|examples/\S+|list )", command) or "~" in command:

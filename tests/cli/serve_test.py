@@ -33,7 +33,7 @@ class Serving:
             text=True, env={**os.environ, "TMPDIR": self.place, **(env or {})})
         self.line = self.process.stdout.readline()
         found = re.fullmatch(
-            r"Brimwright serves at (http://127\.0\.0\.1:(\d+)/#([0-9a-f]{48}))  \(Ctrl\+C ends it\)\n", self.line)
+            r"Brimwright is running at (http://127\.0\.0\.1:(\d+)/#([0-9a-f]{48}))  \(Ctrl\+C stops it\)\n", self.line)
         if not found:
             raise SystemExit(f"serve said {self.line!r} {self.process.stderr.read()!r}")
         self.address, self.port, self.key = found[1], int(found[2]), found[3]

@@ -163,7 +163,7 @@ for batch in plan["batches"]:
         check(is_shown(grams, alone), f"batch of {batch['pieces']} alone: {what}, {grams} g, is not on it")
     check("FIRST AID" in alone, f"batch of {batch['pieces']} alone has no first aid")
 check(both.count("FIRST AID") == 2, "each batch's sheet has its first aid")
-check(len(re.findall(r"Cast Pearl bead", both)) == 1, "decorations are cast once, for the whole run")
+check(len(re.findall(r"Cast \d+ × Pearl bead", both)) == 1, "decorations are cast once, for the whole run")
 check(re.search(r"13 pieces, batch _+ of 2", both), "a sheet for any batch of its size leaves its number open")
 for number in ("0", "3", "1.5"):
     wrong = subprocess.run([program, "sheet", run, "--sell", "24", f"--batch={number}"], capture_output=True, text=True)

@@ -22,7 +22,7 @@ import second_arithmetic as second  # noqa: E402
 from second_batches import numbered  # noqa: E402
 
 # What is refused for the size of a batch.
-OF_BATCHES = re.compile(r"too little for even|no batch fits|are made in batches of|is cut into|batches of at most|rounds to nothing|too small")
+OF_BATCHES = re.compile(r"too little for even|no batch size works|are made in batches of|is cut into|batches of at most|rounds to nothing|too small")
 SAME_G = 0.0011  # JSON shows grams to a thousandth; the finest step is ten times that
 REFUSED_AT_MOST = 0.2  # of random good runs: scales too coarse, bottles too small and the like
 

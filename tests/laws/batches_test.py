@@ -161,10 +161,10 @@ def advice_passes(bench, complaint):
 
 
 # What a refusal says would do: words, and what then stands in the run.
-WOULD_DO = [(re.compile(r"a pot of ([0-9.]+) l"), lambda run, litres: run["pots"].update(holds=f"{litres} l")),
-            (re.compile(r"a lye jug of ([0-9.]+) l"), lambda run, litres: run["pots"].update(lye_jug=f"{litres} l")),
-            (re.compile(r"a bowl of ([0-9.]+) l"), lambda run, litres: run["pipe"]["bowl"].update(holds=f"{litres} l")),
-            (re.compile(r"([0-9.]+) min of open time"), lambda run, minutes: run["pipe"]["pace"].update(stays_open=f"{minutes} min")),
+WOULD_DO = [(re.compile(r"a pot of ([0-9.]+) L"), lambda run, litres: run["pots"].update(holds=f"{litres} L")),
+            (re.compile(r"a lye jug of ([0-9.]+) L"), lambda run, litres: run["pots"].update(lye_jug=f"{litres} L")),
+            (re.compile(r"a bowl of ([0-9.]+) L"), lambda run, litres: run["pipe"]["bowl"].update(holds=f"{litres} L")),
+            (re.compile(r"([0-9.]+) min of open time"), lambda run, minutes: run["pipe"]["pace"].update(open_time=f"{minutes} min")),
             (re.compile(r"a wish of at least ([0-9]+) (?:piece|loa)"), lambda run, casts: run.update(batch=dict(wish_less(run), casts=int(casts)))),
             (re.compile(r"moulds with ([0-9]+) cavities"), lambda run, cavities: run["pour"].update(moulds_owned=int(cavities)))]  # enough, at the least
 

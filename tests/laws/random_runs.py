@@ -10,10 +10,13 @@ FATS = {"olive": 80, "coconut": 40, "palm": 50, "palm_kernel": 30, "babassu": 30
         "safflower_high_oleic": 50, "soybean": 30, "rapeseed_low_erucic": 40, "rice_bran": 30, "sweet_almond": 30, "apricot_kernel": 20,
         "avocado": 25, "grapeseed": 15, "sesame": 15, "cottonseed": 20, "maize": 20, "peanut": 20, "hazelnut": 20, "macadamia": 20,
         "castor": 12, "jojoba": 5, "shea": 20, "cocoa_butter": 20, "mango_butter": 20, "kokum": 10, "sal": 10, "lard": 60, "tallow": 60,
+        "coconut_hydrogenated": 30, "olive_pomace": 80, "borage": 5, "argan": 10, "neem": 10, "rosehip": 5,
         "hemp": 10, "flaxseed": 5, "wheat_germ": 5, "walnut": 10, "stearic_acid": 8, "palmitic_acid": 5, "myristic_acid": 5}
+# Never the only fat: a formula that is mostly wax is refused.
+WAXES = ["beeswax", "lanolin"]
 # Near the middle of what is published, so that a lot's own value is one that a supplier might well state.
 LOT_VALUES = {"olive": 190, "coconut": 257, "palm": 200, "shea": 180, "castor": 181, "sunflower": 190, "lard": 197, "tallow": 197,
-              "cocoa_butter": 193, "rice_bran": 189, "avocado": 189, "sweet_almond": 194}
+              "beeswax": 95, "cocoa_butter": 193, "rice_bran": 189, "avocado": 189, "sweet_almond": 194}
 INNOCENT = ["oat flour", "rice flour", "kaolin", "rose clay", "poppy seed", "ground coffee", "colloidal silver glass", "sodium lactate, 60 % solution",
             "table salt", "silk powder", "sugar", "pumice", "calendula petals", "sodium citrate", "loofah shreds", "soda-free salt mix"]
 
@@ -43,20 +46,21 @@ class Writer:
             return self.comma(fixed(F(mm) / 10, 2)) + " cm"
         eighths = max(1, round(F(mm) / F("25.4") * 8))
         whole, part = divmod(eighths, 8)
-        return " ".join(([str(whole)] if whole or not part else []) + ([f"{part}/8"] if part else [])) + " in"
+        between, unit = self.chance.choice([(" ", " in"), (" ", " inches"), ("-", " in")])
+        return between.join(([str(whole)] if whole or not part else []) + ([f"{part}/8"] if part else [])) + unit
 
     def mass(self, g):
         way = self.chance.random()
         if way < 0.85:
-            return self.comma(fixed(g, 1)) + " g"
+            return self.comma(fixed(g, 1)) + self.chance.choice([" g", " g", " g", " grams"])
         if way < 0.92:
             return fixed(F(g) / 1000, 4) + " kg"
-        return self.comma(fixed(F(g) / F("28.349523125"), 2)) + " oz"
+        return self.comma(fixed(F(g) / F("28.349523125"), 2)) + self.chance.choice([" oz", " ounces"])
 
     def volume(self, ml):
         way = self.chance.random()
         if way < 0.5:
-            return fixed(ml, 0) + " ml"
+            return fixed(ml, 0) + self.chance.choice([" ml", " ml", " cc", " milliliters"])
         return fixed(F(ml) / 1000, 2) + " l" if way < 0.85 else fixed(F(ml) / F("29.5735295625"), 1) + " fl oz"
 
     def per_cent(self, value, decimals=2):
@@ -64,7 +68,7 @@ class Writer:
 
     def temperature(self, celsius):
         if self.chance.random() < 0.2:
-            return f"{round(celsius * 9 / 5 + 32)} °F"
+            return f"{round(celsius * 9 / 5 + 32)} {self.chance.choice(['°F', 'F', 'degrees F'])}"
         return fixed(celsius, 1) + " °C"
 
 
@@ -92,9 +96,11 @@ class RunMaker:
 
     def fats(self, own):
         names = self.chance.sample(sorted(FATS), self.chance.randint(1, 6)) + own
+        if self.some(0.1):
+            names.append(self.chance.choice(WAXES))
         shares = sorted(self.shares(len(names)), reverse=True)
         # The greatest shares to the fats that bear them.
-        names.sort(key=lambda n: -FATS.get(n, 15))
+        names.sort(key=lambda n: -FATS.get(n, 1 if n in WAXES else 15))
         fats = []
         for name, part in zip(names, shares):
             fat = {"fat": name, "share": self.write.per_cent(part)}
@@ -143,14 +149,17 @@ class RunMaker:
         return {"share_of_fats": self.write.per_cent(self.between(28, 38))}
 
     def rate(self, least, most):
-        way, basis = self.chance.random(), self.chance.choice(["fats", "fats", "batter"])
+        way, basis = self.chance.random(), self.chance.choice(["fats", "oils", "batter"])
         if way < 0.55:
             return {"rate": f"{self.write.per_cent(self.between(least, most, 2))} of {basis}"}
         if way < 0.8:
             return {"rate": f"{self.write.comma(fixed(self.between(10 * least, 10 * most), 1))} g/kg of {basis}"}
-        spoons = self.chance.choice(["1/2", "1", "1 1/2", "2"])
-        unit = self.chance.choice(["tsp/lb", "tsp/kg"])
-        return {"rate": f"{spoons} {unit} of {basis}", "bulk_density": f"{self.between(0.3, 0.9, 2)} g/ml"}
+        if way < 0.85:
+            return {"rate": self.chance.choice([f"1/4 oz/lb of {basis}", f"0.2 oz per lb of {basis}", "1/8 oz ppo"])}
+        spoons = self.chance.choice(["1/2", "1", "1-1/2", "1 1/2", "2"])
+        unit = self.chance.choice([f"tsp/lb of {basis}", f"tsp/kg of {basis}", f"tsp per lb of {basis}", "tsp ppo"])
+        bulk = self.chance.choice([f"{self.between(0.3, 0.9, 2)} g/ml", f"{self.between(1.5, 4.5, 1)} g/tsp", f"{self.between(1.5, 4.5, 1)} g per tsp"])
+        return {"rate": f"{spoons} {unit}", "bulk_density": bulk}
 
     def additives(self):
         additives = []
@@ -189,6 +198,9 @@ class RunMaker:
                 else:
                     colour["dispersed_in"] = {"fat": self.chance.choice(["sunflower_high_oleic", "castor", "olive"]), "oil_per_colour": self.between(1, 3),
                                               "from": "extra"}
+            if "dispersed_in" in colour and self.some(0.3):
+                colour["bulk_density"] = f"{self.between(2.5, 6, 1)} g/tsp"
+                colour["dispersed_in"]["oil_per_colour"] = self.chance.choice(["1 tsp in 1 tbsp", "1 tsp in 10 g", "5 g in 1 tbsp"])
             colours.append(colour)
         return colours
 

@@ -18,18 +18,20 @@ from second_cutting import Block, CutLoaf, Rod
 
 # ---- quantities as a maker writes them ---------------------------------------------------------------------
 
-LENGTHS = {"mm": F(1), "cm": F(10), "m": F(1000), "in": F("25.4"), "ft": F("304.8")}
-MASSES = {"mg": F(1, 1000), "g": F(1), "kg": F(1000), "oz": F("28.349523125"), "lb": F("453.59237")}
+LENGTHS = {"mm": F(1), "cm": F(10), "m": F(1000), "in": F("25.4"), "ft": F("304.8"), "millimetres": F(1), "inches": F("25.4")}
+MASSES = {"mg": F(1, 1000), "g": F(1), "kg": F(1000), "oz": F("28.349523125"), "lb": F("453.59237"), "grams": F(1), "kilograms": F(1000),
+          "ounces": F("28.349523125"), "pounds": F("453.59237")}
 VOLUMES = {"ml": F(1), "cl": F(10), "l": F(1000), "cm3": F(1), "fl oz": F("29.5735295625"), "tsp": F("4.92892159375"),
-           "tbsp": F("14.78676478125")}
-DENSITIES = {"g/ml": F(1), "g/cm3": F(1), "kg/l": F(1), "kg/m3": F(1, 1000)}
+           "tbsp": F("14.78676478125"), "cc": F(1), "milliliters": F(1), "liters": F(1000), "teaspoon": F("4.92892159375")}
+DENSITIES = {"g/ml": F(1), "g/cm3": F(1), "kg/l": F(1), "kg/m3": F(1, 1000), "g/tsp": 1 / VOLUMES["tsp"], "g per tsp": 1 / VOLUMES["tsp"]}
 AREAS = {"mm2": F(1, 100), "cm2": F(1)}
 
 
 @lru_cache(maxsize=100000)
 def number(text):
-    """"12", "0.5", "1,5", "1/2", "2 1/4"."""
-    return sum((F(part) for part in text.strip().replace(",", ".").split()), F(0))
+    """"12", "0.5", "1,5", "1/2", "2 1/4", "2-1/4"."""
+    text = re.sub(r"(?<=\d)-(?=\d+/\d)", " ", text.strip())
+    return sum((F(part) for part in text.replace(",", ".").split()), F(0))
 
 
 @lru_cache(maxsize=100000)
@@ -48,13 +50,13 @@ def share(text):
 
 
 def celsius(text):
-    amount, unit = re.fullmatch(r"\s*(-?[0-9.,/ ]+?)\s*°?\s*([CF])", text).groups()
+    amount, unit = re.fullmatch(r"\s*(-?[0-9.,/ ]+?)\s*(?:°|degrees)?\s*([CF])", text).groups()
     return number(amount) if unit == "C" else (number(amount) - 32) * 5 / 9
 
 
 def seconds(text):
-    units = {"s": F(1), "min": F(60), "h": F(3600)}
-    parts = re.findall(r"([0-9.,/]+)\s*(s|min|h)(?=\s|$)", text)
+    units = {"s": F(1), "min": F(60), "h": F(3600), "sec": F(1), "minutes": F(60)}
+    parts = re.findall(r"([0-9.,/]+)\s*(s|min|h|sec|minutes)(?=\s|$)", text)
     assert parts and "".join(a + b for a, b in parts) == text.replace(" ", ""), f"not a time: {text}"
     return sum(number(amount) * units[unit] for amount, unit in parts)
 
@@ -175,7 +177,8 @@ class Published:
 
         The range reaches over all that was read or remembered and over what the fatty acids ask for, kept to a tenth
         outward. Reckoned with is the least of three, as too much alkali burns: the middle of the governing document's
-        range, the middle of all, the most that the make-up asks for. Of a free fatty acid: the pure acid's."""
+        range, the middle of all, the most that the make-up asks for. Of a free fatty acid: the pure acid's. Of a wax that
+        saponifies slowly the range reaches down to the least that its free acids take."""
         value = entry["saponification_value_mg_koh_per_g"]
         readings = value.get("readings", [value])
         first = readings[0]
@@ -186,7 +189,9 @@ class Published:
         if entry["kind"] == "free_fatty_acid":
             return low, governing[0], high
         most_asked = None
-        if entry["kind"] == "wax_ester":
+        if "saponifies_slowly" in entry:
+            low = min(low, self.sure_of(entry))
+        elif entry["kind"] == "wax_ester":
             most_asked = 1000 * self.molar_mass["KOH"] / entry["mean_molar_mass_g_mol"]["value"]
         elif "fatty_acids" in entry:
             asked_low, most_asked = self.asked_for_by_acids(entry["fatty_acids"]["ranges"])
@@ -196,6 +201,11 @@ class Published:
         if most_asked is not None:
             choices.append(F(math.floor(most_asked * 10), 10))
         return low, min(choices), high
+
+    @staticmethod
+    def sure_of(entry):
+        """What is sure to react of a wax that saponifies slowly, mg KOH/g: its free acids."""
+        return entry["saponifies_slowly"]["acid_value_mg_koh_per_g"]["min"]
 
     def purity_range(self, alkali, purity):
         """Of a purity stated without one: for KOH some points either way, and up to what is sold at least."""
@@ -220,8 +230,14 @@ class Published:
 
 
 class Fat:
-    def __init__(self, low, typical, high, density_at, name):
+    def __init__(self, low, typical, high, density_at, name, sure=None):
         self.low, self.typical, self.high, self.density_at, self.name = low, typical, high, density_at, name
+        self.sure = sure  # of a wax that saponifies slowly: no analysis of a lot lifts the range's low end above it
+
+    def with_value(self, value):
+        """With a lot's own value."""
+        low, typical, high = value_range(value)
+        return Fat(low if self.sure is None else min(low, self.sure), typical, high, self.density_at, self.name, self.sure)
 
     @staticmethod
     def published(entry, published):
@@ -231,7 +247,7 @@ class Fat:
         if density and density["temperature_c"] is not None:
             reference = density["reference"]
             basis = 1.0 if reference.startswith("density") else next(
-                (water_density(t) for t in (20, 25) if reference.startswith(f"water at {t} °C")), None)
+                (water_density(t) for t in (15.5, 20, 25) if reference.startswith(f"water at {t} °C")), None)
         if basis:
             anchor = float(density["min"] + density["max"]) / 2 * basis, float(density["temperature_c"])
         else:
@@ -239,7 +255,8 @@ class Fat:
             anchor = Fat.by_lund(typical, (iodine["min"] + iodine["max"]) / 2, published)
         slope = float(entry["density_slope_g_per_ml_per_k"]["value"]) if basis and "density_slope_g_per_ml_per_k" in entry \
             else published.slope
-        return Fat(low, typical, high, lambda t: anchor[0] + slope * (float(t) - anchor[1]), entry["name"])
+        return Fat(low, typical, high, lambda t: anchor[0] + slope * (float(t) - anchor[1]), entry["name"],
+                   published.sure_of(entry) if "saponifies_slowly" in entry else None)
 
     @staticmethod
     def by_lund(saponification, iodine, published):
@@ -312,7 +329,7 @@ class Part:
             self.crystal_water = published.crystal_water.get(entry["contains_acid"]["acid"], F(0)) * share(entry["contains_acid"]["share"])
         if "dispersed_in" in entry:
             oil = entry["dispersed_in"]
-            self.oil = oil["fat"], F(str(oil["oil_per_colour"])), oil.get("from", "formula") == "extra"
+            self.oil = oil["fat"], oil_per_colour(oil["oil_per_colour"], bulk, fats[oil["fat"]]), oil.get("from", "formula") == "extra"
         if "density" in entry:
             self.density = float(quantity(entry["density"], "density"))
         elif composition:
@@ -325,14 +342,28 @@ class Part:
         return powder * self.oil[1] if self.oil and self.oil[2] else F(0)
 
 
+def oil_per_colour(said, bulk, fat):
+    """Grams of oil for a gram of colour: given so, or as "1 tsp in 1 tbsp", the oil in its spoon at 20 °C."""
+    if not isinstance(said, str):
+        return F(str(said))
+    grams = []
+    for text, density in zip(said.split(" in "), (bulk, F(fat.density_at(20)))):
+        amount, unit = re.fullmatch(r"([0-9.,/ -]+?)\s*([a-z ]+)", text).groups()
+        grams.append(number(amount) * (MASSES[unit] if unit in MASSES else VOLUMES[unit] * density))
+    return grams[1] / grams[0]
+
+
 def rate(text, bulk):
-    """Grams for each gram of the basis, and the basis."""
-    amount, unit, basis = re.fullmatch(r"\s*([0-9.,/ ]+?)\s*(%|g/kg|tsp/lb|tbsp/lb|tsp/kg) of (fats|batter)", text).groups()
-    amount = number(amount)
+    """Grams for each gram of the basis, and the basis. "ppo" is per pound of oils."""
+    text = re.sub(r" ppo$", "/lb of oils", text).replace(" per ", "/")
+    amount, unit, basis = re.fullmatch(r"\s*([0-9.,/ -]+?)\s*(%|g/kg|oz/lb|tsp/lb|tbsp/lb|tsp/kg) of (fats|oils|batter)", text).groups()
+    amount, basis = number(amount), basis.replace("oils", "fats")
     if unit == "%":
         return amount / 100, basis
     if unit == "g/kg":
         return amount / 1000, basis
+    if unit == "oz/lb":
+        return amount / 16, basis
     spoon, mass = unit.split("/")
     return amount * VOLUMES[spoon] / MASSES[mass] * bulk, basis
 
@@ -350,7 +381,7 @@ class Formula:
         for entry in document["fats"]:
             fat = fats[entry["fat"]]
             if "saponification_value" in entry:
-                fat = Fat(*value_range(entry["saponification_value"]), fat.density_at, fat.name)
+                fat = fat.with_value(entry["saponification_value"])
             self.fats.append((entry["fat"], fat, share(entry["share"])))
         self.alkalis = []  # (name, share of saponifying, purity, least and greatest purity)
         for entry in document["alkali"]:

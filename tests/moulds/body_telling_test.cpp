@@ -8,6 +8,7 @@
 #include "random_bodies.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -19,24 +20,12 @@ using namespace brimwright;
 using namespace brimwright::geometry;
 using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
+using namespace brimwright::moulds::test;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
 namespace {
-
-SurveyWishes in_mm(std::optional<Role> role = {}) {
-  SurveyWishes wishes;
-  wishes.reading.unit = LengthUnit::millimetre;
-  wishes.role = role;
-  return wishes;
-}
-
-bool says(const MeshSurvey& survey, const std::string& text) {
-  for (const Advice& advice : survey.remarks)
-    if (advice.text.in(plain_terms()).find(text) != std::string::npos) return true;
-  return false;
-}
 
 TriangleMesh cells(std::array<int, 3> size, const std::vector<Cut>& cuts) {
   return CellBody(size, cuts).mesh();
@@ -174,7 +163,7 @@ TEST_CASE("a hollow shut up inside a cavity is told, with its volume", "[survey]
   const ScratchFile file("void.stl", binary_stl_of(solid));
   const MeshSurvey survey = surveyed(file.path(), in_mm(Role::cavity));
   CHECK_THAT(survey.hollows[0].curve.brimful() / millilitre, WithinRel(60.0 - 4.0, 1e-9));
-  CHECK(says(survey, "1 hollow without any way in, 4.0 ml in all"));
+  CHECK(says(survey, "1 sealed hollow (no way in), 4.0 ml in all"));
 }
 
 TEST_CASE("the place named is where the flaw is, in the file's own numbers and axes",

@@ -3,6 +3,7 @@
 #include "moulds/mesh_survey.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -81,9 +82,6 @@ TEST_CASE("a facet missing anywhere is mended, tells its place, or leaves less t
   const auto whole = GENERATE(from_range(wholes()));
   const auto role =
       GENERATE(values<std::optional<Role>>({Role::cavity, Role::body, Role::skin, {}}));
-  SurveyWishes wishes;
-  wishes.role = role;
-  wishes.reading.unit = LengthUnit::millimetre;
   const double solid_mm3 =
       std::max(whole.pocket_mm3, enclosed_volume(whole.mesh) / cubic_millimetre);
   for (std::size_t missing = 0; missing < whole.mesh.triangles.size(); ++missing) {
@@ -92,7 +90,7 @@ TEST_CASE("a facet missing anywhere is mended, tells its place, or leaves less t
     const test::ScratchFile file("body.stl", test::binary_stl(mesh));
     INFO(whole.name << (role ? " as " + name_of(*role) : "") << " without facet " << missing);
     try {
-      const MeshSurvey survey = surveyed(file.path(), wishes);
+      const MeshSurvey survey = surveyed(file.path(), moulds::test::in_mm(role));
       REQUIRE(!survey.hollows.empty());
       for (std::size_t i = 0; i < survey.hollows.size(); ++i) {
         const double most = survey.role == Role::cavity ? solid_mm3 : whole.pocket_mm3;
@@ -112,11 +110,8 @@ TEST_CASE("a body open in its pocket, read as a skin, is refused with the place 
   TriangleMesh mesh = block_with_pocket();
   mesh.triangles.erase(mesh.triangles.begin() + 2);  // of the pocket's floor
   const test::ScratchFile file("block.stl", test::binary_stl(mesh));
-  SurveyWishes wishes;
-  wishes.role = Role::skin;
-  wishes.reading.unit = LengthUnit::millimetre;
   // Its corners are (5, 5, 5), (55, 5, 5) and (55, 35, 5).
-  CHECK_THROWS_WITH(surveyed(file.path(), wishes),
+  CHECK_THROWS_WITH(surveyed(file.path(), moulds::test::in_mm(Role::skin)),
                     Catch::Contains("at (38.33, 15, 5) mm: is open") &&
                         Catch::Contains("hold liquid on both sides") &&
                         Catch::Contains("role \"body\""));

@@ -1,6 +1,6 @@
 #include "moulds/hollowness.h"
 
-#include "geometry/repair/mend_shells.h"
+#include "geometry/repair/sound_solid.h"
 #include "role_solids.h"
 #include "solids.h"
 

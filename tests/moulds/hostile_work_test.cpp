@@ -7,6 +7,7 @@
 #include "moulds/mesh_survey.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -150,11 +151,9 @@ TEST_CASE("more parts or hollows than any tray has are refused, not held against
     }
     return mesh;
   };
-  SurveyWishes wishes;
-  wishes.role = Role::cavity;
-  wishes.reading.unit = LengthUnit::millimetre;
+  const SurveyWishes wishes = moulds::test::in_mm(Role::cavity);
   const test::ScratchFile tray("tray.stl", test::binary_stl(many(1001)));
-  CHECK_THROWS_WITH(surveyed(tray.path(), wishes), Contains("has 1001 separate hollows"));
+  CHECK_THROWS_WITH(surveyed(tray.path(), wishes), Contains("has 1001 separate cavities"));
   const test::ScratchFile dust("dust.stl", test::binary_stl(many(20'001)));
   CHECK_THROWS_WITH(surveyed(dust.path(), wishes), Contains("too many separate parts (20001)"));
 }
@@ -171,9 +170,7 @@ TEST_CASE("a thousand facets at one edge are refused, not paired each with each"
     for (const auto& corners : {std::array{0U, a, 1U}, {0U, 1U, b}, {0U, b, a}, {1U, a, b}})
       fan.triangles.push_back(corners);
   }
-  SurveyWishes wishes;
-  wishes.role = Role::cavity;
-  wishes.reading.unit = LengthUnit::millimetre;
+  const SurveyWishes wishes = moulds::test::in_mm(Role::cavity);
   const test::ScratchFile file("fan.stl", test::binary_stl(fan));
   CHECK_THROWS_WITH(surveyed(file.path(), wishes), Contains("touch along an edge"));
 }

@@ -98,10 +98,24 @@ TEST_CASE("a link is followed before its place is judged", "[moulds][library]") 
   fs::create_directory_symlink(world.scratch.path() / "private", studio / "door");
   fs::create_symlink(world.own, studio / "fine.json");
   fs::create_symlink("loop.json", studio / "loop.json");
-  CHECK_THAT(world.complaint("link.json", world.run), Catch::Matchers::Contains("not in any folder"));
-  CHECK_THAT(world.complaint("door/diary.txt", world.run), Catch::Matchers::Contains("not in any folder"));
+  CHECK_THAT(world.complaint("link.json", world.run),
+             Catch::Matchers::Contains("not in any folder"));
+  CHECK_THAT(world.complaint("door/diary.txt", world.run),
+             Catch::Matchers::Contains("not in any folder"));
   CHECK(world.library.resolve("fine.json", {world.run, ""}) == world.own);
   CHECK_THROWS_AS(world.library.resolve("loop.json", {world.run, ""}), UserError);
+}
+
+TEST_CASE("a slip in a file's name was answered with a list of folders", "[moulds][library]") {
+  const World world;
+  const auto says = [&](const std::string& name) { return world.complaint(name, world.run); };
+  CHECK_THAT(says("moulds/bowll.json"),
+             Catch::Matchers::Contains("did you mean \"moulds/bowl.json\"?"));
+  CHECK_THAT(says("bowl.json"), Catch::Matchers::Contains("did you mean \"moulds/bowl.json\"?"));
+  CHECK_THAT(says("mould/own.json"),
+             Catch::Matchers::Contains("did you mean \"moulds/own.json\"?"));
+  // What lies beside the folders that may be read is not looked at.
+  CHECK(says("private/diary.tx").find("did you mean") == std::string::npos);
 }
 
 TEST_CASE("what is no regular file is refused, saying where it was looked for",

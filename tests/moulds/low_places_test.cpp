@@ -5,7 +5,7 @@
 #include "geometry/pockets/pocket_surface.h"
 #include "geometry/pockets/pocket_tree.h"
 #include "geometry/pockets/pockets.h"
-#include "geometry/repair/mend_shells.h"
+#include "geometry/repair/sound_solid.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
 #include "role_solids.h"

@@ -37,8 +37,7 @@ TEST_CASE("a mesh whose unit is not said is asked for it at its key", "[moulds]"
   const auto [field, line] = complaint_of("meshes/twisted_cup.stl", R"("role": "cavity")");
   CHECK(field == "/mesh/unit");
   CHECK_THAT(line, Contains("is missing, and ") && Contains("does not say its unit") &&
-                       Contains("say which with \"mm\", \"cm\", \"m\" or \"in\"") &&
-                       !Contains("--"));
+                       Contains("; give \"mm\", \"cm\", \"m\" or \"in\"") && !Contains("--"));
 }
 
 TEST_CASE("a body that holds nothing is asked about at its role", "[moulds]") {
@@ -47,12 +46,12 @@ TEST_CASE("a body that holds nothing is asked about at its role", "[moulds]") {
   CHECK(field == "/mesh/role");
   CHECK_THAT(line, Contains("twisted_cup.stl holds no liquid, whichever way up") &&
                        Contains("stand it on a board with \"on_board\": true") &&
-                       Contains("say \"role\": \"cavity\"") && !Contains("--"));
+                       Contains("give \"role\": \"cavity\"") && !Contains("--"));
 }
 
 TEST_CASE("a body the wrong way up is asked for the key that turns it", "[moulds]") {
   const auto [field, line] = complaint_of("tests/data/meshes/slab4_body.stl",
                                           R"("unit": "mm", "role": "body", "up": "-z")");
   CHECK(field == "/mesh/up");
-  CHECK_THAT(line, Contains("with \"up\": \"+z\" it has 4 pockets") && !Contains("--"));
+  CHECK_THAT(line, Contains("with \"up\": \"+z\" it has 4 cavities") && !Contains("--"));
 }

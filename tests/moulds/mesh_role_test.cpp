@@ -6,6 +6,7 @@
 #include "role_solids.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -20,16 +21,11 @@ using namespace brimwright;
 using namespace brimwright::geometry;
 using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
+using brimwright::moulds::test::in_mm;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
 namespace {
-
-SurveyWishes in_mm() {
-  SurveyWishes wishes;
-  wishes.reading.unit = LengthUnit::millimetre;
-  return wishes;
-}
 
 enum class Outcome { right, asked, wrong };
 
@@ -45,7 +41,7 @@ Outcome outcome_of(const RoleSolid& solid) {
   } catch (const UserError& question) {
     const std::string text = question.what();
     CAPTURE(solid.name, text);
-    CHECK_THAT(text, Contains("say role \"cavity\""));
+    CHECK_THAT(text, Contains("give role \"cavity\""));
     CHECK_THAT(text, !Contains(" ml"));  // no figure stands above a question
     return Outcome::asked;
   }
@@ -131,8 +127,8 @@ TEST_CASE("a tray upside down is asked about even when said to be a body, until 
   SurveyWishes wishes = in_mm();
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(file.path(), wishes),
-                    Contains("as it stands it is one basin, with up \"-z\" it has 4 pockets") &&
-                        Contains("say up \"+z\" if it is, or up \"-z\"") && !Contains(" ml"));
+                    Contains("as it stands it is one basin, with up \"-z\" it has 4 cavities") &&
+                        Contains("give up \"+z\" if it is, or up \"-z\"") && !Contains(" ml"));
   wishes.reading.up = Axis::plus_z;
   CHECK(surveyed(file.path(), wishes).hollows.size() == 1);
   wishes.reading.up = Axis::minus_z;

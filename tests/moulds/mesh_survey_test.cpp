@@ -6,6 +6,7 @@
 #include "geometry/surface/enclosed_volume.h"
 #include "scratch_file.h"
 #include "solids.h"
+#include "survey_wishes.h"
 
 #include <catch2/catch.hpp>
 
@@ -15,6 +16,7 @@ using namespace brimwright;
 using namespace brimwright::geometry;
 using namespace brimwright::moulds;
 using namespace brimwright::geometry::test;
+using namespace brimwright::moulds::test;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
@@ -22,19 +24,6 @@ using Catch::Matchers::WithinRel;
 namespace {
 
 const std::string samples = BRIMWRIGHT_SOURCE_DIR "/tests/data/meshes/";
-
-SurveyWishes in_mm(std::optional<Role> role = {}) {
-  SurveyWishes wishes;
-  wishes.reading.unit = LengthUnit::millimetre;
-  wishes.role = role;
-  return wishes;
-}
-
-bool says(const MeshSurvey& survey, const std::string& text) {
-  for (const Advice& advice : survey.remarks)
-    if (advice.text.in(plain_terms()).find(text) != std::string::npos) return true;
-  return false;
-}
 
 /// A square tube 40 mm outside, 30 mm inside, 20 mm high, open at both ends: eight quads a side
 /// pair.
@@ -96,10 +85,10 @@ TEST_CASE("a mould turned the wrong way up is asked about, with what to say", "[
   SurveyWishes wishes = in_mm();
   wishes.reading.up = Axis::minus_z;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("with up \"+z\" it has 4 pockets") && Contains("role \"cavity\""));
+                    Contains("with up \"+z\" it has 4 cavities") && Contains("role \"cavity\""));
   wishes.role = Role::body;
   CHECK_THROWS_WITH(surveyed(samples + "slab4_body.stl", wishes),
-                    Contains("holds no liquid this way up; with up \"+z\" it has 4 pockets"));
+                    Contains("holds no liquid this way up; with up \"+z\" it has 4 cavities"));
   wishes.role = Role::cavity;  // the person's word wins: 274.61549 ml of body, by its truth
   const MeshSurvey survey = surveyed(samples + "slab4_body.stl", wishes);
   CHECK_THAT(survey.hollows.front().curve.brimful() / millilitre, WithinRel(274.61549, 1e-6));
@@ -117,7 +106,7 @@ TEST_CASE("a mould that leans is told by how much, and stands straight as it was
   const ScratchFile file("leaning.stl", binary_stl_of(slab.mesh));
   SurveyWishes wishes = in_mm(Role::body);
   const MeshSurvey leaning = surveyed(file.path(), wishes);
-  CHECK(says(leaning, "leans 3.0 degrees from level"));
+  CHECK(says(leaning, "leans 3.0° from level"));
   CHECK(leaning.hollows.front().curve.brimful() < 59 * millilitre);  // it spills at the low side
   wishes.reading.straight_up =
       direction("0.0523360,0,0.9986295", {});  // sine and cosine of 3 degrees

@@ -1,5 +1,6 @@
 #include "moulds/mould_file.h"
 
+#include "complaint.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>
@@ -49,12 +50,7 @@ Mould read(const std::string& json) {
 }
 
 std::string complaint(const std::string& json) {
-  try {
-    read(json);
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "accepted";
+  return brimwright::test::complaint_of([&] { read(json); });
 }
 
 std::string cautions(const Mould& mould) {
@@ -202,7 +198,7 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
   const auto row = GENERATE_COPY(values<Row>({
       {R"({"schema":"brimwright.mould/3","name":"x","cavities":1})", "/schema: is"},
       {file(R"("owned":0,)" + box), "/owned: is 0"},
-      {file(R"("shapes":{},)" + box), R"(/shapes: not known; did you mean "shape"?)"},
+      {file(R"("shapes":{},)" + box), R"(/shapes: unknown key; did you mean "shape"?)"},
       {R"({"schema":"brimwright.mould/2","name":"x",)" + box + "}", "/cavities: is missing"},
       {file(R"("note":"nothing measured")"), R"(/shape: is missing, and so is "mesh")"},
       {file(R"("water":{"temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity",
@@ -247,8 +243,8 @@ TEST_CASE("a mould file that cannot be believed is refused in one line", "[mould
       // Four cavities weighed together, entered as one: 392 g.
       {water(
            R"("temperature":"20 °C","filled_to":"brim","weighed_in":"each cavity","weighings":["392 g"])"),
-       "/water/weighings: water says 392.7 ml a cavity where the dimensions say 100.0 ml, 3.93 "
-       "times"},
+       "/water/weighings: by water a cavity holds 392.7 ml, 3.93 times the 100.0 ml of its "
+       "dimensions"},
       {water(
            R"("temperature":"20 °C","filled_to":"brim","weighed_in":"all cavities","weighings":["98 g"])"),
        "check whether one cavity or all were weighed"},

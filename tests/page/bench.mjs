@@ -2,7 +2,7 @@
 import { chromium } from "playwright-core";
 import assert from "node:assert/strict";
 import { execFileSync, spawn } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -25,11 +25,12 @@ export class Serving {
   constructor(folder = mkdtempSync(join(tmpdir(), "bench-")), ...words) {
     this.folder = folder;
     this.words = words;
+    this.program = program;
   }
 
   async start() {
     const words = ["serve", "--no-browser", ...this.words];
-    this.process = spawn(program, words, { cwd: this.folder, stdio: ["ignore", "pipe", "inherit"] });
+    this.process = spawn(this.program, words, { cwd: this.folder, stdio: ["ignore", "pipe", "inherit"] });
     running.add(this.process);
     const line = await new Promise((heard, failed) => {
       this.process.stdout.once("data", (data) => heard(String(data)));
@@ -87,6 +88,31 @@ export async function open_in(context, address) {
   await page.goto(address);
   return page;
 }
+
+/**
+ * A test on a page of the program that serves a folder of its own. `files`, documents by their names, lie in it before;
+ * `words` are said to the program as it starts; `begin` goes where the test begins.
+ */
+export async function on_page(from, test, { files = {}, words = [], viewport = laptop, begin } = {}) {
+  const serving = new Serving(undefined, ...words);
+  for (const [name, json] of Object.entries(files))
+    writeFileSync(join(serving.folder, name), `${JSON.stringify(json, null, 2)}\n`);
+  await serving.start();
+  const page = await open(from, serving.address, viewport);
+  try {
+    await settled(page);
+    await begin?.(page);
+    await test(page, serving);
+    check_quiet(page);
+  } finally {
+    await page.context().close();
+    await serving.end();
+  }
+}
+
+/** Documents that come with the program, by their names there. */
+export const examples = (...names) =>
+  Object.fromEntries(names.map((name) => [name, JSON.parse(readFileSync(join(root, "examples", name), "utf8"))]));
 
 export function check_quiet(page) {
   assert.deepEqual(page.said, [], "the console is not quiet");

@@ -5,43 +5,32 @@ import { join } from "node:path";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
-  fill,
   figure,
+  fill,
   first_batch,
-  laptop,
-  open,
+  on_page,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
 
 const chromium = await browser();
 
-/** A shipped run, or a new one with a mould of the catalogue and the meadow base. */
-async function with_run(card, test, viewport = laptop) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await page.getByRole("button", { name: "Runs and moulds" }).click();
-    await page.getByRole("button", { name: card }).click();
-    const which_base = page.getByRole("heading", { name: /which base/ });
-    await page.locator(".lane.pour").or(which_base).first().waitFor();
-    if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
-    await page.locator(".lane.pour").waitFor();
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
+async function open_run(page, card) {
+  await page.getByRole("button", { name: "Runs and moulds" }).click();
+  await page.getByRole("button", { name: card }).click();
+  const which_base = page.getByRole("heading", { name: /which base/ });
+  await page.locator(".lane.pour").or(which_base).first().waitFor();
+  if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
+  await page.locator(".lane.pour").waitFor();
+  await settled(page);
 }
+
+/** A shipped run, or a new one with a mould of the catalogue and the meadow base. */
+const with_run = (card, test, viewport) => on_page(chromium, test, { viewport, begin: (page) => open_run(page, card) });
 
 const shipped = (name) => JSON.parse(readFileSync(join(root, "examples", name), "utf8"));
 const field = (page, label) => page.getByLabel(label, { exact: true });
@@ -56,7 +45,7 @@ async function kept(page, serving, file) {
 }
 
 const bead = { "What it is called": "Moon", "What is melted for it": "clear base" };
-const melt = { Spares: "10", "Melt lost": "4", "Film in the jug": "5", "Density when set": "1.03" };
+const melt = { Spares: "10", "Lost in melting": "4", "Left in the jug per tray fill": "5", "Density when set": "1.03" };
 
 /** Whole balls of 22 mm, for which nothing is said yet of number and place. */
 async function add_moon(page) {
@@ -102,8 +91,8 @@ await run({
         await press(page, "One cast");
         await answer("Density when set", "1.03");
         await answer("Spares", "10");
-        await answer("Melt lost", "4");
-        await answer("Film in the jug", "5");
+        await answer("Lost in melting", "4");
+        await answer("Left in the jug per tray fill", "5");
         await answer("On each piece", "2");
         const { run, plan } = await kept(page, serving, "plain_bars.run.json");
         assert.deepEqual(run.decorations, [
@@ -129,7 +118,7 @@ await run({
   "a decoration is removed and comes back with undo": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
       const before = await figure(page, "Melt of");
-      await press(page, "Take away Marble");
+      await press(page, "Remove Marble");
       await settled(page);
       assert.equal(await page.locator(".lane.decorate").count(), 0);
       const { run, plan } = await kept(page, serving, "marble_bowls.run.json");
@@ -164,7 +153,7 @@ await run({
       assert.equal(await figure(page, "Melt of white base"), plan.decorations[1].make_g);
       assert.equal(await figure(page, "Melt of clear"), plan.decorations[0].make_g);
       await check_access(page, "two decorations");
-      await press(page, "Take away Marble");
+      await press(page, "Remove Marble");
       const left = await kept(page, serving, "marble_bowls.run.json");
       assert.deepEqual(
         left.run.decorations.map((one) => one.name),
@@ -213,10 +202,10 @@ await run({
       await fill(page, { "Place 3: x": "0", "Place 3: y": "0", "Place 3: height": "1" });
       await page
         .getByRole("group", { name: /^Place \d of/ })
-        .locator(".complaint", { hasText: "meets the embed" })
+        .locator(".complaint", { hasText: "cuts into place" })
         .waitFor(); // 20 mm apart, 22 mm thick
       assert.equal(serving.file("plain_bars.run.json").decorations[0].per_piece, 2 + 1);
-      await page.getByRole("button", { name: "Take away place 3 of Moon" }).click();
+      await page.getByRole("button", { name: "Remove place 3 of Moon" }).click();
       assert.equal((await kept(page, serving, "plain_bars.run.json")).run.decorations[0].per_piece, 2);
     }),
 
@@ -233,7 +222,7 @@ await run({
 
   "a rod that is turned upright is drawn upright and true to size": () =>
     with_run(/^Marbles in a bowl/, async (page, serving) => {
-      await press(page, "Take away Marble");
+      await press(page, "Remove Marble");
       await press(page, "Add a decoration");
       await fill(group(page, "Decoration 1"), { "What is melted for it": "clear base", ...melt, "On each piece": "1" });
       await press(page, "A round rod, cut to length");
@@ -308,9 +297,9 @@ await run({
 
       await press(page, "By the surface it covers");
       await fill(page, {
-        "Lies where it covers": "2",
-        "Covered, of the surface": "50",
-        "Lands, of what is dusted": "40",
+        "Powder on the covered surface": "2",
+        "Share of the surface covered": "50",
+        "Share of the powder that sticks": "40",
       });
       const { plan } = await kept(page, serving, "plain_bars.run.json");
       // The level surface on paper: 82 x 56 mm at the brim, its corners of 6 mm; 2 mm below it at 2 degrees of draft.
@@ -320,7 +309,7 @@ await run({
       assert.ok(Math.abs(plan.dust[0].g - (12 * cm2 * 0.002 * 0.5) / 0.4) <= 0.1);
       assert.equal(await figure(page, "gold mica"), first_batch(plan).dust[0].g);
       await check_access(page, "a dust by the surface");
-      await press(page, "Take away gold mica");
+      await press(page, "Remove gold mica");
       assert.equal((await kept(page, serving, "plain_bars.run.json")).run.dust, undefined);
     }),
 
@@ -330,9 +319,9 @@ await run({
       const second = group(page, "Dust 2");
       await second.getByRole("button", { name: "By the surface it covers" }).click();
       await fill(second, {
-        "Lies where it covers": "2",
-        "Covered, of the surface": "50",
-        "Lands, of what is dusted": "40",
+        "Powder on the covered surface": "2",
+        "Share of the surface covered": "50",
+        "Share of the powder that sticks": "40",
         "Which powder": "silver mica",
       });
       const silver = group(page, "silver mica");
@@ -351,7 +340,7 @@ await run({
       assert.ok(Math.abs(plan.dust[1].g - (plan.pieces.make * cm2 * 0.002 * 0.5) / 0.4) <= 0.1); // rounded up to what the scale shows
       assert.equal(await figure(page, "silver mica"), first_batch(plan).dust[1].g);
       await check_access(page, "two dusts");
-      await press(page, "Take away gold mica");
+      await press(page, "Remove gold mica");
       const left = await kept(page, serving, "spring_cups.run.json");
       assert.deepEqual(
         left.run.dust.map((one) => one.name),
@@ -393,7 +382,7 @@ await run({
       assert.equal(await figure(page, "Melt of clear base"), filled.plan.decorations[0].make_g);
       await check_access(page, "a loaf cut and decorated");
 
-      await press(page, "Take away Amber rod");
+      await press(page, "Remove Amber rod");
       await press(page, "Leave it whole");
       const again = await kept(page, serving, "loaf_short.run.json");
       assert.equal(again.run.cut, undefined);
@@ -428,14 +417,14 @@ await run({
       await page.getByLabel("What it is called", { exact: true }).waitFor(); // the part opens for its complaint
       await page.getByRole("button", { name: "Go to the field" }).click();
       assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-decorations-0-name");
-      await press(page, "Take away Decoration 1");
+      await press(page, "Remove Decoration 1");
       await settled(page);
       await page.locator(".lane.pour").waitFor();
     }),
 
   "on a tablet all of it is large enough for a glove": () =>
     with_run(
-      /^Propped loaf/,
+      /^Tilted loaf/,
       async (page) => {
         for (const title of ["What it is", "Where it goes", "For the label", "Place 1 is turned"])
           await page.locator("summary", { hasText: title }).first().click();

@@ -5,11 +5,11 @@ import { join } from "node:path";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
   figure,
   first_batch,
   laptop,
+  on_page,
   open,
   open_all,
   root,
@@ -23,19 +23,7 @@ import {
 const chromium = await browser();
 const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`, "utf8"));
 
-async function with_page(test, viewport = laptop, files = {}) {
-  const serving = await new Serving().start();
-  for (const [name, json] of Object.entries(files)) writeFileSync(join(serving.folder, name), JSON.stringify(json));
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const with_page = (test, viewport, files) => on_page(chromium, test, { files, viewport });
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
 /** The field for a place of the formula, as the base's ("pour"), the topping's, or one by itself. */
@@ -255,9 +243,18 @@ await run({
       await check_access(page, "a blank formula");
       assert.equal(await strip(page).locator("dl").count(), 0, "no figure stands beside a blank formula");
       assert.equal(await asked_next(page), "f-apart-fats");
-      await add_fat(page, "olive", "60");
-      await add_fat(page, "coconut", "25");
+      await add_fat(page, "Olive oil", "60");
+      await add_fat(page, "Coconut oil", "25");
       await check_access(page, "fats half said");
+      await button(page, "Add a fat").click();
+      await page.getByLabel("Find a fat by its name").fill("starflower");
+      await button(page, "Borage seed oil, Starflower oil").waitFor();
+      await page.getByLabel("Find a fat by its name").fill("karite");
+      await button(page, "Shea butter, Karite").waitFor();
+      await page.getByLabel("Find a fat by its name").fill("palm");
+      await page.keyboard.press("Enter");
+      assert.ok((await page.locator(".picker .choice button").count()) > 3, "palm is asked about, not guessed");
+      await button(page, "Close the list").click();
       await add_fat(page, "shea", "15");
       await page.getByText("The fats add to 100 %.").waitFor();
       await page.locator("#f-apart-superfat-said.complaint").waitFor();
@@ -423,7 +420,7 @@ await run({
       await open_run(page, /^Plain bars/);
       await button(page, "Change the formula of the base").click();
       const before = await short_figures(page);
-      await button(page, "Take away Cocoa butter").click();
+      await button(page, "Remove Cocoa butter").click();
       await page.getByText("The fats add to 90 %: 10 % are missing.").waitFor();
       await button(page, "Undo").click();
       await settled(page);
@@ -454,7 +451,7 @@ await run({
       const shipped = readFileSync(`${root}/examples/twin_lye.formula.json`, "utf8");
       await button(page, "Runs and moulds").click();
       await page.getByLabel("What you call it").fill("Cream of mine");
-      await page.getByLabel("Or as a copy of").selectOption({ label: "Twin lye cream" });
+      await page.getByLabel("Or as a copy of").selectOption({ label: "Dual-lye cream" });
       await button(page, "Make the copy").click();
       await page.getByRole("heading", { name: "Cream of mine", level: 1 }).waitFor();
       await settled(page);
@@ -477,7 +474,7 @@ await run({
       await button(page, "Runs and moulds").click();
       await page
         .getByRole("region", { name: "Formulas" })
-        .getByRole("button", { name: /^Twin lye cream/ })
+        .getByRole("button", { name: /^Dual-lye cream/ })
         .click();
       await settled(page);
       await page.getByText("your first change is saved as a copy").waitFor();
@@ -534,7 +531,7 @@ await run({
     const port = serving.port;
     await serving.stop();
     await place(page, "apart", "/superfat").fill("8");
-    await complaint(page, "does not answer");
+    await complaint(page, "is not running");
     await check_access(page, "a formula without the program");
     await serving.start(port);
     await page.goto(serving.address);
@@ -578,7 +575,7 @@ await run({
       const expected = naoh_per_fat(before) + (0.02 * 0.05 * ((3 * 39.997) / 192.124)) / 0.99;
       const off = 0.1 / before.Fats + 0.1 / after.Fats; // NaOH is weighed to 0.1 g and rounded down, both times
       assert.ok(Math.abs(naoh_per_fat(after) - expected) < off, `${naoh_per_fat(after)}, not ${expected}`);
-      await button(page, "Take away lemon juice").click();
+      await button(page, "Remove lemon juice").click();
       await settled(page);
       assert.deepEqual(await short_figures(page), before);
     }),

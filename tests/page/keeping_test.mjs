@@ -40,7 +40,7 @@ const naoh = (page) =>
     .locator(".figure", { hasText: "NaOH" })
     .locator(".value b")
     .innerText();
-const underneath = (page) => page.getByRole("heading", { name: /changed underneath/ });
+const underneath = (page) => page.getByRole("heading", { name: /was changed outside this page/ });
 
 /** A run, its formulas, mould, fats and tips, all of her own. */
 function own_files() {
@@ -81,7 +81,15 @@ async function begun_with_own() {
 }
 
 /** From now on the page hears nothing of changes to a file before it writes it itself. */
-const deafen = (page, name) => page.route(`**/api/changed?file=${name}*`, () => undefined);
+const deafen = async (page, name) => {
+  await page.route("**/api/changed?*", (route) => {
+    const url = new URL(route.request().url());
+    url.searchParams.delete(`file:${name}`);
+    return route.continue({ url: url.href });
+  });
+  // What it waits for already is over as soon as it asks for itself.
+  await page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+};
 
 await run({
   "a reload in the middle of typing keeps what was typed": async () => {
@@ -103,7 +111,7 @@ await run({
     const port = at.serving.port;
     await at.serving.stop();
     await sell(at.page).fill("22"); // with nobody to save it
-    await at.page.getByText("The program does not answer").first().waitFor();
+    await at.page.getByText("Brimwright is not running").first().waitFor();
     await check_access(at.page, "without the program");
     await at.serving.start();
     assert.equal(at.serving.port, port, "a folder's port is its own");
@@ -116,7 +124,7 @@ await run({
     await ended(at);
   },
 
-  "a file changed underneath is noticed, and either may stay": async () => {
+  "a file was changed outside this page is noticed, and either may stay": async () => {
     const at = await begun();
     await sell(at.page).fill("24");
     await saved(at.page);
@@ -127,15 +135,15 @@ await run({
       renameSync(`${path}.new`, path);
     };
     theirs();
-    await at.page.getByRole("heading", { name: /changed underneath/ }).waitFor();
-    await check_access(at.page, "a file changed underneath");
-    await at.page.getByRole("button", { name: "Take what is in the file" }).click();
+    await at.page.getByRole("heading", { name: /was changed outside this page/ }).waitFor();
+    await check_access(at.page, "a file was changed outside this page");
+    await at.page.getByRole("button", { name: "Load the saved file" }).click();
     await settled(at.page);
     assert.equal(await sell(at.page).inputValue(), "50");
     await sell(at.page).fill("25");
     await saved(at.page);
     theirs();
-    await at.page.getByRole("button", { name: "Keep what is on this page" }).click();
+    await at.page.getByRole("button", { name: "Overwrite it with this page" }).click();
     await saved(at.page);
     assert.equal(at.serving.file("spring_cups.run.json").sell, 25);
     check_quiet(at.page);
@@ -165,10 +173,10 @@ await run({
     await saved(other);
     await underneath(at.page).waitFor();
     assert.equal(at.serving.file("spring_cups.run.json").sell, 31);
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await underneath(other).waitFor(); // in its turn
     assert.equal(at.serving.file("spring_cups.run.json").sell, 24);
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await settled(other);
     assert.equal(await sell(other).inputValue(), "24");
     await press(other, "Undo");
@@ -188,7 +196,7 @@ await run({
 
     // Seen in time: the other has typed nothing, and is asked as well.
     await superfat(one).fill("8 %");
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await other.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "8 %");
     await settled(other);
     assert.equal(await other.locator(".strip dl").innerText(), await one.locator(".strip dl").innerText());
@@ -204,24 +212,24 @@ await run({
     assert.match(await other.locator(".saving").innerText(), /^Not saved/);
     assert.ok(await other.locator(".strip .old").count(), "its figures are of neither text");
     await other.locator(".foremost .stale").waitFor();
-    await check_access(other, "a formula changed underneath");
+    await check_access(other, "a formula was changed outside this page");
     await other.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
     await press(other, "To the question");
-    assert.match(await other.evaluate(() => document.activeElement.textContent), /changed underneath/);
+    assert.match(await other.evaluate(() => document.activeElement.textContent), /was changed outside this page/);
     await superfat(other).fill("6.5 %"); // typed on, before it is decided
     assert.equal(in_file(), "9 %");
-    await press(other, "Keep what is on this page");
+    await press(other, "Overwrite it with this page");
     await settled(other);
     await saved(other);
     assert.equal(in_file(), "6.5 %");
-    await press(one, "Take what is in the file");
+    await press(one, "Load the saved file");
     await one.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "6.5 %");
     await settled(one);
 
     await superfat(one).fill("4 %");
     await saved(one);
     await superfat(other).fill("5 %");
-    await press(other, "Take what is in the file");
+    await press(other, "Load the saved file");
     await settled(other);
     assert.equal(await superfat(other).inputValue(), "4 %");
     assert.equal(in_file(), "4 %");
@@ -244,7 +252,7 @@ await run({
     await at.page.reload();
     await underneath(at.page).waitFor();
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "9 %");
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "7 %");
     check_quiet(at.page);
@@ -282,7 +290,7 @@ await run({
       );
       await check_access(page, `${name} changed`);
       let_go();
-      if (name.endsWith(".formula.json")) await press(page, "Take what is in the file"); // it lies open
+      if (name.endsWith(".formula.json")) await press(page, "Load the saved file"); // it lies open
       await settled(page);
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);
@@ -303,12 +311,71 @@ await run({
   "a formula taken away on disk is told of, and what is on the page can be kept": async () => {
     const at = await begun_with_own();
     renameSync(join(at.serving.folder, "meadow_base.formula.json"), join(at.serving.folder, "gone.txt"));
-    await at.page.getByRole("heading", { name: "meadow_base.formula.json has been taken away underneath" }).waitFor();
+    await at.page.getByRole("heading", { name: "meadow_base.formula.json was deleted" }).waitFor();
     assert.ok(await at.page.locator(".value.old").count());
-    await press(at.page, "Keep what is on this page");
+    await press(at.page, "Overwrite it with this page");
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "6 %");
     check_quiet(at.page);
+    await ended(at);
+  },
+
+  "one request waits for all files, one at a time, whatever lies open": async () => {
+    const at = await begun_with_own();
+    const { page, serving, files } = at;
+    const waiting = new Set();
+    let [most, asked] = [0, 0];
+    page.on("request", (request) => {
+      if (!/\/api\/changed\?wait=[1-9]/.test(request.url())) return;
+      waiting.add(request);
+      most = Math.max(most, waiting.size);
+      ++asked;
+    });
+    for (const end of ["requestfinished", "requestfailed"]) page.on(end, (request) => waiting.delete(request));
+    await press(page, "Change the formula of the base");
+    await superfat(page).fill("7 %");
+    await saved(page);
+    await page.waitForTimeout(1500); // whatever that makes it ask has been asked
+    asked = 0;
+    await page.waitForTimeout(3000);
+    assert.ok(asked <= 1, `${asked} requests in 3 s, in which nothing happened`);
+    assert.equal(waiting.size, 1);
+    const names = new URL([...waiting][0].url()).searchParams;
+    for (const name of Object.keys(files)) assert.ok(names.has(`file:${name}`), `${name} is not watched`);
+    for (const [name, change] of Object.entries({
+      "cup.json": (json) => (json.shape.height = "40 mm"),
+      "studio.tips.json": (json) => (json.tips[0].hand.correction = 1.3),
+      "studio.json": (json) => (json.schema = "brimwright.studio/1"), // was not there
+    })) {
+      const json = structuredClone(files[name] ?? {});
+      change(json);
+      write(serving, name, json);
+      await page.locator(".foremost .stale", { hasText: `${name} was changed outside this page` }).waitFor();
+      await page.locator(".foremost .stale").waitFor({ state: "detached" });
+      await settled(page);
+    }
+    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    await underneath(page).waitFor();
+    assert.equal(most, 1, "two waited at the same time");
+    check_quiet(page);
+    await ended(at);
+  },
+
+  "a page that wakes asks anew, though the answer that it waited for never comes": async () => {
+    const at = await begun_with_own();
+    const { page, serving, files } = at;
+    let is_asleep = true;
+    await page.route("**/api/changed?wait=20*", (route) => (is_asleep ? undefined : route.continue()));
+    const wake = () => page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+    await wake(); // what was asked before is given up, and now nothing is answered
+    await page.waitForTimeout(1500);
+    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    await page.waitForTimeout(1500);
+    assert.equal(await underneath(page).count(), 0);
+    is_asleep = false;
+    await wake();
+    await underneath(page).waitFor();
+    check_quiet(page);
     await ended(at);
   },
 

@@ -1,6 +1,6 @@
 // By keyboard alone: from the address to changed weights, with the focus always seen and never caught.
 import assert from "node:assert/strict";
-import { browser, check_quiet, figure, open, run, Serving, settled } from "./bench.mjs";
+import { browser, figure, on_page, run, settled } from "./bench.mjs";
 
 const chromium = await browser();
 const most_stops = 400;
@@ -27,51 +27,42 @@ async function tab_to(page, label) {
 }
 
 await run({
-  "figures are changed, asked and taken back by keyboard alone": async () => {
-    const serving = await new Serving().start();
-    const page = await open(chromium, serving.address);
-    await settled(page);
-    await page.keyboard.press("Tab");
-    assert.equal((await focused(page)).label, "To the figures");
-    await page.keyboard.press("Enter");
-    assert.equal(new URL(page.url()).hash, new URL(serving.address).hash, "the skip link lost the key");
-    await tab_to(page, "Pieces to sell");
-    await page.keyboard.press("Control+A");
-    await page.keyboard.type("20");
-    await settled(page);
-    assert.equal(await figure(page, "Pieces to make"), 21); // 20 / 0.96 = 20.8, rounded up
-    await tab_to(page, "Olive oil");
-    await page.keyboard.press("Enter");
-    await page.locator(".sum").waitFor();
-    await page.keyboard.press("Control+Z");
-    await settled(page);
-    assert.equal(await figure(page, "Pieces to make"), 48);
-    check_quiet(page);
-    await page.context().close();
-    await serving.end();
-  },
-
-  "the Tab key goes through everything and out again, and every stop is seen": async () => {
-    const serving = await new Serving().start();
-    const page = await open(chromium, serving.address);
-    await settled(page);
-    await page.getByRole("button", { name: "Cut open" }).waitFor();
-    const all = await page.evaluate(
-      () =>
-        [...document.querySelectorAll("button, input, select, summary, [tabindex='0']")].filter(
-          (node) => !node.disabled && node.checkVisibility(),
-        ).length,
-    );
-    let stops = 0;
-    for (; stops < most_stops; ++stops) {
+  "figures are changed, asked and taken back by keyboard alone": () =>
+    on_page(chromium, async (page, serving) => {
       await page.keyboard.press("Tab");
-      const at = await focused(page);
-      if (at.tag === "BODY") break;
-      assert.ok(at.outline >= 2, `${at.label} shows no focus`);
-    }
-    assert.equal(stops, all);
-    await page.context().close();
-    await serving.end();
-  },
+      assert.equal((await focused(page)).label, "Skip to the figures");
+      await page.keyboard.press("Enter");
+      assert.equal(new URL(page.url()).hash, new URL(serving.address).hash, "the skip link lost the key");
+      await tab_to(page, "Pieces to sell");
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type("20");
+      await settled(page);
+      assert.equal(await figure(page, "Pieces to make"), 21); // 20 / 0.96 = 20.8, rounded up
+      await tab_to(page, "Olive oil");
+      await page.keyboard.press("Enter");
+      await page.locator(".sum").waitFor();
+      await page.keyboard.press("Control+Z");
+      await settled(page);
+      assert.equal(await figure(page, "Pieces to make"), 48);
+    }),
+
+  "the Tab key goes through everything and out again, and every stop is seen": () =>
+    on_page(chromium, async (page) => {
+      await page.getByRole("button", { name: "Cut open" }).waitFor();
+      const all = await page.evaluate(
+        () =>
+          [...document.querySelectorAll("button, input, select, summary, [tabindex='0']")].filter(
+            (node) => !node.disabled && node.checkVisibility(),
+          ).length,
+      );
+      let stops = 0;
+      for (; stops < most_stops; ++stops) {
+        await page.keyboard.press("Tab");
+        const at = await focused(page);
+        if (at.tag === "BODY") break;
+        assert.ok(at.outline >= 2, `${at.label} shows no focus`);
+      }
+      assert.equal(stops, all);
+    }),
 });
 await chromium.close();

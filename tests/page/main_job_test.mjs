@@ -3,36 +3,22 @@ import assert from "node:assert/strict";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
   figure,
   first_batch,
-  laptop,
-  open,
+  on_page,
   open_all,
   opened,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
 
 const chromium = await browser();
 
-async function with_page(test, viewport = laptop) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const with_page = (test, viewport) => on_page(chromium, test, { viewport });
 
 const field = (page, label) => page.getByLabel(label, { exact: true });
 
@@ -105,8 +91,8 @@ await run({
       await field(page, "Base: left in the pot").fill("40");
       await field(page, "Trial 2").fill("26 g");
       await page.getByRole("button", { name: "One part more of Plain" }).click();
-      await field(page, "Film in the jug").fill("0,5 oz");
-      await field(page, "Fine scale reads").fill("0.01 g");
+      await field(page, "Left in the jug per tray fill").fill("0,5 oz");
+      await field(page, "Fine scale, smallest step").fill("0.01 g");
       await settled(page);
       await saved(page);
       const plan = serving.printed("plan", "spring_cups.run.json");
@@ -239,7 +225,7 @@ await run({
 
   "superfat is typed into a copy of the formula, and both files agree with the command line": () =>
     with_page(async (page, serving) => {
-      await page.locator(".jug").first().getByLabel("Superfat aimed at").fill("8");
+      await page.locator(".jug").first().getByLabel("Planned superfat").fill("8");
       await settled(page);
       await saved(page);
       assert.equal(serving.file("meadow_base.formula.json").superfat, "8 %");
@@ -269,9 +255,9 @@ await run({
         ),
       );
       for (const [words, said] of [
-        ["How the heat is reckoned", /Olsson/],
+        ["How the heat is worked out", /Olsson/],
         ["How the fit is measured", /pressed in/],
-        ["How the table comes about", /topping of one/],
+        ["Show the calculation", /topping of one/],
       ]) {
         assert.match(await opened(page.locator(".figure", { hasText: words }).first()), said);
       }
@@ -287,7 +273,7 @@ await run({
 
   "ounces stand alone where they are chosen, and still say of what": () =>
     with_page(async (page) => {
-      await page.getByRole("button", { name: "oz in" }).click();
+      await page.getByRole("button", { name: "oz, in" }).click();
       assert.match(await page.locator(".order").first().innerText(), /1\/4 in below the brim, 2\.397 oz each/);
       await check_access(page, "US units");
     }),

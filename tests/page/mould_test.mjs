@@ -2,38 +2,16 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import {
-  browser,
-  check_access,
-  check_quiet,
-  first_batch,
-  laptop,
-  open,
-  open_in,
-  root,
-  run,
-  Serving,
-  settled,
-  tablet,
-} from "./bench.mjs";
+import { browser, check_access, first_batch, on_page, open_in, root, run, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 
-async function at_start(test, { files = {}, viewport = laptop } = {}) {
-  const serving = new Serving();
-  for (const [name, document] of Object.entries(files)) write(serving, name, document);
-  await serving.start();
-  const page = await open(chromium, serving.address, viewport);
-  await settled(page);
-  await page.getByRole("button", { name: "Runs and moulds" }).click();
-  try {
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
-}
+const at_start = (test, { files, viewport } = {}) =>
+  on_page(chromium, test, {
+    files,
+    viewport,
+    begin: (page) => page.getByRole("button", { name: "Runs and moulds" }).click(),
+  });
 
 const write = (serving, name, document) =>
   writeFileSync(join(serving.folder, name), JSON.stringify(document, null, 2) + "\n");
@@ -196,7 +174,7 @@ await run({
       // What would change the figure is not said for her.
       assert.match(
         await page.locator("main").innerText(),
-        /Still to be said: the water's temperature, how far the water was filled, what was weighed, a weighing of water\./,
+        /Still needed: the water's temperature, how far the water was filled, what was weighed, a weighing of water\./,
       );
       await field(page, "Temperature of the water (°C)").fill("20");
       await page.getByRole("button", { name: "The brim", exact: true }).click();
@@ -262,7 +240,7 @@ await run({
       // Enter after the last point begins another; one that falls is told of in its own row.
       await page.keyboard.press("Enter");
       await page.keyboard.type("25");
-      await page.getByText("Still to be said: the other number of a point.").waitFor();
+      await page.getByText("Still needed: the other number of a point.").waitFor();
       assert.ok(await page.getByRole("button", { name: "Use this mould" }).isDisabled());
       await page.keyboard.press("Enter");
       await page.keyboard.type("31"); // at once: the next cell must have the focus by then
@@ -386,8 +364,8 @@ await run({
         await page.getByRole("alert").filter({ hasText: "It cannot be measured" }).waitFor();
         await check_access(page, "a mould that cannot be measured");
         await page.getByRole("button", { name: "Change it" }).click();
-        await page.locator(".field.wants", { hasText: "Lean of the wall" }).waitFor();
-        await field(page, "Lean of the wall (°)").fill("");
+        await page.locator(".field.wants", { hasText: "Draft angle of the wall" }).waitFor();
+        await field(page, "Draft angle of the wall (°)").fill("");
         await holds(page).filter({ hasText: "300.0 ml" }).waitFor(); // 10 x 5 x 6 cm, on paper
       },
       {
@@ -453,11 +431,11 @@ await run({
         await change("30");
         write(serving, "my_box.json", { ...box, note: "Theirs." });
         await page.getByRole("button", { name: "Save the change" }).click();
-        await page.getByRole("heading", { name: "my_box.json has changed underneath" }).waitFor();
+        await page.getByRole("heading", { name: "my_box.json was changed outside this page" }).waitFor();
         assert.equal(serving.file("my_box.json").note, "Theirs.");
-        await check_access(page, "a mould changed underneath");
-        await page.getByRole("button", { name: "Take what is in the file" }).click();
-        await page.getByRole("heading", { name: /underneath/ }).waitFor({ state: "detached" });
+        await check_access(page, "a mould was changed outside this page");
+        await page.getByRole("button", { name: "Load the saved file" }).click();
+        await page.getByRole("heading", { name: /outside this page/ }).waitFor({ state: "detached" });
         assert.equal(await field(page, "Note").inputValue(), "Theirs.");
         assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "20 mm");
         const other_text = page.getByRole("button", { name: "Change to the other text" });
@@ -470,7 +448,7 @@ await run({
         await holds(page).filter({ hasText: "150.0 ml" }).waitFor();
         write(serving, "my_box.json", { ...box, note: "Theirs again." });
         await page.getByRole("button", { name: "Save the change" }).click();
-        await page.getByRole("button", { name: "Keep what is on this page" }).click();
+        await page.getByRole("button", { name: "Overwrite it with this page" }).click();
         await page.getByText("Saved in my_box.json.").waitFor();
         assert.equal(serving.file("my_box.json").shape.height, "30 mm");
       },
@@ -485,7 +463,7 @@ await run({
         await other.getByRole("button", { name: "Runs and moulds" }).click();
         const deep = (page) => field(page, "Floor to brim (mm)");
         const save = (page) => page.getByRole("button", { name: "Save the change" });
-        const underneath = (page) => page.getByRole("heading", { name: "my_box.json has changed underneath" });
+        const underneath = (page) => page.getByRole("heading", { name: "my_box.json was changed outside this page" });
         for (const page of [one, other]) {
           await mould_from(page, /^My box/).click();
           await page.getByRole("button", { name: "Change it" }).click();
@@ -496,7 +474,7 @@ await run({
         await one.getByText("Saved in my_box.json.").waitFor();
         await underneath(other).waitFor(); // before it is saved, and by itself
         assert.match(await deep(other).inputValue(), /^40/, "what was typed stays typed");
-        await other.getByRole("button", { name: "Keep what is on this page" }).click();
+        await other.getByRole("button", { name: "Overwrite it with this page" }).click();
         await other.getByText("Saved in my_box.json.").waitFor();
         assert.equal(serving.file("my_box.json").shape.height, "40 mm");
 
@@ -504,7 +482,7 @@ await run({
         await deep(one).fill("35");
         write(serving, "my_box.json", { ...box, note: "Theirs." });
         await underneath(one).waitFor();
-        await one.getByRole("button", { name: "Take what is in the file" }).click();
+        await one.getByRole("button", { name: "Load the saved file" }).click();
         assert.equal(await deep(one).inputValue(), "20 mm");
         assert.equal(serving.file("my_box.json").note, "Theirs.");
       },
@@ -535,7 +513,7 @@ await run({
         await settled(page);
         await page.getByRole("button", { name: "Runs and moulds" }).click();
         await change();
-        await page.getByRole("heading", { name: "my_box.json has changed underneath" }).waitFor();
+        await page.getByRole("heading", { name: "my_box.json was changed outside this page" }).waitFor();
         assert.equal(await deep.inputValue(), "30 mm");
         assert.equal(serving.file("my_box.json").note, "Theirs.");
       },
@@ -584,7 +562,7 @@ await run({
       await page.getByRole("button", { name: "Runs and moulds" }).click();
       await page.getByText("What you typed of Half a cup is still here").waitFor();
       await check_access(page, "a mould begun");
-      await page.getByRole("button", { name: "Go on with it" }).click();
+      await page.getByRole("button", { name: "Continue" }).click();
       assert.equal(await point(page, "Middle to wall", 1).inputValue(), "21 mm");
       await point(page, "Height", 2).fill("30");
       await point(page, "Middle to wall", 2).fill("25");
@@ -592,7 +570,7 @@ await run({
       await page.getByRole("button", { name: "Use this mould" }).click();
       await page.getByText("Saved in half_a_cup.json.").waitFor();
       await page.getByRole("button", { name: "Back to runs and moulds" }).click();
-      assert.equal(await page.getByRole("button", { name: "Go on with it" }).count(), 0);
+      assert.equal(await page.getByRole("button", { name: "Continue" }).count(), 0);
     }),
 
   "a mesh of 20 MB comes with its progress, and can be said more about": () =>
@@ -625,14 +603,14 @@ await run({
       const ball_ml = ((4 / 3) * Math.PI * 27000) / 1000;
       const shown = Number.parseFloat(/Holds ([\d.]+) ml/.exec(await holds(page).innerText())[1]);
       assert.ok(Math.abs(shown / ball_ml - 1) < 1e-3, `${shown} ml for ${ball_ml}`);
-      await page.getByRole("button", { name: "Say more about it first" }).click();
+      await page.getByRole("button", { name: "More settings" }).click();
       await page.getByRole("heading", { name: "More about this mould" }).waitFor();
       await holds(page).waitFor({ timeout: 60000 });
-      await page.getByRole("button", { name: "Add measures, as a second opinion" }).click();
+      await page.getByRole("button", { name: "Add measures, as a check" }).click();
       await page.getByRole("button", { name: "Ball", exact: true }).click();
       await field(page, "Across (mm)").fill("60");
       await page.getByText(/By mesh .* By dimensions|By dimensions .* By mesh/).waitFor({ timeout: 60000 });
-      await check_access(page, "a mesh with a second opinion");
+      await check_access(page, "a mesh with a check");
       await page.getByRole("button", { name: "Use this mould" }).click();
       await page.getByText("Saved in fine_ball.json.").waitFor({ timeout: 60000 });
       assert.deepEqual(serving.file("fine_ball.json").shape, { kind: "ball", diameter: "60 mm" });

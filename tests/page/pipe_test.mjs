@@ -3,19 +3,16 @@ import assert from "node:assert/strict";
 import {
   browser,
   check_access,
-  check_quiet,
   check_tablet,
-  fill,
   figure,
+  fill,
   first_batch,
-  laptop,
-  open,
-  opened,
+  on_page,
   open_all,
+  opened,
   root,
   run,
   saved,
-  Serving,
   settled,
   tablet,
 } from "./bench.mjs";
@@ -24,23 +21,14 @@ const chromium = await browser();
 const spring = "spring_cups.run.json";
 const plain = "plain_bars.run.json";
 
-async function with_page(test, { viewport = laptop, opened } = {}) {
-  const serving = await new Serving().start();
-  const page = await open(chromium, serving.address, viewport);
-  try {
-    await settled(page);
-    if (opened) {
-      await press(page, "Runs and moulds");
-      await page.getByRole("button", { name: opened }).click();
-      await settled(page);
-    }
-    await test(page, serving);
-    check_quiet(page);
-  } finally {
-    await page.context().close();
-    await serving.end();
-  }
+async function open_run(page, name) {
+  await press(page, "Runs and moulds");
+  await page.getByRole("button", { name }).click();
+  await settled(page);
 }
+
+const with_page = (test, { viewport, opened } = {}) =>
+  on_page(chromium, test, { viewport, begin: (page) => opened && open_run(page, opened) });
 
 const plain_bars = { opened: /^Plain bars/ };
 const field = (page, label) => page.getByLabel(label, { exact: true });
@@ -49,7 +37,7 @@ const part = (page, name) => page.getByRole("group", { name, exact: true });
 const unfold = (page, summary, within = "main") =>
   page.locator(within).locator("summary", { hasText: summary }).first().click();
 
-const turn_pot = (page) => page.getByRole("button", { name: "Make one lye pot for both" }).click();
+const turn_pot = (page) => page.getByRole("button", { name: "Make one pot of lye solution for both" }).click();
 
 async function planned(page, serving, file) {
   await settled(page);
@@ -63,9 +51,9 @@ const near = (shown, printed, decimals) =>
 
 async function add_beads(page) {
   await press(page, "Add a topping");
-  await press(page, "Reckon it from tip and moves");
+  await press(page, "Calculate it from the tip and its moves");
   await field(page, "Tip").selectOption("star 8 x 16 mm");
-  await field(page, "Swell of the bead").fill("1,15");
+  await field(page, "Bead ÷ tip opening").fill("1,15");
   await page.getByRole("button", { name: /^\+ Ring/ }).click();
   await field(page, "Radius, to the bead's middle").fill("18");
   await page.getByRole("button", { name: /^\+ Spiral/ }).click();
@@ -87,7 +75,7 @@ await run({
     with_page(async (page, serving) => {
       await press(page, "Add a topping");
       await page.locator(".lane.pipe .complaint, .complaints .alarm").first().waitFor();
-      await press(page, "Reckon it from tip and moves");
+      await press(page, "Calculate it from the tip and its moves");
       await check_access(page, "beads half said");
       await press(page, "Undo");
       await press(page, "Undo");
@@ -122,7 +110,7 @@ await run({
         ["Tail", { Long: "8" }],
         ["Dots", { "How many": "6", "Radius of their circle": "12", High: "5" }],
         ["Shells", { "How many": "8", "Radius of their circle": "14", Long: "9" }],
-        ["Straight bead", { Long: "30", "Beside the middle by": "-4 mm", "Starts this high": "2" }],
+        ["Straight bead", { Long: "30", "Beside the middle by": "-4 mm", "Starts at height": "2" }],
       ];
       for (const [i, [words, values]] of more.entries()) {
         await page.getByRole("button", { name: new RegExp(`^\\+ ${words}`) }).click();
@@ -143,7 +131,7 @@ await run({
       await press(page, "2. Ring earlier");
       await planned(page, serving, spring);
       assert.deepEqual(moves_of(serving.file(spring)), ["ring", "spiral"]);
-      await press(page, "Take away 2. Spiral");
+      await press(page, "Remove 2. Spiral");
       const short = await planned(page, serving, spring);
       near(await figure(page, "By beads"), short.pipe.visible_by.beads_ml, 1);
       assert.equal(short.pipe.visible_by.moves.length, 1);
@@ -157,7 +145,7 @@ await run({
     with_page(async (page, serving) => {
       await press(page, "Measure its outline");
       await press(page, "Cone");
-      await fill(part(page, "Its outline"), { Across: "48", High: "40", "Solid share": "70" });
+      await fill(part(page, "Its outline"), { Across: "48", High: "40", "Share that is soap, not air": "70" });
       await field(page, "Tip").selectOption("My own, measured");
       await field(page, "What you call the tip").fill("my star");
       await press(page, "Star");
@@ -185,8 +173,8 @@ await run({
       });
       assert.ok(Math.abs(kept.pipe.visible_by.beads_ml - kept.pipe.visible_by.trials_ml) < 0.05); // a factor of three decimals
       await check_access(page, "three ways to one topping");
-      await press(page, "Take away the trials");
-      await press(page, "Take away the outline");
+      await press(page, "Remove the trials");
+      await press(page, "Remove the outline");
       const alone = await planned(page, serving, spring);
       assert.equal(alone.pipe.visible_by.trials_ml, null);
       near(await figure(page, "Topping to make"), first_batch(alone).pipe.make_g, 1);
@@ -196,7 +184,7 @@ await run({
     with_page(async (page, serving) => {
       const { writeFileSync, readFileSync } = await import("node:fs");
       writeFileSync(`${serving.folder}/studio.tips.json`, readFileSync(`${root}/examples/studio.tips.json`));
-      await field(page, "Swell of the bead").fill("1.1"); // a copy beside the file of tips
+      await field(page, "Bead ÷ tip opening").fill("1.1"); // a copy beside the file of tips
       await planned(page, serving, spring);
       await unfold(page, "Tips of a file of your own");
       await field(page, "File of tips").fill("studio.tips.json");
@@ -211,15 +199,15 @@ await run({
   "bowl, pace and spoon come and go, and each limit follows": () =>
     with_page(async (page, serving) => {
       await unfold(page, "Bowl, pace, lye by the spoon");
-      await press(page, "Take away the bowl");
-      await press(page, "Take away the lye spoon");
-      await press(page, "Take away the pace");
+      await press(page, "Remove the bowl");
+      await press(page, "Remove the lye spoon");
+      await press(page, "Remove the pace");
       const bare = await planned(page, serving, spring);
       assert.equal(bare.pipe.limits.length, 0);
       assert.equal(await page.locator(".lane.pipe .limits li").count(), 0);
       await press(page, "Say what the bowl holds");
-      await fill(part(page, "The bowl"), { "Bowl holds": "5 l", "Least the whisk catches, unwhipped": "400" });
-      await press(page, "Say how fast you pipe");
+      await fill(part(page, "The bowl"), { "Bowl holds": "5 l", "Smallest unwhipped amount the whisk reaches": "400" });
+      await press(page, "Add your piping speed");
       await fill(part(page, "The pace"), { "Can be piped for": "30", "To pipe one": "25", "To change the bag": "60" });
       await press(page, "Lye is whipped in by the spoon");
       await fill(part(page, "Lye by the spoon"), { "Spoon holds": "15", "From one spoonful to the next": "20" });
@@ -227,7 +215,7 @@ await run({
       const original = serving.printed("plan", `${root}/examples/${spring}`);
       assert.deepEqual(plan.pipe.limits, original.pipe.limits);
       assert.deepEqual(plan.pipe.lye_spoonfuls, original.pipe.lye_spoonfuls);
-      await press(page, "Take away today's weigh-cup");
+      await press(page, "Remove today's weigh-cup");
       assert.equal((await planned(page, serving, spring)).pipe.pieces_now, null);
       await check_access(page, "bowl, pace and spoon");
     }),
@@ -329,7 +317,7 @@ await run({
           assert.ok(Math.abs(one.volume_each_ml - before[i]) < 0.01, `${key}: ${one.volume_each_ml} for ${before[i]}`),
         );
       }
-      await press(page, "Rose takes what is left");
+      await press(page, "Rose takes the rest");
       await field(page, "Plain, mass").fill("20");
       const plan = await planned(page, serving, spring);
       assert.equal(plan.pour.layers[1].mass_each_g, 20);
@@ -344,7 +332,7 @@ await run({
     with_page(
       async (page, serving) => {
         await unfold(page, "Name, colours, prop", ".lane.pour .part");
-        await press(page, "Take away the prop");
+        await press(page, "Remove the prop");
         const level = await planned(page, serving, "tilted_loaf.run.json");
         await press(page, "Prop the mould up for this layer");
         await field(page, "Leans by").fill("12");
@@ -361,7 +349,7 @@ await run({
         );
         await check_access(page, "a propped layer");
       },
-      { opened: /^Propped loaf/ },
+      { opened: /^Tilted loaf/ },
     ),
 
   "one pot of lye for both batters is switched on, its figures open, and it is switched off": () =>
@@ -371,7 +359,7 @@ await run({
       const { lye_pot: pot } = first_batch(await planned(page, serving, spring));
       assert.equal(await figure(page, "In the pot: NaOH"), pot.alkalis[0].g);
       assert.equal(await figure(page, "In the pot: water"), pot.water_g);
-      assert.equal(await figure(page, "Lye in the pot"), pot.lye_g);
+      assert.equal(await figure(page, "Lye solution in the pot"), pot.lye_g);
       const full = /([\d.]+) g \([\d.]+ oz\) with the pot/.exec(await page.locator(".shelf").innerText());
       assert.equal(Number(full[1]), pot.full_pot_g);
       for (const share of pot.shares) {
@@ -395,7 +383,7 @@ await run({
 
   "two lyes that are not one are not put into one pot, in the program's words beside the button": () =>
     with_page(async (page) => {
-      await field(page, "Topping").selectOption({ label: "Twin lye cream" });
+      await field(page, "Topping").selectOption({ label: "Dual-lye cream" });
       await turn_pot(page);
       const said = page.locator(".shelf .complaint");
       await said.waitFor();
@@ -418,7 +406,7 @@ await run({
       await saved(page);
       const file = serving.file(spring);
       assert.deepEqual([file.pipe, file.losses.pipe, file.lye_pot], [undefined, undefined, undefined]);
-      await check_access(page, "a topping taken away");
+      await check_access(page, "a topping removed");
       await press(page, "Bring the topping back");
       const back = await planned(page, serving, spring);
       assert.deepEqual(back.pipe.ingredients, before.pipe.ingredients);
@@ -432,7 +420,7 @@ await run({
       await saved(page);
       await page.reload();
       await page.getByRole("heading", { name: "Pot, bottles, label" }).waitFor();
-      await fill(part(page, "Its outline"), { Across: "40", High: "20", "Solid share": "80" });
+      await fill(part(page, "Its outline"), { Across: "40", High: "20", "Share that is soap, not air": "80" });
       await press(page, "Dome");
       await press(page, "Level, 100 %");
       await page.getByRole("button", { name: "Go to the field" }).waitFor();
@@ -460,7 +448,7 @@ await run({
       for (const one of bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
       assert.match(await opened(page.locator(".shelf .figure", { hasText: "Into the base" })), /one rate[\s\S]*50 g/);
       await check_access(page, "a bottle to use up");
-      await press(page, "Take away lavender essential oil");
+      await press(page, "Remove lavender essential oil");
       assert.deepEqual(first_batch(await planned(page, serving, spring)).bottles, []);
     }),
 
@@ -486,7 +474,7 @@ await run({
       });
       near(await figure(page, "Net weight for the label"), plan.piece.label_g, 0);
       await check_access(page, "a label drafted");
-      await press(page, "Take away the label");
+      await press(page, "Remove the label");
       assert.equal((await planned(page, serving, plain)).label, null);
     }, plain_bars),
 
@@ -495,7 +483,7 @@ await run({
       async (page, serving) => {
         await press(page, "Measure its outline");
         await press(page, "Cone");
-        await fill(part(page, "Its outline"), { Across: "48", High: "40", "Solid share": "70" });
+        await fill(part(page, "Its outline"), { Across: "48", High: "40", "Share that is soap, not air": "70" });
         await field(page, "Tip").selectOption("My own, measured");
         await press(page, "Another outline");
         await turn_pot(page);

@@ -2,9 +2,9 @@
 // as its own PDF has, and the drawing is of true size on the paper. Text and dots are read by poppler, which we did not write.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, open, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import { browser, check_access, check_quiet, open, program, run, saved, Serving, settled, tablet } from "./bench.mjs";
 
 const chromium = await browser();
 const field = (page, label) => page.getByLabel(label, { exact: true });
@@ -102,6 +102,26 @@ await run({
       );
       await sheet.close();
     }
+    check_quiet(page);
+    await page.context().close();
+    await serving.end();
+  },
+
+  "without its helper programs the page offers what works, and nothing else": async () => {
+    const serving = new Serving();
+    serving.program = join(serving.folder, ".alone", "brimwright");
+    mkdirSync(join(serving.folder, ".alone"));
+    copyFileSync(program, serving.program);
+    await serving.start();
+    const page = await open(chromium, serving.address);
+    await settled(page);
+    await page.getByRole("button", { name: "Bench sheet, to print" }).waitFor();
+    assert.equal(await page.getByRole("button", { name: "Bench sheet, PDF" }).count(), 0);
+    await page.getByRole("button", { name: "Runs and moulds" }).click();
+    await page.getByRole("button", { name: "From a mesh file" }).click();
+    assert.equal(await page.locator("#mesh-file").getAttribute("accept"), ".stl");
+    assert.match(await page.locator(".drop").innerText(), /STL, the binary kind/);
+    await check_access(page, "without helper programs");
     check_quiet(page);
     await page.context().close();
     await serving.end();

@@ -68,8 +68,8 @@ TEST_CASE("a layer that spills may be as large as is said, and no larger", "[pla
     const auto match = found_in(poured(99.99), "pour at most ([0-9.]+) ml");
     RC_PRE(!match.empty());
     const double most = std::stod(match[1]);
-    RC_ASSERT(poured(most).find("prop the mould less") == std::string::npos);
-    RC_ASSERT(poured(most + 0.1).find("prop the mould less") != std::string::npos);
+    RC_ASSERT(poured(most).find("tilt the mould less") == std::string::npos);
+    RC_ASSERT(poured(most + 0.1).find("tilt the mould less") != std::string::npos);
   });
 }
 

@@ -239,7 +239,7 @@ TEST_CASE("a pot is planned two thirds full, a lye jug half", "[planning]") {
   REQUIRE(pot != plan.batch_limits.end());
   CHECK(pot->casts == 20);
   CHECK(pot->sets);
-  CHECK_THAT(pot->text, Contains("A pot of 3 l, two thirds full, takes the base of 20 pieces"));
+  CHECK_THAT(pot->text, Contains("A pot of 3 L, two thirds full, takes the base of 20 pieces"));
   // 20 pieces' lye: 178.8 g NaOH in 357.7 g water, a third NaOH, about 1.34 g/ml (Perry's Chemical
   // Engineers' Handbook, from memory): 400 ml.
   run.pots = {.holds = {}, .lye_jug = 0.6 * litre};
@@ -256,7 +256,7 @@ TEST_CASE("a pot too small for one piece says what would hold it, and that does"
   run.pots.holds = 0.2 * litre;
   // One piece takes 91.8 + 90 = 181.8 g; 1.5 times that is 273 ml.
   CHECK_THROWS_WITH(planning::plan(run), Contains("/pots/holds: is too little for even 1 piece") &&
-                                             Contains("it takes a pot of 0.3 l"));
+                                             Contains("it takes a pot of 0.3 L"));
   run.pots.holds = 0.3 * litre;
   CHECK_NOTHROW(planning::plan(run));
 }
@@ -269,16 +269,16 @@ TEST_CASE("a batch below the whisk's least is refused with the numbers that can 
   // 13 and 12.
   run.pipe->bowl = Bowl{.holds = 4 * litre, .whisk_needs = 600 * millilitre};
   CHECK_THROWS_WITH(planning::plan(run),
-                    Contains("25 pieces are made in batches of 13 and 12, and a batch is of at "
-                             "least 13: the whisk catches nothing less") &&
+                    Contains("25 pieces are made in batches of 13 and 12, and a batch is at least "
+                             "13: the whisk needs as much") &&
                         Contains("plan 24 or 26 pieces to sell"));
   run.sell = 24;
   CHECK_NOTHROW(planning::plan(run));
   run.sell = 26;
   CHECK_NOTHROW(planning::plan(run));
   run.batch.pieces = 12;
-  CHECK_THROWS_WITH(planning::plan(run),
-                    Contains("/batch: no batch fits") && Contains("a wish of at least 13 pieces"));
+  CHECK_THROWS_WITH(planning::plan(run), Contains("/batch: no batch size works") &&
+                                             Contains("a wish of at least 13 pieces"));
 }
 
 TEST_CASE("advice on the least batch holds when typed back", "[planning][law]") {

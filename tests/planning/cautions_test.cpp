@@ -7,6 +7,7 @@
 #include <rapidcheck/catch.h>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
@@ -119,6 +120,26 @@ TEST_CASE("cautions about any bench buried those about this batch", "[planning]"
     CHECK(caution.is_general == is_past_the_batch);
   }
   CHECK_FALSE(cautions.front().is_general);
+}
+
+TEST_CASE("too little in the bowl stood behind the heat of the lye", "[planning]") {
+  // 33 % lye from water at 45 degC comes near its boiling point; the bowl is short by 5 of 48.
+  Run run = paper_run();
+  run.pour.temperatures = chemistry::HeatQuestion{};
+  run.pour.temperatures->water_at = Temperature::in_celsius(45);
+  run.pipe = paper_pipe();
+  run.pipe->whip_now = WeighCup{100 * millilitre, 88 * gram};
+  const auto cautions = planning::plan(run).cautions;
+  const auto first = [&](const auto& is_it) {
+    return std::find_if(cautions.begin(), cautions.end(), is_it) - cautions.begin();
+  };
+  const auto is_short =
+      first([](const Caution& c) { return c.text.find(", 5 short") < c.text.size(); });
+  const auto is_hot = first([](const Caution& c) {
+    return c.topic == Topic::heat && !c.is_general && c.severity == Severity::caution;
+  });
+  REQUIRE(is_hot < static_cast<std::ptrdiff_t>(cautions.size()));
+  CHECK(is_short < is_hot);
 }
 
 TEST_CASE("what stops today's batch stood behind label, price and doubtful data", "[planning]") {

@@ -143,7 +143,8 @@ TEST_CASE("weighings that do not tell are refused, each with its reason", "[plan
     CHECK_THROWS_WITH(fitted(weighed(masses), here), Contains(says));
   };
   refused({{0, 100}, {7, 95}}, "2 of the 3 weighings");
-  refused({{0, 100}, {7, 95}, {14, 96}}, "/drying/weighings/2/mass: is 96 g, more than the 95 g");
+  refused({{0, 100}, {7, 95}, {14, 96}},
+          "/drying/weighings/2/mass: a weighing is 96 g, more than the 95 g");
   refused({{0, 100}, {7, 100}, {14, 100}}, "never get lighter");
   refused({{0, 100}, {7, 95}, {14, 90}, {21, 85}}, "straight line");
   refused({{0, 100}, {7, 97}, {14, 90}, {21, 80}}, "straight line");  // faster and faster

@@ -72,14 +72,14 @@ TEST_CASE("two bricks side by side know their gap, and may not meet", "[planning
   // Faces at -10 and 5 mm.
   CHECK_THAT(mm(*plan.decorations[0].fit.embeds.at(0).apart), WithinAbs(15, 1e-6));
   CHECK_THROWS_WITH(planning::plan(run_with_bricks({at(0, 0, 5), at(10, 5, 5)})),
-                    Contains("/decorations/0/buried/places/1: meets the embed at place 0"));
+                    Contains("/decorations/0/buried/places/1: is too close: it cuts into place 1"));
 }
 
 TEST_CASE("bricks of two decorations may not meet either", "[planning]") {
   Run run = run_with_bricks({at(0, 0, 5)});
   run.decorations.push_back(run.decorations[0]);
   run.decorations[1].name = "Second brick";
-  CHECK_THROWS_WITH(planning::plan(run), Contains("Second brick meets one of Brick"));
+  CHECK_THROWS_WITH(planning::plan(run), Contains("one of Second brick cuts into one of Brick"));
 }
 
 TEST_CASE("an embed that leaves the cavity is refused with what would fit", "[planning]") {

@@ -1,7 +1,7 @@
 #include "planning/label.h"
 
 #include "chemistry/fats.h"
-#include "chemistry/inci_name.h"
+#include "chemistry/inci_data.h"
 #include "planning/plan.h"
 #include "sample_run.h"
 

@@ -129,13 +129,13 @@ TEST_CASE("a tilted pour that cannot be is refused", "[planning]") {
       {block(),
        {{151 * millilitre, one_in_five(0)}, {rest, {}}},
        "/pour/layers/0",
-       "is 151 ml, which spills over the low brim of a mould propped by 11.31°; pour at most 150 "
+       "is 151 ml, which spills over the low brim of a mould tilted by 11.31°; pour at most 150 "
        "ml"},
       // Propped to +y the block holds 100 x 50 x (40 + 30) / 2: 175 ml, of which 40 ml are taken.
       {block(),
        {{40 * millilitre, {}}, {136 * millilitre, one_in_five(90)}, {rest, {}}},
        "/pour/layers/1",
-       "pour at most 135 ml, or prop the mould less"},
+       "pour at most 135 ml, or tilt the mould less"},
       // 60 ml slope from 22 to 2 mm; 40 ml over them stand at h, (h - 2)^2 / 0.4 x 50 mm3 = 40 ml.
       {block(),
        {{60 * millilitre, one_in_five(0)}, {40 * millilitre, {}}},
@@ -148,7 +148,7 @@ TEST_CASE("a tilted pour that cannot be is refused", "[planning]") {
       {block(), {{250 * millilitre, {}}, {rest, {}}}, "/pour/layers/0", "pour at most 200 ml"},
       {block(), {{200 * millilitre, {}}, {rest, {}}}, "/pour/layers/1", "pour at most 0 ml"},
       {block(), {{Volume{}, {}}, {rest, {}}}, "/pour/layers/0", "holds nothing"},
-      {block(), {{rest, tilt(95)}}, "/pour/layers/0", "no tilt"},
+      {block(), {{rest, tilt(95)}}, "/pour/layers/0", "is 95°, which is not a tilt"},
   }));
   CAPTURE(row.said);
   try {

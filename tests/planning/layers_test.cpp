@@ -60,7 +60,7 @@ TEST_CASE("layers that do not add up are refused with the figure", "[planning]")
   const auto row = GENERATE(values<Row>({
       {{{"a", LayerDepth{8 * millimetre}, {}}}, "the layers take 8 mm of 18 mm"},
       {{{"a", LayerMass{95 * gram}, {}}, {"b", LayerRest{}, {}}}, "leaves nothing for the rest"},
-      {{{"a", LayerMass{9 * gram}, {}}, {"b", LayerParts{1}, {}}}, "said in different ways"},
+      {{{"a", LayerMass{9 * gram}, {}}, {"b", LayerParts{1}, {}}}, "given in different ways"},
       {{{"a", LayerRest{}, {}}, {"b", LayerRest{}, {}}}, "two layers take the rest"},
       {{{"a", LayerParts{1}, {}}, {"b", LayerRest{}, {}}}, "parts leave no rest"},
   }));

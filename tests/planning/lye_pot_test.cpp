@@ -124,7 +124,7 @@ TEST_CASE("what steamed off is put back to a weight, with the pot's tare if it i
   const Weighing weighing = weighing_of(base, 1000 * gram, bench);
   const LyePot bare = lye_pot({{base, weighing}}, bench, nothing_said);
   CHECK_FALSE(bare.full_pot);
-  CHECK(is_said(bare.remarks, "put back what has steamed off"));
+  CHECK(is_said(bare.remarks, "top it up with plain water"));
   const LyePot pot = lye_pot({{base, weighing}}, bench, {nothing_said.where, 412 * gram});
   REQUIRE(pot.full_pot);
   CHECK_THAT((*pot.full_pot - pot.lye) / gram, WithinAbs(412, 1e-9));
@@ -214,8 +214,9 @@ TEST_CASE("a share that may come out lye-heavy by its scale alone is not silent"
     const bool may_be_heavy = pot.shares[1].superfat.low < Share{};
     heavy += may_be_heavy ? 1 : 0;
     CAPTURE(batter_g);
-    CHECK(!pot.alarms.empty() == may_be_heavy);
-    if (may_be_heavy) CHECK_THAT(pot.alarms.front().text, Contains("Base from the shared lye"));
+    CHECK(!pot.shares[1].alarms.empty() == may_be_heavy);
+    if (may_be_heavy)
+      CHECK_THAT(pot.shares[1].alarms.front().text, Contains("Base from the shared lye solution"));
   }
   CHECK(heavy > 0);
 }
@@ -258,7 +259,7 @@ TEST_CASE("milk for the batter may leave too little water for a common pot", "[p
   const Weighing c = weighing_of(creamy, 900 * gram, bench);
   CHECK(weighed(c, Role::water) < 1.5 * gram);  // milk is weighed to the fine scale's step
   CHECK_THROWS_WITH(lye_pot({{base, b}, {creamy, c}}, bench, nothing_said),
-                    Contains("needs a lye of its own"));
+                    Contains("needs a lye solution of its own"));
 }
 
 TEST_CASE("frozen milk keeps the lye cool", "[planning]") {

@@ -1,6 +1,7 @@
 #include "planning/piece.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "planning/measured_piece.h"
 #include "planning/plan.h"
 #include "sample_run.h"
 
@@ -158,9 +159,9 @@ TEST_CASE("a topping that fills nothing of the headspace has its size all the sa
   }
   const double filled = GENERATE(0.0, 1e-300, 1e-15, 1e-12, 1e-9);
   run.pipe->fills_headspace = Share::of_one(filled);
-  const Plan plan = planning::plan(run);
-  REQUIRE(plan.piece.size);
-  const PieceModel model = piece_model(run, plan);
+  const Measured measured = planning::measured(run);
+  REQUIRE(measured.size);
+  const PieceModel model = piece_model(run, measured);
   CHECK_THAT((model.foot - model.pour_line) / millimetre, WithinAbs(0, 1e-6));
   for (const auto& part : model.parts)
     for (const auto& solid : part.solids) CHECK_FALSE(solid.triangles.empty());
@@ -172,8 +173,9 @@ TEST_CASE("the model's solids hold what the plan pours and pipes", "[planning]")
   Tip round{.name = "round 10 mm", .opening = geometry::RoundOpening{5 * millimetre}};
   run.pipe->beads = Beads{round, 1, {geometry::Ring{15 * millimetre}}};
   run.pour.layers = {{"Low", LayerParts{2}, {}}, {"High", LayerParts{1}, {}}};
-  const Plan plan = planning::plan(run);
-  const PieceModel model = piece_model(run, plan);
+  const Measured measured = planning::measured(run);
+  const Plan plan = plan_of(run, measured);
+  const PieceModel model = piece_model(run, measured);
   REQUIRE(model.parts.size() == 3);
   Volume base, topping;
   for (const auto& part : model.parts)

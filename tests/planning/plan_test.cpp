@@ -148,7 +148,7 @@ TEST_CASE("a decoration of two halves takes two cavities and every loss is melte
 TEST_CASE("the cautions of lye stand on every plan, the worst first", "[planning]") {
   const Plan plan = planning::plan(paper_run());
   const bool has_lye = std::any_of(plan.cautions.begin(), plan.cautions.end(), [](const Remark& r) {
-    return r.text.find("never water into lye") != std::string::npos;
+    return r.text.find("never water onto alkali") != std::string::npos;
   });
   CHECK(has_lye);
   CHECK(std::is_sorted(plan.cautions.begin(), plan.cautions.end(),

@@ -40,7 +40,7 @@ TEST_CASE("a heavier whip today pipes fewer pieces, and the plan says how many s
   CHECK(plan.pipe->casts_now == 43);  // 48 x 80 / 88 = 43.6
   bool said = false;
   for (const auto& caution : plan.cautions)
-    said = said || caution.text.find("short by 5") != std::string::npos;
+    said = said || caution.text.find(", 5 short") != std::string::npos;
   CHECK(said);
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "chemistry/proportions.h"
-#include "planning/weighing.h"
+#include "planning/weighing_remarks.h"
 
 namespace brimwright::planning {
 

@@ -84,7 +84,7 @@ TEST_CASE("a superfat whose likely band reaches below zero is a danger", "[plann
   REQUIRE(weighing.alarms.size() == 1);
   CHECK(weighing.alarms.front().severity == Severity::danger);
   CHECK_THAT(weighing.alarms.front().text, Contains("LYE-HEAVY"));
-  CHECK_THAT(weighing.alarms.front().text, Contains("Shea") && Contains("To mend it"));
+  CHECK_THAT(weighing.alarms.front().text, Contains("Shea") && Contains("To fix it"));
 }
 
 TEST_CASE("a superfat that only the worst corner takes below zero is a caution with its remedy",
@@ -96,13 +96,13 @@ TEST_CASE("a superfat that only the worst corner takes below zero is a caution w
   superfat.likely_high = 8.7 * percent;
   superfat.high = 10 * percent;
   superfat.dominant_cause = "the purity of KOH (88 to 92 %)";
-  superfat.remedy = "ask the supplier for this lot's purity, or aim higher";
+  superfat.remedy = "ask the supplier for this lot's purity, or plan a higher superfat";
   const auto alarms = superfat_alarms(superfat, "Base");
   REQUIRE(alarms.size() == 1);
   CHECK(alarms.front().severity == Severity::caution);
   // Not "0.0 %, below zero".
   CHECK_THAT(alarms.front().text, Contains("at worst -0.1 %, below zero"));
-  CHECK_THAT(alarms.front().text, Contains("aim higher"));
+  CHECK_THAT(alarms.front().text, Contains("plan a higher superfat"));
 
   superfat.low = 0.01 * percent;
   CHECK(superfat_alarms(superfat, "Base").empty());

@@ -105,13 +105,12 @@ TEST_CASE(
   // The order of the work, not of the plan.
   CHECK(headings(sheet_of(decorated_run())) ==
         std::vector<std::string>{"THE DAY BEFORE", "POUR  Paper base", "PIPE  Paper base",
-                                 "PERCH AND SET", "DUST", "BEFORE IT IS SOLD",
-                                 "WHAT REALLY HAPPENED"});
+                                 "DECORATE", "DUST", "BEFORE SALE", "WHAT REALLY HAPPENED"});
 }
 
 TEST_CASE("A plain pour has no day before and nothing to pipe, decorate or dust") {
   CHECK(headings(sheet_of(planning::paper_run())) ==
-        std::vector<std::string>{"POUR  Paper base", "BEFORE IT IS SOLD", "WHAT REALLY HAPPENED"});
+        std::vector<std::string>{"POUR  Paper base", "BEFORE SALE", "WHAT REALLY HAPPENED"});
 }
 
 TEST_CASE("A vessel's running totals add up to the last one") {
@@ -126,7 +125,7 @@ TEST_CASE("A vessel's running totals add up to the last one") {
   }
 }
 
-TEST_CASE("What a vessel then holds leaves out the oil that was set aside for the colours") {
+TEST_CASE("The running total leaves out the oil that was set aside for the colours") {
   planning::Run run = planning::paper_run();
   auto weighing = planning::plan(run).pour.batter.weighing;
   auto& fat = weighing.ingredients.front();
@@ -145,13 +144,13 @@ TEST_CASE("Lye used colder than the room is made the day before, and stands nowh
   const auto cold = sheet_of(run);
   CHECK(headings(cold).front() == "THE DAY BEFORE");
   CHECK(times_weighed(cold, "NaOH") == 1);
-  CHECK(times_weighed(cold, "Lye solution of the day before") == 1);
+  CHECK(times_weighed(cold, "Lye solution made yesterday") == 1);
 
   run.pour.temperatures = temperatures(38);
   const auto warm = sheet_of(run);
   CHECK(headings(warm).front() == "POUR  Paper base");
   CHECK(times_weighed(warm, "NaOH") == 1);
-  CHECK(times_weighed(warm, "Lye solution of the day before") == 0);
+  CHECK(times_weighed(warm, "Lye solution made yesterday") == 0);
 }
 
 TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
@@ -159,7 +158,7 @@ TEST_CASE("With one pot of lye for both, only the pot's alkali is weighed") {
   run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
   const auto sheet = sheet_of(run);
   CHECK(times_weighed(sheet, "NaOH") == 1);
-  CHECK(times_weighed(sheet, "Lye solution out of the shared pot") >= 2);
+  CHECK(times_weighed(sheet, "Lye solution from the shared pot") >= 2);
 }
 
 TEST_CASE("The warning about lye stands before the first alkali") {
@@ -204,7 +203,7 @@ TEST_CASE("First aid stands before the first lye, after what is about this very 
   const auto aid = first(sheet, is_a<SheetFirstAid>);
   REQUIRE(aid < sheet.blocks.size());
   CHECK(all<SheetFirstAid>(sheet).size() == 1);
-  CHECK(first_said(sheet, "No batter is allowed for pot") < aid);
+  CHECK(first_said(sheet, "No losses are allowed for in pot") < aid);
   CHECK(aid < first_said(sheet, "Lye burns skin and eyes"));
   CHECK(aid < first(sheet, is_a<WeighList>));
   CHECK(times_in(sheet_html(sheet), "Rinse the mouth. No vomiting.") == 1);
@@ -217,7 +216,7 @@ TEST_CASE("Hot lye was sent into the fridge with its lid on") {
   const auto sheet = sheet_of(run);
   const auto loosely = first_said(sheet, "Cover hot lye loosely");
   CHECK(first(sheet, is_lye) < loosely);
-  CHECK(loosely < first_said(sheet, "Then close it, upright, marked CAUSTIC with the day"));
+  CHECK(loosely < first_said(sheet, "Then close it, mark it CAUSTIC with the date"));
   CHECK(first_said(sheet, "Never in a fridge with food") < sheet.blocks.size());
   CHECK(first_said(sheet, "Lid on") == sheet.blocks.size());
   CHECK(first_said(sheet, "in the fridge") == sheet.blocks.size());
@@ -229,8 +228,8 @@ TEST_CASE("Hot lye was sent into the fridge with its lid on") {
 TEST_CASE("Whipping and melting are warned of in large type where they are done, and only there") {
   const auto sheet = sheet_of(decorated_run());
   const auto pipe = first_said(sheet, "PIPE  "), cup = first_said(sheet, "fill the weigh-cup");
-  for (const std::string says :
-       {"Specks fly at face height", "nobody tastes it. Its tools never go back to food"}) {
+  for (const std::string says : {"The whisk throws specks at face height",
+                                 "let nobody taste it. Never use its tools for food again"}) {
     CAPTURE(says);
     const auto at = first_said(sheet, says);
     CHECK(pipe < at);
@@ -238,18 +237,20 @@ TEST_CASE("Whipping and melting are warned of in large type where they are done,
     REQUIRE(std::holds_alternative<SheetWords>(sheet.blocks.at(at)));
     CHECK(std::get<SheetWords>(sheet.blocks[at]).is_order);
   }
-  CHECK(first_said(sheet, "melt-and-pour scalds. Never into lye") <
+  CHECK(first_said(sheet, "melt-and-pour scalds. Never put it into lye") <
         first_said(sheet, "Cast Brick"));
   const auto plain = sheet_of(planning::paper_run());
-  for (const std::string says : {"face height", "nobody tastes", "elt-and-pour", "iping tips"})
+  for (const std::string says : {"face height", "let nobody taste", "elt-and-pour", "iping tips"})
     CHECK(first_said(plain, says) == plain.blocks.size());
 }
 
 TEST_CASE("Every lye on the sheet is told: lye into water") {
   planning::Run run = decorated_run();
-  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 2);
+  CHECK(times_in(sheet_html(sheet_of(run)),
+                 "Alkali into water, never water into alkali: a little") == 2);
   run.lye_pot = planning::PotQuestion{{"paper.run.json", "/lye_pot"}, {}};
-  CHECK(times_in(sheet_html(sheet_of(run)), "Lye into water, never water into lye: slowly") == 1);
+  CHECK(times_in(sheet_html(sheet_of(run)),
+                 "Alkali into water, never water into alkali: a little") == 1);
 }
 
 TEST_CASE("The terminal names water before the alkali, and first aid last of all") {

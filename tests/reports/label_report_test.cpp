@@ -42,12 +42,12 @@ TEST_CASE("the label's draft is told in words", "[reports]") {
   const auto text = plan_text(run, planning::plan(run));
   CHECK_THAT(text, Contains("LABEL, DRAFT FOR THE EU"));
   CHECK_THAT(text, Contains("Net quantity: "));
-  CHECK_THAT(text, Contains("Ingredients as saponified: Sodium Olivate, "));
-  CHECK_THAT(text, Contains("Ingredients as charged: Olea Europaea Fruit Oil, Aqua, "));
+  CHECK_THAT(text, Contains("Ingredients as finished soap: Sodium Olivate, "));
+  CHECK_THAT(text, Contains("Ingredients as weighed in: Olea Europaea Fruit Oil, Aqua, "));
   CHECK_THAT(text, Contains("Geraniol"));
   CHECK_THAT(text, Contains("Allergens from: declaration 4."));
   CHECK_THAT(text, Contains("fitted to 5 weighings"));
-  CHECK_THAT(text, Contains("A bottle of rose, 50.0 g, at one rate for all: Batter 50.0 g"));
+  CHECK_THAT(text, Contains("A bottle of rose, 50.0 g, divided so that every"));
 }
 
 TEST_CASE("no line of a label runs over the page", "[reports]") {
@@ -62,7 +62,7 @@ TEST_CASE("no line of a label runs over the page", "[reports]") {
 TEST_CASE("a run without a label says how to get one", "[reports]") {
   const auto run = planning::paper_run();
   const auto plan = planning::plan(run);
-  CHECK_THAT(plan_text(run, plan), Contains("Label: the run asks for none"));
+  CHECK_THAT(plan_text(run, plan), Contains("No label in the run"));
   const auto json = nlohmann::json::parse(plan_json(run, plan));
   CHECK(json["label"].is_null());
   CHECK(json["piece"]["label_g"].is_null());

@@ -300,7 +300,7 @@ TEST_CASE("the numbers in a picture are the mould's own", "[reports][picture]") 
   // brim, is 85.7 ml.
   CHECK_THAT(ml, WithinAbs(85.69, 0.02));
   CHECK_THAT(svg, Contains("To the pour line 85.7 ml"));
-  CHECK_THAT(svg, Contains("Volumes are as water found them"));
+  CHECK_THAT(svg, Contains("Volumes are as weighed with water"));
 }
 
 TEST_CASE("a picture is not asked for depths outside its cavity", "[reports][picture]") {

@@ -39,7 +39,7 @@ TEST_CASE("what is wrong with a topping is refused where it stands", "[runs]") {
       {"/pipe/fills_headspace", R"("120 %")", "/pipe/fills_headspace", "120 %"},
       {"/pipe/whip", "", "/pipe/whip", "is missing"},
       {"/pipe/whip/net", R"("10 g")", "/pipe/whip", "makes a density of 0.083 g/ml"},
-      {"/pipe/whip/tare", R"("10 g")", "/pipe/whip/tare", "not known"},
+      {"/pipe/whip/tare", R"("10 g")", "/pipe/whip/tare", "unknown key"},
       {"/pipe/trials/weighed", "[]", "/pipe/trials/weighed", "holds no trial"},
       {"/pipe/trials/weighed/2", R"("0 g")", "/pipe/trials/weighed/2", "is zero"},
       {"/pipe/beads/bead_to_opening", "4", "/pipe/beads/bead_to_opening",
@@ -51,7 +51,7 @@ TEST_CASE("what is wrong with a topping is refused where it stands", "[runs]") {
       {"/pipe/bowl/whisk_needs", R"("5 l")", "/pipe/bowl/whisk_needs", "as much as the bowl"},
       {"/pipe/pace/time_per_piece", "", "/pipe/pace/time_per_piece", "is missing"},
       {"/pipe/lye_spoon/holds", R"("15 g")", "/pipe/lye_spoon/holds", "15 g"},
-      {"/pipe/nozzle", R"("star")", "/pipe/nozzle", "not known"},
+      {"/pipe/nozzle", R"("star")", "/pipe/nozzle", "unknown key"},
       {"/losses/pipe/bag", "", "/losses/pipe/bag", "is missing"},
   }));
   CAPTURE(slip.at, slip.value);

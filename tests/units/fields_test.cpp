@@ -1,5 +1,6 @@
 #include "units/fields.h"
 
+#include "complaint.h"
 #include "units/guarded_json.h"
 
 #include <catch2/catch.hpp>
@@ -8,26 +9,14 @@
 #include <cmath>
 
 using namespace brimwright;
+using brimwright::test::complaint_of;
 using Catch::Matchers::Contains;
-
-namespace {
-
-std::string complaint_of(const std::function<void()>& act) {
-  try {
-    act();
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "";
-}
-
-}  // namespace
 
 TEST_CASE("a slip in a key is told with the nearest known name", "[units]") {
   const Fields mould = Fields::parse(R"({"wal_mm": "2 mm"})", "moulds/cup.json");
   mould.has("wall_mm");
   CHECK(complaint_of([&] { mould.refuse_unknown(); }) ==
-        "moulds/cup.json: /wal_mm: not known; did you mean \"wall_mm\"?");
+        "moulds/cup.json: /wal_mm: unknown key; did you mean \"wall_mm\"?");
 }
 
 TEST_CASE("a misspelt key was told only after the missing one had been given", "[units]") {
@@ -51,7 +40,7 @@ TEST_CASE("of two misspelt keys only the first was told", "[units]") {
   run.has("name");
   run.has("spoilage");
   CHECK(complaint_of([&] { run.refuse_unknown(); }) ==
-        "run.json: /nme: not known, and \"spoilge\" is not known (\"spoilage\"?); did you mean "
+        "run.json: /nme: unknown key, and \"spoilge\" is not known (\"spoilage\"?); did you mean "
         "\"name\"?");
 }
 
@@ -98,11 +87,11 @@ TEST_CASE("a file that is no JSON is refused with line and column", "[units]") {
 TEST_CASE("what a JSON library would let through is refused", "[units]") {
   std::string deep(100, '[');
   const auto [text, said] = GENERATE_COPY(table<std::string, std::string>({
-      {R"({"a": 1, "a": 2})", "the key \"a\" stands twice"},
+      {R"({"a": 1, "a": 2})", "the key \"a\" appears twice in one object"},
       {"[1]", "it must hold one object"},
       {"", "is not JSON"},
       {"\"x\"", "it must hold one object"},
-      {"{\"a\": 1e999}", "a number that is too large"},
+      {"{\n\"a\": 1e999}", "holds a number that is too large"},
       {"{\"a\": NaN}", "is not JSON"},
       {"{\"a\": \"\xff\"}", "is not JSON"},
       {"{\"a\": " + deep, "nested deeper than 64"},
@@ -129,6 +118,35 @@ TEST_CASE("values of the wrong kind are refused with what they are", "[units]") 
              }),
              Contains("\"cone\", \"dome\""));
   CHECK_THAT(complaint_of([&] { f.text("b"); }), Contains("is null"));
+}
+
+TEST_CASE("what is asked for is shown by an example that fits the field", "[units]") {
+  const Fields mould = Fields::parse(R"({"length": 80, "open_time": "soon"})", "mould.json");
+  CHECK_THAT(complaint_of([&] { mould.length("length", "80 mm"); }),
+             Contains("such as \"80 mm\"") && !Contains("5 mm"));
+  CHECK_THAT(complaint_of([&] { mould.length("width", "60 mm"); }), Contains("\"60 mm\""));
+  CHECK_THAT(complaint_of([&] { mould.positive_short_time("open_time", "25 min"); }),
+             Contains("\"25 min\"") && !Contains("20 s\""));
+}
+
+TEST_CASE("a mistyped choice or key is told the one that was meant, capitals or not", "[units]") {
+  const Fields f = Fields::parse(R"({"alkali": "naoh", "where": "fat", "Name": "x"})", "f.json");
+  CHECK_THAT(complaint_of([&] {
+               f.choice("alkali", {"NaOH", "KOH"});
+             }),
+             Contains("did you mean \"NaOH\"?"));
+  CHECK_THAT(complaint_of([&] {
+               f.choice("where", {"lye", "fats", "batter"});
+             }),
+             Contains("did you mean \"fats\"?"));
+  f.has("name");
+  CHECK_THAT(complaint_of([&] { f.refuse_unknown(); }),
+             Contains("/Name: unknown key; did you mean \"name\"?"));
+  const Fields odd = Fields::parse(R"({"zzzzz": 1})", "f.json");
+  odd.has("name");
+  odd.has("note");
+  CHECK(complaint_of([&] { odd.refuse_unknown(); }) ==
+        "f.json: /zzzzz: unknown key; the keys allowed here are name, note");
 }
 
 TEST_CASE("a file that cannot be read says why", "[units]") {

@@ -1,27 +1,20 @@
 #include "units/reading.h"
 
+#include "complaint.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
 using namespace brimwright;
+using brimwright::test::complaint_of;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
 namespace {
 
 const Place here{"run.json", "/pour/line"};
-
-template <class Read>
-std::string complaint_of(Read read) {
-  try {
-    read();
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "";
-}
 
 }  // namespace
 
@@ -57,6 +50,208 @@ TEST_CASE("a length is read as a maker writes it", "[units]") {
   }));
   CAPTURE(text);
   CHECK_THAT(read_length(text, here) / millimetre, WithinRel(mm, 1e-14));
+}
+
+TEST_CASE("a unit is understood by all that makers call it", "[units]") {
+  // Sizes of units by NIST SP 811 (2008), appendix B.8, as in the first test.
+  const auto [text, mm] = GENERATE(table<std::string, double>({
+      {"30 millimeters", 30},
+      {"30 millimetres", 30},
+      {"1 millimetre", 1},
+      {"3 centimeters", 30},
+      {"0.1 meters", 100},
+      {"2 inches", 50.8},
+      {"2 Inches", 50.8},
+      {"2 in.", 50.8},
+      {"2 INCH", 50.8},
+      {"1-1/4 in", 31.75},
+      {"1-1/4\"", 31.75},
+      {"1-\u00bc in", 31.75},
+      {"1\u20111/4 in", 31.75},
+      {"1 foot", 304.8},
+      {"\"5 mm\"", 5},
+      {"\u201c5 mm\u201d", 5},
+      {"\"1/2\"\"", 12.7},
+      {"1/2\u201d", 12.7},
+  }));
+  CAPTURE(text);
+  CHECK_THAT(read_length(text, here) / millimetre, WithinRel(mm, 1e-14));
+}
+
+TEST_CASE("a mass is understood by all that makers call it", "[units]") {
+  const auto [text, g] = GENERATE(table<std::string, double>({
+      {"450 grams", 450},
+      {"1 gram", 1},
+      {"2 kilograms", 2000},
+      {"1 kilo", 1000},
+      {"250 milligrams", 0.25},
+      {"2 ounces", 2 * 28.349523125},
+      {"2 oz.", 2 * 28.349523125},
+      {"2 Oz", 2 * 28.349523125},
+      {"1 pound 4 ounces", 453.59237 + 4 * 28.349523125},
+      {"2 pounds", 2 * 453.59237},
+      {"1-1/2 lbs", 1.5 * 453.59237},
+      {"5 KG", 5000},
+  }));
+  CAPTURE(text);
+  CHECK_THAT(read_mass(text, here) / gram, WithinRel(g, 1e-14));
+}
+
+TEST_CASE("a volume is understood by all that makers call it", "[units]") {
+  const auto [text, ml] = GENERATE(table<std::string, double>({
+      {"450 milliliters", 450},
+      {"450 millilitres", 450},
+      {"450 ML", 450},
+      {"60 cc", 60},
+      {"2 liters", 2000},
+      {"2 Litres", 2000},
+      {"1 teaspoon", 4.92892159375},
+      {"2 teaspoons", 2 * 4.92892159375},
+      {"1 tbsp.", 14.78676478125},
+      {"1 Tbsp", 14.78676478125},
+      {"2 tablespoons", 2 * 14.78676478125},
+      {"1-1/2 cups", 1.5 * 236.5882365},
+      {"4 fl. oz.", 4 * 29.5735295625},
+      {"4 fluid ounces", 4 * 29.5735295625},
+      {"1 imp fl oz", 28.4130625},
+  }));
+  CAPTURE(text);
+  CHECK_THAT(read_volume(text, here) / millilitre, WithinRel(ml, 1e-14));
+}
+
+TEST_CASE("a density may be weighed by the spoon", "[units]") {
+  const auto [text, g_per_ml] = GENERATE(table<std::string, double>({
+      {"2.5 g/tsp", 2.5 / 4.92892159375},
+      {"2.5 g per tsp", 2.5 / 4.92892159375},
+      {"2.5 grams per teaspoon", 2.5 / 4.92892159375},
+      {"8 g / tbsp", 8 / 14.78676478125},
+      {"120 g/cup", 120 / 236.5882365},
+      {"1 oz/fl oz", 28.349523125 / 29.5735295625},
+      {"0.98 g/cc", 0.98},
+      {"1020 kg/m\u00b3", 1.02},
+      {"1,02 KG/L", 1.02},
+  }));
+  CAPTURE(text);
+  CHECK_THAT(read_density(text, here) / gram_per_millilitre, WithinRel(g_per_ml, 1e-14));
+}
+
+TEST_CASE("times and temperatures are understood by all that makers call them", "[units]") {
+  const auto [text, s] = GENERATE(table<std::string, int>({
+      {"90 sec", 90},
+      {"90 seconds", 90},
+      {"1 second", 1},
+      {"25 minutes", 1500},
+      {"25 mins", 1500},
+      {"1 minute 30 secs", 90},
+      {"2 hrs", 7200},
+      {"1 hr. 30 min.", 5400},
+      {"1-1/2 hours", 5400},
+  }));
+  CAPTURE(text);
+  CHECK(read_short_time(text, here) == std::chrono::seconds(s));
+  CHECK(read_duration("36 hrs", here) == std::chrono::hours(36));
+  CHECK(read_duration("90 minutes", here) == std::chrono::minutes(90));
+  for (const char* warm : {"104 °F", "104 F", "104 degrees F", "104 deg. F", "104 fahrenheit",
+                           "104 \u00baF", "104f", "40 degrees C", "40 Celsius", "40c"})
+    CHECK_THAT(read_temperature(warm, here).celsius(), WithinRel(40.0, 1e-13));
+  CHECK_THAT(read_angle("3 degrees", here).degrees(), WithinRel(3.0, 1e-13));
+  CHECK_THAT(read_share("5 percent", here).of_one(), WithinRel(0.05, 1e-15));
+}
+
+TEST_CASE("a temperature is said back in the scale it was typed in first", "[units]") {
+  CHECK(in_both_scales(read_temperature("100 °F", here)) == "100 °F (38 °C)");
+  CHECK(in_both_scales(read_temperature("95 degrees F", here)) == "95 °F (35 °C)");
+  CHECK(in_both_scales(read_temperature("35 °C", here)) == "35 °C (95 °F)");
+  // One temperature, in whichever scale: 104 degF are 40 degC by B.8.
+  CHECK(read_temperature("104 °F", here) == read_temperature("40 °C", here));
+}
+
+TEST_CASE("a rate is understood by all that makers call its parts", "[units]") {
+  // 16 ounces are a pound; 4.92892159375 ml of a teaspoon by NIST SP 811.
+  const auto [text, share] = GENERATE(table<std::string, double>({
+      {"2 % of oils", 0.02},
+      {"2 percent of the oils", 0.02},
+      {"2 % of Oil", 0.02},
+      {"8 g/kg of oils", 0.008},
+      {"8 grams per kilogram of fat", 0.008},
+      {"1/2 oz/lb of oils", 1.0 / 32},
+      {"0.5 oz per lb of fats", 1.0 / 32},
+      {"0.5 ounces per pound of the oils", 1.0 / 32},
+      {"0.5 oz ppo", 1.0 / 32},
+      {"10 g ppo", 10 / 453.59237},
+  }));
+  CAPTURE(text);
+  const Rate rate = read_rate(text, here);
+  CHECK(rate.of == RateBasis::fats);
+  CHECK_THAT(std::get<Share>(rate.amount).of_one(), WithinRel(share, 1e-14));
+  for (const char* spoon :
+       {"1 tsp/lb of oils", "1 tsp per lb of oils", "1 teaspoon per pound of oil", "1 tsp ppo",
+        "1 TSP PPO", "1 tsp. per lb. of oils"}) {
+    CAPTURE(spoon);
+    const Rate spooned = read_rate(spoon, here);
+    CHECK(spooned.of == RateBasis::fats);
+    CHECK_THAT(std::get<SpecificVolume>(spooned.amount) / (millilitre / gram),
+               WithinRel(4.92892159375 / 453.59237, 1e-14));
+  }
+  CHECK(read_rate("3 % of the batter", here).of == RateBasis::batter);
+}
+
+TEST_CASE("what may be meant in two ways stays refused", "[units]") {
+  const auto refused = [](const auto& read) { return !complaint_of(read).empty(); };
+  for (const char* length : {"1-2 mm", "1-2 in", "1-1/4-1/2 in", "1 - 1/4 in", "1-5/4 in", "5",
+                             "\"5\"", "1,500 mm", "2'", "5 M M", "--5 mm"})
+    CHECK(refused([&] { read_length(length, here); }));
+  for (const char* mass :
+       {"2 fl oz", "2 fluid ounces", "1 cup", "2 tsp", "1 l", "1 t", "1 stone", "450"}) {
+    CAPTURE(mass);
+    CHECK(refused([&] { read_mass(mass, here); }));
+  }
+  for (const char* volume :
+       {"2 oz", "2 ounces", "2 Oz.", "1 pint", "1 quart", "1 gallon", "1 T", "1 t"}) {
+    CAPTURE(volume);
+    CHECK(refused([&] { read_volume(volume, here); }));
+  }
+  CHECK_THAT(complaint_of([] { read_volume("2 ounces", here); }), Contains("\"oz\" is a mass"));
+  CHECK_THAT(complaint_of([] { read_mass("2 fluid ounces", here); }), Contains("that is a volume"));
+  for (const char* time : {"5 m", "5 months", "90", "5 '"}) {
+    CHECK(refused([&] { read_short_time(time, here); }));
+    CHECK(refused([&] { read_duration(time, here); }));
+  }
+  for (const char* warm : {"40", "40 degrees", "40 °", "40 K"})
+    CHECK(refused([&] { read_temperature(warm, here); }));
+  CHECK_THAT(complaint_of([] { read_temperature("40 degrees", here); }), Contains("which scale"));
+  for (const char* rate :
+       {"2 %", "1 tsp per lb", "1 tsp", "ppo", "1 ppo", "1 tsp pp", "2 % of soap", "2 % of water",
+        "1 oz of oils", "1 tsp/cup of oils", "2 % ppo"}) {
+    CAPTURE(rate);
+    CHECK(refused([&] { read_rate(rate, here); }));
+  }
+  for (const char* density : {"1.02", "2.5 g", "2.5 ml/g", "2.5 g/g", "1 g per", "oz/tsp"})
+    CHECK(refused([&] { read_density(density, here); }));
+}
+
+TEST_CASE("so much of one thing in so much of another is read", "[units]") {
+  const Stirred spoons = read_stirred("1 tsp in 1 tbsp of oil", here);
+  CHECK_THAT(std::get<Volume>(spoons.what) / millilitre, WithinRel(4.92892159375, 1e-14));
+  CHECK_THAT(std::get<Volume>(spoons.into) / millilitre, WithinRel(14.78676478125, 1e-14));
+  const Stirred weighed = read_stirred("\"5 g in 1-1/2 oz\"", here);
+  CHECK_THAT(std::get<Mass>(weighed.what) / gram, WithinRel(5.0, 1e-14));
+  CHECK_THAT(std::get<Mass>(weighed.into) / gram, WithinRel(1.5 * 28.349523125, 1e-14));
+  for (const char* slip : {"1 tsp", "1 tsp to 1 tbsp", "1 in 3", "1 tsp in 3", "0 g in 3 g",
+                           "1 g in 0 g", "1 mm in 2 g", "1 tsp in 1 tsp in 1 tsp"}) {
+    CAPTURE(slip);
+    CHECK_FALSE(complaint_of([&] { read_stirred(slip, here); }).empty());
+  }
+}
+
+TEST_CASE("a volume below 1 ml was shown as 0.0 ml", "[units]") {
+  CHECK(fixed_ml(0.0424 * millilitre) == "0.0424 ml");
+  CHECK(fixed_ml(0.2 * millilitre) == "0.200 ml");
+  CHECK(in_ml(0.2 * millilitre) == "0.2 ml");
+  CHECK(in_ml(0.01234 * millilitre) == "0.0123 ml");
+  CHECK(fixed_ml(1.26 * millilitre) == "1.3 ml");
+  CHECK(fixed_ml(Volume{}) == "0.0 ml");
+  CHECK(fixed_ml(1e-12 * millilitre) == "0.000000 ml");
 }
 
 TEST_CASE("ounces of mass and fluid ounces are never taken for each other", "[units]") {

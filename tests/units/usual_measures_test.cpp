@@ -1,5 +1,7 @@
 #include "units/usual_measures.h"
 
+#include "complaint.h"
+
 #include <catch2/catch.hpp>
 
 #include <string>
@@ -21,14 +23,11 @@ Fields object(const std::string& json) { return Fields::parse(json, "run.json");
 
 /// What is said against the cup that `json` holds; empty if it passes.
 std::string complaint(const std::string& json) {
-  const Fields fields = object(json);
-  try {
+  return test::complaint_of([&] {
+    const Fields fields = object(json);
     cups().ask(fields, "holds", "cup", fields.positive_volume("holds"));
     fields.refuse_unknown();
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "";
+  });
 }
 
 }  // namespace

@@ -106,13 +106,13 @@ TEST_CASE("the page is told what the command line prints, byte for byte", "[web]
   gauge.below_brim = "4 mm";
   gauge.cast_wall = gauge.cast_base = "10 mm";
   gauge.cast_hung = true;
-  gauge.prop = "12 deg";
+  gauge.tilt = "12 deg";
   gauge.mark = "18 mm";
   CHECK(server
             .ask("POST", "/api/gauge",
                  R"({"file":"moulds/twisted_cup.json","depth":["10 mm","1 in"],"fit-mass":"95 g",
                      "density":"1.01 g/ml","below-brim":"4 mm","cast-wall":"10 mm",
-                     "cast-base":"10 mm","cast-hung":true,"prop":"12 deg","mark":"18 mm"})")
+                     "cast-base":"10 mm","cast-hung":true,"tilt":"12 deg","mark":"18 mm"})")
             .body == printed({gauge}).document);
   CHECK(server.ask("POST", "/api/list", R"({"what":"fats","name":"coconut"})").body ==
         printed({service::ListRequest{"fats", "coconut"}}).document);
@@ -178,13 +178,13 @@ TEST_CASE("what is asked of the page is asked in its own fields, and told as val
   const Json role = complaint("/api/gauge", {{"file", slab}, {"unit", "mm"}, {"up", "-z"}});
   CHECK(role["asks"] == "role");
   CHECK(role["choices"] == Json::parse(R"([{"role":"cavity"},{"role":"body","up":"+z"}])"));
-  CHECK_THAT(role["remedy"].get<std::string>(), Contains("say role \"cavity\" if it is"));
+  CHECK_THAT(role["remedy"].get<std::string>(), Contains("give role \"cavity\" if it is"));
 
   const Json alone =
       complaint("/api/gauge", {{"file", "moulds/low_bowl.json"}, {"density", "1 g/ml"}});
   CHECK(alone["file"] == "");
   CHECK(alone["field"] == "density");
-  CHECK(alone["remedy"] == "it goes with fit-mass");
+  CHECK(alone["remedy"] == "give it together with fit-mass");
   CHECK(!alone.contains("choices"));
 
   Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
@@ -193,6 +193,49 @@ TEST_CASE("what is asked of the page is asked in its own fields, and told as val
       complaint("/api/plan", {{"file", "examples/plain_bars.run.json"}, {"run", run}});
   CHECK(library["field"] == "/pour/mould");
   CHECK_THAT(library["remedy"].get<std::string>(), Contains("names it as a library"));
+}
+
+TEST_CASE("what a page acts upon comes as values, and not in words alone", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto complaint = [&](const char* path, const Json& request) {
+    const Response refused = server.ask("POST", path, request.dump());
+    INFO(refused.body);
+    REQUIRE(refused.status == 422);
+    return Json::parse(refused.body)["complaint"];
+  };
+  const auto of_shape = [&](const Json& shape) {
+    const Json mould = {{"schema", "brimwright.mould/2"}, {"name", "Mine"}, {"shape", shape}};
+    return complaint("/api/gauge", {{"file", "mine.json"}, {"mould", mould}});
+  };
+  const Json far =
+      of_shape({{"kind", "block"}, {"length", "9 m"}, {"width", "50 mm"}, {"height", "30 mm"}});
+  CHECK(far["keep"] == Json{{"at", "/shape/confirmed"}, {"figure", "9 m"}});
+  CHECK(!far.contains("lye_heavy"));
+  CHECK(!far.contains("entry"));
+
+  const auto point = [](const char* x, const char* y) { return Json{{"x", x}, {"y", y}}; };
+  const Json crossed =
+      of_shape({{"kind", "outline"},
+                {"points", Json::array({point("0 mm", "0 mm"), point("60 mm", "0 mm"),
+                                        point("60 mm", "40 mm"), point("60 mm", "40 mm")})},
+                {"height", "30 mm"}});
+  CHECK(crossed["field"] == "/shape/points");
+  CHECK(crossed["entry"] == 2);
+
+  Json formula = Json::parse(file_text(root + "/examples/meadow_base.formula.json"));
+  formula["additives"].push_back(
+      {{"name", "vinegar"},
+       {"rate", "5 % of fats"},
+       {"density", "1 g/ml"},
+       {"goes_into", "lye"},
+       {"contains_acid", {{"acid", "acetic acid (100 %)"}, {"share", "80 %"}}}});
+  folder.write("strong.formula.json", formula.dump());
+  Json run = Json::parse(file_text(root + "/examples/plain_bars.run.json"));
+  run["pour"]["formula"] = "strong.formula.json";
+  const Json heavy = complaint("/api/plan", {{"file", "new.run.json"}, {"run", run}});
+  CHECK(heavy["lye_heavy"] == true);
+  CHECK(!heavy.contains("keep"));
 }
 
 TEST_CASE("pictures and solids come as the command line writes them", "[web]") {

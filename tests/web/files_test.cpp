@@ -56,6 +56,8 @@ TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[w
   const Json files = Json::parse(server.ask("GET", "/api/files").body);
   CHECK(files["folder"] == folder.path().string());
   CHECK(files["open"] == "may.run.json");
+  CHECK(files["makes_pdf"] == true);  // the helper programs are built beside the program
+  CHECK(files["imports_meshes"] == true);
   CHECK(entry(files["runs"], "may.run.json")["shipped"] == false);
   CHECK(entry(files["runs"], "may.run.json")["name"] == "May");
   CHECK(entry(files["runs"], ".hidden.run.json").is_null());
@@ -166,10 +168,13 @@ TEST_CASE("the page hears of a change underneath", "[web][files]") {
   RunningServer server(settings_in(folder.path().string()));
   const std::string version =
       Json::parse(put(server, "may.run.json", nullptr, "{}").body)["version"];
-  const std::string asks = "/api/changed?file=may.run.json&version=" + version;
+  const std::string other =
+      Json::parse(put(server, "other.run.json", nullptr, R"({"sell":1})").body)["version"];
+  const std::string asks = "/api/changed?file%3Aother.run.json=" + other +
+                           "&file:may.run.json=" + version + "&file:not_there.json=";
   const Json same = Json::parse(server.ask("GET", asks + "&wait=0").body);
-  CHECK(same["changed"] == false);
-  CHECK(same["version"] == version);
+  CHECK(same["changed"].empty());
+  CHECK(same["unreadable"].empty());
 
   auto waiting = std::async(std::launch::async, [&] { return server.ask("GET", asks); });
   CHECK(waiting.wait_for(500ms) == std::future_status::timeout);
@@ -177,14 +182,36 @@ TEST_CASE("the page hears of a change underneath", "[web][files]") {
   std::filesystem::rename(folder.write("may.new", R"({"name":"from an editor"})"),
                           folder.path() / "may.run.json");
   REQUIRE(waiting.wait_for(3s) == std::future_status::ready);
-  const Json changed = Json::parse(waiting.get().body);
-  CHECK(changed["changed"] == true);
-  CHECK(changed["version"] == desk::version_of(R"({"name":"from an editor"})"));
+  const std::string now = desk::version_of(R"({"name":"from an editor"})");
+  CHECK(Json::parse(waiting.get().body)["changed"] == Json{{"may.run.json", now}});
 
+  folder.write("not_there.json", "{}");
   std::filesystem::remove(folder.path() / "may.run.json");
-  CHECK(Json::parse(server.ask("GET", asks).body)["version"].is_null());
+  CHECK(Json::parse(server.ask("GET", asks).body)["changed"] ==
+        Json{{"may.run.json", nullptr}, {"not_there.json", desk::version_of("{}")}});
   CHECK(server.ask("GET", asks + "&wait=soon").status == 422);
-  CHECK(server.ask("GET", "/api/changed?file=../x.json&version=").status == 422);
+  CHECK(Json::parse(server.ask("GET", "/api/changed?file:../x.json=").body)["unreadable"] ==
+        Json{"../x.json"});
+}
+
+TEST_CASE("a tab that asks anew leaves no request behind it", "[web][files]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const auto ask = [&](const std::string& tab) {
+    return std::async(std::launch::async, [&server, tab] {
+      return server.ask("GET", "/api/changed?file:none.json=&tab=" + tab);
+    });
+  };
+  auto first = ask("a"), of_another = ask("b");
+  CHECK(first.wait_for(500ms) == std::future_status::timeout);
+  auto second = ask("a");
+  REQUIRE(first.wait_for(3s) == std::future_status::ready);
+  CHECK(Json::parse(first.get().body)["changed"].empty());
+  CHECK(second.wait_for(500ms) == std::future_status::timeout);
+  CHECK(of_another.wait_for(0s) == std::future_status::timeout);
+  folder.write("none.json", "{}");
+  CHECK(Json::parse(second.get().body)["changed"].size() == 1);
+  CHECK(Json::parse(of_another.get().body)["changed"].size() == 1);
 }
 
 TEST_CASE("who waits for a change is answered when the server stops", "[web][files]") {
@@ -193,7 +220,7 @@ TEST_CASE("who waits for a change is answered when the server stops", "[web][fil
   const std::string version =
       Json::parse(put(*server, "may.run.json", nullptr, "{}").body)["version"];
   Client client(server->port());
-  client.send(server->head("GET", "/api/changed?file=may.run.json&version=" + version) + "\r\n");
+  client.send(server->head("GET", "/api/changed?file:may.run.json=" + version) + "\r\n");
   std::this_thread::sleep_for(100ms);
   const auto start = std::chrono::steady_clock::now();
   server.reset();

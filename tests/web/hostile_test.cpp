@@ -279,7 +279,7 @@ TEST_CASE("no more than 64 connections are held, who is too many is told, and ro
     const Response told = one_too_many.receive();
     CHECK(told.status == 503);
     CHECK(told.fields.at("connection") == "close");
-    CHECK_THAT(told.body, Contains("connections to this program are taken"));
+    CHECK_THAT(told.body, Contains("connections to this program are in use"));
     CHECK(one_too_many.is_closed_within(1s));
   }
   // So are many too many, but not without end: an answer, too, takes room.

@@ -104,7 +104,7 @@ TEST_CASE("a worker killed in the middle of an answer costs that answer and noth
   const Response lost = slow.get();
   CHECK(lost.status == 500);
   CHECK(lost.fields.at("content-type") == "application/json");
-  CHECK_THAT(line_of(lost), Contains("broke down") && Contains("signal 9"));
+  CHECK_THAT(line_of(lost), Contains("stopped while working") && Contains("signal 9"));
   CHECK_THAT(told.get_future().get(), Contains("POST /api/gauge") && Contains("signal 9"));
   // The same key, the same folder and run, and what was sent is still there.
   CHECK(server.ask("POST", "/api/plan", plan).status == 200);
@@ -178,7 +178,7 @@ TEST_CASE("an answer that wants more memory than it may have is refused, and the
   send_large_mesh(server, 1000);
   const Response refused = server.ask("POST", "/api/gauge", measure);
   CHECK(refused.status == 500);
-  CHECK_THAT(line_of(refused), Contains("more memory") || Contains("broke down"));
+  CHECK_THAT(line_of(refused), Contains("more memory") || Contains("stopped while working"));
   CHECK(server.ask("POST", "/api/plan", plan).status == 200);
 }
 #endif

@@ -1,6 +1,7 @@
 #include "geometry/beads/bead_path.h"
 #include "geometry/beads/bead_solids.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <cmath>
 #include <cstdlib>
@@ -14,12 +15,11 @@ constexpr Length least_size = 0.01 * millimetre, greatest_size = 2 * metre;
 constexpr double least_turns = 0.01, most_turns = 100;
 constexpr int most_dabs = 500;
 constexpr std::size_t most_corners = 2'000'000;
-
-std::string mm(Length length) { return trimmed(length / millimetre, 3) + " mm"; }
+constexpr int decimals = 3;  // of a size in a complaint
 
 [[noreturn]] void refuse(const Place& where, const std::string& what, Length size, Length least) {
-  throw UserError(where, "has " + what + " of " + mm(size),
-                  "give from " + mm(least) + " to " + mm(greatest_size));
+  throw UserError(where, "has " + what + " of " + in_mm(size, decimals),
+                  "give from " + in_mm(least, decimals) + " to " + in_mm(greatest_size, decimals));
 }
 
 // The comparisons are false for what is not a number.
@@ -49,10 +49,9 @@ void check_move(const Ring& ring, const Place& where) {
 }
 
 void check_move(const ConicalSpiral& spiral, const Place& where) {
-  if (!(spiral.turns >= least_turns && spiral.turns <= most_turns)) {
+  if (!(spiral.turns >= least_turns && spiral.turns <= most_turns))
     throw UserError(where, "has a spiral of " + trimmed(spiral.turns, 3) + " turns",
                     "give from " + trimmed(least_turns, 2) + " to " + trimmed(most_turns, 0));
-  }
   check_size_or_none("a spiral's start radius", spiral.start_radius, where);
   check_size_or_none("a spiral's end radius", spiral.end_radius, where);
   check_size_or_none("a spiral's rise", spiral.rise, where);
@@ -72,7 +71,7 @@ void check_move(const Dots& dots, const Place& where) {
   if (dots.count == 1 || dots.circle_radius >= least_size) return;
   throw UserError(where,
                   "has " + std::to_string(dots.count) + " dots on a circle of radius " +
-                      mm(dots.circle_radius) + ", all in one place",
+                      in_mm(dots.circle_radius, decimals) + ", all in one place",
                   "give the radius of the circle they stand on, or one dot");
 }
 

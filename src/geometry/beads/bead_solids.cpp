@@ -153,9 +153,8 @@ std::vector<TriangleMesh> swept(const std::vector<Move>& moves, const Opening& o
   const SectionReach reach = reach_of(opening, bead_to_opening);
   const auto starts = starts_of(moves, reach);
   Laying laying(section, reach, facet_mm);
-  for (std::size_t i = 0; i < moves.size(); ++i) {
+  for (std::size_t i = 0; i < moves.size(); ++i)
     std::visit([&](const auto& kind) { laying.lay(kind, starts[i]); }, moves[i]);
-  }
   return std::move(laying).solids();
 }
 

@@ -90,9 +90,8 @@ SectionReach reach_of(const Opening& opening, double bead_to_opening) {
 std::vector<MoveStart> starts_of(const std::vector<Move>& moves, const SectionReach& reach) {
   Walk walk(reach);
   std::vector<MoveStart> starts;
-  for (const Move& move : moves) {
+  for (const Move& move : moves)
     starts.push_back(std::visit([&](const auto& kind) { return walk.start(kind); }, move));
-  }
   return starts;
 }
 

@@ -6,20 +6,11 @@
 namespace brimwright::geometry {
 namespace {
 
-FlatPoint operator-(const FlatPoint& a, const FlatPoint& b) { return {a[0] - b[0], a[1] - b[1]}; }
-double dot(const FlatPoint& a, const FlatPoint& b) { return a[0] * b[0] + a[1] * b[1]; }
-double cross(const FlatPoint& a, const FlatPoint& b) { return a[0] * b[1] - a[1] * b[0]; }
-
-/// Twice the area of the triangle, above 0 where it runs anticlockwise.
-double turn(const FlatPoint& a, const FlatPoint& b, const FlatPoint& c) {
-  return cross(b - a, c - a);
-}
-
 double distance_mm(const FlatPoint& p, const FlatPoint& a, const FlatPoint& b) {
   const FlatPoint along = b - a;
   const double whole = dot(along, along);
   const double share = whole > 0 ? std::clamp(dot(p - a, along) / whole, 0.0, 1.0) : 0;
-  return std::hypot(p[0] - a[0] - share * along[0], p[1] - a[1] - share * along[1]);
+  return length(p - a - along * share);
 }
 
 struct Side {
@@ -82,9 +73,8 @@ class Remainder {
 
   /// The next ear from `start` on; should rounding leave none, the corner there.
   std::size_t next_ear(std::size_t start) const {
-    for (std::size_t step = 0; step < size(); ++step) {
+    for (std::size_t step = 0; step < size(); ++step)
       if (is_ear((start + step) % size())) return (start + step) % size();
-    }
     return start % size();
   }
 
@@ -99,9 +89,8 @@ class Remainder {
 
 double signed_area_mm2(const FlatOutline& outline) {
   double doubled = 0;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
+  for (std::size_t i = 0; i < outline.size(); ++i)
     doubled += turn(outline.front(), outline[i], outline[(i + 1) % outline.size()]);
-  }
   return doubled / 2;
 }
 

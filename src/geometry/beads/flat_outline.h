@@ -1,5 +1,7 @@
 #pragma once
 
+#include "geometry/surface/vectors.h"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -9,7 +11,6 @@
 namespace brimwright::geometry {
 
 /// A closed line in the plane, its last point joined to its first.
-using FlatPoint = std::array<double, 2>;
 using FlatOutline = std::vector<FlatPoint>;
 
 /// By the shoelace formula; negative for an outline that runs clockwise.

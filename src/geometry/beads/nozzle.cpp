@@ -2,6 +2,7 @@
 
 #include "geometry/beads/flat_outline.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,13 +17,13 @@ namespace {
 constexpr Length least_size = 0.1 * millimetre, greatest_size = 200 * millimetre;
 constexpr int most_star_points = 100;
 constexpr std::size_t most_outline_points = 1000;  // sides are compared each with each
-
-std::string mm(Length length) { return trimmed(length / millimetre, 3) + " mm"; }
+constexpr int decimals = 3;                        // of a size in a complaint
 
 void check_radius(const std::string& name, Length radius, const Place& where) {
   if (radius >= least_size && radius <= greatest_size) return;  // false for not a number
-  throw UserError(where, "has " + name + " of " + mm(radius),
-                  "give from " + mm(least_size) + " to " + mm(greatest_size));
+  throw UserError(
+      where, "has " + name + " of " + in_mm(radius, decimals),
+      "give from " + in_mm(least_size, decimals) + " to " + in_mm(greatest_size, decimals));
 }
 
 void check_opening(const RoundOpening& round, const Place& where) {
@@ -30,16 +31,16 @@ void check_opening(const RoundOpening& round, const Place& where) {
 }
 
 void check_opening(const StarOpening& star, const Place& where) {
-  if (star.points < 3 || star.points > most_star_points) {
+  if (star.points < 3 || star.points > most_star_points)
     throw UserError(where, "is a star of " + std::to_string(star.points) + " points",
                     "give from 3 to " + std::to_string(most_star_points));
-  }
   check_radius("an outer radius", star.outer_radius, where);
   check_radius("an inner radius", star.inner_radius, where);
   if (star.inner_radius < star.outer_radius) return;
   throw UserError(where,
-                  "has an inner radius of " + mm(star.inner_radius) +
-                      ", which is not below its outer radius of " + mm(star.outer_radius),
+                  "has an inner radius of " + in_mm(star.inner_radius, decimals) +
+                      ", which is not below its outer radius of " +
+                      in_mm(star.outer_radius, decimals),
                   "measure the inner radius from the middle to the valley between two points, the "
                   "outer one to a point's end");
 }
@@ -59,7 +60,7 @@ void check_opening(const OutlineOpening& outline, const Place& where) {
     throw UserError(where,
                     "has a point " + std::to_string(i + 1) + " at (" + trimmed(points[i][0], 3) +
                         ", " + trimmed(points[i][1], 3) + ") mm",
-                    "give points within " + mm(greatest_size) + " of the middle");
+                    "give points within " + in_mm(greatest_size, decimals) + " of the middle");
   }
   if (const auto sides = meeting_sides(points)) {
     const auto& [first, second] = *sides;

@@ -143,10 +143,9 @@ TriangleMesh tapered(const Section& section, const Vector& foot, const Frame& fr
   for (std::size_t i = 0; i < taper.steps.size(); ++i) {
     const auto [along, width] = taper.steps[i];
     const double scale = widening * width, sunk = taper.lying ? lowest * (1 - scale) : 0;
-    for (const auto& [aside, up] : section.corners_mm) {
+    for (const auto& [aside, up] : section.corners_mm)
       mesh.vertices_mm.push_back(foot + axis * along + frame.aside * (aside * scale) +
                                  frame.up * (up * scale + sunk));
-    }
     if (i > 0) join(mesh, number((i - 1) * corners), number(i * corners), corners);
   }
   close_to_point(mesh, number((taper.steps.size() - 1) * corners),

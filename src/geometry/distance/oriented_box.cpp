@@ -26,9 +26,8 @@ OrientedBox placed(const OrientedBox& box, const Placement& placement) {
 double least_distance_mm(const OrientedBox& a, const OrientedBox& b) {
   const Vector between = b.middle - a.middle;
   std::array<Vector, 3> cosine;  // of a's axes with b's, without sign
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     for (std::size_t j = 0; j < 3; ++j) cosine[i][j] = std::abs(dot(a.axes[i], b.axes[j]));
-  }
   double along_a = 0, along_b = 0;
   for (std::size_t i = 0; i < 3; ++i) {
     along_a +=

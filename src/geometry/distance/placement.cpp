@@ -23,9 +23,8 @@ CosineAndSine cosine_and_sine(Angle angle) {
 Turn after(const Turn& later, const Turn& earlier) {
   Turn both{};
   for (std::size_t i = 0; i < 3; ++i) {
-    for (std::size_t j = 0; j < 3; ++j) {
+    for (std::size_t j = 0; j < 3; ++j)
       for (std::size_t k = 0; k < 3; ++k) both[i][j] += later[i][k] * earlier[k][j];
-    }
   }
   return both;
 }

@@ -21,9 +21,8 @@ Placement seen_from(const Placement& first, const Placement& second) {
   const Vector between = second.move_mm - first.move_mm;
   for (std::size_t i = 0; i < 3; ++i) {
     const Vector axis = {first.turn[0][i], first.turn[1][i], first.turn[2][i]};
-    for (std::size_t j = 0; j < 3; ++j) {
+    for (std::size_t j = 0; j < 3; ++j)
       seen.turn[i][j] = dot(axis, {second.turn[0][j], second.turn[1][j], second.turn[2][j]});
-    }
     seen.move_mm[i] = dot(axis, between);
   }
   return seen;
@@ -129,9 +128,8 @@ NearestFacets nearest_facets(const Search& search) {
       search.lower(at, nearest.points, nearest.second_facet);
       continue;
     }
-    for (const NodePair& half : search.halves(at)) {
+    for (const NodePair& half : search.halves(at))
       if (!is_too_far(half)) waiting.push(half);
-    }
   }
   return nearest;
 }

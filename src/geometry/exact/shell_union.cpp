@@ -35,9 +35,8 @@ std::optional<SolidUnion> union_in(const std::string& bytes) try {
 std::string reason_for(WorkEnd end, Outcome outcome) {
   if (end == WorkEnd::out_of_time) return "they could not be united in reasonable time";
   if (end == WorkEnd::out_of_memory) return "uniting them took more than 2 GiB of memory";
-  if (end == WorkEnd::not_confined) {
-    return "the system would not confine what unites them (seccomp)";
-  }
+  if (end == WorkEnd::not_confined)
+    return "the system could not sandbox the helper that unites them (seccomp)";
   if (end == WorkEnd::no_helper)
     return "they cannot be united without " + sandbox::missing_helper(sandbox::Job::unite_solids);
   if (end != WorkEnd::finished) return "they could not be united";

@@ -21,12 +21,10 @@ constexpr std::int64_t longest = std::int64_t{1} << 30;  // our own bound: 21 mi
 }
 
 [[noreturn]] void refuse_unopened(const std::string& path, int error) {
-  if (error == ENOENT || error == ENOTDIR) {
+  if (error == ENOENT || error == ENOTDIR)
     refuse(path, "is not there", "check the name and the folder");
-  }
-  if (error == EACCES || error == EPERM) {
-    refuse(path, "may not be read", "give yourself the right to read it");
-  }
+  if (error == EACCES || error == EPERM)
+    refuse(path, "may not be read", "change its permissions so that you may read it");
   refuse(path, "cannot be opened", "check that it is an ordinary file");
 }
 
@@ -34,9 +32,8 @@ std::size_t checked_size(const std::string& path, int descriptor) {
   struct stat facts {};
   if (::fstat(descriptor, &facts) != 0) refuse_unopened(path, errno);
   if (S_ISDIR(facts.st_mode)) refuse(path, "is a folder", "name the mesh file in it");
-  if (!S_ISREG(facts.st_mode)) {
+  if (!S_ISREG(facts.st_mode))
     refuse(path, "is not an ordinary file", "save the mesh to a file and name that");
-  }
   if (facts.st_size == 0) refuse(path, "is empty", "export it again");
   if (facts.st_size > longest) refuse(path, "is longer than 1 GiB", "export it with fewer facets");
   return static_cast<std::size_t>(facts.st_size);

@@ -29,17 +29,15 @@ Point turned_back(const Point& p, Turn turn) {
 }  // namespace
 
 LengthUnit length_unit(const std::string& text, const Place& where) {
-  for (std::size_t i = 0; i < unit_names.size(); ++i) {
+  for (std::size_t i = 0; i < unit_names.size(); ++i)
     if (text == unit_names[i]) return static_cast<LengthUnit>(i);
-  }
   throw UserError(where, "\"" + text + "\" is not a unit of length known here",
                   "give mm, cm, m or in");
 }
 
 Axis axis(const std::string& text, const Place& where) {
-  for (std::size_t i = 0; i < axis_names.size(); ++i) {
+  for (std::size_t i = 0; i < axis_names.size(); ++i)
     if (text == axis_names[i]) return static_cast<Axis>(i);
-  }
   throw UserError(where, "\"" + text + "\" is not a direction",
                   "give the one that points up: +x, -x, +y, -y, +z or -z");
 }
@@ -62,7 +60,7 @@ Point direction(const std::string& text, const Place& where) {
     throw UserError(where, "\"" + text + "\" is not a direction",
                     "give an axis such as +y, or three numbers such as 0.05,0,0.99");
   if (parts[2] < 0.5 * size)
-    throw UserError(where, "\"" + text + "\" leans more than 60 degrees from upright",
+    throw UserError(where, "\"" + text + "\" leans more than 60° from upright",
                     "name the axis that points up, such as -z");
   return {parts[0] / size, parts[1] / size, parts[2] / size};
 }

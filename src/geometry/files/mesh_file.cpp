@@ -11,6 +11,7 @@
 #include "geometry/files/text_meshes.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
+#include "units/letters.h"
 #include "units/printing.h"
 #include "units/question.h"
 
@@ -36,31 +37,21 @@ struct RawMesh {
   throw UserError({.file = file, .field = field, .problem = problem, .remedy = remedy});
 }
 
-std::string in_small_letters(std::string text) {
-  for (char& c : text) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return text;
-}
-
 RawMesh raw_of(ImportedMesh imported, std::optional<std::size_t> stated, const std::string& file) {
-  if (stated && imported.polygons != *stated) {
+  if (stated && imported.polygons != *stated)
     refuse(file, "",
-           "promises " + std::to_string(*stated) + " facets but " +
+           "says it has " + std::to_string(*stated) + " facets, but only " +
                std::to_string(imported.polygons) + " could be read",
            "it was cut short or is broken; copy or export it again");
-  }
   drop_unused_vertices(imported.mesh);
   RawMesh raw{.mesh = std::move(imported.mesh), .own_unit = {}, .remarks = {}};
-  if (imported.objects > 1) {
+  if (imported.objects > 1)
     raw.remarks.push_back({Severity::note, file + " holds " + std::to_string(imported.objects) +
                                                " objects, measured together"});
-  }
-  if (imported.unfiltered) {
+  if (imported.unfiltered)
     raw.remarks.push_back({Severity::note, file + " was read with limits on memory and time but "
                                                   "without a filter (seccomp), which this system's "
                                                   "kernel lacks"});
-  }
   return raw;
 }
 
@@ -201,7 +192,7 @@ std::vector<Choice> choices_of_unit(const TriangleMesh& mesh) {
 
 [[noreturn]] void ask_for_unit(const TriangleMesh& mesh, const std::string& file) {
   const std::string as_is = size_text(mesh, 1, 2);
-  Words remedy = "say which with ";
+  Words remedy = "give ";
   auto choices = choices_of_unit(mesh);
   for (std::size_t i = 0; i < choices.size(); ++i) {
     if (i > 0) remedy += i + 1 < choices.size() ? ", " : " or ";
@@ -234,13 +225,12 @@ std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& read
     return {*reading.unit, in_mm(*reading.unit)};
   }
   const std::optional<LengthUnit> own = as_length_unit(*raw.own_unit);
-  if (reading.unit && reading.unit != own) {
-    refuse(file, "", "counts in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
-           "leave the unit away, or export it again if its size is wrong");
-  }
+  if (reading.unit && reading.unit != own)
+    refuse(file, "", "is in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
+           "leave the unit out, or export it again if its size is wrong");
   if (own) return {*own, raw.own_unit->in_mm};
   raw.remarks.push_back(
-      {Severity::note, file + " counts in " + raw.own_unit->name + "; it was turned into mm"});
+      {Severity::note, file + " is in " + raw.own_unit->name + "; it was converted to mm"});
   return {LengthUnit::millimetre, raw.own_unit->in_mm};
 }
 
@@ -249,9 +239,7 @@ void refuse_absurd_size(const TriangleMesh& mesh, const std::string& file) {
   constexpr double smallest_mm = 0.5;
   const Box box = bounding_box(mesh);
   double largest = 0;
-  for (std::size_t i = 0; i < 3; ++i) {
-    largest = std::max(largest, box.high_mm[i] - box.low_mm[i]);
-  }
+  for (std::size_t i = 0; i < 3; ++i) largest = std::max(largest, box.high_mm[i] - box.low_mm[i]);
   if (largest <= largest_mm && largest >= smallest_mm) return;
   refuse(file, "", "would be " + size_text(mesh, 1, 3) + " mm, which no mould is",
          "check its unit");
@@ -276,10 +264,9 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   if (reading.straight_up)
     for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.straight_up);
   refuse_absurd_size(raw.mesh, path);
-  if (!reading.up && up != Axis::plus_z) {
+  if (!reading.up && up != Axis::plus_z)
     raw.remarks.push_back({Severity::note, path + " was read with " + name_of(up) +
-                                               " up, as the standard of its kind of file says"});
-  }
+                                               " up, as the standard for this kind of file says"});
   const bool is_our_unit = !raw.own_unit || as_length_unit(*raw.own_unit);
   return {.mesh = std::move(raw.mesh),
           .unit = unit,

@@ -1,5 +1,6 @@
 #include "geometry/files/mesh_format.h"
 
+#include "units/letters.h"
 #include "units/user_error.h"
 
 #include <array>
@@ -23,20 +24,12 @@ constexpr std::array<Ending, 7> endings = {{{".stl", MeshFormat::stl, "STL"},
                                             {".gltf", MeshFormat::gltf, "glTF"},
                                             {".glb", MeshFormat::glb, "GLB"}}};
 
-std::string in_small_letters(std::string text) {
-  for (char& c : text) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return text;
-}
-
 }  // namespace
 
 MeshFormat mesh_format(const std::string& path) {
   const std::string small = in_small_letters(path);
-  for (const Ending& ending : endings) {
+  for (const Ending& ending : endings)
     if (small.size() > ending.text.size() && small.ends_with(ending.text)) return ending.format;
-  }
   throw UserError({.file = path,
                    .field = "",
                    .problem = "is not a kind of mesh file known here",

@@ -39,7 +39,7 @@ sandbox::WorkLimits limits_for(std::size_t file_size) {
   } else if (end == WorkEnd::out_of_memory) {
     parts.problem = "takes more than 2 GiB of memory to read; it is broken or far too large";
   } else if (end == WorkEnd::not_confined) {
-    parts.problem = "cannot be read safely: the system would not confine its reader (seccomp)";
+    parts.problem = "cannot be read safely: the system could not sandbox its reader (seccomp)";
     parts.remedy = "save it as a binary STL, which needs none";
   } else if (end == WorkEnd::no_helper) {
     parts.problem = std::string("is ") + (format == MeshFormat::stl ? "text " : "") +
@@ -48,9 +48,8 @@ sandbox::WorkLimits limits_for(std::size_t file_size) {
     parts.remedy = "install that, or save the mesh as a binary STL, which needs none";
   } else {
     parts.problem = "is not a sound " + name_of(format) + " file";
-    if (format == MeshFormat::gltf) {
+    if (format == MeshFormat::gltf)
       parts.remedy = "export it again as one file (.glb), with nothing kept in files beside it";
-    }
   }
   throw UserError(parts);
 }

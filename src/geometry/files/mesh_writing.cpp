@@ -1,5 +1,6 @@
 #include "geometry/files/mesh_writing.h"
 
+#include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"
 
 #include <nlohmann/json.hpp>
@@ -38,9 +39,7 @@ Floats in_single(const Point& p) {
 
 /// Of length one, or zero for a facet without area, as readers take for "not given".
 Floats normal_of(const Point& a, const Point& b, const Point& c) {
-  const Point u = {b[0] - a[0], b[1] - a[1], b[2] - a[2]};
-  const Point v = {c[0] - a[0], c[1] - a[1], c[2] - a[2]};
-  const Point n = {u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]};
+  const Vector n = doubled_area(a, b, c);
   const double length = std::hypot(n[0], n[1], n[2]);
   if (!(length > 0)) return {};
   return in_single({n[0] / length, n[1] / length, n[2] / length});
@@ -133,9 +132,8 @@ class Gltf {
 
   std::size_t add_indices(const TriangleMesh& mesh) {
     const std::size_t start = binary_.size();
-    for (const auto& corners : mesh.triangles) {
+    for (const auto& corners : mesh.triangles)
       for (const std::uint32_t corner : corners) append(binary_, corner);
-    }
     return add_accessor({{"bufferView", add_view(start, index_target)},
                          {"componentType", uint_component},
                          {"count", counted(3 * mesh.triangles.size())},
@@ -177,9 +175,8 @@ std::string binary_stl_of(const TriangleMesh& mesh) {
   append(bytes, counted(mesh.triangles.size()));
   for (const auto& [ia, ib, ic] : mesh.triangles) {
     const Point &a = mesh.vertices_mm[ia], &b = mesh.vertices_mm[ib], &c = mesh.vertices_mm[ic];
-    for (const Floats& place : {normal_of(a, b, c), in_single(a), in_single(b), in_single(c)}) {
+    for (const Floats& place : {normal_of(a, b, c), in_single(a), in_single(b), in_single(c)})
       for (const float coordinate : place) append(bytes, coordinate);
-    }
     append(bytes, std::uint16_t{0});
   }
   return bytes;
@@ -187,9 +184,8 @@ std::string binary_stl_of(const TriangleMesh& mesh) {
 
 std::string glb_of(const std::vector<ColouredPart>& parts) {
   Gltf gltf;
-  for (const ColouredPart& part : parts) {
+  for (const ColouredPart& part : parts)
     if (!part.mesh.triangles.empty()) gltf.add(part);
-  }
   return gltf.glb();
 }
 

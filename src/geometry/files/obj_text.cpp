@@ -27,9 +27,8 @@ std::int64_t pass_polygon(TextLines& lines, std::int64_t vertices) {
   std::int64_t farthest = 0;
   for (std::string_view word = lines.word(); !word.empty(); word = lines.word()) {
     const auto corner = whole_number(word.substr(0, word.find('/')));
-    if (!corner || *corner == 0 || *corner < -vertices) {  // below 0 it counts from the last back
+    if (!corner || *corner == 0 || *corner < -vertices)  // below 0 it counts from the last back
       lines.refuse("has a facet with a corner that is not there");
-    }
     farthest = std::max(farthest, *corner);
     ++corners;
   }
@@ -67,9 +66,8 @@ std::size_t polygons_of_obj(std::string_view text, const std::string& file) {
       ++polygons;
     }
   }
-  if (farthest > vertices) {
+  if (farthest > vertices)
     lines.refuse("names corner " + std::to_string(farthest) + " of " + std::to_string(vertices));
-  }
   if (vertices == 0) lines.refuse("has no corners");
   return polygons;
 }

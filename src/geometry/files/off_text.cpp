@@ -19,16 +19,14 @@ struct Counts {
 Counts counts_of(TextLines& lines, std::size_t size) {
   if (!lines.next_line()) lines.refuse("is blank");
   const std::string_view kind = lines.word();
-  if (kind != "OFF" && kind != "COFF" && kind != "NOFF" && kind != "CNOFF") {
+  if (kind != "OFF" && kind != "COFF" && kind != "NOFF" && kind != "CNOFF")
     lines.refuse("does not begin with \"OFF\"");
-  }
   const bool plain = kind == "OFF";
   const std::size_t vertices = lines.index(lines.word_anywhere(), most);
   const std::size_t faces = lines.index(lines.word_anywhere(), most);
   lines.skip_line();  // the number of edges, which nobody fills in
-  if (vertices > size / (sizeof "0 0 0" - 1) || faces > size / (sizeof "3 0 0 0" - 1)) {
-    lines.refuse("promises more than it holds; it was cut short or is broken");
-  }
+  if (vertices > size / (sizeof "0 0 0" - 1) || faces > size / (sizeof "3 0 0 0" - 1))
+    lines.refuse("says it holds more than it does; it was cut short or is broken");
   return {vertices, faces, plain};
 }
 
@@ -38,9 +36,8 @@ std::size_t polygons_of_off(std::string_view text, const std::string& file) {
   TextLines lines(text, "OFF", file, '#');
   const Counts counts = counts_of(lines, text.size());
   const auto next = [&] {
-    if (!lines.next_line()) {
-      lines.refuse("promises more than it holds; it was cut short or is broken");
-    }
+    if (!lines.next_line())
+      lines.refuse("says it holds more than it does; it was cut short or is broken");
   };
   for (std::size_t vertex = 0; vertex < counts.vertices; ++vertex) {
     next();
@@ -54,7 +51,7 @@ std::size_t polygons_of_off(std::string_view text, const std::string& file) {
     if (corners < 3) lines.refuse("has a facet of fewer than three corners");
     for (std::size_t i = 0; i < corners; ++i) lines.index(lines.word(), counts.vertices);
   }
-  if (lines.next_line()) lines.refuse("holds more than it promises");
+  if (lines.next_line()) lines.refuse("holds more than it says");
   return counts.faces;
 }
 

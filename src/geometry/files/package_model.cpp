@@ -68,9 +68,8 @@ class Model {
 
   void pass_vertex(const XmlAttributes& attributes) {
     for (const char* axis : {"x", "y", "z"}) {
-      if (!plain_number(attribute(attributes, axis))) {
+      if (!plain_number(attribute(attributes, axis)))
         refuse("has a corner that is not a number, or one that no mould has");
-      }
     }
     ++vertices_;
   }
@@ -78,9 +77,8 @@ class Model {
   void pass_triangle(const XmlAttributes& attributes) {
     for (const char* corner : {"v1", "v2", "v3"}) {
       const auto index = whole_number(attribute(attributes, corner));
-      if (!index || *index < 0 || *index >= vertices_) {
+      if (!index || *index < 0 || *index >= vertices_)
         refuse("has a facet with a corner that is not there");
-      }
     }
     current().has_mesh = true;
   }
@@ -90,9 +88,8 @@ class Model {
     const auto transform = attributes.find("transform");
     if (transform != attributes.end()) {
       TextLines numbers(transform->second, "3MF", file_);
-      for (int i = 0; i < 12; ++i) {
+      for (int i = 0; i < 12; ++i)
         if (!plain_number(numbers.word_anywhere())) refuse("places an object by no proper matrix");
-      }
       if (!numbers.word_anywhere().empty()) refuse("places an object by no proper matrix");
     }
     return attribute(attributes, "objectid");
@@ -108,9 +105,8 @@ class Model {
     if (object.placings >= 0) return object.placings;
     object.being_counted = true;
     double placings = object.has_mesh ? 1 : 0;
-    for (const std::string& component : object.components) {
+    for (const std::string& component : object.components)
       placings += placings_of(component, depth + 1);
-    }
     object.being_counted = false;
     return object.placings = placings;
   }

@@ -26,9 +26,8 @@ const std::array<PackageUnit, 6> package_units = {{{"micron", 0.001},
 PackageUnit named_unit(const XmlAttributes& model, const std::string& file) {
   const auto unit = model.find("unit");
   const std::string name = unit == model.end() ? "millimeter" : unit->second;
-  for (const PackageUnit& known : package_units) {
+  for (const PackageUnit& known : package_units)
     if (known.name == name) return known;
-  }
   refuse(file, "states the unit \"" + name + "\", which its standard does not know",
          "export it again in millimetres");
 }
@@ -43,9 +42,8 @@ std::string model_part(const ZipArchive& package, const std::string& file) {
       package.unpacked(relations), [&](std::string_view name, const XmlAttributes& attributes) {
         const auto type = attributes.find("Type");
         const auto target = attributes.find("Target");
-        if (name != "Relationship" || type == attributes.end() || target == attributes.end()) {
+        if (name != "Relationship" || type == attributes.end() || target == attributes.end())
           return true;
-        }
         if (!type->second.ends_with("/3dmodel")) return true;
         part = target->second;
         return false;
@@ -62,9 +60,8 @@ PackageUnit unit_of_package(std::string_view bytes, const std::string& file) {
     if (name == "model") unit = named_unit(attributes, file);
     return false;  // a model's unit stands in its first tag
   });
-  if (!sound || unit.name.empty()) {
+  if (!sound || unit.name.empty())
     refuse(file, "is not a sound 3MF file", "export it again as 3MF");
-  }
   unit.is_split = xml.find(":path=") != std::string::npos;
   if (!unit.is_split) check_package_model(xml, file);
   return unit;

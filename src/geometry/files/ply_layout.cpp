@@ -61,9 +61,8 @@ bool is_corners(const Property& property) {
 }
 
 Type type_named(std::string_view name, const TextLines& lines) {
-  for (const Type& type : types) {
+  for (const Type& type : types)
     if (name == type.name || name == type.other_name) return type;
-  }
   lines.refuse("has a kind of number that PLY does not know");
 }
 
@@ -84,9 +83,8 @@ Property property_of(TextLines& lines) {
 void check(const Layout& layout, const TextLines& lines) {
   for (const Element& element : layout.elements) {
     // Rows of nothing cost a file no byte, and their reader a step each.
-    if (element.properties.empty() && element.count > 0) {
+    if (element.properties.empty() && element.count > 0)
       lines.refuse("has an element of which it does not say how it is written");
-    }
     const auto count = [&](auto is) {
       return std::count_if(element.properties.begin(), element.properties.end(), is);
     };
@@ -127,9 +125,8 @@ Layout layout_of(std::string_view head, std::size_t size, const std::string& fil
     } else if (keyword == "element") {
       Element element{.name = lines.word(), .properties = {}};
       element.count = lines.index(lines.word(), std::numeric_limits<std::int64_t>::max());
-      if (element.count > size) {
-        lines.refuse("promises more than it holds; it was cut short or is broken");
-      }
+      if (element.count > size)
+        lines.refuse("says it holds more than it does; it was cut short or is broken");
       if (element.name == "vertex") layout.vertices += element.count;
       if (element.name == "face") layout.faces += element.count;
       layout.elements.push_back(std::move(element));
@@ -149,9 +146,8 @@ void pass_text(const Layout& layout, TextLines lines) {
   }
   for (const Element& element : layout.elements) {
     for (std::size_t row = 0; row < element.count; ++row) {
-      if (!lines.next_line()) {
-        lines.refuse("promises more than it holds; it was cut short or is broken");
-      }
+      if (!lines.next_line())
+        lines.refuse("says it holds more than it does; it was cut short or is broken");
       for (const Property& property : element.properties) {
         const bool corners = element.name == "face" && is_corners(property);
         const std::size_t values =
@@ -169,7 +165,7 @@ void pass_text(const Layout& layout, TextLines lines) {
       if (!lines.word().empty()) lines.refuse("has more numbers in a line than it says");
     }
   }
-  if (lines.next_line()) lines.refuse("holds more than it promises");
+  if (lines.next_line()) lines.refuse("holds more than it says");
 }
 
 /// Numbers of a binary PLY, one after the other.
@@ -181,9 +177,8 @@ class Numbers {
   }
 
   double take(const Type& type) {
-    if (bytes_.size() < type.size) {
-      refuse("promises more than it holds; it was cut short or is broken");
-    }
+    if (bytes_.size() < type.size)
+      refuse("says it holds more than it does; it was cut short or is broken");
     std::array<char, 8> raw{};
     std::copy_n(bytes_.begin(), type.size, raw.begin());
     if (swap_) std::reverse(raw.begin(), raw.begin() + static_cast<std::ptrdiff_t>(type.size));
@@ -231,17 +226,15 @@ void pass_binary(const Layout& layout, Numbers numbers) {
         if (corners && values < 3) numbers.refuse("has a facet of fewer than three corners");
         for (double i = 0; i < values; ++i) {
           const double value = numbers.take(property.type);
-          if (corners && (value < 0 || value >= static_cast<double>(layout.vertices))) {
+          if (corners && (value < 0 || value >= static_cast<double>(layout.vertices)))
             numbers.refuse("has a facet with a corner that is not there");
-          }
-          if (place && !(std::abs(value) <= std::numeric_limits<float>::max())) {
+          if (place && !(std::abs(value) <= std::numeric_limits<float>::max()))
             numbers.refuse("has a corner that is not a number");
-          }
         }
       }
     }
   }
-  if (!numbers.at_end()) numbers.refuse("holds more than it promises");
+  if (!numbers.at_end()) numbers.refuse("holds more than it says");
 }
 
 }  // namespace
@@ -250,12 +243,11 @@ std::size_t polygons_of_ply(std::string_view bytes, const std::string& file) {
   constexpr std::string_view last_line = "end_header";
   const std::size_t last = bytes.find(last_line);
   const std::size_t start = last == std::string_view::npos ? last : bytes.find('\n', last);
-  if (start == std::string_view::npos) {
+  if (start == std::string_view::npos)
     throw UserError({.file = file,
                      .field = "",
                      .problem = "is not a sound PLY file: it lacks \"end_header\"",
                      .remedy = "it was cut short or is broken; copy or export it again"});
-  }
   const Layout layout = layout_of(bytes.substr(0, start), bytes.size(), file);
   if (layout.writing == Writing::text) {
     pass_text(layout, TextLines(bytes, "PLY", file));

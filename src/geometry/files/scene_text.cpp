@@ -1,5 +1,6 @@
 #include "geometry/files/scene_text.h"
 
+#include "units/shown_text.h"
 #include "units/user_error.h"
 
 #include <nlohmann/json.hpp>
@@ -65,9 +66,8 @@ const Json& element(const Json& scene, const char* list, const Json& index,
 std::size_t whole(const Json& object, const char* key, std::size_t missing,
                   const std::string& file) {
   if (!object.contains(key)) return missing;
-  if (!object[key].is_number_unsigned()) {
+  if (!object[key].is_number_unsigned())
     refuse(file, std::string("has no whole number as \"") + key + "\"");
-  }
   return object[key].get<std::size_t>();
 }
 
@@ -85,6 +85,21 @@ std::size_t triangles_of(const Json& primitive, const Json& scene, const std::st
   const std::size_t corners = whole(accessor, "count", 0, file);
   if (corners % 3 != 0) refuse(file, "has a mesh whose corners are not three to a facet");
   return corners / 3;
+}
+
+/// A file beside it, which an upload leaves behind, is not opened.
+void refuse_data_beside(const Json& scene, const std::string& file) {
+  if (!scene.contains("buffers") || !scene["buffers"].is_array()) return;
+  for (const Json& buffer : scene["buffers"]) {
+    if (!buffer.is_object() || !buffer.contains("uri") || !buffer["uri"].is_string()) continue;
+    const auto& uri = buffer["uri"].get_ref<const std::string&>();
+    if (uri.starts_with("data:")) continue;
+    throw UserError({.file = file,
+                     .field = "",
+                     .problem = "keeps its shapes in another file, \"" + shortened(uri, 80) +
+                                "\", and only one file is read",
+                     .remedy = "export it as GLB (.glb), or as glTF with embedded data"});
+  }
 }
 
 void refuse_required(const Json& scene, const std::string& file) {
@@ -148,9 +163,8 @@ void check_nodes(const Json& scene, const std::string& file) {
     }
   }
   std::vector<std::pair<std::size_t, std::size_t>> reached;  // with their depths
-  for (std::size_t node = 0; node < children.size(); ++node) {
+  for (std::size_t node = 0; node < children.size(); ++node)
     if (!has_parent[node]) reached.emplace_back(node, 0);
-  }
   for (std::size_t next = 0; next < reached.size(); ++next) {
     const auto [node, depth] = reached[next];
     if (depth > deepest) refuse(file, "has nodes within each other more than 1000 deep");
@@ -172,9 +186,8 @@ void check_scenes(const Json& scene, const std::string& file) {
       roots.push_back(root.get<std::size_t>());
     }
     std::sort(roots.begin(), roots.end());
-    if (std::adjacent_find(roots.begin(), roots.end()) != roots.end()) {
+    if (std::adjacent_find(roots.begin(), roots.end()) != roots.end())
       refuse(file, "has a node in two places");
-    }
   }
 }
 
@@ -183,14 +196,14 @@ void check_scenes(const Json& scene, const std::string& file) {
 std::size_t triangles_of_scene(std::string_view json, const std::string& file) {
   const Json scene = parsed(json, file);
   refuse_required(scene, file);
+  refuse_data_beside(scene, file);
   check_nodes(scene, file);
   check_scenes(scene, file);
   if (!scene.contains("meshes") || !scene["meshes"].is_array()) return 0;
   std::size_t triangles = 0;
   for (const Json& mesh : scene["meshes"]) {
-    if (!mesh.is_object() || !mesh.contains("primitives") || !mesh["primitives"].is_array()) {
+    if (!mesh.is_object() || !mesh.contains("primitives") || !mesh["primitives"].is_array())
       refuse(file, "has a mesh without facets");
-    }
     for (const Json& primitive : mesh["primitives"]) {
       if (!primitive.is_object()) refuse(file, "has a mesh without facets");
       triangles += triangles_of(primitive, scene, file);

@@ -4,6 +4,7 @@
 #include "geometry/files/text_lines.h"
 #include "geometry/files/xml_tags.h"
 #include "geometry/files/zip_archive.h"
+#include "units/letters.h"
 #include "units/user_error.h"
 
 #include <algorithm>
@@ -71,13 +72,6 @@ struct ModelPart {
   std::map<std::string, Object> objects;
   std::vector<Placed> items;
 };
-
-/// Names of parts are alike in capitals and small letters, as in ZipArchive.
-std::string in_small_letters(std::string name) {
-  for (char& c : name)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return name;
-}
 
 /// Takes one part's tags.
 class PartReader {
@@ -156,7 +150,7 @@ class PartReader {
         refuse(file_,
                "has a part, " + name_ + ", that names another part, as its standard forbids");
       if (!value.starts_with('/')) refuse(file_, "names the part " + value + " by no whole path");
-      return in_small_letters(value.substr(1));
+      return in_small_letters(value.substr(1));  // alike in capitals, as in ZipArchive
     }
     return name_;
   }

@@ -30,17 +30,14 @@ std::string_view scene_of_glb(std::string_view bytes, const std::string& file) {
   constexpr std::size_t head = 20;
   if (bytes.size() < head || !bytes.starts_with("glTF")) refuse(MeshFormat::glb, file, "");
   const std::uint32_t version = number_at(bytes, 4), length = number_at(bytes, 8);
-  if (version != 2) {
+  if (version != 2)
     refuse(MeshFormat::glb, file, "is of glTF version " + std::to_string(version) + ", not 2");
-  }
-  if (length != bytes.size()) {
+  if (length != bytes.size())
     refuse(MeshFormat::glb, file,
            "states " + std::to_string(length) + " bytes but has " + std::to_string(bytes.size()));
-  }
   const std::uint32_t chunk = number_at(bytes, 12);
-  if (bytes.substr(16, 4) != "JSON" || chunk > bytes.size() - head) {
+  if (bytes.substr(16, 4) != "JSON" || chunk > bytes.size() - head)
     refuse(MeshFormat::glb, file, "");
-  }
   return bytes.substr(head, chunk);
 }
 

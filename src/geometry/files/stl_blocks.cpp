@@ -40,12 +40,11 @@ StlBlocks::StlBlocks(const std::string& path) : path_(path), file_(path) {
   holds_start_ = true;
   const auto facets = facets_of_binary_stl({buffer_.get(), start}, file_.size());
   if (!facets) refuse_not_binary(path);
-  if (*facets == 0) {
+  if (*facets == 0)
     throw UserError({.file = path,
                      .field = "",
                      .problem = "holds no facets",
                      .remedy = "export the shape as a solid mesh"});
-  }
   facets_ = *facets;
   if (file_.size() >= smallest_mapped) map_ = file_.mapped();
 }
@@ -64,9 +63,8 @@ void StlBlocks::refuse_not_finite() {
   std::uint64_t facet = 0;
   for (std::size_t number = 0; number < blocks(); ++number) {
     const std::span<const char> bytes = block(number);
-    for (std::size_t at = 0; at < bytes.size(); at += stl_facet_size, ++facet) {
+    for (std::size_t at = 0; at < bytes.size(); at += stl_facet_size, ++facet)
       if (!is_finite(bytes.data() + at)) refuse_not_a_number(facet, path_);
-    }
   }
 }
 

@@ -28,12 +28,11 @@ bool looks_like_text(std::string_view bytes) {
 }
 
 [[noreturn]] void refuse_length(std::string_view bytes, const std::string& file) {
-  if (bytes.size() < stl_facets_start) {
+  if (bytes.size() < stl_facets_start)
     throw UserError({.file = file,
                      .field = "",
                      .problem = "is too short for an STL file",
                      .remedy = "copy or export it again"});
-  }
   const std::uint32_t facets = stated_facets(bytes);
   throw UserError({.file = file,
                    .field = "",

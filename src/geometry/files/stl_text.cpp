@@ -6,9 +6,7 @@ namespace brimwright::geometry {
 namespace {
 
 void expect(TextLines& lines, std::string_view keyword) {
-  if (lines.word_anywhere() != keyword) {
-    lines.refuse("lacks \"" + std::string(keyword) + "\"");
-  }
+  if (lines.word_anywhere() != keyword) lines.refuse("lacks \"" + std::string(keyword) + "\"");
 }
 
 /// After "facet".

@@ -2,6 +2,7 @@
 
 #include "geometry/files/stl_blocks.h"
 #include "geometry/files/stl_file.h"
+#include "geometry/surface/large_pages.h"
 #include "geometry/surface/place_table.h"
 
 #include <array>
@@ -52,6 +53,7 @@ bool take_corners(std::span<const char> facets, std::span<Corner> corners) {
 TriangleMesh welded_stl(const std::string& path) {
   StlBlocks file(path);
   TriangleMesh mesh;
+  reserve_large(mesh.triangles, file.facets());
   mesh.triangles.resize(file.facets());
   Corners table;
   std::vector<Corner> corners(block_corners);
@@ -64,7 +66,7 @@ TriangleMesh welded_stl(const std::string& path) {
     number(table, own, mesh.triangles[done].data());
     done += count;
   }
-  mesh.vertices_mm.reserve(table.known().size());
+  reserve_large(mesh.vertices_mm, table.known().size());
   for (const auto& [x, y, z] : table.known()) mesh.vertices_mm.push_back({x, y, z});
   return mesh;
 }

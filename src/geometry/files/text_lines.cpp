@@ -102,17 +102,15 @@ double TextLines::number(std::string_view word) const {
   const std::optional<double> number = plain_number(word);
   if (number) return *number;
   if (word.empty()) refuse("lacks a number");
-  if (word.find(',') != std::string_view::npos) {
+  if (word.find(',') != std::string_view::npos)
     refuse("has " + quoted(word) + ", where numbers are written with a decimal point");
-  }
   refuse("has " + quoted(word) + ", which is not a number for a mould");
 }
 
 std::size_t TextLines::index(std::string_view word, std::size_t end) const {
   const std::optional<std::int64_t> number = whole_number(word);
-  if (number && *number >= 0 && static_cast<std::size_t>(*number) < end) {
+  if (number && *number >= 0 && static_cast<std::size_t>(*number) < end)
     return static_cast<std::size_t>(*number);
-  }
   if (word.empty()) refuse("lacks a number");
   refuse("has " + quoted(word) + ", where whole numbers from 0 to " + std::to_string(end - 1) +
          " belong");

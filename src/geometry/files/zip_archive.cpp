@@ -1,5 +1,6 @@
 #include "geometry/files/zip_archive.h"
 
+#include "units/letters.h"
 #include "units/user_error.h"
 
 #include <zlib.h>
@@ -29,14 +30,6 @@ constexpr std::uint32_t deflated = 8;
 constexpr std::uint64_t most_unpacked = std::uint64_t{512} << 20;  // our own bounds
 constexpr std::uint64_t most_expansion = 1000;
 static_assert(std::endian::native == std::endian::little);
-
-std::string in_small_letters(std::string_view text) {
-  std::string small(text);
-  for (char& c : small) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-  }
-  return small;
-}
 
 }  // namespace
 
@@ -111,7 +104,7 @@ std::uint64_t ZipArchive::take_entry(std::uint64_t at) {
   entry.header_at = number_at<std::uint32_t>(at + 42);
   const std::uint64_t extra_at = at + entry_size + name_size;
   if (extra_at + extra_size > bytes_.size()) refuse("is a package cut short");
-  entry.name = in_small_letters(bytes_.substr(at + entry_size, name_size));
+  entry.name = in_small_letters(std::string(bytes_.substr(at + entry_size, name_size)));
   take_long_sizes(entry, extra_at, extra_size);
   check_size(entry);
   entries_.push_back(std::move(entry));
@@ -140,13 +133,12 @@ void ZipArchive::take_long_sizes(Entry& entry, std::uint64_t at, std::uint64_t s
 void ZipArchive::check_size(const Entry& entry) const {
   if (entry.size > most_unpacked) refuse("would unpack to more than 512 MiB");
   if (entry.packed_size > bytes_.size()) refuse("is a package cut short");
-  if (entry.size > most_expansion * std::max<std::uint64_t>(entry.packed_size, 1)) {
+  if (entry.size > most_expansion * std::max<std::uint64_t>(entry.packed_size, 1))
     refuse("would unpack to more than 1000 times its size");
-  }
 }
 
 const ZipArchive::Entry* ZipArchive::find(std::string_view name) const {
-  const std::string small = in_small_letters(name);
+  const std::string small = in_small_letters(std::string(name));
   const auto found = std::lower_bound(
       entries_.begin(), entries_.end(), small,
       [](const Entry& entry, const std::string& wanted) { return entry.name < wanted; });
@@ -160,9 +152,8 @@ std::string_view ZipArchive::packed(const Entry& entry) const {
   const std::uint64_t start = entry.header_at + local_size +
                               number_at<std::uint16_t>(entry.header_at + 26) +
                               number_at<std::uint16_t>(entry.header_at + 28);
-  if (start > bytes_.size() || bytes_.size() - start < entry.packed_size) {
+  if (start > bytes_.size() || bytes_.size() - start < entry.packed_size)
     refuse("is a package cut short");
-  }
   return bytes_.substr(start, entry.packed_size);
 }
 

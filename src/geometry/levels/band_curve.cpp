@@ -11,9 +11,8 @@ void require_gapless(const std::vector<LevelBand>& bands) {
   if (bands.empty()) throw std::logic_error("a level curve needs a band");
   Length reached;
   for (const LevelBand& band : bands) {
-    if (band.bottom != reached || !(band.top > band.bottom)) {
+    if (band.bottom != reached || !(band.top > band.bottom))
       throw std::logic_error("the bands of a level curve must follow each other upwards");
-    }
     reached = band.top;
   }
 }
@@ -23,9 +22,7 @@ void require_gapless(const std::vector<LevelBand>& bands) {
 BandCurve::BandCurve(std::vector<LevelBand> bands) : bands_(std::move(bands)) {
   require_gapless(bands_);
   start_.emplace_back();
-  for (const LevelBand& band : bands_) {
-    start_.push_back(start_.back() + band.contents(band.top));
-  }
+  for (const LevelBand& band : bands_) start_.push_back(start_.back() + band.contents(band.top));
 }
 
 Level BandCurve::at(double depth_mm) const {

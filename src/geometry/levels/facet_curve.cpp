@@ -2,6 +2,8 @@
 
 #include "geometry/levels/level_sums.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/large_pages.h"
+#include "geometry/surface/parallel.h"
 
 #include <algorithm>
 #include <array>
@@ -24,23 +26,37 @@ FacetCurve::Facet FacetCurve::facet_of(const TriangleMesh& mesh, std::size_t fac
 FacetCurve::FacetCurve(const TriangleMesh& solid) {
   const Box box = bounding_box(solid);
   height_ = box.high_mm[2] - box.low_mm[2];
-  facets_.reserve(solid.triangles.size());
-  for (std::size_t i = 0; i < solid.triangles.size(); ++i) {
-    const Facet facet = facet_of(solid, i, box.low_mm[2]);
-    if (facet.area != 0) facets_.push_back(facet);  // an upright facet bounds no column of liquid
-  }
-  choose_bins();
-  brim_ = level_at_brim();
+  take(solid.triangles.size(), [&](std::size_t i) { return facet_of(solid, i, box.low_mm[2]); });
 }
 
 FacetCurve::FacetCurve(const TriangleMesh& surface, std::span<const std::uint32_t> own,
                        double floor_mm, double brim_mm)
     : height_(brim_mm - floor_mm) {
-  facets_.reserve(own.size());
-  for (const std::uint32_t i : own) {
-    Facet facet = facet_of(surface, i, floor_mm);
+  take(own.size(), [&](std::size_t i) {
+    Facet facet = facet_of(surface, own[i], floor_mm);
     facet.area = -facet.area;  // a facet shows a hollow the side that it turns away from a solid
-    if (facet.area != 0) facets_.push_back(facet);
+    return facet;
+  });
+}
+
+/// All but upright facets, which bound no column of liquid.
+template <class FacetAt>
+void FacetCurve::take(std::size_t count, FacetAt facet_at) {
+  all_ = std::make_unique_for_overwrite<Facet[]>(count);
+  ask_for_large_pages(all_.get(), count * sizeof(Facet));
+  std::vector<std::size_t> kept((count + facets_in_part - 1) / facets_in_part);
+  in_parallel(kept.size(), [&](std::size_t part) {
+    Facet* const first = all_.get() + part * facets_in_part;
+    const std::size_t end = std::min(count, (part + 1) * facets_in_part);
+    for (std::size_t i = part * facets_in_part; i < end; ++i) {
+      first[kept[part]] = facet_at(i);
+      if (first[kept[part]].area != 0) ++kept[part];
+    }
+  });
+  for (std::size_t part = 0; part < kept.size(); ++part) {
+    const Facet* const first = all_.get() + part * facets_in_part;
+    if (first != all_.get() + size_) std::copy_n(first, kept[part], all_.get() + size_);
+    size_ += kept[part];
   }
   choose_bins();
   brim_ = level_at_brim();
@@ -58,13 +74,23 @@ void FacetCurve::choose_bins() {
   constexpr std::size_t halvings = 12;
   constexpr std::size_t copies_of_each = 4;
   number_of_bins_ = std::size_t{1} << halvings;
-  std::array<std::size_t, halvings + 1> listed{};
-  for (const Facet& f : facets_) {
-    const std::size_t low = bin_of(f.z1), high = bin_of(f.z3);
-    for (std::size_t i = 0; i <= halvings; ++i) listed[i] += (high >> i) - (low >> i) + 1;
+  using Listed = std::array<std::size_t, halvings + 1>;
+  std::vector<Listed> more((size_ + facets_in_part - 1) / facets_in_part);  // than one each
+  in_parallel(more.size(), [&](std::size_t part) {
+    Listed listed{};
+    for (const Facet& f : facets()
+                              .subspan(part * facets_in_part)
+                              .first(std::min(facets_in_part, size_ - part * facets_in_part))) {
+      std::size_t low = bin_of(f.z1), high = bin_of(f.z3);
+      for (std::size_t i = 0; low != high; ++i, low /= 2, high /= 2) listed[i] += high - low;
+    }
+    more[part] = listed;
+  });
+  for (std::size_t i = 0; number_of_bins_ > 1; ++i, number_of_bins_ /= 2) {
+    std::size_t listed = size_;
+    for (const Listed& part : more) listed += part[i];
+    if (listed + number_of_bins_ <= copies_of_each * size_) break;
   }
-  for (std::size_t i = 0; number_of_bins_ > 1; ++i, number_of_bins_ /= 2)
-    if (listed[i] + number_of_bins_ <= copies_of_each * facets_.size()) break;
 }
 
 /// What the last bin gives, without filling the others; added up as `at` does it, for which of two
@@ -72,14 +98,14 @@ void FacetCurve::choose_bins() {
 Level FacetCurve::level_at_brim() const {
   long double area = 0, moment = 0;  // of the facets that end in a lower bin
   const auto ends_lower = [&](const Facet& f) { return bin_of(f.z3) + 1 < number_of_bins_; };
-  for (const Facet& f : facets_) {
+  for (const Facet& f : facets()) {
     if (!ends_lower(f)) continue;
     area += f.area;
     moment += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
   }
   double volume = static_cast<double>(area) * height_ - static_cast<double>(moment);
   auto surface = static_cast<double>(area);
-  for (const Facet& f : facets_) {
+  for (const Facet& f : facets()) {
     if (ends_lower(f) || f.z1 >= height_) continue;
     const Level level = below(f, height_);
     volume += level.volume_mm3;
@@ -106,21 +132,21 @@ void FacetCurve::fill(Bins& bins) const {
 
 void FacetCurve::list_facets(Bins& bins) const {
   bins.first.assign(number_of_bins_ + 1, 0);
-  for (const Facet& f : facets_)
+  for (const Facet& f : facets())
     for (std::size_t bin = bin_of(f.z1), last = bin_of(f.z3); bin <= last; ++bin)
       ++bins.first[bin + 1];
   for (std::size_t bin = 0; bin < number_of_bins_; ++bin) bins.first[bin + 1] += bins.first[bin];
   bins.listed.resize(bins.first.back());
   std::vector<std::size_t> next(bins.first.begin(), bins.first.end() - 1);
-  for (std::uint32_t i = 0; i < facets_.size(); ++i)
-    for (std::size_t bin = bin_of(facets_[i].z1), last = bin_of(facets_[i].z3); bin <= last; ++bin)
+  for (std::uint32_t i = 0; i < size_; ++i)
+    for (std::size_t bin = bin_of(all_[i].z1), last = bin_of(all_[i].z3); bin <= last; ++bin)
       bins.listed[next[bin]++] = i;
 }
 
 void FacetCurve::sum_settled(Bins& bins) const {
   // long double, so that the sum over a million facets is as good as a single term
   std::vector<long double> area(number_of_bins_ + 1, 0), moment(number_of_bins_ + 1, 0);
-  for (const Facet& f : facets_) {
+  for (const Facet& f : facets()) {
     const std::size_t next_bin = bin_of(f.z3) + 1;
     area[next_bin] += f.area;
     moment[next_bin] += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
@@ -159,7 +185,7 @@ Level FacetCurve::at(double depth, const Bins& bins) const {
   double volume = bins.settled[bin].area * depth - bins.settled[bin].moment;
   double surface = bins.settled[bin].area;
   for (std::size_t i = bins.first[bin]; i < bins.first[bin + 1]; ++i) {
-    const Facet& f = facets_[bins.listed[i]];
+    const Facet& f = all_[bins.listed[i]];
     // A lid at the brim bounds no liquid below it, and must not close the surface it lies on.
     if (depth < f.z1 || f.z1 >= height_) continue;
     const Level level = below(f, depth);
@@ -173,7 +199,7 @@ std::vector<Level> FacetCurve::at(const std::vector<double>& depths) const {
   LevelSums sums(depths);
   FacetColumns columns;
   std::size_t count = 0;
-  for (const Facet& f : facets_) {
+  for (const Facet& f : facets()) {
     if (f.z1 >= height_) continue;  // as above
     columns.set(count, f.z1, f.z2, f.z3, f.area);
     if (++count == FacetColumns::most) sums.add(columns, std::exchange(count, 0));

@@ -64,6 +64,11 @@ class FacetCurve {
     std::once_flag filled;
   };
 
+  static constexpr std::size_t facets_in_part = std::size_t{1} << 14;  // for each thread's turn
+
+  template <class FacetAt>
+  void take(std::size_t count, FacetAt facet_at);
+  std::span<const Facet> facets() const { return {all_.get(), size_}; }
   std::size_t bin_of(double depth) const;
   void choose_bins();
   Level level_at_brim() const;
@@ -76,7 +81,8 @@ class FacetCurve {
   double height_ = 0;
   Level brim_;
   std::size_t number_of_bins_ = 1;
-  std::vector<Facet> facets_;
+  std::unique_ptr<Facet[]> all_;
+  std::size_t size_ = 0;
   std::unique_ptr<Bins> bins_ = std::make_unique<Bins>();
 };
 

@@ -142,9 +142,8 @@ Length LevelCurve::depth_at(Volume volume) const {
 }
 
 LevelCurve LevelCurve::holding(double factor) const {
-  if (!(factor > 0) || !std::isfinite(factor)) {
+  if (!(factor > 0) || !std::isfinite(factor))
     throw std::logic_error("a cavity cannot hold this many times as much");
-  }
   return LevelCurve(std::make_shared<const Solid>(Solid{solid_->curve, solid_->factor * factor}));
 }
 

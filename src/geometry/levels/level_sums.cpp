@@ -55,9 +55,8 @@ void FacetColumns::set(std::size_t i, double low, double middle, double high, do
 LevelSums::LevelSums(const std::vector<double>& depths) : wanted_(depths), depths_(depths) {
   std::sort(depths_.begin(), depths_.end());
   const std::size_t cells = cells_for_each_depth * depths_.size();
-  if (!depths_.empty() && depths_.back() > 0) {
+  if (!depths_.empty() && depths_.back() > 0)
     cells_per_mm_ = static_cast<double>(cells) / depths_.back();
-  }
   first_.resize(cells + 1);
   last_cell_ = static_cast<double>(cells);
   std::uint32_t k = 0;

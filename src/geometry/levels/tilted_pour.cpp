@@ -6,6 +6,7 @@
 #include "geometry/surface/vectors.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -50,14 +51,12 @@ void for_each_edge(const TriangleMesh& mesh, See see) {
 
 double between(double from, double to, double share) { return from + share * (to - from); }
 
-std::string mm(Length length) { return trimmed(length / millimetre, 1) + " mm"; }
-
 }  // namespace
 
 void check(const Tilt& tilt, const Place& where) {
   if (is_tilt(tilt)) return;
-  throw UserError(where, "is " + trimmed(tilt.angle.degrees(), 2) + "\u00b0, which is no tilt",
-                  "give how far the mould is propped from level, from 0\u00b0 to below 90\u00b0");
+  throw UserError(where, "is " + trimmed(tilt.angle.degrees(), 2) + "\u00b0, which is not a tilt",
+                  "give how far the mould is tilted from level, from 0\u00b0 to below 90\u00b0");
 }
 
 TriangleMesh tilted(const TriangleMesh& cavity, const Tilt& tilt) {
@@ -164,21 +163,18 @@ std::string marks_of(const TiltedPour& pour) {
 }  // namespace
 
 Length reachable(const TiltedPour& pour, Length mark, const Place& where) {
-  if (!(pour.most() > Volume())) {
-    throw UserError(where, "cannot be poured to: propped so far, the cavity holds nothing",
-                    "prop the mould less");
-  }
-  if (mark < pour.lowest_mark()) {
+  if (!(pour.most() > Volume()))
+    throw UserError(where, "cannot be poured to: tilted so far, the cavity holds nothing",
+                    "tilt the mould less");
+  if (mark < pour.lowest_mark())
     throw UserError(where,
-                    "is " + mm(mark) +
+                    "is " + in_mm(mark) +
                         " up the low wall, below where the pour gathers when the "
-                        "mould is propped",
+                        "mould is tilted",
                     "give " + marks_of(pour));
-  }
-  if (mark > pour.brim()) {
-    throw UserError(where, "is " + mm(mark) + " up the low wall, above its brim",
+  if (mark > pour.brim())
+    throw UserError(where, "is " + in_mm(mark) + " up the low wall, above its brim",
                     "give " + marks_of(pour));
-  }
   return mark;
 }
 

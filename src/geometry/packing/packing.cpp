@@ -79,9 +79,8 @@ double largest_scale_that_fits(const PackingTask& task, const Progress& progress
   const PackingModel model(task);
   constexpr double least = 0.01, most = 1000, fine_enough = 1.005;
   double fits = 0, too_large = 1;
-  while (too_large < most && fits_scaled(task, model, too_large)) {
+  while (too_large < most && fits_scaled(task, model, too_large))
     fits = std::exchange(too_large, too_large * 2);
-  }
   for (double scale = 0.5; fits == 0 && scale >= least; scale /= 2) {
     if (fits_scaled(task, model, scale)) {
       fits = scale;

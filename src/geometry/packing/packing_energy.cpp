@@ -23,9 +23,8 @@ void PackingSlope::add(std::size_t body, const Vector& point_mm, const Vector& g
 void PackingSlope::keep_to_rules() {
   if (!arrangement_.level.empty()) keep_levels();
   if (!arrangement_.keeps_turns) return;
-  for (std::size_t i = 0; i < slope_.size(); ++i) {
+  for (std::size_t i = 0; i < slope_.size(); ++i)
     if (i % 6 >= 3) slope_[i] = 0;
-  }
 }
 
 void PackingSlope::keep_levels() {

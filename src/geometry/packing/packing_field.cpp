@@ -39,9 +39,8 @@ Vector DistanceField::grid_point(std::size_t index) const {
 
 std::vector<Probe> DistanceField::inner_points() const {
   std::vector<Probe> points;
-  for (std::size_t i = 0; i < values_.size(); ++i) {
+  for (std::size_t i = 0; i < values_.size(); ++i)
     if (values_[i] < 0) points.push_back({grid_point(i), -double{values_[i]}});
-  }
   return points;
 }
 
@@ -63,9 +62,8 @@ double DistanceField::at_least_mm(const Vector& point_mm) const {
 DistanceField::Reading DistanceField::at(const Vector& point_mm) const {
   if (covers(point_mm)) return inside_grid(point_mm);
   Vector nearest;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
     nearest[axis] = std::clamp(point_mm[axis], low_[axis], high_[axis]);
-  }
   const Vector away = point_mm - nearest;
   const double beyond = length(away);
   return {inside_grid(nearest).distance_mm + beyond, away * (1 / beyond)};

@@ -79,9 +79,8 @@ class LatticeBuilder {
     for (const Vector& step : steps) {
       const std::vector<Pose> before = std::exchange(poses, {});
       for (const Pose& pose : before) {
-        for (int times = -1; times <= 2; ++times) {
+        for (int times = -1; times <= 2; ++times)
           poses.push_back({.at_mm = pose.at_mm + step * times, .turn = plan.turn});
-        }
       }
     }
     return poses;
@@ -114,9 +113,8 @@ class SiteWalk {
       return std::move(found_);
     }
     const auto [first, last] = span(origin_.at_mm, lattice_.next_layer, 2);
-    for (int layer = first; layer <= last && !is_done(); ++layer) {
+    for (int layer = first; layer <= last && !is_done(); ++layer)
       rows(origin_.at_mm + lattice_.next_layer * layer, static_cast<std::size_t>(layer - first));
-    }
     if (model_.lying == Lying::free) found_.level.clear();
     return std::move(found_);
   }
@@ -124,9 +122,8 @@ class SiteWalk {
  private:
   void rows(const Vector& start, std::size_t layer) {
     const auto [first, last] = span(start, lattice_.next_row, 1);
-    for (int row = first; row <= last && !is_done(); ++row) {
+    for (int row = first; row <= last && !is_done(); ++row)
       sites(start + lattice_.next_row * row, layer);
-    }
   }
 
   void sites(const Vector& start, std::size_t layer) {
@@ -163,9 +160,8 @@ class SiteWalk {
 
 std::vector<LatticePlan> plans_for(const Turn& turn, Lying lying) {
   std::vector<std::array<std::size_t, 3>> orders = {{0, 1, 2}, {1, 0, 2}};
-  if (lying == Lying::free) {
+  if (lying == Lying::free)
     orders.insert(orders.end(), {{0, 2, 1}, {2, 0, 1}, {1, 2, 0}, {2, 1, 0}});
-  }
   std::vector<LatticePlan> plans;
   for (const auto& axes : orders) {
     plans.push_back({turn, axes, 0, {0, 0}});
@@ -270,15 +266,13 @@ std::vector<Filled> best_guesses(std::vector<Filled> guesses) {
 
 std::vector<Turn> even_turns(Lying lying) {
   std::vector<Turn> turns;
-  for (const double quarter : {0.0, 1.0, 0.5, 1.5}) {
+  for (const double quarter : {0.0, 1.0, 0.5, 1.5})
     turns.push_back(turn_about({0, 0, quarter * pi / 2}));
-  }
   if (lying != Lying::free) return turns;
   const Turn on_x = turn_about({pi / 2, 0, 0}), on_y = turn_about({0, pi / 2, 0});
   const Turn quarter = turns[1];
-  for (const Turn& turn : {on_x, on_y, product(quarter, on_x), product(quarter, on_y)}) {
+  for (const Turn& turn : {on_x, on_y, product(quarter, on_x), product(quarter, on_y)})
     turns.push_back(turn);
-  }
   return turns;
 }
 
@@ -297,9 +291,8 @@ std::optional<Pose> placed_once(const PackingModel& model, const PackingProof& p
     one.keeps_turns = true;
     Relaxed moved = relaxed_by_model(model, std::move(one), PackingModel::all, work);
     if (moved.worst_mm > 2 * model.wall.step_mm()) continue;
-    if (const auto fits = repaired(model, proof, std::move(moved.arrangement), work)) {
+    if (const auto fits = repaired(model, proof, std::move(moved.arrangement), work))
       return fits->poses.front();
-    }
   }
   return {};
 }
@@ -313,18 +306,16 @@ Arrangement best_lattice(const PackingModel& model, const PackingProof& proof, s
     const std::optional<Pose> once = placed_once(model, proof, turn, work);
     if (!once) continue;
     if (best.poses.empty()) best = single(*once, model.lying);
-    for (const LatticePlan& plan : plans_for(turn, model.lying)) {
+    for (const LatticePlan& plan : plans_for(turn, model.lying))
       guesses.push_back(best_start(model, quick, plan, *once, most));
-    }
   }
   for (const Filled& guess : best_guesses(std::move(guesses))) {
     const std::size_t sites = guess.arrangement.poses.size();
     if (sites <= best.poses.size()) break;
     Arrangement found = exactly(model, exact, guess, most);
     work.done += exact_cost(model) * 50;
-    if (found.poses.size() > best.poses.size() && proof.is_kept_by(found.poses)) {
+    if (found.poses.size() > best.poses.size() && proof.is_kept_by(found.poses))
       best = std::move(found);
-    }
     if (sites <= best.poses.size()) continue;
     // What was a little too near the wall may come free when all give way a little.
     if (auto eased = settled(model, proof, guess.arrangement, work)) best = std::move(*eased);

@@ -44,9 +44,8 @@ double reach_of(const TriangleMesh& body) {
 
 std::vector<Probe> probes_of(const SurfaceTree& body, const DistanceField& skin) {
   std::vector<Probe> probes = inner_balls(body, skin, PackingModel::few / 4);
-  for (const Vector& point : spread_points(body.solid(), PackingModel::all - probes.size())) {
+  for (const Vector& point : spread_points(body.solid(), PackingModel::all - probes.size()))
     probes.push_back({point, 0});
-  }
   return probes;
 }
 

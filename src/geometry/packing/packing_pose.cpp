@@ -8,9 +8,8 @@ namespace brimwright::geometry {
 
 Turn product(const Turn& first_applied_last, const Turn& first_applied) {
   Turn all;
-  for (std::size_t row = 0; row < 3; ++row) {
+  for (std::size_t row = 0; row < 3; ++row)
     all[row] = turned_back(first_applied_last[row], first_applied);
-  }
   return all;
 }
 
@@ -20,9 +19,8 @@ Turn turn_about(const Vector& axis) {
   const Vector u = axis * (1 / angle);
   const double c = std::cos(angle), s = std::sin(angle);
   Turn turn;
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     for (std::size_t j = 0; j < 3; ++j) turn[i][j] = (1 - c) * u[i] * u[j] + (i == j ? c : 0);
-  }
   turn[0][1] -= s * u[2], turn[1][0] += s * u[2];
   turn[0][2] += s * u[1], turn[2][0] -= s * u[1];
   turn[1][2] -= s * u[0], turn[2][1] += s * u[0];
@@ -37,9 +35,8 @@ std::size_t Dice::below(std::size_t count) {
 
 Vector Dice::in_box(const Vector& low, const Vector& high) {
   Vector point;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
     point[axis] = low[axis] + share() * (high[axis] - low[axis]);
-  }
   return point;
 }
 

@@ -58,9 +58,8 @@ Gap PackingProof::body_gap(const Pose& a, const Pose& b) const {
 bool PackingProof::is_kept_by(const std::vector<Pose>& poses) const {
   for (std::size_t i = 0; i < poses.size(); ++i) {
     if (!is_in_hollow(poses[i])) return false;
-    for (std::size_t j = 0; j < i; ++j) {
+    for (std::size_t j = 0; j < i; ++j)
       if (!are_apart(poses[i], poses[j])) return false;
-    }
   }
   return true;
 }
@@ -76,9 +75,8 @@ std::optional<Packing> PackingProof::proved(const std::vector<Pose>& poses) cons
     for (std::size_t j = 0; j < i; ++j) {
       // Balls round two bodies are no farther apart than the bodies.
       const double between = length(poses[i].at_mm - poses[j].at_mm) - 2 * model_.reach_mm;
-      if (between * millimetre < least_apart) {
+      if (between * millimetre < least_apart)
         lessen(least_apart, model_.body, placement_of(poses[j]), poses[i]);
-      }
     }
   }
   packing.least_cover = poses.empty() ? Length{} : least_cover;

@@ -74,9 +74,8 @@ void shorten(Numbers& way, double reach_mm) {
   double largest = 0;
   for (const double number : way) largest = std::max(largest, std::abs(number));
   const double most = reach_mm / 4;
-  if (largest > most) {
+  if (largest > most)
     for (double& number : way) number *= most / largest;
-  }
 }
 
 }  // namespace

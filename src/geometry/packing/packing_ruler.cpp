@@ -44,9 +44,7 @@ Pose PackingRuler::slid_to_bodies(Pose start, const Vector& direction,
     const double enough = aim + model_.skin.step_mm();
     for (const Pose& other : others) {
       const double at_least = length(start.at_mm - other.at_mm) - 2 * model_.reach_mm;
-      if (at_least - aim < spare) {
-        spare = std::min(spare, body_gap_mm(start, other, enough) - aim);
-      }
+      if (at_least - aim < spare) spare = std::min(spare, body_gap_mm(start, other, enough) - aim);
     }
     if (spare < close_enough_mm()) break;
     start.at_mm = start.at_mm - direction * spare;

@@ -29,9 +29,8 @@ std::optional<Arrangement> PackingSearch::one() {
       return found;
     }
   }
-  for (int trial = 0; trial < trials_for_one && !work_.is_over(); ++trial) {
+  for (int trial = 0; trial < trials_for_one && !work_.is_over(); ++trial)
     if (const auto found = settled(model_, proof_, thrown_in(1, 1), work_)) return found;
-  }
   return {};
 }
 
@@ -50,9 +49,8 @@ Arrangement PackingSearch::thrown_in(std::size_t bodies, std::size_t levels) {
   const Turn common = any_turn();
   const bool is_alike = dice_.below(2) == 0;
   const int tries = 1 + static_cast<int>(dice_.below(12));
-  while (thrown.poses.size() < bodies) {
+  while (thrown.poses.size() < bodies)
     add_roomiest(thrown, levels, is_alike ? &common : nullptr, tries);
-  }
   make_level(thrown);
   return thrown;
 }
@@ -60,9 +58,8 @@ Arrangement PackingSearch::thrown_in(std::size_t bodies, std::size_t levels) {
 Arrangement PackingSearch::shaken(const Arrangement& found) {
   Arrangement shaken = found;
   const double far = dice_.share() * model_.skin.depth_mm();
-  for (Pose& pose : shaken.poses) {
+  for (Pose& pose : shaken.poses)
     pose.at_mm = pose.at_mm + dice_.in_box({-far, -far, -far}, {far, far, far});
-  }
   add_roomiest(shaken, levels_of(found), nullptr, 100);
   make_level(shaken);
   return shaken;

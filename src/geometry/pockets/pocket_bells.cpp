@@ -10,13 +10,27 @@ namespace {
 
 constexpr std::uint32_t never = AirTree::never;
 
+/// A surface that is turned over as long as this lives.
+class TurnedOver {
+ public:
+  explicit TurnedOver(AirSurface& surface) : surface_(surface) { surface_.turn_over(); }
+  ~TurnedOver() { surface_.turn_over(); }
+  TurnedOver(const TurnedOver&) = delete;
+  TurnedOver& operator=(const TurnedOver&) = delete;
+
+  const AirSurface& surface() const { return surface_; }
+
+ private:
+  AirSurface& surface_;
+};
+
 /// The bells of a surface, and which of them the liquid in a pocket cuts off.
 class Bells {
  public:
-  Bells(const AirSurface& surface, const AirTree& tree, std::span<const std::uint32_t> pocket_of)
+  Bells(AirSurface& surface, const AirTree& tree, std::span<const std::uint32_t> pocket_of)
       : tree_(tree),
         pocket_of_(pocket_of),
-        over_(surface.turned_over()),
+        turned_(surface),
         bells_(air_tree(over_)),
         vented_(bells_.basins.size(), 0) {
     do choose_outermost();
@@ -32,9 +46,8 @@ class Bells {
     const std::vector<double> above_lip = volumes_below(over_, bells_, group_of_, lips);
     const std::vector<double> above_brim = volumes_below(over_, bells_, group_of_, brims);
     std::vector<double> trapped(brim_mm.size(), 0);
-    for (std::size_t i = 0; i < chosen_.size(); ++i) {
+    for (std::size_t i = 0; i < chosen_.size(); ++i)
       trapped[pocket_at_lip(chosen_[i])] += std::max(0.0, above_lip[i] - above_brim[i]);
-    }
     return trapped;
   }
 
@@ -107,9 +120,8 @@ class Bells {
       }
       if (over_.other_side(v) != never) reach(over_.other_side(v));
     }
-    if (found) {
+    if (found)
       for (const std::uint32_t v : reached) leads_out_[v] = Answer::yes;
-    }
     return found;
   }
 
@@ -117,7 +129,8 @@ class Bells {
 
   const AirTree& tree_;
   std::span<const std::uint32_t> pocket_of_;
-  AirSurface over_;
+  const TurnedOver turned_;
+  const AirSurface& over_ = turned_.surface();
   AirTree bells_;
   std::vector<char> vented_;           // for each bell
   std::vector<std::uint32_t> chosen_;  // bells
@@ -127,7 +140,7 @@ class Bells {
 
 }  // namespace
 
-std::vector<double> trapped_air(const AirSurface& surface, const AirTree& tree,
+std::vector<double> trapped_air(AirSurface& surface, const AirTree& tree,
                                 std::span<const std::uint32_t> pocket_of,
                                 std::span<const double> brim_mm) {
   return Bells(surface, tree, pocket_of).trapped_below(brim_mm);

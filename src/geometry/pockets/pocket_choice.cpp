@@ -32,9 +32,8 @@ class Chooser {
       : surface_(surface), tree_(tree), basins_(tree.basins.size()) {
     const Box box = bounding_box(surface.mesh());
     shallow_ = least_depth * (box.high_mm[2] - box.low_mm[2]);
-    for (std::uint32_t b = 1; b < basins_; ++b) {
+    for (std::uint32_t b = 1; b < basins_; ++b)
       if (tree.basins[b].parent == AirTree::outside) wholes_.push_back(b);
-    }
     whole_of_ = groups_by(tree, wholes_);
     whole_volume_ = volumes_of(wholes_, whole_of_);
   }
@@ -70,9 +69,8 @@ class Chooser {
   /// A part is the highest kept basin below a branching, one with two kept basins or more in it.
   void part_wholes() {
     std::vector<std::uint32_t> kept_children(basins_, 0);
-    for (std::uint32_t b = 1; b < basins_; ++b) {
+    for (std::uint32_t b = 1; b < basins_; ++b)
       if (kept_[b] != 0 && whole_of_[b] != never) ++kept_children[tree_.basins[b].parent];
-    }
     // A basin branches if it or one of those in it has two kept children: children come first.
     std::vector<char> branches(basins_, 0);
     for (std::uint32_t b = 1; b < basins_; ++b) {
@@ -191,9 +189,8 @@ class Chooser {
 
 void count_voids(const AirSurface& surface, const AirTree& tree, PocketChoice& choice) {
   std::vector<std::uint32_t> voids;
-  for (std::uint32_t b = 1; b < tree.basins.size(); ++b) {
+  for (std::uint32_t b = 1; b < tree.basins.size(); ++b)
     if (tree.basins[b].parent == AirTree::never) voids.push_back(b);
-  }
   if (voids.empty()) return;
   const std::vector<double> tops(voids.size(), bounding_box(surface.mesh()).high_mm[2]);
   const std::vector<double> volumes = volumes_below(surface, tree, groups_by(tree, voids), tops);
@@ -209,9 +206,8 @@ std::vector<std::uint32_t> groups_by(const AirTree& tree,
   for (std::uint32_t i = 0; i < chosen.size(); ++i) group_of[chosen[i]] = i;
   for (auto b = static_cast<std::uint32_t>(tree.basins.size()); b-- > 1;) {
     const std::uint32_t parent = tree.basins[b].parent;
-    if (group_of[b] == never && parent != never && parent != AirTree::outside) {
+    if (group_of[b] == never && parent != never && parent != AirTree::outside)
       group_of[b] = group_of[parent];
-    }
   }
   return group_of;
 }

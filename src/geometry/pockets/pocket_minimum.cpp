@@ -54,12 +54,10 @@ std::optional<bool> carries_air(const TriangleMesh& mesh, std::uint32_t vertex,
 
 bool is_floor(const AirSurface& surface, std::span<const std::uint32_t> plateau) {
   // A sheet without thickness that ends here hangs down: its edge holds nothing.
-  for (const std::uint32_t v : plateau) {
+  for (const std::uint32_t v : plateau)
     if (surface.other_side(v) != AirSurface::none) return false;
-  }
-  for (const std::uint32_t v : plateau) {
+  for (const std::uint32_t v : plateau)
     if (const auto answer = carries_air(surface.mesh(), v, surface.facets_at(v))) return *answer;
-  }
   return false;  // nothing but facets without area
 }
 

@@ -44,21 +44,22 @@ struct Shelf {
 struct PlumbLine::Impl {
   explicit Impl(const AirSurface& air) : surface(air), box(bounding_box(air.mesh())) {
     side = std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1], 1e-300});
-    std::vector<Tread> all;
+    std::vector<std::uint32_t> all;  // facets: their boxes are sooner reckoned again than kept
     const auto& facets = air.mesh().triangles;
-    for (std::uint32_t facet = 0; facet < facets.size(); ++facet) {
-      if (const auto tread = tread_of(facet)) all.push_back(*tread);
-    }
+    for (std::uint32_t facet = 0; facet < facets.size(); ++facet)
+      if (is_tread(facet)) all.push_back(facet);
     while (std::size_t{1} << (2 * finest) < all.size()) ++finest;
     first.assign(grid_start(finest + 1) + 1, 0);
-    for (const Tread& t : all) {
+    for (const std::uint32_t facet : all) {
+      const Tread t = tread_of(facet);
       for_each_cell(t, [&](std::size_t cell) { ++first[cell + 1]; });
       lowest = std::min(lowest, t.low[2]);
     }
     for (std::size_t cell = 1; cell < first.size(); ++cell) first[cell] += first[cell - 1];
     treads.resize(first.back());
     std::vector<std::uint32_t> next(first.begin(), first.end() - 1);
-    for (const Tread& t : all) {
+    for (const std::uint32_t facet : all) {
+      const Tread t = tread_of(facet);
       for_each_cell(t, [&](std::size_t cell) {
         treads[next[cell]++] = {t.low[2], t.high[2], t.facet};
       });
@@ -75,11 +76,16 @@ struct PlumbLine::Impl {
       shelves[i].highest = std::max(shelves[i].highest, shelves[i - 1].highest);
   }
 
-  std::optional<Tread> tread_of(std::uint32_t facet) const {
+  bool is_tread(std::uint32_t facet) const {
+    const auto& mesh = surface.mesh();
+    const auto& [a, b, c] = mesh.triangles[facet];
+    return turn(mesh.vertices_mm[a], mesh.vertices_mm[b], mesh.vertices_mm[c]) == CGAL::POSITIVE;
+  }
+
+  Tread tread_of(std::uint32_t facet) const {
     const auto& mesh = surface.mesh();
     const auto& [a, b, c] = mesh.triangles[facet];
     const Point &p = mesh.vertices_mm[a], &q = mesh.vertices_mm[b], &r = mesh.vertices_mm[c];
-    if (turn(p, q, r) != CGAL::POSITIVE) return std::nullopt;
     Tread tread{p, p, facet};
     for (std::size_t axis = 0; axis < 3; ++axis) {
       tread.low[axis] = std::min({p[axis], q[axis], r[axis]});

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace brimwright::geometry {
 namespace {
@@ -26,9 +27,8 @@ class Fans {
               [](const Spoke& a, const Spoke& b) { return a.from < b.from; });
     fan_.assign(spokes_.size(), AirSurface::none);
     open_.clear();
-    for (std::size_t i = 0; i < spokes_.size(); ++i) {
+    for (std::size_t i = 0; i < spokes_.size(); ++i)
       if (fan_[i] == AirSurface::none) walk(i);
-    }
   }
 
   std::size_t count() const { return open_.size(); }
@@ -85,15 +85,13 @@ std::uint32_t AirSurface::back_of(std::uint32_t facet) const {
 
 void AirSurface::list_facets_at_vertices() {
   first_at_.assign(mesh_.vertices_mm.size() + 1, 0);
-  for (const auto& corners : mesh_.triangles) {
+  for (const auto& corners : mesh_.triangles)
     for (const std::uint32_t v : corners) ++first_at_[v + 1];
-  }
   for (std::size_t v = 1; v < first_at_.size(); ++v) first_at_[v] += first_at_[v - 1];
   facets_at_.resize(3 * mesh_.triangles.size());
   std::vector<std::uint32_t> next(first_at_.begin(), first_at_.end() - 1);
-  for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet) {
+  for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet)
     for (const std::uint32_t v : mesh_.triangles[facet]) facets_at_[next[v]++] = facet;
-  }
 }
 
 /// Gives each fan its own vertex; tells which vertices lie on open edges.
@@ -122,16 +120,16 @@ std::vector<char> AirSurface::part_fans() {
   return on_border;
 }
 
-AirSurface AirSurface::of_body(const TriangleMesh& body) {
+AirSurface AirSurface::of_body(TriangleMesh body) {
   AirSurface surface;
-  surface.mesh_ = body;
+  surface.mesh_ = std::move(body);
   surface.part_fans();
   return surface;
 }
 
-AirSurface AirSurface::of_skin(const TriangleMesh& skin) {
+AirSurface AirSurface::of_skin(TriangleMesh skin) {
   AirSurface surface;
-  surface.mesh_ = skin;
+  surface.mesh_ = std::move(skin);
   const std::vector<char> on_border = surface.part_fans();
   TriangleMesh& mesh = surface.mesh_;
   const auto vertices = static_cast<std::uint32_t>(mesh.vertices_mm.size());
@@ -159,8 +157,8 @@ AirSurface AirSurface::turned(const std::function<Point(const Point&)>& turn) co
   return other;
 }
 
-AirSurface AirSurface::turned_over() const {
-  return turned([](const Point& p) { return Point{p[0], -p[1], -p[2]}; });
+void AirSurface::turn_over() {
+  for (Point& p : mesh_.vertices_mm) p = {p[0], -p[1], -p[2]};
 }
 
 }  // namespace brimwright::geometry

@@ -20,13 +20,13 @@ class AirSurface {
  public:
   static constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
 
-  static AirSurface of_body(const TriangleMesh& body);
-  static AirSurface of_skin(const TriangleMesh& skin);
+  static AirSurface of_body(TriangleMesh body);
+  static AirSurface of_skin(TriangleMesh skin);
 
   /// The same surface with its corners moved. Same numbers.
   AirSurface turned(const std::function<Point(const Point&)>& turn) const;
-  /// The same surface turned over about the x axis: what was lowest is highest. Same numbers.
-  AirSurface turned_over() const;
+  /// Turns it over about the x axis: what was lowest is highest. Twice is as before.
+  void turn_over();
 
   const TriangleMesh& mesh() const { return mesh_; }
   double height_of(std::uint32_t vertex) const { return mesh_.vertices_mm[vertex][2]; }

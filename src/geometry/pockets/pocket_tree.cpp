@@ -37,9 +37,8 @@ class Sweep {
     }
     const std::size_t facets = surface_.mesh().triangles.size();
     tree_.basin_of.reserve(facets);
-    for (std::size_t facet = 0; facet < facets; ++facet) {
+    for (std::size_t facet = 0; facet < facets; ++facet)
       tree_.basin_of.push_back(tree_.basin_at[surface_.lowest_corner(facet)]);
-    }
     return std::move(tree_);
   }
 
@@ -47,9 +46,8 @@ class Sweep {
   std::vector<std::uint32_t> ascending() const {
     std::vector<std::pair<double, std::uint32_t>> by_height;
     by_height.reserve(surface_.mesh().vertices_mm.size());
-    for (std::uint32_t v = 0; v < surface_.mesh().vertices_mm.size(); ++v) {
+    for (std::uint32_t v = 0; v < surface_.mesh().vertices_mm.size(); ++v)
       if (!surface_.facets_at(v).empty()) by_height.emplace_back(surface_.height_of(v), v);
-    }
     std::sort(by_height.begin(), by_height.end());
     std::vector<std::uint32_t> order;
     order.reserve(by_height.size());
@@ -83,9 +81,8 @@ class Sweep {
   template <class See>
   void for_each_neighbour(std::uint32_t v, See see) const {
     for (const std::uint32_t facet : surface_.facets_at(v)) {
-      for (const std::uint32_t other : surface_.mesh().triangles[facet]) {
+      for (const std::uint32_t other : surface_.mesh().triangles[facet])
         if (other != v) see(other);
-      }
     }
     if (surface_.other_side(v) != none) see(surface_.other_side(v));
   }
@@ -210,9 +207,8 @@ class Sweep {
     std::sort(by_group.begin(), by_group.end());
     for (std::size_t start = 0, end = 0; end < by_group.size(); start = end) {
       bool spills = false;
-      for (; end < by_group.size() && by_group[end].first == by_group[start].first; ++end) {
+      for (; end < by_group.size() && by_group[end].first == by_group[start].first; ++end)
         spills |= by_group[end].second == AirTree::outside;
-      }
       const auto group = std::span(by_group).subspan(start, end - start);
       const std::uint32_t parent = spills ? AirTree::outside : add_basin(whole_of(group));
       top_.separate(parent);

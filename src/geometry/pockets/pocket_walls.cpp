@@ -2,6 +2,7 @@
 
 #include "geometry/levels/facet_curve.h"
 #include "geometry/surface/disjoint_sets.h"
+#include "geometry/surface/vectors.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,9 +20,8 @@ struct LeaningFacet {
 class Patches {
  public:
   Patches(const TriangleMesh& mesh, std::span<const LeaningFacet> facets) {
-    for (const LeaningFacet& f : facets) {
+    for (const LeaningFacet& f : facets)
       for (const std::uint32_t v : mesh.triangles[f.facet]) corners_.push_back(v);
-    }
     std::sort(corners_.begin(), corners_.end());
     corners_.erase(std::unique(corners_.begin(), corners_.end()), corners_.end());
     patches_.grow_to(corners_.size());
@@ -44,10 +44,7 @@ class Patches {
 
 Point normal_of(const TriangleMesh& mesh, std::uint32_t facet) {
   const auto& [ia, ib, ic] = mesh.triangles[facet];
-  const Point &a = mesh.vertices_mm[ia], &b = mesh.vertices_mm[ib], &c = mesh.vertices_mm[ic];
-  const Point u = {b[0] - a[0], b[1] - a[1], b[2] - a[2]};
-  const Point v = {c[0] - a[0], c[1] - a[1], c[2] - a[2]};
-  return {u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]};
+  return doubled_area(mesh.vertices_mm[ia], mesh.vertices_mm[ib], mesh.vertices_mm[ic]);
 }
 
 /// How much of a facet's area is below the brim.
@@ -70,9 +67,8 @@ std::vector<LeaningPatch> patches_of(const TriangleMesh& mesh,
   std::vector<LeaningPatch> list;
   for (const auto& [patch, entry] : found) {
     Point middle{};
-    for (const std::uint32_t v : mesh.triangles[entry.second.facet]) {
+    for (const std::uint32_t v : mesh.triangles[entry.second.facet])
       for (std::size_t i = 0; i < 3; ++i) middle[i] += mesh.vertices_mm[v][i] / 3;
-    }
     list.push_back({middle, entry.first});
   }
   std::stable_sort(list.begin(), list.end(), [](const LeaningPatch& a, const LeaningPatch& b) {
@@ -102,9 +98,8 @@ PocketWall wall_of(const AirSurface& surface, std::span<const std::uint32_t> fac
     const double share = share_below(mesh, facet, brim_mm);
     const double doubled_area = std::hypot(normal[0], normal[1], normal[2]);
     wall.roofed_mm2 -= normal[2] / 2 * share;
-    if (-normal[2] > least_lean * doubled_area && share > 0) {
+    if (-normal[2] > least_lean * doubled_area && share > 0)
       leaning.push_back({facet, doubled_area / 2 * share});
-    }
   }
   wall.middle_mm = {(low[0] + high[0]) / 2, (low[1] + high[1]) / 2};
   wall.leaning = patches_of(mesh, leaning);

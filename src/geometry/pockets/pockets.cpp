@@ -32,15 +32,20 @@ constexpr double uneven_rim = 0.02;
 // Steeper than this (cosine of 25 degrees) is no top face.
 constexpr double nearly_level = 0.906;
 
+/// Whether a pocket's wall is wanted.
+enum class Walls { kept, left_out };
+
 /// Makes the survey from what was chosen.
 class Surveyor {
  public:
   /// `shell_of` tells the sheets of a skin apart, by its facets; of a body it may be empty.
-  Surveyor(const AirSurface& surface, const AirTree& tree, std::vector<std::uint32_t> shell_of)
+  Surveyor(AirSurface& surface, const AirTree& tree, std::vector<std::uint32_t> shell_of,
+           Walls walls)
       : surface_(surface),
         tree_(tree),
         choice_(chosen_pockets(surface, tree)),
-        shell_of_(std::move(shell_of)) {}
+        shell_of_(std::move(shell_of)),
+        walls_(walls) {}
 
   SkinWells survey() && {
     const auto pocket_of = groups_by(tree_, choice_.pockets);
@@ -91,12 +96,11 @@ class Surveyor {
                                .brimful = curve.brimful(),
                                .trapped_air = Volume(),
                                .basin = std::nullopt,
-                               .wall = wall_mesh(facets)});
+                               .wall = walls_ == Walls::kept ? wall_mesh(facets) : TriangleMesh()});
     for (const LeaningPatch& patch : wall.leaning) {
       const Area area = patch.area_mm2 * square_millimetre;
-      if (area >= least_undercut * opening) {
+      if (area >= least_undercut * opening)
         survey_.undercuts.push_back({.pocket = number, .at_mm = patch.at_mm, .area = area});
-      }
     }
     return wall.roofed_mm2 * square_millimetre * curve.height() > least_roof * curve.brimful();
   }
@@ -164,9 +168,8 @@ class Surveyor {
     std::vector<double> brims;
     for (const Pocket& pocket : survey_.pockets) brims.push_back(pocket.brim_mm);
     const std::vector<double> trapped = trapped_air(surface_, tree_, pocket_of, brims);
-    for (std::size_t i = 0; i < trapped.size(); ++i) {
+    for (std::size_t i = 0; i < trapped.size(); ++i)
       survey_.pockets[i].trapped_air = trapped[i] * cubic_millimetre;
-    }
   }
 
   /// One after the other: a basin's facets are those of the basins within it too.
@@ -186,17 +189,24 @@ class Surveyor {
     }
   }
 
-  const AirSurface& surface_;
+  AirSurface& surface_;
   const AirTree& tree_;
   const PocketChoice choice_;
   const std::vector<std::uint32_t> shell_of_;
+  const Walls walls_;
   PocketSurvey survey_;
   std::vector<std::uint32_t> number_;  // scratch of wall_mesh
 };
 
-SkinWells survey_of(const AirSurface& surface, std::vector<std::uint32_t> shell_of) {
+SkinWells survey_of(AirSurface surface, std::vector<std::uint32_t> shell_of, Walls walls) {
   const AirTree tree = air_tree(surface);
-  return Surveyor(surface, tree, std::move(shell_of)).survey();
+  return Surveyor(surface, tree, std::move(shell_of), walls).survey();
+}
+
+SkinWells wells_of(TriangleMesh skin, Walls walls) {
+  if (skin.triangles.empty()) return {};
+  std::vector<std::uint32_t> shell_of = surface_edges(skin).shell;
+  return survey_of(AirSurface::of_skin(std::move(skin)), std::move(shell_of), walls);
 }
 
 }  // namespace
@@ -204,7 +214,8 @@ SkinWells survey_of(const AirSurface& surface, std::vector<std::uint32_t> shell_
 PocketSurvey pockets_of_body(const TriangleMesh& body) {
   if (body.triangles.empty()) return {};
   PocketSurvey survey;
-  if (!surely_holds_nothing(body)) survey = survey_of(AirSurface::of_body(body), {}).wells;
+  if (!surely_holds_nothing(body))
+    survey = survey_of(AirSurface::of_body(body), {}, Walls::kept).wells;
   survey.solid = enclosed_volume(body);
   return survey;
 }
@@ -216,24 +227,17 @@ std::vector<HeldInShort> held_when_turned(const TriangleMesh& body,
   std::once_flag once;
   AirSurface surface;  // made when first asked for: most bodies hold nothing most ways up
   in_parallel(turns.size(), [&](std::size_t i) {
-    TriangleMesh turned = body;
-    for (Point& p : turned.vertices_mm) p = turns[i](p);
-    held[i].solid = enclosed_volume(turned);
-    if (surely_holds_nothing(turned)) return;
-    turned = {};
+    if (surely_holds_nothing(body, turns[i])) return;
     std::call_once(once, [&] { surface = AirSurface::of_body(body); });
-    const AirSurface air = surface.turned(turns[i]);
+    AirSurface air = surface.turned(turns[i]);
     const AirTree tree = air_tree(air);
-    const HeldInShort found = Surveyor(air, tree, {}).in_short();
-    held[i] = {found.pockets, found.held, found.largest, held[i].solid};
+    held[i] = Surveyor(air, tree, {}, Walls::left_out).in_short();
+    held[i].solid = enclosed_volume(air.mesh());
   });
   return held;
 }
 
-SkinWells skin_wells(const TriangleMesh& skin) {
-  if (skin.triangles.empty()) return {};
-  return survey_of(AirSurface::of_skin(skin), surface_edges(skin).shell);
-}
+SkinWells skin_wells(const TriangleMesh& skin) { return wells_of(skin, Walls::kept); }
 
 FilledFromAbove filled_from_above(const TriangleMesh& solid, Volume brimful) {
   if (is_surely_one_open_well(solid)) return {.trapped_air = Volume(), .undercuts = {}};
@@ -244,7 +248,7 @@ FilledFromAbove filled_from_above(const TriangleMesh& solid, Volume brimful) {
     return std::all_of(facet.begin(), facet.end(),
                        [&](std::uint32_t corner) { return solid.vertices_mm[corner][2] >= lid; });
   });
-  PocketSurvey wells = skin_wells(skin).wells;
+  PocketSurvey wells = wells_of(std::move(skin), Walls::left_out).wells;
   Volume held, air;
   for (const Pocket& well : wells.pockets) {
     held += well.brimful;

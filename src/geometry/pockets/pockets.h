@@ -72,7 +72,7 @@ struct HeldInShort {
   std::size_t pockets = 0;
   Volume held = {};     // by all of them together
   Volume largest = {};  // by one
-  Volume solid = {};    // as PocketSurvey's
+  Volume solid = {};    // as PocketSurvey's; left out where there are surely no pockets
 };
 using Turn = std::function<Point(const Point&)>;
 /// The same as pockets_of_body would say of a body turned in each of these ways, none of which

@@ -49,9 +49,8 @@ Key key_of(const Corners& corners, std::uint32_t facet) {
 /// Facets with the same corners, one group after the other.
 std::vector<std::vector<Key>> groups_of_equals(const TriangleMesh& mesh) {
   std::vector<Key> keys;
-  for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet) {
+  for (std::uint32_t facet = 0; facet < mesh.triangles.size(); ++facet)
     keys.push_back(key_of(mesh.triangles[facet], facet));
-  }
   std::sort(keys.begin(), keys.end(), [](const Key& a, const Key& b) {
     return a.corners != b.corners ? a.corners < b.corners : a.facet < b.facet;
   });
@@ -95,9 +94,8 @@ std::vector<Sheet> sheets_of(const TriangleMesh& mesh, const SurfaceEdges& edges
 
 bool is_cap(const TriangleMesh& mesh, const Corners& corners, double flat_mm) {
   Point sides{};
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     sides[i] = length(mesh.vertices_mm[corners[(i + 1) % 3]] - mesh.vertices_mm[corners[i]]);
-  }
   std::sort(sides.begin(), sides.end());
   // With a short side it is a needle, whose two ends are for the weld to join.
   return sides[0] > 10 * flat_mm && 2 * area_mm2(mesh, corners) <= flat_mm * sides[2];
@@ -113,7 +111,7 @@ std::optional<Mend> drop_collapsed(TriangleMesh& mesh) {
   }
   return without(mesh, goes,
                  {.flaw = Flaw::collapsed_facets,
-                  .what = "without area left away, with two corners in one place",
+                  .what = "without area left out, with two corners in one place",
                   .bound = {}});
 }
 
@@ -137,14 +135,14 @@ std::optional<Mend> drop_duplicates(TriangleMesh& mesh) {
   }
   return without(mesh, goes,
                  {.flaw = Flaw::duplicate_facets,
-                  .what = "left away that lay on others with the same corners",
+                  .what = "left out that lay on others with the same corners",
                   .bound = {}});
 }
 
 std::optional<Mend> drop_flat(TriangleMesh& mesh, double flat_mm) {
   std::vector<bool> goes(mesh.triangles.size(), false);
   Mend mend{.flaw = Flaw::collapsed_facets,
-            .what = "without area left away, with three corners in line",
+            .what = "without area left out, with three corners in line",
             .bound = {}};
   for (std::size_t facet = 0; facet < goes.size(); ++facet) {
     goes[facet] = is_cap(mesh, mesh.triangles[facet], flat_mm);
@@ -165,7 +163,7 @@ std::optional<Mend> drop_scraps(TriangleMesh& mesh) {
     return sheet.is_open && sheet.area_mm2 < most_of_one * whole;
   };
   Mend mend{
-      .flaw = Flaw::scraps, .what = "left away in loose scraps that enclose nothing", .bound = {}};
+      .flaw = Flaw::scraps, .what = "left out in loose scraps that enclose nothing", .bound = {}};
   for (const Sheet& sheet : sheets) {
     if (!is_scrap(sheet)) continue;
     loose += sheet.area_mm2;
@@ -173,9 +171,8 @@ std::optional<Mend> drop_scraps(TriangleMesh& mesh) {
   }
   if (loose > most_of_all * whole) return std::nullopt;
   std::vector<bool> goes(mesh.triangles.size());
-  for (std::size_t facet = 0; facet < goes.size(); ++facet) {
+  for (std::size_t facet = 0; facet < goes.size(); ++facet)
     goes[facet] = is_scrap(sheets[edges.shell[facet]]);
-  }
   return without(mesh, goes, std::move(mend));
 }
 

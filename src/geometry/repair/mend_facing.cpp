@@ -48,9 +48,8 @@ std::optional<Mend> face_alike(TriangleMesh& mesh) {
     std::size_t turning = 0;
     for (const std::size_t each : shell) turning += turning_of[each] == Turning::turns ? 1 : 0;
     if (2 * turning <= shell.size()) continue;
-    for (const std::size_t each : shell) {
+    for (const std::size_t each : shell)
       turning_of[each] = turning_of[each] == Turning::turns ? Turning::stays : Turning::turns;
-    }
   }
   Mend mend{.flaw = Flaw::turned_facets, .what = {}, .bound = {}};
   for (std::size_t facet = 0; facet < turning_of.size(); ++facet) {

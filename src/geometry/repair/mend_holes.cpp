@@ -28,9 +28,8 @@ class LeastLid {
  public:
   LeastLid(const TriangleMesh& mesh, const std::vector<std::uint32_t>& rim)
       : mesh_(mesh), rim_(rim), size_(rim.size()), area_(size_ * size_, 0), top_(size_ * size_, 0) {
-    for (std::size_t span = 2; span < size_; ++span) {
+    for (std::size_t span = 2; span < size_; ++span)
       for (std::size_t from = 0; from + span < size_; ++from) choose_top(from, from + span);
-    }
   }
 
   Lid lid() const {
@@ -96,9 +95,8 @@ bool lies_in_a_wall(const TriangleMesh& mesh, const Rim& rim) {
 
 std::vector<double> areas_of_shells(const TriangleMesh& mesh, const SurfaceEdges& edges) {
   std::vector<double> area(edges.shells, 0);
-  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
+  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet)
     area[edges.shell[facet]] += area_mm2(mesh, mesh.triangles[facet]);
-  }
   return area;
 }
 

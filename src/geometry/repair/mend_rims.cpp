@@ -34,9 +34,8 @@ class Walk {
   /// holes which touch at a corner are told apart.
   std::vector<Rim> take_rims(const SurfaceEdges& edges) {
     std::vector<Rim> rims;
-    for (auto& [start, steps] : steps_) {
+    for (auto& [start, steps] : steps_)
       while (!steps.empty()) walk_from(start, edges, rims);
-    }
     return rims;
   }
 

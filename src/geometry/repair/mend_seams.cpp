@@ -65,9 +65,8 @@ void cut(const std::array<std::uint32_t, 3>& triangle, OnEdges on,
     if (on[i].empty()) continue;
     const std::uint32_t a = triangle[i], b = triangle[(i + 1) % 3], c = triangle[(i + 2) % 3];
     const std::vector<std::uint32_t>& between = on[i];
-    for (std::size_t k = 0; k + 1 < between.size(); ++k) {
+    for (std::size_t k = 0; k + 1 < between.size(); ++k)
       pieces.push_back({between[k], between[k + 1], c});
-    }
     cut({a, between.front(), c}, {{{}, {}, on[(i + 2) % 3]}}, pieces);
     cut({between.back(), b, c}, {{{}, on[(i + 1) % 3], {}}}, pieces);
     return;

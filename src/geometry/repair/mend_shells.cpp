@@ -12,6 +12,7 @@
 #include "geometry/surface/weld.h"
 #include "units/printing.h"
 #include "units/user_error.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,8 +27,6 @@ namespace {
       {.file = file, .field = place_text(place_mm), .problem = problem, .remedy = remedy},
       place_mm);
 }
-
-std::string in_ml(double mm3) { return trimmed(std::abs(mm3) / 1000, 3) + " ml"; }
 
 /// A closed surface while its shells are being put right.
 class ShellMending {
@@ -82,7 +81,7 @@ void ShellMending::drop_specks() {
   }
   if (mend.count == 0) return;
   mend.what = std::to_string(mend.count) + (mend.count == 1 ? " speck" : " specks") +
-              " inside another part left away";
+              " inside another part left out";
   mends_.push_back(std::move(mend));
   std::size_t facet = 0;
   std::erase_if(mesh_.triangles, [&](const auto&) { return goes[edges_.shell[facet++]]; });
@@ -93,12 +92,12 @@ void ShellMending::drop_specks() {
 void ShellMending::refuse_doubtful_nesting() const {
   for (std::uint32_t shell = 0; shell < edges_.shells; ++shell) {
     if (!doubtful(shell)) continue;
-    const double around = std::abs(volume_mm3(forest_.parent[shell]));
-    const double inner = std::abs(volume_mm3(shell));
+    const Volume around = std::abs(volume_mm3(forest_.parent[shell])) * cubic_millimetre;
+    const Volume inner = std::abs(volume_mm3(shell)) * cubic_millimetre;
     refuse(file_, forest_.places[shell].corner_mm,
-           "has a part of " + in_ml(inner) +
+           "has a part of " + in_ml(inner, 3) +
                " inside another that faces the same way: if it is a hollow, " +
-               in_ml(around - inner) + " are left around it, if not, " + in_ml(around),
+               in_ml(abs(around - inner), 3) + " are left around it, if not, " + in_ml(around, 3),
            "turn its facets to face inward if it is a hollow, or take it out if it is not, in the "
            "modelling program");
   }
@@ -106,15 +105,13 @@ void ShellMending::refuse_doubtful_nesting() const {
 
 void ShellMending::refuse_doubtful_crossing() const {
   for (const auto& [a, b] : forest_.meeting) {
-    if (forest_.outer(a) == forest_.outer(b)) {
+    if (forest_.outer(a) == forest_.outer(b))
       refuse(file_, forest_.first_meeting_mm, "has a hollow that crosses the surface around it",
              "repair it in the modelling program and export it again");
-    }
-    if (forest_.faces_inward(forest_.outermost(a)) != forest_.faces_inward(forest_.outermost(b))) {
+    if (forest_.faces_inward(forest_.outermost(a)) != forest_.faces_inward(forest_.outermost(b)))
       refuse(file_, forest_.first_meeting_mm,
              "has parts that overlap, the first here, of which one is inside out",
              "make all facets face outward and unite the parts in the modelling program");
-    }
   }
 }
 
@@ -130,12 +127,10 @@ void ShellMending::face_outward() {
     if (turns[shell] && mend.count++ == 0) mend.first_mm = forest_.places[shell].corner_mm;
   }
   if (mend.count == 0) return;
-  for (std::size_t facet = 0; facet < mesh_.triangles.size(); ++facet) {
+  for (std::size_t facet = 0; facet < mesh_.triangles.size(); ++facet)
     if (turns[edges_.shell[facet]]) std::swap(mesh_.triangles[facet][1], mesh_.triangles[facet][2]);
-  }
-  for (std::uint32_t shell = 0; shell < edges_.shells; ++shell) {
+  for (std::uint32_t shell = 0; shell < edges_.shells; ++shell)
     if (turns[shell]) forest_.places[shell].volume_mm3 *= -1;
-  }
   mend.what = mend.count == outermost
                   ? "the whole surface was inside out; its facets were turned to face outward"
                   : std::to_string(mend.count) + " of " + std::to_string(outermost) +
@@ -148,20 +143,18 @@ std::vector<std::vector<std::uint32_t>> ShellMending::groups_of_parts() const {
   DisjointSets group(edges_.shells);
   for (const auto& [a, b] : forest_.meeting) group.unite(forest_.outer(a), forest_.outer(b));
   std::vector<std::vector<std::uint32_t>> groups(edges_.shells);
-  for (std::uint32_t shell = 0; shell < edges_.shells; ++shell) {
+  for (std::uint32_t shell = 0; shell < edges_.shells; ++shell)
     if (forest_.outer(shell) == shell) groups[group.root(shell)].push_back(shell);
-  }
   std::erase_if(groups, [](const auto& parts) { return parts.empty(); });
   return groups;
 }
 
-std::string union_told(std::size_t parts, std::size_t swallowed, double twice_mm3) {
+std::string union_told(std::size_t parts, std::size_t swallowed, Volume twice) {
   std::string told = std::to_string(parts) + " parts that overlap or touch united; " +
-                     in_ml(twice_mm3) + " had been in more than one of them";
-  if (swallowed > 0) {
+                     in_ml(twice, 3) + " had been in more than one of them";
+  if (swallowed > 0)
     told += ", and " + std::to_string(swallowed) +
             " of them lay wholly inside the others and were taken as solid";
-  }
   return told;
 }
 
@@ -178,7 +171,7 @@ void ShellMending::unite() {
   if (forest_.meeting.empty()) return;
   const std::vector<TriangleMesh> solids = solids_by_shell(mesh_, edges_, forest_);
   const std::vector<std::vector<std::uint32_t>> groups = groups_of_parts();
-  const double counted_mm3 = enclosed_volume(mesh_) / cubic_millimetre;
+  const Volume added_up = enclosed_volume(mesh_);
   Mend mend{.flaw = Flaw::overlapping_parts,
             .what = {},
             .first_mm = forest_.first_meeting_mm,
@@ -201,8 +194,7 @@ void ShellMending::unite() {
   }
   mesh_ = welded(whole);
   drop_collapsed_facets(mesh_);
-  mend.what =
-      union_told(mend.count, swallowed, counted_mm3 - enclosed_volume(mesh_) / cubic_millimetre);
+  mend.what = union_told(mend.count, swallowed, abs(added_up - enclosed_volume(mesh_)));
   mend.bound += rounding_bound(mesh_);
   mends_.push_back(std::move(mend));
   has_united_ = true;
@@ -210,8 +202,8 @@ void ShellMending::unite() {
 
 [[noreturn]] void refuse_crowded(const EdgeFault& crowded, const std::string& file) {
   refuse(file, crowded.first_mm,
-         "does not bound one solid: more than two facets meet at " + std::to_string(crowded.edges) +
-             (crowded.edges == 1 ? " edge" : " edges") + ", the first here",
+         "does not bound one solid: more than two facets meet at " +
+             counted(crowded.edges, "edge") + ", the first here",
          "take inner walls out, and part or overlap what touches along an edge only, in the "
          "modelling program");
 }
@@ -220,16 +212,14 @@ void ShellMending::unite() {
 
 ShellMends sound_shells(TriangleMesh mesh, const SurfaceEdges& edges, const std::string& file) {
   const EdgeFault crowded = edges.crowded;
-  if (crowded.edges == 0 && edges.shells == 1 && enclosed_volume(mesh) >= Volume()) {
+  if (crowded.edges == 0 && edges.shells == 1 && enclosed_volume(mesh) >= Volume())
     return {std::move(mesh), {}};
-  }
   SurfaceEdges apart = edges;
   if (crowded.edges > 0) {
     mesh = touching_apart(mesh);
     apart = surface_edges(mesh);
-    if (apart.crowded.edges + apart.open.edges + apart.turned.edges > 0) {
+    if (apart.crowded.edges + apart.open.edges + apart.turned.edges > 0)
       refuse_crowded(crowded, file);
-    }
   }
   ShellMending mending(std::move(mesh), std::move(apart), file);
   mending.drop_specks();
@@ -239,15 +229,6 @@ ShellMends sound_shells(TriangleMesh mesh, const SurfaceEdges& edges, const std:
   mending.unite();
   if (crowded.edges > 0 && !mending.has_united()) refuse_crowded(crowded, file);
   return std::move(mending).result();
-}
-
-std::vector<TriangleMesh> parts_of(const TriangleMesh& solid) {
-  TriangleMesh mesh = welded(solid);
-  drop_collapsed_facets(mesh);
-  const SurfaceEdges edges = surface_edges(mesh);
-  std::vector<TriangleMesh> parts = solids_by_shell(mesh, edges, shell_forest(mesh, edges, "mesh"));
-  std::erase_if(parts, [](const TriangleMesh& part) { return part.triangles.empty(); });
-  return parts;
 }
 
 }  // namespace brimwright::geometry

@@ -26,8 +26,4 @@ struct ShellMends {
 /// part that crosses itself, or a union that takes too long.
 ShellMends sound_shells(TriangleMesh mesh, const SurfaceEdges& edges, const std::string& file);
 
-/// The separate solids of a sound surface: each outer shell with its hollows, in the order of their
-/// first facets. Solids lying in a hollow of another are solids of their own.
-std::vector<TriangleMesh> parts_of(const TriangleMesh& solid);
-
 }  // namespace brimwright::geometry

@@ -9,6 +9,7 @@
 #include "geometry/surface/weld.h"
 #include "units/printing.h"
 #include "units/user_error.h"
+#include "units/wording.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,10 +31,6 @@ constexpr const char* repair = "repair it in the modelling program and export it
       {.file = file, .field = place_text(at_mm), .problem = problem, .remedy = remedy}, at_mm);
 }
 
-std::string counted(std::size_t number, const std::string& one, const std::string& many) {
-  return std::to_string(number) + " " + (number == 1 ? one : many);
-}
-
 void refuse_flat(const TriangleMesh& mesh, const std::string& file) {
   constexpr std::array names = {"x", "y", "z"};
   const Box box = bounding_box(mesh);
@@ -45,23 +42,20 @@ void refuse_flat(const TriangleMesh& mesh, const std::string& file) {
 }
 
 void refuse_unsound_edges(const SurfaceEdges& edges, const std::string& file) {
-  if (const EdgeFault& open = edges.open; open.edges > 0) {
+  if (const EdgeFault& open = edges.open; open.edges > 0)
     refuse_at(open.first_mm, file,
               "is open: " + counted(open.edges, "edge has", "edges have") +
                   " a facet on one side only, the first here",
               "close the surface in the modelling program and export it again");
-  }
-  if (const EdgeFault& crowded = edges.crowded; crowded.edges > 0) {
+  if (const EdgeFault& crowded = edges.crowded; crowded.edges > 0)
     refuse_at(crowded.first_mm, file,
               "does not bound one solid: more than two facets meet at " +
-                  counted(crowded.edges, "edge", "edges") + ", the first here");
-  }
-  if (const EdgeFault& turned = edges.turned; turned.edges > 0) {
+                  counted(crowded.edges, "edge") + ", the first here");
+  if (const EdgeFault& turned = edges.turned; turned.edges > 0)
     refuse_at(turned.first_mm, file,
-              "has facets turned against their neighbours at " +
-                  counted(turned.edges, "edge", "edges") + ", the first here",
+              "has facets turned against their neighbours at " + counted(turned.edges, "edge") +
+                  ", the first here",
               "make all facets face outward in the modelling program and export it again");
-  }
 }
 
 double diagonal_mm(const TriangleMesh& mesh) {
@@ -78,9 +72,8 @@ void face_outward(CheckedSolid& checked, const std::string& file) {
   const double volume = enclosed_volume(checked.solid) / cubic_millimetre;
   // What rounding leaves of a sheet with two sides: each term has at most the diagonal's cube, and
   // errors of single precision, in which most meshes are stored, are 1e-7 of a coordinate.
-  if (std::abs(volume) <= 1e-9 * std::pow(diagonal_mm(checked.solid), 3)) {
+  if (std::abs(volume) <= 1e-9 * std::pow(diagonal_mm(checked.solid), 3))
     refuse_nothing_enclosed(file);
-  }
   if (volume > 0) return;
   for (auto& corners : checked.solid.triangles) std::swap(corners[1], corners[2]);
   checked.remarks.push_back(
@@ -92,18 +85,16 @@ void face_outward(CheckedSolid& checked, const std::string& file) {
 void refuse_crossing(CheckedSolid& checked, const SurfaceEdges& edges, const std::string& file) {
   const auto crossing = self_crossing(checked.solid, edges, file);
   if (!crossing) return;
-  const std::string pairs = counted(crossing->pairs, "pair", "pairs") + " of facets";
-  if (crossing->between_shells) {
+  const std::string pairs = counted(crossing->pairs, "pair") + " of facets";
+  if (crossing->between_shells)
     refuse_at(crossing->first_mm, file,
               "has parts that overlap or touch: " + pairs + " meet, the first here",
               "unite the parts into one solid in the modelling program and export it again");
-  }
   // Ten times the step of single precision (6e-8) times the diagonal: far below a maker's line.
   const double harmless_mm = 1e-6 * diagonal_mm(checked.solid);
-  if (crossing->deepest_mm > harmless_mm) {
+  if (crossing->deepest_mm > harmless_mm)
     refuse_at(crossing->first_mm, file,
               "has a surface that crosses itself: " + pairs + " meet, the first here");
-  }
   checked.remarks.push_back({Severity::note, file + " has " + pairs +
                                                  " that graze each other by less than " +
                                                  trimmed(std::max(harmless_mm, 1e-6), 6) +
@@ -114,10 +105,9 @@ void refuse_misplaced_shell(const TriangleMesh& solid, const SurfaceEdges& edges
                             const std::string& file) {
   const auto shell = misplaced_shell(solid, edges, file);
   if (!shell) return;
-  if (shell->kind == MisplacedShell::Kind::inside_out) {
+  if (shell->kind == MisplacedShell::Kind::inside_out)
     refuse_at(shell->corner_mm, file, "has a part here that is inside out, unlike the others",
               "make all facets face outward in the modelling program and export it again");
-  }
   refuse_at(shell->corner_mm, file, "has a part here that lies inside another",
             "unite the parts into one solid, or cut the inner one out, and export it again");
 }
@@ -125,9 +115,8 @@ void refuse_misplaced_shell(const TriangleMesh& solid, const SurfaceEdges& edges
 }  // namespace
 
 void refuse_unsound_numbers(const TriangleMesh& mesh, const std::string& file) {
-  if (mesh.triangles.empty()) {
+  if (mesh.triangles.empty())
     refuse(file, "", "holds no facets", "export the shape as a solid mesh");
-  }
   for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
     const auto field = [&] { return "facet " + std::to_string(facet + 1); };
     for (const std::uint32_t corner : mesh.triangles[facet]) {
@@ -148,8 +137,8 @@ CheckedSolid checked_solid(const TriangleMesh& mesh, const std::string& file) {
   if (const std::size_t dropped = drop_collapsed_facets(solid); dropped > 0) {
     drop_unused_vertices(solid);
     if (solid.triangles.empty()) refuse_nothing_enclosed(file);
-    remarks.push_back({Severity::note, file + ": " + counted(dropped, "facet", "facets") +
-                                           " without area left away, with two corners in one "
+    remarks.push_back({Severity::note, file + ": " + counted(dropped, "facet") +
+                                           " without area left out, with two corners in one "
                                            "place"});
   }
   SurfaceEdges edges = surface_edges(solid);

@@ -84,21 +84,18 @@ void list_flat_facets(const TriangleMesh& mesh, std::vector<Defect>& defects) {
 }
 
 void list_edge_faults(const EdgeFaults& edges, std::vector<Defect>& defects) {
-  if (edges.open.edges > 0) {
+  if (edges.open.edges > 0)
     defects.push_back(defect(Flaw::open_edges, edges.open.edges, edges.open.first_mm));
-  }
-  if (edges.crowded.edges > 0) {
+  if (edges.crowded.edges > 0)
     defects.push_back(defect(Flaw::crowded_edges, edges.crowded.edges, edges.crowded.first_mm));
-  }
 }
 
 /// Nesting, facing and overlap of the shells of a closed surface.
 void list_shell_faults(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,
                        std::vector<Defect>& defects) {
   if (edges.shells == 1) {
-    if (enclosed_volume(mesh) < Volume()) {
+    if (enclosed_volume(mesh) < Volume())
       defects.push_back(defect(Flaw::inside_out, 1, mesh.vertices_mm.front()));
-    }
     return;
   }
   const ShellForest forest = shell_forest(mesh, edges, file);
@@ -116,10 +113,9 @@ void list_shell_faults(const TriangleMesh& mesh, const SurfaceEdges& edges, cons
     if (shells.empty()) continue;
     defects.push_back(defect(flaw, shells.size(), forest.places[shells.front()].corner_mm));
   }
-  if (!forest.meeting.empty()) {
+  if (!forest.meeting.empty())
     defects.push_back(
         defect(Flaw::overlapping_parts, forest.meeting.size(), forest.first_meeting_mm));
-  }
 }
 
 void list_crossings(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,
@@ -138,9 +134,8 @@ Inspection inspected_welded(TriangleMesh surface, InspectFor what, const std::st
   found.facing_consistently = edges.turned.edges == 0;
   found.open_edges = edges.open.edges;
   found.shells = mended.edges.shells;
-  for (const Mend& mend : mended.mends) {
+  for (const Mend& mend : mended.mends)
     found.defects.push_back(defect(mend.flaw, mend.count, mend.first_mm));
-  }
   if (surface.triangles.empty()) return found;
   list_flat_facets(surface, found.defects);
   list_edge_faults(edges, found.defects);
@@ -148,12 +143,10 @@ Inspection inspected_welded(TriangleMesh surface, InspectFor what, const std::st
   found.rims = rims.size();
   if (!rims.empty()) found.widest_rim = std::move(rims.front());
   const bool whole = mended.edges.open.edges + mended.edges.crowded.edges == 0;
-  if (whole && mended.edges.turned.edges == 0) {
+  if (whole && mended.edges.turned.edges == 0)
     list_shell_faults(surface, mended.edges, file, found.defects);
-  }
-  if (what == InspectFor::defects_and_crossings) {
+  if (what == InspectFor::defects_and_crossings)
     list_crossings(surface, mended.edges, file, found.defects);
-  }
   return found;
 }
 

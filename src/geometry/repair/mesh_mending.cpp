@@ -112,7 +112,8 @@ class SurfaceMending {
        .field = place_text(edges.open.first_mm),
        .problem = "is open: its facets do not meet; corners that should be one lie more than " +
                   trimmed(largest_reach * diagonal_mm(mesh), 6) + " mm apart",
-       .remedy = "merge the corners by distance in the modelling program and export it again"},
+       .remedy =
+           "in the modelling program, join the corners that nearly touch, and export it again"},
       edges.open.first_mm);
 }
 
@@ -133,22 +134,21 @@ class SurfaceMending {
   parts.problem += "; the largest of " + std::to_string(rims.size()) +
                    (rims.size() == 1 ? " hole" : " holes") + ", here, is " +
                    trimmed(rims.front().width_mm(), 1) +
-                   " mm across, too large to be filled by guess";
+                   " mm across, too large to be filled by guessing";
   throw LargeHole(parts, at_mm);
 }
 
 void refuse_faulty(const TriangleMesh& mesh, const SurfaceEdges& edges, const std::string& file,
                    MendAim aim) {
   if (aim == MendAim::closed_solid && edges.open.edges > 0) refuse_open(mesh, edges, file);
-  if (aim == MendAim::open_skin && edges.crowded.edges > 0) {
+  if (aim == MendAim::open_skin && edges.crowded.edges > 0)
     throw PlacedError({.file = file,
                        .field = place_text(edges.crowded.first_mm),
-                       .problem = "is no single skin: more than two facets meet at " +
+                       .problem = "is not a single skin: more than two facets meet at " +
                                   std::to_string(edges.crowded.edges) + " edges, the first here",
-                       .remedy = "leave only the inner surface, in the modelling program"},
+                       .remedy = "keep only the inner surface, in the modelling program"},
                       edges.crowded.first_mm);
-  }
-  if (edges.turned.edges > 0) {
+  if (edges.turned.edges > 0)
     throw PlacedError(
         {.file = file,
          .field = place_text(edges.turned.first_mm),
@@ -156,7 +156,6 @@ void refuse_faulty(const TriangleMesh& mesh, const SurfaceEdges& edges, const st
                     "so that it has no inside",
          .remedy = "repair it in the modelling program and export it again"},
         edges.turned.first_mm);
-  }
 }
 
 /// Turns a skin so that it would face outward with a lid on its widest rim. A flat fan from the
@@ -209,12 +208,11 @@ Mended mended(const TriangleMesh& mesh, const std::string& file, MendAim aim) {
 Mended mended_welded(TriangleMesh mesh, const std::string& file, MendAim aim) {
   Mended done{.mesh = std::move(mesh), .mends = {}, .edges = {}};
   MendedSurface surface = mend_surface(done.mesh);
-  if (done.mesh.triangles.empty()) {
+  if (done.mesh.triangles.empty())
     throw UserError({.file = file,
                      .field = "",
                      .problem = "encloses no volume",
                      .remedy = "give the solid that is to be filled"});
-  }
   SurfaceMending mending(done.mesh, std::move(surface));
   mending.attempt(drop_scraps);
   const Rims holes = aim == MendAim::closed_solid ? Rims::all : Rims::but_the_widest;
@@ -246,10 +244,9 @@ std::vector<Remark> remarks_of(const Mended& mended, const std::string& file,
   for (const Mend& mend : mended.mends) {
     const double bound_mm3 = mend.bound / cubic_millimetre;
     std::string text = file + ": " + mend.what + ", the first " + place_text(mend.first_mm, frame);
-    if (bound_mm3 > 0.0005) {
+    if (bound_mm3 > 0.0005)
       text +=
           "; this changes the volume by less than " + trimmed(bound_mm3 / 1000 + 5e-7, 6) + " ml";
-    }
     const bool weighs = bound_mm3 > 0.001 * whole_mm3;
     remarks.push_back({weighs ? Severity::caution : Severity::note, std::move(text)});
   }

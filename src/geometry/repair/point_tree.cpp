@@ -74,9 +74,8 @@ void PointTree::for_each_near(const Vector& a, const Vector& b, double reach,
       waiting.push_back(node.left);
       continue;
     }
-    for (std::uint32_t i = node.first; i < node.last; ++i) {
+    for (std::uint32_t i = node.first; i < node.last; ++i)
       if (distance_mm(points_[order_[i]], a, b) <= reach) see(order_[i]);
-    }
   }
 }
 

@@ -70,10 +70,7 @@ Vector between(const Vector& a, const Vector& b) {
 /// A surface's facets, asked whether two of them meet where they should not.
 class Surface {
  public:
-  explicit Surface(const TriangleMesh& mesh) : mesh_(mesh) {
-    points_.reserve(mesh.vertices_mm.size());
-    for (const auto& [x, y, z] : mesh.vertices_mm) points_.emplace_back(x, y, z);
-  }
+  explicit Surface(const TriangleMesh& mesh) : mesh_(mesh) {}
 
   bool has_area(const Corners& c) const {
     const Vector u = from_to(c[0], c[1]), v = from_to(c[0], c[2]);
@@ -81,7 +78,7 @@ class Surface {
       const double p = u[i] * v[(i + 1) % 3], q = u[(i + 1) % 3] * v[i];
       if (std::abs(p - q) > rounding * (std::abs(p) + std::abs(q))) return true;
     }
-    return !CGAL::collinear(points_[c[0]], points_[c[1]], points_[c[2]]);
+    return !CGAL::collinear(point(c[0]), point(c[1]), point(c[2]));
   }
 
   bool meet(std::uint32_t first, std::uint32_t second) const {
@@ -103,12 +100,15 @@ class Surface {
   }
 
  private:
-  Triangle triangle(const Corners& c) const {
-    return {points_[c[0]], points_[c[1]], points_[c[2]]};
+  ExactPoint point(std::uint32_t v) const {
+    const auto& [x, y, z] = mesh_.vertices_mm[v];
+    return {x, y, z};
   }
 
+  Triangle triangle(const Corners& c) const { return {point(c[0]), point(c[1]), point(c[2])}; }
+
   CGAL::Orientation side(const Corners& plane, std::uint32_t v) const {
-    return CGAL::orientation(points_[plane[0]], points_[plane[1]], points_[plane[2]], points_[v]);
+    return CGAL::orientation(point(plane[0]), point(plane[1]), point(plane[2]), point(v));
   }
 
   Vector from_to(std::uint32_t from, std::uint32_t to) const {
@@ -186,23 +186,23 @@ class Surface {
       return side_of_p != CGAL::COPLANAR && side_of_p == side(plane, q);
     };
     if (clear_of(a, b[1], b[2]) || clear_of(b, a[1], a[2])) return false;
-    return CGAL::do_intersect(triangle(a), Segment(points_[b[1]], points_[b[2]])) ||
-           CGAL::do_intersect(triangle(b), Segment(points_[a[1]], points_[a[2]]));
+    return CGAL::do_intersect(triangle(a), Segment(point(b[1]), point(b[2]))) ||
+           CGAL::do_intersect(triangle(b), Segment(point(a[1]), point(a[2])));
   }
 
   /// Facets sharing the edge a[0], a[1] meet elsewhere only if they lie on each other.
   bool folded_together(const Corners& a, const Corners& b) const {
     return side(a, b[2]) == CGAL::COPLANAR &&
-           CGAL::coplanar_orientation(points_[a[0]], points_[a[1]], points_[a[2]], points_[b[2]]) ==
+           CGAL::coplanar_orientation(point(a[0]), point(a[1]), point(a[2]), point(b[2])) ==
                CGAL::POSITIVE;
   }
 
   double reach_through(const Corners& plane, const Corners& facet) const {
-    const auto normal = CGAL::normal(points_[plane[0]], points_[plane[1]], points_[plane[2]]);
+    const auto normal = CGAL::normal(point(plane[0]), point(plane[1]), point(plane[2]));
     const double length = std::sqrt(normal.squared_length());
     double above = 0, below = 0;
     for (const std::uint32_t v : facet) {
-      const double distance = normal * (points_[v] - points_[plane[0]]) / length;
+      const double distance = normal * (point(v) - point(plane[0])) / length;
       above = std::max(above, distance);
       below = std::max(below, -distance);
     }
@@ -210,7 +210,6 @@ class Surface {
   }
 
   const TriangleMesh& mesh_;
-  std::vector<ExactPoint> points_;
 };
 
 [[noreturn]] void refuse_undecided(const std::string& file) {
@@ -230,8 +229,8 @@ class Meetings {
            const std::string& file)
       : mesh_(mesh),
         surface_(surface),
-        is_spread_(is_closed ? spread_stars(mesh) : std::vector<char>(mesh.vertices_mm.size(), 0)),
-        pairs_(mesh, facets_with_area()),
+        pairs_(mesh, facets_with_area(),
+               is_closed ? spread_stars(mesh) : std::vector<char>(mesh.vertices_mm.size(), 0)),
         left_(pairs_allowed(mesh)),
         file_(file) {}
 
@@ -248,21 +247,25 @@ class Meetings {
   }
 
   std::vector<std::uint32_t> facets_with_area() const {
+    std::vector<char> has_area(mesh_.triangles.size());
+    in_stretches(has_area.size(), [&](std::size_t facet) {
+      has_area[facet] = surface_.has_area(mesh_.triangles[facet]);
+    });
     std::vector<std::uint32_t> facets;
-    facets.reserve(mesh_.triangles.size());
-    for (std::uint32_t facet = 0; facet < mesh_.triangles.size(); ++facet)
-      if (surface_.has_area(mesh_.triangles[facet])) facets.push_back(facet);
+    facets.reserve(has_area.size());
+    for (std::uint32_t facet = 0; facet < has_area.size(); ++facet)
+      if (has_area[facet] != 0) facets.push_back(facet);
     return facets;
   }
 
   void look_through(std::size_t task) {
     constexpr std::int64_t stretch = 1 << 16;  // so that threads seldom meet at the common count
-    const Corners* const facets = mesh_.triangles.data();
     std::int64_t seen = 0;
     std::vector<FacetPair> meeting;
-    pairs_.for_each_pair(task, [&](std::uint32_t a, std::uint32_t b) {
-      if (++seen == stretch) count(std::exchange(seen, 0));
-      if (are_spread(facets[a], facets[b])) return;
+    const auto count_by_stretches = [&](int pairs) {
+      if ((seen += pairs) >= stretch) count(std::exchange(seen, 0));
+    };
+    pairs_.for_each_pair(task, count_by_stretches, [&](std::uint32_t a, std::uint32_t b) {
       const auto [first, second] = std::minmax(a, b);
       if (surface_.meet(first, second)) meeting.emplace_back(first, second);
     });
@@ -275,17 +278,8 @@ class Meetings {
     if ((left_ -= pairs) < 0) refuse_undecided(file_);
   }
 
-  /// Whether a shared corner shows that two facets meet nowhere else.
-  bool are_spread(const Corners& a, const Corners& b) const {
-    const char* const is_spread = is_spread_.data();
-    for (const std::uint32_t v : a)
-      if ((v == b[0] || v == b[1] || v == b[2]) && is_spread[v] != 0) return true;
-    return false;
-  }
-
   const TriangleMesh& mesh_;
   const Surface& surface_;
-  const std::vector<char> is_spread_;  // for each vertex
   const FacetPairs pairs_;
   std::atomic<std::int64_t> left_;
   const std::string& file_;

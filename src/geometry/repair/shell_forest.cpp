@@ -10,9 +10,8 @@ namespace brimwright::geometry {
 namespace {
 
 bool overlap(const Box& a, const Box& b) {
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     if (a.low_mm[i] > b.high_mm[i] || b.low_mm[i] > a.high_mm[i]) return false;
-  }
   return true;
 }
 
@@ -33,9 +32,8 @@ constexpr std::size_t many = 32;  // shells near one: then all its facets are lo
 std::vector<std::vector<std::uint32_t>> near_shells(const std::vector<ShellPlace>& places) {
   std::vector<std::vector<std::uint32_t>> near(places.size());
   for (std::uint32_t a = 0; a < places.size(); ++a) {
-    for (std::uint32_t b = 0; b < places.size() && near[a].size() <= many; ++b) {
+    for (std::uint32_t b = 0; b < places.size() && near[a].size() <= many; ++b)
       if (a != b && overlap(places[a].box, places[b].box)) near[a].push_back(b);
-    }
   }
   return near;
 }
@@ -98,9 +96,8 @@ ShellForest shell_forest(const TriangleMesh& mesh, const SurfaceEdges& edges,
                          const std::string& file) {
   ShellForest forest{.places = shell_places(mesh, edges, file), .parent = {}, .meeting = {}};
   if (forest.places.size() > 1) find_meetings(mesh, edges, file, forest);
-  for (std::uint32_t shell = 0; shell < forest.places.size(); ++shell) {
+  for (std::uint32_t shell = 0; shell < forest.places.size(); ++shell)
     forest.parent.push_back(parent_of(forest, shell));
-  }
   return forest;
 }
 
@@ -109,9 +106,8 @@ std::vector<TriangleMesh> solids_by_shell(const TriangleMesh& mesh, const Surfac
   std::vector<std::uint32_t> outer(edges.shells);
   for (std::uint32_t shell = 0; shell < edges.shells; ++shell) outer[shell] = forest.outer(shell);
   std::vector<TriangleMesh> solids(edges.shells);
-  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet) {
+  for (std::size_t facet = 0; facet < mesh.triangles.size(); ++facet)
     solids[outer[edges.shell[facet]]].triangles.push_back(mesh.triangles[facet]);
-  }
   std::vector<std::uint32_t> number(mesh.vertices_mm.size()),
       owner(number.size(), ShellForest::none);
   for (std::uint32_t shell = 0; shell < edges.shells; ++shell) {
@@ -133,9 +129,8 @@ std::vector<TriangleMesh> solids_by_shell(const TriangleMesh& mesh, const Surfac
 void append(TriangleMesh& mesh, const TriangleMesh& more) {
   const auto first = static_cast<std::uint32_t>(mesh.vertices_mm.size());
   mesh.vertices_mm.insert(mesh.vertices_mm.end(), more.vertices_mm.begin(), more.vertices_mm.end());
-  for (const auto& [a, b, c] : more.triangles) {
+  for (const auto& [a, b, c] : more.triangles)
     mesh.triangles.push_back({first + a, first + b, first + c});
-  }
 }
 
 }  // namespace brimwright::geometry

@@ -2,6 +2,7 @@
 
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/repair/mesh_mending.h"
+#include "geometry/repair/shell_forest.h"
 #include "geometry/surface/weld.h"
 
 #include <iterator>
@@ -22,6 +23,15 @@ SoundSolid sound_solid(TriangleMesh mesh, bool is_welded, const std::string& fil
                              : checked_solid(mend.mesh, file);
   std::move(checked.remarks.begin(), checked.remarks.end(), std::back_inserter(remarks));
   return {std::move(checked.solid), std::move(checked.edges), std::move(remarks)};
+}
+
+std::vector<TriangleMesh> parts_of(const TriangleMesh& solid) {
+  TriangleMesh mesh = welded(solid);
+  drop_collapsed_facets(mesh);
+  const SurfaceEdges edges = surface_edges(mesh);
+  std::vector<TriangleMesh> parts = solids_by_shell(mesh, edges, shell_forest(mesh, edges, "mesh"));
+  std::erase_if(parts, [](const TriangleMesh& part) { return part.triangles.empty(); });
+  return parts;
 }
 
 SoundSkin sound_skin(const TriangleMesh& mesh, bool is_welded, const std::string& file,

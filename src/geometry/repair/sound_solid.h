@@ -24,6 +24,10 @@ struct SoundSolid {
 SoundSolid sound_solid(TriangleMesh mesh, bool is_welded, const std::string& file,
                        const FileFrame& frame);
 
+/// The separate solids of a sound surface: each outer shell with its hollows, in the order of their
+/// first facets. Solids lying in a hollow of another are solids of their own.
+std::vector<TriangleMesh> parts_of(const TriangleMesh& solid);
+
 /// The inner surface of something, open where its rims are.
 struct SoundSkin {
   TriangleMesh skin;      // welded

@@ -1,25 +1,23 @@
 #include "geometry/sections/facet_deficit.h"
 
-#include "geometry/sections/plane_section.h"
+#include "geometry/sections/plane_cut.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/vectors.h"
 
-#include <array>
 #include <cmath>
 #include <vector>
 
 namespace brimwright::geometry {
 namespace {
 
-using Outline = std::vector<std::array<double, 2>>;
+using Outline = std::vector<FlatPoint>;
 
 /// How far the line turns at its corner `i`, to the left above zero.
 double turn_at(const Outline& line, std::size_t i) {
   const std::size_t n = line.size();
-  const auto& [ax, ay] = line[(i + n - 1) % n];
-  const auto& [bx, by] = line[i];
-  const auto& [cx, cy] = line[(i + 1) % n];
-  return std::atan2((bx - ax) * (cy - by) - (by - ay) * (cx - bx),
-                    (bx - ax) * (cx - bx) + (by - ay) * (cy - by));
+  const FlatPoint before = line[i] - line[(i + n - 1) % n];
+  const FlatPoint after = line[(i + 1) % n] - line[i];
+  return std::atan2(cross(before, after), dot(before, after));
 }
 
 /// Without the points that a flat wall's facets leave within a straight piece.
@@ -35,9 +33,7 @@ Outline straightened(const ClosedLine& line) {
 double enclosed_area(const Outline& line) {
   double area = 0;
   for (std::size_t i = 0; i < line.size(); ++i) {
-    const auto& [ax, ay] = line[i];
-    const auto& [bx, by] = line[(i + 1) % line.size()];
-    area += (ax * by - bx * ay) / 2;
+    area += cross(line[i], line[(i + 1) % line.size()]) / 2;
   }
   return area;
 }
@@ -54,9 +50,7 @@ double missing_area(const Outline& line) {
   }
   double missing = 0;
   for (std::size_t i = 0; i < n; ++i) {
-    const auto& [ax, ay] = line[i];
-    const auto& [bx, by] = line[(i + 1) % n];
-    const double chord = std::hypot(bx - ax, by - ay);
+    const double chord = length(line[(i + 1) % n] - line[i]);
     missing += chord * chord * (turn[i] + turn[(i + 1) % n]) / 2 / 12;
   }
   return missing;

@@ -53,9 +53,8 @@ class Chain {
 Chain border_of(const std::vector<std::vector<std::uint32_t>>& outlines) {
   Chain chain;
   for (const auto& outline : outlines) {
-    for (std::size_t i = 0; i < outline.size(); ++i) {
+    for (std::size_t i = 0; i < outline.size(); ++i)
       chain.run(outline[i], outline[(i + 1) % outline.size()]);
-    }
   }
   chain.drop_empty();
   return chain;
@@ -75,9 +74,8 @@ Chain border_of(const Facets& facets) {
 /// The two axes that the plane is seen along, so that its upper side keeps its sense of turning.
 std::array<std::size_t, 2> axes_of(const Plane& plane) {
   std::size_t steepest = 0;
-  for (std::size_t i = 1; i < 3; ++i) {
+  for (std::size_t i = 1; i < 3; ++i)
     if (std::abs(plane.normal[i]) > std::abs(plane.normal[steepest])) steepest = i;
-  }
   std::array<std::size_t, 2> axes = {(steepest + 1) % 3, (steepest + 2) % 3};
   if (plane.normal[steepest] < 0) std::swap(axes[0], axes[1]);
   return axes;
@@ -99,12 +97,10 @@ Triangulation triangulated(const Chain& border, const PlaneCut& cut, const Plane
     }
     return known->second;
   };
-  for (const auto& outline : cut.outlines) {
+  for (const auto& outline : cut.outlines)
     for (const std::uint32_t vertex : outline) handle_of(vertex);
-  }
-  for (const auto& [ends, net] : border.edges()) {
+  for (const auto& [ends, net] : border.edges())
     triangulation.insert_constraint(handle_of(ends.first), handle_of(ends.second));
-  }
   return triangulation;
 }
 
@@ -119,10 +115,9 @@ void count_windings(Triangulation& triangulation, const Chain& border) {
       const auto other = face->neighbor(i);
       if (other->info()) continue;
       int net = 0;  // of the edge as this face, on its left, sees it
-      if (face->is_constrained(i)) {
+      if (face->is_constrained(i))
         net = border.net(face->vertex(Triangulation::ccw(i))->info(),
                          face->vertex(Triangulation::cw(i))->info());
-      }
       other->info() = *face->info() - net;
       open.push_back(other);
     }
@@ -149,14 +144,12 @@ Facets filling_from_middles(PlaneCut& cut) {
   for (const auto& outline : cut.outlines) {
     const auto middle = static_cast<std::uint32_t>(cut.vertices_mm.size());
     Point sum{};
-    for (const std::uint32_t vertex : outline) {
+    for (const std::uint32_t vertex : outline)
       for (std::size_t i = 0; i < 3; ++i) sum[i] += cut.vertices_mm[vertex][i];
-    }
     for (double& coordinate : sum) coordinate /= static_cast<double>(outline.size());
     cut.vertices_mm.push_back(sum);
-    for (std::size_t i = 0; i < outline.size(); ++i) {
+    for (std::size_t i = 0; i < outline.size(); ++i)
       facets.push_back({outline[i], outline[(i + 1) % outline.size()], middle});
-    }
   }
   return facets;
 }

@@ -18,9 +18,8 @@ using Outline = std::vector<std::uint32_t>;
 /// Heights of the vertices over the plane, those within rounding being zero.
 std::vector<double> heights_over(const Plane& plane, const std::vector<Point>& vertices) {
   double largest = std::abs(plane.offset_mm);
-  for (const Point& p : vertices) {
+  for (const Point& p : vertices)
     for (const double coordinate : p) largest = std::max(largest, std::abs(coordinate));
-  }
   const auto& [a, b, c] = plane.normal;
   std::vector<double> heights;
   heights.reserve(vertices.size());
@@ -135,6 +134,17 @@ class Cutter {
 
 PlaneCut plane_cut(const TriangleMesh& solid, const Plane& plane) {
   return Cutter(solid, plane).result();
+}
+
+std::vector<ClosedLine> plane_section(const TriangleMesh& solid, const Plane& plane) {
+  const PlaneCut cut = plane_cut(solid, plane);
+  std::vector<ClosedLine> lines;
+  for (const auto& outline : cut.outlines) {
+    ClosedLine line;
+    for (const std::uint32_t vertex : outline) line.push_back(cut.vertices_mm[vertex]);
+    lines.push_back(std::move(line));
+  }
+  return lines;
 }
 
 }  // namespace brimwright::geometry

@@ -1,17 +1,27 @@
 #include "geometry/surface/enclosed_volume.h"
 
+#include "geometry/surface/parallel.h"
+#include "geometry/surface/vectors.h"
+
 #include <algorithm>
+#include <cstddef>
 #include <stdexcept>
+#include <vector>
 
 namespace brimwright::geometry {
 namespace {
 
-Point difference(const Point& a, const Point& b) { return {a[0] - b[0], a[1] - b[1], a[2] - b[2]}; }
-
 /// Six times the signed volume of the tetrahedron from the origin to a, b, c.
 double triple_product(const Point& a, const Point& b, const Point& c) {
-  return a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) +
-         a[2] * (b[0] * c[1] - b[1] * c[0]);
+  return dot(a, cross(b, c));
+}
+
+/// Makes a box that reaches from `low` to `high` hold another.
+void widen(Point& low, Point& high, const Point& other_low, const Point& other_high) {
+  low = {std::min(low[0], other_low[0]), std::min(low[1], other_low[1]),
+         std::min(low[2], other_low[2])};
+  high = {std::max(high[0], other_high[0]), std::max(high[1], other_high[1]),
+          std::max(high[2], other_high[2])};
 }
 
 }  // namespace
@@ -20,24 +30,28 @@ Volume enclosed_volume(const TriangleMesh& solid) {
   if (solid.vertices_mm.empty()) return Volume();
   // A far origin would make each term huge and the sum a small difference of them.
   const Point origin = solid.vertices_mm.front();
+  const Point* const at = solid.vertices_mm.data();
   double six_volumes = 0;
-  for (const auto& [a, b, c] : solid.triangles) {
-    six_volumes += triple_product(difference(solid.vertices_mm[a], origin),
-                                  difference(solid.vertices_mm[b], origin),
-                                  difference(solid.vertices_mm[c], origin));
-  }
+  // By one thread: helper programs ask too, which may start none.
+  for (const auto& [a, b, c] : solid.triangles)
+    six_volumes += triple_product(at[a] - origin, at[b] - origin, at[c] - origin);
   return six_volumes / 6 * cubic_millimetre;
 }
 
 std::optional<Box> box_if_any(const TriangleMesh& mesh) {
   if (mesh.vertices_mm.empty()) return std::nullopt;
-  Box box{mesh.vertices_mm.front(), mesh.vertices_mm.front()};
-  for (const Point& p : mesh.vertices_mm) {
-    for (std::size_t axis = 0; axis < 3; ++axis) {
-      box.low_mm[axis] = std::min(box.low_mm[axis], p[axis]);
-      box.high_mm[axis] = std::max(box.high_mm[axis], p[axis]);
-    }
-  }
+  const Point* const at = mesh.vertices_mm.data();
+  const std::size_t vertices = mesh.vertices_mm.size();
+  constexpr std::size_t in_part = std::size_t{1} << 16;
+  std::vector<Box> boxes((vertices + in_part - 1) / in_part);
+  in_parallel(boxes.size(), [&](std::size_t part) {
+    Point low = at[part * in_part], high = low;
+    for (std::size_t v = part * in_part; v < std::min(vertices, (part + 1) * in_part); ++v)
+      widen(low, high, at[v], at[v]);
+    boxes[part] = {low, high};
+  });
+  Box box = boxes.front();
+  for (const Box& part : boxes) widen(box.low_mm, box.high_mm, part.low_mm, part.high_mm);
   return box;
 }
 

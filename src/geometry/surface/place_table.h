@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/surface/large_pages.h"
 #include "geometry/surface/seeded_hash.h"
 
 #include <algorithm>
@@ -75,6 +76,8 @@ class PlaceTable {
   };
 
   void grow_to(std::size_t slots) {
+    slots_ = {};
+    reserve_large(slots_, slots);
     slots_.assign(slots, Slot{});
     mask_ = slots_.size() - 1;
     known_.reserve(slots / 2);

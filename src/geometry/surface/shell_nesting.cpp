@@ -1,5 +1,6 @@
 #include "geometry/surface/shell_nesting.h"
 
+#include "geometry/surface/vectors.h"
 #include "units/user_error.h"
 
 #include <cmath>
@@ -23,28 +24,21 @@ std::vector<TriangleMesh> shells_of(const TriangleMesh& mesh, const SurfaceEdges
 }
 
 bool contains(const Box& box, const Point& p) {
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     if (p[i] < box.low_mm[i] || p[i] > box.high_mm[i]) return false;
-  }
   return true;
 }
-
-double dot(const Point& a, const Point& b) { return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]; }
 
 /// How often `shell` goes round `p`: the solid angle of its facets over 4 pi, a whole number away
 /// from the surface (A. van Oosterom, J. Strackee, IEEE Trans. Biomed. Eng. 1983, 30, 125).
 int winding_number(const TriangleMesh& shell, const Point& p) {
   double angle = 0;
   for (const auto& corners : shell.triangles) {
-    std::array<Point, 3> to;
-    for (std::size_t k = 0; k < 3; ++k) {
-      const Point& v = shell.vertices_mm[corners[k]];
-      to[k] = {v[0] - p[0], v[1] - p[1], v[2] - p[2]};
-    }
+    std::array<Vector, 3> to;
+    for (std::size_t k = 0; k < 3; ++k) to[k] = shell.vertices_mm[corners[k]] - p;
     const auto& [a, b, c] = to;
-    const double la = std::sqrt(dot(a, a)), lb = std::sqrt(dot(b, b)), lc = std::sqrt(dot(c, c));
-    const double volume = a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) +
-                          a[2] * (b[0] * c[1] - b[1] * c[0]);
+    const double la = length(a), lb = length(b), lc = length(c);
+    const double volume = dot(a, cross(b, c));
     angle +=
         2 * std::atan2(volume, la * lb * lc + dot(a, b) * lc + dot(b, c) * la + dot(c, a) * lb);
   }
@@ -68,11 +62,10 @@ std::vector<ShellPlace> shell_places(const TriangleMesh& mesh, const SurfaceEdge
   if (edges.shells > most) refuse_too_many(edges.shells, "", file);
   const std::vector<TriangleMesh> shells = shells_of(mesh, edges);
   std::vector<ShellPlace> places;
-  for (const TriangleMesh& shell : shells) {
+  for (const TriangleMesh& shell : shells)
     places.push_back({.box = bounding_box(shell),
                       .volume_mm3 = enclosed_volume(shell) / cubic_millimetre,
                       .corner_mm = shell.vertices_mm.front()});
-  }
   std::size_t left = 100'000'000;  // solid angles, some seconds' worth
   for (ShellPlace& place : places) {
     for (std::uint32_t other = 0; other < shells.size(); ++other) {

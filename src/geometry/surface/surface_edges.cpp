@@ -1,6 +1,7 @@
 #include "geometry/surface/surface_edges.h"
 
 #include "geometry/surface/disjoint_sets.h"
+#include "geometry/surface/large_pages.h"
 
 #include <algorithm>
 #include <cassert>
@@ -33,8 +34,9 @@ class HalfEdge {
 /// All of them, grouped by their lower vertex and, in a group, by the higher one and the facet.
 class HalfEdges {
  public:
-  explicit HalfEdges(const TriangleMesh& mesh)
-      : first_(mesh.vertices_mm.size() + 1, 0), halves_(3 * mesh.triangles.size()) {
+  explicit HalfEdges(const TriangleMesh& mesh) : first_(mesh.vertices_mm.size() + 1, 0) {
+    reserve_large(halves_, 3 * mesh.triangles.size());
+    halves_.resize(3 * mesh.triangles.size());
     assert(mesh.triangles.size() < std::size_t{1} << 31);  // HalfEdge has 31 bits for a facet
     for_each_half(mesh, [&](std::uint32_t low, HalfEdge) { ++first_[low + 1]; });
     std::partial_sum(first_.begin(), first_.end(), first_.begin());

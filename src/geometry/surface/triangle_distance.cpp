@@ -38,9 +38,8 @@ bool is_apart_along(const Vector& direction, const Facet& first, const Facet& se
 bool is_flat(const Facet& facet) { return dot(facet.normal, facet.normal) == 0; }
 
 bool lies_over(const Vector& point, const Facet& facet) {
-  for (std::size_t i = 0; i < 3; ++i) {
+  for (std::size_t i = 0; i < 3; ++i)
     if (dot(facet.outward[i], point - facet.corner[i]) > 0) return false;
-  }
   return !is_flat(facet);
 }
 

@@ -31,6 +31,27 @@ inline Vector cross(const Vector& a, const Vector& b) {
 }
 inline double length(const Vector& a) { return std::sqrt(dot(a, a)); }
 
+/// The same in the plane.
+using FlatPoint = std::array<double, 2>;
+
+inline FlatPoint operator-(const FlatPoint& a, const FlatPoint& b) {
+  return {a[0] - b[0], a[1] - b[1]};
+}
+inline FlatPoint operator+(const FlatPoint& a, const FlatPoint& b) {
+  return {a[0] + b[0], a[1] + b[1]};
+}
+inline FlatPoint operator*(const FlatPoint& a, double factor) {
+  return {a[0] * factor, a[1] * factor};
+}
+inline double dot(const FlatPoint& a, const FlatPoint& b) { return a[0] * b[0] + a[1] * b[1]; }
+inline double cross(const FlatPoint& a, const FlatPoint& b) { return a[0] * b[1] - a[1] * b[0]; }
+inline double length(const FlatPoint& a) { return std::hypot(a[0], a[1]); }
+
+/// Twice the area of a triangle, above 0 where it runs anticlockwise.
+inline double turn(const FlatPoint& a, const FlatPoint& b, const FlatPoint& c) {
+  return cross(b - a, c - a);
+}
+
 /// Twice the area of a triangle, as a vector along its normal.
 inline Vector doubled_area(const Vector& a, const Vector& b, const Vector& c) {
   return cross(b - a, c - a);

@@ -195,7 +195,7 @@ class Strips {
           Type right = small;
           right.side = Side::right;
           paper_.words(weight_at, y + 0.5, weight_room, "weigh", right);
-          if (sums) paper_.words(sum_at, y + 0.5, sum_room, "vessel then holds", right);
+          if (sums) paper_.words(sum_at, y + 0.5, sum_room, "running total", right);
           if (lots) paper_.words(lot_at, y + 0.5, width_ - lot_at, "lot", small);
         },
         true);

@@ -1,5 +1,6 @@
 #include "geometry/files/split_package.h"
 
+#include "complaint.h"
 #include "geometry/files/mesh_file.h"
 #include "geometry/files/mesh_import.h"
 #include "geometry/repair/mesh_checks.h"
@@ -58,12 +59,7 @@ const std::string item7 = "<item objectid=\"7\"/>";
 
 std::string refusal_of(const std::string& bytes) {
   const ScratchFile file("split.3mf", bytes);
-  try {
-    read_mesh(file.path(), {});
-  } catch (const UserError& error) {
-    return error.what();
-  }
-  return "read";
+  return brimwright::test::complaint_of([&] { read_mesh(file.path(), {}); });
 }
 
 }  // namespace
@@ -118,7 +114,7 @@ TEST_CASE("3MF packages of several parts made to hurt are refused",
           "[geometry][files][split][hostile]") {
   const std::string part = model_xml(brick, "millimeter");
   const std::vector<Part> good = {{"3D/Objects/object_1.model", part}};
-  CHECK(refusal_of(package(root_xml(assembly(7, component(one, 1)), item7), good)) == "read");
+  CHECK(refusal_of(package(root_xml(assembly(7, component(one, 1)), item7), good)) == "");
   std::string doubling, chain;
   for (int id = 8; id < 60; ++id)
     doubling += assembly(id, component("", id - 1) + component("", id - 1));

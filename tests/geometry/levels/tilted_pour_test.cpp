@@ -260,7 +260,7 @@ TEST_CASE("a flat dish tilted steeper than its wall holds nothing, and that is s
   CHECK(pour.most() == Volume());
   CHECK(pour.poured(10 * millimetre).triangles.empty());
   CHECK_THROWS_WITH(reachable(pour, 10 * millimetre, {"command line", "--mark"}),
-                    Contains("holds nothing") && Contains("prop the mould less"));
+                    Contains("holds nothing") && Contains("tilt the mould less"));
 }
 
 TEST_CASE("a mould cannot be tiltedright or over", "[geometry][tilt]") {

@@ -2,7 +2,9 @@
 
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/repair/mesh_mending.h"
+#include "geometry/repair/sound_solid.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "measured.h"
 #include "solids.h"
 #include "units/user_error.h"
 
@@ -22,10 +24,9 @@ using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 using test::box;
 using test::inside_out;
+using test::mm3;
 using test::moved;
 using test::together;
-
-double mm3(const TriangleMesh& mesh) { return enclosed_volume(mesh) / cubic_millimetre; }
 
 struct Nested {
   std::string name;

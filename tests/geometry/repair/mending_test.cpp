@@ -2,6 +2,7 @@
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/repair/mesh_mending.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "measured.h"
 #include "mesh_damage.h"
 #include "solids.h"
 #include "units/user_error.h"
@@ -22,10 +23,9 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 using test::box;
 using test::inside_out;
+using test::mm3;
 using test::moved;
 using test::together;
-
-double mm3(const TriangleMesh& mesh) { return enclosed_volume(mesh) / cubic_millimetre; }
 
 /// A fluted-cup-like cavity with lids, 60 sides: 1200 facets after refining.
 TriangleMesh cup() { return test::refined(test::turned({{25, 0}, {32, 18}, {35, 40}}, 60)); }

@@ -137,7 +137,8 @@ TEST_CASE("facets collapsed to a line are left away, and said so", "[geometry]")
   CHECK(checked.solid.triangles.size() == 12);
   CHECK(checked.solid.vertices_mm.size() == 8);
   REQUIRE(checked.remarks.size() == 1);
-  CHECK_THAT(checked.remarks[0].text, Contains("1 facet without area left away"));
+  CHECK_THAT(checked.remarks[0].text,
+             Contains("1 facet without area left out, with two corners in one place"));
 }
 
 TEST_CASE("vertices are joined by place, zero and minus zero alike", "[geometry]") {

@@ -11,14 +11,17 @@ const take = (dangers: Danger[]): void => update({ dangers: { ...state.dangers, 
 /** A new answer: what it warns of takes the place of what was warned of before. */
 export function take_dangers(plan: Plan): void {
   const dangers = plan.cautions.filter((one) => one.severity === "danger");
-  take(dangers.map(({ text, topic }) => ({ text, is_of_heat: topic === "heat" })));
+  take(
+    dangers.map(({ text, topic, batter, batch_pieces }) => ({
+      text,
+      is_of_heat: topic === "heat",
+      batter,
+      batch_pieces,
+    })),
+  );
 }
 
 /** No answer, because the soap would be lye-heavy. Any other refusal says nothing for or against what stood before. */
 export function take_refusal(complaint: Complaint): void {
-  if (is_lye_heavy(complaint)) take([{ text: wording(complaint), is_of_heat: false }]);
+  if (complaint.lye_heavy) take([{ text: wording(complaint), is_of_heat: false }]);
 }
-
-/** The program says it in its words. */
-const is_lye_heavy = ({ problem }: Complaint): boolean =>
-  /lye[- ]heavy|superfat\b[^;]*?(\s[-−]\d|below (zero|0))/i.test(problem);

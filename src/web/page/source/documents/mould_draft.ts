@@ -94,7 +94,14 @@ async function measure(): Promise<void> {
 }
 
 export function complain_of_mould(error: Refused): void {
-  const { field, problem, remedy } = error.complaint;
+  const { field, problem, remedy, keep, entry } = error.complaint;
   const line = field ? `${problem}; ${remedy}` : error.message;
-  amend(draft(), { complaint: { field: place_as_typed(mould_now(), field), line } });
+  amend(draft(), {
+    complaint: {
+      field: place_as_typed(mould_now(), field),
+      line,
+      keep: keep && { ...keep, at: place_as_typed(mould_now(), keep.at) },
+      about: entry === undefined ? undefined : place_as_typed(mould_now(), `${field}/${entry}`),
+    },
+  });
 }

@@ -159,7 +159,7 @@ function meet(file: OpenFile, { version, text }: Theirs): void {
 function ask_which(file: OpenFile, { version, text }: Theirs): void {
   amend(file, { theirs: { version, text } });
   keep_unsaved(file);
-  announce(`${file.file} has changed underneath. Say which is to stay.`);
+  announce(`${file.file} was changed outside this page. Say which is to stay.`);
   tell("conflict", { file });
 }
 
@@ -196,19 +196,24 @@ export function bring_back(file: OpenFile): void {
 /** By the version that the page holds, or was told of last. */
 const version_held = (file: OpenFile): string | null => (file.theirs ?? file).version;
 
+/** What is to be watched of it; nothing where no hand of hers can write it. */
+export const watched_of = (file: OpenFile): [string, string | null][] =>
+  file.shipped || !file.file ? [] : [[file.file, version_held(file)]];
+
 /**
- * Looks whether another hand wrote the file or took it away; `seen` is called as soon as that is known. What other
- * programs leave is looked at, not what lies there while they are still at it.
+ * The file is of another version than `before`: if that is not our own doing, another hand wrote it or took it away;
+ * `seen` is called as soon as that is known. What other programs leave is looked at, not what lies there while they are
+ * still at it.
  */
 export async function look_at(
   file: OpenFile,
-  version_of: (file: string, known: string | null) => Promise<string | null>,
+  before: string | null,
+  version_of: (file: string) => Promise<string | null>,
   seen: () => void,
 ): Promise<boolean> {
-  if (file.shipped || !file.file) return false;
-  const [name, before] = [file.file, version_held(file)];
+  const name = file.file;
   const is_as_before = () => version_held(file) === before && file.file === name;
-  if ((await version_of(name, before)) === before) return false;
+  if (!is_as_before()) return false;
   await at_rest(file); // it may be our own hand
   if (!is_as_before()) return false;
   seen();
@@ -221,11 +226,8 @@ export async function look_at(
   return true;
 }
 
-async function there_now(
-  name: string,
-  version_of: (file: string, known: string | null) => Promise<string | null>,
-): Promise<Theirs> {
-  const version = await version_of(name, null);
+async function there_now(name: string, version_of: (file: string) => Promise<string | null>): Promise<Theirs> {
+  const version = await version_of(name);
   return version === null ? { version, text: null } : read_file(name);
 }
 

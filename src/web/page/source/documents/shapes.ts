@@ -17,7 +17,7 @@ export interface PointList {
 
 const mm = (name: string, label: string): Measure => ({ name, label, unit: "mm" });
 const height = mm("height", "Floor to brim");
-const draft: Measure = { name: "draft", label: "Lean of the wall", unit: "°", optional: true };
+const draft: Measure = { name: "draft", label: "Draft angle of the wall", unit: "°", optional: true };
 
 interface ShapeForm {
   words: string;
@@ -51,7 +51,7 @@ const of_shape: Record<string, ShapeForm> = {
     ],
   },
   polygon: {
-    words: "Equal sides",
+    words: "Regular polygon",
     measures: [
       { name: "sides", label: "Sides", unit: "", count: true },
       mm("across_flats", "Across the flats"),

@@ -1,7 +1,7 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
 import type { CatalogueMould, Fat, Gauge, Inspection, Plan, Working } from "../program/answers";
-import type { Complaint, Files, PlanQuestion, Tip } from "../program/api";
+import type { Complaint, Files, PlanQuestion, Tip, Keep } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
@@ -13,6 +13,8 @@ import { run_kind } from "./kinds";
 export interface Danger {
   text: string;
   is_of_heat: boolean; // and not of what the superfat comes to
+  batter?: "pour" | "pipe"; // the one it is about, if about one alone
+  batch_pieces?: number; // the size of the batches it is about, if not all
 }
 
 /** What is found in a mould: its measures, its cut, and how it looks from above. */
@@ -50,7 +52,7 @@ export interface MouldDraft {
   open: OpenFile;
   answer?: Found;
   is_old: boolean; // the answer is to what was typed before
-  complaint?: { field: string; line: string };
+  complaint?: { field: string; line: string; keep?: Keep; about?: string }; // about one entry of a list at the field
   shapes: { [kind: string]: Document }; // each keeps its measures while another is looked at
 }
 

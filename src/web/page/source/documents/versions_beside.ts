@@ -1,17 +1,18 @@
-// The other files that the figures rest on: mould, own fats and tips, and formulas that could not be read. What they
-// were when figures were last asked for.
-import { Refused, version_now } from "../program/api";
+// The other files that the figures rest on: studio, mould, own fats and tips, and formulas that could not be read. What
+// they were when figures were last asked for.
+import { changes_now, type Changes, type Versions } from "../program/api";
 import { at } from "../program/pointer";
 import { formula_slots, type OpenFile } from "./file_types";
 import { folder_of } from "./names";
 import { beside_run } from "./run_names";
 import { state, update } from "./state";
 
-/** null while there is none of that name. */
-const known = new Map<string, string | null>();
+const known: Versions = new Map();
 
 /** Names of nothing that may be read: the plan says what is wrong with them. */
 const unreadable = new Set<string>();
+
+const nothing_changed: Changes = { changed: {}, unreadable: [] };
 
 export const open_formulas = (): Set<OpenFile> => new Set(formula_slots.flatMap((slot) => state.formulas[slot] ?? []));
 
@@ -21,19 +22,21 @@ export async function know_files_beside(): Promise<void> {
   const read = new Set([...open_formulas()].map(({ file }) => file)); // looked at below before it is forgotten
   for (const name of known.keys()) if (!names.has(name) && !read.has(name)) known.delete(name);
   for (const name of unreadable) if (!names.has(name)) unreadable.delete(name);
-  for (const name of names) if (!known.has(name)) known.set(name, await version_of(name));
+  const unknown = [...names].filter((name) => !known.has(name));
+  for (const [name, version] of await versions_of(unknown)) if (!known.has(name)) known.set(name, version);
 }
 
-export async function version_of(file: string, known_as: string | null = null): Promise<string | null> {
-  if (unreadable.has(file)) return null;
-  try {
-    return await version_now(file, known_as);
-  } catch (error) {
-    if (!(error instanceof Refused) || error.status !== 422) throw error;
-    unreadable.add(file);
-    return null;
-  }
+async function versions_of(names: string[]): Promise<Versions> {
+  const readable = names.filter((name) => !unreadable.has(name));
+  const now = readable.length ? await changes_now(new Map(readable.map((name) => [name, null]))) : nothing_changed;
+  leave_out(now.unreadable);
+  return new Map(names.map((name) => [name, now.changed[name] ?? null]));
 }
+
+export const version_of = async (file: string): Promise<string | null> => (await versions_of([file])).get(file) ?? null;
+
+/** What is watched beside what lies open. */
+export const known_beside = (): Versions => new Map([...known].filter(([name]) => !unreadable.has(name)));
 
 /** By each name that the program may find them under: beside the file that names them, or in this folder. */
 function names_beside(): Set<string> {
@@ -44,6 +47,7 @@ function names_beside(): Set<string> {
     if (!name.includes("..")) names.add(name);
   };
   const run = state.run.now;
+  names.add(beside_run("studio.json"));
   from_run(at(run, "/pour/mould"));
   from_run(at(run, "/pipe/beads/own_tips"));
   for (const one of Array.isArray(run.decorations) ? run.decorations : []) from_run(at(one, "/mould"));
@@ -55,20 +59,17 @@ function names_beside(): Set<string> {
   return names;
 }
 
-/** Those that are of another version now. */
-export async function changed_beside(): Promise<string[]> {
-  const gone_on = read_meanwhile();
-  for (const [name, before] of known) {
-    const now = await version_of(name, before);
-    if (known.get(name) !== before || now === before) continue;
-    gone_on.push(name);
-    known.set(name, now);
-  }
-  return gone_on;
+/** Those that are of another version now than was asked with, unless figures were asked for meanwhile. */
+export function changed_beside(asked: Versions, { changed }: Changes): string[] {
+  const names = Object.keys(changed).filter((name) => known.has(name) && known.get(name) === asked.get(name));
+  for (const name of names) known.set(name, changed[name]);
+  return names;
 }
 
+export const leave_out = (names: string[]): void => names.forEach((name) => unreadable.add(name));
+
 /** Formulas that changed between the first plan, which may be quicker, and their being read. */
-function read_meanwhile(): string[] {
+export function read_meanwhile(): string[] {
   return [...open_formulas()].flatMap(({ file, version }) => {
     const planned_with = known.get(file) ?? version;
     known.delete(file);

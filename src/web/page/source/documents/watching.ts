@@ -1,49 +1,107 @@
 // Other tabs and programs may write any file at any time. Of one that lies open it is then asked which text is to stay;
 // figures that rest on others are struck out at once, and asked for anew.
+import { changes_now, longest_wait_ms, next_changes, type Changes, type Versions } from "../program/api";
 import type { OpenFile } from "./file_types";
 import { read_formulas } from "./formulas";
 import { measure_soon } from "./measuring";
-import { half_written, look_at } from "./open_file";
+import { half_written, look_at, watched_of } from "./open_file";
 import { forget_own_fats } from "./own_fats";
 import { measure_own_moulds } from "./own_moulds";
 import { plan_soon } from "./planning";
 import { state, update } from "./state";
 import { forget_own_tips } from "./tips";
-import { changed_beside, open_formulas, strike, version_of } from "./versions_beside";
+import {
+  changed_beside,
+  known_beside,
+  leave_out,
+  open_formulas,
+  read_meanwhile,
+  strike,
+  version_of,
+} from "./versions_beside";
 
-const pause_ms = 700;
+const pause_ms = 300; // between two questions at least
+const away_ms = 5000; // while nobody sees the page: a browser has few connections, and a hidden tab needs none for long
+const silent_ms = 2000; // nobody answers; whoever types is told so
+const glance_ms = 500;
 
 let is_looking = false;
+let hurry = new AbortController();
+
+/** What is waited for may never come, as after a sleep: it is asked at once. */
+export const look_now = (): void => hurry.abort();
+
+const is_away = (): boolean => document.visibilityState === "hidden";
 
 /** Looks again and again, for as long as the page is open. */
 export function keep_looking(): void {
   if (is_looking) return;
   is_looking = true;
-  const again = () =>
-    void look().then(
-      () => window.setTimeout(again, pause_ms),
-      () => window.setTimeout(again, 3 * pause_ms), // nobody answers; whoever types is told so
+  const again = async () => {
+    hurry = new AbortController();
+    const pause = await look(hurry).then(
+      () => (is_away() ? away_ms : pause_ms),
+      () => (hurry.signal.aborted ? pause_ms : silent_ms),
     );
-  again();
+    await later(pause_ms);
+    await later(pause - pause_ms, hurry.signal);
+    void again();
+  };
+  void again();
 }
 
-let look_now: Promise<void> | undefined;
+const later = (ms: number, but_for?: AbortSignal): Promise<void> =>
+  new Promise((gone_on) => {
+    if (ms <= 0 || but_for?.aborted) return gone_on();
+    setTimeout(gone_on, ms);
+    but_for?.addEventListener("abort", () => gone_on());
+  });
 
-export function look(): Promise<void> {
-  look_now ??= look_once().finally(() => (look_now = undefined));
-  return look_now;
-}
+const open_files = (): OpenFile[] => [state.run, ...(state.mould ? [state.mould.open] : []), ...open_formulas()];
 
-async function look_once(): Promise<void> {
-  for (const file of [state.run, state.mould?.open]) if (file) await look_at(file, version_of, () => undefined);
-  if (!state.run.file) return;
-  for (const formula of open_formulas()) await look_at_formula(formula);
-  const [changed] = await changed_beside();
+const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
+
+/** Which files are watched, not what they are: one that lies open is no more one beside. */
+const names_now = (): string => JSON.stringify([[...open_now().keys()], [...known_beside().keys()]]);
+
+async function look(hurried: AbortController): Promise<void> {
+  const [planned_before] = read_meanwhile();
+  if (planned_before !== undefined) await follow_change(planned_before);
+  const [open, beside] = [open_now(), known_beside()];
+  const of_both = new Map([...beside, ...open]);
+  const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
+  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both);
+  leave_out(changes.unreadable);
+  await look_at_open(open, changes);
+  const [changed] = changed_beside(beside, is_one ? changes : await changes_now(beside));
   if (changed !== undefined) await follow_change(changed);
 }
 
-async function look_at_formula(formula: OpenFile): Promise<void> {
-  if (!(await look_at(formula, version_of, () => strike(formula.file)))) return;
+/** Asked anew where other files are to be watched, or where no answer comes when there should be one. */
+async function awaited(known: Versions, hurried: AbortController): Promise<Changes> {
+  const [names, begun] = [names_now(), Date.now()];
+  const glance = window.setInterval(() => {
+    if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
+  }, glance_ms);
+  try {
+    return await next_changes(known, hurried.signal);
+  } finally {
+    window.clearInterval(glance);
+  }
+}
+
+async function look_at_open(asked: Versions, { changed }: Changes): Promise<void> {
+  const formulas = open_formulas();
+  for (const file of open_files()) {
+    const before = asked.get(file.file);
+    if (before === undefined || !(file.file in changed)) continue;
+    if (formulas.has(file)) await look_at_formula(file, before);
+    else await look_at(file, before, version_of, () => undefined);
+  }
+}
+
+async function look_at_formula(formula: OpenFile, before: string | null): Promise<void> {
+  if (!(await look_at(formula, before, version_of, () => strike(formula.file)))) return;
   forget_own_fats();
   plan_soon();
 }

@@ -1,7 +1,7 @@
 // The piece from the side, to scale, with one part shaded. The same view stands over every lane.
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { state } from "../documents/state";
-import type { Layer, Perch, Plan } from "../program/answers";
+import type { Layer, Decoration, Plan } from "../program/answers";
 import { both, length, millimetres } from "../program/numbers";
 import { reach_at, type Loop, type Outline } from "../program/outline";
 import { at } from "../program/pointer";
@@ -179,13 +179,13 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
     ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "decorate"), middle, embed, one, i))}`;
 }
 
-type Embed = NonNullable<Perch["buried"]>["embeds"][number];
+type Embed = NonNullable<Decoration["buried"]>["embeds"][number];
 
 /**
  * A rod as it lies, its ends seen as ellipses where it is turned; all else is a ball of its volume. Of a rod's
  * axis, which is x before it is turned, the view shows the part across and the part upward.
  */
-function embedded(look: string, middle: number, embed: Embed, one: Perch, i: number) {
+function embedded(look: string, middle: number, embed: Embed, one: Decoration, i: number) {
   const [x, z] = [middle + embed.middle_mm[0], embed.middle_mm[2]];
   const thick = millimetres(at(state.run.now, `/decorations/${i}/rod/diameter`));
   const long = millimetres(at(state.run.now, `/decorations/${i}/rod/length`));
@@ -199,7 +199,7 @@ function embedded(look: string, middle: number, embed: Embed, one: Perch, i: num
     transform="translate(${x} ${-z}) rotate(${lean})" />`;
 }
 
-const ball_of = (one: Perch): number => Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
+const ball_of = (one: Decoration): number => Math.cbrt((3000 * one.volume_each_ml) / (4 * Math.PI));
 
 /** What is drawn as a ball of its volume and may have another shape. */
 function stand_ins(plan: Seen): string {

@@ -22,7 +22,7 @@ class SolidPanel extends HTMLElement {
   #picture = "";
   #is_cut = false;
   #shown = ""; // the request whose answer stands there
-  #said = "Looking at it ...";
+  #said = "Drawing ...";
   #timer = 0;
   #is_near = false; // enough to be looked at soon: what nobody sees is not made
   #watch = new ResizeObserver(() => this.#table?.fit());
@@ -109,7 +109,7 @@ class SolidPanel extends HTMLElement {
 
   #now(change: () => void): void {
     change();
-    this.#said = "Looking at it ...";
+    this.#said = "Drawing ...";
     this.#draw();
     void this.#show();
   }

@@ -70,10 +70,16 @@ export function in_one_batch(bench: Bench): string {
 
 const is_whipped_in_several = ({ whippings }: Bench): boolean => whippings.length > 1 || (whippings[0]?.count ?? 0) > 1;
 
-/** What one whipping of a batch's topping is called; nothing where there is one alone. */
-export function whipping_called(bench: Bench, one: Whipping): string {
+/** What one whipping of a batch's topping is for; nothing where there is one alone. */
+export function whipped_for(bench: Bench, one: Whipping): string {
   if (!is_whipped_in_several(bench)) return "";
-  return `one whipping: ${pieces_of(bench.whole, one)}${one.count > 1 ? `, whipped ${times(one.count)}` : ""}`;
+  return `${pieces_of(bench.whole, one)}${one.count > 1 ? `, whipped ${times(one.count)}` : ""}`;
+}
+
+/** What it is called. */
+export function whipping_called(bench: Bench, one: Whipping): string {
+  const words = whipped_for(bench, one);
+  return words && `one whipping: ${words}`;
 }
 
 /** Whether the run's sums are those of no single weighing. */

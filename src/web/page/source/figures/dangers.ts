@@ -14,20 +14,12 @@ export function danger_beside(whose: FormulaSlot, id = "", pieces?: number): Tem
   </div>`;
 }
 
-/** Of its superfat: all but those that name the other formula alone, or batches of another size. */
+/** Of its superfat: all but those that are of the other batter alone, or of batches of another size. */
 export function dangers_of(whose: FormulaSlot, pieces?: number): string[] {
-  const texts = state.dangers[whose === "apart" ? "apart" : "run"]
+  const other = whose === "pour" ? "pipe" : "pour";
+  return state.dangers[whose === "apart" ? "apart" : "run"]
     .filter((one) => !one.is_of_heat)
-    .map((one) => one.text)
-    .filter((text) => pieces === undefined || is_of_size(text, pieces));
-  if (whose === "apart") return texts;
-  const name = (slot: FormulaSlot) => String(state.formulas[slot]?.now.name ?? "");
-  const [own, other] = [name(whose), name(whose === "pour" ? "pipe" : "pour")];
-  return texts.filter((text) => !other || !text.includes(other) || (own !== "" && text.includes(own)));
-}
-
-/** The program says it in its words, before a danger that only some of the batches have. */
-function is_of_size(text: string, pieces: number): boolean {
-  const named = /\bBatches of (\d+) pieces?: /.exec(text);
-  return !named || Number(named[1]) === pieces;
+    .filter((one) => whose === "apart" || one.batter !== other)
+    .filter((one) => pieces === undefined || one.batch_pieces === undefined || one.batch_pieces === pieces)
+    .map((one) => one.text);
 }

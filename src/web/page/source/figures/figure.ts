@@ -42,8 +42,8 @@ export const how = (key: string, label: string, of: string): TemplateResult =>
 function of_plan(place: string): TemplateResult {
   const { workings, complaint, is_old } = workings_at(place);
   if (workings.length) return html`<div class=${is_old ? "old" : ""}>${workings.map(arithmetic)}</div>`;
-  if (is_old) return html`<p class="old" role="status">Asking how it comes about ...</p>`;
-  return html`<p role="status">${complaint ?? "The program does not tell how this comes about."}</p>`;
+  if (is_old) return html`<p class="old" role="status">Asking how it is calculated ...</p>`;
+  return html`<p role="status">${complaint ?? "The program does not say how this is calculated."}</p>`;
 }
 
 function arithmetic({ formula, with: given, sum, rounded, comes_to, sources }: Working): TemplateResult {

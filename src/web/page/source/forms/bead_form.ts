@@ -73,7 +73,7 @@ const move_kinds: Record<string, Move> = {
 export function bead_form(pipe?: Topping): TemplateResult {
   return html`${tip_choice()} ${is_own() ? own_tip() : nothing}
     ${field({
-      label: "Swell of the bead",
+      label: "Bead ÷ tip opening",
       at: `${here}/bead_to_opening`,
       number: true,
       hint: "Section of the bead ÷ opening of the tip: 1 if they are the same.",
@@ -155,7 +155,7 @@ function own_tip(): TemplateResult {
     ${said_at("run", tip_at)} ${field({ label: "What you call the tip", at: `${tip_at}/name` })}
     ${choice_field({ question: "Opening of the tip", at: tip_at, is_told_elsewhere: true, chosen, answers: openings, puts })}
     ${chosen ? opening_fields(chosen) : nothing}
-    ${folded({ name: "hand", pointers: [hand_at, `${tip_at}/note`], summary: "What your hand adds", body: hand })}
+    ${folded({ name: "hand", pointers: [hand_at, `${tip_at}/note`], summary: "Correction for your hand", body: hand })}
   </div>`;
 }
 
@@ -165,7 +165,7 @@ function hand(): TemplateResult {
   const has = (pointer: string) => value_at("run", pointer) !== undefined;
   return html`<div class="row">
       ${field({
-        label: "Hand's factor",
+        label: "Correction for your hand",
         at: `${hand_at}/correction`,
         number: true,
         short: true,
@@ -181,9 +181,9 @@ function hand(): TemplateResult {
       has(hand_at)
         ? html`<button
             type="button"
-            @click=${() => change("run", "hand's factor taken away", hand_at, undefined, first_of_tip)}
+            @click=${() => change("run", "correction removed", hand_at, undefined, first_of_tip)}
           >
-            Leave out the hand's factor
+            Leave the correction out
           </button>`
         : nothing
     }
@@ -232,7 +232,7 @@ function move_form(move: Record<string, Json>, i: number, pipe: Topping | undefi
     ${said_at("run", place)}
     <div class="row">
       ${(kind?.measures ?? []).map((measure) => measured(place, measure))}
-      ${field({ label: "Starts this high", at: `${place}/at_height`, unit: "mm", optional: true, short: true })}
+      ${field({ label: "Starts at height", at: `${place}/at_height`, unit: "mm", optional: true, short: true })}
     </div>
     ${laid(i, pipe)}
   </div>`;

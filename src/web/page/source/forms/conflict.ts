@@ -13,16 +13,12 @@ export function which_is_to_stay(file: OpenFile, then: () => void = () => undefi
     then();
   };
   return html`<section class="banner" aria-labelledby=${id}>
-    <h2 id=${id}>${file.file} has ${is_gone ? "been taken away" : "changed"} underneath</h2>
+    <h2 id=${id}>${file.file} was ${is_gone ? "deleted" : "changed outside this page"}</h2>
     <p>Another hand or tab wrote the file. Nothing typed here was written over it. Which is to stay?</p>
     ${file.failed ? html`<p class="complaint" role="status">Not taken: ${file.failed}.</p>` : nothing}
     <div class="choice">
-      ${
-        is_gone
-          ? nothing
-          : html`<button type="button" @click=${() => take_theirs(file)}>Take what is in the file</button>`
-      }
-      <button type="button" @click=${keep}>Keep what is on this page</button>
+      ${is_gone ? nothing : html`<button type="button" @click=${() => take_theirs(file)}>Load the saved file</button>`}
+      <button type="button" @click=${keep}>Overwrite it with this page</button>
     </div>
   </section>`;
 }

@@ -32,7 +32,7 @@ const acids = [
 export const fat_answers = (of: FormulaSlot): [string, string][] => known_fats(of).map((one) => [one.id, one.name]);
 
 type Held = "unsaid" | "none" | "some";
-const not_said: [Held, string] = ["unsaid", "Not said"];
+const not_said: [Held, string] = ["unsaid", "Not given"];
 const holds_none: [Held, string] = ["none", "Holds none"];
 
 const held_now = (value: Json | undefined): Held =>

@@ -42,7 +42,7 @@ export function pouring_part(of: FormulaSlot): TemplateResult {
 type Way = "unsaid" | "share" | "law" | "weighed";
 
 const ways: [Way, string][] = [
-  ["unsaid", "Not said"],
+  ["unsaid", "Not given"],
   ["share", "As a share"],
   ["law", "As a course in time"],
   ["weighed", "From my weighings"],

@@ -88,7 +88,7 @@ export function cut_form(): TemplateResult {
     ${
       way
         ? choice_field({
-            question: way === "loaf" ? "Slice follows slice" : "The bars' length lies",
+            question: way === "loaf" ? "Slices are cut along" : "Bars lie along",
             at: "/cut/along",
             chosen: along,
             answers: directions[way],

@@ -40,8 +40,8 @@ export function decoration_form(i: number): TemplateResult {
   return html` ${said_at("run", here)} ${what_it_is(here)}
     <div class="row">
       ${count(here)} ${field({ label: "Spares", at: `${here}/spares`, unit: "%", short: true })}
-      ${field({ label: "Melt lost", at: `${here}/melt_loss`, unit: "%", short: true })}
-      ${field({ label: "Film in the jug", at: `${here}/left_in_jug`, unit: "g", short: true })}
+      ${field({ label: "Lost in melting", at: `${here}/melt_loss`, unit: "%", short: true })}
+      ${field({ label: "Left in the jug per tray fill", at: `${here}/left_in_jug`, unit: "g", short: true })}
       ${field({ label: "Density when set", at: `${here}/density`, unit: "g/ml", short: true })}
     </div>
     ${where_it_goes(here, i)} ${supplier_form("run", here, called(i))}`;

@@ -54,12 +54,12 @@ export function dust_form(i: number): TemplateResult {
   ${
     way === "surface"
       ? html`<div class="row">
-            ${field({ label: "Lies where it covers", at: `${here}/on_covered_surface`, unit: "mg/cm2", short: true })}
-            ${field({ label: "Covered, of the surface", at: `${here}/coverage`, unit: "%", short: true })}
-            ${field({ label: "Lands, of what is dusted", at: `${here}/share_that_sticks`, unit: "%", short: true })}
+            ${field({ label: "Powder on the covered surface", at: `${here}/on_covered_surface`, unit: "mg/cm2", short: true })}
+            ${field({ label: "Share of the surface covered", at: `${here}/coverage`, unit: "%", short: true })}
+            ${field({ label: "Share of the powder that sticks", at: `${here}/share_that_sticks`, unit: "%", short: true })}
           </div>
           <p class="hint">
-            The surface is all that the air sees of the piece in its mould: topping, decoration, level batter.
+            The surface is all exposed surface of the piece in its mould: topping, decoration, level batter.
           </p>`
       : nothing
   }

@@ -96,17 +96,21 @@ function take(of: FormulaSlot, id: string): void {
   );
 }
 
-/** All words typed are in its name or id. */
-function matches(fat: Fat | OwnFat, text: string): boolean {
-  const words = text.toLowerCase().split(/\s+/).filter(Boolean);
-  const all = `${fat.name} ${fat.id.replaceAll("_", " ")}`.toLowerCase();
-  return words.every((word) => all.includes(word));
+/** In small letters without accents. */
+const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+
+/** The name of the fat that has all words typed: the one shown, or else another one; nothing where none has. */
+function name_with(fat: Fat | OwnFat, text: string): string | undefined {
+  const words = plain(text).split(/\s+/).filter(Boolean);
+  const has_all = (name: string): boolean => words.every((word) => plain(name).includes(word));
+  if (has_all(`${fat.name} ${fat.id.replaceAll("_", " ")}`)) return fat.name;
+  return "own" in fat ? undefined : [...fat.also_called, fat.inci].find(has_all);
 }
 
 function picker(of: FormulaSlot): TemplateResult {
   const { row, text } = state.picking!;
   const there = rows_in(of).map((one) => one.fat);
-  const found = known_fats(of).filter((one) => matches(one, text));
+  const found = known_fats(of).filter((one) => name_with(one, text) !== undefined);
   const free = found.filter((one) => !there.includes(one.id) || there[row] === one.id);
   const typed = (event: Event) => {
     state.picking!.text = (event.target as HTMLInputElement).value;
@@ -114,7 +118,9 @@ function picker(of: FormulaSlot): TemplateResult {
   };
   const key = (event: KeyboardEvent) => {
     if (event.key === "Escape") put_away();
-    if (event.key === "Enter" && free.length === 1) take(of, free[0].id);
+    // A word for several is asked about, unless it is one's whole name.
+    const meant = free.length === 1 ? free[0] : free.find((one) => plain(one.name) === plain(text.trim()));
+    if (event.key === "Enter" && meant) take(of, meant.id);
   };
   return html`<div class="picker" role="group" aria-label="Which fat?">
     <div class="row">
@@ -136,13 +142,14 @@ function picker(of: FormulaSlot): TemplateResult {
     <div class="choice">
       ${found.map((one) => {
         const is_in = there.includes(one.id) && there[row] !== one.id;
+        const by = name_with(one, text);
         return html`<button
           type="button"
           ?disabled=${is_in}
           aria-pressed=${there[row] === one.id ? "true" : nothing}
           @click=${() => take(of, one.id)}
         >
-          ${one.name}${is_in ? " (is in it)" : ""}
+          ${one.name}${by === one.name ? "" : `, ${by}`}${is_in ? " (is in it)" : ""}
         </button>`;
       })}
     </div>
@@ -154,7 +161,7 @@ function lot_words(row: Document): string {
   const range = value as Document;
   const is_blank = value === "" || (value !== null && typeof value === "object" && range.low === "");
   const words = is_blank
-    ? "to be said"
+    ? "to be filled in"
     : value === undefined
       ? "published values"
       : value !== null && typeof value === "object"

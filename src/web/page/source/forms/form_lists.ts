@@ -47,7 +47,7 @@ function take_from(list: List, i: number, name: string): void {
   const has_button = rows.length > (list.least ?? 0);
   set_rows(
     list,
-    `${name} taken away`,
+    `${name} removed`,
     rows,
     has_button ? to_id(button_id(list, next, "drop")) : to_field(list.of ?? "run", list.at),
   );
@@ -63,7 +63,7 @@ function move_in(list: List, i: number, by: -1 | 1, name: string): void {
   set_rows(list, `${name} moved ${words}`, rows, to_id(button_id(list, i + by, stays_on)));
 }
 
-/** Take away one of a list; those that change the order only where there is one. */
+/** Remove one of a list; those that change the order only where there is one. */
 export function item_buttons(list: List, i: number, name: string): TemplateResult | typeof nothing {
   const last = rows_of(list).length - 1;
   const is_free = last >= (list.least ?? 0);
@@ -86,7 +86,7 @@ export function item_buttons(list: List, i: number, name: string): TemplateResul
         ? html`<button
             type="button"
             id=${button_id(list, i, "drop")}
-            aria-label="Take away ${name}"
+            aria-label="Remove ${name}"
             @click=${() => take_from(list, i, name)}
           >
             ×

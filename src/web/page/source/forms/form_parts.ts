@@ -227,10 +227,10 @@ export function part({ of = "run", at, name, title, add, blank, body }: Part): T
       <p class="part-title">${title}</p>
       <button
         type="button"
-        aria-label="Take away ${name}"
-        @click=${() => change(of, `${title} taken away`, at, undefined, to_id(adder))}
+        aria-label="Remove ${name}"
+        @click=${() => change(of, `${title} removed`, at, undefined, to_id(adder))}
       >
-        Take away
+        Remove
       </button>
     </div>
     ${said_at(of, at)} ${body()}

@@ -21,7 +21,7 @@ export function formula_list(tried: (act: () => Promise<void>) => Promise<void>)
         (one) =>
           html`<li>
             <button type="button" @click=${() => tried(() => open_formula_file(one.file))}>
-              <b>${one.name || one.file}</b><span>${one.shipped ? "came with the program" : one.file}</span>
+              <b>${one.name || one.file}</b><span>${one.shipped ? "built-in" : one.file}</span>
             </button>
           </li>`,
       )}

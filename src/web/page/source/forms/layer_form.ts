@@ -65,7 +65,7 @@ function planned(plan: Bench | undefined, layer: Document, i: number): Layer | u
   return one?.name === layer.name ? one : undefined;
 }
 
-/** The program's own figures of the layers as they are, where it has them; the uppermost takes what is left. */
+/** The program's own figures of the layers as they are, where it has them; the uppermost takes the rest. */
 function by_way(to: Way, plan: Bench | undefined): Json {
   const listed = layer_docs();
   const known = state.is_old ? undefined : plan;
@@ -137,10 +137,10 @@ function amount_form(layer: Document, i: number, way: Way, name: string): Templa
     <button
       type="button"
       aria-pressed=${takes_rest ? "true" : "false"}
-      aria-label="${name} takes what is left"
+      aria-label="${name} takes the rest"
       @click=${() => (takes_rest ? say_amount(i, way) : take_rest(i, way))}
     >
-      takes what is left
+      takes the rest
     </button>`;
 }
 
@@ -162,7 +162,7 @@ function take_rest(i: number, way: Way): void {
   const all = layer_docs().map((layer, at) =>
     at === i ? { ...without_amount(at), rest: true } : layer.rest ? { ...without_amount(at), [way]: "" } : layer,
   );
-  change("run", "takes what is left", here, all);
+  change("run", "takes the rest", here, all);
 }
 
 function say_amount(i: number, way: Way): void {
@@ -215,7 +215,7 @@ function propped(place: string, i: number): TemplateResult {
   return part({
     at: pointer,
     name: "the prop",
-    title: "The mould is propped up",
+    title: "The mould is tilted",
     add: "Prop the mould up for this layer",
     blank: { angle: "", low_side: "" },
     body: () =>

@@ -102,7 +102,7 @@ function one_alkali(of: FormulaSlot, row: Document, i: number, is_one_of_two: bo
       of,
       name: at,
       pointers: [`${at}/purity_range`],
-      summary: `Purity that the supplier warrants${range_words(row.purity_range)}`,
+      summary: `Guaranteed purity range${range_words(row.purity_range)}`,
       body: () => purity_range(of, at),
     })}
   </div>`;
@@ -120,7 +120,7 @@ function purity_range(of: FormulaSlot, at: string): TemplateResult {
     at: pointer,
     chosen: has ? "said" : "none",
     answers: [
-      ["none", "Not said"],
+      ["none", "Not given"],
       ["said", "From ... to"],
     ],
     puts: (to) => (to === "none" ? undefined : ["", ""]),
@@ -148,7 +148,7 @@ function water(of: FormulaSlot, batter: Batter | undefined): TemplateResult {
   const answers = Object.entries(ways) as [Way, string][];
   return html`${choice_field({
       of,
-      question: "Water: how do you say it?",
+      question: "How is the water given?",
       at: "/water",
       chosen,
       answers,

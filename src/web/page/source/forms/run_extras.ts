@@ -16,7 +16,7 @@ export function lye_pot_form(): TemplateResult | typeof nothing {
   const here = "/lye_pot";
   const is_on = value_at("run", here) !== undefined;
   if (!is_on && !has_topping()) return nothing;
-  return html`${on_off(here, "Make one lye pot for both", is_on, {})}
+  return html`${on_off(here, "Make one pot of lye solution for both", is_on, {})}
   ${
     is_on
       ? field({
@@ -150,7 +150,7 @@ function label_questions(): TemplateResult {
     at: "/label/printed_weight",
     unit: "g",
     optional: true,
-    hint: "It is held against the pieces.",
+    hint: "It is checked against your pieces.",
   })}
   ${
     market === "EU" || value_at("run", e_mark) !== undefined

@@ -120,7 +120,7 @@ function densities(of: FormulaSlot, at: string, row: Document): TemplateResult {
     body: () =>
       html` <div class="row">
           ${field({
-            label: "Density in the spoon",
+            label: "Bulk density (for spoons)",
             of,
             at: `${at}/bulk_density`,
             unit: "g/ml",
@@ -128,7 +128,7 @@ function densities(of: FormulaSlot, at: string, row: Document): TemplateResult {
             hint: "A level cup weighed, by the cup's volume. Needed for spoons.",
           })}
           ${field({
-            label: "Density of itself",
+            label: "True density (in the batter)",
             of,
             at: `${at}/density`,
             unit: "g/ml",
@@ -255,7 +255,7 @@ function liquid(of: FormulaSlot, at: string, row: Document): TemplateResult {
     )}
     ${composition(of, at)}
     <div class="folds">
-      ${fold("frozen", row.frozen === true ? "Goes in as ice" : "Goes in as ice: no", () => frozen(of, `${at}/frozen`))}
+      ${fold("frozen", row.frozen === true ? "Goes in as ice" : "Frozen: no", () => frozen(of, `${at}/frozen`))}
       ${fold(
         "acid",
         `Acid in it${row.contains_acid === undefined ? "" : row.contains_acid === "none" ? ": none" : ": some"}`,
@@ -341,7 +341,7 @@ function composition(of: FormulaSlot, row: string): TemplateResult {
     is_told_elsewhere: !is_label,
     chosen: is_label ? "label" : "shipped",
     answers: [
-      ["shipped", "Shipped figures"],
+      ["shipped", "Built-in figures"],
       ["label", "The label's figures"],
     ],
     puts,
@@ -363,7 +363,7 @@ function composition(of: FormulaSlot, row: string): TemplateResult {
           </div>`
       : html`<div class="row">
           ${one_of({
-            label: "Shipped figures of",
+            label: "Built-in figures of",
             of,
             at,
             answers: compositions.map((one) => [one, one]),

@@ -49,7 +49,7 @@ function inci(of: DocumentId, here: string, name: string): TemplateResult {
     is_told_elsewhere: chosen !== "unsaid",
     chosen,
     answers: [
-      ["unsaid", "Not said"],
+      ["unsaid", "Not given"],
       ["one", "One name"],
       ["many", "A composition"],
     ],

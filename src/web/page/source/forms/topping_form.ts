@@ -41,7 +41,7 @@ function without_topping(run: Document): Document {
 }
 
 function take_topping_away(): void {
-  change_whole("run", "Topping taken away", without_topping, to_id("topping-back"));
+  change_whole("run", "Topping removed", without_topping, to_id("topping-back"));
 }
 
 /** Just taken away, it is one tap to have it again. */
@@ -60,7 +60,9 @@ export function topping_rest(): TemplateResult {
 export function size_form(pipe?: Topping): TemplateResult {
   return html`<h3>How large is the topping?</h3>
     ${said_at("run", "/pipe")}
-    <p class="hint">Weighed trials count before beads, beads before an outline; what you give besides is compared.</p>
+    <p class="hint">
+      Weighed trials are used first, then beads, then the outline; the others are shown for comparison.
+    </p>
     <div class="items">
       ${part({
         at: "/pipe/trials",
@@ -83,7 +85,7 @@ export function size_form(pipe?: Topping): TemplateResult {
       at: "/pipe/beads",
       name: "the beads",
       title: "Beads from a tip",
-      add: "Reckon it from tip and moves",
+      add: "Calculate it from the tip and its moves",
       blank: blank_beads,
       body: () => bead_form(pipe),
     })}
@@ -126,7 +128,7 @@ function outline(): TemplateResult {
       ${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
       ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
       ${field({
-        label: "Solid share",
+        label: "Share that is soap, not air",
         at: `${here}/soap_share`,
         unit: "%",
         short: true,
@@ -151,7 +153,7 @@ function compared(pipe: Topping): TemplateResult | typeof nothing {
     .map((way) => ({ way, ml: by[`${way}_ml`] }))
     .filter((one): one is { way: ShapeWay; ml: number } => typeof one.ml === "number");
   const counts = (i: number) => (ways.length < 2 ? undefined : i === 0 ? "this one counts" : "for comparison");
-  return html`<h4>${ways.length < 2 ? "So the visible shape is" : "The ways compared, visible shape alone"}</h4>
+  return html`<h4>${ways.length < 2 ? "Visible topping" : "The ways compared, visible shape alone"}</h4>
     ${ways.map(({ way, ml }, i) =>
       figure({
         key: `pipe.by.${way}`,
@@ -171,8 +173,7 @@ function hand(pipe: Topping): TemplateResult | typeof nothing {
   const at_hand = "/pipe/beads/tip/hand";
   const is_own = typeof value_at("run", "/pipe/beads/tip") === "object";
   const can_keep = is_own && at(state.run.now, `${at_hand}/correction`) !== found.correction;
-  const keep = () =>
-    change("run", "hand's factor kept", at_hand, { correction: found.correction, trials: found.trials });
+  const keep = () => change("run", "correction kept", at_hand, { correction: found.correction, trials: found.trials });
   return html`<p>
       Your hand lays down ${times} times the computed beads (${found.trials}
       ${found.trials === 1 ? "trial" : "trials"}): keep that as the tip's hand
@@ -221,14 +222,14 @@ function vessels(): TemplateResult {
           body: () =>
             html`<div class="row">
               ${short("Bowl holds", "/pipe/bowl/holds", "l")}
-              ${short("Least the whisk catches, unwhipped", "/pipe/bowl/whisk_needs", "ml", true)}
+              ${short("Smallest unwhipped amount the whisk reaches", "/pipe/bowl/whisk_needs", "ml", true)}
             </div>`,
         })}
         ${part({
           at: "/pipe/pace",
           name: "the pace",
           title: "The pace",
-          add: "Say how fast you pipe",
+          add: "Add your piping speed",
           blank: { open_time: "", time_per_piece: "" },
           body: () =>
             html`<div class="row">

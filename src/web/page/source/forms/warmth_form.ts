@@ -31,7 +31,7 @@ export function warmth_form(slot: Slot): TemplateResult {
             label: "The lye cools in",
             at: `${here}/cooled_in`,
             answers: cooled_in,
-            unsaid: "not said",
+            unsaid: "not given",
             optional: true,
           })}
         </div>`,

@@ -37,7 +37,7 @@ export function where_it_goes(here: string, i: number): TemplateResult {
         answers: [
           ["on_top", "On top, pressed in"],
           ["buried", "Buried in the pour"],
-          ["by number", "Only counted"],
+          ["by number", "Not placed, only counted"],
         ],
         puts,
       })}
@@ -46,7 +46,7 @@ export function where_it_goes(here: string, i: number): TemplateResult {
           ? on_top(`${here}/on_top`)
           : where === "buried"
             ? buried(here, i)
-            : html`<p class="aside">It is counted and weighed; how it sits is not looked at.</p>`
+            : html`<p class="aside">It is counted and weighed; its position is not checked.</p>`
       }`,
   });
 }

@@ -100,9 +100,12 @@ export function mesh_form(taken: Taken, tell_more: TellMore): TemplateResult {
     event.preventDefault();
     void take(event.dataTransfer?.files[0]);
   };
+  const [kinds, endings] = state.files?.imports_meshes
+    ? ["STL, OBJ, PLY, OFF, 3MF, glTF or GLB", ".stl,.obj,.ply,.off,.3mf,.gltf,.glb"]
+    : ["STL, the binary kind (for others brimwright-import is missing beside the program)", ".stl"];
   return html` <div class="drop" @dragover=${(event: Event) => event.preventDefault()} @drop=${dropped}>
-      <label for="mesh-file">Drop a mesh file here, or choose one: STL, OBJ, PLY, OFF, 3MF, glTF or GLB</label>
-      <input id="mesh-file" type="file" accept=".stl,.obj,.ply,.off,.3mf,.gltf,.glb" @change=${chosen} />
+      <label for="mesh-file">Drop a mesh file here, or choose one: ${kinds}</label>
+      <input id="mesh-file" type="file" accept=${endings} @change=${chosen} />
     </div>
     ${state.mesh ? about(state.mesh, taken, tell_more) : nothing}`;
 }
@@ -155,14 +158,10 @@ function keeping(of: MeshDraft, taken: Taken, tell_more: TellMore): TemplateResu
       <button type="button" class="strong" ?disabled=${!is_ready} @click=${() => keep(of, tell_more, taken)}>
         Use this mould
       </button>
-      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep(of, tell_more)}>
-        Say more about it first
-      </button>
+      <button type="button" ?disabled=${of.is_keeping} @click=${() => keep(of, tell_more)}>More settings</button>
     </div>
     ${of.is_keeping ? html`<p role="status">Keeping it ...</p>` : nothing}
-    <p class="hint">
-      More is: water weighed in it, measures as a second opinion, a mesh that leans or stands on a board.
-    </p>`;
+    <p class="hint">More is: water weighed in it, measures as a check, a mesh that leans or stands on a board.</p>`;
 }
 
 /** The mould at once or, without `taken` and wherever the program wants to know more, its whole form. */

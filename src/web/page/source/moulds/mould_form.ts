@@ -30,11 +30,7 @@ const kind_of = (): string => shape_of(mould_now());
 export function mould_form(taken: Taken): TemplateResult {
   const { open, answer, is_old } = draft();
   return html`${which_is_to_stay(open, () => void keep_mould(taken))} ${set_aside(open)}
-    ${
-      has("shape") && has("mesh")
-        ? html`<p class="hint">The mesh is measured; its measures are a second opinion.</p>`
-        : nothing
-    }
+    ${has("shape") && has("mesh") ? html`<p class="hint">The mesh is measured; its measures are a check.</p>` : nothing}
     ${has("shape") ? choice("Shape", kind_of(), Object.entries(shape_names), change_shape) : nothing}
     <div class="beside ${point_list(kind_of()) ? "rows" : ""}">
       <div>
@@ -138,7 +134,7 @@ function mesh_fields(): TemplateResult {
         hint: "Only where they differ in size.",
       })}
       ${draft_field({
-        label: "Straight up, if it leans",
+        label: "Direction that points up, if the mesh is tilted",
         pointer: "/mesh/straight_up",
         optional: true,
         hint: "x,y,z, such as 0.0523,0,0.9986",
@@ -230,7 +226,7 @@ const next_round = (i: number) => (event: KeyboardEvent) => {
 function parts(): TemplateResult {
   const button = (words: string, act: () => void) => html`<button type="button" @click=${act}>${words}</button>`;
   return html`<div class="choice">
-    ${has("shape") ? nothing : button("Add measures, as a second opinion", () => set("/shape", blank_shape("block")))}
+    ${has("shape") ? nothing : button("Add measures, as a check", () => set("/shape", blank_shape("block")))}
     ${has("shape") && has("mesh") ? button("Leave the measures out", () => set("/shape", undefined)) : nothing}
     ${
       has("water")
@@ -264,7 +260,7 @@ function keeping(taken: Taken): TemplateResult {
     ${
       complaint
         ? html`<p class="alarm" role="status">${words_for(complaint.field)}${complaint.line}</p>
-            ${keep_it(mould_now(), complaint.field, complaint.line, set)}`
+            ${keep_it(mould_now(), complaint.keep, set)}`
         : nothing
     }`;
 }

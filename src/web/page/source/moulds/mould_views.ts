@@ -29,9 +29,7 @@ function views({ outline, above }: Found): TemplateResult {
 }
 
 export function found(of: Found | undefined, is_old = false, wanted: string[] = []): TemplateResult {
-  const missing = wanted.length
-    ? html`<p class="hint" role="status">Still to be said: ${wanted.join(", ")}.</p>`
-    : nothing;
+  const missing = wanted.length ? html`<p class="hint" role="status">Still needed: ${wanted.join(", ")}.</p>` : nothing;
   if (!of)
     return html`<p class="hint">The drawing and the volume stand here as soon as every measure is in.</p>
       ${missing}`;

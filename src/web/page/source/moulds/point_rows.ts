@@ -9,7 +9,7 @@ import { type DraftField, complaint_at, draft_input, forget_typed, id_of, unit_f
 
 const here = "/shape/points";
 const most = 500;
-const place = (row: number, column: string): string => `${here}/${row}/${column}`;
+const place = (row: number, column?: string): string => [here, row, ...(column ? [column] : [])].join("/");
 
 export const blank_points = (of: PointList) => Array.from({ length: of.least }, () => ({}));
 
@@ -17,7 +17,7 @@ export function point_rows(of: PointList): TemplateResult {
   const rows = rows_at(mould_now(), here);
   const numbers = numbering();
   const { complaint } = draft();
-  const about_all = complaint?.field === here && named_row() === undefined ? complaint.line : undefined;
+  const about_all = complaint?.field === here && !complaint.about ? complaint.line : undefined;
   return html`<h3 id="points-title">Points</h3>
     <p class="hint">${of.words}</p>
     <div class="points" role="group" aria-labelledby="points-title">
@@ -65,14 +65,9 @@ function numbering(): Map<number, number> {
 }
 
 /** A complaint about the whole list may still tell which point it means. */
-function named_row(): number | undefined {
-  const number = /\bpoints? (\d+)/.exec(draft().complaint?.line ?? "")?.[1];
-  return number === undefined ? undefined : whole_points(mould_now())[Number(number) - 1];
-}
-
 function complaint_of(row: number): string | undefined {
-  const is_meant = draft().complaint?.field === here && named_row() === row;
-  return complaint_at(`${here}/${row}`) ?? (is_meant ? draft().complaint!.line : undefined);
+  const { complaint } = draft();
+  return complaint_at(place(row)) ?? (complaint?.about === place(row) ? complaint.line : undefined);
 }
 
 /** In whatever unit the row above was measured, or the number beside. */

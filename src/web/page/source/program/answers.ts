@@ -1,7 +1,7 @@
 // What the program answers: made of src/schemas by answers.mjs, and not changed by hand.
 
 /**
- * How loudly it is said; a danger can hurt someone or spoil a batch.
+ * How serious it is; a danger can hurt someone or spoil a batch.
  */
 export type Severity = "note" | "caution" | "danger";
 /**
@@ -195,7 +195,7 @@ export type Dust = Weighed & {
    */
   each_g: number;
   /**
-   * Surface of a piece's topping and decoration, where reckoned by it.
+   * Surface of a piece's topping and decoration, where its amount is given by that.
    */
   exposed_cm2?: number;
 };
@@ -205,6 +205,7 @@ export type Dust = Weighed & {
  */
 export interface Answers {
   common?: AnswerParts;
+  complaint?: ComplaintLine;
   explain?: Explanation;
   gauge?: Gauge;
   inspection?: Inspection;
@@ -218,7 +219,46 @@ export interface AnswerParts {
   [k: string]: unknown;
 }
 /**
- * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan come about.
+ * What a command with --json says on standard error where it cannot answer: one line. Standard output stays empty; exit status 1 where the input needs correcting, 2 for an internal error.
+ */
+export interface ComplaintLine {
+  schema: "brimwright.complaint/1";
+  /**
+   * The file, or "command line"; empty for an internal error.
+   */
+  file: string;
+  /**
+   * A JSON pointer, a line, a place in a mesh or an option; empty where it is the whole.
+   */
+  field: string;
+  /**
+   * What is wrong.
+   */
+  problem: string;
+  /**
+   * What to do.
+   */
+  remedy: string;
+  /**
+   * Where something is asked: the ways to answer.
+   */
+  choices?: ComplaintChoice[];
+}
+export interface ComplaintChoice {
+  /**
+   * The words to add to the command, such as --unit and mm.
+   */
+  add: string[];
+  /**
+   * How large the thing then is.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  size_mm?: number[];
+}
+/**
+ * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan are calculated.
  */
 export interface Explanation {
   schema: "brimwright.explain/1";
@@ -234,7 +274,7 @@ export interface Explanation {
   how: Working[];
 }
 /**
- * How one figure comes about, told by the file that computes it.
+ * How one figure is calculated, from the file that computes it.
  */
 export interface Working {
   /**
@@ -338,11 +378,11 @@ export interface Gauge {
    */
   written?: string[];
   /**
-   * What was found, mended, assumed.
+   * What was found, repaired, assumed.
    */
   notes: Remark[];
   /**
-   * How pockets.0.brimful_ml comes about.
+   * How pockets.0.brimful_ml is calculated.
    *
    * @minItems 1
    */
@@ -517,7 +557,7 @@ export interface Poured {
   ml_per_mm: number;
 }
 /**
- * A pour into the propped mould.
+ * A pour into the tilted mould.
  */
 export interface Propped {
   /**
@@ -713,20 +753,20 @@ export interface MeshDefect {
   text: string;
 }
 /**
- * The answer of `list --json`: what ships. Each list is there where it was asked for.
+ * The answer of `list --json`: what is built in. Each list is there where it was asked for.
  */
 export interface Catalogue {
   schema: "brimwright.list/1";
   /**
-   * Shipped moulds.
+   * Built-in moulds.
    */
   moulds?: CatalogueMould[];
   /**
-   * Shipped fats.
+   * Built-in fats.
    */
   fats?: Fat[];
   /**
-   * Shipped piping tips.
+   * Built-in piping tips.
    */
   tips?: CatalogueTip[];
 }
@@ -768,6 +808,12 @@ export interface Fat {
    * For people.
    */
   name: string;
+  /**
+   * Other names by which it is found: plain, botanical, in other languages. Each is one fat's alone.
+   *
+   * Items: A name.
+   */
+  also_called: string[];
   kind: "triglyceride" | "wax_ester" | "free_fatty_acid";
   /**
    * By its melting range or iodine value.
@@ -805,6 +851,7 @@ export interface Fat {
   unsaponifiable?: Unsaponifiable;
   mean_molar_mass_g_per_mol?: CitedValue;
   fatty_acids?: FattyAcidProfile;
+  saponifies_slowly?: SaponifiesSlowly;
   /**
    * Free words.
    */
@@ -812,15 +859,15 @@ export interface Fat {
 }
 export interface SaponificationValue {
   /**
-   * Over all documents, in mg KOH per g.
+   * Over all documents, in mg KOH/g.
    */
   low: number;
   /**
-   * Over all documents, in mg KOH per g.
+   * Over all documents, in mg KOH/g.
    */
   high: number;
   /**
-   * That is reckoned with.
+   * The value used.
    */
   typical: number;
   /**
@@ -837,7 +884,7 @@ export interface SaponificationValue {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -881,7 +928,7 @@ export interface CitedRange {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -890,7 +937,7 @@ export interface CitedRange {
   also?: string;
 }
 /**
- * By the fatty acids, in mg KOH per g.
+ * By the fatty acids, in mg KOH/g.
  */
 export interface TheoreticalValue {
   /**
@@ -962,7 +1009,7 @@ export interface Unsaponifiable {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -980,7 +1027,7 @@ export interface CitedValue {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   /**
@@ -1032,6 +1079,24 @@ export interface FattyAcid {
    */
   read: boolean;
 }
+/**
+ * Of a wax of which nobody knows how much becomes soap in a pot: why, and what is sure to react.
+ */
+export interface SaponifiesSlowly {
+  /**
+   * What is known of it.
+   */
+  how: string;
+  /**
+   * Document.
+   */
+  source: string;
+  /**
+   * It was read in that document, not from memory.
+   */
+  read: boolean;
+  sure_mg_koh_per_g: CitedValue;
+}
 export interface CatalogueTip {
   /**
    * As a run names it.
@@ -1063,7 +1128,7 @@ export interface Plan {
   from_studio?: FromStudio;
   pour: Pour;
   /**
-   * Where the request tells of lye already weighed.
+   * Where the request gives alkali already weighed.
    */
   made_lye?: MadeLye[];
   pipe?: Pipe;
@@ -1084,7 +1149,7 @@ export interface Plan {
   /**
    * What is set on or in a piece, in the run's order.
    */
-  decorations: Perch[];
+  decorations: Decoration[];
   /**
    * Of the run.
    */
@@ -1109,7 +1174,7 @@ export interface Pieces {
    */
   sell: number;
   /**
-   * Spoilage included.
+   * Rejects included.
    */
   make: number;
   /**
@@ -1133,7 +1198,7 @@ export interface Pieces {
    */
   batches: number;
   /**
-   * Beyond sell and spoilage.
+   * Beyond sell and rejects.
    */
   to_stock: number;
 }
@@ -1217,7 +1282,7 @@ export interface Batter {
    */
   lye_strength_percent: number;
   /**
-   * The same in the pot of lye, before what goes into the batter.
+   * The same in the pot of lye solution, before what goes into the batter.
    */
   pot_strength_percent: number;
   /**
@@ -1231,12 +1296,12 @@ export interface Batter {
   superfat_percent: AimedSuperfat;
   heat: Heat;
   /**
-   * In the order of the hands: what is wet before the alkali.
+   * In the order you work: what is wet before the alkali.
    */
   ingredients: Ingredient[];
 }
 /**
- * Superfat as it comes out of what is weighed, in per cent of the alkali that the fats need.
+ * Superfat as weighed, in per cent of the alkali that the fats need.
  */
 export interface Superfat {
   /**
@@ -1290,7 +1355,7 @@ export interface Doubt {
   percent_of_variance: number;
 }
 /**
- * How warm fresh lye may get, and how long it takes to cool.
+ * How warm fresh lye solution may get, and how long it takes to cool.
  */
 export interface Heat {
   /**
@@ -1298,11 +1363,11 @@ export interface Heat {
    */
   water_at_c: number;
   /**
-   * That temperature is assumed, not said.
+   * That temperature is assumed, not given.
    */
   assumed: boolean;
   /**
-   * Hottest lye, in degrees Celsius.
+   * Hottest lye solution, in degrees Celsius.
    */
   peak_c: number;
   /**
@@ -1310,16 +1375,16 @@ export interface Heat {
    */
   boils_at_c: number;
   /**
-   * To the temperature it is used at; none where the run does not say it.
+   * To the temperature it is used at; none where the run does not give it.
    */
   cooling: CoolingTime[];
   /**
-   * Batter when lye and fats are mixed as the run says, in degrees Celsius.
+   * Batter when lye solution and fats are mixed as the run says, in degrees Celsius.
    */
   at_pour_c: number | null;
 }
 /**
- * How long lye takes to cool.
+ * How long the lye solution takes to cool.
  */
 export interface CoolingTime {
   /**
@@ -1396,7 +1461,7 @@ export interface CureFit {
   spread_g: number | null;
 }
 /**
- * A surface that set while the mould was propped.
+ * A surface that set while the mould was tilted.
  */
 export interface SlopingSurface {
   /**
@@ -1413,7 +1478,7 @@ export interface SlopingSurface {
   rise_y: number;
 }
 /**
- * A lye already weighed, and what mends it.
+ * Alkali already weighed, and what corrects it.
  */
 export interface MadeLye {
   /**
@@ -1434,7 +1499,7 @@ export interface MadeLye {
    */
   alkali: NamedWeight[];
   /**
-   * Superfat aimed at.
+   * Planned superfat.
    */
   aim_percent: number;
   superfat_percent: PotSuperfat;
@@ -1443,7 +1508,7 @@ export interface MadeLye {
   missing: Mend | null;
 }
 /**
- * What mends a lye already weighed.
+ * What corrects a weighing already made.
  */
 export interface Mend {
   /**
@@ -1469,7 +1534,7 @@ export interface Piped {
    */
   visible_each_ml: number;
   /**
-   * In the recess below the brim.
+   * In the headspace below the brim.
    */
   in_headspace_each_ml: number;
   visible_by: VisibleTopping;
@@ -1552,7 +1617,7 @@ export interface LaidBead {
  */
 export interface HandFactor {
   /**
-   * Of this tip in this hand.
+   * For your hand with this tip.
    */
   correction: number;
   /**
@@ -1669,7 +1734,7 @@ export interface Batch {
   dust: Dust[];
 }
 /**
- * One lye for all batters of a batch.
+ * One lye solution for all batters of a batch.
  */
 export interface LyePot {
   /**
@@ -1699,7 +1764,7 @@ export interface LyePot {
    */
   alkalis: NamedWeight[];
   /**
-   * Lye in the pot, in grams, to the milligram
+   * Lye solution in the pot, in grams, to the milligram
    */
   lye_g: number;
   /**
@@ -1723,7 +1788,7 @@ export interface LyePot {
    */
   strength_percent: number;
   /**
-   * Pot and lye, in grams, to the milligram
+   * Pot and lye solution, in grams, to the milligram
    */
   full_pot_g: number | null;
   /**
@@ -1863,9 +1928,9 @@ export interface Around {
   text: string;
 }
 /**
- * A decoration cast ahead.
+ * A decoration cast beforehand.
  */
-export interface Perch {
+export interface Decoration {
   /**
    * As the run says.
    */
@@ -1883,7 +1948,7 @@ export interface Perch {
    */
   per_piece: number;
   /**
-   * Hollows filled.
+   * Cavities filled.
    */
   cavity_fills: number;
   /**
@@ -1938,7 +2003,7 @@ export interface OnTop {
    */
   peak_flat_mm: number | null;
   /**
-   * Of what it was pressed into.
+   * How far it sticks out of what it was pressed into.
    */
   stands_proud_mm: number;
   /**
@@ -1987,7 +2052,7 @@ export interface Embed {
    */
   wall_cover_mm: number | null;
   /**
-   * From its top to the pour line; negative: it stands proud.
+   * From its top to the pour line; negative: it sticks out.
    */
   pour_line_cover_mm: number;
   /**
@@ -2233,6 +2298,10 @@ export interface Material {
    */
   name: string;
   /**
+   * For people: a fat's name, where its price goes by its id.
+   */
+  shown_as: string;
+  /**
    * Used.
    */
   g: number;
@@ -2248,7 +2317,7 @@ export interface Label {
   market: "EU" | "US";
   net_quantity: NetQuantity | null;
   /**
-   * The pieces weighed, held against the statement.
+   * The pieces weighed, checked against the statement.
    */
   pieces_weighed: PiecesWeighed | null;
   as_saponified: IngredientList;
@@ -2272,7 +2341,7 @@ export interface NetQuantity {
    */
   stated_g: number;
   /**
-   * Lightest believable piece.
+   * Lightest piece to expect.
    */
   lightest_g: number;
   /**
@@ -2408,6 +2477,14 @@ export interface Caution {
    * Whole sentences.
    */
   text: string;
+  /**
+   * The one it is about; absent: not about one alone.
+   */
+  batter?: "pour" | "pipe";
+  /**
+   * The size of the batches it is about; absent: about all.
+   */
+  batch_pieces?: number;
 }
 export interface FirstAid {
   /**

@@ -15,6 +15,15 @@ export interface Complaint {
   is_fault?: boolean; // of the program, not of what was given
   asks?: string; // the member of the question that answers it
   choices?: Choice[]; // what may be said there
+  lye_heavy?: boolean; // the soap would be, or might be
+  keep?: Keep; // what keeps a figure that is asked about
+  entry?: number; // of the list at the field the one that is meant, from 0
+}
+
+/** The "confirmed" at that pointer has to name the figure. */
+export interface Keep {
+  at: string;
+  figure: string;
 }
 
 /** Members of a question that answer what is asked, and what comes of it. */
@@ -46,9 +55,9 @@ export class Refused extends Error {
 const silent: Complaint = {
   file: "",
   field: "",
-  problem: "the program does not answer",
+  problem: "Brimwright is not running",
   remedy: "start brimwright again and open the address it prints; what you typed is kept here",
-  line: "The program does not answer: start brimwright again and open the address it prints. What you typed is kept here.",
+  line: "Brimwright is not running: start it again and open the address it prints. What you typed is kept here.",
 };
 
 const kept_here = "what you typed is kept here";
@@ -58,7 +67,7 @@ function without_words(status: number): Complaint {
   const [problem, remedy] =
     status === 503
       ? ["the program has too much to do at once", `it is asked again in a moment; ${kept_here}`]
-      : ["a fault of brimwright itself", `${kept_here}: change something, or ask again`];
+      : ["internal error in brimwright (your files are not at fault)", `${kept_here}: change something, or ask again`];
   return { file: "", field: "", problem, remedy, line: `${problem} (answer ${status}); ${remedy}.` };
 }
 
@@ -105,6 +114,8 @@ export interface Files {
   meshes: Listed[];
   studios: Listed[];
   cut?: { folder: string; looked_at: number }[]; // folders with more in them than is looked at
+  makes_pdf: boolean; // the helper program for it is there
+  imports_meshes: boolean; // likewise; without it, binary STL alone is read
 }
 
 export interface Kept {
@@ -130,10 +141,52 @@ interface Writing {
 /** Refused with status 409 and what stands there, where that is of another version. */
 export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/file", JSON.stringify(writing));
 
-/** What a file is now; null while there is none of that name. */
-export async function version_now(file: string, known: string | null): Promise<string | null> {
-  const path = `/api/changed?file=${encodeURIComponent(file)}&version=${known ?? ""}&wait=0`;
-  return (await json<{ version: string | null }>("GET", path)).version;
+/** Files by their names, and what they are; null while there is none of that name. */
+export type Versions = Map<string, string | null>;
+
+export interface Changes {
+  changed: { [file: string]: string | null };
+  unreadable: string[]; // names of nothing that may be read
+}
+
+/** Three quarters of the head that the program puts up with. */
+const longest_address = 12_000;
+
+const file_and_version = ([file, version]: [string, string | null]): string =>
+  `&${encodeURIComponent(`file:${file}`)}=${version ?? ""}`;
+
+/** Those that are of another version than is known, as they are now. */
+export async function changes_now(known: Versions): Promise<Changes> {
+  const all: Changes = { changed: {}, unreadable: [] };
+  for (const part of parted(known)) {
+    const { changed, unreadable } = await json<Changes>("GET", `/api/changed?wait=0${part}`);
+    Object.assign(all.changed, changed);
+    all.unreadable.push(...unreadable);
+  }
+  return all;
+}
+
+/** In addresses that are not too long: nearly always one. */
+function parted(known: Versions): string[] {
+  const parts = [""];
+  for (const pair of [...known].map(file_and_version))
+    if (parts.at(-1)!.length + pair.length > longest_address) parts.push(pair);
+    else parts[parts.length - 1] += pair;
+  return parts;
+}
+
+const this_tab = crypto.randomUUID();
+export const longest_wait_ms = 20_000;
+
+/**
+ * The same as soon as there is one, or after a while none. It ends one that waits still. More than an address holds are
+ * looked at in turn, without waiting.
+ */
+export async function next_changes(known: Versions, given_up: AbortSignal): Promise<Changes> {
+  const [part, ...more] = parted(known);
+  if (more.length) return changes_now(known);
+  const path = `/api/changed?wait=${longest_wait_ms / 1000}&tab=${this_tab}${part}`;
+  return json<Changes>("GET", path, undefined, undefined, given_up);
 }
 
 /** A run's file, and its text as though it stood there. */

@@ -26,9 +26,14 @@ export function on_new_key(go_on: () => void): void {
 
 const nobody: Answer = { status: 0, body: new Blob() };
 
-async function fetched(method: string, path: string, body: string | Blob | undefined): Promise<Answer> {
+async function fetched(
+  method: string,
+  path: string,
+  body: string | Blob | undefined,
+  signal: AbortSignal | undefined,
+): Promise<Answer> {
   try {
-    const response = await fetch(path, { method, body, headers: { "X-Bench-Key": key } });
+    const response = await fetch(path, { method, body, headers: { "X-Bench-Key": key }, signal });
     return { status: response.status, body: await response.blob() };
   } catch {
     return nobody;
@@ -50,6 +55,6 @@ function sent(method: string, path: string, body: string | Blob, progress: (shar
 }
 
 export const http: Transport = {
-  send: (method, path, body, progress) =>
-    body !== undefined && progress ? sent(method, path, body, progress) : fetched(method, path, body),
+  send: (method, path, body, progress, given_up) =>
+    body !== undefined && progress ? sent(method, path, body, progress) : fetched(method, path, body, given_up),
 };

@@ -119,7 +119,7 @@ export const mass = (units: Units, grams: number, decimals = 1, towards: Rounded
   weight(units, { g: grams, scale_step_g: 10 ** -decimals }, towards);
 
 export function volume(units: Units, ml: number, decimals = 1): Shown {
-  return chosen(units, `${plain(ml, decimals)} ml`, `${plain(ml / ml_per_fluid_ounce, 2)} fl oz`);
+  return chosen(units, `${plain(ml, decimals)} ml`, `${plain(ml / ml_per_fluid_ounce, 2)} US fl oz`);
 }
 
 export function length(units: Units, mm: number): Shown {

@@ -6,11 +6,15 @@ export interface Answer {
 }
 
 export interface Transport {
-  /** `progress` hears which share of the body has gone. Never throws: where nobody answers, the status is 0. */
+  /**
+   * `progress` hears which share of the body has gone; what is `given_up` is not waited for. Never throws: where nobody
+   * answers, the status is 0.
+   */
   send(
     method: "GET" | "POST" | "PUT",
     path: string,
     body?: string | Blob,
     progress?: (share: number) => void,
+    given_up?: AbortSignal,
   ): Promise<Answer>;
 }

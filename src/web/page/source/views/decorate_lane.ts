@@ -1,4 +1,4 @@
-// Perch: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
+// Decorate: decorations cast ahead, and the dust; or Cut, for loaves and slabs.
 import { html, nothing, type TemplateResult } from "lit";
 import { text_at, value_at } from "../documents/editing";
 import { state } from "../documents/state";
@@ -10,7 +10,7 @@ import { called, decorations } from "../forms/decoration";
 import { dust_form, dusts, powder_called } from "../forms/dust_form";
 import { item_buttons, item_id, rows_of, type List } from "../forms/form_lists";
 import { add_buttons, decoration_form } from "../forms/decoration_form";
-import type { Cut, Perch } from "../program/answers";
+import type { Cut, Decoration } from "../program/answers";
 import { both, duration, length, mass, trimmed, weighed_as, weight } from "../program/numbers";
 import { batch_head } from "./batches_told";
 
@@ -19,7 +19,7 @@ export const has_decorations = (): boolean => rows_of(decorations).length + rows
 /** Where nothing is set on it and nothing cut, what could be. */
 export function unused_decorate(): TemplateResult {
   return html`<section class="lane unused" aria-label="Decorate">
-    <h2>Perch</h2>
+    <h2>Decorate</h2>
     <p>Nothing is set on or in it${may_be_cut() ? ", and it is left whole" : ""}.</p>
     ${add_buttons()} ${cut_button()}
   </section>`;
@@ -54,7 +54,7 @@ export function decorate_lane(plan: Bench): TemplateResult {
     ${decorate_questions()}`;
 }
 
-const figures_of = (plan: Bench, i: number): Perch | undefined =>
+const figures_of = (plan: Bench, i: number): Decoration | undefined =>
   planned(plan.decorations, rows_of(decorations), text_at("run", `/decorations/${i}/name`), i);
 
 /** All that is asked about decorations and powders. */
@@ -74,14 +74,14 @@ export function decorate_questions(): TemplateResult {
 }
 
 /** Of all batches together, for it is made ahead. */
-function cast_order(plan: Bench, one: Perch): TemplateResult {
+function cast_order(plan: Bench, one: Decoration): TemplateResult {
   const fills = one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : "";
   return html`<p class="order ${state.is_old ? "old" : ""}">
     Cast <b>${one.casts}</b> of ${one.name} ahead${fills}${is_of_several(plan.whole) ? ", for the whole run" : ""}.
   </p>`;
 }
 
-function weights(plan: Bench, one: Perch, i: number): TemplateResult {
+function weights(plan: Bench, one: Decoration, i: number): TemplateResult {
   return html`<h3>
       Weigh for ${one.name} ${is_of_several(plan.whole) ? html`<small>for the whole run</small>` : nothing}
     </h3>
@@ -102,11 +102,11 @@ function weights(plan: Bench, one: Perch, i: number): TemplateResult {
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;
 }
 
-function fit(one: Perch, i: number): TemplateResult | typeof nothing {
+function fit(one: Decoration, i: number): TemplateResult | typeof nothing {
   const { on_top, buried } = one;
   if (!on_top && !buried) return nothing;
   const mm = (value: number | null) => (value === null ? "not known" : both(length(state.units, value)));
-  const least = (pick: (embed: NonNullable<Perch["buried"]>["embeds"][number]) => number | null) => {
+  const least = (pick: (embed: NonNullable<Decoration["buried"]>["embeds"][number]) => number | null) => {
     const known = (buried?.embeds ?? []).map(pick).filter((value): value is number => value !== null);
     return known.length ? both(length(state.units, Math.min(...known))) : "none near";
   };
@@ -115,7 +115,7 @@ function fit(one: Perch, i: number): TemplateResult | typeof nothing {
       ${
         on_top
           ? html`<div>
-                <dt>Rests on a circle of</dt>
+                <dt>Contact circle</dt>
                 <dd>${mm(on_top.contact_mm)}</dd>
               </div>
               <div>
@@ -123,7 +123,7 @@ function fit(one: Perch, i: number): TemplateResult | typeof nothing {
                 <dd>${mm(on_top.peak_flat_mm)}</dd>
               </div>
               <div>
-                <dt>Stands proud by</dt>
+                <dt>Sticks out by</dt>
                 <dd>${mm(on_top.stands_proud_mm)}</dd>
               </div>`
           : nothing

@@ -36,7 +36,7 @@ async function tried(wish: () => Promise<string>): Promise<void> {
 async function written(): Promise<void> {
   await save_formulas();
   const conflict = conflict_of("run");
-  if (conflict) throw new Error(`${conflict.file} changed underneath: say first which text is to stay.`);
+  if (conflict) throw new Error(`${conflict.file} was changed outside this page: say first which text is to stay.`);
 }
 
 const keep = (name: string, body: object) => () =>
@@ -102,7 +102,7 @@ export function files_out(plan: Plan): TemplateResult {
   const button = (words: string, act: () => Promise<void>, look = "") =>
     html`<button type="button" class=${look} ?disabled=${is_working} @click=${() => void act()}>${words}</button>`;
   return html`<section class="out" aria-labelledby="out-title">
-    <h2 id="out-title">To print and to keep</h2>
+    <h2 id="out-title">Print and download</h2>
     <h3>The sheet for the bench</h3>
     ${choice<PaperSize>(
       "Paper",
@@ -116,10 +116,14 @@ export function files_out(plan: Plan): TemplateResult {
     ${which_batch(plan)}
     <div class="choice">
       ${button("Bench sheet, to print", open({ kind: "sheet", ...sheet }), "strong")}
-      ${button(
-        "Bench sheet, PDF",
-        keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }),
-      )}
+      ${
+        state.files?.makes_pdf
+          ? button(
+              "Bench sheet, PDF",
+              keep(`${stem}${batch ? ` batch ${batch}` : ""}.pdf`, { kind: "sheet-pdf", ...sheet }),
+            )
+          : ""
+      }
     </div>
     <h3>For the label, the wall and the printer</h3>
     <div class="choice">

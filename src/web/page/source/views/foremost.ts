@@ -59,8 +59,8 @@ function stale_words(): string {
   if (!state.run.file || state.view === "reading") return "";
   const conflict = conflict_of(tried_now());
   if (conflict)
-    return `${conflict.file} changed underneath: what is struck through is of neither text. Say which is to stay.`;
+    return `${conflict.file} was changed outside this page: what is struck through is of neither text. Say which is to stay.`;
   return state.is_old && state.changed_beside
-    ? `${state.changed_beside} changed underneath: what is struck through is not to be weighed.`
+    ? `${state.changed_beside} was changed outside this page: what is struck through is not to be weighed.`
     : "";
 }

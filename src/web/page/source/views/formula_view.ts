@@ -4,7 +4,7 @@ import { all_conflicts } from "../documents/conflicts";
 import type { FormulaSlot } from "../documents/file_types";
 import { leave_formula, use_in_run } from "../documents/formula_opening";
 import { state } from "../documents/state";
-import { bench_of, is_of_several, pieces_of, whipping_called, type Bench } from "../figures/batches";
+import { bench_of, is_of_several, pieces_of, whipped_for, type Bench } from "../figures/batches";
 import { dangers_of } from "../figures/dangers";
 import { for_lye, shown_weight } from "../figures/weights";
 import { which_is_to_stay } from "../forms/conflict";
@@ -33,7 +33,7 @@ export function formula_view(): TemplateResult {
   const bench = state.plan && bench_of(state.plan);
   const batter = of === "pipe" ? bench?.whippings[0] : bench?.pour;
   return html`${conflicts()}
-    <h1 id="formula-title" tabindex="-1">${String(file.now.name || "A formula without a name")}</h1>
+    <h1 id="formula-title" tabindex="-1">${String(file.now.name || "Unnamed formula")}</h1>
     <p class="aside">${where(of)}</p>
     <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
     ${strip(of, batter, bench)} ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)}
@@ -90,7 +90,7 @@ function strip(of: FormulaSlot, batter: Batter | undefined, bench: Bench | undef
 
 /** FormulaSlot weights they are, where a run has more than those. */
 function amount_of(of: FormulaSlot, bench: Bench): [string, string][] {
-  const whipping = of === "pipe" ? whipping_called(bench, bench.whippings[0]).replace(/^one whipping: /, "") : "";
+  const whipping = of === "pipe" ? whipped_for(bench, bench.whippings[0]) : "";
   if (whipping) return [["For one whipping", whipping]];
   return is_of_several(bench.whole) ? [["For one batch", pieces_of(bench.whole, bench.batch)]] : [];
 }
@@ -111,7 +111,7 @@ function asks(of: FormulaSlot): TemplateResult {
   const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
   return html`<div role="status" class="asks">
     <p class="alarm">
-      <strong>${state.plan ? "These figures are from before." : "No figures yet."}</strong>
+      <strong>${state.plan ? "These figures are out of date." : "No figures yet."}</strong>
       ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
     </p>
     ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}

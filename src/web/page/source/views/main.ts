@@ -8,7 +8,7 @@ import { plan_soon } from "../documents/planning";
 import { is_changed } from "../documents/open_file";
 import { save_now } from "../documents/saving";
 import { state, update } from "../documents/state";
-import { look } from "../documents/watching";
+import { look_now } from "../documents/watching";
 import { Refused } from "../program/api";
 import { on_new_key } from "../program/http";
 import { foremost } from "./foremost";
@@ -21,7 +21,7 @@ const root = document.getElementById("page")!;
 
 function page() {
   return html` <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>
-      To the figures
+      Skip to the figures
     </button>
     ${head(open_start)} ${foremost()}
     <main id="main" tabindex="-1" class=${state.is_old && state.view !== "start" ? "old-now" : ""}>
@@ -63,9 +63,9 @@ document.addEventListener("keydown", (event) => {
 
 // A tablet that wakes looks at the file again; one that goes to sleep writes first.
 document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "visible") return look_now();
   if (state.view !== "run" && state.view !== "formula") return;
-  if (document.visibilityState === "visible") void look().catch(() => undefined);
-  else if (is_changed(state.run)) void save_now();
+  if (is_changed(state.run)) void save_now();
 });
 
 function go_on(): void {

@@ -152,7 +152,7 @@ function readings(bench: Bench, pipe: Whipping, i: number): TemplateResult | typ
         )}
       </tbody>
     </table>
-    ${how(`${whipping_key(i)}.readings`, "How the table comes about", `${whipping_place(bench, i)}.readings`)}`;
+    ${how(`${whipping_key(i)}.readings`, "Show the calculation", `${whipping_place(bench, i)}.readings`)}`;
 }
 
 /** The recess under the brim, as a picture: topping reaches into it, or sits above it. */
@@ -160,7 +160,7 @@ function recess(): TemplateResult {
   const pointer = "/pipe/fills_headspace";
   const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(text_at("run", pointer))?.[1]?.replace(",", "."));
   const complaint = complaint_at("run", pointer);
-  return html`<h3 id="recess">How far does the topping fill the recess below the brim?</h3>
+  return html`<h3 id="recess">How much of the headspace below the brim does the topping fill?</h3>
     <div class="choice pictures" role="group" aria-labelledby="recess">
       ${recess_shares.map(
         (one) =>
@@ -179,7 +179,7 @@ function recess(): TemplateResult {
       label: "Or as a share",
       at: pointer,
       unit: "%",
-      hint: complaint ? undefined : "A trial piped on flat paper misses this.",
+      hint: complaint ? undefined : "Trials piped on flat paper do not include it.",
     })}`;
 }
 
@@ -199,7 +199,7 @@ function allows(bench: Bench): TemplateResult | typeof nothing {
   const largest = bench.whippings[0];
   const limits = largest?.limits ?? [];
   if (!largest || (!limits.length && !paced.length)) return nothing;
-  return html`<h3>What this batter allows ${of_one(bench)}</h3>
+  return html`<h3>Limits of whisk, bowl and time ${of_one(bench)}</h3>
     ${paced.map(
       ({ one, words }) =>
         html`${whipping_title(bench, one)}

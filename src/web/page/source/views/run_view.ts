@@ -56,7 +56,7 @@ export function head(open_start: () => void): TemplateResult {
                     aria-pressed=${state.units === one ? "true" : "false"}
                     @click=${units(one)}
                   >
-                    ${{ metric: "g mm", both: "both", us: "oz in" }[one]}
+                    ${{ metric: "g, mm", both: "both", us: "oz, in" }[one]}
                   </button>`,
               )}
             </div>
@@ -82,7 +82,7 @@ function saving_words(): string {
 function unsaved_formula(): string {
   const what = state.formulas.apart ? "apart" : "run";
   const conflict = conflict_of(what);
-  if (conflict) return `Not saved: ${conflict.file} changed underneath; say which is to stay.`;
+  if (conflict) return `Not saved: ${conflict.file} was changed outside this page; say which is to stay.`;
   const open = what === "apart" ? [state.formulas.apart] : [state.formulas.pour, state.formulas.pipe];
   if (!open.some((file) => file && is_changed(file))) return "";
   return state.complaint && state.complaint.file === "" ? `Not saved: ${state.complaint.problem}` : "Saving ...";
@@ -105,7 +105,7 @@ export function bench(): TemplateResult {
         ? html`${lanes(of_one)} ${shelf(of_one)}
             <div class="beside">${watch_list(plan)} ${piece(plan)}</div>
             ${run_needs(of_one)} ${losses_and_scales(of_one)} ${mould(plan)} ${files_out(plan)} ${parts(of_one)}`
-        : html`<p class="hint">${state.complaint ? "No figures until this is mended." : "Reading the run ..."}</p>
+        : html`<p class="hint">${state.complaint ? "Correct this to see the figures." : "Reading the run ..."}</p>
             ${unplanned()}`
     }
   `;
@@ -126,7 +126,7 @@ function parts(bench: Bench): TemplateResult {
     ["lane-decorate", "Decorate"],
     ["lane-cut", "Cut"],
     ["shelf-title", "Lye"],
-    ...(is_in_danger() ? [] : [["watch-title", "Watch"] as [string, string]]),
+    ...(is_in_danger() ? [] : [["watch-title", "Cautions"] as [string, string]]),
     ["piece-title", "Piece"],
     ["needs-title", "Needs"],
     ["mould-title", "Mould"],
@@ -181,13 +181,13 @@ export function complaint(): TemplateResult {
     ${
       said
         ? html`<p class="alarm">
-              <strong>${state.plan ? "The figures below are from before." : "No figures yet."}</strong>
+              <strong>${state.plan ? "The figures below are out of date." : "No figures yet."}</strong>
               ${said.field ? html`<code>${said.field}</code>: ` : nothing}${wording(said)}
             </p>
             ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
             ${
               is_about("run")
-                ? keep_it(state.run.now, said.field, said.remedy, (pointer, value) => edit("run", pointer, value))
+                ? keep_it(state.run.now, said.keep, (pointer, value) => edit("run", pointer, value))
                 : nothing
             }
             ${
@@ -250,7 +250,7 @@ function order(plan: Plan): TemplateResult {
       })}
     </div>
     <div class="batches">${batches_told(plan)} ${batch_form()}</div>
-    <p class="aside">Tap a figure with = beside it to see how it comes about.</p>
+    <p class="aside">Tap a figure marked = to see how it is calculated.</p>
   </section>`;
 }
 
@@ -330,7 +330,7 @@ function mould(plan: Plan): TemplateResult | typeof nothing {
         ${level_curve(pocket.levels, plan.pour.depth_mm)}
       </figure>
       <figure>
-        <figcaption>In the round</figcaption>
+        <figcaption>3D view</figcaption>
         <solid-panel .views=${solid_views(plan, measured.mould)}></solid-panel>
       </figure>
     </div>

@@ -30,7 +30,7 @@ import { weighed } from "./pour_lane";
 
 export function shelf(plan: Bench): TemplateResult {
   return html`<section class="shelf" aria-labelledby="shelf-title">
-    <h2 id="shelf-title">Lye shelf</h2>
+    <h2 id="shelf-title">Lye</h2>
     ${batch_head(plan)}
     <div class="jugs">
       ${jug({
@@ -86,7 +86,7 @@ function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
     })}
     ${figure({
       key: `${key}.superfat`,
-      label: "Effective superfat",
+      label: "Superfat as weighed",
       shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""],
       of: `${place}.superfat_percent.effective`,
     })}
@@ -95,7 +95,7 @@ function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
       !is_first || value_at(slot, "/superfat") === undefined
         ? nothing
         : field({
-            label: "Superfat aimed at",
+            label: "Planned superfat",
             of: slot,
             at: "/superfat",
             unit: "%",
@@ -120,14 +120,14 @@ function interval(superfat: Superfat): TemplateResult {
   if (!is_below_zero(low))
     return html`<p class="aside of-plan">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
   return html`<p class="mind of-plan">
-    <strong>Mind</strong> At its lowest there is lye left over. ${span}${likely}
-    ${doubt ? most : "A finer scale, a larger batch or a higher aim mends it."}
+    <strong>Mind</strong> It may come out lye-heavy. ${span}${likely}
+    ${doubt ? most : "Use a finer scale, a larger batch or a higher superfat."}
   </p>`;
 }
 
 function heat(batter: Batter, place: string, key: string): TemplateResult | typeof nothing {
   if (!batter.heat) return nothing;
-  return html`${heat_words(batter.heat)} ${how(`${key}.heat`, "How the heat is reckoned", `${place}.heat`)}`;
+  return html`${heat_words(batter.heat)} ${how(`${key}.heat`, "How the heat is worked out", `${place}.heat`)}`;
 }
 
 function heat_words(found: Heat): TemplateResult {
@@ -136,7 +136,7 @@ function heat_words(found: Heat): TemplateResult {
     (one) =>
       `${
         one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"
-      } to ${duration(one.longest_min * 60)} ${one.in ? `in ${one.in.replace(/^in /, "")}` : ""}`,
+      } to ${duration(one.longest_min * 60)} in ${one.in}`,
   );
   return html`<p class="aside of-plan">
     Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at
@@ -162,7 +162,7 @@ function common_pot(plan: Bench): TemplateResult | typeof nothing {
     ${pot.alkalis.map((one, i) =>
       weigh(`alkali.${i}`, `In the pot: ${one.name}`, weight(units, weighed_as(one, ""), "down"), `alkalis.${i}.g`),
     )}
-    ${weigh("lye", "Lye in the pot", weight(units, weighed_as(pot, "lye_")), "lye_g", full_pot(pot))}
+    ${weigh("lye", "Lye solution in the pot", weight(units, weighed_as(pot, "lye_")), "lye_g", full_pot(pot))}
     ${pot.shares.map(
       (one, i) =>
         html`${weigh(
@@ -230,7 +230,7 @@ export function watch_list(plan: Plan): TemplateResult {
     </ul>`;
   const notes = cautions.filter((one) => one.severity === "note");
   return html`<section class="watch" aria-labelledby="watch-title">
-    <h2 id="watch-title">What to watch <small>worst first</small></h2>
+    <h2 id="watch-title">Cautions <small>worst first</small></h2>
     ${listed(cautions.filter((one) => one.severity !== "note"))}
     ${
       notes.length
@@ -370,10 +370,10 @@ export function losses_and_scales(plan: Bench): TemplateResult {
       ${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}
     </div>
     <div class="row">
-      ${field({ label: "Large scale reads", at: "/scales/large/step", unit: "g", short: true })}
-      ${field({ label: "Large scale holds", at: "/scales/large/most", unit: "g", short: true })}
-      ${field({ label: "Fine scale reads", at: "/scales/fine/step", unit: "g", short: true })}
-      ${field({ label: "Fine scale holds", at: "/scales/fine/most", unit: "g", short: true })}
+      ${field({ label: "Large scale, smallest step", at: "/scales/large/step", unit: "g", short: true })}
+      ${field({ label: "Large scale, most it weighs", at: "/scales/large/most", unit: "g", short: true })}
+      ${field({ label: "Fine scale, smallest step", at: "/scales/fine/step", unit: "g", short: true })}
+      ${field({ label: "Fine scale, most it weighs", at: "/scales/fine/most", unit: "g", short: true })}
     </div>
   </section>`;
 }

@@ -107,7 +107,7 @@ function card(one: Listed): TemplateResult {
 
 function moulds(): TemplateResult {
   return html`<section aria-labelledby="moulds-title">
-    <h2 id="moulds-title">A mould that is there: make a run with it, or change it</h2>
+    <h2 id="moulds-title">Moulds: start a run with one, or change it</h2>
     <ul class="cards">
       ${own_moulds()}${state.catalogue.map(
         (one) =>
@@ -157,8 +157,8 @@ function begun(): TemplateResult[] {
     return html`<div class="banner">
       <p>What you typed of <b>${name}</b> is still here, and in no file yet.</p>
       <div class="choice">
-        <button type="button" @click=${() => tried(() => go_on_with_draft(left))}>Go on with it</button>
-        <button type="button" @click=${drop}>Let it go</button>
+        <button type="button" @click=${() => tried(() => go_on_with_draft(left))}>Continue</button>
+        <button type="button" @click=${drop}>Discard it</button>
       </div>
     </div>`;
   });

@@ -1,4 +1,4 @@
-#include "geometry/sections/plane_section.h"
+#include "geometry/sections/plane_cut.h"
 
 #include "geometry/levels/level_curve.h"
 #include "solids.h"

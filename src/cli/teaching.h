@@ -1,0 +1,119 @@
+#pragma once
+
+namespace brimwright::cli {
+
+// What each command's help says beside its options. Examples that name files of the program's own
+// are run by tests/cli/readme_test.py. No line is longer than 80 columns.
+
+inline constexpr auto about =
+    "From a mould to weighed soap ingredients: measures a mould, turns its volume\n"
+    "into base, topping and decoration for a run of pieces, and works out every\n"
+    "weight, both lyes and the material cost of a piece.\n";
+
+inline constexpr auto examples =
+    "Examples\n"
+    "  brimwright list moulds\n"
+    "  brimwright gauge moulds/low_bowl.json\n"
+    "  brimwright gauge cup.stl --unit mm --role cavity --depth \"30 mm\"\n"
+    "  brimwright plan examples/spring_cups.run.json\n"
+    "  brimwright plan examples/spring_cups.run.json --sell 40 --json\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf\n"
+    "\n"
+    "Each command has its own --help. Quantities carry their unit: \"5 mm\", \"2 1/4\n"
+    "in\", \"2 oz\" (mass), \"2 fl oz\" (US volume), \"49 °C\". \"-\" reads the file from\n"
+    "standard input, and writes to standard output.\n"
+    "Exit status: 0 done, 1 something in your input needs correcting, 2 internal\n"
+    "error.\n";
+
+inline constexpr auto gauge_examples =
+    "FILE is a mould file (.json) or a mesh (.stl .obj .ply .off .3mf .gltf .glb):\n"
+    "the cavity itself or a finished piece (cavity), a mould with its cavities\n"
+    "(body), or a mould's inner surface, open above (skin); asked for where its shape\n"
+    "does not tell. Broken meshes are repaired where that is sound, and each repair\n"
+    "is reported.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright gauge moulds/fluted_cup_small.json\n"
+    "  brimwright gauge tray.stl --unit mm\n"
+    "  brimwright gauge hollow.stl --unit in --up +y --depth \"1 1/2 in\"\n"
+    "  brimwright gauge moulds/round_cup.json --fit-mass \"95 g\" --density \"1.01 g/ml\"\n"
+    "  brimwright gauge moulds/pebble.json --cast-wall \"10 mm\" --cast-base \"12 mm\"\n"
+    "  brimwright gauge moulds/twisted_cup.json --pour \"61.5 ml\"\n"
+    "  brimwright gauge moulds/plain_bar.json --tilt \"12 deg\" --mark \"18 mm\"\n"
+    "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n"
+    "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json \\\n"
+    "      --cover \"6 mm\"\n";
+
+inline constexpr auto plan_examples =
+    "RUN is a run file (.json) that names its mould and formulas. Shown are the\n"
+    "pieces to make, every ingredient of base and topping, both lyes with their\n"
+    "effective superfat, decoration, dust, and the material cost of a piece.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright plan examples/spring_cups.run.json\n"
+    "  brimwright plan examples/spring_cups.run.json --sell 60\n"
+    "  brimwright plan examples/spring_cups.run.json --picture pour.svg\n"
+    "  brimwright plan examples/spring_cups.run.json --piece piece.svg --piece it.glb\n"
+    "  brimwright plan examples/spring_cups.run.json --label label.txt\n"
+    "  brimwright plan examples/spring_cups.run.json --brief\n"
+    "  brimwright plan examples/plain_bars.run.json --weighed \"base NaOH 140 g\" \\\n"
+    "      --purity \"NaOH 97 %\"\n"
+    "  brimwright plan may.json --library ~/soap/moulds --json > may_plan.json\n";
+
+inline constexpr auto sheet_examples =
+    "The run for the bench, in the order you work: the day before, pour, pipe,\n"
+    "decorate, and blanks for what really happened. Weights can be read from two\n"
+    "metres; the pour line is drawn at true size, with a bar of 50 mm to check it.\n"
+    "With neither --html nor --pdf the HTML goes to standard output. Print at 100 %,\n"
+    "not \"fit to page\".\n"
+    "\n"
+    "Examples\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf spring.pdf --paper Letter\n"
+    "  brimwright sheet examples/spring_cups.run.json --pdf second.pdf --batch 2\n"
+    "  brimwright sheet examples/spring_cups.run.json --sell 60 > spring.html\n";
+
+inline constexpr auto serve_examples =
+    "The page is opened in your browser and answered on this computer only. It works\n"
+    "in the folder of RUN, or in the current one; saving there keeps the same files\n"
+    "that the other commands read. Built-in examples are saved as copies.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright serve\n"
+    "  brimwright serve orders/may.run.json\n"
+    "  brimwright serve --port 8080 --no-browser\n";
+
+inline constexpr auto list_examples =
+    "With a name, everything known of that one and where it is from.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright list moulds\n"
+    "  brimwright list fats\n"
+    "  brimwright list fats coconut\n"
+    "  brimwright list tips\n";
+
+inline constexpr auto tidy_examples =
+    "FILE is a run, a formula, a mould or a file of tips. Keys that have another name\n"
+    "today are renamed, and everything else stays as you wrote it. A file with a\n"
+    "mistake in it is not touched, and then no other is either.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright tidy may.run.json\n"
+    "  brimwright tidy *.json moulds/*.json\n";
+
+inline constexpr auto init_examples =
+    "The folder gets a studio.json for what is the same in every run, a mould, a\n"
+    "formula and a run. Nothing in them is guessed: each blank says what goes there\n"
+    "and how to measure it.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright init soap\n"
+    "  brimwright plan soap/first.run.json\n";
+
+inline constexpr auto completions_examples =
+    "The build installs all four where shells and man look for them.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright completions bash > brimwright.bash\n";
+
+}  // namespace brimwright::cli

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "cli/outputs.h"
+#include "service/requests.h"
+#include "web/web.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::cli {
+
+enum class Asked { gauge, plan, sheet, list, tidy, init, serve, worker, completions };
+
+/// What the words on the command line come to.
+struct Words {
+  Asked asked = Asked::list;
+  service::GaugeRequest gauge;
+  service::PlanRequest plan;
+  service::ListRequest list;
+  service::SheetRequest sheet;
+  service::TidyRequest tidy;
+  service::InitRequest init;
+  OutputWords files;
+  web::ServerSettings server;
+  std::vector<std::string> library;
+  std::string studio, shell;
+  bool json = false, no_browser = false;
+};
+
+}  // namespace brimwright::cli
