@@ -354,7 +354,7 @@ await run({
       await page.locator(".foremost .stale").waitFor({ state: "detached" });
       await settled(page);
     }
-    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
     await underneath(page).waitFor();
     assert.equal(most, 1, "two waited at the same time");
     check_quiet(page);
@@ -369,7 +369,7 @@ await run({
     const wake = () => page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
     await wake(); // what was asked before is given up, and now nothing is answered
     await page.waitForTimeout(1500);
-    write(serving, "spring_order.run.json", { ...files["spring_order.run.json"], sell: 20 });
+    write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
     await page.waitForTimeout(1500);
     assert.equal(await underneath(page).count(), 0);
     is_asleep = false;

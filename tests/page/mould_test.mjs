@@ -354,7 +354,7 @@ await run({
     at_start(
       async (page) => {
         // 10 x 5 x 2 cm, on paper
-        await mould_from(page, /^My box 100\.0 ml \(3\.38 fl oz\), 2 in one; your own, my_box\.json/).waitFor();
+        await mould_from(page, /^My box 100\.0 ml \(3\.38 US fl oz\), 2 in one; your own, my_box\.json/).waitFor();
         await mould_from(
           page,
           /^Bent your own, bent\.json; it cannot be measured: shape, draft walls leaning 45° .* meet before the floor/,
