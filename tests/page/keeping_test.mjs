@@ -489,6 +489,8 @@ await run({
     };
     await sell(at.page).fill("30"); // the example becomes her own
     await saved(at.page);
+    await settled(at.page);
+    await at.page.waitForTimeout(1500); // its new file was heard of, and nothing more is asked
     await once("**/api/plan", 500);
     await sell(at.page).fill("31");
     await at.page.locator(".complaints", { hasText: "internal error 500" }).waitFor();
