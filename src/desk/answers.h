@@ -3,6 +3,7 @@
 #include "desk/request.h"
 #include "units/complaint_facts.h"
 #include "units/question.h"
+#include "units/user_error.h"
 
 #include <nlohmann/json_fwd.hpp>
 
@@ -33,6 +34,12 @@ HttpAnswer complaint(int status, const UserError::Parts& parts, const std::strin
 
 /// Status 422, the server's word for "the input wants mending".
 HttpAnswer complaint(const UserError& error);
+
+/// What was asked rests on what is so no longer: somebody else was quicker. Status 409.
+class Overtaken : public UserError {
+ public:
+  using UserError::UserError;
+};
 
 /// A refusal of the request as such, told like every complaint.
 HttpAnswer refusal(int status, const std::string& field, const std::string& problem,

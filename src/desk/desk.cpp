@@ -1,6 +1,7 @@
 #include "desk/desk.h"
 
 #include "desk/answers.h"
+#include "desk/desk_parts.h"
 #include "desk/request_reading.h"
 #include "schemas/tidying.h"
 #include "units/fields.h"
@@ -21,30 +22,6 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 constexpr std::uint64_t longest_json = 4u << 20;
-
-/// Not for maker's eyes: the request goes to the end of the other queue.
-struct NeedsSlowQueue {};
-
-/// The page's own fields: their names, and a library is given at the start alone.
-UserTerms page_terms() {
-  UserTerms terms = plain_terms();
-  terms.say = [](const Answer& answer) {
-    if (answer.member == "library")
-      return std::string("a start of brimwright that names it as a library");
-    if (answer.member == "piece") return "a solid of the piece, " + answer.value;
-    return plain_terms().say(answer);
-  };
-  return terms;
-}
-
-Fields fields_of(const DeskRequest& request) { return Fields::parse(request.body, "the request"); }
-
-std::string asked(const DeskRequest& request, const std::string& name) {
-  const auto at = request.query.find(name);
-  if (at == request.query.end() || at->second.empty())
-    throw UserError({"", name}, "is missing in the address", "add ?" + name + "=...");
-  return at->second;
-}
 
 /// A document that may be asked for: of a plan, of a gauge, or of either.
 struct Kind {
@@ -101,12 +78,6 @@ service::Request document_request(const Fields& fields, const Kind& kind, const 
   return with_file(gauge_request(*gauge, path_for), *kind.of_gauge);
 }
 
-HttpAnswer refused(const service::Reply& reply) {
-  if (reply.status == service::Status::fault) return fault(reply.complaint);
-  return complaint(422, reply.wanting, reply.complaint,
-                   {.member = reply.asks, .choices = reply.choices, .facts = reply.facts});
-}
-
 /// What the page gets of a file: of the version of its schema before today's, what `tidy` would
 /// make of it, which is written with the first change. A text that is no file of this program
 /// stays.
@@ -126,11 +97,18 @@ Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Works
       memory_(memory),
       workspace_(workspace),
       uploads_(std::move(uploads)),
-      open_(std::move(open)) {}
+      open_(std::move(open)),
+      bench_(OwnFolder(workspace.folder()), [this](const std::string& file) {
+        try {
+          return bench_run(file).id;
+        } catch (const UserError&) {
+          return std::optional<std::string>();
+        }
+      }) {}
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 8> routes = {{
+  static constexpr std::array<Route, 13> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -139,6 +117,11 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/list", longest_json, quick, &Desk::list},
       {"POST", "/api/document", longest_json, slow, &Desk::document},
       {"POST", "/api/keep", longest_json, quick, &Desk::keep},
+      {"GET", "/api/bench", 0, quick, &Desk::bench},
+      {"POST", "/api/bench/tick", longest_json, quick, &Desk::tick},
+      {"POST", "/api/bench/weigh_cup", longest_json, quick, &Desk::weigh_cup},
+      {"POST", "/api/bench/anew", longest_json, quick, &Desk::anew},
+      {"POST", "/api/bench/finish", longest_json, quick, &Desk::finish},
   }};
   has_path = false;
   for (const Route& route : routes) {
@@ -155,6 +138,8 @@ std::optional<DeskAnswer> Desk::answer(const Route& route, const DeskRequest& re
     return (this->*route.act)(request, budget);
   } catch (const NeedsSlowQueue&) {
     return std::nullopt;
+  } catch (const Overtaken& error) {
+    return DeskAnswer{complaint(409, error.parts(), error.what())};
   } catch (const UserError& error) {
     return DeskAnswer{complaint(error)};
   } catch (const std::bad_alloc&) {

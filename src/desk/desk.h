@@ -1,34 +1,17 @@
 #pragma once
 
-#include "desk/request.h"
+#include "desk/bench_keeping.h"
+#include "desk/desk_request.h"
 #include "desk/uploads.h"
 #include "desk/workspace.h"
 #include "service/service.h"
 
 #include <cstdint>
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 
 namespace brimwright::desk {
-
-/// How long a request may take: quick ones measure no mesh that is not remembered.
-enum class Budget { quick, slow };
-
-/// A request as the worker gets it.
-struct DeskRequest {
-  std::uint64_t number = 0;  // unlike any other's of this server
-  std::string method, path;
-  std::map<std::string, std::string> query = {};
-  std::string body = {};
-};
-
-/// An answer as the worker gives it.
-struct DeskAnswer {
-  HttpAnswer answer;
-  std::string shared_as = {};  // to be opened by its address alone, under this name, if not empty
-};
 
 /// What is asked of the server, apart from how it is asked; see web/server.h, where it is told.
 /// Used by several threads at once.
@@ -60,9 +43,18 @@ class Desk {
   DeskAnswer list(const DeskRequest& request, Budget budget) const;
   DeskAnswer document(const DeskRequest& request, Budget budget) const;
   DeskAnswer keep(const DeskRequest& request, Budget) const;
+  // bench_routes.cpp
+  DeskAnswer bench(const DeskRequest& request, Budget) const;
+  DeskAnswer tick(const DeskRequest& request, Budget budget) const;
+  DeskAnswer weigh_cup(const DeskRequest& request, Budget budget) const;
+  DeskAnswer anew(const DeskRequest& request, Budget) const;
+  DeskAnswer finish(const DeskRequest& request, Budget) const;
 
   service::Reply replied(const service::Request& request, Budget budget) const;
   HttpAnswer served(const service::Request& request, Budget budget) const;
+  struct Weighed;
+  BenchRun bench_run(const std::string& file, const std::optional<std::string>& text = {}) const;
+  DeskAnswer weighed(const Weighed& asked, const BenchKeeping::Change& change, Budget budget) const;
   std::string path_for(const std::string& name, bool may_be_new) const;
 
   moulds::Library library_;
@@ -70,6 +62,7 @@ class Desk {
   Workspace& workspace_;
   UploadFolder uploads_;
   std::optional<std::string> open_;
+  BenchKeeping bench_;
 };
 
 }  // namespace brimwright::desk

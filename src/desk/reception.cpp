@@ -1,6 +1,7 @@
 #include "desk/reception.h"
 
 #include "desk/answers.h"
+#include "desk/bench_keeping.h"
 #include "desk/secret.h"
 #include "units/user_error.h"
 
@@ -11,6 +12,7 @@
 #include <charconv>
 #include <exception>
 #include <filesystem>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -90,6 +92,7 @@ std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key)
 /// Files that are looked at until one of them changes or the time is up.
 struct Reception::Watch {
   std::vector<std::pair<std::string, std::string>> known;  // files and their versions
+  std::optional<std::string> bench;  // the version known of what is kept there
   Clock::time_point end;
   Answering answer;
   std::atomic<bool> is_over = false;  // its tab has asked anew, and hears no more of this
@@ -101,7 +104,10 @@ HttpAnswer not_for_this_method(const std::string& path) {
 }
 
 Reception::Reception(const std::string& folder, const moulds::Library& library, Staff staff)
-    : staff_(std::move(staff)), key_(new_token()), workspace_(folder, library) {}
+    : staff_(std::move(staff)),
+      key_(new_token()),
+      workspace_(folder, library),
+      own_(workspace_.folder()) {}
 
 std::variant<HttpAnswer, BodyPlan> Reception::judged(const HttpHead& head) try {
   if (!head.path.starts_with(api)) {
@@ -166,6 +172,7 @@ HttpAnswer Reception::shared(DeskAnswer made) try {
 void Reception::begin_watch(const HttpHead& head, Answering answer) try {
   const auto watch = std::make_shared<Watch>();
   watch->known = files_in(head);
+  if (const auto at = head.query.find("bench"); at != head.query.end()) watch->bench = at->second;
   watch->end = Clock::now() + wait_of(head);
   watch->answer = answer;
   if (const std::string tab = value_of(head, "tab"); !tab.empty()) end_watch_of(tab, watch);
@@ -188,10 +195,14 @@ void Reception::look(const std::shared_ptr<Watch>& watch) {
   staff_.errand([this, watch] {
     try {
       const auto [changed, unreadable] = looked_at(workspace_, watch->known);
+      const std::string bench = watch->bench ? bench_version(own_) : "";
+      const bool has_bench_changed = watch->bench && *watch->bench != bench;
       const bool is_at_an_end = watch->is_over || Clock::now() >= watch->end || staff_.is_closing();
-      if (changed.empty() && unreadable.empty() && !is_at_an_end)
+      if (changed.empty() && unreadable.empty() && !has_bench_changed && !is_at_an_end)
         return staff_.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
-      watch->answer(json_answer({{"changed", changed}, {"unreadable", unreadable}}));
+      Json answer = {{"changed", changed}, {"unreadable", unreadable}};
+      if (has_bench_changed) answer["bench"] = bench;
+      watch->answer(json_answer(answer));
     } catch (const std::exception& error) {
       watch->answer(fault(error.what()));
     }

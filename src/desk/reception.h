@@ -1,6 +1,7 @@
 #pragma once
 
 #include "desk/desk.h"
+#include "desk/own_folder.h"
 #include "desk/request.h"
 #include "desk/shared_documents.h"
 #include "desk/uploads.h"
@@ -60,6 +61,7 @@ class Reception {
   Staff staff_;
   std::string key_;
   Workspace workspace_;  // for names and versions: what is in the files, a desk reads
+  OwnFolder own_;        // for whether something was kept there
   Uploads uploads_;
   SharedDocuments shared_;
   std::map<std::string, std::weak_ptr<Watch>> watches_;  // the one of each tab

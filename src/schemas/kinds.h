@@ -6,8 +6,9 @@
 
 namespace brimwright::schemas {
 
-// The kinds of file that a maker writes, each at today's version, with the keys that the version
-// before it called otherwise. The JSON Schemas beside this file describe today's.
+// The kinds of file that a maker writes and the one that the program keeps for her, each at today's
+// version, with the keys that the version before it called otherwise. The JSON Schemas beside this
+// file describe today's.
 
 const Schema& run();
 const Schema& formula();
@@ -15,9 +16,10 @@ const Schema& mould();
 const Schema& tips();
 const Schema& fats();
 const Schema& studio();
+const Schema& bench();  // a batch that is being weighed; no tidying
 
-/// The kind whose today's or previous version is called `version` ("brimwright.run/1"); none for
-/// any other text.
+/// The kind of hers whose today's or previous version is called `version` ("brimwright.run/1");
+/// none for any other text.
 const Schema* kind_called(std::string_view version);
 
 }  // namespace brimwright::schemas

@@ -52,12 +52,13 @@ struct ServerSettings {
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
-///   GET  /api/changed?file:F=V&file:G=W ...[&wait=S][&tab=T]
-///                                     {"changed": {F: VERSION | null}, "unreadable": [G]}: those
-///                                     of the files that are of another version than that, and
-///                                     names of nothing that may be read; at once when there are
-///                                     any, else after S (at most 20, else 20) seconds. A second
-///                                     one of the same T ends the first
+///   GET  /api/changed?file:F=V&file:G=W ...[&bench=V][&wait=S][&tab=T]
+///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
+///                                     "bench": VERSION}: those of the files that are of another
+///                                     version than that, names of nothing that may be read, and,
+///                                     if it is another, the version of what is kept at the bench;
+///                                     at once when there are any, else after S (at most 20, else
+///                                     20) seconds. A second one of the same T ends the first
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
@@ -81,6 +82,25 @@ struct ServerSettings {
 ///   POST /api/keep                    {"upload": "upload:1", "as": "cup.stl"} -> {"file"}: puts it
 ///                                     beside the runs; 409 if another file has the name
 ///
+///   GET  /api/bench?run=F             {"batches": [B], "version": V, "complaints": [COMPLAINT]}:
+///                                     the run's batches under way and finished, each B as frozen
+///                                     by its first tick: {"id", "run": F, "run_id", "batch":
+///                                     NUMBER, "begun_at", "finished_at", "ticks": {KEY: TIME},
+///                                     "weigh_cup", "mark", "plan": {...}}; a finished one without
+///                                     its "plan" where the answer would be too long. Files of the
+///                                     bench that are damaged, or none of the program's, are
+///                                     complained of; they are never written over
+///   POST /api/bench/tick              {"run": F, "text": the run as typed, its text or {...},
+///                                     "batch": NUMBER, "key", "done": true | false, "seen": MARK}
+///                                     -> B. The first one plans the run, and freezes the answer;
+///                                     409 where "seen" is no longer the mark of what is to be
+///                                     weighed, or the batch is finished
+///   POST /api/bench/weigh_cup         {"run", "text", "batch", "seen", "reading": "61 g" | null}
+///                                     -> B
+///   POST /api/bench/anew              {"run", "batch"}: puts the batch away, for another to begin
+///   POST /api/bench/finish            {"run", "batch"}; both answer as /api/bench does
+///
+/// What is kept at the bench lies in the folder's own `.brimwright`, on the disk before the answer.
 /// PATH is the file's whole path, links followed; the folder of uploads is left out of whatever is
 /// answered.
 ///
