@@ -108,7 +108,7 @@ Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Works
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 13> routes = {{
+  static constexpr std::array<Route, 17> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -117,6 +117,10 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/list", longest_json, quick, &Desk::list},
       {"POST", "/api/document", longest_json, slow, &Desk::document},
       {"POST", "/api/keep", longest_json, quick, &Desk::keep},
+      {"POST", "/api/file/rename", longest_json, quick, &Desk::rename},
+      {"POST", "/api/file/copy", longest_json, quick, &Desk::copy},
+      {"POST", "/api/file/remove", longest_json, quick, &Desk::remove},
+      {"POST", "/api/file/restore", longest_json, quick, &Desk::restore},
       {"GET", "/api/bench", 0, quick, &Desk::bench},
       {"POST", "/api/bench/tick", longest_json, quick, &Desk::tick},
       {"POST", "/api/bench/weigh_cup", longest_json, quick, &Desk::weigh_cup},

@@ -43,6 +43,11 @@ class Desk {
   DeskAnswer list(const DeskRequest& request, Budget budget) const;
   DeskAnswer document(const DeskRequest& request, Budget budget) const;
   DeskAnswer keep(const DeskRequest& request, Budget) const;
+  // file_routes.cpp
+  DeskAnswer rename(const DeskRequest& request, Budget) const;
+  DeskAnswer copy(const DeskRequest& request, Budget) const;
+  DeskAnswer remove(const DeskRequest& request, Budget) const;
+  DeskAnswer restore(const DeskRequest& request, Budget) const;
   // bench_routes.cpp
   DeskAnswer bench(const DeskRequest& request, Budget) const;
   DeskAnswer tick(const DeskRequest& request, Budget budget) const;

@@ -1,16 +1,13 @@
-#include "desk/plain_reading.h"
+#include "desk/clock.h"
+#include "desk/folder_files.h"
 #include "desk/uploads.h"
 #include "desk/workspace.h"
-#include "units/guarded_json.h"
-#include "units/user_error.h"
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <filesystem>
 #include <set>
 #include <utility>
-#include <vector>
 
 namespace brimwright::desk {
 
@@ -19,55 +16,37 @@ namespace fs = std::filesystem;
 
 namespace {
 
-// More than a studio keeps in one folder; a start in "/" must not read the whole disk.
-constexpr std::size_t most_entries = 2000;
-constexpr std::size_t longest_document = 256u << 10;  // larger ones are not looked into
-
 struct Kind {
   const char *kind, *list;  // as in "schema", and as the page is told
+  bool is_used;             // by other files, which name it
 };
-constexpr Kind kinds[] = {{"run", "runs"},  {"mould", "moulds"}, {"formula", "formulas"},
-                          {"fats", "fats"}, {"tips", "tips"},    {"studio", "studios"}};
-
-struct Found {
-  std::vector<fs::path> files;
-  bool is_cut = false;  // there were more entries than are looked at
-};
-
-/// The files of a folder and of its subfolders, in the order of their names, hidden ones left out.
-Found files_in(const fs::path& folder) {
-  Found found;
-  std::error_code none;
-  fs::recursive_directory_iterator at(folder, fs::directory_options::skip_permission_denied, none);
-  for (std::size_t seen = 0; !none && at != fs::recursive_directory_iterator(); ++seen) {
-    if (seen >= most_entries) {
-      found.is_cut = true;
-      break;
-    }
-    const bool is_hidden = at->path().filename().native().front() == '.';
-    if (at.depth() > 0 || is_hidden) at.disable_recursion_pending();
-    if (!is_hidden && at->is_regular_file(none)) found.files.push_back(at->path());
-    none.clear();
-    at.increment(none);
-  }
-  std::sort(found.files.begin(), found.files.end());
-  return found;
-}
+constexpr Kind kinds[] = {{"run", "runs", false},        {"mould", "moulds", true},
+                          {"formula", "formulas", true}, {"fats", "fats", true},
+                          {"tips", "tips", true},        {"studio", "studios", false}};
 
 /// Lists by kind; of two files with one name, the one that the name leads to.
 class Listing {
  public:
-  /// The files in `folder`, by the names that lead there from `root`.
-  void add(const fs::path& root, const fs::path& folder, bool is_shipped) {
-    const Found found = files_in(folder);
-    if (found.is_cut) cut_.push_back({{"folder", folder.string()}, {"looked_at", most_entries}});
-    for (const fs::path& file : found.files) {
-      const std::string name = file.lexically_relative(root).string();
-      if (is_mesh_name(name) && taken_.insert(name).second)
-        lists_["meshes"].push_back({{"file", name}, {"name", name}, {"shipped", is_shipped}});
-      else if (file.extension() == ".json")
-        add_document(file, name, is_shipped);
+  Listing(FileFactsMemory& memory, const FolderFiles& own) : memory_(memory), own_(own) {}
+
+  /// The files of the folder that is served.
+  void add_own(const fs::path& folder, const FilesFound& found) {
+    if (found.is_cut) tell_cut(folder);
+    for (const auto& document : own_.documents()) {
+      Json* listed = add(document.name, document.known->facts, false);
+      if (listed != nullptr) tell_more(*listed, document);
     }
+    add_meshes(folder, found, false);
+  }
+
+  /// The files in `folder`, by the names that lead there from `root`.
+  void add(const fs::path& root, const fs::path& folder) {
+    const FilesFound found = files_in(folder);
+    add_meshes(root, found, true);
+    if (found.is_cut) tell_cut(folder);
+    for (const fs::path& file : found.files)
+      if (file.extension() == ".json")
+        add(file.lexically_relative(root).string(), memory_.of(file.string())->facts, true);
   }
 
   const Json& cut() const { return cut_; }
@@ -78,24 +57,50 @@ class Listing {
   }
 
  private:
-  void add_document(const fs::path& file, const std::string& name, bool is_shipped) try {
-    const Json json = parsed_json(plain_file(file.string(), longest_document), name);
-    const auto text = [&](const char* key) {
-      const auto at = json.find(key);
-      return at != json.end() && at->is_string() ? at->get<std::string>() : std::string();
-    };
-    if (!json.is_object()) return;
-    for (const auto& [kind, list] : kinds)
-      if (text("schema").starts_with(std::string("brimwright.") + kind + "/") &&
-          taken_.insert(name).second)
-        lists_[list].push_back({{"file", name},
-                                {"name", text("name")},
-                                {"note", text("note")},
-                                {"shipped", is_shipped}});
-  } catch (const UserError&) {
-    // Not one of ours, or half-written by somebody: nothing to choose.
+  void add_meshes(const fs::path& root, const FilesFound& found, bool is_shipped) {
+    for (const fs::path& file : found.files) {
+      const std::string name = file.lexically_relative(root).string();
+      if (is_mesh_name(name) && taken_.insert(name).second)
+        lists_["meshes"].push_back({{"file", name}, {"name", name}, {"shipped", is_shipped}});
+    }
   }
 
+  Json* add(const std::string& name, const FileFacts& facts, bool is_shipped) {
+    for (const Kind& kind : kinds) {
+      if (facts.kind != kind.kind || !taken_.insert(name).second) continue;
+      Json& list = lists_[kind.list];
+      list.push_back(
+          {{"file", name}, {"name", facts.name}, {"note", facts.note}, {"shipped", is_shipped}});
+      return &list.back();
+    }
+    return nullptr;
+  }
+
+  void tell_cut(const fs::path& folder) {
+    cut_.push_back({{"folder", folder.string()}, {"looked_at", most_entries}});
+  }
+
+  /// What is told of her own files alone.
+  void tell_more(Json& listed, const FolderFiles::Document& document) const {
+    const FileFacts& facts = document.known->facts;
+    listed["changed"] = moment_in_words(document.known->changed);
+    if (facts.made_on) listed["made_on"] = *facts.made_on;
+    if (facts.due) listed["due"] = *facts.due;
+    if (facts.sell) listed["pieces"] = *facts.sell;
+    if (const auto mould = mould_of(document); !mould.empty()) listed["mould"] = mould;
+    for (const Kind& kind : kinds)
+      if (kind.is_used && facts.kind == kind.kind) listed["used_by"] = own_.users_of(document.path);
+  }
+
+  /// What the mould of a run is called.
+  std::string mould_of(const FolderFiles::Document& document) const {
+    const std::string& named = document.known->facts.mould;
+    const std::string file = named.empty() ? "" : own_.meant(named, document.path);
+    return file.empty() ? "" : memory_.of(file)->facts.name;
+  }
+
+  FileFactsMemory& memory_;
+  const FolderFiles& own_;
   std::set<std::string> taken_;
   Json lists_ = Json::object();
   Json cut_ = Json::array();
@@ -104,15 +109,17 @@ class Listing {
 }  // namespace
 
 Json Workspace::files(const std::optional<std::string>& open) const {
-  Listing listing;
-  listing.add(folder_, folder_, false);
+  const FilesFound found = files_in(folder_);
+  const FolderFiles own(folder_, found, library_, facts_);
+  Listing listing(facts_, own);
+  listing.add_own(folder_, found);
   for (const char* part : {"examples", "moulds", "meshes"})
-    if (!library_.shipped.empty())
-      listing.add(library_.shipped, fs::path(library_.shipped) / part, true);
-  for (const auto& folder : library_.folders) listing.add(folder, folder, true);
+    if (!library_.shipped.empty()) listing.add(library_.shipped, fs::path(library_.shipped) / part);
+  for (const auto& folder : library_.folders) listing.add(folder, folder);
   Json json = {{"folder", folder_}, {"open", nullptr}};
-  if (open) json["open"] = *open;
-  for (const auto& [kind, list] : kinds) json[list] = listing.take(list);
+  std::error_code none;
+  if (open && fs::exists(fs::path(folder_) / *open, none)) json["open"] = *open;
+  for (const Kind& kind : kinds) json[kind.list] = listing.take(kind.list);
   json["meshes"] = listing.take("meshes");
   json["cut"] = listing.cut();
   return json;

@@ -1,5 +1,6 @@
 #include "desk/renaming.h"
 
+#include "desk/file_names.h"
 #include "schemas/kinds.h"
 #include "schemas/tidying.h"
 #include "units/guarded_json.h"
@@ -7,11 +8,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
-#include <array>
 #include <filesystem>
 #include <optional>
-#include <string_view>
 #include <vector>
 
 namespace brimwright::desk {
@@ -48,30 +46,28 @@ struct Move {
     }
     return name;
   }
-
-  void rename_in(Json& json) const {
-    if (json.is_array())
-      for (auto& element : json) rename_in(element);
-    if (!json.is_object()) return;
-    for (auto& [key, value] : json.items()) {
-      static constexpr std::array<std::string_view, 5> naming = {"mould", "formula", "file",
-                                                                 "own_fats", "own_tips"};
-      const bool names_file = std::find(naming.begin(), naming.end(), key) != naming.end();
-      if (names_file && value.is_string())
-        value = renamed(value.get<std::string>());
-      else
-        rename_in(value);
-    }
-  }
 };
 
 }  // namespace
+
+std::string moved(const std::string& text, const std::string& from, const std::string& to,
+                  const moulds::Library& library) {
+  const Move move{from, to, library};
+  return with_files_renamed(text, from, [&](const std::string& name) {
+    const std::string renamed = move.renamed(name);
+    if (const auto target = move.meant(name, from); target && move.meant(renamed, to) != target)
+      throw UserError({"", "to"}, "\"" + name + "\", which it names, is not found from there",
+                      "leave it in its folder");
+    return renamed;
+  });
+}
 
 std::string named_from(const std::string& text, const std::string& from, const std::string& to,
                        const moulds::Library& library) {
   Json json = parsed_json(text, to);
   if (json.is_object()) json.erase("$schema");
-  Move{from, to, library}.rename_in(json);
+  const Move move{from, to, library};
+  rename_files_in(json, [&](const std::string& name) { return move.renamed(name); });
   const bool is_run = json.is_object() && json.value("schema", Json()) == schemas::run().today();
   if (!is_run) return json.dump(2) + "\n";
   json.erase("id");

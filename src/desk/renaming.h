@@ -14,4 +14,9 @@ namespace brimwright::desk {
 std::string named_from(const std::string& text, const std::string& from, const std::string& to,
                        const moulds::Library& library);
 
+/// The same of a file that is itself to lie at `to`: but for those names it stays to the letter.
+/// UserError where a file it names would be found by no name from there.
+std::string moved(const std::string& text, const std::string& from, const std::string& to,
+                  const moulds::Library& library);
+
 }  // namespace brimwright::desk

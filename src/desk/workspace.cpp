@@ -34,14 +34,24 @@ bool lies_in(const fs::path& file, const fs::path& folder) {
 
 /// Relative, downward, and neither hidden nor with anything in it that is no part of a name.
 bool is_plain_path(const std::string& name) {
-  if (name.empty() || name.size() > 250 || name.front() == '/' || name.back() == '/') return false;
+  constexpr std::size_t longest_path = 1000, longest_part = 255;  // bytes; NAME_MAX of Linux
+  if (name.empty() || name.size() > longest_path || name.front() == '/' || name.back() == '/')
+    return false;
   const bool has_control = std::any_of(name.begin(), name.end(), [](char c) {
     return static_cast<unsigned char>(c) < 0x20 || c == 0x7f || c == '\\';
   });
   const fs::path path(name);
   return !has_control && std::none_of(path.begin(), path.end(), [](const fs::path& part) {
-    return part.empty() || part.native().front() == '.';
+    return part.empty() || part.native().front() == '.' || part.native().size() > longest_part;
   });
+}
+
+std::string canonical_folder(const std::string& folder) {
+  std::error_code error;
+  const fs::path there = fs::canonical(folder, error);
+  if (error || !fs::is_directory(there))
+    throw UserError({folder, ""}, "is not a folder", "name a run file, or start in its folder");
+  return there.string();
 }
 
 bool ends_as_json(const std::string& name) { return fs::path(name).extension() == ".json"; }
@@ -57,11 +67,7 @@ std::string version_of(std::string_view text) {
 }
 
 Workspace::Workspace(const std::string& folder, moulds::Library library)
-    : library_(std::move(library)) {
-  std::error_code error;
-  folder_ = fs::canonical(folder, error).string();
-  if (error || !fs::is_directory(folder_))
-    throw UserError({folder, ""}, "is not a folder", "name a run file, or start in its folder");
+    : folder_(canonical_folder(folder)), library_(std::move(library)), own_(folder_) {
   library_.memory = nullptr;  // for names only
 }
 

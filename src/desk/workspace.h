@@ -1,5 +1,8 @@
 #pragma once
 
+#include "desk/file_facts.h"
+#include "desk/folder_files.h"
+#include "desk/own_folder.h"
 #include "moulds/library.h"
 
 #include <nlohmann/json_fwd.hpp>
@@ -8,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace brimwright::desk {
 
@@ -47,6 +51,26 @@ class Workspace {
   Saved save(const std::string& name, const std::optional<std::string>& expected,
              const std::string& text, const std::optional<std::string>& from);
 
+  // Of runs, formulas, moulds, fats and tips that lie in this folder (file_moves.cpp). Whatever
+  // changes several files looks at all that could refuse it first; ended at any moment, it leaves
+  // every name leading to the file that it means.
+
+  /// What a rename has done.
+  struct Renamed {
+    std::vector<std::string> renamed_in;  // the files that name it, by its new name now
+    bool is_cut;                          // there are more files than are looked at
+  };
+  /// Overtaken where another file has the name already.
+  Renamed rename(const std::string& name, const std::string& to);
+  /// A file that may be read as a new one of this folder, a run's with an id of its own. Overtaken
+  /// where another file has the name.
+  Document copy(const std::string& name, const std::string& to);
+  /// Puts a file away for good, until it is restored under the name that is given back. StillNamed
+  /// where others name it, unless `even_so`.
+  std::string remove(const std::string& name, bool even_so);
+  /// What it is called again. Overtaken where another file has that name.
+  std::string restore(const std::string& removed);
+
   /// Puts a mesh file's bytes into this folder; false if another file has the name.
   bool keep_mesh(const std::string& name, const std::string& source);
 
@@ -61,10 +85,27 @@ class Workspace {
 
  private:
   std::string path_to_write(const std::string& name) const;
+  std::string path_of_own(const std::string& name) const;
+  std::string path_for_new(const std::string& name) const;
+  FolderFiles own_files(bool& is_cut) const;
+  void refuse_shadow(const FolderFiles& files, const std::string& path,
+                     const std::string& name) const;
 
   std::string folder_;
   moulds::Library library_;
+  OwnFolder own_;
   std::mutex saving_;
+  mutable FileFactsMemory facts_;
+};
+
+/// A file that others name is not to be taken away unasked.
+class StillNamed : public UserError {
+ public:
+  StillNamed(const std::string& file, std::vector<std::string> by);
+  const std::vector<std::string>& by() const { return by_; }
+
+ private:
+  std::vector<std::string> by_;
 };
 
 /// A name for a file's content: equal contents have equal names, and different ones, as good as

@@ -56,6 +56,7 @@ void list_files(const fs::path& root, const fs::path& folder, bool further_in,
   fs::directory_iterator at(folder, error);
   for (; !error && at != fs::directory_iterator() && names.size() < most; at.increment(error)) {
     std::error_code none;
+    if (at->path().filename().native().front() == '.') continue;
     if (at->is_regular_file(none))
       names.push_back(at->path().lexically_relative(root).generic_string());
     else if (further_in && at->is_directory(none) && !at->is_symlink(none))

@@ -54,9 +54,7 @@ LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weigh
       lye.alkalis.push_back({alkali.alkali, alkali.purity * i.weighed});
       lye.other += i.weighed * (1 - alkali.purity.of_one());
     }
-    // What goes in once it has cooled takes up none of the heat.
-    if (i.role == Role::additive && i.goes_into == "lye" &&
-        !formula.additives[i.index].into_cooled_lye)
+    if (i.role == Role::additive && i.goes_into == "lye")
       add_to_lye(lye, formula.additives[i.index], i.weighed);
   }
   return lye;

@@ -171,6 +171,40 @@ class Rewriting {
   int renamed_ = 0;
 };
 
+/// Finds the texts of a document for which others are to stand there.
+class Retelling {
+ public:
+  Retelling(std::string_view text, const std::function<std::string(const TextPlace&)>& other)
+      : walk_(text), other_(other) {
+    value(walk_.skip_blanks(0), "");
+  }
+
+  const std::vector<Edit>& edits() const { return edits_; }
+
+ private:
+  void value(std::size_t at, const std::string& under) {
+    const char first = walk_.between(at, at + 1).front();
+    if (first == '"') string(at, walk_.end_of_value(at), under, false);
+    if (first == '[')
+      for (const std::size_t element : walk_.elements(at)) value(element, "");
+    if (first != '{') return;
+    for (const Member& member : walk_.members(at)) {
+      string(member.key_begin, member.key_end, under, true);
+      value(member.value_begin, member.key);
+    }
+  }
+
+  void string(std::size_t begin, std::size_t end, const std::string& under, bool is_key) {
+    auto text = Json::parse(walk_.between(begin, end)).get<std::string>();
+    std::string told = other_({under, is_key, text});
+    if (told != text) edits_.push_back({begin, end, Json(std::move(told)).dump()});
+  }
+
+  Walk walk_;
+  const std::function<std::string(const TextPlace&)>& other_;
+  std::vector<Edit> edits_;
+};
+
 std::string edited(std::string_view text, const std::vector<Edit>& edits) {
   std::string result;
   std::size_t at = 0;
@@ -220,6 +254,12 @@ Tidied tidied(std::string_view text, const std::string& file) {
   result.keys_renamed = rewriting.renamed();
   result.is_as_before = false;
   return result;
+}
+
+std::string with_texts(const std::string& text, const std::string& file,
+                       const std::function<std::string(const TextPlace&)>& other) {
+  parsed_json(text, file);
+  return edited(text, Retelling(text, other).edits());
 }
 
 std::string new_id() { return to_string(boost::uuids::random_generator()()); }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 
@@ -26,5 +27,16 @@ std::string new_id();
 /// `text`, a run of today's version, with `id` as its "id", after its "schema"; as it is where it
 /// has one.
 std::string with_id(const std::string& text, const std::string& id, const std::string& file);
+
+/// A text in a document: the value of the key `under`, or itself a key of the object there.
+struct TextPlace {
+  std::string_view under;
+  bool is_key;
+  std::string text;
+};
+/// `text` with what `other` makes of the texts in it, everything else to the letter. UserError,
+/// naming `file`, for a text that is no JSON.
+std::string with_texts(const std::string& text, const std::string& file,
+                       const std::function<std::string(const TextPlace&)>& other);
 
 }  // namespace brimwright::schemas

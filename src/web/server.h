@@ -45,13 +45,28 @@ struct ServerSettings {
 ///                                     ...}: in a folder under "cut" there is more than those N
 ///                                     looked at, and files of it may be missing; with "makes_pdf"
 ///                                     and "imports_meshes", whether the helper programs for that
-///                                     are installed
+///                                     are installed. A file of the folder itself has "changed",
+///                                     a time; a run of it also "made_on", "due", "pieces" and
+///                                     "mould", what its mould is called, where there are any; a
+///                                     formula, mould, fats or tips file "used_by": [FILE]
 ///   GET  /api/file?file=F             {"file", "version", "text", "shipped"} of any JSON file
 ///                                     listed
 ///   PUT  /api/file                    {"file", "version": VERSION | null for a new one, "text",
 ///                                     "from": F, if it begins as a copy of a file elsewhere}
 ///                                     -> {"file", "version", "text"}, or 409 and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
+///   POST /api/file/rename             {"file", "to"} -> {"file", "renamed_in": [FILE], "cut"}: of
+///   a
+///                                     run, formula, mould, fats or tips file that lies in the
+///                                     folder; the files that name it name it anew, all or none.
+///                                     With "cut": true there are files that were not looked at
+///   POST /api/file/copy               {"file", "to"} -> {"file", "version", "text"}, a run's with
+///                                     an id of its own
+///   POST /api/file/remove             {"file", "even_so": true} -> {"removed": SECRET}, or 409 and
+///                                     {"complaint", "used_by": [FILE]}, if others name it, unless
+///                                     "even_so"
+///   POST /api/file/restore            {"removed": SECRET} -> {"file"}; rename, copy and restore
+///                                     answer 409 where another file has the name
 ///   GET  /api/changed?file:F=V&file:G=W ...[&bench=V][&wait=S][&tab=T]
 ///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
 ///                                     "bench": VERSION}: those of the files that are of another
