@@ -67,7 +67,7 @@ room(chemistry
 room(planning
   USES units schemas geometry moulds chemistry
   DOORS cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
-        shared_pot tally tips topping usual_bench weighed_lye weighing workings)
+        scales shared_pot tally tips topping usual_bench weighed_lye weighing workings)
 room(runs
   USES units schemas geometry moulds chemistry planning
   DOORS level_reading named_files run_file)

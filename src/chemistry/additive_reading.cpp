@@ -6,6 +6,7 @@
 #include "chemistry/fat_density.h"
 #include "chemistry/fat_names.h"
 #include "chemistry/fat_reading.h"
+#include "chemistry/salts.h"
 #include "chemistry/suspicious_names.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -87,6 +88,25 @@ GoesInto read_goes_into(const Fields& entry, AdditiveKind kind) {
   const std::string where = entry.choice("goes_into", {"lye", "fats", "batter"});
   if (where == "lye") return GoesInto::lye;
   return where == "fats" ? GoesInto::fats : GoesInto::batter;
+}
+
+/// Acid is dissolved in the water: in strong lye it would heat up once more, all at once.
+bool read_into_cooled_lye(const Fields& entry, const Additive& additive) {
+  const std::string key = "stirred_in", cooled = "once the lye has cooled";
+  if (!entry.has(key)) {
+    const Substance* known = find_substance(additive.name);
+    return additive.goes_into == GoesInto::lye && additive.kind == AdditiveKind::additive &&
+           !additive.contains_acid && known != nullptr && known->into_cooled_lye;
+  }
+  const bool is_cooled = entry.choice(key, {"before the alkali", cooled}) == cooled;
+  if (additive.goes_into != GoesInto::lye)
+    throw UserError(entry.place(key), "is for what goes into the lye",
+                    "leave it out, or say \"lye\" in \"goes_into\"");
+  if (is_cooled && additive.contains_acid)
+    throw UserError(entry.place(key),
+                    "would put acid into strong lye, which heats it once more, all at once",
+                    "leave it out: acid is dissolved in the water, before the alkali");
+  return is_cooled;
 }
 
 /// True if the key holds the text "none"; any other text is refused.
@@ -233,6 +253,7 @@ Additive read_additive(const Fields& entry, AdditiveKind kind, const FatTable& t
     refuse_acid_as_fragrance(additive.name, entry.place("name"));
   else
     read_acid_into(additive, entry);
+  additive.into_cooled_lye = read_into_cooled_lye(entry, additive);
   if (kind == AdditiveKind::colour) additive.dispersal = read_dispersal(entry, additive, table);
   entry.refuse_unknown();
   return additive;

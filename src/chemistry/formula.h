@@ -98,6 +98,7 @@ struct Additive {
   std::optional<Density> bulk_density;  // of the powder in the spoon; needed for spoon rates
   std::optional<Density> density;       // in the batter; taken as water's where absent, and said so
   GoesInto goes_into = GoesInto::batter;
+  bool into_cooled_lye = false;  // of what goes into the lye: after the alkali, once it has cooled
   std::optional<ContainedFat> contains_fat;
   std::optional<ContainedAcid> contains_acid;
   bool denies_acid = false;  // says "none", though its name sounds like an acid's

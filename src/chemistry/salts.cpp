@@ -22,6 +22,7 @@ Substance read_substance(const Fields& entry, const Fields& sources) {
   substance.source = source.text("document");
   substance.read = source.truth("read");
   substance.remark = entry.optional_text("remark").value_or("");
+  substance.into_cooled_lye = entry.has("into_cooled_lye") && entry.truth("into_cooled_lye");
   substance.usual = entry.number("usual_percent_of_fats") * percent;
   return substance;
 }

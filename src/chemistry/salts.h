@@ -17,9 +17,10 @@ struct Substance {
   std::vector<std::string> names;  // in lower case; the first is its own
   Density density;                 // what it fills in the batter
   std::string source;
-  bool read = false;   // in its source, not remembered
-  std::string remark;  // what it does; begins with a verb; may be empty
-  Share usual;         // the most that is usual, of the fats; zero: not usual at all
+  bool read = false;             // in its source, not remembered
+  std::string remark;            // what it does; begins with a verb; may be empty
+  bool into_cooled_lye = false;  // where it goes into the lye and the formula does not say when
+  Share usual;                   // the most that is usual, of the fats; zero: not usual at all
 };
 
 const std::vector<Substance>& known_substances();

@@ -54,7 +54,9 @@ LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weigh
       lye.alkalis.push_back({alkali.alkali, alkali.purity * i.weighed});
       lye.other += i.weighed * (1 - alkali.purity.of_one());
     }
-    if (i.role == Role::additive && i.goes_into == "lye")
+    // What goes in once it has cooled takes up none of the heat.
+    if (i.role == Role::additive && i.goes_into == "lye" &&
+        !formula.additives[i.index].into_cooled_lye)
       add_to_lye(lye, formula.additives[i.index], i.weighed);
   }
   return lye;

@@ -276,11 +276,16 @@ Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass t
   all.insert(all.end(), fats.begin(), fats.end());
   for (const auto& oil : oils)
     if (oil.weighed > Mass{}) all.push_back(oil);
-  // Alkali goes into what is wet and never the other way round, so it stands after all of that.
+  // Alkali goes into what is wet and never the other way round, so it stands after all of that,
+  // save what is stirred into the lye once it has cooled.
   if (water.weighed > Mass{}) all.push_back(water);  // liquids may stand in for all of it
   const auto others = std::stable_partition(additives.begin(), additives.end(), goes_into_lye);
-  all.insert(all.end(), additives.begin(), others);
+  const auto cooled = std::stable_partition(additives.begin(), others, [&](const Ingredient& one) {
+    return !formula.additives[one.index].into_cooled_lye;
+  });
+  all.insert(all.end(), additives.begin(), cooled);
   all.insert(all.end(), alkalis.begin(), alkalis.end());
+  all.insert(all.end(), cooled, others);
   all.insert(all.end(), others, additives.end());
   for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
   const Reacting r = reacting(formula, all);

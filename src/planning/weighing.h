@@ -35,8 +35,9 @@ struct Ingredient {
 
 /// A batter on the maker's scales.
 struct Weighing {
-  /// Fats, extra oils, water, what else goes into the lye, alkalis, other additives; each kind in
-  /// the formula's order. The alkali is listed after what it goes into.
+  /// Fats, extra oils, water, what else goes into the lye, alkalis, what goes into the cooled lye,
+  /// other additives; each kind in the formula's order. The alkali is listed after what it goes
+  /// into.
   std::vector<Ingredient> ingredients;
   Mass batter;  // the sum of what is weighed
   Mass fats;    // the formula's fats

@@ -31,27 +31,6 @@ std::string held_to_line(const planning::Run& run, const planning::PourTally& po
   return text;
 }
 
-void add_layers(const planning::PourTally& pour, Sheet& sheet) {
-  if (pour.layers.empty()) return;
-  add(sheet, SheetStep{"Layers, lowest first"});
-  WeighList list;
-  for (const auto& layer : pour.layers) {
-    std::string note = in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
-                       fixed(layer.mass_each / gram, 1) + " g each";
-    if (layer.tilted)
-      note += ", mould tilted by " + trimmed(layer.tilted->angle.degrees(), 1) + "°";
-    list.rows.push_back({layer.name, note, on_scale(layer.mass, layer.step),
-                         beside_scale(layer.mass, layer.step), "", false});
-    for (const auto& colour : layer.colours)
-      list.rows.push_back(
-          {"with " + colour.name,
-           colour.spoonful ? "about " + fixed(*colour.spoonful / us_teaspoon, 1) + " tsp, levelled"
-                           : "",
-           on_scale(colour.weighed, colour.step), beside_scale(colour.weighed, colour.step), ""});
-  }
-  add(sheet, std::move(list));
-}
-
 void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet) {
   const auto& readings = pipe.readings;
   if (readings.empty()) return;

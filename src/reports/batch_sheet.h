@@ -17,9 +17,6 @@ std::string casts_on_sheet(std::int64_t casts, const planning::Run& run);
 /// The cavity's own volume, and what embeds that are there at the pour take of it.
 std::string held_to_line(const planning::Run& run, const planning::PourTally& pour);
 
-/// Jug by jug, with their colours; nothing for a plain pour.
-void add_layers(const planning::PourTally& pour, Sheet& sheet);
-
 /// What each reading of the weigh-cup means for the bowl.
 void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet);
 void add_piping(const planning::PipeTally& pipe, Sheet& sheet);

@@ -5,6 +5,7 @@
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
+#include "reports/weigh_out.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
 #include "units/wording.h"
@@ -30,7 +31,11 @@ struct WhichBatch {
 class Bench {
  public:
   Bench(const planning::Run& run, const planning::Plan& plan, const WhichBatch& which)
-      : run_(run), plan_(plan), batch_(which.batch), which_(which) {
+      : run_(run),
+        plan_(plan),
+        batch_(which.batch),
+        which_(which),
+        vessels_(weigh_out(run, plan, which.batch)) {
     sheet_.title = plan.name;
     sheet_.subtitle = subtitle();
   }
@@ -116,12 +121,11 @@ class Bench {
     add(std::move(box));
   }
 
-  bool is_base_lye_early() const {
-    return batch_.lye_pot || base_of(run_, batch_).is_lye_chilled();
-  }
-  bool is_topping_lye_early() const {
-    return batch_.pipe &&
-           (batch_.lye_pot || topping_of(run_, batch_.whippings.front()).is_lye_chilled());
+  /// Shared by the batters, or used colder than the room: it stands overnight.
+  bool is_lye_early() const {
+    return std::any_of(vessels_.begin(), vessels_.end(), [](const Vessel& vessel) {
+      return vessel.is_day_before && vessel.kind != Vessel::Kind::melt;
+    });
   }
 
   /// Once, before the first lye on the sheet.
@@ -136,17 +140,12 @@ class Bench {
   }
 
   void day_before() {
-    if (plan_.decorations.empty() && !is_base_lye_early() && !is_topping_lye_early()) return;
+    if (plan_.decorations.empty() && !is_lye_early()) return;
     add(SheetHeading{"THE DAY BEFORE", ""});
     casts();
-    if (is_base_lye_early() || is_topping_lye_early()) lye_cautions();
-    if (batch_.lye_pot) {
-      add_lye_pot(*batch_.lye_pot, *batch_.pot_heat, sheet_);
-    } else {
-      if (is_base_lye_early()) add_lye(base_of(run_, batch_), sheet_);
-      for (const auto& whipping : batch_.whippings)
-        if (is_topping_lye_early()) add_lye(topping_of(run_, whipping), sheet_);
-    }
+    if (is_lye_early()) lye_cautions();
+    for (const Vessel& vessel : vessels_)
+      if (vessel.is_day_before && vessel.kind != Vessel::Kind::melt) add_vessel(vessel, sheet_);
     orders_of(Topic::chilled_lye);
     chill();
   }
@@ -155,8 +154,17 @@ class Bench {
     if (plan_.decorations.empty()) return;
     if (!which_.is_first) return words("Decorations are cast once for all batches: see batch 1.");
     orders_of(Topic::melting);
-    if (!is_whole_run()) words("For the whole run, all batches together:");
-    for (const auto& decoration : plan_.decorations) cast(decoration);
+    auto decoration = plan_.decorations.begin();
+    for (const Vessel& vessel : vessels_) {
+      if (vessel.kind != Vessel::Kind::melt) continue;
+      add_vessel(vessel, sheet_);
+      const std::int64_t fills = decoration++->tray_fills;
+      if (fills > 1) add(SheetCounts{"Tray fills", fills});
+    }
+  }
+
+  void vessel(const std::string& key) {
+    if (const Vessel* its = find_vessel(vessels_, key)) add_vessel(*its, sheet_);
   }
 
   /// Fats that are whipped colder than the room stand cold overnight.
@@ -168,33 +176,18 @@ class Bench {
             ".");
   }
 
-  void cast(const planning::DecorationTally& decoration) {
-    add(SheetStep{"Cast " + std::to_string(decoration.casts) + " × " + decoration.name});
-    add(WeighList{
-        {{"Melt: " + decoration.material, "", on_scale(decoration.make, run_.scales.large.step),
-          beside_scale(decoration.make, run_.scales.large.step), ""}}});
-    std::string text;
-    if (!decoration.mould.empty())
-      text = decoration.mould + ": " +
-             counted(decoration.cavity_fills, "cavity fill", "cavity fills") + ", " +
-             fixed_ml(decoration.volume_each) + " for one decoration";
-    if (decoration.time)
-      text += (text.empty() ? "" : "; ") + in_minutes(*decoration.time) + " in all";
-    if (!text.empty()) words(text + ".");
-    if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
-  }
-
   void pour() {
     const auto base = base_of(run_, batch_);
     add(SheetHeading{"POUR  " + base.formula.name,
                      "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.step)});
-    add_fats(base, sheet_);
-    lye_of(base, is_base_lye_early());
+    vessel(base_key() + ".fats");
+    lye_of(base_key());
     batter_cautions();
-    add_additives(base, sheet_);
+    vessel(base_key() + ".batter");
+    add_superfat(base, sheet_);
     at_pour(base);
     set_embeds_first();
-    add_layers(batch_.pour, sheet_);
+    vessel(base_key() + ".layers");
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
@@ -203,10 +196,13 @@ class Bench {
           fixed_ml(pour.surface * millimetre) + ".");
   }
 
-  void lye_of(const BatterOnSheet& batter, bool is_early) {
-    if (is_early) return add_ready_lye(batter, batch_, sheet_);
+  /// What stands ready is weighed out; what is not is made now.
+  void lye_of(const std::string& batter_key) {
+    vessel(batter_key + ".share");
+    const Vessel* lye = find_vessel(vessels_, batter_key + ".lye");
+    if (lye == nullptr || lye->is_day_before) return;
     lye_cautions();
-    add_lye(batter, sheet_);
+    add_vessel(*lye, sheet_);
   }
 
   /// Once, before the first additives: fragrance and powders.
@@ -222,10 +218,11 @@ class Bench {
   }
 
   void pipe() {
-    for (const auto& whipping : batch_.whippings) pipe(whipping);
+    for (std::size_t i = 0; i < batch_.whippings.size(); ++i)
+      pipe(batch_.whippings[i], whipping_key(i));
   }
 
-  void pipe(const planning::Whipping& whipping) {
+  void pipe(const planning::Whipping& whipping, const std::string& key) {
     const auto topping = topping_of(run_, whipping);
     const auto& pipe = whipping.pipe;
     const std::string which =
@@ -233,14 +230,15 @@ class Bench {
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
                      "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.step)});
     if (whipping.count > 1) add(SheetCounts{"Weigh out and whip this many times", whipping.count});
-    add_fats(topping, sheet_);
-    lye_of(topping, is_topping_lye_early());
+    vessel(key + ".fats");
+    lye_of(key);
     orders_of(Topic::whipping);
     if (pipe.lye)
       add(SheetCounts{"Lye solution by the spoonful, " + std::to_string(pipe.lye->each.count()) +
                           " s each, " + in_minutes(pipe.lye->altogether) + " in all",
                       pipe.lye->spoonfuls});
-    add_additives(topping, sheet_);
+    vessel(key + ".batter");
+    add_superfat(topping, sheet_);
     if (run_.pipe->temperatures && run_.pipe->temperatures->batter_below)
       order("Keep the topping below " + in_both_scales(*run_.pipe->temperatures->batter_below) +
             ".");
@@ -303,12 +301,7 @@ class Bench {
     if (plan_.dust.empty()) return;
     add(SheetHeading{"DUST", ""});
     cautions_of(Topic::dust);
-    WeighList list;
-    for (const auto& dust : batch_.dust)
-      list.rows.push_back({dust.name, fixed(dust.each / gram, 3) + " g a piece",
-                           on_scale(dust.make, run_.scales.fine.step),
-                           beside_scale(dust.make, run_.scales.fine.step), ""});
-    add(std::move(list));
+    vessel("dust");
   }
 
   void before_sale() {
@@ -342,6 +335,7 @@ class Bench {
   const planning::Plan& plan_;
   const planning::Batch& batch_;
   WhichBatch which_;
+  std::vector<Vessel> vessels_;
   Sheet sheet_;
   bool lye_is_cautioned_ = false;
 };
@@ -357,7 +351,7 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
   std::optional<Sheet> all;
   for (const auto& batch : plan.batches) {
     if (number && !has_number(batch, *number)) continue;
-    const bool is_first = number ? *number == 1 : !all;
+    const bool is_first = number ? *number == 1 : has_number(batch, 1);
     Sheet one = Bench(run, plan, {batch, number, is_first}).sheet();
     if (!all) {
       all = std::move(one);

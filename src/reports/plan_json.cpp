@@ -5,6 +5,8 @@
 #include "reports/made_lye_report.h"
 #include "reports/plan_report.h"
 #include "reports/plan_words.h"
+#include "reports/weigh_out.h"
+#include "reports/weigh_out_json.h"
 #include "reports/weight_json.h"
 #include "units/rounding.h"
 
@@ -385,7 +387,7 @@ Json batches_json(const planning::Run& run, const planning::Plan& plan) {
     one["lye_pot"] = lye_pot_json(batch);
     one["bottles"] = bottles_json(batch.bottles);
     one["dust"] = dusts_json(batch.dust, run.scales);
-    json.push_back(one);
+    json.push_back(with_weigh_out(std::move(one), weigh_out(run, plan, batch)));
   }
   return json;
 }

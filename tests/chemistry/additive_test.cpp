@@ -53,6 +53,46 @@ TEST_CASE("a salt of an acid is already neutral", "[chemistry]") {
   CHECK_NOTHROW(read(with_only("additives", entry)));
 }
 
+TEST_CASE("sodium lactate goes into the cooled lye, all else before the alkali, unless it is said",
+          "[chemistry]") {
+  // Common practice, no source.
+  const auto [name, said, is_cooled] = GENERATE(table<std::string, std::string, bool>({
+      {"Sodium Lactate, 60 %", "", true},
+      {"sodium lactate", "before the alkali", false},
+      {"sodium lactate", "once the lye has cooled", true},
+      {"table salt", "", false},
+      {"table salt", "once the lye has cooled", true},
+      {"silk", "before the alkali", false},
+  }));
+  CAPTURE(name, said);
+  const std::string when = said.empty() ? "" : R"(, "stirred_in": ")" + said + "\"";
+  const auto formula = read(with_only(
+      "additives",
+      R"({ "name": ")" + name + R"(", "rate": "1 % of fats", "goes_into": "lye")" + when + "}"));
+  CHECK(formula.additives.front().into_cooled_lye == is_cooled);
+  const auto in_batter =
+      read(with_only("additives", R"({ "name": ")" + name +
+                                      R"(", "rate": "1 % of fats", "goes_into": "batter" })"));
+  CHECK_FALSE(in_batter.additives.front().into_cooled_lye);
+}
+
+TEST_CASE("when something is stirred into the lye is asked of nothing else, and acid never waits",
+          "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {"additives",
+       R"({ "name": "silk", "rate": "1 % of fats", "goes_into": "batter", "stirred_in": "before the alkali" })",
+       "/additives/0/stirred_in", "goes into the lye"},
+      {"additives",
+       R"({ "name": "silk", "rate": "1 % of fats", "goes_into": "lye", "stirred_in": "cold" })",
+       "/additives/0/stirred_in", "once the lye has cooled"},
+      {"additives",
+       R"({ "name": "citric acid", "rate": "1 % of fats", "goes_into": "lye",
+            "contains_acid": { "acid": "citric acid, anhydrous", "share": "100 %" },
+            "stirred_in": "once the lye has cooled" })",
+       "/additives/0/stirred_in", "acid into strong lye"},
+  })));
+}
+
 TEST_CASE("an additive that sounds fatty must say how much fat it holds", "[chemistry]") {
   const auto name = GENERATE(values<std::string>({"goat milk", "Coconut Milk", "buttermilk powder",
                                                   "heavy cream", "plain yogurt", "yoghurt", "kefir",

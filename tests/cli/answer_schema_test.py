@@ -208,6 +208,8 @@ def of_fixtures():
     pipe.pop("beads")  # so that nobody knows how wide the peak is
     write("unpriced.run.json", {**spring, "pipe": pipe, "decorations": decorations, "dust": [], "money": {"currency": "EUR", "prices": {}}})
     yield ["plan", f"{folder}/unpriced.run.json"]
+    write("whipped_twice.run.json", {**spring, "batch": {"pieces": 24, "whippings": 2}})
+    yield ["plan", f"{folder}/whipped_twice.run.json"]
     os.mkdir(f"{folder}/studio")
     shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/studio")
     lent = {"schema": "brimwright.studio/1", "losses": plain["losses"], "scales": plain["scales"]}

@@ -67,14 +67,17 @@ TEST_CASE("the alkali was listed before the water and the milk that it goes into
     "alkali": [ { "alkali": "NaOH", "share": "90 %", "purity": "100 %" },
                 { "alkali": "KOH", "share": "10 %", "purity": "90 %" } ],
     "water": { "water_to_alkali": 2 }, "pour_temperature": "35 °C",
-    "additives": [ { "name": "kaolin", "rate": "1 % of fats", "goes_into": "batter" } ],
+    "additives": [ { "name": "kaolin", "rate": "1 % of fats", "goes_into": "batter" },
+                   { "name": "sodium lactate", "rate": "1 % of fats", "goes_into": "lye" },
+                   { "name": "sugar", "rate": "1 % of fats", "goes_into": "lye" } ],
     "liquids": [ { "name": "goat milk", "replaces": "40 % of water", "goes_into": "lye",
                    "composition": "goat milk" } ] })",
                                                              "milk.formula.json"));
   std::vector<std::string> names;
   for (const auto& ingredient : weighing_of(formula, 1000 * gram, bench).ingredients)
     names.push_back(ingredient.name.substr(0, 5));
-  CHECK(names == std::vector<std::string>{"Olive", "Water", "goat ", "NaOH,", "KOH, ", "kaoli"});
+  CHECK(names == std::vector<std::string>{"Olive", "Water", "sugar", "goat ", "NaOH,", "KOH, ",
+                                          "sodiu", "kaoli"});
 }
 
 TEST_CASE("a superfat whose likely band reaches below zero is a danger", "[planning]") {

@@ -1732,6 +1732,14 @@ export interface Batch {
    * Of this batch.
    */
   dust: Dust[];
+  /**
+   * The same for the same weigh_out, and for no other.
+   */
+  mark: string;
+  /**
+   * All that is weighed, in the order of the work.
+   */
+  weigh_out: Vessel[];
 }
 /**
  * One lye solution for all batters of a batch.
@@ -1905,6 +1913,121 @@ export interface Bottle {
    * A batter each.
    */
   parts: BottlePart[];
+}
+/**
+ * A jug, a pot or a row of cups that is weighed out in one go; what the bench sheet prints under one title.
+ */
+export interface Vessel {
+  /**
+   * Its own in the batch; the same for any number of pieces.
+   */
+  key: string;
+  /**
+   * Absent: of no batter, or of all.
+   */
+  batter?: "pour" | "pipe";
+  /**
+   * share: lye solution that stands ready, weighed out of the pot or topped up; batter: what is added to it; layers: its jugs with their colours.
+   */
+  vessel: "fats" | "lye" | "lye_pot" | "share" | "batter" | "layers" | "melt" | "dust";
+  /**
+   * As on the sheet.
+   */
+  title: string;
+  /**
+   * So often is it weighed in this batch; absent: once.
+   */
+  times?: number;
+  /**
+   * Absent: on the day itself.
+   */
+  day_before?: true;
+  /**
+   * In the order they go in.
+   *
+   * @minItems 1
+   */
+  rows: WeighOutRow[];
+  /**
+   * To be read at this vessel.
+   */
+  words: VesselWords[];
+  /**
+   * Of the rows, without what is set aside; in grams.
+   */
+  total_g: number;
+  /**
+   * With its unit, as the scale shows it.
+   */
+  total_shown: string;
+}
+/**
+ * One thing to weigh.
+ */
+export interface WeighOutRow {
+  /**
+   * Its own in the batch; made of what it is, whatever it weighs.
+   */
+  key: string;
+  /**
+   * For people.
+   */
+  name: string;
+  role:
+    | "fat"
+    | "alkali"
+    | "water"
+    | "ice"
+    | "liquid"
+    | "additive"
+    | "fragrance"
+    | "colour"
+    | "batter"
+    | "lye_solution"
+    | "melt"
+    | "powder";
+  /**
+   * Mass, in grams, to the milligram.
+   */
+  g: number;
+  /**
+   * Step of that scale's display, in grams.
+   */
+  step_g: number;
+  /**
+   * With its unit, as the scale shows it; alkali never rounded up.
+   */
+  shown: string;
+  /**
+   * The same in the other unit.
+   */
+  beside: string;
+  /**
+   * What belongs beside it; absent: nothing.
+   */
+  note?: string;
+  /**
+   * What it goes into, where the title does not say it.
+   */
+  adding?: string;
+  /**
+   * In the vessel then, without what is set aside; absent: it has a cup of its own.
+   */
+  running_g?: number;
+  /**
+   * The same on the scale that the vessel stands on, down where lye is in it.
+   */
+  running_shown?: string;
+}
+export interface VesselWords {
+  /**
+   * Whole sentences.
+   */
+  text: string;
+  /**
+   * What the hands do.
+   */
+  is_order: boolean;
 }
 /**
  * What another number of pieces would do.
