@@ -17,6 +17,7 @@ import {
   saved,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -315,8 +316,9 @@ await run({
     with_page(
       () => undefined,
       async (page, serving) => {
-        await press(page, "Runs and moulds", "header");
+        await to(page, "Runs");
         await page.getByRole("button", { name: /^Tilted loaf.* tilted_loaf/ }).click();
+        await to(page, "Set up");
         await settled(page);
         await field(page, "Pieces to sell").fill("30");
         await unfold(page);
@@ -449,6 +451,7 @@ await run({
       const plan = serving.printed("plan", spring);
       const naoh = plan.batches.map((one) => `${one.pour.naoh_g.toFixed(1)} g`);
       assert.notEqual(naoh[0], naoh[1]);
+      await to(page, "Print");
       const sheet = async (choose) => {
         await field(page, "The sheet is for").selectOption({ label: choose });
         const [download] = await Promise.all([
@@ -481,9 +484,11 @@ await run({
         [false, true],
       );
       await printed.close();
+      await to(page, "Set up");
       await field(page, "Pieces to sell").fill("20"); // one batch: there is no second to print
       await settled(page);
       await saved(page);
+      await to(page, "Print");
       const [whole] = await Promise.all([
         page.waitForEvent("download"),
         page.getByRole("button", { name: "Bench sheet, PDF" }).click(),

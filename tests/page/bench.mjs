@@ -70,13 +70,13 @@ export async function browser(...words) {
   });
 }
 
-/** A page that fails its test for anything said on the console, but for an answer that refuses. */
+/** A page that fails its test for anything said on the console, but for an answer that refuses; where a run is set up. */
 export async function open(from, address, viewport = laptop) {
   const context = await from.newContext({ viewport, acceptDownloads: true });
   return open_in(context, address);
 }
 
-export async function open_in(context, address) {
+export async function open_in(context, address, view = "Set up") {
   const page = await context.newPage();
   page.said = [];
   page.on("console", (message) => {
@@ -86,7 +86,16 @@ export async function open_in(context, address) {
   });
   page.on("pageerror", (error) => page.said.push(String(error.stack)));
   await page.goto(address);
+  await page.locator(".bar, main [role=alert]").first().waitFor();
+  if (await page.locator(".bar").count()) await to(page, view);
   return page;
+}
+
+/** To a list or a view of the run, by the rail or the bar. */
+export async function to(page, view) {
+  const button = page.locator(".rail nav button", { hasText: new RegExp(`^\\s*${view}\\b`) });
+  await button.click();
+  await page.locator(".rail nav button[aria-current]", { hasText: new RegExp(`^\\s*${view}\\b`) }).waitFor();
 }
 
 /**
@@ -132,12 +141,12 @@ export async function check_access(page, state) {
   assert.deepEqual(found, [], `${state}: axe found faults`);
 }
 
-/** Nothing on a tablet is too small for a glove, or sticks out. */
+/** Nothing on a tablet is too small for a finger, or sticks out. */
 export async function check_tablet(page, state) {
   const small = await page.evaluate(() =>
     [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
       .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect()])
-      .filter(([, box]) => box.width && (box.width < 52.9 || box.height < 52.9)) // 14 mm at 96 px to the inch
+      .filter(([, box]) => box.width && (box.width < 43.9 || box.height < 43.9))
       .map(([words]) => words),
   );
   assert.deepEqual(small, [], state);

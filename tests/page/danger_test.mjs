@@ -11,6 +11,7 @@ import {
   run,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -74,7 +75,7 @@ async function shown(page, name, within) {
 }
 
 await run({
-  "danger stands first and in sight on the run, in a formula and where one begins": () =>
+  "danger stands first and in sight on the run, in a formula and over the lists": () =>
     with_page(no_superfat, async (page) => {
       await check_in_sight(page, "the run");
       await page.locator(".jug", { hasText: "Lye for the base" }).locator("p.danger").waitFor();
@@ -83,8 +84,12 @@ await run({
         0,
         "it is not the topping's",
       );
-      assert.match(await page.locator(".watch li").first().innerText(), /danger/i);
       await check_access(page, "danger");
+      await to(page, "Cautions");
+      await check_in_sight(page, "what to look out for");
+      assert.match(await page.locator(".watch li").first().innerText(), /danger/i);
+      await check_access(page, "danger among the cautions");
+      await to(page, "Set up");
       await to_formula(page);
       await check_in_sight(page, "the formula");
       const field = page.locator("#f-pour-superfat");
@@ -93,17 +98,17 @@ await run({
       );
       assert.match(beside, /⚠ DANGER/i, "beside the field of the superfat");
       await check_access(page, "danger in a formula");
-      await button(page, "Runs and moulds").click();
-      await check_in_sight(page, "the start");
+      await to(page, "Runs");
+      await check_in_sight(page, "the list of runs");
       assert.match(await alert(page).innerText(), /In the run "Spring cups/);
-      await check_access(page, "danger where one begins");
+      await check_access(page, "danger over the list of runs");
     }),
 
-  "on a tablet danger is the first of the bar at the foot, and covers no field that is typed in": () =>
+  "on a tablet danger is marked in the bar at the foot, and covers no field that is typed in": () =>
     with_page(
       no_superfat,
       async (page) => {
-        assert.match(await page.locator(".parts button").first().innerText(), /⚠ Danger/);
+        assert.match(await page.locator(".bar button", { hasText: "Cautions" }).innerText(), /⚠ Danger/);
         await check_in_sight(page, "the run on a tablet");
         await check_tablet(page, "danger");
         await to_formula(page);
@@ -174,7 +179,7 @@ await run({
         }),
       async (page) => {
         assert.equal(await alert(page).count(), 0);
-        await button(page, "Runs and moulds").click();
+        await to(page, "Formulas");
         await page.getByRole("button", { name: /^By itself/ }).click();
         await settled(page);
         await alert(page).filter({ hasText: "By itself" }).waitFor();
@@ -192,6 +197,7 @@ await run({
         plan.cautions.splice(1, 0, { severity: "warning", topic: "plan", text: "Told second." });
       });
       await page.getByLabel("Pieces to sell").fill("45");
+      await to(page, "Cautions");
       await page.locator(".watch li", { hasText: "Told last." }).waitFor();
       await settled(page);
       const there = await page.locator(".watch > ul > li").allInnerTexts();

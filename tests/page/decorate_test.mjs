@@ -15,16 +15,21 @@ import {
   saved,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
 
+const moulds = ["/^Loaf, short/", "/^Slab tray/"];
+
 async function open_run(page, card) {
-  await page.getByRole("button", { name: "Runs and moulds" }).click();
+  await to(page, moulds.some((one) => one === String(card)) ? "Moulds" : "Runs");
   await page.getByRole("button", { name: card }).click();
   const which_base = page.getByRole("heading", { name: /which base/ });
-  await page.locator(".lane.pour").or(which_base).first().waitFor();
+  await page.locator("#run-title").or(which_base).first().waitFor();
   if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
+  await page.locator("#run-title").waitFor();
+  await to(page, "Set up");
   await page.locator(".lane.pour").waitFor();
   await settled(page);
 }
@@ -363,7 +368,9 @@ await run({
       assert.deepEqual(run.cut, { bar: { thickness: "25 mm" }, kerf: "0 mm", end_trim: "4 mm" });
       assert.equal(plan.cut.bars_each, 7); // (190 - 8) mm / 25 mm
       assert.match(await page.locator(".lane.cut .order").innerText(), /Cut 7 bars from each/);
+      await to(page, "Piece");
       assert.equal(await figure(page, "A bar on average, fresh"), plan.piece.fresh_g);
+      await to(page, "Set up");
       await check_access(page, "a loaf cut");
 
       await press(page, "Add a decoration");

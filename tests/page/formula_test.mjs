@@ -18,6 +18,7 @@ import {
   Serving,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -31,13 +32,15 @@ const place = (page, of, pointer) => page.locator(`[id="f-${of}${pointer.replace
 const strip = (page) => page.locator(".strip");
 
 async function open_run(page, name) {
-  await button(page, "Runs and moulds").click();
+  await to(page, "Runs");
   await page.getByRole("button", { name }).first().click();
+  await page.locator("#run-title").waitFor();
+  await to(page, "Set up");
   await settled(page);
 }
 
 async function begin_formula(page, name) {
-  await button(page, "Runs and moulds").click();
+  await to(page, "Formulas");
   await page.getByLabel("What you call it").fill(name);
   await button(page, "Begin from blank").click();
   await page.getByRole("heading", { name, level: 1 }).waitFor();
@@ -449,7 +452,7 @@ await run({
   "a copy of a shipped formula lies beside the runs, and the one it is from stays": () =>
     with_page(async (page, serving) => {
       const shipped = readFileSync(`${root}/examples/twin_lye.formula.json`, "utf8");
-      await button(page, "Runs and moulds").click();
+      await to(page, "Formulas");
       await page.getByLabel("What you call it").fill("Cream of mine");
       await page.getByLabel("Or as a copy of").selectOption({ label: "Dual-lye cream" });
       await button(page, "Make the copy").click();
@@ -465,13 +468,13 @@ await run({
       assert.throws(() => serving.file("spring_cups.run.json"), "a run that nobody touched was copied");
       await button(page, "Close the formula").first().click();
       await settled(page);
-      await button(page, "Runs and moulds").click();
+      await to(page, "Formulas");
       await page.getByRole("button", { name: /^Cream of mine/ }).waitFor();
     }),
 
   "a shipped formula that is opened by itself and changed becomes a copy, without the run": () =>
     with_page(async (page, serving) => {
-      await button(page, "Runs and moulds").click();
+      await to(page, "Formulas");
       await page
         .getByRole("region", { name: "Formulas" })
         .getByRole("button", { name: /^Dual-lye cream/ })
@@ -522,7 +525,7 @@ await run({
     const page = await open(chromium, serving.address);
     await settled(page);
     const open_three = async () => {
-      await button(page, "Runs and moulds").click();
+      await to(page, "Formulas");
       await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name: "Three oils" }).click();
       await page.getByRole("heading", { name: "Three oils", level: 1 }).waitFor();
     };
@@ -588,7 +591,7 @@ await run({
           ["By law", by_law],
           ["By scale", by_scale],
         ]) {
-          await button(page, "Runs and moulds").click();
+          await to(page, "Formulas");
           await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name }).click();
           await page.getByRole("heading", { name, level: 1 }).waitFor();
           await open_all(page);
@@ -629,7 +632,7 @@ await run({
   "the lists of acids, rates and liquids are the program's own": () =>
     with_page(
       async (page) => {
-        await button(page, "Runs and moulds").click();
+        await to(page, "Formulas");
         await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name: "Three oils" }).click();
         await open_all(page);
         const options = (locator) =>
@@ -659,7 +662,7 @@ await run({
     with_page(
       async (page) => {
         for (const name of ["Three oils", "By law", "By scale"]) {
-          await button(page, "Runs and moulds").click();
+          await to(page, "Formulas");
           await page.getByRole("region", { name: "Formulas" }).getByRole("button", { name }).click();
           await page.getByRole("heading", { name, level: 1 }).waitFor();
           await check_tablet(page, name);

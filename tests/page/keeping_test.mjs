@@ -14,6 +14,7 @@ import {
   saved,
   Serving,
   settled,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -124,7 +125,7 @@ await run({
     await ended(at);
   },
 
-  "a file was changed outside this page is noticed, and either may stay": async () => {
+  "a file that was changed outside this page while something was typed asks, and either may stay": async () => {
     const at = await begun();
     await sell(at.page).fill("24");
     await saved(at.page);
@@ -134,8 +135,10 @@ await run({
       writeFileSync(`${path}.new`, readFileSync(path, "utf8").replace(/"sell": \d+/, '"sell": 50'));
       renameSync(`${path}.new`, path);
     };
+    await deafen(at.page, "spring_cups.run.json");
     theirs();
-    await at.page.getByRole("heading", { name: /was changed outside this page/ }).waitFor();
+    await sell(at.page).fill("23");
+    await underneath(at.page).waitFor();
     await check_access(at.page, "a file was changed outside this page");
     await at.page.getByRole("button", { name: "Load the saved file" }).click();
     await settled(at.page);
@@ -143,9 +146,10 @@ await run({
     await sell(at.page).fill("25");
     await saved(at.page);
     theirs();
+    await sell(at.page).fill("26");
     await at.page.getByRole("button", { name: "Overwrite it with this page" }).click();
     await saved(at.page);
-    assert.equal(at.serving.file("spring_cups.run.json").sell, 25);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 26);
     check_quiet(at.page);
     await ended(at);
   },
@@ -171,17 +175,32 @@ await run({
     await settled(other);
     await sell(other).fill("31");
     await saved(other);
-    await underneath(at.page).waitFor();
-    assert.equal(at.serving.file("spring_cups.run.json").sell, 31);
-    await press(at.page, "Overwrite it with this page");
-    await underneath(other).waitFor(); // in its turn
-    assert.equal(at.serving.file("spring_cups.run.json").sell, 24);
+    // Nothing that is not in the file stands in the first: it takes what the file holds, and says so.
+    await at.page.waitForFunction(() => document.querySelector("#f-run-sell").value === "31");
+    await at.page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
+    assert.equal(await underneath(at.page).count(), 0);
+    await check_access(at.page, "a changed file taken unasked");
+    await press(at.page, "Undo");
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 24, "undo brings back what gave way");
+    await other.waitForFunction(() => document.querySelector("#f-run-sell").value === "24");
+
+    // Typed over what is no longer there: it is asked, and both answers stay until one is taken.
+    await deafen(other, "spring_cups.run.json");
+    await sell(at.page).fill("35");
+    await saved(at.page);
+    await sell(other).fill("36");
+    await underneath(other).waitFor();
+    await sell(other).fill("37");
+    await other.reload();
+    await underneath(other).waitFor();
+    assert.equal(await sell(other).inputValue(), "37");
+    assert.equal(at.serving.file("spring_cups.run.json").sell, 35);
+    for (const way of ["Load the saved file", "Overwrite it with this page"])
+      await other.getByRole("button", { name: way }).waitFor();
     await press(other, "Load the saved file");
     await settled(other);
-    assert.equal(await sell(other).inputValue(), "24");
-    await press(other, "Undo");
-    await saved(other);
-    assert.equal(at.serving.file("spring_cups.run.json").sell, 31, "undo brings back what gave way");
+    assert.equal(await sell(other).inputValue(), "35");
     await ended(at);
   },
 
@@ -194,9 +213,8 @@ await run({
     }
     const in_file = () => at.serving.file("meadow_base.formula.json").superfat;
 
-    // Seen in time: the other has typed nothing, and is asked as well.
+    // Seen in time: the other has typed nothing, and takes it.
     await superfat(one).fill("8 %");
-    await press(other, "Load the saved file");
     await other.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "8 %");
     await settled(other);
     assert.equal(await other.locator(".strip dl").innerText(), await one.locator(".strip dl").innerText());
@@ -222,7 +240,6 @@ await run({
     await settled(other);
     await saved(other);
     assert.equal(in_file(), "6.5 %");
-    await press(one, "Load the saved file");
     await one.waitForFunction(() => document.querySelector("#f-pour-superfat").value === "6.5 %");
     await settled(one);
 
@@ -290,7 +307,6 @@ await run({
       );
       await check_access(page, `${name} changed`);
       let_go();
-      if (name.endsWith(".formula.json")) await press(page, "Load the saved file"); // it lies open
       await settled(page);
       await page.unroute("**/api/plan");
       assert.equal(await page.locator(".foremost").count(), 0, name);
@@ -355,7 +371,7 @@ await run({
       await settled(page);
     }
     write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
-    await underneath(page).waitFor();
+    await page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
     assert.equal(most, 1, "two waited at the same time");
     check_quiet(page);
     await ended(at);
@@ -371,10 +387,10 @@ await run({
     await page.waitForTimeout(1500);
     write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
     await page.waitForTimeout(1500);
-    assert.equal(await underneath(page).count(), 0);
+    assert.equal(await page.getByText("was changed outside this page").count(), 0);
     is_asleep = false;
     await wake();
-    await underneath(page).waitFor();
+    await page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
     check_quiet(page);
     await ended(at);
   },
@@ -385,7 +401,7 @@ await run({
     await serving.start();
     const page = await open(chromium, serving.address);
     await settled(page);
-    await press(page, "Runs and moulds");
+    await to(page, "Runs");
     await page.locator("main .alarm", { hasText: "2000" }).waitFor();
     await check_access(page, "a folder with too much in it");
     check_quiet(page);

@@ -14,6 +14,7 @@ import {
   saved,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -72,17 +73,19 @@ await run({
       assert.ok(Math.max(...sizes.rest) < Math.min(...sizes.weights));
     }, tablet),
 
-  "on a tablet whatever is tapped is 14 mm high and wide, and nothing sticks out": () =>
+  "on a tablet whatever is tapped is 44 px high and wide, and nothing sticks out": () =>
     with_page(async (page) => {
       await open_all(page);
       for (const figure of (await page.locator(".figure button").all()).slice(0, 12)) await figure.click();
       await check_tablet(page, "a run with all its parts open");
-      await page.getByRole("button", { name: "Runs and moulds" }).click();
-      await check_tablet(page, "the start");
+      for (const view of ["Weigh", "Cautions", "Piece", "Mould", "Print", "Runs", "Formulas", "Moulds"]) {
+        await to(page, view);
+        await check_tablet(page, view);
+      }
       for (const way of ["By its inside measures", "From a mesh file", "By measures and weighed water"]) {
         await page.getByRole("button", { name: way }).click();
         await check_tablet(page, way);
-        await page.getByRole("button", { name: "Back to runs and moulds" }).click();
+        await to(page, "Moulds");
       }
     }, tablet),
 
@@ -103,8 +106,9 @@ await run({
 
   "a topping added to plain bars asks for one thing after the other and guesses nothing": () =>
     with_page(async (page, serving) => {
-      await page.getByRole("button", { name: "Runs and moulds" }).click();
+      await to(page, "Runs");
       await page.getByRole("button", { name: /^Plain bars/ }).click();
+      await to(page, "Set up");
       await settled(page);
       await page.getByRole("button", { name: "Add a topping" }).click();
       await page.locator(".lane.pipe .complaint, .complaints .alarm").first().waitFor();
@@ -158,8 +162,9 @@ await run({
       await settled(page);
     }),
 
-  "the level curve is drawn to the brim and told in a table, and its broken line follows the pour line": () =>
+  "the level curve is drawn to the brim and told in a table, and its dashed line follows the pour line": () =>
     with_page(async (page, serving) => {
+      await to(page, "Mould");
       const curve = page.getByRole("img", { name: /^Level curve/ });
       assert.match(await curve.getAttribute("aria-label"), /pour line at 30 millimetres$/);
       const [, last_x, last_y] = /L([\d.]+) ([\d.]+)$/.exec(await curve.locator(".curve").getAttribute("d"));
@@ -173,8 +178,10 @@ await run({
       assert.equal(Number(last_y), Math.min(...grid.map((one) => one.y)), "and at the top: the brim");
       const line_at = () => curve.locator(".pour-line").evaluate((one) => one.getBBox().x);
       const before = await line_at();
+      await to(page, "Set up");
       await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
       await settled(page);
+      await to(page, "Mould");
       const millimetre = (Number(last_x) - (await curve.locator(".curve").evaluate((one) => one.getBBox().x))) / 36;
       assert.ok(Math.abs(before - (await line_at()) - millimetre) < 0.2, "it moves by a millimetre of the axis");
 
@@ -280,8 +287,8 @@ await run({
 
   "three taps lead from a mould of the catalogue to a run with its weights": () =>
     with_page(async (page, serving) => {
-      await page.getByRole("button", { name: "Runs and moulds" }).click();
-      await check_access(page, "the start");
+      await to(page, "Moulds");
+      await check_access(page, "the moulds");
       await page.getByRole("button", { name: /^Low bowl/ }).click();
       await check_access(page, "the choice of a formula");
       await page.getByRole("button", { name: /^Meadow base/ }).click();

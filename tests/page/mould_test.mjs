@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, first_batch, on_page, open_in, root, run, settled, tablet } from "./bench.mjs";
+import { browser, check_access, first_batch, on_page, open_in, root, run, settled, tablet, to } from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -10,7 +10,7 @@ const at_start = (test, { files, viewport } = {}) =>
   on_page(chromium, test, {
     files,
     viewport,
-    begin: (page) => page.getByRole("button", { name: "Runs and moulds" }).click(),
+    begin: (page) => to(page, "Moulds"),
   });
 
 const write = (serving, name, document) =>
@@ -383,7 +383,7 @@ await run({
         await settled(page);
         const before = serving.printed("plan", "boxes.run.json");
         assert.equal(before.pour.brimful_ml, 100);
-        await page.getByRole("button", { name: "Runs and moulds" }).click();
+        await to(page, "Moulds");
         await mould_from(page, /^My box/).click();
         await holds(page).waitFor();
         await check_access(page, "a mould opened");
@@ -404,11 +404,12 @@ await run({
           note: "Measured again.",
           shape: { ...box.shape, height: "24 mm" },
         });
-        await page.getByRole("button", { name: "Back to the run" }).click();
+        await to(page, "Mould");
         await settled(page);
         const after = serving.printed("plan", "boxes.run.json");
         assert.equal(after.pour.brimful_ml, 120);
         await page.locator("section.mould", { hasText: "120.0 ml" }).waitFor();
+        await to(page, "Set up");
         const shown = await page.locator(".lane.pour").innerText();
         const { make_g } = first_batch(after).pour;
         assert.ok(
@@ -460,7 +461,7 @@ await run({
       async (one, serving) => {
         const other = await open_in(one.context(), serving.address);
         await settled(other);
-        await other.getByRole("button", { name: "Runs and moulds" }).click();
+        await to(other, "Moulds");
         const deep = (page) => field(page, "Floor to brim (mm)");
         const save = (page) => page.getByRole("button", { name: "Save the change" });
         const underneath = (page) => page.getByRole("heading", { name: "my_box.json was changed outside this page" });
@@ -500,7 +501,7 @@ await run({
         const come_back = async () => {
           await page.reload();
           await settled(page);
-          await page.getByRole("button", { name: "Runs and moulds" }).click();
+          await to(page, "Moulds");
         };
         await change();
         await deep.fill("30");
@@ -511,7 +512,7 @@ await run({
         write(serving, "my_box.json", { ...box, note: "Theirs." });
         await page.goto(serving.address);
         await settled(page);
-        await page.getByRole("button", { name: "Runs and moulds" }).click();
+        await to(page, "Moulds");
         await change();
         await page.getByRole("heading", { name: "my_box.json was changed outside this page" }).waitFor();
         assert.equal(await deep.inputValue(), "30 mm");
@@ -559,8 +560,8 @@ await run({
       await point(page, "Middle to wall", 1).fill("21");
       await page.reload();
       await settled(page);
-      await page.getByRole("button", { name: "Runs and moulds" }).click();
-      await page.getByText("What you typed of Half a cup is still here").waitFor();
+      await to(page, "Moulds");
+      await page.getByText("Your unsaved mould Half a cup is still here").waitFor();
       await check_access(page, "a mould begun");
       await page.getByRole("button", { name: "Continue" }).click();
       assert.equal(await point(page, "Middle to wall", 1).inputValue(), "21 mm");
@@ -569,7 +570,7 @@ await run({
       await holds(page).waitFor();
       await page.getByRole("button", { name: "Use this mould" }).click();
       await page.getByText("Saved in half_a_cup.json.").waitFor();
-      await page.getByRole("button", { name: "Back to runs and moulds" }).click();
+      await to(page, "Moulds");
       assert.equal(await page.getByRole("button", { name: "Continue" }).count(), 0);
     }),
 

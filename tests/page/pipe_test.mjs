@@ -15,6 +15,7 @@ import {
   saved,
   settled,
   tablet,
+  to,
 } from "./bench.mjs";
 
 const chromium = await browser();
@@ -22,8 +23,10 @@ const spring = "spring_cups.run.json";
 const plain = "plain_bars.run.json";
 
 async function open_run(page, name) {
-  await press(page, "Runs and moulds");
+  await to(page, "Runs");
   await page.getByRole("button", { name }).click();
+  await page.locator("#run-title").waitFor();
+  await to(page, "Set up");
   await settled(page);
 }
 
@@ -454,6 +457,7 @@ await run({
 
   "a label is drafted from finished pieces, or from how much they differ": () =>
     with_page(async (page, serving) => {
+      await to(page, "Piece");
       await press(page, "Draft the label");
       await press(page, "In the EU");
       await field(page, "Heavier or lighter by").fill("2 %");

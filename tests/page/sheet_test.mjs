@@ -4,7 +4,19 @@ import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { copyFileSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, open, program, run, saved, Serving, settled, tablet } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  open,
+  program,
+  run,
+  saved,
+  Serving,
+  settled,
+  tablet,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const field = (page, label) => page.getByLabel(label, { exact: true });
@@ -50,7 +62,7 @@ await run({
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address, tablet);
     await settled(page);
-    await page.getByRole("button", { name: "Runs and moulds" }).click();
+    await to(page, "Moulds");
     await page.getByRole("button", { name: "By its inside measures" }).click();
     await field(page, "What you call it").fill("Garden bar");
     await field(page, "Longer side at the brim (mm)").fill("84");
@@ -78,6 +90,7 @@ await run({
     await saved(page);
     const plan = serving.printed("plan", "garden_bar.run.json");
     assert.equal(plan.pieces.sell, 12);
+    await to(page, "Print");
     await check_access(page, "before printing");
     for (const paper of ["A4", "Letter"]) {
       await page.getByRole("button", { name: new RegExp(`${paper}$`) }).click();
@@ -115,9 +128,10 @@ await run({
     await serving.start();
     const page = await open(chromium, serving.address);
     await settled(page);
+    await to(page, "Print");
     await page.getByRole("button", { name: "Bench sheet, to print" }).waitFor();
     assert.equal(await page.getByRole("button", { name: "Bench sheet, PDF" }).count(), 0);
-    await page.getByRole("button", { name: "Runs and moulds" }).click();
+    await to(page, "Moulds");
     await page.getByRole("button", { name: "From a mesh file" }).click();
     assert.equal(await page.locator("#mesh-file").getAttribute("accept"), ".stl");
     assert.match(await page.locator(".drop").innerText(), /STL, the binary kind/);
@@ -131,6 +145,7 @@ await run({
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address);
     await settled(page);
+    await to(page, "Print");
     await page.getByRole("button", { name: "Cavity, STL" }).waitFor();
     const begins = {
       "Label draft": "Spring cups, twisted\nLABEL, DRAFT",

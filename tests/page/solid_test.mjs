@@ -1,6 +1,6 @@
 // The solid turns by buttons; a browser that cannot draw one shows a drawing instead.
 import assert from "node:assert/strict";
-import { browser, check_access, check_quiet, open, run, Serving, settled } from "./bench.mjs";
+import { browser, check_access, check_quiet, open, run, Serving, settled, to } from "./bench.mjs";
 
 const looks = (page) =>
   page
@@ -17,6 +17,7 @@ await run({
     const chromium = await browser();
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address);
+    await to(page, "Mould");
     await settled(page);
     await page.locator("solid-panel").scrollIntoViewIfNeeded();
     await page.waitForFunction(() => document.querySelector("solid-panel canvas")?.width > 400);
@@ -40,6 +41,7 @@ await run({
     const chromium = await browser("--disable-3d-apis");
     const serving = await new Serving().start();
     const page = await open(chromium, serving.address);
+    await to(page, "Mould");
     await settled(page);
     await page.locator("solid-panel").scrollIntoViewIfNeeded();
     const picture = page.getByAltText(/^The whole piece, drawn to scale/);

@@ -12,5 +12,9 @@ const in_conflict = (files: OpenFile[]): OpenFile[] => files.filter((file) => fi
 export const conflict_of = (what: "run" | "apart"): OpenFile | undefined =>
   in_conflict(formulas_in(what === "apart" ? ["apart"] : ["pour", "pipe"]))[0];
 
+/** Those that hold what another hand wrote, unasked. */
+export const all_taken = (): OpenFile[] =>
+  [state.run, ...formulas_in(formula_slots)].filter((file) => file.is_taken && !file.theirs);
+
 /** Of the run and its formulas, and of a formula that lies open by itself. */
 export const all_conflicts = (): OpenFile[] => in_conflict([state.run, ...formulas_in(formula_slots)]);

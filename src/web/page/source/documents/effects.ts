@@ -66,6 +66,11 @@ export function wire_effects(): void {
     if (is_formula(file)) update({ is_old: true });
   });
 
+  on("renamed", ({ file }) => {
+    if (file === state.run) localStorage.setItem("run", file.file);
+    plan_soon();
+  });
+
   on("copied", ({ file, from }) => {
     if (is_formula(file)) name_copy(file, from);
     if (file !== state.run) return;

@@ -30,6 +30,7 @@ export interface OpenFile {
   readonly saved: Document | undefined; // as it stands in the file
   readonly theirs?: Theirs; // another hand wrote it meanwhile: it is asked which text is to stay
   readonly set_aside?: Document; // what gave way to that
+  readonly is_taken?: boolean; // unasked, for nothing was typed
   readonly failed?: string; // why it could not be written
   readonly unanswered: readonly string[]; // texts that were sent to be written, and no answer came
 }

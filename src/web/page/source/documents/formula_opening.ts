@@ -12,21 +12,21 @@ import { forget_own_fats } from "./own_fats";
 import { plan_now } from "./planning";
 import { save_formulas } from "./saving";
 import { announce, open_as, state, update } from "./state";
+import { is_of_run } from "./views";
 
 // To try a formula in where no run can be opened.
 const tried_in = "examples/plain_bars.run.json";
 
 export function open_formula(slot: FormulaSlot): void {
   forget_own_fats();
-  update({ view: "formula", formula_of: slot, picking: undefined, typed: undefined });
-  window.scrollTo(0, 0);
-  requestAnimationFrame(() => document.querySelector<HTMLElement>("#formula-title")?.focus({ preventScroll: true }));
+  const came_from = is_of_run(state.view) ? state.view : state.came_from;
+  update({ view: "formula", came_from, formula_of: slot, picking: undefined, typed: undefined });
 }
 
 export async function open_formula_file(name: string): Promise<void> {
   const slot = (["pour", "pipe"] as const).find((one) => state.run.file && state.formulas[one]?.file === name);
   if (slot) return open_formula(slot);
-  if (!state.run.file) await open_run(tried_in);
+  if (!state.run.file) await open_run(tried_in, "reading");
   await open_apart(name);
 }
 
@@ -47,14 +47,20 @@ async function open_apart(name: string): Promise<void> {
 /** Back to the run; false if what was typed could not be written, and so stays open. */
 export async function leave_formula(): Promise<boolean> {
   const was_apart = state.formulas.apart !== undefined;
-  if (was_apart && !(await close_apart())) return false;
-  update({ view: "run", typed: undefined });
-  if (was_apart) await plan_now();
-  window.scrollTo(0, 0);
+  if (!(await close_apart())) return false;
+  update({ view: was_apart ? "weigh" : state.came_from, typed: undefined });
   return true;
 }
 
-async function close_apart(): Promise<boolean> {
+/** The run that lies open is planned again. */
+export async function close_apart(): Promise<boolean> {
+  if (!state.formulas.apart) return true;
+  if (!(await put_apart_away())) return false;
+  void plan_now();
+  return true;
+}
+
+async function put_apart_away(): Promise<boolean> {
   try {
     await save_formulas();
   } catch (error) {
@@ -63,7 +69,7 @@ async function close_apart(): Promise<boolean> {
     return false;
   }
   if (state.formulas.apart?.theirs) {
-    announce("Say first which text of the formula is to stay.");
+    announce("Choose first which version of the formula to keep.");
     window.scrollTo(0, 0);
     return false;
   }

@@ -62,7 +62,7 @@ export function redo(): void {
   const there = state.future.at(-1);
   if (!there) return;
   update({ past: [...state.past, as_it_stands()], future: state.future.slice(0, -1) });
-  go_to(there, "Done again");
+  go_to(there, "Redone");
 }
 
 function go_to(there: Step, words: string): void {
@@ -80,7 +80,7 @@ function go_back(id: DocumentId, there: Step): void {
   if (then.file.now !== then.now) put_in(then.file, then.now);
 }
 
-const is_in_history = (file: OpenFile): boolean =>
+export const is_in_history = (file: OpenFile): boolean =>
   file === state.run || formula_slots.some((slot) => state.formulas[slot] === file);
 
 on("giving_way", ({ file }) => {

@@ -60,7 +60,7 @@ function restore(file: OpenFile, left: UnsavedCopy, kept: Kept): void {
 
 export function put_in(file: OpenFile, now: Document): void {
   const before = file.now;
-  amend(file, { now, failed: undefined });
+  amend(file, { now, failed: undefined, ...(file.is_taken ? { set_aside: undefined, is_taken: undefined } : {}) });
   keep_unsaved(file);
   tell("edited", { file, before });
 }
@@ -151,15 +151,28 @@ function meet(file: OpenFile, { version, text }: Theirs): void {
   if (text === text_of(file.kind.written(file.now))) return agree(file, file.now, version);
   const is_ours = text !== null && file.unanswered.includes(text);
   amend(file, { unanswered: [] });
-  if (is_ours) amend(file, { version, saved: undefined, theirs: undefined });
+  if (is_ours) return amend(file, { version, saved: undefined, theirs: undefined });
+  const theirs = is_changed(file) || file.theirs ? undefined : document_in(text);
+  if (theirs) take_unasked(file, theirs, version);
   else ask_which(file, { version, text });
 }
+
+/** Nothing is typed here that it could take the place of; what stood here can be brought back. */
+function take_unasked(file: OpenFile, theirs: Document, version: string | null): void {
+  tell("giving_way", { file });
+  amend(file, { set_aside: file.now, is_taken: true, now: theirs });
+  agree(file, theirs, version);
+  announce(`${file.file} was changed outside this page, and stands here as it is now.`);
+  tell("gave_way", { file });
+}
+
+export const forget_set_aside = (file: OpenFile): void => amend(file, { set_aside: undefined, is_taken: undefined });
 
 /** Neither is lost: nothing is written before she has said which is to stay. */
 function ask_which(file: OpenFile, { version, text }: Theirs): void {
   amend(file, { theirs: { version, text } });
   keep_unsaved(file);
-  announce(`${file.file} was changed outside this page. Say which is to stay.`);
+  announce(`${file.file} was changed outside this page. Which version do you want to keep?`);
   tell("conflict", { file });
 }
 
@@ -189,12 +202,19 @@ export function keep_mine(file: OpenFile): void {
 export function bring_back(file: OpenFile): void {
   if (!file.set_aside) return;
   const { set_aside, now } = file;
+  const is_once = file.is_taken;
   put_in(file, set_aside);
-  amend(file, { set_aside: now });
+  amend(file, { set_aside: is_once ? undefined : now });
 }
 
 /** By the version that the page holds, or was told of last. */
 const version_held = (file: OpenFile): string | null => (file.theirs ?? file).version;
+
+/** The file is called so from now on. */
+export function has_new_name(file: OpenFile, name: string): void {
+  amend(file, { id: name, file: name });
+  tell("renamed", { file });
+}
 
 /** What is to be watched of it; nothing where no hand of hers can write it. */
 export const watched_of = (file: OpenFile): [string, string | null][] =>

@@ -10,24 +10,31 @@ import { create } from "./new_file";
 import { is_changed, load } from "./open_file";
 import { plan_now } from "./planning";
 import { save_now, save_soon } from "./saving";
-import { state, update } from "./state";
+import { state, take_run, update } from "./state";
+import type { View } from "./views";
 import { keep_looking } from "./watching";
 
 // Of the shipped runs, the one that has every lane.
 const shown_first = "examples/spring_cups.run.json";
 
-export async function begin(): Promise<void> {
+/** On the run and the view that are wanted, where they are there. */
+export async function begin(wanted: { run?: string; view?: View }): Promise<void> {
   const files = await list_files();
   update({ files });
+  const is_there = files.runs.some((one) => one.file === wanted.run);
   try {
-    await open_run(first_run(files));
+    await open_run(is_there ? wanted.run! : first_run(files), is_there || !wanted.run ? wanted.view : undefined);
   } catch (error) {
     // A run that cannot be read must not stand in the way of all others.
-    const fault = error instanceof Refused ? error.message : `The run opened last is no run any more: ${String(error)}`;
-    update({ fault, view: "start" });
+    const fault =
+      error instanceof Refused ? error.message : `The run opened last can no longer be read: ${String(error)}`;
+    update({ fault, view: "runs" });
     localStorage.removeItem("run");
   }
-  // The figures stand; now what only helps to explain them.
+}
+
+/** The figures stand; now what only helps to explain them. */
+export async function read_lists(): Promise<void> {
   const [fats, catalogue] = await Promise.all([list_fats(), list_moulds()]);
   update({ fats, catalogue });
 }
@@ -41,25 +48,12 @@ function first_run(files: Files): string {
   return own?.file ?? (known(shown_first) ? shown_first : (files.runs[0]?.file ?? ""));
 }
 
-export async function open_run(name: string): Promise<void> {
-  if (!name) return update({ view: "start" });
+export async function open_run(name: string, view: View = "weigh"): Promise<void> {
+  if (!name) return update({ view: "runs" });
   if (state.run.file && is_changed(state.run)) await save_now();
   const run = await load(run_kind, name);
-  update({
-    view: "run",
-    run,
-    formulas: {},
-    past: [],
-    future: [],
-    dangers: { run: [], apart: [] },
-    changed_beside: undefined,
-    fault: undefined,
-    plan: undefined,
-    batch: 0,
-    complaint: undefined,
-    typed: undefined,
-    measured: undefined,
-  });
+  take_run(run);
+  update({ view });
   localStorage.setItem("run", run.file);
   if (is_changed(run)) {
     remember_saved(run);
@@ -104,5 +98,5 @@ export async function make_run(wanted: NewRun): Promise<void> {
     if (before.money && !state.run.shipped) run.money = before.money;
   }
   const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
-  await open_run(file);
+  await open_run(file, "set-up");
 }

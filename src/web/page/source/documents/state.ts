@@ -8,6 +8,7 @@ import type { Loop, Outline } from "../program/outline";
 import { redraw } from "./drawing";
 import type { FormulaSlot, Kind, OpenFile, Step } from "./file_types";
 import { run_kind } from "./kinds";
+import type { RunView, View } from "./views";
 
 /** What could make a soap that burns, or burn her. */
 export interface Danger {
@@ -54,6 +55,8 @@ export interface MouldDraft {
   is_old: boolean; // the answer is to what was typed before
   complaint?: { field: string; line: string; keep?: Keep; about?: string }; // about one entry of a list at the field
   shapes: { [kind: string]: Document }; // each keeps its measures while another is looked at
+  past: readonly Document[]; // steps back, and on
+  future: readonly Document[];
 }
 
 /** A mesh file on its way to become a mould. */
@@ -85,6 +88,15 @@ export interface ChosenMould {
   told?: string;
 }
 
+/** What is being typed about a file of a list. */
+export interface ListOpen {
+  file: string;
+  name: string;
+  note: string;
+  stem: string; // of the file's name
+  used_by?: string[]; // those that stand in the way of its removal
+}
+
 export type PaperSize = "A4" | "Letter";
 
 /** What is asked of a sheet, and how making it went. */
@@ -96,7 +108,8 @@ interface Printing {
 }
 
 interface State {
-  view: "reading" | "run" | "start" | "formula";
+  view: View;
+  came_from: RunView; // where one goes back to from a formula
   formula_of: FormulaSlot; // the one that the view of a formula shows
   fault?: string;
   files?: Files;
@@ -127,7 +140,10 @@ interface State {
   mould?: MouldDraft;
   mesh?: MeshDraft;
   chosen_mould?: ChosenMould;
-  start_complaint: string;
+  list_complaint: string;
+  list_told: string; // what was done to a file just now
+  list_open?: ListOpen;
+  new_run?: { name: string; mould: string; formula: string }; // as it is being asked for
   new_formula: { name: string; copied: string }; // as it is being asked for
   printing: Printing;
 
@@ -139,31 +155,35 @@ interface State {
   announcement: string; // for those who listen to the page
 }
 
+const no_run: OpenFile = {
+  kind: run_kind,
+  id: "",
+  file: "",
+  version: null,
+  shipped: false,
+  now: {},
+  saved: undefined,
+  unanswered: [],
+};
+
 const current: State = {
   view: "reading",
+  came_from: "set-up",
   formula_of: "pour",
   fats: [],
   catalogue: [],
   own_tips: {},
   own_fats: {},
   own_moulds: {},
-  run: {
-    kind: run_kind,
-    id: "",
-    file: "",
-    version: null,
-    shipped: false,
-    now: {},
-    saved: undefined,
-    unanswered: [],
-  },
+  run: no_run,
   formulas: {},
   past: [],
   future: [],
   batch: 0,
   is_old: false,
   dangers: { run: [], apart: [] },
-  start_complaint: "",
+  list_complaint: "",
+  list_told: "",
   new_formula: { name: "", copied: "" },
   printing: {
     paper: localStorage.getItem("paper") === "Letter" ? "Letter" : "A4",
@@ -206,6 +226,24 @@ export function toggle(which: "open" | "folded", name: string): void {
   const names = new Set(current[which]);
   if (!names.delete(name)) names.add(name);
   update({ [which]: names });
+}
+
+/** Another one, or none: nothing that was known of the one before holds. */
+export function take_run(run: OpenFile = no_run): void {
+  update({
+    run,
+    formulas: {},
+    past: [],
+    future: [],
+    dangers: { run: [], apart: [] },
+    changed_beside: undefined,
+    fault: undefined,
+    plan: undefined,
+    batch: 0,
+    complaint: undefined,
+    typed: undefined,
+    measured: undefined,
+  });
 }
 
 /** Opens what is folded away, and lets it stay so. */

@@ -2,9 +2,11 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { look_into } from "../documents/measuring";
 import { make_run } from "../documents/opening";
-import { amend, state, update, type ChosenMould, type Found } from "../documents/state";
-import { read_file, Refused } from "../program/api";
+import { amend, state, update, type ChosenMould } from "../documents/state";
+import type { Gauge } from "../program/answers";
+import { ask_gauge, read_file, Refused } from "../program/api";
 import { document_in } from "../program/json";
+import { used_by } from "../forms/used_by";
 import { found } from "./mould_views";
 import { change_mould } from "./new_mould";
 
@@ -36,6 +38,8 @@ async function measure(of: ChosenMould): Promise<void> {
   }
 }
 
+const listed_mould = (file: string) => state.files?.moulds.find((one) => one.file === file);
+
 type Tried = (act: () => Promise<void>) => Promise<void>;
 
 export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
@@ -46,9 +50,10 @@ export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
     });
   return html`<section aria-labelledby="mould-title">
     <h2 id="mould-title" tabindex="-1">
-      ${of.name} <small>${of.shipped ? "of the catalogue" : `your own, ${of.file}`}</small>
+      ${of.name} <small>${of.shipped ? "built-in" : `your own, ${of.file}`}</small>
     </h2>
     ${of.told ? html`<p role="status">${of.told}</p>` : nothing} ${of.note ? html`<p>${of.note}</p>` : nothing}
+    ${used_by(listed_mould(of.file))}
     ${of.complaint ? html`<p class="alarm" role="alert">It cannot be measured: ${of.complaint}</p>` : nothing}
     <div class="beside">
       <div>
@@ -60,9 +65,21 @@ export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
   </section>`;
 }
 
+/** Of so many pieces as the moulds that she has take at once. */
+export async function make_run_with({
+  name,
+  mould,
+  formula,
+}: Record<"name" | "mould" | "formula", string>): Promise<void> {
+  const is_own = state.files?.moulds.some((one) => one.file === mould && !one.shipped);
+  const [gauge, kept] = await Promise.all([ask_gauge({ file: mould }), is_own ? read_file(mould) : undefined]);
+  const owned = Number(document_in(kept?.text ?? "")?.owned ?? 1);
+  await make_run({ name, mould, formula, ...size_of(gauge, owned) });
+}
+
 function bases(of: ChosenMould, tried: Tried): TemplateResult {
   const make = (formula: string) => () =>
-    tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!, of.owned) }));
+    tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!.gauge, of.owned) }));
   return html`<div>
     <h3>Make a run with it: which base?</h3>
     <ul class="cards">
@@ -78,7 +95,7 @@ function bases(of: ChosenMould, tried: Tried): TemplateResult {
   </div>`;
 }
 
-function size_of({ gauge }: Found, owned: number): { cavities: number; deep_mm: number } {
+function size_of(gauge: Gauge, owned: number): { cavities: number; deep_mm: number } {
   const pocket = gauge.pockets[0];
   return { cavities: gauge.pockets.length * owned, deep_mm: pocket.brim_mm - pocket.floor_mm };
 }

@@ -5,6 +5,7 @@ import { half_points, has_cavities_shown, has_part, rows_at, shape_of, wanted_of
 import { measures, point_list, shape_names } from "../documents/shapes";
 import { amend, state } from "../documents/state";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
+import { touches } from "../forms/used_by";
 import { choice } from "../forms/form_parts";
 import { keep_it } from "../forms/keep_it";
 import type { Document } from "../program/json";
@@ -30,6 +31,7 @@ const kind_of = (): string => shape_of(mould_now());
 export function mould_form(taken: Taken): TemplateResult {
   const { open, answer, is_old } = draft();
   return html`${which_is_to_stay(open, () => void keep_mould(taken))} ${set_aside(open)}
+    ${open.shipped ? nothing : touches(state.files?.moulds.find((one) => one.file === open.file))}
     ${has("shape") && has("mesh") ? html`<p class="hint">The mesh is measured; its measures are a check.</p>` : nothing}
     ${has("shape") ? choice("Shape", kind_of(), Object.entries(shape_names), change_shape) : nothing}
     <div class="beside ${point_list(kind_of()) ? "rows" : ""}">

@@ -2,10 +2,7 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { type Found, state } from "../documents/state";
 import { both, length, volume } from "../program/numbers";
-import type { Loop } from "../program/outline";
-
-const path_of = (loops: Loop[], lift = 0): string =>
-  loops.map((loop) => `M${loop.map(([x, y]) => `${x.toFixed(2)} ${(lift - y).toFixed(2)}`).join("L")}Z`).join("");
+import { path_of } from "../program/outline";
 
 /** One above the other to one scale, as draughtsmen set them. */
 function views({ outline, above }: Found): TemplateResult {

@@ -103,6 +103,12 @@ export interface Listed {
   name: string;
   note: string;
   shipped: boolean;
+  changed?: string; // of her own files, as ISO 8601 has it
+  used_by?: string[]; // her files that name it
+  pieces?: number; // of a run, as are the rest
+  due?: string;
+  made_on?: string;
+  mould?: string;
 }
 
 export interface Files {
@@ -113,6 +119,8 @@ export interface Files {
   formulas: Listed[];
   meshes: Listed[];
   studios: Listed[];
+  fats?: Listed[];
+  tips?: Listed[];
   cut?: { folder: string; looked_at: number }[]; // folders with more in them than is looked at
   makes_pdf: boolean; // the helper program for it is there
   imports_meshes: boolean; // likewise; without it, binary STL alone is read
@@ -140,6 +148,16 @@ interface Writing {
 
 /** Refused with status 409 and what stands there, where that is of another version. */
 export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/file", JSON.stringify(writing));
+
+/** What else names it is rewritten. */
+export const rename_file = (file: string, to: string): Promise<{ file: string }> =>
+  posted<{ file: string }>("/api/file/rename", { file, to });
+
+/** Put away; refused where others name it, unless it is to go even so. */
+export const remove_file = (file: string, even_so = false): Promise<{ removed: string }> =>
+  posted<{ removed: string }>("/api/file/remove", { file, even_so });
+
+export const restore_file = (removed: string): Promise<unknown> => posted("/api/file/restore", { removed });
 
 /** Files by their names, and what they are; null while there is none of that name. */
 export type Versions = Map<string, string | null>;

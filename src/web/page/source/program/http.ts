@@ -2,7 +2,7 @@
 import type { Answer, Transport } from "./transport";
 
 // The key stands behind the # of the address. It is copied for this tab alone, so that a link
-// within the page cannot lose it.
+// within the page cannot lose it, and goes out of the address as soon as there is a view to put there.
 const given_key = (): string | undefined => /^#([0-9a-f]{48})$/.exec(location.hash)?.[1];
 
 let key = "";
@@ -14,13 +14,16 @@ function take_key(given: string): void {
 
 take_key(given_key() ?? sessionStorage.getItem("key") ?? "");
 
+export const is_key_in_address = (): boolean => given_key() !== undefined;
+
 /** The address of a new start, pasted into a tab that is open, changes no more than what stands behind its #. */
-export function on_new_key(go_on: () => void): void {
+export function on_key(go_on: (is_new: boolean) => void): void {
   addEventListener("hashchange", () => {
     const given = given_key();
-    if (!given || given === key) return;
+    if (!given) return;
+    const is_new = given !== key;
     take_key(given);
-    go_on();
+    go_on(is_new);
   });
 }
 

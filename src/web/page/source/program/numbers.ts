@@ -168,6 +168,12 @@ export function unit_of(text: unknown): string {
 
 export const is_bare_number = (text: string): boolean => /^\s*[+-]?\d[\d.,/\s]*$/.test(text);
 
+/** A day in words that no country reads otherwise; what is no date stays as it is. */
+export function day(iso: string): string {
+  const date = new Date(/^\d{4}-\d\d-\d\d$/.test(iso) ? `${iso}T12:00` : iso);
+  return Number.isNaN(date.getTime()) ? iso : date.toLocaleDateString("en-GB", { dateStyle: "medium" });
+}
+
 export function duration(seconds: number): string {
   const minutes = Math.round(seconds / 60);
   if (seconds >= 60 && seconds % 60 === 0 && minutes < 90) return `${minutes} min`;

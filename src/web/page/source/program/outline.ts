@@ -18,6 +18,10 @@ export interface Outline {
   cut_y: number; // of the plane of the cut, in the mould's own frame
 }
 
+/** As SVG draws them, whose heights go down. */
+export const path_of = (loops: Loop[], lift = 0): string =>
+  loops.map((loop) => `M${loop.map(([x, y]) => `${x.toFixed(2)} ${(lift - y).toFixed(2)}`).join("L")}Z`).join("");
+
 /** What is read of the JSON in a GLB. */
 interface Gltf {
   accessors: { bufferView: number; count: number }[];

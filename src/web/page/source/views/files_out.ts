@@ -36,7 +36,7 @@ async function tried(wish: () => Promise<string>): Promise<void> {
 async function written(): Promise<void> {
   await save_formulas();
   const conflict = conflict_of("run");
-  if (conflict) throw new Error(`${conflict.file} was changed outside this page: say first which text is to stay.`);
+  if (conflict) throw new Error(`${conflict.file} was changed outside this page: choose first which version to keep.`);
 }
 
 const keep = (name: string, body: object) => () =>

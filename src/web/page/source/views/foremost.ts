@@ -4,6 +4,7 @@ import { tried_now } from "../documents/dangers";
 import { danger_sign } from "../figures/dangers";
 import { conflict_of } from "../documents/conflicts";
 import { state } from "../documents/state";
+import { is_list } from "../documents/views";
 
 interface Told {
   from: string; // where it stands beside other things
@@ -11,7 +12,7 @@ interface Told {
 }
 
 function told(): Told[] {
-  const is_elsewhere = state.view === "start" || tried_now() === "apart";
+  const is_elsewhere = is_list(state.view) || tried_now() === "apart";
   const of_run = state.dangers.run.map(({ text }) => ({
     from: is_elsewhere ? `In the run "${String(state.run.now.name ?? state.run.file)}": ` : "",
     text,
@@ -45,7 +46,7 @@ export function foremost(): TemplateResult | typeof nothing {
   </section>`;
 }
 
-const asks_now = (): boolean => conflict_of(tried_now()) !== undefined && state.view !== "start";
+const asks_now = (): boolean => conflict_of(tried_now()) !== undefined && !is_list(state.view);
 
 function to_question(): void {
   const title = document.querySelector<HTMLElement>(".banner h2");
@@ -59,7 +60,7 @@ function stale_words(): string {
   if (!state.run.file || state.view === "reading") return "";
   const conflict = conflict_of(tried_now());
   if (conflict)
-    return `${conflict.file} was changed outside this page: what is struck through is of neither text. Say which is to stay.`;
+    return `${conflict.file} was changed outside this page: what is struck through is of neither version. Choose which to keep.`;
   return state.is_old && state.changed_beside
     ? `${state.changed_beside} was changed outside this page: what is struck through is not to be weighed.`
     : "";

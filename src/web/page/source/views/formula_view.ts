@@ -1,13 +1,13 @@
 // A formula, all that it may say, with the figures that come of it always in sight.
 import { html, nothing, type TemplateResult } from "lit";
-import { all_conflicts } from "../documents/conflicts";
+import { all_conflicts, all_taken } from "../documents/conflicts";
 import type { FormulaSlot } from "../documents/file_types";
-import { leave_formula, use_in_run } from "../documents/formula_opening";
+import { use_in_run } from "../documents/formula_opening";
 import { state } from "../documents/state";
 import { bench_of, is_of_several, pieces_of, whipped_for, type Bench } from "../figures/batches";
 import { dangers_of } from "../figures/dangers";
 import { for_lye, shown_weight } from "../figures/weights";
-import { which_is_to_stay } from "../forms/conflict";
+import { set_aside, which_is_to_stay } from "../forms/conflict";
 import { pouring_part } from "../forms/curing_part";
 import { fat_rows } from "../forms/fat_rows";
 import { field, is_about, wanting_field } from "../forms/field";
@@ -18,9 +18,11 @@ import { has_topping } from "../forms/topping_form";
 import type { Batter } from "../program/answers";
 import { wording } from "../program/api";
 import { both, mass, per_cent } from "../program/numbers";
-import { ask_again, complaint } from "./run_view";
+import { ask_again, complaint, place_words } from "./complaint";
+import { touches } from "../forms/used_by";
+import { go_back_to } from "./where";
 
-const conflicts = () => all_conflicts().map((file) => which_is_to_stay(file));
+const conflicts = () => [...all_conflicts().map((file) => which_is_to_stay(file)), ...all_taken().map(set_aside)];
 
 export function formula_view(): TemplateResult {
   const of = state.formula_of;
@@ -36,8 +38,8 @@ export function formula_view(): TemplateResult {
     <h1 id="formula-title" tabindex="-1">${String(file.now.name || "Unnamed formula")}</h1>
     <p class="aside">${where(of)}</p>
     <div class="choice">${back(of)}${of === "apart" ? in_run() : nothing}</div>
-    ${strip(of, batter, bench)} ${named(of)} ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)}
-    ${pouring_part(of)}
+    ${touches(state.files?.formulas.find((one) => one.file === file.file))} ${strip(of, batter, bench)} ${named(of)}
+    ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)} ${pouring_part(of)}
     <div class="choice">${back(of)}</div>`;
 }
 
@@ -45,18 +47,18 @@ const run_name = (): string => String(state.run.now.name ?? state.run.file);
 
 function where(of: FormulaSlot): string {
   const file = state.formulas[of]!;
-  const copied = file.shipped
-    ? " It came with the program: your first change makes a copy of it beside your runs."
-    : "";
+  const copied = file.shipped ? " Built-in: your first change is saved as a copy." : "";
   const both_use = state.formulas.pour === file && state.formulas.pipe === file;
-  if (of === "apart") return `It lies open by itself; its figures are those of a base for "${run_name()}".${copied}`;
+  if (of === "apart") return `Opened on its own; the figures are for a base of "${run_name()}".${copied}`;
   if (both_use) return `Base and topping of "${run_name()}" are both made of it.${copied}`;
   return `${of === "pour" ? "Base" : "Topping"} of "${run_name()}".${copied}`;
 }
 
 function back(of: FormulaSlot): TemplateResult {
-  return html`<button type="button" class="strong" @click=${() => void leave_formula()}>
-    ${of === "apart" ? "Close the formula" : "Back to the run"}
+  const is_apart = of === "apart";
+  const go = () => go_back_to(is_apart ? { name: "formulas" } : { name: state.came_from, file: state.run.file });
+  return html`<button type="button" class="strong" @click=${go}>
+    ${is_apart ? "Close the formula" : "Back to the run"}
   </button>`;
 }
 
@@ -119,15 +121,6 @@ function asks(of: FormulaSlot): TemplateResult {
       is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing
     }
   </div>`;
-}
-
-/** "/additives/2/rate" as "additives 3, rate: ". */
-function place_words(pointer: string): string {
-  const words = pointer
-    .split("/")
-    .slice(1)
-    .map((step) => (/^\d+$/.test(step) ? ` ${Number(step) + 1}` : `, ${step.replaceAll("_", " ")}`));
-  return words.length ? `${words.join("").slice(2)}: ` : "";
 }
 
 function named(of: FormulaSlot): TemplateResult {

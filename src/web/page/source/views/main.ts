@@ -1,53 +1,63 @@
 // The page: reads the run, draws what is known, follows the keys.
-import { html, nothing, render } from "lit";
+import { html, nothing, render, type TemplateResult } from "lit";
 import { drawn_by } from "../documents/drawing";
 import { wire_effects } from "../documents/effects";
-import { redo, undo } from "../documents/history";
-import { begin } from "../documents/opening";
 import { plan_soon } from "../documents/planning";
 import { is_changed } from "../documents/open_file";
 import { save_now } from "../documents/saving";
 import { state, update } from "../documents/state";
+import { is_list, is_of_run, type ListView } from "../documents/views";
 import { look_now } from "../documents/watching";
 import { Refused } from "../program/api";
-import { on_new_key } from "../program/http";
+import { on_key } from "../program/http";
 import { foremost } from "./foremost";
 import { formula_view } from "./formula_view";
-import { bench, head } from "./run_view";
-import { open_start, start } from "./start";
-import "../drawings/solid_panel";
+import { formulas_list } from "./formulas_list";
+import { moulds_list } from "./moulds_list";
+import { rail } from "./rail";
+import { run_view } from "./run_view";
+import { runs_list } from "./runs_list";
+import { steps } from "./steps";
+import { begin_here, keep_address, put_address, wire_history } from "./where";
 
 const root = document.getElementById("page")!;
 
-function page() {
+function page(): TemplateResult {
+  const { view, fault } = state;
   return html` <button type="button" class="skip" @click=${() => document.getElementById("main")?.focus()}>
       Skip to the figures
     </button>
-    ${head(open_start)} ${foremost()}
-    <main id="main" tabindex="-1" class=${state.is_old && state.view !== "start" ? "old-now" : ""}>
+    ${rail()} ${foremost()}
+    <main id="main" tabindex="-1" data-view=${view} class=${state.is_old && !is_list(view) ? "old-now" : ""}>
       ${
-        state.fault
-          ? html`${state.view === "start" ? nothing : html`<h1>Brimwright</h1>`}
-              <p class="alarm" role="alert">${state.fault}</p>`
+        fault
+          ? html`${view === "reading" ? html`<h1>Brimwright</h1>` : nothing}
+              <p class="alarm" role="alert">${fault}</p>`
           : nothing
       }
-      ${
-        state.view === "run"
-          ? bench()
-          : state.view === "formula"
-            ? formula_view()
-            : state.view === "start"
-              ? start()
-              : state.fault
-                ? nothing
-                : html`<h1>Brimwright</h1>
-                    <p>Reading the runs of this folder ...</p>`
-      }
+      ${looked_at()}
     </main>
     <p class="unseen" role="status">${state.announcement}</p>`;
 }
 
+const lists: Record<ListView, () => TemplateResult> = {
+  runs: runs_list,
+  formulas: formulas_list,
+  moulds: moulds_list,
+};
+
+function looked_at(): TemplateResult | typeof nothing {
+  const { view, fault } = state;
+  if (is_of_run(view)) return run_view(view);
+  if (is_list(view)) return lists[view]();
+  if (view === "formula") return formula_view();
+  if (fault) return nothing;
+  return html`<h1>Brimwright</h1>
+    <p>Reading the runs of this folder ...</p>`;
+}
+
 drawn_by(() => {
+  keep_address();
   render(page(), root);
   measure_foremost();
 });
@@ -56,15 +66,15 @@ render(page(), root);
 
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
-  if (state.view !== "run") return; // what is typed into a mould is not the run's to take back
+  if (is_list(state.view) && !state.mould) return; // the browser takes back what is typed into a name
   event.preventDefault();
-  (event.shiftKey ? redo : undo)();
+  const { undo, redo } = steps();
+  (event.shiftKey ? redo : undo)?.();
 });
 
 // A tablet that wakes looks at the file again; one that goes to sleep writes first.
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "visible") return look_now();
-  if (state.view !== "run" && state.view !== "formula") return;
   if (is_changed(state.run)) void save_now();
 });
 
@@ -77,7 +87,7 @@ function go_on(): void {
 
 function start_over(): void {
   update({ fault: undefined });
-  begin().catch((error: unknown) => {
+  begin_here().catch((error: unknown) => {
     update({ fault: words_of(error) });
     if (error instanceof Refused && error.may_pass) window.setTimeout(start_over, 2000);
   });
@@ -96,5 +106,9 @@ function measure_foremost(): void {
 }
 
 wire_effects();
-on_new_key(go_on);
+wire_history();
+on_key((is_new) => {
+  put_address();
+  if (is_new) go_on();
+});
 start_over();

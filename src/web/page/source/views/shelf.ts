@@ -1,4 +1,4 @@
-// The shelf beneath the lanes: both lyes, what is left unsaponified, what to watch, what a piece costs.
+// The shelf beneath the lanes: both lyes, and what is left unsaponified; losses and scales.
 import { html, nothing, type TemplateResult } from "lit";
 import { value_at } from "../documents/editing";
 import type { Slot } from "../documents/file_types";
@@ -8,10 +8,9 @@ import { danger_beside, dangers_of } from "../figures/dangers";
 import { figure, how } from "../figures/figure";
 import { for_lye } from "../figures/weights";
 import { field } from "../forms/field";
-import { folded } from "../forms/form_parts";
 import { loss_fields } from "../forms/losses";
-import { bottles_form, label_form, lye_pot_form } from "../forms/run_extras";
-import type { Batter, Caution, Heat, LyePot, Plan, Superfat } from "../program/answers";
+import { bottles_form, lye_pot_form } from "../forms/run_extras";
+import type { Batter, Heat, LyePot, Superfat } from "../program/answers";
 import {
   both,
   duration,
@@ -120,7 +119,7 @@ function interval(superfat: Superfat): TemplateResult {
   if (!is_below_zero(low))
     return html`<p class="aside of-plan">${span}${likely} Some fat is left over even at the lowest.${most}</p>`;
   return html`<p class="mind of-plan">
-    <strong>Mind</strong> It may come out lye-heavy. ${span}${likely}
+    <strong>Caution</strong> It may come out lye-heavy. ${span}${likely}
     ${doubt ? most : "Use a finer scale, a larger batch or a higher superfat."}
   </p>`;
 }
@@ -207,149 +206,6 @@ function full_pot(pot: LyePot): string {
     oz_text: pot.full_pot_oz_text,
   });
   return `${both(full)} with the pot: make up with water to that after cooling`;
-}
-
-const word_for: Record<string, string> = {
-  danger: "⚠ Danger",
-  stop: "Stop",
-  warning: "Warning",
-  caution: "Mind",
-  note: "Note",
-};
-
-/** Danger first; the rest in the program's own order, which knows what is worse. */
-export function watch_list(plan: Plan): TemplateResult {
-  const is_danger = (one: Caution) => one.severity === "danger";
-  const cautions = [...plan.cautions.filter(is_danger), ...plan.cautions.filter((one) => !is_danger(one))];
-  const listed = (some: Caution[]) =>
-    html`<ul>
-      ${some.map(
-        (one) =>
-          html`<li class=${one.severity}><strong>${word_for[one.severity] ?? one.severity}</strong> ${one.text}</li>`,
-      )}
-    </ul>`;
-  const notes = cautions.filter((one) => one.severity === "note");
-  return html`<section class="watch" aria-labelledby="watch-title">
-    <h2 id="watch-title">Cautions <small>worst first</small></h2>
-    ${listed(cautions.filter((one) => one.severity !== "note"))}
-    ${
-      notes.length
-        ? html`<details ?open=${notes.length < 3}>
-            <summary>${notes.length} ${notes.length === 1 ? "note" : "notes"}</summary>
-            ${listed(notes)}
-          </details>`
-        : nothing
-    }
-  </section>`;
-}
-
-export function piece(plan: Plan): TemplateResult {
-  const { cost, fresh_g, cured_g, label_g, lightest, size } = plan.piece;
-  const which = lightest ? "A bar on average, " : "";
-  const named = (how: string) => (which ? which + how.toLowerCase() : how);
-  return html`<section class="piece" aria-labelledby="piece-title">
-    <h2 id="piece-title">The piece</h2>
-    ${figure({ key: "piece.fresh", label: named("Fresh"), shown: mass(state.units, fresh_g), of: "piece.fresh_g" })}
-    ${
-      cured_g === null
-        ? nothing
-        : figure({ key: "piece.cured", label: named("Cured"), shown: mass(state.units, cured_g), of: "piece.cured_g" })
-    }
-    ${
-      lightest
-        ? figure({
-            key: "piece.lightest",
-            label: "The lightest bar",
-            note: lightest.cured_g === null ? "fresh" : "cured",
-            shown: mass(state.units, lightest.cured_g ?? lightest.fresh_g),
-            of: lightest.cured_g === null ? "piece.fresh_g" : "piece.cured_g",
-          })
-        : nothing
-    }
-    ${
-      label_g === null
-        ? nothing
-        : figure({
-            key: "piece.label",
-            label: "Net weight for the label",
-            shown: mass(state.units, label_g, 0),
-            of: "piece.label_g",
-          })
-    }
-    ${
-      size
-        ? figure({
-            key: "piece.size",
-            label: "Over all",
-            shown: [`${[size.width_mm, size.depth_mm, size.height_mm].map((mm) => trimmed(mm, 0)).join(" × ")} mm`, ""],
-            of: "piece.size",
-          })
-        : nothing
-    }
-    ${
-      cost && cost.amount !== null
-        ? html`${figure({
-            key: "piece.cost",
-            label: "Materials for one",
-            shown: [`${cost.amount} ${cost.currency}`, ""],
-            size: "weigh",
-            note: `${cost.total} ${cost.currency} for the run`,
-            of: "piece.cost.amount",
-          })}
-          ${
-            cost.unpriced.length
-              ? html`<p class="alarm">Unpriced, and not in this figure: ${cost.unpriced.join(", ")}.</p>`
-              : nothing
-          }`
-        : html`<p class="aside">No price of anything in it is given, so there is no cost.</p>`
-    }
-    ${prices(plan)} ${label(plan)} ${label_form()}
-  </section>`;
-}
-
-function label(plan: Plan): TemplateResult | typeof nothing {
-  const draft = plan.label;
-  if (!draft) return nothing;
-  const named = (draft.allergens ?? []).filter((one) => one.named).map((one) => one.name);
-  const part = (title: string, text: string | undefined) =>
-    text
-      ? html`<h3>${title}</h3>
-          <p>${text}</p>`
-      : nothing;
-  return html`<details>
-    <summary>Label draft, ${draft.market}</summary>
-    ${part("Net quantity", draft.net_quantity ? `${draft.net_quantity.statement}: ${draft.net_quantity.because}.` : "")}
-    ${part("Ingredients, as saponified", draft.as_saponified?.text)}
-    ${part("Ingredients, as charged", draft.as_charged?.text)} ${part("Allergens to name", named.join(", "))}
-    <ul class="limits">
-      ${(draft.remarks ?? []).map((one) => html`<li>${one.text}</li>`)}
-    </ul>
-  </details>`;
-}
-
-function prices(plan: Plan): TemplateResult | typeof nothing {
-  const names = plan.piece.cost?.materials.map((one) => one.name) ?? [];
-  if (!names.length) return nothing;
-  const at_price = (name: string) => `/money/prices/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`;
-  return folded({
-    name: "prices",
-    pointers: ["/money/prices"],
-    summary: "Prices paid",
-    body: () =>
-      html` ${names.map(
-        (name) =>
-          html`<div class="row">
-            ${field({ label: `${name}, paid`, at: `${at_price(name)}/paid`, optional: true, short: true })}
-            ${field({
-              label: `for (pack of ${name})`,
-              at: `${at_price(name)}/for`,
-              unit: "g",
-              optional: true,
-              short: true,
-            })}
-          </div>`,
-      )}`,
-  });
 }
 
 export function losses_and_scales(plan: Bench): TemplateResult {

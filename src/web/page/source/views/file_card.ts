@@ -1,0 +1,118 @@
+// A file in a list: what it is, a way into it, and what can be done to it as a whole.
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { change_file, copy_file, remove, stem_of, type Called } from "../documents/file_acts";
+import type { Kind } from "../documents/file_types";
+import { amend, state, update, type ListOpen } from "../documents/state";
+import { Refused, type Listed } from "../program/api";
+import { tried } from "./lists";
+import { used_by } from "../forms/used_by";
+import "../drawings/mould_picture";
+
+export interface Card {
+  kind: Kind;
+  one: Listed;
+  facts: string[]; // in short, what it is
+  picture?: string; // the mould that is drawn
+  open: () => Promise<unknown>;
+}
+
+export function file_card(card: Card): TemplateResult {
+  const { one, facts, picture, open } = card;
+  const opened = state.list_open?.file === one.file ? state.list_open : undefined;
+  const called = one.name || one.file;
+  return html`<li class="file">
+    <button type="button" class="open" @click=${() => void tried(open)}>
+      ${picture ? html`<mould-picture file=${picture}></mould-picture>` : nothing}
+      <span class="told-of"
+        ><b>${called}</b>${facts.length ? html`<span>${facts.join(", ")}</span>` : nothing}
+        <span class="file-name">${one.shipped ? "built-in" : one.file}</span></span
+      >
+    </button>
+    <button
+      type="button"
+      class="dots"
+      aria-expanded=${opened ? "true" : "false"}
+      aria-label="Name, note, copy or remove: ${called}"
+      @click=${() => turn(card, !opened)}
+    >
+      <span aria-hidden="true">⋯</span>
+    </button>
+    ${opened ? acts(card, opened) : nothing}
+  </li>`;
+}
+
+function turn({ one }: Card, is_open: boolean): void {
+  const { file, name, note } = one;
+  update({ list_open: is_open ? { file, name, note, stem: stem_of(file) } : undefined });
+}
+
+function acts(card: Card, opened: ListOpen): TemplateResult {
+  const { kind, one } = card;
+  const copy = html`<button type="button" @click=${() => void tried(() => copied(kind, one))}>Copy</button>`;
+  if (one.shipped) return html`<div class="acts"><div class="choice">${copy}</div></div>`;
+  const is_same =
+    (["name", "note"] as const).every((key) => one[key] === opened[key]) && stem_of(one.file) === opened.stem;
+  const save = () => void tried(() => changed(card, opened));
+  return html`<div class="acts">
+    ${used_by(one)} ${text("Name", opened, "name")} ${text("Note", opened, "note")}
+    ${text("Name of the file", opened, "stem")}
+    <div class="choice">
+      <button
+        type="button"
+        class="strong"
+        ?disabled=${is_same || !opened.name.trim() || !opened.stem.trim()}
+        @click=${save}
+      >
+        Save
+      </button>
+      ${copy}
+      <button type="button" @click=${() => void tried(() => removed(one, opened, false))}>Remove</button>
+    </div>
+    ${opened.used_by ? in_the_way(one, opened) : nothing}
+  </div>`;
+}
+
+function text(label: string, opened: ListOpen, key: keyof Called): TemplateResult {
+  const id = `list-${key}`;
+  const typed = (event: Event) => amend(opened, { [key]: (event.target as HTMLInputElement).value });
+  return html`<div class="field">
+    <label for=${id}>${label}</label>
+    <input id=${id} .value=${live(opened[key])} @input=${typed} autocomplete="off" spellcheck="false" />
+  </div>`;
+}
+
+/** Others name it: they would not be planned without it. */
+function in_the_way(one: Listed, opened: ListOpen): TemplateResult {
+  return html`<div role="alert">
+    <p class="alarm">${opened.used_by!.join(", ")} cannot be planned without it.</p>
+    <button type="button" @click=${() => void tried(() => removed(one, opened, true))}>Remove it even so</button>
+  </div>`;
+}
+
+/** The copy opens for its name to be typed. */
+async function copied(kind: Kind, one: Listed): Promise<void> {
+  const file = await copy_file(kind, one);
+  const copy = state.files?.[kind.list].find((listed) => listed.file === file);
+  if (!copy) return;
+  update({ list_open: { file, name: copy.name, note: copy.note, stem: stem_of(file) } });
+  requestAnimationFrame(() => (document.getElementById("list-name") as HTMLInputElement | null)?.select());
+}
+
+async function changed({ kind, one }: Card, { name, note, stem }: ListOpen): Promise<void> {
+  await change_file(kind, one, { name: name.trim(), note: note.trim(), stem: stem.trim() });
+  update({ list_open: undefined });
+}
+
+async function removed(one: Listed, opened: ListOpen, even_so: boolean): Promise<void> {
+  const users = one.used_by ?? [];
+  if (users.length && !even_so) return amend(opened, { used_by: users });
+  try {
+    await remove(one, even_so);
+    update({ list_open: undefined });
+  } catch (error) {
+    const named = error instanceof Refused ? (error.answer as { used_by?: string[] }).used_by : undefined;
+    if (!named) throw error;
+    amend(opened, { used_by: named });
+  }
+}

@@ -1,0 +1,83 @@
+// The moulds that are there, to make a run with one or to change it, and the ways to a new one.
+import { html, type TemplateResult } from "lit";
+import { redraw } from "../documents/drawing";
+import { mould_kind } from "../documents/kinds";
+import { leave_draft } from "../documents/mould_draft";
+import { own_mould } from "../documents/own_moulds";
+import { state } from "../documents/state";
+import { drop_unsaved, unsaved_copies, type UnsavedCopy } from "../documents/unsaved";
+import { mould_opened, open_mould } from "../moulds/chosen_mould";
+import { type MouldWay, begin_mould, go_on_with_draft, mould_ways, new_mould } from "../moulds/new_mould";
+import type { Listed } from "../program/api";
+import { document_in } from "../program/json";
+import { both, volume } from "../program/numbers";
+import { file_card } from "./file_card";
+import { list_head, tried } from "./lists";
+
+function kept_mould(file: string): void {
+  leave_draft();
+  open_mould(file, `Saved in ${file}.`);
+}
+
+export function moulds_list(): TemplateResult {
+  const { chosen_mould } = state;
+  return html`${list_head("Moulds")}
+  ${chosen_mould ? mould_opened(chosen_mould, tried) : (new_mould(kept_mould) ?? html`${own_mould_ways()} ${moulds()}`)}`;
+}
+
+function moulds(): TemplateResult {
+  const own = (state.files?.moulds ?? []).filter((one) => !one.shipped);
+  return html`<section aria-labelledby="moulds-title">
+    <h2 id="moulds-title">Moulds: start a run with one, or change it</h2>
+    <ul class="cards">
+      ${own.map((one) => card(one, measured_words(one.file)))}${state.catalogue.map((one) =>
+        card({ file: one.path, name: one.name, note: "", shipped: true }, [
+          `${both(volume(state.units, one.brimful_ml))}, ${one.cavities} in one; ${one.description}`,
+        ]),
+      )}
+    </ul>
+  </section>`;
+}
+
+const card = (one: Listed, facts: string[]): TemplateResult =>
+  file_card({ kind: mould_kind, one, facts, picture: one.file, open: () => Promise.resolve(open_mould(one.file)) });
+
+function own_mould_ways(): TemplateResult {
+  return html`<section aria-labelledby="own-title">
+    <h2 id="own-title">A new mould of your own</h2>
+    ${begun()}
+    <div class="choice">
+      ${(Object.entries(mould_ways) as [MouldWay, string][]).map(
+        ([way, words]) => html`<button type="button" @click=${() => begin_mould(way)}>${words}</button>`,
+      )}
+    </div>
+  </section>`;
+}
+
+/** Moulds that were being described and are in no file yet. */
+function begun(): TemplateResult[] {
+  return unsaved_copies(mould_kind).map((left) => {
+    const name = String(document_in(left.text)?.name ?? "").trim() || name_copied(left) || "a mould without a name yet";
+    const drop = () => {
+      drop_unsaved(mould_kind, left.id);
+      redraw();
+    };
+    return html`<div class="banner">
+      <p>Your unsaved mould <b>${name}</b> is still here.</p>
+      <div class="choice">
+        <button type="button" @click=${() => tried(() => go_on_with_draft(left))}>Continue</button>
+        <button type="button" @click=${drop}>Discard it</button>
+      </div>
+    </div>`;
+  });
+}
+
+const name_copied = ({ file }: UnsavedCopy): string | undefined =>
+  state.files?.moulds.find((one) => one.file === file)?.name;
+
+function measured_words(file: string): string[] {
+  const mould = own_mould(file);
+  if (!mould) return ["measuring ..."];
+  if ("complaint" in mould) return [`it cannot be measured: ${mould.complaint}`];
+  return [both(volume(state.units, mould.brimful_ml)), `${mould.cavities} in one`];
+}

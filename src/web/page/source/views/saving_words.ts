@@ -1,0 +1,44 @@
+// Whether what is typed lies in its file.
+import { conflict_of } from "../documents/conflicts";
+import { is_changed } from "../documents/open_file";
+import { state } from "../documents/state";
+
+interface Saving {
+  words: string;
+  is_kept: boolean; // nothing is left to do, for her or for the page
+  is_failed?: boolean;
+}
+
+export function saving(): Saving {
+  const formula = unsaved_formula();
+  if (formula) return formula;
+  const { run } = state;
+  const is_run_still = state.formula_of === "apart" || !(is_changed(run) || run.theirs || run.failed);
+  if (state.view === "formula" && is_run_still) return kept_formula();
+  if (run.theirs) return failed(`Not saved: ${run.file} was changed outside this page. Choose which version to keep.`);
+  if (run.failed) return failed(`Not saved: ${run.failed}`);
+  if (is_changed(run)) return under_way;
+  return kept(run.shipped ? built_in : `Saved in ${run.file}`);
+}
+
+const built_in = "Built-in example: your first change is saved as a copy.";
+const under_way: Saving = { words: "Saving ...", is_kept: false };
+const kept = (words: string): Saving => ({ words, is_kept: true });
+const failed = (words: string): Saving => ({ words, is_kept: false, is_failed: true });
+
+/** Of what is typed in a formula and not in its file. */
+function unsaved_formula(): Saving | undefined {
+  const what = state.formulas.apart ? "apart" : "run";
+  const conflict = conflict_of(what);
+  if (conflict)
+    return failed(`Not saved: ${conflict.file} was changed outside this page. Choose which version to keep.`);
+  const open = what === "apart" ? [state.formulas.apart] : [state.formulas.pour, state.formulas.pipe];
+  if (!open.some((file) => file && is_changed(file))) return undefined;
+  return state.complaint?.file === "" ? failed(`Not saved: ${state.complaint.problem}`) : under_way;
+}
+
+function kept_formula(): Saving {
+  const file = state.formulas[state.formula_of];
+  if (!file) return kept("");
+  return kept(file.shipped ? built_in : `Saved in ${file.file}`);
+}
