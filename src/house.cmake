@@ -8,9 +8,9 @@
 
 room(units
   DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json letters money
-        number_text printing quantity question rate reading remark rounded_text rounding share share_of
-        shown_text spelling stream_writing temperature unfinished_files user_error usual_measures water
-        weight_text working wording written_number)
+        number_text present_moment printing quantity question rate reading remark rounded_text rounding
+        share share_of shown_text spelling stream_writing temperature unfinished_files user_error
+        usual_measures water weight_text working wording written_number)
 
 room(sandbox
   DOORS child_start helper_program job_bytes limited_work)

@@ -10,6 +10,7 @@
 #include "cli/outputs.h"
 #include "cli/suggestions.h"
 #include "service/service.h"
+#include "units/present_moment.h"
 #include "units/shown_text.h"
 #include "web/web.h"
 
@@ -73,7 +74,10 @@ service::Request request_of(Words& words, std::istream* in) {
   };
   if (words.asked == Asked::gauge) about(words.gauge);
   if (words.asked == Asked::plan) about(words.plan);
-  if (words.asked == Asked::sheet) about(words.sheet);
+  if (words.asked == Asked::sheet) {
+    words.sheet.printed_at = present_moment();
+    about(words.sheet);
+  }
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;

@@ -5,6 +5,7 @@
 #include "desk/request_reading.h"
 #include "schemas/tidying.h"
 #include "units/fields.h"
+#include "units/present_moment.h"
 #include "units/question.h"
 
 #include <nlohmann/json.hpp>
@@ -50,7 +51,12 @@ const Kind& kind_of(const Fields& fields) {
 service::SheetRequest sheet_request(const service::PlanRequest& plan,
                                     const std::optional<std::string>& paper,
                                     const std::optional<std::string>& batch) {
-  return {.file = plan.file, .text = plan.text, .sell = plan.sell, .batch = batch, .paper = paper};
+  return {.file = plan.file,
+          .text = plan.text,
+          .sell = plan.sell,
+          .batch = batch,
+          .paper = paper,
+          .printed_at = present_moment()};
 }
 
 /// The request for the one document that `fields` ask for.

@@ -1,6 +1,7 @@
 #include "reports/batch_sheet.h"
 
 #include "reports/batter_sheet.h"
+#include "reports/vessel_filling.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
 #include "units/wording.h"
@@ -39,17 +40,18 @@ void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sh
   SheetGrid grid{{{"Cup weighs", "Density", "Overrun", "Enough for"}}, 0};
   for (const auto& reading : readings) {
     if (reading.is_planned) grid.marked = grid.rows.size();
-    grid.rows.push_back({fixed_grams(reading.net) + (reading.is_planned ? " (planned)" : ""),
-                         fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
-                         casts_on_sheet(reading.casts, run)});
+    grid.rows.push_back(
+        {on_display(reading.net, run.scales.fine.step) + (reading.is_planned ? " (planned)" : ""),
+         fixed_g_per_ml(reading.density, 3), fixed(100 * reading.overrun, 0) + " %",
+         casts_on_sheet(reading.casts, run)});
   }
   add(sheet, std::move(grid));
 }
 
-void add_piping(const planning::PipeTally& pipe, Sheet& sheet) {
-  add(sheet, SheetWords{"Pipe " + fixed_ml(pipe.batter.volume_each, 0) +
-                            " on each: " + fixed(pipe.batter.mass_each / gram, 0) +
-                            " g at the planned whipped density.",
+void add_piping(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet) {
+  add(sheet, SheetWords{"Pipe " + fixed_ml(pipe.batter.volume_each, 0) + " on each: " +
+                            on_display(pipe.batter.mass_each, run.scales.large.step) +
+                            " at the planned whipped density.",
                         true});
   for (const auto& limit : pipe.limits) add(sheet, SheetWords{limit.text});
   if (pipe.piping) add(sheet, SheetWords{"Piping takes " + in_minutes(*pipe.piping) + "."});
@@ -71,26 +73,32 @@ void add_what_happened(const planning::Run& run, const planning::Plan& plan,
                        const planning::Batch& batch, Sheet& sheet) {
   add(sheet, SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
   SheetBlanks blanks;
+  const auto weight = [&](const std::string& what, Mass planned, Mass step) {
+    blanks.blanks.push_back({what, reads_ounces(step) ? "oz" : "g", on_display(planned, step)});
+  };
+  const auto blank = [&](const std::string& what, const std::string& planned = "") {
+    blanks.blanks.push_back({what, "", planned});
+  };
   const auto batter = [&](const BatterOnSheet& of) {
     const std::string its = of.name + ": ";
-    blanks.blanks.push_back({its + "made on (date)", "", ""});
-    blanks.blanks.push_back(
-        {its + "made in all", "g", on_scale(of.tally.weighing.batter, run.scales.fine.step)});
-    blanks.blanks.push_back({its + "left over", "g", ""});
-    blanks.blanks.push_back({its + "left on tools", "g", on_scale(of.tally.lost, 0.1 * gram)});
+    blank(its + "made on (date)");
+    weight(its + "made in all", of.tally.weighing.batter, of.step);
+    blanks.blanks.push_back({its + "left over", reads_ounces(of.step) ? "oz" : "g", ""});
+    weight(its + "left on tools", of.tally.lost, of.step);
   };
   batter(base_of(run, batch));
   if (batch.pipe) {
     for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
-    blanks.blanks.push_back(
-        {"weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), "g", fixed_grams(run.pipe->whip.net)});
+    weight("weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), run.pipe->whip.net,
+           run.scales.fine.step);
   }
-  blanks.blanks.push_back({"pieces made", "", std::to_string(batch.pieces)});
-  blanks.blanks.push_back(
-      {"rejects", "",
-       plan.pieces.batches == 1 ? std::to_string(plan.pieces.make - plan.pieces.sell) : ""});
-  blanks.blanks.push_back({"unmoulded (date)", "", ""});
-  blanks.blanks.push_back({"cured until (date)", "", ""});
+  blank("pieces made", std::to_string(batch.pieces));
+  blank("rejects",
+        plan.pieces.batches == 1 ? std::to_string(plan.pieces.make - plan.pieces.sell) : "");
+  blank("unmoulded (date)");
+  blank("cured until (date)");
+  blank("tested by (how)");
+  blank("tested: what came of it");
   add(sheet, std::move(blanks));
 }
 

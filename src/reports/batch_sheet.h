@@ -19,7 +19,7 @@ std::string held_to_line(const planning::Run& run, const planning::PourTally& po
 
 /// What each reading of the weigh-cup means for the bowl.
 void add_weigh_cup(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet);
-void add_piping(const planning::PipeTally& pipe, Sheet& sheet);
+void add_piping(const planning::PipeTally& pipe, const planning::Run& run, Sheet& sheet);
 
 /// Where each embed lies.
 void add_places(const planning::DecorationFit& fit, Sheet& sheet);

@@ -8,7 +8,7 @@ bool BatterOnSheet::is_lye_chilled() const {
 
 BatterOnSheet base_of(const planning::Run& run, const planning::Batch& batch) {
   return {batch.pipe ? "base" : "batter", batch.pour.batter, run.pour.formula,
-          run.pour.temperatures, run.scales.fine.step};
+          run.pour.temperatures, run.scales.large.step};
 }
 
 BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whipping) {
@@ -17,7 +17,7 @@ BatterOnSheet topping_of(const planning::Run& run, const planning::Whipping& whi
           : whipping.count == 1
               ? "topping, one whipping"
               : "topping, each of " + std::to_string(whipping.count) + " whippings",
-          whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures, run.scales.fine.step};
+          whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures, run.scales.large.step};
 }
 
 }  // namespace brimwright::reports

@@ -14,7 +14,7 @@ struct BatterOnSheet {
   const planning::BatterTally& tally;
   const chemistry::Formula& formula;
   const std::optional<chemistry::HeatQuestion>& temperatures;
-  Mass fine_step;  // of the scale for alkali and powders
+  Mass step;  // of the scale that holds it
 
   /// Used colder than the room where it is made: it stands overnight.
   bool is_lye_chilled() const;

@@ -1,23 +1,29 @@
 #include "reports/bench_sheet.h"
 
+#include "planning/scales.h"
 #include "reports/batch_sheet.h"
 #include "reports/batter_sheet.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
+#include "reports/vessel_filling.h"
 #include "reports/weigh_out.h"
 #include "units/printing.h"
+#include "units/shown_text.h"
 #include "units/weight_text.h"
 #include "units/wording.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <iterator>
 #include <optional>
+#include <set>
 #include <stdexcept>
 
 namespace brimwright::reports {
 namespace {
 
+using planning::BatterRole;
 using planning::Topic;
 
 /// Which batch of the run a sheet is for: a number, or any of its size.
@@ -42,7 +48,8 @@ class Bench {
 
   Sheet sheet() {
     dangers();
-    warnings(Severity::caution, Topic::plan, Whose::this_batch);
+    about_no_batter();
+    add(SheetBlanks{{{"batch number", "", ""}, {"begun on (date)", "", ""}}});
     first_aid();
     day_before();
     pour();
@@ -98,10 +105,29 @@ class Bench {
 
   enum class Whose { this_batch, any_batch };
   void warnings(Severity severity, Topic topic, Whose whose) {
+    warnings(severity, topic, whose, [](const planning::Caution&) { return true; });
+  }
+  template <class Test>
+  void warnings(Severity severity, Topic topic, Whose whose, Test&& test) {
     for (const auto& caution : plan_.cautions)
       if (caution.severity == severity && caution.topic == topic &&
-          caution.is_general == (whose == Whose::any_batch))
+          caution.is_general == (whose == Whose::any_batch) && is_of_this_size(caution) &&
+          test(caution))
         add(SheetWarning{severity, caution.text});
+  }
+  bool is_of_this_size(const planning::Caution& caution) const {
+    return !caution.batch_pieces || *caution.batch_pieces == batch_.pieces;
+  }
+
+  void about_no_batter() {
+    warnings(Severity::caution, Topic::plan, Whose::this_batch,
+             [](const planning::Caution& caution) { return !caution.batter; });
+  }
+  /// Once, where the work on it begins.
+  void about(BatterRole batter) {
+    if (!told_.insert(batter).second) return;
+    warnings(Severity::caution, Topic::plan, Whose::this_batch,
+             [&](const planning::Caution& caution) { return caution.batter == batter; });
   }
   void cautions_of(Topic topic) {
     warnings(Severity::caution, topic, Whose::this_batch);
@@ -144,8 +170,12 @@ class Bench {
     add(SheetHeading{"THE DAY BEFORE", ""});
     casts();
     if (is_lye_early()) lye_cautions();
-    for (const Vessel& vessel : vessels_)
-      if (vessel.is_day_before && vessel.kind != Vessel::Kind::melt) add_vessel(vessel, sheet_);
+    for (const Vessel& vessel : vessels_) {
+      if (!vessel.is_day_before || vessel.kind == Vessel::Kind::melt) continue;
+      if (!vessel.batter || *vessel.batter == BatterRole::base) about(BatterRole::base);
+      if (!vessel.batter || *vessel.batter == BatterRole::topping) about(BatterRole::topping);
+      add_vessel(vessel, run_, sheet_);
+    }
     orders_of(Topic::chilled_lye);
     chill();
   }
@@ -157,14 +187,14 @@ class Bench {
     auto decoration = plan_.decorations.begin();
     for (const Vessel& vessel : vessels_) {
       if (vessel.kind != Vessel::Kind::melt) continue;
-      add_vessel(vessel, sheet_);
+      add_vessel(vessel, run_, sheet_);
       const std::int64_t fills = decoration++->tray_fills;
       if (fills > 1) add(SheetCounts{"Tray fills", fills});
     }
   }
 
   void vessel(const std::string& key) {
-    if (const Vessel* its = find_vessel(vessels_, key)) add_vessel(*its, sheet_);
+    if (const Vessel* its = find_vessel(vessels_, key)) add_vessel(*its, run_, sheet_);
   }
 
   /// Fats that are whipped colder than the room stand cold overnight.
@@ -179,18 +209,20 @@ class Bench {
   void pour() {
     const auto base = base_of(run_, batch_);
     add(SheetHeading{"POUR  " + base.formula.name,
-                     "make " + on_scale(base.tally.weighing.batter, run_.scales.fine.step)});
+                     "make " + on_display(base.tally.weighing.batter, base.step)});
+    about(BatterRole::base);
     vessel(base_key() + ".fats");
     lye_of(base_key());
     batter_cautions();
     vessel(base_key() + ".batter");
     add_superfat(base, sheet_);
     at_pour(base);
+    add_mixed(base, sheet_);
     set_embeds_first();
     vessel(base_key() + ".layers");
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
-          " below the brim, " + fixed(pour.batter.mass_each / gram, 0) + " g each.");
+          " below the brim, " + on_display(pour.batter.mass_each, base.step) + " each.");
     words("The line is " + depth_text(pour.poured_to) + " above the lowest point. " +
           held_to_line(run_, plan_.pour) + "; 1 mm more or less is " +
           fixed_ml(pour.surface * millimetre) + ".");
@@ -202,7 +234,7 @@ class Bench {
     const Vessel* lye = find_vessel(vessels_, batter_key + ".lye");
     if (lye == nullptr || lye->is_day_before) return;
     lye_cautions();
-    add_vessel(*lye, sheet_);
+    add_vessel(*lye, run_, sheet_);
   }
 
   /// Once, before the first additives: fragrance and powders.
@@ -228,7 +260,8 @@ class Bench {
     const std::string which =
         run_.batch.whippings == 1 ? "" : ", whipped for " + casts_on_sheet(whipping.casts, run_);
     add(SheetHeading{"PIPE  " + topping.formula.name + which,
-                     "make " + on_scale(topping.tally.weighing.batter, run_.scales.fine.step)});
+                     "make " + on_display(topping.tally.weighing.batter, topping.step)});
+    about(BatterRole::topping);
     if (whipping.count > 1) add(SheetCounts{"Weigh out and whip this many times", whipping.count});
     vessel(key + ".fats");
     lye_of(key);
@@ -239,11 +272,12 @@ class Bench {
                       pipe.lye->spoonfuls});
     vessel(key + ".batter");
     add_superfat(topping, sheet_);
+    add_mixed(topping, sheet_);
     if (run_.pipe->temperatures && run_.pipe->temperatures->batter_below)
       order("Keep the topping below " + in_both_scales(*run_.pipe->temperatures->batter_below) +
             ".");
     add_weigh_cup(pipe, run_, sheet_);
-    add_piping(pipe, sheet_);
+    add_piping(pipe, run_, sheet_);
   }
 
   /// Those that the batter is poured round are set first.
@@ -274,9 +308,13 @@ class Bench {
       words("Unmould after " + in_hours(*run_.pour.mould.unmould_after) + ".");
   }
 
+  std::string each_on_scale(Mass each) const {
+    return on_display(each, planning::on_fine_scale(run_.scales, each).step);
+  }
+
   void place(const planning::DecorationTally& decoration, const std::string& how) {
     order(decoration.name + ": " + decoration.count_text + ", " +
-          fixed(decoration.mass_each / gram, 1) + " g each" + how + ".");
+          each_on_scale(decoration.mass_each) + " each" + how + ".");
     if (!decoration.fit.embeds.empty()) add_places(decoration.fit, sheet_);
   }
 
@@ -337,6 +375,7 @@ class Bench {
   WhichBatch which_;
   std::vector<Vessel> vessels_;
   Sheet sheet_;
+  std::set<BatterRole> told_;
   bool lye_is_cautioned_ = false;
 };
 
@@ -344,10 +383,16 @@ bool has_number(const planning::Batch& batch, std::int64_t number) {
   return std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end();
 }
 
+std::string foot_of(const planning::Run& run, const std::string& printed_at) {
+  const std::string file = on_one_line(std::filesystem::path(run.file).filename().string());
+  return (printed_at.empty() ? "From " : "Printed " + printed_at + " from ") + file +
+         " by Brimwright " BRIMWRIGHT_VERSION;
+}
+
 }  // namespace
 
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
-                  std::optional<std::int64_t> number) {
+                  std::optional<std::int64_t> number, const std::string& printed_at) {
   std::optional<Sheet> all;
   for (const auto& batch : plan.batches) {
     if (number && !has_number(batch, *number)) continue;
@@ -361,6 +406,8 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
     std::move(one.blocks.begin(), one.blocks.end(), std::back_inserter(all->blocks));
   }
   if (!all) throw std::logic_error("no batch has that number");
+  all->foot = foot_of(run, printed_at);
+  all->printed_at = printed_at;
   return std::move(*all);
 }
 

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 
 namespace brimwright::reports {
 
@@ -16,8 +17,10 @@ namespace brimwright::reports {
 /// the batters, or used colder than the room) stands with the day before, and nowhere twice. What
 /// is cast ahead is cast for the whole run, and stands on the first sheet.
 ///
-/// `batch` is one of the numbers in `plan.batches`; std::logic_error otherwise.
+/// `batch` is one of the numbers in `plan.batches`; std::logic_error otherwise. `printed_at` is the
+/// date and time as they are to stand in the foot of each page ("2026-05-30 19:46"), which may be
+/// left out.
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
-                  std::optional<std::int64_t> batch = {});
+                  std::optional<std::int64_t> batch = {}, const std::string& printed_at = {});
 
 }  // namespace brimwright::reports

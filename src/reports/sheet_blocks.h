@@ -43,15 +43,23 @@ struct SheetFirstAid {
   std::string source;
 };
 
-/// One thing to weigh: a box to tick, the weight to be read from two metres, a box for its lot.
+/// One thing to weigh: a box to tick, its name and weight to be read from two metres, a box for its
+/// lot.
 struct WeighRow {
   std::string name, note;
   std::string weight, beside;  // in the unit that the scale shows, and in the other
   std::string running;         // what the vessel's contents weigh then; empty: nothing to add up
   bool has_lot = true;
+  bool keeps_next = false;  // a layer and its colours are on one page
 };
+/// A vessel: what is read before it is weighed into, its rows, and what is read after.
 struct WeighList {
   std::vector<WeighRow> rows;
+  std::string title = {};
+  std::vector<SheetWords> before = {}, after = {};
+  bool stays_whole = false;  // on one page, as a lye is; without that title and column heads stand
+                             // again where it goes on
+  std::string tare_unit = {};  // of a blank for what the empty vessel weighs; empty: no blank
 };
 
 /// Boxes numbered from 1, one to tick for each time.
@@ -88,6 +96,8 @@ using SheetBlock =
 struct Sheet {
   std::string title, subtitle;
   std::vector<SheetBlock> blocks;
+  std::string foot = {};        // of each page: when, from which file and by what it was printed
+  std::string printed_at = {};  // "2026-05-30 19:46"; may be empty
 };
 
 enum class Paper { A4, Letter };

@@ -38,15 +38,19 @@ void pass(auto& bytes, Like<SheetFirstAid> auto& its) {
   bytes(its.title, its.lines, its.numbers, its.source);
 }
 void pass(auto& bytes, Like<WeighRow> auto& its) {
-  bytes(its.name, its.note, its.weight, its.beside, its.running, its.has_lot);
+  bytes(its.name, its.note, its.weight, its.beside, its.running, its.has_lot, its.keeps_next);
 }
-void pass(auto& bytes, Like<WeighList> auto& its) { bytes(its.rows); }
+void pass(auto& bytes, Like<WeighList> auto& its) {
+  bytes(its.rows, its.title, its.before, its.after, its.stays_whole, its.tare_unit);
+}
 void pass(auto& bytes, Like<SheetCounts> auto& its) { bytes(its.label, its.count); }
 void pass(auto& bytes, Like<SheetGrid> auto& its) { bytes(its.rows, its.marked); }
 void pass(auto& bytes, Like<SheetBlank> auto& its) { bytes(its.what, its.unit, its.planned); }
 void pass(auto& bytes, Like<SheetBlanks> auto& its) { bytes(its.blanks); }
 void pass(auto& bytes, Like<SheetDrawing> auto& its) { bytes(its.drawing); }
-void pass(auto& bytes, Like<Sheet> auto& its) { bytes(its.title, its.subtitle, its.blocks); }
+void pass(auto& bytes, Like<Sheet> auto& its) {
+  bytes(its.title, its.subtitle, its.blocks, its.foot, its.printed_at);
+}
 void pass(auto& bytes, Like<PrintedSheet> auto& its) { bytes(its.sheet, its.paper); }
 
 }  // namespace brimwright::reports

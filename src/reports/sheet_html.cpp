@@ -2,6 +2,7 @@
 
 #include "reports/svg_drawing.h"
 #include "reports/xml_text.h"
+#include "units/letters.h"
 
 #include <algorithm>
 
@@ -19,7 +20,7 @@ h2 { display: flex; justify-content: space-between; align-items: baseline; gap: 
   font-size: 18pt; margin: 5.5mm 0 0; border-top: 1.2mm solid #000; }
 h2 span { font-size: 14pt; font-weight: normal; white-space: nowrap; }
 h3 { font-size: 13pt; margin: 3.5mm 0 0; }
-h2, h3, .head { break-after: avoid; }
+h2, h3, .head, .caution:has(+ section) { break-after: avoid; }
 p { margin: 1mm 0; }
 .subtitle { font-size: 12pt; }
 .order { display: flex; gap: 3mm; font-size: 15pt; font-weight: bold; margin: 2mm 0; }
@@ -35,18 +36,23 @@ p { margin: 1mm 0; }
 .aid .top { align-items: flex-end; gap: 2mm; margin-bottom: 1.5mm; font-size: 10pt; }
 .aid .top span { flex: 1; border-bottom: 0.3mm solid #000; }
 .aid p { margin: 1mm 0 0; font-size: 8pt; }
-.order, .danger, .caution, .aid, tr, svg, .counts { break-inside: avoid; }
+.order, .danger, .caution, .aid, tr, svg, .counts, .whole, tbody.together { break-inside: avoid; }
 table { width: 100%; border-collapse: collapse; }
 th { text-align: left; font-size: 8.5pt; font-weight: normal; }
-th.lot { padding-left: 4mm; }
+th.lot { padding-left: 2mm; }
 td { height: 11mm; border-bottom: 0.15mm solid #000; vertical-align: middle; padding: 0.5mm 0; }
 .tick { width: 10mm; }
-.what b { font-size: 13pt; }
-.weight { width: 54mm; text-align: right; font-size: 24pt; font-weight: bold; line-height: 1;
+.what { overflow-wrap: anywhere; }
+.what b { font-size: 20pt; font-weight: normal; line-height: 1.1; }
+.vessel { display: flex; justify-content: space-between; align-items: flex-end; gap: 5mm; }
+.vessel h3 { font-weight: bold; }
+.tare { display: flex; align-items: flex-end; gap: 1mm; font-size: 8.5pt; white-space: nowrap; }
+.tare i { width: 28mm; border-bottom: 0.3mm solid #000; }
+.weight { width: 48mm; text-align: right; font-size: 24pt; font-weight: bold; line-height: 1;
   white-space: nowrap; }
-.sum { width: 32mm; text-align: right; white-space: nowrap; font-size: 11pt; }
+.sum { width: 26mm; text-align: right; white-space: nowrap; font-size: 11pt; }
 .sum b { font-size: 12pt; }
-.lot { width: 37mm; padding: 0 1mm 0 4mm; }
+.lot { width: 30mm; padding: 0 1mm 0 2mm; }
 .lot div { height: 9mm; border: 0.3mm solid #000; }
 th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
 .counts { display: flex; flex-wrap: wrap; gap: 2.5mm; }
@@ -60,7 +66,8 @@ th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
   break-inside: avoid; line-height: 1; }
 .blank div { width: 44mm; }
 .blank .line { flex: 1; border-bottom: 0.3mm solid #000; }
-.blank .unit { width: 6mm; padding-left: 1mm; }
+.blank .unit { width: 9mm; padding-left: 1mm; }
+footer { margin-top: 4mm; font-size: 8pt; }
 h1.page { break-before: page; }
 .drawing { break-inside: avoid; }
 .drawing svg { display: block; }
@@ -121,18 +128,57 @@ std::string row_of(const WeighRow& row) {
          "\n";
 }
 
-std::string html(const WeighList& list) {
+/// The title, and a blank for what the empty vessel weighs.
+std::string vessel_html(const WeighList& list) {
+  if (list.title.empty()) return "";
+  const std::string tare =
+      list.tare_unit.empty()
+          ? ""
+          : tag("span", "tare", "empty vessel<i></i>" + xml_escaped(list.tare_unit));
+  return tag("div", "vessel", text_tag("h3", "", list.title) + tare);
+}
+
+std::string column_heads(const WeighList& list) {
   const bool sums = std::any_of(list.rows.begin(), list.rows.end(),
                                 [](const WeighRow& row) { return !row.running.empty(); });
   const bool lots = std::any_of(list.rows.begin(), list.rows.end(),
                                 [](const WeighRow& row) { return row.has_lot; });
-  std::string rows = tag("tr", "head",
-                         "<th></th><th></th><th class=\"weight\">weigh</th><th class=\"sum\">" +
-                             std::string(sums ? "running total" : "") + "</th><th class=\"lot\">" +
-                             (lots ? "lot" : "") + "</th>") +
-                     "\n";
-  for (const auto& row : list.rows) rows += row_of(row);
-  return tag("table", "weigh", "\n" + rows);
+  return tag("tr", "head",
+             "<th></th><th></th><th class=\"weight\">weigh</th><th class=\"sum\">" +
+                 std::string(sums ? "running total" : "") + "</th><th class=\"lot\">" +
+                 (lots ? "lot" : "") + "</th>") +
+         "\n";
+}
+
+/// What keeps together stands in one part of the table.
+std::string rows_html(const std::vector<WeighRow>& rows) {
+  std::string all, together;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    together += row_of(rows[i]);
+    if (rows[i].keeps_next && i + 1 < rows.size()) continue;
+    all += tag("tbody", "together", "\n" + together);
+    together.clear();
+  }
+  return all;
+}
+
+std::string words_html(const std::vector<SheetWords>& words) {
+  std::string all;
+  for (const auto& one : words) all += html(one) + "\n";
+  return all;
+}
+
+/// A head of a table stands again on each page that the table goes on to.
+std::string html(const WeighList& list) {
+  const std::string head = vessel_html(list);
+  std::string heads = column_heads(list);
+  if (!list.stays_whole && !head.empty())
+    heads = tag("tr", "head", "<th colspan=\"5\">" + head + "</th>") + "\n" + heads;
+  constexpr std::size_t few = 6;  // rows, for which a page is turned rather than parted
+  return tag("section", list.stays_whole || list.rows.size() <= few ? "whole" : "",
+             "\n" + (list.stays_whole ? head + "\n" : "") + words_html(list.before) +
+                 tag("table", "weigh", tag("thead", "", "\n" + heads) + rows_html(list.rows)) +
+                 "\n" + words_html(list.after));
 }
 
 std::string html(const SheetCounts& counts) {
@@ -174,9 +220,28 @@ std::string html(const SheetDrawing& block) {
   return tag("div", "drawing", svg.substr(svg.find("<svg")));
 }
 
-std::string page_style(std::optional<Paper> paper) {
+/// Within a string of CSS and a style of HTML alike: what is no letter, digit or blank by its
+/// number.
+std::string css_escaped(const std::string& text) {
+  std::string escaped;
+  for (const char c : text) {
+    const auto code = static_cast<unsigned char>(c);
+    if (is_letter(c) || (c >= '0' && c <= '9') || c == ' ' || code >= 128)
+      escaped += c;
+    else
+      escaped +=
+          std::string("\\0000") + "0123456789abcdef"[code >> 4] + "0123456789abcdef"[code & 15];
+  }
+  return escaped;
+}
+
+/// What a browser prints in the margin of each page.
+std::string page_style(const Sheet& sheet, std::optional<Paper> paper) {
   const std::string size = !paper ? "" : *paper == Paper::A4 ? "size: A4; " : "size: letter; ";
-  return "@page { " + size + "margin: 10mm; }";
+  const std::string type = "font: 8pt sans-serif; vertical-align: top; padding-top: 1mm; ";
+  return "@page { " + size + "margin: 10mm; @bottom-left { " + type + "content: \"" +
+         css_escaped(sheet.foot) + "\"; } @bottom-right { " + type +
+         "content: counter(page) \" / \" counter(pages); } }";
 }
 
 }  // namespace
@@ -186,9 +251,10 @@ std::string sheet_html(const Sheet& sheet, std::optional<Paper> paper) {
       text_tag("h1", "", sheet.title) + "\n" + text_tag("p", "subtitle", sheet.subtitle) + "\n";
   for (const auto& block : sheet.blocks)
     body += std::visit([](const auto& its) { return html(its); }, block) + "\n";
+  body += text_tag("footer", "", sheet.foot) + "\n";
   return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
          "<meta name=\"viewport\" content=\"width=device-width\">\n" +
-         text_tag("title", "", sheet.title) + "\n<style>\n" + page_style(paper) + style +
+         text_tag("title", "", sheet.title) + "\n<style>\n" + page_style(sheet, paper) + style +
          "</style>\n</head>\n<body>\n" + body + "</body>\n</html>\n";
 }
 

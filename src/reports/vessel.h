@@ -48,7 +48,8 @@ struct Vessel {
   enum class Kind { fats, lye, lye_pot, share, batter, layers, melt, dust };
   struct Words {
     std::string text;
-    bool is_order = false;  // what the hands do
+    bool is_order = false;     // what the hands do
+    bool comes_first = false;  // before anything is weighed into it
   };
   std::string key;
   Kind kind;

@@ -71,9 +71,9 @@ void Filling::put(WeighOutRow row) {
   vessel_.rows.push_back(std::move(row));
 }
 
-void Filling::say(const std::string& text, bool is_order) {
-  vessel_.words.push_back({text, is_order});
-}
+void Filling::say(const std::string& text) { vessel_.words.push_back({text}); }
+void Filling::order(const std::string& text) { vessel_.words.push_back({text, true}); }
+void Filling::order_first(const std::string& text) { vessel_.words.push_back({text, true, true}); }
 
 Vessel Filling::filled() {
   vessel_.total_shown =

@@ -42,7 +42,9 @@ class Filling {
 
   /// Its key is put behind the vessel's, and made its own.
   void put(WeighOutRow row);
-  void say(const std::string& text, bool is_order = false);
+  void say(const std::string& text);
+  void order(const std::string& text);
+  void order_first(const std::string& text);
 
   bool is_empty() const { return vessel_.rows.empty(); }
   Vessel filled();

@@ -152,7 +152,7 @@ class Listing {
       if (ingredient.goes_into == "fats") filling.put(row_in(mixed, ingredient));
     const auto& temperatures = mixed.batter.temperatures;
     if (temperatures && temperatures->fats_at)
-      filling.say("Fats at " + in_both_scales(*temperatures->fats_at) + ".", true);
+      filling.order("Fats at " + in_both_scales(*temperatures->fats_at) + ".");
     keep(std::move(filling));
   }
 
@@ -197,7 +197,7 @@ class Listing {
       else
         filling.put(row_in(mixed, ingredient));
     }
-    filling.say(alkali_into_water, true);
+    filling.order_first(alkali_into_water);
     if (has_ice) filling.say(melted_ice);
     filling.say(heat_words(mixed.batter));
     keep(std::move(filling));
@@ -299,14 +299,14 @@ class Listing {
       note_weighings(row, alkali.weighings);
       filling.put(std::move(row));
     }
-    filling.say(alkali_into_water, true);
+    filling.order_first(alkali_into_water);
     if (has_ice) filling.say(melted_ice);
     filling.say(peak_text(*batch_.pot_heat));
     const std::string full = pot.full_pot ? "until pot and lye solution weigh " +
                                                 on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
                                           : "to " + on_scale(pot.lye, pot.lye_step, Rounded::up);
-    filling.say("When it has cooled, top up with plain water " + full + " (some has evaporated).",
-                true);
+    filling.order("When it has cooled, top up with plain water " + full +
+                  " (some has evaporated).");
     keep(std::move(filling));
   }
 

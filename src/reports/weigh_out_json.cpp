@@ -79,8 +79,8 @@ Json vessel_json(const Vessel& vessel) {
   json["rows"] = Json::array();
   for (const WeighOutRow& row : vessel.rows) json["rows"].push_back(row_json(row));
   json["words"] = Json::array();
-  for (const auto& [text, is_order] : vessel.words)
-    json["words"].push_back({{"text", text}, {"is_order", is_order}});
+  for (const auto& words : vessel.words)
+    json["words"].push_back({{"text", words.text}, {"is_order", words.is_order}});
   json["total_g"] = grams(vessel.total);
   json["total_shown"] = vessel.total_shown;
   return json;

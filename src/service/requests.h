@@ -85,6 +85,7 @@ struct SheetRequest {
   std::optional<std::string> batch = {};
   std::optional<std::string> paper = {};
   std::vector<WantedFile> files = {};  // html, pdf
+  std::string printed_at = {};         // as it is to stand on each page; may be empty
 };
 
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.

@@ -223,7 +223,8 @@ Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
   const auto paper = paper_of(request, terms);
   const planning::Run run = told_run(request, terms, library, caller);
   const planning::Plan plan = gated_plan(run, measured_run(run, caller));
-  const auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan));
+  const auto sheet =
+      reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
   for (const auto& [kind, name] : request.files) {

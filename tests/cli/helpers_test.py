@@ -11,6 +11,9 @@ import subprocess
 import sys
 import tempfile
 
+# Sheets of the same moment, whenever they are printed.
+os.environ["SOURCE_DATE_EPOCH"] = "1780170360"
+
 root, program, build = sys.argv[1:4]
 failures = []
 folder = tempfile.mkdtemp()

@@ -6,6 +6,7 @@ import re
 import subprocess
 import sys
 import tempfile
+from math import floor
 
 root, program = sys.argv[1:3]
 failures = []
@@ -16,6 +17,11 @@ papers = {"A4": (210, 297), "Letter": (215.9, 279.4)}  # ISO 216; 8 1/2 in x 11 
 def check(condition, what):
     if not condition:
         failures.append(what)
+
+
+# A moment stated once and for all: 2026-05-30 19:46:00 UTC, by `date -u -d @1780170360`.
+os.environ["SOURCE_DATE_EPOCH"] = "1780170360"
+MOMENT = "2026-05-30 19:46"
 
 
 def made(*words, binary=False):
@@ -35,7 +41,7 @@ def batch_weights(batch):
             yield layer["name"], float(layer["g_text"])
             for colour in layer["colours"]:
                 yield colour["name"], colour["g"]
-        yield batter["formula"], batter["make_g"]
+        yield batter["formula"], floor(batter["make_g"] + 0.5)  # on the large scale, of 1 g
     for dust in batch["dust"]:
         yield dust["name"], dust["g"]
 
@@ -53,6 +59,41 @@ def is_shown(grams, text):
     forms = {f"{grams:.{decimals}f}" for decimals in range(4)
              if abs(round(grams, decimals) - grams) < 1e-9} | {f"{grams:.1f}"}
     return any(re.search(rf"(?<![\d.]){re.escape(form)} g\b", text) for form in forms)
+
+
+def page_text(pdf, page):
+    return re.sub(r"\s+", " ", made("pdftotext", "-f", str(page), "-l", str(page), pdf, "-"))
+
+
+def no_lye_is_split(pdf, pages, plan, name):
+    """Each lye stands on one page with all its weights and with what goes into which; what goes on says so."""
+    texts = [page_text(pdf, page) for page in range(1, pages + 1)]
+    for batch in plan["batches"]:
+        for vessel in batch["weigh_out"]:
+            on = [text.partition(vessel["title"])[2] for text in texts if vessel["title"] in text]
+            if vessel["vessel"] == "dust":
+                continue
+            check(on, f"{name}: \"{vessel['title']}\" is on no page")
+            if vessel["vessel"] not in ("lye", "lye_pot", "share") or not on:
+                continue
+            wanted = [row["shown"] for row in vessel["rows"]] + [words["text"] for words in vessel["words"]]
+            whole = any(all(words in text for words in wanted) for text in on)
+            check(whole, f"{name}: {vessel['title']} is not whole on one page: {on}")
+            check(not any(f"{vessel['title']}, continued" in text for text in texts), f"{name}: {vessel['title']} goes on")
+    for i, text in enumerate(texts):
+        if re.search(r"^\S+ ", text) and ", continued" in text:
+            check(re.search(r", continued.{0,60}? weigh ", text), f"{name}: page {i + 1} goes on without column heads: {text[:200]}")
+
+
+def is_tagged(pdf, name):
+    info = made("pdfinfo", pdf)
+    check(re.search(r"Tagged:\s+yes", info), f"{name}: is not tagged")
+    check(re.search(r"Title:\s+\S", info), f"{name}: has no title")
+    tree = made("pdfinfo", "-struct", pdf)
+    for part in ("H1", "H2", "H3", "P", "Table", "TR", "TH", "TD", "Figure"):
+        check(re.search(rf"^\s*{part}\b", tree, re.M), f"{name}: its structure has no {part}")
+    with open(pdf, "rb") as file:
+        check(b"/Lang (en)" in file.read(), f"{name}: does not say its language")
 
 
 DOTS = 20  # to the millimetre
@@ -106,11 +147,15 @@ for name in ("spring_cups", "plain_bars", "marble_bowls", "tilted_loaf", "tray_c
         check(made(program, "sheet", run, "--pdf", pdf, "--paper", paper) == f"Written: {pdf}\n", f"{name}: what it wrote")
         info = made("pdfinfo", pdf)
         pages = int(re.search(r"Pages:\s+(\d+)", info)[1])
-        check(pages <= 6, f"{name} on {paper}: {pages} pages")
+        check(pages <= 7, f"{name} on {paper}: {pages} pages")
         points = [float(n) for n in re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info).groups()]
         for got, wanted in zip(points, (width, height)):
             check(abs(got * 25.4 / 72 - wanted) < 0.1, f"{name}: {paper} is {points} points")
         text = made("pdftotext", "-layout", pdf, "-")
+        no_lye_is_split(pdf, pages, plan, f"{name} on {paper}")
+        is_tagged(pdf, f"{name} on {paper}")
+        for page in range(1, pages + 1):
+            check(f"Printed {MOMENT} from {name}.run.json by Brimwright " in page_text(pdf, page), f"{name} on {paper}: the foot of page {page}")
         for what, grams in weights(plan):
             check(is_shown(grams, text), f"{name} on {paper}: {what}, {grams} g, is not on the PDF")
             check(is_shown(grams, re.sub("<[^>]*>", " ", html)), f"{name}: {what}, {grams} g, is not in the HTML")
@@ -168,6 +213,33 @@ check(re.search(r"13 pieces, batch _+ of 2", both), "a sheet for any batch of it
 for number in ("0", "3", "1.5"):
     wrong = subprocess.run([program, "sheet", run, "--sell", "24", f"--batch={number}"], capture_output=True, text=True)
     check(wrong.returncode == 1 and wrong.stdout == "" and "1 to 2" in wrong.stderr, f"--batch {number}: {wrong}")
+
+# Lists of any length: no lye is split, and where another list goes on, its heads do too.
+with open(f"{root}/examples/plain_bars.run.json") as file:
+    bars = json.load(file)
+with open(f"{root}/examples/meadow_base.formula.json") as file:
+    base = json.load(file)
+fats = [fat["id"] for fat in json.loads(made(program, "list", "fats", "--json"))["fats"]][:20]
+goes_on = 0
+for count in range(1, 21):
+    shares = [100 // count + (i < 100 % count) for i in range(count)]
+    extras = [{"name": f"invented extract of the {i}th kind", "rate": "0.2 % of fats", "goes_into": ("lye", "batter", "fats")[i % 3]} for i in range(count)]
+    with open(os.path.join(folder_of_run, "long.formula.json"), "w") as file:
+        json.dump({**base, "fats": [{"fat": fat, "share": f"{share} %"} for fat, share in zip(fats, shares)], "additives": extras, "colours": []}, file)
+    run = os.path.join(folder_of_run, "long.run.json")
+    with open(run, "w") as file:
+        json.dump({**bars, "pour": {**bars["pour"], "formula": "long.formula.json"}}, file)
+    plan = json.loads(made(program, "plan", run, "--json"))
+    for paper in papers:
+        pdf = os.path.join(folder, f"long{count}-{paper}.pdf")
+        made(program, "sheet", run, "--pdf", pdf, "--paper", paper)
+        pages = int(re.search(r"Pages:\s+(\d+)", made("pdfinfo", pdf))[1])
+        no_lye_is_split(pdf, pages, plan, f"{count} fats on {paper}")
+        text = " ".join(page_text(pdf, page) for page in range(1, pages + 1))
+        goes_on += "Fats for the batter, continued" in text
+        for what, grams in weights(plan):
+            check(is_shown(grams, text), f"{count} fats on {paper}: {what}, {grams} g, is not on it")
+check(goes_on > 0, "no list was long enough to go on")
 
 wrong = subprocess.run([program, "sheet", f"{root}/examples/plain_bars.run.json", "--paper", "A5"],
                        capture_output=True, text=True)

@@ -186,9 +186,18 @@ function check_printed(pdf, paper, plan) {
       `${grams} g is not on ${pdf}`,
     );
   }
-  const drawn = Array.from({ length: pages_of(pdf) }, (_, i) => String(i + 1)).filter((i) =>
-    text_of(pdf, i).includes("Scale 1:1"),
+  const numbers = Array.from({ length: pages_of(pdf) }, (_, i) => String(i + 1));
+  const pages = numbers.map((i) => text_of(pdf, i).replace(/\s+/g, " "));
+  const is_lye = ({ vessel }) => ["lye", "lye_pot", "share"].includes(vessel);
+  for (const { title, rows } of plan.batches.flatMap(({ weigh_out }) => weigh_out).filter(is_lye))
+    assert.ok(
+      pages.some((page) => page.includes(title) && rows.every(({ shown }) => page.includes(shown))),
+      `"${title}" is not whole on one page of ${pdf}`,
+    );
+  pages.forEach((page, i) =>
+    assert.match(page, /Printed \d{4}-\d\d-\d\d \d\d:\d\d from /, `the foot of page ${i + 1} of ${pdf}`),
   );
+  const drawn = numbers.filter((_, i) => pages[i].includes("Scale 1:1"));
   assert.equal(
     drawn.length,
     plan.batches.length,

@@ -11,7 +11,9 @@
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
+#include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -65,11 +67,12 @@ bool is_a(const SheetBlock& block) {
   return std::holds_alternative<Block>(block);
 }
 
-/// What a heading, a step, a sentence or a warning says; nothing of the other blocks.
+/// What a heading, a step, a vessel, a sentence or a warning says; nothing of the other blocks.
 std::string text_of(const SheetBlock& block) {
   if (const auto* heading = std::get_if<SheetHeading>(&block)) return heading->text;
   if (const auto* step = std::get_if<SheetStep>(&block)) return step->text;
   if (const auto* words = std::get_if<SheetWords>(&block)) return words->text;
+  if (const auto* list = std::get_if<WeighList>(&block)) return list->title;
   const auto* warning = std::get_if<SheetWarning>(&block);
   return warning ? warning->text : "";
 }
@@ -290,6 +293,77 @@ TEST_CASE("The terminal names water before the alkali, and first aid last of all
   }
 }
 
+TEST_CASE("A caution about one batter stands where its work begins, once") {
+  planning::Run run = decorated_run();
+  auto plan = planning::plan(run);
+  const auto caution = [](const std::string& text, std::optional<planning::BatterRole> batter) {
+    planning::Caution its{{Severity::caution, text}, planning::Topic::plan};
+    its.batter = batter;
+    return its;
+  };
+  using planning::BatterRole;
+  plan.cautions.push_back(caution("Of the whole piece.", {}));
+  plan.cautions.push_back(caution("Of the base.", BatterRole::base));
+  plan.cautions.push_back(caution("Of the topping.", BatterRole::topping));
+  plan.cautions.push_back(caution("Of batches that are not made.", BatterRole::base));
+  plan.cautions.back().batch_pieces = 1;
+  const auto sheet = bench_sheet(run, plan);
+  const auto pour = first_said(sheet, "POUR  "), pipe = first_said(sheet, "PIPE  ");
+  CHECK(first_said(sheet, "Of the whole piece.") < first(sheet, is_a<SheetFirstAid>));
+  CHECK(pour < first_said(sheet, "Of the base."));
+  CHECK(first_said(sheet, "Of the base.") < first_said(sheet, "Fats for the base"));
+  CHECK(pipe < first_said(sheet, "Of the topping."));
+  CHECK(first_said(sheet, "Of the topping.") < first_said(sheet, "Fats for the topping"));
+  CHECK(times_in(sheet_html(sheet), "Of the base.") == 1);
+  CHECK(first_said(sheet, "Of batches that are not made.") == sheet.blocks.size());
+}
+
+TEST_CASE("A caution about lye that is made the day before stands there") {
+  planning::Run run = decorated_run();
+  run.pipe->temperatures = temperatures(8);
+  auto plan = planning::plan(run);
+  plan.cautions.push_back({{Severity::caution, "Of the topping."}, planning::Topic::plan});
+  plan.cautions.back().batter = planning::BatterRole::topping;
+  const auto sheet = bench_sheet(run, plan);
+  CHECK(first_said(sheet, "Of the topping.") < first(sheet, is_lye));
+  CHECK(first_said(sheet, "Of the topping.") < first_said(sheet, "POUR  "));
+}
+
+TEST_CASE("Each page's foot tells when, from what file and by what it was printed") {
+  planning::Run run = decorated_run();
+  run.file = "folder of \"mine\"/spring <style>.run.json";
+  const auto sheet = bench_sheet(run, planning::plan(run), {}, "2026-05-30 19:46");
+  CHECK(sheet.foot.rfind("Printed 2026-05-30 19:46 from spring <style>.run.json by Brimwright ",
+                         0) == 0);
+  const auto html = sheet_html(sheet);
+  CHECK(times_in(html, "<style>.run") == 0);
+  CHECK(times_in(html, "@bottom-left") == 1);
+  CHECK(sheet_of(run).foot.rfind("From ", 0) == 0);
+}
+
+TEST_CASE(
+    "A lye stays whole and a layer with its colours; what is asked of the hands is on paper") {
+  const auto run = decorated_run();
+  std::size_t lyes = 0;
+  for (const auto& list : all<WeighList>(sheet_of(run))) {
+    const bool is_of_lye = list.title.rfind("Lye solution", 0) == 0;
+    lyes += is_of_lye;
+    CHECK(list.stays_whole == is_of_lye);
+    // What must be read before the alkali goes in stands before it.
+    if (is_of_lye) CHECK(list.before.front().text.find("never water into alkali") < 200);
+  }
+  CHECK(lyes == 2);
+  std::vector<std::string> blanks;
+  for (const auto& block : all<SheetBlanks>(sheet_of(run)))
+    for (const auto& blank : block.blanks) blanks.push_back(blank.what);
+  for (const std::string what :
+       {"batch number", "room at", "lye solution at", "fats at", "base: trace after",
+        "topping: trace after", "tested by (how)", "tested: what came of it"}) {
+    CAPTURE(what);
+    CHECK(std::count(blanks.begin(), blanks.end(), what) >= 1);
+  }
+}
+
 TEST_CASE("A danger is the first thing on the sheet") {
   const auto run = decorated_run();
   auto plan = planning::plan(run);
@@ -341,13 +415,18 @@ TEST_CASE("The same plan gives the same PDF, byte for byte, and any paper anothe
 
 TEST_CASE("Any name, however long or broken, makes a PDF") {
   rc::prop("", [](const std::string& name) {
-    Sheet sheet{.title = name, .subtitle = name, .blocks = {}};
+    Sheet sheet{.title = name, .subtitle = name, .blocks = {}, .foot = name};
     sheet.blocks = {SheetHeading{name, name},
                     SheetStep{name},
                     SheetWords{name, true},
                     SheetWarning{Severity::danger, name},
                     SheetFirstAid{name, {{name, name}, {"Eyes", name}}, {name, "b"}, name},
-                    WeighList{{{name, name, "12 g", "0.42 oz", "12 g"}}},
+                    WeighList{.rows = {{name, name, "12 g", "0.42 oz", "12 g"}},
+                              .title = name,
+                              .before = {{name, true}},
+                              .after = {{name}},
+                              .stays_whole = true,
+                              .tare_unit = "g"},
                     SheetCounts{name, 3},
                     SheetGrid{{{name, "b"}, {"1", name}}, 1},
                     SheetBlanks{{{name, "g", name}}}};

@@ -228,17 +228,6 @@ check(server.post("/api/file/restore", removed=answer["removed"])[0] == 200 and 
 for token in "", "..", "../bench", "zz", "0" * 48, "a/b":
     check(server.post("/api/file/restore", removed=token)[0] == 422, f"restored {token!r}")
 
-# Of a run without an id, what is at the bench goes with its name.
-begin()
-write("a.run.json", json.dumps({key: value for key, value in run.items() if key != "id"}))
-plan = server.post("/api/plan", file="a.run.json")[1]
-size = plan["batches"][0]
-tick = {"batch": 1, "key": size["weigh_out"][0]["rows"][0]["key"], "done": True, "seen": size["mark"]}
-check(server.post("/api/bench/tick", run="a.run.json", **tick)[0] == 200, "a tick")
-check(rename("a.run.json", "z.run.json")[0] == 200 and len(server.get("/api/bench", run="z.run.json")[1]["batches"]) == 1,
-      "a renamed run lost its batch")
-check(server.get("/api/bench", run="z.run.json")[1]["complaints"] == [], "complained of after a rename")
-
 # Names as she writes them.
 begin()
 for name in "crème brûlée 🧼.run.json", "Seife für Oma & Opa's.run.json", "石鹸.run.json", "é" * 123 + ".json", "a" * 250 + ".json", "-rf.json", "%2e%2e.json", "a?b#c.json":
@@ -249,10 +238,6 @@ for name in "crème brûlée 🧼.run.json", "Seife für Oma & Opa's.run.json", 
     check(server.get("/api/file", file=name)[0] == 200 and plan_of(name) == before, f"{name!r} cannot be read")
     read = server.get("/api/file", file=name)[1]
     check(server.ask("PUT", "/api/file", {"file": name, "version": read["version"], "text": read["text"] + " "})[0] == 200, f"{name!r} cannot be saved")
-    key = tick["key"]
-    plan = server.post("/api/plan", file=name)[1]
-    check(server.post("/api/bench/tick", run=name, batch=1, key=key, done=True, seen=plan["batches"][0]["mark"])[0] == 200
-          and len(server.get("/api/bench", run=name)[1]["batches"]) == 1, f"{name!r} has no bench")
     status, answer = server.post("/api/file/remove", file=name)
     check(status == 200 and server.post("/api/file/restore", removed=answer["removed"])[1] == {"file": name}, f"{name!r} is not restored")
     check(server.post("/api/file/remove", file=name)[0] == 200, f"{name!r} is not removed")

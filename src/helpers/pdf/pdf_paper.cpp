@@ -28,6 +28,32 @@ cairo_status_t append(void* to, const unsigned char* data, unsigned int length) 
   return CAIRO_STATUS_SUCCESS;
 }
 
+/// ISO 8601, as cairo reads it: "2026-05-30T19:46:00".
+std::string created(std::string printed_at) {
+  constexpr std::size_t between = 10;
+  if (printed_at.size() != 16 || printed_at[between] != ' ') return "2000-01-01T00:00:00Z";
+  printed_at[between] = 'T';
+  return printed_at + ":00";
+}
+
+/// Tells what cairo 1.16 does not: the language, that the structure's marks hold, and that a window
+/// is headed by the title. The catalogue is the last object before the table of places, so that no
+/// place moves but the table's own; where a cairo writes otherwise, the file stays as it is.
+std::string completed(std::string pdf) {
+  const std::string catalog = "<< /Type /Catalog";
+  const auto at = pdf.rfind(catalog), table = pdf.rfind("\nxref\n"),
+             start = pdf.rfind("startxref\n");
+  if (at == std::string::npos || table == std::string::npos || start == std::string::npos ||
+      at > table || pdf.find(" obj\n", at) < table)
+    return pdf;
+  std::string told = "\n   /Lang (en)\n   /ViewerPreferences << /DisplayDocTitle true >>";
+  if (pdf.find("/MarkInfo", at) > table) told += "\n   /MarkInfo << /Marked true >>";
+  const auto place = table + 1 + told.size();
+  pdf.replace(start, std::string::npos, "startxref\n" + std::to_string(place) + "\n%%EOF\n");
+  pdf.insert(at + catalog.size(), told);
+  return pdf;
+}
+
 }  // namespace
 
 struct PdfPaper::Parts {
@@ -71,14 +97,16 @@ struct PdfPaper::Parts {
   }
 };
 
-PdfPaper::PdfPaper(double width_mm, double height_mm, const std::string& title)
+PdfPaper::PdfPaper(double width_mm, double height_mm, const std::string& title,
+                   const std::string& printed_at)
     : parts_(std::make_unique<Parts>()) {
   parts_->surface.reset(cairo_pdf_surface_create_for_stream(
       append, &parts_->bytes, width_mm * points_per_mm, height_mm * points_per_mm));
   auto* surface = parts_->surface.get();
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, as_utf8(title).c_str());
-  // Cairo would put the present moment; a sheet is the same whenever it is made.
-  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+  // Cairo would put the present moment; the same sheet is the same bytes whenever it is made.
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE,
+                                 created(printed_at).c_str());
   parts_->pen.reset(cairo_create(surface));
   cairo_set_source_rgb(parts_->pen.get(), 0, 0, 0);
   cairo_font_options_t* options = cairo_font_options_create();
@@ -91,6 +119,11 @@ PdfPaper::PdfPaper(double width_mm, double height_mm, const std::string& title)
 }
 
 PdfPaper::~PdfPaper() = default;
+
+PdfPaper::Tagged::Tagged(PdfPaper& paper, const char* tag) : paper_(paper), tag_(tag) {
+  cairo_tag_begin(paper_.parts_->pen.get(), tag_, "");
+}
+PdfPaper::Tagged::~Tagged() { cairo_tag_end(paper_.parts_->pen.get(), tag_); }
 
 void PdfPaper::next_page() { cairo_show_page(parts_->pen.get()); }
 
@@ -151,7 +184,7 @@ std::string PdfPaper::bytes() {
   cairo_surface_finish(parts_->surface.get());
   if (cairo_surface_status(parts_->surface.get()) != CAIRO_STATUS_SUCCESS)
     throw std::runtime_error("the PDF could not be made");
-  return std::move(parts_->bytes);
+  return completed(std::move(parts_->bytes));
 }
 
 }  // namespace brimwright::helpers

@@ -19,10 +19,26 @@ class PdfPaper {
     bool is_one_line = false;  // made smaller until it fits, down to half its size
   };
 
-  PdfPaper(double width_mm, double height_mm, const std::string& title);
+  /// `printed_at` as "2026-05-30 19:46", or empty.
+  PdfPaper(double width_mm, double height_mm, const std::string& title,
+           const std::string& printed_at);
   ~PdfPaper();
   PdfPaper(const PdfPaper&) = delete;
   PdfPaper& operator=(const PdfPaper&) = delete;
+
+  /// Until it goes, all that is drawn is of this part of the document's structure: "H1", "P",
+  /// "Table" (ISO 32000-1, 14.8.4), for those who have it read to them.
+  class Tagged {
+   public:
+    Tagged(PdfPaper& paper, const char* tag);
+    ~Tagged();
+    Tagged(const Tagged&) = delete;
+    Tagged& operator=(const Tagged&) = delete;
+
+   private:
+    PdfPaper& paper_;
+    const char* tag_;
+  };
 
   void next_page();
   /// Further places are measured from there.

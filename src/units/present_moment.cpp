@@ -1,0 +1,38 @@
+#include "units/present_moment.h"
+
+#include "units/number_text.h"
+
+#include <array>
+#include <chrono>
+#include <cstdlib>
+#include <ctime>
+#include <optional>
+
+namespace brimwright {
+namespace {
+
+std::optional<std::time_t> stated_moment() {
+  const char* const stated = std::getenv("SOURCE_DATE_EPOCH");
+  if (stated == nullptr) return std::nullopt;
+  const auto seconds = number_of(stated);
+  if (!seconds || !(*seconds >= 0 && *seconds < 1e11)) return std::nullopt;
+  return static_cast<std::time_t>(*seconds);
+}
+
+}  // namespace
+
+std::string present_moment() {
+  const auto stated = stated_moment();
+  const std::time_t moment =
+      stated.value_or(std::chrono::system_clock::to_time_t(std::chrono::system_clock::now()));
+  std::tm parts{};
+  if (stated)
+    gmtime_r(&moment, &parts);
+  else
+    localtime_r(&moment, &parts);
+  std::array<char, 32> text{};
+  const std::size_t length = std::strftime(text.data(), text.size(), "%Y-%m-%d %H:%M", &parts);
+  return {text.data(), length};
+}
+
+}  // namespace brimwright

@@ -1,0 +1,11 @@
+#pragma once
+
+#include <string>
+
+namespace brimwright {
+
+/// The date and time of day where the program runs: "2026-05-30 19:46". Where SOURCE_DATE_EPOCH is
+/// set (reproducible-builds.org), that moment in UTC, so that the same is printed twice.
+std::string present_moment();
+
+}  // namespace brimwright
