@@ -177,7 +177,7 @@ await run({
     await saved(other);
     // Nothing that is not in the file stands in the first: it takes what the file holds, and says so.
     await at.page.waitForFunction(() => document.querySelector("#f-run-sell").value === "31");
-    await at.page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
+    await at.page.getByRole("region", { name: "spring_cups.run.json was changed" }).waitFor();
     assert.equal(await underneath(at.page).count(), 0);
     await check_access(at.page, "a changed file taken unasked");
     await press(at.page, "Undo");
@@ -371,7 +371,7 @@ await run({
       await settled(page);
     }
     write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
-    await page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
+    await page.getByRole("region", { name: "spring_cups.run.json was changed" }).waitFor();
     assert.equal(most, 1, "two waited at the same time");
     check_quiet(page);
     await ended(at);
@@ -387,10 +387,10 @@ await run({
     await page.waitForTimeout(1500);
     write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
     await page.waitForTimeout(1500);
-    assert.equal(await page.getByText("was changed outside this page").count(), 0);
+    assert.equal(await page.locator(".banner").count(), 0);
     is_asleep = false;
     await wake();
-    await page.getByText("spring_cups.run.json was changed outside this page, and stands here").waitFor();
+    await page.getByRole("region", { name: "spring_cups.run.json was changed" }).waitFor();
     check_quiet(page);
     await ended(at);
   },

@@ -42,7 +42,7 @@ async function check_targets(page) {
     [...document.querySelectorAll("main button, main input, main select, main summary")]
       .filter((node) => node.checkVisibility())
       .map((node) => [node.innerText || node.getAttribute("aria-label") || node.id, node.getBoundingClientRect()])
-      .filter(([, at]) => Math.min(at.width, at.height) < 52.9)
+      .filter(([, at]) => Math.min(at.width, at.height) < 43.9)
       .map(([name, at]) => `${name}: ${at.width} x ${at.height}`),
   );
   assert.deepEqual(small, []);
@@ -354,10 +354,10 @@ await run({
     at_start(
       async (page) => {
         // 10 x 5 x 2 cm, on paper
-        await mould_from(page, /^My box 100\.0 ml \(3\.38 US fl oz\), 2 in one; your own, my_box\.json/).waitFor();
+        await mould_from(page, /^My box 100\.0 ml \(3\.38 US fl oz\), 2 cavities my_box\.json/).waitFor();
         await mould_from(
           page,
-          /^Bent your own, bent\.json; it cannot be measured: shape, draft walls leaning 45° .* meet before the floor/,
+          /^Bent it cannot be measured: shape, draft walls leaning 45° .* meet before the floor/,
         ).waitFor();
         await check_access(page, "her own moulds");
         await mould_from(page, /^Bent/).click();
@@ -379,7 +379,9 @@ await run({
   "changing a mould of hers changes the figures of the run that lies open": () =>
     at_start(
       async (page, serving) => {
+        await to(page, "Runs");
         await page.getByRole("button", { name: /^Boxes/ }).click();
+        await to(page, "Set up");
         await settled(page);
         const before = serving.printed("plan", "boxes.run.json");
         assert.equal(before.pour.brimful_ml, 100);

@@ -482,7 +482,7 @@ await run({
       assert.equal((await planned(page, serving, plain)).label, null);
     }, plain_bars),
 
-  "on a tablet all of it is 14 mm high and wide": () =>
+  "on a tablet all of it is 44 px high and wide": () =>
     with_page(
       async (page, serving) => {
         await press(page, "Measure its outline");
@@ -496,9 +496,13 @@ await run({
         await page.getByRole("button", { name: "A composition" }).first().click();
         await page.getByRole("button", { name: "Add an allergen" }).first().click();
         await press(page, "Use up a bottle");
-        await press(page, "I have weighed finished pieces");
         await open_all(page);
         await check_tablet(page, "everything opened");
+        await to(page, "Piece");
+        await press(page, "I have weighed finished pieces");
+        await open_all(page);
+        await check_tablet(page, "a piece weighed");
+        await to(page, "Set up");
         await press(page, "Thickness");
         await check_tablet(page, "layers by thickness");
         assert.ok(serving.file(spring).pipe);

@@ -1,5 +1,7 @@
 // What stands around every view: the way there and back, undo, whether it is saved, and what calls for her.
 import assert from "node:assert/strict";
+import { existsSync, readdirSync } from "node:fs";
+import { join } from "node:path";
 import { browser, check_access, examples, on_page, run, saved, settled, tablet, to } from "./bench.mjs";
 
 const chromium = await browser();
@@ -10,6 +12,17 @@ const spring = () => examples("spring_cups.run.json", "meadow_base.formula.json"
 
 const with_page = (test, viewport = desk, files = spring()) => on_page(chromium, test, { files, viewport });
 
+const two_runs = () => ({
+  ...spring(),
+  "second.run.json": {
+    ...spring()["spring_cups.run.json"],
+    name: "Second",
+    id: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c11",
+  },
+});
+const long_name = `${"long_".repeat(40)}name.run.json`;
+
+const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const here = (page) => page.locator(".rail nav button[aria-current]").innerText();
 const place = (page) => decodeURIComponent(new URL(page.url()).hash);
@@ -155,5 +168,240 @@ await run({
         assert.ok(!hidden, await page.evaluate(() => document.activeElement.outerHTML.slice(0, 120)));
       }
     }, tablet),
+
+  "a run is copied, renamed with its file, noted and removed, and each is taken back in one step": () =>
+    with_page(async (page, serving) => {
+      const files = () => readdirSync(serving.folder).filter((name) => name.endsWith(".run.json"));
+      const undo = async (name) => {
+        await page.locator(".steps button", { hasText: "Undo" }).click();
+        await page.locator(".file b", { hasText: name }).first().waitFor();
+      };
+      const more = (name) => page.getByRole("button", { name: `Name, note, copy or remove: ${name}`, exact: true });
+      await to(page, "Runs");
+      const own = page.getByRole("region", { name: "Your runs" }).locator(".file");
+      const there = files();
+      await own.locator(".dots").click();
+      await check_access(page, "a file's name, note and what is done to it");
+      await press(page, "Copy");
+      await own.nth(1).waitFor();
+      await page.waitForFunction(() => document.activeElement.id === "list-name");
+      const copy = files().find((name) => !there.includes(name));
+      const [first, second] = [serving.file("spring_cups.run.json"), serving.file(copy)];
+      assert.notEqual(first.id, second.id, "a copy is another run");
+      const { $schema: _, ...alike } = first;
+      assert.deepEqual({ ...second, id: 0, name: "" }, { ...alike, id: 0, name: "" });
+
+      await page.keyboard.type("Été 🌼 cups");
+      await field(page, "Note").fill("For the market.");
+      await field(page, "Name of the file").fill("été 🌼");
+      await press(page, "Save");
+      await own.locator(".file-name", { hasText: "été 🌼.run.json" }).waitFor();
+      assert.ok(existsSync(join(serving.folder, "été 🌼.run.json")) && !existsSync(join(serving.folder, copy)));
+      assert.equal(serving.file("été 🌼.run.json").name, "Été 🌼 cups");
+      assert.equal(serving.file("été 🌼.run.json").note, "For the market.");
+      await undo("Spring cups, twisted, copy");
+      assert.equal(serving.file(copy).note, first.note);
+
+      await more("Spring cups, twisted, copy").click();
+      await press(page, "Remove");
+      await page.getByText("Removed Spring cups, twisted, copy.").first().waitFor();
+      assert.deepEqual(files(), there);
+      await check_access(page, "a file removed");
+      await page.locator(".told button", { hasText: "Undo" }).click();
+      await more("Spring cups, twisted, copy").waitFor();
+      assert.ok(files().includes(copy));
+      await undo("Spring cups, twisted"); // the copying itself
+      await more("Spring cups, twisted, copy").waitFor({ state: "detached" });
+      assert.deepEqual(files(), there);
+    }),
+
+  "the run that lies open is renamed under way, and what is typed goes into its new file": () =>
+    with_page(async (page, serving) => {
+      await to(page, "Runs");
+      await page.getByRole("region", { name: "Your runs" }).locator(".dots").click();
+      await field(page, "Name of the file").fill("autumn");
+      await field(page, "Name").fill("Autumn cups");
+      await press(page, "Save");
+      await page.locator(".file-name", { hasText: "autumn.run.json" }).waitFor();
+      await to(page, "Set up");
+      await page.getByRole("heading", { name: "Autumn cups", level: 1 }).waitFor();
+      await field(page, "Pieces to sell").fill("31");
+      await saved(page);
+      assert.equal(serving.file("autumn.run.json").sell, 31);
+      assert.equal(place(page), "#set-up/autumn.run.json");
+      assert.equal(await page.locator(".banner").count(), 0);
+    }),
+
+  "what several runs rest on says so before it is changed, and is not removed unasked": () =>
+    with_page(
+      async (page, serving) => {
+        await page.getByRole("button", { name: "Change the formula of the base" }).first().click();
+        await page
+          .locator(".mind", { hasText: "Used by Second and Spring cups, twisted: a change here changes both" })
+          .waitFor();
+        await check_access(page, "a formula of two runs");
+        await to(page, "Formulas");
+        await page
+          .getByRole("button", { name: "Name, note, copy or remove: Meadow base", exact: true })
+          .first()
+          .click();
+        await page.getByText(/^Used by .*Second/).waitFor();
+        await press(page, "Remove");
+        await page.getByText(/cannot be planned without it/).waitFor();
+        assert.ok(existsSync(join(serving.folder, "meadow_base.formula.json")));
+        await press(page, "Remove it even so");
+        await page.getByText("Removed Meadow base.").first().waitFor();
+        assert.ok(!existsSync(join(serving.folder, "meadow_base.formula.json")));
+        await page.locator(".told button").click();
+        await page.getByText("Removed Meadow base.").first().waitFor({ state: "detached" });
+        assert.ok(existsSync(join(serving.folder, "meadow_base.formula.json")));
+      },
+      desk,
+      two_runs(),
+    ),
+
+  "a formula renamed is named anew by the run that lies open": () =>
+    with_page(
+      async (page, serving) => {
+        await to(page, "Formulas");
+        await page
+          .getByRole("button", { name: "Name, note, copy or remove: Meadow base", exact: true })
+          .first()
+          .click();
+        await field(page, "Name of the file").fill("hedge");
+        await press(page, "Save");
+        await page.locator(".file-name", { hasText: "hedge.formula.json" }).waitFor();
+        for (const name of ["spring_cups.run.json", "second.run.json"])
+          assert.equal(serving.file(name).pour.formula, "hedge.formula.json");
+        await to(page, "Set up");
+        await settled(page);
+        assert.equal(await page.locator(".banner").count(), 0, "it is no other hand");
+        await field(page, "Pieces to sell").fill("29");
+        await saved(page);
+        assert.equal(serving.file("spring_cups.run.json").pour.formula, "hedge.formula.json");
+      },
+      desk,
+      two_runs(),
+    ),
+
+  "a new run is made of a name, a mould and a base": () =>
+    with_page(async (page, serving) => {
+      await to(page, "Runs");
+      await press(page, "New run");
+      await check_access(page, "a new run half said");
+      assert.ok(await page.getByRole("button", { name: "Make the run" }).isDisabled());
+      await field(page, "Name").fill("Bowls");
+      await page.locator("#new-run-mould").selectOption({ label: "Low bowl" });
+      await page.locator("#new-run-formula").selectOption({ label: "Meadow base" });
+      await press(page, "Make the run");
+      await page.getByRole("heading", { name: "Bowls", level: 1 }).waitFor();
+      await settled(page);
+      assert.equal(serving.file("bowls.run.json").name, "Bowls");
+      assert.equal(place(page), "#set-up/bowls.run.json");
+    }),
+
+  "a long name is cut short to the eye alone": () =>
+    with_page(
+      async (page) => {
+        await to(page, "Runs");
+        const name = page.getByRole("region", { name: "Your runs" }).locator(".file-name").first();
+        assert.equal(await name.textContent(), long_name);
+        assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), phone.width);
+        await check_access(page, "a long name");
+      },
+      phone,
+      { ...spring(), [long_name]: { ...spring()["spring_cups.run.json"], name: "Ж".repeat(90) } },
+    ),
+
+  "what is typed of a mould is taken back and brought again": () =>
+    with_page(
+      async (page) => {
+        await to(page, "Moulds");
+        await press(page, "By its inside measures");
+        await field(page, "Floor to brim (mm)").fill("30");
+        await field(page, "What you call it").fill("Garden bar");
+        await press(page, "Undo");
+        assert.equal(await field(page, "What you call it").inputValue(), "");
+        await press(page, "Undo");
+        assert.equal(await field(page, "Floor to brim (mm)").inputValue(), "");
+        await press(page, "Redo");
+        assert.match(await field(page, "Floor to brim (mm)").inputValue(), /^30/);
+      },
+      desk,
+      {},
+    ),
+
+  "a word of the trade is explained where it stands, by a button and no hover": () =>
+    with_page(async (page) => {
+      await page.getByRole("button", { name: "Change the formula of the base" }).first().click();
+      const ask = page.locator(".strip").getByRole("button", { name: "What superfat as weighed means" });
+      await ask.click();
+      await page.locator(".strip .term-words", { hasText: "Below 0 %" }).waitFor();
+      assert.equal(await ask.getAttribute("aria-expanded"), "true");
+      await check_access(page, "a word explained");
+      await page.keyboard.press("Enter");
+      await page.locator(".term-words").waitFor({ state: "detached" });
+    }),
+
+  "dark and light, every view has its contrast": () =>
+    with_page(async (page) => {
+      for (const colorScheme of ["dark", "light"]) {
+        await page.emulateMedia({ colorScheme });
+        const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+        const [light] = /\d+/.exec(paper);
+        assert.ok(colorScheme === "dark" ? light < 60 : light > 200, paper);
+        for (const view of ["Weigh", "Set up", "Cautions", "Piece", "Mould", "Print", "Runs", "Formulas", "Moulds"]) {
+          await to(page, view);
+          await check_access(page, `${view}, ${colorScheme}`);
+        }
+      }
+    }),
+
+  "printed, a view is black on white and has no buttons": () =>
+    with_page(async (page) => {
+      await page.emulateMedia({ media: "print", colorScheme: "dark" });
+      const buttons = page.locator("button:visible, select:visible, input:visible");
+      for (const view of ["weigh", "watch", "money", "mould", "runs", "formulas", "moulds"]) {
+        await page.evaluate((hash) => (location.hash = hash), view);
+        await page.waitForFunction((name) => document.querySelector("main").dataset.view === name, view);
+        const left = await buttons.evaluateAll((all) =>
+          all.filter((one) => getComputedStyle(one).borderTopStyle !== "none").map((one) => one.textContent.trim()),
+        );
+        assert.deepEqual(left, [], view);
+        const colours = await page.evaluate(() => {
+          const style = getComputedStyle(document.body);
+          return [style.color, getComputedStyle(document.documentElement).backgroundColor];
+        });
+        assert.deepEqual(colours, ["rgb(0, 0, 0)", "rgb(255, 255, 255)"], view);
+      }
+    }),
+
+  "by keyboard alone a run is found in the list, opened and changed": () =>
+    with_page(async (page) => {
+      const tab_to = async (words) => {
+        for (let i = 0; i < 200; ++i) {
+          await page.keyboard.press("Tab");
+          const here = await page.evaluate(() => {
+            const node = document.activeElement;
+            return (node.ariaLabel ?? node.labels?.[0]?.textContent ?? node.textContent).trim();
+          });
+          if (here.startsWith(words)) return;
+        }
+        assert.fail(`the Tab key never comes to ${words}`);
+      };
+      await tab_to("Runs");
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(() => document.activeElement.textContent === "Runs");
+      await tab_to("Plain bars");
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(() => document.activeElement.textContent === "Plain bars");
+      await tab_to("Set up");
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(() => location.hash.startsWith("#set-up"));
+      await tab_to("Pieces to sell");
+      await page.keyboard.press("Control+A");
+      await page.keyboard.type("17");
+      await saved(page);
+    }),
 });
 await chromium.close();

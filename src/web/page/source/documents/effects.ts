@@ -67,7 +67,11 @@ export function wire_effects(): void {
   });
 
   on("renamed", ({ file }) => {
-    if (file === state.run) localStorage.setItem("run", file.file);
+    if (file === state.run) {
+      localStorage.setItem("run", file.file);
+      measure_soon();
+      void read_formulas();
+    }
     plan_soon();
   });
 

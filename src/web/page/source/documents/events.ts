@@ -12,8 +12,8 @@ interface Events {
   unwritten: { file: OpenFile };
   /** It is asked which text is to stay. */
   conflict: { file: OpenFile };
-  /** Its file has another name. */
-  renamed: { file: OpenFile };
+  /** Its file has another name, or names others anew. */
+  renamed: { file: OpenFile; renamed: (document: Document) => Document };
   /** A file that came with the program has become one of her own, and names its files anew. */
   copied: { file: OpenFile; from: string; renamed: (document: Document) => Document };
 }

@@ -5,7 +5,7 @@ import { formula_slots, type Kind, type OpenFile } from "./file_types";
 import { remember } from "./history";
 import { folder_of, last_part } from "./names";
 import { create } from "./new_file";
-import { begin, has_new_name, load, put_in, save } from "./open_file";
+import { begin, has_new_name, load, put_in, save, take_new_names } from "./open_file";
 import { announce, state, take_run, update } from "./state";
 
 interface Act {
@@ -81,8 +81,12 @@ async function call(kind: Kind, name: string, { name: called, note, stem }: Call
   }
   const to = named_anew(name, stem);
   if (to === name) return;
-  await rename_file(name, to);
+  const { renamed_in } = await rename_file(name, to);
   if (already) has_new_name(already, to);
+  for (const user of renamed_in) {
+    const open = open_already(user);
+    if (open) await take_new_names(open);
+  }
 }
 
 /** `even_so` where others name it. */

@@ -90,4 +90,4 @@ on("giving_way", ({ file }) => {
   update({ typed: undefined });
 });
 
-on("copied", ({ file, renamed }) => change_in_history(file, renamed));
+for (const event of ["copied", "renamed"] as const) on(event, ({ file, renamed }) => change_in_history(file, renamed));

@@ -213,7 +213,18 @@ const version_held = (file: OpenFile): string | null => (file.theirs ?? file).ve
 /** The file is called so from now on. */
 export function has_new_name(file: OpenFile, name: string): void {
   amend(file, { id: name, file: name });
-  tell("renamed", { file });
+  tell("renamed", { file, renamed: (document) => document });
+}
+
+/** The program itself wrote other names into it. */
+export async function take_new_names(file: OpenFile): Promise<void> {
+  const { version, text } = await read_file(file.file);
+  const there = document_in(text);
+  if (!there || file.theirs || version === file.version) return;
+  const renamed = renaming(file.now, there);
+  if (is_changed(file)) return amend(file, { version, now: renamed(file.now), saved: there });
+  amend(file, { version, now: there, saved: there });
+  tell("renamed", { file, renamed });
 }
 
 /** What is to be watched of it; nothing where no hand of hers can write it. */

@@ -150,10 +150,10 @@ interface Writing {
 export const write_file = (writing: Writing): Promise<Kept> => json<Kept>("PUT", "/api/file", JSON.stringify(writing));
 
 /** What else names it is rewritten. */
-export const rename_file = (file: string, to: string): Promise<{ file: string }> =>
-  posted<{ file: string }>("/api/file/rename", { file, to });
+export const rename_file = (file: string, to: string): Promise<{ renamed_in: string[] }> =>
+  posted<{ renamed_in: string[] }>("/api/file/rename", { file, to });
 
-/** Put away; refused where others name it, unless it is to go even so. */
+/** Put away; refused, with those that name it as `used_by`, unless it is to go even so. */
 export const remove_file = (file: string, even_so = false): Promise<{ removed: string }> =>
   posted<{ removed: string }>("/api/file/remove", { file, even_so });
 

@@ -130,12 +130,12 @@ export function files_out(plan: Plan): TemplateResult {
       ${plan.label ? button("Label draft", keep(`${stem} label.txt`, { kind: "label", plan: of_plan })) : ""}
       ${button("Drawing of the pour, true size", keep(`${stem} pour.svg`, { kind: "picture", plan: of_plan }))}
       ${button("Drawing of the piece", keep(`${stem}.svg`, { kind: "piece", plan: of_plan }))}
-      ${button("Whole piece, GLB", keep(`${stem}.glb`, { kind: "glb", plan: of_plan }))}
-      ${button("Whole piece, STL", keep(`${stem}.stl`, { kind: "stl", plan: of_plan }))}
+      ${button("Whole piece, GLB (3D viewer)", keep(`${stem}.glb`, { kind: "glb", plan: of_plan }))}
+      ${button("Whole piece, STL (3D printing)", keep(`${stem}.stl`, { kind: "stl", plan: of_plan }))}
       ${
         mould
-          ? html`${button("Filled cavity, GLB", keep(`${stem} cavity.glb`, { kind: "glb", gauge: of_mould }))}
-            ${button("Cavity, STL", keep(`${stem} cavity.stl`, { kind: "stl", gauge: { file: mould } }))}`
+          ? html`${button("Filled cavity, GLB (3D viewer)", keep(`${stem} cavity.glb`, { kind: "glb", gauge: of_mould }))}
+            ${button("Cavity, STL (3D printing)", keep(`${stem} cavity.stl`, { kind: "stl", gauge: { file: mould } }))}`
           : ""
       }
     </div>

@@ -6,6 +6,8 @@ import { use_in_run } from "../documents/formula_opening";
 import { state } from "../documents/state";
 import { bench_of, is_of_several, pieces_of, whipped_for, type Bench } from "../figures/batches";
 import { dangers_of } from "../figures/dangers";
+import { explained } from "../figures/explained";
+import type { TermName } from "../figures/terms";
 import { for_lye, shown_weight } from "../figures/weights";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
 import { pouring_part } from "../forms/curing_part";
@@ -77,9 +79,9 @@ function strip(of: FormulaSlot, batter: Batter | undefined, bench: Bench | undef
       batter && bench
         ? html`<dl>
             ${[...amount_of(of, bench), ...figures(of, batter)].map(
-              ([name, shown]) =>
+              ([name, shown, term]) =>
                 html`<div class=${state.is_old ? "old" : ""}>
-                  <dt>${name}</dt>
+                  <dt>${name} ${term ? explained(term) : nothing}</dt>
                   <dd><b>${shown}</b></dd>
                 </div>`,
             )}
@@ -91,18 +93,20 @@ function strip(of: FormulaSlot, batter: Batter | undefined, bench: Bench | undef
 }
 
 /** FormulaSlot weights they are, where a run has more than those. */
-function amount_of(of: FormulaSlot, bench: Bench): [string, string][] {
+function amount_of(of: FormulaSlot, bench: Bench): Short[] {
   const whipping = of === "pipe" ? whipped_for(bench, bench.whippings[0]) : "";
   if (whipping) return [["For one whipping", whipping]];
   return is_of_several(bench.whole) ? [["For one batch", pieces_of(bench.whole, bench.batch)]] : [];
 }
 
-function figures(of: FormulaSlot, batter: Batter): [string, string][] {
+type Short = [name: string, shown: string, term?: TermName];
+
+function figures(of: FormulaSlot, batter: Batter): Short[] {
   const sign = dangers_of(of).length ? " ⚠" : "";
   return [
     ["Fats", both(mass(state.units, batter.fats_g))],
-    ["Superfat comes out at", `${per_cent(batter.superfat_percent.effective)}${sign}`],
-    ...for_lye(batter).map(({ one }) => [one.name, both(shown_weight(state.units, one))] as [string, string]),
+    ["Superfat as weighed", `${per_cent(batter.superfat_percent.effective)}${sign}`, "superfat_as_weighed"],
+    ...for_lye(batter).map(({ one }) => [one.name, both(shown_weight(state.units, one))] as Short),
   ];
 }
 

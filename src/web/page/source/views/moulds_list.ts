@@ -8,6 +8,7 @@ import { state } from "../documents/state";
 import { drop_unsaved, unsaved_copies, type UnsavedCopy } from "../documents/unsaved";
 import { mould_opened, open_mould } from "../moulds/chosen_mould";
 import { type MouldWay, begin_mould, go_on_with_draft, mould_ways, new_mould } from "../moulds/new_mould";
+import { counted } from "../figures/batches";
 import type { Listed } from "../program/api";
 import { document_in } from "../program/json";
 import { both, volume } from "../program/numbers";
@@ -32,7 +33,7 @@ function moulds(): TemplateResult {
     <ul class="cards">
       ${own.map((one) => card(one, measured_words(one.file)))}${state.catalogue.map((one) =>
         card({ file: one.path, name: one.name, note: "", shipped: true }, [
-          `${both(volume(state.units, one.brimful_ml))}, ${one.cavities} in one; ${one.description}`,
+          `${both(volume(state.units, one.brimful_ml))}, ${counted(one.cavities, "cavity", "cavities")}; ${one.description}`,
         ]),
       )}
     </ul>
@@ -79,5 +80,5 @@ function measured_words(file: string): string[] {
   const mould = own_mould(file);
   if (!mould) return ["measuring ..."];
   if ("complaint" in mould) return [`it cannot be measured: ${mould.complaint}`];
-  return [both(volume(state.units, mould.brimful_ml)), `${mould.cavities} in one`];
+  return [both(volume(state.units, mould.brimful_ml)), counted(mould.cavities, "cavity", "cavities")];
 }

@@ -27,7 +27,9 @@ export function runs_list(): TemplateResult {
             </ul>`
           : html`<p class="aside">No runs of your own in ${state.files?.folder} yet.</p>`
       }
-      <h2>Examples</h2>
+    </section>
+    <section aria-labelledby="examples-title">
+      <h2 id="examples-title">Examples</h2>
       <ul class="cards">
         ${shipped.map(card)}
       </ul>
@@ -42,5 +44,8 @@ function card(one: Listed): TemplateResult {
     due ? `due ${day(due)}` : "",
     made_on ? `made ${day(made_on)}` : changed ? `changed ${day(changed)}` : "",
   ].filter(Boolean);
-  return file_card({ kind: run_kind, one, facts, open: () => open_run(one.file) });
+  return file_card({ kind: run_kind, one, facts, picture: mould_called(mould), open: () => open_run(one.file) });
 }
+
+const mould_called = (name: string | undefined): string | undefined =>
+  state.files?.moulds.find((one) => one.name === name)?.file ?? state.catalogue.find((one) => one.name === name)?.path;
