@@ -1,11 +1,7 @@
-// What is to be weighed.
+// What is to be weighed, beneath what keeps the plan from being of what is typed.
 import { html, type TemplateResult } from "lit";
-import { bench_of } from "../figures/batches";
-import type { Plan } from "../program/answers";
-import { lanes, order } from "./set_up_view";
-import { shelf } from "./shelf";
+import { is_begun, weighing } from "../weighing/weighing";
+import { complaint } from "./complaint";
 
-export function weigh_view(plan: Plan): TemplateResult {
-  const of_one = bench_of(plan);
-  return html`${order(plan)} ${lanes(of_one)} ${shelf(of_one)}`;
-}
+export const weigh_view = (): TemplateResult =>
+  html`${complaint(is_begun() ? "No new weights can be given." : undefined)} ${weighing()}`;
