@@ -42,7 +42,7 @@ const any_size = (example) => delete example.pipe.bowl.whisk_needs;
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const press = (page, name, within = "main") =>
   page.locator(within).getByRole("button", { name, exact: true }).first().click();
-const unfold = (page) => page.locator("summary", { hasText: "Batches, pots, moulds owned" }).click();
+const unfold = (page) => page.locator("summary", { hasText: /^Batches/ }).click();
 const planned = async (page, serving) => {
   await settled(page);
   await saved(page);
@@ -72,20 +72,16 @@ const tenth = (grams) => Math.round(grams * 10) / 10;
 /** Whatever is weighed on the page is of this batch, and there is nothing else to weigh. */
 async function check_batch(page, batch) {
   const { pour, pipe, dust } = batch;
+  await to(page, "Weigh");
   const base = await figures(page, ".lane.pour .weights");
-  assert.deepEqual(base.slice(0, -2), weights(pour.ingredients.filter((one) => !is_lye(one))));
-  assert.deepEqual(base.at(-2), ["Base to make", tenth(pour.make_g)]);
-  const layers = await figures(page, ".lane.pour .more");
-  assert.deepEqual(
-    layers,
-    pour.layers.flatMap((layer) => [[layer.name, layer.g], ...weights(layer.colours)]),
-  );
+  assert.deepEqual(base.slice(0, -1), weights(pour.ingredients.filter((one) => !is_lye(one))));
+  assert.deepEqual(base.at(-1), ["Base to make", tenth(pour.make_g)]);
   const topping = await figures(page, ".lane.pipe .weights");
   const whipped = pipe.whippings.flatMap((one) => [
     ...weights(one.ingredients.filter((each) => !is_lye(each))),
     ["Topping to make", tenth(one.make_g)],
   ]);
-  assert.deepEqual(topping.slice(0, -1), whipped);
+  assert.deepEqual(topping, whipped);
   const jugs = page.locator(".shelf > .jugs > .jug");
   const lyes = [pour, ...pipe.whippings];
   assert.equal(await jugs.count(), lyes.length);
@@ -105,6 +101,11 @@ async function check_batch(page, batch) {
     heads.length >= 3 && heads.every((one) => one.startsWith(`One batch: ${batch.pieces} pieces`)),
     heads.join(", "),
   );
+  await to(page, "Set up");
+  assert.deepEqual(
+    await figures(page, ".lane.pour .more"),
+    pour.layers.flatMap((layer) => [[layer.name, layer.g], ...weights(layer.colours)]),
+  );
 }
 
 await run({
@@ -116,12 +117,14 @@ await run({
         [13, 12],
       );
       await check_batch(page, plan.batches[0]);
+      await to(page, "Weigh");
       for (const place of [".lane.pour", ".lane.pipe", ".lane.decorate", ".shelf"])
         for (const name of [/^✓ 13 pieces$/, /^12 pieces$/])
           await page.locator(place).getByRole("button", { name }).waitFor();
       await check_access(page, "two sizes of batch");
       await press(page, "12 pieces", ".shelf");
       await check_batch(page, plan.batches[1]);
+      await to(page, "Weigh");
       assert.match(await page.locator(".lane.pour .batch-head").innerText(), /made once: batch 2 of 2/);
     }),
 
@@ -129,7 +132,9 @@ await run({
     with_page(
       (example) => (one_too_many(example), any_size(example)),
       async (page, serving) => {
+        await to(page, "Weigh");
         await press(page, "12 pieces", ".lane.pour");
+        await to(page, "Set up");
         await field(page, "Below brim").fill("7 mm");
         await check_batch(page, (await planned(page, serving)).batches[1]);
         await field(page, "Pieces to sell").fill("");
@@ -177,6 +182,7 @@ await run({
   "what the whole run takes is named so, and stands nowhere under a batch": () =>
     with_page(one_too_many, async (page, serving) => {
       const plan = serving.printed("plan", spring);
+      await to(page, "Piece");
       await page.getByRole("heading", { name: /^To have ready for the whole run/ }).waitFor();
       const titles = await page.locator(".needs h3").allInnerTexts();
       assert.ok(
@@ -189,10 +195,12 @@ await run({
           ready.some(([name, value]) => name === one.name && value === one.g),
           `${one.name} ${one.g}`,
         );
+      await to(page, "Weigh");
       for (const sum of [plan.pour.make_g, plan.pipe.make_g, plan.pour.naoh_g, plan.pipe.naoh_g].map(tenth)) {
         const weighed = await figures(page, ".lane.pour .weights, .lane.pipe .weights, .shelf");
         assert.ok(!weighed.some(([, value]) => value === sum), `${sum} g of the whole run stands under a batch`);
       }
+      await to(page, "Piece");
       const naoh = page.locator(".needs .figure", { hasText: "NaOH" }).first();
       await opened(naoh);
       const rows = await naoh
@@ -205,6 +213,7 @@ await run({
         );
       const summed = rows.reduce((sum, [often, grams]) => sum + Number(/^(\d+) of these$/.exec(often)[1]) * grams, 0);
       assert.ok(Math.abs(summed - plan.pour.naoh_g) < 1e-6, `${JSON.stringify(rows)} for ${plan.pour.naoh_g}`);
+      await to(page, "Set up");
       assert.match(await page.locator(".lane.decorate .order").innerText(), /for the whole run/);
     }),
 
@@ -224,15 +233,16 @@ await run({
           [13, 12],
         );
         await check_batch(page, batch);
+        await to(page, "Weigh");
         const titles = await page.locator(".lane.pipe .weights .whipping").allInnerTexts();
+        await to(page, "Set up");
         assert.deepEqual(titles, ["One whipping: 13 pieces", "One whipping: 12 pieces"]);
-        const now = await figures(page, ".lane.pipe .side");
+        const now = await figures(page, ".lane.pipe .weights");
         assert.deepEqual(
-          now.filter(([name]) => name === "This bowl pipes now").map(([, value]) => value),
+          now.filter(([name]) => name === "Enough for").map(([, value]) => value),
           batch.pipe.whippings.map((one) => one.pieces_now),
         );
-        for (const button of await page.locator(".needs .figure button, .lane.pipe .figure button").all())
-          await button.click();
+        for (const button of await page.locator(".lane.pipe .figure button").all()) await button.click();
         await check_access(page, "two whippings with their arithmetic");
         await press(page, "Take the topping away");
         await page.waitForFunction(
@@ -256,16 +266,16 @@ await run({
       async (page, serving) => {
         const [batch] = serving.printed("plan", spring).batches;
         assert.equal(batch.lye_pot.shares.length, 3);
-        const shown = await figures(page, ".shelf");
+        const shown = await figures(page, ".lane.lye");
         assert.deepEqual(
           shown.filter(([name]) => name.startsWith("Out of it")),
           batch.lye_pot.shares.map((one) => [`Out of it for ${one.batter}`, one.lye_g]),
         );
-        for (const button of await page.locator(".shelf .figure button", { hasText: "Out of it" }).all())
+        for (const button of await page.locator(".lane.lye .figure button", { hasText: "Out of it" }).all())
           await button.click();
         for (const one of batch.bottles[0].parts)
           assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
-        const sum = await page.locator(".shelf .sum").last().innerText();
+        const sum = await page.locator(".lane.lye .sum").last().innerText();
         for (const { batter } of batch.lye_pot.shares) assert.ok(sum.includes(`alkali for ${batter}`), sum);
       },
     ),
@@ -280,12 +290,11 @@ await run({
       },
       async (page, serving) => {
         await unfold(page);
-        await field(page, "Moulds like this owned").fill("8");
+        await field(page, "Twisted cup, owned").fill("8");
         await field(page, "Pot for the base holds").fill("5");
         await field(page, "Lye jug holds").fill("1800 ml");
         await field(page, "Most pieces in a batch").fill("24");
-        await page.locator(".lane.decorate summary", { hasText: "What it is and how it is made" }).click();
-        await field(page, "Trays like this owned").fill("2");
+        await field(page, "Bead tray, owned").fill("2");
         const plan = await planned(page, serving);
         const file = serving.file(spring);
         assert.deepEqual(
@@ -296,11 +305,11 @@ await run({
         assert.ok(["pot", "lye jug", "wish"].every((what) => plan.batch_limits.some((one) => one.what === what)));
         await check_access(page, "pots and batches");
         for (const label of [
-          "Moulds like this owned",
+          "Twisted cup, owned",
           "Pot for the base holds",
           "Lye jug holds",
           "Most pieces in a batch",
-          "Trays like this owned",
+          "Bead tray, owned",
         ])
           await field(page, label).fill("");
         await planned(page, serving);
@@ -322,13 +331,14 @@ await run({
         await settled(page);
         await field(page, "Pieces to sell").fill("30");
         await unfold(page);
-        await field(page, "Moulds like this owned").fill("3");
+        await field(page, "Loaf, short, owned").fill("3");
         await field(page, "Most loaves in a batch").fill("2");
         await settled(page);
         await saved(page);
         assert.deepEqual(serving.file("tilted_loaf.run.json").batch, { casts: 2 });
         const [batch] = serving.printed("plan", "tilted_loaf.run.json").batches;
         assert.equal(batch.casts, 2);
+        await to(page, "Weigh");
         assert.ok(
           (await page.locator(".lane.pour .batch-head").innerText()).startsWith(
             `One batch: ${batch.pieces} bars from 2 loaves`,
@@ -359,7 +369,7 @@ await run({
         await settled(page);
         await field(page, "Pot for the base holds").fill("50 ml");
         await page.getByRole("button", { name: "It is really so: keep it" }).first().click();
-        await ordinary(/too little for even 1 piece/, ".order-of");
+        await ordinary(/too little for even 1 piece/, ".lane.studio");
         await field(page, "Pot for the base holds").fill("5 l");
         await settled(page);
       },
@@ -421,6 +431,7 @@ await run({
       await field(page, "Below brim").fill("5 mm");
       await page.locator(".foremost p.danger", { hasText: "Base, half a batch" }).waitFor();
       await settled(page);
+      await to(page, "Weigh");
       const jug = page.locator(".shelf > .jugs > .jug").first();
       assert.equal(await jug.locator("p.danger").count(), 0, "the batch of 13 has no such danger");
       await press(page, "12 pieces", ".shelf");
@@ -438,6 +449,7 @@ await run({
       async (page, serving) => {
         const plan = serving.printed("plan", spring);
         assert.equal(plan.pieces.batches, 1);
+        await to(page, "Weigh");
         const heads = await page.locator(".batch-head").allInnerTexts();
         assert.deepEqual([...new Set(heads)], [`One batch: ${plan.pieces.make} pieces`]);
         assert.equal((await page.locator(".needs").count()) + (await page.getByLabel("The sheet is for").count()), 0);
@@ -502,6 +514,7 @@ await run({
       async (page) => {
         await open_all(page);
         await check_tablet(page, "two sizes of batch, all open");
+        await to(page, "Weigh");
         await page
           .locator(".lane.pour .figure", { hasText: "Base to make" })
           .first()

@@ -76,7 +76,13 @@ export async function open(from, address, viewport = laptop) {
   return open_in(context, address);
 }
 
+const parts = ["pour", "pipe", "decorate", "dust", "cut", "lye", "label", "studio"].map((name) => `set-up ${name}`);
+
+/** Parts of the set-up that were never folded or unfolded stand open, so that their fields are at hand. */
 export async function open_in(context, address, view = "Set up") {
+  await context.addInitScript((all) => {
+    if (localStorage.getItem("parts") === null) localStorage.setItem("parts", all);
+  }, JSON.stringify(parts));
   const page = await context.newPage();
   page.said = [];
   page.on("console", (message) => {
@@ -145,9 +151,8 @@ export async function check_access(page, state) {
 export async function check_tablet(page, state) {
   const small = await page.evaluate(() =>
     [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
-      .map((node) => (node.matches(".weigh input") ? node.closest("label") : node)) // the row is the tick box
-      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect(), node.closest(".weigh") ? 39.9 : 43.9])
-      .filter(([, box, least]) => box.width && (box.width < least || box.height < least))
+      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect()])
+      .filter(([, box]) => box.width && (box.width < 43.9 || box.height < 43.9))
       .map(([words]) => words),
   );
   assert.deepEqual(small, [], state);

@@ -226,6 +226,7 @@ await run({
 
   "alkali is shown in no unit and no place heavier than it is weighed": () =>
     with_page(as_it_is, async (page, serving) => {
+      await to(page, "Weigh");
       const plan = serving.printed("plan", "spring_cups.run.json");
       const check = async (units) => {
         await button(page, units).click();
@@ -294,6 +295,7 @@ await run({
         files["spring_cups.run.json"].lye_pot = {};
       },
       async (page) => {
+        await to(page, "Weigh");
         const lists = await page
           .locator(".shelf .jug")
           .evaluateAll((jugs) =>
@@ -324,6 +326,7 @@ await run({
         base.additives[0].name = "Water lily extract"; // goes into the lye
       },
       async (page) => {
+        await to(page, "Weigh");
         const rows = await page
           .locator(".shelf .jug", { hasText: "Lye for the base" })
           .locator(".figure .name")

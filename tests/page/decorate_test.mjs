@@ -68,13 +68,9 @@ await run({
     () =>
       with_run(/^Plain bars/, async (page, serving) => {
         await press(page, "Add a decoration");
-        await page.locator(".lane.decorate .complaint").first().waitFor();
         const asked = [];
         const answer = async (label, value) => {
-          const wants = page.locator(".lane.decorate .field.wants", {
-            has: page.getByLabel(label, { exact: true }),
-          });
-          await wants.waitFor();
+          await page.locator(".needed button", { hasText: label }).waitFor();
           asked.push(label);
           await field(page, label).fill(value);
         };
@@ -86,12 +82,12 @@ await run({
         await check_access(page, "a decoration not yet said");
         await answer("What it is called", "Moon");
         await answer("What is melted for it", "clear base");
-        await page.locator(".lane.decorate .complaint", { hasText: "does not say what it is made in" }).waitFor();
+        await page.locator(".needed button", { hasText: "How is it made?" }).waitFor();
         await press(page, "Cast in a mould");
-        await page.locator(".field.wants", { has: field(page, "Cast in") }).waitFor();
+        await page.locator(".needed button", { hasText: "Cast in" }).waitFor();
         await field(page, "Cast in").selectOption({ label: "Marble tray" });
         await answer("Filled to, below the brim", "0");
-        await page.locator(".field.asked.wants", { hasText: "What makes one?" }).waitFor();
+        await page.locator(".needed button", { hasText: "What makes one?" }).waitFor();
         await check_access(page, "a decoration half said");
         await press(page, "One cast");
         await answer("Density when set", "1.03");
@@ -147,7 +143,7 @@ await run({
       await second.getByRole("button", { name: "Drizzled over" }).click();
       await fill(second, {
         "Area covered": "12",
-        Thick: "0.5",
+        Thickness: "0.5",
         "What is melted for it": "white base",
         ...melt,
         "On each piece": "1",
@@ -231,7 +227,7 @@ await run({
       await press(page, "Add a decoration");
       await fill(group(page, "Decoration 1"), { "What is melted for it": "clear base", ...melt, "On each piece": "1" });
       await press(page, "A round rod, cut to length");
-      await fill(page, { "Rod, across": "10", "Rod, long": "18" });
+      await fill(page, { "Rod, diameter": "10", "Rod, length": "18" });
       await press(page, "Buried in the pour");
       await fill(page, { "Cover wanted all round": "2" });
       await press(page, "Before the pour");
@@ -290,9 +286,9 @@ await run({
   "a dust is weighed by the piece, or by the surface that the air sees": () =>
     with_run(/^Plain bars/, async (page, serving) => {
       await press(page, "Add a dust");
-      await page.locator(".field.wants", { has: field(page, "Which powder") }).waitFor();
+      await page.locator(".needed button", { hasText: "Which powder" }).waitFor();
       await fill(page, { "Which powder": "gold mica" });
-      await page.locator(".field.asked.wants", { hasText: "How much of it?" }).waitFor();
+      await page.locator(".needed button", { hasText: "How much of it?" }).waitFor();
       await check_access(page, "a dust half said");
       await press(page, "Weighed for one piece");
       await fill(page, { "gold mica, for one piece": "0.05" });
@@ -358,11 +354,11 @@ await run({
     with_run(/^Loaf, short/, async (page, serving) => {
       const whole = serving.printed("plan", "loaf_short.run.json");
       await press(page, "Cut it into bars");
-      await page.locator(".lane.cut .field.asked.wants", { hasText: "What is cut?" }).waitFor();
+      await page.locator(".needed button", { hasText: "Bar, length" }).waitFor();
       await check_access(page, "a cut not yet said");
       await press(page, "A loaf, into slices");
       await fill(page, { "Bar, thickness": "25" });
-      await page.locator(".field.wants", { has: field(page, "Kerf of each cut") }).waitFor();
+      await page.locator(".needed button", { hasText: "Kerf of each cut" }).waitFor();
       await fill(page, { "Kerf of each cut": "0", "Off each end": "4 mm" });
       const { run, plan } = await kept(page, serving, "loaf_short.run.json");
       assert.deepEqual(run.cut, { bar: { thickness: "25 mm" }, kerf: "0 mm", end_trim: "4 mm" });
@@ -376,7 +372,7 @@ await run({
       await press(page, "Add a decoration");
       const deco = group(page, "Decoration 1");
       await press(page, "A round rod, cut to length");
-      await fill(deco, { "What is melted for it": "clear base", ...melt, "Rod, across": "16", "Rod, long": "170" });
+      await fill(deco, { "What is melted for it": "clear base", ...melt, "Rod, diameter": "16", "Rod, length": "170" });
       await press(page, "Whole loaf");
       await fill(deco, { "In each loaf": "1" });
       await press(page, "Buried in the pour");
@@ -418,11 +414,11 @@ await run({
   "what is half said when the page is left is asked again when it comes back": () =>
     with_run(/^Plain bars/, async (page) => {
       await press(page, "Add a decoration");
-      await page.locator(".lane.decorate .complaint").first().waitFor();
+      await page.locator(".needed").waitFor();
       await saved(page);
       await page.reload();
-      await page.getByLabel("What it is called", { exact: true }).waitFor(); // the part opens for its complaint
-      await page.getByRole("button", { name: "Go to the field" }).click();
+      await page.locator(".needed button", { hasText: "What it is called" }).click(); // it opens what it is folded in
+      await page.getByLabel("What it is called", { exact: true }).waitFor();
       assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-decorations-0-name");
       await press(page, "Remove Decoration 1");
       await settled(page);
@@ -439,7 +435,7 @@ await run({
         await press(page, "Add an allergen");
         await press(page, "Add a dust");
         await press(page, "By the surface it covers");
-        await page.locator(".lane.decorate .complaint").first().waitFor();
+        await page.locator(".needed").waitFor();
         await check_tablet(page, "a loaf with rods, dust and cut");
       },
       tablet,

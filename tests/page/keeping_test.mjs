@@ -286,6 +286,7 @@ await run({
         (json.fats.find((one) => one.id === "argan_studio").saponification_value = { low: 194, high: 199 }),
       "studio.tips.json": (json) => (json.tips[0].hand.correction = 1.3),
     };
+    await to(page, "Weigh");
     for (const [name, change] of Object.entries(changes)) {
       let let_go;
       const held = new Promise((go) => (let_go = go));

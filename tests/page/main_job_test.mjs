@@ -25,18 +25,17 @@ const field = (page, label) => page.getByLabel(label, { exact: true });
 
 /** Every weight of a batch is the one that the command line prints for it; the run's sums stand apart. */
 async function check_figures(page, plan) {
-  const shown = await page
-    .locator("section:not(.needs) > .jugs .figure .line, .lane .figure .line, .order-of .figure .line")
-    .evaluateAll((lines) =>
-      lines.map((line) => [
-        [...line.querySelector(".name").childNodes]
-          .filter((node) => node.nodeType === Node.TEXT_NODE)
-          .map((node) => node.textContent)
-          .join("")
-          .trim(),
-        Number.parseFloat(line.querySelector(".value b").textContent),
-      ]),
-    );
+  await to(page, "Weigh");
+  const shown = await page.locator("main .figure .line").evaluateAll((lines) =>
+    lines.map((line) => [
+      [...line.querySelector(".name").childNodes]
+        .filter((node) => node.nodeType === Node.TEXT_NODE)
+        .map((node) => node.textContent)
+        .join("")
+        .trim(),
+      Number.parseFloat(line.querySelector(".value b").textContent),
+    ]),
+  );
   const has = (name, grams, off = 1e-9) =>
     assert.ok(
       shown.some(([label, value]) => label === name && Math.abs(value - grams) <= off),
@@ -48,6 +47,7 @@ async function check_figures(page, plan) {
   has("Base to make", pour.make_g, tenth);
   for (const one of pipe?.whippings ?? []) has("Topping to make", one.make_g, tenth);
   has("Pieces to make", plan.pieces.make);
+  await to(page, "Set up");
 }
 
 await run({
@@ -111,8 +111,9 @@ await run({
       await to(page, "Set up");
       await settled(page);
       await page.getByRole("button", { name: "Add a topping" }).click();
-      await page.locator(".lane.pipe .complaint, .complaints .alarm").first().waitFor();
+      await page.locator(".needed").waitFor();
       await check_access(page, "a topping half said");
+      await field(page, "Topping").selectOption({ label: "Meadow base" });
       await page.getByRole("button", { name: "Weigh trials piped on paper" }).click();
       await field(page, "Trial 1").fill("20 g");
       await field(page, "Weigh-cup of the trials, net").fill("80 g");
@@ -120,8 +121,8 @@ await run({
       await page.getByRole("button", { name: "Not at all, 0 %" }).click();
       await field(page, "Weigh-cup, net").fill("80 g");
       await field(page, "Cup holds").last().fill("120 ml");
-      await field(page, "Left in the bag").fill("30 g");
-      await field(page, "Left in bowl and whisk").fill("30 g");
+      await field(page, "Topping: left in the bag").fill("30 g");
+      await field(page, "Topping: left in bowl and whisk").fill("30 g");
       await settled(page);
       await saved(page);
       const plan = serving.printed("plan", "plain_bars.run.json");

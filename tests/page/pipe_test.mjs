@@ -64,10 +64,15 @@ async function add_beads(page) {
     Turns: "2",
     "Radius at the start": "13",
     "Radius at the end": "3",
-    "Climbs by": "24",
+    Rise: "24",
   });
+  await field(page, "Topping").selectOption({ label: "Meadow base" });
   await press(page, "Not at all, 0 %");
-  await fill(page, { "Weigh-cup, net": "78", "Left in the bag": "35", "Left in bowl and whisk": "30" });
+  await fill(page, {
+    "Weigh-cup, net": "78",
+    "Topping: left in the bag": "35",
+    "Topping: left in bowl and whisk": "30",
+  });
   await page.locator(".lane.pipe").getByLabel("Cup holds", { exact: true }).fill("120");
 }
 
@@ -77,7 +82,7 @@ await run({
   "a topping of beads is built by clicks until it has a plan, and the plan is the command line's": () =>
     with_page(async (page, serving) => {
       await press(page, "Add a topping");
-      await page.locator(".lane.pipe .complaint, .complaints .alarm").first().waitFor();
+      await page.locator(".needed").waitFor();
       await press(page, "Calculate it from the tip and its moves");
       await check_access(page, "beads half said");
       await press(page, "Undo");
@@ -109,11 +114,11 @@ await run({
     with_page(async (page, serving) => {
       await add_beads(page);
       const more = [
-        ["Dollop", { Across: "20", High: "12" }],
-        ["Tail", { Long: "8" }],
-        ["Dots", { "How many": "6", "Radius of their circle": "12", High: "5" }],
-        ["Shells", { "How many": "8", "Radius of their circle": "14", Long: "9" }],
-        ["Straight bead", { Long: "30", "Beside the middle by": "-4 mm", "Starts at height": "2" }],
+        ["Dollop", { Diameter: "20", Height: "12" }],
+        ["Tail", { Length: "8" }],
+        ["Dots", { "How many": "6", "Radius of their circle": "12", Height: "5" }],
+        ["Shells", { "How many": "8", "Radius of their circle": "14", Length: "9" }],
+        ["Straight bead", { Length: "30", "Distance from the middle": "-4 mm", "Starts at height": "2" }],
       ];
       for (const [i, [words, values]] of more.entries()) {
         await page.getByRole("button", { name: new RegExp(`^\\+ ${words}`) }).click();
@@ -148,7 +153,7 @@ await run({
     with_page(async (page, serving) => {
       await press(page, "Measure its outline");
       await press(page, "Cone");
-      await fill(part(page, "Its outline"), { Across: "48", High: "40", "Share that is soap, not air": "70" });
+      await fill(part(page, "Its outline"), { Diameter: "48", Height: "40", "Share that is soap, not air": "70" });
       await field(page, "Tip").selectOption("My own, measured");
       await field(page, "What you call the tip").fill("my star");
       await press(page, "Star");
@@ -201,19 +206,22 @@ await run({
 
   "bowl, pace and spoon come and go, and each limit follows": () =>
     with_page(async (page, serving) => {
-      await unfold(page, "Bowl, pace, lye by the spoon");
-      await press(page, "Remove the bowl");
-      await press(page, "Remove the lye spoon");
+      const studio = page.locator(".lane.studio");
+      await unfold(page, "Piping speed");
+      await fill(studio, {
+        "Bowl holds": "",
+        "Smallest unwhipped amount the whisk reaches": "",
+        "Lye spoon holds": "",
+        "From one spoonful to the next": "",
+      });
       await press(page, "Remove the pace");
       const bare = await planned(page, serving, spring);
       assert.equal(bare.pipe.limits.length, 0);
       assert.equal(await page.locator(".lane.pipe .limits li").count(), 0);
-      await press(page, "Say what the bowl holds");
-      await fill(part(page, "The bowl"), { "Bowl holds": "5 l", "Smallest unwhipped amount the whisk reaches": "400" });
+      await fill(studio, { "Bowl holds": "5 l", "Smallest unwhipped amount the whisk reaches": "400" });
       await press(page, "Add your piping speed");
       await fill(part(page, "The pace"), { "Can be piped for": "30", "To pipe one": "25", "To change the bag": "60" });
-      await press(page, "Lye is whipped in by the spoon");
-      await fill(part(page, "Lye by the spoon"), { "Spoon holds": "15", "From one spoonful to the next": "20" });
+      await fill(studio, { "Lye spoon holds": "15", "From one spoonful to the next": "20" });
       const plan = await planned(page, serving, spring);
       const original = serving.printed("plan", `${root}/examples/${spring}`);
       assert.deepEqual(plan.pipe.limits, original.pipe.limits);
@@ -268,12 +276,12 @@ await run({
         two.pour.layers.map((one) => one.name),
         ["Layer 1", "Layer 2"],
       );
-      await unfold(page, "Name, colours, prop", ".lane.pour .part");
+      await unfold(page, "Name, colours, tilt", ".lane.pour .part");
       await part(page, "Layer Layer 1").getByLabel("Name of the layer").fill("Rose");
       await press(page, "Add a colour");
       await field(page, "Colour").fill("rose clay");
       await field(page, "Rate").fill("1 tsp/lb of fats");
-      await field(page, "Weight of a loose ml").fill("0.6");
+      await field(page, "Bulk density (for spoons)").fill("0.6");
       await unfold(page, "For the label", ".lane.pour .part");
       await press(page, "One name");
       await field(page, "INCI name").fill("Kaolin");
@@ -334,12 +342,12 @@ await run({
   "the mould is propped up for a layer, and lies level again": () =>
     with_page(
       async (page, serving) => {
-        await unfold(page, "Name, colours, prop", ".lane.pour .part");
-        await press(page, "Remove the prop");
+        await unfold(page, "Name, colours, tilt", ".lane.pour .part");
+        await press(page, "Remove the tilt");
         const level = await planned(page, serving, "tilted_loaf.run.json");
-        await press(page, "Prop the mould up for this layer");
-        await field(page, "Leans by").fill("12");
-        await press(page, "+y, behind it");
+        await press(page, "Tilt the mould for this layer");
+        await field(page, "Tilt").fill("12");
+        await press(page, "+y, back");
         const plan = await planned(page, serving, "tilted_loaf.run.json");
         assert.deepEqual(serving.file("tilted_loaf.run.json").pour.layers[0].tilted, {
           angle: "12 °",
@@ -363,20 +371,20 @@ await run({
       assert.equal(await figure(page, "In the pot: NaOH"), pot.alkalis[0].g);
       assert.equal(await figure(page, "In the pot: water"), pot.water_g);
       assert.equal(await figure(page, "Lye solution in the pot"), pot.lye_g);
-      const full = /([\d.]+) g \([\d.]+ oz\) with the pot/.exec(await page.locator(".shelf").innerText());
+      const full = /([\d.]+) g \([\d.]+ oz\) with the pot/.exec(await page.locator(".lane.lye").innerText());
       assert.equal(Number(full[1]), pot.full_pot_g);
       for (const share of pot.shares) {
         assert.equal(await figure(page, `Out of it for ${share.batter}`), share.lye_g);
         if (share.top_up_g > 0) assert.equal(await figure(page, `and plain water to ${share.batter}`), share.top_up_g);
       }
-      const buttons = page.locator(".shelf .jug", { hasText: "One pot for both" }).locator(".figure button");
+      const buttons = page.locator(".lane.lye .jug", { hasText: "One pot for both" }).locator(".figure button");
       assert.equal(await buttons.count(), 3 + pot.shares.length + pot.shares.filter((one) => one.top_up_g > 0).length);
       for (const button of await buttons.all()) {
         await button.click();
         assert.equal(await button.getAttribute("aria-expanded"), "true");
       }
       await settled(page);
-      const sums = await page.locator(".shelf .sum").allInnerTexts();
+      const sums = await page.locator(".lane.lye .sum").allInnerTexts();
       assert.ok(sums.some((text) => /added up[\s\S]*rounded down/.test(text) && /its own weighing/.test(text)));
       await check_access(page, "one pot for both, its arithmetic open");
       await turn_pot(page);
@@ -388,7 +396,7 @@ await run({
     with_page(async (page) => {
       await field(page, "Topping").selectOption({ label: "Dual-lye cream" });
       await turn_pot(page);
-      const said = page.locator(".shelf .complaint");
+      const said = page.locator(".lane.lye .complaint");
       await said.waitFor();
       assert.match(await said.innerText(), /take different alkalis/);
       await check_access(page, "a pot refused");
@@ -422,17 +430,18 @@ await run({
       await press(page, "Measure its outline");
       await saved(page);
       await page.reload();
-      await page.getByRole("heading", { name: "Pot, bottles, label" }).waitFor();
-      await fill(part(page, "Its outline"), { Across: "40", High: "20", "Share that is soap, not air": "80" });
+      await page.getByRole("heading", { name: "My studio" }).waitFor();
+      await fill(part(page, "Its outline"), { Diameter: "40", Height: "20", "Share that is soap, not air": "80" });
+      await field(page, "Topping").selectOption({ label: "Meadow base" });
       await press(page, "Dome");
       await press(page, "Level, 100 %");
-      await page.getByRole("button", { name: "Go to the field" }).waitFor();
+      await page.locator(".needed").waitFor();
       await check_access(page, "a run without a plan");
       await fill(page, {
         "Weigh-cup, net": "78",
-        "Left in the bag": "35",
-        "Left in bowl and whisk": "30",
-        "Left in the tip": "4",
+        "Topping: left in the bag": "35",
+        "Topping: left in bowl and whisk": "30",
+        "Topping: left in the tip": "4",
       });
       await page.locator(".lane.pipe").getByLabel("Cup holds", { exact: true }).fill("120");
       const plan = await planned(page, serving, plain);
@@ -449,7 +458,10 @@ await run({
       const { bottles } = first_batch(await planned(page, serving, spring));
       assert.deepEqual(serving.file(spring).bottles, [{ name: "lavender essential oil", holds: "50 g" }]);
       for (const one of bottles[0].parts) assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
-      assert.match(await opened(page.locator(".shelf .figure", { hasText: "Into the base" })), /one rate[\s\S]*50 g/);
+      assert.match(
+        await opened(page.locator(".lane.lye .figure", { hasText: "Into the base" })),
+        /one rate[\s\S]*50 g/,
+      );
       await check_access(page, "a bottle to use up");
       await press(page, "Remove lavender essential oil");
       assert.deepEqual(first_batch(await planned(page, serving, spring)).bottles, []);
@@ -457,7 +469,6 @@ await run({
 
   "a label is drafted from finished pieces, or from how much they differ": () =>
     with_page(async (page, serving) => {
-      await to(page, "Piece");
       await press(page, "Draft the label");
       await press(page, "In the EU");
       await field(page, "Heavier or lighter by").fill("2 %");
@@ -487,12 +498,12 @@ await run({
       async (page, serving) => {
         await press(page, "Measure its outline");
         await press(page, "Cone");
-        await fill(part(page, "Its outline"), { Across: "48", High: "40", "Share that is soap, not air": "70" });
+        await fill(part(page, "Its outline"), { Diameter: "48", Height: "40", "Share that is soap, not air": "70" });
         await field(page, "Tip").selectOption("My own, measured");
         await press(page, "Another outline");
         await turn_pot(page);
         await open_all(page);
-        await press(page, "Prop the mould up for this layer");
+        await press(page, "Tilt the mould for this layer");
         await page.getByRole("button", { name: "A composition" }).first().click();
         await page.getByRole("button", { name: "Add an allergen" }).first().click();
         await press(page, "Use up a bottle");

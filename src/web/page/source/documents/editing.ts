@@ -1,12 +1,15 @@
 // What typing does: the document changes, the old one stays for undo. What follows from it is in effects.ts.
 import type { Document, Json } from "../program/json";
 import { at, with_value } from "../program/pointer";
-import type { DocumentId, OpenFile } from "./file_types";
+import { is_beside, type DocumentId, type OpenFile } from "./file_types";
 import { remember } from "./history";
 import { put_in } from "./open_file";
 import { state, update } from "./state";
 
-const file_of = (of: DocumentId): OpenFile | undefined => (of === "run" ? state.run : state.formulas[of]);
+export function file_of(of: DocumentId): OpenFile | undefined {
+  if (of === "run") return state.run;
+  return is_beside(of) ? state.beside[of] : state.formulas[of];
+}
 
 export const document_of = (of: DocumentId): Document | undefined => file_of(of)?.now;
 
@@ -39,4 +42,14 @@ export function edit_whole(of: DocumentId, change: (document: Document) => Docum
   remember();
   update({ typed: undefined });
   put_in(file, change(file.now));
+}
+
+/** Several files changed by one thought: one step of undo. */
+export function edit_several(changes: [DocumentId, (document: Document) => Document][]): void {
+  remember();
+  update({ typed: undefined });
+  for (const [of, change] of changes) {
+    const file = file_of(of);
+    if (file) put_in(file, change(file.now));
+  }
 }

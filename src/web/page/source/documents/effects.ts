@@ -2,6 +2,7 @@
 // place that knows all of them.
 import type { Document } from "../program/json";
 import { at, with_value } from "../program/pointer";
+import { name_copy_of_own, read_studio } from "./beside";
 import { on } from "./events";
 import type { OpenFile } from "./file_types";
 import { read_formulas } from "./formulas";
@@ -15,6 +16,7 @@ import { save_now, save_soon } from "./saving";
 import { state, update } from "./state";
 
 const is_formula = (file: OpenFile): boolean => Object.values(state.formulas).includes(file);
+const is_leant_on = (file: OpenFile): boolean => Object.values(state.beside).includes(file);
 
 const formulas_named = (run: Document): string =>
   `${String(at(run, "/pour/formula"))}\n${String(at(run, "/pipe/formula"))}`;
@@ -44,7 +46,7 @@ function name_copy(formula: OpenFile, from: string): void {
 export function wire_effects(): void {
   on("edited", ({ file, before }) => {
     if (file === state.run) follow_run(before, file.now);
-    else if (is_formula(file)) follow_formula();
+    else if (is_formula(file) || is_leant_on(file)) follow_formula();
     else if (file === state.mould?.open) measure_draft(before);
   });
 
@@ -59,11 +61,11 @@ export function wire_effects(): void {
 
   on("unwritten", ({ file }) => {
     if (file === state.run) void save_now();
-    else if (is_formula(file)) plan_soon();
+    else if (is_formula(file) || is_leant_on(file)) plan_soon();
   });
 
   on("conflict", ({ file }) => {
-    if (is_formula(file)) update({ is_old: true });
+    if (is_formula(file) || is_leant_on(file)) update({ is_old: true });
   });
 
   on("renamed", ({ file }) => {
@@ -77,8 +79,9 @@ export function wire_effects(): void {
 
   on("copied", ({ file, from }) => {
     if (is_formula(file)) name_copy(file, from);
+    if (is_leant_on(file)) name_copy_of_own(file, from);
     if (file !== state.run) return;
     localStorage.setItem("run", file.file);
-    plan_soon();
+    void read_studio().then(plan_soon);
   });
 }

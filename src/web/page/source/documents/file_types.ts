@@ -3,8 +3,8 @@ import type { Document } from "../program/json";
 
 /** What differs between the files that can be typed in. */
 export interface Kind {
-  name: "run" | "formula" | "mould";
-  list: "runs" | "formulas" | "moulds"; // where it is listed
+  name: "run" | "formula" | "mould" | "studio" | "fats" | "tips";
+  list: "runs" | "formulas" | "moulds" | "studios" | "fats" | "tips"; // where it is listed
   /** What a file that is not there yet would be called. */
   new_name(file: OpenFile): string;
   /** What is written of what is typed. */
@@ -42,8 +42,14 @@ export type Slot = "pour" | "pipe";
 export type FormulaSlot = Slot | "apart";
 export const formula_slots: readonly FormulaSlot[] = ["pour", "pipe", "apart"];
 
-/** What can be edited in fields: the run, or one of the formulas. */
-export type DocumentId = "run" | FormulaSlot;
+/** What a run and its formulas lean on: the studio, and the files of her own fats and tips. */
+export type BesideId = "studio" | "own_fats" | "own_tips";
+export const beside_ids: readonly BesideId[] = ["studio", "own_fats", "own_tips"];
+
+/** What can be edited in fields. */
+export type DocumentId = "run" | FormulaSlot | BesideId;
+
+export const is_beside = (of: DocumentId): of is BesideId => (beside_ids as readonly string[]).includes(of);
 
 /** All that is typed at one moment: what undo goes back to. */
 export type Step = Partial<Record<DocumentId, { file: OpenFile; now: Document }>>;

@@ -1,7 +1,15 @@
 // Undo and redo: what was typed in the run and its formulas, step by step.
 import type { Document } from "../program/json";
 import { on } from "./events";
-import { formula_slots, type DocumentId, type OpenFile, type Step } from "./file_types";
+import {
+  beside_ids,
+  formula_slots,
+  is_beside,
+  type BesideId,
+  type DocumentId,
+  type OpenFile,
+  type Step,
+} from "./file_types";
 import { put_in } from "./open_file";
 import { announce, open_as, state, update } from "./state";
 
@@ -17,6 +25,10 @@ function as_it_stands(): Step {
   for (const slot of formula_slots) {
     const file = state.formulas[slot];
     if (file) step[slot] = { file, now: file.now };
+  }
+  for (const id of beside_ids) {
+    const file = state.beside[id];
+    if (file) step[id] = { file, now: file.now };
   }
   return step;
 }
@@ -68,20 +80,28 @@ export function redo(): void {
 function go_to(there: Step, words: string): void {
   last_field = "";
   update({ typed: undefined });
-  for (const id of [...formula_slots, "run"] as const) go_back(id, there);
+  for (const id of [...beside_ids, ...formula_slots, "run"] as const) go_back(id, there);
   announce(words);
 }
 
 function go_back(id: DocumentId, there: Step): void {
   const then = there[id];
+  if (is_beside(id)) return go_back_beside(id, then);
   const is_open = id === "run" ? then?.file === state.run : state.formulas[id] !== undefined;
   if (!then || !is_open) return;
   if (id !== "run") open_as(id, then.file);
   if (then.file.now !== then.now) put_in(then.file, then.now);
 }
 
+/** Only into what lies open still: a file that was begun meanwhile stays. */
+function go_back_beside(id: BesideId, then: Step[BesideId]): void {
+  if (then && then.file === state.beside[id] && then.file.now !== then.now) put_in(then.file, then.now);
+}
+
 export const is_in_history = (file: OpenFile): boolean =>
-  file === state.run || formula_slots.some((slot) => state.formulas[slot] === file);
+  file === state.run ||
+  formula_slots.some((slot) => state.formulas[slot] === file) ||
+  beside_ids.some((id) => state.beside[id] === file);
 
 on("giving_way", ({ file }) => {
   if (!is_in_history(file)) return;

@@ -19,6 +19,18 @@ export const formula_kind: Kind = {
   is_begun: () => true,
 };
 
+const beside = (name: "studio" | "fats" | "tips", list: Kind["list"]): Kind => ({
+  name,
+  list,
+  new_name: ({ file }) => last_part(file),
+  written: (now) => now,
+  is_begun: () => true,
+});
+
+export const studio_kind = beside("studio", "studios");
+export const fats_kind = beside("fats", "fats");
+export const tips_kind = beside("tips", "tips");
+
 /** A copy of one of the catalogue has a name of its own. */
 export const mould_kind: Kind = {
   name: "mould",

@@ -27,7 +27,7 @@ export function file_name(name: string, ending: string): string {
 
 /** `name`, or the first like it with a number that nobody has. */
 export function free_name(name: string, taken: readonly { file: string }[]): string {
-  const [, stem, ending] = /^(.*?)((?:\.(?:run|formula))?\.\w+)$/.exec(name) ?? ["", name, ""];
+  const [, stem, ending] = /^(.*?)((?:\.(?:run|formula|fats|tips))?\.\w+)$/.exec(name) ?? ["", name, ""];
   for (let i = 1; ; ++i) {
     const free = i === 1 ? name : `${stem}_${i}${ending}`;
     if (!taken.some((one) => one.file === free)) return free;

@@ -17,8 +17,8 @@ interface NewFile {
 /** Lists may be behind: where another hand has the name after all, the next is tried. */
 export async function create({ kind, name, text, from, about_to, is_own }: NewFile): Promise<Kept> {
   for (;;) {
-    const { runs = [], formulas = [], moulds = [] } = state.files ?? {};
-    const file = free_name(name, [...runs, ...formulas, ...moulds]);
+    const { runs = [], formulas = [], moulds = [], studios = [], fats = [], tips = [] } = state.files ?? {};
+    const file = free_name(name, [...runs, ...formulas, ...moulds, ...studios, ...fats, ...tips]);
     about_to?.(file);
     const kept = await written(file, text, from);
     list_file(kind.list, file, document_in(kept.there.text) ?? { name: file });

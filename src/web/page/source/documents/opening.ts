@@ -1,6 +1,7 @@
 // Opening a run, and making a new one.
 import { list_fats, list_files, list_moulds, Refused, type Files } from "../program/api";
 import { text_of, type Document } from "../program/json";
+import { read_studio } from "./beside";
 import { read_formulas } from "./formulas";
 import { remember_saved } from "./history";
 import { run_kind } from "./kinds";
@@ -61,7 +62,7 @@ export async function open_run(name: string, view: View = "weigh"): Promise<void
   }
   const planned = plan_now();
   measure_soon();
-  await Promise.all([planned, read_formulas()]);
+  await Promise.all([planned, read_formulas(), read_studio()]);
   keep_looking();
 }
 

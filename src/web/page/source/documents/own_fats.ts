@@ -19,6 +19,8 @@ export function own_fats(slot: FormulaSlot): OwnFat[] | "waiting" | "none" | und
   const formula = state.formulas[slot];
   const name = at(formula?.now, "/own_fats");
   if (typeof name !== "string" || !name.endsWith(".json") || formula === undefined) return undefined;
+  const open = state.beside.own_fats;
+  if (open && [folder_of(formula.file) + name, name].includes(open.file)) return fats_of(open.now) ?? "none";
   const key = `${formula.file}\n${name}`;
   const known = state.own_fats[key];
   if (known) return known;
@@ -32,11 +34,14 @@ const keep = (key: string, fats: OwnFat[] | "waiting" | "none"): void =>
 
 async function fats_in(name: string, formula: string): Promise<OwnFat[] | "none"> {
   for (const file of new Set([folder_of(formula) + name, name])) {
-    const document = await document_of(file);
-    if (Array.isArray(document?.fats)) return (document.fats as Document[]).map(fat_of);
+    const fats = fats_of(await document_of(file));
+    if (fats) return fats;
   }
   return "none"; // what is wrong with it the program says
 }
+
+const fats_of = (document: Document | undefined): OwnFat[] | undefined =>
+  Array.isArray(document?.fats) ? (document.fats as Document[]).map(fat_of) : undefined;
 
 async function document_of(file: string): Promise<Document | undefined> {
   try {

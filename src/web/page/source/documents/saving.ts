@@ -1,6 +1,6 @@
 // When files are written: the run a moment after the last keystroke, formulas before figures are asked for.
 import { Refused } from "../program/api";
-import { formula_slots } from "./file_types";
+import { beside_ids, formula_slots } from "./file_types";
 import { is_changed, make_own, save } from "./open_file";
 import { state } from "./state";
 
@@ -29,7 +29,7 @@ export async function save_now(): Promise<void> {
 
 let formulas_writing: Promise<void> = Promise.resolve();
 
-/** Formulas lie in files of their own, which the plan reads: they are written before it is asked for. */
+/** Formulas, studio, own fats and tips lie in files that the plan reads: they are written before it is asked for. */
 export function save_formulas(): Promise<void> {
   const next = formulas_writing.then(write_formulas);
   formulas_writing = next.catch(() => undefined);
@@ -42,5 +42,9 @@ async function write_formulas(): Promise<void> {
     if (!file || !is_changed(file) || file.theirs) continue;
     if (file.shipped && slot !== "apart") await make_own(state.run); // which names the copy
     await save(file);
+  }
+  for (const id of beside_ids) {
+    const file = state.beside[id];
+    if (file && is_changed(file) && !file.theirs) await save(file);
   }
 }

@@ -5,9 +5,8 @@ import type { Complaint, Files, PlanQuestion, Tip, Keep } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
-import type { AtBench, WhipToday } from "./bench_types";
 import { redraw } from "./drawing";
-import type { FormulaSlot, Kind, OpenFile, Step } from "./file_types";
+import type { BesideId, FormulaSlot, Kind, OpenFile, Step } from "./file_types";
 import { run_kind } from "./kinds";
 import type { RunView, View } from "./views";
 
@@ -123,6 +122,7 @@ interface State {
 
   run: OpenFile; // without a name as long as none lies open
   formulas: Partial<Record<FormulaSlot, OpenFile>>;
+  beside: Partial<Record<BesideId, OpenFile>>;
   past: readonly Step[];
   future: readonly Step[];
   run_steps?: { past: readonly Step[]; future: readonly Step[] }; // while a formula lies open by itself
@@ -138,9 +138,6 @@ interface State {
   measured?: Measured;
   measuring_failed?: string;
 
-  bench: AtBench;
-  whip_today?: WhipToday;
-
   mould?: MouldDraft;
   mesh?: MeshDraft;
   chosen_mould?: ChosenMould;
@@ -151,8 +148,10 @@ interface State {
   new_formula: { name: string; copied: string }; // as it is being asked for
   printing: Printing;
 
-  picking?: { of: FormulaSlot; row: number; text: string }; // the list of fats is open for this row
+  picking?: { of: FormulaSlot; row: number; text: string; lit?: string }; // the list of fats is open for this row
   typed?: { key: string; text: string; unit?: string }; // the field being typed in, as typed
+  touched: ReadonlySet<string>; // fields that were left, by their ids: what is blank in them is complained of
+  has_asked: boolean; // for what is missing: then all of it is complained of
   open: ReadonlySet<string>; // arithmetic shown
   folded: ReadonlySet<string>; // lanes folded away by hand
   units: Units;
@@ -181,6 +180,7 @@ const current: State = {
   own_moulds: {},
   run: no_run,
   formulas: {},
+  beside: {},
   past: [],
   future: [],
   batch: 0,
@@ -188,7 +188,6 @@ const current: State = {
   dangers: { run: [], apart: [] },
   list_complaint: "",
   list_told: "",
-  bench: { run: "", batches: [], complaints: [], acts: [] },
   new_formula: { name: "", copied: "" },
   printing: {
     paper: localStorage.getItem("paper") === "Letter" ? "Letter" : "A4",
@@ -196,7 +195,9 @@ const current: State = {
     is_working: false,
     told: "",
   },
-  open: new Set(),
+  touched: new Set(),
+  has_asked: false,
+  open: new Set(remembered_parts()),
   folded: new Set(),
   units: remembered_units(),
   announcement: "",
@@ -207,6 +208,23 @@ export const state: Readonly<State> = current;
 function remembered_units(): Units {
   const kept = localStorage.getItem("units");
   return kept === "metric" || kept === "us" ? kept : "both";
+}
+
+// Which parts of the set-up stand open is remembered; what else is open is of the moment.
+const part_of_set_up = "set-up ";
+
+function remembered_parts(): string[] {
+  try {
+    const kept = JSON.parse(localStorage.getItem("parts") ?? "[]") as unknown;
+    return Array.isArray(kept) ? kept.filter((one): one is string => typeof one === "string") : [];
+  } catch {
+    return [];
+  }
+}
+
+function remember_parts(): void {
+  const parts = [...current.open].filter((name) => name.startsWith(part_of_set_up));
+  localStorage.setItem("parts", JSON.stringify(parts));
 }
 
 export function update(what: Partial<State>): void {
@@ -231,6 +249,7 @@ export function toggle(which: "open" | "folded", name: string): void {
   const names = new Set(current[which]);
   if (!names.delete(name)) names.add(name);
   update({ [which]: names });
+  if (name.startsWith(part_of_set_up)) remember_parts();
 }
 
 /** Another one, or none: nothing that was known of the one before holds. */
@@ -238,6 +257,9 @@ export function take_run(run: OpenFile = no_run): void {
   update({
     run,
     formulas: {},
+    beside: {},
+    touched: new Set(),
+    has_asked: false,
     past: [],
     future: [],
     dangers: { run: [], apart: [] },

@@ -1,6 +1,6 @@
 // The tips one may choose: those that ship, and those of the maker's own file.
 import { list_tips, read_file, Refused, type Tip } from "../program/api";
-import { document_in } from "../program/json";
+import { document_in, type Document } from "../program/json";
 import { beside_run } from "./run_names";
 import { state, update } from "./state";
 
@@ -23,17 +23,19 @@ export function shipped_tips(): Tip[] {
 /** Of a file beside the run; not asked for while its name is being typed. */
 export function tips_of(name: string): Tip[] {
   const file = beside_run(name);
+  const open = state.beside.own_tips;
+  if (open?.file === file) return tips_in(open.now);
   const known = state.own_tips[file];
   if (known || !name || state.typed) return known ?? [];
   keep(file, []);
-  void read_file(file).then(({ text }) => keep(file, tips_in(text)), pass_refusal);
+  void read_file(file).then(({ text }) => keep(file, tips_in(document_in(text))), pass_refusal);
   return [];
 }
 
 const keep = (file: string, tips: Tip[]): void => update({ own_tips: { ...state.own_tips, [file]: tips } });
 
-function tips_in(text: string): Tip[] {
-  const tips = document_in(text)?.tips;
+function tips_in(document: Document | undefined): Tip[] {
+  const tips = document?.tips;
   return (Array.isArray(tips) ? tips : []).map((tip) => ({ name: String((tip as { name?: unknown }).name) }));
 }
 

@@ -2,7 +2,7 @@
 // they were when figures were last asked for.
 import { changes_now, type Changes, type Versions } from "../program/api";
 import { at } from "../program/pointer";
-import { formula_slots, type OpenFile } from "./file_types";
+import { beside_ids, formula_slots, type OpenFile } from "./file_types";
 import { folder_of } from "./names";
 import { beside_run } from "./run_names";
 import { state, update } from "./state";
@@ -14,12 +14,17 @@ const unreadable = new Set<string>();
 
 const nothing_changed: Changes = { changed: {}, unreadable: [] };
 
-export const open_formulas = (): Set<OpenFile> => new Set(formula_slots.flatMap((slot) => state.formulas[slot] ?? []));
+/** What lies open and is read by the program from its file. */
+export const files_leant_on = (): Set<OpenFile> =>
+  new Set([
+    ...formula_slots.flatMap((slot) => state.formulas[slot] ?? []),
+    ...beside_ids.flatMap((id) => state.beside[id] ?? []),
+  ]);
 
 /** Before figures are asked for: whatever changes from now on is seen. */
 export async function know_files_beside(): Promise<void> {
   const names = names_beside();
-  const read = new Set([...open_formulas()].map(({ file }) => file)); // looked at below before it is forgotten
+  const read = new Set([...files_leant_on()].map(({ file }) => file)); // looked at below before it is forgotten
   for (const name of known.keys()) if (!names.has(name) && !read.has(name)) known.delete(name);
   for (const name of unreadable) if (!names.has(name)) unreadable.delete(name);
   const unknown = [...names].filter((name) => !known.has(name));
@@ -52,10 +57,12 @@ function names_beside(): Set<string> {
   from_run(at(run, "/pipe/beads/own_tips"));
   for (const one of Array.isArray(run.decorations) ? run.decorations : []) from_run(at(one, "/mould"));
   for (const slot of ["pour", "pipe"] as const) if (!state.formulas[slot]) from_run(at(run, `/${slot}/formula`));
-  for (const { file, now } of open_formulas()) {
+  for (const { file, now } of files_leant_on()) {
     const name = now.own_fats;
     if (typeof name === "string" && name) names.add(folder_of(file) + name).add(name);
   }
+  from_run(at(state.beside.studio?.now, "/own_tips"));
+  for (const id of beside_ids) names.delete(state.beside[id]?.file ?? "");
   return names;
 }
 
@@ -70,7 +77,7 @@ export const leave_out = (names: string[]): void => names.forEach((name) => unre
 
 /** Formulas that changed between the first plan, which may be quicker, and their being read. */
 export function read_meanwhile(): string[] {
-  return [...open_formulas()].flatMap(({ file, version }) => {
+  return [...files_leant_on()].flatMap(({ file, version }) => {
     const planned_with = known.get(file) ?? version;
     known.delete(file);
     return planned_with === version ? [] : [file];

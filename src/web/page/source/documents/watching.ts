@@ -1,8 +1,8 @@
 // Other tabs and programs may write any file at any time. Of one that lies open it is then asked which text is to stay;
 // figures that rest on others are struck out at once, and asked for anew.
 import { changes_now, longest_wait_ms, next_changes, type Changes, type Versions } from "../program/api";
-import { bench_known, look_at_bench } from "./bench";
 import type { OpenFile } from "./file_types";
+import { read_studio } from "./beside";
 import { read_formulas } from "./formulas";
 import { measure_soon } from "./measuring";
 import { half_written, look_at, watched_of } from "./open_file";
@@ -15,7 +15,7 @@ import {
   changed_beside,
   known_beside,
   leave_out,
-  open_formulas,
+  files_leant_on,
   read_meanwhile,
   strike,
   version_of,
@@ -58,13 +58,12 @@ const later = (ms: number, but_for?: AbortSignal): Promise<void> =>
     but_for?.addEventListener("abort", () => gone_on());
   });
 
-const open_files = (): OpenFile[] => [state.run, ...(state.mould ? [state.mould.open] : []), ...open_formulas()];
+const open_files = (): OpenFile[] => [state.run, ...(state.mould ? [state.mould.open] : []), ...files_leant_on()];
 
 const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
 
 /** Which files are watched, not what they are: one that lies open is no more one beside. */
-const names_now = (): string =>
-  JSON.stringify([[...open_now().keys()], [...known_beside().keys()], bench_known()?.run ?? null]);
+const names_now = (): string => JSON.stringify([[...open_now().keys()], [...known_beside().keys()]]);
 
 async function look(hurried: AbortController): Promise<void> {
   const [planned_before] = read_meanwhile();
@@ -72,8 +71,7 @@ async function look(hurried: AbortController): Promise<void> {
   const [open, beside] = [open_now(), known_beside()];
   const of_both = new Map([...beside, ...open]);
   const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
-  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both, bench_known());
-  if (changes.bench !== undefined) await look_at_bench();
+  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both);
   leave_out(changes.unreadable);
   await look_at_open(open, changes);
   const [changed] = changed_beside(beside, is_one ? changes : await changes_now(beside));
@@ -87,14 +85,14 @@ async function awaited(known: Versions, hurried: AbortController): Promise<Chang
     if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
   }, glance_ms);
   try {
-    return await next_changes(known, bench_known(), hurried.signal);
+    return await next_changes(known, hurried.signal);
   } finally {
     window.clearInterval(glance);
   }
 }
 
 async function look_at_open(asked: Versions, { changed }: Changes): Promise<void> {
-  const formulas = open_formulas();
+  const formulas = files_leant_on();
   for (const file of open_files()) {
     const before = asked.get(file.file);
     if (before === undefined || !(file.file in changed)) continue;
@@ -117,6 +115,6 @@ async function follow_change(file: string): Promise<void> {
   update({ measured: undefined });
   measure_soon();
   measure_own_moulds();
-  await read_formulas();
+  await Promise.all([read_formulas(), read_studio(true)]);
   plan_soon();
 }

@@ -9,7 +9,7 @@ import type { Topping } from "../program/topping";
 
 /** What is seen of a piece is the same in each batch. */
 type Seen = Pick<Plan, "pour" | "decorations" | "cut" | "piece"> & { pipe?: Topping };
-type Part = "pour" | "pipe" | "decorate" | "cut";
+type Part = "pour" | "pipe" | "decorate" | "dust" | "cut";
 
 interface Heights {
   brim: number;
@@ -67,7 +67,17 @@ function topping_path(outline: Outline, heights: Heights): string {
 
 const fill_of = (part: Part, own: Part): string => (part === own ? `shaded ${own}` : "plain");
 
+/** With its words beside it, and something laid over it. */
 export function side_view(part: Part, plan: Seen, extra: TemplateResult | typeof nothing = nothing): TemplateResult {
+  return html`${drawn(part, plan, extra)}
+  ${part === "decorate" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
+}
+
+/** Beside a line of words. */
+export const small_view = (part: Part, plan: Seen): TemplateResult =>
+  html`<div class="small-view">${drawn(part, plan, nothing)}</div>`;
+
+function drawn(part: Part, plan: Seen, extra: TemplateResult | typeof nothing): TemplateResult {
   const outline = state.measured?.outline;
   if (!outline) return html`<p class="drawing hint">${state.measuring_failed ?? "Reading the mould ..."}</p>`;
   const heights = heights_of(plan, outline);
@@ -75,16 +85,15 @@ export function side_view(part: Part, plan: Seen, extra: TemplateResult | typeof
   const margin = Math.max(6, wide * 0.1);
   const box = { x: outline.left - margin, y: -heights.top - margin, w: wide + 2 * margin, h: heights.top + 2 * margin };
   return html`<div class="drawing">
-      <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
-        ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)} ${walls()}
-        ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
-        ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
+    <svg viewBox="${box.x} ${box.y} ${box.w} ${box.h}" role="img" aria-label=${words_for(part, plan)}>
+      ${patterns(part)} ${layers(part, plan, outline, heights)} ${recess(part, plan, outline, heights)} ${walls()}
+      ${on_top(part, plan, outline, heights)} ${cuts(part, plan, outline, heights)}
+      ${svg`<line class="pour-line" x1=${box.x + 1} x2=${box.x + box.w - 1} y1=${-heights.line} y2=${-heights.line} />
         <line class="brim" x1=${box.x + 1} x2=${outline.left - 1} y1=${-heights.brim} y2=${-heights.brim} />
         <line class="brim" x1=${outline.right + 1} x2=${box.x + box.w - 1} y1=${-heights.brim} y2=${-heights.brim} />`}
-      </svg>
-      ${extra}
-    </div>
-    ${part === "decorate" && stand_ins(plan) ? html`<p class="hint">${stand_ins(plan)}</p>` : nothing}`;
+    </svg>
+    ${extra}
+  </div>`;
 }
 
 /** Where the drawing's heights lie, for a handle that is laid over it: shares of its height, 0 at the top. */
@@ -166,6 +175,7 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
           }`
         : nothing
     }
+    ${part === "dust" ? dusted(plan, outline, heights) : nothing}
     ${
       heights.ball
         ? svg`<circle class=${fill_of(part, "decorate")} cx=${middle} cy=${-(
@@ -177,6 +187,12 @@ function on_top(part: Part, plan: Seen, outline: Outline, heights: Heights) {
         : nothing
     }
     ${embeds.map(({ embed, one, i }) => embedded(fill_of(part, "decorate"), middle, embed, one, i))}`;
+}
+
+/** What lies open to the air, where powder may fall. */
+function dusted(plan: Seen, outline: Outline, heights: Heights) {
+  const level = `M${outline.left} ${-heights.line}H${outline.right}`;
+  return svg`<path class="powder" d=${plan.pipe ? topping_path(outline, heights) : level} />`;
 }
 
 type Embed = NonNullable<Decoration["buried"]>["embeds"][number];
@@ -222,8 +238,12 @@ function cuts(part: Part, plan: Seen, outline: Outline, heights: Heights) {
 
 function words_for(part: Part, plan: Seen): string {
   const line = both(length(state.units, plan.pour.below_brim_mm));
-  const shaded = { pour: "the pour", pipe: "the topping", decorate: "the decoration", cut: "the loaf with its cuts" }[
-    part
-  ];
+  const shaded = {
+    pour: "the pour",
+    pipe: "the topping",
+    decorate: "the decoration",
+    dust: "what powder may fall on",
+    cut: "the loaf with its cuts",
+  }[part];
   return `The piece from the side, to scale; ${shaded} is shaded. Pour line ${line} below the brim. ${stand_ins(plan)}`.trim();
 }

@@ -1,7 +1,6 @@
-// What a run says of its batches: pots and lye jug, how large a batch may be, how many moulds she owns.
+// What a run says of its batches: how large one may be, and how many cavities are filled.
 import { html, nothing, type TemplateResult } from "lit";
 import { text_at, value_at, without } from "../documents/editing";
-import { counted } from "../figures/batches";
 import type { Document, Json } from "../program/json";
 import { is_cut } from "./decoration";
 import { field } from "./field";
@@ -9,48 +8,18 @@ import { choice_field, change, folded, said_at } from "./form_parts";
 import { has_topping } from "./topping_form";
 
 const here = "/batch";
-const pots = "/pots";
 export const owned = (of: string): string => `${of}/moulds_owned`;
 
 /** Nothing of it must be said. */
 export function batch_form(): TemplateResult {
-  const pointers = [here, pots, owned("/pour")];
   return folded({
     name: "batches",
-    pointers,
-    summary: `Batches, pots, moulds owned${said()}`,
+    pointers: [here],
+    summary: `Batches${said()}`,
     body: () =>
-      html` <p class="hint">What you leave blank sets no limit.</p>
-        ${said_at("run", here)} ${said_at("run", pots)}
-        <div class="row">
-          ${field({
-            label: "Moulds like this owned",
-            at: owned("/pour"),
-            count: true,
-            optional: true,
-            short: true,
-            hint: "Else as many as the mould's own file says.",
-          })}
-          ${field({
-            label: "Pot for the base holds",
-            at: `${pots}/holds`,
-            unit: "l",
-            optional: true,
-            takes_part: true,
-            short: true,
-            hint: "To the brim; filled to two thirds.",
-          })}
-          ${field({
-            label: "Lye jug holds",
-            at: `${pots}/lye_jug`,
-            unit: "l",
-            optional: true,
-            takes_part: true,
-            short: true,
-            hint: "To the brim; filled to half.",
-          })}
-          ${largest()} ${whippings()}
-        </div>
+      html` <p class="hint">What you leave blank sets no limit. Pots, bowl and moulds owned stand in your studio.</p>
+        ${said_at("run", here)}
+        <div class="row">${largest()} ${whippings()}</div>
         ${choice_field({
           question: "Cavities at each filling",
           at: here,
@@ -67,20 +36,8 @@ export function batch_form(): TemplateResult {
 
 /** What is said already, so that it need not be unfolded to be seen. */
 function said(): string {
-  const [pieces, casts, holds, jug, moulds] = [
-    `${here}/pieces`,
-    `${here}/casts`,
-    `${pots}/holds`,
-    `${pots}/lye_jug`,
-    owned("/pour"),
-  ].map((pointer) => text_at("run", pointer));
-  const all = [
-    pieces && `at most ${pieces} in a batch`,
-    casts && `at most ${casts} casts in a batch`,
-    holds && `pot of ${holds}`,
-    jug && `lye jug of ${jug}`,
-    moulds && counted(Number(moulds), "mould"),
-  ].filter(Boolean);
+  const [pieces, casts] = [`${here}/pieces`, `${here}/casts`].map((pointer) => text_at("run", pointer));
+  const all = [pieces && `at most ${pieces} in a batch`, casts && `at most ${casts} casts in a batch`].filter(Boolean);
   return all.length ? `: ${all.join(", ")}` : "";
 }
 

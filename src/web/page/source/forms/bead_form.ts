@@ -1,20 +1,30 @@
 // The topping as beads from a tip: which tip, how far the bead swells, and what the tip does, move by move.
 import { html, nothing, type TemplateResult } from "lit";
-import { edit, value_at, without } from "../documents/editing";
-import { state } from "../documents/state";
+import { open_own_tips } from "../documents/beside";
+import { edit, edit_several, list_at, text_at, value_at, without } from "../documents/editing";
+import { announce, state } from "../documents/state";
 import { shipped_tips, tips_of } from "../documents/tips";
 import { figure } from "../figures/figure";
 import type { Tip } from "../program/api";
-import type { Json } from "../program/json";
+import type { Document, Json } from "../program/json";
 import { trimmed, volume } from "../program/numbers";
+import { with_value } from "../program/pointer";
 import type { Topping } from "../program/topping";
 import { complaint_on, field, id_of, said_beneath } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { choice_field, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
+import { want } from "./wanted";
 
 const here = "/pipe/beads";
 const tip_at = `${here}/tip`;
+/** Described in the run itself, as long as it is not kept for all runs. */
+const tip_of_run: TipPlace = { of: "run", at: tip_at };
 const moves: List = { at: `${here}/moves`, in_order: true };
+interface TipPlace {
+  of: "run" | "own_tips";
+  at: string;
+}
+
 const her_own = "\u0000own"; // no tip is called that
 
 export const blank_beads: Json = { tip: "", bead_to_opening: "", moves: [] };
@@ -40,7 +50,7 @@ const move_kinds: Record<string, Move> = {
   dollop: {
     words: "Dollop",
     does: "A heap in the middle.",
-    measures: [long("diameter", "Across"), long("height", "High")],
+    measures: [long("diameter", "Diameter"), long("height", "Height")],
   },
   ring: { words: "Ring", does: "One closed turn.", measures: [long("radius", "Radius, to the bead's middle")] },
   spiral: {
@@ -50,28 +60,28 @@ const move_kinds: Record<string, Move> = {
       { name: "turns", label: "Turns", kind: "number" },
       long("start_radius", "Radius at the start"),
       long("end_radius", "Radius at the end"),
-      long("rise", "Climbs by"),
+      long("rise", "Rise"),
     ],
   },
-  tail: { words: "Tail", does: "Drawn straight up to a point.", measures: [long("length", "Long")] },
-  dots: { words: "Dots", does: "Upright dabs on a circle.", measures: [how_many, circle, long("height", "High")] },
+  tail: { words: "Tail", does: "Drawn straight up to a point.", measures: [long("length", "Length")] },
+  dots: { words: "Dots", does: "Upright dabs on a circle.", measures: [how_many, circle, long("height", "Height")] },
   shells: {
     words: "Shells",
     does: "Strokes lying outward from a circle.",
-    measures: [how_many, circle, long("length", "Long")],
+    measures: [how_many, circle, long("length", "Length")],
   },
   bead: {
     words: "Straight bead",
     does: "Along the mould.",
     measures: [
-      long("length", "Long"),
-      { name: "aside", label: "Beside the middle by", kind: "signed", optional: true },
+      long("length", "Length"),
+      { name: "aside", label: "Distance from the middle", kind: "signed", optional: true },
     ],
   },
 };
 
 export function bead_form(pipe?: Topping): TemplateResult {
-  return html`${tip_choice()} ${is_own() ? own_tip() : nothing}
+  return html`${tip_choice()} ${is_own() ? own_tip(tip_of_run) : tip_of_file()}
     ${field({
       label: "Bead ÷ tip opening",
       at: `${here}/bead_to_opening`,
@@ -85,9 +95,13 @@ export function bead_form(pipe?: Topping): TemplateResult {
 
 const is_own = (): boolean => typeof value_at("run", tip_at) === "object";
 
+const tips_file = (): string => String(value_at("run", `${here}/own_tips`) ?? value_at("studio", "/own_tips") ?? "");
+
+/** Her own are there besides those that are built in, where her studio names them; else in their stead. */
 function known_tips(): Tip[] {
-  const file = value_at("run", `${here}/own_tips`);
-  return file === undefined ? shipped_tips() : tips_of(String(file));
+  const file = tips_file();
+  const own = file ? tips_of(file) : [];
+  return value_at("run", `${here}/own_tips`) === undefined ? [...own, ...shipped_tips()] : own;
 }
 
 function tip_choice(): TemplateResult {
@@ -119,7 +133,7 @@ function tip_choice(): TemplateResult {
               label: "File of tips",
               at: `${here}/own_tips`,
               optional: true,
-              hint: "Beside your run, such as studio.tips.json. Emptied, the tips that ship are offered.",
+              hint: "Beside your run, such as studio.tips.json. Emptied, the built-in tips are offered.",
             }),
         })
   }`;
@@ -127,6 +141,36 @@ function tip_choice(): TemplateResult {
 
 const own_id = id_at("run", tip_at, "own");
 const first_of_tip = to_first_in(own_id);
+
+/** Kept in a file, it is there for all runs. */
+async function keep_tip(): Promise<void> {
+  const tip = value_at("run", tip_at) as Document;
+  if (!(await open_own_tips())) return;
+  const rows = list_at("own_tips", "/tips") as Document[];
+  const name = free_tip_name(String(tip.name).trim() || "My tip", rows);
+  edit_several([
+    ["own_tips", (file) => with_value(file, `/tips/${rows.length}`, { ...tip, name })],
+    ["run", (run) => with_value(run, tip_at, name)],
+  ]);
+  announce(`${name} kept in ${state.beside.own_tips!.file}`);
+}
+
+function free_tip_name(wanted: string, rows: Document[]): string {
+  for (let i = 1; ; ++i) {
+    const name = i === 1 ? wanted : `${wanted} ${i}`;
+    if (![...rows, ...shipped_tips()].some((one) => one.name === name)) return name;
+  }
+}
+
+/** The one that was chosen, where it stands in her own file. */
+function tip_of_file(): TemplateResult | typeof nothing {
+  const name = text_at("run", tip_at);
+  const file = tips_file();
+  if (!name || !file || !tips_of(file).some((one) => one.name === name)) return nothing;
+  const i = (list_at("own_tips", "/tips") as Document[]).findIndex((one) => one.name === name);
+  if (i < 0) return html`<button type="button" @click=${() => void open_own_tips()}>Change this tip of my own</button>`;
+  return own_tip({ of: "own_tips", at: `/tips/${i}` });
+}
 
 type Opening = "round" | "star" | "outline";
 const openings: [Opening, string][] = [
@@ -141,79 +185,97 @@ const blank_openings: Record<Opening, Json> = {
   outline: [blank_corner, blank_corner, blank_corner],
 };
 
-function own_tip(): TemplateResult {
-  const chosen = openings.map(([one]) => one).find((one) => value_at("run", `${tip_at}/${one}`) !== undefined);
-  const puts = (to: Opening) => ({
-    ...without(
-      "run",
-      tip_at,
-      openings.map(([one]) => one),
-    ),
-    [to]: blank_openings[to],
-  });
+function own_tip({ of, at }: TipPlace): TemplateResult {
+  const keys = openings.map(([one]) => one);
+  const chosen = keys.find((one) => value_at(of, `${at}/${one}`) !== undefined);
+  const puts = (to: Opening) => ({ ...without(of, at, keys), [to]: blank_openings[to] });
   return html`<div class="part" id=${own_id} role="group" aria-label="My own tip">
-    ${said_at("run", tip_at)} ${field({ label: "What you call the tip", at: `${tip_at}/name` })}
-    ${choice_field({ question: "Opening of the tip", at: tip_at, is_told_elsewhere: true, chosen, answers: openings, puts })}
-    ${chosen ? opening_fields(chosen) : nothing}
-    ${folded({ name: "hand", pointers: [hand_at, `${tip_at}/note`], summary: "Correction for your hand", body: hand })}
+    ${said_at(of, at)} ${tip_name({ of, at })}
+    ${choice_field({ of, question: "Opening of the tip", at, is_told_elsewhere: true, chosen, answers: openings, puts })}
+    ${chosen ? opening_fields({ of, at }, chosen) : nothing}
+    ${folded({
+      of,
+      name: "hand",
+      pointers: [`${at}/hand`, `${at}/note`],
+      summary: "Correction for your hand",
+      body: () => hand({ of, at }),
+    })}
+    ${
+      of === "run"
+        ? html`<button type="button" @click=${() => void keep_tip()}>Keep this tip for all my runs</button>`
+        : html`<p class="hint">It stands in ${state.beside.own_tips!.file}, for every run that names this file.</p>`
+    }
   </div>`;
 }
 
-const hand_at = `${tip_at}/hand`;
+/** In a file its name is what runs know it by. */
+const tip_name = ({ of, at }: TipPlace): TemplateResult =>
+  of === "run"
+    ? field({ label: "What you call the tip", at: `${at}/name` })
+    : html`<p class="part-title">${text_at(of, `${at}/name`)}</p>`;
 
-function hand(): TemplateResult {
-  const has = (pointer: string) => value_at("run", pointer) !== undefined;
+function hand({ of, at }: TipPlace): TemplateResult {
+  const hand_at = `${at}/hand`;
+  const has = (pointer: string) => value_at(of, pointer) !== undefined;
   return html`<div class="row">
       ${field({
+        of,
         label: "Correction for your hand",
         at: `${hand_at}/correction`,
         number: true,
         short: true,
+        optional: true,
+        takes_part: true,
         hint: "What your toppings weigh ÷ what the moves come to.",
       })}
       ${
         has(`${hand_at}/correction`)
-          ? field({ label: "From so many trials", at: `${hand_at}/trials`, count: true, optional: true, short: true })
+          ? field({
+              of,
+              label: "From so many trials",
+              at: `${hand_at}/trials`,
+              count: true,
+              optional: true,
+              short: true,
+            })
           : nothing
       }
     </div>
     ${
       has(hand_at)
-        ? html`<button
-            type="button"
-            @click=${() => change("run", "correction removed", hand_at, undefined, first_of_tip)}
-          >
+        ? html`<button type="button" @click=${() => change(of, "correction removed", hand_at, undefined, first_of_tip)}>
             Leave the correction out
           </button>`
         : nothing
     }
-    ${field({ label: "Note on the tip", at: `${tip_at}/note`, optional: true })}`;
+    ${field({ of, label: "Note on the tip", at: `${at}/note`, optional: true })}`;
 }
 
-function opening_fields(kind: Opening): TemplateResult {
-  if (kind === "outline") return outline_fields();
+function opening_fields(place: TipPlace, kind: Opening): TemplateResult {
+  if (kind === "outline") return outline_fields(place);
+  const { of, at } = place;
   const mm = (name: string, label: string) =>
-    field({ label, at: `${tip_at}/${kind}/${name}`, unit: "mm", short: true });
+    field({ of, label, at: `${at}/${kind}/${name}`, unit: "mm", short: true });
   return html`<div class="row">
     ${
       kind === "round"
         ? mm("radius", "Radius of the opening")
-        : html`${field({ label: "Points", at: `${tip_at}/star/points`, count: true, short: true })}
+        : html`${field({ of, label: "Points", at: `${at}/star/points`, count: true, short: true })}
           ${mm("outer_radius", "Radius to the points")} ${mm("inner_radius", "Radius to the notches")}`
     }
   </div>`;
 }
 
-function outline_fields(): TemplateResult {
-  const corners = { at: `${tip_at}/outline` };
+function outline_fields({ of, at }: TipPlace): TemplateResult {
+  const corners = { of, at: `${at}/outline` };
   return html`<p class="hint">
       Its corners in order, seen from the front, as far right (x) and up (y) as they lie; −8 mm is to the left.
     </p>
     ${rows_of(corners).map(
       (_, i) =>
         html`<div class="row" id=${item_id(corners, i)}>
-          ${field({ label: `Corner ${i + 1}, x`, at: `${corners.at}/${i}/x`, unit: "mm", short: true })}
-          ${field({ label: `Corner ${i + 1}, y`, at: `${corners.at}/${i}/y`, unit: "mm", short: true })}
+          ${field({ of, label: `Corner ${i + 1}, x`, at: `${corners.at}/${i}/x`, unit: "mm", short: true })}
+          ${field({ of, label: `Corner ${i + 1}, y`, at: `${corners.at}/${i}/y`, unit: "mm", short: true })}
           ${item_buttons(corners, i, `corner ${i + 1}`)}
         </div>`,
     )}
@@ -274,6 +336,7 @@ function new_move(): TemplateResult {
   });
   const id = id_of("run", moves.at);
   const complaint = complaint_on("run", moves.at);
+  if (!rows_of(moves).length) want("run", moves.at, id, "What the tip does");
   return html`${said_beneath(id, complaint)}
     <div
       class="choice words"

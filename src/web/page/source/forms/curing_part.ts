@@ -25,7 +25,7 @@ export function pouring_part(of: FormulaSlot): TemplateResult {
       of,
       name: "density",
       pointers: ["/measured_density"],
-      summary: `Density measured${density && `: ${density}`}`,
+      summary: `Measured density${density && `: ${density}`}`,
       body: () =>
         field({
           label: "Of the plain, unwhipped batter, by weigh-cup",

@@ -1,11 +1,11 @@
 // What a run says of the cutting of its loaf or slab.
 import { html, nothing, type TemplateResult } from "lit";
 import { text_at, value_at } from "../documents/editing";
-import { state } from "../documents/state";
+import { open_up, state } from "../documents/state";
 import type { Document } from "../program/json";
 import { at } from "../program/pointer";
-import { field, id_of } from "./field";
-import { choice_field, change, to_first_in, to_id } from "./form_parts";
+import { field } from "./field";
+import { choice_field, change, to_field, to_id } from "./form_parts";
 
 // No single piece of soap is that large, so what holds as much is a loaf or slab: common practice, no source.
 const least_loaf_ml = 500;
@@ -15,8 +15,15 @@ export const may_be_cut = (): boolean =>
   at(state.run.now, "/cut") === undefined && (state.plan?.pour.brimful_ml ?? 0) >= least_loaf_ml;
 
 /** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */
-function cut_into_bars(): void {
-  change("run", "Cut it into bars", "/cut", { bar: {}, kerf: "" }, to_first_in(id_of("run", "/cut/bar")));
+function cut_it(way: Way): void {
+  open_up("set-up cut");
+  change(
+    "run",
+    "Cut",
+    "/cut",
+    { bar: way_keys[way], kerf: "" },
+    to_field("run", `/cut/bar/${Object.keys(way_keys[way])[0]}`),
+  );
 }
 
 function leave_whole(): void {
@@ -25,9 +32,8 @@ function leave_whole(): void {
 
 export function cut_button(): TemplateResult | typeof nothing {
   if (!may_be_cut()) return nothing;
-  return html`<div class="choice">
-    <button type="button" id="cut-into-bars" @click=${cut_into_bars}>Cut it into bars</button>
-  </div>`;
+  return html`<button type="button" id="cut-into-bars" @click=${() => cut_it("loaf")}>Cut it into slices</button>
+    <button type="button" @click=${() => cut_it("slab")}>Cut it into bars</button>`;
 }
 
 type Way = "loaf" | "slab";

@@ -1,9 +1,8 @@
 // The questions about a run's decorations: how many, what each is and how it is made.
 import { html, nothing, type TemplateResult } from "lit";
 import { list_at, value_at, without } from "../documents/editing";
-import { state } from "../documents/state";
+import { open_up, state } from "../documents/state";
 import type { Document, Json } from "../program/json";
-import { owned } from "./batch_form";
 import { type CountKey, type Way, called, count_key, decorations, is_cut, pointer_of, way_of } from "./decoration";
 import { add_dust, dusts } from "./dust_form";
 import { field } from "./field";
@@ -14,10 +13,11 @@ import { where_it_goes } from "./where_form";
 
 const made = (here: string): string => `${here} made`;
 
-/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
+/** Everything is left blank, and nothing is guessed. */
 function add_decoration(): void {
   const here = pointer_of(rows_of(decorations).length);
   const count: Document = is_cut() ? {} : { per_piece: "" }; // of a loaf it is asked whether bar or loaf is meant
+  open_up("set-up decorate");
   for (const name of [made(here), `${here} where`]) unfold("run", name);
   add_to(
     decorations,
@@ -28,10 +28,8 @@ function add_decoration(): void {
 
 export function add_buttons(): TemplateResult {
   const [more, more_dust] = [rows_of(decorations).length > 0, rows_of(dusts).length > 0];
-  return html`<div class="choice">
-    ${add_button(decorations, more ? "Add another decoration" : "Add a decoration", add_decoration)}
-    ${add_button(dusts, more_dust ? "Add another dust" : "Add a dust", add_dust)}
-  </div>`;
+  return html`${add_button(decorations, more ? "Add another decoration" : "Add a decoration", add_decoration)}
+  ${add_button(dusts, more_dust ? "Add another dust" : "Add a dust", add_dust)}`;
 }
 
 /** The questions of one decoration; what seldom changes is folded away once it is said. */
@@ -145,13 +143,13 @@ const measures: Record<Way, (here: string) => TemplateResult> = {
   mould: cast,
   rod: (here) =>
     html`<div class="row">
-      ${field({ label: "Rod, across", at: `${here}/rod/diameter`, unit: "mm", short: true })}
-      ${field({ label: "Rod, long", at: `${here}/rod/length`, unit: "mm", short: true })}
+      ${field({ label: "Rod, diameter", at: `${here}/rod/diameter`, unit: "mm", short: true })}
+      ${field({ label: "Rod, length", at: `${here}/rod/length`, unit: "mm", short: true })}
     </div>`,
   drizzle: (here) =>
     html`<div class="row">
       ${field({ label: "Area covered", at: `${here}/drizzle/area`, unit: "cm2", short: true })}
-      ${field({ label: "Thick", at: `${here}/drizzle/thickness`, unit: "mm", short: true })}
+      ${field({ label: "Thickness", at: `${here}/drizzle/thickness`, unit: "mm", short: true })}
     </div>`,
 };
 
@@ -161,13 +159,6 @@ type Form = "one cast" | "two halves";
 function cast(here: string): TemplateResult {
   const level: Level = value_at("run", `${here}/fill/depth`) === undefined ? "below_brim" : "depth";
   return html`${file_choice("Cast in", `${here}/mould`, state.files?.moulds)}
-  ${field({
-    label: "Trays like this owned",
-    at: owned(here),
-    count: true,
-    optional: true,
-    hint: "Else as many as the mould's own file says.",
-  })}
   ${choice_field({
     question: "Filled to a line",
     at: `${here}/fill`,

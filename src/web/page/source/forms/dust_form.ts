@@ -1,6 +1,7 @@
 // What a run says of the powders dusted on: each by the piece, or by the surface it is to cover.
 import { html, nothing, type TemplateResult } from "lit";
 import { text_at, value_at, without } from "../documents/editing";
+import { open_up } from "../documents/state";
 import type { Document } from "../program/json";
 import { field } from "./field";
 import { type List, add_to } from "./form_lists";
@@ -19,6 +20,7 @@ export const dusts: List = { at: "/dust" };
 export const powder_called = (i: number): string => text_at("run", `/dust/${i}/name`).trim() || `Dust ${i + 1}`;
 
 export function add_dust(): void {
+  open_up("set-up dust");
   add_to(dusts, { name: "" }, "Dust");
 }
 

@@ -1,7 +1,7 @@
 // The fats of a formula: which, how much of each, in which order, and what is known of her lots.
 import { html, nothing, type TemplateResult } from "lit";
-import { redraw } from "../documents/drawing";
-import { text_at, value_at } from "../documents/editing";
+import { open_own_fats } from "../documents/beside";
+import { edit, list_at, text_at, value_at } from "../documents/editing";
 import type { FormulaSlot } from "../documents/file_types";
 import { known_fats, own_fats } from "../documents/own_fats";
 import { state, update, type OwnFat } from "../documents/state";
@@ -10,8 +10,10 @@ import type { Document, Json } from "../program/json";
 import { confirmed } from "./contents";
 import { complaint_on, field, id_of } from "./field";
 import { add_button, item_buttons, item_id, rows_of, set_rows, type List } from "./form_lists";
-import { choice_field, folded, go_on, to_field, to_id } from "./form_parts";
+import { choice_field, folded, go_on, to_field, to_id, unfold } from "./form_parts";
+import { blank_fat, own_fat_form } from "./own_fat_form";
 import { total_words } from "./rates";
+import { want } from "./wanted";
 
 const name_of = (of: FormulaSlot, id: string): string => known_fats(of).find((one) => one.id === id)?.name ?? id;
 
@@ -36,6 +38,7 @@ export function fat_rows(of: FormulaSlot): TemplateResult {
           : "No fat yet."
       }
     </p>
+    ${rows.length ? nothing : want(of, "/fats", id_of(of, "/fats"), "The fats")}
     ${is_new ? picker(of) : add_button(fats_of(of), "Add a fat", () => pick(of, rows.length))} ${own_file(of)}
   </section>`;
 }
@@ -60,6 +63,7 @@ function fat_row(of: FormulaSlot, i: number, rows: Document[]): TemplateResult {
       ${field({ label: "Share", of, at: `${at}/share`, unit: "%", short: true })} ${item_buttons(fats_of(of), i, name)}
     </div>
     ${complaint ? html`<p class="complaint">${complaint}</p>` : nothing} ${is_open ? picker(of) : nothing}
+    ${own_fat_form(of, String(rows[i].fat ?? ""))}
     ${folded({
       of,
       name: at,
@@ -110,50 +114,113 @@ function name_with(fat: Fat | OwnFat, text: string): string | undefined {
 function picker(of: FormulaSlot): TemplateResult {
   const { row, text } = state.picking!;
   const there = rows_in(of).map((one) => one.fat);
-  const found = known_fats(of).filter((one) => name_with(one, text) !== undefined);
+  const found = found_by(of, text);
   const free = found.filter((one) => !there.includes(one.id) || there[row] === one.id);
+  const lit = free.find((one) => one.id === state.picking!.lit);
   const typed = (event: Event) => {
-    state.picking!.text = (event.target as HTMLInputElement).value;
-    redraw();
+    update({ picking: { of, row, text: (event.target as HTMLInputElement).value } });
+  };
+  const step = (by: 1 | -1) => {
+    const at = lit ? free.indexOf(lit) + by : by > 0 ? 0 : free.length - 1;
+    const next = free[(at + free.length) % free.length];
+    if (!next) return;
+    update({ picking: { of, row, text, lit: next.id } });
+    requestAnimationFrame(() => document.getElementById(`fat-${next.id}`)?.scrollIntoView({ block: "nearest" }));
   };
   const key = (event: KeyboardEvent) => {
     if (event.key === "Escape") put_away();
+    if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+      event.preventDefault();
+      step(event.key === "ArrowDown" ? 1 : -1);
+    }
     // A word for several is asked about, unless it is one's whole name.
-    const meant = free.length === 1 ? free[0] : free.find((one) => plain(one.name) === plain(text.trim()));
+    const whole = free.find((one) => plain(one.name) === plain(text.trim()));
+    const meant = lit ?? (free.length === 1 ? free[0] : whole);
     if (event.key === "Enter" && meant) take(of, meant.id);
   };
   return html`<div class="picker" role="group" aria-label="Which fat?">
     <div class="row">
       <div class="field">
         <label for="find-fat">Find a fat by its name</label>
-        <input id="find-fat" .value=${text} @input=${typed} @keydown=${key} autocomplete="off" spellcheck="false" />
+        <input
+          id="find-fat"
+          role="combobox"
+          aria-expanded="true"
+          aria-controls="fats-found"
+          aria-activedescendant=${lit ? `fat-${lit.id}` : nothing}
+          .value=${text}
+          @input=${typed}
+          @keydown=${key}
+          autocomplete="off"
+          spellcheck="false"
+        />
       </div>
       <button type="button" @click=${put_away}>Close the list</button>
     </div>
     <p class="hint" role="status">
       ${
         found.length
-          ? found.length === 1
-            ? "One fat"
-            : `${found.length} fats`
-          : "No fat of that name. One that is not here is described in a file of your own fats."
+          ? `${found.length === 1 ? "One fat: Enter takes it" : `${found.length} fats: the arrow keys choose, Enter takes`}.`
+          : "No fat of that name."
       }
     </p>
-    <div class="choice">
+    <div class="choice" id="fats-found" role="listbox" aria-label="Fats found">
       ${found.map((one) => {
         const is_in = there.includes(one.id) && there[row] !== one.id;
         const by = name_with(one, text);
         return html`<button
           type="button"
+          role="option"
+          id="fat-${one.id}"
+          class=${one === lit ? "lit" : ""}
           ?disabled=${is_in}
-          aria-pressed=${there[row] === one.id ? "true" : nothing}
+          aria-selected=${one === lit || there[row] === one.id ? "true" : "false"}
           @click=${() => take(of, one.id)}
         >
-          ${one.name}${by === one.name ? "" : `, ${by}`}${is_in ? " (is in it)" : ""}
+          ${one.name}${by === one.name || !by ? "" : `, ${by}`}${is_in ? " (is in it)" : ""}
         </button>`;
       })}
     </div>
+    <p class="choice">
+      <button type="button" @click=${() => void describe_fat(of, text)}>
+        ${text.trim() ? `Describe "${text.trim()}" as a fat of my own` : "Describe a fat of my own"}
+      </button>
+    </p>
   </div>`;
+}
+
+/** By all words of a name; where no fat has them all, as in "organic olive pomace", by some, the most of them first. */
+function found_by(of: FormulaSlot, text: string): (Fat | OwnFat)[] {
+  const all = known_fats(of).filter((one) => name_with(one, text) !== undefined);
+  const words = text.split(/\s+/).filter((word) => word.length > 2);
+  if (all.length || words.length < 2) return all;
+  const many = (one: Fat | OwnFat) => words.filter((word) => name_with(one, word) !== undefined).length;
+  const most = Math.max(...known_fats(of).map(many));
+  return most ? known_fats(of).filter((one) => many(one) === most) : [];
+}
+
+/** It goes into the file of her own fats, and its form opens beneath its row; nothing of it is guessed but its id. */
+async function describe_fat(of: FormulaSlot, text: string): Promise<void> {
+  const file = await open_own_fats(of);
+  if (!file) return;
+  const name = text.trim();
+  const id = free_id(name, [...state.fats, ...(list_at("own_fats", "/fats") as Document[])]);
+  const places = list_at("own_fats", "/fats").length;
+  edit("own_fats", `/fats/${places}`, { ...blank_fat, id, name });
+  take(of, id);
+  unfold("own_fats", id);
+  go_on(to_field("own_fats", `/fats/${places}/${name ? "inci" : "name"}`));
+}
+
+function free_id(name: string, taken: readonly { id?: Json }[]): string {
+  const stem =
+    plain(name)
+      .replaceAll(/[^a-z0-9]+/g, "_")
+      .replace(/^[_0-9]+|_+$/g, "") || "my_fat";
+  for (let i = 1; ; ++i) {
+    const id = i === 1 ? stem : `${stem}_${i}`;
+    if (!taken.some((one) => one.id === id)) return id;
+  }
 }
 
 function lot_words(row: Document): string {
@@ -246,7 +313,7 @@ function own_file(of: FormulaSlot): TemplateResult {
         of,
         at: "/own_fats",
         optional: true,
-        hint: found ?? "Such as studio.fats.json. Its fats then stand in the list above.",
+        hint: found ?? "Such as studio.fats.json. Its fats then stand in the list of fats.",
       }),
   });
 }

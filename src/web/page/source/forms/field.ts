@@ -1,15 +1,15 @@
 // A field of the run or of one of its formulas, with the program's complaint beside it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { document_of, edit } from "../documents/editing";
-import { formula_slots, type DocumentId } from "../documents/file_types";
+import { edit, file_of, value_at } from "../documents/editing";
+import { beside_ids, formula_slots, type DocumentId } from "../documents/file_types";
 import { state, update } from "../documents/state";
 import { wording } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { is_bare_number, unit_of } from "../program/numbers";
-import { at } from "../program/pointer";
+import { is_too_soon, touch, want } from "./wanted";
 
-interface FieldOptions {
+export interface FieldOptions {
   label: string;
   at: string; // JSON pointer
   of?: DocumentId; // the document it is in
@@ -19,6 +19,7 @@ interface FieldOptions {
   hint?: string;
   wide?: boolean;
   optional?: boolean; // emptied, it is left out
+  is_due?: boolean | undefined; // and yet it must be said now
   takes_part?: boolean; // and with the last of its part the part goes too
   short?: boolean;
   described_by?: string; // the id of what else is told of it, where that stands on the page
@@ -26,29 +27,11 @@ interface FieldOptions {
 
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
-export function value_at(of: DocumentId, pointer: string): Json | undefined {
-  return at(document_of(of), pointer);
-}
-
-export const text_at = (of: DocumentId, pointer: string): string => String(value_at(of, pointer) ?? "");
-
-export function list_at(of: DocumentId, pointer: string): Json[] {
-  const list = value_at(of, pointer);
-  return Array.isArray(list) ? list : [];
-}
-
-/** The thing that stands there, but for some of what is said of it. */
-export function without(of: DocumentId, pointer: string, keys: string[]): Document {
-  return Object.fromEntries(
-    Object.entries((value_at(of, pointer) ?? {}) as Document).filter(([key]) => !keys.includes(key)),
-  );
-}
-
 /** The line that is about this place or about something in it. */
 export function complaint_at(of: DocumentId, pointer: string): string | undefined {
   const complaint = state.complaint;
   if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
-  return is_about(of) ? wording(complaint) : undefined;
+  return is_about(of) && !is_too_soon(of, complaint.field) ? wording(complaint) : undefined;
 }
 
 /** The line that is about this place itself, and not about something in it. */
@@ -59,7 +42,7 @@ export function complaint_on(of: DocumentId, pointer: string): string | undefine
 /** Whether the complaint is about this document. */
 export function is_about(of: DocumentId): boolean {
   const complaint = state.complaint;
-  const file = of === "run" ? state.run.file : state.formulas[of]?.file;
+  const file = file_of(of)?.file;
   if (!complaint || file === undefined) return false;
   return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
 }
@@ -74,7 +57,7 @@ function left_out(of: DocumentId, pointer: string): string {
 export function wanting_field(): HTMLElement | undefined {
   const complaint = state.complaint;
   if (!complaint) return undefined;
-  for (const of of ["run", ...formula_slots] as const)
+  for (const of of ["run", ...formula_slots, ...beside_ids] as const)
     for (let pointer = complaint.field; pointer; pointer = pointer.slice(0, pointer.lastIndexOf("/"))) {
       const found = complaint_at(of, pointer) && document.getElementById(id_of(of, pointer));
       if (found) return found;
@@ -113,16 +96,33 @@ for (const end of ["pointerup", "pointercancel"]) addEventListener(end, () => (i
 const forget_typed = (): void => update({ typed: undefined });
 
 /** Drawn anew only once the finger is lifted, so that what it presses does not move away beneath it. */
-export function leave_field(): void {
-  if (is_pressed) addEventListener("pointerup", () => setTimeout(forget_typed), { once: true });
-  else forget_typed();
+export function leave_field(event: Event): void {
+  const { id } = event.target as HTMLElement;
+  const left = () => {
+    forget_typed();
+    touch(id);
+  };
+  if (is_pressed) addEventListener("pointerup", () => setTimeout(left), { once: true });
+  else left();
 }
+
+/** A text that begins with a question mark is a blank: what is to be put there. */
+const blank_words = (value: Json | undefined): string | undefined =>
+  typeof value === "string" && value.startsWith("?") ? value.slice(1).trim() : undefined;
+
+/** Behind its label: the unit of a bare number, and that it is required as long as it is blank. */
+const said_of = ({ unit = "" }: FieldOptions, is_wanted: boolean): string | typeof nothing =>
+  [unit.replace("cm2", "cm²"), is_wanted ? "required" : ""].filter(Boolean).join(", ") || nothing;
 
 export function field(options: FieldOptions): TemplateResult {
   const of = options.of ?? "run";
   const id = id_of(of, options.at);
   const value = value_at(of, options.at);
-  const shown = state.typed?.key === id ? state.typed.text : value === undefined ? "" : String(value);
+  const blank = blank_words(value);
+  const is_typed = state.typed?.key === id;
+  const shown = is_typed ? state.typed!.text : value === undefined || blank !== undefined ? "" : String(value);
+  const is_wanted = blank !== undefined || (shown.trim() === "" && (!options.optional || options.is_due === true));
+  if (is_wanted) want(of, options.at, id, options.label);
   const complaint = complaint_at(of, options.at);
   const typed = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
@@ -130,14 +130,15 @@ export function field(options: FieldOptions): TemplateResult {
     const value = meant(options, text);
     edit(of, value === undefined && options.takes_part ? left_out(of, options.at) : options.at, value);
   };
-  const taken_as = state.typed?.key === id && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
-  const hint = taken_as || options.hint;
+  const taken_as = is_typed && typeof value === "string" && value !== shown ? `taken as ${value}` : "";
+  const hint = taken_as || options.hint || blank;
   return html`<div
     class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}"
   >
-    <label for=${id}>${options.label}</label>
+    <label for=${id} data-said=${said_of(options, is_wanted)}>${options.label}</label>
     <input
       id=${id}
+      aria-required=${options.optional && !options.is_due ? nothing : "true"}
       .value=${live(shown)}
       @input=${typed}
       @blur=${leave_field}

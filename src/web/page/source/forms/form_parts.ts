@@ -10,6 +10,7 @@ import type { Listed } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { with_value } from "../program/pointer";
 import { complaint_at, complaint_on, id_of, said_beneath } from "./field";
+import { is_gathering, want, within } from "./wanted";
 
 /** Goes to it, though it be folded away. */
 export function reach(node: Element | null | undefined): void {
@@ -95,6 +96,7 @@ interface Question<T extends string> {
   puts: (answer: T) => Json | undefined;
   then?: (answer: T) => string; // the place to go on with
   hint?: string;
+  optional?: boolean; // it need not be answered
 }
 
 /** A question with a few answers. */
@@ -109,8 +111,11 @@ export function choice_field<T extends string>({
   puts,
   then,
   hint,
+  optional,
 }: Question<T>): TemplateResult {
   const id = is_told_elsewhere ? id_at(of, at, question.replaceAll(/\W+/g, "-")) : id_of(of, asked_at);
+  const is_wanted = chosen === undefined && !optional;
+  if (is_wanted) want(of, asked_at, id, question);
   const complaint = is_told_elsewhere ? undefined : complaint_on(of, asked_at);
   const take = (answer: T) => {
     if (answer === chosen) return;
@@ -118,7 +123,7 @@ export function choice_field<T extends string>({
     change(of, `${question}: ${words}`, at, puts(answer), then && to_field(of, then(answer)));
   };
   return html`<div class="field asked ${complaint ? "wants" : ""}">
-    <p class="question" id="${id}-label">${question}</p>
+    <p class="question" id="${id}-label" data-said=${is_wanted ? "required" : nothing}>${question}</p>
     <div
       class="choice"
       role="group"
@@ -168,6 +173,7 @@ export function one_of({ label, of = "run", at, answers, unsaid, optional, chose
   const id = id_of(of, at);
   const complaint = complaint_at(of, at);
   const now = chosen ?? text_at(of, at);
+  if (!now && !optional) want(of, at, id, label);
   const is_known = !now || answers.some(([one]) => one === now);
   const all: [string, string][] = [["", unsaid], ...(is_known ? [] : [[now, now] as [string, string]]), ...answers];
   const chose = (event: Event) => {
@@ -176,9 +182,10 @@ export function one_of({ label, of = "run", at, answers, unsaid, optional, chose
     else edit(of, at, to || !optional ? to : undefined);
   };
   return html`<div class="field choose ${complaint ? "wants" : ""}">
-    <label for=${id}>${label}</label>
+    <label for=${id} data-said=${now || optional ? nothing : "required"}>${label}</label>
     <select
       id=${id}
+      aria-required=${optional ? nothing : "true"}
       @change=${chose}
       aria-invalid=${complaint ? "true" : "false"}
       aria-describedby=${complaint ? `${id}-said` : nothing}
@@ -216,6 +223,7 @@ interface Part {
 export function part({ of = "run", at, name, title, add, blank, body }: Part): TemplateResult {
   const id = id_at(of, at, "part");
   const adder = id_at(of, at, "add");
+  const asked = () => within({ part: title }, body);
   if (value_at(of, at) === undefined)
     return html`<p class="choice">
       <button type="button" id=${adder} @click=${() => change(of, `${title} added`, at, blank, to_first_in(id))}>
@@ -233,7 +241,7 @@ export function part({ of = "run", at, name, title, add, blank, body }: Part): T
         Remove
       </button>
     </div>
-    ${said_at(of, at)} ${body()}
+    ${said_at(of, at)} ${asked()}
   </div>`;
 }
 
@@ -253,6 +261,7 @@ export const unfold = (of: DocumentId, name: string): void => open_up(fold_key(o
 /** Rarely used, and so folded; what the program complains of in it stands open, and stays so. */
 export function folded({ of = "run", name, pointers, summary, is_needed, body }: Fold): TemplateResult {
   const key = fold_key(of, name);
+  if (is_gathering()) return html`${within({ fold: key }, body)}`;
   if (is_needed || pointers.some((pointer) => complaint_at(of, pointer))) open_up(key);
   const is_open = state.open.has(key);
   const turn = (event: Event) => {

@@ -1,4 +1,4 @@
-// The layers of the pour, lowest first: how much of each, its colours, and how the mould is propped for it.
+// The layers of the pour, lowest first: how much of each, its colours, and how the mould is tilted for it.
 import { html, nothing, type TemplateResult } from "lit";
 import { edit, value_at, without } from "../documents/editing";
 import { state, update } from "../documents/state";
@@ -94,7 +94,7 @@ function layer_form(layer: Document, i: number, way: Way, plan: Bench | undefine
     ${folded({
       name: place,
       pointers: ["name", "colours", "tilted"].map((one) => `${place}/${one}`),
-      summary: "Name, colours, prop",
+      summary: "Name, colours, tilt",
       body: () =>
         html` ${field({ label: "Name of the layer", at: `${place}/name` })} ${colours(place, name)} ${propped(place, i)}
         ${item_buttons(layers, i, name)}`,
@@ -140,7 +140,7 @@ function amount_form(layer: Document, i: number, way: Way, name: string): Templa
       aria-label="${name} takes the rest"
       @click=${() => (takes_rest ? say_amount(i, way) : take_rest(i, way))}
     >
-      takes the rest
+      Takes the rest
     </button>`;
 }
 
@@ -185,12 +185,12 @@ function colours(place: string, layer: string): TemplateResult {
         ${field({ label: "Colour", at: `${one}/name` })}
         ${field({ label: "Rate", at: `${one}/rate`, hint: "Such as 4 g/kg of batter, 1 tsp/lb of fats." })}
         ${field({
-          label: "Weight of a loose ml",
+          label: "Bulk density (for spoons)",
           at: `${one}/bulk_density`,
           unit: "g/ml",
           optional: true,
           short: true,
-          hint: "Bulk density; needed for spoons.",
+          hint: "A level cup weighed, by the cup's volume.",
         })}
       </div>
       ${supplier_form("run", one, name)}
@@ -202,8 +202,8 @@ function colours(place: string, layer: string): TemplateResult {
 const sides: [string, string][] = [
   ["+x", "+x, right in the drawing"],
   ["-x", "−x, left in the drawing"],
-  ["+y", "+y, behind it"],
-  ["-y", "−y, before it"],
+  ["+y", "+y, back"],
+  ["-y", "−y, front"],
 ];
 
 function propped(place: string, i: number): TemplateResult {
@@ -214,26 +214,33 @@ function propped(place: string, i: number): TemplateResult {
     return html`<p class="hint">The last layer is poured level.</p>`;
   return part({
     at: pointer,
-    name: "the prop",
+    name: "the tilt",
     title: "The mould is tilted",
-    add: "Prop the mould up for this layer",
+    add: "Tilt the mould for this layer",
     blank: { angle: "", low_side: "" },
     body: () =>
-      html`${field({ label: "Leans by", at: `${pointer}/angle`, unit: "°", short: true })}
+      html`${field({ label: "Tilt", at: `${pointer}/angle`, unit: "°", short: true })}
         ${choice_field({
           question: "Low side",
           at: `${pointer}/low_side`,
           is_told_elsewhere: true,
-          chosen: side,
+          chosen: side || undefined,
           answers: sides,
           puts: (to) => to,
         })}
-        ${field({
-          label: "Low side, or its direction",
-          at: `${pointer}/low_side`,
-          unit: "°",
-          short: true,
-          hint: "In degrees from +x towards +y, seen from above.",
+        ${folded({
+          name: `${pointer} direction`,
+          pointers: [],
+          summary: "Another direction",
+          is_needed: side !== "" && !sides.some(([one]) => one === side),
+          body: () =>
+            field({
+              label: "Direction of the low side",
+              at: `${pointer}/low_side`,
+              unit: "°",
+              short: true,
+              hint: "In degrees from +x towards +y, seen from above.",
+            }),
         })}
         <p class="hint">A thickness is then how far up the low wall the layer stands.</p>`,
   });

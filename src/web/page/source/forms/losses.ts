@@ -1,7 +1,7 @@
 // What is lost of a batter on its way into the pieces.
 import type { TemplateResult } from "lit";
 import type { Slot } from "../documents/file_types";
-import { field } from "./field";
+import { shared_field, type Shared } from "./shared";
 
 interface Loss {
   name: string;
@@ -25,12 +25,15 @@ const losses: Record<Slot, Loss[]> = {
   ],
 };
 
+const shared = (pointer: string): Shared => ({ run: pointer, studio: pointer });
+
+export const losses_of = (slot: Slot): Shared => shared(`/losses/${slot}`);
+
 /** `whose` batter it is, where there are two. */
 export function loss_fields(slot: Slot, whose?: string): TemplateResult[] {
   return losses[slot].map(({ name, label, unit, optional }) =>
-    field({
+    shared_field(shared(`/losses/${slot}/${name}`), {
       label: whose ? `${whose}: ${label.toLowerCase()}` : label,
-      at: `/losses/${slot}/${name}`,
       unit,
       short: true,
       optional,

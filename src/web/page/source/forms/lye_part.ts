@@ -20,7 +20,7 @@ export function lye_part(of: FormulaSlot, batter: Batter | undefined): TemplateR
     <h2 id="lye-title">Superfat, alkali, water</h2>
     <div class="row">
       ${field({
-        label: "Superfat: of all that is fat, left without lye",
+        label: "Superfat (share of all fat left unsaponified)",
         of,
         at: "/superfat",
         unit: "%",
@@ -82,11 +82,11 @@ function one_alkali(of: FormulaSlot, row: Document, i: number, is_one_of_two: bo
       ${
         is_one_of_two || row.share !== "100 %"
           ? field({
-              label: `${name}: share of the saponifying`,
+              label: `${name}: share of the fats it saponifies`,
               of,
               at: `${at}/share`,
               unit: "%",
-              hint: "By equivalents, not by weight.",
+              hint: "Counted by saponification, not by the weight of the alkali.",
             })
           : nothing
       }
@@ -116,7 +116,7 @@ function purity_range(of: FormulaSlot, at: string): TemplateResult {
   const has = value_at(of, pointer) !== undefined;
   return html`${choice_field({
     of,
-    question: "Warranted range",
+    question: "Guaranteed range",
     at: pointer,
     chosen: has ? "said" : "none",
     answers: [

@@ -7,6 +7,7 @@ import type { FormulaSlot } from "../documents/file_types";
 import { state, update } from "../documents/state";
 import type { Json } from "../program/json";
 import { complaint_at, id_of, leave_field, said_beneath } from "./field";
+import { want } from "./wanted";
 
 const spoons = ["tsp/lb", "tbsp/lb", "tsp/kg"];
 /** What the rate of a formula is of. */
@@ -32,6 +33,8 @@ export function rate_field(
   const id = id_of(of, pointer);
   const [number, unit] = split_rate(text_at(of, pointer), units);
   const shown = state.typed?.key === id ? state.typed.text : number;
+  const is_wanted = !is_optional && !(number.trim() && unit);
+  if (is_wanted) want(of, pointer, id, label);
   const complaint = complaint_at(of, pointer);
   const set = (amount: string, what: string) => {
     const text = `${amount.trim()} ${what}`.trim();

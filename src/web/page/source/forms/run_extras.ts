@@ -1,41 +1,34 @@
 // What a run may say besides: one pot of lye for both batters, bottles to use up, a draft of the label.
 import { html, nothing, type TemplateResult } from "lit";
 import { value_at, without } from "../documents/editing";
-import { state } from "../documents/state";
+import { open_up, state } from "../documents/state";
 import { in_one_batch, type Bench } from "../figures/batches";
 import { figure } from "../figures/figure";
 import type { Document, Json } from "../program/json";
 import { trimmed, weighed_as, weight } from "../program/numbers";
 import { field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
-import { choice_field, folded, on_off, part, said_at } from "./form_parts";
+import { change, choice_field, folded, on_off, said_at, to_id } from "./form_parts";
+import { place_of, said, who_says, type Shared } from "./shared";
 import { has_topping } from "./topping_form";
 
 /** Only where there are two batters; switched off it is left out, for a tare belongs to a pot. */
 export function lye_pot_form(): TemplateResult | typeof nothing {
-  const here = "/lye_pot";
-  const is_on = value_at("run", here) !== undefined;
+  const pot = "/lye_pot";
+  const is_on = value_at("run", pot) !== undefined;
   if (!is_on && !has_topping()) return nothing;
-  return html`${on_off(here, "Make one pot of lye solution for both", is_on, {})}
+  return html`${on_off(pot, "Make one pot of lye solution for both", is_on, {})}
   ${
     is_on
       ? field({
           label: "The empty pot weighs",
-          at: `${here}/pot_tare`,
+          at: `${pot}/pot_tare`,
           unit: "g",
           optional: true,
           hint: "If you know it, you are told what the full pot is to weigh.",
         })
       : nothing
   }`;
-}
-
-/** All of it, where there is no plan whose figures it could stand beside. */
-export function extras_questions(): TemplateResult {
-  return html`<section class="shelf" aria-labelledby="extras-title">
-    <h2 id="extras-title">Pot, bottles, label</h2>
-    ${lye_pot_form()} ${bottles_form()} ${label_form()}
-  </section>`;
 }
 
 export function bottles_form(plan?: Bench): TemplateResult {
@@ -48,21 +41,21 @@ export function bottles_form(plan?: Bench): TemplateResult {
     is_needed: there.length > 0,
     body: () =>
       html` <p class="hint">
-          A whole bottle is shared over the batters at one rate, never by
-          halves.${plan && in_one_batch(plan) ? ` Weights are of ${in_one_batch(plan)}.` : ""}
+          A whole bottle is divided so that every batter gets the same percentage, not half
+          each.${plan && in_one_batch(plan) ? ` Weights are of ${in_one_batch(plan)}.` : ""}
         </p>
         ${there.map((bottle, i) => {
-          const here = `${list.at}/${i}`;
+          const place = `${list.at}/${i}`;
           const name = String(bottle.name) || `bottle ${i + 1}`;
           return html`<div class="part" id=${item_id(list, i)} role="group" aria-label=${name}>
             <div class="part-head">
               <p class="part-title">${name}</p>
               ${item_buttons(list, i, name)}
             </div>
-            ${said_at("run", here)}
+            ${said_at("run", place)}
             <div class="row">
-              ${field({ label: "Fragrance, as in the formulas", at: `${here}/name` })}
-              ${field({ label: "The bottle holds", at: `${here}/holds`, unit: "g", short: true })}
+              ${field({ label: "Fragrance, as in the formulas", at: `${place}/name` })}
+              ${field({ label: "The bottle holds", at: `${place}/holds`, unit: "g", short: true })}
             </div>
             ${plan ? out_of_bottle(plan, i, name) : nothing}
           </div>`;
@@ -86,34 +79,48 @@ function out_of_bottle(plan: Bench, i: number, name: string): TemplateResult[] |
   );
 }
 
+const here = "/label";
+
+export const has_label = (): boolean => value_at("run", here) !== undefined;
+
+/** The market is left to the studio, where it says one. */
+export function add_label(): void {
+  const knows_market = value_at("studio", market.studio) !== undefined;
+  const way: Document = knows_market ? { weight_spread: "" } : { market: "" };
+  open_up("set-up label");
+  change("run", "Label added", here, way, to_id("lane-label"));
+}
+
 export function label_form(): TemplateResult {
-  const here = "/label";
-  return part({
-    at: here,
-    name: "the label",
-    title: "For the label",
-    add: "Draft the label",
-    blank: { market: "" },
-    body: label_questions,
-  });
+  return html`${said_at("run", here)} ${label_questions()}
+    <button type="button" @click=${() => change("run", "Label removed", here, undefined)}>Remove the label</button>`;
+}
+
+export const market: Shared = { run: "/label/market", studio: "/label/market" };
+
+/** Typed into the run the e mark goes where it belongs to no more. */
+export function market_choice(): TemplateResult {
+  const { of, at } = place_of(market);
+  return html`${choice_field({
+    of,
+    question: "Where it is sold",
+    at: of === "run" ? here : at,
+    asked_at: at,
+    chosen: (value_at(of, at) || undefined) as string | undefined,
+    answers: [
+      ["EU", "In the EU"],
+      ["US", "In the US"],
+    ],
+    puts: (to) => (of === "run" ? with_market(to) : to),
+  })}
+  ${who_says("Where it is sold", [market])}`;
 }
 
 type Way = "weighed" | "said";
 
 function label_questions(): TemplateResult {
-  const market = value_at("run", "/label/market") as string;
   const way: Way = value_at("run", "/label/weighed_pieces") === undefined ? "said" : "weighed";
-  return html`${choice_field({
-    question: "Where it is sold",
-    at: "/label",
-    asked_at: "/label/market",
-    chosen: market,
-    answers: [
-      ["EU", "In the EU"],
-      ["US", "In the US"],
-    ],
-    puts: with_market,
-  })}
+  return html`${market_choice()}
   ${choice_field({
     question: "How much pieces differ",
     at: "/label",
@@ -153,7 +160,7 @@ function label_questions(): TemplateResult {
     hint: "It is checked against your pieces.",
   })}
   ${
-    market === "EU" || value_at("run", e_mark) !== undefined
+    said(market) === "EU" || value_at("run", e_mark) !== undefined
       ? on_off(e_mark, "With the e mark", value_at("run", e_mark) === true, true)
       : nothing
   }`;

@@ -92,7 +92,18 @@ function goes_into(of: FormulaSlot, at: string, places: [string, string][], is_n
   const pointer = `${at}/goes_into`;
   const now = value_at(of, pointer) as string | undefined;
   const hint = is_needed || now ? undefined : "The batter, unless you name another place.";
-  return choice_field({ of, question: "Goes into", at: pointer, chosen: now, answers: places, puts: (to) => to, hint });
+  const optional = !is_needed;
+  const chosen = now || undefined;
+  return choice_field({
+    of,
+    question: "Goes into",
+    at: pointer,
+    chosen,
+    answers: places,
+    puts: (to) => to,
+    hint,
+    optional,
+  });
 }
 
 const any_place: [string, string][] = [
@@ -211,7 +222,14 @@ function dispersed(of: FormulaSlot, row: string): TemplateResult {
     has
       ? html`<div class="row">
             ${one_of({ label: "Which oil", of, at: `${at}/fat`, answers: fat_answers(of), unsaid: "choose ..." })}
-            ${field({ label: "g of oil for 1 g of colour", of, at: `${at}/oil_per_colour`, number: true, short: true })}
+            ${field({
+              label: "Oil for 1 g of colour",
+              of,
+              at: `${at}/oil_per_colour`,
+              number: true,
+              unit: "g",
+              hint: "Or as you measure it: 1 tsp in 1 tbsp of oil.",
+            })}
           </div>
           ${choice_field({
             of,
@@ -220,6 +238,7 @@ function dispersed(of: FormulaSlot, row: string): TemplateResult {
             chosen: from,
             answers: oil_from,
             puts: (to) => to,
+            optional: true,
             hint: from ? undefined : "Taken out of the formula's own, unless you say so.",
           })}`
       : nothing

@@ -26,7 +26,7 @@ export function supplier_form(of: DocumentId, here: string, name: string): Templ
 function said_of(of: DocumentId, here: string): string {
   const allergens = list_at(of, `${here}/allergens`).length;
   return [
-    value_at(of, `${here}/inci`) === undefined ? "" : "INCI said",
+    value_at(of, `${here}/inci`) === undefined ? "" : "INCI given",
     allergens ? `${allergens} ${allergens === 1 ? "allergen" : "allergens"}` : "",
   ]
     .filter(Boolean)

@@ -2,31 +2,30 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { value_at } from "../documents/editing";
 import { undo } from "../documents/history";
-import { state } from "../documents/state";
+import { open_up, state } from "../documents/state";
 import { figure } from "../figures/figure";
-import type { Document, Json } from "../program/json";
+import type { Document } from "../program/json";
 import { trimmed, volume } from "../program/numbers";
 import { at, with_value } from "../program/pointer";
 import type { Topping } from "../program/topping";
 import { bead_form, blank_beads } from "./bead_form";
-import { field } from "./field";
+import { blank_cup, cup_choice } from "./cups";
+import { field, id_of } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { choice_field, change, change_whole, folded, part, said_at, to_id } from "./form_parts";
-import { loss_fields } from "./losses";
+import { has_studio } from "./shared";
+import { want } from "./wanted";
 import { warmth_form } from "./warmth_form";
-
-const blank_cup: Json = { holds: "", net: "" };
 
 export const has_topping = (): boolean => at(state.run.now, "/pipe") !== undefined;
 
-/** Everything is left blank: the program asks for one thing after the other, and nothing is guessed. */
+/** Everything is left blank, and nothing is guessed; what the studio says of losses is left to it. */
 export function add_topping(): void {
-  const formula = at(state.run.now, "/pour/formula") ?? "";
-  const topped = (run: Document) =>
-    with_value(with_value(run, "/pipe", { formula, fills_headspace: "", whip: blank_cup }), "/losses/pipe", {
-      bag: "",
-      bowl_and_whisk: "",
-    });
+  const topped = (run: Document) => {
+    const piped = with_value(run, "/pipe", { formula: "", fills_headspace: "", whip: blank_cup() });
+    return has_studio() ? piped : with_value(piped, "/losses/pipe", { bag: "", bowl_and_whisk: "" });
+  };
+  open_up("set-up pipe");
   change_whole("run", "Topping added", topped, to_id("lane-pipe"));
 }
 
@@ -53,11 +52,15 @@ export function topping_back(): TemplateResult | typeof nothing {
 
 /** What is seldom said, and the way out. */
 export function topping_rest(): TemplateResult {
-  return html`${vessels()} ${warmth_form("pipe")}
+  return html`${pace()} ${warmth_form("pipe")}
     <p class="choice"><button type="button" @click=${take_topping_away}>Take the topping away</button></p>`;
 }
 
+const sizes = ["trials", "beads", "envelope"];
+
 export function size_form(pipe?: Topping): TemplateResult {
+  if (sizes.every((one) => value_at("run", `/pipe/${one}`) === undefined))
+    want("run", "/pipe", `${id_of("run", "/pipe/trials")}-add`, "How large the topping is");
   return html`<h3>How large is the topping?</h3>
     ${said_at("run", "/pipe")}
     <p class="hint">
@@ -69,7 +72,7 @@ export function size_form(pipe?: Topping): TemplateResult {
         name: "the trials",
         title: "Trials piped on paper",
         add: "Weigh trials piped on paper",
-        blank: { weighed: [""], weigh_cup: blank_cup },
+        blank: { weighed: [""], weigh_cup: blank_cup() },
         body: trials,
       })}
       ${part({
@@ -106,7 +109,7 @@ function trials(): TemplateResult {
     ${add_button(weighed, "One more trial", () => add_to(weighed, "", "trial"))}
     <div class="row">
       ${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
-      ${field({ label: "Cup holds", at: "/pipe/trials/weigh_cup/holds", unit: "ml", short: true })}
+      ${cup_choice("/pipe/trials/weigh_cup")}
     </div>
     ${said_at("run", "/pipe/trials/weigh_cup")}`;
 }
@@ -125,8 +128,8 @@ function outline(): TemplateResult {
       puts: (to) => to,
     })}
     <div class="row">
-      ${field({ label: "Across", at: `${here}/diameter`, unit: "mm", short: true })}
-      ${field({ label: "High", at: `${here}/height`, unit: "mm", short: true })}
+      ${field({ label: "Diameter", at: `${here}/diameter`, unit: "mm", short: true })}
+      ${field({ label: "Height", at: `${here}/height`, unit: "mm", short: true })}
       ${field({
         label: "Share that is soap, not air",
         at: `${here}/soap_share`,
@@ -185,71 +188,32 @@ function hand(pipe: Topping): TemplateResult | typeof nothing {
 export function whip_form(pipe?: Topping): TemplateResult {
   return html`<h3>The whip planned for</h3>
     <div class="row">
-      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })}
-      ${field({ label: "Cup holds", at: "/pipe/whip/holds", unit: "ml", short: true })}
+      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })} ${cup_choice("/pipe/whip")}
     </div>
     ${said_at("run", "/pipe/whip")}
-    ${field({
-      label: "One bag holds",
-      at: "/pipe/bag_holds",
-      unit: "ml",
-      optional: true,
-      hint: pipe?.loads ? `${pipe.loads} bag loads` : undefined,
-    })}`;
+    ${pipe?.loads ? html`<p class="aside of-plan">${pipe.loads} bag loads.</p>` : nothing}`;
 }
 
-export function losses_form(): TemplateResult {
-  return html`<h3>What is lost of it</h3>
-    <div class="row">${loss_fields("pipe")}</div>`;
-}
-
-function vessels(): TemplateResult {
-  const short = (label: string, pointer: string, unit: string, optional = false) =>
-    field({ label, at: pointer, unit, optional, short: true });
-  const pointers = ["/pipe/bowl", "/pipe/pace", "/pipe/lye_spoon"];
+function pace(): TemplateResult {
+  const here = "/pipe/pace";
+  const short = (label: string, key: string, unit: string, optional = false) =>
+    field({ label, at: `${here}/${key}`, unit, optional, short: true });
   return folded({
-    name: "vessels",
-    pointers,
-    summary: "Bowl, pace, lye by the spoon",
+    name: "pace",
+    pointers: [here],
+    summary: "Piping speed",
     body: () =>
-      html` <div class="items">
-        ${part({
-          at: "/pipe/bowl",
-          name: "the bowl",
-          title: "The bowl",
-          add: "Say what the bowl holds",
-          blank: { holds: "" },
-          body: () =>
-            html`<div class="row">
-              ${short("Bowl holds", "/pipe/bowl/holds", "l")}
-              ${short("Smallest unwhipped amount the whisk reaches", "/pipe/bowl/whisk_needs", "ml", true)}
-            </div>`,
-        })}
-        ${part({
-          at: "/pipe/pace",
-          name: "the pace",
-          title: "The pace",
-          add: "Add your piping speed",
-          blank: { open_time: "", time_per_piece: "" },
-          body: () =>
-            html`<div class="row">
-              ${short("Can be piped for", "/pipe/pace/open_time", "min")}
-              ${short("To pipe one", "/pipe/pace/time_per_piece", "s")}
-              ${short("To change the bag", "/pipe/pace/time_per_bag_change", "s", true)}
-            </div>`,
-        })}
-        ${part({
-          at: "/pipe/lye_spoon",
-          name: "the lye spoon",
-          title: "Lye by the spoon",
-          add: "Lye is whipped in by the spoon",
-          blank: { holds: "", time_between: "" },
-          body: () =>
-            html`<div class="row">
-              ${short("Spoon holds", "/pipe/lye_spoon/holds", "ml")}
-              ${short("From one spoonful to the next", "/pipe/lye_spoon/time_between", "s")}
-            </div>`,
-        })}
-      </div>`,
+      part({
+        at: here,
+        name: "the pace",
+        title: "The pace",
+        add: "Add your piping speed",
+        blank: { open_time: "", time_per_piece: "" },
+        body: () =>
+          html`<div class="row">
+            ${short("Can be piped for", "open_time", "min")} ${short("To pipe one", "time_per_piece", "s")}
+            ${short("To change the bag", "time_per_bag_change", "s", true)}
+          </div>`,
+      }),
   });
 }

@@ -1,5 +1,5 @@
 // Where a decoration goes: pressed into the top, or buried in the pour where the program or the maker finds places.
-import { html, nothing, type TemplateResult } from "lit";
+import { html, nothing, svg, type TemplateResult } from "lit";
 import { value_at, without } from "../documents/editing";
 import type { Document, Json } from "../program/json";
 import { with_value } from "../program/pointer";
@@ -120,6 +120,21 @@ function buried(here: string, i: number): TemplateResult {
   ${find === "said" ? places(here, i) : nothing}`;
 }
 
+/** The cavity from above and from the side, with one that lies in it. */
+const places_drawn = (): TemplateResult =>
+  html`<svg
+    class="places"
+    viewBox="0 0 216 84"
+    role="img"
+    aria-label="From above, x is counted from the middle to the right and y to the back; from the side, the height from the floor to its lowest point."
+  >
+    ${svg`<g class="axes"><path d="M10 14H94V70H10Z M52 42H76M76 42V26M52 14V70M10 42H94" />
+      <path d="M122 20L130 70H198L206 20M178 70V52" /></g>
+    <circle class="shaded decorate" cx="76" cy="26" r="7" /><circle class="shaded decorate" cx="178" cy="45" r="7" />
+    <text x="60" y="52">x</text><text x="80" y="40">y</text><text x="182" y="65">height</text>
+    <text x="10" y="82">from above</text><text x="130" y="82">from the side</text>`}
+  </svg>`;
+
 const blank_place: Document = { x: "", y: "", height: "" };
 
 /** Said by hand, there are as many blank places as were wanted so far, one at least. */
@@ -149,9 +164,10 @@ function places_of(here: string): List {
 function places(here: string, i: number): TemplateResult {
   const list = places_of(here);
   const all = rows_of(list);
-  return html`<p class="hint">
-      From the cavity's middle to its own: x to the right in the drawing, y away from you, either below zero for the
-      other side. The height is that of its lowest point above the cavity's.
+  return html`${places_drawn()}
+    <p class="hint">
+      x: right of the middle; y: behind it; either below zero for the other side. Height: of its lowest point above the
+      floor.
     </p>
     ${all.map((_, j) => {
       const place = `${list.at}/${j}`;

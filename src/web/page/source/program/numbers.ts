@@ -126,17 +126,17 @@ export function length(units: Units, mm: number): Shown {
   return chosen(units, `${trimmed(mm, 1)} mm`, inches(mm));
 }
 
-/** To the nearest sixteenth, as rulers show it. */
+/** To the nearest thirty-second, so that millimetres differ. */
 function inches(mm: number): string {
-  const sixteenths = Math.round((Math.abs(mm) / mm_per_inch) * 16);
-  const sign = mm < 0 && sixteenths ? "-" : "";
-  let above = sixteenths % 16;
-  let below = 16;
+  const parts = Math.round((Math.abs(mm) / mm_per_inch) * 32);
+  const sign = mm < 0 && parts ? "-" : "";
+  let above = parts % 32;
+  let below = 32;
   while (above && above % 2 === 0) {
     above /= 2;
     below /= 2;
   }
-  const whole = Math.floor(sixteenths / 16);
+  const whole = Math.floor(parts / 32);
   const fraction = above ? `${above}/${below}` : "";
   return `${sign}${[whole || !above ? String(whole) : "", fraction].filter(Boolean).join(" ")} in`;
 }

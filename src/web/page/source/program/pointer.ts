@@ -8,6 +8,9 @@ function steps(pointer: string): string[] {
     .map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"));
 }
 
+/** A key as a step of a pointer. */
+export const escaped = (key: string): string => key.replaceAll("~", "~0").replaceAll("/", "~1");
+
 export function at(document: Json | undefined, pointer: string): Json | undefined {
   let here: Json | undefined = document;
   for (const step of steps(pointer)) {

@@ -9,31 +9,30 @@ import { state } from "../documents/state";
 import { is_about, wanting_field } from "../forms/field";
 import { reach } from "../forms/form_parts";
 import { keep_it } from "../forms/keep_it";
+import { is_of_blank, still_needed } from "../forms/still_needed";
 import { wording } from "../program/api";
 import { show } from "./where";
 
-/** `comes_of_it` is what that means for what stands beneath. */
-export function complaint(
-  comes_of_it = state.plan ? "The figures below are out of date." : "No figures yet.",
-): TemplateResult {
-  const said = state.complaint;
+export function complaint(): TemplateResult {
+  const said = is_of_blank() ? undefined : state.complaint;
   return html`<div class="complaints" role="status">
-    ${
-      said
-        ? html`<p class="alarm">
-              <strong>${comes_of_it}</strong>
-              ${place_words(said.field)}${wording(said)}
-            </p>
-            ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
-            ${
-              is_about("run")
-                ? keep_it(state.run.now, said.keep, (pointer, value) => edit("run", pointer, value))
-                : nothing
-            }
-            ${is_elsewhere() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
-        : nothing
-    }
-  </div>`;
+      ${
+        said
+          ? html`<p class="alarm">
+                <strong>${state.plan ? "The figures below are out of date." : "No figures yet."}</strong>
+                ${place_words(said.field)}${wording(said)}
+              </p>
+              ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
+              ${
+                is_about("run")
+                  ? keep_it(state.run.now, said.keep, (pointer, value) => edit("run", pointer, value))
+                  : nothing
+              }
+              ${is_elsewhere() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
+          : nothing
+      }
+    </div>
+    ${still_needed()}`;
 }
 
 /** "/additives/2/rate" as "additives 3, rate: ". */

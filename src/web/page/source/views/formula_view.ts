@@ -12,6 +12,7 @@ import { for_lye, shown_weight } from "../figures/weights";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
 import { pouring_part } from "../forms/curing_part";
 import { fat_rows } from "../forms/fat_rows";
+import { is_of_blank, still_needed } from "../forms/still_needed";
 import { field, is_about, wanting_field } from "../forms/field";
 import { folded } from "../forms/form_parts";
 import { lye_part } from "../forms/lye_part";
@@ -44,6 +45,15 @@ export function formula_view(): TemplateResult {
     ${fat_rows(of)} ${lye_part(of, batter)} ${stirred_in(of)} ${pouring_part(of)}
     <div class="choice">${back(of)}</div>`;
 }
+
+/** All that is asked about it. */
+export const formula_questions = (of: FormulaSlot): unknown => [
+  named(of),
+  fat_rows(of),
+  lye_part(of, undefined),
+  stirred_in(of),
+  pouring_part(of),
+];
 
 const run_name = (): string => String(state.run.now.name ?? state.run.file);
 
@@ -111,20 +121,25 @@ function figures(of: FormulaSlot, batter: Batter): Short[] {
 }
 
 function asks(of: FormulaSlot): TemplateResult {
-  const said = state.complaint;
-  if (!said) return html`<div role="status"></div>`;
+  const said = is_of_blank() ? undefined : state.complaint;
+  if (!said)
+    return html`<div role="status"></div>
+      ${still_needed()}`;
   const is_here = is_about(of);
   const is_found = is_here && said.field !== "" && document.activeElement !== wanting_field();
   return html`<div role="status" class="asks">
-    <p class="alarm">
-      <strong>${state.plan ? "These figures are out of date." : "No figures yet."}</strong>
-      ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
-    </p>
-    ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
-    ${
-      is_found ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>` : nothing
-    }
-  </div>`;
+      <p class="alarm">
+        <strong>${state.plan ? "These figures are out of date." : "No figures yet."}</strong>
+        ${is_here ? "" : "Not about this formula: "}${place_words(said.field)}${wording(said)}
+      </p>
+      ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}
+      ${
+        is_found
+          ? html`<button type="button" @click=${() => wanting_field()?.focus()}>Go to the field</button>`
+          : nothing
+      }
+    </div>
+    ${still_needed()}`;
 }
 
 function named(of: FormulaSlot): TemplateResult {

@@ -1,28 +1,44 @@
-// Pipe: what each takes, the topping's weights, the recess, and what this bowl pipes now.
+// Pipe: what each takes, the headspace, and what this bowl pipes now.
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { edit, text_at, value_at } from "../documents/editing";
 import { state } from "../documents/state";
-import { side_view } from "../drawings/side_view";
+import { side_view, small_view } from "../drawings/side_view";
 import { counted, in_one_batch, whipping_called, type Bench } from "../figures/batches";
 import { figure, how } from "../figures/figure";
 import { complaint_at, field } from "../forms/field";
-import { part } from "../forms/form_parts";
-import { losses_form, size_form, topping_rest, whip_form } from "../forms/topping_form";
-import type { Whipping } from "../program/answers";
+import { cup_choice, blank_cup } from "../forms/cups";
+import { folded, part } from "../forms/form_parts";
+import { size_form, topping_rest, whip_form } from "../forms/topping_form";
+import type { BatchPipe, Whipping } from "../program/answers";
 import { both, duration, mass, trimmed, volume } from "../program/numbers";
-import { batch_head } from "./batches_told";
-import { ingredients, weigh_title } from "./pour_lane";
+import { change_formula } from "./pour_lane";
+import { set_up_part, told } from "./set_up_part";
 
 const recess_shares = [0, 50, 80, 100];
 
-export function pipe_lane(plan: Bench): TemplateResult {
-  const { pipe } = plan;
-  if (!pipe) return pipe_questions();
+/** The topping: how large, how whipped, what this bowl pipes now. */
+export function pipe_part(bench?: Bench): TemplateResult {
+  const pipe = bench?.pipe;
+  return set_up_part({
+    name: "pipe",
+    title: "Pipe",
+    drawing: pipe && (() => small_view("pipe", bench)),
+    result: pipe ? headline(bench, pipe) : told("A topping, not yet with figures."),
+    about: [["run", "/pipe"]],
+    form: () => (pipe ? with_figures(bench, pipe) : pipe_questions()),
+  });
+}
+
+function headline(bench: Bench, pipe: BatchPipe): TemplateResult {
+  const whose = in_one_batch(bench);
+  return told(
+    html`Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this
+      whipped density; make <b>${both(mass(state.units, pipe.make_g))}</b>${whose ? ` for ${whose}` : ""}.`,
+  );
+}
+
+function with_figures(plan: Bench, pipe: BatchPipe): TemplateResult {
   return html`<div class="side">
-      <p class="order ${state.is_old ? "old" : ""}">
-        Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at this
-        whip.
-      </p>
       ${side_view("pipe", plan)}
       ${figure({
         key: "pipe.each",
@@ -31,11 +47,13 @@ export function pipe_lane(plan: Bench): TemplateResult {
         note: `${trimmed(pipe.in_headspace_each_ml, 1)} ml of it below the brim`,
         of: `${plan.place}.pipe.volume_each_ml`,
       })}
-      ${now(plan)} ${recess()} ${allows(plan)}
-    </div>
-    <div class="weights">
-      ${batch_head(plan)} ${weigh_title("pipe", "Weigh for the topping", pipe.formula)}
-      ${plan.whippings.map((one, i) => whipping(plan, one, i))}
+      ${figure({
+        key: "set-up.pipe.make",
+        label: "Topping to make",
+        note: in_one_batch(plan),
+        shown: mass(state.units, pipe.make_g),
+        of: `${plan.place}.pipe.make_g`,
+      })}
       ${figure({
         key: "pipe.density",
         label: "Whipped density",
@@ -43,8 +61,9 @@ export function pipe_lane(plan: Bench): TemplateResult {
         shown: [`${pipe.density_g_per_ml} g/ml`, ""],
         of: `${plan.place}.pipe.density_g_per_ml`,
       })}
-      ${whip_form(pipe)}
+      ${change_formula("pipe")}
     </div>
+    <div class="weights">${whip_form(pipe)} ${recess()} ${now(plan)} ${allows(plan)}</div>
     <div class="more">${size_form(pipe)} ${topping_rest()}</div>`;
 }
 
@@ -60,24 +79,11 @@ export function whipping_title(bench: Bench, one: Whipping): TemplateResult | ty
   return called ? html`<h4 class="whipping">${called.replace(/^./, (letter) => letter.toUpperCase())}</h4>` : nothing;
 }
 
-function whipping(bench: Bench, one: Whipping, i: number): TemplateResult {
-  const key = whipping_key(i);
-  return html`${whipping_title(bench, one)} ${ingredients(one, whipping_place(bench, i), key)}
-  ${figure({
-    key: `${key}.make`,
-    label: "Topping to make",
-    note: whipping_called(bench, one),
-    shown: mass(state.units, one.make_g),
-    size: "weigh",
-    of: `${whipping_place(bench, i)}.make_g`,
-  })}`;
-}
-
 /** Just added, it has no figures before everything is said; its questions stand here all the same. */
-export function pipe_questions(): TemplateResult {
+function pipe_questions(): TemplateResult {
   return html`<div class="more">${size_form()}</div>
     <div class="side">${recess()} ${value_at("run", "/pipe/whip_now") === undefined ? nothing : whip_today()}</div>
-    <div class="weights">${whip_form()} ${losses_form()}</div>
+    <div class="weights">${whip_form()} ${change_formula("pipe")}</div>
     <div class="more">${topping_rest()}</div>`;
 }
 
@@ -85,21 +91,21 @@ const of_one = (bench: Bench): TemplateResult | typeof nothing =>
   in_one_batch(bench) ? html`<small>${in_one_batch(bench)}</small>` : nothing;
 
 function now(bench: Bench): TemplateResult {
-  return html`<h3>This bowl, now ${of_one(bench)}</h3>
+  return html`<h3>Today's bowl ${of_one(bench)}</h3>
     ${whip_today()} ${bench.whippings.map((one, i) => bowl_now(bench, one, i))}`;
 }
 
 function bowl_now(bench: Bench, one: Whipping, i: number): TemplateResult {
   const pieces = one.pieces_now;
   const lacking = pieces === undefined || pieces === null ? 0 : one.pieces - pieces;
-  const words = lacking > 0 ? `Short by ${lacking} at this whip.` : `Enough for the ${one.pieces} to make.`;
+  const words = lacking > 0 ? `Short by ${lacking} at this whipped density.` : `Enough for the ${one.pieces} to make.`;
   return html`${whipping_title(bench, one)}
   ${
     pieces === undefined || pieces === null
       ? nothing
       : figure({
           key: `${whipping_key(i)}.now`,
-          label: "This bowl pipes now",
+          label: "Enough for",
           note: words,
           shown: [counted(pieces, "piece"), ""],
           size: "weigh",
@@ -110,7 +116,8 @@ function bowl_now(bench: Bench, one: Whipping, i: number): TemplateResult {
 }
 
 function whip_today(): TemplateResult {
-  const blank = { holds: value_at("run", "/pipe/whip/holds") ?? "", net: "" };
+  const holds = value_at("run", "/pipe/whip/holds");
+  const blank = holds === undefined ? blank_cup() : { holds, net: "" };
   return part({
     at: "/pipe/whip_now",
     name: "today's weigh-cup",
@@ -123,13 +130,21 @@ function whip_today(): TemplateResult {
 
 function cup_today(): TemplateResult {
   return html`<div class="row">
-    ${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })}
-    ${field({ label: "Cup holds", at: "/pipe/whip_now/holds", unit: "ml", short: true })}
+    ${field({ label: "Weigh-cup today, net", at: "/pipe/whip_now/net", unit: "g" })} ${cup_choice("/pipe/whip_now")}
   </div>`;
 }
 
 function readings(bench: Bench, pipe: Whipping, i: number): TemplateResult | typeof nothing {
   if (!pipe.readings?.length) return nothing;
+  return folded({
+    name: `${whipping_key(i)} readings`,
+    pointers: [],
+    summary: "Other readings of the weigh-cup",
+    body: () => readings_table(bench, pipe, i),
+  });
+}
+
+function readings_table(bench: Bench, pipe: Whipping, i: number): TemplateResult {
   return html`<table class="readings">
       <caption>
         If the weigh-cup reads
@@ -142,7 +157,7 @@ function readings(bench: Bench, pipe: Whipping, i: number): TemplateResult | typ
         </tr>
       </thead>
       <tbody>
-        ${pipe.readings.map(
+        ${pipe.readings?.map(
           (one) =>
             html`<tr class=${one.planned ? "planned" : ""}>
               <th scope="row">${trimmed(one.net_g, 1)} g${one.planned ? " (planned)" : ""}</th>
@@ -176,7 +191,7 @@ function recess(): TemplateResult {
       )}
     </div>
     ${field({
-      label: "Or as a share",
+      label: "Headspace filled, as a share",
       at: pointer,
       unit: "%",
       hint: complaint ? undefined : "Trials piped on flat paper do not include it.",

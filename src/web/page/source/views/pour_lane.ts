@@ -1,21 +1,19 @@
-// Pour: the line, what each takes, the base's weights, the layers.
+// Pour: the line, what each takes, the layers.
 import { html, nothing, type TemplateResult } from "lit";
-import { edit } from "../documents/editing";
+import { edit, text_at } from "../documents/editing";
 import type { Slot } from "../documents/file_types";
 import { open_formula } from "../documents/formula_opening";
 import { state, update } from "../documents/state";
-import { share_of_height, side_view } from "../drawings/side_view";
-import type { Bench } from "../figures/batches";
+import { share_of_height, side_view, small_view } from "../drawings/side_view";
+import { in_one_batch, type Bench } from "../figures/batches";
 import { figure } from "../figures/figure";
-import { for_batter, shown_weight } from "../figures/weights";
 import { field } from "../forms/field";
 import { change, choice, said_at } from "../forms/form_parts";
 import { layers_form } from "../forms/layer_form";
 import { warmth_form } from "../forms/warmth_form";
-import type { Batter, Ingredient } from "../program/answers";
-import { both, length, mass, millimetres, plain, trimmed, volume, weight } from "../program/numbers";
+import { both, length, mass, millimetres, plain, trimmed, volume } from "../program/numbers";
 import { at } from "../program/pointer";
-import { batch_head } from "./batches_told";
+import { set_up_part, told } from "./set_up_part";
 
 const line_key = (): "below_brim" | "depth" =>
   at(state.run.now, "/pour/line/depth") !== undefined ? "depth" : "below_brim";
@@ -89,45 +87,67 @@ function headline(plan: Bench): TemplateResult {
   const where = both(length(state.units, pour.below_brim_mm));
   const words = pour.below_brim_mm < 0.05 ? "Pour to the brim" : `Pour to ${where} below the brim`;
   const each = plan.cut ? "the loaf" : "each";
-  return html`<p class="order ${state.is_old ? "old" : ""}">
-    ${words}, <b>${both(mass(state.units, pour.mass_each_g))}</b> ${each}.
-  </p>`;
+  const whose = in_one_batch(plan);
+  return told(
+    html`${words}, <b>${both(mass(state.units, pour.mass_each_g))}</b> ${each}; make
+      <b>${both(mass(state.units, pour.make_g))}</b>${whose ? ` for ${whose}` : ""}.`,
+  );
 }
 
-export function pour_lane(plan: Bench): TemplateResult {
+const shown_deep = (): string => (line_key() === "depth" ? "Depth" : "Below brim");
+
+/** The base: its line, its layers, its formula. */
+export function pour_part(bench?: Bench): TemplateResult {
+  return set_up_part({
+    name: "pour",
+    title: "Pour",
+    drawing: bench && (() => small_view("pour", bench)),
+    result: bench ? headline(bench) : told(`${line_words()}.`),
+    about: [["run", "/pour"]],
+    form: () =>
+      html`${bench ? with_figures(bench) : line_questions()}
+        <div class="more">${change_formula("pour")} ${layers_form(bench)} ${warmth_form("pour")}</div>`,
+  });
+}
+
+/** As long as there are no figures. */
+function line_words(): string {
+  const line = text_at("run", `/pour/line/${line_key()}`);
+  return line ? `${line} ${line_key() === "depth" ? "deep" : "below the brim"}` : "No pour line yet";
+}
+
+function with_figures(plan: Bench): TemplateResult {
   const { pour } = plan;
   const place = `${plan.place}.pour`;
   const step = (by: number) => () => set_line(plan, line_now(plan) + by);
   return html`<div class="side">
-      ${headline(plan)} ${side_view("pour", plan, handle(plan))} ${line_kinds(plan)}
+      ${side_view("pour", plan, handle(plan))} ${line_kinds(plan)}
       <div class="stepper">
-        <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">+ 1 mm</button>
-        ${field({ label: line_key() === "depth" ? "Deep" : "Below brim", at: `/pour/line/${line_key()}`, unit: "mm" })}
-        <button type="button" @click=${step(1)} aria-label="Pour line 1 mm lower">− 1 mm</button>
+        <button type="button" @click=${step(-1)} aria-label="Pour line 1 mm higher">1 mm higher</button>
+        ${field({ label: shown_deep(), at: `/pour/line/${line_key()}`, unit: "mm" })}
+        <button type="button" @click=${step(1)} aria-label="Pour line 1 mm lower">1 mm lower</button>
       </div>
+    </div>
+    <div class="weights">
+      ${figure({
+        key: "pour.each",
+        label: "Weigh into each",
+        shown: mass(state.units, pour.mass_each_g),
+        note: `${trimmed(pour.volume_each_ml, 1)} ml`,
+        of: `${place}.mass_each_g`,
+      })}
       ${figure({
         key: "pour.mm",
-        label: "1 mm is",
+        label: "1 mm more or less",
         shown: volume(state.units, pour.ml_per_mm, 2),
         note: `${plain(pour.ml_per_mm * pour.density_g_per_ml, 1)} g at the line`,
         of: `${place}.ml_per_mm`,
       })}
       ${figure({
-        key: "pour.each",
-        label: "Weigh into each",
-        shown: mass(state.units, pour.mass_each_g),
-        size: "weigh",
-        note: `${trimmed(pour.volume_each_ml, 1)} ml`,
-        of: `${place}.mass_each_g`,
-      })}
-    </div>
-    <div class="weights">
-      ${batch_head(plan)} ${weigh_title("pour", "Weigh for the base", pour.formula)} ${ingredients(pour, place, "pour")}
-      ${figure({
-        key: "pour.make",
+        key: "set-up.pour.make",
         label: "Base to make",
+        note: in_one_batch(plan),
         shown: mass(state.units, pour.make_g),
-        size: "weigh",
         of: `${place}.make_g`,
       })}
       ${figure({
@@ -136,19 +156,21 @@ export function pour_lane(plan: Bench): TemplateResult {
         shown: [`${pour.density_g_per_ml} g/ml`, ""],
         of: `${place}.density_g_per_ml`,
       })}
-    </div>
-    <div class="more">${layers_form(plan)} ${warmth_form("pour")}</div>`;
+    </div>`;
 }
 
 /** What can be said before there is a plan. */
-export function pour_questions(): TemplateResult {
-  const kind = line_key();
-  return html`<div class="side">
-      ${line_kinds()} ${said_at("run", "/pour/line")}
-      ${field({ label: kind === "depth" ? "Deep" : "Below brim", at: `/pour/line/${kind}`, unit: "mm" })}
-    </div>
-    <div class="more">${layers_form()} ${warmth_form("pour")}</div>`;
-}
+const line_questions = (): TemplateResult =>
+  html`<div class="side">
+    ${line_kinds()} ${said_at("run", "/pour/line")}
+    ${field({ label: shown_deep(), at: `/pour/line/${line_key()}`, unit: "mm" })}
+  </div>`;
+
+/** To the formula of the batter. */
+export const change_formula = (slot: Slot): TemplateResult =>
+  html`<button type="button" @click=${() => open_formula(slot)}>
+    Change the formula of the ${slot === "pour" ? "base" : "topping"}
+  </button>`;
 
 /** The same line, said the other way: by the program's own figure, if it stands for what is typed. */
 function line_kinds(plan?: Bench): TemplateResult {
@@ -166,47 +188,4 @@ function line_kinds(plan?: Bench): TemplateResult {
     ],
     take,
   );
-}
-
-function spoons(one: Ingredient): string {
-  return one.teaspoons ? `about ${trimmed(one.teaspoons, 1)} tsp` : "";
-}
-
-function note_of(one: Ingredient): string {
-  const aside = one.set_aside_for_colours_g
-    ? `${both(
-        weight(state.units, { g: one.set_aside_for_colours_g, scale_step_g: one.scale_step_g }),
-      )} of it for the colours`
-    : "";
-  return [spoons(one), aside].filter(Boolean).join(", ");
-}
-
-export function weigh_title(slot: Slot, words: string, formula: string): TemplateResult {
-  return html`<div class="weigh-head">
-    <h3>${words} <small>${formula}</small></h3>
-    <button
-      type="button"
-      @click=${() => open_formula(slot)}
-      aria-label="Change the formula ${slot === "pour" ? "of the base" : "of the topping"}"
-    >
-      Change the formula
-    </button>
-  </div>`;
-}
-
-/** All but what goes into the lye, which stands on the shelf. */
-export function ingredients(batter: Batter, place: string, key: string): TemplateResult {
-  return html`${for_batter(batter).map(({ one, i }) => weighed(one, i, place, key))}`;
-}
-
-/** `place` is that of its batter in the plan, `key` that of the batter's figures, which no other has. */
-export function weighed(one: Ingredient, i: number, place: string, key: string): TemplateResult {
-  return figure({
-    key: `${key}.${i}`,
-    label: one.name,
-    note: note_of(one),
-    shown: shown_weight(state.units, one),
-    size: "weigh",
-    of: `${place}.ingredients.${i}.g`,
-  });
 }

@@ -9,12 +9,13 @@ import { complaint } from "./complaint";
 import { money_view } from "./money_view";
 import { mould_view } from "./mould_view";
 import { print_view } from "./print_view";
-import { set_up_view, unplanned } from "./set_up_view";
+import { set_up_view } from "./set_up_view";
 import { watch_view } from "./watch_view";
 import { weigh_view } from "./weigh_view";
 
 /** Of a run that is planned. */
-const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> = {
+const views: Record<RunView, (plan: Plan) => TemplateResult> = {
+  weigh: weigh_view,
   "set-up": set_up_view,
   watch: watch_view,
   money: money_view,
@@ -23,10 +24,8 @@ const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> =
 };
 
 export function run_view(view: RunView): TemplateResult {
-  const changed_files = html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)}`;
-  if (view === "weigh") return html`${changed_files} ${weigh_view()}`;
   const { plan } = state;
-  return html`${changed_files} ${complaint()}
+  return html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)} ${complaint()}
     <h1 id="run-title" tabindex="-1">${plan?.run ?? String(state.run.now.name ?? "")}</h1>
     ${plan ? views[view](plan) : without_plan(view)}`;
 }
@@ -34,6 +33,7 @@ export function run_view(view: RunView): TemplateResult {
 /** What is missing must be within reach. */
 function without_plan(view: RunView): TemplateResult {
   if (!state.complaint) return html`<p class="hint">Reading the run ...</p>`;
-  return html`<p class="hint">Correct this to see the figures.</p>
-    ${view === "set-up" ? unplanned() : ""}`;
+  return view === "set-up"
+    ? set_up_view()
+    : html`<p class="hint">No figures yet: the set-up tells what is missing.</p>`;
 }

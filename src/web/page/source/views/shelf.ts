@@ -1,21 +1,18 @@
-// The shelf beneath the lanes: both lyes, and what is left unsaponified; losses and scales.
-import { html, nothing, type TemplateResult } from "lit";
+// The lye, with what is left unsaponified.
+import { html, nothing, svg, type TemplateResult } from "lit";
 import { value_at } from "../documents/editing";
 import type { Slot } from "../documents/file_types";
 import { state } from "../documents/state";
 import { in_one_batch, whipping_called, type Bench } from "../figures/batches";
 import { danger_beside, dangers_of } from "../figures/dangers";
 import { figure, how } from "../figures/figure";
-import { for_lye } from "../figures/weights";
 import { field } from "../forms/field";
-import { loss_fields } from "../forms/losses";
 import { bottles_form, lye_pot_form } from "../forms/run_extras";
 import type { Batter, Heat, LyePot, Superfat } from "../program/answers";
 import {
   both,
   duration,
   is_below_zero,
-  mass,
   per_cent,
   trimmed,
   warmth,
@@ -23,40 +20,27 @@ import {
   weight,
   type Shown,
 } from "../program/numbers";
-import { batch_head } from "./batches_told";
 import { whipping_key, whipping_place } from "./pipe_lane";
-import { weighed } from "./pour_lane";
+import { set_up_part, told } from "./set_up_part";
 
-export function shelf(plan: Bench): TemplateResult {
-  return html`<section class="shelf" aria-labelledby="shelf-title">
-    <h2 id="shelf-title">Lye</h2>
-    ${batch_head(plan)}
-    <div class="jugs">
-      ${jug({
-        slot: "pour",
-        title: plan.pipe ? "Lye for the base" : "Lye",
-        batter: plan.pour,
-        place: `${plan.place}.pour`,
-        pieces: plan.batch.pieces,
-        key: "pour",
-      })}
-      ${plan.whippings.map((one, i) => {
-        const called = whipping_called(plan, one);
-        return jug({
-          slot: "pipe",
-          title: `Lye for the topping${called && `, ${called}`}`,
-          batter: one,
-          place: whipping_place(plan, i),
-          pieces: plan.batch.pieces,
-          key: whipping_key(i),
-        });
-      })}
-    </div>
-    ${common_pot(plan)} ${lye_pot_form()} ${bottles_form(plan)}
-  </section>`;
+/** The lye: how strong, what is left unsaponified, how warm; and what is shared. */
+export function lye_part(bench?: Bench): TemplateResult {
+  return set_up_part({
+    name: "lye",
+    title: "Lye",
+    drawing: jug_drawing,
+    result: bench ? lyes(bench).map(headline) : told("Not yet with figures."),
+    about: [
+      ["run", "/lye_pot"],
+      ["run", "/bottles"],
+    ],
+    form: () =>
+      html`${bench ? html`<div class="more jugs">${lyes(bench).map(told_of_lye)} ${common_pot(bench)}</div>` : nothing}
+        <div class="more">${lye_pot_form()} ${bottles_form(bench)}</div>`,
+  });
 }
 
-interface Jug {
+interface Lye {
   slot: Slot;
   title: string;
   batter: Batter; // of one batch, or of one of its whippings
@@ -65,16 +49,55 @@ interface Jug {
   key: string; // that of the batter's figures
 }
 
-function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
+function lyes(plan: Bench): Lye[] {
+  const { pieces } = plan.batch;
+  const base: Lye = {
+    slot: "pour",
+    title: plan.pipe ? "Lye for the base" : "Lye",
+    batter: plan.pour,
+    place: `${plan.place}.pour`,
+    pieces,
+    key: "pour",
+  };
+  const whipped = plan.whippings.map((one, i): Lye => {
+    const called = whipping_called(plan, one);
+    return {
+      slot: "pipe",
+      title: `Lye for the topping${called && `, ${called}`}`,
+      batter: one,
+      place: whipping_place(plan, i),
+      pieces,
+      key: whipping_key(i),
+    };
+  });
+  return [base, ...whipped];
+}
+
+function headline({ title, batter, slot, pieces }: Lye): TemplateResult {
+  const sign = dangers_of(slot, pieces).length ? " ⚠" : "";
+  return told(
+    html`${title}: ${trimmed(batter.lye_strength_percent, 1)} % strong; superfat as weighed
+      <b>${per_cent(batter.superfat_percent.effective)}${sign}</b>.`,
+  );
+}
+
+/** No more than a sign for it: what is in it stands beside. */
+const jug_drawing = (): TemplateResult =>
+  html`<div class="small-view">
+    <svg class="jug-sign" viewBox="0 0 60 50" aria-hidden="true">
+      ${svg`<path class="plain" d="M15 22L19 44H41L45 22Z" /><path class="wall" d="M10 6L19 44H41L49 6M10 6H7M46 14C58 14 56 32 43 34" />`}
+    </svg>
+  </div>`;
+
+function told_of_lye({ slot, title, batter, place, pieces, key }: Lye): TemplateResult {
   const { effective } = batter.superfat_percent;
   const is_dangerous = dangers_of(slot, pieces).length > 0;
-  const danger_id = `danger-${key.replaceAll(".", "-")}`;
+  const danger_id = `danger-set-up-${key.replaceAll(".", "-")}`;
   const is_first = key === slot; // the others are of the same formula
   return html`<div class="jug">
     <h3>${title} <small>${batter.formula}</small></h3>
-    ${for_lye(batter).map(({ one, i }) => weighed(one, i, place, key))}
     ${figure({
-      key: `${key}.strength`,
+      key: `set-up.${key}.strength`,
       label: "Lye strength",
       note: `water ${trimmed(batter.water_to_pure_alkali, 2)} : 1 to alkali; water ${trimmed(
         batter.water_percent_of_fats,
@@ -84,7 +107,7 @@ function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
       of: `${place}.lye_strength_percent`,
     })}
     ${figure({
-      key: `${key}.superfat`,
+      key: `set-up.${key}.superfat`,
       label: "Superfat as weighed",
       shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""],
       of: `${place}.superfat_percent.effective`,
@@ -107,7 +130,7 @@ function jug({ slot, title, batter, place, pieces, key }: Jug): TemplateResult {
   </div>`;
 }
 
-function interval(superfat: Superfat): TemplateResult {
+export function interval(superfat: Superfat): TemplateResult {
   const { low, high, likely_low, likely_high, uncertainties } = superfat;
   const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
   const likely =
@@ -124,7 +147,7 @@ function interval(superfat: Superfat): TemplateResult {
   </p>`;
 }
 
-function heat(batter: Batter, place: string, key: string): TemplateResult | typeof nothing {
+export function heat(batter: Batter, place: string, key: string): TemplateResult | typeof nothing {
   if (!batter.heat) return nothing;
   return html`${heat_words(batter.heat)} ${how(`${key}.heat`, "How the heat is worked out", `${place}.heat`)}`;
 }
@@ -146,7 +169,7 @@ function heat_words(found: Heat): TemplateResult {
 }
 
 /** One pot for both batters: each takes its own share by weight, never half. */
-function common_pot(plan: Bench): TemplateResult | typeof nothing {
+export function common_pot(plan: Bench): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
   const { units } = state;
@@ -206,30 +229,4 @@ function full_pot(pot: LyePot): string {
     oz_text: pot.full_pot_oz_text,
   });
   return `${both(full)} with the pot: make up with water to that after cooling`;
-}
-
-export function losses_and_scales(plan: Bench): TemplateResult {
-  const of_one = in_one_batch(plan);
-  return html`<section class="losses" aria-labelledby="losses-title">
-    <h2 id="losses-title">Losses and scales</h2>
-    <p class="aside">
-      ${of_one ? `Of ${of_one}: in` : "In"} the pieces ${both(mass(state.units, plan.pour.in_pieces_g))} of base, lost
-      ${both(mass(state.units, plan.pour.lost_g))}${
-        plan.pipe
-          ? `; of topping ${both(
-              mass(state.units, plan.pipe.in_pieces_g),
-            )}, lost ${both(mass(state.units, plan.pipe.lost_g))}`
-          : ""
-      }.
-    </p>
-    <div class="row">
-      ${loss_fields("pour", plan.pipe && "Base")} ${plan.pipe ? loss_fields("pipe", "Topping") : nothing}
-    </div>
-    <div class="row">
-      ${field({ label: "Large scale, smallest step", at: "/scales/large/step", unit: "g", short: true })}
-      ${field({ label: "Large scale, most it weighs", at: "/scales/large/most", unit: "g", short: true })}
-      ${field({ label: "Fine scale, smallest step", at: "/scales/fine/step", unit: "g", short: true })}
-      ${field({ label: "Fine scale, most it weighs", at: "/scales/fine/most", unit: "g", short: true })}
-    </div>
-  </section>`;
 }
