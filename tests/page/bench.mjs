@@ -151,8 +151,9 @@ export async function check_access(page, state) {
 export async function check_tablet(page, state) {
   const small = await page.evaluate(() =>
     [...document.querySelectorAll("button:not(.skip), input, select, summary, [role=slider]")]
-      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect()])
-      .filter(([, box]) => box.width && (box.width < 43.9 || box.height < 43.9))
+      .map((node) => (node.matches(".weigh input") ? node.closest("label") : node)) // the row is the tick box
+      .map((node) => [node.outerHTML.slice(0, 120), node.getBoundingClientRect(), node.closest(".weigh") ? 39.9 : 43.9])
+      .filter(([, box, least]) => box.width && (box.width < least || box.height < least))
       .map(([words]) => words),
   );
   assert.deepEqual(small, [], state);

@@ -10,8 +10,9 @@ const uses = {
   figures: ["documents", "program"],
   drawings: ["documents", "program"],
   forms: ["figures", "drawings", "documents", "program"],
+  weighing: ["forms", "figures", "documents", "program"],
   moulds: ["forms", "figures", "drawings", "documents", "program"],
-  views: ["moulds", "forms", "figures", "drawings", "documents", "program"],
+  views: ["weighing", "moulds", "forms", "figures", "drawings", "documents", "program"],
 };
 
 const source = join(dirname(fileURLToPath(import.meta.url)), "source");

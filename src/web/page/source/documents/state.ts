@@ -5,6 +5,7 @@ import type { Complaint, Files, PlanQuestion, Tip, Keep } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
+import type { AtBench, WhipToday } from "./bench_types";
 import { redraw } from "./drawing";
 import type { BesideId, FormulaSlot, Kind, OpenFile, Step } from "./file_types";
 import { run_kind } from "./kinds";
@@ -138,6 +139,9 @@ interface State {
   measured?: Measured;
   measuring_failed?: string;
 
+  bench: AtBench;
+  whip_today?: WhipToday;
+
   mould?: MouldDraft;
   mesh?: MeshDraft;
   chosen_mould?: ChosenMould;
@@ -188,6 +192,7 @@ const current: State = {
   dangers: { run: [], apart: [] },
   list_complaint: "",
   list_told: "",
+  bench: { run: "", batches: [], complaints: [], acts: [] },
   new_formula: { name: "", copied: "" },
   printing: {
     paper: localStorage.getItem("paper") === "Letter" ? "Letter" : "A4",

@@ -39,7 +39,8 @@ export function figure({ key, label, shown, of, working, size = "plain", note }:
 export const how = (key: string, label: string, of: string): TemplateResult =>
   figure({ key, label, shown: ["", ""], of });
 
-function of_plan(place: string): TemplateResult {
+/** How what stands at that place of the plan comes about. */
+export function of_plan(place: string): TemplateResult {
   const { workings, complaint, is_old } = workings_at(place);
   if (workings.length) return html`<div class=${is_old ? "old" : ""}>${workings.map(arithmetic)}</div>`;
   if (is_old) return html`<p class="old" role="status">Asking how it is calculated ...</p>`;

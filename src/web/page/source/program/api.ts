@@ -60,6 +60,9 @@ const silent: Complaint = {
   line: "Brimwright is not running: start it again and open the address it prints. What you typed is kept here.",
 };
 
+/** Nothing was said for or against what was asked. */
+export const is_no_answer = (complaint: Complaint): boolean => complaint === silent || complaint.is_fault === true;
+
 const kept_here = "what you typed is kept here";
 
 /** What the program could not say itself. */
@@ -93,10 +96,11 @@ async function answer_to(...question: Parameters<Transport["send"]>): Promise<Bl
   throw await refusal_in(status, body);
 }
 
-const json = async <T>(...question: Parameters<Transport["send"]>): Promise<T> =>
+export const json = async <T>(...question: Parameters<Transport["send"]>): Promise<T> =>
   JSON.parse(await (await answer_to(...question)).text()) as T;
 
-const posted = <T>(path: string, question: object): Promise<T> => json<T>("POST", path, JSON.stringify(question));
+export const posted = <T>(path: string, question: object): Promise<T> =>
+  json<T>("POST", path, JSON.stringify(question));
 
 export interface Listed {
   file: string;
@@ -165,7 +169,17 @@ export type Versions = Map<string, string | null>;
 export interface Changes {
   changed: { [file: string]: string | null };
   unreadable: string[]; // names of nothing that may be read
+  bench?: string; // another version of what is kept of the run's batches
 }
+
+/** What is known of the batches of a run. */
+export interface KnownBench {
+  run: string;
+  version: string;
+}
+
+const bench_and_version = (bench?: KnownBench): string =>
+  bench ? `&run=${encodeURIComponent(bench.run)}&bench=${encodeURIComponent(bench.version)}` : "";
 
 /** Three quarters of the head that the program puts up with. */
 const longest_address = 12_000;
@@ -174,12 +188,14 @@ const file_and_version = ([file, version]: [string, string | null]): string =>
   `&${encodeURIComponent(`file:${file}`)}=${version ?? ""}`;
 
 /** Those that are of another version than is known, as they are now. */
-export async function changes_now(known: Versions): Promise<Changes> {
+export async function changes_now(known: Versions, known_bench?: KnownBench): Promise<Changes> {
   const all: Changes = { changed: {}, unreadable: [] };
+  const path = `/api/changed?wait=0${bench_and_version(known_bench)}`;
   for (const part of parted(known)) {
-    const { changed, unreadable } = await json<Changes>("GET", `/api/changed?wait=0${part}`);
+    const { changed, unreadable, bench } = await json<Changes>("GET", path + part);
     Object.assign(all.changed, changed);
     all.unreadable.push(...unreadable);
+    all.bench = bench;
   }
   return all;
 }
@@ -200,10 +216,15 @@ export const longest_wait_ms = 20_000;
  * The same as soon as there is one, or after a while none. It ends one that waits still. More than an address holds are
  * looked at in turn, without waiting.
  */
-export async function next_changes(known: Versions, given_up: AbortSignal): Promise<Changes> {
+export async function next_changes(
+  known: Versions,
+  known_bench: KnownBench | undefined,
+  given_up: AbortSignal,
+): Promise<Changes> {
   const [part, ...more] = parted(known);
-  if (more.length) return changes_now(known);
-  const path = `/api/changed?wait=${longest_wait_ms / 1000}&tab=${this_tab}${part}`;
+  if (more.length) return changes_now(known, known_bench);
+  const wait = `wait=${longest_wait_ms / 1000}&tab=${this_tab}`;
+  const path = `/api/changed?${wait}${bench_and_version(known_bench)}${part}`;
   return json<Changes>("GET", path, undefined, undefined, given_up);
 }
 

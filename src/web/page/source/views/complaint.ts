@@ -13,13 +13,16 @@ import { is_of_blank, still_needed } from "../forms/still_needed";
 import { wording } from "../program/api";
 import { show } from "./where";
 
-export function complaint(): TemplateResult {
+/** `comes_of_it` is what that means for what stands beneath. */
+export function complaint(
+  comes_of_it = state.plan ? "The figures below are out of date." : "No figures yet.",
+): TemplateResult {
   const said = is_of_blank() ? undefined : state.complaint;
   return html`<div class="complaints" role="status">
       ${
         said
           ? html`<p class="alarm">
-                <strong>${state.plan ? "The figures below are out of date." : "No figures yet."}</strong>
+                <strong>${comes_of_it}</strong>
                 ${place_words(said.field)}${wording(said)}
               </p>
               ${said.is_fault ? html`<button type="button" @click=${ask_again}>Ask again</button>` : nothing}

@@ -14,8 +14,7 @@ import { watch_view } from "./watch_view";
 import { weigh_view } from "./weigh_view";
 
 /** Of a run that is planned. */
-const views: Record<RunView, (plan: Plan) => TemplateResult> = {
-  weigh: weigh_view,
+const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> = {
   "set-up": set_up_view,
   watch: watch_view,
   money: money_view,
@@ -24,8 +23,10 @@ const views: Record<RunView, (plan: Plan) => TemplateResult> = {
 };
 
 export function run_view(view: RunView): TemplateResult {
+  const changed_files = html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)}`;
+  if (view === "weigh") return html`${changed_files} ${weigh_view()}`;
   const { plan } = state;
-  return html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)} ${complaint()}
+  return html`${changed_files} ${complaint()}
     <h1 id="run-title" tabindex="-1">${plan?.run ?? String(state.run.now.name ?? "")}</h1>
     ${plan ? views[view](plan) : without_plan(view)}`;
 }

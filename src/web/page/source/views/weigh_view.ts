@@ -1,8 +1,7 @@
-// What is to be weighed.
+// What is to be weighed, beneath what keeps the plan from being of what is typed.
 import { html, type TemplateResult } from "lit";
-import { bench_of } from "../figures/batches";
-import type { Plan } from "../program/answers";
-import { order } from "./set_up_view";
-import { weigh_lists } from "./weigh_lists";
+import { is_begun, weighing } from "../weighing/weighing";
+import { complaint } from "./complaint";
 
-export const weigh_view = (plan: Plan): TemplateResult => html`${order(plan)} ${weigh_lists(bench_of(plan))}`;
+export const weigh_view = (): TemplateResult =>
+  html`${complaint(is_begun() ? "No new weights can be given." : undefined)} ${weighing()}`;
