@@ -92,7 +92,7 @@ std::chrono::seconds Fields::positive_short_time(std::string_view key,
                                                  std::string_view example) const {
   const auto value = read_short_time(quantity(key, example), place(key), example);
   if (value.count() <= 0)
-    throw UserError(place(key), "is no time at all",
+    throw UserError(place(key), "is zero",
                     "give a time above zero, such as " + brimwright::quoted(example));
   return value;
 }

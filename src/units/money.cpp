@@ -52,7 +52,7 @@ Currency currency(std::string_view code, const Place& where) {
   const auto row = std::find_if(currencies.begin(), currencies.end(),
                                 [&](const Row& r) { return r.code == code; });
   if (row == currencies.end())
-    throw UserError(where, quoted(code) + " is no currency code known here",
+    throw UserError(where, quoted(code) + " is not a currency code known here",
                     "give the three-letter ISO 4217 code, such as \"EUR\" or \"USD\"");
   return {std::string(row->code), row->decimals};
 }

@@ -294,7 +294,7 @@ TEST_CASE("what cannot be read with one meaning is refused in one line", "[units
       {"2 5/4 in", "does not begin with a number"},
       {"5 furlongs", "\"furlongs\" is not known here"},
       {"5 g", "\"g\" is not known here"},
-      {"20 m", "more than any studio handles"},
+      {"20 m", "too large to be right"},
       {"1e400 mm", "is not a length"},
       {"5 mm 3 cm", "more than one quantity"},
   }));

@@ -1,5 +1,4 @@
-#include "units/fields.h"
-
+#include "units/field_node.h"
 #include "units/guarded_json.h"
 #include "units/letters.h"
 #include "units/printing.h"
@@ -15,61 +14,13 @@
 #include <cstddef>
 #include <filesystem>
 #include <fstream>
-#include <map>
-#include <set>
 #include <sstream>
 #include <utility>
 
 namespace brimwright {
 
-using Json = nlohmann::ordered_json;
-
-using Member = Json::object_t::value_type;
-
-struct Fields::Node {
-  /// What all objects of one file have in common.
-  struct Document {
-    Json json;
-    std::string file;
-    std::vector<Remark> said = {};
-    Spelling spelling = {};
-    std::set<std::string> taken = {};  // from other documents, as pointers there
-    bool has_none_unknown = false;     // its keys were looked at once and for all
-  };
-  /// Of another document, for what this object lacks.
-  struct Substitute {
-    std::shared_ptr<const Node> node;
-    std::map<std::string, std::string, std::less<>> keys;  // here and there; empty: all by one name
-  };
-
-  Node(std::shared_ptr<Document> its_document, const Json& its_object, std::string its_pointer,
-       std::string its_pattern);
-
-  /// How the file spells today's `key` of this object.
-  std::string_view spelt(std::string_view key) const {
-    return document->spelling.own(pattern, key);
-  }
-
-  std::shared_ptr<Document> document;
-  const Json* object;
-  std::string pointer;
-  std::string pattern;  // the pointer as the earlier version spells it, * for a place in a list
-  std::vector<const Member*> by_name;  // the library would look through all members for each
-  mutable std::set<std::string, std::less<>> asked;
-  mutable std::set<std::string, std::less<>> may_hold;  // empty: not told
-  mutable std::vector<Substitute> substitutes;
-};
-
-Fields::Node::Node(std::shared_ptr<Document> its_document, const Json& its_object,
-                   std::string its_pointer, std::string its_pattern)
-    : document(std::move(its_document)),
-      object(&its_object),
-      pointer(std::move(its_pointer)),
-      pattern(std::move(its_pattern)) {
-  for (const Member& member : object->get_ref<const Json::object_t&>()) by_name.push_back(&member);
-  std::sort(by_name.begin(), by_name.end(),
-            [](const Member* one, const Member* other) { return one->first < other->first; });
-}
+using Json = Fields::Node::Json;
+using Member = Fields::Node::Member;
 
 namespace {
 
@@ -78,105 +29,6 @@ constexpr std::size_t longest_name = 200;
 constexpr std::size_t longest_quantity = 200;
 constexpr std::size_t most_names = 2'000;
 constexpr std::size_t most_plain_values = 1'000;
-
-std::string escaped(std::string_view key) {  // RFC 6901
-  std::string out;
-  for (const char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
-  return out;
-}
-
-/// Where what stands in `node` as `own_key` is found by the schema's earlier version.
-std::string pattern_of(const Fields::Node& node, std::string_view own_key) {
-  return further_in(node.pattern, escaped(node.document->spelling.earlier(node.pattern, own_key)));
-}
-
-std::string kind_of(const Json& value) {
-  if (value.is_null()) return "null";
-  if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
-  if (value.is_number()) return "the bare number " + value.dump();
-  if (value.is_string())
-    return "the text " + brimwright::quoted(value.get_ref<const std::string&>());
-  return value.is_array() ? "a list" : "an object";
-}
-
-/// Where the value of a key stands: in the object itself, or in one that completes it.
-struct Held {
-  const Fields::Node* by;
-  std::string key;  // as it is spelt there
-  const Json* value = nullptr;
-
-  Place place() const { return {by->document->file, by->pointer + "/" + escaped(key)}; }
-};
-
-Held held(const Fields::Node& node, std::string_view todays_key) {
-  Held own{&node, std::string(node.spelt(todays_key))};
-  const auto at = std::lower_bound(
-      node.by_name.begin(), node.by_name.end(), own.key,
-      [](const Member* member, std::string_view name) { return member->first < name; });
-  if (at != node.by_name.end() && (*at)->first == own.key) {
-    own.value = &(*at)->second;
-    return own;
-  }
-  for (const auto& other : node.substitutes) {
-    const auto there = other.keys.find(todays_key);
-    if (!other.keys.empty() && there == other.keys.end()) continue;
-    const Held taken = held(*other.node, other.keys.empty() ? todays_key : there->second);
-    if (taken.value != nullptr) return taken;
-  }
-  return own;
-}
-
-/// The same, and marks the key as asked for.
-Held asked_for(const Fields::Node& node, std::string_view key) {
-  node.asked.emplace(node.spelt(key));
-  Held result = held(node, key);
-  if (result.by == &node) return result;
-  result.by->asked.emplace(result.key);
-  node.document->taken.insert(result.place().field);
-  return result;
-}
-
-const Json* found(const Fields::Node& node, std::string_view key) {
-  return asked_for(node, key).value;
-}
-
-Place place_in(const Fields::Node& node, std::string_view key) { return held(node, key).place(); }
-
-/// What `unknown` should have been: what the other version of the schema calls so, or the nearest
-/// of the names `known`.
-std::optional<std::string> meant_by(const Fields::Node& node, const std::string& unknown,
-                                    const std::vector<std::string>& known) {
-  const std::string_view renamed = node.document->spelling.meant(node.pattern, unknown);
-  return renamed.empty() ? nearest_name(unknown, known) : std::string(renamed);
-}
-
-/// The keys of `node` that nobody knows: of those not asked for yet, the ones that may not stand
-/// there, or, where that is not told, the ones a slip away from the `missing` key.
-std::vector<std::string> unknown_beside(const Fields::Node& node, std::string_view missing) {
-  std::vector<std::string> unknown;
-  for (const Member* member : node.by_name) {
-    const std::string& name = member->first;
-    if (node.asked.contains(name) || node.may_hold.contains(name)) continue;
-    if (!node.may_hold.empty() || meant_by(node, name, {std::string(node.spelt(missing))}))
-      unknown.push_back(name);
-  }
-  return unknown;
-}
-
-/// "wal" is not known; did you mean "wall"? Of several keys, one after the other, cut at ten.
-std::string unknown_in_words(const Fields::Node& node, const std::vector<std::string>& unknown,
-                             std::size_t from) {
-  std::vector<std::string> known(node.asked.begin(), node.asked.end());
-  known.insert(known.end(), node.may_hold.begin(), node.may_hold.end());
-  std::string words;
-  for (std::size_t i = from; i < unknown.size(); ++i) {
-    if (i == from + 10) return words + ", and more";
-    const auto near = meant_by(node, unknown[i], known);
-    words += (words.empty() ? "" : ", ") + brimwright::quoted(unknown[i]) + " is not known" +
-             (near ? " (\"" + *near + "\"?)" : "");
-  }
-  return words;
-}
 
 /// What `init` leaves to be filled in says after its question mark what goes there.
 void refuse_blank(const Json& value, const Place& where) {
@@ -236,34 +88,20 @@ const Json& list_of(const Json& value, const Place& where, std::size_t most) {
   return value;
 }
 
-/// Gives the object `of`, which stands in `holder` under `key`, those that complete it there.
-void complete(const Fields::Node& of, const Fields::Node& holder, std::string_view key) {
-  for (const auto& other : holder.substitutes) {
-    const auto there = other.keys.find(key);
-    if (!other.keys.empty() && there == other.keys.end()) continue;
-    const Held inner = held(*other.node, other.keys.empty() ? key : there->second);
-    if (inner.value == nullptr || !inner.value->is_object()) continue;
-    inner.by->asked.emplace(inner.key);
-    of.substitutes.push_back(
-        {std::make_shared<Fields::Node>(inner.by->document, *inner.value, inner.place().field,
-                                        pattern_of(*inner.by, inner.key)),
-         {}});
-  }
-}
-
 }  // namespace
 
 Fields::Fields(std::shared_ptr<const Node> node) : node_(std::move(node)) {}
 
 Fields Fields::parse(std::string_view text, std::string file) {
   if (text.size() > largest_file)
-    throw UserError({file, "", "is larger than 4 MiB", "no file of this kind is; check its name"});
-  Json json = parsed_json(text, file);
-  if (!json.is_object())
-    throw UserError({file, "", "holds " + kind_of(json), "it must hold one object in { }"});
-  const auto document =
-      std::make_shared<Node::Document>(Node::Document{std::move(json), std::move(file)});
-  return Fields(std::make_shared<Node>(document, document->json, "", ""));
+    throw UserError(
+        {file, "", "is larger than 4 MiB", "files of this kind are smaller; check its name"});
+  if (plain(text).empty()) throw UserError({file, "", "is empty", "check its name"});
+  const auto json = std::make_shared<const Json>(parsed_json(text, file));
+  if (!json->is_object())
+    throw UserError({file, "", "holds " + kind_of(*json), "it must hold one object in { }"});
+  const auto document = std::make_shared<Node::Document>(Node::Document{json, std::move(file)});
+  return Fields(std::make_shared<Node>(document, *json, "", ""));
 }
 
 Fields Fields::read(const std::string& path) { return parse(text_of_file(path), path); }
@@ -276,7 +114,8 @@ std::string text_of_file(const std::string& path) {
   if (!std::filesystem::is_regular_file(status))
     throw UserError({path, "", "is not a file that can be read", "name a JSON file"});
   if (std::filesystem::file_size(path, error) > largest_file)
-    throw UserError({path, "", "is larger than 4 MiB", "no file of this kind is; check its name"});
+    throw UserError(
+        {path, "", "is larger than 4 MiB", "files of this kind are smaller; check its name"});
   std::ifstream in(path, std::ios::binary);
   std::ostringstream text;
   text << in.rdbuf();
@@ -293,10 +132,26 @@ const Fields& Fields::may_hold(std::initializer_list<std::string_view> keys) con
   return *this;
 }
 
+namespace {
+
+/// A file of another kind is no slip in a schema's name.
+void refuse_other_kind(const std::string& given, const Schema& schema, const Place& where) {
+  const std::string kind = given.substr(0, given.find('/'));
+  constexpr std::array<std::string_view, 6> kinds = {"run",  "formula", "mould",
+                                                     "fats", "tips",    "studio"};
+  const auto is_it = [&](std::string_view one) { return kind == "brimwright." + std::string(one); };
+  if (kind == schema.name || std::none_of(kinds.begin(), kinds.end(), is_it)) return;
+  throw UserError(where, "is " + brimwright::quoted(given) + ", which is another kind of file",
+                  "name a file that begins with \"" + schema.today() + "\"");
+}
+
+}  // namespace
+
 void Fields::of(const Schema& schema) const {
   std::vector<std::string> versions = {schema.today()};
   if (schema.version > 1) versions.push_back(schema.previous());
   has("$schema");  // for editors
+  if (is_text("schema")) refuse_other_kind(text("schema"), schema, place("schema"));
   const bool is_earlier = choice("schema", versions) == schema.previous();
   node_->document->spelling = Spelling(schema, is_earlier);
 }
@@ -474,56 +329,6 @@ bool Fields::is_empty(std::string_view key) const {
 }
 
 std::string Fields::json() const { return node_->object->dump(); }
-
-namespace {
-
-/// A text as it is compared with another: blanks and copied signs do not matter.
-Json comparable(const Json& value) {
-  return value.is_string() ? Json(plain(value.get_ref<const std::string&>())) : value;
-}
-
-/// Whether `confirmed` names `value`, alone or in a list.
-bool names(const Json& confirmed, const Json& value) {
-  if (comparable(confirmed) == comparable(value)) return true;
-  return confirmed.is_array() &&
-         std::any_of(confirmed.begin(), confirmed.end(),
-                     [&](const Json& one) { return comparable(one) == comparable(value); });
-}
-
-/// "confirmed" of `node`, if it stands there and says anything but `false`.
-const Json* confirmed_in(const Fields::Node& node) {
-  const Json* confirmed = found(node, "confirmed");
-  if (confirmed == nullptr || (confirmed->is_boolean() && !confirmed->get<bool>())) return nullptr;
-  if (confirmed->is_null())
-    throw UserError(place_in(node, "confirmed"), "is null",
-                    "write what it confirms, as it stands beside it");
-  return confirmed;
-}
-
-}  // namespace
-
-bool Fields::confirms(std::string_view figure) const {
-  const Json* confirmed = confirmed_in(*node_);
-  return confirmed != nullptr && (confirmed->is_boolean() || names(*confirmed, Json(figure)));
-}
-
-bool Fields::confirms_value_of(std::string_view key) const {
-  // What confirms a value stands beside it.
-  const Held holder = asked_for(*node_, key);
-  const Json* confirmed = confirmed_in(*holder.by);
-  const Json* value = holder.value;
-  if (confirmed == nullptr || value == nullptr) return false;
-  if (confirmed->is_boolean() || names(*confirmed, *value)) return true;
-  throw UserError(place("confirmed"),
-                  "is " + kind_of(*confirmed) + ", but \"" + std::string(node_->spelt(key)) +
-                      "\" is " + kind_of(*value),
-                  "write the very value that was checked, or true; or take it out");
-}
-
-bool Fields::confirms_all() const {
-  const Json* confirmed = confirmed_in(*node_);
-  return confirmed != nullptr && confirmed->is_boolean();
-}
 
 void Fields::say(Remark remark) const { node_->document->said.push_back(std::move(remark)); }
 const std::vector<Remark>& Fields::said() const { return node_->document->said; }
