@@ -42,4 +42,8 @@ struct Command {
 /// Its usage on one line, after "brimwright" and its own name: "[OPTIONS] FILE".
 std::string usage_of(const Command& command);
 
+std::vector<std::string> names_of(const std::vector<Command>& commands);
+/// All names of all of them: "-h", "--help", "--json".
+std::vector<std::string> names_of(const std::vector<CommandOption>& options);
+
 }  // namespace brimwright::cli

@@ -204,8 +204,9 @@ void Parser::add_gauge_files(CLI::App& gauge) {
 }
 
 void Parser::add_plan() {
-  CLI::App& plan = *command("plan", "plan a run: every weight, both lyes, the cost of a piece",
-                            Asked::plan, plan_examples);
+  CLI::App& plan =
+      *command("plan", "plan a run: every weight, both lye solutions, the cost of a piece",
+               Asked::plan, plan_examples);
   auto& wish = words_.plan;
   argument(plan, "RUN", wish.file, "a run file; - reads it from a pipe", json_files)->required();
   plan.add_flag("--brief", wish.brief,
@@ -348,19 +349,6 @@ std::string one_line(std::string text) {
   while (!text.empty() && text.back() == ' ') text.pop_back();
   constexpr std::size_t longest = 600;  // it quotes what was typed
   return shortened(text, longest);
-}
-
-std::vector<std::string> names_of(const std::vector<Command>& commands) {
-  std::vector<std::string> names;
-  for (const auto& command : commands) names.push_back(command.name);
-  return names;
-}
-
-std::vector<std::string> names_of(const std::vector<CommandOption>& options) {
-  std::vector<std::string> names;
-  for (const auto& option : options)
-    names.insert(names.end(), option.names.begin(), option.names.end());
-  return names;
 }
 
 void Parser::refuse(const CLI::ParseError& error) const {

@@ -20,19 +20,6 @@ std::string replaced(std::string text, const std::string& old, const std::string
 /// In single quotes, for any of the three shells: bash and zsh leave and come back for a quote.
 std::string quoted(const std::string& text) { return "'" + replaced(text, "'", "'\\''") + "'"; }
 
-std::vector<std::string> names_of(const std::vector<Command>& commands) {
-  std::vector<std::string> names;
-  for (const auto& command : commands) names.push_back(command.name);
-  return names;
-}
-
-std::vector<std::string> names_of(const std::vector<CommandOption>& options) {
-  std::vector<std::string> names;
-  for (const auto& option : options)
-    names.insert(names.end(), option.names.begin(), option.names.end());
-  return names;
-}
-
 /// `help` is told by the names of the others.
 Completion takes_of(const Argument& argument, const Command& command, const Command& all) {
   if (command.name != "help") return argument.takes;

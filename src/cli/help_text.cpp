@@ -58,16 +58,6 @@ std::string options_text(const Command& command) {
 
 }  // namespace
 
-std::string usage_of(const Command& command) {
-  std::string usage = "[OPTIONS]";
-  if (!command.commands.empty()) usage += " COMMAND";
-  for (const auto& argument : command.arguments) {
-    const std::string name = argument.name + (argument.repeats ? "..." : "");
-    usage += " " + (argument.is_required ? name : "[" + name + "]");
-  }
-  return usage;
-}
-
 std::string help_text(const Command& command, const std::string& name) {
   std::string text = command.what + "\n\nUsage: " + name + " " + usage_of(command) + "\n";
   if (!command.commands.empty()) text += "\nCommands:\n";

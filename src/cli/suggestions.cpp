@@ -14,7 +14,9 @@ std::string meant(const std::string& typed, const std::vector<std::string>& know
 }
 
 std::string meant_file(const std::string& path, const std::string& otherwise) {
-  const auto near = moulds::near_file(path);
+  const std::filesystem::path wanted(path);
+  const auto folder = wanted.has_parent_path() ? wanted.parent_path() : std::filesystem::path(".");
+  const auto near = moulds::near_file(wanted.filename().string(), {folder});
   if (!near) return otherwise;
   return "did you mean \"" + std::filesystem::path(path).replace_filename(*near).string() + "\"?";
 }

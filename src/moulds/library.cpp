@@ -1,6 +1,6 @@
 #include "moulds/library.h"
 
-#include "units/fields.h"
+#include "moulds/near_file.h"
 #include "units/question.h"
 
 #include <algorithm>
@@ -48,34 +48,6 @@ std::vector<fs::path> folders_for(const Library& library, const std::string& fil
   return folders;
 }
 
-/// Adds to `names` how files in `folder`, and one folder further in, are named from `root`.
-void list_files(const fs::path& root, const fs::path& folder, bool further_in,
-                std::vector<std::string>& names) {
-  constexpr std::size_t most = 5'000;  // a suggestion is not worth more looking
-  std::error_code error;
-  fs::directory_iterator at(folder, error);
-  for (; !error && at != fs::directory_iterator() && names.size() < most; at.increment(error)) {
-    std::error_code none;
-    if (at->path().filename().native().front() == '.') continue;
-    if (at->is_regular_file(none))
-      names.push_back(at->path().lexically_relative(root).generic_string());
-    else if (further_in && at->is_directory(none) && !at->is_symlink(none))
-      list_files(root, at->path(), false, names);
-  }
-}
-
-/// The file that was probably meant by `name`: the same in another folder, or a slip away.
-std::optional<std::string> probable_file(const std::string& name,
-                                         const std::vector<fs::path>& roots) {
-  std::vector<std::string> names;
-  for (const fs::path& root : roots) list_files(root, root, true, names);
-  std::sort(names.begin(), names.end());
-  const auto same = std::find_if(names.begin(), names.end(), [&](const std::string& known) {
-    return fs::path(known).filename() == fs::path(name).filename();
-  });
-  return same != names.end() ? *same : nearest_name(name, names);
-}
-
 std::string listed(const std::vector<fs::path>& folders) {
   std::string list;
   for (const fs::path& folder : folders) list += (list.empty() ? "" : ", ") + folder.string();
@@ -111,7 +83,7 @@ std::string Library::resolve(const std::string& name, const Place& where) const 
                                ", but not in any folder brimwright may read: " + listed(roots),
                     .remedy = "copy it beside this file, or allow its folder with " +
                               Answer{"library", outside->parent_path().string()}});
-  if (const auto meant = leaves ? std::nullopt : probable_file(name, roots))
+  if (const auto meant = leaves ? std::nullopt : near_file(name, roots))
     throw UserError(where, "there is no file " + quoted + "; looked in " + listed(roots),
                     "did you mean \"" + *meant + "\"?");
   throw UserError(
