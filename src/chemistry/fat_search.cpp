@@ -82,7 +82,11 @@ std::vector<Words> keys_of(const Fat& fat) {
     return all;
   }();
   const auto at = shipped.find(fat.id);
-  return at == shipped.end() ? made_keys(fat) : at->second;
+  if (at == shipped.end()) return made_keys(fat);
+  if (!fat.is_users_own) return at->second;
+  auto keys = made_keys(fat);  // and the names of the shipped one that it stands in place of
+  keys.insert(keys.end(), at->second.begin(), at->second.end());
+  return keys;
 }
 
 template <class Fits>

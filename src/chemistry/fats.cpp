@@ -314,6 +314,7 @@ const Fat* find_fat(std::string_view id) { return fat_called(id, shipped_fats())
 std::vector<std::string> fat_ids() { return ids_of(shipped_fats()); }
 
 FatTable::FatTable(const std::vector<Fat>& users_own) : FatTable() {
+  std::erase_if(fats_, [&](const Fat& fat) { return fat_called(fat.id, users_own) != nullptr; });
   fats_.insert(fats_.end(), users_own.begin(), users_own.end());
 }
 

@@ -19,7 +19,7 @@ std::vector<std::string> fat_ids();
 class FatTable {
  public:
   FatTable() : fats_(shipped_fats()) {}
-  /// With the maker's own, whose ids are not those of shipped fats (`read_user_fats`).
+  /// With the maker's own, each in place of the shipped one whose id it has.
   explicit FatTable(const std::vector<Fat>& users_own);
 
   const std::vector<Fat>& fats() const { return fats_; }  // shipped ones first

@@ -137,7 +137,8 @@ std::vector<KnownRange> known_ranges(const Fat& fat) {
     const auto by_name = range_of_shipped([&](const Fat& f) { return is_called(f, fat.name); },
                                           ", whose name it has");
     add(by_name ? by_name : range_of_namesakes(fat.name));
-    add(range_of_shipped([&](const Fat& f) { return is_called(f, fat.id); }, ", whose id it has"));
+    add(range_of_shipped([&](const Fat& f) { return f.id == fat.id || is_called(f, fat.id); },
+                         ", whose id it has"));
     add(range_of_shipped([&](const Fat& f) { return plain_inci(f.inci) == plain_inci(fat.inci); },
                          ", whose INCI name it has"));
   } else {

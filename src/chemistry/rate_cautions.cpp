@@ -35,7 +35,7 @@ std::vector<Remark> rate_cautions(const Formula& formula, const Proportions& per
 std::vector<Remark> data_doubts(const Formula& formula, const Proportions& per_fat) {
   std::vector<Remark> doubts = supplied_value_cautions(formula);
   for (const auto& more : {slow_wax_cautions(formula, per_fat), acid_cautions(formula, per_fat),
-                           taken_as_exact_notes(formula)})
+                           own_in_place_notes(formula), taken_as_exact_notes(formula)})
     doubts.insert(doubts.end(), more.begin(), more.end());
   return doubts;
 }

@@ -1,6 +1,7 @@
 #include "chemistry/supplied_values.h"
 
 #include "chemistry/alkali_data.h"
+#include "chemistry/fats.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/proportions.h"
 #include "chemistry/superfat.h"
@@ -178,6 +179,21 @@ std::vector<Remark> supplied_value_cautions(const Formula& formula) {
   }
   dangers.insert(dangers.end(), cautions.begin(), cautions.end());
   return dangers;
+}
+
+std::vector<Remark> own_in_place_notes(const Formula& formula) {
+  std::vector<Remark> notes;
+  std::vector<std::string> told;
+  for (const Part& part : parts_of(formula)) {
+    const Fat* built_in = part.fat->is_users_own ? find_fat(part.fat->id) : nullptr;
+    if (built_in == nullptr || std::count(told.begin(), told.end(), part.fat->id) > 0) continue;
+    told.push_back(part.fat->id);
+    notes.push_back({Severity::note, formula.name + ": \"" + part.fat->id + "\" is your own " +
+                                         part.fat->name + ", not the built-in one: " +
+                                         in_mg_per_g(part.typical()) + ", where that has " +
+                                         in_mg_per_g(built_in->saponification.typical) + "."});
+  }
+  return notes;
 }
 
 std::vector<Remark> taken_as_exact_notes(const Formula& formula) {

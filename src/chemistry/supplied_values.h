@@ -21,6 +21,9 @@ void refuse_lye_heavy_values(const Formula& formula);
 /// is known of its fat. A fat gets one at most.
 std::vector<Remark> supplied_value_cautions(const Formula& formula);
 
+/// Notes on the maker's own fats that stand in place of built-in ones with the same id.
+std::vector<Remark> own_in_place_notes(const Formula& formula);
+
 /// Notes on what is taken as exact because no range is given (saponification values, purities),
 /// on the range taken for a purity of KOH without one, and on own fats with nothing known here to
 /// hold their value against.

@@ -3,6 +3,7 @@
 #include "chemistry/acid_names.h"
 #include "chemistry/alkali_data.h"
 #include "chemistry/alkali_names.h"
+#include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "chemistry/known_ranges.h"
 #include "chemistry/theoretical_value.h"
@@ -24,12 +25,20 @@ std::string read_id(const Fields& entry) {
   if (!std::all_of(id.begin(), id.end(), fits))
     throw UserError(entry.place("id"), "\"" + id + "\" cannot be an id",
                     "use small letters, digits and \"_\", such as \"argan_studio\"");
-  if (find_fat(id) != nullptr)
-    throw UserError(entry.place("id"), "\"" + id + "\" is a built-in fat",
-                    "give its supplier's value in the formula, beside its share, or choose another "
-                    "id, such as \"" +
-                        id + "_studio\"");
   return id;
+}
+
+/// Under a built-in fat's id a maker may have her own lot of it, but no other fat.
+void refuse_id_of_another(const Fields& entry, const Fat& fat) {
+  const Fat* built_in = find_fat(fat.id);
+  const auto called_so = fats_named(fat.name);
+  if (built_in == nullptr || called_so.empty() ||
+      std::count(called_so.begin(), called_so.end(), built_in) > 0)
+    return;
+  throw UserError(entry.place("id"),
+                  "\"" + fat.id + "\" is the built-in " + built_in->name + ", and \"" + fat.name +
+                      "\" is another fat",
+                  "choose another id, such as \"" + called_so.front()->id + "_studio\"");
 }
 
 [[noreturn]] void refuse_naoh_value(double value, const Place& where) {
@@ -216,6 +225,7 @@ void read_names(const Fields& entry, Fat& fat) {
   fat.name = entry.name("name");
   refuse_what_is_no_fat(entry, "id", fat.id);
   refuse_what_is_no_fat(entry, "name", fat.name);
+  refuse_id_of_another(entry, fat);
   fat.kind = entry.choice("kind", {"triglyceride", "wax_ester", "free_fatty_acid"});
   fat.inci = entry.name("inci");
   refuse_what_is_no_fat(entry, "inci", fat.inci);

@@ -87,6 +87,34 @@ TEST_CASE("a formula may name a maker's own fat as any other", "[chemistry]") {
   CHECK_THROWS_WITH(read_formula(file), Contains("argan_studio"));
 }
 
+TEST_CASE("an own fat counts in place of the built-in one whose id it has", "[chemistry]") {
+  // A file from before argan oil was built in stopped working.
+  const auto formula_with = [](const std::string& value) {
+    const FatTable table(read_fats(with(with(sound_fats(), "argan_studio", "argan"),
+                                        R"({ "low": 189, "high": 199 })", value)));
+    CHECK(table.fats().size() == shipped_fats().size());
+    return read_formula(
+        Fields::parse(with(sound_formula(), R"({ "fat": "coconut", "share": "40 %", "lot": "7" })",
+                           R"({ "fat": "argan", "share": "40 %" })"),
+                      "test.formula.json"),
+        table);
+  };
+  const Formula own = formula_with("190");
+  CHECK(own.fats[1].saponification.typical.mg_koh_per_g() == 190);
+  const auto notes = own_in_place_notes(own);
+  REQUIRE(notes.size() == 1);
+  CHECK_THAT(notes[0].text, Contains("Test base: \"argan\" is your own Argan oil, not the built-in "
+                                     "one: 190 mg KOH/g, where that has"));
+  CHECK(supplied_value_cautions(own).empty());
+  // Outside what is known of argan oil (180 to 200, data/fats.json) the challenge stands.
+  CHECK_THAT(supplied_value_cautions(formula_with("176")).at(0).text,
+             Contains("below the 180 to 200 mg KOH/g known for Argan oil"));
+  CHECK_THAT(brimwright::test::complaint_of([&] { formula_with("232"); }),
+             Contains("above the 180 to 200 mg KOH/g known for Argan oil"));
+  // A formula that does not name the file has the built-in one.
+  CHECK_FALSE(find_fat("argan")->is_users_own);
+}
+
 TEST_CASE("the supplier's analysis of a lot wins over the own fat's range, too", "[chemistry]") {
   const FatTable table(read_fats(sound_fats()));
   const auto formula_with = [&](const std::string& value) {
@@ -126,7 +154,9 @@ TEST_CASE("light triglycerides have values that no kitchen oil has", "[chemistry
 TEST_CASE("what no supplier's document can say of a fat is refused in one line", "[chemistry]") {
   const std::string range = R"({ "low": 189, "high": 199 })";
   const auto [from, to, says] = GENERATE_COPY(table<std::string, std::string, std::string>({
-      {"argan_studio", "olive", "is a built-in fat"},
+      {"argan_studio", "olive",
+       "\"olive\" is the built-in Olive oil, and \"Argan oil\" is another fat; choose another id, "
+       "such as \"argan_studio\""},
       {"argan_studio", "Argan Oil", "cannot be an id"},
       {"\"triglyceride\"", "\"oil\"", "/kind"},
       {R"("source": "a certificate of analysis",)", "", "/source"},
