@@ -215,7 +215,9 @@ void refuse_empty(const Division& division, const Place& trim, const std::string
 /// What may be planed off each face of a bar: all that the bar asked for leaves, or else a bar of
 /// the thinnest.
 Length most_planing(const Division& division) {
-  const Length room = division.usable() - division.size;
+  Division unplaned = division;
+  unplaned.planing = Length{};
+  const Length room = unplaned.largest(1) - division.size;
   return (room > Length{} ? room : division.usable() - thinnest_bar) / 2;
 }
 

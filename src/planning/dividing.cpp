@@ -1,5 +1,7 @@
 #include "planning/dividing.h"
 
+#include "units/rounding.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -43,14 +45,14 @@ class StripLayer {
 }  // namespace
 
 std::int64_t Division::bars() const {
-  const double count = std::floor((usable() + no_matter + kerf) / (size + 2 * planing + kerf));
+  const double count = (usable() + no_matter + kerf) / (size + 2 * planing + kerf);
   if (!(usable() > Length{}) || !(count > 0)) return 0;
-  return static_cast<std::int64_t>(std::min(count, most_bars));
+  return whole_down(std::min(count, most_bars));
 }
 
 Length Division::largest(std::int64_t count) const {
   const auto n = static_cast<double>(count);
-  return (usable() - (n - 1) * kerf) / n - 2 * planing;
+  return (usable() + no_matter - (n - 1) * kerf) / n - 2 * planing;
 }
 
 std::vector<Strip> strips_of(const Division& division) {
