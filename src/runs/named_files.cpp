@@ -4,20 +4,47 @@
 #include "chemistry/formula_file.h"
 #include "chemistry/user_fats.h"
 #include "moulds/mould_file.h"
+#include "units/wording.h"
 
 #include <cstdint>
+#include <filesystem>
 
 namespace brimwright::runs {
+namespace {
+
+/// How many are owned is the studio's to say: a mould's file may be lent, copied or built in.
+void note_count_of_mould_file(moulds::Mould& mould, const std::string& name,
+                              const std::optional<int>& by_studio, const Studio& studio) {
+  if (by_studio == mould.owned) return;
+  const std::string stated = std::to_string(mould.owned);
+  const std::string counts =
+      counted(by_studio.value_or(mould.owned), "mould") + " of \"" + mould.name + "\" counted, as ";
+  const std::string of_studio = std::filesystem::path(studio.fields()->file()).filename().string();
+  mould.remarks.push_back(
+      {Severity::note,
+       counts + (by_studio ? of_studio + " says, not the " + stated +
+                                 " that the mould's own file states (\"owned\")."
+                           : "its own file states (\"owned\"). To have your studio say it, write "
+                             "\"moulds_owned\": { \"" +
+                                 name + "\": " + stated + " } in " + of_studio + ".")});
+}
+
+}  // namespace
 
 moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library,
                                   const Studio& studio) {
   const std::string file = library.resolve(section.text("mould"), section.place("mould"));
-  moulds::Mould mould = moulds::read_mould(file, library);
+  const Fields fields = Fields::read(file);
+  moulds::Mould mould = moulds::read_mould(fields, library);
   constexpr std::int64_t most_moulds = 1000;  // beyond any studio
-  if (section.has("moulds_owned"))
+  if (section.has("moulds_owned")) {
     mould.owned = static_cast<int>(section.whole_number("moulds_owned", 1, most_moulds));
-  else
-    mould.owned = studio.owned(file, library).value_or(mould.owned);
+    return mould;
+  }
+  const auto by_studio = studio.owned(file, library);
+  if (studio.fields() && fields.has("owned"))
+    note_count_of_mould_file(mould, section.text("mould"), by_studio, studio);
+  mould.owned = by_studio.value_or(mould.owned);
   return mould;
 }
 

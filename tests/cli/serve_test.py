@@ -4,6 +4,7 @@ import http.client
 import json
 import os
 import re
+import select
 import shutil
 import signal
 import socket
@@ -31,11 +32,13 @@ class Serving:
         self.process = subprocess.Popen(
             [program, "serve", *words], cwd=self.folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE,
             text=True, env={**os.environ, "TMPDIR": self.place, **(env or {})})
-        self.line = self.process.stdout.readline()
+        said = select.select([self.process.stdout], [], [], 60)[0]
+        self.line = self.process.stdout.readline() if said else ""
         found = re.fullmatch(
             r"Brimwright is running at (http://127\.0\.0\.1:(\d+)/#([0-9a-f]{48}))  \(Ctrl\+C stops it\)\n", self.line)
         if not found:
-            raise SystemExit(f"serve said {self.line!r} {self.process.stderr.read()!r}")
+            self.process.kill()  # or its other words would be waited for until it ends by itself
+            raise SystemExit(f"serve said {self.line!r} {self.process.communicate()[1]!r}")
         self.address, self.port, self.key = found[1], int(found[2]), found[3]
 
     def ask(self, method, path, body=None, timeout=60):

@@ -5,33 +5,10 @@ import json
 import os
 import re
 import shutil
-import subprocess
 import sys
 import tempfile
 
-root, program = os.path.abspath(sys.argv[1]), os.path.abspath(sys.argv[2])
-failures = []
-
-
-def check(holds, what):
-    if not holds:
-        failures.append(what)
-
-
-def run(*arguments, folder):
-    return subprocess.run([program, *arguments], cwd=folder, capture_output=True, text=True)
-
-
-def read(path):
-    with open(path) as file:
-        return json.load(file)
-
-
-def write(path, document):
-    os.makedirs(os.path.dirname(path), exist_ok=True)
-    with open(path, "w") as file:
-        json.dump(document, file, ensure_ascii=False)
-
+from checks import check, end, failures, read, root, run, write
 
 spring = read(f"{root}/examples/spring_cups.run.json")
 for part in ("$schema", "id"):
@@ -178,6 +155,25 @@ with tempfile.TemporaryDirectory() as outside:
     cupped["pipe"]["whip"].update(cup="beaker", holds="120 ml")
     check("/pipe/whip/cup" in complaint("both", cupped, several), "a cup that is named and measured")
 
+    # How many moulds she owns is the studio's to say; where a mould's file says it too, a note tells which counts.
+    def owning(name, in_studio):
+        document, there = copy.deepcopy(lean), copy.deepcopy(studio)
+        document["pour"]["mould"] = "mine.json"
+        there["moulds_owned"] = in_studio
+        folder = folder_with(name, document, there)
+        write(f"{folder}/mine.json", {**read(f"{root}/moulds/twisted_cup.json"), "owned": 3})
+        answer = plan(folder)
+        return answer["pieces"]["cavities"], [one["text"] for one in answer["cautions"] if "\"owned\"" in one["text"]]
+
+    cavities = read(f"{root}/moulds/twisted_cup.json")["cavities"]
+    check(owning("owned by the file", {}) == (3 * cavities, [
+        '3 moulds of "Twisted cup" counted, as its own file states ("owned"). To have your studio say it, write '
+        '"moulds_owned": { "mine.json": 3 } in studio.json.']), f"a mould's own count: {owning('owned by the file', {})}")
+    check(owning("owned otherwise", {"mine.json": 2}) == (2 * cavities, [
+        '2 moulds of "Twisted cup" counted, as studio.json says, not the 3 that the mould\'s own file states ("owned").']),
+        f"the studio's count: {owning('owned otherwise', {'mine.json': 2})}")
+    check(owning("owned alike", {"mine.json": 3}) == (3 * cavities, []), "a count that both give alike is told")
+
     # Her hand and her own tips.
     tips = copy.deepcopy(studio)
     tips.update(own_tips="mine.tips.json", hand={"star 8 x 16 mm": {"correction": 1.5, "trials": 6}})
@@ -245,5 +241,4 @@ with tempfile.TemporaryDirectory() as outside:
     everything = {pointer for name in texts for pointer in blanks(json.loads(texts[name]))}
     check(everything == set(answers), f"blanks that this test does not know: {everything ^ set(answers)}")
 
-print("\n".join(failures) or "the studio lends what a run does not say, and no more")
-sys.exit(bool(failures))
+end("the studio lends what a run does not say, and no more")

@@ -1,24 +1,11 @@
 """Files of version 1 are read by their own keys, and tidied into version 2 that plans to the same."""
 import glob
-import json
 import os
 import re
 import shutil
-import subprocess
-import sys
 import tempfile
 
-root, program = os.path.abspath(sys.argv[1]), os.path.abspath(sys.argv[2])
-failures = []
-
-
-def check(holds, what):
-    if not holds:
-        failures.append(what)
-
-
-def run(*arguments, folder):
-    return subprocess.run([program, *arguments], cwd=folder, capture_output=True, text=True)
+from checks import check, end, read, root, run, write
 
 
 def answer(name, folder):
@@ -50,7 +37,7 @@ with tempfile.TemporaryDirectory() as outside:
     folder = f"{outside}/studio"
     names = fresh(folder)
     before = {name: answer(name, folder) for name in names}
-    documents = {name: json.load(open(f"{folder}/{name}")) for name in names}
+    documents = {name: read(f"{folder}/{name}") for name in names}
 
     # Every key that had another name stands in one of these files, so that each is tried.
     table = re.findall(r'\{"([^"]*)",\s*"([^"]+)",\s*"([^"]*)"', open(f"{root}/src/schemas/kinds.cpp").read())
@@ -63,7 +50,7 @@ with tempfile.TemporaryDirectory() as outside:
     check(told.returncode == 0, f"tidy: {told.stderr}")
     check("version 1 is now version 2" in told.stdout, f"tidy tells nothing: {told.stdout}")
     for name in names:
-        tidied = json.load(open(f"{folder}/{name}"))
+        tidied = read(f"{folder}/{name}")
         version = 1 if kind_of(name) == "fats" else 2
         check(tidied["schema"] == f"brimwright.{kind_of(name)}/{version}", f"{name}: {tidied['schema']}")
         check(answer(name, folder) == before[name], f"{name} plans to something else when tidied")
@@ -86,10 +73,9 @@ with tempfile.TemporaryDirectory() as outside:
     shutil.copytree(folder, f"{outside}/today")
 
     def complaint(version, change):
-        document = json.load(open(f"{outside}/{version}/{whole}"))
+        document = read(f"{outside}/{version}/{whole}")
         change(document)
-        with open(f"{outside}/{version}/changed.run.json", "w") as file:
-            json.dump(document, file)
+        write(f"{outside}/{version}/changed.run.json", document)
         return run("plan", "changed.run.json", folder=f"{outside}/{version}").stderr
 
     def dig(document, *path):
@@ -130,7 +116,7 @@ with tempfile.TemporaryDirectory() as outside:
             (put("1 g", "scales", "large", "reads"), 'did you mean "step"?'),
             (put(True, "lye_pot", "shared"), "/lye_pot/shared: "),
             (put("3/4/2026", "due"), "/due: "),
-            (put("2026-02-30", "made_on"), "no day of the calendar"),
+            (put("2026-02-30", "made_on"), "not a day of the calendar"),
             (put("mine", "id"), "/id: ")):
         said = complaint("today", change)
         check(words in said, f"{words!r} is not in: {said}")
@@ -144,10 +130,9 @@ with tempfile.TemporaryDirectory() as outside:
             (put("x", "nmae"), "/nmae: "),
             (put("brimwright.run/9", "schema"), "brimwright.run/9")):
         fresh(f"{outside}/refused")
-        document = json.load(open(f"{outside}/refused/{whole}"))
+        document = read(f"{outside}/refused/{whole}")
         change(document)
-        with open(f"{outside}/refused/{whole}", "w") as file:
-            json.dump(document, file)
+        write(f"{outside}/refused/{whole}", document)
         texts = {name: open(f"{outside}/refused/{name}").read() for name in names}
         refused = run("tidy", "drying.formula.json", whole, folder=f"{outside}/refused")
         check(refused.returncode == 1 and words in refused.stderr and refused.stderr.count("\n") == 1,
@@ -158,5 +143,4 @@ with tempfile.TemporaryDirectory() as outside:
         refused = run("tidy", wrong, folder=folder)
         check(refused.returncode == 1 and refused.stderr.count("\n") == 1, f"tidy {wrong}: {refused.stderr}")
 
-print("\n".join(failures) or f"{len(names)} files of version 1 tidied, and each plans to the same")
-sys.exit(bool(failures))
+end(f"{len(names)} files of version 1 tidied, and each plans to the same")
