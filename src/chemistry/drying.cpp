@@ -13,7 +13,7 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
   std::vector<CureWeighing> weighings;
   for (const Fields& entry : drying.objects("weighings")) {
     const CureWeighing weighing{in_days(entry.duration("after", "7 days")),
-                                entry.positive_mass("mass")};
+                                entry.positive_mass("mass", "96.2 g")};
     if (!weighings.empty() && weighing.day <= weighings.back().day)
       throw UserError(entry.place("after"),
                       "is day " + trimmed(weighing.day, 2) + ", not after day " +

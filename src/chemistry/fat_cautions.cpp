@@ -55,7 +55,7 @@ Remark caution_on(const Part& wax, const std::string& formula, double superfat) 
               "). It is worked out with " + trimmed(wax.reckoned.mg_koh_per_g(), 1) +
               " mg/g, its free acids alone with " + trimmed(wax.fat->slow->sure.mg_koh_per_g(), 1) +
               " mg/g; if no more than they react, the superfat is " + in_words(superfat) + ". " +
-              (is_danger ? "Take less of it, or aim for more superfat."
+              (is_danger ? "Take less of it, or plan a higher superfat."
                          : "What does not react stays in the soap as wax.")};
 }
 
@@ -82,7 +82,7 @@ void refuse_wax_for_fat(const Formula& formula, const Proportions& per_fat, cons
     return a.in_doubt() < b.in_doubt();
   });
   throw UserError(where,
-                  "more than half of the lye would be weighed for " + most->fat->name +
+                  "more than half of the alkali would be weighed for " + most->fat->name +
                       ", a wax that lye attacks slowly, if at all",
                   "make the soap of fats and keep such waxes to a few per cent of them");
 }

@@ -14,6 +14,7 @@
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
+#include "units/written_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -133,6 +134,11 @@ std::vector<FormulaAlkali> read_alkalis(const Fields& fields) {
 }
 
 WaterAmount read_water(const Fields& fields) {
+  if (fields.is_text("water") && plain(fields.text("water")).ends_with('%'))
+    throw UserError(fields.place("water"),
+                    quoted(fields.text("water")) + " does not say what it is a share of",
+                    "give it as { \"lye_strength\": \"33 %\" }, alkali in the lye solution, or { "
+                    "\"share_of_fats\": \"33 %\" }, or as { \"water_to_alkali\": 2 }");
   const Fields water = fields.object("water");
   const auto ways = water.keys();
   if (ways.size() != 1)

@@ -6,6 +6,7 @@ namespace {
 /// A cavity's solid is written by `gauge --write`, all else by the option of its name.
 std::string option(const std::string& member) {
   if (member == "list") return member;
+  if (member == "folder") return "FOLDER";
   return "--" + (member == "stl" ? "write" : member);
 }
 

@@ -8,7 +8,7 @@ namespace brimwright::cli {
 inline constexpr auto about =
     "From a mould to weighed soap ingredients: measures a mould, turns its volume\n"
     "into base, topping and decoration for a run of pieces, and works out every\n"
-    "weight, both lyes and the material cost of a piece.\n";
+    "weight, both lye solutions and the material cost of a piece.\n";
 
 inline constexpr auto examples =
     "Examples\n"
@@ -46,8 +46,9 @@ inline constexpr auto gauge_examples =
 
 inline constexpr auto plan_examples =
     "RUN is a run file (.json) that names its mould and formulas. Shown are the\n"
-    "pieces to make, every ingredient of base and topping, both lyes with their\n"
-    "effective superfat, decoration, dust, and the material cost of a piece.\n"
+    "pieces to make, every ingredient of base and topping, both lye solutions\n"
+    "with the superfat as weighed, decoration, dust, and the material cost of a\n"
+    "piece.\n"
     "\n"
     "Examples\n"
     "  brimwright plan examples/spring_cups.run.json\n"
@@ -80,7 +81,7 @@ inline constexpr auto serve_examples =
     "\n"
     "Examples\n"
     "  brimwright serve\n"
-    "  brimwright serve orders/may.run.json\n"
+    "  brimwright serve soap/may.run.json\n"
     "  brimwright serve --port 8080 --no-browser\n";
 
 inline constexpr auto list_examples =

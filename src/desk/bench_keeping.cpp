@@ -212,7 +212,7 @@ void BenchKeeping::put_away(const BenchRun& run, std::int64_t number) const {
                            name.substr(0, name.size() - ending.size()) + "." + schemas::new_id() +
                            ending;
     if (move_file(from, to) != 0)
-      throw UserError({OwnFolder::told(bench + "/" + name), ""}, "cannot be put away",
+      throw UserError({OwnFolder::told(bench + "/" + name), ""}, "cannot be moved away",
                       "check that you may write to its folder");
     is_any = true;
   }

@@ -205,7 +205,7 @@ Workspace::Renamed Workspace::rename(const std::string& name, const std::string&
     throw;
   }
   if (::unlink(from_path.c_str()) != 0)
-    throw UserError({name, ""}, "cannot be taken away; it is there under both names now",
+    throw UserError({name, ""}, "cannot be removed; it is there under both names now",
                     "check that you may write to its folder");
   flush_folder(fs::path(to_path).parent_path().string());
   flush_folder(fs::path(from_path).parent_path().string());

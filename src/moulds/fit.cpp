@@ -33,9 +33,13 @@ double factor_with_headspace(const geometry::LevelCurve& curve, const FitWish& w
 }  // namespace
 
 Fit fit_for(const Mould& mould, const FitWish& wish, const Place& where) {
-  if (!(wish.pour > Volume()) || !is_finite(wish.pour))
-    throw UserError(where, "is not above 0", "give what the cavity is to hold");
-  if (!(wish.headspace >= Length()) || !is_finite(wish.headspace))
+  if (!is_finite(wish.pour))
+    throw UserError(where, "is more than any cavity holds", "give what the cavity is to hold");
+  if (!(wish.pour > Volume()))
+    throw UserError(where, "is zero", "give what the cavity is to hold, above zero");
+  if (!is_finite(wish.headspace))
+    throw UserError(where, "has a headspace deeper than any cavity", "give 0 mm or more");
+  if (!(wish.headspace >= Length()))
     throw UserError(where, "has a headspace below zero", "give 0 mm or more");
   const double factor = wish.headspace > Length() ? factor_with_headspace(mould.curve, wish)
                                                   : factor_without_headspace(mould.curve, wish);

@@ -203,9 +203,11 @@ void remark_on_shut_up(const ShutUp& shut_up, std::vector<Advice>& remarks) {
   remarks.push_back(
       {Severity::caution,
        counted(shut_up.hollows, "sealed hollow") + " (no way in), " + fixed_ml(shut_up.volume) +
-           " in all, " + (shut_up.hollows == 1 ? "lies" : "lie") +
-           " inside and is left out of the volume; if it is left over from modelling, take it "
-           "out and measure again."});
+           " in all, " +
+           (shut_up.hollows == 1 ? "lies inside and is left out of the volume; if it is left over "
+                                   "from modelling, take it out and measure again."
+                                 : "lie inside and are left out of the volume; if they are left "
+                                   "over from modelling, take them out and measure again.")});
 }
 
 void remark_on_facets(MeshSurvey& survey) {

@@ -70,11 +70,11 @@ Working cured_working(const chemistry::Formula& formula, const BatterTally& batt
       .comes_to = in_figures(*part.cured)};
   if (cure.curve) {
     working.formula =
-        "cured = what stays in the end + what goes × e^(−days ÷ time constant), of the fresh part";
+        "cured = what stays in the end + what goes × e^(−days ÷ days to 63 %), of the fresh part";
     working.with.push_back({"stays in the end", in_figures(cure.curve->end)});
     working.with.push_back({"goes", in_figures(cure.curve->to_lose)});
     working.with.push_back(
-        {"time constant", trimmed(cure.curve->tau_days, 2) + " days", formula.name});
+        {"days to 63 %", trimmed(cure.curve->tau_days, 2) + " days", formula.name});
     return working;
   }
   const Weighing& weighing = batter.weighing;
@@ -249,7 +249,7 @@ std::vector<Working> label_workings(const LabelDraft& label) {
   if (!label.net) return {};
   const LightestPiece& lightest = *label.lightest;
   Working working{.of = "net_quantity.lightest_g",
-                  .formula = "lightest believable piece = " + lightest.from_what +
+                  .formula = "lightest piece to expect = " + lightest.from_what +
                              " − all that may be missing from it",
                   .with = {{lightest.from_what, in_figures(lightest.from)}},
                   .sum = in_figures(lightest.from),

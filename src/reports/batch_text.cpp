@@ -139,7 +139,7 @@ std::string visible_lines(const planning::VisibleTopping& visible, const plannin
                                           : "") +
                  ", " + fixed_ml(*visible.by_beads) + ".");
   }
-  if (visible.by_envelope) text += line("By its envelope " + fixed_ml(*visible.by_envelope) + ".");
+  if (visible.by_envelope) text += line("By its outline " + fixed_ml(*visible.by_envelope) + ".");
   if (visible.suggested_correction)
     text += line("Your toppings weigh " + trimmed(visible.suggested_correction->correction, 2) +
                  " times the calculated beads (" +

@@ -142,12 +142,14 @@ std::string pot_text(const planning::Batch& batch) {
   if (!batch.lye_pot) return "";
   const auto& pot = *batch.lye_pot;
   std::string text =
-      "Or one pot of lye for all, not both: " + on_scale(pot.water, pot.water_step) + " of water";
+      "Or one pot of lye solution for all, not both: " + on_scale(pot.water, pot.water_step) +
+      " of water";
   for (const auto& alkali : pot.alkalis)
     text += ", " + on_scale(alkali.weighed, alkali.step, Rounded::down) + " of " + alkali.name;
   text += ". Cooled, top up with plain water until " +
-          (pot.full_pot ? "pot and lye weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
-                        : "the lye weighs " + on_scale(pot.lye, pot.lye_step, Rounded::up)) +
+          (pot.full_pot
+               ? "pot and lye solution weigh " + on_scale(*pot.full_pot, pot.lye_step, Rounded::up)
+               : "the lye solution weighs " + on_scale(pot.lye, pot.lye_step, Rounded::up)) +
           ". Then of the lye solution";
   for (const auto& share : pot.shares)
     text += (&share == &pot.shares.front() ? " " : "; ") +
@@ -165,7 +167,7 @@ std::string each_text(const planning::Batch& batch, const planning::Run& run) {
   if (!batch.whippings.empty()) {
     const auto& pipe = batch.whippings.front().pipe.batter;
     text += " Pipe " + fixed_ml(pipe.volume_each) + " each, " + fixed_grams(pipe.mass_each) +
-            " at this whip.";
+            " at this whipped density.";
   }
   return line(text);
 }
@@ -218,10 +220,11 @@ std::string not_shown_text(const planning::Plan& plan) {
     return std::count_if(plan.cautions.begin(), plan.cautions.end(),
                          [&](const auto& caution) { return caution.severity == severity; });
   };
-  return wrapped("Not shown here: " + counted(of(Severity::caution), "caution", "cautions") + ", " +
-                     counted(of(Severity::note), "note", "notes") +
-                     ", how warm the lye gets, limits, volumes, cost, cure, label and first aid.",
-                 "", "");
+  return wrapped(
+      "Not shown here: " + counted(of(Severity::caution), "caution", "cautions") + ", " +
+          counted(of(Severity::note), "note", "notes") +
+          ", how warm the lye solution gets, limits, volumes, cost, cure, label and first aid.",
+      "", "");
 }
 
 }  // namespace

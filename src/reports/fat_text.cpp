@@ -134,7 +134,7 @@ std::string slow_paragraphs(const chemistry::SlowToSaponify& slow) {
                    from(slow.how_from) + ").") +
          paragraph("Sure to react: its free acids alone, from " + value_text(slow.sure) +
                    " mg KOH/g on (" + from(slow.acids_from) +
-                   "). So far down reaches the range, and a plan says what superfat that makes.");
+                   "). The range reaches down to that, and a plan says what superfat is left then.");
 }
 
 std::string density_paragraph(const Fat& fat) {

@@ -193,7 +193,7 @@ std::string gauge_json(const GaugeFindings& findings) {
   if (findings.fit) json["fit"] = fit_json(*findings.fit);
   if (findings.casting) json["casting"] = casting_json(*findings.casting);
   if (findings.pour) json["poured"] = pour_json(*findings.pour, mould);
-  if (findings.tilt) json["propped"] = tilt_json(*findings.tilt);
+  if (findings.tilt) json["tilted"] = tilt_json(*findings.tilt);
   if (findings.packing) json["embeds"] = packing_json(*findings.packing);
   if (!findings.written.empty()) json["written"] = findings.written;
   json["notes"] = notes;

@@ -33,21 +33,24 @@ std::vector<Length> dip_depths(const geometry::LevelCurve& curve,
   return depths;
 }
 
+std::string us_fl_oz(Volume volume) {
+  return fixed(volume / us_fluid_ounce, volume < 3 * millilitre ? 4 : 2);
+}
+
 std::string dip_stick(const geometry::LevelCurve& curve, const std::vector<Length>& asked) {
   TextTable table({Side::right, Side::right, Side::right, Side::right, Side::right});
   table.row({"depth", "below the brim", "holds", "US fl oz", "1 mm here is"});
   table.rule();
   for (const auto& [depth, held, surface] : curve.levels(dip_depths(curve, asked)))
-    table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held),
-               fixed(held / us_fluid_ounce, 2), fixed_ml(surface * millimetre, 2)});
+    table.row({fixed_mm(depth), fixed_mm(curve.height() - depth), fixed_ml(held), us_fl_oz(held),
+               fixed_ml(surface * millimetre, 2)});
   return table.text();
 }
 
 std::string holds_line(const geometry::LevelCurve& curve, const std::string& what) {
   const Volume brimful = curve.brimful();
-  return line(what + " holds " + fixed_ml(brimful) + " to the brim (" +
-              fixed(brimful / us_fluid_ounce, 2) + " US fl oz), " + depth_text(curve.height()) +
-              " deep.");
+  return line(what + " holds " + fixed_ml(brimful) + " to the brim (" + us_fl_oz(brimful) +
+              " US fl oz), " + depth_text(curve.height()) + " deep.");
 }
 
 std::string group_line(const moulds::MeshCavities& found, const HollowGroup& group) {

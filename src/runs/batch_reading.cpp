@@ -30,7 +30,7 @@ planning::BatchWish read_batch_wish(const Fields& run, bool pipes) {
   if (fields->has("casts")) wish.casts = fields->whole_number("casts", 1, most_pieces);
   if (wish.pieces && wish.casts)
     throw UserError(fields->place("casts"), "is given beside \"pieces\"",
-                    "say how large a batch may be in one of the two");
+                    "give the size of a batch in one of the two");
   if (fields->has("fill")) {
     fields->choice("fill", {"full"});
     wish.fills_moulds = true;

@@ -10,7 +10,7 @@ std::vector<planning::Bottle> read_bottles(const Fields& run) {
     const bool by_rate = !fields.spelling().is_earlier() ||
                          fields.choice("shared", {"by rate", "half and half"}) == "by rate";
     bottles.push_back(
-        {fields.name("name"), fields.positive_mass("holds"),
+        {fields.name("name"), fields.positive_mass("holds", "30 g"),
          by_rate ? planning::SharingWay::by_rate : planning::SharingWay::half_in_each});
     planning::usual_bench().ask(fields, "holds", "bottle", bottles.back().holds);
     fields.refuse_unknown();

@@ -11,7 +11,7 @@ namespace {
 planning::BarSize bar_size(const Fields& bar) {
   const bool sliced = bar.has("thickness"), in_a_grid = bar.has("length") || bar.has("width");
   if (sliced == in_a_grid)
-    throw UserError(bar.place(), sliced ? "says its size in two ways" : "says no size",
+    throw UserError(bar.place(), sliced ? "gives its size in two ways" : "gives no size",
                     "give \"thickness\" to slice a loaf, or \"length\" and \"width\" to cut a "
                     "slab");
   const auto asked = [&](std::string_view key, std::string_view measure) {

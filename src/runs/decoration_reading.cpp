@@ -28,7 +28,7 @@ Rod rod(const Fields& fields) {
 }
 
 Drizzle drizzle(const Fields& fields) {
-  const Drizzle result{fields.positive_area("area"), fields.positive_length("thickness")};
+  const Drizzle result{fields.positive_area("area"), fields.positive_length("thickness", "2 mm")};
   usual_bench().ask(fields, "area", "drizzle's area", result.area);
   usual_bench().ask(fields, "thickness", "drizzle's thickness", result.thickness);
   fields.refuse_unknown();
@@ -105,7 +105,8 @@ Where where(const Fields& fields) {
   const auto top = fields.optional_object("on_top");
   const auto inside = fields.optional_object("buried");
   if (top && inside)
-    throw UserError(fields.place(), "is both on top and buried", "say one of them");
+    throw UserError(fields.place(), "is both on top and buried",
+                    "keep \"on_top\" or \"buried\", not both");
   if (top) return on_top(*top);
   if (inside) return buried(*inside);
   return {};
@@ -115,7 +116,7 @@ Where where(const Fields& fields) {
 void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
   const bool by_piece = fields.has("per_piece");
   if (by_piece == fields.has("per_cast"))
-    throw UserError(fields.place(), by_piece ? "says its number twice" : "says no number",
+    throw UserError(fields.place(), by_piece ? "gives its number twice" : "gives no number",
                     "give \"per_piece\", or \"per_cast\" for what is set into a whole loaf");
   const std::int64_t count = fields.whole_number(by_piece ? "per_piece" : "per_cast", 1, 1000);
   (by_piece && is_cut ? decoration.per_piece : decoration.per_cast) = count;
@@ -144,7 +145,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
                     .left_in_jug = fields.mass("left_in_jug", "3 g")};
   usual_bench().ask(fields, "density", "decoration's density", result.density);
   usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
-  usual_bench().ask(fields, "left_in_jug", "jug film", result.left_in_jug);
+  usual_bench().ask(fields, "left_in_jug", "left in the jug", result.left_in_jug);
   if (fields.has("time_per_tray_fill")) {
     result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill", "10 min");
     usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.time_per_tray_fill);

@@ -29,7 +29,7 @@ Dusting read_dusting(const Fields& fields) {
   Dusting dusting{.name = fields.name("name"), .per_piece = Mass{}};
   const bool by_area = fields.has("on_covered_surface");
   if (by_area == fields.has("per_piece"))
-    throw UserError(fields.place(), by_area ? "says its amount twice" : "says no amount",
+    throw UserError(fields.place(), by_area ? "gives its amount twice" : "gives no amount",
                     "give \"per_piece\", or " + fields.quoted("on_covered_surface") + " with " +
                         fields.quoted("coverage") + " and " + fields.quoted("share_that_sticks"));
   if (by_area)

@@ -30,7 +30,7 @@ void read_stated_spread(const Fields& label, planning::PieceSpread& spread) {
       throw UserError(label.place("weight_spread"), "is 0 %", "no two pieces weigh the same");
     return;
   }
-  spread.either_way = label.positive_mass("weight_spread");
+  spread.either_way = label.positive_mass("weight_spread", "2 g");
 }
 
 planning::PieceSpread piece_spread(const Fields& label) {
@@ -39,7 +39,7 @@ planning::PieceSpread piece_spread(const Fields& label) {
   if (label.has("weighed_pieces") == is_stated)
     throw UserError(
         label.place(),
-        is_stated ? "says twice how much pieces differ" : "does not say how much pieces differ",
+        is_stated ? "gives twice how much pieces differ" : "does not give how much pieces differ",
         "give either " + label.quoted("weighed_pieces") + " (three finished pieces or more), or " +
             label.quoted("weight_spread") + " or " + label.quoted("pour_line_off_by"));
   if (label.has("weighed_pieces")) {
@@ -48,7 +48,7 @@ planning::PieceSpread piece_spread(const Fields& label) {
   }
   read_stated_spread(label, spread);
   if (label.has("pour_line_off_by"))
-    spread.pour_line_off_by = label.positive_length("pour_line_off_by");
+    spread.pour_line_off_by = label.positive_length("pour_line_off_by", "1 mm");
   return spread;
 }
 
@@ -73,9 +73,10 @@ std::optional<planning::LabelOrder> read_label_order(const Fields& run) {
   order.weight_spread = piece_spread(*label);
   order.e_mark = label->has("e_mark") && label->truth("e_mark");
   if (order.e_mark && order.market != planning::Market::EU)
-    throw UserError(label->place("e_mark"), "is no mark of this market",
+    throw UserError(label->place("e_mark"), "is not a mark of this market",
                     "leave it out: it belongs to Directive 76/211/EEC");
-  if (label->has("printed_weight")) order.printed_weight = label->positive_mass("printed_weight");
+  if (label->has("printed_weight"))
+    order.printed_weight = label->positive_mass("printed_weight", "95 g");
   label->refuse_unknown();
   return order;
 }

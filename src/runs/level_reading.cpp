@@ -10,7 +10,7 @@ planning::FillLevel read_fill_level(const Fields& section, std::string_view key)
   const Fields level = section.object(key);
   const bool below = level.has("below_brim");
   if (below == level.has("depth"))
-    throw UserError(level.place(), below ? "says the level twice" : "says no level",
+    throw UserError(level.place(), below ? "gives the level twice" : "gives no level",
                     "give either \"below_brim\" or \"depth\"");
   const planning::FillLevel result =
       below ? planning::FillLevel(planning::BelowBrim{level.length("below_brim")})

@@ -34,7 +34,7 @@ Currency currency_of(const Fields& money) {
 
 planning::Price price_of(const Fields& fields, const Currency& currency) {
   planning::Price price{read_money(fields.text("paid"), currency, fields.place("paid")),
-                        fields.positive_mass("for")};
+                        fields.positive_mass("for", "5 kg")};
   fields.has("confirmed");
   fields.refuse_unknown();
   return price;

@@ -27,7 +27,7 @@ Volume cup_volume(const Fields& reading, const Studio& studio) {
 }
 
 WeighCup weigh_cup(const Fields& fields, const Studio& studio) {
-  const WeighCup cup{cup_volume(fields, studio), fields.positive_mass("net")};
+  const WeighCup cup{cup_volume(fields, studio), fields.positive_mass("net", "72 g")};
   const double density = cup.density() / gram_per_millilitre;
   // No batter whips below 0.3 g/ml nor weighs over 3: a slip of ounces, tare or cup size.
   if (density < 0.3 || density > 3)
@@ -73,9 +73,9 @@ Tip tip_called(const std::string& name, const std::vector<Tip>& tips, const Plac
   std::vector<std::string> names;
   for (const auto& tip : tips) names.push_back(tip.name);
   const auto near = nearest_name(name, names);
-  throw UserError(where, "\"" + name + "\" is no tip known here",
+  throw UserError(where, "\"" + name + "\" is not a tip known here",
                   near ? "did you mean \"" + *near + "\"?"
-                       : "brimwright list tips shows those that ship; or describe your own");
+                       : "brimwright list tips shows the built-in ones; or describe your own");
 }
 
 /// A shipped tip or one of the maker's own file by name, or one described on the spot.
@@ -103,7 +103,7 @@ Beads beads_of(const Fields& fields, const moulds::Library& library, const Studi
                     "give the bead's section / the tip's opening, 1 if they are the same");
   for (const auto& move : fields.objects("moves")) beads.moves.push_back(read_move(move));
   if (beads.moves.empty())
-    throw UserError(fields.place("moves"), "holds no move", "say what the tip does, step by step");
+    throw UserError(fields.place("moves"), "holds no move", "list what the tip does, step by step");
   if (!beads.tip.hand) beads.tip.hand = studio.hand(beads.tip.name);
   geometry::check(beads.moves, beads.tip.opening, fields.place("moves"));
   fields.refuse_unknown();

@@ -35,11 +35,12 @@ planning::Layer layer(const Fields& fields) {
   const int ways = int{fields.has("depth")} + int{fields.has("mass")} + int{fields.has("parts")} +
                    int{fields.has("rest")};
   if (ways != 1)
-    throw UserError(fields.place(), ways == 0 ? "says no amount" : "says its amount more than once",
+    throw UserError(fields.place(),
+                    ways == 0 ? "gives no amount" : "gives its amount more than once",
                     "give one of \"depth\", \"mass\", \"parts\" or \"rest\": true");
   if (fields.has("depth"))
     result.amount = planning::LayerDepth{fields.positive_length("depth", "15 mm")};
-  if (fields.has("mass")) result.amount = planning::LayerMass{fields.positive_mass("mass")};
+  if (fields.has("mass")) result.amount = planning::LayerMass{fields.positive_mass("mass", "40 g")};
   if (fields.has("parts")) {
     const double parts = fields.number("parts");
     if (!(parts > 0))
@@ -72,9 +73,9 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
                         .line = read_fill_level(pour, "line"),
                         .layers = {},
                         .losses = {.overpour = losses.share("overpour", Share{}, 50 * percent),
-                                   .pot = losses.mass("pot"),
-                                   .jugs = losses.mass("jugs"),
-                                   .test_piece = losses.mass("test_piece")}};
+                                   .pot = losses.mass("pot", "20 g"),
+                                   .jugs = losses.mass("jugs", "20 g"),
+                                   .test_piece = losses.mass("test_piece", "60 g")}};
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
   if (const auto temperatures = pour.optional_object("temperatures"))
     result.temperatures = chemistry::read_heat_question(*temperatures);

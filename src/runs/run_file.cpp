@@ -74,10 +74,18 @@ void ask_for_sizes(const Fields& fields, const Run& run) {
                  casts_at_least(run) * each * run.pipe->whip.density());
 }
 
+/// Beside what a run may lack; a slip for that is none of these.
+bool run_may_say(const std::string& key) {
+  return key == "sell" || key == "label" || key == "scales" || key == "losses";
+}
+
 /// What is the same in every run is missing where there is no studio to take it from.
 void ask_for_what_a_studio_has(const Fields& run) {
   const auto ask = [&](std::string_view key, const std::string& lines) {
     if (run.has(key)) return;
+    if (const auto near = nearest_name(key, run.keys()); near && !run_may_say(*near))
+      throw UserError(run.place(*near), "unknown key",
+                      "did you mean \"" + std::string(key) + "\"?");
     throw UserError(run.place(key), "is missing, and no studio.json beside the run has it",
                     "brimwright init FOLDER makes one; or add here, with your own figures for each "
                     "question mark, " +

@@ -16,7 +16,7 @@ planning::Scale scale(const Fields& fields, std::string_view step) {
   const planning::Scale result{fields.positive_mass("step", "1 g"),
                                fields.positive_mass("most", "5 kg")};
   if (result.most < 10 * result.step)
-    throw UserError(fields.place(), "holds less than ten of its own steps",
+    throw UserError(fields.place(), "weighs less than ten of its own steps",
                     fields.quoted("step") + " is the step of the display, " +
                         fields.quoted("most") + " the most it weighs");
   usual_bench().ask(fields, "step", step, result.step);
@@ -32,7 +32,7 @@ void ask_for_swapped_scales(const Fields& fields, const planning::Scales& scales
   if (scales.large.most >= scales.fine.most || is_confirmed) return;
   throw UserErrorWithFacts(
       fields.place("large"),
-      "holds \"" + shown + "\", less than the fine scale, which is far from usual",
+      "weighs at most \"" + shown + "\", less than the fine scale, which is far from usual",
       "are the two " + fields.object("large").quoted("most") +
           " swapped? If it is right, put \"confirmed\": \"" + shown +
           "\" beside \"large\" and \"fine\"",
@@ -46,7 +46,7 @@ planning::Scales read_scales(const Fields& run) {
   const planning::Scales result{scale(scales.object("large"), "scale's step"),
                                 scale(scales.object("fine"), "fine scale's step")};
   if (result.fine.step > result.large.step)
-    throw UserError(scales.place("fine"), "reads coarser than the large scale",
+    throw UserError(scales.place("fine"), "has a coarser step than the large scale",
                     "swap the two; with one scale only, give it in both places");
   ask_for_swapped_scales(scales, result);
   scales.refuse_unknown();

@@ -83,11 +83,11 @@ std::optional<Volume> Studio::cup(const std::optional<std::string>& name,
   for (const auto& one : names) listed += (listed.empty() ? "\"" : ", \"") + one + "\"";
   if (!name)
     throw UserError(where, "is missing, and the studio has several cups",
-                    "say with \"cup\" which was weighed: " + listed);
+                    "name the one that was weighed as \"cup\": " + listed);
   if (std::find(names.begin(), names.end(), *name) != names.end())
     return cups->positive_volume(*name);
   const auto near = nearest_name(*name, names);
-  throw UserError(where, "\"" + *name + "\" is no cup of the studio",
+  throw UserError(where, "\"" + *name + "\" is not a cup of the studio",
                   near             ? "did you mean \"" + *near + "\"?"
                   : listed.empty() ? "give what the cup \"holds\" instead"
                                    : "name one of " + listed + ", or give what it \"holds\"");

@@ -62,8 +62,8 @@ Mould measured(const GaugeRequest& request, const UserTerms& terms,
   wishes.on_board = request.on_board;
   if (wishes.on_board && wishes.role && *wishes.role != moulds::Role::body)
     throw UserError(terms.place("on-board"),
-                    "only goes with role \"body\", not with \"" + *request.role + "\"",
-                    "leave one of the two out");
+                    "only goes with a mould's body, not with a " + *request.role,
+                    "leave it out, or give " + terms.say({"role", "body"}));
   return moulds::mould_of_mesh(request.file, wishes, terms, library, request.cavity);
 }
 
@@ -152,8 +152,11 @@ std::optional<reports::FitFinding> fit(const GaugeRequest& request, const UserTe
     if (!request.density)
       throw UserError(terms.place("density"), "is missing",
                       "give the batter's, such as \"1.01 g/ml\": a mass alone is no volume");
-    wish.pour = read_mass(*request.fit_mass, terms.place(name)) /
-                read_density(*request.density, terms.place("density"));
+    const Density batter = read_density(*request.density, terms.place("density"));
+    if (!(batter > Density()))
+      throw UserError(terms.place("density"), "is zero",
+                      "give the batter's, such as \"1.01 g/ml\"");
+    wish.pour = read_mass(*request.fit_mass, terms.place(name)) / batter;
   }
   wish.headspace = headspace(request, terms, mould);
   if (request.fit_depth_only) wish.stretch = moulds::Stretch::depth_only;
@@ -188,8 +191,7 @@ std::optional<reports::PourFinding> pour(const GaugeRequest& request, const User
   if (!request.pour || request.tilt) return std::nullopt;
   const Volume volume = read_volume(*request.pour, terms.place("pour"));
   if (!(volume > Volume()))
-    throw UserError(terms.place("pour"), "is not more than 0",
-                    "give a volume above 0, such as \"80 ml\"");
+    throw UserError(terms.place("pour"), "is zero", "give a volume above zero, such as \"80 ml\"");
   if (volume > mould.curve.brimful())
     throw UserError(terms.place("pour"), "\"" + *request.pour + "\" spills",
                     "one cavity holds at most " + at_most(mould.curve.brimful() / millilitre, 2) +

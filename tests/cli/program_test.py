@@ -470,7 +470,7 @@ check(abs(cup["poured"]["depth_mm"] + cup["poured"]["below_brim_mm"] - whole) <=
 done = run("gauge", "moulds/round_cup.json", "--pour", "5 l")
 most = re.search(r"at most ([\d.]+ ml)", done.stderr)
 check(done.returncode == 1 and most and run("gauge", "moulds/round_cup.json", "--pour", most[1]).returncode == 0, f"the most, typed back: {done.stderr}")
-refused("not more than 0", "--pour: is not more than 0", words=("gauge", f"{root}/moulds/round_cup.json", "--pour", "0 ml"))
+refused("nothing poured", "--pour: is zero; give a volume above zero", words=("gauge", f"{root}/moulds/round_cup.json", "--pour", "0 ml"))
 
 # What a refusal says can be given, typed back, can.
 for mould in ("twisted_cup", "low_bowl", "post_ring", "heart_shallow", "six_sided_bar", "loaf_short"):
@@ -494,7 +494,7 @@ refused("a tray upside down", r"with --up \+z it has 6 cavities.*--role cavity",
 refused("a mesh option with a mould file", "command line: --role: is only for a mesh", words=("gauge", bar, "--role", "body"))
 refused("a role that is none", "command line: --role: .*cavity",
         words=("gauge", f"{root}/meshes/twisted_cup.stl", "--unit", "mm", "--role", "lid"))
-refused("a board under a hollow", "command line: --on-board: only goes with role \"body\"",
+refused("a board under a hollow", "command line: --on-board: only goes with a mould's body",
         words=("gauge", f"{root}/meshes/six_pocket_tray.stl", "--unit", "mm", "--role", "cavity", "--on-board"))
 refused("a board under a hollow in a mould file", r"cup\.json: /mesh/on_board: ",
         mould_changes=[("/mesh", {"file": "meshes/twisted_cup.stl", "unit": "mm", "role": "cavity", "on_board": True})])

@@ -166,7 +166,7 @@ TEST_CASE("headspace that is kept free is not filled by the fit", "[moulds][fit]
 TEST_CASE("a cavity is not scaled to nothing", "[moulds][fit]") {
   const Mould mould = catalogue_mould("plain_bar.json");
   CHECK_THROWS_WITH(fit_for(mould, {.pour = Volume()}, option),
-                    Contains("command line: --fit: is not above 0"));
+                    Contains("command line: --fit: is zero"));
   CHECK_THROWS_AS(fit_for(mould, {.pour = -1 * millilitre}, option), UserError);
   CHECK_THROWS_AS(fit_for(mould, {.pour = millilitre, .headspace = -1 * millimetre}, option),
                   UserError);

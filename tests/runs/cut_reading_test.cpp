@@ -39,9 +39,9 @@ TEST_CASE("a cut that leaves something open is refused with field and remedy", "
   const auto row = GENERATE(values<Row>({
       {R"({ "bar": { "thickness": "25 mm" } })", "/kerf: is missing"},
       {R"({ "kerf": "0 mm" })", "/bar"},
-      {R"({ "bar": {}, "kerf": "0 mm" })", "/bar: says no size"},
+      {R"({ "bar": {}, "kerf": "0 mm" })", "/bar: gives no size"},
       {R"({ "bar": { "thickness": "25 mm", "width": "55 mm" }, "kerf": "0 mm" })",
-       "/bar: says its size in two ways"},
+       "/bar: gives its size in two ways"},
       {R"({ "bar": { "length": "80 mm" }, "kerf": "0 mm" })", "/bar/width"},
       {R"({ "bar": { "thickness": "0 mm" }, "kerf": "0 mm" })", "/bar/thickness"},
       {R"({ "bar": { "thickness": "25 mm" }, "kerf": "-1 mm" })", "/kerf"},

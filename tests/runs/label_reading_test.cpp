@@ -42,7 +42,7 @@ TEST_CASE("a label that leaves something open is refused where it stands", "[run
   const auto slip = GENERATE(values<Slip>({
       {R"({ "weight_spread": "2 g" })", "/label/market", "missing"},
       {R"({ "market": "UK", "weight_spread": "2 g" })", "/label/market", "UK"},
-      {R"({ "market": "EU" })", "/label", "does not say how much pieces differ"},
+      {R"({ "market": "EU" })", "/label", "does not give how much pieces differ"},
       {R"({ "market": "EU", "weight_spread": "2 g", "weighed_pieces": ["1 g", "1 g", "1 g"] })",
        "/label", "says twice"},
       {R"({ "market": "EU", "weighed_pieces": ["96 g", "97 g"] })", "/label/weighed_pieces",

@@ -22,9 +22,9 @@ TEST_CASE("a level is said from the brim down or from the floor up, never both",
   CHECK(std::get<planning::BelowBrim>(below).headspace == 6.35 * millimetre);
   CHECK(std::get<planning::BelowBrim>(read(R"({ "below_brim": "0 mm" })")).headspace == Length{});
   CHECK(std::get<planning::FromFloor>(read(R"({ "depth": "30 mm" })")).depth == 30 * millimetre);
-  CHECK_THROWS_WITH(read("{}"), Contains("loaf.run.json: /line: says no level"));
+  CHECK_THROWS_WITH(read("{}"), Contains("loaf.run.json: /line: gives no level"));
   CHECK_THROWS_WITH(read(R"({ "below_brim": "5 mm", "depth": "30 mm" })"),
-                    Contains("/line: says the level twice"));
+                    Contains("/line: gives the level twice"));
   CHECK_THROWS_WITH(read(R"({ "depth": "0 mm" })"), Contains("/line/depth"));
   CHECK_THROWS_WITH(read(R"({ "depth": "30 mm", "from": "rim" })"), Contains("/line/from"));
 }

@@ -217,6 +217,18 @@ std::optional<LengthUnit> as_length_unit(const PackageUnit& own) {
   return std::nullopt;
 }
 
+/// "inches": numbers are in them.
+std::string many_of(double in_mm, const std::string& otherwise) {
+  struct Many {
+    double in_mm;
+    const char* name;
+  };
+  for (const Many& unit : {Many{0.001, "microns"}, Many{1, "millimetres"}, Many{10, "centimetres"},
+                           Many{25.4, "inches"}, Many{304.8, "feet"}, Many{1000, "metres"}})
+    if (unit.in_mm == in_mm) return unit.name;
+  return otherwise;
+}
+
 /// The unit of the file's numbers, and their factor to millimetres.
 std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& reading,
                                            const std::string& file) {
@@ -225,12 +237,14 @@ std::pair<LengthUnit, double> settled_unit(RawMesh& raw, const MeshReading& read
     return {*reading.unit, in_mm(*reading.unit)};
   }
   const std::optional<LengthUnit> own = as_length_unit(*raw.own_unit);
+  const std::string stated = many_of(raw.own_unit->in_mm, raw.own_unit->name);
   if (reading.unit && reading.unit != own)
-    refuse(file, "", "is in " + raw.own_unit->name + ", not in " + name_of(*reading.unit),
+    refuse(file, "",
+           "says that it is in " + stated + ", not in " +
+               many_of(in_mm(*reading.unit), name_of(*reading.unit)),
            "leave the unit out, or export it again if its size is wrong");
   if (own) return {*own, raw.own_unit->in_mm};
-  raw.remarks.push_back(
-      {Severity::note, file + " is in " + raw.own_unit->name + "; it was converted to mm"});
+  raw.remarks.push_back({Severity::note, file + " is in " + stated + "; it was converted to mm"});
   return {LengthUnit::millimetre, raw.own_unit->in_mm};
 }
 

@@ -128,7 +128,7 @@ std::vector<Refused> broken_files() {
       {"default.3mf",
        cube(""),
        {.unit = LengthUnit::inch, .up = {}},
-       "is in millimeter, not in in"},
+       "says that it is in millimetres, not in inches"},
       {"metres.glb", glb(box()), in_mm, "is in meter, not in mm"},
       {"huge.stl", stl, {.unit = LengthUnit::metre, .up = {}}, "60000 x 40000 x 25000 mm"},
       {"tiny.stl", binary_stl(scaled(box(), 0.001)), in_mm, "check its unit"},

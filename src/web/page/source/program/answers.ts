@@ -371,7 +371,7 @@ export interface Gauge {
   fit?: ScaledMould;
   casting?: Casting;
   poured?: Poured;
-  propped?: Propped;
+  tilted?: Tilted;
   embeds?: Packing;
   /**
    * Files that were written.
@@ -559,7 +559,7 @@ export interface Poured {
 /**
  * A pour into the tilted mould.
  */
-export interface Propped {
+export interface Tilted {
   /**
    * Tilt.
    */
@@ -1092,7 +1092,7 @@ export interface SaponifiesSlowly {
    */
   source: string;
   /**
-   * It was read in that document, not from memory.
+   * It has been checked in that document.
    */
   read: boolean;
   sure_mg_koh_per_g: CitedValue;
