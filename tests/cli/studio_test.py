@@ -161,7 +161,9 @@ with tempfile.TemporaryDirectory() as outside:
         document["pour"]["mould"] = "mine.json"
         there["moulds_owned"] = in_studio
         folder = folder_with(name, document, there)
-        write(f"{folder}/mine.json", {**read(f"{root}/moulds/twisted_cup.json"), "owned": 3})
+        mine = {**read(f"{root}/moulds/twisted_cup.json"), "owned": 3}
+        mine["mesh"]["file"] = "meshes/twisted_cup.stl"
+        write(f"{folder}/mine.json", mine)
         answer = plan(folder)
         return answer["pieces"]["cavities"], [one["text"] for one in answer["cautions"] if "\"owned\"" in one["text"]]
 
