@@ -122,6 +122,7 @@ const full = {
       bulk_density: "0.5 g/ml",
       density: "1.1 g/ml",
       goes_into: "lye",
+      stirred_in: "once the lye has cooled",
       contains_fat: { fat: "coconut", share: "20 %" },
       contains_acid: { acid: "citric acid, anhydrous", share: "1 %" },
       limit: "3 % of finished soap",

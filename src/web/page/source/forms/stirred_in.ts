@@ -106,6 +106,31 @@ function goes_into(of: FormulaSlot, at: string, places: [string, string][], is_n
   });
 }
 
+/** Where it goes in, and when, of what goes into the lye. */
+function place(of: FormulaSlot, at: string, is_needed: boolean): TemplateResult {
+  const when = value_at(of, `${at}/stirred_in`);
+  return html`${goes_into(of, at, any_place, is_needed)}
+  ${
+    value_at(of, `${at}/goes_into`) === "lye" || when !== undefined
+      ? choice_field({
+          of,
+          question: "Stirred into the lye",
+          at: `${at}/stirred_in`,
+          chosen: String(when ?? ""),
+          answers: times_in_lye,
+          puts: (to) => to || undefined,
+          hint: when === undefined ? "Before the alkali; sodium lactate once the lye has cooled." : undefined,
+        })
+      : nothing
+  }`;
+}
+
+const times_in_lye: [string, string][] = [
+  ["", "As usual"],
+  ["before the alkali", "Before the alkali"],
+  ["once the lye has cooled", "Once the lye has cooled"],
+];
+
 const any_place: [string, string][] = [
   ["lye", "The lye"],
   ["fats", "The fats"],
@@ -170,7 +195,7 @@ const label = (of: FormulaSlot, at: string, row: Document): TemplateResult =>
   supplier_form(of, at, String(row.name || "it"));
 
 function additive(of: FormulaSlot, at: string, row: Document): TemplateResult {
-  return html`${goes_into(of, at, any_place, true)}
+  return html`${place(of, at, true)}
     <div class="folds">${holds(of, at, row, true)} ${densities(of, at, row)} ${label(of, at, row)}</div>`;
 }
 
@@ -178,9 +203,9 @@ function place_folded(of: FormulaSlot, at: string, row: Document): TemplateResul
   return folded({
     of,
     name: `${at} place`,
-    pointers: [`${at}/goes_into`],
+    pointers: [`${at}/goes_into`, `${at}/stirred_in`],
     summary: `Goes into the ${String(row.goes_into ?? "batter")}`,
-    body: () => goes_into(of, at, any_place, false),
+    body: () => place(of, at, false),
   });
 }
 
