@@ -44,7 +44,7 @@ TEST_CASE("a label that leaves something open is refused where it stands", "[run
       {R"({ "market": "UK", "weight_spread": "2 g" })", "/label/market", "UK"},
       {R"({ "market": "EU" })", "/label", "does not give how much pieces differ"},
       {R"({ "market": "EU", "weight_spread": "2 g", "weighed_pieces": ["1 g", "1 g", "1 g"] })",
-       "/label", "says twice"},
+       "/label", "gives twice"},
       {R"({ "market": "EU", "weighed_pieces": ["96 g", "97 g"] })", "/label/weighed_pieces",
        "2 of the 3"},
       {R"({ "market": "EU", "weighed_pieces": ["96 g", "0 g", "97 g"] })",
@@ -52,7 +52,7 @@ TEST_CASE("a label that leaves something open is refused where it stands", "[run
       {R"({ "market": "EU", "weight_spread": "0 %" })", "/label/weight_spread", "is 0 %"},
       {R"({ "market": "EU", "weight_spread": "0 g" })", "/label/weight_spread", ""},
       {R"({ "market": "EU", "weight_spread": 2 })", "/label/weight_spread", ""},
-      {R"({ "market": "US", "weight_spread": "2 g", "e_mark": true })", "/label/e_mark", "no mark"},
+      {R"({ "market": "US", "weight_spread": "2 g", "e_mark": true })", "/label/e_mark", "not a mark"},
       {R"({ "market": "EU", "weight_spred": "2 g", "pour_line_off_by": "1 mm" })",
        "/label/weight_spred", "did you mean \"weight_spread\"?"},
   }));

@@ -54,7 +54,7 @@ TEST_CASE("what is wrong with a run is refused where it stands", "[runs]") {
       {"/losses/pour/pot", R"("25")", "/losses/pour/pot", "unit"},
       {"/losses/pour/pan", R"("25 g")", "/losses/pour/pan", "unknown key"},
       {"/losses/pour/pot", R"("5000 g")", "/losses/pour/pot", "5000 g"},
-      {"/scales/fine/step", R"("2 g")", "/scales/fine", "coarser than the large scale"},
+      {"/scales/fine/step", R"("2 g")", "/scales/fine", "a coarser step than the large scale"},
       {"/scales/large/most", R"("5 g")", "/scales/large", "less than ten of its own steps"},
       {"/scales/large/most", R"("400 g")", "/scales/large", "less than the fine scale"},
       {"/scales", "", "/scales", "is missing"},
