@@ -33,7 +33,8 @@ void refuse_id_of_another(const Fields& entry, const Fat& fat) {
   const Fat* built_in = find_fat(fat.id);
   const auto called_so = fats_named(fat.name);
   if (built_in == nullptr || called_so.empty() ||
-      std::count(called_so.begin(), called_so.end(), built_in) > 0)
+      std::any_of(called_so.begin(), called_so.end(),
+                  [&](const Fat* one) { return one->id == built_in->id; }))
     return;
   throw UserError(entry.place("id"),
                   "\"" + fat.id + "\" is the built-in " + built_in->name + ", and \"" + fat.name +

@@ -269,7 +269,7 @@ Pattern slices_of(const Cut& cut, const Loaf& loaf, const Place& where) {
   if (pattern.columns.bars() > 0) return pattern;
   const std::string left = in_mm(pattern.columns.usable(), 2);
   const Length most = pattern.columns.largest(1);
-  if (!(most > Length{}))
+  if (!(most >= thinnest_bar))
     throw UserError(inside(where, "face_planing"),
                     "leaves nothing of a bar: the loaf is " + left + " long after trimming",
                     plane_off_at_most(most_planing(pattern.columns)));
@@ -299,7 +299,7 @@ Pattern grid_of(const Cut& cut, const Loaf& loaf, Axis length_lies) {
                               const Place& where) {
   const Grid& bar = std::get<Grid>(cut.bar);
   const Length length = pattern.columns.largest(1), width = pattern.rows.largest(1);
-  if (!(length > Length{} && width > Length{}))
+  if (!(length >= thinnest_bar && width >= thinnest_bar))
     throw UserError(
         inside(where, "face_planing"), "leaves nothing of a bar",
         plane_off_at_most(std::min(most_planing(pattern.columns), most_planing(pattern.rows))));

@@ -82,7 +82,7 @@ TEST_CASE("a soap of wax is refused", "[chemistry]") {
   } catch (const UserError& error) {
     CHECK(error.parts().field == "/fats");
     CHECK_THAT(std::string(error.what()),
-               Contains("more than half of the lye would be weighed for Lanolin (wool wax)"));
+               Contains("more than half of the alkali would be weighed for Lanolin (wool wax)"));
   }
 }
 

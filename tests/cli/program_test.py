@@ -288,7 +288,7 @@ refused("a word for several fats to list", r'it may be "palm" \(Palm oil, 199.5 
         words=("list", "fats", "Palm"))
 refused("a formula that names a fat by a word for several", base + r'/fats/0/fat: .*"olive" \(Olive oil, .* or "olive_pomace" \(',
         base_changes=[("/fats/0/fat", "Olive")])
-refused("a soap of wax", base + r"/fats: more than half of the lye would be weighed for Lanolin",
+refused("a soap of wax", base + r"/fats: more than half of the alkali would be weighed for Lanolin",
         base_changes=[("/fats", [{"fat": "rapeseed_low_erucic", "share": "10 %"}, {"fat": "lanolin", "share": "90 %"}])])
 wool_wax = run("list", "fats", "wool wax").stdout
 check(wool_wax.startswith("Lanolin (wool wax)\n") and "stays Lanolin" in wool_wax, "a fat is listed by any of its names")

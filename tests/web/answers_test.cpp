@@ -1,11 +1,13 @@
 #include "client.h"
 #include "scratch_folder.h"
 #include "service/service.h"
+#include "units/present_moment.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 #include <zlib.h>
 
+#include <cstdlib>
 #include <fstream>
 #include <future>
 #include <sstream>
@@ -272,10 +274,12 @@ TEST_CASE("pictures and solids come as the command line writes them", "[web]") {
 }
 
 TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as PDF", "[web]") {
+  ::setenv("SOURCE_DATE_EPOCH", "1780170360", 1);  // for the foot of each page
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
   const std::string file = "examples/spring_cups.run.json";
-  service::SheetRequest sheet{.file = root + "/" + file, .sell = "12", .paper = "Letter"};
+  service::SheetRequest sheet{
+      .file = root + "/" + file, .sell = "12", .paper = "Letter", .printed_at = present_moment()};
   sheet.files = {{service::FileKind::html, "sheet.html"}, {service::FileKind::pdf, "sheet.pdf"}};
   const auto files = printed({sheet}).files;
   REQUIRE(files.size() == 2);
@@ -294,6 +298,7 @@ TEST_CASE("the bench sheet is the command line's, byte for byte, as HTML and as 
 }
 
 TEST_CASE("a paper opens by its address alone, brings its styles and runs nothing", "[web]") {
+  ::setenv("SOURCE_DATE_EPOCH", "1780170360", 1);  // for the foot of each page
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
   const auto open = [&] {
@@ -313,6 +318,7 @@ TEST_CASE("a paper opens by its address alone, brings its styles and runs nothin
   CHECK(paper.status == 200);
   service::SheetRequest sheet;
   sheet.file = root + "/examples/plain_bars.run.json";
+  sheet.printed_at = present_moment();
   CHECK(paper.body == printed({sheet}).document);
   CHECK(paper.fields.at("content-type") == "text/html; charset=utf-8");
   CHECK(paper.fields.at("content-security-policy") ==
