@@ -52,7 +52,6 @@ WORDS = [
     ("perch and set", "decorate", "no maker says perch"),
     ("pocket", "cavity", "one word for it"),
     ("proud", "sticks out", "a joiner's word"),
-    ("put away", "expired", "unclear"),
     ("reads coarser", "has a coarser step", "unclear"),
     ("recess", "headspace", "one word for it"),
     ("reckon", "calculate", "old-fashioned"),
