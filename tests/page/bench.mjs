@@ -81,6 +81,7 @@ const parts = ["pour", "pipe", "decorate", "dust", "cut", "lye", "label", "studi
 /** Parts of the set-up that were never folded or unfolded stand open, so that their fields are at hand. */
 export async function open_in(context, address, view = "Set up") {
   await context.addInitScript((all) => {
+    if (location.origin === "null") return; // a blank page has no storage
     if (localStorage.getItem("parts") === null) localStorage.setItem("parts", all);
   }, JSON.stringify(parts));
   const page = await context.newPage();

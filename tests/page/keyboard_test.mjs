@@ -38,7 +38,7 @@ await run({
       await page.keyboard.type("20");
       await settled(page);
       assert.equal(await figure(page, "Pieces to make"), 21); // 20 / 0.96 = 20.8, rounded up
-      await tab_to(page, "Olive oil");
+      await tab_to(page, "Pieces to make");
       await page.keyboard.press("Enter");
       await page.locator(".sum").waitFor();
       await page.keyboard.press("Control+Z");

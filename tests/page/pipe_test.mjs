@@ -487,8 +487,10 @@ await run({
         weighed_pieces: ["96 g", "97.5 g", "95.2 g"],
         printed_weight: "90 g",
       });
-      near(await figure(page, "Net weight for the label"), plan.piece.label_g, 0);
       await check_access(page, "a label drafted");
+      await to(page, "Piece");
+      near(await figure(page, "Net weight for the label"), plan.piece.label_g, 0);
+      await to(page, "Set up");
       await press(page, "Remove the label");
       assert.equal((await planned(page, serving, plain)).label, null);
     }, plain_bars),
@@ -509,11 +511,9 @@ await run({
         await press(page, "Use up a bottle");
         await open_all(page);
         await check_tablet(page, "everything opened");
-        await to(page, "Piece");
         await press(page, "I have weighed finished pieces");
         await open_all(page);
         await check_tablet(page, "a piece weighed");
-        await to(page, "Set up");
         await press(page, "Thickness");
         await check_tablet(page, "layers by thickness");
         assert.ok(serving.file(spring).pipe);

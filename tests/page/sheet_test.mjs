@@ -84,8 +84,8 @@ await run({
     await page.getByRole("button", { name: "Mostly, 80 %" }).click();
     await field(page, "Weigh-cup, net").fill("80 g");
     await field(page, "Cup holds").last().fill("120 ml");
-    await field(page, "Left in the bag").fill("30 g");
-    await field(page, "Left in bowl and whisk").fill("30 g");
+    await field(page, "Topping: left in the bag").fill("30 g");
+    await field(page, "Topping: left in bowl and whisk").fill("30 g");
     await settled(page);
     await saved(page);
     const plan = serving.printed("plan", "garden_bar.run.json");
