@@ -185,6 +185,29 @@ export async function saved(page) {
   await page.waitForFunction(() => /^Saved in/.test(document.querySelector(".saving")?.textContent ?? ""));
 }
 
+/** What is weighed, as the weighing view shows it: names and amounts. */
+export async function weighed_rows(page) {
+  await to(page, "Weigh");
+  await settled(page);
+  return page.locator(".weighing .weigh").evaluateAll((rows) =>
+    rows.map((one) => [
+      [...one.querySelector(".name").childNodes]
+        .filter((node) => node.nodeType === Node.TEXT_NODE)
+        .map((node) => node.textContent)
+        .join("")
+        .trim(),
+      one.querySelector(".amount b").textContent,
+    ]),
+  );
+}
+
+/** What is weighed of a batch, as the command line prints it. */
+export const printed_rows = (batch, is_first = true) =>
+  batch.weigh_out
+    .filter(({ vessel }) => vessel !== "melt" || is_first)
+    .flatMap(({ rows }) => rows)
+    .map(({ name, shown }) => [name, shown]);
+
 /** The batch whose weights the page shows first: the largest. */
 export const first_batch = (plan) => plan.batches[0];
 

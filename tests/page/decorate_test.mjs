@@ -396,7 +396,6 @@ await run({
   "a slab is cut both ways": () =>
     with_run(/^Slab tray/, async (page, serving) => {
       await press(page, "Cut it into bars");
-      await press(page, "A slab, into bars");
       await fill(page, { "Bar, length": "3 in", "Bar, width": "2 in", "Kerf of each cut": "1 mm" });
       const { plan } = await kept(page, serving, "slab_tray.run.json");
       assert.match(await page.locator(".lane.cut .order").innerText(), new RegExp(`Cut ${plan.cut.bars_each} bars`));

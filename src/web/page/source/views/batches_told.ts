@@ -1,50 +1,7 @@
-// The heading over one batch's weights, with the choice of another, and what is told of all batches.
+// What is told of all batches of a run.
 import { html, nothing, type TemplateResult } from "lit";
-import { announce, state, update } from "../documents/state";
-import {
-  chosen_batch,
-  counted,
-  fillings_of,
-  has_sizes,
-  how_often,
-  is_of_several,
-  listed,
-  pieces_of,
-  times,
-  type Bench,
-} from "../figures/batches";
-import { choice } from "../forms/form_parts";
+import { counted, fillings_of, has_sizes, is_of_several, listed, pieces_of } from "../figures/batches";
 import type { Plan } from "../program/answers";
-
-/** Over all that is weighed for one batch. With two sizes there is one to choose, and both are named. */
-export function batch_head(bench: Bench): TemplateResult {
-  const { whole, batch } = bench;
-  const often = how_often(whole, batch);
-  return html`<h3 class="batch-head of-plan ${has_sizes(whole) ? "of-sizes" : ""}">
-      One batch: ${pieces_of(whole, batch)}${often ? html`<span>, ${often}</span>` : nothing}
-    </h3>
-    ${
-      has_sizes(whole)
-        ? html`<div class="sizes">
-            ${choice(
-              "Which batch is weighed",
-              String(chosen_batch(whole)),
-              whole.batches.map((one, i) => [
-                String(i),
-                pieces_of(whole, one) + (one.count > 1 ? `, ${times(one.count)}` : ""),
-              ]),
-              choose,
-            )}
-          </div>`
-        : nothing
-    }`;
-}
-
-function choose(which: string): void {
-  const plan = state.plan!;
-  update({ batch: Number(which) });
-  announce(`One batch: ${pieces_of(plan, plan.batches[state.batch])}`);
-}
 
 /** For the run: how many batches, what sets their size, and what one piece more or fewer does. */
 export function batches_told(plan: Plan): TemplateResult {
