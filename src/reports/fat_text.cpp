@@ -132,9 +132,10 @@ std::string saponification_paragraphs(const Fat& fat) {
 std::string slow_paragraphs(const chemistry::SlowToSaponify& slow) {
   return paragraph("In the pot: lye attacks it slowly, if at all: " + slow.how + " (" +
                    from(slow.how_from) + ").") +
-         paragraph("Sure to react: its free acids alone, from " + value_text(slow.sure) +
-                   " mg KOH/g on (" + from(slow.acids_from) +
-                   "). The range reaches down to that, and a plan says what superfat is left then.");
+         paragraph(
+             "Sure to react: its free acids alone, from " + value_text(slow.sure) +
+             " mg KOH/g on (" + from(slow.acids_from) +
+             "). The range reaches down to that, and a plan says what superfat is left then.");
 }
 
 std::string density_paragraph(const Fat& fat) {

@@ -52,7 +52,8 @@ TEST_CASE("a label that leaves something open is refused where it stands", "[run
       {R"({ "market": "EU", "weight_spread": "0 %" })", "/label/weight_spread", "is 0 %"},
       {R"({ "market": "EU", "weight_spread": "0 g" })", "/label/weight_spread", ""},
       {R"({ "market": "EU", "weight_spread": 2 })", "/label/weight_spread", ""},
-      {R"({ "market": "US", "weight_spread": "2 g", "e_mark": true })", "/label/e_mark", "not a mark"},
+      {R"({ "market": "US", "weight_spread": "2 g", "e_mark": true })", "/label/e_mark",
+       "not a mark"},
       {R"({ "market": "EU", "weight_spred": "2 g", "pour_line_off_by": "1 mm" })",
        "/label/weight_spred", "did you mean \"weight_spread\"?"},
   }));

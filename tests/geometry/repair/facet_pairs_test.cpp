@@ -43,8 +43,7 @@ bool boxes_meet(const TriangleMesh& mesh, std::size_t first, std::size_t second)
   for (std::size_t k = 0; k < 3; ++k) {
     const auto ends = [&](std::size_t facet) {
       std::array<double, 3> x;
-      for (std::size_t i = 0; i < 3; ++i)
-        x[i] = mesh.vertices_mm[mesh.triangles[facet][i]][k];
+      for (std::size_t i = 0; i < 3; ++i) x[i] = mesh.vertices_mm[mesh.triangles[facet][i]][k];
       const auto [low, high] = std::minmax_element(x.begin(), x.end());
       return std::pair{rounded(*low, -endless), rounded(*high, endless)};
     };
@@ -58,11 +57,10 @@ bool boxes_meet(const TriangleMesh& mesh, std::size_t first, std::size_t second)
 bool share_a_spread_corner(const TriangleMesh& mesh, const std::vector<char>& is_spread,
                            std::size_t first, std::size_t second) {
   const auto& others = mesh.triangles[second];
-  return std::any_of(mesh.triangles[first].begin(), mesh.triangles[first].end(),
-                     [&](std::uint32_t v) {
-                       return is_spread[v] != 0 &&
-                              std::find(others.begin(), others.end(), v) != others.end();
-                     });
+  return std::any_of(
+      mesh.triangles[first].begin(), mesh.triangles[first].end(), [&](std::uint32_t v) {
+        return is_spread[v] != 0 && std::find(others.begin(), others.end(), v) != others.end();
+      });
 }
 
 /// Triangles anywhere, on a grid or off it, near the origin or far from it, some with a corner in
