@@ -26,6 +26,6 @@ export function pipe_order(hand: AtHand, { batch }: Weights): TemplateResult | t
   return order(
     hand,
     html`Pipe <b>${trimmed(pipe.volume_each_ml, 0)} ml</b> on each, ${both(mass(state.units, pipe.mass_each_g))} at the
-      planned whip.`,
+      planned whipped density.`,
   );
 }
