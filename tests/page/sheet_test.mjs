@@ -77,6 +77,7 @@ await run({
     await field(page, "Pieces to sell").fill("12");
     await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
     await page.getByRole("button", { name: "Add a topping" }).click();
+    await field(page, "Topping").selectOption({ label: "Meadow base" });
     await page.getByRole("button", { name: "Weigh trials piped on paper" }).click();
     await field(page, "Trial 1").fill("20 g");
     await field(page, "Weigh-cup of the trials, net").fill("80 g");

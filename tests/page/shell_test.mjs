@@ -64,7 +64,7 @@ await run({
       await page.waitForFunction(() => document.activeElement.id === "formula-title");
       assert.equal(await page.evaluate(() => scrollY), 0, "a place that is gone to begins at its top");
       await page.goBack();
-      await page.waitForFunction(() => document.activeElement.ariaLabel === "Change the formula of the base");
+      await page.waitForFunction(() => document.activeElement.textContent.trim() === "Change the formula of the base");
       assert.ok(Math.abs((await page.evaluate(() => scrollY)) - scroll) <= 2);
     }, phone),
 
