@@ -258,6 +258,7 @@ await run({
           said,
         );
       }
+      await to(page, "Set up");
       await to_formula(page);
       const strip = await page.locator(".strip dl > div", { hasText: "NaOH" }).innerText();
       const g = first_batch(plan).pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
@@ -275,13 +276,15 @@ await run({
         await to(page, "Weigh");
         const plan = serving.printed("plan", "spring_cups.run.json");
         for (const [jug, batter] of [
-          ["base", first_batch(plan).pour],
-          ["topping", first_batch(plan).pipe],
+          ["base", "pour"],
+          ["topping", "pipe"],
         ])
           for (const name of ["NaOH", "Water"]) {
-            const row = page.locator(`.part-of.${jug} .vessel.lye .weigh`, { hasText: name }).first();
+            const named = page.locator(".name", { hasText: new RegExp(`^\\s*${name}`) });
+            const row = page.locator(`.part-of.${jug} .vessel.lye .weigh`, { has: named }).first();
             const text = (await row.locator(".amount").innerText()).replaceAll(/\s+/g, " ").trim();
-            const { g } = batter.ingredients.find((one) => one.name.startsWith(name));
+            const lye = first_batch(plan).weigh_out.find((one) => one.vessel === "lye" && one.batter === batter);
+            const { g } = lye.rows.find((one) => one.name.startsWith(name));
             const [, oz, grams] = /^(\d+\.\d) oz (\d+(?:\.\d{1,2})?) g$/.exec(text) ?? assert.fail(`"${text}"`);
             assert.ok(
               Math.abs(Number(oz) * gram_per_ounce - g) < 0.0006,
@@ -317,6 +320,7 @@ await run({
           ];
           assert.ok(water >= 0 && water < alkali, names.join(", "));
         }
+        await to(page, "Set up");
         await to_formula(page);
         const strip = await page.locator(".strip dt").allInnerTexts();
         assert.ok(

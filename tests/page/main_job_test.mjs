@@ -94,6 +94,7 @@ await run({
     with_page(async (page, serving) => {
       await to(page, "Runs");
       await page.getByRole("button", { name: /^Plain bars/ }).click();
+      await page.getByRole("heading", { name: /^Plain bars/, level: 1 }).waitFor();
       await to(page, "Set up");
       await settled(page);
       await page.getByRole("button", { name: "Add a topping" }).click();

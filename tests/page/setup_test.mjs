@@ -194,6 +194,7 @@ await run({
         .getByRole("button", { name: /^Plain bars/ })
         .first()
         .click();
+      await page.getByRole("heading", { name: /^Plain bars/, level: 1 }).waitFor();
       await to(page, "Set up");
       await settled(page);
       await press(page, "Add a topping");
