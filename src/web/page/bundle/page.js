@@ -230,7 +230,7 @@ ${n}`,s=l.own_fats[i];return s||(ld(i,"waiting"),h_(n,e.file).then(a=>ld(i,a)),"
     ${I("own_fats",t)} ${e.map(s)}
     <div class="row">
       ${xt({label:"Add a fatty acid",of:"own_fats",at:`${t}/`,answers:n,unsaid:"choose ...",optional:!0,chosen:"",take:a=>a&&L("own_fats",`${o(a)} added`,i(a),["",""])})}
-    </div>`}var b$=["tsp/lb","tbsp/lb","tsp/kg"],ws=["%","g/kg",...b$].flatMap(t=>[`${t} of fats`,`${t} of batter`]),gp=[...ws,"% of finished soap","g/kg of finished soap"];function hp(t,e){let n=t.trim().replaceAll(/\s+/g," "),o=[...e].sort((i,s)=>s.length-i.length).find(i=>n.endsWith(i))??"";return[o?n.slice(0,-o.length).trim():t,o]}function bs(t,e,n,o,i=!1){let s=rt(t,e),[a,c]=hp(F(t,e),o),d=l.typed?.key===s?l.typed.text:a;!i&&!(a.trim()&&c)&&It(t,e,s,n);let m=Kt(t,e),_=(b,R)=>{let H=`${b.trim()} ${R}`.trim();W(t,e,i&&!b.trim()?void 0:H),J()},w=b=>{let R=b.target.value,[H,se]=hp(R,o);h({typed:{key:s,text:R}}),_(H,se||c)};return r`<div class="field rate ${m?"wants":""}">
+    </div>`}var b$=["tsp/lb","tbsp/lb","tsp/kg"],ws=["%","g/kg",...b$].flatMap(t=>[`${t} of fats`,`${t} of batter`]),gp=[...ws,"% of finished soap","g/kg of finished soap"];function hp(t,e){let n=t.trim().replaceAll(/\s+/g," "),o=[...e].sort((i,s)=>s.length-i.length).find(i=>n.endsWith(i))??"";return[o?n.slice(0,-o.length).trim():t,o]}function bs(t,e,n,o,i=!1){let s=rt(t,e),[a,c]=hp(F(t,e),o),d=l.typed?.key===s?l.typed.text:a;!i&&!(a.trim()&&c)&&It(t,e,s,a.trim()?`${n}: of what`:n);let m=Kt(t,e),_=(b,R)=>{let H=`${b.trim()} ${R}`.trim();W(t,e,i&&!b.trim()?void 0:H),J()},w=b=>{let R=b.target.value,[H,se]=hp(R,o);h({typed:{key:s,text:R}}),_(H,se||c)};return r`<div class="field rate ${m?"wants":""}">
     <label for=${s}>${n}</label>
     <div class="rate-of">
       <input

@@ -34,7 +34,7 @@ export function rate_field(
   const [number, unit] = split_rate(text_at(of, pointer), units);
   const shown = state.typed?.key === id ? state.typed.text : number;
   const is_wanted = !is_optional && !(number.trim() && unit);
-  if (is_wanted) want(of, pointer, id, label);
+  if (is_wanted) want(of, pointer, id, number.trim() ? `${label}: of what` : label);
   const complaint = complaint_at(of, pointer);
   const set = (amount: string, what: string) => {
     const text = `${amount.trim()} ${what}`.trim();
