@@ -147,7 +147,7 @@ await run({
         assert.equal(full.pieces.to_stock, 48 - 25 + 0);
         assert.match(
           await page.locator(".order-of").innerText(),
-          new RegExp(`${full.pieces.to_stock} pieces beyond the order go to stock`),
+          new RegExp(`${full.pieces.to_stock} pieces beyond those to sell go to stock`),
         );
         await check_access(page, "batches by a wish");
       },

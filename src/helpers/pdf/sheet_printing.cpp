@@ -1,6 +1,7 @@
 #include "helpers/pdf/sheet_printing.h"
 
 #include "helpers/pdf/pdf_paper.h"
+#include "helpers/pdf/sheet_pages.h"
 
 #include <algorithm>
 #include <functional>
@@ -29,16 +30,6 @@ constexpr double beside_box = box + 3;
 constexpr Type weight_type{.points = 24, .bold = true, .side = Side::right, .is_one_line = true};
 // Small letters of 20 points are 3.7 mm high: 6 minutes of arc at two metres.
 constexpr Type name_type{.points = 20};
-
-/// What stays together on a page.
-struct Strip {
-  double height = 0;
-  std::function<void(double y)> draw;
-  bool keeps_next = false;  // a heading is not left alone at the foot
-  bool starts_page = false;
-  std::shared_ptr<const std::vector<Strip>> again = {};  // stand above it where it begins a page
-  std::size_t table = 0;                                 // which one it is a row of, from 1
-};
 
 bool is_warning(const SheetBlock& block) { return std::holds_alternative<SheetWarning>(block); }
 
@@ -427,66 +418,6 @@ class Strips {
   std::size_t tables_ = 0;
 };
 
-/// A strip on its page.
-struct Placed {
-  const Strip* strip;
-  double y;
-};
-using Page = std::vector<Placed>;
-
-/// Lays strips on pages, one below the other.
-class Pages {
- public:
-  explicit Pages(double height) : height_(height), pages_(1) {}
-
-  /// A strip that keeps its next goes along with it, as far as one page holds them.
-  void lay(const std::vector<Strip>& strips) {
-    for (std::size_t i = 0; i < strips.size();) {
-      std::size_t last = i;
-      double together = strips[i].height;
-      while (strips[last].keeps_next && last + 1 < strips.size()) together += strips[++last].height;
-      if (strips[i].starts_page || !has_room(together)) turn();
-      for (; i <= last; ++i) {
-        if (!has_room(strips[i].height)) turn();
-        put(strips[i]);
-      }
-    }
-  }
-
-  const std::vector<Page>& pages() const { return pages_; }
-
- private:
-  bool has_room(double height) const { return used_ + height <= height_; }
-
-  void turn() {
-    if (used_ == 0) return;
-    pages_.emplace_back();
-    used_ = 0;
-  }
-
-  void put(const Strip& strip) {
-    if (used_ == 0 && strip.again)
-      for (const Strip& one : *strip.again) put(one);
-    pages_.back().push_back({&strip, used_});
-    used_ += strip.height;
-  }
-
-  double height_, used_ = 0;
-  std::vector<Page> pages_;
-};
-
-/// Rows of one table are told to be that.
-void draw(const Page& page, PdfPaper& paper) {
-  std::optional<PdfPaper::Tagged> table;
-  std::size_t open = 0;
-  for (const auto& [strip, y] : page) {
-    if (strip->table != open) table.reset();
-    if (strip->table != 0 && strip->table != open) table.emplace(paper, "Table");
-    open = strip->table;
-    strip->draw(y);
-  }
-}
-
 }  // namespace
 
 std::string printed(const Sheet& sheet, Paper size) {
@@ -497,13 +428,11 @@ std::string printed(const Sheet& sheet, Paper size) {
   paper.move_origin(margin, margin);
   Strips setting(paper, width, height);  // the strips draw by it
   const auto strips = setting.of(sheet);
-  Pages laid(height);
-  laid.lay(strips);
-  const std::size_t pages = laid.pages().size();
-  for (std::size_t page = 0; page < pages; ++page) {
+  const auto pages = laid_on_pages(strips, height);
+  for (std::size_t page = 0; page < pages.size(); ++page) {
     if (page > 0) paper.next_page();
-    draw(laid.pages()[page], paper);
-    const std::string number = std::to_string(page + 1) + " / " + std::to_string(pages);
+    draw(pages[page], paper);
+    const std::string number = std::to_string(page + 1) + " / " + std::to_string(pages.size());
     paper.words(0, height + 2, width * 0.6, sheet.foot, {.points = 8, .is_one_line = true});
     paper.words(width * 0.6, height + 2, width * 0.4, sheet.title + "   " + number,
                 {.points = 9, .side = Side::right, .is_one_line = true});

@@ -108,7 +108,7 @@ export const read_weigh_cup = (number: number, seen: string, reading: string): v
 let is_sending = false;
 
 /** One tab at a time, and one after the other. */
-export async function send_acts(): Promise<void> {
+async function send_acts(): Promise<void> {
   if (is_sending) return;
   is_sending = true;
   try {

@@ -14,7 +14,7 @@ import { is_changed, load, make_own } from "./open_file";
 import { beside_run } from "./run_names";
 import { list_file, state, update } from "./state";
 
-export const open_beside = (id: BesideId, file: OpenFile | undefined): void => {
+const open_beside = (id: BesideId, file: OpenFile | undefined): void => {
   const { [id]: _, ...others } = state.beside;
   update({ beside: file ? { ...others, [id]: file } : others });
 };

@@ -45,7 +45,7 @@ async function open_apart(name: string): Promise<void> {
 }
 
 /** Back to the run; false if what was typed could not be written, and so stays open. */
-export async function leave_formula(): Promise<boolean> {
+async function leave_formula(): Promise<boolean> {
   const was_apart = state.formulas.apart !== undefined;
   if (!(await close_apart())) return false;
   update({ view: was_apart ? "weigh" : state.came_from, typed: undefined });

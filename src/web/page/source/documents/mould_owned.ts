@@ -13,7 +13,7 @@ import { announce, state } from "./state";
 const known = new Map<string, number | undefined>();
 
 /** Such a file has changed. */
-export const forget_owned = (): void => known.clear();
+const forget_owned = (): void => known.clear();
 
 const owned_of = (mould: Document | undefined): number | undefined =>
   typeof mould?.owned === "number" ? mould.owned : undefined;

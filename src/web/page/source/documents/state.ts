@@ -131,7 +131,6 @@ interface State {
   plan?: Plan;
   planned?: PlanQuestion; // what the plan is the answer to
   explanation?: Explained; // as soon as a figure is opened
-  batch: number; // which of its sizes is weighed, as the program lists them
   is_old: boolean; // the figures shown are not of what is typed now
   changed_beside?: string; // the file whose change made them old
   dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
@@ -187,7 +186,6 @@ const current: State = {
   beside: {},
   past: [],
   future: [],
-  batch: 0,
   is_old: false,
   dangers: { run: [], apart: [] },
   list_complaint: "",
@@ -271,7 +269,6 @@ export function take_run(run: OpenFile = no_run): void {
     changed_beside: undefined,
     fault: undefined,
     plan: undefined,
-    batch: 0,
     complaint: undefined,
     typed: undefined,
     measured: undefined,

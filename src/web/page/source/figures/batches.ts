@@ -1,5 +1,4 @@
-// The batches of a run: which of them is shown, what it is called, and the plan as that one batch sees it.
-import { state } from "../documents/state";
+// The batches of a run: what the largest is called, and the plan as that one batch sees it.
 import type { Batch, BatchPipe, Plan, Whipping } from "../program/answers";
 
 /** Of one batch alone: no weight in it is a sum over several. `whole` is the run's. */
@@ -11,15 +10,10 @@ export interface Bench extends Omit<Plan, "pieces" | "pipe" | "batches" | "batch
   whole: Plan;
 }
 
-/** What was chosen stays chosen while typing makes fewer sizes of them. */
-export function chosen_batch(plan: Plan): number {
-  return Math.min(state.batch, plan.batches.length - 1);
-}
-
+/** The largest, which the program lists first. */
 export function bench_of(plan: Plan): Bench {
   const { pieces: _, batches, batch_limits: __, around: ___, ...rest } = plan;
-  const which = chosen_batch(plan);
-  const batch = batches[which];
+  const [batch] = batches;
   const { pour, pipe, dust, lye_pot, bottles } = batch;
   return {
     ...rest,
@@ -29,7 +23,7 @@ export function bench_of(plan: Plan): Bench {
     lye_pot,
     bottles,
     batch,
-    place: `batches.${which}`,
+    place: "batches.0",
     whippings: pipe?.whippings ?? [],
     whole: plan,
   };
@@ -45,7 +39,7 @@ export function pieces_of(plan: Plan, { pieces, casts }: { pieces: number; casts
   return casts === pieces ? words : `${words} from ${counted(casts, ...of_cast(plan))}`;
 }
 
-export const times = (many: number): string => (many === 1 ? "once" : `${many} times`);
+const times = (many: number): string => (many === 1 ? "once" : `${many} times`);
 
 export const has_sizes = (plan: Plan): boolean => plan.batches.length > 1;
 export const is_of_several = (plan: Plan): boolean => plan.pieces.batches > 1;
@@ -53,14 +47,6 @@ export const is_of_several = (plan: Plan): boolean => plan.pieces.batches > 1;
 /** "1, 2 and 4". */
 export function listed(words: string[]): string {
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-}
-
-export function how_often(plan: Plan, { count, numbers }: Batch): string {
-  if (!is_of_several(plan)) return "";
-  if (!has_sizes(plan)) return `made ${times(count)}`;
-  return `made ${times(count)}: ${
-    count === 1 ? "batch" : "batches"
-  } ${listed(numbers.map(String))} of ${plan.pieces.batches}`;
 }
 
 /** Where a weight stands away from that heading; nothing in a run of one batch. */

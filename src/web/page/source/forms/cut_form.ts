@@ -11,7 +11,7 @@ import { choice_field, change, to_field, to_id } from "./form_parts";
 const least_loaf_ml = 500;
 
 /** Whether the run's mould makes something that is cut. */
-export const may_be_cut = (): boolean =>
+const may_be_cut = (): boolean =>
   at(state.run.now, "/cut") === undefined && (state.plan?.pour.brimful_ml ?? 0) >= least_loaf_ml;
 
 /** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */

@@ -27,7 +27,7 @@ export interface Keep {
 }
 
 /** Members of a question that answer what is asked, and what comes of it. */
-export interface Choice {
+interface Choice {
   unit?: string;
   size?: number[]; // in that unit
   role?: string;

@@ -16,7 +16,7 @@ export function batches_told(plan: Plan): TemplateResult {
     ${
       to_stock > 0
         ? html`<p>
-            ${counted(to_stock, plan.cut ? "bar" : "piece")} beyond the order ${to_stock === 1 ? "goes" : "go"} to
+            ${counted(to_stock, plan.cut ? "bar" : "piece")} beyond those to sell ${to_stock === 1 ? "goes" : "go"} to
             stock.
           </p>`
         : nothing

@@ -9,7 +9,7 @@ import { tried } from "./lists";
 import { used_by } from "../forms/used_by";
 import "../drawings/mould_picture";
 
-export interface Card {
+interface Card {
   kind: Kind;
   one: Listed;
   facts: string[]; // in short, what it is

@@ -74,7 +74,7 @@ export const whipping_key = (i: number): string => (i === 0 ? "pipe" : `pipe.whi
 export const whipping_place = (bench: Bench, i: number): string => `${bench.place}.pipe.whippings.${i}`;
 
 /** Each whipping has its own bowl, and is weighed out by itself. */
-export function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof nothing {
+function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof nothing {
   const called = whipping_called(bench, one);
   return called ? html`<h4 class="whipping">${called.replace(/^./, (letter) => letter.toUpperCase())}</h4>` : nothing;
 }

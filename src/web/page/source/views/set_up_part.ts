@@ -17,8 +17,6 @@ interface SetUpPart {
 /** Kept from one visit to the next; see documents/state. */
 const key_of = (name: string): string => `set-up ${name}`;
 
-export const open_part = (name: string): void => open_up(key_of(name));
-
 export function set_up_part({ name, title, drawing, result, about, form }: SetUpPart): TemplateResult {
   const key = key_of(name);
   const asked = () => within({ part: title, fold: key }, form);

@@ -130,7 +130,7 @@ function told_of_lye({ slot, title, batter, place, pieces, key }: Lye): Template
   </div>`;
 }
 
-export function interval(superfat: Superfat): TemplateResult {
+function interval(superfat: Superfat): TemplateResult {
   const { low, high, likely_low, likely_high, uncertainties } = superfat;
   const span = `It lies between ${per_cent(low)} and ${per_cent(high)}, as lots, purity and scales may fall`;
   const likely =
@@ -169,7 +169,7 @@ function heat_words(found: Heat): TemplateResult {
 }
 
 /** One pot for both batters: each takes its own share by weight, never half. */
-export function common_pot(plan: Bench): TemplateResult | typeof nothing {
+function common_pot(plan: Bench): TemplateResult | typeof nothing {
   const pot = plan.lye_pot;
   if (!pot) return nothing;
   const { units } = state;

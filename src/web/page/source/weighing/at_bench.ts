@@ -30,7 +30,7 @@ function weights_in(plan: Plan | undefined, number: number): Weights | undefined
   return { plan, batch, place: `batches.${which}`, vessels, mark: batch.mark };
 }
 
-export type Status = "not begun" | "under way" | "done";
+type Status = "not begun" | "under way" | "done";
 
 export function status_of(number: number): Status {
   const kept = kept_batch(number);
