@@ -93,7 +93,7 @@ export async function make_run(wanted: NewRun): Promise<void> {
   };
   if (!has_studio()) {
     run.note = `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`;
-    run.spoilage = before.spoilage ?? "0 %";
+    if (before.spoilage !== undefined) run.spoilage = before.spoilage;
     run.losses = { pour: losses.pour ?? {} };
     run.scales = before.scales ?? {};
     if (before.money && !state.run.shipped) run.money = before.money;

@@ -1,7 +1,6 @@
 // All that is missing for the figures, told together, each with the way to its field.
 import { html, nothing, type TemplateResult } from "lit";
-import type { DocumentId, FormulaSlot } from "../documents/file_types";
-import { formula_slots } from "../documents/file_types";
+import { formula_slots, type DocumentId, type FormulaSlot } from "../documents/file_types";
 import { open_formula } from "../documents/formula_opening";
 import { open_up, state, update } from "../documents/state";
 import { is_about } from "./field";

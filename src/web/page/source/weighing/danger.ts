@@ -5,8 +5,7 @@ import { open_formula } from "../documents/formula_opening";
 import { state, update } from "../documents/state";
 import { danger_sign } from "../figures/dangers";
 import { go_on, to_field, to_id } from "../forms/form_parts";
-import type { Caution } from "../program/answers";
-import type { Vessel } from "../program/answers";
+import type { Caution, Vessel } from "../program/answers";
 import { dangers_in, type Weights } from "./at_bench";
 
 const words_of = ({ text }: Caution): TemplateResult =>

@@ -1,6 +1,5 @@
 // A weight in her units, and its place in the plan, which tells how it comes about.
-import type { Batter } from "../program/answers";
-import type { Vessel, WeighOutRow } from "../program/answers";
+import type { Batter, Vessel, WeighOutRow } from "../program/answers";
 import { unit_of, type Shown, type Units } from "../program/numbers";
 import type { Weights } from "./at_bench";
 
