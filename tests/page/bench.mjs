@@ -174,6 +174,13 @@ export async function settled(page) {
   );
 }
 
+/** From a mould that lies open: what a new run is asked, and its pour line. */
+export async function begin_run(page, { base = /^Meadow base/, sell = 6, below_brim = "5 mm" } = {}) {
+  await page.getByLabel("Pieces to sell", { exact: true }).fill(String(sell));
+  await page.getByRole("button", { name: base }).click();
+  await page.getByLabel("Below brim", { exact: true }).fill(below_brim);
+}
+
 /** All that is folded away; what is folded into something folded is drawn once that is open. */
 export async function open_all(page) {
   const shut = page.locator("details:not([open]) > summary");

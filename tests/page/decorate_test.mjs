@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import {
+  begin_run,
   browser,
   check_access,
   check_tablet,
@@ -27,7 +28,10 @@ async function open_run(page, card) {
   await page.getByRole("button", { name: card }).click();
   const which_base = page.getByRole("heading", { name: /which base/ });
   await page.locator("#run-title").or(which_base).first().waitFor();
-  if (await which_base.count()) await page.getByRole("button", { name: /^Meadow base/ }).click();
+  if (await which_base.count()) {
+    await begin_run(page, { sell: 1 });
+    await saved(page);
+  }
   await page.locator("#run-title").waitFor();
   await to(page, "Set up");
   await page.locator(".lane.pour").waitFor();

@@ -1,6 +1,7 @@
 // The main job by clicks, from an empty folder; the figures are the command line's own.
 import assert from "node:assert/strict";
 import {
+  begin_run,
   browser,
   check_access,
   check_tablet,
@@ -276,15 +277,16 @@ await run({
       await check_access(page, "US units");
     }),
 
-  "three taps lead from a mould of the catalogue to a run with its weights": () =>
+  "three taps and two figures lead from a mould of the catalogue to a run with its weights": () =>
     with_page(async (page, serving) => {
       await to(page, "Moulds");
       await check_access(page, "the moulds");
       await page.getByRole("button", { name: /^Low bowl/ }).click();
       await check_access(page, "the choice of a formula");
-      await page.getByRole("button", { name: /^Meadow base/ }).click();
+      await begin_run(page);
       await page.getByRole("heading", { name: "Low bowl", level: 1 }).waitFor();
       await settled(page);
+      await saved(page);
       await check_figures(page, serving.printed("plan", "low_bowl.run.json"));
       await check_access(page, "a run of pour alone");
     }),

@@ -2,7 +2,20 @@
 import assert from "node:assert/strict";
 import { existsSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, first_batch, on_page, open_in, root, run, settled, tablet, to } from "./bench.mjs";
+import {
+  begin_run,
+  browser,
+  check_access,
+  first_batch,
+  on_page,
+  open_in,
+  root,
+  run,
+  saved,
+  settled,
+  tablet,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -87,9 +100,9 @@ const holds = (page) => page.locator(".order", { hasText: "Holds" });
 
 async function finish(page, serving, run_file) {
   await page.getByRole("button", { name: "Use this mould" }).click();
-  await page.getByRole("button", { name: /^Meadow base/ }).click();
-  await page.locator("#run-title").waitFor();
+  await begin_run(page);
   await settled(page);
+  await saved(page);
   return serving.printed("plan", run_file);
 }
 

@@ -5,6 +5,8 @@ import { execFileSync } from "node:child_process";
 import { copyFileSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import {
+  Serving,
+  begin_run,
   browser,
   check_access,
   check_quiet,
@@ -12,7 +14,6 @@ import {
   program,
   run,
   saved,
-  Serving,
   settled,
   tablet,
   to,
@@ -71,10 +72,8 @@ await run({
     await field(page, "Cavities in one mould").fill("8");
     await page.locator(".order", { hasText: "Holds" }).waitFor();
     await page.getByRole("button", { name: "Use this mould" }).click();
-    await page.getByRole("button", { name: /^Meadow base/ }).click();
-    await field(page, "Pieces to sell").waitFor(); // the new run lies open
+    await begin_run(page, { sell: 12 });
     await settled(page);
-    await field(page, "Pieces to sell").fill("12");
     await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
     await page.getByRole("button", { name: "Add a topping" }).click();
     await field(page, "Topping").selectOption({ label: "Meadow base" });

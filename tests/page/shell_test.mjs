@@ -284,7 +284,7 @@ await run({
       two_runs(),
     ),
 
-  "a new run is made of a name, a mould and a base": () =>
+  "a new run takes nothing that was not said: its pour line is asked for, and no fault": () =>
     with_page(async (page, serving) => {
       await to(page, "Runs");
       await press(page, "New run");
@@ -293,11 +293,43 @@ await run({
       await field(page, "Name").fill("Bowls");
       await page.locator("#new-run-mould").selectOption({ label: "Low bowl" });
       await page.locator("#new-run-formula").selectOption({ label: "Meadow base" });
+      for (const none of ["", "0", "6.5", "six"]) {
+        await field(page, "Pieces to sell").fill(none);
+        assert.ok(await page.getByRole("button", { name: "Make the run" }).isDisabled(), none);
+      }
+      await field(page, "Pieces to sell").fill("7");
       await press(page, "Make the run");
       await page.getByRole("heading", { name: "Bowls", level: 1 }).waitFor();
       await settled(page);
-      assert.equal(serving.file("bowls.run.json").name, "Bowls");
+      const { name, sell, pour } = serving.file("bowls.run.json");
+      assert.deepEqual(
+        { name, sell, pour },
+        {
+          name: "Bowls",
+          sell: 7,
+          pour: { mould: "moulds/low_bowl.json", formula: "meadow_base.formula.json" },
+        },
+      );
       assert.equal(place(page), "#set-up/bowls.run.json");
+
+      const needed = page.locator(".needed button");
+      await needed.first().waitFor();
+      assert.deepEqual(
+        (await needed.allInnerTexts()).map((one) => one.replace(/\s+/g, " ")),
+        ["Pour Below brim"],
+      );
+      assert.equal(await page.locator(".complaint, .alarm").count(), 0);
+      await check_access(page, "a run without its pour line");
+      await to(page, "Weigh");
+      await needed.first().click();
+      await page.waitForFunction(() => document.activeElement.id === "f-run-pour-line-below_brim");
+      await page.keyboard.type("4");
+      await settled(page);
+      await page.getByRole("button", { name: "Pour line 1 mm lower" }).click();
+      await settled(page);
+      await saved(page);
+      assert.deepEqual(serving.file("bowls.run.json").pour.line, { below_brim: "5 mm" });
+      assert.equal(await needed.count(), 0);
     }),
 
   "a long name is cut short to the eye alone": () =>

@@ -11,7 +11,7 @@ import { create } from "./new_file";
 import { is_changed, load } from "./open_file";
 import { plan_now } from "./planning";
 import { save_now, save_soon } from "./saving";
-import { state, take_run, update } from "./state";
+import { open_up, state, take_run, update } from "./state";
 import type { View } from "./views";
 import { keep_looking } from "./watching";
 
@@ -73,13 +73,12 @@ interface NewRun {
   name: string;
   mould: string;
   formula: string;
-  cavities: number;
-  deep_mm: number;
+  sell: number;
 }
 
 /**
  * What is the same in every run is left to the studio, where there is one; else it is taken over from the run that lay
- * open, but for the invented prices of an example.
+ * open, but for the invented prices of an example. The pour line is asked next, and so its part stands open.
  */
 export async function make_run(wanted: NewRun): Promise<void> {
   const before = state.run.now;
@@ -88,8 +87,8 @@ export async function make_run(wanted: NewRun): Promise<void> {
     schema: "brimwright.run/2",
     id: crypto.randomUUID(),
     name: wanted.name,
-    sell: wanted.cavities,
-    pour: { mould: wanted.mould, formula: wanted.formula, line: { below_brim: wanted.deep_mm > 15 ? "5 mm" : "0 mm" } },
+    sell: wanted.sell,
+    pour: { mould: wanted.mould, formula: wanted.formula },
   };
   if (!has_studio()) {
     run.note = `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`;
@@ -99,5 +98,6 @@ export async function make_run(wanted: NewRun): Promise<void> {
     if (before.money && !state.run.shipped) run.money = before.money;
   }
   const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
+  open_up("set-up pour");
   await open_run(file, "set-up");
 }

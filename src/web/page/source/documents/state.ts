@@ -83,7 +83,7 @@ export interface ChosenMould {
   name: string;
   note: string;
   shipped: boolean;
-  owned: number;
+  sell: string; // of a run with it, as it is being asked for
   answer?: Found;
   complaint?: string;
   told?: string;
@@ -147,7 +147,7 @@ interface State {
   list_complaint: string;
   list_told: string; // what was done to a file just now
   list_open?: ListOpen;
-  new_run?: { name: string; mould: string; formula: string }; // as it is being asked for
+  new_run?: { name: string; mould: string; formula: string; sell: string }; // as it is being asked for
   new_formula: { name: string; copied: string }; // as it is being asked for
   printing: Printing;
 
@@ -161,14 +161,15 @@ interface State {
   announcement: string; // for those who listen to the page
 }
 
+const no_text: Document = {};
 const no_run: OpenFile = {
   kind: run_kind,
   id: "",
   file: "",
   version: null,
   shipped: false,
-  now: {},
-  saved: undefined,
+  now: no_text,
+  saved: no_text, // so that there is nothing to write
   unanswered: [],
 };
 

@@ -11,8 +11,10 @@ import { choice_field, change, to_field, to_id } from "./form_parts";
 const least_loaf_ml = 500;
 
 /** Whether the run's mould makes something that is cut. */
-const may_be_cut = (): boolean =>
-  at(state.run.now, "/cut") === undefined && (state.plan?.pour.brimful_ml ?? 0) >= least_loaf_ml;
+const may_be_cut = (): boolean => at(state.run.now, "/cut") === undefined && brimful_ml() >= least_loaf_ml;
+
+/** The mould is measured before there are figures. */
+const brimful_ml = (): number => state.plan?.pour.brimful_ml ?? state.measured?.gauge.pockets[0]?.brimful_ml ?? 0;
 
 /** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */
 function cut_it(way: Way): void {

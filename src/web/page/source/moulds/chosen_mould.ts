@@ -3,9 +3,8 @@ import { html, nothing, type TemplateResult } from "lit";
 import { look_into } from "../documents/measuring";
 import { make_run } from "../documents/opening";
 import { amend, state, update, type ChosenMould } from "../documents/state";
-import type { Gauge } from "../program/answers";
-import { ask_gauge, read_file, Refused } from "../program/api";
-import { document_in } from "../program/json";
+import { Refused } from "../program/api";
+import { pieces_asked, pieces_in } from "../forms/pieces_asked";
 import { used_by } from "../forms/used_by";
 import { found } from "./mould_views";
 import { change_mould } from "./new_mould";
@@ -20,7 +19,7 @@ export function open_mould(file: string, told?: string): void {
     name: listed?.name || catalogued?.name || file,
     note: listed?.note ?? "",
     shipped: listed?.shipped ?? true,
-    owned: 1,
+    sell: "",
     told,
   };
   update({ chosen_mould });
@@ -30,9 +29,7 @@ export function open_mould(file: string, told?: string): void {
 
 async function measure(of: ChosenMould): Promise<void> {
   try {
-    const [answer, kept] = await Promise.all([look_into({ file: of.file }), read_file(of.file)]);
-    // The catalogue tells nothing of how many she has.
-    amend(of, { answer, owned: of.shipped ? 1 : Number(document_in(kept.text)?.owned ?? 1) });
+    amend(of, { answer: await look_into({ file: of.file }) });
   } catch (error) {
     amend(of, { complaint: error instanceof Refused ? error.message : String(error) });
   }
@@ -65,37 +62,23 @@ export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
   </section>`;
 }
 
-/** Of so many pieces as the moulds that she has take at once. */
-export async function make_run_with({
-  name,
-  mould,
-  formula,
-}: Record<"name" | "mould" | "formula", string>): Promise<void> {
-  const is_own = state.files?.moulds.some((one) => one.file === mould && !one.shipped);
-  const [gauge, kept] = await Promise.all([ask_gauge({ file: mould }), is_own ? read_file(mould) : undefined]);
-  const owned = Number(document_in(kept?.text ?? "")?.owned ?? 1);
-  await make_run({ name, mould, formula, ...size_of(gauge, owned) });
-}
-
 function bases(of: ChosenMould, tried: Tried): TemplateResult {
+  const sell = pieces_in(of.sell);
   const make = (formula: string) => () =>
-    tried(() => make_run({ mould: of.file, name: of.name, formula, ...size_of(of.answer!.gauge, of.owned) }));
+    tried(() => make_run({ mould: of.file, name: of.name, formula, sell: sell! }));
   return html`<div>
-    <h3>Make a run with it: which base?</h3>
+    <h3>Make a run with it: how many, and which base?</h3>
+    ${pieces_asked("mould-sell", of.sell, (text) => amend(of, { sell: text }))}
+    ${sell ? nothing : html`<p class="hint">A base can be chosen once you say how many.</p>`}
     <ul class="cards">
       ${(state.files?.formulas ?? []).map(
         (one) =>
           html`<li>
-            <button type="button" ?disabled=${!of.answer} @click=${make(one.file)}>
+            <button type="button" ?disabled=${!of.answer || !sell} @click=${make(one.file)}>
               <b>${one.name}</b><span>${one.note || one.file}</span>
             </button>
           </li>`,
       )}
     </ul>
   </div>`;
-}
-
-function size_of(gauge: Gauge, owned: number): { cavities: number; deep_mm: number } {
-  const pocket = gauge.pockets[0];
-  return { cavities: gauge.pockets.length * owned, deep_mm: pocket.brim_mm - pocket.floor_mm };
 }

@@ -1,14 +1,15 @@
-// A new run: what it is called, and from which mould and base it is made.
+// A new run: what it is called, from which mould and base it is made, and how many pieces are to be sold.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { make_run } from "../documents/opening";
 import { amend, state, update } from "../documents/state";
-import { make_run_with } from "../moulds/chosen_mould";
+import { pieces_asked, pieces_in } from "../forms/pieces_asked";
 import { tried } from "./lists";
 
 type Wanted = NonNullable<typeof state.new_run>;
 
 const begin = (): void => {
-  update({ new_run: { name: "", mould: "", formula: "" } });
+  update({ new_run: { name: "", mould: "", formula: "", sell: "" } });
   requestAnimationFrame(() => document.getElementById("new-run-name")?.focus());
 };
 
@@ -16,10 +17,11 @@ export function new_run(): TemplateResult {
   const wanted = state.new_run;
   if (!wanted) return html`<p class="choice"><button type="button" class="strong" @click=${begin}>New run</button></p>`;
   const { name, mould, formula } = wanted;
-  const is_ready = name.trim() && mould && formula;
+  const sell = pieces_in(wanted.sell);
+  const is_ready = name.trim() && mould && formula && sell;
   const make = () =>
     void tried(async () => {
-      await make_run_with({ name: name.trim(), mould, formula });
+      await make_run({ name: name.trim(), mould, formula, sell: sell! });
       update({ new_run: undefined });
     });
   return html`<section class="card" aria-labelledby="new-run">
@@ -36,12 +38,13 @@ export function new_run(): TemplateResult {
         />
       </div>
       ${pick(wanted, "mould", "Mould", moulds())} ${pick(wanted, "formula", "Base", formulas())}
+      ${pieces_asked("new-run-sell", wanted.sell, (text) => amend(wanted, { sell: text }))}
     </div>
     <div class="choice">
       <button type="button" class="strong" ?disabled=${!is_ready} @click=${make}>Make the run</button>
       <button type="button" @click=${() => update({ new_run: undefined })}>Cancel</button>
     </div>
-    ${is_ready ? nothing : html`<p class="hint">A run needs a name, a mould and a base.</p>`}
+    ${is_ready ? nothing : html`<p class="hint">A run needs a name, a mould, a base, and how many pieces are to be sold.</p>`}
   </section>`;
 }
 

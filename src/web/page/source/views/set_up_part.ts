@@ -44,6 +44,6 @@ export function set_up_part({ name, title, drawing, result, about, form }: SetUp
   </section>`;
 }
 
-/** What comes of it, struck through where it is not of what is typed now. */
+/** What comes of it, struck through where it is not of what is typed now; before there are figures nothing is old. */
 export const told = (words: unknown): TemplateResult =>
-  html`<p class="order ${state.is_old ? "old" : ""}">${words}</p>`;
+  html`<p class="order ${state.is_old && state.plan ? "old" : ""}">${words}</p>`;
