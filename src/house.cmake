@@ -15,6 +15,8 @@ room(units
 room(sandbox
   DOORS child_start helper_program job_bytes limited_work)
 
+room(trade USES units)
+
 room(schemas
   USES units
   DOORS kinds tidying)

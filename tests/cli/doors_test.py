@@ -13,9 +13,10 @@ import sys
 import tempfile
 
 INCLUDE = re.compile(r'^#include ([<"])([^>"]+)[>"]', re.M)
-HEAVY = re.compile(r"^(CGAL/|assimp/|CLI/|nlohmann/json\.hpp|boost/beast|cairo|pango)")
+HEAVY = re.compile(r"^(CGAL/|assimp/|CLI/|nlohmann/json\.hpp|boost/beast|cairo|pango|glpk)")
 AT_HOME = {"CGAL/": ("geometry", "helpers/unite"), "assimp/": ("helpers/import",),
-           "cairo": ("helpers/pdf",), "pango/": ("helpers/pdf",)}  # heavy ones, and where
+           "cairo": ("helpers/pdf",), "pango/": ("helpers/pdf",),
+           "glpk": ("trade",)}  # heavy ones, and where
 
 OPTION = re.compile(r'"(?:[^"\\\n]|\\.)*--[a-z]|"command line')
 
