@@ -19,7 +19,7 @@ namespace brimwright::chemistry {
 namespace {
 
 Share above_zero_share(const Fields& fields, std::string_view key) {
-  const Share share = fields.share(key, Share(), whole);
+  const Share share = fields.share(key, Share(), whole, "4 %");
   if (!(share > Share()))
     throw UserError(fields.place(key), "is 0 %", "write \"none\" in place of the { }");
   return share;

@@ -32,7 +32,7 @@ std::vector<CureWeighing> read_weighings(const Fields& drying) {
 }
 
 DryingLaw read_law(const Fields& drying) {
-  const DryingLaw law{drying.share("water_lost_in_the_end", Share(), whole),
+  const DryingLaw law{drying.share("water_lost_in_the_end", Share(), whole, "85 %"),
                       in_days(drying.duration("time_to_63_percent", "12 days"))};
   if (!(law.time_constant_days > 0))
     throw UserError(drying.place("time_to_63_percent"), "is zero",

@@ -117,7 +117,7 @@ Fat read_fat_id(const Fields& fields, std::string_view key, const FatTable& tabl
 FormulaFat read_formula_fat(const Fields& entry, const FatTable& table) {
   FormulaFat fat;
   fat.fat = read_fat_id(entry, "fat", table);
-  fat.share = entry.share("share", Share(), whole);
+  fat.share = entry.share("share", Share(), whole, "40 %");
   if (!(fat.share > Share()))
     throw UserError(entry.place("share"), "is 0 %", "leave a fat out that does not take part");
   fat.saponification = fat.fat.saponification;

@@ -75,8 +75,8 @@ void read_purity_range(const Fields& entry, FormulaAlkali& alkali) {
   if (ends.size() != 2)
     throw UserError(where, "has " + std::to_string(ends.size()) + " values",
                     "give the lowest and the highest, such as [\"98 %\", \"100 %\"]");
-  alkali.purity_low = read_share(ends[0], {where.file, where.field + "/0"});
-  alkali.purity_high = read_share(ends[1], {where.file, where.field + "/1"});
+  alkali.purity_low = read_share(ends[0], {where.file, where.field + "/0"}, "98 %");
+  alkali.purity_high = read_share(ends[1], {where.file, where.field + "/1"}, "100 %");
   if (alkali.purity_low > alkali.purity || alkali.purity > alkali.purity_high)
     throw UserError(where, "does not include the purity of " + in_percent(alkali.purity, 3),
                     "give the lowest first, with the purity between the two");
@@ -105,13 +105,13 @@ FormulaAlkali read_alkali(const Fields& entry) {
   FormulaAlkali alkali{};
   alkali.alkali = entry.choice("alkali", {"NaOH", "KOH"}) == "NaOH" ? Alkali::sodium_hydroxide
                                                                     : Alkali::potassium_hydroxide;
-  alkali.share = entry.share("share", Share(), whole);
+  alkali.share = entry.share("share", Share(), whole, "100 %");
   if (!(alkali.share > Share()))
     throw UserError(entry.place("share"), "is 0 %", "leave out an alkali that does nothing");
   // KOH is sold from 85 % on (USP, data/lye.json); below 80 % it must be a ready-made solution,
   // whose water would go uncounted.
   refuse_bare_purity(entry);
-  alkali.purity = entry.share("purity", 80 * percent, whole);
+  alkali.purity = entry.share("purity", 80 * percent, whole, "99 %");
   read_purity_range(entry, alkali);
   entry.refuse_unknown();
   return alkali;
@@ -258,7 +258,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
   if (fields.has("cure")) formula.cure = fields.duration("cure", "35 days");
   if (fields.has("water_lost_in_cure"))
-    formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole);
+    formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole, "85 %");
   formula.drying = read_drying(fields);
   fields.refuse_unknown();
 

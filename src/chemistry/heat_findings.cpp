@@ -177,7 +177,7 @@ HeatQuestion read_heat_question(const Fields& bench) {
   HeatQuestion question;
   question.room_at = optional_temperature(bench, "room_at", -10, 45);
   question.water_at = optional_temperature(bench, "water_at", 0, 95);
-  if (bench.has("ice_share")) question.ice_share = bench.share("ice_share", Share(), whole);
+  if (bench.has("ice_share")) question.ice_share = bench.share("ice_share", Share(), whole, "50 %");
   question.lye_used_at = optional_temperature(bench, "lye_used_at", -20, 100);
   question.fats_at = optional_temperature(bench, "fats_at", -20, 100);
   question.batter_below = optional_temperature(bench, "batter_below", 0, 100);

@@ -19,7 +19,7 @@ template <class Item>
 Item read_share(const Fields& fields, std::set<std::string>& keys) {
   Item item;
   item.name = fields.name("name");
-  item.share = fields.share("share", Share(), whole);
+  item.share = fields.share("share", Share(), whole, "20 %");
   if (!(item.share > Share()))
     throw UserError(fields.place("share"), "is 0 %", "leave out what is not in it");
   if (!keys.insert(inci_key(item.name)).second)

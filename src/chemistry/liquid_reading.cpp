@@ -39,7 +39,7 @@ std::optional<ContainedFat> read_fat(const Fields& composition, const FatTable& 
   contained.fat = fields.is_text("fat") && fields.text("fat") == milk_fat().id
                       ? milk_fat()
                       : read_fat_id(fields, "fat", table);
-  contained.share = fields.share("share", Share(), whole);
+  contained.share = fields.share("share", Share(), whole, "4 %");
   fields.refuse_unknown();
   return contained;
 }
@@ -47,7 +47,7 @@ std::optional<ContainedFat> read_fat(const Fields& composition, const FatTable& 
 /// The label's figures for 100 g. All four are asked for: what is left out is not nothing.
 LiquidComposition read_label(const Fields& composition, const FatTable& table) {
   LiquidComposition read;
-  read.liquid.water = composition.share("water", Share(), whole);
+  read.liquid.water = composition.share("water", Share(), whole, "87 %");
   read.fat = read_fat(composition, table);
   read.liquid.sugar = composition.share("sugar", Share(), whole);
   read.liquid.salt = composition.share("salt", Share(), whole);
@@ -104,7 +104,7 @@ Share read_replaces(const Fields& entry) {
   if (!text.ends_with(basis))
     throw UserError(where, "\"" + text + "\" does not end in \"of water\"",
                     "write it as \"40 % of water\", or give a \"rate\" of fats or batter");
-  const Share share = read_share(text.substr(0, text.size() - basis.size()), where);
+  const Share share = read_share(text.substr(0, text.size() - basis.size()), where, "40 %");
   if (!(share > Share()) || share.of_one() > 1 + 1e-9)
     throw UserError(where, "is " + in_percent(share, 2) + " of water",
                     "give a share above 0 and up to 100 %");

@@ -167,7 +167,7 @@ std::optional<std::pair<double, double>> read_melting_range(const Fields& entry)
 /// "12 %", or ["8 %", "20 %"].
 std::pair<Share, Share> read_acid_share(const Fields& acids, const std::string& name) {
   if (acids.is_text(name)) {
-    const Share only = acids.share(name, Share(), whole);
+    const Share only = acids.share(name, Share(), whole, "12 %");
     return {only, only};
   }
   const Place where = acids.place(name);
@@ -175,7 +175,7 @@ std::pair<Share, Share> read_acid_share(const Fields& acids, const std::string& 
   if (ends.size() != 2)
     throw UserError(where, "has " + std::to_string(ends.size()) + " values",
                     "give one share, or the lowest and the highest");
-  const std::pair range{read_share(ends[0], where), read_share(ends[1], where)};
+  const std::pair range{read_share(ends[0], where, "8 %"), read_share(ends[1], where, "20 %")};
   refuse_descending(range.first <= range.second, where);
   if (range.second > whole) throw UserError(where, "is above 100 %", "give shares up to 100 %");
   return range;
@@ -274,7 +274,7 @@ Fat read_fat(const Fields& entry) {
   fat.density = read_fat_density(entry, source);
   fat.melting_range_c = read_melting_range(entry);
   if (entry.has("unsaponifiable"))
-    fat.unsaponifiable_most = entry.share("unsaponifiable", Share(), 60 * percent);
+    fat.unsaponifiable_most = entry.share("unsaponifiable", Share(), 60 * percent, "1.5 %");
   fat.fatty_acids = read_profile(entry, source);
   fat.mean_molar_mass_g_per_mol = read_mean_molar_mass(entry);
   fat.iodine_value_from = fat.melting_range_from = fat.unsaponifiable_from =

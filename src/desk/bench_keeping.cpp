@@ -38,6 +38,9 @@ std::string name_of(const std::string& beginning, std::int64_t number) {
   return beginning + std::to_string(number) + ending;
 }
 
+/// Where one of them stands in her own folder.
+std::string place_of(const std::string& name) { return fs::path(bench) / name; }
+
 /// Whether a file is called as this program calls its own: something, a number, the ending.
 bool is_a_name_of_ours(const std::string& name) {
   if (!name.ends_with(ending)) return false;
@@ -63,7 +66,7 @@ bool is_there(const std::string& path) {
 }
 
 UserError damaged(const std::string& name, const std::string& problem) {
-  return UserError({OwnFolder::told(bench + "/" + name), ""},
+  return UserError({OwnFolder::told(place_of(name)), ""},
                    "cannot be read as a batch at the bench: " + problem,
                    "put a sound copy in its place or move it out of there; until then, nothing is "
                    "written over it");
@@ -92,7 +95,7 @@ std::string bench_version(const OwnFolder& own) try {
 }
 
 BenchKeeping::Kept BenchKeeping::read(const std::string& name) const try {
-  const std::string text = plain_file(own_.path(bench + "/" + name), longest_file);
+  const std::string text = plain_file(own_.path(place_of(name)), longest_file);
   return {name, read_bench_batch(text, name)};
 } catch (const UserError& error) {
   throw damaged(name, problem_in(error));
@@ -121,7 +124,7 @@ std::optional<BenchKeeping::Kept> BenchKeeping::kept(const BenchRun& run,
   if (!own_.has_folder(bench)) return std::nullopt;
   for (const std::string& beginning : beginnings(run)) {
     const std::string name = name_of(beginning, number);
-    if (is_there(own_.path(bench + "/" + name))) return read_of(run, name);
+    if (is_there(own_.path(place_of(name)))) return read_of(run, name);
   }
   return std::nullopt;
 }
@@ -134,7 +137,7 @@ BenchKeeping::Listed BenchKeeping::listed(const BenchRun& run) const {
   for (const std::string& name : names_in(own_.path(bench))) try {
       if (name.starts_with(".") || name == fs::path(put_away_folder).filename()) continue;
       if (!is_a_name_of_ours(name))
-        throw UserError({OwnFolder::told(bench + "/" + name), ""},
+        throw UserError({OwnFolder::told(place_of(name)), ""},
                         "is no file that brimwright keeps there", "move it out of there");
       const bool is_of_run = std::any_of(all.begin(), all.end(), [&](const std::string& beginning) {
         return name.starts_with(beginning);
@@ -161,7 +164,7 @@ void BenchKeeping::write(const BenchRun& run, BenchBatch& batch, const std::stri
                     "make fewer kinds of batches of it");
   const std::string name = name_of(beginnings(run).front(), batch.number);
   write_file(own_.made(bench) + "/" + name, text);
-  if (!before.empty() && before != name) ::unlink(own_.path(bench + "/" + before).c_str());
+  if (!before.empty() && before != name) ::unlink(own_.path(place_of(before)).c_str());
   alone.tell_change();
 }
 
@@ -205,14 +208,14 @@ void BenchKeeping::put_away(const BenchRun& run, std::int64_t number) const {
   bool is_any = false;
   for (const std::string& beginning : beginnings(run)) {
     const std::string name = name_of(beginning, number);
-    const std::string from = own_.path(bench + "/" + name);
+    const std::string from = own_.path(place_of(name));
     if (!is_there(from)) continue;
     // Under a name that none put away before has: a batch may be begun anew several times.
     const std::string to = own_.made(put_away_folder) + "/" +
                            name.substr(0, name.size() - ending.size()) + "." + schemas::new_id() +
                            ending;
     if (move_file(from, to) != 0)
-      throw UserError({OwnFolder::told(bench + "/" + name), ""}, "cannot be moved away",
+      throw UserError({OwnFolder::told(place_of(name)), ""}, "cannot be moved away",
                       "check that you may write to its folder");
     is_any = true;
   }

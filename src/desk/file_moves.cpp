@@ -129,7 +129,7 @@ StillNamed::StillNamed(const std::string& file, std::vector<std::string> by)
 
 /// Of a file of hers that may be moved about: no link, and of a kind that is chosen by its name.
 std::string Workspace::path_of_own(const std::string& name) const {
-  const std::string path = path_to_write(name);
+  std::string path = path_to_write(name);
   struct stat status {};
   if (::lstat(path.c_str(), &status) != 0)
     throw UserError({"", "file"}, quoted(name) + " is not in this folder",
@@ -143,7 +143,7 @@ std::string Workspace::path_of_own(const std::string& name) const {
 }
 
 std::string Workspace::path_for_new(const std::string& name) const {
-  const std::string path = path_to_write(name);
+  std::string path = path_to_write(name);
   if (fs::path(name).extension() != ".json")
     throw UserError({"", "to"}, quoted(name) + " does not end in .json", "give a name that does");
   if (fs::path(name).filename() == "studio.json")
@@ -231,7 +231,7 @@ std::string Workspace::remove(const std::string& name, bool even_so) {
   bool is_cut = false;
   const auto users = own_files(is_cut).users_of(path);
   if (!users.empty() && !even_so) throw StillNamed(name, users);
-  const std::string token = new_token();
+  std::string token = new_token();
   const fs::path place = fs::path(removed_folder) / token / name;
   own_.made(place.parent_path().string());
   if (move_file(path, own_.path(place.string())) != 0)
@@ -248,7 +248,7 @@ std::string Workspace::restore(const std::string& removed) {
   if (file.empty())
     throw UserError({"", "removed"}, "nothing was removed under that name, or it is restored",
                     "look whether the file is there");
-  const std::string name = file.lexically_relative(own_.path(part)).string();
+  std::string name = file.lexically_relative(own_.path(part)).string();
   std::error_code none;
   fs::create_directories((fs::path(folder_) / name).parent_path(), none);
   const int error = move_file(file.string(), path_to_write(name));

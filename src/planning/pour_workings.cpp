@@ -4,6 +4,7 @@
 #include "chemistry/heat_workings.h"
 #include "moulds/mould_workings.h"
 #include "planning/batch_trials.h"
+#include "planning/rate_working.h"
 #include "planning/weighing_workings.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
@@ -103,25 +104,19 @@ Working colour_working(const Run& run, const PourTally& pour, std::size_t k, std
   const LayerColour& colour = run.pour.layers[k].colours[c];
   const LayerTally& layer = pour.layers[k];
   const Weighing& weighing = pour.batter.weighing;
-  std::string rate;
-  if (const auto* share = std::get_if<Share>(&colour.rate.amount)) {
-    rate = in_figures(*share);
-  } else {
-    const double ml_per_kg = std::get<SpecificVolume>(colour.rate.amount) * kilogram / millilitre;
-    rate = trimmed(ml_per_kg, 5) + " ml/kg × " + in_figures(*colour.bulk_density);
-  }
+  const RateWorking rate = rate_working(colour.rate, colour.bulk_density, the_run);
   Working working{.of = "layers." + std::to_string(k) + ".colours." + std::to_string(c) + ".g",
                   .formula =
                       "powder = rate × what the rate is of: this layer's batter, or the "
                       "fats in it (layer × fats ÷ batter); a rate by the spoon × bulk "
                       "density",
-                  .with = {{"rate", rate, the_run},
-                           {"this layer's batter", in_figures(layer.mass)},
-                           {"fats of the base", in_figures(weighing.fats)},
-                           {"all of the base", in_figures(weighing.batter)}},
-                  .sum = rate + " × " + in_figures(layer.mass),
+                  .with = rate.given,
+                  .sum = rate.factor + " × " + in_figures(layer.mass),
                   .rounded = to_step(Rounded::nearest, layer.colours[c].step),
                   .comes_to = on_scale(layer.colours[c].weighed, layer.colours[c].step)};
+  working.with.push_back({"this layer's batter", in_figures(layer.mass)});
+  working.with.push_back({"fats of the base", in_figures(weighing.fats)});
+  working.with.push_back({"all of the base", in_figures(weighing.batter)});
   if (colour.rate.of == RateBasis::fats)
     working.sum += " × " + in_figures(weighing.fats) + " ÷ " + in_figures(weighing.batter);
   return working;

@@ -1,6 +1,7 @@
 #include "planning/weighing_workings.h"
 
 #include "chemistry/lye_workings.h"
+#include "planning/rate_working.h"
 #include "units/printing.h"
 #include "units/rounding.h"
 #include "units/weight_text.h"
@@ -44,25 +45,19 @@ Working fat_working(const Known& known, const Ingredient& i) {
   return working;
 }
 
-/// "× 0.4 % ", or by the spoon "× 10.87 ml/kg × 0.6 g/ml".
-std::string times_rate(const Additive& additive) {
-  if (const auto* share = std::get_if<Share>(&additive.rate.amount)) return in_figures(*share);
-  const double ml_per_kg = std::get<SpecificVolume>(additive.rate.amount) * kilogram / millilitre;
-  return trimmed(ml_per_kg, 5) + " ml/kg × " + in_figures(*additive.bulk_density);
-}
-
 /// A rate "of batter" is of the batter before rounding: what the weighed fats make.
 Working additive_working(const Known& known, const Ingredient& i) {
   const Additive& additive = known.formula.additives[i.index];
   const bool is_limited = additive.limit || additive.limit_of_finished_soap;
   const bool is_of_fats = additive.rate.of == RateBasis::fats;
   const Mass fats = known.weighing.fats;
+  const RateWorking rate = rate_working(additive.rate, additive.bulk_density, known.formula.name);
   Working working{.of = {},
                   .formula = "weigh = rate × what the rate is of",
-                  .with = {{"rate", times_rate(additive), known.formula.name},
-                           {"fats, as weighed", in_figures(fats)}},
-                  .sum = times_rate(additive) + " × " + in_figures(fats),
+                  .with = rate.given,
+                  .sum = rate.factor + " × " + in_figures(fats),
                   .rounded = to_step(is_limited ? Rounded::down : Rounded::nearest, i.step)};
+  working.with.push_back({"fats, as weighed", in_figures(fats)});
   if (is_of_fats) return working;
   const std::string batter = in_figures(known.per_fat.batter);
   working.with.push_back({"batter that a gram of fats makes", batter, "before any rounding"});

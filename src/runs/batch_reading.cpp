@@ -9,11 +9,11 @@ planning::Pots read_pots(const Fields& run) {
   const auto fields = run.optional_object("pots");
   if (!fields) return pots;
   if (fields->has("holds")) {
-    pots.holds = fields->positive_volume("holds");
+    pots.holds = fields->positive_volume("holds", "8 l");
     planning::usual_bench().ask(*fields, "holds", "pot", *pots.holds);
   }
   if (fields->has("lye_jug")) {
-    pots.lye_jug = fields->positive_volume("lye_jug");
+    pots.lye_jug = fields->positive_volume("lye_jug", "2 l");
     planning::usual_bench().ask(*fields, "lye_jug", "lye jug", *pots.lye_jug);
   }
   fields->refuse_unknown();

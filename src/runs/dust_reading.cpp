@@ -10,8 +10,8 @@ using namespace planning;
 
 DustByArea dust_by_area(const Fields& fields) {
   const DustByArea dust{fields.positive_area_density("on_covered_surface"),
-                        fields.share("coverage", 1 * percent, whole),
-                        fields.share("share_that_sticks", 1 * percent, whole)};
+                        fields.share("coverage", 1 * percent, whole, "60 %"),
+                        fields.share("share_that_sticks", 1 * percent, whole, "50 %")};
   usual_bench().ask(fields, "on_covered_surface", "dust on a surface", dust.on_covered_surface);
   return dust;
 }

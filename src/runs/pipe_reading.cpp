@@ -23,7 +23,7 @@ Volume cup_volume(const Fields& reading, const Studio& studio) {
                     "keep one of the two: they both say what the cup holds");
   if (!reading.has("holds"))
     if (const auto volume = studio.cup(name, reading.place(name ? "cup" : "holds"))) return *volume;
-  return reading.positive_volume("holds");
+  return reading.positive_volume("holds", "50 ml");
 }
 
 WeighCup weigh_cup(const Fields& fields, const Studio& studio) {
@@ -60,7 +60,7 @@ Envelope envelope(const Fields& fields) {
   const Envelope result{is_cone ? EnvelopeForm::cone : EnvelopeForm::dome,
                         fields.positive_length("diameter", "50 mm"),
                         fields.positive_length("height", "30 mm"),
-                        fields.share("soap_share", 10 * percent, whole)};
+                        fields.share("soap_share", 10 * percent, whole, "60 %")};
   fields.has("confirmed");  // ask_for_topping says of what
   fields.refuse_unknown();
   return result;
@@ -111,9 +111,9 @@ Beads beads_of(const Fields& fields, const moulds::Library& library, const Studi
 }
 
 Bowl bowl_of(const Fields& fields) {
-  Bowl bowl{.holds = fields.positive_volume("holds")};
+  Bowl bowl{.holds = fields.positive_volume("holds", "4 l")};
   usual_bench().ask(fields, "holds", "bowl", bowl.holds);
-  if (fields.has("whisk_needs")) bowl.whisk_needs = fields.positive_volume("whisk_needs");
+  if (fields.has("whisk_needs")) bowl.whisk_needs = fields.positive_volume("whisk_needs", "600 ml");
   if (bowl.whisk_needs) usual_bench().ask(fields, "whisk_needs", "whisk", *bowl.whisk_needs);
   if (bowl.whisk_needs && *bowl.whisk_needs >= bowl.holds)
     throw UserError(fields.place("whisk_needs"), "is as much as the bowl holds",
@@ -135,7 +135,7 @@ Pace pace_of(const Fields& fields) {
 }
 
 LyeSpoon lye_spoon_of(const Fields& fields) {
-  const LyeSpoon spoon{fields.positive_volume("holds"),
+  const LyeSpoon spoon{fields.positive_volume("holds", "15 ml"),
                        fields.positive_short_time("time_between", "10 s")};
   usual_bench().ask(fields, "holds", "lye spoon", spoon.holds);
   usual_bench().ask(fields, "time_between", "spoonful's time", spoon.time_between);
@@ -173,7 +173,7 @@ void read_size(Pipe& result, const Fields& pipe, const moulds::Library& library,
 
 void read_limits(Pipe& result, const Fields& pipe) {
   if (pipe.has("bag_holds")) {
-    result.bag_holds = pipe.positive_volume("bag_holds");
+    result.bag_holds = pipe.positive_volume("bag_holds", "900 ml");
     usual_bench().ask(pipe, "bag_holds", "bag", *result.bag_holds);
   }
   if (const auto bowl = pipe.optional_object("bowl")) result.bowl = bowl_of(*bowl);
@@ -222,7 +222,7 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
                  "bag_holds", "bowl", "pace", "lye_spoon", "temperatures", "confirmed"});
   Pipe result{.formula = read_formula_named_in(pipe, library),
-              .fills_headspace = pipe.share("fills_headspace", Share{}, whole),
+              .fills_headspace = pipe.share("fills_headspace", Share{}, whole, "80 %"),
               .whip = weigh_cup(pipe.object("whip"), studio),
               .whip_now = {},
               .bag_holds = {},

@@ -78,14 +78,14 @@ std::optional<Volume> Studio::cup(const std::optional<std::string>& name,
   const auto names = cups ? cups->keys() : std::vector<std::string>();
   if (!name && names.empty()) return std::nullopt;
   if (!names.empty()) lend("cups");
-  if (!name && names.size() == 1) return cups->positive_volume(names.front());
+  if (!name && names.size() == 1) return cups->positive_volume(names.front(), "50 ml");
   std::string listed;
   for (const auto& one : names) listed += (listed.empty() ? "\"" : ", \"") + one + "\"";
   if (!name)
     throw UserError(where, "is missing, and the studio has several cups",
                     "name the one that was weighed as \"cup\": " + listed);
   if (std::find(names.begin(), names.end(), *name) != names.end())
-    return cups->positive_volume(*name);
+    return cups->positive_volume(*name, "50 ml");
   const auto near = nearest_name(*name, names);
   throw UserError(where, "\"" + *name + "\" is not a cup of the studio",
                   near             ? "did you mean \"" + *near + "\"?"

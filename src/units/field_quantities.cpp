@@ -36,8 +36,8 @@ Area Fields::positive_area(std::string_view key) const {
 AreaDensity Fields::positive_area_density(std::string_view key) const {
   return above_zero(read_area_density(quantity(key, "2 mg/cm2"), place(key)), place(key));
 }
-Volume Fields::positive_volume(std::string_view key) const {
-  return above_zero(read_volume(quantity(key, "450 ml"), place(key)), place(key));
+Volume Fields::positive_volume(std::string_view key, std::string_view example) const {
+  return above_zero(read_volume(quantity(key, example), place(key), example), place(key));
 }
 Mass Fields::mass(std::string_view key, std::string_view example) const {
   return read_mass(quantity(key, example), place(key), example);
@@ -71,14 +71,14 @@ Angle Fields::turn(std::string_view key) const {
   return read_angle(quantity(key, "90 deg"), place(key));
 }
 
-Share Fields::share(std::string_view key, Share least, Share most) const {
-  const std::string text = quantity(key, "5 %");
+Share Fields::share(std::string_view key, Share least, Share most, std::string_view example) const {
+  const std::string text = quantity(key, example);
   const std::string bounds = trimmed(least.in_percent(), 4) + " to " + in_percent(most, 4);
   if (plain(text).starts_with('-'))
     throw UserError(
         place(key), brimwright::quoted(text) + " is negative",
         (least > Share{} ? "give a share from " : "give 0 or more: a share from ") + bounds);
-  const Share value = read_share(text, place(key));
+  const Share value = read_share(text, place(key), example);
   if (value < least || value > most)
     throw UserError(place(key), "is " + in_percent(value, 4), "give a share from " + bounds);
   return value;

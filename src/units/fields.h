@@ -119,14 +119,15 @@ class Fields {
   Length signed_length(std::string_view key) const;  ///< a place along an axis: "-12 mm" too
   Area positive_area(std::string_view key) const;
   AreaDensity positive_area_density(std::string_view key) const;
-  Volume positive_volume(std::string_view key) const;
+  Volume positive_volume(std::string_view key, std::string_view example = "450 ml") const;
   Mass mass(std::string_view key, std::string_view example = "450 g") const;
   Mass positive_mass(std::string_view key, std::string_view example = "450 g") const;
   Density density(std::string_view key) const;  ///< 0.3 to 3 g/ml, what a maker handles
   Temperature temperature(std::string_view key) const;
   Angle angle(std::string_view key) const;  ///< 0 to below 90 degrees
   Angle turn(std::string_view key) const;   ///< 0 to 360 degrees
-  Share share(std::string_view key, Share least, Share most) const;
+  Share share(std::string_view key, Share least, Share most,
+              std::string_view example = "5 %") const;
   std::chrono::minutes duration(std::string_view key, std::string_view example = "36 h") const;
   std::chrono::seconds positive_short_time(std::string_view key,
                                            std::string_view example = "20 s") const;

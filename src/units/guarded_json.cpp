@@ -67,6 +67,10 @@ class Builder : public nlohmann::json_sax<Json> {
     if (dynamic_cast<const Json::out_of_range*>(&error) != nullptr)
       throw UserError({file_, line_and_column(text_, position > 0 ? position - 1 : 0),
                        "holds a number that is too large, which ends here", "check that number"});
+    if (work_.values == 0)  // nothing of it could be read: another kind of file
+      throw UserError({file_, ""}, "is not a JSON file: it does not begin with {",
+                      "name a run, formula, mould, tips, fats or studio file; what a mesh holds is "
+                      "measured by brimwright gauge");
     throw UserError({file_, line_and_column(text_, position > 0 ? position - 1 : 0),
                      "is not JSON from here on",
                      "look for a missing comma, quote or bracket at or just before this place"});

@@ -3,6 +3,7 @@
 #include "units/quantity.h"
 #include "units/share.h"
 
+#include <string>
 #include <variant>
 
 namespace brimwright {
@@ -18,6 +19,7 @@ enum class RateBasis { fats, batter };
 struct Rate {
   std::variant<Share, SpecificVolume> amount;
   RateBasis of = RateBasis::fats;
+  std::string written = {};  ///< as it was typed; empty for one that was worked out
 };
 
 }  // namespace brimwright

@@ -60,6 +60,7 @@ Rate read_rate(std::string_view given, const Place& where) {
                     quoted(given) + " has a unit not known for a rate: " + quoted(said->unit),
                     "write it as " + examples);
   rate.amount = *amount;
+  rate.written = plain(given);
   const Share* share = std::get_if<Share>(&rate.amount);
   if (share != nullptr && share->of_one() > 1)
     throw UserError(where, quoted(given) + " is more than the whole",

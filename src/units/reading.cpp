@@ -59,8 +59,8 @@ Unit read_quantity(std::string_view given, const Kind<Unit>& kind, const Place& 
 Length read_length(std::string_view text, const Place& where, std::string_view example) {
   return read_quantity(text, lengths(), where, example);
 }
-Volume read_volume(std::string_view text, const Place& where) {
-  return read_quantity(text, volumes(), where);
+Volume read_volume(std::string_view text, const Place& where, std::string_view example) {
+  return read_quantity(text, volumes(), where, example);
 }
 Area read_area(std::string_view text, const Place& where) {
   return read_quantity(text, areas(), where);
@@ -154,11 +154,12 @@ Angle read_angle(std::string_view given, const Place& where) {
   return Angle::in_degrees(number);
 }
 
-Share read_share(std::string_view given, const Place& where) {
-  const auto [number, unit] = number_and_word(given, where, "\"5 %\"");
+Share read_share(std::string_view given, const Place& where, std::string_view written_example) {
+  const std::string example = quoted(written_example);
+  const auto [number, unit] = number_and_word(given, where, example);
   if (!is_per_cent(unit_key(unit)))
     throw UserError(where, quoted(given) + (unit.empty() ? " has no unit" : " is not a share"),
-                    "write it in per cent, such as \"5 %\"");
+                    "write it in per cent, such as " + example);
   if (number > 10000)
     throw UserError(where, quoted(given) + " is too large to be right", "check the number");
   return Share::of_one(number / 100);

@@ -23,8 +23,9 @@ namespace brimwright {
 
 Length read_length(std::string_view text, const Place& where,
                    std::string_view example = "5 mm");  // mm cm m in ft, also 2"
-Volume read_volume(std::string_view text,
-                   const Place& where);  // ml cl l cm3 cc in3 "fl oz" (US) tsp tbsp cup
+Volume read_volume(
+    std::string_view text, const Place& where,
+    std::string_view example = "450 ml");  // ml cl l cm3 cc in3 "fl oz" (US) tsp tbsp cup
 Mass read_mass(std::string_view text, const Place& where,
                std::string_view example = "450 g");  // mg g kg oz lb, also "1 lb 4 oz"
 /// A mass over a volume: "1.02 g/ml", "990 kg/m3", "2.5 g/tsp", "2.5 g per tsp".
@@ -34,7 +35,7 @@ Temperature read_temperature(std::string_view text,
 Angle read_angle(std::string_view text, const Place& where);  // "3°", "3 deg"
 Area read_area(std::string_view text, const Place& where);    // mm2 cm2 in2
 AreaDensity read_area_density(std::string_view text, const Place& where);  // mg/cm2 g/m2 g/cm2
-Share read_share(std::string_view text, const Place& where);               // "5 %"
+Share read_share(std::string_view text, const Place& where, std::string_view example = "5 %");
 std::chrono::minutes read_duration(std::string_view text, const Place& where,
                                    std::string_view example = "36 h");  // min h days weeks
 /// What a hand does in seconds or minutes: "20 s", "25 min", "1.5 h".

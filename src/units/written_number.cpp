@@ -66,6 +66,10 @@ std::string plain(std::string_view text) {
   constexpr std::array powers = {Swap{"\u00b2", "2"}, Swap{"\u00b3", "3"}};
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
+    if (static_cast<unsigned char>(text[at]) < 0x80) {  // all that is swapped begins beyond ASCII
+      out += text[at++];
+      continue;
+    }
     const auto stands_here = [&](const Swap& swap) {
       return text.substr(at, swap.from.size()) == swap.from;
     };

@@ -152,6 +152,16 @@ TEST_CASE("a superfat that is missing or beyond reason is refused", "[chemistry]
   })));
 }
 
+TEST_CASE("a bare number is answered with an example of that field", "[chemistry]") {
+  check_refused(GENERATE(values<Slip>({
+      {R"("share": "60 %")", R"("share": 60)", "/fats/0/share", "such as \"40 %\""},
+      {R"("share": "100 %", "purity")", R"("share": 1, "purity")", "/alkali/0/share",
+       "such as \"100 %\""},
+      {R"("share": "4 %")", R"("share": 4)", "/additives/0/contains_fat/share", "such as \"4 %\""},
+      {R"("85 %")", R"("85")", "/water_lost_in_cure", "such as \"85 %\""},
+  })));
+}
+
 TEST_CASE("an alkali that cannot be right is refused", "[chemistry]") {
   check_refused(GENERATE(values<Slip>({
       {R"("NaOH")", R"("LiOH")", "/alkali/0/alkali", "KOH"},

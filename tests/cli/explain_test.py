@@ -241,6 +241,8 @@ listed = ask(spring, "--explain")
 every = json.loads(ask(spring, "--explain", "--json").stdout)["how"]
 if [line.split()[0] for line in listed.stdout.splitlines()[2:]] != [working["of"] for working in every]:
     failures.append("the list for people is not the list of the JSON")
+given = {one["value"] for working in every for one in working["with"]}
+failures += [f"a rate is not told as it was typed: {rate}" for rate in ("1 tsp/lb of fats", "4 g/kg of fats", "6 g/kg of fats") if rate not in given]
 done = ask(spring, "--explain", "pour.mak_g")
 if done.returncode != 1 or done.stdout or done.stderr.count("\n") != 1 or 'did you mean "pour.make_g"?' not in done.stderr:
     failures.append(f"a slip: {done.returncode} {done.stdout}{done.stderr}")

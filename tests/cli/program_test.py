@@ -525,7 +525,7 @@ if remedy:
 
 # Files that are no JSON, or not what they should be.
 for name, content, said in (("a.run.json", "{", "line 1"), ("b.run.json", '{"schema": "brimwright.mould/2"}', "/schema"),
-                            ("c.run.json", "\x00\x01\x02", "is not JSON"), ("d.run.json", "[]", "one object"),
+                            ("c.run.json", "\x00\x01\x02", "is not a JSON file"), ("d.run.json", "[]", "one object"),
                             ("e.run.json", '{"sell": 1, "sell": 2}', "appears twice")):
     folder = tempfile.mkdtemp()
     with open(f"{folder}/{name}", "w") as file:

@@ -1,39 +1,86 @@
-// Measures, and does not judge: first weight after opening, and keystroke to new weight.
-import { browser, open, run, Serving, settled } from "./bench.mjs";
+// Measures, and does not judge, how soon the example run's weights stand there: after opening, and after a key. By the
+// browser's own clock, until the browser has drawn them.
+import { browser, open_in, run, Serving, settled, to } from "./bench.mjs";
 
+const tablet = { width: 1180, height: 820 };
+const keys = 40;
 const chromium = await browser();
-await run({
-  "how long the page takes": async () => {
-    const serving = await new Serving().start();
-    const page = await open(chromium, serving.address);
-    await settled(page);
-    const first = await page.evaluate(() => performance.now());
-    await page.waitForTimeout(1500);
-    const taken = await page.evaluate(async () => {
-      const input = document.querySelector("#f-run-sell");
+
+const middle = (times, share) => [...times].sort((a, b) => a - b)[Math.floor((times.length - 1) * share)].toFixed(1);
+const told = (times) => `median ${middle(times, 0.5)} ms, 90 of 100 within ${middle(times, 0.9)} ms`;
+
+/** From each key typed into a field until the words of `shown` are others, none of them struck out, and drawn. */
+const keystrokes = (page, { field, texts, shown }) =>
+  page.evaluate(
+    async ({ field, texts, shown }) => {
+      const now = () => document.querySelector(shown).textContent;
+      const is_fresh = (before) => now() !== before && !document.querySelector(`${shown} .old`);
       const times = [];
-      for (let i = 0; i < 20; ++i) {
+      for (const text of texts) {
+        const input = document.querySelector(field);
+        const before = now();
         const start = performance.now();
-        input.value = String(20 + 3 * i);
-        input.dispatchEvent(new Event("input"));
-        const weight = () => document.querySelector(".lane.pour .weights .value b").textContent;
-        const before = weight();
-        await new Promise((done) => {
-          const look = () =>
-            weight() !== before && document.documentElement.dataset.settled === "true"
-              ? done()
-              : requestIdleCallback(look, { timeout: 1 });
-          look();
-        });
-        times.push(performance.now() - start);
-        await new Promise((done) => setTimeout(done, 700));
+        input.focus();
+        input.value = text;
+        input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+        times.push(
+          await new Promise((done) => {
+            const watch = new MutationObserver(() => {
+              if (!is_fresh(before)) return;
+              watch.disconnect();
+              requestAnimationFrame(() => {
+                const { port1, port2 } = new MessageChannel(); // told after the frame is drawn
+                port1.onmessage = () => done(performance.now() - start);
+                port2.postMessage(0);
+              });
+            });
+            watch.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
+          }),
+        );
+        await new Promise((rested) => setTimeout(rested, 700)); // what is drawn and saved later is over
       }
-      return times.sort((a, b) => a - b);
-    });
-    console.log(
-      `first weights settled by ${first.toFixed(0)} ms; keystroke to weight: median ${taken[10].toFixed(1)} ms, worst ${taken[19].toFixed(1)} ms`,
-    );
-    await page.context().close();
+      return times;
+    },
+    { field, texts, shown },
+  );
+
+// All in one batch, each another number than the one before.
+const pieces = Array.from({ length: keys }, (_, i) => String(18 + ((5 * i) % 7)));
+
+await run({
+  "weights after opening": async () => {
+    const times = [];
+    for (let i = 0; i < 8; ++i) {
+      const serving = await new Serving().start();
+      const context = await chromium.newContext({ viewport: tablet });
+      const page = await context.newPage();
+      await page.addInitScript(() => {
+        new MutationObserver((_, watch) => {
+          if (!document.querySelector(".weigh .amount:not(.old) b")) return;
+          watch.disconnect();
+          requestAnimationFrame(() => setTimeout(() => (window.drawn_at = performance.now())));
+        }).observe(document, { subtree: true, childList: true });
+      });
+      await page.goto(serving.address);
+      await page.waitForFunction(() => window.drawn_at);
+      times.push(await page.evaluate(() => window.drawn_at));
+      await context.close();
+      await serving.end();
+    }
+    console.log(`first weights after opening: ${told(times)}`);
+  },
+  "weights after a key": async () => {
+    const serving = await new Serving().start();
+    const context = await chromium.newContext({ viewport: tablet });
+    const page = await open_in(context, serving.address, "Weigh");
+    await settled(page);
+    await page.waitForTimeout(1500);
+    const at_weights = { field: "#f-run-sell", texts: pieces, shown: ".weighing" };
+    console.log(`key to weights: ${told(await keystrokes(page, at_weights))}`);
+    await to(page, "Set up");
+    const in_set_up = { field: "#f-run-sell", texts: pieces, shown: ".order-of" };
+    console.log(`key to results, all parts of the set-up open: ${told(await keystrokes(page, in_set_up))}`);
+    await context.close();
     await serving.end();
   },
 });

@@ -51,6 +51,10 @@ TEST_CASE("what is wrong with a topping is refused where it stands", "[runs]") {
       {"/pipe/bowl/whisk_needs", R"("5 l")", "/pipe/bowl/whisk_needs", "as much as the bowl"},
       {"/pipe/pace/time_per_piece", "", "/pipe/pace/time_per_piece", "is missing"},
       {"/pipe/lye_spoon/holds", R"("15 g")", "/pipe/lye_spoon/holds", "15 g"},
+      {"/pipe/lye_spoon/holds", "15", "/pipe/lye_spoon/holds", "such as \"15 ml\""},
+      {"/pipe/bowl/holds", "4", "/pipe/bowl/holds", "such as \"4 l\""},
+      {"/pipe/bag_holds", R"("900")", "/pipe/bag_holds", "such as \"900 ml\""},
+      {"/pipe/fills_headspace", "80", "/pipe/fills_headspace", "such as \"80 %\""},
       {"/pipe/nozzle", R"("star")", "/pipe/nozzle", "unknown key"},
       {"/losses/pipe/bag", "", "/losses/pipe/bag", "is missing"},
   }));

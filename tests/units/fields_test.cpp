@@ -82,6 +82,8 @@ TEST_CASE("a complaint points into the file with a JSON pointer", "[units]") {
 TEST_CASE("a file that is no JSON is refused with line and column", "[units]") {
   CHECK_THAT(complaint_of([] { Fields::parse("{\n  \"a\": 1,\n  b\n}", "run.json"); }),
              Contains("run.json: line 3, column 3: is not JSON from here on"));
+  CHECK_THAT(complaint_of([] { Fields::parse("solid cup\nfacet normal 0 0 1", "cup.stl"); }),
+             Contains("cup.stl: is not a JSON file: it does not begin with {"));
 }
 
 TEST_CASE("what a JSON library would let through is refused", "[units]") {

@@ -60,8 +60,8 @@ export async function open_run(name: string, view: View = "weigh"): Promise<void
     remember_saved(run);
     save_soon();
   }
-  const planned = plan_now();
-  measure_soon();
+  // Weights before drawings: the program answers one thing after the other.
+  const planned = plan_now().finally(measure_soon);
   await Promise.all([planned, read_formulas(), read_studio()]);
   keep_looking();
 }

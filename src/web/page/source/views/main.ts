@@ -59,9 +59,8 @@ function looked_at(): TemplateResult | typeof nothing {
 drawn_by(() => {
   keep_address();
   render(page(), root);
-  measure_foremost();
+  watch_foremost();
 });
-addEventListener("resize", measure_foremost);
 render(page(), root);
 
 document.addEventListener("keydown", (event) => {
@@ -99,11 +98,20 @@ function words_of(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
 
-/** What is stuck to the top must know how much of it is taken already. */
-function measure_foremost(): void {
-  const high = document.querySelector<HTMLElement>(".foremost")?.offsetHeight ?? 0;
-  document.documentElement.style.setProperty("--foremost", `${high}px`);
+/** What is stuck to the top must know how much of it is taken already. Measured when it changes, not at each drawing. */
+const heights = new ResizeObserver(([{ target }]) => tell_height((target as HTMLElement).offsetHeight));
+let foremost_now: Element | null = null;
+
+function watch_foremost(): void {
+  const drawn = document.querySelector(".foremost");
+  if (drawn === foremost_now) return;
+  heights.disconnect();
+  if (drawn) heights.observe(drawn);
+  else tell_height(0);
+  foremost_now = drawn;
 }
+
+const tell_height = (high: number): void => document.documentElement.style.setProperty("--foremost", `${high}px`);
 
 wire_effects();
 wire_history();
