@@ -1,6 +1,6 @@
 // Nothing typed is lost: by a reload, a sleep, a restart of the program, or another hand in the file.
 import assert from "node:assert/strict";
-import { readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, renameSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import {
   browser,
@@ -59,6 +59,10 @@ function own_files() {
     "cup.json": mould,
   };
 }
+
+/** What lies in this browser and in no file. */
+const unsaved_names = (page) =>
+  page.evaluate(() => Object.keys(localStorage).filter((name) => name.startsWith("unsaved ")));
 
 /** Whole or not at all, as editors write. */
 function write(serving, name, json) {
@@ -328,9 +332,66 @@ await run({
     renameSync(join(at.serving.folder, "meadow_base.formula.json"), join(at.serving.folder, "gone.txt"));
     await at.page.getByRole("heading", { name: "meadow_base.formula.json was deleted" }).waitFor();
     assert.ok(await at.page.locator(".value.old").count());
-    await press(at.page, "Overwrite it with this page");
+    assert.equal(await at.page.getByRole("button", { name: "Overwrite it with this page" }).count(), 0);
+    await press(at.page, "Save it again");
     await settled(at.page);
     assert.equal(at.serving.file("meadow_base.formula.json").superfat, "6 %");
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "a run deleted by another hand can be left deleted: the list is shown, and what was typed is forgotten": async () => {
+    const at = await begun_with_own();
+    const run = "spring_cups.run.json";
+    await deafen(at.page, run);
+    unlinkSync(join(at.serving.folder, run));
+    await sell(at.page).fill("29");
+    await at.page.getByRole("heading", { name: `${run} was deleted` }).waitFor();
+    assert.match(await at.page.locator(".saving").innerText(), /was deleted outside this page/);
+    await check_access(at.page, "a run was deleted outside this page");
+    await press(at.page, "Leave it deleted");
+    await at.page.getByRole("heading", { name: "Runs", level: 1 }).waitFor();
+    await at.page.locator(".file-name", { hasText: run }).waitFor({ state: "detached" });
+    assert.deepEqual(await unsaved_names(at.page), []);
+    await at.page.reload();
+    await at.page.locator(".rail").waitFor();
+    await settled(at.page);
+    assert.ok(!existsSync(join(at.serving.folder, run)));
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "a formula deleted by another hand can be left deleted: the run then asks for another": async () => {
+    const at = await begun_with_own();
+    const base = "meadow_base.formula.json";
+    await press(at.page, "Change the formula of the base");
+    await deafen(at.page, base);
+    unlinkSync(join(at.serving.folder, base));
+    await superfat(at.page).fill("8 %");
+    await press(at.page, "Leave it deleted");
+    await at.page.locator(".set-up").waitFor();
+    await at.page.locator(".complaints .alarm", { hasText: base }).waitFor();
+    assert.ok(!existsSync(join(at.serving.folder, base)));
+    assert.deepEqual(await unsaved_names(at.page), []);
+    await at.page.getByLabel("Base", { exact: true }).selectOption("cloud_topping.formula.json");
+    await settled(at.page);
+    await saved(at.page);
+    assert.equal(at.serving.file("spring_cups.run.json").pour.formula, "cloud_topping.formula.json");
+    check_quiet(at.page);
+    await ended(at);
+  },
+
+  "a mould deleted while it is changed can be left deleted": async () => {
+    const at = await begun_with_own();
+    await to(at.page, "Moulds");
+    await at.page.locator(".file", { hasText: "cup.json" }).locator(".open").click();
+    await press(at.page, "Change it");
+    await at.page.getByLabel("What you call it", { exact: true }).fill("Cup of old");
+    unlinkSync(join(at.serving.folder, "cup.json"));
+    await press(at.page, "Leave it deleted");
+    await at.page.locator(".file-name", { hasText: /^cup\.json$/ }).waitFor({ state: "detached" });
+    assert.ok(!existsSync(join(at.serving.folder, "cup.json")));
+    assert.equal(await at.page.getByText("is still here").count(), 0, "nothing of it is kept");
     check_quiet(at.page);
     await ended(at);
   },

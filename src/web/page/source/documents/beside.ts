@@ -5,7 +5,7 @@ import { document_in, text_of, type Document } from "../program/json";
 import { at } from "../program/pointer";
 import { edit } from "./editing";
 import { tell } from "./events";
-import { formula_slots, type BesideId, type FormulaSlot, type Kind, type OpenFile } from "./file_types";
+import { beside_ids, formula_slots, type BesideId, type FormulaSlot, type Kind, type OpenFile } from "./file_types";
 import { remember_saved } from "./history";
 import { fats_kind, studio_kind, tips_kind } from "./kinds";
 import { folder_of, last_part } from "./names";
@@ -18,6 +18,10 @@ const open_beside = (id: BesideId, file: OpenFile | undefined): void => {
   const { [id]: _, ...others } = state.beside;
   update({ beside: file ? { ...others, [id]: file } : others });
 };
+
+export function close_beside(file: OpenFile): void {
+  for (const id of beside_ids) if (state.beside[id] === file) open_beside(id, undefined);
+}
 
 /** The program itself says what is wrong with a file that cannot be read. */
 async function loaded(kind: Kind, name: string): Promise<OpenFile | undefined> {

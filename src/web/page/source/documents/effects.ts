@@ -2,18 +2,20 @@
 // place that knows all of them.
 import type { Document } from "../program/json";
 import { at, with_value } from "../program/pointer";
-import { name_copy_of_own, read_studio } from "./beside";
+import { close_beside, name_copy_of_own, read_studio } from "./beside";
 import { on } from "./events";
+import { list_anew } from "./file_acts";
 import type { OpenFile } from "./file_types";
+import { close_formula } from "./formula_opening";
 import { read_formulas } from "./formulas";
 import { change_in_history } from "./history";
 import { measure_soon } from "./measuring";
-import { measure_draft } from "./mould_draft";
+import { leave_draft, measure_draft } from "./mould_draft";
 import { last_part } from "./names";
 import { put_in } from "./open_file";
 import { plan_soon } from "./planning";
 import { save_now, save_soon } from "./saving";
-import { state, update } from "./state";
+import { state, take_run, update } from "./state";
 
 const is_formula = (file: OpenFile): boolean => Object.values(state.formulas).includes(file);
 const is_leant_on = (file: OpenFile): boolean => Object.values(state.beside).includes(file);
@@ -43,6 +45,19 @@ function name_copy(formula: OpenFile, from: string): void {
   }
 }
 
+/** What named it is told of that by the program. */
+async function close_deleted(file: OpenFile): Promise<void> {
+  if (file === state.run) {
+    take_run();
+    localStorage.removeItem("run");
+    update({ view: "runs" });
+  } else if (file === state.mould?.open) leave_draft();
+  else if (is_leant_on(file)) close_beside(file);
+  else await close_formula(file);
+  await list_anew();
+  if (state.run.file) plan_soon();
+}
+
 export function wire_effects(): void {
   on("edited", ({ file, before }) => {
     if (file === state.run) follow_run(before, file.now);
@@ -58,6 +73,8 @@ export function wire_effects(): void {
     }
     plan_soon();
   });
+
+  on("left_deleted", ({ file }) => void close_deleted(file));
 
   on("unwritten", ({ file }) => {
     if (file === state.run) void save_now();

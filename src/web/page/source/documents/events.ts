@@ -8,6 +8,8 @@ interface Events {
   giving_way: { file: OpenFile };
   /** Another text stands there now. */
   gave_way: { file: OpenFile };
+  /** Another hand deleted it, and it is to stay so: it lies open no more. */
+  left_deleted: { file: OpenFile };
   /** What is typed must be written, though nothing was typed just now. */
   unwritten: { file: OpenFile };
   /** It is asked which text is to stay. */

@@ -2,7 +2,7 @@
 import { read_file, Refused } from "../program/api";
 import { text_of, type Document } from "../program/json";
 import { edit } from "./editing";
-import type { FormulaSlot, Slot } from "./file_types";
+import type { FormulaSlot, OpenFile, Slot } from "./file_types";
 import { loaded_formula } from "./formulas";
 import { formula_kind } from "./kinds";
 import { file_name } from "./names";
@@ -77,6 +77,15 @@ async function put_apart_away(): Promise<boolean> {
   const dangers = { ...state.dangers, apart: [] };
   update({ dangers, ...state.run_steps, run_steps: undefined, plan: undefined, complaint: undefined });
   return true;
+}
+
+/** Where its file is gone: another may be chosen in the run, or in the list. */
+export async function close_formula(file: OpenFile): Promise<void> {
+  const is_looked_at = state.view === "formula" && state.formulas[state.formula_of] === file;
+  const is_apart = state.formulas.apart === file;
+  for (const slot of ["pour", "pipe"] as const) if (state.formulas[slot] === file) open_as(slot, undefined);
+  if (is_apart) await close_apart();
+  if (is_looked_at) update({ view: is_apart ? "formulas" : "set-up", typed: undefined });
 }
 
 export async function use_in_run(slot: Slot): Promise<void> {

@@ -172,7 +172,11 @@ export const forget_set_aside = (file: OpenFile): void => amend(file, { set_asid
 function ask_which(file: OpenFile, { version, text }: Theirs): void {
   amend(file, { theirs: { version, text } });
   keep_unsaved(file);
-  announce(`${file.file} was changed outside this page. Which version do you want to keep?`);
+  announce(
+    text === null
+      ? `${file.file} was deleted outside this page. Save it again, or leave it deleted?`
+      : `${file.file} was changed outside this page. Which version do you want to keep?`,
+  );
   tell("conflict", { file });
 }
 
@@ -196,6 +200,18 @@ export function keep_mine(file: OpenFile): void {
   amend(file, { version: file.theirs.version, saved: undefined, theirs: undefined, failed: undefined });
   keep_unsaved(file);
   tell("unwritten", { file });
+}
+
+/** Whether it is asked about because its file is gone. */
+export const is_deleted = ({ theirs }: OpenFile): boolean => theirs?.text === null;
+
+/** What is typed of it is forgotten with it. */
+export function leave_deleted(file: OpenFile): void {
+  if (!is_deleted(file)) return;
+  drop_unsaved(file.kind, file.id);
+  amend(file, { saved: file.now, theirs: undefined, failed: undefined });
+  announce(`${file.file} stays deleted.`);
+  tell("left_deleted", { file });
 }
 
 /** The text that gave way comes back, and the other is set aside. */

@@ -3,11 +3,18 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { OpenFile } from "../documents/file_types";
 import { is_in_history, remember } from "../documents/history";
-import { bring_back, forget_set_aside, keep_mine, take_theirs } from "../documents/open_file";
+import {
+  bring_back,
+  forget_set_aside,
+  is_deleted,
+  keep_mine,
+  leave_deleted,
+  take_theirs,
+} from "../documents/open_file";
 
 export function which_is_to_stay(file: OpenFile, then: () => void = () => undefined): TemplateResult | typeof nothing {
   if (!file.theirs) return nothing;
-  const is_gone = file.theirs.text === null;
+  const is_gone = is_deleted(file);
   const id = `conflict-${file.file.replaceAll(/[^\w]/g, "-")}`;
   const keep = () => {
     keep_mine(file);
@@ -18,14 +25,19 @@ export function which_is_to_stay(file: OpenFile, then: () => void = () => undefi
     <p>
       ${
         is_gone
-          ? "Another program or browser tab deleted it. What stands on this page can be saved again."
+          ? "Another program or browser tab deleted it. What stands on this page can be saved again, or be forgotten with it."
           : "Another program or browser tab saved it. Which version do you want to keep?"
       }
     </p>
     ${file.failed ? html`<p class="complaint" role="status">Not loaded: ${file.failed}.</p>` : nothing}
     <div class="choice">
-      ${is_gone ? nothing : html`<button type="button" @click=${() => take_theirs(file)}>Load the saved file</button>`}
-      <button type="button" @click=${keep}>Overwrite it with this page</button>
+      ${
+        is_gone
+          ? html`<button type="button" @click=${keep}>Save it again</button>
+              <button type="button" @click=${() => leave_deleted(file)}>Leave it deleted</button>`
+          : html`<button type="button" @click=${() => take_theirs(file)}>Load the saved file</button>
+              <button type="button" @click=${keep}>Overwrite it with this page</button>`
+      }
     </div>
   </section>`;
 }

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { tried_now } from "../documents/dangers";
 import { danger_sign } from "../figures/dangers";
 import { conflict_of } from "../documents/conflicts";
+import { is_deleted } from "../documents/open_file";
 import { state } from "../documents/state";
 import { is_list } from "../documents/views";
 
@@ -59,6 +60,8 @@ function to_question(): void {
 function stale_words(): string {
   if (!state.run.file || state.view === "reading") return "";
   const conflict = conflict_of(tried_now());
+  if (conflict && is_deleted(conflict))
+    return `${conflict.file} was deleted outside this page: what is struck through rests on no file. Save it again, or leave it deleted.`;
   if (conflict)
     return `${conflict.file} was changed outside this page: what is struck through is of neither version. Choose which to keep.`;
   return state.is_old && state.changed_beside

@@ -1,6 +1,7 @@
 // Whether what is typed lies in its file.
 import { conflict_of } from "../documents/conflicts";
-import { is_changed } from "../documents/open_file";
+import type { OpenFile } from "../documents/file_types";
+import { is_changed, is_deleted } from "../documents/open_file";
 import { state } from "../documents/state";
 
 interface Saving {
@@ -15,7 +16,7 @@ export function saving(): Saving {
   const { run } = state;
   const is_run_still = state.formula_of === "apart" || !(is_changed(run) || run.theirs || run.failed);
   if (state.view === "formula" && is_run_still) return kept_formula();
-  if (run.theirs) return failed(`Not saved: ${run.file} was changed outside this page. Choose which version to keep.`);
+  if (run.theirs) return asked(run);
   if (run.failed) return failed(`Not saved: ${run.failed}`);
   if (is_changed(run)) return under_way;
   return kept(run.shipped ? built_in : `Saved in ${run.file}`);
@@ -26,12 +27,18 @@ const under_way: Saving = { words: "Saving ...", is_kept: false };
 const kept = (words: string): Saving => ({ words, is_kept: true });
 const failed = (words: string): Saving => ({ words, is_kept: false, is_failed: true });
 
+const asked = (file: OpenFile): Saving =>
+  failed(
+    is_deleted(file)
+      ? `Not saved: ${file.file} was deleted outside this page. Save it again, or leave it deleted.`
+      : `Not saved: ${file.file} was changed outside this page. Choose which version to keep.`,
+  );
+
 /** Of what is typed in a formula and not in its file. */
 function unsaved_formula(): Saving | undefined {
   const what = state.formulas.apart ? "apart" : "run";
   const conflict = conflict_of(what);
-  if (conflict)
-    return failed(`Not saved: ${conflict.file} was changed outside this page. Choose which version to keep.`);
+  if (conflict) return asked(conflict);
   const open = what === "apart" ? [state.formulas.apart] : [state.formulas.pour, state.formulas.pipe];
   if (!open.some((file) => file && is_changed(file))) return undefined;
   return state.complaint?.file === "" ? failed(`Not saved: ${state.complaint.problem}`) : under_way;
