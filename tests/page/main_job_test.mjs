@@ -52,7 +52,7 @@ await run({
       const sizes = await page.evaluate(() => {
         const of = (nodes) => [...nodes].map((node) => Number.parseFloat(getComputedStyle(node).fontSize));
         return {
-          weights: of(document.querySelectorAll(".value.weigh b")),
+          weights: of(document.querySelectorAll(".value.large b")),
           rest: of(document.querySelectorAll("main p, main input, main h2, main td, main small")),
         };
       });

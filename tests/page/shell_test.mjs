@@ -1,8 +1,8 @@
 // What stands around every view: the way there and back, undo, whether it is saved, and what calls for her.
 import assert from "node:assert/strict";
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, examples, on_page, run, saved, settled, tablet, to } from "./bench.mjs";
+import { browser, check_access, examples, on_page, open_all, root, run, saved, settled, tablet, to } from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -27,6 +27,20 @@ const field = (page, label) => page.getByLabel(label, { exact: true });
 const here = (page) => page.locator(".rail nav button[aria-current]").innerText();
 const place = (page) => decodeURIComponent(new URL(page.url()).hash);
 const comes_to = (page, address) => page.waitForFunction((hash) => decodeURIComponent(location.hash) === hash, address);
+
+/** What asks for a word's meaning takes a finger, and no other thing lies over it. */
+async function check_tablet_targets(page) {
+  const covered = await page.locator(".ask-term").evaluateAll((all) =>
+    all.flatMap((one) => {
+      one.scrollIntoView({ block: "center" });
+      const { left, top, width, height } = one.getBoundingClientRect();
+      const corners = [0.1, 0.9].flatMap((x) => [0.1, 0.9].map((y) => [left + x * width, top + y * height]));
+      const is_free = corners.every(([x, y]) => one.contains(document.elementFromPoint(x, y)));
+      return is_free && width >= 44 && height >= 44 ? [] : [`${one.ariaLabel}: ${width} x ${height}`];
+    }),
+  );
+  assert.deepEqual(covered, []);
+}
 
 await run({
   "Back goes back through lists, a run's views and a formula, and Forward forward": () =>
@@ -373,6 +387,45 @@ await run({
       await check_access(page, "a word explained");
       await page.keyboard.press("Enter");
       await page.locator(".term-words").waitFor({ state: "detached" });
+    }),
+
+  "each word of the trade is explained where it is met, once on a view": () =>
+    with_page(async (page) => {
+      const source = readFileSync(join(root, "src/web/page/source/figures/terms.ts"), "utf8");
+      const terms = [...source.matchAll(/^ {2}\w+: \{(?:\n {4}| )name: "([^"]+)"/gm)].map(([, name]) => name).sort();
+      assert.ok(terms.length >= 12, "the words stand in their file as they did");
+      const met = new Set();
+      const look = async (view) => {
+        const asked = await page
+          .getByRole("button", { name: /^What .* means$/ })
+          .evaluateAll((all) => all.map((one) => /^What (.*) means$/.exec(one.getAttribute("aria-label"))[1]));
+        assert.deepEqual(asked, [...new Set(asked)], `twice on ${view}`);
+        for (const name of asked) met.add(name);
+      };
+      await to(page, "Weigh");
+      await page.locator(".weighing .weigh").first().waitFor();
+      await open_all(page);
+      await look("the weights");
+      for (const name of ["weigh-cup", "superfat as weighed"])
+        await page.getByRole("button", { name: `What ${name} means` }).click();
+      assert.equal(await page.locator(".term-words").count(), 2);
+      await check_access(page, "words explained among the weights");
+      for (const run of [/^Spring cups/, /^Tilted/]) {
+        await to(page, "Runs");
+        await page.getByRole("button", { name: run }).first().click();
+        await page.locator("#run-title").waitFor();
+        await to(page, "Set up");
+        await settled(page);
+        await open_all(page);
+        await look(`the set-up of ${run}`);
+      }
+      for (const ask of await page.locator(".set-up .ask-term").all()) await ask.click();
+      await check_access(page, "every word of the set-up explained");
+      await check_tablet_targets(page);
+      await press(page, "Change the formula of the base");
+      await open_all(page);
+      await look("the formula");
+      assert.deepEqual([...met].sort(), terms);
     }),
 
   "dark and light, every view has its contrast": () =>

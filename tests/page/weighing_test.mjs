@@ -134,6 +134,18 @@ await run({
       as_it_is,
       async (page) => {
         assert.equal(await page.locator(".part-of.topping .weigh").first().isVisible(), false);
+        const [first] = await boxes(page, ".part-of.base .weigh label");
+        assert.ok(first.top <= phone.height / 3, `the first row begins at ${first.top}`);
+        const [[title], [choice], [number]] = await Promise.all(
+          ["#run-title", ".narrow", ".weighing-head .field"].map((one) => boxes(page, one)),
+        );
+        const [batch] = await boxes(page, ".weighing-head .choice");
+        assert.ok(title.height <= 32, `the title is ${title.height} px high`);
+        assert.ok(
+          Math.abs(batch.top + batch.bottom - number.top - number.bottom) <= 8,
+          "pieces and batches on one line",
+        );
+        assert.ok(first.top - choice.bottom <= 40, "the choice of batter stands right above what is weighed");
         for (const [name, part] of [
           ["Base", ".part-of.base"],
           ["Topping", ".part-of.topping"],

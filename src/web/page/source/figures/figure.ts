@@ -2,6 +2,8 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { workings_at } from "../documents/explaining";
 import { state, toggle } from "../documents/state";
+import { term_button, term_words } from "./explained";
+import type { TermName } from "./terms";
 import type { Working } from "../program/answers";
 import type { Shown } from "../program/numbers";
 
@@ -13,12 +15,13 @@ interface FigureOptions {
   working?: Working; // where it is not the plan that tells it
   size?: "weigh" | "plain";
   note?: unknown;
+  term?: TermName; // a word in it that is explained
 }
 
-export function figure({ key, label, shown, of, working, size = "plain", note }: FigureOptions): TemplateResult {
+export function figure({ key, label, shown, of, working, size = "plain", note, term }: FigureOptions): TemplateResult {
   const is_open = state.open.has(key);
   const id = `sum-${key.replaceAll(/[^\w]/g, "-")}`;
-  return html`<div class="figure">
+  return html`<div class="figure ${term ? "explains" : ""}">
     <button
       type="button"
       class="line"
@@ -27,10 +30,11 @@ export function figure({ key, label, shown, of, working, size = "plain", note }:
       @click=${() => toggle("open", key)}
     >
       <span class="name">${label}${note ? html`<small>${note}</small>` : nothing}</span>
-      <span class="value ${size} ${state.is_old ? "old" : ""}"
+      <span class="value ${size === "weigh" ? "large" : ""} ${state.is_old ? "old" : ""}"
         ><b>${shown[0]}</b>${shown[1] ? html` <i>${shown[1]}</i>` : nothing}</span
       ><span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
     </button>
+    ${term ? html`${term_button(term)}${term_words(term)}` : nothing}
     ${is_open ? html`<div class="sum" id=${id}>${working ? arithmetic(working) : of_plan(of)}</div>` : nothing}
   </div>`;
 }

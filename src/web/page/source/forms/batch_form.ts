@@ -54,7 +54,7 @@ type Counted = "pieces" | "casts";
 function largest(): TemplateResult {
   const has_casts = value_at("run", `${here}/casts`) !== undefined;
   const as_count = (key: Counted, label: string) =>
-    field({ label, at: `${here}/${key}`, count: true, optional: true, takes_part: true, short: true });
+    field({ label, at: `${here}/${key}`, count: true, optional: true, takes_part: true, short: true, term: "batch" });
   if (!is_cut())
     return has_casts ? as_count("casts", "Most casts in a batch") : as_count("pieces", "Most pieces in a batch");
   return value_at("run", `${here}/pieces`) !== undefined

@@ -17,8 +17,9 @@ export function pouring_part(of: FormulaSlot): TemplateResult {
         of,
         at: "/pour_temperature",
         hint: "The batter's, with its unit: 38 °C, 100 °F.",
+        term: "batter",
       })}
-      ${field({ label: "Cure", of, at: "/cure", unit: "days", optional: true, hint: "Such as 35 days." })}
+      ${field({ label: "Cure", of, at: "/cure", unit: "days", optional: true, hint: "Such as 35 days.", term: "cure" })}
     </div>
     ${drying(of)}
     ${folded({

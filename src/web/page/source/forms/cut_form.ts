@@ -87,12 +87,12 @@ export function cut_form(): TemplateResult {
             )
           : nothing
       }
-      ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true })}
+      ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true, term: "kerf" })}
       ${trim("Off each end", "end_trim")} ${trim("Off each side", "side_trim")}
       ${trim("Planed off the top", "top_planing")}
       ${trim(way === "slab" ? "Planed off each side of a bar" : "Planed off both faces", "face_planing")}
     </div>
-    <p class="hint">The kerf is what each cut wastes: 0 mm for a wire.</p>
+    <p class="hint">The kerf of a wire is 0 mm.</p>
     ${
       way
         ? choice_field({

@@ -4,6 +4,8 @@ import { live } from "lit/directives/live.js";
 import { edit, file_of, value_at } from "../documents/editing";
 import { beside_ids, formula_slots, type DocumentId } from "../documents/file_types";
 import { state, update } from "../documents/state";
+import { term_button, term_words } from "../figures/explained";
+import type { TermName } from "../figures/terms";
 import { wording } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { is_bare_number, unit_of } from "../program/numbers";
@@ -22,6 +24,7 @@ export interface FieldOptions {
   is_due?: boolean | undefined; // and yet it must be said now
   takes_part?: boolean; // and with the last of its part the part goes too
   short?: boolean;
+  term?: TermName; // a word of its label that is explained
   described_by?: string; // the id of what else is told of it, where that stands on the page
 }
 
@@ -135,7 +138,10 @@ export function field(options: FieldOptions): TemplateResult {
   return html`<div
     class="field ${options.wide ? "wide" : ""} ${options.short ? "short" : ""} ${complaint ? "wants" : ""}"
   >
-    <label for=${id} data-said=${said_of(options, is_wanted)}>${options.label}</label>
+    ${beside_term(
+      html`<label for=${id} data-said=${said_of(options, is_wanted)}>${options.label}</label>`,
+      options.term,
+    )}
     <input
       id=${id}
       aria-required=${options.optional && !options.is_due ? nothing : "true"}
@@ -150,6 +156,10 @@ export function field(options: FieldOptions): TemplateResult {
         [complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing
       }
     />
-    ${said_beneath(id, complaint, hint)}
+    ${said_beneath(id, complaint, hint)} ${options.term ? term_words(options.term) : nothing}
   </div>`;
 }
+
+/** In one line, no higher than it would be without. */
+export const beside_term = (label: TemplateResult, term?: TermName): TemplateResult =>
+  term ? html`<div class="labelled">${label}${term_button(term)}</div>` : label;

@@ -6,10 +6,12 @@ import { edit, edit_whole, text_at, value_at } from "../documents/editing";
 import type { DocumentId } from "../documents/file_types";
 import { asked_name } from "../documents/run_names";
 import { announce, open_up, state, toggle } from "../documents/state";
+import { term_words } from "../figures/explained";
+import type { TermName } from "../figures/terms";
 import type { Listed } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { with_value } from "../program/pointer";
-import { complaint_at, complaint_on, id_of, said_beneath } from "./field";
+import { beside_term, complaint_at, complaint_on, id_of, said_beneath } from "./field";
 import { is_gathering, want, within } from "./wanted";
 
 /** Goes to it, though it be folded away. */
@@ -97,6 +99,7 @@ interface Question<T extends string> {
   then?: (answer: T) => string; // the place to go on with
   hint?: string;
   optional?: boolean; // it need not be answered
+  term?: TermName; // a word of it that is explained
 }
 
 /** A question with a few answers. */
@@ -112,6 +115,7 @@ export function choice_field<T extends string>({
   then,
   hint,
   optional,
+  term,
 }: Question<T>): TemplateResult {
   const id = is_told_elsewhere ? id_at(of, at, question.replaceAll(/\W+/g, "-")) : id_of(of, asked_at);
   const is_wanted = chosen === undefined && !optional;
@@ -123,7 +127,10 @@ export function choice_field<T extends string>({
     change(of, `${question}: ${words}`, at, puts(answer), then && to_field(of, then(answer)));
   };
   return html`<div class="field asked ${complaint ? "wants" : ""}">
-    <p class="question" id="${id}-label" data-said=${is_wanted ? "required" : nothing}>${question}</p>
+    ${beside_term(
+      html`<p class="question" id="${id}-label" data-said=${is_wanted ? "required" : nothing}>${question}</p>`,
+      term,
+    )}
     <div
       class="choice"
       role="group"
@@ -134,7 +141,7 @@ export function choice_field<T extends string>({
     >
       ${answer_buttons(chosen, answers, take)}
     </div>
-    ${said_beneath(id, complaint, hint)}
+    ${said_beneath(id, complaint, hint)} ${term ? term_words(term) : nothing}
   </div>`;
 }
 

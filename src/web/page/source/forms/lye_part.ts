@@ -24,6 +24,7 @@ export function lye_part(of: FormulaSlot, batter: Batter | undefined): TemplateR
         of,
         at: "/superfat",
         unit: "%",
+        term: "superfat",
         described_by: dangers_of(of).length ? danger_id : undefined,
       })}
     </div>
@@ -38,6 +39,7 @@ function alkali(of: FormulaSlot): TemplateResult {
   return html`${choice_field({
     of,
     question: "Alkali",
+    term: "alkali",
     at: "/alkali",
     chosen,
     answers: [
@@ -96,6 +98,7 @@ function one_alkali(of: FormulaSlot, row: Document, i: number, is_one_of_two: bo
         at: `${at}/purity`,
         unit: "%",
         hint: "Pure alkali in what is weighed, from the supplier's document.",
+        term: i === 0 ? "purity" : undefined,
       })}
     </div>
     ${folded({

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { value_at, without } from "../documents/editing";
 import { open_up, state } from "../documents/state";
 import { in_one_batch, type Bench } from "../figures/batches";
+import { term_button, term_words } from "../figures/explained";
 import { figure } from "../figures/figure";
 import type { Document, Json } from "../program/json";
 import { trimmed, weighed_as, weight } from "../program/numbers";
@@ -17,18 +18,21 @@ export function lye_pot_form(): TemplateResult | typeof nothing {
   const pot = "/lye_pot";
   const is_on = value_at("run", pot) !== undefined;
   if (!is_on && !has_topping()) return nothing;
-  return html`${on_off(pot, "Make one pot of lye solution for both", is_on, {})}
-  ${
-    is_on
-      ? field({
-          label: "The empty pot weighs",
-          at: `${pot}/pot_tare`,
-          unit: "g",
-          optional: true,
-          hint: "If you know it, you are told what the full pot is to weigh.",
-        })
-      : nothing
-  }`;
+  return html`<div class="labelled">
+      ${on_off(pot, "Make one pot of lye solution for both", is_on, {})}${term_button("lye_solution")}
+    </div>
+    ${term_words("lye_solution")}
+    ${
+      is_on
+        ? field({
+            label: "The empty pot weighs",
+            at: `${pot}/pot_tare`,
+            unit: "g",
+            optional: true,
+            hint: "If you know it, you are told what the full pot is to weigh.",
+          })
+        : nothing
+    }`;
 }
 
 export function bottles_form(plan?: Bench): TemplateResult {

@@ -188,7 +188,8 @@ function hand(pipe: Topping): TemplateResult | typeof nothing {
 export function whip_form(pipe?: Topping): TemplateResult {
   return html`<h3>The whip planned for</h3>
     <div class="row">
-      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g" })} ${cup_choice("/pipe/whip")}
+      ${field({ label: "Weigh-cup, net", at: "/pipe/whip/net", unit: "g", term: "weigh_cup" })}
+      ${cup_choice("/pipe/whip")}
     </div>
     ${said_at("run", "/pipe/whip")}
     ${pipe?.loads ? html`<p class="aside of-plan">${pipe.loads} bag loads.</p>` : nothing}`;

@@ -3,7 +3,7 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import { value_at, without } from "../documents/editing";
 import type { Document, Json } from "../program/json";
 import { with_value } from "../program/pointer";
-import { called, count_key, is_cut, way_of } from "./decoration";
+import { called, count_key, decorations, is_cut, way_of } from "./decoration";
 import { field } from "./field";
 import { type List, add_button, add_to, item_buttons, item_id, rows_of } from "./form_lists";
 import { choice_field, folded, said_at } from "./form_parts";
@@ -87,6 +87,7 @@ const find_answers: [Find, string][] = [
 
 function buried(here: string, i: number): TemplateResult {
   const inside = `${here}/buried`;
+  const is_first = i === (rows_of(decorations) as Document[]).findIndex((one) => one.buried !== undefined);
   const find =
     value_at("run", `${inside}/places`) !== undefined
       ? "said"
@@ -97,7 +98,8 @@ function buried(here: string, i: number): TemplateResult {
     label: "Cover wanted all round",
     at: `${inside}/cover`,
     unit: "mm",
-    hint: "Batter between it and wall, floor, pour line and the next one.",
+    hint: "Batter between the embed and wall, floor, pour line and the next one.",
+    term: is_first ? "embed" : undefined,
   })}
   ${choice_field({
     question: "When is it set in?",
@@ -108,6 +110,8 @@ function buried(here: string, i: number): TemplateResult {
       ["pressed in after", "Pressed in after"],
     ],
     puts: (to) => to,
+    hint: "Pressed in, it stays where it is once the batter is at a firm trace.",
+    term: is_first ? "trace" : undefined,
   })}
   ${choice_field({
     question: "Where in the pour?",

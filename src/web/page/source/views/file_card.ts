@@ -1,6 +1,7 @@
 // A file in a list: what it is, a way into it, and what can be done to it as a whole.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { repeat } from "lit/directives/repeat.js";
 import { change_file, copy_file, remove, stem_of, type Called } from "../documents/file_acts";
 import type { Kind } from "../documents/file_types";
 import { amend, state, update, type ListOpen } from "../documents/state";
@@ -16,6 +17,12 @@ interface Card {
   picture?: string; // the mould that is drawn
   open: () => Promise<unknown>;
 }
+
+/** Each card stays its file's when their order changes, so that no finger meets another one's. */
+export const file_cards = (all: Listed[], card: (one: Listed) => TemplateResult): TemplateResult =>
+  html`<ul class="cards">
+    ${repeat(all, ({ file }) => file, card)}
+  </ul>`;
 
 export function file_card(card: Card): TemplateResult {
   const { one, facts, picture, open } = card;

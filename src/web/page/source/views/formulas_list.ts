@@ -6,7 +6,7 @@ import { amend, state } from "../documents/state";
 import { formula_kind } from "../documents/kinds";
 import type { Listed } from "../program/api";
 import { day } from "../program/numbers";
-import { file_card } from "./file_card";
+import { file_card, file_cards } from "./file_card";
 import { list_head, tried } from "./lists";
 
 const asking = (what: Partial<typeof state.new_formula>): void => amend(state.new_formula, what);
@@ -21,9 +21,7 @@ export function formulas_list(): TemplateResult {
     });
   return html`${list_head("Formulas")}
     <section aria-label="Formulas">
-      <ul class="cards">
-        ${listed.map(card)}
-      </ul>
+      ${file_cards(listed, card)}
       <h2>A new formula</h2>
       <div class="row">
         <div class="field">

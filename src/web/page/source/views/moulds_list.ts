@@ -12,7 +12,7 @@ import { counted } from "../figures/batches";
 import type { Listed } from "../program/api";
 import { document_in } from "../program/json";
 import { both, volume } from "../program/numbers";
-import { file_card } from "./file_card";
+import { file_card, file_cards } from "./file_card";
 import { list_head, tried } from "./lists";
 
 function kept_mould(file: string): void {
@@ -28,20 +28,26 @@ export function moulds_list(): TemplateResult {
 
 function moulds(): TemplateResult {
   const own = (state.files?.moulds ?? []).filter((one) => !one.shipped);
+  const catalogued = state.catalogue.map((one) => ({ file: one.path, name: one.name, note: "", shipped: true }));
   return html`<section aria-labelledby="moulds-title">
     <h2 id="moulds-title">Moulds: start a run with one, or change it</h2>
-    <ul class="cards">
-      ${own.map((one) => card(one, measured_words(one.file)))}${state.catalogue.map((one) =>
-        card({ file: one.path, name: one.name, note: "", shipped: true }, [
-          `${both(volume(state.units, one.brimful_ml))}, ${counted(one.cavities, "cavity", "cavities")}; ${one.description}`,
-        ]),
-      )}
-    </ul>
+    ${file_cards([...own, ...catalogued], card)}
   </section>`;
 }
 
-const card = (one: Listed, facts: string[]): TemplateResult =>
-  file_card({ kind: mould_kind, one, facts, picture: one.file, open: () => Promise.resolve(open_mould(one.file)) });
+function card(one: Listed): TemplateResult {
+  const facts = one.shipped ? described(one.file) : measured_words(one.file);
+  const open = () => Promise.resolve(open_mould(one.file));
+  return file_card({ kind: mould_kind, one, facts, picture: one.file, open });
+}
+
+const described = (path: string): string[] =>
+  state.catalogue
+    .filter((one) => one.path === path)
+    .map(
+      (one) =>
+        `${both(volume(state.units, one.brimful_ml))}, ${counted(one.cavities, "cavity", "cavities")}; ${one.description}`,
+    );
 
 function own_mould_ways(): TemplateResult {
   return html`<section aria-labelledby="own-title">

@@ -4,6 +4,7 @@ import { edit, text_at, value_at } from "../documents/editing";
 import { state } from "../documents/state";
 import { side_view, small_view } from "../drawings/side_view";
 import { counted, in_one_batch, whipping_called, type Bench } from "../figures/batches";
+import { explained } from "../figures/explained";
 import { figure, how } from "../figures/figure";
 import { complaint_at, field } from "../forms/field";
 import { cup_choice, blank_cup } from "../forms/cups";
@@ -60,6 +61,7 @@ function with_figures(plan: Bench, pipe: BatchPipe): TemplateResult {
         note: `overrun ${trimmed(pipe.overrun_percent, 0)} %`,
         shown: [`${pipe.density_g_per_ml} g/ml`, ""],
         of: `${plan.place}.pipe.density_g_per_ml`,
+        term: "overrun",
       })}
       ${change_formula("pipe")}
     </div>
@@ -175,7 +177,10 @@ function recess(): TemplateResult {
   const pointer = "/pipe/fills_headspace";
   const share = Number(/^\s*(\d+(?:[.,]\d+)?)\s*%/.exec(text_at("run", pointer))?.[1]?.replace(",", "."));
   const complaint = complaint_at("run", pointer);
-  return html`<h3 id="recess">How much of the headspace below the brim does the topping fill?</h3>
+  return html`<h3>
+      <span id="recess">How much of the headspace below the brim does the topping fill?</span>
+      ${explained("headspace")}
+    </h3>
     <div class="choice pictures" role="group" aria-labelledby="recess">
       ${recess_shares.map(
         (one) =>

@@ -6,7 +6,7 @@ import { state } from "../documents/state";
 import { counted } from "../figures/batches";
 import type { Listed } from "../program/api";
 import { day } from "../program/numbers";
-import { file_card } from "./file_card";
+import { file_card, file_cards } from "./file_card";
 import { list_head } from "./lists";
 import { new_run } from "./new_run";
 
@@ -22,17 +22,13 @@ export function runs_list(): TemplateResult {
       <h2 id="runs-title">Your runs</h2>
       ${
         own.length
-          ? html`<ul class="cards">
-              ${own.map(card)}
-            </ul>`
+          ? file_cards(own, card)
           : html`<p class="aside">No runs of your own in ${state.files?.folder} yet.</p>`
       }
     </section>
     <section aria-labelledby="examples-title">
       <h2 id="examples-title">Examples</h2>
-      <ul class="cards">
-        ${shipped.map(card)}
-      </ul>
+      ${file_cards(shipped, card)}
     </section>`;
 }
 

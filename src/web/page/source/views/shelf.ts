@@ -111,6 +111,7 @@ function told_of_lye({ slot, title, batter, place, pieces, key }: Lye): Template
       label: "Superfat as weighed",
       shown: [`${per_cent(effective)}${is_dangerous ? " ⚠" : ""}`, ""],
       of: `${place}.superfat_percent.effective`,
+      term: key === "pour" ? "superfat_as_weighed" : undefined,
     })}
     ${danger_beside(slot, danger_id, pieces)} ${interval(batter.superfat_percent)} ${heat(batter, place, key)}
     ${

@@ -114,7 +114,12 @@ function every_section(bench?: Bench): Section[] {
 
 function scale_fields(): TemplateResult {
   const one = (which: "large" | "fine", words: string) =>
-    html`${shared_field(same(`/scales/${which}/step`), { label: `${words}, smallest step`, unit: "g", short: true })}
+    html`${shared_field(same(`/scales/${which}/step`), {
+      label: `${words}, smallest step`,
+      unit: "g",
+      short: true,
+      term: which === "large" ? "scale_step" : undefined,
+    })}
     ${shared_field(same(`/scales/${which}/most`), { label: `${words}, most it weighs`, unit: "g", short: true })}`;
   return html`<div class="row">${one("large", "Large scale")} ${one("fine", "Fine scale")}</div>
     <p class="hint">With one scale only, give it in both places.</p>`;
@@ -142,7 +147,7 @@ const reject_field = (): TemplateResult =>
     unit: "%",
     short: true,
     optional: true,
-    hint: "Of all that are made, those that cannot be sold.",
+    term: "rejects",
   });
 
 function pot_fields(): TemplateResult {

@@ -87,13 +87,12 @@ function asked(hand: AtHand, weights: Weights, vessel: Vessel, row: WeighOutRow)
 }
 
 /** What is worth knowing at these vessels, and is not done by hand. */
-export function to_know(vessels: Vessel[]): TemplateResult | typeof nothing {
+export function to_know(vessels: Vessel[], of_batter: TemplateResult): TemplateResult {
   const told = vessels.flatMap(({ title, words }) =>
     words.filter(({ is_order }) => !is_order).map(({ text }) => ({ title, text })),
   );
-  if (!told.length) return nothing;
   return html`<details class="to-know">
-    <summary>Heat, cooling and more to know</summary>
-    ${told.map(({ title, text }) => html`<p><b>${title}:</b> ${text}</p>`)}
+    <summary>Superfat, heat and more to know</summary>
+    ${of_batter} ${told.map(({ title, text }) => html`<p><b>${title}:</b> ${text}</p>`)}
   </details>`;
 }

@@ -6,6 +6,7 @@ import { redraw } from "../documents/drawing";
 import { announce, state } from "../documents/state";
 import { whip_today } from "../documents/whip_today";
 import { counted } from "../figures/batches";
+import { term_button, term_words } from "../figures/explained";
 import { choice } from "../forms/form_parts";
 import type { Whipping } from "../program/answers";
 import { both, is_bare_number, mass, unit_of, trimmed } from "../program/numbers";
@@ -26,7 +27,8 @@ export function weigh_cup(hand: AtHand, weights: Weights): TemplateResult | type
   const unit = unit_now(reading);
   const is_over = hand.kept?.finished_at !== undefined;
   return html`<div class="cup">
-    <label for="weigh-cup">Today's weigh-cup, net</label>
+    <div class="labelled"><label for="weigh-cup">Today's weigh-cup, net</label>${term_button("weigh_cup")}</div>
+    ${term_words("weigh_cup")}
     <div class="cup-row">
       <input
         id="weigh-cup"

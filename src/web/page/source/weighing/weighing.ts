@@ -4,10 +4,12 @@ import { follow_run_to_bench, is_waiting, ticked, told_is_read } from "../docume
 import { redraw } from "../documents/drawing";
 import { state } from "../documents/state";
 import { pieces_of } from "../figures/batches";
+import { explained } from "../figures/explained";
 import { field } from "../forms/field";
 import { choice } from "../forms/form_parts";
-import type { Vessel } from "../program/answers";
-import { at_hand, type AtHand, type Weights } from "./at_bench";
+import type { Batter, Vessel } from "../program/answers";
+import { per_cent } from "../program/numbers";
+import { at_hand, is_struck, type AtHand, type Weights } from "./at_bench";
 import { batch_choice } from "./batch_choice";
 import { batch_end } from "./batch_end";
 import { changed_since } from "./changed_since";
@@ -105,7 +107,11 @@ function weights_of(hand: AtHand, weights: Weights): TemplateResult {
       ${part("base", has_topping ? "Base" : "Batter", base(hand, weights, of("pour"), ahead))}
       ${
         has_topping
-          ? part("topping", "Topping", [...drawn(of("pipe")), topping_work(hand, weights), to_know(of("pipe"))])
+          ? part("topping", "Topping", [
+              ...drawn(of("pipe")),
+              topping_work(hand, weights),
+              to_know(of("pipe"), superfat_of_topping(hand, weights)),
+            ])
           : nothing
       }
       ${part("after", "At the end", drawn(after))}
@@ -130,9 +136,20 @@ function base(hand: AtHand, weights: Weights, vessels: Vessel[], ahead: Vessel[]
     ...drawn(vessels.filter((one) => !is_layers(one))),
     pour_order(hand, weights),
     ...drawn(vessels.filter(is_layers)),
-    to_know([...ahead, ...vessels]),
+    to_know([...ahead, ...vessels], superfat_of_base(hand, weights)),
   ];
 }
+
+const superfat_told = (hand: AtHand, batters: Batter[], beside: Drawn = nothing): TemplateResult =>
+  html`<p class=${is_struck(hand) ? "old" : ""}>
+    <b>Superfat as weighed:</b> ${batters.map((one) => per_cent(one.superfat_percent.effective)).join(", ")} ${beside}
+  </p>`;
+
+const superfat_of_base = (hand: AtHand, { batch }: Weights): TemplateResult =>
+  superfat_told(hand, [batch.pour], explained("superfat_as_weighed"));
+
+const superfat_of_topping = (hand: AtHand, { batch }: Weights): TemplateResult =>
+  superfat_told(hand, batch.pipe?.whippings ?? []);
 
 const topping_work = (hand: AtHand, weights: Weights): TemplateResult =>
   html`${whip_order(hand, weights)} ${weigh_cup(hand, weights)} ${pipe_order(hand, weights)}`;
