@@ -245,6 +245,7 @@ await run({
           await button.click();
         for (const one of batch.bottles[0].parts)
           assert.equal(await figure(page, `Into the ${one.part.toLowerCase()}`), one.g);
+        await page.locator(".lane.lye .sum").last().locator(".formula").first().waitFor();
         const sum = await page.locator(".lane.lye .sum").last().innerText();
         for (const { batter } of batch.lye_pot.shares) assert.ok(sum.includes(`alkali for ${batter}`), sum);
       },
