@@ -15,7 +15,9 @@ room(units
 room(sandbox
   DOORS child_start helper_program job_bytes limited_work)
 
-room(trade USES units)
+room(trade
+  USES units
+  DOORS fraction pricing printed)
 
 room(schemas
   USES units
@@ -70,16 +72,19 @@ room(planning
   USES units schemas geometry moulds chemistry
   DOORS cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
         scales shared_pot tally tips topping usual_bench weighed_lye weighing workings)
+room(costing
+  USES units planning trade
+  DOORS quote selling)
 room(runs
-  USES units schemas geometry moulds chemistry planning
-  DOORS level_reading named_files run_file)
+  USES units schemas geometry moulds chemistry planning trade costing
+  DOORS level_reading named_files run_file selling_reading)
 room(reports
-  USES units sandbox geometry moulds chemistry planning
+  USES units sandbox geometry moulds chemistry planning trade costing
   DOORS bench_sheet brief catalogue_report drawing gauge_report inspection_report label_report
-        made_lye_report mould_picture packing_report piece_picture plan_report sheet_blocks
+        made_lye_report mould_picture packing_report piece_picture plan_report quote_report sheet_blocks
         sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
-  USES units schemas sandbox geometry moulds chemistry planning runs reports
+  USES units schemas sandbox geometry moulds chemistry planning trade costing runs reports
   DOORS requests service)
 room(desk
   USES units schemas moulds service

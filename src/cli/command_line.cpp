@@ -66,6 +66,7 @@ class Parser {
   void add_gauge_files(CLI::App& gauge);
   void add_plan();
   void add_sheet();
+  void add_quote();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -258,6 +259,23 @@ void Parser::add_sheet() {
   add_studio(sheet);
 }
 
+void Parser::add_quote() {
+  CLI::App& quote =
+      *command("quote", "what a piece costs, and what to ask for it", Asked::quote, quote_examples);
+  auto& wish = words_.quote;
+  argument(quote, "RUN", wish.file, "a run file; - reads it from a pipe", json_files)->required();
+  option(quote, "--sell", wish.sell, "N,N",
+         "numbers of pieces, side by side; default: the file's number");
+  option(quote, "--margin", wish.margin, "SHARE",
+         "profit as a share of the price, such as \"40 %\"");
+  option(quote, "--markup", wish.markup, "SHARE",
+         "profit as a share of the cost, such as \"60 %\"");
+  option(quote, "--price", wish.price, "AMOUNT", "a price that is set, such as \"6.50\"");
+  add_library(quote);
+  add_studio(quote);
+  add_json(quote);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -303,6 +321,7 @@ Parser::Parser() {
   add_gauge();
   add_plan();
   add_sheet();
+  add_quote();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

@@ -74,6 +74,7 @@ service::Request request_of(Words& words, std::istream* in) {
   };
   if (words.asked == Asked::gauge) about(words.gauge);
   if (words.asked == Asked::plan) about(words.plan);
+  if (words.asked == Asked::quote) about(words.quote);
   if (words.asked == Asked::sheet) {
     words.sheet.printed_at = present_moment();
     about(words.sheet);

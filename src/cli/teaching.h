@@ -61,6 +61,18 @@ inline constexpr auto plan_examples =
     "      --purity \"NaOH 97 %\"\n"
     "  brimwright plan may.json --library ~/soap/moulds --json > may_plan.json\n";
 
+inline constexpr auto quote_examples =
+    "What making the run costs, part by part, for one saleable piece: materials as\n"
+    "weighed, packaging, work and overhead, as the studio's file tells them. Nothing\n"
+    "that lacks a price counts as free: it is named, and there is no price to ask.\n"
+    "Margin is profit by the price, markup is profit by the cost.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright quote examples/spring_cups.run.json\n"
+    "  brimwright quote examples/spring_cups.run.json --sell 12,24,48,96 \\\n"
+    "      --margin \"60 %\"\n"
+    "  brimwright quote examples/spring_cups.run.json --price 6.50 --json\n";
+
 inline constexpr auto sheet_examples =
     "The run for the bench, in the order you work: the day before, pour, pipe,\n"
     "decorate, and blanks for what really happened. Weights can be read from two\n"

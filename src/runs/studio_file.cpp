@@ -26,7 +26,8 @@ void know_all(const Fields& studio) {
   studio.optional_name("name");
   studio.optional_text("note");
   for (const std::string_view section : studio_sections) studio.has(section);
-  know(studio, {"currency"});
+  know(studio, {"currency", "packaging", "work", "overhead", "tax", "fees", "asking",
+                "price_endings", "waste"});
   if (const auto scales = studio.optional_object("scales")) {
     know(scales, {"large", "fine", "confirmed"});
     for (const auto* scale : {"large", "fine"})

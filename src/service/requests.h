@@ -88,6 +88,15 @@ struct SheetRequest {
   std::string printed_at = {};         // as it is to stand on each page; may be empty
 };
 
+/// What a piece costs and what to ask for it. `sell` is one number of pieces or several,
+/// "12,24,48"; without it the file's own. At most one of `margin`, `markup` and `price`, as typed,
+/// takes the place of the studio's ways of selling.
+struct QuoteRequest {
+  std::string file;
+  std::optional<std::string> text = {};
+  std::optional<std::string> sell, margin, markup, price;
+};
+
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.
 struct ListRequest {
   std::optional<std::string> what;
@@ -110,7 +119,9 @@ enum class Form { text, json };
 /// here, with hyphens ("fit-mass"; a depth is "depth", a file of a gauge "picture", "glb" or "stl",
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
-  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, TidyRequest, InitRequest> what;
+  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, TidyRequest,
+               InitRequest>
+      what;
   Form form = Form::text;
   UserTerms terms = plain_terms();
 };

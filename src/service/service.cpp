@@ -27,6 +27,8 @@
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
 #include "service/piece_files.h"
+#include "service/quoting.h"
+#include "service/run_planning.h"
 #include "service/tidy.h"
 #include "units/complaint_facts.h"
 #include "units/fields.h"
@@ -43,59 +45,12 @@
 namespace brimwright::service {
 namespace {
 
-std::int64_t pieces_from(const std::string& typed, const Place& where) {
-  const double number = read_number(typed, where);
-  if (number < 1 || number > 1e6 ||
-      number != static_cast<double>(static_cast<std::int64_t>(number)))
-    throw UserError(where, "\"" + typed + "\" is not a number of pieces",
-                    "give a whole number, 1 or more");
-  return static_cast<std::int64_t>(number);
-}
-
 std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
   reports::MouldPicture picture;
   picture.pour_line = plan.pour.line;
   for (const auto& layer : plan.pour.layers)
     picture.layers.push_back({layer.name, layer.from, layer.to});
   return reports::mould_picture_svg(run.pour.mould, picture);
-}
-
-bool is_searching(const planning::Run& run) {
-  return std::any_of(run.decorations.begin(), run.decorations.end(), [](const auto& decoration) {
-    const auto* buried = std::get_if<planning::Buried>(&decoration.where);
-    return buried != nullptr && std::holds_alternative<planning::FindPlaces>(buried->places);
-  });
-}
-
-/// The run that a PlanRequest or SheetRequest is about.
-template <class RunRequest>
-planning::Run run_of(const RunRequest& request, const UserTerms& terms,
-                     const moulds::Library& library) {
-  std::optional<std::int64_t> sell;
-  if (request.sell) sell = pieces_from(*request.sell, terms.place("sell"));
-  const Fields file =
-      request.text ? Fields::parse(*request.text, request.file) : Fields::read(request.file);
-  planning::Run run = runs::read_run(file, library, sell);
-  // A search for places takes seconds: not for who answers what is quickly said.
-  if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(request.file);
-  return run;
-}
-
-planning::Measured measured_run(const planning::Run& run, const Caller& caller) {
-  return planning::measured(run, {.progress = caller.progress, .memory = caller.memory});
-}
-
-planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured) {
-  planning::Plan plan = planning::plan_of(run, measured);
-  for (const auto& batch : plan.batches) {
-    pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
-    for (const auto& whipping : batch.whippings)
-      pass_lye_gate(run.pipe->formula, whipping.pipe.batter.weighing);
-    if (batch.lye_pot)
-      pass_pot_gate(planning::batters_of_pot(run, batch), *batch.lye_pot, run.lye_pot->where);
-  }
-  pass_name_gate(run, plan);
-  return plan;
 }
 
 /// The same gate for what the maker is told to put in, and for a lye that needs no mending.
@@ -137,18 +92,6 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
   return for_terminal(dangers + run.name + "\n" + reports::label_text(plan));
 }
 
-/// As `run_of`, and the caller hears of all files that it was read from.
-template <class RunRequest>
-planning::Run told_run(const RunRequest& request, const UserTerms& terms,
-                       const moulds::Library& given, const Caller& caller) {
-  moulds::Library library = given;
-  library.named = std::make_shared<std::vector<std::string>>();
-  planning::Run run = run_of(request, terms, library);
-  library.named->push_back(request.file);
-  caller.tell_read(*library.named);
-  return run;
-}
-
 /// What is brief is text for people, and of the plan.
 void refuse_brief_otherwise(const PlanRequest& request, const Request& asked) {
   if (!request.brief || (asked.form == Form::text && !request.explain)) return;
@@ -180,7 +123,8 @@ Reply planned(const PlanRequest& request, const Request& asked, const moulds::Li
               const Caller& caller) {
   refuse_brief_otherwise(request, asked);
   const planning::LyeStory story = read_lye_story(request, asked.terms);
-  planning::Run run = told_run(request, asked.terms, library, caller);
+  planning::Run run =
+      told_run({request.file, request.text, request.sell}, asked.terms, library, caller);
   buy_for_all(run, story);
   const planning::Measured measured = measured_run(run, caller);
   planning::Plan plan = gated_plan(run, measured);
@@ -221,7 +165,8 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
 Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
                       const moulds::Library& library, const Caller& caller) {
   const auto paper = paper_of(request, terms);
-  const planning::Run run = told_run(request, terms, library, caller);
+  const planning::Run run =
+      told_run({request.file, request.text, request.sell}, terms, library, caller);
   const planning::Plan plan = gated_plan(run, measured_run(run, caller));
   const auto sheet =
       reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
@@ -335,6 +280,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return planned(*plan, request, library, caller);
   if (const auto* sheet = std::get_if<SheetRequest>(&request.what))
     return bench_sheet_for(*sheet, request.terms, library, caller);
+  if (const auto* quote = std::get_if<QuoteRequest>(&request.what))
+    return quoted(*quote, request, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))

@@ -9,26 +9,32 @@
 #include <cmath>
 #include <cstdint>
 #include <numeric>
+#include <optional>
 
 namespace brimwright {
 namespace {
 
-// ISO 4217:2015, list one: codes and minor units, those in wide use. From memory.
-struct Row {
-  std::string_view code;
-  int decimals;
-};
-constexpr std::array currencies = {
-    Row{"AED", 2}, Row{"ARS", 2}, Row{"AUD", 2}, Row{"BGN", 2}, Row{"BHD", 3}, Row{"BRL", 2},
-    Row{"CAD", 2}, Row{"CHF", 2}, Row{"CLP", 0}, Row{"CNY", 2}, Row{"COP", 2}, Row{"CZK", 2},
-    Row{"DKK", 2}, Row{"EGP", 2}, Row{"EUR", 2}, Row{"GBP", 2}, Row{"GHS", 2}, Row{"HKD", 2},
-    Row{"HUF", 2}, Row{"IDR", 2}, Row{"ILS", 2}, Row{"INR", 2}, Row{"ISK", 0}, Row{"JOD", 3},
-    Row{"JPY", 0}, Row{"KES", 2}, Row{"KRW", 0}, Row{"KWD", 3}, Row{"MAD", 2}, Row{"MXN", 2},
-    Row{"MYR", 2}, Row{"NGN", 2}, Row{"NOK", 2}, Row{"NZD", 2}, Row{"OMR", 3}, Row{"PEN", 2},
-    Row{"PHP", 2}, Row{"PKR", 2}, Row{"PLN", 2}, Row{"QAR", 2}, Row{"RON", 2}, Row{"RSD", 2},
-    Row{"SAR", 2}, Row{"SEK", 2}, Row{"SGD", 2}, Row{"THB", 2}, Row{"TND", 3}, Row{"TRY", 2},
-    Row{"TWD", 2}, Row{"UAH", 2}, Row{"UGX", 0}, Row{"USD", 2}, Row{"UYU", 2}, Row{"VND", 0},
-    Row{"ZAR", 2}};
+// ISO 4217, list one as published on 2024-06-25: currencies by the decimals of their smallest coin.
+// Funds, metals and codes without a smallest coin are left out.
+constexpr std::array<std::string_view, 4> codes_by_decimals = {
+    "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF XOF XPF", "",
+    "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BRL BSD BTN BWP BYN BZD "
+    "CAD CDF CHF CNY COP CRC CUC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP "
+    "GMD GTQ GYD HKD HNL HTG HUF IDR ILS INR IRR JMD KES KGS KHR KPW KYD KZT LAK LBP LKR LRD LSL "
+    "MAD MDL MGA MKD MMK MNT MOP MRU MUR MVR MWK MXN MYR MZN NAD NGN NIO NOK NPR NZD PAB PEN PGK "
+    "PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SVC SYP SZL THB "
+    "TJS TMT TOP TRY TTD TWD TZS UAH USD UYU UZS VED VES WST XCD YER ZAR ZMW ZWG",
+    "BHD IQD JOD KWD LYD OMR TND"};
+
+std::optional<int> decimals_of(std::string_view code) {
+  const bool is_code = code.size() == 3 && std::all_of(code.begin(), code.end(),
+                                                       [](char c) { return c >= 'A' && c <= 'Z'; });
+  if (!is_code) return std::nullopt;
+  for (std::size_t decimals = 0; decimals < codes_by_decimals.size(); ++decimals)
+    if (codes_by_decimals[decimals].find(code) != std::string_view::npos)
+      return static_cast<int>(decimals);
+  return std::nullopt;
+}
 
 std::int64_t coins_in_one(const Currency& currency) {
   std::int64_t coins = 1;
@@ -49,12 +55,11 @@ std::int64_t whole_of(std::string_view digits) {
 }  // namespace
 
 Currency currency(std::string_view code, const Place& where) {
-  const auto row = std::find_if(currencies.begin(), currencies.end(),
-                                [&](const Row& r) { return r.code == code; });
-  if (row == currencies.end())
+  const auto decimals = decimals_of(code);
+  if (!decimals)
     throw UserError(where, quoted(code) + " is not a currency code known here",
                     "give the three-letter ISO 4217 code, such as \"EUR\" or \"USD\"");
-  return {std::string(row->code), row->decimals};
+  return {std::string(code), *decimals};
 }
 
 Money read_money(std::string_view text, const Currency& currency, const Place& where) {

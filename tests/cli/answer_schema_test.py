@@ -191,6 +191,11 @@ def of_fixtures():
     for name in glob.glob("*.formula.json", root_dir=f"{root}/examples"):
         write(name, shipped(f"examples/{name}"))
     plain, spring = shipped("examples/plain_bars.run.json"), shipped("examples/spring_cups.run.json")
+    for way in (["--margin", "40 %"], ["--markup", "60 %"], ["--price", "0.50"]):
+        yield ["quote", "examples/spring_cups.run.json", "--sell", "12,24", *way]
+    priced = {name: price for name, price in spring["money"]["prices"].items() if name != "olive"}
+    write("one_unpriced.run.json", {**spring, "money": {**spring["money"], "prices": priced}})
+    yield ["quote", f"{folder}/one_unpriced.run.json"]
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")
         formula.pop("water_lost_in_cure", None)

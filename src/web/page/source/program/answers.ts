@@ -199,6 +199,19 @@ export type Dust = Weighed & {
    */
   exposed_cm2?: number;
 };
+/**
+ * How the price is calculated.
+ */
+export type AskedBy =
+  | {
+      margin_percent: number;
+    }
+  | {
+      markup_percent: number;
+    }
+  | {
+      price: string;
+    };
 
 /**
  * What the program answers, by the schema that tells of it.
@@ -211,6 +224,7 @@ export interface Answers {
   inspection?: Inspection;
   list?: Catalogue;
   plan?: Plan;
+  quote?: Quote;
 }
 /**
  * What several answers are made of.
@@ -2628,4 +2642,166 @@ export interface FirstAidLine {
    * What to do.
    */
   do: string;
+}
+/**
+ * The answer of `quote RUN --json`: what a piece costs and what to ask for it, for several numbers of pieces side by side. Money is a decimal text in `currency`, without its code.
+ */
+export interface Quote {
+  schema: "brimwright.quote/1";
+  /**
+   * Its name.
+   */
+  run: string;
+  /**
+   * The run's file.
+   */
+  source: string;
+  /**
+   * ISO 4217.
+   */
+  currency: string;
+  /**
+   * Costs are told without tax, and prices say what of them is tax.
+   */
+  has_tax: boolean;
+  /**
+   * As asked for, in that order.
+   *
+   * @minItems 1
+   */
+  numbers: QuotedNumber[];
+  /**
+   * Where another whole begins, from 2 pieces to twice the largest number asked about.
+   */
+  steps: QuoteStep[];
+  /**
+   * Numbers of pieces that cannot be made, and why the largest of them cannot.
+   */
+  gaps: QuoteGap[];
+}
+export interface QuotedNumber {
+  sell: number;
+  /**
+   * Rejects included.
+   */
+  make: number;
+  fillings: number;
+  batches: number;
+  /**
+   * Pieces beyond those; they bear none of the cost.
+   */
+  to_stock: number;
+  /**
+   * Of a piece that is sold: the run's cost / sell. Leaves out what is unpriced.
+   */
+  cost_each: string;
+  /**
+   * Of the run.
+   */
+  cost: string;
+  /**
+   * Of a piece that is sold; they add to cost_each.
+   */
+  parts: QuotePart[];
+  /**
+   * Of the run, each material or kind of work in each part; they add to cost.
+   */
+  items: QuoteItem[];
+  /**
+   * What has no price. While there is any, there is no price to ask.
+   */
+  unpriced: string[];
+  /**
+   * By each way of selling.
+   */
+  prices: QuotedPrice[];
+  /**
+   * What another number of pieces does.
+   */
+  around: QuoteAround[];
+  /**
+   * Of the plan: what could make a soap that burns.
+   */
+  dangers: string[];
+}
+export interface QuotePart {
+  part: string;
+  each: string;
+}
+export interface QuoteItem {
+  part: string;
+  name: string;
+  /**
+   * With its unit.
+   */
+  amount: string;
+  /**
+   * null: unpriced.
+   */
+  cost: string | null;
+  /**
+   * The sum it comes of; empty where it is unpriced.
+   */
+  how: string;
+}
+export interface QuotedPrice {
+  /**
+   * What the studio calls it, such as "retail".
+   */
+  way: string;
+  by: AskedBy;
+  /**
+   * For a piece, rounded up to the coin or to an ending; with tax where the prices asked contain it.
+   */
+  ask: string;
+  with_tax: string;
+  without_tax: string;
+  tax: string;
+  /**
+   * What selling takes of a piece.
+   */
+  fees: string;
+  /**
+   * without_tax - fees - cost of a piece; negative below cost.
+   */
+  profit: string;
+  /**
+   * Profit by the price without tax, at the price as asked.
+   */
+  margin_percent: number;
+  /**
+   * Profit by the cost, at the price as asked.
+   */
+  markup_percent: number;
+  is_below_cost: boolean;
+}
+export interface QuoteAround {
+  sell: number;
+  text: string;
+}
+export interface QuoteStep {
+  /**
+   * The first number of pieces that needs it.
+   */
+  sell: number;
+  /**
+   * In words: "another filling and another batch".
+   */
+  begins: string;
+  fillings: number;
+  batches: number;
+  tray_fills: number;
+  /**
+   * Bag loads of topping; 0 where the run names no bag.
+   */
+  bags: number;
+  /**
+   * What the run costs more than with one piece fewer; null while something is unpriced.
+   */
+  more: string | null;
+}
+export interface QuoteGap {
+  from: number;
+  to: number;
+  why: string;
 }

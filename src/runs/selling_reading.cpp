@@ -1,0 +1,201 @@
+#include "runs/selling_reading.h"
+
+#include "runs/studio_file.h"
+#include "units/reading.h"
+#include "units/wording.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace brimwright::runs {
+namespace {
+
+using costing::Overhead;
+using costing::Packaging;
+using costing::Selling;
+using costing::SellingWay;
+using costing::Work;
+
+Money money_at(const Fields& fields, std::string_view key, const Currency& currency) {
+  return read_money(fields.text(key), currency, fields.place(key));
+}
+
+/// Nothing of it where the key is absent.
+Money optional_money(const Fields& fields, std::string_view key, const Currency& currency) {
+  return fields.has(key) ? money_at(fields, key, currency) : Money{0, currency};
+}
+
+std::chrono::seconds optional_time(const Fields& fields, std::string_view key) {
+  return fields.has(key) ? fields.positive_short_time(key, "2 min") : std::chrono::seconds{};
+}
+
+/// "1 piece", "2 pieces", or a mass.
+Packaging packaging_of(const Fields& fields) {
+  Packaging packaging{.material = fields.name("material"), .each = {}, .is_counted = false};
+  const std::string each = plain(fields.text("each_piece"));
+  const auto blank = each.find(' ');
+  const std::string unit = blank == each.npos ? "" : each.substr(blank + 1);
+  const Place where = fields.place("each_piece");
+  if (unit == "piece" || unit == "pieces") {
+    const double number = read_number(each.substr(0, blank), where);
+    if (!(number > 0) || number > 1000)
+      throw UserError(where, brimwright::quoted(each) + " is not a number of pieces",
+                      "write how many go round one piece, such as \"1 piece\"");
+    packaging.each = trade::exact(number);
+    packaging.is_counted = true;
+  } else {
+    packaging.each = trade::exact(fields.positive_mass("each_piece", "1 piece") / gram);
+  }
+  fields.refuse_unknown();
+  return packaging;
+}
+
+Work work_of(const Fields& fields, const Currency& currency) {
+  Work work{.an_hour = money_at(fields, "paid_an_hour", currency),
+            .each_batch = optional_time(fields, "each_batch"),
+            .each_piece_made = optional_time(fields, "each_piece_made"),
+            .each_tray_fill = optional_time(fields, "each_tray_fill"),
+            .each_piece_packed = optional_time(fields, "each_piece_packed")};
+  const auto all =
+      work.each_batch + work.each_piece_made + work.each_tray_fill + work.each_piece_packed;
+  if (all.count() == 0)
+    throw UserError(fields.place(), "says no time",
+                    "give at least one of \"each_batch\", \"each_piece_made\", \"each_tray_fill\" "
+                    "and \"each_piece_packed\", such as \"90 min\"");
+  fields.refuse_unknown();
+  return work;
+}
+
+Overhead overhead_of(const Fields& fields, const Currency& currency) {
+  const Overhead overhead{optional_money(fields, "each_batch", currency),
+                          optional_money(fields, "each_piece_made", currency)};
+  fields.refuse_unknown();
+  return overhead;
+}
+
+trade::Tax tax_of(const Fields& fields) {
+  const std::vector<std::string> ways = {"with tax", "without tax"};
+  const trade::Tax tax{
+      .rate = fields.share("rate", Share{}, 50 * percent, "20 %"),
+      .is_in_paid = fields.choice("prices_paid", ways) == ways.front(),
+      .is_in_asked = fields.choice("prices_asked", ways) == ways.front(),
+  };
+  fields.refuse_unknown();
+  return tax;
+}
+
+trade::Fees fees_of(const Fields& fields, const Currency& currency) {
+  const trade::Fees fees{
+      fields.has("of_price") ? fields.share("of_price", Share{}, 90 * percent, "6.5 %") : Share{},
+      optional_money(fields, "each_order", currency)};
+  fields.refuse_unknown();
+  return fees;
+}
+
+Money price_at(const Fields& fields, std::string_view key, const Currency& currency) {
+  const Money price = money_at(fields, key, currency);
+  if (price.coins <= 0) throw UserError(fields.place(key), "is zero", "give a price above zero");
+  return price;
+}
+
+SellingWay way_of(const Fields& ways, const std::string& name, const Currency& currency) {
+  const Fields fields = ways.object(name);
+  const int said = int(fields.has("margin")) + int(fields.has("markup")) + int(fields.has("price"));
+  if (said != 1)
+    throw UserError(fields.place(),
+                    said == 0 ? "does not say how the price is calculated"
+                              : "says in two ways how the price is calculated",
+                    "give one of \"margin\", \"markup\" and \"price\"");
+  SellingWay way{.name = name, .asking = trade::SetPrice{}};
+  if (fields.has("margin"))
+    way.asking = read_margin(fields.text("margin"), fields.place("margin"));
+  else if (fields.has("markup"))
+    way.asking = read_markup(fields.text("markup"), fields.place("markup"));
+  else
+    way.asking = trade::SetPrice{price_at(fields, "price", currency)};
+  fields.refuse_unknown();
+  return way;
+}
+
+std::map<std::string, Share> waste_of(const Fields& fields) {
+  std::map<std::string, Share> waste;
+  for (const std::string& name : fields.keys())
+    waste[name] = fields.share(name, Share{}, 50 * percent, "1 %");
+  return waste;
+}
+
+std::vector<Money> endings_of(const Fields& studio, const Currency& currency) {
+  std::vector<Money> endings;
+  const auto texts = studio.texts("price_endings");
+  for (std::size_t i = 0; i < texts.size(); ++i)
+    endings.push_back(
+        read_money(texts[i], currency,
+                   {studio.file(), studio.place("price_endings").field + "/" + std::to_string(i)}));
+  return endings;
+}
+
+constexpr std::array money_sections = {"packaging", "work",   "overhead",     "tax",
+                                       "fees",      "asking", "price_endings"};
+
+void read_sections(Selling& selling, const Fields& studio) {
+  const Currency& currency = selling.currency;
+  for (const Fields& one : studio.objects("packaging"))
+    selling.packaging.push_back(packaging_of(one));
+  if (const auto work = studio.optional_object("work")) selling.work = work_of(*work, currency);
+  if (const auto overhead = studio.optional_object("overhead"))
+    selling.overhead = overhead_of(*overhead, currency);
+  if (const auto tax = studio.optional_object("tax")) selling.tax = tax_of(*tax);
+  if (const auto fees = studio.optional_object("fees")) selling.fees = fees_of(*fees, currency);
+  if (const auto ways = studio.optional_object("asking"))
+    for (const std::string& name : ways->keys())
+      selling.ways.push_back(way_of(*ways, name, currency));
+  if (const auto waste = studio.optional_object("waste")) selling.waste = waste_of(*waste);
+  selling.endings = endings_of(studio, currency);
+}
+
+bool says_money(const Fields& studio) {
+  return std::any_of(money_sections.begin(), money_sections.end(),
+                     [&](const char* key) { return studio.has(key); });
+}
+
+}  // namespace
+
+trade::Asking read_margin(const std::string& typed, const Place& where) {
+  const Share margin = read_share(typed, where, "40 %");
+  if (margin >= whole)
+    throw UserError(where, "is " + in_percent(margin, 2) + " of the price, which leaves no cost",
+                    "give a margin below 100 %; a share of the cost is a markup");
+  return trade::Margin{margin};
+}
+
+trade::Asking read_markup(const std::string& typed, const Place& where) {
+  return trade::Markup{read_share(typed, where, "60 %")};
+}
+
+Selling read_selling(const planning::Run& run, const moulds::Library& library) {
+  const Studio studio = studio_for(run.file, library);
+  const auto& fields = studio.fields();
+  const bool has_studio = fields && fields->has("currency");
+  if (!run.money && !has_studio)
+    throw UserError({run.file, run.spelling.pointer("/money")}, "is missing",
+                    "give prices, with their currency, here or in a studio.json beside the run");
+  const Currency studios = has_studio
+                               ? currency(fields->text("currency"), fields->place("currency"))
+                               : run.money->currency;
+  if (run.money && run.money->currency.code != studios.code && says_money(*fields))
+    throw UserError(
+        fields->place("currency"),
+        "is " + studios.code + ", and the prices of the run are in " + run.money->currency.code,
+        "give both in one currency: nothing is converted");
+  Selling selling;
+  selling.currency = run.money ? run.money->currency : studios;
+  if (run.money)
+    for (const auto& [name, price] : run.money->prices)
+      selling.prices[name] = {price.paid, trade::exact(price.pack / gram)};
+  if (fields) read_sections(selling, *fields);
+  return selling;
+}
+
+}  // namespace brimwright::runs

@@ -1,0 +1,79 @@
+#include "service/run_planning.h"
+
+#include "moulds/mesh_memory.h"
+#include "planning/shared_pot.h"
+#include "runs/run_file.h"
+#include "service/lye_gate.h"
+#include "service/name_gate.h"
+#include "units/fields.h"
+#include "units/reading.h"
+
+#include <algorithm>
+#include <memory>
+#include <vector>
+
+namespace brimwright::service {
+namespace {
+
+bool is_searching(const planning::Run& run) {
+  return std::any_of(run.decorations.begin(), run.decorations.end(), [](const auto& decoration) {
+    const auto* buried = std::get_if<planning::Buried>(&decoration.where);
+    return buried != nullptr && std::holds_alternative<planning::FindPlaces>(buried->places);
+  });
+}
+
+planning::Run run_of(const RunAsked& asked, const UserTerms& terms,
+                     const moulds::Library& library) {
+  std::optional<std::int64_t> sell;
+  if (asked.sell) sell = pieces_from(*asked.sell, terms.place("sell"));
+  const Fields file =
+      asked.text ? Fields::parse(*asked.text, asked.file) : Fields::read(asked.file);
+  planning::Run run = runs::read_run(file, library, sell);
+  // A search for places takes seconds: not for who answers what is quickly said.
+  if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(asked.file);
+  return run;
+}
+
+}  // namespace
+
+std::int64_t pieces_from(const std::string& typed, const Place& where) {
+  const double number = read_number(typed, where);
+  if (number < 1 || number > 1e6 ||
+      number != static_cast<double>(static_cast<std::int64_t>(number)))
+    throw UserError(where, "\"" + typed + "\" is not a number of pieces",
+                    "give a whole number, 1 or more");
+  return static_cast<std::int64_t>(number);
+}
+
+planning::Run told_run(const RunAsked& asked, const UserTerms& terms, const moulds::Library& given,
+                       const Caller& caller) {
+  moulds::Library library = given;
+  library.named = std::make_shared<std::vector<std::string>>();
+  planning::Run run = run_of(asked, terms, library);
+  library.named->push_back(asked.file);
+  caller.tell_read(*library.named);
+  return run;
+}
+
+planning::Measured measured_run(const planning::Run& run, const Caller& caller) {
+  return planning::measured(run, {.progress = caller.progress, .memory = caller.memory});
+}
+
+void pass_gates(const planning::Run& run, const planning::Plan& plan) {
+  for (const auto& batch : plan.batches) {
+    pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
+    for (const auto& whipping : batch.whippings)
+      pass_lye_gate(run.pipe->formula, whipping.pipe.batter.weighing);
+    if (batch.lye_pot)
+      pass_pot_gate(planning::batters_of_pot(run, batch), *batch.lye_pot, run.lye_pot->where);
+  }
+  pass_name_gate(run, plan);
+}
+
+planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured) {
+  planning::Plan plan = planning::plan_of(run, measured);
+  pass_gates(run, plan);
+  return plan;
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "service/requests.h"
+#include "units/question.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace brimwright::service {
+
+/// Which run, as a request names it.
+struct RunAsked {
+  const std::string& file;
+  const std::optional<std::string>& text;  // in place of what stands in the file
+  const std::optional<std::string>& sell;  // as typed, in place of the file's own number
+};
+
+/// A number of pieces as typed: whole, 1 or more.
+std::int64_t pieces_from(const std::string& typed, const Place& where);
+
+/// The run that is asked about; the caller hears of all files that it was read from. A search for
+/// places is refused where nothing but what is remembered may be used.
+planning::Run told_run(const RunAsked& asked, const UserTerms& terms, const moulds::Library& given,
+                       const Caller& caller);
+
+planning::Measured measured_run(const planning::Run& run, const Caller& caller);
+
+/// Throws where a batch of `plan` would be lye-heavy, or a name in it stands for something else.
+void pass_gates(const planning::Run& run, const planning::Plan& plan);
+
+/// The plan of the run's own number of pieces, past those gates.
+planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured);
+
+}  // namespace brimwright::service

@@ -1,0 +1,196 @@
+"""`quote`: the cost of a piece worked out a second time from the plan's weights and the prices in exact fractions, parts that add
+to the whole to the coin, each step found again by planning every number one by one, and what cannot be quoted refused in one line."""
+import json
+import os
+import subprocess
+import sys
+import tempfile
+from concurrent.futures import ThreadPoolExecutor
+from decimal import Decimal
+from fractions import Fraction
+
+root, program = os.path.abspath(sys.argv[1]), sys.argv[2]
+folder = tempfile.mkdtemp()
+failures = []
+
+
+def check(is_so, what):
+    if not is_so:
+        failures.append(what)
+
+
+def ran(*words):
+    return subprocess.run([program, *words], cwd=root, capture_output=True, text=True, timeout=200)
+
+
+def answer(*words):
+    done = ran(*words, "--json")
+    if done.returncode != 0:
+        failures.append(f"{' '.join(words)}: {done.stderr.strip()}")
+        raise SystemExit("\n".join(failures))
+    return json.loads(done.stdout)
+
+
+def write(name, document):
+    with open(f"{folder}/{name}", "w") as file:
+        json.dump(document, file)
+    return f"{folder}/{name}"
+
+
+def shipped(name):
+    with open(f"{root}/examples/{name}") as file:
+        return json.load(file)
+
+
+def own_copy(change=lambda run: None, studio=None):
+    for formula in os.listdir(f"{root}/examples"):
+        if formula.endswith((".formula.json", ".fats.json", ".tips.json")):
+            write(formula, shipped(formula))
+    run = shipped("spring_cups.run.json")
+    change(run)
+    if studio is not None:
+        write("studio.json", {"schema": "brimwright.studio/1", **studio})
+    elif os.path.exists(f"{folder}/studio.json"):
+        os.remove(f"{folder}/studio.json")
+    return write("own.run.json", run)
+
+
+GRAMS = {"g": 1, "kg": 1000}
+
+
+def grams(text):
+    number, unit = text.split()
+    return Fraction(number) * GRAMS[unit]
+
+
+def materials_cost(plan, prices):
+    """Exact, of what the plan weighs out; the prices are of whole packs."""
+    return sum((Fraction(str(line["g"])) * Fraction(prices[line["name"]]["paid"]) / grams(prices[line["name"]]["for"])
+                for line in plan["piece"]["cost"]["materials"] if line["name"] in prices), Fraction(0))
+
+
+def adds_up(number):
+    each = sum(Decimal(part["each"]) for part in number["parts"])
+    check(each == Decimal(number["cost_each"]), f"parts of a piece come to {each}, not {number['cost_each']}")
+    items = sum(Decimal(item["cost"]) for item in number["items"] if item["cost"] is not None)
+    check(items == Decimal(number["cost"]), f"items come to {items}, not {number['cost']}")
+
+
+def nearest(value):
+    return Decimal(int(value * 100 + Fraction(1, 2))) / 100
+
+
+# ---- materials alone, by the run's own prices; the copy's dust has none
+PRICES = shipped("spring_cups.run.json")["money"]["prices"]
+for run in ("examples/spring_cups.run.json", own_copy(lambda run: run["money"]["prices"].pop("gold mica"))):
+    quote = answer("quote", run, "--sell", "20,24,46", "--margin", "60 %")
+    check([number["sell"] for number in quote["numbers"]] == [20, 24, 46], f"{run}: other numbers")
+    for number in quote["numbers"]:
+        adds_up(number)
+        priced = {name: price for name, price in PRICES.items() if name not in number["unpriced"]}
+        exact = materials_cost(answer("plan", run, "--sell", str(number["sell"])), priced)
+        check(Decimal(number["cost"]) == nearest(exact), f"{run}, {number['sell']}: costs {number['cost']}, not {float(exact)}")
+        each = exact / number["sell"]
+        if number["unpriced"]:
+            check(number["prices"] == [], f"{run}: a price is told while {number['unpriced']} is unpriced")
+            continue
+        asked = Fraction(number["prices"][0]["ask"])
+        check(asked - Fraction(1, 100) < each / (1 - Fraction(60, 100)) <= asked, f"{run}: asks {asked} for {float(each)}")
+
+# ---- with all that a studio says
+MONEY = {"currency": "EUR",
+         "prices": {"label paper": {"paid": "8.00", "for": "1 kg"}},
+         "packaging": [{"material": "label paper", "each_piece": "2 g"}],
+         "work": {"paid_an_hour": "24.00", "each_batch": "90 min", "each_piece_made": "2 min", "each_piece_packed": "90 s"},
+         "overhead": {"each_batch": "3.00", "each_piece_made": "0.05"},
+         "waste": {"olive": "2 %"},
+         "tax": {"rate": "20 %", "prices_paid": "with tax", "prices_asked": "with tax"},
+         "fees": {"of_price": "6 %", "each_order": "0.40"},
+         "asking": {"retail": {"margin": "40 %"}, "wholesale": {"markup": "25 %"}}}
+own = own_copy(studio=MONEY)
+quote = answer("quote", own)
+plan = answer("plan", own)
+number = quote["numbers"][0]
+adds_up(number)
+prices = {**PRICES, **MONEY["prices"]}
+make, sell, batches = number["make"], number["sell"], number["batches"]
+olive = sum(Fraction(str(line["g"])) for line in plan["piece"]["cost"]["materials"] if line["name"] == "olive")
+check(olive > 0, "the run has no olive oil to waste")
+paid = (materials_cost(plan, prices) + olive * Fraction(2, 100) * Fraction(prices["olive"]["paid"]) / grams(prices["olive"]["for"]) +
+        Fraction(2 * sell) * Fraction(8) / 1000)
+work = Fraction(24, 60) * (90 * batches + 2 * make + Fraction(3, 2) * sell)
+cost = paid / Fraction(12, 10) + work + 3 * batches + Fraction(5, 100) * make
+check(Decimal(number["cost"]) == nearest(cost), f"with work: {number['cost']}, not {float(cost)}")
+each, fixed, fee = cost / sell, Fraction(40, 100) / sell, Fraction(6, 100) * Fraction(12, 10)
+for price, exact in zip(number["prices"], ((each + fixed) / (1 - Fraction(40, 100) - fee), (each * Fraction(125, 100) + fixed) / (1 - fee))):
+    asked = Fraction(price["ask"])
+    check(asked - Fraction(1, 100) < exact * Fraction(12, 10) <= asked, f"{price['way']}: asks {price['ask']}, not {float(exact * Fraction(12, 10))}")
+check([price["way"] for price in number["prices"]] == ["retail", "wholesale"], "not both ways")
+told = ran("quote", own).stdout
+check("RETAIL, margin 40 %" in told and "WHOLESALE, markup 25 %" in told and "Packaging" in told, f"for people: {told}")
+
+# ---- every step, found again one by one
+WHOLES = ("fillings", "batches", "tray_fills")
+
+
+def wholes(run, sell):
+    done = ran("plan", run, "--sell", str(sell), "--json")
+    if done.returncode != 0:
+        return None
+    found = json.loads(done.stdout)
+    return (found["pieces"]["fillings"], found["pieces"]["batches"], sum(one["tray_fills"] for one in found["decorations"]))
+
+
+few_moulds = own_copy(lambda run: run["pour"].update(moulds_owned=2))
+for run, largest in (("examples/spring_cups.run.json", 30), (few_moulds, 20)):
+    quote = answer("quote", run, "--sell", str(largest))
+    steps = {step["sell"]: step for step in quote["steps"]}
+    gaps = {sell for gap in quote["gaps"] for sell in range(gap["from"], gap["to"] + 1)}
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        found = dict(zip(range(1, 2 * largest + 1), pool.map(lambda sell: wholes(run, sell), range(1, 2 * largest + 1))))
+    check(gaps == {sell for sell, one in found.items() if one is None}, f"{run}: other gaps than {gaps}")
+    for sell in range(2, 2 * largest + 1):
+        before, now = found[sell - 1], found[sell]
+        is_step = before is not None and now is not None and any(b > a for a, b in zip(before, now))
+        if is_step:
+            check(sell in steps, f"{run}: no step at {sell}")
+        if sell in steps and now is not None:
+            check(tuple(steps[sell][key] for key in WHOLES) == now, f"{run}: another step at {sell}")
+    check(steps, f"{run}: no step at all")
+
+# ---- what lacks a price is named, and no price is told
+bare = own_copy(lambda run: run["money"]["prices"].pop("olive"))
+number = answer("quote", bare, "--margin", "40 %")["numbers"][0]
+check(number["unpriced"] == ["Olive oil"] and number["prices"] == [], f"unpriced: {number['unpriced']} {number['prices']}")
+check("UNPRICED: Olive oil" in ran("quote", bare, "--margin", "40 %").stdout, "unpriced is not said")
+loss = ran("quote", own_copy(), "--price", "0.01").stdout
+check(loss.startswith("!! BELOW COST"), f"a price below cost is not shouted: {loss[:200]}")
+
+
+# ---- refused in one line, nothing printed
+def refused(words, *said):
+    done = ran("quote", *words)
+    is_so = done.returncode == 1 and done.stdout == "" and done.stderr.count("\n") == 1 and all(one in done.stderr for one in said)
+    check(is_so, f"quote {' '.join(words)}: {done.returncode} {done.stdout[:80]}{done.stderr}")
+
+
+plain = "examples/spring_cups.run.json"
+refused([plain, "--margin", "100 %"], "--margin", "below 100 %")
+refused([plain, "--margin", "40"], "--margin", "has no unit", '"40 %"')
+refused([plain, "--margin", "40 %", "--markup", "60 %"], "--margin", "--markup")
+refused([plain, "--price", "-3"], "--price", "is no amount of money")
+refused([plain, "--price", "0"], "--price", "is zero")
+refused([plain, "--sell", "12,,24"], "--sell")
+refused([plain, "--sell", "12,many"], "--sell", "many")
+refused([plain, "--sell", "6000"], "--sell", "5000")
+refused([own_copy(lambda run: run.pop("money"))], "/money", "is missing")
+refused([own_copy(studio={"currency": "USD", "work": MONEY["work"]})], "studio.json", "/currency", "USD", "EUR")
+refused([own_copy(studio={"currency": "EUR", "work": {"paid_an_hour": "24"}})], "studio.json", "/work", "says no time")
+refused([own_copy(studio={"currency": "EUR", "work": {"paid_an_hour": "24", "each_batch": "90"}})], "/work/each_batch", "no unit")
+refused([own_copy(studio={"currency": "EUR", "asking": {"retail": {"margin": "40 %", "price": "5"}}})], "/asking/retail", "in two ways")
+refused([own_copy(studio={"currency": "EUR", "fees": {"of_price": "60 %"}, "asking": {"retail": {"margin": "40 %"}}})], "leaves nothing")
+refused([own_copy(studio={"currency": "EUR", "packaging": [{"material": "box", "each_piece": "1"}]})], "/packaging/0/each_piece")
+refused([own_copy(studio={"currency": "EUR", "tax": {"rate": "20 %", "prices_paid": "gross", "prices_asked": "with tax"}})], "/tax/prices_paid")
+
+print("\n".join(failures) or "costs, prices and steps are what they must be")
+sys.exit(bool(failures))
