@@ -416,7 +416,7 @@ CommandLine read_command_line(const std::vector<std::string>& arguments) {
   if (!asked.empty() && asked.front() == "help") {
     asked.erase(asked.begin());
     if (!asked.empty()) refuse_unknown_command(asked.front());
-    asked.push_back("--help");
+    asked.emplace_back("--help");
   }
   if (asked.empty()) asked = {"--help"};
   return Parser().read(asked);

@@ -69,8 +69,8 @@ Work work_of(const Fields& fields, const Currency& currency) {
 }
 
 Overhead overhead_of(const Fields& fields, const Currency& currency) {
-  const Overhead overhead{optional_money(fields, "each_batch", currency),
-                          optional_money(fields, "each_piece_made", currency)};
+  Overhead overhead{optional_money(fields, "each_batch", currency),
+                    optional_money(fields, "each_piece_made", currency)};
   fields.refuse_unknown();
   return overhead;
 }
@@ -87,7 +87,7 @@ trade::Tax tax_of(const Fields& fields) {
 }
 
 trade::Fees fees_of(const Fields& fields, const Currency& currency) {
-  const trade::Fees fees{
+  trade::Fees fees{
       fields.has("of_price") ? fields.share("of_price", Share{}, 90 * percent, "6.5 %") : Share{},
       optional_money(fields, "each_order", currency)};
   fields.refuse_unknown();
@@ -95,7 +95,7 @@ trade::Fees fees_of(const Fields& fields, const Currency& currency) {
 }
 
 Money price_at(const Fields& fields, std::string_view key, const Currency& currency) {
-  const Money price = money_at(fields, key, currency);
+  Money price = money_at(fields, key, currency);
   if (price.coins <= 0) throw UserError(fields.place(key), "is zero", "give a price above zero");
   return price;
 }
