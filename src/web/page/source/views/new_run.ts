@@ -28,7 +28,7 @@ export function new_run(): TemplateResult {
     <h2 id="new-run">New run</h2>
     <div class="row">
       <div class="field">
-        <label for="new-run-name">Name</label>
+        <label for="new-run-name" data-said="required">Name</label>
         <input
           id="new-run-name"
           .value=${live(name)}
@@ -63,7 +63,7 @@ function pick(wanted: Wanted, key: "mould" | "formula", label: string, choices: 
   const id = `new-run-${key}`;
   const choose = (event: Event) => amend(wanted, { [key]: (event.target as HTMLSelectElement).value });
   return html`<div class="field choose">
-    <label for=${id}>${label}</label>
+    <label for=${id} data-said="required">${label}</label>
     <select id=${id} @change=${choose}>
       <option value="" .selected=${live(wanted[key] === "")}>choose ...</option>
       ${choices.map(
