@@ -17,7 +17,7 @@ room(sandbox
 
 room(trade
   USES units
-  DOORS fraction pricing printed)
+  DOORS amount buying fraction pack pricing printed)
 
 room(schemas
   USES units
@@ -70,19 +70,19 @@ room(chemistry
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
+  DOORS cost cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
         scales shared_pot tally tips topping usual_bench weighed_lye weighing workings)
 room(costing
   USES units planning trade
   DOORS quote selling)
 room(runs
   USES units schemas geometry moulds chemistry planning trade costing
-  DOORS level_reading named_files run_file selling_reading)
+  DOORS level_reading named_files run_file selling_reading studio_file supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning trade costing
-  DOORS bench_sheet brief catalogue_report drawing gauge_report inspection_report label_report
-        made_lye_report mould_picture packing_report piece_picture plan_report quote_report sheet_blocks
-        sheet_bytes sheet_html sheet_pdf workings_report)
+  DOORS bench_sheet brief buying_report catalogue_report drawing gauge_report inspection_report label_report
+        made_lye_report mould_picture packing_report piece_picture plan_report plan_words quote_report
+        sheet_blocks sheet_bytes sheet_html sheet_pdf workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning trade costing runs reports
   DOORS requests service)

@@ -67,6 +67,7 @@ class Parser {
   void add_plan();
   void add_sheet();
   void add_quote();
+  void add_buy();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -276,6 +277,18 @@ void Parser::add_quote() {
   add_json(quote);
 }
 
+void Parser::add_buy() {
+  CLI::App& buy =
+      *command("buy", "what to buy for runs together, at least cost", Asked::buy, buy_examples);
+  argument(buy, "RUN", words_.buy.files, "a run file; repeatable", json_files)->required();
+  buy.add_flag("--with-stock", words_.buy.with_stock,
+               "of one run: how many pieces the shelf makes as it is, and what limits them");
+  option(buy, "--csv", words_.files.csv, "FILE.csv", "write what is bought as a table");
+  add_library(buy);
+  add_studio(buy);
+  add_json(buy);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -322,6 +335,7 @@ Parser::Parser() {
   add_plan();
   add_sheet();
   add_quote();
+  add_buy();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

@@ -151,6 +151,7 @@ std::vector<Output> outputs_of(const OutputWords& words) {
   add("--label", words.label, label, "plain text", {".txt"});
   add("--html", words.html, html, "a page", {".html", ".htm"});
   add("--pdf", words.pdf, pdf, "a PDF", {".pdf"});
+  add("--csv", words.csv, csv, "a table", {".csv"});
   return outputs;
 }
 

@@ -79,6 +79,7 @@ service::Request request_of(Words& words, std::istream* in) {
     words.sheet.printed_at = present_moment();
     about(words.sheet);
   }
+  if (words.asked == Asked::buy) request.what = words.buy;
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;
@@ -88,6 +89,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* gauge = std::get_if<service::GaugeRequest>(&request.what)) gauge->files = files;
   if (auto* plan = std::get_if<service::PlanRequest>(&request.what)) plan->files = files;
   if (auto* sheet = std::get_if<service::SheetRequest>(&request.what)) sheet->files = files;
+  if (auto* buy = std::get_if<service::BuyRequest>(&request.what)) buy->wanted = files;
 }
 
 void make_folder(const std::string& folder) {

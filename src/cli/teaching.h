@@ -86,6 +86,16 @@ inline constexpr auto sheet_examples =
     "  brimwright sheet examples/spring_cups.run.json --pdf second.pdf --batch 2\n"
     "  brimwright sheet examples/spring_cups.run.json --sell 60 > spring.html\n";
 
+inline constexpr auto buy_examples =
+    "Packs, sellers with their postage, what stands on the shelf and what is wasted\n"
+    "are in the studio's file. All runs are of one studio. What has no pack is named\n"
+    "as unpriced and is not in the sum.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright buy may.run.json june.run.json\n"
+    "  brimwright buy may.run.json --with-stock\n"
+    "  brimwright buy may.run.json --csv list.csv\n";
+
 inline constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer only. It works\n"
     "in the folder of RUN, or in the current one; saving there keeps the same files\n"

@@ -10,7 +10,7 @@
 
 namespace brimwright::cli {
 
-enum class Asked { gauge, plan, sheet, quote, list, tidy, init, serve, worker, completions };
+enum class Asked { gauge, plan, sheet, quote, buy, list, tidy, init, serve, worker, completions };
 
 /// What the words on the command line come to.
 struct Words {
@@ -20,6 +20,7 @@ struct Words {
   service::ListRequest list;
   service::SheetRequest sheet;
   service::QuoteRequest quote;
+  service::BuyRequest buy;
   service::TidyRequest tidy;
   service::InitRequest init;
   OutputWords files;

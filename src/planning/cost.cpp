@@ -21,15 +21,19 @@ void use_all(std::vector<CostLine>& lines, const std::vector<Ingredient>& ingred
 
 }  // namespace
 
+std::vector<CostLine> materials_used(const Plan& plan) {
+  std::vector<CostLine> lines;
+  use_all(lines, plan.pour.batter.weighing.ingredients);
+  for (const auto& layer : plan.pour.layers) use_all(lines, layer.colours);
+  if (plan.pipe) use_all(lines, plan.pipe->batter.weighing.ingredients);
+  for (const auto& decoration : plan.decorations) use(lines, decoration.material, decoration.make);
+  for (const auto& dust : plan.dust) use(lines, dust.name, dust.make);
+  return lines;
+}
+
 Cost cost_of(const Plan& plan, const Purse& purse) {
   Cost cost;
-  use_all(cost.lines, plan.pour.batter.weighing.ingredients);
-  for (const auto& layer : plan.pour.layers) use_all(cost.lines, layer.colours);
-  if (plan.pipe) use_all(cost.lines, plan.pipe->batter.weighing.ingredients);
-  for (const auto& decoration : plan.decorations)
-    use(cost.lines, decoration.material, decoration.make);
-  for (const auto& dust : plan.dust) use(cost.lines, dust.name, dust.make);
-
+  cost.lines = materials_used(plan);
   cost.total = {0, purse.currency};
   for (auto& line : cost.lines) {
     const auto price = purse.prices.find(line.name);

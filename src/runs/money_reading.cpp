@@ -1,6 +1,7 @@
 #include "runs/money_reading.h"
 
 #include "planning/usual_bench.h"
+#include "runs/supplies.h"
 #include "units/reading.h"
 
 #include <algorithm>
@@ -40,6 +41,41 @@ planning::Price price_of(const Fields& fields, const Currency& currency) {
   return price;
 }
 
+/// What weighings of `run` call what goes into it, as far as it can be priced.
+std::vector<std::string> names_in(const planning::Run& run) {
+  std::vector<std::string> names = {"NaOH", "KOH", "water"};
+  const auto add = [&](const chemistry::Formula& formula) {
+    for (const auto& fat : formula.fats) names.push_back(fat.fat.id);
+    for (const auto& additive : formula.additives) {
+      names.push_back(additive.name);
+      if (additive.dispersal) names.push_back(additive.dispersal->oil.id);
+    }
+  };
+  add(run.pour.formula);
+  if (run.pipe) add(run.pipe->formula);
+  for (const auto& layer : run.pour.layers)
+    for (const auto& colour : layer.colours) names.push_back(colour.name);
+  for (const auto& decoration : run.decorations) names.push_back(decoration.material);
+  for (const auto& dust : run.dust) names.push_back(dust.name);
+  return names;
+}
+
+/// Adds the first pack by mass of each material of the run that has no price yet; whether there was
+/// any. The studio's other packs are for other runs.
+bool add_first_packs(planning::Purse& purse, const std::vector<ListedPack>& packs,
+                     const planning::Run& run) {
+  const auto names = names_in(run);
+  bool has_added = false;
+  for (const ListedPack& one : packs) {
+    const std::string name = material_of(one.pack.material, names, one.where);
+    if (one.pack.holds.is_pieces() || std::find(names.begin(), names.end(), name) == names.end())
+      continue;
+    const planning::Price price{one.pack.paid, one.pack.holds.mass()};
+    has_added |= purse.prices.try_emplace(name, price).second;
+  }
+  return has_added;
+}
+
 /// Adds those of "prices" in `money` of which the purse has none yet; whether there were any.
 bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run& run) {
   const bool has_prices = !money.is_empty("prices");
@@ -67,12 +103,14 @@ std::optional<planning::Purse> read_purse(const Fields& fields, const planning::
     money.refuse_unknown();
   }
   const auto& lent = studio.fields();
-  if (!lent || lent->is_empty("prices")) return purse;
+  if (!lent || (lent->is_empty("prices") && lent->is_empty("packs"))) return purse;
   // Prices in two currencies are not added up.
   const Currency currency = currency_of(*lent);
   if (purse && purse->currency.code != currency.code) return purse;
   if (!purse) purse = {currency, {}};
   if (add_prices(*purse, *lent, run)) studio.lend("prices");
+  if (!lent->is_empty("packs") && add_first_packs(*purse, read_supplies(studio).packs, run))
+    studio.lend("packs");
   return purse;
 }
 

@@ -21,6 +21,16 @@ void know(const std::optional<Fields>& section, std::initializer_list<std::strin
   section->refuse_unknown();
 }
 
+void know_trade(const Fields& studio) {
+  if (const auto packs = studio.optional_object("packs"))
+    for (const std::string& material : packs->keys())
+      for (const Fields& pack : packs->objects(material))
+        know(pack, {"holds", "density", "paid", "from", "as_of", "confirmed"});
+  if (const auto sellers = studio.optional_object("sellers"))
+    for (const std::string& seller : sellers->keys())
+      know(sellers->optional_object(seller), {"postage", "postage_free_from", "lead_time"});
+}
+
 void know_all(const Fields& studio) {
   studio.optional_text("$schema");
   studio.optional_name("name");
@@ -50,6 +60,7 @@ void know_all(const Fields& studio) {
             "cooled_in"});
   }
   know(studio.optional_object("label"), {"market"});
+  know_trade(studio);
 }
 
 /// The file that a mould's name means, as it is known everywhere; empty where it is none.

@@ -22,6 +22,7 @@ enum class FileKind {
   glb,            // of a gauge the filled cavity; of a plan the piece, a named coloured part each
   stl,            // of a gauge the cavity, scaled if it was made to fit; of a plan the piece
   label,          // the label's draft as plain text
+  csv,            // what is bought, a line a pack
   html,           // the bench sheet
   pdf,
 };
@@ -108,6 +109,14 @@ struct TidyRequest {
   std::vector<std::string> files;
 };
 
+/// What to buy for several runs together, at least cost. With stock, of a single run also how far
+/// what stands on the shelf reaches.
+struct BuyRequest {
+  std::vector<std::string> files;
+  bool with_stock = false;
+  std::vector<WantedFile> wanted = {};  // csv
+};
+
 /// Make a folder to begin in.
 struct InitRequest {
   std::string folder;
@@ -119,8 +128,8 @@ enum class Form { text, json };
 /// here, with hyphens ("fit-mass"; a depth is "depth", a file of a gauge "picture", "glb" or "stl",
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
-  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, TidyRequest,
-               InitRequest>
+  std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, BuyRequest,
+               TidyRequest, InitRequest>
       what;
   Form form = Form::text;
   UserTerms terms = plain_terms();

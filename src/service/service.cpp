@@ -20,6 +20,7 @@
 #include "runs/run_file.h"
 #include "sandbox/limited_work.h"
 #include "service/begin.h"
+#include "service/buying.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/inspect.h"
@@ -282,6 +283,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return bench_sheet_for(*sheet, request.terms, library, caller);
   if (const auto* quote = std::get_if<QuoteRequest>(&request.what))
     return quoted(*quote, request, library, caller);
+  if (const auto* buy = std::get_if<BuyRequest>(&request.what))
+    return bought(*buy, request, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))

@@ -27,7 +27,7 @@ class Amount {
 
   /// Both of one kind.
   Amount operator+(const Amount& other) const;
-  /// What is missing of `other`, or nothing where there is more. Both of one kind.
+  /// What remains when `other` is taken off; nothing where that is more. Both of one kind.
   Amount less(const Amount& other) const;
   /// `count` times as much. UserError for more than a thousand times `most`.
   Amount times(std::int64_t count) const;

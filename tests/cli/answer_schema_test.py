@@ -1,4 +1,4 @@
-"""Every answer of `gauge`, `plan`, `plan --explain` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+"""Every answer of `gauge`, `plan`, `plan --explain`, `buy` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
 in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
 import glob
 import json
@@ -178,6 +178,23 @@ def stl(name, facets):
             file.write(struct.pack("<12fH", 0, 0, 0, *(x for corner in facet for x in corner), 0))
 
 
+def of_buying(plain):
+    """Bought of many sellers, whose every set is too much work to look at; short of stock; and nothing to buy."""
+    shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/studio")
+    write("studio/bought.run.json", plain)
+    many = [f"seller {i}" for i in range(11)]
+    write("studio/short.studio.json", {
+        "schema": "brimwright.studio/1", "currency": "EUR", "have": {"olive": "100 g"}, "waste": {"olive": "1 %"},
+        "packs": {"olive": [{"holds": "5 kg", "paid": "27.50", "from": one, "as_of": "2026-10-01"} for one in many],
+                  "coconut": [{"holds": "1 kg", "paid": "8"}], "NaOH": [{"holds": "1 kg", "paid": "6", "from": "market"}]},
+        "sellers": {one: {"postage": "6.90", "postage_free_from": "80", "lead_time": "5 days"} for one in many}})
+    names = ["olive", "coconut", "rapeseed_low_erucic", "cocoa_butter", "castor", "NaOH", "sodium lactate, 60 % solution", "white kaolin",
+             "lavender essential oil", "green mica"]
+    write("studio/full.studio.json", {"schema": "brimwright.studio/1", "have": {name: "50 kg" for name in names}})
+    for studio in ("short", "full"):
+        yield ["buy", f"{folder}/studio/bought.run.json", "--with-stock", "--studio", f"{folder}/studio/{studio}.studio.json"]
+
+
 def of_fixtures():
     """What no shipped file shows."""
     # Two pockets with a low wall between them, in centimetres; a cavity that ends in a point.
@@ -221,6 +238,7 @@ def of_fixtures():
     write("studio/studio.json", lent)
     write("studio/lean.run.json", {key: value for key, value in plain.items() if key not in ("losses", "scales")})
     yield ["plan", f"{folder}/studio/lean.run.json"]
+    yield from of_buying(plain)
     loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
     yield ["plan", f"{folder}/across.run.json"]

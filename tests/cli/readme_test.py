@@ -54,7 +54,7 @@ for script in re.findall(r"^    (\w+/\S+\.sh)$", sentences, re.M):
         failures.append(f"README: {script} cannot be run")
 
 commands = re.findall(r"^  (\w+) ", run("--help").stdout.split("Commands:")[1].split("\n\n")[0], re.M)
-if not {"gauge", "plan", "sheet", "list", "tidy", "init", "serve", "completions"} <= set(commands):
+if not {"gauge", "plan", "sheet", "buy", "list", "tidy", "init", "serve", "completions"} <= set(commands):
     failures.append(f"--help lists only {commands}")
 # Those that name files of the maker's own cannot run here, and what init begins is still to be filled in.
 RUNS = re.compile(r"(?:moulds|examples)/\w+\S*\.json|^brimwright (?:list|init|completions) ")

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "trade/amount.h"
+#include "trade/buying.h"
+#include "units/remark.h"
+#include "units/share.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::reports {
+
+/// What runs need together and what to buy for them.
+struct Buying {
+  struct Run {
+    std::string file, name;
+    std::int64_t sell, make;
+  };
+  /// A material, by weight: what is weighed out of it and lost, and what it is covered by.
+  struct Material {
+    std::string name;   // as packs and prices call it
+    std::string shown;  // to people
+    trade::Amount used;
+    Share waste;
+    trade::Amount needed;  // with waste
+    trade::Amount have;    // of the shelf
+    trade::Amount to_buy;
+    trade::Amount bought;
+    bool is_unpriced = false;  // it must be bought, and no pack of it is listed
+    bool is_from_tap = false;  // water that nobody sells her
+  };
+  /// How far the shelf alone reaches, for a single run.
+  struct Stock {
+    struct Limit {
+      std::string name, shown;
+      trade::Amount needed, have;
+    };
+    std::int64_t pieces = 0;  // saleable, that can be made; 0: none
+    std::int64_t batches = 0;
+    /// The next number above that could be planned, and what is short for it; absent where the
+    /// whole run can be made.
+    std::optional<std::int64_t> short_for = {};
+    std::vector<Limit> limited_by = {};
+  };
+
+  std::string studio;
+  std::vector<Run> runs;
+  std::vector<Material> materials;
+  std::vector<trade::Pack> packs;  // by the materials' names
+  std::vector<trade::Seller> sellers;
+  trade::Purchase purchase;
+  std::vector<Remark> notes;
+  std::optional<Stock> stock;
+};
+
+std::string buying_text(const Buying& buying);
+std::string buying_json(const Buying& buying);
+/// After RFC 4180, a line a pack that is bought, then one for each seller's postage. A text that a
+/// spreadsheet would take for a formula is led by an apostrophe.
+std::string buying_csv(const Buying& buying);
+
+/// "2.5 kg", "453.59 g": what a pack holds; "50 pieces".
+std::string pack_size(const trade::Amount& amount);
+/// What people call a material of the list.
+std::string shown_as(const Buying& buying, const std::string& material);
+
+}  // namespace brimwright::reports

@@ -1,0 +1,162 @@
+#include "reports/buying_report.h"
+#include "reports/plan_words.h"
+#include "reports/text_table.h"
+#include "units/shown_text.h"
+#include "units/wording.h"
+
+#include <algorithm>
+
+namespace brimwright::reports {
+namespace {
+
+using Side = TextTable::Side;
+
+/// To a hundredth of a gram below ten grams, to a tenth below a kilogram, else to the gram.
+std::int64_t micrograms_shown(std::int64_t micrograms) {
+  if (micrograms < 10'000'000) return 10'000;
+  return micrograms < 1'000'000'000 ? 100'000 : 1'000'000;
+}
+
+std::string grams(std::int64_t micrograms, std::int64_t step) {
+  const int decimals = step == 10'000 ? 2 : step == 100'000 ? 1 : 0;
+  return fixed_grams(trade::Amount::at_most(static_cast<double>(micrograms) * (gram / 1e6)).mass(),
+                     decimals);
+}
+
+std::string headed(const std::string& text) { return text + "\n"; }
+
+/// What must be there is shown up, what is there down.
+std::string up(const trade::Amount& amount) {
+  const std::int64_t step = micrograms_shown(amount.whole());
+  return grams((amount.whole() + step - 1) / step * step, step);
+}
+std::string down(const trade::Amount& amount) {
+  const std::int64_t step = micrograms_shown(amount.whole());
+  return grams(amount.whole() / step * step, step);
+}
+
+std::string money(const Money& sum) { return amount_text(sum) + " " + sum.currency.code; }
+
+trade::Amount left_of(const Buying::Material& material) {
+  return (material.have + material.bought).less(material.needed);
+}
+
+const trade::Seller* seller_of(const Buying& buying, const std::string& name) {
+  const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
+                                  [&](const trade::Seller& one) { return one.name == name; });
+  return known == buying.sellers.end() ? nullptr : &*known;
+}
+
+std::string runs_text(const Buying& buying) {
+  std::string text =
+      headed("To buy for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"));
+  for (const auto& run : buying.runs)
+    text += line(run.name + ": " + counted(run.sell, "piece") + " to sell, " +
+                 std::to_string(run.make) + " to make (" + on_one_line(run.file) + ")");
+  return text;
+}
+
+std::string heading_of(const trade::Delivery& delivery, const Buying& buying) {
+  if (delivery.seller.empty()) return "Without a seller";
+  const auto* seller = seller_of(buying, delivery.seller);
+  if (!seller || !seller->lead_days) return delivery.seller;
+  return delivery.seller + " (there in " + counted(*seller->lead_days, "day") + ")";
+}
+
+std::string postage_text(const trade::Delivery& delivery, const Buying& buying) {
+  if (delivery.seller.empty()) return "";
+  if (!delivery.postage) return "postage not given";
+  if (!delivery.is_postage_free) return "postage " + money(*delivery.postage);
+  return "postage free from " + money(*seller_of(buying, delivery.seller)->postage_free_from) +
+         " on";
+}
+
+std::string delivery_text(const trade::Delivery& delivery, const Buying& buying) {
+  const Money postage = delivery.postage.value_or(Money{0, delivery.goods.currency});
+  std::string text = "\n" + title(heading_of(delivery, buying), money(delivery.goods + postage));
+  TextTable table({Side::left, Side::right, Side::right});
+  for (const auto& bought : delivery.packs) {
+    const trade::Pack& pack = buying.packs[bought.pack];
+    const Money sum{bought.count * pack.paid.coins, pack.paid.currency};
+    table.row({"[ ] " + shown_as(buying, pack.material),
+               std::to_string(bought.count) + " x " + pack_size(pack.holds), amount_text(sum)});
+  }
+  text += table.text();
+  const std::string postage_line = postage_text(delivery, buying);
+  if (!postage_line.empty()) text += line("goods " + money(delivery.goods) + ", " + postage_line);
+  return text;
+}
+
+std::string total_text(const Buying& buying) {
+  const auto& purchase = buying.purchase;
+  if (!purchase.total) return "\n" + headed("Nothing to buy with a price");
+  std::string text = "\n" + title("Altogether", money(*purchase.total));
+  if (purchase.at_least)
+    text += line("Not proved to be the cheapest: no purchase costs less than " +
+                 money(*purchase.at_least) + ".");
+  return text;
+}
+
+/// The materials that `belongs` picks, a row each.
+template <class Belongs, class Row>
+std::string table_of(const Buying& buying, const std::string& heading, Belongs belongs, Row row) {
+  TextTable table({Side::left, Side::right, Side::right});
+  bool has_rows = false;
+  for (const auto& material : buying.materials)
+    if (belongs(material)) {
+      table.row(row(material));
+      has_rows = true;
+    }
+  return has_rows ? "\n" + headed(heading) + table.text() : "";
+}
+
+std::string materials_text(const Buying& buying) {
+  using Material = Buying::Material;
+  using Cells = std::vector<std::string>;
+  return table_of(
+             buying, "Unpriced, and not in the sum: no pack is listed",
+             [](const Material& one) { return one.is_unpriced; },
+             [](const Material& one) -> Cells {
+               return {"[ ] " + one.shown, up(one.to_buy) + " to buy"};
+             }) +
+         table_of(
+             buying, "From the shelf",
+             [](const Material& one) { return one.to_buy.whole() == 0 && one.needed.whole() > 0; },
+             [](const Material& one) -> Cells {
+               return {one.shown, up(one.needed) + " needed", down(left_of(one)) + " left"};
+             }) +
+         table_of(
+             buying, "Left when all is made",
+             [](const Material& one) { return one.bought.whole() > 0; },
+             [](const Material& one) -> Cells {
+               return {one.shown, up(one.needed) + " needed", down(left_of(one)) + " left"};
+             });
+}
+
+std::string stock_text(const Buying& buying) {
+  if (!buying.stock) return "";
+  const auto& stock = *buying.stock;
+  std::string text = "\n" + headed("With what is on the shelf");
+  text += line(stock.pieces == 0 ? "No number of pieces can be made."
+                                 : counted(stock.pieces, "piece") + " to sell can be made, in " +
+                                       counted(stock.batches, "batch", "batches") + ".");
+  if (!stock.short_for) return text;
+  text += line("For " + std::to_string(*stock.short_for) + " there is too little of:");
+  TextTable table({Side::left, Side::right, Side::right});
+  for (const auto& limit : stock.limited_by)
+    table.row({limit.shown, up(limit.needed) + " needed", down(limit.have) + " there"});
+  return text + table.text();
+}
+
+}  // namespace
+
+std::string buying_text(const Buying& buying) {
+  std::string text = runs_text(buying);
+  for (const auto& delivery : buying.purchase.deliveries) text += delivery_text(delivery, buying);
+  text += total_text(buying) + materials_text(buying) + stock_text(buying);
+  if (!buying.notes.empty()) text += "\n" + headed("Notes");
+  for (const Remark& note : buying.notes) text += line(note.text);
+  return text;
+}
+
+}  // namespace brimwright::reports

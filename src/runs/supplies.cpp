@@ -1,0 +1,204 @@
+#include "runs/supplies.h"
+
+#include "chemistry/alkali_names.h"
+#include "chemistry/fat_search.h"
+#include "planning/usual_bench.h"
+#include "units/reading.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <set>
+
+namespace brimwright::runs {
+namespace {
+
+using trade::Amount;
+
+constexpr Share most_waste = 50 * percent;  // beyond any bench; a slip
+
+/// "50 pieces" or "1 piece".
+std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
+  const auto blank = text.find_last_of(' ');
+  const std::string unit = blank == std::string::npos ? "" : text.substr(blank + 1);
+  if (unit != "pieces" && unit != "piece") return std::nullopt;
+  const double count = read_number(text.substr(0, blank), where);
+  if (count != std::floor(count) || count > 1e9)
+    throw UserError(where, quoted(text) + " is no count of pieces",
+                    "write a whole number, such as \"50 pieces\"");
+  return Amount::pieces(static_cast<std::int64_t>(count));
+}
+
+std::optional<Volume> volume_in(const std::string& text, const Place& where) {
+  try {
+    return read_volume(text, where);
+  } catch (const UserError&) {
+    return std::nullopt;  // then it is to be a mass, whose complaint is told
+  }
+}
+
+/// Of the only built-in fat that has that name, by the least that is published.
+std::optional<Density> density_of(const std::string& material) {
+  const auto fats = chemistry::fats_named(material);
+  if (fats.size() != 1 || !fats.front()->density) return std::nullopt;
+  return fats.front()->density->low;
+}
+
+Amount amount_of(const Fields& fields, const std::string& key, const std::string& material,
+                 std::optional<Density> density) {
+  const std::string text = fields.text(key);
+  const Place where = fields.place(key);
+  if (const auto pieces = pieces_in(text, where)) return *pieces;
+  const auto volume = volume_in(text, where);
+  if (!volume) return Amount::at_most(read_mass(text, where, "5 kg"));
+  if (!density) density = density_of(material);
+  if (!density)
+    throw UserError(where, quoted(text) + " is a volume, and what it weighs is not known",
+                    "give the mass, or the pack's \"density\", such as \"0.92 g/ml\"");
+  return Amount::at_most(*volume * *density);
+}
+
+planning::Priced kind_of(const std::string& material) {
+  if (material == "water") return planning::Priced::water;
+  const auto alkali = chemistry::names_an_alkali(material);
+  if (alkali && alkali->belongs_under_alkali) return planning::Priced::alkali;
+  return chemistry::fats_named(material).empty() ? planning::Priced::other : planning::Priced::fat;
+}
+
+void ask_for_price_of(const Fields& fields, const trade::Pack& pack) {
+  if (!pack.holds.is_pieces())
+    ask_for_price(fields, {pack.paid, pack.holds.mass()}, kind_of(pack.material));
+}
+
+ListedPack listed(const Fields& fields, const std::string& material, const std::string& holds,
+                  const Currency& currency) {
+  std::optional<Density> density;
+  if (holds == "holds" && fields.has("density")) density = fields.density("density");
+  ListedPack one{.pack = {.material = material,
+                          .holds = amount_of(fields, holds, material, density),
+                          .paid = read_money(fields.text("paid"), currency, fields.place("paid"))},
+                 .where = fields.place(holds)};
+  if (one.pack.holds.whole() == 0)
+    throw UserError(one.where, "holds nothing", "say what one pack holds, such as \"5 kg\"");
+  fields.has("confirmed");
+  return one;
+}
+
+bool has_no_price(const Fields& fields) { return fields.is_empty("paid"); }
+
+void add_packs(Supplies& supplies, const Fields& packs) {
+  for (const std::string& material : packs.keys())
+    for (const Fields& fields : packs.objects(material)) {
+      if (has_no_price(fields)) continue;
+      ListedPack one = listed(fields, material, "holds", supplies.currency);
+      one.pack.seller = fields.optional_name("from").value_or("");
+      if (fields.has("as_of")) one.pack.as_of = fields.date("as_of");
+      ask_for_price_of(fields, one.pack);
+      supplies.packs.push_back(std::move(one));
+    }
+}
+
+/// What two names of one material have in common.
+std::string key_of(const std::string& name) {
+  const auto fats = chemistry::fats_named(name);
+  if (fats.size() == 1) return fats.front()->id;
+  const auto alkali = chemistry::names_an_alkali(name);
+  return alkali && alkali->belongs_under_alkali ? alkali->is : name;
+}
+
+void add_prices(Supplies& supplies, const Fields& prices) {
+  std::set<std::string> in_packs;
+  for (const ListedPack& one : supplies.packs) in_packs.insert(key_of(one.pack.material));
+  for (const std::string& material : prices.keys()) {
+    if (prices.is_empty(material)) continue;
+    const Fields fields = prices.object(material);
+    if (has_no_price(fields)) continue;
+    if (in_packs.contains(key_of(material)))
+      throw UserError(prices.place(material), "is a price of what \"packs\" has too",
+                      "leave it in \"packs\" alone");
+    ListedPack one = listed(fields, material, "for", supplies.currency);
+    ask_for_price_of(fields, one.pack);
+    supplies.packs.push_back(std::move(one));
+  }
+}
+
+void add_sellers(Supplies& supplies, const Fields& sellers) {
+  for (const std::string& name : sellers.keys()) {
+    const Fields fields = sellers.object(name);
+    trade::Seller seller{.name = name};
+    const auto sum = [&](const char* key) -> std::optional<Money> {
+      if (fields.is_empty(key)) return std::nullopt;
+      return read_money(fields.text(key), supplies.currency, fields.place(key));
+    };
+    seller.postage = sum("postage");
+    seller.postage_free_from = sum("postage_free_from");
+    if (!fields.is_empty("lead_time")) {
+      constexpr double minutes_a_day = 24 * 60;
+      const auto time = fields.duration("lead_time", "5 days");
+      seller.lead_days =
+          static_cast<int>(std::ceil(static_cast<double>(time.count()) / minutes_a_day));
+    }
+    supplies.sellers.push_back(std::move(seller));
+  }
+}
+
+void add_shelf(Supplies& supplies, const Fields& have) {
+  for (const std::string& material : have.keys())
+    if (!have.is_empty(material))
+      supplies.have.insert(
+          {material, {amount_of(have, material, material, {}), have.place(material)}});
+}
+
+void add_waste(Supplies& supplies, const Fields& waste) {
+  for (const std::string& material : waste.keys()) {
+    if (waste.is_empty(material)) continue;
+    supplies.waste[material] = waste.share(material, Share{}, most_waste);
+    supplies.waste_at[material] = waste.place(material);
+  }
+}
+
+}  // namespace
+
+Supplies read_supplies(const Studio& studio) {
+  Supplies supplies;
+  const auto& fields = studio.fields();
+  if (!fields) return supplies;
+  const auto section = [&](const char* key) {
+    return fields->is_empty(key) ? std::nullopt : fields->optional_object(key);
+  };
+  const auto packs = section("packs"), prices = section("prices"), sellers = section("sellers");
+  if (packs || prices || sellers)
+    supplies.currency = currency(fields->text("currency"), fields->place("currency"));
+  if (packs) add_packs(supplies, *packs);
+  if (prices) add_prices(supplies, *prices);
+  if (sellers) add_sellers(supplies, *sellers);
+  if (const auto have = section("have")) add_shelf(supplies, *have);
+  if (const auto waste = section("waste")) add_waste(supplies, *waste);
+  return supplies;
+}
+
+std::string material_of(const std::string& name, const std::vector<std::string>& needed,
+                        const Place& where) {
+  const auto is_needed = [&](const std::string& one) {
+    return std::find(needed.begin(), needed.end(), one) != needed.end();
+  };
+  if (is_needed(name)) return name;
+  std::vector<std::string> meant;
+  for (const auto* fat : chemistry::fats_named(name))
+    if (is_needed(fat->id)) meant.push_back(fat->id);
+  if (meant.size() > 1)
+    throw UserError(where, quoted(name) + " may be " + quoted(meant[0]) + " or " + quoted(meant[1]),
+                    "name the one it is");
+  if (meant.size() == 1) {
+    if (chemistry::fats_named(name).size() == 1) return meant.front();
+    throw UserError(where, quoted(name) + " is a word for several fats",
+                    "say " + quoted(meant.front()) + " if it is that");
+  }
+  const auto alkali = chemistry::names_an_alkali(name);
+  if (alkali && alkali->is == "sodium hydroxide" && is_needed("NaOH")) return "NaOH";
+  if (alkali && alkali->is == "potassium hydroxide" && is_needed("KOH")) return "KOH";
+  return name;
+}
+
+}  // namespace brimwright::runs

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "runs/studio_file.h"
+#include "trade/amount.h"
+#include "trade/pack.h"
+#include "units/share.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace brimwright::runs {
+
+/// A pack as a studio lists it, and where. Its material is called as it is there.
+struct ListedPack {
+  trade::Pack pack;
+  Place where;
+};
+struct OnShelf {
+  trade::Amount amount;
+  Place where;
+};
+
+/// What a studio buys and has: its "packs" and "prices", each of these a pack without a seller,
+/// "sellers", "have" and "waste"; by the names that stand there.
+struct Supplies {
+  Currency currency;  // without a code where nothing has a price
+  std::vector<ListedPack> packs;
+  std::vector<trade::Seller> sellers;
+  std::map<std::string, OnShelf> have;
+  std::map<std::string, Share> waste;
+  std::map<std::string, Place> waste_at;
+};
+
+/// UserError for a material in both "packs" and "prices", for a pack of no content, for a price
+/// that is none or far from usual.
+Supplies read_supplies(const Studio& studio);
+
+/// What weighings call the material that `name` stands for, one of `needed`: that name itself, or
+/// the id of the one fat, or "NaOH" or "KOH", that has it ("Olive oil", "caustic soda"); `name` as
+/// it is where it is none of them. UserError at `where` for a word that several of `needed` have.
+std::string material_of(const std::string& name, const std::vector<std::string>& needed,
+                        const Place& where);
+
+}  // namespace brimwright::runs
