@@ -41,30 +41,11 @@ planning::Price price_of(const Fields& fields, const Currency& currency) {
   return price;
 }
 
-/// What weighings of `run` call what goes into it, as far as it can be priced.
-std::vector<std::string> names_in(const planning::Run& run) {
-  std::vector<std::string> names = {"NaOH", "KOH", "water"};
-  const auto add = [&](const chemistry::Formula& formula) {
-    for (const auto& fat : formula.fats) names.push_back(fat.fat.id);
-    for (const auto& additive : formula.additives) {
-      names.push_back(additive.name);
-      if (additive.dispersal) names.push_back(additive.dispersal->oil.id);
-    }
-  };
-  add(run.pour.formula);
-  if (run.pipe) add(run.pipe->formula);
-  for (const auto& layer : run.pour.layers)
-    for (const auto& colour : layer.colours) names.push_back(colour.name);
-  for (const auto& decoration : run.decorations) names.push_back(decoration.material);
-  for (const auto& dust : run.dust) names.push_back(dust.name);
-  return names;
-}
-
 /// Adds the first pack by mass of each material of the run that has no price yet; whether there was
 /// any. The studio's other packs are for other runs.
 bool add_first_packs(planning::Purse& purse, const std::vector<ListedPack>& packs,
                      const planning::Run& run) {
-  const auto names = names_in(run);
+  const auto names = materials_of(run);
   bool has_added = false;
   for (const ListedPack& one : packs) {
     const std::string name = material_of(one.pack.material, names, one.where);
@@ -92,6 +73,24 @@ bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run
 }
 
 }  // namespace
+
+std::vector<std::string> materials_of(const planning::Run& run) {
+  std::vector<std::string> names = {"NaOH", "KOH", "water"};
+  const auto add = [&](const chemistry::Formula& formula) {
+    for (const auto& fat : formula.fats) names.push_back(fat.fat.id);
+    for (const auto& additive : formula.additives) {
+      names.push_back(additive.name);
+      if (additive.dispersal) names.push_back(additive.dispersal->oil.id);
+    }
+  };
+  add(run.pour.formula);
+  if (run.pipe) add(run.pipe->formula);
+  for (const auto& layer : run.pour.layers)
+    for (const auto& colour : layer.colours) names.push_back(colour.name);
+  for (const auto& decoration : run.decorations) names.push_back(decoration.material);
+  for (const auto& dust : run.dust) names.push_back(dust.name);
+  return names;
+}
 
 std::optional<planning::Purse> read_purse(const Fields& fields, const planning::Run& run,
                                           const Studio& studio) {

@@ -1,12 +1,15 @@
 #include "runs/selling_reading.h"
 
+#include "runs/money_reading.h"
 #include "runs/studio_file.h"
+#include "runs/supplies.h"
 #include "units/reading.h"
 #include "units/wording.h"
 #include "units/written_number.h"
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <utility>
 
 namespace brimwright::runs {
@@ -119,13 +122,6 @@ SellingWay way_of(const Fields& ways, const std::string& name, const Currency& c
   return way;
 }
 
-std::map<std::string, Share> waste_of(const Fields& fields) {
-  std::map<std::string, Share> waste;
-  for (const std::string& name : fields.keys())
-    waste[name] = fields.share(name, Share{}, 50 * percent, "1 %");
-  return waste;
-}
-
 std::vector<Money> endings_of(const Fields& studio, const Currency& currency) {
   std::vector<Money> endings;
   const auto texts = studio.texts("price_endings");
@@ -151,8 +147,26 @@ void read_sections(Selling& selling, const Fields& studio) {
   if (const auto ways = studio.optional_object("asking"))
     for (const std::string& name : ways->keys())
       selling.ways.push_back(way_of(*ways, name, currency));
-  if (const auto waste = studio.optional_object("waste")) selling.waste = waste_of(*waste);
   selling.endings = endings_of(studio, currency);
+}
+
+/// By the names that weighings and packaging go by: the waste of each material, and of what no
+/// weighing calls for the first pack.
+void add_supplies(Selling& selling, const planning::Run& run, const Supplies& supplies) {
+  auto names = materials_of(run);
+  for (const Packaging& one : selling.packaging) names.push_back(one.material);
+  for (const auto& [name, share] : supplies.waste)
+    selling.waste[material_of(name, names, supplies.waste_at.at(name))] = share;
+  constexpr std::int64_t micrograms = 1'000'000;  // in a gram
+  for (const ListedPack& one : supplies.packs) {
+    const trade::Amount& holds = one.pack.holds;
+    const trade::Fraction whole = holds.whole();
+    selling.prices.try_emplace(
+        material_of(one.pack.material, names, one.where),
+        costing::UnitPrice{one.pack.paid,
+                           holds.is_pieces() ? whole : trade::Fraction(whole / micrograms),
+                           holds.is_pieces()});
+  }
 }
 
 bool says_money(const Fields& studio) {
@@ -195,6 +209,8 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
     for (const auto& [name, price] : run.money->prices)
       selling.prices[name] = {price.paid, trade::exact(price.pack / gram)};
   if (fields) read_sections(selling, *fields);
+  if (has_studio && studios.code == selling.currency.code)
+    add_supplies(selling, run, read_supplies(studio));
   return selling;
 }
 

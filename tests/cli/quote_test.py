@@ -129,6 +129,13 @@ check([price["way"] for price in number["prices"]] == ["retail", "wholesale"], "
 told = ran("quote", own).stdout
 check("RETAIL, margin 40 %" in told and "WHOLESALE, markup 25 %" in told and "Packaging" in told, f"for people: {told}")
 
+# ---- what is counted is paid by the piece, from the first pack listed; waste goes by any name of a fat
+boxed = own_copy(studio={"currency": "EUR", "packs": {"gift box": [{"holds": "50 pieces", "paid": "30.00"}, {"holds": "10 pieces", "paid": "9.00"}]},
+                         "packaging": [{"material": "gift box", "each_piece": "2 pieces"}], "waste": {"Olive oil": "10 %"}})
+items = {(item["part"], item["name"]): item for item in answer("quote", boxed, "--sell", "25")["numbers"][0]["items"]}
+check(items[("Packaging", "gift box")]["cost"] == "30.00", f"50 boxes: {items[('Packaging', 'gift box')]}")
+check("1.1 with waste" in items[("Base", "Olive oil")]["how"], f"waste by another name: {items[('Base', 'Olive oil')]}")
+
 # ---- every step, found again one by one
 WHOLES = ("fillings", "batches", "tray_fills")
 

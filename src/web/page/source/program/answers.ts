@@ -217,6 +217,7 @@ export type AskedBy =
  * What the program answers, by the schema that tells of it.
  */
 export interface Answers {
+  buy?: BuyingList;
   common?: AnswerParts;
   complaint?: ComplaintLine;
   explain?: Explanation;
@@ -225,6 +226,222 @@ export interface Answers {
   list?: Catalogue;
   plan?: Plan;
   quote?: Quote;
+}
+/**
+ * The answer of `buy --json`: what runs need together, and the packs that cover it at least cost.
+ */
+export interface BuyingList {
+  schema: "brimwright.buy/1";
+  /**
+   * The file that packs, sellers, stock and waste are from.
+   */
+  studio: string;
+  /**
+   * What is bought for, as asked.
+   *
+   * @minItems 1
+   */
+  runs: RunToBuyFor[];
+  /**
+   * All that the runs use.
+   */
+  materials: MaterialToBuy[];
+  /**
+   * One for each seller that is bought of.
+   */
+  deliveries: Delivery[];
+  /**
+   * ISO 4217; null where nothing with a price is bought.
+   */
+  currency: string | null;
+  /**
+   * Packs and all postage that is known; null where nothing with a price is bought.
+   */
+  total: string | null;
+  /**
+   * No other purchase of whole packs costs less.
+   */
+  proved_cheapest: boolean;
+  /**
+   * What no purchase is below, where the total is not proved to be the cheapest.
+   */
+  at_least?: string;
+  /**
+   * Materials to buy of which no pack is listed.
+   */
+  unpriced: string[];
+  with_stock?: WithStock;
+  /**
+   * What goes with the list.
+   */
+  notes: Remark[];
+}
+export interface RunToBuyFor {
+  /**
+   * As it was named.
+   */
+  file: string;
+  /**
+   * For people.
+   */
+  name: string;
+  /**
+   * Saleable pieces.
+   */
+  sell: number;
+  /**
+   * Pieces cast, rejects included.
+   */
+  make: number;
+}
+export interface MaterialToBuy {
+  /**
+   * As prices call it: a fat's id, NaOH, an additive's name.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  /**
+   * Weighed out for all runs together, losses included.
+   */
+  used_g: number;
+  /**
+   * The studio's, on top of what is used.
+   */
+  waste_percent: number;
+  /**
+   * With waste.
+   */
+  needed_g: number;
+  /**
+   * On the shelf.
+   */
+  have_g: number;
+  /**
+   * Needed, less what is on the shelf.
+   */
+  to_buy_g: number;
+  /**
+   * In whole packs.
+   */
+  bought_g: number;
+  /**
+   * When all is made; of the shelf and of new packs.
+   */
+  left_g: number;
+  /**
+   * It must be bought, and no pack of it is listed: it is not in the sum.
+   */
+  unpriced: boolean;
+}
+export interface Delivery {
+  /**
+   * Null: the packs name none.
+   */
+  seller: string | null;
+  /**
+   * What is bought of him.
+   *
+   * @minItems 1
+   */
+  packs: PackBought[];
+  /**
+   * Sum of the packs.
+   */
+  goods: string;
+  /**
+   * Null: the studio does not give it, and it is not in the sum.
+   */
+  postage: string | null;
+  /**
+   * Because of the sum of goods.
+   */
+  postage_falls_away: boolean;
+  /**
+   * From ordering to having it.
+   */
+  lead_days?: number;
+}
+export interface PackBought {
+  /**
+   * As under materials.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  /**
+   * Whole packs.
+   */
+  count: number;
+  /**
+   * One pack.
+   */
+  holds_g: number;
+  /**
+   * One pack.
+   */
+  paid: string;
+  /**
+   * All of these packs.
+   */
+  sum: string;
+  /**
+   * The day of the price.
+   */
+  as_of?: string;
+}
+/**
+ * How far the shelf reaches as it is, for a single run.
+ */
+export interface WithStock {
+  /**
+   * Saleable pieces that can be made; 0: none.
+   */
+  pieces: number;
+  /**
+   * In so many batches.
+   */
+  batches: number;
+  /**
+   * The next number of pieces that could be made but for the shelf; null where the whole run can be made.
+   */
+  short_for: number | null;
+  /**
+   * What is short for that number.
+   */
+  limited_by: ShortMaterial[];
+}
+export interface ShortMaterial {
+  /**
+   * As under materials.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  /**
+   * For that number, with waste.
+   */
+  needed_g: number;
+  /**
+   * On the shelf.
+   */
+  have_g: number;
+}
+/**
+ * A sentence for the maker.
+ */
+export interface Remark {
+  severity: Severity;
+  /**
+   * Whole sentences.
+   */
+  text: string;
 }
 /**
  * What several answers are made of.
@@ -678,16 +895,6 @@ export interface Place {
    * @maxItems 3
    */
   turn: number[][];
-}
-/**
- * A sentence for the maker.
- */
-export interface Remark {
-  severity: Severity;
-  /**
-   * Whole sentences.
-   */
-  text: string;
 }
 /**
  * The answer of `gauge --inspect FILE --json`: what a mesh is like as it stands.
