@@ -76,7 +76,9 @@ std::string zsh_values(const Completion& takes) {
   std::string endings;
   for (const auto& ending : takes.endings)
     endings += (endings.empty() ? "" : "|") + ending.substr(1);
-  return "_files -g \"*.(" + endings + ")\"";
+  // One alone in brackets would be taken for what the files are to be like.
+  const bool is_one = takes.endings.size() == 1;
+  return "_files -g \"*." + (is_one ? endings : "(" + endings + ")") + "\"";
 }
 
 std::string zsh_option(const CommandOption& option) {
@@ -178,11 +180,14 @@ std::string zsh_completions(const Command& all) {
       "  _arguments -C";
   for (const auto& option : all.options) text += zsh_option(option);
   text +=
-      " \\\n        '1:command:->command' '*::argument:->rest'\n  case $state in\n    command)\n"
+      " \\\n        '1:command:->command' '*:::argument:->rest'\n  case $state in\n    command)\n"
       "      local -a commands=(";
   for (const auto& command : all.commands)
     text += "\n        " + quoted(command.name + ":" + zsh_escaped(command.what));
-  text += ")\n      _describe -t commands command commands ;;\n    rest)\n  case $line[1] in\n";
+  text += ")\n      _describe -t commands command commands ;;\n    rest)\n";
+  // What is typed after a command is looked at as though the command stood before it alone.
+  text += "  words=(\"$line[1]\" \"${words[@]}\")\n  (( CURRENT += 1 ))\n";
+  text += "  curcontext=\"${curcontext%:*:*}:brimwright-$line[1]:\"\n  case $line[1] in\n";
   for (const auto& command : all.commands) text += zsh_case(command, all);
   return text + "  esac ;;\n  esac\n}\n\n_brimwright \"$@\"\n";
 }

@@ -114,6 +114,8 @@ for typed, offered in (
     done = subprocess.run(["bash", "-c", ASK, "bash", folder, "brimwright", *typed], capture_output=True, text=True)
     check(set(done.stdout.rstrip("\n").split("\n")) == offered and not done.stderr,
           f"bash, {typed}: {done.stdout!r}, not {offered}: {done.stderr}")
+# In zsh one word alone in brackets at the end of a pattern says what the files are to be like, and is no part of their name.
+check(not re.search(r"\*\.\(\w+\)", scripts["zsh"]), "zsh: an ending alone in brackets")
 for shell, ending in (("bash", "bash"), ("zsh", "zsh"), ("fish", "fish")):
     with open(f"{folder}/script.{ending}", "w") as file:
         file.write(scripts[shell])

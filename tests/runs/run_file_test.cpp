@@ -28,7 +28,7 @@ TEST_CASE("a run is read with all its sections", "[runs]") {
   CHECK(run.scales.large.step == gram);
   CHECK(run.scales.fine.most == 500 * gram);
   CHECK(run.money.value().prices.at("olive").pack == 5 * kilogram);
-  CHECK(run.money->prices.size() == 20);
+  CHECK(run.money->prices.size() == 21);
   CHECK(run.label.has_value());
   CHECK(run.pots.holds == 5 * litre);
   CHECK(run.batch.pieces == 24);
