@@ -196,6 +196,7 @@ export async function saved(page) {
 export async function weighed_rows(page) {
   await to(page, "Weigh");
   await settled(page);
+  await page.locator(".weighing .weigh").first().waitFor(); // once it is known what is ticked already
   return page.locator(".weighing .weigh").evaluateAll((rows) =>
     rows.map((one) => [
       [...one.querySelector(".name").childNodes]
