@@ -1,8 +1,8 @@
 // Bundles the page: the same sources and the same lock file give the same bytes.
 // node build.mjs [OUT]; `npm ci` first. Building and running the program needs none of this.
 import { build } from "esbuild";
-import { mkdir, readdir, readFile, rm, writeFile, copyFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -13,7 +13,7 @@ for (const file of await readdir(out)) await rm(join(out, file));
 
 const { metafile } = await build({
   absWorkingDir: here,
-  entryPoints: { page: "source/views/main.ts" },
+  entryPoints: { page: "source/views/start.ts" },
   bundle: true,
   splitting: true,
   format: "esm",
@@ -33,7 +33,20 @@ await build({
   minify: true,
   outdir: out,
 });
-await copyFile(join(here, "source/index.html"), join(out, "index.html"));
+
+// All that is run at the start is fetched at once, not as the browser finds out what needs what.
+const outputs = Object.entries(metafile.outputs).map(([name, made]) => [basename(name), made]);
+const entry = outputs.find(([name]) => name === "page.js")[1].imports.map(({ path }) => basename(path));
+const at_start = new Set(
+  outputs.flatMap(([name, { imports }]) =>
+    entry.includes(name)
+      ? [name, ...imports.filter(({ kind }) => kind === "import-statement").map(({ path }) => basename(path))]
+      : [],
+  ),
+);
+const preloads = [...at_start].map((name) => `<link rel="modulepreload" href="/${name}" />\n  `).join("");
+const index = await readFile(join(here, "source/index.html"), "utf8");
+await writeFile(join(out, "index.html"), index.replace('<script type="module"', `${preloads}$&`));
 
 // Of each library that is in the bundle, its licence.
 const used = new Set();

@@ -3,6 +3,7 @@
 // where another hand wrote it meanwhile, nothing is written before she has said which text is to stay.
 import { read_file, Refused, wording, write_file, type Kept } from "../program/api";
 import { document_in, text_of, type Document } from "../program/json";
+import { first_text } from "./ahead";
 import { tell } from "./events";
 import type { Kind, OpenFile, Theirs } from "./file_types";
 import { is_copy_of, renaming } from "./names";
@@ -21,7 +22,7 @@ export function begin(kind: Kind, now: Document, id: string = crypto.randomUUID(
 
 /** Refused where it cannot be read; SyntaxError where it is no JSON. */
 export async function load(kind: Kind, name: string, id = name): Promise<OpenFile> {
-  const kept = await read_file(name);
+  const kept = await first_text(name);
   const now = with_id(kind, JSON.parse(kept.text) as Document, kept.shipped);
   const left = unsaved_copy(kind, id);
   const copy = left?.copy && kept.shipped ? await finished_copy(kind, left, now) : undefined;

@@ -1,6 +1,8 @@
 // Opening a run, and making a new one.
-import { list_fats, list_files, list_moulds, Refused, type Files } from "../program/api";
+import { list_fats, list_moulds, Refused } from "../program/api";
 import { text_of, type Document } from "../program/json";
+import { first_files, run_to_open } from "./ahead";
+import { follow_run_to_bench } from "./bench";
 import { read_studio } from "./beside";
 import { read_formulas } from "./formulas";
 import { remember_saved } from "./history";
@@ -9,22 +11,19 @@ import { measure_soon } from "./measuring";
 import { file_name } from "./names";
 import { create } from "./new_file";
 import { is_changed, load } from "./open_file";
-import { plan_now } from "./planning";
+import { plan_now, show_plan_ahead } from "./planning";
 import { save_now, save_soon } from "./saving";
 import { open_up, state, take_run, update } from "./state";
 import type { View } from "./views";
 import { keep_looking } from "./watching";
 
-// Of the shipped runs, the one that has every lane.
-const shown_first = "examples/spring_cups.run.json";
-
 /** On the run and the view that are wanted, where they are there. */
 export async function begin(wanted: { run?: string; view?: View }): Promise<void> {
-  const files = await list_files();
+  const files = await first_files();
   update({ files });
-  const is_there = files.runs.some((one) => one.file === wanted.run);
+  const run = run_to_open(files, wanted.run);
   try {
-    await open_run(is_there ? wanted.run! : first_run(files), is_there || !wanted.run ? wanted.view : undefined);
+    await open_run(run, run === wanted.run || !wanted.run ? wanted.view : undefined);
   } catch (error) {
     // A run that cannot be read must not stand in the way of all others.
     const fault =
@@ -40,20 +39,16 @@ export async function read_lists(): Promise<void> {
   update({ fats, catalogue });
 }
 
-function first_run(files: Files): string {
-  const last = localStorage.getItem("run");
-  const known = (file: string | null) => files.runs.some((one) => one.file === file);
-  if (files.open) return files.open;
-  if (last && known(last)) return last;
-  const own = files.runs.find((one) => !one.shipped);
-  return own?.file ?? (known(shown_first) ? shown_first : (files.runs[0]?.file ?? ""));
-}
+/** Longer than that nobody is left without any view. */
+const soon = (): Promise<void> => new Promise((later) => setTimeout(later, 400));
 
 export async function open_run(name: string, view: View = "weigh"): Promise<void> {
   if (!name) return update({ view: "runs" });
   if (state.run.file && is_changed(state.run)) await save_now();
   const run = await load(run_kind, name);
   take_run(run);
+  follow_run_to_bench();
+  await Promise.race([show_plan_ahead(), soon()]);
   update({ view });
   localStorage.setItem("run", run.file);
   if (is_changed(run)) {

@@ -1,12 +1,14 @@
 // From what is typed to figures: one question at a time, the next as soon as the last is answered.
 // A plan takes some milliseconds, so this is quicker than waiting for a pause, and never piles up.
 import { ask_plan, Refused } from "../program/api";
+import { plan_ahead } from "./ahead";
 import { conflict_of } from "./conflicts";
 import { take_dangers, take_refusal } from "./dangers";
 import { redraw } from "./drawing";
 import { save_formulas } from "./saving";
 import { state, update } from "./state";
 import { trial } from "./trial";
+import { is_any_unsaved } from "./unsaved";
 import { know_files_beside, times_struck } from "./versions_beside";
 
 const retry_ms = 1000;
@@ -40,6 +42,16 @@ export async function plan_now(): Promise<void> {
     tell_settled(true);
     redraw();
   }
+}
+
+/** At once, and asked again as all else is: by then every file that it rests on is watched. */
+export async function show_plan_ahead(): Promise<void> {
+  const { run } = state;
+  const planned = { file: run.file, run: run.now };
+  const plan = await plan_ahead(planned)?.catch(() => undefined);
+  if (!plan || run !== state.run || state.plan || is_any_unsaved()) return;
+  update({ plan, planned });
+  take_dangers(plan);
 }
 
 const tell_settled = (is: boolean): void => void (document.documentElement.dataset.settled = String(is));

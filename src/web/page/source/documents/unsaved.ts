@@ -34,6 +34,9 @@ export function unsaved_copy(kind: Kind, id: string): UnsavedCopy | undefined {
 
 export const drop_unsaved = (kind: Kind, id: string): void => localStorage.removeItem(names_of(kind) + id);
 
+/** Of any kind, in any folder. */
+export const is_any_unsaved = (): boolean => Object.keys(localStorage).some((name) => name.startsWith("unsaved "));
+
 export function unsaved_copies(kind: Kind): UnsavedCopy[] {
   const start = names_of(kind);
   const ids = Object.keys(localStorage).flatMap((name) => (name.startsWith(start) ? [name.slice(start.length)] : []));

@@ -82,22 +82,21 @@ function refusal(status: number, answer: { complaint?: Complaint }): Refused {
   return new Refused(status, complaint, answer);
 }
 
-async function refusal_in(status: number, body: Blob): Promise<Refused> {
+function refusal_in(status: number, body: string): Refused {
   try {
-    return refusal(status, JSON.parse(await body.text()) as { complaint?: Complaint });
+    return refusal(status, JSON.parse(body) as { complaint?: Complaint });
   } catch {
     return refusal(status, {});
   }
 }
 
-async function answer_to(...question: Parameters<Transport["send"]>): Promise<Blob> {
-  const { status, body } = await program.send(...question);
-  if (status >= 200 && status < 300) return body;
-  throw await refusal_in(status, body);
-}
+const is_answered = (status: number): boolean => status >= 200 && status < 300;
 
-export const json = async <T>(...question: Parameters<Transport["send"]>): Promise<T> =>
-  JSON.parse(await (await answer_to(...question)).text()) as T;
+export async function json<T>(...question: Parameters<Transport["send"]>): Promise<T> {
+  const { status, body } = await program.send(...question);
+  if (is_answered(status)) return JSON.parse(body) as T;
+  throw refusal_in(status, body);
+}
 
 export const posted = <T>(path: string, question: object): Promise<T> =>
   json<T>("POST", path, JSON.stringify(question));
@@ -271,7 +270,11 @@ export interface Tip {
 }
 
 /** A sheet, a picture or a model, as the bytes of its file. */
-export const made_document = (wish: object): Promise<Blob> => answer_to("POST", "/api/document", JSON.stringify(wish));
+export async function made_document(wish: object): Promise<Blob> {
+  const { status, body } = await program.send_for_bytes("POST", "/api/document", JSON.stringify(wish));
+  if (is_answered(status)) return body;
+  throw refusal_in(status, await body.text());
+}
 
 /** The same, laid out at an address that a browser opens. */
 export const laid_out = async (wish: object): Promise<string> =>

@@ -27,19 +27,26 @@ export function on_key(go_on: (is_new: boolean) => void): void {
   });
 }
 
-const nobody: Answer = { status: 0, body: new Blob() };
+const nobody: Answer = { status: 0, body: "" };
 
-async function fetched(
-  method: string,
-  path: string,
-  body: string | Blob | undefined,
-  signal: AbortSignal | undefined,
-): Promise<Answer> {
+const asked = (method: string, path: string, body?: string | Blob, signal?: AbortSignal): Promise<Response> =>
+  fetch(path, { method, body, headers: { "X-Bench-Key": key }, signal });
+
+async function fetched(...question: Parameters<typeof asked>): Promise<Answer> {
   try {
-    const response = await fetch(path, { method, body, headers: { "X-Bench-Key": key }, signal });
-    return { status: response.status, body: await response.blob() };
+    const response = await asked(...question);
+    return { status: response.status, body: await response.text() };
   } catch {
     return nobody;
+  }
+}
+
+async function fetched_bytes(...question: Parameters<typeof asked>): Promise<Answer<Blob>> {
+  try {
+    const response = await asked(...question);
+    return { status: response.status, body: await response.blob() };
+  } catch {
+    return { status: 0, body: new Blob() };
   }
 }
 
@@ -49,10 +56,9 @@ function sent(method: string, path: string, body: string | Blob, progress: (shar
     const request = new XMLHttpRequest();
     request.open(method, path);
     request.setRequestHeader("X-Bench-Key", key);
-    request.responseType = "blob";
     request.upload.onprogress = (event) => progress(event.total ? event.loaded / event.total : 0);
     request.onerror = () => answered(nobody);
-    request.onload = () => answered({ status: request.status, body: request.response as Blob });
+    request.onload = () => answered({ status: request.status, body: request.responseText });
     request.send(body);
   });
 }
@@ -60,4 +66,5 @@ function sent(method: string, path: string, body: string | Blob, progress: (shar
 export const http: Transport = {
   send: (method, path, body, progress, given_up) =>
     body !== undefined && progress ? sent(method, path, body, progress) : fetched(method, path, body, given_up),
+  send_for_bytes: fetched_bytes,
 };

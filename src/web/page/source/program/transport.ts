@@ -1,8 +1,8 @@
 // How the page reaches the program, whatever lies between them.
 
-export interface Answer {
+export interface Answer<Body = string> {
   status: number; // as HTTP counts them; 0 where nobody answers
-  body: Blob;
+  body: Body;
 }
 
 export interface Transport {
@@ -17,4 +17,7 @@ export interface Transport {
     progress?: (share: number) => void,
     given_up?: AbortSignal,
   ): Promise<Answer>;
+
+  /** The same for what is no text. */
+  send_for_bytes(method: "GET" | "POST", path: string, body?: string): Promise<Answer<Blob>>;
 }

@@ -1,29 +1,21 @@
-// Places: what can be shown, by a name and the file it is of, as the address has them; and the way to each.
+// The place that is shown, and the way to each.
+import { slot_names, type Place } from "../documents/addresses";
 import { open_run } from "../documents/opening";
 import { close_apart, open_formula, open_formula_file } from "../documents/formula_opening";
-import type { FormulaSlot } from "../documents/file_types";
 import { mould_kind } from "../documents/kinds";
 import { leave_draft } from "../documents/mould_draft";
 import { measure_own_moulds } from "../documents/own_moulds";
 import { state, update } from "../documents/state";
 import { unsaved_copies } from "../documents/unsaved";
-import { is_list, is_of_run, list_views, run_views, type View } from "../documents/views";
+import { is_list, is_of_run, type View } from "../documents/views";
 import { leave_mould, open_mould } from "../moulds/chosen_mould";
 import { go_on_with_draft } from "../moulds/new_mould";
 import { list_files, Refused } from "../program/api";
-
-export interface Place {
-  name: string; // a view, or what is open in it
-  file?: string;
-}
 
 /** With the open file or draft itself: under another name it is the same place. */
 export interface Held extends Place {
   of?: object;
 }
-
-const slot_names: Record<FormulaSlot, string> = { pour: "base", pipe: "topping", apart: "formula" };
-const names: string[] = [...list_views, ...run_views, ...Object.values(slot_names), "describing", "chosen"];
 
 export function place_now(): Held | undefined {
   const { view, run, formula_of, formulas, mould, chosen_mould } = state;
@@ -34,28 +26,6 @@ export function place_now(): Held | undefined {
   if (view !== "formula") return { name: view };
   if (formula_of === "apart") return { name: "formula", file: formulas.apart?.file, of: formulas.apart };
   return { name: slot_names[formula_of], file: run.file, of: run };
-}
-
-export const address_of = ({ name, file }: Place): string =>
-  `#${name}${file ? `/${file.split("/").map(encodeURIComponent).join("/")}` : ""}`;
-
-export function place_in(address: string): Place | undefined {
-  const [name, ...file] = address.slice(1).split("/");
-  if (!names.includes(name)) return undefined;
-  try {
-    return { name, file: file.map(decodeURIComponent).join("/") || undefined };
-  } catch {
-    return undefined;
-  }
-}
-
-/** What to read first on the way to a place, and what to show meanwhile. */
-export function first_view(place: Place | undefined): { run?: string; view?: View } {
-  if (!place) return {};
-  const view = place.name as View;
-  if (is_of_run(view)) return { run: place.file, view };
-  const is_of_the_run = place.name === slot_names.pour || place.name === slot_names.pipe;
-  return { run: is_of_the_run ? place.file : undefined, view: is_list(view) ? view : "reading" };
 }
 
 /** One stays where one is, if what was typed in a formula can neither be written nor left. */

@@ -1,10 +1,11 @@
 // Where one is, in the browser's history: Back goes back, a reload stays, and focus and scrolling return with the place.
 // Every change of what is shown is kept, whoever made it; the address holds the place, and never the key.
+import { address_of, first_view, place_in, type Place } from "../documents/addresses";
 import { begin, read_lists } from "../documents/opening";
 import { state } from "../documents/state";
 import { is_of_run, type View } from "../documents/views";
 import { is_key_in_address } from "../program/http";
-import { address_of, first_view, open, place_in, place_now, type Held, type Place } from "./places";
+import { open, place_now, type Held } from "./places";
 
 /** In the browser's history, beside the address. */
 interface Entry {
