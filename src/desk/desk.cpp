@@ -114,11 +114,12 @@ Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Works
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 17> routes = {{
+  static constexpr std::array<Route, 18> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
       {"POST", "/api/plan", longest_json, quick, &Desk::plan},
+      {"POST", "/api/quote", longest_json, slow, &Desk::quote},
       {"POST", "/api/gauge", longest_json, quick, &Desk::gauge},
       {"POST", "/api/list", longest_json, quick, &Desk::list},
       {"POST", "/api/document", longest_json, slow, &Desk::document},
@@ -227,6 +228,12 @@ DeskAnswer Desk::plan(const DeskRequest& request, Budget budget) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
   return {
       served({plan_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
+}
+
+DeskAnswer Desk::quote(const DeskRequest& request, Budget budget) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  return {
+      served({quote_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
 }
 
 DeskAnswer Desk::gauge(const DeskRequest& request, Budget budget) const {

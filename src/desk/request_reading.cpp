@@ -79,6 +79,18 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
   return request;
 }
 
+service::QuoteRequest quote_request(const Fields& fields, const PathFor& path_for) {
+  service::QuoteRequest request;
+  request.text = optional_document(fields, "run");
+  request.sell = optional_word(fields, "sell");
+  request.margin = optional_word(fields, "margin");
+  request.markup = optional_word(fields, "markup");
+  request.price = optional_word(fields, "price");
+  request.file = path_for(fields.text("file"), request.text.has_value());
+  fields.refuse_unknown();
+  return request;
+}
+
 service::ListRequest list_request(const Fields& fields) {
   service::ListRequest request;
   request.what = fields.optional_text("what");

@@ -21,6 +21,8 @@ service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for)
 /// "depth": [...], "fit-volume", "cast-hung": true, ...}; those that write files are not among
 /// them.
 service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_for);
+/// {"file", "run", "sell": "12,24", and at most one of "margin", "markup" and "price"}
+service::QuoteRequest quote_request(const Fields& fields, const PathFor& path_for);
 /// {"what", "name"}
 service::ListRequest list_request(const Fields& fields);
 

@@ -410,6 +410,11 @@ await run({
         await page.getByRole("button", { name: `What ${name} means` }).click();
       assert.equal(await page.locator(".term-words").count(), 2);
       await check_access(page, "words explained among the weights");
+      await to(page, "Piece");
+      await press(page, "By a margin");
+      await page.getByLabel("Margin, of the price").fill("40");
+      await page.locator(".quote .ask-term").first().waitFor();
+      await look("the price of a piece");
       for (const run of [/^Spring cups/, /^Tilted/]) {
         await to(page, "Runs");
         await page.getByRole("button", { name: run }).first().click();

@@ -35,6 +35,12 @@ service::PlanRequest plan_of(const std::string& file) {
   return request;
 }
 
+service::QuoteRequest quote_of(const std::string& file) {
+  service::QuoteRequest request;
+  request.file = file;
+  return request;
+}
+
 service::GaugeRequest gauge_of(const std::string& file) {
   service::GaugeRequest request;
   request.file = file;
@@ -119,6 +125,35 @@ TEST_CASE("the page is told what the command line prints, byte for byte", "[web]
   CHECK(server.ask("POST", "/api/list", R"({"what":"fats","name":"coconut"})").body ==
         printed({service::ListRequest{"fats", "coconut"}}).document);
   CHECK(server.ask("POST", "/api/list", "{}").body == printed({service::ListRequest{}}).document);
+}
+
+TEST_CASE("the page is told what a quote says on the command line, byte for byte", "[web]") {
+  const ScratchFolder folder;
+  RunningServer server(settings_in(folder.path().string()));
+  const std::string name = "examples/spring_cups.run.json";
+  Json run = Json::parse(file_text(root + "/" + name));
+  const auto asked = [&](const Json& more) {
+    Json question = {{"file", name}};
+    question.update(more);
+    return server.ask("POST", "/api/quote", question.dump());
+  };
+  auto quote = quote_of(root + "/" + name);
+  CHECK(asked(Json::object()).body == printed({quote}).document);
+  CHECK(asked({{"run", run}}).body == printed({quote}).document);
+  quote.sell = "12,24";
+  quote.price = "6.50";
+  const Response several = asked({{"sell", "12,24"}, {"price", "6.50"}});
+  CHECK(several.status == 200);
+  CHECK(several.body == printed({quote}).document);
+
+  run["sell"] = 30;  // as it stands in no file
+  CHECK(Json::parse(asked({{"run", run}}).body)["numbers"][0]["sell"] == 30);
+
+  // A complaint names the page's own field, and the other that it may be instead.
+  const Response both = asked({{"margin", "40 %"}, {"price", "6.50"}});
+  CHECK(both.status == 422);
+  CHECK(Json::parse(both.body)["complaint"]["field"] == "margin");
+  CHECK(asked({{"sel", "12"}}).status == 422);
 }
 
 TEST_CASE("what is typed is planned as though it were in the file already", "[web]") {

@@ -1,1 +1,1 @@
-import{M as o}from"./chunk-WVIJCWLQ.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-WXENO3FL.js"));
+import{N as o}from"./chunk-WP4AYE63.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-QBZQ2RFO.js"));

@@ -1,6 +1,6 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
-import type { CatalogueMould, Fat, Gauge, Inspection, Plan, Working } from "../program/answers";
+import type { CatalogueMould, Fat, Gauge, Inspection, Plan, Quote, Working } from "../program/answers";
 import type { Complaint, Files, PlanQuestion, Tip, Keep } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
@@ -31,6 +31,20 @@ interface Explained {
   of: Plan;
   workings: ReadonlyMap<string, Working>;
   complaint?: string; // why it cannot be told
+}
+
+/** What is asked about costs and prices, as typed. */
+export interface QuoteWish {
+  numbers?: string; // of pieces; the run's own as long as none is typed
+  by?: "margin" | "markup" | "price"; // for the moment, where the studio has no way of selling
+  figure: string;
+}
+
+interface Quoted {
+  of?: Plan;
+  wish: QuoteWish;
+  quote?: Quote; // the last there was, though there be a complaint
+  complaint?: Complaint;
 }
 
 /** A fat of a file of her own. */
@@ -131,6 +145,8 @@ interface State {
   plan?: Plan;
   planned?: PlanQuestion; // what the plan is the answer to
   explanation?: Explained; // as soon as a figure is opened
+  quote_wish: QuoteWish;
+  quoted?: Quoted;
   is_old: boolean; // the figures shown are not of what is typed now
   changed_beside?: string; // the file whose change made them old
   dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
@@ -187,6 +203,7 @@ const current: State = {
   beside: {},
   past: [],
   future: [],
+  quote_wish: { figure: "" },
   is_old: false,
   dangers: { run: [], apart: [] },
   list_complaint: "",
@@ -212,6 +229,21 @@ export const state: Readonly<State> = current;
 function remembered_units(): Units {
   const kept = localStorage.getItem("units");
   return kept === "metric" || kept === "us" ? kept : "both";
+}
+
+/** Numbers of pieces are remembered for each run, and so is that there are none. */
+const name_of_numbers = (run: OpenFile): string => `numbers ${String(run.now.id ?? run.file)}`;
+
+const remembered_wish = (run: OpenFile): QuoteWish => ({
+  numbers: localStorage.getItem(name_of_numbers(run)) ?? undefined,
+  figure: "",
+});
+
+export function wish_quote(wish: Partial<QuoteWish>): void {
+  update({ quote_wish: { ...current.quote_wish, ...wish } });
+  const { numbers } = current.quote_wish;
+  if (numbers?.trim()) localStorage.setItem(name_of_numbers(current.run), numbers);
+  else localStorage.removeItem(name_of_numbers(current.run));
 }
 
 // Which parts of the set-up stand open is remembered; what else is open is of the moment.
@@ -270,6 +302,8 @@ export function take_run(run: OpenFile = no_run): void {
     changed_beside: undefined,
     fault: undefined,
     plan: undefined,
+    quote_wish: remembered_wish(run),
+    quoted: undefined,
     complaint: undefined,
     typed: undefined,
     measured: undefined,

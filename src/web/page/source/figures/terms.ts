@@ -33,6 +33,14 @@ export const terms = {
     name: "lye solution",
     words: "Alkali dissolved in water. Its weight is that of both together.",
   },
+  margin: {
+    name: "margin",
+    words: "What is left of the price after cost and fees, as a share of the price without tax.",
+  },
+  markup: {
+    name: "markup",
+    words: "What is put on the cost, as a share of the cost. A markup of 100 % is a margin of 50 %.",
+  },
   overrun: {
     name: "overrun",
     words: "How much air whipping beats in: at 100 % the topping has twice the volume that it had before.",

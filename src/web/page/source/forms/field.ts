@@ -6,7 +6,7 @@ import { beside_ids, formula_slots, type DocumentId } from "../documents/file_ty
 import { state, update } from "../documents/state";
 import { term_button, term_words } from "../figures/explained";
 import type { TermName } from "../figures/terms";
-import { wording } from "../program/api";
+import { wording, type Complaint } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { is_bare_number, unit_of } from "../program/numbers";
 import { is_too_soon, touch, want } from "./wanted";
@@ -30,21 +30,26 @@ export interface FieldOptions {
 
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
+/** What is wrong with what was typed: for the plan, or else for what the piece costs. */
+function complaint_now(): Complaint | undefined {
+  return state.complaint ?? (state.quoted?.of === state.plan ? state.quoted?.complaint : undefined);
+}
+
 /** The line that is about this place or about something in it. */
 export function complaint_at(of: DocumentId, pointer: string): string | undefined {
-  const complaint = state.complaint;
+  const complaint = complaint_now();
   if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
   return is_about(of) && !is_too_soon(of, complaint.field) ? wording(complaint) : undefined;
 }
 
 /** The line that is about this place itself, and not about something in it. */
 export function complaint_on(of: DocumentId, pointer: string): string | undefined {
-  return state.complaint?.field === pointer ? complaint_at(of, pointer) : undefined;
+  return complaint_now()?.field === pointer ? complaint_at(of, pointer) : undefined;
 }
 
 /** Whether the complaint is about this document. */
 export function is_about(of: DocumentId): boolean {
-  const complaint = state.complaint;
+  const complaint = complaint_now();
   const file = file_of(of)?.file;
   if (!complaint || file === undefined) return false;
   return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
@@ -58,7 +63,7 @@ function left_out(of: DocumentId, pointer: string): string {
 
 /** The field on the page that the program's complaint is about, or about a part of. */
 export function wanting_field(): HTMLElement | undefined {
-  const complaint = state.complaint;
+  const complaint = complaint_now();
   if (!complaint) return undefined;
   for (const of of ["run", ...formula_slots, ...beside_ids] as const)
     for (let pointer = complaint.field; pointer; pointer = pointer.slice(0, pointer.lastIndexOf("/"))) {

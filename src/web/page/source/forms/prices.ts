@@ -9,6 +9,9 @@ import { has_studio, said, shared_field, type Shared } from "./shared";
 const currency: Shared = { run: "/money/currency", studio: "/currency" };
 const prices: Shared = { run: "/money/prices", studio: "/prices" };
 
+/** Whether there are prices, by the run or the studio. */
+export const has_prices = (): boolean => said(currency) !== undefined;
+
 /** Prices in two currencies are not added up, and so not moved. */
 export function prices_shared(): Shared[] {
   const [run, studio] = [value_at("run", currency.run), value_at("studio", currency.studio)];
@@ -21,7 +24,7 @@ const materials = (): string[] => state.plan?.piece.cost?.materials.map((one) =>
 const called = (name: string): string => state.fats.find((one) => one.id === name)?.name ?? name;
 
 export function price_rows(): TemplateResult {
-  if (said(currency) === undefined) return html`<button type="button" @click=${begin}>Add what you paid</button>`;
+  if (!has_prices()) return html`<button type="button" @click=${begin}>Add what you paid</button>`;
   const price = (name: string, key: string): Shared => {
     const below = `/${escaped(name)}/${key}`;
     return { run: prices.run + below, studio: prices.studio + below };

@@ -1,5 +1,5 @@
 // What the program is asked, and what it says: every figure on the page comes through here.
-import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, Plan } from "./answers";
+import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, Plan, Quote } from "./answers";
 import { http } from "./http";
 import type { Document } from "./json";
 import type { Transport } from "./transport";
@@ -238,6 +238,16 @@ export const ask_plan = (question: PlanQuestion): Promise<Plan> => posted<Plan>(
 /** How every figure of that plan comes about. */
 export const ask_explanation = (question: PlanQuestion): Promise<Explanation> =>
   posted<Explanation>("/api/plan", { ...question, explain: true });
+
+/** What a piece costs and what to ask for it, for the numbers of pieces in `sell`; else the run's own. */
+export interface QuoteQuestion extends PlanQuestion {
+  sell?: string; // "12,24"
+  margin?: string; // at most one of these, in place of the studio's ways of selling
+  markup?: string;
+  price?: string;
+}
+
+export const ask_quote = (question: QuoteQuestion): Promise<Quote> => posted<Quote>("/api/quote", question);
 
 /** What is asked of a mould: a file's name, and its text where it is not kept yet. */
 export interface MouldQuestion {

@@ -67,7 +67,7 @@ const is_of_the_set_up = (): boolean =>
 const formula_wanting = (): Slot | undefined =>
   (["pour", "pipe"] as const).find((one) => state.complaint?.file && state.complaint.field && is_about(one));
 
-function go_to_field(): void {
+export function go_to_field(): void {
   const wanted = wanting_field();
   const slot = formula_wanting();
   if (wanted) return reach(wanted);

@@ -5,6 +5,7 @@ import { bench_of } from "../figures/batches";
 import { figure } from "../figures/figure";
 import type { Plan } from "../program/answers";
 import { mass, trimmed } from "../program/numbers";
+import { quote_panel } from "./quote_panel";
 import { run_needs } from "./run_needs";
 
 export function money_view(plan: Plan): TemplateResult {
@@ -77,7 +78,7 @@ export function money_view(plan: Plan): TemplateResult {
       }
       ${label_draft(plan)}
     </section>
-    ${run_needs(bench_of(plan))}`;
+    ${quote_panel()} ${run_needs(bench_of(plan))}`;
 }
 
 export function label_draft(plan: Plan): TemplateResult | typeof nothing {
