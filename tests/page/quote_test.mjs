@@ -1,7 +1,19 @@
 // What a piece costs and what to ask for it: the page's figures are those of the command line, for several numbers of
 // pieces and by each way of selling; and what a studio says of money, typed through its forms.
 import assert from "node:assert/strict";
-import { browser, check_access, examples, on_page, run, settled, to } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_tablet,
+  examples,
+  fill,
+  on_page,
+  run,
+  saved,
+  settled,
+  tablet,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const spring = "spring_cups.run.json";
@@ -25,6 +37,17 @@ const with_page = (test, studio, more = {}) =>
   });
 const field = (page, label) => page.getByLabel(label, { exact: true });
 const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
+
+// The studio has the prices of the run, which says nothing of money.
+const { money, ...bare_run } = examples(spring)[spring];
+const prices_only = { schema: "brimwright.studio/1", currency: money.currency, prices: money.prices };
+
+/** The studio's file, once it holds what is typed. */
+async function written(page, serving) {
+  await settled(page);
+  await saved(page);
+  return serving.file("studio.json");
+}
 
 /** The figures of each row of the table, by its name; of a way of selling with its name before. */
 const table = (page) =>
@@ -137,6 +160,116 @@ await run({
         assert.deepEqual((await table(page)).Packaging, ["unpriced"]);
       },
       { ...sections, prices: undefined, asking: ways },
+    ),
+
+  "a price that only the run says becomes the first of the studio's packs, and one step takes that back": () =>
+    with_page(
+      async (page, serving) => {
+        const { olive } = money.prices;
+        await press(page, "Another pack size of Olive oil");
+        const { packs, currency } = await written(page, serving);
+        assert.deepEqual([packs.olive[0], currency], [{ holds: olive.for, paid: olive.paid }, money.currency]);
+        assert.equal(serving.file(spring).money.prices.olive, undefined);
+        await page.getByText("Olive oil: by its 2 packs").waitFor();
+        await press(page, "Undo");
+        assert.deepEqual(await written(page, serving), { schema: "brimwright.studio/1" });
+        assert.deepEqual(serving.file(spring).money.prices.olive, olive);
+      },
+      { schema: "brimwright.studio/1" },
+    ),
+
+  "what a studio says of money is typed through its forms, and read by the command line": () =>
+    with_page(
+      async (page, serving) => {
+        const money = page.locator(".money");
+        const fold = (name) => money.locator("summary", { hasText: name }).click();
+        const group = (name) => page.getByRole("group", { name, exact: true });
+        await press(page, "Another pack size of Olive oil");
+        assert.equal((await written(page, serving)).packs.olive.length, 2);
+        await press(page, "Undo"); // one step
+        assert.deepEqual(await written(page, serving), prices_only);
+
+        await fold("Sellers");
+        await field(page, "Another seller, by name").fill("Mill");
+        await press(page, "Add the seller");
+        await fill(page, { "Postage of an order": "6.90", "Free from": "80", "From ordering to having it": "3" });
+        await press(page, "Another pack size of Olive oil");
+        await fill(group("Pack 2 of Olive oil"), { "One pack holds": "1 kg", "Paid for it": "9.90" });
+        await fill(group("Pack 2 of Olive oil"), { "Price of": "2026-10-01" });
+        await group("Pack 2 of Olive oil").getByLabel("From").selectOption("Mill");
+        await fill(group("Packs of Olive oil"), { "Lost beside the batch": "2" });
+        await fold("On the shelf");
+        await group("Which material stands on the shelf?").getByRole("button", { name: "Coconut oil" }).click();
+        await field(money, "Coconut oil").fill("3.2 kg");
+        await fold("Packaging");
+        await field(group("What goes round a piece?"), "Find it by its name").fill("label paper");
+        await page.keyboard.press("Enter");
+        await field(page, "label paper, each piece").fill("2 g");
+        await press(page, "Say its price: label paper");
+        await fill(group("Pack 1 of label paper"), { "One pack holds": "1 kg", "Paid for it": "8.00" });
+        await fold("Work");
+        await fill(money, { "Paid an hour": "24", "Each batch": "90", "Each piece packed": "40" });
+        await fold("Overhead");
+        await field(money, "Each batch").last().fill("3.00");
+        await fold("Tax on sales");
+        await press(page, "I charge tax");
+        await field(page, "Rate").fill("20");
+        await group(/^The prices you pay are/)
+          .getByRole("button", { name: "With tax", exact: true })
+          .click();
+        await group(/^The prices you ask are/)
+          .getByRole("button", { name: "With tax", exact: true })
+          .click();
+        await fold("Fees of selling");
+        await fill(money, { "Of what the buyer pays": "6.5", "Each order": "0.40" });
+        await fold("Ways of selling");
+        for (const [name, by, label, value] of [
+          ["retail", "A margin", "Margin, of the price", "40"],
+          ["fair", "A price as set", "Price of a piece", "6.50"],
+        ]) {
+          await field(page, "Another way, such as retail").fill(name);
+          await press(page, "Add the way");
+          await group(name).getByRole("button", { name: by, exact: true }).click();
+          await field(group(name), label).fill(value);
+        }
+        await press(page, "Add an ending");
+        await field(page, "Ending 1").fill("0.90");
+        const { olive, ...others } = prices_only.prices;
+        assert.deepEqual(await written(page, serving), {
+          ...prices_only,
+          prices: others,
+          sellers: { Mill: { postage: "6.90", postage_free_from: "80", lead_time: "3 days" } },
+          packs: {
+            olive: [
+              { holds: olive.for, paid: olive.paid },
+              { holds: "1 kg", paid: "9.90", as_of: "2026-10-01", from: "Mill" },
+            ],
+            "label paper": [{ holds: "1 kg", paid: "8.00" }],
+          },
+          waste: { olive: "2 %" },
+          have: { coconut: "3.2 kg" },
+          packaging: [{ material: "label paper", each_piece: "2 g" }],
+          work: { paid_an_hour: "24", each_batch: "90 min", each_piece_packed: "40 s" },
+          overhead: { each_batch: "3.00" },
+          tax: { rate: "20 %", prices_paid: "with tax", prices_asked: "with tax" },
+          fees: { of_price: "6.5 %", each_order: "0.40" },
+          asking: { retail: { margin: "40 %" }, fair: { price: "6.50" } },
+          price_endings: ["0.90"],
+        });
+        assert.ok(serving.printed("buy", spring).schema);
+        await check_access(page, "the studio's forms of money");
+        await page.setViewportSize(tablet);
+        await check_tablet(page, "the studio's forms of money");
+        await to(page, "Piece");
+        await quoted(page);
+        assert.deepEqual(await table(page), told(serving.printed("quote", spring)));
+
+        await to(page, "Set up");
+        await field(money, "Each batch").first().fill("soon"); // what only a quote reads
+        await money.locator(".field.wants .complaint", { hasText: "soon" }).waitFor();
+      },
+      prices_only,
+      { files: { ...examples(...formulas), [spring]: bare_run, "studio.json": prices_only } },
     ),
 });
 

@@ -168,6 +168,7 @@ interface State {
   printing: Printing;
 
   picking?: { of: FormulaSlot; row: number; text: string; lit?: string }; // the list of fats is open for this row
+  finding?: { key: string; text: string }; // a material that is looked for, and in which form
   typed?: { key: string; text: string; unit?: string }; // the field being typed in, as typed
   touched: ReadonlySet<string>; // fields that were left, by their ids: what is blank in them is complained of
   has_asked: boolean; // for what is missing: then all of it is complained of
@@ -305,6 +306,7 @@ export function take_run(run: OpenFile = no_run): void {
     quote_wish: remembered_wish(run),
     quoted: undefined,
     complaint: undefined,
+    finding: undefined,
     typed: undefined,
     measured: undefined,
   });

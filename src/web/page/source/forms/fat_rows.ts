@@ -101,10 +101,10 @@ function take(of: FormulaSlot, id: string): void {
 }
 
 /** In small letters without accents. */
-const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
+export const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
 
 /** The name of the fat that has all words typed: the one shown, or else another one; nothing where none has. */
-function name_with(fat: Fat | OwnFat, text: string): string | undefined {
+export function name_with(fat: Fat | OwnFat, text: string): string | undefined {
   const words = plain(text).split(/\s+/).filter(Boolean);
   const has_all = (name: string): boolean => words.every((word) => plain(name).includes(word));
   if (has_all(`${fat.name} ${fat.id.replaceAll("_", " ")}`)) return fat.name;

@@ -16,6 +16,7 @@ export interface FieldOptions {
   at: string; // JSON pointer
   of?: DocumentId; // the document it is in
   unit?: string; // what a bare number means
+  told?: string; // the unit of it that is not written, such as a currency
   count?: boolean; // a whole number, not a text
   number?: boolean; // a number, not a text
   hint?: string;
@@ -119,8 +120,8 @@ const blank_words = (value: Json | undefined): string | undefined =>
   typeof value === "string" && value.startsWith("?") ? value.slice(1).trim() : undefined;
 
 /** Behind its label: the unit of a bare number, and that it is required as long as it is blank. */
-const said_of = ({ unit = "" }: FieldOptions, is_wanted: boolean): string | typeof nothing =>
-  [unit.replace("cm2", "cm²"), is_wanted ? "required" : ""].filter(Boolean).join(", ") || nothing;
+const said_of = ({ unit = "", told = "" }: FieldOptions, is_wanted: boolean): string | typeof nothing =>
+  [unit.replace("cm2", "cm²"), told, is_wanted ? "required" : ""].filter(Boolean).join(", ") || nothing;
 
 export function field(options: FieldOptions): TemplateResult {
   const of = options.of ?? "run";

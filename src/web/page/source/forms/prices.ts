@@ -1,27 +1,15 @@
 // What was paid for the materials of the run, by the studio or by the run alone.
 import { html, nothing, type TemplateResult } from "lit";
 import { value_at } from "../documents/editing";
-import { state } from "../documents/state";
 import { escaped } from "../program/pointer";
 import { change, to_field } from "./form_parts";
+import { called, materials } from "./material_finder";
+import { currency, has_prices, prices, prices_shared } from "./money_said";
+import { another_pack, pack_key, packs_told } from "./packs";
 import { has_studio, said, shared_field, type Shared } from "./shared";
 
-const currency: Shared = { run: "/money/currency", studio: "/currency" };
-const prices: Shared = { run: "/money/prices", studio: "/prices" };
-
-/** Whether there are prices, by the run or the studio. */
-export const has_prices = (): boolean => said(currency) !== undefined;
-
-/** Prices in two currencies are not added up, and so not moved. */
-export function prices_shared(): Shared[] {
-  const [run, studio] = [value_at("run", currency.run), value_at("studio", currency.studio)];
-  return run !== undefined && studio !== undefined && run !== studio ? [] : [currency, prices];
-}
-
-const materials = (): string[] => state.plan?.piece.cost?.materials.map((one) => one.name) ?? [];
-
-/** A fat goes by its id where prices are listed. */
-const called = (name: string): string => state.fats.find((one) => one.id === name)?.name ?? name;
+const may_have_packs = (name: string): boolean =>
+  has_studio() && pack_key(name) === undefined && prices_shared().length > 0;
 
 export function price_rows(): TemplateResult {
   if (!has_prices()) return html`<button type="button" @click=${begin}>Add what you paid</button>`;
@@ -33,18 +21,20 @@ export function price_rows(): TemplateResult {
       ${shared_field(currency, { label: "Currency", short: true, hint: "Its ISO 4217 code, such as EUR." })}
     </div>
     <div class="prices">
-      ${materials().map(
-        (name) =>
-          html`<div class="row">
-            ${shared_field(price(name, "paid"), { label: `${called(name)}, paid`, optional: true, takes_part: true, short: true })}
-            ${shared_field(price(name, "for"), {
-              label: `for how much ${called(name)}`,
-              unit: "g",
-              optional: true,
-              takes_part: true,
-              short: true,
-            })}
-          </div>`,
+      ${materials().map((name) =>
+        pack_key(name) === undefined || value_at("run", price(name, "paid").run) !== undefined
+          ? html`<div class="row">
+              ${shared_field(price(name, "paid"), { label: `${called(name)}, paid`, optional: true, takes_part: true, short: true })}
+              ${shared_field(price(name, "for"), {
+                label: `for how much ${called(name)}`,
+                unit: "g",
+                optional: true,
+                takes_part: true,
+                short: true,
+              })}
+              ${may_have_packs(name) && said(price(name, "paid")) ? another_pack(name) : nothing}
+            </div>`
+          : packs_told(name),
       )}
     </div>
     ${materials().length ? nothing : html`<p class="hint">The materials stand here as soon as there are figures.</p>`}`;

@@ -44,14 +44,14 @@ function parts_of(value: Json | undefined, below = ""): [string, Json][] {
 }
 
 /** With nothing left that holds nothing. */
-function without_empty(document: Document, pointer: string): Document {
+export function without_empty(document: Document, pointer: string): Document {
   for (let here = pointer; here; here = here.slice(0, here.lastIndexOf("/")))
     if (at(document, here) !== undefined && is_empty(at(document, here)))
       document = with_value(document, here, undefined);
   return document;
 }
 
-const taken_out = (run: Document, pointers: string[]): Document =>
+export const taken_out = (run: Document, pointers: string[]): Document =>
   pointers.reduce((now, pointer) => without_empty(with_value(now, pointer, undefined), pointer), run);
 
 type Kept = [from: string, to: string, value: Json];

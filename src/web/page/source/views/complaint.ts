@@ -10,7 +10,7 @@ import { is_about, wanting_field } from "../forms/field";
 import { reach } from "../forms/form_parts";
 import { keep_it } from "../forms/keep_it";
 import { is_of_blank, still_needed } from "../forms/still_needed";
-import { wording } from "../program/api";
+import { wording, type Complaint } from "../program/api";
 import { show } from "./where";
 
 /** `comes_of_it` is what that means for what stands beneath. */
@@ -29,13 +29,20 @@ export function complaint(
               ${
                 is_about("run")
                   ? keep_it(state.run.now, said.keep, (pointer, value) => edit("run", pointer, value))
-                  : nothing
+                  : keep_in_studio(said)
               }
               ${is_elsewhere() ? html`<button type="button" @click=${go_to_field}>Go to the field</button>` : nothing}`
           : nothing
       }
     </div>
     ${still_needed()}`;
+}
+
+export function keep_in_studio({ keep }: Complaint): TemplateResult | typeof nothing {
+  const { studio } = state.beside;
+  return studio && is_about("studio")
+    ? keep_it(studio.now, keep, (pointer, value) => edit("studio", pointer, value))
+    : nothing;
 }
 
 /** "/additives/2/rate" as "additives 3, rate: ". */

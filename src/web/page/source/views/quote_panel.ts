@@ -5,14 +5,15 @@ import { value_at } from "../documents/editing";
 import { quote_again, quote_now } from "../documents/quoting";
 import { open_up, state, wish_quote, type QuoteWish } from "../documents/state";
 import { danger_sign } from "../figures/dangers";
-import { said_beneath } from "../forms/field";
-import { choice, go_on, to_id } from "../forms/form_parts";
-import { has_prices } from "../forms/prices";
+import { id_of, said_beneath } from "../forms/field";
+import { choice, go_on, to_id, unfold } from "../forms/form_parts";
+import { has_prices } from "../forms/money_said";
+import { has_studio } from "../forms/shared";
 import type { Quote } from "../program/answers";
 import { wording, type Complaint } from "../program/api";
 import type { Document } from "../program/json";
 import { is_bare_number } from "../program/numbers";
-import { go_to_field, place_words } from "./complaint";
+import { go_to_field, keep_in_studio, place_words } from "./complaint";
 import { below_cost, side_by_side } from "./quote_table";
 import { show } from "./where";
 
@@ -28,8 +29,9 @@ const no_prices = (): TemplateResult =>
     <button type="button" @click=${() => to_studio()}>To the prices paid</button>`;
 
 /** In the set-up, and there to a place in it. */
-function to_studio(id = "lane-studio"): void {
+function to_studio(form?: string, id = "lane-studio"): void {
   open_up("set-up studio");
+  if (form) unfold("studio", form);
   void show("set-up");
   requestAnimationFrame(() => go_on(to_id(id))); // after the view has led the keyboard to its title
 }
@@ -67,7 +69,8 @@ function said(complaint: Complaint): TemplateResult | typeof nothing {
         : complaint.field.startsWith("/")
           ? html`<button type="button" @click=${go_to_field}>Go to the field</button>`
           : nothing
-    }`;
+    }
+    ${keep_in_studio(complaint)}`;
 }
 
 interface Plain {
@@ -114,6 +117,9 @@ function numbers_field(complaint?: Complaint): TemplateResult {
   });
 }
 
+const to_ways = (): void =>
+  has_studio() ? to_studio("money asking", `${id_of("studio", "/asking")}-name`) : to_studio();
+
 const has_ways = (): boolean => Object.keys((value_at("studio", "/asking") ?? {}) as Document).length > 0;
 
 type By = NonNullable<QuoteWish["by"]>;
@@ -153,7 +159,8 @@ function price_for_now(complaint?: Complaint): TemplateResult {
           </div>`
         : nothing
     }
-    <p class="hint">Your ways of selling can be kept in My studio: then each price stands here.</p>`;
+    <p class="hint">Your ways of selling can be kept in My studio: then each price stands here.</p>
+    <button type="button" @click=${to_ways}>Keep my ways of selling</button>`;
 }
 
 function told(quote: Quote, is_old: boolean): TemplateResult {

@@ -13,7 +13,9 @@ import { decorations, pointer_of } from "../forms/decoration";
 import { rows_of } from "../forms/form_lists";
 import { market, market_choice } from "../forms/run_extras";
 import { loss_fields, losses_of } from "../forms/losses";
-import { price_rows, prices_shared } from "../forms/prices";
+import { money_forms } from "../forms/money_forms";
+import { prices_shared } from "../forms/money_said";
+import { price_rows } from "../forms/prices";
 import { has_studio, keep_in_studio, mould_key, said, shared_field, who_says, type Shared } from "../forms/shared";
 import { has_topping } from "../forms/topping_form";
 import { set_up_part, told } from "./set_up_part";
@@ -69,7 +71,8 @@ function sections(bench?: Bench): TemplateResult {
               </button>
             </p>
             <p class="hint">
-              They go into studio.json beside your runs; every run then takes from it what it does not say.
+              They go into studio.json beside your runs; every run then takes from it what it does not say. Packs and
+              sellers, your work, tax, fees and ways of selling can then be kept there too.
             </p>`
     }
     <div class="studio-sections">
@@ -83,7 +86,8 @@ function sections(bench?: Bench): TemplateResult {
             ${body()}
           </section>`,
       )}
-    </div>`;
+    </div>
+    ${has_studio() ? money_forms() : nothing}`;
 }
 
 function every_section(bench?: Bench): Section[] {
