@@ -101,6 +101,7 @@ await run({
       await folded(page);
       const high = await page.evaluate(() => document.documentElement.scrollHeight);
       assert.ok(high <= 4 * window_of.height, `${high} px`);
+      await page.locator(".lane.pour svg").first().waitFor(); // once the mould is measured
       for (const part of ["pour", "pipe", "decorate", "dust"])
         assert.equal(await page.locator(`.lane.${part} svg`).count(), 1, part);
       assert.match(await page.locator(".lane.pour .order").innerText(), /68\.0 g .* each; make 1765\.8 g/);

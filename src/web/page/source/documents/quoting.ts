@@ -49,6 +49,11 @@ function question_of(planned: PlanQuestion, { numbers = "", by, figure }: QuoteW
   return { ...planned, ...(sell && { sell }), ...(by && figure.trim() && { [by]: figure }) };
 }
 
+/** The run's own number was planned: a number that cannot be made is one of those asked about. */
+function asked_about(complaint: Complaint, { numbers = "" }: QuoteWish): Complaint {
+  return complaint.field === "/sell" && listed(numbers) ? { ...complaint, file: "", field: "sell" } : complaint;
+}
+
 async function ask(): Promise<void> {
   due = undefined;
   const { run, plan, planned, quote_wish, is_old } = state;
@@ -60,7 +65,8 @@ async function ask(): Promise<void> {
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     if (run !== state.run) return;
-    update({ quoted: { of: plan, wish: quote_wish, quote: state.quoted?.quote, complaint: error.complaint } });
+    const complaint = asked_about(error.complaint, quote_wish);
+    update({ quoted: { of: plan, wish: quote_wish, quote: state.quoted?.quote, complaint } });
     if (error.may_pass) window.setTimeout(quote_again, retry_ms);
   } finally {
     is_asking = false;
