@@ -77,7 +77,7 @@ room(costing
   DOORS quote selling)
 room(runs
   USES units schemas geometry moulds chemistry planning trade costing
-  DOORS level_reading named_files run_file selling_reading studio_file supplies)
+  DOORS level_reading named_files order_file run_file selling_reading studio_file supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning trade costing
   DOORS bench_sheet brief buying_report catalogue_report drawing gauge_report inspection_report label_report

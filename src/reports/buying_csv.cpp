@@ -29,24 +29,26 @@ std::string row(const std::vector<std::string>& cells) {
 
 std::string buying_csv(const Buying& buying) {
   std::string text =
-      row({"seller", "material", "name", "packs", "pack_g", "price", "sum", "currency"});
+      row({"seller", "material", "name", "packs", "pack", "unit", "price", "sum", "currency"});
   for (const auto& delivery : buying.purchase.deliveries) {
     for (const auto& bought : delivery.packs) {
       const trade::Pack& pack = buying.packs[bought.pack];
       text += row({text_cell(delivery.seller), text_cell(pack.material),
                    text_cell(shown_as(buying, pack.material)), std::to_string(bought.count),
-                   trimmed(pack.holds.mass() / gram, 6), amount_text(pack.paid),
+                   pack.holds.is_pieces() ? std::to_string(pack.holds.whole())
+                                          : trimmed(pack.holds.mass() / gram, 6),
+                   pack.holds.is_pieces() ? "piece" : "g", amount_text(pack.paid),
                    amount_text({bought.count * pack.paid.coins, pack.paid.currency}),
                    pack.paid.currency.code});
     }
     if (delivery.seller.empty()) continue;
-    text += row({text_cell(delivery.seller), "", "postage", "", "", "",
+    text += row({text_cell(delivery.seller), "", "postage", "", "", "", "",
                  delivery.postage ? amount_text(*delivery.postage) : "not given",
                  delivery.goods.currency.code});
   }
   for (const auto& one : buying.materials)
     if (one.is_unpriced)
-      text += row({"", text_cell(one.name), text_cell(one.shown), "", "", "", "unpriced", ""});
+      text += row({"", text_cell(one.name), text_cell(one.shown), "", "", "", "", "unpriced", ""});
   return text;
 }
 

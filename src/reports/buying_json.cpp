@@ -1,6 +1,7 @@
 #include "reports/buying_report.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
+#include "reports/plan_words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -11,18 +12,23 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-double grams(const trade::Amount& amount) { return to_decimals(amount.mass() / gram, 6); }
+/// "used_g", or "used_pieces" of what is counted.
+void put_amount(Json& json, const std::string& what, const trade::Amount& amount) {
+  if (amount.is_pieces())
+    json[what + "_pieces"] = amount.whole();
+  else
+    json[what + "_g"] = to_decimals(amount.mass() / gram, 6);
+}
 
 Json material_json(const Buying::Material& one) {
-  Json json = {{"material", one.name},
-               {"shown_as", one.shown},
-               {"used_g", grams(one.used)},
-               {"waste_percent", to_decimals(one.waste.in_percent(), 4)},
-               {"needed_g", grams(one.needed)},
-               {"have_g", grams(one.have)},
-               {"to_buy_g", grams(one.to_buy)},
-               {"bought_g", grams(one.bought)},
-               {"left_g", grams((one.have + one.bought).less(one.needed))}};
+  Json json = {{"material", one.name}, {"shown_as", one.shown}};
+  put_amount(json, "used", one.used);
+  json["waste_percent"] = to_decimals(one.waste.in_percent(), 4);
+  put_amount(json, "needed", one.needed);
+  put_amount(json, "have", one.have);
+  put_amount(json, "to_buy", one.to_buy);
+  put_amount(json, "bought", one.bought);
+  put_amount(json, "left", one.left());
   json["unpriced"] = one.is_unpriced;
   return json;
 }
@@ -31,20 +37,14 @@ Json delivery_json(const trade::Delivery& delivery, const Buying& buying) {
   Json packs = Json::array();
   for (const auto& bought : delivery.packs) {
     const trade::Pack& pack = buying.packs[bought.pack];
-    packs.push_back({{"material", pack.material},
-                     {"shown_as", shown_as(buying, pack.material)},
-                     {"count", bought.count},
-                     {"holds_g", grams(pack.holds)},
-                     {"paid", amount_text(pack.paid)},
-                     {"sum", amount_text({bought.count * pack.paid.coins, pack.paid.currency})}});
-    if (pack.as_of) {
-      const auto two = [](unsigned number) {
-        return (number < 10 ? "0" : "") + std::to_string(number);
-      };
-      packs.back()["as_of"] = std::to_string(static_cast<int>(pack.as_of->year())) + "-" +
-                              two(static_cast<unsigned>(pack.as_of->month())) + "-" +
-                              two(static_cast<unsigned>(pack.as_of->day()));
-    }
+    Json json = {{"material", pack.material},
+                 {"shown_as", shown_as(buying, pack.material)},
+                 {"count", bought.count}};
+    put_amount(json, "holds", pack.holds);
+    json["paid"] = amount_text(pack.paid);
+    json["sum"] = amount_text({bought.count * pack.paid.coins, pack.paid.currency});
+    packs.push_back(std::move(json));
+    if (pack.as_of) packs.back()["as_of"] = iso_date(*pack.as_of);
   }
   Json json = {{"seller", delivery.seller.empty() ? Json(nullptr) : Json(delivery.seller)},
                {"packs", packs},
@@ -58,11 +58,12 @@ Json delivery_json(const trade::Delivery& delivery, const Buying& buying) {
 
 Json stock_json(const Buying::Stock& stock) {
   Json limits = Json::array();
-  for (const auto& limit : stock.limited_by)
-    limits.push_back({{"material", limit.name},
-                      {"shown_as", limit.shown},
-                      {"needed_g", grams(limit.needed)},
-                      {"have_g", grams(limit.have)}});
+  for (const auto& limit : stock.limited_by) {
+    Json json = {{"material", limit.name}, {"shown_as", limit.shown}};
+    put_amount(json, "needed", limit.needed);
+    put_amount(json, "have", limit.have);
+    limits.push_back(std::move(json));
+  }
   return {{"pieces", stock.pieces},
           {"batches", stock.batches},
           {"short_for", stock.short_for ? Json(*stock.short_for) : Json(nullptr)},
@@ -73,9 +74,11 @@ Json stock_json(const Buying::Stock& stock) {
 
 std::string buying_json(const Buying& buying) {
   Json json = {{"schema", "brimwright.buy/1"}, {"studio", buying.studio}};
-  for (const auto& run : buying.runs)
-    json["runs"].push_back(
-        {{"file", run.file}, {"name", run.name}, {"sell", run.sell}, {"make", run.make}});
+  for (const auto& run : buying.runs) {
+    Json told = {{"file", run.file}, {"name", run.name}, {"sell", run.sell}, {"make", run.make}};
+    if (!run.order.empty()) told["order"] = run.order;
+    json["runs"].push_back(std::move(told));
+  }
   json["materials"] = Json::array();
   for (const auto& one : buying.materials) json["materials"].push_back(material_json(one));
   json["deliveries"] = Json::array();

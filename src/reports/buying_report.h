@@ -17,8 +17,9 @@ struct Buying {
   struct Run {
     std::string file, name;
     std::int64_t sell, make;
+    std::string order = {};  // the file of the one that it is a line of
   };
-  /// A material, by weight: what is weighed out of it and lost, and what it is covered by.
+  /// A material, by weight or by the piece: what is used of it and lost, and what it is covered by.
   struct Material {
     std::string name;   // as packs and prices call it
     std::string shown;  // to people
@@ -30,6 +31,8 @@ struct Buying {
     trade::Amount bought;
     bool is_unpriced = false;  // it must be bought, and no pack of it is listed
     bool is_from_tap = false;  // water that nobody sells her
+
+    trade::Amount left() const { return (have + bought).less(needed); }  // when all is made
   };
   /// How far the shelf alone reaches, for a single run.
   struct Stock {

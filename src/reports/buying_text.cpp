@@ -27,19 +27,17 @@ std::string headed(const std::string& text) { return text + "\n"; }
 
 /// What must be there is shown up, what is there down.
 std::string up(const trade::Amount& amount) {
+  if (amount.is_pieces()) return counted(amount.whole(), "piece");
   const std::int64_t step = micrograms_shown(amount.whole());
   return grams((amount.whole() + step - 1) / step * step, step);
 }
 std::string down(const trade::Amount& amount) {
+  if (amount.is_pieces()) return counted(amount.whole(), "piece");
   const std::int64_t step = micrograms_shown(amount.whole());
   return grams(amount.whole() / step * step, step);
 }
 
 std::string money(const Money& sum) { return amount_text(sum) + " " + sum.currency.code; }
-
-trade::Amount left_of(const Buying::Material& material) {
-  return (material.have + material.bought).less(material.needed);
-}
 
 const trade::Seller* seller_of(const Buying& buying, const std::string& name) {
   const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
@@ -52,7 +50,8 @@ std::string runs_text(const Buying& buying) {
       headed("To buy for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"));
   for (const auto& run : buying.runs)
     text += line(run.name + ": " + counted(run.sell, "piece") + " to sell, " +
-                 std::to_string(run.make) + " to make (" + on_one_line(run.file) + ")");
+                 std::to_string(run.make) + " to make (" + on_one_line(run.file) +
+                 (run.order.empty() ? "" : ", of " + on_one_line(run.order)) + ")");
   return text;
 }
 
@@ -123,13 +122,13 @@ std::string materials_text(const Buying& buying) {
              buying, "From the shelf",
              [](const Material& one) { return one.to_buy.whole() == 0 && one.needed.whole() > 0; },
              [](const Material& one) -> Cells {
-               return {one.shown, up(one.needed) + " needed", down(left_of(one)) + " left"};
+               return {one.shown, up(one.needed) + " needed", down(one.left()) + " left"};
              }) +
          table_of(
              buying, "Left when all is made",
              [](const Material& one) { return one.bought.whole() > 0; },
              [](const Material& one) -> Cells {
-               return {one.shown, up(one.needed) + " needed", down(left_of(one)) + " left"};
+               return {one.shown, up(one.needed) + " needed", down(one.left()) + " left"};
              });
 }
 

@@ -29,6 +29,21 @@ std::string material_name(const std::string& price_name, const planning::Run& ru
   return price_name;
 }
 
+std::string iso_date(const std::chrono::year_month_day& date) {
+  const auto two = [](unsigned number) {
+    return (number < 10 ? "-0" : "-") + std::to_string(number);
+  };
+  return std::to_string(static_cast<int>(date.year())) + two(static_cast<unsigned>(date.month())) +
+         two(static_cast<unsigned>(date.day()));
+}
+
+std::string whom_and_when(const std::string& whom_for,
+                          const std::optional<std::chrono::year_month_day>& due) {
+  std::string text = whom_for.empty() ? "" : "for " + whom_for;
+  if (due) text += (text.empty() ? "due " : ", due ") + iso_date(*due);
+  return text;
+}
+
 std::string studio_words(const planning::FromStudio& from) {
   static const std::map<std::string, std::string, std::less<>> words = {
       {"pots", "pot and lye jug"},

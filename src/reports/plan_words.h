@@ -2,6 +2,8 @@
 
 #include "planning/run.h"
 
+#include <chrono>
+#include <optional>
 #include <string>
 
 namespace brimwright::reports {
@@ -15,6 +17,13 @@ std::string line(const std::string& text);
 
 /// What is shown of a material that the prices call `price_name`: of a fat its name, not its id.
 std::string material_name(const std::string& price_name, const planning::Run& run);
+
+/// "2026-12-04" (ISO 8601).
+std::string iso_date(const std::chrono::year_month_day& date);
+
+/// "for the December market, due 2026-12-04", as far as it is said.
+std::string whom_and_when(const std::string& whom_for,
+                          const std::optional<std::chrono::year_month_day>& due);
 
 /// "losses, scales (soap/studio.json)": what a run takes of its studio.
 std::string studio_words(const planning::FromStudio& from);

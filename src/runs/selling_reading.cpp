@@ -1,7 +1,6 @@
 #include "runs/selling_reading.h"
 
 #include "runs/money_reading.h"
-#include "runs/studio_file.h"
 #include "runs/supplies.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -137,8 +136,6 @@ constexpr std::array money_sections = {"packaging", "work",   "overhead",     "t
 
 void read_sections(Selling& selling, const Fields& studio) {
   const Currency& currency = selling.currency;
-  for (const Fields& one : studio.objects("packaging"))
-    selling.packaging.push_back(packaging_of(one));
   if (const auto work = studio.optional_object("work")) selling.work = work_of(*work, currency);
   if (const auto overhead = studio.optional_object("overhead"))
     selling.overhead = overhead_of(*overhead, currency);
@@ -176,6 +173,14 @@ bool says_money(const Fields& studio) {
 
 }  // namespace
 
+std::vector<Packaging> read_packaging(const Studio& studio) {
+  std::vector<Packaging> packaging;
+  if (!studio.fields()) return packaging;
+  for (const Fields& one : studio.fields()->objects("packaging"))
+    packaging.push_back(packaging_of(one));
+  return packaging;
+}
+
 trade::Asking read_margin(const std::string& typed, const Place& where) {
   const Share margin = read_share(typed, where, "40 %");
   if (margin >= whole)
@@ -209,6 +214,7 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
     for (const auto& [name, price] : run.money->prices)
       selling.prices[name] = {price.paid, trade::exact(price.pack / gram)};
   if (fields) read_sections(selling, *fields);
+  selling.packaging = read_packaging(studio);
   if (has_studio && studios.code == selling.currency.code)
     add_supplies(selling, run, read_supplies(studio));
   return selling;

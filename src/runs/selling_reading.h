@@ -3,10 +3,12 @@
 #include "costing/selling.h"
 #include "moulds/library.h"
 #include "planning/run.h"
+#include "runs/studio_file.h"
 #include "units/fields.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace brimwright::runs {
 
@@ -14,6 +16,9 @@ namespace brimwright::runs {
 /// the run's own prices of materials. UserError with file and field for anything wrong; where
 /// neither run nor studio names a currency; and where they name two.
 costing::Selling read_selling(const planning::Run& run, const moulds::Library& library);
+
+/// What goes round the pieces that are sold; nothing without a studio.
+std::vector<costing::Packaging> read_packaging(const Studio& studio);
 
 /// A margin or a markup as typed, "40 %": nothing below zero, and no margin of the whole price.
 trade::Asking read_margin(const std::string& typed, const Place& where);

@@ -31,13 +31,25 @@ void know_trade(const Fields& studio) {
       know(sellers->optional_object(seller), {"postage", "postage_free_from", "lead_time"});
 }
 
+void know_selling(const Fields& studio) {
+  for (const Fields& one : studio.objects("packaging")) know(one, {"material", "each_piece"});
+  know(studio.optional_object("work"),
+       {"paid_an_hour", "each_batch", "each_piece_made", "each_tray_fill", "each_piece_packed"});
+  know(studio.optional_object("overhead"), {"each_batch", "each_piece_made"});
+  know(studio.optional_object("tax"), {"rate", "prices_paid", "prices_asked"});
+  know(studio.optional_object("fees"), {"of_price", "each_order"});
+  if (const auto ways = studio.optional_object("asking"))
+    for (const std::string& way : ways->keys())
+      know(ways->optional_object(way), {"margin", "markup", "price"});
+}
+
 void know_all(const Fields& studio) {
   studio.optional_text("$schema");
   studio.optional_name("name");
   studio.optional_text("note");
   for (const std::string_view section : studio_sections) studio.has(section);
   know(studio, {"currency", "packaging", "work", "overhead", "tax", "fees", "asking",
-                "price_endings", "waste"});
+                "price_endings", "letterhead"});
   if (const auto scales = studio.optional_object("scales")) {
     know(scales, {"large", "fine", "confirmed"});
     for (const auto* scale : {"large", "fine"})
@@ -61,6 +73,7 @@ void know_all(const Fields& studio) {
   }
   know(studio.optional_object("label"), {"market"});
   know_trade(studio);
+  know_selling(studio);
 }
 
 /// The file that a mould's name means, as it is known everywhere; empty where it is none.

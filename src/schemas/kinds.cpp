@@ -71,6 +71,7 @@ constexpr Schema mould_schema{"brimwright.mould", 2, mould_keys};
 constexpr Schema tips_schema{"brimwright.tips", 2, tip_keys};
 constexpr Schema fats_schema{"brimwright.fats", 1};
 constexpr Schema studio_schema{"brimwright.studio", 1};
+constexpr Schema order_schema{"brimwright.order", 1};
 constexpr Schema bench_schema{"brimwright.bench", 1};
 
 }  // namespace
@@ -81,11 +82,12 @@ const Schema& mould() { return mould_schema; }
 const Schema& tips() { return tips_schema; }
 const Schema& fats() { return fats_schema; }
 const Schema& studio() { return studio_schema; }
+const Schema& order() { return order_schema; }
 const Schema& bench() { return bench_schema; }
 
 const Schema* kind_called(std::string_view version) {
-  for (const Schema* kind :
-       {&run_schema, &formula_schema, &mould_schema, &tips_schema, &fats_schema, &studio_schema})
+  for (const Schema* kind : {&run_schema, &formula_schema, &mould_schema, &tips_schema,
+                             &fats_schema, &studio_schema, &order_schema})
     if (version == kind->today() || (kind->version > 1 && version == kind->previous())) return kind;
   return nullptr;
 }

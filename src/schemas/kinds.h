@@ -16,6 +16,7 @@ const Schema& mould();
 const Schema& tips();
 const Schema& fats();
 const Schema& studio();
+const Schema& order();
 const Schema& bench();  // a batch that is being weighed; no tidying
 
 /// The kind of hers whose today's or previous version is called `version` ("brimwright.run/1");

@@ -22,16 +22,20 @@ bool is_searching(const planning::Run& run) {
   });
 }
 
+planning::Run run_in(const Fields& file, std::optional<std::int64_t> sell,
+                     const moulds::Library& library) {
+  planning::Run run = runs::read_run(file, library, sell);
+  // A search for places takes seconds: not for who answers what is quickly said.
+  if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(file.file());
+  return run;
+}
+
 planning::Run run_of(const RunAsked& asked, const UserTerms& terms,
                      const moulds::Library& library) {
   std::optional<std::int64_t> sell;
   if (asked.sell) sell = pieces_from(*asked.sell, terms.place("sell"));
-  const Fields file =
-      asked.text ? Fields::parse(*asked.text, asked.file) : Fields::read(asked.file);
-  planning::Run run = runs::read_run(file, library, sell);
-  // A search for places takes seconds: not for who answers what is quickly said.
-  if (library.only_remembered && is_searching(run)) throw moulds::NotYetMeasured(asked.file);
-  return run;
+  return run_in(asked.text ? Fields::parse(*asked.text, asked.file) : Fields::read(asked.file),
+                sell, library);
 }
 
 }  // namespace
@@ -74,6 +78,14 @@ planning::Plan gated_plan(const planning::Run& run, const planning::Measured& me
   planning::Plan plan = planning::plan_of(run, measured);
   pass_gates(run, plan);
   return plan;
+}
+
+PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
+                       const moulds::Library& library, const Caller& caller) {
+  planning::Run run = run_in(Fields::read(file), sell, library);
+  planning::Measured measured = measured_run(run, caller);
+  planning::Plan plan = gated_plan(run, measured);
+  return {std::move(run), std::move(measured), std::move(plan)};
 }
 
 }  // namespace brimwright::service

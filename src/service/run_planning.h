@@ -35,4 +35,15 @@ void pass_gates(const planning::Run& run, const planning::Plan& plan);
 /// The plan of the run's own number of pieces, past those gates.
 planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured);
 
+/// A run with its plan, and what that was made from.
+struct PlannedRun {
+  planning::Run run;
+  planning::Measured measured;
+  planning::Plan plan;
+};
+
+/// The run in `file`, planned for `sell` pieces or its own number of them, past the gates.
+PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
+                       const moulds::Library& library, const Caller& caller);
+
 }  // namespace brimwright::service

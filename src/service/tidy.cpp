@@ -4,6 +4,7 @@
 #include "moulds/mould_file.h"
 #include "planning/tips.h"
 #include "runs/named_files.h"
+#include "runs/order_file.h"
 #include "runs/run_file.h"
 #include "schemas/kinds.h"
 #include "schemas/tidying.h"
@@ -23,6 +24,7 @@ void read_as(const Schema& kind, const std::string& text, const std::string& fil
   if (&kind == &schemas::mould()) (void)moulds::read_mould(fields, library);
   if (&kind == &schemas::tips()) (void)planning::read_tips(fields);
   if (&kind == &schemas::fats()) (void)chemistry::read_user_fats(fields);
+  if (&kind == &schemas::order()) (void)runs::read_order(fields, library);
 }
 
 const Schema& kind_of(const Fields& fields) { return *schemas::kind_called(fields.text("schema")); }
@@ -50,9 +52,9 @@ Reply tidied_up(const TidyRequest& request, const UserTerms& terms,
     schemas::Tidied tidied = schemas::tidied(text, file);
     const Schema& kind = kind_of(Fields::parse(text, file));
     read_as(kind, text, file, library);
-    if (&kind == &schemas::run())
-      tidied.text = schemas::with_id(tidied.text, schemas::new_id(), file);
-    const bool has_new_id = &kind == &schemas::run() && !Fields::parse(text, file).has("id");
+    const bool wants_id = &kind == &schemas::run() || &kind == &schemas::order();
+    if (wants_id) tidied.text = schemas::with_id(tidied.text, schemas::new_id(), file);
+    const bool has_new_id = wants_id && !Fields::parse(text, file).has("id");
     reply.document += on_one_line(file) + ": " + done_to(tidied, has_new_id) + "\n";
     if (tidied.text == text) continue;
     read_as(kind, tidied.text, file, library);

@@ -1,0 +1,198 @@
+#include "service/purchasing.h"
+
+#include "planning/cost.h"
+#include "reports/plan_words.h"
+#include "trade/fraction.h"
+#include "units/user_error.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <string>
+
+namespace brimwright::service {
+namespace {
+
+using reports::Buying;
+using trade::Amount;
+
+std::vector<std::string> names_of(const Materials& materials) {
+  std::vector<std::string> names;
+  for (const auto& one : materials) names.push_back(one.name);
+  return names;
+}
+
+Buying::Material material(const std::string& name, const std::string& shown, Amount used) {
+  const Amount none = used.less(used);
+  return {.name = name,
+          .shown = shown,
+          .used = used,
+          .waste = {},
+          .needed = used,
+          .have = none,
+          .to_buy = used,
+          .bought = none};
+}
+
+Amount whole_pieces(const trade::Fraction& count) {
+  const auto floor = static_cast<std::int64_t>(numerator(count) / denominator(count));
+  return Amount::pieces(floor + (trade::Fraction(floor) < count ? 1 : 0));
+}
+
+/// An amount that is listed for a material counts it where it is counted, and weighs it else.
+void refuse_other_kind(const Amount& amount, const Buying::Material& of, const std::string& listed,
+                       const Place& where) {
+  if (amount.is_alike(of.used)) return;
+  if (amount.is_pieces())
+    throw UserError(where,
+                    "counts pieces of " + brimwright::quoted(listed) + ", which is used by weight",
+                    "give its weight, such as \"500 g\"");
+  throw UserError(where,
+                  "is a weight of " + brimwright::quoted(listed) + ", which is used by the piece",
+                  "give a number of pieces, such as \"50 pieces\"");
+}
+
+Amount with_waste(const Buying::Material& one) {
+  if (one.waste == Share{}) return one.used;
+  const trade::Fraction more = 1 + trade::exact(one.waste);
+  if (one.used.is_pieces()) return whole_pieces(more * trade::Fraction(one.used.whole()));
+  return Amount::at_least(one.used.mass() * (1 + one.waste.of_one()));
+}
+
+/// The studio's packs of what is needed, by the names of `materials`.
+std::vector<trade::Pack> listed_packs(const Materials& materials, const runs::Supplies& supplies) {
+  const auto names = names_of(materials);
+  std::vector<trade::Pack> packs;
+  for (const auto& [pack, where] : supplies.packs) {
+    const std::string name = runs::material_of(pack.material, names, where);
+    const auto known = std::find(names.begin(), names.end(), name);
+    if (known == names.end()) continue;
+    refuse_other_kind(pack.holds, materials[static_cast<std::size_t>(known - names.begin())],
+                      pack.material, where);
+    packs.push_back(pack);
+    packs.back().material = name;
+  }
+  return packs;
+}
+
+bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
+  return std::any_of(packs.begin(), packs.end(),
+                     [&](const trade::Pack& pack) { return pack.material == material; });
+}
+
+std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
+                                   const std::vector<const planning::Run*>& runs) {
+  auto packs = listed_packs(materials, supplies);
+  const auto of_studio = packs;
+  for (const auto* run : runs) {
+    if (!run->money) continue;
+    for (const auto& one : materials) {
+      const auto price = run->money->prices.find(one.name);
+      if (price == run->money->prices.end() || one.used.is_pieces()) continue;
+      if (!has_pack(of_studio, one.name))
+        packs.push_back({.material = one.name,
+                         .holds = Amount::at_most(price->second.pack),
+                         .paid = price->second.paid,
+                         .seller = "",
+                         .as_of = {}});
+    }
+  }
+  return packs;
+}
+
+}  // namespace
+
+Materials materials_in(const planning::Run& run, const planning::Plan& plan) {
+  Materials materials;
+  for (const auto& line : planning::materials_used(plan))
+    materials.push_back(
+        material(line.name, reports::material_name(line.name, run), Amount::at_least(line.used)));
+  return materials;
+}
+
+Materials packaging_for(const planning::Plan& plan,
+                        const std::vector<costing::Packaging>& packaging) {
+  Materials materials;
+  for (const auto& one : packaging) {
+    const trade::Fraction all = one.each * trade::Fraction(plan.pieces.sell);
+    const Amount used =
+        one.is_counted ? whole_pieces(all) : Amount::at_least(all.convert_to<double>() * gram);
+    add_materials(materials, {material(one.material, one.material, used)});
+  }
+  return materials;
+}
+
+void add_materials(Materials& all, const Materials& more) {
+  for (const auto& one : more) {
+    const auto known = std::find_if(all.begin(), all.end(),
+                                    [&](const auto& other) { return other.name == one.name; });
+    if (known == all.end()) {
+      all.push_back(one);
+      continue;
+    }
+    if (!known->used.is_alike(one.used))
+      throw UserError(Place{},
+                      brimwright::quoted(one.name) + " is used by weight, and by the piece too",
+                      "give one of the two another name");
+    known->used = known->used + one.used;
+  }
+}
+
+void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
+  const auto names = names_of(materials);
+  const auto find = [&](const std::string& listed, const Place& where) {
+    const std::string name = runs::material_of(listed, names, where);
+    return std::find_if(materials.begin(), materials.end(),
+                        [&](const auto& one) { return one.name == name; });
+  };
+  std::map<std::string, std::string> told;
+  for (const auto& [listed, share] : supplies.waste)
+    if (const auto one = find(listed, supplies.waste_at.at(listed)); one != materials.end()) {
+      if (!told.emplace(one->name, listed).second)
+        throw UserError(supplies.waste_at.at(listed),
+                        "is the waste of what " + brimwright::quoted(told[one->name]) + " is too",
+                        "say it once");
+      one->waste = share;
+    }
+  for (const auto& [listed, shelf] : supplies.have)
+    if (const auto one = find(listed, shelf.where); one != materials.end()) {
+      refuse_other_kind(shelf.amount, *one, listed, shelf.where);
+      one->have = one->have + shelf.amount;
+    }
+  for (auto& one : materials) {
+    one.needed = with_waste(one);
+    one.to_buy = one.needed.less(one.have);
+  }
+}
+
+void buy(Buying& buying, const runs::Supplies& supplies,
+         const std::vector<const planning::Run*>& runs) {
+  buying.packs = packs_for(buying.materials, supplies, runs);
+  buying.sellers = supplies.sellers;
+  std::vector<trade::Need> needs;
+  for (auto& one : buying.materials) {
+    if (one.to_buy.whole() == 0) continue;
+    if (!has_pack(buying.packs, one.name)) {
+      (one.name == "water" ? one.is_from_tap : one.is_unpriced) = true;
+      if (one.is_from_tap) continue;
+    }
+    needs.push_back({one.name, one.to_buy});
+  }
+  buying.purchase = trade::cheapest(needs, buying.packs, buying.sellers);
+  for (const auto& covered : buying.purchase.covered)
+    for (auto& one : buying.materials)
+      if (one.name == covered.material) one.bought = covered.bought;
+}
+
+void agree_on_currency(const planning::Run& run, runs::Supplies& supplies) {
+  if (!run.money) return;
+  if (supplies.currency.code.empty()) supplies.currency = run.money->currency;
+  if (!(run.money->currency == supplies.currency))
+    throw UserError(
+        run.place("/money/currency"),
+        "is " + run.money->currency.code + ", and others pay in " + supplies.currency.code,
+        "give all prices in one currency");
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "costing/selling.h"
+#include "planning/plan.h"
+#include "planning/run.h"
+#include "reports/buying_report.h"
+#include "runs/supplies.h"
+
+#include <vector>
+
+namespace brimwright::service {
+
+using Materials = std::vector<reports::Buying::Material>;
+
+/// All that one plan takes, by weight.
+Materials materials_in(const planning::Run& run, const planning::Plan& plan);
+
+/// What goes round the pieces of `plan` that are sold.
+Materials packaging_for(const planning::Plan& plan,
+                        const std::vector<costing::Packaging>& packaging);
+
+/// Adds `more` to what is there of the same material. UserError where one is counted and the other
+/// weighed.
+void add_materials(Materials& all, const Materials& more);
+
+/// Puts waste and shelf into `materials`, and what is then still to buy.
+void take_off_stock(Materials& materials, const runs::Supplies& supplies);
+
+/// Buys what `buying.materials` lack at least cost: of the studio's packs, and where it has none of
+/// a material at the prices of `runs`.
+void buy(reports::Buying& buying, const runs::Supplies& supplies,
+         const std::vector<const planning::Run*>& runs);
+
+/// A run's own currency is the studio's, where prices of both are added up: the first that is named
+/// becomes that of `supplies`, another is refused.
+void agree_on_currency(const planning::Run& run, runs::Supplies& supplies);
+
+}  // namespace brimwright::service
