@@ -74,13 +74,13 @@ room(planning
         scales shared_pot tally tips topping usual_bench weighed_lye weighing workings)
 room(costing
   USES units planning trade
-  DOORS quote selling)
+  DOORS order_quote quote selling)
 room(runs
   USES units schemas geometry moulds chemistry planning trade costing
   DOORS level_reading named_files order_file run_file selling_reading studio_file supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning trade costing
-  DOORS bench_sheet brief buying_report catalogue_report drawing gauge_report inspection_report label_report
+  DOORS bench_sheet brief buying_report catalogue_report csv_table drawing gauge_report inspection_report label_report
         made_lye_report mould_picture packing_report piece_picture plan_report plan_words quote_report
         sheet_blocks sheet_bytes sheet_html sheet_pdf workings_report)
 room(service

@@ -67,6 +67,7 @@ class Parser {
   void add_plan();
   void add_sheet();
   void add_quote();
+  void add_csv(CLI::App& app, const char* what);
   void add_buy();
   void add_others();
 
@@ -260,18 +261,34 @@ void Parser::add_sheet() {
   add_studio(sheet);
 }
 
+void Parser::add_csv(CLI::App& app, const char* what) {
+  option(app, "--csv", words_.files.csv, "FILE.csv", what);
+  option(app, "--csv-for", words_.csv_for, "comma|point",
+         "numbers as \"1,5\" between semicolons, or as \"1.5\" (default)");
+}
+
 void Parser::add_quote() {
   CLI::App& quote =
       *command("quote", "what a piece costs, and what to ask for it", Asked::quote, quote_examples);
   auto& wish = words_.quote;
-  argument(quote, "RUN", wish.file, "a run file; - reads it from a pipe", json_files)->required();
+  argument(quote, "FILE", wish.file, "a run or an order; - reads it from a pipe", json_files)
+      ->required();
   option(quote, "--sell", wish.sell, "N,N",
-         "numbers of pieces, side by side; default: the file's number");
+         "of a run: numbers of pieces, side by side; default: the file's");
+  option(quote, "--times", wish.times, "N,N", "of an order: made so many times, side by side");
   option(quote, "--margin", wish.margin, "SHARE",
          "profit as a share of the price, such as \"40 %\"");
   option(quote, "--markup", wish.markup, "SHARE",
          "profit as a share of the cost, such as \"60 %\"");
   option(quote, "--price", wish.price, "AMOUNT", "a price that is set, such as \"6.50\"");
+  option(quote, "--way", wish.way, "NAME", "only this one of the studio's ways of selling");
+  option(quote, "--html", words_.files.html, "FILE.html", "write all of it as one page");
+  option(quote, "--pdf", words_.files.pdf, "FILE.pdf", "write it as a PDF");
+  option(quote, "--offer", words_.files.offer, "FILE.html|FILE.pdf",
+         "write what a customer is to see: pieces and prices, no cost");
+  option(quote, "--picture", words_.files.picture, "FILE.svg",
+         "of a run: draw what a piece costs against the number made");
+  add_csv(quote, "write all figures as a table");
   add_library(quote);
   add_studio(quote);
   add_json(quote);
@@ -280,10 +297,10 @@ void Parser::add_quote() {
 void Parser::add_buy() {
   CLI::App& buy =
       *command("buy", "what to buy for runs together, at least cost", Asked::buy, buy_examples);
-  argument(buy, "RUN", words_.buy.files, "a run file; repeatable", json_files)->required();
+  argument(buy, "FILE", words_.buy.files, "a run or an order; repeatable", json_files)->required();
   buy.add_flag("--with-stock", words_.buy.with_stock,
                "of one run: how many pieces the shelf makes as it is, and what limits them");
-  option(buy, "--csv", words_.files.csv, "FILE.csv", "write what is bought as a table");
+  add_csv(buy, "write what is bought as a table");
   add_library(buy);
   add_studio(buy);
   add_json(buy);

@@ -152,6 +152,9 @@ std::vector<Output> outputs_of(const OutputWords& words) {
   add("--html", words.html, html, "a page", {".html", ".htm"});
   add("--pdf", words.pdf, pdf, "a PDF", {".pdf"});
   add("--csv", words.csv, csv, "a table", {".csv"});
+  const bool is_paper = words.offer && ending_of(*words.offer) == ".pdf";
+  add("--offer", words.offer, is_paper ? offer_pdf : offer, "a page or a PDF",
+      {".html", ".htm", ".pdf"});
   return outputs;
 }
 

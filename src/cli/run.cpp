@@ -63,6 +63,16 @@ std::string completed(const std::string& shell) {
                   meant(shell, {"bash", "zsh", "fish", "man"}, "say bash, zsh, fish or man"));
 }
 
+bool wants_decimal_comma(const Words& words) {
+  const std::string mark = words.csv_for.value_or("point");
+  const Place where = option_terms().place("csv-for");
+  if (mark != "point" && mark != "comma")
+    throw UserError(where, "\"" + mark + "\" is no way to write numbers", "give comma or point");
+  if (words.csv_for && !words.files.csv)
+    throw UserError(where, "does nothing alone", "give it together with --csv FILE.csv");
+  return mark == "comma";
+}
+
 /// What is asked, with the file that it is about looked for, or read where it is sent.
 service::Request request_of(Words& words, std::istream* in) {
   service::Request request{.what = words.list,
@@ -74,12 +84,19 @@ service::Request request_of(Words& words, std::istream* in) {
   };
   if (words.asked == Asked::gauge) about(words.gauge);
   if (words.asked == Asked::plan) about(words.plan);
-  if (words.asked == Asked::quote) about(words.quote);
+  if (words.asked == Asked::quote) {
+    words.quote.printed_at = present_moment();
+    words.quote.decimal_comma = wants_decimal_comma(words);
+    about(words.quote);
+  }
   if (words.asked == Asked::sheet) {
     words.sheet.printed_at = present_moment();
     about(words.sheet);
   }
-  if (words.asked == Asked::buy) request.what = words.buy;
+  if (words.asked == Asked::buy) {
+    words.buy.decimal_comma = wants_decimal_comma(words);
+    request.what = words.buy;
+  }
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;
@@ -89,6 +106,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* gauge = std::get_if<service::GaugeRequest>(&request.what)) gauge->files = files;
   if (auto* plan = std::get_if<service::PlanRequest>(&request.what)) plan->files = files;
   if (auto* sheet = std::get_if<service::SheetRequest>(&request.what)) sheet->files = files;
+  if (auto* quote = std::get_if<service::QuoteRequest>(&request.what)) quote->files = files;
   if (auto* buy = std::get_if<service::BuyRequest>(&request.what)) buy->wanted = files;
 }
 

@@ -27,6 +27,7 @@ struct Words {
   web::ServerSettings server;
   std::vector<std::string> library;
   std::string studio, shell;
+  std::optional<std::string> csv_for;
   bool json = false, no_browser = false;
 };
 

@@ -28,6 +28,7 @@ struct Looked {
 class Steps {
  public:
   void look(std::int64_t sell, Looked now) {
+    if (now.cost) costs_.push_back({sell, trade::Fraction(1) / sell * *now.cost});
     if (before_ && is_more(before_->wholes, now.wholes)) {
       Step step{.sell = sell, .before = before_->wholes, .after = now.wholes, .more = {}};
       if (before_->cost && now.cost) step.more = *now.cost - *before_->cost;
@@ -46,12 +47,14 @@ class Steps {
   void move_into(Quote& quote) {
     quote.steps = std::move(steps_);
     quote.gaps = std::move(gaps_);
+    quote.costs = std::move(costs_);
   }
 
  private:
   std::optional<Looked> before_;
   std::vector<Step> steps_;
   std::vector<Gap> gaps_;
+  std::vector<CostAt> costs_;
 };
 
 Looked looked_at(const planning::Plan& plan, const Selling& selling) {
@@ -63,7 +66,8 @@ Looked looked_at(const planning::Plan& plan, const Selling& selling) {
 
 }  // namespace
 
-QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, const Place& where) {
+QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling,
+                           std::int64_t ordered, const Place& where) {
   QuotedNumber quoted{.pieces = plan.pieces,
                       .items = cost_items(plan, selling),
                       .total = {},
@@ -80,7 +84,7 @@ QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, c
   if (!quoted.unpriced.empty()) return quoted;
   for (const SellingWay& way : selling.ways)
     quoted.prices.push_back({way, trade::price_of({.cost_each = quoted.each,
-                                                   .pieces = plan.pieces.sell,
+                                                   .pieces = ordered,
                                                    .tax = selling.tax,
                                                    .fees = selling.fees,
                                                    .asking = way.asking,
@@ -93,7 +97,7 @@ Quote quote(const std::vector<std::int64_t>& numbers, const PlanFor& plan_for,
             const Selling& selling, const Place& where) {
   Quote quote;
   for (const std::int64_t sell : numbers)
-    quote.numbers.push_back(quoted_number(plan_for(sell), selling, where));
+    quote.numbers.push_back(quoted_number(plan_for(sell), selling, sell, where));
   Steps steps;
   const std::int64_t largest = *std::max_element(numbers.begin(), numbers.end());
   for (std::int64_t sell = 1; sell <= 2 * largest; ++sell) {

@@ -55,6 +55,7 @@ struct Selling {
   std::optional<trade::Fees> fees;
   std::vector<SellingWay> ways;
   std::vector<Money> endings;
+  std::vector<std::string> letterhead;  // above an offer, line by line
 };
 
 }  // namespace brimwright::costing

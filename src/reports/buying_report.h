@@ -1,5 +1,6 @@
 #pragma once
 
+#include "reports/csv_table.h"
 #include "trade/amount.h"
 #include "trade/buying.h"
 #include "units/remark.h"
@@ -60,12 +61,14 @@ struct Buying {
 
 std::string buying_text(const Buying& buying);
 std::string buying_json(const Buying& buying);
-/// After RFC 4180, a line a pack that is bought, then one for each seller's postage. A text that a
-/// spreadsheet would take for a formula is led by an apostrophe.
-std::string buying_csv(const Buying& buying);
+/// A line a pack that is bought, then one for each seller's postage (reports/csv_table.h).
+std::string buying_csv(const Buying& buying, DecimalMark mark);
 
 /// "2.5 kg", "453.59 g": what a pack holds; "50 pieces".
 std::string pack_size(const trade::Amount& amount);
+/// What must be there is shown up, what is there down: "1234 g", "12.5 g", "50 pieces".
+std::string amount_shown_up(const trade::Amount& amount);
+std::string amount_shown_down(const trade::Amount& amount);
 /// What people call a material of the list.
 std::string shown_as(const Buying& buying, const std::string& material);
 

@@ -11,31 +11,7 @@ namespace {
 
 using Side = TextTable::Side;
 
-/// To a hundredth of a gram below ten grams, to a tenth below a kilogram, else to the gram.
-std::int64_t micrograms_shown(std::int64_t micrograms) {
-  if (micrograms < 10'000'000) return 10'000;
-  return micrograms < 1'000'000'000 ? 100'000 : 1'000'000;
-}
-
-std::string grams(std::int64_t micrograms, std::int64_t step) {
-  const int decimals = step == 10'000 ? 2 : step == 100'000 ? 1 : 0;
-  return fixed_grams(trade::Amount::at_most(static_cast<double>(micrograms) * (gram / 1e6)).mass(),
-                     decimals);
-}
-
 std::string headed(const std::string& text) { return text + "\n"; }
-
-/// What must be there is shown up, what is there down.
-std::string up(const trade::Amount& amount) {
-  if (amount.is_pieces()) return counted(amount.whole(), "piece");
-  const std::int64_t step = micrograms_shown(amount.whole());
-  return grams((amount.whole() + step - 1) / step * step, step);
-}
-std::string down(const trade::Amount& amount) {
-  if (amount.is_pieces()) return counted(amount.whole(), "piece");
-  const std::int64_t step = micrograms_shown(amount.whole());
-  return grams(amount.whole() / step * step, step);
-}
 
 std::string money(const Money& sum) { return amount_text(sum) + " " + sum.currency.code; }
 
@@ -116,19 +92,21 @@ std::string materials_text(const Buying& buying) {
              buying, "Unpriced, and not in the sum: no pack is listed",
              [](const Material& one) { return one.is_unpriced; },
              [](const Material& one) -> Cells {
-               return {"[ ] " + one.shown, up(one.to_buy) + " to buy"};
+               return {"[ ] " + one.shown, amount_shown_up(one.to_buy) + " to buy"};
              }) +
          table_of(
              buying, "From the shelf",
              [](const Material& one) { return one.to_buy.whole() == 0 && one.needed.whole() > 0; },
              [](const Material& one) -> Cells {
-               return {one.shown, up(one.needed) + " needed", down(one.left()) + " left"};
+               return {one.shown, amount_shown_up(one.needed) + " needed",
+                       amount_shown_down(one.left()) + " left"};
              }) +
          table_of(
              buying, "Left when all is made",
              [](const Material& one) { return one.bought.whole() > 0; },
              [](const Material& one) -> Cells {
-               return {one.shown, up(one.needed) + " needed", down(one.left()) + " left"};
+               return {one.shown, amount_shown_up(one.needed) + " needed",
+                       amount_shown_down(one.left()) + " left"};
              });
 }
 
@@ -143,7 +121,8 @@ std::string stock_text(const Buying& buying) {
   text += line("For " + std::to_string(*stock.short_for) + " there is too little of:");
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& limit : stock.limited_by)
-    table.row({limit.shown, up(limit.needed) + " needed", down(limit.have) + " there"});
+    table.row({limit.shown, amount_shown_up(limit.needed) + " needed",
+               amount_shown_down(limit.have) + " there"});
   return text + table.text();
 }
 

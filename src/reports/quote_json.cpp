@@ -1,5 +1,6 @@
 #include "reports/json_document.h"
-#include "reports/quote_report.h"
+#include "reports/plan_words.h"
+#include "reports/quote_tables.h"
 
 #include <nlohmann/json.hpp>
 
@@ -10,10 +11,6 @@ using Json = nlohmann::ordered_json;
 
 Json percents(const trade::Fraction& share) { return share.convert_to<double>() * 100; }
 
-std::string in_money(const trade::ExactMoney& money, const Place& where) {
-  return amount_text(trade::to_coin(money, trade::ToCoin::nearest, where));
-}
-
 Json asking_json(const trade::Asking& asking) {
   if (const auto* margin = std::get_if<trade::Margin>(&asking))
     return {{"margin_percent", margin->of_price.in_percent()}};
@@ -22,11 +19,13 @@ Json asking_json(const trade::Asking& asking) {
   return {{"price", amount_text(std::get<trade::SetPrice>(asking).each)}};
 }
 
-Json price_json(const costing::QuotedPrice& price, const Place& where) {
-  const auto& told = price.told;
-  return {{"way", price.way.name},
-          {"by", asking_json(price.way.asking)},
-          {"ask", amount_text(told.asked)},
+/// The sums of a piece, and those of a whole order.
+template <class Told>
+Json told_json(const costing::SellingWay& way, const Told& told, const std::string& asked,
+               const Place& where) {
+  return {{"way", way.name},
+          {"by", asking_json(way.asking)},
+          {"ask", asked},
           {"with_tax", in_money(told.with_tax, where)},
           {"without_tax", in_money(told.without_tax, where)},
           {"tax", in_money(told.tax, where)},
@@ -35,6 +34,30 @@ Json price_json(const costing::QuotedPrice& price, const Place& where) {
           {"margin_percent", percents(told.margin)},
           {"markup_percent", percents(told.markup)},
           {"is_below_cost", told.profit.coins < 0}};
+}
+
+Json cash_json(const Buying& buying) {
+  const auto& purchase = buying.purchase;
+  Json packs = Json::array(), left = Json::array(), unpriced = Json::array();
+  for (const auto& delivery : purchase.deliveries)
+    for (const auto& bought : delivery.packs) {
+      const trade::Pack& pack = buying.packs[bought.pack];
+      packs.push_back({{"seller", delivery.seller},
+                       {"shown_as", shown_as(buying, pack.material)},
+                       {"count", bought.count},
+                       {"holds", pack_size(pack.holds)},
+                       {"sum", amount_text({bought.count * pack.paid.coins, pack.paid.currency})}});
+    }
+  for (const auto& one : buying.materials) {
+    if (one.bought.whole() > 0)
+      left.push_back({{"shown_as", one.shown}, {"left", amount_shown_down(one.left())}});
+    if (one.is_unpriced) unpriced.push_back(one.shown);
+  }
+  return {{"total", purchase.total ? Json(amount_text(*purchase.total)) : Json(nullptr)},
+          {"proved_cheapest", !purchase.at_least.has_value()},
+          {"packs", packs},
+          {"left", left},
+          {"unpriced", unpriced}};
 }
 
 Json around_json(const std::vector<planning::Around>& around) {
@@ -56,7 +79,8 @@ Json number_json(const costing::QuotedNumber& number, const Place& where) {
                      {"cost", item.cost ? Json(amount_text(cost.items[i])) : Json(nullptr)},
                      {"how", item.how}});
   }
-  for (const auto& price : number.prices) prices.push_back(price_json(price, where));
+  for (const auto& [way, told] : number.prices)
+    prices.push_back(told_json(way, told, amount_text(told.asked), where));
   const auto& pieces = number.pieces;
   return {{"sell", pieces.sell},
           {"make", pieces.make},
@@ -85,14 +109,19 @@ Json step_json(const costing::Step& step, const Place& where) {
 
 }  // namespace
 
-std::string quote_json(const planning::Run& run, const costing::Quote& quote,
-                       const costing::Selling& selling) {
+std::string quote_json(const QuoteReport& report) {
+  const auto& [run, quote, selling, purchases] = report;
   const Place where{run.file, ""};
-  Json numbers = Json::array(), steps = Json::array(), gaps = Json::array();
-  for (const auto& number : quote.numbers) numbers.push_back(number_json(number, where));
+  Json numbers = Json::array(), steps = Json::array(), gaps = Json::array(), costs = Json::array();
+  for (std::size_t i = 0; i < quote.numbers.size(); ++i) {
+    numbers.push_back(number_json(quote.numbers[i], where));
+    numbers.back()["cash"] = cash_json(purchases[i]);
+  }
   for (const auto& step : quote.steps) steps.push_back(step_json(step, where));
   for (const auto& gap : quote.gaps)
     gaps.push_back({{"from", gap.from}, {"to", gap.to}, {"why", gap.why}});
+  for (const auto& [sell, each] : quote.costs)
+    costs.push_back({{"sell", sell}, {"each", in_money(each, where)}});
   return json_document({{"schema", "brimwright.quote/1"},
                         {"run", run.name},
                         {"source", run.file},
@@ -100,7 +129,37 @@ std::string quote_json(const planning::Run& run, const costing::Quote& quote,
                         {"has_tax", selling.tax.has_value()},
                         {"numbers", numbers},
                         {"steps", steps},
-                        {"gaps", gaps}});
+                        {"gaps", gaps},
+                        {"costs", costs}});
+}
+
+std::string quote_json(const OrderQuoteReport& report) {
+  const Place where{report.source, ""};
+  Json times = Json::array();
+  for (std::size_t i = 0; i < report.orders.size(); ++i) {
+    const auto& order = report.orders[i];
+    Json lines = Json::array(), prices = Json::array();
+    for (const auto& [run, number] : order.lines) {
+      lines.push_back(number_json(number, where));
+      lines.back()["run"] = run;
+    }
+    for (const auto& price : order.prices)
+      prices.push_back(told_json(price.way, price, in_money(price.asked, where), where));
+    times.push_back({{"times", order.times},
+                     {"pieces", order.pieces},
+                     {"cost", amount_text(printed_cost(order, where))},
+                     {"unpriced", order.unpriced},
+                     {"lines", lines},
+                     {"prices", prices},
+                     {"cash", cash_json(report.purchases[i])}});
+  }
+  return json_document({{"schema", "brimwright.order_quote/1"},
+                        {"source", report.source},
+                        {"for", report.whom_for},
+                        {"due", report.due ? Json(iso_date(*report.due)) : Json(nullptr)},
+                        {"currency", report.selling.currency.code},
+                        {"has_tax", report.selling.tax.has_value()},
+                        {"times", times}});
 }
 
 }  // namespace brimwright::reports

@@ -1,21 +1,59 @@
 #pragma once
 
+#include "costing/order_quote.h"
 #include "costing/quote.h"
 #include "planning/run.h"
+#include "reports/buying_report.h"
+#include "reports/csv_table.h"
+#include "reports/sheet_blocks.h"
 
+#include <chrono>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace brimwright::reports {
 
+/// A quote of a run, and the purchase for each of its numbers of pieces.
+struct QuoteReport {
+  const planning::Run& run;
+  const costing::Quote& quote;
+  const costing::Selling& selling;
+  const std::vector<Buying>& purchases;
+};
+
+/// The same of an order, for each number of times that it is made; at least one.
+struct OrderQuoteReport {
+  std::string source;  // its file
+  std::string whom_for;
+  std::optional<std::chrono::year_month_day> due;
+  const std::vector<costing::QuotedOrder>& orders;
+  const costing::Selling& selling;
+  const std::vector<Buying>& purchases;
+};
+
 /// For people: the numbers of pieces side by side, what a piece costs part by part, what to ask for
-/// it, where another filling or batch begins, and what each material comes to. Where no way of
-/// selling is known, `way_to_a_price` says what to do.
-std::string quote_text(const planning::Run& run, const costing::Quote& quote,
-                       const costing::Selling& selling, const std::string& way_to_a_price);
-/// One JSON document, schema brimwright.quote/1.
-std::string quote_json(const planning::Run& run, const costing::Quote& quote,
-                       const costing::Selling& selling);
+/// it, what to lay out now in whole packs, where another filling or batch begins, and what each
+/// material comes to. Where no way of selling is known, `way_to_a_price` says what to do.
+std::string quote_text(const QuoteReport& report, const std::string& way_to_a_price);
+std::string quote_text(const OrderQuoteReport& report, const std::string& way_to_a_price);
+/// One JSON document, schema brimwright.quote/1 or brimwright.order_quote/1.
+std::string quote_json(const QuoteReport& report);
+std::string quote_json(const OrderQuoteReport& report);
+/// A line a figure (reports/csv_table.h).
+std::string quote_csv(const QuoteReport& report, DecimalMark mark);
+std::string quote_csv(const OrderQuoteReport& report, DecimalMark mark);
+/// All that the text has, on paper; of a run with its picture.
+Sheet quote_sheet(const QuoteReport& report, const std::string& printed_at);
+Sheet quote_sheet(const OrderQuoteReport& report, const std::string& printed_at);
+/// For the customer: what is offered at which price, and no cost. All is priced, by one way alone.
+Sheet offer_sheet(const QuoteReport& report, const std::string& printed_at);
+Sheet offer_sheet(const OrderQuoteReport& report, const std::string& printed_at);
+
+/// What a piece costs against the number made, each step a step; and below where the money goes,
+/// part by part. Something is priced.
+Drawing quote_picture(const QuoteReport& report);
+std::string quote_picture_svg(const QuoteReport& report);
 
 /// What a part is called: "Base", "Packaging".
 std::string name_of(costing::CostPart part);

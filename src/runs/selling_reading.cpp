@@ -96,12 +96,6 @@ trade::Fees fees_of(const Fields& fields, const Currency& currency) {
   return fees;
 }
 
-Money price_at(const Fields& fields, std::string_view key, const Currency& currency) {
-  Money price = money_at(fields, key, currency);
-  if (price.coins <= 0) throw UserError(fields.place(key), "is zero", "give a price above zero");
-  return price;
-}
-
 SellingWay way_of(const Fields& ways, const std::string& name, const Currency& currency) {
   const Fields fields = ways.object(name);
   const int said = int(fields.has("margin")) + int(fields.has("markup")) + int(fields.has("price"));
@@ -116,7 +110,7 @@ SellingWay way_of(const Fields& ways, const std::string& name, const Currency& c
   else if (fields.has("markup"))
     way.asking = read_markup(fields.text("markup"), fields.place("markup"));
   else
-    way.asking = trade::SetPrice{price_at(fields, "price", currency)};
+    way.asking = read_set_price(fields.text("price"), currency, fields.place("price"));
   fields.refuse_unknown();
   return way;
 }
@@ -131,8 +125,8 @@ std::vector<Money> endings_of(const Fields& studio, const Currency& currency) {
   return endings;
 }
 
-constexpr std::array money_sections = {"packaging", "work",   "overhead",     "tax",
-                                       "fees",      "asking", "price_endings"};
+constexpr std::array money_sections = {"packaging", "work", "overhead",      "tax",
+                                       "fees", "asking", "price_endings", "packs"};
 
 void read_sections(Selling& selling, const Fields& studio) {
   const Currency& currency = selling.currency;
@@ -193,6 +187,13 @@ trade::Asking read_markup(const std::string& typed, const Place& where) {
   return trade::Markup{read_share(typed, where, "60 %")};
 }
 
+trade::Asking read_set_price(const std::string& typed, const Currency& currency,
+                             const Place& where) {
+  const Money price = read_money(typed, currency, where);
+  if (price.coins <= 0) throw UserError(where, "is zero", "give a price above zero");
+  return trade::SetPrice{price};
+}
+
 Selling read_selling(const planning::Run& run, const moulds::Library& library) {
   const Studio studio = studio_for(run.file, library);
   const auto& fields = studio.fields();
@@ -215,6 +216,7 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
       selling.prices[name] = {price.paid, trade::exact(price.pack / gram)};
   if (fields) read_sections(selling, *fields);
   selling.packaging = read_packaging(studio);
+  if (fields) selling.letterhead = fields->texts("letterhead");
   if (has_studio && studios.code == selling.currency.code)
     add_supplies(selling, run, read_supplies(studio));
   return selling;

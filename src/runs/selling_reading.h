@@ -23,5 +23,8 @@ std::vector<costing::Packaging> read_packaging(const Studio& studio);
 /// A margin or a markup as typed, "40 %": nothing below zero, and no margin of the whole price.
 trade::Asking read_margin(const std::string& typed, const Place& where);
 trade::Asking read_markup(const std::string& typed, const Place& where);
+/// A price that is set, above zero.
+trade::Asking read_set_price(const std::string& typed, const Currency& currency,
+                             const Place& where);
 
 }  // namespace brimwright::runs

@@ -139,7 +139,8 @@ Reply reply_of(const BuyRequest& request, const Request& asked, const Buying& bu
   Reply reply{.document = asked.form == Form::json ? reports::buying_json(buying)
                                                    : reports::buying_text(buying)};
   for (const auto& [kind, name] : request.wanted)
-    reply.files.push_back({name, reports::buying_csv(buying)});
+    reply.files.push_back(
+        {name, reports::buying_csv(buying, reports::mark_of(request.decimal_comma))});
   return reply;
 }
 

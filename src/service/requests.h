@@ -22,9 +22,11 @@ enum class FileKind {
   glb,            // of a gauge the filled cavity; of a plan the piece, a named coloured part each
   stl,            // of a gauge the cavity, scaled if it was made to fit; of a plan the piece
   label,          // the label's draft as plain text
-  csv,            // what is bought, a line a pack
-  html,           // the bench sheet
+  csv,            // of a purchase a line a pack; of a quote a line a figure
+  html,           // the bench sheet; of a quote all of it
   pdf,
+  offer,  // what a customer gets of a quote, with no cost in it, as HTML
+  offer_pdf,
 };
 
 /// A file to make; the reply calls it by `name`, which is looked at by nobody here.
@@ -89,13 +91,17 @@ struct SheetRequest {
   std::string printed_at = {};         // as it is to stand on each page; may be empty
 };
 
-/// What a piece costs and what to ask for it. `sell` is one number of pieces or several,
-/// "12,24,48"; without it the file's own. At most one of `margin`, `markup` and `price`, as typed,
-/// takes the place of the studio's ways of selling.
+/// What a piece costs and what to ask for it, of a run or an order. `sell` is one number of pieces
+/// of a run or several, "12,24,48", without it the file's own; `times` how often an order is made,
+/// one number or several, "1,2,4". At most one of `margin`, `markup` and `price`, as typed, takes
+/// the place of the studio's ways of selling; `way` names one of those, which alone is told then.
 struct QuoteRequest {
   std::string file;
   std::optional<std::string> text = {};
-  std::optional<std::string> sell, margin, markup, price;
+  std::optional<std::string> sell, times, margin, markup, price, way;
+  std::vector<WantedFile> files = {};  // csv, html, pdf, offer, offer_pdf, picture
+  std::string printed_at = {};         // as it is to stand on each page; may be empty
+  bool decimal_comma = false;          // in a table: "1,5" between semicolons
 };
 
 /// What ships: "moulds", "fats" or "tips", one of them by name, or everything in short.
@@ -115,6 +121,7 @@ struct BuyRequest {
   std::vector<std::string> files;
   bool with_stock = false;
   std::vector<WantedFile> wanted = {};  // csv
+  bool decimal_comma = false;           // in it: "1,5" between semicolons
 };
 
 /// Make a folder to begin in.
