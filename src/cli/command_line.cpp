@@ -249,7 +249,8 @@ void Parser::add_sheet() {
   CLI::App& sheet =
       *command("sheet", "the run for the bench wall, on paper", Asked::sheet, sheet_examples);
   auto& wish = words_.sheet;
-  argument(sheet, "RUN", wish.file, "a run file; - reads it from a pipe", json_files)->required();
+  argument(sheet, "FILE", wish.file, "a run or an order; - reads it from a pipe", json_files)
+      ->required();
   option(sheet, "--html", words_.files.html, "FILE.html",
          "write one file that any browser shows and prints");
   option(sheet, "--pdf", words_.files.pdf, "FILE.pdf", "write a PDF");

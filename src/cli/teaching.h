@@ -65,13 +65,16 @@ inline constexpr auto quote_examples =
     "What making the run costs, part by part, for one saleable piece: materials as\n"
     "weighed, packaging, work and overhead, as the studio's file tells them. Nothing\n"
     "that lacks a price counts as free: it is named, and there is no price to ask.\n"
-    "Margin is profit by the price, markup is profit by the cost.\n"
+    "Margin is profit by the price, markup is profit by the cost. What is to lay out\n"
+    "now, in whole packs, stands apart from what is used. An order's lines are quoted\n"
+    "together; its fees and postage count once.\n"
     "\n"
     "Examples\n"
     "  brimwright quote examples/spring_cups.run.json\n"
     "  brimwright quote examples/spring_cups.run.json --sell 12,24,48,96 \\\n"
     "      --margin \"60 %\"\n"
-    "  brimwright quote examples/spring_cups.run.json --price 6.50 --json\n";
+    "  brimwright quote examples/spring_cups.run.json --price 6.50 --json\n"
+    "  brimwright quote market.order.json --times 1,2 --way retail --offer offer.pdf\n";
 
 inline constexpr auto sheet_examples =
     "The run for the bench, in the order you work: the day before, pour, pipe,\n"
@@ -87,14 +90,14 @@ inline constexpr auto sheet_examples =
     "  brimwright sheet examples/spring_cups.run.json --sell 60 > spring.html\n";
 
 inline constexpr auto buy_examples =
-    "Packs, sellers with their postage, what stands on the shelf and what is wasted\n"
-    "are in the studio's file. All runs are of one studio. What has no pack is named\n"
-    "as unpriced and is not in the sum.\n"
+    "Packs, sellers with their postage, packaging, what stands on the shelf and what\n"
+    "is wasted are in the studio's file. All runs are of one studio. What has no pack\n"
+    "is named as unpriced and is not in the sum.\n"
     "\n"
     "Examples\n"
     "  brimwright buy may.run.json june.run.json\n"
     "  brimwright buy may.run.json --with-stock\n"
-    "  brimwright buy may.run.json --csv list.csv\n";
+    "  brimwright buy may.run.json market.order.json --csv list.csv\n";
 
 inline constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer only. It works\n"

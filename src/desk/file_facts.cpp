@@ -36,8 +36,8 @@ std::optional<std::string> optional_text_at(const Json& json, const char* key) {
 /// "run" of "brimwright.run/2"; empty for anything else.
 std::string kind_in(const std::string& schema) {
   constexpr std::string_view ours = "brimwright.";
-  static constexpr std::array<std::string_view, 6> kinds = {"run",  "mould", "formula",
-                                                            "fats", "tips",  "studio"};
+  static constexpr std::array<std::string_view, 7> kinds = {"run",  "mould",  "formula", "fats",
+                                                            "tips", "studio", "order"};
   const std::size_t slash = schema.find('/');
   if (!schema.starts_with(ours) || slash == schema.npos) return {};
   const std::string kind = schema.substr(ours.size(), slash - ours.size());
@@ -48,12 +48,12 @@ FileFacts facts_of(const std::string& path) try {
   const Json json = parsed_json(plain_file(path, longest_document), path);
   FileFacts facts{.kind = kind_in(text_at(json, "schema"))};
   if (facts.kind.empty()) return facts;
-  facts.name = text_at(json, "name");
+  facts.name = text_at(json, facts.kind == "order" ? "for" : "name");
   facts.note = text_at(json, "note");
   facts.names = file_names_in(json);
+  if (facts.kind == "run" || facts.kind == "order") facts.due = optional_text_at(json, "due");
   if (facts.kind != "run") return facts;
   facts.made_on = optional_text_at(json, "made_on");
-  facts.due = optional_text_at(json, "due");
   if (json.contains("sell") && json["sell"].is_number_integer()) facts.sell = json["sell"];
   if (json.contains("pour")) facts.mould = text_at(json["pour"], "mould");
   return facts;

@@ -17,8 +17,9 @@ namespace brimwright::desk {
 struct FileFacts {
   std::string kind = {};  // "run", as in its schema; empty: no file of this program
   std::string name = {}, note = {};
+  std::optional<std::string> due = {};  // of a run or an order
   // Of a run.
-  std::optional<std::string> made_on = {}, due = {};
+  std::optional<std::string> made_on = {};
   std::optional<std::int64_t> sell = {};
   std::string mould = {};               // the file of its base's mould, as the run names it
   std::vector<std::string> names = {};  // all files that it names, as it names them

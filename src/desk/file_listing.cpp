@@ -20,9 +20,10 @@ struct Kind {
   const char *kind, *list;  // as in "schema", and as the page is told
   bool is_used;             // by other files, which name it
 };
-constexpr Kind kinds[] = {{"run", "runs", false},        {"mould", "moulds", true},
+constexpr Kind kinds[] = {{"run", "runs", true},         {"mould", "moulds", true},
                           {"formula", "formulas", true}, {"fats", "fats", true},
-                          {"tips", "tips", true},        {"studio", "studios", false}};
+                          {"tips", "tips", true},        {"studio", "studios", false},
+                          {"order", "orders", false}};
 
 /// Lists by kind; of two files with one name, the one that the name leads to.
 class Listing {

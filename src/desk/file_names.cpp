@@ -15,8 +15,8 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 // The last two are what version 1 calls the two before them.
-constexpr std::array<std::string_view, 7> naming = {"mould",    "formula",   "file",     "own_fats",
-                                                    "own_tips", "fats_from", "tips_from"};
+constexpr std::array<std::string_view, 8> naming = {
+    "mould", "formula", "run", "file", "own_fats", "own_tips", "fats_from", "tips_from"};
 constexpr std::string_view named_by_keys = "moulds_owned";
 
 bool is_naming(std::string_view key) {

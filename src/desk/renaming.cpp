@@ -68,8 +68,9 @@ std::string named_from(const std::string& text, const std::string& from, const s
   if (json.is_object()) json.erase("$schema");
   const Move move{from, to, library};
   rename_files_in(json, [&](const std::string& name) { return move.renamed(name); });
-  const bool is_run = json.is_object() && json.value("schema", Json()) == schemas::run().today();
-  if (!is_run) return json.dump(2) + "\n";
+  const Json schema = json.is_object() ? json.value("schema", Json()) : Json();
+  const bool has_id = schema == schemas::run().today() || schema == schemas::order().today();
+  if (!has_id) return json.dump(2) + "\n";
   json.erase("id");
   return schemas::with_id(json.dump(2) + "\n", schemas::new_id(), to);
 }

@@ -411,4 +411,14 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
   return std::move(*all);
 }
 
+Sheet sheet_of_all(const std::string& what_for, std::vector<Sheet> sheets) {
+  Sheet all = std::move(sheets.front());
+  for (auto one = sheets.begin() + 1; one != sheets.end(); ++one) {
+    all.blocks.emplace_back(SheetPage{one->title, one->subtitle});
+    std::move(one->blocks.begin(), one->blocks.end(), std::back_inserter(all.blocks));
+  }
+  all.foot = what_for + (all.foot.empty() ? "" : ". ") + all.foot;
+  return all;
+}
+
 }  // namespace brimwright::reports

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace brimwright::reports {
 
@@ -22,5 +23,9 @@ namespace brimwright::reports {
 /// left out.
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
                   std::optional<std::int64_t> batch = {}, const std::string& printed_at = {});
+
+/// Several sheets as one, each from a new page on, with what they are for in the foot of each page.
+/// At least one.
+Sheet sheet_of_all(const std::string& what_for, std::vector<Sheet> sheets);
 
 }  // namespace brimwright::reports

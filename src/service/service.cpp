@@ -15,6 +15,7 @@
 #include "reports/made_lye_report.h"
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
+#include "reports/plan_words.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/run_file.h"
@@ -27,6 +28,7 @@
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
 #include "service/name_gate.h"
+#include "service/ordered.h"
 #include "service/piece_files.h"
 #include "service/quoting.h"
 #include "service/run_planning.h"
@@ -163,14 +165,42 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
   return static_cast<std::int64_t>(number);
 }
 
-Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
-                      const moulds::Library& library, const Caller& caller) {
-  const auto paper = paper_of(request, terms);
+reports::Sheet sheet_of_run(const SheetRequest& request, const UserTerms& terms,
+                            const moulds::Library& library, const Caller& caller) {
   const planning::Run run =
       told_run({request.file, request.text, request.sell}, terms, library, caller);
   const planning::Plan plan = gated_plan(run, measured_run(run, caller));
-  const auto sheet =
-      reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
+  return reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
+}
+
+/// One run after the other.
+reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& request,
+                              const UserTerms& terms, const moulds::Library& given,
+                              const Caller& caller) {
+  for (const auto& [member, is_said] :
+       {std::pair{"sell", request.sell.has_value()}, {"batch", request.batch.has_value()}})
+    if (is_said)
+      throw UserError(terms.place(member), "is of a run, and this is an order",
+                      "leave it out, or ask for the sheet of one of its runs");
+  moulds::Library library = given;
+  library.named = std::make_shared<std::vector<std::string>>(std::vector{order.file});
+  std::vector<reports::Sheet> sheets;
+  for (const auto& line : order.lines) {
+    library.named->push_back(line.run);
+    const auto planned = planned_run(line.run, line.pieces, library, caller);
+    caller.tell_read(*library.named);
+    sheets.push_back(reports::bench_sheet(planned.run, planned.plan, {}, request.printed_at));
+  }
+  return reports::sheet_of_all("Order " + reports::whom_and_when(order.whom_for, order.due),
+                               std::move(sheets));
+}
+
+Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
+                      const moulds::Library& library, const Caller& caller) {
+  const auto paper = paper_of(request, terms);
+  const auto order = order_in(request.file, request.text, library);
+  const auto sheet = order ? sheet_of_order(*order, request, terms, library, caller)
+                           : sheet_of_run(request, terms, library, caller);
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
   for (const auto& [kind, name] : request.files) {

@@ -213,6 +213,22 @@ def of_fixtures():
     priced = {name: price for name, price in spring["money"]["prices"].items() if name != "olive"}
     write("one_unpriced.run.json", {**spring, "money": {**spring["money"], "prices": priced}})
     yield ["quote", f"{folder}/one_unpriced.run.json"]
+    write("one.order.json", {"schema": "brimwright.order/1", "lines": [{"run": "one_unpriced.run.json", "pieces": 12}]})
+    write("two.order.json", {"schema": "brimwright.order/1", "for": "Spring market", "due": "2027-04-01",
+                             "lines": [{"run": "spring_cups.run.json", "pieces": 24}]})
+    write("spring_cups.run.json", spring)
+    yield ["quote", f"{folder}/one.order.json"]
+    write("bare.studio.json", {"schema": "brimwright.studio/1", "currency": "EUR",
+                               "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
+    write("bare.run.json", {name: part for name, part in plain.items() if name != "money"})
+    yield ["quote", f"{folder}/bare.run.json", "--studio", f"{folder}/bare.studio.json"]
+    write("boxed.order.json", {"schema": "brimwright.order/1", "lines": [{"run": "bare.run.json", "pieces": 12}]})
+    yield ["buy", f"{folder}/boxed.order.json", "--studio", f"{folder}/bare.studio.json"]
+    write("boxed.studio.json", {"schema": "brimwright.studio/1", "currency": "EUR",
+                                "packs": {"gift box": [{"holds": "50 pieces", "paid": "30.00"}]},
+                                "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
+    yield ["buy", f"{folder}/boxed.order.json", "--studio", f"{folder}/boxed.studio.json"]
+    yield ["quote", f"{folder}/two.order.json", "--times", "1,3", "--margin", "40 %"]
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")
         formula.pop("water_lost_in_cure", None)

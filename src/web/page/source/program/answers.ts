@@ -5,6 +5,19 @@
  */
 export type Severity = "note" | "caution" | "danger";
 /**
+ * How the price is calculated.
+ */
+export type AskedBy =
+  | {
+      margin_percent: number;
+    }
+  | {
+      markup_percent: number;
+    }
+  | {
+      price: string;
+    };
+/**
  * The base.
  */
 export type Pour = Batter & {
@@ -199,19 +212,6 @@ export type Dust = Weighed & {
    */
   exposed_cm2?: number;
 };
-/**
- * How the price is calculated.
- */
-export type AskedBy =
-  | {
-      margin_percent: number;
-    }
-  | {
-      markup_percent: number;
-    }
-  | {
-      price: string;
-    };
 
 /**
  * What the program answers, by the schema that tells of it.
@@ -224,6 +224,7 @@ export interface Answers {
   gauge?: Gauge;
   inspection?: Inspection;
   list?: Catalogue;
+  order_quote?: OrderQuote;
   plan?: Plan;
   quote?: Quote;
 }
@@ -293,6 +294,10 @@ export interface RunToBuyFor {
    * Pieces cast, rejects included.
    */
   make: number;
+  /**
+   * The file of the order that it is a line of.
+   */
+  order?: string;
 }
 export interface MaterialToBuy {
   /**
@@ -306,7 +311,11 @@ export interface MaterialToBuy {
   /**
    * Weighed out for all runs together, losses included.
    */
-  used_g: number;
+  used_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  used_pieces?: number;
   /**
    * The studio's, on top of what is used.
    */
@@ -314,23 +323,43 @@ export interface MaterialToBuy {
   /**
    * With waste.
    */
-  needed_g: number;
+  needed_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  needed_pieces?: number;
   /**
    * On the shelf.
    */
-  have_g: number;
+  have_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  have_pieces?: number;
   /**
    * Needed, less what is on the shelf.
    */
-  to_buy_g: number;
+  to_buy_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  to_buy_pieces?: number;
   /**
    * In whole packs.
    */
-  bought_g: number;
+  bought_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  bought_pieces?: number;
   /**
    * When all is made; of the shelf and of new packs.
    */
-  left_g: number;
+  left_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  left_pieces?: number;
   /**
    * It must be bought, and no pack of it is listed: it is not in the sum.
    */
@@ -380,7 +409,11 @@ export interface PackBought {
   /**
    * One pack.
    */
-  holds_g: number;
+  holds_g?: number;
+  /**
+   * The same of what is counted.
+   */
+  holds_pieces?: number;
   /**
    * One pack.
    */
@@ -1331,6 +1364,211 @@ export interface CatalogueTip {
    * Of the opening.
    */
   area_mm2: number;
+}
+/**
+ * The answer of `quote ORDER --json`: what an order costs and what to ask for it, for each number of times that it is made. Money is a decimal text in `currency`, without its code.
+ */
+export interface OrderQuote {
+  schema: "brimwright.order_quote/1";
+  /**
+   * The order's file.
+   */
+  source: string;
+  /**
+   * Who ordered it; may be empty.
+   */
+  for: string;
+  /**
+   * ISO 8601.
+   */
+  due: string | null;
+  /**
+   * ISO 4217.
+   */
+  currency: string;
+  /**
+   * Costs are told without tax, and prices say what of them is tax.
+   */
+  has_tax: boolean;
+  /**
+   * As asked for, in that order.
+   *
+   * @minItems 1
+   */
+  times: OrderTimes[];
+}
+export interface OrderTimes {
+  times: number;
+  /**
+   * Of all lines.
+   */
+  pieces: number;
+  /**
+   * Of all lines, as they are printed.
+   */
+  cost: string;
+  unpriced: string[];
+  /**
+   * In the order's order. What each order costs in fees is spread over all pieces.
+   *
+   * @minItems 1
+   */
+  lines: QuotedNumber[];
+  /**
+   * Of the whole order, by each way of selling; `ask` is the sum of what the pieces are asked for.
+   */
+  prices: QuotedPrice[];
+  cash: QuoteCash;
+}
+export interface QuotedNumber {
+  sell: number;
+  /**
+   * Rejects included.
+   */
+  make: number;
+  fillings: number;
+  batches: number;
+  /**
+   * Pieces beyond those; they bear none of the cost.
+   */
+  to_stock: number;
+  /**
+   * Of a piece that is sold: the run's cost / sell. Leaves out what is unpriced.
+   */
+  cost_each: string;
+  /**
+   * Of the run.
+   */
+  cost: string;
+  /**
+   * Of a piece that is sold; they add to cost_each.
+   */
+  parts: QuotePart[];
+  /**
+   * Of the run, each material or kind of work in each part; they add to cost.
+   */
+  items: QuoteItem[];
+  /**
+   * What has no price. While there is any, there is no price to ask.
+   */
+  unpriced: string[];
+  /**
+   * By each way of selling.
+   */
+  prices: QuotedPrice[];
+  /**
+   * What another number of pieces does.
+   */
+  around: QuoteAround[];
+  /**
+   * Of the plan: what could make a soap that burns.
+   */
+  dangers: string[];
+  cash?: QuoteCash;
+  /**
+   * Of a line of an order: the run's name.
+   */
+  run?: string;
+}
+export interface QuotePart {
+  part: string;
+  each: string;
+}
+export interface QuoteItem {
+  part: string;
+  name: string;
+  /**
+   * With its unit.
+   */
+  amount: string;
+  /**
+   * null: unpriced.
+   */
+  cost: string | null;
+  /**
+   * The sum it comes of; empty where it is unpriced.
+   */
+  how: string;
+}
+export interface QuotedPrice {
+  /**
+   * What the studio calls it, such as "retail".
+   */
+  way: string;
+  by: AskedBy;
+  /**
+   * For a piece, rounded up to the coin or to an ending; with tax where the prices asked contain it.
+   */
+  ask: string;
+  with_tax: string;
+  without_tax: string;
+  tax: string;
+  /**
+   * What selling takes of a piece.
+   */
+  fees: string;
+  /**
+   * without_tax - fees - cost of a piece; negative below cost.
+   */
+  profit: string;
+  /**
+   * Profit by the price without tax, at the price as asked.
+   */
+  margin_percent: number;
+  /**
+   * Profit by the cost, at the price as asked.
+   */
+  markup_percent: number;
+  is_below_cost: boolean;
+}
+export interface QuoteAround {
+  sell: number;
+  text: string;
+}
+/**
+ * What is to lay out now: the cheapest whole packs for all that is used, less what is on the shelf. Of a whole order it stands once, not in its lines.
+ */
+export interface QuoteCash {
+  /**
+   * Packs and postage, as paid; null: nothing is bought that has a price.
+   */
+  total: string | null;
+  proved_cheapest: boolean;
+  packs: QuotePack[];
+  /**
+   * Of what is bought, when all is made.
+   */
+  left: QuoteLeft[];
+  /**
+   * What must be bought, and no pack of it is listed: not in the total.
+   */
+  unpriced: string[];
+}
+export interface QuotePack {
+  /**
+   * Empty: the pack names none.
+   */
+  seller: string;
+  /**
+   * The material, for people.
+   */
+  shown_as: string;
+  count: number;
+  /**
+   * One pack, with its unit.
+   */
+  holds: string;
+  /**
+   * All of these packs.
+   */
+  sum: string;
+}
+export interface QuoteLeft {
+  shown_as: string;
+  /**
+   * With its unit.
+   */
+  left: string;
 }
 /**
  * The answer of `plan RUN --json`. Masses in pour and pipe are sums over the batches, their superfat the worst batch's; what belongs to one pot or bowl is the largest batch's.
@@ -2885,106 +3123,10 @@ export interface Quote {
    * Numbers of pieces that cannot be made, and why the largest of them cannot.
    */
   gaps: QuoteGap[];
-}
-export interface QuotedNumber {
-  sell: number;
   /**
-   * Rejects included.
+   * What a piece costs at every number up to twice the largest asked about, where it can be made and all is priced.
    */
-  make: number;
-  fillings: number;
-  batches: number;
-  /**
-   * Pieces beyond those; they bear none of the cost.
-   */
-  to_stock: number;
-  /**
-   * Of a piece that is sold: the run's cost / sell. Leaves out what is unpriced.
-   */
-  cost_each: string;
-  /**
-   * Of the run.
-   */
-  cost: string;
-  /**
-   * Of a piece that is sold; they add to cost_each.
-   */
-  parts: QuotePart[];
-  /**
-   * Of the run, each material or kind of work in each part; they add to cost.
-   */
-  items: QuoteItem[];
-  /**
-   * What has no price. While there is any, there is no price to ask.
-   */
-  unpriced: string[];
-  /**
-   * By each way of selling.
-   */
-  prices: QuotedPrice[];
-  /**
-   * What another number of pieces does.
-   */
-  around: QuoteAround[];
-  /**
-   * Of the plan: what could make a soap that burns.
-   */
-  dangers: string[];
-}
-export interface QuotePart {
-  part: string;
-  each: string;
-}
-export interface QuoteItem {
-  part: string;
-  name: string;
-  /**
-   * With its unit.
-   */
-  amount: string;
-  /**
-   * null: unpriced.
-   */
-  cost: string | null;
-  /**
-   * The sum it comes of; empty where it is unpriced.
-   */
-  how: string;
-}
-export interface QuotedPrice {
-  /**
-   * What the studio calls it, such as "retail".
-   */
-  way: string;
-  by: AskedBy;
-  /**
-   * For a piece, rounded up to the coin or to an ending; with tax where the prices asked contain it.
-   */
-  ask: string;
-  with_tax: string;
-  without_tax: string;
-  tax: string;
-  /**
-   * What selling takes of a piece.
-   */
-  fees: string;
-  /**
-   * without_tax - fees - cost of a piece; negative below cost.
-   */
-  profit: string;
-  /**
-   * Profit by the price without tax, at the price as asked.
-   */
-  margin_percent: number;
-  /**
-   * Profit by the cost, at the price as asked.
-   */
-  markup_percent: number;
-  is_below_cost: boolean;
-}
-export interface QuoteAround {
-  sell: number;
-  text: string;
+  costs: QuoteCostAt[];
 }
 export interface QuoteStep {
   /**
@@ -3011,4 +3153,8 @@ export interface QuoteGap {
   from: number;
   to: number;
   why: string;
+}
+export interface QuoteCostAt {
+  sell: number;
+  each: string;
 }
