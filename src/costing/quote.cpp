@@ -94,7 +94,7 @@ QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling,
 }
 
 Quote quote(const std::vector<std::int64_t>& numbers, const PlanFor& plan_for,
-            const Selling& selling, const Place& where) {
+            const PlanFor& amounts_for, const Selling& selling, const Place& where) {
   Quote quote;
   for (const std::int64_t sell : numbers)
     quote.numbers.push_back(quoted_number(plan_for(sell), selling, sell, where));
@@ -102,7 +102,7 @@ Quote quote(const std::vector<std::int64_t>& numbers, const PlanFor& plan_for,
   const std::int64_t largest = *std::max_element(numbers.begin(), numbers.end());
   for (std::int64_t sell = 1; sell <= 2 * largest; ++sell) {
     try {
-      steps.look(sell, looked_at(plan_for(sell), selling));
+      steps.look(sell, looked_at(amounts_for(sell), selling));
     } catch (const UserError& error) {
       steps.cannot(sell, error.parts().problem);
     }

@@ -74,8 +74,9 @@ QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling,
                            std::int64_t ordered, const Place& where);
 
 /// The numbers asked about side by side, and every step up to twice the largest of them, each found
-/// by planning all numbers one by one: what can be made has gaps, so nothing is skipped.
+/// by planning all numbers one by one: what can be made has gaps, so nothing is skipped. For the
+/// steps amounts alone are planned (planning::amounts_for).
 Quote quote(const std::vector<std::int64_t>& numbers, const PlanFor& plan_for,
-            const Selling& selling, const Place& where);
+            const PlanFor& amounts_for, const Selling& selling, const Place& where);
 
 }  // namespace brimwright::costing

@@ -52,9 +52,7 @@ void share_bottles(Plan& plan, const Run& run) {
     share_bottle(plan, run, run.bottles[i], run.place("/bottles/" + std::to_string(i) + "/shared"));
 }
 
-}  // namespace
-
-Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
+Plan weighed_out(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
   Plan plan;
   plan.file = run.file;
   plan.name = run.name;
@@ -63,6 +61,19 @@ Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, Batch
   make_batches(plan, run, measured, trials);
   decorate(plan, run, measured);
   dust(plan, run, measured);
+  return plan;
+}
+
+}  // namespace
+
+Plan amounts_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
+  Plan plan = weighed_out(sell, run, measured, trials);
+  share_bottles(plan, run);
+  return plan;
+}
+
+Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
+  Plan plan = weighed_out(sell, run, measured, trials);
   plan.piece = piece_of(plan, run, measured.size);
   if (run.label) plan.label = label_draft(run, plan);
   share_bottles(plan, run);

@@ -21,4 +21,7 @@ Plan plan_of(const Run& run, const Measured& measured);
 /// run; for several numbers they are made once.
 Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials);
 
+/// What that plan weighs out and counts, without label, cost and cautions.
+Plan amounts_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials);
+
 }  // namespace brimwright::planning

@@ -118,7 +118,7 @@ Buying::Stock stock_of(const PlannedRun& planned, const runs::Supplies& supplies
     try {
       planning::Run smaller = planned.run;
       smaller.sell = sell;
-      const auto plan = planning::plan_for(sell, smaller, planned.measured, trials);
+      const auto plan = planning::amounts_for(sell, smaller, planned.measured, trials);
       const auto limits = short_of(planned.run, plan, supplies);
       if (limits.empty()) {
         pass_gates(smaller, plan);

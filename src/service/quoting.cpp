@@ -9,7 +9,6 @@
 #include "service/quote_asking.h"
 #include "service/run_planning.h"
 
-#include <algorithm>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -44,12 +43,15 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
   std::map<std::int64_t, Materials> used;
   const auto plan_for = [&](std::int64_t sell) {
     planning::Plan plan = planning::plan_for(sell, run, measured, trials);
-    if (std::find(numbers.begin(), numbers.end(), sell) == numbers.end()) return plan;
     pass_gates(run, plan);
     used[sell] = all_materials(run, plan, selling);
     return plan;
   };
-  const costing::Quote quote = costing::quote(numbers, plan_for, selling, {run.file, ""});
+  const auto amounts_for = [&](std::int64_t sell) {
+    return planning::amounts_for(sell, run, measured, trials);
+  };
+  const costing::Quote quote =
+      costing::quote(numbers, plan_for, amounts_for, selling, {run.file, ""});
   std::vector<reports::Buying> purchases;
   for (const std::int64_t sell : numbers)
     purchases.push_back(purchase_for(used[sell], supplies, {&run}));

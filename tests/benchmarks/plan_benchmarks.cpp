@@ -2,7 +2,8 @@
 // again, with another number of pieces, another pour line and another topping. Prints medians of
 // the thread's processor time, which a busy machine changes less than the clock's. Words: how often
 // each is asked, and a part of the runs' names, to ask only those. Then, for each run, 300 other
-// numbers of pieces planned from one measuring, all together.
+// numbers of pieces planned from one measuring, all together; and a quote of 8 numbers with its
+// steps.
 #include "moulds/mesh_memory.h"
 #include "planning/plan.h"
 #include "runs/run_file.h"
@@ -130,6 +131,24 @@ std::pair<double, int> other_numbers(const fs::path& file, const moulds::Library
   return {spent_milliseconds() - start, made};
 }
 
+/// Milliseconds until 8 numbers of pieces are quoted, and the steps up to twice the largest;
+/// nothing where the run has no prices.
+std::vector<double> quoted_milliseconds(const fs::path& file, const moulds::Library& library,
+                                        int turns) {
+  service::QuoteRequest request;
+  request.file = file.string();
+  request.sell = "12,24,36,48,60,72,84,96";
+  request.margin = "40 %";
+  std::vector<double> times;
+  for (int turn = 0; turn < turns; ++turn) {
+    const double start = spent_milliseconds();
+    const auto reply = service::answer({request, service::Form::json}, library);
+    if (reply.status != service::Status::done) return {};
+    times.push_back(spent_milliseconds() - start);
+  }
+  return times;
+}
+
 /// A change such as a key makes, never the same twice; nothing where the run has no such thing.
 using Change = std::function<bool(Json& run, int turn)>;
 
@@ -207,6 +226,12 @@ int main(int count, char** words) {
     if (file.filename().string().find(only) == std::string::npos) continue;
     const auto [took, made] = other_numbers(file, library, numbers);
     std::printf("%-28s %9.1f %9d\n", file.filename().c_str(), took, made);
+  }
+  std::printf("\n%-28s %9s\n", "quote of 8 numbers, ms", "median");
+  for (const auto& file : runs) {
+    if (file.filename().string().find(only) == std::string::npos) continue;
+    const auto times = quoted_milliseconds(file, library, turns);
+    if (!times.empty()) std::printf("%-28s %9.1f\n", file.filename().c_str(), median(times));
   }
   fs::remove_all(folder);
 }
