@@ -1,6 +1,7 @@
 #include "service/buying.h"
 
 #include "reports/buying_report.h"
+#include "reports/csv_table.h"
 #include "runs/selling_reading.h"
 #include "runs/studio_file.h"
 #include "runs/supplies.h"

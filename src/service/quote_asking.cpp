@@ -1,5 +1,6 @@
 #include "service/quote_asking.h"
 
+#include "reports/csv_table.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/selling_reading.h"

@@ -90,7 +90,7 @@ function from(here: string): TemplateResult {
     of: "studio",
     at: place,
     answers: sellers.map((name): [string, string] => [name, name]),
-    unsaid: "not said",
+    unsaid: "not given",
     optional: true,
   });
 }

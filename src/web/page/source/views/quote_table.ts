@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { state, toggle } from "../documents/state";
 import { explained } from "../figures/explained";
-import type { AskedBy, Quote, QuotedNumber, QuotedPrice } from "../program/answers";
+import type { AskedBy, Quote, QuoteCash, QuotedNumber, QuotedPrice } from "../program/answers";
 import { trimmed } from "../program/numbers";
 
 type Row = (name: unknown, cell: (one: QuotedNumber) => unknown, kind?: string) => TemplateResult;
@@ -32,6 +32,9 @@ export function side_by_side(quote: Quote, is_old: boolean): TemplateResult {
           ${group("A piece costs", numbers)} ${parts_of(quote).map((part) => part_rows(quote, part, row))}
           ${row("Cost of a piece", (one) => one.cost_each, "sum-of")} ${row("The whole run", (one) => one.cost)}
         </tbody>
+        <tbody>
+          ${cash_rows(quote, row)}
+        </tbody>
         ${ways_of(quote).map((first, k) => way_rows(quote, first, k === 0, row))}
       </table>
     </div>`;
@@ -54,10 +57,31 @@ function cost_of({ parts, items }: QuotedNumber, part: string): string {
 }
 
 /** Tapped, it tells how it comes about, in the run. */
-function part_rows(quote: Quote, part: string, row: Row): TemplateResult {
-  const key = `quote ${part}`;
+const part_rows = (quote: Quote, part: string, row: Row): TemplateResult =>
+  opened_row(
+    quote,
+    part,
+    row,
+    (one) => cost_of(one, part),
+    (one) => items_of(one, part),
+  );
+
+/** Another sum than what is used: whole packs, less what is on the shelf. */
+const cash_rows = (quote: Quote, row: Row): TemplateResult =>
+  opened_row(
+    quote,
+    "To lay out now, in whole packs",
+    row,
+    ({ cash }) => cash?.total ?? "nothing",
+    ({ sell, cash }) => html`${packs_of(sell, cash)} ${left_of(cash)}`,
+  );
+
+type Cell = (one: QuotedNumber) => unknown;
+
+function opened_row(quote: Quote, words: string, row: Row, cell: Cell, inside: Cell): TemplateResult {
+  const key = `quote ${words}`;
   const is_open = state.open.has(key);
-  const id = `quote-${part.replaceAll(/\W/g, "-")}`;
+  const id = `quote-${words.replaceAll(/\W/g, "-")}`;
   const name = html`<button
     type="button"
     class="line"
@@ -65,38 +89,71 @@ function part_rows(quote: Quote, part: string, row: Row): TemplateResult {
     aria-controls=${is_open ? id : nothing}
     @click=${() => toggle("open", key)}
   >
-    ${part}<span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
+    ${words}<span class="how" aria-hidden="true">${is_open ? "–" : "="}</span>
   </button>`;
-  return html`${row(name, (one) => cost_of(one, part))}
+  return html`${row(name, cell)}
   ${
     is_open
       ? html`<tr class="opened">
-          <td colspan=${quote.numbers.length + 1} id=${id}>${quote.numbers.map((one) => items_of(one, part))}</td>
+          <td colspan=${quote.numbers.length + 1} id=${id}>${quote.numbers.map(inside)}</td>
         </tr>`
       : nothing
   }`;
 }
 
-function items_of({ sell, items }: QuotedNumber, part: string): TemplateResult {
-  return html`<div class="sum">
+const sum_table = (caption: string, rows: TemplateResult[]): TemplateResult =>
+  html`<div class="sum">
     <table>
       <caption>
-        ${part} of the whole run, ${sell} to sell
+        ${caption}
       </caption>
       <tbody>
-        ${items
-          .filter((one) => one.part === part)
-          .map(
-            ({ name, amount, cost, how }) =>
-              html`<tr>
-                <th scope="row">${name}</th>
-                <td>${cost ?? "unpriced"}</td>
-                <td>${how || amount}</td>
-              </tr>`,
-          )}
+        ${rows}
       </tbody>
     </table>
   </div>`;
+
+const packs_of = (sell: number, cash?: QuoteCash): TemplateResult =>
+  html`${sum_table(
+    `Packs to buy, ${sell} to sell`,
+    (cash?.packs ?? []).map(
+      ({ shown_as, count, holds, sum, seller }) =>
+        html`<tr>
+          <th scope="row">${shown_as}</th>
+          <td>${sum}</td>
+          <td>${count} × ${holds}${seller ? `, ${seller}` : ""}</td>
+        </tr>`,
+    ),
+  )}
+  ${cash?.unpriced.length ? html`<p class="alarm">No pack is listed, and not in the sum: ${cash.unpriced.join(", ")}.</p>` : nothing}
+  ${cash && !cash.proved_cheapest ? html`<p class="hint">Not proved to be the least that is possible.</p>` : nothing}`;
+
+const left_of = (cash?: QuoteCash): TemplateResult =>
+  sum_table(
+    "Left of them when all is made",
+    (cash?.left ?? []).map(
+      ({ shown_as, left }) =>
+        html`<tr>
+          <th scope="row">${shown_as}</th>
+          <td>${left}</td>
+        </tr>`,
+    ),
+  );
+
+function items_of({ sell, items }: QuotedNumber, part: string): TemplateResult {
+  return sum_table(
+    `${part} of the whole run, ${sell} to sell`,
+    items
+      .filter((one) => one.part === part)
+      .map(
+        ({ name, amount, cost, how }) =>
+          html`<tr>
+            <th scope="row">${name}</th>
+            <td>${cost ?? "unpriced"}</td>
+            <td>${how || amount}</td>
+          </tr>`,
+      ),
+  );
 }
 
 /** Each way of selling once, by the first number that has a price by it. */
