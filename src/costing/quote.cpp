@@ -66,8 +66,8 @@ Looked looked_at(const planning::Plan& plan, const Selling& selling) {
 
 }  // namespace
 
-QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling,
-                           std::int64_t ordered, const Place& where) {
+QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, std::int64_t ordered,
+                           const Place& where) {
   QuotedNumber quoted{.pieces = plan.pieces,
                       .items = cost_items(plan, selling),
                       .total = {},

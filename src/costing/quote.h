@@ -61,17 +61,17 @@ struct CostAt {
 struct Quote {
   std::vector<QuotedNumber> numbers;
   std::vector<CostAt> costs;  // of every number up to there that can be made and is priced
-  std::vector<Step> steps;  // from 1 to twice the largest number asked about
+  std::vector<Step> steps;    // from 1 to twice the largest number asked about
   std::vector<Gap> gaps;
 };
 
 /// Plans the run for so many pieces. UserError where that many cannot be made.
 using PlanFor = std::function<planning::Plan(std::int64_t sell)>;
 
-/// One number of pieces, of its finished plan, in an order of `ordered` pieces, over which what each
-/// order costs is spread. UserError at `where` where there can be no price.
-QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling,
-                           std::int64_t ordered, const Place& where);
+/// One number of pieces, of its finished plan, in an order of `ordered` pieces, over which what
+/// each order costs is spread. UserError at `where` where there can be no price.
+QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, std::int64_t ordered,
+                           const Place& where);
 
 /// The numbers asked about side by side, and every step up to twice the largest of them, each found
 /// by planning all numbers one by one: what can be made has gaps, so nothing is skipped. For the

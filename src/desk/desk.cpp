@@ -97,9 +97,9 @@ std::string in_todays_words(const std::string& text, const std::string& name) {
 
 }  // namespace
 
-Desk::Desk(const moulds::Library& library, service::MeasureMemory& memory, Workspace& workspace,
+Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& workspace,
            UploadFolder uploads, std::optional<std::string> open)
-    : library_(library),
+    : library_(std::move(library)),
       memory_(memory),
       workspace_(workspace),
       uploads_(std::move(uploads)),

@@ -18,7 +18,7 @@ namespace brimwright::desk {
 class Desk {
  public:
   /// `memory`, where what was measured is kept from one request to the next, outlives it.
-  Desk(const moulds::Library& library, service::MeasureMemory& memory, Workspace& workspace,
+  Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& workspace,
        UploadFolder uploads, std::optional<std::string> open);
 
   struct Route {

@@ -78,7 +78,7 @@ std::shared_ptr<const FileFactsMemory::Known> FileFactsMemory::of(const std::str
     const auto at = known_.find(path);
     if (at != known_.end() && at->second.first == stamp) return at->second.second;
   }
-  const auto known = std::make_shared<const Known>(Known{facts_of(path), status.st_mtim.tv_sec});
+  auto known = std::make_shared<const Known>(Known{facts_of(path), status.st_mtim.tv_sec});
   const std::scoped_lock alone(mutex_);
   if (known_.size() >= most_remembered) known_.clear();
   known_.insert_or_assign(path, std::pair(stamp, known));

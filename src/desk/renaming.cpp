@@ -40,7 +40,7 @@ struct Move {
       std::error_code error;
       const fs::path there = fs::canonical(root, error);
       if (error) continue;
-      const std::string candidate = fs::path(*target).lexically_relative(there).string();
+      std::string candidate = fs::path(*target).lexically_relative(there).string();
       if (!candidate.empty() && !candidate.starts_with("..") && meant(candidate, to) == target)
         return candidate;
     }
@@ -54,7 +54,7 @@ std::string moved(const std::string& text, const std::string& from, const std::s
                   const moulds::Library& library) {
   const Move move{from, to, library};
   return with_files_renamed(text, from, [&](const std::string& name) {
-    const std::string renamed = move.renamed(name);
+    std::string renamed = move.renamed(name);
     if (const auto target = move.meant(name, from); target && move.meant(renamed, to) != target)
       throw UserError({"", "to"}, "\"" + name + "\", which it names, is not found from there",
                       "leave it in its folder");

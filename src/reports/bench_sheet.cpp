@@ -76,11 +76,11 @@ class Bench {
   std::string subtitle() const {
     const auto& pieces = plan_.pieces;
     const auto& mould = run_.pour.mould;
-    const std::string of_run = counted(pieces.sell, "piece", "pieces") + " to sell, make " +
-                               std::to_string(pieces.make) + ". " + mould.name + ": " +
-                               counted(mould.owned, "mould", "moulds") + " of " +
-                               counted(mould.cavities, "cavity", "cavities") + ", " +
-                               counted(pieces.fillings, "filling", "fillings") + ".";
+    std::string of_run = counted(pieces.sell, "piece", "pieces") + " to sell, make " +
+                         std::to_string(pieces.make) + ". " + mould.name + ": " +
+                         counted(mould.owned, "mould", "moulds") + " of " +
+                         counted(mould.cavities, "cavity", "cavities") + ", " +
+                         counted(pieces.fillings, "filling", "fillings") + ".";
     if (is_whole_run()) return of_run;
     return "ONE BATCH: " + counted(batch_.pieces, "piece", "pieces") + ", batch " +
            (which_.number ? std::to_string(*which_.number) : "____") + " of " +
@@ -402,7 +402,7 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
       all = std::move(one);
       continue;
     }
-    all->blocks.push_back(SheetPage{one.title, one.subtitle});
+    all->blocks.emplace_back(SheetPage{one.title, one.subtitle});
     std::move(one.blocks.begin(), one.blocks.end(), std::back_inserter(all->blocks));
   }
   if (!all) throw std::logic_error("no batch has that number");

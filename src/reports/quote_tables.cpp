@@ -145,7 +145,7 @@ std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) 
     remarks.push_back("The postage of " + listed(unknown) +
                       " is not given, and not in what is to lay out.");
   if (!is_proved)
-    remarks.push_back("What is to lay out is not proved to be the least that is possible.");
+    remarks.emplace_back("What is to lay out is not proved to be the least that is possible.");
   return remarks;
 }
 
@@ -308,7 +308,8 @@ class OrderColumns {
     Rows told = rows();
     for (std::size_t k = 0; k < lines(); ++k)
       told.add(run(k), [&](auto i) { return in_money(number(i, k).total, where_); });
-    told.add("Cost", [&](auto i) { return amount_text(printed_cost(*orders_[i], where_)); }, true);
+    told.add(
+        "Cost", [&](auto i) { return amount_text(printed_cost(*orders_[i], where_)); }, true);
     return table("THE ORDER COSTS", told);
   }
 
@@ -334,11 +335,12 @@ class OrderColumns {
 
 void add_alarms(std::vector<std::string>& alarms, const std::string& of,
                 const QuotedNumber& number) {
-  const std::string pieces = std::to_string(number.pieces.sell) + " pieces";
-  for (const auto& danger : number.dangers) alarms.push_back(of + pieces + ": " + danger);
+  const std::string pieces = of + std::to_string(number.pieces.sell) + " pieces";
+  const std::string begin = pieces + ": ", each_of_them = "each of " + pieces;
+  for (const auto& danger : number.dangers) alarms.push_back(begin + danger);
   for (const auto& [way, told] : number.prices)
     if (told.profit.coins < 0)
-      alarms.push_back(below_cost(way.name, amount_text(told.asked), "each of " + of + pieces));
+      alarms.push_back(below_cost(way.name, amount_text(told.asked), each_of_them));
 }
 
 void add_way_to_a_price(std::vector<std::string>& remarks, const costing::Selling& selling,

@@ -125,8 +125,8 @@ std::vector<Money> endings_of(const Fields& studio, const Currency& currency) {
   return endings;
 }
 
-constexpr std::array money_sections = {"packaging", "work", "overhead",      "tax",
-                                       "fees", "asking", "price_endings", "packs"};
+constexpr std::array money_sections = {"packaging", "work",   "overhead",      "tax",
+                                       "fees",      "asking", "price_endings", "packs"};
 
 void read_sections(Selling& selling, const Fields& studio) {
   const Currency& currency = selling.currency;

@@ -60,7 +60,7 @@ std::vector<Asked> runs_asked(const std::vector<std::string>& files,
 std::string studio_for_all(const std::vector<Asked>& runs, const moulds::Library& library) {
   std::vector<std::string> files;
   for (const auto& one : runs) files.push_back(one.file);
-  const std::string studio = studio_of_all(files, library);
+  std::string studio = studio_of_all(files, library);
   if (studio.empty())
     throw UserError({files.front(), ""},
                     "has no studio.json beside it, so nothing can be bought for it",

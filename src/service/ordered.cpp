@@ -25,7 +25,7 @@ std::optional<runs::Order> order_in(const std::string& file, const std::optional
 }
 
 std::string studio_of_all(const std::vector<std::string>& runs, const moulds::Library& library) {
-  const std::string first = studio_of(runs.front(), library);
+  std::string first = studio_of(runs.front(), library);
   for (const std::string& run : runs) {
     const std::string other = studio_of(run, library);
     if (other.empty() == first.empty() && one_name_of(other) == one_name_of(first)) continue;

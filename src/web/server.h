@@ -77,7 +77,8 @@ struct ServerSettings {
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
-///   POST /api/quote                   {"file", "run": {...}, "sell": "12,24", "margin" | "markup" |
+///   POST /api/quote                   {"file", "run": {...}, "sell": "12,24", "margin" | "markup"
+///   |
 ///                                     "price"} -> what `quote PATH --json` prints
 ///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} ->
 ///                                     what `gauge PATH --json` prints; see desk/request_reading.h

@@ -74,6 +74,7 @@ function told({ numbers }) {
   numbers[0].parts.forEach(({ part }, k) => (rows[part] = all(({ parts }) => parts[k].each)));
   rows["Cost of a piece"] = all(({ cost_each }) => cost_each);
   rows["The whole run"] = all(({ cost }) => cost);
+  rows["To lay out now, in whole packs"] = all(({ cash }) => cash.total ?? "nothing");
   numbers[0].prices.forEach(({ way }, k) => {
     const of = (tell) => all(({ prices }) => tell(prices[k]));
     rows[`${way}: Ask, with tax`] = of(({ ask }) => ask);
@@ -119,6 +120,13 @@ await run({
         const working = await page.locator(".quote .sum").first().innerText();
         for (const { cost, how } of answer.numbers[0].items.filter(({ part }) => part === "Work"))
           assert.ok(working.includes(how) && working.includes(cost), working);
+        await page.getByRole("button", { name: /^To lay out now/ }).click();
+        const laid_out = await page.locator(".quote .opened").last().innerText();
+        const { packs, left } = answer.numbers[0].cash;
+        assert.ok(
+          packs.length && packs.every(({ shown_as, sum }) => laid_out.includes(shown_as) && laid_out.includes(sum)),
+        );
+        assert.ok(left.every((one) => laid_out.includes(one.left)));
         await check_access(page, "what it costs");
         assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 390);
 
