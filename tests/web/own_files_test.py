@@ -96,7 +96,7 @@ told = entry("a.run.json")
 check(told["made_on"] == "2026-11-14" and told["due"] == "2027-01-09" and told["pieces"] == 12 and told["mould"] == "Tall cup",
       f"told of a run: {told}")
 check(re.fullmatch(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d[+-]\d\d:\d\d", told["changed"]), f"changed {told['changed']}")
-check("used_by" not in told, "a run is used")
+check(told["used_by"] == [], f"a run is used: {told}")
 check(entry("base.formula.json")["used_by"] == ["a.run.json", "b.run.json"], "who uses the formula")
 check(entry("cup.json")["used_by"] == ["a.run.json", "b.run.json", "studio.json"], f"who uses the mould: {entry('cup.json')}")
 check(entry("mine.fats.json")["used_by"] == ["base.formula.json"] and entry("mine.tips.json")["used_by"] == [], "who uses the fats")
@@ -119,6 +119,13 @@ check(text_of("may.run.json") == expected, "more than the names changed")
 check(json.loads(text_of("studio.json"))["moulds_owned"] == {"moulds of mine/high cup.json": 2}, "the studio's moulds")
 check(json.loads(text_of("may.run.json"))["id"] == f"{ID}0", "a renamed run has another id")
 check(entry("moulds of mine/high cup.json")["used_by"] == ["b.run.json", "may.run.json", "studio.json"], "used by, after all")
+write("market.order.json", json.dumps({"schema": "brimwright.order/1", "for": "Market hall", "due": "2027-01-09",
+                                       "lines": [{"run": "may.run.json", "pieces": 24}]}))
+ordered = next(one for one in server.get("/api/files")[1]["orders"] if one["file"] == "market.order.json")
+check(ordered["name"] == "Market hall" and ordered["due"] == "2027-01-09", f"told of an order: {ordered}")
+check(entry("may.run.json")["used_by"] == ["market.order.json"], "who orders the run")
+check(rename("may.run.json", "june.run.json")[1]["renamed_in"] == ["market.order.json"], "the order of a renamed run")
+check(json.loads(text_of("market.order.json"))["lines"] == [{"run": "june.run.json", "pieces": 24}], "the order's line")
 
 # A file that goes to another folder takes its own names with it, or stays.
 begin()
