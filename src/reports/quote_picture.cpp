@@ -36,7 +36,7 @@ class Picture {
     // The first few pieces bear a whole batch each: they would press the rest flat.
     const auto& costs = report.quote.costs;
     const double middle = coins_of(costs[costs.size() / 2].each);
-    highest_ = std::min(highest_, 4 * middle);
+    highest_ = std::max(1.0, std::min(highest_, 4 * middle));  // a coin, were all of it for nothing
   }
 
   Drawing drawing() {

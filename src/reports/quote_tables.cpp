@@ -82,6 +82,12 @@ std::string sum_of(const Buying& buying, const std::function<Money(const trade::
   return amount_text(sum);
 }
 
+const Buying::Material* material_in(const Buying& buying, const std::string& name) {
+  const auto known = std::find_if(buying.materials.begin(), buying.materials.end(),
+                                  [&](const Buying::Material& one) { return one.name == name; });
+  return known == buying.materials.end() ? nullptr : &*known;
+}
+
 std::vector<QuoteTable> purchase_tables(const std::vector<Buying>& purchases, std::size_t from,
                                         std::size_t columns, const costing::Selling& selling,
                                         const std::vector<std::string>& heads) {
@@ -102,14 +108,15 @@ std::vector<QuoteTable> purchase_tables(const std::vector<Buying>& purchases, st
         return total ? amount_text(*total) : std::string("0");
       },
       true);
-  const auto& materials = of(0).materials;
-  for (std::size_t k = 0; k < materials.size(); ++k) {
+  for (const auto& material : of(0).materials) {
+    const auto in = [&](std::size_t i) { return material_in(of(i), material.name); };
     bool is_bought = false;
     for (std::size_t i = 0; i < columns; ++i)
-      is_bought = is_bought || of(i).materials[k].bought.whole() > 0;
+      is_bought = is_bought || (in(i) != nullptr && in(i)->bought.whole() > 0);
     if (is_bought)
-      left.add(materials[k].shown,
-               [&](auto i) { return amount_shown_down(of(i).materials[k].left()); });
+      left.add(material.shown, [&](auto i) {
+        return in(i) == nullptr ? std::string() : amount_shown_down(in(i)->left());
+      });
   }
   std::vector<QuoteTable> tables = {{"TO LAY OUT NOW, whole packs less what you have, in " +
                                          selling.currency.code + (selling.tax ? ", as paid" : ""),

@@ -191,8 +191,8 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
     caller.tell_read(*library.named);
     sheets.push_back(reports::bench_sheet(planned.run, planned.plan, {}, request.printed_at));
   }
-  return reports::sheet_of_all("Order " + reports::whom_and_when(order.whom_for, order.due),
-                               std::move(sheets));
+  const std::string whom = reports::whom_and_when(order.whom_for, order.due);
+  return reports::sheet_of_all(whom.empty() ? "Order" : "Order " + whom, std::move(sheets));
 }
 
 Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
