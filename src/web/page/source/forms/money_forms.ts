@@ -58,6 +58,8 @@ const studio_field = (options: Omit<FieldOptions, "of">): TemplateResult => fiel
 
 const listed = (place: string): string => names_in("studio", place).map(called).join(", ");
 
+const of_work = (key: string): string => ["/work", key].join("/");
+
 function forms(currency: string): MoneyForm[] {
   const sum = (place: string, label: string, more: Partial<FieldOptions> = {}) =>
     studio_field({ label, at: place, told: currency, short: true, ...more });
@@ -89,7 +91,7 @@ function forms(currency: string): MoneyForm[] {
       key: "work",
       title: "Work",
       pointers: ["/work"],
-      told: says("/work/paid_an_hour", ` ${currency} an hour`),
+      told: says(of_work("paid_an_hour"), ` ${currency} an hour`),
       body: () => work(sum),
     },
     {
@@ -196,9 +198,9 @@ function packaging_row(material: string, i: number): TemplateResult {
 function work(sum: Sum): TemplateResult {
   const has = value_at("studio", "/work") !== undefined;
   const time = (key: string, label: string, unit: string) =>
-    studio_field({ label, at: `/work/${key}`, unit, optional: true, takes_part: true, short: true });
+    studio_field({ label, at: of_work(key), unit, optional: true, takes_part: true, short: true });
   return html`<div class="row">
-      ${sum("/work/paid_an_hour", "Paid an hour", { optional: true, takes_part: true, is_due: has })}
+      ${sum(of_work("paid_an_hour"), "Paid an hour", { optional: true, takes_part: true, is_due: has })}
       ${time("each_batch", "Each batch", "min")} ${time("each_piece_made", "Each piece made", "s")}
       ${time("each_tray_fill", "Each tray fill", "min")} ${time("each_piece_packed", "Each piece packed", "s")}
     </div>
