@@ -3,6 +3,7 @@
 #include "geometry/distance/surface_tree.h"
 #include "geometry/exact/convex_hull.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/vectors.h"
 
 #include <algorithm>
@@ -36,23 +37,31 @@ void for_each_look(const Vector& a, const Vector& b, const Vector& c, int n, See
   }
 }
 
-/// The greatest depth of all looks at a part; `depth_mm` tells a point's.
-template <class DepthAt>
+/// The greatest depth of all looks at a part; `depth_mm(p, near)` tells a point's, and may keep in
+/// `near` where it looked.
+template <class Near, class DepthAt>
 Length deepest_of(const TriangleMesh& part, DepthAt depth_mm) {
+  struct Looks {
+    Near near = {};
+    double deepest_mm = 0;
+  };
   const Box box = bounding_box(part);
   const double step =
       finest_look * std::max({box.high_mm[0] - box.low_mm[0], box.high_mm[1] - box.low_mm[1],
                               box.high_mm[2] - box.low_mm[2]});
-  double deepest_mm = 0;
-  for (const auto& corners : part.triangles) {
-    const Vector& a = part.vertices_mm[corners[0]];
-    const Vector& b = part.vertices_mm[corners[1]];
-    const Vector& c = part.vertices_mm[corners[2]];
-    const double longest = std::max({length(b - a), length(c - b), length(a - c)});
+  const auto parts = in_parts<Looks>(part.triangles.size(), [&](std::size_t facet, Looks& looks) {
+    const auto& corners = part.triangles.data()[facet];
+    const Vector& a = part.vertices_mm.data()[corners[0]];
+    const Vector& b = part.vertices_mm.data()[corners[1]];
+    const Vector& c = part.vertices_mm.data()[corners[2]];
+    const double longest = std::max(std::max(length(b - a), length(c - b)), length(a - c));
     const int n = std::clamp(static_cast<int>(std::ceil(longest / step)), 1, 12);
-    for_each_look(a, b, c, n,
-                  [&](const Vector& p) { deepest_mm = std::max(deepest_mm, depth_mm(p)); });
-  }
+    for_each_look(a, b, c, n, [&](const Vector& p) {
+      looks.deepest_mm = std::max(looks.deepest_mm, depth_mm(p, looks.near));
+    });
+  });
+  double deepest_mm = 0;
+  for (const Looks& looks : parts) deepest_mm = std::max(deepest_mm, looks.deepest_mm);
   return deepest_mm * millimetre;
 }
 
@@ -72,7 +81,9 @@ Hollowness hollowness_of(const TriangleMesh& part) {
   const SurfaceTree around(*hull);
   Hollowness found;
   found.fill = enclosed_volume(part) / enclosed_volume(*hull);
-  found.deepest = deepest_of(part, [&](const Vector& p) { return -around.signed_distance_mm(p); });
+  struct Nowhere {};
+  found.deepest = deepest_of<Nowhere>(
+      part, [&](const Vector& p, Nowhere&) { return -around.signed_distance_mm(p); });
   found.depth_share = found.deepest / (least_extent_mm(bounding_box(part)) * millimetre);
   return found;
 }
@@ -83,8 +94,8 @@ std::optional<HollownessBounds> hollowness_bounds(const TriangleMesh& part) {
   const Volume own = enclosed_volume(part);
   HollownessBounds bounds{.fill_at_least = own / near->volume_at_most(),
                           .fill_at_most = own / near->volume_at_least()};
-  bounds.deepest_at_most =
-      deepest_of(part, [&](const Vector& p) { return near->depth_at_most_mm(p); });
+  bounds.deepest_at_most = deepest_of<NearHull::Near>(
+      part, [&](const Vector& p, NearHull::Near& last) { return near->depth_at_most_mm(p, last); });
   bounds.depth_share_at_most =
       bounds.deepest_at_most / (least_extent_mm(bounding_box(part)) * millimetre);
   return bounds;

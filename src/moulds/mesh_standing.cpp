@@ -1,6 +1,7 @@
 #include "moulds/mesh_standing.h"
 
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/vectors.h"
 
 #include <algorithm>
@@ -48,18 +49,28 @@ struct FlatFace {
   Point normal{};
   double twice_area = 0;
 };
-std::map<std::array<long, 2>, FlatFace> nearly_level_faces(const TriangleMesh& mesh) {
+using FlatFaces = std::map<std::array<long, 2>, FlatFace>;
+
+FlatFaces nearly_level_faces(const TriangleMesh& mesh) {
   const double least_cosine = std::cos(10 * pi / 180);
   const double step = 0.1 * pi / 180;
-  std::map<std::array<long, 2>, FlatFace> faces;
-  for (const auto& facet : mesh.triangles) {
-    Point n = facet_normal(mesh, facet);
-    const double size = std::hypot(n[0], n[1], n[2]);
-    if (size == 0 || std::abs(n[2]) < least_cosine * size) continue;
-    if (n[2] < 0) n = {-n[0], -n[1], -n[2]};
-    FlatFace& face = faces[{std::lround(n[0] / size / step), std::lround(n[1] / size / step)}];
-    for (std::size_t i = 0; i < 3; ++i) face.normal[i] += n[i];
-    face.twice_area += size;
+  const auto parts =
+      in_parts<FlatFaces>(mesh.triangles.size(), [&](std::size_t i, FlatFaces& faces) {
+        Point n = facet_normal(mesh, mesh.triangles.data()[i]);
+        const double size = length(n);
+        if (size == 0 || std::abs(n[2]) < least_cosine * size) return;
+        if (n[2] < 0) n = {-n[0], -n[1], -n[2]};
+        FlatFace& face = faces[{std::lround(n[0] / size / step), std::lround(n[1] / size / step)}];
+        face.normal = face.normal + n;
+        face.twice_area += size;
+      });
+  FlatFaces faces;
+  for (const FlatFaces& part : parts) {
+    for (const auto& [direction, more] : part) {
+      FlatFace& face = faces[direction];
+      face.normal = face.normal + more.normal;
+      face.twice_area += more.twice_area;
+    }
   }
   return faces;
 }

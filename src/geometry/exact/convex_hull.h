@@ -22,8 +22,12 @@ class NearHull {
 
   Volume volume_at_least() const { return volume_; }
   Volume volume_at_most() const { return growth_ * growth_ * growth_ * volume_; }
+  /// Where it was looked last, of points that come one beside the other: each thread has its own.
+  struct Near {
+    std::uint32_t side = 0;
+  };
   /// No less than how far a point of the mesh lies below the least convex solid's surface.
-  double depth_at_most_mm(const Point& point_mm) const;
+  double depth_at_most_mm(const Point& point_mm, Near& near) const;
 
  private:
   /// A facet, seen from the middle.
@@ -35,15 +39,14 @@ class NearHull {
   };
   NearHull(const TriangleMesh& hull, const Point& middle_mm);
   bool is_sound() const;
-  const Side& side_over(const Point& from_middle) const;
+  const Side& side_over(const Point& from_middle, Near& near) const;
   /// Above 1 for a point outside.
-  double reach(const Point& point_mm) const;
+  double reach(const Point& point_mm, Near& near) const;
 
   Point middle_mm_;
   std::vector<Side> sides_;
   Volume volume_;
   double growth_ = 1;
-  mutable std::uint32_t last_ = 0;  // points come one beside the other
 };
 
 }  // namespace brimwright::geometry

@@ -1,6 +1,7 @@
 // NearHull, which needs nothing exact.
 #include "geometry/exact/convex_hull.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/vectors.h"
 
 #include <algorithm>
@@ -35,23 +36,48 @@ std::size_t cell_of(const Vector& from_middle) {
          place(from_middle[(axis + 2) % 3]);
 }
 
+/// A corner and how far it reaches.
+struct Farthest {
+  double reach = 0;
+  const Point* at = nullptr;
+
+  void look_at(const Farthest& other) {
+    if (other.reach > reach) *this = other;
+  }
+};
+
+/// Calls `see(p, near, part)` for each corner, a stretch of them by each thread.
+template <class Part, class See>
+std::vector<Part> by_stretches(const TriangleMesh& mesh, const Part& start, See see) {
+  std::vector<Part> parts(things_at_once(), start);
+  const std::size_t corners = mesh.vertices_mm.size();
+  in_parallel(parts.size(), [&](std::size_t number) {
+    NearHull::Near near;
+    const std::size_t end = corners * (number + 1) / parts.size();
+    for (std::size_t v = corners * number / parts.size(); v < end; ++v)
+      see(mesh.vertices_mm.data()[v], near, parts[number]);
+  });
+  return parts;
+}
+
 /// The corners that reach farthest, one for each cell of directions where any reaches beyond
 /// `least`.
 template <class ReachOf>
 void add_farthest(const TriangleMesh& mesh, const Vector& middle, double least, ReachOf reach_of,
                   std::vector<Point>& chosen) {
-  std::vector<double> farthest(cells, least);
-  std::vector<const Point*> at(cells, nullptr);
-  for (const Point& p : mesh.vertices_mm) {
-    const double reach = reach_of(p);
-    if (!(reach > least)) continue;
-    const std::size_t cell = cell_of(p - middle);
-    if (!(reach > farthest[cell])) continue;
-    farthest[cell] = reach;
-    at[cell] = &p;
+  using Cells = std::vector<Farthest>;
+  const auto parts =
+      by_stretches(mesh, Cells(cells, Farthest{.reach = least}),
+                   [&](const Point& p, NearHull::Near& near, Cells& farthest) {
+                     const double reach = reach_of(p, near);
+                     if (reach > least)
+                       farthest[cell_of(p - middle)].look_at({.reach = reach, .at = &p});
+                   });
+  for (std::size_t cell = 0; cell < cells; ++cell) {
+    Farthest farthest{.reach = least};
+    for (const Cells& part : parts) farthest.look_at(part[cell]);
+    if (farthest.at != nullptr) chosen.push_back(*farthest.at);
   }
-  for (const Point* p : at)
-    if (p != nullptr) chosen.push_back(*p);
 }
 
 Point mean_of(const std::vector<Point>& points) {
@@ -93,9 +119,9 @@ bool NearHull::is_sound() const {
   return least > 1e-3 * most;
 }
 
-const NearHull::Side& NearHull::side_over(const Point& from_middle) const {
+const NearHull::Side& NearHull::side_over(const Point& from_middle, Near& near) const {
   constexpr int longest_walk = 1000;
-  std::uint32_t here = last_;
+  std::uint32_t here = near.side;
   for (int step = 0; step < longest_walk; ++step) {
     const Side& side = sides_[here];
     double worst = 0;
@@ -107,7 +133,7 @@ const NearHull::Side& NearHull::side_over(const Point& from_middle) const {
       next = side.across[i];
     }
     if (next == here) {
-      last_ = here;
+      near.side = here;
       return side;
     }
     here = next;
@@ -118,16 +144,16 @@ const NearHull::Side& NearHull::side_over(const Point& from_middle) const {
   });
 }
 
-double NearHull::reach(const Point& point_mm) const {
+double NearHull::reach(const Point& point_mm, Near& near) const {
   const Vector to = point_mm - middle_mm_;
-  const Side& side = side_over(to);
+  const Side& side = side_over(to, near);
   return dot(side.outward, to) / side.height_mm;
 }
 
-double NearHull::depth_at_most_mm(const Point& point_mm) const {
+double NearHull::depth_at_most_mm(const Point& point_mm, Near& near) const {
   // Below any side of the grown solid is deep enough for a bound.
   const Vector to = point_mm - middle_mm_;
-  const Side& side = side_over(to);
+  const Side& side = side_over(to, near);
   return growth_ * side.height_mm - dot(side.outward, to);
 }
 
@@ -135,18 +161,23 @@ std::optional<NearHull> NearHull::of(const TriangleMesh& mesh) {
   const Point middle = mean_of(mesh.vertices_mm);
   std::vector<Point> chosen;
   add_farthest(
-      mesh, middle, 0, [&](const Point& p) { return length(p - middle); }, chosen);
+      mesh, middle, 0, [&](const Point& p, Near&) { return length(p - middle); }, chosen);
   for (int round = 0; round < most_rounds; ++round) {
     const auto hull = convex_hull({chosen, {}});
     if (!hull) return std::nullopt;
     NearHull near(*hull, middle);
     if (!near.is_sound()) return std::nullopt;
     double farthest = 1;
-    for (const Point& p : mesh.vertices_mm) farthest = std::max(farthest, near.reach(p));
+    for (const double part :
+         by_stretches(mesh, farthest, [&](const Point&p, Near&last, double&most) {
+           most = std::max(most, near.reach(p, last));
+         }))
+      farthest = std::max(farthest, part);
     near.growth_ = farthest + rounding;
     if (farthest <= 1 + near_enough || round + 1 == most_rounds) return near;
     add_farthest(
-        mesh, middle, 1 + near_enough / 2, [&](const Point& p) { return near.reach(p); }, chosen);
+        mesh, middle, 1 + near_enough / 2,
+        [&](const Point& p, Near& last) { return near.reach(p, last); }, chosen);
   }
   return std::nullopt;
 }

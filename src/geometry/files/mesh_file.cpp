@@ -10,6 +10,7 @@
 #include "geometry/files/stl_weld.h"
 #include "geometry/files/text_meshes.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/weld.h"
 #include "units/letters.h"
 #include "units/printing.h"
@@ -268,13 +269,16 @@ MeshFile read_mesh(const std::string& path, const MeshReading& reading) {
   RawMesh raw = raw_mesh(input, format, path);
   refuse_empty(raw.mesh, path);
   if (!raw.is_welded) refuse_not_finite(raw.mesh, path);
-  const auto [unit, factor] = settled_unit(raw, reading, path);
+  const auto found = settled_unit(raw, reading, path);
+  const LengthUnit unit = found.first;
+  const double factor = found.second;
   const Axis up = reading.up.value_or(raw.own_up);
-  for (auto& vertex : raw.mesh.vertices_mm) {
-    for (double& coordinate : vertex) coordinate *= factor;
-    vertex = upright(vertex, up);
-    for (double& coordinate : vertex) coordinate += 0.0;  // makes 0 of -0
-  }
+  in_stretches(raw.mesh.vertices_mm.size(),
+               [=, vertices = raw.mesh.vertices_mm.data()](std::size_t v) {
+                 for (double& coordinate : vertices[v]) coordinate *= factor;
+                 vertices[v] = upright(vertices[v], up);
+                 for (double& coordinate : vertices[v]) coordinate += 0.0;  // makes 0 of -0
+               });
   if (reading.straight_up)
     for (auto& vertex : raw.mesh.vertices_mm) vertex = straightened(vertex, *reading.straight_up);
   refuse_absurd_size(raw.mesh, path);

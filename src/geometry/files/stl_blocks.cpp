@@ -7,7 +7,6 @@
 #include <array>
 #include <cmath>
 #include <cstring>
-#include <string_view>
 
 namespace brimwright::geometry {
 namespace {
@@ -34,11 +33,9 @@ bool is_finite(const char* facet) {
 }  // namespace
 
 StlBlocks::StlBlocks(const std::string& path) : path_(path), file_(path) {
-  const std::size_t start = std::min(file_.size(), stl_facets_start + block_size);
-  buffer_ = std::make_unique_for_overwrite<char[]>(start);
-  file_.read(0, {buffer_.get(), start});
-  holds_start_ = true;
-  const auto facets = facets_of_binary_stl({buffer_.get(), start}, file_.size());
+  std::string head(std::min(file_.size(), stl_facets_start), '\0');
+  file_.read(0, head);
+  const auto facets = facets_of_binary_stl(head, file_.size());
   if (!facets) refuse_not_binary(path);
   if (*facets == 0)
     throw UserError({.file = path,
@@ -49,20 +46,21 @@ StlBlocks::StlBlocks(const std::string& path) : path_(path), file_(path) {
   if (file_.size() >= smallest_mapped) map_ = file_.mapped();
 }
 
-std::span<const char> StlBlocks::block(std::size_t number) {
+std::span<const char> StlBlocks::block(std::size_t number, std::vector<char>& buffer) const {
   const std::size_t at = number * block_size;
   const std::size_t size = std::min(block_size, facets_ * stl_facet_size - at);
   if (map_) return map_->bytes().subspan(stl_facets_start + at, size);
-  if (number == 0 && holds_start_) return {buffer_.get() + stl_facets_start, size};
-  holds_start_ = false;
-  file_.read(stl_facets_start + at, {buffer_.get(), size});
-  return {buffer_.get(), size};
+  buffer.resize(block_size);
+  const auto bytes = std::span(buffer).first(size);
+  file_.read(stl_facets_start + at, bytes);
+  return bytes;
 }
 
-void StlBlocks::refuse_not_finite() {
+void StlBlocks::refuse_not_finite() const {
   std::uint64_t facet = 0;
+  std::vector<char> buffer;
   for (std::size_t number = 0; number < blocks(); ++number) {
-    const std::span<const char> bytes = block(number);
+    const std::span<const char> bytes = block(number, buffer);
     for (std::size_t at = 0; at < bytes.size(); at += stl_facet_size, ++facet)
       if (!is_finite(bytes.data() + at)) refuse_not_a_number(facet, path_);
   }

@@ -8,6 +8,7 @@
 #include <memory>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace brimwright::geometry {
 
@@ -22,11 +23,12 @@ class StlBlocks {
 
   std::uint32_t facets() const { return facets_; }
   std::size_t blocks() const { return (facets_ + block_facets - 1) / block_facets; }
-  /// The bytes of one block's facets, which last until the next call.
-  std::span<const char> block(std::size_t number);
+  /// The bytes of one block's facets; they may come to stand in `buffer`. By several threads, each
+  /// with a buffer of its own.
+  std::span<const char> block(std::size_t number, std::vector<char>& buffer) const;
 
   /// Refuses the first facet with a corner that is not a number, if there is one.
-  void refuse_not_finite();
+  void refuse_not_finite() const;
 
   static constexpr std::size_t block_facets = 2048;  // 100 kB: within a second cache
 
@@ -34,9 +36,7 @@ class StlBlocks {
   std::string path_;
   InputFile file_;
   std::uint32_t facets_ = 0;
-  std::unique_ptr<char[]> buffer_;
   std::unique_ptr<const MappedFile> map_;
-  bool holds_start_ = false;  // the file's first bytes, head and first block
 };
 
 }  // namespace brimwright::geometry

@@ -96,20 +96,31 @@ void FacetCurve::choose_bins() {
 /// What the last bin gives, without filling the others; added up as `at` does it, for which of two
 /// like hollows holds more may hang on the last digit.
 Level FacetCurve::level_at_brim() const {
-  long double area = 0, moment = 0;  // of the facets that end in a lower bin
-  const auto ends_lower = [&](const Facet& f) { return bin_of(f.z3) + 1 < number_of_bins_; };
-  for (const Facet& f : facets()) {
-    if (!ends_lower(f)) continue;
-    area += f.area;
-    moment += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
+  struct Part {
+    long double area = 0, moment = 0;  // of the facets that end in a lower bin
+    std::vector<std::uint32_t> others = {};
+  };
+  const auto parts = in_parts<Part>(size_, [&](std::size_t i, Part& part) {
+    const Facet& f = all_[i];
+    if (bin_of(f.z3) + 1 >= number_of_bins_)
+      return part.others.push_back(static_cast<std::uint32_t>(i));
+    part.area += f.area;
+    part.moment += static_cast<long double>(f.area) * (f.z1 + f.z2 + f.z3) / 3;
+  });
+  long double area = 0, moment = 0;
+  for (const Part& part : parts) {
+    area += part.area;
+    moment += part.moment;
   }
   double volume = static_cast<double>(area) * height_ - static_cast<double>(moment);
   auto surface = static_cast<double>(area);
-  for (const Facet& f : facets()) {
-    if (ends_lower(f) || f.z1 >= height_) continue;
-    const Level level = below(f, height_);
-    volume += level.volume_mm3;
-    surface += level.surface_mm2;
+  for (const Part& part : parts) {
+    for (const std::uint32_t i : part.others) {
+      if (all_[i].z1 >= height_) continue;
+      const Level level = below(all_[i], height_);
+      volume += level.volume_mm3;
+      surface += level.surface_mm2;
+    }
   }
   return {std::max(0.0, -volume), std::max(0.0, -surface)};
 }

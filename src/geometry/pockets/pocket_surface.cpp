@@ -1,5 +1,7 @@
 #include "geometry/pockets/pocket_surface.h"
 
+#include "geometry/surface/parallel.h"
+
 #include <algorithm>
 #include <iterator>
 #include <utility>
@@ -69,6 +71,12 @@ class Fans {
   std::vector<std::size_t> path_;
 };
 
+std::vector<std::uint32_t> joined(const std::vector<std::vector<std::uint32_t>>& lists) {
+  std::vector<std::uint32_t> all;
+  for (const auto& list : lists) all.insert(all.end(), list.begin(), list.end());
+  return all;
+}
+
 }  // namespace
 
 std::uint32_t AirSurface::lowest_corner(std::size_t facet) const {
@@ -99,8 +107,19 @@ std::vector<char> AirSurface::part_fans() {
   list_facets_at_vertices();
   const auto given = static_cast<std::uint32_t>(mesh_.vertices_mm.size());
   std::vector<char> on_border(given, 0);
+  // Nearly all have one fan that closes, and need no more than to be looked at.
+  constexpr std::size_t in_turn = std::size_t{1} << 12;
+  std::vector<std::vector<std::uint32_t>> others((given + in_turn - 1) / in_turn);
+  in_parallel(others.size(), [&](std::size_t turn) {
+    Fans fans;
+    const auto end = static_cast<std::uint32_t>(std::min<std::size_t>(given, (turn + 1) * in_turn));
+    for (auto v = static_cast<std::uint32_t>(turn * in_turn); v < end; ++v) {
+      fans.read(mesh_, v, facets_at(v));
+      if (fans.count() != 1 || fans.is_open(0)) others[turn].push_back(v);
+    }
+  });
   Fans fans;
-  for (std::uint32_t v = 0; v < given; ++v) {
+  for (const std::uint32_t v : joined(others)) {
     fans.read(mesh_, v, facets_at(v));
     if (fans.count() == 0) continue;
     on_border[v] = fans.is_open(0);

@@ -29,6 +29,7 @@ class AirSurface {
   void turn_over();
 
   const TriangleMesh& mesh() const { return mesh_; }
+  bool is_skin() const { return sheet_facets_ > 0; }
   double height_of(std::uint32_t vertex) const { return mesh_.vertices_mm[vertex][2]; }
   /// The lowest corner of a facet; of several, any.
   std::uint32_t lowest_corner(std::size_t facet) const;

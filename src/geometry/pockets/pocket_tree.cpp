@@ -3,6 +3,7 @@
 #include "geometry/pockets/pocket_minimum.h"
 #include "geometry/pockets/pocket_plumb.h"
 #include "geometry/surface/disjoint_sets.h"
+#include "geometry/surface/parallel.h"
 
 #include <algorithm>
 #include <map>
@@ -28,6 +29,7 @@ class Sweep {
 
   AirTree run() && {
     std::vector<std::uint32_t> order = ascending();
+    if (!order.empty()) lowest_ = surface_.height_of(order.front());
     for (std::size_t start = 0; start < order.size();) {
       std::size_t end = start + 1;
       height_ = surface_.height_of(order[start]);
@@ -35,10 +37,10 @@ class Sweep {
       take(std::span(order).subspan(start, end - start));
       start = end;
     }
-    const std::size_t facets = surface_.mesh().triangles.size();
-    tree_.basin_of.reserve(facets);
-    for (std::size_t facet = 0; facet < facets; ++facet)
-      tree_.basin_of.push_back(tree_.basin_at[surface_.lowest_corner(facet)]);
+    tree_.basin_of.resize(surface_.mesh().triangles.size());
+    in_stretches(tree_.basin_of.size(), [&](std::size_t facet) {
+      tree_.basin_of[facet] = tree_.basin_at[surface_.lowest_corner(facet)];
+    });
     return std::move(tree_);
   }
 
@@ -48,7 +50,7 @@ class Sweep {
     by_height.reserve(surface_.mesh().vertices_mm.size());
     for (std::uint32_t v = 0; v < surface_.mesh().vertices_mm.size(); ++v)
       if (!surface_.facets_at(v).empty()) by_height.emplace_back(surface_.height_of(v), v);
-    std::sort(by_height.begin(), by_height.end());
+    sort_in_parallel(by_height);
     std::vector<std::uint32_t> order;
     order.reserve(by_height.size());
     for (const auto& [height, v] : by_height) order.push_back(v);
@@ -80,9 +82,12 @@ class Sweep {
 
   template <class See>
   void for_each_neighbour(std::uint32_t v, See see) const {
+    const auto* const triangles = surface_.mesh().triangles.data();
+    // Round a vertex of a closed surface each neighbour comes next to it in one facet.
     for (const std::uint32_t facet : surface_.facets_at(v)) {
-      for (const std::uint32_t other : surface_.mesh().triangles[facet])
-        if (other != v) see(other);
+      const auto& [a, b, c] = triangles[facet];
+      see(v == a ? b : v == b ? c : a);
+      if (surface_.is_skin()) see(v == a ? c : v == b ? a : b);
     }
     if (surface_.other_side(v) != none) see(surface_.other_side(v));
   }
@@ -92,8 +97,8 @@ class Sweep {
     level_.grow_to(surface_.mesh().vertices_mm.size());
     for (const std::uint32_t v : batch) {
       for_each_neighbour(v, [&](std::uint32_t other) {
-        if (surface_.height_of(other) != height_) return;
-        level_.unite(v, other);
+        // Each sees the other.
+        if (other < v && surface_.height_of(other) == height_) level_.unite(v, other);
       });
     }
     by_plateau_.clear();
@@ -191,13 +196,19 @@ class Sweep {
 
   /// The air round a tip is that over the facet straight below it.
   void hang(Plateau tip) {
-    if (!plumb_) plumb_.emplace(surface_);
     std::uint32_t basin = AirTree::outside;
-    if (const auto facet = plumb_->facet_below(tip.front())) {
+    if (const auto facet = facet_below(tip.front())) {
       const std::uint32_t below = tree_.basin_at[surface_.lowest_corner(*facet)];
       if (below != none) basin = below;
     }
     for (const std::uint32_t v : tip) tree_.basin_at[v] = top(basin);
+  }
+
+  /// Nothing under what is lowest of all, as most bodies' undersides are.
+  std::optional<std::uint32_t> facet_below(std::uint32_t vertex) {
+    if (height_ == lowest_) return std::nullopt;
+    if (!plumb_) plumb_.emplace(surface_);
+    return plumb_->facet_below(vertex);
   }
 
   /// Ends the basins that met at this height, group by group.
@@ -247,7 +258,7 @@ class Sweep {
 
   const AirSurface& surface_;
   AirTree tree_;
-  double height_ = 0;
+  double height_ = 0, lowest_ = 0;
   std::optional<PlumbLine> plumb_;
   DisjointSets level_;                  // vertices of one height, by their plateaus
   DisjointSets top_;                    // basins, under the ones that they are part of

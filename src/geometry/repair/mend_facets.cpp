@@ -1,6 +1,7 @@
 #include "geometry/repair/mend_facets.h"
 
 #include "geometry/repair/facet_neighbours.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"
@@ -104,6 +105,12 @@ bool is_cap(const TriangleMesh& mesh, const Corners& corners, double flat_mm) {
 }  // namespace
 
 std::optional<Mend> drop_collapsed(TriangleMesh& mesh) {
+  const auto found = in_parts<char>(
+      mesh.triangles.size(), [triangles = mesh.triangles.data()](std::size_t facet, char& any) {
+        const auto& [a, b, c] = triangles[facet];
+        if (a == b || b == c || c == a) any = 1;
+      });
+  if (std::find(found.begin(), found.end(), char{1}) == found.end()) return std::nullopt;
   std::vector<bool> goes(mesh.triangles.size(), false);
   for (std::size_t facet = 0; facet < goes.size(); ++facet) {
     const auto& [a, b, c] = mesh.triangles[facet];

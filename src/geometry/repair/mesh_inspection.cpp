@@ -4,6 +4,7 @@
 #include "geometry/repair/self_crossing.h"
 #include "geometry/repair/shell_forest.h"
 #include "geometry/surface/enclosed_volume.h"
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"
@@ -70,17 +71,28 @@ Defect defect(Flaw flaw, std::size_t count, const Vector& first) {
 void list_flat_facets(const TriangleMesh& mesh, std::vector<Defect>& defects) {
   const auto [low, high] = bounding_box(mesh);
   const double flat_mm = 1e-7 * length(high - low);  // the step of single precision
-  std::size_t count = 0;
-  Vector first{};
-  for (const auto& corners : mesh.triangles) {
-    const Vector &a = mesh.vertices_mm[corners[0]], &b = mesh.vertices_mm[corners[1]],
-                 &c = mesh.vertices_mm[corners[2]];
+  struct Part {
+    std::size_t count = 0, first = 0;
+  };
+  const auto parts = in_parts<Part>(mesh.triangles.size(), [=, triangles = mesh.triangles.data(),
+                                                            vertices = mesh.vertices_mm.data()](
+                                                               std::size_t facet, Part& part) {
+    const auto& corners = triangles[facet];
+    const Vector &a = vertices[corners[0]], &b = vertices[corners[1]], &c = vertices[corners[2]];
     const Vector doubled = doubled_area(a, b, c);
-    const double longest = std::max({dot(b - a, b - a), dot(c - b, c - b), dot(a - c, a - c)});
-    if (dot(doubled, doubled) > flat_mm * flat_mm * longest) continue;
-    if (count++ == 0) first = middle_of(mesh, corners);
+    const double longest =
+        std::max(std::max(dot(b - a, b - a), dot(c - b, c - b)), dot(a - c, a - c));
+    if (dot(doubled, doubled) <= flat_mm * flat_mm * longest && part.count++ == 0)
+      part.first = facet;
+  });
+  Part all;
+  for (const Part& part : parts) {
+    if (all.count == 0) all.first = part.first;
+    all.count += part.count;
   }
-  if (count > 0) defects.push_back(defect(Flaw::collapsed_facets, count, first));
+  if (all.count == 0) return;
+  defects.push_back(
+      defect(Flaw::collapsed_facets, all.count, middle_of(mesh, mesh.triangles[all.first])));
 }
 
 void list_edge_faults(const EdgeFaults& edges, std::vector<Defect>& defects) {

@@ -1,5 +1,6 @@
 #include "geometry/sections/plane_cut.h"
 
+#include "geometry/surface/parallel.h"
 #include "geometry/surface/seeded_hash.h"
 
 #include <algorithm>
@@ -17,29 +18,56 @@ using Outline = std::vector<std::uint32_t>;
 
 /// Heights of the vertices over the plane, those within rounding being zero.
 std::vector<double> heights_over(const Plane& plane, const std::vector<Point>& vertices) {
+  const auto parts =
+      in_parts<double>(vertices.size(), [at = vertices.data()](std::size_t v, double& largest) {
+        for (const double coordinate : at[v]) largest = std::max(largest, std::abs(coordinate));
+      });
   double largest = std::abs(plane.offset_mm);
-  for (const Point& p : vertices)
-    for (const double coordinate : p) largest = std::max(largest, std::abs(coordinate));
-  const auto& [a, b, c] = plane.normal;
-  std::vector<double> heights;
-  heights.reserve(vertices.size());
-  for (const auto& [x, y, z] : vertices) {
+  for (const double part : parts) largest = std::max(largest, part);
+  std::vector<double> heights(vertices.size());
+  in_stretches(vertices.size(), [=, at = vertices.data(), over = heights.data()](std::size_t v) {
+    const auto& [a, b, c] = plane.normal;
+    const auto& [x, y, z] = at[v];
     const double height = a * x + b * y + c * z - plane.offset_mm;
-    heights.push_back(std::abs(height) <= 1e-13 * largest ? 0 : height);
-  }
+    over[v] = std::abs(height) <= 1e-13 * largest ? 0 : height;
+  });
   return heights;
 }
 
 class Cutter {
  public:
   Cutter(const TriangleMesh& solid, const Plane& plane)
-      : heights_(heights_over(plane, solid.vertices_mm)) {
-    cut_.vertices_mm = solid.vertices_mm;
-    for (const auto& corners : solid.triangles) add(corners);
-    follow_outlines();
+      : solid_(solid), heights_(heights_over(plane, solid.vertices_mm)) {}
+
+  PlaneCut cut() && {
+    for (const auto& corners : solid_.triangles) {
+      const auto below = corners_below(corners);
+      if (below == 3) below_.push_back(corners);
+      if (below == 1 || below == 2) add_part(corners);
+    }
+    PlaneCut cut{.vertices_mm = solid_.vertices_mm, .below = {}, .outlines = outlines()};
+    cut.vertices_mm.insert(cut.vertices_mm.end(), added_.begin(), added_.end());
+    cut.below = std::move(below_);
+    return cut;
   }
 
-  PlaneCut result() { return std::move(cut_); }
+  std::vector<ClosedLine> section() && {
+    using Facets = std::vector<std::size_t>;
+    const auto parts =
+        in_parts<Facets>(solid_.triangles.size(), [&](std::size_t facet, Facets& crossing) {
+          const auto below = corners_below(solid_.triangles.data()[facet]);
+          if (below == 1 || below == 2) crossing.push_back(facet);
+        });
+    for (const Facets& part : parts)
+      for (const std::size_t facet : part) add_part(solid_.triangles[facet]);
+    std::vector<ClosedLine> lines;
+    for (const Outline& outline : outlines()) {
+      ClosedLine line;
+      for (const std::uint32_t vertex : outline) line.push_back(place(vertex));
+      lines.push_back(std::move(line));
+    }
+    return lines;
+  }
 
  private:
   static constexpr std::uint32_t unknown = std::numeric_limits<std::uint32_t>::max();
@@ -57,13 +85,13 @@ class Cutter {
     }
   };
 
-  bool is_below(std::uint32_t vertex) const { return heights_[vertex] < 0; }
-
-  void add(const std::array<std::uint32_t, 3>& corners) {
-    const auto below =
-        std::count_if(corners.begin(), corners.end(), [&](std::uint32_t v) { return is_below(v); });
-    if (below == 3) cut_.below.push_back(corners);
-    if (below == 1 || below == 2) add_part(corners);
+  bool is_below(std::uint32_t vertex) const { return heights_.data()[vertex] < 0; }
+  int corners_below(const std::array<std::uint32_t, 3>& corners) const {
+    return int{is_below(corners[0])} + int{is_below(corners[1])} + int{is_below(corners[2])};
+  }
+  const Point& place(std::uint32_t vertex) const {
+    const std::size_t given = solid_.vertices_mm.size();
+    return vertex < given ? solid_.vertices_mm[vertex] : added_[vertex - given];
   }
 
   /// The part of a facet below the plane; the outline runs back along the cut.
@@ -82,7 +110,7 @@ class Cutter {
     crossings_[down].next = up;
     for (std::size_t i = 2; i < part.size(); ++i) {
       const auto a = part[0], b = part[i - 1], c = part[i];
-      if (a != b && b != c && c != a) cut_.below.push_back({a, b, c});
+      if (a != b && b != c && c != a) below_.push_back({a, b, c});
     }
   }
 
@@ -95,17 +123,19 @@ class Cutter {
 
   std::uint32_t meeting_point(std::uint32_t below, std::uint32_t above) {
     if (heights_[above] == 0) return above;
-    const Point low = cut_.vertices_mm[below], high = cut_.vertices_mm[above];
+    const Point& low = place(below);
+    const Point& high = place(above);
     const double share = heights_[below] / (heights_[below] - heights_[above]);
     Point p;
     for (std::size_t i = 0; i < 3; ++i) p[i] = low[i] + share * (high[i] - low[i]);
     if (p == low) return below;
     if (p == high) return above;
-    cut_.vertices_mm.push_back(p);
-    return static_cast<std::uint32_t>(cut_.vertices_mm.size() - 1);
+    added_.push_back(p);
+    return static_cast<std::uint32_t>(solid_.vertices_mm.size() + added_.size() - 1);
   }
 
-  void follow_outlines() {
+  std::vector<Outline> outlines() const {
+    std::vector<Outline> lines;
     std::vector<bool> seen(crossings_.size(), false);
     for (std::uint32_t first = 0; first < crossings_.size(); ++first) {
       Outline outline;
@@ -116,16 +146,19 @@ class Cutter {
         if (crossings_[at].next == unknown) refuse_open();
       }
       while (outline.size() > 1 && outline.back() == outline.front()) outline.pop_back();
-      if (outline.size() > 2) cut_.outlines.push_back(std::move(outline));
+      if (outline.size() > 2) lines.push_back(std::move(outline));
     }
+    return lines;
   }
 
   [[noreturn]] static void refuse_open() {
     throw std::logic_error("a surface that is cut by a plane must be closed there");
   }
 
-  std::vector<double> heights_;
-  PlaneCut cut_;
+  const TriangleMesh& solid_;
+  const std::vector<double> heights_;
+  std::vector<Point> added_;  // numbered after the solid's
+  std::vector<std::array<std::uint32_t, 3>> below_;
   std::vector<Crossing> crossings_;
   std::unordered_map<EdgeEnds, std::uint32_t, HashOfEnds> numbers_;  // of crossings, by the edge
 };
@@ -133,18 +166,11 @@ class Cutter {
 }  // namespace
 
 PlaneCut plane_cut(const TriangleMesh& solid, const Plane& plane) {
-  return Cutter(solid, plane).result();
+  return Cutter(solid, plane).cut();
 }
 
 std::vector<ClosedLine> plane_section(const TriangleMesh& solid, const Plane& plane) {
-  const PlaneCut cut = plane_cut(solid, plane);
-  std::vector<ClosedLine> lines;
-  for (const auto& outline : cut.outlines) {
-    ClosedLine line;
-    for (const std::uint32_t vertex : outline) line.push_back(cut.vertices_mm[vertex]);
-    lines.push_back(std::move(line));
-  }
-  return lines;
+  return Cutter(solid, plane).section();
 }
 
 }  // namespace brimwright::geometry

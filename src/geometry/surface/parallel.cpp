@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::size_t most_threads = 8;  // our own bound: beyond it, memory is what is waited for
 
-std::size_t processors() { return std::max(1U, std::thread::hardware_concurrency()); }
+std::atomic<bool> is_alone = false;
 
 /// Parts that several threads take one after the other.
 class Parts {
@@ -47,9 +47,16 @@ class Parts {
 
 }  // namespace
 
+void start_no_threads() { is_alone = true; }
+
+std::size_t things_at_once() {
+  if (is_alone) return 1;
+  return std::clamp<std::size_t>(std::thread::hardware_concurrency(), 1, most_threads);
+}
+
 void in_parallel(std::size_t parts, const std::function<void(std::size_t)>& work) {
   Parts all(parts, work);
-  const std::size_t threads = std::min({parts, processors(), most_threads});
+  const std::size_t threads = std::min(parts, things_at_once());
   {
     std::vector<std::jthread> others;
     try {

@@ -26,6 +26,7 @@ template <class Number, class Looks = Uncounted>
 class PlaceTable {
  public:
   using Place = std::array<Number, 3>;
+  static constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
 
   explicit PlaceTable(const HashKeys& keys = HashKeys::of_process(), Looks looks = {})
       : keys_(keys), looks_(looks), slots_(std::size_t{1} << 10), mask_(slots_.size() - 1) {}
@@ -64,12 +65,20 @@ class PlaceTable {
     return slots_[at].number;
   }
 
+  /// The number of `place`, or `none` where it has none.
+  std::uint32_t known_number_of(const Place& place, std::uint64_t hash) const {
+    const auto tag = static_cast<std::uint32_t>(hash >> 32);
+    std::size_t at = hash & mask_;
+    while (slots_[at].number != none &&
+           (slots_[at].tag != tag || known_[slots_[at].number] != place))
+      at = (at + 1) & mask_;
+    return slots_[at].number;
+  }
+
   const std::vector<Place>& known() const { return known_; }
   std::vector<Place> taken() && { return std::move(known_); }
 
  private:
-  static constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
-
   struct Slot {
     std::uint32_t number = none;
     std::uint32_t tag = 0;  // the hash's upper half, which tells most others apart

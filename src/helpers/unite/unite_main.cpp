@@ -1,5 +1,6 @@
 // brimwright-unite: solids into one, by CGAL, which goes round for ever over some.
 
+#include "geometry/surface/parallel.h"
 #include "helpers/unite/united.h"
 #include "sandbox/helper_program.h"
 #include "sandbox/job_bytes.h"
@@ -20,5 +21,6 @@ bool unite(std::string_view bytes, const sandbox::Send& send) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  geometry::start_no_threads();
   sandbox::be_a_helper(argc, argv, {"unite", sandbox::Reach::none, unite});
 }

@@ -48,6 +48,21 @@ TEST_CASE("a file welded on the way is the file read and welded after", "[geomet
   CHECK(at_once.triangles == after.triangles);
 }
 
+TEST_CASE("a large file, welded a stretch by each thread, has the same numbers",
+          "[geometry][files]") {
+  // Some corners of each stretch stand in the others: the balls are the same and one torus is the
+  // other turned inside out.
+  const TriangleMesh ball = test::ball(20, 150, 300), torus = test::torus(30, 9, 150, 300);
+  const std::string bytes = test::binary_stl(
+      test::together(test::together(ball, torus), test::together(test::inside_out(torus), ball)));
+  REQUIRE(bytes.size() > std::size_t{16} << 20);
+  const ScratchFile file("large.stl", bytes);
+  const TriangleMesh at_once = welded_stl(file.path());
+  const TriangleMesh after = welded(plainly_read(bytes));
+  CHECK(at_once.vertices_mm == after.vertices_mm);
+  CHECK(at_once.triangles == after.triangles);
+}
+
 TEST_CASE("what is no binary STL is not welded but refused", "[geometry][files]") {
   const std::string bytes = test::binary_stl(test::ball(20, 40, 60));
   const float nan = std::numeric_limits<float>::quiet_NaN();
