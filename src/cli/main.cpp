@@ -1,6 +1,7 @@
 #include "cli/run.h"
 #include "units/unfinished_files.h"
 
+#include <malloc.h>
 #include <poll.h>
 #include <signal.h>
 #include <unistd.h>
@@ -9,6 +10,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>
+#include <limits>
 #include <string_view>
 
 namespace {
@@ -65,6 +67,15 @@ void promise_patience() {
   ::alarm(1);
 }
 
+/// Memory that one step over a large mesh gave back is the next one's: fresh from the system, it
+/// would have to be cleared again. For a program that soon ends.
+void keep_memory() {
+#ifdef __GLIBC__
+  ::mallopt(M_MMAP_MAX, 0);
+  ::mallopt(M_TRIM_THRESHOLD, std::numeric_limits<int>::max());
+#endif
+}
+
 /// A terminal that knows colours, of somebody who wants them (NO_COLOR, no-color.org).
 bool shows_colours() {
   const char* unwanted = std::getenv("NO_COLOR");
@@ -89,7 +100,10 @@ int main(int argc, char** argv) {
   leave_nothing_half_written();
   be_told_by_errors();
   const std::vector<std::string> arguments(argv + 1, argv + argc);
-  if (arguments.empty() || arguments.front() != "serve") promise_patience();
+  if (arguments.empty() || !arguments.front().starts_with("serve")) {
+    promise_patience();
+    keep_memory();
+  }
   const int status = brimwright::cli::run(arguments,
                                           {.shipped = shipped_folder(),
                                            .in = &std::cin,

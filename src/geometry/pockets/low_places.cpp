@@ -25,30 +25,28 @@ using Turn = std::function<Point(const Point&)>;
 
 constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
 
+using Numbers = std::vector<std::uint32_t>;
+
 /// The facets that have one of the marked vertices among their corners, in their order.
 std::vector<std::uint32_t> facets_at_marked(const TriangleMesh& mesh,
                                             const std::vector<char>& is_marked) {
   const auto* const triangles = mesh.triangles.data();
   const char* const marked = is_marked.data();
-  std::vector<char> touches(mesh.triangles.size());
-  in_stretches(touches.size(), [=, touch = touches.data()](std::size_t facet) {
+  return joined(in_parts<Numbers>(mesh.triangles.size(), [=](std::size_t facet, Numbers& touch) {
     const auto& [a, b, c] = triangles[facet];
-    touch[facet] = static_cast<char>(marked[a] | marked[b] | marked[c]);
-  });
-  std::vector<std::uint32_t> facets;
-  for (auto at = touches.begin(); (at = std::find(at, touches.end(), char{1})) != touches.end();
-       ++at)
-    facets.push_back(static_cast<std::uint32_t>(at - touches.begin()));
-  return facets;
+    if ((marked[a] | marked[b] | marked[c]) != 0)
+      touch.push_back(static_cast<std::uint32_t>(facet));
+  }));
 }
 
 /// The facets round some of a mesh's vertices.
 class Stars {
  public:
   Stars(const TriangleMesh& mesh, const std::vector<char>& is_wanted) : mesh_(mesh) {
-    for (auto at = is_wanted.begin();
-         (at = std::find(at, is_wanted.end(), char{1})) != is_wanted.end(); ++at)
-      vertices_.push_back(static_cast<std::uint32_t>(at - is_wanted.begin()));
+    vertices_ = joined(in_parts<Numbers>(
+        is_wanted.size(), [wanted = is_wanted.data()](std::size_t v, Numbers& vertices) {
+          if (wanted[v] != 0) vertices.push_back(static_cast<std::uint32_t>(v));
+        }));
     first_.assign(vertices_.size() + 1, 0);
     if (vertices_.empty()) return;
     number_.assign(is_wanted.size(), none);
@@ -132,7 +130,7 @@ class LowPlaces {
         lying_over_(height_.size()) {
     in_stretches(height_.size(), [&](std::size_t v) { height_[v] = place(v)[2]; });
     look_at_facets();
-    low_.emplace(mesh_, find_low());
+    low_ = find_low();
   }
 
   /// Whether a place is lowest for all facets at it alike: several fans of them may touch in one
@@ -154,21 +152,27 @@ class LowPlaces {
     return all_plain;
   }
 
-  std::size_t count() {
+  std::size_t count() const {
     return static_cast<std::size_t>(
-        std::count_if(low_->vertices().begin(), low_->vertices().end(),
-                      [&](std::uint32_t v) { return root_of(v) == v; }));
+        std::count_if(low_.begin(), low_.end(), [&](std::uint32_t v) { return root_of(v) == v; }));
   }
 
-  /// Whether one of them has air over it.
-  bool has_floor() {
+  /// Whether one of them has air over it. One vertex of a plateau tells it nearly always.
+  bool has_floor() const {
     std::vector<char> is_known(mesh_.vertices_mm.size(), 0);  // by the plateau's root
-    for (const std::uint32_t v : low_->vertices()) {
-      char& known = is_known[root_of(v)];
-      if (known != 0) continue;
-      const auto answer = has_air_over(v);
-      if (answer && *answer) return true;
-      known = answer.has_value();
+    for (const bool first_of_each : {true, false}) {
+      std::vector<char> wanted(mesh_.vertices_mm.size(), 0);
+      for (const std::uint32_t v : low_)
+        wanted[v] =
+            static_cast<char>((root_of(v) == v) == first_of_each && is_known[root_of(v)] == 0);
+      const Stars stars(mesh_, wanted);
+      for (const std::uint32_t v : stars.vertices()) {
+        char& known = is_known[root_of(v)];
+        if (known != 0) continue;
+        const auto answer = has_air_over(v, stars.facets_at(v));
+        if (answer && *answer) return true;
+        known = answer.has_value();
+      }
     }
     return false;
   }
@@ -207,37 +211,47 @@ class LowPlaces {
 
   /// What hangs together by level edges is low if all of it is. Where both ends of an edge have a
   /// lower neighbour of their own, nothing hangs on the edge.
-  std::vector<char> find_low() {
-    const auto unite_if_it_matters = [&](std::uint32_t a, std::uint32_t b) {
-      if (height_[a] != height_[b] || (spills_[a] != 0 && spills_[b] != 0)) return;
-      plateaus_.grow_to(height_.size());
-      plateaus_.unite(a, b);
+  Numbers find_low() {
+    const auto matters = [height = height_.data(), spills = spills_.data()](std::uint32_t a,
+                                                                            std::uint32_t b) {
+      return height[a] == height[b] && (spills[a] == 0 || spills[b] == 0);
     };
-    for (auto at = level_below_.begin();
-         (at = std::find(at, level_below_.end(), char{1})) != level_below_.end(); ++at) {
-      const auto& [a, b, c] = mesh_.triangles[static_cast<std::size_t>(at - level_below_.begin())];
-      unite_if_it_matters(a, b);
-      unite_if_it_matters(b, c);
-      unite_if_it_matters(c, a);
-    }
+    const Numbers uniting = joined(in_parts<Numbers>(
+        level_below_.size(), [=, level = level_below_.data(), triangles = mesh_.triangles.data()](
+                                 std::size_t facet, Numbers& all) {
+          if (level[facet] == 0) return;
+          const auto& [a, b, c] = triangles[facet];
+          if (matters(a, b) || matters(b, c) || matters(c, a))
+            all.push_back(static_cast<std::uint32_t>(facet));
+        }));
     level_below_ = {};
-    if (plateaus_.size() > 0) {
-      for (std::uint32_t v = 0; v < spills_.size(); ++v)
-        if (spills_[v] != 0) spills_[root_of(v)] = 1;
-      for (std::uint32_t v = 0; v < spills_.size(); ++v) spills_[v] |= spills_[root_of(v)];
+    if (!uniting.empty()) plateaus_.emplace(height_.size());
+    in_stretches(uniting.size(), [&](std::size_t at) {
+      const auto& corners = mesh_.triangles[uniting[at]];
+      for (std::size_t i = 0; i < 3; ++i) {
+        const std::uint32_t a = corners[i], b = corners[(i + 1) % 3];
+        if (matters(a, b)) plateaus_->unite(a, b);
+      }
+    });
+    if (plateaus_) {
+      in_stretches(spills_.size(), [&, spills = spills_.data()](std::size_t v) {
+        const std::uint32_t root = plateaus_->root(static_cast<std::uint32_t>(v));
+        if (root != v && spills[v] != 0)
+          std::atomic_ref<char>(spills[root]).store(1, std::memory_order_relaxed);
+      });
     }
-    std::vector<char> is_low(spills_.size());
-    for (std::size_t v = 0; v < is_low.size(); ++v)
-      is_low[v] = spills_[v] == 0 && lying_over_[v].count() > 0;
-    return is_low;
+    return joined(in_parts<Numbers>(spills_.size(), [&](std::size_t at, Numbers& low) {
+      const auto v = static_cast<std::uint32_t>(at);
+      if (spills_[root_of(v)] == 0 && lying_over_[v].count() > 0) low.push_back(v);
+    }));
   }
 
-  std::uint32_t root_of(std::uint32_t vertex) {
-    return plateaus_.size() > 0 ? plateaus_.root(vertex) : vertex;
+  std::uint32_t root_of(std::uint32_t vertex) const {
+    return plateaus_ ? plateaus_->root(vertex) : vertex;
   }
 
-  std::optional<bool> has_air_over(std::uint32_t vertex) const {
-    const auto facets = low_->facets_at(vertex);
+  std::optional<bool> has_air_over(std::uint32_t vertex,
+                                   std::span<const std::uint32_t> facets) const {
     if (!turn_) return carries_air(mesh_, vertex, facets);
     TriangleMesh star;
     star.vertices_mm.push_back(place(vertex));
@@ -256,12 +270,12 @@ class LowPlaces {
 
   const TriangleMesh& mesh_;
   const Turn& turn_;
-  std::vector<double> height_;         // for each vertex, turned
-  std::vector<char> spills_;           // for each vertex, whether it has a lower neighbour
-  std::vector<LyingOver> lying_over_;  // for each vertex
-  std::vector<char> level_below_;      // for each facet, whether its lowest edge is level
-  DisjointSets plateaus_;              // none where no level edge matters
-  std::optional<Stars> low_;
+  std::vector<double> height_;          // for each vertex, turned
+  std::vector<char> spills_;            // for each vertex, whether it has a lower neighbour
+  std::vector<LyingOver> lying_over_;   // for each vertex
+  std::vector<char> level_below_;       // for each facet, whether its lowest edge is level
+  std::optional<SharedSets> plateaus_;  // none where no level edge matters
+  Numbers low_;                         // vertices
 };
 
 /// What a look at each facet tells of a solid as a well, all but its lowest places.

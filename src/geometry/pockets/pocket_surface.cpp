@@ -3,6 +3,7 @@
 #include "geometry/surface/parallel.h"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 #include <utility>
 
@@ -71,10 +72,27 @@ class Fans {
   std::vector<std::size_t> path_;
 };
 
-std::vector<std::uint32_t> joined(const std::vector<std::vector<std::uint32_t>>& lists) {
-  std::vector<std::uint32_t> all;
-  for (const auto& list : lists) all.insert(all.end(), list.begin(), list.end());
-  return all;
+/// Whether a walk round the vertex, from facet to facet, comes back after all of them. Of few
+/// facets, as nearly all vertices have; of many it says no.
+bool is_surely_one_closed_fan(const TriangleMesh& mesh, std::uint32_t vertex,
+                              std::span<const std::uint32_t> facets) {
+  constexpr std::size_t few = 12;
+  if (facets.empty() || facets.size() > few) return false;
+  std::array<std::uint32_t, few> from{}, to{};
+  for (std::size_t i = 0; i < facets.size(); ++i) {
+    const auto& [a, b, c] = mesh.triangles.data()[facets[i]];
+    from[i] = vertex == a ? b : vertex == b ? c : a;
+    to[i] = vertex == a ? c : vertex == b ? a : b;
+  }
+  std::size_t at = 0;
+  for (std::size_t step = 1; step <= facets.size(); ++step) {
+    std::size_t next = 0;
+    while (next < facets.size() && from[next] != to[at]) ++next;
+    if (next == facets.size()) return false;
+    at = next;
+    if (at == 0) return step == facets.size();
+  }
+  return false;
 }
 
 }  // namespace
@@ -114,6 +132,7 @@ std::vector<char> AirSurface::part_fans() {
     Fans fans;
     const auto end = static_cast<std::uint32_t>(std::min<std::size_t>(given, (turn + 1) * in_turn));
     for (auto v = static_cast<std::uint32_t>(turn * in_turn); v < end; ++v) {
+      if (is_surely_one_closed_fan(mesh_, v, facets_at(v))) continue;
       fans.read(mesh_, v, facets_at(v));
       if (fans.count() != 1 || fans.is_open(0)) others[turn].push_back(v);
     }

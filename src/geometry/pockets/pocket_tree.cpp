@@ -22,9 +22,11 @@ using Plateau = std::span<const std::uint32_t>;
 /// Takes the surface's vertices in ascending order and keeps account of the basins below.
 class Sweep {
  public:
-  explicit Sweep(const AirSurface& surface) : surface_(surface) {
+  explicit Sweep(const AirSurface& surface)
+      : surface_(surface), level_(surface.mesh().vertices_mm.size()) {
     tree_.basin_at.assign(surface.mesh().vertices_mm.size(), none);
     add_basin({.parent = AirTree::never});  // the outside
+    look_round();
   }
 
   AirTree run() && {
@@ -57,9 +59,43 @@ class Sweep {
     return order;
   }
 
+  /// Finds which vertices hang together by level edges, and those round which the neighbours that
+  /// lie lower follow each other: these are of one basin then, and any of them tells which.
+  void look_round() {
+    lower_.assign(level_.size(), none);
+    in_stretches(level_.size(), [this, heights = surface_.mesh().vertices_mm.data(),
+                                 triangles = surface_.mesh().triangles.data(),
+                                 lower = lower_.data()](std::size_t at) {
+      const auto v = static_cast<std::uint32_t>(at);
+      const double height = heights[v][2];
+      int falls = 0;
+      bool is_level = surface_.other_side(v) != none;
+      std::uint32_t last = none;
+      for (const std::uint32_t facet : surface_.facets_at(v)) {
+        const auto& [a, b, c] = triangles[facet];
+        const std::uint32_t from = v == a ? b : v == b ? c : a, to = v == a ? c : v == b ? a : b;
+        const double height_from = heights[from][2], height_to = heights[to][2];
+        for (const std::uint32_t other : {from, to}) {
+          if (heights[other][2] != height) continue;
+          is_level = true;
+          if (other < v) level_.unite(v, other);
+        }
+        if (height_from < height || height_to >= height) continue;
+        ++falls;
+        last = to;
+      }
+      if (surface_.other_side(v) != none) level_.unite(v, surface_.other_side(v));
+      if (falls == 1 && !is_level) lower[v] = last;
+    });
+  }
+
   /// All vertices of one height. What they unite is told only when all of them are known: one may
   /// link what another spills.
   void take(std::span<std::uint32_t> batch) {
+    if (batch.size() == 1 && lower_[batch.front()] != none) {
+      tree_.basin_at[batch.front()] = top(tree_.basin_at[lower_[batch.front()]]);
+      return;
+    }
     minima_.clear();
     if (batch.size() == 1) {
       attach(batch);
@@ -94,22 +130,26 @@ class Sweep {
 
   /// Sorts the batch by plateau.
   std::vector<Plateau> plateaus(std::span<std::uint32_t> batch) {
-    level_.grow_to(surface_.mesh().vertices_mm.size());
+    // The batch ascends, and the least of each plateau stands for it.
+    place_.resize(surface_.mesh().vertices_mm.size());
+    std::vector<std::uint32_t> size;
     for (const std::uint32_t v : batch) {
-      for_each_neighbour(v, [&](std::uint32_t other) {
-        // Each sees the other.
-        if (other < v && surface_.height_of(other) == height_) level_.unite(v, other);
-      });
+      const std::uint32_t root = level_.root(v);
+      if (root == v) {
+        place_[v] = static_cast<std::uint32_t>(size.size());
+        size.push_back(0);
+      }
+      ++size[place_[root]];
     }
-    by_plateau_.clear();
-    for (const std::uint32_t v : batch) by_plateau_.emplace_back(level_.root(v), v);
-    std::sort(by_plateau_.begin(), by_plateau_.end());
-    for (std::size_t i = 0; i < batch.size(); ++i) batch[i] = by_plateau_[i].second;
+    std::vector<std::size_t> next;
     std::vector<Plateau> found;
-    for (std::size_t start = 0, end = 0; end < batch.size(); start = end) {
-      while (end < batch.size() && by_plateau_[end].first == by_plateau_[start].first) ++end;
-      found.push_back(batch.subspan(start, end - start));
+    for (std::size_t start = 0; const std::uint32_t vertices : size) {
+      next.push_back(start);
+      found.push_back(batch.subspan(start, vertices));
+      start += vertices;
     }
+    unsorted_.assign(batch.begin(), batch.end());
+    for (const std::uint32_t v : unsorted_) batch[next[place_[level_.root(v)]]++] = v;
     return found;
   }
 
@@ -260,7 +300,8 @@ class Sweep {
   AirTree tree_;
   double height_ = 0, lowest_ = 0;
   std::optional<PlumbLine> plumb_;
-  DisjointSets level_;                  // vertices of one height, by their plateaus
+  SharedSets level_;                    // vertices of one height, by their plateaus
+  std::vector<std::uint32_t> lower_;    // for a vertex that only lies on a slope, a neighbour
   DisjointSets top_;                    // basins, under the ones that they are part of
   std::vector<std::uint32_t> seen_at_;  // for each basin, the last plateau that rose from it
   std::vector<char> meets_;             // for each basin, whether it is in meeting_
@@ -269,7 +310,7 @@ class Sweep {
   std::vector<Plateau> tips_;           // those of them with air below
   std::uint32_t plateaus_seen_ = 0;
   // Scratch of attach and find_crossings.
-  std::vector<std::pair<std::uint32_t, std::uint32_t>> by_plateau_;
+  std::vector<std::uint32_t> place_, unsorted_;  // of plateaus
   using VertexAndBasin = std::pair<std::uint32_t, std::uint32_t>;
   std::vector<VertexAndBasin> rises_from_, beside_;
   std::vector<std::uint32_t> nearest_, steps_;  // by vertex

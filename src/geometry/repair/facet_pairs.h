@@ -81,7 +81,7 @@ void FacetPairs::pair_leaves(std::uint32_t a, std::uint32_t b, Count& count, See
   FourPairs pairs = meetings(boxes_a, boxes_b);
   if (a == b) pairs &= fours::within_one;
   if (pairs == 0) return;
-  count(std::popcount(pairs));
+  count(fours::count_of(pairs));
   const Leaf &leaf_a = leaves_[a], &leaf_b = leaves_[b];
   pairs &= ~sharing(leaf_a.corners, leaf_b.corners);
   if (pairs == 0) return;

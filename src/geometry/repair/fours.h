@@ -40,6 +40,14 @@ inline FourPairs gathered(FourNumbers rows) {
   return static_cast<FourPairs>(either | either >> 32);
 }
 
+/// How many they are, without asking a library as std::popcount does on old processors.
+constexpr int count_of(FourPairs pairs) {
+  pairs -= pairs >> 1 & 0x5555;
+  pairs = (pairs & 0x3333) + (pairs >> 2 & 0x3333);
+  pairs = (pairs + (pairs >> 4)) & 0x0F0F;
+  return static_cast<int>((pairs + (pairs >> 8)) & 0x1F);
+}
+
 constexpr FourPairs rows_of_one = 0x1111;     // all pairs of the first's 0-th
 constexpr FourPairs within_one = 0x7310;      // i < j: of a four with itself, each pair once
 constexpr FourPairs within_or_same = 0xF731;  // i <= j

@@ -64,4 +64,12 @@ std::vector<Part> in_parts(std::size_t things, See see) {
   return parts;
 }
 
+/// Lists of the parts, one after the other.
+template <class Thing>
+std::vector<Thing> joined(const std::vector<std::vector<Thing>>& parts) {
+  std::vector<Thing> all;
+  for (const auto& part : parts) all.insert(all.end(), part.begin(), part.end());
+  return all;
+}
+
 }  // namespace brimwright::geometry
