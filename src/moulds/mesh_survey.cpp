@@ -291,7 +291,7 @@ void measure_body(MeshSurvey& survey, PocketSurvey pockets, const std::string& p
 
 void find_role_of_closed(MeshSurvey& survey, const SurfaceEdges& edges, const std::string& path,
                          bool up_is_said) {
-  PocketSurvey pockets = pockets_of_body(survey.mesh);
+  PocketSurvey pockets = pockets_if_any(survey.mesh);
   const RoleFinding found = role_of_closed(survey.mesh, edges, pockets, survey.up, up_is_said);
   if (!found.role) ask(found.question, path);
   survey.remarks.push_back({Severity::note, found.told});

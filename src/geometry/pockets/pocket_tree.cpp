@@ -15,6 +15,7 @@ namespace brimwright::geometry {
 namespace {
 
 constexpr std::uint32_t none = AirSurface::none;
+constexpr std::uint32_t nothing_lower = none - 1;
 
 /// Vertices of one height that hang together by level edges.
 using Plateau = std::span<const std::uint32_t>;
@@ -69,12 +70,14 @@ class Sweep {
       const auto v = static_cast<std::uint32_t>(at);
       const double height = heights[v][2];
       int falls = 0;
+      bool is_lowest = true;
       bool is_level = surface_.other_side(v) != none;
       std::uint32_t last = none;
       for (const std::uint32_t facet : surface_.facets_at(v)) {
         const auto& [a, b, c] = triangles[facet];
         const std::uint32_t from = v == a ? b : v == b ? c : a, to = v == a ? c : v == b ? a : b;
         const double height_from = heights[from][2], height_to = heights[to][2];
+        is_lowest &= height_from >= height && height_to >= height;
         for (const std::uint32_t other : {from, to}) {
           if (heights[other][2] != height) continue;
           is_level = true;
@@ -86,14 +89,16 @@ class Sweep {
       }
       if (surface_.other_side(v) != none) level_.unite(v, surface_.other_side(v));
       if (falls == 1 && !is_level) lower[v] = last;
+      if (is_lowest) lower[v] = nothing_lower;
     });
   }
 
   /// All vertices of one height. What they unite is told only when all of them are known: one may
   /// link what another spills.
   void take(std::span<std::uint32_t> batch) {
-    if (batch.size() == 1 && lower_[batch.front()] != none) {
-      tree_.basin_at[batch.front()] = top(tree_.basin_at[lower_[batch.front()]]);
+    if (const std::uint32_t lower = lower_[batch.front()];
+        batch.size() == 1 && lower != none && lower != nothing_lower) {
+      tree_.basin_at[batch.front()] = top(tree_.basin_at[lower]);
       return;
     }
     minima_.clear();
@@ -159,6 +164,7 @@ class Sweep {
     rises_from_.clear();
     beside_.clear();
     for (const std::uint32_t v : plateau) {
+      if (lower_[v] == nothing_lower) continue;
       for_each_neighbour(v, [&](std::uint32_t other) {
         if (!(surface_.height_of(other) < height_)) return;
         const std::uint32_t basin = top(tree_.basin_at[other]);
@@ -300,8 +306,9 @@ class Sweep {
   AirTree tree_;
   double height_ = 0, lowest_ = 0;
   std::optional<PlumbLine> plumb_;
-  SharedSets level_;                    // vertices of one height, by their plateaus
-  std::vector<std::uint32_t> lower_;    // for a vertex that only lies on a slope, a neighbour
+  SharedSets level_;  // vertices of one height, by their plateaus
+  /// For a vertex that only lies on a slope, a lower neighbour; for others whether there is one.
+  std::vector<std::uint32_t> lower_;
   DisjointSets top_;                    // basins, under the ones that they are part of
   std::vector<std::uint32_t> seen_at_;  // for each basin, the last plateau that rose from it
   std::vector<char> meets_;             // for each basin, whether it is in meeting_

@@ -213,10 +213,15 @@ SkinWells wells_of(TriangleMesh skin, Walls walls) {
 
 PocketSurvey pockets_of_body(const TriangleMesh& body) {
   if (body.triangles.empty()) return {};
-  PocketSurvey survey;
-  if (!surely_holds_nothing(body))
-    survey = survey_of(AirSurface::of_body(body), {}, Walls::kept).wells;
+  PocketSurvey survey = survey_of(AirSurface::of_body(body), {}, Walls::kept).wells;
   survey.solid = enclosed_volume(body);
+  return survey;
+}
+
+PocketSurvey pockets_if_any(const TriangleMesh& closed) {
+  if (closed.triangles.empty() || !surely_holds_nothing(closed)) return pockets_of_body(closed);
+  PocketSurvey survey;
+  survey.solid = enclosed_volume(closed);
   return survey;
 }
 

@@ -66,6 +66,8 @@ struct PocketSurvey {
 /// floor. Where a scan's noise makes puddles on the top face that hang together with a pocket, they
 /// are left out of its curve, so that the top does not count as free surface.
 PocketSurvey pockets_of_body(const TriangleMesh& body);
+/// The same of a surface that may be no body: that it surely holds nothing is told much sooner.
+PocketSurvey pockets_if_any(const TriangleMesh& closed);
 
 /// What a body holds, without what its pockets are like.
 struct HeldInShort {
