@@ -107,6 +107,21 @@ class Listing {
   Json cut_ = Json::array();
 };
 
+/// The run that is shown where none is wanted: her own that was changed last; of the shipped ones,
+/// one that has every part.
+Json shown_first(const Json& runs) {
+  constexpr const char* with_every_part = "examples/spring_cups.run.json";
+  const Json* first = nullptr;
+  for (const Json& run : runs) {
+    if (run["shipped"]) {
+      if (first == nullptr && run["file"] == with_every_part) first = &run;
+    } else if (first == nullptr || (*first)["shipped"] || (*first)["changed"] < run["changed"]) {
+      first = &run;
+    }
+  }
+  return first == nullptr ? Json(nullptr) : (*first)["file"];
+}
+
 }  // namespace
 
 Json Workspace::files(const std::optional<std::string>& open) const {
@@ -121,6 +136,7 @@ Json Workspace::files(const std::optional<std::string>& open) const {
   std::error_code none;
   if (open && fs::exists(fs::path(folder_) / *open, none)) json["open"] = *open;
   for (const Kind& kind : kinds) json[kind.list] = listing.take(kind.list);
+  json["shown_first"] = shown_first(json["runs"]);
   json["meshes"] = listing.take("meshes");
   json["cut"] = listing.cut();
   return json;

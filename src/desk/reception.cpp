@@ -148,6 +148,23 @@ void Reception::take(HttpRequest request, Answering answer) {
       [this, answer = std::move(answer)](DeskAnswer made) { hand_out(std::move(made), answer); });
 }
 
+void Reception::plan_ahead() {
+  const std::uint64_t second = last_request_ += 2;
+  staff_.ask({.number = second - 1, .method = "GET", .path = "/api/files"},
+             [this, second](const DeskAnswer& files) {
+               const Json json = Json::parse(files.answer.body, nullptr, false);
+               if (!json.is_object()) return;
+               const Json run = json.value("open", Json());
+               const Json file = run.is_string() ? run : json.value("shown_first", Json());
+               if (!file.is_string()) return;
+               staff_.ask({.number = second,
+                           .method = "POST",
+                           .path = "/api/plan",
+                           .body = Json{{"file", file}}.dump()},
+                          [](const DeskAnswer&) {});
+             });
+}
+
 HttpAnswer Reception::received(const std::shared_ptr<IncomingFile>& file) try {
   const std::string upload = uploads_.keep(file);
   const std::filesystem::path path = file->path();

@@ -45,6 +45,9 @@ class Reception {
   std::variant<HttpAnswer, BodyPlan> judged(const HttpHead& head);
   /// Of a request that was let in. From one thread.
   void take(HttpRequest request, Answering answer);
+  /// Has the run planned that the page is likely to open first, so that what takes a while the
+  /// first time is known by then. Before the first `take`.
+  void plan_ahead();
   /// Removes what the page has sent.
   void clear_up() { uploads_.remove_all(); }
 

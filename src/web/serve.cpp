@@ -14,6 +14,7 @@ int serve(ServerSettings settings, bool opens_browser, std::ostream& out, std::o
   Server server(settings);
   server.stop_at_signals();
   out << "Brimwright is running at " << server.address() << "  (Ctrl+C stops it)" << std::endl;
+  server.plan_ahead();
   if (opens_browser) open_in_browser(server.address());
   server.run();
   // While a second Ctrl+C still does nothing, so that none can leave anything lying about.

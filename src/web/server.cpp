@@ -111,6 +111,8 @@ std::string Server::address() const {
   return "http://127.0.0.1:" + std::to_string(port()) + "/#" + token();
 }
 
+void Server::plan_ahead() { parts_->reception.plan_ahead(); }
+
 void Server::run() { parts_->listener.run(); }
 
 void Server::stop() { parts_->listener.stop(); }

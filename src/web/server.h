@@ -137,6 +137,8 @@ class Server {
   const std::string& token() const;
   std::string address() const;  ///< with the token: for the browser, not for a log
 
+  /// Has the run planned that is likely to be opened first. Before run().
+  void plan_ahead();
   /// Serves until stop() or a signal, and then as long as the grace for what is being answered.
   void run();
   void stop();  ///< from any thread

@@ -42,6 +42,25 @@ Response put(RunningServer& server, const std::string& file, const Json& version
 
 }  // namespace
 
+TEST_CASE("where no run is wanted, her own that was changed last is shown first", "[web][files]") {
+  const ScratchFolder folder;
+  const auto shown_first = [&] {
+    RunningServer server(settings_in(folder.path().string()));
+    return Json::parse(server.ask("GET", "/api/files").body)["shown_first"];
+  };
+  CHECK(shown_first() == "examples/spring_cups.run.json");
+  const auto write = [&](const std::string& name, int hours_ago) {
+    folder.write(name, R"({"schema":"brimwright.run/2","name":"May"})");
+    std::filesystem::last_write_time(
+        folder.path() / name,
+        std::filesystem::file_time_type::clock::now() - std::chrono::hours(hours_ago));
+  };
+  write("a.run.json", 3);
+  write("b.run.json", 1);
+  write("c.run.json", 2);
+  CHECK(shown_first() == "b.run.json");
+}
+
 TEST_CASE("the files of the folder and the shipped ones are listed by kind", "[web][files]") {
   const ScratchFolder folder;
   folder.write("may.run.json", R"({"schema":"brimwright.run/2","name":"May"})");

@@ -5,18 +5,14 @@ import { ask_plan, list_files, read_file, type Files, type Kept, type PlanQuesti
 import { document_in, text_of } from "../program/json";
 import { first_view, place_in } from "./addresses";
 
-// Of the shipped runs, the one that has every lane.
-const shown_first = "examples/spring_cups.run.json";
-
-/** The one wanted, if it is there; else the one she worked on last, or one of her own. */
+/** The one wanted, if it is there; else the one she worked on last. */
 export function run_to_open(files: Files, wanted?: string): string {
   const known = (file?: string | null) => files.runs.some((one) => one.file === file);
   const last = localStorage.getItem("run");
   if (known(wanted)) return wanted!;
   if (files.open) return files.open;
   if (last && known(last)) return last;
-  const own = files.runs.find((one) => !one.shipped);
-  return own?.file ?? (known(shown_first) ? shown_first : (files.runs[0]?.file ?? ""));
+  return files.shown_first ?? files.runs[0]?.file ?? "";
 }
 
 let files: Promise<Files> | undefined = list_files();

@@ -117,6 +117,7 @@ export interface Listed {
 export interface Files {
   folder: string;
   open: string | null;
+  shown_first: string | null; // the run that is opened where none is wanted
   runs: Listed[];
   moulds: Listed[];
   formulas: Listed[];
