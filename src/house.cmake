@@ -71,7 +71,7 @@ room(chemistry
 room(planning
   USES units schemas geometry moulds chemistry
   DOORS cost cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
-        scales shared_pot tally tips topping usual_bench weighed_lye weighing workings)
+        scales shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
 room(costing
   USES units planning trade
   DOORS order_quote quote selling)
@@ -82,7 +82,7 @@ room(reports
   USES units sandbox geometry moulds chemistry planning trade costing
   DOORS bench_sheet brief buying_report catalogue_report csv_table drawing gauge_report inspection_report label_report
         made_lye_report mould_picture packing_report piece_picture plan_report plan_words quote_report
-        sheet_blocks sheet_bytes sheet_html sheet_pdf workings_report)
+        sheet_blocks sheet_bytes sheet_html sheet_pdf together_report workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning trade costing runs reports
   DOORS requests service)

@@ -15,7 +15,7 @@ using trade::Fraction;
 /// What one material of one part comes to.
 struct Used {
   std::string name, price_name;
-  Mass mass;
+  Fraction grams;
 };
 
 class Items {
@@ -24,8 +24,7 @@ class Items {
 
   void add_materials(CostPart part, const std::vector<Used>& materials) {
     for (const Used& one : materials)
-      if (one.mass > Mass{})
-        add_material(part, one.name, one.price_name, trade::exact(one.mass / gram), false);
+      if (one.grams > 0) add_material(part, one.name, one.price_name, one.grams, false);
   }
 
   /// `quantity` in grams, or in pieces of what is counted.
@@ -47,21 +46,20 @@ class Items {
     items_.push_back(std::move(item));
   }
 
-  void add_work(const std::string& name, std::chrono::seconds each, std::int64_t times) {
+  void add_work(const std::string& name, std::chrono::seconds each, const Fraction& times) {
     if (!selling_.work || each.count() == 0 || times == 0) return;
     const Fraction seconds = Fraction(each.count()) * times;
     const Money& hour = selling_.work->an_hour;
-    items_.push_back({CostPart::work, name, minutes_text(each) + " × " + std::to_string(times),
+    items_.push_back({CostPart::work, name, minutes_text(each) + " × " + decimal(times),
                       seconds / 3600 * trade::exact(hour),
-                      minutes_text(each) + " × " + std::to_string(times) + " × " +
+                      minutes_text(each) + " × " + decimal(times) + " × " +
                           brimwright::amount_text(hour) + " ÷ 60 min"});
   }
 
-  void add_overhead(const std::string& name, const Money& each, std::int64_t times) {
+  void add_overhead(const std::string& name, const Money& each, const Fraction& times) {
     if (each.coins == 0 || times == 0) return;
-    items_.push_back({CostPart::overhead, name, std::to_string(times),
-                      Fraction(times) * trade::exact(each),
-                      std::to_string(times) + " × " + brimwright::amount_text(each)});
+    items_.push_back({CostPart::overhead, name, decimal(times), times * trade::exact(each),
+                      decimal(times) + " × " + brimwright::amount_text(each)});
   }
 
   std::vector<CostItem> take() { return std::move(items_); }
@@ -94,51 +92,88 @@ class Items {
 
 /// Adds to the line of that name.
 void use(std::vector<Used>& materials, const std::string& name, const std::string& price_name,
-         Mass mass) {
+         const Fraction& grams) {
   const auto found = std::find_if(materials.begin(), materials.end(),
                                   [&](const Used& one) { return one.price_name == price_name; });
   if (found == materials.end())
-    materials.push_back({name, price_name, mass});
+    materials.push_back({name, price_name, grams});
   else
-    found->mass += mass;
+    found->grams += grams;
 }
 
-void use_all(std::vector<Used>& materials, const std::vector<planning::Ingredient>& ingredients) {
-  for (const auto& one : ingredients) use(materials, one.name, one.price_name, one.weighed);
+Fraction grams(Mass mass) { return trade::exact(mass / gram); }
+
+void use_all(std::vector<Used>& materials, const std::vector<planning::Ingredient>& ingredients,
+             const Fraction& times = 1) {
+  for (const auto& one : ingredients)
+    use(materials, one.name, one.price_name, times * grams(one.weighed));
 }
 
-void add_work(Items& items, const planning::Plan& plan, const Work& work) {
+/// What is the base's: whole, or a part of each batch.
+struct Base {
+  std::vector<Used> used;
+  Fraction batches = 0;
+};
+
+Base whole_base(const planning::Plan& plan) {
+  Base base{.used = {}, .batches = plan.pieces.batches};
+  use_all(base.used, plan.pour.batter.weighing.ingredients);
+  return base;
+}
+
+Base part_of_base(const PartOfBase& part) {
+  Base base{.used = {}};
+  for (std::size_t i = 0; i < part.of_batch.size(); ++i) {
+    const planning::Batch& batch = part.base.batches[i];
+    const Fraction times = Fraction(batch.count()) * part.of_batch[i];
+    if (times == 0) continue;
+    base.batches += times;
+    use_all(base.used, batch.pour.batter.weighing.ingredients, times);
+  }
+  return base;
+}
+
+void add_work(Items& items, const planning::Plan& plan, const Work& work, const Fraction& batches) {
   std::int64_t tray_fills = 0;
   for (const auto& decoration : plan.decorations) tray_fills += decoration.tray_fills;
-  items.add_work("each batch", work.each_batch, plan.pieces.batches);
+  items.add_work("each batch", work.each_batch, batches);
   items.add_work("each piece made", work.each_piece_made, plan.pieces.make);
   items.add_work("each tray fill", work.each_tray_fill, tray_fills);
   items.add_work("each piece packed", work.each_piece_packed, plan.pieces.sell);
 }
 
-}  // namespace
-
-std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling) {
+std::vector<CostItem> items_of(const planning::Plan& plan, const Selling& selling, Base base) {
   Items items(selling);
-  std::vector<Used> base, topping, decorations, dust;
-  use_all(base, plan.pour.batter.weighing.ingredients);
-  for (const auto& layer : plan.pour.layers) use_all(base, layer.colours);
+  std::vector<Used> topping, decorations, dust;
+  for (const auto& layer : plan.pour.layers) use_all(base.used, layer.colours);
   if (plan.pipe) use_all(topping, plan.pipe->batter.weighing.ingredients);
-  for (const auto& one : plan.decorations) use(decorations, one.material, one.material, one.make);
-  for (const auto& one : plan.dust) use(dust, one.name, one.name, one.make);
-  items.add_materials(CostPart::base, base);
+  for (const auto& one : plan.decorations)
+    use(decorations, one.material, one.material, grams(one.make));
+  for (const auto& one : plan.dust) use(dust, one.name, one.name, grams(one.make));
+  items.add_materials(CostPart::base, base.used);
   items.add_materials(CostPart::topping, topping);
   items.add_materials(CostPart::decorations, decorations);
   items.add_materials(CostPart::dust, dust);
   for (const Packaging& one : selling.packaging)
     items.add_material(CostPart::packaging, one.material, one.material,
                        one.each * Fraction(plan.pieces.sell), one.is_counted);
-  if (selling.work) add_work(items, plan, *selling.work);
+  if (selling.work) add_work(items, plan, *selling.work, base.batches);
   if (selling.overhead) {
-    items.add_overhead("each batch", selling.overhead->each_batch, plan.pieces.batches);
+    items.add_overhead("each batch", selling.overhead->each_batch, base.batches);
     items.add_overhead("each piece made", selling.overhead->each_piece_made, plan.pieces.make);
   }
   return items.take();
+}
+
+}  // namespace
+
+std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling) {
+  return items_of(plan, selling, whole_base(plan));
+}
+
+std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling,
+                                 const PartOfBase& part) {
+  return items_of(plan, selling, part_of_base(part));
 }
 
 ExactMoney sum_of(const std::vector<CostItem>& items, const Currency& currency) {

@@ -28,6 +28,16 @@ struct CostItem {
 /// own `purse` of prices is in `selling` already.
 std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling);
 
+/// What a run takes of a base that is mixed for several.
+struct PartOfBase {
+  const planning::Plan& base;
+  std::vector<trade::Fraction> of_batch;  // of each of its batches, 0 to 1
+};
+/// The same where the base is shared: its materials, and what each of its batches costs in work and
+/// overhead, in proportion to what the run takes of that batch. Over all runs they are the whole.
+std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling,
+                                 const PartOfBase& part);
+
 /// The sum of what has a price.
 trade::ExactMoney sum_of(const std::vector<CostItem>& items, const Currency& currency);
 /// The names of what has none, each once.

@@ -1,6 +1,7 @@
 #include "costing/quote.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace brimwright::costing {
 namespace {
@@ -68,8 +69,13 @@ Looked looked_at(const planning::Plan& plan, const Selling& selling) {
 
 QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, std::int64_t ordered,
                            const Place& where) {
+  return quoted_number(plan, cost_items(plan, selling), selling, ordered, where);
+}
+
+QuotedNumber quoted_number(const planning::Plan& plan, std::vector<CostItem> items,
+                           const Selling& selling, std::int64_t ordered, const Place& where) {
   QuotedNumber quoted{.pieces = plan.pieces,
-                      .items = cost_items(plan, selling),
+                      .items = std::move(items),
                       .total = {},
                       .each = {},
                       .unpriced = {},

@@ -72,6 +72,9 @@ using PlanFor = std::function<planning::Plan(std::int64_t sell)>;
 /// each order costs is spread. UserError at `where` where there can be no price.
 QuotedNumber quoted_number(const planning::Plan& plan, const Selling& selling, std::int64_t ordered,
                            const Place& where);
+/// The same where `items` are what it costs.
+QuotedNumber quoted_number(const planning::Plan& plan, std::vector<CostItem> items,
+                           const Selling& selling, std::int64_t ordered, const Place& where);
 
 /// The numbers asked about side by side, and every step up to twice the largest of them, each found
 /// by planning all numbers one by one: what can be made has gaps, so nothing is skipped. For the

@@ -2,6 +2,7 @@
 
 #include "chemistry/batter_density.h"
 #include "chemistry/salts.h"
+#include "planning/base_is.h"
 #include "planning/lye_pot.h"
 #include "planning/whip.h"
 #include "units/printing.h"
@@ -116,13 +117,17 @@ Volume lye_in_jug(const chemistry::Formula& formula, const Weighing& weighing) {
 /// The limits as they are gathered for one run.
 class Gathering {
  public:
-  Gathering(const Run& run, const Pieces& pieces, BatchTrials& trials)
-      : run_(run), pieces_(pieces), trials_(trials), whippings_(run.batch.whippings) {}
+  Gathering(const Run& run, const Pieces& pieces, BatchTrials& trials, BaseIs base)
+      : run_(run),
+        pieces_(pieces),
+        trials_(trials),
+        has_base_(base == BaseIs::its_own),
+        whippings_(run.batch.whippings) {}
 
   BatchLimits limits() {
     count("cavities", pieces_.cavities,
           "The moulds have " + counted_cavities() + " to fill at a time.");
-    wish();
+    if (has_base_) wish();
     vessels();
     limits_.most = most_tried;
     for (const auto& limit : limits_.of_batch) limits_.most = std::min(limits_.most, limit.casts);
@@ -156,8 +161,8 @@ class Gathering {
   void vessels() {
     about_ = pieces_.casts;
     for (const auto& limit : limits_.of_batch) about_ = std::min(about_, limit.casts);
-    if (run_.pots.holds) pot();
-    if (run_.pots.lye_jug) jug();
+    if (run_.pots.holds && has_base_) pot();
+    if (run_.pots.lye_jug && (has_base_ || run_.pipe)) jug();
     if (!run_.pipe) return;
     if (run_.pipe->bowl) bowl();
     if (run_.pipe->pace) open_time();
@@ -215,13 +220,12 @@ class Gathering {
 
   /// The lyes of a batch are made one after the other, or in one pot for all.
   Volume largest_lye(std::int64_t casts) {
+    if (!has_base_) return lye_of_whipping(casts);
     const Weighing& base = trials_.base(casts);
     const Volume lye = lye_in_jug(run_.pour.formula, base);
     if (!run_.pipe) return lye;
+    if (!run_.lye_pot) return std::max(lye, lye_of_whipping(casts));
     const auto whippings = casts_of_whippings(casts, std::min(casts, whippings_));
-    if (!run_.lye_pot)
-      return std::max(
-          lye, lye_in_jug(run_.pipe->formula, trials_.whipping(whippings.front()).batter.weighing));
     std::vector<PotBatter> batters{{run_.pour.formula, base}};
     for (const std::int64_t each : whippings)
       batters.push_back({run_.pipe->formula, trials_.whipping(each).batter.weighing});
@@ -229,6 +233,10 @@ class Gathering {
     std::vector<Mass> alkalis;
     for (const PotAlkali& alkali : pot.alkalis) alkalis.push_back(alkali.weighed);
     return chemistry::lye_volume(run_.pour.formula, alkalis, pot.water);
+  }
+  Volume lye_of_whipping(std::int64_t casts) {
+    const auto whippings = casts_of_whippings(casts, std::min(casts, whippings_));
+    return lye_in_jug(run_.pipe->formula, trials_.whipping(whippings.front()).batter.weighing);
   }
   void jug() {
     const Volume room = fullest_lye_jug * *run_.pots.lye_jug;
@@ -326,9 +334,7 @@ class Gathering {
 
   /// Nothing where no size is weighable: then the weighing itself says why, when it is planned.
   void least() {
-    const auto base =
-        smallest([this](std::int64_t casts) { return is_weighable([&] { trials_.base(casts); }); });
-    least_at(base, "these scales cannot weigh the base of fewer with a superfat above zero");
+    if (has_base_) least_of_base();
     if (!run_.pipe) return;
     least_at(whippings_, "each of its " + std::to_string(whippings_) + " whippings takes one");
     const auto topping = smallest(
@@ -337,6 +343,12 @@ class Gathering {
       least_at(*topping * whippings_,
                "these scales cannot weigh the topping of fewer with a superfat above zero");
     if (run_.pipe->bowl && run_.pipe->bowl->whisk_needs) whisk();
+  }
+
+  void least_of_base() {
+    const auto base =
+        smallest([this](std::int64_t casts) { return is_weighable([&] { trials_.base(casts); }); });
+    least_at(base, "these scales cannot weigh the base of fewer with a superfat above zero");
   }
 
   void whisk() {
@@ -386,6 +398,7 @@ class Gathering {
   const Run& run_;
   const Pieces& pieces_;
   BatchTrials& trials_;
+  bool has_base_;  // of its own
   std::int64_t whippings_;
   std::int64_t about_ = 1;  // casts by which trials begin
   std::vector<Vessel> vessels_;
@@ -395,7 +408,20 @@ class Gathering {
 }  // namespace
 
 BatchLimits limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials) {
-  return Gathering(run, pieces, trials).limits();
+  return Gathering(run, pieces, trials, BaseIs::its_own).limits();
+}
+
+BatchLimits own_limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials) {
+  return Gathering(run, pieces, trials, BaseIs::shared).limits();
+}
+
+double filled_by(const Run& run, const Weighing& base, Density density) {
+  double filled = 0;
+  if (run.pots.holds) filled = base.batter / density / (fullest_pot * *run.pots.holds);
+  if (run.pots.lye_jug)
+    filled = std::max(filled,
+                      lye_in_jug(run.pour.formula, base) / (fullest_lye_jug * *run.pots.lye_jug));
+  return filled;
 }
 
 }  // namespace brimwright::planning

@@ -33,4 +33,12 @@ struct BatchLimits {
 /// with what would make it fit, rounded up so that it does.
 BatchLimits limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials);
 
+/// The same of what stays the run's own where its base is mixed with others': cavities, and what
+/// its topping asks for, whose lye is made in the jug too. The wish and the pot are the base's.
+BatchLimits own_limits_of(const Run& run, const Pieces& pieces, BatchTrials& trials);
+
+/// How full `base` of that density makes the run's pot, or its lye the jug, whichever is fuller: 1
+/// is as full as it may be.
+double filled_by(const Run& run, const Weighing& base, Density density);
+
 }  // namespace brimwright::planning

@@ -1,6 +1,5 @@
 #include "planning/batches.h"
 
-#include "planning/batch_limits.h"
 #include "planning/batch_sums.h"
 #include "planning/batching.h"
 #include "planning/bench_heat.h"
@@ -18,15 +17,12 @@
 namespace brimwright::planning {
 namespace {
 
-void weigh_pour(PourTally& tally, const Run& run, std::int64_t casts, Weighing weighed,
-                const chemistry::BatterDensity& density) {
+void pour(PourTally& tally, const Run& run, std::int64_t casts, BaseOfBatch base) {
   auto& batter = tally.batter;
   batter.in_pieces = static_cast<double>(casts) * batter.mass_each;
-  batter.weighing = std::move(weighed);
+  batter.weighing = std::move(base.weighing);
+  batter.heat = std::move(base.heat);
   batter.lost = batter.weighing.batter - batter.in_pieces;
-  remark_on(batter.weighing, run.pour.formula, batter.per_fat, run.scales);
-  auto& doubts = batter.weighing.doubts;
-  doubts.insert(doubts.end(), density.remarks.begin(), density.remarks.end());
   fill_jugs(tally.layers, run, casts, Share::of_one(batter.weighing.fats / batter.weighing.batter));
 }
 
@@ -38,9 +34,9 @@ void cure_batter(BatterTally& batter, const chemistry::Formula& formula, double 
   batter.cure = cure_of(formula, fresh, water * fresh);
 }
 
-void tell_heat(BatterTally& batter, const chemistry::Formula& formula,
-               const std::optional<chemistry::HeatQuestion>& temperatures) {
-  batter.heat = heat_of(temperatures.value_or(chemistry::HeatQuestion{}), formula, batter.weighing);
+chemistry::HeatFindings heat_told(const Weighing& weighing, const chemistry::Formula& formula,
+                                  const std::optional<chemistry::HeatQuestion>& temperatures) {
+  return heat_of(temperatures.value_or(chemistry::HeatQuestion{}), formula, weighing);
 }
 
 /// The topping of a batch, whipping by whipping.
@@ -58,25 +54,11 @@ std::vector<Whipping> whippings_of(const Run& run, std::int64_t casts, BatchTria
     for (const Limit& limit : limits.of_whipping)
       if (limit.is_least) whipping.pipe.least_casts = limit.casts;
     cure_batter(whipping.pipe.batter, run.pipe->formula, in_a_piece);
-    tell_heat(whipping.pipe.batter, run.pipe->formula, run.pipe->temperatures);
+    whipping.pipe.batter.heat =
+        heat_told(whipping.pipe.batter.weighing, run.pipe->formula, run.pipe->temperatures);
     whippings.push_back(std::move(whipping));
   }
   return whippings;
-}
-
-Batch batch_of(const Run& run, const Measured& measured, std::int64_t casts, BatchTrials& trials,
-               const BatchLimits& limits) {
-  Batch batch;
-  batch.casts = casts;
-  batch.pour = measured.pour;
-  weigh_pour(batch.pour, run, casts, trials.base(casts), measured.density);
-  cure_batter(batch.pour.batter, run.pour.formula, base_in_a_piece(measured.cut));
-  tell_heat(batch.pour.batter, run.pour.formula, run.pour.temperatures);
-  if (!run.pipe) return batch;
-  batch.whippings = whippings_of(run, casts, trials, limits, topping_in_a_piece(measured.cut));
-  batch.pipe = sum_of(run, batch.whippings);
-  if (run.lye_pot) share_lye(batch, run);
-  return batch;
 }
 
 /// Marks what keeps the batches from being larger, where there are several.
@@ -102,6 +84,30 @@ std::int64_t count_of(const std::vector<std::vector<std::int64_t>>& fillings) {
 
 }  // namespace
 
+BaseOfBatch told_base(Weighing weighed, const Run& run, const Measured& measured) {
+  const auto& formula = run.pour.formula;
+  remark_on(weighed, formula, measured.pour.batter.per_fat, run.scales);
+  auto& doubts = weighed.doubts;
+  const auto& of_density = measured.density.remarks;
+  doubts.insert(doubts.end(), of_density.begin(), of_density.end());
+  auto heat = heat_told(weighed, formula, run.pour.temperatures);
+  return {std::move(weighed), std::move(heat)};
+}
+
+Batch batch_of(const Run& run, const Measured& measured, std::int64_t casts, BatchTrials& trials,
+               const BatchLimits& limits, BaseOfBatch base) {
+  Batch batch;
+  batch.casts = casts;
+  batch.pour = measured.pour;
+  pour(batch.pour, run, casts, std::move(base));
+  cure_batter(batch.pour.batter, run.pour.formula, base_in_a_piece(measured.cut));
+  if (!run.pipe) return batch;
+  batch.whippings = whippings_of(run, casts, trials, limits, topping_in_a_piece(measured.cut));
+  batch.pipe = sum_of(run, batch.whippings);
+  if (run.lye_pot) share_lye(batch, run);
+  return batch;
+}
+
 Batches batches_of(const Run& run, const Measured& measured, const Pieces& pieces,
                    BatchTrials& trials) {
   BatchLimits limits = limits_of(run, pieces, trials);
@@ -115,7 +121,8 @@ Batches batches_of(const Run& run, const Measured& measured, const Pieces& piece
                   .limits = limits.of_batch,
                   .around = around(run, counted, limits)};
   for (auto& [casts, numbers] : numbers_by_casts(fillings)) {
-    batches.different.push_back(batch_of(run, measured, casts, trials, limits));
+    batches.different.push_back(batch_of(run, measured, casts, trials, limits,
+                                         told_base(trials.base(casts), run, measured)));
     batches.different.back().pieces = casts * pieces.per_cast;
     batches.different.back().numbers = std::move(numbers);
   }

@@ -19,15 +19,35 @@ void use_all(std::vector<CostLine>& lines, const std::vector<Ingredient>& ingred
   for (const auto& ingredient : ingredients) use(lines, ingredient.price_name, ingredient.weighed);
 }
 
-}  // namespace
-
-std::vector<CostLine> materials_used(const Plan& plan) {
-  std::vector<CostLine> lines;
+void use_base(std::vector<CostLine>& lines, const Plan& plan) {
   use_all(lines, plan.pour.batter.weighing.ingredients);
+}
+
+void use_others(std::vector<CostLine>& lines, const Plan& plan) {
   for (const auto& layer : plan.pour.layers) use_all(lines, layer.colours);
   if (plan.pipe) use_all(lines, plan.pipe->batter.weighing.ingredients);
   for (const auto& decoration : plan.decorations) use(lines, decoration.material, decoration.make);
   for (const auto& dust : plan.dust) use(lines, dust.name, dust.make);
+}
+
+}  // namespace
+
+std::vector<CostLine> materials_used(const Plan& plan) {
+  std::vector<CostLine> lines;
+  use_base(lines, plan);
+  use_others(lines, plan);
+  return lines;
+}
+
+std::vector<CostLine> base_used(const Plan& plan) {
+  std::vector<CostLine> lines;
+  use_base(lines, plan);
+  return lines;
+}
+
+std::vector<CostLine> used_beside_base(const Plan& plan) {
+  std::vector<CostLine> lines;
+  use_others(lines, plan);
   return lines;
 }
 

@@ -196,6 +196,14 @@ BottleTally bottle_of_all(const Run& run, const Plan& plan, const Bottle& bottle
   return sum;
 }
 
+/// The batters that the run's own limits are about.
+std::vector<PlannedBatter> limited(const Run& run, const Plan& plan, BaseIs base) {
+  std::vector<PlannedBatter> own;
+  for (const PlannedBatter& part : batters_of(run, plan))
+    if (part.is_topping || base == BaseIs::its_own) own.push_back(part);
+  return own;
+}
+
 }  // namespace
 
 void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where) {
@@ -209,18 +217,18 @@ void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place&
   plan.bottles.push_back(bottle_of_all(run, plan, bottle));
 }
 
-std::vector<Remark> limit_cautions(const Run& run, const Plan& plan) {
+std::vector<Remark> limit_cautions(const Run& run, const Plan& plan, BaseIs base) {
   std::vector<Remark> cautions;
-  for (const PlannedBatter& part : batters_of(run, plan))
+  for (const PlannedBatter& part : limited(run, plan, base))
     for (std::size_t i = 0; i < part.formula.additives.size(); ++i)
       if (has_limit(part.formula.additives[i]))
         caution_on_limit(part, i, fats_of_each(plan, part.is_topping), run.scales, cautions);
   return cautions;
 }
 
-std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan) {
+std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan, BaseIs base) {
   std::vector<Remark> cautions;
-  for (const PlannedBatter& part : batters_of(run, plan))
+  for (const PlannedBatter& part : limited(run, plan, base))
     for (const Additive& additive : part.formula.additives)
       if (additive.kind == AdditiveKind::fragrance && !has_limit(additive))
         cautions.push_back({Severity::caution,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/base_is.h"
 #include "planning/run.h"
 #include "planning/tally.h"
 #include "units/quantity.h"
@@ -18,11 +19,11 @@ namespace brimwright::planning {
 /// only in equal batters, and the figures are given.
 void share_bottle(Plan& plan, const Run& run, const Bottle& bottle, const Place& where);
 
-/// For each part: additives, fragrances and colours above what their document allows, with the most
-/// that it allows in this batter, as grams on her scale and as a rate to be typed in; those limits
-/// that cannot be checked because the cured weight is not known.
-std::vector<Remark> limit_cautions(const Run& run, const Plan& plan);
+/// For each part, save a base that is shared: additives, fragrances and colours above what their
+/// document allows, with the most that it allows in this batter, as grams on her scale and as a
+/// rate to be typed in; those limits that cannot be checked because the cured weight is not known.
+std::vector<Remark> limit_cautions(const Run& run, const Plan& plan, BaseIs base);
 /// For each part, fragrances without any limit.
-std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan);
+std::vector<Remark> missing_limit_cautions(const Run& run, const Plan& plan, BaseIs base);
 
 }  // namespace brimwright::planning

@@ -104,6 +104,10 @@ void measure_piece(Measured& measured, const Run& run, MeasureMemory* memory) {
 
 }  // namespace
 
+std::int64_t pieces_in_a_cast(const Measured& measured) {
+  return measured.cut ? static_cast<std::int64_t>(measured.cut->bars.size()) : 1;
+}
+
 Measured measured(const Run& run, const Measuring& help) {
   Measured measured{
       .cavity = cavity_of(run), .bodies = bodies_of(run), .fits = {}, .pour = {}, .density = {}};

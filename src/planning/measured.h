@@ -10,6 +10,7 @@
 #include "planning/topping.h"
 #include "units/quantity.h"
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -37,5 +38,8 @@ struct Measuring {
 /// Measures `run`. UserError where it contradicts itself, or where what is in or on the piece does
 /// not fit.
 Measured measured(const Run& run, const Measuring& help = {});
+
+/// Bars of a loaf that is cut; one otherwise.
+std::int64_t pieces_in_a_cast(const Measured& measured);
 
 }  // namespace brimwright::planning

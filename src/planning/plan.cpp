@@ -17,12 +17,7 @@
 namespace brimwright::planning {
 namespace {
 
-std::int64_t pieces_in_a_cast(const std::optional<CutTally>& cut) {
-  return cut ? static_cast<std::int64_t>(cut->bars.size()) : 1;
-}
-
-void make_batches(Plan& plan, const Run& run, const Measured& measured, BatchTrials& trials) {
-  Batches batches = batches_of(run, measured, plan.pieces, trials);
+void make_batches(Plan& plan, const Run& run, Batches batches) {
   plan.pieces.batches = batches.count;
   plan.batches = std::move(batches.different);
   plan.batch_limits = std::move(batches.limits);
@@ -52,13 +47,13 @@ void share_bottles(Plan& plan, const Run& run) {
     share_bottle(plan, run, run.bottles[i], run.place("/bottles/" + std::to_string(i) + "/shared"));
 }
 
-Plan weighed_out(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
+Plan weighed_out(Batches batches, const Pieces& pieces, const Run& run, const Measured& measured) {
   Plan plan;
   plan.file = run.file;
   plan.name = run.name;
   plan.cut = measured.cut;
-  plan.pieces = pieces_of(run, sell, pieces_in_a_cast(measured.cut));
-  make_batches(plan, run, measured, trials);
+  plan.pieces = pieces;
+  make_batches(plan, run, std::move(batches));
   decorate(plan, run, measured);
   dust(plan, run, measured);
   return plan;
@@ -67,18 +62,25 @@ Plan weighed_out(std::int64_t sell, const Run& run, const Measured& measured, Ba
 }  // namespace
 
 Plan amounts_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
-  Plan plan = weighed_out(sell, run, measured, trials);
+  const Pieces pieces = pieces_of(run, sell, pieces_in_a_cast(measured));
+  Plan plan = weighed_out(batches_of(run, measured, pieces, trials), pieces, run, measured);
   share_bottles(plan, run);
   return plan;
 }
 
 Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials) {
-  Plan plan = weighed_out(sell, run, measured, trials);
+  const Pieces pieces = pieces_of(run, sell, pieces_in_a_cast(measured));
+  return plan_in(batches_of(run, measured, pieces, trials), pieces, run, measured, BaseIs::its_own);
+}
+
+Plan plan_in(Batches batches, const Pieces& pieces, const Run& run, const Measured& measured,
+             BaseIs base) {
+  Plan plan = weighed_out(std::move(batches), pieces, run, measured);
   plan.piece = piece_of(plan, run, measured.size);
   if (run.label) plan.label = label_draft(run, plan);
   share_bottles(plan, run);
   if (run.money) plan.cost = cost_of(plan, *run.money);
-  collect_cautions(plan, run);
+  collect_cautions(plan, run, base);
   return plan;
 }
 

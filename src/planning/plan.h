@@ -1,6 +1,8 @@
 #pragma once
 
+#include "planning/base_is.h"
 #include "planning/batch_trials.h"
+#include "planning/batches.h"
 #include "planning/measured.h"
 #include "planning/run.h"
 #include "planning/tally.h"
@@ -23,5 +25,9 @@ Plan plan_for(std::int64_t sell, const Run& run, const Measured& measured, Batch
 
 /// What that plan weighs out and counts, without label, cost and cautions.
 Plan amounts_for(std::int64_t sell, const Run& run, const Measured& measured, BatchTrials& trials);
+
+/// The plan of `pieces` that are made in `batches`.
+Plan plan_in(Batches batches, const Pieces& pieces, const Run& run, const Measured& measured,
+             BaseIs base);
 
 }  // namespace brimwright::planning

@@ -67,7 +67,7 @@ void warn_of_unused_prices(Plan& plan, const Run& run) {
 
 }  // namespace
 
-void collect_cautions(Plan& plan, const Run& run) {
+void collect_cautions(Plan& plan, const Run& run, BaseIs base) {
   auto& all = plan.cautions;
   all.clear();
   constexpr std::array both = {BatterRole::base, BatterRole::topping};
@@ -76,7 +76,7 @@ void collect_cautions(Plan& plan, const Run& run) {
   // Of today's batch first what keeps it from being made as planned, then what may go wrong in it.
   add(all, whip_remarks(plan), "", Concern::todays_batch);
   add(all, decoration_remarks(run, plan), "", Concern::todays_batch);
-  add(all, limit_cautions(run, plan), "", Concern::todays_batch);
+  add(all, limit_cautions(run, plan, base), "", Concern::todays_batch);
   for (const auto& bottle : plan.bottles) add(all, bottle.remarks, "", Concern::todays_batch);
   add(all, of_counts(plan), "", Concern::todays_batch);
   add(all, of_heat(plan), Concern::todays_batch, Topic::heat);
@@ -94,7 +94,7 @@ void collect_cautions(Plan& plan, const Run& run) {
     all.push_back({{Severity::caution,
                     "No losses are allowed for in pot, jugs and overpour; most batches lose some."},
                    Topic::plan});
-  add(all, missing_limit_cautions(run, plan), "", Concern::label_and_cost);
+  add(all, missing_limit_cautions(run, plan, base), "", Concern::label_and_cost);
   add(all, named_thing_remarks(run), "", Concern::label_and_cost);
   warn_of_unused_prices(plan, run);
   const auto bench = bench_cautions(run);

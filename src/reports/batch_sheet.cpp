@@ -70,7 +70,7 @@ void add_places(const planning::DecorationFit& fit, Sheet& sheet) {
 }
 
 void add_what_happened(const planning::Run& run, const planning::Plan& plan,
-                       const planning::Batch& batch, Sheet& sheet) {
+                       const planning::Batch& batch, SheetOf of, Sheet& sheet) {
   add(sheet, SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
   SheetBlanks blanks;
   const auto weight = [&](const std::string& what, Mass planned, Mass step) {
@@ -79,14 +79,15 @@ void add_what_happened(const planning::Run& run, const planning::Plan& plan,
   const auto blank = [&](const std::string& what, const std::string& planned = "") {
     blanks.blanks.push_back({what, "", planned});
   };
-  const auto batter = [&](const BatterOnSheet& of) {
-    const std::string its = of.name + ": ";
+  const auto batter = [&](const BatterOnSheet& its_batter) {
+    const std::string its = its_batter.name + ": ";
     blank(its + "made on (date)");
-    weight(its + "made in all", of.tally.weighing.batter, of.step);
-    blanks.blanks.push_back({its + "left over", reads_ounces(of.step) ? "oz" : "g", ""});
-    weight(its + "left on tools", of.tally.lost, of.step);
+    weight(its + "made in all", its_batter.tally.weighing.batter, its_batter.step);
+    blanks.blanks.push_back({its + "left over", reads_ounces(its_batter.step) ? "oz" : "g", ""});
+    weight(its + "left on tools", its_batter.tally.lost, its_batter.step);
   };
-  batter(base_of(run, batch));
+  if (of != SheetOf::line_of_base) batter(base_of(run, batch));
+  if (of == SheetOf::base_alone) return add(sheet, std::move(blanks));
   if (batch.pipe) {
     for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
     weight("weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), run.pipe->whip.net,

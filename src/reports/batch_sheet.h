@@ -11,6 +11,10 @@ namespace brimwright::reports {
 
 // What the bench sheet says of one batch, work by work; bench_sheet.h puts it in order.
 
+/// What a sheet is of: a batch with all its work, a base alone that several lines are poured from,
+/// or one of these lines.
+enum class SheetOf { whole_batch, base_alone, line_of_base };
+
 /// What is piped on: "12 pieces", or "2 loaves" that are cut afterwards.
 std::string casts_on_sheet(std::int64_t casts, const planning::Run& run);
 
@@ -26,6 +30,6 @@ void add_places(const planning::DecorationFit& fit, Sheet& sheet);
 
 /// Blanks for the next plan, in the order in which the page asks for them.
 void add_what_happened(const planning::Run& run, const planning::Plan& plan,
-                       const planning::Batch& batch, Sheet& sheet);
+                       const planning::Batch& batch, SheetOf of, Sheet& sheet);
 
 }  // namespace brimwright::reports

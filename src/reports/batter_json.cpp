@@ -69,6 +69,8 @@ Json colours_json(const std::vector<Ingredient>& colours) {
   return json;
 }
 
+}  // namespace
+
 Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& formula) {
   const auto& weighing = batter.weighing;
   Json superfat_percent = {{"aim", per_cent(weighing.aim)}};
@@ -95,6 +97,8 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
           {"heat", heat_json(batter.heat)},
           {"ingredients", ingredients_json(weighing.ingredients, formula)}};
 }
+
+namespace {
 
 Json ml_or_null(const std::optional<Volume>& volume) {
   return volume ? Json(ml(*volume)) : Json(nullptr);

@@ -11,6 +11,10 @@
 
 namespace brimwright::reports {
 
+/// The masses of one batter.
+nlohmann::ordered_json batter_json(const planning::BatterTally& batter,
+                                   const chemistry::Formula& formula);
+
 /// What is poured, of a run or of one batch: the base batter with its weights, and where it stands.
 nlohmann::ordered_json pour_json(const planning::PourTally& pour, const planning::Run& run);
 

@@ -6,6 +6,7 @@
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
 #include "reports/mould_picture.h"
+#include "reports/together_report.h"
 #include "reports/vessel_filling.h"
 #include "reports/weigh_out.h"
 #include "units/printing.h"
@@ -16,6 +17,7 @@
 #include <algorithm>
 #include <filesystem>
 #include <iterator>
+#include <numeric>
 #include <optional>
 #include <set>
 #include <stdexcept>
@@ -33,17 +35,34 @@ struct WhichBatch {
   bool is_first;  // cast-ahead work stands with it
 };
 
+/// What a sheet says of lines that are poured together.
+struct Sharing {
+  SheetOf of = SheetOf::whole_batch;
+  std::string title = {}, subtitle = {};  // of the base's own sheet
+  std::vector<SheetBlock> to_lines = {};  // there: what of it goes where
+  std::string out_of = {};                // of a line: the base that it is poured from
+};
+
+/// The vessels of the base stand on its own sheet.
+std::vector<Vessel> without_base(std::vector<Vessel> vessels) {
+  std::erase_if(vessels, [](const Vessel& vessel) { return vessel.batter == BatterRole::base; });
+  return vessels;
+}
+
 /// The sheet under construction, part after part.
 class Bench {
  public:
-  Bench(const planning::Run& run, const planning::Plan& plan, const WhichBatch& which)
+  Bench(const planning::Run& run, const planning::Plan& plan, const WhichBatch& which,
+        Sharing sharing = {})
       : run_(run),
         plan_(plan),
         batch_(which.batch),
         which_(which),
+        sharing_(std::move(sharing)),
         vessels_(weigh_out(run, plan, which.batch)) {
-    sheet_.title = plan.name;
-    sheet_.subtitle = subtitle();
+    if (is(SheetOf::line_of_base)) vessels_ = without_base(std::move(vessels_));
+    sheet_.title = is(SheetOf::base_alone) ? sharing_.title : plan.name;
+    sheet_.subtitle = is(SheetOf::base_alone) ? sharing_.subtitle : subtitle();
   }
 
   Sheet sheet() {
@@ -52,14 +71,16 @@ class Bench {
     add(SheetBlanks{{{"batch number", "", ""}, {"begun on (date)", "", ""}}});
     first_aid();
     day_before();
-    pour();
-    pipe();
-    decoration();
-    cut();
-    dust();
-    before_sale();
-    add_what_happened(run_, plan_, batch_, sheet_);
-    drawing();
+    if (is(SheetOf::line_of_base))
+      pour_out_of_base();
+    else
+      mix_base();
+    if (is(SheetOf::base_alone))
+      to_lines();
+    else
+      pour_and_finish();
+    add_what_happened(run_, plan_, batch_, sharing_.of, sheet_);
+    if (!is(SheetOf::base_alone)) drawing();
     return std::move(sheet_);
   }
 
@@ -68,6 +89,7 @@ class Bench {
   void add(Block block) {
     sheet_.blocks.push_back(std::move(block));
   }
+  bool is(SheetOf of) const { return sharing_.of == of; }
   void order(const std::string& text) { add(SheetWords{text, true}); }
   void words(const std::string& text) { add(SheetWords{text}); }
 
@@ -206,7 +228,7 @@ class Bench {
             ".");
   }
 
-  void pour() {
+  void mix_base() {
     const auto base = base_of(run_, batch_);
     add(SheetHeading{"POUR  " + base.formula.name,
                      "make " + on_display(base.tally.weighing.batter, base.step)});
@@ -218,8 +240,46 @@ class Bench {
     add_superfat(base, sheet_);
     at_pour(base);
     add_mixed(base, sheet_);
+  }
+
+  void pour_and_finish() {
     set_embeds_first();
-    vessel(base_key() + ".layers");
+    if (is(SheetOf::line_of_base))
+      jugs();
+    else
+      vessel(base_key() + ".layers");
+    to_line();
+    pipe();
+    decoration();
+    cut();
+    dust();
+    before_sale();
+  }
+
+  void pour_out_of_base() {
+    add(SheetHeading{"POUR  " + run_.pour.formula.name, sharing_.out_of});
+    words(
+        "The base is mixed for several lines, on a sheet of its own: nothing of it is weighed "
+        "here.");
+  }
+
+  /// They are filled where the base is mixed.
+  void jugs() {
+    if (batch_.pour.layers.empty()) return;
+    SheetGrid grid{{{"Layers, lowest first", "in the jug", "each", "from", "to"}}, 0};
+    for (const auto& layer : batch_.pour.layers)
+      grid.rows.push_back({layer.name, on_display(layer.mass, layer.step),
+                           on_display(layer.mass_each, layer.step), in_mm(layer.from),
+                           in_mm(layer.to)});
+    add(std::move(grid));
+  }
+
+  void to_lines() {
+    for (SheetBlock& block : sharing_.to_lines) sheet_.blocks.push_back(std::move(block));
+  }
+
+  void to_line() {
+    const auto base = base_of(run_, batch_);
     const auto& pour = batch_.pour;
     order("Pour to " + in_mm(run_.pour.mould.curve.height() - pour.poured_to) +
           " below the brim, " + on_display(pour.batter.mass_each, base.step) + " each.");
@@ -373,6 +433,7 @@ class Bench {
   const planning::Plan& plan_;
   const planning::Batch& batch_;
   WhichBatch which_;
+  Sharing sharing_;
   std::vector<Vessel> vessels_;
   Sheet sheet_;
   std::set<BatterRole> told_;
@@ -387,6 +448,68 @@ std::string foot_of(const planning::Run& run, const std::string& printed_at) {
   const std::string file = on_one_line(std::filesystem::path(run.file).filename().string());
   return (printed_at.empty() ? "From " : "Printed " + printed_at + " from ") + file +
          " by Brimwright " BRIMWRIGHT_VERSION;
+}
+
+std::string numbers_of(const planning::Batch& batch, std::int64_t batches) {
+  if (batches == 1) return "";
+  std::string text = batch.count() == 1 ? "batch " : "batches ";
+  for (std::size_t i = 0; i < batch.numbers.size(); ++i)
+    text += (i == 0 ? "" : ", ") + std::to_string(batch.numbers[i]);
+  return text + " of " + std::to_string(batches);
+}
+
+/// The base's own sheet for one of its batches.
+Sharing base_alone(const PouredTogether& of, std::size_t b) {
+  const auto& together = *of.planned;
+  const auto& base = together.plan.batches[b];
+  const Mass step = together.run.scales.large.step;
+  Sharing sharing{.of = SheetOf::base_alone,
+                  .title = together.plan.name + ", poured together (" + of.word + ")"};
+  SheetGrid grid{{{"Line", "makes", "each", "takes", "share", "pour to below the brim"}}, 0};
+  for (const auto& part : together.batches[b].parts) {
+    const planning::Run& run = *of.lines[part.line].run;
+    const auto& own = together.lines[part.line].batches[part.batch];
+    const auto& pour = own.pour;
+    sharing.subtitle += (sharing.subtitle.empty() ? "For " : ", ") + run.name + " (" +
+                        counted(own.pieces, "piece") + ")";
+    grid.rows.push_back({run.name, casts_on_sheet(own.casts, run),
+                         on_display(pour.batter.mass_each, step), on_display(part.takes, step),
+                         fixed_percent(Share::of_one(part.of_batch)),
+                         in_mm(run.pour.mould.curve.height() - pour.poured_to)});
+  }
+  const std::string numbers = numbers_of(base, together.plan.pieces.batches);
+  sharing.subtitle += numbers.empty() ? "." : "; " + numbers + ".";
+  sharing.to_lines.emplace_back(SheetHeading{"TO EACH LINE", ""});
+  sharing.to_lines.emplace_back(std::move(grid));
+  for (const Vessel& vessel : weigh_out(of, b))
+    if (vessel.kind == Vessel::Kind::layers) {
+      Sheet jugs;
+      add_vessel(vessel, together.run, jugs);
+      std::move(jugs.blocks.begin(), jugs.blocks.end(), std::back_inserter(sharing.to_lines));
+    }
+  return sharing;
+}
+
+Sharing line_of_base(const PouredTogether& of, std::size_t b) {
+  const auto& plan = of.planned->plan;
+  const std::string numbers = numbers_of(plan.batches[b], plan.pieces.batches);
+  return {.of = SheetOf::line_of_base,
+          .out_of = "out of the base " + of.word + (numbers.empty() ? "" : ", " + numbers)};
+}
+
+std::vector<std::size_t> in_order_of_making(const planning::Plan& plan) {
+  std::vector<std::size_t> order(plan.batches.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return plan.batches[a].numbers.front() < plan.batches[b].numbers.front();
+  });
+  return order;
+}
+
+Sheet with_foot(Sheet sheet, const planning::Run& run, const std::string& printed_at) {
+  sheet.foot = foot_of(run, printed_at);
+  sheet.printed_at = printed_at;
+  return sheet;
 }
 
 }  // namespace
@@ -406,9 +529,25 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
     std::move(one.blocks.begin(), one.blocks.end(), std::back_inserter(all->blocks));
   }
   if (!all) throw std::logic_error("no batch has that number");
-  all->foot = foot_of(run, printed_at);
-  all->printed_at = printed_at;
-  return std::move(*all);
+  return with_foot(std::move(*all), run, printed_at);
+}
+
+std::vector<Sheet> bench_sheets(const PouredTogether& of, const std::string& printed_at) {
+  const auto& together = *of.planned;
+  std::vector<Sheet> sheets;
+  for (const std::size_t b : in_order_of_making(together.plan)) {
+    const auto& base = together.plan.batches[b];
+    Bench bench(together.run, together.plan, {base, {}, false}, base_alone(of, b));
+    sheets.push_back(with_foot(bench.sheet(), together.run, printed_at));
+    for (const auto& part : together.batches[b].parts) {
+      const planning::Run& run = *of.lines[part.line].run;
+      const auto& plan = together.lines[part.line];
+      const auto& own = plan.batches[part.batch];
+      Bench line(run, plan, {own, {}, has_number(own, 1)}, line_of_base(of, b));
+      sheets.push_back(with_foot(line.sheet(), run, printed_at));
+    }
+  }
+  return sheets;
 }
 
 Sheet sheet_of_all(const std::string& what_for, std::vector<Sheet> sheets) {

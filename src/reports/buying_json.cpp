@@ -79,6 +79,13 @@ std::string buying_json(const Buying& buying) {
     if (!run.order.empty()) told["order"] = run.order;
     json["runs"].push_back(std::move(told));
   }
+  json["together"] = Json::array();
+  for (const auto& [order, lines] : buying.together) {
+    for (Json& one : together_json({lines})) {
+      one["order"] = order;
+      json["together"].push_back(std::move(one));
+    }
+  }
   json["materials"] = Json::array();
   for (const auto& one : buying.materials) json["materials"].push_back(material_json(one));
   json["deliveries"] = Json::array();

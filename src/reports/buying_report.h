@@ -1,6 +1,7 @@
 #pragma once
 
 #include "reports/csv_table.h"
+#include "reports/together_report.h"
 #include "trade/amount.h"
 #include "trade/buying.h"
 #include "units/remark.h"
@@ -49,8 +50,15 @@ struct Buying {
     std::vector<Limit> limited_by = {};
   };
 
+  /// Lines of an order that are poured together, and the order's file.
+  struct Together {
+    std::string order;
+    PouredTogether lines;
+  };
+
   std::string studio;
   std::vector<Run> runs;
+  std::vector<Together> together = {};
   std::vector<Material> materials;
   std::vector<trade::Pack> packs;  // by the materials' names
   std::vector<trade::Seller> sellers;

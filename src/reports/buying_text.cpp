@@ -132,7 +132,8 @@ std::string buying_text(const Buying& buying) {
   std::string text = runs_text(buying);
   for (const auto& delivery : buying.purchase.deliveries) text += delivery_text(delivery, buying);
   text += total_text(buying) + materials_text(buying) + stock_text(buying);
-  if (!buying.notes.empty()) text += "\n" + headed("Notes");
+  if (!buying.notes.empty() || !buying.together.empty()) text += "\n" + headed("Notes");
+  for (const auto& [order, lines] : buying.together) text += line(together_words(lines));
   for (const Remark& note : buying.notes) text += line(note.text);
   return text;
 }

@@ -151,6 +151,7 @@ std::string quote_json(const OrderQuoteReport& report) {
                      {"unpriced", order.unpriced},
                      {"lines", lines},
                      {"prices", prices},
+                     {"together", together_json(report.together[i])},
                      {"cash", cash_json(report.purchases[i])}});
   }
   return json_document({{"schema", "brimwright.order_quote/1"},
@@ -159,7 +160,8 @@ std::string quote_json(const OrderQuoteReport& report) {
                         {"due", report.due ? Json(iso_date(*report.due)) : Json(nullptr)},
                         {"currency", report.selling.currency.code},
                         {"has_tax", report.selling.tax.has_value()},
-                        {"times", times}});
+                        {"times", times},
+                        {"remarks", report.remarks}});
 }
 
 }  // namespace brimwright::reports

@@ -6,6 +6,7 @@
 #include "reports/buying_report.h"
 #include "reports/csv_table.h"
 #include "reports/sheet_blocks.h"
+#include "reports/together_report.h"
 
 #include <chrono>
 #include <optional>
@@ -30,6 +31,8 @@ struct OrderQuoteReport {
   const std::vector<costing::QuotedOrder>& orders;
   const costing::Selling& selling;
   const std::vector<Buying>& purchases;
+  const std::vector<std::vector<PouredTogether>>& together;  // for each of `orders`
+  std::vector<std::string> remarks = {};                     // on how the order is read
 };
 
 /// For people: the numbers of pieces side by side, what a piece costs part by part, what to ask for

@@ -445,6 +445,12 @@ std::vector<std::string> remarks_of(const OrderQuoteReport& report,
   if (!unpriced.empty()) remarks.push_back(unpriced_remark(unpriced));
   add_way_to_a_price(remarks, report.selling, way_to_a_price);
   for (auto& remark : purchase_remarks(report.purchases)) remarks.push_back(std::move(remark));
+  for (std::size_t i = 0; i < report.orders.size(); ++i)
+    for (const PouredTogether& one : report.together[i])
+      remarks.push_back(
+          (report.orders.size() == 1 ? "" : "x " + std::to_string(report.orders[i].times) + ": ") +
+          together_words(one));
+  remarks.insert(remarks.end(), report.remarks.begin(), report.remarks.end());
   return remarks;
 }
 

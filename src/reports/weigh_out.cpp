@@ -86,6 +86,19 @@ std::string heat_words(const BatterOnSheet& batter) {
   return text + ".";
 }
 
+WeighOutRow layer_row(const planning::LayerTally& layer, const planning::Run& run) {
+  WeighOutRow row{.key = key_part(layer.name),
+                  .name = layer.name,
+                  .role = Role::batter,
+                  .mass = layer.mass,
+                  .step = layer.step,
+                  .towards = Rounded::nearest};
+  note(row, in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
+                on_display(layer.mass_each, run.scales.large.step) + " each");
+  if (layer.tilted) note(row, "mould tilted by " + trimmed(layer.tilted->angle.degrees(), 1) + "°");
+  return row;
+}
+
 /// A batter of the batch, and where it stands in it.
 struct Mixed {
   BatterOnSheet batter;
@@ -318,34 +331,8 @@ class Listing {
   }
 
   void layers() {
-    Filling filling({.key = base_key() + ".layers",
-                     .kind = Kind::layers,
-                     .title = "Layers, lowest first",
-                     .batter = BatterRole::base},
-                    {});
-    for (const auto& layer : batch_.pour.layers) {
-      filling.put(layer_row(layer));
-      for (const auto& colour : layer.colours) {
-        WeighOutRow row = ingredient_row(colour, layer.name + "-" + colour.name, Role::colour);
-        row.adding = layer.name;
-        filling.put(std::move(row));
-      }
-    }
-    keep(std::move(filling));
-  }
-
-  WeighOutRow layer_row(const planning::LayerTally& layer) const {
-    WeighOutRow row{.key = key_part(layer.name),
-                    .name = layer.name,
-                    .role = Role::batter,
-                    .mass = layer.mass,
-                    .step = layer.step,
-                    .towards = Rounded::nearest};
-    note(row, in_mm(layer.from) + " to " + in_mm(layer.to) + ", " +
-                  on_display(layer.mass_each, run_.scales.large.step) + " each");
-    if (layer.tilted)
-      note(row, "mould tilted by " + trimmed(layer.tilted->angle.degrees(), 1) + "°");
-    return row;
+    if (batch_.pour.layers.empty()) return;
+    vessels_.push_back(jugs_of_layers(base_key() + ".layers", run_, batch_));
   }
 
   void melt(const planning::DecorationTally& decoration) {
@@ -397,6 +384,24 @@ class Listing {
 std::vector<Vessel> weigh_out(const planning::Run& run, const planning::Plan& plan,
                               const planning::Batch& batch) {
   return Listing(run, plan, batch).vessels();
+}
+
+Vessel jugs_of_layers(const std::string& key, const planning::Run& run,
+                      const planning::Batch& batch) {
+  Filling filling({.key = key,
+                   .kind = Kind::layers,
+                   .title = "Layers, lowest first",
+                   .batter = BatterRole::base},
+                  {});
+  for (const auto& layer : batch.pour.layers) {
+    filling.put(layer_row(layer, run));
+    for (const auto& colour : layer.colours) {
+      WeighOutRow row = ingredient_row(colour, layer.name + "-" + colour.name, Role::colour);
+      row.adding = layer.name;
+      filling.put(std::move(row));
+    }
+  }
+  return filling.filled();
 }
 
 std::string base_key() { return "pour"; }

@@ -16,6 +16,10 @@ namespace brimwright::reports {
 std::vector<Vessel> weigh_out(const planning::Run& run, const planning::Plan& plan,
                               const planning::Batch& batch);
 
+/// The jugs of a batch's layers, lowest first, with what is stirred into them.
+Vessel jugs_of_layers(const std::string& key, const planning::Run& run,
+                      const planning::Batch& batch);
+
 /// What the keys of a batter's vessels begin with: "pour" of the base; of the batch's whippings by
 /// their place "pipe", "pipe.2".
 std::string base_key();

@@ -13,7 +13,9 @@ constexpr std::int64_t most_pieces = 1'000'000;  // as in a run
 OrderLine line_of(const Fields& fields, const moulds::Library& library) {
   OrderLine line{.run = library.resolve(fields.text("run"), fields.place("run")),
                  .pieces = fields.whole_number("pieces", 1, most_pieces),
-                 .where = fields.place("run")};
+                 .together = fields.optional_name("together").value_or(""),
+                 .where = fields.place("run"),
+                 .together_at = fields.place("together")};
   fields.refuse_unknown();
   if (is_order(Fields::read(line.run)))
     throw UserError(line.where, "is an order itself",

@@ -15,7 +15,8 @@ namespace brimwright::runs {
 struct OrderLine {
   std::string run;  // its file
   std::int64_t pieces = 0;
-  Place where;
+  std::string together = {};  // the word of those it is poured together with; empty: with none
+  Place where, together_at;
 };
 
 /// What is to be made for somebody (schema brimwright.order/1). Any text may be empty.

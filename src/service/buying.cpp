@@ -5,6 +5,7 @@
 #include "runs/selling_reading.h"
 #include "runs/studio_file.h"
 #include "runs/supplies.h"
+#include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/purchasing.h"
 #include "service/run_planning.h"
@@ -15,6 +16,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace brimwright::service {
@@ -24,11 +26,17 @@ using reports::Buying;
 
 constexpr std::int64_t most_numbers = 2'000;  // of pieces that are planned to find what stock makes
 
-/// A run to buy for.
+/// A run to buy for, or an order's.
 struct Asked {
   std::string file;
-  std::optional<std::int64_t> sell = {};  // where an order says it
-  std::string order = {};                 // that order's file
+  std::optional<runs::Order> order;
+
+  std::vector<std::string> runs() const {
+    if (!order) return {file};
+    std::vector<std::string> files;
+    for (const auto& line : order->lines) files.push_back(line.run);
+    return files;
+  }
 };
 
 void refuse_twice(const std::vector<std::string>& files) {
@@ -42,24 +50,26 @@ void refuse_twice(const std::vector<std::string>& files) {
   }
 }
 
-/// The runs among the files, and those of the orders.
-std::vector<Asked> runs_asked(const std::vector<std::string>& files,
-                              const moulds::Library& library) {
+std::vector<Asked> asked_for(const std::vector<std::string>& files,
+                             const moulds::Library& library) {
   std::vector<Asked> all;
   for (const std::string& file : files) {
     library.named->push_back(file);
-    const auto order = order_in(file, std::nullopt, library);
-    if (!order) all.push_back({file});
-    if (!order) continue;
-    for (const auto& line : order->lines) all.push_back({line.run, line.pieces, file});
+    all.push_back({file, order_in(file, std::nullopt, library)});
   }
   return all;
 }
 
-/// The studio's file for all runs.
-std::string studio_for_all(const std::vector<Asked>& runs, const moulds::Library& library) {
+/// Their files, and those of the orders' lines.
+std::vector<std::string> runs_of(const std::vector<Asked>& all) {
   std::vector<std::string> files;
-  for (const auto& one : runs) files.push_back(one.file);
+  for (const Asked& one : all)
+    for (std::string& file : one.runs()) files.push_back(std::move(file));
+  return files;
+}
+
+/// The studio's file for all runs.
+std::string studio_for_all(const std::vector<std::string>& files, const moulds::Library& library) {
   std::string studio = studio_of_all(files, library);
   if (studio.empty())
     throw UserError({files.front(), ""},
@@ -69,9 +79,9 @@ std::string studio_for_all(const std::vector<Asked>& runs, const moulds::Library
 }
 
 /// A run by itself and in an order is bought for twice, which may be meant.
-void note_doubles(const std::vector<Asked>& runs, Buying& buying) {
+void note_doubles(const std::vector<std::string>& files, Buying& buying) {
   std::map<std::string, std::int64_t> times;
-  for (const auto& one : runs) ++times[one_name_of(one.file)];
+  for (const auto& one : files) ++times[one_name_of(one)];
   for (const auto& [file, count] : times)
     if (count > 1)
       buying.notes.push_back({Severity::note, on_one_line(file) + " is bought for " +
@@ -145,6 +155,70 @@ Reply reply_of(const BuyRequest& request, const Request& asked, const Buying& bu
   return reply;
 }
 
+/// Plans what is asked for, and gathers what it takes.
+class Gathering {
+ public:
+  Gathering(const moulds::Library& library, const Caller& caller,
+            const std::vector<costing::Packaging>& packaging, runs::Supplies& supplies,
+            Buying& buying)
+      : library_(library),
+        caller_(caller),
+        packaging_(packaging),
+        supplies_(supplies),
+        buying_(buying) {}
+
+  void gather(const Asked& asked) {
+    if (asked.order)
+      gather_order(*asked.order);
+    else
+      gather_run(asked.file);
+  }
+  const std::vector<const planning::Run*>& runs() const { return runs_; }
+  const PlannedRun& first_run() const { return *by_themselves_.front(); }
+
+ private:
+  void gather_run(const std::string& file) {
+    library_.named->push_back(file);
+    by_themselves_.push_back(
+        std::make_unique<PlannedRun>(planned_run(file, std::nullopt, library_, caller_)));
+    const auto& [run, measured, plan] = *by_themselves_.back();
+    add_materials(buying_.materials, materials_in(run, plan));
+    add(file, run, plan, "");
+  }
+
+  void gather_order(const runs::Order& order) {
+    orders_.push_back(ordered_runs(order, library_, caller_));
+    const OrderedRuns& ordered = orders_.back();
+    planned_.push_back(std::make_unique<PlannedOrder>(planned_order(ordered, 1)));
+    const PlannedOrder& planned = *planned_.back();
+    add_materials(buying_.materials, materials_in(ordered, planned));
+    for (std::size_t i = 0; i < ordered.size(); ++i)
+      add(ordered[i]->line.run, ordered[i]->run, planned.lines[i], order.file);
+    for (auto& one : poured_together(ordered, planned))
+      buying_.together.push_back({order.file, std::move(one)});
+    for (const std::string& remark : lone_words(order))
+      buying_.notes.push_back({Severity::note, remark});
+  }
+
+  void add(const std::string& file, const planning::Run& run, const planning::Plan& plan,
+           const std::string& order) {
+    agree_on_currency(run, supplies_);
+    add_materials(buying_.materials, packaging_for(plan, packaging_));
+    runs_.push_back(&run);
+    buying_.runs.push_back({file, run.name, plan.pieces.sell, plan.pieces.make, order});
+  }
+
+  const moulds::Library& library_;
+  const Caller& caller_;
+  const std::vector<costing::Packaging>& packaging_;
+  runs::Supplies& supplies_;
+  Buying& buying_;
+  std::vector<std::unique_ptr<PlannedRun>> by_themselves_;
+  std::vector<OrderedRuns> orders_;
+  std::vector<std::unique_ptr<PlannedOrder>> planned_;
+  std::vector<const planning::Run*> runs_;
+};
+
 }  // namespace
 
 Reply bought(const BuyRequest& request, const Request& asked, const moulds::Library& given,
@@ -152,32 +226,23 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>();
   refuse_twice(request.files);
-  const auto asked_for = runs_asked(request.files, library);
-  if (request.with_stock && (asked_for.size() != 1 || !asked_for.front().order.empty()))
+  const auto all = asked_for(request.files, library);
+  if (request.with_stock && (all.size() != 1 || all.front().order))
     throw UserError(asked.terms.place("with-stock"), "is of one run", "name a single run with it");
+  const auto files = runs_of(all);
   Buying buying;
-  buying.studio = studio_for_all(asked_for, library);
-  const runs::Studio studio = runs::studio_for(asked_for.front().file, library);
+  buying.studio = studio_for_all(files, library);
+  const runs::Studio studio = runs::studio_for(files.front(), library);
   runs::Supplies supplies = runs::read_supplies(studio);
   const auto packaging = runs::read_packaging(studio);
-  std::vector<PlannedRun> all;
-  for (const auto& one : asked_for) {
-    library.named->push_back(one.file);
-    all.push_back(planned_run(one.file, one.sell, library, caller));
-    const auto& [run, measured, plan] = all.back();
-    agree_on_currency(run, supplies);
-    buying.runs.push_back({one.file, run.name, plan.pieces.sell, plan.pieces.make, one.order});
-    add_materials(buying.materials, materials_in(run, plan));
-    add_materials(buying.materials, packaging_for(plan, packaging));
-  }
+  Gathering gathering(library, caller, packaging, supplies, buying);
+  for (const Asked& one : all) gathering.gather(one);
   caller.tell_read(*library.named);
   take_off_stock(buying.materials, supplies);
-  std::vector<const planning::Run*> runs;
-  for (const auto& one : all) runs.push_back(&one.run);
-  buy(buying, supplies, runs);
+  buy(buying, supplies, gathering.runs());
   note(buying);
-  note_doubles(asked_for, buying);
-  if (request.with_stock) buying.stock = stock_of(all.front(), supplies);
+  note_doubles(files, buying);
+  if (request.with_stock) buying.stock = stock_of(gathering.first_run(), supplies);
   return reply_of(request, asked, buying);
 }
 

@@ -1,13 +1,11 @@
 #include "service/order_quoting.h"
 
 #include "costing/order_quote.h"
-#include "planning/plan.h"
 #include "reports/quote_report.h"
-#include "runs/run_file.h"
 #include "runs/selling_reading.h"
+#include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/quote_asking.h"
-#include "service/run_planning.h"
 
 #include <cstdint>
 #include <memory>
@@ -18,24 +16,6 @@
 namespace brimwright::service {
 namespace {
 
-/// A line of an order, ready to be planned for any number of pieces.
-struct Line {
-  Line(planning::Run run_of_it, std::int64_t pieces_of_it, costing::Selling selling_of_it,
-       const Caller& caller)
-      : run(std::move(run_of_it)),
-        pieces(pieces_of_it),
-        selling(std::move(selling_of_it)),
-        measured(measured_run(run, caller)),
-        trials(run, measured) {}
-  Line(const Line&) = delete;  // the trials are of its run
-
-  planning::Run run;
-  std::int64_t pieces;
-  costing::Selling selling;
-  planning::Measured measured;
-  planning::BatchTrials trials;
-};
-
 std::vector<std::int64_t> times_asked(const QuoteRequest& request, const UserTerms& terms) {
   if (request.sell)
     throw UserError(terms.place("sell"), "is of a run, and this is an order",
@@ -45,47 +25,54 @@ std::vector<std::int64_t> times_asked(const QuoteRequest& request, const UserTer
   return numbers_from(*request.times, terms.place("times"));
 }
 
-std::vector<std::unique_ptr<Line>> lines_of(const runs::Order& order, const QuoteRequest& request,
-                                            const UserTerms& terms, const moulds::Library& library,
-                                            const Caller& caller) {
-  std::vector<std::unique_ptr<Line>> lines;
-  for (const auto& [file, pieces, where] : order.lines) {
-    library.named->push_back(file);
-    planning::Run run = runs::read_run(file, library, pieces);
-    caller.tell_read(*library.named);
-    costing::Selling selling = runs::read_selling(run, library);
-    ask_as_typed(selling, request, terms);
-    lines.push_back(std::make_unique<Line>(std::move(run), pieces, std::move(selling), caller));
+/// What each run of the order costs and is sold for.
+std::vector<costing::Selling> sellings_of(const OrderedRuns& runs, const QuoteRequest& request,
+                                          const UserTerms& terms, const moulds::Library& library) {
+  std::vector<costing::Selling> sellings;
+  for (const auto& one : runs) {
+    sellings.push_back(runs::read_selling(one->run, library));
+    ask_as_typed(sellings.back(), request, terms);
   }
-  return lines;
+  return sellings;
 }
 
-void refuse_other_money(const std::vector<std::unique_ptr<Line>>& lines) {
-  const Line& first = *lines.front();
-  for (const auto& line : lines)
-    if (!(line->selling.currency == first.selling.currency))
-      throw UserError({line->run.file, ""},
-                      "pays in " + line->selling.currency.code + ", and " + first.run.file +
-                          " in " + first.selling.currency.code,
+void refuse_other_money(const OrderedRuns& runs, const std::vector<costing::Selling>& sellings) {
+  for (std::size_t i = 0; i < runs.size(); ++i)
+    if (!(sellings[i].currency == sellings.front().currency))
+      throw UserError({runs[i]->run.file, ""},
+                      "pays in " + sellings[i].currency.code + ", and " + runs.front()->run.file +
+                          " in " + sellings.front().currency.code,
                       "give all prices in one currency");
 }
 
-/// The order made `times` times; adds up in `materials` what it takes.
-costing::QuotedOrder made_times(std::int64_t times, const runs::Order& order,
-                                const std::vector<std::unique_ptr<Line>>& lines,
-                                Materials& materials) {
+void refuse_too_many(const runs::Order& order, std::int64_t times) {
+  for (const auto& line : order.lines) within_reach(times * line.pieces, {order.file, "/lines"});
+}
+
+/// The order made `times` times, of its finished plan.
+costing::QuotedOrder quoted(std::int64_t times, const OrderedRuns& runs,
+                            const std::vector<costing::Selling>& sellings,
+                            const PlannedOrder& planned) {
   std::int64_t pieces = 0;
-  for (const auto& line : lines) pieces += times * line->pieces;
-  std::vector<costing::QuotedLine> quoted;
-  for (const auto& line : lines) {
-    const std::int64_t sell = within_reach(times * line->pieces, {order.file, "/lines"});
-    const auto plan = planning::plan_for(sell, line->run, line->measured, line->trials);
-    pass_gates(line->run, plan);
-    add_materials(materials, all_materials(line->run, plan, line->selling));
-    quoted.push_back({line->run.name,
-                      costing::quoted_number(plan, line->selling, pieces, {line->run.file, ""})});
+  for (const auto& one : runs) pieces += times * one->line.pieces;
+  std::vector<costing::QuotedLine> lines;
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    const auto& plan = planned.lines[i];
+    const PlannedTogether* with = planned.with(i);
+    auto items = with == nullptr ? costing::cost_items(plan, sellings[i])
+                                 : costing::cost_items(plan, sellings[i], part_of_base(*with, i));
+    lines.push_back({runs[i]->run.name, costing::quoted_number(plan, std::move(items), sellings[i],
+                                                               pieces, {runs[i]->run.file, ""})});
   }
-  return costing::quoted_order(times, std::move(quoted));
+  return costing::quoted_order(times, std::move(lines));
+}
+
+Materials all_materials(const OrderedRuns& runs, const std::vector<costing::Selling>& sellings,
+                        const PlannedOrder& planned) {
+  Materials materials = materials_in(runs, planned);
+  for (std::size_t i = 0; i < runs.size(); ++i)
+    add_materials(materials, packaging_for(planned.lines[i], sellings[i].packaging));
+  return materials;
 }
 
 }  // namespace
@@ -98,21 +85,27 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
   std::vector<std::string> files;
   for (const auto& line : order.lines) files.push_back(line.run);
   studio_of_all(files, library);
-  const auto lines = lines_of(order, request, asked.terms, library, caller);
-  refuse_other_money(lines);
-  const costing::Selling& selling = lines.front()->selling;
-  const runs::Supplies supplies = supplies_for(lines.front()->run, selling, library);
+  for (const std::int64_t n : times) refuse_too_many(order, n);
+  const OrderedRuns ordered = ordered_runs(order, library, caller);
+  const auto sellings = sellings_of(ordered, request, asked.terms, library);
+  refuse_other_money(ordered, sellings);
+  const costing::Selling& selling = sellings.front();
+  const runs::Supplies supplies = supplies_for(ordered.front()->run, selling, library);
   std::vector<const planning::Run*> runs;
-  for (const auto& line : lines) runs.push_back(&line->run);
+  for (const auto& one : ordered) runs.push_back(&one->run);
   std::vector<costing::QuotedOrder> orders;
   std::vector<reports::Buying> purchases;
+  std::vector<std::vector<reports::PouredTogether>> together;
+  std::vector<std::unique_ptr<const PlannedOrder>> plans;  // `together` refers to them
   for (const std::int64_t n : times) {
-    Materials materials;
-    orders.push_back(made_times(n, order, lines, materials));
-    purchases.push_back(purchase_for(std::move(materials), supplies, runs));
+    plans.push_back(std::make_unique<const PlannedOrder>(planned_order(ordered, n)));
+    orders.push_back(quoted(n, ordered, sellings, *plans.back()));
+    purchases.push_back(
+        purchase_for(all_materials(ordered, sellings, *plans.back()), supplies, runs));
+    together.push_back(poured_together(ordered, *plans.back()));
   }
-  const reports::OrderQuoteReport report{order.file, order.whom_for, order.due,
-                                         orders,     selling,        purchases};
+  const reports::OrderQuoteReport report{order.file, order.whom_for, order.due, orders,
+                                         selling,    purchases,      together,  lone_words(order)};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

@@ -101,14 +101,26 @@ std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Suppl
   return packs;
 }
 
-}  // namespace
-
-Materials materials_in(const planning::Run& run, const planning::Plan& plan) {
+Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
   Materials materials;
-  for (const auto& line : planning::materials_used(plan))
+  for (const auto& line : used)
     materials.push_back(
         material(line.name, reports::material_name(line.name, run), Amount::at_least(line.used)));
   return materials;
+}
+
+}  // namespace
+
+Materials materials_in(const planning::Run& run, const planning::Plan& plan) {
+  return materials_of(planning::materials_used(plan), run);
+}
+
+Materials base_materials_in(const planning::Run& run, const planning::Plan& plan) {
+  return materials_of(planning::base_used(plan), run);
+}
+
+Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan) {
+  return materials_of(planning::used_beside_base(plan), run);
 }
 
 Materials packaging_for(const planning::Plan& plan,

@@ -15,6 +15,10 @@ using Materials = std::vector<reports::Buying::Material>;
 /// All that one plan takes, by weight.
 Materials materials_in(const planning::Run& run, const planning::Plan& plan);
 
+/// The same in two: of its base's batter, and of all else.
+Materials base_materials_in(const planning::Run& run, const planning::Plan& plan);
+Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan);
+
 /// What goes round the pieces of `plan` that are sold.
 Materials packaging_for(const planning::Plan& plan,
                         const std::vector<costing::Packaging>& packaging);

@@ -63,9 +63,19 @@ planning::Measured measured_run(const planning::Run& run, const Caller& caller) 
   return planning::measured(run, {.progress = caller.progress, .memory = caller.memory});
 }
 
+planning::Run run_from(const std::string& file, std::optional<std::int64_t> sell,
+                       const moulds::Library& library) {
+  return run_in(Fields::read(file), sell, library);
+}
+
 void pass_gates(const planning::Run& run, const planning::Plan& plan) {
-  for (const auto& batch : plan.batches) {
+  for (const auto& batch : plan.batches)
     pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
+  pass_gates_beside_base(run, plan);
+}
+
+void pass_gates_beside_base(const planning::Run& run, const planning::Plan& plan) {
+  for (const auto& batch : plan.batches) {
     for (const auto& whipping : batch.whippings)
       pass_lye_gate(run.pipe->formula, whipping.pipe.batter.weighing);
     if (batch.lye_pot)
@@ -82,7 +92,7 @@ planning::Plan gated_plan(const planning::Run& run, const planning::Measured& me
 
 PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
                        const moulds::Library& library, const Caller& caller) {
-  planning::Run run = run_in(Fields::read(file), sell, library);
+  planning::Run run = run_from(file, sell, library);
   planning::Measured measured = measured_run(run, caller);
   planning::Plan plan = gated_plan(run, measured);
   return {std::move(run), std::move(measured), std::move(plan)};

@@ -29,8 +29,14 @@ planning::Run told_run(const RunAsked& asked, const UserTerms& terms, const moul
 
 planning::Measured measured_run(const planning::Run& run, const Caller& caller);
 
+/// The run in `file` for `sell` pieces or its own number of them, as told_run() has it.
+planning::Run run_from(const std::string& file, std::optional<std::int64_t> sell,
+                       const moulds::Library& library);
+
 /// Throws where a batch of `plan` would be lye-heavy, or a name in it stands for something else.
 void pass_gates(const planning::Run& run, const planning::Plan& plan);
+/// The same where the base is weighed with others, and passes for all of them.
+void pass_gates_beside_base(const planning::Run& run, const planning::Plan& plan);
 
 /// The plan of the run's own number of pieces, past those gates.
 planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured);

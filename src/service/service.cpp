@@ -27,7 +27,7 @@
 #include "service/inspect.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
-#include "service/name_gate.h"
+#include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/piece_files.h"
 #include "service/quoting.h"
@@ -173,7 +173,7 @@ reports::Sheet sheet_of_run(const SheetRequest& request, const UserTerms& terms,
   return reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
 }
 
-/// One run after the other.
+/// One run after the other; those that are poured together with their base before them.
 reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& request,
                               const UserTerms& terms, const moulds::Library& given,
                               const Caller& caller) {
@@ -184,12 +184,18 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
                       "leave it out, or ask for the sheet of one of its runs");
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(std::vector{order.file});
+  const OrderedRuns runs = ordered_runs(order, library, caller);
+  const PlannedOrder planned = planned_order(runs, 1);
+  const auto together = poured_together(runs, planned);
   std::vector<reports::Sheet> sheets;
-  for (const auto& line : order.lines) {
-    library.named->push_back(line.run);
-    const auto planned = planned_run(line.run, line.pieces, library, caller);
-    caller.tell_read(*library.named);
-    sheets.push_back(reports::bench_sheet(planned.run, planned.plan, {}, request.printed_at));
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    if (planned.with(i) == nullptr)
+      sheets.push_back(
+          reports::bench_sheet(runs[i]->run, planned.lines[i], {}, request.printed_at));
+    for (const auto& one : together)  // all its lines, where the first of them stands
+      if (one.lines.front().number == i)
+        for (auto& sheet : reports::bench_sheets(one, request.printed_at))
+          sheets.push_back(std::move(sheet));
   }
   const std::string whom = reports::whom_and_when(order.whom_for, order.due);
   return reports::sheet_of_all(whom.empty() ? "Order" : "Order " + whom, std::move(sheets));

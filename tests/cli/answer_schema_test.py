@@ -195,6 +195,22 @@ def of_buying(plain):
         yield ["buy", f"{folder}/studio/bought.run.json", "--with-stock", "--studio", f"{folder}/studio/{studio}.studio.json"]
 
 
+def of_poured_together(plain):
+    """A base for two lines, in batches; small and on a coarse scale, so that there is something to caution of; a word that is alone."""
+    small = {**plain, "scales": {"large": {"step": "1 g", "most": "5 kg"}, "fine": {"step": "1 g", "most": "500 g"}}, "pots": {"holds": "800 ml"}}
+    small.pop("money", None)
+    os.makedirs(f"{folder}/poured", exist_ok=True)
+    shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/poured")
+    for name in ("one", "two", "three"):
+        write(f"poured/{name}.run.json", {**small, "name": name})
+    write("poured/studio.json", {"schema": "brimwright.studio/1", "currency": "EUR"})
+    words = (("one", "A"), ("two", "A"), ("three", "B"))
+    write("poured/both.order.json", {"schema": "brimwright.order/1", "lines": [{"run": f"{name}.run.json", "pieces": 5, "together": word}
+                                                                               for name, word in words]})
+    yield ["quote", f"{folder}/poured/both.order.json"]
+    yield ["buy", f"{folder}/poured/both.order.json"]
+
+
 def of_fixtures():
     """What no shipped file shows."""
     # Two pockets with a low wall between them, in centimetres; a cavity that ends in a point.
@@ -229,6 +245,7 @@ def of_fixtures():
                                 "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
     yield ["buy", f"{folder}/boxed.order.json", "--studio", f"{folder}/boxed.studio.json"]
     yield ["quote", f"{folder}/two.order.json", "--times", "1,3", "--margin", "40 %"]
+    yield from of_poured_together(plain)
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")
         formula.pop("water_lost_in_cure", None)

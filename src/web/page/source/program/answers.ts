@@ -1,5 +1,37 @@
 // What the program answers: made of src/schemas by answers.mjs, and not changed by hand.
 
+export type AimedSuperfat = Superfat & {
+  /**
+   * As the formula says, in per cent.
+   */
+  aim: number;
+};
+/**
+ * One thing to weigh.
+ */
+export type Ingredient = Weighed & {
+  /**
+   * For people: "Olive oil", "NaOH, 99 % pure".
+   */
+  name: string;
+  /**
+   * What it is in the batter; extra_oil disperses a colour and is no fat of the formula, liquid stands in for water, acid takes alkali.
+   */
+  role: "fat" | "extra_oil" | "alkali" | "water" | "liquid" | "acid" | "additive" | "fragrance" | "colour";
+  goes_into: "fats" | "lye" | "batter";
+  /**
+   * Of a fat: its id in files of fats.
+   */
+  fat?: string;
+  /**
+   * The same by US teaspoons, where a bulk density is known.
+   */
+  teaspoons?: number;
+  /**
+   * Of a fat: the part that first disperses colours, in grams.
+   */
+  set_aside_for_colours_g?: number;
+};
 /**
  * How serious it is; a danger can hurt someone or spoil a batch.
  */
@@ -54,38 +86,6 @@ export type Pour = Batter & {
    * Lowest first; absent for one plain pour.
    */
   layers?: Layer[];
-};
-export type AimedSuperfat = Superfat & {
-  /**
-   * As the formula says, in per cent.
-   */
-  aim: number;
-};
-/**
- * One thing to weigh.
- */
-export type Ingredient = Weighed & {
-  /**
-   * For people: "Olive oil", "NaOH, 99 % pure".
-   */
-  name: string;
-  /**
-   * What it is in the batter; extra_oil disperses a colour and is no fat of the formula, liquid stands in for water, acid takes alkali.
-   */
-  role: "fat" | "extra_oil" | "alkali" | "water" | "liquid" | "acid" | "additive" | "fragrance" | "colour";
-  goes_into: "fats" | "lye" | "batter";
-  /**
-   * Of a fat: its id in files of fats.
-   */
-  fat?: string;
-  /**
-   * The same by US teaspoons, where a bulk density is known.
-   */
-  teaspoons?: number;
-  /**
-   * Of a fat: the part that first disperses colours, in grams.
-   */
-  set_aside_for_colours_g?: number;
 };
 /**
  * A layer of the base.
@@ -244,6 +244,10 @@ export interface BuyingList {
    */
   runs: RunToBuyFor[];
   /**
+   * Lines of orders whose base is mixed as one, and bought for once.
+   */
+  together: PouredTogether[];
+  /**
    * All that the runs use.
    */
   materials: MaterialToBuy[];
@@ -298,6 +302,438 @@ export interface RunToBuyFor {
    * The file of the order that it is a line of.
    */
   order?: string;
+}
+/**
+ * Lines of an order whose base is mixed as one.
+ */
+export interface PouredTogether {
+  /**
+   * That the lines have in common.
+   */
+  word: string;
+  /**
+   * The base's name.
+   */
+  formula: string;
+  /**
+   * Of the order, from 0.
+   */
+  lines: number[];
+  /**
+   * Times that moulds are locked.
+   */
+  fillings: number;
+  /**
+   * Base in all batches.
+   */
+  make_g: number;
+  /**
+   * The different ones, largest first.
+   *
+   * @minItems 1
+   */
+  batches: SharedBatch[];
+  /**
+   * Of this base, worst first.
+   */
+  cautions: Remark[];
+  /**
+   * In a list to buy: the order's file.
+   */
+  order?: string;
+}
+export interface SharedBatch {
+  /**
+   * Of these.
+   */
+  count: number;
+  /**
+   * Which of the base's batches they are, in the order of making.
+   */
+  numbers: number[];
+  /**
+   * Of all lines.
+   */
+  pieces: number;
+  base: SharedBase;
+  /**
+   * Planned to stay in the pot, and in the jug of all that is poured plain.
+   */
+  left_behind_g: number;
+  /**
+   * By rounding up to the scale. What the lines take, left_behind_g and this are make_g of the base.
+   */
+  over_g: number;
+  /**
+   * Those that take part.
+   *
+   * @minItems 1
+   */
+  lines: SharedBatchLine[];
+  /**
+   * The same for the same weigh_out, and for no other.
+   */
+  mark: string;
+  /**
+   * The base, then the jugs of each line with the share of the base that they take.
+   */
+  weigh_out: Vessel[];
+}
+/**
+ * The masses of one batch. in_pieces_g + lost_g = make_g.
+ */
+export interface SharedBase {
+  /**
+   * Its formula's name.
+   */
+  formula: string;
+  /**
+   * That turns the one into the other; whipped, of a topping.
+   */
+  density_g_per_ml: number;
+  /**
+   * Of the plain batter, from its ingredients.
+   */
+  plain_density_computed_g_per_ml: number;
+  /**
+   * In all pieces.
+   */
+  in_pieces_g: number;
+  /**
+   * All losses together.
+   */
+  lost_g: number;
+  /**
+   * The sum of what is weighed.
+   */
+  make_g: number;
+  /**
+   * The formula's fats.
+   */
+  fats_g: number;
+  /**
+   * As weighed, with its impurity.
+   */
+  naoh_g: number;
+  /**
+   * As weighed, with its impurity.
+   */
+  koh_g: number;
+  /**
+   * All of it: plain, and in liquids that stand in for it.
+   */
+  water_g: number;
+  /**
+   * Vinegar's and the like, beside water_g.
+   */
+  water_in_acids_g: number;
+  /**
+   * Pure alkali / (pure alkali + all water).
+   */
+  lye_strength_percent: number;
+  /**
+   * The same in the pot of lye solution, before what goes into the batter.
+   */
+  pot_strength_percent: number;
+  /**
+   * Mass of water / mass of pure alkali.
+   */
+  water_to_pure_alkali: number;
+  /**
+   * Water as a share of the fats.
+   */
+  water_percent_of_fats: number;
+  superfat_percent: AimedSuperfat;
+  heat: Heat;
+  /**
+   * In the order you work: what is wet before the alkali.
+   */
+  ingredients: Ingredient[];
+}
+/**
+ * Superfat as weighed, in per cent of the alkali that the fats need.
+ */
+export interface Superfat {
+  /**
+   * By typical values.
+   */
+  effective: number;
+  /**
+   * If every range falls the wrong way; rounded down.
+   */
+  low: number;
+  /**
+   * If every range falls the other way; rounded up.
+   */
+  high: number;
+  /**
+   * Lower end of the likely band; rounded down.
+   */
+  likely_low: number;
+  /**
+   * Upper end of the likely band; rounded up.
+   */
+  likely_high: number;
+  /**
+   * What "likely" means, in words.
+   */
+  likely_means: string;
+  /**
+   * Half width of the band by the steps of the scales alone.
+   */
+  likely_by_scales: number;
+  /**
+   * The greatest first.
+   */
+  uncertainties: Doubt[];
+}
+/**
+ * One cause why the superfat may fall otherwise.
+ */
+export interface Doubt {
+  /**
+   * Such as "the purity of NaOH (98 to 100 %)".
+   */
+  cause: string;
+  /**
+   * What makes it smaller.
+   */
+  remedy: string;
+  /**
+   * Its share of the variance, in per cent.
+   */
+  percent_of_variance: number;
+}
+/**
+ * How warm fresh lye solution may get, and how long it takes to cool.
+ */
+export interface Heat {
+  /**
+   * Temperature of the water, in degrees Celsius.
+   */
+  water_at_c: number;
+  /**
+   * That temperature is assumed, not given.
+   */
+  assumed: boolean;
+  /**
+   * Hottest lye solution, in degrees Celsius.
+   */
+  peak_c: number;
+  /**
+   * In degrees Celsius.
+   */
+  boils_at_c: number;
+  /**
+   * To the temperature it is used at; none where the run does not give it.
+   */
+  cooling: CoolingTime[];
+  /**
+   * Batter when lye solution and fats are mixed as the run says, in degrees Celsius.
+   */
+  at_pour_c: number | null;
+}
+/**
+ * How long the lye solution takes to cool.
+ */
+export interface CoolingTime {
+  /**
+   * "cold water", "a fridge without food".
+   */
+  in: string;
+  /**
+   * In minutes.
+   */
+  shortest_min: number;
+  /**
+   * In minutes.
+   */
+  longest_min: number;
+}
+/**
+ * A mass as it is weighed.
+ */
+export interface Weighed {
+  /**
+   * Mass, in grams, to the milligram
+   */
+  g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  scale_step_g: number;
+}
+export interface SharedBatchLine {
+  /**
+   * Of the order.
+   */
+  line: number;
+  /**
+   * Its name.
+   */
+  run: string;
+  pieces: number;
+  /**
+   * Cavities filled.
+   */
+  casts: number;
+  /**
+   * Which of the line's own batches they are: it counts those alone that it takes part in.
+   */
+  numbers: number[];
+  /**
+   * Base in one cast.
+   */
+  mass_each_g: number;
+  /**
+   * In all of them.
+   */
+  in_pieces_g: number;
+  /**
+   * In the pieces and poured over them, in its test piece, and left in the jugs of its layers.
+   */
+  takes_g: number;
+  /**
+   * Of what all lines take, to the ten-thousandth.
+   */
+  share_percent: number;
+}
+/**
+ * A jug, a pot or a row of cups that is weighed out in one go; what the bench sheet prints under one title.
+ */
+export interface Vessel {
+  /**
+   * Its own in the batch; the same for any number of pieces.
+   */
+  key: string;
+  /**
+   * Absent: of no batter, or of all.
+   */
+  batter?: "pour" | "pipe";
+  /**
+   * share: lye solution that stands ready, weighed out of the pot or topped up; batter: what is added to it; layers: its jugs with their colours.
+   */
+  vessel: "fats" | "lye" | "lye_pot" | "share" | "batter" | "layers" | "melt" | "dust";
+  /**
+   * As on the sheet.
+   */
+  title: string;
+  /**
+   * So often is it weighed in this batch; absent: once.
+   */
+  times?: number;
+  /**
+   * Absent: on the day itself.
+   */
+  day_before?: true;
+  /**
+   * In the order they go in.
+   *
+   * @minItems 1
+   */
+  rows: WeighOutRow[];
+  /**
+   * To be read at this vessel.
+   */
+  words: VesselWords[];
+  /**
+   * Of the rows, without what is set aside; in grams.
+   */
+  total_g: number;
+  /**
+   * With its unit, as the scale shows it.
+   */
+  total_shown: string;
+}
+/**
+ * One thing to weigh.
+ */
+export interface WeighOutRow {
+  /**
+   * Its own in the batch; made of what it is, whatever it weighs.
+   */
+  key: string;
+  /**
+   * For people.
+   */
+  name: string;
+  role:
+    | "fat"
+    | "alkali"
+    | "water"
+    | "ice"
+    | "liquid"
+    | "additive"
+    | "fragrance"
+    | "colour"
+    | "batter"
+    | "lye_solution"
+    | "melt"
+    | "powder";
+  /**
+   * Mass, in grams, to the milligram.
+   */
+  g: number;
+  /**
+   * Step of that scale's display, in grams.
+   */
+  step_g: number;
+  /**
+   * With its unit, as the scale shows it; alkali never rounded up.
+   */
+  shown: string;
+  /**
+   * The same in the other unit.
+   */
+  beside: string;
+  /**
+   * What belongs beside it; absent: nothing.
+   */
+  note?: string;
+  /**
+   * What it goes into, where the title does not say it.
+   */
+  adding?: string;
+  /**
+   * In the vessel then, without what is set aside; absent: it has a cup of its own.
+   */
+  running_g?: number;
+  /**
+   * The same on the scale that the vessel stands on, down where lye is in it.
+   */
+  running_shown?: string;
+}
+export interface VesselWords {
+  /**
+   * Whole sentences.
+   */
+  text: string;
+  /**
+   * What the hands do.
+   */
+  is_order: boolean;
+}
+/**
+ * A sentence for the maker.
+ */
+export interface Remark {
+  severity: Severity;
+  /**
+   * Whole sentences.
+   */
+  text: string;
 }
 export interface MaterialToBuy {
   /**
@@ -465,16 +901,6 @@ export interface ShortMaterial {
    * On the shelf.
    */
   have_g: number;
-}
-/**
- * A sentence for the maker.
- */
-export interface Remark {
-  severity: Severity;
-  /**
-   * Whole sentences.
-   */
-  text: string;
 }
 /**
  * What several answers are made of.
@@ -1396,6 +1822,10 @@ export interface OrderQuote {
    * @minItems 1
    */
   times: OrderTimes[];
+  /**
+   * On how the order is read.
+   */
+  remarks: string[];
 }
 export interface OrderTimes {
   times: number;
@@ -1409,7 +1839,7 @@ export interface OrderTimes {
   cost: string;
   unpriced: string[];
   /**
-   * In the order's order. What each order costs in fees is spread over all pieces.
+   * In the order's order. What each order costs in fees is spread over all pieces; what a shared base and its batches cost is shared by what each line takes of it.
    *
    * @minItems 1
    */
@@ -1418,6 +1848,10 @@ export interface OrderTimes {
    * Of the whole order, by each way of selling; `ask` is the sum of what the pieces are asked for.
    */
   prices: QuotedPrice[];
+  /**
+   * Lines whose base is mixed as one, by their words.
+   */
+  together: PouredTogether[];
   cash: QuoteCash;
 }
 export interface QuotedNumber {
@@ -1758,131 +2192,6 @@ export interface Batter {
    * In the order you work: what is wet before the alkali.
    */
   ingredients: Ingredient[];
-}
-/**
- * Superfat as weighed, in per cent of the alkali that the fats need.
- */
-export interface Superfat {
-  /**
-   * By typical values.
-   */
-  effective: number;
-  /**
-   * If every range falls the wrong way; rounded down.
-   */
-  low: number;
-  /**
-   * If every range falls the other way; rounded up.
-   */
-  high: number;
-  /**
-   * Lower end of the likely band; rounded down.
-   */
-  likely_low: number;
-  /**
-   * Upper end of the likely band; rounded up.
-   */
-  likely_high: number;
-  /**
-   * What "likely" means, in words.
-   */
-  likely_means: string;
-  /**
-   * Half width of the band by the steps of the scales alone.
-   */
-  likely_by_scales: number;
-  /**
-   * The greatest first.
-   */
-  uncertainties: Doubt[];
-}
-/**
- * One cause why the superfat may fall otherwise.
- */
-export interface Doubt {
-  /**
-   * Such as "the purity of NaOH (98 to 100 %)".
-   */
-  cause: string;
-  /**
-   * What makes it smaller.
-   */
-  remedy: string;
-  /**
-   * Its share of the variance, in per cent.
-   */
-  percent_of_variance: number;
-}
-/**
- * How warm fresh lye solution may get, and how long it takes to cool.
- */
-export interface Heat {
-  /**
-   * Temperature of the water, in degrees Celsius.
-   */
-  water_at_c: number;
-  /**
-   * That temperature is assumed, not given.
-   */
-  assumed: boolean;
-  /**
-   * Hottest lye solution, in degrees Celsius.
-   */
-  peak_c: number;
-  /**
-   * In degrees Celsius.
-   */
-  boils_at_c: number;
-  /**
-   * To the temperature it is used at; none where the run does not give it.
-   */
-  cooling: CoolingTime[];
-  /**
-   * Batter when lye solution and fats are mixed as the run says, in degrees Celsius.
-   */
-  at_pour_c: number | null;
-}
-/**
- * How long the lye solution takes to cool.
- */
-export interface CoolingTime {
-  /**
-   * "cold water", "a fridge without food".
-   */
-  in: string;
-  /**
-   * In minutes.
-   */
-  shortest_min: number;
-  /**
-   * In minutes.
-   */
-  longest_min: number;
-}
-/**
- * A mass as it is weighed.
- */
-export interface Weighed {
-  /**
-   * Mass, in grams, to the milligram
-   */
-  g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  scale_step_g: number;
 }
 /**
  * How one piece's part loses its water, by its maker's weighings.
@@ -2372,121 +2681,6 @@ export interface Bottle {
    * A batter each.
    */
   parts: BottlePart[];
-}
-/**
- * A jug, a pot or a row of cups that is weighed out in one go; what the bench sheet prints under one title.
- */
-export interface Vessel {
-  /**
-   * Its own in the batch; the same for any number of pieces.
-   */
-  key: string;
-  /**
-   * Absent: of no batter, or of all.
-   */
-  batter?: "pour" | "pipe";
-  /**
-   * share: lye solution that stands ready, weighed out of the pot or topped up; batter: what is added to it; layers: its jugs with their colours.
-   */
-  vessel: "fats" | "lye" | "lye_pot" | "share" | "batter" | "layers" | "melt" | "dust";
-  /**
-   * As on the sheet.
-   */
-  title: string;
-  /**
-   * So often is it weighed in this batch; absent: once.
-   */
-  times?: number;
-  /**
-   * Absent: on the day itself.
-   */
-  day_before?: true;
-  /**
-   * In the order they go in.
-   *
-   * @minItems 1
-   */
-  rows: WeighOutRow[];
-  /**
-   * To be read at this vessel.
-   */
-  words: VesselWords[];
-  /**
-   * Of the rows, without what is set aside; in grams.
-   */
-  total_g: number;
-  /**
-   * With its unit, as the scale shows it.
-   */
-  total_shown: string;
-}
-/**
- * One thing to weigh.
- */
-export interface WeighOutRow {
-  /**
-   * Its own in the batch; made of what it is, whatever it weighs.
-   */
-  key: string;
-  /**
-   * For people.
-   */
-  name: string;
-  role:
-    | "fat"
-    | "alkali"
-    | "water"
-    | "ice"
-    | "liquid"
-    | "additive"
-    | "fragrance"
-    | "colour"
-    | "batter"
-    | "lye_solution"
-    | "melt"
-    | "powder";
-  /**
-   * Mass, in grams, to the milligram.
-   */
-  g: number;
-  /**
-   * Step of that scale's display, in grams.
-   */
-  step_g: number;
-  /**
-   * With its unit, as the scale shows it; alkali never rounded up.
-   */
-  shown: string;
-  /**
-   * The same in the other unit.
-   */
-  beside: string;
-  /**
-   * What belongs beside it; absent: nothing.
-   */
-  note?: string;
-  /**
-   * What it goes into, where the title does not say it.
-   */
-  adding?: string;
-  /**
-   * In the vessel then, without what is set aside; absent: it has a cup of its own.
-   */
-  running_g?: number;
-  /**
-   * The same on the scale that the vessel stands on, down where lye is in it.
-   */
-  running_shown?: string;
-}
-export interface VesselWords {
-  /**
-   * Whole sentences.
-   */
-  text: string;
-  /**
-   * What the hands do.
-   */
-  is_order: boolean;
 }
 /**
  * What another number of pieces would do.
