@@ -25,8 +25,8 @@ room(schemas
 
 room(geometry USES units sandbox)
 room(geometry/surface
-  DOORS disjoint_sets enclosed_volume large_pages mesh_bytes parallel place_table placed_error seeded_hash
-        shell_nesting surface_edges too_many_layers triangle_distance triangle_mesh vectors weld)
+  DOORS disjoint_sets enclosed_volume large_pages mesh_bytes mesh_error parallel place_table seeded_hash
+        shell_nesting surface_edges triangle_distance triangle_mesh vectors weld)
 room(geometry/files
   USES geometry/surface
   DOORS imported_mesh mesh_file mesh_format mesh_writing)

@@ -4,7 +4,7 @@
 #include "geometry/sections/filled_part.h"
 #include "geometry/sections/plane_cut.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/too_many_layers.h"
+#include "geometry/surface/mesh_error.h"
 #include "geometry/surface/weld.h"
 #include "planning/layer_solids.h"
 #include "units/advice_text.h"

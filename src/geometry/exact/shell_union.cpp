@@ -2,7 +2,7 @@
 
 #include "geometry/exact/solid_union.h"
 #include "geometry/files/mesh_file.h"
-#include "geometry/surface/placed_error.h"
+#include "geometry/surface/mesh_error.h"
 #include "sandbox/limited_work.h"
 #include "units/user_error.h"
 

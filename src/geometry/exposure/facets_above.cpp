@@ -1,6 +1,6 @@
 #include "geometry/exposure/facets_above.h"
 
-#include "geometry/surface/too_many_layers.h"
+#include "geometry/surface/mesh_error.h"
 
 #include <algorithm>
 #include <cmath>

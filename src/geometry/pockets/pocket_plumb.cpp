@@ -1,7 +1,7 @@
 #include "geometry/pockets/pocket_plumb.h"
 
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/too_many_layers.h"
+#include "geometry/surface/mesh_error.h"
 
 #include <CGAL/Exact_predicates_inexact_constructions_kernel.h>
 

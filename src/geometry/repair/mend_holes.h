@@ -1,7 +1,7 @@
 #pragma once
 
 #include "geometry/repair/flaw.h"
-#include "geometry/surface/placed_error.h"
+#include "geometry/surface/mesh_error.h"
 #include "geometry/surface/triangle_mesh.h"
 
 #include <array>

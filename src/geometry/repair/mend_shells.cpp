@@ -6,7 +6,7 @@
 #include "geometry/repair/shell_forest.h"
 #include "geometry/surface/disjoint_sets.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/placed_error.h"
+#include "geometry/surface/mesh_error.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"

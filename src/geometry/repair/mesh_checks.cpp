@@ -3,7 +3,7 @@
 #include "geometry/files/mesh_file.h"
 #include "geometry/repair/self_crossing.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/placed_error.h"
+#include "geometry/surface/mesh_error.h"
 #include "geometry/surface/shell_nesting.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/weld.h"

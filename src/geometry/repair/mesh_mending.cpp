@@ -8,7 +8,7 @@
 #include "geometry/repair/mend_weld.h"
 #include "geometry/repair/mesh_checks.h"
 #include "geometry/surface/enclosed_volume.h"
-#include "geometry/surface/placed_error.h"
+#include "geometry/surface/mesh_error.h"
 #include "geometry/surface/surface_edges.h"
 #include "geometry/surface/vectors.h"
 #include "geometry/surface/weld.h"

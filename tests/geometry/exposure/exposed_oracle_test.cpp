@@ -1,12 +1,10 @@
 // CGAL as a second opinion on what shows: the surface of the union of all parts.
 
-#include "as_cgal.h"
+#include "cgal_booleans.h"
 #include "geometry/beads/bead.h"
 #include "geometry/exposure/exposed_surface.h"
 #include "solids.h"
 
-#include <CGAL/Polygon_mesh_processing/corefinement.h>
-#include <CGAL/Polygon_mesh_processing/measure.h>
 #include <catch2/catch.hpp>
 
 #include <cmath>
@@ -16,10 +14,7 @@
 namespace brimwright::geometry {
 namespace {
 
-namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
-using test::as_cgal;
-using Mesh = test::CgalMesh;
 
 struct Shown {
   double area = 0, upward = 0;
@@ -27,15 +22,10 @@ struct Shown {
 
 /// Of the union of all parts, in square millimetres.
 Shown shown_by_union(const std::vector<TriangleMesh>& parts) {
-  Mesh all = as_cgal(parts.front());
-  for (std::size_t i = 1; i < parts.size(); ++i) {
-    Mesh part = as_cgal(parts[i]), sum;
-    REQUIRE(PMP::corefine_and_compute_union(all, part, sum));
-    all = std::move(sum);
-  }
+  const test::CgalMesh all = test::united(parts);
   Shown shown;
   for (const auto face : all.faces()) {
-    const double area = CGAL::to_double(PMP::face_area(face, all));
+    const double area = test::area(all, face);
     shown.area += area;
     const auto corner = all.halfedge(face);
     const auto& a = all.point(all.source(corner));

@@ -1,13 +1,11 @@
 // CGAL as a second opinion on tilted pours: clip the level solid by the slanting plane.
 
-#include "as_cgal.h"
+#include "cgal_booleans.h"
 #include "geometry/levels/tilted_pour.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
 #include "solids.h"
 
-#include <CGAL/Polygon_mesh_processing/clip.h>
-#include <CGAL/Polygon_mesh_processing/measure.h>
 #include <catch2/catch.hpp>
 
 #include <cmath>
@@ -16,17 +14,8 @@
 namespace brimwright::geometry {
 namespace {
 
-namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
-using test::as_cgal;
 using test::Kernel;
-using Mesh = test::CgalMesh;
-
-double clipped_volume(const TriangleMesh& mesh, const Kernel::Plane_3& plane) {
-  Mesh other = as_cgal(mesh);
-  PMP::clip(other, plane, CGAL::parameters::clip_volume(true));
-  return PMP::volume(other);
-}
 
 }  // namespace
 
@@ -55,7 +44,8 @@ TEST_CASE("CGAL, clipping a level cup by the slanting surface, finds the pour's 
             std::max(furthest, x * (a[0] + t * (b[0] - a[0])) + y * (a[1] + t * (b[1] - a[1])));
       }
     const double offset = c * (mark / millimetre) - s * furthest;
-    const double clipped = clipped_volume(cup, Kernel::Plane_3(-s * x, -s * y, c, -offset));
+    const double clipped =
+        test::volume(test::clipped(cup, Kernel::Plane_3(-s * x, -s * y, c, -offset)));
     CHECK_THAT(pour.volume_at(mark) / cubic_millimetre, WithinRel(clipped, 1e-9));
     CHECK_THAT(enclosed_volume(pour.poured(mark)) / cubic_millimetre, WithinRel(clipped, 1e-9));
   }

@@ -1,7 +1,7 @@
 // CGAL as a second opinion on pockets: a box round the body up to a level, less the body, is the
 // air below that level; the part of it that lies on a pocket's floor is what the pocket holds.
 
-#include "as_cgal.h"
+#include "cgal_booleans.h"
 #include "geometry/files/mesh_file.h"
 #include "geometry/pockets/pockets.h"
 #include "geometry/surface/enclosed_volume.h"
@@ -9,9 +9,6 @@
 #include "random_bodies.h"
 #include "solids.h"
 
-#include <CGAL/Polygon_mesh_processing/connected_components.h>
-#include <CGAL/Polygon_mesh_processing/corefinement.h>
-#include <CGAL/Polygon_mesh_processing/measure.h>
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -22,7 +19,6 @@
 namespace brimwright::geometry {
 namespace {
 
-namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
 using test::as_cgal;
 using test::Kernel;
@@ -32,19 +28,14 @@ using Mesh = test::CgalMesh;
 double air_by_difference(const TriangleMesh& body, const test::Point& floor_at, double level) {
   const Box size = bounding_box(body);
   const test::Point &low = size.low_mm, &high = size.high_mm;
-  Mesh air =
-      as_cgal(test::box({low[0] - 1, low[1] - 1, low[2] - 1}, {high[0] + 1, high[1] + 1, level}));
-  Mesh solid = as_cgal(body);
-  Mesh left;
-  REQUIRE(PMP::corefine_and_compute_difference(air, solid, left));
-  std::vector<Mesh> parts;
-  PMP::split_connected_components(left, parts);
+  const TriangleMesh air =
+      test::box({low[0] - 1, low[1] - 1, low[2] - 1}, {high[0] + 1, high[1] + 1, level});
   const Kernel::Point_3 floor(floor_at[0], floor_at[1], floor_at[2]);
   std::vector<double> volumes;
-  for (const Mesh& part : parts) {
+  for (const Mesh& part : test::difference(as_cgal(air), as_cgal(body))) {
     const auto touches = [&](Mesh::Vertex_index v) { return part.point(v) == floor; };
     if (std::any_of(part.vertices().begin(), part.vertices().end(), touches))
-      volumes.push_back(CGAL::to_double(PMP::volume(part)));
+      volumes.push_back(test::volume(part));
   }
   REQUIRE(volumes.size() == 1);
   return volumes.front();

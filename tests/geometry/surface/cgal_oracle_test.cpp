@@ -1,13 +1,11 @@
 // CGAL as a second opinion: clip a mesh at a plane and measure what is below, the slow way.
 
-#include "as_cgal.h"
+#include "cgal_booleans.h"
 #include "geometry/levels/level_curve.h"
 #include "geometry/surface/enclosed_volume.h"
 #include "geometry/surface/weld.h"
 #include "solids.h"
 
-#include <CGAL/Polygon_mesh_processing/clip.h>
-#include <CGAL/Polygon_mesh_processing/measure.h>
 #include <catch2/catch.hpp>
 
 #include <vector>
@@ -15,16 +13,10 @@
 namespace brimwright::geometry {
 namespace {
 
-namespace PMP = CGAL::Polygon_mesh_processing;
 using Catch::Matchers::WithinRel;
-using test::as_cgal;
-using test::Kernel;
-using Mesh = test::CgalMesh;
 
 double clipped_volume(const TriangleMesh& mesh, double z) {
-  Mesh other = as_cgal(mesh);
-  PMP::clip(other, Kernel::Plane_3(0, 0, 1, -z), CGAL::parameters::clip_volume(true));
-  return PMP::volume(other);
+  return test::volume(test::clipped(mesh, test::Kernel::Plane_3(0, 0, 1, -z)));
 }
 
 TEST_CASE("CGAL, clipping at the level, finds the same volume", "[geometry][oracle]") {
@@ -34,7 +26,8 @@ TEST_CASE("CGAL, clipping at the level, finds the same volume", "[geometry][orac
       test::on_its_side(test::turned({{20, 0}, {31, 15}, {20, 50}}, 7)),
       test::turned_about_z(test::stretched(test::ball(1, 9, 8), {40, 25, 15}), 0.4));
   const LevelCurve curve = LevelCurve::of_solid(solid);
-  CHECK_THAT(PMP::volume(as_cgal(solid)), WithinRel(curve.brimful() / cubic_millimetre, 1e-12));
+  CHECK_THAT(test::volume(test::as_cgal(solid)),
+             WithinRel(curve.brimful() / cubic_millimetre, 1e-12));
   const Box box = bounding_box(solid);
   for (const double share : {0.07, 0.31, 0.5001, 0.73, 0.96}) {
     const double depth = share * (box.high_mm[2] - box.low_mm[2]);

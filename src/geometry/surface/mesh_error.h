@@ -3,7 +3,7 @@
 #include "geometry/surface/triangle_mesh.h"
 #include "units/user_error.h"
 
-#include <array>
+#include <stdexcept>
 #include <utility>
 
 namespace brimwright::geometry {
@@ -18,6 +18,12 @@ class PlacedError : public UserError {
 
  private:
   Point at_mm_;
+};
+
+/// More facets lie over each other than can be looked through: each plumb line meets thousands.
+class TooManyLayers : public std::runtime_error {
+ public:
+  TooManyLayers() : std::runtime_error("too many facets lie over each other") {}
 };
 
 }  // namespace brimwright::geometry
