@@ -39,6 +39,7 @@ struct WhichBatch {
 struct Sharing {
   SheetOf of = SheetOf::whole_batch;
   std::string title = {}, subtitle = {};  // of the base's own sheet
+  std::string first = {};                 // there: what comes before it is mixed; may be empty
   std::vector<SheetBlock> to_lines = {};  // there: what of it goes where
   std::string out_of = {};                // of a line: the base that it is poured from
 };
@@ -71,6 +72,7 @@ class Bench {
     add(SheetBlanks{{{"batch number", "", ""}, {"begun on (date)", "", ""}}});
     first_aid();
     day_before();
+    if (!sharing_.first.empty()) order(sharing_.first);
     if (is(SheetOf::line_of_base))
       pour_out_of_base();
     else
@@ -458,6 +460,9 @@ std::string numbers_of(const planning::Batch& batch, std::int64_t batches) {
   return text + " of " + std::to_string(batches);
 }
 
+/// What a line's own sheet has for before the pour.
+bool has_work_ahead(const planning::Run& run) { return run.pipe || !run.decorations.empty(); }
+
 /// The base's own sheet for one of its batches.
 Sharing base_alone(const PouredTogether& of, std::size_t b) {
   const auto& together = *of.planned;
@@ -465,17 +470,18 @@ Sharing base_alone(const PouredTogether& of, std::size_t b) {
   const Mass step = together.run.scales.large.step;
   Sharing sharing{.of = SheetOf::base_alone,
                   .title = together.plan.name + ", poured together (" + of.word + ")"};
-  SheetGrid grid{{{"Line", "makes", "each", "takes", "share", "pour to below the brim"}}, 0};
+  SheetGrid grid{{{"Line", "makes", "takes", "share"}}, 0};
   for (const auto& part : together.batches[b].parts) {
     const planning::Run& run = *of.lines[part.line].run;
     const auto& own = together.lines[part.line].batches[part.batch];
-    const auto& pour = own.pour;
     sharing.subtitle += (sharing.subtitle.empty() ? "For " : ", ") + run.name + " (" +
                         counted(own.pieces, "piece") + ")";
-    grid.rows.push_back({run.name, casts_on_sheet(own.casts, run),
-                         on_display(pour.batter.mass_each, step), on_display(part.takes, step),
-                         fixed_percent(Share::of_one(part.of_batch)),
-                         in_mm(run.pour.mould.curve.height() - pour.poured_to)});
+    if (has_work_ahead(run))
+      sharing.first =
+          "First the lines' own sheets: what they cast, chill or set into the moulds before the "
+          "pour.";
+    grid.rows.push_back({run.name, casts_on_sheet(own.casts, run), on_display(part.takes, step),
+                         fixed_percent(Share::of_one(part.of_batch))});
   }
   const std::string numbers = numbers_of(base, together.plan.pieces.batches);
   sharing.subtitle += numbers.empty() ? "." : "; " + numbers + ".";

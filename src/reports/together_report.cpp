@@ -10,6 +10,7 @@
 #include "units/wording.h"
 #include "units/written_number.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace brimwright::reports {
@@ -56,8 +57,10 @@ Vessel jugs_of(const std::string& key, const planning::Run& run, const planning:
   Vessel jugs =
       batch.pour.layers.empty() ? plain_pour(key, run, batch) : jugs_of_layers(key, run, batch);
   const Mass step = run.scales.large.step;
+  const auto& pour = batch.pour;
   jugs.title = "For " + run.name + ": " + casts_on_sheet(batch.casts, run) + ", " +
-               on_display(batch.pour.batter.mass_each, step) + " each";
+               on_display(pour.batter.mass_each, step) + " each, to " +
+               in_mm(run.pour.mould.curve.height() - pour.poured_to) + " below the brim";
   for (WeighOutRow& row : jugs.rows)
     if (row.role == WeighOutRow::Role::batter)
       note(row, fixed_percent(Share::of_one(row.mass / whole_base)) + " of the base");
@@ -65,6 +68,11 @@ Vessel jugs_of(const std::string& key, const planning::Run& run, const planning:
   if (test > Mass{})
     jugs.words.push_back({"For its test piece besides: " + on_display(test, step) + "."});
   return jugs;
+}
+
+bool is_any_shared(const planning::Together& together) {
+  return std::any_of(together.batches.begin(), together.batches.end(),
+                     [](const planning::TogetherBatch& batch) { return batch.parts.size() > 1; });
 }
 
 }  // namespace
@@ -83,6 +91,7 @@ std::string together_words(const PouredTogether& of) {
          brimwright::quoted(plan.name) + ", " +
          on_display(plan.pour.batter.weighing.batter, of.planned->run.scales.large.step) + " in " +
          counted(plan.pieces.batches, "batch", "batches") +
+         (is_any_shared(*of.planned) ? "" : "; no two of them share one") +
          ". What base and batches cost is shared by the base that each takes: " + listed(parts) +
          ".";
 }

@@ -133,6 +133,13 @@ sheet = re.sub(r"<[^>]*>", " ", told("sheet", "small.order.json").stdout)
 check(sheet.count("Fats for the batter") == len(small["batches"]), "each different batch is weighed once")
 check("out of the base A, batch" in sheet, "a line does not say which batch it is from")
 
+# ---- where no two lines fit into one batch, that is told
+for name, pieces in RUNS[:2]:
+    change(name, f"few_{name}", lambda document, most=pieces: document.update(batch={"pieces": most}))
+write(f"{folder}/few.order.json", order([(f"few_{name}", pieces) for name, pieces in RUNS[:2]]))
+few = re.sub(r"\s+", " ", told("quote", "few.order.json").stdout)
+check("in 2 batches; no two of them share one." in few and "no two" not in re.sub(r"\s+", " ", text), f"nothing is told of batches that share nothing: {few[-400:]}")
+
 # ---- two groups; and a word that is alone, which changes nothing
 change("plain_bars", "more_bars", lambda document: None)
 change("tray_cups", "more_cups", lambda document: None)
