@@ -155,7 +155,7 @@ class Dealer {
   // ---- a filling over batches
 
   std::optional<Batches> divided(const Mixture& filling) const {
-    const auto alone = line_by_line(filling);
+    auto alone = line_by_line(filling);
     const std::int64_t most = alone ? static_cast<std::int64_t>(alone->size())
                                     : std::min(casts_in(filling), most_batches);
     for (std::int64_t batches = fewest(filling); batches <= most; ++batches) {

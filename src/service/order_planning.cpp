@@ -40,9 +40,8 @@ PlannedTogether planned_together(const std::string& word, const std::vector<std:
 
 }  // namespace
 
-OrderedRun::OrderedRun(const runs::OrderLine& line_of_it, planning::Run run_of_it,
-                       const Caller& caller)
-    : line(line_of_it),
+OrderedRun::OrderedRun(runs::OrderLine line_of_it, planning::Run run_of_it, const Caller& caller)
+    : line(std::move(line_of_it)),
       run(std::move(run_of_it)),
       measured(measured_run(run, caller)),
       trials(run, measured) {}
@@ -94,7 +93,7 @@ costing::PartOfBase part_of_base(const PlannedTogether& of, std::size_t line) {
       all += takes;
       if (of.lines[one.line] == line) its = takes;
     }
-    part.of_batch.push_back(its / all);
+    part.of_batch.emplace_back(its / all);
   }
   return part;
 }

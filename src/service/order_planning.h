@@ -20,7 +20,7 @@ namespace brimwright::service {
 
 /// A line of an order, ready to be planned for any number of pieces.
 struct OrderedRun {
-  OrderedRun(const runs::OrderLine& line, planning::Run run, const Caller& caller);
+  OrderedRun(runs::OrderLine line, planning::Run run, const Caller& caller);
   OrderedRun(const OrderedRun&) = delete;  // the trials are of its run
 
   runs::OrderLine line;

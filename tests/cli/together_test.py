@@ -43,6 +43,10 @@ def change(name, into, edit):
     write(f"{folder}/{into}.run.json", {**document, "name": into})
 
 
+def formula_of(name):
+    return read(f"{folder}/{name}.formula.json")
+
+
 write(f"{folder}/together.order.json", order())
 write(f"{folder}/apart.order.json", order(word=None))
 
@@ -140,6 +144,18 @@ write(f"{folder}/few.order.json", order([(f"few_{name}", pieces) for name, piece
 few = re.sub(r"\s+", " ", told("quote", "few.order.json").stdout)
 check("in 2 batches; no two of them share one." in few and "no two" not in re.sub(r"\s+", " ", text), f"nothing is told of batches that share nothing: {few[-400:]}")
 
+# ---- a base that may be lye-heavy: the danger stands first, wherever it is told of
+write(f"{folder}/thin.formula.json", {**formula_of("meadow_base"), "superfat": "1 %"})
+for name, _ in RUNS[:2]:
+    change(name, f"thin_{name}", lambda document: document["pour"].update(formula="thin.formula.json"))
+write(f"{folder}/thin.order.json", order([(f"thin_{name}", pieces) for name, pieces in RUNS[:2]]))
+thin = answer("quote", "thin.order.json")["times"][0]
+check(thin["together"][0]["cautions"][0]["severity"] == "danger" and "LYE-HEAVY" in thin["together"][0]["cautions"][0]["text"], "no danger of the base")
+check(all("LYE-HEAVY" in line["dangers"][0] for line in thin["lines"]), "no danger of a line")
+check(told("quote", "thin.order.json").stdout.startswith("!! "), "the danger is not first")
+sheet = re.sub(r"<[^>]*>", " ", told("sheet", "thin.order.json").stdout)
+check(sheet.index("LYE-HEAVY") < sheet.index("FIRST AID") and sheet.count("LYE-HEAVY") == 3, "the danger is not on each sheet")
+
 # ---- two groups; and a word that is alone, which changes nothing
 change("plain_bars", "more_bars", lambda document: None)
 change("tray_cups", "more_cups", lambda document: None)
@@ -186,8 +202,7 @@ def set_in(*keys, value):
 
 
 at = "/lines/1/together: "
-formula = read(f"{folder}/meadow_base.formula.json")
-write(f"{folder}/copy.formula.json", {**formula, "name": "Copy of it"})
+write(f"{folder}/copy.formula.json", {**formula_of("meadow_base"), "name": "Copy of it"})
 slip(with_line(set_in("pour", "formula", value="copy.formula.json")), at, "Copy of it", "another formula's file")
 slip(with_line(set_in("losses", "pour", "pot", value="21 g")), at, "other losses in the pot")
 slip(with_line(set_in("pour", "temperatures", "water_at", value="12 °C")), at, "other temperatures")
