@@ -500,7 +500,7 @@ Sharing line_of_base(const PouredTogether& of, std::size_t b) {
   const auto& plan = of.planned->plan;
   const std::string numbers = numbers_of(plan.batches[b], plan.pieces.batches);
   return {.of = SheetOf::line_of_base,
-          .out_of = "out of the base " + of.word + (numbers.empty() ? "" : ", " + numbers)};
+          .out_of = "out of the base (" + of.word + ")" + (numbers.empty() ? "" : ", " + numbers)};
 }
 
 std::vector<std::size_t> in_order_of_making(const planning::Plan& plan) {

@@ -135,7 +135,7 @@ check(count == 3, f"{count} batches in a pot of 1.5 l")  # 2.2 kg of base, and a
 check(all(one["base"]["make_g"] / one["base"]["density_g_per_ml"] <= 1000 for one in small["batches"]), "a batch is more than two thirds of the pot")
 sheet = re.sub(r"<[^>]*>", " ", told("sheet", "small.order.json").stdout)
 check(sheet.count("Fats for the batter") == len(small["batches"]), "each different batch is weighed once")
-check("out of the base A, batch" in sheet, "a line does not say which batch it is from")
+check("out of the base (A), batch" in sheet, "a line does not say which batch it is from")
 
 # ---- where no two lines fit into one batch, that is told
 for name, pieces in RUNS[:2]:
