@@ -20,6 +20,17 @@ const two_runs = () => ({
     id: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c11",
   },
 });
+const third_id = "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c12";
+
+/** Answers about these files, and plans of them, come so many milliseconds late. */
+const come_late = (page, by_file) =>
+  page.route(/\/api\/(file\?|plan)/, async (route) => {
+    const asked = `${decodeURIComponent(route.request().url())} ${route.request().postData() ?? ""}`;
+    const late = Object.entries(by_file).find(([file]) => asked.includes(file))?.[1] ?? 0;
+    await new Promise((later) => setTimeout(later, late));
+    await route.continue().catch(() => undefined); // the test may be over
+  });
+
 const long_name = `${"long_".repeat(40)}name.run.json`;
 
 const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
@@ -110,6 +121,56 @@ await run({
       },
       desk,
       {},
+    ),
+
+  "she who goes on before a run has come stays where she went, with that run": () =>
+    with_page(
+      async (page, serving) => {
+        await to(page, "Runs");
+        await come_late(page, { "second.run.json": 700 });
+        await page
+          .getByRole("button", { name: /^Second/ })
+          .first()
+          .click();
+        await to(page, "Set up");
+        await page.getByRole("heading", { name: "Second", level: 1 }).waitFor();
+        await settled(page);
+        await page.waitForTimeout(900); // for whatever comes late
+        assert.match(await here(page), /^Set up/);
+        assert.equal(place(page), "#set-up/second.run.json");
+        await field(page, "Pieces to sell").fill("30");
+        await saved(page);
+        assert.equal(serving.file("second.run.json").sell, 30);
+      },
+      desk,
+      two_runs(),
+    ),
+
+  "of two runs that are tapped one after the other the last one is shown, however long the first takes": () =>
+    with_page(
+      async (page, serving) => {
+        await to(page, "Runs");
+        await come_late(page, { "second.run.json": 700, "third.run.json": 200 });
+        await page
+          .getByRole("button", { name: /^Second/ })
+          .first()
+          .click();
+        await page
+          .getByRole("button", { name: /^Third/ })
+          .first()
+          .click();
+        await page.waitForTimeout(900);
+        await settled(page);
+        assert.equal(place(page), "#weigh/third.run.json");
+        await to(page, "Set up");
+        await page.getByRole("heading", { name: "Third", level: 1 }).waitFor();
+        await field(page, "Pieces to sell").fill("30");
+        await saved(page);
+        assert.equal(serving.file("third.run.json").sell, 30);
+        assert.equal(serving.file("second.run.json").sell, 46);
+      },
+      desk,
+      { ...two_runs(), "third.run.json": { ...two_runs()["second.run.json"], name: "Third", id: third_id } },
     ),
 
   "a rail stands at the side where there is room, and a bar at the foot where there is none": async () => {

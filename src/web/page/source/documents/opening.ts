@@ -42,14 +42,21 @@ export async function read_lists(): Promise<void> {
 /** Longer than that nobody is left without any view. */
 const soon = (): Promise<void> => new Promise((later) => setTimeout(later, 400));
 
+let last_wanted: object = {};
+
+/** Where another run is wanted meanwhile, that one is shown; and on another view she stays. */
 export async function open_run(name: string, view: View = "weigh"): Promise<void> {
   if (!name) return update({ view: "runs" });
+  const wanted = (last_wanted = { name });
+  const left = state.view;
   if (state.run.file && is_changed(state.run)) await save_now();
   const run = await load(run_kind, name);
+  if (last_wanted !== wanted) return;
   take_run(run);
   follow_run_to_bench();
   await Promise.race([show_plan_ahead(), soon()]);
-  update({ view });
+  if (state.run !== run) return;
+  if (state.view === left && last_wanted === wanted) update({ view });
   localStorage.setItem("run", run.file);
   if (is_changed(run)) {
     remember_saved(run);

@@ -46,7 +46,8 @@ async function open_view(name: string, file = ""): Promise<void> {
   const slot = (["pour", "pipe"] as const).find((one) => slot_names[one] === name);
   if (slot) {
     await open_run_view(file, "formula");
-    return open_formula(slot);
+    if (state.view === "formula") open_formula(slot); // she may have gone on already
+    return;
   }
   if (name === slot_names.apart) return open_formula_file(file);
   await open_list(name, file);
