@@ -301,6 +301,8 @@ void Parser::add_buy() {
   argument(buy, "FILE", words_.buy.files, "a run or an order; repeatable", json_files)->required();
   buy.add_flag("--with-stock", words_.buy.with_stock,
                "of one run: how many pieces the shelf makes as it is, and what limits them");
+  option(buy, "--html", words_.files.html, "FILE.html", "write the list as a page, to tick off");
+  option(buy, "--pdf", words_.files.pdf, "FILE.pdf", "write it as a PDF");
   add_csv(buy, "write what is bought as a table");
   add_library(buy);
   add_studio(buy);

@@ -94,6 +94,7 @@ service::Request request_of(Words& words, std::istream* in) {
     about(words.sheet);
   }
   if (words.asked == Asked::buy) {
+    words.buy.printed_at = present_moment();
     words.buy.decimal_comma = wants_decimal_comma(words);
     request.what = words.buy;
   }

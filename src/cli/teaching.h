@@ -97,6 +97,7 @@ inline constexpr auto buy_examples =
     "Examples\n"
     "  brimwright buy may.run.json june.run.json\n"
     "  brimwright buy may.run.json --with-stock\n"
+    "  brimwright buy may.run.json market.order.json --pdf list.pdf\n"
     "  brimwright buy may.run.json market.order.json --csv list.csv\n";
 
 inline constexpr auto serve_examples =

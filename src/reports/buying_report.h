@@ -1,6 +1,7 @@
 #pragma once
 
 #include "reports/csv_table.h"
+#include "reports/sheet_blocks.h"
 #include "reports/together_report.h"
 #include "trade/amount.h"
 #include "trade/buying.h"
@@ -71,6 +72,8 @@ std::string buying_text(const Buying& buying);
 std::string buying_json(const Buying& buying);
 /// A line a pack that is bought, then one for each seller's postage (reports/csv_table.h).
 std::string buying_csv(const Buying& buying, DecimalMark mark);
+/// To take along: a section a seller, each pack with a box to tick.
+Sheet buying_sheet(const Buying& buying, const std::string& printed_at);
 
 /// "2.5 kg", "453.59 g": what a pack holds; "50 pieces".
 std::string pack_size(const trade::Amount& amount);

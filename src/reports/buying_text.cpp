@@ -1,10 +1,9 @@
 #include "reports/buying_report.h"
+#include "reports/buying_words.h"
 #include "reports/plan_words.h"
 #include "reports/text_table.h"
 #include "units/shown_text.h"
 #include "units/wording.h"
-
-#include <algorithm>
 
 namespace brimwright::reports {
 namespace {
@@ -13,42 +12,17 @@ using Side = TextTable::Side;
 
 std::string headed(const std::string& text) { return text + "\n"; }
 
-std::string money(const Money& sum) { return amount_text(sum) + " " + sum.currency.code; }
-
-const trade::Seller* seller_of(const Buying& buying, const std::string& name) {
-  const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
-                                  [&](const trade::Seller& one) { return one.name == name; });
-  return known == buying.sellers.end() ? nullptr : &*known;
-}
-
 std::string runs_text(const Buying& buying) {
   std::string text =
       headed("To buy for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"));
   for (const auto& run : buying.runs)
-    text += line(run.name + ": " + counted(run.sell, "piece") + " to sell, " +
-                 std::to_string(run.make) + " to make (" + on_one_line(run.file) +
+    text += line(run_words(run) + " (" + on_one_line(run.file) +
                  (run.order.empty() ? "" : ", of " + on_one_line(run.order)) + ")");
   return text;
 }
 
-std::string heading_of(const trade::Delivery& delivery, const Buying& buying) {
-  if (delivery.seller.empty()) return "Without a seller";
-  const auto* seller = seller_of(buying, delivery.seller);
-  if (!seller || !seller->lead_days) return delivery.seller;
-  return delivery.seller + " (there in " + counted(*seller->lead_days, "day") + ")";
-}
-
-std::string postage_text(const trade::Delivery& delivery, const Buying& buying) {
-  if (delivery.seller.empty()) return "";
-  if (!delivery.postage) return "postage not given";
-  if (!delivery.is_postage_free) return "postage " + money(*delivery.postage);
-  return "postage free from " + money(*seller_of(buying, delivery.seller)->postage_free_from) +
-         " on";
-}
-
 std::string delivery_text(const trade::Delivery& delivery, const Buying& buying) {
-  const Money postage = delivery.postage.value_or(Money{0, delivery.goods.currency});
-  std::string text = "\n" + title(heading_of(delivery, buying), money(delivery.goods + postage));
+  std::string text = "\n" + title(seller_words(delivery, buying), money_words(paid_for(delivery)));
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& bought : delivery.packs) {
     const trade::Pack& pack = buying.packs[bought.pack];
@@ -57,18 +31,18 @@ std::string delivery_text(const trade::Delivery& delivery, const Buying& buying)
                std::to_string(bought.count) + " x " + pack_size(pack.holds), amount_text(sum)});
   }
   text += table.text();
-  const std::string postage_line = postage_text(delivery, buying);
-  if (!postage_line.empty()) text += line("goods " + money(delivery.goods) + ", " + postage_line);
+  const std::string postage = postage_words(delivery, buying);
+  if (!postage.empty()) text += line("goods " + money_words(delivery.goods) + ", " + postage);
   return text;
 }
 
 std::string total_text(const Buying& buying) {
   const auto& purchase = buying.purchase;
   if (!purchase.total) return "\n" + headed("Nothing to buy with a price");
-  std::string text = "\n" + title("Altogether", money(*purchase.total));
+  std::string text = "\n" + title("Altogether", money_words(*purchase.total));
   if (purchase.at_least)
     text += line("Not proved to be the cheapest: no purchase costs less than " +
-                 money(*purchase.at_least) + ".");
+                 money_words(*purchase.at_least) + ".");
   return text;
 }
 
@@ -95,8 +69,7 @@ std::string materials_text(const Buying& buying) {
                return {"[ ] " + one.shown, amount_shown_up(one.to_buy) + " to buy"};
              }) +
          table_of(
-             buying, "From the shelf",
-             [](const Material& one) { return one.to_buy.whole() == 0 && one.needed.whole() > 0; },
+             buying, "From the shelf", [](const Material& one) { return is_of_shelf(one); },
              [](const Material& one) -> Cells {
                return {one.shown, amount_shown_up(one.needed) + " needed",
                        amount_shown_down(one.left()) + " left"};

@@ -1,4 +1,5 @@
-#include "reports/buying_report.h"
+#include "reports/buying_words.h"
+
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -19,7 +20,43 @@ std::string grams(std::int64_t micrograms, std::int64_t step) {
                      decimals);
 }
 
+const trade::Seller* seller_of(const Buying& buying, const std::string& name) {
+  const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
+                                  [&](const trade::Seller& one) { return one.name == name; });
+  return known == buying.sellers.end() ? nullptr : &*known;
+}
+
 }  // namespace
+
+std::string money_words(const Money& sum) { return amount_text(sum) + " " + sum.currency.code; }
+
+std::string run_words(const Buying::Run& run) {
+  return run.name + ": " + counted(run.sell, "piece") + " to sell, " + std::to_string(run.make) +
+         " to make";
+}
+
+std::string seller_words(const trade::Delivery& delivery, const Buying& buying) {
+  if (delivery.seller.empty()) return "Without a seller";
+  const auto* seller = seller_of(buying, delivery.seller);
+  if (!seller || !seller->lead_days) return delivery.seller;
+  return delivery.seller + " (there in " + counted(*seller->lead_days, "day") + ")";
+}
+
+std::string postage_words(const trade::Delivery& delivery, const Buying& buying) {
+  if (delivery.seller.empty()) return "";
+  if (!delivery.postage) return "postage not given";
+  if (!delivery.is_postage_free) return "postage " + money_words(*delivery.postage);
+  return "postage free from " +
+         money_words(*seller_of(buying, delivery.seller)->postage_free_from) + " on";
+}
+
+Money paid_for(const trade::Delivery& delivery) {
+  return delivery.goods + delivery.postage.value_or(Money{0, delivery.goods.currency});
+}
+
+bool is_of_shelf(const Buying::Material& material) {
+  return material.to_buy.whole() == 0 && material.needed.whole() > 0;
+}
 
 std::string amount_shown_up(const trade::Amount& amount) {
   if (amount.is_pieces()) return counted(amount.whole(), "piece");

@@ -71,6 +71,7 @@ struct SheetCounts {
 struct SheetGrid {
   std::vector<std::vector<std::string>> rows;
   std::size_t marked = 0;  // 0: none
+  bool has_boxes = false;  // to tick, before each row but the first
 };
 /// Something to fill in by hand.
 struct SheetBlank {

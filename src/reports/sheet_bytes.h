@@ -44,7 +44,7 @@ void pass(auto& bytes, Like<WeighList> auto& its) {
   bytes(its.rows, its.title, its.before, its.after, its.stays_whole, its.tare_unit);
 }
 void pass(auto& bytes, Like<SheetCounts> auto& its) { bytes(its.label, its.count); }
-void pass(auto& bytes, Like<SheetGrid> auto& its) { bytes(its.rows, its.marked); }
+void pass(auto& bytes, Like<SheetGrid> auto& its) { bytes(its.rows, its.marked, its.has_boxes); }
 void pass(auto& bytes, Like<SheetBlank> auto& its) { bytes(its.what, its.unit, its.planned); }
 void pass(auto& bytes, Like<SheetBlanks> auto& its) { bytes(its.blanks); }
 void pass(auto& bytes, Like<SheetDrawing> auto& its) { bytes(its.drawing); }

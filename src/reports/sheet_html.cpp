@@ -59,6 +59,7 @@ th.weight, th.sum { font-size: 8.5pt; font-weight: normal; }
 .counts .box { font-size: 8pt; text-align: center; line-height: 6mm; }
 .grid th { font-weight: bold; font-size: 9pt; border-bottom: 0.4mm solid #000; }
 .grid td { height: auto; font-size: 13pt; padding: 1mm 2mm; }
+.grid .tick { padding: 1mm 0; line-height: 1; }
 .grid .marked td { font-weight: bold; border-top: 0.7mm solid #000;
   border-bottom: 0.7mm solid #000; }
 .blanks { columns: 2; column-gap: 6mm; }
@@ -194,7 +195,9 @@ std::string html(const SheetCounts& counts) {
 std::string html(const SheetGrid& grid) {
   std::string rows;
   for (std::size_t i = 0; i < grid.rows.size(); ++i) {
-    std::string cells;
+    std::string cells = !grid.has_boxes ? ""
+                        : i == 0        ? "<th></th>"
+                                        : "<td class=\"tick\"><span class=\"box\"></span></td>";
     for (const auto& cell : grid.rows[i]) cells += text_tag(i == 0 ? "th" : "td", "", cell);
     rows += tag("tr", i == 0 ? "head" : i == grid.marked ? "marked" : "", cells) + "\n";
   }

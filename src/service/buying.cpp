@@ -2,6 +2,8 @@
 
 #include "reports/buying_report.h"
 #include "reports/csv_table.h"
+#include "reports/sheet_html.h"
+#include "reports/sheet_pdf.h"
 #include "runs/selling_reading.h"
 #include "runs/studio_file.h"
 #include "runs/supplies.h"
@@ -149,9 +151,17 @@ Buying::Stock stock_of(const PlannedRun& planned, const runs::Supplies& supplies
 Reply reply_of(const BuyRequest& request, const Request& asked, const Buying& buying) {
   Reply reply{.document = asked.form == Form::json ? reports::buying_json(buying)
                                                    : reports::buying_text(buying)};
-  for (const auto& [kind, name] : request.wanted)
-    reply.files.push_back(
-        {name, reports::buying_csv(buying, reports::mark_of(request.decimal_comma))});
+  for (const auto& [kind, name] : request.wanted) {
+    if (kind == FileKind::csv) {
+      reply.files.push_back(
+          {name, reports::buying_csv(buying, reports::mark_of(request.decimal_comma))});
+      continue;
+    }
+    const auto sheet = reports::buying_sheet(buying, request.printed_at);
+    reply.files.push_back({name, kind == FileKind::pdf
+                                     ? reports::sheet_pdf(sheet, reports::Paper::A4)
+                                     : reports::sheet_html(sheet)});
+  }
   return reply;
 }
 

@@ -120,8 +120,9 @@ struct TidyRequest {
 struct BuyRequest {
   std::vector<std::string> files;
   bool with_stock = false;
-  std::vector<WantedFile> wanted = {};  // csv
-  bool decimal_comma = false;           // in it: "1,5" between semicolons
+  std::vector<WantedFile> wanted = {};  // csv, html, pdf
+  bool decimal_comma = false;           // in a table: "1,5" between semicolons
+  std::string printed_at = {};          // as it is to stand on each page; may be empty
 };
 
 /// Make a folder to begin in.

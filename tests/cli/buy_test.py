@@ -129,6 +129,19 @@ check(any(row["seller"] == '\'=1+1, "mill"' for row in rows), f"a formula is let
 check(any(row["name"] == "postage" and row["sum"] == "not given" for row in rows), "unknown postage in the table")
 check(any(row["sum"] == "unpriced" for row in rows), "what is unpriced is not in the table")
 
+# ---- the list on paper: a section a seller, a box a pack, names as they are
+
+buy(small, "--html", "list.html", "--pdf", "list.pdf", of=tricky)
+page = open(f"{folder}/list.html").read()
+answer = bought(small, of=tricky)
+for delivery in answer["deliveries"]:
+    for pack in delivery["packs"]:
+        check(f"<td>{pack['shown_as']}</td><td>{pack['count']} x " in page and f"<td>{pack['sum']}</td>" in page, f"{pack} is not on\n{page}")
+check(page.count('<td class="tick">') == sum(len(one["packs"]) for one in answer["deliveries"]) + len(answer["unpriced"]), "boxes to tick")
+check("=1+1, &quot;mill&quot;" in page and f"{answer['total']} EUR" in page and "No pack is listed" in page, page)
+check("small: 12 pieces to sell" in page and "taken from the tap" in page, "runs and notes")
+check(open(f"{folder}/list.pdf", "rb").read(5) == b"%PDF-", "no PDF")
+
 # ---- the shelf alone
 
 def with_stock(grams, name=small):

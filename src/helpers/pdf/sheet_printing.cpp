@@ -359,12 +359,15 @@ class Strips {
                       .is_one_line = true};
       add(
           i == 0 ? 6 : 7,
-          [this, cells = grid.rows[i], type, is_marked, i](double y) {
+          [this, cells = grid.rows[i], type, is_marked, has_boxes = grid.has_boxes, i](double y) {
             const Tagged row(paper_, "TR");
-            const double room = width_ / static_cast<double>(cells.size());
+            constexpr double small_box = 5;
+            const double from = has_boxes ? small_box + 1 : 0;
+            const double room = (width_ - from) / static_cast<double>(cells.size());
+            if (has_boxes && i > 0) paper_.box(0.3, y + 1, small_box, small_box, 0.5);
             for (std::size_t c = 0; c < cells.size(); ++c)
-              say(i == 0 ? "TH" : "TD", 2 + room * static_cast<double>(c), y + (i == 0 ? 1 : 1.2),
-                  room - 4, cells[c], type);
+              say(i == 0 ? "TH" : "TD", from + 2 + room * static_cast<double>(c),
+                  y + (i == 0 ? 1 : 1.2), room - 4, cells[c], type);
             const double height = i == 0 ? 6 : 7;
             if (is_marked) paper_.box(0.3, y + 0.3, width_ - 0.6, height - 0.6, 0.7);
             paper_.line(0, y + height, width_, y + height, i == 0 ? 0.4 : 0.15);
