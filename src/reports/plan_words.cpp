@@ -53,6 +53,7 @@ std::string studio_words(const planning::FromStudio& from) {
       {"own_tips", "tips"},
       {"hand", "correction for your hand"},
       {"moulds_owned", "moulds owned"},
+      {"kerf", "kerf of a cut"},
       {"label", "market of the label"}};
   std::string text;
   for (const std::string& section : from.sections) {

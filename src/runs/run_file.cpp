@@ -154,7 +154,10 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   read_what_it_is_for(run, fields);
   if (const auto pipe = fields.optional_object("pipe"))
     run.pipe = read_pipe(*pipe, losses.object("pipe"), library, studio);
-  if (const auto cut = fields.optional_object("cut")) run.cut = read_cut(*cut);
+  if (const auto cut = fields.optional_object("cut")) {
+    if (studio.fields()) cut->complete_from(*studio.fields(), {"kerf"});
+    run.cut = read_cut(*cut);
+  }
   for (const auto& decoration : fields.objects("decorations"))
     run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library, studio));
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));

@@ -84,6 +84,17 @@ with tempfile.TemporaryDirectory() as outside:
     check(completed.pop("from_studio", {}).get("sections") == ["scales", "losses", "prices"], "what is completed key by key is not told")
     check(completed == whole, "a run completed key by key plans to something else")
 
+    # What her cutter takes away is the studio's, unless the run says otherwise.
+    loaf = read(f"{root}/examples/tilted_loaf.run.json")
+    loaf.pop("$schema", None)
+    uncut = copy.deepcopy(loaf)
+    kerf = uncut["cut"].pop("kerf")
+    of_studio = plan(folder_with("kerf", uncut, {"schema": "brimwright.studio/1", "kerf": kerf}))
+    check(of_studio.pop("from_studio", {}).get("sections") == ["kerf"], "the kerf of the studio is not told")
+    check(of_studio == plan(folder_with("own kerf", loaf, {"schema": "brimwright.studio/1", "kerf": "9 mm"})), "kerf")
+    check("one.run.json: /cut/kerf" in complaint("no kerf", uncut, {"schema": "brimwright.studio/1"}), "a kerf is taken for 0")
+    check("studio.json: /kerf" in complaint("bad kerf", uncut, {"schema": "brimwright.studio/1", "kerf": "2"}), "a kerf without unit")
+
     # Prices in another currency are not mixed in.
     foreign = {"schema": "brimwright.studio/1", "currency": "USD", "prices": {"olive": {"paid": "1.00", "for": "1 kg"}}}
     unpriced = copy.deepcopy(spring)
@@ -220,7 +231,7 @@ with tempfile.TemporaryDirectory() as outside:
                "/losses/pour/pot": "20 g", "/losses/pour/jugs": "0 g", "/losses/pour/test_piece": "0 g", "/losses/pipe/bag": "30 g",
                "/losses/pipe/bowl_and_whisk": "30 g", "/spoilage": "4 %", "/temperatures/pour/room_at": "20 °C",
                "/temperatures/pour/water_at": "8 °C", "/pots/holds": "5 l", "/pots/lye_jug": "2 l", "/bowl/holds": "5 l",
-               "/bowl/whisk_needs": "400 ml", "/bag_holds": "600 ml", "/cups/weigh-cup": "120 ml", "/moulds_owned/my_mould.json": 2,
+               "/bowl/whisk_needs": "400 ml", "/kerf": "0 mm", "/bag_holds": "600 ml", "/cups/weigh-cup": "120 ml", "/moulds_owned/my_mould.json": 2,
                "/label/market": "EU"}
     for _ in range(60):
         result = run("plan", "first.run.json", folder=begun)
