@@ -230,4 +230,14 @@ void BenchKeeping::rename(const std::string& file, const std::string& to) const 
     write(after, batch, name_of(beginnings(before).front(), batch.number), alone);
 }
 
+void BenchKeeping::go_on_as(const BenchRun& run, const BenchRun& copy) const try {
+  if (!run.is_built_in || !own_.has_folder(bench)) return;
+  const AloneInFolder alone(own_);
+  for (BenchBatch& batch : listed(run).batches)
+    if (!kept(copy, batch.number))
+      write(copy, batch, name_of(beginnings(run).front(), batch.number), alone);
+} catch (const UserError&) {
+  return;  // the copy is written all the same
+}
+
 }  // namespace brimwright::desk

@@ -53,6 +53,9 @@ class BenchKeeping {
   void put_away(const BenchRun& run, std::int64_t number) const;
   /// What is kept of a run without an id is found by the new name of its file from now on.
   void rename(const std::string& file, const std::string& to) const;
+  /// What is kept of a built-in run goes on as that of the copy that it became when it was changed.
+  /// What cannot be kept so stays where it is.
+  void go_on_as(const BenchRun& run, const BenchRun& copy) const;
 
  private:
   struct Kept;

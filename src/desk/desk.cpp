@@ -24,23 +24,34 @@ namespace {
 
 constexpr std::uint64_t longest_json = 4u << 20;
 
-/// A document that may be asked for: of a plan, of a gauge, or of either.
+/// A document that may be asked for, and of what.
 struct Kind {
   const char *name, *ending, *type;
-  std::optional<service::FileKind> of_plan, of_gauge;
+  std::optional<service::FileKind> of_plan = {}, of_gauge = {}, of_quote = {}, of_buy = {};
   bool is_sheet = false;
 };
 
+constexpr auto html_type = "text/html; charset=utf-8";
+constexpr auto pdf_type = "application/pdf";
+constexpr auto svg_type = "image/svg+xml";
+
 const Kind& kind_of(const Fields& fields) {
   using enum service::FileKind;
-  static const std::array<Kind, 7> kinds = {
-      {{"picture", ".svg", "image/svg+xml", picture, picture},
-       {"piece", ".svg", "image/svg+xml", piece_picture, {}},
+  static const std::array<Kind, 14> kinds = {
+      {{"picture", ".svg", svg_type, picture, picture, picture},
+       {"piece", ".svg", svg_type, piece_picture},
        {"glb", ".glb", "model/gltf-binary", glb, glb},
        {"stl", ".stl", "model/stl", stl, stl},
-       {"sheet", ".html", "text/html; charset=utf-8", html, {}, true},
-       {"sheet-pdf", ".pdf", "application/pdf", pdf, {}, true},
-       {"label", ".txt", "text/plain; charset=utf-8", label, {}}}};
+       {.name = "sheet", .ending = ".html", .type = html_type, .of_plan = html, .is_sheet = true},
+       {.name = "sheet-pdf", .ending = ".pdf", .type = pdf_type, .of_plan = pdf, .is_sheet = true},
+       {"label", ".txt", "text/plain; charset=utf-8", label},
+       {.name = "quote", .ending = ".html", .type = html_type, .of_quote = html},
+       {.name = "quote-pdf", .ending = ".pdf", .type = pdf_type, .of_quote = pdf},
+       {.name = "offer", .ending = ".html", .type = html_type, .of_quote = offer},
+       {.name = "offer-pdf", .ending = ".pdf", .type = pdf_type, .of_quote = offer_pdf},
+       {.name = "list", .ending = ".html", .type = html_type, .of_buy = html},
+       {.name = "list-pdf", .ending = ".pdf", .type = pdf_type, .of_buy = pdf},
+       {.name = "list-csv", .ending = ".csv", .type = "text/csv; charset=utf-8", .of_buy = csv}}};
   std::vector<std::string> names;
   for (const Kind& kind : kinds) names.emplace_back(kind.name);
   const std::string name = fields.choice("kind", names);
@@ -59,30 +70,54 @@ service::SheetRequest sheet_request(const service::PlanRequest& plan,
           .printed_at = present_moment()};
 }
 
+/// Of a purchase what is wanted has another name.
+std::vector<service::WantedFile>& files_of(service::BuyRequest& request) { return request.wanted; }
+std::vector<service::WantedFile>& files_of(auto& request) { return request.files; }
+
 /// The request for the one document that `fields` ask for.
-service::Request document_request(const Fields& fields, const Kind& kind, const PathFor& path_for) {
-  const auto plan = fields.optional_object("plan");
-  const auto gauge = fields.optional_object("gauge");
-  const auto paper = kind.is_sheet ? fields.optional_text("paper") : std::nullopt;
-  const auto batch = kind.is_sheet ? fields.optional_text("batch") : std::nullopt;
-  fields.refuse_unknown();
-  if (plan.has_value() == gauge.has_value())
-    throw UserError(fields.place(), "asks for a document of nothing, or of two things",
-                    "give either \"plan\" or \"gauge\"");
-  const auto with_file = [&](auto request, service::FileKind file) {
-    request.files = {{file, std::string(kind.name) + kind.ending}};
-    return service::Request{std::move(request), service::Form::json, page_terms()};
-  };
-  if (plan) {
-    auto request = plan_request(*plan, path_for);
-    if (kind.is_sheet) return with_file(sheet_request(request, paper, batch), *kind.of_plan);
-    return with_file(std::move(request), *kind.of_plan);
+class DocumentRequest {
+ public:
+  DocumentRequest(const Fields& fields, const Kind& kind, const PathFor& path_for)
+      : fields_(fields), kind_(kind), path_for_(path_for) {}
+
+  service::Request request() const {
+    const auto plan = fields_.optional_object("plan"), gauge = fields_.optional_object("gauge"),
+               quote = fields_.optional_object("quote"), buy = fields_.optional_object("buy");
+    const auto paper = kind_.is_sheet ? fields_.optional_text("paper") : std::nullopt;
+    const auto batch = kind_.is_sheet ? fields_.optional_text("batch") : std::nullopt;
+    fields_.refuse_unknown();
+    if (plan.has_value() + gauge.has_value() + quote.has_value() + buy.has_value() != 1)
+      throw UserError(fields_.place(), "asks for a document of nothing, or of two things",
+                      R"(give one of "plan", "gauge", "quote" and "buy")");
+    if (gauge) return of(kind_.of_gauge, gauge_request(*gauge, path_for_), "a measured mould");
+    if (buy) return of(kind_.of_buy, dated(buy_request(*buy, path_for_)), "a purchase");
+    if (quote) return of(kind_.of_quote, dated(quote_request(*quote, path_for_)), "a quote");
+    const auto planned = plan_request(*plan, path_for_);
+    return kind_.is_sheet ? of(kind_.of_plan, sheet_request(planned, paper, batch), "a plan")
+                          : of(kind_.of_plan, planned, "a plan");
   }
-  if (!kind.of_gauge)
-    throw UserError(fields.place("kind"), "cannot be made from a measured mould",
-                    "ask for a picture");
-  return with_file(gauge_request(*gauge, path_for), *kind.of_gauge);
-}
+
+ private:
+  template <class Asked>
+  static Asked dated(Asked request) {
+    request.printed_at = present_moment();
+    return request;
+  }
+
+  template <class Asked>
+  service::Request of(std::optional<service::FileKind> file, Asked request,
+                      const char* what) const {
+    if (!file)
+      throw UserError(fields_.place("kind"), "cannot be made from " + std::string(what),
+                      "ask for another document");
+    files_of(request) = {{*file, std::string(kind_.name) + kind_.ending}};
+    return {std::move(request), service::Form::json, page_terms()};
+  }
+
+  const Fields& fields_;
+  const Kind& kind_;
+  const PathFor& path_for_;
+};
 
 /// What the page gets of a file: of the version of its schema before today's, what `tidy` would
 /// make of it, which is written with the first change. A text that is no file of this program
@@ -114,7 +149,7 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 18> routes = {{
+  static constexpr std::array<Route, 20> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -128,6 +163,8 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/file/copy", longest_json, quick, &Desk::copy},
       {"POST", "/api/file/remove", longest_json, quick, &Desk::remove},
       {"POST", "/api/file/restore", longest_json, quick, &Desk::restore},
+      {"GET", "/api/removed", 0, quick, &Desk::removed},
+      {"POST", "/api/removed/forget", longest_json, quick, &Desk::forget},
       {"GET", "/api/bench", 0, quick, &Desk::bench},
       {"POST", "/api/bench/tick", longest_json, quick, &Desk::tick},
       {"POST", "/api/bench/weigh_cup", longest_json, quick, &Desk::weigh_cup},
@@ -210,8 +247,10 @@ DeskAnswer Desk::save(const DeskRequest& request, Budget) const {
   if (!fields.is_null("version")) expected = fields.text("version");
   const std::string text = fields.text("text");
   const auto from = fields.optional_text("from");
+  const bool goes_on = fields.has("goes_on") && fields.truth("goes_on");
   fields.refuse_unknown();
   const auto saved = workspace_.save(name, expected, text, from);
+  if (from && goes_on && saved.is_saved) bench_.go_on_as(bench_run(*from), bench_run(name));
   Json json = {{"file", name}, {"version", nullptr}, {"text", nullptr}};
   if (saved.present) {
     json["version"] = saved.present->version;
@@ -251,7 +290,7 @@ DeskAnswer Desk::document(const DeskRequest& request, Budget budget) const {
   const Fields fields = fields_of(request);
   const Kind& kind = kind_of(fields);
   const bool opens = fields.has("open") && fields.truth("open");
-  service::Reply reply = replied(document_request(fields, kind, path), budget);
+  service::Reply reply = replied(DocumentRequest(fields, kind, path).request(), budget);
   if (reply.status != service::Status::done) return {refused(reply)};
   auto& file = reply.files.front();
   return {.answer = {.type = kind.type, .body = std::move(file.bytes)},

@@ -49,6 +49,8 @@ class Desk {
   DeskAnswer copy(const DeskRequest& request, Budget) const;
   DeskAnswer remove(const DeskRequest& request, Budget) const;
   DeskAnswer restore(const DeskRequest& request, Budget) const;
+  DeskAnswer removed(const DeskRequest& request, Budget) const;
+  DeskAnswer forget(const DeskRequest& request, Budget) const;
   // bench_routes.cpp
   DeskAnswer bench(const DeskRequest& request, Budget) const;
   DeskAnswer tick(const DeskRequest& request, Budget budget) const;

@@ -44,14 +44,44 @@ std::string kind_in(const std::string& schema) {
   return std::find(kinds.begin(), kinds.end(), kind) != kinds.end() ? kind : std::string();
 }
 
+/// Of the things that a file lists.
+std::vector<std::string> names_in(const Json& json, const std::string& list) {
+  constexpr std::size_t most = 200;
+  std::vector<std::string> names;
+  if (!json.contains(list) || !json[list].is_array()) return names;
+  for (const Json& one : json[list]) {
+    if (names.size() == most) break;
+    if (std::string name = text_at(one, "name"); !name.empty()) names.push_back(std::move(name));
+  }
+  return names;
+}
+
+/// Nothing where a line does not say it.
+std::optional<std::int64_t> pieces_in(const Json& lines) {
+  constexpr std::int64_t most_in_a_line = 1'000'000;
+  std::int64_t sum = 0;
+  if (!lines.is_array()) return {};
+  for (const Json& line : lines) {
+    const auto pieces = line.is_object() ? line.find("pieces") : line.end();
+    if (pieces == line.end() || !pieces->is_number_unsigned() || *pieces > most_in_a_line)
+      return {};
+    sum += pieces->get<std::int64_t>();
+  }
+  return sum;
+}
+
 FileFacts facts_of(const std::string& path) try {
   const Json json = parsed_json(plain_file(path, longest_document), path);
   FileFacts facts{.kind = kind_in(text_at(json, "schema"))};
   if (facts.kind.empty()) return facts;
-  facts.name = text_at(json, facts.kind == "order" ? "for" : "name");
+  facts.name = text_at(json, facts.kind == "order"  ? "for"
+                             : facts.kind == "tips" ? "title"
+                                                    : "name");
   facts.note = text_at(json, "note");
   facts.names = file_names_in(json);
+  if (facts.kind == "fats" || facts.kind == "tips") facts.holds = names_in(json, facts.kind);
   if (facts.kind == "run" || facts.kind == "order") facts.due = optional_text_at(json, "due");
+  if (facts.kind == "order" && json.contains("lines")) facts.sell = pieces_in(json["lines"]);
   if (facts.kind != "run") return facts;
   facts.made_on = optional_text_at(json, "made_on");
   if (json.contains("sell") && json["sell"].is_number_integer()) facts.sell = json["sell"];

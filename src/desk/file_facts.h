@@ -20,9 +20,10 @@ struct FileFacts {
   std::optional<std::string> due = {};  // of a run or an order
   // Of a run.
   std::optional<std::string> made_on = {};
-  std::optional<std::int64_t> sell = {};
-  std::string mould = {};               // the file of its base's mould, as the run names it
-  std::vector<std::string> names = {};  // all files that it names, as it names them
+  std::optional<std::int64_t> sell = {};  // of an order, of all its lines
+  std::string mould = {};                 // the file of its base's mould, as the run names it
+  std::vector<std::string> names = {};    // all files that it names, as it names them
+  std::vector<std::string> holds = {};    // what fats or tips stand in it, by their names
 };
 
 /// The facts of files, read again only where a file is another than before by what the system knows

@@ -87,6 +87,7 @@ class Listing {
     listed["changed"] = moment_in_words(document.known->changed);
     if (facts.made_on) listed["made_on"] = *facts.made_on;
     if (facts.due) listed["due"] = *facts.due;
+    if (!facts.holds.empty()) listed["holds"] = facts.holds;
     if (facts.sell) listed["pieces"] = *facts.sell;
     if (const auto mould = mould_of(document); !mould.empty()) listed["mould"] = mould;
     for (const Kind& kind : kinds)

@@ -26,13 +26,8 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr std::size_t longest_document = 4u << 20;
-const std::string removed_folder = "removed";
 
 std::string quoted(const std::string& name) { return "\"" + name + "\""; }
-
-[[noreturn]] void refuse_taken(const std::string& name) {
-  throw Overtaken({"", "to"}, "there is another file called " + quoted(name), "give another name");
-}
 
 /// A file with what is to stand in it.
 struct Rewrite {
@@ -98,19 +93,6 @@ std::string name_from(const std::string& user, const std::string& to,
                   "leave it in a folder beside that file, or below");
 }
 
-/// The one file in a folder and those in it.
-fs::path only_file_in(const fs::path& folder) {
-  std::error_code none;
-  for (const auto& entry : fs::recursive_directory_iterator(folder, none))
-    if (entry.is_regular_file(none) && !entry.is_symlink(none)) return entry.path();
-  return {};
-}
-
-bool is_token(const std::string& text) {
-  return !text.empty() && text.size() <= 64 &&
-         text.find_first_not_of("0123456789abcdef") == text.npos;
-}
-
 std::string listed(const std::vector<std::string>& names) {
   constexpr std::size_t most = 5;
   std::string list;
@@ -121,6 +103,10 @@ std::string listed(const std::vector<std::string>& names) {
 }
 
 }  // namespace
+
+void refuse_taken(const std::string& name) {
+  throw Overtaken({"", "to"}, "there is another file called " + quoted(name), "give another name");
+}
 
 StillNamed::StillNamed(const std::string& file, std::vector<std::string> by)
     : UserError({"", "file"}, quoted(file) + " is used by " + listed(by),
@@ -222,41 +208,6 @@ Workspace::Document Workspace::copy(const std::string& name, const std::string& 
   const Saved saved = save(to, std::nullopt, today, name);
   if (!saved.is_saved) refuse_taken(to);
   return *saved.present;
-}
-
-std::string Workspace::remove(const std::string& name, bool even_so) {
-  const AloneInFolder alone(own_);
-  const std::scoped_lock no_saving(saving_);
-  const std::string path = path_of_own(name);
-  bool is_cut = false;
-  const auto users = own_files(is_cut).users_of(path);
-  if (!users.empty() && !even_so) throw StillNamed(name, users);
-  std::string token = new_token();
-  const fs::path place = fs::path(removed_folder) / token / name;
-  own_.made(place.parent_path().string());
-  if (move_file(path, own_.path(place.string())) != 0)
-    throw UserError({name, ""}, "cannot be removed", "check that you may write to its folder");
-  return token;
-}
-
-std::string Workspace::restore(const std::string& removed) {
-  const AloneInFolder alone(own_);
-  const std::scoped_lock no_saving(saving_);
-  const std::string part = removed_folder + "/" + removed;
-  const fs::path file =
-      is_token(removed) && own_.has_folder(part) ? only_file_in(own_.path(part)) : fs::path();
-  if (file.empty())
-    throw UserError({"", "removed"}, "nothing was removed under that name, or it is restored",
-                    "look whether the file is there");
-  std::string name = file.lexically_relative(own_.path(part)).string();
-  std::error_code none;
-  fs::create_directories((fs::path(folder_) / name).parent_path(), none);
-  const int error = move_file(file.string(), path_to_write(name));
-  if (error == EEXIST) refuse_taken(name);
-  if (error != 0)
-    throw UserError({name, ""}, "cannot be restored", "check that you may write to its folder");
-  fs::remove_all(own_.path(part), none);
-  return name;
 }
 
 }  // namespace brimwright::desk

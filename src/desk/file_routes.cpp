@@ -46,4 +46,16 @@ DeskAnswer Desk::restore(const DeskRequest& request, Budget) const {
   return {json_answer({{"file", workspace_.restore(removed)}})};
 }
 
+DeskAnswer Desk::removed(const DeskRequest&, Budget) const {
+  return {json_answer({{"removed", workspace_.removed()}})};
+}
+
+DeskAnswer Desk::forget(const DeskRequest& request, Budget) const {
+  const Fields fields = fields_of(request);
+  const std::string removed = fields.text("removed");
+  fields.refuse_unknown();
+  workspace_.forget(removed);
+  return {json_answer({{"removed", workspace_.removed()}})};
+}
+
 }  // namespace brimwright::desk

@@ -1,6 +1,7 @@
 #include "desk/request_reading.h"
 
 #include "units/printing.h"
+#include "units/user_error.h"
 
 #include <utility>
 
@@ -28,13 +29,21 @@ std::optional<std::string> optional_document(const Fields& fields, const char* k
   return fields.object(key).json();
 }
 
+/// A run or an order that is to be read in place of what is in its file.
+std::optional<std::string> sent_text(const Fields& fields) {
+  const auto run = optional_document(fields, "run"), order = optional_document(fields, "order");
+  if (run && order)
+    throw UserError(fields.place("order"), "stands beside a run", "give one of the two");
+  return run ? run : order;
+}
+
 bool flag(const Fields& fields, const char* key) { return fields.has(key) && fields.truth(key); }
 
 }  // namespace
 
 service::PlanRequest plan_request(const Fields& fields, const PathFor& path_for) {
   service::PlanRequest request;
-  request.text = optional_document(fields, "run");
+  request.text = sent_text(fields);
   request.sell = optional_word(fields, "sell");
   request.cut_open = flag(fields, "cut-open");
   request.weighed = fields.texts("weighed");
@@ -81,13 +90,25 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
 
 service::QuoteRequest quote_request(const Fields& fields, const PathFor& path_for) {
   service::QuoteRequest request;
-  request.text = optional_document(fields, "run");
+  request.text = sent_text(fields);
   request.sell = optional_word(fields, "sell");
+  request.times = optional_word(fields, "times");
+  request.way = fields.optional_text("way");
   request.margin = optional_word(fields, "margin");
   request.markup = optional_word(fields, "markup");
   request.price = optional_word(fields, "price");
   request.file = path_for(fields.text("file"), request.text.has_value());
   fields.refuse_unknown();
+  return request;
+}
+
+service::BuyRequest buy_request(const Fields& fields, const PathFor& path_for) {
+  service::BuyRequest request;
+  for (const std::string& file : fields.texts("files"))
+    request.files.push_back(path_for(file, false));
+  fields.refuse_unknown();
+  if (request.files.empty())
+    throw UserError(fields.place("files"), "names nothing to buy for", "name a run or an order");
   return request;
 }
 

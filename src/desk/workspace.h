@@ -51,9 +51,9 @@ class Workspace {
   Saved save(const std::string& name, const std::optional<std::string>& expected,
              const std::string& text, const std::optional<std::string>& from);
 
-  // Of runs, formulas, moulds, fats and tips that lie in this folder (file_moves.cpp). Whatever
-  // changes several files looks at all that could refuse it first; ended at any moment, it leaves
-  // every name leading to the file that it means.
+  // Of runs, formulas, moulds, fats and tips that lie in this folder (file_moves.cpp,
+  // removed_files.cpp). Whatever changes several files looks at all that could refuse it first;
+  // ended at any moment, it leaves every name leading to the file that it means.
 
   /// What a rename has done.
   struct Renamed {
@@ -65,9 +65,14 @@ class Workspace {
   /// A file that may be read as a new one of this folder, a run's with an id of its own. Overtaken
   /// where another file has the name.
   Document copy(const std::string& name, const std::string& to);
-  /// Puts a file away for good, until it is restored under the name that is given back. StillNamed
-  /// where others name it, unless `even_so`.
+  /// Puts a file away, until it is restored under the name that is given back. StillNamed where
+  /// others name it, unless `even_so`. What was put away more than two years before is deleted.
   std::string remove(const std::string& name, bool even_so);
+  /// What is put away, the last one first: [{"removed": what restores it, "file", "kind", "name",
+  /// "removed_at", "kept_until"}].
+  nlohmann::ordered_json removed() const;
+  /// Deletes what is put away.
+  void forget(const std::string& removed);
   /// What it is called again. Overtaken where another file has that name.
   std::string restore(const std::string& removed);
 
@@ -86,6 +91,8 @@ class Workspace {
  private:
   std::string path_to_write(const std::string& name) const;
   std::string path_of_own(const std::string& name) const;
+  std::string place_of_removed(const std::string& removed) const;
+  void forget_long_removed() const;
   std::string path_for_new(const std::string& name) const;
   FolderFiles own_files(bool& is_cut) const;
   void refuse_shadow(const FolderFiles& files, const std::string& path,
@@ -107,6 +114,9 @@ class StillNamed : public UserError {
  private:
   std::vector<std::string> by_;
 };
+
+/// Overtaken: another file has that name.
+[[noreturn]] void refuse_taken(const std::string& name);
 
 /// A name for a file's content: equal contents have equal names, and different ones, as good as
 /// certainly, different names. No protection against contents made to collide.

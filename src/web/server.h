@@ -39,7 +39,7 @@ struct ServerSettings {
 /// refusals (400 to 417, 421, 431, 503, 505, 507) and faults (500) have the same form.
 ///
 ///   GET  /  /page.js  /page.css ...   the page, gzipped
-///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "moulds",
+///   GET  /api/files                   {"folder", "open": FILE | null, "runs", "orders", "moulds",
 ///                                     "formulas", "fats", "tips", "meshes": [{"file", "name",
 ///                                     "note", "shipped"}], "cut": [{"folder", "looked_at": N}],
 ///                                     ...}: in a folder under "cut" there is more than those N
@@ -47,13 +47,17 @@ struct ServerSettings {
 ///                                     and "imports_meshes", whether the helper programs for that
 ///                                     are installed. A file of the folder itself has "changed",
 ///                                     a time; a run of it also "made_on", "due", "pieces" and
-///                                     "mould", what its mould is called, where there are any; a
-///                                     formula, mould, fats or tips file "used_by": [FILE]
+///                                     "mould", what its mould is called, where there are any; an
+///                                     order "due" and "pieces"; a fats or tips file "holds", the
+///                                     names of what is in it; a run, formula, mould, fats or tips
+///                                     file "used_by": [FILE]
 ///   GET  /api/file?file=F             {"file", "version", "text", "shipped"} of any JSON file
 ///                                     listed
 ///   PUT  /api/file                    {"file", "version": VERSION | null for a new one, "text",
-///                                     "from": F, if it begins as a copy of a file elsewhere}
-///                                     -> {"file", "version", "text"}, or 409 and {"file",
+///                                     "from": F, if it begins as a copy of a file elsewhere,
+///                                     with "goes_on": true, if what is at the bench of F is the
+///                                     copy's from now on} -> {"file", "version", "text"}, or 409
+///                                     and {"file",
 ///                                     "version": V | null, "text", "complaint"} when it changed
 ///   POST /api/file/rename             {"file", "to"} -> {"file", "renamed_in": [FILE], "cut"}: of
 ///   a
@@ -67,6 +71,10 @@ struct ServerSettings {
 ///                                     "even_so"
 ///   POST /api/file/restore            {"removed": SECRET} -> {"file"}; rename, copy and restore
 ///                                     answer 409 where another file has the name
+///   GET  /api/removed                 {"removed": [{"removed": SECRET, "file", "kind", "name",
+///                                     "removed_at", "kept_until"}]}: after that time it is
+///                                     deleted when another file is removed
+///   POST /api/removed/forget          {"removed": SECRET}: deletes it -> as /api/removed
 ///   GET  /api/changed?file:F=V&file:G=W ...[&bench=V][&wait=S][&tab=T]
 ///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
 ///                                     "bench": VERSION}: those of the files that are of another
@@ -78,16 +86,19 @@ struct ServerSettings {
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
 ///   POST /api/quote                   {"file", "run": {...}, "sell": "12,24", "margin" | "markup"
-///   |
-///                                     "price"} -> what `quote PATH --json` prints
+///                                     | "price" | "way"}, or of an order {"file", "order": {...},
+///                                     "times": "1,2", ...} -> what `quote PATH --json` prints
 ///   POST /api/gauge                   {"file", "mould": {...}, "unit", "depth": [...], ...} ->
 ///                                     what `gauge PATH --json` prints; see desk/request_reading.h
 ///   POST /api/list                    {"what", "name"} -> what `list WHAT NAME --json` prints
 ///   POST /api/document                {"kind": "picture" | "piece" | "glb" | "stl",
 ///                                     "plan": {...}},
 ///                                     {"kind": "sheet" | "sheet-pdf", "plan": {...}, "paper": "A4"
-///                                     | "Letter"}, {"kind": "label", "plan": {...}} or
-///                                     {"kind": "picture" | "glb" | "stl", "gauge": {...}} -> the
+///                                     | "Letter"}, a run's or an order's, {"kind": "label",
+///                                     "plan": {...}}, {"kind": "picture" | "glb" | "stl",
+///                                     "gauge": {...}}, {"kind": "quote" | "quote-pdf" | "offer" |
+///                                     "offer-pdf" | "picture", "quote": {...}} or {"kind": "list"
+///                                     | "list-pdf" | "list-csv", "buy": {"files": [F]}} -> the
 ///                                     file's bytes; of a plan, "piece", "glb" and "stl" show the
 ///                                     whole piece; with "open": true -> {"address"}, at which a
 ///                                     browser opens it without the header, until eight more have

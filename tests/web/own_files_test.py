@@ -239,6 +239,70 @@ check(server.post("/api/file/restore", removed=answer["removed"])[0] == 200 and 
 for token in "", "..", "../bench", "zz", "0" * 48, "a/b":
     check(server.post("/api/file/restore", removed=token)[0] == 422, f"restored {token!r}")
 
+# What was removed is listed, the last one first; it is deleted when she says so, or two years later with the next.
+begin()
+told = server.ask("GET", "/api/removed")[1]["removed"]
+for one in told:
+    server.post("/api/removed/forget", removed=one["removed"])
+check(server.ask("GET", "/api/removed") == (200, {"removed": []}), "something is left of what was deleted")
+removed = {name: server.post("/api/file/remove", file=name)[1]["removed"] for name in ("b.run.json", "mine.tips.json")}
+old = time.time() - 200 * 24 * 3600
+os.utime(f"{folder}/.brimwright/removed/{removed['b.run.json']}", (old, old))
+told = server.ask("GET", "/api/removed")[1]["removed"]
+check([(one["file"], one["kind"]) for one in told] == [("mine.tips.json", "tips"), ("b.run.json", "run")], f"removed: {told}")
+check(told[1]["name"] == run["name"] and told[1]["removed_at"][:4] <= told[1]["kept_until"][:4], f"removed: {told[1]}")
+server.post("/api/file/remove", file="mine.fats.json", even_so=True)
+check(len(server.ask("GET", "/api/removed")[1]["removed"]) == 3, "what is young is deleted")
+older = time.time() - 3 * 366 * 24 * 3600
+os.utime(f"{folder}/.brimwright/removed/{removed['b.run.json']}", (older, older))
+server.post("/api/file/remove", file="studio.json")  # refused, and so deletes nothing
+check(len(server.ask("GET", "/api/removed")[1]["removed"]) == 3, "a refusal deletes something")
+server.post("/api/file/remove", file="a.run.json")
+told = [one["file"] for one in server.ask("GET", "/api/removed")[1]["removed"]]
+check(told == ["a.run.json", "mine.fats.json", "mine.tips.json"] or sorted(told) == ["a.run.json", "mine.fats.json", "mine.tips.json"], f"{told}")
+check(server.post("/api/removed/forget", removed=removed["mine.tips.json"])[0] == 200, "deleted for good")
+for token in removed["mine.tips.json"], removed["b.run.json"], "", "..", "../bench", "0" * 48:
+    check(server.post("/api/removed/forget", removed=token)[0] == 422, f"deleted {token!r}")
+    check(server.post("/api/file/restore", removed=token)[0] == 422, f"restored {token!r}")
+
+# An order is told with its pieces, quoted by its text, and put on paper; fats and tips are told by what they hold.
+begin()
+order = {"schema": "brimwright.order/1", "id": f"{ID}9", "for": "Ana", "due": "2027-02-01",
+         "lines": [{"run": "a.run.json", "pieces": 12}, {"run": "b.run.json", "pieces": 24}]}
+write("ana.order.json", json.dumps(order))
+money = example("spring_cups.run.json")["money"]
+write("studio.json", json.dumps({"schema": "brimwright.studio/1", "moulds_owned": {"cup.json": 2}, **money}))
+told = entry("ana.order.json")
+check(told["name"] == "Ana" and told["pieces"] == 36 and told["due"] == "2027-02-01", f"told of an order: {told}")
+check(entry("b.run.json")["used_by"] == ["ana.order.json"], "who uses the run")
+check(entry("mine.fats.json")["holds"] == [one["name"] for one in example("studio.fats.json")["fats"]], "what fats there are")
+check(entry("mine.tips.json")["holds"] == [one["name"] for one in example("studio.tips.json")["tips"]], "what tips there are")
+status, quote = server.post("/api/quote", file="ana.order.json", order={**order, "lines": order["lines"][:1]}, times="1,2")
+check(status == 200 and [one["pieces"] for one in quote["times"]] == [12, 24], f"an order as typed: {quote}")
+check(server.post("/api/quote", file="ana.order.json", order=order, run=run)[0] == 422, "an order and a run at once")
+
+
+def paper(kind, **of):
+    connection = http.client.HTTPConnection("127.0.0.1", server.port, timeout=60)
+    connection.request("POST", "/api/document", json.dumps({"kind": kind, **of}).encode(), {"X-Bench-Key": server.key})
+    answer = connection.getresponse()
+    return answer.status, answer.getheader("Content-Type"), answer.read().decode("utf-8", "replace")
+
+
+of_order = {"file": "ana.order.json", "order": order}
+for kind, of, starts, holds in (("quote", {"quote": of_order}, "<!DOCTYPE html>", "Order for Ana"),
+                                ("offer", {"quote": {**of_order, "price": "6.50"}}, "<!DOCTYPE html>", "Together"),
+                                ("offer-pdf", {"quote": {**of_order, "price": "6.50"}}, "%PDF-", ""),
+                                ("sheet", {"plan": of_order}, "<!DOCTYPE html>", "Order for Ana"),
+                                ("list", {"buy": {"files": ["ana.order.json"]}}, "<!DOCTYPE html>", "To buy"),
+                                ("list-csv", {"buy": {"files": ["ana.order.json"]}}, "", ""),
+                                ("picture", {"quote": {"file": "a.run.json"}}, "<?xml", "Where the money of a piece goes")):
+    status, of_type, text = paper(kind, **of)
+    check(status == 200 and text.startswith(starts) and holds in text, f"{kind}: {status} {of_type} {text[:200]}")
+for kind, of in (("picture", {"quote": of_order}), ("quote", {"plan": of_order}), ("list", {"buy": {"files": []}}),
+                 ("offer", {"quote": of_order, "buy": {"files": ["a.run.json"]}}), ("glb", {"plan": of_order})):
+    check(paper(kind, **of)[0] == 422, f"{kind} of {list(of)}")
+
 # Names as she writes them.
 begin()
 for name in "crème brûlée 🧼.run.json", "Seife für Oma & Opa's.run.json", "石鹸.run.json", "é" * 123 + ".json", "a" * 250 + ".json", "-rf.json", "%2e%2e.json", "a?b#c.json":
