@@ -232,9 +232,12 @@ export async function figure(page, label, within = "main") {
   return Number.parseFloat((await line.locator(".value b").innerText()).replace(/[^\d.-]/g, ""));
 }
 
+/** All of them, or those whose sentence has the words of ONLY in it. */
 export async function run(tests) {
+  const only = process.env.ONLY ?? "";
   let failed = 0;
   for (const [sentence, test] of Object.entries(tests)) {
+    if (!sentence.includes(only)) continue;
     const start = Date.now();
     try {
       await test();

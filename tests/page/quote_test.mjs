@@ -111,7 +111,7 @@ await run({
         assert.deepEqual(await table(page), told(answer));
         const { way } = answer.numbers[0].prices.find((one) => one.is_below_cost);
         assert.match(await page.locator(".below-cost").innerText(), new RegExp(`below cost ${way}.*12, 24, 48`, "i"));
-        await page.locator(".quote summary").click();
+        await page.locator(".worth-making summary").click();
         const worth = await page.locator(".worth-making").innerText();
         const { sell, begins, more } = answer.steps[0];
         assert.ok(worth.includes(`${sell}: ${begins}, ${more} EUR more`) && worth.includes(answer.gaps[0].why));
@@ -127,6 +127,17 @@ await run({
           packs.length && packs.every(({ shown_as, sum }) => laid_out.includes(shown_as) && laid_out.includes(sum)),
         );
         assert.ok(left.every((one) => laid_out.includes(one.left)));
+
+        const picture = page.locator("cost-picture img"); // as the command line draws it
+        await page.locator("cost-picture").scrollIntoViewIfNeeded();
+        await picture.waitFor();
+        await page.waitForFunction(() => document.querySelector("cost-picture img").naturalWidth > 300);
+        await page.locator(".cost-picture summary").click();
+        const figures = await page.locator(".cost-picture tbody").innerText();
+        for (const at of [12, 24, 48, answer.steps[0].sell]) {
+          const { each } = answer.costs.find((one) => one.sell === at);
+          assert.match(figures, new RegExp(`^${at}\\s+${each.replace(".", "\\.")}$`, "m"));
+        }
         await check_access(page, "what it costs");
         assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 390);
 
@@ -243,15 +254,25 @@ await run({
         }
         await press(page, "Add an ending");
         await field(page, "Ending 1").fill("0.90");
+        const retail = group("retail").getByLabel("What you call it");
+        await retail.fill("fair");
+        await page.keyboard.press("Enter");
+        await page.getByText("Another is called fair already").waitFor();
+        await group("retail").getByLabel("What you call it").fill("shop");
+        await page.keyboard.press("Enter");
+        await group("shop").waitFor();
+        await group("Mill").getByLabel("Seller's name").fill("Oil mill");
+        await page.keyboard.press("Enter");
+        await group("Oil mill").waitFor();
         const { olive, ...others } = prices_only.prices;
         assert.deepEqual(await written(page, serving), {
           ...prices_only,
           prices: others,
-          sellers: { Mill: { postage: "6.90", postage_free_from: "80", lead_time: "3 days" } },
+          sellers: { "Oil mill": { postage: "6.90", postage_free_from: "80", lead_time: "3 days" } },
           packs: {
             olive: [
               { holds: olive.for, paid: olive.paid },
-              { holds: "1 kg", paid: "9.90", as_of: "2026-10-01", from: "Mill" },
+              { holds: "1 kg", paid: "9.90", as_of: "2026-10-01", from: "Oil mill" },
             ],
             "label paper": [{ holds: "1 kg", paid: "8.00" }],
           },
@@ -262,7 +283,7 @@ await run({
           overhead: { each_batch: "3.00" },
           tax: { rate: "20 %", prices_paid: "with tax", prices_asked: "with tax" },
           fees: { of_price: "6.5 %", each_order: "0.40" },
-          asking: { retail: { margin: "40 %" }, fair: { price: "6.50" } },
+          asking: { shop: { margin: "40 %" }, fair: { price: "6.50" } },
           price_endings: ["0.90"],
         });
         assert.ok(serving.printed("buy", spring).schema);

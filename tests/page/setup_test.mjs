@@ -36,6 +36,7 @@ const studio = {
   spoilage: "4 %",
   pots: { holds: "5 l", lye_jug: "2 l" },
   cups: { "weigh-cup": "120 ml" },
+  kerf: "0 mm",
 };
 
 /** One action is a press, a field filled, an answer chosen or a key. */
@@ -393,7 +394,7 @@ await run({
       { files: { "studio.json": studio } },
     ),
 
-  "a mesh becomes a mould by six actions, and a loaf is cut by eight, of which four are figures": () =>
+  "a mesh becomes a mould by six actions, and a loaf is cut by six, of which three are figures": () =>
     with_page(
       async (page, serving) => {
         await folded(page);
@@ -401,15 +402,22 @@ await run({
         await loaf.view("Moulds");
         await loaf.press(/^Loaf, short/);
         await loaf.fill("Pieces to sell", "9");
+        await loaf.fill("Slices, each thick", "25");
+        await check_access(page, "a loaf that is to be cut");
         await loaf.press(/^Meadow base/);
         await page.locator(".set-up").waitFor();
         await loaf.fill("Below brim", "5");
-        await loaf.press("Cut it into slices");
-        await loaf.fill("Bar, thickness", "25");
-        await loaf.fill("Kerf of each cut", "0");
         const plan = await planned(page, serving, "loaf_short.run.json");
         assert.ok(plan.cut.bars_each > 1);
-        assert.ok(loaf.actions <= 8, `${loaf.actions} actions`);
+        assert.deepEqual(serving.file("loaf_short.run.json").cut, { bar: { thickness: "25 mm" } });
+        assert.ok(plan.from_studio.sections.includes("kerf"));
+        assert.ok(loaf.actions <= 6, `${loaf.actions} actions`);
+
+        await field(page, "Kerf of each cut").fill("2"); // of the cutter, in every run
+        await planned(page, serving, "loaf_short.run.json");
+        assert.equal(serving.file("studio.json").kerf, "2 mm");
+        await press(page, "Undo");
+        await planned(page, serving, "loaf_short.run.json");
 
         const mesh = new Hand(page);
         await mesh.view("Moulds");

@@ -184,7 +184,7 @@ await run({
         const box = await page.locator(".bar").boundingBox();
         if (is_rail) assert.ok(box.x + box.width < 240, JSON.stringify(box));
         else assert.ok(Math.abs(box.y + box.height - viewport.height) < 1.5 && box.width === viewport.width);
-        for (const one of await page.locator(".rail button").all()) {
+        for (const one of await page.locator(".rail button:visible").all()) {
           const { width, height } = await one.boundingBox();
           assert.ok(width >= 43.9 && height >= 43.9, `${await one.innerText()}: ${width} x ${height}`);
         }

@@ -1,1 +1,1 @@
-import{N as o}from"./chunk-LWCAZ25T.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-NOTKUH3B.js"));
+import{Q as o}from"./chunk-JNIUTSVL.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-J77BW4O7.js"));

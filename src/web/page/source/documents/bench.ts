@@ -11,7 +11,7 @@ import {
   type KeptBatches,
 } from "../program/bench";
 import { text_of } from "../program/json";
-import { drop_acts, next_act, put_act, storage_name, waiting_acts } from "./bench_acts";
+import { drop_acts, move_acts, next_act, put_act, storage_name, waiting_acts } from "./bench_acts";
 import type { Act, AtBench } from "./bench_types";
 import { plan_soon } from "./planning";
 import { announce, state, update } from "./state";
@@ -32,6 +32,14 @@ export function follow_run_to_bench(): void {
   if (!file || state.bench.run === file) return;
   update({ bench: { run: file, batches: [], complaints: [], acts: waiting_acts() } });
   void look_at_bench().then(send_acts);
+}
+
+/** The example has become the copy that lies open: what was begun of it goes on. */
+export function go_on_at_bench(from: string): void {
+  const { file } = state.run;
+  move_acts(from, file);
+  if (state.bench.run === from) amend_bench({ run: file, acts: waiting_acts() });
+  if (state.bench.run === file) void look_at_bench();
 }
 
 /** What is watched, as soon as it is known. */

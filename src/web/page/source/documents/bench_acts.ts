@@ -44,6 +44,9 @@ export function put_act(what: Omit<Act, "id" | "tab" | "at">): void {
 export const drop_acts = (are_over: (act: Act) => boolean): void =>
   keep(waiting_acts().filter((one) => !are_over(one)));
 
+export const move_acts = (from: string, to: string): void =>
+  keep(waiting_acts().map((act) => (act.run === from ? { ...act, run: to } : act)));
+
 /** The tab that it was done in sends it, so that she hears there what comes of it. */
 export const next_act = (): Act | undefined =>
   waiting_acts().find((one) => one.tab === this_tab || Date.now() - one.at > alone_after_ms);

@@ -72,7 +72,7 @@ async function begin_studio(name: string): Promise<void> {
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
   }
-  list_file("studios", name);
+  list_file(studio_kind, name);
 }
 
 /** Where a formula's own fats lie, or are to lie. */
@@ -122,9 +122,31 @@ export async function open_own_tips(): Promise<OpenFile | undefined> {
   return opened("own_tips", tips_kind, file);
 }
 
+/** By itself, from its list; a run and its formulas need not name it. */
+export async function open_held(kind: Kind, name: string): Promise<void> {
+  const id = kind === fats_kind ? "own_fats" : "own_tips";
+  if (await opened(id, kind, name)) update({ held_open: name });
+}
+
+/** The file of fats or tips that lies open in the list that is shown. */
+export function held_now(): OpenFile | undefined {
+  const { view, held_open, beside } = state;
+  const open = view === "fats" ? beside.own_fats : view === "tips" ? beside.own_tips : undefined;
+  return open && open.file === held_open ? open : undefined;
+}
+
+/** A new file with one thing in it. */
+export async function make_held(kind: Kind, one: Document): Promise<void> {
+  const is_fats = kind === fats_kind;
+  const blank: Document = is_fats
+    ? { schema: "brimwright.fats/1", fats: [one] }
+    : { schema: "brimwright.tips/2", tips: [one] };
+  await open_held(kind, await made(kind, is_fats ? "my.fats.json" : "my.tips.json", blank));
+}
+
 async function made(kind: Kind, name: string, blank: Document): Promise<string> {
   const { file } = await create({ kind, name, text: text_of(blank) });
-  list_file(kind.list, file);
+  list_file(kind, file);
   return file;
 }
 

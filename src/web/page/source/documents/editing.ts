@@ -4,10 +4,12 @@ import { at, with_value } from "../program/pointer";
 import { is_beside, type DocumentId, type OpenFile } from "./file_types";
 import { remember } from "./history";
 import { put_in } from "./open_file";
+import { remember_in } from "./own_steps";
 import { state, update } from "./state";
 
 export function file_of(of: DocumentId): OpenFile | undefined {
   if (of === "run") return state.run;
+  if (of === "order") return state.order?.open;
   return is_beside(of) ? state.beside[of] : state.formulas[of];
 }
 
@@ -28,10 +30,16 @@ export function without(of: DocumentId, pointer: string, keys: string[]): Docume
   return Object.fromEntries(Object.entries(thing).filter(([key]) => !keys.includes(key)));
 }
 
+/** An order has steps of its own. */
+function remember_of(of: DocumentId, pointer?: string): void {
+  if (of === "order" && state.order) remember_in(state.order, pointer);
+  else remember(pointer === undefined ? "" : `${of} ${pointer}`);
+}
+
 export function edit(of: DocumentId, pointer: string, value: Json | undefined): void {
   const file = file_of(of);
   if (!file || at(file.now, pointer) === value) return;
-  remember(`${of} ${pointer}`);
+  remember_of(of, pointer);
   put_in(file, with_value(file.now, pointer, value));
 }
 
@@ -39,7 +47,7 @@ export function edit(of: DocumentId, pointer: string, value: Json | undefined): 
 export function edit_whole(of: DocumentId, change: (document: Document) => Document): void {
   const file = file_of(of);
   if (!file) return;
-  remember();
+  remember_of(of);
   update({ typed: undefined });
   put_in(file, change(file.now));
 }

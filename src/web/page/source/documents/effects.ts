@@ -2,6 +2,7 @@
 // place that knows all of them.
 import type { Document } from "../program/json";
 import { at, with_value } from "../program/pointer";
+import { go_on_at_bench } from "./bench";
 import { close_beside, name_copy_of_own, read_studio } from "./beside";
 import { on } from "./events";
 import { list_anew } from "./file_acts";
@@ -14,6 +15,7 @@ import { leave_draft, measure_draft } from "./mould_draft";
 import { last_part } from "./names";
 import { put_in } from "./open_file";
 import { plan_soon } from "./planning";
+import { leave_order } from "./order_opening";
 import { save_now, save_soon } from "./saving";
 import { state, take_run, update } from "./state";
 
@@ -52,6 +54,7 @@ async function close_deleted(file: OpenFile): Promise<void> {
     localStorage.removeItem("run");
     update({ view: "runs" });
   } else if (file === state.mould?.open) leave_draft();
+  else if (file === state.order?.open) leave_order();
   else if (is_leant_on(file)) close_beside(file);
   else await close_formula(file);
   await list_anew();
@@ -63,10 +66,12 @@ export function wire_effects(): void {
     if (file === state.run) follow_run(before, file.now);
     else if (is_formula(file) || is_leant_on(file)) follow_formula();
     else if (file === state.mould?.open) measure_draft(before);
+    else if (file === state.order?.open) save_soon(file);
   });
 
   on("gave_way", ({ file }) => {
     if (file === state.mould?.open) return measure_draft();
+    if (file === state.order?.open) return;
     if (file === state.run) {
       measure_soon();
       void read_formulas().then(plan_soon);
@@ -77,7 +82,7 @@ export function wire_effects(): void {
   on("left_deleted", ({ file }) => void close_deleted(file));
 
   on("unwritten", ({ file }) => {
-    if (file === state.run) void save_now();
+    if (file === state.run || file === state.order?.open) void save_now(file);
     else if (is_formula(file) || is_leant_on(file)) plan_soon();
   });
 
@@ -86,6 +91,7 @@ export function wire_effects(): void {
   });
 
   on("renamed", ({ file }) => {
+    if (is_leant_on(file) && state.held_open !== undefined) update({ held_open: file.file });
     if (file === state.run) {
       localStorage.setItem("run", file.file);
       measure_soon();
@@ -97,7 +103,9 @@ export function wire_effects(): void {
   on("copied", ({ file, from }) => {
     if (is_formula(file)) name_copy(file, from);
     if (is_leant_on(file)) name_copy_of_own(file, from);
+    if (state.held_open === from) update({ held_open: file.file });
     if (file !== state.run) return;
+    go_on_at_bench(from);
     localStorage.setItem("run", file.file);
     void read_studio().then(plan_soon);
   });

@@ -1,24 +1,41 @@
 // What is done to whole files in the lists: copied, changed, removed. Each is one step, taken back as one.
-import { list_files, read_file, remove_file, rename_file, restore_file, type Listed } from "../program/api";
+import {
+  forget_removed,
+  list_files,
+  read_file,
+  remove_file,
+  removed_files,
+  rename_file,
+  restore_file,
+  type Listed,
+  type RemovedFile,
+} from "../program/api";
 import { text_of, type Document } from "../program/json";
-import { formula_slots, type Kind, type OpenFile } from "./file_types";
-import { remember } from "./history";
-import { folder_of, last_part } from "./names";
+import { with_value } from "../program/pointer";
+import { close_beside } from "./beside";
+import { beside_ids, formula_slots, type Kind, type OpenFile } from "./file_types";
+import { is_in_history, remember } from "./history";
+import { file_name, folder_of, last_part } from "./names";
 import { create } from "./new_file";
 import { begin, has_new_name, load, put_in, save, take_new_names } from "./open_file";
+import { remember_in } from "./own_steps";
 import { announce, state, take_run, update } from "./state";
 
 interface Act {
   words: string; // what was done
-  undo: () => Promise<void>;
+  undo: () => Promise<unknown>;
+  redo: () => Promise<unknown>;
 }
 
 let acts: readonly Act[] = [];
+let undone: readonly Act[] = [];
 
 export const last_act = (): Act | undefined => acts.at(-1);
+export const next_act = (): Act | undefined => undone.at(-1);
 
 function done(act: Act): void {
   acts = [...acts, act];
+  undone = [];
   update({ list_told: act.words });
   announce(act.words);
 }
@@ -28,21 +45,46 @@ export async function undo_act(): Promise<void> {
   if (!act) return;
   await act.undo();
   acts = acts.slice(0, -1);
+  undone = [...undone, act];
   update({ list_told: "" });
   announce("Undone");
   await list_anew();
 }
 
-export const list_anew = async (): Promise<void> => update({ files: await list_files() });
+export async function redo_act(): Promise<void> {
+  const act = next_act();
+  if (!act) return;
+  await act.redo();
+  undone = undone.slice(0, -1);
+  acts = [...acts, act];
+  update({ list_told: act.words });
+  announce("Redone");
+  await list_anew();
+}
+
+export async function list_anew(): Promise<void> {
+  const [files, removed] = await Promise.all([list_files(), removed_files()]);
+  update({ files, removed });
+}
 
 /** Of a built-in one too. Which names its files as the first does. */
 export async function copy_file(kind: Kind, one: Listed): Promise<string> {
   const { $schema: _, ...text } = JSON.parse((await read_file(one.file)).text) as Document;
-  const name = `${one.name || one.file}, copy`;
-  const now: Document = { ...text, name, ...(kind.name === "run" ? { id: crypto.randomUUID() } : {}) };
-  const { file } = await create({ kind, name: kind.new_name(begin(kind, now)), text: text_of(now), from: one.file });
+  const name = `${one.name || stem_of(one.file)}, copy`;
+  const now: Document = {
+    ...text,
+    ...(kind.called && { [kind.called]: name }),
+    ...(kind.has_id ? { id: crypto.randomUUID() } : {}),
+  };
+  const file_called = kind.called ? kind.new_name(begin(kind, now)) : file_name(name, ending_of(one.file));
+  const { file } = await create({ kind, name: file_called, text: text_of(now), from: one.file });
   await list_anew();
-  done({ words: `Copied ${one.name || one.file}.`, undo: async () => void (await remove_file(file, true)) });
+  let removed = "";
+  done({
+    words: `Copied ${one.name || one.file}.`,
+    undo: async () => (removed = await put_away(file, true)),
+    redo: () => restore_file(removed),
+  });
   return file;
 }
 
@@ -53,28 +95,39 @@ export interface Called {
   stem: string; // of the file's name
 }
 
-const ending_of = (file: string): string => /(\.(run|formula))?\.json$/.exec(file)?.[0] ?? "";
+const ending_of = (file: string): string => /(\.(run|order|formula|fats|tips))?\.json$/.exec(file)?.[0] ?? "";
 export const stem_of = (file: string): string => last_part(file).slice(0, -ending_of(file).length || undefined);
 const named_anew = (file: string, stem: string): string => folder_of(file) + stem + ending_of(file);
 
 const open_already = (file: string): OpenFile | undefined =>
-  [state.run, ...formula_slots.map((slot) => state.formulas[slot])].find((one) => one?.file === file);
+  [
+    state.run,
+    state.order?.open,
+    ...formula_slots.map((slot) => state.formulas[slot]),
+    ...beside_ids.map((id) => state.beside[id]),
+  ].find((one) => one?.file === file);
 
 export async function change_file(kind: Kind, one: Listed, to: Called): Promise<void> {
   const before: Called = { name: one.name, note: one.note, stem: stem_of(one.file) };
   await call(kind, one.file, to);
   await list_anew();
   const file = named_anew(one.file, to.stem);
-  done({ words: `Changed ${to.name || file}.`, undo: () => call(kind, file, before) });
+  done({
+    words: `Changed ${to.name || file}.`,
+    undo: () => call(kind, file, before),
+    redo: () => call(kind, one.file, to),
+  });
 }
 
 async function call(kind: Kind, name: string, { name: called, note, stem }: Called): Promise<void> {
   const already = open_already(name);
   const file = already ?? (await load(kind, name));
   const { note: _, ...rest } = file.now;
-  const now: Document = note ? { ...rest, name: called, note } : { ...rest, name: called };
+  const noted = { ...rest, ...(note && { note }) };
+  const now = kind.called ? with_value(noted, `/${kind.called}`, called || undefined) : noted;
   if (text_of(now) !== text_of(file.now)) {
-    if (already) remember();
+    if (already && is_in_history(already)) remember();
+    if (already === state.order?.open && state.order) remember_in(state.order);
     put_in(file, now);
     await save(file);
     if (file.theirs) throw new Error(`${name} was changed outside this page just now. Look at it again.`);
@@ -89,10 +142,40 @@ async function call(kind: Kind, name: string, { name: called, note, stem }: Call
   }
 }
 
-/** `even_so` where others name it. */
+/** `even_so` where others name it. What restores it is given back. */
+async function put_away(file: string, even_so: boolean): Promise<string> {
+  const { removed } = await remove_file(file, even_so);
+  if (state.run.file === file) take_run();
+  if (state.order?.open.file === file) update({ order: undefined });
+  const beside = beside_ids.map((id) => state.beside[id]).find((one) => one?.file === file);
+  if (beside) close_beside(beside);
+  return removed;
+}
+
 export async function remove(one: Listed, even_so: boolean): Promise<void> {
-  const { removed } = await remove_file(one.file, even_so);
-  if (state.run.file === one.file) take_run();
+  let removed = await put_away(one.file, even_so);
   await list_anew();
-  done({ words: `Removed ${one.name || one.file}.`, undo: async () => void (await restore_file(removed)) });
+  done({
+    words: `Removed ${one.name || one.file}.`,
+    undo: () => restore_file(removed),
+    redo: async () => (removed = await put_away(one.file, true)),
+  });
+}
+
+/** What was removed, maybe long ago. */
+export async function bring_back_file({ removed, file, name }: RemovedFile): Promise<void> {
+  await restore_file(removed);
+  await list_anew();
+  let again = "";
+  done({
+    words: `${name || file} is back.`,
+    undo: async () => (again = await put_away(file, true)),
+    redo: () => restore_file(again),
+  });
+}
+
+/** For good: there is no way back. */
+export async function delete_removed({ removed, file, name }: RemovedFile): Promise<void> {
+  update({ removed: await forget_removed(removed), list_told: "" });
+  announce(`${name || file} is deleted for good.`);
 }

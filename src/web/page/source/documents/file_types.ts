@@ -3,8 +3,10 @@ import type { Document } from "../program/json";
 
 /** What differs between the files that can be typed in. */
 export interface Kind {
-  name: "run" | "formula" | "mould" | "studio" | "fats" | "tips";
-  list: "runs" | "formulas" | "moulds" | "studios" | "fats" | "tips"; // where it is listed
+  name: "run" | "order" | "formula" | "mould" | "studio" | "fats" | "tips";
+  list: "runs" | "orders" | "formulas" | "moulds" | "studios" | "fats" | "tips"; // where it is listed
+  called?: "name" | "for" | "title"; // the key of what people call it
+  has_id: boolean;
   /** What a file that is not there yet would be called. */
   new_name(file: OpenFile): string;
   /** What is written of what is typed. */
@@ -47,9 +49,9 @@ export type BesideId = "studio" | "own_fats" | "own_tips";
 export const beside_ids: readonly BesideId[] = ["studio", "own_fats", "own_tips"];
 
 /** What can be edited in fields. */
-export type DocumentId = "run" | FormulaSlot | BesideId;
+export type DocumentId = "run" | "order" | FormulaSlot | BesideId;
 
 export const is_beside = (of: DocumentId): of is BesideId => (beside_ids as readonly string[]).includes(of);
 
-/** All that is typed at one moment: what undo goes back to. */
-export type Step = Partial<Record<DocumentId, { file: OpenFile; now: Document }>>;
+/** All that is typed in a run and what it rests on, at one moment: what undo goes back to. */
+export type Step = Partial<Record<Exclude<DocumentId, "order">, { file: OpenFile; now: Document }>>;

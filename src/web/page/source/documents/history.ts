@@ -1,15 +1,7 @@
 // Undo and redo: what was typed in the run and its formulas, step by step.
 import type { Document } from "../program/json";
 import { on } from "./events";
-import {
-  beside_ids,
-  formula_slots,
-  is_beside,
-  type BesideId,
-  type DocumentId,
-  type OpenFile,
-  type Step,
-} from "./file_types";
+import { beside_ids, formula_slots, is_beside, type BesideId, type OpenFile, type Step } from "./file_types";
 import { put_in } from "./open_file";
 import { announce, open_as, state, update } from "./state";
 
@@ -84,7 +76,7 @@ function go_to(there: Step, words: string): void {
   announce(words);
 }
 
-function go_back(id: DocumentId, there: Step): void {
+function go_back(id: keyof Step, there: Step): void {
   const then = there[id];
   if (is_beside(id)) return go_back_beside(id, then);
   const is_open = id === "run" ? then?.file === state.run : state.formulas[id] !== undefined;

@@ -7,11 +7,11 @@ import { mould_kind } from "./kinds";
 import { look_into } from "./measuring";
 import { has_part, place_as_typed, wanted_of } from "./mould_text";
 import { begin, load, put_in } from "./open_file";
-import { amend, announce, state, update, type MouldDraft } from "./state";
+import { redo_in, remember_in, undo_in } from "./own_steps";
+import { amend, state, update, type MouldDraft } from "./state";
 import type { UnsavedCopy } from "./unsaved";
 
 const pause_ms = 30;
-const one_thought_ms = 1200;
 let timer = 0;
 let is_asking = false;
 let is_due = false;
@@ -47,45 +47,12 @@ export const draft = (): MouldDraft => state.mould!;
 export const mould_now = (): Document => draft().open.now;
 
 export function set(pointer: string, value: Json | undefined): void {
-  remember(pointer);
+  remember_in(draft(), pointer);
   put_in(draft().open, with_value(mould_now(), pointer, value));
 }
 
-let last_place = "";
-let last_time = 0;
-
-/** What is typed in the same place at once is one step. */
-function remember(place: string): void {
-  const now = performance.now();
-  const { past } = draft();
-  if (place !== last_place || now - last_time > one_thought_ms || !past.length)
-    amend(draft(), { past: [...past, mould_now()] });
-  amend(draft(), { future: [] });
-  [last_place, last_time] = [place, now];
-}
-
-export function undo_draft(): void {
-  const { past, future, open } = draft();
-  const there = past.at(-1);
-  if (!there) return;
-  amend(draft(), { past: past.slice(0, -1), future: [...future, open.now] });
-  step_to(there, "Undone");
-}
-
-export function redo_draft(): void {
-  const { past, future, open } = draft();
-  const there = future.at(-1);
-  if (!there) return;
-  amend(draft(), { past: [...past, open.now], future: future.slice(0, -1) });
-  step_to(there, "Redone");
-}
-
-function step_to(there: Document, words: string): void {
-  last_place = "";
-  update({ typed: undefined });
-  put_in(draft().open, there);
-  announce(words);
-}
+export const undo_draft = (): void => undo_in(draft());
+export const redo_draft = (): void => redo_in(draft());
 
 const changes_nothing_measured = ["name", "note", "owned", "unmould_after"];
 

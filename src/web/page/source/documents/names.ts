@@ -27,7 +27,7 @@ export function file_name(name: string, ending: string): string {
 
 /** `name`, or the first like it with a number that nobody has. */
 export function free_name(name: string, taken: readonly { file: string }[]): string {
-  const [, stem, ending] = /^(.*?)((?:\.(?:run|formula|fats|tips))?\.\w+)$/.exec(name) ?? ["", name, ""];
+  const [, stem, ending] = /^(.*?)((?:\.(?:run|order|formula|fats|tips))?\.\w+)$/.exec(name) ?? ["", name, ""];
   for (let i = 1; ; ++i) {
     const free = i === 1 ? name : `${stem}_${i}${ending}`;
     if (!taken.some((one) => one.file === free)) return free;
@@ -35,7 +35,7 @@ export function free_name(name: string, taken: readonly { file: string }[]): str
 }
 
 // The program names them anew in a copy that lies elsewhere; see web/renaming.h.
-const naming_keys = ["mould", "formula", "file", "own_fats", "own_tips"];
+const naming_keys = ["mould", "formula", "run", "file", "own_fats", "own_tips"];
 
 /** The places where a document names another file. */
 function naming_places(here: Json | undefined, pointer = ""): string[] {

@@ -10,25 +10,34 @@ interface NewFile {
   name: string;
   text: string;
   from?: string; // of which it is a copy
+  goes_on?: boolean; // as that did, at the bench too
   about_to?: (file: string) => void;
   is_own?: (there: Kept) => boolean; // what stands under a name is this very file, written before
 }
 
 /** Lists may be behind: where another hand has the name after all, the next is tried. */
-export async function create({ kind, name, text, from, about_to, is_own }: NewFile): Promise<Kept> {
+export async function create({ kind, name, text, from, goes_on, about_to, is_own }: NewFile): Promise<Kept> {
   for (;;) {
-    const { runs = [], formulas = [], moulds = [], studios = [], fats = [], tips = [] } = state.files ?? {};
-    const file = free_name(name, [...runs, ...formulas, ...moulds, ...studios, ...fats, ...tips]);
+    const {
+      runs = [],
+      orders = [],
+      formulas = [],
+      moulds = [],
+      studios = [],
+      fats = [],
+      tips = [],
+    } = state.files ?? {};
+    const file = free_name(name, [...runs, ...orders, ...formulas, ...moulds, ...studios, ...fats, ...tips]);
     about_to?.(file);
-    const kept = await written(file, text, from);
-    list_file(kind.list, file, document_in(kept.there.text) ?? { name: file });
+    const kept = await written({ file, version: null, text, from, goes_on });
+    list_file(kind, file, document_in(kept.there.text) ?? {});
     if (kept.is_new || is_own?.(kept.there)) return kept.there;
   }
 }
 
-async function written(file: string, text: string, from?: string): Promise<{ is_new: boolean; there: Kept }> {
+async function written(file: Parameters<typeof write_file>[0]): Promise<{ is_new: boolean; there: Kept }> {
   try {
-    return { is_new: true, there: await write_file({ file, version: null, text, from }) };
+    return { is_new: true, there: await write_file(file) };
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
     return { is_new: false, there: error.answer as Kept };

@@ -36,9 +36,9 @@ export async function load(kind: Kind, name: string, id = name): Promise<OpenFil
   return file;
 }
 
-/** A run of her own has an id; one that has none yet gets it with the first change. */
+/** A run or an order of her own has an id; one that has none yet gets it with the first change. */
 const with_id = (kind: Kind, now: Document, shipped = false): Document =>
-  kind.name === "run" && !shipped && now.id === undefined ? { ...now, id: crypto.randomUUID() } : now;
+  kind.has_id && !shipped && now.id === undefined ? { ...now, id: crypto.randomUUID() } : now;
 
 /** The copy of a shipped file that was written just as the page was left, if it is what was typed. */
 async function finished_copy(kind: Kind, left: UnsavedCopy, shipped: Document): Promise<string | undefined> {
@@ -114,6 +114,7 @@ async function write_new(file: OpenFile): Promise<void> {
     name: kind.new_name(file),
     text: text_of(written),
     from,
+    goes_on: from !== undefined && kind.name === "run",
     about_to: (name) => keep_unsaved(file, name),
     is_own: ({ text }) => from !== undefined && is_copy_of(written, document_in(text) ?? {}),
   });
@@ -144,7 +145,7 @@ function agree(file: OpenFile, saved: Document, version: string | null): void {
   amend(file, { saved, version, theirs: undefined, failed: undefined, unanswered: [] });
   if (is_changed(file)) keep_unsaved(file);
   else drop_unsaved(file.kind, file.id);
-  list_file(file.kind.list, file.file, saved);
+  list_file(file.kind, file.file, saved);
 }
 
 /** A text in the file that is of another version than the one known. It may be our own, of which no answer came. */

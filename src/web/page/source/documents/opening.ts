@@ -76,6 +76,7 @@ interface NewRun {
   mould: string;
   formula: string;
   sell: number;
+  slice?: string; // how thick the bars are that its loaf is cut into
 }
 
 /**
@@ -92,6 +93,7 @@ export async function make_run(wanted: NewRun): Promise<void> {
     sell: wanted.sell,
     pour: { mould: wanted.mould, formula: wanted.formula },
   };
+  if (wanted.slice) run.cut = { bar: { thickness: wanted.slice }, ...(has_studio() ? {} : { kerf: "" }) };
   if (!has_studio()) {
     run.note = `Losses, scales and spoilage were taken over from "${String(before.name)}": check them.`;
     if (before.spoilage !== undefined) run.spoilage = before.spoilage;
@@ -101,5 +103,6 @@ export async function make_run(wanted: NewRun): Promise<void> {
   }
   const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
   open_up("set-up pour");
+  if (wanted.slice) open_up("set-up cut");
   await open_run(file, "set-up");
 }

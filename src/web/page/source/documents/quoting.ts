@@ -38,20 +38,24 @@ function ask_soon(): void {
 }
 
 /** Numbers of pieces as the program reads them, with whatever stands between them. */
-const listed = (numbers: string): string =>
+export const asked_numbers = (numbers: string): string =>
   numbers
     .split(/[\s,;]+|\band\b/)
     .filter(Boolean)
     .join(",");
 
 function question_of(planned: PlanQuestion, { numbers = "", by, figure }: QuoteWish): QuoteQuestion {
-  const sell = listed(numbers);
+  const sell = asked_numbers(numbers);
   return { ...planned, ...(sell && { sell }), ...(by && figure.trim() && { [by]: figure }) };
 }
 
+/** Of the run as it is typed now. */
+export const question_now = (): QuoteQuestion =>
+  question_of({ file: state.run.file, run: state.run.now }, state.quote_wish);
+
 /** The run's own number was planned: a number that cannot be made is one of those asked about. */
 function asked_about(complaint: Complaint, { numbers = "" }: QuoteWish): Complaint {
-  return complaint.field === "/sell" && listed(numbers) ? { ...complaint, file: "", field: "sell" } : complaint;
+  return complaint.field === "/sell" && asked_numbers(numbers) ? { ...complaint, file: "", field: "sell" } : complaint;
 }
 
 async function ask(): Promise<void> {

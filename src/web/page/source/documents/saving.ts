@@ -1,30 +1,41 @@
-// When files are written: the run a moment after the last keystroke, formulas before figures are asked for.
+// When files are written: run and order a moment after the last keystroke, formulas before figures are asked for.
 import { Refused } from "../program/api";
-import { beside_ids, formula_slots } from "./file_types";
+import { beside_ids, formula_slots, type OpenFile } from "./file_types";
 import { is_changed, make_own, save } from "./open_file";
 import { state } from "./state";
 
 const pause_ms = 400;
 const retry_ms = 2000;
 
-let timer = 0;
+const timers = new WeakMap<OpenFile, number>();
 
-export function save_soon(): void {
-  clearTimeout(timer);
-  timer = window.setTimeout(() => void save_now(), pause_ms);
+function save_in(file: OpenFile, ms: number): void {
+  clearTimeout(timers.get(file));
+  timers.set(
+    file,
+    window.setTimeout(() => void save_now(file), ms),
+  );
 }
 
+export const save_soon = (file = state.run): void => save_in(file, pause_ms);
+
+const lies_open = (file: OpenFile): boolean => file === state.run || file === state.order?.open;
+
 /** Until the program is there again; what it refuses is told beside the file's name. */
-export async function save_now(): Promise<void> {
-  clearTimeout(timer);
-  const { run } = state;
+export async function save_now(file = state.run): Promise<void> {
+  clearTimeout(timers.get(file));
   try {
-    await save(run);
-    if (is_changed(run) && !run.theirs && run === state.run) save_soon(); // typed in meanwhile
+    await save(file);
+    if (is_changed(file) && !file.theirs && lies_open(file)) save_soon(file); // typed in meanwhile
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (error.may_pass) timer = window.setTimeout(() => void save_now(), retry_ms);
+    if (error.may_pass) save_in(file, retry_ms);
   }
+}
+
+/** Run and order, where what is asked next is answered from their files. */
+export async function save_open(): Promise<void> {
+  for (const file of [state.run, state.order?.open]) if (file?.file && is_changed(file)) await save_now(file);
 }
 
 let formulas_writing: Promise<void> = Promise.resolve();

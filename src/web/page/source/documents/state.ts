@@ -1,7 +1,7 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
-import type { CatalogueMould, Fat, Gauge, Inspection, Plan, Quote, Working } from "../program/answers";
-import type { Complaint, Files, PlanQuestion, Tip, Keep } from "../program/api";
+import type { CatalogueMould, Fat, Gauge, Inspection, OrderQuote, Plan, Quote, Working } from "../program/answers";
+import type { Complaint, Files, Keep, PlanQuestion, RemovedFile, Tip } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
@@ -74,6 +74,15 @@ export interface MouldDraft {
   future: readonly Document[];
 }
 
+/** The order that lies open. */
+export interface OpenOrder {
+  open: OpenFile;
+  past: readonly Document[]; // steps back, and on
+  future: readonly Document[];
+  times: string; // how often it is made, as typed
+  quoted?: { of: readonly unknown[]; quote?: OrderQuote; complaint?: Complaint };
+}
+
 /** A mesh file on its way to become a mould. */
 export interface MeshDraft {
   name: string;
@@ -98,6 +107,7 @@ export interface ChosenMould {
   note: string;
   shipped: boolean;
   sell: string; // of a run with it, as it is being asked for
+  slice: string; // and how thick its loaf is sliced, if it is
   answer?: Found;
   complaint?: string;
   told?: string;
@@ -120,6 +130,8 @@ interface Printing {
   batch: number; // the number of the one that the sheet is for; 0 for all of them
   is_working: boolean;
   told: string;
+  on?: View; // where it was asked
+  way?: string; // of selling, by which is offered
 }
 
 interface State {
@@ -128,6 +140,7 @@ interface State {
   formula_of: FormulaSlot; // the one that the view of a formula shows
   fault?: string;
   files?: Files;
+  removed: readonly RemovedFile[]; // that are kept still
   fats: Fat[];
   catalogue: CatalogueMould[];
   tips?: Tip[]; // those that come with the program
@@ -136,6 +149,7 @@ interface State {
   own_moulds: { [file: string]: { brimful_ml: number; cavities: number } | { complaint: string } };
 
   run: OpenFile; // without a name as long as none lies open
+  order?: OpenOrder;
   formulas: Partial<Record<FormulaSlot, OpenFile>>;
   beside: Partial<Record<BesideId, OpenFile>>;
   past: readonly Step[];
@@ -163,8 +177,10 @@ interface State {
   list_complaint: string;
   list_told: string; // what was done to a file just now
   list_open?: ListOpen;
+  held_open?: string; // the file of fats or tips that lies open in its list
   new_run?: { name: string; mould: string; formula: string; sell: string }; // as it is being asked for
   new_formula: { name: string; copied: string }; // as it is being asked for
+  new_order: string; // who it is for, likewise
   printing: Printing;
 
   picking?: { of: FormulaSlot; row: number; text: string; lit?: string }; // the list of fats is open for this row
@@ -193,6 +209,7 @@ const no_run: OpenFile = {
 const current: State = {
   view: "reading",
   came_from: "set-up",
+  removed: [],
   formula_of: "pour",
   fats: [],
   catalogue: [],
@@ -211,6 +228,7 @@ const current: State = {
   list_told: "",
   bench: { run: "", batches: [], complaints: [], acts: [] },
   new_formula: { name: "", copied: "" },
+  new_order: "",
   printing: {
     paper: localStorage.getItem("paper") === "Letter" ? "Letter" : "A4",
     batch: 0,
@@ -318,11 +336,17 @@ export function open_up(name: string): void {
 }
 
 /** A file of this name is there, listed by what it is called. */
-export function list_file(list: Kind["list"], file: string, { name, note }: Document = {}): void {
+export function list_file({ list, called }: Pick<Kind, "list" | "called">, file: string, text: Document = {}): void {
   if (!current.files) return;
-  const entry = { file, name: String(name ?? ""), note: String(note ?? ""), shipped: false };
-  const others = current.files[list].filter((one) => one.file !== file);
   const place = current.files[list].findIndex((one) => one.file === file);
+  const entry = {
+    ...(place < 0 ? {} : current.files[list][place]),
+    file,
+    name: String((called && text[called]) ?? ""),
+    note: String(text.note ?? ""),
+    shipped: false,
+  };
+  const others = current.files[list].filter((one) => one.file !== file);
   others.splice(place < 0 ? others.length : place, 0, entry);
   update({ files: { ...current.files, [list]: others } });
 }

@@ -3,7 +3,8 @@
 import { changes_now, type Changes, type Versions } from "../program/api";
 import { at } from "../program/pointer";
 import { beside_ids, formula_slots, type OpenFile } from "./file_types";
-import { folder_of } from "./names";
+import { folder_of, named_from } from "./names";
+import { lines_of } from "./order_lines";
 import { beside_run } from "./run_names";
 import { state, update } from "./state";
 
@@ -62,7 +63,24 @@ function names_beside(): Set<string> {
     if (typeof name === "string" && name) names.add(folder_of(file) + name).add(name);
   }
   from_run(at(state.beside.studio?.now, "/own_tips"));
+  for (const name of names_of_order()) names.add(name);
   for (const id of beside_ids) names.delete(state.beside[id]?.file ?? "");
+  return names;
+}
+
+/** The runs of the order that lies open and what they are made of, as far as that is hers. */
+function names_of_order(): Set<string> {
+  const { open } = state.order ?? {};
+  const names = new Set(open ? lines_of(open.now).map(({ run }) => named_from(open.file, run)) : []);
+  const { runs = [], formulas = [], moulds = [], fats = [], tips = [] } = state.files ?? {};
+  const hers = [...runs, ...formulas, ...moulds, ...fats, ...tips].filter(({ shipped }) => !shipped);
+  let many = -1;
+  while (many !== names.size) {
+    many = names.size;
+    for (const { file, used_by = [] } of hers) if (used_by.some((user) => names.has(user))) names.add(file);
+  }
+  if (open && names.size) names.add(named_from(open.file, "studio.json"));
+  names.delete(state.run.file);
   return names;
 }
 

@@ -59,7 +59,12 @@ const later = (ms: number, but_for?: AbortSignal): Promise<void> =>
     but_for?.addEventListener("abort", () => gone_on());
   });
 
-const open_files = (): OpenFile[] => [state.run, ...(state.mould ? [state.mould.open] : []), ...files_leant_on()];
+const open_files = (): OpenFile[] => [
+  state.run,
+  ...(state.order ? [state.order.open] : []),
+  ...(state.mould ? [state.mould.open] : []),
+  ...files_leant_on(),
+];
 
 const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
 

@@ -185,17 +185,17 @@ const blank_openings: Record<Opening, Json> = {
   outline: [blank_corner, blank_corner, blank_corner],
 };
 
-function own_tip({ of, at }: TipPlace): TemplateResult {
+export function own_tip({ of, at }: TipPlace): TemplateResult {
   const keys = openings.map(([one]) => one);
   const chosen = keys.find((one) => value_at(of, `${at}/${one}`) !== undefined);
   const puts = (to: Opening) => ({ ...without(of, at, keys), [to]: blank_openings[to] });
-  return html`<div class="part" id=${own_id} role="group" aria-label="My own tip">
+  return html`<div class="part" id=${id_at(of, at, "own")} role="group" aria-label="My own tip">
     ${said_at(of, at)} ${tip_name({ of, at })}
     ${choice_field({ of, question: "Opening of the tip", at, is_told_elsewhere: true, chosen, answers: openings, puts })}
     ${chosen ? opening_fields({ of, at }, chosen) : nothing}
     ${folded({
       of,
-      name: "hand",
+      name: of === "run" ? "hand" : `hand ${at}`,
       pointers: [`${at}/hand`, `${at}/note`],
       summary: "Correction for your hand",
       body: () => hand({ of, at }),
@@ -243,7 +243,10 @@ function hand({ of, at }: TipPlace): TemplateResult {
     </div>
     ${
       has(hand_at)
-        ? html`<button type="button" @click=${() => change(of, "correction removed", hand_at, undefined, first_of_tip)}>
+        ? html`<button
+            type="button"
+            @click=${() => change(of, "correction removed", hand_at, undefined, to_first_in(id_at(of, at, "own")))}
+          >
             Leave the correction out
           </button>`
         : nothing

@@ -6,9 +6,10 @@ import type { Document } from "../program/json";
 import { at } from "../program/pointer";
 import { field } from "./field";
 import { choice_field, change, to_field, to_id } from "./form_parts";
+import { has_studio, shared_field, who_says, type Shared } from "./shared";
 
 // No single piece of soap is that large, so what holds as much is a loaf or slab: common practice, no source.
-const least_loaf_ml = 500;
+export const least_loaf_ml = 500;
 
 /** Whether the run's mould makes something that is cut. */
 const may_be_cut = (): boolean => at(state.run.now, "/cut") === undefined && brimful_ml() >= least_loaf_ml;
@@ -16,14 +17,17 @@ const may_be_cut = (): boolean => at(state.run.now, "/cut") === undefined && bri
 /** The mould is measured before there are figures. */
 const brimful_ml = (): number => state.plan?.pour.brimful_ml ?? state.measured?.gauge.pockets[0]?.brimful_ml ?? 0;
 
-/** The kerf and the size of a bar are left blank: a silent 0 is wrong for a saw. */
+/** What the cutter takes away is the same in every run; in the run or the studio, a silent 0 is wrong for a saw. */
+export const kerf: Shared = { run: "/cut/kerf", studio: "/kerf" };
+
+/** The kerf and the size of a bar are left blank. */
 function cut_it(way: Way): void {
   open_up("set-up cut");
   change(
     "run",
     "Cut",
     "/cut",
-    { bar: way_keys[way], kerf: "" },
+    { bar: way_keys[way], ...(has_studio() ? {} : { kerf: "" }) },
     to_field("run", `/cut/bar/${Object.keys(way_keys[way])[0]}`),
   );
 }
@@ -87,12 +91,12 @@ export function cut_form(): TemplateResult {
             )
           : nothing
       }
-      ${field({ label: "Kerf of each cut", at: "/cut/kerf", unit: "mm", short: true, term: "kerf" })}
+      ${shared_field(kerf, { label: "Kerf of each cut", unit: "mm", short: true, term: "kerf" })}
       ${trim("Off each end", "end_trim")} ${trim("Off each side", "side_trim")}
       ${trim("Planed off the top", "top_planing")}
       ${trim(way === "slab" ? "Planed off each side of a bar" : "Planed off both faces", "face_planing")}
     </div>
-    <p class="hint">The kerf of a wire is 0 mm.</p>
+    <p class="hint">The kerf of a wire is 0 mm. ${who_says("Kerf", [kerf])}</p>
     ${
       way
         ? choice_field({

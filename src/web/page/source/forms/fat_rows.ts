@@ -8,6 +8,7 @@ import { state, update, type OwnFat } from "../documents/state";
 import type { Fat } from "../program/answers";
 import type { Document, Json } from "../program/json";
 import { confirmed } from "./contents";
+import { free_id, name_with, plain } from "./fat_ids";
 import { complaint_on, field, id_of } from "./field";
 import { add_button, item_buttons, item_id, rows_of, set_rows, type List } from "./form_lists";
 import { choice_field, folded, go_on, to_field, to_id, unfold } from "./form_parts";
@@ -98,17 +99,6 @@ function take(of: FormulaSlot, id: string): void {
     [...rows.slice(0, row), kept, ...rows.slice(row + 1)],
     to_field(of, `/fats/${row}/share`),
   );
-}
-
-/** In small letters without accents. */
-export const plain = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
-
-/** The name of the fat that has all words typed: the one shown, or else another one; nothing where none has. */
-export function name_with(fat: Fat | OwnFat, text: string): string | undefined {
-  const words = plain(text).split(/\s+/).filter(Boolean);
-  const has_all = (name: string): boolean => words.every((word) => plain(name).includes(word));
-  if (has_all(`${fat.name} ${fat.id.replaceAll("_", " ")}`)) return fat.name;
-  return "own" in fat ? undefined : [...fat.also_called, fat.inci].find(has_all);
 }
 
 function picker(of: FormulaSlot): TemplateResult {
@@ -210,17 +200,6 @@ async function describe_fat(of: FormulaSlot, text: string): Promise<void> {
   take(of, id);
   unfold("own_fats", id);
   go_on(to_field("own_fats", `/fats/${places}/${name ? "inci" : "name"}`));
-}
-
-function free_id(name: string, taken: readonly { id?: Json }[]): string {
-  const stem =
-    plain(name)
-      .replaceAll(/[^a-z0-9]+/g, "_")
-      .replace(/^[_0-9]+|_+$/g, "") || "my_fat";
-  for (let i = 1; ; ++i) {
-    const id = i === 1 ? stem : `${stem}_${i}`;
-    if (!taken.some((one) => one.id === id)) return id;
-  }
 }
 
 function lot_words(row: Document): string {

@@ -19,6 +19,7 @@ export interface FieldOptions {
   told?: string; // the unit of it that is not written, such as a currency
   count?: boolean; // a whole number, not a text
   number?: boolean; // a number, not a text
+  date?: boolean; // a day, as ISO 8601 has it
   hint?: string;
   wide?: boolean;
   optional?: boolean; // emptied, it is left out
@@ -32,25 +33,26 @@ export interface FieldOptions {
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
 /** What is wrong with what was typed: for the plan, or else for what the piece costs. */
-function complaint_now(): Complaint | undefined {
+function complaint_now(of?: DocumentId): Complaint | undefined {
+  if (of === "order") return state.order?.quoted?.complaint;
   return state.complaint ?? (state.quoted?.of === state.plan ? state.quoted?.complaint : undefined);
 }
 
 /** The line that is about this place or about something in it. */
 export function complaint_at(of: DocumentId, pointer: string): string | undefined {
-  const complaint = complaint_now();
+  const complaint = complaint_now(of);
   if (!complaint || (complaint.field !== pointer && !complaint.field.startsWith(`${pointer}/`))) return undefined;
   return is_about(of) && !is_too_soon(of, complaint.field) ? wording(complaint) : undefined;
 }
 
 /** The line that is about this place itself, and not about something in it. */
 export function complaint_on(of: DocumentId, pointer: string): string | undefined {
-  return complaint_now()?.field === pointer ? complaint_at(of, pointer) : undefined;
+  return complaint_now(of)?.field === pointer ? complaint_at(of, pointer) : undefined;
 }
 
 /** Whether the complaint is about this document. */
 export function is_about(of: DocumentId): boolean {
-  const complaint = complaint_now();
+  const complaint = complaint_now(of);
   const file = file_of(of)?.file;
   if (!complaint || file === undefined) return false;
   return complaint.file === "" || complaint.file === file || complaint.file.endsWith(`/${file}`);
@@ -150,13 +152,14 @@ export function field(options: FieldOptions): TemplateResult {
     )}
     <input
       id=${id}
+      type=${options.date ? "date" : "text"}
       aria-required=${options.optional && !options.is_due ? nothing : "true"}
       .value=${live(shown)}
       @input=${typed}
       @blur=${leave_field}
       autocomplete="off"
       spellcheck="false"
-      inputmode=${options.count ? "numeric" : options.number ? "decimal" : "text"}
+      inputmode=${options.date ? nothing : options.count ? "numeric" : options.number ? "decimal" : "text"}
       aria-invalid=${complaint ? "true" : "false"}
       aria-describedby=${
         [complaint || hint ? `${id}-said` : "", options.described_by ?? ""].filter(Boolean).join(" ") || nothing

@@ -1,7 +1,7 @@
 // A material by its name: one of the run, a fat that is known, or whatever she calls it.
 import { html, nothing, type TemplateResult } from "lit";
 import { state, update } from "../documents/state";
-import { name_with, plain } from "./fat_rows";
+import { name_with, plain } from "./fat_ids";
 
 /** Of the run, as prices call them. */
 export const materials = (): string[] => state.plan?.piece.cost?.materials.map((one) => one.name) ?? [];

@@ -4,12 +4,12 @@ import { text_at, value_at } from "../documents/editing";
 import { quote_now } from "../documents/quoting";
 import { state } from "../documents/state";
 import type { Document, Json } from "../program/json";
-import { at, escaped } from "../program/pointer";
+import { at, escaped, with_value } from "../program/pointer";
 import { field, type FieldOptions } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { choice_field, folded, part, said_at, to_field } from "./form_parts";
 import { called, material_finder, materials } from "./material_finder";
-import { name_adder, names_in, remove_named } from "./named_rows";
+import { name_adder, name_field, names_in, remove_named } from "./named_rows";
 import { begin_packs, pack_key, pack_rows, shelf_rows } from "./packs";
 import { has_prices, studios_currency } from "./money_said";
 import { is_gathering } from "./wanted";
@@ -129,6 +129,19 @@ function forms(currency: string): MoneyForm[] {
 
 type Sum = (place: string, label: string, more?: Partial<FieldOptions>) => TemplateResult;
 
+/** Packs name their seller. */
+const sold_by =
+  (name: string) =>
+  (studio: Document, to: string): Document =>
+    Object.entries((studio.packs ?? {}) as Record<string, Document[]>).reduce(
+      (now, [material, packs]) =>
+        packs.reduce(
+          (then, { from }, i) => (from === name ? with_value(then, `/packs/${escaped(material)}/${i}/from`, to) : then),
+          now,
+        ),
+      studio,
+    );
+
 function sellers(sum: Sum): TemplateResult {
   const of = (name: string, key: string) => `/sellers/${escaped(name)}/${key}`;
   return html`${names_in("studio", "/sellers").map(
@@ -139,6 +152,7 @@ function sellers(sum: Sum): TemplateResult {
           ${remove_named("studio", "/sellers", name)}
         </div>
         <div class="row">
+          ${name_field({ of: "studio", at: "/sellers", name, label: "Seller's name", also: sold_by(name) })}
           ${sum(of(name, "postage"), "Postage of an order", { optional: true, hint: "0 if you fetch it" })}
           ${sum(of(name, "postage_free_from"), "Free from", { optional: true })}
           ${studio_field({ label: "From ordering to having it", at: of(name, "lead_time"), unit: "days", optional: true, short: true })}
@@ -264,6 +278,7 @@ function way(name: string, here: string, sum: Sum): TemplateResult {
       <p class="part-title">${name}</p>
       ${remove_named("studio", "/asking", name)}
     </div>
+    <div class="row">${name_field({ of: "studio", at: "/asking", name, label: "What you call it" })}</div>
     ${choice_field<By>({
       of: "studio",
       question: "Its price comes by",

@@ -1,11 +1,13 @@
 // Things of a file that go by names of her own, such as sellers: one more, and away with one.
-import { html, type TemplateResult } from "lit";
+import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
+import { redraw } from "../documents/drawing";
 import { value_at } from "../documents/editing";
 import type { DocumentId } from "../documents/file_types";
 import type { Document, Json } from "../program/json";
-import { escaped, with_value } from "../program/pointer";
+import { at, escaped, with_value } from "../program/pointer";
 import { change, change_whole, reach, to_id, type Way } from "./form_parts";
-import { id_of } from "./field";
+import { id_of, said_beneath } from "./field";
 import { without_empty } from "./shared";
 
 export const names_in = (of: DocumentId, at: string): string[] => Object.keys((value_at(of, at) ?? {}) as Document);
@@ -46,6 +48,54 @@ export function name_adder({ of, at, label, add, blank, then }: Adder): Template
     </div>
     <button type="button" @click=${take}>${add}</button>
   </div>`;
+}
+
+interface Renamer {
+  of: DocumentId;
+  at: string;
+  name: string;
+  label: string;
+  also?: (document: Document, to: string) => Document; // what names it elsewhere
+}
+
+let refused: { id: string; words: string } | undefined; // the name typed last, where another has it
+
+/** Called otherwise from now on, in its place among the others. */
+export function name_field({ of, at: place, name, label, also = (document) => document }: Renamer): TemplateResult {
+  const id = `${id_of(of, place)}-${names_in(of, place).indexOf(name)}-called`;
+  const take = (event: Event) => {
+    const input = event.target as HTMLInputElement;
+    const to = input.value.trim();
+    const is_taken = to !== name && names_in(of, place).includes(to);
+    refused = is_taken ? { id, words: `Another is called ${to} already` } : undefined;
+    if (!to || is_taken || to === name) {
+      input.value = name;
+      return redraw();
+    }
+    change_whole(of, `${name} is called ${to}`, (document) => also(with_key(document, place, name, to), to), to_id(id));
+  };
+  const said = refused?.id === id ? refused.words : undefined;
+  return html`<div class="field ${said ? "wants" : ""}">
+    <label for=${id}>${label}</label>
+    <input
+      id=${id}
+      .value=${live(name)}
+      @change=${take}
+      autocomplete="off"
+      spellcheck="false"
+      aria-invalid=${said ? "true" : "false"}
+      aria-describedby=${said ? `${id}-said` : nothing}
+    />
+    ${said_beneath(id, said)}
+  </div>`;
+}
+
+function with_key(document: Document, place: string, from: string, to: string): Document {
+  const renamed = Object.entries((at(document, place) ?? {}) as Document).map(([key, value]) => [
+    key === from ? to : key,
+    value,
+  ]);
+  return with_value(document, place, Object.fromEntries(renamed) as Document);
 }
 
 /** With the last of them their place goes too. */

@@ -35,7 +35,7 @@ export function own_fat_form(slot: FormulaSlot, id: string): TemplateResult | ty
     name: id,
     pointers: [here],
     summary: `My own fat, in ${state.beside.own_fats!.file}`,
-    body: () => within({ part: text_at("own_fats", `${here}/name`) || "Your own fat" }, () => questions(here)),
+    body: () => within({ part: text_at("own_fats", `${here}/name`) || "Your own fat" }, () => fat_questions(here)),
   });
 }
 
@@ -52,7 +52,7 @@ const kinds: [string, string][] = [
   ["free_fatty_acid", "Fatty acid"],
 ];
 
-function questions(here: string): TemplateResult {
+export function fat_questions(here: string): TemplateResult {
   const text = (key: string, label: string, hint?: string, optional = false) =>
     field({ of: "own_fats", label, at: `${here}/${key}`, hint, optional });
   return html`${said_at("own_fats", here)}

@@ -74,7 +74,7 @@ function pack_row(list: List, i: number, name: string, unit: string | undefined,
   return html`<div class="row" id=${item_id(list, i)} role="group" aria-label="Pack ${i + 1} of ${name}">
     ${one("holds", "One pack holds", { unit, hint: unit ? undefined : "Such as 50 pieces, or 1 kg" })}
     ${one("paid", "Paid for it", { told: currency })} ${from(here)}
-    ${one("as_of", "Day of the price", { optional: true, hint: "Such as 2026-10-01" })}
+    ${one("as_of", "Day of the price", { optional: true, date: true })}
     ${has_volume ? one("density", "Density of what it holds", { unit: "g/ml", optional: true }) : nothing}
     ${item_buttons(list, i, `pack ${i + 1} of ${name}`)}
   </div>`;

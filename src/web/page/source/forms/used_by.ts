@@ -5,7 +5,9 @@ import { listed } from "../figures/batches";
 import type { Listed } from "../program/api";
 
 const name_of = (file: string): string =>
-  [...(state.files?.runs ?? []), ...(state.files?.formulas ?? [])].find((one) => one.file === file)?.name || file;
+  [...(state.files?.runs ?? []), ...(state.files?.orders ?? []), ...(state.files?.formulas ?? [])].find(
+    (one) => one.file === file,
+  )?.name || file;
 
 export function used_by(one: Listed | undefined): TemplateResult | typeof nothing {
   const users = one?.used_by ?? [];

@@ -1,11 +1,14 @@
 // A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
 import { html, nothing, type TemplateResult } from "lit";
+import { live } from "lit/directives/live.js";
 import { look_into } from "../documents/measuring";
 import { make_run } from "../documents/opening";
 import { amend, state, update, type ChosenMould } from "../documents/state";
 import { Refused } from "../program/api";
+import { least_loaf_ml } from "../forms/cut_form";
 import { pieces_asked, pieces_in } from "../forms/pieces_asked";
 import { used_by } from "../forms/used_by";
+import { is_bare_number } from "../program/numbers";
 import { found } from "./mould_views";
 import { change_mould } from "./new_mould";
 
@@ -20,6 +23,7 @@ export function open_mould(file: string, told?: string): void {
     note: listed?.note ?? "",
     shipped: listed?.shipped ?? true,
     sell: "",
+    slice: "",
     told,
   };
   update({ chosen_mould });
@@ -62,13 +66,39 @@ export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
   </section>`;
 }
 
+const is_loaf = ({ answer }: ChosenMould): boolean => (answer?.gauge.pockets[0]?.brimful_ml ?? 0) >= least_loaf_ml;
+
+/** With its unit; nothing where it is left whole. */
+function sliced(of: ChosenMould): string | undefined {
+  const typed = is_loaf(of) ? of.slice.trim() : "";
+  return is_bare_number(typed) ? `${typed} mm` : typed || undefined;
+}
+
+const slice_asked = (of: ChosenMould): TemplateResult =>
+  html`<div class="field short">
+    <label for="mould-slice" data-said="mm">Slices, each thick</label>
+    <input
+      id="mould-slice"
+      .value=${live(of.slice)}
+      @input=${(event: Event) => amend(of, { slice: (event.target as HTMLInputElement).value })}
+      autocomplete="off"
+      spellcheck="false"
+      aria-describedby="mould-slice-said"
+    />
+    <p class="hint" id="mould-slice-said">Left blank, it is not cut into slices.</p>
+  </div>`;
+
 function bases(of: ChosenMould, tried: Tried): TemplateResult {
   const sell = pieces_in(of.sell);
+  const slice = sliced(of);
   const make = (formula: string) => () =>
-    tried(() => make_run({ mould: of.file, name: of.name, formula, sell: sell! }));
+    tried(() => make_run({ mould: of.file, name: of.name, formula, sell: sell!, slice }));
   return html`<div>
     <h3>Make a run with it: how many, and which base?</h3>
-    ${pieces_asked("mould-sell", of.sell, (text) => amend(of, { sell: text }))}
+    <div class="row">
+      ${pieces_asked("mould-sell", of.sell, (text) => amend(of, { sell: text }))}
+      ${is_loaf(of) ? slice_asked(of) : nothing}
+    </div>
     ${sell ? nothing : html`<p class="hint">A base can be chosen once you say how many.</p>`}
     <ul class="cards">
       ${(state.files?.formulas ?? []).map(

@@ -1,5 +1,5 @@
 // What the program is asked, and what it says: every figure on the page comes through here.
-import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, Plan, Quote } from "./answers";
+import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, OrderQuote, Plan, Quote } from "./answers";
 import { http } from "./http";
 import type { Document } from "./json";
 import type { Transport } from "./transport";
@@ -108,9 +108,10 @@ export interface Listed {
   shipped: boolean;
   changed?: string; // of her own files, as ISO 8601 has it
   used_by?: string[]; // her files that name it
-  pieces?: number; // of a run, as are the rest
-  due?: string;
-  made_on?: string;
+  holds?: string[]; // of fats or tips: what they are called
+  pieces?: number; // of a run or an order
+  due?: string; // likewise
+  made_on?: string; // of a run, as is the mould
   mould?: string;
 }
 
@@ -119,6 +120,7 @@ export interface Files {
   open: string | null;
   shown_first: string | null; // the run that is opened where none is wanted
   runs: Listed[];
+  orders: Listed[];
   moulds: Listed[];
   formulas: Listed[];
   meshes: Listed[];
@@ -148,6 +150,7 @@ interface Writing {
   version: string | null; // of what it is written over
   text: string;
   from?: string; // of which it is a copy: what that names is named from here
+  goes_on?: boolean; // and what is at the bench of that is the copy's from now on
 }
 
 /** Refused with status 409 and what stands there, where that is of another version. */
@@ -162,6 +165,27 @@ export const remove_file = (file: string, even_so = false): Promise<{ removed: s
   posted<{ removed: string }>("/api/file/remove", { file, even_so });
 
 export const restore_file = (removed: string): Promise<unknown> => posted("/api/file/restore", { removed });
+
+/** A file that was removed, and is kept so that it can be restored. */
+export interface RemovedFile {
+  removed: string; // what restores it
+  file: string;
+  kind: string;
+  name: string;
+  removed_at: string;
+  kept_until: string;
+}
+
+interface RemovedFiles {
+  removed: RemovedFile[];
+}
+
+export const removed_files = async (): Promise<RemovedFile[]> =>
+  (await json<RemovedFiles>("GET", "/api/removed")).removed;
+
+/** Deletes it for good; those that are kept still come back. */
+export const forget_removed = async (removed: string): Promise<RemovedFile[]> =>
+  (await posted<RemovedFiles>("/api/removed/forget", { removed })).removed;
 
 /** Files by their names, and what they are; null while there is none of that name. */
 export type Versions = Map<string, string | null>;
@@ -241,14 +265,29 @@ export const ask_explanation = (question: PlanQuestion): Promise<Explanation> =>
   posted<Explanation>("/api/plan", { ...question, explain: true });
 
 /** What a piece costs and what to ask for it, for the numbers of pieces in `sell`; else the run's own. */
-export interface QuoteQuestion extends PlanQuestion {
+export interface QuoteQuestion extends PlanQuestion, PriceWish {
   sell?: string; // "12,24"
-  margin?: string; // at most one of these, in place of the studio's ways of selling
+}
+
+/** At most one of these, in place of the studio's ways of selling. */
+interface PriceWish {
+  margin?: string;
   markup?: string;
   price?: string;
+  way?: string; // or this one of them alone
 }
 
 export const ask_quote = (question: QuoteQuestion): Promise<Quote> => posted<Quote>("/api/quote", question);
+
+/** The same of an order, made so many times. */
+export interface OrderQuestion extends PriceWish {
+  file: string;
+  order: Document;
+  times?: string; // "1,2,4"
+}
+
+export const ask_order_quote = (question: OrderQuestion): Promise<OrderQuote> =>
+  posted<OrderQuote>("/api/quote", question);
 
 /** What is asked of a mould: a file's name, and its text where it is not kept yet. */
 export interface MouldQuestion {

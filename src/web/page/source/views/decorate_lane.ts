@@ -215,7 +215,10 @@ export function cut_part(bench?: Bench): TemplateResult {
     title: "Cut",
     drawing: bench && (() => small_view("cut", bench)),
     result: cut ? cut_order(bench, cut) : told("Cut into bars, not yet with figures."),
-    about: [["run", "/cut"]],
+    about: [
+      ["run", "/cut"],
+      ["studio", "/kerf"],
+    ],
     form: () =>
       html`${cut ? cut_figures(bench, cut) : nothing}
         <div class="all-questions">${cut_form()}</div>`,

@@ -60,17 +60,13 @@ function acts(card: Card, opened: ListOpen): TemplateResult {
   if (one.shipped) return html`<div class="acts"><div class="choice">${copy}</div></div>`;
   const is_same =
     (["name", "note"] as const).every((key) => one[key] === opened[key]) && stem_of(one.file) === opened.stem;
+  const is_named = kind.name === "fats" || kind.name === "tips" || opened.name.trim() !== "";
   const save = () => void tried(() => changed(card, opened));
   return html`<div class="acts">
-    ${used_by(one)} ${text("Name", opened, "name")} ${text("Note", opened, "note")}
-    ${text("Name of the file", opened, "stem")}
+    ${used_by(one)} ${kind.called ? text(kind.called === "for" ? "For" : "Name", opened, "name") : nothing}
+    ${kind.name === "tips" ? nothing : text("Note", opened, "note")} ${text("Name of the file", opened, "stem")}
     <div class="choice">
-      <button
-        type="button"
-        class="strong"
-        ?disabled=${is_same || !opened.name.trim() || !opened.stem.trim()}
-        @click=${save}
-      >
+      <button type="button" class="strong" ?disabled=${is_same || !is_named || !opened.stem.trim()} @click=${save}>
         Save
       </button>
       ${copy}
@@ -103,7 +99,7 @@ async function copied(kind: Kind, one: Listed): Promise<void> {
   const copy = state.files?.[kind.list].find((listed) => listed.file === file);
   if (!copy) return;
   update({ list_open: { file, name: copy.name, note: copy.note, stem: stem_of(file) } });
-  requestAnimationFrame(() => (document.getElementById("list-name") as HTMLInputElement | null)?.select());
+  requestAnimationFrame(() => document.querySelector<HTMLInputElement>("#list-name, #list-stem")?.select());
 }
 
 async function changed({ kind, one }: Card, { name, note, stem }: ListOpen): Promise<void> {

@@ -8,6 +8,7 @@ import type { Listed } from "../program/api";
 import { day } from "../program/numbers";
 import { file_card, file_cards } from "./file_card";
 import { list_head, tried } from "./lists";
+import { removed_of } from "./removed";
 
 const asking = (what: Partial<typeof state.new_formula>): void => amend(state.new_formula, what);
 
@@ -59,7 +60,8 @@ export function formulas_list(): TemplateResult {
         </button>
       </div>
       ${name.trim() ? "" : html`<p class="hint">A new formula needs a name first.</p>`}
-    </section>`;
+    </section>
+    ${removed_of("formula")}`;
 }
 
 function card(one: Listed): TemplateResult {

@@ -1,6 +1,6 @@
-// What the lists of runs, formulas and moulds have in common.
+// What the lists of files have in common.
 import { html, nothing, type TemplateResult } from "lit";
-import { last_act, list_anew, undo_act } from "../documents/file_acts";
+import { last_act, list_anew, redo_act, undo_act } from "../documents/file_acts";
 import { state, update } from "../documents/state";
 import { Refused } from "../program/api";
 
@@ -16,6 +16,7 @@ export async function tried(act: () => Promise<unknown>): Promise<void> {
 }
 
 export const undo_last = (): void => void tried(undo_act);
+export const redo_last = (): void => void tried(redo_act);
 
 export function list_head(title: string): TemplateResult {
   return html`<h1 tabindex="-1">${title}</h1>

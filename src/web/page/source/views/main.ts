@@ -3,21 +3,24 @@ import { html, nothing, render, type TemplateResult } from "lit";
 import { drawn_by } from "../documents/drawing";
 import { wire_effects } from "../documents/effects";
 import { plan_soon } from "../documents/planning";
-import { is_changed } from "../documents/open_file";
-import { save_now } from "../documents/saving";
+import { save_open } from "../documents/saving";
 import { state, update } from "../documents/state";
 import { is_list, is_of_run, type ListView } from "../documents/views";
 import { look_now } from "../documents/watching";
 import { Refused } from "../program/api";
 import { on_key } from "../program/http";
 import { foremost } from "./foremost";
+import { fats_list } from "./fats_list";
 import { formula_view } from "./formula_view";
 import { formulas_list } from "./formulas_list";
 import { moulds_list } from "./moulds_list";
+import { order_view } from "./order_view";
+import { orders_list } from "./orders_list";
 import { rail } from "./rail";
 import { run_view } from "./run_view";
 import { runs_list } from "./runs_list";
 import { steps } from "./steps";
+import { tips_list } from "./tips_list";
 import { begin_here, keep_address, put_address, wire_history } from "./where";
 
 const root = document.getElementById("page")!;
@@ -28,7 +31,12 @@ function page(): TemplateResult {
       Skip to the figures
     </button>
     ${rail()} ${foremost()}
-    <main id="main" tabindex="-1" data-view=${view} class=${state.is_old && !is_list(view) ? "old-now" : ""}>
+    <main
+      id="main"
+      tabindex="-1"
+      data-view=${view}
+      class=${state.is_old && !is_list(view) && view !== "order" ? "old-now" : ""}
+    >
       ${
         fault
           ? html`${view === "reading" ? html`<h1>Brimwright</h1>` : nothing}
@@ -42,8 +50,11 @@ function page(): TemplateResult {
 
 const lists: Record<ListView, () => TemplateResult> = {
   runs: runs_list,
+  orders: orders_list,
   formulas: formulas_list,
   moulds: moulds_list,
+  fats: fats_list,
+  tips: tips_list,
 };
 
 function looked_at(): TemplateResult | typeof nothing {
@@ -51,6 +62,7 @@ function looked_at(): TemplateResult | typeof nothing {
   if (is_of_run(view)) return run_view(view);
   if (is_list(view)) return lists[view]();
   if (view === "formula") return formula_view();
+  if (view === "order") return order_view();
   if (fault) return nothing;
   return html`<h1>Brimwright</h1>
     <p>Reading the runs of this folder ...</p>`;
@@ -74,13 +86,13 @@ document.addEventListener("keydown", (event) => {
 // A tablet that wakes looks at the file again; one that goes to sleep writes first.
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "visible") return look_now();
-  if (is_changed(state.run)) void save_now();
+  void save_open();
 });
 
 function go_on(): void {
   if (!state.run.file) return start_over();
   update({ fault: undefined });
-  if (is_changed(state.run)) void save_now();
+  void save_open();
   plan_soon();
 }
 

@@ -14,6 +14,7 @@ import { document_in } from "../program/json";
 import { both, volume } from "../program/numbers";
 import { file_card, file_cards } from "./file_card";
 import { list_head, tried } from "./lists";
+import { removed_of } from "./removed";
 
 function kept_mould(file: string): void {
   leave_draft();
@@ -31,7 +32,7 @@ function moulds(): TemplateResult {
   const catalogued = state.catalogue.map((one) => ({ file: one.path, name: one.name, note: "", shipped: true }));
   return html`<section aria-labelledby="moulds-title">
     <h2 id="moulds-title">Moulds: start a run with one, or change it</h2>
-    ${file_cards([...own, ...catalogued], card)}
+    ${file_cards([...own, ...catalogued], card)} ${removed_of("mould")}
   </section>`;
 }
 

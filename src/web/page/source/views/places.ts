@@ -1,16 +1,18 @@
 // The place that is shown, and the way to each.
 import { slot_names, type Place } from "../documents/addresses";
 import { open_run } from "../documents/opening";
+import { list_anew } from "../documents/file_acts";
 import { close_apart, open_formula, open_formula_file } from "../documents/formula_opening";
 import { mould_kind } from "../documents/kinds";
 import { leave_draft } from "../documents/mould_draft";
 import { measure_own_moulds } from "../documents/own_moulds";
+import { open_order } from "../documents/order_opening";
 import { state, update } from "../documents/state";
 import { unsaved_copies } from "../documents/unsaved";
 import { is_list, is_of_run, type View } from "../documents/views";
 import { leave_mould, open_mould } from "../moulds/chosen_mould";
 import { go_on_with_draft } from "../moulds/new_mould";
-import { list_files, Refused } from "../program/api";
+import { Refused } from "../program/api";
 
 /** With the open file or draft itself: under another name it is the same place. */
 export interface Held extends Place {
@@ -18,11 +20,12 @@ export interface Held extends Place {
 }
 
 export function place_now(): Held | undefined {
-  const { view, run, formula_of, formulas, mould, chosen_mould } = state;
+  const { view, run, order, formula_of, formulas, mould, chosen_mould } = state;
   if (view === "reading") return undefined;
   if (is_of_run(view)) return { name: view, file: run.file, of: run };
   if (view === "moulds" && mould) return { name: "describing", file: mould.open.id, of: mould };
   if (view === "moulds" && chosen_mould) return { name: "chosen", file: chosen_mould.file, of: chosen_mould };
+  if (view === "order") return { name: view, file: order?.open.file, of: order };
   if (view !== "formula") return { name: view };
   if (formula_of === "apart") return { name: "formula", file: formulas.apart?.file, of: formulas.apart };
   return { name: slot_names[formula_of], file: run.file, of: run };
@@ -50,6 +53,7 @@ async function open_view(name: string, file = ""): Promise<void> {
     return;
   }
   if (name === slot_names.apart) return open_formula_file(file);
+  if (name === "order") return open_order(file);
   await open_list(name, file);
 }
 
@@ -67,6 +71,7 @@ async function open_list(name: string, file: string): Promise<void> {
     list_complaint: "",
     list_told: "",
     list_open: undefined,
+    held_open: undefined,
     fault: undefined,
   });
   const described = unsaved_copies(mould_kind).find((one) => one.id === file);
@@ -77,7 +82,7 @@ async function open_list(name: string, file: string): Promise<void> {
 
 async function read_files(): Promise<void> {
   try {
-    update({ files: await list_files() });
+    await list_anew();
     measure_own_moulds();
   } catch (error) {
     if (!(error instanceof Refused)) throw error;

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { value_at } from "../documents/editing";
-import { quote_again, quote_now } from "../documents/quoting";
+import { question_now, quote_again, quote_now } from "../documents/quoting";
 import { open_up, state, wish_quote, type QuoteWish } from "../documents/state";
 import { danger_sign } from "../figures/dangers";
 import { id_of, said_beneath } from "../forms/field";
@@ -14,7 +14,9 @@ import { wording, type Complaint } from "../program/api";
 import type { Document } from "../program/json";
 import { is_bare_number } from "../program/numbers";
 import { go_to_field, keep_in_studio, place_words } from "./complaint";
-import { below_cost, side_by_side } from "./quote_table";
+import { quote_papers } from "./quote_papers";
+import { quote_picture } from "./quote_picture";
+import { side_by_side, sold_at_a_loss } from "./quote_table";
 import { show } from "./where";
 
 export function quote_panel(): TemplateResult {
@@ -38,9 +40,9 @@ function to_studio(form?: string, id = "lane-studio"): void {
 
 function asked_and_told(): TemplateResult {
   const { quote, complaint, is_old } = quote_now();
-  return html`${quote ? html`${dangers(quote)} ${below_cost(quote)}` : nothing}
+  return html`${quote ? html`${dangers(quote)} ${sold_at_a_loss(quote)}` : nothing}
     <div class="row">${numbers_field(complaint)}</div>
-    ${has_ways() ? nothing : price_for_now(complaint)} ${complaint ? said(complaint) : nothing}
+    ${own_ways() ? nothing : price_for_now(quote?.currency, complaint)} ${complaint ? said(complaint) : nothing}
     ${quote ? told(quote, is_old) : complaint ? nothing : html`<p class="hint" role="status">Asking what it costs ...</p>`}`;
 }
 
@@ -56,7 +58,7 @@ function dangers({ numbers }: Quote): TemplateResult | typeof nothing {
 
 const own_fields = ["sell", "margin", "markup", "price"];
 
-const at_own_field = (complaint: Complaint | undefined, name: string): string | undefined =>
+export const at_own_field = (complaint: Complaint | undefined, name: string): string | undefined =>
   complaint?.file === "" && complaint.field === name ? wording(complaint) : undefined;
 
 /** What has no field of its own here. */
@@ -85,7 +87,7 @@ interface Plain {
 }
 
 /** A field of the moment, which is of no file. */
-function plain_field({ id, label, unit, value, hint, complaint, take, left }: Plain): TemplateResult {
+export function plain_field({ id, label, unit, value, hint, complaint, take, left }: Plain): TemplateResult {
   return html`<div class="field ${complaint ? "wants" : ""}">
     <label for=${id} data-said=${unit ?? nothing}>${label}</label>
     <input
@@ -120,7 +122,7 @@ function numbers_field(complaint?: Complaint): TemplateResult {
 const to_ways = (): void =>
   has_studio() ? to_studio("money asking", `${id_of("studio", "/asking")}-name`) : to_studio();
 
-const has_ways = (): boolean => Object.keys((value_at("studio", "/asking") ?? {}) as Document).length > 0;
+export const own_ways = (): boolean => Object.keys((value_at("studio", "/asking") ?? {}) as Document).length > 0;
 
 type By = NonNullable<QuoteWish["by"]>;
 
@@ -137,7 +139,7 @@ const figures: Record<By, { label: string; unit: string }> = {
 };
 
 /** As long as the studio says no way of selling. */
-function price_for_now(complaint?: Complaint): TemplateResult {
+export function price_for_now(currency: string | undefined, complaint?: Complaint): TemplateResult {
   const { by, figure } = state.quote_wish;
   const { label, unit } = figures[by ?? "price"];
   const with_unit = (text: string) => (unit && is_bare_number(text) ? `${text.trim()} ${unit}` : text);
@@ -151,7 +153,7 @@ function price_for_now(complaint?: Complaint): TemplateResult {
             ${plain_field({
               id: "quote-figure",
               label,
-              unit: unit || state.quoted?.quote?.currency,
+              unit: unit || currency,
               value: unit ? figure.replace(/ %$/, "") : figure,
               complaint: at_own_field(complaint, by),
               take: (text) => wish_quote({ figure: with_unit(text) }),
@@ -172,7 +174,8 @@ function told(quote: Quote, is_old: boolean): TemplateResult {
         </p>`
       : nothing
   }
-  ${side_by_side(quote, is_old)} ${worth_making(quote, is_old)}`;
+  ${side_by_side(quote, is_old)} ${worth_making(quote, is_old)} ${quote_picture(quote, is_old)}
+  ${quote_papers({ file: state.run.file, question: question_now(), prices: quote.numbers[0].prices, is_old })}`;
 }
 
 function worth_making({ numbers, steps, gaps, currency }: Quote, is_old: boolean): TemplateResult {

@@ -8,7 +8,14 @@ import { saving } from "./saving_words";
 import { steps } from "./steps";
 import { show } from "./where";
 
-const lists: Record<ListView, string> = { runs: "Runs", formulas: "Formulas", moulds: "Moulds" };
+const lists: Record<ListView, string> = {
+  runs: "Runs",
+  orders: "Orders",
+  formulas: "Formulas",
+  moulds: "Moulds",
+  fats: "Fats",
+  tips: "Tips",
+};
 
 /** Each with its sign, a line drawn on a square of 24. */
 const views: Record<RunView, [words: string, sign: string]> = {
@@ -50,19 +57,31 @@ const units_words: Record<Units, TemplateResult> = {
   us: html`oz<span class="wide">, in</span>`,
 };
 
+const all_units = ["metric", "both", "us"] as const;
+const units_short: Record<Units, string> = { metric: "g", both: "both", us: "oz" };
+
+const take_units = (to: Units) => () => {
+  update({ units: to });
+  localStorage.setItem("units", to);
+};
+
+/** Side by side; where there is no room for that, one that leads on to the next. */
 function units(): TemplateResult {
-  const take = (to: Units) => () => {
-    update({ units: to });
-    localStorage.setItem("units", to);
-  };
+  const next = all_units[(all_units.indexOf(state.units) + 1) % all_units.length];
   return html`<div class="tools units" role="group" aria-label="Units">
-    ${(["metric", "both", "us"] as const).map(
-      (one) =>
-        html`<button type="button" aria-pressed=${state.units === one ? "true" : "false"} @click=${take(one)}>
-          ${units_words[one]}
-        </button>`,
-    )}
-  </div>`;
+      ${all_units.map(
+        (one) =>
+          html`<button type="button" aria-pressed=${state.units === one ? "true" : "false"} @click=${take_units(one)}>
+            ${units_words[one]}
+          </button>`,
+      )}
+    </div>
+    <button type="button" class="next-units" @click=${take_units(next)}>
+      <span aria-hidden="true">⇄ </span><span class="unseen">Units: </span>${units_short[state.units]}<span
+        class="unseen"
+        >. Change to ${units_short[next]}</span
+      >
+    </button>`;
 }
 
 /** At the side where there is room, else at the foot. */
@@ -74,7 +93,7 @@ function bar(): TemplateResult {
       <button type="button" ?disabled=${!undo} @click=${undo}>${drawn(back_sign)}<span>Undo</span></button>
       <button type="button" ?disabled=${!redo} @click=${redo}>${drawn(on_sign)}<span>Redo</span></button>
     </div>
-    ${state.run.file ? saved() : nothing}
+    ${state.run.file || state.view === "order" ? saved() : nothing}
   </div>`;
 }
 
@@ -117,7 +136,7 @@ function mark_of(view: RunView): Mark | undefined {
 const is_missing = (): boolean => state.complaint !== undefined && !state.complaint.is_fault;
 
 function to_view(view: View, name: string, inside: TemplateResult): TemplateResult {
-  const is_here = state.view === view;
+  const is_here = state.view === view || (state.view === "order" && view === "orders");
   return html`<button
     type="button"
     aria-label=${name}

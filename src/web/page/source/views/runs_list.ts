@@ -9,6 +9,7 @@ import { day } from "../program/numbers";
 import { file_card, file_cards } from "./file_card";
 import { list_head } from "./lists";
 import { new_run } from "./new_run";
+import { removed_of } from "./removed";
 
 /** What was changed last stands first. */
 const latest_first = (a: Listed, b: Listed): number => (b.changed ?? "").localeCompare(a.changed ?? "");
@@ -29,7 +30,8 @@ export function runs_list(): TemplateResult {
     <section aria-labelledby="examples-title">
       <h2 id="examples-title">Examples</h2>
       ${file_cards(shipped, card)}
-    </section>`;
+    </section>
+    ${removed_of("run")}`;
 }
 
 function card(one: Listed): TemplateResult {

@@ -11,6 +11,7 @@ interface Saving {
 }
 
 export function saving(): Saving {
+  if (state.view === "order" && state.order) return of_order(state.order.open);
   const formula = unsaved_formula();
   if (formula) return formula;
   const { run } = state;
@@ -20,6 +21,12 @@ export function saving(): Saving {
   if (run.failed) return failed(`Not saved: ${run.failed}`);
   if (is_changed(run)) return under_way;
   return kept(run.shipped ? built_in : `Saved in ${run.file}`);
+}
+
+function of_order(order: OpenFile): Saving {
+  if (order.theirs) return asked(order);
+  if (order.failed) return failed(`Not saved: ${order.failed}`);
+  return is_changed(order) ? under_way : kept(`Saved in ${order.file}`);
 }
 
 const built_in = "Built-in example: your first change is saved as a copy.";

@@ -9,7 +9,8 @@ import { escaped } from "../program/pointer";
 import { in_one_batch, type Bench } from "../figures/batches";
 import { owned } from "../forms/batch_form";
 import { cup_rows } from "../forms/cups";
-import { decorations, pointer_of } from "../forms/decoration";
+import { kerf } from "../forms/cut_form";
+import { decorations, is_cut, pointer_of } from "../forms/decoration";
 import { rows_of } from "../forms/form_lists";
 import { market, market_choice } from "../forms/run_extras";
 import { loss_fields, losses_of } from "../forms/losses";
@@ -61,7 +62,7 @@ function where_it_is(): TemplateResult {
 
 function sections(bench?: Bench): TemplateResult {
   const all = every_section(bench);
-  const movable = all.flatMap((one) => one.all);
+  const movable = [...all.flatMap((one) => one.all), ...(is_cut() ? [kerf] : [])];
   return html`${
       has_studio()
         ? nothing

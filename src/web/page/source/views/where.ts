@@ -124,8 +124,8 @@ function step_to(to: Entry | null, place: Place | undefined): void {
     if (!place) return put_address();
     if (is_overtaken()) return;
     const thing = to ? things.get(to.id) : undefined;
-    const open_now = [state.run, state.formulas.apart].find((one) => one && one === thing);
-    await opened(open_now ? { ...place, file: open_now.file } : place, () => {
+    const open_now = [state.run, state.formulas.apart, state.order].find((one) => one && one === thing);
+    await opened(open_now ? { ...place, file: "open" in open_now ? open_now.open.file : open_now.file } : place, () => {
       held = place_now();
       if (is_overtaken()) return;
       entry = to ?? { id: crypto.randomUUID() };

@@ -1,0 +1,92 @@
+// What an order costs, line by line, and what to ask for it; made once, or several times side by side.
+import { html, nothing, type TemplateResult } from "lit";
+import { danger_sign } from "../figures/dangers";
+import type { OrderQuote, OrderTimes, QuotedNumber } from "../program/answers";
+import {
+  asked_for,
+  below_cost,
+  cash_rows,
+  cost_of_part,
+  group,
+  items_of,
+  of_way,
+  opened_row,
+  row_over,
+  sum_table,
+  way_rows,
+  ways_of,
+} from "./quote_rows";
+
+export const often = (times: number): string => (times === 1 ? "once" : `${times} times`);
+
+export function order_costs({ times, currency, has_tax }: OrderQuote, is_old: boolean): TemplateResult {
+  const row = row_over(times);
+  return html`<p class="aside">Money in ${currency}${has_tax ? "; costs are without tax" : ""}.</p>
+    <div class="side-by-side" role="region" tabindex="0" aria-label="Costs and prices of the order">
+      <table class="quote-table ${is_old ? "old" : ""}">
+        <thead>
+          <tr>
+            <th scope="col">The order, made</th>
+            ${times.map((one) => html`<th scope="col"><b>${often(one.times)}</b></th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${row("pieces", ({ pieces }) => pieces)}
+        </tbody>
+        <tbody>
+          ${group("It costs", times)} ${times[0].lines.map((_, i) => line_row(times, i))}
+          ${row("The whole order", ({ cost }) => cost, "sum-of")}
+        </tbody>
+        <tbody>
+          ${cash_rows(times, (one) => `made ${often(one.times)}`)}
+        </tbody>
+        ${ways_of(times).map((first, k) => way_rows(times, has_tax, first, k === 0, pieces_by(times, first.way)))}
+      </table>
+    </div>`;
+}
+
+const name_of = ({ run, sell }: QuotedNumber): string => `${run ?? ""}, ${sell} ${sell === 1 ? "piece" : "pieces"}`;
+
+/** Tapped, it tells part by part what a piece of it costs, and what that is made of. */
+const line_row = (times: OrderTimes[], i: number): TemplateResult =>
+  opened_row(
+    times,
+    name_of(times[0].lines[i]),
+    ({ lines }) => lines[i].cost,
+    ({ lines }) => html`${parts_of(lines[i])} ${lines[i].parts.map(({ part }) => items_in(lines[i], part))}`,
+  );
+
+const parts_of = (line: QuotedNumber): TemplateResult =>
+  sum_table(
+    `A piece of ${name_of(line)}, ${line.make} made`,
+    [...line.parts.map(({ part }) => [part, cost_of_part(line, part)]), ["Cost of a piece", line.cost_each]].map(
+      ([name, cost]) =>
+        html`<tr>
+          <th scope="row">${name}</th>
+          <td>${cost}</td>
+        </tr>`,
+    ),
+  );
+
+const items_in = (line: QuotedNumber, part: string): TemplateResult =>
+  items_of(`${part} of all of them, ${name_of(line)}`, line, part);
+
+/** What one piece of each line is asked for, above what the order is. */
+const pieces_by = (times: OrderTimes[], way: string): TemplateResult[] =>
+  times[0].lines.map(({ run }, i) =>
+    row_over(times)(`${run ?? ""}, a piece`, ({ lines }) => of_way<QuotedNumber>(way, asked_for)(lines[i])),
+  );
+
+export const orders_at_a_loss = ({ times }: OrderQuote): TemplateResult[] =>
+  below_cost(times, (made) => `the order loses money, made ${made.map((one) => often(one.times)).join(", ")}.`);
+
+/** What is the same of several lines or numbers, once. */
+export function order_dangers({ times }: OrderQuote): TemplateResult | typeof nothing {
+  const all = times.flatMap(({ lines }) =>
+    lines.flatMap(({ run, dangers }) => dangers.map((text) => `${run ?? ""}: ${text}`)),
+  );
+  if (!all.length) return nothing;
+  return html`<div class="dangers">
+    ${[...new Set(all)].map((text) => html`<p class="danger"><strong>${danger_sign}</strong> ${text}</p>`)}
+  </div>`;
+}

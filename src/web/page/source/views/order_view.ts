@@ -1,0 +1,109 @@
+// An order: what is wanted and when, what it costs and what to ask for it, and what goes to paper of it.
+import { html, nothing, type TemplateResult } from "lit";
+import { is_complete } from "../documents/order_lines";
+import { order_now } from "../documents/order_opening";
+import { order_question, order_quote_again, order_quote_now } from "../documents/order_quoting";
+import { amend, state } from "../documents/state";
+import { set_aside, which_is_to_stay } from "../forms/conflict";
+import { is_about, wanting_field } from "../forms/field";
+import { reach } from "../forms/form_parts";
+import { order_form } from "../forms/order_form";
+import type { OrderQuote } from "../program/answers";
+import { wording, type Complaint } from "../program/api";
+import { day } from "../program/numbers";
+import { place_words } from "./complaint";
+import { order_costs, order_dangers, orders_at_a_loss } from "./order_costs";
+import { paper_buttons, paper_size, stem_of, told_of_papers } from "./papers";
+import { own_ways, plain_field, price_for_now, at_own_field } from "./quote_panel";
+import { quote_papers } from "./quote_papers";
+
+export function order_view(): TemplateResult {
+  const { order } = state;
+  if (!order) return html`<h1 tabindex="-1">Order</h1>`;
+  const { open } = order;
+  const { due } = open.now;
+  return html`${which_is_to_stay(open)} ${set_aside(open)}
+    <h1 tabindex="-1">${String(open.now.for || "Order")}</h1>
+    <p class="aside">${open.file}${due ? `, due ${day(String(due))}` : nothing}</p>
+    ${order_form()}
+    <section class="piece quote" aria-labelledby="quote-title">
+      <h2 id="quote-title">What it costs, what to ask</h2>
+      ${is_complete(open.now) ? asked_and_told() : not_yet()}
+    </section>
+    ${is_complete(open.now) ? sheets() : nothing}`;
+}
+
+const not_yet = (): TemplateResult =>
+  html`<p class="hint" role="status">
+    Once each line has its run and its pieces, it stands here what the order costs.
+  </p>`;
+
+function asked_and_told(): TemplateResult {
+  const { quote, complaint, is_old } = order_quote_now();
+  return html`${quote ? html`${order_dangers(quote)} ${orders_at_a_loss(quote)}` : nothing}
+    <div class="row">${times_field(complaint)}</div>
+    ${own_ways() ? nothing : price_for_now(quote?.currency, complaint)} ${complaint ? said(complaint) : nothing}
+    ${
+      quote
+        ? html`${unpriced(quote)} ${order_costs(quote, is_old)}
+          ${quote_papers({
+            file: order_now().open.file,
+            question: order_question(order_now()),
+            prices: quote.times[0].prices,
+            is_old,
+          })}`
+        : complaint
+          ? nothing
+          : html`<p class="hint" role="status">Asking what it costs ...</p>`
+    }`;
+}
+
+const times_field = (complaint?: Complaint): TemplateResult =>
+  plain_field({
+    id: "order-times",
+    label: "How often it is made",
+    value: order_now().times,
+    hint: "Once, if nothing is typed; several to compare: 1, 2, 4",
+    complaint: at_own_field(complaint, "times"),
+    take: (text) => amend(order_now(), { times: text }),
+  });
+
+const own_fields = ["times", "margin", "markup", "price"];
+
+/** In the order it is told at its place; in one of its runs or their files the line says which. */
+function said(complaint: Complaint): TemplateResult | typeof nothing {
+  if (own_fields.some((name) => at_own_field(complaint, name))) return nothing;
+  const is_here = is_about("order");
+  return html`<p class="alarm" role="status">
+      ${is_here ? html`${place_words(complaint.field)}${wording(complaint)}` : complaint.line}
+    </p>
+    ${
+      complaint.is_fault
+        ? html`<button type="button" @click=${order_quote_again}>Ask again</button>`
+        : is_here && wanting_field()
+          ? html`<button type="button" @click=${() => reach(wanting_field())}>Go to the field</button>`
+          : nothing
+    }`;
+}
+
+function unpriced({ times }: OrderQuote): TemplateResult | typeof nothing {
+  const all = [...new Set(times.flatMap((one) => one.unpriced))];
+  if (!all.length) return nothing;
+  return html`<p class="alarm">
+    <strong>Unpriced</strong>, and so no price to ask: ${all.join(", ")}. The cost leaves it out.
+  </p>`;
+}
+
+/** What is weighed and done for it: one run after the other. */
+function sheets(): TemplateResult {
+  const { file, now } = order_now().open;
+  const of = { plan: { file, order: now }, paper: state.printing.paper };
+  return html`<section class="out" aria-labelledby="sheets-title">
+    <h2 id="sheets-title">The sheets for the bench</h2>
+    ${paper_size()}
+    <div class="choice">
+      ${paper_buttons({ words: "Bench sheets", kind: "sheet", file: `${stem_of(file)} sheets`, of }, "strong")}
+    </div>
+    <p role="status">${told_of_papers()}</p>
+  </section>`;
+}
