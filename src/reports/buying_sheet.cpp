@@ -80,6 +80,8 @@ Sheet buying_sheet(const Buying& buying, const std::string& printed_at) {
               [](const Material& one) { return is_of_shelf(one) && !one.is_from_tap; });
   add_amounts(sheet, "Left when all is made", buying,
               [](const Material& one) { return one.bought.whole() > 0; });
+  for (const auto& [order, lines] : buying.together)
+    sheet.blocks.emplace_back(SheetWords{together_words(lines)});
   for (const Remark& note : buying.notes) sheet.blocks.emplace_back(SheetWords{note.text});
   return sheet;
 }

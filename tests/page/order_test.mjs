@@ -287,6 +287,36 @@ await run({
       { "market.order.json": market },
     ),
 
+  "lines with one word are poured together, and the page says of what base and how much": () =>
+    with_page(
+      async (page, serving) => {
+        await open_market(page);
+        await quoted(page);
+        for (const name of ["Spring cups, twisted", "Second"])
+          await line(page, name).getByLabel("Poured with others").fill("A");
+        await page.locator(".quote .limits", { hasText: "Poured together (A)" }).waitFor();
+        await saved(page);
+        await quoted(page);
+        assert.deepEqual(
+          serving.file("market.order.json").lines.map(({ together }) => together),
+          ["A", "A"],
+        );
+        const answer = serving.printed("quote", "market.order.json");
+        const [{ make_g, formula }] = answer.times[0].together;
+        assert.deepEqual(await table(page), told(answer));
+        const words = await page.locator(".quote .limits").innerText();
+        assert.ok(
+          words.includes(`Spring cups, twisted and Second from one base, "${formula}", ${make_g.toFixed(1)} g`),
+          words,
+        );
+        await check_access(page, "lines poured together");
+        await line(page, "Second").getByLabel("Poured with others").fill("");
+        await saved(page);
+        assert.deepEqual(serving.file("market.order.json").lines[1], market.lines[1]);
+      },
+      { "market.order.json": market },
+    ),
+
   "a run that an order names is not removed unasked, and renamed it is named anew": () =>
     with_page(
       async (page, serving) => {

@@ -57,6 +57,18 @@ function line_row(i: number): TemplateResult {
       short: true,
       hint: own === undefined ? undefined : `The run itself: ${counted(own, "piece")}`,
     })}
+    ${
+      rows_of(lines).length > 1
+        ? field({
+            of: "order",
+            label: "Poured with others",
+            at: `${at}/together`,
+            optional: true,
+            short: true,
+            hint: "Lines with one word, such as A, share one base.",
+          })
+        : nothing
+    }
     ${item_buttons(lines, i, name)}
   </div>`;
 }

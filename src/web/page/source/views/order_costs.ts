@@ -1,7 +1,10 @@
 // What an order costs, line by line, and what to ask for it; made once, or several times side by side.
 import { html, nothing, type TemplateResult } from "lit";
+import { state } from "../documents/state";
+import { counted, listed } from "../figures/batches";
 import { danger_sign } from "../figures/dangers";
 import type { OrderQuote, OrderTimes, QuotedNumber } from "../program/answers";
+import { both, mass } from "../program/numbers";
 import {
   asked_for,
   below_cost,
@@ -82,11 +85,37 @@ export const orders_at_a_loss = ({ times }: OrderQuote): TemplateResult[] =>
 
 /** What is the same of several lines or numbers, once. */
 export function order_dangers({ times }: OrderQuote): TemplateResult | typeof nothing {
+  const of_bases = times.flatMap(({ together }) => together.flatMap(({ cautions }) => cautions));
   const all = times.flatMap(({ lines }) =>
     lines.flatMap(({ run, dangers }) => dangers.map((text) => `${run ?? ""}: ${text}`)),
   );
+  all.push(...of_bases.filter(({ severity }) => severity === "danger").map(({ text }) => text));
   if (!all.length) return nothing;
   return html`<div class="dangers">
     ${[...new Set(all)].map((text) => html`<p class="danger"><strong>${danger_sign}</strong> ${text}</p>`)}
   </div>`;
+}
+
+/** Lines whose base is mixed as one, and what goes with that; made once, or as often as is asked about first. */
+export function poured_together({ times, remarks = [] }: OrderQuote): TemplateResult | typeof nothing {
+  const [{ together, lines }] = times;
+  const told = together.flatMap(({ cautions }) => cautions).filter(({ severity }) => severity !== "danger");
+  if (!together.length && !remarks.length) return nothing;
+  return html`<ul class="limits">
+    ${together.map(
+      (one) =>
+        html`<li>
+          <b
+            >Poured together (${one.word}): ${listed(one.lines.map((i) => lines[i].run ?? ""))} from one base,
+            "${one.formula}", ${both(mass(state.units, one.make_g))} in
+            ${counted(
+              one.batches.reduce((sum, { count }) => sum + count, 0),
+              "batch",
+              "batches",
+            )}.</b
+          >
+        </li>`,
+    )}
+    ${told.map(({ text }) => html`<li>${text}</li>`)} ${remarks.map((text) => html`<li>${text}</li>`)}
+  </ul>`;
 }

@@ -12,7 +12,7 @@ import type { OrderQuote } from "../program/answers";
 import { wording, type Complaint } from "../program/api";
 import { day } from "../program/numbers";
 import { place_words } from "./complaint";
-import { order_costs, order_dangers, orders_at_a_loss } from "./order_costs";
+import { order_costs, order_dangers, orders_at_a_loss, poured_together } from "./order_costs";
 import { paper_buttons, paper_size, stem_of, told_of_papers } from "./papers";
 import { own_ways, plain_field, price_for_now, at_own_field } from "./quote_panel";
 import { quote_papers } from "./quote_papers";
@@ -45,7 +45,7 @@ function asked_and_told(): TemplateResult {
     ${own_ways() ? nothing : price_for_now(quote?.currency, complaint)} ${complaint ? said(complaint) : nothing}
     ${
       quote
-        ? html`${unpriced(quote)} ${order_costs(quote, is_old)}
+        ? html`${unpriced(quote)} ${poured_together(quote)} ${order_costs(quote, is_old)}
           ${quote_papers({
             file: order_now().open.file,
             question: order_question(order_now()),
