@@ -72,6 +72,7 @@ class Listing {
       Json& list = lists_[kind.list];
       list.push_back(
           {{"file", name}, {"name", facts.name}, {"note", facts.note}, {"shipped", is_shipped}});
+      if (!facts.holds.empty()) list.back()["holds"] = facts.holds;
       return &list.back();
     }
     return nullptr;
@@ -87,7 +88,6 @@ class Listing {
     listed["changed"] = moment_in_words(document.known->changed);
     if (facts.made_on) listed["made_on"] = *facts.made_on;
     if (facts.due) listed["due"] = *facts.due;
-    if (!facts.holds.empty()) listed["holds"] = facts.holds;
     if (facts.sell) listed["pieces"] = *facts.sell;
     if (const auto mould = mould_of(document); !mould.empty()) listed["mould"] = mould;
     for (const Kind& kind : kinds)

@@ -421,8 +421,7 @@ await run({
       await saved(page);
       await page.reload();
       await page.locator(".needed button", { hasText: "What it is called" }).click(); // it opens what it is folded in
-      await page.getByLabel("What it is called", { exact: true }).waitFor();
-      assert.equal(await page.evaluate(() => document.activeElement.id), "f-run-decorations-0-name");
+      await page.waitForFunction(() => document.activeElement.id === "f-run-decorations-0-name");
       await press(page, "Remove Decoration 1");
       await settled(page);
       await page.locator(".lane.pour").waitFor();

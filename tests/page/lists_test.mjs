@@ -120,13 +120,13 @@ await run({
           const card = page.getByRole("region", { name: "Your own tips" }).locator(".file").first();
           assert.match(await card.innerText(), /Of the drawer\nmy star/);
           await card.locator(".open").click();
-          assert.equal(await page.locator("svg.tip path").count(), 1);
+          await page.locator("svg.tip path").waitFor();
           await field(page, "A new tip of your own, by name").fill("wide");
           await press(page, "Add it to drawer.tips.json");
           await press(page, "Round");
           await field(page, "Radius of the opening").fill("6");
           await written(page, serving, "drawer.tips.json", (file) => file.tips[1]?.round.radius === "6 mm");
-          assert.equal(await page.locator("svg.tip circle").count(), 1);
+          await page.locator("svg.tip circle").waitFor();
           await check_access(page, "tips of her own");
           const tip = serving.printed("list", "tips").tips[0];
           const row = page.getByRole("region", { name: "Built-in tips" }).locator("tbody tr").first();

@@ -402,7 +402,7 @@ await run({
         await loaf.view("Moulds");
         await loaf.press(/^Loaf, short/);
         await loaf.fill("Pieces to sell", "9");
-        await loaf.fill("Slices, each thick", "25");
+        await loaf.fill("Thickness of a slice", "25");
         await check_access(page, "a loaf that is to be cut");
         await loaf.press(/^Meadow base/);
         await page.locator(".set-up").waitFor();

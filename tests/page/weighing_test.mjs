@@ -343,6 +343,34 @@ await run({
       assert.equal(await box(page, "Olive oil").isChecked(), false);
     }),
 
+  "every weight says how it is calculated: lye made the day before, and shares of one pot, too": async () => {
+    const of_one_pot = (files) => (files[spring].lye_pot = {});
+    for (const [change, lye] of [
+      [as_it_is, "Lye solution made yesterday"],
+      [of_one_pot, "Lye solution from the shared pot"],
+    ])
+      await with_page(change, async (page) => {
+        const mute = await page
+          .locator(".weighing .weigh:not(:has(.ask-how)) .name")
+          .evaluateAll((names) => names.map((one) => one.textContent.trim()));
+        assert.deepEqual(mute, []);
+        for (const ask of await page.locator(".weighing .ask-how").all()) await ask.click();
+        await page.locator(".weighing .sum .formula").first().waitFor();
+        await page.waitForFunction(() => !document.querySelector(".sum .old"));
+        const told = await page
+          .locator(".weighing .weigh")
+          .evaluateAll((rows) =>
+            rows.map((one) => [
+              one.querySelector(".name").textContent.trim(),
+              one.querySelector(".sum .formula")?.textContent,
+            ]),
+          );
+        for (const [name, formula] of told) assert.ok(formula, `${name} does not say how`);
+        assert.ok(told.some(([name]) => name.startsWith(lye)));
+        await check_access(page, `how all of it is calculated, ${lye}`);
+      });
+  },
+
   "by keyboard alone a batch is ticked, and the focus stays on what was ticked": () =>
     with_page(as_it_is, async (page) => {
       await page.locator("#main").focus();

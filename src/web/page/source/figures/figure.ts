@@ -51,7 +51,7 @@ export function of_plan(place: string): TemplateResult {
   return html`<p role="status">${complaint ?? "The program does not say how this is calculated."}</p>`;
 }
 
-function arithmetic({ formula, with: given, sum, rounded, comes_to, sources }: Working): TemplateResult {
+export function arithmetic({ formula, with: given, sum, rounded, comes_to, sources }: Working): TemplateResult {
   const steps = sum && comes_to ? `${sum} = ${comes_to}` : (sum ?? (comes_to && `It comes to ${comes_to}`));
   return html`<p class="formula">${formula}</p>
     <table>

@@ -6,6 +6,7 @@ import { state } from "../documents/state";
 import { tip_picture } from "../drawings/tip_picture";
 import type { Document } from "../program/json";
 import { own_tip } from "./bead_form";
+import { set_aside, which_is_to_stay } from "./conflict";
 import { free_id } from "./fat_ids";
 import { add_to, item_buttons, item_id, type List } from "./form_lists";
 import { folded, go_on, id_at, to_field, to_first_in, unfold } from "./form_parts";
@@ -61,19 +62,20 @@ export function tips_in_file(file: OpenFile): TemplateResult {
 function in_file(file: OpenFile, list: List, what: "fats" | "tips", one: (i: number) => unknown): TemplateResult {
   const listed = state.files?.[what].find(({ file: name }) => name === file.file);
   const name = (i: number) => String(rows(list)[i].name || `number ${i + 1}`);
-  return html`<section class="card" aria-labelledby="held-title">
-    <h2 id="held-title" tabindex="-1">In ${file.file}</h2>
-    ${touches(listed)}
-    ${file.shipped ? html`<p class="aside">Built-in: your first change is saved as a copy.</p>` : nothing}
-    <div class="items">
-      ${rows(list).map(
-        (_, i) =>
-          html`<div class="held" id=${item_id(list, i)} role="group" aria-label=${name(i)}>
-            ${one(i)} ${item_buttons(list, i, name(i))}
-          </div>`,
-      )}
-    </div>
-  </section>`;
+  return html`${which_is_to_stay(file)} ${set_aside(file)}
+    <section class="card" aria-labelledby="held-title">
+      <h2 id="held-title" tabindex="-1">In ${file.file}</h2>
+      ${touches(listed)}
+      ${file.shipped ? html`<p class="aside">Built-in: your first change is saved as a copy.</p>` : nothing}
+      <div class="items">
+        ${rows(list).map(
+          (_, i) =>
+            html`<div class="held" id=${item_id(list, i)} role="group" aria-label=${name(i)}>
+              ${one(i)} ${item_buttons(list, i, name(i))}
+            </div>`,
+        )}
+      </div>
+    </section>`;
 }
 
 export const new_fat = (name: string, taken: readonly { id?: unknown }[]): Document => ({

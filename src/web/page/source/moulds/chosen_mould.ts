@@ -76,7 +76,7 @@ function sliced(of: ChosenMould): string | undefined {
 
 const slice_asked = (of: ChosenMould): TemplateResult =>
   html`<div class="field short">
-    <label for="mould-slice" data-said="mm">Slices, each thick</label>
+    <label for="mould-slice" data-said="mm">Thickness of a slice</label>
     <input
       id="mould-slice"
       .value=${live(of.slice)}

@@ -1,4 +1,5 @@
 // Whether what is typed lies in its file.
+import { held_now } from "../documents/beside";
 import { conflict_of } from "../documents/conflicts";
 import type { OpenFile } from "../documents/file_types";
 import { is_changed, is_deleted } from "../documents/open_file";
@@ -11,7 +12,9 @@ interface Saving {
 }
 
 export function saving(): Saving {
-  if (state.view === "order" && state.order) return of_order(state.order.open);
+  if (state.view === "order" && state.order) return of_itself(state.order.open);
+  const held = held_now();
+  if (held) return of_itself(held);
   const formula = unsaved_formula();
   if (formula) return formula;
   const { run } = state;
@@ -23,13 +26,13 @@ export function saving(): Saving {
   return kept(run.shipped ? built_in : `Saved in ${run.file}`);
 }
 
-function of_order(order: OpenFile): Saving {
-  if (order.theirs) return asked(order);
-  if (order.failed) return failed(`Not saved: ${order.failed}`);
-  return is_changed(order) ? under_way : kept(`Saved in ${order.file}`);
+function of_itself(file: OpenFile): Saving {
+  if (file.theirs) return asked(file);
+  if (file.failed) return failed(`Not saved: ${file.failed}`);
+  return is_changed(file) ? under_way : kept(file.shipped ? built_in : `Saved in ${file.file}`);
 }
 
-const built_in = "Built-in example: your first change is saved as a copy.";
+const built_in = "Built-in: your first change is saved as a copy.";
 const under_way: Saving = { words: "Saving ...", is_kept: false };
 const kept = (words: string): Saving => ({ words, is_kept: true });
 const failed = (words: string): Saving => ({ words, is_kept: false, is_failed: true });

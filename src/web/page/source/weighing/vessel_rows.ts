@@ -4,11 +4,11 @@ import { live } from "lit/directives/live.js";
 import { repeat } from "lit/directives/repeat.js";
 import { tick, ticked } from "../documents/bench";
 import { announce, state, toggle } from "../documents/state";
-import { of_plan } from "../figures/figure";
+import { arithmetic, of_plan } from "../figures/figure";
 import type { Vessel, WeighOutRow } from "../program/answers";
 import { is_struck, type AtHand, type Weights } from "./at_bench";
 import { danger_at } from "./danger";
-import { place_of, row_shown } from "./shown_rows";
+import { how_of, row_shown } from "./shown_rows";
 
 export function vessel_rows(hand: AtHand, weights: Weights, vessel: Vessel): TemplateResult {
   const orders = vessel.words.filter(({ is_order }) => is_order);
@@ -68,8 +68,9 @@ function take_tick(hand: AtHand, { mark }: Weights, row: WeighOutRow, box: HTMLI
 /** Of weights that the present plan is of as well: it alone can be asked. */
 function asked(hand: AtHand, weights: Weights, vessel: Vessel, row: WeighOutRow): TemplateResult | typeof nothing {
   const { planned } = hand;
-  const place = planned && planned.mark === weights.mark ? place_of(planned, vessel, row) : undefined;
-  if (place === undefined) return nothing;
+  const its = planned?.mark === weights.mark ? planned.vessels.find(({ key }) => key === vessel.key) : undefined;
+  const how = planned && its && how_of(planned, its, row);
+  if (!how) return nothing;
   const key = `weigh.${hand.number}.${row.key}`;
   const is_open = state.open.has(key);
   const id = `sum-${key.replaceAll(/[^\w]/g, "-")}`;
@@ -83,7 +84,7 @@ function asked(hand: AtHand, weights: Weights, vessel: Vessel, row: WeighOutRow)
     >
       ${is_open ? "–" : "="}
     </button>
-    ${is_open ? html`<div class="sum" id=${id}>${of_plan(place)}</div>` : nothing}`;
+    ${is_open ? html`<div class="sum" id=${id}>${"place" in how ? of_plan(how.place) : arithmetic(how.working)}</div>` : nothing}`;
 }
 
 /** What is worth knowing at these vessels, and is not done by hand. */
