@@ -66,7 +66,7 @@ room(chemistry
   USES units schemas
   DOORS alkali_data alkali_names batter_density density_workings fat fat_density fat_search fats
         formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
-        least_batch liquid_water lye_need lye_workings name_words proportions
+        least_batch liquid_water lye_need lye_workings name_words one_material proportions
         rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
@@ -77,7 +77,7 @@ room(costing
   DOORS order_quote quote selling)
 room(runs
   USES units schemas geometry moulds chemistry planning trade costing
-  DOORS level_reading named_files order_file run_file selling_reading studio_file supplies)
+  DOORS level_reading named_files order_file run_file selling_reading studio_file substitutes supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning trade costing
   DOORS bench_sheet brief buying_report catalogue_report csv_table drawing gauge_report inspection_report label_report

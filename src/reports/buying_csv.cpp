@@ -15,21 +15,23 @@ std::string buying_csv(const Buying& buying, DecimalMark mark) {
              {"unit"},
              {"price"},
              {"sum"},
-             {"currency"}});
+             {"currency"},
+             {"in_place_of"}});
   for (const auto& delivery : buying.purchase.deliveries) {
     for (const auto& bought : delivery.packs) {
       const trade::Pack& pack = buying.packs[bought.pack];
       const bool is_counted = pack.holds.is_pieces();
       table.row({{delivery.seller},
                  {pack.material},
-                 {shown_as(buying, pack.material)},
+                 {pack.make.empty() ? shown_as(buying, pack.material) : pack.make},
                  number(std::to_string(bought.count)),
                  number(is_counted ? std::to_string(pack.holds.whole())
                                    : trimmed(pack.holds.mass() / gram, 6)),
                  {is_counted ? "piece" : "g"},
                  number(amount_text(pack.paid)),
                  number(amount_text({bought.count * pack.paid.coins, pack.paid.currency})),
-                 {pack.paid.currency.code}});
+                 {pack.paid.currency.code},
+                 {pack.make.empty() ? "" : shown_as(buying, pack.material)}});
     }
     if (delivery.seller.empty()) continue;
     table.row({{delivery.seller},
@@ -40,11 +42,12 @@ std::string buying_csv(const Buying& buying, DecimalMark mark) {
                {""},
                {""},
                delivery.postage ? number(amount_text(*delivery.postage)) : CsvCell{"not given"},
-               {delivery.goods.currency.code}});
+               {delivery.goods.currency.code},
+               {""}});
   }
   for (const auto& one : buying.materials)
     if (one.is_unpriced)
-      table.row({{""}, {one.name}, {one.shown}, {""}, {""}, {""}, {""}, {"unpriced"}, {""}});
+      table.row({{""}, {one.name}, {one.shown}, {""}, {""}, {""}, {""}, {"unpriced"}, {""}, {""}});
   return table.take();
 }
 

@@ -37,9 +37,9 @@ Json delivery_json(const trade::Delivery& delivery, const Buying& buying) {
   Json packs = Json::array();
   for (const auto& bought : delivery.packs) {
     const trade::Pack& pack = buying.packs[bought.pack];
-    Json json = {{"material", pack.material},
-                 {"shown_as", shown_as(buying, pack.material)},
-                 {"count", bought.count}};
+    Json json = {
+        {"material", pack.material}, {"shown_as", shown_as(buying, pack)}, {"count", bought.count}};
+    if (!pack.make.empty()) json["make"] = pack.make;
     put_amount(json, "holds", pack.holds);
     json["paid"] = amount_text(pack.paid);
     json["sum"] = amount_text({bought.count * pack.paid.coins, pack.paid.currency});

@@ -82,5 +82,9 @@ std::string amount_shown_up(const trade::Amount& amount);
 std::string amount_shown_down(const trade::Amount& amount);
 /// What people call a material of the list.
 std::string shown_as(const Buying& buying, const std::string& material);
+/// "Olive oil", or "Goldmill olive, in place of Olive oil".
+std::string shown_as(const Buying& buying, const trade::Pack& pack);
+/// The latter of all goods by weight that are bought in place of a material, each once.
+std::vector<std::string> makes_bought(const Buying& buying);
 
 }  // namespace brimwright::reports

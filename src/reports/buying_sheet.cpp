@@ -2,6 +2,8 @@
 #include "units/printing.h"
 #include "units/wording.h"
 
+#include <set>
+#include <string>
 #include <utility>
 
 namespace brimwright::reports {
@@ -15,17 +17,29 @@ SheetGrid basket(const trade::Delivery& delivery, const Buying& buying) {
                  .has_boxes = true};
   for (const auto& [number, count] : delivery.packs) {
     const trade::Pack& pack = buying.packs[number];
-    grid.rows.push_back({shown_as(buying, pack.material),
+    grid.rows.push_back({pack.make.empty() ? shown_as(buying, pack) : pack.make,
                          std::to_string(count) + " x " + pack_size(pack.holds),
                          amount_text({count * pack.paid.coins, pack.paid.currency})});
   }
   return grid;
 }
 
+/// Goods of another make, each once.
+void add_makes(Sheet& sheet, const trade::Delivery& delivery, const Buying& buying) {
+  std::set<std::string> told;
+  for (const auto& bought : delivery.packs) {
+    const trade::Pack& pack = buying.packs[bought.pack];
+    const std::string shown = shown_as(buying, pack);
+    if (!pack.make.empty() && told.insert(shown).second)
+      sheet.blocks.emplace_back(SheetWords{shown + "."});
+  }
+}
+
 void add_seller(Sheet& sheet, const trade::Delivery& delivery, const Buying& buying) {
   sheet.blocks.emplace_back(
       SheetHeading{seller_words(delivery, buying), money_words(paid_for(delivery))});
   sheet.blocks.emplace_back(basket(delivery, buying));
+  add_makes(sheet, delivery, buying);
   const std::string postage = postage_words(delivery, buying);
   if (!postage.empty())
     sheet.blocks.emplace_back(

@@ -27,7 +27,7 @@ std::string delivery_text(const trade::Delivery& delivery, const Buying& buying)
   for (const auto& bought : delivery.packs) {
     const trade::Pack& pack = buying.packs[bought.pack];
     const Money sum{bought.count * pack.paid.coins, pack.paid.currency};
-    table.row({"[ ] " + shown_as(buying, pack.material),
+    table.row({"[ ] " + shown_as(buying, pack),
                std::to_string(bought.count) + " x " + pack_size(pack.holds), amount_text(sum)});
   }
   text += table.text();

@@ -83,4 +83,22 @@ std::string shown_as(const Buying& buying, const std::string& material) {
   return known == buying.materials.end() ? material : known->shown;
 }
 
+std::string shown_as(const Buying& buying, const trade::Pack& pack) {
+  const std::string material = shown_as(buying, pack.material);
+  return pack.make.empty() ? material : pack.make + ", in place of " + material;
+}
+
+std::vector<std::string> makes_bought(const Buying& buying) {
+  std::vector<std::string> makes;
+  for (const auto& delivery : buying.purchase.deliveries)
+    for (const auto& bought : delivery.packs) {
+      const trade::Pack& pack = buying.packs[bought.pack];
+      const std::string shown = shown_as(buying, pack);
+      if (!pack.make.empty() && !pack.holds.is_pieces() &&
+          std::find(makes.begin(), makes.end(), shown) == makes.end())
+        makes.push_back(shown);
+    }
+  return makes;
+}
+
 }  // namespace brimwright::reports

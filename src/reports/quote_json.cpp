@@ -43,7 +43,7 @@ Json cash_json(const Buying& buying) {
     for (const auto& bought : delivery.packs) {
       const trade::Pack& pack = buying.packs[bought.pack];
       packs.push_back({{"seller", delivery.seller},
-                       {"shown_as", shown_as(buying, pack.material)},
+                       {"shown_as", shown_as(buying, pack)},
                        {"count", bought.count},
                        {"holds", pack_size(pack.holds)},
                        {"sum", amount_text({bought.count * pack.paid.coins, pack.paid.currency})}});

@@ -128,7 +128,7 @@ std::vector<QuoteTable> purchase_tables(const std::vector<Buying>& purchases, st
 
 /// What the sums to lay out leave out, or take for more than is known.
 std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) {
-  std::vector<std::string> remarks, without, unknown;
+  std::vector<std::string> remarks, without, unknown, makes;
   bool is_proved = true;
   const auto once = [](std::vector<std::string>& names, const std::string& name) {
     if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
@@ -138,6 +138,7 @@ std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) 
       if (one.is_unpriced) once(without, one.shown);
     for (const auto& delivery : buying.purchase.deliveries)
       if (!delivery.postage && !delivery.seller.empty()) once(unknown, delivery.seller);
+    for (const auto& make : makes_bought(buying)) once(makes, make);
     is_proved = is_proved && !buying.purchase.at_least;
   }
   const auto listed = [](const std::vector<std::string>& names) {
@@ -151,6 +152,8 @@ std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) 
   if (!unknown.empty())
     remarks.push_back("The postage of " + listed(unknown) +
                       " is not given, and not in what is to lay out.");
+  for (const auto& make : makes)
+    remarks.push_back("What is to lay out buys " + make + ", by your word (\"serves_as\").");
   if (!is_proved)
     remarks.emplace_back("What is to lay out is not proved to be the least that is possible.");
   return remarks;

@@ -43,12 +43,12 @@ planning::Price price_of(const Fields& fields, const Currency& currency) {
 
 /// Adds the first pack by mass of each material of the run that has no price yet; whether there was
 /// any. The studio's other packs are for other runs.
-bool add_first_packs(planning::Purse& purse, const std::vector<ListedPack>& packs,
-                     const planning::Run& run) {
+bool add_first_packs(planning::Purse& purse, const Supplies& supplies, const planning::Run& run) {
+  refuse_other_goods(supplies.serves_as, {&run});
   const auto names = materials_of(run);
   bool has_added = false;
-  for (const ListedPack& one : packs) {
-    const std::string name = material_of(one.pack.material, names, one.where);
+  for (const ListedPack& one : supplies.packs) {
+    const std::string name = material_of(one.pack.material, names, supplies, one.where);
     if (one.pack.holds.is_pieces() || std::find(names.begin(), names.end(), name) == names.end())
       continue;
     const planning::Price price{one.pack.paid, one.pack.holds.mass()};
@@ -108,7 +108,7 @@ std::optional<planning::Purse> read_purse(const Fields& fields, const planning::
   if (purse && purse->currency.code != currency.code) return purse;
   if (!purse) purse = {currency, {}};
   if (add_prices(*purse, *lent, run)) studio.lend("prices");
-  if (!lent->is_empty("packs") && add_first_packs(*purse, read_supplies(studio).packs, run))
+  if (!lent->is_empty("packs") && add_first_packs(*purse, read_supplies(studio), run))
     studio.lend("packs");
   return purse;
 }

@@ -147,13 +147,13 @@ void add_supplies(Selling& selling, const planning::Run& run, const Supplies& su
   auto names = materials_of(run);
   for (const Packaging& one : selling.packaging) names.push_back(one.material);
   for (const auto& [name, share] : supplies.waste)
-    selling.waste[material_of(name, names, supplies.waste_at.at(name))] = share;
+    selling.waste[material_of(name, names, supplies, supplies.waste_at.at(name))] = share;
   constexpr std::int64_t micrograms = 1'000'000;  // in a gram
   for (const ListedPack& one : supplies.packs) {
     const trade::Amount& holds = one.pack.holds;
     const trade::Fraction whole = holds.whole();
     selling.prices.try_emplace(
-        material_of(one.pack.material, names, one.where),
+        material_of(one.pack.material, names, supplies, one.where),
         costing::UnitPrice{one.pack.paid,
                            holds.is_pieces() ? whole : trade::Fraction(whole / micrograms),
                            holds.is_pieces()});

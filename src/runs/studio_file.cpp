@@ -48,7 +48,7 @@ void know_all(const Fields& studio) {
   studio.optional_name("name");
   studio.optional_text("note");
   for (const std::string_view section : studio_sections) studio.has(section);
-  know(studio, {"currency", "packaging", "work", "overhead", "tax", "fees", "asking",
+  know(studio, {"currency", "serves_as", "packaging", "work", "overhead", "tax", "fees", "asking",
                 "price_endings", "letterhead"});
   if (const auto scales = studio.optional_object("scales")) {
     know(scales, {"large", "fine", "confirmed"});

@@ -158,6 +158,14 @@ void add_waste(Supplies& supplies, const Fields& waste) {
   }
 }
 
+std::vector<std::string> listed_names(const Fields& studio) {
+  std::vector<std::string> names;
+  for (const char* key : {"packs", "prices", "have"})
+    if (const auto section = studio.is_empty(key) ? std::nullopt : studio.optional_object(key))
+      for (std::string& name : section->keys()) names.push_back(std::move(name));
+  return names;
+}
+
 }  // namespace
 
 Supplies read_supplies(const Studio& studio) {
@@ -172,6 +180,11 @@ Supplies read_supplies(const Studio& studio) {
     supplies.currency = currency(fields->text("currency"), fields->place("currency"));
   if (packs) add_packs(supplies, *packs);
   if (prices) add_prices(supplies, *prices);
+  if (const auto serves_as = section("serves_as"))
+    supplies.serves_as = read_substitutes(*serves_as, listed_names(*fields));
+  std::stable_partition(supplies.packs.begin(), supplies.packs.end(), [&](const ListedPack& one) {
+    return !supplies.serves_as.contains(one.pack.material);
+  });
   if (sellers) add_sellers(supplies, *sellers);
   if (const auto have = section("have")) add_shelf(supplies, *have);
   if (const auto waste = section("waste")) add_waste(supplies, *waste);
@@ -199,6 +212,16 @@ std::string material_of(const std::string& name, const std::vector<std::string>&
   if (alkali && alkali->is == "sodium hydroxide" && is_needed("NaOH")) return "NaOH";
   if (alkali && alkali->is == "potassium hydroxide" && is_needed("KOH")) return "KOH";
   return name;
+}
+
+std::string material_of(const std::string& name, const std::vector<std::string>& needed,
+                        const Supplies& supplies, const Place& where) {
+  const std::string own = material_of(name, needed, where);
+  const auto serves = supplies.serves_as.find(name);
+  if (serves == supplies.serves_as.end() ||
+      std::find(needed.begin(), needed.end(), own) != needed.end())
+    return own;
+  return material_of(serves->second.material, needed, serves->second.where);
 }
 
 }  // namespace brimwright::runs

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "runs/studio_file.h"
+#include "runs/substitutes.h"
 #include "trade/amount.h"
 #include "trade/pack.h"
 #include "units/share.h"
@@ -22,7 +23,8 @@ struct OnShelf {
 };
 
 /// What a studio buys and has: its "packs" and "prices", each of these a pack without a seller,
-/// "sellers", "have" and "waste"; by the names that stand there.
+/// "sellers", "have" and "waste"; by the names that stand there. Packs of goods that serve as
+/// another material come last.
 struct Supplies {
   Currency currency;  // without a code where nothing has a price
   std::vector<ListedPack> packs;
@@ -30,6 +32,7 @@ struct Supplies {
   std::map<std::string, OnShelf> have;
   std::map<std::string, Share> waste;
   std::map<std::string, Place> waste_at;
+  Substitutes serves_as;
 };
 
 /// UserError for a material in both "packs" and "prices", for a pack of no content, for a price
@@ -41,5 +44,9 @@ Supplies read_supplies(const Studio& studio);
 /// it is where it is none of them. UserError at `where` for a word that several of `needed` have.
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,
                         const Place& where);
+
+/// The same, and where that is not needed, the material that what is called `name` serves as.
+std::string material_of(const std::string& name, const std::vector<std::string>& needed,
+                        const Supplies& supplies, const Place& where);
 
 }  // namespace brimwright::runs

@@ -99,6 +99,11 @@ void note(Buying& buying) {
           " is not given, so it is not in the sum, and the choice of packs takes it for nothing.");
   for (const auto& one : buying.materials)
     if (one.is_from_tap) say("Water is taken from the tap: no pack of it is listed.");
+  for (const std::string& make : reports::makes_bought(buying))
+    buying.notes.push_back(
+        {Severity::caution, make +
+                                ", by your word (\"serves_as\"): before it is weighed, compare "
+                                "what its supplier says with what the formula was planned with."});
 }
 
 /// What is short for a plan of the run with the shelf as it is. Water from the tap never is, and

@@ -2,6 +2,7 @@
 
 #include "planning/cost.h"
 #include "reports/plan_words.h"
+#include "runs/substitutes.h"
 #include "trade/fraction.h"
 #include "units/user_error.h"
 #include "units/written_number.h"
@@ -60,20 +61,47 @@ Amount with_waste(const Buying::Material& one) {
   return Amount::at_least(one.used.mass() * (1 + one.waste.of_one()));
 }
 
-/// The studio's packs of what is needed, by the names of `materials`.
-std::vector<trade::Pack> listed_packs(const Materials& materials, const runs::Supplies& supplies) {
-  const auto names = names_of(materials);
-  std::vector<trade::Pack> packs;
-  for (const auto& [pack, where] : supplies.packs) {
-    const std::string name = runs::material_of(pack.material, names, where);
-    const auto known = std::find(names.begin(), names.end(), name);
-    if (known == names.end()) continue;
-    refuse_other_kind(pack.holds, materials[static_cast<std::size_t>(known - names.begin())],
-                      pack.material, where);
-    packs.push_back(pack);
-    packs.back().material = name;
+/// The studio's packs of what is needed, by the names of `materials`, and by the pack's own name
+/// where it serves as one of them.
+class ListedPacks {
+ public:
+  ListedPacks(const Materials& materials, const runs::Supplies& supplies) : materials_(materials) {
+    const auto names = names_of(materials);
+    for (const auto& [pack, where] : supplies.packs) {
+      const std::string own = runs::material_of(pack.material, names, where);
+      const auto serves = supplies.serves_as.find(pack.material);
+      if (serves == supplies.serves_as.end()) {
+        add(pack, own, "", where);
+        continue;
+      }
+      const auto& [material, said] = serves->second;
+      const std::string other = runs::material_of(material, names, said);
+      if (other != own) add(pack, own, "", where);
+      add(pack, other, pack.material, where);
+    }
   }
-  return packs;
+  std::vector<trade::Pack> take() { return std::move(packs_); }
+
+ private:
+  void add(trade::Pack pack, const std::string& name, const std::string& make, const Place& where) {
+    const auto known = std::find_if(materials_.begin(), materials_.end(),
+                                    [&](const auto& one) { return one.name == name; });
+    if (known == materials_.end()) return;
+    refuse_other_kind(pack.holds, *known, pack.material, where);
+    pack.material = name;
+    pack.make = make;
+    packs_.push_back(std::move(pack));
+  }
+
+  const Materials& materials_;
+  std::vector<trade::Pack> packs_;
+};
+
+/// Of its own, not of what serves as it.
+bool has_own_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
+  return std::any_of(packs.begin(), packs.end(), [&](const trade::Pack& pack) {
+    return pack.material == material && pack.make.empty();
+  });
 }
 
 bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
@@ -83,14 +111,14 @@ bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material
 
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs) {
-  auto packs = listed_packs(materials, supplies);
+  auto packs = ListedPacks(materials, supplies).take();
   const auto of_studio = packs;
   for (const auto* run : runs) {
     if (!run->money) continue;
     for (const auto& one : materials) {
       const auto price = run->money->prices.find(one.name);
       if (price == run->money->prices.end() || one.used.is_pieces()) continue;
-      if (!has_pack(of_studio, one.name))
+      if (!has_own_pack(of_studio, one.name))
         packs.push_back({.material = one.name,
                          .holds = Amount::at_most(price->second.pack),
                          .paid = price->second.paid,
@@ -154,7 +182,7 @@ void add_materials(Materials& all, const Materials& more) {
 void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
   const auto names = names_of(materials);
   const auto find = [&](const std::string& listed, const Place& where) {
-    const std::string name = runs::material_of(listed, names, where);
+    const std::string name = runs::material_of(listed, names, supplies, where);
     return std::find_if(materials.begin(), materials.end(),
                         [&](const auto& one) { return one.name == name; });
   };
@@ -180,6 +208,7 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
 
 void buy(Buying& buying, const runs::Supplies& supplies,
          const std::vector<const planning::Run*>& runs) {
+  runs::refuse_other_goods(supplies.serves_as, runs);
   buying.packs = packs_for(buying.materials, supplies, runs);
   buying.sellers = supplies.sellers;
   std::vector<trade::Need> needs;

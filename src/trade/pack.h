@@ -16,6 +16,7 @@ struct Pack {
   Money paid;
   std::string seller = {};  ///< empty: none is named, and nothing is known of postage
   std::optional<std::chrono::year_month_day> as_of = {};  ///< the day of the price
+  std::string make = {};  ///< of goods that serve as the material: what they are called themselves
 };
 
 /// Who sells packs. What is not known of him is absent, never nothing.

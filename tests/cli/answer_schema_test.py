@@ -186,7 +186,8 @@ def of_buying(plain):
     write("studio/short.studio.json", {
         "schema": "brimwright.studio/1", "currency": "EUR", "have": {"olive": "100 g"}, "waste": {"olive": "1 %"},
         "packs": {"olive": [{"holds": "5 kg", "paid": "27.50", "from": one, "as_of": "2026-10-01"} for one in many],
-                  "coconut": [{"holds": "1 kg", "paid": "8"}], "NaOH": [{"holds": "1 kg", "paid": "6", "from": "market"}]},
+                  "Goldmill coconut": [{"holds": "1 kg", "paid": "8"}], "NaOH": [{"holds": "1 kg", "paid": "6", "from": "market"}]},
+        "serves_as": {"Goldmill coconut": "coconut"},
         "sellers": {one: {"postage": "6.90", "postage_free_from": "80", "lead_time": "5 days"} for one in many}})
     names = ["olive", "coconut", "rapeseed_low_erucic", "cocoa_butter", "castor", "NaOH", "sodium lactate, 60 % solution", "white kaolin",
              "lavender essential oil", "green mica"]

@@ -168,6 +168,56 @@ write(f"{folder}/studio.json", studio)
 lines = {line["name"]: line for line in plan_of(small)["piece"]["cost"]["materials"]}
 check(in_coins(lines["olive"]["amount"]) == round(2750 * lines["olive"]["g"] / 5000), "cost by the first pack")
 
+# ---- goods of another make, in place of a material where that is cheaper
+
+def makes(serves_as, extra=None, **more):
+    """Olive of two makes, and what serves as what."""
+    packs = {"Olive oil": [{"holds": "5 kg", "paid": "27.50"}], "Goldmill": [{"holds": "750 g", "paid": "4.10"}], **(extra or {})}
+    return {**{part: studio[part] for part in ("schema", "currency")}, "packs": packs, "serves_as": serves_as, **more}
+
+
+def cheapest_by_hand(need, *packs):
+    """Coins of the cheapest packs, (grams, coins) each, that cover the need: all counts, one by one."""
+    if not packs:
+        return 0 if need <= 0 else math.inf
+    (grams, coins), *rest = packs
+    return min(n * coins + cheapest_by_hand(need - n * grams, *rest) for n in range(max(math.ceil(need / grams), 0) + 1))
+
+
+for sell in (12, 60, 150):
+    of = write_run("makes", sell)
+    alone, served = bought(of, of=makes({})), bought(of, of=makes({"Goldmill": "olive"}))
+    need = next(one["to_buy_g"] for one in alone["materials"] if one["material"] == "olive")
+    check(in_coins(alone["total"]) == cheapest_by_hand(need, (5000, 2750)), f"{sell}: one make costs {alone['total']}")
+    check(in_coins(served["total"]) == cheapest_by_hand(need, (5000, 2750), (750, 410)), f"{sell}: two makes cost {served['total']}")
+    check(in_coins(served["total"]) <= in_coins(alone["total"]), "naming a make made it dearer")
+packs = served["deliveries"][0]["packs"]
+told = [one for one in packs if one.get("make") == "Goldmill"]
+check(told and all(one["material"] == "olive" and one["shown_as"] == "Goldmill, in place of Olive oil" for one in told), f"{packs}")
+check(any(one["severity"] == "caution" and "Goldmill, in place of Olive oil" in one["text"] for one in served["notes"]), f"{served['notes']}")
+text = buy(of, "--csv", "list.csv", "--html", "list.html", of=makes({"Goldmill": "olive"})).stdout
+check("[ ] Goldmill, in place of Olive oil" in text and "Goldmill, in place of Olive oil." in open(f"{folder}/list.html").read(), text)
+with open(f"{folder}/list.csv", newline="") as file:
+    rows = [row for row in csv.DictReader(file) if row["in_place_of"]]
+check([(row["name"], row["material"], row["in_place_of"]) for row in rows] == [("Goldmill", "olive", "Olive oil")], f"{rows}")
+
+# What is there of it counts, a make that is needed itself keeps its packs, and the plan's cost takes the material's own first.
+there = bought(of, of=makes({"Goldmill": "olive"}, have={"Goldmill": "1 kg", "olive": "200 g"}))
+check(next(one for one in there["materials"] if one["material"] == "olive")["have_g"] == 1200, "the shelf of a make")
+buy(of, of=makes({"Goldmill": "olive"}))
+cost = {line["name"]: line for line in plan_of(of)["piece"]["cost"]["materials"]}["olive"]
+check(in_coins(cost["amount"]) == round(2750 * cost["g"] / 5000), "the plan's cost takes the make that only serves")
+only = makes({"Goldmill": "olive"})
+only["packs"].pop("Olive oil")
+check(in_coins(bought(of, of=only)["total"]) == cheapest_by_hand(need, (750, 410)), "a make alone")
+
+# A run's own price still counts beside what serves as its material.
+priced = write_run("priced", 12, money={"currency": "EUR", "prices": {"olive": {"paid": "1.00", "for": "1 kg"}}})
+dear = makes({"Goldmill": "olive"})
+dear["packs"] = {"Goldmill": [{"holds": "750 g", "paid": "9.00"}]}
+grams = next(one["to_buy_g"] for one in bought(priced, of=dear)["materials"] if one["material"] == "olive")
+check(in_coins(bought(priced, of=dear)["total"]) == 100 * math.ceil(grams / 1000), "a make hides the run's own price")
+
 # ---- slips: one line, no figure
 
 os.makedirs(f"{folder}/elsewhere", exist_ok=True)
@@ -199,10 +249,61 @@ for words, of, said in (
         ((small,), changed(lambda s: s.update(prices={"olive": {"paid": "9", "for": "1 kg"}})), "/prices/olive"),
         ((small,), changed(lambda s: s["have"].update(olive="3 pieces")), "studio.json: /have/olive: counts pieces"),
         ((small,), changed(lambda s: s["waste"].update(olive="60 %")), "studio.json: /waste/olive"),
+        ((small,), makes({"Goldmil": "olive"}), 'studio.json: /serves_as/Goldmil: "Goldmil" is not listed under "packs"; did you mean "Goldmill"?'),
+        ((small,), makes({"Olive oil": "olive"}), '"Olive oil" serves as itself'),
+        ((small,), makes({"Goldmill": "palm fat"}), "is a word for several fats"),
+        ((small,), makes({"Goldmill": "Olive oil", "Olive oil": "Goldmill"}), "serve as each other"),
+        ((small,), makes({"Goldmill": "Third", "Third": "olive"}, {"Third": []}), '"Third" serves as "olive" itself'),
+        *(((small,), makes({make: material}, {make: [{"holds": "1 kg", "paid": "5"}]}), said) for make, material, said in (
+            ("Coconut oil", "olive", "is another fat than \"olive\"; copy the formula and plan it with what you have"),
+            ("Goldmill coconut", "olive", "is another fat"),
+            ("Goldmill olive pomace", "olive", "is another fat"),
+            ("Fractionated coconut, Goldmill", "coconut", "is another fat"),
+            ("Goldmill coconut milk", "coconut", "is a liquid by its name"),
+            ("KOH flakes", "NaOH", "is another alkali than \"NaOH\""),
+            ("caustic soda", "KOH", "is another alkali"),
+            ("NaOH 50 %", "NaOH", "tells of a strength of its own"),
+            ("lye beads", "olive", "is an alkali by its name"),
+            ("Coconut oil", "kaolin", "is a fat by its name"),
+            ("citric acid", "lactic acid", "is another acid"),
+            ("vinegar", "water", "is what uses up alkali by its name"),
+            ("baking soda", "sodium citrate", "is what uses up alkali by its name"),
+            ("Coconut fragrance", "coconut", "is a scent"),
+            ("sea salt", "sugar", "is another salt or powder"),
+            ("goat milk", "coconut milk", "is another liquid"),
+            ("sandalwood oil", "kaolin", "may hold fat by its name"))),
         ((small,), changed(lambda s: s.pop("currency")), "studio.json: /currency"),
         ((small,), changed(lambda s: s["sellers"]["Oil mill"].update(postage="x")), "studio.json: /sellers/Oil mill/postage")):
     result = buy(*words, of=of, status=1)
     check(result.stdout == "" and result.stderr.count("\n") == 1 and said in result.stderr, f"{words}, {said}: {result.stderr}")
+
+# Her own fats, by the values that her file of fats has for each: another value is another fat.
+own = read(f"{root}/examples/studio.fats.json")
+base = read(f"{root}/examples/meadow_base.formula.json")
+first = copy.deepcopy(own["fats"][0])
+for change in ("id", "saponification_value"):
+    first.pop(change)
+
+
+def with_own_fats(values):
+    """A run whose formula has two fats of her own, mill_a and mill_b, with these saponification values."""
+    write(f"{folder}/own.fats.json", {"schema": own["schema"], "fats": [
+        {**first, "id": name, "name": name.replace("_", " "), "saponification_value": value} for name, value in zip(("mill_a", "mill_b"), values)]})
+    fats = [{"fat": name or fat["fat"], "share": fat["share"]} for fat, name in zip(base["fats"], ("mill_a", "mill_b", *[None] * 9))]
+    write(f"{folder}/own.formula.json", {**base, "own_fats": "own.fats.json", "fats": fats})
+    pour = copy.deepcopy(plain["pour"])
+    pour["formula"] = "own.formula.json"
+    return write_run("own", 12, pour=pour)
+
+
+of_mill = makes({"mill_b": "mill_a"}, {"mill_a": [{"holds": "1 kg", "paid": "9"}], "mill_b": [{"holds": "1 kg", "paid": "5"}]})
+for values, is_one in (((190, 190), True), ((190, 194), False)):
+    result = buy(with_own_fats(values), of=of_mill, status=0 if is_one else 1)
+    if is_one:
+        check("mill_b, in place of mill a" in result.stdout, f"fats of one value: {result.stdout}")
+    else:
+        check(result.stdout == "" and result.stderr.count("\n") == 1 and "is another fat than \"mill_a\", with another saponification value" in result.stderr,
+              f"fats of two values: {result.stderr}")
 
 os.remove(f"{folder}/studio.json")
 alone = subprocess.run([program, "buy", small], cwd=folder, capture_output=True, text=True)

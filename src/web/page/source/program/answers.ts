@@ -264,7 +264,7 @@ export interface BuyingList {
    */
   total: string | null;
   /**
-   * No other purchase of whole packs costs less.
+   * No other purchase of whole packs, each for one material, costs less.
    */
   proved_cheapest: boolean;
   /**
@@ -835,9 +835,13 @@ export interface PackBought {
    */
   material: string;
   /**
-   * For people.
+   * For people, with what it is bought in place of.
    */
   shown_as: string;
+  /**
+   * Of goods that serve as the material: what they are called themselves.
+   */
+  make?: string;
   /**
    * Whole packs.
    */
@@ -1984,7 +1988,7 @@ export interface QuotePack {
    */
   seller: string;
   /**
-   * The material, for people.
+   * The material, for people, with what is bought in its place.
    */
   shown_as: string;
   count: number;
