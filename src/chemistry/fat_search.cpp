@@ -7,7 +7,11 @@
 
 #include <algorithm>
 #include <map>
+#include <mutex>
 #include <set>
+#include <string>
+#include <unordered_map>
+#include <utility>
 
 namespace brimwright::embedded {
 std::string_view fats_json();
@@ -177,6 +181,42 @@ Found with_key(const Words& key, const std::string& inci, const FatTable& table)
   });
 }
 
+Found found_in(std::string_view name, const FatTable& table) {
+  if (const Fat* fat = table.find(name)) return {fat};
+  const auto words = words_of(name);
+  const Found literal = those_of(table, [&](const Fat& fat) {
+    const auto is_it = [&](const std::string& other) { return words_of(other) == words; };
+    return is_it(fat.name) || std::any_of(fat.also_called.begin(), fat.also_called.end(), is_it);
+  });
+  if (literal.size() == 1) return literal;
+  const Found found = with_key(key_of(name), inci_key(name), table);
+  return !found.empty() ? found : with_key(plain_key_of(name), inci_key(name), table);
+}
+
+/// What names stand for in the shipped table. A studio's list of packs has the same ones again and
+/// again, for each run that is planned.
+class Remembered {
+ public:
+  Found fats(std::string_view name) {
+    std::string key(name);
+    {
+      const std::lock_guard lock(mutex_);
+      if (const auto known = found_.find(key); known != found_.end()) return known->second;
+    }
+    Found found = found_in(name, shipped_table());
+    const std::lock_guard lock(mutex_);
+    if (found_.size() >= most_names) found_.clear();
+    found_[std::move(key)] = found;
+    return found;
+  }
+
+ private:
+  static constexpr std::size_t most_names = 5'000;
+
+  std::mutex mutex_;
+  std::unordered_map<std::string, Found> found_;
+};
+
 }  // namespace
 
 bool tells_how_made(const std::string& word) {
@@ -189,15 +229,10 @@ bool tells_how_made(const std::string& word) {
 }
 
 std::vector<const Fat*> fats_named(std::string_view name, const FatTable& table) {
-  if (const Fat* fat = table.find(name)) return {fat};
-  const auto words = words_of(name);
-  const Found literal = those_of(table, [&](const Fat& fat) {
-    const auto is_it = [&](const std::string& other) { return words_of(other) == words; };
-    return is_it(fat.name) || std::any_of(fat.also_called.begin(), fat.also_called.end(), is_it);
-  });
-  if (literal.size() == 1) return literal;
-  const Found found = with_key(key_of(name), inci_key(name), table);
-  return !found.empty() ? found : with_key(plain_key_of(name), inci_key(name), table);
+  static Remembered remembered;
+  constexpr std::size_t most_letters = 200;
+  const bool is_usual = &table == &shipped_table() && name.size() <= most_letters;
+  return is_usual ? remembered.fats(name) : found_in(name, table);
 }
 
 std::string which_fat(const std::string& name, const FatTable& table) {

@@ -50,7 +50,8 @@ Amount amount_of(const Fields& fields, const std::string& key, const std::string
   const std::string text = fields.text(key);
   const Place where = fields.place(key);
   if (const auto pieces = pieces_in(text, where)) return *pieces;
-  const auto volume = volume_in(text, where);
+  const bool is_in_grams = text.ends_with('g');  // as most are; no volume is
+  const auto volume = is_in_grams ? std::nullopt : volume_in(text, where);
   if (!volume) return Amount::at_most(read_mass(text, where, "5 kg"));
   if (!density) density = density_of(material);
   if (!density)
@@ -61,9 +62,10 @@ Amount amount_of(const Fields& fields, const std::string& key, const std::string
 
 planning::Priced kind_of(const std::string& material) {
   if (material == "water") return planning::Priced::water;
+  if (!chemistry::fats_named(material).empty()) return planning::Priced::fat;
   const auto alkali = chemistry::names_an_alkali(material);
-  if (alkali && alkali->belongs_under_alkali) return planning::Priced::alkali;
-  return chemistry::fats_named(material).empty() ? planning::Priced::other : planning::Priced::fat;
+  const bool is_for_lye = alkali && alkali->belongs_under_alkali;
+  return is_for_lye ? planning::Priced::alkali : planning::Priced::other;
 }
 
 void ask_for_price_of(const Fields& fields, const trade::Pack& pack) {
