@@ -241,6 +241,22 @@ await run({
       { "market.order.json": market },
     ),
 
+  "printed, an order is a list without buttons, each sum with its name": () =>
+    with_page(
+      async (page) => {
+        await open_market(page);
+        await quoted(page);
+        const before = await table(page);
+        await page.emulateMedia({ media: "print" });
+        assert.deepEqual(await table(page), before);
+        const pressed = await page
+          .locator("button:visible, .how:visible, .on-paper:visible")
+          .evaluateAll((all) => all.filter((one) => !one.matches(".quote-table .line")).map((one) => one.outerHTML));
+        assert.deepEqual(pressed, []);
+      },
+      { "market.order.json": market },
+    ),
+
   "an order is copied, renamed, removed, and each is taken back and done again in one step": () =>
     with_page(
       async (page, serving) => {

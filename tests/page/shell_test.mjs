@@ -96,7 +96,20 @@ await run({
   "the address holds the view and never the key, and a reload stays where it was": () =>
     with_page(async (page, serving) => {
       const key = new URL(serving.address).hash.slice(1);
-      for (const view of ["Weigh", "Set up", "Cautions", "Piece", "Mould", "Print", "Runs", "Formulas", "Moulds"]) {
+      for (const view of [
+        "Weigh",
+        "Set up",
+        "Cautions",
+        "Piece",
+        "Mould",
+        "Print",
+        "Runs",
+        "Orders",
+        "Formulas",
+        "Moulds",
+        "Fats",
+        "Tips",
+      ]) {
         await to(page, view);
         assert.ok(!page.url().includes(key), view);
         const before = place(page);
@@ -501,7 +514,20 @@ await run({
         const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
         const [light] = /\d+/.exec(paper);
         assert.ok(colorScheme === "dark" ? light < 60 : light > 200, paper);
-        for (const view of ["Weigh", "Set up", "Cautions", "Piece", "Mould", "Print", "Runs", "Formulas", "Moulds"]) {
+        for (const view of [
+          "Weigh",
+          "Set up",
+          "Cautions",
+          "Piece",
+          "Mould",
+          "Print",
+          "Runs",
+          "Orders",
+          "Formulas",
+          "Moulds",
+          "Fats",
+          "Tips",
+        ]) {
           await to(page, view);
           await check_access(page, `${view}, ${colorScheme}`);
         }
@@ -513,7 +539,7 @@ await run({
       await page.emulateMedia({ media: "print", colorScheme: "dark" });
       // A box to tick is left, for a pen.
       const buttons = page.locator("button:visible, select:visible, input:not([type=checkbox]):visible");
-      for (const view of ["weigh", "watch", "money", "mould", "runs", "formulas", "moulds"]) {
+      for (const view of ["weigh", "watch", "money", "mould", "runs", "orders", "formulas", "moulds", "fats", "tips"]) {
         await page.evaluate((hash) => (location.hash = hash), view);
         await page.waitForFunction((name) => document.querySelector("main").dataset.view === name, view);
         const left = await buttons.evaluateAll((all) =>
