@@ -85,6 +85,7 @@ Sheet buying_sheet(const Buying& buying, const std::string& printed_at) {
   Sheet sheet{.title = "To buy",
               .subtitle = "for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"),
               .blocks = {},
+              .foot = printed_at.empty() ? "" : "Printed " + printed_at,
               .printed_at = printed_at};
   for (const auto& run : buying.runs) sheet.blocks.emplace_back(SheetWords{run_words(run) + "."});
   for (const auto& delivery : buying.purchase.deliveries) add_seller(sheet, delivery, buying);
