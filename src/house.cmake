@@ -64,10 +64,10 @@ room(moulds
         mould_workings near_file)
 room(chemistry
   USES units schemas
-  DOORS alkali_data alkali_names batter_density density_workings fat fat_density fat_search fats
-        formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
-        least_batch liquid_water lye_need lye_workings name_words one_material proportions
-        rate_cautions salts superfat theoretical_value user_fats)
+  DOORS alkali_data alkali_names batter_density density_workings fat fat_blend fat_density fat_search
+        fats formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
+        least_batch liquid_water lye_need lye_solution lye_workings name_words one_material
+        proportions rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
   DOORS cost cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run

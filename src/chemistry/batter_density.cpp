@@ -3,8 +3,10 @@
 #include "chemistry/alkali_data.h"
 #include "chemistry/fat_density.h"
 #include "chemistry/lye.h"
+#include "chemistry/lye_need.h"
 #include "chemistry/salts.h"
 #include "units/printing.h"
+#include "units/share_of.h"
 #include "units/water.h"
 #include "units/wording.h"
 
@@ -41,8 +43,9 @@ Volume volume_of_additives(const Formula& formula, const Proportions& per_fat) {
   return volume;
 }
 
-/// What of a weighed alkali is as dense in the lye as alkali is.
+/// What of a weighed alkali, without a solution's water, is as dense in the lye as alkali is.
 Share dense_part(const FormulaAlkali& alkali) {
+  if (alkali.solution) return whole;
   return data_of(alkali.alkali).inert_part_is_water ? alkali.purity : whole;
 }
 
@@ -116,13 +119,17 @@ void remark_on_measured(const BatterDensity& density, std::vector<Remark>& remar
 
 }  // namespace
 
-Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass water) {
-  const Mass weighed = std::accumulate(alkalis.begin(), alkalis.end(), Mass{});
+Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass plain_water) {
+  std::vector<Mass> dry = alkalis;
+  for (std::size_t k = 0; k < dry.size(); ++k)
+    if (formula.alkalis[k].solution) dry[k] = formula.alkalis[k].purity * dry[k];
+  const Mass water = plain_water + water_in_solutions(formula, alkalis);
+  const Mass weighed = std::accumulate(dry.begin(), dry.end(), Mass{});
   if (!(weighed > Mass{})) return water / water_density(formula.pour_temperature);
   const double lye_per_alkali = (weighed + water) / weighed;
   Volume volume;
   for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
-    volume += lye_per_alkali * alkalis[k] /
+    volume += lye_per_alkali * dry[k] /
               lye_density(formula.alkalis[k].alkali,
                           (1 / lye_per_alkali) * dense_part(formula.alkalis[k]),
                           formula.pour_temperature);

@@ -21,10 +21,10 @@ struct BatterDensity {
 };
 BatterDensity batter_density(const Formula& formula, const Proportions& per_fat);
 
-/// Volume of the lye of `alkalis`, as weighed and in the formula's order, in `water`, at the
+/// Volume of the lye of `alkalis`, as weighed and in the formula's order, in `plain_water`, at the
 /// formula's pour temperature. Impurities count as alkali here, so the strength is that of the
 /// alkali as weighed; each alkali takes water in proportion to its mass: lyes of one strength, side
-/// by side.
-Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass water);
+/// by side. A solution counts as pure alkali and more water.
+Volume lye_volume(const Formula& formula, const std::vector<Mass>& alkalis, Mass plain_water);
 
 }  // namespace brimwright::chemistry

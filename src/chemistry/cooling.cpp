@@ -26,9 +26,9 @@ Coefficients coefficients_of(Surroundings where) {
 double volume_m3(const LyeCharge& lye, Temperature at) {
   double volume = lye.other / kilogram / 1000;  // about as dense as water
   const double lye_per_alkali = 1 / lye.strength().of_one();
-  for (const DryAlkali& dry : lye.alkalis)
+  for (const ChargedAlkali& one : lye.alkalis)
     volume +=
-        dry.pure * lye_per_alkali / lye_density(dry.alkali, lye.strength(), at) / litre / 1000;
+        one.pure * lye_per_alkali / lye_density(one.alkali, lye.strength(), at) / litre / 1000;
   return volume;
 }
 

@@ -35,16 +35,25 @@ struct FormulaFat {
   Place stated_at{};
 };
 
+/// A lye solution that stands ready on the shelf. What of it is no alkali is water.
+struct LyeSolution {
+  std::string name;     // what its maker calls it; prices and packs go by it
+  Temperature kept_at;  // the coldest it stands
+  std::optional<Share> dissolved_of =
+      {};  // purity of the alkali she makes it of; none: it is bought
+};
+
 /// An alkali of a formula. `share` is the share of the saponifying that it does (by
 /// equivalents, not by weight), so shares of NaOH and KOH have one meaning whatever their purities.
 struct FormulaAlkali {
   Alkali alkali;
   Share share;
-  Share purity;                   // pure alkali in what is weighed
-  Share purity_low, purity_high;  // the supplier's range
+  Share purity;                   // pure alkali in what is weighed; of a solution its strength
+  Share purity_low, purity_high;  // the supplier's range, or the solution's
   // Where none is given: NaOH is taken as exact, KOH gets the range of data/lye.json.
   bool taken_as_exact = false;
   bool range_assumed = false;
+  std::optional<LyeSolution> solution = {};  // weighed in place of dry alkali
 };
 
 // The three ways the trade states water. All count pure alkali, and all are reported. "Fats" are
@@ -109,13 +118,21 @@ struct Additive {
   std::optional<Liquid> liquid;  // stands in for water: its own water counts as the formula's
 };
 
+/// Fats that stand ready, melted together: weighed as one in place of part of a formula's own.
+struct FatBlend {
+  std::string name;          // what its maker calls it; prices and packs go by it
+  Share of_fats;             // of all fats of the formula, with which it is made up
+  std::vector<Share> parts;  // of the blend: what of it is each of the formula's fats
+};
+
 /// The composition of a batter by share of its fats.
 struct Formula {
   std::string file;
   Spelling spelling = {};  // of the file's keys
   std::string name;
-  std::vector<FormulaFat> fats;  // shares sum to one
-  Share superfat;                // lye reduction, on everything that is fat
+  std::vector<FormulaFat> fats;        // shares sum to one
+  std::optional<FatBlend> blend = {};  // weighed in place of what it holds of them
+  Share superfat;                      // lye reduction, on everything that is fat
   std::vector<FormulaAlkali> alkalis;
   WaterAmount water;
   std::vector<Additive> additives;          // fragrance, colour and liquids too, in this order

@@ -8,6 +8,7 @@
 #include "chemistry/liquids.h"
 #include "chemistry/lye.h"
 #include "chemistry/proportions.h"
+#include "chemistry/share_sum.h"
 #include "chemistry/supplied_values.h"
 #include "chemistry/user_fats.h"
 #include "schemas/kinds.h"
@@ -21,14 +22,6 @@
 
 namespace brimwright::chemistry {
 namespace {
-
-/// Shares are never rescaled: which of them is the slip, only the maker knows.
-void refuse_wrong_sum(Share sum, const std::string& of_what, const Place& where) {
-  // 0.01 %: three fats at 33.33 % are a whole. The 1e-9 is for binary fractions.
-  if (std::abs(sum.of_one() - 1) <= 1e-4 + 1e-9) return;
-  throw UserError(where, of_what + " add to " + in_percent(sum, 3),
-                  "change the shares until they add to 100 %; they are never rescaled for you");
-}
 
 /// The objects of a list that must hold at least one.
 std::vector<Fields> needed_objects(const Fields& fields, std::string_view key,

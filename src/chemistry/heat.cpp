@@ -20,8 +20,8 @@ constexpr double neutralisation_kj_per_mol = 285.83 - 229.99;
 /// What the acids in the pot give; no more of them than the alkali can take up.
 double heat_of_neutralisation_kj(const LyeCharge& charge) {
   double hydroxide_mol = 0;
-  for (const DryAlkali& dry : charge.alkalis)
-    hydroxide_mol += dry.pure / gram / molar_mass_g_per_mol(dry.alkali);
+  for (const ChargedAlkali& one : charge.alkalis)
+    hydroxide_mol += one.pure / gram / molar_mass_g_per_mol(one.alkali);
   return neutralisation_kj_per_mol * std::min(charge.acid_mol, hydroxide_mol);
 }
 
@@ -31,10 +31,20 @@ constexpr double above_25(Temperature at) { return at.celsius() - 25; }
 double heat_in_lye_kj(const LyeCharge& charge, Temperature at) {
   const double lye_per_alkali = 1 / charge.strength().of_one();
   double heat = charge.other / kilogram * other_kj_per_kg_k * above_25(at);
-  for (const DryAlkali& dry : charge.alkalis)
-    heat += dry.pure * lye_per_alkali / kilogram *
-            lye_enthalpy_kj_per_kg(dry.alkali, charge.strength(), at);
+  for (const ChargedAlkali& one : charge.alkalis)
+    heat += one.pure * lye_per_alkali / kilogram *
+            lye_enthalpy_kj_per_kg(one.alkali, charge.strength(), at);
   return heat;
+}
+
+/// Heat in an alkali as it goes in: dry, or in its solution, which is no colder than the room.
+double heat_in_kj(const ChargedAlkali& one, Temperature room) {
+  if (!one.is_dissolved())
+    return one.pure / kilogram * dry_heat_capacity_kj_per_kg_k(one.alkali) * above_25(room);
+  const Mass solution = one.pure + one.dissolved_in;
+  return solution / kilogram *
+         lye_enthalpy_kj_per_kg(one.alkali, Share::of_one(one.pure / solution),
+                                std::max(room, one.stands_at.value_or(room)));
 }
 
 /// The same before it is stirred together.
@@ -44,16 +54,15 @@ double heat_brought_kj(const LyeCharge& charge, Temperature water_at, Temperatur
   heat += charge.ice / kilogram *
           (water_heat_capacity_kj_per_kg_k * above_25(Temperature::in_celsius(0)) -
            heat_of_fusion_of_ice_kj_per_kg());
-  for (const DryAlkali& dry : charge.alkalis)
-    heat += dry.pure / kilogram * dry_heat_capacity_kj_per_kg_k(dry.alkali) * above_25(alkali_at);
+  for (const ChargedAlkali& one : charge.alkalis) heat += heat_in_kj(one, alkali_at);
   return heat + heat_of_neutralisation_kj(charge);
 }
 
 /// Boiling point of a lye of two alkalis: of the one whose lye boils first.
 Temperature boiling_point_of(const LyeCharge& charge) {
   Temperature lowest = Temperature::in_celsius(1000);
-  for (const DryAlkali& dry : charge.alkalis)
-    if (dry.pure > Mass()) lowest = std::min(lowest, boiling_point(dry.alkali, charge.strength()));
+  for (const ChargedAlkali& one : charge.alkalis)
+    if (one.pure > Mass()) lowest = std::min(lowest, boiling_point(one.alkali, charge.strength()));
   return lowest;
 }
 
@@ -61,15 +70,21 @@ Temperature boiling_point_of(const LyeCharge& charge) {
 
 Mass LyeCharge::alkali() const {
   Mass sum;
-  for (const DryAlkali& dry : alkalis) sum += dry.pure;
+  for (const ChargedAlkali& one : alkalis) sum += one.pure;
   return sum;
 }
 
-Mass LyeCharge::mass() const { return alkali() + water + ice + other; }
+Mass LyeCharge::all_water() const {
+  Mass sum = water + ice;
+  for (const ChargedAlkali& one : alkalis) sum += one.dissolved_in;
+  return sum;
+}
+
+Mass LyeCharge::mass() const { return alkali() + all_water() + other; }
 
 Share LyeCharge::strength() const {
   assert(alkali() > Mass());
-  return Share::of_one(alkali() / (alkali() + water + ice));
+  return Share::of_one(alkali() / (alkali() + all_water()));
 }
 
 double LyeCharge::heat_capacity_kj_per_k(Temperature at) const {
@@ -91,6 +106,12 @@ PeakTemperature peak_of(const LyeCharge& charge, Temperature water_at, Temperatu
     (heat_in_lye_kj(charge, middle) < heat ? low : high) = middle;
   }
   return {.peak = low, .boiling = boiling};
+}
+
+bool knows_peak_of(const LyeCharge& charge) {
+  return std::none_of(charge.alkalis.begin(), charge.alkalis.end(), [](const ChargedAlkali& one) {
+    return one.alkali == Alkali::potassium_hydroxide && one.is_dissolved();
+  });
 }
 
 double fat_heat_capacity_kj_per_kg_k(Temperature at) {

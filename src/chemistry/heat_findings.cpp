@@ -50,14 +50,33 @@ void refuse_colder_than_its_bath(const HeatQuestion& question, const Fields& ben
 }
 
 std::string on_what_grounds(const HeatFindings& findings) {
-  return "water at " + in_both_scales(findings.water_at) + ", alkali at " +
+  return "water at " + in_both_scales(findings.water_at) +
+         (findings.is_of_solution ? ", solution at " : ", alkali at ") +
          in_both_scales(findings.alkali_at) + (findings.assumed ? " (20 °C assumed)" : "");
 }
 
+/// Of alkali that is dissolved already: what is left is the heat of dilution.
+std::string on_dilution(const HeatFindings& findings) {
+  const std::string slowly = " Pour the strong solution into the water slowly, stirring.";
+  if (!findings.is_of_solution)
+    return "the lye solution heats up as the dry alkali dissolves and the KOH solution is diluted; "
+           "how far is not known here. Add the dry alkali in portions, to cold water." +
+           slowly;
+  if (!findings.is_peak_known)
+    return "diluted, the KOH solution warms; how far is not known here." + slowly;
+  return "diluted, the lye solution may warm to " + in_both_scales(findings.peak.peak) + " (" +
+         on_what_grounds(findings) +
+         "). A high estimate: all at once, no heat lost to pot and air." + slowly;
+}
+
 void remark_on_peak(HeatFindings& findings, const std::string& name, const LyeCharge& lye) {
+  if (findings.is_of_solution || !findings.is_peak_known) {
+    findings.remarks.push_back({Severity::note, name + ": " + on_dilution(findings)});
+    return;
+  }
   const PeakTemperature& peak = findings.peak;
-  const bool koh = std::any_of(lye.alkalis.begin(), lye.alkalis.end(), [](const DryAlkali& dry) {
-    return dry.alkali == Alkali::potassium_hydroxide && dry.pure > Mass();
+  const bool koh = std::any_of(lye.alkalis.begin(), lye.alkalis.end(), [](const auto& one) {
+    return one.alkali == Alkali::potassium_hydroxide && one.pure > Mass();
   });
   const std::string doubt =
       "A high estimate: all the alkali at once, no heat lost to pot and air" +
@@ -114,7 +133,7 @@ std::vector<Surroundings> places_to_cool(const HeatQuestion& question) {
 }
 
 void tell_cooling(HeatFindings& findings, const HeatQuestion& question, const LyeCharge& lye) {
-  if (!question.lye_used_at) return;
+  if (!question.lye_used_at || !findings.is_peak_known) return;
   const std::vector<Surroundings> places = places_to_cool(question);
   for (const Surroundings where : places)
     if (const auto time = cooling_time(lye, findings.peak.peak, *question.lye_used_at, where))
@@ -156,10 +175,10 @@ void remark_on_crystals(HeatFindings& findings, const HeatQuestion& question,
   if (!question.lye_used_at) return;
   std::optional<Alkali> first;
   std::optional<Temperature> highest;
-  for (const DryAlkali& dry : lye.alkalis) {
-    const auto begins = crystallises_at(dry.alkali, lye.strength());
-    if (!(dry.pure > Mass()) || !begins || (highest && *begins <= *highest)) continue;
-    first = dry.alkali;
+  for (const ChargedAlkali& one : lye.alkalis) {
+    const auto begins = crystallises_at(one.alkali, lye.strength());
+    if (!(one.pure > Mass()) || !begins || (highest && *begins <= *highest)) continue;
+    first = one.alkali;
     highest = begins;
   }
   if (!first) return;
@@ -197,6 +216,10 @@ HeatFindings heat_findings(const HeatQuestion& question, const std::string& name
   findings.alkali_at = question.room_at.value_or(assumed_room);
   findings.water_at = question.water_at.value_or(findings.alkali_at);
   findings.assumed = !question.room_at;
+  findings.is_peak_known = knows_peak_of(lye);
+  findings.is_of_solution =
+      std::all_of(lye.alkalis.begin(), lye.alkalis.end(),
+                  [](const ChargedAlkali& one) { return one.is_dissolved(); });
   findings.peak = peak_of(lye, findings.water_at, findings.alkali_at);
   if (question.lye_used_at && question.fats_at)
     findings.at_pour = mixed_temperature(lye, *question.lye_used_at, fats, *question.fats_at);

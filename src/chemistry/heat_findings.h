@@ -38,6 +38,8 @@ HeatQuestion read_heat_question(const Fields& bench);
 /// What a batter's lye and fats will do.
 struct HeatFindings {
   PeakTemperature peak;
+  bool is_peak_known = true;         // not where a KOH solution is diluted
+  bool is_of_solution = false;       // all alkali stands ready dissolved, and is but diluted
   Temperature water_at, alkali_at;   // reckoned with
   bool assumed = false;              // one of them, as 20 degC
   std::vector<CoolingTime> cooling;  // to `lye_used_at`

@@ -7,15 +7,18 @@ std::vector<Working> heat_workings(const HeatFindings& heat, const HeatQuestion&
   std::vector<Given> with = {
       {"strength", in_figures(strength)},
       {"water at", in_figures(heat.water_at), question.water_at ? "the run" : "as the room"},
-      {"alkali at", in_figures(heat.alkali_at),
+      {heat.is_of_solution ? "solution at" : "alkali at", in_figures(heat.alkali_at),
        question.room_at ? "the run" : "assumed, as the run does not give it"}};
   if (question.ice_share > Share{})
     with.push_back({"of the plain water as ice", in_figures(question.ice_share), "the run"});
   with.push_back({"it boils at", in_figures(heat.peak.boiling)});
+  if (!heat.is_peak_known) return {};
   std::vector<Working> all = {
       {.of = "peak_c",
-       .formula = "hottest lye solution: where its enthalpy is that of the cold water and the dry "
-                  "alkali together, all at once in a pot that takes none of it",
+       .formula = std::string("hottest lye solution: where its enthalpy is that of the cold water "
+                              "and the ") +
+                  (heat.is_of_solution ? "strong solution" : "dry alkali") +
+                  " together, all at once in a pot that takes none of it",
        .with = with,
        .comes_to = in_figures(heat.peak.peak),
        .sources = {"NaOH: enthalpy and vapour pressure by Olsson, Jernqvist and Aly, Int. J. "

@@ -1,6 +1,7 @@
 #include "chemistry/inci.h"
 
 #include "chemistry/inci_data.h"
+#include "chemistry/lye_need.h"
 #include "units/share_of.h"
 
 #include <algorithm>
@@ -93,10 +94,13 @@ Amounts as_charged(const Formula& formula, const Charge& charge) {
   for (std::size_t j = 0; j < formula.fats.size(); ++j)
     put_fat(list, formula.fats[j].fat.inci, formula.fats[j].fat.name, charge.fats[j]);
   put(list, {names.water, charge.water});
-  for (std::size_t k = 0; k < formula.alkalis.size(); ++k)
-    put(list, {formula.alkalis[k].alkali == Alkali::sodium_hydroxide ? names.sodium_hydroxide
-                                                                     : names.potassium_hydroxide,
-               charge.alkalis[k]});
+  put(list, {names.water, water_in_solutions(formula, charge.alkalis)});
+  for (std::size_t k = 0; k < formula.alkalis.size(); ++k) {
+    const FormulaAlkali& alkali = formula.alkalis[k];
+    put(list, {alkali.alkali == Alkali::sodium_hydroxide ? names.sodium_hydroxide
+                                                         : names.potassium_hydroxide,
+               alkali.solution ? alkali.purity * charge.alkalis[k] : charge.alkalis[k]});
+  }
   for (std::size_t i = 0; i < formula.additives.size(); ++i) {
     const Additive& additive = formula.additives[i];
     if (additive.dispersal)

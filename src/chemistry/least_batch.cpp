@@ -16,8 +16,9 @@ struct Batch {
   std::vector<WeighedFat> fats;
   std::vector<WeighedAlkali> alkalis;
   std::vector<WeighedAcid> acids;
+  std::vector<WeighedBlend> blends;
 
-  EffectiveSuperfat superfat() const { return effective_superfat(fats, alkalis, acids); }
+  EffectiveSuperfat superfat() const { return effective_superfat(fats, alkalis, acids, blends); }
 };
 
 template <class Change>
@@ -25,6 +26,7 @@ Batch changed(Batch batch, Change change) {
   for (auto& fat : batch.fats) change(fat);
   for (auto& alkali : batch.alkalis) change(alkali);
   for (auto& acid : batch.acids) change(acid);
+  for (auto& blend : batch.blends) change(blend);
   return batch;
 }
 
@@ -80,9 +82,10 @@ std::string least_batch_in_words(Mass fats, Share half_width, CertaintyOf of) {
 LeastBatch least_batch_for(Share half_width, CertaintyOf of, Mass fats_now,
                            const std::vector<WeighedFat>& fats,
                            const std::vector<WeighedAlkali>& alkalis,
-                           const std::vector<WeighedAcid>& acids) {
+                           const std::vector<WeighedAcid>& acids,
+                           const std::vector<WeighedBlend>& blends) {
   assert(half_width >= Share());
-  const Batch batch{fats, alkalis, acids};
+  const Batch batch{fats, alkalis, acids, blends};
   if (half_width_at(batch, smallest, of) <= half_width)
     return {Mass(), "In any batch " + what_keeps(of) + " within " + points(half_width) + "."};
   if (half_width_at(batch, largest, of) > half_width)

@@ -27,7 +27,8 @@ struct LeastBatch {
 LeastBatch least_batch_for(Share half_width, CertaintyOf of, Mass fats_now,
                            const std::vector<WeighedFat>& fats,
                            const std::vector<WeighedAlkali>& alkalis,
-                           const std::vector<WeighedAcid>& acids);
+                           const std::vector<WeighedAcid>& acids,
+                           const std::vector<WeighedBlend>& blends = {});
 
 /// That a batch of `fats` is the least.
 std::string least_batch_in_words(Mass fats, Share half_width, CertaintyOf of);

@@ -114,7 +114,7 @@ void settle_liquids(Formula& formula) {
   // of lye x water for that lye), so 100 rounds reach the last digit even where it is a half.
   for (int round = 0; round < 100; ++round) {
     const Proportions p = proportions(formula);
-    const double water = p.water + p.water_in_liquids;
+    const double water = p.water + p.water_in_liquids + p.water_in_solutions;
     double moved = 0;
     for (Additive& additive : formula.additives) {
       if (!additive.liquid || !additive.liquid->replaces) continue;

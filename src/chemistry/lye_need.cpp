@@ -74,6 +74,13 @@ Mass pure_alkali_in(const Formula& formula, const std::vector<Mass>& alkalis) {
   return pure;
 }
 
+Mass water_in_solutions(const Formula& formula, const std::vector<Mass>& alkalis) {
+  Mass water;
+  for (std::size_t k = 0; k < alkalis.size(); ++k)
+    if (formula.alkalis[k].solution) water += (whole - formula.alkalis[k].purity) * alkalis[k];
+  return water;
+}
+
 Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats) {
   assert(alkalis.size() == formula.alkalis.size());
   const Mass pure = pure_alkali_in(formula, alkalis);

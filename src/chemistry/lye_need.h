@@ -26,8 +26,12 @@ std::vector<Mass> alkalis_for(const Formula& formula, const std::vector<Mass>& f
 /// Pure alkali in `alkalis` as weighed, by each one's purity.
 Mass pure_alkali_in(const Formula& formula, const std::vector<Mass>& alkalis);
 
+/// The water in those of `alkalis`, as weighed, that are solutions.
+Mass water_in_solutions(const Formula& formula, const std::vector<Mass>& alkalis);
+
 /// All the water that goes with alkalis as weighed, in the formula's own way of stating it, before
-/// what liquids bring of it is taken off (`water_in_liquids`). Not rounded.
+/// what liquids and solutions bring of it is taken off (`water_in_liquids`, `water_in_solutions`).
+/// Not rounded.
 /// `all_fats` are the formula's fats together, without extra dispersing oil.
 Mass water_for(const Formula& formula, const std::vector<Mass>& alkalis, Mass all_fats);
 

@@ -41,6 +41,15 @@ std::vector<std::string> koh_of_acids(const Reactants& weighed) {
   return terms;
 }
 
+/// "99 % pure"; of a solution "50 % strong".
+std::string how_pure(const WeighedAlkali& alkali) {
+  return in_figures(alkali.purity) + (alkali.is_solution ? " strong" : " pure");
+}
+
+std::string name_of(const WeighedAlkali& alkali) {
+  return formula_of(alkali.alkali) + (alkali.is_solution ? " solution" : "");
+}
+
 std::vector<std::string> pure_alkalis(const Reactants& weighed) {
   std::vector<std::string> terms;
   for (const auto& alkali : weighed.alkalis)
@@ -110,11 +119,16 @@ Working alkali_working(const Formula& formula, std::size_t which, const Reactant
   Working working;
   working.formula =
       "alkali = (fats × saponification value (mg KOH/g) ÷ 1000 × (1 − superfat) + what acids take) "
-      "× what it saponifies × M(alkali) ÷ M(KOH) ÷ purity";
+      "× what it saponifies × M(alkali) ÷ M(KOH) ÷ " +
+      std::string(alkali.solution ? "strength of the solution" : "purity");
   working.with = fats_given(weighed);
   working.with.push_back({"planned superfat", in_figures(formula.superfat), formula.name});
   working.with.push_back({"what it saponifies", in_figures(alkali.share), formula.name});
-  working.with.push_back({"purity", in_figures(alkali.purity), formula.name});
+  if (alkali.solution)
+    working.with.push_back(
+        {"strength of the solution", in_figures(alkali.purity), alkali.solution->name});
+  else
+    working.with.push_back({"purity", in_figures(alkali.purity), formula.name});
   std::vector<std::string> koh = {in_brackets(koh_of_fats(weighed)) + " × (1 − " +
                                   in_figures(formula.superfat) + ")"};
   for (const std::string& acid : koh_of_acids(weighed)) koh.push_back(acid);
@@ -131,13 +145,17 @@ Working water_working(const Formula& formula, const Reactants& weighed, Mass all
   working.formula = water_formula(formula.water);
   working.with = {water_asked(formula)};
   for (const auto& alkali : weighed.alkalis)
-    working.with.push_back(
-        {formula_of(alkali.alkali), never_more(alkali.mass), in_figures(alkali.purity) + " pure"});
+    working.with.push_back({name_of(alkali), never_more(alkali.mass), how_pure(alkali)});
   working.sum = water_sum(formula, weighed, all_fats);
   if (in_liquids > Mass{}) {
     working.formula += " − water in liquids that stand in for it";
     working.with.push_back({"water in liquids", in_figures(in_liquids)});
     working.sum += " − " + in_figures(in_liquids);
+  }
+  for (const auto& alkali : weighed.alkalis) {
+    if (!alkali.is_solution) continue;
+    working.formula += " − water in the " + name_of(alkali);
+    working.sum += " − " + never_more(alkali.mass) + " × (1 − " + in_figures(alkali.purity) + ")";
   }
   return working;
 }
@@ -151,8 +169,7 @@ Working superfat_working(const Formula& formula, const Reactants& weighed,
   working.with = fats_given(weighed);
   std::vector<std::string> given;
   for (const auto& alkali : weighed.alkalis) {
-    working.with.push_back(
-        {formula_of(alkali.alkali), never_more(alkali.mass), in_figures(alkali.purity) + " pure"});
+    working.with.push_back({name_of(alkali), never_more(alkali.mass), how_pure(alkali)});
     given.push_back(never_more(alkali.mass) + " × " + in_figures(alkali.purity) + " × " +
                     molar_mass(Alkali::potassium_hydroxide) + " ÷ " + molar_mass(alkali.alkali));
   }
@@ -180,8 +197,7 @@ std::vector<Working> strength_workings(const Reactants& weighed, Mass all_water,
   const std::string pure = in_brackets(pure_alkalis(weighed));
   std::vector<Given> with = {{"all water", in_figures(all_water), "that in liquids and acids too"}};
   for (const auto& alkali : weighed.alkalis)
-    with.push_back(
-        {formula_of(alkali.alkali), never_more(alkali.mass), in_figures(alkali.purity) + " pure"});
+    with.push_back({name_of(alkali), never_more(alkali.mass), how_pure(alkali)});
   Mass pure_mass;
   for (const auto& alkali : weighed.alkalis) pure_mass += alkali.mass * alkali.purity.of_one();
   std::vector<Given> with_fats = with;

@@ -49,7 +49,8 @@ Masses masses_for_one_gram(const Formula& formula, Mass batter) {
   m.additives = additives_for(formula, gram, batter);
   m.extra_oils = extra_oils_for(formula, m.additives);
   m.alkalis = alkalis_for(formula, m.fats, m.extra_oils, m.additives);
-  m.water = water_for(formula, m.alkalis, gram) - water_in_liquids(formula, m.additives);
+  m.water = water_for(formula, m.alkalis, gram) - water_in_liquids(formula, m.additives) -
+            water_in_solutions(formula, m.alkalis);
   return m;
 }
 
@@ -106,10 +107,12 @@ Proportions proportions(const Formula& formula) {
   p.batter = m.sum() / gram;
   p.pure_alkali = pure / gram;
   const Mass in_liquids = water_in_liquids(formula, m.additives);
-  const Mass all_water = m.water + in_liquids;
-  const Mass in_pot = m.water + water_in_lye_liquids(formula, m.additives);
+  const Mass in_solutions = water_in_solutions(formula, m.alkalis);
+  const Mass all_water = m.water + in_liquids + in_solutions;
+  const Mass in_pot = m.water + in_solutions + water_in_lye_liquids(formula, m.additives);
   const Mass in_acids = water_in_acids(formula, m.additives);
   p.water_in_liquids = in_liquids / gram;
+  p.water_in_solutions = in_solutions / gram;
   p.water_in_acids = in_acids / gram;
   const auto strength = [&](Mass water) { return Share::of_one(pure / (pure + water)); };
   p.stated_strength = strength(all_water);

@@ -15,8 +15,9 @@ struct Proportions {
   std::vector<double> additives;  // as weighed
   std::vector<double> extra_oil;  // dispersing oil beyond the formula, for each additive (else 0)
   std::vector<double> set_aside;  // of each fat: what is taken out of it to disperse colours
-  double water = 0;               // plain water to weigh: the formula's, less what liquids bring
+  double water = 0;  // plain water to weigh: the formula's, less what liquids and solutions bring
   double water_in_liquids = 0;    // of the additives that are liquids
+  double water_in_solutions = 0;  // of the alkalis that are solutions
   double water_in_acids = 0;      // of vinegar and the like: beside the formula's own water
   double batter = 0;              // the sum of all but set_aside: batter for each gram of fats
 

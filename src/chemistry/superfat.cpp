@@ -18,6 +18,7 @@ struct Weighed {
   std::vector<WeighedFat> fats;
   std::vector<WeighedAlkali> alkalis;
   std::vector<WeighedAcid> acids;
+  std::vector<WeighedBlend> blends;
 };
 
 /// 1 - (alkali left after the acids) / (alkali the fats could take), in KOH equivalents.
@@ -67,16 +68,31 @@ Uncertainty saponification_uncertainty(const WeighedFat& fat, std::size_t j) {
           }};
 }
 
+/// "NaOH", or "the NaOH solution".
+std::string called(const WeighedAlkali& alkali) {
+  const std::string formula = formula_of(alkali.alkali);
+  return alkali.is_solution ? "the " + formula + " solution" : formula;
+}
+
 Uncertainty purity_uncertainty(const WeighedAlkali& alkali, std::size_t k) {
-  return {"the purity of " + formula_of(alkali.alkali) + " (" +
+  return {(alkali.is_solution ? "the strength of " : "the purity of ") + called(alkali) + " (" +
               trimmed(alkali.purity_low.in_percent(), 2) + " to " +
               trimmed(alkali.purity_high.in_percent(), 2) + " %)",
-          "ask the supplier for this lot's purity, or plan a higher superfat", false, rectangular,
-          [k](Weighed& w, double where) {
+          alkali.is_solution
+              ? "find the solution's strength more closely (titrate it), keep it closed, or plan a "
+                "higher superfat"
+              : "ask the supplier for this lot's purity, or plan a higher superfat",
+          false, rectangular, [k](Weighed& w, double where) {
             auto& a = w.alkalis[k];
             a.purity = Share::of_one(between(a.purity_high.of_one(), a.purity_low.of_one(), where));
           }};
 }
+
+std::string cause_of_step(Mass step, const std::string& name) {
+  return "the scale's step of " + trimmed(step / gram, 3) + " g for " + name;
+}
+constexpr auto remedy_of_step =
+    "weigh it on a finer scale, make a larger batch, or plan a higher superfat";
 
 /// More fat and more acid raise the superfat, more alkali lowers it. Half the mass is the most that
 /// a weighing can be off: beyond that it is none. Several goes add up at worst, but as the root of
@@ -84,13 +100,22 @@ Uncertainty purity_uncertainty(const WeighedAlkali& alkali, std::size_t k) {
 template <class Item>
 Uncertainty step_uncertainty(std::vector<Item> Weighed::*list, std::size_t i, const Item& item,
                              const std::string& name, bool raises_superfat) {
-  return {"the scale's step of " + trimmed(item.step / gram, 3) + " g for " + name,
-          "weigh it on a finer scale, make a larger batch, or plan a higher superfat", true,
+  return {cause_of_step(item.step, name), remedy_of_step, true,
           rectangular / std::sqrt(item.weighings),
           [list, i, raises_superfat](Weighed& w, double where) {
             auto& moved = (w.*list)[i];
             const Mass off = std::min(moved.weighings * moved.step / 2, moved.mass / 2);
             moved.mass += (raises_superfat ? where : -where) * off;
+          }};
+}
+
+/// All the fats of a blend at once, as it is put on the scale once.
+Uncertainty blend_uncertainty(const WeighedBlend& blend) {
+  const Mass off = std::min(blend.weighings * blend.step / 2, blend.mass / 2);
+  return {cause_of_step(blend.step, blend.name), remedy_of_step, true,
+          rectangular / std::sqrt(blend.weighings),
+          [parts = blend.parts, off](Weighed& w, double where) {
+            for (std::size_t j = 0; j < parts.size(); ++j) w.fats[j].mass += where * parts[j] * off;
           }};
 }
 
@@ -114,13 +139,14 @@ std::vector<Uncertainty> uncertainties_of(const Weighed& weighed,
   for (std::size_t k = 0; k < weighed.alkalis.size(); ++k) {
     const WeighedAlkali& alkali = weighed.alkalis[k];
     uncertainties.push_back(purity_uncertainty(alkali, k));
-    uncertainties.push_back(
-        step_uncertainty(&Weighed::alkalis, k, alkali, formula_of(alkali.alkali), false));
+    uncertainties.push_back(step_uncertainty(&Weighed::alkalis, k, alkali, called(alkali), false));
   }
   for (std::size_t i = 0; i < weighed.acids.size(); ++i) {
     const WeighedAcid& acid = weighed.acids[i];
     uncertainties.push_back(step_uncertainty(&Weighed::acids, i, acid, acid.name, true));
   }
+  for (const WeighedBlend& blend : weighed.blends)
+    uncertainties.push_back(blend_uncertainty(blend));
   for (const LyeUncertainty& share : lye) uncertainties.push_back(lye_uncertainty(share));
   return uncertainties;
 }
@@ -182,8 +208,9 @@ void find_likely_band(EffectiveSuperfat& result, const Weighed& weighed,
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
                                      const std::vector<WeighedAcid>& acids,
+                                     const std::vector<WeighedBlend>& blends,
                                      const std::vector<LyeUncertainty>& lye) {
-  const Weighed weighed{fats, alkalis, acids};
+  const Weighed weighed{fats, alkalis, acids, blends};
   const auto uncertainties = uncertainties_of(weighed, lye);
   EffectiveSuperfat result;
   result.nominal = superfat_of(weighed);

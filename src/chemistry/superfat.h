@@ -24,10 +24,19 @@ struct WeighedAlkali {
   Share purity, purity_low, purity_high;
   Mass mass, step;
   double weighings = 1;
+  bool is_solution = false;  // of that strength
 };
 struct WeighedAcid {
   std::string name;
   double koh_g_per_g;  // of what is weighed
+  Mass mass, step;
+  double weighings = 1;
+};
+
+/// Fats that are weighed together, as a blend: how far off that weighing may be moves all of them.
+struct WeighedBlend {
+  std::string name;
+  std::vector<double> parts;  // of a gram of it, for each of the weighed fats
   Mass mass, step;
   double weighings = 1;
 };
@@ -80,6 +89,7 @@ struct EffectiveSuperfat {
 EffectiveSuperfat effective_superfat(const std::vector<WeighedFat>& fats,
                                      const std::vector<WeighedAlkali>& alkalis,
                                      const std::vector<WeighedAcid>& acids,
+                                     const std::vector<WeighedBlend>& blends = {},
                                      const std::vector<LyeUncertainty>& lye = {});
 
 /// "-0.1 %": never above `superfat`, so that -0.04 % does not read as none. For the end of a range

@@ -137,8 +137,9 @@ std::vector<std::string> exact_ones(const Formula& formula) {
                       in_mg_per_g(fat.saponification.typical) + ")");
   for (const FormulaAlkali& alkali : formula.alkalis)
     if (alkali.taken_as_exact)
-      exact.push_back("the purity of " + formula_of(alkali.alkali) + " (" +
-                      in_percent(alkali.purity, 2) + ")");
+      exact.push_back((alkali.solution ? "the strength of " + alkali.solution->name
+                                       : "the purity of " + formula_of(alkali.alkali)) +
+                      " (" + in_percent(alkali.purity, 2) + ")");
   return exact;
 }
 

@@ -103,10 +103,22 @@ void use(std::vector<Used>& materials, const std::string& name, const std::strin
 
 Fraction grams(Mass mass) { return trade::exact(mass / gram); }
 
+/// What is made ahead counts as what it is made of, its own waste too, unless it has a price of its
+/// own.
 void use_all(std::vector<Used>& materials, const std::vector<planning::Ingredient>& ingredients,
-             const Fraction& times = 1) {
-  for (const auto& one : ingredients)
-    use(materials, one.name, one.price_name, times * grams(one.weighed));
+             const Selling& selling, const Fraction& times = 1) {
+  for (const auto& one : ingredients) {
+    const Fraction weighed = times * grams(one.weighed);
+    if (one.made_of.empty() || selling.prices.contains(one.price_name)) {
+      use(materials, one.name, one.price_name, weighed);
+      continue;
+    }
+    const auto waste = selling.waste.find(one.price_name);
+    const Fraction made =
+        waste == selling.waste.end() ? weighed : weighed * (1 + trade::exact(waste->second));
+    for (const auto& part : one.made_of)
+      use(materials, part.name, part.price_name, made * trade::exact(part.in_a_gram));
+  }
 }
 
 /// What is the base's: whole, or a part of each batch.
@@ -115,20 +127,20 @@ struct Base {
   Fraction batches = 0;
 };
 
-Base whole_base(const planning::Plan& plan) {
+Base whole_base(const planning::Plan& plan, const Selling& selling) {
   Base base{.used = {}, .batches = plan.pieces.batches};
-  use_all(base.used, plan.pour.batter.weighing.ingredients);
+  use_all(base.used, plan.pour.batter.weighing.ingredients, selling);
   return base;
 }
 
-Base part_of_base(const PartOfBase& part) {
+Base part_of_base(const PartOfBase& part, const Selling& selling) {
   Base base{.used = {}};
   for (std::size_t i = 0; i < part.of_batch.size(); ++i) {
     const planning::Batch& batch = part.base.batches[i];
     const Fraction times = Fraction(batch.count()) * part.of_batch[i];
     if (times == 0) continue;
     base.batches += times;
-    use_all(base.used, batch.pour.batter.weighing.ingredients, times);
+    use_all(base.used, batch.pour.batter.weighing.ingredients, selling, times);
   }
   return base;
 }
@@ -145,14 +157,18 @@ void add_work(Items& items, const planning::Plan& plan, const Work& work, const 
 std::vector<CostItem> items_of(const planning::Plan& plan, const Selling& selling, Base base) {
   Items items(selling);
   std::vector<Used> topping, decorations, dust;
-  for (const auto& layer : plan.pour.layers) use_all(base.used, layer.colours);
-  if (plan.pipe) use_all(topping, plan.pipe->batter.weighing.ingredients);
+  for (const auto& layer : plan.pour.layers) use_all(base.used, layer.colours, selling);
+  if (plan.pipe) use_all(topping, plan.pipe->batter.weighing.ingredients, selling);
   for (const auto& one : plan.decorations)
-    use(decorations, one.material, one.material, grams(one.make));
+    if (!one.is_bought) use(decorations, one.material, one.material, grams(one.make));
   for (const auto& one : plan.dust) use(dust, one.name, one.name, grams(one.make));
   items.add_materials(CostPart::base, base.used);
   items.add_materials(CostPart::topping, topping);
   items.add_materials(CostPart::decorations, decorations);
+  for (const auto& one : plan.decorations)
+    if (one.is_bought)
+      items.add_material(CostPart::decorations, one.material, one.material, Fraction(one.casts),
+                         true);
   items.add_materials(CostPart::dust, dust);
   for (const Packaging& one : selling.packaging)
     items.add_material(CostPart::packaging, one.material, one.material,
@@ -168,12 +184,12 @@ std::vector<CostItem> items_of(const planning::Plan& plan, const Selling& sellin
 }  // namespace
 
 std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling) {
-  return items_of(plan, selling, whole_base(plan));
+  return items_of(plan, selling, whole_base(plan, selling));
 }
 
 std::vector<CostItem> cost_items(const planning::Plan& plan, const Selling& selling,
                                  const PartOfBase& part) {
-  return items_of(plan, selling, part_of_base(part));
+  return items_of(plan, selling, part_of_base(part, selling));
 }
 
 ExactMoney sum_of(const std::vector<CostItem>& items, const Currency& currency) {

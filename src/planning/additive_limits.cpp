@@ -21,7 +21,8 @@ Share share_of(const Rate& rate, const Additive& additive) {
 
 /// Grams of finished soap for each gram of fats.
 std::optional<double> cured_per_fat(const Formula& formula, const chemistry::Proportions& per_fat) {
-  const double water = per_fat.water + per_fat.water_in_liquids + per_fat.water_in_acids;
+  const double water = per_fat.water + per_fat.water_in_liquids + per_fat.water_in_solutions +
+                       per_fat.water_in_acids;
   const auto cure = cure_of(formula, per_fat.batter * gram, water * gram);
   return cure ? std::optional(cure->cured / gram) : std::nullopt;
 }

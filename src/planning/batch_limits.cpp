@@ -110,8 +110,7 @@ Volume lye_in_jug(const chemistry::Formula& formula, const Weighing& weighing) {
         chemistry::known_density(additive).value_or(water_density(formula.pour_temperature));
     others += ingredient.weighed / additive.density.value_or(known);
   }
-  return chemistry::lye_volume(formula, alkalis, weighing.water - weighing.water_in_liquids) +
-         others;
+  return chemistry::lye_volume(formula, alkalis, weighing.plain_water()) + others;
 }
 
 /// The limits as they are gathered for one run.

@@ -31,12 +31,22 @@ void add_to_fats(FatsCharge& fats, const Additive& additive, Mass weighed) {
   fats.other += weighed * (1 - water);
 }
 
-Mass plain_water_of(const Weighing& weighing) { return weighing.water - weighing.water_in_liquids; }
+/// What of an alkali, as weighed, is none: the water of a solution that stands ready, or impurity.
+void add_to_lye(LyeCharge& lye, const chemistry::FormulaAlkali& alkali, Mass weighed) {
+  const Mass pure = alkali.purity * weighed;
+  if (alkali.solution) {
+    lye.alkalis.push_back({alkali.alkali, pure, weighed - pure, alkali.solution->kept_at});
+    return;
+  }
+  lye.alkalis.push_back({alkali.alkali, pure});
+  lye.other += weighed - pure;
+}
 
 FatsCharge fats_charge_of(const chemistry::Formula& formula, const Weighing& weighing) {
   FatsCharge fats;
   for (const Ingredient& i : weighing.ingredients) {
-    if (i.role == Role::fat || i.role == Role::extra_oil) fats.fats += i.weighed;
+    if (i.role == Role::fat || i.role == Role::blend || i.role == Role::extra_oil)
+      fats.fats += i.weighed;
     if (i.role == Role::additive && i.goes_into != "lye")
       add_to_fats(fats, formula.additives[i.index], i.weighed);
   }
@@ -47,13 +57,9 @@ FatsCharge fats_charge_of(const chemistry::Formula& formula, const Weighing& wei
 
 LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weighing) {
   LyeCharge lye;
-  lye.water = plain_water_of(weighing);
+  lye.water = weighing.plain_water();
   for (const Ingredient& i : weighing.ingredients) {
-    if (i.role == Role::alkali) {
-      const auto& alkali = formula.alkalis[i.index];
-      lye.alkalis.push_back({alkali.alkali, alkali.purity * i.weighed});
-      lye.other += i.weighed * (1 - alkali.purity.of_one());
-    }
+    if (i.role == Role::alkali) add_to_lye(lye, formula.alkalis[i.index], i.weighed);
     // What goes in once it has cooled takes up none of the heat.
     if (i.role == Role::additive && i.goes_into == "lye" &&
         !formula.additives[i.index].into_cooled_lye)
@@ -65,7 +71,7 @@ LyeCharge lye_charge_of(const chemistry::Formula& formula, const Weighing& weigh
 chemistry::HeatFindings heat_of(const chemistry::HeatQuestion& question,
                                 const chemistry::Formula& formula, const Weighing& weighing) {
   return chemistry::heat_findings(question, formula.name, lye_charge_of(formula, weighing),
-                                  plain_water_of(weighing), fats_charge_of(formula, weighing));
+                                  weighing.plain_water(), fats_charge_of(formula, weighing));
 }
 
 chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
@@ -73,9 +79,7 @@ chemistry::HeatFindings heat_of_pot(const chemistry::HeatQuestion& question,
   LyeCharge lye;
   lye.water = pot.water;  // acids go into a batter's share, when the lye is shared
   for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
-    const double purity = formula.alkalis[k].purity.of_one();
-    lye.alkalis.push_back({formula.alkalis[k].alkali, pot.alkalis[k].weighed * purity});
-    lye.other += pot.alkalis[k].weighed * (1 - purity);
+    add_to_lye(lye, formula.alkalis[k], pot.alkalis[k].weighed);
   }
   chemistry::HeatQuestion of_pot = question;
   of_pot.fats_at.reset();

@@ -12,6 +12,9 @@ bool always(const Run&) { return true; }
 bool is_piped(const Run& run) { return run.pipe.has_value(); }
 bool is_decorated(const Run& run) { return run.pipe.has_value() || !run.decorations.empty(); }
 bool has_loose_parts(const Run& run) { return !run.decorations.empty(); }
+bool is_cast(const Run& run) {
+  return !std::all_of(run.decorations.begin(), run.decorations.end(), is_bought);
+}
 
 bool has(const chemistry::Formula& formula, chemistry::AdditiveKind kind) {
   return std::any_of(formula.additives.begin(), formula.additives.end(),
@@ -40,6 +43,17 @@ bool is_chilled(const std::optional<chemistry::HeatQuestion>& temperatures) {
 bool has_lye_that_waits(const Run& run) {
   return run.lye_pot || is_chilled(run.pour.temperatures) ||
          (run.pipe && is_chilled(run.pipe->temperatures));
+}
+
+bool takes_solution(const chemistry::Formula& formula) {
+  return std::any_of(formula.alkalis.begin(), formula.alkalis.end(),
+                     [](const auto& alkali) { return alkali.solution.has_value(); });
+}
+
+/// Also what stands ready for many runs.
+bool has_lye_that_stands(const Run& run) {
+  return has_lye_that_waits(run) || takes_solution(run.pour.formula) ||
+         (run.pipe && takes_solution(run.pipe->formula));
 }
 
 struct Row {
@@ -73,10 +87,10 @@ constexpr Row table[] = {
     {Topic::chilled_lye,
      "Then close it, mark it CAUSTIC with the date, keep it upright, locked away. Never in a "
      "fridge with food.",
-     has_lye_that_waits},
+     has_lye_that_stands},
     // Caustic soda and glycol are to be kept apart: read, as for the metals.
     {Topic::melting, "Hot melt-and-pour scalds. Never put it into lye: it contains glycol.",
-     has_loose_parts},
+     is_cast},
     {Topic::whipping, "The whisk throws specks at face height: goggles, bowl guard, low speed.",
      is_piped},
     {Topic::whipping,

@@ -3,6 +3,8 @@
 #include "planning/run.h"
 #include "planning/tally.h"
 
+#include <functional>
+#include <string>
 #include <vector>
 
 namespace brimwright::planning {
@@ -13,9 +15,14 @@ std::vector<CostLine> materials_used(const Plan& plan);
 std::vector<CostLine> base_used(const Plan& plan);
 std::vector<CostLine> used_beside_base(const Plan& plan);
 
+/// The same with what she makes ahead in what it is made of, unless `stays` says of its name that
+/// it is taken as it stands: by a price of its own, say.
+std::vector<CostLine> in_parts(const std::vector<CostLine>& lines,
+                               const std::function<bool(const std::string&)>& stays);
+
 /// What the material used in `plan` costs by the run's prices: price / pack x used, each line
-/// rounded to the coin, divided by the saleable pieces. What has no price is listed as unpriced,
-/// never taken as 0.
+/// rounded to the coin, divided by the saleable pieces. What is made ahead and has no price of its
+/// own costs what it is made of. What has no price is listed as unpriced, never taken as 0.
 Cost cost_of(const Plan& plan, const Purse& purse);
 
 }  // namespace brimwright::planning

@@ -41,6 +41,11 @@ DecorationTally decoration_tally(const Run& run, std::size_t index, const Pieces
       std::to_string(decoration.per_piece > 0 ? decoration.per_piece : decoration.per_cast) +
       (run.cut && decoration.per_piece == 0 ? " a loaf" : " a piece");
   tally.casts = whole_up(static_cast<double>(needed) * (1 + decoration.spares.of_one()));
+  tally.is_bought = is_bought(decoration);
+  if (tally.is_bought) {
+    tally.mass_each = std::get<Bought>(decoration.made).weighs.value_or(Mass{});
+    return tally;
+  }
   tally.cavity_fills = tally.casts * cavities_each;
   tally.tray_fills = tray_fills_for(decoration, tally.cavity_fills);
   if (decoration.time_per_tray_fill) tally.time = tally.tray_fills * *decoration.time_per_tray_fill;

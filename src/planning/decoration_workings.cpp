@@ -59,6 +59,23 @@ Working melt_working(const Decoration& decoration, const DecorationTally& tally,
       .comes_to = on_scale(tally.make, scales.large.step)};
 }
 
+std::vector<Working> bought_workings(const Decoration& decoration, const DecorationTally& tally,
+                                     const Pieces& pieces, const Scales& scales) {
+  std::vector<Working> all{casts_working(decoration, tally, pieces),
+                           {.of = "make_g",
+                            .formula = "nothing is melted of what is bought",
+                            .sum = "0 g",
+                            .comes_to = on_scale(tally.make, scales.large.step)}};
+  if (!(tally.mass_each > Mass{})) return all;
+  const std::string each = in_figures(tally.mass_each);
+  all.push_back({.of = "mass_each_g",
+                 .formula = "each weighs what the run says",
+                 .with = {{"one weighs", each, the_run}},
+                 .sum = each,
+                 .comes_to = each});
+  return all;
+}
+
 std::vector<Working> tray_workings(const Decoration& decoration, const DecorationTally& tally) {
   const auto* cast = std::get_if<InMould>(&decoration.made);
   if (cast == nullptr) return {};
@@ -116,6 +133,7 @@ Working buried_working(const Buried& buried, const DecorationFit& fit) {
 std::vector<Working> decoration_workings(const Run& run, const Plan& plan, std::size_t index) {
   const Decoration& decoration = run.decorations[index];
   const DecorationTally& tally = plan.decorations[index];
+  if (tally.is_bought) return bought_workings(decoration, tally, plan.pieces, run.scales);
   std::vector<Working> all{casts_working(decoration, tally, plan.pieces),
                            mass_each(decoration, tally),
                            melt_working(decoration, tally, run.scales)};

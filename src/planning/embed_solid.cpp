@@ -112,6 +112,7 @@ Volume embed_volume(const Run& run, std::size_t index) {
   if (const auto* rod = std::get_if<Rod>(&made))
     return pi / 4 * rod->diameter * rod->diameter * rod->length;
   if (const auto* drizzle = std::get_if<Drizzle>(&made)) return drizzle->area * drizzle->thickness;
+  if (std::holds_alternative<Bought>(made)) return {};
   const auto& cast = std::get<InMould>(made);
   const double cavities = cast.form == CastForm::two_halves ? 2 : 1;
   return cavities *

@@ -22,13 +22,13 @@ using Amounts = std::vector<InciAmount>;
 /// A batter's weighed ingredients in the orders that chemistry wants.
 chemistry::Charge charge_of(const chemistry::Formula& formula, const Weighing& weighing) {
   chemistry::Charge charge;
-  charge.fats.resize(formula.fats.size());
+  charge.fats = fat_masses(formula, weighing.ingredients);
   charge.extra_oils.resize(formula.additives.size());
   charge.alkalis.resize(formula.alkalis.size());
   charge.additives.resize(formula.additives.size());
   for (const auto& ingredient : weighing.ingredients) switch (ingredient.role) {
       case Role::fat:
-        charge.fats[ingredient.index] = ingredient.weighed;
+      case Role::blend:
         break;
       case Role::extra_oil:
         charge.extra_oils[ingredient.index] = ingredient.weighed;
@@ -52,15 +52,15 @@ double in_a_piece(const PlannedBatter& batter) {
 }
 
 /// Something bought and put into or onto a piece beside the batters' own additives.
-struct Bought {
+struct Beside {
   const chemistry::LabelData& label;
   std::string name;
   AdditiveKind kind;
   Mass mass;  // in one piece
 };
 
-std::vector<Bought> bought_besides(const Run& run, const Plan& plan) {
-  std::vector<Bought> all;
+std::vector<Beside> what_is_beside(const Run& run, const Plan& plan) {
+  std::vector<Beside> all;
   for (std::size_t i = 0; i < plan.pour.layers.size(); ++i) {
     const LayerTally& layer = plan.pour.layers[i];
     for (std::size_t k = 0; k < layer.colours.size(); ++k) {
@@ -99,7 +99,7 @@ Amounts amounts_of(const Run& run, const Plan& plan, InciConvention convention) 
     for (auto& amount : list)
       if (amount.name == chemistry::inci_data().water && amount.is_inci)
         amount.mass = std::max(Mass(), amount.mass - dried_out(run, plan));
-  for (const Bought& bought : bought_besides(run, plan))
+  for (const Beside& bought : what_is_beside(run, plan))
     chemistry::put_bought(list, bought.label, bought.name, bought.kind, bought.mass);
   return list;
 }
@@ -178,7 +178,7 @@ std::vector<AllergenAmount> allergens_of(const Run& run, const Plan& plan, Marke
     for (std::size_t i = 0; i < charge.additives.size(); ++i)
       add_allergens(all, part.formula.additives[i].label, charge.additives[i] * in_a_piece(part));
   }
-  for (const Bought& bought : bought_besides(run, plan))
+  for (const Beside& bought : what_is_beside(run, plan))
     add_allergens(all, bought.label, bought.mass);
   const Amounts ingredients = amounts_of(run, plan, InciConvention::as_saponified);
   if (market == Market::EU) add_listed_ingredients(all, ingredients);

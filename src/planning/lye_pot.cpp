@@ -134,7 +134,7 @@ chemistry::EffectiveSuperfat superfat_of(const PotBatter& batter, Mass share, co
                            static_cast<double>(weighed.weighings)});
   }
   return chemistry::effective_superfat(
-      all.fats, all.alkalis, all.acids,
+      all.fats, all.alkalis, all.acids, all.blends,
       {{"the scale's step of " + on_scale(pot.share_step, pot.share_step) +
             " for its share of the lye solution",
         Share::of_one(pot.share_step / 2 / share)},

@@ -98,7 +98,8 @@ void measure_piece(Measured& measured, const Run& run, MeasureMemory* memory) {
             .in_headspace_each = measured.topping ? measured.topping->in_headspace_each : Volume{},
             .bodies = measured.bodies,
             .fits = measured.fits});
-  if (!run.cut) measured.size = size_of(model);
+  const bool has_bought = std::any_of(run.decorations.begin(), run.decorations.end(), is_bought);
+  if (!run.cut && !has_bought) measured.size = size_of(model);
   if (is_dusted) measured.exposed = exposed_area(run, measured.cavity, model, memory);
 }
 

@@ -25,6 +25,25 @@ void require_same_formula(const TogetherLine& first, const TogetherLine& line) {
          "pour together what is of one formula");
 }
 
+bool is_same(const std::optional<chemistry::FatBlend>& a,
+             const std::optional<chemistry::FatBlend>& b) {
+  if (!a || !b) return a.has_value() == b.has_value();
+  return a->name == b->name && a->of_fats == b->of_fats;
+}
+
+/// Of one formula each takes what stands ready, or is weighed singly and dry.
+void require_same_made_ahead(const TogetherLine& first, const TogetherLine& line) {
+  const auto &one = first.run.pour.formula, &other = line.run.pour.formula;
+  bool is_alike = is_same(one.blend, other.blend);
+  for (std::size_t k = 0; k < one.alkalis.size(); ++k) {
+    const auto &a = one.alkalis[k].solution, &b = other.alkalis[k].solution;
+    is_alike = is_alike && a.has_value() == b.has_value() && (!a || a->name == b->name);
+  }
+  if (!is_alike)
+    refuse(line, of_run(line) + " takes other lye or fats that stand ready than " + of_run(first),
+           "say the same of \"lye_from\" and \"blend\" in both runs");
+}
+
 bool is_same(const std::optional<chemistry::HeatQuestion>& a,
              const std::optional<chemistry::HeatQuestion>& b) {
   const auto one = a.value_or(chemistry::HeatQuestion{}),
@@ -89,6 +108,7 @@ void refuse_other_base(const std::vector<TogetherLine>& lines) {
   for (const TogetherLine& line : lines) {
     refuse_ties_to_topping(line);
     require_same_formula(lines.front(), line);
+    require_same_made_ahead(lines.front(), line);
     require_same_bench(lines.front(), line);
     require_same_moulds_owned(before, line);
     before.push_back(line);

@@ -49,6 +49,19 @@ void add_of_pot_shares(Plan& plan, BatterRole batter) {
     plan.cautions.push_back({remark, Topic::plan, false, Concern::superfat, batter, remark.pieces});
 }
 
+/// Of what is bought and only counted.
+std::vector<Remark> unweighed_remarks(const Run& run) {
+  std::vector<Remark> remarks;
+  for (const auto& decoration : run.decorations) {
+    const auto* bought = std::get_if<Bought>(&decoration.made);
+    if (bought != nullptr && !bought->weighs)
+      remarks.push_back({Severity::caution,
+                         decoration.name + ": what one weighs is not given, so a piece's weight is "
+                                           "calculated without it. Give it as \"weighs\"."});
+  }
+  return remarks;
+}
+
 void warn_of_unused_prices(Plan& plan, const Run& run) {
   if (!plan.cost) return;
   for (const auto& [name, price] : run.money->prices) {
@@ -95,6 +108,7 @@ void collect_cautions(Plan& plan, const Run& run, BaseIs base) {
                     "No losses are allowed for in pot, jugs and overpour; most batches lose some."},
                    Topic::plan});
   add(all, missing_limit_cautions(run, plan, base), "", Concern::label_and_cost);
+  add(all, unweighed_remarks(run), "", Concern::label_and_cost);
   add(all, named_thing_remarks(run), "", Concern::label_and_cost);
   warn_of_unused_prices(plan, run);
   const auto bench = bench_cautions(run);

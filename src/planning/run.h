@@ -205,11 +205,16 @@ struct Buried {
 };
 using Where = std::variant<std::monostate, OnTop, Buried>;
 
-/// A melt-and-pour decoration cast ahead.
+/// Bought as it is, and only counted.
+struct Bought {
+  std::optional<Mass> weighs;  // one of them
+};
+
+/// A melt-and-pour decoration cast ahead, or one that is bought.
 struct Decoration {
   std::string name;
-  std::string material;  // what is melted; prices go by this name
-  std::variant<InMould, Rod, Drizzle> made;
+  std::string material;  // what is melted, or bought; prices go by this name
+  std::variant<InMould, Rod, Drizzle, Bought> made;
   std::int64_t per_cast = 1;   // in what one cavity yields
   std::int64_t per_piece = 0;  // instead, on each bar of a loaf that is cut; 0: per cast
   Density density;             // of the set material
@@ -221,6 +226,10 @@ struct Decoration {
   Where where = {};
   chemistry::LabelData label = {};
 };
+
+inline bool is_bought(const Decoration& decoration) {
+  return std::holds_alternative<Bought>(decoration.made);
+}
 
 /// A powder dusted over each piece: by what is used up, or by the surface it goes over.
 struct DustByArea {
@@ -263,6 +272,7 @@ struct Scales {
 struct Price {
   Money paid;
   Mass pack;
+  std::int64_t pieces = 0;  // in a pack of what is counted; then it has no mass
 };
 struct Purse {
   Currency currency;

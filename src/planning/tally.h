@@ -153,7 +153,8 @@ struct DecorationFit {
 };
 
 struct DecorationTally {
-  std::string name, material, mould;  // no mould for a rod or a drizzle
+  std::string name, material, mould;  // no mould for a rod, a drizzle or what is bought
+  bool is_bought = false;             // only counted: no melt, no trays
   std::int64_t casts = 0;             // decorations, spares included
   std::int64_t cavity_fills = 0;
   std::int64_t tray_fills = 0;  // times all trays owned are filled
@@ -178,6 +179,8 @@ struct CostLine {
   std::string name;
   Mass used;
   std::optional<Money> cost;
+  std::vector<MadeOf> made_of = {};  // where she makes it ahead herself
+  std::int64_t pieces = 0;           // of what is counted, and then not weighed
 };
 struct Cost {
   std::vector<CostLine> lines;

@@ -1,6 +1,8 @@
 #include "planning/weighed_lye.h"
 
+#include "chemistry/fat_blend.h"
 #include "chemistry/lye_need.h"
+#include "chemistry/lye_solution.h"
 #include "planning/batch_sums.h"
 #include "planning/plan_cautions.h"
 #include "planning/scales.h"
@@ -25,28 +27,40 @@ double pure_share(const Formula& formula, const Ingredient& alkali) {
   return formula.alkalis[alkali.index].purity.of_one();
 }
 
-/// Sums, lye and superfat of what now stands in `weighing`'s ingredients; its water is as it was.
+/// The water that solutions bring now, as they were weighed.
+void settle_solutions(Weighing& weighing, const Formula& formula) {
+  Mass in_solutions;
+  for (const Ingredient& i : weighing.ingredients)
+    if (i.role == Role::alkali && formula.alkalis[i.index].solution)
+      in_solutions += i.weighed * (1 - pure_share(formula, i));
+  weighing.water += in_solutions - weighing.water_in_solutions;
+  weighing.water_in_solutions = in_solutions;
+}
+
+/// Sums, lye and superfat of what now stands in `weighing`'s ingredients; plain water is as it was.
 void settle(Weighing& weighing, const Formula& formula) {
   const double pot = weighing.pot_strength.of_one(), lye = weighing.lye_strength.of_one();
   // What the two strengths told of water in the pot, from the alkali that was planned.
   const double pot_water_of_lye_water = (1 / pot - 1) / (1 / lye - 1);
+  settle_solutions(weighing, formula);
   const Mass water = weighing.water + weighing.water_in_acids;
   weighing.batter = weighing.fats = weighing.naoh = weighing.koh = Mass{};
   Mass pure;
   for (const Ingredient& i : weighing.ingredients) {
     weighing.batter += i.weighed;
-    if (i.role == Role::fat) weighing.fats += i.weighed;
+    if (i.role == Role::fat || i.role == Role::blend) weighing.fats += i.weighed;
     if (i.role != Role::alkali) continue;
     pure += pure_share(formula, i) * i.weighed;
     const bool is_naoh = formula.alkalis[i.index].alkali == chemistry::Alkali::sodium_hydroxide;
-    (is_naoh ? weighing.naoh : weighing.koh) += i.weighed;
+    (is_naoh ? weighing.naoh : weighing.koh) +=
+        formula.alkalis[i.index].solution ? pure_share(formula, i) * i.weighed : i.weighed;
   }
   weighing.lye_strength = Share::of_one(pure / (pure + water));
   weighing.pot_strength = Share::of_one(pure / (pure + pot_water_of_lye_water * water));
   weighing.water_to_alkali = water / pure;
   weighing.water_of_fats = Share::of_one(water / weighing.fats);
   const Reacting r = reacting(formula, weighing.ingredients);
-  weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids);
+  weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids, r.blends);
 }
 
 std::vector<Mass> masses_of(const Weighing& weighing, Role role, std::size_t count) {
@@ -56,30 +70,32 @@ std::vector<Mass> masses_of(const Weighing& weighing, Role role, std::size_t cou
   return masses;
 }
 
-/// `weighing` with `more` of what has the role, by its index there.
-Mend with_more(const Weighing& weighing, const Formula& formula, Role role,
-               const std::vector<Mass>& more) {
+/// `weighing` with `more` of each of its ingredients, in their order.
+Mend with_more(const Weighing& weighing, const Formula& formula, const std::vector<Mass>& more) {
   Mend mend{{}, weighing};
-  for (Ingredient& i : mend.after.ingredients) {
-    if (i.role != role || !(more[i.index] > Mass{})) continue;
-    i.weighed += more[i.index];
+  for (std::size_t k = 0; k < more.size(); ++k) {
+    Ingredient& i = mend.after.ingredients[k];
+    if (!(more[k] > Mass{})) continue;
+    i.weighed += more[k];
     mend.to_add.push_back(i);
-    mend.to_add.back().weighed = more[i.index];
-    mend.to_add.back().exact = more[i.index];
+    mend.to_add.back().weighed = more[k];
+    mend.to_add.back().exact = more[k];
     mend.to_add.back().weighings = 1;
   }
   settle(mend.after, formula);
   return mend;
 }
 
-/// The formula's fats, `all` together, each rounded up to what its scale shows.
+/// The formula's fats, `all` together, each rounded up to what its scale shows, as they are
+/// weighed.
 std::vector<Mass> fats_of(const Weighing& weighing, const Formula& formula, Mass all) {
-  std::vector<Mass> fats(formula.fats.size());
-  for (const Ingredient& i : weighing.ingredients)
-    if (i.role == Role::fat) {
-      const Mass exact = formula.fats[i.index].share * all;
-      fats[i.index] = rounded_up(exact, i.step);
-    }
+  std::vector<Mass> fats;
+  for (const Ingredient& i : weighing.ingredients) {
+    Share share;
+    if (i.role == Role::blend) share = formula.blend->of_fats;
+    if (i.role == Role::fat) share = chemistry::outside_blend(formula, i.index);
+    fats.push_back(rounded_up(share * all, i.step));
+  }
   return fats;
 }
 
@@ -90,7 +106,7 @@ using Holds = std::function<bool(const Weighing&)>;
 std::optional<Mend> least_fats(const Weighing& weighing, const Formula& formula,
                                const Holds& holds) {
   const auto mended = [&](Mass all) {
-    return with_more(weighing, formula, Role::fat, fats_of(weighing, formula, all));
+    return with_more(weighing, formula, fats_of(weighing, formula, all));
   };
   Mass too_few, enough = weighing.fats;
   if (!holds(mended(enough).after)) return std::nullopt;
@@ -105,18 +121,18 @@ std::optional<Mend> least_fats(const Weighing& weighing, const Formula& formula,
 /// if that is less than the scale shows.
 std::optional<Mend> most_alkali(const Weighing& weighing, const Formula& formula) {
   const auto needed =
-      chemistry::alkalis_for(formula, masses_of(weighing, Role::fat, formula.fats.size()),
+      chemistry::alkalis_for(formula, fat_masses(formula, weighing.ingredients),
                              masses_of(weighing, Role::extra_oil, formula.additives.size()),
                              masses_of(weighing, Role::additive, formula.additives.size()));
   const auto there = masses_of(weighing, Role::alkali, formula.alkalis.size());
-  std::vector<Mass> steps(needed.size());
-  for (const Ingredient& i : weighing.ingredients)
-    if (i.role == Role::alkali) steps[i.index] = i.step;
   const auto part_of_missing = [&](double part) {
-    std::vector<Mass> more(needed.size());
-    for (std::size_t k = 0; k < more.size(); ++k)
-      more[k] = rounded_down(part * std::max(Mass{}, needed[k] - there[k]), steps[k]);
-    return with_more(weighing, formula, Role::alkali, more);
+    std::vector<Mass> more;
+    for (const Ingredient& i : weighing.ingredients) {
+      const Mass missing =
+          i.role == Role::alkali ? std::max(Mass{}, needed[i.index] - there[i.index]) : Mass{};
+      more.push_back(rounded_down(part * missing, i.step));
+    }
+    return with_more(weighing, formula, more);
   };
   const auto keeps_to_aim = [](const Weighing& after) {
     return after.superfat.nominal.of_one() >= after.aim.of_one() - 1e-9 &&
@@ -135,11 +151,15 @@ std::optional<Mend> most_alkali(const Weighing& weighing, const Formula& formula
   return all;
 }
 
-/// Plain water in which the missing alkali is as strong as the batch's lye was planned.
+/// Plain water in which the missing alkali is as strong as the batch's lye was planned; none where
+/// a solution brings more.
 Mass water_for(const Mend& missing, const Formula& formula, Share strength, const Scales& scales) {
-  Mass pure;
-  for (const Ingredient& i : missing.to_add) pure += pure_share(formula, i) * i.weighed;
-  const Mass exact = (1 / strength.of_one() - 1) * pure;
+  Mass pure, in_solutions;
+  for (const Ingredient& i : missing.to_add) {
+    pure += pure_share(formula, i) * i.weighed;
+    if (formula.alkalis[i.index].solution) in_solutions += (1 - pure_share(formula, i)) * i.weighed;
+  }
+  const Mass exact = std::max(Mass{}, (1 / strength.of_one() - 1) * pure - in_solutions);
   return rounded_up(exact, on_fine_scale(scales, exact).step);
 }
 
@@ -218,6 +238,25 @@ void require_shown(Mass mass, Mass step, const Place& where) {
                   "type it as the scale showed it, or give the scale you used under \"scales\"");
 }
 
+/// Which of `ingredients` a fat that was added is.
+std::size_t place_of(const AddedFat& fat, const Formula& formula,
+                     const std::vector<Ingredient>& ingredients, const Scales& scales) {
+  const auto& fats = formula.fats;
+  const auto known = std::find_if(fats.begin(), fats.end(),
+                                  [&](const auto& one) { return one.fat.id == fat.fat; });
+  if (known == fats.end())
+    throw UserError(fat.where, "\"" + fat.fat + "\" is not a fat of " + formula.name,
+                    "name one of its own fats as the formula does");
+  require_shown(fat.weighed, on_large_scale(scales, fat.weighed).step, fat.where);
+  const auto index = static_cast<std::size_t>(known - fats.begin());
+  for (std::size_t k = 0; k < ingredients.size(); ++k)
+    if (ingredients[k].role == Role::fat && ingredients[k].index == index) return k;
+  throw UserError(
+      fat.where,
+      "\"" + fat.fat + "\" is weighed within \"" + formula.blend->name + "\", not by itself",
+      "name a fat that is weighed beside the blend, or plan the run without \"blend\"");
+}
+
 /// What the story says of one batter, put on what was planned for it.
 MadeLye made_of(const Formula& planned_formula, const Weighing& planned, const LyeStory& story,
                 const WhichBatter& which, const Scales& scales) {
@@ -226,40 +265,49 @@ MadeLye made_of(const Formula& planned_formula, const Weighing& planned, const L
   for (Ingredient& i : made.as_it_is.ingredients) {
     if (i.role != Role::alkali) continue;
     const auto& alkali = made.formula.alkalis[i.index];
-    i.name = chemistry::formula_of(alkali.alkali) + ", " + trimmed(alkali.purity.in_percent(), 2) +
-             " % pure";
+    i.name = chemistry::name_of(alkali);
     for (const UsedAlkali& used : story.used)
-      if (used.batter == which && used.alkali == alkali.alkali) {
+      if (used.batter == which && used.alkali == alkali.alkali) {  // in its form: require_alkalis
         i.weighed = i.exact = used.weighed;
         i.step = on_fine_scale(scales, used.weighed).step;
         i.weighings = on_fine_scale(scales, used.weighed).weighings;
         require_shown(i.weighed, i.step, used.where);
       }
   }
-  std::vector<Mass> added(made.formula.fats.size());
-  for (const AddedFat& fat : story.added) {
-    if (fat.batter != which) continue;
-    std::size_t k = 0;
-    while (k < added.size() && made.formula.fats[k].fat.id != fat.fat) ++k;
-    if (k == added.size())
-      throw UserError(fat.where, "\"" + fat.fat + "\" is not a fat of " + made.formula.name,
-                      "name one of its own fats as the formula does");
-    require_shown(fat.weighed, on_large_scale(scales, fat.weighed).step, fat.where);
-    added[k] += fat.weighed;
-  }
-  made.as_it_is = with_more(made.as_it_is, made.formula, Role::fat, added).after;
+  const auto& ingredients = made.as_it_is.ingredients;
+  std::vector<Mass> added(ingredients.size());
+  for (const AddedFat& fat : story.added)
+    if (fat.batter == which) added[place_of(fat, made.formula, ingredients, scales)] += fat.weighed;
+  made.as_it_is = with_more(made.as_it_is, made.formula, added).after;
   mend(made, scales);
   made.as_it_is.alarms = {};  // told of this batch alone
   return made;
 }
 
+/// Dry alkali for its solution is twice as much, or more.
+void refuse_other_form(const chemistry::FormulaAlkali& alkali, const Formula& formula,
+                       const UsedAlkali& used) {
+  if (alkali.solution.has_value() == used.is_solution) return;
+  const std::string what = chemistry::formula_of(alkali.alkali);
+  if (used.is_solution)
+    throw UserError(
+        used.where, formula.name + " takes " + what + " dry, not as a solution",
+        "a batter that got the solution by the dry alkali's weight cannot be worked out "
+        "here: do not use it");
+  throw UserError(
+      used.where,
+      formula.name + " takes " + what + " as the solution \"" + alkali.solution->name + "\"",
+      "write \"" + what + " solution\" before its weight; if it was dry " + what +
+          " by the solution's weight, the soap burns: do not use it");
+}
+
 void require_alkalis(const Formula& formula, const LyeStory& story, const WhichBatter& which) {
   for (const UsedAlkali& used : story.used) {
     if (used.batter != which) continue;
-    const bool is_there =
-        std::any_of(formula.alkalis.begin(), formula.alkalis.end(),
-                    [&](const auto& alkali) { return alkali.alkali == used.alkali; });
-    if (!is_there)
+    const auto alkali = std::find_if(formula.alkalis.begin(), formula.alkalis.end(),
+                                     [&](const auto& one) { return one.alkali == used.alkali; });
+    if (alkali != formula.alkalis.end()) refuse_other_form(*alkali, formula, used);
+    if (alkali == formula.alkalis.end())
       throw UserError(
           used.where, formula.name + " takes no " + chemistry::formula_of(used.alkali),
           "a batter that got the wrong alkali cannot be worked out here: do not use it");
@@ -347,6 +395,12 @@ void buy(Formula& formula, const std::vector<BoughtPurity>& purities) {
   for (auto& alkali : formula.alkalis)
     for (const BoughtPurity& bought : purities)
       if (bought.alkali == alkali.alkali) {
+        if (alkali.solution)
+          throw UserError(bought.where,
+                          "is the purity of dry " + chemistry::formula_of(alkali.alkali) +
+                              ", which " + formula.name + " takes as the solution \"" +
+                              alkali.solution->name + "\"",
+                          "state the solution's strength in the studio's file");
         alkali.purity = bought.purity;
         alkali.purity_low = bought.low;
         alkali.purity_high = bought.high;

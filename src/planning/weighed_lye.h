@@ -30,6 +30,7 @@ struct UsedAlkali {
   chemistry::Alkali alkali;
   Mass weighed;
   Place where;
+  bool is_solution = false;
 };
 /// A fat put in beside what the plan weighs, to mend a batter.
 struct AddedFat {

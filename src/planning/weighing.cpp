@@ -1,7 +1,9 @@
 #include "planning/weighing.h"
 
+#include "chemistry/fat_blend.h"
 #include "chemistry/liquid_water.h"
 #include "chemistry/lye_need.h"
+#include "chemistry/lye_solution.h"
 #include "planning/scales.h"
 #include "units/complaint_facts.h"
 #include "units/printing.h"
@@ -11,6 +13,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace brimwright::planning {
 namespace {
@@ -29,13 +32,40 @@ std::vector<Mass> weighed_masses(const std::vector<Ingredient>& ingredients) {
   return masses;
 }
 
+/// The blend that stands ready, in place of what it holds of the fats.
+Ingredient weighed_blend(const Formula& formula, Mass all_fats, const Scales& scales) {
+  const auto& blend = *formula.blend;
+  const Mass exact = blend.of_fats * all_fats;
+  const auto [step, weighings] = on_large_scale(scales, exact);
+  std::vector<MadeOf> made_of;
+  for (std::size_t i = 0; i < blend.parts.size(); ++i)
+    if (blend.parts[i] > Share{})
+      made_of.push_back(
+          {formula.fats[i].fat.name, formula.fats[i].fat.id, blend.parts[i].of_one()});
+  return {.name = blend.name + " (blend, " + in_percent(blend.of_fats, 2) + " of the fats)",
+          .price_name = blend.name,
+          .role = Role::blend,
+          .goes_into = "fats",
+          .exact = exact,
+          .weighed = rounded_up(exact, step),
+          .step = step,
+          .weighings = weighings,
+          .shown = Rounded::up,
+          .spoonful = {},
+          .set_aside = {},
+          .made_of = std::move(made_of)};
+}
+
 /// Rounded up: a batch must never run short because of the scale.
 std::vector<Ingredient> weighed_fats(const Formula& formula, const chemistry::Proportions& per_fat,
                                      Mass all_fats, const Scales& scales) {
   std::vector<Ingredient> fats;
+  if (formula.blend) fats.push_back(weighed_blend(formula, all_fats, scales));
   for (std::size_t i = 0; i < formula.fats.size(); ++i) {
     const auto& fat = formula.fats[i].fat;
-    const Mass exact = per_fat.fats[i] * all_fats;
+    const Share beside = chemistry::outside_blend(formula, i);
+    if (formula.blend && !(beside > Share{})) continue;
+    const Mass exact = (formula.blend ? beside.of_one() : per_fat.fats[i]) * all_fats;
     const auto [step, weighings] = on_large_scale(scales, exact);
     const Mass set_aside = rounded_nearest(per_fat.set_aside[i] * all_fats, scales.fine.step);
     fats.push_back({.name = fat.name,
@@ -123,13 +153,24 @@ std::vector<Ingredient> weighed_extra_oils(const Formula& formula, const std::ve
   return oils;
 }
 
+/// Of a solution that she dissolves herself; none where it is bought.
+std::vector<MadeOf> made_of(const chemistry::FormulaAlkali& alkali) {
+  if (!alkali.solution || !alkali.solution->dissolved_of) return {};
+  const std::string dry = chemistry::formula_of(alkali.alkali);
+  const Share purity = *alkali.solution->dissolved_of;
+  const double of_a_gram = alkali.purity.of_one() / purity.of_one();
+  return {{dry + ", " + trimmed(purity.in_percent(), 2) + " % pure", dry, of_a_gram},
+          {"Water, distilled", "water", 1 - of_a_gram}};
+}
+
 /// Rounded down: a step of alkali too many cannot be taken out again.
 std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vector<Mass>& exact,
                                         const Scales& scales) {
   std::vector<Ingredient> alkalis;
   for (std::size_t i = 0; i < exact.size(); ++i) {
     const auto& alkali = formula.alkalis[i];
-    const std::string name = chemistry::formula_of(alkali.alkali);
+    const std::string name =
+        alkali.solution ? alkali.solution->name : chemistry::formula_of(alkali.alkali);
     const auto [step, weighings] = on_fine_scale(scales, exact[i]);
     const Mass weighed = rounded_down(exact[i], step);
     if (weighed == Mass{})
@@ -137,7 +178,7 @@ std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vecto
                        "the batch needs " + trimmed(exact[i] / gram, 4) + " g of " + name +
                            ", less than the scale's step of " + in_grams(step, 4),
                        "make a larger batch or use a finer scale"});
-    alkalis.push_back({.name = name + ", " + trimmed(alkali.purity.in_percent(), 2) + " % pure",
+    alkalis.push_back({.name = chemistry::name_of(alkali),
                        .price_name = name,
                        .role = Role::alkali,
                        .index = i,
@@ -148,17 +189,23 @@ std::vector<Ingredient> weighed_alkalis(const Formula& formula, const std::vecto
                        .weighings = weighings,
                        .shown = Rounded::down,
                        .spoonful = {},
-                       .set_aside = {}});
+                       .set_aside = {},
+                       .made_of = made_of(alkali)});
   }
   return alkalis;
 }
 
+bool takes_solution(const Formula& formula) {
+  return std::any_of(formula.alkalis.begin(), formula.alkalis.end(),
+                     [](const auto& alkali) { return alkali.solution.has_value(); });
+}
+
 /// The step nearest to `exact`, but at least one that holds `least`, in which the alkali dissolves.
-Ingredient weighed_water(Mass exact, Mass least, const Scales& scales) {
+Ingredient weighed_water(const Formula& formula, Mass exact, Mass least, const Scales& scales) {
   const auto [step, weighings] = on_large_scale(scales, std::max(exact, least));
   const Mass nearest = rounded_nearest(exact, step);
   const Mass weighed = nearest >= least - 1e-9 * least ? nearest : rounded_up(least, step);
-  return {.name = "Water, distilled",
+  return {.name = takes_solution(formula) ? "Extra water, distilled" : "Water, distilled",
           .price_name = "water",
           .role = Role::water,
           .goes_into = "lye",
@@ -171,13 +218,19 @@ Ingredient weighed_water(Mass exact, Mass least, const Scales& scales) {
 }
 
 /// Plain water without which the lye would be above 50 % strong: as much as the pure alkali weighs,
-/// less what liquids bring into the pot.
+/// less what liquids and solutions bring into the pot. What is weighed dry dissolves in the plain
+/// water, without the solutions'.
 Mass least_water(const Formula& formula, const std::vector<Ingredient>& alkalis,
                  const std::vector<Mass>& additives) {
-  Mass pure;
-  for (const Ingredient& alkali : alkalis)
-    pure += formula.alkalis[alkali.index].purity * alkali.weighed;
-  return std::max(Mass{}, pure - chemistry::water_in_lye_liquids(formula, additives));
+  Mass lacking, dry;
+  for (const Ingredient& weighed : alkalis) {
+    const auto& alkali = formula.alkalis[weighed.index];
+    const Mass pure = alkali.purity * weighed.weighed;
+    lacking += alkali.solution ? pure - (weighed.weighed - pure) : pure;
+    if (!alkali.solution) dry += pure;
+  }
+  return std::max(Mass{},
+                  std::max(lacking, dry) - chemistry::water_in_lye_liquids(formula, additives));
 }
 
 bool goes_into_lye(const Ingredient& ingredient) { return ingredient.goes_into == "lye"; }
@@ -189,15 +242,40 @@ void add_fat(Reacting& all, const std::string& name, const chemistry::Fat& fat,
                       static_cast<double>(weighed.weighings), fat.slow.has_value()});
 }
 
+/// The formula's own fats, each once: what of it is weighed by itself and what is in a blend, which
+/// is weighed together.
+void add_formula_fats(Reacting& all, const Formula& formula,
+                      const std::vector<Ingredient>& ingredients) {
+  const auto masses = fat_masses(formula, ingredients);
+  std::vector<double> parts;
+  for (std::size_t j = 0; j < masses.size(); ++j) {
+    if (!(masses[j] > Mass{})) continue;
+    const auto& fat = formula.fats[j];
+    all.fats.push_back(
+        {fat.fat.name, fat.saponification, masses[j], {}, 1, fat.fat.slow.has_value()});
+    for (const Ingredient& i : ingredients)
+      if (i.role == Role::fat && i.index == j) {
+        all.fats.back().step = i.step;
+        all.fats.back().weighings = static_cast<double>(i.weighings);
+      }
+    if (formula.blend) parts.push_back(formula.blend->parts[j].of_one());
+  }
+  for (const Ingredient& i : ingredients)
+    if (i.role == Role::blend)
+      all.blends.push_back(
+          {formula.blend->name, parts, i.weighed, i.step, static_cast<double>(i.weighings)});
+}
+
 /// Fills in what the weighed lye amounts to, in the three ways the trade says water.
 void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ingredient>& alkalis,
                const std::vector<Mass>& additives) {
   Mass pure;
   for (std::size_t i = 0; i < alkalis.size(); ++i) {
     const Mass weighed = alkalis[i].weighed;
-    pure += formula.alkalis[i].purity * weighed;
-    (formula.alkalis[i].alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
-        weighed;
+    const auto& alkali = formula.alkalis[alkalis[i].index];
+    pure += alkali.purity * weighed;
+    (alkali.alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
+        alkali.solution ? alkali.purity * weighed : weighed;
   }
   const Mass water = weighing.water + weighing.water_in_acids;
   weighing.lye_strength = Share::of_one(pure / (pure + water));
@@ -220,18 +298,26 @@ void refuse_lye_heavy(const Weighing& weighing, const Formula& formula) {
 
 }  // namespace
 
+std::vector<Mass> fat_masses(const Formula& formula, const std::vector<Ingredient>& ingredients) {
+  std::vector<Mass> masses(formula.fats.size());
+  for (const Ingredient& i : ingredients) {
+    if (i.role == Role::fat) masses[i.index] += i.weighed;
+    if (i.role == Role::blend)
+      for (std::size_t j = 0; j < masses.size(); ++j)
+        masses[j] += formula.blend->parts[j] * i.weighed;
+  }
+  return masses;
+}
+
 Reacting reacting(const Formula& formula, const std::vector<Ingredient>& ingredients) {
   Reacting all;
+  add_formula_fats(all, formula, ingredients);
   for (const Ingredient& i : ingredients) {
     const auto weighings = static_cast<double>(i.weighings);
-    if (i.role == Role::fat) {
-      const auto& fat = formula.fats[i.index];
-      add_fat(all, i.name, fat.fat, fat.saponification, i);
-    }
     if (i.role == Role::alkali) {
       const auto& a = formula.alkalis[i.index];
-      all.alkalis.push_back(
-          {a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step, weighings});
+      all.alkalis.push_back({a.alkali, a.purity, a.purity_low, a.purity_high, i.weighed, i.step,
+                             weighings, a.solution.has_value()});
     }
     if (i.role == Role::extra_oil) {
       const auto& oil = formula.additives[i.index].dispersal->oil;
@@ -259,15 +345,17 @@ Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass t
       formula, chemistry::extra_oils_for(formula, weighed_masses(additives)), scales);
   const auto alkalis =
       weighed_alkalis(formula,
-                      chemistry::alkalis_for(formula, weighed_masses(fats), weighed_masses(oils),
-                                             weighed_masses(additives)),
+                      chemistry::alkalis_for(formula, fat_masses(formula, fats),
+                                             weighed_masses(oils), weighed_masses(additives)),
                       scales);
   weighing.water_in_liquids = chemistry::water_in_liquids(formula, weighed_masses(additives));
+  weighing.water_in_solutions = chemistry::water_in_solutions(formula, weighed_masses(alkalis));
+  const Mass ready = weighing.water_in_liquids + weighing.water_in_solutions;
   const Mass all_water = chemistry::water_for(formula, weighed_masses(alkalis), weighing.fats);
   const auto water =
-      weighed_water(std::max(Mass{}, all_water - weighing.water_in_liquids),
+      weighed_water(formula, std::max(Mass{}, all_water - ready),
                     least_water(formula, alkalis, weighed_masses(additives)), scales);
-  weighing.water = water.weighed + weighing.water_in_liquids;
+  weighing.water = water.weighed + ready;
   weighing.aim = formula.superfat;
   weighing.water_in_acids = chemistry::water_in_acids(formula, weighed_masses(additives));
   state_lye(weighing, formula, alkalis, weighed_masses(additives));
@@ -284,12 +372,15 @@ Weighing weighed_once(const Formula& formula, const Proportions& per_fat, Mass t
     return !formula.additives[one.index].into_cooled_lye;
   });
   all.insert(all.end(), additives.begin(), cooled);
-  all.insert(all.end(), alkalis.begin(), alkalis.end());
+  // What is dry dissolves before a solution is stirred in.
+  for (const bool is_solution : {false, true})
+    for (const auto& alkali : alkalis)
+      if (formula.alkalis[alkali.index].solution.has_value() == is_solution) all.push_back(alkali);
   all.insert(all.end(), cooled, others);
   all.insert(all.end(), others, additives.end());
   for (const auto& ingredient : all) weighing.batter += ingredient.weighed;
   const Reacting r = reacting(formula, all);
-  weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids);
+  weighing.superfat = chemistry::effective_superfat(r.fats, r.alkalis, r.acids, r.blends);
   return weighing;
 }
 
@@ -344,6 +435,7 @@ Weighing sum_of(const Formula& formula, const std::vector<Weighings>& all) {
     sum.fats += times * each.fats;
     sum.water += times * each.water;
     sum.water_in_liquids += times * each.water_in_liquids;
+    sum.water_in_solutions += times * each.water_in_solutions;
     sum.water_in_acids += times * each.water_in_acids;
     std::size_t at = 0;
     for (const auto& ingredient : each.ingredients)

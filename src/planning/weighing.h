@@ -14,7 +14,13 @@
 
 namespace brimwright::planning {
 
-enum class Role { fat, extra_oil, alkali, water, additive };
+enum class Role { fat, blend, extra_oil, alkali, water, additive };
+
+/// What a gram of a material that she makes ahead is made of.
+struct MadeOf {
+  std::string name, price_name;
+  double in_a_gram;
+};
 
 /// One thing to weigh for a batter.
 struct Ingredient {
@@ -31,20 +37,24 @@ struct Ingredient {
                                      // limit, down; fats, and what holds fat or acid, up
   std::optional<Volume> spoonful;    // the same by the spoon, where a bulk density is known
   Mass set_aside;                    // of a fat: the part that first disperses colours
+  std::vector<MadeOf> made_of = {};  // where she makes it ahead herself
 };
 
 /// A batter on the maker's scales.
 struct Weighing {
-  /// Fats, extra oils, water, what else goes into the lye, alkalis, what goes into the cooled lye,
-  /// other additives; each kind in the formula's order. The alkali is listed after what it goes
-  /// into.
+  /// Blend, fats, extra oils, water, what else goes into the lye, alkalis, what goes into the
+  /// cooled lye, other additives; each kind in the formula's order. The alkali is listed after what
+  /// it goes into.
   std::vector<Ingredient> ingredients;
-  Mass batter;  // the sum of what is weighed
-  Mass fats;    // the formula's fats
-  Mass naoh, koh;
-  Mass water;             // all of it: plain, and in liquids that stand in for it
-  Mass water_in_liquids;  // milk's, purée's, brine's
-  Mass water_in_acids;    // vinegar's and the like, beside `water`
+  Mass batter;              // the sum of what is weighed
+  Mass fats;                // the formula's fats
+  Mass naoh, koh;           // as bought; of a solution the pure alkali in it
+  Mass water;               // all of it: plain, in solutions, and in liquids that stand in for it
+  Mass water_in_liquids;    // milk's, purée's, brine's
+  Mass water_in_solutions;  // of lye that stands ready
+  Mass water_in_acids;      // vinegar's and the like, beside `water`
+
+  Mass plain_water() const { return water - water_in_liquids - water_in_solutions; }
   // Pure alkali / (pure alkali + water), from the weighed masses and with all water, acids' too:
   Share lye_strength;  // in the batter
   Share pot_strength;  // in the pot of lye, before what goes into the batter
@@ -62,8 +72,13 @@ struct Reacting {
   std::vector<chemistry::WeighedFat> fats;
   std::vector<chemistry::WeighedAlkali> alkalis;
   std::vector<chemistry::WeighedAcid> acids;
+  std::vector<chemistry::WeighedBlend> blends;
 };
 Reacting reacting(const chemistry::Formula& formula, const std::vector<Ingredient>& ingredients);
+
+/// Of each of the formula's fats what `ingredients` hold, by itself and in a blend.
+std::vector<Mass> fat_masses(const chemistry::Formula& formula,
+                             const std::vector<Ingredient>& ingredients);
 
 /// Turns batter to make into weighed ingredients, in the order that keeps it safe: fats rounded up
 /// to the scale, additives rounded (down where their document sets a most), alkali computed anew

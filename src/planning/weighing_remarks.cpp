@@ -1,6 +1,8 @@
 #include "planning/weighing_remarks.h"
 
+#include "chemistry/fat_blend.h"
 #include "chemistry/least_batch.h"
+#include "chemistry/lye_solution.h"
 #include "chemistry/rate_cautions.h"
 #include "chemistry/salts.h"
 #include "planning/scales.h"
@@ -70,8 +72,9 @@ void tell_least_batch(Weighing& weighing, const Formula& formula, const Proporti
   const Share now = weighing.superfat.likely_by_scales;
   if (now <= wanted) return;
   const Reacting r = reacting(formula, weighing.ingredients);
-  const auto least = chemistry::least_batch_for(wanted, chemistry::CertaintyOf::scales_alone,
-                                                weighing.fats, r.fats, r.alkalis, r.acids);
+  const auto least =
+      chemistry::least_batch_for(wanted, chemistry::CertaintyOf::scales_alone, weighing.fats,
+                                 r.fats, r.alkalis, r.acids, r.blends);
   std::string words = least.words;
   if (least.fats && *least.fats > Mass{}) {
     const auto grams = least_grams(formula, per_fat, *least.fats / gram, scales, wanted);
@@ -111,9 +114,11 @@ void remark_on(Weighing& weighing, const Formula& formula, const Proportions& pe
   const auto add = [](std::vector<Remark>& all, const std::vector<Remark>& more) {
     all.insert(all.end(), more.begin(), more.end());
   };
+  add(weighing.remarks, chemistry::standing_solution_cautions(formula));
   add(weighing.remarks, chemistry::rate_cautions(formula, per_fat));
   add(weighing.remarks, chemistry::substance_remarks(formula, per_fat));
   add(weighing.doubts, chemistry::data_doubts(formula, per_fat));
+  add(weighing.doubts, chemistry::blend_notes(formula));
 }
 
 std::vector<Remark> superfat_alarms(const chemistry::EffectiveSuperfat& superfat,

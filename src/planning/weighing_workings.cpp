@@ -28,18 +28,37 @@ struct Known {
   }
 };
 
+bool is_fat(const Ingredient& i) { return i.role == Role::fat || i.role == Role::blend; }
+
+/// Of a blend too, which is weighed as one of the fats.
 Working fat_working(const Known& known, const Ingredient& i) {
   Mass all;  // before rounding
   for (const Ingredient& other : known.weighing.ingredients)
-    if (other.role == Role::fat) all += other.exact;
-  const auto& fat = known.formula.fats[i.index];
+    if (is_fat(other)) all += other.exact;
+  const auto& blend = known.formula.blend;
   Working working{.of = {},
                   .formula = "weigh = fats for the batter × share",
                   .with = {{"fats, before rounding", in_figures(all),
-                            "batter asked for ÷ batter that a gram of fats makes"},
-                           {"share", in_figures(fat.share), known.formula.name}},
-                  .sum = in_figures(all) + " × " + in_figures(fat.share),
+                            "batter asked for ÷ batter that a gram of fats makes"}},
                   .rounded = to_step(Rounded::up, i.step)};
+  if (i.role == Role::blend) {
+    working.with.push_back({"share", in_figures(blend->of_fats), blend->name});
+    working.sum = in_figures(all) + " × " + in_figures(blend->of_fats);
+    return working;
+  }
+  const Share share = known.formula.fats[i.index].share;
+  working.with.push_back({"share", in_figures(share), known.formula.name});
+  working.sum = in_figures(all) + " × " + in_figures(share);
+  if (blend && blend->parts[i.index] > Share{}) {
+    const std::string of_fats = in_figures(blend->of_fats);
+    const std::string part = in_figures(blend->parts[i.index]);
+    working.formula =
+        "weigh = fats for the batter × (share − blend's share × its part of the blend)";
+    working.with.push_back({"the blend's share", of_fats, blend->name});
+    working.with.push_back({"its part of the blend", part, blend->name});
+    working.sum =
+        in_figures(all) + " × (" + in_figures(share) + " − " + of_fats + " × " + part + ")";
+  }
   if (i.set_aside > Mass{})
     working.with.push_back({"of it set aside to disperse colours", in_figures(i.set_aside)});
   return working;
@@ -97,6 +116,7 @@ Working water_to_weigh(const Known& known, const Ingredient& i) {
 Working ingredient_working(const Known& known, const Ingredient& i) {
   switch (i.role) {
     case Role::fat:
+    case Role::blend:
       return fat_working(known, i);
     case Role::extra_oil:
       return oil_working(known, i);
@@ -121,21 +141,32 @@ std::vector<std::string> weighed_of(const Weighing& weighing, Role role) {
 }
 
 Working all_fats(const Weighing& weighing) {
+  std::vector<std::string> terms = weighed_of(weighing, Role::blend);
+  for (const std::string& fat : weighed_of(weighing, Role::fat)) terms.push_back(fat);
   return {.of = "fats_g",
           .formula = "fats = all fats of the formula, as weighed",
-          .sum = added(weighed_of(weighing, Role::fat)),
+          .sum = added(terms),
           .comes_to = in_figures(weighing.fats)};
 }
 
 Working all_water(const Weighing& weighing) {
   std::vector<std::string> terms = weighed_of(weighing, Role::water);
+  const bool has_solution = weighing.water_in_solutions > Mass{};
   if (weighing.water_in_liquids > Mass{}) terms.push_back(in_figures(weighing.water_in_liquids));
-  return {.of = "water_g",
-          .formula = "water = plain water as weighed + water in liquids that stand in for it",
-          .with = {{"water in liquids", in_figures(weighing.water_in_liquids)},
-                   {"and beside it, in acids", in_figures(weighing.water_in_acids)}},
-          .sum = added(terms),
-          .comes_to = in_figures(weighing.water)};
+  if (has_solution) terms.push_back(in_figures(weighing.water_in_solutions));
+  Working working{
+      .of = "water_g",
+      .formula = "water = plain water as weighed + water in liquids that stand in for it",
+      .with = {{"water in liquids", in_figures(weighing.water_in_liquids)}},
+      .sum = added(terms),
+      .comes_to = in_figures(weighing.water)};
+  if (has_solution) {
+    working.formula += " + water in the solutions";
+    working.with.push_back({"water in the solutions", in_figures(weighing.water_in_solutions),
+                            "solution × (1 − strength)"});
+  }
+  working.with.push_back({"and beside it, in acids", in_figures(weighing.water_in_acids)});
+  return working;
 }
 
 }  // namespace

@@ -34,10 +34,11 @@ std::vector<WhipReading> whip_table(Mass usable, Volume each, const WeighCup& pl
 
 std::optional<SpoonedLye> spooned_lye(const Pipe& pipe, const Weighing& weighing) {
   if (!pipe.lye_spoon) return std::nullopt;
-  std::vector<Mass> alkalis;
+  std::vector<Mass> alkalis(pipe.formula.alkalis.size());
   for (const auto& ingredient : weighing.ingredients)
-    if (ingredient.role == Role::alkali) alkalis.push_back(ingredient.weighed);
-  const Volume lye = chemistry::lye_volume(pipe.formula, alkalis, weighing.water);
+    if (ingredient.role == Role::alkali) alkalis[ingredient.index] = ingredient.weighed;
+  const Volume lye =
+      chemistry::lye_volume(pipe.formula, alkalis, weighing.water - weighing.water_in_solutions);
   SpoonedLye spooned;
   spooned.spoonfuls = whole_up(lye / pipe.lye_spoon->holds);
   spooned.each = pipe.lye_spoon->time_between;

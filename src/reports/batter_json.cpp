@@ -4,6 +4,7 @@
 #include "reports/lye_report.h"
 #include "reports/plan_numbers.h"
 #include "reports/weight_json.h"
+#include "units/share_of.h"
 
 #include <nlohmann/json.hpp>
 
@@ -27,6 +28,8 @@ std::string role_of(const Ingredient& ingredient, const chemistry::Formula& form
   switch (ingredient.role) {
     case planning::Role::fat:
       return "fat";
+    case planning::Role::blend:
+      return "blend";
     case planning::Role::extra_oil:
       return "extra_oil";
     case planning::Role::alkali:
@@ -51,6 +54,16 @@ Json ingredient_json(const Ingredient& ingredient, const std::string& role) {
   return json;
 }
 
+/// What of the blend is each fat.
+Json parts_json(const chemistry::Formula& formula) {
+  Json parts = Json::array();
+  for (std::size_t j = 0; j < formula.fats.size(); ++j)
+    if (formula.blend->parts[j] > Share{})
+      parts.push_back(
+          {{"fat", formula.fats[j].fat.id}, {"percent", per_cent(formula.blend->parts[j])}});
+  return parts;
+}
+
 Json ingredients_json(const std::vector<Ingredient>& ingredients,
                       const chemistry::Formula& formula) {
   Json json = Json::array();
@@ -58,6 +71,7 @@ Json ingredients_json(const std::vector<Ingredient>& ingredients,
     json.push_back(ingredient_json(ingredient, role_of(ingredient, formula)));
     if (ingredient.role == planning::Role::fat)
       json.back()["fat"] = formula.fats[ingredient.index].fat.id;
+    if (ingredient.role == planning::Role::blend) json.back()["holds"] = parts_json(formula);
   }
   return json;
 }
@@ -67,6 +81,25 @@ Json colours_json(const std::vector<Ingredient>& colours) {
   for (const auto& colour : colours)
     json.push_back(ingredient_json(colour, name_of(chemistry::AdditiveKind::colour)));
   return json;
+}
+
+/// Each alkali that is weighed as a solution that stands ready.
+Json solutions_json(const planning::Weighing& weighing, const chemistry::Formula& formula) {
+  Json solutions = Json::array();
+  for (const auto& ingredient : weighing.ingredients) {
+    if (ingredient.role != planning::Role::alkali) continue;
+    const auto& alkali = formula.alkalis[ingredient.index];
+    if (!alkali.solution) continue;
+    solutions.push_back({{"solution", alkali.solution->name},
+                         {"alkali", chemistry::formula_of(alkali.alkali)},
+                         {"g", alkali_grams(ingredient.weighed)},
+                         {"strength_percent",
+                          {{"stated", per_cent(alkali.purity)},
+                           {"low", per_cent(alkali.purity_low)},
+                           {"high", per_cent(alkali.purity_high)}}},
+                         {"brings_water_g", grams((whole - alkali.purity) * ingredient.weighed)}});
+  }
+  return solutions;
 }
 
 }  // namespace
@@ -88,6 +121,8 @@ Json batter_json(const planning::BatterTally& batter, const chemistry::Formula& 
           {"naoh_g", alkali_grams(weighing.naoh)},
           {"koh_g", alkali_grams(weighing.koh)},
           {"water_g", grams(weighing.water)},
+          {"plain_water_g", grams(weighing.plain_water())},
+          {"solutions", solutions_json(weighing, formula)},
           {"water_in_acids_g", grams(weighing.water_in_acids)},
           {"lye_strength_percent", per_cent(weighing.lye_strength)},
           {"pot_strength_percent", per_cent(weighing.pot_strength)},

@@ -206,14 +206,19 @@ class Bench {
 
   void casts() {
     if (plan_.decorations.empty()) return;
-    if (!which_.is_first) return words("Decorations are cast once for all batches: see batch 1.");
+    if (!which_.is_first)
+      return words("Decorations are made ready once for all batches: see batch 1.");
     orders_of(Topic::melting);
-    auto decoration = plan_.decorations.begin();
-    for (const Vessel& vessel : vessels_) {
-      if (vessel.kind != Vessel::Kind::melt) continue;
-      add_vessel(vessel, run_, sheet_);
-      const std::int64_t fills = decoration++->tray_fills;
-      if (fills > 1) add(SheetCounts{"Tray fills", fills});
+    auto melt = vessels_.begin();
+    for (const auto& decoration : plan_.decorations) {
+      if (decoration.is_bought) {
+        order("Count out " + std::to_string(decoration.casts) + " × " + decoration.name +
+              ", bought, spares included.");
+        continue;
+      }
+      while (melt->kind != Vessel::Kind::melt) ++melt;
+      add_vessel(*melt++, run_, sheet_);
+      if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
     }
   }
 
@@ -375,8 +380,9 @@ class Bench {
   }
 
   void place(const planning::DecorationTally& decoration, const std::string& how) {
-    order(decoration.name + ": " + decoration.count_text + ", " +
-          each_on_scale(decoration.mass_each) + " each" + how + ".");
+    const std::string each =
+        decoration.mass_each > Mass{} ? ", " + each_on_scale(decoration.mass_each) + " each" : "";
+    order(decoration.name + ": " + decoration.count_text + each + how + ".");
     if (!decoration.fit.embeds.empty()) add_places(decoration.fit, sheet_);
   }
 

@@ -196,9 +196,12 @@ std::string batch_part(const planning::Batch& batch, const planning::Plan& plan,
 std::string decorations_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& decoration : plan.decorations)
-    text += line(decoration.name + ": melt " + on_scale(decoration.make, run.scales.large.step) +
-                 " of " + decoration.material + " for " + std::to_string(decoration.casts) + ", " +
-                 decoration.count_text + ".");
+    text += line(decoration.name + ": " +
+                 (decoration.is_bought
+                      ? std::to_string(decoration.casts) + " bought"
+                      : "melt " + on_scale(decoration.make, run.scales.large.step) + " of " +
+                            decoration.material + " for " + std::to_string(decoration.casts)) +
+                 ", " + decoration.count_text + ".");
   return text.empty() ? "" : "DECORATION\n" + text;
 }
 

@@ -27,6 +27,7 @@ Json material_json(const Buying::Material& one) {
   put_amount(json, "needed", one.needed);
   put_amount(json, "have", one.have);
   put_amount(json, "to_buy", one.to_buy);
+  if (one.to_make) put_amount(json, "to_make", *one.to_make);
   put_amount(json, "bought", one.bought);
   put_amount(json, "left", one.left());
   json["unpriced"] = one.is_unpriced;

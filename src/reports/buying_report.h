@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/weighing.h"
 #include "reports/csv_table.h"
 #include "reports/sheet_blocks.h"
 #include "reports/together_report.h"
@@ -32,10 +33,14 @@ struct Buying {
     trade::Amount have;    // of the shelf
     trade::Amount to_buy;
     trade::Amount bought;
-    bool is_unpriced = false;  // it must be bought, and no pack of it is listed
-    bool is_from_tap = false;  // water that nobody sells her
+    std::vector<planning::MadeOf> made_of = {};  // where she makes it ahead, and buys none
+    std::optional<trade::Amount> to_make = {};   // of that, instead of buying it
+    bool is_unpriced = false;                    // it must be bought, and no pack of it is listed
+    bool is_from_tap = false;                    // water that nobody sells her
 
-    trade::Amount left() const { return (have + bought).less(needed); }  // when all is made
+    trade::Amount left() const {  // when all is made
+      return (have + to_make.value_or(bought)).less(needed);
+    }
   };
   /// How far the shelf alone reaches, for a single run.
   struct Stock {

@@ -55,6 +55,15 @@ void add_unpriced(Sheet& sheet, const Buying& buying) {
   sheet.blocks.emplace_back(std::move(grid));
 }
 
+void add_to_make(Sheet& sheet, const Buying& buying) {
+  SheetGrid grid{.rows = {{"", "to make"}}, .has_boxes = true};
+  for (const Material& one : buying.materials)
+    if (is_to_be_made(one)) grid.rows.push_back({one.shown, amount_shown_up(*one.to_make)});
+  if (grid.rows.size() == 1) return;
+  sheet.blocks.emplace_back(SheetHeading{"To make ahead", "of what is needed for it here"});
+  sheet.blocks.emplace_back(std::move(grid));
+}
+
 void add_total(Sheet& sheet, const trade::Purchase& purchase) {
   if (!purchase.total) {
     sheet.blocks.emplace_back(SheetHeading{"Nothing to buy with a price", ""});
@@ -91,6 +100,7 @@ Sheet buying_sheet(const Buying& buying, const std::string& printed_at) {
   for (const auto& delivery : buying.purchase.deliveries) add_seller(sheet, delivery, buying);
   add_unpriced(sheet, buying);
   add_total(sheet, buying.purchase);
+  add_to_make(sheet, buying);
   add_amounts(sheet, "From the shelf", buying,
               [](const Material& one) { return is_of_shelf(one) && !one.is_from_tap; });
   add_amounts(sheet, "Left when all is made", buying,

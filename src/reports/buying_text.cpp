@@ -69,6 +69,12 @@ std::string materials_text(const Buying& buying) {
                return {"[ ] " + one.shown, amount_shown_up(one.to_buy) + " to buy"};
              }) +
          table_of(
+             buying, "To make ahead, of what is needed for it here",
+             [](const Material& one) { return is_to_be_made(one); },
+             [](const Material& one) -> Cells {
+               return {"[ ] " + one.shown, amount_shown_up(*one.to_make) + " to make"};
+             }) +
+         table_of(
              buying, "From the shelf", [](const Material& one) { return is_of_shelf(one); },
              [](const Material& one) -> Cells {
                return {one.shown, amount_shown_up(one.needed) + " needed",

@@ -54,8 +54,12 @@ Money paid_for(const trade::Delivery& delivery) {
   return delivery.goods + delivery.postage.value_or(Money{0, delivery.goods.currency});
 }
 
+bool is_to_be_made(const Buying::Material& material) {
+  return material.to_make && material.to_make->whole() > 0;
+}
+
 bool is_of_shelf(const Buying::Material& material) {
-  return material.to_buy.whole() == 0 && material.needed.whole() > 0;
+  return material.to_buy.whole() == 0 && material.needed.whole() > 0 && !is_to_be_made(material);
 }
 
 std::string amount_shown_up(const trade::Amount& amount) {

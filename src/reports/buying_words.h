@@ -18,7 +18,9 @@ std::string seller_words(const trade::Delivery& delivery, const Buying& buying);
 std::string postage_words(const trade::Delivery& delivery, const Buying& buying);
 /// Goods, and postage as far as it is known.
 Money paid_for(const trade::Delivery& delivery);
-/// Nothing of it is bought: the shelf has it.
+/// She makes some of it ahead, of what is needed for it.
+bool is_to_be_made(const Buying::Material& material);
+/// Nothing of it is bought or made: the shelf has it.
 bool is_of_shelf(const Buying::Material& material);
 
 }  // namespace brimwright::reports

@@ -21,7 +21,7 @@ Json heat_json(const chemistry::HeatFindings& heat) {
                        {"longest_min", time.longest.count()}});
   return {{"water_at_c", celsius(heat.water_at)},
           {"assumed", heat.assumed},
-          {"peak_c", celsius(heat.peak.peak)},
+          {"peak_c", heat.is_peak_known ? Json(celsius(heat.peak.peak)) : Json(nullptr)},
           {"boils_at_c", celsius(heat.peak.boiling)},
           {"cooling", cooling},
           {"at_pour_c", heat.at_pour ? Json(celsius(*heat.at_pour)) : Json(nullptr)}};

@@ -20,13 +20,22 @@ std::string cooling_line(const chemistry::CoolingTime& cooling) {
               ", depending on jug and stirring.");
 }
 
+std::string peak_words(const chemistry::HeatFindings& heat) {
+  const std::string from =
+      ", from water at " + in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "");
+  if (!heat.is_peak_known)
+    return "The lye solution warms as the KOH solution is diluted; how far is not known here.";
+  if (heat.is_of_solution)
+    return "Diluted, the lye solution may warm to " + in_both_scales(heat.peak.peak) + from + ".";
+  return "Fresh lye solution can reach " + in_both_scales(heat.peak.peak) +
+         " if all the alkali goes in at once" + from + "; it boils at " +
+         in_both_scales(heat.peak.boiling) + ".";
+}
+
 }  // namespace
 
 std::string heat_text(const chemistry::HeatFindings& heat) {
-  std::string text = line("Fresh lye solution can reach " + in_both_scales(heat.peak.peak) +
-                          " if all the alkali goes in at once, from water at " +
-                          in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") +
-                          "; it boils at " + in_both_scales(heat.peak.boiling) + ".");
+  std::string text = line(peak_words(heat));
   for (const auto& cooling : heat.cooling) text += cooling_line(cooling);
   if (heat.at_pour)
     text += line("Lye solution and fats together come to " + in_both_scales(*heat.at_pour) +

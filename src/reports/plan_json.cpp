@@ -39,15 +39,21 @@ Json embeds_json(const planning::DecorationFit& fit) {
   return json;
 }
 
+Json mass_each_json(const planning::DecorationTally& decoration) {
+  const bool is_unknown = decoration.is_bought && !(decoration.mass_each > Mass{});
+  return is_unknown ? Json(nullptr) : Json(grams(decoration.mass_each));
+}
+
 Json decoration_json(const planning::DecorationTally& decoration, const planning::Scales& scales) {
   Json json = {{"name", decoration.name},
                {"material", decoration.material},
+               {"bought", decoration.is_bought},
                {"casts", decoration.casts},
                {"per_piece", to_decimals(decoration.per_piece, 3)},
                {"cavity_fills", decoration.cavity_fills},
                {"tray_fills", decoration.tray_fills},
                {"volume_each_ml", ml(decoration.volume_each)},
-               {"mass_each_g", grams(decoration.mass_each)},
+               {"mass_each_g", mass_each_json(decoration)},
                {"casting_s", decoration.time ? Json(decoration.time->count()) : Json(nullptr)}};
   json = with_weight(json, "make_", decoration.make, scales.large.step, Rounded::nearest);
   const auto& fit = decoration.fit;
@@ -123,11 +129,15 @@ Json cost_json(const planning::Cost& cost, const planning::Run& run) {
   if (!planning::is_any_priced(cost)) json["amount"] = json["total"] = nullptr;  // not 0
   json["unpriced"] = cost.unpriced;
   Json lines = Json::array();
-  for (const auto& line : cost.lines)
-    lines.push_back({{"name", line.name},
-                     {"shown_as", material_name(line.name, run)},
-                     {"g", grams(line.used)},
-                     {"amount", line.cost ? Json(amount_text(*line.cost)) : Json(nullptr)}});
+  for (const auto& line : cost.lines) {
+    Json json_of = {{"name", line.name}, {"shown_as", material_name(line.name, run)}};
+    if (line.pieces > 0)
+      json_of["pieces"] = line.pieces;
+    else
+      json_of["g"] = grams(line.used);
+    json_of["amount"] = line.cost ? Json(amount_text(*line.cost)) : Json(nullptr);
+    lines.push_back(std::move(json_of));
+  }
   json["materials"] = lines;
   return json;
 }

@@ -67,9 +67,23 @@ std::string buried_text(const planning::DecorationFit& fit) {
          line("They displace " + fixed_ml(fit.displaced) + " of base, which is not poured.");
 }
 
+std::string bought_text(const planning::DecorationTally& decoration) {
+  const std::string each = decoration.mass_each > Mass{}
+                               ? ", " + fixed_grams(decoration.mass_each) + " each"
+                               : ", weight not given";
+  return title("DECORATE  " + decoration.name, counted(decoration.casts, "piece", "pieces")) +
+         line(decoration.material + ", bought, spares included" + each + ", " +
+              decoration.count_text + ".") +
+         "\n";
+}
+
 std::string decoration_text(const planning::Plan& plan, const planning::Run& run) {
   std::string text;
   for (const auto& decoration : plan.decorations) {
+    if (decoration.is_bought) {
+      text += bought_text(decoration);
+      continue;
+    }
     text += title("DECORATE  " + decoration.name,
                   "melt " + on_scale(decoration.make, run.scales.large.step));
     std::string made = decoration.material + ", " +
@@ -144,7 +158,8 @@ std::string cost_text(const planning::Plan& plan, const planning::Run& run) {
   const std::string& code = cost.total.currency.code;
   TextTable table({Side::left, Side::right, Side::right});
   for (const auto& l : cost.lines)
-    table.row({material_name(l.name, run), fixed_grams(l.used),
+    table.row({material_name(l.name, run),
+               l.pieces > 0 ? counted(l.pieces, "piece") : fixed_grams(l.used),
                l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
   table.rule();
   table.row({"Material of the run", "", amount_text(cost.total) + " " + code});
@@ -179,6 +194,10 @@ std::string size_line(const planning::PieceTally& piece, const planning::Plan& p
     return line("For its box: " + depth_text(piece.size->width) + " by " +
                 depth_text(piece.size->depth) + ", " + depth_text(piece.size->height) + " tall.");
   if (plan.cut) return "";
+  for (const auto& decoration : plan.decorations)
+    if (decoration.is_bought)
+      return line("Its size is not known: " + decoration.name +
+                  ", which is bought, has no shape here.");
   return line("Its height is not known: weighed trials alone do not give the topping's shape.");
 }
 

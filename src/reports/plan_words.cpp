@@ -50,6 +50,8 @@ std::string studio_words(const planning::FromStudio& from) {
       {"bag_holds", "piping bag"},
       {"lye_spoon", "lye spoon"},
       {"cups", "weigh-cup"},
+      {"lye_solutions", "lye solutions"},
+      {"blends", "blends of fats"},
       {"own_tips", "tips"},
       {"hand", "correction for your hand"},
       {"moulds_owned", "moulds owned"},

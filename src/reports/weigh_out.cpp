@@ -24,6 +24,7 @@ using Role = WeighOutRow::Role;
 Role role_of(const Ingredient& ingredient, const chemistry::Formula& formula) {
   switch (ingredient.role) {
     case planning::Role::fat:
+    case planning::Role::blend:
     case planning::Role::extra_oil:
       return Role::fat;
     case planning::Role::alkali:
@@ -69,7 +70,21 @@ std::string about(std::chrono::minutes time) {
   return in_hours(time, time < std::chrono::hours(10) ? 1 : 0);
 }
 
+constexpr auto solution_into_water =
+    "Goggles and gloves on. First stir the strong solution; it must be clear. Solution into "
+    "water, never water into solution: slowly, stirring.";
+constexpr auto solution_alone =
+    "Goggles and gloves on. First stir the strong solution; it must be clear.";
+constexpr auto solution_last =
+    "The alkali dissolved: stir the strong solution until it is clear, then pour it in "
+    "slowly, stirring.";
+
 std::string peak_text(const chemistry::HeatFindings& heat) {
+  if (!heat.is_peak_known)
+    return heat.is_of_solution ? "Diluted, it warms." : "It heats up: a little at a time.";
+  if (heat.is_of_solution)
+    return "Diluted, it may warm to " + in_both_scales(heat.peak.peak) + ", from water at " +
+           in_both_scales(heat.water_at) + (heat.assumed ? " (assumed)" : "") + ".";
   return "Can reach " + in_both_scales(heat.peak.peak) +
          " if all the alkali goes in at once, from water at " + in_both_scales(heat.water_at) +
          (heat.assumed ? " (assumed)" : "") + ".";
@@ -124,7 +139,8 @@ class Listing {
 
   std::vector<Vessel> vessels() {
     if (batch_.numbers.front() == 1)
-      for (const auto& decoration : plan_.decorations) melt(decoration);
+      for (const auto& decoration : plan_.decorations)
+        if (!decoration.is_bought) melt(decoration);
     if (batch_.lye_pot) lye_pot(*batch_.lye_pot);
     for (const Mixed& mixed : mixed_)
       if (!batch_.lye_pot && mixed.batter.is_lye_chilled()) lye(mixed, true);
@@ -175,6 +191,8 @@ class Listing {
     if (ingredient.set_aside > Mass{})
       note(row, "set " + on_scale(ingredient.set_aside, run_.scales.fine.step) +
                     " of it aside for the colours");
+    if (ingredient.role == planning::Role::blend)
+      note(row, "all of the blend melted and stirred before it is weighed");
     if (ingredient.role != planning::Role::additive) return row;
     const auto& additive = formula.additives[ingredient.index];
     if (additive.liquid && additive.liquid->frozen) note(row, "frozen");
@@ -185,6 +203,7 @@ class Listing {
   static std::string key_of(const Ingredient& ingredient) {
     switch (ingredient.role) {
       case planning::Role::fat:
+      case planning::Role::blend:
       case planning::Role::alkali:
       case planning::Role::water:
         return ingredient.price_name;  // as files call it, which nobody renames
@@ -210,10 +229,27 @@ class Listing {
       else
         filling.put(row_in(mixed, ingredient));
     }
-    filling.order_first(alkali_into_water);
+    for (const char* order : orders_for(weighing, mixed.batter.formula)) filling.order_first(order);
     if (has_ice) filling.say(melted_ice);
     filling.say(heat_words(mixed.batter));
     keep(std::move(filling));
+  }
+
+  /// What the hands do with dry alkali, with a solution that stands ready, or with both.
+  static std::vector<const char*> orders_for(const planning::Weighing& weighing,
+                                             const chemistry::Formula& formula) {
+    bool has_dry = false, has_solution = false, has_wet = false;
+    for (const Ingredient& ingredient : weighing.ingredients) {
+      if (ingredient.goes_into != "lye") continue;
+      const bool is_alkali = ingredient.role == planning::Role::alkali;
+      const bool is_solution = is_alkali && formula.alkalis[ingredient.index].solution;
+      has_dry |= is_alkali && !is_solution;
+      has_solution |= is_solution;
+      has_wet |= !is_alkali;
+    }
+    if (!has_solution) return {alkali_into_water};
+    if (has_dry) return {alkali_into_water, solution_last};
+    return {has_wet ? solution_into_water : solution_alone};
   }
 
   static constexpr auto melted_ice = "All of the ice is melted before the lye solution is used.";

@@ -35,14 +35,29 @@ Drizzle drizzle(const Fields& fields) {
   return result;
 }
 
-std::variant<InMould, Rod, Drizzle> cast_as(const Fields& fields, const moulds::Library& library,
-                                            const Studio& studio) {
-  const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")};
+/// Only counted: nothing is known of its shape.
+Bought bought(const Fields& fields) {
+  Bought result;
+  if (fields.has("weighs")) {
+    result.weighs = fields.positive_mass("weighs", "1.2 g");
+    usual_bench().ask_found(fields, "decoration on top", *result.weighs, in_grams(*result.weighs));
+  }
+  fields.has("confirmed");
+  fields.refuse_unknown();
+  return result;
+}
+
+std::variant<InMould, Rod, Drizzle, Bought> cast_as(const Fields& fields,
+                                                    const moulds::Library& library,
+                                                    const Studio& studio) {
+  const int ways = int{fields.has("mould")} + int{fields.has("rod")} + int{fields.has("drizzle")} +
+                   int{fields.has("bought")};
   if (ways != 1)
     throw UserError(fields.place(),
                     ways == 0 ? "does not say what it is made in" : "is made in more than one way",
                     "give one of \"mould\" (with \"fill\" and " + fields.quoted("cast_as") +
-                        "), \"rod\" or \"drizzle\"");
+                        "), \"rod\", \"drizzle\" or \"bought\"");
+  if (fields.has("bought")) return bought(fields.object("bought"));
   if (fields.has("rod")) return rod(fields.object("rod"));
   if (fields.has("drizzle")) return drizzle(fields.object("drizzle"));
   return in_mould(fields, library, studio);
@@ -125,31 +140,50 @@ void read_count(Decoration& decoration, const Fields& fields, bool is_cut) {
                     "give \"per_cast\", how many a whole loaf holds");
 }
 
+/// What is melted, and how it is cast.
+void read_casting(Decoration& decoration, const Fields& fields) {
+  decoration.density = fields.density("density");
+  decoration.melt_loss = fields.share("melt_loss", Share{}, 50 * percent);
+  decoration.left_in_jug = fields.mass("left_in_jug", "3 g");
+  usual_bench().ask(fields, "density", "decoration's density", decoration.density);
+  usual_bench().ask(fields, "melt_loss", "melt loss", decoration.melt_loss);
+  usual_bench().ask(fields, "left_in_jug", "left in the jug", decoration.left_in_jug);
+  if (!fields.has("time_per_tray_fill")) return;
+  decoration.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill", "10 min");
+  usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *decoration.time_per_tray_fill);
+}
+
+/// Of what is bought neither melt nor shape is known.
+void refuse_casting(const Fields& fields) {
+  for (const auto* key : {"fill", "cast_as", "moulds_owned", "density", "melt_loss", "left_in_jug",
+                          "time_per_tray_fill", "on_top", "buried"})
+    if (fields.has(key))
+      throw UserError(fields.place(key), "is of a decoration that is cast, and this one is bought",
+                      "leave it out: what is bought is only counted");
+}
+
 }  // namespace
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library,
                            const Studio& studio) {
-  fields.may_hold({"name",     "material", "mould",     "moulds_owned", "fill",
-                   "cast_as",  "rod",      "drizzle",   "per_piece",    "per_cast",
-                   "density",  "spares",   "melt_loss", "left_in_jug",  "time_per_tray_fill",
-                   "on_top",   "buried",   "inci",      "allergens",    "document",
-                   "confirmed"});
+  fields.may_hold({"name",    "material", "mould",     "moulds_owned", "fill",
+                   "cast_as", "rod",      "drizzle",   "per_piece",    "per_cast",
+                   "density", "spares",   "melt_loss", "left_in_jug",  "time_per_tray_fill",
+                   "on_top",  "buried",   "inci",      "allergens",    "document",
+                   "bought",  "confirmed"});
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
                     .material = fields.name("material"),
                     .made = cast_as(fields, library, studio),
-                    .density = fields.density("density"),
+                    .density = {},
                     .spares = fields.share("spares", Share{}, whole),
-                    .melt_loss = fields.share("melt_loss", Share{}, 50 * percent),
-                    .left_in_jug = fields.mass("left_in_jug", "3 g")};
-  usual_bench().ask(fields, "density", "decoration's density", result.density);
-  usual_bench().ask(fields, "melt_loss", "melt loss", result.melt_loss);
-  usual_bench().ask(fields, "left_in_jug", "left in the jug", result.left_in_jug);
-  if (fields.has("time_per_tray_fill")) {
-    result.time_per_tray_fill = fields.positive_short_time("time_per_tray_fill", "10 min");
-    usual_bench().ask(fields, "time_per_tray_fill", "tray fill", *result.time_per_tray_fill);
-  }
+                    .melt_loss = {},
+                    .left_in_jug = {}};
+  if (is_bought(result))
+    refuse_casting(fields);
+  else
+    read_casting(result, fields);
   result.where = where(fields);
   read_count(result, fields, is_cut);
   result.label = chemistry::read_label_data(fields);
@@ -163,6 +197,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
 
 void ask_for_decoration(const Fields& fields, const Run& run, std::size_t index) {
   const Decoration& decoration = run.decorations[index];
+  if (is_bought(decoration)) return;
   const Mass each = embed_volume(run, index) * decoration.density;
   const bool is_in_a_loaf = run.cut || std::holds_alternative<Buried>(decoration.where);
   usual_bench().ask_found(fields, is_in_a_loaf ? "decoration" : "decoration on top", each,

@@ -33,9 +33,38 @@ Currency currency_of(const Fields& money) {
   return currency(money.text("currency"), money.place("currency"));
 }
 
-planning::Price price_of(const Fields& fields, const Currency& currency) {
-  planning::Price price{read_money(fields.text("paid"), currency, fields.place("paid")),
-                        fields.positive_mass("for", "5 kg")};
+/// A decoration that is bought is counted, all else is weighed.
+bool is_counted(const std::string& name, const planning::Run& run) {
+  return std::any_of(run.decorations.begin(), run.decorations.end(), [&](const auto& decoration) {
+    return is_bought(decoration) && decoration.material == name;
+  });
+}
+
+/// What is of this run is weighed or counted; what is not may be either.
+void refuse_other_kind(bool is_pieces, const std::string& name, const planning::Run& run,
+                       const Place& where) {
+  if (is_pieces == is_counted(name, run)) return;
+  if (!is_pieces)
+    throw UserError(where, "is a weight of what is bought by the piece",
+                    "give the pieces in a pack, such as \"50 pieces\"");
+  const auto names = materials_of(run);
+  if (std::find(names.begin(), names.end(), name) != names.end())
+    throw UserError(where, "counts pieces of what is used by weight",
+                    "give the weight of a pack, such as \"5 kg\"");
+}
+
+planning::Price price_of(const Fields& fields, const Currency& currency, const std::string& name,
+                         const planning::Run& run) {
+  planning::Price price{read_money(fields.text("paid"), currency, fields.place("paid")), {}};
+  const auto pieces = pieces_in(fields.text("for"), fields.place("for"));
+  refuse_other_kind(pieces.has_value(), name, run, fields.place("for"));
+  if (pieces)
+    price.pieces = pieces->whole();
+  else
+    price.pack = fields.positive_mass("for", "5 kg");
+  if (pieces && price.pieces == 0)
+    throw UserError(fields.place("for"), "holds nothing",
+                    "give the pieces in a pack, such as \"50 pieces\"");
   fields.has("confirmed");
   fields.refuse_unknown();
   return price;
@@ -49,9 +78,15 @@ bool add_first_packs(planning::Purse& purse, const Supplies& supplies, const pla
   bool has_added = false;
   for (const ListedPack& one : supplies.packs) {
     const std::string name = material_of(one.pack.material, names, supplies, one.where);
-    if (one.pack.holds.is_pieces() || std::find(names.begin(), names.end(), name) == names.end())
+    const bool is_pieces = one.pack.holds.is_pieces();
+    if (is_pieces != is_counted(name, run) ||
+        std::find(names.begin(), names.end(), name) == names.end())
       continue;
-    const planning::Price price{one.pack.paid, one.pack.holds.mass()};
+    planning::Price price{one.pack.paid, {}};
+    if (is_pieces)
+      price.pieces = one.pack.holds.whole();
+    else
+      price.pack = one.pack.holds.mass();
     has_added |= purse.prices.try_emplace(name, price).second;
   }
   return has_added;
@@ -65,8 +100,9 @@ bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run
   for (const auto& name : prices ? prices->keys() : std::vector<std::string>()) {
     if (purse.prices.contains(name) || is_unpriced(*prices, name)) continue;
     const Fields fields = prices->object(name);
-    purse.prices[name] = price_of(fields, purse.currency);
-    ask_for_price(fields, purse.prices[name], kind_of(name, run));
+    const planning::Price price = price_of(fields, purse.currency, name, run);
+    if (price.pieces == 0) ask_for_price(fields, price, kind_of(name, run));
+    purse.prices[name] = price;
     has_added = true;
   }
   return has_added;
@@ -78,6 +114,9 @@ std::vector<std::string> materials_of(const planning::Run& run) {
   std::vector<std::string> names = {"NaOH", "KOH", "water"};
   const auto add = [&](const chemistry::Formula& formula) {
     for (const auto& fat : formula.fats) names.push_back(fat.fat.id);
+    for (const auto& alkali : formula.alkalis)
+      if (alkali.solution) names.push_back(alkali.solution->name);
+    if (formula.blend) names.push_back(formula.blend->name);
     for (const auto& additive : formula.additives) {
       names.push_back(additive.name);
       if (additive.dispersal) names.push_back(additive.dispersal->oil.id);

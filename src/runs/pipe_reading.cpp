@@ -3,6 +3,7 @@
 #include "planning/tips.h"
 #include "planning/topping.h"
 #include "planning/usual_bench.h"
+#include "runs/made_ahead_reading.h"
 #include "runs/named_files.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -219,14 +220,16 @@ Pipe read_pipe(const Fields& pipe, const Fields& losses, const moulds::Library& 
   if (studio.fields()) pipe.complete_from(*studio.fields(), {"bowl", "bag_holds", "lye_spoon"});
   if (const auto temperatures = studio.section("temperatures"))
     pipe.complete_from(*temperatures, "temperatures", "pipe");
-  pipe.may_hold({"formula", "trials", "beads", "envelope", "fills_headspace", "whip", "whip_now",
-                 "bag_holds", "bowl", "pace", "lye_spoon", "temperatures", "confirmed"});
+  pipe.may_hold({"formula", "lye_from", "blend", "trials", "beads", "envelope", "fills_headspace",
+                 "whip", "whip_now", "bag_holds", "bowl", "pace", "lye_spoon", "temperatures",
+                 "confirmed"});
   Pipe result{.formula = read_formula_named_in(pipe, library),
               .fills_headspace = pipe.share("fills_headspace", Share{}, whole, "80 %"),
               .whip = weigh_cup(pipe.object("whip"), studio),
               .whip_now = {},
               .bag_holds = {},
               .losses = losses_of(losses)};
+  take_what_stands_ready(result.formula, pipe, studio);
   read_size(result, pipe, library, studio);
   if (const auto now = pipe.optional_object("whip_now")) result.whip_now = weigh_cup(*now, studio);
   read_limits(result, pipe);

@@ -3,6 +3,7 @@
 #include "chemistry/alkali_names.h"
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
+#include "runs/made_ahead_reading.h"
 #include "runs/named_files.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -65,8 +66,8 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
                          const Studio& studio) {
   if (const auto temperatures = studio.section("temperatures"))
     pour.complete_from(*temperatures, "temperatures", "pour");
-  pour.may_hold(
-      {"mould", "moulds_owned", "formula", "line", "layers", "temperatures", "confirmed"});
+  pour.may_hold({"mould", "moulds_owned", "formula", "lye_from", "blend", "line", "layers",
+                 "temperatures", "confirmed"});
   losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed"});
   planning::Pour result{.mould = read_mould_named_in(pour, library, studio),
                         .formula = read_formula_named_in(pour, library),
@@ -76,6 +77,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
                                    .pot = losses.mass("pot", "20 g"),
                                    .jugs = losses.mass("jugs", "20 g"),
                                    .test_piece = losses.mass("test_piece", "60 g")}};
+  take_what_stands_ready(result.formula, pour, studio);
   for (const auto& fields : pour.objects("layers")) result.layers.push_back(layer(fields));
   if (const auto temperatures = pour.optional_object("temperatures"))
     result.temperatures = chemistry::read_heat_question(*temperatures);

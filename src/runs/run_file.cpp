@@ -112,6 +112,35 @@ planning::FromStudio taken_from(const Studio& studio, const Fields& run) {
   return from;
 }
 
+/// A label's weight and the order of its ingredients go by the weights of all parts.
+void refuse_unweighed_on_label(const Run& run, const Fields& fields) {
+  if (!run.label) return;
+  const auto decorations = fields.objects("decorations");
+  for (std::size_t i = 0; i < run.decorations.size(); ++i) {
+    const auto* bought = std::get_if<planning::Bought>(&run.decorations[i].made);
+    if (bought != nullptr && !bought->weighs)
+      throw UserError(decorations[i].object("bought").place("weighs"),
+                      "is missing, and the label's weight and ingredients go by it",
+                      "weigh ten of them and give what one weighs, such as \"1.2 g\", or leave "
+                      "\"label\" out");
+  }
+}
+
+/// A pot is for what is dissolved afresh: what stands ready is weighed for each batter.
+void refuse_pot_of_solution(const Run& run) {
+  if (!run.lye_pot) return;
+  const auto refuse = [&](const chemistry::Formula& formula) {
+    for (const auto& alkali : formula.alkalis)
+      if (alkali.solution)
+        throw UserError(run.lye_pot->where,
+                        "shares a pot of lye solution, and \"" + formula.name +
+                            "\" is weighed from \"" + alkali.solution->name + "\"",
+                        "take \"lye_pot\" out: each batter weighs its lye from what stands ready");
+  };
+  refuse(run.pour.formula);
+  if (run.pipe) refuse(run.pipe->formula);
+}
+
 /// Which run it is, when and for whom it is made: from version 2 on.
 void read_what_it_is_for(Run& run, const Fields& fields) {
   if (fields.spelling().is_earlier()) return;
@@ -164,8 +193,10 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   run.money = read_purse(fields, run, studio);
   if (studio.fields() && fields.has("label")) fields.complete_from(*studio.fields(), {"label"});
   run.label = read_label_order(fields);
+  refuse_unweighed_on_label(run, fields);
   run.bottles = read_bottles(fields);
   run.lye_pot = read_lye_pot(fields);
+  refuse_pot_of_solution(run);
   run.pots = read_pots(fields);
   run.batch = read_batch_wish(fields, run.pipe.has_value());
   losses.refuse_unknown();

@@ -213,7 +213,10 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
   selling.currency = run.money ? run.money->currency : studios;
   if (run.money)
     for (const auto& [name, price] : run.money->prices)
-      selling.prices[name] = {price.paid, trade::exact(price.pack / gram)};
+      selling.prices[name] = {
+          price.paid,
+          price.pieces > 0 ? trade::Fraction(price.pieces) : trade::exact(price.pack / gram),
+          price.pieces > 0};
   if (fields) read_sections(selling, *fields);
   selling.packaging = read_packaging(studio);
   if (fields) selling.letterhead = fields->texts("letterhead");

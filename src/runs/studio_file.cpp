@@ -31,6 +31,24 @@ void know_trade(const Fields& studio) {
       know(sellers->optional_object(seller), {"postage", "postage_free_from", "lead_time"});
 }
 
+void know_what_stands_ready(const Fields& studio) {
+  if (const auto blends = studio.optional_object("blends"))
+    for (const std::string& name : blends->keys()) {
+      const auto blend = blends->optional_object(name);
+      know(blend, {"fats", "made_on", "from", "note"});
+      if (!blend) continue;
+      for (const Fields& fat : blend->objects("fats")) know(fat, {"fat", "share"});
+    }
+  const auto solutions = studio.optional_object("lye_solutions");
+  if (!solutions) return;
+  for (const std::string& name : solutions->keys()) {
+    const auto solution = solutions->optional_object(name);
+    if (solution) know(solution->optional_object("made_from"), {"purity"});
+    know(solution, {"alkali", "strength", "strength_range", "kept_at", "made_from", "made_on",
+                    "from", "note"});
+  }
+}
+
 void know_selling(const Fields& studio) {
   for (const Fields& one : studio.objects("packaging")) know(one, {"material", "each_piece"});
   know(studio.optional_object("work"),
@@ -72,6 +90,7 @@ void know_all(const Fields& studio) {
             "cooled_in"});
   }
   know(studio.optional_object("label"), {"market"});
+  know_what_stands_ready(studio);
   know_trade(studio);
   know_selling(studio);
 }

@@ -14,10 +14,10 @@
 namespace brimwright::runs {
 
 /// What a studio may say, in the order in which it is told what a run takes of it.
-inline constexpr std::array<std::string_view, 19> studio_sections = {
-    "scales",    "losses",  "spoilage", "temperatures", "pots",         "bowl", "bag_holds",
-    "lye_spoon", "cups",    "own_tips", "hand",         "moulds_owned", "kerf", "prices",
-    "packs",     "sellers", "have",     "waste",        "label"};
+inline constexpr std::array<std::string_view, 21> studio_sections = {
+    "scales",    "losses", "spoilage",      "temperatures", "pots",     "bowl",  "bag_holds",
+    "lye_spoon", "cups",   "lye_solutions", "blends",       "own_tips", "hand",  "moulds_owned",
+    "kerf",      "prices", "packs",         "sellers",      "have",     "waste", "label"};
 
 /// What is the same in every run of a studio (schema brimwright.studio/1), of which a run takes
 /// what it does not say itself. Without a file there is nothing in it.

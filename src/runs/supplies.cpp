@@ -18,18 +18,6 @@ using trade::Amount;
 
 constexpr Share most_waste = 50 * percent;  // beyond any bench; a slip
 
-/// "50 pieces" or "1 piece".
-std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
-  const auto blank = text.find_last_of(' ');
-  const std::string unit = blank == std::string::npos ? "" : text.substr(blank + 1);
-  if (unit != "pieces" && unit != "piece") return std::nullopt;
-  const double count = read_number(text.substr(0, blank), where);
-  if (count != std::floor(count) || count > 1e9)
-    throw UserError(where, quoted(text) + " is no count of pieces",
-                    "write a whole number, such as \"50 pieces\"");
-  return Amount::pieces(static_cast<std::int64_t>(count));
-}
-
 std::optional<Volume> volume_in(const std::string& text, const Place& where) {
   try {
     return read_volume(text, where);
@@ -68,9 +56,11 @@ planning::Priced kind_of(const std::string& material) {
   return is_for_lye ? planning::Priced::alkali : planning::Priced::other;
 }
 
-void ask_for_price_of(const Fields& fields, const trade::Pack& pack) {
-  if (!pack.holds.is_pieces())
-    ask_for_price(fields, {pack.paid, pack.holds.mass()}, kind_of(pack.material));
+void ask_for_price_of(const Fields& fields, const trade::Pack& pack, const Supplies& supplies) {
+  if (pack.holds.is_pieces()) return;
+  const bool is_made_ahead = supplies.made_ahead.contains(pack.material);
+  ask_for_price(fields, {pack.paid, pack.holds.mass()},
+                is_made_ahead ? planning::Priced::other : kind_of(pack.material));
 }
 
 ListedPack listed(const Fields& fields, const std::string& material, const std::string& holds,
@@ -96,13 +86,14 @@ void add_packs(Supplies& supplies, const Fields& packs) {
       ListedPack one = listed(fields, material, "holds", supplies.currency);
       one.pack.seller = fields.optional_name("from").value_or("");
       if (fields.has("as_of")) one.pack.as_of = fields.date("as_of");
-      ask_for_price_of(fields, one.pack);
+      ask_for_price_of(fields, one.pack, supplies);
       supplies.packs.push_back(std::move(one));
     }
 }
 
 /// What two names of one material have in common.
-std::string key_of(const std::string& name) {
+std::string key_of(const std::string& name, const Supplies& supplies) {
+  if (supplies.made_ahead.contains(name)) return name;
   const auto fats = chemistry::fats_named(name);
   if (fats.size() == 1) return fats.front()->id;
   const auto alkali = chemistry::names_an_alkali(name);
@@ -111,16 +102,16 @@ std::string key_of(const std::string& name) {
 
 void add_prices(Supplies& supplies, const Fields& prices) {
   std::set<std::string> in_packs;
-  for (const ListedPack& one : supplies.packs) in_packs.insert(key_of(one.pack.material));
+  for (const ListedPack& one : supplies.packs) in_packs.insert(key_of(one.pack.material, supplies));
   for (const std::string& material : prices.keys()) {
     if (prices.is_empty(material)) continue;
     const Fields fields = prices.object(material);
     if (has_no_price(fields)) continue;
-    if (in_packs.contains(key_of(material)))
+    if (in_packs.contains(key_of(material, supplies)))
       throw UserError(prices.place(material), "is a price of what \"packs\" has too",
                       "leave it in \"packs\" alone");
     ListedPack one = listed(fields, material, "for", supplies.currency);
-    ask_for_price_of(fields, one.pack);
+    ask_for_price_of(fields, one.pack, supplies);
     supplies.packs.push_back(std::move(one));
   }
 }
@@ -168,7 +159,27 @@ std::vector<std::string> listed_names(const Fields& studio) {
   return names;
 }
 
+/// A solution is no alkali and a blend no fat: their weights are others.
+void refuse_made_ahead_as_make(const Supplies& supplies) {
+  for (const auto& [make, serves] : supplies.serves_as)
+    for (const std::string& name : {make, serves.material})
+      if (supplies.made_ahead.contains(name))
+        throw UserError(serves.where, quoted(name) + " stands ready, and is no make of a material",
+                        "leave it out here; a run takes it by \"lye_from\" or \"blend\"");
+}
+
 }  // namespace
+
+std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
+  const auto blank = text.find_last_of(' ');
+  const std::string unit = blank == std::string::npos ? "" : text.substr(blank + 1);
+  if (unit != "pieces" && unit != "piece") return std::nullopt;
+  const double count = read_number(text.substr(0, blank), where);
+  if (count != std::floor(count) || count > 1e9)
+    throw UserError(where, quoted(text) + " is no count of pieces",
+                    "write a whole number, such as \"50 pieces\"");
+  return Amount::pieces(static_cast<std::int64_t>(count));
+}
 
 Supplies read_supplies(const Studio& studio) {
   Supplies supplies;
@@ -177,6 +188,9 @@ Supplies read_supplies(const Studio& studio) {
   const auto section = [&](const char* key) {
     return fields->is_empty(key) ? std::nullopt : fields->optional_object(key);
   };
+  for (const char* key : {"lye_solutions", "blends"})
+    if (const auto standing = section(key))
+      for (const std::string& name : standing->keys()) supplies.made_ahead.insert(name);
   const auto packs = section("packs"), prices = section("prices"), sellers = section("sellers");
   if (packs || prices || sellers)
     supplies.currency = currency(fields->text("currency"), fields->place("currency"));
@@ -184,6 +198,7 @@ Supplies read_supplies(const Studio& studio) {
   if (prices) add_prices(supplies, *prices);
   if (const auto serves_as = section("serves_as"))
     supplies.serves_as = read_substitutes(*serves_as, listed_names(*fields));
+  refuse_made_ahead_as_make(supplies);
   std::stable_partition(supplies.packs.begin(), supplies.packs.end(), [&](const ListedPack& one) {
     return !supplies.serves_as.contains(one.pack.material);
   });
@@ -193,12 +208,12 @@ Supplies read_supplies(const Studio& studio) {
   return supplies;
 }
 
-std::string material_of(const std::string& name, const std::vector<std::string>& needed,
-                        const Place& where) {
+std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
+                            const Supplies& supplies, const Place& where) {
   const auto is_needed = [&](const std::string& one) {
     return std::find(needed.begin(), needed.end(), one) != needed.end();
   };
-  if (is_needed(name)) return name;
+  if (is_needed(name) || supplies.made_ahead.contains(name)) return name;
   std::vector<std::string> meant;
   for (const auto* fat : chemistry::fats_named(name))
     if (is_needed(fat->id)) meant.push_back(fat->id);
@@ -218,12 +233,12 @@ std::string material_of(const std::string& name, const std::vector<std::string>&
 
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,
                         const Supplies& supplies, const Place& where) {
-  const std::string own = material_of(name, needed, where);
+  const std::string own = own_material_of(name, needed, supplies, where);
   const auto serves = supplies.serves_as.find(name);
   if (serves == supplies.serves_as.end() ||
       std::find(needed.begin(), needed.end(), own) != needed.end())
     return own;
-  return material_of(serves->second.material, needed, serves->second.where);
+  return own_material_of(serves->second.material, needed, supplies, serves->second.where);
 }
 
 }  // namespace brimwright::runs

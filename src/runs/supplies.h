@@ -7,6 +7,8 @@
 #include "units/share.h"
 
 #include <map>
+#include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -33,7 +35,11 @@ struct Supplies {
   std::map<std::string, Share> waste;
   std::map<std::string, Place> waste_at;
   Substitutes serves_as;
+  std::set<std::string> made_ahead;  // what stands ready is a material under its own name
 };
+
+/// "50 pieces" or "1 piece"; nothing for what is no count. UserError for a count that is none.
+std::optional<trade::Amount> pieces_in(const std::string& text, const Place& where);
 
 /// UserError for a material in both "packs" and "prices", for a pack of no content, for a price
 /// that is none or far from usual.
@@ -41,9 +47,10 @@ Supplies read_supplies(const Studio& studio);
 
 /// What weighings call the material that `name` stands for, one of `needed`: that name itself, or
 /// the id of the one fat, or "NaOH" or "KOH", that has it ("Olive oil", "caustic soda"); `name` as
-/// it is where it is none of them. UserError at `where` for a word that several of `needed` have.
-std::string material_of(const std::string& name, const std::vector<std::string>& needed,
-                        const Place& where);
+/// it is where it is none of them, or is made ahead ("NaOH solution 50 %", which is no NaOH).
+/// UserError at `where` for a word that several of `needed` have.
+std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
+                            const Supplies& supplies, const Place& where);
 
 /// The same, and where that is not needed, the material that what is called `name` serves as.
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,

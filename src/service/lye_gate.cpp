@@ -38,6 +38,13 @@ double grams_as_printed(const Ingredient& i, Column column) {
   return grams_as_printed(i.weighed, i.step, i.shown, column);
 }
 
+/// Which end of what is known of an alkali: as stated, or the most that may be in it.
+enum class Alkaline { as_stated, at_most };
+
+double part_of(const chemistry::FormulaAlkali& alkali, Alkaline how) {
+  return (how == Alkaline::at_most ? alkali.purity_high : alkali.purity).of_one();
+}
+
 /// Walks the printed list in its own order and keeps two sums in grams of KOH.
 struct Account {
   double fats_take = 0;
@@ -49,7 +56,7 @@ struct Account {
 };
 
 Account account_of(const chemistry::Formula& formula, const planning::Weighing& weighing,
-                   Column column) {
+                   Column column, Alkaline how = Alkaline::as_stated) {
   Account account;
   for (const auto& ingredient : weighing.ingredients) {
     const double grams = grams_as_printed(ingredient, column);
@@ -57,6 +64,10 @@ Account account_of(const chemistry::Formula& formula, const planning::Weighing& 
     if (ingredient.role == Role::fat) {
       account.fats_take +=
           grams * formula.fats[ingredient.index].saponification.typical.mg_koh_per_g() / 1000;
+    } else if (ingredient.role == Role::blend) {
+      for (std::size_t j = 0; j < formula.fats.size(); ++j)
+        account.fats_take += grams * formula.blend->parts[j].of_one() *
+                             formula.fats[j].saponification.typical.mg_koh_per_g() / 1000;
     } else if (ingredient.role == Role::extra_oil) {
       const auto& oil = formula.additives[ingredient.index].dispersal->oil;
       account.fats_take += grams * oil.saponification.typical.mg_koh_per_g() / 1000;
@@ -64,7 +75,7 @@ Account account_of(const chemistry::Formula& formula, const planning::Weighing& 
       const auto& a = formula.alkalis[ingredient.index];
       const bool is_naoh = a.alkali == chemistry::Alkali::sodium_hydroxide;
       account.alkali_gives +=
-          grams * a.purity.of_one() * (is_naoh ? koh_g_per_mol / naoh_g_per_mol : 1);
+          grams * part_of(a, how) * (is_naoh ? koh_g_per_mol / naoh_g_per_mol : 1);
     } else if (ingredient.role == Role::additive) {
       const auto& a = formula.additives[ingredient.index];
       if (a.contains_fat)
@@ -112,6 +123,17 @@ void require_agreement(double superfat, Share planned) {
                            ", planned was " + exact(planned.of_one()));
 }
 
+/// The strongest that a solution or an alkali may be is in the plan's worst corner.
+void require_strongest_is_told(const chemistry::Formula& formula,
+                               const planning::Weighing& weighing) {
+  const double strongest =
+      account_of(formula, weighing, Column::of_the_scale, Alkaline::at_most).superfat();
+  if (strongest < weighing.superfat.low.of_one() - 2e-4)
+    throw std::logic_error("the superfat of the printed weights at the alkali's strongest is " +
+                           exact(strongest) + ", below the plan's lowest of " +
+                           exact(weighing.superfat.low.of_one()));
+}
+
 }  // namespace
 
 void pass_lye_gate(const chemistry::Formula& formula, const planning::Weighing& weighing) {
@@ -119,10 +141,16 @@ void pass_lye_gate(const chemistry::Formula& formula, const planning::Weighing& 
   const Account account = account_of(formula, weighing, Column::of_the_scale);
   refuse_lye_heavy(account.superfat(), where);
   require_agreement(account.superfat(), weighing.superfat.nominal);
+  require_strongest_is_told(formula, weighing);
   for (const Column column : {Column::grams, Column::ounces})
     refuse_lye_heavy(account_of(formula, weighing, column).superfat(), where);
   if (!(std::abs(account.printed - weighing.batter / gram) <= 1e-6 * account.printed))
     throw std::logic_error("the printed ingredients do not add up to the printed batter");
+}
+
+void require_alarm(const planning::Weighing& weighing) {
+  if (weighing.superfat.low < Share{} && weighing.alarms.empty())
+    throw std::logic_error("a superfat that may come out below zero is not told");
 }
 
 void pass_pot_gate(const std::vector<planning::PotBatter>& batters, const planning::LyePot& pot,

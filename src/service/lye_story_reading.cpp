@@ -75,7 +75,9 @@ UsedAlkali used_alkali(const std::string& text, const Place& where) {
   Said said(text, where, "\"base NaOH 96 g\" or \"topping 2 NaOH 30.5 g\"");
   const WhichBatter batter = batter_in(said);
   const chemistry::Alkali alkali = alkali_in(said);
-  return {batter, alkali, mass_in(said), where};
+  const bool is_solution = said.rest().starts_with("solution ");
+  if (is_solution) said.word();
+  return {batter, alkali, mass_in(said), where, is_solution};
 }
 
 AddedFat added_fat(const std::string& text, const Place& where) {

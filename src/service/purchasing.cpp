@@ -68,14 +68,14 @@ class ListedPacks {
   ListedPacks(const Materials& materials, const runs::Supplies& supplies) : materials_(materials) {
     const auto names = names_of(materials);
     for (const auto& [pack, where] : supplies.packs) {
-      const std::string own = runs::material_of(pack.material, names, where);
+      const std::string own = runs::own_material_of(pack.material, names, supplies, where);
       const auto serves = supplies.serves_as.find(pack.material);
       if (serves == supplies.serves_as.end()) {
         add(pack, own, "", where);
         continue;
       }
       const auto& [material, said] = serves->second;
-      const std::string other = runs::material_of(material, names, said);
+      const std::string other = runs::own_material_of(material, names, supplies, said);
       if (other != own) add(pack, own, "", where);
       add(pack, other, pack.material, where);
     }
@@ -117,10 +117,13 @@ std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Suppl
     if (!run->money) continue;
     for (const auto& one : materials) {
       const auto price = run->money->prices.find(one.name);
-      if (price == run->money->prices.end() || one.used.is_pieces()) continue;
+      if (price == run->money->prices.end()) continue;
+      const Amount holds = price->second.pieces > 0 ? Amount::pieces(price->second.pieces)
+                                                    : Amount::at_most(price->second.pack);
+      if (!holds.is_alike(one.used)) continue;
       if (!has_own_pack(of_studio, one.name))
         packs.push_back({.material = one.name,
-                         .holds = Amount::at_most(price->second.pack),
+                         .holds = holds,
                          .paid = price->second.paid,
                          .seller = "",
                          .as_of = {}});
@@ -131,9 +134,15 @@ std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Suppl
 
 Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
   Materials materials;
-  for (const auto& line : used)
-    materials.push_back(
-        material(line.name, reports::material_name(line.name, run), Amount::at_least(line.used)));
+  for (const auto& line : used) {
+    const Amount amount =
+        line.pieces > 0 ? Amount::pieces(line.pieces) : Amount::at_least(line.used);
+    materials.push_back(material(line.name, reports::material_name(line.name, run), amount));
+    if (run.money && run.money->prices.contains(line.name)) continue;  // it is bought
+    materials.back().made_of = line.made_of;
+    for (auto& part : materials.back().made_of)
+      part.name = reports::material_name(part.price_name, run);
+  }
   return materials;
 }
 
@@ -179,7 +188,37 @@ void add_materials(Materials& all, const Materials& more) {
   }
 }
 
+namespace {
+
+bool is_listed(const std::string& material, const runs::Supplies& supplies) {
+  return std::any_of(supplies.packs.begin(), supplies.packs.end(),
+                     [&](const auto& one) { return one.pack.material == material; });
+}
+
+/// What the shelf lacks of what she makes ahead is made, of materials that are used for it; what
+/// there is a pack of is bought.
+void make_ahead(Materials& materials, const runs::Supplies& supplies) {
+  Materials parts;
+  for (auto& one : materials) {
+    if (one.made_of.empty() || is_listed(one.name, supplies)) continue;
+    const auto waste = supplies.waste.find(one.name);
+    if (waste != supplies.waste.end()) one.waste = waste->second;
+    const auto shelf = supplies.have.find(one.name);
+    const Amount needed = with_waste(one);
+    const bool is_there = shelf != supplies.have.end() && shelf->second.amount.is_alike(needed);
+    one.to_make = is_there ? needed.less(shelf->second.amount) : needed;
+    if (one.to_make->whole() == 0) continue;
+    for (const auto& part : one.made_of)
+      add_materials(parts, {material(part.price_name, part.name,
+                                     Amount::at_least(part.in_a_gram * one.to_make->mass()))});
+  }
+  add_materials(materials, parts);
+}
+
+}  // namespace
+
 void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
+  make_ahead(materials, supplies);
   const auto names = names_of(materials);
   const auto find = [&](const std::string& listed, const Place& where) {
     const std::string name = runs::material_of(listed, names, supplies, where);
@@ -202,7 +241,7 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
     }
   for (auto& one : materials) {
     one.needed = with_waste(one);
-    one.to_buy = one.needed.less(one.have);
+    one.to_buy = one.needed.less(one.to_make ? one.needed : one.have);
   }
 }
 

@@ -38,6 +38,12 @@ planning::Run run_of(const RunAsked& asked, const UserTerms& terms,
                 sell, library);
 }
 
+/// The gate, and a look that the plan tells what the weights may come to.
+void pass(const chemistry::Formula& formula, const planning::Weighing& weighing) {
+  pass_lye_gate(formula, weighing);
+  require_alarm(weighing);
+}
+
 }  // namespace
 
 std::int64_t pieces_from(const std::string& typed, const Place& where) {
@@ -69,15 +75,14 @@ planning::Run run_from(const std::string& file, std::optional<std::int64_t> sell
 }
 
 void pass_gates(const planning::Run& run, const planning::Plan& plan) {
-  for (const auto& batch : plan.batches)
-    pass_lye_gate(run.pour.formula, batch.pour.batter.weighing);
+  for (const auto& batch : plan.batches) pass(run.pour.formula, batch.pour.batter.weighing);
   pass_gates_beside_base(run, plan);
 }
 
 void pass_gates_beside_base(const planning::Run& run, const planning::Plan& plan) {
   for (const auto& batch : plan.batches) {
     for (const auto& whipping : batch.whippings)
-      pass_lye_gate(run.pipe->formula, whipping.pipe.batter.weighing);
+      pass(run.pipe->formula, whipping.pipe.batter.weighing);
     if (batch.lye_pot)
       pass_pot_gate(planning::batters_of_pot(run, batch), *batch.lye_pot, run.lye_pot->where);
   }

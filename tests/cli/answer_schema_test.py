@@ -212,6 +212,24 @@ def of_poured_together(plain):
     yield ["buy", f"{folder}/poured/both.order.json"]
 
 
+def of_what_stands_ready(plain):
+    """Both alkalis as solutions, a blend of fats, what these are made of; and a decoration that is bought."""
+    os.mkdir(f"{folder}/ready")
+    meadow = shipped("examples/meadow_base.formula.json")
+    meadow["alkali"] = [{"alkali": "NaOH", "share": "80 %", "purity": "99 %"}, {"alkali": "KOH", "share": "20 %", "purity": "90 %"}]
+    write("ready/both.formula.json", meadow)
+    half = {"strength": "50 %", "strength_range": ["49 %", "51 %"], "kept_at": "20 °C", "made_from": {"purity": "99 %"}}
+    write("ready/studio.json", {
+        "schema": "brimwright.studio/1", "currency": "EUR", "packs": {"star": [{"holds": "20 pieces", "paid": "4"}]},
+        "lye_solutions": {"soda jug": {"alkali": "NaOH", **half}, "potash jug": {"alkali": "KOH", **half}},
+        "blends": {"hard": {"fats": [{"fat": "coconut", "share": "70 %"}, {"fat": "cocoa_butter", "share": "30 %"}]}}})
+    star = {"name": "Star", "material": "star", "bought": {}, "per_piece": 1, "spares": "5 %"}
+    pour = {**plain["pour"], "formula": "both.formula.json", "lye_from": ["soda jug", "potash jug"], "blend": "hard"}
+    write("ready/ready.run.json", {**plain, "pour": pour, "decorations": [star]})
+    yield ["plan", f"{folder}/ready/ready.run.json"]
+    yield ["buy", f"{folder}/ready/ready.run.json"]
+
+
 def of_fixtures():
     """What no shipped file shows."""
     # Two pockets with a low wall between them, in centimetres; a cavity that ends in a point.
@@ -273,6 +291,7 @@ def of_fixtures():
     write("studio/lean.run.json", {key: value for key, value in plain.items() if key not in ("losses", "scales")})
     yield ["plan", f"{folder}/studio/lean.run.json"]
     yield from of_buying(plain)
+    yield from of_what_stands_ready(plain)
     loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
     yield ["plan", f"{folder}/across.run.json"]

@@ -115,11 +115,15 @@ def order(vessels, name):
         alkalis = [i for i, row in enumerate(rows) if row["role"] == "alkali"]
         check(alkalis, f"{name}: {vessel['key']} has no alkali")
         wet = [i for i, row in enumerate(rows) if row["role"] in ("water", "ice", "liquid")]
-        check(wet and max(wet) < alkalis[0], f"{name}: {vessel['key']}: alkali stands at {alkalis}, what is wet at {wet}")
+        ready = [i for i in alkalis if rows[i]["name"].startswith(("NaOH solution, ", "KOH solution, "))]  # stands ready in the studio
+        check((wet or ready == alkalis) and max(wet, default=-1) < alkalis[0], f"{name}: {vessel['key']}: alkali stands at {alkalis}, what is wet at {wet}")
+        check(ready == alkalis[len(alkalis) - len(ready):], f"{name}: {vessel['key']}: dry alkali after a solution")
         for i, row in enumerate(rows):
             check(("into the cooled lye" in row.get("note", "")) == (i > alkalis[-1]), f"{name}: {row['key']} at {i}, alkali at {alkalis}")
-        check(any("never water into alkali" in words["text"] and words["is_order"] for words in vessel["words"]),
-              f"{name}: {vessel['key']} does not say which goes into which")
+        orders = " ".join(words["text"] for words in vessel["words"] if words["is_order"])
+        into = "never water into alkali" if len(ready) < len(alkalis) else "never water into solution" if wet else "First stir the strong solution"
+        check(into in orders, f"{name}: {vessel['key']} does not say which goes into which")
+        check(not ready or "stir the strong solution" in orders, f"{name}: {vessel['key']}: the solution is not stirred")
     early = [bool(vessel.get("day_before")) for vessel in vessels]
     check(early == sorted(early, reverse=True), f"{name}: the day before does not come first")
 

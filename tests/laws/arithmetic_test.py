@@ -52,16 +52,16 @@ class Comparison:
 
 
 def by_kind(lines, names):
-    """The printed lines as fats, dispersing oils, alkalis, plain water, then all that is stirred in, `names`, as the formula lists it:
+    """The printed lines as fats, dispersing oils, alkalis (dry ones first), plain water, then all that is stirred in, `names`, as the formula lists it:
     they are printed in the order of the hands, what is wet before the alkali."""
 
     def place(line):
         name = line["name"]
         if name in names:
             return 4, names.index(name)
-        if name.startswith(("NaOH,", "KOH,")):
-            return 2, 0
-        return (3 if name == "Water, distilled" else 1 if " to disperse the " in name else 0), 0
+        if name.startswith(("NaOH,", "KOH,", "NaOH solution,", "KOH solution,")):
+            return 2, " solution," in name
+        return (3 if name in ("Water, distilled", "Extra water, distilled") else 1 if " to disperse the " in name else 0), 0
 
     return sorted(lines, key=place)
 
@@ -88,19 +88,32 @@ def compare_weighings(compare, whose, got, weighings):
     compare.grams(whose + " fats", got["fats_g"], total(lambda w: w.fats_sum))
     alkalis = total(lambda w: w.alkalis)
     for key, name in (("naoh_g", "NaOH"), ("koh_g", "KOH")):
-        compare.grams(f"{whose} {name}", got[key], sum(m for m, alkali in zip(alkalis, formula.alkalis) if alkali[0] == name))
+        dry, _ = formula.as_dry(alkalis, 0)
+        # Of a solution the pure alkali, cut to the milligram.
+        compare.grams(f"{whose} {name}", got[key], sum(m for m, alkali in zip(dry, formula.alkalis) if alkali[0] == name))
     compare.grams(whose + " water", got["water_g"], total(lambda w: w.water))
     plain = total(lambda w: w.plain)
-    expected = [(f"fat {f[0]}", m) for f, m in zip(formula.fats, total(lambda w: w.fats))]
+    expected = [] if formula.blend is None else [("blend", total(lambda w: w.blend))]
+    expected += [(f"fat {f[0]}", m) for f, m in zip(formula.fats, total(lambda w: w.beside)) if m]
     expected += [(f"oil for {p.name}", m) for p, m in zip(formula.parts, total(lambda w: w.oils)) if m]
-    expected += [(a[0], m) for a, m in zip(formula.alkalis, alkalis)]
+    expected += [(formula.alkalis[k][0], alkalis[k]) for k in in_order(formula)]
+    compare.grams(whose + " plain water", got["plain_water_g"], plain)
+    dissolved = [(formula.alkalis[k], alkalis[k]) for k in in_order(formula) if formula.dissolved[k]]
+    compare.same(whose + " solutions", len(got["solutions"]), len(dissolved))
+    for line, ((name, _, strength, low, high), mass) in zip(got["solutions"], dissolved):
+        compare.same(whose + " solution", line["alkali"], name)
+        compare.grams(f"{whose} {name} solution", line["g"], mass)
+        compare.grams(f"{whose} water in {name} solution", line["brings_water_g"], mass * (1 - strength))
+        for key, value in (("stated", strength), ("low", low), ("high", high)):
+            compare.shown(f"{whose} {name} solution, {key} (%)", line["strength_percent"][key], 100 * value, 2)
     expected += [("plain water", plain)] if plain else []
     expected += [(p.name, m) for p, m in zip(formula.parts, total(lambda w: w.parts))]
     compare.same(whose + " ingredients, how many", len(got["ingredients"]), len(expected))
     lines = by_kind(got["ingredients"], [p.name for p in formula.parts])
     for line, (name, mass) in zip(lines, expected):
         compare.grams(f"{whose} {name}", line["g"], mass)
-    for line, mass in zip(lines, total(lambda w: w.set_aside)):
+    aside = [m for m, beside in zip(total(lambda w: w.set_aside), total(lambda w: w.beside)) if beside]
+    for line, mass in zip([line for line in lines if line["role"] == "fat"], aside):
         compare.grams(whose + " oil set aside", line.get("set_aside_for_colours_g", 0), mass)
     said, superfats = got["superfat_percent"], [superfat_of(w) for w in distinct(weighings)]
     # Two may come out as low as each other, but for rounding in binary.
@@ -110,6 +123,11 @@ def compare_weighings(compare, whose, got, weighings):
     compare.same(f"{whose} superfat (%)", said["effective"], 100 * superfat.nominal, 0.005 + 1e-4)
     for key, value in (("low", superfat.low), ("high", superfat.high), ("likely_low", superfat.likely_low), ("likely_high", superfat.likely_high)):
         compare.same(f"{whose} superfat, {key} (%)", said[key], 100 * value, 0.01 + 1e-4)  # ends are shown outwards
+
+
+def in_order(formula):
+    """The formula's alkalis as they are weighed: what is dry before solutions."""
+    return sorted(range(len(formula.alkalis)), key=lambda k: formula.dissolved[k])
 
 
 def distinct(things):
@@ -142,9 +160,14 @@ def printed_superfat(got, weighing):
     def take(masses):
         return [second.F(str(next(lines))) if m else second.F(0) for m in masses]
 
-    fats = [second.F(str(next(lines))) for _ in formula.fats]
+    blend = second.F(0) if weighing.blend is None else second.F(str(next(lines)))
+    fats = take(weighing.beside)
+    if weighing.blend is not None:
+        fats = [m + blend * part for m, part in zip(fats, formula.blend_parts)]
     oils = take(weighing.oils)
-    alkalis = [second.F(str(next(lines))) for _ in formula.alkalis]
+    alkalis = [second.F(0)] * len(formula.alkalis)
+    for k in in_order(formula):
+        alkalis[k] = second.F(str(next(lines)))
     if weighing.plain:
         next(lines)
     parts = [second.F(str(next(lines))) for _ in formula.parts]

@@ -287,7 +287,51 @@ class CarelessMaker:
                             lambda: base["fats"][0].update(share="120 %"), lambda: base["alkali"].append(copy.deepcopy(base["alkali"][0]))])()
         return slip
 
-    SLIPS = [(alkali_among_parts, 6), (naoh_value, 2), (juice_as_acid, 4), (juice_too_strong, 3), (tartar, 1), (salt_as_acid, 2), (acid_denied, 1), (values_swapped, 2),
+    @staticmethod
+    def ready(files, **slipped):
+        """A jug of half alkali, half water in the studio, taken by the run; `slipped` is what stands there wrong."""
+        jug = {"alkali": "NaOH", "strength": "50 %", "strength_range": ["49.5 %", "50.5 %"], "kept_at": "20 °C", **slipped}
+        files["studio.json"] = {"schema": "brimwright.studio/1", "lye_solutions": {"the jug": {k: v for k, v in jug.items() if v is not None}}}
+        files["chance.run.json"]["pour"]["lye_from"] = "the jug"
+
+    def strength_typed(self, files):
+        slip = Slip("a lye solution's strength typed as a ratio, a bare number or below the truth by a figure")
+        slip.purity["NaOH"] = 0.5
+        self.ready(files, strength=self.chance.choice(["50", "0.5", "0,5", 50, 0.5, "1:1", "1 : 1", "1/2", "5 %", "500 %", "0.5 %", "50 g", "20 %", "1:2"]))
+        return slip
+
+    def strength_range(self, files):
+        slip = Slip("a lye solution's range slipped or left out")
+        slip.purity["NaOH"] = 0.5
+        self.ready(files, strength_range=self.chance.choice([None, [], ["50 %"], ["50.5 %", "49.5 %"], ["49.5", "50.5"], ["5 %", "51 %"], ["50 %", "55 %"], ["51 %", "52 %"],
+                                                             ["49 %", "50 %", "51 %"], "49 % to 51 %"]))
+        return slip
+
+    def weaker_than_it_is(self, files):
+        """The jug was open, or another one was meant: nothing in the file shows it."""
+        slip = Slip("a lye solution stronger than its range", cannot_show=True)
+        slip.purity["NaOH"] = self.chance.choice([0.5, 0.52, 0.45])
+        stated = self.chance.choice([33, 40, 42])
+        self.ready(files, strength=f"{stated} %", strength_range=[f"{stated - 1} %", f"{stated + 1} %"])
+        return slip
+
+    def open_jug(self, files):
+        """It may have grown as strong as the range allows: then the plan says so, where that leaves lye over."""
+        slip = Slip("a lye solution as strong as its range allows")
+        high = self.chance.choice([51, 51.5, 52])
+        self.ready(files, strength_range=["49 %", f"{high} %"])
+        slip.purity["NaOH"] = high / 100
+        return slip
+
+    def solution_of_other(self, files):
+        slip = Slip("a solution of the other alkali, or one that is not there")
+        slip.purity["NaOH"] = 0.5
+        self.ready(files, **self.chance.choice([{"alkali": "KOH"}, {"alkali": None}, {"alkali": "lye"}]))
+        if self.chance.random() < 0.3:
+            files["chance.run.json"]["pour"]["lye_from"] = self.chance.choice(["the jugg", "NaOH", ["the jug", "the jug"], []])
+        return slip
+
+    SLIPS = [(strength_typed, 2), (strength_range, 2), (weaker_than_it_is, 1), (open_jug, 2), (solution_of_other, 1), (alkali_among_parts, 6), (naoh_value, 2), (juice_as_acid, 4), (juice_too_strong, 3), (tartar, 1), (salt_as_acid, 2), (acid_denied, 1), (values_swapped, 2),
              (own_fat_slipped, 3), (milk_as_fat, 3), (purity, 1), (purity_of_other, 1), (range_of_purity, 1), (superfat_slip, 1), (acid_among_fats, 1), (unit, 1), (radius, 1),
              (alkali_swapped, 1)]
 

@@ -74,6 +74,7 @@ class Writer:
 
 class RunMaker:
     def __init__(self, seed):
+        self.seed = seed
         self.chance = random.Random(seed)
         self.write = Writer(self.chance)
         self.files = {}
@@ -509,6 +510,8 @@ class RunMaker:
                 document["lye_pot"] = {}
                 if self.some(0.5):
                     document["lye_pot"]["pot_tare"] = "312 g"
+        if "lye_pot" not in document:
+            self.solutions(document)
         laid_in = is_cut and self.some(0.4)
         if not buried and not laid_in and self.some(0.3):
             self.layers(document, self.guess_mass(shape))
@@ -525,12 +528,61 @@ class RunMaker:
             self.batches(document, mould["cavities"] * document["pour"].get("moulds_owned", mould.get("owned", 1)), self.guess_mass(shape))
         if self.some(0.3):
             self.label(document, 90 if is_cut else self.guess_mass(shape))
+        self.bought(document)
         if self.some(0.25):
             document["dust"] = [{"name": "gold mica", "per_piece": f"{self.chance.randint(5, 60)} mg"}]
         if self.some(0.1) and any("fragrances" in d for d in self.files.values()):
             document["bottles"] = [{"name": "invented essential oil blend", "holds": write.mass(between(20, 120))}]
         self.files["chance.run.json"] = document
         return self.files
+
+    def solutions(self, document):
+        """Lye that stands ready in the studio, about as strong as makers keep it, and taken by some batters."""
+        chance = random.Random(f"{self.seed}, solutions")  # of its own: all else of a run stays as it is without it
+        write, ready, is_used = Writer(chance), {}, False
+        for name, alkali in (("NaOH jug", "NaOH"), ("the small jug", "NaOH"), ("KOH solution 45 %", "KOH")):
+            strength = chance.choice([50, 50, 45, 48.5, 40, 33.3])
+            ends = strength - round(chance.uniform(0, 1), 1), strength + round(chance.uniform(0, 1.5), 1)
+            ready[name] = {"alkali": alkali, "strength": write.per_cent(strength), "strength_range": [write.per_cent(end) for end in ends], "kept_at": "20 °C"}
+        for part in ("pour", "pipe"):
+            if part not in document or chance.random() > 0.18:
+                continue
+            taken = {a["alkali"] for a in self.files[document[part]["formula"]]["alkali"]}
+            names = [chance.choice(["NaOH jug", "the small jug"])] if "NaOH" in taken else []
+            if "KOH" in taken and (not names or chance.random() < 0.6):
+                names = chance.choice([["KOH solution 45 %"], names + ["KOH solution 45 %"]])
+            document[part]["lye_from"] = names[0] if len(names) == 1 and chance.random() < 0.5 else names
+            is_used = True
+        blends = {}
+        for part in ("pour", "pipe"):
+            if part in document and chance.random() < 0.15 and len(self.files[document[part]["formula"]]["fats"]) > 1:
+                document[part]["blend"] = self.blend(chance, write, document[part]["formula"], blends)
+        if is_used or blends:
+            self.files["studio.json"] = {"schema": "brimwright.studio/1", "lye_solutions": ready, "blends": blends}
+
+    def bought(self, document):
+        """A decoration that is bought by the piece and only counted; of a chance of its own too."""
+        chance = random.Random(f"{self.seed}, bought")
+        if chance.random() > 0.1:
+            return
+        bought = {"weighs": Writer(chance).mass(round(chance.uniform(0.3, 4), 1))} if "label" in document or chance.random() < 0.6 else {}
+        document.setdefault("decorations", []).append({"name": "Sugar star", "material": "sugar star", "bought": bought, "spares": f"{chance.randint(0, 12)} %",
+                                                       "per_cast" if chance.random() < 0.3 else "per_piece": chance.randint(1, 3)})
+
+    def blend(self, chance, write, formula, blends):
+        """Some of a formula's fats, melted together as a maker would: about as they stand in it, or in round figures."""
+        fats = self.files[formula]["fats"]
+        some = chance.sample(fats, chance.randint(2, len(fats)))
+        shares = [float(fat["share"].split()[0].replace(",", ".")) for fat in some]
+        parts = [round(100 * s / sum(shares)) if chance.random() < 0.7 else chance.randint(5, 60) for s in shares]
+        parts = [max(1, round(100 * part / sum(parts))) for part in parts]
+        parts[parts.index(max(parts))] += 100 - sum(parts)
+        name = f"blend for {formula}"
+        blends[name] = {"fats": [{"fat": fat["fat"], "share": f"{part} %"} for fat, part in zip(some, parts)]}
+        if chance.random() < 0.5:
+            return name
+        room = min(s / part for s, part in zip(shares, parts))  # of one
+        return {"name": name, "share": write.per_cent(int(1000 * room * chance.uniform(0.2, 1)) / 10)}
 
     def topping_lye(self, lye):
         """The same alkalis from the same lot; as strong, or weaker."""

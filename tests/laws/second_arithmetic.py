@@ -369,8 +369,13 @@ def rate(text, bulk):
 
 
 class Formula:
-    def __init__(self, document, published, own_fats=()):
+    """`standing`: lye solutions that stand ready, as the studio tells of them, each weighed in place of its dry alkali.
+    `blend`: fats that stand ready melted together, as the studio tells of them, and the share of all fats that is asked for, or nothing
+    for as much as there is room for: it is weighed in place of what it holds of the fats."""
+
+    def __init__(self, document, published, own_fats=(), standing=(), blend=None):
         self.published = published
+        solutions = {entry["alkali"]: entry for entry in standing}
         fats = dict(published.fats)
         for entry in own_fats:
             fats[entry["id"]] = Fat.of_maker(entry, published)
@@ -383,11 +388,22 @@ class Formula:
             if "saponification_value" in entry:
                 fat = fat.with_value(entry["saponification_value"])
             self.fats.append((entry["fat"], fat, share(entry["share"])))
+        self.blend = self.blend_parts = None  # its share of all fats, and what of it is each fat
+        if blend:
+            parts = {entry["fat"]: share(entry["share"]) for entry in blend[0]["fats"]}
+            total = sum(parts.values())
+            self.blend_parts = [parts.get(name, F(0)) / total for name, _, _ in self.fats]
+            room = min(s / part for (_, _, s), part in zip(self.fats, self.blend_parts) if part)
+            self.blend = share(blend[1]) if blend[1] else room
         self.alkalis = []  # (name, share of saponifying, purity, least and greatest purity)
         for entry in document["alkali"]:
             purity = share(entry["purity"])
             least, most = map(share, entry["purity_range"]) if "purity_range" in entry else published.purity_range(entry["alkali"], purity)
+            if entry["alkali"] in solutions:  # what is weighed is so strong, and the rest of it is water
+                solution = solutions[entry["alkali"]]
+                purity, (least, most) = share(solution["strength"]), map(share, solution["strength_range"])
             self.alkalis.append((entry["alkali"], share(entry["share"]), purity, least, most))
+        self.dissolved = [entry["alkali"] in solutions for entry in document["alkali"]]
         self.water_way, self.water_value = next(iter(document["water"].items()))
         self.water_value = F(str(self.water_value)) if self.water_way == "water_to_alkali" else share(self.water_value)
         self.parts = [Part(entry, published, fats, self.at) for list_name in ("additives", "fragrances", "colours", "liquids")
@@ -413,8 +429,16 @@ class Formula:
     def pure(self, alkalis):
         return sum(m * purity for m, (_, _, purity, _, _) in zip(alkalis, self.alkalis))
 
+    def in_solutions(self, alkalis):
+        """Water that the solutions among the weighed alkalis bring."""
+        return sum((m * (1 - a[2]) for m, a, dissolved in zip(alkalis, self.alkalis, self.dissolved) if dissolved), F(0))
+
+    def as_dry(self, alkalis, plain):
+        """The same lye of pure alkali and more water, where solutions were weighed."""
+        return [m * a[2] if dissolved else m for m, a, dissolved in zip(alkalis, self.alkalis, self.dissolved)], plain + self.in_solutions(alkalis)
+
     def all_water(self, alkalis, fats):
-        """The formula's water, that in liquids included."""
+        """The formula's water, that in liquids and solutions included."""
         if self.water_way == "lye_strength":
             return self.pure(alkalis) * (1 - self.water_value) / self.water_value
         return self.pure(alkalis) * self.water_value if self.water_way == "water_to_alkali" else fats * self.water_value
@@ -426,7 +450,7 @@ class Formula:
         oils = [p.extra_oil(m) for p, m in zip(self.parts, parts)]
         alkalis = self.bought(self.koh_need([s for _, _, s in self.fats], oils, parts))
         all_water = self.all_water(alkalis, F(1))
-        plain = all_water - sum(m * p.water for m, p in zip(parts, self.parts))
+        plain = all_water - sum(m * p.water for m, p in zip(parts, self.parts)) - self.in_solutions(alkalis)
         return parts, oils, alkalis, plain, 1 + sum(oils) + sum(alkalis) + plain + sum(parts), all_water
 
     def solve(self):
@@ -449,24 +473,20 @@ class Formula:
         volume = sum(float(s) / fat.density_at(self.at) for _, fat, s in self.fats)
         volume += sum(float(m) / self.all_fats[p.oil[0]].density_at(self.at) for m, p in zip(self.oils_per_gram, self.parts) if p.oil)
         volume += sum(float(m) / p.density for m, p in zip(self.parts_per_gram, self.parts))
-        bought = sum(self.alkalis_per_gram)
-        lye = bought + self.plain_per_gram
-        for m, (name, _, purity, *_) in zip(self.alkalis_per_gram, self.alkalis):
-            strength = self.dense_part(name, purity) * bought / lye
-            volume += float(lye * m / bought) / self.published.lye_density(name, strength, self.at)
-        return float(self.batter_per_gram) / volume
+        return float(self.batter_per_gram) / (volume + self.lye_volume(self.alkalis_per_gram, self.plain_per_gram))
 
     def lye_volume(self, alkalis, water):
-        """ml of a lye in its jug, at the pour's temperature; impurities as above."""
-        bought = sum(alkalis)
+        """ml of a lye at the pour's temperature; impurities as above; `water` is what is weighed as water."""
+        dry, water = self.as_dry(alkalis, water)
+        bought = sum(dry)
         lye = bought + water
-        return sum(float(lye * m / bought) / self.published.lye_density(name, self.dense_part(name, purity) * bought / lye, self.at)
-                   for m, (name, _, purity, *_) in zip(alkalis, self.alkalis) if m)
+        return sum(float(lye * m / bought) / self.published.lye_density(name, self.dense_part(name, purity, dissolved) * bought / lye, self.at)
+                   for m, (name, _, purity, *_), dissolved in zip(dry, self.alkalis, self.dissolved) if m)
 
     @staticmethod
-    def dense_part(name, purity):
-        """What of it is as dense in the lye as alkali is: the rest of KOH is water."""
-        return purity if name == "KOH" else 1
+    def dense_part(name, purity, dissolved):
+        """What of it is as dense in the lye as alkali is: the rest of KOH is water; of a solution's pure alkali all."""
+        return purity if name == "KOH" and not dissolved else 1
 
     def stirred_into_lye(self, parts):
         return sum(float(m) / p.density for m, p in zip(parts, self.parts) if p.to == "lye")
@@ -490,7 +510,14 @@ class Weighing:
         formula, scales = self.formula, self.scales
         all_fats = to_make / formula.batter_per_gram
         exact_fats = [s * all_fats for _, _, s in formula.fats]
-        self.fats = [to_step(m, scales.large, "up") for m in exact_fats]
+        self.blend = None
+        if formula.blend is not None:  # weighed as one, and what is left of each fat beside it
+            exact_blend = formula.blend * all_fats
+            self.blend = to_step(exact_blend, scales.large, "up")
+            exact_fats = [m - part * exact_blend for m, part in zip(exact_fats, formula.blend_parts)]
+            exact_fats = [m if m > F(1, 10**9) * all_fats else F(0) for m in exact_fats]
+        self.beside = [to_step(m, scales.large, "up") for m in exact_fats]
+        self.fats = self.beside if self.blend is None else [m + part * self.blend for m, part in zip(self.beside, formula.blend_parts)]
         self.fats_sum = sum(self.fats)
         exact_parts = [m * self.fats_sum for m in formula.parts_per_gram]
         self.parts = [to_step(m, scales.step_on_fine(m), "down" if p.limited else "nearest")
@@ -500,16 +527,20 @@ class Weighing:
         exact_alkalis = formula.bought(formula.koh_need(self.fats, self.oils, self.parts))
         self.alkalis = [to_step(m, scales.step_on_fine(m), "down") for m in exact_alkalis]
         self.in_liquids = sum(m * p.water for m, p in zip(self.parts, formula.parts))
-        self.exact_plain = max(F(0), formula.all_water(self.alkalis, self.fats_sum) - self.in_liquids)
+        self.in_solutions = formula.in_solutions(self.alkalis)
+        self.exact_plain = max(F(0), formula.all_water(self.alkalis, self.fats_sum) - self.in_liquids - self.in_solutions)
         self.plain = to_step(self.exact_plain, scales.large, "nearest")
-        # Above 50 % alkali does not dissolve: the pot holds its weight of water at least.
-        least = formula.pure(self.alkalis) - sum(m * p.water for m, p in zip(self.parts, formula.parts) if p.to == "lye")
+        # Above 50 % alkali does not dissolve: the pot holds its weight of water at least; and what is dry dissolves before a
+        # solution is stirred in.
+        dry = sum(m * a[2] for m, a, dissolved in zip(self.alkalis, formula.alkalis, formula.dissolved) if not dissolved)
+        least = max(formula.pure(self.alkalis) - self.in_solutions, dry) - sum(m * p.water for m, p in zip(self.parts, formula.parts) if p.to == "lye")
         if self.plain < least * (1 - AS_GOOD_AS):
             self.plain = to_step(least, scales.large, "up")
-        self.water = self.plain + self.in_liquids
+        self.water = self.plain + self.in_liquids + self.in_solutions
         self.batter = self.fats_sum + sum(self.parts) + sum(self.oils) + sum(self.alkalis) + self.plain
         # How coarse each was weighed, for the superfat's doubts.
-        self.doubts = {"fats": [(scales.large, scales.goes_on_large(m)) for m in exact_fats],
+        self.doubts = {"fats": [(scales.large if m else F(0), scales.goes_on_large(m)) for m in exact_fats],
+                       "blend": None if self.blend is None else (self.blend, scales.large, scales.goes_on_large(exact_blend)),
                        "oils": [(scales.step_on_fine(m), scales.goes(m)) for m in exact_oils],
                        "alkalis": [(scales.step_on_fine(m), scales.goes(m)) for m in exact_alkalis],
                        "parts": [(scales.step_on_fine(m), scales.goes(m)) for m in exact_parts]}
@@ -539,6 +570,10 @@ class Superfat:
 
         for mass, (_, fat, _), doubt in zip(fats, formula.fats, doubts["fats"]):
             add(mass, fat, doubt)
+        self.blend = None  # how far off its weighing may be at worst, how often it is put on the scale, what of it is each fat
+        if doubts.get("blend"):
+            mass, step, goes = doubts["blend"]
+            self.blend = float(min(step / 2 * goes, mass / 2)), goes, [float(p) for p, m in zip(formula.blend_parts, fats) if m > 0]
         for mass, part, doubt in zip(oils, formula.parts, doubts["oils"]):
             if part.oil:
                 add(mass, formula.all_fats[part.oil[0]], doubt)
@@ -566,9 +601,12 @@ class Superfat:
             return min(half_step * goes, mass / 2)
 
         more, less = math.prod(1 + o for o in self.of_lye), math.prod(1 - o for o in self.of_lye)
-        self.low = self.value([(f[0] - off(f[0], f[4], f[5]), f[1]) for f in self.fats],
+        in_blend = [0.0] * len(self.fats)
+        if self.blend:
+            in_blend[:len(self.blend[2])] = [self.blend[0] * part for part in self.blend[2]]
+        self.low = self.value([(f[0] - off(f[0], f[4], f[5]) - b, f[1]) for f, b in zip(self.fats, in_blend)],
                               [((a[0] + off(a[0], a[4], a[5])) * more, a[3]) for a in self.alkalis], [a[0] - off(a[0], a[1], a[2]) for a in self.acids])
-        self.high = self.value([(f[0] + off(f[0], f[4], f[5]), f[3]) for f in self.fats],
+        self.high = self.value([(f[0] + off(f[0], f[4], f[5]) + b, f[3]) for f, b in zip(self.fats, in_blend)],
                                [((a[0] - off(a[0], a[4], a[5])) * less, a[1]) for a in self.alkalis], [a[0] + off(a[0], a[1], a[2]) for a in self.acids])
 
         def half_difference(change):
@@ -592,6 +630,9 @@ class Superfat:
         for i, (mass, half, goes) in enumerate(self.acids):
             u = off(mass, half, goes) / root3 / math.sqrt(goes)
             scales += half_difference(lambda sign: self.value(fats, alkalis, swap(acids, i, mass + sign * u))) ** 2
+        if self.blend:
+            u = 1 / root3 / math.sqrt(self.blend[1])
+            scales += half_difference(lambda sign: self.value([(m + sign * u * b, s) for (m, s), b in zip(fats, in_blend)], alkalis, acids)) ** 2
         for o in self.of_lye:
             u = o / root3
             scales += half_difference(lambda sign: self.value(fats, [(m * (1 + sign * u), p) for m, p in alkalis], acids)) ** 2
@@ -878,14 +919,21 @@ class Run:
         self.document = document
         self.scales = Scales(document["scales"])
 
-        def formula(name):
+        def formula(batter):
+            name, studio = batter["formula"], files.get("studio.json", {})
             own = files[files[name]["own_fats"]]["fats"] if "own_fats" in files[name] else ()
-            return Formula(files[name], published, own)
+            taken = batter.get("lye_from", [])
+            solutions = [studio["lye_solutions"][n] for n in ([taken] if isinstance(taken, str) else taken)]
+            blend = batter.get("blend")
+            if blend:
+                blend = {"name": blend} if isinstance(blend, str) else blend
+                blend = studio["blends"][blend["name"]], blend.get("share")
+            return Formula(files[name], published, own, solutions, blend)
 
         pour = document["pour"]
         self.mould = Mould(files[pour["mould"]], pour.get("moulds_owned"))
         cavity = self.mould.cavity
-        self.base = formula(pour["formula"])
+        self.base = formula(pour)
         self.line = self.mould.depth_of(pour["line"])
         self.displaced = sum(self.displaced_by(d, files) for d in document.get("decorations", []))
         self.volume_each = cavity.volume(self.line) - self.displaced
@@ -900,7 +948,7 @@ class Run:
         self.layer_volumes = self.divide(pour.get("layers", []))
         self.whippings_each, self.topping = document.get("batch", {}).get("whippings", 1), None
         if "pipe" in document:
-            self.topping = Topping(document["pipe"], self.losses["pipe"], formula(document["pipe"]["formula"]), self.recess, self.scales, files, tips)
+            self.topping = Topping(document["pipe"], self.losses["pipe"], formula(document["pipe"]), self.recess, self.scales, files, tips)
         self.shared = "lye_pot" in document
         self.batch_of = lru_cache(maxsize=None)(self.mixed)
         self.weigh_base = lru_cache(maxsize=None)(self.weighed_base)
@@ -1076,6 +1124,9 @@ class Run:
     def decoration(self, decoration, files):
         needed = self.pieces["make"] * decoration["per_piece"] if "per_piece" in decoration else self.pieces["casts"] * decoration["per_cast"]
         casts = whole(needed * (1 + share(decoration["spares"])), "up")
+        if "bought" in decoration:  # only counted
+            weighs = quantity(decoration["bought"]["weighs"], "mass") if "weighs" in decoration["bought"] else None
+            return {"casts": casts, "cavity_fills": 0, "tray_fills": 0, "volume_each_ml": 0, "mass_each_g": weighs, "make_g": F(0)}
         each = self.cast_volume(decoration, files)
         fills, trays = casts, 1
         if "mould" in decoration:
@@ -1168,9 +1219,9 @@ class Run:
         on_it = sum(float(quantity(dust["per_piece"], "mass")) for dust in self.document.get("dust", []))
         for decoration, mine in zip(self.document.get("decorations", []), self.decorations):
             if "per_piece" in decoration and "buried" not in decoration:
-                on_it += float(decoration["per_piece"] * mine["mass_each_g"])
+                on_it += float(decoration["per_piece"] * (mine["mass_each_g"] or 0))
             elif "drizzle" in decoration:
-                on_it += share_of_top * float(decoration["per_cast"] * mine["mass_each_g"])
+                on_it += share_of_top * float(decoration["per_cast"] * (mine["mass_each_g"] or 0))
         return on_it
 
     def weights(self):
@@ -1189,7 +1240,7 @@ class Run:
         if not self.cut:
             h, e = self.line, 1e-4
             worth = (self.mould.cavity.volume(h) - self.mould.cavity.volume(h - e)) / e
-            rest = sum(float((d["per_piece"] if "per_piece" in d else d["per_cast"]) * mine["mass_each_g"])
+            rest = sum(float((d["per_piece"] if "per_piece" in d else d["per_cast"]) * (mine["mass_each_g"] or 0))
                        for d, mine in zip(self.document.get("decorations", []), self.decorations))
             rest += sum(float(quantity(d["per_piece"], "mass")) for d in self.document.get("dust", []))
             return [piece(float(self.mass_each), sum(colours), rest, float(self.topping.mass_each) if self.topping else 0.0, worth)]
@@ -1227,7 +1278,7 @@ class Run:
         if not self.cut:
             return 0.0
         area = mean([(x[1] - x[0]) * (y[1] - y[0]) for x, y, _ in self.cut.bars()])
-        return sum(float(area / self.cut.area * decoration["per_cast"] * mine["mass_each_g"])
+        return sum(float(area / self.cut.area * decoration["per_cast"] * (mine["mass_each_g"] or 0))
                    for decoration, mine in zip(self.document.get("decorations", []), self.decorations)
                    if "per_cast" in decoration and "buried" not in decoration and "drizzle" not in decoration)
 

@@ -15,14 +15,21 @@ export type Ingredient = Weighed & {
    */
   name: string;
   /**
-   * What it is in the batter; extra_oil disperses a colour and is no fat of the formula, liquid stands in for water, acid takes alkali.
+   * What it is in the batter; blend holds several of its fats, melted together; extra_oil disperses a colour and is no fat of the formula, liquid stands in for water, acid takes alkali.
    */
-  role: "fat" | "extra_oil" | "alkali" | "water" | "liquid" | "acid" | "additive" | "fragrance" | "colour";
+  role: "fat" | "blend" | "extra_oil" | "alkali" | "water" | "liquid" | "acid" | "additive" | "fragrance" | "colour";
   goes_into: "fats" | "lye" | "batter";
   /**
    * Of a fat: its id in files of fats.
    */
   fat?: string;
+  /**
+   * Of a blend: what of it is each fat, by its id.
+   */
+  holds?: {
+    fat: string;
+    percent: number;
+  }[];
   /**
    * The same by US teaspoons, where a bulk density is known.
    */
@@ -412,17 +419,25 @@ export interface SharedBase {
    */
   fats_g: number;
   /**
-   * As weighed, with its impurity.
+   * As weighed, with its impurity; of a solution the pure NaOH in it.
    */
   naoh_g: number;
   /**
-   * As weighed, with its impurity.
+   * As weighed, with its impurity; of a solution the pure KOH in it.
    */
   koh_g: number;
   /**
-   * All of it: plain, and in liquids that stand in for it.
+   * All of it: plain, in solutions, and in liquids that stand in for it.
    */
   water_g: number;
+  /**
+   * Of it, what is weighed as water.
+   */
+  plain_water_g: number;
+  /**
+   * Each alkali that is weighed as a solution that stands ready, not dry.
+   */
+  solutions: ReadySolution[];
   /**
    * Vinegar's and the like, beside water_g.
    */
@@ -449,6 +464,38 @@ export interface SharedBase {
    * In the order you work: what is wet before the alkali.
    */
   ingredients: Ingredient[];
+}
+/**
+ * An alkali as it is weighed: dissolved, of that strength.
+ */
+export interface ReadySolution {
+  /**
+   * As the studio calls it.
+   */
+  solution: string;
+  alkali: "NaOH" | "KOH";
+  /**
+   * Of the solution, as its ingredient.
+   */
+  g: number;
+  strength_percent: {
+    /**
+     * Pure alkali in the solution.
+     */
+    stated: number;
+    /**
+     * The weakest it may be.
+     */
+    low: number;
+    /**
+     * The strongest it may be.
+     */
+    high: number;
+  };
+  /**
+   * Water in what is weighed of it.
+   */
+  brings_water_g: number;
 }
 /**
  * Superfat as weighed, in per cent of the alkali that the fats need.
@@ -517,9 +564,9 @@ export interface Heat {
    */
   assumed: boolean;
   /**
-   * Hottest lye solution, in degrees Celsius.
+   * Hottest lye solution, in degrees Celsius; null where a KOH solution is diluted, of which it is not known.
    */
-  peak_c: number;
+  peak_c: number | null;
   /**
    * In degrees Celsius.
    */
@@ -780,6 +827,10 @@ export interface MaterialToBuy {
    * The same of what is counted.
    */
   to_buy_pieces?: number;
+  /**
+   * Of what she makes ahead herself, less what is on the shelf.
+   */
+  to_make_g?: number;
   /**
    * In whole packs.
    */
@@ -2159,17 +2210,25 @@ export interface Batter {
    */
   fats_g: number;
   /**
-   * As weighed, with its impurity.
+   * As weighed, with its impurity; of a solution the pure NaOH in it.
    */
   naoh_g: number;
   /**
-   * As weighed, with its impurity.
+   * As weighed, with its impurity; of a solution the pure KOH in it.
    */
   koh_g: number;
   /**
-   * All of it: plain, and in liquids that stand in for it.
+   * All of it: plain, in solutions, and in liquids that stand in for it.
    */
   water_g: number;
+  /**
+   * Of it, what is weighed as water.
+   */
+  plain_water_g: number;
+  /**
+   * Each alkali that is weighed as a solution that stands ready, not dry.
+   */
+  solutions: ReadySolution[];
   /**
    * Vinegar's and the like, beside water_g.
    */
@@ -2708,7 +2767,7 @@ export interface Around {
   text: string;
 }
 /**
- * A decoration cast beforehand.
+ * A decoration cast beforehand, or one that is bought and only counted: of that, nothing is melted.
  */
 export interface Decoration {
   /**
@@ -2716,9 +2775,13 @@ export interface Decoration {
    */
   name: string;
   /**
-   * What is melted.
+   * What is melted, or bought.
    */
   material: string;
+  /**
+   * As it is, not cast.
+   */
+  bought: boolean;
   /**
    * Spares included.
    */
@@ -2740,9 +2803,9 @@ export interface Decoration {
    */
   volume_each_ml: number;
   /**
-   * Of one.
+   * Of one; null of one that is bought and whose weight is not given.
    */
-  mass_each_g: number;
+  mass_each_g: number | null;
   /**
    * Seconds to cast all of them.
    */
@@ -3084,7 +3147,11 @@ export interface Material {
   /**
    * Used.
    */
-  g: number;
+  g?: number;
+  /**
+   * Used, of what is bought by the piece.
+   */
+  pieces?: number;
   /**
    * Null: unpriced.
    */

@@ -90,7 +90,19 @@ function questions(list: List, name: (i: number) => string, form: (i: number) =>
 }
 
 /** Of all batches together, for it is made ahead. */
+/** What is bought is only counted. */
+function bought_weights(one: Decoration, i: number): TemplateResult {
+  return html`<h3>${one.name}</h3>
+    ${figure({
+      key: `decorations.${i}.count`,
+      label: "Bought, spares included",
+      shown: [String(one.casts), ""],
+      of: `decorations.${i}.casts`,
+    })}`;
+}
+
 function cast_order(plan: Bench, one: Decoration): TemplateResult {
+  if (one.bought) return told(html`<b>${one.casts}</b> × ${one.name}, bought.`);
   const fills = one.tray_fills > 0 ? `, in ${one.tray_fills} tray ${one.tray_fills === 1 ? "fill" : "fills"}` : "";
   const melt = both(weight(state.units, weighed_as(one, "make_")));
   return told(
@@ -100,6 +112,7 @@ function cast_order(plan: Bench, one: Decoration): TemplateResult {
 }
 
 function weights(plan: Bench, one: Decoration, i: number): TemplateResult {
+  if (one.bought) return bought_weights(one, i);
   return html`<h3>${one.name} ${is_of_several(plan.whole) ? html`<small>for the whole run</small>` : nothing}</h3>
     ${figure({
       key: `set-up.decorations.${i}.make`,
@@ -111,7 +124,7 @@ function weights(plan: Bench, one: Decoration, i: number): TemplateResult {
       key: `decorations.${i}.each`,
       label: "Each weighs",
       note: `${trimmed(one.volume_each_ml, 2)} ml`,
-      shown: mass(state.units, one.mass_each_g, 2),
+      shown: mass(state.units, one.mass_each_g ?? 0, 2),
       of: `decorations.${i}.mass_each_g`,
     })}
     ${one.casting_s ? html`<p>${duration(one.casting_s)} of casting.</p>` : nothing} ${fit(one, i)}`;

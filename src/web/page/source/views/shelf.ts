@@ -161,9 +161,12 @@ function heat_words(found: Heat): TemplateResult {
         one.shortest_min * 60 ? duration(one.shortest_min * 60) : "at once"
       } to ${duration(one.longest_min * 60)} in ${one.in}`,
   );
+  const peak =
+    found.peak_c === null
+      ? "The KOH solution warms as it is diluted; how far is not known."
+      : `Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at ${warm(found.boils_at_c)}.`;
   return html`<p class="aside of-plan">
-    Water at ${warm(found.water_at_c)}: the lye may reach ${warm(found.peak_c)}; it boils at
-    ${warm(found.boils_at_c)}.${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${
+    ${peak}${cooling.length ? ` To cool: ${cooling.join("; ")}.` : ""}${
       found.at_pour_c === null ? "" : ` Lye and fats meet at about ${warm(found.at_pour_c)}.`
     }
   </p>`;
