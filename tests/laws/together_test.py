@@ -46,10 +46,15 @@ def renamed(value, names):
 def order_of_chance(seed):
     """Files of runs with one base, and the order of them."""
     chance = random.Random(seed)
-    files, order = {"studio.json": STUDIO}, {"schema": "brimwright.order/1", "lines": []}
+    files, order = {}, {"schema": "brimwright.order/1", "lines": []}
+    standing = {"lye_solutions": {}, "blends": {}}
     for i in range(chance.choice([2, 2, 2, 3, 4])):
         made = RunMaker(f"{seed}:{i}").run()
+        own = made.pop("studio.json", {})
         names = {name: f"l{i}_{name}" for name in made}
+        names |= {name: f"{name}, {i}" for goods in standing for name in own.get(goods, {})}
+        for goods, known in standing.items():
+            known |= {names[name]: good for name, good in own.get(goods, {}).items()}
         made = {names[name]: renamed(document, names) for name, document in made.items()}
         run = made.pop(f"l{i}_chance.run.json")
         if i > 0 and chance.random() < 0.2:  # the first one's mould, in other colours
@@ -60,6 +65,10 @@ def order_of_chance(seed):
         if i > 0:
             first = files["l0.run.json"]
             run["pour"]["formula"] = "l0_base.formula.json"
+            for key in ("lye_from", "blend"):
+                run["pour"].pop(key, None)
+                if key in first["pour"]:
+                    run["pour"][key] = first["pour"][key]
             run["scales"] = first["scales"]
             run["losses"]["pour"]["pot"] = first["losses"]["pour"]["pot"]
             run.pop("pots", None)
@@ -70,6 +79,7 @@ def order_of_chance(seed):
         files[f"l{i}.run.json"] = run
         order["lines"].append({"run": f"l{i}.run.json", "pieces": chance.choice([1, 3, 6, 12, 20, 24, 25, 36, 48, 60]), "together": "A"})
     files["chance.order.json"] = order
+    files["studio.json"] = STUDIO | {goods: known for goods, known in standing.items() if known}
     return files
 
 

@@ -170,12 +170,12 @@ TEST_CASE("an answer that wants more memory than it may have is refused, and the
           "[web][worker]") {
   const ScratchFolder folder;
   ServerSettings settings = patient_settings(folder);
-  // A worker that has planned goes on in 120 MiB; a mesh of 800,000 facets is read in 160, and this
-  // one has two million.
+  // A worker that has planned goes on in 120 MiB; a mesh of two million facets is read in 200, and
+  // this one has four.
   settings.worker.memory_bytes = std::size_t{200} << 20;
   RunningServer server(settings);
   REQUIRE(server.ask("POST", "/api/plan", plan).status == 200);
-  send_large_mesh(server, 1000);
+  send_large_mesh(server, 2000);
   const Response refused = server.ask("POST", "/api/gauge", measure);
   CHECK(refused.status == 500);
   CHECK_THAT(line_of(refused), Contains("more memory") || Contains("stopped while working"));
