@@ -110,7 +110,7 @@ Json step_json(const costing::Step& step, const Place& where) {
 }  // namespace
 
 std::string quote_json(const QuoteReport& report) {
-  const auto& [run, quote, selling, purchases] = report;
+  const auto& [run, quote, selling, purchases, begun] = report;
   const Place where{run.file, ""};
   Json numbers = Json::array(), steps = Json::array(), gaps = Json::array(), costs = Json::array();
   for (std::size_t i = 0; i < quote.numbers.size(); ++i) {
@@ -118,6 +118,10 @@ std::string quote_json(const QuoteReport& report) {
     numbers.back()["cash"] = cash_json(purchases[i]);
   }
   for (const auto& step : quote.steps) steps.push_back(step_json(step, where));
+  Json packs = Json::array();
+  for (const auto& [sell, material, shown, more] : begun)
+    packs.push_back(
+        {{"sell", sell}, {"material", material}, {"shown_as", shown}, {"more", amount_text(more)}});
   for (const auto& gap : quote.gaps)
     gaps.push_back({{"from", gap.from}, {"to", gap.to}, {"why", gap.why}});
   for (const auto& [sell, each] : quote.costs)
@@ -129,6 +133,7 @@ std::string quote_json(const QuoteReport& report) {
                         {"has_tax", selling.tax.has_value()},
                         {"numbers", numbers},
                         {"steps", steps},
+                        {"pack_steps", packs},
                         {"gaps", gaps},
                         {"costs", costs}});
 }

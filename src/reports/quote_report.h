@@ -15,12 +15,21 @@
 
 namespace brimwright::reports {
 
+/// A number of pieces from which more is to be laid out for whole packs of a material, by itself
+/// and without postage.
+struct PackStep {
+  std::int64_t sell = 0;
+  std::string material, shown;  // as in Buying::Material
+  Money more;                   // than one piece fewer asks for
+};
+
 /// A quote of a run, and the purchase for each of its numbers of pieces.
 struct QuoteReport {
   const planning::Run& run;
   const costing::Quote& quote;
   const costing::Selling& selling;
   const std::vector<Buying>& purchases;
+  const std::vector<PackStep>& pack_steps;
 };
 
 /// The same of an order, for each number of times that it is made; at least one.

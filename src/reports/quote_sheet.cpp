@@ -84,6 +84,7 @@ Sheet quote_sheet(const QuoteReport& report, const std::string& printed_at) {
   Sheet sheet = sheet_of(report, report.run.name, "What it costs, what to ask", printed_at);
   if (!report.quote.costs.empty()) sheet.blocks.emplace_back(SheetDrawing{quote_picture(report)});
   if (const auto steps = steps_table(report)) add(sheet, *steps);
+  if (const auto packs = pack_steps_table(report)) add(sheet, *packs);
   add_remarks(sheet, report);
   return sheet;
 }

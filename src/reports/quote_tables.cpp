@@ -413,6 +413,18 @@ std::optional<QuoteTable> steps_table(const QuoteReport& report) {
   return table;
 }
 
+std::optional<QuoteTable> pack_steps_table(const QuoteReport& report) {
+  if (report.pack_steps.empty()) return std::nullopt;
+  QuoteTable table{.title = "ANOTHER PACK, up to " + std::to_string(2 * largest(report.quote)) +
+                            " pieces: each material by itself, no postage",
+                   .heads = {"piece", "of", "to lay out more"},
+                   .rows = {},
+                   .needs_heads = true};
+  for (const PackStep& step : report.pack_steps)
+    table.rows.push_back({std::to_string(step.sell), {step.shown, amount_text(step.more)}});
+  return table;
+}
+
 std::vector<std::string> alarms_of(const QuoteReport& report) {
   std::vector<std::string> alarms;
   for (const auto& number : report.quote.numbers) add_alarms(alarms, "", number);

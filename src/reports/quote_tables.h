@@ -33,6 +33,9 @@ std::vector<QuoteTable> tables_of(const OrderQuoteReport& report, std::size_t fr
 /// Where another whole begins, if anywhere.
 std::optional<QuoteTable> steps_table(const QuoteReport& report);
 
+/// Where another pack begins, if anywhere: a row a material.
+std::optional<QuoteTable> pack_steps_table(const QuoteReport& report);
+
 /// A number of pieces, or so many times an order.
 std::size_t columns_of(const QuoteReport& report);
 std::size_t columns_of(const OrderQuoteReport& report);

@@ -42,8 +42,9 @@ std::string text_of(const Report& report, const std::string& name,
 }  // namespace
 
 std::string quote_text(const QuoteReport& report, const std::string& way_to_a_price) {
-  const auto steps = steps_table(report);
-  return text_of(report, report.run.name, way_to_a_price) + (steps ? table_text(*steps) : "");
+  const auto steps = steps_table(report), packs = pack_steps_table(report);
+  return text_of(report, report.run.name, way_to_a_price) + (steps ? table_text(*steps) : "") +
+         (packs ? table_text(*packs) : "");
 }
 
 std::string quote_text(const OrderQuoteReport& report, const std::string& way_to_a_price) {

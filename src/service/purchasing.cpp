@@ -109,6 +109,22 @@ bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material
                      [&](const trade::Pack& pack) { return pack.material == material; });
 }
 
+Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
+  Materials materials;
+  for (const auto& line : used) {
+    const Amount amount =
+        line.pieces > 0 ? Amount::pieces(line.pieces) : Amount::at_least(line.used);
+    materials.push_back(material(line.name, reports::material_name(line.name, run), amount));
+    if (run.money && run.money->prices.contains(line.name)) continue;  // it is bought
+    materials.back().made_of = line.made_of;
+    for (auto& part : materials.back().made_of)
+      part.name = reports::material_name(part.price_name, run);
+  }
+  return materials;
+}
+
+}  // namespace
+
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs) {
   auto packs = ListedPacks(materials, supplies).take();
@@ -131,22 +147,6 @@ std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Suppl
   }
   return packs;
 }
-
-Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
-  Materials materials;
-  for (const auto& line : used) {
-    const Amount amount =
-        line.pieces > 0 ? Amount::pieces(line.pieces) : Amount::at_least(line.used);
-    materials.push_back(material(line.name, reports::material_name(line.name, run), amount));
-    if (run.money && run.money->prices.contains(line.name)) continue;  // it is bought
-    materials.back().made_of = line.made_of;
-    for (auto& part : materials.back().made_of)
-      part.name = reports::material_name(part.price_name, run);
-  }
-  return materials;
-}
-
-}  // namespace
 
 Materials materials_in(const planning::Run& run, const planning::Plan& plan) {
   return materials_of(planning::materials_used(plan), run);

@@ -30,6 +30,11 @@ void add_materials(Materials& all, const Materials& more);
 /// Puts waste and shelf into `materials`, and what is then still to buy.
 void take_off_stock(Materials& materials, const runs::Supplies& supplies);
 
+/// The studio's packs of `materials`, by their names; where it has none of one, those at the prices
+/// of `runs`.
+std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
+                                   const std::vector<const planning::Run*>& runs);
+
 /// Buys what `buying.materials` lack at least cost: of the studio's packs, and where it has none of
 /// a material at the prices of `runs`.
 void buy(reports::Buying& buying, const runs::Supplies& supplies,

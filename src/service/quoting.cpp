@@ -6,6 +6,7 @@
 #include "runs/selling_reading.h"
 #include "service/order_quoting.h"
 #include "service/ordered.h"
+#include "service/pack_steps.h"
 #include "service/quote_asking.h"
 #include "service/run_planning.h"
 
@@ -47,15 +48,19 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
     used[sell] = all_materials(run, plan, selling);
     return plan;
   };
+  std::map<std::int64_t, Materials> used_of_all;
   const auto amounts_for = [&](std::int64_t sell) {
-    return planning::amounts_for(sell, run, measured, trials);
+    planning::Plan plan = planning::amounts_for(sell, run, measured, trials);
+    used_of_all[sell] = all_materials(run, plan, selling);
+    return plan;
   };
   const costing::Quote quote =
       costing::quote(numbers, plan_for, amounts_for, selling, {run.file, ""});
   std::vector<reports::Buying> purchases;
   for (const std::int64_t sell : numbers)
     purchases.push_back(purchase_for(used[sell], supplies, {&run}));
-  const reports::QuoteReport report{run, quote, selling, purchases};
+  const auto steps = pack_steps(used_of_all, supplies, {&run});
+  const reports::QuoteReport report{run, quote, selling, purchases, steps};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

@@ -1,5 +1,6 @@
 #include "trade/buying.h"
 
+#include "trade/covers.h"
 #include "trade/selection.h"
 #include "units/written_number.h"
 
@@ -184,6 +185,20 @@ Purchase cheapest(const std::vector<Need>& needs, const std::vector<Pack>& packs
   if (selected.at_least < selected.coins)
     result.at_least = Money{selected.at_least, result.total->currency};
   return result;
+}
+
+std::optional<CoveredAlone> cheapest_alone(const Need& need, const std::vector<Pack>& packs) {
+  look_at(packs);
+  const auto all = packed({need}, packs);
+  if (all.empty() || all.front().packs.empty()) return std::nullopt;
+  std::int64_t work = 100'000;  // steps of the search
+  const Covers found = covers(need.amount.whole(), offers(all.front(), packs, {}), {}, -1, work);
+  if (!found.are_all || found.worth_a_thought.empty()) return std::nullopt;
+  const Cover& best = found.worth_a_thought.front();
+  CoveredAlone alone{{best.coins, packs.front().paid.currency}, need.amount.times(0)};
+  for (std::size_t i = 0; i < all.front().packs.size(); ++i)
+    alone.holds = alone.holds + packs[all.front().packs[i]].holds.times(best.counts[i]);
+  return alone;
 }
 
 }  // namespace brimwright::trade

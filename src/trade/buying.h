@@ -67,4 +67,15 @@ struct Purchase {
 Purchase cheapest(const std::vector<Need>& needs, const std::vector<Pack>& packs,
                   const std::vector<Seller>& sellers);
 
+/// Whole packs of one material that cover a need.
+struct CoveredAlone {
+  Money paid;
+  Amount holds;
+};
+
+/// The packs of one material that cover `need` at least cost, whoever sells them, without postage;
+/// nothing where that would be more packs or coins than are thought of, or too much work to prove.
+/// UserError as above.
+std::optional<CoveredAlone> cheapest_alone(const Need& need, const std::vector<Pack>& packs);
+
 }  // namespace brimwright::trade

@@ -165,6 +165,38 @@ for run, largest in (("examples/spring_cups.run.json", 30), (few_moulds, 20)):
             check(tuple(steps[sell][key] for key in WHOLES) == now, f"{run}: another step at {sell}")
     check(steps, f"{run}: no step at all")
 
+# ---- where another pack begins, found again from what the integer program buys for every number; without postage no material waits
+# for another, so that what it buys of each is the cheapest of that material
+def paid_by_material(numbers):
+    """Of each number, what is paid for packs of each material."""
+    found = answer("quote", packed, "--sell", ",".join(map(str, numbers)))["numbers"]
+    return {one["sell"]: paid_for(one["cash"]["packs"]) for one in found}
+
+
+def paid_for(packs):
+    paid = {}
+    for pack in packs:
+        material = pack["shown_as"].split(", in place of ")[-1]
+        paid[material] = paid.get(material, 0) + Decimal(pack["sum"])
+    return paid
+
+
+packs = {"olive": [{"holds": "1 kg", "paid": "9.00"}, {"holds": "5 kg", "paid": "30.00"}], "Mill oil": [{"holds": "250 g", "paid": "2.60"}],
+         "NaOH": [{"holds": "100 g", "paid": "2.00"}, {"holds": "350 g", "paid": "5.00"}], "gift box": [{"holds": "10 pieces", "paid": "3.00"}]}
+packed = own_copy(studio={"currency": shipped("spring_cups.run.json")["money"]["currency"], "packs": packs, "serves_as": {"Mill oil": "olive"},
+                          "packaging": [{"material": "gift box", "each_piece": "1 piece"}], "waste": {"olive": "5 %"},
+                          "have": {"Mill oil": "120 g", "caustic soda": "30 g", "gift box": "4 pieces"}})
+quote = answer("quote", packed, "--sell", "30")
+made = [sell for sell in range(1, 61) if not any(gap["from"] <= sell <= gap["to"] for gap in quote["gaps"])]
+with ThreadPoolExecutor(os.cpu_count()) as pool:
+    paid = {sell: one for part in pool.map(paid_by_material, [made[i:i + 12] for i in range(0, len(made), 12)]) for sell, one in part.items()}
+expected = {(sell, material): paid[sell][material] - paid[sell - 1].get(material, 0)
+            for sell in made if sell - 1 in paid for material in paid[sell] if paid[sell][material] > paid[sell - 1].get(material, 0)}
+found = {(step["sell"], step["shown_as"]): Decimal(step["more"]) for step in quote["pack_steps"]}
+check(found == expected, f"other packs begin: {sorted(set(found.items()) ^ set(expected.items()))}")
+check({"Olive oil", "gift box"} <= {material for _, material in expected}, f"too few materials to try: {expected}")
+check("ANOTHER PACK, up to 60 pieces" in ran("quote", packed, "--sell", "30").stdout, "packs that begin are not told")
+
 # ---- what lacks a price is named, and no price is told
 bare = own_copy(lambda run: run["money"]["prices"].pop("olive"))
 number = answer("quote", bare, "--margin", "40 %")["numbers"][0]

@@ -264,6 +264,22 @@ TEST_CASE("a purchase is the best of all there are, ties included", "[trade][law
   });
 }
 
+TEST_CASE("one material alone is covered at the cost of its cheapest purchase without postage",
+          "[trade][law]") {
+  rc::prop("as going through every purchase finds it", [] {
+    Shops shops = any_shops();
+    shops.sellers.clear();
+    const Need need = shops.needs.front();
+    shops.needs = {need};
+    std::erase_if(shops.packs, [&](const Pack& one) { return one.material != need.material; });
+    RC_PRE(need.amount.whole() > 0);
+    const auto alone = cheapest_alone(need, shops.packs);
+    RC_ASSERT(alone.has_value());
+    RC_ASSERT(alone->paid.coins == std::get<0>(*EveryPurchase(shops).best()));
+    RC_ASSERT(need.amount.less(alone->holds).whole() == 0);
+  });
+}
+
 TEST_CASE("a purchase costs what lp_solve finds", "[trade][law]") {
   rc::prop("to the coin", [] {
     const Shops shops = any_shops();

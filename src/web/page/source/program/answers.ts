@@ -3385,6 +3385,10 @@ export interface Quote {
    */
   steps: QuoteStep[];
   /**
+   * Where another pack begins, over the same numbers: of each material by itself the cheapest whole packs for its need less the shelf, without postage, and where they come to more.
+   */
+  pack_steps: QuotePackStep[];
+  /**
    * Numbers of pieces that cannot be made, and why the largest of them cannot.
    */
   gaps: QuoteGap[];
@@ -3413,6 +3417,24 @@ export interface QuoteStep {
    * What the run costs more than with one piece fewer; null while something is unpriced.
    */
   more: string | null;
+}
+export interface QuotePackStep {
+  /**
+   * The first number of pieces that needs it.
+   */
+  sell: number;
+  /**
+   * As prices call it.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  /**
+   * What its packs come to more than with one piece fewer.
+   */
+  more: string;
 }
 export interface QuoteGap {
   from: number;
