@@ -111,10 +111,12 @@ await run({
         assert.deepEqual(await table(page), told(answer));
         const { way } = answer.numbers[0].prices.find((one) => one.is_below_cost);
         assert.match(await page.locator(".below-cost").innerText(), new RegExp(`below cost ${way}.*12, 24, 48`, "i"));
-        await page.locator(".worth-making summary").click();
+        for (const summary of await page.locator(".worth-making summary").all()) await summary.click();
         const worth = await page.locator(".worth-making").innerText();
         const { sell, begins, more } = answer.steps[0];
         assert.ok(worth.includes(`${sell}: ${begins}, ${more} EUR more`) && worth.includes(answer.gaps[0].why));
+        const pack = answer.pack_steps[0];
+        assert.ok(worth.includes(`${pack.sell}: ${pack.shown_as}, ${pack.more} EUR more to lay out`), worth);
 
         await page.getByRole("button", { name: /^Work/ }).click();
         const working = await page.locator(".quote .sum").first().innerText();

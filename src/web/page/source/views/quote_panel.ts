@@ -178,7 +178,7 @@ function told(quote: Quote, is_old: boolean): TemplateResult {
   ${quote_papers({ file: state.run.file, question: question_now(), prices: quote.numbers[0].prices, is_old })}`;
 }
 
-function worth_making({ numbers, steps, gaps, currency }: Quote, is_old: boolean): TemplateResult {
+function worth_making({ numbers, steps, pack_steps, gaps, currency }: Quote, is_old: boolean): TemplateResult {
   const more = (amount: string | null) => (amount === null ? "" : `, ${amount} ${currency} more`);
   return html`<div class="worth-making ${is_old ? "old" : ""}">
     <h3>How many is it worth making?</h3>
@@ -192,6 +192,17 @@ function worth_making({ numbers, steps, gaps, currency }: Quote, is_old: boolean
             <summary>Where the run begins to cost more</summary>
             <ul class="limits">
               ${steps.map((one) => html`<li><b>${one.sell}: ${one.begins}${more(one.more)}</b></li>`)}
+            </ul>
+          </details>`
+        : nothing
+    }
+    ${
+      pack_steps.length
+        ? html`<details>
+            <summary>Where another pack begins</summary>
+            <p class="hint">Each material by itself, in its cheapest packs, without postage.</p>
+            <ul class="limits">
+              ${pack_steps.map((one) => html`<li><b>${one.sell}: ${one.shown_as}${more(one.more)} to lay out</b></li>`)}
             </ul>
           </details>`
         : nothing

@@ -1218,16 +1218,23 @@ ${t}`,o=Yf.get(n);return o||(o=Zf.then(()=>Ay(e)),Zf=o,Yf.set(n,o)),o}async func
           <strong>Unpriced</strong>, and so no price to ask: ${n.join(", ")}. The cost leaves it out.
         </p>`:u}
   ${Cg(e,t)} ${Kx(e,t)} ${Mg(e,t)}
-  ${ga({file:a.run.file,question:sa(),prices:e.numbers[0].prices,is_old:t})}`}function Kx({numbers:e,steps:t,gaps:n,currency:o},i){let r=l=>l===null?"":`, ${l} ${o} more`;return s`<div class="worth-making ${i?"old":""}">
+  ${ga({file:a.run.file,question:sa(),prices:e.numbers[0].prices,is_old:t})}`}function Kx({numbers:e,steps:t,pack_steps:n,gaps:o,currency:i},r){let l=d=>d===null?"":`, ${d} ${i} more`;return s`<div class="worth-making ${r?"old":""}">
     <h3>How many is it worth making?</h3>
     <ul class="limits">
-      ${e.flatMap(({around:l})=>l.map(({text:d})=>s`<li><b>${d}</b></li>`))}
-      ${n.map(({from:l,to:d,why:c})=>s`<li><b>${l===d?l:`${l} to ${d}`} cannot be made: ${c}.</b></li>`)}
+      ${e.flatMap(({around:d})=>d.map(({text:c})=>s`<li><b>${c}</b></li>`))}
+      ${o.map(({from:d,to:c,why:p})=>s`<li><b>${d===c?d:`${d} to ${c}`} cannot be made: ${p}.</b></li>`)}
     </ul>
     ${t.length?s`<details>
             <summary>Where the run begins to cost more</summary>
             <ul class="limits">
-              ${t.map(l=>s`<li><b>${l.sell}: ${l.begins}${r(l.more)}</b></li>`)}
+              ${t.map(d=>s`<li><b>${d.sell}: ${d.begins}${l(d.more)}</b></li>`)}
+            </ul>
+          </details>`:u}
+    ${n.length?s`<details>
+            <summary>Where another pack begins</summary>
+            <p class="hint">Each material by itself, in its cheapest packs, without postage.</p>
+            <ul class="limits">
+              ${n.map(d=>s`<li><b>${d.sell}: ${d.shown_as}${l(d.more)} to lay out</b></li>`)}
             </ul>
           </details>`:u}
   </div>`}function Bg(){let{order:e}=a;if(!e)return s`<h1 tabindex="-1">Order</h1>`;let{open:t}=e,{due:n}=t.now;return s`${Ht(t)} ${qt(t)}
