@@ -167,12 +167,6 @@ for run, largest in (("examples/spring_cups.run.json", 30), (few_moulds, 20)):
 
 # ---- where another pack begins, found again from what the integer program buys for every number; without postage no material waits
 # for another, so that what it buys of each is the cheapest of that material
-def paid_by_material(numbers):
-    """Of each number, what is paid for packs of each material."""
-    found = answer("quote", packed, "--sell", ",".join(map(str, numbers)))["numbers"]
-    return {one["sell"]: paid_for(one["cash"]["packs"]) for one in found}
-
-
 def paid_for(packs):
     paid = {}
     for pack in packs:
@@ -181,21 +175,39 @@ def paid_for(packs):
     return paid
 
 
+def paid_by_material(run, numbers):
+    """Of each number, what is paid for packs of each material."""
+    found = answer("quote", run, "--sell", ",".join(map(str, numbers)))["numbers"]
+    return {one["sell"]: paid_for(one["cash"]["packs"]) for one in found}
+
+
+def take_what_stands_ready(run):
+    run["pour"].update(lye_from="The jug", blend={"name": "Hard fats", "share": "30 %"})
+
+
 packs = {"olive": [{"holds": "1 kg", "paid": "9.00"}, {"holds": "5 kg", "paid": "30.00"}], "Mill oil": [{"holds": "250 g", "paid": "2.60"}],
          "NaOH": [{"holds": "100 g", "paid": "2.00"}, {"holds": "350 g", "paid": "5.00"}], "gift box": [{"holds": "10 pieces", "paid": "3.00"}]}
-packed = own_copy(studio={"currency": shipped("spring_cups.run.json")["money"]["currency"], "packs": packs, "serves_as": {"Mill oil": "olive"},
-                          "packaging": [{"material": "gift box", "each_piece": "1 piece"}], "waste": {"olive": "5 %"},
-                          "have": {"Mill oil": "120 g", "caustic soda": "30 g", "gift box": "4 pieces"}})
-quote = answer("quote", packed, "--sell", "30")
-made = [sell for sell in range(1, 61) if not any(gap["from"] <= sell <= gap["to"] for gap in quote["gaps"])]
-with ThreadPoolExecutor(os.cpu_count()) as pool:
-    paid = {sell: one for part in pool.map(paid_by_material, [made[i:i + 12] for i in range(0, len(made), 12)]) for sell, one in part.items()}
-expected = {(sell, material): paid[sell][material] - paid[sell - 1].get(material, 0)
-            for sell in made if sell - 1 in paid for material in paid[sell] if paid[sell][material] > paid[sell - 1].get(material, 0)}
-found = {(step["sell"], step["shown_as"]): Decimal(step["more"]) for step in quote["pack_steps"]}
-check(found == expected, f"other packs begin: {sorted(set(found.items()) ^ set(expected.items()))}")
-check({"Olive oil", "gift box"} <= {material for _, material in expected}, f"too few materials to try: {expected}")
-check("ANOTHER PACK, up to 60 pieces" in ran("quote", packed, "--sell", "30").stdout, "packs that begin are not told")
+of_packs = {"currency": shipped("spring_cups.run.json")["money"]["currency"], "packs": packs, "serves_as": {"Mill oil": "olive"},
+            "packaging": [{"material": "gift box", "each_piece": "1 piece"}], "waste": {"olive": "5 %"},
+            "have": {"Mill oil": "120 g", "caustic soda": "30 g", "gift box": "4 pieces"}}
+made_ahead = {
+    "lye_solutions": {"The jug": {"alkali": "NaOH", "strength": "50 %", "strength_range": ["49 %", "51 %"], "kept_at": "20 °C",
+                                  "made_from": {"purity": "99 %"}}},
+    "blends": {"Hard fats": {"fats": [{"fat": "coconut", "share": "70 %"}, {"fat": "olive", "share": "30 %"}]}},
+    "have": {**of_packs["have"], "The jug": "200 g", "Hard fats": "90 g"}}
+for change, more in ((lambda run: None, {}), (take_what_stands_ready, made_ahead)):
+    packed = own_copy(change, studio={**of_packs, **more})
+    quote = answer("quote", packed, "--sell", "30")
+    made = [sell for sell in range(1, 61) if not any(gap["from"] <= sell <= gap["to"] for gap in quote["gaps"])]
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        parts = pool.map(lambda numbers: paid_by_material(packed, numbers), [made[i:i + 12] for i in range(0, len(made), 12)])
+        paid = {sell: one for part in parts for sell, one in part.items()}
+    expected = {(sell, material): paid[sell][material] - paid[sell - 1].get(material, 0)
+                for sell in made if sell - 1 in paid for material in paid[sell] if paid[sell][material] > paid[sell - 1].get(material, 0)}
+    found = {(step["sell"], step["shown_as"]): Decimal(step["more"]) for step in quote["pack_steps"]}
+    check(found == expected, f"other packs begin: {sorted(set(found.items()) ^ set(expected.items()))}")
+    check({"Olive oil", "NaOH", "gift box"} <= {material for _, material in expected}, f"too few materials to try: {expected}")
+    check("ANOTHER PACK, up to 60 pieces" in ran("quote", packed, "--sell", "30").stdout, "packs that begin are not told")
 
 # ---- what lacks a price is named, and no price is told
 bare = own_copy(lambda run: run["money"]["prices"].pop("olive"))
