@@ -19,6 +19,10 @@ room(trade
   USES units
   DOORS amount buying fraction pack pricing printed)
 
+room(days
+  USES units
+  DOORS calendar schedule work)
+
 room(schemas
   USES units
   DOORS kinds tidying)

@@ -1,0 +1,91 @@
+#pragma once
+
+#include "days/work.h"
+
+#include <chrono>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace brimwright::days {
+
+/// A batch on its days.
+struct ScheduledBatch {
+  std::size_t delivery = 0, line = 0, batch = 0;
+  std::optional<Day> chilled = {};  // fats and lye set cold
+  Day poured, unmoulded, cured;
+};
+/// Fillings of a tray on one day, for a batch by its place in the schedule.
+struct ScheduledCasts {
+  std::size_t batch = 0, tray = 0;
+  Day day;
+  int count = 0;
+};
+struct ScheduledPacking {
+  std::size_t delivery = 0;
+  Day day;
+  std::chrono::seconds time;
+};
+
+/// All that is to be made, on days from `begin` on, each delivery ready for its due day.
+struct Schedule {
+  Day begin;
+  std::vector<Day> due;
+  bool is_proved =
+      false;  // that it can neither begin later nor be due earlier, whichever was asked
+  std::vector<ScheduledBatch> batches = {};  // by day
+  std::vector<ScheduledCasts> casts = {};    // by day
+  std::vector<ScheduledPacking> packing = {};
+
+  /// The days of ordering: the last that is early enough for what is used first.
+  struct Ordering {
+    std::size_t delivery = 0, line = 0;
+    enum class For : std::uint8_t { casts, batch, packing } what = For::batch;
+    Day ordered, needed;
+  };
+  std::vector<Ordering> ordering = {};  // as the leads of lines and deliveries ask for
+};
+
+/// How far a search goes before it is given up: of 1,500 studios that chance made, up to four
+/// moulds and eight batches, none needed as much.
+inline constexpr std::int64_t usual_looks = 200'000;
+
+/// The latest day, `from` or later, on which the work can begin so that each delivery keeps its
+/// due day; nothing where none is found. `is_impossible` then tells whether that is proved.
+struct LatestStart {
+  std::optional<Schedule> schedule;
+  bool is_impossible = false;
+};
+LatestStart latest_start(const Studio& studio, const std::vector<Delivery>& deliveries, Day from,
+                         std::int64_t most_looks = usual_looks);
+
+/// A batch that no day takes, were it the only one: nothing is ever ready with it.
+struct NeverMade {
+  std::size_t delivery = 0, line = 0, batch = 0;
+};
+std::optional<NeverMade> never_made(const Studio& studio, const std::vector<Delivery>& deliveries,
+                                    Day from);
+
+/// The earliest day, at most five years on, for which what has no due day can be promised if the
+/// work begins on `from`, while what has one keeps it.
+std::optional<Schedule> earliest_promise(const Studio& studio,
+                                         const std::vector<Delivery>& deliveries, Day from,
+                                         std::int64_t most_looks = usual_looks);
+
+/// As much as there are pieces by the due day of `late`, of its batches whole ones alone, while all
+/// others keep theirs; and the earliest day for the rest.
+struct Parted {
+  std::vector<std::vector<std::size_t>> kept;  // batches of each line of `late` that are in time
+  std::int64_t pieces_kept = 0, pieces = 0;    // sold
+  std::optional<Schedule> schedule;  // `late` is parted in two deliveries there, the rest last
+  bool is_proved = false;
+};
+Parted parted(const Studio& studio, const std::vector<Delivery>& deliveries, std::size_t late,
+              Day from, std::int64_t most_looks = usual_looks);
+
+/// The deliveries that `Parted::schedule` is of: those given, and the rest of `late`.
+std::vector<Delivery> parted_deliveries(const std::vector<Delivery>& deliveries, std::size_t late,
+                                        const std::vector<std::vector<std::size_t>>& kept);
+
+}  // namespace brimwright::days
