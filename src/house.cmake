@@ -74,21 +74,23 @@ room(chemistry
         proportions rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS cost cut embed_solid fill_level lye_pot measure_memory measured_piece piece plan run
+  DOORS cost cut embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
         scales shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
 room(costing
   USES units planning trade
   DOORS order_quote quote selling)
 room(runs
-  USES units schemas geometry moulds chemistry planning trade costing
-  DOORS level_reading named_files order_file run_file selling_reading studio_file substitutes supplies)
+  USES units schemas geometry moulds chemistry planning trade costing days
+  DOORS days_reading level_reading named_files order_file run_file selling_reading studio_file
+        substitutes supplies)
 room(reports
-  USES units sandbox geometry moulds chemistry planning trade costing
-  DOORS bench_sheet brief buying_report catalogue_report csv_table drawing gauge_report inspection_report label_report
-        made_lye_report mould_picture packing_report piece_picture plan_report plan_words quote_report
-        sheet_blocks sheet_bytes sheet_html sheet_pdf together_report workings_report)
+  USES units sandbox geometry moulds chemistry planning trade costing days
+  DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table days_report drawing
+        gauge_report inspection_report label_report made_lye_report mould_picture packing_report piece_picture
+        plan_report plan_words quote_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
+        workings_report)
 room(service
-  USES units schemas sandbox geometry moulds chemistry planning trade costing runs reports
+  USES units schemas sandbox geometry moulds chemistry planning trade costing days runs reports
   DOORS requests service)
 room(desk
   USES units schemas moulds service

@@ -140,6 +140,9 @@ struct Formula {
   std::optional<Density> measured_density;  // plain batter, unwhipped; replaces the computed one
   std::optional<Share> water_lost_in_cure;  // share of the batter's water gone when it is sold
   std::optional<std::chrono::minutes> cure;
+  /// How long its soap stays in a mould, whatever the mould's file says; and within what time from
+  /// the pour a loaf of it must be cut.
+  std::optional<std::chrono::minutes> unmould_after, cut_within;
   std::optional<Drying> drying;  // the course of the cure; then `water_lost_in_cure` is absent
   std::string note;              // the maker's own words; may be empty
 };

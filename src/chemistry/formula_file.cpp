@@ -226,13 +226,46 @@ void refuse_oil_not_there(const Formula& formula, const Proportions& per_fat, co
                       "disperse them in less oil, or write \"from\": \"extra\"");
 }
 
+void read_hours(Formula& formula, const Fields& fields) {
+  const auto hours = [&](const char* key, const char* example) {
+    const auto time = fields.duration(key, example);
+    if (time.count() == 0)
+      throw UserError(fields.place(key), "is zero",
+                      "give it from the pour on, such as \"" + std::string(example) + "\"");
+    return time;
+  };
+  if (fields.has("unmould_after")) formula.unmould_after = hours("unmould_after", "18 h");
+  if (fields.has("cut_within")) formula.cut_within = hours("cut_within", "48 h");
+  if (formula.unmould_after && formula.cut_within && *formula.cut_within < *formula.unmould_after)
+    throw UserError(fields.place("cut_within"),
+                    "is over before the soap is out of its mould (\"unmould_after\")",
+                    "give a longer time, or unmould earlier");
+}
+
 }  // namespace
 
 Formula read_formula(const Fields& fields, const FatTable& table) {
   fields.of(schemas::formula());
-  fields.may_hold({"$schema", "schema", "name", "note", "own_fats", "fats", "superfat", "alkali",
-                   "water", "pour_temperature", "additives", "fragrances", "colours", "liquids",
-                   "measured_density", "cure", "water_lost_in_cure", "drying"});
+  fields.may_hold({"$schema",
+                   "schema",
+                   "name",
+                   "note",
+                   "own_fats",
+                   "fats",
+                   "superfat",
+                   "alkali",
+                   "water",
+                   "pour_temperature",
+                   "additives",
+                   "fragrances",
+                   "colours",
+                   "liquids",
+                   "measured_density",
+                   "cure",
+                   "water_lost_in_cure",
+                   "drying",
+                   "unmould_after",
+                   "cut_within"});
   (void)fields.optional_text("$schema");
   Formula formula;
   formula.file = fields.file();
@@ -250,6 +283,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
     formula.additives.push_back(std::move(liquid));
   if (fields.has("measured_density")) formula.measured_density = fields.density("measured_density");
   if (fields.has("cure")) formula.cure = fields.duration("cure", "35 days");
+  read_hours(formula, fields);
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole, "85 %");
   formula.drying = read_drying(fields);

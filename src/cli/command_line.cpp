@@ -69,6 +69,7 @@ class Parser {
   void add_quote();
   void add_csv(CLI::App& app, const char* what);
   void add_buy();
+  void add_days();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -258,6 +259,7 @@ void Parser::add_sheet() {
   option(sheet, "--sell", wish.sell, "N", "saleable pieces wanted, instead of the file's number");
   option(sheet, "--batch", wish.batch, "N",
          "the sheet of this batch alone; otherwise one for each size");
+  sheet.add_flag("--days", wish.with_days, "first a page of when to make it, as days says");
   add_library(sheet);
   add_studio(sheet);
 }
@@ -309,6 +311,25 @@ void Parser::add_buy() {
   add_json(buy);
 }
 
+void Parser::add_days() {
+  CLI::App& days = *command("days", "when to make it: latest start, or the day to promise",
+                            Asked::days, days_examples);
+  auto& wish = words_.days;
+  argument(days, "FILE", wish.files, "a run or an order; repeatable", json_files)->required();
+  option(days, "--due", wish.due, "DATE", "the due day of all, such as 2026-12-20");
+  option(days, "--from", wish.from, "DATE", "the day that stands for today; default: today");
+  option(days, "--ics", words_.files.ics, "FILE.ics", "write the days as a calendar");
+  takes_[option(days, "--since", wish.since, "FILE.ics",
+                "the calendar written before: what is not done any more is cancelled")] =
+      ending(".ics");
+  option(days, "--alarm", wish.alarm, "TIME", "with --ics: an alarm on each day, such as 18:00");
+  option(days, "--svg", words_.files.svg, "FILE.svg", "draw the days as a strip, to scale");
+  add_csv(days, "write the days as a table");
+  add_library(days);
+  add_studio(days);
+  add_json(days);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -356,6 +377,7 @@ Parser::Parser() {
   add_sheet();
   add_quote();
   add_buy();
+  add_days();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

@@ -98,6 +98,12 @@ service::Request request_of(Words& words, std::istream* in) {
     words.buy.decimal_comma = wants_decimal_comma(words);
     request.what = words.buy;
   }
+  if (words.asked == Asked::days) {
+    words.days.today = present_moment().substr(0, 10);
+    words.days.printed_at = present_moment_in_utc();
+    words.days.decimal_comma = wants_decimal_comma(words);
+    request.what = words.days;
+  }
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;
@@ -108,6 +114,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* plan = std::get_if<service::PlanRequest>(&request.what)) plan->files = files;
   if (auto* sheet = std::get_if<service::SheetRequest>(&request.what)) sheet->files = files;
   if (auto* quote = std::get_if<service::QuoteRequest>(&request.what)) quote->files = files;
+  if (auto* days = std::get_if<service::DaysRequest>(&request.what)) days->wanted = files;
   if (auto* buy = std::get_if<service::BuyRequest>(&request.what)) buy->wanted = files;
 }
 

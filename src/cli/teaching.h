@@ -100,6 +100,19 @@ inline constexpr auto buy_examples =
     "  brimwright buy may.run.json market.order.json --pdf list.pdf\n"
     "  brimwright buy may.run.json market.order.json --csv list.csv\n";
 
+inline constexpr auto days_examples =
+    "When you make, days off, pots, bowls and places to cure are in the studio's file\n"
+    "under \"days\", what work takes under \"work\". With a due day the answer is the\n"
+    "latest start; without one it is the day to promise. What cannot be kept is said,\n"
+    "with how much can, and what would help, each planned. Pieces are packed before\n"
+    "the due day, and cure from the day they are poured. Dates are year-month-day.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright days market.order.json --due 2026-12-20\n"
+    "  brimwright days may.run.json june.run.json --from 2026-05-01\n"
+    "  brimwright days market.order.json --ics days.ics --alarm 18:00 --svg days.svg\n"
+    "  brimwright days market.order.json --ics new.ics --since days.ics\n";
+
 inline constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer only. It works\n"
     "in the folder of RUN, or in the current one; saving there keeps the same files\n"

@@ -10,7 +10,20 @@
 
 namespace brimwright::cli {
 
-enum class Asked { gauge, plan, sheet, quote, buy, list, tidy, init, serve, worker, completions };
+enum class Asked {
+  gauge,
+  plan,
+  sheet,
+  quote,
+  buy,
+  days,
+  list,
+  tidy,
+  init,
+  serve,
+  worker,
+  completions
+};
 
 /// What the words on the command line come to.
 struct Words {
@@ -21,6 +34,7 @@ struct Words {
   service::SheetRequest sheet;
   service::QuoteRequest quote;
   service::BuyRequest buy;
+  service::DaysRequest days;
   service::TidyRequest tidy;
   service::InitRequest init;
   OutputWords files;

@@ -27,15 +27,24 @@ void append(std::string& state, std::int64_t number) {
 Board::Board(const Problem& problem)
     : problem_(&problem),
       days_(at(problem.end()) + 1),
-      casts_(problem.lines().size(), std::vector<std::int64_t>(at(problem.end()) + 1)),
+      casts_(problem.lines().size()),
       moulds_(problem.studio().moulds.size(), std::vector<int>(at(problem.end()) + 1)),
       rack_(at(problem.end()) + 1),
       casting_([this](std::size_t tray, int day) { return room_in_tray(tray, day); },
                [this](int day) { return room_for_casts(day); }) {
+  constexpr std::size_t few_trays = 3;
+  have_one_first_cast_ = problem.studio().trays.size() <= few_trays;
   for (const Alike& alike : problem.batches()) {
+    auto& casts = casts_[alike.line];
+    if (casts.size() < alike.batch.filled.size())
+      casts.resize(alike.batch.filled.size(), std::vector<std::int64_t>(at(problem.end()) + 1));
     left_.push_back(static_cast<int>(alike.numbers.size()));
     all_left_ += left_.back();
-    has_fills_ |= !alike.batch.fills.empty();
+    if (alike.batch.fills.empty()) continue;
+    const int first = std::max(problem.lines()[alike.line].first_cast, problem.begin());
+    have_one_first_cast_ &= !has_fills_ || first == first_cast_;
+    first_cast_ = first;
+    has_fills_ = true;
   }
 }
 
@@ -83,19 +92,26 @@ bool Board::fits_on_rack(const Alike& alike, int day) const {
   return alike.batch.pieces <= *places;
 }
 
-int Board::moulds_more(const Alike& alike, int day) const {
-  const Mould& mould = problem_->studio().moulds[problem_->lines()[alike.line].line->mould];
-  const std::int64_t casts = casts_[alike.line][at(day)];
-  return moulds_for(casts + alike.batch.casts, mould) - moulds_for(casts, mould);
+int Board::moulds_more(const Alike& alike, std::size_t part, int day) const {
+  const auto& [kind, more] = alike.batch.filled[part];
+  const Mould& mould = problem_->studio().moulds[kind];
+  const std::int64_t casts = casts_[alike.line][part][at(day)];
+  return moulds_for(casts + more, mould) - moulds_for(casts, mould);
 }
 
 bool Board::has_moulds(const Alike& alike, int day) const {
-  const std::size_t kind = problem_->lines()[alike.line].line->mould;
-  const int more = moulds_more(alike, day), owned = problem_->studio().moulds[kind].owned;
+  const auto& moulds = problem_->studio().moulds;
+  std::vector<int> more(moulds.size());
+  for (std::size_t part = 0; part < alike.batch.filled.size(); ++part)
+    more[alike.batch.filled[part].mould] += moulds_more(alike, part, day);
   const int end = std::min(on(alike, day).free, problem_->end());
-  for (int t = day; t < end; ++t)
-    if (moulds_[kind][at(t)] + more > owned) return false;
-  return more <= owned;
+  for (std::size_t kind = 0; kind < moulds.size(); ++kind) {
+    if (more[kind] == 0) continue;
+    if (more[kind] > moulds[kind].owned) return false;
+    for (int t = day; t < end; ++t)
+      if (moulds_[kind][at(t)] + more[kind] > moulds[kind].owned) return false;
+  }
+  return true;
 }
 
 bool Board::cast_for(const Alike& alike, int day) {
@@ -119,11 +135,15 @@ void Board::put(const Alike& alike, int day, int sign) {
   if (rules.is_cut_same_day) use.busy_cut_same_day += sign * alike.busy;
   use.batches += sign;
   use.whippings += sign * alike.batch.whippings;
-  if (sign < 0) casts_[alike.line][at(day)] -= alike.batch.casts;
-  const int moulds = sign * moulds_more(alike, day);
-  if (sign > 0) casts_[alike.line][at(day)] += alike.batch.casts;
-  for (int t = day; t < std::min(pouring.free, problem_->end()); ++t)
-    moulds_[rules.line->mould][at(t)] += moulds;
+  for (std::size_t part = 0; part < alike.batch.filled.size(); ++part) {
+    const auto& [kind, more] = alike.batch.filled[part];
+    auto& casts = casts_[alike.line][part][at(day)];
+    if (sign < 0) casts -= more;
+    const int moulds = sign * moulds_more(alike, part, day);
+    if (sign > 0) casts += more;
+    for (int t = day; t < std::min(pouring.free, problem_->end()); ++t)
+      moulds_[kind][at(t)] += moulds;
+  }
   for (int t = pouring.unmould; t < std::min(pouring.ready, problem_->end()); ++t)
     rack_[at(t)] += sign * alike.batch.pieces;
 }
@@ -186,8 +206,37 @@ int Board::fillings_before(std::size_t tray, int day) const {
   return static_cast<int>(std::min<std::int64_t>(room, no_limit));
 }
 
+/// Where whatever is still to be cast may be on any day before, all that matters is how many
+/// fillings of each set of trays these days still take: what can be cast at once is then cast
+/// (fillings that find a place are the independent sets of a matroid, of which this is the rank).
+void Board::append_room_for_casts(std::string& state, int day) const {
+  std::vector<int> wanted(problem_->studio().trays.size());
+  for (std::size_t i = 0; i < left_.size(); ++i)
+    for (const Fills& fills : problem_->batches()[i].batch.fills)
+      wanted[fills.tray] += left_[i] * fills.count;
+  const auto room = [&](unsigned trays) {
+    Casting casting = casting_;
+    int count = 0;
+    for (std::size_t tray = 0; tray < wanted.size(); ++tray)
+      for (int i = 0; (trays >> tray & 1U) != 0 && i < wanted[tray]; ++i)
+        count += casting.add({.tray = tray, .first = first_cast_, .last = day - 1, .batch = 0});
+    return count;
+  };
+  const unsigned all = (1U << wanted.size()) - 1;
+  int sum = 0;
+  for (const int one : wanted) sum += one;
+  const int most = room(all);
+  append(state, most);
+  for (unsigned trays = 1; trays < all && most < sum; ++trays) append(state, room(trays));
+  state += '/';
+}
+
 /// Which days before still take casts, and which of those there could move to make room.
 void Board::append_casting(std::string& state, int day) const {
+  if (!problem_->studio().cast_ahead_at_most && have_one_first_cast_) {
+    append_room_for_casts(state, day);
+    return;
+  }
   int first = first_cast_for(day);
   for (bool grows = true; grows;) {
     grows = false;

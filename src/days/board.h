@@ -52,12 +52,14 @@ class Board {
   bool fits_on_rack(const Alike& alike, int day) const;
   bool has_moulds(const Alike& alike, int day) const;
   bool cast_for(const Alike& alike, int day);
-  int moulds_more(const Alike& alike, int day) const;
+  /// Moulds that are filled by one batch more on that day, for its part of that place.
+  int moulds_more(const Alike& alike, std::size_t part, int day) const;
   void put(const Alike& alike, int day, int sign);
   int room_for_casts(int day) const;
   int room_in_tray(std::size_t tray, int day) const;
   int first_cast_for(int day) const;
   void append_casting(std::string& state, int day) const;
+  void append_room_for_casts(std::string& state, int day) const;
 
   struct DayUse {
     std::chrono::seconds busy{}, busy_cut_same_day{}, longest_wait{};
@@ -69,16 +71,17 @@ class Board {
 
   const Problem* problem_;
   std::vector<DayUse> days_;
-  std::vector<std::vector<std::int64_t>> casts_;  // of a line, by day
-  std::vector<std::vector<int>> moulds_;          // in use of a kind, by day
-  std::vector<std::int64_t> rack_;                // by day
+  std::vector<std::vector<std::vector<std::int64_t>>> casts_;  // of a line's part, by day
+  std::vector<std::vector<int>> moulds_;                       // in use of a kind, by day
+  std::vector<std::int64_t> rack_;                             // by day
   Casting casting_;
   std::vector<Poured> poured_;
   std::vector<std::chrono::seconds> waits_before_;  // longest wait of the day before each pour
   std::vector<std::vector<Casting::Filling>> fillings_before_;
   std::vector<int> left_;
   int all_left_ = 0;
-  bool has_fills_ = false;
+  bool has_fills_ = false, have_one_first_cast_ = true;
+  int first_cast_ = 0;
 };
 
 }  // namespace brimwright::days

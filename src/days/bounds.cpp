@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 #include <vector>
 
 namespace brimwright::days {
@@ -68,7 +69,7 @@ class Alone {
   Alone(const Problem& problem, std::size_t line) : problem_(problem), line_(line) {
     for (const Alike& alike : problem.batches()) {
       if (alike.line != line) continue;
-      smallest_.casts = std::min(smallest_.casts, alike.batch.casts);
+      count_casts(alike.batch);
       smallest_.pieces = std::min(smallest_.pieces, alike.batch.pieces);
       smallest_.whippings = std::min(smallest_.whippings, alike.batch.whippings);
       busy_ = std::min(busy_, alike.busy);
@@ -101,10 +102,20 @@ class Alone {
   const LineRules& rules() const { return problem_.lines()[line_]; }
   const Pouring& on(int day) const { return rules().on[at(day)]; }
 
+  /// The least of all batches, kind by kind.
+  void count_casts(const Batch& batch) {
+    std::map<std::size_t, std::int64_t> casts;
+    for (const Filled& filled : batch.filled) casts[filled.mould] += filled.casts;
+    if (count_ == 0) casts_ = casts;
+    for (auto& [kind, least] : casts_) least = std::min(least, casts[kind]);
+  }
+
   void limit() {
     const Studio& studio = problem_.studio();
-    const Mould& mould = studio.moulds[rules().line->mould];
-    at_once_ = mould.owned * mould.cavities / std::max<std::int64_t>(1, smallest_.casts);
+    for (const auto& [kind, casts] : casts_) {
+      const Mould& mould = studio.moulds[kind];
+      if (casts > 0) at_once_ = std::min(at_once_, mould.owned * mould.cavities / casts);
+    }
     if (studio.rack_places)
       on_rack_ = *studio.rack_places / std::max<std::int64_t>(1, smallest_.pieces);
   }
@@ -133,13 +144,14 @@ class Alone {
 
   const Problem& problem_;
   std::size_t line_;
-  Batch smallest_{.casts = std::numeric_limits<std::int64_t>::max(),
-                  .pieces = std::numeric_limits<std::int64_t>::max(),
-                  .whippings = no_limit};
+  std::map<std::size_t, std::int64_t> casts_;  // by kind of mould
+  Batch smallest_{
+      .filled = {}, .pieces = std::numeric_limits<std::int64_t>::max(), .whippings = no_limit};
   seconds busy_ = seconds::max();
   int first_ = no_limit, last_ = -1;
   std::size_t count_ = 0;
-  std::int64_t at_once_ = 0, on_rack_ = std::numeric_limits<std::int64_t>::max();
+  std::int64_t at_once_ = std::numeric_limits<std::int64_t>::max(),
+               on_rack_ = std::numeric_limits<std::int64_t>::max();
 };
 
 }  // namespace

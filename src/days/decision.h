@@ -2,14 +2,13 @@
 
 #include "days/casting.h"
 #include "days/problem.h"
+#include "days/verdict.h"
 
 #include <cstddef>
 #include <cstdint>
 #include <vector>
 
 namespace brimwright::days {
-
-enum class Verdict : std::uint8_t { possible, impossible, unknown };
 
 /// A batch on its day, by delivery, line and batch.
 struct Made {

@@ -170,6 +170,7 @@ std::vector<Delivery> parted_deliveries(const std::vector<Delivery>& deliveries,
   all[late] = part(deliveries[late], kept);
   all.push_back(part(deliveries[late], others(deliveries[late], kept)));
   all.back().due.reset();
+  all.back().is_rest = true;
   if (sold_of(all[late]) == 0) {
     all[late] = all.back();
     all.pop_back();

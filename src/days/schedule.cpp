@@ -59,6 +59,14 @@ Schedule Asking::schedule(const Decision& decision, int begin, const std::vector
     schedule.packing.push_back({packing.delivery, span_.day(packing.day), packing.time});
   std::stable_sort(schedule.packing.begin(), schedule.packing.end(),
                    [](const auto& a, const auto& b) { return a.day < b.day; });
+  for (const Alike& alike : problem.batches()) {
+    const LineRules& rules = problem.lines()[alike.line];
+    int last = alike.last;
+    while (last > alike.first &&
+           (span_.hours(last).count() == 0 || !rules.on[static_cast<std::size_t>(last)].is_allowed))
+      --last;
+    schedule.last_days.push_back({rules.delivery, rules.number, span_.day(last)});
+  }
   order(schedule);
   return schedule;
 }

@@ -38,6 +38,13 @@ struct Schedule {
   std::vector<ScheduledCasts> casts = {};    // by day
   std::vector<ScheduledPacking> packing = {};
 
+  /// The last day on which a batch of a line may be poured, were there nothing else to do.
+  struct LastDay {
+    std::size_t delivery = 0, line = 0;
+    Day day;
+  };
+  std::vector<LastDay> last_days = {};
+
   /// The days of ordering: the last that is early enough for what is used first.
   struct Ordering {
     std::size_t delivery = 0, line = 0;

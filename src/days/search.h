@@ -1,7 +1,7 @@
 #pragma once
 
 #include "days/board.h"
-#include "days/decision.h"
+#include "days/verdict.h"
 
 #include <cstdint>
 

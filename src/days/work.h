@@ -46,11 +46,20 @@ struct Fills {
   bool operator==(const Fills&) const = default;
 };
 
+/// Cavities that a batch fills, of one kind of mould.
+struct Filled {
+  std::size_t mould = 0;  // of the studio's
+  std::int64_t casts = 0;
+
+  bool operator==(const Filled&) const = default;
+};
+
 /// What is mixed, poured, whipped and piped in one go.
 struct Batch {
-  std::int64_t casts = 0;   // cavities it fills
-  std::int64_t pieces = 0;  // that cure
-  std::int64_t sold = 0;    // of these
+  std::int64_t number = 0;     // of its run's batches, from 1 on
+  std::vector<Filled> filled;  // one for each run it is poured for, in their order
+  std::int64_t pieces = 0;     // that cure
+  std::int64_t sold = 0;       // of these
   std::chrono::seconds work{};
   int whippings = 0;
   std::vector<Fills> fills = {};
@@ -58,17 +67,16 @@ struct Batch {
 
 /// Whether it makes no difference to the days which of the two is made.
 inline bool are_alike(const Batch& one, const Batch& other) {
-  return one.casts == other.casts && one.pieces == other.pieces && one.sold == other.sold &&
+  return one.filled == other.filled && one.pieces == other.pieces && one.sold == other.sold &&
          one.work == other.work && one.whippings == other.whippings && one.fills == other.fills;
 }
 
 /// Days from ordering to having what is to be bought; nothing where nothing is.
 using Lead = std::optional<int>;
 
-/// Batches of one kind of piece, in one kind of mould.
+/// Batches of one kind of piece, or of several that are poured together.
 struct Line {
   std::string name;
-  std::size_t mould = 0;  // of the studio's
   std::vector<Batch> batches;
   std::chrono::minutes unmould_after{};
   /// The longest that a cast may wait for the knife; below a day, it is cut the day it is poured.
@@ -81,10 +89,12 @@ struct Line {
 
 /// Lines that are handed over together.
 struct Delivery {
+  std::size_t asked = 0;  // which of those that are asked about it is, or is a part of
   std::string name;
   std::vector<Line> lines;
   std::optional<Day> due = {};
   Lead pack_lead = {};
+  bool is_rest = false;  // what could not be in time with the rest of it
 };
 
 }  // namespace brimwright::days

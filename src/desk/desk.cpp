@@ -149,12 +149,13 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 20> routes = {{
+  static constexpr std::array<Route, 21> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
       {"POST", "/api/plan", longest_json, quick, &Desk::plan},
       {"POST", "/api/quote", longest_json, slow, &Desk::quote},
+      {"POST", "/api/days", longest_json, slow, &Desk::days},
       {"POST", "/api/gauge", longest_json, quick, &Desk::gauge},
       {"POST", "/api/list", longest_json, quick, &Desk::list},
       {"POST", "/api/document", longest_json, slow, &Desk::document},
@@ -273,6 +274,13 @@ DeskAnswer Desk::quote(const DeskRequest& request, Budget budget) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
   return {
       served({quote_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
+}
+
+DeskAnswer Desk::days(const DeskRequest& request, Budget budget) const {
+  const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
+  service::DaysRequest asked = days_request(fields_of(request), path);
+  asked.today = present_moment().substr(0, 10);
+  return {served({std::move(asked), service::Form::json, page_terms()}, budget)};
 }
 
 DeskAnswer Desk::gauge(const DeskRequest& request, Budget budget) const {

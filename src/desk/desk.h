@@ -40,6 +40,7 @@ class Desk {
   DeskAnswer save(const DeskRequest& request, Budget) const;
   DeskAnswer plan(const DeskRequest& request, Budget budget) const;
   DeskAnswer quote(const DeskRequest& request, Budget budget) const;
+  DeskAnswer days(const DeskRequest& request, Budget budget) const;
   DeskAnswer gauge(const DeskRequest& request, Budget budget) const;
   DeskAnswer list(const DeskRequest& request, Budget budget) const;
   DeskAnswer document(const DeskRequest& request, Budget budget) const;

@@ -112,6 +112,16 @@ service::BuyRequest buy_request(const Fields& fields, const PathFor& path_for) {
   return request;
 }
 
+service::DaysRequest days_request(const Fields& fields, const PathFor& path_for) {
+  service::DaysRequest request;
+  request.text = sent_text(fields);
+  request.due = optional_word(fields, "due");
+  request.from = optional_word(fields, "from");
+  request.files = {path_for(fields.text("file"), request.text.has_value())};
+  fields.refuse_unknown();
+  return request;
+}
+
 service::ListRequest list_request(const Fields& fields) {
   service::ListRequest request;
   request.what = fields.optional_text("what");

@@ -26,6 +26,8 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
 service::QuoteRequest quote_request(const Fields& fields, const PathFor& path_for);
 /// {"files": [...]}
 service::BuyRequest buy_request(const Fields& fields, const PathFor& path_for);
+/// {"file", "run" or "order", "due", "from"}; dates as "2026-12-20"
+service::DaysRequest days_request(const Fields& fields, const PathFor& path_for);
 /// {"what", "name"}
 service::ListRequest list_request(const Fields& fields);
 

@@ -1,5 +1,6 @@
 #include "planning/batching.h"
 
+#include "planning/hours_in_mould.h"
 #include "units/rounding.h"
 #include "units/user_error.h"
 #include "units/wording.h"
@@ -87,7 +88,7 @@ std::string sizes_in_words(const std::vector<std::vector<std::int64_t>>& filling
 }
 
 std::string locked(const Run& run) {
-  const auto& after = run.pour.mould.unmould_after;
+  const auto after = hours_in_mould(run);
   return after ? ", " + in_hours(*after) : "";
 }
 

@@ -1,5 +1,6 @@
 #include "reports/bench_sheet.h"
 
+#include "planning/hours_in_mould.h"
 #include "planning/scales.h"
 #include "reports/batch_sheet.h"
 #include "reports/batter_sheet.h"
@@ -48,6 +49,20 @@ struct Sharing {
 std::vector<Vessel> without_base(std::vector<Vessel> vessels) {
   std::erase_if(vessels, [](const Vessel& vessel) { return vessel.batter == BatterRole::base; });
   return vessels;
+}
+
+/// What the topping's fats are whipped at, where that is colder than the room.
+std::optional<Temperature> cold_fats(const planning::Run& run) {
+  if (!run.pipe || !run.pipe->temperatures) return std::nullopt;
+  const auto& at = run.pipe->temperatures->fats_at;
+  const Temperature room = Temperature::in_celsius(20);  // where nothing else is said
+  return at && *at < room ? at : std::nullopt;
+}
+
+bool stands_overnight(const std::vector<Vessel>& vessels) {
+  return std::any_of(vessels.begin(), vessels.end(), [](const Vessel& vessel) {
+    return vessel.is_day_before && vessel.kind != Vessel::Kind::melt;
+  });
 }
 
 /// The sheet under construction, part after part.
@@ -172,11 +187,7 @@ class Bench {
   }
 
   /// Shared by the batters, or used colder than the room: it stands overnight.
-  bool is_lye_early() const {
-    return std::any_of(vessels_.begin(), vessels_.end(), [](const Vessel& vessel) {
-      return vessel.is_day_before && vessel.kind != Vessel::Kind::melt;
-    });
-  }
+  bool is_lye_early() const { return stands_overnight(vessels_); }
 
   /// Once, before the first lye on the sheet.
   void lye_cautions() {
@@ -228,10 +239,8 @@ class Bench {
 
   /// Fats that are whipped colder than the room stand cold overnight.
   void chill() {
-    if (!run_.pipe || !run_.pipe->temperatures || !run_.pipe->temperatures->fats_at) return;
-    const Temperature at = *run_.pipe->temperatures->fats_at;
-    if (at < Temperature::in_celsius(20))  // a room, where nothing else is said
-      order("Melt the topping's fats, and let them set until they are at " + in_both_scales(at) +
+    if (const auto at = cold_fats(run_))
+      order("Melt the topping's fats, and let them set until they are at " + in_both_scales(*at) +
             ".");
   }
 
@@ -371,8 +380,8 @@ class Bench {
             : fit.embeds.empty() ? ""
                                  : "; press it in after the pour");
     }
-    if (run_.pour.mould.unmould_after)
-      words("Unmould after " + in_hours(*run_.pour.mould.unmould_after) + ".");
+    if (const auto hours = planning::hours_in_mould(run_))
+      words("Unmould after " + in_hours(*hours) + ".");
   }
 
   std::string each_on_scale(Mass each) const {
@@ -560,6 +569,13 @@ std::vector<Sheet> bench_sheets(const PouredTogether& of, const std::string& pri
     }
   }
   return sheets;
+}
+
+bool is_begun_the_day_before(const planning::Run& run, const planning::Plan& plan) {
+  return cold_fats(run) ||
+         std::any_of(plan.batches.begin(), plan.batches.end(), [&](const planning::Batch& batch) {
+           return stands_overnight(weigh_out(run, plan, batch));
+         });
 }
 
 Sheet sheet_of_all(const std::string& what_for, std::vector<Sheet> sheets) {

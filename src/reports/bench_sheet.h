@@ -24,6 +24,10 @@ namespace brimwright::reports {
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
                   std::optional<std::int64_t> batch = {}, const std::string& printed_at = {});
 
+/// Whether something besides what is cast ahead is done the day before: a lye solution that stands
+/// overnight, or fats that set cold.
+bool is_begun_the_day_before(const planning::Run& run, const planning::Plan& plan);
+
 /// Several sheets as one, each from a new page on, with what they are for in the foot of each page.
 /// At least one.
 Sheet sheet_of_all(const std::string& what_for, std::vector<Sheet> sheets);

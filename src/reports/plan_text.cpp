@@ -1,3 +1,4 @@
+#include "planning/hours_in_mould.h"
 #include "reports/batch_text.h"
 #include "reports/cut_words.h"
 #include "reports/gauge_report.h"
@@ -249,8 +250,8 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
   std::string moulds_line = mould.name + ": " + counted(mould.owned, "mould", "moulds") + " of " +
                             counted(mould.cavities, "cavity", "cavities") + ", " +
                             counted(pieces.fillings, "filling", "fillings");
-  if (mould.unmould_after)
-    moulds_line += ", " + in_hours(*mould.unmould_after) + " each before unmoulding";
+  if (const auto hours = planning::hours_in_mould(run))
+    moulds_line += ", " + in_hours(*hours) + " each before unmoulding";
   text += wrapped(moulds_line, "", "  ");
   if (!run.from_studio.sections.empty())
     text += wrapped("From the studio: " + studio_words(run.from_studio) + ".", "", "  ");

@@ -61,13 +61,22 @@ void know_selling(const Fields& studio) {
       know(ways->optional_object(way), {"margin", "markup", "price"});
 }
 
+void know_days(const Fields& studio) {
+  const auto days = studio.optional_object("days");
+  know(days, {"making", "small_jobs", "off", "pots_owned", "bowls_owned", "used_a_day",
+              "rack_places", "cast_beforehand"});
+  if (days)
+    know(days->optional_object("making"), {"monday", "tuesday", "wednesday", "thursday", "friday",
+                                           "saturday", "sunday"});
+}
+
 void know_all(const Fields& studio) {
   studio.optional_text("$schema");
   studio.optional_name("name");
   studio.optional_text("note");
   for (const std::string_view section : studio_sections) studio.has(section);
   know(studio, {"currency", "serves_as", "packaging", "work", "overhead", "tax", "fees", "asking",
-                "price_endings", "letterhead"});
+                "price_endings", "letterhead", "days"});
   if (const auto scales = studio.optional_object("scales")) {
     know(scales, {"large", "fine", "confirmed"});
     for (const auto* scale : {"large", "fine"})
@@ -91,6 +100,7 @@ void know_all(const Fields& studio) {
   }
   know(studio.optional_object("label"), {"market"});
   know_what_stands_ready(studio);
+  know_days(studio);
   know_trade(studio);
   know_selling(studio);
 }

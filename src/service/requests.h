@@ -27,6 +27,7 @@ enum class FileKind {
   pdf,
   offer,  // what a customer gets of a quote, with no cost in it, as HTML
   offer_pdf,
+  calendar,  // of days, as iCalendar
 };
 
 /// A file to make; the reply calls it by `name`, which is looked at by nobody here.
@@ -89,6 +90,7 @@ struct SheetRequest {
   std::optional<std::string> paper = {};
   std::vector<WantedFile> files = {};  // html, pdf
   std::string printed_at = {};         // as it is to stand on each page; may be empty
+  bool with_days = false;              // first when it is made, from the day it is printed on
 };
 
 /// What a piece costs and what to ask for it, of a run or an order. `sell` is one number of pieces
@@ -125,6 +127,20 @@ struct BuyRequest {
   std::string printed_at = {};          // as it is to stand on each page; may be empty
 };
 
+/// When to make runs and orders. `due` takes the place of their own due days; `from` is the day that
+/// stands for today, and `today` what it is without. `since` names an earlier export of the
+/// calendar, and `alarm` the time of day of its alarms, "18:00". `printed_at` is a moment of
+/// iCalendar, in UTC.
+struct DaysRequest {
+  std::vector<std::string> files;
+  std::optional<std::string> text = {};  // of the one file, in place of what is in it
+  std::optional<std::string> due = {}, from = {}, since = {}, alarm = {};
+  std::string today = {};
+  std::vector<WantedFile> wanted = {};  // calendar, csv, picture
+  std::string printed_at = {};
+  bool decimal_comma = false;  // in a table: "1,5" between semicolons
+};
+
 /// Make a folder to begin in.
 struct InitRequest {
   std::string folder;
@@ -137,7 +153,7 @@ enum class Form { text, json };
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
   std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, BuyRequest,
-               TidyRequest, InitRequest>
+               DaysRequest, TidyRequest, InitRequest>
       what;
   Form form = Form::text;
   UserTerms terms = plain_terms();

@@ -44,6 +44,14 @@ void pass(const chemistry::Formula& formula, const planning::Weighing& weighing)
   require_alarm(weighing);
 }
 
+PlannedRun planned(const Fields& file, std::optional<std::int64_t> sell,
+                   const moulds::Library& library, const Caller& caller) {
+  planning::Run run = run_in(file, sell, library);
+  planning::Measured measured = measured_run(run, caller);
+  planning::Plan plan = gated_plan(run, measured);
+  return {std::move(run), std::move(measured), std::move(plan)};
+}
+
 }  // namespace
 
 std::int64_t pieces_from(const std::string& typed, const Place& where) {
@@ -97,10 +105,12 @@ planning::Plan gated_plan(const planning::Run& run, const planning::Measured& me
 
 PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
                        const moulds::Library& library, const Caller& caller) {
-  planning::Run run = run_from(file, sell, library);
-  planning::Measured measured = measured_run(run, caller);
-  planning::Plan plan = gated_plan(run, measured);
-  return {std::move(run), std::move(measured), std::move(plan)};
+  return planned(Fields::read(file), sell, library, caller);
+}
+
+PlannedRun planned_text(const std::string& text, const std::string& file,
+                        const moulds::Library& library, const Caller& caller) {
+  return planned(Fields::parse(text, file), std::nullopt, library, caller);
 }
 
 }  // namespace brimwright::service

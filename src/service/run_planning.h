@@ -51,5 +51,8 @@ struct PlannedRun {
 /// The run in `file`, planned for `sell` pieces or its own number of them, past the gates.
 PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
                        const moulds::Library& library, const Caller& caller);
+/// The same of a document that stands for the file.
+PlannedRun planned_text(const std::string& text, const std::string& file,
+                        const moulds::Library& library, const Caller& caller);
 
 }  // namespace brimwright::service

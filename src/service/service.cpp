@@ -10,6 +10,7 @@
 #include "reports/bench_sheet.h"
 #include "reports/brief.h"
 #include "reports/catalogue_report.h"
+#include "reports/days_report.h"
 #include "reports/gauge_report.h"
 #include "reports/label_report.h"
 #include "reports/made_lye_report.h"
@@ -32,6 +33,7 @@
 #include "service/piece_files.h"
 #include "service/quoting.h"
 #include "service/run_planning.h"
+#include "service/scheduling.h"
 #include "service/tidy.h"
 #include "units/complaint_facts.h"
 #include "units/fields.h"
@@ -201,12 +203,32 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
   return reports::sheet_of_all(whom.empty() ? "Order" : "Order " + whom, std::move(sheets));
 }
 
+/// When all of it is made, before the sheet of it. The number of pieces is the file's own.
+reports::Sheet after_its_days(reports::Sheet sheet, const SheetRequest& request,
+                              const UserTerms& terms, const moulds::Library& library,
+                              const Caller& caller) {
+  if (request.sell)
+    throw UserError(terms.place("sell"),
+                    "does not go with the days, which are of the file's number",
+                    "leave one of the two out, or change the file");
+  const DaysRequest asked{
+      .files = {request.file}, .text = request.text, .today = request.printed_at.substr(0, 10)};
+  const auto days = days_report(asked, terms, library, caller);
+  const std::string foot = sheet.foot;
+  std::vector<reports::Sheet> sheets = {reports::days_sheet(days, request.printed_at)};
+  sheets.push_back(std::move(sheet));
+  reports::Sheet all = reports::sheet_of_all("Days and work", std::move(sheets));
+  all.foot = foot;
+  return all;
+}
+
 Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
                       const moulds::Library& library, const Caller& caller) {
   const auto paper = paper_of(request, terms);
   const auto order = order_in(request.file, request.text, library);
-  const auto sheet = order ? sheet_of_order(*order, request, terms, library, caller)
-                           : sheet_of_run(request, terms, library, caller);
+  auto sheet = order ? sheet_of_order(*order, request, terms, library, caller)
+                     : sheet_of_run(request, terms, library, caller);
+  if (request.with_days) sheet = after_its_days(std::move(sheet), request, terms, library, caller);
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
   for (const auto& [kind, name] : request.files) {
@@ -321,6 +343,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return quoted(*quote, request, library, caller);
   if (const auto* buy = std::get_if<BuyRequest>(&request.what))
     return bought(*buy, request, library, caller);
+  if (const auto* days = std::get_if<DaysRequest>(&request.what))
+    return scheduled(*days, request, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))

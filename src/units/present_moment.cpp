@@ -19,12 +19,24 @@ std::optional<std::time_t> stated_moment() {
   return static_cast<std::time_t>(*seconds);
 }
 
+std::time_t moment_or(const std::optional<std::time_t>& stated) {
+  return stated.value_or(std::chrono::system_clock::to_time_t(std::chrono::system_clock::now()));
+}
+
 }  // namespace
+
+std::string present_moment_in_utc() {
+  const std::time_t moment = moment_or(stated_moment());
+  std::tm parts{};
+  gmtime_r(&moment, &parts);
+  std::array<char, 32> text{};
+  const std::size_t length = std::strftime(text.data(), text.size(), "%Y%m%dT%H%M%SZ", &parts);
+  return {text.data(), length};
+}
 
 std::string present_moment() {
   const auto stated = stated_moment();
-  const std::time_t moment =
-      stated.value_or(std::chrono::system_clock::to_time_t(std::chrono::system_clock::now()));
+  const std::time_t moment = moment_or(stated);
   std::tm parts{};
   if (stated)
     gmtime_r(&moment, &parts);

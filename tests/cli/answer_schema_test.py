@@ -1,4 +1,4 @@
-"""Every answer of `gauge`, `plan`, `plan --explain`, `buy` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+"""Every answer of `gauge`, `plan`, `plan --explain`, `buy`, `days` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
 in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
 import glob
 import json
@@ -230,6 +230,65 @@ def of_what_stands_ready(plain):
     yield ["buy", f"{folder}/ready/ready.run.json"]
 
 
+def of_days(plain, spring):
+    """Kept, promised, late by a part and by all, with every wider limit that helps."""
+    for name in ("meadow_base", "cloud_topping"):
+        shutil.copy(f"{root}/examples/{name}.formula.json", f"{folder}/days")
+    bars = {key: value for key, value in plain.items() if key != "money"}
+    cups = {key: value for key, value in spring.items() if key != "money"}
+    write("days/bars.run.json", bars)
+    write("days/cups.run.json", cups)
+    no_id = {key: value for key, value in bars.items() if key != "id"}
+    write("days/no_id.run.json", no_id)
+    # Water would fill a cavity of this little mould with what is left of a batch whose scale reads by 100 g.
+    write("days/coarse.run.json", {**bars, "name": "Coarse", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f003",
+                                   "scales": {"large": {"step": "25 g", "most": "20 kg", "confirmed": True}, "fine": plain["scales"]["fine"]}})
+    write("days/market.order.json", {"schema": "brimwright.order/1", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f001", "due": "2026-12-20",
+                                     "lines": [{"run": "cups.run.json", "pieces": 24}, {"run": "bars.run.json", "pieces": 36}]})
+    roomy = {"making": {"tuesday": "6 h", "friday": "6 h"}, "pots_owned": 2, "bowls_owned": 2, "rack_places": 500, "off": ["2026-11-10"]}
+    work = {"paid_an_hour": "15.00", "each_batch": "3 h", "each_piece_packed": "1 min", "each_tray_fill": "10 min"}
+    packs = {"olive": [{"holds": "5 kg", "paid": "20.00", "from": "Oil mill"}]}
+
+    def studio(name, days, **more):
+        write(f"days/{name}.studio.json", {"schema": "brimwright.studio/1", "currency": "EUR", "days": days, "work": work, "packs": packs,
+                                           "sellers": {"Oil mill": {"postage": "6.90", "lead_time": "9 days"}}, **more})
+        return ["--studio", f"{folder}/days/{name}.studio.json"]
+
+    every = {day: "14 h" for day in ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday")}
+    one = {"moulds/plain_bar.json": 1}
+    market, bars_file = f"{folder}/days/market.order.json", f"{folder}/days/bars.run.json"
+    yield ["days", market, "--from", "2026-10-01", *studio("roomy", roomy)]
+    yield ["days", market, "--from", "2026-11-05", *studio("late", roomy)]
+    yield ["days", market, "--from", "2026-12-10", *studio("none", roomy)]
+    yield ["days", bars_file, "--from", "2026-10-01", *studio("bars", roomy)]
+    yield ["days", f"{folder}/days/no_id.run.json", "--from", "2026-10-01", *studio("bars2", roomy)]
+    yield ["days", f"{folder}/days/coarse.run.json", "--from", "2026-10-01",
+           *studio("coarse", roomy, moulds_owned={"moulds/bead_tray.json": 1})]
+    def order_of(name, run, pieces):
+        write(f"days/{name}.order.json", {"schema": "brimwright.order/1", "lines": [{"run": run, "pieces": pieces}]})
+        return f"{folder}/days/{name}.order.json"
+
+    bare = {"packs": {}, "sellers": {}}
+    write("days/small.run.json", {**bars, "batch": {"pieces": 12}})
+    many, pots = order_of("many", "bars.run.json", 60), order_of("pots", "small.run.json", 36)
+    yield ["days", many, "--from", "2026-10-01", *studio("moulds", {"making": every}, moulds_owned=one)]
+    for name, limits in (("pots", {"making": every, "pots_owned": 1}), ("hours", {"making": {"monday": "5 h"}})):
+        yield ["days", pots, "--from", "2026-10-01", *studio(name, limits, moulds_owned={"moulds/plain_bar.json": 50})]
+    yield ["days", many, "--from", "2026-10-01", *studio("rack", {"making": every, "rack_places": 20})]
+    cups_file = f"{folder}/days/cups.run.json"
+    yield ["days", cups_file, "--from", "2026-10-01", *studio("bowls", {"making": every, "bowls_owned": 1, "pots_owned": 9}, **bare)]
+    yield ["days", cups_file, "--from", "2026-10-01", *studio("casting", {"making": roomy["making"], "cast_beforehand": "3 days"}, **bare)]
+    slow = copy_of(cups)
+    slow["decorations"][0]["time_per_tray_fill"] = "3 h"
+    write("days/slow.run.json", slow)
+    yield ["days", f"{folder}/days/slow.run.json", "--from", "2026-10-01",
+           *studio("trays", {"making": {"monday": "6 h", "tuesday": "4 h", "friday": "6 h"}}, **bare)]
+
+
+def copy_of(document):
+    return json.loads(json.dumps(document))
+
+
 def of_fixtures():
     """What no shipped file shows."""
     # Two pockets with a low wall between them, in centimetres; a cavity that ends in a point.
@@ -292,6 +351,8 @@ def of_fixtures():
     yield ["plan", f"{folder}/studio/lean.run.json"]
     yield from of_buying(plain)
     yield from of_what_stands_ready(plain)
+    os.mkdir(f"{folder}/days")
+    yield from of_days(plain, spring)
     loaf = shipped("examples/tilted_loaf.run.json")
     write("across.run.json", {**loaf, "cut": {**loaf["cut"], "along": "y", "bar": {"thickness": "20 mm"}}})
     yield ["plan", f"{folder}/across.run.json"]

@@ -40,7 +40,11 @@ Calendar any_calendar(Chance& chance, Day from) {
 
 Line any_line(Chance& chance, const Studio& studio, int batches) {
   Line line;
-  line.mould = static_cast<std::size_t>(chance.in(0, static_cast<int>(studio.moulds.size()) - 1));
+  const auto any_mould = [&] {
+    return static_cast<std::size_t>(chance.in(0, static_cast<int>(studio.moulds.size()) - 1));
+  };
+  std::vector<std::size_t> moulds = {any_mould()};
+  if (chance.is(20)) moulds.push_back(any_mould());  // poured together with another
   line.unmould_after = hours(chance.of<int>({2, 12, 18, 24, 30, 48, 60}));
   if (chance.is(30)) {
     line.cut_within = line.unmould_after + hours(chance.of<int>({1, 2, 6, 24}));
@@ -50,12 +54,18 @@ Line any_line(Chance& chance, const Studio& studio, int batches) {
   line.cure_days = chance.of<int>({0, 1, 2, 4});
   line.is_chilled = chance.is(30);
   if (chance.is(20)) line.make_lead = chance.in(0, 3);
-  const Mould& mould = studio.moulds[line.mould];
   Batch batch;
   for (int i = 0; i < batches; ++i) {
     if (i == 0 || chance.is(40)) {
-      batch.casts = chance.in(1, static_cast<int>(mould.cavities) * mould.owned);
-      batch.pieces = batch.casts * chance.in(1, 2);
+      batch.filled.clear();
+      std::int64_t casts = 0;
+      for (const std::size_t kind : moulds) {
+        const Mould& mould = studio.moulds[kind];
+        batch.filled.push_back(
+            {kind, chance.in(1, static_cast<int>(mould.cavities) * mould.owned)});
+        casts += batch.filled.back().casts;
+      }
+      batch.pieces = casts * chance.in(1, 2);
       batch.sold = batch.pieces - (chance.is(30) ? 1 : 0);
       batch.work = minutes(chance.of<int>({30, 60, 90, 120, 180}));
       batch.whippings = chance.in(0, 2);

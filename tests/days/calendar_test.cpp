@@ -21,7 +21,8 @@ Studio studio() {
 
 /// One batch of ten pieces: 36 h in the mould, four weeks to cure.
 Delivery ten_pieces(Day due) {
-  Line line{.name = "bars", .batches = {{.casts = 1, .pieces = 10, .sold = 10, .work = hours(3)}}};
+  Line line{.name = "bars",
+            .batches = {{.filled = {{0, 1}}, .pieces = 10, .sold = 10, .work = hours(3)}}};
   line.unmould_after = hours(36);
   line.cure_days = 28;
   return {.name = "order", .lines = {line}, .due = due};

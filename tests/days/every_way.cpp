@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <string>
+#include <tuple>
 #include <utility>
 
 using namespace brimwright::days;
@@ -156,13 +157,15 @@ class Rules {
     int batches = 0, whippings = 0;
     std::int64_t on_rack = 0;
     std::map<std::size_t, int> moulds;
-    std::map<std::pair<std::pair<std::size_t, std::size_t>, Day>, std::int64_t> casts;
+    // Of each part of a line, on the day it is poured.
+    std::map<std::tuple<std::size_t, std::size_t, std::size_t, Day>, std::int64_t> casts;
     for (const auto& one : way.batches) {
       const Line& of = line(one);
       const Day out = *unmoulded(one);
       const Day free = std::max(out, one.poured + days(1));
       if (one.poured <= day && day < free)
-        casts[{{one.delivery, one.line}, one.poured}] += batch(one).casts;
+        for (std::size_t part = 0; part < batch(one).filled.size(); ++part)
+          casts[{one.delivery, one.line, part, one.poured}] += batch(one).filled[part].casts;
       if (out <= day && day < std::max(one.poured + days(of.cure_days), out))
         on_rack += batch(one).pieces;
       if (studio.rack_places && batch(one).pieces > *studio.rack_places) return "rack";
@@ -177,7 +180,8 @@ class Rules {
       if (!is_idle_meanwhile(of)) wait = std::max(wait, seconds(of.unmould_after));
     }
     for (const auto& [key, count] : casts) {
-      const std::size_t kind = deliveries[key.first.first].lines[key.first.second].mould;
+      const auto& [d, l, part, poured] = key;
+      const std::size_t kind = deliveries[d].lines[l].batches.front().filled[part].mould;
       const std::int64_t cavities = studio.moulds[kind].cavities;
       moulds[kind] += static_cast<int>(count / cavities + (count % cavities > 0 ? 1 : 0));
     }

@@ -256,8 +256,8 @@ TEST_CASE("deep, broken and strange JSON is refused in words", "[web][hostile]")
              std::string(R"({"file":"examples/plain_bars.run.json","sell":-3})"),
              std::string(R"({"file":"examples/plain_bars.run.json","run":{"name":1}})"),
              std::string(R"({"file":"examples/plain_bars.run.json","colour":"red"})")})
-    for (const char* path :
-         {"/api/plan", "/api/quote", "/api/gauge", "/api/list", "/api/document", "/api/keep"}) {
+    for (const char* path : {"/api/plan", "/api/quote", "/api/days", "/api/gauge", "/api/list",
+                             "/api/document", "/api/keep"}) {
       const Response refused = server.ask("POST", path, body);
       CHECK(refused.status == 422);
       CHECK_THAT(refused.body, Contains("\"complaint\"") && Contains("\"line\""));

@@ -227,6 +227,7 @@ export interface Answers {
   buy?: BuyingList;
   common?: AnswerParts;
   complaint?: ComplaintLine;
+  days?: Days;
   explain?: Explanation;
   gauge?: Gauge;
   inspection?: Inspection;
@@ -1001,6 +1002,207 @@ export interface ComplaintChoice {
    * @maxItems 3
    */
   size_mm?: number[];
+}
+/**
+ * The answer of `days --json`: when runs and orders are made.
+ */
+export interface Days {
+  schema: "brimwright.days/1";
+  /**
+   * The file that making days, moulds and work are from.
+   */
+  studio: string;
+  /**
+   * The day that stands for today: nothing is done before it.
+   */
+  from: string;
+  /**
+   * Whether every due day is kept; null where there is none.
+   */
+  kept: boolean | null;
+  /**
+   * The last day on which the work may begin; null where there is no due day, or one cannot be kept.
+   */
+  latest_start: string | null;
+  /**
+   * That no later start keeps the due days.
+   */
+  latest_start_proved: boolean;
+  /**
+   * The day for which all can be promised, begun on `from`.
+   */
+  promise: string;
+  /**
+   * That no earlier day can be kept.
+   */
+  promise_proved: boolean;
+  /**
+   * Of what cannot be kept: that no more pieces are in time, and the rest is ready no earlier.
+   */
+  in_time_proved: boolean;
+  /**
+   * The runs and orders asked about.
+   *
+   * @minItems 1
+   */
+  asked: AskedFor[];
+  /**
+   * The days on which something is done, in their order.
+   */
+  days: DayOfWork[];
+  /**
+   * Each batch from the pour to the end of its cure.
+   */
+  batches: BatchOnDays[];
+  /**
+   * Wider limits that help, each found by planning it, the most helpful first.
+   */
+  what_if: WiderLimit[];
+  /**
+   * What base that is left over fills whole, of the studio's other moulds; not counted to what is asked.
+   */
+  extras: ExtraCast[];
+  notes: Remark[];
+}
+export interface AskedFor {
+  /**
+   * As it was named.
+   */
+  file: string;
+  /**
+   * The file's own, where it has one.
+   */
+  id?: string;
+  /**
+   * For people.
+   */
+  name: string;
+  due: string | null;
+  /**
+   * Null where there is no due day.
+   */
+  kept: boolean | null;
+  /**
+   * To be sold.
+   */
+  pieces: number;
+  /**
+   * Of these, by the due day.
+   */
+  in_time: number | null;
+  /**
+   * When the others are ready.
+   */
+  rest_on: string | null;
+  /**
+   * The last day on which any of it may be poured for its due day.
+   */
+  last_making_day: string | null;
+  lines: LineAskedFor[];
+}
+export interface LineAskedFor {
+  /**
+   * The run's file; several where they are poured together.
+   *
+   * @minItems 1
+   */
+  runs: string[];
+  name: string;
+  /**
+   * Of each of these runs.
+   *
+   * @minItems 1
+   */
+  moulds: string[];
+  sell: number;
+  make: number;
+}
+export interface DayOfWork {
+  day: string;
+  /**
+   * Minutes of a making day; 0 of any other.
+   */
+  hours_min: number;
+  /**
+   * Of these, by what is done.
+   */
+  used_min: number;
+  /**
+   * A day off.
+   */
+  off: boolean;
+  /**
+   * @minItems 1
+   */
+  acts: DayAct[];
+}
+export interface DayAct {
+  act: "order" | "cast" | "chill" | "make" | "unmould" | "cured" | "pack" | "due";
+  /**
+   * The same whatever the day: with the file's id the UID of its calendar entry.
+   */
+  key: string;
+  /**
+   * Which of `asked`.
+   */
+  of: number;
+  /**
+   * For people, on one line.
+   */
+  text: string;
+  /**
+   * What to mind with it.
+   */
+  caution?: string;
+  /**
+   * The files of its runs; none of what is done for all of it.
+   */
+  runs: string[];
+  /**
+   * Of the run, counted from 1.
+   */
+  batches: number[];
+  pieces: number;
+  /**
+   * Minutes that it takes of the day's hours.
+   */
+  min: number;
+}
+export interface BatchOnDays {
+  /**
+   * Which of `asked`.
+   */
+  of: number;
+  /**
+   * @minItems 1
+   */
+  runs: string[];
+  batch: number;
+  pieces: number;
+  /**
+   * @minItems 1
+   */
+  moulds: string[];
+  poured: string;
+  unmoulded: string;
+  cured: string;
+}
+export interface WiderLimit {
+  limit: "moulds" | "making days" | "hours" | "pots" | "bowls" | "rack" | "casting" | "lead times" | "trays";
+  text: string;
+  /**
+   * Every due day is kept then.
+   */
+  keeps_due: boolean;
+  latest_start: string | null;
+  promise: string | null;
+  proved: boolean;
+}
+export interface ExtraCast {
+  run: string;
+  batch: number;
+  mould: string;
+  cavities: number;
 }
 /**
  * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan are calculated.

@@ -1,0 +1,145 @@
+#include "reports/days_report.h"
+#include "reports/plan_words.h"
+#include "reports/text_table.h"
+#include "units/shown_text.h"
+#include "units/wording.h"
+
+#include <algorithm>
+#include <string>
+
+namespace brimwright::reports {
+namespace {
+
+using days::Day;
+
+std::string names_of(const DaysReport& report) {
+  std::string names;
+  for (const auto& asked : report.asked) names += (names.empty() ? "" : " + ") + asked.name;
+  return names;
+}
+
+std::string kept_text(const DaysReport& report) {
+  std::string text = line("Begin on " + weekday_and_date(report.schedule.begin) + " at the latest" +
+                          (report.schedule.is_proved ? " (proved: a later start does not keep it)."
+                                                     : " (found, not proved latest)."));
+  text += line("Begun on " + weekday_and_date(report.from) + ", all of it can be ready by " +
+               weekday_and_date(report.promise) +
+               (report.is_promise_proved ? "." : " (found, not proved earliest)."));
+  return text;
+}
+
+std::string late_text(const DaysReport& report) {
+  std::string text;
+  for (const auto& asked : report.asked) {
+    if (!asked.is_late) {
+      text += line(asked.name + " is kept: " + counted(asked.pieces, "piece") + " for " +
+                   weekday_and_date(*asked.due) + ".");
+      continue;
+    }
+    text +=
+        line((asked.in_time == 0
+                  ? "THE DUE DAY CANNOT BE KEPT: none of the " + counted(asked.pieces, "piece")
+                  : "THE DUE DAY CANNOT BE KEPT: " + std::to_string(asked.in_time) + " of " +
+                        counted(asked.pieces, "piece")) +
+             " of " + asked.name + " by " + weekday_and_date(*asked.due) +
+             (asked.in_time == 0 ? ", all on " : ", the rest on ") + weekday_and_date(*asked.rest) +
+             (report.is_parting_proved ? " (proved: no more in time, and no earlier)."
+                                       : " (found; more may be possible)."));
+  }
+  return text;
+}
+
+std::string answer_text(const DaysReport& report) {
+  if (report.is_due) return report.is_kept ? kept_text(report) : late_text(report);
+  return line("Begun on " + weekday_and_date(report.from) + ", promise it for " +
+              weekday_and_date(report.promise) +
+              (report.is_promise_proved ? " (proved: no earlier day can be kept)."
+                                        : " (found, not proved earliest)."));
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string text;
+  for (const auto& name : names) text += (text.empty() ? "" : ", ") + name;
+  return text;
+}
+
+std::string asked_text(const DaysReport& report) {
+  std::string text;
+  for (const auto& asked : report.asked) {
+    for (const auto& one : asked.lines)
+      text += line(one.name + (one.files.size() > 1 ? ", poured together: " : ": ") +
+                   counted(one.sell, "piece") + " to sell, " + std::to_string(one.make) +
+                   " to make, in " + listed(one.moulds) + " (" + on_one_line(listed(one.files)) +
+                   (asked.is_order ? ", of " + on_one_line(asked.file) : "") + ")");
+    if (asked.due && asked.last_making_day && !asked.is_late)
+      text += line("Last day to pour any of it for " + weekday_and_date(*asked.due) + ": " +
+                   weekday_and_date(*asked.last_making_day));
+  }
+  return text;
+}
+
+std::string strip_text(const DaysReport& report) {
+  std::string text;
+  Day day;
+  bool is_first = true;
+  for (const DayEntry& entry : entries_of(report)) {
+    if (is_first || entry.day != day) text += "\n" + weekday_and_date(entry.day) + "\n";
+    is_first = false;
+    day = entry.day;
+    const std::string time =
+        entry.time.count() > 0 ? " [" + in_minutes(entry.time) + "]" : std::string();
+    text += wrapped(entry.text + time, "  [ ] ", "      ");
+    if (!entry.caution.empty()) text += wrapped(entry.caution, "      ! ", "        ");
+  }
+  return text;
+}
+
+std::string what_if_text(const DaysReport& report) {
+  if (report.what_ifs.empty())
+    return "\nWhat sets the date\n" + line(
+                                          "No wider limit that was tried makes it earlier: the "
+                                          "time to cure and to pack does.");
+  std::string text = report.is_due && !report.is_kept ? "\nWhat would help, each planned\n"
+                                                      : "\nWhat limits it, each planned\n";
+  for (const auto& one : report.what_ifs) {
+    std::string told = one.text + ": ";
+    if (one.keeps && !report.is_kept) told += "keeps the due day; ";
+    told += one.keeps ? "begin on " + weekday_and_date(*one.start) + " at the latest"
+                      : "ready by " + weekday_and_date(*one.promise);
+    text += wrapped(told + (one.is_proved ? "" : " (found, not proved)"), "  ", "    ");
+  }
+  return text;
+}
+
+std::string extras_text(const DaysReport& report) {
+  std::string text;
+  for (const auto& one : report.extras)
+    text +=
+        wrapped("Batch " + std::to_string(one.batch) + " of " + one.run + ": what is left fills " +
+                    counted(one.cavities, "cavity", "cavities") + " of " + one.mould + ".",
+                "  ", "    ");
+  return text.empty() ? "" : "\nExtras, from base that is left over (not counted above)\n" + text;
+}
+
+}  // namespace
+
+std::string days_text(const DaysReport& report) {
+  std::string when = report.is_due ? "due " : "from " + weekday_and_date(report.from);
+  if (report.is_due) {
+    Day first = *report.asked.front().due, last = first;
+    for (const auto& asked : report.asked) {
+      first = std::min(first, *asked.due);
+      last = std::max(last, *asked.due);
+    }
+    when += weekday_and_date(first) + (first == last ? "" : " to " + weekday_and_date(last));
+  }
+  std::string text = title(names_of(report), when);
+  text += answer_text(report) + asked_text(report) + strip_text(report) + what_if_text(report) +
+          extras_text(report);
+  if (!report.notes.empty()) text += "\nNotes\n";
+  for (const Remark& note : report.notes)
+    text += wrapped(note.text, note.severity == Severity::note ? "  " : "  ! ", "    ");
+  return text;
+}
+
+}  // namespace brimwright::reports

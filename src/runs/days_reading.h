@@ -1,0 +1,25 @@
+#pragma once
+
+#include "days/calendar.h"
+#include "runs/studio_file.h"
+
+#include <chrono>
+#include <cstdint>
+#include <optional>
+
+namespace brimwright::runs {
+
+/// What a studio says of its days, and of the time that work takes.
+struct StudioDays {
+  days::Calendar calendar;
+  std::optional<int> batches_a_day = {}, whippings_a_day = {};  // by pots and bowls
+  std::optional<std::int64_t> rack_places = {};
+  std::optional<int> cast_ahead_at_most = {};  // days
+  std::chrono::seconds each_batch{}, each_piece_made{}, each_tray_fill{}, each_piece_packed{};
+};
+
+/// UserError where the studio has no making day, where no time of a batch is given, and for
+/// anything wrong in its "days" and in the times of its "work". A studio's file must be there.
+StudioDays read_days(const Studio& studio);
+
+}  // namespace brimwright::runs

@@ -1,0 +1,233 @@
+#include "service/day_buying.h"
+
+#include "planning/cost.h"
+#include "runs/selling_reading.h"
+#include "runs/supplies.h"
+#include "service/purchasing.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace brimwright::service {
+namespace {
+
+using reports::Buying;
+using Names = std::set<std::string>;
+
+/// What is melted for casts, by the names that prices go by.
+Names cast_of(const planning::Run& run) {
+  Names names;
+  for (const auto& decoration : run.decorations)
+    if (!std::holds_alternative<planning::Drizzle>(decoration.made))
+      names.insert(decoration.material);
+  return names;
+}
+
+Names cast_of(const DayLine& line) {
+  Names names;
+  for (const DayPart& part : line.parts) names.merge(cast_of(*part.run));
+  return names;
+}
+
+Names made_of(const DayLine& line) {
+  const Names casts = cast_of(line);
+  Names names;
+  for (const DayPart& part : line.parts)
+    for (const auto& used : planning::materials_used(*part.plan))
+      if (!casts.contains(used.name)) names.insert(used.name);
+  return names;
+}
+
+const trade::Seller* seller_named(const Buying& buying, const std::string& name) {
+  const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
+                                  [&](const trade::Seller& one) { return one.name == name; });
+  return known == buying.sellers.end() ? nullptr : &*known;
+}
+
+int lead_of(const Buying& buying, const std::string& seller) {
+  const auto* known = seller_named(buying, seller);
+  return known && known->lead_days ? *known->lead_days : 0;
+}
+
+/// The longest lead of each material that is to be bought.
+std::map<std::string, int> leads(const Buying& buying) {
+  std::map<std::string, int> leads;
+  for (const auto& delivery : buying.purchase.deliveries)
+    for (const auto& bought : delivery.packs) {
+      int& lead = leads[buying.packs[bought.pack].material];
+      lead = std::max(lead, lead_of(buying, delivery.seller));
+    }
+  for (const auto& one : buying.materials)
+    if (one.is_unpriced && one.to_buy.whole() > 0) leads.emplace(one.name, 0);
+  return leads;
+}
+
+days::Lead longest(const std::map<std::string, int>& leads, const Names& of) {
+  days::Lead longest;
+  for (const auto& name : of)
+    if (const auto lead = leads.find(name); lead != leads.end())
+      longest = std::max(longest.value_or(0), lead->second);
+  return longest;
+}
+
+void note_unknown_leads(const Buying& buying, std::vector<Remark>& notes) {
+  std::string unknown, unlisted;
+  for (const auto& delivery : buying.purchase.deliveries) {
+    const auto* seller = seller_named(buying, delivery.seller);
+    if (!delivery.seller.empty() && !(seller && seller->lead_days))
+      unknown += (unknown.empty() ? "" : ", ") + brimwright::quoted(delivery.seller);
+  }
+  for (const auto& one : buying.materials)
+    if (one.is_unpriced && one.to_buy.whole() > 0)
+      unlisted += (unlisted.empty() ? "" : ", ") + one.shown;
+  if (!unknown.empty())
+    notes.push_back(
+        {Severity::caution, "No lead time is given for " + unknown +
+                                ": what is ordered there is taken to come the same day."});
+  if (!unlisted.empty())
+    notes.push_back({Severity::caution,
+                     "No pack is listed of " + unlisted +
+                         ": how long it takes to come is not known, and counts as no time."});
+}
+
+Names packaging_of(const std::vector<costing::Packaging>& packaging) {
+  Names names;
+  for (const auto& one : packaging) names.insert(one.material);
+  return names;
+}
+
+void earlier(std::optional<days::Day>& day, days::Day other) {
+  day = day ? std::min(*day, other) : other;
+}
+
+/// When a material is first needed, and by which of what is asked about.
+struct Need {
+  std::optional<days::Day> day = {};
+  std::size_t asked = 0;
+
+  void at(days::Day other, std::size_t of) {
+    if (!day || other < *day) asked = of;
+    earlier(day, other);
+  }
+};
+
+class Needs {
+ public:
+  Needs(const std::vector<DayFile>& files, const reports::DaysReport& report) {
+    const auto& schedule = report.schedule;
+    for (std::size_t b = 0; b < schedule.batches.size(); ++b) {
+      const auto& batch = schedule.batches[b];
+      const std::size_t asked = report.deliveries[batch.delivery].asked;
+      const DayLine& line = files[asked].lines[batch.line];
+      for (const auto& name : made_of(line))
+        needs_[name].at(batch.chilled.value_or(batch.poured), asked);
+      for (const auto& cast : schedule.casts)
+        if (cast.batch == b)
+          for (const auto& name : cast_of(line)) needs_[name].at(cast.day, asked);
+    }
+  }
+  void packed(const Names& packaging, const reports::DaysReport& report) {
+    for (const auto& packing : report.schedule.packing)
+      for (const auto& name : packaging)
+        needs_[name].at(packing.day, report.deliveries[packing.delivery].asked);
+  }
+
+  const Need& of(const std::string& name) { return needs_[name]; }
+
+ private:
+  std::map<std::string, Need> needs_;
+};
+
+days::Day last_open(const days::Calendar& calendar, days::Day day) {
+  while (calendar.is_off(day)) day -= std::chrono::days(1);
+  return day;
+}
+
+}  // namespace
+
+Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
+                       std::vector<Remark>& notes) {
+  Buying buying;
+  buying.studio = studio.fields()->file();
+  runs::Supplies supplies = runs::read_supplies(studio);
+  const auto packaging = runs::read_packaging(studio);
+  std::vector<const planning::Run*> runs;
+  for (const DayFile& file : files) {
+    add_materials(buying.materials, file.materials());
+    for (const DayLine& line : file.lines)
+      for (const DayPart& part : line.parts) {
+        agree_on_currency(*part.run, supplies);
+        add_materials(buying.materials, packaging_for(*part.plan, packaging));
+        runs.push_back(part.run);
+      }
+  }
+  take_off_stock(buying.materials, supplies);
+  buy(buying, supplies, runs);
+  if (buying.packs.empty()) {
+    notes.push_back({Severity::caution,
+                     "The studio lists no packs (\"packs\", \"sellers\"): no day to order by is "
+                     "given, and everything is taken to be there."});
+    return buying;
+  }
+  note_unknown_leads(buying, notes);
+  const auto all = leads(buying);
+  for (auto& file : files) {
+    file.pack_lead = longest(all, packaging_of(packaging));
+    for (DayLine& line : file.lines) {
+      line.make_lead = longest(all, made_of(line));
+      line.cast_lead = longest(all, cast_of(line));
+    }
+  }
+  return buying;
+}
+
+std::vector<reports::DaysReport::Ordering> orderings(const Buying& buying,
+                                                     const std::vector<DayFile>& files,
+                                                     const reports::DaysReport& report) {
+  if (buying.packs.empty()) return {};
+  Needs needs(files, report);
+  Names made;
+  for (const auto& file : files)
+    for (const DayLine& line : file.lines) {
+      made.merge(made_of(line));
+      made.merge(cast_of(line));
+    }
+  Names round;  // what goes round the pieces
+  for (const auto& one : buying.materials)
+    if (!made.contains(one.name)) round.insert(one.name);
+  needs.packed(round, report);
+  std::vector<reports::DaysReport::Ordering> all;
+  const auto add = [&](const std::string& seller, const Names& materials, bool is_unlisted) {
+    Need first;
+    reports::DaysReport::Ordering one{
+        .seller = seller, .is_unlisted = is_unlisted, .materials = {}, .ordered = {}, .needed = {}};
+    for (const auto& name : materials) {
+      const Need& need = needs.of(name);
+      if (!need.day) continue;
+      first.at(*need.day, need.asked);
+      one.materials.push_back(reports::shown_as(buying, name));
+    }
+    if (!first.day) return;
+    one.asked = first.asked;
+    one.needed = *first.day;
+    one.ordered =
+        last_open(report.studio.calendar, one.needed - std::chrono::days(lead_of(buying, seller)));
+    all.push_back(std::move(one));
+  };
+  for (const auto& delivery : buying.purchase.deliveries) {
+    Names materials;
+    for (const auto& bought : delivery.packs) materials.insert(buying.packs[bought.pack].material);
+    add(delivery.seller, materials, false);
+  }
+  Names unlisted;
+  for (const auto& one : buying.materials)
+    if (one.is_unpriced && one.to_buy.whole() > 0) unlisted.insert(one.name);
+  if (!unlisted.empty()) add("", unlisted, true);
+  return all;
+}
+
+}  // namespace brimwright::service

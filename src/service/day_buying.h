@@ -1,0 +1,21 @@
+#pragma once
+
+#include "reports/buying_report.h"
+#include "runs/studio_file.h"
+#include "service/day_work.h"
+
+#include <vector>
+
+namespace brimwright::service {
+
+/// What has to be bought for all of it, with the leads put into `files` and what is to be noted
+/// into `notes`: a lead time that is not known counts as none, and is told.
+reports::Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
+                                std::vector<Remark>& notes);
+
+/// From whom what is ordered, and by when, for that schedule.
+std::vector<reports::DaysReport::Ordering> orderings(const reports::Buying& buying,
+                                                     const std::vector<DayFile>& files,
+                                                     const reports::DaysReport& report);
+
+}  // namespace brimwright::service

@@ -1,0 +1,299 @@
+"""Runs and orders are put on days: back from a due day, forward to a promise, and what cannot be kept with what would help. The
+calendar that is written is read back by libical and by Debian's python3-icalendar. Slips are told in one line each."""
+import copy
+import csv
+import ctypes
+import datetime
+import io
+import json
+import os
+import re
+import shutil
+import subprocess
+import tempfile
+import xml.etree.ElementTree
+
+import icalendar
+
+from checks import check, end, program, read, root, run, write
+
+folder = tempfile.mkdtemp()
+for name in os.listdir(f"{root}/examples"):
+    if name.endswith(".json"):
+        shutil.copy(f"{root}/examples/{name}", folder)
+for name in ("plain_bars", "spring_cups"):
+    document = read(f"{folder}/{name}.run.json")
+    document.pop("money", None)
+    write(f"{folder}/{name}.run.json", document)
+tuesdays_and_fridays = {"making": {"tuesday": "6 h", "friday": "6 h"}, "pots_owned": 2, "bowls_owned": 2, "rack_places": 500}
+studio = {"schema": "brimwright.studio/1", "currency": "EUR", "days": tuesdays_and_fridays,
+          "work": {"paid_an_hour": "15.00", "each_batch": "3 h", "each_piece_packed": "1 min", "each_tray_fill": "10 min"}}
+order = {"schema": "brimwright.order/1", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f001", "for": "December market, stall 4; Gruß",
+         "due": "2026-12-20", "lines": [{"run": "spring_cups.run.json", "pieces": 24}, {"run": "plain_bars.run.json", "pieces": 12}]}
+write(f"{folder}/market.order.json", order)
+
+
+def days(*words, of=studio, status=0, env=None):
+    write(f"{folder}/studio.json", of)
+    done = subprocess.run([program, "days", *words], cwd=folder, capture_output=True, text=True, env={**os.environ, **(env or {})})
+    check(done.returncode == status, f"days {words}: exit {done.returncode}, {done.stderr}")
+    return done
+
+
+def answer(*words, of=studio, **more):
+    done = days(*words, "--json", of=of, **more)
+    return json.loads(done.stdout) if done.returncode == 0 else {}
+
+
+def with_days(**more):
+    return {**studio, "days": {**tuesdays_and_fridays, **more}}
+
+
+def acts(told, name):
+    return [(day["day"], act) for day in told["days"] for act in day["acts"] if act["act"] == name]
+
+
+def day(text):
+    return datetime.date.fromisoformat(text)
+
+
+# ---- on paper: due on Sunday 20 December 2026, packed on Friday the 18th, 35 days of cure before it on Friday 13 November
+bars = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01")
+check(bars["kept"] and bars["latest_start"] == "2026-11-13" and bars["latest_start_proved"], f"bars begin {bars['latest_start']}")
+check([when for when, act in acts(bars, "make")] == ["2026-11-13"], "poured on the 13th")
+check([when for when, act in acts(bars, "unmould")] == ["2026-11-17"], "24 h later is a Saturday: unmoulded on the next Tuesday")
+check([when for when, act in acts(bars, "pack")] == ["2026-12-18"] and acts(bars, "due")[0][0] == "2026-12-20", "packed on the 18th")
+check(bars["asked"][0]["last_making_day"] == "2026-11-13", "last day to pour")
+sundays = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(small_jobs=["saturday"]))
+check([when for when, act in acts(sundays, "unmould")] == ["2026-11-14"], "there on Saturdays, she unmoulds on one")
+# A holiday on the last making day, one on the packing day, and a stretch of them over the year's end.
+off = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(off=["2026-11-13"]))
+check(off["latest_start"] == "2026-11-10", f"a holiday on the last making day: {off['latest_start']}")
+off = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(off=["2026-12-16/2027-01-02"]))
+check(off["latest_start"] == "2026-11-10", f"packed on the 15th: {off['latest_start']}")
+# Forward over a leap day: poured on Friday 28 January 2028, 35 days to Friday 3 March, promised for the 4th.
+leap = answer("plain_bars.run.json", "--from", "2028-01-26")
+check(leap["promise"] == "2028-03-04" and leap["kept"] is None and leap["promise_proved"], f"over a leap day: {leap['promise']}")
+
+# ---- forward from the latest start reaches the due day, and one day later does not
+market = answer("market.order.json", "--from", "2026-10-01")
+check(market["kept"] and market["latest_start_proved"], "the market is kept")
+start = market["latest_start"]
+open_order = {key: value for key, value in order.items() if key != "due"}
+write(f"{folder}/open.order.json", open_order)
+check(answer("open.order.json", "--from", start)["promise"] <= "2026-12-20", "forward from the latest start")
+later = str(day(start) + datetime.timedelta(1))
+check(answer("open.order.json", "--from", later)["promise"] > "2026-12-20", "forward from a day later")
+check(not answer("market.order.json", "--from", later)["kept"], "and kept no more")
+# The acts in their order, by what the files say: 48 h and 24 h in the mould, 35 days to cure, chilled the evening before.
+for batch in market["batches"]:
+    hours = 48 if "spring" in batch["runs"][0] else 24
+    check(day(batch["unmoulded"]) - day(batch["poured"]) >= datetime.timedelta(hours=hours), f"unmoulded too early: {batch}")
+    check(day(batch["cured"]) - day(batch["poured"]) >= datetime.timedelta(35), f"cured too early: {batch}")
+    check(max(when for when, act in acts(market, "pack")) >= batch["cured"], f"packed before it has cured: {batch}")
+poured = {batch["poured"] for batch in market["batches"] if "spring" in batch["runs"][0]}
+check(all(min(when for when, act in acts(market, "chill")) < when for when in poured), "chilled before it is poured")
+for when, act in acts(market, "cast"):
+    check(when < min(poured), f"cast on {when}, poured on {min(poured)}")
+for one in market["days"]:
+    check(one["used_min"] <= one["hours_min"], f"{one['day']}: {one['used_min']} of {one['hours_min']} minutes")
+    check(day(one["day"]).weekday() in (1, 4) or all(act["act"] in ("due", "cured") for act in one["acts"]), f"work on {one['day']}")
+plans = {name: json.loads(run("plan", f"{name}.run.json", "--sell", str(sell), "--json", folder=folder).stdout)
+         for name, sell in (("spring_cups", 24), ("plain_bars", 12))}
+for name, plan in plans.items():
+    made = sorted(batch["pieces"] for batch in market["batches"] if name in batch["runs"][0])
+    planned = sorted(batch["pieces"] for batch in plan["batches"] for _ in range(batch["count"]))
+    check(made == planned, f"{name}: batches of {made}, planned {planned}")
+
+# ---- what cannot be kept: so many of them, the rest later; what would help does, when it is so
+tight = with_days(making={"friday": "3 h 30 min"})
+large = {**open_order, "due": "2026-12-20", "lines": [{"run": "plain_bars.run.json", "pieces": 36}]}
+write(f"{folder}/large.order.json", large)
+late = answer("large.order.json", "--from", "2026-11-05", of=tight)
+asked = late["asked"][0]
+# A batch of twelve on each Friday from 6 November on: two of them have cured for Friday 18 December, the third is poured on the 20th,
+# cured on the 25th and promised for the 26th.
+check(not late["kept"] and late["in_time_proved"] and asked["in_time"] == 24 and asked["rest_on"] == "2026-12-26", f"parted: {asked}")
+check([when for when, act in acts(late, "make")] == ["2026-11-06", "2026-11-13", "2026-11-20"], "poured on three Fridays")
+check([(when, act["pieces"]) for when, act in acts(late, "due")] == [("2026-12-20", 24), ("2026-12-26", 12)], "two days to hand over")
+text = days("large.order.json", "--from", "2026-11-05", of=tight).stdout
+check(re.search(r"CANNOT BE KEPT: 24 of 36\s+pieces", text) and "the rest on Sat 2026-12-26" in " ".join(text.split()), "told in words")
+helps = {one["limit"]: one for one in late["what_if"]}
+check("making days" in helps and helps["making days"]["keeps_due"], f"one more making day: {list(helps)}")
+weekday = re.search(r"One more making day, (\w+)", helps["making days"]["text"]).group(1).lower()
+more = answer("large.order.json", "--from", "2026-11-05", of=with_days(making={"friday": "3 h 30 min", weekday: "3 h 30 min"}))
+check(more["kept"] and more["latest_start"] == helps["making days"]["latest_start"], "a making day more does what was said")
+moulds_bind = with_days(making={name: "12 h" for name in ("monday", "tuesday", "wednesday", "thursday", "friday")}, pots_owned=9)
+moulds_bind["moulds_owned"] = {"moulds/plain_bar.json": 1}
+slow = answer("large.order.json", "--from", "2026-11-05", "--due", "2026-12-14", of=moulds_bind)
+helps = {one["limit"]: one for one in slow["what_if"]}
+check("moulds" in helps, f"one mould of six cavities for 36 pieces limits: {list(helps)}")
+two = copy.deepcopy(moulds_bind)
+two["moulds_owned"]["moulds/plain_bar.json"] = 2
+with_two = answer("large.order.json", "--from", "2026-11-05", "--due", "2026-12-14", of=two)
+if helps["moulds"]["keeps_due"]:
+    check(with_two["kept"] and with_two["latest_start"] == helps["moulds"]["latest_start"], "one more mould does what was said")
+else:
+    check(with_two["promise"] == helps["moulds"]["promise"], f"one more mould: {with_two['promise']}, said {helps['moulds']}")
+
+# ---- buying: ordered as many days before as the seller takes
+shop = {**studio, "packs": {name: [{"holds": "5 kg", "paid": "20.00", "from": "Oil mill"}] for name in
+                            ("olive", "coconut", "rapeseed_low_erucic", "cocoa_butter", "castor", "NaOH", "white kaolin", "green mica",
+                             "lavender essential oil", "sodium lactate, 60 % solution")},
+        "sellers": {"Oil mill": {"postage": "6.90", "lead_time": "5 days"}}}
+bought = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=shop)
+check([when for when, act in acts(bought, "order")] == ["2026-11-08"], f"ordered five days before the 13th: {acts(bought, 'order')}")
+check(bought["latest_start"] == "2026-11-08", "which is the start then")
+
+# ---- a salt bar is cut the day it is poured
+salt = read(f"{folder}/meadow_base.formula.json")
+salt.update(name="Salt", unmould_after="2 h", cut_within="5 h")
+write(f"{folder}/salt.formula.json", salt)
+loaf = read(f"{folder}/tilted_loaf.run.json")
+loaf["pour"]["formula"] = "salt.formula.json"
+loaf.update(name="Salt bars", decorations=[])
+loaf.pop("money", None)
+loaf["pour"].pop("layers", None)
+write(f"{folder}/salt.run.json", loaf)
+salty = answer("salt.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(making={"tuesday": "4 h", "friday": "6 h"}))
+check([when for when, act in acts(salty, "make")] == [when for when, act in acts(salty, "unmould")], "cut on another day")
+check(all(day(when).weekday() == 4 for when, act in acts(salty, "make")), "3 h of work and 2 h until it is cut take a Friday of 6 h")
+never = days("salt.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(making={"tuesday": "4 h"}), status=1)
+check("no day takes it" in never.stderr and "cut between 2 h and 5 h" in never.stderr and not never.stdout, f"never: {never.stderr}")
+
+# ---- the calendar, read by two others
+first = f"{folder}/first.ics"
+days("market.order.json", "--from", "2026-10-01", "--ics", first, "--alarm", "18:30", env={"SOURCE_DATE_EPOCH": "1790000000"})
+data = open(first, "rb").read()
+check(all(len(line) <= 75 for line in data.split(b"\r\n")), "a line of more than 75 octets")
+check(b"\n" not in data.replace(b"\r\n", b"") and data.endswith(b"END:VCALENDAR\r\n"), "lines end in CRLF")
+calendar = icalendar.Calendar.from_ical(data)
+events = {str(event["UID"]): event for event in calendar.walk("VEVENT")}
+expected = {f"{order['id']}-{act['key']}@brimwright": (one["day"], act) for one in market["days"] for act in one["acts"]}
+check(events.keys() == expected.keys() and len(events) == len(list(calendar.walk("VEVENT"))), "one entry for each act")
+for uid, (when, act) in expected.items():
+    event = events[uid]
+    check(event["DTSTART"].dt == day(when) and event["DTEND"].dt == day(when) + datetime.timedelta(1), f"{uid} on {event['DTSTART'].dt}")
+    check(event["DTSTART"].params["VALUE"] == "DATE" and str(event["SUMMARY"]) == act["text"], f"{uid}: {event['SUMMARY']}")
+    check(str(event["STATUS"]) == "CONFIRMED" and event["SEQUENCE"] == 0, f"{uid}: {event['STATUS']}")
+    check(event["DTSTAMP"].dt.strftime("%Y%m%dT%H%M%SZ") == "20260921T141320Z", f"{uid}: {event['DTSTAMP'].dt}")  # date -u -d @1790000000
+    alarms = list(event.walk("VALARM"))
+    check(len(alarms) == (act["act"] not in ("due", "cured")), f"{uid}: {len(alarms)} alarms")
+    if alarms:
+        check(alarms[0]["TRIGGER"].dt == datetime.timedelta(hours=18, minutes=30), f"{uid}: {alarms[0]['TRIGGER'].dt}")
+chilled = [event for uid, event in events.items() if "-chill-" in uid]
+check(chilled and all("never one for food" in str(event["DESCRIPTION"]) and "never one for food" in str(event.walk("VALARM")[0]["DESCRIPTION"])
+                      for event in chilled), "what goes into a fridge of its own")
+check(any("December market, stall 4; Gruß" in str(event["SUMMARY"]) for event in events.values()), "commas, semicolons and letters")
+
+libical = ctypes.CDLL("libical.so.3")
+for name in ("icalparser_parse_string", "icalcomponent_get_first_component", "icalcomponent_get_next_component", "icalcomponent_get_uid",
+             "icalcomponent_get_summary", "icalcomponent_as_ical_string"):
+    getattr(libical, name).restype = ctypes.c_char_p if name.endswith(("uid", "summary", "string")) and "parse" not in name else ctypes.c_void_p
+VEVENT, ANY_ERROR = 4, 3  # ICAL_VEVENT_COMPONENT, ICAL_XLICERROR_COMPONENT is counted by icalcomponent_count_errors
+
+
+def by_libical(path):
+    """{uid: summary} of its entries; what it finds against the file is an error."""
+    whole = ctypes.c_void_p(libical.icalparser_parse_string(open(path, "rb").read()))
+    check(bool(whole.value), f"{path}: libical reads nothing")
+    check(libical.icalcomponent_count_errors(whole) == 0 and libical.icalrestriction_check(whole) == 1, f"{path}: libical finds errors")
+    found = {}
+    event = libical.icalcomponent_get_first_component(whole, VEVENT)
+    while event:
+        one = ctypes.c_void_p(event)
+        found[libical.icalcomponent_get_uid(one).decode()] = libical.icalcomponent_get_summary(one).decode()
+        event = libical.icalcomponent_get_next_component(whole, VEVENT)
+    return found
+
+
+check(by_libical(first) == {uid: act["text"] for uid, (when, act) in expected.items()}, "libical reads something else")
+
+# ---- the next export: what moved has a higher number, what stayed has the same, what is gone is cancelled
+fewer = {**order, "lines": [{"run": "spring_cups.run.json", "pieces": 24}], "due": "2026-12-24"}
+write(f"{folder}/market.order.json", fewer)
+second = f"{folder}/second.ics"
+days("market.order.json", "--from", "2026-10-01", "--ics", second, "--since", first)
+after = {str(event["UID"]): event for event in icalendar.Calendar.from_ical(open(second, "rb").read()).walk("VEVENT")}
+now = answer("market.order.json", "--from", "2026-10-01")
+current = {f"{order['id']}-{act['key']}@brimwright": (one["day"], act) for one in now["days"] for act in one["acts"]}
+check(after.keys() == current.keys() | events.keys(), "every entry of both")
+for uid, event in after.items():
+    if uid not in current:
+        check(str(event["STATUS"]) == "CANCELLED" and event["SEQUENCE"] == 1 and event["DTSTART"].dt == events[uid]["DTSTART"].dt, f"{uid} is gone")
+        continue
+    same = uid in expected and expected[uid][0] == current[uid][0] and expected[uid][1]["text"] == current[uid][1]["text"]
+    check(event["SEQUENCE"] == (0 if same or uid not in expected else 1), f"{uid}: number {event['SEQUENCE']}")
+check(any(str(event["STATUS"]) == "CANCELLED" for event in after.values()), "the bars are gone")
+by_libical(second)
+write(f"{folder}/market.order.json", order)
+# Another order's entries in the earlier calendar are none of its business.
+other = {**order, "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f002", "lines": [{"run": "plain_bars.run.json", "pieces": 12}]}
+write(f"{folder}/other.order.json", other)
+days("other.order.json", "--from", "2026-10-01", "--ics", f"{folder}/other.ics", "--since", first)
+check(all(str(event["UID"]).startswith(other["id"]) for event in icalendar.Calendar.from_ical(open(f"{folder}/other.ics", "rb").read()).walk("VEVENT")),
+      "entries of another order")
+
+# ---- table and drawing
+table = days("market.order.json", "--from", "2026-10-01", "--csv", "-").stdout
+rows = list(csv.DictReader(io.StringIO(table)))
+check([(row["day"], row["act"], row["what"]) for row in rows] == [(one["day"], act["act"], act["text"]) for one in market["days"] for act in one["acts"]],
+      "the table has the acts of the answer")
+drawing = days("market.order.json", "--from", "2026-10-01", "--svg", "-").stdout
+tree = xml.etree.ElementTree.fromstring(drawing)
+# To scale: of each batch the time in the mould and the cure, both in days.
+marks = [(float(one.get("x")), float(one.get("width"))) for one in tree.iter("{http://www.w3.org/2000/svg}rect")
+         if one.get("class", "").endswith("hatch3")][:-1]
+span = (day(market["days"][-1]["day"]) - day(market["days"][0]["day"])).days + 1
+for (x, width), batch in zip(marks, market["batches"]):
+    wide = (day(batch["unmoulded"]) - day(batch["poured"])).days * 142 / span  # 190 mm less 44 and 4
+    at = 44 + (day(batch["poured"]) - day(market["days"][0]["day"])).days * 142 / span
+    check(abs(width - wide) < 0.01 and abs(x - at) < 0.01, f"{batch['batch']}: drawn from {x} for {width}, {at} for {wide} expected")
+check(len(marks) == len(market["batches"]), f"{len(marks)} bars for {len(market['batches'])} batches")
+check(days("plain_bars.run.json", env={"SOURCE_DATE_EPOCH": "1790000000"}).stdout.count("Mon 2026-09-21") >= 1, "today is handed in")
+
+# ---- slips: one line each, and nothing printed
+no_days = {key: value for key, value in studio.items() if key != "days"}
+bare = read(f"{folder}/meadow_base.formula.json")
+bare.pop("cure")
+write(f"{folder}/bare.formula.json", {**bare, "name": "Bare"})
+plain = read(f"{folder}/plain_bars.run.json")
+write(f"{folder}/bare.run.json", {**plain, "pour": {**plain["pour"], "formula": "bare.formula.json"}})
+no_id = {key: value for key, value in order.items() if key != "id"}
+write(f"{folder}/no_id.order.json", no_id)
+write(f"{folder}/soon.order.json", {**order, "due": "2026-09-30"})
+mould = {key: value for key, value in read(f"{root}/moulds/plain_bar.json").items() if key not in ("unmould_after", "$schema")}
+write(f"{folder}/bar.json", mould)
+write(f"{folder}/unlocked.run.json", {**plain, "pour": {**plain["pour"], "mould": "bar.json"}})
+for words, said, of in (
+        (("market.order.json", "--due", "3/4/2026"), r"--due: .*is not a date; write year, month and day", studio),
+        (("market.order.json", "--due", "2026-02-30"), "--due: .*is not a day of the calendar", studio),
+        (("market.order.json", "--from", "tomorrow"), "--from: .*is not a date", studio),
+        (("market.order.json", "--due", "2026-09-30", "--from", "2026-10-01"), "--due: is Wed 2026-09-30, before Thu 2026-10-01", studio),
+        (("soon.order.json", "--from", "2026-10-01"), "soon.order.json: /due: is Wed 2026-09-30, before", studio),
+        (("market.order.json",), "studio.json: /days: is missing, so there is no making day", no_days),
+        (("market.order.json",), "/days/making: has no making day", with_days(making={"monday": "0 h"})),
+        (("market.order.json",), "/days/making/monday: is more than a day has", with_days(making={"monday": "25 h"})),
+        (("market.order.json",), "munday.*monday", with_days(making={"munday": "6 h"})),
+        (("market.order.json",), "/days/off/0: .*ends before it begins", with_days(off=["2026-12-27/2026-12-24"])),
+        (("market.order.json",), "/days/off/1: .*is not a date", with_days(off=["2026-12-24", "24.12.2026"])),
+        (("market.order.json",), "/days/small_jobs/0: .*is not a weekday", with_days(small_jobs=["Sun"])),
+        (("market.order.json",), "/work/each_batch: is missing", {**studio, "work": {"paid_an_hour": "15.00", "each_piece_packed": "1 min"}}),
+        (("market.order.json",), "/work: is missing", {key: value for key, value in studio.items() if key != "work"}),
+        (("bare.run.json", "--from", "2026-10-01"), "bare.formula.json: /cure: is missing", studio),
+        (("unlocked.run.json", "--from", "2026-10-01"), "meadow_base.formula.json: /unmould_after: is missing", studio),
+        (("market.order.json", "plain_bars.run.json", "--from", "2026-10-01"), "/due: is missing, and others have a due day", studio),
+        (("market.order.json", "market.order.json"), "is named twice", studio),
+        (("plain_bars.run.json", "--from", "2026-10-01"), "no day takes it: a batch of 12 pieces takes 3 h, and the longest making day has 2 h",
+         with_days(making={"monday": "2 h"})),
+        (("plain_bars.run.json", "--from", "2026-10-01"), "is more than the 10 places of the curing rack", with_days(rack_places=10)),
+        (("market.order.json", "--since", "first.ics"), "--since: does nothing alone", studio),
+        (("market.order.json", "--ics", "new.ics", "--alarm", "6 pm"), "--alarm: .*is not a time of day", studio),
+        (("market.order.json", "--ics", "new.ics", "--since", "market.order.json"), "is not a calendar that this program wrote", studio),
+        (("no_id.order.json", "--from", "2026-10-01", "--ics", "new.ics"), "no_id.order.json: /id: is missing", studio),
+        (("market.order.json", "--ics", "new.txt"), "--ics: .*does not end in .ics", studio)):
+    done = days(*words, of=of, status=1)
+    check(done.stdout == "" and done.stderr.count("\n") == 1 and re.search(said, done.stderr), f"{words}: {done.stderr!r}")
+check(not os.path.exists(f"{folder}/new.ics"), "a calendar was written all the same")
+
+end("what is to be made is put on days, and its calendar is read by others")
