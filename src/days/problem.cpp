@@ -14,6 +14,9 @@ using std::chrono::seconds;
 
 bool is_cut_same_day(const Line& line) { return line.cut_within && *line.cut_within < days(1); }
 
+// Lye solution that is closed keeps longer; common practice, no source.
+constexpr int most_nights_chilled = 4;
+
 Pouring pouring(const Line& line, const Span& span, int day) {
   Pouring pouring{.is_allowed = true, .unmould = day, .free = day + 1, .ready = 0};
   if (!is_cut_same_day(line)) {
@@ -24,6 +27,8 @@ Pouring pouring(const Line& line, const Span& span, int day) {
       pouring.is_allowed =
           pouring.unmould <= day + static_cast<int>(duration_cast<days>(*line.cut_within).count());
   }
+  if (line.is_chilled && span.last_in(day - 1) < day - most_nights_chilled)
+    pouring.is_allowed = false;
   pouring.ready = std::max(day + line.cure_days, pouring.unmould);
   return pouring;
 }

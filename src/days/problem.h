@@ -51,7 +51,8 @@ struct Packing {
 /// packed on the last making day. What is to be bought is ordered on the first day that is no day
 /// off. A cast is unmoulded, and cut, on the first day she is there once its hours are over, which
 /// are counted from the hour it was poured, so that 24 hours are over on the next day; its mould
-/// can be filled again on that day, but never twice on one.
+/// can be filled again on that day, but never twice on one. What is chilled before it is poured is
+/// set cold on the last day before on which she is there, and stands so for a few nights at most.
 class Problem {
  public:
   /// `due` are places in `span`, one a delivery. The studio and the deliveries must outlive this.

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <tuple>
 #include <utility>
 
 namespace brimwright::reports {
@@ -96,23 +97,45 @@ class Entries {
     }
   }
 
+  /// What is cast in one kind of tray on one day, for a line.
   void casts() {
-    std::map<std::pair<std::size_t, std::size_t>, int> days_of;
+    using Where = std::tuple<Day, std::size_t, std::size_t, std::size_t>;  // day, asked, line, tray
+    std::map<Where, std::vector<const days::ScheduledCasts*>> groups;
     for (const auto& cast : report_.schedule.casts) {
       const Scheduled& one = report_.schedule.batches[cast.batch];
-      const int part = ++days_of[{cast.batch, cast.tray}];
-      entries_.push_back(
-          {.day = cast.day,
-           .act = Act::cast,
-           .asked = delivery(one).asked,
-           .key =
-               key("cast", one) + "-" + std::to_string(cast.tray + 1) + "-" + std::to_string(part),
-           .text = "Cast beforehand: " + report_.studio.trays[cast.tray].name + ", " +
-                   counted(cast.count, "filling") + ", for " + which(one, {batch(one).number}),
-           .files = line(one).files,
-           .batches = {batch(one).number},
-           .time = cast.count * report_.studio.each_tray_fill});
+      groups[{cast.day, delivery(one).asked, one.line, cast.tray}].push_back(&cast);
     }
+    std::map<std::string, int> parts;
+    for (const auto& [where, casts] : groups) cast(std::get<3>(where), casts, parts);
+  }
+
+  void cast(std::size_t tray, const std::vector<const days::ScheduledCasts*>& casts,
+            std::map<std::string, int>& parts) {
+    const auto batch_of = [this](const days::ScheduledCasts* one) -> const Scheduled& {
+      return report_.schedule.batches[one->batch];
+    };
+    const days::ScheduledCasts* first =
+        *std::min_element(casts.begin(), casts.end(), [&](const auto* a, const auto* b) {
+          return batch(batch_of(a)).number < batch(batch_of(b)).number;
+        });
+    const Scheduled& one = batch_of(first);
+    DayEntry told{.day = first->day,
+                  .act = Act::cast,
+                  .asked = delivery(one).asked,
+                  .key = key("cast", one) + "-" + std::to_string(tray + 1),
+                  .text = {},
+                  .files = line(one).files};
+    if (const int part = ++parts[told.key]; part > 1) told.key += "-" + std::to_string(part);
+    int count = 0;
+    for (const auto* cast : casts) {
+      told.batches.push_back(batch(batch_of(cast)).number);
+      count += cast->count;
+    }
+    std::sort(told.batches.begin(), told.batches.end());
+    told.text = "Cast beforehand: " + report_.studio.trays[tray].name + ", " +
+                counted(count, "filling") + ", for " + which(one, told.batches);
+    told.time = count * report_.studio.each_tray_fill;
+    entries_.push_back(std::move(told));
   }
 
   /// The batches of a line that have the same act on the same day stand together.

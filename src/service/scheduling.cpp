@@ -7,6 +7,7 @@
 #include "service/day_buying.h"
 #include "service/day_extras.h"
 #include "service/day_work.h"
+#include "service/never_made.h"
 #include "service/ordered.h"
 #include "service/what_ifs.h"
 #include "units/reading.h"
@@ -137,46 +138,6 @@ void settle_due_days(std::vector<DayFile>& files, const DaysRequest& request,
   if (lacks != files.end() && std::any_of(files.begin(), files.end(), has_due))
     throw UserError(lacks->due_at, "is missing, and others have a due day",
                     "give it, or one for all with " + terms.say({"due", "2026-12-20"}));
-}
-
-std::string hours_in_words(std::chrono::seconds time) {
-  return in_hours(std::chrono::ceil<std::chrono::minutes>(time), 2);
-}
-
-/// What stands against a batch that no day takes.
-[[noreturn]] void refuse_never(const DayWork& work, const std::vector<DayFile>& files,
-                               const days::NeverMade& never) {
-  const auto& line = work.deliveries[never.delivery].lines[never.line];
-  const days::Batch& batch = line.batches[never.batch];
-  const planning::Run& run = *files[never.delivery].lines[never.line].parts.front().run;
-  std::chrono::seconds longest{};
-  for (const auto time : work.studio.calendar.making) longest = std::max(longest, time);
-  const std::string a_batch = "a batch of " + counted(batch.pieces, "piece") + " ";
-  const auto refuse = [&](const std::string& why, const std::string& remedy) {
-    throw UserError(run.place("/batch"), "no day takes it: " + a_batch + why, remedy);
-  };
-  if (batch.work > longest)
-    refuse("takes " + hours_in_words(batch.work) + ", and the longest making day has " +
-               hours_in_words(longest),
-           "make smaller batches, or give the studio a longer making day");
-  if (work.studio.rack_places && batch.pieces > *work.studio.rack_places)
-    refuse("is more than the " + std::to_string(*work.studio.rack_places) +
-               " places of the curing rack",
-           "make smaller batches, or raise \"rack_places\" of the studio");
-  if (work.studio.whippings_a_day && batch.whippings > *work.studio.whippings_a_day)
-    refuse("takes " + std::to_string(batch.whippings) + " whippings, and the bowls make " +
-               std::to_string(*work.studio.whippings_a_day) + " on a day",
-           "make smaller batches, or raise \"bowls_owned\" or \"used_a_day\" of the studio");
-  if (line.cut_within)
-    refuse("takes " + hours_in_words(batch.work) + " and is cut between " +
-               in_hours(line.unmould_after) + " and " + in_hours(*line.cut_within) +
-               " after the pour, and you are not there then on any day",
-           "give longer making days, or say under \"small_jobs\" when you are there to cut");
-  refuse(batch.fills.empty()
-             ? "finds none in five years"
-             : "needs its decorations cast before it, and there is not time enough for that",
-         "give more hours, or let them be cast earlier (\"cast_beforehand\")");
-  throw std::logic_error("refused");
 }
 
 void describe(DaysReport& report, const std::vector<DayFile>& files) {
@@ -348,8 +309,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   report.notes.insert(report.notes.end(), work.notes.begin(), work.notes.end());
   report.studio = work.studio;
   describe(report, files);
-  if (const auto never = days::never_made(work.studio, work.deliveries, report.from))
-    refuse_never(work, files, *never);
+  refuse_never_made(work, files, report.from);
   const std::int64_t looks = looks_for(batches_in(work));
   schedule(report, work, looks);
   find_last_making_days(report);

@@ -287,6 +287,8 @@ for words, said, of in (
         (("plain_bars.run.json", "--from", "2026-10-01"), "no day takes it: a batch of 12 pieces takes 3 h, and the longest making day has 2 h",
          with_days(making={"monday": "2 h"})),
         (("plain_bars.run.json", "--from", "2026-10-01"), "is more than the 10 places of the curing rack", with_days(rack_places=10)),
+        (("market.order.json", "--from", "2026-10-01"), "is chilled the evening before, and you are not there on any of the four days",
+         with_days(making={"friday": "6 h"})),
         (("market.order.json", "--since", "first.ics"), "--since: does nothing alone", studio),
         (("market.order.json", "--ics", "new.ics", "--alarm", "6 pm"), "--alarm: .*is not a time of day", studio),
         (("market.order.json", "--ics", "new.ics", "--since", "market.order.json"), "is not a calendar that this program wrote", studio),

@@ -141,6 +141,19 @@ TEST_CASE("fats and lye are chilled the evening before, on a day she is there", 
   CHECK(found.batches[0].poured == on(2026, 11, 20));
 }
 
+TEST_CASE("nothing stands cold over a holiday", "[days]") {
+  // Away from Wednesday 11 to Thursday 19 November 2026: what is poured on Friday the 20th would
+  // have been set cold on the 10th, ten nights before. Poured on the 10th it is, chilled on Friday
+  // the 6th.
+  Studio of = studio();
+  of.calendar.off = {{on(2026, 11, 11), on(2026, 11, 19)}};
+  Delivery what = ten_pieces(on(2026, 12, 20));
+  what.lines[0].is_chilled = true;
+  const auto found = latest(of, {what}, on(2026, 10, 1));
+  CHECK(found.batches[0].poured == on(2026, 11, 10));
+  CHECK(found.batches[0].chilled == on(2026, 11, 6));
+}
+
 TEST_CASE("what takes five days to come is ordered five days before it is used", "[days]") {
   Delivery what = ten_pieces(on(2026, 12, 20));
   what.lines[0].make_lead = 5;

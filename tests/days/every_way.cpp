@@ -127,7 +127,7 @@ class Rules {
     if (one.poured < there_on) return false;
     if (of.is_chilled) {
       const auto eve = evening_before(one.poured);
-      if (!eve || *eve < there_on) return false;
+      if (!eve || *eve < there_on || one.poured - *eve > days(4)) return false;
     }
     const auto out = unmoulded(one);
     if (!out) return false;

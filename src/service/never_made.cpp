@@ -1,0 +1,92 @@
+#include "service/never_made.h"
+
+#include "units/user_error.h"
+#include "units/wording.h"
+
+#include <algorithm>
+#include <functional>
+#include <string>
+#include <utility>
+
+namespace brimwright::service {
+namespace {
+
+std::string hours_in_words(std::chrono::seconds time) {
+  return in_hours(std::chrono::ceil<std::chrono::minutes>(time), 2);
+}
+
+/// Says what stands against a batch that no day takes.
+class Refusing {
+ public:
+  Refusing(const DayWork& work, const std::vector<DayFile>& files, const days::NeverMade& never,
+           days::Day from)
+      : work_(work),
+        line_(work.deliveries[never.delivery].lines[never.line]),
+        batch_(line_.batches[never.batch]),
+        run_(*files[never.delivery].lines[never.line].parts.front().run),
+        from_(from) {}
+
+  [[noreturn]] void refuse() const {
+    refuse_size();
+    if (would_do([](days::Line& line) { line.is_chilled = false; }))
+      say("is chilled the evening before, and you are not there on any of the four days before it",
+          "name those weekdays under \"small_jobs\" of the studio");
+    if (line_.cut_within && would_do([](days::Line& line) { line.cut_within.reset(); }))
+      say("takes " + hours_in_words(batch_.work) + " and is cut between " +
+              in_hours(line_.unmould_after) + " and " + in_hours(*line_.cut_within) +
+              " after the pour, and you are not there then on any day",
+          "give longer making days, or say under \"small_jobs\" when you are there to cut");
+    if (would_do([](days::Line& line) { line.batches.front().fills.clear(); }))
+      say("needs its decorations cast before it, and there is not time enough for that",
+          "give more hours, or let them be cast earlier (\"cast_beforehand\")");
+    say("finds no day in five years", "give more making days, or make smaller batches");
+  }
+
+ private:
+  [[noreturn]] void say(const std::string& why, const std::string& remedy) const {
+    throw UserError(run_.place("/batch"),
+                    "no day takes it: a batch of " + counted(batch_.pieces, "piece") + " " + why,
+                    remedy);
+  }
+
+  void refuse_size() const {
+    const days::Studio& studio = work_.studio;
+    const auto longest =
+        *std::max_element(studio.calendar.making.begin(), studio.calendar.making.end());
+    if (batch_.work > longest)
+      say("takes " + hours_in_words(batch_.work) + ", and the longest making day has " +
+              hours_in_words(longest),
+          "make smaller batches, or give the studio a longer making day");
+    if (studio.rack_places && batch_.pieces > *studio.rack_places)
+      say("is more than the " + std::to_string(*studio.rack_places) + " places of the curing rack",
+          "make smaller batches, or raise \"rack_places\" of the studio");
+    if (studio.whippings_a_day && batch_.whippings > *studio.whippings_a_day)
+      say("takes " + std::to_string(batch_.whippings) + " whippings, and the bowls make " +
+              std::to_string(*studio.whippings_a_day) + " on a day",
+          "make smaller batches, or raise \"bowls_owned\" or \"used_a_day\" of the studio");
+  }
+
+  /// Whether the batch alone finds a day with that change.
+  bool would_do(const std::function<void(days::Line&)>& change) const {
+    days::Line line = line_;
+    line.batches = {batch_};
+    change(line);
+    const std::vector<days::Delivery> alone = {{.name = "", .lines = {std::move(line)}}};
+    return !days::never_made(work_.studio, alone, from_);
+  }
+
+  const DayWork& work_;
+  const days::Line& line_;
+  const days::Batch& batch_;
+  const planning::Run& run_;
+  days::Day from_;
+};
+
+}  // namespace
+
+void refuse_never_made(const DayWork& work, const std::vector<DayFile>& files, days::Day from) {
+  if (const auto never = days::never_made(work.studio, work.deliveries, from))
+    Refusing(work, files, *never, from).refuse();
+}
+
+}  // namespace brimwright::service
