@@ -242,10 +242,14 @@ std::int64_t batches_in(const DayWork& work) {
   return static_cast<std::int64_t>(count);
 }
 
-/// Few batches are searched until it is proved; of many the search ends before anybody waits.
-std::int64_t looks_for(std::int64_t batches) {
-  constexpr std::int64_t few = 8, looks_of_many = 2'000;
-  return batches <= few ? days::usual_looks : looks_of_many;
+/// Few batches are searched until it is proved; of many the search ends before anybody waits, that
+/// of each wider limit even sooner.
+struct Looks {
+  std::int64_t of_answer = days::usual_looks, of_what_if = days::usual_looks;
+};
+Looks looks_for(std::int64_t batches) {
+  constexpr std::int64_t few = 8;
+  return batches <= few ? Looks{} : Looks{.of_answer = 2'000, .of_what_if = 300};
 }
 
 /// "18:00", as the time after midnight.
@@ -310,12 +314,12 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   report.studio = work.studio;
   describe(report, files);
   refuse_never_made(work, files, report.from);
-  const std::int64_t looks = looks_for(batches_in(work));
-  schedule(report, work, looks);
+  const Looks looks = looks_for(batches_in(work));
+  schedule(report, work, looks.of_answer);
   find_last_making_days(report);
   report.ordering = orderings(buying, files, report);
   report.extras = extras(files, studio, library);
-  report.what_ifs = what_ifs(report, files, work, days, looks);
+  report.what_ifs = what_ifs(report, files, work, days, looks.of_what_if);
   return report;
 }
 

@@ -156,6 +156,31 @@ TEST_CASE("the page is told what a quote says on the command line, byte for byte
   CHECK(asked({{"sel", "12"}}).status == 422);
 }
 
+TEST_CASE("the page is told the days that the command line tells, byte for byte", "[web]") {
+  const ScratchFolder folder;
+  const std::string run =
+      folder.write("bars.run.json", file_text(root + "/examples/plain_bars.run.json"));
+  folder.write("meadow_base.formula.json", file_text(root + "/examples/meadow_base.formula.json"));
+  folder.write("studio.json",
+               R"({ "schema": "brimwright.studio/1", "currency": "EUR",
+              "work": { "paid_an_hour": "15.00", "each_batch": "3 h" },
+              "days": { "making": { "tuesday": "6 h", "friday": "6 h" } } })");
+  RunningServer server(settings_in(folder.path().string()));
+  service::DaysRequest days{.files = {run}, .due = "2026-12-20", .from = "2026-10-01"};
+  Json asked = {{"file", "bars.run.json"}, {"due", "2026-12-20"}, {"from", "2026-10-01"}};
+  const Response kept = server.ask("POST", "/api/days", asked.dump());
+  CHECK(kept.status == 200);
+  CHECK(kept.body == printed({days}).document);
+  asked["run"] = Json::parse(file_text(run));
+  CHECK(server.ask("POST", "/api/days", asked.dump()).body == kept.body);
+
+  // A complaint names the page's own field.
+  asked["due"] = "3/4/2026";
+  const Response refused = server.ask("POST", "/api/days", asked.dump());
+  CHECK(refused.status == 422);
+  CHECK(Json::parse(refused.body)["complaint"]["field"] == "due");
+}
+
 TEST_CASE("what is typed is planned as though it were in the file already", "[web]") {
   const ScratchFolder folder;
   RunningServer server(settings_in(folder.path().string()));
