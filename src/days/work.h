@@ -57,7 +57,7 @@ struct Filled {
 /// What is mixed, poured, whipped and piped in one go.
 struct Batch {
   std::int64_t number = 0;     // of its run's batches, from 1 on
-  std::vector<Filled> filled;  // one for each run it is poured for, in their order
+  std::vector<Filled> filled;  // by kind of mould, the same kinds in all batches of a line
   std::int64_t pieces = 0;     // that cure
   std::int64_t sold = 0;       // of these
   std::chrono::seconds work{};

@@ -1,7 +1,6 @@
 #include "service/day_buying.h"
 
 #include "planning/cost.h"
-#include "runs/selling_reading.h"
 #include "runs/supplies.h"
 #include "service/purchasing.h"
 #include "units/written_number.h"
@@ -22,7 +21,8 @@ using Names = std::set<std::string>;
 Names cast_of(const planning::Run& run) {
   Names names;
   for (const auto& decoration : run.decorations)
-    if (!std::holds_alternative<planning::Drizzle>(decoration.made))
+    if (!std::holds_alternative<planning::Drizzle>(decoration.made) &&
+        !planning::is_bought(decoration))
       names.insert(decoration.material);
   return names;
 }
@@ -37,8 +37,10 @@ Names made_of(const DayLine& line) {
   const Names casts = cast_of(line);
   Names names;
   for (const DayPart& part : line.parts)
-    for (const auto& used : planning::materials_used(*part.plan))
+    for (const auto& used : planning::materials_used(*part.plan)) {
       if (!casts.contains(used.name)) names.insert(used.name);
+      for (const auto& made : used.made_of) names.insert(made.price_name);  // ahead, by herself
+    }
   return names;
 }
 
@@ -74,6 +76,26 @@ days::Lead longest(const std::map<std::string, int>& leads, const Names& of) {
   return longest;
 }
 
+Names names_of(const std::vector<costing::Packaging>& packaging) {
+  Names names;
+  for (const auto& one : packaging) names.insert(one.material);
+  return names;
+}
+
+/// What is bought and no line names: it is taken to be needed by every one.
+Names unknown_names(const std::map<std::string, int>& leads, const std::vector<DayFile>& files,
+                    Names known) {
+  for (const DayFile& file : files)
+    for (const DayLine& line : file.lines) {
+      known.merge(made_of(line));
+      known.merge(cast_of(line));
+    }
+  Names unknown;
+  for (const auto& [name, lead] : leads)
+    if (!known.contains(name)) unknown.insert(name);
+  return unknown;
+}
+
 void note_unknown_leads(const Buying& buying, std::vector<Remark>& notes) {
   std::string unknown, unlisted;
   for (const auto& delivery : buying.purchase.deliveries) {
@@ -92,12 +114,6 @@ void note_unknown_leads(const Buying& buying, std::vector<Remark>& notes) {
     notes.push_back({Severity::caution,
                      "No pack is listed of " + unlisted +
                          ": how long it takes to come is not known, and counts as no time."});
-}
-
-Names packaging_of(const std::vector<costing::Packaging>& packaging) {
-  Names names;
-  for (const auto& one : packaging) names.insert(one.material);
-  return names;
 }
 
 void earlier(std::optional<days::Day>& day, days::Day other) {
@@ -123,6 +139,7 @@ class Needs {
       const auto& batch = schedule.batches[b];
       const std::size_t asked = report.deliveries[batch.delivery].asked;
       const DayLine& line = files[asked].lines[batch.line];
+      first_.at(batch.chilled.value_or(batch.poured), asked);
       for (const auto& name : made_of(line))
         needs_[name].at(batch.chilled.value_or(batch.poured), asked);
       for (const auto& cast : schedule.casts)
@@ -136,9 +153,14 @@ class Needs {
         needs_[name].at(packing.day, report.deliveries[packing.delivery].asked);
   }
 
-  const Need& of(const std::string& name) { return needs_[name]; }
+  /// What none of the lines names is needed by the first of all.
+  const Need& of(const std::string& name) const {
+    const auto known = needs_.find(name);
+    return known == needs_.end() || !known->second.day ? first_ : known->second;
+  }
 
  private:
+  Need first_;
   std::map<std::string, Need> needs_;
 };
 
@@ -150,11 +172,11 @@ days::Day last_open(const days::Calendar& calendar, days::Day day) {
 }  // namespace
 
 Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
+                       const std::vector<costing::Packaging>& packaging,
                        std::vector<Remark>& notes) {
   Buying buying;
   buying.studio = studio.fields()->file();
   runs::Supplies supplies = runs::read_supplies(studio);
-  const auto packaging = runs::read_packaging(studio);
   std::vector<const planning::Run*> runs;
   for (const DayFile& file : files) {
     add_materials(buying.materials, file.materials());
@@ -175,31 +197,25 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
   }
   note_unknown_leads(buying, notes);
   const auto all = leads(buying);
+  const Names nobodys = unknown_names(all, files, names_of(packaging));
   for (auto& file : files) {
-    file.pack_lead = longest(all, packaging_of(packaging));
+    file.pack_lead = longest(all, names_of(packaging));
     for (DayLine& line : file.lines) {
-      line.make_lead = longest(all, made_of(line));
+      Names made = made_of(line);
+      made.insert(nobodys.begin(), nobodys.end());
+      line.make_lead = longest(all, made);
       line.cast_lead = longest(all, cast_of(line));
     }
   }
   return buying;
 }
 
-std::vector<reports::DaysReport::Ordering> orderings(const Buying& buying,
-                                                     const std::vector<DayFile>& files,
-                                                     const reports::DaysReport& report) {
+std::vector<reports::DaysReport::Ordering> orderings(
+    const Buying& buying, const std::vector<costing::Packaging>& packaging,
+    const std::vector<DayFile>& files, const reports::DaysReport& report) {
   if (buying.packs.empty()) return {};
   Needs needs(files, report);
-  Names made;
-  for (const auto& file : files)
-    for (const DayLine& line : file.lines) {
-      made.merge(made_of(line));
-      made.merge(cast_of(line));
-    }
-  Names round;  // what goes round the pieces
-  for (const auto& one : buying.materials)
-    if (!made.contains(one.name)) round.insert(one.name);
-  needs.packed(round, report);
+  needs.packed(names_of(packaging), report);
   std::vector<reports::DaysReport::Ordering> all;
   const auto add = [&](const std::string& seller, const Names& materials, bool is_unlisted) {
     Need first;

@@ -133,17 +133,29 @@ void add_fills(days::Batch& to, const planning::Run& run, const planning::Plan& 
   for (std::size_t i = 0; i < run.decorations.size(); ++i) {
     const auto& decoration = run.decorations[i];
     if (std::holds_alternative<planning::Drizzle>(decoration.made)) continue;
+    if (planning::is_bought(decoration)) continue;
     const Place where = run.place("/decorations/" + std::to_string(i) + "/time_per_tray_fill");
     const int count = fills_for(plan.decorations[i], decoration, pieces, pieces_of(plan));
     if (count > 0) to.fills.push_back({tray_of(decoration, trays, where), count});
   }
 }
 
+/// Runs that are poured together share moulds of one kind.
+void fill(days::Batch& to, std::size_t mould, std::int64_t casts) {
+  const auto known =
+      std::find_if(to.filled.begin(), to.filled.end(),
+                   [&](const days::Filled& filled) { return filled.mould == mould; });
+  if (known == to.filled.end())
+    to.filled.push_back({mould, casts});
+  else
+    known->casts += casts;
+}
+
 /// A batch of a plan's, on top of what `to` has already.
 void add(days::Batch& to, const planning::Run& run, const planning::Plan& plan,
          const planning::Batch& batch, std::size_t mould, const runs::StudioDays& studio,
          Trays& trays) {
-  to.filled.push_back({mould, batch.casts});
+  fill(to, mould, batch.casts);
   to.pieces += batch.pieces;
   to.work += work_on(batch, run, studio);
   to.whippings += whippings_of(batch);
@@ -187,7 +199,7 @@ std::vector<days::Batch> together_batches(const DayLine& line,
         add(one, *line.parts[l].run, *line.parts[l].plan,
             line.parts[l].plan->batches[parts[part++].batch], moulds[l], studio, trays);
       else
-        one.filled.push_back({moulds[l], 0});  // this batch has nothing of it
+        fill(one, moulds[l], 0);  // this batch has nothing of it
     }
     for (const std::int64_t number : together.plan.batches[b].numbers) {
       batches.push_back(one);

@@ -57,6 +57,13 @@ class Refusing {
       say("takes " + hours_in_words(batch_.work) + ", and the longest making day has " +
               hours_in_words(longest),
           "make smaller batches, or give the studio a longer making day");
+    for (const auto& [kind, casts] : batch_.filled) {
+      const days::Mould& mould = studio.moulds[kind];
+      if (casts > mould.owned * mould.cavities)
+        say("fills " + counted(casts, "cavity", "cavities") + " of " + mould.name +
+                ", and you have " + std::to_string(mould.owned * mould.cavities),
+            "make smaller batches, or pour its lines one after the other");
+    }
     if (studio.rack_places && batch_.pieces > *studio.rack_places)
       say("is more than the " + std::to_string(*studio.rack_places) + " places of the curing rack",
           "make smaller batches, or raise \"rack_places\" of the studio");

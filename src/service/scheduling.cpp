@@ -3,6 +3,7 @@
 #include "reports/calendar_file.h"
 #include "runs/days_reading.h"
 #include "runs/order_file.h"
+#include "runs/selling_reading.h"
 #include "runs/studio_file.h"
 #include "service/day_buying.h"
 #include "service/day_extras.h"
@@ -308,7 +309,8 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   const runs::StudioDays days = runs::read_days(studio);
   settle_due_days(files, request, terms, report.from);
   report.is_due = files.front().due.has_value();
-  const auto buying = buying_for_days(files, studio, report.notes);
+  const auto packaging = runs::read_packaging(studio);
+  const auto buying = buying_for_days(files, studio, packaging, report.notes);
   const DayWork work = day_work(files, days, library);
   report.notes.insert(report.notes.end(), work.notes.begin(), work.notes.end());
   report.studio = work.studio;
@@ -317,7 +319,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   const Looks looks = looks_for(batches_in(work));
   schedule(report, work, looks.of_answer);
   find_last_making_days(report);
-  report.ordering = orderings(buying, files, report);
+  report.ordering = orderings(buying, packaging, files, report);
   report.extras = extras(files, studio, library);
   report.what_ifs = what_ifs(report, files, work, days, looks.of_what_if);
   return report;

@@ -136,6 +136,7 @@ if helps["moulds"]["keeps_due"]:
 else:
     check(with_two["promise"] == helps["moulds"]["promise"], f"one more mould: {with_two['promise']}, said {helps['moulds']}")
 
+plain_run = read(f"{folder}/plain_bars.run.json")
 # ---- buying: ordered as many days before as the seller takes
 shop = {**studio, "packs": {name: [{"holds": "5 kg", "paid": "20.00", "from": "Oil mill"}] for name in
                             ("olive", "coconut", "rapeseed_low_erucic", "cocoa_butter", "castor", "NaOH", "white kaolin", "green mica",
@@ -144,6 +145,32 @@ shop = {**studio, "packs": {name: [{"holds": "5 kg", "paid": "20.00", "from": "O
 bought = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=shop)
 check([when for when, act in acts(bought, "order")] == ["2026-11-08"], f"ordered five days before the 13th: {acts(bought, 'order')}")
 check(bought["latest_start"] == "2026-11-08", "which is the start then")
+
+# A decoration that is bought is not cast; it is there when the batch is made.
+starry = {**read(f"{folder}/plain_bars.run.json"), "name": "Starry", "decorations": [
+    {"name": "Star", "material": "star", "bought": {}, "per_piece": 1, "spares": "5 %"}]}
+starry.pop("id")
+write(f"{folder}/starry.run.json", starry)
+stars = {**shop, "packs": {**shop["packs"], "star": [{"holds": "20 pieces", "paid": "4", "from": "Star shop"}]},
+         "sellers": {**shop["sellers"], "Star shop": {"postage": "2.00", "lead_time": "8 days"}}}
+starred = answer("starry.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=stars)
+check(not acts(starred, "cast"), "a bought star is cast")
+check([(when, "star" in act["text"]) for when, act in acts(starred, "order")] == [("2026-11-05", True), ("2026-11-08", False)],
+      f"ordered eight and five days before the 13th: {acts(starred, 'order')}")
+
+# ---- lines that are poured together are made in the batches of their one base
+pair = []
+for name, pieces in (("one", 5), ("two", 7)):
+    write(f"{folder}/{name}.run.json", {**{key: value for key, value in plain_run.items() if key != "id"}, "name": name.title(),
+                                        "pots": {"holds": "2 l"}})
+    pair.append({"run": f"{name}.run.json", "pieces": pieces, "together": "A"})
+write(f"{folder}/pair.order.json", {**order, "lines": pair})
+poured = answer("pair.order.json", "--from", "2026-10-01")
+apart = answer("one.run.json", "two.run.json", "--due", "2026-12-20", "--from", "2026-10-01")
+check(len(poured["batches"]) == 1 and poured["batches"][0]["pieces"] == 12 and len(poured["batches"][0]["runs"]) == 2, f"{poured['batches']}")
+check(len(apart["batches"]) == 2, "by themselves each is a batch")
+check([act["min"] for when, act in acts(poured, "make")] == [180], "one batch takes the time of one")
+check("One + Two" in acts(poured, "make")[0][1]["text"], acts(poured, "make")[0][1]["text"])
 
 # ---- a salt bar is cut the day it is poured
 salt = read(f"{folder}/meadow_base.formula.json")
