@@ -249,6 +249,27 @@ naoh_line = next(line for line in plan(of_studio=solution_pack)["piece"]["cost"]
 close("dry NaOH is not priced as its solution", float(naoh_line["amount"]), naoh_line["g"] * 8 / 1000, 0.0051)
 
 
+# ---- lines of an order that are poured together take the same
+
+def poured_together(**second):
+    lay_out(pour={"lye_from": "The jug", "blend": "Hard fats"}, of_studio=priced("made"))
+    other = read(f"{folder}/a.run.json")
+    other["pour"] = {key: value for key, value in {**other["pour"], **second}.items() if value}
+    write(f"{folder}/b.run.json", {**other, "name": "Other bars"})
+    write(f"{folder}/both.order.json", {"schema": "brimwright.order/1", "lines": [{"run": f"{name}.run.json", "pieces": 6, "together": "A"} for name in "ab"]})
+    return run("buy", "both.order.json", "--json", folder=folder)
+
+
+answer = json.loads(poured_together().stdout)
+base = answer["together"][0]["batches"][0]["base"]
+got, used = rows(base), {one["material"]: one for one in answer["materials"]}
+close("solution for both lines", used["The jug"]["to_make_g"], got["NaOH solution, 50 % strong (The jug)"], 1e-5)
+close("water of the shared base", base["water_g"], base["plain_water_g"] + base["solutions"][0]["brings_water_g"], 2e-3)
+for second in ({"lye_from": None}, {"blend": None}, {"blend": {"name": "Hard fats", "share": "20 %"}}):
+    result = poured_together(**second)
+    check(result.returncode == 1 and result.stderr.count("\n") == 1 and "takes other lye or fats that stand ready" in result.stderr, f"poured together with {second}: {result.stderr}")
+
+
 # ---- a bought decoration
 
 star = {"name": "Sugar star", "material": "sugar star", "bought": {"weighs": "1.5 g"}, "per_piece": 2, "spares": "10 %", "inci": "Sucrose"}

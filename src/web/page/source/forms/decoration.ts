@@ -10,10 +10,10 @@ export const pointer_of = (i: number): string => `${decorations.at}/${i}`;
 export const called = (i: number): string => text_at("run", `${pointer_of(i)}/name`).trim() || `Decoration ${i + 1}`;
 export const is_cut = (): boolean => at(state.run.now, "/cut") !== undefined;
 
-export type Way = "mould" | "rod" | "drizzle";
+export type Way = "mould" | "rod" | "drizzle" | "bought";
 
 export const way_of = (here: string): Way | undefined =>
-  (["mould", "rod", "drizzle"] as const).find((way) => value_at("run", `${here}/${way}`) !== undefined);
+  (["mould", "rod", "drizzle", "bought"] as const).find((way) => value_at("run", `${here}/${way}`) !== undefined);
 
 export type CountKey = "per_piece" | "per_cast";
 

@@ -38,12 +38,15 @@ export function decoration_form(i: number): TemplateResult {
   return html` ${said_at("run", here)} ${what_it_is(here)}
     <div class="row">
       ${count(here)} ${field({ label: "Spares", at: `${here}/spares`, unit: "%", short: true })}
-      ${field({ label: "Lost in melting", at: `${here}/melt_loss`, unit: "%", short: true })}
-      ${field({ label: "Left in the jug per tray fill", at: `${here}/left_in_jug`, unit: "g", short: true })}
-      ${field({ label: "Density when set", at: `${here}/density`, unit: "g/ml", short: true })}
+      ${way_of(here) === "bought" ? nothing : melting(here)}
     </div>
     ${where_it_goes(here, i)} ${supplier_form("run", here, called(i))}`;
 }
+
+const melting = (here: string): TemplateResult =>
+  html`${field({ label: "Lost in melting", at: `${here}/melt_loss`, unit: "%", short: true })}
+  ${field({ label: "Left in the jug per tray fill", at: `${here}/left_in_jug`, unit: "g", short: true })}
+  ${field({ label: "Density when set", at: `${here}/density`, unit: "g/ml", short: true })}`;
 
 /** Bar and loaf are told apart only where there are both. Places said by hand are counted, not asked for. */
 function count(here: string): TemplateResult {
@@ -78,7 +81,9 @@ const way_keys: Record<Way, Document> = {
   mould: { mould: "", fill: { below_brim: "" } },
   rod: { rod: { diameter: "", length: "" } },
   drizzle: { drizzle: { area: "", thickness: "" } },
+  bought: { bought: {} },
 };
+const melted: Document = { density: "", melt_loss: "", left_in_jug: "" };
 
 function with_way(here: string, way: Way): Json {
   const others = [
@@ -88,9 +93,12 @@ function with_way(here: string, way: Way): Json {
     "cast_as",
     "rod",
     "drizzle",
-    ...(way === "drizzle" ? ["on_top", "buried"] : []),
+    "bought",
+    ...(way === "drizzle" || way === "bought" ? ["on_top", "buried"] : []),
+    ...(way === "bought" ? [...Object.keys(melted), "time_per_tray_fill"] : []),
   ];
-  return { ...without("run", here, others), ...way_keys[way] };
+  const asked = way_of(here) === "bought" && way !== "bought" ? melted : {};
+  return { ...without("run", here, others), ...asked, ...way_keys[way] };
 }
 
 function what_it_is(here: string): TemplateResult {
@@ -104,6 +112,7 @@ function what_it_is(here: string): TemplateResult {
     "cast_as",
     "rod",
     "drizzle",
+    "bought",
     "time_per_tray_fill",
   ].map((key) => `${here}/${key}`);
   return folded({
@@ -114,9 +123,12 @@ function what_it_is(here: string): TemplateResult {
     body: () =>
       html` <div class="row">
           ${field({ label: "What it is called", at: `${here}/name` })}
-          ${field({ label: "What is melted for it", at: `${here}/material` })}
+          ${field({
+            label: way === "bought" ? "What is bought" : "What is melted for it",
+            at: `${here}/material`,
+          })}
         </div>
-        <p class="hint">The price goes by what is melted.</p>
+        <p class="hint">${way === "bought" ? "It has a price by the piece." : "The price goes by what is melted."}</p>
         ${choice_field({
           question: "How is it made?",
           at: here,
@@ -126,16 +138,21 @@ function what_it_is(here: string): TemplateResult {
             ["mould", "Cast in a mould"],
             ["rod", "A round rod, cut to length"],
             ["drizzle", "Drizzled over"],
+            ["bought", "Bought, and only counted"],
           ],
           puts: (to) => with_way(here, to),
         })}
         ${way ? measures[way](here) : nothing}
-        ${field({
-          label: "To fill all trays once, setting included",
-          at: `${here}/time_per_tray_fill`,
-          unit: "min",
-          optional: true,
-        })}`,
+        ${
+          way === "bought"
+            ? nothing
+            : field({
+                label: "To fill all trays once, setting included",
+                at: `${here}/time_per_tray_fill`,
+                unit: "min",
+                optional: true,
+              })
+        }`,
   });
 }
 
@@ -151,6 +168,15 @@ const measures: Record<Way, (here: string) => TemplateResult> = {
       ${field({ label: "Area covered", at: `${here}/drizzle/area`, unit: "cm2", short: true })}
       ${field({ label: "Thickness", at: `${here}/drizzle/thickness`, unit: "mm", short: true })}
     </div>`,
+  bought: (here) =>
+    field({
+      label: "One weighs",
+      at: `${here}/bought/weighs`,
+      unit: "g",
+      optional: true,
+      short: true,
+      hint: "Weigh ten. A label needs it.",
+    }),
 };
 
 type Level = "below_brim" | "depth";

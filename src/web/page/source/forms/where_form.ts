@@ -24,6 +24,8 @@ export function where_it_goes(here: string, i: number): TemplateResult {
   const where = where_of(here);
   const puts = (to: Where) => ({ ...without("run", here, ["on_top", "buried"]), ...blank_where[to] });
   if (way_of(here) === "drizzle") return html`<p class="aside">A drizzle lies on the surface it covers.</p>`;
+  if (way_of(here) === "bought")
+    return html`<p class="aside">What is bought is counted; where it sits is not checked.</p>`;
   return folded({
     name: `${here} where`,
     pointers: [`${here}/on_top`, `${here}/buried`],
