@@ -2,6 +2,7 @@
 
 #include "chemistry/crystallisation.h"
 #include "chemistry/liquid_water.h"
+#include "chemistry/liquids.h"
 #include "chemistry/lye.h"
 #include "chemistry/proportions.h"
 #include "units/printing.h"
@@ -171,6 +172,8 @@ void take_solution(Formula& formula, const StandingSolution& standing, const Pla
   alkali->purity_high = standing.high;
   alkali->taken_as_exact = standing.low == standing.high;
   alkali->range_assumed = false;
+  settle_liquids(
+      formula);  // the batter has lost the dry alkali's impurities, and rates may be of it
 }
 
 void refuse_flooded_lye(const Formula& formula, const Place& where) {
