@@ -66,8 +66,8 @@ void know_days(const Fields& studio) {
   know(days, {"making", "small_jobs", "off", "pots_owned", "bowls_owned", "used_a_day",
               "rack_places", "cast_beforehand"});
   if (days)
-    know(days->optional_object("making"), {"monday", "tuesday", "wednesday", "thursday", "friday",
-                                           "saturday", "sunday"});
+    know(days->optional_object("making"),
+         {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"});
 }
 
 void know_all(const Fields& studio) {

@@ -127,8 +127,8 @@ struct BuyRequest {
   std::string printed_at = {};          // as it is to stand on each page; may be empty
 };
 
-/// When to make runs and orders. `due` takes the place of their own due days; `from` is the day that
-/// stands for today, and `today` what it is without. `since` names an earlier export of the
+/// When to make runs and orders. `due` takes the place of their own due days; `from` is the day
+/// that stands for today, and `today` what it is without. `since` names an earlier export of the
 /// calendar, and `alarm` the time of day of its alarms, "18:00". `printed_at` is a moment of
 /// iCalendar, in UTC.
 struct DaysRequest {
