@@ -100,7 +100,7 @@ class Search {
         const Alike& alike = problem_.batches()[i];
         std::int64_t more = 0;
         for (const Fills& fills : alike.batch.fills)
-          if (fills.tray == tray) more += board_.left(i) * fills.count;
+          if (fills.tray == tray) more += std::int64_t{board_.left(i)} * fills.count;
         if (more == 0) continue;
         needed += more;
         for (; counted_to < alike.last; ++counted_to) room += board_.room_in(tray, counted_to);

@@ -101,18 +101,18 @@ class Writing {
   }
 
   std::string calendar() {
-    for (const char* line :
+    for (const char* text :
          {"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Brimwright//Days//EN", "CALSCALE:GREGORIAN"})
-      line_(line);
+      line(text);
     for (const DayEntry& entry : entries_of(report_)) event(entry);
     for (const CalendarEvent& event : wishes_.earlier)
       if (!written_.contains(event.uid) && is_of_these(event)) cancel(event);
-    line_("END:VCALENDAR");
+    line("END:VCALENDAR");
     return std::move(text_);
   }
 
  private:
-  void line_(const std::string& line) { put(text_, line); }
+  void line(const std::string& text) { put(text_, text); }
 
   void refuse_same_ids() const {
     std::map<std::string, std::string> files;
@@ -135,13 +135,13 @@ class Writing {
 
   void head(const std::string& uid, std::int64_t sequence, const std::string& start,
             const std::string& end, const std::string& summary) {
-    line_("BEGIN:VEVENT");
-    line_("UID:" + uid);
-    line_("DTSTAMP:" + wishes_.stamp);
-    line_("SEQUENCE:" + std::to_string(sequence));
-    line_("DTSTART;VALUE=DATE:" + start);
-    line_("DTEND;VALUE=DATE:" + end);
-    line_("SUMMARY:" + summary);
+    line("BEGIN:VEVENT");
+    line("UID:" + uid);
+    line("DTSTAMP:" + wishes_.stamp);
+    line("SEQUENCE:" + std::to_string(sequence));
+    line("DTSTART;VALUE=DATE:" + start);
+    line("DTEND;VALUE=DATE:" + end);
+    line("SUMMARY:" + summary);
   }
 
   void event(const DayEntry& entry) {
@@ -154,31 +154,31 @@ class Writing {
     }
     written_.insert(id);
     head(id, sequence, start, date(entry.day + std::chrono::days(1)), summary);
-    if (!entry.caution.empty()) line_("DESCRIPTION:" + escaped(entry.caution));
-    line_("CATEGORIES:" + name_of(entry.act));
-    line_("STATUS:CONFIRMED");
-    line_("TRANSP:TRANSPARENT");
+    if (!entry.caution.empty()) line("DESCRIPTION:" + escaped(entry.caution));
+    line("CATEGORIES:" + name_of(entry.act));
+    line("STATUS:CONFIRMED");
+    line("TRANSP:TRANSPARENT");
     if (wishes_.alarm && entry.act != Act::cured && entry.act != Act::due) alarm(entry);
-    line_("END:VEVENT");
+    line("END:VEVENT");
   }
 
   void alarm(const DayEntry& entry) {
     const auto time = *wishes_.alarm;
-    line_("BEGIN:VALARM");
-    line_("ACTION:DISPLAY");
-    line_("TRIGGER:PT" + std::to_string(time / std::chrono::hours(1)) + "H" +
-          std::to_string((time % std::chrono::hours(1)).count()) + "M");
-    line_("DESCRIPTION:" +
-          escaped(entry.caution.empty() ? entry.text : entry.text + "\n" + entry.caution));
-    line_("END:VALARM");
+    line("BEGIN:VALARM");
+    line("ACTION:DISPLAY");
+    line("TRIGGER:PT" + std::to_string(time / std::chrono::hours(1)) + "H" +
+         std::to_string((time % std::chrono::hours(1)).count()) + "M");
+    line("DESCRIPTION:" +
+         escaped(entry.caution.empty() ? entry.text : entry.text + "\n" + entry.caution));
+    line("END:VALARM");
   }
 
   void cancel(const CalendarEvent& event) {
     if (event.is_cancelled) return;
     head(event.uid, event.sequence + 1, event.start, event.end, event.summary);
-    line_("STATUS:CANCELLED");
-    line_("TRANSP:TRANSPARENT");
-    line_("END:VEVENT");
+    line("STATUS:CANCELLED");
+    line("TRANSP:TRANSPARENT");
+    line("END:VEVENT");
   }
 
   const DaysReport& report_;

@@ -235,7 +235,7 @@ class Entries {
     const auto parts =
         std::count_if(report_.deliveries.begin(), report_.deliveries.end(),
                       [&](const days::Delivery& other) { return other.asked == delivery.asked; });
-    const std::string name = report_.asked[delivery.asked].name;
+    std::string name = report_.asked[delivery.asked].name;
     if (parts == 1) return name;
     return name + (delivery.is_rest ? ", the rest" : ", what is in time");
   }
