@@ -3,10 +3,10 @@
 
 #include <malloc.h>
 #include <poll.h>
-#include <signal.h>
 #include <unistd.h>
 
 #include <cmath>
+#include <csignal>
 #include <cstdlib>
 #include <filesystem>
 #include <iostream>

@@ -137,7 +137,7 @@ void Reception::take(HttpRequest request, Answering answer) {
         found ? std::move(*found)
               : refusal(404, "", "this printout has expired", "open it again from the page"));
   }
-  if (request.head.path == changed_path) return begin_watch(request.head, std::move(answer));
+  if (request.head.path == changed_path) return begin_watch(request.head, answer);
   if (request.head.path == mesh_path) return answer(received(request.file));
   staff_.ask(
       {.number = ++last_request_,
@@ -186,7 +186,7 @@ HttpAnswer Reception::shared(DeskAnswer made) try {
   return fault(error.what());
 }
 
-void Reception::begin_watch(const HttpHead& head, Answering answer) try {
+void Reception::begin_watch(const HttpHead& head, const Answering& answer) try {
   const auto watch = std::make_shared<Watch>();
   watch->known = files_in(head);
   if (const auto at = head.query.find("bench"); at != head.query.end()) watch->bench = at->second;

@@ -57,7 +57,7 @@ class Reception {
   HttpAnswer received(const std::shared_ptr<IncomingFile>& file);
   void hand_out(DeskAnswer made, const Answering& answer);
   HttpAnswer shared(DeskAnswer made);
-  void begin_watch(const HttpHead& head, Answering answer);
+  void begin_watch(const HttpHead& head, const Answering& answer);
   void end_watch_of(const std::string& tab, const std::shared_ptr<Watch>& next);
   void look(const std::shared_ptr<Watch>& watch);
 

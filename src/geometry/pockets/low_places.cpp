@@ -140,8 +140,9 @@ class LowPlaces {
     constexpr std::size_t fan = 3;
     std::vector<char> doubtful(lying_over_.size());
     for (std::size_t v = 0; v < doubtful.size(); ++v)
-      doubtful[v] = lying_over_[v].count() > fan ||
-                    (lying_over_[v].count() == fan && lying_over_[v].may_close());
+      doubtful[v] =
+          static_cast<char>(lying_over_[v].count() > fan ||
+                            (lying_over_[v].count() == fan && lying_over_[v].may_close()));
     const Stars stars(mesh_, doubtful);
     std::atomic<bool> all_plain = true;
     in_stretches(stars.vertices().size(), [&](std::size_t i) {
