@@ -185,6 +185,8 @@ const full = {
   ],
   measured_density: "1.02 g/ml",
   cure: "35 days",
+  unmould_after: "18 h",
+  cut_within: "48 h",
   water_lost_in_cure: "85 %",
 };
 const { water_lost_in_cure: _, ...uncured } = full;

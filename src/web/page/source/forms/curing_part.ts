@@ -21,6 +21,24 @@ export function pouring_part(of: FormulaSlot): TemplateResult {
       })}
       ${field({ label: "Cure", of, at: "/cure", unit: "days", optional: true, hint: "Such as 35 days.", term: "cure" })}
     </div>
+    <div class="row">
+      ${field({
+        label: "Unmould after",
+        of,
+        at: "/unmould_after",
+        unit: "h",
+        optional: true,
+        hint: "From the pour on, whatever the mould's own hours are: 18 h.",
+      })}
+      ${field({
+        label: "Cut within",
+        of,
+        at: "/cut_within",
+        unit: "h",
+        optional: true,
+        hint: "From the pour on: 48 h. A salt bar is cut the day it is poured: 5 h.",
+      })}
+    </div>
     ${drying(of)}
     ${folded({
       of,

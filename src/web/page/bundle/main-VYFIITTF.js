@@ -435,6 +435,10 @@ ${t}`,o=Yf.get(n);return o||(o=Zf.then(()=>Py(e)),Zf=o,Yf.set(n,o)),o}async func
       ${h({label:"Temperature at the pour",of:e,at:"/pour_temperature",hint:"The batter's, with its unit: 38 \xB0C, 100 \xB0F.",term:"batter"})}
       ${h({label:"Cure",of:e,at:"/cure",unit:"days",optional:!0,hint:"Such as 35 days.",term:"cure"})}
     </div>
+    <div class="row">
+      ${h({label:"Unmould after",of:e,at:"/unmould_after",unit:"h",optional:!0,hint:"From the pour on, whatever the mould's own hours are: 18 h."})}
+      ${h({label:"Cut within",of:e,at:"/cut_within",unit:"h",optional:!0,hint:"From the pour on: 48 h. A salt bar is cut the day it is poured: 5 h."})}
+    </div>
     ${Ny(e)}
     ${P({of:e,name:"density",pointers:["/measured_density"],summary:`Measured density${t&&`: ${t}`}`,body:()=>h({label:"Of the plain, unwhipped batter, by weigh-cup",of:e,at:"/measured_density",unit:"g/ml",optional:!0,hint:"Taken in place of the computed one, and compared with it."})})}
   </section>`}var jy=[["unsaid","Not given"],["share","As a share"],["law","As a course in time"],["weighed","From my weighings"]],ah={after:"",mass:""},lh=3,Hy={unsaid:{},share:{water_lost_in_cure:""},law:{drying:{water_lost_in_the_end:"",time_to_63_percent:""}},weighed:{drying:{weighings:Array.from({length:lh},()=>ah)}}};function qy(e){return g(e,"/drying/weighings")!==void 0?"weighed":g(e,"/drying")!==void 0?"law":g(e,"/water_lost_in_cure")===void 0?"unsaid":"share"}function Ny(e){let t=qy(e);return s`${R({of:e,question:"Water that leaves in the cure",at:"",asked_at:"/drying",chosen:t,answers:jy,puts:o=>({...ae(e,"",["drying","water_lost_in_cure"]),...Hy[o]})})}
