@@ -172,7 +172,7 @@ class LowPlaces {
         if (known != 0) continue;
         const auto answer = has_air_over(v, stars.facets_at(v));
         if (answer && *answer) return true;
-        known = answer.has_value();
+        known = static_cast<char>(answer.has_value());
       }
     }
     return false;
@@ -206,7 +206,7 @@ class LowPlaces {
                 shared.store(1, std::memory_order_relaxed);
             }
           }
-          level[facet] = at_lowest > 1;
+          level[facet] = static_cast<char>(at_lowest > 1);
         });
   }
 
