@@ -23,6 +23,9 @@ room(days
   USES units
   DOORS calendar schedule work)
 
+room(records
+  USES units trade
+  DOORS act records)
 room(schemas
   USES units
   DOORS kinds tidying)
