@@ -13,6 +13,7 @@ namespace {
 using Act = DayEntry::Act;
 
 constexpr std::string_view domain = "@brimwright";
+constexpr auto maker = "PRODID:-//Brimwright//Days//EN";
 
 /// "20261120".
 std::string date(days::Day day) {
@@ -101,8 +102,7 @@ class Writing {
   }
 
   std::string calendar() {
-    for (const char* text :
-         {"BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//Brimwright//Days//EN", "CALSCALE:GREGORIAN"})
+    for (const char* text : {"BEGIN:VCALENDAR", "VERSION:2.0", maker, "CALSCALE:GREGORIAN"})
       line(text);
     for (const DayEntry& entry : entries_of(report_)) event(entry);
     for (const CalendarEvent& event : wishes_.earlier)
@@ -192,9 +192,12 @@ class Writing {
 
 std::vector<CalendarEvent> events_in(std::string_view text, const std::string& file) {
   const auto lines = unfolded(text);
-  if (lines.empty() || lines.front() != "BEGIN:VCALENDAR")
-    throw UserError({file, ""}, "is not a calendar that this program wrote",
-                    "give the .ics file that was written before");
+  const std::string remedy = "give the .ics file that was written before";
+  if (lines.empty() || lines.front() != "BEGIN:VCALENDAR" ||
+      std::find(lines.begin(), lines.end(), maker) == lines.end())
+    throw UserError({file, ""}, "is not a calendar that this program wrote", remedy);
+  if (lines.back() != "END:VCALENDAR")
+    throw UserError({file, ""}, "is cut off: the calendar's end is missing", remedy);
   std::vector<CalendarEvent> events;
   int depth = 0;  // within an entry: in its alarm
   for (const std::string& line : lines) {

@@ -19,7 +19,7 @@ struct CalendarEvent {
 };
 
 /// The entries of a calendar that this program wrote, others left out. UserError at `file` where
-/// the text is no calendar.
+/// the text is no such calendar, or not all of one.
 std::vector<CalendarEvent> events_in(std::string_view text, const std::string& file);
 
 struct CalendarWishes {

@@ -19,20 +19,32 @@ using std::chrono::seconds;
 constexpr std::array<std::string_view, 7> weekdays = {"sunday",   "monday", "tuesday", "wednesday",
                                                       "thursday", "friday", "saturday"};
 
+Place place_in(const Fields& days, std::string_view list, std::size_t at) {
+  return {days.file(), days.place(list).field + "/" + std::to_string(at)};
+}
+
+[[noreturn]] void refuse_twice(const std::string& name, const Place& where) {
+  throw UserError(where, brimwright::quoted(name) + " stands there twice",
+                  "take one of the two out, or write the day that was meant");
+}
+
 void read_making(days::Calendar& calendar, const Fields& days) {
   const Fields making = days.object("making");
-  seconds all{};
+  bool has_any = false;
   for (std::size_t i = 0; i < weekdays.size(); ++i) {
     if (making.is_empty(weekdays[i])) continue;
     const minutes time = making.duration(weekdays[i], "6 h");
+    if (time.count() == 0)
+      throw UserError(making.place(weekdays[i]), "is no time at all",
+                      "give the hours of that day, such as \"6 h\", or take it out");
     if (time > hours(24))
       throw UserError(making.place(weekdays[i]), "is more than a day has",
                       "give the hours of that day, such as \"6 h\"");
     calendar.making[i] = time;
-    all += time;
+    has_any = true;
   }
   making.refuse_unknown();
-  if (all.count() == 0)
+  if (!has_any)
     throw UserError(days.place("making"), "has no making day",
                     R"(give the hours of at least one, such as { "saturday": "6 h" })");
 }
@@ -42,10 +54,12 @@ void read_small_jobs(days::Calendar& calendar, const Fields& days) {
   for (std::size_t i = 0; i < names.size(); ++i) {
     const auto known = std::find(weekdays.begin(), weekdays.end(), names[i]);
     if (known == weekdays.end())
-      throw UserError({days.file(), days.place("small_jobs").field + "/" + std::to_string(i)},
+      throw UserError(place_in(days, "small_jobs", i),
                       brimwright::quoted(names[i]) + " is not a weekday",
                       "write it in full and in small letters, such as \"monday\"");
-    calendar.small_jobs[static_cast<std::size_t>(known - weekdays.begin())] = true;
+    bool& is_there = calendar.small_jobs[static_cast<std::size_t>(known - weekdays.begin())];
+    if (is_there) refuse_twice(names[i], place_in(days, "small_jobs", i));
+    is_there = true;
   }
 }
 
@@ -63,9 +77,13 @@ days::DaysOff days_off(const std::string& text, const Place& where) {
 
 void read_off(days::Calendar& calendar, const Fields& days) {
   const auto texts = days.texts("off");
-  for (std::size_t i = 0; i < texts.size(); ++i)
-    calendar.off.push_back(
-        days_off(texts[i], {days.file(), days.place("off").field + "/" + std::to_string(i)}));
+  for (std::size_t i = 0; i < texts.size(); ++i) {
+    const Place where = place_in(days, "off", i);
+    const days::DaysOff off = days_off(texts[i], where);
+    for (const days::DaysOff& other : calendar.off)
+      if (other.first == off.first && other.last == off.last) refuse_twice(texts[i], where);
+    calendar.off.push_back(off);
+  }
 }
 
 void read_limits(StudioDays& studio, const Fields& days) {

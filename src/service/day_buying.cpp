@@ -96,24 +96,30 @@ Names unknown_names(const std::map<std::string, int>& leads, const std::vector<D
   return unknown;
 }
 
+void add(std::string& list, const std::string& name) { list += (list.empty() ? "" : ", ") + name; }
+
 void note_unknown_leads(const Buying& buying, std::vector<Remark>& notes) {
-  std::string unknown, unlisted;
+  std::string unknown, nobodys, unlisted;
   for (const auto& delivery : buying.purchase.deliveries) {
     const auto* seller = seller_named(buying, delivery.seller);
-    if (!delivery.seller.empty() && !(seller && seller->lead_days))
-      unknown += (unknown.empty() ? "" : ", ") + brimwright::quoted(delivery.seller);
+    if (delivery.seller.empty())
+      for (const auto& bought : delivery.packs)
+        add(nobodys, reports::shown_as(buying, buying.packs[bought.pack].material));
+    else if (!seller || !seller->lead_days)
+      add(unknown, brimwright::quoted(delivery.seller));
   }
   for (const auto& one : buying.materials)
-    if (one.is_unpriced && one.to_buy.whole() > 0)
-      unlisted += (unlisted.empty() ? "" : ", ") + one.shown;
+    if (one.is_unpriced && one.to_buy.whole() > 0) add(unlisted, one.shown);
+  const auto caution = [&](const std::string& text) { notes.push_back({Severity::caution, text}); };
   if (!unknown.empty())
-    notes.push_back(
-        {Severity::caution, "No lead time is given for " + unknown +
-                                ": what is ordered there is taken to come the same day."});
+    caution("No lead time is given for " + unknown +
+            ": what is ordered there is taken to come the same day.");
+  if (!nobodys.empty())
+    caution("No seller is given for " + nobodys +
+            ": how long it takes to come is not known, and counts as no time.");
   if (!unlisted.empty())
-    notes.push_back({Severity::caution,
-                     "No pack is listed of " + unlisted +
-                         ": how long it takes to come is not known, and counts as no time."});
+    caution("No pack is listed of " + unlisted +
+            ": how long it takes to come is not known, and counts as no time.");
 }
 
 void earlier(std::optional<days::Day>& day, days::Day other) {

@@ -87,6 +87,9 @@ std::chrono::year_month_day read_date(std::string_view given, const Place& where
                                          std::chrono::month(static_cast<unsigned>(digits(5, 2))),
                                          std::chrono::day(static_cast<unsigned>(digits(8, 2)))};
   if (!date.ok()) throw UserError(where, quoted(given) + " is not a day of the calendar", example);
+  constexpr std::chrono::year first{1900}, last{2999};  // beyond whatever is made, bought or due
+  if (date.year() < first || date.year() > last)
+    throw UserError(where, quoted(given) + " is in no year of these times", example);
   return date;
 }
 

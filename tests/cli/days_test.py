@@ -145,6 +145,11 @@ shop = {**studio, "packs": {name: [{"holds": "5 kg", "paid": "20.00", "from": "O
 bought = answer("plain_bars.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=shop)
 check([when for when, act in acts(bought, "order")] == ["2026-11-08"], f"ordered five days before the 13th: {acts(bought, 'order')}")
 check(bought["latest_start"] == "2026-11-08", "which is the start then")
+check("water" not in json.dumps(acts(bought, "order")).lower(), "water of which no pack is listed is from the tap, as buy has it")
+priced = {**plain_run, "money": {"currency": "EUR", "prices": {"olive": {"paid": "34.90", "for": "5 kg"}}}}
+write(f"{folder}/priced.run.json", priced)
+nobody = answer("priced.run.json", "--due", "2026-12-20", "--from", "2026-10-01")
+check(any("No seller is given for Olive oil" in one["text"] for one in nobody["notes"]), f"a price without a seller: {nobody['notes']}")
 
 # A decoration that is bought is not cast; it is there when the batch is made.
 starry = {**read(f"{folder}/plain_bars.run.json"), "name": "Starry", "decorations": [
@@ -292,6 +297,9 @@ write(f"{folder}/soon.order.json", {**order, "due": "2026-09-30"})
 mould = {key: value for key, value in read(f"{root}/moulds/plain_bar.json").items() if key not in ("unmould_after", "$schema")}
 write(f"{folder}/bar.json", mould)
 write(f"{folder}/unlocked.run.json", {**plain, "pour": {**plain["pour"], "mould": "bar.json"}})
+ours = open(first).read()
+open(f"{folder}/foreign.ics", "w").write(ours.replace("-//Brimwright//Days//EN", "-//Somebody//Calendar//EN"))
+open(f"{folder}/half.ics", "w").write(ours[:len(ours) // 2])
 for words, said, of in (
         (("market.order.json", "--due", "3/4/2026"), r"--due: .*is not a date; write year, month and day", studio),
         (("market.order.json", "--due", "2026-02-30"), "--due: .*is not a day of the calendar", studio),
@@ -299,11 +307,16 @@ for words, said, of in (
         (("market.order.json", "--due", "2026-09-30", "--from", "2026-10-01"), "--due: is Wed 2026-09-30, before Thu 2026-10-01", studio),
         (("soon.order.json", "--from", "2026-10-01"), "soon.order.json: /due: is Wed 2026-09-30, before", studio),
         (("market.order.json",), "studio.json: /days: is missing, so there is no making day", no_days),
-        (("market.order.json",), "/days/making: has no making day", with_days(making={"monday": "0 h"})),
+        (("market.order.json",), "/days/making: has no making day", with_days(making={})),
+        (("market.order.json",), "/days/making/tuesday: is no time at all", with_days(making={"monday": "6 h", "tuesday": "0 h"})),
         (("market.order.json",), "/days/making/monday: is more than a day has", with_days(making={"monday": "25 h"})),
         (("market.order.json",), "munday.*monday", with_days(making={"munday": "6 h"})),
         (("market.order.json",), "/days/off/0: .*ends before it begins", with_days(off=["2026-12-27/2026-12-24"])),
         (("market.order.json",), "/days/off/1: .*is not a date", with_days(off=["2026-12-24", "24.12.2026"])),
+        (("market.order.json",), "/days/off/1: \"2026-12-24\" stands there twice", with_days(off=["2026-12-24", "2026-12-24"])),
+        (("market.order.json",), "/days/off/0: \"2026-02-30\" is not a day of the calendar", with_days(off=["2026-02-30"])),
+        (("market.order.json",), "/days/small_jobs/1: \"monday\" stands there twice", with_days(small_jobs=["monday", "monday"])),
+        (("market.order.json", "--from", "0000-01-01"), "--from: \"0000-01-01\" is in no year of these times", studio),
         (("market.order.json",), "/days/small_jobs/0: .*is not a weekday", with_days(small_jobs=["Sun"])),
         (("market.order.json",), "/work" + "/each_batch: is missing", {**studio, "work": {"paid_an_hour": "15.00", "each_piece_packed": "1 min"}}),
         (("market.order.json",), "/work: is missing", {key: value for key, value in studio.items() if key != "work"}),
@@ -318,7 +331,10 @@ for words, said, of in (
          with_days(making={"friday": "6 h"})),
         (("market.order.json", "--since", "first.ics"), "--since: does nothing alone", studio),
         (("market.order.json", "--ics", "new.ics", "--alarm", "6 pm"), "--alarm: .*is not a time of day", studio),
+        (("market.order.json", "--ics", "new.ics", "--alarm", "25:00"), "--alarm: \"25:00\" is not a time of day", studio),
         (("market.order.json", "--ics", "new.ics", "--since", "market.order.json"), "is not a calendar that this program wrote", studio),
+        (("market.order.json", "--ics", "new.ics", "--since", "foreign.ics"), "foreign.ics: is not a calendar that this program wrote", studio),
+        (("market.order.json", "--ics", "new.ics", "--since", "half.ics"), "half.ics: is cut off", studio),
         (("no_id.order.json", "--from", "2026-10-01", "--ics", "new.ics"), "no_id.order.json: /id: is missing", studio),
         (("market.order.json", "--ics", "new.txt"), "--ics: .*does not end in .ics", studio)):
     done = days(*words, of=of, status=1)
