@@ -1,0 +1,47 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace brimwright {
+
+/// What a program asked of the disk, in order.
+struct DiskAct {
+  enum class What { write, truncate, sync, remove };
+  What what;
+  std::string file;        // its name, without its folder
+  std::int64_t at = 0;     // of a write its offset, of a truncation the new length
+  std::string bytes = {};  // of a write
+};
+
+/// A VFS of SQLite's (sqlite.org/vfs.html) that does all that is asked of it by the usual one and
+/// remembers what changed the disk. One at a time.
+class RememberingDisk {
+ public:
+  RememberingDisk();
+  ~RememberingDisk();
+  RememberingDisk(const RememberingDisk&) = delete;
+  RememberingDisk& operator=(const RememberingDisk&) = delete;
+
+  static constexpr auto name = "remembering";
+  const std::vector<DiskAct>& acts() const;
+};
+
+/// What of the acts since a file's last sync a power cut left on the disk.
+enum class Left {
+  all,           // as when the program alone ends
+  none,          // only what was synced
+  records_only,  // of the records all, of the journal what was synced
+  journal_only,  // the other way round
+  half_of_last,  // all, but of the last write only its first half
+};
+
+/// The files as a power cut after the first `count` of `acts` leaves them, written into `to`, on
+/// top of the files that lie in `from`.
+void cut_off(const std::vector<DiskAct>& acts, std::size_t count, Left left,
+             const std::filesystem::path& from, const std::filesystem::path& to);
+
+}  // namespace brimwright
