@@ -66,13 +66,15 @@ CREATE TABLE weighing (
   PRIMARY KEY (batch, day)
 ) STRICT, WITHOUT ROWID;
 
+-- A delivery of one material, all its packs together: what came, or what she made of other lots.
 CREATE TABLE lot (
   id TEXT PRIMARY KEY NOT NULL,
   code TEXT NOT NULL COLLATE NOCASE,
-  material TEXT NOT NULL,
-  make TEXT,
+  material TEXT NOT NULL,        -- as weighings call it
+  make TEXT,                     -- of goods that serve as the material: what they are called themselves
+  origin TEXT NOT NULL CHECK (origin IN ('bought', 'made', 'before')),
   seller TEXT,
-  bought_on TEXT NOT NULL,
+  bought_on TEXT NOT NULL,       -- or made on, or first counted on
   best_before TEXT,
   packs INTEGER NOT NULL CHECK (packs >= 1),
   pack TEXT NOT NULL,            -- as typed
@@ -93,11 +95,26 @@ CREATE TABLE lot_change (
   day TEXT NOT NULL,
   batch TEXT REFERENCES batch (id),
   row TEXT,                      -- what was weighed, by its key in the plan
+  made TEXT REFERENCES lot (id), -- what was made of it, that is no batch: lye solution, a blend
   why TEXT,
-  CHECK (what <> 'used' OR (batch IS NOT NULL AND row IS NOT NULL AND whole <= 0))
+  CHECK (what <> 'used' OR whole <= 0),
+  CHECK ((what = 'used') = ((batch IS NOT NULL) + (made IS NOT NULL) = 1)),
+  CHECK ((batch IS NULL) = (row IS NULL))
 ) STRICT;
-CREATE INDEX lot_change_of_lot ON lot_change (lot);
-CREATE INDEX lot_change_of_batch ON lot_change (batch) WHERE batch IS NOT NULL;
+CREATE INDEX lot_change_of_lot ON lot_change (lot, whole);
+CREATE INDEX lot_change_of_batch ON lot_change (batch, row) WHERE batch IS NOT NULL;
+CREATE INDEX lot_change_of_made ON lot_change (made) WHERE made IS NOT NULL;
+
+-- What a batch weighed of what is bought, row by row; of what no lot_change has, the lot is unknown.
+CREATE TABLE weighed (
+  batch TEXT NOT NULL REFERENCES batch (id),
+  row TEXT NOT NULL,             -- its key in the plan
+  material TEXT NOT NULL,
+  name TEXT NOT NULL,            -- for people
+  is_pieces INTEGER NOT NULL CHECK (is_pieces IN (0, 1)),
+  whole INTEGER NOT NULL CHECK (whole >= 0),
+  PRIMARY KEY (batch, row)
+) STRICT, WITHOUT ROWID;
 
 -- Pieces of a batch from the mould to whoever has them; those made are above 0, all others below.
 CREATE TABLE piece_change (

@@ -33,6 +33,13 @@ Amount Amount::at_most(Mass mass) {
   return {static_cast<std::int64_t>(std::floor(in_micrograms(mass) + noise)), false};
 }
 
+Amount Amount::micrograms(std::int64_t count) {
+  if (count < 0 || count > most)
+    throw UserError(Place{}, "more than a thousand tonnes of one material are asked for",
+                    "look for a number of pieces, or a unit, that is a slip");
+  return {count, false};
+}
+
 Amount Amount::pieces(std::int64_t count) {
   if (count < 0 || count > most)
     throw UserError(Place{}, std::to_string(count) + " pieces of one material are asked for",

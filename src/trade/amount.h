@@ -16,6 +16,7 @@ class Amount {
   static Amount at_least(Mass mass);
   /// What is there: the mass to the next microgram below, with the same noise.
   static Amount at_most(Mass mass);
+  static Amount micrograms(std::int64_t count);
   static Amount pieces(std::int64_t count);
 
   bool is_pieces() const { return is_pieces_; }
