@@ -25,7 +25,7 @@ room(days
 
 room(records
   USES units trade
-  DOORS act records)
+  DOORS act batch_code batches records)
 room(schemas
   USES units
   DOORS kinds tidying)

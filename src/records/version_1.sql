@@ -20,8 +20,12 @@ CREATE TABLE code (
   code TEXT PRIMARY KEY NOT NULL COLLATE NOCASE,
   run TEXT NOT NULL,
   number INTEGER NOT NULL CHECK (number >= 1),
-  given_on TEXT NOT NULL
+  given_on TEXT NOT NULL,
+  reserved INTEGER NOT NULL CHECK (reserved IN (0, 1))  -- for the next making of that batch
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX code_reserved ON code (run, number) WHERE reserved = 1;
+CREATE TRIGGER code_stays BEFORE DELETE ON code
+  BEGIN SELECT RAISE(ABORT, 'a code is never given back'); END;
 
 CREATE TABLE batch (
   id TEXT PRIMARY KEY NOT NULL,
@@ -36,12 +40,13 @@ CREATE TABLE batch (
   program TEXT NOT NULL,
   plan TEXT NOT NULL REFERENCES document (hash),
   sources TEXT NOT NULL REFERENCES document (hash),
+  act INTEGER NOT NULL REFERENCES act (number),  -- that began it
   finished_at TEXT
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX batch_of_run ON batch (run, number, begun_at);
+CREATE INDEX batch_of_run ON batch (run, number, act);
 CREATE INDEX batch_by_day ON batch (begun_on, code);
 CREATE TRIGGER batch_is_frozen
-  BEFORE UPDATE OF id, run, run_file, run_name, number, begun_on, begun_at, pieces, program, plan, sources ON batch
+  BEFORE UPDATE OF id, run, run_file, run_name, number, begun_on, begun_at, pieces, program, plan, sources, act ON batch
   BEGIN SELECT RAISE(ABORT, 'a frozen batch never changes'); END;
 CREATE TRIGGER batch_stays BEFORE DELETE ON batch
   BEGIN SELECT RAISE(ABORT, 'a batch is never removed'); END;

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <string>
+
+namespace brimwright::records {
+
+class Records;
+
+/// Keeps `text` for good, deflated, and once only however often it is kept; its hash, by which it
+/// is found again. Within an act.
+std::string keep_document(Records& records, const std::string& text);
+
+/// The text of that hash. UserError where the records have it damaged or not at all.
+std::string document(const Records& records, const std::string& hash);
+
+}  // namespace brimwright::records
