@@ -25,8 +25,8 @@ void write(Records& records, int number) {
   for (int row = 0; row < rows_of(number); ++row) {
     SQLite::Statement put(
         records.database().connection(),
-        "INSERT INTO lot (id, code, material, bought_on, packs, pack, is_pieces, whole) "
-        "VALUES (?, ?, 'olive', '2026-11-14', 1, '5 kg', 0, 5000000000)");
+        "INSERT INTO lot (id, code, material, origin, bought_on, packs, pack, is_pieces, whole) "
+        "VALUES (?, ?, 'olive', 'bought', '2026-11-14', 1, '5 kg', 0, 5000000000)");
     SQLite::bind(put, std::to_string(number) + "." + std::to_string(row),
                  std::string(static_cast<std::size_t>(40 + row * 90), 'x'));
     put.exec();
