@@ -26,7 +26,8 @@ void append(std::string& state, std::int64_t number) {
 
 Board::Board(const Problem& problem)
     : problem_(&problem),
-      days_(at(problem.end()) + 1),
+      days_(at(problem.end()) + 1,
+            DayUse{.sharing = std::vector<int>(problem.studio().lyes.size())}),
       casts_(problem.lines().size()),
       moulds_(problem.studio().moulds.size(), std::vector<int>(at(problem.end()) + 1)),
       rack_(at(problem.end()) + 1),
@@ -68,11 +69,18 @@ bool Board::fits_in_hours(const Alike& alike, int day) const {
   if (problem_->span().hours(day).count() == 0) return false;
   const DayUse& use = days_[at(day)];
   const seconds hours = problem_->hours(day);
-  if (use.busy + alike.busy > hours) return false;
+  if (use.busy + alike.busy - saved_by_one_more(alike, day) > hours) return false;
   const LineRules& rules = problem_->lines()[alike.line];
   if (!rules.is_cut_same_day) return true;
   const seconds wait = rules.waits_idle ? seconds{} : seconds(rules.line->unmould_after);
   return use.busy_cut_same_day + alike.busy + std::max(use.longest_wait, wait) <= hours;
+}
+
+seconds Board::saved_by_one_more(const Alike& alike, int day) const {
+  const auto& lye = problem_->lines()[alike.line].line->lye;
+  if (!lye || !on(alike, day).shares_lye) return {};
+  const bool fills_up = days_[at(day)].sharing[*lye] % problem_->studio().lyes[*lye].batches_in_pot;
+  return fills_up ? problem_->studio().each_lye : seconds{};
 }
 
 bool Board::fits_in_vessels(const Alike& alike, int day) const {
@@ -131,7 +139,10 @@ void Board::put(const Alike& alike, int day, int sign) {
   const Pouring& pouring = on(alike, day);
   const LineRules& rules = problem_->lines()[alike.line];
   DayUse& use = days_[at(day)];
-  use.busy += sign * alike.busy;
+  const auto& lye = pouring.shares_lye ? rules.line->lye : std::nullopt;
+  if (lye && sign < 0) --use.sharing[*lye];
+  use.busy += sign * (alike.busy - saved_by_one_more(alike, day));
+  if (lye && sign > 0) ++use.sharing[*lye];
   if (rules.is_cut_same_day) use.busy_cut_same_day += sign * alike.busy;
   use.batches += sign;
   use.whippings += sign * alike.batch.whippings;

@@ -52,6 +52,8 @@ class Board {
   bool fits_on_rack(const Alike& alike, int day) const;
   bool has_moulds(const Alike& alike, int day) const;
   bool cast_for(const Alike& alike, int day);
+  /// Of its work on that day what a lye of its own would take, where the pot of others does.
+  std::chrono::seconds saved_by_one_more(const Alike& alike, int day) const;
   /// Moulds that are filled by one batch more on that day, for its part of that place.
   int moulds_more(const Alike& alike, std::size_t part, int day) const;
   void put(const Alike& alike, int day, int sign);
@@ -64,6 +66,7 @@ class Board {
   struct DayUse {
     std::chrono::seconds busy{}, busy_cut_same_day{}, longest_wait{};
     int batches = 0, whippings = 0;
+    std::vector<int> sharing = {};  // batches, by the kind of their lye
   };
   const Pouring& on(const Alike& alike, int day) const {
     return problem_->lines()[alike.line].on[static_cast<std::size_t>(day)];

@@ -37,12 +37,12 @@ bool is_too_much_for_the_days(const Problem& problem) {
   seconds shortest = seconds::max();
   int first = no_limit;
   for (const Alike& alike : problem.batches()) {
-    shortest = std::min(shortest, alike.busy);
+    shortest = std::min(shortest, alike.least_busy);
     first = std::min(first, alike.first);
   }
   for (const Alike* alike : by_urgency(problem)) {
     const auto count = static_cast<std::int64_t>(alike->numbers.size());
-    needed += count * (alike->busy + fills_of(*alike) * studio.each_tray_fill);
+    needed += count * (alike->least_busy + fills_of(*alike) * studio.each_tray_fill);
     batches += count;
     whippings += count * alike->batch.whippings;
     seconds hours{};
@@ -72,7 +72,7 @@ class Alone {
       count_casts(alike.batch);
       smallest_.pieces = std::min(smallest_.pieces, alike.batch.pieces);
       smallest_.whippings = std::min(smallest_.whippings, alike.batch.whippings);
-      busy_ = std::min(busy_, alike.busy);
+      busy_ = std::min(busy_, alike.least_busy);
       first_ = std::min(first_, alike.first);
       last_ = std::max(last_, alike.last);
       count_ += alike.numbers.size();

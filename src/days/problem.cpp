@@ -17,6 +17,11 @@ bool is_cut_same_day(const Line& line) { return line.cut_within && *line.cut_wit
 // Lye solution that is closed keeps longer; common practice, no source.
 constexpr int most_nights_chilled = 4;
 
+/// The last day she is there before `day`, which is not long before.
+bool has_evening(const Span& span, int day) {
+  return span.last_in(day - 1) >= std::max(0, day - most_nights_chilled);
+}
+
 Pouring pouring(const Line& line, const Span& span, int day) {
   Pouring pouring{.is_allowed = true, .unmould = day, .free = day + 1, .ready = 0};
   if (!is_cut_same_day(line)) {
@@ -27,8 +32,7 @@ Pouring pouring(const Line& line, const Span& span, int day) {
       pouring.is_allowed =
           pouring.unmould <= day + static_cast<int>(duration_cast<days>(*line.cut_within).count());
   }
-  if (line.is_chilled && span.last_in(day - 1) < day - most_nights_chilled)
-    pouring.is_allowed = false;
+  if (line.is_chilled && !has_evening(span, day)) pouring.is_allowed = false;
   pouring.ready = std::max(day + line.cure_days, pouring.unmould);
   return pouring;
 }
@@ -104,7 +108,12 @@ void Problem::add_line(const Delivery& delivery, const LineRules& given, seconds
   rules.is_cut_same_day = is_cut_same_day(line);
   rules.waits_idle = rules.is_cut_same_day && *line.cut_within - line.unmould_after < longest;
   rules.first_cast = there_from(*span_, begin_, line.cast_lead);
-  for (int day = 0; day < end_; ++day) rules.on.push_back(pouring(line, *span_, day));
+  const int there = std::max(begin_, there_from(*span_, begin_, line.make_lead));
+  for (int day = 0; day < end_; ++day) {
+    rules.on.push_back(pouring(line, *span_, day));
+    rules.on.back().shares_lye =
+        line.lye && has_evening(*span_, day) && span_->last_in(day - 1) >= there;
+  }
   const std::size_t known = batches_.size();
   lines_.push_back(std::move(rules));
   for (std::size_t b = 0; b < line.batches.size(); ++b) {
@@ -126,6 +135,7 @@ void Problem::add_alike(Alike alike, const LineRules& rules) {
   const int packed = packed_from_[rules.delivery];
   alike.busy = alike.batch.work;
   if (rules.waits_idle) alike.busy += line.unmould_after;
+  alike.least_busy = alike.busy - (line.lye ? studio_->each_lye : seconds{});
   alike.first = there;
   if (line.is_chilled)
     while (alike.first < end_ && span_->last_in(alike.first - 1) < std::max(there, begin_))

@@ -15,6 +15,7 @@ struct Pouring {
   int unmould = 0;          // cut as well
   int free = 0;             // the mould can be filled again
   int ready = 0;            // cured
+  bool shares_lye = false;  // with other batches of the day: it can be made on the evening before
 };
 
 /// A line of a delivery with the rules for its days.
@@ -30,11 +31,12 @@ struct LineRules {
 
 /// Batches that are all alike.
 struct Alike {
-  std::size_t line = 0;              // of the problem's
-  Batch batch = {};                  //
-  std::vector<std::size_t> numbers;  // which of the line's
-  std::chrono::seconds busy{};       // what it takes of a day
-  int first = 0, last = -1;          // days on which it may be poured
+  std::size_t line = 0;               // of the problem's
+  Batch batch = {};                   //
+  std::vector<std::size_t> numbers;   // which of the line's
+  std::chrono::seconds busy{};        // what it takes of a day
+  std::chrono::seconds least_busy{};  // where another batch's lye does for it too
+  int first = 0, last = -1;           // days on which it may be poured
 };
 
 /// Time for packing, kept free before a due day.
@@ -53,6 +55,9 @@ struct Packing {
 /// are counted from the hour it was poured, so that 24 hours are over on the next day; its mould
 /// can be filled again on that day, but never twice on one. What is chilled before it is poured is
 /// set cold on the last day before on which she is there, and stands so for a few nights at most.
+/// Batches of a day whose lye is of one kind share it where it can be made on such a day, the
+/// materials there: one pot for as many as it holds, each but the first of a pot saving the time of
+/// a lye.
 class Problem {
  public:
   /// `due` are places in `span`, one a delivery. The studio and the deliveries must outlive this.

@@ -3,11 +3,20 @@
 #include "days/decision.h"
 
 #include <algorithm>
+#include <map>
+#include <tuple>
+#include <utility>
 
 namespace brimwright::days {
 namespace {
 
 constexpr int five_years = 5 * 366;
+
+const LineRules& rules_of(const Problem& problem, std::size_t delivery, std::size_t line) {
+  return *std::find_if(problem.lines().begin(), problem.lines().end(), [&](const LineRules& r) {
+    return r.delivery == delivery && r.number == line;
+  });
+}
 
 /// One asking after the other, of the same work in the same days.
 class Asking {
@@ -27,6 +36,7 @@ class Asking {
   const Span& span() const { return span_; }
 
  private:
+  void share_lye(Schedule& schedule, const Problem& problem) const;
   void order(Schedule& schedule) const;
 
   const Studio& studio_;
@@ -40,19 +50,17 @@ Schedule Asking::schedule(const Decision& decision, int begin, const std::vector
   for (const int day : due) schedule.due.push_back(span_.day(day));
   const Problem problem(studio_, deliveries_, span_, begin, due);
   for (const auto& [delivery, line, batch, day] : decision.made) {
-    const auto rules = std::find_if(
-        problem.lines().begin(), problem.lines().end(),
-        [&, d = delivery, l = line](const auto& r) { return r.delivery == d && r.number == l; });
-    const Pouring& on = rules->on[static_cast<std::size_t>(day)];
+    const LineRules& rules = rules_of(problem, delivery, line);
+    const Pouring& on = rules.on[static_cast<std::size_t>(day)];
     schedule.batches.push_back({.delivery = delivery,
                                 .line = line,
                                 .batch = batch,
                                 .poured = span_.day(day),
                                 .unmoulded = span_.day(on.unmould),
                                 .cured = span_.day(on.ready)});
-    if (rules->line->is_chilled)
-      schedule.batches.back().chilled = span_.day(span_.last_in(day - 1));
+    if (rules.line->is_chilled) schedule.batches.back().chilled = span_.day(span_.last_in(day - 1));
   }
+  share_lye(schedule, problem);
   for (const auto& cast : decision.casts)
     schedule.casts.push_back({cast.made, cast.tray, span_.day(cast.day), cast.count});
   for (const auto& packing : decision.packing)
@@ -69,6 +77,37 @@ Schedule Asking::schedule(const Decision& decision, int begin, const std::vector
   }
   order(schedule);
   return schedule;
+}
+
+void Asking::share_lye(Schedule& schedule, const Problem& problem) const {
+  std::map<std::pair<Day, std::size_t>, std::vector<std::size_t>> sharing;  // by day and kind
+  for (std::size_t b = 0; b < schedule.batches.size(); ++b) {
+    const ScheduledBatch& one = schedule.batches[b];
+    const LineRules& rules = rules_of(problem, one.delivery, one.line);
+    if (rules.on[static_cast<std::size_t>(span_.at(one.poured))].shares_lye)
+      sharing[{one.poured, *rules.line->lye}].push_back(b);
+  }
+  for (auto& [where, all] : sharing) {
+    const auto& [poured, kind] = where;
+    std::sort(all.begin(), all.end(), [&](std::size_t a, std::size_t b) {
+      const auto &one = schedule.batches[a], &other = schedule.batches[b];
+      return std::tie(one.delivery, one.line, one.batch) <
+             std::tie(other.delivery, other.line, other.batch);
+    });
+    const auto in_pot = static_cast<std::size_t>(studio_.lyes[kind].batches_in_pot);
+    for (std::size_t first = 0; first < all.size(); first += in_pot) {
+      const std::size_t end = std::min(first + in_pot, all.size());
+      if (end - first < 2) continue;
+      const Day evening = span_.day(span_.last_in(span_.at(poured) - 1));
+      ScheduledLye lye{.batches = {}, .made = evening};
+      for (std::size_t i = first; i < end; ++i) {
+        lye.batches.push_back(all[i]);
+        schedule.batches[all[i]].chilled = evening;
+        schedule.batches[all[i]].takes_lye_of_another = i > first;
+      }
+      schedule.lyes.push_back(std::move(lye));
+    }
+  }
 }
 
 void Asking::order(Schedule& schedule) const {

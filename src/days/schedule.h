@@ -13,8 +13,14 @@ namespace brimwright::days {
 /// A batch on its days.
 struct ScheduledBatch {
   std::size_t delivery = 0, line = 0, batch = 0;
-  std::optional<Day> chilled = {};  // fats and lye set cold
+  std::optional<Day> chilled = {};  // fats and lye set cold, or one lye made for several batches
   Day poured, unmoulded, cured;
+  bool takes_lye_of_another = false;  // of the pot that another's work counts
+};
+/// One lye for several batches, by their places in the schedule.
+struct ScheduledLye {
+  std::vector<std::size_t> batches;  // in the order of their lines and numbers
+  Day made;
 };
 /// Fillings of a tray on one day, for a batch by its place in the schedule.
 struct ScheduledCasts {
@@ -37,6 +43,7 @@ struct Schedule {
   std::vector<ScheduledBatch> batches = {};  // by day
   std::vector<ScheduledCasts> casts = {};    // by day
   std::vector<ScheduledPacking> packing = {};
+  std::vector<ScheduledLye> lyes = {};  // by day
 
   /// The last day on which a batch of a line may be poured, were there nothing else to do.
   struct LastDay {

@@ -55,7 +55,7 @@ class Search {
     for (const std::size_t i : urgent_) {
       if (board_.left(i) == 0) continue;
       if (problem_.batches()[i].last < day) return true;
-      shortest = std::min(shortest, problem_.batches()[i].busy);
+      shortest = std::min(shortest, problem_.batches()[i].least_busy);
     }
     seconds needed{}, before = board_.hours_for_casts_before(day);
     std::int64_t batches = 0;
@@ -68,7 +68,7 @@ class Search {
         casts += left * fills.count * problem_.studio().each_tray_fill;
       const seconds early = std::min(casts, before);  // what the days before can take of it
       before -= early;
-      needed += left * alike.busy + casts - early;
+      needed += left * alike.least_busy + casts - early;
       batches += left;
       if (!has_days(day, alike.last, needed, batches, shortest)) return true;
     }

@@ -27,11 +27,18 @@ struct Tray {
   std::optional<std::chrono::seconds> sets_in = {};  // without it, one filling a day
 };
 
+/// Lye solution of one kind, of which one pot may do for several batches of a day.
+struct Lye {
+  int batches_in_pot = 1;  // at most
+};
+
 /// What limits the work of a day, and what the work takes.
 struct Studio {
   Calendar calendar;
   std::vector<Mould> moulds;
   std::vector<Tray> trays = {};
+  std::vector<Lye> lyes = {};
+  std::chrono::seconds each_lye{};  // of a batch's work, less than all of it
   std::optional<int> batches_a_day = {}, whippings_a_day = {};  // by pots and bowls
   std::optional<std::int64_t> rack_places = {};                 // pieces that cure at once
   std::optional<int> cast_ahead_at_most = {};                   // days before the batch it is for
@@ -85,6 +92,7 @@ struct Line {
   int cure_days = 0;        // counted from the day it is poured
   bool is_chilled = false;  // fats or lye stand cold the evening before
   Lead make_lead = {}, cast_lead = {};
+  std::optional<std::size_t> lye = {};  // of the studio's; without it, each batch has its own
 };
 
 /// Lines that are handed over together.

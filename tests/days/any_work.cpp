@@ -81,6 +81,23 @@ Line any_line(Chance& chance, const Studio& studio, int batches) {
   return line;
 }
 
+/// In two studios of five, by chance of its own, so that all others stay as they were. What two
+/// batches save together is put on their work, so that it is often just enough for a day.
+void share_lyes(AnyWork& work, unsigned number) {
+  Chance chance(number ^ 0x51f0a3U);
+  if (!chance.is(40)) return;
+  Studio& studio = work.studio;
+  studio.each_lye = minutes(chance.of<int>({10, 20, 30}));
+  for (int i = chance.in(1, 2); i > 0; --i)
+    studio.lyes.push_back({.batches_in_pot = chance.in(2, 3)});
+  for (Delivery& delivery : work.deliveries)
+    for (Line& line : delivery.lines) {
+      if (chance.is(20)) continue;
+      line.lye = static_cast<std::size_t>(chance.in(0, static_cast<int>(studio.lyes.size()) - 1));
+      for (Batch& batch : line.batches) batch.work += studio.each_lye / 2;
+    }
+}
+
 }  // namespace
 
 AnyWork any_work(unsigned number, int most_batches, int most_moulds) {
@@ -116,5 +133,6 @@ AnyWork any_work(unsigned number, int most_batches, int most_moulds) {
   }
   if (work.deliveries.back().lines.empty()) work.deliveries.pop_back();
   if (chance.is(20)) work.deliveries.front().pack_lead = chance.in(0, 4);
+  share_lyes(work, number);
   return work;
 }

@@ -102,6 +102,37 @@ TEST_CASE("a mould is locked overnight, and filled again on the day it is emptie
   CHECK(second(hours(3)) == on(2026, 6, 2));  // never twice on one day
 }
 
+TEST_CASE("one lye for the batches of a day saves the time of the others", "[days]") {
+  // Due on Sunday 20 December 2026, so poured on Friday 20 November at the latest, as above, or on
+  // Tuesday the 17th. Two batches of 3 h 10 min are 6 h 20 min; with 20 min saved they are the 6 h
+  // of a Friday. Three, in pots for two, are two lyes: 9 h 10 min do not go into a Friday.
+  Studio of = studio();
+  of.moulds[0].owned = 3;
+  of.lyes = {{.batches_in_pot = 2}};
+  of.each_lye = minutes(20);
+  Delivery what = ten_pieces(on(2026, 12, 20));
+  auto& line = what.lines[0];
+  line.batches[0].work = hours(3) + minutes(10);
+  line.batches.push_back(line.batches[0]);
+  CHECK(latest(of, {what}, on(2026, 10, 1)).begin == on(2026, 11, 17));  // each its own
+  line.lye = 0;
+  of.calendar.small_jobs[4] = true;  // there on Thursdays, she makes the lye on that evening
+  const auto found = latest(of, {what}, on(2026, 10, 1));
+  CHECK(found.begin == on(2026, 11, 19));
+  REQUIRE(found.lyes.size() == 1);
+  CHECK(found.lyes[0].made == on(2026, 11, 19));
+  for (const auto& batch : found.batches) CHECK(batch.poured == on(2026, 11, 20));
+  CHECK(!found.batches[0].takes_lye_of_another);
+  CHECK(found.batches[1].takes_lye_of_another);
+  line.batches.push_back(line.batches[0]);
+  CHECK(latest(of, {what}, on(2026, 10, 1)).begin == on(2026, 11, 17));
+  // A pot for three saves twice: 3 x 3 h 10 min - 40 min is 8 h 50 min.
+  of.calendar.making[5] = hours(8) + minutes(50);
+  CHECK(latest(of, {what}, on(2026, 10, 1)).begin == on(2026, 11, 17));
+  of.lyes[0].batches_in_pot = 3;
+  CHECK(latest(of, {what}, on(2026, 10, 1)).begin == on(2026, 11, 19));
+}
+
 TEST_CASE("a salt bar is cut on the day it is poured, while she is there", "[days]") {
   // Three hours of work and two until it can be cut: five of a day's hours. Tuesdays have four,
   // Fridays six.

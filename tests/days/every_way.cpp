@@ -119,6 +119,13 @@ class Rules {
     return std::nullopt;
   }
 
+  /// Whether its lye can be made on the evening before, for other batches of the day too.
+  bool may_share_lye(const Way::One& one) const {
+    if (!line(one).lye) return false;
+    const auto eve = evening_before(one.poured);
+    return eve && *eve >= there(line(one).make_lead) && one.poured - *eve <= days(4);
+  }
+
   /// Of one batch by itself.
   bool may_be(const Way::One& one) const {
     const Line& of = line(one);
@@ -157,6 +164,7 @@ class Rules {
     int batches = 0, whippings = 0;
     std::int64_t on_rack = 0;
     std::map<std::size_t, int> moulds;
+    std::map<std::size_t, int> of_lye;  // batches that may share one
     // Of each part of a line, on the day it is poured.
     std::map<std::tuple<std::size_t, std::size_t, std::size_t, Day>, std::int64_t> casts;
     for (const auto& one : way.batches) {
@@ -173,6 +181,7 @@ class Rules {
       const seconds takes =
           batch(one).work + (is_idle_meanwhile(of) ? seconds(of.unmould_after) : seconds{});
       busy += takes;
+      if (may_share_lye(one)) ++of_lye[*of.lye];
       ++batches;
       whippings += batch(one).whippings;
       if (!is_cut_today(of)) continue;
@@ -199,6 +208,10 @@ class Rules {
       if (!tray.sets_in && count > 1) return "trays";
       if (tray.sets_in && count > 1 && count * *tray.sets_in > hours_of(day)) return "trays";
     }
+    // Each pot of lye is made once, and a batch that has none of its own takes so much less time.
+    for (const auto& [kind, count] : of_lye)
+      for (int one = 0; one < count; ++one)
+        if (one % studio.lyes[kind].batches_in_pot != 0) busy -= studio.each_lye;
     if (busy > free_hours.at(day)) return "hours";
     if (busy_today + wait > free_hours.at(day) && busy_today.count() > 0) return "same day";
     if (studio.batches_a_day && batches > *studio.batches_a_day) return "pots";
@@ -207,6 +220,41 @@ class Rules {
     return "";
   }
 };
+
+/// Batches that may share a lye, by day and kind.
+using Sharing = std::map<std::pair<Day, std::size_t>, int>;
+
+/// As few pots as can be for those of a day, no batch in two of them, none that holds too much.
+std::string against_lyes(const Schedule& schedule, const Rules& rules, const Way& way,
+                         const Sharing& sharing) {
+  std::map<std::size_t, int> in_pots;  // by batch
+  std::map<std::pair<Day, std::size_t>, int> saved;
+  int taking = 0, taking_expected = 0;
+  for (const auto& lye : schedule.lyes) {
+    const auto& first = way.batches[lye.batches.front()];
+    const std::size_t kind = rules.line(first).lye.value();
+    const int most = rules.studio.lyes[kind].batches_in_pot;
+    if (lye.batches.size() < 2 || static_cast<int>(lye.batches.size()) > most)
+      return "so many batches in a pot of lye";
+    for (const std::size_t b : lye.batches) {
+      const auto& one = way.batches[b];
+      if (++in_pots[b] > 1) return "two lyes for one batch";
+      if (!rules.may_share_lye(one) || rules.line(one).lye != kind || one.poured != first.poured)
+        return "a lye that is not its own";
+      if (lye.made != rules.evening_before(one.poured) || schedule.batches[b].chilled != lye.made)
+        return "lye made on another day";
+    }
+    saved[{first.poured, kind}] += static_cast<int>(lye.batches.size()) - 1;
+    taking_expected += static_cast<int>(lye.batches.size()) - 1;
+  }
+  for (const auto& one : schedule.batches) taking += one.takes_lye_of_another;
+  if (taking != taking_expected) return "so many take another's lye";
+  for (const auto& [where, count] : sharing) {
+    const int most = rules.studio.lyes[where.second].batches_in_pot;
+    if (saved[where] != count - (count + most - 1) / most) return "more lyes than need be";
+  }
+  return "";
+}
 
 class EveryWay {
  public:
@@ -273,6 +321,7 @@ std::string complaint_about(const Schedule& schedule, const Studio& studio,
   if (!rules.is_packed) return "no time to pack";
   Way way;
   std::map<std::pair<std::size_t, std::size_t>, std::vector<bool>> made;
+  Sharing sharing;
   for (const auto& one : schedule.batches) {
     way.batches.push_back({one.delivery, one.line, one.batch, one.poured});
     const auto& of = way.batches.back();
@@ -280,6 +329,7 @@ std::string complaint_about(const Schedule& schedule, const Studio& studio,
     if (*rules.unmoulded(of) != one.unmoulded) return "unmoulded on another day";
     if (rules.line(of).is_chilled && one.chilled != rules.evening_before(one.poured))
       return "chilled on another day";
+    if (rules.may_share_lye(of)) ++sharing[{one.poured, *rules.line(of).lye}];
     if (one.cured != std::max(one.poured + days(rules.line(of).cure_days), one.unmoulded))
       return "cured on another day";
     auto& seen = made[{one.delivery, one.line}];
@@ -287,6 +337,7 @@ std::string complaint_about(const Schedule& schedule, const Studio& studio,
     if (seen[one.batch]) return "a batch made twice";
     seen[one.batch] = true;
   }
+  if (const std::string why = against_lyes(schedule, rules, way, sharing); !why.empty()) return why;
   std::size_t all = 0;
   for (const Delivery& delivery : deliveries)
     for (const Line& line : delivery.lines) all += line.batches.size();
