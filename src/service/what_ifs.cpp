@@ -2,6 +2,7 @@
 
 #include "days/schedule.h"
 #include "planning/plan.h"
+#include "service/day_batches.h"
 #include "service/ordered.h"
 #include "units/user_error.h"
 #include "units/wording.h"
