@@ -2,8 +2,9 @@
 
 #include "costing/selling.h"
 #include "reports/buying_report.h"
+#include "reports/days_report.h"
 #include "runs/studio_file.h"
-#include "service/day_work.h"
+#include "service/day_files.h"
 
 #include <vector>
 

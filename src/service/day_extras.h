@@ -2,7 +2,7 @@
 
 #include "reports/days_report.h"
 #include "runs/studio_file.h"
-#include "service/day_work.h"
+#include "service/day_files.h"
 
 #include <vector>
 

@@ -1,7 +1,8 @@
 #pragma once
 
 #include "runs/days_reading.h"
-#include "service/day_work.h"
+#include "service/day_files.h"
+#include "service/day_numbers.h"
 
 #include <vector>
 

@@ -1,8 +1,9 @@
 #pragma once
 
 #include "moulds/library.h"
+#include "moulds/mould.h"
 #include "runs/studio_file.h"
-#include "service/day_work.h"
+#include "service/day_numbers.h"
 
 #include <map>
 #include <string>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "reports/days_report.h"
 #include "service/day_work.h"
 
 #include <cstdint>
