@@ -17,7 +17,7 @@ room(sandbox
 
 room(trade
   USES units
-  DOORS amount buying fraction pack pricing printed)
+  DOORS amount amount_text buying fraction pack pricing printed)
 
 room(days
   USES units

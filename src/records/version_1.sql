@@ -90,7 +90,8 @@ CREATE TABLE lot (
   CHECK ((coins IS NULL) = (currency IS NULL))
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX lot_by_code ON lot (code);
-CREATE INDEX lot_of_material ON lot (material, best_before, bought_on);
+CREATE INDEX lot_of_material ON lot (material);
+CREATE INDEX lot_of_make ON lot (make) WHERE make IS NOT NULL;
 
 CREATE TABLE lot_change (
   id INTEGER PRIMARY KEY,

@@ -5,6 +5,7 @@
 #include "reports/sheet_blocks.h"
 #include "reports/together_report.h"
 #include "trade/amount.h"
+#include "trade/amount_text.h"
 #include "trade/buying.h"
 #include "units/remark.h"
 #include "units/share.h"
@@ -80,11 +81,9 @@ std::string buying_csv(const Buying& buying, DecimalMark mark);
 /// To take along: a section a seller, each pack with a box to tick.
 Sheet buying_sheet(const Buying& buying, const std::string& printed_at);
 
-/// "2.5 kg", "453.59 g": what a pack holds; "50 pieces".
-std::string pack_size(const trade::Amount& amount);
-/// What must be there is shown up, what is there down: "1234 g", "12.5 g", "50 pieces".
-std::string amount_shown_up(const trade::Amount& amount);
-std::string amount_shown_down(const trade::Amount& amount);
+using trade::amount_shown_down;
+using trade::amount_shown_up;
+using trade::pack_size;
 /// What people call a material of the list.
 std::string shown_as(const Buying& buying, const std::string& material);
 /// "Olive oil", or "Goldmill olive, in place of Olive oil".

@@ -1,24 +1,11 @@
 #include "reports/buying_words.h"
 
-#include "units/printing.h"
 #include "units/wording.h"
 
 #include <algorithm>
 
 namespace brimwright::reports {
 namespace {
-
-/// To a hundredth of a gram below ten grams, to a tenth below a kilogram, else to the gram.
-std::int64_t micrograms_shown(std::int64_t micrograms) {
-  if (micrograms < 10'000'000) return 10'000;
-  return micrograms < 1'000'000'000 ? 100'000 : 1'000'000;
-}
-
-std::string grams(std::int64_t micrograms, std::int64_t step) {
-  const int decimals = step == 10'000 ? 2 : step == 100'000 ? 1 : 0;
-  return fixed_grams(trade::Amount::at_most(static_cast<double>(micrograms) * (gram / 1e6)).mass(),
-                     decimals);
-}
 
 const trade::Seller* seller_of(const Buying& buying, const std::string& name) {
   const auto known = std::find_if(buying.sellers.begin(), buying.sellers.end(),
@@ -60,24 +47,6 @@ bool is_to_be_made(const Buying::Material& material) {
 
 bool is_of_shelf(const Buying::Material& material) {
   return material.to_buy.whole() == 0 && material.needed.whole() > 0 && !is_to_be_made(material);
-}
-
-std::string amount_shown_up(const trade::Amount& amount) {
-  if (amount.is_pieces()) return counted(amount.whole(), "piece");
-  const std::int64_t step = micrograms_shown(amount.whole());
-  return grams((amount.whole() + step - 1) / step * step, step);
-}
-
-std::string amount_shown_down(const trade::Amount& amount) {
-  if (amount.is_pieces()) return counted(amount.whole(), "piece");
-  const std::int64_t step = micrograms_shown(amount.whole());
-  return grams(amount.whole() / step * step, step);
-}
-
-std::string pack_size(const trade::Amount& amount) {
-  if (amount.is_pieces()) return counted(amount.whole(), "piece");
-  const Mass mass = amount.mass();
-  return mass < kilogram ? trimmed(mass / gram, 2) + " g" : trimmed(mass / kilogram, 3) + " kg";
 }
 
 std::string shown_as(const Buying& buying, const std::string& material) {
