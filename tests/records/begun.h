@@ -1,6 +1,7 @@
 #pragma once
 
 #include "records/act.h"
+#include "records/batches.h"
 #include "records/database.h"
 #include "records/records.h"
 
@@ -8,19 +9,19 @@
 
 namespace brimwright::records {
 
-/// A batch that records name, whatever its plan was.
-inline std::string begun(Records& records, const std::string& id) {
-  auto& connection = records.database().connection();
-  connection.exec("INSERT OR IGNORE INTO document VALUES ('none', 0, x'')");
-  SQLite::Statement code(connection, "INSERT INTO code VALUES (?, 'a run', 1, '2026-11-14')");
-  SQLite::bind(code, "code of " + id);
-  code.exec();
-  SQLite::Statement batch(connection,
-                          "INSERT INTO batch VALUES (?, ?, 'a run', 'a.run.json', 'Bars', 1, "
-                          "'2026-11-14', '2026-11-14T09:00:00Z', 12, '0', 'none', 'none', NULL)");
-  SQLite::bind(batch, id, "code of " + id);
-  batch.exec();
-  return id;
+/// A batch that records name, whatever its plan was. Within an act.
+inline Batch begun(Records& records, const std::string& id, std::int64_t pieces = 12) {
+  return begin_batch(records,
+                     {.id = id,
+                      .run = "file:bars.run.json",
+                      .run_file = "bars.run.json",
+                      .run_name = "Bars",
+                      .begun_on = "2026-11-14",
+                      .begun_at = "2026-11-14T09:00:00Z",
+                      .pieces = pieces,
+                      .program = "0",
+                      .plan = "{}"},
+                     {});
 }
 
 /// What `work` does, as one act.
