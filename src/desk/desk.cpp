@@ -27,7 +27,8 @@ constexpr std::uint64_t longest_json = 4u << 20;
 /// A document that may be asked for, and of what.
 struct Kind {
   const char *name, *ending, *type;
-  std::optional<service::FileKind> of_plan = {}, of_gauge = {}, of_quote = {}, of_buy = {};
+  std::optional<service::FileKind> of_plan = {}, of_gauge = {}, of_quote = {}, of_buy = {},
+                                   of_days = {};
   bool is_sheet = false;
 };
 
@@ -37,8 +38,14 @@ constexpr auto svg_type = "image/svg+xml";
 
 const Kind& kind_of(const Fields& fields) {
   using enum service::FileKind;
-  static const std::array<Kind, 14> kinds = {
-      {{"picture", ".svg", svg_type, picture, picture, picture},
+  static const std::array<Kind, 16> kinds = {
+      {{.name = "picture",
+        .ending = ".svg",
+        .type = svg_type,
+        .of_plan = picture,
+        .of_gauge = picture,
+        .of_quote = picture,
+        .of_days = picture},
        {"piece", ".svg", svg_type, piece_picture},
        {"glb", ".glb", "model/gltf-binary", glb, glb},
        {"stl", ".stl", "model/stl", stl, stl},
@@ -51,7 +58,12 @@ const Kind& kind_of(const Fields& fields) {
        {.name = "offer-pdf", .ending = ".pdf", .type = pdf_type, .of_quote = offer_pdf},
        {.name = "list", .ending = ".html", .type = html_type, .of_buy = html},
        {.name = "list-pdf", .ending = ".pdf", .type = pdf_type, .of_buy = pdf},
-       {.name = "list-csv", .ending = ".csv", .type = "text/csv; charset=utf-8", .of_buy = csv}}};
+       {.name = "list-csv", .ending = ".csv", .type = "text/csv; charset=utf-8", .of_buy = csv},
+       {.name = "calendar",
+        .ending = ".ics",
+        .type = "text/calendar; charset=utf-8",
+        .of_days = calendar},
+       {.name = "days-csv", .ending = ".csv", .type = "text/csv; charset=utf-8", .of_days = csv}}};
   std::vector<std::string> names;
   for (const Kind& kind : kinds) names.emplace_back(kind.name);
   const std::string name = fields.choice("kind", names);
@@ -61,17 +73,19 @@ const Kind& kind_of(const Fields& fields) {
 
 service::SheetRequest sheet_request(const service::PlanRequest& plan,
                                     const std::optional<std::string>& paper,
-                                    const std::optional<std::string>& batch) {
+                                    const std::optional<std::string>& batch, bool with_days) {
   return {.file = plan.file,
           .text = plan.text,
           .sell = plan.sell,
           .batch = batch,
           .paper = paper,
-          .printed_at = present_moment()};
+          .printed_at = present_moment(),
+          .with_days = with_days};
 }
 
-/// Of a purchase what is wanted has another name.
+/// Of a purchase and of days what is wanted has another name.
 std::vector<service::WantedFile>& files_of(service::BuyRequest& request) { return request.wanted; }
+std::vector<service::WantedFile>& files_of(service::DaysRequest& request) { return request.wanted; }
 std::vector<service::WantedFile>& files_of(auto& request) { return request.files; }
 
 /// The request for the one document that `fields` ask for.
@@ -82,22 +96,35 @@ class DocumentRequest {
 
   service::Request request() const {
     const auto plan = fields_.optional_object("plan"), gauge = fields_.optional_object("gauge"),
-               quote = fields_.optional_object("quote"), buy = fields_.optional_object("buy");
+               quote = fields_.optional_object("quote"), buy = fields_.optional_object("buy"),
+               days = fields_.optional_object("days");
     const auto paper = kind_.is_sheet ? fields_.optional_text("paper") : std::nullopt;
     const auto batch = kind_.is_sheet ? fields_.optional_text("batch") : std::nullopt;
+    const bool with_days = kind_.is_sheet && fields_.has("with-days") && fields_.truth("with-days");
     fields_.refuse_unknown();
-    if (plan.has_value() + gauge.has_value() + quote.has_value() + buy.has_value() != 1)
+    if (plan.has_value() + gauge.has_value() + quote.has_value() + buy.has_value() +
+            days.has_value() !=
+        1)
       throw UserError(fields_.place(), "asks for a document of nothing, or of two things",
-                      R"(give one of "plan", "gauge", "quote" and "buy")");
+                      R"(give one of "plan", "gauge", "quote", "buy" and "days")");
     if (gauge) return of(kind_.of_gauge, gauge_request(*gauge, path_for_), "a measured mould");
+    if (days) return of(kind_.of_days, days_asked(*days), "days");
     if (buy) return of(kind_.of_buy, dated(buy_request(*buy, path_for_)), "a purchase");
     if (quote) return of(kind_.of_quote, dated(quote_request(*quote, path_for_)), "a quote");
     const auto planned = plan_request(*plan, path_for_);
-    return kind_.is_sheet ? of(kind_.of_plan, sheet_request(planned, paper, batch), "a plan")
-                          : of(kind_.of_plan, planned, "a plan");
+    return kind_.is_sheet
+               ? of(kind_.of_plan, sheet_request(planned, paper, batch, with_days), "a plan")
+               : of(kind_.of_plan, planned, "a plan");
   }
 
  private:
+  service::DaysRequest days_asked(const Fields& fields) const {
+    service::DaysRequest request = days_request(fields, path_for_);
+    request.today = present_moment().substr(0, 10);
+    request.printed_at = present_moment_in_utc();
+    return request;
+  }
+
   template <class Asked>
   static Asked dated(Asked request) {
     request.printed_at = present_moment();

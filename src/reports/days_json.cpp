@@ -72,6 +72,18 @@ Json acts_json(const DaysReport& report) {
   return list;
 }
 
+/// Each day from the first on which something is done to the last.
+Json calendar_json(const DaysReport& report) {
+  const auto entries = entries_of(report);
+  Json list = Json::array();
+  for (Day day = entries.front().day; day <= entries.back().day; day += std::chrono::days(1))
+    list.push_back({{"day", date_json(day)},
+                    {"hours_min", minutes(report.studio.calendar.hours(day))},
+                    {"used_min", minutes(used(entries, day))},
+                    {"off", report.studio.calendar.is_off(day)}});
+  return list;
+}
+
 Json batches_json(const DaysReport& report) {
   Json list = Json::array();
   for (const auto& one : report.schedule.batches) {
@@ -113,6 +125,7 @@ std::string days_json(const DaysReport& report) {
                {"in_time_proved", report.is_due && !report.is_kept && report.is_parting_proved}};
   for (const auto& asked : report.asked) json["asked"].push_back(asked_json(asked));
   json["days"] = acts_json(report);
+  json["calendar"] = calendar_json(report);
   json["batches"] = batches_json(report);
   json["what_if"] = Json::array();
   for (const auto& one : report.what_ifs) json["what_if"].push_back(what_if_json(one));

@@ -16,6 +16,7 @@ using days::Day;
 // Room on paper, in millimetres.
 constexpr double left = 44, right = 4, wide = sheet_width - left - right;
 constexpr double top = 20, hours_high = 14, row = 7, bar_high = 4.2, legend_row = 6;
+constexpr double dot = 0.8, ring = 1.6;
 
 class Strip {
  public:
@@ -129,9 +130,10 @@ class Strip {
     sheet_.rectangle({x_of(from), y + 0.4}, x_of(to) - x_of(from), bar_high, look);
   }
 
+  /// A ring and a dot in it, so that both can be told on one day.
   void mark(Day day, double y, bool is_cast) {
     const PaperPoint middle{x_of(day) + day_width() / 2, y + 0.4 + bar_high / 2};
-    sheet_.circle(middle, 1, is_cast ? Look::black : Look::white);
+    sheet_.circle(middle, is_cast ? dot : ring, is_cast ? Look::black : Look::white);
   }
 
   void due_days() {
@@ -155,12 +157,12 @@ class Strip {
     box(46, hatching(1), "curing");
     box(92, hatching(0), "day off");
     y += legend_row;
-    const auto dot = [&](double x, Look look, const std::string& text) {
-      sheet_.circle({x + 3, y + bar_high / 2}, 1, look);
+    const auto sign = [&](double x, double radius, Look look, const std::string& text) {
+      sheet_.circle({x + 3, y + bar_high / 2}, radius, look);
       words({x + 8, y + 3.4}, text, Anchor::start);
     };
-    dot(0, Look::black, "decorations cast beforehand");
-    dot(92, Look::white, "weighed out and set to chill");
+    sign(0, dot, Look::black, "decorations cast beforehand");
+    sign(92, ring, Look::white, "weighed out and set to chill");
   }
 
   const DaysReport& report_;

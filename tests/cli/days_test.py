@@ -193,6 +193,13 @@ check(all(day(when).weekday() == 4 for when, act in acts(salty, "make")), "3 h o
 never = days("salt.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(making={"tuesday": "4 h"}), status=1)
 check("no day takes it" in never.stderr and "cut between 2 h and 5 h" in never.stderr and not never.stdout, f"never: {never.stderr}")
 
+# ---- each day of the span once, whether anything is done on it or not
+calendar_of = {one["day"]: one for one in market["calendar"]}
+first, last = day(market["days"][0]["day"]), day(market["days"][-1]["day"])
+check([one["day"] for one in market["calendar"]] == [str(first + datetime.timedelta(i)) for i in range((last - first).days + 1)], "no gap")
+check(all(one["hours_min"] == (360 if day(one["day"]).weekday() in (1, 4) else 0) for one in market["calendar"]), "6 h on Tuesdays and Fridays")
+check(all(calendar_of[one["day"]][key] == one[key] for one in market["days"] for key in ("hours_min", "used_min", "off")), "as on the days of work")
+
 # ---- the calendar, read by two others
 first = f"{folder}/first.ics"
 days("market.order.json", "--from", "2026-10-01", "--ics", first, "--alarm", "18:30", env={"SOURCE_DATE_EPOCH": "1790000000"})

@@ -161,7 +161,7 @@ await run({
   "how many of a mould she owns moves from its own file into the studio": () =>
     with_page(
       async (page, serving) => {
-        await page.getByRole("button", { name: "Move the 3 of My cup into my studio" }).click();
+        await page.getByRole("button", { name: "Move it into my studio: 3 of My cup" }).click();
         await planned(page, serving, "cups.run.json");
         await page.waitForFunction(() => document.body.innerText.includes("Else as many as"));
         assert.equal(serving.file("studio.json").moulds_owned["my_cup.json"], 3);

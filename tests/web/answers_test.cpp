@@ -165,6 +165,7 @@ TEST_CASE("the page is told the days that the command line tells, byte for byte"
                R"({ "schema": "brimwright.studio/1", "currency": "EUR",
               "work": { "paid_an_hour": "15.00", "each_batch": "3 h" },
               "days": { "making": { "tuesday": "6 h", "friday": "6 h" } } })");
+  ::setenv("SOURCE_DATE_EPOCH", "1780170360", 1);  // for the calendar's stamp
   RunningServer server(settings_in(folder.path().string()));
   service::DaysRequest days{.files = {run}, .due = "2026-12-20", .from = "2026-10-01"};
   Json asked = {{"file", "bars.run.json"}, {"due", "2026-12-20"}, {"from", "2026-10-01"}};
@@ -173,6 +174,29 @@ TEST_CASE("the page is told the days that the command line tells, byte for byte"
   CHECK(kept.body == printed({days}).document);
   asked["run"] = Json::parse(file_text(run));
   CHECK(server.ask("POST", "/api/days", asked.dump()).body == kept.body);
+
+  // The same as a table, a picture and a calendar, byte for byte.
+  days.printed_at = present_moment_in_utc();
+  days.wanted = {{service::FileKind::csv, "days.csv"},
+                 {service::FileKind::picture, "days.svg"},
+                 {service::FileKind::calendar, "days.ics"}};
+  const auto files = printed({days}).files;
+  REQUIRE(files.size() == 3);
+  for (const auto& [kind, which, type] : {std::tuple{"days-csv", 0, "text/csv"},
+                                          {"picture", 1, "image/svg+xml"},
+                                          {"calendar", 2, "text/calendar"}}) {
+    const Response document =
+        server.ask("POST", "/api/document", Json{{"kind", kind}, {"days", asked}}.dump());
+    CHECK(document.status == 200);
+    CHECK_THAT(document.fields.at("content-type"), Catch::StartsWith(type));
+    CHECK(document.body == files[which].bytes);
+  }
+  const Response sheet =
+      server.ask("POST", "/api/document",
+                 R"({"kind":"sheet","plan":{"file":"bars.run.json"},"with-days":true})");
+  CHECK_THAT(sheet.body, Contains("<h1>Days: Plain bars</h1>") && Contains("POUR  Meadow base"));
+  CHECK(server.ask("POST", "/api/document", Json{{"kind", "glb"}, {"days", asked}}.dump()).status ==
+        422);
 
   // A complaint names the page's own field.
   asked["due"] = "3/4/2026";

@@ -1,6 +1,16 @@
 // Everything the page knows, in one place: what is drawn is a function of this. Nobody changes it but by the verbs
 // at the end.
-import type { CatalogueMould, Fat, Gauge, Inspection, OrderQuote, Plan, Quote, Working } from "../program/answers";
+import type {
+  CatalogueMould,
+  Days,
+  Fat,
+  Gauge,
+  Inspection,
+  OrderQuote,
+  Plan,
+  Quote,
+  Working,
+} from "../program/answers";
 import type { Complaint, Files, Keep, PlanQuestion, RemovedFile, Tip } from "../program/api";
 import type { Document } from "../program/json";
 import type { Units } from "../program/numbers";
@@ -47,6 +57,13 @@ interface Quoted {
   complaint?: Complaint;
 }
 
+/** When it is made. */
+export interface AskedDays {
+  of: readonly unknown[]; // what the answer rested on
+  days?: Days; // the last there were, though there be a complaint
+  complaint?: Complaint;
+}
+
 /** A fat of a file of her own. */
 export interface OwnFat {
   id: string;
@@ -81,6 +98,7 @@ export interface OpenOrder {
   future: readonly Document[];
   times: string; // how often it is made, as typed
   quoted?: { of: readonly unknown[]; quote?: OrderQuote; complaint?: Complaint };
+  days?: AskedDays;
 }
 
 /** A mesh file on its way to become a mould. */
@@ -161,6 +179,7 @@ interface State {
   explanation?: Explained; // as soon as a figure is opened
   quote_wish: QuoteWish;
   quoted?: Quoted;
+  run_days?: AskedDays;
   is_old: boolean; // the figures shown are not of what is typed now
   changed_beside?: string; // the file whose change made them old
   dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
@@ -323,6 +342,7 @@ export function take_run(run: OpenFile = no_run): void {
     plan: undefined,
     quote_wish: remembered_wish(run),
     quoted: undefined,
+    run_days: undefined,
     complaint: undefined,
     finding: undefined,
     typed: undefined,

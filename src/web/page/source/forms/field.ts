@@ -32,10 +32,12 @@ export interface FieldOptions {
 
 export const id_of = (of: string, pointer: string): string => `f-${of}${pointer.replaceAll(/[^\w]/g, "-")}`;
 
-/** What is wrong with what was typed: for the plan, or else for what the piece costs. */
+/** What is wrong with what was typed: for the plan, or else for what the piece costs, or when it is made. */
 function complaint_now(of?: DocumentId): Complaint | undefined {
-  if (of === "order") return state.order?.quoted?.complaint;
-  return state.complaint ?? (state.quoted?.of === state.plan ? state.quoted?.complaint : undefined);
+  if (of === "order") return state.order?.quoted?.complaint ?? state.order?.days?.complaint;
+  const of_plan = <Asked extends { complaint?: Complaint }>(asked: Asked | undefined, plan: unknown) =>
+    plan === state.plan ? asked?.complaint : undefined;
+  return state.complaint ?? of_plan(state.quoted, state.quoted?.of) ?? of_plan(state.run_days, state.run_days?.of[0]);
 }
 
 /** The line that is about this place or about something in it. */

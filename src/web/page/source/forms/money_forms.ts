@@ -13,6 +13,7 @@ import { name_adder, name_field, names_in, remove_named } from "./named_rows";
 import { begin_packs, pack_key, pack_rows, shelf_rows } from "./packs";
 import { has_prices, studios_currency } from "./money_said";
 import { is_gathering } from "./wanted";
+import { work_times } from "./work_times";
 
 interface MoneyForm {
   key: string;
@@ -29,7 +30,7 @@ export function money_forms(): TemplateResult | typeof nothing {
   const all = forms(studios_currency());
   // What is wrong in them, only what a piece costs tells.
   if (!is_gathering() && all.some((one) => state.open.has(`folded studio ${name_of(one)}`))) quote_now();
-  return html`<section class="questions money" aria-label="Buying and selling">
+  return html`<section class="questions money of-studio" aria-label="Buying and selling">
     <h3>Buying and selling</h3>
     ${own_currency()}
     <div class="folds">
@@ -211,12 +212,8 @@ function packaging_row(material: string, i: number): TemplateResult {
 
 function work(sum: Sum): TemplateResult {
   const has = value_at("studio", "/work") !== undefined;
-  const time = (key: string, label: string, unit: string) =>
-    studio_field({ label, at: of_work(key), unit, optional: true, takes_part: true, short: true });
   return html`<div class="row">
-      ${sum(of_work("paid_an_hour"), "Paid an hour", { optional: true, takes_part: true, is_due: has })}
-      ${time("each_batch", "Each batch", "min")} ${time("each_piece_made", "Each piece made", "s")}
-      ${time("each_tray_fill", "Each tray fill", "min")} ${time("each_piece_packed", "Each piece packed", "s")}
+      ${sum(of_work("paid_an_hour"), "Paid an hour", { optional: true, takes_part: true, is_due: has })} ${work_times()}
     </div>
     ${said_at("studio", "/work")}`;
 }

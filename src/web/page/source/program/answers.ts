@@ -1051,6 +1051,12 @@ export interface Days {
    */
   days: DayOfWork[];
   /**
+   * Each day from the first of `days` to the last.
+   *
+   * @minItems 1
+   */
+  calendar: CalendarDay[];
+  /**
    * Each batch from the pour to the end of its cure.
    */
   batches: BatchOnDays[];
@@ -1167,6 +1173,21 @@ export interface DayAct {
    * Minutes that it takes of the day's hours.
    */
   min: number;
+}
+export interface CalendarDay {
+  day: string;
+  /**
+   * Minutes of a making day; 0 of any other.
+   */
+  hours_min: number;
+  /**
+   * Of these, by what is done.
+   */
+  used_min: number;
+  /**
+   * A day off.
+   */
+  off: boolean;
 }
 export interface BatchOnDays {
   /**

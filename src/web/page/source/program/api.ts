@@ -1,5 +1,5 @@
 // What the program is asked, and what it says: every figure on the page comes through here.
-import type { CatalogueMould, Explanation, Fat, Gauge, Inspection, OrderQuote, Plan, Quote } from "./answers";
+import type { CatalogueMould, Days, Explanation, Fat, Gauge, Inspection, OrderQuote, Plan, Quote } from "./answers";
 import { http } from "./http";
 import type { Document } from "./json";
 import type { Transport } from "./transport";
@@ -288,6 +288,11 @@ export interface OrderQuestion extends PriceWish {
 
 export const ask_order_quote = (question: OrderQuestion): Promise<OrderQuote> =>
   posted<OrderQuote>("/api/quote", question);
+
+/** When it is made: of a run or an order. */
+export type DaysQuestion = PlanQuestion | { file: string; order: Document };
+
+export const ask_days = (question: DaysQuestion): Promise<Days> => posted<Days>("/api/days", question);
 
 /** What is asked of a mould: a file's name, and its text where it is not kept yet. */
 export interface MouldQuestion {

@@ -174,6 +174,25 @@ export function day(iso: string): string {
   return Number.isNaN(date.getTime()) ? iso : date.toLocaleDateString("en-GB", { dateStyle: "medium" });
 }
 
+/** "Fri 8 Jan 2027". */
+export function weekday(iso: string): string {
+  return `${new Date(`${iso}T12:00`).toLocaleDateString("en-GB", { weekday: "short" })} ${day(iso)}`;
+}
+
+/** "8 Jan", where the year is plain. */
+export const day_of_month = (iso: string): string =>
+  new Date(`${iso}T12:00`).toLocaleDateString("en-GB", { day: "numeric", month: "short" });
+
+/** Days in a text of the program's own, in words. */
+export const days_in_words = (text: string): string => text.replaceAll(/\d{4}-\d\d-\d\d/g, day);
+
+/** "4 h 30 min". */
+export function hours(minutes: number): string {
+  const all = Math.ceil(minutes);
+  const [whole, rest] = [Math.floor(all / 60), all % 60];
+  return [whole ? `${whole} h` : "", rest || !whole ? `${rest} min` : ""].filter(Boolean).join(" ");
+}
+
 export function duration(seconds: number): string {
   const minutes = Math.round(seconds / 60);
   if (seconds >= 60 && seconds % 60 === 0 && minutes < 90) return `${minutes} min`;

@@ -12,6 +12,7 @@ import type { OrderQuote } from "../program/answers";
 import { wording, type Complaint } from "../program/api";
 import { day } from "../program/numbers";
 import { place_words } from "./complaint";
+import { days_panel } from "./days_panel";
 import { order_costs, order_dangers, orders_at_a_loss, poured_together } from "./order_costs";
 import { paper_buttons, paper_size, stem_of, told_of_papers } from "./papers";
 import { own_ways, plain_field, price_for_now, at_own_field } from "./quote_panel";
@@ -25,7 +26,7 @@ export function order_view(): TemplateResult {
   return html`${which_is_to_stay(open)} ${set_aside(open)}
     <h1 tabindex="-1">${String(open.now.for || "Order")}</h1>
     <p class="aside">${open.file}${due ? `, due ${day(String(due))}` : nothing}</p>
-    ${order_form()}
+    ${order_form()} ${is_complete(open.now) ? days_panel("order") : nothing}
     <section class="piece quote" aria-labelledby="quote-title">
       <h2 id="quote-title">What it costs, what to ask</h2>
       ${is_complete(open.now) ? asked_and_told() : not_yet()}

@@ -23,6 +23,7 @@ const views: Record<RunView, [words: string, sign: string]> = {
   "set-up": ["Set up", "M4 7h9m4 0h3M4 17h3m4 0h9M15 4.5v5M9 14.5v5"],
   watch: ["Cautions", "M12 4l9 16H3zM12 10v5M12 17v1"],
   money: ["Piece", "M4 8h16v10H4zM4 8l3-3h10l3 3M9 13h6"],
+  days: ["Days", "M5 6h14v14H5zM5 10.5h14M9 3.5v5M15 3.5v5"],
   mould: ["Mould", "M5 6h3l1 12h6l1-12h3M9.5 12h5"],
   print: ["Print", "M7 9V4h10v5M5 9h14v8h-3M8 17H5V9M8 14h8v6H8z"],
 };

@@ -6,6 +6,7 @@ import type { RunView } from "../documents/views";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
 import type { Plan } from "../program/answers";
 import { complaint } from "./complaint";
+import { days_view } from "./days_view";
 import { money_view } from "./money_view";
 import { mould_view } from "./mould_view";
 import { print_view } from "./print_view";
@@ -18,6 +19,7 @@ const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> =
   "set-up": set_up_view,
   watch: watch_view,
   money: money_view,
+  days: days_view,
   mould: mould_view,
   print: print_view,
 };

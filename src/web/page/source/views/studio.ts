@@ -10,6 +10,7 @@ import { in_one_batch, type Bench } from "../figures/batches";
 import { owned } from "../forms/batch_form";
 import { cup_rows } from "../forms/cups";
 import { kerf } from "../forms/cut_form";
+import { days_form } from "../forms/days_form";
 import { decorations, is_cut, pointer_of } from "../forms/decoration";
 import { rows_of } from "../forms/form_lists";
 import { market, market_choice } from "../forms/run_extras";
@@ -88,7 +89,7 @@ function sections(bench?: Bench): TemplateResult {
           </section>`,
       )}
     </div>
-    ${has_studio() ? money_forms() : nothing}`;
+    ${has_studio() ? html`${money_forms()} ${days_form()}` : nothing}`;
 }
 
 function every_section(bench?: Bench): Section[] {
@@ -215,7 +216,7 @@ function owned_fields(): TemplateResult {
       })}
       ${
         own !== undefined && has_studio()
-          ? html`<button type="button" aria-label="Move the ${own} of ${name} into my studio" @click=${move}>
+          ? html`<button type="button" aria-label="Move it into my studio: ${own} of ${name}" @click=${move}>
               Move it into my studio
             </button>`
           : nothing

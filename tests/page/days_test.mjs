@@ -1,0 +1,271 @@
+// When runs and orders are made: the page tells what the command line does, renews it as it is typed, and leads to what is
+// missing.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { browser, check_access, check_tablet, examples, on_page, run, saved, settled, tablet, to } from "./bench.mjs";
+
+const chromium = await browser();
+const bars = "plain_bars.run.json";
+const cups = "spring_cups.run.json";
+const formulas = ["meadow_base.formula.json", "cloud_topping.formula.json"];
+const ids = { [bars]: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c21", [cups]: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c22" };
+const runs = Object.fromEntries(
+  Object.entries(examples(bars, cups)).map(([name, { money: _, ...run }]) => [name, { ...run, id: ids[name] }]),
+);
+const work = { each_batch: "3 h", each_piece_packed: "1 min", each_tray_fill: "10 min" };
+const days = { making: { tuesday: "6 h", friday: "6 h" }, pots_owned: 2, bowls_owned: 2, rack_places: 500 };
+const studio = { schema: "brimwright.studio/1", days, work };
+const market = {
+  schema: "brimwright.order/1",
+  id: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c23",
+  for: "Market",
+  lines: [
+    { run: cups, pieces: 24 },
+    { run: bars, pieces: 12 },
+  ],
+};
+
+const with_page = (test, more = {}, viewport = { width: 1180, height: 820 }) =>
+  on_page(chromium, test, {
+    viewport,
+    files: { ...examples(...formulas), ...runs, "studio.json": studio, "market.order.json": market, ...more },
+  });
+const field = (page, label) => page.getByLabel(label, { exact: true });
+const press = (page, name) => page.getByRole("button", { name, exact: true }).click();
+
+/** As the page writes days, from the calendar alone. */
+const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const plain_day = (iso) => {
+  const [year, month, day] = iso.split("-").map(Number);
+  return `${day} ${months[month - 1]} ${year}`;
+};
+const weekday = (iso) =>
+  `${["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"][new Date(`${iso}T00:00Z`).getUTCDay()]} ${plain_day(iso)}`;
+const in_words = (text) => text.replaceAll(/\d{4}-\d\d-\d\d/g, plain_day);
+const later = (many) => new Date(Date.now() + many * 86_400_000).toISOString().slice(0, 10);
+
+async function open_run(page, name) {
+  await to(page, "Runs");
+  await page.getByRole("button", { name }).first().click();
+  await page.locator(".bar nav").waitFor();
+  await settled(page);
+}
+
+async function told(page) {
+  await page.locator(".day-strip").waitFor();
+  await settled(page);
+  return page.locator(".days").innerText();
+}
+
+const of_list = (page) =>
+  page.locator(".by-day > li").evaluateAll((all) =>
+    all.map((one) => ({
+      day: one.querySelector("h3").firstChild.data.trim(),
+      acts: [...one.querySelectorAll("ul > li")].map((act) => act.firstChild.nextSibling.data?.trim() ?? act.innerText),
+    })),
+  );
+
+await run({
+  "a run is promised, its days listed and drawn as the command line has them; due day, pieces and making days renew it":
+    () =>
+      with_page(async (page, serving) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        const answer = serving.printed("days", bars);
+        assert.match(await told(page), new RegExp(`promise it for ${weekday(answer.promise)}`));
+        const listed = await page.locator(".by-day").innerText();
+        for (const { day, acts } of answer.days) {
+          assert.ok(listed.includes(weekday(day)), day);
+          for (const { text } of acts) assert.ok(listed.includes(in_words(text)), text);
+        }
+        assert.equal(await page.locator(".day-strip > svg .mould").count(), answer.batches.length);
+        assert.equal(
+          await page.locator(".day-strip .used").count(),
+          1 + answer.calendar.filter((one) => one.hours_min).length,
+        );
+        await check_access(page, "the days of a run");
+
+        const due = later(70);
+        await field(page, "Due").fill(due);
+        await page.locator(".days .when", { hasText: weekday(due) }).waitFor();
+        await saved(page);
+        const kept = serving.printed("days", bars);
+        assert.ok(kept.kept, "it can be kept");
+        assert.match(
+          await told(page),
+          new RegExp(`Begin on ${weekday(kept.latest_start)} at the latest to have 12 pieces`),
+        );
+        await field(page, "Pieces to sell").fill("24");
+        await page.locator(".days .when", { hasText: "24 pieces" }).waitFor();
+
+        await to(page, "Set up");
+        await page.getByText("When you work").click();
+        await field(page, "Friday").fill("");
+        await field(page, "Monday").fill("7");
+        await settled(page);
+        await to(page, "Days");
+        await page.locator(".day-strip").waitFor();
+        await page.waitForFunction(() => /Mon \d/.test(document.querySelector(".by-day")?.innerText ?? ""));
+        await settled(page);
+        assert.deepEqual(serving.file("studio.json").days.making, { tuesday: "6 h", monday: "7 h" });
+        const anew = serving.printed("days", bars);
+        assert.match(await told(page), new RegExp(`Begin on ${weekday(anew.latest_start)} at the latest`));
+      }),
+
+  "what cannot be kept is told with how many are in time, and what would help": () =>
+    with_page(async (page, serving) => {
+      await open_run(page, /^Plain bars/);
+      await to(page, "Days");
+      await told(page);
+      await field(page, "Pieces to sell").fill("60");
+      await field(page, "Due").fill(later(45));
+      await page.locator(".days .alarm").waitFor();
+      await saved(page);
+      await settled(page);
+      const answer = serving.printed("days", bars);
+      const [{ in_time, pieces, rest_on }] = answer.asked;
+      assert.equal(answer.kept, false);
+      const words = await told(page);
+      assert.match(words, /The due day cannot be kept/);
+      assert.ok(words.includes(in_time ? `${in_time} of ${pieces} pieces` : `none of the ${pieces} pieces`), words);
+      assert.ok(words.includes(weekday(rest_on)), words);
+      for (const { text } of answer.what_if) assert.ok(words.includes(text), text);
+      await check_access(page, "a due day that is not kept");
+    }),
+
+  "a studio that says nothing of days is asked by one line, and one tap leads to the field": () =>
+    with_page(
+      async (page, serving) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        await page.getByText("Your making days are not known yet").waitFor();
+        await check_access(page, "no making days");
+        await press(page, "To my making days");
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-days-making-monday");
+        await page.keyboard.type("6");
+        await settled(page);
+        await to(page, "Days");
+        await page.getByText("How long a batch takes you is not known yet").waitFor();
+        await press(page, "To the time of a batch");
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-work-each_batch");
+        await page.keyboard.type("90");
+        await settled(page);
+        await to(page, "Days");
+        await told(page);
+        const written = serving.file("studio.json");
+        assert.deepEqual(written.days, { making: { monday: "6 h" } });
+        assert.deepEqual(written.work, { each_batch: "90 min" });
+      },
+      { "studio.json": { schema: "brimwright.studio/1" } },
+    ),
+
+  "a formula without a cure, and a due day that is past, lead to their fields": () => {
+    const { cure: _, ...base } = examples(formulas[0])[formulas[0]];
+    return with_page(
+      async (page) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        await page.locator(".days .alarm", { hasText: "cure: is missing" }).waitFor();
+        await press(page, "Go to the field");
+        await page.waitForFunction(() => document.activeElement?.id === "f-pour-cure");
+        await page.keyboard.type("35");
+        await settled(page);
+        await page.goBack();
+        await told(page);
+        await field(page, "Due").fill(later(-3));
+        await page.locator(".days .alarm", { hasText: "a day that is still to come" }).waitFor();
+        assert.equal(await field(page, "Due").getAttribute("aria-invalid"), "true");
+        await press(page, "Go to the field");
+        await page.waitForFunction(() => document.activeElement?.id === "f-run-due");
+      },
+      { [formulas[0]]: base },
+    );
+  },
+
+  "days off, days of small jobs and the limits of a day are typed into the studio": () =>
+    with_page(async (page, serving) => {
+      await open_run(page, /^Plain bars/);
+      await to(page, "Set up");
+      await page.getByText("When you work").click();
+      await press(page, "Saturday");
+      await press(page, "Add a day off");
+      await field(page, "First day off").fill("2026-12-24");
+      await field(page, "Last, if there are several").fill("2027-01-02");
+      await field(page, "Pieces that can cure at once").fill("240");
+      await field(page, "Decorations cast beforehand by at most").fill("7");
+      await field(page, "Uses of each on a day").fill("2");
+      await settled(page);
+      assert.deepEqual(serving.file("studio.json").days, {
+        ...days,
+        small_jobs: ["saturday"],
+        off: ["2026-12-24/2027-01-02"],
+        rack_places: 240,
+        cast_beforehand: "7 days",
+        used_a_day: 2,
+      });
+      await check_access(page, "the form of making days");
+      await field(page, "Last, if there are several").fill("2026-12-01");
+      await page.locator(".complaint", { hasText: "ends before it begins" }).waitFor();
+      await field(page, "Last, if there are several").fill("");
+      await settled(page);
+      assert.deepEqual(serving.file("studio.json").days.off, ["2026-12-24"]);
+    }),
+
+  "an order has its days, its calendar file is the command line's, and the sheet begins with them": () =>
+    with_page(async (page, serving) => {
+      await to(page, "Orders");
+      await page.getByRole("button", { name: /^Market/ }).click();
+      const answer = serving.printed("days", "market.order.json");
+      assert.match(await told(page), new RegExp(`promise it for ${weekday(answer.promise)}`));
+      await field(page, "Due").fill(later(80));
+      await page.locator(".days .when", { hasText: "36 pieces" }).waitFor();
+      await page.waitForFunction(() => /^Saved in/.test(document.querySelector(".saving")?.textContent ?? ""));
+      await told(page);
+      const [download] = await Promise.all([page.waitForEvent("download"), press(page, "Calendar file (.ics)")]);
+      assert.equal(download.suggestedFilename(), "market days.ics");
+      serving.printed("days", "market.order.json", "--ics", "there.ics");
+      const entries = (text) => text.replaceAll(/^DTSTAMP:.*$/gm, "");
+      const calendar = readFileSync(await download.path(), "utf8");
+      assert.match(calendar, /^BEGIN:VCALENDAR\r\n/);
+      assert.equal(entries(calendar), entries(readFileSync(`${serving.folder}/there.ics`, "utf8")));
+      const [paper] = await Promise.all([
+        page.context().waitForEvent("page"),
+        press(page, "Days and bench sheet, to print"),
+      ]);
+      await paper.waitForLoadState();
+      assert.match(await paper.locator("body").innerText(), /Days: Market/);
+      await paper.close();
+    }),
+
+  "an order whose studio says nothing of days leads to it by one of its runs": () =>
+    with_page(
+      async (page) => {
+        await to(page, "Orders");
+        await page.getByRole("button", { name: /^Market/ }).click();
+        await press(page, "To my making days");
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-days-making-monday");
+      },
+      { "studio.json": { schema: "brimwright.studio/1" } },
+    ),
+
+  "nothing of it is too small for a finger, nor sticks out": () =>
+    with_page(
+      async (page) => {
+        await open_run(page, /^Spring cups/);
+        await to(page, "Days");
+        await told(page);
+        await check_tablet(page, "days");
+        await page.setViewportSize({ width: 390, height: 844 });
+        assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 390);
+        const narrow = await page
+          .locator(".bar button")
+          .evaluateAll((all) =>
+            all.filter((one) => one.getBoundingClientRect().width < 43.9).map((one) => one.innerText),
+          );
+        assert.deepEqual(narrow, []);
+      },
+      {},
+      tablet,
+    ),
+});
+await chromium.close();
