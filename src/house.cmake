@@ -25,7 +25,7 @@ room(days
 
 room(records
   USES units trade
-  DOORS act batch_code batches records)
+  DOORS act batch_cost batch_code batches lot_use lots records)
 room(schemas
   USES units
   DOORS kinds tidying)
@@ -95,7 +95,7 @@ room(reports
         plan_report plan_words quote_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
         workings_report)
 room(service
-  USES units schemas sandbox geometry moulds chemistry planning trade costing days runs reports
+  USES units schemas sandbox geometry moulds chemistry planning trade costing days records runs reports
   DOORS requests service)
 room(desk
   USES units schemas moulds service

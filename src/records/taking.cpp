@@ -36,7 +36,7 @@ bool serves(const Lot& lot, const Weighed& row) {
 
 /// Of a material, what is short of it.
 struct Short {
-  std::string shown;
+  std::string material, shown;
   trade::Amount needed, missing;
   Places lots;
 };
@@ -159,9 +159,9 @@ class Taker {
                                     : trade::Amount::micrograms(whole);
     };
     const auto known = std::find_if(short_.begin(), short_.end(),
-                                    [&](const Short& one) { return one.shown == row.shown; });
+                                    [&](const Short& one) { return one.material == row.material; });
     if (known == short_.end()) {
-      short_.push_back({row.shown, needed_of(row), amount(missing), serving});
+      short_.push_back({row.material, row.shown, needed_of(row), amount(missing), serving});
       return;
     }
     known->missing = known->missing + amount(missing);
@@ -171,7 +171,7 @@ class Taker {
   trade::Amount needed_of(const Weighed& row) const {
     trade::Amount needed = row.amount.less(row.amount);
     for (const Weighed& one : rows_)
-      if (one.shown == row.shown && one.amount.is_alike(needed)) needed = needed + one.amount;
+      if (one.material == row.material && one.amount.is_alike(needed)) needed = needed + one.amount;
     return needed;
   }
 

@@ -32,6 +32,7 @@ struct WeighOutRow {
     powder
   };
   std::string key, name;
+  std::string material = {};  // as prices and lots call it; empty where it was mixed before
   Role role;
   Mass mass, step;                      // of the scale it is weighed on
   Rounded towards;                      // where a unit cannot show it whole

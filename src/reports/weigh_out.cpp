@@ -50,6 +50,7 @@ Role role_of(const Ingredient& ingredient, const chemistry::Formula& formula) {
 WeighOutRow ingredient_row(const Ingredient& ingredient, const std::string& key, Role role) {
   WeighOutRow row{.key = key_part(key),
                   .name = ingredient.name,
+                  .material = ingredient.price_name,
                   .role = role,
                   .mass = ingredient.weighed,
                   .step = ingredient.step,
@@ -267,6 +268,7 @@ class Listing {
       if (!(mass > Mass{})) return;
       WeighOutRow row{.key = key,
                       .name = name,
+                      .material = water.material,
                       .role = role,
                       .mass = mass,
                       .step = water.step,
@@ -309,6 +311,7 @@ class Listing {
     if (its.top_up > Mass{})
       filling.put({.key = "water",
                    .name = "Plain water, stirred in",
+                   .material = "water",
                    .role = Role::water,
                    .mass = its.top_up,
                    .step = its.top_up_step,
@@ -331,6 +334,7 @@ class Listing {
                     pot.lye_step);
     WeighOutRow water{.key = "water",
                       .name = "Water",
+                      .material = "water",
                       .role = Role::water,
                       .mass = pot.water,
                       .step = pot.water_step,
@@ -339,8 +343,10 @@ class Listing {
     const bool has_ice = put_water(std::move(water), planning::temperatures_of_pot(run_), filling);
     for (std::size_t i = 0; i < pot.alkalis.size(); ++i) {
       const auto& alkali = pot.alkalis[i];
-      WeighOutRow row{.key = key_part(formula_of(run_.pour.formula.alkalis[i].alkali)),
+      const std::string formula = formula_of(run_.pour.formula.alkalis[i].alkali);
+      WeighOutRow row{.key = key_part(formula),
                       .name = alkali.name,
+                      .material = formula,
                       .role = Role::alkali,
                       .mass = alkali.weighed,
                       .step = alkali.step,
@@ -379,6 +385,7 @@ class Listing {
                     {});
     filling.put({.key = key_part(decoration.material),
                  .name = "Melt: " + decoration.material,
+                 .material = decoration.material,
                  .role = Role::melt,
                  .mass = decoration.make,
                  .step = run_.scales.large.step,
@@ -400,6 +407,7 @@ class Listing {
     for (const auto& dust : batch_.dust)
       filling.put({.key = key_part(dust.name),
                    .name = dust.name,
+                   .material = dust.name,
                    .role = Role::powder,
                    .mass = dust.make,
                    .step = run_.scales.fine.step,
