@@ -1,6 +1,5 @@
 #include "reports/batch_sheet.h"
 
-#include "reports/batter_sheet.h"
 #include "reports/vessel_filling.h"
 #include "units/printing.h"
 #include "units/weight_text.h"
@@ -69,38 +68,18 @@ void add_places(const planning::DecorationFit& fit, Sheet& sheet) {
   add(sheet, std::move(grid));
 }
 
-void add_what_happened(const planning::Run& run, const planning::Plan& plan,
-                       const planning::Batch& batch, SheetOf of, Sheet& sheet) {
-  add(sheet, SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
-  SheetBlanks blanks;
-  const auto weight = [&](const std::string& what, Mass planned, Mass step) {
-    blanks.blanks.push_back({what, reads_ounces(step) ? "oz" : "g", on_display(planned, step)});
-  };
-  const auto blank = [&](const std::string& what, const std::string& planned = "") {
-    blanks.blanks.push_back({what, "", planned});
-  };
-  const auto batter = [&](const BatterOnSheet& its_batter) {
-    const std::string its = its_batter.name + ": ";
-    blank(its + "made on (date)");
-    weight(its + "made in all", its_batter.tally.weighing.batter, its_batter.step);
-    blanks.blanks.push_back({its + "left over", reads_ounces(its_batter.step) ? "oz" : "g", ""});
-    weight(its + "left on tools", its_batter.tally.lost, its_batter.step);
-  };
-  if (of != SheetOf::line_of_base) batter(base_of(run, batch));
-  if (of == SheetOf::base_alone) return add(sheet, std::move(blanks));
-  if (batch.pipe) {
-    for (const auto& whipping : batch.whippings) batter(topping_of(run, whipping));
-    weight("weigh-cup, " + fixed_ml(run.pipe->whip.holds, 0), run.pipe->whip.net,
-           run.scales.fine.step);
+void add_blanks(const std::vector<planning::Blank>& blanks, planning::Blank::When when,
+                std::size_t part, Sheet& sheet) {
+  using Kind = planning::Blank::Kind;
+  constexpr int weighings = 3;  // room for so many
+  SheetBlanks on_sheet;
+  for (const auto& blank : blanks) {
+    if (blank.when != when || blank.part != part) continue;
+    const SheetBlank line{blank.words, blank.unit, blank.planned};
+    on_sheet.blanks.insert(on_sheet.blanks.end(), blank.kind == Kind::weighing ? weighings : 1,
+                           line);
   }
-  blank("pieces made", std::to_string(batch.pieces));
-  blank("rejects",
-        plan.pieces.batches == 1 ? std::to_string(plan.pieces.make - plan.pieces.sell) : "");
-  blank("unmoulded (date)");
-  blank("cured until (date)");
-  blank("tested by (how)");
-  blank("tested: what came of it");
-  add(sheet, std::move(blanks));
+  if (!on_sheet.blanks.empty()) add(sheet, std::move(on_sheet));
 }
 
 }  // namespace brimwright::reports

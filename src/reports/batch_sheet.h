@@ -1,11 +1,14 @@
 #pragma once
 
+#include "planning/blanks.h"
 #include "planning/run.h"
 #include "planning/tally.h"
 #include "reports/sheet_blocks.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
+#include <vector>
 
 namespace brimwright::reports {
 
@@ -28,8 +31,8 @@ void add_piping(const planning::PipeTally& pipe, const planning::Run& run, Sheet
 /// Where each embed lies.
 void add_places(const planning::DecorationFit& fit, Sheet& sheet);
 
-/// Blanks for the next plan, in the order in which the page asks for them.
-void add_what_happened(const planning::Run& run, const planning::Plan& plan,
-                       const planning::Batch& batch, SheetOf of, Sheet& sheet);
+/// Those of `blanks` that are filled in then, for that part of the batch.
+void add_blanks(const std::vector<planning::Blank>& blanks, planning::Blank::When when,
+                std::size_t part, Sheet& sheet);
 
 }  // namespace brimwright::reports

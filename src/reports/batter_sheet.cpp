@@ -48,13 +48,6 @@ void add_vessel(const Vessel& vessel, const planning::Run& run, Sheet& sheet) {
   sheet.blocks.push_back(list_of(vessel, run.scales));
 }
 
-void add_mixed(const BatterOnSheet& batter, Sheet& sheet) {
-  sheet.blocks.push_back(SheetBlanks{{{"fats at", "°", ""},
-                                      {"lye solution at", "°", ""},
-                                      {"room at", "°", ""},
-                                      {batter.name + ": trace after", "min", ""}}});
-}
-
 void add_superfat(const BatterOnSheet& batter, Sheet& sheet) {
   const auto& weighing = batter.tally.weighing;
   const auto& superfat = weighing.superfat;

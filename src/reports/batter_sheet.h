@@ -10,8 +10,6 @@ namespace brimwright::reports {
 
 /// Its title, what is weighed into it with the running total, and what is to be read there.
 void add_vessel(const Vessel& vessel, const planning::Run& run, Sheet& sheet);
-/// Blanks for how warm it was when it was mixed, and when it traced.
-void add_mixed(const BatterOnSheet& batter, Sheet& sheet);
 /// What it all comes to, and at what superfat.
 void add_superfat(const BatterOnSheet& batter, Sheet& sheet);
 

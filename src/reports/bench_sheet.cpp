@@ -27,13 +27,15 @@ namespace brimwright::reports {
 namespace {
 
 using planning::BatterRole;
+using When = planning::Blank::When;
 using planning::Topic;
 
 /// Which batch of the run a sheet is for: a number, or any of its size.
 struct WhichBatch {
   const planning::Batch& batch;
   std::optional<std::int64_t> number;
-  bool is_first;  // cast-ahead work stands with it
+  bool is_first;                       // cast-ahead work stands with it
+  std::vector<CodedBatch> codes = {};  // of its size, where they are known
 };
 
 /// What a sheet says of lines that are poured together.
@@ -44,6 +46,9 @@ struct Sharing {
   std::vector<SheetBlock> to_lines = {};  // there: what of it goes where
   std::string out_of = {};                // of a line: the base that it is poured from
 };
+
+/// What is noted of a base that is mixed for several lines: no line, no pieces.
+bool is_of_base(const planning::Blank& blank) { return blank.key.starts_with("base."); }
 
 /// The vessels of the base stand on its own sheet.
 std::vector<Vessel> without_base(std::vector<Vessel> vessels) {
@@ -75,8 +80,14 @@ class Bench {
         batch_(which.batch),
         which_(which),
         sharing_(std::move(sharing)),
-        vessels_(weigh_out(run, plan, which.batch)) {
-    if (is(SheetOf::line_of_base)) vessels_ = without_base(std::move(vessels_));
+        vessels_(weigh_out(run, plan, which.batch)),
+        blanks_(planning::blanks_of(run, plan, which.batch)) {
+    if (is(SheetOf::line_of_base)) {
+      vessels_ = without_base(std::move(vessels_));
+      std::erase_if(blanks_, is_of_base);
+    }
+    if (is(SheetOf::base_alone))
+      std::erase_if(blanks_, [](const planning::Blank& blank) { return !is_of_base(blank); });
     sheet_.title = is(SheetOf::base_alone) ? sharing_.title : plan.name;
     sheet_.subtitle = is(SheetOf::base_alone) ? sharing_.subtitle : subtitle();
   }
@@ -84,7 +95,7 @@ class Bench {
   Sheet sheet() {
     dangers();
     about_no_batter();
-    add(SheetBlanks{{{"batch number", "", ""}, {"begun on (date)", "", ""}}});
+    which_batch();
     first_aid();
     day_before();
     if (!sharing_.first.empty()) order(sharing_.first);
@@ -92,12 +103,17 @@ class Bench {
       pour_out_of_base();
     else
       mix_base();
-    if (is(SheetOf::base_alone))
+    if (is(SheetOf::base_alone)) {
       to_lines();
-    else
+      blanks(When::poured);
+    } else {
       pour_and_finish();
-    add_what_happened(run_, plan_, batch_, sharing_.of, sheet_);
-    if (!is(SheetOf::base_alone)) drawing();
+    }
+    if (!is(SheetOf::base_alone)) {
+      add(SheetHeading{"WHAT REALLY HAPPENED", "for the next plan"});
+      blanks(When::afterwards);
+      drawing();
+    }
     return std::move(sheet_);
   }
 
@@ -107,8 +123,25 @@ class Bench {
     sheet_.blocks.push_back(std::move(block));
   }
   bool is(SheetOf of) const { return sharing_.of == of; }
+  void blanks(When when, std::size_t part = 0) { add_blanks(blanks_, when, part, sheet_); }
   void order(const std::string& text) { add(SheetWords{text, true}); }
   void words(const std::string& text) { add(SheetWords{text}); }
+
+  /// What is known of it stands there; what is not, is filled in.
+  void which_batch() {
+    const auto& codes = which_.codes;
+    const bool is_one = codes.size() == 1 && (which_.number || batch_.count() == 1);
+    for (const CodedBatch& coded : codes)
+      add(SheetStep{(is_one ? "Batch number "
+                            : "Batch " + std::to_string(coded.number) +
+                                  " of this run has the batch number ") +
+                    coded.code + (coded.begun_on.empty() ? "" : ", begun on " + coded.begun_on)});
+    SheetBlanks unknown;
+    if (!is_one) unknown.blanks.push_back({"batch number", "", ""});
+    if (!is_one || codes.front().begun_on.empty())
+      unknown.blanks.push_back({"begun on (date)", "", ""});
+    if (!unknown.blanks.empty()) add(std::move(unknown));
+  }
 
   bool is_whole_run() const { return plan_.pieces.batches == 1; }
 
@@ -230,6 +263,7 @@ class Bench {
       while (melt->kind != Vessel::Kind::melt) ++melt;
       add_vessel(*melt++, run_, sheet_);
       if (decoration.tray_fills > 1) add(SheetCounts{"Tray fills", decoration.tray_fills});
+      blanks(When::day_before, static_cast<std::size_t>(&decoration - plan_.decorations.data()));
     }
   }
 
@@ -255,7 +289,7 @@ class Bench {
     vessel(base_key() + ".batter");
     add_superfat(base, sheet_);
     at_pour(base);
-    add_mixed(base, sheet_);
+    blanks(When::base_mixed);
   }
 
   void pour_and_finish() {
@@ -265,6 +299,7 @@ class Bench {
     else
       vessel(base_key() + ".layers");
     to_line();
+    blanks(When::poured);
     pipe();
     decoration();
     cut();
@@ -326,11 +361,12 @@ class Bench {
   }
 
   void pipe() {
-    for (std::size_t i = 0; i < batch_.whippings.size(); ++i)
-      pipe(batch_.whippings[i], whipping_key(i));
+    for (std::size_t i = 0; i < batch_.whippings.size(); ++i) pipe(i);
   }
 
-  void pipe(const planning::Whipping& whipping, const std::string& key) {
+  void pipe(std::size_t i) {
+    const auto& whipping = batch_.whippings[i];
+    const std::string key = whipping_key(i);
     const auto topping = topping_of(run_, whipping);
     const auto& pipe = whipping.pipe;
     const std::string which =
@@ -348,12 +384,14 @@ class Bench {
                       pipe.lye->spoonfuls});
     vessel(key + ".batter");
     add_superfat(topping, sheet_);
-    add_mixed(topping, sheet_);
+    blanks(When::topping_mixed, i);
     if (run_.pipe->temperatures && run_.pipe->temperatures->batter_below)
       order("Keep the topping below " + in_both_scales(*run_.pipe->temperatures->batter_below) +
             ".");
     add_weigh_cup(pipe, run_, sheet_);
+    blanks(When::whipped, i);
     add_piping(pipe, run_, sheet_);
+    blanks(When::piped, i);
   }
 
   /// Those that the batter is poured round are set first.
@@ -452,6 +490,7 @@ class Bench {
   WhichBatch which_;
   Sharing sharing_;
   std::vector<Vessel> vessels_;
+  std::vector<planning::Blank> blanks_;
   Sheet sheet_;
   std::set<BatterRole> told_;
   bool lye_is_cautioned_ = false;
@@ -459,6 +498,15 @@ class Bench {
 
 bool has_number(const planning::Batch& batch, std::int64_t number) {
   return std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end();
+}
+
+/// Those of the numbers that a sheet is for.
+std::vector<CodedBatch> codes_of(const planning::Batch& batch, std::optional<std::int64_t> number,
+                                 const std::vector<CodedBatch>& codes) {
+  std::vector<CodedBatch> its;
+  for (const CodedBatch& coded : codes)
+    if (number ? coded.number == *number : has_number(batch, coded.number)) its.push_back(coded);
+  return its;
 }
 
 std::string foot_of(const planning::Run& run, const std::string& printed_at) {
@@ -536,12 +584,13 @@ Sheet with_foot(Sheet sheet, const planning::Run& run, const std::string& printe
 }  // namespace
 
 Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
-                  std::optional<std::int64_t> number, const std::string& printed_at) {
+                  std::optional<std::int64_t> number, const std::string& printed_at,
+                  const std::vector<CodedBatch>& codes) {
   std::optional<Sheet> all;
   for (const auto& batch : plan.batches) {
     if (number && !has_number(batch, *number)) continue;
     const bool is_first = number ? *number == 1 : has_number(batch, 1);
-    Sheet one = Bench(run, plan, {batch, number, is_first}).sheet();
+    Sheet one = Bench(run, plan, {batch, number, is_first, codes_of(batch, number, codes)}).sheet();
     if (!all) {
       all = std::move(one);
       continue;

@@ -1,4 +1,5 @@
 #include "reports/batter_json.h"
+#include "reports/blanks_json.h"
 #include "reports/json_document.h"
 #include "reports/label_report.h"
 #include "reports/lye_report.h"
@@ -211,6 +212,7 @@ Json batches_json(const planning::Run& run, const planning::Plan& plan) {
     one["lye_pot"] = lye_pot_json(batch);
     one["bottles"] = bottles_json(batch.bottles);
     one["dust"] = dusts_json(batch.dust, run.scales);
+    one["blanks"] = blanks_json(planning::blanks_of(run, plan, batch));
     json.push_back(with_weigh_out(std::move(one), weigh_out(run, plan, batch)));
   }
   return json;

@@ -2787,6 +2787,12 @@ export interface Batch {
    */
   dust: Dust[];
   /**
+   * What is to be noted of it, in the order of the work.
+   *
+   * @minItems 1
+   */
+  blanks: Blank[];
+  /**
    * The same for the same weigh_out, and for no other.
    */
   mark: string;
@@ -2967,6 +2973,64 @@ export interface Bottle {
    * A batter each.
    */
   parts: BottlePart[];
+}
+/**
+ * Something to fill in when a batch is made: by hand on the bench sheet, by its key with brimwright note. What is outside least and most, or above another, is asked about once.
+ */
+export interface Blank {
+  /**
+   * Its own in the batch; the same for any number of pieces.
+   */
+  key: string;
+  /**
+   * base, topping, a decoration's name; absent: of the batch.
+   */
+  of?: string;
+  /**
+   * As on the sheet.
+   */
+  words: string;
+  /**
+   * weighing: cured pieces on a day, any number of them, each by its own key "cured.2026-12-29".
+   */
+  kind: "mass" | "temperature" | "minutes" | "date" | "count" | "length" | "volume" | "choice" | "text" | "weighing";
+  /**
+   * Where it stands in the order of the work.
+   */
+  when: "day_before" | "base_mixed" | "poured" | "topping_mixed" | "whipped" | "piped" | "afterwards";
+  /**
+   * As on paper; absent: none.
+   */
+  unit?: "g" | "oz" | "°" | "min" | "mm" | "ml";
+  /**
+   * As it may be typed; absent: nothing is planned.
+   */
+  planned?: string;
+  /**
+   * With its unit; of a cup its density.
+   */
+  least?: string;
+  /**
+   * With its unit; of a cup its density.
+   */
+  most?: string;
+  /**
+   * The one that it is a part of.
+   */
+  not_above?: string;
+  /**
+   * Of a full cup: its volume, with its unit.
+   */
+  cup_holds?: string;
+  /**
+   * Where the cup's volume is noted.
+   */
+  cup_holds_key?: string;
+  choices?: ("pass" | "hold")[];
+  /**
+   * Asked of this batch of the run alone; absent: of each.
+   */
+  batch?: 1;
 }
 /**
  * What another number of pieces would do.

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "records/batches.h"
+#include "records/blanks.h"
+#include "records/notes.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::records {
+
+/// The day of a key "cured.2026-12-29"; nothing for any other key.
+std::optional<std::string> weighing_day(const std::string& key);
+/// "12 pieces, 1040 g".
+Weighing read_weighing(const std::string& value, const std::string& day, const Place& where);
+
+std::int64_t read_count(const std::string& value, const Place& where);
+Length read_signed_length(const std::string& value, const Place& where);
+
+/// Holds changes of notes against the blanks that they fill in and against each other.
+class NoteChecks {
+ public:
+  /// `blanks` of `batch`, `before` what is noted so far.
+  NoteChecks(const Batch& batch, const std::vector<Blank>& blanks, Notes before,
+             const Noting& noting);
+
+  /// What would be noted then, each value as it is kept. Throws as note() does.
+  std::vector<Note> checked(const std::vector<Note>& changes);
+
+ private:
+  std::string checked_value(const Note& change) const;
+  void check_size(const Blank& blank, const Note& change) const;
+  void check_cup(const Blank& blank, const Note& change) const;
+  void check_date(const Blank& blank, const Note& change) const;
+  void check_weighing(const Blank& blank, const Note& change, const Weighing& weighing) const;
+  void check_against_other(const Blank& blank, const Note& change) const;
+  void check_ready(const Note& change) const;
+  void ask(const Note& change, const std::string& problem) const;
+  const Blank& blank_of(const Note& change) const;
+
+  const Batch& batch_;
+  const std::vector<Blank>& blanks_;
+  Notes notes_;
+  const Noting& noting_;
+};
+
+}  // namespace brimwright::records

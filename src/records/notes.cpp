@@ -1,0 +1,177 @@
+#include "records/notes.h"
+
+#include "records/batches.h"
+#include "records/database.h"
+#include "records/note_checks.h"
+#include "records/records.h"
+#include "units/reading.h"
+
+#include <cmath>
+
+namespace brimwright::records {
+namespace {
+
+const Place in_records{file_name, ""};
+
+template <class Value, class Read>
+std::optional<Value> read_if_noted(const Notes& notes, const std::string& key, Read read) {
+  const auto text = notes.text(key);
+  if (!text) return std::nullopt;
+  return read(*text, in_records);
+}
+
+Weighing weighing_in(SQLite::Statement& row) {
+  const std::string written = row.getColumn("written").getString();
+  return {row.getColumn("day").getString(), row.getColumn("pieces").getInt64(), written,
+          read_mass(written, in_records)};
+}
+
+void put(Records& records, const Batch& batch, const Note& change, const Noting& noting) {
+  SQLite::Statement write(
+      records.database().connection(),
+      "INSERT INTO note (batch, key, value, noted_at) VALUES (?, ?, ?, ?) "
+      "ON CONFLICT DO UPDATE SET value = excluded.value, noted_at = excluded.noted_at");
+  SQLite::bind(write, batch.id, change.key, change.value, noting.noted_at);
+  write.exec();
+}
+
+void take_back(Records& records, const Batch& batch, const std::string& key) {
+  SQLite::Statement remove(records.database().connection(),
+                           "DELETE FROM note WHERE batch = ? AND key = ?");
+  SQLite::bind(remove, batch.id, key);
+  remove.exec();
+}
+
+void put_weighing(Records& records, const Batch& batch, const Weighing& weighing) {
+  SQLite::Statement write(
+      records.database().connection(),
+      "INSERT INTO weighing (batch, day, pieces, written, micrograms) VALUES (?, ?, ?, ?, ?) "
+      "ON CONFLICT DO UPDATE SET pieces = excluded.pieces, written = excluded.written, "
+      "micrograms = excluded.micrograms");
+  SQLite::bind(write, batch.id, weighing.day, weighing.pieces, weighing.written,
+               static_cast<std::int64_t>(std::llround(weighing.together / gram * 1e6)));
+  write.exec();
+}
+
+void take_weighing_back(Records& records, const Batch& batch, const std::string& day) {
+  SQLite::Statement remove(records.database().connection(),
+                           "DELETE FROM weighing WHERE batch = ? AND day = ?");
+  SQLite::bind(remove, batch.id, day);
+  remove.exec();
+}
+
+}  // namespace
+
+std::optional<std::string> Notes::text(const std::string& key) const {
+  const auto at = all.find(key);
+  if (at == all.end()) return std::nullopt;
+  return at->second.value;
+}
+std::optional<Mass> Notes::mass(const std::string& key) const {
+  return read_if_noted<Mass>(*this, key, [](const std::string& text, const Place& where) {
+    return read_mass(text, where);
+  });
+}
+std::optional<Volume> Notes::volume(const std::string& key) const {
+  return read_if_noted<Volume>(*this, key, [](const std::string& text, const Place& where) {
+    return read_volume(text, where);
+  });
+}
+std::optional<Temperature> Notes::temperature(const std::string& key) const {
+  return read_if_noted<Temperature>(*this, key, read_temperature);
+}
+std::optional<std::chrono::seconds> Notes::minutes(const std::string& key) const {
+  return read_if_noted<std::chrono::seconds>(
+      *this, key,
+      [](const std::string& text, const Place& where) { return read_short_time(text, where); });
+}
+std::optional<std::int64_t> Notes::count(const std::string& key) const {
+  return read_if_noted<std::int64_t>(*this, key, read_count);
+}
+std::optional<Length> Notes::length(const std::string& key) const {
+  return read_if_noted<Length>(*this, key, read_signed_length);
+}
+std::optional<std::chrono::year_month_day> Notes::date(const std::string& key) const {
+  return read_if_noted<std::chrono::year_month_day>(*this, key, read_date);
+}
+
+Notes notes_of(const Records& records, const Batch& batch) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(records.database().connection(),
+                           "SELECT key, value, noted_at FROM note WHERE batch = ?");
+    SQLite::bind(find, batch.id);
+    Notes notes;
+    while (find.executeStep())
+      notes.all[find.getColumn(0).getString()] = {find.getColumn(1).getString(),
+                                                  find.getColumn(2).getString()};
+    return notes;
+  });
+}
+
+std::map<std::string, Notes> all_notes(const Records& records) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(records.database().connection(),
+                           "SELECT batch, key, value, noted_at FROM note");
+    std::map<std::string, Notes> notes;
+    while (find.executeStep())
+      notes[find.getColumn(0).getString()].all[find.getColumn(1).getString()] = {
+          find.getColumn(2).getString(), find.getColumn(3).getString()};
+    return notes;
+  });
+}
+
+std::vector<Weighing> weighings_of(const Records& records, const Batch& batch) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(
+        records.database().connection(),
+        "SELECT day, pieces, written FROM weighing WHERE batch = ? ORDER BY day");
+    SQLite::bind(find, batch.id);
+    std::vector<Weighing> weighings;
+    while (find.executeStep()) weighings.push_back(weighing_in(find));
+    return weighings;
+  });
+}
+
+std::map<std::string, std::vector<Weighing>> all_weighings(const Records& records) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(records.database().connection(),
+                           "SELECT batch, day, pieces, written FROM weighing ORDER BY batch, day");
+    std::map<std::string, std::vector<Weighing>> weighings;
+    while (find.executeStep())
+      weighings[find.getColumn("batch").getString()].push_back(weighing_in(find));
+    return weighings;
+  });
+}
+
+ForSale for_sale(const Notes& notes, const std::string& today) {
+  const auto tested = notes.text("tested");
+  if (!tested) return {.why_not = "has no test result"};
+  if (tested != "pass") return {.why_not = "is on hold by its test"};
+  if (const auto why = notes.text("held_back")) return {.why_not = "is held back: " + *why};
+  const auto ready = notes.text("ready_on");
+  if (!ready) return {.why_not = "is not noted as ready"};
+  if (*ready > today) return {.why_not = "is ready on " + *ready};
+  return {.is = true};
+}
+
+void note(Records& records, const Batch& batch, const std::vector<Note>& changes,
+          const Noting& noting) {
+  const auto blanks = blanks_in(plan_of(records, batch), batch.number);
+  NoteChecks checks(batch, blanks, notes_of(records, batch), noting);
+  const auto kept = checks.checked(changes);
+  told(records.path(), [&] {
+    for (const Note& change : kept) {
+      const auto day = weighing_day(change.key);
+      if (day && change.value.empty())
+        take_weighing_back(records, batch, *day);
+      else if (day)
+        put_weighing(records, batch, read_weighing(change.value, *day, change.where));
+      else if (change.value.empty())
+        take_back(records, batch, change.key);
+      else
+        put(records, batch, change, noting);
+    }
+  });
+}
+
+}  // namespace brimwright::records
