@@ -25,7 +25,7 @@ room(days
 
 room(records
   USES units trade
-  DOORS act batch_code batch_cost batches blanks lot_use lots notes records)
+  DOORS act batch_code batch_cost batches blanks lot_use lots notes noting records)
 room(schemas
   USES units
   DOORS kinds tidying)

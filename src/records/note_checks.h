@@ -3,20 +3,12 @@
 #include "records/batches.h"
 #include "records/blanks.h"
 #include "records/notes.h"
+#include "records/noting.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 
 namespace brimwright::records {
-
-/// The day of a key "cured.2026-12-29"; nothing for any other key.
-std::optional<std::string> weighing_day(const std::string& key);
-/// "12 pieces, 1040 g".
-Weighing read_weighing(const std::string& value, const std::string& day, const Place& where);
-
-std::int64_t read_count(const std::string& value, const Place& where);
-Length read_signed_length(const std::string& value, const Place& where);
 
 /// Holds changes of notes against the blanks that they fill in and against each other.
 class NoteChecks {

@@ -2,6 +2,7 @@
 
 #include "records/act.h"
 #include "records/batches.h"
+#include "records/noting.h"
 #include "records/records.h"
 #include "scratch_folder.h"
 #include "units/question.h"

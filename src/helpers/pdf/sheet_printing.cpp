@@ -388,14 +388,14 @@ class Strips {
       });
   }
 
-  static constexpr double blank_height = 9.6;
+  static constexpr double blank_height = 8.8;
 
   void blank(const SheetBlank& blank, double x, double y) {
     constexpr double what_room = 44, unit_room = 8;
     const double to = width_ / 2 - 2 - unit_room, foot = y + blank_height;
     const bool is_planned = !blank.planned.empty();
     const Tagged tagged(paper_, "P");
-    paper_.words(x, foot - (is_planned ? 9 : 5), what_room, blank.what,
+    paper_.words(x, foot - (is_planned ? 8.6 : 5), what_room, blank.what,
                  {.points = 10.5, .is_one_line = true});
     if (is_planned)
       paper_.words(x, foot - 4.4, what_room, "planned " + blank.planned,
