@@ -7,8 +7,8 @@
 # CMakeLists.txt builds a program of each inner room.
 
 room(units
-  DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json letters money
-        number_text present_moment printing quantity question rate reading remark rounded_text rounding
+  DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json learned_values
+        letters money number_text present_moment printing quantity question rate reading remark rounded_text rounding
         share share_of shown_text spelling stream_writing temperature unfinished_files user_error
         usual_measures water weight_text working wording written_number)
 
@@ -28,7 +28,7 @@ room(records
   DOORS act batch_code batch_cost batches blanks lot_use lots notes noting records)
 room(schemas
   USES units
-  DOORS kinds tidying)
+  DOORS kinds tidying value_editing)
 
 room(geometry USES units sandbox)
 room(geometry/surface
@@ -68,7 +68,7 @@ room(geometry/packing
 room(moulds
   USES units schemas geometry
   DOORS casting_box fit library mesh_cavity mesh_memory mould mould_file mould_solid
-        mould_workings near_file)
+        mould_workings near_file poured_factor)
 room(chemistry
   USES units schemas
   DOORS alkali_data alkali_names batter_density density_workings fat fat_blend fat_density fat_search

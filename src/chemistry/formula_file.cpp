@@ -265,7 +265,8 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
                    "water_lost_in_cure",
                    "drying",
                    "unmould_after",
-                   "cut_within"});
+                   "cut_within",
+                   "learned"});
   (void)fields.optional_text("$schema");
   Formula formula;
   formula.file = fields.file();
@@ -287,6 +288,7 @@ Formula read_formula(const Fields& fields, const FatTable& table) {
   if (fields.has("water_lost_in_cure"))
     formula.water_lost_in_cure = fields.share("water_lost_in_cure", Share(), whole, "85 %");
   formula.drying = read_drying(fields);
+  (void)fields.optional_object("learned");
   fields.refuse_unknown();
 
   refuse_counted_twice(formula);

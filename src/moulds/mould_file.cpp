@@ -9,6 +9,7 @@
 #include "moulds/usual_moulds.h"
 #include "moulds/water_weighing.h"
 #include "schemas/kinds.h"
+#include "units/learned_values.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -167,6 +168,20 @@ void check_ways(const Fields& fields, bool has_cavity, bool has_water) {
                   "give the cavity's inside measures as \"shape\", or a file as \"mesh\"");
 }
 
+/// What a cavity takes by batches / what was measured: beyond these it is a slip, of the measures
+/// or of the notes.
+constexpr double least_poured = 0.7, most_poured = 1.4;  // common practice, no source
+
+double read_poured_factor(const Fields& fields) {
+  if (!fields.has("poured_factor")) return 1;
+  const double factor = fields.number("poured_factor");
+  if (!(factor >= least_poured && factor <= most_poured))
+    throw UserError(fields.place("poured_factor"), "is not between 0.7 and 1.4",
+                    "give what one cavity takes by your batches / what it holds as measured, or "
+                    "measure the mould anew");
+  return factor;
+}
+
 /// What a mould file says beside its measures.
 struct Heading {
   std::string name;
@@ -184,7 +199,7 @@ int count(const Fields& fields, const char* key) {
 Heading read_heading(const Fields& fields) {
   fields.of(schemas::mould());
   fields.may_hold({"$schema", "schema", "name", "note", "cavities", "owned", "unmould_after",
-                   "bends", "shape", "mesh", "water"});
+                   "bends", "shape", "mesh", "water", "poured_factor", "learned"});
   fields.optional_text("$schema");  // for editors
   Heading heading{.name = fields.name("name"),
                   .note = fields.optional_text("note").value_or(""),
@@ -261,6 +276,8 @@ Mould read_mould(const Fields& fields, const Library& library) {
   const auto shape_fields = fields.optional_object("shape");
   const auto mesh = fields.optional_object("mesh");
   const auto water_fields = fields.optional_object("water");
+  const double poured_factor = read_poured_factor(fields);
+  tell_learned(fields);
   fields.refuse_unknown();
   check_ways(fields, shape_fields || mesh, water_fields.has_value());
 
@@ -272,6 +289,7 @@ Mould read_mould(const Fields& fields, const Library& library) {
   settle_count(heading, dry, fields);
   const double detail_factor =
       water ? let_water_decide(dry, *water, *heading.cavities, *water_fields) : 1;
+  if (poured_factor != 1) dry.curve = dry.curve.holding(poured_factor);
   Mould mould = assembled(fields.file(), std::move(heading), std::move(dry), detail_factor);
   mould.remarks.insert(mould.remarks.end(), fields.said().begin(), fields.said().end());
   return mould;

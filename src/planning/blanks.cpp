@@ -86,6 +86,19 @@ class Form {
     mass(part, "on_tools", part.of + ": left on tools", when, on_tools).not_above =
         part.key + ".made";
   }
+  /// Where of two places it stayed; of one alone what was left on tools tells it.
+  struct Stayed {
+    std::string key, words;
+    Mass planned;
+  };
+  void stayed(const Part& part, When when, const std::vector<Stayed>& places) {
+    const auto is_planned = [](const Stayed& place) { return place.planned > Mass{}; };
+    if (std::count_if(places.begin(), places.end(), is_planned) < 2) return;
+    for (const Stayed& place : places)
+      if (is_planned(place))
+        mass(part, place.key, part.of + ": of it " + place.words, when, place.planned).not_above =
+            part.key + ".made";
+  }
   void mixed(const Part& part, When when) {
     temperature(part, "fats_at", "fats at", when, "0 °C", "100 °C");
     temperature(part, "lye_at", "lye solution at", when, "-5 °C", "110 °C");
@@ -138,6 +151,9 @@ class Form {
     line.least = text_of(-batch_.pour.poured_to);
     line.most = text_of(run_.pour.mould.curve.height() - batch_.pour.poured_to);
     left(part, When::poured, tally.lost);
+    const PourLosses& losses = run_.pour.losses;
+    stayed(part, When::poured,
+           {{"in_pot", "in the pot", losses.pot}, {"in_jugs", "in the jugs", losses.jugs}});
   }
 
   /// The base's own cup tells a batter that is heavier than planned from a mould that holds more.
@@ -176,6 +192,10 @@ class Form {
     count(part, "piped", (is_one_go ? "" : part.of + ": ") + casts("piped"), When::piped,
           whipping.casts);
     left(part, When::piped, tally.lost);
+    const PipeLosses& losses = run_.pipe->losses;
+    stayed(part, When::piped,
+           {{"in_bowl", "in bowl and whisk", losses.bowl_and_whisk},
+            {"in_bag", "in the bag", losses.bag}});
   }
 
   void pieces() {

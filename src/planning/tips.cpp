@@ -2,6 +2,7 @@
 
 #include "planning/usual_bench.h"
 #include "schemas/kinds.h"
+#include "units/learned_values.h"
 
 #include <algorithm>
 #include <set>
@@ -63,6 +64,7 @@ HandCorrection read_correction(const Fields& hand) {
         hand.place("correction"), "is not between 0.3 and 3",
         "it is weighed topping ÷ calculated topping, which is near 1; check the tip and the moves");
   if (hand.has("trials")) result.trials = hand.whole_number("trials", 1, 1'000'000);
+  tell_learned(hand);
   hand.refuse_unknown();
   return result;
 }

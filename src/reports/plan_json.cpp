@@ -1,3 +1,4 @@
+#include "reports/assumptions_json.h"
 #include "reports/batter_json.h"
 #include "reports/blanks_json.h"
 #include "reports/json_document.h"
@@ -284,6 +285,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   json["cautions"] = Json::array();
   for (const auto& caution : plan.cautions) json["cautions"].push_back(caution_json(caution));
   json["first_aid"] = first_aid_json();
+  json["assumptions"] = assumptions_json(run, plan);
   return json_document(json);
 }
 

@@ -4,6 +4,7 @@
 #include "chemistry/formula_file.h"
 #include "chemistry/user_fats.h"
 #include "moulds/mould_file.h"
+#include "units/learned_values.h"
 #include "units/wording.h"
 
 #include <cstdint>
@@ -49,8 +50,14 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 chemistry::Formula read_formula_named_in(const Fields& section, const moulds::Library& library) {
-  return read_formula(
-      Fields::read(library.resolve(section.text("formula"), section.place("formula"))), library);
+  const auto file =
+      Fields::read(library.resolve(section.text("formula"), section.place("formula")));
+  chemistry::Formula formula = read_formula(file, library);
+  tell_learned(file);
+  for (const Remark& remark : file.said())
+    if (remark.severity == Severity::note)
+      section.say({remark.severity, formula.name + ": " + remark.text});
+  return formula;
 }
 
 chemistry::Formula read_formula(const Fields& file, const moulds::Library& library) {

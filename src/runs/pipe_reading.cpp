@@ -5,6 +5,7 @@
 #include "planning/usual_bench.h"
 #include "runs/made_ahead_reading.h"
 #include "runs/named_files.h"
+#include "units/learned_values.h"
 #include "units/printing.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -145,7 +146,7 @@ LyeSpoon lye_spoon_of(const Fields& fields) {
 }
 
 PipeLosses losses_of(const Fields& fields) {
-  fields.may_hold({"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed"});
+  fields.may_hold({"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed", "learned"});
   const auto asked = [&](std::string_view key, std::string_view measure) {
     const Mass mass = fields.mass(key);
     usual_bench().ask(fields, key, measure, mass);
@@ -155,6 +156,7 @@ PipeLosses losses_of(const Fields& fields) {
   if (fields.has("tip")) losses.tip = asked("tip", "stays in the tip");
   if (fields.has("each_bag_change"))
     losses.each_bag_change = asked("each_bag_change", "stays in the bag");
+  tell_learned(fields);
   fields.refuse_unknown();
   return losses;
 }

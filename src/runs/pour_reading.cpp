@@ -5,6 +5,7 @@
 #include "runs/level_reading.h"
 #include "runs/made_ahead_reading.h"
 #include "runs/named_files.h"
+#include "units/learned_values.h"
 #include "units/reading.h"
 #include "units/wording.h"
 
@@ -68,7 +69,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
     pour.complete_from(*temperatures, "temperatures", "pour");
   pour.may_hold({"mould", "moulds_owned", "formula", "lye_from", "blend", "line", "layers",
                  "temperatures", "confirmed"});
-  losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed"});
+  losses.may_hold({"overpour", "pot", "jugs", "test_piece", "confirmed", "learned"});
   planning::Pour result{.mould = read_mould_named_in(pour, library, studio),
                         .formula = read_formula_named_in(pour, library),
                         .line = read_fill_level(pour, "line"),
@@ -87,6 +88,7 @@ planning::Pour read_pour(const Fields& pour, const Fields& losses, const moulds:
   usual_bench().ask(losses, "pot", "stays in the pot", result.losses.pot);
   usual_bench().ask(losses, "jugs", "stays in the pot", result.losses.jugs);
   usual_bench().ask(losses, "test_piece", "test piece", result.losses.test_piece);
+  tell_learned(losses);
   pour.refuse_unknown();
   losses.refuse_unknown();
   return result;

@@ -2,6 +2,7 @@
 
 #include "runs/money_reading.h"
 #include "runs/supplies.h"
+#include "units/learned_values.h"
 #include "units/reading.h"
 #include "units/wording.h"
 #include "units/written_number.h"
@@ -66,6 +67,7 @@ Work work_of(const Fields& fields, const Currency& currency) {
     throw UserError(fields.place(), "says no time",
                     "give at least one of \"each_batch\", \"each_piece_made\", \"each_tray_fill\" "
                     "and \"each_piece_packed\", such as \"90 min\"");
+  tell_learned(fields);
   fields.refuse_unknown();
   return work;
 }

@@ -1,5 +1,6 @@
 #include "schemas/tidying.h"
 
+#include "schemas/json_walk.h"
 #include "schemas/kinds.h"
 #include "units/guarded_json.h"
 #include "units/user_error.h"
@@ -18,97 +19,6 @@ namespace brimwright::schemas {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-/// A stretch of the text, and what is to stand there instead.
-struct Edit {
-  std::size_t begin;
-  std::size_t end;
-  std::string replacement;
-};
-
-/// One member of an object, by the offsets of its key and of its value.
-struct Member {
-  std::size_t key_begin = 0;
-  std::size_t key_end = 0;
-  std::size_t value_begin = 0;
-  std::size_t value_end = 0;
-  std::string key = {};
-};
-
-/// Walks over a text that is known to be JSON, and finds where its keys and values stand, which the
-/// library does not tell.
-class Walk {
- public:
-  explicit Walk(std::string_view text) : text_(text) {}
-
-  std::size_t skip_blanks(std::size_t at) const {
-    return std::min(text_.find_first_not_of(" \t\r\n", at), text_.size());
-  }
-
-  /// One past the value that begins at `at`.
-  std::size_t end_of_value(std::size_t at) const {
-    if (text_[at] == '"') return end_of_string(at);
-    if (text_[at] != '{' && text_[at] != '[')
-      return std::min(text_.find_first_of(",]} \t\r\n", at), text_.size());
-    std::size_t depth = 0;
-    do {
-      if (text_[at] == '"') {
-        at = end_of_string(at);
-        continue;
-      }
-      if (text_[at] == '{' || text_[at] == '[') ++depth;
-      if (text_[at] == '}' || text_[at] == ']') --depth;
-      ++at;
-    } while (depth > 0);
-    return at;
-  }
-
-  /// The members of the object that begins at `at`.
-  std::vector<Member> members(std::size_t at) const {
-    std::vector<Member> all;
-    at = skip_blanks(at + 1);
-    while (text_[at] != '}') {
-      Member member;
-      member.key_begin = at;
-      member.key_end = end_of_string(at);
-      member.key = Json::parse(text_.substr(at, member.key_end - at)).get<std::string>();
-      member.value_begin = skip_blanks(skip_blanks(member.key_end) + 1);
-      member.value_end = end_of_value(member.value_begin);
-      at = after_comma(member.value_end);
-      all.push_back(std::move(member));
-    }
-    return all;
-  }
-
-  /// Where the elements of the list that begins at `at` begin.
-  std::vector<std::size_t> elements(std::size_t at) const {
-    std::vector<std::size_t> all;
-    at = skip_blanks(at + 1);
-    while (text_[at] != ']') {
-      all.push_back(at);
-      at = after_comma(end_of_value(at));
-    }
-    return all;
-  }
-
-  std::string_view between(std::size_t begin, std::size_t end) const {
-    return text_.substr(begin, end - begin);
-  }
-
- private:
-  std::size_t end_of_string(std::size_t at) const {
-    for (++at; text_[at] != '"'; ++at)
-      if (text_[at] == '\\') ++at;
-    return at + 1;
-  }
-
-  std::size_t after_comma(std::size_t at) const {
-    at = skip_blanks(at);
-    return text_[at] == ',' ? skip_blanks(at + 1) : at;
-  }
-
-  std::string_view text_;
-};
 
 /// Finds what a file of the earlier version of `schema` writes otherwise than today's.
 class Rewriting {
@@ -139,7 +49,7 @@ class Rewriting {
       if (const EarlierKey* rule = schema_.earlier_key(pattern, member.key)) {
         if (rule->is.empty()) {
           refuse_other_than(*rule, member, where);
-          leave_out(members, i);
+          edits_.push_back(left_out(members, i));
           continue;
         }
         edits_.push_back({member.key_begin, member.key_end, "\"" + std::string(rule->is) + "\""});
@@ -154,14 +64,6 @@ class Rewriting {
     const auto said = Json::parse(walk_.between(member.value_begin, member.value_end));
     if (said == Json::parse(rule.only)) return;
     throw UserError({file_, where}, "is " + said.dump(), std::string(rule.otherwise));
-  }
-
-  void leave_out(const std::vector<Member>& members, std::size_t i) {
-    if (i + 1 < members.size())
-      edits_.push_back({members[i].key_begin, members[i + 1].key_begin, ""});
-    else
-      edits_.push_back(
-          {i > 0 ? members[i - 1].value_end : members[i].key_begin, members[i].value_end, ""});
   }
 
   Walk walk_;
@@ -204,17 +106,6 @@ class Retelling {
   const std::function<std::string(const TextPlace&)>& other_;
   std::vector<Edit> edits_;
 };
-
-std::string edited(std::string_view text, const std::vector<Edit>& edits) {
-  std::string result;
-  std::size_t at = 0;
-  for (const Edit& edit : edits) {
-    result += text.substr(at, edit.begin - at);
-    result += edit.replacement;
-    at = edit.end;
-  }
-  return result += text.substr(at);
-}
 
 /// Where the document's "schema" stands.
 Member schema_of(std::string_view text) {

@@ -73,7 +73,7 @@ function forms(currency: string): MoneyForm[] {
     {
       key: "packs",
       title: "Packs",
-      pointers: ["/packs", "/waste", "/serves_as"],
+      pointers: ["/packs", "/waste"],
       told: listed("/packs"),
       body: () => pack_rows(currency),
     },

@@ -2337,6 +2337,7 @@ export interface Plan {
    * Worst first.
    */
   cautions: Caution[];
+  assumptions: Assumptions;
   first_aid: FirstAid;
 }
 export interface Pieces {
@@ -3619,6 +3620,112 @@ export interface Caution {
    * The size of the batches it is about; absent: about all.
    */
   batch_pieces?: number;
+}
+/**
+ * What the plan takes for granted and batches can tell otherwise, as measured and as used. It is kept with each batch that is begun.
+ */
+export interface Assumptions {
+  pour: PourAssumptions;
+  pipe?: PipeAssumptions;
+  decorations: DecorationAssumptions[];
+  cure: CureAssumptions | null;
+}
+export interface PourAssumptions {
+  /**
+   * Its file.
+   */
+  formula: string;
+  /**
+   * Of the plain batter, from its ingredients.
+   */
+  computed_g_per_ml: number;
+  /**
+   * Used.
+   */
+  g_per_ml: number;
+  /**
+   * Its file.
+   */
+  mould: string;
+  /**
+   * Of one cavity, before its poured_factor.
+   */
+  measured_brimful_ml: number;
+  /**
+   * What a cavity takes by batches / what was measured.
+   */
+  poured_factor: number;
+  /**
+   * Of what is in the pieces.
+   */
+  overpour_percent: number;
+  pot_g: number;
+  jugs_g: number;
+  test_piece_g: number;
+  /**
+   * As measured, about the line that is poured to. None where the mould is tilted.
+   */
+  levels?: AssumedLevel[];
+}
+export interface AssumedLevel {
+  /**
+   * Above the planned line; below 0 under it.
+   */
+  line_off_mm: number;
+  /**
+   * Batter in one cavity up to there.
+   */
+  volume_each_ml: number;
+  ml_per_mm: number;
+}
+export interface PipeAssumptions {
+  /**
+   * Its file.
+   */
+  formula: string;
+  /**
+   * Whipped.
+   */
+  g_per_ml: number;
+  visible_each_ml: number;
+  in_headspace_each_ml: number;
+  fills_headspace_percent: number;
+  bowl_and_whisk_g: number;
+  bag_g: number;
+  tip_g: number;
+  each_bag_change_g: number;
+  /**
+   * Where the moves of a tip are given.
+   */
+  tip?: string;
+  /**
+   * Of tip and moves alone, before any correction for the hand.
+   */
+  by_moves_ml?: number;
+  /**
+   * Used.
+   */
+  hand_correction?: number;
+}
+export interface DecorationAssumptions {
+  name: string;
+  melt_loss_percent: number;
+  left_in_jug_g: number;
+}
+export interface CureAssumptions {
+  sold_on_day: number;
+  /**
+   * Of the fresh base.
+   */
+  water_percent: number;
+  /**
+   * Of that water, by the day of sale, where the formula says.
+   */
+  lost_percent?: number;
+  /**
+   * No topping and no decoration.
+   */
+  plain_piece: boolean;
 }
 export interface FirstAid {
   /**

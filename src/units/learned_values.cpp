@@ -1,0 +1,44 @@
+#include "units/learned_values.h"
+
+#include "units/printing.h"
+#include "units/wording.h"
+
+#include <limits>
+#include <string>
+
+namespace brimwright {
+namespace {
+
+/// A value as one writes it: a text, or a number.
+std::string written(const Fields& fields, std::string_view key) {
+  return fields.is_text(key) ? fields.text(key) : exact(fields.number(key));
+}
+
+/// Its key in words: "each_bag_change".
+std::string in_words(std::string key) {
+  for (char& letter : key)
+    if (letter == '_') letter = ' ';
+  return key;
+}
+
+void tell(const Fields& fields, const std::string& key, const Fields& entry) {
+  const std::string value = written(entry, "value");
+  const auto batches = entry.whole_number("batches", 1, std::numeric_limits<int>::max());
+  (void)entry.date("on");
+  if (entry.has("before") && !entry.is_null("before")) (void)written(entry, "before");
+  entry.refuse_unknown();
+  if (!fields.has(key) || written(fields, key) != value) return;
+  fields.say({Severity::note, "The " + in_words(key) + " figure, " + value + ", is learned from " +
+                                  counted(batches, "batch", "batches") + " (taken on " +
+                                  entry.text("on") + ")."});
+}
+
+}  // namespace
+
+void tell_learned(const Fields& fields) {
+  const auto learned = fields.optional_object("learned");
+  if (!learned) return;
+  for (const std::string& key : learned->keys()) tell(fields, key, learned->object(key));
+}
+
+}  // namespace brimwright
