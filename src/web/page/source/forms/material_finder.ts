@@ -13,16 +13,17 @@ interface Finder {
   key: string; // no other form has it
   label: string;
   offers: string[]; // before anything is typed
+  among?: "fats"; // else whatever the run is made of, too
   taken: (name: string) => boolean; // it stands there already
   take: (name: string) => void;
 }
 
 const most_shown = 8;
 
-export function material_finder({ key, label, offers, taken, take }: Finder): TemplateResult {
+export function material_finder({ key, label, offers, among, taken, take }: Finder): TemplateResult {
   const id = `find-${key}`;
   const text = state.finding?.key === key ? state.finding.text : "";
-  const found = (text.trim() ? found_by(text) : offers).filter((name) => !taken(name));
+  const found = (text.trim() ? found_by(text, among) : offers).filter((name) => !taken(name));
   const chosen = (name: string) => {
     update({ finding: undefined });
     take(name);
@@ -61,8 +62,8 @@ export function material_finder({ key, label, offers, taken, take }: Finder): Te
 }
 
 /** Those of the run first. */
-function found_by(text: string): string[] {
-  const of_run = materials();
+function found_by(text: string, among?: "fats"): string[] {
+  const of_run = among ? [] : materials();
   const words = plain(text).split(/\s+/).filter(Boolean);
   const fats = state.fats.filter((fat) => name_with(fat, text) !== undefined).map(({ id }) => id);
   const has_all = (name: string) => words.every((word) => plain(called(name)).includes(word));

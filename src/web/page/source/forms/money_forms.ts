@@ -73,7 +73,7 @@ function forms(currency: string): MoneyForm[] {
     {
       key: "packs",
       title: "Packs",
-      pointers: ["/packs", "/waste"],
+      pointers: ["/packs", "/waste", "/serves_as"],
       told: listed("/packs"),
       body: () => pack_rows(currency),
     },

@@ -4,9 +4,10 @@ import { live } from "lit/directives/live.js";
 import { redraw } from "../documents/drawing";
 import { value_at } from "../documents/editing";
 import type { DocumentId } from "../documents/file_types";
+import { announce } from "../documents/state";
 import type { Document, Json } from "../program/json";
 import { at, escaped, with_value } from "../program/pointer";
-import { change, change_whole, reach, to_id, type Way } from "./form_parts";
+import { change, change_whole, go_on, reach, to_id, type Way } from "./form_parts";
 import { id_of, said_beneath } from "./field";
 import { without_empty } from "./shared";
 
@@ -56,12 +57,20 @@ interface Renamer {
   name: string;
   label: string;
   also?: (document: Document, to: string) => Document; // what names it elsewhere
+  put?: (change: (document: Document) => Document, to: string) => void; // where other documents change with it
 }
 
 let refused: { id: string; words: string } | undefined; // the name typed last, where another has it
 
 /** Called otherwise from now on, in its place among the others. */
-export function name_field({ of, at: place, name, label, also = (document) => document }: Renamer): TemplateResult {
+export function name_field({
+  of,
+  at: place,
+  name,
+  label,
+  also = (document) => document,
+  put,
+}: Renamer): TemplateResult {
   const id = `${id_of(of, place)}-${names_in(of, place).indexOf(name)}-called`;
   const take = (event: Event) => {
     const input = event.target as HTMLInputElement;
@@ -72,7 +81,11 @@ export function name_field({ of, at: place, name, label, also = (document) => do
       input.value = name;
       return redraw();
     }
-    change_whole(of, `${name} is called ${to}`, (document) => also(with_key(document, place, name, to), to), to_id(id));
+    const renamed = (document: Document) => also(with_key(document, place, name, to), to);
+    if (!put) return change_whole(of, `${name} is called ${to}`, renamed, to_id(id));
+    put(renamed, to);
+    announce(`${name} is called ${to}`);
+    go_on(to_id(id));
   };
   const said = refused?.id === id ? refused.words : undefined;
   return html`<div class="field ${said ? "wants" : ""}">
@@ -90,7 +103,8 @@ export function name_field({ of, at: place, name, label, also = (document) => do
   </div>`;
 }
 
-function with_key(document: Document, place: string, from: string, to: string): Document {
+/** The same under another key, in its place among the others. */
+export function with_key(document: Document, place: string, from: string, to: string): Document {
   const renamed = Object.entries((at(document, place) ?? {}) as Document).map(([key, value]) => [
     key === from ? to : key,
     value,

@@ -1,12 +1,12 @@
 // The packs that a material is bought in, and what of it stands on the shelf: all in the studio.
 import { html, nothing, type TemplateResult } from "lit";
-import { edit_several, list_at, value_at } from "../documents/editing";
+import { edit_several, list_at, text_at, value_at } from "../documents/editing";
 import { announce, state } from "../documents/state";
 import type { Document, Json } from "../program/json";
 import { at, escaped, with_value } from "../program/pointer";
 import { complaint_at, field } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
-import { change, go_on, one_of, to_field, to_first_in, unfold } from "./form_parts";
+import { change, change_whole, go_on, one_of, to_field, to_first_in, unfold } from "./form_parts";
 import { called, material_finder, materials } from "./material_finder";
 import { prices_shared, studios_currency } from "./money_said";
 import { names_in, remove_named } from "./named_rows";
@@ -19,7 +19,8 @@ const list_of = (material: string): List => ({
   of: "studio",
   at: `/packs/${escaped(material)}`,
   in_order: true,
-  and: (document, many) => (many ? document : without_empty(document, "/packs")),
+  and: (document, many) =>
+    many ? document : taken_out(without_empty(document, "/packs"), [`/serves_as/${escaped(material)}`]),
 });
 
 /** Every name that a material goes by. */
@@ -62,8 +63,33 @@ function packs_of(material: string, currency: string): TemplateResult {
     <div class="row">
       ${add_button(list, html`Another pack of ${name}`, () => add_to(list, blank_pack, `A pack of ${name}`))}
       ${field({ of: "studio", label: "Lost beside the batch", at: `/waste/${escaped(material)}`, unit: "%", optional: true, takes_part: true, short: true })}
+      ${serves_as(material)}
     </div>
   </div>`;
+}
+
+const serves_at = (material: string): string => `/serves_as/${escaped(material)}`;
+
+/** What its goods are bought in place of: another make of one material, never another fat. */
+function serves_as(material: string): TemplateResult | typeof nothing {
+  const place = serves_at(material);
+  const said = text_at("studio", place);
+  const own = new Set(names_of(material));
+  const others = [...new Set([...materials(), ...names_in("studio", "/packs")])].filter(
+    (one) => !own.has(one) && value_at("studio", serves_at(one)) === undefined,
+  );
+  const put = (to: string) => (studio: Document) =>
+    without_empty(with_value(studio, place, to || undefined), "/serves_as");
+  if (!said && (materials().some((one) => own.has(one)) || !others.length)) return nothing;
+  return one_of({
+    label: "Another make of",
+    of: "studio",
+    at: place,
+    answers: others.map((one): [string, string] => [one, called(one)]),
+    unsaid: "nothing: a material of its own",
+    optional: true,
+    take: (to) => change_whole("studio", `${called(material)}: ${to ? called(to) : "a material of its own"}`, put(to)),
+  });
 }
 
 function pack_row(list: List, i: number, name: string, unit: string | undefined, currency: string): TemplateResult {

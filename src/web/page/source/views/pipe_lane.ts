@@ -9,6 +9,7 @@ import { figure, how } from "../figures/figure";
 import { complaint_at, field } from "../forms/field";
 import { cup_choice, blank_cup } from "../forms/cups";
 import { folded, part } from "../forms/form_parts";
+import { taken_ready } from "../forms/taken_ready";
 import { size_form, topping_rest, whip_form } from "../forms/topping_form";
 import type { BatchPipe, Whipping } from "../program/answers";
 import { both, duration, mass, trimmed, volume } from "../program/numbers";
@@ -63,7 +64,7 @@ function with_figures(plan: Bench, pipe: BatchPipe): TemplateResult {
         of: `${plan.place}.pipe.density_g_per_ml`,
         term: "overrun",
       })}
-      ${change_formula("pipe")}
+      ${change_formula("pipe")} ${taken_ready("pipe")}
     </div>
     <div class="weights">${whip_form(pipe)} ${recess()} ${now(plan)} ${allows(plan)}</div>
     <div class="more">${size_form(pipe)} ${topping_rest()}</div>`;
@@ -85,7 +86,7 @@ function whipping_title(bench: Bench, one: Whipping): TemplateResult | typeof no
 function pipe_questions(): TemplateResult {
   return html`<div class="more">${size_form()}</div>
     <div class="side">${recess()} ${value_at("run", "/pipe/whip_now") === undefined ? nothing : whip_today()}</div>
-    <div class="weights">${whip_form()} ${change_formula("pipe")}</div>
+    <div class="weights">${whip_form()} ${change_formula("pipe")} ${taken_ready("pipe")}</div>
     <div class="more">${topping_rest()}</div>`;
 }
 

@@ -10,6 +10,7 @@ import { figure } from "../figures/figure";
 import { field } from "../forms/field";
 import { change, choice, said_at } from "../forms/form_parts";
 import { layers_form } from "../forms/layer_form";
+import { taken_ready } from "../forms/taken_ready";
 import { warmth_form } from "../forms/warmth_form";
 import { both, length, mass, millimetres, plain, trimmed, volume } from "../program/numbers";
 import { at } from "../program/pointer";
@@ -106,7 +107,9 @@ export function pour_part(bench?: Bench): TemplateResult {
     about: [["run", "/pour"]],
     form: () =>
       html`${bench ? with_figures(bench) : line_questions()}
-        <div class="more">${change_formula("pour")} ${layers_form(bench)} ${warmth_form("pour")}</div>`,
+        <div class="more">
+          ${change_formula("pour")} ${taken_ready("pour")} ${layers_form(bench)} ${warmth_form("pour")}
+        </div>`,
   });
 }
 

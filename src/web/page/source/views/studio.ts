@@ -19,6 +19,7 @@ import { money_forms } from "../forms/money_forms";
 import { prices_shared } from "../forms/money_said";
 import { price_rows } from "../forms/prices";
 import { has_studio, keep_in_studio, mould_key, said, shared_field, who_says, type Shared } from "../forms/shared";
+import { stands_ready } from "../forms/stands_ready";
 import { has_topping } from "../forms/topping_form";
 import { set_up_part, told } from "./set_up_part";
 
@@ -89,7 +90,7 @@ function sections(bench?: Bench): TemplateResult {
           </section>`,
       )}
     </div>
-    ${has_studio() ? html`${money_forms()} ${days_form()}` : nothing}`;
+    ${has_studio() ? html`${money_forms()} ${stands_ready()} ${days_form()}` : nothing}`;
 }
 
 function every_section(bench?: Bench): Section[] {
