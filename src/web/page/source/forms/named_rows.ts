@@ -1,10 +1,9 @@
 // Things of a file that go by names of her own, such as sellers: one more, and away with one.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
-import { redraw } from "../documents/drawing";
 import { value_at } from "../documents/editing";
 import type { DocumentId } from "../documents/file_types";
-import { announce } from "../documents/state";
+import { announce, state, update } from "../documents/state";
 import type { Document, Json } from "../program/json";
 import { at, escaped, with_value } from "../program/pointer";
 import { change, change_whole, go_on, reach, to_id, type Way } from "./form_parts";
@@ -73,14 +72,11 @@ export function name_field({
 }: Renamer): TemplateResult {
   const id = `${id_of(of, place)}-${names_in(of, place).indexOf(name)}-called`;
   const take = (event: Event) => {
-    const input = event.target as HTMLInputElement;
-    const to = input.value.trim();
+    const to = (event.target as HTMLInputElement).value.trim();
     const is_taken = to !== name && names_in(of, place).includes(to);
     refused = is_taken ? { id, words: `Another is called ${to} already` } : undefined;
-    if (!to || is_taken || to === name) {
-      input.value = name;
-      return redraw();
-    }
+    update({ typed: undefined });
+    if (!to || is_taken || to === name) return;
     const renamed = (document: Document) => also(with_key(document, place, name, to), to);
     if (!put) return change_whole(of, `${name} is called ${to}`, renamed, to_id(id));
     put(renamed, to);
@@ -92,7 +88,8 @@ export function name_field({
     <label for=${id}>${label}</label>
     <input
       id=${id}
-      .value=${live(name)}
+      .value=${live(state.typed?.key === id ? state.typed.text : name)}
+      @input=${(event: Event) => update({ typed: { key: id, text: (event.target as HTMLInputElement).value } })}
       @change=${take}
       autocomplete="off"
       spellcheck="false"
