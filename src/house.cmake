@@ -77,7 +77,7 @@ room(chemistry
         proportions rate_cautions salts superfat theoretical_value user_fats)
 room(planning
   USES units schemas geometry moulds chemistry
-  DOORS blanks cost cure cut embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
+  DOORS blanks cost cure cut day_lye embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
         scales shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
 room(learning
   USES units schemas geometry moulds chemistry planning)

@@ -3,6 +3,7 @@
 #include "units/letters.h"
 #include "units/printing.h"
 #include "units/shown_text.h"
+#include "units/weight_text.h"
 #include "units/wording.h"
 
 #include <algorithm>
@@ -20,6 +21,15 @@ using days::Day;
 constexpr auto cooled_lye =
     "Cooled lye solution: closed, marked as caustic, in a locked fridge of its own, never one for "
     "food.";
+
+constexpr auto standing_lye =
+    "Lye solution that stands: closed, marked as caustic, locked away, never beside food.";
+
+/// Used colder than the room; nothing is known of it else.
+bool is_kept_cold(const DaysReport::Lye& lye) {
+  return lye.of != planning::PotOfBatch::For::base ||
+         (lye.used_at && *lye.used_at < Temperature::in_celsius(20));
+}
 
 std::string numbers(const std::vector<std::int64_t>& batches, std::size_t of) {
   std::string text = batches.size() == 1 ? "batch " : "batches ";
@@ -47,6 +57,7 @@ class Entries {
   std::vector<DayEntry> all() {
     orders();
     casts();
+    lyes();
     batches();
     packing();
     due_days();
@@ -54,6 +65,20 @@ class Entries {
       return std::pair(a.day, a.act) < std::pair(b.day, b.act);
     });
     return std::move(entries_);
+  }
+
+  std::string whom_for(const DaysReport::Lye& lye) const {
+    std::map<std::pair<std::size_t, std::size_t>, std::vector<std::int64_t>> numbers_of;
+    std::map<std::pair<std::size_t, std::size_t>, const Scheduled*> first;
+    for (const std::size_t b : lye.batches()) {
+      const Scheduled& one = report_.schedule.batches[b];
+      numbers_of[{one.delivery, one.line}].push_back(batch(one).number);
+      first.emplace(std::pair(one.delivery, one.line), &one);
+    }
+    std::string text;
+    for (const auto& [line, numbers] : numbers_of)
+      text += (text.empty() ? "" : "; ") + which(*first.at(line), numbers);
+    return text;
   }
 
  private:
@@ -94,6 +119,34 @@ class Entries {
            .key = key + (number == 1 ? "" : "-" + std::to_string(number)),
            .text = (one.seller.empty() ? "Buy " : "Order from " + one.seller + ": ") + what +
                    " (needed on " + weekday_and_date(one.needed) + ")"});
+    }
+  }
+
+  /// One pot for several batches of a day, weighed out and made on the evening before.
+  void lyes() {
+    using For = planning::PotOfBatch::For;
+    for (std::size_t i = 0; i < report_.lyes.size(); ++i) {
+      const DaysReport::Lye& lye = report_.lyes[i];
+      const auto batches = lye.batches();
+      const Scheduled& one = report_.schedule.batches[batches.front()];
+      const bool is_of_topping = lye.of == For::topping;
+      DayEntry told{.day = lye.made,
+                    .act = Act::chill,
+                    .asked = delivery(one).asked,
+                    .key = key(is_of_topping ? "lye-topping" : "lye", one),
+                    .text = {},
+                    .files = {},
+                    .caution = is_kept_cold(lye) ? cooled_lye : standing_lye,
+                    .lye = i};
+      for (const std::size_t b : batches)
+        for (const std::string& file : line(report_.schedule.batches[b]).files)
+          if (std::find(told.files.begin(), told.files.end(), file) == told.files.end())
+            told.files.push_back(file);
+      told.text = "In the evening, for " + weekday_and_date(one.poured) +
+                  ": weigh out and make one lye solution, " +
+                  on_scale(lye.pot.lye, lye.pot.lye_step, Rounded::up) + ", together for " +
+                  (is_of_topping ? "the toppings of " : "") + whom_for(lye);
+      entries_.push_back(std::move(told));
     }
   }
 
@@ -164,13 +217,18 @@ class Entries {
     for (const Scheduled* one : ones) {
       entry.batches.push_back(batch(*one).number);
       entry.pieces += batch(*one).pieces;
-      if (act == Act::make) entry.time += batch(*one).work;
+      if (act != Act::make) continue;
+      entry.time += batch(*one).work;
+      if (one->takes_lye_of_another) entry.time -= report_.studio.each_lye;
     }
     return entry;
   }
 
   void batches() {
-    for (const auto& [group, ones] : together([](const auto& one) { return one.chilled; })) {
+    const auto chilled = [this](const Scheduled& one) {
+      return delivery(one).lines[one.line].is_chilled ? one.chilled : std::nullopt;
+    };
+    for (const auto& [group, ones] : together(chilled)) {
       DayEntry told = entry(group.second, Act::chill, "chill", ones);
       told.text = "In the evening, for " + weekday_and_date(ones.front()->poured) +
                   ": weigh out, and set fats or lye solution cold, " +
@@ -306,6 +364,10 @@ std::string weekday_and_date(Day day) {
   constexpr std::array names = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
   return std::string(names[std::chrono::weekday(day).c_encoding()]) + " " +
          iso_date(std::chrono::year_month_day(day));
+}
+
+std::string whom_for(const DaysReport::Lye& lye, const DaysReport& report) {
+  return Entries(report).whom_for(lye);
 }
 
 std::vector<DayEntry> entries_of(const DaysReport& report) { return Entries(report).all(); }

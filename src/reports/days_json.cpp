@@ -1,6 +1,7 @@
 #include "reports/days_report.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
+#include "reports/lye_report.h"
 #include "reports/plan_words.h"
 
 #include <nlohmann/json.hpp>
@@ -28,7 +29,9 @@ Json asked_json(const DaysReport::Asked& asked) {
                      {"name", one.name},
                      {"moulds", one.moulds},
                      {"sell", one.sell},
-                     {"make", one.make}});
+                     {"make", one.make},
+                     {"batches", one.batches},
+                     {"batch_limits", one.batch_limits}});
   Json json = {
       {"file", asked.file},
       {"name", asked.name},
@@ -101,6 +104,32 @@ Json batches_json(const DaysReport& report) {
   return list;
 }
 
+std::string name_of(planning::PotOfBatch::For of) {
+  using For = planning::PotOfBatch::For;
+  if (of == For::all) return "all";
+  return of == For::base ? "base" : "topping";
+}
+
+Json lye_json(const DaysReport::Lye& lye, const DaysReport& report) {
+  Json batches = Json::array(), remarks = Json::array();
+  for (const std::size_t b : lye.batches()) {
+    const auto& one = report.schedule.batches[b];
+    const auto& delivery = report.deliveries[one.delivery];
+    batches.push_back({{"of", delivery.asked},
+                       {"runs", report.asked[delivery.asked].lines[one.line].files},
+                       {"batch", delivery.lines[one.line].batches[one.batch].number}});
+  }
+  for (const Remark& remark : remarks_of(lye))
+    remarks.push_back({{"severity", name_of(remark.severity)}, {"text", remark.text}});
+  return {{"made", date_json(lye.made)},
+          {"poured", date_json(report.schedule.batches[lye.shares.front().batch].poured)},
+          {"lye_of", name_of(lye.of)},
+          {"for", whom_for(lye, report)},
+          {"batches", batches},
+          {"pot", pot_json(lye.pot, lye.heat)},
+          {"cautions", remarks}};
+}
+
 Json what_if_json(const DaysReport::WhatIf& one) {
   return {{"limit", one.limit},
           {"text", one.text},
@@ -127,6 +156,8 @@ std::string days_json(const DaysReport& report) {
   json["days"] = acts_json(report);
   json["calendar"] = calendar_json(report);
   json["batches"] = batches_json(report);
+  json["lyes"] = Json::array();
+  for (const auto& one : report.lyes) json["lyes"].push_back(lye_json(one, report));
   json["what_if"] = Json::array();
   for (const auto& one : report.what_ifs) json["what_if"].push_back(what_if_json(one));
   json["extras"] = Json::array();

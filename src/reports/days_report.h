@@ -1,10 +1,13 @@
 #pragma once
 
+#include "chemistry/heat_findings.h"
 #include "days/schedule.h"
+#include "planning/day_lye.h"
 #include "reports/csv_table.h"
 #include "reports/drawing.h"
 #include "reports/sheet_blocks.h"
 #include "units/remark.h"
+#include "units/temperature.h"
 
 #include <chrono>
 #include <cstddef>
@@ -23,6 +26,8 @@ struct DaysReport {
     std::string name;
     std::vector<std::string> moulds;  // of each run
     std::int64_t sell = 0, make = 0;
+    std::int64_t batches = 0;
+    std::vector<std::string> batch_limits = {};  // that keep them from being larger, in words
   };
   /// An order or a run by itself, as it was asked about.
   struct Asked {
@@ -54,10 +59,31 @@ struct DaysReport {
     std::optional<days::Day> start = {}, promise = {};  // latest start; earliest promise
     bool is_proved = false;
   };
-  /// A mould that what is left of a batch's base would fill whole.
+  /// Cavities of a mould that what is left of a batch's base would fill whole; of several for one
+  /// batch, one or the other.
   struct Extra {
     std::string run, mould;
     std::int64_t batch = 0, cavities = 0;
+  };
+
+  /// One pot of lye for several batches of a day.
+  struct Lye {
+    days::Day made;  // on the evening of that day
+    planning::PotOfBatch::For of = planning::PotOfBatch::For::base;
+    planning::LyePot pot;
+    std::optional<chemistry::HeatFindings> heat = {};
+    std::optional<Temperature> used_at = {};
+    Share ice_share = {};  // of its water, the least that one of the benches says
+    /// Beside each of the pot's shares: for which batch of the schedule, and what is stirred into
+    /// it.
+    struct ForBatch {
+      std::size_t batch = 0;
+      std::vector<planning::Ingredient> additives = {};
+    };
+    std::vector<ForBatch> shares = {};
+
+    /// Those of the schedule that it is for, in their order.
+    std::vector<std::size_t> batches() const;
   };
 
   std::string studio_file;
@@ -74,9 +100,18 @@ struct DaysReport {
   bool is_parting_proved = false;
   std::vector<Ordering> ordering = {};
   std::vector<WhatIf> what_ifs = {};  // the most helpful first
+  std::vector<Lye> lyes = {};
   std::vector<Extra> extras = {};
   std::vector<Remark> notes = {};
 };
+
+/// "Plain bars, batches 1 and 2 of 3": what that pot of lye is for.
+std::string whom_for(const DaysReport::Lye& lye, const DaysReport& report);
+/// What holds of that pot and is told beside its weights: dangers first.
+std::vector<Remark> remarks_of(const DaysReport::Lye& lye);
+
+/// Whether a batch of that run's file shares a lye.
+bool shares_lye(const DaysReport& report, const std::string& file);
 
 /// What is done on a day, ready to be told.
 struct DayEntry {
@@ -102,6 +137,7 @@ struct DayEntry {
   std::int64_t pieces = 0;
   std::chrono::seconds time{};  // of the day's hours
   std::string caution = {};
+  std::optional<std::size_t> lye = {};  // of the report's, where that is what is made
 };
 std::string name_of(DayEntry::Act act);  // "order", "cast"
 

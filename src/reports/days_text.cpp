@@ -1,4 +1,5 @@
 #include "reports/days_report.h"
+#include "reports/lye_report.h"
 #include "reports/plan_words.h"
 #include "reports/text_table.h"
 #include "units/shown_text.h"
@@ -63,14 +64,23 @@ std::string listed(const std::vector<std::string>& names) {
   return text;
 }
 
+/// ", in 3 batches. The moulds have 12 cavities to fill at a time.", where there are several.
+std::string batches_text(const DaysReport::Line& line) {
+  if (line.batches < 2) return "";
+  std::string text = ", in " + std::to_string(line.batches) + " batches.";
+  for (const std::string& limit : line.batch_limits) text += " " + limit;
+  return text;
+}
+
 std::string asked_text(const DaysReport& report) {
   std::string text;
   for (const auto& asked : report.asked) {
     for (const auto& one : asked.lines)
-      text += line(one.name + (one.files.size() > 1 ? ", poured together: " : ": ") +
-                   counted(one.sell, "piece") + " to sell, " + std::to_string(one.make) +
-                   " to make, in " + listed(one.moulds) + " (" + on_one_line(listed(one.files)) +
-                   (asked.is_order ? ", of " + on_one_line(asked.file) : "") + ")");
+      text +=
+          line(one.name + (one.files.size() > 1 ? ", poured together: " : ": ") +
+               counted(one.sell, "piece") + " to sell, " + std::to_string(one.make) +
+               " to make, in " + listed(one.moulds) + " (" + on_one_line(listed(one.files)) +
+               (asked.is_order ? ", of " + on_one_line(asked.file) : "") + ")" + batches_text(one));
     if (asked.due && asked.last_making_day && !asked.is_late)
       text += line("Last day to pour any of it for " + weekday_and_date(*asked.due) + ": " +
                    weekday_and_date(*asked.last_making_day));
@@ -94,6 +104,25 @@ std::string strip_text(const DaysReport& report) {
   return text;
 }
 
+std::string lyes_text(const DaysReport& report) {
+  std::string text;
+  for (const DaysReport::Lye& lye : report.lyes) {
+    text +=
+        "\n" + line("ONE POT OF LYE SOLUTION, made on " + weekday_and_date(lye.made) + ", for " +
+                    (lye.of == planning::PotOfBatch::For::topping ? "the toppings of " : "") +
+                    whom_for(lye, report));
+    std::string mild;
+    for (const Remark& remark : remarks_of(lye))
+      (remark.severity == Severity::danger ? text : mild) +=
+          wrapped(remark.text, remark.severity == Severity::note ? "  " : "  ! ", "    ");
+    text += pot_text(lye.pot, lye.heat) + mild;
+  }
+  return text.empty() ? ""
+                      : text + line(
+                                   "They take the place of the lye solutions of these batches' own "
+                                   "plans and sheets: make these or those, not both.");
+}
+
 std::string what_if_text(const DaysReport& report) {
   if (report.what_ifs.empty())
     return "\nWhat sets the date\n" + line(
@@ -113,11 +142,20 @@ std::string what_if_text(const DaysReport& report) {
 
 std::string extras_text(const DaysReport& report) {
   std::string text;
-  for (const auto& one : report.extras)
-    text +=
-        wrapped("Batch " + std::to_string(one.batch) + " of " + one.run + ": what is left fills " +
-                    counted(one.cavities, "cavity", "cavities") + " of " + one.mould + ".",
-                "  ", "    ");
+  for (std::size_t i = 0; i < report.extras.size(); ++i) {
+    const auto& first = report.extras[i];
+    const auto fills = [](const DaysReport::Extra& one) {
+      return counted(one.cavities, "cavity", "cavities") + " of " + one.mould;
+    };
+    std::string told = fills(first);
+    for (; i + 1 < report.extras.size() && report.extras[i + 1].run == first.run &&
+           report.extras[i + 1].batch == first.batch;
+         ++i)
+      told += ", or " + fills(report.extras[i + 1]);
+    text += wrapped("Batch " + std::to_string(first.batch) + " of " + first.run +
+                        ": what is left fills " + told + ".",
+                    "  ", "    ");
+  }
   return text.empty() ? "" : "\nExtras, from base that is left over (not counted above)\n" + text;
 }
 
@@ -134,8 +172,8 @@ std::string days_text(const DaysReport& report) {
     when += weekday_and_date(first) + (first == last ? "" : " to " + weekday_and_date(last));
   }
   std::string text = title(names_of(report), when);
-  text += answer_text(report) + asked_text(report) + strip_text(report) + what_if_text(report) +
-          extras_text(report);
+  text += answer_text(report) + asked_text(report) + strip_text(report) + lyes_text(report) +
+          what_if_text(report) + extras_text(report);
   if (!report.notes.empty()) text += "\nNotes\n";
   for (const Remark& note : report.notes)
     text += wrapped(note.text, note.severity == Severity::note ? "  " : "  ! ", "    ");

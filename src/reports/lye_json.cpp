@@ -27,9 +27,7 @@ Json heat_json(const chemistry::HeatFindings& heat) {
           {"at_pour_c", heat.at_pour ? Json(celsius(*heat.at_pour)) : Json(nullptr)}};
 }
 
-Json lye_pot_json(const planning::Batch& batch) {
-  if (!batch.lye_pot) return nullptr;
-  const auto& pot = *batch.lye_pot;
+Json pot_json(const planning::LyePot& pot, const std::optional<chemistry::HeatFindings>& heat) {
   Json alkalis = Json::array(), shares = Json::array();
   for (const auto& alkali : pot.alkalis)
     alkalis.push_back(
@@ -52,8 +50,12 @@ Json lye_pot_json(const planning::Batch& batch) {
     json["full_pot_g"] = nullptr;
   json = with_weight(json, "left_", pot.left, pot.share_step, Rounded::nearest);
   json["shares"] = shares;
-  json["heat"] = batch.pot_heat ? heat_json(*batch.pot_heat) : Json(nullptr);
+  json["heat"] = heat ? heat_json(*heat) : Json(nullptr);
   return json;
+}
+
+Json lye_pot_json(const planning::Batch& batch) {
+  return batch.lye_pot ? pot_json(*batch.lye_pot, batch.pot_heat) : Json(nullptr);
 }
 
 }  // namespace brimwright::reports

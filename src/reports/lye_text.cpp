@@ -43,10 +43,9 @@ std::string heat_text(const chemistry::HeatFindings& heat) {
   return text;
 }
 
-std::string lye_pot_text(const planning::Batch& batch) {
-  if (!batch.lye_pot) return "";
+std::string pot_text(const planning::LyePot& pot,
+                     const std::optional<chemistry::HeatFindings>& heat) {
   using Side = TextTable::Side;
-  const auto& pot = *batch.lye_pot;
   TextTable table({Side::left, Side::right});
   table.row({"Water", on_scale(pot.water, pot.water_step)});
   for (const auto& alkali : pot.alkalis)
@@ -54,7 +53,7 @@ std::string lye_pot_text(const planning::Batch& batch) {
   table.rule();
   table.row({"Lye solution, " + fixed(pot.strength.in_percent(), 1) + " % strong",
              on_scale(pot.lye, pot.lye_step, Rounded::up)});
-  std::string text = "ONE POT OF LYE SOLUTION FOR ALL BATTERS OF A BATCH\n" + table.text();
+  std::string text = table.text();
   for (const auto& share : pot.shares)
     text += line(
         share.batter + ": weigh out " + on_scale(share.lye, pot.share_step, Rounded::down) + " (" +
@@ -67,16 +66,22 @@ std::string lye_pot_text(const planning::Batch& batch) {
         chemistry::highest_in_words(share.superfat.likely_high) + ", at worst " +
         chemistry::lowest_in_words(share.superfat.low) + ", at most " +
         chemistry::highest_in_words(share.superfat.high) + ".");
-  if (batch.pot_heat) text += heat_text(*batch.pot_heat);
-  text +=
-      line(pot.full_pot
-               ? "When it has cooled, top up with plain water until pot and lye solution weigh " +
-                     on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
-                     " (some has evaporated), then share it out."
-               : "When it has cooled, top up with plain water to " +
-                     on_scale(pot.lye, pot.lye_step, Rounded::up) +
-                     " (some has evaporated), then share it out.");
+  if (heat) text += heat_text(*heat);
   return text +
+         line(
+             pot.full_pot
+                 ? "When it has cooled, top up with plain water until pot and lye solution weigh " +
+                       on_scale(*pot.full_pot, pot.lye_step, Rounded::up) +
+                       " (some has evaporated), then share it out."
+                 : "When it has cooled, top up with plain water to " +
+                       on_scale(pot.lye, pot.lye_step, Rounded::up) +
+                       " (some has evaporated), then share it out.");
+}
+
+std::string lye_pot_text(const planning::Batch& batch) {
+  if (!batch.lye_pot) return "";
+  return "ONE POT OF LYE SOLUTION FOR ALL BATTERS OF A BATCH\n" +
+         pot_text(*batch.lye_pot, batch.pot_heat) +
          line(
              "This takes the place of the lye solutions above: make this one or those, not both.") +
          "\n";

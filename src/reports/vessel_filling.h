@@ -10,6 +10,11 @@
 
 namespace brimwright::reports {
 
+/// What the hands do with dry alkali.
+inline constexpr auto alkali_into_water =
+    "Goggles and gloves on. Alkali into water, never water into alkali: a little at a time, "
+    "stirring.";
+
 /// What a scale with that step shows: a multiple of it, with its unit.
 std::string on_display(Mass mass, Mass step, Rounded towards = Rounded::nearest);
 

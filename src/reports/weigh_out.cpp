@@ -62,10 +62,6 @@ WeighOutRow ingredient_row(const Ingredient& ingredient, const std::string& key,
   return row;
 }
 
-constexpr auto alkali_into_water =
-    "Goggles and gloves on. Alkali into water, never water into alkali: a little at a time, "
-    "stirring.";
-
 std::string about(std::chrono::minutes time) {
   if (time.count() < 90) return std::to_string(time.count()) + " min";
   return in_hours(time, time < std::chrono::hours(10) ? 1 : 0);

@@ -1,5 +1,6 @@
 #include "runs/days_reading.h"
 
+#include "planning/usual_bench.h"
 #include "units/reading.h"
 #include "units/written_number.h"
 
@@ -35,7 +36,7 @@ void read_making(days::Calendar& calendar, const Fields& days) {
     if (making.is_empty(weekdays[i])) continue;
     const minutes time = making.duration(weekdays[i], "6 h");
     if (time.count() == 0)
-      throw UserError(making.place(weekdays[i]), "is no time at all",
+      throw UserError(making.place(weekdays[i]), "is zero",
                       "give the hours of that day, such as \"6 h\", or take it out");
     if (time > hours(24))
       throw UserError(making.place(weekdays[i]), "is more than a day has",
@@ -106,6 +107,29 @@ void read_limits(StudioDays& studio, const Fields& days) {
   studio.cast_ahead_at_most = static_cast<int>(ahead / a_day_long);
 }
 
+void read_one_lye(StudioDays& studio, const Fields& days) {
+  const auto lye = days.optional_object("one_lye_a_day");
+  if (!lye) return;
+  lye->may_hold({"holds", "pot_tare", "saves", "confirmed"});
+  OneLye read{.where = lye->place(), .holds = lye->positive_volume("holds", "5 l")};
+  planning::usual_bench().ask(*lye, "holds", "lye jug", read.holds);
+  if (lye->has("pot_tare")) {
+    read.pot_tare = lye->positive_mass("pot_tare", "412 g");
+    planning::usual_bench().ask(*lye, "pot_tare", "empty pot", *read.pot_tare);
+  }
+  read.saves = lye->positive_short_time("saves", "20 min");
+  lye->refuse_unknown();
+  studio.one_lye = read;
+}
+
+/// What it saves is a part of what a batch takes.
+void refuse_too_much_saved(const StudioDays& studio, const Fields& days) {
+  if (!studio.one_lye || studio.one_lye->saves < studio.each_batch) return;
+  throw UserError(days.object("one_lye_a_day").place("saves"),
+                  "is no less than a whole batch takes (\"work\", \"each_batch\")",
+                  "give what of a batch's time goes into making its lye solution");
+}
+
 void read_times(StudioDays& times, const Studio& studio) {
   const auto work = studio.section("work");
   if (!work || work->is_empty("each_batch"))
@@ -134,8 +158,10 @@ StudioDays read_days(const Studio& studio) {
   read_small_jobs(read.calendar, *days);
   read_off(read.calendar, *days);
   read_limits(read, *days);
+  read_one_lye(read, *days);
   days->refuse_unknown();
   read_times(read, studio);
+  refuse_too_much_saved(read, *days);
   return read;
 }
 

@@ -2,6 +2,8 @@
 
 #include "days/calendar.h"
 #include "runs/studio_file.h"
+#include "units/quantity.h"
+#include "units/user_error.h"
 
 #include <chrono>
 #include <cstdint>
@@ -9,12 +11,21 @@
 
 namespace brimwright::runs {
 
+/// One pot of lye for several batches of a day.
+struct OneLye {
+  Place where;                        // for complaints
+  Volume holds;                       // the pot, to its rim
+  std::optional<Mass> pot_tare = {};  // the empty pot, where the full one is weighed with it
+  std::chrono::seconds saves{};       // of the time of each batch but the first
+};
+
 /// What a studio says of its days, and of the time that work takes.
 struct StudioDays {
   days::Calendar calendar;
   std::optional<int> batches_a_day = {}, whippings_a_day = {};  // by pots and bowls
   std::optional<std::int64_t> rack_places = {};
   std::optional<int> cast_ahead_at_most = {};  // days
+  std::optional<OneLye> one_lye = {};
   std::chrono::seconds each_batch{}, each_piece_made{}, each_tray_fill{}, each_piece_packed{};
 };
 

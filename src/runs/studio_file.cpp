@@ -64,10 +64,11 @@ void know_selling(const Fields& studio) {
 void know_days(const Fields& studio) {
   const auto days = studio.optional_object("days");
   know(days, {"making", "small_jobs", "off", "pots_owned", "bowls_owned", "used_a_day",
-              "rack_places", "cast_beforehand"});
-  if (days)
-    know(days->optional_object("making"),
-         {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"});
+              "rack_places", "cast_beforehand", "one_lye_a_day"});
+  if (!days) return;
+  know(days->optional_object("making"),
+       {"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"});
+  know(days->optional_object("one_lye_a_day"), {"holds", "pot_tare", "saves", "confirmed"});
 }
 
 void know_all(const Fields& studio) {

@@ -3,6 +3,7 @@
 #include "reports/bench_sheet.h"
 #include "runs/studio_file.h"
 #include "service/day_batches.h"
+#include "service/day_lyes.h"
 #include "service/day_notes.h"
 #include "service/like_moulds.h"
 #include "service/line_times.h"
@@ -39,6 +40,7 @@ class Gathering {
     work_.studio.trays = work_.trays.all;
     const std::string& first = files.front().lines.front().parts.front().file;
     count_like_moulds(work_, used_, runs::studio_for(first, library_), library_);
+    share_lyes(work_, files, studio_);
     note_what_is_missing(work_, studio_, files);
     return std::move(work_);
   }

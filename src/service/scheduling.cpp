@@ -7,6 +7,7 @@
 #include "runs/studio_file.h"
 #include "service/day_buying.h"
 #include "service/day_extras.h"
+#include "service/day_lyes.h"
 #include "service/day_work.h"
 #include "service/never_made.h"
 #include "service/ordered.h"
@@ -151,6 +152,10 @@ void describe(DaysReport& report, const std::vector<DayFile>& files) {
                             .lines = {}};
     for (const DayLine& line : file.lines) {
       DaysReport::Line told{.files = {}, .name = line.name(), .moulds = {}};
+      const planning::Plan& mixed = line.together ? line.together->plan : *line.parts.front().plan;
+      for (const auto& batch : mixed.batches) told.batches += batch.count();
+      for (const auto& limit : mixed.batch_limits)
+        if (limit.sets) told.batch_limits.push_back(limit.text);
       for (const DayPart& part : line.parts) {
         told.files.push_back(part.file);
         told.moulds.push_back(part.run->pour.mould.name);
@@ -320,7 +325,8 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   schedule(report, work, looks.of_answer);
   find_last_making_days(report);
   report.ordering = orderings(buying, packaging, files, report);
-  report.extras = extras(files, studio, library);
+  if (days.one_lye) report.lyes = day_lyes(report, files, *days.one_lye);
+  report.extras = extras(report, files, work, studio, library);
   report.what_ifs = what_ifs(report, files, work, days, looks.of_what_if);
   return report;
 }

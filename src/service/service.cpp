@@ -167,18 +167,47 @@ std::optional<std::int64_t> batch_of(const SheetRequest& request, const UserTerm
   return static_cast<std::int64_t>(number);
 }
 
+/// When all of it is made. The number of pieces is the file's own.
+std::optional<reports::DaysReport> days_of(const SheetRequest& request, const UserTerms& terms,
+                                           const moulds::Library& library, const Caller& caller) {
+  if (!request.with_days) return std::nullopt;
+  if (request.sell)
+    throw UserError(terms.place("sell"),
+                    "does not go with the days, which are of the file's number",
+                    "leave one of the two out, or change the file");
+  const DaysRequest asked{
+      .files = {request.file}, .text = request.text, .today = request.printed_at.substr(0, 10)};
+  return days_report(asked, terms, library, caller);
+}
+
+/// Where the days have one lye for several batches, the sheet of a run that is in it says so where
+/// it has a lye of its own.
+void tell_shared_lye(planning::Plan& plan, const std::string& file,
+                     const std::optional<reports::DaysReport>& days) {
+  if (!days || !reports::shares_lye(*days, file)) return;
+  plan.cautions.push_back(
+      {{Severity::caution,
+        "The days before this sheet have one lye solution for several batches. A batch that is "
+        "named there gets its share of that one, and what goes into it, by weight, instead of the "
+        "lye solution here: one or the other, never both."},
+       planning::Topic::lye});
+}
+
 reports::Sheet sheet_of_run(const SheetRequest& request, const UserTerms& terms,
+                            const std::optional<reports::DaysReport>& days,
                             const moulds::Library& library, const Caller& caller) {
   const planning::Run run =
       told_run({request.file, request.text, request.sell}, terms, library, caller);
-  const planning::Plan plan = gated_plan(run, measured_run(run, caller));
+  planning::Plan plan = gated_plan(run, measured_run(run, caller));
+  tell_shared_lye(plan, request.file, days);
   return reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
 }
 
 /// One run after the other; those that are poured together with their base before them.
 reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& request,
-                              const UserTerms& terms, const moulds::Library& given,
-                              const Caller& caller) {
+                              const UserTerms& terms,
+                              const std::optional<reports::DaysReport>& days,
+                              const moulds::Library& given, const Caller& caller) {
   for (const auto& [member, is_said] :
        {std::pair{"sell", request.sell.has_value()}, {"batch", request.batch.has_value()}})
     if (is_said)
@@ -187,7 +216,11 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(std::vector{order.file});
   const OrderedRuns runs = ordered_runs(order, library, caller);
-  const PlannedOrder planned = planned_order(runs, 1);
+  PlannedOrder planned = planned_order(runs, 1);
+  for (std::size_t i = 0; i < runs.size(); ++i)
+    tell_shared_lye(planned.lines[i], runs[i]->line.run, days);
+  for (auto& one : planned.together)
+    tell_shared_lye(one.together.plan, runs[one.lines.front()]->line.run, days);
   const auto together = poured_together(runs, planned);
   std::vector<reports::Sheet> sheets;
   for (std::size_t i = 0; i < runs.size(); ++i) {
@@ -203,17 +236,8 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
   return reports::sheet_of_all(whom.empty() ? "Order" : "Order " + whom, std::move(sheets));
 }
 
-/// When all of it is made, before the sheet of it. The number of pieces is the file's own.
-reports::Sheet after_its_days(reports::Sheet sheet, const SheetRequest& request,
-                              const UserTerms& terms, const moulds::Library& library,
-                              const Caller& caller) {
-  if (request.sell)
-    throw UserError(terms.place("sell"),
-                    "does not go with the days, which are of the file's number",
-                    "leave one of the two out, or change the file");
-  const DaysRequest asked{
-      .files = {request.file}, .text = request.text, .today = request.printed_at.substr(0, 10)};
-  const auto days = days_report(asked, terms, library, caller);
+reports::Sheet after_its_days(const reports::DaysReport& days, reports::Sheet sheet,
+                              const SheetRequest& request) {
   const std::string foot = sheet.foot;
   std::vector<reports::Sheet> sheets = {reports::days_sheet(days, request.printed_at)};
   sheets.push_back(std::move(sheet));
@@ -226,9 +250,10 @@ Reply bench_sheet_for(const SheetRequest& request, const UserTerms& terms,
                       const moulds::Library& library, const Caller& caller) {
   const auto paper = paper_of(request, terms);
   const auto order = order_in(request.file, request.text, library);
-  auto sheet = order ? sheet_of_order(*order, request, terms, library, caller)
-                     : sheet_of_run(request, terms, library, caller);
-  if (request.with_days) sheet = after_its_days(std::move(sheet), request, terms, library, caller);
+  const auto days = days_of(request, terms, library, caller);
+  auto sheet = order ? sheet_of_order(*order, request, terms, days, library, caller)
+                     : sheet_of_run(request, terms, days, library, caller);
+  if (days) sheet = after_its_days(*days, std::move(sheet), request);
   if (request.files.empty()) return {.document = reports::sheet_html(sheet, paper)};
   Reply reply;
   for (const auto& [kind, name] : request.files) {

@@ -3,6 +3,7 @@
 #include "days/schedule.h"
 #include "planning/plan.h"
 #include "service/day_batches.h"
+#include "service/day_lyes.h"
 #include "service/ordered.h"
 #include "units/user_error.h"
 #include "units/wording.h"
@@ -88,7 +89,8 @@ class Trying {
           for (std::size_t l = 0; l < delivery.lines.size(); ++l) {
             const DayLine& line = files_[delivery.asked].lines[l];
             if (!line.together && delivery.lines[l].batches.front().filled.front().mould == at)
-              delivery.lines[l].batches = with_one_mould_more(line.parts.front(), at, studio);
+              delivery.lines[l].batches =
+                  with_one_mould_more(line.parts.front(), at, delivery.lines[l].lye, studio);
           }
       } catch (const UserError&) {
         continue;  // it cannot be planned so
@@ -98,6 +100,7 @@ class Trying {
   }
 
   std::vector<days::Batch> with_one_mould_more(const DayPart& part, std::size_t mould,
+                                               std::optional<std::size_t> lye,
                                                days::Studio& studio) const {
     planning::Run run = *part.run;
     ++run.pour.mould.owned;
@@ -106,6 +109,10 @@ class Trying {
     Trays trays = work_.trays;
     auto batches = day_batches(run, plan, mould, studio_, trays);
     studio.trays = trays.all;
+    if (lye && studio_.one_lye) {  // larger batches take more of a pot
+      int& in_pot = studio.lyes[*lye].batches_in_pot;
+      in_pot = std::min(in_pot, batches_in_pot(run, plan, *studio_.one_lye));
+    }
     return batches;
   }
 

@@ -278,6 +278,12 @@ def of_days(plain, spring):
     cups_file = f"{folder}/days/cups.run.json"
     yield ["days", cups_file, "--from", "2026-10-01", *studio("bowls", {"making": every, "bowls_owned": 1, "pots_owned": 9}, **bare)]
     yield ["days", cups_file, "--from", "2026-10-01", *studio("casting", {"making": roomy["making"], "cast_beforehand": "3 days"}, **bare)]
+    # One lye for the batches of a day: of bases, of toppings, and of both where each batch has one pot for all its batters.
+    shared = studio("one_lye", {"making": every, "one_lye_a_day": {"holds": "5 l", "pot_tare": "412 g", "saves": "20 min"}}, **bare)
+    write("days/pairs.run.json", {**cups, "batch": {"pieces": 12}})
+    write("days/one_pot.run.json", {**cups, "batch": {"pieces": 12}, "lye_pot": {}})
+    for name in ("pairs", "one_pot"):
+        yield ["days", f"{folder}/days/{name}.run.json", "--from", "2026-10-01", *shared]
     slow = copy_of(cups)
     slow["decorations"][0]["time_per_tray_fill"] = "3 h"
     write("days/slow.run.json", slow)

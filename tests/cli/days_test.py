@@ -177,6 +177,110 @@ check(len(apart["batches"]) == 2, "by themselves each is a batch")
 check([act["min"] for when, act in acts(poured, "make")] == [180], "one batch takes the time of one")
 check("One + Two" in acts(poured, "make")[0][1]["text"], acts(poured, "make")[0][1]["text"])
 
+# ---- what is left of a base: of two lines that are alike and poured together as much as of one run of all their pieces
+little = {**studio, "moulds_owned": {"moulds/bead_tray.json": 1}}
+coarse = {"large": {"step": "25 g", "most": "20 kg", "confirmed": True}, "fine": plain_run["scales"]["fine"]}
+for name, pieces in (("one", 5), ("two", 7), ("twelve", 12)):
+    write(f"{folder}/coarse_{name}.run.json", {**{key: value for key, value in plain_run.items() if key != "id"}, "name": name.title(),
+                                               "sell": pieces, "scales": coarse, "pots": {"holds": "2 l"}})
+write(f"{folder}/coarse.order.json", {**order, "lines": [{"run": f"coarse_{name}.run.json", "pieces": pieces, "together": "A"}
+                                                         for name, pieces in (("one", 5), ("two", 7))]})
+of_one = answer("coarse_twelve.run.json", "--from", "2026-10-01", of=little)["extras"]
+of_both = answer("coarse.order.json", "--from", "2026-10-01", of=little)["extras"]
+check([one["cavities"] for one in of_both] == [one["cavities"] for one in of_one] and of_one, f"left of one {of_one}, of both {of_both}")
+check(of_both[0]["run"] == "One + Two", f"{of_both}")
+# Of several batches on a day none is offered a cavity that another's is in; and none of a mould that the work fills.
+write(f"{folder}/coarse_many.run.json", {**plain_run, "name": "Many", "sell": 36, "batch": {"pieces": 12}, "scales": coarse})
+many = {**with_days(making={"friday": "12 h"}, pots_owned=4),
+        "moulds_owned": {"moulds/plain_bar.json": 6, "moulds/half_ring_tray.json": 1, "moulds/bead_tray.json": 1}}
+offered = answer("coarse_many.run.json", "--from", "2026-10-01", of=many)
+cavities = {}
+for one in offered["extras"]:
+    when = next(batch["poured"] for batch in offered["batches"] if batch["batch"] == one["batch"])
+    cavities[when, one["mould"]] = cavities.get((when, one["mould"]), 0) + one["cavities"]
+trays = {read(f"{root}/moulds/{name}.json")["name"]: read(f"{root}/moulds/{name}.json")["cavities"] for name in ("half_ring_tray", "bead_tray")}
+check(cavities and all(count <= trays[mould] for (when, mould), count in cavities.items()), f"offered {cavities} of {trays}")
+
+# ---- one lye for the batches of a day
+def lye_studio(**of_lye):
+    return with_days(making={"tuesday": "6 h", "friday": "6 h"}, small_jobs=["monday", "thursday"], one_lye_a_day=
+                     {"holds": "5 l", "pot_tare": "412 g", "saves": "20 min", **of_lye})
+
+
+pair_of_batches = {**plain_run, "sell": 24, "batch": {"pieces": 12}, "pour": {**plain_run["pour"], "moulds_owned": 9}}
+write(f"{folder}/batches.run.json", pair_of_batches)
+own = answer("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(making={"tuesday": "6 h", "friday": "6 h"}))
+check(own["lyes"] == [] and own["latest_start"] == "2026-11-13", "each batch its own, in 6 h")
+shared = answer("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=lye_studio())
+check(shared["latest_start"] == "2026-11-13" and shared["lyes"] == [], "begun on the day itself, there is no evening before")
+slower = lye_studio()
+slower["work"] = {**slower["work"], "each_batch": "190 min"}
+shared = answer("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower)
+# Twice 190 min are 6 h 20 min, less 20 min the six hours of Friday 13 November; the lye is made on the evening of the 12th.
+check(shared["latest_start"] == "2026-11-12" and len(shared["lyes"]) == 1, f"shared: {shared['latest_start']}")
+check([act["min"] for when, act in acts(shared, "make")] == [360], "two batches, one lye")
+check([(when, act["key"]) for when, act in acts(shared, "chill")] == [("2026-11-12", "lye-1-1")], f"{acts(shared, 'chill')}")
+lye = shared["lyes"][0]
+pot = lye["pot"]
+check((lye["made"], lye["poured"], lye["lye_of"]) == ("2026-11-12", "2026-11-13", "base"), f"{lye['made']}")
+check([one["batch"] for one in lye["batches"]] == [1, 2], "for both")
+
+
+def floor(value, step):
+    return int(value / step + 1e-9) * step
+
+
+# By the rules of the shared pot, anew: alkali is the sum of both batches', rounded down; water by the strength of 33 % of NaOH that is
+# 99 % pure; shares in proportion and rounded down; a share's superfat follows from its alkali against that of the batch's own plan.
+plan = json.loads(run("plan", "batches.run.json", "--json", folder=folder).stdout)
+check([(batch["count"], batch["pieces"]) for batch in plan["batches"]] == [(2, 12)], "two batches alike")
+alkali = plan["batches"][0]["pour"]["naoh_g"]
+own_superfat = plan["batches"][0]["pour"]["superfat_percent"]["effective"]
+both = floor(2 * alkali, 0.1)
+check(abs(pot["alkalis"][0]["g"] - both) < 1e-6, f"NaOH {pot['alkalis'][0]['g']}, expected {both}")
+check(abs(pot["water_g"] - both * 0.99 * 67 / 33) <= 0.5 + 1e-6, f"water {pot['water_g']}")
+check(pot["lye_g"] >= both + pot["water_g"] - 1e-6 and pot["lye_g"] - both - pot["water_g"] < 1, f"made up to {pot['lye_g']}")
+check(abs(pot["full_pot_g"] - pot["lye_g"] - 412) < 1e-6, "with its pot")
+for share in pot["shares"]:
+    check(abs(share["lye_g"] - floor(pot["lye_g"] / 2, 0.1)) < 1e-6, f"share {share['lye_g']} of {pot['lye_g']}")
+    taken = both * share["lye_g"] / pot["lye_g"]
+    check(taken <= alkali + 1e-9, "a share holds more alkali than its batch asks for")
+    superfat = 100 * (1 - (1 - own_superfat / 100) * taken / alkali)
+    check(abs(share["superfat_percent"] - superfat) < 0.02, f"superfat {share['superfat_percent']}, expected {superfat}")
+check(abs(sum(share["lye_g"] for share in pot["shares"]) + pot["left_g"] - pot["lye_g"]) < 1e-6, "shares and what is left are the lye")
+told = " ".join(days("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower).stdout.split())
+check("ONE POT OF LYE SOLUTION, made on Thu 2026-11-12, for Plain bars, batches 1 and 2 of 2" in told and "make these or those, not both" in told,
+      "told in words")
+# Not with another strength; a jug too small is told.
+strong = read(f"{folder}/meadow_base.formula.json")
+strong.update(name="Strong", water={"lye_strength": "35 %"})
+write(f"{folder}/strong.formula.json", strong)
+write(f"{folder}/strong.run.json", {**pair_of_batches, "sell": 12, "name": "Strong", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f00a",
+                                    "pour": {**pair_of_batches["pour"], "formula": "strong.formula.json"}})
+write(f"{folder}/weak.run.json", {**pair_of_batches, "sell": 12, "name": "Weak", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f00b"})
+apart = answer("strong.run.json", "weak.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower)
+check(apart["lyes"] == [] and apart["latest_start"] == "2026-11-10", f"of two strengths: {apart['latest_start']}")
+strong["water"] = {"lye_strength": "33 %"}
+write(f"{folder}/strong.formula.json", strong)
+alike = answer("strong.run.json", "weak.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower)
+check(len(alike["lyes"]) == 1 and alike["latest_start"] == "2026-11-12", f"of one strength: {alike['latest_start']}")
+small = answer("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=lye_studio(holds="700 ml"))
+check(small["lyes"] == [] and any("does not hold that of two" in one["text"] for one in small["notes"]), f"a small pot: {small['notes']}")
+# The cups' toppings have lyes of their own kind, shared as well; the sheet that follows the days says whose lye is which.
+write(f"{folder}/cup_pair.run.json", {**read(f"{folder}/spring_cups.run.json"), "sell": 24, "batch": {"pieces": 13}})
+cups = answer("cup_pair.run.json", "--from", "2026-10-01", of=lye_studio())
+check({one["lye_of"] for one in cups["lyes"]} == {"base", "topping"} and {act["key"] for when, act in acts(cups, "chill")} >= {"lye-1-1", "lye-topping-1-1"},
+      f"of bases and toppings: {[(when, act['key']) for when, act in acts(cups, 'chill')]}")
+keys = [act["key"] for one in cups["days"] for act in one["acts"]]
+check(len(keys) == len(set(keys)), "a calendar knows each act by its own key")
+write(f"{folder}/studio.json", lye_studio())
+paper = subprocess.run([program, "sheet", "cup_pair.run.json", "--days"], cwd=folder, capture_output=True, text=True,
+                       env={**os.environ, "SOURCE_DATE_EPOCH": "1790000000"})
+check(paper.returncode == 0 and "one or the other, never both" in paper.stdout and "One pot of lye solution" in paper.stdout, f"sheet: {paper.stderr}")
+check(all(share["lye_g_text"] + " g" in paper.stdout for one in cups["lyes"] for share in one["pot"]["shares"]), "the shares are on the sheet")
+alone = subprocess.run([program, "sheet", "cup_pair.run.json"], cwd=folder, capture_output=True, text=True)
+check("one or the other, never both" not in alone.stdout, "a sheet by itself has its own lye")
+
 # ---- a salt bar is cut the day it is poured
 salt = read(f"{folder}/meadow_base.formula.json")
 salt.update(name="Salt", unmould_after="2 h", cut_within="5 h")
@@ -315,7 +419,7 @@ for words, said, of in (
         (("soon.order.json", "--from", "2026-10-01"), "soon.order.json: /due: is Wed 2026-09-30, before", studio),
         (("market.order.json",), "studio.json: /days: is missing, so there is no making day", no_days),
         (("market.order.json",), "/days/making: has no making day", with_days(making={})),
-        (("market.order.json",), "/days/making/tuesday: is no time at all", with_days(making={"monday": "6 h", "tuesday": "0 h"})),
+        (("market.order.json",), "/days/making/tuesday: is zero", with_days(making={"monday": "6 h", "tuesday": "0 h"})),
         (("market.order.json",), "/days/making/monday: is more than a day has", with_days(making={"monday": "25 h"})),
         (("market.order.json",), "munday.*monday", with_days(making={"munday": "6 h"})),
         (("market.order.json",), "/days/off/0: .*ends before it begins", with_days(off=["2026-12-27/2026-12-24"])),
@@ -336,6 +440,11 @@ for words, said, of in (
         (("plain_bars.run.json", "--from", "2026-10-01"), "is more than the 10 places of the curing rack", with_days(rack_places=10)),
         (("market.order.json", "--from", "2026-10-01"), "is chilled the evening before, and you are not there on any of the four days",
          with_days(making={"friday": "6 h"})),
+        (("market.order.json",), "/days/one_lye_a_day/saves: is no less than a whole batch", lye_studio(saves="3 h")),
+        (("market.order.json",), "/days/one_lye_a_day/holds: \"5\" has no unit", lye_studio(holds="5")),
+        (("market.order.json",), "/days/one_lye_a_day/pot: unknown key", lye_studio(pot="5 l")),
+        (("market.order.json",), "/days/one_lye_a_day/holds: is missing", with_days(one_lye_a_day={"saves": "20 min"})),
+        (("market.order.json",), "/days/one_lye_a_day/saves: is missing", with_days(one_lye_a_day={"holds": "5 l"})),
         (("market.order.json", "--since", "first.ics"), "--since: does nothing alone", studio),
         (("market.order.json", "--ics", "new.ics", "--alarm", "6 pm"), "--alarm: .*is not a time of day", studio),
         (("market.order.json", "--ics", "new.ics", "--alarm", "25:00"), "--alarm: \"25:00\" is not a time of day", studio),

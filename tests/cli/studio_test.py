@@ -236,7 +236,7 @@ with tempfile.TemporaryDirectory() as outside:
                "/work/each_piece_made": "30 s", "/work/each_tray_fill": "10 min", "/work/each_piece_packed": "1 min",
                "/days/making/tuesday": "6 h", "/days/making/saturday": "4 h", "/days/small_jobs/0": "sunday", "/days/off/0": "2026-12-24",
                "/days/pots_owned": 2, "/days/bowls_owned": 1, "/days/used_a_day": 1, "/days/rack_places": 200,
-               "/days/cast_beforehand": "7 days", "/cure": "35 days"}
+               "/days/cast_beforehand": "7 days", "/days/one_lye_a_day/holds": "5 l", "/days/one_lye_a_day/saves": "20 min", "/cure": "35 days"}
     asking = [("plan",), ("days", "--from", "2026-10-01"), ("quote",)]
     for _ in range(90):
         result = run(asking[0][0], "first.run.json", *asking[0][1:], folder=begun)

@@ -43,6 +43,13 @@ export type Ingredient = Weighed & {
  * How serious it is; a danger can hurt someone or spoil a batch.
  */
 export type Severity = "note" | "caution" | "danger";
+export type NamedWeight = Weighed & {
+  /**
+   * For people.
+   */
+  name: string;
+};
+export type PotSuperfat = Superfat;
 /**
  * How the price is calculated.
  */
@@ -124,13 +131,6 @@ export type Layer = Weighed & {
   colours: Ingredient[];
   surface?: SlopingSurface;
 };
-export type NamedWeight = Weighed & {
-  /**
-   * For people.
-   */
-  name: string;
-};
-export type PotSuperfat = Superfat;
 export type MendIngredient = Weighed & {
   /**
    * For people.
@@ -1061,6 +1061,10 @@ export interface Days {
    */
   batches: BatchOnDays[];
   /**
+   * Lye solutions that are made for several batches of a day at once, in place of those of their own plans.
+   */
+  lyes: DayLye[];
+  /**
    * Wider limits that help, each found by planning it, the most helpful first.
    */
   what_if: WiderLimit[];
@@ -1122,6 +1126,11 @@ export interface LineAskedFor {
   moulds: string[];
   sell: number;
   make: number;
+  batches: number;
+  /**
+   * What keeps them from being larger, in words; of several batches of a run by itself.
+   */
+  batch_limits: string[];
 }
 export interface DayOfWork {
   day: string;
@@ -1207,6 +1216,200 @@ export interface BatchOnDays {
   poured: string;
   unmoulded: string;
   cured: string;
+}
+export interface DayLye {
+  /**
+   * On the evening of that day.
+   */
+  made: string;
+  /**
+   * The batches' day.
+   */
+  poured: string;
+  /**
+   * Of each batch.
+   */
+  lye_of: "base" | "topping" | "all";
+  /**
+   * The batches, for people.
+   */
+  for: string;
+  /**
+   * @minItems 2
+   */
+  batches: BatchOfLye[];
+  pot: LyePot;
+  /**
+   * Worst first.
+   */
+  cautions: Remark[];
+}
+export interface BatchOfLye {
+  /**
+   * Which of `asked`.
+   */
+  of: number;
+  /**
+   * @minItems 1
+   */
+  runs: string[];
+  batch: number;
+}
+/**
+ * One lye solution for all batters of a batch.
+ */
+export interface LyePot {
+  /**
+   * Water, in grams, to the milligram
+   */
+  water_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  water_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  water_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  water_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  water_scale_step_g: number;
+  /**
+   * As weighed.
+   *
+   * @minItems 1
+   */
+  alkalis: NamedWeight[];
+  /**
+   * Lye solution in the pot, in grams, to the milligram
+   */
+  lye_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  lye_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  lye_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  lye_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  lye_scale_step_g: number;
+  /**
+   * Pure alkali / (pure alkali + water).
+   */
+  strength_percent: number;
+  /**
+   * Pot and lye solution, in grams, to the milligram
+   */
+  full_pot_g: number | null;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  full_pot_g_text?: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  full_pot_oz_text?: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  full_pot_reads?: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  full_pot_scale_step_g?: number;
+  /**
+   * What the shares leave, in grams, to the milligram
+   */
+  left_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  left_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  left_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  left_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  left_scale_step_g: number;
+  /**
+   * The base's first.
+   *
+   * @minItems 2
+   */
+  shares: PotShare[];
+  heat: Heat;
+}
+/**
+ * What one batter takes of the shared lye.
+ */
+export interface PotShare {
+  /**
+   * Its formula's name.
+   */
+  batter: string;
+  /**
+   * Lye to take, in grams, to the milligram
+   */
+  lye_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  lye_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  lye_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  lye_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  lye_scale_step_g: number;
+  /**
+   * Plain water to add, in grams, to the milligram
+   */
+  top_up_g: number;
+  /**
+   * As the scale shows it, in grams; alkali never rounded up.
+   */
+  top_up_g_text: string;
+  /**
+   * The same in avoirdupois ounces.
+   */
+  top_up_oz_text: string;
+  /**
+   * Unit of the scale it is weighed on.
+   */
+  top_up_reads: "g" | "oz";
+  /**
+   * Step of that scale's display, in grams.
+   */
+  top_up_scale_step_g: number;
+  /**
+   * Effective, out of the pot.
+   */
+  superfat_percent: number;
+  superfat: PotSuperfat;
 }
 export interface WiderLimit {
   limit: "moulds" | "making days" | "hours" | "pots" | "bowls" | "rack" | "casting" | "lead times" | "trays";
@@ -2801,162 +3004,6 @@ export interface Batch {
    * All that is weighed, in the order of the work.
    */
   weigh_out: Vessel[];
-}
-/**
- * One lye solution for all batters of a batch.
- */
-export interface LyePot {
-  /**
-   * Water, in grams, to the milligram
-   */
-  water_g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  water_g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  water_oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  water_reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  water_scale_step_g: number;
-  /**
-   * As weighed.
-   *
-   * @minItems 1
-   */
-  alkalis: NamedWeight[];
-  /**
-   * Lye solution in the pot, in grams, to the milligram
-   */
-  lye_g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  lye_g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  lye_oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  lye_reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  lye_scale_step_g: number;
-  /**
-   * Pure alkali / (pure alkali + water).
-   */
-  strength_percent: number;
-  /**
-   * Pot and lye solution, in grams, to the milligram
-   */
-  full_pot_g: number | null;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  full_pot_g_text?: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  full_pot_oz_text?: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  full_pot_reads?: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  full_pot_scale_step_g?: number;
-  /**
-   * What the shares leave, in grams, to the milligram
-   */
-  left_g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  left_g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  left_oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  left_reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  left_scale_step_g: number;
-  /**
-   * The base's first.
-   *
-   * @minItems 2
-   */
-  shares: PotShare[];
-  heat: Heat;
-}
-/**
- * What one batter takes of the shared lye.
- */
-export interface PotShare {
-  /**
-   * Its formula's name.
-   */
-  batter: string;
-  /**
-   * Lye to take, in grams, to the milligram
-   */
-  lye_g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  lye_g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  lye_oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  lye_reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  lye_scale_step_g: number;
-  /**
-   * Plain water to add, in grams, to the milligram
-   */
-  top_up_g: number;
-  /**
-   * As the scale shows it, in grams; alkali never rounded up.
-   */
-  top_up_g_text: string;
-  /**
-   * The same in avoirdupois ounces.
-   */
-  top_up_oz_text: string;
-  /**
-   * Unit of the scale it is weighed on.
-   */
-  top_up_reads: "g" | "oz";
-  /**
-   * Step of that scale's display, in grams.
-   */
-  top_up_scale_step_g: number;
-  /**
-   * Effective, out of the pot.
-   */
-  superfat_percent: number;
-  superfat: PotSuperfat;
 }
 /**
  * A bottle of fragrance over the batters.
