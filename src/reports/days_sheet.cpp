@@ -89,7 +89,7 @@ WeighList shares_list(const DaysReport::Lye& lye) {
 
 void add_lye(Sheet& sheet, const DaysReport::Lye& lye) {
   for (const Remark& remark : remarks_of(lye))
-    if (remark.severity != Severity::note)
+    if (remark.severity == Severity::caution)
       sheet.blocks.emplace_back(SheetWarning{remark.severity, remark.text});
   sheet.blocks.emplace_back(pot_list(lye.pot));
   if (lye.heat && lye.heat->is_peak_known)
@@ -105,6 +105,10 @@ void add_lye(Sheet& sheet, const DaysReport::Lye& lye) {
 Sheet days_sheet(const DaysReport& report, const std::string& printed_at) {
   Sheet sheet{
       .title = "Days: " + names_of(report), .subtitle = when_and_what(report), .blocks = {}};
+  for (const DaysReport::Lye& lye : report.lyes)
+    for (const Remark& remark : remarks_of(lye))
+      if (remark.severity == Severity::danger)
+        sheet.blocks.emplace_back(SheetWarning{remark.severity, remark.text});
   std::optional<days::Day> day;
   for (const DayEntry& entry : entries_of(report)) {
     if (day != entry.day) sheet.blocks.emplace_back(SheetStep{weekday_and_date(entry.day)});

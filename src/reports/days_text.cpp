@@ -104,6 +104,15 @@ std::string strip_text(const DaysReport& report) {
   return text;
 }
 
+/// Of the lyes that are weighed: before all else.
+std::string dangers_text(const DaysReport& report) {
+  std::string text;
+  for (const DaysReport::Lye& lye : report.lyes)
+    for (const Remark& remark : remarks_of(lye))
+      if (remark.severity == Severity::danger) text += wrapped(remark.text, "!! ", "   ");
+  return text.empty() ? "" : text + "\n";
+}
+
 std::string lyes_text(const DaysReport& report) {
   std::string text;
   for (const DaysReport::Lye& lye : report.lyes) {
@@ -111,11 +120,10 @@ std::string lyes_text(const DaysReport& report) {
         "\n" + line("ONE POT OF LYE SOLUTION, made on " + weekday_and_date(lye.made) + ", for " +
                     (lye.of == planning::PotOfBatch::For::topping ? "the toppings of " : "") +
                     whom_for(lye, report));
-    std::string mild;
+    text += pot_text(lye.pot, lye.heat);
     for (const Remark& remark : remarks_of(lye))
-      (remark.severity == Severity::danger ? text : mild) +=
-          wrapped(remark.text, remark.severity == Severity::note ? "  " : "  ! ", "    ");
-    text += pot_text(lye.pot, lye.heat) + mild;
+      if (remark.severity != Severity::danger)
+        text += wrapped(remark.text, remark.severity == Severity::note ? "  " : "  ! ", "    ");
   }
   return text.empty() ? ""
                       : text + line(
@@ -171,7 +179,7 @@ std::string days_text(const DaysReport& report) {
     }
     when += weekday_and_date(first) + (first == last ? "" : " to " + weekday_and_date(last));
   }
-  std::string text = title(names_of(report), when);
+  std::string text = dangers_text(report) + title(names_of(report), when);
   text += answer_text(report) + asked_text(report) + strip_text(report) + lyes_text(report) +
           what_if_text(report) + extras_text(report);
   if (!report.notes.empty()) text += "\nNotes\n";

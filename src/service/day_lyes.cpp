@@ -35,7 +35,7 @@ PotOfBatch first_pot(const Mixing& mixing, const planning::Batch& batch) {
 std::string why_its_own(const DayLine& line) {
   const Mixing mixing = mixing_of(line);
   for (const auto& batch : mixing.plan.batches)
-    if (const std::string why = planning::keeps_its_own(first_pot(mixing, batch)); !why.empty())
+    if (std::string why = planning::keeps_its_own(first_pot(mixing, batch)); !why.empty())
       return why;
   return "";
 }

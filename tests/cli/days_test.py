@@ -266,6 +266,16 @@ alike = answer("strong.run.json", "weak.run.json", "--due", "2026-12-20", "--fro
 check(len(alike["lyes"]) == 1 and alike["latest_start"] == "2026-11-12", f"of one strength: {alike['latest_start']}")
 small = answer("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=lye_studio(holds="700 ml"))
 check(small["lyes"] == [] and any("does not hold that of two" in one["text"] for one in small["notes"]), f"a small pot: {small['notes']}")
+# A superfat that may come out below zero stands before all else, as it does in the plan; each share says so.
+lean = read(f"{folder}/meadow_base.formula.json")
+lean.update(name="Lean", superfat="0.5 %")
+write(f"{folder}/lean.formula.json", lean)
+write(f"{folder}/lean.run.json", {**pair_of_batches, "name": "Lean", "pour": {**pair_of_batches["pour"], "formula": "lean.formula.json"}})
+told = days("lean.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower).stdout
+check(told.startswith("!! LYE-HEAVY SOAP MAY COME OUT of Lean, batch 1") and told.count("!! LYE-HEAVY") == 2, told[:200])
+warned = answer("lean.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower)["lyes"][0]["cautions"]
+check([one["severity"] for one in warned[:2]] == ["danger", "danger"], f"dangers first: {warned}")
+
 # The cups' toppings have lyes of their own kind, shared as well; the sheet that follows the days says whose lye is which.
 write(f"{folder}/cup_pair.run.json", {**read(f"{folder}/spring_cups.run.json"), "sell": 24, "batch": {"pieces": 13}})
 cups = answer("cup_pair.run.json", "--from", "2026-10-01", of=lye_studio())
