@@ -1,6 +1,8 @@
 // Measures, and does not judge, how soon the example run's weights stand there: after opening, and after a key. By the
 // browser's own clock, until the browser has drawn them.
-import { browser, open_in, run, Serving, settled, to } from "./bench.mjs";
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { browser, examples, open_in, run, Serving, settled, to } from "./bench.mjs";
 
 const tablet = { width: 1180, height: 820 };
 const keys = 40;
@@ -10,9 +12,9 @@ const middle = (times, share) => [...times].sort((a, b) => a - b)[Math.floor((ti
 const told = (times) => `median ${middle(times, 0.5)} ms, 90 of 100 within ${middle(times, 0.9)} ms`;
 
 /** From each key typed into a field until the words of `shown` are others, none of them struck out, and drawn. */
-const keystrokes = (page, { field, texts, shown }) =>
+const keystrokes = (page, { field, texts, shown, rest = 700 }) =>
   page.evaluate(
-    async ({ field, texts, shown }) => {
+    async ({ field, texts, shown, rest }) => {
       const now = () => document.querySelector(shown).textContent;
       const is_fresh = (before) => now() !== before && !document.querySelector(`${shown} .old`);
       const times = [];
@@ -37,15 +39,33 @@ const keystrokes = (page, { field, texts, shown }) =>
             watch.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
           }),
         );
-        await new Promise((rested) => setTimeout(rested, 700)); // what is drawn and saved later is over
+        await new Promise((rested) => setTimeout(rested, rest)); // usually, what is drawn and saved later is over
       }
       return times;
     },
-    { field, texts, shown },
+    { field, texts, shown, rest },
   );
 
 // All in one batch, each another number than the one before.
 const pieces = Array.from({ length: keys }, (_, i) => String(18 + ((5 * i) % 7)));
+
+/** The example with its studio, of which the packs lie open: what a piece costs is asked for after each plan. */
+async function with_costs(test) {
+  const name = "spring_cups.run.json";
+  const { money, ...bare } = examples(name)[name];
+  const documents = {
+    ...examples("meadow_base.formula.json", "cloud_topping.formula.json"),
+    [name]: bare,
+    "studio.json": { schema: "brimwright.studio/1", ...money, work: { paid_an_hour: "24.00", each_batch: "90 min" } },
+  };
+  const serving = new Serving();
+  for (const [file, json] of Object.entries(documents)) writeFileSync(join(serving.folder, file), JSON.stringify(json));
+  await serving.start();
+  const context = await chromium.newContext({ viewport: tablet });
+  await test(await open_in(context, serving.address, "Set up"));
+  await context.close();
+  await serving.end();
+}
 
 await run({
   "weights after opening": async () => {
@@ -83,5 +103,20 @@ await run({
     await context.close();
     await serving.end();
   },
+  "results after a key, while what it costs is asked for": () =>
+    with_costs(async (page) => {
+      await settled(page);
+      await page.locator(".of-studio summary", { hasText: /^Packs/ }).click();
+      await page.waitForTimeout(1500);
+      const at_results = { field: "#f-run-sell", texts: pieces, shown: ".order-of" };
+      console.log(`key to results, packs open: ${told(await keystrokes(page, at_results))}`);
+      const in_the_midst = await keystrokes(page, { ...at_results, rest: 320 });
+      console.log(`key in the midst of asking what it costs: ${told(in_the_midst)}`);
+      await to(page, "Piece");
+      await page.locator(".quote-table:not(.old)").waitFor();
+      const numbers = pieces.map((one, i) => `${one}, ${24 + i}`);
+      const at_costs = { field: "#quote-numbers", texts: numbers, shown: ".quote-table" };
+      console.log(`key to costs of two numbers: ${told(await keystrokes(page, at_costs))}`);
+    }),
 });
 await chromium.close();

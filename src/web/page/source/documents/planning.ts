@@ -4,7 +4,6 @@ import { ask_plan, Refused } from "../program/api";
 import { plan_ahead } from "./ahead";
 import { conflict_of } from "./conflicts";
 import { take_dangers, take_refusal } from "./dangers";
-import { redraw } from "./drawing";
 import { save_formulas } from "./saving";
 import { state, update } from "./state";
 import { trial } from "./trial";
@@ -40,7 +39,6 @@ export async function plan_now(): Promise<void> {
   } finally {
     is_asking = false;
     tell_settled(true);
-    redraw();
   }
 }
 
@@ -70,8 +68,11 @@ function is_of_now(): () => boolean {
 async function ask(): Promise<void> {
   let is_answer = is_of_now();
   try {
-    await save_formulas();
-    await know_files_beside();
+    // Where there is nothing to wait for, the question is on its way before the page is drawn.
+    const writing = save_formulas();
+    if (writing) await writing;
+    const looking = know_files_beside();
+    if (looking) await looking;
     is_answer = is_of_now();
     const { apart } = state.formulas;
     if (conflict_of(apart ? "apart" : "run")) return update({ is_old: true }); // the file is not what is typed

@@ -39,13 +39,24 @@ export async function save_open(): Promise<void> {
 }
 
 let formulas_writing: Promise<void> = Promise.resolve();
+let writings = 0; // under way
 
-/** Formulas, studio, own fats and tips lie in files that the plan reads: they are written before it is asked for. */
-export function save_formulas(): Promise<void> {
-  const next = formulas_writing.then(write_formulas);
+/**
+ * Formulas, studio, own fats and tips lie in files that the plan reads: they are written before it is asked for. Nothing
+ * to wait for where they are.
+ */
+export function save_formulas(): Promise<void> | undefined {
+  if (!writings && !unwritten().length) return undefined;
+  ++writings;
+  const next = formulas_writing.then(write_formulas).finally(() => --writings);
   formulas_writing = next.catch(() => undefined);
   return next;
 }
+
+const unwritten = (): OpenFile[] =>
+  [...formula_slots.map((slot) => state.formulas[slot]), ...beside_ids.map((id) => state.beside[id])].filter(
+    (file): file is OpenFile => file !== undefined && is_changed(file) && !file.theirs,
+  );
 
 async function write_formulas(): Promise<void> {
   for (const slot of formula_slots) {

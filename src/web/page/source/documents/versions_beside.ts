@@ -22,13 +22,17 @@ export const files_leant_on = (): Set<OpenFile> =>
     ...beside_ids.flatMap((id) => state.beside[id] ?? []),
   ]);
 
-/** Before figures are asked for: whatever changes from now on is seen. */
-export async function know_files_beside(): Promise<void> {
+/** Before figures are asked for: whatever changes from now on is seen. Nothing to wait for where all are known. */
+export function know_files_beside(): Promise<void> | undefined {
   const names = names_beside();
   const read = new Set([...files_leant_on()].map(({ file }) => file)); // looked at below before it is forgotten
   for (const name of known.keys()) if (!names.has(name) && !read.has(name)) known.delete(name);
   for (const name of unreadable) if (!names.has(name)) unreadable.delete(name);
   const unknown = [...names].filter((name) => !known.has(name));
+  return unknown.length ? know(unknown) : undefined;
+}
+
+async function know(unknown: string[]): Promise<void> {
   for (const [name, version] of await versions_of(unknown)) if (!known.has(name)) known.set(name, version);
 }
 
