@@ -194,6 +194,9 @@ await run({
       await field(page, "Pieces that can cure at once").fill("240");
       await field(page, "Decorations cast beforehand by at most").fill("7");
       await field(page, "Uses of each on a day").fill("2");
+      await press(page, "Make one pot of lye solution for a day's batches");
+      await field(page, "Pot holds").fill("4");
+      await field(page, "Each further batch takes less by").fill("20");
       await settled(page);
       assert.deepEqual(serving.file("studio.json").days, {
         ...days,
@@ -202,6 +205,7 @@ await run({
         rack_places: 240,
         cast_beforehand: "7 days",
         used_a_day: 2,
+        one_lye_a_day: { holds: "4 l", saves: "20 min" },
       });
       await check_access(page, "the form of making days");
       await field(page, "Last, if there are several").fill("2026-12-01");

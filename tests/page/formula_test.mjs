@@ -24,6 +24,8 @@ import {
 
 const chromium = await browser();
 const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`, "utf8"));
+/** But for what the program writes itself. */
+const hers = JSON.parse(JSON.stringify(schema, (key, value) => (key === "learned" ? undefined : value)));
 
 const with_page = (test, viewport, files) => on_page(chromium, test, { files, viewport });
 
@@ -627,7 +629,7 @@ await run({
           await check_access(page, `${name}, all of it open`);
         }
         const said = [full, by_law, by_scale].reduce((names, one) => said_names(one, names), new Set());
-        const unsaid = [...known_names(schema)].filter((name) => !said.has(name) && name !== "$schema");
+        const unsaid = [...known_names(hers)].filter((name) => !said.has(name) && name !== "$schema");
         assert.deepEqual(unsaid, [], "the schema knows more than this test asks for");
       },
       laptop,

@@ -127,6 +127,13 @@ await run({
           await field(page, "Radius of the opening").fill("6");
           await written(page, serving, "drawer.tips.json", (file) => file.tips[1]?.round.radius === "6 mm");
           await page.locator("svg.tip circle").waitFor();
+          const called = field(page, "What you call the tip").last();
+          await called.fill("my star");
+          await called.press("Enter");
+          await page.getByText("Another is called my star already").waitFor();
+          await called.fill("wide round");
+          await called.press("Enter");
+          await written(page, serving, "drawer.tips.json", (file) => file.tips[1]?.name === "wide round");
           await check_access(page, "tips of her own");
           const tip = serving.printed("list", "tips").tips[0];
           const row = page.getByRole("region", { name: "Built-in tips" }).locator("tbody tr").first();

@@ -2,17 +2,20 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { open_own_tips } from "../documents/beside";
 import { edit, edit_several, list_at, text_at, value_at, without } from "../documents/editing";
+import type { DocumentId } from "../documents/file_types";
+import { beside_run } from "../documents/run_names";
 import { announce, state } from "../documents/state";
 import { shipped_tips, tips_of } from "../documents/tips";
 import { figure } from "../figures/figure";
 import type { Tip } from "../program/api";
 import type { Document, Json } from "../program/json";
 import { trimmed, volume } from "../program/numbers";
-import { with_value } from "../program/pointer";
+import { escaped, with_value } from "../program/pointer";
 import type { Topping } from "../program/topping";
 import { complaint_on, field, id_of, said_beneath } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { choice_field, change, folded, id_at, one_of, said_at, to_first_in } from "./form_parts";
+import { name_input, with_key } from "./named_rows";
 import { want } from "./wanted";
 
 const here = "/pipe/beads";
@@ -212,7 +215,30 @@ export function own_tip({ of, at }: TipPlace): TemplateResult {
 const tip_name = ({ of, at }: TipPlace): TemplateResult =>
   of === "run"
     ? field({ label: "What you call the tip", at: `${at}/name` })
-    : html`<p class="part-title">${text_at(of, `${at}/name`)}</p>`;
+    : name_input({
+        id: id_of(of, `${at}/name`),
+        name: text_at(of, `${at}/name`),
+        label: "What you call the tip",
+        taken: (list_at("own_tips", "/tips") as Document[]).map(({ name }) => String(name)),
+        take: (to) => rename_tip(at, to),
+        hint: "The run that lies open and the studio follow; other runs that name it choose it anew.",
+      });
+
+/** Where it is named by the run that lies open, and by the studio for her hand. */
+function rename_tip(at: string, to: string): void {
+  const name = text_at("own_tips", `${at}/name`);
+  const hands = "/hand";
+  const is_theirs = beside_run(tips_file()) === state.beside.own_tips?.file;
+  const is_of_run = is_theirs && value_at("run", tip_at) === name;
+  const has_hand = is_theirs && value_at("studio", `${hands}/${escaped(name)}`) !== undefined;
+  edit_several([
+    ["own_tips", (file) => with_value(file, `${at}/name`, to)],
+    ...(is_of_run ? [["run", (run: Document) => with_value(run, tip_at, to)] as Change] : []),
+    ...(has_hand ? [["studio", (studio: Document) => with_key(studio, hands, name, to)] as Change] : []),
+  ]);
+}
+
+type Change = [DocumentId, (document: Document) => Document];
 
 function hand({ of, at }: TipPlace): TemplateResult {
   const hand_at = `${at}/hand`;

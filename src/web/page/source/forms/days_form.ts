@@ -9,7 +9,7 @@ import { day } from "../program/numbers";
 import { at, with_value } from "../program/pointer";
 import { complaint_at, complaint_on, field, id_of, leave_field, said_beneath, type FieldOptions } from "./field";
 import { add_button, add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
-import { change_whole, folded, said_at } from "./form_parts";
+import { change_whole, folded, part, said_at } from "./form_parts";
 import { has_prices } from "./money_said";
 import { without_empty } from "./shared";
 import { is_gathering } from "./wanted";
@@ -147,9 +147,31 @@ function limits(): TemplateResult {
         short: true,
       })}
     </div>
+    ${one_lye()}
     ${
       at(value_at("studio", "/days"), "/making") === undefined && value_at("studio", "/days") !== undefined
         ? html`<p class="hint">Without the hours of a making day these are of no use.</p>`
         : nothing
     }`;
 }
+
+/** Several batches of a day out of one pot. */
+const one_lye = (): TemplateResult =>
+  part({
+    of: "studio",
+    at: "/days/one_lye_a_day",
+    name: "the shared lye",
+    title: "One pot of lye solution for several batches of a day",
+    add: "Make one pot of lye solution for a day's batches",
+    blank: { holds: "", saves: "" },
+    body: () => {
+      const one = (key: string, label: string, unit: string, more: object = {}) =>
+        studio_field({ label, at: `/days/one_lye_a_day/${key}`, unit, short: true, ...more });
+      return html`<p class="hint">Made the evening before and shared by weight, where the batches' lyes are alike.</p>
+        <div class="row">
+          ${one("holds", "Pot holds", "l", { hint: "To the brim; filled to half." })}
+          ${one("saves", "Each further batch takes less by", "min")}
+          ${one("pot_tare", "Empty pot", "g", { optional: true, hint: "Where the full one is weighed with it." })}
+        </div>`;
+    },
+  });

@@ -59,8 +59,6 @@ interface Renamer {
   put?: (change: (document: Document) => Document, to: string) => void; // where other documents change with it
 }
 
-let refused: { id: string; words: string } | undefined; // the name typed last, where another has it
-
 /** Called otherwise from now on, in its place among the others. */
 export function name_field({
   of,
@@ -71,15 +69,39 @@ export function name_field({
   put,
 }: Renamer): TemplateResult {
   const id = `${id_of(of, place)}-${names_in(of, place).indexOf(name)}-called`;
-  const take = (event: Event) => {
+  return name_input({
+    id,
+    name,
+    label,
+    taken: names_in(of, place),
+    take: (to) => {
+      const renamed = (document: Document) => also(with_key(document, place, name, to), to);
+      if (put) put(renamed, to);
+      else change_whole(of, `${name} is called ${to}`, renamed);
+    },
+  });
+}
+
+interface NameInput {
+  id: string;
+  name: string;
+  label: string;
+  taken: string[]; // the names that there are
+  take: (to: string) => void;
+  hint?: string;
+}
+
+let refused: { id: string; words: string } | undefined; // the name typed last, where another has it
+
+/** A name that counts once it is whole. */
+export function name_input({ id, name, label, taken, take, hint }: NameInput): TemplateResult {
+  const typed = (event: Event) => {
     const to = (event.target as HTMLInputElement).value.trim();
-    const is_taken = to !== name && names_in(of, place).includes(to);
+    const is_taken = to !== name && taken.includes(to);
     refused = is_taken ? { id, words: `Another is called ${to} already` } : undefined;
     update({ typed: undefined });
     if (!to || is_taken || to === name) return;
-    const renamed = (document: Document) => also(with_key(document, place, name, to), to);
-    if (!put) return change_whole(of, `${name} is called ${to}`, renamed, to_id(id));
-    put(renamed, to);
+    take(to);
     announce(`${name} is called ${to}`);
     go_on(to_id(id));
   };
@@ -90,13 +112,13 @@ export function name_field({
       id=${id}
       .value=${live(state.typed?.key === id ? state.typed.text : name)}
       @input=${(event: Event) => update({ typed: { key: id, text: (event.target as HTMLInputElement).value } })}
-      @change=${take}
+      @change=${typed}
       autocomplete="off"
       spellcheck="false"
       aria-invalid=${said ? "true" : "false"}
-      aria-describedby=${said ? `${id}-said` : nothing}
+      aria-describedby=${said || hint ? `${id}-said` : nothing}
     />
-    ${said_beneath(id, said)}
+    ${said_beneath(id, said, hint)}
   </div>`;
 }
 
