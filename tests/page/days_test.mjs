@@ -215,6 +215,46 @@ await run({
       assert.deepEqual(serving.file("studio.json").days.off, ["2026-12-24"]);
     }),
 
+  "a lye for several batches of a day is told as it is weighed, and its danger before all else": () => {
+    const lean = { ...examples(formulas[0])[formulas[0]], name: "Lean", superfat: "0.5 %" };
+    const run_of_two = { ...runs[bars], sell: 24, batch: { pieces: 12 }, due: later(80) };
+    return with_page(
+      async (page, serving) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        const words = await told(page);
+        const [lye] = serving.printed("days", bars).lyes;
+        assert.ok(words.includes(`made on the evening of ${weekday(lye.made)}`), words);
+        const rows = await page.locator(".days .figures").first().innerText();
+        for (const text of [
+          lye.pot.water_g_text,
+          lye.pot.alkalis[0].g_text,
+          lye.pot.lye_g_text,
+          lye.pot.shares[1].lye_g_text,
+        ])
+          assert.ok(rows.includes(`${text} g`), `${text} in ${rows}`);
+        const danger = lye.cautions.find(({ severity }) => severity === "danger").text;
+        const first = await page.locator(".days > div > *").first().innerText();
+        assert.ok(/danger/i.test(first) && first.includes(in_words(danger)), first);
+        await check_access(page, "a lye for several batches");
+      },
+      {
+        [formulas[0]]: lean,
+        [bars]: { ...run_of_two, pour: { ...run_of_two.pour, moulds_owned: 9 } },
+        "studio.json": {
+          ...studio,
+          days: {
+            ...days,
+            making: { tuesday: "6 h", friday: "6 h" },
+            small_jobs: ["monday", "thursday"],
+            one_lye_a_day: { holds: "5 l", pot_tare: "412 g", saves: "2 h" },
+          },
+          work: { each_batch: "4 h" },
+        },
+      },
+    );
+  },
+
   "an order has its days, its calendar file is the command line's, and the sheet begins with them": () =>
     with_page(async (page, serving) => {
       await to(page, "Orders");

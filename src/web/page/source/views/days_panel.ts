@@ -4,6 +4,7 @@ import { days_again, days_now, days_question } from "../documents/days_asking";
 import { state } from "../documents/state";
 import { day_strip } from "../drawings/day_strip";
 import { counted } from "../figures/batches";
+import { danger_sign } from "../figures/dangers";
 import { id_of } from "../forms/field";
 import { reach } from "../forms/form_parts";
 import { has_studio } from "../forms/shared";
@@ -11,6 +12,7 @@ import type { AskedFor, DayAct, Days, DayOfWork, WiderLimit } from "../program/a
 import { wording, type Complaint } from "../program/api";
 import { days_in_words, hours, weekday } from "../program/numbers";
 import { place_words } from "./complaint";
+import { dangers_in, day_lyes } from "./day_lyes";
 import { keep, paper_button, paper_buttons, stem_of, told_of_papers } from "./papers";
 import { lead_to, to_making_days } from "./to_days_field";
 
@@ -61,7 +63,8 @@ function said(of: Of, complaint: Complaint): TemplateResult {
 }
 
 const told = (of: Of, days: Days): TemplateResult =>
-  html`${answer(of, days)} ${day_strip(days)} ${by_day(of, days)} ${limits(days)} ${extras(days)} ${notes(days)}`;
+  html`${dangers(days)} ${answer(of, days)} ${day_strip(days)} ${by_day(of, days)} ${day_lyes(days)} ${limits(days)}
+  ${extras(days)} ${notes(days)}`;
 
 const proved = (is: boolean, words: string, else_words: string): TemplateResult =>
   html`<small>${is ? words : else_words}</small>`;
@@ -168,7 +171,17 @@ function extras({ extras: all }: Days): TemplateResult | typeof nothing {
     </ul>`;
 }
 
-function notes({ notes: all }: Days): TemplateResult | typeof nothing {
+/** Before all else. */
+function dangers(days: Days): TemplateResult | typeof nothing {
+  const all = dangers_in(days);
+  if (!all.length) return nothing;
+  return html`<div class="dangers">
+    ${all.map((text) => html`<p class="danger"><strong>${danger_sign}</strong> ${days_in_words(text)}</p>`)}
+  </div>`;
+}
+
+function notes({ notes }: Days): TemplateResult | typeof nothing {
+  const all = notes.filter(({ severity }) => severity !== "danger");
   const told = ({ severity, text }: Days["notes"][number]) =>
     severity === "note"
       ? html`<p>${days_in_words(text)}</p>`
