@@ -25,7 +25,8 @@ room(days
 
 room(records
   USES units trade
-  DOORS act batch_code batch_cost batches blanks lot_use lots notes noting records)
+  DOORS act batch_code batch_cost batches blanks content_hash exchange lot_use lots notes noting
+        overview records)
 room(schemas
   USES units
   DOORS kinds tidying value_editing)
@@ -89,10 +90,10 @@ room(runs
   DOORS days_reading level_reading named_files order_file run_file selling_reading studio_file
         substitutes supplies)
 room(reports
-  USES units sandbox geometry moulds chemistry planning trade costing days
+  USES units sandbox geometry moulds chemistry planning trade costing days records
   DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table days_report drawing
-        gauge_report inspection_report label_report made_lye_report mould_picture packing_report piece_picture
-        plan_report plan_words quote_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
+        gauge_report inspection_report label_report made_lye_report mould_picture note_report packing_report piece_picture
+        plan_report plan_words quote_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
         workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning trade costing days records runs reports

@@ -70,6 +70,8 @@ class Parser {
   void add_csv(CLI::App& app, const char* what);
   void add_buy();
   void add_days();
+  void add_note();
+  void add_records();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -330,6 +332,53 @@ void Parser::add_days() {
   add_json(days);
 }
 
+void Parser::add_note() {
+  CLI::App& note = *command("note", "note what really happened to a batch, or tell what is noted",
+                            Asked::note, note_examples);
+  auto& wish = words_.note;
+  argument(note, "RUN", wish.file, "a run file; its batches are recorded beside it", json_files)
+      ->required();
+  option(note, "--batch", wish.batch, "N", "which of the run's batches; alone: all its blanks");
+  option(note, "--batch-code", wish.batch_code, "CODE", "the batch of this code, instead");
+  option(note, "--set", wish.set, "KEY=VALUE",
+         "note a value, such as base.made=\"1766 g\"; KEY= takes it back; repeatable");
+  takes_[option(note, "--notes", wish.notes, "FILE", "note the values of a file")] = json_files;
+  option(note, "--confirmed", wish.confirmed, "VALUE",
+         "this value was asked about and is so; repeatable");
+
+  const char* begin = "Begin a batch";
+  note.add_flag("--begin", wish.begin, "its lye is mixed: freeze its plan and give it a code")
+      ->group(begin);
+  option(note, "--on", wish.on, "DATE", "with --begin: the day, such as 2026-12-01; default: today",
+         begin);
+  option(note, "--code", wish.code, "CODE",
+         "your own code for it; without --begin another for one that is begun", begin);
+  note.add_flag("--reserve", wish.reserve, "give out its code before, for sheet and label")
+      ->group(begin);
+  note.add_flag("--again", wish.again, "for another making of a batch that was begun")
+      ->group(begin);
+  option(note, "--lot", wish.lots, "WHAT=CODE",
+         "with --begin: take this from that lot, such as olive=OL-12; repeatable", begin);
+  option(note, "--beyond-stock", wish.beyond_stock, "CODE",
+         "with --begin: take more of that lot than is recorded as left; repeatable", begin);
+  add_library(note);
+  add_studio(note);
+  add_json(note);
+}
+
+void Parser::add_records() {
+  CLI::App& records = *command("records", "what a folder's records hold; export, import, back up",
+                               Asked::records, records_examples);
+  auto& wish = words_.records;
+  argument(records, "FOLDER", wish.folder, "the folder of the runs", folders)->required();
+  option(records, "--export", words_.files.records, "FILE.json", "write everything as JSON");
+  option(records, "--import", wish.import, "FILE.json",
+         "begin the records of a folder that has none with what was exported");
+  option(records, "--backup", wish.backup, "FILE.sqlite",
+         "write a whole copy, a file that is not there yet");
+  add_json(records);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -378,6 +427,8 @@ Parser::Parser() {
   add_quote();
   add_buy();
   add_days();
+  add_note();
+  add_records();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

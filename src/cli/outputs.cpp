@@ -153,6 +153,7 @@ std::vector<Output> outputs_of(const OutputWords& words) {
   add("--pdf", words.pdf, pdf, "a PDF", {".pdf"});
   add("--csv", words.csv, csv, "a table", {".csv"});
   add("--ics", words.ics, calendar, "a calendar", {".ics"});
+  add("--export", words.records, records, "everything as JSON", {".json"});
   add("--svg", words.svg, picture, "a drawing", {".svg"});
   const bool is_paper = words.offer && ending_of(*words.offer) == ".pdf";
   add("--offer", words.offer, is_paper ? offer_pdf : offer, "a page or a PDF",

@@ -15,7 +15,7 @@ inline constexpr auto standard_output = "-";
 
 /// Where to write, as typed, by each option of each command.
 struct OutputWords {
-  std::optional<std::string> write, glb, picture, label, html, pdf, csv, offer, ics, svg;
+  std::optional<std::string> write, glb, picture, label, html, pdf, csv, offer, ics, svg, records;
   std::vector<std::string> piece;
 };
 

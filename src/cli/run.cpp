@@ -9,6 +9,7 @@
 #include "cli/option_terms.h"
 #include "cli/outputs.h"
 #include "cli/suggestions.h"
+#include "cli/version.h"
 #include "service/service.h"
 #include "units/present_moment.h"
 #include "units/shown_text.h"
@@ -104,6 +105,13 @@ service::Request request_of(Words& words, std::istream* in) {
     words.days.decimal_comma = wants_decimal_comma(words);
     request.what = words.days;
   }
+  if (words.asked == Asked::note) {
+    words.note.now = present_moment_with_offset();
+    words.note.today = words.note.now.substr(0, 10);
+    words.note.program = version;
+    request.what = words.note;
+  }
+  if (words.asked == Asked::records) request.what = words.records;
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;
@@ -116,6 +124,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* quote = std::get_if<service::QuoteRequest>(&request.what)) quote->files = files;
   if (auto* days = std::get_if<service::DaysRequest>(&request.what)) days->wanted = files;
   if (auto* buy = std::get_if<service::BuyRequest>(&request.what)) buy->wanted = files;
+  if (auto* all = std::get_if<service::RecordsRequest>(&request.what)) all->files = files;
 }
 
 void make_folder(const std::string& folder) {

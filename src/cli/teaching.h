@@ -113,6 +113,35 @@ inline constexpr auto days_examples =
     "  brimwright days market.order.json --ics days.ics --alarm 18:00 --svg days.svg\n"
     "  brimwright days market.order.json --ics new.ics --since days.ics\n";
 
+inline constexpr auto note_examples =
+    "Records are kept in records.sqlite in the run's own folder. --begin, when the lye\n"
+    "is mixed, freezes the batch: its plan, the files it was made from, and a code for\n"
+    "sheet and label that no other batch gets. Then each blank of the bench sheet may\n"
+    "be noted by its key; RUN --batch N lists them all. Several values are noted\n"
+    "together or not at all, and what is answered as noted is on the disk. A value\n"
+    "that can hardly be so is asked about once. A batch is ready for sale only after\n"
+    "its test is noted as passed.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright note may.run.json --batch 1 --begin\n"
+    "  brimwright note may.run.json --batch 1\n"
+    "  brimwright note may.run.json --batch 1 --set base.made=\"1766 g\" \\\n"
+    "      --set topping.cup=\"61 g\" --set pieces.rejected=1\n"
+    "  brimwright note may.run.json --batch-code 2026-12-01A \\\n"
+    "      --set cured.2026-12-29=\"12 pieces, 1040 g\"\n"
+    "  brimwright note may.run.json --batch 1 --set tested_how=\"phenolphthalein: clear\" \\\n"
+    "      --set tested=pass --set ready_on=2027-01-05\n";
+
+inline constexpr auto records_examples =
+    "Without options: how many batches and lots, since when, whether the file is\n"
+    "sound, and what lies beside it that looks like another copy of it.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright records soap\n"
+    "  brimwright records soap --backup soap-2026-12-31.sqlite\n"
+    "  brimwright records soap --export soap.json\n"
+    "  brimwright records new_folder --import soap.json\n";
+
 inline constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer only. It works\n"
     "in the folder of RUN, or in the current one; saving there keeps the same files\n"

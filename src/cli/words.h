@@ -20,6 +20,8 @@ enum class Asked {
   list,
   tidy,
   init,
+  note,
+  records,
   serve,
   worker,
   completions
@@ -37,6 +39,8 @@ struct Words {
   service::DaysRequest days;
   service::TidyRequest tidy;
   service::InitRequest init;
+  service::NoteRequest note;
+  service::RecordsRequest records;
   OutputWords files;
   web::ServerSettings server;
   std::vector<std::string> library;

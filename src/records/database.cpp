@@ -40,9 +40,10 @@ void set_up(SQLite::Database& connection) {
       "PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL;");
 }
 
-void take_steps(SQLite::Database& connection, std::size_t from) {
-  for (std::size_t i = from; i < steps().size(); ++i) connection.exec(steps()[i]);
-  connection.exec("PRAGMA user_version = " + std::to_string(newest_version()));
+/// From one version to another.
+void take_steps(SQLite::Database& connection, std::size_t from, std::size_t to) {
+  for (std::size_t i = from; i < to; ++i) connection.exec(steps()[i]);
+  connection.exec("PRAGMA user_version = " + std::to_string(to));
 }
 
 }  // namespace
@@ -115,18 +116,20 @@ void Database::check_sound() {
 /// Whoever came first did it.
 void Database::bring_up_to_date() {
   SQLite::Transaction all_or_none(connection_, SQLite::TransactionBehavior::IMMEDIATE);
-  take_steps(connection_, static_cast<std::size_t>(number("PRAGMA user_version")));
+  take_steps(connection_, static_cast<std::size_t>(number("PRAGMA user_version")), steps().size());
   all_or_none.commit();
 }
 
-void make_database(const std::string& path, const std::string& vfs) {
+void make_database(const std::string& path, const std::string& vfs, int version,
+                   const std::function<void(SQLite::Database&)>& fill) {
   told(path, [&] {
     SQLite::Database connection(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, patience_ms,
                                 vfs);
     set_up(connection);
     SQLite::Transaction all_or_none(connection, SQLite::TransactionBehavior::IMMEDIATE);
     connection.exec("PRAGMA application_id = " + std::to_string(application));
-    take_steps(connection, 0);
+    take_steps(connection, 0, static_cast<std::size_t>(version));
+    if (fill) fill(connection);
     all_or_none.commit();
   });
 }

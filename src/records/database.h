@@ -5,6 +5,7 @@
 #include <SQLiteCpp/VariadicBind.h>
 
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -49,7 +50,9 @@ class Database {
   SQLite::Database connection_;
 };
 
-/// Records of today's version in a file that is not there yet, with nothing in them.
-void make_database(const std::string& path, const std::string& vfs = "");
+/// Records of `version` in a file that is empty or not there yet, with what `fill` puts into them.
+void make_database(const std::string& path, const std::string& vfs = "",
+                   int version = newest_version(),
+                   const std::function<void(SQLite::Database&)>& fill = {});
 
 }  // namespace brimwright::records

@@ -39,23 +39,23 @@ std::string inflated(const std::string& packed, std::int64_t length) {
 
 }  // namespace
 
+void put_document(SQLite::Database& connection, const std::string& hash, const std::string& text) {
+  SQLite::Statement has(connection, "SELECT 1 FROM document WHERE hash = ?");
+  SQLite::bind(has, hash);
+  if (has.executeStep()) return;
+  const std::string packed = deflated(text);
+  SQLite::Statement put(connection, "INSERT INTO document (hash, length, packed) VALUES (?, ?, ?)");
+  put.bind(1, hash);
+  put.bind(2, static_cast<std::int64_t>(text.size()));
+  put.bind(3, packed.data(), static_cast<int>(packed.size()));
+  put.exec();
+}
+
 std::string keep_document(Records& records, const std::string& text) {
   if (text.size() > static_cast<std::size_t>(longest))
     throw std::runtime_error("a document is too long to be kept");
   const std::string hash = content_hash(text);
-  told(records.path(), [&] {
-    auto& connection = records.database().connection();
-    SQLite::Statement has(connection, "SELECT 1 FROM document WHERE hash = ?");
-    SQLite::bind(has, hash);
-    if (has.executeStep()) return;
-    const std::string packed = deflated(text);
-    SQLite::Statement put(connection,
-                          "INSERT INTO document (hash, length, packed) VALUES (?, ?, ?)");
-    put.bind(1, hash);
-    put.bind(2, static_cast<std::int64_t>(text.size()));
-    put.bind(3, packed.data(), static_cast<int>(packed.size()));
-    put.exec();
-  });
+  told(records.path(), [&] { put_document(records.database().connection(), hash, text); });
   return hash;
 }
 

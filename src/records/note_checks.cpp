@@ -137,7 +137,8 @@ void NoteChecks::ask(const Note& change, const std::string& problem) const {
                   .problem = problem,
                   .remedy = Words("correct it, or if it is so, give ") +
                             Answer{"confirmed", "\"" + on_one_line(change.value) + "\""} +
-                            " with it"});
+                            " with it",
+                  .choices = {{{{"confirmed", change.value}}}}});
 }
 
 void NoteChecks::check_size(const Blank& blank, const Note& change) const {

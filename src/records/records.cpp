@@ -98,6 +98,20 @@ Records Records::kept_in(const std::string& folder, const std::string& vfs) {
   return {path, std::make_unique<Database>(path, vfs)};
 }
 
+Records Records::filled(const std::string& folder,
+                        const std::function<void(const std::string& file)>& fill) {
+  const std::string path = path_in(folder);
+  const auto refuse = [&] {
+    throw UserError({path, ""}, "is there already, and nothing is written over it",
+                    "name a folder that has no records");
+  };
+  if (is_there(path)) refuse();
+  const int error = made_whole(path, fill);
+  if (error == EEXIST) refuse();
+  if (error != 0) throw not_made(path, error);
+  return {path, std::make_unique<Database>(path)};
+}
+
 std::int64_t Records::version() const {
   return told(path_, [&] {
     return database_->connection()

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -30,6 +31,11 @@ class Records {
 
   /// `vfs` is SQLite's name of what stands between it and the disk; only tests give one.
   static Records kept_in(const std::string& folder, const std::string& vfs);
+
+  /// Begun in `folder` with what `fill` makes of the empty file that it is given. UserError where
+  /// the folder has records; where `fill` throws, nothing is there afterwards.
+  static Records filled(const std::string& folder,
+                        const std::function<void(const std::string& file)>& fill);
 
   Records(Records&&) noexcept;
   Records& operator=(Records&&) noexcept;

@@ -69,6 +69,12 @@ Json allergens_json(const planning::LabelDraft& label) {
   return json;
 }
 
+Json batch_codes_json(const BatchCodes& codes) {
+  Json json = Json::array();
+  for (const auto& [number, code] : codes) json.push_back({{"batch", number}, {"code", code}});
+  return json;
+}
+
 }  // namespace
 
 Json cure_json(const planning::BatterTally& part) {
@@ -86,7 +92,7 @@ Json cure_json(const planning::BatterTally& part) {
   return json;
 }
 
-Json label_json(const planning::Plan& plan) {
+Json label_json(const planning::Plan& plan, const BatchCodes& codes) {
   if (!plan.label) return nullptr;
   const auto& label = *plan.label;
   return {{"market", name_of(label.market)},
@@ -95,6 +101,7 @@ Json label_json(const planning::Plan& plan) {
           {"as_saponified", list_json(label.as_saponified)},
           {"as_charged", list_json(label.as_charged)},
           {"allergens", allergens_json(label)},
+          {"batch_codes", batch_codes_json(codes)},
           {"remarks", remarks_json(label.remarks)}};
 }
 

@@ -47,6 +47,22 @@ std::string net_lines(const planning::LabelDraft& label) {
   return line(text);
 }
 
+/// Which batch a piece is of. The law as the Austrian agency AGES lists it (ages.at, labelling of
+/// cosmetics); for the US nothing of the kind is known here.
+std::string batch_line(const planning::Plan& plan, const BatchCodes& codes) {
+  const bool is_asked_for = plan.label->market == planning::Market::EU;
+  std::string text;
+  for (const auto& [number, code] : codes)
+    text += (text.empty() ? "" : "; ") + code +
+            (plan.pieces.batches == 1 ? "" : " for batch " + std::to_string(number));
+  if (text.empty() && !is_asked_for) return "";
+  if (text.empty()) text = "none yet; brimwright note gives it out, before the batch or with it";
+  return line("Batch number: " + text + "." +
+              (is_asked_for ? " On container and packaging (Regulation (EC) No 1223/2009, Article "
+                              "19(1)(e))."
+                            : ""));
+}
+
 std::string held_line(const planning::LabelDraft& label) {
   if (!label.held) return "";
   const auto& held = *label.held;
@@ -96,11 +112,11 @@ std::string cure_text(const planning::Plan& plan) {
   return text + table.text();
 }
 
-std::string label_text(const planning::Plan& plan) {
+std::string label_text(const planning::Plan& plan, const BatchCodes& codes) {
   if (!plan.label) return "";
   const auto& label = *plan.label;
   std::string text = "LABEL, DRAFT FOR THE " + name_of(label.market) + "\n";
-  text += net_lines(label) + held_line(label);
+  text += net_lines(label) + batch_line(plan, codes) + held_line(label);
   text += line("Ingredients as finished soap: " + label.as_saponified.text + ".");
   text += line("Ingredients as weighed in: " + label.as_charged.text + ".");
   text += allergen_lines(label);

@@ -250,7 +250,7 @@ Json caution_json(const planning::Caution& caution) {
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
-                      const std::vector<planning::MadeLye>& made) {
+                      const std::vector<planning::MadeLye>& made, const BatchCodes& codes) {
   Json json = {{"schema", "brimwright.plan/1"},
                {"run", plan.name},
                {"source", plan.file},
@@ -281,7 +281,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   json["bottles"] = bottles_json(plan.bottles);
   json["lye_pot"] = lye_pot_json(plan.batches.front());
   json["piece"] = piece_json(plan, run);
-  json["label"] = label_json(plan);
+  json["label"] = label_json(plan, codes);
   json["cautions"] = Json::array();
   for (const auto& caution : plan.cautions) json["cautions"].push_back(caution_json(caution));
   json["first_aid"] = first_aid_json();

@@ -3,6 +3,7 @@
 #include "planning/run.h"
 #include "planning/tally.h"
 #include "planning/weighed_lye.h"
+#include "reports/label_report.h"
 
 #include <string>
 #include <vector>
@@ -11,12 +12,14 @@ namespace brimwright::reports {
 
 /// The plan for people: dangers first, then the numbers to weigh, volumes, cost, cautions (those
 /// about this very batch before those of any) and first aid last; at most 80 columns, nothing by
-/// colour.
-std::string plan_text(const planning::Run& run, const planning::Plan& plan);
+/// colour. Its label carries `codes`.
+std::string plan_text(const planning::Run& run, const planning::Plan& plan,
+                      const BatchCodes& codes = {});
 
 /// The plan as one JSON document, schema brimwright.plan/1. Masses are those of the text, to the
 /// digit. `made` is told under "made_lye", where there is any.
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
-                      const std::vector<planning::MadeLye>& made = {});
+                      const std::vector<planning::MadeLye>& made = {},
+                      const BatchCodes& codes = {});
 
 }  // namespace brimwright::reports

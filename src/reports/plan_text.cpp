@@ -273,12 +273,13 @@ std::string head_text(const planning::Plan& plan, const planning::Run& run) {
 
 }  // namespace
 
-std::string plan_text(const planning::Run& run, const planning::Plan& plan) {
+std::string plan_text(const planning::Run& run, const planning::Plan& plan,
+                      const BatchCodes& codes) {
   std::string batches;
   for (const auto& batch : plan.batches) batches += batch_text(batch, plan, run);
   return dangers_text(plan) + head_text(plan, run) + batches + whole_run_text(plan) +
          decoration_text(plan, run) + dust_text(plan.dust, run) + cut_text(plan) +
-         bottles_text(plan.bottles) + piece_text(plan, run) + label_text(plan) +
+         bottles_text(plan.bottles) + piece_text(plan, run) + label_text(plan, codes) +
          cautions_text(plan) + first_aid_text();
 }
 

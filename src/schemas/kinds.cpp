@@ -73,6 +73,7 @@ constexpr Schema fats_schema{"brimwright.fats", 1};
 constexpr Schema studio_schema{"brimwright.studio", 1};
 constexpr Schema order_schema{"brimwright.order", 1};
 constexpr Schema bench_schema{"brimwright.bench", 1};
+constexpr Schema notes_schema{"brimwright.notes", 1};
 
 }  // namespace
 
@@ -84,6 +85,7 @@ const Schema& fats() { return fats_schema; }
 const Schema& studio() { return studio_schema; }
 const Schema& order() { return order_schema; }
 const Schema& bench() { return bench_schema; }
+const Schema& notes() { return notes_schema; }
 
 const Schema* kind_called(std::string_view version) {
   for (const Schema* kind : {&run_schema, &formula_schema, &mould_schema, &tips_schema,

@@ -18,6 +18,7 @@ const Schema& fats();
 const Schema& studio();
 const Schema& order();
 const Schema& bench();  // a batch that is being weighed; no tidying
+const Schema& notes();  // of one batch, read once; no tidying
 
 /// The kind of hers whose today's or previous version is called `version` ("brimwright.run/1");
 /// none for any other text.

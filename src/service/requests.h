@@ -28,6 +28,7 @@ enum class FileKind {
   offer,  // what a customer gets of a quote, with no cost in it, as HTML
   offer_pdf,
   calendar,  // of days, as iCalendar
+  records,   // all of them, as JSON
 };
 
 /// A file to make; the reply calls it by `name`, which is looked at by nobody here.
@@ -146,6 +147,33 @@ struct InitRequest {
   std::string folder;
 };
 
+/// Note what really happened to a batch of a run, in the records of the run's own folder; with
+/// nothing to do, tell what is noted. `batch` is its number in the run, or `batch_code` the code of
+/// one of its makings. `begin` freezes it and `reserve` gives out its code before, `again` for
+/// another making of what was begun; `code` is hers in place of the next one, or on its own another
+/// for a batch that is begun. Each of `set` is "base.made=1766 g", without a value taken back, and
+/// `notes` names a file with more of them. `confirmed` are values that were asked about. `lots` and
+/// `beyond_stock` are what begins with the lots that it takes (lot_taking.h).
+///
+/// `now` is a moment with its offset, `today` its day, `program` the version. `act` is the asker's
+/// own id of what is done, which changes nothing when it is done already.
+struct NoteRequest {
+  std::string file;
+  std::optional<std::string> batch = {}, batch_code = {};
+  bool begin = false, again = false, reserve = false;
+  std::optional<std::string> code = {}, on = {}, notes = {};
+  std::vector<std::string> set = {}, confirmed = {}, lots = {}, beyond_stock = {};
+  std::string now = {}, today = {}, program = {}, act = {};
+};
+
+/// What a folder's records hold in all. `import` names a file that they are begun from, and
+/// `backup` one that a copy is written to; of `files` one may be wanted, the records as JSON.
+struct RecordsRequest {
+  std::string folder;
+  std::optional<std::string> import = {}, backup = {};
+  std::vector<WantedFile> files = {};  // records
+};
+
 enum class Form { text, json };
 
 /// Complaints and advice are worded in `terms`, those of whoever asks: a member is called as it is
@@ -153,7 +181,7 @@ enum class Form { text, json };
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
   std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, BuyRequest,
-               DaysRequest, TidyRequest, InitRequest>
+               DaysRequest, TidyRequest, InitRequest, NoteRequest, RecordsRequest>
       what;
   Form form = Form::text;
   UserTerms terms = plain_terms();

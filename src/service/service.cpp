@@ -23,15 +23,18 @@
 #include "sandbox/limited_work.h"
 #include "service/begin.h"
 #include "service/buying.h"
+#include "service/coded_batches.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/inspect.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
+#include "service/noting.h"
 #include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/piece_files.h"
 #include "service/quoting.h"
+#include "service/record_keeping.h"
 #include "service/run_planning.h"
 #include "service/scheduling.h"
 #include "service/tidy.h"
@@ -82,7 +85,8 @@ void buy_for_all(planning::Run& run, const planning::LyeStory& story) {
   if (run.pipe) planning::buy(run.pipe->formula, story.purities);
 }
 
-std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
+std::string label_draft(const planning::Run& run, const planning::Plan& plan,
+                        const reports::BatchCodes& codes) {
   if (!plan.label)
     throw UserError(run.place("/label"), "is missing, so there is no label to draft",
                     "give \"market\" and either what cured pieces weigh (" +
@@ -94,7 +98,17 @@ std::string label_draft(const planning::Run& run, const planning::Plan& plan) {
   for (const auto& caution : plan.cautions)
     if (caution.severity == Severity::danger) dangers += "!! " + caution.text + "\n";
   // `cat` shows it on a terminal.
-  return for_terminal(dangers + run.name + "\n" + reports::label_text(plan));
+  return for_terminal(dangers + run.name + "\n" + reports::label_text(plan, codes));
+}
+
+/// A label carries the code of its batch, where the records have one.
+reports::BatchCodes codes_for_label(planning::Plan& plan, const planning::Run& run) {
+  if (!plan.label) return {};
+  const CodedBatches coded = coded_batches(run, plan);
+  reports::BatchCodes codes;
+  for (const auto& batch : coded.codes) codes[batch.number] = batch.code;
+  plan.label->remarks.insert(plan.label->remarks.end(), coded.remarks.begin(), coded.remarks.end());
+  return codes;
 }
 
 /// What is brief is text for people, and of the plan.
@@ -115,11 +129,12 @@ void refuse_knife_alone(const PlanRequest& request, const UserTerms& terms) {
 }
 
 std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& run,
-                               const planning::Measured& measured, const planning::Plan& plan) {
+                               const planning::Measured& measured, const planning::Plan& plan,
+                               const reports::BatchCodes& codes) {
   auto files = piece_files(request.files, run, measured, plan, request.cut_open);
   for (const auto& [kind, name] : request.files) {
     if (kind == FileKind::picture) files.push_back({name, picture_of(run, plan)});
-    if (kind == FileKind::label) files.push_back({name, label_draft(run, plan)});
+    if (kind == FileKind::label) files.push_back({name, label_draft(run, plan, codes)});
   }
   return files;
 }
@@ -133,14 +148,15 @@ Reply planned(const PlanRequest& request, const Request& asked, const moulds::Li
   buy_for_all(run, story);
   const planning::Measured measured = measured_run(run, caller);
   planning::Plan plan = gated_plan(run, measured);
+  const reports::BatchCodes codes = codes_for_label(plan, run);
   const auto made = made_lye(plan, run, story);
   refuse_knife_alone(request, asked.terms);
-  auto files = files_of(request, run, measured, plan);
+  auto files = files_of(request, run, measured, plan, codes);
   const auto document = [&] {
     if (request.explain) return explained(request, asked, run, plan);
-    if (asked.form == Form::json) return reports::plan_json(run, plan, made);
+    if (asked.form == Form::json) return reports::plan_json(run, plan, made, codes);
     if (request.brief) return reports::made_lye_text(made) + reports::plan_brief(run, plan);
-    return reports::made_lye_text(made) + reports::plan_text(run, plan);
+    return reports::made_lye_text(made) + reports::plan_text(run, plan, codes);
   };
   return {.document = document(), .files = std::move(files)};
 }
@@ -199,8 +215,13 @@ reports::Sheet sheet_of_run(const SheetRequest& request, const UserTerms& terms,
   const planning::Run run =
       told_run({request.file, request.text, request.sell}, terms, library, caller);
   planning::Plan plan = gated_plan(run, measured_run(run, caller));
+  const CodedBatches coded = coded_batches(run, plan);
   tell_shared_lye(plan, request.file, days);
-  return reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at);
+  auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at,
+                                    coded.codes);
+  for (const Remark& remark : coded.remarks)
+    sheet.blocks.insert(sheet.blocks.begin(), reports::SheetWarning{remark.severity, remark.text});
+  return sheet;
 }
 
 /// One run after the other; those that are poured together with their base before them.
@@ -225,8 +246,8 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
   std::vector<reports::Sheet> sheets;
   for (std::size_t i = 0; i < runs.size(); ++i) {
     if (planned.with(i) == nullptr)
-      sheets.push_back(
-          reports::bench_sheet(runs[i]->run, planned.lines[i], {}, request.printed_at));
+      sheets.push_back(reports::bench_sheet(runs[i]->run, planned.lines[i], {}, request.printed_at,
+                                            coded_batches(runs[i]->run, planned.lines[i]).codes));
     for (const auto& one : together)  // all its lines, where the first of them stands
       if (one.lines.front().number == i)
         for (auto& sheet : reports::bench_sheets(one, request.printed_at))
@@ -372,6 +393,10 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return scheduled(*days, request, library, caller);
   if (const auto* init = std::get_if<InitRequest>(&request.what))
     return begun(*init, request.terms);
+  if (const auto* note = std::get_if<NoteRequest>(&request.what))
+    return noted(*note, request, library, caller);
+  if (const auto* records = std::get_if<RecordsRequest>(&request.what))
+    return record_keeping(*records, request, caller);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
     return tidied_up(*tidy, request.terms, library);
   return {.document = listed(std::get<ListRequest>(request.what), request, library)};

@@ -6,7 +6,8 @@
 namespace brimwright::service {
 
 // The one door behind every user interface: a request in, a document and files' bytes out. No
-// sockets; nothing is written, and nothing read but what a request names and the shipped catalogue.
+// sockets; nothing is read but what a request names, the shipped catalogue and the records beside
+// it, and nothing is written but these records.
 
 Reply answer(const Request& request, const moulds::Library& library, const Caller& caller = {});
 

@@ -34,6 +34,20 @@ std::string present_moment_in_utc() {
   return {text.data(), length};
 }
 
+std::string present_moment_with_offset() {
+  const auto stated = stated_moment();
+  const std::time_t moment = moment_or(stated);
+  std::tm parts{};
+  if (stated)
+    gmtime_r(&moment, &parts);
+  else
+    localtime_r(&moment, &parts);
+  std::array<char, 32> text{};
+  const std::size_t length = std::strftime(text.data(), text.size(), "%Y-%m-%dT%H:%M:%S%z", &parts);
+  std::string with_offset(text.data(), length);
+  return with_offset.insert(with_offset.size() - 2, ":");  // +0200 as +02:00
+}
+
 std::string present_moment() {
   const auto stated = stated_moment();
   const std::time_t moment = moment_or(stated);

@@ -9,5 +9,7 @@ namespace brimwright {
 std::string present_moment();
 /// The same to the second, in UTC, as iCalendar writes it (RFC 5545): "20260530T174612Z".
 std::string present_moment_in_utc();
+/// The same where the program runs, with its offset (RFC 3339): "2026-05-30T19:46:12+02:00".
+std::string present_moment_with_offset();
 
 }  // namespace brimwright

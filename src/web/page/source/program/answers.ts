@@ -232,9 +232,11 @@ export interface Answers {
   gauge?: Gauge;
   inspection?: Inspection;
   list?: Catalogue;
+  note?: Note;
   order_quote?: OrderQuote;
   plan?: Plan;
   quote?: Quote;
+  records_overview?: RecordsOverview;
 }
 /**
  * The answer of `buy --json`: what runs need together, and the packs that cover it at least cost.
@@ -2273,6 +2275,142 @@ export interface CatalogueTip {
   area_mm2: number;
 }
 /**
+ * The answer of `note --json`: what may be noted of batches of a run, and what is.
+ */
+export interface Note {
+  schema: "brimwright.note/1";
+  /**
+   * Its name.
+   */
+  run: string;
+  /**
+   * Its file's name, in the folder of the records.
+   */
+  file: string;
+  /**
+   * Its own; null where its file has none.
+   */
+  id: string | null;
+  /**
+   * How many batches the run is planned in; null where none was begun or looked at.
+   */
+  run_batches: number | null;
+  /**
+   * What was done, in sentences.
+   */
+  done: string[];
+  /**
+   * What came up with it.
+   */
+  remarks: Remark[];
+  /**
+   * The one that was asked for, or all that were begun, by their day.
+   */
+  batches: NotedBatch[];
+}
+export interface NotedBatch {
+  /**
+   * Which of the run's batches.
+   */
+  number: number;
+  /**
+   * null: it has not been.
+   */
+  begun: BegunBatch | null;
+  /**
+   * That waits for its next making.
+   */
+  reserved_code: string | null;
+  /**
+   * Tested and passed, ready, not held back.
+   */
+  for_sale: boolean;
+  /**
+   * Absent: it is, or it has not been begun.
+   */
+  not_for_sale_because?: string;
+  /**
+   * As its plan was frozen, or by today's.
+   */
+  blanks: NotedBlank[];
+  /**
+   * Weighings of cured pieces, by day.
+   */
+  cured: CuredWeighing[];
+}
+export interface BegunBatch {
+  /**
+   * A UUID.
+   */
+  id: string;
+  /**
+   * On its sheet and labels.
+   */
+  code: string;
+  begun_on: string;
+  /**
+   * When that was recorded, with its offset.
+   */
+  begun_at: string;
+  /**
+   * Planned.
+   */
+  pieces: number;
+  /**
+   * The version that planned it.
+   */
+  program: string;
+  /**
+   * Of its frozen plan: batches planned alike have the same.
+   */
+  plan_sha256: string;
+}
+export interface NotedBlank {
+  key: string;
+  /**
+   * base, topping, a decoration's name; absent: of the batch.
+   */
+  of?: string;
+  /**
+   * As on the sheet.
+   */
+  words: string;
+  /**
+   * weighing: cured pieces on a day, any number of them, each by its own key "cured.2026-12-29".
+   */
+  kind: "mass" | "temperature" | "minutes" | "date" | "count" | "length" | "volume" | "choice" | "text" | "weighing";
+  /**
+   * Where it stands in the order of the work.
+   */
+  when: "day_before" | "base_mixed" | "poured" | "topping_mixed" | "whipped" | "piped" | "afterwards";
+  /**
+   * As on paper; absent: none.
+   */
+  unit?: "g" | "oz" | "°" | "min" | "mm" | "ml";
+  /**
+   * As it may be typed; absent: nothing is planned.
+   */
+  planned?: string;
+  choices?: string[];
+  /**
+   * As typed; absent: nothing.
+   */
+  noted?: string;
+  /**
+   * When, with its offset.
+   */
+  noted_at?: string;
+}
+export interface CuredWeighing {
+  on: string;
+  pieces: number;
+  /**
+   * What they weigh together, as typed.
+   */
+  written: string;
+  together_g: number;
+}
+/**
  * The answer of `quote ORDER --json`: what an order costs and what to ask for it, for each number of times that it is made. Money is a decimal text in `currency`, without its code.
  */
 export interface OrderQuote {
@@ -3509,6 +3647,10 @@ export interface Label {
    */
   allergens: Allergen[];
   /**
+   * Of the run's batches, where the records beside it have them.
+   */
+  batch_codes: LabelBatchCode[];
+  /**
    * About the label.
    */
   remarks: Remark[];
@@ -3635,6 +3777,16 @@ export interface Allergen {
    * It is an ingredient by itself.
    */
   ingredient?: true;
+}
+export interface LabelBatchCode {
+  /**
+   * Its number in the run.
+   */
+  batch: number;
+  /**
+   * As it stands on sheet and label.
+   */
+  code: string;
 }
 export interface Caution {
   severity: Severity;
@@ -3885,4 +4037,52 @@ export interface QuoteGap {
 export interface QuoteCostAt {
   sell: number;
   each: string;
+}
+/**
+ * The answer of `records --json`: what a folder's records hold in all.
+ */
+export interface RecordsOverview {
+  schema: "brimwright.records_overview/1";
+  /**
+   * Of the records, there or not.
+   */
+  file: string;
+  /**
+   * What was done, in sentences.
+   */
+  done: string[];
+  /**
+   * null: there are none.
+   */
+  records: RecordsInAll | null;
+  /**
+   * Files beside it that look like other copies of it, and are in no answer.
+   */
+  look_alikes: string[];
+}
+export interface RecordsInAll {
+  /**
+   * Of the file.
+   */
+  version: number;
+  batches: number;
+  lots: number;
+  /**
+   * What was ever recorded.
+   */
+  acts: number;
+  /**
+   * The first act's moment.
+   */
+  since: string | null;
+  /**
+   * The last one's.
+   */
+  latest: string | null;
+  bytes: number;
+  /**
+   * By SQLite's own check of the whole file.
+   */
+  sound: boolean;
+  faults: string[];
 }

@@ -1,0 +1,98 @@
+#include "service/freezing.h"
+
+#include "moulds/mesh_memory.h"
+#include "records/content_hash.h"
+#include "reports/plan_report.h"
+#include "service/run_planning.h"
+#include "units/fields.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <memory>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+namespace brimwright::service {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+fs::path whole_path(const fs::path& path) {
+  std::error_code error;
+  fs::path found = fs::weakly_canonical(fs::absolute(path, error), error);
+  return error ? path : found;
+}
+
+/// What lies in her folder is called from there, what came with the program from its own folder;
+/// so the same files are called the same wherever they lie.
+std::string called(const fs::path& path, const fs::path& folder, const fs::path& shipped) {
+  const auto inside = [&](const fs::path& of) {
+    const fs::path rest = path.lexically_relative(of);
+    return of.empty() || rest.empty() || *rest.begin() == ".." ? fs::path() : rest;
+  };
+  if (const fs::path own = inside(folder); !own.empty()) return own.string();
+  if (const fs::path built_in = inside(shipped); !built_in.empty())
+    return "built-in: " + built_in.string();
+  return path.string();
+}
+
+records::Source source_of(const fs::path& path, const std::string& name) {
+  if (path.extension() == ".json") return {.path = name, .text = text_of_file(path.string())};
+  std::ifstream file(path, std::ios::binary);
+  const std::string bytes{std::istreambuf_iterator<char>(file), {}};
+  if (!file) throw UserError({path.string(), ""}, "cannot be read", "check its rights");
+  return {.path = name, .sha256 = records::content_hash(bytes)};
+}
+
+/// Each file once, under the name that it is given above.
+std::vector<records::Source> sources_of(const std::string& run,
+                                        const std::vector<std::string>& read,
+                                        const moulds::Library& library) {
+  const fs::path folder = whole_path(run).parent_path();
+  const fs::path shipped = library.shipped.empty() ? fs::path() : whole_path(library.shipped);
+  std::set<fs::path> paths;
+  for (const std::string& file : read) paths.insert(whole_path(file));
+  std::vector<records::Source> sources;
+  for (const fs::path& path : paths)
+    sources.push_back(source_of(path, called(path, folder, shipped)));
+  std::sort(sources.begin(), sources.end(),
+            [](const auto& a, const auto& b) { return a.path < b.path; });
+  return sources;
+}
+
+}  // namespace
+
+const planning::Batch& FrozenPlan::batch(std::int64_t number) const {
+  for (const auto& batch : plan.batches)
+    if (std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end())
+      return batch;
+  throw std::logic_error("no batch has that number");
+}
+
+/// Planned twice, with what was measured remembered: where both plans are the same, what was read
+/// between them is what they were made from.
+FrozenPlan frozen_plan(const std::string& file, const moulds::Library& given,
+                       const Caller& caller) {
+  moulds::Library library = given;
+  if (!library.memory) library.memory = std::make_shared<moulds::MeshMemory>();
+  library.named = std::make_shared<std::vector<std::string>>();
+  MeasureMemory measured;
+  Caller patient = caller;
+  if (patient.memory == nullptr) patient.memory = &measured;
+  auto [run, pieces, plan] = planned_run(file, {}, library, patient);
+  library.named->push_back(file);
+  std::vector<std::string> read = *library.named;
+  auto sources = sources_of(file, read, library);
+  std::string answer = reports::plan_json(run, plan);
+  const auto again = planned_run(file, {}, library, patient);
+  if (reports::plan_json(again.run, again.plan) != answer)
+    throw UserError({file, ""}, "was changed while it was planned, or a file that it names was",
+                    "do it again");
+  return {std::move(run), std::move(plan), std::move(answer), std::move(sources)};
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "records/batches.h"
+#include "records/records.h"
+#include "reports/note_report.h"
+#include "service/run_records.h"
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
+
+namespace brimwright::service {
+
+/// What is noted of batches, for the records of one run; plans that batches share are read once.
+class NotedBatches {
+ public:
+  NotedBatches(const records::Records& records, std::string today)
+      : records_(records), today_(std::move(today)) {}
+
+  reports::NotedBatch of(const records::Batch& batch);
+  /// How many batches the run of `batch` was planned in.
+  std::int64_t in_all(const records::Batch& batch);
+
+ private:
+  const std::string& plan_of(const records::Batch& batch);
+
+  const records::Records& records_;
+  std::string today_;
+  std::map<std::string, std::string> plans_;  // by their hash
+};
+
+}  // namespace brimwright::service

@@ -1,0 +1,379 @@
+#include "service/noting.h"
+
+#include "records/act.h"
+#include "records/batch_code.h"
+#include "records/noting.h"
+#include "records/records.h"
+#include "reports/note_report.h"
+#include "reports/plan_report.h"
+#include "schemas/tidying.h"
+#include "service/freezing.h"
+#include "service/lot_taking.h"
+#include "service/noted_batches.h"
+#include "service/notes_reading.h"
+#include "service/run_records.h"
+#include "units/letters.h"
+#include "units/reading.h"
+#include "units/written_number.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <utility>
+
+namespace brimwright::service {
+namespace {
+
+using records::Batch;
+using records::Records;
+using Json = nlohmann::ordered_json;
+
+constexpr std::int64_t most_batches = 1'000'000;
+constexpr std::chrono::days long_ago{60};  // a batch begun before that may be a slip of the year
+
+std::chrono::sys_days day_of(const std::string& text, const Place& where) {
+  return std::chrono::sys_days(read_date(text, where));
+}
+
+/// One request on the records of one run.
+class Desk {
+ public:
+  Desk(const NoteRequest& request, const UserTerms& terms, const moulds::Library& library,
+       const Caller& caller)
+      : request_(request),
+        terms_(terms),
+        library_(library),
+        caller_(caller),
+        run_(run_records(request.file, library)),
+        asked_(notes_asked(request, terms)) {
+    refuse_what_does_not_go_together();
+    if (request.code) code_ = records::read_batch_code(*request.code, terms.place("code"));
+    if (request.batch) number_ = read_batch_number(*request.batch);
+    report_ = {.run = run_.name, .file = run_.file, .id = run_.id};
+  }
+
+  reports::NoteReport report() {
+    if (request_.begin)
+      begin();
+    else if (request_.reserve)
+      reserve();
+    else if (code_ || !asked_.changes.empty())
+      change();
+    else
+      look();
+    return std::move(report_);
+  }
+
+ private:
+  void refuse_what_does_not_go_together();
+  std::int64_t read_batch_number(const std::string& typed) const;
+
+  void begin();
+  void reserve();
+  void change();
+  void look();
+  void look_at_form(const Records* records);
+
+  FrozenPlan planned();
+  Batch begun(Records& records, const FrozenPlan& frozen);
+  std::string begun_on() const;
+  Batch picked(const Records& records) const;
+  Batch batch_with_code(const Records& records) const;
+  void check_code_of_file(const Batch& batch) const;
+  void note(Records& records, const Batch& batch);
+  void refuse_begun(const Records& records) const;
+  void tell_noted(const Batch& batch);
+  void show(const Records& records, const Batch& batch);
+
+  std::string act_id() const { return request_.act.empty() ? schemas::new_id() : request_.act; }
+  std::string about(const char* code, const std::string& which) const;
+
+  const NoteRequest& request_;
+  const UserTerms& terms_;
+  const moulds::Library& library_;
+  const Caller& caller_;
+  RunRecords run_;
+  NotesAsked asked_;
+  std::optional<std::string> code_;
+  std::optional<std::int64_t> number_;
+  reports::NoteReport report_;
+};
+
+void Desk::refuse_what_does_not_go_together() {
+  const auto refuse = [&](const char* one, const char* other) {
+    throw UserError(terms_.place(one), "does not go with " + terms_.say({other}),
+                    "leave one of the two out");
+  };
+  const auto needs = [&](const char* one, const std::string& others) {
+    throw UserError(terms_.place(one), "does nothing alone", "give it with " + others);
+  };
+  const bool notes = !request_.set.empty() || request_.notes;
+  if (request_.begin && request_.reserve) refuse("reserve", "begin");
+  if (request_.reserve && notes) refuse("reserve", request_.notes ? "notes" : "set");
+  if (request_.batch && request_.batch_code) refuse("batch-code", "batch");
+  if (request_.batch_code && request_.begin) refuse("batch-code", "begin");
+  if (request_.batch_code && request_.reserve) refuse("batch-code", "reserve");
+  if (request_.again && !request_.begin && !request_.reserve)
+    needs("again", terms_.say({"begin"}) + " or " + terms_.say({"reserve"}));
+  if (request_.on && !request_.begin) needs("on", terms_.say({"begin"}));
+  if (!request_.lots.empty() && !request_.begin) needs("lot", terms_.say({"begin"}));
+  if (!request_.beyond_stock.empty() && !request_.begin)
+    needs("beyond-stock", terms_.say({"begin"}));
+}
+
+std::int64_t Desk::read_batch_number(const std::string& typed) const {
+  const double number = read_number(typed, terms_.place("batch"));
+  if (number < 1 || number > static_cast<double>(most_batches) || number != std::floor(number))
+    throw UserError(terms_.place("batch"),
+                    brimwright::quoted(typed) + " is not the number of a batch",
+                    "give 1 for the run's first, 2 for its second");
+  return static_cast<std::int64_t>(number);
+}
+
+std::string Desk::about(const char* code, const std::string& which) const {
+  Json json = {{"run", run_.key()}, {"run_file", run_.file}};
+  if (number_) json["number"] = *number_;
+  json[code] = which;
+  Json set = Json::object();
+  for (const records::Note& change : asked_.changes) set[change.key] = change.value;
+  if (!set.empty()) json["set"] = std::move(set);
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+/// Past the gates; which of its batches is meant is known then.
+FrozenPlan Desk::planned() {
+  FrozenPlan frozen = frozen_plan(request_.file, library_, caller_);
+  const std::int64_t in_all = frozen.plan.pieces.batches;
+  report_.in_all = in_all;
+  if (!number_ && in_all > 1)
+    throw UserError(terms_.place("batch"),
+                    "is missing: the run is made in " + std::to_string(in_all) + " batches",
+                    "say which, " + terms_.say({"batch", "1"}));
+  if (!number_) number_ = 1;
+  if (*number_ > in_all)
+    throw UserError(terms_.place("batch"),
+                    "there is no batch " + std::to_string(*number_) + " in this run",
+                    in_all == 1 ? "it is made in one batch"
+                                : "it is made in " + std::to_string(in_all) + " batches");
+  return frozen;
+}
+
+std::string Desk::begun_on() const {
+  if (!request_.on) return request_.today;
+  const Place where = terms_.place("on");
+  const auto day = day_of(*request_.on, where), today = day_of(request_.today, where);
+  std::string text = plain(*request_.on);
+  if (day > today)
+    throw UserError(where, "is " + text + ", which is still to come",
+                    "begin a batch when its lye is mixed");
+  if (day < today - long_ago &&
+      std::find(asked_.confirmed.begin(), asked_.confirmed.end(), text) == asked_.confirmed.end())
+    throw Question({.file = where.file,
+                    .field = where.field,
+                    .asks = "confirmed",
+                    .problem = "is " + text + ", long before today, " + request_.today,
+                    .remedy = Words("correct it, or if it is so, give ") +
+                              Answer{"confirmed", text} + " with it",
+                    .choices = {{{{"confirmed", text}}}}});
+  return text;
+}
+
+void Desk::refuse_begun(const Records& records) const {
+  if (request_.again) return;
+  const auto before = newest_batch(records, run_, *number_);
+  if (!before) return;
+  throw UserError(terms_.place(request_.begin ? "begin" : "reserve"),
+                  "batch " + std::to_string(*number_) + " was begun on " + before->begun_on +
+                      " as " + before->code,
+                  "note what happens to it with " + terms_.say({"set", "KEY=VALUE"}) +
+                      ", or for another making of it give " + terms_.say({"again"}) + " too");
+}
+
+Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
+  Batch batch = records::begin_batch(records,
+                                     {.id = schemas::new_id(),
+                                      .run = run_.key(),
+                                      .run_file = run_.file,
+                                      .run_name = run_.name,
+                                      .number = *number_,
+                                      .begun_on = begun_on(),
+                                      .begun_at = request_.now,
+                                      .pieces = frozen.batch(*number_).pieces,
+                                      .program = request_.program,
+                                      .plan = frozen.answer,
+                                      .sources = frozen.sources,
+                                      .code = code_},
+                                     terms_.place("code"));
+  report_.remarks = take_of_lots(records, batch, frozen.run, frozen.plan, library_,
+                                 {request_.lots, request_.beyond_stock}, terms_);
+  return batch;
+}
+
+void Desk::begin() {
+  const FrozenPlan frozen = planned();
+  (void)begun_on();
+  Records records = Records::kept_in(run_.folder);
+  records::Act act(records, act_id(), request_.now, "begin", about("code", code_.value_or("")));
+  if (act.was_done_before()) return show(records, *newest_batch(records, run_, *number_));
+  refuse_shared_id(records, run_);
+  refuse_begun(records);
+  const Batch batch = begun(records, frozen);
+  check_code_of_file(batch);
+  note(records, batch);
+  act.done();
+  report_.done.push_back("Begun: " + batch.code + ", batch " + std::to_string(*number_) + " of " +
+                         std::to_string(*report_.in_all) + " of " + brimwright::quoted(run_.name) +
+                         ", on " + batch.begun_on + ". Its plan is frozen.");
+  tell_noted(batch);
+  for (const auto& caution : frozen.plan.cautions)
+    if (caution.severity == Severity::danger) report_.remarks.push_back(caution);
+  if (run_.id.empty())
+    report_.remarks.push_back(
+        {Severity::note, run_.file + " has no id, so that a rename parts it from its batches: "
+                                     "brimwright tidy gives it one."});
+  show(records, batch);
+}
+
+void Desk::reserve() {
+  (void)planned();
+  Records records = Records::kept_in(run_.folder);
+  records::Act act(records, act_id(), request_.now, "reserve", about("code", code_.value_or("")));
+  if (!act.was_done_before()) {
+    refuse_shared_id(records, run_);
+    refuse_begun(records);
+    (void)records::reserve_code(records, run_.key(), *number_, request_.today, code_,
+                                terms_.place("code"));
+    act.done();
+  }
+  const auto code = records::reserved_code(records, run_.key(), *number_);
+  report_.done.push_back("Reserved: " + code.value_or("") + " for batch " +
+                         std::to_string(*number_) + " of " + brimwright::quoted(run_.name) +
+                         ". Sheet and label carry it from now on.");
+  report_.batches.push_back({.number = *number_, .reserved = code});
+}
+
+Batch Desk::batch_with_code(const Records& records) const {
+  const Place where = terms_.place("batch-code");
+  const std::string code = records::read_batch_code(*request_.batch_code, where);
+  const auto batch = records::batch_called(records, code);
+  if (!batch)
+    throw UserError(where, "no batch has the code " + brimwright::quoted(code),
+                    "look which ones there are with brimwright note " + run_.file);
+  for (const std::string& key : run_.keys())
+    if (batch->run == key) return *batch;
+  throw UserError(where, brimwright::quoted(code) + " is a batch of " + batch->run_file,
+                  "name that run");
+}
+
+/// The one that is meant, by its code, its number or because there is no other.
+Batch Desk::picked(const Records& records) const {
+  if (request_.batch_code) return batch_with_code(records);
+  if (number_) {
+    if (auto batch = newest_batch(records, run_, *number_)) return *batch;
+    throw UserError(terms_.place("batch"),
+                    "batch " + std::to_string(*number_) + " has not been begun",
+                    "give " + terms_.say({"begin"}) + " when its lye is mixed");
+  }
+  const auto all = batches_of(records, run_);
+  if (all.size() == 1) return all.front();
+  if (all.empty())
+    throw UserError({run_.file, ""}, "has no batch that was begun",
+                    "give " + terms_.say({"begin"}) + " when its lye is mixed");
+  throw UserError(terms_.place("batch"),
+                  "is missing: " + std::to_string(all.size()) + " batches of this run were begun",
+                  "say which, " + terms_.say({"batch", "1"}) + " or " +
+                      terms_.say({"batch-code", all.back().code}));
+}
+
+void Desk::check_code_of_file(const Batch& batch) const {
+  if (!asked_.batch_code) return;
+  const std::string code = records::read_batch_code(*asked_.batch_code, asked_.batch_code_at);
+  if (in_small_letters(code) != in_small_letters(batch.code))
+    throw UserError(asked_.batch_code_at,
+                    "is " + brimwright::quoted(code) + ", and the batch is " + batch.code,
+                    "take the file of that batch");
+}
+
+void Desk::note(Records& records, const Batch& batch) {
+  if (asked_.changes.empty()) return;
+  records::note(records, batch, asked_.changes,
+                {.today = request_.today,
+                 .noted_at = request_.now,
+                 .confirmed = asked_.confirmed,
+                 .confirmed_at = terms_.place("confirmed")});
+}
+
+void Desk::change() {
+  auto records = Records::in(run_.folder);
+  if (!records)
+    throw UserError({run_.file, ""}, "has no batch that was begun",
+                    "give " + terms_.say({"begin"}) + " when its lye is mixed");
+  Batch batch = picked(*records);
+  records::Act act(*records, act_id(), request_.now, code_ ? "code" : "note",
+                   about("code", batch.code));
+  if (!act.was_done_before()) {
+    check_code_of_file(batch);
+    if (code_) {
+      const std::string before = batch.code;
+      batch = records::with_code(*records, batch, *code_, request_.today, terms_.place("code"));
+      report_.done.push_back("The batch that was " + before + " is " + batch.code + " now.");
+    }
+    note(*records, batch);
+    act.done();
+    tell_noted(batch);
+  }
+  show(*records, batch);
+}
+
+void Desk::tell_noted(const Batch& batch) {
+  if (asked_.changes.empty()) return;
+  std::string all;
+  for (const records::Note& change : asked_.changes)
+    all += (all.empty() ? "" : "; ") + change.key +
+           (change.value.empty() ? " taken back" : " " + change.value);
+  report_.done.push_back("Noted of " + batch.code + ": " + all + ".");
+}
+
+void Desk::show(const Records& records, const Batch& batch) {
+  report_.is_form = true;
+  report_.batches.push_back(NotedBatches(records, request_.today).of(batch));
+}
+
+/// By today's plan, of a batch that has not been begun.
+void Desk::look_at_form(const Records* records) {
+  const FrozenPlan frozen = planned();
+  reports::NotedBatch form{.number = *number_,
+                           .blanks = records::blanks_in(frozen.answer, *number_)};
+  if (records != nullptr) form.reserved = records::reserved_code(*records, run_.key(), *number_);
+  report_.is_form = true;
+  report_.batches.push_back(std::move(form));
+}
+
+void Desk::look() {
+  const auto records = Records::in(run_.folder);
+  if (records && (request_.batch_code || (number_ && newest_batch(*records, run_, *number_))))
+    return show(*records, picked(*records));
+  if (number_) return look_at_form(records ? &*records : nullptr);
+  if (request_.batch_code)
+    throw UserError(terms_.place("batch-code"), "no batch of this run has been begun",
+                    "give " + terms_.say({"begin"}) + " when its lye is mixed");
+  if (!records) return;
+  NotedBatches noted(*records, request_.today);
+  for (const Batch& batch : batches_of(*records, run_)) {
+    report_.batches.push_back(noted.of(batch));
+    report_.in_all = noted.in_all(batch);
+  }
+}
+
+}  // namespace
+
+Reply noted(const NoteRequest& request, const Request& asked, const moulds::Library& library,
+            const Caller& caller) {
+  const reports::NoteReport report = Desk(request, asked.terms, library, caller).report();
+  return {.document =
+              asked.form == Form::json ? reports::note_json(report) : reports::note_text(report)};
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "service/requests.h"
+
+namespace brimwright::service {
+
+/// Notes what happened to a batch, or tells what is noted. What is answered as done is on the disk;
+/// with a complaint nothing is changed.
+Reply noted(const NoteRequest& request, const Request& asked, const moulds::Library& library,
+            const Caller& caller);
+
+}  // namespace brimwright::service
