@@ -25,8 +25,8 @@ room(days
 
 room(records
   USES units trade
-  DOORS act batch_code batch_cost batches blanks content_hash exchange lot_use lots notes noting
-        overview records)
+  DOORS act batch_code batch_cost batches blanks content_hash exchange lot_use lots note notes noting
+        overview records weighing)
 room(schemas
   USES units
   DOORS kinds tidying value_editing)

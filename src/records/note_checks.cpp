@@ -103,9 +103,9 @@ const Blank& NoteChecks::blank_of(const Note& change) const {
   std::vector<std::string> known;
   for (const Blank& one : blanks_) known.push_back(one.key);
   const auto near = nearest_name(change.key, known);
-  throw UserError(change.where, "is nothing that is noted of this batch",
-                  near ? "did you mean " + *near + "?"
-                       : "note RUN --batch " + std::to_string(batch_.number) + " lists all");
+  throw UserError(
+      change.where, "is nothing that is noted of this batch",
+      near ? "did you mean " + *near + "?" : "brimwright note lists all that are, of one batch");
 }
 
 /// As it is kept; empty where it is taken back.

@@ -2,8 +2,8 @@
 
 #include "records/batches.h"
 #include "records/blanks.h"
+#include "records/note.h"
 #include "records/notes.h"
-#include "records/noting.h"
 
 #include <string>
 #include <vector>

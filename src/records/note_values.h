@@ -1,6 +1,6 @@
 #pragma once
 
-#include "records/notes.h"
+#include "records/weighing.h"
 #include "units/quantity.h"
 #include "units/user_error.h"
 

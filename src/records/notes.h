@@ -1,8 +1,8 @@
 #pragma once
 
+#include "records/weighing.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
-#include "units/user_error.h"
 
 #include <chrono>
 #include <cstdint>
@@ -35,14 +35,6 @@ class Notes {
   std::optional<std::chrono::year_month_day> date(const std::string& key) const;
 
   std::map<std::string, Noted> all = {};
-};
-
-/// Pieces of a batch put on a scale together on a day of their cure.
-struct Weighing {
-  std::string day;  // ISO 8601
-  std::int64_t pieces = 0;
-  std::string written = {};
-  Mass together = {};
 };
 
 Notes notes_of(const Records& records, const Batch& batch);

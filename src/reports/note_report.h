@@ -3,6 +3,7 @@
 #include "records/batches.h"
 #include "records/blanks.h"
 #include "records/notes.h"
+#include "records/weighing.h"
 #include "units/remark.h"
 
 #include <cstdint>

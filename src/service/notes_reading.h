@@ -1,6 +1,6 @@
 #pragma once
 
-#include "records/noting.h"
+#include "records/note.h"
 #include "service/requests.h"
 
 #include <optional>
