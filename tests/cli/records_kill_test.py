@@ -43,17 +43,17 @@ while killed < kills:
     killed += writer.returncode == -signal.SIGKILL
     if out.startswith(b"Noted"):
         acknowledged = number
-    with sqlite3.connect(f"file:{file}", uri=True) as database:  # takes back what was left half done, as any reader does
+    # The program's own eyes, now and then: it opens what the kill left, and takes back what was half done.
+    if number % 10 == 0:
+        done = subprocess.run([program, "records", "."], cwd=folder, capture_output=True, text=True)
+        check(done.returncode == 0 and "sound" in done.stdout, f"act {number}: {done.stderr}")
+    with sqlite3.connect(f"file:{file}", uri=True) as database:
         there = {value.split()[1] for (value,) in database.execute("SELECT value FROM note")}
         rows = database.execute("SELECT count(*) FROM note").fetchone()[0]
         check(database.execute("PRAGMA quick_check").fetchone()[0] == "ok", f"act {number}: the file is damaged")
     database.close()
     check(len(there) == 1 and rows == len(keys), f"act {number}: half of it is there: {there}, {rows} rows")
     check(acknowledged <= int(min(there)) <= number, f"act {number}: {there} is there, {acknowledged} was acknowledged")
-    # The program's own eyes, now and then: it opens what the kill left.
-    if number % 20 == 0:
-        done = subprocess.run([program, "records", "."], cwd=folder, capture_output=True, text=True)
-        check(done.returncode == 0 and "sound" in done.stdout, f"act {number}: {done.stderr}")
 check(acknowledged > 0, "none was acknowledged")
 shutil.rmtree(folder)
 end(f"{killed} writers killed, seed {seed}: nothing acknowledged was lost, nothing half done is there")
