@@ -236,6 +236,11 @@ await run({
         const danger = lye.cautions.find(({ severity }) => severity === "danger").text;
         const first = await page.locator(".days > div > *").first().innerText();
         assert.ok(/danger/i.test(first) && first.includes(in_words(danger)), first);
+        assert.equal(
+          await page.locator(".day-strip > svg .chill").count(),
+          lye.batches.length,
+          "a ring for each batch",
+        );
         await check_access(page, "a lye for several batches");
       },
       {

@@ -1,1 +1,1 @@
-import{R as o}from"./chunk-NOD6VTU6.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-XQ4J4AXA.js"));
+import{R as o}from"./chunk-NOD6VTU6.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-O4AIWRMH.js"));

@@ -116,8 +116,18 @@ function bars(days: Days, scale: Scale, one: BatchOnDays): unknown {
 const is_of = ({ of, runs, batches }: DayAct, one: BatchOnDays): boolean =>
   of === one.of && runs.join() === one.runs.join() && batches.includes(one.batch);
 
-const days_with = ({ days }: Days, act: DayAct["act"], one: BatchOnDays): string[] =>
-  days.filter(({ acts }) => acts.some((each) => each.act === act && is_of(each, one))).map(({ day }) => day);
+/** A lye that is shared tells its batches itself. */
+const lyes_of = ({ lyes }: Days, one: BatchOnDays): string[] =>
+  lyes
+    .filter(({ batches }) =>
+      batches.some(({ of, runs, batch }) => of === one.of && runs.join() === one.runs.join() && batch === one.batch),
+    )
+    .map(({ made }) => made);
+
+function days_with(days: Days, act: DayAct["act"], one: BatchOnDays): string[] {
+  const told = days.days.filter(({ acts }) => acts.some((each) => each.act === act && is_of(each, one)));
+  return [...new Set([...told.map(({ day }) => day), ...(act === "chill" ? lyes_of(days, one) : [])])];
+}
 
 function batch_words({ asked, batches }: Days, one: BatchOnDays): string {
   const is_like = ({ of, runs }: BatchOnDays) => of === one.of && runs.join() === one.runs.join();
@@ -140,7 +150,7 @@ function legend({ calendar, days }: Days): unknown[] {
     [true, box("cure"), "curing"],
     [calendar.some(({ off }) => off), box("off"), "day off"],
     [has("cast"), svg`<circle class="cast" cx="13" cy="10" r="3.5" />`, "decorations cast"],
-    [has("chill"), svg`<circle class="chill" cx="13" cy="10" r="7" />`, "weighed out and set to chill"],
+    [has("chill"), svg`<circle class="chill" cx="13" cy="10" r="7" />`, "weighed out the evening before"],
     [true, svg`<line class="due" x1="13" x2="13" y1="0" y2="100%" />`, "ready to hand over"],
   ];
   return signs.filter(([is]) => is).map(([, drawn, words]) => sign(drawn, words));
