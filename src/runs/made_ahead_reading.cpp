@@ -4,6 +4,7 @@
 #include "chemistry/fat_blend.h"
 #include "chemistry/fat_search.h"
 #include "chemistry/lye_solution.h"
+#include "chemistry/water_names.h"
 #include "units/letters.h"
 #include "units/wording.h"
 #include "units/written_number.h"
@@ -30,8 +31,7 @@ bool is_called_solution(const std::string& name) {
 /// Packs, prices and shelf go by it: it must not stand for something else there.
 void refuse_taken_name(const std::string& name, const Place& where) {
   const bool is_alkali = chemistry::names_an_alkali(name) && !is_called_solution(name);
-  if (!is_alkali && chemistry::fats_named(name).empty() && in_small_letters(name) != "water")
-    return;
+  if (!is_alkali && chemistry::fats_named(name).empty() && !chemistry::names_water(name)) return;
   throw UserError(where, quoted(name) + " is what prices call something else",
                   "give it a name of its own, such as \"NaOH solution 50 %\" or \"Hard fats\"");
 }

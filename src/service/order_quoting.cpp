@@ -2,7 +2,9 @@
 
 #include "costing/order_quote.h"
 #include "reports/quote_report.h"
+#include "runs/packaging_reading.h"
 #include "runs/selling_reading.h"
+#include "runs/studio_file.h"
 #include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/quote_asking.h"
@@ -91,6 +93,7 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
   refuse_other_money(ordered, sellings);
   const costing::Selling& selling = sellings.front();
   const runs::Supplies supplies = supplies_for(ordered.front()->run, selling, library);
+  const auto studios = runs::read_packaging(runs::studio_for(ordered.front()->run.file, library));
   std::vector<const planning::Run*> runs;
   for (const auto& one : ordered) runs.push_back(&one->run);
   std::vector<costing::QuotedOrder> orders;
@@ -104,8 +107,11 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
         purchase_for(all_materials(ordered, sellings, *plans.back()), supplies, runs));
     together.push_back(poured_together(ordered, *plans.back()));
   }
+  auto remarks = lone_words(order);
+  for (const auto* run : runs)
+    if (auto words = runs::own_packaging_words(*run, studios)) remarks.push_back(std::move(*words));
   const reports::OrderQuoteReport report{order.file, order.whom_for, order.due, orders,
-                                         selling,    purchases,      together,  lone_words(order)};
+                                         selling,    purchases,      together,  remarks};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

@@ -104,11 +104,6 @@ bool has_own_pack(const std::vector<trade::Pack>& packs, const std::string& mate
   });
 }
 
-bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
-  return std::any_of(packs.begin(), packs.end(),
-                     [&](const trade::Pack& pack) { return pack.material == material; });
-}
-
 Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
   Materials materials;
   for (const auto& line : used) {
@@ -124,6 +119,11 @@ Materials materials_of(const std::vector<planning::CostLine>& used, const planni
 }
 
 }  // namespace
+
+bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
+  return std::any_of(packs.begin(), packs.end(),
+                     [&](const trade::Pack& pack) { return pack.material == material; });
+}
 
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs) {
@@ -160,11 +160,10 @@ Materials materials_beside_base(const planning::Run& run, const planning::Plan& 
   return materials_of(planning::used_beside_base(plan), run);
 }
 
-Materials packaging_for(const planning::Plan& plan,
-                        const std::vector<costing::Packaging>& packaging) {
+Materials packaging_for(const planning::Plan& plan, const runs::PackagingList& packaging) {
   Materials materials;
   for (const auto& one : packaging) {
-    const trade::Fraction all = one.each * trade::Fraction(plan.pieces.sell);
+    const trade::Fraction all = trade::exact(one.each) * trade::Fraction(plan.pieces.sell);
     const Amount used =
         one.is_counted ? whole_pieces(all) : Amount::at_least(all.convert_to<double>() * gram);
     add_materials(materials, {material(one.material, one.material, used)});
@@ -254,7 +253,8 @@ void buy(Buying& buying, const runs::Supplies& supplies,
   for (auto& one : buying.materials) {
     if (one.to_buy.whole() == 0) continue;
     if (!has_pack(buying.packs, one.name)) {
-      (one.name == "water" ? one.is_from_tap : one.is_unpriced) = true;
+      one.is_from_tap = planning::may_be_from_tap(one.name);
+      one.is_unpriced = !one.is_from_tap;
       if (one.is_from_tap) continue;
     }
     needs.push_back({one.name, one.to_buy});

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "costing/selling.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 #include "reports/buying_report.h"
+#include "runs/packaging_reading.h"
 #include "runs/supplies.h"
 
 #include <vector>
@@ -20,8 +20,7 @@ Materials base_materials_in(const planning::Run& run, const planning::Plan& plan
 Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan);
 
 /// What goes round the pieces of `plan` that are sold.
-Materials packaging_for(const planning::Plan& plan,
-                        const std::vector<costing::Packaging>& packaging);
+Materials packaging_for(const planning::Plan& plan, const runs::PackagingList& packaging);
 
 /// Adds `more` to what is there of the same material. UserError where one is counted and the other
 /// weighed.
@@ -34,6 +33,9 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies);
 /// of `runs`.
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs);
+
+/// Whether `packs` has one of `material`, of its own or of goods that serve as it.
+bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material);
 
 /// Buys what `buying.materials` lack at least cost: of the studio's packs, and where it has none of
 /// a material at the prices of `runs`.

@@ -1213,7 +1213,7 @@ ${e}`,o=Eh.get(n);return o||(o=Ih.then(()=>Iv(t)),Ih=o,Eh.set(n,o)),o}async func
         ${e}
       </tbody>
     </table>
-  </div>`;function Wa({parts:t,items:e},n){let o=t.find(i=>i.part===n);return o?e.some(i=>i.part===n&&i.cost!==null)?o.each:"unpriced":"\u2013"}var Ba=(t,{items:e},n)=>Ps(t,e.filter(o=>o.part===n).map(({name:o,amount:i,cost:s,how:a})=>r`<tr>
+  </div>`;function Wa({parts:t,items:e},n){let o=t.find(i=>i.part===n);return o?e.some(i=>i.part===n&&i.cost!==null&&!i.from_tap)?o.each:"unpriced":"\u2013"}var Ba=(t,{items:e},n)=>Ps(t,e.filter(o=>o.part===n).map(({name:o,amount:i,cost:s,how:a})=>r`<tr>
             <th scope="row">${o}</th>
             <td>${s??"unpriced"}</td>
             <td>${a||i}</td>
@@ -1364,24 +1364,26 @@ ${e}`,o=Eh.get(n);return o||(o=Ih.then(()=>Iv(t)),Ih=o,Eh.set(n,o)),o}async func
     <button type="button" @click=${B0}>Keep my ways of selling</button>`}function j0(t,e){let n=[...new Set(t.numbers.flatMap(o=>o.unpriced))];return r`${n.length?r`<p class="alarm">
           <strong>Unpriced</strong>, and so no price to ask: ${n.join(", ")}. The cost leaves it out.
         </p>`:u}
-  ${O_(t,e)} ${q0(t,e)} ${D_(t,e)}
-  ${qa({file:l.run.file,question:Sa(),prices:t.numbers[0].prices,is_old:e})}`}function q0({numbers:t,steps:e,pack_steps:n,gaps:o,currency:i},s){let a=d=>d===null?"":`, ${d} ${i} more`;return r`<div class="worth-making ${s?"old":""}">
+  ${t.remarks.map(o=>r`<p class="hint">${o}</p>`)} ${O_(t,e)}
+  ${q0(t,e)} ${D_(t,e)}
+  ${qa({file:l.run.file,question:Sa(),prices:t.numbers[0].prices,is_old:e})}`}function q0({numbers:t,steps:e,pack_steps:n,pack_steps_untold:o,gaps:i,currency:s},a){let d=c=>c===null?"":`, ${c} ${s} more`;return r`<div class="worth-making ${a?"old":""}">
     <h3>How many is it worth making?</h3>
     <ul class="limits">
-      ${t.flatMap(({around:d})=>d.map(({text:c})=>r`<li><b>${c}</b></li>`))}
-      ${o.map(({from:d,to:c,why:p})=>r`<li><b>${d===c?d:`${d} to ${c}`} cannot be made: ${p}.</b></li>`)}
+      ${t.flatMap(({around:c})=>c.map(({text:p})=>r`<li><b>${p}</b></li>`))}
+      ${i.map(({from:c,to:p,why:m})=>r`<li><b>${c===p?c:`${c} to ${p}`} cannot be made: ${m}.</b></li>`)}
     </ul>
     ${e.length?r`<details>
             <summary>Where the run begins to cost more</summary>
             <ul class="limits">
-              ${e.map(d=>r`<li><b>${d.sell}: ${d.begins}${a(d.more)}</b></li>`)}
+              ${e.map(c=>r`<li><b>${c.sell}: ${c.begins}${d(c.more)}</b></li>`)}
             </ul>
           </details>`:u}
-    ${n.length?r`<details>
+    ${n.length||o.length?r`<details>
             <summary>Where another pack begins</summary>
             <p class="hint">Each material by itself, in its cheapest packs, without postage.</p>
             <ul class="limits">
-              ${n.map(d=>r`<li><b>${d.sell}: ${d.shown_as}${a(d.more)} to lay out</b></li>`)}
+              ${n.map(c=>r`<li><b>${c.sell}: ${c.shown_as}${d(c.more)} to lay out</b></li>`)}
+              ${o.map(({from:c,to:p,shown_as:m,why:_})=>r`<li><b>${c===p?c:`${c} to ${p}`}: ${m}, not told: ${_}.</b></li>`)}
             </ul>
           </details>`:u}
   </div>`}function F_(){let{order:t}=l;if(!t)return r`<h1 tabindex="-1">Order</h1>`;let{open:e}=t,{due:n}=e.now;return r`${tn(e)} ${en(e)}
