@@ -71,6 +71,7 @@ std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) 
   for (const Buying& buying : purchases) {
     for (const auto& one : buying.materials)
       if (one.is_unpriced) once(without, one.shown);
+    for (const auto& note : buying.notes) once(remarks, note.text);
     for (const auto& delivery : buying.purchase.deliveries)
       if (!delivery.postage && !delivery.seller.empty()) once(unknown, delivery.seller);
     for (const auto& make : makes_bought(buying)) once(makes, make);

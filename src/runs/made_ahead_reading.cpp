@@ -81,6 +81,15 @@ void take_solutions(chemistry::Formula& formula, const Fields& batter, const Stu
   chemistry::refuse_flooded_lye(formula, batter.place("lye_from"));
 }
 
+void refuse_blend_in_blend(const Fields& blend, const Studio& studio) {
+  const auto blends = studio.section("blends")->keys();
+  for (const Fields& part : blend.objects("fats"))
+    if (part.is_text("fat") && chemistry::fats_named(part.text("fat")).empty() &&
+        std::find(blends.begin(), blends.end(), part.text("fat")) != blends.end())
+      throw UserError(part.place("fat"), quoted(part.text("fat")) + " is a blend itself",
+                      "list the fats that it is melted of, with their shares of the whole");
+}
+
 void take_blend(chemistry::Formula& formula, const Fields& batter, const Studio& studio) {
   std::string name;
   std::optional<Share> share;
@@ -97,6 +106,7 @@ void take_blend(chemistry::Formula& formula, const Fields& batter, const Studio&
     blend.refuse_unknown();
   }
   const Fields fields = standing(name, batter.place("blend"), studio, "blends", "the blend");
+  refuse_blend_in_blend(fields, studio);
   chemistry::take_blend(formula, chemistry::read_fat_blend(fields, name), share, where);
 }
 

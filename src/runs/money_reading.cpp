@@ -31,10 +31,6 @@ planning::Priced kind_of(const std::string& name, const planning::Run& run) {
   return is_fat ? planning::Priced::fat : planning::Priced::other;
 }
 
-Currency currency_of(const Fields& money) {
-  return currency(money.text("currency"), money.place("currency"));
-}
-
 /// A decoration that is bought is counted, all else is weighed.
 bool is_counted(const std::string& name, const planning::Run& run) {
   return std::any_of(run.decorations.begin(), run.decorations.end(), [&](const auto& decoration) {
@@ -111,7 +107,7 @@ bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run
     if (purse.prices.contains(name)) continue;
     const Fields fields = prices->object(listed);
     const planning::Price price = price_of(fields, purse.currency, name, run);
-    if (price.pieces == 0) ask_for_price(fields, price, kind_of(name, run));
+    ask_for_price(fields, price, price.pieces > 0 ? planning::Priced::piece : kind_of(name, run));
     purse.prices[name] = price;
     added[name] = listed;
   }

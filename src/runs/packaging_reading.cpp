@@ -16,7 +16,7 @@ Packaging one_of(const Fields& fields) {
   const std::string unit = blank == std::string::npos ? "" : each.substr(blank + 1);
   const Place where = fields.place("each_piece");
   if (unit == "piece" || unit == "pieces") {
-    packaging.each = read_number(each.substr(0, blank), where);
+    packaging.each = each.starts_with('-') ? 0 : read_number(each.substr(0, blank), where);
     if (!(packaging.each > 0) || packaging.each > 1000)
       throw UserError(where, quoted(each) + " is not a number of pieces",
                       "write how many go round one piece, such as \"1 piece\"");

@@ -141,6 +141,17 @@ void add_supplies(Selling& selling, const planning::Run& run, const Supplies& su
   }
 }
 
+constexpr Share most_margin = 95 * percent;  // beyond any seller; a slip
+
+/// "0.4 %", which is typed for 40 %.
+void refuse_fraction(Share share, const std::string& what, const Place& where) {
+  if (share == Share{} || share >= 1 * percent) return;
+  throw UserError(where, "is a " + what + " of " + in_percent(share, 3),
+                  "write " +
+                      brimwright::quoted(in_percent(Share::of_one(share.of_one() * 100), 2)) +
+                      " if that is meant; a " + what + " is nothing, or one per cent or more");
+}
+
 bool says_money(const Fields& studio) {
   return std::any_of(money_sections.begin(), money_sections.end(),
                      [&](const char* key) { return studio.has(key); });
@@ -150,6 +161,12 @@ bool says_money(const Fields& studio) {
 
 trade::Asking read_margin(const std::string& typed, const Place& where) {
   const Share margin = read_share(typed, where, "40 %");
+  refuse_fraction(margin, "margin", where);
+  if (margin > most_margin && margin < whole)
+    throw UserError(where,
+                    "is " + in_percent(margin, 2) + " of the price, which is more than " +
+                        "twenty times the cost",
+                    "a share of the cost is a markup; set such a price itself, as a price");
   if (margin >= whole)
     throw UserError(where, "is " + in_percent(margin, 2) + " of the price, which leaves no cost",
                     "give a margin below 100 %; a share of the cost is a markup");
@@ -157,7 +174,9 @@ trade::Asking read_margin(const std::string& typed, const Place& where) {
 }
 
 trade::Asking read_markup(const std::string& typed, const Place& where) {
-  return trade::Markup{read_share(typed, where, "60 %")};
+  const Share markup = read_share(typed, where, "60 %");
+  refuse_fraction(markup, "markup", where);
+  return trade::Markup{markup};
 }
 
 trade::Asking read_set_price(const std::string& typed, const Currency& currency,
@@ -178,10 +197,10 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
                                ? currency(fields->text("currency"), fields->place("currency"))
                                : run.money->currency;
   if (run.money && run.money->currency.code != studios.code && says_money(*fields))
-    throw UserError(
-        fields->place("currency"),
-        "is " + studios.code + ", and the prices of the run are in " + run.money->currency.code,
-        "give both in one currency: nothing is converted");
+    throw UserError(fields->place("currency"),
+                    "is " + studios.code + ", and the prices of " + run.file + " are in " +
+                        run.money->currency.code,
+                    "give both in one currency: nothing is converted");
   Selling selling;
   selling.currency = run.money ? run.money->currency : studios;
   if (run.money)

@@ -19,6 +19,15 @@ namespace {
 
 using trade::Amount;
 
+/// The text under `key`; what else stands there, or nothing, is answered with what could.
+std::string text_at(const Fields& fields, const std::string& key, const std::string& example) {
+  if (fields.is_text(key)) return fields.text(key);
+  throw UserError(
+      fields.place(key),
+      fields.has(key) ? "is no text in quotes, with its unit if it has one" : "is missing",
+      "give it as a text, such as " + quoted(example));
+}
+
 constexpr Share most_waste = 50 * percent;  // beyond any bench; a slip
 
 std::optional<Volume> volume_in(const std::string& text, const Place& where) {
@@ -40,7 +49,7 @@ std::optional<Density> density_of(const std::string& material) {
 
 Amount amount_of(const Fields& fields, const std::string& key, const std::string& material,
                  std::optional<Density> density) {
-  const std::string text = fields.text(key);
+  const std::string text = text_at(fields, key, "5 kg");
   const Place where = fields.place(key);
   if (const auto pieces = pieces_in(text, where)) return *pieces;
   const bool is_in_grams = text.ends_with('g');  // as most are; no volume is
@@ -62,7 +71,8 @@ planning::Priced kind_of(const std::string& material) {
 }
 
 void ask_for_price_of(const Fields& fields, const trade::Pack& pack, const Supplies& supplies) {
-  if (pack.holds.is_pieces()) return;
+  if (pack.holds.is_pieces())
+    return ask_for_price(fields, {pack.paid, {}, pack.holds.whole()}, planning::Priced::piece);
   const bool is_made_ahead = supplies.made_ahead.contains(pack.material);
   ask_for_price(fields, {pack.paid, pack.holds.mass()},
                 is_made_ahead ? planning::Priced::other : kind_of(pack.material));
@@ -74,7 +84,8 @@ ListedPack listed(const Fields& fields, const std::string& material, const std::
   if (holds == "holds" && fields.has("density")) density = fields.density("density");
   ListedPack one{.pack = {.material = material,
                           .holds = amount_of(fields, holds, material, density),
-                          .paid = read_money(fields.text("paid"), currency, fields.place("paid"))},
+                          .paid = read_money(text_at(fields, "paid", "27.50"), currency,
+                                             fields.place("paid"))},
                  .where = fields.place(holds)};
   if (one.pack.holds.whole() == 0)
     throw UserError(one.where, "holds nothing", "say what one pack holds, such as \"5 kg\"");
@@ -205,6 +216,10 @@ void refuse_made_ahead_as_make(const Supplies& supplies) {
 
 }  // namespace
 
+Currency currency_of(const Fields& fields) {
+  return currency(text_at(fields, "currency", "EUR"), fields.place("currency"));
+}
+
 std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
   const auto blank = text.find_last_of(' ');
   const std::string unit = blank == std::string::npos ? "" : text.substr(blank + 1);
@@ -225,8 +240,7 @@ Supplies read_supplies(const Studio& studio) {
   };
   supplies.made_ahead = made_ahead_in(studio);
   const auto packs = section("packs"), prices = section("prices"), sellers = section("sellers");
-  if (packs || prices || sellers)
-    supplies.currency = currency(fields->text("currency"), fields->place("currency"));
+  if (packs || prices || sellers) supplies.currency = currency_of(*fields);
   if (packs) add_packs(supplies, *packs);
   if (prices) add_prices(supplies, *prices);
   if (const auto serves_as = section("serves_as"))

@@ -41,6 +41,9 @@ struct Supplies {
 /// What stands ready, by the names of its "lye_solutions" and "blends".
 std::set<std::string> made_ahead_in(const Studio& studio);
 
+/// The one that all prices of a run's "money" or of a studio are in. UserError where none is named.
+Currency currency_of(const Fields& fields);
+
 /// "50 pieces" or "1 piece"; nothing for what is no count. UserError for a count that is none.
 std::optional<trade::Amount> pieces_in(const std::string& text, const Place& where);
 

@@ -219,7 +219,7 @@ class Gathering {
   void add(const std::string& file, const planning::Run& run, const planning::Plan& plan,
            const std::string& order) {
     agree_on_currency(run, supplies_);
-    add_materials(buying_.materials, packaging_for(plan, runs::packaging_of(run, packaging_)));
+    add_packaging(buying_.materials, run, plan, runs::packaging_of(run, packaging_));
     if (const auto words = runs::own_packaging_words(run, packaging_))
       buying_.notes.push_back({Severity::note, *words});
     runs_.push_back(&run);

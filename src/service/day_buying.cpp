@@ -200,8 +200,8 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
     for (const DayLine& line : file.lines)
       for (const DayPart& part : line.parts) {
         agree_on_currency(*part.run, supplies);
-        add_materials(buying.materials,
-                      packaging_for(*part.plan, runs::packaging_of(*part.run, packaging)));
+        add_packaging(buying.materials, *part.run, *part.plan,
+                      runs::packaging_of(*part.run, packaging));
         if (const auto words = runs::own_packaging_words(*part.run, packaging))
           notes.push_back({Severity::note, *words});
         runs.push_back(part.run);
@@ -209,6 +209,7 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
   }
   take_off_stock(buying.materials, supplies);
   buy(buying, supplies, runs);
+  notes.insert(notes.end(), buying.notes.begin(), buying.notes.end());
   if (buying.packs.empty()) {
     notes.push_back({Severity::caution,
                      "The studio lists no packs (\"packs\", \"sellers\"): no day to order by is "

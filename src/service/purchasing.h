@@ -19,12 +19,13 @@ Materials materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials base_materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan);
 
-/// What goes round the pieces of `plan` that are sold.
-Materials packaging_for(const planning::Plan& plan, const runs::PackagingList& packaging);
+/// Adds what goes round the pieces of `plan`, one of `run`, that are sold.
+void add_packaging(Materials& all, const planning::Run& run, const planning::Plan& plan,
+                   const runs::PackagingList& packaging);
 
-/// Adds `more` to what is there of the same material. UserError where one is counted and the other
-/// weighed.
-void add_materials(Materials& all, const Materials& more);
+/// Adds `more`, of what stands at `where`, to what is there of the same material. UserError where
+/// one is counted and the other weighed.
+void add_materials(Materials& all, const Materials& more, const Place& where = {});
 
 /// Puts waste and shelf into `materials`, and what is then still to buy.
 void take_off_stock(Materials& materials, const runs::Supplies& supplies);
