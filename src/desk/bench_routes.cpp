@@ -2,6 +2,7 @@
 #include "desk/clock.h"
 #include "desk/desk.h"
 #include "desk/desk_parts.h"
+#include "desk/weighed.h"
 #include "schemas/tidying.h"
 #include "units/reading.h"
 
@@ -44,13 +45,13 @@ Json listed_json(const BenchKeeping::Listed& listed) {
           {"complaints", std::move(complaints)}};
 }
 
-/// What is to be changed rests on weights that the page shows, which must be those that are kept.
+std::string called(const BenchBatch& batch) { return "batch " + std::to_string(batch.number); }
+
 void check_seen(const BenchBatch& batch, const std::string& seen) {
-  const std::string which = "batch " + std::to_string(batch.number);
-  if (batch.mark != seen)
-    throw Overtaken({"", "seen"}, "the weights of " + which + " changed just now", "look again");
+  check_mark(batch, seen);
   if (batch.finished_at)
-    throw Overtaken({"", "batch"}, which + " is finished", "start it anew to weigh it once more");
+    throw Overtaken({"", "batch"}, called(batch) + " is finished",
+                    "start it anew to weigh it once more");
 }
 
 Overtaken not_begun(std::int64_t number) {
@@ -59,23 +60,20 @@ Overtaken not_begun(std::int64_t number) {
 
 }  // namespace
 
-/// What the page has weighed, or takes back.
-struct Desk::Weighed {
-  std::string file;
-  std::optional<std::string> text;
-  std::int64_t batch;
-  std::string seen;
-  bool begins;  // a batch that has not been begun yet
+void check_mark(const BenchBatch& batch, const std::string& seen) {
+  if (batch.mark != seen)
+    throw Overtaken({"", "seen"}, "the weights of " + called(batch) + " changed just now",
+                    "look again");
+}
 
-  Weighed(const Fields& fields, bool is_beginning)
-      : file(fields.text("run")),
-        text(text_in(fields)),
-        batch(fields.whole_number("batch", 1, most_batches)),
-        seen(fields.text("seen")),
-        begins(is_beginning) {
-    fields.refuse_unknown();
-  }
-};
+Desk::Weighed::Weighed(const Fields& fields, bool is_beginning)
+    : file(fields.text("run")),
+      text(text_in(fields)),
+      batch(fields.whole_number("batch", 1, most_batches)),
+      seen(fields.text("seen")),
+      begins(is_beginning) {
+  fields.refuse_unknown();
+}
 
 /// The id counts only where the run's file has it: one that is typed, but not saved, is not found
 /// again. Where the file cannot be read, what is typed has to do.

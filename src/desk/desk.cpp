@@ -176,7 +176,7 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 21> routes = {{
+  static constexpr std::array<Route, 24> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -198,6 +198,9 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/bench/weigh_cup", longest_json, quick, &Desk::weigh_cup},
       {"POST", "/api/bench/anew", longest_json, quick, &Desk::anew},
       {"POST", "/api/bench/finish", longest_json, quick, &Desk::finish},
+      {"GET", "/api/record", 0, quick, &Desk::record},
+      {"POST", "/api/record/begin", longest_json, quick, &Desk::begin_record},
+      {"POST", "/api/record/note", longest_json, quick, &Desk::note},
   }};
   has_path = false;
   for (const Route& route : routes) {

@@ -5,6 +5,7 @@
 #include "desk/uploads.h"
 #include "desk/workspace.h"
 #include "service/service.h"
+#include "service/shown_batch.h"
 
 #include <cstdint>
 #include <optional>
@@ -58,11 +59,17 @@ class Desk {
   DeskAnswer weigh_cup(const DeskRequest& request, Budget budget) const;
   DeskAnswer anew(const DeskRequest& request, Budget) const;
   DeskAnswer finish(const DeskRequest& request, Budget) const;
+  // record_routes.cpp
+  DeskAnswer record(const DeskRequest& request, Budget budget) const;
+  DeskAnswer begin_record(const DeskRequest& request, Budget budget) const;
+  DeskAnswer note(const DeskRequest& request, Budget budget) const;
 
   service::Reply replied(const service::Request& request, Budget budget) const;
   HttpAnswer served(const service::Request& request, Budget budget) const;
   struct Weighed;
   BenchRun bench_run(const std::string& file, const std::optional<std::string>& text = {}) const;
+  DeskAnswer noted(const service::NoteRequest& request, const service::ShownBatch& shown,
+                   Budget budget) const;
   DeskAnswer weighed(const Weighed& asked, const BenchKeeping::Change& change, Budget budget) const;
   std::string path_for(const std::string& name, bool may_be_new) const;
 

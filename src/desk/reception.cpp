@@ -2,6 +2,7 @@
 
 #include "desk/answers.h"
 #include "desk/bench_keeping.h"
+#include "desk/record_version.h"
 #include "desk/secret.h"
 #include "units/user_error.h"
 
@@ -74,6 +75,14 @@ Looked looked_at(const Workspace& workspace,
   return looked;
 }
 
+/// The version of what is recorded beside a run; of one that may not be read there is none.
+std::string record_beside(const Workspace& workspace, const std::string& run) try {
+  const std::filesystem::path path = workspace.path_to_read(run, false);
+  return record_version(path.has_parent_path() ? path.parent_path().string() : ".");
+} catch (const UserError&) {
+  return "none";
+}
+
 /// Who may not ask: another site's page, or one of another start.
 std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key) {
   if (!head.key || !is_same_secret(*head.key, key))
@@ -92,7 +101,9 @@ std::optional<HttpAnswer> stranger(const HttpHead& head, const std::string& key)
 /// Files that are looked at until one of them changes or the time is up.
 struct Reception::Watch {
   std::vector<std::pair<std::string, std::string>> known;  // files and their versions
-  std::optional<std::string> bench;  // the version known of what is kept there
+  std::optional<std::string> bench;   // the version known of what is kept there
+  std::optional<std::string> record;  // likewise of what is recorded beside the run
+  std::string run;
   Clock::time_point end;
   Answering answer;
   std::atomic<bool> is_over = false;  // its tab has asked anew, and hears no more of this
@@ -190,6 +201,8 @@ void Reception::begin_watch(const HttpHead& head, const Answering& answer) try {
   const auto watch = std::make_shared<Watch>();
   watch->known = files_in(head);
   if (const auto at = head.query.find("bench"); at != head.query.end()) watch->bench = at->second;
+  if (const auto at = head.query.find("record"); at != head.query.end()) watch->record = at->second;
+  watch->run = value_of(head, "run");
   watch->end = Clock::now() + wait_of(head);
   watch->answer = answer;
   if (const std::string tab = value_of(head, "tab"); !tab.empty()) end_watch_of(tab, watch);
@@ -214,11 +227,15 @@ void Reception::look(const std::shared_ptr<Watch>& watch) {
       const auto [changed, unreadable] = looked_at(workspace_, watch->known);
       const std::string bench = watch->bench ? bench_version(own_) : "";
       const bool has_bench_changed = watch->bench && *watch->bench != bench;
+      const std::string record = watch->record ? record_beside(workspace_, watch->run) : "";
+      const bool has_record_changed = watch->record && *watch->record != record;
       const bool is_at_an_end = watch->is_over || Clock::now() >= watch->end || staff_.is_closing();
-      if (changed.empty() && unreadable.empty() && !has_bench_changed && !is_at_an_end)
+      if (changed.empty() && unreadable.empty() && !has_bench_changed && !has_record_changed &&
+          !is_at_an_end)
         return staff_.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
       Json answer = {{"changed", changed}, {"unreadable", unreadable}};
       if (has_bench_changed) answer["bench"] = bench;
+      if (has_record_changed) answer["record"] = record;
       watch->answer(json_answer(answer));
     } catch (const std::exception& error) {
       watch->answer(fault(error.what()));

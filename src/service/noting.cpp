@@ -41,11 +41,12 @@ std::chrono::sys_days day_of(const std::string& text, const Place& where) {
 class Desk {
  public:
   Desk(const NoteRequest& request, const UserTerms& terms, const moulds::Library& library,
-       const Caller& caller)
+       const Caller& caller, const ShownBatch& shown)
       : request_(request),
         terms_(terms),
         library_(library),
         caller_(caller),
+        shown_(shown),
         run_(run_records(request.file, library)),
         asked_(notes_asked(request, terms)) {
     refuse_what_does_not_go_together();
@@ -81,9 +82,12 @@ class Desk {
   std::string begun_on() const;
   Batch picked(const Records& records) const;
   Batch batch_with_code(const Records& records) const;
+  Batch batch_with_id(const Records& records) const;
   void check_code_of_file(const Batch& batch) const;
   void note(Records& records, const Batch& batch);
   void refuse_begun(const Records& records) const;
+  void refuse_other_weights(const FrozenPlan& frozen) const;
+  void ask_about_unseen(const Records& records, const Batch& batch) const;
   void tell_noted(const Batch& batch);
   void show(const Records& records, const Batch& batch);
 
@@ -94,6 +98,7 @@ class Desk {
   const UserTerms& terms_;
   const moulds::Library& library_;
   const Caller& caller_;
+  const ShownBatch& shown_;
   RunRecords run_;
   NotesAsked asked_;
   std::optional<std::string> code_;
@@ -191,6 +196,46 @@ void Desk::refuse_begun(const Records& records) const {
                       ", or for another making of it give " + terms_.say({"again"}) + " too");
 }
 
+void Desk::refuse_other_weights(const FrozenPlan& frozen) const {
+  if (!shown_.mark) return;
+  const std::string& mark = *shown_.mark;
+  const Json plan = Json::parse(frozen.answer);
+  for (const Json& size : plan.at("batches")) {
+    const auto& numbers = size.at("numbers");
+    if (std::find(numbers.begin(), numbers.end(), *number_) != numbers.end() &&
+        size.at("mark") == mark)
+      return;
+  }
+  throw UserError({run_.file, ""},
+                  "has changed since batch " + std::to_string(*number_) +
+                      " was weighed, and its record would have other weights",
+                  "set the run back to what was weighed, begin the record, and change it then");
+}
+
+/// Somebody else noted another value since the asker looked: neither is written over unasked.
+void Desk::ask_about_unseen(const Records& records, const Batch& batch) const {
+  if (shown_.seen.empty()) return;
+  std::map<std::string, std::string> now;
+  for (const auto& [key, noted] : notes_of(records, batch).all) now[key] = noted.value;
+  for (const auto& weighing : weighings_of(records, batch))
+    now["cured." + weighing.day] =
+        std::to_string(weighing.pieces) + (weighing.pieces == 1 ? " piece, " : " pieces, ") +
+        weighing.written;
+  for (const auto& [key, seen] : shown_.seen) {
+    const auto at = now.find(key);
+    const std::string there = at == now.end() ? "" : at->second;
+    if (there == seen) continue;
+    throw Question({.file = "",
+                    .field = key,
+                    .asks = "seen",
+                    .problem = there.empty()
+                                   ? Words("was taken back meanwhile")
+                                   : Words("was noted as " + brimwright::quoted(there) + " meanwhile"),
+                    .remedy = "say which is right",
+                    .choices = {{{{"seen", there}}}}});
+  }
+}
+
 Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
   Batch batch = records::begin_batch(records,
                                      {.id = schemas::new_id(),
@@ -214,6 +259,7 @@ Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
 void Desk::begin() {
   const FrozenPlan frozen = planned();
   (void)begun_on();
+  refuse_other_weights(frozen);
   Records records = Records::kept_in(run_.folder);
   records::Act act(records, act_id(), request_.now, "begin", about("code", code_.value_or("")));
   if (act.was_done_before()) return show(records, *newest_batch(records, run_, *number_));
@@ -267,8 +313,15 @@ Batch Desk::batch_with_code(const Records& records) const {
                   "name that run");
 }
 
-/// The one that is meant, by its code, its number or because there is no other.
+Batch Desk::batch_with_id(const Records& records) const {
+  for (const Batch& batch : batches_of(records, run_))
+    if (batch.id == *shown_.id) return batch;
+  throw UserError({run_.file, ""}, "has no batch of that id any more", "look again");
+}
+
+/// The one that is meant, by its id, its code, its number or because there is no other.
 Batch Desk::picked(const Records& records) const {
+  if (shown_.id) return batch_with_id(records);
   if (request_.batch_code) return batch_with_code(records);
   if (number_) {
     if (auto batch = newest_batch(records, run_, *number_)) return *batch;
@@ -315,6 +368,7 @@ void Desk::change() {
                    about("code", batch.code));
   if (!act.was_done_before()) {
     check_code_of_file(batch);
+    ask_about_unseen(*records, batch);
     if (code_) {
       const std::string before = batch.code;
       batch = records::with_code(*records, batch, *code_, request_.today, terms_.place("code"));
@@ -370,8 +424,8 @@ void Desk::look() {
 }  // namespace
 
 Reply noted(const NoteRequest& request, const Request& asked, const moulds::Library& library,
-            const Caller& caller) {
-  const reports::NoteReport report = Desk(request, asked.terms, library, caller).report();
+            const Caller& caller, const ShownBatch& shown) {
+  const reports::NoteReport report = Desk(request, asked.terms, library, caller, shown).report();
   return {.document =
               asked.form == Form::json ? reports::note_json(report) : reports::note_text(report)};
 }

@@ -37,6 +37,7 @@
 #include "service/record_keeping.h"
 #include "service/run_planning.h"
 #include "service/scheduling.h"
+#include "service/shown_batch.h"
 #include "service/tidy.h"
 #include "units/complaint_facts.h"
 #include "units/fields.h"
@@ -81,8 +82,8 @@ std::vector<planning::MadeLye> made_lye(planning::Plan& plan, const planning::Ru
 /// Without a lye already weighed, another purity is what all weights are reckoned with.
 void buy_for_all(planning::Run& run, const planning::LyeStory& story) {
   if (!story.used.empty()) return;
-  planning::plan_with(run.pour.formula, story.purities);
-  if (run.pipe) planning::plan_with(run.pipe->formula, story.purities);
+  planning::buy(run.pour.formula, story.purities);
+  if (run.pipe) planning::buy(run.pipe->formula, story.purities);
 }
 
 std::string label_draft(const planning::Run& run, const planning::Plan& plan,
@@ -428,11 +429,15 @@ Abilities abilities() {
           .imports_meshes = sandbox::has_helper(sandbox::Job::import_mesh)};
 }
 
-Reply answer(const Request& request, const moulds::Library& library, const Caller& caller) {
+namespace {
+
+/// What `work` gives, or what it throws in words.
+template <class Work>
+Reply worded(const UserTerms& terms, const Work& work) {
   try {
-    return reply_to(request, library, caller);
+    return work();
   } catch (const Question& question) {
-    return asking(question.in(request.terms));
+    return asking(question.in(terms));
   } catch (const UserErrorWithFacts& error) {
     return complaint_with_facts(error);
   } catch (const UserError& error) {
@@ -447,6 +452,18 @@ Reply answer(const Request& request, const moulds::Library& library, const Calle
             "internal error in brimwright (your files are not at fault); please report it: ") +
         error.what());
   }
+}
+
+}  // namespace
+
+Reply answer(const Request& request, const moulds::Library& library, const Caller& caller) {
+  return worded(request.terms, [&] { return reply_to(request, library, caller); });
+}
+
+Reply answer(const NoteRequest& request, const ShownBatch& shown, const UserTerms& terms,
+             const moulds::Library& library, const Caller& caller) {
+  const Request asked{.what = request, .form = Form::json, .terms = terms};
+  return worded(terms, [&] { return noted(request, asked, library, caller, shown); });
 }
 
 }  // namespace brimwright::service

@@ -75,7 +75,8 @@ struct ServerSettings {
 ///                                     "removed_at", "kept_until"}]}: after that time it is
 ///                                     deleted when another file is removed
 ///   POST /api/removed/forget          {"removed": SECRET}: deletes it -> as /api/removed
-///   GET  /api/changed?file:F=V&file:G=W ...[&bench=V][&wait=S][&tab=T]
+///   GET  /api/changed?file:F=V&file:G=W ...[&run=F&bench=V
+///                                     &record=V][&wait=S][&tab=T]
 ///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
 ///                                     "bench": VERSION}: those of the files that are of another
 ///                                     version than that, names of nothing that may be read, and,
@@ -128,6 +129,23 @@ struct ServerSettings {
 ///                                     -> B
 ///   POST /api/bench/anew              {"run", "batch"}: puts the batch away, for another to begin
 ///   POST /api/bench/finish            {"run", "batch"}; both answer as /api/bench does
+///
+///   GET  /api/record?run=F[&batch=ID] {"version": V, "record": R}: R as `note PATH --json` prints it,
+///                                     of all batches of the run whose record has begun, each with
+///                                     "noted", how many of its blanks are filled in; "blanks" and
+///                                     "cured" of the one with that id alone, or else of the last.
+///                                     A built-in run has none
+///   POST /api/record/begin            {"run", "text", "batch": NUMBER, "seen": MARK, "code",
+///                                     "again": true, "confirmed": [...], "lot": [...],
+///                                     "beyond-stock": [...]} -> {"record": R} of that batch: the
+///                                     record of the batch at the bench, which is frozen now where
+///                                     it is not yet; asked again, the same. 409 where "seen" is
+///                                     not its mark
+///   POST /api/record/note             {"run", "batch": ID, "act": ID of her own, "set": {KEY: TEXT | null},
+///                                     "seen": {KEY: TEXT | null}, "confirmed": [...], "code"} ->
+///                                     {"record": R}: null takes back. With the id of an act
+///                                     that was done it changes nothing; where something else than
+///                                     "seen" is noted by now, it "asks" for "seen"
 ///
 /// What is kept at the bench lies in the folder's own `.brimwright`, on the disk before the answer.
 /// PATH is the file's whole path, links followed; the folder of uploads is left out of whatever is

@@ -1,0 +1,146 @@
+#include "desk/answers.h"
+#include "desk/desk.h"
+#include "desk/desk_parts.h"
+#include "desk/record_version.h"
+#include "desk/weighed.h"
+#include "units/present_moment.h"
+
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <utility>
+
+namespace brimwright::desk {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+std::string folder_of(const std::string& path) {
+  const std::filesystem::path folder = std::filesystem::path(path).parent_path();
+  return folder.empty() ? "." : folder.string();
+}
+
+/// The page's own words for what the command line is told by options.
+UserTerms record_terms() {
+  UserTerms terms = page_terms();
+  terms.say = [say = terms.say](const Answer& answer) {
+    if (answer.member == "begin") return std::string("the word that its lye is mixed");
+    return say(answer);
+  };
+  return terms;
+}
+
+service::NoteRequest dated(const std::string& path) {
+  service::NoteRequest request;
+  request.file = path;
+  request.now = present_moment_with_offset();
+  request.today = request.now.substr(0, 10);
+  request.program = BRIMWRIGHT_VERSION;
+  return request;
+}
+
+/// Nothing is null.
+std::string note_at(const Fields& fields, const std::string& key) {
+  return fields.is_null(key) ? "" : fields.text(key);
+}
+
+std::vector<std::string> texts_at(const Fields& fields, const std::string& key) {
+  return fields.has(key) ? fields.texts(key) : std::vector<std::string>();
+}
+
+void count_noted(Json& record) {
+  for (Json& batch : record["batches"]) {
+    std::size_t noted = batch["cured"].size();
+    for (const Json& blank : batch["blanks"]) noted += blank.contains("noted") ? 1 : 0;
+    batch["noted"] = noted;
+  }
+}
+
+/// What may be noted of a batch takes hundreds of lines, and a run may have been made very often.
+void leave_out_others(Json& record, const std::string& chosen) {
+  Json& batches = record["batches"];
+  std::size_t shown = batches.empty() ? 0 : batches.size() - 1;
+  for (std::size_t i = 0; i < batches.size(); ++i)
+    if (batches[i]["begun"]["id"] == chosen) shown = i;
+  for (std::size_t i = 0; i < batches.size(); ++i) {
+    if (i == shown) continue;
+    batches[i].erase("blanks");
+    batches[i].erase("cured");
+  }
+}
+
+}  // namespace
+
+/// The version is of before what it is the version of.
+DeskAnswer Desk::record(const DeskRequest& request, Budget budget) const {
+  const std::string file = asked(request, "run");
+  if (bench_run(file).is_built_in)
+    return {json_answer(
+        {{"version", "none"}, {"record", {{"batches", Json::array()}, {"run_batches", nullptr}}}})};
+  const std::string path = path_for(file, false);
+  const std::string version = record_version(folder_of(path));
+  DeskAnswer answer = noted(dated(path), {}, budget);
+  if (answer.answer.status != 200) return answer;
+  Json json = Json::parse(answer.answer.body);
+  const auto chosen = request.query.find("batch");
+  leave_out_others(json["record"], chosen == request.query.end() ? "" : chosen->second);
+  json["version"] = version;
+  return {json_answer(json)};
+}
+
+DeskAnswer Desk::noted(const service::NoteRequest& request, const service::ShownBatch& shown,
+                       Budget budget) const {
+  moulds::Library library = library_;
+  library.only_remembered = budget == Budget::quick;
+  const service::Reply reply =
+      service::answer(request, shown, record_terms(), library, {.memory = &memory_});
+  if (reply.status == service::Status::not_yet) throw NeedsSlowQueue{};
+  if (reply.status != service::Status::done) return {refused(reply)};
+  Json record = Json::parse(reply.document);
+  count_noted(record);
+  return {json_answer({{"record", std::move(record)}})};
+}
+
+/// What is recorded are the weights that the bench has frozen, or freezes now. A batch at the bench
+/// is one act: however often and from wherever it is asked, it has one record.
+DeskAnswer Desk::begin_record(const DeskRequest& request, Budget budget) const {
+  const Fields fields = fields_of(request);
+  service::NoteRequest note = dated("");
+  note.begin = true;
+  note.code = fields.optional_text("code");
+  note.again = fields.has("again") && fields.truth("again");
+  note.confirmed = texts_at(fields, "confirmed");
+  note.lots = texts_at(fields, "lot");
+  note.beyond_stock = texts_at(fields, "beyond-stock");
+  const Weighed asked(fields, true);
+  const BenchRun run = bench_run(asked.file);
+  note.file = path_for(asked.file, false);
+  note.batch = std::to_string(asked.batch);
+  const auto look = [&](const BenchBatch& batch) {
+    check_mark(batch, asked.seen);
+    note.act = batch.id;
+  };
+  if (!bench_.change(run, asked.batch, look)) {
+    DeskAnswer frozen = weighed(asked, look, budget);
+    if (frozen.answer.status != 200) return frozen;
+  }
+  return noted(note, {.mark = asked.seen}, budget);
+}
+
+DeskAnswer Desk::note(const DeskRequest& request, Budget budget) const {
+  const Fields fields = fields_of(request);
+  service::NoteRequest note = dated(path_for(fields.text("run"), false));
+  service::ShownBatch shown{.id = fields.uuid("batch")};
+  note.act = fields.uuid("act");
+  note.code = fields.optional_text("code");
+  note.confirmed = texts_at(fields, "confirmed");
+  if (const auto set = fields.optional_object("set"))
+    for (const std::string& key : set->keys()) note.set.push_back(key + "=" + note_at(*set, key));
+  if (const auto seen = fields.optional_object("seen"))
+    for (const std::string& key : seen->keys()) shown.seen.emplace(key, note_at(*seen, key));
+  fields.refuse_unknown();
+  return noted(note, shown, budget);
+}
+
+}  // namespace brimwright::desk
