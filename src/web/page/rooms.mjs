@@ -10,9 +10,10 @@ const uses = {
   figures: ["documents", "program"],
   drawings: ["documents", "program"],
   forms: ["figures", "drawings", "documents", "program"],
-  weighing: ["forms", "figures", "documents", "program"],
+  recording: ["forms", "figures", "documents", "program"],
+  weighing: ["recording", "forms", "figures", "documents", "program"],
   moulds: ["forms", "figures", "drawings", "documents", "program"],
-  views: ["weighing", "moulds", "forms", "figures", "drawings", "documents", "program"],
+  views: ["weighing", "recording", "moulds", "forms", "figures", "drawings", "documents", "program"],
 };
 
 const source = join(dirname(fileURLToPath(import.meta.url)), "source");

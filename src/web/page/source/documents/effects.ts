@@ -15,6 +15,7 @@ import { leave_draft, measure_draft } from "./mould_draft";
 import { last_part } from "./names";
 import { put_in } from "./open_file";
 import { plan_soon } from "./planning";
+import { go_on_with_record } from "./record";
 import { leave_order } from "./order_opening";
 import { save_now, save_soon } from "./saving";
 import { state, take_run, update } from "./state";
@@ -106,6 +107,7 @@ export function wire_effects(): void {
     if (state.held_open === from) update({ held_open: file.file });
     if (file !== state.run) return;
     go_on_at_bench(from);
+    go_on_with_record(from);
     localStorage.setItem("run", file.file);
     void read_studio().then(plan_soon);
   });

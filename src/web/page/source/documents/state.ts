@@ -19,6 +19,7 @@ import type { AtBench, WhipToday } from "./bench_types";
 import { redraw } from "./drawing";
 import type { BesideId, FormulaSlot, Kind, OpenFile, Step } from "./file_types";
 import { run_kind } from "./kinds";
+import type { AtRecord } from "./record_types";
 import type { RunView, View } from "./views";
 
 /** What could make a soap that burns, or burn her. */
@@ -188,6 +189,7 @@ interface State {
   measuring_failed?: string;
 
   bench: AtBench;
+  record: AtRecord;
   whip_today?: WhipToday;
 
   mould?: MouldDraft;
@@ -246,6 +248,7 @@ const current: State = {
   list_complaint: "",
   list_told: "",
   bench: { run: "", batches: [], complaints: [], acts: [] },
+  record: { run: "", batches: [], acts: [] },
   new_formula: { name: "", copied: "" },
   new_order: "",
   printing: {

@@ -3,7 +3,7 @@ export const list_views = ["runs", "orders", "formulas", "moulds", "fats", "tips
 export type ListView = (typeof list_views)[number];
 
 /** In the order of the rail; a run opens on the first. */
-export const run_views = ["weigh", "set-up", "watch", "money", "days", "mould", "print"] as const;
+export const run_views = ["weigh", "record", "set-up", "watch", "money", "days", "mould", "print"] as const;
 export type RunView = (typeof run_views)[number];
 
 export type View = "reading" | "order" | "formula" | ListView | RunView;

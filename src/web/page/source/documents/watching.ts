@@ -1,7 +1,15 @@
 // Other tabs and programs may write any file at any time. Of one that lies open it is then asked which text is to stay;
 // figures that rest on others are struck out at once, and asked for anew.
-import { changes_now, longest_wait_ms, next_changes, type Changes, type Versions } from "../program/api";
+import {
+  changes_now,
+  longest_wait_ms,
+  next_changes,
+  type Changes,
+  type KnownBench,
+  type Versions,
+} from "../program/api";
 import { bench_known, look_at_bench } from "./bench";
+import { look_at_record, record_known } from "./record";
 import type { OpenFile } from "./file_types";
 import { read_studio } from "./beside";
 import { read_formulas } from "./formulas";
@@ -66,11 +74,21 @@ const open_files = (): OpenFile[] => [
   ...files_leant_on(),
 ];
 
+const at_bench_now = (): KnownBench | undefined => {
+  const bench = bench_known();
+  return bench && { ...bench, record: record_known() };
+};
+
 const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
 
 /** Which files are watched, not what they are: one that lies open is no more one beside. */
 const names_now = (): string =>
-  JSON.stringify([[...open_now().keys()], [...known_beside().keys()], bench_known()?.run ?? null]);
+  JSON.stringify([
+    [...open_now().keys()],
+    [...known_beside().keys()],
+    at_bench_now()?.run ?? null,
+    record_known() ?? null,
+  ]);
 
 async function look(hurried: AbortController): Promise<void> {
   const [planned_before] = read_meanwhile();
@@ -78,8 +96,9 @@ async function look(hurried: AbortController): Promise<void> {
   const [open, beside] = [open_now(), known_beside()];
   const of_both = new Map([...beside, ...open]);
   const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
-  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both, bench_known());
+  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both, at_bench_now());
   if (changes.bench !== undefined) await look_at_bench();
+  if (changes.record !== undefined) await look_at_record();
   leave_out(changes.unreadable);
   await look_at_open(open, changes);
   const [changed] = changed_beside(beside, is_one ? changes : await changes_now(beside));
@@ -93,7 +112,7 @@ async function awaited(known: Versions, hurried: AbortController): Promise<Chang
     if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
   }, glance_ms);
   try {
-    return await next_changes(known, bench_known(), hurried.signal);
+    return await next_changes(known, at_bench_now(), hurried.signal);
   } finally {
     window.clearInterval(glance);
   }

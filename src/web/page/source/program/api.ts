@@ -27,11 +27,15 @@ export interface Keep {
 }
 
 /** Members of a question that answer what is asked, and what comes of it. */
-interface Choice {
+export interface Choice {
   unit?: string;
   size?: number[]; // in that unit
   role?: string;
   up?: string;
+  confirmed?: string;
+  seen?: string | true; // nothing is there
+  lot?: string;
+  "beyond-stock"?: string;
 }
 
 /** What is wrong and what to do, as far as either is said. */
@@ -194,16 +198,22 @@ export interface Changes {
   changed: { [file: string]: string | null };
   unreadable: string[]; // names of nothing that may be read
   bench?: string; // another version of what is kept of the run's batches
+  record?: string; // likewise of what is recorded beside the run
 }
 
 /** What is known of the batches of a run. */
 export interface KnownBench {
   run: string;
   version: string;
+  record?: string; // the version of what is recorded of them
 }
 
 const bench_and_version = (bench?: KnownBench): string =>
-  bench ? `&run=${encodeURIComponent(bench.run)}&bench=${encodeURIComponent(bench.version)}` : "";
+  bench
+    ? `&run=${encodeURIComponent(bench.run)}&bench=${encodeURIComponent(bench.version)}${
+        bench.record === undefined ? "" : `&record=${encodeURIComponent(bench.record)}`
+      }`
+    : "";
 
 /** Three quarters of the head that the program puts up with. */
 const longest_address = 12_000;
@@ -216,10 +226,10 @@ export async function changes_now(known: Versions, known_bench?: KnownBench): Pr
   const all: Changes = { changed: {}, unreadable: [] };
   const path = `/api/changed?wait=0${bench_and_version(known_bench)}`;
   for (const part of parted(known)) {
-    const { changed, unreadable, bench } = await json<Changes>("GET", path + part);
+    const { changed, unreadable, bench, record } = await json<Changes>("GET", path + part);
     Object.assign(all.changed, changed);
     all.unreadable.push(...unreadable);
-    all.bench = bench;
+    Object.assign(all, { bench, record });
   }
   return all;
 }

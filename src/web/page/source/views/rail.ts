@@ -1,5 +1,6 @@
 // The views, always at hand: lists of what there is, the run that lies open, undo, and whether it is saved.
 import { html, nothing, svg, type TemplateResult } from "lit";
+import { refused_of } from "../documents/record";
 import { state, update } from "../documents/state";
 import { list_views, run_views, type ListView, type RunView, type View } from "../documents/views";
 import type { Units } from "../program/numbers";
@@ -20,6 +21,7 @@ const lists: Record<ListView, string> = {
 /** Each with its sign, a line drawn on a square of 24. */
 const views: Record<RunView, [words: string, sign: string]> = {
   weigh: ["Weigh", "M4 20h16M6 20l2-9h8l2 9M12 11V7M7 7h10M10 16h4"],
+  record: ["Record", "M6 5h12v15H6zM9.5 3.5h5v3h-5zM9 11h6M9 15h4"],
   "set-up": ["Set up", "M4 7h9m4 0h3M4 17h3m4 0h9M15 4.5v5M9 14.5v5"],
   watch: ["Cautions", "M12 4l9 16H3zM12 10v5M12 17v1"],
   money: ["Piece", "M4 8h16v10H4zM4 8l3-3h10l3 3M9 13h6"],
@@ -130,9 +132,13 @@ interface Mark {
 /** What calls her there. */
 function mark_of(view: RunView): Mark | undefined {
   if (view === "watch" && is_in_danger()) return { sign: "⚠", words: "Danger", is_danger: true };
+  if (view === "record" && is_not_noted()) return { sign: "✗", words: "refused" };
   if (view === "set-up" && is_missing()) return { sign: "○", words: "missing" };
   return undefined;
 }
+
+const is_not_noted = (): boolean =>
+  state.record.run === state.run.file && state.record.batches.some(({ begun }) => refused_of(begun.id) > 0);
 
 const is_missing = (): boolean => state.complaint !== undefined && !state.complaint.is_fault;
 

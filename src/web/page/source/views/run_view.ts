@@ -8,14 +8,16 @@ import type { Plan } from "../program/answers";
 import { complaint } from "./complaint";
 import { days_view } from "./days_view";
 import { money_view } from "./money_view";
+import { record_view } from "../recording/record_view";
 import { mould_view } from "./mould_view";
 import { print_view } from "./print_view";
 import { set_up_view } from "./set_up_view";
 import { watch_view } from "./watch_view";
 import { weigh_view } from "./weigh_view";
+import { show } from "./where";
 
 /** Of a run that is planned. */
-const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> = {
+const views: Record<Exclude<RunView, "weigh" | "record">, (plan: Plan) => TemplateResult> = {
   "set-up": set_up_view,
   watch: watch_view,
   money: money_view,
@@ -27,6 +29,7 @@ const views: Record<Exclude<RunView, "weigh">, (plan: Plan) => TemplateResult> =
 export function run_view(view: RunView): TemplateResult {
   const changed_files = html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)}`;
   if (view === "weigh") return html`${changed_files} ${weigh_view()}`;
+  if (view === "record") return html`${changed_files} ${record_view(() => void show("weigh"))}`;
   const { plan } = state;
   return html`${changed_files} ${complaint()}
     <h1 id="run-title" tabindex="-1">${plan?.run ?? String(state.run.now.name ?? "")}</h1>

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { read_weigh_cup, weigh_cup_of } from "../documents/bench";
 import { redraw } from "../documents/drawing";
+import { newest_record, note_weigh_cup } from "../documents/record";
 import { announce, state } from "../documents/state";
 import { whip_today } from "../documents/whip_today";
 import { counted } from "../figures/batches";
@@ -68,6 +69,7 @@ function take(hand: AtHand, { mark }: Weights, text: string, unit: Unit): void {
     return redraw();
   }
   read_weigh_cup(hand.number, mark, reading);
+  if (hand.kept) void note_weigh_cup(newest_record(hand.number, hand.kept.begun_at), reading);
 }
 
 /** The program's own answer, where its plan of now is still the one that this batch was begun with. */

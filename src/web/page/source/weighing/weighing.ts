@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { follow_run_to_bench, is_waiting, ticked, told_is_read } from "../documents/bench";
 import { redraw } from "../documents/drawing";
+import { follow_run_to_record } from "../documents/record";
 import { state } from "../documents/state";
 import { pieces_of } from "../figures/batches";
 import { explained } from "../figures/explained";
@@ -9,6 +10,7 @@ import { field } from "../forms/field";
 import { choice } from "../forms/form_parts";
 import type { Batter, Vessel } from "../program/answers";
 import { per_cent } from "../program/numbers";
+import { begin_part } from "../recording/begin_part";
 import { at_hand, is_struck, type AtHand, type Weights } from "./at_bench";
 import { batch_choice } from "./batch_choice";
 import { batch_end } from "./batch_end";
@@ -25,17 +27,20 @@ let narrow_part: Part = "pour"; // the one that a narrow screen shows
 /** Its weights stay, whatever becomes of the plan. */
 export const is_begun = (): boolean => at_hand().kept !== undefined;
 
-export function weighing(): TemplateResult {
+/** `show_record` leads to what is noted of the batch. */
+export function weighing(show_record: () => void): TemplateResult {
   follow_run_to_bench();
+  follow_run_to_record();
   const hand = at_hand();
   const is_known = state.bench.version !== undefined || state.bench.failed !== undefined;
   return html`<section class="weighing" data-part=${narrow_part} aria-labelledby="run-title">
     ${head(hand)} ${told(hand)}
     ${
       hand.weights && is_known
-        ? html`${dangers_above(hand.weights)} ${changed_since(hand)} ${weights_of(hand, hand.weights)}`
+        ? html`${dangers_above(hand.weights)} ${changed_since(hand)} ${weights_of(hand, hand.weights, show_record)}`
         : nothing
     }
+    ${hand.weights && is_known && !is_begun_at_lye(hand) ? begin_record(hand, hand.weights, show_record) : nothing}
     ${batch_end(hand)}
   </section>`;
 }
@@ -93,7 +98,7 @@ function told({ number, weights }: AtHand): TemplateResult {
   </div>`;
 }
 
-function weights_of(hand: AtHand, weights: Weights): TemplateResult {
+function weights_of(hand: AtHand, weights: Weights, show_record: () => void): TemplateResult {
   const { vessels } = weights;
   const of = (batter?: Vessel["batter"]) => vessels.filter((one) => one.batter === batter);
   const rest = of();
@@ -104,7 +109,7 @@ function weights_of(hand: AtHand, weights: Weights): TemplateResult {
   return html`${narrow_choice(has_topping, rest)}
     <div class="batters ${has_topping ? "two" : ""}">
       ${part("ahead", "To have ready", drawn(ahead))}
-      ${part("base", has_topping ? "Base" : "Batter", base(hand, weights, of("pour"), ahead))}
+      ${part("base", has_topping ? "Base" : "Batter", base(hand, weights, of("pour"), ahead, show_record))}
       ${
         has_topping
           ? part("topping", "Topping", [
@@ -118,6 +123,26 @@ function weights_of(hand: AtHand, weights: Weights): TemplateResult {
     </div>`;
 }
 
+const is_lye = ({ vessel }: Vessel): boolean => vessel === "lye" || vessel === "lye_pot";
+
+/** Once it is mixed, its record begins where her eyes are; before, at the end. */
+function is_begun_at_lye(hand: AtHand): boolean {
+  const of_base = (hand.weights?.vessels ?? []).filter((one) => is_lye(one) && one.batter !== "pipe");
+  const rows = of_base.flatMap((one) => one.rows);
+  return rows.length > 0 && rows.every(({ key }) => ticked(hand.number, key).is_done);
+}
+
+const begin_record = (hand: AtHand, { plan, batch, mark }: Weights, show: () => void): Drawn =>
+  begin_part({
+    number: hand.number,
+    words: `${hand.of > 1 ? `batch ${hand.number} of ${hand.of}` : "this batch"}, ${pieces_of(plan, batch)}`,
+    seen: mark,
+    since: hand.kept?.begun_at,
+    is_struck: is_struck(hand),
+    is_due: is_begun_at_lye(hand),
+    show,
+  });
+
 type Drawn = TemplateResult | typeof nothing;
 
 const part = (name: string, title: string, inside: Drawn[]): Drawn =>
@@ -129,11 +154,15 @@ const part = (name: string, title: string, inside: Drawn[]): Drawn =>
     : nothing;
 
 /** The line to pour to stands before the layers that it is divided into. */
-function base(hand: AtHand, weights: Weights, vessels: Vessel[], ahead: Vessel[]): Drawn[] {
+function base(hand: AtHand, weights: Weights, vessels: Vessel[], ahead: Vessel[], show_record: () => void): Drawn[] {
   const is_layers = ({ vessel }: Vessel) => vessel === "layers";
   const drawn = (some: Vessel[]) => some.map((one) => vessel_rows(hand, weights, one));
+  const before = vessels.filter((one) => !is_layers(one));
+  const last_lye = before.map(is_lye).lastIndexOf(true);
   return [
-    ...drawn(vessels.filter((one) => !is_layers(one))),
+    ...drawn(before.slice(0, last_lye + 1)),
+    is_begun_at_lye(hand) ? begin_record(hand, weights, show_record) : nothing,
+    ...drawn(before.slice(last_lye + 1)),
     pour_order(hand, weights),
     ...drawn(vessels.filter(is_layers)),
     to_know([...ahead, ...vessels], superfat_of_base(hand, weights)),

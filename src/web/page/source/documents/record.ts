@@ -1,0 +1,261 @@
+// What really happened: the records of the run's batches are the program's, and the same in every tab and on the command
+// line. What is typed is shown at once, and sent until the program has it; what it refuses stays in its field.
+import { Refused, wording } from "../program/api";
+import {
+  note_in_record,
+  read_record,
+  type Blank,
+  type KeptRecord,
+  type RecordedBatch,
+  type Weighing,
+} from "../program/record";
+import {
+  change_note,
+  change_notes,
+  drop_notes,
+  next_note,
+  note_of,
+  notes_storage,
+  pause_ms,
+  put_note,
+  waiting_notes,
+} from "./record_acts";
+import type { AtRecord, NoteAct } from "./record_types";
+import { state, update } from "./state";
+
+const retry_ms = 2000;
+
+export const amend_record = (what: Partial<AtRecord>): void => update({ record: { ...state.record, ...what } });
+
+const draw_notes = (): void => amend_record({ acts: waiting_notes() });
+
+addEventListener("storage", ({ key }) => {
+  if (key === notes_storage()) draw_notes();
+});
+
+/** For each drawing: another run lies open, so its records are read. */
+export function follow_run_to_record(): void {
+  const { file } = state.run;
+  if (!file || state.record.run === file) return;
+  update({ record: { run: file, batches: [], acts: waiting_notes(), chosen: remembered(file) } });
+  void look_at_record().then(send_notes);
+}
+
+/** The example has become the copy that lies open: nothing was recorded of it yet. */
+export function go_on_with_record(from: string): void {
+  if (state.record.run !== from) return;
+  amend_record({ run: state.run.file });
+  void look_at_record();
+}
+
+const chosen_name = (run: string): string => `record ${run}`;
+const remembered = (run: string): string | undefined => sessionStorage.getItem(chosen_name(run)) ?? undefined;
+
+/** What is watched, as soon as it is known. */
+export const record_known = (): string | undefined =>
+  state.record.run === state.run.file ? state.record.version : undefined;
+
+let answers = 0; // so many, so that a list that was read before one of them is not taken for the last word
+
+export async function look_at_record(): Promise<void> {
+  const { run, chosen } = state.record;
+  const before = answers;
+  try {
+    const kept = await read_record(run, chosen);
+    if (run !== state.record.run) return;
+    if (before !== answers || chosen !== state.record.chosen) return await look_at_record();
+    const { batches, run_batches } = kept.record;
+    amend_record({ batches, of: run_batches ?? state.record.of, version: kept.version, failed: undefined });
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (run !== state.record.run) return;
+    amend_record({ failed: wording(error.complaint) });
+    if (may_come(error)) setTimeout(() => state.record.failed !== undefined && void look_at_record(), retry_ms);
+  }
+}
+
+/** Nobody answers now, or this page's key is of an earlier start. */
+const may_come = ({ may_pass, status }: Refused): boolean => may_pass || status >= 500 || [401, 403].includes(status);
+
+/** Of one batch; what is known of the others stays. */
+export function take_record({ record }: KeptRecord, run: string): void {
+  ++answers;
+  if (run !== state.record.run) return;
+  const ids = new Set(record.batches.map(({ begun }) => begun.id));
+  const is_known = (one: RecordedBatch) => ids.has(one.begun.id);
+  const put = (one: RecordedBatch) => record.batches.find(({ begun }) => begun.id === one.begun.id) ?? one;
+  const fresh = record.batches.filter(({ begun }) => !state.record.batches.some((one) => one.begun.id === begun.id));
+  const batches = [...state.record.batches.map((one) => (is_known(one) ? put(one) : one)), ...fresh];
+  amend_record({ batches, of: record.run_batches ?? state.record.of });
+}
+
+/** The one that is looked at: it was chosen, else it was begun last. */
+export function batch_looked_at(): RecordedBatch | undefined {
+  const { batches, chosen } = state.record;
+  return batches.find(({ begun }) => begun.id === chosen) ?? batches.at(-1);
+}
+
+export function choose_record(batch: string): void {
+  sessionStorage.setItem(chosen_name(state.record.run), batch);
+  amend_record({ chosen: batch });
+  void look_at_record();
+}
+
+/** Of that number in the run, the one begun last; since a moment, if one is given. */
+export const newest_record = (number: number, since?: string): RecordedBatch | undefined =>
+  state.record.batches
+    .filter((one) => one.number === number && (!since || new Date(one.begun.begun_at) >= new Date(since)))
+    .at(-1);
+
+/** "12 pieces, 1040 g", as it is noted. */
+export const weighing_words = ({ pieces, written }: Pick<Weighing, "pieces" | "written">): string =>
+  `${pieces} ${pieces === 1 ? "piece" : "pieces"}, ${written}`;
+
+/** What is noted in a blank, or of a weighing on its day. */
+export function noted_in({ blanks, cured }: RecordedBatch, key: string): string {
+  const day = /^cured\.(.+)$/.exec(key)?.[1];
+  const weighing = day && cured?.find(({ on }) => on === day);
+  if (day) return weighing ? weighing_words(weighing) : "";
+  return blanks?.find((one) => one.key === key)?.noted ?? "";
+}
+
+export interface TypedNote {
+  key: string; // of the blank
+  text: string; // as it stands in its field
+  value: string; // and is noted
+  is_left: boolean; // at once; else once the hand rests
+  lacks?: boolean; // a word, and so it waits
+}
+
+export function type_note(batch: RecordedBatch, { key, text, value, is_left, lacks }: TypedNote): void {
+  const seen = noted_in(batch, key);
+  const before = note_of(batch.begun.id, key);
+  if (value === seen && !lacks && (!before || (!before.was_sent && before.seen === seen))) {
+    if (before) drop_notes(({ id }) => id === before.id);
+    return draw_notes();
+  }
+  const is_same = before?.value === value && !before.lacks === !lacks;
+  if (is_same && (before.refused ?? !before.is_typed)) return; // it was asked, and nothing else is typed
+  const { run } = state.record;
+  put_note({ run, batch: batch.begun.id, key, text, value, seen, is_typed: !is_left, lacks });
+  draw_notes();
+  if (is_left) void send_notes();
+  else setTimeout(() => void send_notes(), pause_ms + 50);
+}
+
+/** In one tap. */
+export const note_at_once = (batch: RecordedBatch, key: string, value: string): void =>
+  type_note(batch, { key, text: value, value, is_left: true });
+
+/** She says that it is so: what was asked about, or in place of what somebody else noted. */
+export function insist(act: NoteAct): void {
+  const { refused, value } = act;
+  if (!refused) return;
+  const answer = refused.is_asked ? { confirmed: [value] } : { seen: refused.noted ?? act.seen };
+  change_note(act.id, { ...answer, refused: undefined });
+  draw_notes();
+  void send_notes();
+}
+
+/** What is noted stays, and what is typed goes. */
+export function give_way(act: NoteAct): void {
+  drop_notes(({ id }) => id === act.id);
+  draw_notes();
+}
+
+let is_sending = false;
+
+/** One tab at a time, and one after the other. */
+export async function send_notes(): Promise<void> {
+  if (is_sending) return;
+  is_sending = true;
+  try {
+    await navigator.locks.request(notes_storage(), send_all);
+  } finally {
+    is_sending = false;
+  }
+  if (waiting_notes().some((one) => !one.refused && !one.lacks)) setTimeout(() => void send_notes(), retry_ms);
+}
+
+async function send_all(): Promise<void> {
+  for (let act = next_note(); act; act = next_note()) if (!(await is_sent(act))) return;
+}
+
+/** The run may be called otherwise by now. */
+const run_of = ({ batch, run }: NoteAct): string =>
+  state.record.batches.some(({ begun }) => begun.id === batch) ? state.record.run : run;
+
+async function is_sent(act: NoteAct): Promise<boolean> {
+  const { id, batch, key, value, seen, confirmed } = act;
+  const run = run_of(act);
+  change_note(id, { was_sent: true });
+  try {
+    const kept = await note_in_record({
+      run,
+      batch,
+      act: id,
+      set: { [key]: value || null },
+      seen: { [key]: seen || null },
+      confirmed,
+    });
+    drop_notes((one) => one.id === id);
+    is_there(act, kept);
+    take_record(kept, run);
+    amend_record({ acts: waiting_notes(), unsent: undefined });
+    return true;
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (may_come(error)) {
+      amend_record({ unsent: wording(error.complaint) });
+      return false;
+    }
+    await refuse(act, error);
+    return true;
+  }
+}
+
+/** What is typed there meanwhile goes on from it, and what another blank was refused for may be well now. */
+function is_there({ batch, key }: NoteAct, { record }: KeptRecord): void {
+  const it = record.batches.find(({ begun }) => begun.id === batch);
+  change_notes((one) => {
+    if (one.batch !== batch) return one;
+    if (one.key === key) return it ? { ...one, seen: noted_in(it, key) } : one;
+    return one.refused && !one.refused.is_asked && one.refused.noted === undefined
+      ? { ...one, refused: undefined }
+      : one;
+  });
+}
+
+async function refuse({ id, value }: NoteAct, { complaint }: Refused): Promise<void> {
+  const { asks, choices, problem } = complaint;
+  const seen = asks === "seen" ? (choices?.[0]?.seen ?? "") : undefined;
+  const noted = seen === true ? "" : seen; // by somebody else
+  const words = asks ? problem : wording(complaint);
+  if (noted === value) drop_notes((one) => one.id === id);
+  else change_note(id, { refused: { words, is_asked: asks === "confirmed", noted } });
+  draw_notes();
+  await look_at_record();
+}
+
+/** So many of a batch that are not taken, or wait for a word of hers. */
+export const refused_of = (batch: string): number =>
+  state.record.acts.filter((one) => one.batch === batch && (one.refused ?? one.lacks)).length;
+
+/** A reading that was taken at the weights goes into its blank, where it is plain which one that is. */
+export async function note_weigh_cup(batch: RecordedBatch | undefined, reading: string): Promise<void> {
+  if (!batch || !reading) return;
+  const it = batch.blanks ? batch : await whole_record(batch.begun.id);
+  const cups = it?.blanks?.filter(is_cup_of_topping) ?? [];
+  if (it && cups.length === 1) note_at_once(it, cups[0].key, reading);
+}
+
+async function whole_record(id: string): Promise<RecordedBatch | undefined> {
+  try {
+    return (await read_record(state.record.run, id)).record.batches.find(({ begun }) => begun.id === id);
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    return undefined; // it is asked at the bench, beside the reading
+  }
+}
+
+export const is_cup_of_topping = ({ key }: Blank): boolean => /^topping(-\d+)?\.cup$/.test(key);
