@@ -72,10 +72,10 @@ room(moulds
         mould_workings near_file poured_factor)
 room(chemistry
   USES units schemas
-  DOORS alkali_data alkali_names batter_density density_workings fat fat_blend fat_density fat_search
+  DOORS alkali_data alkali_form alkali_names batter_density density_workings fat fat_blend fat_density fat_search
         fats formula formula_file fragrance_allergens heat_findings heat_workings inci inci_data
-        least_batch liquid_water lye_need lye_solution lye_workings name_words one_material
-        proportions rate_cautions salts superfat theoretical_value user_fats)
+        least_batch liquid_water liquids lye_need lye_solution lye_workings name_words one_material
+        proportions rate_cautions salts superfat theoretical_value user_fats water_names)
 room(planning
   USES units schemas geometry moulds chemistry
   DOORS blanks cost cure cut day_lye embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
@@ -87,7 +87,7 @@ room(costing
   DOORS order_quote quote selling)
 room(runs
   USES units schemas geometry moulds chemistry planning trade costing days
-  DOORS days_reading level_reading named_files order_file run_file selling_reading studio_file
+  DOORS days_reading level_reading named_files order_file packaging_reading run_file selling_reading studio_file
         substitutes supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning trade costing days records

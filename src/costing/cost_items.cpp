@@ -1,5 +1,6 @@
 #include "costing/cost_items.h"
 
+#include "planning/cost.h"
 #include "units/number_text.h"
 #include "units/printing.h"
 
@@ -43,6 +44,7 @@ class Items {
                  brimwright::amount_text(unit.paid) + " ÷ " + amount_text(unit.holds, is_counted) +
                  tax_words();
     }
+    if (price == selling_.prices.end() && planning::may_be_from_tap(price_name)) be_from_tap(item);
     items_.push_back(std::move(item));
   }
 
@@ -73,6 +75,13 @@ class Items {
   }
   static std::string minutes_text(std::chrono::seconds time) {
     return decimal(Fraction(time.count()) / 60) + " min";
+  }
+
+  void be_from_tap(CostItem& item) const {
+    item.name = "Water, from the tap";
+    item.cost = ExactMoney{0, selling_.currency};
+    item.how = item.amount + ", for which no price is listed";
+    item.is_from_tap = true;
   }
 
   /// Work and overhead are told without tax.
@@ -170,9 +179,9 @@ std::vector<CostItem> items_of(const planning::Plan& plan, const Selling& sellin
       items.add_material(CostPart::decorations, one.material, one.material, Fraction(one.casts),
                          true);
   items.add_materials(CostPart::dust, dust);
-  for (const Packaging& one : selling.packaging)
+  for (const planning::Packaging& one : selling.packaging)
     items.add_material(CostPart::packaging, one.material, one.material,
-                       one.each * Fraction(plan.pieces.sell), one.is_counted);
+                       trade::exact(one.each) * Fraction(plan.pieces.sell), one.is_counted);
   if (selling.work) add_work(items, plan, *selling.work, base.batches);
   if (selling.overhead) {
     items.add_overhead("each batch", selling.overhead->each_batch, base.batches);

@@ -20,7 +20,8 @@ struct CostItem {
   std::string amount;  // "1264 g", "46 pieces", "3 h 20 min"
   /// Without tax that she gets back; nothing where the material has no price.
   std::optional<trade::ExactMoney> cost;
-  std::string how = {};  // as a sum: "1264 g × 34.90 ÷ 5000 g"
+  std::string how = {};      // as a sum: "1264 g × 34.90 ÷ 5000 g"
+  bool is_from_tap = false;  // water without a price: its cost is nothing
 };
 
 /// Everything that making `plan` costs, part by part: what is weighed out of each material, its

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/run.h"
 #include "trade/fraction.h"
 #include "trade/pricing.h"
 #include "units/money.h"
@@ -17,13 +18,6 @@ namespace brimwright::costing {
 struct UnitPrice {
   Money paid;
   trade::Fraction holds;  // grams, or pieces of what is counted
-  bool is_counted = false;
-};
-
-/// What goes round each piece that is sold.
-struct Packaging {
-  std::string material;
-  trade::Fraction each;  // grams, or pieces of what is counted
   bool is_counted = false;
 };
 
@@ -46,9 +40,9 @@ struct SellingWay {
 /// All that a studio says of what its soap costs and is sold for.
 struct Selling {
   Currency currency = {};
-  std::map<std::string, UnitPrice> prices;  // by the name that costs go by
-  std::map<std::string, Share> waste;       // of a material, on top of what is used
-  std::vector<Packaging> packaging;
+  std::map<std::string, UnitPrice> prices;     // by the name that costs go by
+  std::map<std::string, Share> waste;          // of a material, on top of what is used
+  std::vector<planning::Packaging> packaging;  // the run's own, or else the studio's
   std::optional<Work> work;
   std::optional<Overhead> overhead;
   std::optional<trade::Tax> tax;

@@ -29,6 +29,7 @@ void count(std::vector<CostLine>& lines, const std::string& name, std::int64_t p
 
 /// What so much of it costs, where it has a price of its own kind.
 std::optional<Money> cost_of(const CostLine& line, const Purse& purse) {
+  if (line.is_from_tap) return Money{0, purse.currency};
   const auto price = purse.prices.find(line.name);
   if (price == purse.prices.end() || (price->second.pieces > 0) != (line.pieces > 0))
     return std::nullopt;
@@ -59,6 +60,8 @@ void use_others(std::vector<CostLine>& lines, const Plan& plan) {
 }
 
 }  // namespace
+
+bool may_be_from_tap(const std::string& material) { return material == "water"; }
 
 std::vector<CostLine> materials_used(const Plan& plan) {
   std::vector<CostLine> lines;
@@ -102,6 +105,7 @@ Cost cost_of(const Plan& plan, const Purse& purse) {
                         [&](const std::string& name) { return purse.prices.contains(name); });
   cost.total = {0, purse.currency};
   for (auto& line : cost.lines) {
+    line.is_from_tap = may_be_from_tap(line.name) && !purse.prices.contains(line.name);
     line.cost = cost_of(line, purse);
     if (!line.cost) {
       cost.unpriced.push_back(line.name);
@@ -115,7 +119,7 @@ Cost cost_of(const Plan& plan, const Purse& purse) {
 
 bool is_any_priced(const Cost& cost) {
   return std::any_of(cost.lines.begin(), cost.lines.end(),
-                     [](const CostLine& line) { return line.cost.has_value(); });
+                     [](const CostLine& line) { return line.cost && !line.is_from_tap; });
 }
 
 }  // namespace brimwright::planning

@@ -9,6 +9,10 @@
 
 namespace brimwright::planning {
 
+/// Whether it is water, which costs nothing where it has no price and no pack: then it is from the
+/// tap.
+bool may_be_from_tap(const std::string& material);
+
 /// All that is used in `plan`, losses included, a line a material by the name that prices call it.
 std::vector<CostLine> materials_used(const Plan& plan);
 /// The same in two: of the base's batter, and of all else.
@@ -22,7 +26,8 @@ std::vector<CostLine> in_parts(const std::vector<CostLine>& lines,
 
 /// What the material used in `plan` costs by the run's prices: price / pack x used, each line
 /// rounded to the coin, divided by the saleable pieces. What is made ahead and has no price of its
-/// own costs what it is made of. What has no price is listed as unpriced, never taken as 0.
+/// own costs what it is made of. What has no price is listed as unpriced, never taken as 0, but for
+/// water, which is then from the tap.
 Cost cost_of(const Plan& plan, const Purse& purse);
 
 }  // namespace brimwright::planning

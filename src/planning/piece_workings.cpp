@@ -170,6 +170,10 @@ std::vector<Working> cost_workings(const Purse& purse, const Cost& cost, std::in
       total.with.push_back({line.name, "unpriced", used});
       continue;
     }
+    if (line.is_from_tap) {
+      total.with.push_back({line.name, "nothing", used + ", from the tap"});
+      continue;
+    }
     const Price& price = purse.prices.at(line.name);
     terms.push_back(in_money(*line.cost));
     total.with.push_back({line.name, terms.back(),

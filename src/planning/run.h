@@ -280,6 +280,13 @@ struct Purse {
       prices;  // by ingredient name: fat id, "NaOH", "water", additive name
 };
 
+/// What goes round each piece that is sold.
+struct Packaging {
+  std::string material;
+  double each = 0;  // grams, or pieces of what is counted
+  bool is_counted = false;
+};
+
 /// What a run was completed with.
 struct FromStudio {
   std::string file;                   // empty: there is no studio
@@ -303,6 +310,7 @@ struct Run {
   std::vector<Dusting> dust;
   Scales scales;
   std::optional<Purse> money;
+  std::optional<std::vector<Packaging>> packaging = {};  // of its own, in place of the studio's
   std::optional<LabelOrder> label = {};
   std::vector<Bottle> bottles = {};
   std::optional<PotQuestion> lye_pot = {};

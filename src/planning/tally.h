@@ -181,6 +181,7 @@ struct CostLine {
   std::optional<Money> cost;
   std::vector<MadeOf> made_of = {};  // where she makes it ahead herself
   std::int64_t pieces = 0;           // of what is counted, and then not weighed
+  bool is_from_tap = false;          // water without a price: its cost is nothing
 };
 struct Cost {
   std::vector<CostLine> lines;

@@ -16,17 +16,17 @@ namespace {
 
 constexpr auto file = "data/usual_bench.json";
 
-/// What is usual for a kilogram, in a currency of a euro's worth.
+/// What is usual for a kilogram or a piece, in a currency of a euro's worth.
 struct UsualPrices {
   struct Range {
     double least, most;
   };
-  std::array<Range, 4> by_kind;  // in the order of Priced
+  std::array<Range, 5> by_kind;  // in the order of Priced
   std::map<std::string, double, std::less<>> worth_of_a_euro;
 };
 
 std::size_t index_of(const std::string& kind) {
-  const std::array<std::string, 4> kinds = {"water", "alkali", "fat", "other"};
+  const std::array<std::string, 5> kinds = {"water", "alkali", "fat", "other", "piece"};
   std::size_t i = 0;
   while (kinds.at(i) != kind) ++i;
   return i;
@@ -49,6 +49,7 @@ const UsualPrices& usual_prices() {
 
 std::string what_is_bought(Priced kind) {
   if (kind == Priced::water) return "a kilogram of water";
+  if (kind == Priced::piece) return "one piece of what is counted";
   if (kind == Priced::alkali) return "a kilogram of alkali";
   return kind == Priced::fat ? "a kilogram of a fat" : "a kilogram of anything stirred in or on";
 }
@@ -67,13 +68,16 @@ void ask_for_price(const Fields& fields, const Price& price, Priced kind) {
   const auto range = usual_prices().by_kind.at(static_cast<std::size_t>(kind));
   const double least = range.least * worth->second, most = range.most * worth->second;
   const double paid = static_cast<double>(price.paid.coins) / std::pow(10.0, currency.decimals);
-  const double per_kilogram = paid / (price.pack / kilogram);
-  const std::string unit = " " + currency.code + "/kg";
+  const bool is_counted = kind == Priced::piece;
+  const double each =
+      paid / (is_counted ? static_cast<double>(price.pieces) : price.pack / kilogram);
+  const std::string unit = " " + currency.code + (is_counted ? " a piece" : "/kg");
   ask_once(fields, fields.place(),
-           {least, most, trimmed(least, 2) + " to " + trimmed(most, 0) + unit, what_is_bought(kind),
-            "g and kg mixed up, a pack's price for a kilogram's, a lost point",
+           {least, most, trimmed(least, 4) + " to " + trimmed(most, 0) + unit, what_is_bought(kind),
+            is_counted ? "a pack's price for a piece's, or a lost point"
+                       : "g and kg mixed up, a pack's price for a kilogram's, a lost point",
             "common practice, no source"},
-           per_kilogram, trimmed(per_kilogram, per_kilogram < 1 ? 4 : 2) + unit);
+           each, trimmed(each, each < 1 ? 4 : 2) + unit);
 }
 
 }  // namespace brimwright::planning

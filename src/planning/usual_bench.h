@@ -10,10 +10,10 @@ namespace brimwright::planning {
 const UsualMeasures& usual_bench();
 
 /// What a price is paid for.
-enum class Priced { water, alkali, fat, other };
+enum class Priced { water, alkali, fat, other, piece };
 
-/// Asks for a price, which stands in `fields`, that is far from usual for a kilogram. Prices in a
-/// currency whose worth is not known here are not asked for.
+/// Asks for a price, which stands in `fields`, that is far from usual for a kilogram, or for a
+/// piece of what is counted. Prices in a currency whose worth is not known here are not asked for.
 void ask_for_price(const Fields& fields, const Price& price, Priced kind);
 
 }  // namespace brimwright::planning

@@ -1,8 +1,10 @@
 #include "planning/weighed_lye.h"
 
 #include "chemistry/fat_blend.h"
+#include "chemistry/liquids.h"
 #include "chemistry/lye_need.h"
 #include "chemistry/lye_solution.h"
+#include "chemistry/proportions.h"
 #include "planning/batch_sums.h"
 #include "planning/plan_cautions.h"
 #include "planning/scales.h"
@@ -390,6 +392,18 @@ void take_up(BatterTally& batter, const MadeLye& made) {
 }
 
 }  // namespace
+
+void plan_with(Formula& formula, const std::vector<BoughtPurity>& purities) {
+  if (purities.empty()) return;
+  buy(formula, purities);
+  chemistry::settle_liquids(formula);
+  const Place& where = purities.front().where;
+  if (std::any_of(formula.alkalis.begin(), formula.alkalis.end(),
+                  [](const auto& one) { return one.solution.has_value(); }))
+    chemistry::refuse_flooded_lye(formula, where);
+  else
+    chemistry::refuse_starved_lye(chemistry::proportions(formula), where);
+}
 
 void buy(Formula& formula, const std::vector<BoughtPurity>& purities) {
   for (auto& alkali : formula.alkalis)

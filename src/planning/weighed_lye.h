@@ -55,7 +55,12 @@ struct LyeStory {
   std::vector<BoughtPurity> purities;
 };
 
-/// Sets the purities of `formula` to those of the bags bought.
+/// Sets the purities of `formula`, of which nothing is weighed yet, to those of the bags bought,
+/// and settles anew what its liquids replace. UserError where they then leave no lye that
+/// dissolves.
+void plan_with(chemistry::Formula& formula, const std::vector<BoughtPurity>& purities);
+
+/// The same where all but the alkali is weighed already and stays as it is.
 void buy(chemistry::Formula& formula, const std::vector<BoughtPurity>& purities);
 
 /// What is to be put in, on the maker's scales, and what then comes out.

@@ -84,6 +84,8 @@ Sheet buying_sheet(const Buying& buying, const std::string& printed_at);
 using trade::amount_shown_down;
 using trade::amount_shown_up;
 using trade::pack_size;
+/// That water is from the tap, where it has no price and no pack.
+std::string tap_words();
 /// What people call a material of the list.
 std::string shown_as(const Buying& buying, const std::string& material);
 /// "Olive oil", or "Goldmill olive, in place of Olive oil".

@@ -49,6 +49,11 @@ bool is_of_shelf(const Buying::Material& material) {
   return material.to_buy.whole() == 0 && material.needed.whole() > 0 && !is_to_be_made(material);
 }
 
+std::string tap_words() {
+  return "Water is taken from the tap: it has no price and no pack, so it costs nothing and is not "
+         "bought. If you buy it, list it as \"distilled water\".";
+}
+
 std::string shown_as(const Buying& buying, const std::string& material) {
   const auto known =
       std::find_if(buying.materials.begin(), buying.materials.end(),

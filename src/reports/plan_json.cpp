@@ -138,6 +138,7 @@ Json cost_json(const planning::Cost& cost, const planning::Run& run) {
     else
       json_of["g"] = grams(line.used);
     json_of["amount"] = line.cost ? Json(amount_text(*line.cost)) : Json(nullptr);
+    if (line.is_from_tap) json_of["from_tap"] = true;
     lines.push_back(std::move(json_of));
   }
   json["materials"] = lines;

@@ -161,7 +161,9 @@ std::string cost_text(const planning::Plan& plan, const planning::Run& run) {
   for (const auto& l : cost.lines)
     table.row({material_name(l.name, run),
                l.pieces > 0 ? counted(l.pieces, "piece") : fixed_grams(l.used),
-               l.cost ? amount_text(*l.cost) + " " + code : "unpriced"});
+               l.is_from_tap ? "from the tap"
+               : l.cost      ? amount_text(*l.cost) + " " + code
+                             : "unpriced"});
   table.rule();
   table.row({"Material of the run", "", amount_text(cost.total) + " " + code});
   table.row({"Material of one saleable piece", "", amount_text(cost.per_piece) + " " + code});

@@ -46,8 +46,11 @@ CsvTable csv_of(const Report& report, DecimalMark mark) {
 std::string quote_csv(const QuoteReport& report, DecimalMark mark) {
   CsvTable csv = csv_of(report, mark);
   if (const auto steps = steps_table(report)) add_rows(csv, *steps, report.selling.currency.code);
-  if (const auto packs = pack_steps_table(report))
+  if (const auto packs = pack_steps_table(report)) {
     add_rows(csv, *packs, report.selling.currency.code);
+    for (const auto& remark : untold_remarks(report))
+      csv.row({{packs->title}, {""}, {"why not told"}, {""}, {remark}, {""}});
+  }
   return csv.take();
 }
 

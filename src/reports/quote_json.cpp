@@ -77,7 +77,8 @@ Json number_json(const costing::QuotedNumber& number, const Place& where) {
                      {"name", item.name},
                      {"amount", item.amount},
                      {"cost", item.cost ? Json(amount_text(cost.items[i])) : Json(nullptr)},
-                     {"how", item.how}});
+                     {"how", item.how},
+                     {"from_tap", item.is_from_tap}});
   }
   for (const auto& [way, told] : number.prices)
     prices.push_back(told_json(way, told, amount_text(told.asked), where));
@@ -110,18 +111,26 @@ Json step_json(const costing::Step& step, const Place& where) {
 }  // namespace
 
 std::string quote_json(const QuoteReport& report) {
-  const auto& [run, quote, selling, purchases, begun] = report;
+  const auto& run = report.run;
+  const auto& quote = report.quote;
+  const auto& begun = report.pack_steps;
   const Place where{run.file, ""};
   Json numbers = Json::array(), steps = Json::array(), gaps = Json::array(), costs = Json::array();
   for (std::size_t i = 0; i < quote.numbers.size(); ++i) {
     numbers.push_back(number_json(quote.numbers[i], where));
-    numbers.back()["cash"] = cash_json(purchases[i]);
+    numbers.back()["cash"] = cash_json(report.purchases[i]);
   }
   for (const auto& step : quote.steps) steps.push_back(step_json(step, where));
-  Json packs = Json::array();
-  for (const auto& [sell, material, shown, more] : begun)
+  Json packs = Json::array(), untold = Json::array();
+  for (const auto& [sell, material, shown, more] : begun.told)
     packs.push_back(
         {{"sell", sell}, {"material", material}, {"shown_as", shown}, {"more", amount_text(more)}});
+  for (const auto& [material, shown, from, to] : begun.untold)
+    untold.push_back({{"material", material},
+                      {"shown_as", shown},
+                      {"from", from},
+                      {"to", to},
+                      {"why", why_untold()}});
   for (const auto& gap : quote.gaps)
     gaps.push_back({{"from", gap.from}, {"to", gap.to}, {"why", gap.why}});
   for (const auto& [sell, each] : quote.costs)
@@ -129,13 +138,15 @@ std::string quote_json(const QuoteReport& report) {
   return json_document({{"schema", "brimwright.quote/1"},
                         {"run", run.name},
                         {"source", run.file},
-                        {"currency", selling.currency.code},
-                        {"has_tax", selling.tax.has_value()},
+                        {"currency", report.selling.currency.code},
+                        {"has_tax", report.selling.tax.has_value()},
                         {"numbers", numbers},
                         {"steps", steps},
                         {"pack_steps", packs},
+                        {"pack_steps_untold", untold},
                         {"gaps", gaps},
-                        {"costs", costs}});
+                        {"costs", costs},
+                        {"remarks", notes_of(report)}});
 }
 
 std::string quote_json(const OrderQuoteReport& report) {
@@ -166,7 +177,7 @@ std::string quote_json(const OrderQuoteReport& report) {
                         {"currency", report.selling.currency.code},
                         {"has_tax", report.selling.tax.has_value()},
                         {"times", times},
-                        {"remarks", report.remarks}});
+                        {"remarks", notes_of(report)}});
 }
 
 }  // namespace brimwright::reports

@@ -23,13 +23,25 @@ struct PackStep {
   Money more;                   // than one piece fewer asks for
 };
 
+/// A material whose cheapest packs were too much work to find, so that no step of it between these
+/// numbers of pieces is told.
+struct UntoldPacks {
+  std::string material, shown;
+  std::int64_t from = 0, to = 0;
+};
+struct PackSteps {
+  std::vector<PackStep> told;
+  std::vector<UntoldPacks> untold = {};
+};
+
 /// A quote of a run, and the purchase for each of its numbers of pieces.
 struct QuoteReport {
   const planning::Run& run;
   const costing::Quote& quote;
   const costing::Selling& selling;
   const std::vector<Buying>& purchases;
-  const std::vector<PackStep>& pack_steps;
+  const PackSteps& pack_steps;
+  std::vector<std::string> remarks = {};  // on how the run is read
 };
 
 /// The same of an order, for each number of times that it is made; at least one.

@@ -1,5 +1,7 @@
 #include "reports/quote_tables.h"
 
+#include "reports/quote_purchase.h"
+#include "reports/quote_rows.h"
 #include "units/printing.h"
 #include "units/wording.h"
 
@@ -38,25 +40,6 @@ std::string costs_heading(const std::string& what, const costing::Selling& selli
   return what + ", in " + selling.currency.code + (selling.tax ? ", without tax" : "");
 }
 
-using Cell = std::function<std::string(std::size_t)>;
-
-/// Rows of a table, a cell for each of its columns.
-class Rows {
- public:
-  explicit Rows(std::size_t columns) : columns_(columns) {}
-
-  void add(const std::string& name, const Cell& cell, bool is_sum = false) {
-    rows_.push_back({name, {}, is_sum});
-    for (std::size_t i = 0; i < columns_; ++i) rows_.back().cells.push_back(cell(i));
-  }
-  void head(const std::string& name) { rows_.push_back({name}); }
-  std::vector<QuoteRow> take() { return std::move(rows_); }
-
- private:
-  std::size_t columns_;
-  std::vector<QuoteRow> rows_;
-};
-
 // What stands below the price of a piece and that of a whole order alike.
 
 template <class Told>
@@ -70,105 +53,6 @@ void add_where_it_goes(Rows& rows, const costing::Selling& selling, const Place&
   rows.add("left for you", [&](auto i) { return in_money(told(i).profit, where); });
   rows.add("margin, of the price", [&](auto i) { return in_percent_of(told(i).margin); });
   rows.add("markup, on the cost", [&](auto i) { return in_percent_of(told(i).markup); });
-}
-
-// What is laid out now, in whole packs.
-
-std::string sum_of(const Buying& buying, const std::function<Money(const trade::Delivery&)>& part) {
-  const auto& purchase = buying.purchase;
-  if (!purchase.total) return "0";
-  Money sum{0, purchase.total->currency};
-  for (const auto& delivery : purchase.deliveries) sum = sum + part(delivery);
-  return amount_text(sum);
-}
-
-const Buying::Material* material_in(const Buying& buying, const std::string& name) {
-  const auto known = std::find_if(buying.materials.begin(), buying.materials.end(),
-                                  [&](const Buying::Material& one) { return one.name == name; });
-  return known == buying.materials.end() ? nullptr : &*known;
-}
-
-std::vector<QuoteTable> purchase_tables(const std::vector<Buying>& purchases, std::size_t from,
-                                        std::size_t columns, const costing::Selling& selling,
-                                        const std::vector<std::string>& heads) {
-  const auto of = [&](std::size_t i) -> const Buying& { return purchases[from + i]; };
-  Rows sums(columns), left(columns);
-  sums.add("Packs", [&](auto i) {
-    return sum_of(of(i), [](const trade::Delivery& delivery) { return delivery.goods; });
-  });
-  sums.add("Postage", [&](auto i) {
-    return sum_of(of(i), [](const trade::Delivery& delivery) {
-      return delivery.postage.value_or(Money{0, delivery.goods.currency});
-    });
-  });
-  sums.add(
-      "To lay out",
-      [&](auto i) {
-        const auto& total = of(i).purchase.total;
-        return total ? amount_text(*total) : std::string("0");
-      },
-      true);
-  for (const auto& material : of(0).materials) {
-    const auto in = [&](std::size_t i) { return material_in(of(i), material.name); };
-    bool is_bought = false;
-    for (std::size_t i = 0; i < columns; ++i)
-      is_bought = is_bought || (in(i) != nullptr && in(i)->bought.whole() > 0);
-    if (is_bought)
-      left.add(material.shown, [&](auto i) {
-        return in(i) == nullptr ? std::string() : amount_shown_down(in(i)->left());
-      });
-  }
-  std::vector<QuoteTable> tables = {{"TO LAY OUT NOW, whole packs less what you have, in " +
-                                         selling.currency.code + (selling.tax ? ", as paid" : ""),
-                                     heads, sums.take()}};
-  if (auto rows = left.take(); !rows.empty())
-    tables.push_back({"LEFT OF THEM WHEN ALL IS MADE", heads, std::move(rows)});
-  return tables;
-}
-
-/// What the sums to lay out leave out, or take for more than is known.
-std::vector<std::string> purchase_remarks(const std::vector<Buying>& purchases) {
-  std::vector<std::string> remarks, without, unknown, makes;
-  bool is_proved = true;
-  const auto once = [](std::vector<std::string>& names, const std::string& name) {
-    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
-  };
-  for (const Buying& buying : purchases) {
-    for (const auto& one : buying.materials)
-      if (one.is_unpriced) once(without, one.shown);
-    for (const auto& delivery : buying.purchase.deliveries)
-      if (!delivery.postage && !delivery.seller.empty()) once(unknown, delivery.seller);
-    for (const auto& make : makes_bought(buying)) once(makes, make);
-    is_proved = is_proved && !buying.purchase.at_least;
-  }
-  const auto listed = [](const std::vector<std::string>& names) {
-    std::string all;
-    for (const auto& name : names) all += (all.empty() ? "" : ", ") + name;
-    return all;
-  };
-  if (!without.empty())
-    remarks.push_back("No pack is listed of " + listed(without) +
-                      ": what is to lay out leaves that out.");
-  if (!unknown.empty())
-    remarks.push_back("The postage of " + listed(unknown) +
-                      " is not given, and not in what is to lay out.");
-  for (const auto& make : makes)
-    remarks.push_back("What is to lay out buys " + make + ", by your word (\"serves_as\").");
-  if (!is_proved)
-    remarks.emplace_back("What is to lay out is not proved to be the least that is possible.");
-  return remarks;
-}
-
-std::string unpriced_remark(const std::vector<std::string>& names) {
-  std::string listed;
-  for (const auto& name : names) listed += (listed.empty() ? "" : ", ") + name;
-  return "UNPRICED: " + listed +
-         ". The costs leave them out, and there is no price to ask before they have one.";
-}
-
-std::string below_cost(const std::string& way, const std::string& asked,
-                       const std::string& on_what) {
-  return "BELOW COST: " + way + " at " + asked + " loses money on " + on_what + ".";
 }
 
 /// Some of a run's numbers of pieces, with what was rounded of each.
@@ -236,7 +120,7 @@ class Columns {
   /// Nothing in it has a price.
   static bool is_unpriced(const QuotedNumber& number, costing::CostPart part) {
     return std::none_of(number.items.begin(), number.items.end(), [&](const auto& item) {
-      return item.part == part && item.cost.has_value();
+      return item.part == part && item.cost && !item.is_from_tap;
     });
   }
 
@@ -343,27 +227,6 @@ class OrderColumns {
   std::vector<std::string> heads_;
 };
 
-void add_alarms(std::vector<std::string>& alarms, const std::string& of,
-                const QuotedNumber& number) {
-  const std::string pieces = of + std::to_string(number.pieces.sell) + " pieces";
-  const std::string begin = pieces + ": ", each_of_them = "each of " + pieces;
-  for (const auto& danger : number.dangers) alarms.push_back(begin + danger);
-  for (const auto& [way, told] : number.prices)
-    if (told.profit.coins < 0)
-      alarms.push_back(below_cost(way.name, amount_text(told.asked), each_of_them));
-}
-
-void add_way_to_a_price(std::vector<std::string>& remarks, const costing::Selling& selling,
-                        const std::string& way_to_a_price) {
-  if (selling.ways.empty()) remarks.push_back("No price to ask: " + way_to_a_price + ".");
-}
-
-std::int64_t largest(const costing::Quote& quote) {
-  std::int64_t most = 0;
-  for (const auto& number : quote.numbers) most = std::max(most, number.pieces.sell);
-  return most;
-}
-
 }  // namespace
 
 std::string in_money(const ExactMoney& money, const Place& where) {
@@ -392,81 +255,5 @@ std::vector<QuoteTable> tables_of(const OrderQuoteReport& report, std::size_t fr
 
 std::size_t columns_of(const QuoteReport& report) { return report.quote.numbers.size(); }
 std::size_t columns_of(const OrderQuoteReport& report) { return report.orders.size(); }
-
-std::optional<QuoteTable> steps_table(const QuoteReport& report) {
-  const auto& steps = report.quote.steps;
-  if (steps.empty()) return std::nullopt;
-  QuoteTable table{.title = "STEPS, up to " + std::to_string(2 * largest(report.quote)) + " pieces",
-                   .heads = {"piece", "fillings", "batches", "tray fills", "bags", "costs more by"},
-                   .rows = {},
-                   .needs_heads = true};
-  const auto up = [](std::int64_t before, std::int64_t after) {
-    const std::int64_t more = after - before;
-    return more == 0 ? std::string() : (more > 0 ? "+" : "") + std::to_string(more);
-  };
-  const Place where{report.run.file, ""};
-  for (const auto& [sell, before, after, more] : steps)
-    table.rows.push_back({std::to_string(sell),
-                          {up(before.fillings, after.fillings), up(before.batches, after.batches),
-                           up(before.tray_fills, after.tray_fills), up(before.bags, after.bags),
-                           more ? in_money(*more, where) : "unpriced"}});
-  return table;
-}
-
-std::optional<QuoteTable> pack_steps_table(const QuoteReport& report) {
-  if (report.pack_steps.empty()) return std::nullopt;
-  QuoteTable table{.title = "ANOTHER PACK, up to " + std::to_string(2 * largest(report.quote)) +
-                            " pieces: each material by itself, no postage",
-                   .heads = {"piece", "of", "to lay out more"},
-                   .rows = {},
-                   .needs_heads = true};
-  for (const PackStep& step : report.pack_steps)
-    table.rows.push_back({std::to_string(step.sell), {step.shown, amount_text(step.more)}});
-  return table;
-}
-
-std::vector<std::string> alarms_of(const QuoteReport& report) {
-  std::vector<std::string> alarms;
-  for (const auto& number : report.quote.numbers) add_alarms(alarms, "", number);
-  return alarms;
-}
-
-std::vector<std::string> alarms_of(const OrderQuoteReport& report) {
-  std::vector<std::string> alarms;
-  for (const auto& order : report.orders)
-    for (const auto& [run, number] : order.lines) add_alarms(alarms, run + ", ", number);
-  return alarms;
-}
-
-std::vector<std::string> remarks_of(const QuoteReport& report, const std::string& way_to_a_price) {
-  std::vector<std::string> remarks;
-  const auto& unpriced = report.quote.numbers.front().unpriced;
-  if (!unpriced.empty()) remarks.push_back(unpriced_remark(unpriced));
-  add_way_to_a_price(remarks, report.selling, way_to_a_price);
-  for (auto& remark : purchase_remarks(report.purchases)) remarks.push_back(std::move(remark));
-  if (report.quote.numbers.size() == 1)
-    for (const auto& one : report.quote.numbers.front().around) remarks.push_back(one.text);
-  for (const auto& [from, to, why] : report.quote.gaps)
-    remarks.push_back(
-        (from == to ? std::to_string(from) : std::to_string(from) + " to " + std::to_string(to)) +
-        " cannot be made: " + why + ".");
-  return remarks;
-}
-
-std::vector<std::string> remarks_of(const OrderQuoteReport& report,
-                                    const std::string& way_to_a_price) {
-  std::vector<std::string> remarks;
-  const auto& unpriced = report.orders.front().unpriced;
-  if (!unpriced.empty()) remarks.push_back(unpriced_remark(unpriced));
-  add_way_to_a_price(remarks, report.selling, way_to_a_price);
-  for (auto& remark : purchase_remarks(report.purchases)) remarks.push_back(std::move(remark));
-  for (std::size_t i = 0; i < report.orders.size(); ++i)
-    for (const PouredTogether& one : report.together[i])
-      remarks.push_back(
-          (report.orders.size() == 1 ? "" : "x " + std::to_string(report.orders[i].times) + ": ") +
-          together_words(one));
-  remarks.insert(remarks.end(), report.remarks.begin(), report.remarks.end());
-  return remarks;
-}
 
 }  // namespace brimwright::reports

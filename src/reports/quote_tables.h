@@ -1,6 +1,7 @@
 #pragma once
 
 #include "reports/quote_report.h"
+#include "reports/quote_table.h"
 
 #include <optional>
 #include <string>
@@ -9,19 +10,6 @@
 namespace brimwright::reports {
 
 // A quote before it is on a terminal, on paper or in a spreadsheet.
-
-struct QuoteRow {
-  std::string name;
-  std::vector<std::string> cells = {};  // none: `name` heads the rows below
-  bool is_sum = false;                  // of the rows above
-};
-
-struct QuoteTable {
-  std::string title;
-  std::vector<std::string> heads;  // of the columns, the names' first
-  std::vector<QuoteRow> rows;
-  bool needs_heads = false;  // they are not those of the table above
-};
 
 /// How many columns stand side by side on a terminal and on paper.
 inline constexpr std::size_t side_by_side = 4;
@@ -33,8 +21,12 @@ std::vector<QuoteTable> tables_of(const OrderQuoteReport& report, std::size_t fr
 /// Where another whole begins, if anywhere.
 std::optional<QuoteTable> steps_table(const QuoteReport& report);
 
-/// Where another pack begins, if anywhere: a row a material.
+/// Where another pack begins, if anywhere: a row a step, and one for each material some of whose
+/// steps are not told.
 std::optional<QuoteTable> pack_steps_table(const QuoteReport& report);
+/// Of which materials they are not told, and why.
+std::vector<std::string> untold_remarks(const QuoteReport& report);
+std::string why_untold();
 
 /// A number of pieces, or so many times an order.
 std::size_t columns_of(const QuoteReport& report);
@@ -47,6 +39,10 @@ std::vector<std::string> alarms_of(const OrderQuoteReport& report);
 std::vector<std::string> remarks_of(const QuoteReport& report, const std::string& way_to_a_price);
 std::vector<std::string> remarks_of(const OrderQuoteReport& report,
                                     const std::string& way_to_a_price);
+
+/// Those of them that are about how the run or the order is read, for programs too.
+std::vector<std::string> notes_of(const QuoteReport& report);
+std::vector<std::string> notes_of(const OrderQuoteReport& report);
 
 std::string in_money(const trade::ExactMoney& money, const Place& where);
 /// What the lines come to as they are printed.

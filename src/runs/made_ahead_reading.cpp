@@ -4,6 +4,7 @@
 #include "chemistry/fat_blend.h"
 #include "chemistry/fat_search.h"
 #include "chemistry/lye_solution.h"
+#include "chemistry/water_names.h"
 #include "units/letters.h"
 #include "units/wording.h"
 #include "units/written_number.h"
@@ -30,8 +31,7 @@ bool is_called_solution(const std::string& name) {
 /// Packs, prices and shelf go by it: it must not stand for something else there.
 void refuse_taken_name(const std::string& name, const Place& where) {
   const bool is_alkali = chemistry::names_an_alkali(name) && !is_called_solution(name);
-  if (!is_alkali && chemistry::fats_named(name).empty() && in_small_letters(name) != "water")
-    return;
+  if (!is_alkali && chemistry::fats_named(name).empty() && !chemistry::names_water(name)) return;
   throw UserError(where, quoted(name) + " is what prices call something else",
                   "give it a name of its own, such as \"NaOH solution 50 %\" or \"Hard fats\"");
 }
@@ -81,6 +81,15 @@ void take_solutions(chemistry::Formula& formula, const Fields& batter, const Stu
   chemistry::refuse_flooded_lye(formula, batter.place("lye_from"));
 }
 
+void refuse_blend_in_blend(const Fields& blend, const Studio& studio) {
+  const auto blends = studio.section("blends")->keys();
+  for (const Fields& part : blend.objects("fats"))
+    if (part.is_text("fat") && chemistry::fats_named(part.text("fat")).empty() &&
+        std::find(blends.begin(), blends.end(), part.text("fat")) != blends.end())
+      throw UserError(part.place("fat"), quoted(part.text("fat")) + " is a blend itself",
+                      "list the fats that it is melted of, with their shares of the whole");
+}
+
 void take_blend(chemistry::Formula& formula, const Fields& batter, const Studio& studio) {
   std::string name;
   std::optional<Share> share;
@@ -97,6 +106,7 @@ void take_blend(chemistry::Formula& formula, const Fields& batter, const Studio&
     blend.refuse_unknown();
   }
   const Fields fields = standing(name, batter.place("blend"), studio, "blends", "the blend");
+  refuse_blend_in_blend(fields, studio);
   chemistry::take_blend(formula, chemistry::read_fat_blend(fields, name), share, where);
 }
 

@@ -3,8 +3,10 @@
 #include "planning/usual_bench.h"
 #include "runs/supplies.h"
 #include "units/reading.h"
+#include "units/written_number.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -27,10 +29,6 @@ planning::Priced kind_of(const std::string& name, const planning::Run& run) {
   };
   const bool is_fat = holds(run.pour.formula) || (run.pipe && holds(run.pipe->formula));
   return is_fat ? planning::Priced::fat : planning::Priced::other;
-}
-
-Currency currency_of(const Fields& money) {
-  return currency(money.text("currency"), money.place("currency"));
 }
 
 /// A decoration that is bought is counted, all else is weighed.
@@ -93,19 +91,27 @@ bool add_first_packs(planning::Purse& purse, const Supplies& supplies, const pla
 }
 
 /// Adds those of "prices" in `money` of which the purse has none yet; whether there were any.
-bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run& run) {
+bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run& run,
+                const Supplies& standing) {
   const bool has_prices = !money.is_empty("prices");
   const auto prices = has_prices ? money.optional_object("prices") : std::nullopt;
-  bool has_added = false;
-  for (const auto& name : prices ? prices->keys() : std::vector<std::string>()) {
-    if (purse.prices.contains(name) || is_unpriced(*prices, name)) continue;
-    const Fields fields = prices->object(name);
+  if (!prices) return false;
+  const auto names = materials_of(run);
+  std::map<std::string, std::string> added;
+  for (const auto& listed : prices->keys()) {
+    if (is_unpriced(*prices, listed)) continue;
+    const std::string name = own_material_of(listed, names, standing, prices->place(listed));
+    if (const auto twice = added.find(name); twice != added.end())
+      throw UserError(prices->place(listed), "is a price of what " + quoted(twice->second) + " is",
+                      "say it once");
+    if (purse.prices.contains(name)) continue;
+    const Fields fields = prices->object(listed);
     const planning::Price price = price_of(fields, purse.currency, name, run);
-    if (price.pieces == 0) ask_for_price(fields, price, kind_of(name, run));
+    ask_for_price(fields, price, price.pieces > 0 ? planning::Priced::piece : kind_of(name, run));
     purse.prices[name] = price;
-    has_added = true;
+    added[name] = listed;
   }
-  return has_added;
+  return !added.empty();
 }
 
 }  // namespace
@@ -133,11 +139,13 @@ std::vector<std::string> materials_of(const planning::Run& run) {
 
 std::optional<planning::Purse> read_purse(const Fields& fields, const planning::Run& run,
                                           const Studio& studio) {
+  Supplies standing;
+  standing.made_ahead = made_ahead_in(studio);
   std::optional<planning::Purse> purse;
   if (!fields.is_empty("money")) {
     const Fields money = fields.object("money");
     purse = {currency_of(money), {}};
-    add_prices(*purse, money, run);
+    add_prices(*purse, money, run, standing);
     money.refuse_unknown();
   }
   const auto& lent = studio.fields();
@@ -146,7 +154,7 @@ std::optional<planning::Purse> read_purse(const Fields& fields, const planning::
   const Currency currency = currency_of(*lent);
   if (purse && purse->currency.code != currency.code) return purse;
   if (!purse) purse = {currency, {}};
-  if (add_prices(*purse, *lent, run)) studio.lend("prices");
+  if (add_prices(*purse, *lent, run, standing)) studio.lend("prices");
   if (!lent->is_empty("packs") && add_first_packs(*purse, read_supplies(studio), run))
     studio.lend("packs");
   return purse;

@@ -11,6 +11,7 @@
 #include "runs/label_reading.h"
 #include "runs/lye_pot_reading.h"
 #include "runs/money_reading.h"
+#include "runs/packaging_reading.h"
 #include "runs/pipe_reading.h"
 #include "runs/pour_reading.h"
 #include "runs/scales_reading.h"
@@ -155,10 +156,10 @@ void read_what_it_is_for(Run& run, const Fields& fields) {
 Run read_run(const Fields& fields, const moulds::Library& library,
              std::optional<std::int64_t> sell) {
   fields.of(schemas::run());
-  fields.may_hold({"$schema", "schema",      "id",      "made_on",  "due",    "for",
-                   "name",    "note",        "sell",    "spoilage", "pour",   "pipe",
-                   "lye_pot", "decorations", "dust",    "cut",      "losses", "scales",
-                   "money",   "label",       "bottles", "pots",     "batch",  "confirmed"});
+  fields.may_hold({"$schema", "schema", "id",        "made_on",  "due",   "for",     "name",
+                   "note",    "sell",   "spoilage",  "pour",     "pipe",  "lye_pot", "decorations",
+                   "dust",    "cut",    "losses",    "scales",   "money", "label",   "bottles",
+                   "pots",    "batch",  "packaging", "confirmed"});
   fields.optional_text("$schema");
   const Studio studio = studio_for(fields.file(), library);
   if (studio.fields())
@@ -192,6 +193,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
   run.money = read_purse(fields, run, studio);
   if (studio.fields() && fields.has("label")) fields.complete_from(*studio.fields(), {"label"});
+  if (fields.has("packaging")) run.packaging = read_packaging(fields);
   run.label = read_label_order(fields);
   refuse_unweighed_on_label(run, fields);
   run.bottles = read_bottles(fields);

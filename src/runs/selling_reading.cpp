@@ -1,6 +1,7 @@
 #include "runs/selling_reading.h"
 
 #include "runs/money_reading.h"
+#include "runs/packaging_reading.h"
 #include "runs/supplies.h"
 #include "units/learned_values.h"
 #include "units/reading.h"
@@ -16,7 +17,6 @@ namespace brimwright::runs {
 namespace {
 
 using costing::Overhead;
-using costing::Packaging;
 using costing::Selling;
 using costing::SellingWay;
 using costing::Work;
@@ -32,27 +32,6 @@ Money optional_money(const Fields& fields, std::string_view key, const Currency&
 
 std::chrono::seconds optional_time(const Fields& fields, std::string_view key) {
   return fields.has(key) ? fields.positive_short_time(key, "2 min") : std::chrono::seconds{};
-}
-
-/// "1 piece", "2 pieces", or a mass.
-Packaging packaging_of(const Fields& fields) {
-  Packaging packaging{.material = fields.name("material"), .each = {}, .is_counted = false};
-  const std::string each = plain(fields.text("each_piece"));
-  const auto blank = each.find(' ');
-  const std::string unit = blank == each.npos ? "" : each.substr(blank + 1);
-  const Place where = fields.place("each_piece");
-  if (unit == "piece" || unit == "pieces") {
-    const double number = read_number(each.substr(0, blank), where);
-    if (!(number > 0) || number > 1000)
-      throw UserError(where, brimwright::quoted(each) + " is not a number of pieces",
-                      "write how many go round one piece, such as \"1 piece\"");
-    packaging.each = trade::exact(number);
-    packaging.is_counted = true;
-  } else {
-    packaging.each = trade::exact(fields.positive_mass("each_piece", "1 piece") / gram);
-  }
-  fields.refuse_unknown();
-  return packaging;
 }
 
 Work work_of(const Fields& fields, const Currency& currency) {
@@ -147,7 +126,7 @@ void read_sections(Selling& selling, const Fields& studio) {
 /// weighing calls for the first pack.
 void add_supplies(Selling& selling, const planning::Run& run, const Supplies& supplies) {
   auto names = materials_of(run);
-  for (const Packaging& one : selling.packaging) names.push_back(one.material);
+  for (const auto& one : selling.packaging) names.push_back(one.material);
   for (const auto& [name, share] : supplies.waste)
     selling.waste[material_of(name, names, supplies, supplies.waste_at.at(name))] = share;
   constexpr std::int64_t micrograms = 1'000'000;  // in a gram
@@ -162,6 +141,17 @@ void add_supplies(Selling& selling, const planning::Run& run, const Supplies& su
   }
 }
 
+constexpr Share most_margin = 95 * percent;  // beyond any seller; a slip
+
+/// "0.4 %", which is typed for 40 %.
+void refuse_fraction(Share share, const std::string& what, const Place& where) {
+  if (share == Share{} || share >= 1 * percent) return;
+  throw UserError(where, "is a " + what + " of " + in_percent(share, 3),
+                  "write " +
+                      brimwright::quoted(in_percent(Share::of_one(share.of_one() * 100), 2)) +
+                      " if that is meant; a " + what + " is nothing, or one per cent or more");
+}
+
 bool says_money(const Fields& studio) {
   return std::any_of(money_sections.begin(), money_sections.end(),
                      [&](const char* key) { return studio.has(key); });
@@ -169,16 +159,14 @@ bool says_money(const Fields& studio) {
 
 }  // namespace
 
-std::vector<Packaging> read_packaging(const Studio& studio) {
-  std::vector<Packaging> packaging;
-  if (!studio.fields()) return packaging;
-  for (const Fields& one : studio.fields()->objects("packaging"))
-    packaging.push_back(packaging_of(one));
-  return packaging;
-}
-
 trade::Asking read_margin(const std::string& typed, const Place& where) {
   const Share margin = read_share(typed, where, "40 %");
+  refuse_fraction(margin, "margin", where);
+  if (margin > most_margin && margin < whole)
+    throw UserError(where,
+                    "is " + in_percent(margin, 2) + " of the price, which is more than " +
+                        "twenty times the cost",
+                    "a share of the cost is a markup; set such a price itself, as a price");
   if (margin >= whole)
     throw UserError(where, "is " + in_percent(margin, 2) + " of the price, which leaves no cost",
                     "give a margin below 100 %; a share of the cost is a markup");
@@ -186,7 +174,9 @@ trade::Asking read_margin(const std::string& typed, const Place& where) {
 }
 
 trade::Asking read_markup(const std::string& typed, const Place& where) {
-  return trade::Markup{read_share(typed, where, "60 %")};
+  const Share markup = read_share(typed, where, "60 %");
+  refuse_fraction(markup, "markup", where);
+  return trade::Markup{markup};
 }
 
 trade::Asking read_set_price(const std::string& typed, const Currency& currency,
@@ -207,10 +197,10 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
                                ? currency(fields->text("currency"), fields->place("currency"))
                                : run.money->currency;
   if (run.money && run.money->currency.code != studios.code && says_money(*fields))
-    throw UserError(
-        fields->place("currency"),
-        "is " + studios.code + ", and the prices of the run are in " + run.money->currency.code,
-        "give both in one currency: nothing is converted");
+    throw UserError(fields->place("currency"),
+                    "is " + studios.code + ", and the prices of " + run.file + " are in " +
+                        run.money->currency.code,
+                    "give both in one currency: nothing is converted");
   Selling selling;
   selling.currency = run.money ? run.money->currency : studios;
   if (run.money)
@@ -220,7 +210,7 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
           price.pieces > 0 ? trade::Fraction(price.pieces) : trade::exact(price.pack / gram),
           price.pieces > 0};
   if (fields) read_sections(selling, *fields);
-  selling.packaging = read_packaging(studio);
+  selling.packaging = packaging_of(run, read_packaging(studio));
   if (fields) selling.letterhead = fields->texts("letterhead");
   if (has_studio && studios.code == selling.currency.code)
     add_supplies(selling, run, read_supplies(studio));

@@ -13,12 +13,10 @@
 namespace brimwright::runs {
 
 /// What the studio of `run` says of packaging, work, overhead, waste, tax, fees and prices, with
-/// the run's own prices of materials. UserError with file and field for anything wrong; where
-/// neither run nor studio names a currency; and where they name two.
+/// the run's own prices of materials; its own packaging stands in place of the studio's. UserError
+/// with file and field for anything wrong; where neither run nor studio names a currency; and where
+/// they name two.
 costing::Selling read_selling(const planning::Run& run, const moulds::Library& library);
-
-/// What goes round the pieces that are sold; nothing without a studio.
-std::vector<costing::Packaging> read_packaging(const Studio& studio);
 
 /// A margin or a markup as typed, "40 %": nothing below zero, and no margin of the whole price.
 trade::Asking read_margin(const std::string& typed, const Place& where);

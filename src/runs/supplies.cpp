@@ -1,9 +1,12 @@
 #include "runs/supplies.h"
 
+#include "chemistry/alkali_form.h"
 #include "chemistry/alkali_names.h"
 #include "chemistry/fat_search.h"
+#include "chemistry/water_names.h"
 #include "planning/usual_bench.h"
 #include "units/reading.h"
+#include "units/water.h"
 #include "units/written_number.h"
 
 #include <algorithm>
@@ -16,6 +19,15 @@ namespace {
 
 using trade::Amount;
 
+/// The text under `key`; what else stands there, or nothing, is answered with what could.
+std::string text_at(const Fields& fields, const std::string& key, const std::string& example) {
+  if (fields.is_text(key)) return fields.text(key);
+  throw UserError(
+      fields.place(key),
+      fields.has(key) ? "is no text in quotes, with its unit if it has one" : "is missing",
+      "give it as a text, such as " + quoted(example));
+}
+
 constexpr Share most_waste = 50 * percent;  // beyond any bench; a slip
 
 std::optional<Volume> volume_in(const std::string& text, const Place& where) {
@@ -26,8 +38,10 @@ std::optional<Volume> volume_in(const std::string& text, const Place& where) {
   }
 }
 
-/// Of the only built-in fat that has that name, by the least that is published.
+/// Of water in a warm room, or of the only built-in fat that has that name, by the least that is
+/// published.
 std::optional<Density> density_of(const std::string& material) {
+  if (chemistry::names_water(material)) return water_density(Temperature::in_celsius(30));
   const auto fats = chemistry::fats_named(material);
   if (fats.size() != 1 || !fats.front()->density) return std::nullopt;
   return fats.front()->density->low;
@@ -35,7 +49,7 @@ std::optional<Density> density_of(const std::string& material) {
 
 Amount amount_of(const Fields& fields, const std::string& key, const std::string& material,
                  std::optional<Density> density) {
-  const std::string text = fields.text(key);
+  const std::string text = text_at(fields, key, "5 kg");
   const Place where = fields.place(key);
   if (const auto pieces = pieces_in(text, where)) return *pieces;
   const bool is_in_grams = text.ends_with('g');  // as most are; no volume is
@@ -49,7 +63,7 @@ Amount amount_of(const Fields& fields, const std::string& key, const std::string
 }
 
 planning::Priced kind_of(const std::string& material) {
-  if (material == "water") return planning::Priced::water;
+  if (chemistry::names_water(material)) return planning::Priced::water;
   if (!chemistry::fats_named(material).empty()) return planning::Priced::fat;
   const auto alkali = chemistry::names_an_alkali(material);
   const bool is_for_lye = alkali && alkali->belongs_under_alkali;
@@ -57,7 +71,8 @@ planning::Priced kind_of(const std::string& material) {
 }
 
 void ask_for_price_of(const Fields& fields, const trade::Pack& pack, const Supplies& supplies) {
-  if (pack.holds.is_pieces()) return;
+  if (pack.holds.is_pieces())
+    return ask_for_price(fields, {pack.paid, {}, pack.holds.whole()}, planning::Priced::piece);
   const bool is_made_ahead = supplies.made_ahead.contains(pack.material);
   ask_for_price(fields, {pack.paid, pack.holds.mass()},
                 is_made_ahead ? planning::Priced::other : kind_of(pack.material));
@@ -69,7 +84,8 @@ ListedPack listed(const Fields& fields, const std::string& material, const std::
   if (holds == "holds" && fields.has("density")) density = fields.density("density");
   ListedPack one{.pack = {.material = material,
                           .holds = amount_of(fields, holds, material, density),
-                          .paid = read_money(fields.text("paid"), currency, fields.place("paid"))},
+                          .paid = read_money(text_at(fields, "paid", "27.50"), currency,
+                                             fields.place("paid"))},
                  .where = fields.place(holds)};
   if (one.pack.holds.whole() == 0)
     throw UserError(one.where, "holds nothing", "say what one pack holds, such as \"5 kg\"");
@@ -96,8 +112,11 @@ std::string key_of(const std::string& name, const Supplies& supplies) {
   if (supplies.made_ahead.contains(name)) return name;
   const auto fats = chemistry::fats_named(name);
   if (fats.size() == 1) return fats.front()->id;
+  if (chemistry::names_water(name)) return "water";
   const auto alkali = chemistry::names_an_alkali(name);
-  return alkali && alkali->belongs_under_alkali ? alkali->is : name;
+  const bool is_dry = alkali && alkali->belongs_under_alkali &&
+                      chemistry::form_of_alkali(name) == chemistry::AlkaliForm::dry;
+  return is_dry ? alkali->is : name;
 }
 
 void add_prices(Supplies& supplies, const Fields& prices) {
@@ -159,6 +178,33 @@ std::vector<std::string> listed_names(const Fields& studio) {
   return names;
 }
 
+/// "NaOH" or "KOH" where `name` is that, dry; empty for what is no alkali. A solution weighs twice
+/// as much for the same alkali, so nothing that may be one is taken for dry.
+std::string dry_alkali(const std::string& name, const Place& where) {
+  const auto alkali = chemistry::names_an_alkali(name);
+  const bool is_naoh = alkali && alkali->is == "sodium hydroxide";
+  const bool is_koh = alkali && alkali->is == "potassium hydroxide";
+  if (!is_naoh && !is_koh) {
+    if (!chemistry::is_any_alkali(name)) return "";
+    throw UserError(where,
+                    quoted(name) + " does not tell which alkali it is, nor whether it is dry",
+                    "call what is dry \"NaOH\" or \"KOH\"; enter a solution by its name under "
+                    "\"lye_solutions\" in the studio's file");
+  }
+  const std::string dry = is_naoh ? "NaOH" : "KOH";
+  const auto form = chemistry::form_of_alkali(name);
+  if (form == chemistry::AlkaliForm::dry) return dry;
+  const bool is_solution = form == chemistry::AlkaliForm::solution;
+  throw UserError(where,
+                  quoted(name) +
+                      (is_solution ? " tells of a solution, which is not weighed as dry "
+                                   : " may be a solution, or dry ") +
+                      dry,
+                  "enter a solution by its name under \"lye_solutions\" in the studio's file; call "
+                  "what is dry \"" +
+                      dry + "\", or by its purity, \"" + dry + (is_naoh ? " 99 %\"" : " 90 %\""));
+}
+
 /// A solution is no alkali and a blend no fat: their weights are others.
 void refuse_made_ahead_as_make(const Supplies& supplies) {
   for (const auto& [make, serves] : supplies.serves_as)
@@ -169,6 +215,10 @@ void refuse_made_ahead_as_make(const Supplies& supplies) {
 }
 
 }  // namespace
+
+Currency currency_of(const Fields& fields) {
+  return currency(text_at(fields, "currency", "EUR"), fields.place("currency"));
+}
 
 std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
   const auto blank = text.find_last_of(' ');
@@ -188,12 +238,9 @@ Supplies read_supplies(const Studio& studio) {
   const auto section = [&](const char* key) {
     return fields->is_empty(key) ? std::nullopt : fields->optional_object(key);
   };
-  for (const char* key : {"lye_solutions", "blends"})
-    if (const auto standing = section(key))
-      for (const std::string& name : standing->keys()) supplies.made_ahead.insert(name);
+  supplies.made_ahead = made_ahead_in(studio);
   const auto packs = section("packs"), prices = section("prices"), sellers = section("sellers");
-  if (packs || prices || sellers)
-    supplies.currency = currency(fields->text("currency"), fields->place("currency"));
+  if (packs || prices || sellers) supplies.currency = currency_of(*fields);
   if (packs) add_packs(supplies, *packs);
   if (prices) add_prices(supplies, *prices);
   if (const auto serves_as = section("serves_as"))
@@ -206,6 +253,15 @@ Supplies read_supplies(const Studio& studio) {
   if (const auto have = section("have")) add_shelf(supplies, *have);
   if (const auto waste = section("waste")) add_waste(supplies, *waste);
   return supplies;
+}
+
+std::set<std::string> made_ahead_in(const Studio& studio) {
+  std::set<std::string> names;
+  if (!studio.fields()) return names;
+  for (const char* key : {"lye_solutions", "blends"})
+    if (!studio.fields()->is_empty(key))
+      for (const std::string& name : studio.fields()->object(key).keys()) names.insert(name);
+  return names;
 }
 
 std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
@@ -225,10 +281,9 @@ std::string own_material_of(const std::string& name, const std::vector<std::stri
     throw UserError(where, quoted(name) + " is a word for several fats",
                     "say " + quoted(meant.front()) + " if it is that");
   }
-  const auto alkali = chemistry::names_an_alkali(name);
-  if (alkali && alkali->is == "sodium hydroxide" && is_needed("NaOH")) return "NaOH";
-  if (alkali && alkali->is == "potassium hydroxide" && is_needed("KOH")) return "KOH";
-  return name;
+  if (chemistry::names_water(name) && is_needed("water")) return "water";
+  const std::string dry = dry_alkali(name, where);
+  return is_needed(dry) ? dry : name;
 }
 
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,

@@ -38,6 +38,12 @@ struct Supplies {
   std::set<std::string> made_ahead;  // what stands ready is a material under its own name
 };
 
+/// What stands ready, by the names of its "lye_solutions" and "blends".
+std::set<std::string> made_ahead_in(const Studio& studio);
+
+/// The one that all prices of a run's "money" or of a studio are in. UserError where none is named.
+Currency currency_of(const Fields& fields);
+
 /// "50 pieces" or "1 piece"; nothing for what is no count. UserError for a count that is none.
 std::optional<trade::Amount> pieces_in(const std::string& text, const Place& where);
 
@@ -46,9 +52,10 @@ std::optional<trade::Amount> pieces_in(const std::string& text, const Place& whe
 Supplies read_supplies(const Studio& studio);
 
 /// What weighings call the material that `name` stands for, one of `needed`: that name itself, or
-/// the id of the one fat, or "NaOH" or "KOH", that has it ("Olive oil", "caustic soda"); `name` as
-/// it is where it is none of them, or is made ahead ("NaOH solution 50 %", which is no NaOH).
-/// UserError at `where` for a word that several of `needed` have.
+/// the id of the one fat, or "NaOH", "KOH" or "water", that has it ("caustic soda"); `name` as
+/// it is where it is none of them, or is made ahead. UserError at `where` for a word that several
+/// of `needed` have, and for an alkali that is or may be a solution ("NaOH 50 %", "lye") and does
+/// not stand under "lye_solutions".
 std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
                             const Supplies& supplies, const Place& where);
 

@@ -1,10 +1,11 @@
 #include "service/buying.h"
 
+#include "planning/cost.h"
 #include "reports/buying_report.h"
 #include "reports/csv_table.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
-#include "runs/selling_reading.h"
+#include "runs/packaging_reading.h"
 #include "runs/studio_file.h"
 #include "runs/supplies.h"
 #include "service/order_planning.h"
@@ -98,7 +99,7 @@ void note(Buying& buying) {
       say("The postage of " + brimwright::quoted(delivery.seller) +
           " is not given, so it is not in the sum, and the choice of packs takes it for nothing.");
   for (const auto& one : buying.materials)
-    if (one.is_from_tap) say("Water is taken from the tap: no pack of it is listed.");
+    if (one.is_from_tap) say(reports::tap_words());
   for (const std::string& make : reports::makes_bought(buying))
     buying.notes.push_back(
         {Severity::caution, make +
@@ -106,15 +107,16 @@ void note(Buying& buying) {
                                 "what its supplier says with what the formula was planned with."});
 }
 
-/// What is short for a plan of the run with the shelf as it is. Water from the tap never is, and
-/// what goes round a piece is not needed to make it.
+/// What is short for a plan of the run with the shelf as it is. Water that is not bought comes from
+/// the tap, and what goes round a piece is not needed to make it.
 std::vector<Buying::Stock::Limit> short_of(const planning::Run& run, const planning::Plan& plan,
                                            const runs::Supplies& supplies) {
   auto materials = materials_in(run, plan);
   take_off_stock(materials, supplies);
+  const auto packs = packs_for(materials, supplies, {&run});
   std::vector<Buying::Stock::Limit> limits;
   for (const auto& one : materials) {
-    const bool is_from_tap = one.name == "water" && one.have.whole() == 0;
+    const bool is_from_tap = planning::may_be_from_tap(one.name) && !has_pack(packs, one.name);
     if (one.to_buy.whole() > 0 && !is_from_tap)
       limits.push_back({one.name, one.shown, one.needed, one.have});
   }
@@ -174,8 +176,7 @@ Reply reply_of(const BuyRequest& request, const Request& asked, const Buying& bu
 class Gathering {
  public:
   Gathering(const moulds::Library& library, const Caller& caller,
-            const std::vector<costing::Packaging>& packaging, runs::Supplies& supplies,
-            Buying& buying)
+            const runs::PackagingList& packaging, runs::Supplies& supplies, Buying& buying)
       : library_(library),
         caller_(caller),
         packaging_(packaging),
@@ -218,14 +219,16 @@ class Gathering {
   void add(const std::string& file, const planning::Run& run, const planning::Plan& plan,
            const std::string& order) {
     agree_on_currency(run, supplies_);
-    add_materials(buying_.materials, packaging_for(plan, packaging_));
+    add_packaging(buying_.materials, run, plan, runs::packaging_of(run, packaging_));
+    if (const auto words = runs::own_packaging_words(run, packaging_))
+      buying_.notes.push_back({Severity::note, *words});
     runs_.push_back(&run);
     buying_.runs.push_back({file, run.name, plan.pieces.sell, plan.pieces.make, order});
   }
 
   const moulds::Library& library_;
   const Caller& caller_;
-  const std::vector<costing::Packaging>& packaging_;
+  const runs::PackagingList& packaging_;
   runs::Supplies& supplies_;
   Buying& buying_;
   std::vector<std::unique_ptr<PlannedRun>> by_themselves_;

@@ -76,9 +76,18 @@ days::Lead longest(const std::map<std::string, int>& leads, const Names& of) {
   return longest;
 }
 
-Names names_of(const std::vector<costing::Packaging>& packaging) {
+/// What goes round the pieces of a file, by the names that prices go by.
+Names packaging_of(const DayFile& file, const runs::PackagingList& studios) {
   Names names;
-  for (const auto& one : packaging) names.insert(one.material);
+  for (const DayLine& line : file.lines)
+    for (const DayPart& part : line.parts)
+      for (const auto& one : runs::packaging_of(*part.run, studios)) names.insert(one.material);
+  return names;
+}
+
+Names packaging_of(const std::vector<DayFile>& files, const runs::PackagingList& studios) {
+  Names names;
+  for (const DayFile& file : files) names.merge(packaging_of(file, studios));
   return names;
 }
 
@@ -153,10 +162,13 @@ class Needs {
           for (const auto& name : cast_of(line)) needs_[name].at(cast.day, asked);
     }
   }
-  void packed(const Names& packaging, const reports::DaysReport& report) {
-    for (const auto& packing : report.schedule.packing)
-      for (const auto& name : packaging)
-        needs_[name].at(packing.day, report.deliveries[packing.delivery].asked);
+  void packed(const std::vector<DayFile>& files, const runs::PackagingList& packaging,
+              const reports::DaysReport& report) {
+    for (const auto& packing : report.schedule.packing) {
+      const std::size_t asked = report.deliveries[packing.delivery].asked;
+      for (const auto& name : packaging_of(files[asked], packaging))
+        needs_[name].at(packing.day, asked);
+    }
   }
 
   /// What none of the lines names is needed by the first of all.
@@ -178,8 +190,7 @@ days::Day last_open(const days::Calendar& calendar, days::Day day) {
 }  // namespace
 
 Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
-                       const std::vector<costing::Packaging>& packaging,
-                       std::vector<Remark>& notes) {
+                       const runs::PackagingList& packaging, std::vector<Remark>& notes) {
   Buying buying;
   buying.studio = studio.fields()->file();
   runs::Supplies supplies = runs::read_supplies(studio);
@@ -189,12 +200,16 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
     for (const DayLine& line : file.lines)
       for (const DayPart& part : line.parts) {
         agree_on_currency(*part.run, supplies);
-        add_materials(buying.materials, packaging_for(*part.plan, packaging));
+        add_packaging(buying.materials, *part.run, *part.plan,
+                      runs::packaging_of(*part.run, packaging));
+        if (const auto words = runs::own_packaging_words(*part.run, packaging))
+          notes.push_back({Severity::note, *words});
         runs.push_back(part.run);
       }
   }
   take_off_stock(buying.materials, supplies);
   buy(buying, supplies, runs);
+  notes.insert(notes.end(), buying.notes.begin(), buying.notes.end());
   if (buying.packs.empty()) {
     notes.push_back({Severity::caution,
                      "The studio lists no packs (\"packs\", \"sellers\"): no day to order by is "
@@ -202,10 +217,12 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
     return buying;
   }
   note_unknown_leads(buying, notes);
+  for (const auto& one : buying.materials)
+    if (one.is_from_tap) notes.push_back({Severity::note, reports::tap_words()});
   const auto all = leads(buying);
-  const Names nobodys = unknown_names(all, files, names_of(packaging));
+  const Names nobodys = unknown_names(all, files, packaging_of(files, packaging));
   for (auto& file : files) {
-    file.pack_lead = longest(all, names_of(packaging));
+    file.pack_lead = longest(all, packaging_of(file, packaging));
     for (DayLine& line : file.lines) {
       Names made = made_of(line);
       made.insert(nobodys.begin(), nobodys.end());
@@ -216,12 +233,13 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
   return buying;
 }
 
-std::vector<reports::DaysReport::Ordering> orderings(
-    const Buying& buying, const std::vector<costing::Packaging>& packaging,
-    const std::vector<DayFile>& files, const reports::DaysReport& report) {
+std::vector<reports::DaysReport::Ordering> orderings(const Buying& buying,
+                                                     const runs::PackagingList& packaging,
+                                                     const std::vector<DayFile>& files,
+                                                     const reports::DaysReport& report) {
   if (buying.packs.empty()) return {};
   Needs needs(files, report);
-  needs.packed(names_of(packaging), report);
+  needs.packed(files, packaging, report);
   std::vector<reports::DaysReport::Ordering> all;
   const auto add = [&](const std::string& seller, const Names& materials, bool is_unlisted) {
     Need first;

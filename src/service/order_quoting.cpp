@@ -2,7 +2,9 @@
 
 #include "costing/order_quote.h"
 #include "reports/quote_report.h"
+#include "runs/packaging_reading.h"
 #include "runs/selling_reading.h"
+#include "runs/studio_file.h"
 #include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/quote_asking.h"
@@ -16,13 +18,21 @@
 namespace brimwright::service {
 namespace {
 
+constexpr std::int64_t most_times = 1000;  // beyond any customer; a slip
+
 std::vector<std::int64_t> times_asked(const QuoteRequest& request, const UserTerms& terms) {
   if (request.sell)
     throw UserError(terms.place("sell"), "is of a run, and this is an order",
                     "the order's lines say how many; give " + terms.say({"times", "1,2"}) +
                         " to make it more than once");
   if (!request.times) return {1};
-  return numbers_from(*request.times, terms.place("times"));
+  const Place where = terms.place("times");
+  auto times = numbers_from(*request.times, where, "times");
+  for (const std::int64_t one : times)
+    if (one > most_times)
+      throw UserError(where, "is " + std::to_string(one) + " times the order",
+                      "give at most " + std::to_string(most_times));
+  return times;
 }
 
 /// What each run of the order costs and is sold for.
@@ -46,7 +56,12 @@ void refuse_other_money(const OrderedRuns& runs, const std::vector<costing::Sell
 }
 
 void refuse_too_many(const runs::Order& order, std::int64_t times) {
-  for (const auto& line : order.lines) within_reach(times * line.pieces, {order.file, "/lines"});
+  for (const auto& line : order.lines)
+    if (times * line.pieces > most_pieces)
+      throw UserError({order.file, "/lines"},
+                      "comes to " + std::to_string(times * line.pieces) + " pieces of one run" +
+                          (times == 1 ? "" : ", made " + std::to_string(times) + " times"),
+                      "give at most " + std::to_string(most_pieces) + " to a quote");
 }
 
 /// The order made `times` times, of its finished plan.
@@ -71,7 +86,7 @@ Materials all_materials(const OrderedRuns& runs, const std::vector<costing::Sell
                         const PlannedOrder& planned) {
   Materials materials = materials_in(runs, planned);
   for (std::size_t i = 0; i < runs.size(); ++i)
-    add_materials(materials, packaging_for(planned.lines[i], sellings[i].packaging));
+    add_packaging(materials, runs[i]->run, planned.lines[i], sellings[i].packaging);
   return materials;
 }
 
@@ -91,6 +106,7 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
   refuse_other_money(ordered, sellings);
   const costing::Selling& selling = sellings.front();
   const runs::Supplies supplies = supplies_for(ordered.front()->run, selling, library);
+  const auto studios = runs::read_packaging(runs::studio_for(ordered.front()->run.file, library));
   std::vector<const planning::Run*> runs;
   for (const auto& one : ordered) runs.push_back(&one->run);
   std::vector<costing::QuotedOrder> orders;
@@ -104,8 +120,11 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
         purchase_for(all_materials(ordered, sellings, *plans.back()), supplies, runs));
     together.push_back(poured_together(ordered, *plans.back()));
   }
+  auto remarks = lone_words(order);
+  for (const auto* run : runs)
+    if (auto words = runs::own_packaging_words(*run, studios)) remarks.push_back(std::move(*words));
   const reports::OrderQuoteReport report{order.file, order.whom_for, order.due, orders,
-                                         selling,    purchases,      together,  lone_words(order)};
+                                         selling,    purchases,      together,  remarks};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

@@ -91,11 +91,33 @@ class OneMaterial {
   std::vector<Looked> looked_;
 };
 
+/// That a step of `material` at `sell` may be missing.
+void cannot_tell(std::vector<reports::UntoldPacks>& untold, std::int64_t sell,
+                 const reports::Buying::Material& material) {
+  const auto known = std::find_if(untold.begin(), untold.end(), [&](const auto& other) {
+    return other.material == material.name;
+  });
+  if (known == untold.end())
+    untold.push_back({material.name, material.shown, sell, sell});
+  else
+    known->to = sell;
+}
+
+/// From one piece fewer to `sell`.
+void look(reports::PackSteps& steps, std::int64_t sell, const reports::Buying::Material& material,
+          const std::optional<Money>& before, const std::optional<Money>& now) {
+  if (!before || !now)
+    cannot_tell(steps.untold, sell, material);
+  else if (before->coins < now->coins)
+    steps.told.push_back(
+        {sell, material.name, material.shown, {now->coins - before->coins, now->currency}});
+}
+
 }  // namespace
 
-std::vector<reports::PackStep> pack_steps(const std::map<std::int64_t, Materials>& used,
-                                          const runs::Supplies& supplies,
-                                          const std::vector<const planning::Run*>& runs) {
+reports::PackSteps pack_steps(const std::map<std::int64_t, Materials>& used,
+                              const runs::Supplies& supplies,
+                              const std::vector<const planning::Run*>& runs) {
   const runs::Supplies named = by_name_of(names_of(used), supplies);
   ByNumber needed = used;
   for (auto& number : needed) take_off_stock(number.second, named);
@@ -104,7 +126,7 @@ std::vector<reports::PackStep> pack_steps(const std::map<std::int64_t, Materials
   std::map<std::string, OneMaterial> materials;
   for (auto& [name, own] : packs) materials.emplace(name, OneMaterial(std::move(own)));
 
-  std::vector<reports::PackStep> steps;
+  reports::PackSteps steps;
   std::map<std::string, std::optional<Money>> before;
   std::int64_t last = 0;
   for (const auto& [sell, now] : needed) {
@@ -115,9 +137,7 @@ std::vector<reports::PackStep> pack_steps(const std::map<std::int64_t, Materials
       if (known == materials.end()) continue;
       const auto paid = known->second.paid_for(one.to_buy);
       const auto fewer = before.find(one.name);
-      if (paid && fewer != before.end() && fewer->second && fewer->second->coins < paid->coins)
-        steps.push_back(
-            {sell, one.name, one.shown, {paid->coins - fewer->second->coins, paid->currency}});
+      if (fewer != before.end()) look(steps, sell, one, fewer->second, paid);
       before[one.name] = paid;
     }
   }

@@ -14,9 +14,10 @@ namespace brimwright::service {
 ///
 /// Of each material that has packs the least is found, exactly, that whole packs of it come to
 /// which cover the need less the shelf; postage is left out, and so no material waits for another.
-/// A step is where that sum grows from one number to the next.
-std::vector<reports::PackStep> pack_steps(const std::map<std::int64_t, Materials>& used,
-                                          const runs::Supplies& supplies,
-                                          const std::vector<const planning::Run*>& runs);
+/// A step is where that sum grows from one number to the next. Where it was too much work to find,
+/// the material is named with the numbers at which a step may be missing.
+reports::PackSteps pack_steps(const std::map<std::int64_t, Materials>& used,
+                              const runs::Supplies& supplies,
+                              const std::vector<const planning::Run*>& runs);
 
 }  // namespace brimwright::service

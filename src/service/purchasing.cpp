@@ -1,9 +1,11 @@
 #include "service/purchasing.h"
 
+#include "chemistry/fat_search.h"
 #include "planning/cost.h"
 #include "reports/plan_words.h"
 #include "runs/substitutes.h"
 #include "trade/fraction.h"
+#include "units/fields.h"
 #include "units/user_error.h"
 #include "units/written_number.h"
 
@@ -104,11 +106,6 @@ bool has_own_pack(const std::vector<trade::Pack>& packs, const std::string& mate
   });
 }
 
-bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
-  return std::any_of(packs.begin(), packs.end(),
-                     [&](const trade::Pack& pack) { return pack.material == material; });
-}
-
 Materials materials_of(const std::vector<planning::CostLine>& used, const planning::Run& run) {
   Materials materials;
   for (const auto& line : used) {
@@ -124,6 +121,11 @@ Materials materials_of(const std::vector<planning::CostLine>& used, const planni
 }
 
 }  // namespace
+
+bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material) {
+  return std::any_of(packs.begin(), packs.end(),
+                     [&](const trade::Pack& pack) { return pack.material == material; });
+}
 
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs) {
@@ -160,19 +162,19 @@ Materials materials_beside_base(const planning::Run& run, const planning::Plan& 
   return materials_of(planning::used_beside_base(plan), run);
 }
 
-Materials packaging_for(const planning::Plan& plan,
-                        const std::vector<costing::Packaging>& packaging) {
-  Materials materials;
+void add_packaging(Materials& all, const planning::Run& run, const planning::Plan& plan,
+                   const runs::PackagingList& packaging) {
+  const Place where =
+      run.packaging ? run.place("/packaging") : Place{run.from_studio.file, "/packaging"};
   for (const auto& one : packaging) {
-    const trade::Fraction all = one.each * trade::Fraction(plan.pieces.sell);
+    const trade::Fraction sum = trade::exact(one.each) * trade::Fraction(plan.pieces.sell);
     const Amount used =
-        one.is_counted ? whole_pieces(all) : Amount::at_least(all.convert_to<double>() * gram);
-    add_materials(materials, {material(one.material, one.material, used)});
+        one.is_counted ? whole_pieces(sum) : Amount::at_least(sum.convert_to<double>() * gram);
+    add_materials(all, {material(one.material, one.material, used)}, where);
   }
-  return materials;
 }
 
-void add_materials(Materials& all, const Materials& more) {
+void add_materials(Materials& all, const Materials& more, const Place& where) {
   for (const auto& one : more) {
     const auto known = std::find_if(all.begin(), all.end(),
                                     [&](const auto& other) { return other.name == one.name; });
@@ -181,7 +183,7 @@ void add_materials(Materials& all, const Materials& more) {
       continue;
     }
     if (!known->used.is_alike(one.used))
-      throw UserError(Place{},
+      throw UserError(where,
                       brimwright::quoted(one.name) + " is used by weight, and by the piece too",
                       "give one of the two another name");
     known->used = known->used + one.used;
@@ -245,8 +247,32 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
   }
 }
 
+namespace {
+
+/// What stands on the shelf under a name that is a slip away from what is needed would not count.
+void note_misspelt_shelf(Buying& buying, const runs::Supplies& supplies) {
+  const auto names = names_of(buying.materials);
+  auto called = names;
+  for (const auto& one : buying.materials) called.push_back(one.shown);
+  for (const auto& [listed, shelf] : supplies.have) {
+    const std::string name = runs::material_of(listed, names, supplies, shelf.where);
+    const bool is_known = std::find(names.begin(), names.end(), name) != names.end() ||
+                          is_listed(listed, supplies) || supplies.made_ahead.contains(listed) ||
+                          !chemistry::fats_named(listed).empty();
+    const auto near = is_known ? std::nullopt : nearest_name(listed, called);
+    if (near)
+      buying.notes.push_back(
+          {Severity::caution, "What you have of " + brimwright::quoted(listed) +
+                                  " does not count: nothing of that name is needed. If it is " +
+                                  brimwright::quoted(*near) + ", call it so under \"have\"."});
+  }
+}
+
+}  // namespace
+
 void buy(Buying& buying, const runs::Supplies& supplies,
          const std::vector<const planning::Run*>& runs) {
+  note_misspelt_shelf(buying, supplies);
   runs::refuse_other_goods(supplies.serves_as, runs);
   buying.packs = packs_for(buying.materials, supplies, runs);
   buying.sellers = supplies.sellers;
@@ -254,7 +280,8 @@ void buy(Buying& buying, const runs::Supplies& supplies,
   for (auto& one : buying.materials) {
     if (one.to_buy.whole() == 0) continue;
     if (!has_pack(buying.packs, one.name)) {
-      (one.name == "water" ? one.is_from_tap : one.is_unpriced) = true;
+      one.is_from_tap = planning::may_be_from_tap(one.name);
+      one.is_unpriced = !one.is_from_tap;
       if (one.is_from_tap) continue;
     }
     needs.push_back({one.name, one.to_buy});

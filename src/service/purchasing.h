@@ -1,9 +1,9 @@
 #pragma once
 
-#include "costing/selling.h"
 #include "planning/plan.h"
 #include "planning/run.h"
 #include "reports/buying_report.h"
+#include "runs/packaging_reading.h"
 #include "runs/supplies.h"
 
 #include <vector>
@@ -19,13 +19,13 @@ Materials materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials base_materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan);
 
-/// What goes round the pieces of `plan` that are sold.
-Materials packaging_for(const planning::Plan& plan,
-                        const std::vector<costing::Packaging>& packaging);
+/// Adds what goes round the pieces of `plan`, one of `run`, that are sold.
+void add_packaging(Materials& all, const planning::Run& run, const planning::Plan& plan,
+                   const runs::PackagingList& packaging);
 
-/// Adds `more` to what is there of the same material. UserError where one is counted and the other
-/// weighed.
-void add_materials(Materials& all, const Materials& more);
+/// Adds `more`, of what stands at `where`, to what is there of the same material. UserError where
+/// one is counted and the other weighed.
+void add_materials(Materials& all, const Materials& more, const Place& where = {});
 
 /// Puts waste and shelf into `materials`, and what is then still to buy.
 void take_off_stock(Materials& materials, const runs::Supplies& supplies);
@@ -34,6 +34,9 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies);
 /// of `runs`.
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs);
+
+/// Whether `packs` has one of `material`, of its own or of goods that serve as it.
+bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material);
 
 /// Buys what `buying.materials` lack at least cost: of the studio's packs, and where it has none of
 /// a material at the prices of `runs`.

@@ -16,8 +16,6 @@
 namespace brimwright::service {
 namespace {
 
-// Each number up to twice the largest is planned, in a millisecond or two.
-constexpr std::int64_t most_pieces = 5000;
 constexpr std::size_t most_numbers = 12;
 
 void refuse_two_ways(const QuoteRequest& request, const UserTerms& terms) {
@@ -101,12 +99,12 @@ std::vector<MadeFile> files_of(const QuoteRequest& request, const Report& report
 
 }  // namespace
 
-/// "12,24,48": each once, in the order typed.
-std::vector<std::int64_t> numbers_from(const std::string& typed, const Place& where) {
+std::vector<std::int64_t> numbers_from(const std::string& typed, const Place& where,
+                                       const std::string& what) {
   std::vector<std::int64_t> numbers;
   for (std::size_t from = 0; from <= typed.size();) {
     const std::size_t to = std::min(typed.find(',', from), typed.size());
-    const std::int64_t one = pieces_from(typed.substr(from, to - from), where);
+    const std::int64_t one = pieces_from(typed.substr(from, to - from), where, what);
     if (std::find(numbers.begin(), numbers.end(), one) == numbers.end()) numbers.push_back(one);
     from = to + 1;
   }
@@ -154,7 +152,7 @@ runs::Supplies supplies_for(const planning::Run& run, const costing::Selling& se
 Materials all_materials(const planning::Run& run, const planning::Plan& plan,
                         const costing::Selling& selling) {
   Materials materials = materials_in(run, plan);
-  add_materials(materials, packaging_for(plan, selling.packaging));
+  add_packaging(materials, run, plan, selling.packaging);
   return materials;
 }
 

@@ -17,9 +17,12 @@ namespace brimwright::service {
 
 // What a quote of a run and one of an order have in common.
 
-/// "12,24,48": each once, in the order typed. UserError for too many.
-std::vector<std::int64_t> numbers_from(const std::string& typed, const Place& where);
+/// "12,24,48": each once, in the order typed; of `what`. UserError for too many.
+std::vector<std::int64_t> numbers_from(const std::string& typed, const Place& where,
+                                       const std::string& what = "pieces");
 
+/// Each number up to twice the largest is planned, in a millisecond or two.
+inline constexpr std::int64_t most_pieces = 5000;
 /// `pieces`, if a quote of so many is soon made.
 std::int64_t within_reach(std::int64_t pieces, const Place& where);
 

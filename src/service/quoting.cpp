@@ -3,7 +3,9 @@
 #include "costing/quote.h"
 #include "planning/plan.h"
 #include "reports/quote_report.h"
+#include "runs/packaging_reading.h"
 #include "runs/selling_reading.h"
+#include "runs/studio_file.h"
 #include "service/order_quoting.h"
 #include "service/ordered.h"
 #include "service/pack_steps.h"
@@ -14,6 +16,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace brimwright::service {
@@ -60,7 +63,10 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
   for (const std::int64_t sell : numbers)
     purchases.push_back(purchase_for(used[sell], supplies, {&run}));
   const auto steps = pack_steps(used_of_all, supplies, {&run});
-  const reports::QuoteReport report{run, quote, selling, purchases, steps};
+  std::vector<std::string> remarks;
+  const auto studios = runs::read_packaging(runs::studio_for(run.file, library));
+  if (auto words = runs::own_packaging_words(run, studios)) remarks.push_back(std::move(*words));
+  const reports::QuoteReport report{run, quote, selling, purchases, steps, remarks};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

@@ -54,11 +54,11 @@ PlannedRun planned(const Fields& file, std::optional<std::int64_t> sell,
 
 }  // namespace
 
-std::int64_t pieces_from(const std::string& typed, const Place& where) {
+std::int64_t pieces_from(const std::string& typed, const Place& where, const std::string& what) {
   const double number = read_number(typed, where);
   if (number < 1 || number > 1e6 ||
       number != static_cast<double>(static_cast<std::int64_t>(number)))
-    throw UserError(where, "\"" + typed + "\" is not a number of pieces",
+    throw UserError(where, "\"" + typed + "\" is not a number of " + what,
                     "give a whole number, 1 or more");
   return static_cast<std::int64_t>(number);
 }

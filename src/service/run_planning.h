@@ -20,7 +20,8 @@ struct RunAsked {
 };
 
 /// A number of pieces as typed: whole, 1 or more.
-std::int64_t pieces_from(const std::string& typed, const Place& where);
+std::int64_t pieces_from(const std::string& typed, const Place& where,
+                         const std::string& what = "pieces");
 
 /// The run that is asked about; the caller hears of all files that it was read from. A search for
 /// places is refused where nothing but what is remembered may be used.

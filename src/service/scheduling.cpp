@@ -3,7 +3,7 @@
 #include "reports/calendar_file.h"
 #include "runs/days_reading.h"
 #include "runs/order_file.h"
-#include "runs/selling_reading.h"
+#include "runs/packaging_reading.h"
 #include "runs/studio_file.h"
 #include "service/day_buying.h"
 #include "service/day_extras.h"

@@ -82,8 +82,8 @@ std::vector<planning::MadeLye> made_lye(planning::Plan& plan, const planning::Ru
 /// Without a lye already weighed, another purity is what all weights are reckoned with.
 void buy_for_all(planning::Run& run, const planning::LyeStory& story) {
   if (!story.used.empty()) return;
-  planning::buy(run.pour.formula, story.purities);
-  if (run.pipe) planning::buy(run.pipe->formula, story.purities);
+  planning::plan_with(run.pour.formula, story.purities);
+  if (run.pipe) planning::plan_with(run.pipe->formula, story.purities);
 }
 
 std::string label_draft(const planning::Run& run, const planning::Plan& plan,

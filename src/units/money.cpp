@@ -64,6 +64,14 @@ Currency currency(std::string_view code, const Place& where) {
 
 Money read_money(std::string_view text, const Currency& currency, const Place& where) {
   const std::string shown = quoted(text);
+  if (text.size() > 1 && text[0] == '-' && text[1] >= '0' && text[1] <= '9')
+    throw UserError(where, shown + " is negative",
+                    "write what is paid or asked, such as \"12.50\"");
+  if (text.size() > 1 && (text[0] == '.' || text[0] == ',') && is_digits(text.substr(1)))
+    throw UserError(where, shown + " has no figure before its point",
+                    "write \"0." + std::string(text.substr(1)) + "\", if that is meant");
+  if (is_digits(text) && text.size() > 9)
+    throw UserError(where, shown + " is more than any price", "look for a point that is lost");
   const auto mark = text.find_first_of(".,");
   const std::string_view units = text.substr(0, mark);
   const std::string_view rest = mark == std::string_view::npos ? "" : text.substr(mark + 1);

@@ -329,6 +329,10 @@ def of_fixtures():
                                 "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
     yield ["buy", f"{folder}/boxed.order.json", "--studio", f"{folder}/boxed.studio.json"]
     yield ["quote", f"{folder}/two.order.json", "--times", "1,3", "--margin", "40 %"]
+    many = [{"holds": f"{size / 100} g", "paid": f"{size * 7 // 100 / 100 + 0.01:.2f}"} for size in (997, 991, 983, 977, 971, 967, 953, 947, 941, 937, 929, 919)]
+    write("many.studio.json", {"schema": "brimwright.studio/1", "currency": "EUR", "packs": {"olive": many}})
+    write("own_box.run.json", {**plain, "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
+    yield ["quote", f"{folder}/own_box.run.json", "--studio", f"{folder}/many.studio.json"]
     yield from of_poured_together(plain)
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")

@@ -193,6 +193,8 @@ for fats_of, said in (([{"fat": "coconut", "share": "70 %"}, {"fat": "palm", "sh
                       ([{"fat": "coconut", "share": "50 %"}, {"fat": "coconut", "share": "50 %"}], "appears twice in the blend"),
                       ([{"fat": "olive", "share": "50 %"}, {"fat": "Olive oil", "share": "50 %"}], "is a fat of the blend by another name too")):
     refused(said, pour={"blend": "Hard fats"}, of_studio={**studio, "blends": {"Hard fats": {"fats": fats_of}}})
+inner = {"Hard fats": {"fats": [{"fat": "inner", "share": "70 %"}, {"fat": "olive", "share": "30 %"}]}, "inner": hard}
+refused('studio.json: /blends/Hard fats/fats/0/fat: "inner" is a blend itself', pour={"blend": "Hard fats"}, of_studio={**studio, "blends": inner})
 refused("is what prices call something else", pour={"blend": "Olive oil"}, of_studio={**studio, "blends": {"Olive oil": hard}})
 mica = {**formula, "colours": [{"name": "green mica", "rate": "10 g/kg of fats", "density": "2.8 g/ml", "dispersed_in": {"fat": "coconut", "oil_per_colour": 3, "from": "formula"}}]}
 refused("leaves 0 % of the fats as Coconut oil beside it, and the colours are dispersed in 3 %", pour={"blend": "Hard fats"}, of_formula=mica)

@@ -229,12 +229,27 @@ plain = "examples/spring_cups.run.json"
 refused([plain, "--margin", "100 %"], "--margin", "below 100 %")
 refused([plain, "--margin", "40"], "--margin", "has no unit", '"40 %"')
 refused([plain, "--margin", "40 %", "--markup", "60 %"], "--margin", "--markup")
-refused([plain, "--price", "-3"], "--price", "is no amount of money")
+refused([plain, "--price", "-3"], "--price", "is negative")
 refused([plain, "--price", "0"], "--price", "is zero")
+refused([plain, "--price", ".99"], "--price", '"0.99"')
+refused([plain, "--price", "99999999999"], "--price", "is more than any price")
+refused([plain, "--margin", "0.4 %"], "--margin", "is a margin of 0.4 %", '"40 %" if that is meant')
+refused([plain, "--markup", "0.6 %"], "--markup", '"60 %" if that is meant')
+refused([plain, "--margin", "99 %"], "--margin", "more than twenty times the cost")
 refused([plain, "--sell", "12,,24"], "--sell")
 refused([plain, "--sell", "12,many"], "--sell", "many")
 refused([plain, "--sell", "6000"], "--sell", "5000")
 refused([own_copy(lambda run: run.pop("money"))], "/money", "is missing")
+olive = [{"holds": "1 kg", "paid": "9.00"}]
+for change, said in (({"packs": {"olive": olive}}, ("/currency", "is missing", '"EUR"')), ({"currency": "EUR", "packs": {"olive": [{"holds": 5, "paid": "9"}]}}, ("/holds", '"5 kg"')),
+                     ({"currency": "EUR", "packs": {"olive": [{"holds": "5 kg", "paid": 9}]}}, ("/paid", "in quotes", '"27.50"')),
+                     ({"currency": "EUR", "packs": {"box": [{"holds": "1 piece", "paid": "9000"}]}}, ("/packs/box/0", "9000 EUR a piece", "far from usual")),
+                     ({"currency": "EUR", "packs": {"olive": olive}, "packaging": [{"material": "olive", "each_piece": "1 piece"}]}, ("studio.json", "/packaging", "used by weight"))):
+    refused([own_copy(studio=change)], *said)
+refused([own_copy(lambda run: run.update(packaging=[{"material": "olive", "each_piece": "1 piece"}]), studio={"currency": "EUR"})], "own.run.json", "/packaging", "used by weight")
+refused([own_copy(lambda run: run.update(packaging=[{"material": "box", "each_piece": "-1 piece"}]), studio={"currency": "EUR"})], "/packaging/0/each_piece", "not a number of pieces")
+misspelt = ran("quote", own_copy(studio={"currency": "EUR", "have": {"olvie": "5 kg"}})).stdout
+check('What you have of "olvie" does not count' in " ".join(misspelt.split()), "a misspelt shelf is quiet")
 refused([own_copy(studio={"currency": "USD", "work": MONEY["work"]})], "studio.json", "/currency", "USD", "EUR")
 refused([own_copy(studio={"currency": "EUR", "work": {"paid_an_hour": "24"}})], "studio.json", "/work", "says no time")
 refused([own_copy(studio={"currency": "EUR", "work": {"paid_an_hour": "24", "each_batch": "90"}})], "each_batch", "no unit")

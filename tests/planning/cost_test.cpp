@@ -30,10 +30,16 @@ TEST_CASE("the material of a piece is paid by the pieces that sell", "[planning]
   CHECK(amount_text(plan.cost->per_piece) == "0.75");
 }
 
-TEST_CASE("what has no price is named unpriced, never taken as nothing", "[planning]") {
-  const Plan plan = planning::plan(priced_run());
-  CHECK(plan.cost->unpriced == std::vector<std::string>{"water"});
-  for (const auto& line : plan.cost->lines) CHECK(line.cost.has_value() == (line.name != "water"));
+TEST_CASE("what has no price is named unpriced, and of it water alone costs nothing", "[planning]") {
+  Run run = priced_run();
+  run.money->prices.erase("NaOH");
+  const Plan plan = planning::plan(run);
+  CHECK(plan.cost->unpriced == std::vector<std::string>{"NaOH"});
+  for (const auto& line : plan.cost->lines) {
+    CHECK(line.cost.has_value() == (line.name != "NaOH"));
+    CHECK(line.is_from_tap == (line.name == "water"));
+    if (line.is_from_tap) CHECK(line.cost->coins == 0);
+  }
 }
 
 TEST_CASE("a run without any price of what is in it cost 0.00", "[planning]") {

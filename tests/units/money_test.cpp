@@ -29,10 +29,11 @@ TEST_CASE("what is no amount of money is refused", "[units]") {
       {"32.505", "smaller coins than EUR knows"},
       {"1,000", "may mean thousands or decimals"},
       {"EUR 3", "is no amount of money"},
-      {"-3", "is no amount of money"},
+      {"-3", "is negative"},
+      {".99", "has no figure before its point"},
       {"1,234.50", "is no amount of money"},
       {"", "is no amount of money"},
-      {"9999999999", "is no amount of money"},
+      {"9999999999", "is more than any price"},
   }));
   CAPTURE(text);
   CHECK_THROWS_WITH(read_money(text, eur, here), Contains(said));

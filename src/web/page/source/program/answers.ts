@@ -2542,6 +2542,10 @@ export interface QuoteItem {
    * The sum it comes of; empty where it is unpriced.
    */
   how: string;
+  /**
+   * Water without a price: it costs nothing.
+   */
+  from_tap: boolean;
 }
 export interface QuotedPrice {
   /**
@@ -3629,6 +3633,10 @@ export interface Material {
    * Null: unpriced.
    */
   amount: string | null;
+  /**
+   * Water without a price: it costs nothing.
+   */
+  from_tap?: true;
 }
 /**
  * The draft of a label, for a licensed assessor.
@@ -3982,9 +3990,17 @@ export interface Quote {
    */
   pack_steps: QuotePackStep[];
   /**
+   * Materials of which it is not told where another pack begins, so that `pack_steps` lacks it between these numbers of pieces.
+   */
+  pack_steps_untold: QuoteUntoldPacks[];
+  /**
    * Numbers of pieces that cannot be made, and why the largest of them cannot.
    */
   gaps: QuoteGap[];
+  /**
+   * What must be known to take the figures right: packaging of the run's own, water from the tap.
+   */
+  remarks: string[];
   /**
    * What a piece costs at every number up to twice the largest asked about, where it can be made and all is priced.
    */
@@ -4028,6 +4044,19 @@ export interface QuotePackStep {
    * What its packs come to more than with one piece fewer.
    */
   more: string;
+}
+export interface QuoteUntoldPacks {
+  /**
+   * As prices call it.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  from: number;
+  to: number;
+  why: string;
 }
 export interface QuoteGap {
   from: number;

@@ -174,11 +174,15 @@ function told(quote: Quote, is_old: boolean): TemplateResult {
         </p>`
       : nothing
   }
-  ${side_by_side(quote, is_old)} ${worth_making(quote, is_old)} ${quote_picture(quote, is_old)}
+  ${quote.remarks.map((one) => html`<p class="hint">${one}</p>`)} ${side_by_side(quote, is_old)}
+  ${worth_making(quote, is_old)} ${quote_picture(quote, is_old)}
   ${quote_papers({ file: state.run.file, question: question_now(), prices: quote.numbers[0].prices, is_old })}`;
 }
 
-function worth_making({ numbers, steps, pack_steps, gaps, currency }: Quote, is_old: boolean): TemplateResult {
+function worth_making(
+  { numbers, steps, pack_steps, pack_steps_untold, gaps, currency }: Quote,
+  is_old: boolean,
+): TemplateResult {
   const more = (amount: string | null) => (amount === null ? "" : `, ${amount} ${currency} more`);
   return html`<div class="worth-making ${is_old ? "old" : ""}">
     <h3>How many is it worth making?</h3>
@@ -197,12 +201,16 @@ function worth_making({ numbers, steps, pack_steps, gaps, currency }: Quote, is_
         : nothing
     }
     ${
-      pack_steps.length
+      pack_steps.length || pack_steps_untold.length
         ? html`<details>
             <summary>Where another pack begins</summary>
             <p class="hint">Each material by itself, in its cheapest packs, without postage.</p>
             <ul class="limits">
               ${pack_steps.map((one) => html`<li><b>${one.sell}: ${one.shown_as}${more(one.more)} to lay out</b></li>`)}
+              ${pack_steps_untold.map(
+                ({ from, to, shown_as, why }) =>
+                  html`<li><b>${from === to ? from : `${from} to ${to}`}: ${shown_as}, not told: ${why}.</b></li>`,
+              )}
             </ul>
           </details>`
         : nothing

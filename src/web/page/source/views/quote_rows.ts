@@ -66,7 +66,7 @@ export const sum_table = (caption: string, rows: TemplateResult[]): TemplateResu
 export function cost_of_part({ parts, items }: QuotedNumber, part: string): string {
   const found = parts.find((one) => one.part === part);
   if (!found) return "–";
-  return items.some((one) => one.part === part && one.cost !== null) ? found.each : "unpriced";
+  return items.some((one) => one.part === part && one.cost !== null && !one.from_tap) ? found.each : "unpriced";
 }
 
 export const items_of = (caption: string, { items }: QuotedNumber, part: string): TemplateResult =>
