@@ -88,7 +88,7 @@ Database::Database(const std::string& path, const std::string& vfs)
     const std::int64_t version = number("PRAGMA user_version");
     check_whose(version);
     if (may_be_torn) check_sound();
-    if (version < newest_version()) bring_up_to_date();
+    if (version < newest_version()) bring_up_to_date(connection_);
     connection_.exec("PRAGMA journal_mode = TRUNCATE");
   });
 }
@@ -114,9 +114,10 @@ void Database::check_sound() {
 }
 
 /// Whoever came first did it.
-void Database::bring_up_to_date() {
-  SQLite::Transaction all_or_none(connection_, SQLite::TransactionBehavior::IMMEDIATE);
-  take_steps(connection_, static_cast<std::size_t>(number("PRAGMA user_version")), steps().size());
+void bring_up_to_date(SQLite::Database& connection) {
+  SQLite::Transaction all_or_none(connection, SQLite::TransactionBehavior::IMMEDIATE);
+  const int version = connection.execAndGet("PRAGMA user_version").getInt();
+  take_steps(connection, static_cast<std::size_t>(version), steps().size());
   all_or_none.commit();
 }
 

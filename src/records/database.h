@@ -42,13 +42,15 @@ class Database {
 
  private:
   void check_whose(std::int64_t version);
-  void bring_up_to_date();
   void check_sound();
   std::int64_t number(const char* query);
 
   std::string path_;
   SQLite::Database connection_;
 };
+
+/// Takes the steps that lead from the file's version to today's, all or none.
+void bring_up_to_date(SQLite::Database& connection);
 
 /// Records of `version` in a file that is empty or not there yet, with what `fill` puts into them.
 void make_database(const std::string& path, const std::string& vfs = "",
