@@ -133,7 +133,7 @@ class Import {
   }
 
   void put_table(const Table& table, const Json& rows) {
-    if (!rows.is_array()) refuse(table.name, "is no list");
+    if (!rows.is_array()) refuse(table.name, "is not a list");
     for (std::size_t i = 0; i < rows.size(); ++i) {
       const std::string where = table.name + "/" + std::to_string(i);
       check_row(table, rows[i], where);

@@ -1,5 +1,6 @@
-"""Every answer of `gauge`, `plan`, `plan --explain`, `buy`, `days` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+"""Every answer of `gauge`, `plan`, `plan --explain`, `buy`, `days`, `note`, `records` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
 in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
+import datetime
 import glob
 import json
 import os
@@ -377,6 +378,34 @@ def of_fixtures():
         yield ["plan", f"{folder}/{name}.run.json"]
 
 
+def of_records():
+    """One after the other: what is noted of a batch from before it is begun until it may be sold, and the records in all."""
+    where = f"{folder}/noted"
+    os.mkdir(where)
+    for name in os.listdir(f"{root}/examples"):
+        if name.endswith(".json"):
+            shutil.copy(f"{root}/examples/{name}", where)
+    run, nameless = f"{where}/spring_cups.run.json", f"{where}/no_id.run.json"
+    write("noted/no_id.run.json", {name: part for name, part in shipped("examples/plain_bars.run.json").items() if name != "id"})
+    yield ["records", where]
+    yield ["note", run]
+    yield ["note", run, "--batch", "1"]
+    yield ["note", run, "--batch", "1", "--reserve"]
+    yield ["note", run, "--batch", "1", "--begin"]
+    yield ["note", run, "--batch", "1", "--begin", "--again"]
+    yield ["note", nameless, "--begin"]
+    yield ["note", run, "--batch", "1", "--set", "base.made=1766 g", "--set", f"cured.{datetime.date.today()}=12 pieces, 1040 g"]
+    yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={datetime.date.today()}"]
+    yield ["plan", run]
+    yield ["records", where]
+    subprocess.run([program, "records", where, "--export", f"{folder}/all.json"], check=True, capture_output=True)
+    with open(f"{folder}/all.json") as file:
+        nothing = json.load(file)
+    write("nothing.json", {**nothing, "tables": {name: [] for name in nothing["tables"]}})
+    os.mkdir(f"{folder}/nothing")
+    yield ["records", f"{folder}/nothing", "--import", f"{folder}/nothing.json"]
+
+
 def of_random_runs(count):
     for i in range(count):
         os.mkdir(f"{folder}/{i}")
@@ -388,6 +417,7 @@ def of_random_runs(count):
 with ThreadPoolExecutor(os.cpu_count()) as pool:
     answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_fixtures()]),
                *pool.map(lambda words: ask(words, may_be_refused=True), of_random_runs(80))]
+answers += [ask(words) for words in of_records()]
 answers = [(words, answer) for words, answer in answers if answer]
 
 
