@@ -7,10 +7,13 @@
 namespace brimwright::service {
 
 reports::NotedBatch NotedBatches::of(const records::Batch& batch) {
+  Plan& plan = plan_of(batch);
+  if (!plan.blanks.contains(batch.number))
+    plan.blanks[batch.number] = records::blanks_in(plan.answer, batch.number);
   reports::NotedBatch noted{.number = batch.number,
                             .batch = batch,
                             .reserved = records::reserved_code(records_, batch.run, batch.number),
-                            .blanks = records::blanks_in(plan_of(batch), batch.number),
+                            .blanks = plan.blanks[batch.number],
                             .notes = records::notes_of(records_, batch),
                             .weighings = records::weighings_of(records_, batch)};
   noted.for_sale = records::for_sale(noted.notes, today_);
@@ -18,13 +21,15 @@ reports::NotedBatch NotedBatches::of(const records::Batch& batch) {
 }
 
 std::int64_t NotedBatches::in_all(const records::Batch& batch) {
-  const auto plan = nlohmann::json::parse(plan_of(batch));
-  return plan.at("pieces").at("batches").get<std::int64_t>();
+  Plan& plan = plan_of(batch);
+  if (plan.in_all == 0)
+    plan.in_all = nlohmann::json::parse(plan.answer).at("pieces").at("batches").get<std::int64_t>();
+  return plan.in_all;
 }
 
-const std::string& NotedBatches::plan_of(const records::Batch& batch) {
-  std::string& plan = plans_[batch.plan];
-  if (plan.empty()) plan = records::plan_of(records_, batch);
+NotedBatches::Plan& NotedBatches::plan_of(const records::Batch& batch) {
+  Plan& plan = plans_[batch.plan];
+  if (plan.answer.empty()) plan.answer = records::plan_of(records_, batch);
   return plan;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "records/batches.h"
+#include "records/blanks.h"
 #include "records/records.h"
 #include "reports/note_report.h"
 #include "service/run_records.h"
@@ -23,11 +24,16 @@ class NotedBatches {
   std::int64_t in_all(const records::Batch& batch);
 
  private:
-  const std::string& plan_of(const records::Batch& batch);
+  struct Plan {
+    std::string answer;
+    std::int64_t in_all = 0;
+    std::map<std::int64_t, std::vector<records::Blank>> blanks = {};  // by the batch's number
+  };
+  Plan& plan_of(const records::Batch& batch);
 
   const records::Records& records_;
   std::string today_;
-  std::map<std::string, std::string> plans_;  // by their hash
+  std::map<std::string, Plan> plans_;  // by their hash
 };
 
 }  // namespace brimwright::service
