@@ -191,7 +191,7 @@ std::string dry_alkali(const std::string& name, const Place& where) {
                     "call what is dry \"NaOH\" or \"KOH\"; enter a solution by its name under "
                     "\"lye_solutions\" in the studio's file");
   }
-  const std::string dry = is_naoh ? "NaOH" : "KOH";
+  std::string dry = is_naoh ? "NaOH" : "KOH";
   const auto form = chemistry::form_of_alkali(name);
   if (form == chemistry::AlkaliForm::dry) return dry;
   const bool is_solution = form == chemistry::AlkaliForm::solution;
@@ -288,7 +288,7 @@ std::string own_material_of(const std::string& name, const std::vector<std::stri
 
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,
                         const Supplies& supplies, const Place& where) {
-  const std::string own = own_material_of(name, needed, supplies, where);
+  std::string own = own_material_of(name, needed, supplies, where);
   const auto serves = supplies.serves_as.find(name);
   if (serves == supplies.serves_as.end() ||
       std::find(needed.begin(), needed.end(), own) != needed.end())
