@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace brimwright::records {
 namespace {
@@ -178,10 +179,13 @@ class Taker {
   [[noreturn]] void ask() const {
     std::string problem;
     Words beyond;
+    std::vector<Choice> choices;
     for (const Short& one : short_) {
       problem += (problem.empty() ? "" : "; ") + words_of(one);
       if (&one != &short_.front()) beyond += Words(" ");
-      beyond += Words(Answer{"beyond-stock", lots_[one.lots.back()].lot.code});
+      const Answer answer{"beyond-stock", lots_[one.lots.back()].lot.code};
+      beyond += Words(answer);
+      choices.push_back({.answers = {answer}});
     }
     throw Question({.file = file_,
                     .field = "",
@@ -191,7 +195,7 @@ class Taker {
                               beyond +
                               Words(", and what is beyond is written as taken of that "
                                     "lot"),
-                    .choices = {}});
+                    .choices = std::move(choices)});
   }
 
   std::string words_of(const Short& one) const {
