@@ -184,6 +184,44 @@ await run({
       { ...sections, prices: undefined, asking: ways },
     ),
 
+  "a run is packed otherwise than the studio packs, or not at all, and its quote counts that": () =>
+    with_page(async (page, serving) => {
+      const packaging = async (chosen, figures) => {
+        await to(page, "Set up");
+        if (chosen) await press(page.getByRole("group", { name: "What goes round each piece" }), chosen);
+        await figures?.();
+        await settled(page);
+        await saved(page);
+        await to(page, "Piece");
+        await quoted(page);
+        const answer = serving.printed("quote", spring);
+        assert.deepEqual(await table(page), told(answer));
+        return [(await table(page)).Packaging?.[0], answer.remarks ?? [], serving.file(spring).packaging];
+      };
+      const [as_studio, , key] = await packaging();
+      assert.equal(key, undefined);
+      await to(page, "Set up");
+      await page
+        .locator("summary", { hasText: /^Packaging/ })
+        .first()
+        .click();
+      const [own, remarks, typed] = await packaging("Of this run's own", async () => {
+        await field(page, "Material 1").fill("label paper");
+        await field(page, "Of it, each piece 1").fill("20 g");
+      });
+      assert.deepEqual(typed, [{ material: "label paper", each_piece: "20 g" }]);
+      assert.ok(Number(own) > Number(as_studio), `${own} ${as_studio}`);
+      assert.ok(
+        remarks.some((one) => one.includes("in place of the studio's")),
+        String(remarks),
+      );
+      await check_access(page, "a run's own packaging");
+      const [, , none] = await packaging("Nothing");
+      assert.deepEqual(none, []);
+      const [back, , gone] = await packaging("As the studio packs");
+      assert.deepEqual([back, gone], [as_studio, undefined]);
+    }, sections),
+
   "a price that only the run says becomes the first of the studio's packs, and one step takes that back": () =>
     with_page(
       async (page, serving) => {

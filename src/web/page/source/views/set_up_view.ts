@@ -9,6 +9,7 @@ import { is_cut } from "../forms/decoration";
 import { add_buttons } from "../forms/decoration_form";
 import { field } from "../forms/field";
 import { file_choice } from "../forms/form_parts";
+import { packaging_form } from "../forms/packaging_form";
 import { add_label, has_label } from "../forms/run_extras";
 import { add_topping, has_topping, topping_back } from "../forms/topping_form";
 import { wants_from, within } from "../forms/wanted";
@@ -62,7 +63,7 @@ export function order(plan?: Plan): TemplateResult {
   return html`<section class="order-of" aria-labelledby="run-title">
     ${typeof state.run.now.note === "string" ? html`<p class="aside">${state.run.now.note}</p>` : nothing}
     ${asked(plan ? to_make(plan) : nothing)}
-    <div class="batches">${plan ? batches_told(plan) : nothing} ${batch_form()}</div>
+    <div class="batches">${plan ? batches_told(plan) : nothing} ${batch_form()} ${packaging_form()}</div>
   </section>`;
 }
 
@@ -86,7 +87,7 @@ function all_questions(): unknown {
   const slots = state.formulas.apart ? (["apart"] as const) : (["pour", "pipe"] as const);
   const formulas = slots.filter((slot) => state.formulas[slot]).filter(is_first_of_file);
   return [
-    within({ part: "Run" }, () => [asked(), batch_form()]),
+    within({ part: "Run" }, () => [asked(), batch_form(), packaging_form()]),
     ...formulas.map((slot) =>
       within({ part: String(state.formulas[slot]!.now.name || "Formula") }, () => formula_questions(slot)),
     ),
