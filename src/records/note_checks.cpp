@@ -42,7 +42,7 @@ std::string list_of(const std::vector<std::string>& choices) {
 }
 
 std::string read_choice(const Blank& blank, const Note& change) {
-  const std::string value = in_small_letters(plain(change.value));
+  std::string value = in_small_letters(plain(change.value));
   if (std::find(blank.choices.begin(), blank.choices.end(), value) != blank.choices.end())
     return value;
   throw UserError(change.where, "is " + quoted(change.value) + ", which is none of what it may be",
@@ -111,7 +111,7 @@ const Blank& NoteChecks::blank_of(const Note& change) const {
 /// As it is kept; empty where it is taken back.
 std::string NoteChecks::checked_value(const Note& change) const {
   const Blank& blank = blank_of(change);
-  const std::string value(without_blanks(change.value));
+  std::string value(without_blanks(change.value));
   if (const auto day = weighing_day(change.key)) {
     check_date({.key = "cured", .kind = "date"}, {change.key, *day, change.where});
     if (!value.empty()) check_weighing(blank, change, read_weighing(value, *day, change.where));
