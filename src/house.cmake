@@ -81,7 +81,8 @@ room(planning
   DOORS blanks cost cure cut day_lye embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
         scales shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
 room(learning
-  USES units schemas geometry moulds chemistry planning)
+  USES units schemas geometry moulds chemistry planning
+  DOORS batch_facts figures learned)
 room(costing
   USES units planning trade
   DOORS order_quote quote selling)
@@ -90,13 +91,14 @@ room(runs
   DOORS days_reading level_reading named_files order_file packaging_reading run_file selling_reading studio_file
         substitutes supplies)
 room(reports
-  USES units sandbox geometry moulds chemistry planning trade costing days records
+  USES units sandbox geometry moulds chemistry planning learning trade costing days records
   DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table days_report drawing
-        gauge_report inspection_report label_report made_lye_report mould_picture note_report packing_report piece_picture
+        gauge_report inspection_report label_report learned_report made_lye_report mould_picture note_report
+        packing_report piece_picture
         plan_report plan_words quote_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
         workings_report)
 room(service
-  USES units schemas sandbox geometry moulds chemistry planning trade costing days records runs reports
+  USES units schemas sandbox geometry moulds chemistry planning learning trade costing days records runs reports
   DOORS requests service shown_batch)
 room(desk
   USES units schemas moulds records service

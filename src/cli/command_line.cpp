@@ -72,6 +72,7 @@ class Parser {
   void add_days();
   void add_note();
   void add_records();
+  void add_learn();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -379,6 +380,23 @@ void Parser::add_records() {
   add_json(records);
 }
 
+void Parser::add_learn() {
+  CLI::App& learn =
+      *command("learn", "what batches tell for the next plan", Asked::learn, learn_examples);
+  auto& wish = words_.learn;
+  argument(learn, "FILE", wish.file, "a run, or studio.json for the batches of all runs",
+           json_files)
+      ->required();
+  option(learn, "--take", wish.take, "FIGURE",
+         "write this figure where a typed one would stand, in the file that has it");
+  option(learn, "--undo", wish.undo, "FIGURE", "write again what stood there before");
+  option(learn, "--picture", words_.files.picture, "FILE.svg",
+         "draw plan against actual over the days");
+  add_library(learn);
+  add_studio(learn);
+  add_json(learn);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -429,6 +447,7 @@ Parser::Parser() {
   add_days();
   add_note();
   add_records();
+  add_learn();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

@@ -112,6 +112,10 @@ service::Request request_of(Words& words, std::istream* in) {
     request.what = words.note;
   }
   if (words.asked == Asked::records) request.what = words.records;
+  if (words.asked == Asked::learn) {
+    words.learn.today = present_moment().substr(0, 10);
+    request.what = words.learn;
+  }
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
   return request;
@@ -125,6 +129,7 @@ void want(service::Request& request, const std::vector<service::WantedFile>& fil
   if (auto* days = std::get_if<service::DaysRequest>(&request.what)) days->wanted = files;
   if (auto* buy = std::get_if<service::BuyRequest>(&request.what)) buy->wanted = files;
   if (auto* all = std::get_if<service::RecordsRequest>(&request.what)) all->files = files;
+  if (auto* learn = std::get_if<service::LearnRequest>(&request.what)) learn->wanted = files;
 }
 
 void make_folder(const std::string& folder) {

@@ -161,6 +161,20 @@ inline constexpr auto list_examples =
     "  brimwright list fats coconut\n"
     "  brimwright list tips\n";
 
+inline constexpr auto learn_examples =
+    "Shown is each figure that three batches or more tell, between which values it\n"
+    "lies, and what the plan uses; then what the notes cannot tell, and what to note\n"
+    "next time. Volume, density, losses, topping, cure and work are told apart, never\n"
+    "mixed into one factor. Nothing changes until you take a figure: it is written\n"
+    "into the run, studio.json, the mould or the formula, with the number of batches\n"
+    "and the day, and the plan says that it uses it.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright learn may.run.json\n"
+    "  brimwright learn may.run.json --take pot\n"
+    "  brimwright learn may.run.json --undo pot\n"
+    "  brimwright learn studio.json --picture year.svg\n";
+
 inline constexpr auto tidy_examples =
     "FILE is a run, a formula, a mould or a file of tips. Keys that have another name\n"
     "today are renamed, and everything else stays as you wrote it. A file with a\n"

@@ -17,6 +17,7 @@ enum class Asked {
   quote,
   buy,
   days,
+  learn,
   list,
   tidy,
   init,
@@ -37,6 +38,7 @@ struct Words {
   service::QuoteRequest quote;
   service::BuyRequest buy;
   service::DaysRequest days;
+  service::LearnRequest learn;
   service::TidyRequest tidy;
   service::InitRequest init;
   service::NoteRequest note;

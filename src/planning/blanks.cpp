@@ -86,14 +86,15 @@ class Form {
     mass(part, "on_tools", part.of + ": left on tools", when, on_tools).not_above =
         part.key + ".made";
   }
-  /// Where of two places it stayed; of one alone what was left on tools tells it.
+  /// How much of it stayed in which place; where there is but one, what was left on tools tells it.
   struct Stayed {
     std::string key, words;
     Mass planned;
   };
-  void stayed(const Part& part, When when, const std::vector<Stayed>& places) {
+  void stayed(const Part& part, When when, Mass elsewhere, const std::vector<Stayed>& places) {
     const auto is_planned = [](const Stayed& place) { return place.planned > Mass{}; };
-    if (std::count_if(places.begin(), places.end(), is_planned) < 2) return;
+    const auto count = std::count_if(places.begin(), places.end(), is_planned);
+    if (count < 2 && !(elsewhere > Mass{})) return;
     for (const Stayed& place : places)
       if (is_planned(place))
         mass(part, place.key, part.of + ": of it " + place.words, when, place.planned).not_above =
@@ -152,7 +153,7 @@ class Form {
     line.most = text_of(run_.pour.mould.curve.height() - batch_.pour.poured_to);
     left(part, When::poured, tally.lost);
     const PourLosses& losses = run_.pour.losses;
-    stayed(part, When::poured,
+    stayed(part, When::poured, losses.test_piece + losses.overpour.of_one() * tally.in_pieces,
            {{"in_pot", "in the pot", losses.pot}, {"in_jugs", "in the jugs", losses.jugs}});
   }
 
@@ -193,7 +194,7 @@ class Form {
           whipping.casts);
     left(part, When::piped, tally.lost);
     const PipeLosses& losses = run_.pipe->losses;
-    stayed(part, When::piped,
+    stayed(part, When::piped, losses.tip + losses.each_bag_change,
            {{"in_bowl", "in bowl and whisk", losses.bowl_and_whisk},
             {"in_bag", "in the bag", losses.bag}});
   }

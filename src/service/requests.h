@@ -142,6 +142,15 @@ struct DaysRequest {
   bool decimal_comma = false;  // in a table: "1,5" between semicolons
 };
 
+/// What batches tell of a run, or of all runs of a studio. `take` and `undo` name a figure to write
+/// where a typed one would stand, or to take back from there; `today` is the day that is noted.
+struct LearnRequest {
+  std::string file;
+  std::optional<std::string> take = {}, undo = {};
+  std::string today = {};
+  std::vector<WantedFile> wanted = {};  // picture
+};
+
 /// Make a folder to begin in.
 struct InitRequest {
   std::string folder;
@@ -181,7 +190,7 @@ enum class Form { text, json };
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
   std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, BuyRequest,
-               DaysRequest, TidyRequest, InitRequest, NoteRequest, RecordsRequest>
+               DaysRequest, TidyRequest, InitRequest, NoteRequest, RecordsRequest, LearnRequest>
       what;
   Form form = Form::text;
   UserTerms terms = plain_terms();

@@ -27,6 +27,7 @@
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/inspect.h"
+#include "service/learning.h"
 #include "service/lye_gate.h"
 #include "service/lye_story_reading.h"
 #include "service/noting.h"
@@ -398,6 +399,8 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return noted(*note, request, library, caller);
   if (const auto* records = std::get_if<RecordsRequest>(&request.what))
     return record_keeping(*records, request, caller);
+  if (const auto* learn = std::get_if<LearnRequest>(&request.what))
+    return learned_for(*learn, request, library, caller);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
     return tidied_up(*tidy, request.terms, library);
   return {.document = listed(std::get<ListRequest>(request.what), request, library)};

@@ -1,0 +1,98 @@
+#include "reports/json_document.h"
+#include "reports/json_numbers.h"
+#include "reports/learned_report.h"
+
+#include <nlohmann/json.hpp>
+
+#include <type_traits>
+
+namespace brimwright::reports {
+namespace {
+
+using namespace learning;
+using Json = nlohmann::ordered_json;
+
+struct Number {
+  double number;
+  const char* unit;
+};
+Number number_of(const Value& value) {
+  if (const auto* length = std::get_if<Length>(&value))
+    return {to_decimals(*length / millimetre, 3), "mm"};
+  if (const auto* volume = std::get_if<Volume>(&value))
+    return {to_decimals(*volume / millilitre, 3), "ml"};
+  if (const auto* mass = std::get_if<Mass>(&value)) return {to_decimals(*mass / gram, 3), "g"};
+  if (const auto* density = std::get_if<Density>(&value))
+    return {to_decimals(*density / gram_per_millilitre, 5), "g/ml"};
+  if (const auto* share = std::get_if<Share>(&value))
+    return {to_decimals(share->in_percent(), 4), "%"};
+  if (const auto* factor = std::get_if<Factor>(&value))
+    return {to_decimals(factor->factor, 5), "factor"};
+  return {to_decimals(std::get<Minutes>(value).count(), 4), "min"};
+}
+
+const char* name_of(Standing standing) {
+  switch (standing) {
+    case Standing::nowhere:
+      return "stands nowhere";
+    case Standing::too_few:
+      return "too few";
+    case Standing::as_planned:
+      return "as planned";
+    case Standing::suggested:
+      break;
+  }
+  return "suggested";
+}
+
+std::string day_text(const std::chrono::year_month_day& date) {
+  const auto two = [](unsigned number) {
+    return (number < 10 ? "0" : "") + std::to_string(number);
+  };
+  return std::to_string(static_cast<int>(date.year())) + "-" +
+         two(static_cast<unsigned>(date.month())) + "-" + two(static_cast<unsigned>(date.day()));
+}
+
+Json figure_json(const NamedFigure& named) {
+  const Figure& figure = named.figure;
+  const auto* interval = std::get_if<Interval>(&figure.spread.is);
+  Json values = Json::array();
+  for (const BatchValue& value : figure.values)
+    values.push_back({{"batch", value.code},
+                      {"date", day_text(value.date)},
+                      {"value", number_of(value.value).number}});
+  return {{"name", named.name},
+          {"words", figure_words(figure.id)},
+          {"unit", number_of(figure.value).unit},
+          {"value", number_of(figure.value).number},
+          {"low", number_of(figure.spread.low).number},
+          {"high", number_of(figure.spread.high).number},
+          {"level_percent", interval ? Json(to_decimals(100 * interval->level, 2)) : Json(nullptr)},
+          {"used_now", figure.used_now ? Json(number_of(*figure.used_now).number) : Json(nullptr)},
+          {"standing", name_of(figure.standing)},
+          {"values", values}};
+}
+
+}  // namespace
+
+std::string learned_json(const LearnedReport& report) {
+  Json figures = Json::array(), untold = Json::array(), contradictions = Json::array();
+  for (const NamedFigure& named : report.figures) figures.push_back(figure_json(named));
+  for (const Untold& one : report.untold)
+    untold.push_back({{"name", figure_name(one.id)},
+                      {"words", figure_words(one.id)},
+                      {"batches", one.batches},
+                      {"text", untold_text(one)}});
+  for (const Contradiction& one : report.contradictions)
+    contradictions.push_back(
+        {{"batch", one.code}, {"unaccounted_g", to_decimals(one.unaccounted / gram, 1)}});
+  return json_document({{"schema", "brimwright.learned/1"},
+                        {"source", report.source},
+                        {"batches", report.batches},
+                        {"left_out", report.earlier},
+                        {"figures", figures},
+                        {"untold", untold},
+                        {"contradictions", contradictions}});
+}
+
+}  // namespace brimwright::reports

@@ -1,0 +1,243 @@
+#include "service/figure_taking.h"
+
+#include "moulds/mould_file.h"
+#include "reports/learned_report.h"
+#include "runs/named_files.h"
+#include "runs/run_file.h"
+#include "runs/studio_file.h"
+#include "schemas/kinds.h"
+#include "schemas/value_editing.h"
+#include "units/fields.h"
+#include "units/shown_text.h"
+#include "units/written_number.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <filesystem>
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace brimwright::service {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using schemas::KeyPath;
+
+/// A value's place in a file: the object by the keys that lead to it, and its key there.
+struct Spot {
+  std::string file;
+  KeyPath object;
+  std::string key;
+};
+
+KeyPath further(KeyPath path, const std::string& key) {
+  path.push_back(key);
+  return path;
+}
+
+const Json* value_at(const Json& document, const KeyPath& path) {
+  const Json* at = &document;
+  for (const std::string& key : path) {
+    if (!at->is_object() || !at->contains(key)) return nullptr;
+    at = &at->at(key);
+  }
+  return at;
+}
+
+Json document_of(const std::string& file) { return Json::parse(text_of_file(file)); }
+
+const std::map<std::string, KeyPath>& loss_objects() {
+  static const KeyPath pour = {"losses", "pour"}, pipe = {"losses", "pipe"};
+  static const std::map<std::string, KeyPath> objects = {
+      {"overpour", pour},       {"pot", pour}, {"jugs", pour},           {"bag", pipe},
+      {"bowl_and_whisk", pipe}, {"tip", pipe}, {"each_bag_change", pipe}};
+  return objects;
+}
+
+bool is_time(const std::string& name) {
+  return name == "each_batch" || name == "each_piece_made" || name == "each_tray_fill" ||
+         name == "each_piece_packed";
+}
+
+/// Where a value of that name may stand, the one that counts first.
+std::vector<Spot> spots_of(const std::string& name, const FigureFiles& files) {
+  std::vector<Spot> spots;
+  const auto add = [&](const std::string& file, const KeyPath& object, const std::string& key) {
+    if (!file.empty()) spots.push_back({file, object, key});
+  };
+  if (const auto loss = loss_objects().find(name); loss != loss_objects().end()) {
+    add(files.run, loss->second, name);
+    add(files.studio, loss->second, name);
+  }
+  if (name == "density") add(files.base_formula, {}, "measured_density");
+  if (name == "cure") add(files.base_formula, {}, "water_lost_in_cure");
+  if (name == "volume") add(files.mould, {}, "poured_factor");
+  if (name == "hand" && !files.tip.empty()) add(files.studio, {"hand", files.tip}, "correction");
+  if (is_time(name)) add(files.studio, {"work"}, name);
+  return spots;
+}
+
+/// The one that has it; or else, of losses, the studio's, since the run says none.
+Spot spot_to_write(const std::vector<Spot>& spots) {
+  for (const Spot& spot : spots)
+    if (value_at(document_of(spot.file), further(spot.object, spot.key)) != nullptr) return spot;
+  return spots.back();
+}
+
+bool is_below(const std::string& file, const std::string& folder) {
+  namespace fs = std::filesystem;
+  std::error_code none;
+  const fs::path below =
+      fs::weakly_canonical(file, none).lexically_relative(fs::weakly_canonical(folder, none));
+  return !below.empty() && *below.begin() != "..";
+}
+
+void refuse_built_in(const Spot& spot, const Place& where, const moulds::Library& library) {
+  if (library.shipped.empty()) return;
+  for (const char* folder : {"/moulds", "/examples"})
+    if (is_below(spot.file, library.shipped + folder))
+      throw UserError(
+          where,
+          "would stand in " + brimwright::quoted(on_one_line(spot.file)) + ", a built-in file",
+          "copy that file into your own folder and name it in the run");
+}
+
+void refuse_earlier_version(const Spot& spot) {
+  const std::string said = document_of(spot.file).value("schema", std::string());
+  const Schema* const kind = schemas::kind_called(said);
+  if (kind == nullptr || said == kind->today()) return;
+  throw UserError({spot.file, "/schema"}, "is of an earlier version", "tidy the file first");
+}
+
+void refuse_what_says_it_otherwise(const std::string& name, const Spot& spot,
+                                   const FigureFiles& files, const Place& where) {
+  const Json document = document_of(spot.file);
+  if (name == "cure" && document.contains("drying"))
+    throw UserError(where, "does not go with the formula's own \"drying\"",
+                    "take \"drying\" out of " + spot.file + " first, or keep to it");
+  if (is_time(name) && !document.contains("work"))
+    throw UserError(where, "needs the studio's \"work\", which says what your time costs",
+                    "add \"work\" with \"paid_an_hour\" to " + spot.file);
+  if (name == "hand" && files.is_hand_of_tip)
+    throw UserError(where, "is of a tip whose file says its hand itself",
+                    "take \"hand\" out of the file of tips first");
+}
+
+/// Has the file's own reader look at all of it.
+void read_again(const std::string& text, const std::string& file, const moulds::Library& library) {
+  const Fields fields = Fields::parse(text, file);
+  const Schema* const kind = schemas::kind_called(fields.text("schema"));
+  if (kind == &schemas::run())
+    (void)runs::read_run(fields, library, {});
+  else if (kind == &schemas::formula())
+    (void)runs::read_formula(fields, library);
+  else if (kind == &schemas::mould())
+    (void)moulds::read_mould(fields, library);
+  else
+    (void)runs::Studio(fields);
+}
+
+Json json_of(const learning::Value& value) {
+  if (const auto* factor = std::get_if<learning::Factor>(&value))
+    return std::round(factor->factor * 1e4) / 1e4;
+  return reports::value_words(value);
+}
+
+std::string with_learned(std::string text, const Spot& spot, const Json& value, std::size_t batches,
+                         const std::string& today) {
+  const Json document = Json::parse(text);
+  const KeyPath path = further(spot.object, spot.key);
+  const Json* const before = value_at(document, path);
+  const Json entry = {{"value", value},
+                      {"batches", batches},
+                      {"on", today},
+                      {"before", before == nullptr ? Json(nullptr) : *before}};
+  text = schemas::with_value(text, path, value.dump());
+  return schemas::with_value(text, further(further(spot.object, "learned"), spot.key),
+                             entry.dump());
+}
+
+std::string without_learned(std::string text, const Spot& spot) {
+  const Json document = Json::parse(text);
+  const KeyPath learned = further(spot.object, "learned"), path = further(spot.object, spot.key);
+  const Json entry = *value_at(document, further(learned, spot.key));
+  const bool is_last = value_at(document, learned)->size() == 1;
+  text = schemas::without_value(text, is_last ? learned : further(learned, spot.key));
+  if (entry.value("before", Json(nullptr)).is_null()) return schemas::without_value(text, path);
+  return schemas::with_value(text, path, entry["before"].dump());
+}
+
+[[noreturn]] void refuse_name(const std::string& name, const Place& where) {
+  throw UserError(where, "\"" + name + "\" is not a figure that stands in a file of this run",
+                  "give a name that is listed, such as \"pot\" or \"density\"");
+}
+
+}  // namespace
+
+FigureFiles figure_files(const planning::Run& run, const moulds::Library& library) {
+  FigureFiles files{.run = run.file,
+                    .studio = {},
+                    .mould = run.pour.mould.file,
+                    .base_formula = run.pour.formula.file};
+  const runs::Studio studio = runs::studio_for(run.file, library);
+  if (studio.fields()) files.studio = studio.fields()->file();
+  if (run.pipe && run.pipe->beads) {
+    const planning::Tip& tip = run.pipe->beads->tip;
+    files.tip = tip.name;
+    files.is_hand_of_tip = tip.hand && !studio.hand(tip.name);
+  }
+  return files;
+}
+
+MadeFile taken(const std::string& name, const learning::Figure& figure, const FigureFiles& files,
+               const std::string& today, const UserTerms& terms, const moulds::Library& library) {
+  const Place where = terms.place("take");
+  const auto spots = spots_of(name, files);
+  if (spots.empty() || !figure.writes) refuse_name(name, where);
+  const Spot spot = spot_to_write(spots);
+  refuse_built_in(spot, where, library);
+  refuse_earlier_version(spot);
+  refuse_what_says_it_otherwise(name, spot, files, where);
+  const std::size_t batches = figure.values.size();
+  std::string text =
+      with_learned(text_of_file(spot.file), spot, json_of(figure.writes->value), batches, today);
+  if (name == "hand")
+    text = with_learned(text, {spot.file, spot.object, "trials"}, batches, batches, today);
+  read_again(text, spot.file, library);
+  return {spot.file, text};
+}
+
+MadeFile undone(const std::string& name, const FigureFiles& files, const UserTerms& terms,
+                const moulds::Library& library) {
+  const Place where = terms.place("undo");
+  const auto spots = spots_of(name, files);
+  if (spots.empty()) refuse_name(name, where);
+  for (const Spot& spot : spots) {
+    const Json document = document_of(spot.file);
+    const Json* const entry =
+        value_at(document, further(further(spot.object, "learned"), spot.key));
+    if (entry == nullptr) continue;
+    const Json* const stands = value_at(document, further(spot.object, spot.key));
+    if (stands == nullptr || *stands != entry->value("value", Json(nullptr)))
+      throw UserError(where,
+                      "was written anew in " + brimwright::quoted(on_one_line(spot.file)) +
+                          " since it was taken",
+                      "change it there");
+    std::string text = without_learned(text_of_file(spot.file), spot);
+    if (name == "hand") {
+      const Spot trials{spot.file, spot.object, "trials"};
+      if (value_at(document, further(further(spot.object, "learned"), "trials")) != nullptr)
+        text = without_learned(text, trials);
+      // Of a hand that was not there before nothing is left over.
+      if (value_at(Json::parse(text), spot.object)->empty())
+        text = schemas::without_value(text, spot.object);
+    }
+    read_again(text, spot.file, library);
+    return {spot.file, text};
+  }
+  throw UserError(where, "\"" + name + "\" was not taken from batches", "there is nothing to undo");
+}
+
+}  // namespace brimwright::service

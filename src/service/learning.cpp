@@ -1,0 +1,226 @@
+#include "service/learning.h"
+
+#include "learning/learned.h"
+#include "records/records.h"
+#include "reports/learned_report.h"
+#include "reports/plan_report.h"
+#include "schemas/kinds.h"
+#include "service/figure_taking.h"
+#include "service/learned_batches.h"
+#include "service/run_planning.h"
+#include "units/fields.h"
+#include "units/nearest_name.h"
+#include "units/shown_text.h"
+#include "units/wording.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+#include <utility>
+
+namespace brimwright::service {
+namespace {
+
+using learning::FigureId;
+using learning::Kind;
+
+std::string folder_of(const std::string& file) {
+  const auto folder = std::filesystem::path(file).parent_path();
+  return folder.empty() ? "." : folder.string();
+}
+
+bool is_studio(const std::string& file) {
+  const Fields fields = Fields::read(file);
+  return fields.is_text("schema") && fields.text("schema").starts_with("brimwright.studio/");
+}
+
+/// The run as it would be planned today, and where its figures stand. Of a studio the latter alone.
+struct Today {
+  FigureFiles files;
+  std::string name;
+  std::shared_ptr<const PlannedFacts> plan = {};
+  std::optional<learning::BatchFacts> facts = {};
+};
+
+Today today_of(const LearnRequest& request, const UserTerms& terms, const moulds::Library& library,
+               const Caller& caller) {
+  if (is_studio(request.file)) return {.files = {.studio = request.file}, .name = "the studio"};
+  const std::optional<std::string> none;
+  const planning::Run run = told_run({request.file, none, none}, terms, library, caller);
+  const planning::Plan plan = gated_plan(run, measured_run(run, caller));
+  Today today{.files = figure_files(run, library), .name = run.name};
+  today.plan = planned_facts(reports::plan_json(run, plan));
+  today.facts = facts_of_plan(*today.plan, 1);
+  return today;
+}
+
+/// Whether a figure is of what the run is made with; of a studio all are.
+bool is_of(const FigureId& id, const Today& today) {
+  if (!today.facts) return true;
+  const learning::BatchFacts& facts = *today.facts;
+  if (const auto* of = std::get_if<learning::OfMould>(&id.of))
+    return std::any_of(facts.base->moulds.begin(), facts.base->moulds.end(),
+                       [&](const auto& mould) { return mould.mould == of->mould; });
+  if (const auto* of = std::get_if<learning::OfFormula>(&id.of))
+    return id.kind == Kind::whipped_density
+               ? !facts.toppings.empty() && facts.toppings.front().formula == of->formula
+               : facts.base->formula == of->formula;
+  if (const auto* of = std::get_if<learning::OfTopping>(&id.of)) return of->topping == facts.run;
+  if (const auto* of = std::get_if<learning::OfHand>(&id.of))
+    return !facts.toppings.empty() && facts.toppings.front().tip == of->tip;
+  return true;
+}
+
+bool is_earlier(const FigureId& id) {
+  const auto ends = [](const std::string& name) { return name.ends_with(" (earlier)"); };
+  if (const auto* of = std::get_if<learning::OfMould>(&id.of)) return ends(of->mould);
+  if (const auto* of = std::get_if<learning::OfFormula>(&id.of)) return ends(of->formula);
+  return false;
+}
+
+/// What the plan would use today, of what is not the same in every batch's own plan.
+std::map<FigureId, learning::Value> used_today(const Today& today) {
+  std::map<FigureId, learning::Value> used;
+  if (!today.facts) return used;
+  // A batch that went as planned tells what the plan uses, whatever else it may tell.
+  learning::BatchFacts facts = *today.facts;
+  learning::BaseFacts& base = *facts.base;
+  used[{Kind::base_density, learning::OfFormula{base.formula}}] = base.density_planned;
+  const auto loss = [&](learning::LossOf of, learning::Value value) {
+    used[{Kind::loss, learning::OfLoss{of, {}}}] = value;
+  };
+  loss(learning::LossOf::pot, base.pot_planned);
+  loss(learning::LossOf::jugs, base.jugs_planned);
+  loss(learning::LossOf::overpour, base.overpour_planned);
+  for (const auto& mould : base.moulds)
+    used[{Kind::volume_error, learning::OfMould{mould.mould}}] =
+        (mould.factor_used - 1) * mould.volume_each / mould.surface;
+  if (!facts.toppings.empty()) {
+    const auto& topping = facts.toppings.front();
+    loss(learning::LossOf::bowl_and_whisk, topping.bowl_and_whisk_planned);
+    loss(learning::LossOf::bag, topping.bag_planned);
+    loss(learning::LossOf::tip, topping.tip_planned);
+    loss(learning::LossOf::bag_changes, topping.each_bag_change_planned);
+    used[{Kind::hand_correction, learning::OfHand{topping.tip, topping.hand}}] =
+        learning::Factor{topping.correction_used};
+  }
+  if (facts.cure && facts.cure->lost_planned)
+    used[{Kind::cure_loss, learning::OfFormula{base.formula}}] = *facts.cure->lost_planned;
+  return used;
+}
+
+/// Names that several figures of a studio have are told apart by what they are of.
+void tell_names_apart(std::vector<reports::NamedFigure>& figures) {
+  std::map<std::string, int> counts;
+  for (const auto& named : figures) ++counts[named.name];
+  for (auto& named : figures)
+    if (counts[named.name] > 1) {
+      if (const auto* of = std::get_if<learning::OfMould>(&named.figure.id.of))
+        named.name += ":" + of->mould;
+      if (const auto* of = std::get_if<learning::OfFormula>(&named.figure.id.of))
+        named.name += ":" + of->formula;
+      if (const auto* of = std::get_if<learning::OfHand>(&named.figure.id.of))
+        named.name += ":" + of->tip;
+      if (const auto* of = std::get_if<learning::OfTopping>(&named.figure.id.of))
+        named.name += ":" + of->topping;
+    }
+}
+
+reports::LearnedReport report_of(const LearnRequest& request, const Today& today) {
+  const auto records = records::Records::in(folder_of(request.file));
+  if (!records)
+    throw UserError({request.file, ""}, "has no records beside it, so there are no batches yet",
+                    "begin a batch with note, and note what happens to it");
+  const LearnedBatches batches = learned_batches(*records, today.plan.get());
+  const learning::Learned learned = learning::learned_from(batches.facts, used_today(today));
+  reports::LearnedReport report{.source = request.file,
+                                .run = today.name,
+                                .batches = batches.facts.size(),
+                                .earlier = batches.earlier,
+                                .figures = {},
+                                .untold = {},
+                                .contradictions = learned.contradictions};
+  for (const learning::Figure& figure : learned.figures)
+    if (is_of(figure.id, today) && !is_earlier(figure.id))
+      report.figures.push_back({reports::figure_name(figure.id), figure});
+  for (const learning::Untold& untold : learned.untold)
+    if (is_of(untold.id, today) && !is_earlier(untold.id)) report.untold.push_back(untold);
+  tell_names_apart(report.figures);
+  return report;
+}
+
+const reports::NamedFigure& figure_called(const std::string& name,
+                                          const reports::LearnedReport& report,
+                                          const UserTerms& terms) {
+  std::vector<std::string> names;
+  for (const auto& named : report.figures) {
+    if (named.name == name) return named;
+    names.push_back(named.name);
+  }
+  const auto near = nearest_name(name, names);
+  throw UserError(terms.place("take"), brimwright::quoted(name) + " is not a figure that is shown",
+                  near ? "did you mean \"" + *near + "\"?"
+                       : "give the name of one that three batches or more tell");
+}
+
+Reply taking(const LearnRequest& request, const UserTerms& terms, const Today& today,
+             const moulds::Library& library) {
+  const reports::LearnedReport report = report_of(request, today);
+  const auto& named = figure_called(*request.take, report, terms);
+  if (named.figure.standing == learning::Standing::too_few)
+    throw UserError(terms.place("take"),
+                    "rests on " + std::to_string(named.figure.values.size()) +
+                        " batches, too few to tell it from chance",
+                    "wait for " + std::to_string(learning::fewest_to_suggest) +
+                        ", or type the value where it stands");
+  MadeFile file = taken(named.name, named.figure, today.files, request.today, terms, library);
+  Reply reply;
+  reply.document =
+      on_one_line(file.name) + ": " + named.name + " is now " +
+      reports::value_words(named.figure.writes->value) +
+      (named.figure.id.kind == Kind::volume_error ? " times what was measured, from " : ", from ") +
+      counted(static_cast<std::int64_t>(named.figure.values.size()), "batch", "batches") + "; " +
+      terms.say({"undo", named.name}) + " takes it back\n";
+  reply.files.push_back(std::move(file));
+  return reply;
+}
+
+Reply undoing(const LearnRequest& request, const UserTerms& terms, const Today& today,
+              const moulds::Library& library) {
+  MadeFile file = undone(*request.undo, today.files, terms, library);
+  Reply reply;
+  reply.document = on_one_line(file.name) + ": " + *request.undo + " is as it was\n";
+  reply.files.push_back(std::move(file));
+  return reply;
+}
+
+void refuse_both(const LearnRequest& request, const Request& asked) {
+  const bool changes = request.take || request.undo;
+  const auto refuse = [&](const char* member, const std::string& other) {
+    throw UserError(asked.terms.place(member), "does not go with " + other, "give one of the two");
+  };
+  if (request.take && request.undo) refuse("take", asked.terms.say({"undo"}));
+  const char* const member = request.take ? "take" : "undo";
+  if (changes && asked.form == Form::json) refuse(member, "JSON");
+  if (changes && !request.wanted.empty()) refuse(member, "a picture");
+}
+
+}  // namespace
+
+Reply learned_for(const LearnRequest& request, const Request& asked, const moulds::Library& library,
+                  const Caller& caller) {
+  refuse_both(request, asked);
+  const Today today = today_of(request, asked.terms, library, caller);
+  if (request.take) return taking(request, asked.terms, today, library);
+  if (request.undo) return undoing(request, asked.terms, today, library);
+  const reports::LearnedReport report = report_of(request, today);
+  Reply reply;
+  reply.document = asked.form == Form::json ? reports::learned_json(report)
+                                            : reports::learned_text(report, asked.terms);
+  for (const WantedFile& file : request.wanted)
+    reply.files.push_back({file.name, reports::learned_picture(report)});
+  return reply;
+}
+
+}  // namespace brimwright::service
