@@ -1,4 +1,4 @@
-"""Every answer of `gauge`, `plan`, `plan --explain`, `buy`, `days`, `note`, `records` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
+"""Every answer of `gauge`, `plan`, `plan --explain`, `buy`, `days`, `learn`, `note`, `records` and `list` obeys its JSON Schema, by Debian's jsonschema; a slip does not. And nothing
 in a schema is stale: each property, each value of an enumeration and each null occurs in an answer tried here."""
 import datetime
 import glob
@@ -406,6 +406,32 @@ def of_records():
     yield ["records", f"{folder}/nothing", "--import", f"{folder}/nothing.json"]
 
 
+def of_batches():
+    """Seven batches of one run, and four of another whose notes lack or contradict something."""
+    def noted(run, number, *notes):
+        day = f"2026-10-{number:02}"
+        words = [program, "note", run, "--batch", "1"]
+        begin = [*words, "--begin", "--on", day, "--confirmed", day, *(["--again"] if number > 1 else [])]
+        for words in (begin, [*words, *(word for note in notes for word in ("--set", note))]):
+            done = subprocess.run(words, cwd=root, capture_output=True, text=True, timeout=120)
+            if done.returncode:
+                failures.append(done.stderr)
+
+    for name, count in (("many", 7), ("few", 4)):
+        os.mkdir(f"{folder}/{name}")
+        shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/{name}")
+        shutil.copy(f"{root}/examples/plain_bars.run.json", f"{folder}/{name}")
+        run = f"{folder}/{name}/plain_bars.run.json"
+        for i in range(1, count + 1):
+            all_of_it = [f"base.made={1340 + i} g", "base.left_over=30 g", f"base.on_tools={40 + i} g", f"base.in_pot={16 + i} g",
+                         "base.cup_holds=100 ml", f"base.cup=102.{i} g", "pour.filled=12", "pour.line_off=0.2 mm", "minutes.making=90 min"]
+            if name == "few":
+                all_of_it = all_of_it[:4] + all_of_it[6:]
+                all_of_it[3] = all_of_it[3] if i < 4 else "base.in_pot=900 g"
+            noted(run, i, *all_of_it)
+        yield ["learn", run]
+
+
 def of_random_runs(count):
     for i in range(count):
         os.mkdir(f"{folder}/{i}")
@@ -415,7 +441,7 @@ def of_random_runs(count):
 
 
 with ThreadPoolExecutor(os.cpu_count()) as pool:
-    answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_fixtures()]),
+    answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_fixtures(), *of_batches()]),
                *pool.map(lambda words: ask(words, may_be_refused=True), of_random_runs(80))]
 answers += [ask(words) for words in of_records()]
 answers = [(words, answer) for words, answer in answers if answer]

@@ -231,6 +231,7 @@ export interface Answers {
   explain?: Explanation;
   gauge?: Gauge;
   inspection?: Inspection;
+  learned?: Learned;
   list?: Catalogue;
   note?: Note;
   order_quote?: OrderQuote;
@@ -1914,6 +1915,96 @@ export interface MeshDefect {
    * The same for people.
    */
   text: string;
+}
+/**
+ * The answer of `learn FILE --json`: what batches tell for the next plan, each figure apart from the others.
+ */
+export interface Learned {
+  schema: "brimwright.learned/1";
+  /**
+   * The run's or the studio's file.
+   */
+  source: string;
+  /**
+   * In the records beside it.
+   */
+  batches: number;
+  /**
+   * Of another formula or mould under the same name.
+   */
+  left_out: number;
+  /**
+   * Told by three batches or more.
+   */
+  figures: LearnedFigure[];
+  /**
+   * What notes cannot tell.
+   */
+  untold: Untold[];
+  /**
+   * Batches whose masses are not counted.
+   */
+  contradictions: Contradiction[];
+}
+export interface LearnedFigure {
+  /**
+   * As it is taken by.
+   */
+  name: string;
+  words: string;
+  /**
+   * mm, ml, g, g/ml, %, factor or min. A volume is told as a pour line so much higher.
+   */
+  unit: string;
+  /**
+   * The Hodges-Lehmann estimate of the values.
+   */
+  value: number;
+  low: number;
+  high: number;
+  /**
+   * How often such a range holds the true figure; null below six values, where it is from the least to the greatest.
+   */
+  level_percent: number | null;
+  /**
+   * By the plan.
+   */
+  used_now: number | null;
+  /**
+   * Whether it is suggested to be taken, or why not.
+   */
+  standing: "stands nowhere" | "too few" | "as planned" | "suggested";
+  values: LearnedValue[];
+}
+export interface LearnedValue {
+  /**
+   * Its code.
+   */
+  batch: string;
+  /**
+   * ISO 8601.
+   */
+  date: string;
+  value: number;
+}
+export interface Untold {
+  name: string;
+  words: string;
+  /**
+   * That cannot tell it.
+   */
+  batches: number;
+  /**
+   * Why, and what to note next time.
+   */
+  text: string;
+}
+export interface Contradiction {
+  batch: string;
+  /**
+   * Made less what was noted of where it went.
+   */
+  unaccounted_g: number;
 }
 /**
  * The answer of `list --json`: what is built in. Each list is there where it was asked for.
