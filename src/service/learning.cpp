@@ -9,7 +9,6 @@
 #include "service/learned_batches.h"
 #include "service/run_planning.h"
 #include "units/fields.h"
-#include "units/nearest_name.h"
 #include "units/shown_text.h"
 #include "units/wording.h"
 #include "units/written_number.h"

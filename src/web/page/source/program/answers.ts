@@ -1953,7 +1953,7 @@ export interface LearnedFigure {
   name: string;
   words: string;
   /**
-   * mm, ml, g, g/ml, %, factor or min. A volume is told as a pour line so much higher.
+   * mm, ml, g, g/ml, %, factor or min. A volume is given as a pour line so much higher.
    */
   unit: string;
   /**
