@@ -61,7 +61,14 @@ def entry(name):
 
 def plan_of(run):
     status, plan = server.post("/api/plan", file=run)
-    return {key: value for key, value in plan.items() if key != "source"} if status == 200 else line(plan)
+    return without_names(plan) if status == 200 else line(plan)
+
+
+def without_names(plan):
+    """A plan without what its files are called: the run, and each formula and mould that it assumes something of."""
+    assumed = {part: {key: value for key, value in of.items() if key not in ("formula", "mould")} if isinstance(of, dict) else of
+               for part, of in plan["assumptions"].items()}
+    return {**{key: value for key, value in plan.items() if key != "source"}, "assumptions": assumed}
 
 
 ID = "11111111-2222-4333-8444-55555555555"
