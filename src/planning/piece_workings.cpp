@@ -212,7 +212,7 @@ std::vector<Working> lightest_bar_workings(const PieceTally& piece) {
     fresh.with.push_back({part.name, in_bar});
     if (!part.cured || !(part.fresh > Mass{})) continue;
     const std::string kept = in_figures(Share::of_one(*part.cured / part.fresh));
-    all_cured.push_back(in_bar + " × " + kept);
+    all_cured.push_back(std::string(in_bar).append(" × ").append(kept));
     cured.with.push_back({part.name, in_bar + " fresh", kept + " left by the cure"});
   }
   fresh.sum = added(all_fresh);

@@ -23,8 +23,7 @@ std::optional<std::string> text(SQLite::Database& connection, const std::string&
 
 std::vector<std::string> faults_in(SQLite::Database& connection) {
   std::vector<std::string> faults;
-  SQLite::Statement check(connection,
-                          "PRAGMA quick_check(" + std::to_string(most_faults) + ")");
+  SQLite::Statement check(connection, "PRAGMA quick_check(" + std::to_string(most_faults) + ")");
   while (check.executeStep()) faults.push_back(check.getColumn(0).getString());
   if (faults == std::vector<std::string>{"ok"}) faults.clear();
   if (number(connection, "SELECT count(*) FROM pragma_foreign_key_check") > 0)

@@ -218,9 +218,9 @@ void Desk::ask_about_unseen(const Records& records, const Batch& batch) const {
   std::map<std::string, std::string> now;
   for (const auto& [key, noted] : notes_of(records, batch).all) now[key] = noted.value;
   for (const auto& weighing : weighings_of(records, batch))
-    now["cured." + weighing.day] =
-        std::to_string(weighing.pieces) + (weighing.pieces == 1 ? " piece, " : " pieces, ") +
-        weighing.written;
+    now["cured." + weighing.day] = std::to_string(weighing.pieces) +
+                                   (weighing.pieces == 1 ? " piece, " : " pieces, ") +
+                                   weighing.written;
   for (const auto& [key, seen] : shown_.seen) {
     const auto at = now.find(key);
     const std::string there = at == now.end() ? "" : at->second;
@@ -228,9 +228,9 @@ void Desk::ask_about_unseen(const Records& records, const Batch& batch) const {
     throw Question({.file = "",
                     .field = key,
                     .asks = "seen",
-                    .problem = there.empty()
-                                   ? Words("was taken back meanwhile")
-                                   : Words("was noted as " + brimwright::quoted(there) + " meanwhile"),
+                    .problem = there.empty() ? Words("was taken back meanwhile")
+                                             : Words("was noted as " + brimwright::quoted(there) +
+                                                     " meanwhile"),
                     .remedy = "say which is right",
                     .choices = {{{{"seen", there}}}}});
   }

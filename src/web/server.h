@@ -130,7 +130,8 @@ struct ServerSettings {
 ///   POST /api/bench/anew              {"run", "batch"}: puts the batch away, for another to begin
 ///   POST /api/bench/finish            {"run", "batch"}; both answer as /api/bench does
 ///
-///   GET  /api/record?run=F[&batch=ID] {"version": V, "record": R}: R as `note PATH --json` prints it,
+///   GET  /api/record?run=F[&batch=ID] {"version": V, "record": R}: R as `note PATH --json` prints
+///   it,
 ///                                     of all batches of the run whose record has begun, each with
 ///                                     "noted", how many of its blanks are filled in; "blanks" and
 ///                                     "cured" of the one with that id alone, or else of the last.
@@ -141,7 +142,8 @@ struct ServerSettings {
 ///                                     record of the batch at the bench, which is frozen now where
 ///                                     it is not yet; asked again, the same. 409 where "seen" is
 ///                                     not its mark
-///   POST /api/record/note             {"run", "batch": ID, "act": ID of her own, "set": {KEY: TEXT | null},
+///   POST /api/record/note             {"run", "batch": ID, "act": ID of her own, "set": {KEY: TEXT
+///   | null},
 ///                                     "seen": {KEY: TEXT | null}, "confirmed": [...], "code"} ->
 ///                                     {"record": R}: null takes back. With the id of an act
 ///                                     that was done it changes nothing; where something else than

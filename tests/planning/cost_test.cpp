@@ -30,7 +30,8 @@ TEST_CASE("the material of a piece is paid by the pieces that sell", "[planning]
   CHECK(amount_text(plan.cost->per_piece) == "0.75");
 }
 
-TEST_CASE("what has no price is named unpriced, and of it water alone costs nothing", "[planning]") {
+TEST_CASE("what has no price is named unpriced, and of it water alone costs nothing",
+          "[planning]") {
   Run run = priced_run();
   run.money->prices.erase("NaOH");
   const Plan plan = planning::plan(run);
