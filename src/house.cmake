@@ -8,7 +8,7 @@
 
 room(units
   DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json learned_values
-        letters money number_text present_moment printing quantity question rate reading remark rounded_text rounding
+        letters money nearest_name number_text present_moment printing quantity question rate reading remark rounded_text rounding
         share share_of shown_text spelling stream_writing temperature unfinished_files user_error
         usual_measures water weight_text working wording written_number)
 
@@ -26,7 +26,7 @@ room(days
 room(records
   USES units trade
   DOORS act batch_code batch_cost batches blanks content_hash exchange lot_use lots note notes noting
-        overview records weighing)
+        overview pieces records weighing)
 room(schemas
   USES units
   DOORS kinds tidying value_editing)
@@ -95,8 +95,8 @@ room(reports
   DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table days_report drawing
         gauge_report inspection_report label_report learned_report made_lye_report mould_picture note_report
         packing_report piece_picture
-        plan_report plan_words quote_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf together_report
-        workings_report)
+        plan_report plan_words quote_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf stock_report together_report
+        trail_report weigh_out workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning learning trade costing days records runs reports
   DOORS requests service shown_batch)

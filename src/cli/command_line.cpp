@@ -73,6 +73,9 @@ class Parser {
   void add_note();
   void add_records();
   void add_learn();
+  void add_stock();
+  void add_stock_of_pieces(CLI::App& stock);
+  void add_trail();
   void add_others();
 
   CommandOption described(const CLI::Option& option) const;
@@ -397,6 +400,62 @@ void Parser::add_learn() {
   add_json(learn);
 }
 
+void Parser::add_stock() {
+  CLI::App& stock = *command("stock", "what is there of lots and pieces; record what came and went",
+                             Asked::stock, stock_examples);
+  auto& wish = words_.stock;
+  argument(stock, "FILE", wish.file, "the studio's file, or its folder", json_files)->required();
+  const char* lots = "A lot";
+  option(stock, "--bought", wish.bought, "MATERIAL", "a lot that came", lots);
+  option(stock, "--made", wish.made, "MATERIAL", "one you made: lye solution, a blend", lots);
+  option(stock, "--of", wish.of, "LOT=AMOUNT", "with --made: what of which lot is in it", lots);
+  option(stock, "--pack", wish.pack, "AMOUNT", "what one pack holds, such as \"5 kg\"", lots);
+  option(stock, "--packs", wish.packs, "N", "how many packs; default: 1", lots);
+  option(stock, "--price", wish.price, "AMOUNT", "of one pack, such as \"27.50 EUR\"", lots);
+  option(stock, "--seller", wish.seller, "NAME", "who sold it", lots);
+  option(stock, "--lot", wish.lot, "CODE", "the supplier's code; default: one of your own", lots);
+  option(stock, "--best-before", wish.best_before, "DATE", "as it is printed on it", lots);
+  option(stock, "--counted", wish.counted, "LOT=AMOUNT", "what is left of a lot, as counted", lots);
+  stock
+      .add_flag("--take-have", wish.take_have,
+                "make lots of what the studio's \"have\" lists, once")
+      ->group(lots);
+  add_stock_of_pieces(stock);
+  option(stock, "--on", wish.on, "DATE", "the day it happened; default: today");
+  option(stock, "--why", wish.why, "WORDS", "the reason, kept with it");
+  option(stock, "--confirmed", wish.confirmed, "VALUE", "a value that was asked about is meant");
+  add_library(stock);
+  add_studio(stock);
+  add_json(stock);
+}
+
+void Parser::add_stock_of_pieces(CLI::App& stock) {
+  auto& wish = words_.stock;
+  const char* pieces = "Pieces of a batch";
+  option(stock, "--sold", wish.sold, "BATCH=N", "sold, such as 2026-12-01A=12", pieces);
+  takes_[option(stock, "--order", wish.order, "FILE", "the order that they are for", pieces)] =
+      json_files;
+  option(stock, "--for", wish.whom, "WORDS", "for whom, where there is no order's file", pieces);
+  option(stock, "--given", wish.given, "BATCH=N", "given away", pieces);
+  option(stock, "--spoilt", wish.spoilt, "BATCH=N", "spoilt since they were made", pieces);
+  option(stock, "--counted-pieces", wish.counted_pieces, "BATCH=N",
+         "how many are there, as counted", pieces);
+}
+
+void Parser::add_trail() {
+  CLI::App& trail =
+      *command("trail", "what a lot, a batch or an order is made of, and where it went",
+               Asked::trail, trail_examples);
+  argument(trail, "FILE", words_.trail.file, "the studio's file, or its folder", json_files)
+      ->required();
+  argument(trail, "WHAT", words_.trail.what,
+           "a lot's code, a batch's code, an order's file, or for whom it was", {})
+      ->required();
+  add_library(trail);
+  add_studio(trail);
+  add_json(trail);
+}
+
 void Parser::add_others() {
   CLI::App& list =
       *command("list", "show what is built in: moulds, fats, tips", Asked::list, list_examples);
@@ -448,6 +507,8 @@ Parser::Parser() {
   add_note();
   add_records();
   add_learn();
+  add_stock();
+  add_trail();
   add_others();
   // Read by hand, before the others; it is here for who looks for it.
   command("help", "show the help of a command", Asked::list, "");

@@ -118,6 +118,15 @@ service::Request request_of(Words& words, std::istream* in) {
   }
   if (words.asked == Asked::tidy) request.what = words.tidy;
   if (words.asked == Asked::init) request.what = words.init;
+  if (words.asked == Asked::stock) {
+    words.stock.now = present_moment_with_offset();
+    words.stock.today = present_moment().substr(0, 10);
+    request.what = words.stock;
+  }
+  if (words.asked == Asked::trail) {
+    words.trail.today = present_moment().substr(0, 10);
+    request.what = words.trail;
+  }
   return request;
 }
 

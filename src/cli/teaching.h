@@ -142,6 +142,33 @@ inline constexpr auto records_examples =
     "  brimwright records soap --export soap.json\n"
     "  brimwright records new_folder --import soap.json\n";
 
+inline constexpr auto stock_examples =
+    "Lots and pieces stand in the file records.sqlite of the folder. A batch that\n"
+    "begins (note) takes what it weighs from lots: what is best before an earlier day\n"
+    "first, then the older lot, never one past its day unless you choose it. Pieces\n"
+    "are those noted as made, less rejects and what is recorded here; nothing is sold\n"
+    "that was not tested. Once there are records, buy, quote and days count lots and\n"
+    "no longer the studio's \"have\".\n"
+    "\n"
+    "Examples\n"
+    "  brimwright stock soap\n"
+    "  brimwright stock soap --bought \"olive oil\" --pack \"5 kg\" --packs 2 \\\n"
+    "      --price \"27.50 EUR\" --seller \"Oil mill\" --lot OL-12 \\\n"
+    "      --best-before 2028-05-31\n"
+    "  brimwright stock soap --counted \"OL-12=3.2 kg\" --why \"a leaking tap\"\n"
+    "  brimwright stock soap --sold 2026-12-01A=12 --order soap/market.order.json\n"
+    "  brimwright stock soap --take-have\n";
+
+inline constexpr auto trail_examples =
+    "Followed both ways: from a lot to the batches it is in, their pieces and who got\n"
+    "them; from a batch or an order back to the lots. Of a batch it says what its\n"
+    "materials did cost by their lots. What was weighed of an unknown lot is named.\n"
+    "\n"
+    "Examples\n"
+    "  brimwright trail soap CO-117\n"
+    "  brimwright trail soap 2026-12-01A\n"
+    "  brimwright trail soap soap/market.order.json --json\n";
+
 inline constexpr auto serve_examples =
     "The page is opened in your browser and answered on this computer only. It works\n"
     "in the folder of RUN, or in the current one; saving there keeps the same files\n"

@@ -23,6 +23,8 @@ enum class Asked {
   init,
   note,
   records,
+  stock,
+  trail,
   serve,
   worker,
   completions
@@ -43,6 +45,8 @@ struct Words {
   service::InitRequest init;
   service::NoteRequest note;
   service::RecordsRequest records;
+  service::StockRequest stock;
+  service::TrailRequest trail;
   OutputWords files;
   web::ServerSettings server;
   std::vector<std::string> library;

@@ -302,8 +302,9 @@ DeskAnswer Desk::plan(const DeskRequest& request, Budget budget) const {
 
 DeskAnswer Desk::quote(const DeskRequest& request, Budget budget) const {
   const auto path = [this](const std::string& name, bool is_new) { return path_for(name, is_new); };
-  return {
-      served({quote_request(fields_of(request), path), service::Form::json, page_terms()}, budget)};
+  service::QuoteRequest asked = quote_request(fields_of(request), path);
+  asked.printed_at = present_moment();
+  return {served({std::move(asked), service::Form::json, page_terms()}, budget)};
 }
 
 DeskAnswer Desk::days(const DeskRequest& request, Budget budget) const {

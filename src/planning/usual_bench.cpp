@@ -5,7 +5,9 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <string>
+#include <utility>
 
 namespace brimwright::embedded {
 std::string_view usual_bench_json();
@@ -61,10 +63,19 @@ const UsualMeasures& usual_bench() {
   return usual;
 }
 
-void ask_for_price(const Fields& fields, const Price& price, Priced kind) {
+namespace {
+
+struct ForOne {
+  Usual usual;
+  double paid;
+  std::string shown;
+};
+
+/// Nothing for a currency whose worth is not known here.
+std::optional<ForOne> for_one(const Price& price, Priced kind) {
   const Currency& currency = price.paid.currency;
   const auto worth = usual_prices().worth_of_a_euro.find(currency.code);
-  if (worth == usual_prices().worth_of_a_euro.end()) return;
+  if (worth == usual_prices().worth_of_a_euro.end()) return std::nullopt;
   const auto range = usual_prices().by_kind.at(static_cast<std::size_t>(kind));
   const double least = range.least * worth->second, most = range.most * worth->second;
   const double paid = static_cast<double>(price.paid.coins) / std::pow(10.0, currency.decimals);
@@ -72,12 +83,26 @@ void ask_for_price(const Fields& fields, const Price& price, Priced kind) {
   const double each =
       paid / (is_counted ? static_cast<double>(price.pieces) : price.pack / kilogram);
   const std::string unit = " " + currency.code + (is_counted ? " a piece" : "/kg");
-  ask_once(fields, fields.place(),
-           {least, most, trimmed(least, 4) + " to " + trimmed(most, 0) + unit, what_is_bought(kind),
-            is_counted ? "a pack's price for a piece's, or a lost point"
-                       : "g and kg mixed up, a pack's price for a kilogram's, a lost point",
-            "common practice, no source"},
-           each, trimmed(each, each < 1 ? 4 : 2) + unit);
+  return ForOne{
+      {least, most, trimmed(least, 4) + " to " + trimmed(most, 0) + unit, what_is_bought(kind),
+       is_counted ? "a pack's price for a piece's, or a lost point"
+                  : "g and kg mixed up, a pack's price for a kilogram's, a lost point",
+       "common practice, no source"},
+      each,
+      trimmed(each, each < 1 ? 4 : 2) + unit};
+}
+
+}  // namespace
+
+std::optional<FarPrice> far_price(const Price& price, Priced kind) {
+  auto found = for_one(price, kind);
+  if (!found || found->usual.holds(found->paid)) return std::nullopt;
+  return FarPrice{std::move(found->usual), std::move(found->shown)};
+}
+
+void ask_for_price(const Fields& fields, const Price& price, Priced kind) {
+  if (const auto found = for_one(price, kind))
+    ask_once(fields, fields.place(), found->usual, found->paid, found->shown);
 }
 
 }  // namespace brimwright::planning

@@ -120,6 +120,10 @@ std::optional<Batch> batch_called(const Records& records, const std::string& cod
   return first_found(records, "WHERE code = ?", code);
 }
 
+std::optional<Batch> batch_of_id(const Records& records, const std::string& id) {
+  return first_found(records, "WHERE id = ?", id);
+}
+
 std::optional<Batch> newest_batch(const Records& records, const std::string& run,
                                   std::int64_t number) {
   return first_found(records, "WHERE run = ? AND number = ? ORDER BY act DESC", run, number);

@@ -62,6 +62,7 @@ std::vector<Batch> batches(const Records& records);
 std::vector<Batch> batches_of(const Records& records, const std::string& run);
 /// By its code, whatever the capitals; none for a code that it had before.
 std::optional<Batch> batch_called(const Records& records, const std::string& code);
+std::optional<Batch> batch_of_id(const Records& records, const std::string& id);
 /// The last making of batch `number` of `run` that was begun.
 std::optional<Batch> newest_batch(const Records& records, const std::string& run,
                                   std::int64_t number);

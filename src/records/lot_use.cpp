@@ -102,6 +102,23 @@ std::vector<RowUse> used_by(const Records& records, const std::string& batch) {
   return rows;
 }
 
+std::vector<UnknownLot> unknown_lots(const Records& records, const std::string& material,
+                                     const std::string& since) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(
+        records.database().connection(),
+        "SELECT w.batch, w.row FROM weighed w JOIN batch b ON b.id = w.batch "
+        "WHERE w.material = ? AND b.begun_on >= ? AND w.whole + coalesce((SELECT sum(c.whole) "
+        "FROM lot_change c WHERE c.batch = w.batch AND c.row = w.row), 0) > 0 "
+        "ORDER BY b.begun_on, b.code, w.row");
+    SQLite::bind(find, material, since);
+    std::vector<UnknownLot> all;
+    while (find.executeStep())
+      all.push_back({find.getColumn(0).getString(), find.getColumn(1).getString()});
+    return all;
+  });
+}
+
 std::vector<Remark> use_lots(Records& records, const std::string& batch, const std::string& day,
                              std::vector<Weighed> rows, FromLots wishes) {
   for (Weighed& row : rows) {

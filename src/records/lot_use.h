@@ -22,6 +22,14 @@ struct RowUse {
 /// By the rows' keys.
 std::vector<RowUse> used_by(const Records& records, const std::string& batch);
 
+/// A row of which all or a part is of an unknown lot.
+struct UnknownLot {
+  std::string batch = {}, row = {};
+};
+/// Those of a material in batches that were begun on `since` or later.
+std::vector<UnknownLot> unknown_lots(const Records& records, const std::string& material,
+                                     const std::string& since);
+
 /// Takes what `batch` weighs in `rows` on `day` from lots, and keeps what was weighed. Within an
 /// act. A row that was taken before is taken anew, first of the same lots: what is weighed is what
 /// it says last, and more may be taken of a lot that she had more from before. Tells of lots that

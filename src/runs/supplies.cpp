@@ -49,25 +49,7 @@ std::optional<Density> density_of(const std::string& material) {
 
 Amount amount_of(const Fields& fields, const std::string& key, const std::string& material,
                  std::optional<Density> density) {
-  const std::string text = text_at(fields, key, "5 kg");
-  const Place where = fields.place(key);
-  if (const auto pieces = pieces_in(text, where)) return *pieces;
-  const bool is_in_grams = text.ends_with('g');  // as most are; no volume is
-  const auto volume = is_in_grams ? std::nullopt : volume_in(text, where);
-  if (!volume) return Amount::at_most(read_mass(text, where, "5 kg"));
-  if (!density) density = density_of(material);
-  if (!density)
-    throw UserError(where, quoted(text) + " is a volume, and what it weighs is not known",
-                    "give the mass, or the pack's \"density\", such as \"0.92 g/ml\"");
-  return Amount::at_most(*volume * *density);
-}
-
-planning::Priced kind_of(const std::string& material) {
-  if (chemistry::names_water(material)) return planning::Priced::water;
-  if (!chemistry::fats_named(material).empty()) return planning::Priced::fat;
-  const auto alkali = chemistry::names_an_alkali(material);
-  const bool is_for_lye = alkali && alkali->belongs_under_alkali;
-  return is_for_lye ? planning::Priced::alkali : planning::Priced::other;
+  return amount_in(text_at(fields, key, "5 kg"), material, density, fields.place(key));
 }
 
 void ask_for_price_of(const Fields& fields, const trade::Pack& pack, const Supplies& supplies) {
@@ -75,7 +57,7 @@ void ask_for_price_of(const Fields& fields, const trade::Pack& pack, const Suppl
     return ask_for_price(fields, {pack.paid, {}, pack.holds.whole()}, planning::Priced::piece);
   const bool is_made_ahead = supplies.made_ahead.contains(pack.material);
   ask_for_price(fields, {pack.paid, pack.holds.mass()},
-                is_made_ahead ? planning::Priced::other : kind_of(pack.material));
+                is_made_ahead ? planning::Priced::other : priced_as(pack.material));
 }
 
 ListedPack listed(const Fields& fields, const std::string& material, const std::string& holds,
@@ -229,6 +211,27 @@ std::optional<Amount> pieces_in(const std::string& text, const Place& where) {
     throw UserError(where, quoted(text) + " is no count of pieces",
                     "write a whole number, such as \"50 pieces\"");
   return Amount::pieces(static_cast<std::int64_t>(count));
+}
+
+Amount amount_in(const std::string& text, const std::string& material,
+                 std::optional<Density> density, const Place& where) {
+  if (const auto pieces = pieces_in(text, where)) return *pieces;
+  const bool is_in_grams = text.ends_with('g');  // as most are; no volume is
+  const auto volume = is_in_grams ? std::nullopt : volume_in(text, where);
+  if (!volume) return Amount::at_most(read_mass(text, where, "5 kg"));
+  if (!density) density = density_of(material);
+  if (!density)
+    throw UserError(where, quoted(text) + " is a volume, and what it weighs is not known",
+                    "give the mass, or the pack's \"density\", such as \"0.92 g/ml\"");
+  return Amount::at_most(*volume * *density);
+}
+
+planning::Priced priced_as(const std::string& material) {
+  if (chemistry::names_water(material)) return planning::Priced::water;
+  if (!chemistry::fats_named(material).empty()) return planning::Priced::fat;
+  const auto alkali = chemistry::names_an_alkali(material);
+  const bool is_for_lye = alkali && alkali->belongs_under_alkali;
+  return is_for_lye ? planning::Priced::alkali : planning::Priced::other;
 }
 
 Supplies read_supplies(const Studio& studio) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planning/usual_bench.h"
 #include "runs/studio_file.h"
 #include "runs/substitutes.h"
 #include "trade/amount.h"
@@ -46,6 +47,13 @@ Currency currency_of(const Fields& fields);
 
 /// "50 pieces" or "1 piece"; nothing for what is no count. UserError for a count that is none.
 std::optional<trade::Amount> pieces_in(const std::string& text, const Place& where);
+
+/// So much of `material` as `text` says: by weight, by the piece, or by the volume of what weighs
+/// `density`, or else what the built-in fat of that name weighs at the least. UserError at `where`.
+trade::Amount amount_in(const std::string& text, const std::string& material,
+                        std::optional<Density> density, const Place& where);
+/// What a price for it is held against.
+planning::Priced priced_as(const std::string& material);
 
 /// UserError for a material in both "packs" and "prices", for a pack of no content, for a price
 /// that is none or far from usual.

@@ -11,6 +11,7 @@
 #include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/purchasing.h"
+#include "service/recorded_stock.h"
 #include "service/run_planning.h"
 #include "units/shown_text.h"
 #include "units/written_number.h"
@@ -251,7 +252,9 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
   Buying buying;
   buying.studio = studio_for_all(files, library);
   const runs::Studio studio = runs::studio_for(files.front(), library);
-  runs::Supplies supplies = runs::read_supplies(studio);
+  Shelf shelf = with_recorded_stock(runs::read_supplies(studio), files,
+                                    request.printed_at.substr(0, 10), library, asked.terms);
+  runs::Supplies& supplies = shelf.supplies;
   const auto packaging = runs::read_packaging(studio);
   Gathering gathering(library, caller, packaging, supplies, buying);
   for (const Asked& one : all) gathering.gather(one);
@@ -259,6 +262,7 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
   take_off_stock(buying.materials, supplies);
   buy(buying, supplies, gathering.runs());
   note(buying);
+  put_notes(buying, shelf);
   note_doubles(files, buying);
   if (request.with_stock) buying.stock = stock_of(gathering.first_run(), supplies);
   return reply_of(request, asked, buying);

@@ -190,10 +190,10 @@ days::Day last_open(const days::Calendar& calendar, days::Day day) {
 }  // namespace
 
 Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
-                       const runs::PackagingList& packaging, std::vector<Remark>& notes) {
+                       runs::Supplies supplies, const runs::PackagingList& packaging,
+                       std::vector<Remark>& notes) {
   Buying buying;
   buying.studio = studio.fields()->file();
-  runs::Supplies supplies = runs::read_supplies(studio);
   std::vector<const planning::Run*> runs;
   for (const DayFile& file : files) {
     add_materials(buying.materials, file.materials());

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <stdexcept>
 #include <utility>
 
@@ -32,6 +33,37 @@ void add_counted(std::vector<Weighed>& rows, const planning::Plan& plan) {
                     .shown = decoration.name,
                     .amount = Amount::pieces(decoration.casts)});
   }
+}
+
+/// The codes of the lots that a batch took `material` from, but for `code`.
+std::set<std::string> other_lots(const records::Records& records, const records::Batch& batch,
+                                 const std::string& material, const std::string& code) {
+  std::set<std::string> others;
+  const auto its_lots = records::lots_called(records, code);
+  for (const auto& row : records::used_by(records, batch.id)) {
+    if (row.weighed.material != material) continue;
+    for (const auto& take : row.takes)
+      if (std::none_of(its_lots.begin(), its_lots.end(),
+                       [&](const auto& one) { return one.lot.id == take.lot; }))
+        if (const auto lot = records::lot_of_id(records, take.lot)) others.insert(lot->lot.code);
+  }
+  return others;
+}
+
+/// A formula's lye is for the analysis of one lot; another takes another lye.
+void note_other_analyses(std::vector<Remark>& remarks, const records::Records& records,
+                         const records::Batch& batch, const planning::Run& run) {
+  std::vector<const chemistry::Formula*> formulas = {&run.pour.formula};
+  if (run.pipe) formulas.push_back(&run.pipe->formula);
+  for (const auto* formula : formulas)
+    for (const auto& fat : formula->fats) {
+      if (fat.lot.empty()) continue;
+      for (const std::string& code : other_lots(records, batch, fat.fat.id, fat.lot))
+        remarks.push_back(
+            {Severity::caution, fat.fat.name + " is of lot " + code + ", and \"" + formula->name +
+                                    "\" has the analysis of lot " + fat.lot +
+                                    ": compare their saponification values before you pour."});
+    }
 }
 
 }  // namespace
@@ -89,8 +121,10 @@ std::vector<Remark> take_of_lots(records::Records& records, const records::Batch
                                  const UserTerms& terms) {
   auto rows = weighed_for(run, plan, size_of(plan, batch.number), batch.number);
   find_what_serves(rows, records, runs::read_supplies(runs::studio_for(run.file, library)));
-  return records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
-                           read_wishes(wishes, terms));
+  auto remarks = records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
+                                   read_wishes(wishes, terms));
+  note_other_analyses(remarks, records, batch, run);
+  return remarks;
 }
 
 }  // namespace brimwright::service

@@ -8,6 +8,7 @@
 #include "service/order_planning.h"
 #include "service/ordered.h"
 #include "service/quote_asking.h"
+#include "service/recorded_stock.h"
 
 #include <cstdint>
 #include <memory>
@@ -105,7 +106,10 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
   const auto sellings = sellings_of(ordered, request, asked.terms, library);
   refuse_other_money(ordered, sellings);
   const costing::Selling& selling = sellings.front();
-  const runs::Supplies supplies = supplies_for(ordered.front()->run, selling, library);
+  const Shelf shelf =
+      with_recorded_stock(supplies_for(ordered.front()->run, selling, library), files,
+                          request.printed_at.substr(0, 10), library, asked.terms);
+  const runs::Supplies& supplies = shelf.supplies;
   const auto studios = runs::read_packaging(runs::studio_for(ordered.front()->run.file, library));
   std::vector<const planning::Run*> runs;
   for (const auto& one : ordered) runs.push_back(&one->run);
@@ -118,6 +122,7 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
     orders.push_back(quoted(n, ordered, sellings, *plans.back()));
     purchases.push_back(
         purchase_for(all_materials(ordered, sellings, *plans.back()), supplies, runs));
+    put_notes(purchases.back(), shelf);
     together.push_back(poured_together(ordered, *plans.back()));
   }
   auto remarks = lone_words(order);

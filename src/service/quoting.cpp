@@ -10,6 +10,7 @@
 #include "service/ordered.h"
 #include "service/pack_steps.h"
 #include "service/quote_asking.h"
+#include "service/recorded_stock.h"
 #include "service/run_planning.h"
 
 #include <cstdint>
@@ -41,7 +42,9 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
   costing::Selling selling = runs::read_selling(run, library);
   ask_as_typed(selling, request, asked.terms);
   const auto numbers = numbers_asked(request, run, asked.terms);
-  const runs::Supplies supplies = supplies_for(run, selling, library);
+  const Shelf shelf = with_recorded_stock(supplies_for(run, selling, library), {run.file},
+                                          request.printed_at.substr(0, 10), library, asked.terms);
+  const runs::Supplies& supplies = shelf.supplies;
   const planning::Measured measured = measured_run(run, caller);
   planning::BatchTrials trials(run, measured);
   std::map<std::int64_t, Materials> used;
@@ -62,6 +65,7 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
   std::vector<reports::Buying> purchases;
   for (const std::int64_t sell : numbers)
     purchases.push_back(purchase_for(used[sell], supplies, {&run}));
+  for (reports::Buying& purchase : purchases) put_notes(purchase, shelf);
   const auto steps = pack_steps(used_of_all, supplies, {&run});
   std::vector<std::string> remarks;
   const auto studios = runs::read_packaging(runs::studio_for(run.file, library));

@@ -183,6 +183,33 @@ struct RecordsRequest {
   std::vector<WantedFile> files = {};  // records
 };
 
+/// What there is of lots and pieces in the folder of `file` (stock_place.h), or, with any of what
+/// follows, an act that changes it, as typed. `bought` and `made` tell of one lot, with its `pack`
+/// and, of one made, what it is `of`: "CO-117=500 g". `counted` is "CO-117=1.2 kg"; what became of
+/// pieces is "2026-12-01A=12", those sold of an `order`'s file or for somebody. `take_have` counts
+/// what the studio's "have" says as lots. `confirmed` are values that were asked about.
+///
+/// `now` is a moment with its offset, `today` its day. `act` is the asker's own id of what is done,
+/// which changes nothing when it is done already.
+struct StockRequest {
+  std::string file;
+  std::optional<std::string> bought = {}, made = {};
+  std::optional<std::string> pack = {}, packs = {}, price = {}, seller = {}, lot = {};
+  std::optional<std::string> best_before = {}, on = {}, why = {}, order = {}, whom = {};
+  std::vector<std::string> of = {}, counted = {};
+  std::vector<std::string> sold = {}, given = {}, spoilt = {}, counted_pieces = {};
+  bool take_have = false;
+  std::vector<std::string> confirmed = {};
+  std::string now = {}, today = {}, act = {};
+};
+
+/// Where a lot, a batch's pieces or what an order got are from and went to: `what` is a lot's code,
+/// a batch's, or an order's file, id or for whom it was.
+struct TrailRequest {
+  std::string file, what;
+  std::string today = {};
+};
+
 enum class Form { text, json };
 
 /// Complaints and advice are worded in `terms`, those of whoever asks: a member is called as it is
@@ -190,7 +217,8 @@ enum class Form { text, json };
 /// one of a piece "piece", what `list` is asked for "list").
 struct Request {
   std::variant<GaugeRequest, PlanRequest, ListRequest, SheetRequest, QuoteRequest, BuyRequest,
-               DaysRequest, TidyRequest, InitRequest, NoteRequest, RecordsRequest, LearnRequest>
+               DaysRequest, TidyRequest, InitRequest, NoteRequest, RecordsRequest, LearnRequest,
+               StockRequest, TrailRequest>
       what;
   Form form = Form::text;
   UserTerms terms = plain_terms();

@@ -11,6 +11,7 @@
 #include "service/day_work.h"
 #include "service/never_made.h"
 #include "service/ordered.h"
+#include "service/recorded_stock.h"
 #include "service/what_ifs.h"
 #include "units/reading.h"
 #include "units/wording.h"
@@ -110,11 +111,16 @@ class Reading {
   std::vector<DayFile> files_;
 };
 
-runs::Studio studio_for_all(const std::vector<DayFile>& files, const moulds::Library& library) {
+std::vector<std::string> runs_of(const std::vector<DayFile>& files) {
   std::vector<std::string> names;
   for (const DayFile& file : files)
     for (const DayLine& line : file.lines)
       for (const DayPart& part : line.parts) names.push_back(part.file);
+  return names;
+}
+
+runs::Studio studio_for_all(const std::vector<DayFile>& files, const moulds::Library& library) {
+  const std::vector<std::string> names = runs_of(files);
   if (studio_of_all(names, library).empty())
     throw UserError({names.front(), ""}, "has no studio.json beside it, so there is no making day",
                     "put \"days\" into a studio.json there, or name the studio's file");
@@ -315,7 +321,11 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   settle_due_days(files, request, terms, report.from);
   report.is_due = files.front().due.has_value();
   const auto packaging = runs::read_packaging(studio);
-  const auto buying = buying_for_days(files, studio, packaging, report.notes);
+  Shelf shelf = with_recorded_stock(runs::read_supplies(studio), runs_of(files), request.today,
+                                    library, terms);
+  report.notes.insert(report.notes.end(), shelf.notes.begin(), shelf.notes.end());
+  const auto buying =
+      buying_for_days(files, studio, std::move(shelf.supplies), packaging, report.notes);
   const DayWork work = day_work(files, days, library);
   report.notes.insert(report.notes.end(), work.notes.begin(), work.notes.end());
   report.studio = work.studio;

@@ -39,7 +39,9 @@
 #include "service/run_planning.h"
 #include "service/scheduling.h"
 #include "service/shown_batch.h"
+#include "service/stocking.h"
 #include "service/tidy.h"
+#include "service/tracing.h"
 #include "units/complaint_facts.h"
 #include "units/fields.h"
 #include "units/reading.h"
@@ -401,6 +403,10 @@ Reply reply_to(const Request& request, const moulds::Library& library, const Cal
     return record_keeping(*records, request, caller);
   if (const auto* learn = std::get_if<LearnRequest>(&request.what))
     return learned_for(*learn, request, library, caller);
+  if (const auto* stock = std::get_if<StockRequest>(&request.what))
+    return stocked(*stock, request, library, caller);
+  if (const auto* trail = std::get_if<TrailRequest>(&request.what))
+    return traced(*trail, request, library, caller);
   if (const auto* tidy = std::get_if<TidyRequest>(&request.what))
     return tidied_up(*tidy, request.terms, library);
   return {.document = listed(std::get<ListRequest>(request.what), request, library)};

@@ -31,6 +31,12 @@ std::string amount_shown_down(const Amount& amount) {
   return grams(amount.whole() / step * step, step);
 }
 
+std::string stock_size(const Amount& amount) {
+  constexpr std::int64_t a_gram = 1'000'000;
+  if (amount.is_pieces() || amount.whole() < 1000 * a_gram) return amount_shown_down(amount);
+  return trimmed(static_cast<double>(amount.whole() / a_gram) / 1000, 3) + " kg";
+}
+
 std::string pack_size(const Amount& amount) {
   if (amount.is_pieces()) return counted(amount.whole(), "piece");
   const Mass mass = amount.mass();

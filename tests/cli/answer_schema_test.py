@@ -17,8 +17,11 @@ import jsonschema
 root, program = os.path.abspath(sys.argv[1]), sys.argv[2]
 sys.path.insert(0, f"{root}/tests/laws")
 from random_runs import RunMaker  # noqa: E402
+sys.path.insert(0, f"{root}/tests/cli")
+from begun_batch import begin  # noqa: E402
 
 folder = tempfile.mkdtemp()
+os.environ["SOURCE_DATE_EPOCH"] = "1796115600"  # 2026-12-01: what cures, and what is past its day
 failures = []
 schemas, used = {}, {}
 for path in sorted(glob.glob(f"{root}/src/schemas/*.answer.schema.json")):
@@ -231,6 +234,41 @@ def of_what_stands_ready(plain):
     yield ["buy", f"{folder}/ready/ready.run.json"]
 
 
+def of_lots(plain):
+    """Lots bought, made and counted, past their day; batches of them, priced, unpriced and unknown; pieces that went everywhere."""
+    os.mkdir(f"{folder}/lots")
+    at = f"{folder}/lots"
+    shutil.copy(f"{root}/examples/meadow_base.formula.json", at)
+    write("lots/plain_bars.run.json", {key: value for key, value in plain.items() if key != "money"})
+    write("lots/studio.json", {
+        "schema": "brimwright.studio/1", "currency": "EUR", "have": {"gift box": "12 pieces", "white kaolin": "1 kg"},
+        "packs": {"gift box": [{"holds": "50 pieces", "paid": "30"}], "Goldmill coconut": [{"holds": "1 kg", "paid": "8"}]},
+        "serves_as": {"Goldmill coconut": "coconut"},
+        "lye_solutions": {"jug": {"alkali": "NaOH", "strength": "50 %", "strength_range": ["49 %", "51 %"], "kept_at": "20 °C"}}})
+    ask(["stock", at])
+    acts = [["--bought", "olive", "--pack", "5 kg", "--lot", "OL-1", "--seller", "Oil mill", "--price", "27.50", "--on", "2026-09-01",
+             "--best-before", "2026-10-01"], ["--bought", "Goldmill coconut", "--pack", "1 kg", "--lot", "CO-1", "--on", "2026-09-01"],
+            ["--bought", "caustic soda", "--pack", "1 kg", "--lot", "NA-1"], ["--made", "jug", "--pack", "1 kg", "--of", "NA-1=500 g", "--lot", "J-1"],
+            ["--counted", "OL-1=4.9 kg", "--why", "spilt"], ["--counted", "CO-1=1 kg"]]
+    for act in acts:
+        ask(["stock", at, *act])
+    rows = {"a": ("olive", "Olive oil", 500, {"OL-1": 500}), "b": ("coconut", "Coconut oil", 700, {"CO-1": 300}), "c": ("jug", "jug", 100, {"J-1": 100})}
+    begin(at, "A", "2026-10-01", rows, {"pieces.made": "12", "tested": "pass", "ready_on": "2026-11-01"})
+    begin(at, "B", "2026-10-02", {"b": ("coconut", "Coconut oil", 300, {})}, {})
+    begin(at, "C", "2026-11-30", {}, {"pieces.made": "3"})
+    write("lots/market.order.json", {"schema": "brimwright.order/1", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f001",
+                                     "lines": [{"run": "plain_bars.run.json", "pieces": 4}]})
+    for act in (["--sold", "A=2", "--order", f"{at}/market.order.json"], ["--given", "A=1"], ["--spoilt", "A=1", "--why", "dropped"],
+                ["--counted-pieces", "A=7"]):
+        ask(["stock", at, *act])
+    yield ["stock", at]
+    for what in ("OL-1", "CO-1", "NA-1", "A", "B", f"{at}/market.order.json"):
+        yield ["trail", at, what]
+    yield ["quote", f"{at}/plain_bars.run.json"]
+    ask(["stock", at, "--take-have"])
+    yield ["stock", at]
+
+
 def of_days(plain, spring):
     """Kept, promised, late by a part and by all, with every wider limit that helps."""
     for name in ("meadow_base", "cloud_topping"):
@@ -335,6 +373,7 @@ def of_fixtures():
     write("own_box.run.json", {**plain, "packaging": [{"material": "gift box", "each_piece": "1 piece"}]})
     yield ["quote", f"{folder}/own_box.run.json", "--studio", f"{folder}/many.studio.json"]
     yield from of_poured_together(plain)
+    yield from of_lots(plain)
     for weighings in (3, 5):
         formula = shipped("examples/meadow_base.formula.json")
         formula.pop("water_lost_in_cure", None)

@@ -219,6 +219,10 @@ export type Dust = Weighed & {
    */
   exposed_cm2?: number;
 };
+/**
+ * Where a lot is from: "before records" stood there when records began.
+ */
+export type LotOrigin = "bought" | "made" | "before records";
 
 /**
  * What the program answers, by the schema that tells of it.
@@ -238,6 +242,8 @@ export interface Answers {
   plan?: Plan;
   quote?: Quote;
   records_overview?: RecordsOverview;
+  stock?: StockList;
+  trail?: Trail;
 }
 /**
  * The answer of `buy --json`: what runs need together, and the packs that cover it at least cost.
@@ -4205,4 +4211,483 @@ export interface RecordsInAll {
    */
   sound: boolean;
   faults: string[];
+}
+/**
+ * The answer of `stock --json`: what there is of lots and pieces, or of those that were just changed.
+ */
+export interface StockList {
+  schema: "brimwright.stock/1";
+  /**
+   * Where the records are.
+   */
+  folder: string;
+  /**
+   * The day that it is of.
+   */
+  day: string;
+  /**
+   * Whether anything is recorded there.
+   */
+  has_records: boolean;
+  /**
+   * What was recorded just now, for people; then only what that touched is listed.
+   */
+  done: string[];
+  /**
+   * Of which a lot has something left.
+   */
+  materials: MaterialInStock[];
+  /**
+   * Batches that have pieces, or of which nobody noted how many.
+   */
+  pieces: PiecesInStock[];
+  /**
+   * What goes with the list.
+   */
+  notes: Remark[];
+}
+/**
+ * Its lots in the order in which they are taken.
+ */
+export interface MaterialInStock {
+  /**
+   * As weighings call it.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  /**
+   * The first is taken first.
+   */
+  lots: StockLot[];
+}
+/**
+ * A delivery, all its packs together.
+ */
+export interface StockLot {
+  /**
+   * Its code: the supplier's, or her own.
+   */
+  lot: string;
+  /**
+   * As weighings call it: a fat's id, NaOH, an additive's name.
+   */
+  material: string;
+  /**
+   * Of goods that serve as the material: what they are called themselves.
+   */
+  make: string | null;
+  origin: LotOrigin;
+  /**
+   * The day it was bought, made or first counted.
+   */
+  on: string;
+  /**
+   * Null: not given.
+   */
+  seller: string | null;
+  /**
+   * A day; null: it has none.
+   */
+  best_before: string | null;
+  /**
+   * It is past that day: no batch takes it unless it is chosen.
+   */
+  is_past: boolean;
+  /**
+   * How many packs came.
+   */
+  packs: number;
+  /**
+   * One pack, as it was typed.
+   */
+  pack: string;
+  /**
+   * For all packs; null: unpriced.
+   */
+  paid: string | null;
+  /**
+   * ISO 4217; null where it is unpriced.
+   */
+  currency: string | null;
+  holds: StockAmount;
+  left: StockAmount;
+}
+/**
+ * So much of a material, by weight or by the piece.
+ */
+export interface StockAmount {
+  /**
+   * Grams; below 0 where more was taken than was recorded.
+   */
+  g?: number;
+  /**
+   * Of what is counted.
+   */
+  pieces?: number;
+}
+/**
+ * Pieces of one batch.
+ */
+export interface PiecesInStock {
+  /**
+   * Its code.
+   */
+  batch: string;
+  /**
+   * For people.
+   */
+  run: string;
+  /**
+   * A day.
+   */
+  begun_on: string;
+  /**
+   * As noted; null: nobody noted it, and nothing else is known.
+   */
+  made: number | null;
+  /**
+   * As noted.
+   */
+  rejected?: number;
+  /**
+   * Recorded as sold.
+   */
+  sold?: number;
+  /**
+   * Given away.
+   */
+  given?: number;
+  /**
+   * Since they were made.
+   */
+  spoilt?: number;
+  /**
+   * What counts put right: below 0 where some were missing.
+   */
+  counted?: number;
+  /**
+   * What is there of them.
+   */
+  there?: number;
+  /**
+   * By its formulas, counted from its lye; null: over, or not given.
+   */
+  cures_until: string | null;
+  /**
+   * Tested, passed, ready and not held back.
+   */
+  for_sale: boolean;
+  /**
+   * Null where they are for sale.
+   */
+  why_not: string | null;
+}
+/**
+ * The answer of `trail --json`: a lot, a batch or an order, followed both ways.
+ */
+export interface Trail {
+  schema: "brimwright.trail/1";
+  /**
+   * As it was asked.
+   */
+  asked: string;
+  /**
+   * What that is.
+   */
+  is: "lot" | "batch" | "order";
+  /**
+   * The day that it is of.
+   */
+  day: string;
+  /**
+   * Lots on the way, what they are made of and made into.
+   */
+  lots: TrailLot[];
+  /**
+   * Batches on the way, by day.
+   */
+  batches: TrailBatch[];
+  /**
+   * Batches that may have the lot too, since that of a row is unknown.
+   */
+  gaps: TrailGap[];
+}
+/**
+ * A lot on the way.
+ */
+export interface TrailLot {
+  /**
+   * Its code: the supplier's, or her own.
+   */
+  lot: string;
+  /**
+   * As weighings call it: a fat's id, NaOH, an additive's name.
+   */
+  material: string;
+  /**
+   * Of goods that serve as the material: what they are called themselves.
+   */
+  make: string | null;
+  origin: LotOrigin;
+  /**
+   * The day it was bought, made or first counted.
+   */
+  on: string;
+  /**
+   * Null: not given.
+   */
+  seller: string | null;
+  /**
+   * A day; null: it has none.
+   */
+  best_before: string | null;
+  /**
+   * It is past that day: no batch takes it unless it is chosen.
+   */
+  is_past: boolean;
+  /**
+   * How many packs came.
+   */
+  packs: number;
+  /**
+   * One pack, as it was typed.
+   */
+  pack: string;
+  /**
+   * For all packs; null: unpriced.
+   */
+  paid: string | null;
+  /**
+   * ISO 4217; null where it is unpriced.
+   */
+  currency: string | null;
+  holds: StockAmount;
+  left: StockAmount;
+  /**
+   * Lots that she made it of.
+   */
+  from_lots: OtherLot[];
+  /**
+   * Lots that were made of it.
+   */
+  into_lots: OtherLot[];
+  /**
+   * Corrections.
+   */
+  counts: LotCount[];
+}
+/**
+ * Another lot.
+ */
+export interface OtherLot {
+  /**
+   * Its code.
+   */
+  lot: string;
+  /**
+   * For people.
+   */
+  material: string;
+  amount: StockAmount;
+}
+/**
+ * A count put it right.
+ */
+export interface LotCount {
+  /**
+   * A day.
+   */
+  on: string;
+  by: StockAmount;
+  /**
+   * Null: no reason was given.
+   */
+  why: string | null;
+}
+/**
+ * A batch on the way.
+ */
+export interface TrailBatch {
+  /**
+   * Its code.
+   */
+  batch: string;
+  /**
+   * For people.
+   */
+  run: string;
+  /**
+   * The run's file.
+   */
+  file: string;
+  /**
+   * Which of the run's batches.
+   */
+  number: number;
+  /**
+   * A day.
+   */
+  begun_on: string;
+  /**
+   * What it weighed: all, or what is of the lots asked about.
+   */
+  rows: TrailRow[];
+  /**
+   * Whether those are all.
+   */
+  all_rows: boolean;
+  /**
+   * Null where only some rows are asked about.
+   */
+  cost: BatchPaid | null;
+  pieces: TrailPieces;
+  /**
+   * By day.
+   */
+  went: PiecesGone[];
+}
+/**
+ * What a batch weighed in one row.
+ */
+export interface TrailRow {
+  /**
+   * Its key in the plan.
+   */
+  row: string;
+  /**
+   * As weighings call it.
+   */
+  material: string;
+  /**
+   * For people.
+   */
+  shown_as: string;
+  weighed: StockAmount;
+  /**
+   * The lots it is from.
+   */
+  from: TrailSource[];
+  unknown: StockAmount;
+}
+/**
+ * So much of a lot.
+ */
+export interface TrailSource {
+  /**
+   * Its code.
+   */
+  lot: string;
+  /**
+   * Of goods that serve as the material.
+   */
+  make: string | null;
+  amount: StockAmount;
+}
+/**
+ * What its materials did cost by their lots, to the coin.
+ */
+export interface BatchPaid {
+  /**
+   * One sum a currency.
+   */
+  materials: PaidSum[];
+  /**
+   * What is in no sum.
+   */
+  unpriced: string[];
+}
+/**
+ * Without what is unpriced.
+ */
+export interface PaidSum {
+  /**
+   * To the coin.
+   */
+  amount: string;
+  /**
+   * ISO 4217.
+   */
+  currency: string;
+}
+/**
+ * Where its pieces are.
+ */
+export interface TrailPieces {
+  /**
+   * As noted; null: nobody noted it, and nothing else is known.
+   */
+  made: number | null;
+  /**
+   * As noted.
+   */
+  rejected?: number;
+  /**
+   * Recorded as sold.
+   */
+  sold?: number;
+  /**
+   * Given away.
+   */
+  given?: number;
+  /**
+   * Since they were made.
+   */
+  spoilt?: number;
+  /**
+   * What counts put right: below 0 where some were missing.
+   */
+  counted?: number;
+  /**
+   * What is there of them.
+   */
+  there?: number;
+}
+/**
+ * Where pieces went, or what a count put right.
+ */
+export interface PiecesGone {
+  /**
+   * What became of them.
+   */
+  what: "sold" | "given" | "spoilt" | "counted";
+  /**
+   * Added to those there: below 0 where they went.
+   */
+  pieces: number;
+  /**
+   * A day.
+   */
+  on: string;
+  /**
+   * The order's id, or its file after "file:".
+   */
+  order: string | null;
+  /**
+   * For whom.
+   */
+  for: string | null;
+  /**
+   * Null: no reason was given.
+   */
+  why: string | null;
+}
+/**
+ * A row of an unknown lot.
+ */
+export interface TrailGap {
+  /**
+   * Its code.
+   */
+  batch: string;
+  /**
+   * For people.
+   */
+  run: string;
+  /**
+   * The material, for people.
+   */
+  shown_as: string;
 }

@@ -1,0 +1,94 @@
+#include "reports/stock_json.h"
+
+#include "reports/json_document.h"
+#include "reports/json_numbers.h"
+#include "reports/stock_report.h"
+
+#include <nlohmann/json.hpp>
+
+namespace brimwright::reports {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using records::Lot;
+using records::StandingLot;
+
+Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+
+std::string name_of(Lot::Origin origin) {
+  if (origin == Lot::Origin::made) return "made";
+  return origin == Lot::Origin::before_records ? "before records" : "bought";
+}
+
+Json material_json(const Stock::Material& material, const std::string& day) {
+  Json lots = Json::array();
+  for (const StandingLot& one : material.lots) lots.push_back(lot_json(one, day));
+  return {{"material", material.material}, {"shown_as", material.shown}, {"lots", lots}};
+}
+
+Json pieces_json(const Stock::Pieces& pieces) {
+  Json json = {{"batch", pieces.batch.code},
+               {"run", pieces.batch.run_name},
+               {"begun_on", pieces.batch.begun_on}};
+  json.update(count_json(pieces.count));
+  json["cures_until"] = pieces.cures_until ? Json(*pieces.cures_until) : Json(nullptr);
+  json["for_sale"] = pieces.is_for_sale;
+  json["why_not"] = text_or_null(pieces.why_not);
+  return json;
+}
+
+}  // namespace
+
+Json amount_json(std::int64_t whole, bool is_pieces) {
+  if (is_pieces) return {{"pieces", whole}};
+  return {{"g", to_decimals(static_cast<double>(whole) / 1e6, 6)}};
+}
+
+Json lot_json(const StandingLot& of, const std::string& day) {
+  const Lot& lot = of.lot;
+  const bool is_pieces = lot.holds.is_pieces();
+  return {{"lot", lot.code},
+          {"material", lot.material},
+          {"make", text_or_null(lot.make)},
+          {"origin", name_of(lot.origin)},
+          {"on", lot.bought_on},
+          {"seller", text_or_null(lot.seller)},
+          {"best_before", lot.best_before ? Json(*lot.best_before) : Json(nullptr)},
+          {"is_past", lot.is_past(day)},
+          {"packs", lot.packs},
+          {"pack", lot.pack},
+          {"paid", lot.paid ? Json(amount_text(*lot.paid)) : Json(nullptr)},
+          {"currency", lot.paid ? Json(lot.paid->currency.code) : Json(nullptr)},
+          {"holds", amount_json(lot.holds.whole(), is_pieces)},
+          {"left", amount_json(of.left, is_pieces)}};
+}
+
+Json count_json(const records::PieceCount& count) {
+  if (!count.is_known) return {{"made", nullptr}};
+  return {{"made", count.made},    {"rejected", count.rejected}, {"sold", count.sold},
+          {"given", count.given},  {"spoilt", count.spoilt},     {"counted", count.counted},
+          {"there", count.there()}};
+}
+
+Json notes_json(const std::vector<Remark>& notes) {
+  Json json = Json::array();
+  for (const Remark& note : notes)
+    json.push_back({{"severity", name_of(note.severity)}, {"text", note.text}});
+  return json;
+}
+
+std::string stock_json(const Stock& stock) {
+  Json materials = Json::array(), pieces = Json::array();
+  for (const auto& one : stock.materials) materials.push_back(material_json(one, stock.day));
+  for (const auto& one : stock.pieces) pieces.push_back(pieces_json(one));
+  return json_document({{"schema", "brimwright.stock/1"},
+                        {"folder", stock.folder},
+                        {"day", stock.day},
+                        {"has_records", stock.has_records},
+                        {"done", stock.done},
+                        {"materials", materials},
+                        {"pieces", pieces},
+                        {"notes", notes_json(stock.notes)}});
+}
+
+}  // namespace brimwright::reports

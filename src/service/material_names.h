@@ -1,0 +1,44 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "service/stock_place.h"
+#include "units/user_error.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::service {
+
+/// What materials are called in a studio's files: its own lists, and the runs and formulas of its
+/// folder. A file there that cannot be read tells of none.
+class MaterialNames {
+ public:
+  MaterialNames(const StockPlace& place, const moulds::Library& library);
+
+  /// A material as lots call it. `make` is what the goods are called where they serve as it.
+  struct Named {
+    std::string material, make = {};
+    bool is_known = true;                  // in any of those files
+    std::optional<std::string> near = {};  // of what is not, the nearest that is
+  };
+  /// UserError at `where` for a word that is used for several.
+  Named named(const std::string& typed, const Place& where) const;
+
+ private:
+  void add(const std::string& name);
+  void add_studio();
+  void add_folder(const moulds::Library& library);
+  void add_run(const Fields& run, const moulds::Library& library);
+  void add_formula(const Fields& formula, const moulds::Library& library);
+
+  const StockPlace& place_;
+  std::vector<std::string> names_;
+  std::map<std::string, std::string> own_fats_;  // ids, by their names in small letters
+};
+
+/// To people: of a fat its name, not its id.
+std::string shown_material(const std::string& material);
+
+}  // namespace brimwright::service

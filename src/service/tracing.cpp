@@ -1,0 +1,207 @@
+#include "service/tracing.h"
+
+#include "records/batch_cost.h"
+#include "records/batches.h"
+#include "records/lot_use.h"
+#include "records/lots.h"
+#include "records/notes.h"
+#include "records/pieces.h"
+#include "records/records.h"
+#include "reports/trail_report.h"
+#include "service/material_names.h"
+#include "service/ordered.h"
+#include "service/stock_place.h"
+#include "units/nearest_name.h"
+#include "units/written_number.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <set>
+
+namespace brimwright::service {
+namespace {
+
+namespace fs = std::filesystem;
+
+using records::Batch;
+using records::Lot;
+using records::LotChange;
+using records::Records;
+using records::StandingLot;
+using reports::Trail;
+
+class Following {
+ public:
+  explicit Following(const Records& records) : records_(records) {}
+
+  /// A lot, and what it is in.
+  void from_lot(const StandingLot& lot) {
+    if (!add_lot(lot)) return;
+    for (const LotChange& change : records::changes_of_lot(records_, lot.lot.id)) {
+      if (!change.batch.empty()) batches_.insert(change.batch);
+      if (!change.made.empty())
+        if (const auto made = records::lot_of_id(records_, change.made)) from_lot(*made);
+    }
+  }
+
+  /// A batch, and the lots that are in it.
+  void from_batch(const std::string& id) {
+    batches_.insert(id);
+    whole_.insert(id);
+    for (const auto& row : records::used_by(records_, id))
+      for (const LotChange& take : row.takes)
+        if (const auto lot = records::lot_of_id(records_, take.lot)) back_from_lot(*lot);
+  }
+
+  void finish(Trail& trail) {
+    trail.lots = std::move(lots_);
+    for (const std::string& id : batches_)
+      if (const auto batch = records::batch_of_id(records_, id))
+        trail.batches.push_back(part_of(*batch));
+    std::sort(trail.batches.begin(), trail.batches.end(), [](const auto& a, const auto& b) {
+      return std::tie(a.batch.begun_on, a.batch.code) < std::tie(b.batch.begun_on, b.batch.code);
+    });
+  }
+
+  /// Batches that weighed a material of a lot that nobody knows, since that lot was there.
+  void add_gaps(Trail& trail, const std::vector<StandingLot>& lots) const {
+    std::set<std::string> known;
+    for (const StandingLot& one : lots)
+      for (const auto& gap : records::unknown_lots(records_, one.lot.material, one.lot.bought_on))
+        if (const auto batch = records::batch_of_id(records_, gap.batch);
+            batch && known.insert(gap.batch + gap.row).second)
+          trail.gaps.push_back({batch->code, batch->run_name, shown_material(one.lot.material)});
+  }
+
+ private:
+  bool add_lot(const StandingLot& lot) {
+    if (!known_.insert(lot.lot.id).second) return false;
+    Trail::LotPart part{.of = lot};
+    for (const LotChange& source : records::sources_of_lot(records_, lot.lot.id))
+      add_other(part.made_of, source.lot, -source.whole);
+    for (LotChange& change : records::changes_of_lot(records_, lot.lot.id)) {
+      if (!change.made.empty()) add_other(part.made_into, change.made, -change.whole);
+      if (change.what == LotChange::What::counted) part.counts.push_back(std::move(change));
+    }
+    lots_.push_back(std::move(part));
+    return true;
+  }
+
+  void add_other(std::vector<Trail::LotPart::Other>& others, const std::string& id,
+                 std::int64_t whole) const {
+    if (const auto lot = records::lot_of_id(records_, id))
+      others.push_back(
+          {lot->lot.code, shown_material(lot->lot.material), whole, lot->lot.holds.is_pieces()});
+  }
+
+  void back_from_lot(const StandingLot& lot) {
+    if (!add_lot(lot)) return;
+    for (const LotChange& source : records::sources_of_lot(records_, lot.lot.id))
+      if (const auto of = records::lot_of_id(records_, source.lot)) back_from_lot(*of);
+  }
+
+  Trail::BatchPart part_of(const Batch& batch) const {
+    const auto rows = records::used_by(records_, batch.id);
+    Trail::BatchPart part{
+        .batch = batch,
+        .has_all_rows = whole_.contains(batch.id),
+        .cost = records::cost_of(records_, rows),
+        .count = records::pieces_of(records_, batch, records::notes_of(records_, batch)),
+        .went = records::changes_of_pieces(records_, batch.id)};
+    for (const auto& row : rows)
+      if (part.has_all_rows || is_asked_about(row)) part.rows.push_back(row_of(row));
+    return part;
+  }
+
+  bool is_asked_about(const records::RowUse& row) const {
+    return std::any_of(row.takes.begin(), row.takes.end(),
+                       [&](const LotChange& take) { return known_.contains(take.lot); });
+  }
+
+  Trail::Row row_of(const records::RowUse& use) const {
+    Trail::Row row{.weighed = use.weighed, .unknown = use.unknown()};
+    for (const LotChange& take : use.takes)
+      if (const auto lot = records::lot_of_id(records_, take.lot))
+        row.from.push_back({lot->lot.code, lot->lot.make, -take.whole});
+    return row;
+  }
+
+  const Records& records_;
+  std::set<std::string> known_, batches_, whole_;
+  std::vector<Trail::LotPart> lots_;
+};
+
+bool follow_lot(Trail& trail, const Records& records) {
+  const auto lots = records::lots_called(records, trail.asked);
+  if (lots.empty()) return false;
+  trail.is = "lot";
+  Following following(records);
+  for (const StandingLot& one : lots) following.from_lot(one);
+  following.finish(trail);
+  following.add_gaps(trail, lots);
+  return true;
+}
+
+bool follow_batch(Trail& trail, const Records& records) {
+  const auto batch = records::batch_called(records, trail.asked);
+  if (!batch) return false;
+  trail.is = "batch";
+  Following following(records);
+  following.from_batch(batch->id);
+  following.finish(trail);
+  return true;
+}
+
+/// An order's file is known by the id in it.
+std::string order_id(const std::string& what, const moulds::Library& library) {
+  std::error_code none;
+  if (!fs::is_regular_file(what, none)) return what;
+  const auto order = order_in(what, std::nullopt, library);
+  if (!order) throw UserError({what, ""}, "is no order", "name an order, a lot or a batch");
+  return order->id.empty() ? "file:" + fs::path(what).filename().string() : order->id;
+}
+
+bool follow_order(Trail& trail, const Records& records, const moulds::Library& library) {
+  const std::string id = order_id(trail.asked, library);
+  const auto changes = records::changes_of_order(records, id);
+  if (changes.empty()) return false;
+  trail.is = "order";
+  Following following(records);
+  for (const auto& change : changes) following.from_batch(change.batch);
+  following.finish(trail);
+  for (auto& part : trail.batches)
+    std::erase_if(part.went, [&](const records::PieceChange& went) {
+      return went.of_order != id && went.of_order_name != changes.front().of_order_name;
+    });
+  return true;
+}
+
+[[noreturn]] void refuse(const Trail& trail, const Records& records) {
+  std::vector<std::string> known;
+  for (const Batch& batch : records::batches(records)) known.push_back(batch.code);
+  for (const StandingLot& one : records::standing_lots(records)) known.push_back(one.lot.code);
+  const auto near = nearest_name(trail.asked, known);
+  throw UserError({records.path(), ""},
+                  "has no lot, batch or sold order " + brimwright::quoted(trail.asked),
+                  near ? "did you mean " + brimwright::quoted(*near) + "?"
+                       : "name a lot or a batch by its code, or an order that got pieces");
+}
+
+}  // namespace
+
+Reply traced(const TrailRequest& request, const Request& asked, const moulds::Library& library,
+             const Caller&) {
+  const StockPlace place = stock_place(request.file, library);
+  const auto records = Records::in(place.folder);
+  if (!records)
+    throw UserError({place.folder, ""}, "has no records, so nothing can be followed",
+                    "record lots and batches there first");
+  Trail trail{.asked = std::string(without_blanks(request.what)), .is = {}, .day = request.today};
+  if (!follow_lot(trail, *records) && !follow_batch(trail, *records) &&
+      !follow_order(trail, *records, library))
+    refuse(trail, *records);
+  return {.document =
+              asked.form == Form::json ? reports::trail_json(trail) : reports::trail_text(trail)};
+}
+
+}  // namespace brimwright::service
