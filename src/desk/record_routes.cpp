@@ -31,12 +31,16 @@ UserTerms record_terms() {
   return terms;
 }
 
+void date(service::NoteRequest& request) {
+  request.now = present_moment_with_offset();
+  request.today = request.now.substr(0, 10);
+}
+
 service::NoteRequest dated(const std::string& path) {
   service::NoteRequest request;
   request.file = path;
-  request.now = present_moment_with_offset();
-  request.today = request.now.substr(0, 10);
   request.program = BRIMWRIGHT_VERSION;
+  date(request);
   return request;
 }
 
@@ -125,6 +129,7 @@ DeskAnswer Desk::begin_record(const DeskRequest& request, Budget budget) const {
     DeskAnswer frozen = weighed(asked, look, budget);
     if (frozen.answer.status != 200) return frozen;
   }
+  date(note);  // the record never begins before what it is of
   return noted(note, {.mark = asked.seen}, budget);
 }
 

@@ -8,6 +8,7 @@ import shutil
 import subprocess
 import sys
 import tempfile
+import time
 import uuid
 
 from serving import Serving
@@ -125,6 +126,18 @@ check("record" not in server.get("/api/changed", run=run, record=record()["versi
 # Another code, a run that was changed, and who may not ask.
 check(server.post("/api/record/note", run=run, batch=batch_id, act=str(uuid.uuid4()), code="Spring 1")[0] == 200, "code")
 check(record()["record"]["batches"][0]["begun"]["code"] == "Spring 1" != code, "is hers")
+
+# Another making that begins as a second ends: its record is never of before its batch, or the page would take it for
+# that of the making before.
+makings = 1
+for _ in range(5):
+    server.post("/api/bench/anew", run=run, batch=1)
+    time.sleep(1.995 - time.time() % 1)
+    status, answer = server.post("/api/record/begin", **begin, again=True)
+    makings += 1
+    check(status == 200 and len(record()["record"]["batches"]) == makings, f"made again: {answer}")
+    at_bench = server.get("/api/bench", run=run)[1]["batches"][0]["begun_at"]
+    check(answer["record"]["batches"][-1]["begun"]["begun_at"] >= at_bench, f"recorded before it began, {at_bench}: {answer}")
 with open(f"{folder}/{run}") as file:
     changed = {**json.load(file), "sell": 12}
 server.post("/api/bench/anew", run=run, batch=1)
@@ -134,7 +147,7 @@ with open(f"{folder}/{run}", "w") as file:
     json.dump(changed, file)
 status, answer = server.post("/api/record/begin", **begin, again=True)
 check(status == 422 and "other weights" in answer["complaint"]["problem"], f"weighed by another run: {answer}")
-check(len(record()["record"]["batches"]) == 1, "nothing is recorded of it")
+check(len(record()["record"]["batches"]) == makings, "nothing is recorded of it")
 for method, path in ("GET", f"/api/record?run={run}"), ("POST", "/api/record/begin"), ("POST", "/api/record/note"):
     for headers, refused in ({}, 401), ({"X-Bench-Key": server.key, "Origin": "http://elsewhere.test"}, 403), (
             {"X-Bench-Key": server.key, "Host": "elsewhere.test"}, 421):
