@@ -78,6 +78,38 @@ ForWhom for_whom(const StockRequest& request, const moulds::Library& library,
           order->whom_for.empty() ? file : order->whom_for};
 }
 
+/// How long the formulas cure that a batch was made of, as they were frozen; nothing where none
+/// says.
+std::optional<std::chrono::minutes> cure_of(const Records& records, const Batch& batch) {
+  std::optional<std::chrono::minutes> longest;
+  for (const auto& source : records::sources_of(records, batch)) {
+    if (!source.text || !source.path.ends_with(".json")) continue;
+    try {
+      const Fields document = Fields::parse(*source.text, source.path);
+      const bool is_formula =
+          document.is_text("schema") && document.text("schema").starts_with("brimwright.formula/");
+      if (!is_formula || !document.is_text("cure")) continue;
+      const auto cure = document.duration("cure", "28 days");
+      longest = std::max(longest.value_or(cure), cure);
+    } catch (const UserError&) {
+      continue;  // it was read when it was planned
+    }
+  }
+  return longest;
+}
+
+std::string days_later(const std::string& day, std::chrono::minutes time) {
+  const std::chrono::sys_days from = read_date(day, {});
+  const auto until = from + std::chrono::ceil<std::chrono::days>(time);
+  return reports::iso_date(std::chrono::year_month_day(until));
+}
+
+/// The day until which a batch cures by its formulas.
+std::optional<std::string> cures_until(const Records& records, const Batch& batch) {
+  const auto cure = cure_of(records, batch);
+  return cure ? std::optional(days_later(batch.begun_on, *cure)) : std::nullopt;
+}
+
 class Changing {
  public:
   Changing(const StockRequest& request, Records& records, const UserTerms& terms)
@@ -112,15 +144,24 @@ class Changing {
   PiecesDone done() { return std::move(done_); }
 
  private:
-  /// Nothing is sold that was not tested and passed; what is given away so is asked about.
+  /// Nothing is sold that was not tested and passed; what is given away so is asked about, and so
+  /// is what still cures.
   void look_at_test(const Told& told, What what, const records::Notes& notes, const Place& where,
                     const std::string& typed) const {
     const auto for_sale = records::for_sale(notes, day_);
-    if (for_sale.is) return;
+    if (for_sale.is) return look_at_cure(told, where, typed);
     const std::string problem = told.batch.code + " is not for sale: " + for_sale.why_not;
     if (what == What::given)
       return ask(request_, where, typed, problem, "give away what is safe alone");
     throw UserError(where, problem, "note its test and the day it is ready first");
+  }
+
+  void look_at_cure(const Told& told, const Place& where, const std::string& typed) const {
+    const auto until = cures_until(records_, told.batch);
+    if (until && *until > day_)
+      ask(request_, where, typed,
+          told.batch.code + " cures until " + *until + " by the formulas it was made by",
+          "keep it until then, or correct the day on which it is ready");
   }
 
   void put(const Told& told, What what, std::int64_t pieces, const ForWhom& whom) {
@@ -145,32 +186,6 @@ class Changing {
   std::string day_;
   PiecesDone done_;
 };
-
-/// How long the formulas cure that a batch was made of, as they were frozen; nothing where none
-/// says.
-std::optional<std::chrono::minutes> cure_of(const Records& records, const Batch& batch) {
-  std::optional<std::chrono::minutes> longest;
-  for (const auto& source : records::sources_of(records, batch)) {
-    if (!source.text || !source.path.ends_with(".json")) continue;
-    try {
-      const Fields document = Fields::parse(*source.text, source.path);
-      const bool is_formula =
-          document.is_text("schema") && document.text("schema").starts_with("brimwright.formula/");
-      if (!is_formula || !document.is_text("cure")) continue;
-      const auto cure = document.duration("cure", "28 days");
-      longest = std::max(longest.value_or(cure), cure);
-    } catch (const UserError&) {
-      continue;  // it was read when it was planned
-    }
-  }
-  return longest;
-}
-
-std::string days_later(const std::string& day, std::chrono::minutes time) {
-  const std::chrono::sys_days from = read_date(day, {});
-  const auto until = from + std::chrono::ceil<std::chrono::days>(time);
-  return reports::iso_date(std::chrono::year_month_day(until));
-}
 
 }  // namespace
 

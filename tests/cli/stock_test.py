@@ -126,6 +126,7 @@ begin(folder, "2026-10-20A", "2026-10-20", {"pour.fats.olive": ("olive", "Olive 
       {"pieces.made": "12", "pieces.rejected": "1", "tested": "pass", "ready_on": "2026-11-25"})
 begin(folder, "2026-11-20A", "2026-11-20", {"pour.fats.coconut": ("coconut", "Coconut oil", 300, {})}, {"pieces.made": "12"})
 begin(folder, "2026-11-21A", "2026-11-21", {}, {})
+begin(folder, "2026-10-26A", "2026-10-26", {}, {"pieces.made": "1", "tested": "pass", "ready_on": "2026-10-27"})
 pieces = {one["batch"]: one for one in json.loads(stock("--json").stdout)["pieces"]}
 first, second, third = (pieces[code] for code in ("2026-10-20A", "2026-11-20A", "2026-11-21A"))
 check(first["there"] == 11 and first["for_sale"] and first["why_not"] is None and first["cures_until"] is None, first)
@@ -146,6 +147,9 @@ refused("is not a number of pieces", "--sold", "2026-10-20A=0")
 refused("is no order", "--sold", "2026-10-20A=1", "--order", "plain_bars.run.json")
 refused("did you mean", "--sold", "2026-10-20B=1")
 refused("is not for sale", "--given", "2026-11-20A=1")
+# Ready on a day typed a month too early: 2026-10-26 and 35 days are 2026-11-30.
+refused("2026-10-26A cures until 2026-11-30 by the formulas", "--sold", "2026-10-26A=1", "--on", "2026-11-29")
+stock("--sold", "2026-10-26A=1", "--on", "2026-11-30")
 stock("--sold", "2026-10-20A=4", "--order", "market.order.json")
 stock("--sold", "2026-10-20A=2", "--for", "a neighbour")
 stock("--given", "2026-11-20A=1", "--confirmed", "2026-11-20A=1", "--why", "for a test")
