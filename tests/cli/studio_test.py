@@ -232,8 +232,9 @@ with tempfile.TemporaryDirectory() as outside:
                "/losses/pipe/bowl_and_whisk": "30 g", "/spoilage": "4 %", "/temperatures/pour/room_at": "20 °C",
                "/temperatures/pour/water_at": "8 °C", "/pots/holds": "5 l", "/pots/lye_jug": "2 l", "/bowl/holds": "5 l",
                "/bowl/whisk_needs": "400 ml", "/kerf": "0 mm", "/bag_holds": "600 ml", "/cups/weigh-cup": "120 ml", "/moulds_owned/my_mould.json": 2,
-               "/label/market": "EU", "/currency": "EUR", "/work/paid_an_hour": "15.00", "/work/each_batch": "90 min",
-               "/work/each_piece_made": "30 s", "/work/each_tray_fill": "10 min", "/work/each_piece_packed": "1 min",
+               "/label/market": "EU", "/currency": "EUR",
+               **{f"/{'work'}/{key}": value for key, value in {"paid_an_hour": "15.00", "each_batch": "90 min", "each_piece_made": "30 s",
+                                                               "each_tray_fill": "10 min", "each_piece_packed": "1 min"}.items()},
                "/days/making/tuesday": "6 h", "/days/making/saturday": "4 h", "/days/small_jobs/0": "sunday", "/days/off/0": "2026-12-24",
                "/days/pots_owned": 2, "/days/bowls_owned": 1, "/days/used_a_day": 1, "/days/rack_places": 200,
                "/days/cast_beforehand": "7 days", "/days/one_lye_a_day/holds": "5 l", "/days/one_lye_a_day/saves": "20 min", "/cure": "35 days"}

@@ -13,7 +13,7 @@ import { name_adder, name_field, names_in, remove_named } from "./named_rows";
 import { begin_packs, pack_key, pack_rows, shelf_rows } from "./packs";
 import { has_prices, studios_currency } from "./money_said";
 import { is_gathering } from "./wanted";
-import { work_times } from "./work_times";
+import { of_work, work_times } from "./work_times";
 
 interface MoneyForm {
   key: string;
@@ -58,8 +58,6 @@ const own_currency = (): TemplateResult | typeof nothing =>
 const studio_field = (options: Omit<FieldOptions, "of">): TemplateResult => field({ ...options, of: "studio" });
 
 const listed = (place: string): string => names_in("studio", place).map(called).join(", ");
-
-const of_work = (key: string): string => ["/work", key].join("/");
 
 function forms(currency: string): MoneyForm[] {
   const sum = (place: string, label: string, more: Partial<FieldOptions> = {}) =>

@@ -8,6 +8,7 @@ import { danger_sign } from "../figures/dangers";
 import { id_of } from "../forms/field";
 import { reach } from "../forms/form_parts";
 import { has_studio } from "../forms/shared";
+import { of_work } from "../forms/work_times";
 import type { AskedFor, DayAct, Days, DayOfWork, WiderLimit } from "../program/answers";
 import { wording, type Complaint } from "../program/api";
 import { days_in_words, hours, weekday } from "../program/numbers";
@@ -45,14 +46,14 @@ function said(of: Of, complaint: Complaint): TemplateResult {
         Your making days are not known yet: say on which weekdays you make soap, and for how long.
       </p>
       <button type="button" class="strong" @click=${() => void to_making_days(of)}>To my making days</button>`;
-  if (["/work", "/work/each_batch"].includes(field))
+  if (["/work", of_work("each_batch")].includes(field))
     return html`<p role="status">
         How long a batch takes you is not known yet, and so not how many of them a day holds.
       </p>
       <button
         type="button"
         class="strong"
-        @click=${() => void lead_to(of, { ...complaint, field: "/work/each_batch" })}
+        @click=${() => void lead_to(of, { ...complaint, field: of_work("each_batch") })}
       >
         To the time of a batch
       </button>`;
