@@ -6,6 +6,7 @@
 #include "trade/amount_text.h"
 #include "units/question.h"
 #include "units/reading.h"
+#include "units/shown_text.h"
 #include "units/written_number.h"
 
 #include <algorithm>
@@ -20,7 +21,6 @@ using records::StandingLot;
 using trade::Amount;
 
 constexpr std::int64_t most_packs = 10'000;
-constexpr std::size_t longest_code = 60;
 
 Place asked_at(const char* member, const UserTerms& terms) { return terms.place(member); }
 
@@ -30,14 +30,6 @@ const std::string& wanted(const std::optional<std::string>& typed, const char* m
     throw UserError(asked_at(member, terms), "is missing",
                     "give it, such as " + terms.say({member, example}));
   return *typed;
-}
-
-void refuse_unprintable(const std::string& text, const Place& where) {
-  const bool has_control =
-      std::any_of(text.begin(), text.end(), [](unsigned char c) { return c < ' ' || c == 127; });
-  if (without_blanks(text).empty() || has_control || text.size() > longest_code)
-    throw UserError(where, brimwright::quoted(text) + " is no name to write on a pack",
-                    "write up to 60 characters on one line");
 }
 
 MaterialNames::Named material_told(const std::string& typed, const char* member,
@@ -249,6 +241,12 @@ std::vector<ToldLot::Source> sources_told(const StockRequest& request, const Mat
 }
 
 }  // namespace
+
+void refuse_unprintable(const std::string& text, const Place& where, std::size_t most) {
+  if (without_blanks(text).empty() || on_one_line(text) != text || characters_in(text) > most)
+    throw UserError(where, brimwright::quoted(text) + " cannot be printed on one line",
+                    "write up to " + std::to_string(most) + " characters, without line ends");
+}
 
 void ask(const StockRequest& request, const Place& where, const std::string& value,
          const std::string& problem, const std::string& remedy) {

@@ -39,6 +39,10 @@ ToldAmount read_amount_of_lot(const std::string& typed, const MaterialNames& nam
 /// The day of an act: as typed, or today. UserError for one that is to come.
 std::string day_of_act(const StockRequest& request, const UserTerms& terms);
 
+/// UserError for what is to be kept and cannot be printed on one line, or is longer than `most`
+/// characters.
+void refuse_unprintable(const std::string& text, const Place& where, std::size_t most = 60);
+
 /// Asks what to make of `value`, until she says that it is meant.
 void ask(const StockRequest& request, const Place& where, const std::string& value,
          const std::string& problem, const std::string& remedy);

@@ -349,12 +349,19 @@ void Desk::check_code_of_file(const Batch& batch) const {
                     "take the file of that batch");
 }
 
+/// The day of the beginning is no note; what else was confirmed is to be one.
 void Desk::note(Records& records, const Batch& batch) {
+  std::vector<std::string> confirmed = asked_.confirmed;
+  if (request_.on) std::erase(confirmed, plain(*request_.on));
+  if (asked_.changes.empty() && !confirmed.empty())
+    throw UserError(terms_.place("confirmed"),
+                    brimwright::quoted(confirmed.front()) + " is nothing that was asked about",
+                    "leave it out");
   if (asked_.changes.empty()) return;
   records::note(records, batch, asked_.changes,
                 {.today = request_.today,
                  .noted_at = request_.now,
-                 .confirmed = asked_.confirmed,
+                 .confirmed = std::move(confirmed),
                  .confirmed_at = terms_.place("confirmed")});
 }
 
@@ -386,7 +393,7 @@ void Desk::tell_noted(const Batch& batch) {
   std::string all;
   for (const records::Note& change : asked_.changes)
     all += (all.empty() ? "" : "; ") + change.key +
-           (change.value.empty() ? " taken back" : " " + change.value);
+           (without_blanks(change.value).empty() ? " taken back" : " " + change.value);
   report_.done.push_back("Noted of " + batch.code + ": " + all + ".");
 }
 

@@ -67,7 +67,10 @@ ForWhom for_whom(const StockRequest& request, const moulds::Library& library,
   if (request.order && request.whom)
     throw UserError(terms.place("for"), "is named beside an order, which says for whom it is",
                     "leave one of the two out");
-  if (request.whom) return {"", std::string(without_blanks(*request.whom))};
+  if (request.whom) {
+    refuse_unprintable(*request.whom, terms.place("for"));
+    return {"", std::string(without_blanks(*request.whom))};
+  }
   if (!request.order) return {};
   const auto order = order_in(*request.order, std::nullopt, library);
   if (!order)

@@ -49,6 +49,7 @@ void refuse_alone(const StockRequest& request, const UserTerms& terms) {
   refuse(!request.of.empty() && !request.made, "of", "made");
   refuse(request.on && !acts(request), "on", "bought");
   refuse(request.why && !acts(request), "why", "counted");
+  if (request.why) refuse_unprintable(*request.why, terms.place("why"), 200);
   const bool goes_to_somebody = !request.sold.empty() || !request.given.empty();
   refuse(request.order && !goes_to_somebody, "order", "sold");
   refuse(request.whom && !goes_to_somebody, "for", "sold");

@@ -124,11 +124,18 @@ for words, says in [(["--begin", "--reserve"], "does not go with"), (["--again"]
                     (["--batch", "1", "--set", "base.mde=1 kg"], "did you mean base.made?"),
                     (["--batch", "1", "--begin", "--again", "--on", "2026-12-02"], "still to come"),
                     (["--batch", "1", "--begin", "--again", "--on", "2025-12-01"], "--confirmed 2025-12-01"),
+                    (["--batch", "1", "--begin", "--again", "--confirmed", "1 kg"], "nothing that was asked about"),
                     (["--batch-code", "never"], "no batch has the code")]:
     refused(soap, run, *words, says=says)
 said = note(home, f"{root}/examples/{run}", status=1).stderr
 check("copy it into a folder of your own" in said and not os.path.exists(f"{root}/examples/records.sqlite"), "a built-in example")
 note(soap, "no_such.run.json", status=1)
+
+# ---- begun long ago, with what was noted of it
+old = tempfile.mkdtemp(dir=home)
+shutil.copytree(soap, old, dirs_exist_ok=True)
+note(old, run, "--batch", "1", "--begin", "--again", "--on", "2025-12-01", "--confirmed", "2025-12-01", "--set", "pieces.made=20")
+check(values(noted(old, batch="1")) == {"pieces.made": "20"}, "the day and the notes are confirmed each")
 
 # ---- a file of notes
 write(f"{soap}/n.json", {"schema": "brimwright.notes/1", "batch_code": "2026-12-01B", "notes": {"pieces.made": 23, "topping.cup": "61 g"}})

@@ -147,6 +147,10 @@ refused("is not a number of pieces", "--sold", "2026-10-20A=0")
 refused("is no order", "--sold", "2026-10-20A=1", "--order", "plain_bars.run.json")
 refused("did you mean", "--sold", "2026-10-20B=1")
 refused("is not for sale", "--given", "2026-11-20A=1")
+# What is kept is printed, exported as JSON and read by programs: no line ends, and UTF-8.
+for member, value in (("--for", "the\nmarket"), ("--for", b"caf\xe9"), ("--why", "a\tb")):
+    refused("cannot be printed on one line", "--given", "2026-10-20A=1", member, value)
+refused("cannot be printed on one line", "--bought", "Olive oil", "--pack", "5 kg", "--lot", b"CO\xff")
 # Ready on a day typed a month too early: 2026-10-26 and 35 days are 2026-11-30.
 refused("2026-10-26A cures until 2026-11-30 by the formulas", "--sold", "2026-10-26A=1", "--on", "2026-11-29")
 stock("--sold", "2026-10-26A=1", "--on", "2026-11-30")
