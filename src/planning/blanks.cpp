@@ -6,6 +6,7 @@
 #include "units/wording.h"
 
 #include <algorithm>
+#include <chrono>
 #include <utility>
 
 namespace brimwright::planning {
@@ -20,6 +21,19 @@ std::string text_of(Length length) { return fixed(length / millimetre, 1) + " mm
 std::string text_of(Density density) { return fixed(density / gram_per_millilitre, 3) + " g/ml"; }
 
 /// Blanks as they come, one after the other.
+/// Of all its batters, in whole days; nothing where no formula says.
+std::optional<std::int64_t> longest_cure(const Run& run) {
+  std::optional<std::int64_t> longest;
+  const auto add = [&](const chemistry::Formula& formula) {
+    if (formula.cure)
+      longest = std::max<std::int64_t>(longest.value_or(0),
+                                       ceil<std::chrono::days>(*formula.cure).count());
+  };
+  add(run.pour.formula);
+  if (run.pipe) add(run.pipe->formula);
+  return longest;
+}
+
 class Form {
  public:
   Form(const Run& run, const Plan& plan, const Batch& batch)
@@ -224,7 +238,8 @@ class Form {
     add(batch, "tested", "tested: pass or hold", Kind::choice, When::afterwards).choices = {"pass",
                                                                                             "hold"};
     add(batch, "tested_words", "tested: what came of it", Kind::text, When::afterwards);
-    add(batch, "ready_on", "ready on (date)", Kind::date, When::afterwards);
+    Blank& ready = add(batch, "ready_on", "ready on (date)", Kind::date, When::afterwards);
+    if (const auto cure = longest_cure(run_)) ready.least = std::to_string(*cure) + " days";
     add(batch, "held_back", "or held back, and why", Kind::text, When::afterwards);
   }
 

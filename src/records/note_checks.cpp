@@ -11,6 +11,7 @@
 #include "units/written_number.h"
 
 #include <algorithm>
+#include <chrono>
 #include <set>
 #include <utility>
 
@@ -217,6 +218,16 @@ void NoteChecks::check_ready(const Note& change) const {
   if (notes_.text("held_back"))
     throw UserError(change.where, "cannot be noted: the batch is held back",
                     "take that back first, with held_back=");
+  ask_about_cure(blank_of(change), change);
+}
+
+void NoteChecks::ask_about_cure(const Blank& ready, const Note& change) const {
+  if (ready.least.empty()) return;
+  const std::chrono::sys_days begun = read_date(batch_.begun_on, nowhere);
+  const auto cure = std::chrono::ceil<std::chrono::days>(read_duration(ready.least, nowhere));
+  if (std::chrono::sys_days(read_date(change.value, change.where)) < begun + cure)
+    ask(change, "is " + plain(change.value) + ", and a batch begun on " + batch_.begun_on +
+                    " is to cure for " + ready.least);
 }
 
 }  // namespace brimwright::records

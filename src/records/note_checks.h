@@ -28,6 +28,7 @@ class NoteChecks {
   void check_weighing(const Blank& blank, const Note& change, const Weighing& weighing) const;
   void check_against_other(const Blank& blank, const Note& change) const;
   void check_ready(const Note& change) const;
+  void ask_about_cure(const Blank& ready, const Note& change) const;
   void ask(const Note& change, const std::string& problem) const;
   const Blank& blank_of(const Note& change) const;
 

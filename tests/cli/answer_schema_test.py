@@ -434,7 +434,8 @@ def of_records():
     yield ["note", run, "--batch", "1", "--begin", "--again"]
     yield ["note", nameless, "--begin"]
     yield ["note", run, "--batch", "1", "--set", "base.made=1766 g", "--set", f"cured.{datetime.date.today()}=12 pieces, 1040 g"]
-    yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={datetime.date.today()}"]
+    yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={datetime.date.today()}",
+           "--confirmed", str(datetime.date.today())]
     yield ["plan", run]
     yield ["records", where]
     subprocess.run([program, "records", where, "--export", f"{folder}/all.json"], check=True, capture_output=True)

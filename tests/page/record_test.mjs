@@ -249,7 +249,11 @@ await run({
       await type(page, "tested_how", "pH strip");
       await blank(page, "tested").getByRole("button", { name: "pass" }).click();
       await kept(page, "tested");
-      await kept(page, "ready_on"); // what it was refused for is well now
+      // What it was refused for is well now, but it is a question whether it has cured.
+      await blank(page, "ready_on").locator(".complaint", { hasText: "is to cure for" }).waitFor();
+      assert.equal(noted(serving, "ready_on"), undefined);
+      await blank(page, "ready_on").getByRole("button", { name: "It is so" }).click();
+      await kept(page, "ready_on");
       assert.match(await sale.innerText(), /^\W*For sale/);
       await type(page, "held_back", "smells odd");
       await page.locator(".sale", { hasText: "Not for sale" }).waitFor();

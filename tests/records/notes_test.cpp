@@ -35,7 +35,7 @@ constexpr auto plan = R"({"batches": [{"numbers": [1, 2], "blanks": [
   {"key": "unmoulded_on", "words": "unmoulded", "kind": "date"},
   {"key": "cured", "words": "cured", "kind": "weighing", "most": "104 g"},
   {"key": "tested", "words": "tested", "kind": "choice", "choices": ["pass", "hold"]},
-  {"key": "ready_on", "words": "ready", "kind": "date"},
+  {"key": "ready_on", "words": "ready", "kind": "date", "least": "35 days"},
   {"key": "held_back", "words": "held back", "kind": "text"}]}]})";
 
 struct Studio {
@@ -204,6 +204,9 @@ TEST_CASE("nothing is for sale without a test that was passed") {
              Contains("says hold"));
   studio.set({{"tested", "pass"}});
   CHECK(why_not("2026-12-29") == "is not noted as ready");
+  // Begun on 2026-12-01: by coreutils' date, 35 days later it is 2027-01-05.
+  CHECK_THAT(studio.refused({{"ready_on", "2027-01-04"}}), Contains("to cure for 35 days"));
+  studio.set({{"ready_on", "2027-01-04"}}, {"2027-01-04"});
   studio.set({{"ready_on", "2027-01-05"}});  // may be still to come
   CHECK(why_not("2026-12-29") == "is ready on 2027-01-05");
   CHECK(for_sale(studio.notes(), "2027-01-05").is);

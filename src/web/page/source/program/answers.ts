@@ -3294,7 +3294,7 @@ export interface Blank {
    */
   planned?: string;
   /**
-   * With its unit; of a cup its density.
+   * With its unit; of a cup its density; of a day how long after the beginning.
    */
   least?: string;
   /**
