@@ -53,24 +53,61 @@ std::string day_text(const std::chrono::year_month_day& date) {
          two(static_cast<unsigned>(date.month())) + "-" + two(static_cast<unsigned>(date.day()));
 }
 
+Json text_or_null(const std::optional<std::string>& text) {
+  return text ? Json(*text) : Json(nullptr);
+}
+
+Json taking_json(const Taking& taking) {
+  return {{"batches", taking.batches},
+          {"on", taking.on},
+          {"before", text_or_null(taking.before)},
+          {"steps", taking.steps}};
+}
+
+/// Null where it stands in no file.
+Json place_json(const StandsIn& in) {
+  if (in.file.empty()) return nullptr;
+  Json json = {{"file", in.file},
+               {"says", text_or_null(in.says)},
+               {"would_say", in.would_say},
+               {"is_taken", in.is_taken},
+               {"taken", in.taken ? taking_json(*in.taken) : Json(nullptr)}};
+  if (in.refused)
+    json["refused"] = {{"problem", in.refused->problem}, {"remedy", in.refused->remedy}};
+  return json;
+}
+
+Json effect_json(const Effect& effect) {
+  return {{"of", effect.of},
+          {"unit", number_of(effect.now).unit},
+          {"now", number_of(effect.now).number},
+          {"then", number_of(effect.then).number}};
+}
+
 Json figure_json(const NamedFigure& named) {
   const Figure& figure = named.figure;
   const auto* interval = std::get_if<Interval>(&figure.spread.is);
-  Json values = Json::array();
+  Json values = Json::array(), effects = Json::array();
+  for (const Effect& effect : named.effects) effects.push_back(effect_json(effect));
   for (const BatchValue& value : figure.values)
     values.push_back({{"batch", value.code},
                       {"date", day_text(value.date)},
                       {"value", number_of(value.value).number}});
-  return {{"name", named.name},
-          {"words", figure_words(figure.id)},
-          {"unit", number_of(figure.value).unit},
-          {"value", number_of(figure.value).number},
-          {"low", number_of(figure.spread.low).number},
-          {"high", number_of(figure.spread.high).number},
-          {"level_percent", interval ? Json(to_decimals(100 * interval->level, 2)) : Json(nullptr)},
-          {"used_now", figure.used_now ? Json(number_of(*figure.used_now).number) : Json(nullptr)},
-          {"standing", name_of(figure.standing)},
-          {"values", values}};
+  Json json = {
+      {"name", named.name},
+      {"words", figure_words(figure.id)},
+      {"unit", number_of(figure.value).unit},
+      {"value", number_of(figure.value).number},
+      {"low", number_of(figure.spread.low).number},
+      {"high", number_of(figure.spread.high).number},
+      {"level_percent", interval ? Json(to_decimals(100 * interval->level, 2)) : Json(nullptr)},
+      {"used_now", figure.used_now ? Json(number_of(*figure.used_now).number) : Json(nullptr)},
+      {"standing", name_of(figure.standing)},
+      {"in_file", place_json(named.in)},
+      {"with_it", effects},
+      {"values", values}};
+  if (!named.no_plan.empty()) json["no_plan_with_it"] = named.no_plan;
+  return json;
 }
 
 }  // namespace
@@ -84,8 +121,9 @@ std::string learned_json(const LearnedReport& report) {
                       {"batches", one.batches},
                       {"text", untold_text(one)}});
   for (const Contradiction& one : report.contradictions)
-    contradictions.push_back(
-        {{"batch", one.code}, {"unaccounted_g", to_decimals(one.unaccounted / gram, 1)}});
+    contradictions.push_back({{"batch", one.code},
+                              {"unaccounted_g", to_decimals(one.unaccounted / gram, 1)},
+                              {"text", contradiction_text(one)}});
   return json_document({{"schema", "brimwright.learned/1"},
                         {"source", report.source},
                         {"batches", report.batches},

@@ -5,15 +5,46 @@
 #include "units/question.h"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace brimwright::reports {
 
+/// How a value was taken from batches, as its file tells.
+struct Taking {
+  std::size_t batches = 0;
+  std::string on;                          // ISO 8601
+  std::optional<std::string> before = {};  // what stood there; nothing where nothing did
+  std::size_t steps = 1;                   // takings, one after the other, that can be undone
+};
+
+/// Where a figure stands in a file, or would: empty where there is no place for it.
+struct StandsIn {
+  std::string file = {};
+  std::optional<std::string> says = {};  // as it stands there
+  std::string would_say = {};            // once it is taken
+  std::optional<Taking> taken = {};      // where what stands there was
+  bool is_taken = false;                 // this very figure
+  struct Refused {
+    std::string problem, remedy;
+  };
+  std::optional<Refused> refused = {};  // why it cannot be taken
+};
+
+/// What taking a figure would make of the plan.
+struct Effect {
+  std::string of;  // "base to mix"
+  learning::Value now, then;
+};
+
 /// A learned figure by its name, which taking it asks for: "volume", "pot".
 struct NamedFigure {
   std::string name;
   learning::Figure figure;
+  StandsIn in = {};
+  std::vector<Effect> effects = {};
+  std::string no_plan = {};  // why there would be no plan with it
 };
 
 /// What batches tell for the next plan.
@@ -36,6 +67,8 @@ std::string value_words(const learning::Value& value);
 
 /// Why batches cannot tell it, and what to note next time.
 std::string untold_text(const learning::Untold& untold);
+/// What contradicts what, and in which batch.
+std::string contradiction_text(const learning::Contradiction& contradiction);
 
 std::string learned_text(const LearnedReport& report, const UserTerms& terms);
 std::string learned_json(const LearnedReport& report);

@@ -96,6 +96,9 @@ std::string range_of(const Spread& spread) {
 std::string standing_words(const NamedFigure& named, const UserTerms& terms) {
   switch (named.figure.standing) {
     case Standing::suggested:
+      if (named.in.refused)
+        return "it cannot be taken here, because it " + named.in.refused->problem + ": " +
+               named.in.refused->remedy;
       return "to use it: " + terms.say({"take", named.name});
     case Standing::as_planned:
       return "no reason to change it";
@@ -107,14 +110,35 @@ std::string standing_words(const NamedFigure& named, const UserTerms& terms) {
   return "for you to know";
 }
 
+std::string effects_words(const NamedFigure& named) {
+  if (!named.no_plan.empty()) return "With it there would be no plan: " + named.no_plan + ".";
+  std::string text;
+  for (const Effect& effect : named.effects)
+    text += (text.empty() ? "With it: " : "; ") + effect.of + " " + value_words(effect.now) +
+            " -> " + value_words(effect.then);
+  return text.empty() ? "" : text + ".";
+}
+
+std::string taken_words(const NamedFigure& named, const UserTerms& terms) {
+  if (!named.in.taken) return "";
+  const Taking& taken = *named.in.taken;
+  return "Taken on " + taken.on + " from " +
+         counted(static_cast<std::int64_t>(taken.batches), "batch", "batches") +
+         "; to take it back: " + terms.say({"undo", named.name}) + ".";
+}
+
 std::string of_figure(const NamedFigure& named, const UserTerms& terms) {
   const Figure& figure = named.figure;
   const std::string used = figure.used_now ? value_words(*figure.used_now) : "none";
+  const auto below = [](const std::string& text) {
+    return text.empty() ? "" : wrapped(text, "    ", "    ");
+  };
   return wrapped(figure_words(figure.id), "  ", "  ") +
          wrapped(value_words(figure.value) + " (" + range_of(figure.spread) + ", " +
                      counted(static_cast<std::int64_t>(figure.values.size()), "batch", "batches") +
                      "); plan: " + used + "; " + standing_words(named, terms),
-                 "    ", "    ");
+                 "    ", "    ") +
+         below(effects_words(named)) + below(taken_words(named, terms));
 }
 
 /// How sure the ranges are, of those that are shown.
@@ -155,6 +179,13 @@ std::string untold_text(const Untold& untold) {
   return text + ". Next time " + remedy(untold) + ".";
 }
 
+std::string contradiction_text(const Contradiction& one) {
+  return "Batch " + one.code + ", " + name_of(one.in) + ": " + in_grams(abs(one.unaccounted)) +
+         (one.unaccounted > Mass{} ? " more was made than is accounted for"
+                                   : " more is accounted for than was made") +
+         "; its masses are not counted. Check them.";
+}
+
 std::string learned_text(const LearnedReport& report, const UserTerms& terms) {
   std::string text = "WHAT BATCHES TELL  " + on_one_line(report.run) + ", " +
                      counted(static_cast<std::int64_t>(report.batches), "batch", "batches") +
@@ -172,12 +203,7 @@ std::string learned_text(const LearnedReport& report, const UserTerms& terms) {
   for (const Untold& untold : report.untold) text += wrapped(untold_text(untold), "  - ", "    ");
   if (!report.contradictions.empty()) text += "\nNOTES THAT CONTRADICT EACH OTHER\n";
   for (const Contradiction& one : report.contradictions)
-    text += wrapped("Batch " + one.code + ", " + name_of(one.in) + ": " +
-                        in_grams(abs(one.unaccounted)) +
-                        (one.unaccounted > Mass{} ? " more was made than is accounted for"
-                                                  : " more is accounted for than was made") +
-                        "; its masses are not counted. Check them.",
-                    "  - ", "    ");
+    text += wrapped(contradiction_text(one), "  - ", "    ");
   return text;
 }
 

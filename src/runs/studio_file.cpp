@@ -52,7 +52,8 @@ void know_what_stands_ready(const Fields& studio) {
 void know_selling(const Fields& studio) {
   for (const Fields& one : studio.objects("packaging")) know(one, {"material", "each_piece"});
   know(studio.optional_object("work"),
-       {"paid_an_hour", "each_batch", "each_piece_made", "each_tray_fill", "each_piece_packed"});
+       {"paid_an_hour", "each_batch", "each_piece_made", "each_tray_fill", "each_piece_packed",
+        "learned"});
   know(studio.optional_object("overhead"), {"each_batch", "each_piece_made"});
   know(studio.optional_object("tax"), {"rate", "prices_paid", "prices_asked"});
   know(studio.optional_object("fees"), {"of_price", "each_order"});
@@ -85,9 +86,10 @@ void know_all(const Fields& studio) {
   }
   if (const auto losses = studio.optional_object("losses")) {
     know(losses, {"pour", "pipe"});
-    know(losses->optional_object("pour"), {"overpour", "pot", "jugs", "test_piece", "confirmed"});
+    know(losses->optional_object("pour"),
+         {"overpour", "pot", "jugs", "test_piece", "confirmed", "learned"});
     know(losses->optional_object("pipe"),
-         {"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed"});
+         {"bag", "bowl_and_whisk", "tip", "each_bag_change", "confirmed", "learned"});
   }
   know(studio.optional_object("pots"), {"holds", "lye_jug", "confirmed"});
   know(studio.optional_object("bowl"), {"holds", "whisk_needs", "confirmed"});

@@ -7,6 +7,7 @@
 #include "runs/studio_file.h"
 #include "schemas/kinds.h"
 #include "schemas/value_editing.h"
+#include "service/learned_entry.h"
 #include "units/fields.h"
 #include "units/shown_text.h"
 #include "units/written_number.h"
@@ -24,27 +25,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 using schemas::KeyPath;
-
-/// A value's place in a file: the object by the keys that lead to it, and its key there.
-struct Spot {
-  std::string file;
-  KeyPath object;
-  std::string key;
-};
-
-KeyPath further(KeyPath path, const std::string& key) {
-  path.push_back(key);
-  return path;
-}
-
-const Json* value_at(const Json& document, const KeyPath& path) {
-  const Json* at = &document;
-  for (const std::string& key : path) {
-    if (!at->is_object() || !at->contains(key)) return nullptr;
-    at = &at->at(key);
-  }
-  return at;
-}
 
 Json document_of(const std::string& file) { return Json::parse(text_of_file(file)); }
 
@@ -82,7 +62,7 @@ std::vector<Spot> spots_of(const std::string& name, const FigureFiles& files) {
 /// The one that has it; or else, of losses, the studio's, since the run says none.
 Spot spot_to_write(const std::vector<Spot>& spots) {
   for (const Spot& spot : spots)
-    if (value_at(document_of(spot.file), further(spot.object, spot.key)) != nullptr) return spot;
+    if (standing(document_of(spot.file), spot) != nullptr) return spot;
   return spots.back();
 }
 
@@ -145,28 +125,42 @@ Json json_of(const learning::Value& value) {
   return reports::value_words(value);
 }
 
-std::string with_learned(std::string text, const Spot& spot, const Json& value, std::size_t batches,
-                         const std::string& today) {
-  const Json document = Json::parse(text);
-  const KeyPath path = further(spot.object, spot.key);
-  const Json* const before = value_at(document, path);
-  const Json entry = {{"value", value},
-                      {"batches", batches},
-                      {"on", today},
-                      {"before", before == nullptr ? Json(nullptr) : *before}};
-  text = schemas::with_value(text, path, value.dump());
-  return schemas::with_value(text, further(further(spot.object, "learned"), spot.key),
-                             entry.dump());
+void refuse_what_cannot_be(const std::string& name, const Spot& spot, const FigureFiles& files,
+                           const Place& where, const moulds::Library& library) {
+  refuse_built_in(spot, where, library);
+  refuse_earlier_version(spot);
+  refuse_what_says_it_otherwise(name, spot, files, where);
 }
 
-std::string without_learned(std::string text, const Spot& spot) {
-  const Json document = Json::parse(text);
-  const KeyPath learned = further(spot.object, "learned"), path = further(spot.object, spot.key);
-  const Json entry = *value_at(document, further(learned, spot.key));
-  const bool is_last = value_at(document, learned)->size() == 1;
-  text = schemas::without_value(text, is_last ? learned : further(learned, spot.key));
-  if (entry.value("before", Json(nullptr)).is_null()) return schemas::without_value(text, path);
-  return schemas::with_value(text, path, entry["before"].dump());
+bool is_taken_already(const Json& document, const Spot& spot, const learning::Figure& figure) {
+  return is_as_taken(document, spot) &&
+         *standing(document, spot) == json_of(figure.writes->value) &&
+         taking_of(document, spot)->value("batches", Json(nullptr)) == figure.values.size();
+}
+
+/// As one writes it.
+std::string text_of(const Json& value) {
+  return value.is_string() ? value.get<std::string>() : value.dump();
+}
+
+reports::Taking taking_told(const Json& taking) {
+  reports::Taking told{.batches = taking.value("batches", std::size_t{}),
+                       .on = taking.value("on", std::string()),
+                       .steps = 1 + taking.value("earlier", Json::array()).size()};
+  if (const Json before = taking.value("before", Json(nullptr)); !before.is_null())
+    told.before = text_of(before);
+  return told;
+}
+
+/// Of a hand, or another object that was not there before its value was taken, nothing is left.
+std::string without_what_is_empty(std::string text, KeyPath object) {
+  for (; !object.empty(); object.pop_back()) {
+    const Json document = Json::parse(text);
+    const Json* const at = value_at(document, object);
+    if (at == nullptr || !at->empty()) break;
+    text = schemas::without_value(text, object);
+  }
+  return text;
 }
 
 [[noreturn]] void refuse_name(const std::string& name, const Place& where) {
@@ -191,51 +185,69 @@ FigureFiles figure_files(const planning::Run& run, const moulds::Library& librar
   return files;
 }
 
+reports::StandsIn stands_in(const std::string& name, const learning::Figure& figure,
+                            const FigureFiles& files, const moulds::Library& library) {
+  reports::StandsIn stands;
+  const auto spots = spots_of(name, files);
+  if (spots.empty() || !figure.writes) return stands;
+  const Spot spot = spot_to_write(spots);
+  const Json document = document_of(spot.file);
+  stands.file = spot.file;
+  stands.would_say = text_of(json_of(figure.writes->value));
+  if (const Json* const says = standing(document, spot)) stands.says = text_of(*says);
+  if (is_as_taken(document, spot)) stands.taken = taking_told(*taking_of(document, spot));
+  stands.is_taken = is_taken_already(document, spot, figure);
+  try {
+    refuse_what_cannot_be(name, spot, files, {"", name}, library);
+  } catch (const UserError& error) {
+    stands.refused = {error.parts().problem, error.parts().remedy};
+  }
+  return stands;
+}
+
 MadeFile taken(const std::string& name, const learning::Figure& figure, const FigureFiles& files,
                const std::string& today, const UserTerms& terms, const moulds::Library& library) {
   const Place where = terms.place("take");
   const auto spots = spots_of(name, files);
   if (spots.empty() || !figure.writes) refuse_name(name, where);
   const Spot spot = spot_to_write(spots);
-  refuse_built_in(spot, where, library);
-  refuse_earlier_version(spot);
-  refuse_what_says_it_otherwise(name, spot, files, where);
+  refuse_what_cannot_be(name, spot, files, where, library);
+  if (is_taken_already(document_of(spot.file), spot, figure))
+    throw UserError(where, "is taken already from these batches, and stands so in " + spot.file,
+                    "take it again once further batches tell of it");
   const std::size_t batches = figure.values.size();
   std::string text =
-      with_learned(text_of_file(spot.file), spot, json_of(figure.writes->value), batches, today);
+      with_taken(text_of_file(spot.file), spot, json_of(figure.writes->value), batches, today);
   if (name == "hand")
-    text = with_learned(text, {spot.file, spot.object, "trials"}, batches, batches, today);
+    text = with_taken(text, {spot.file, spot.object, "trials"}, batches, batches, today);
   read_again(text, spot.file, library);
   return {spot.file, text};
 }
 
-MadeFile undone(const std::string& name, const FigureFiles& files, const UserTerms& terms,
-                const moulds::Library& library) {
+Undone undone(const std::string& name, const FigureFiles& files, const UserTerms& terms,
+              const moulds::Library& library) {
   const Place where = terms.place("undo");
   const auto spots = spots_of(name, files);
   if (spots.empty()) refuse_name(name, where);
   for (const Spot& spot : spots) {
     const Json document = document_of(spot.file);
-    const Json* const entry =
-        value_at(document, further(further(spot.object, "learned"), spot.key));
-    if (entry == nullptr) continue;
-    const Json* const stands = value_at(document, further(spot.object, spot.key));
-    if (stands == nullptr || *stands != entry->value("value", Json(nullptr)))
+    if (taking_of(document, spot) == nullptr) continue;
+    if (!is_as_taken(document, spot))
       throw UserError(where,
                       "was written anew in " + brimwright::quoted(on_one_line(spot.file)) +
                           " since it was taken",
                       "change it there");
-    std::string text = without_learned(text_of_file(spot.file), spot);
-    if (name == "hand") {
-      const Spot trials{spot.file, spot.object, "trials"};
-      if (value_at(document, further(further(spot.object, "learned"), "trials")) != nullptr)
-        text = without_learned(text, trials);
-      // Of a hand that was not there before nothing is left over.
-      if (value_at(Json::parse(text), spot.object)->empty())
-        text = schemas::without_value(text, spot.object);
-    }
+    std::string text = without_last_taken(text_of_file(spot.file), spot);
+    if (const Spot trials{spot.file, spot.object, "trials"};
+        name == "hand" && is_as_taken(document, trials))
+      text = without_last_taken(text, trials);
+    text = without_what_is_empty(std::move(text), spot.object);
     read_again(text, spot.file, library);
-    return {spot.file, text};
+    Undone result{.file = {spot.file, text}};
+    const Json now = Json::parse(text);
+    if (const Json* const says = standing(now, spot)) result.says = text_of(*says);
+    if (is_as_taken(now, spot)) result.still_taken = taking_told(*taking_of(now, spot));
+    return result;
   }
   throw UserError(where, "\"" + name + "\" was not taken from batches", "there is nothing to undo");
 }

@@ -3,6 +3,7 @@
 #include "learning/figures.h"
 #include "moulds/library.h"
 #include "planning/run.h"
+#include "reports/learned_report.h"
 #include "service/requests.h"
 
 #include <optional>
@@ -26,9 +27,18 @@ FigureFiles figure_files(const planning::Run& run, const moulds::Library& librar
 MadeFile taken(const std::string& name, const learning::Figure& figure, const FigureFiles& files,
                const std::string& today, const UserTerms& terms, const moulds::Library& library);
 
-/// The file with what stood there before. UserError at the member "undo" where nothing was taken,
-/// or it was written anew since.
-MadeFile undone(const std::string& name, const FigureFiles& files, const UserTerms& terms,
-                const moulds::Library& library);
+/// How that figure stands in its file today, and what taking it would make of it.
+reports::StandsIn stands_in(const std::string& name, const learning::Figure& figure,
+                            const FigureFiles& files, const moulds::Library& library);
+
+/// A file with what stood there before the last taking, and what that is.
+struct Undone {
+  MadeFile file;
+  std::optional<std::string> says = {};             // nothing where nothing stood there
+  std::optional<reports::Taking> still_taken = {};  // where that was taken as well
+};
+/// UserError at the member "undo" where nothing was taken, or it was written anew since.
+Undone undone(const std::string& name, const FigureFiles& files, const UserTerms& terms,
+              const moulds::Library& library);
 
 }  // namespace brimwright::service

@@ -5,6 +5,7 @@
 #include "reports/learned_report.h"
 #include "reports/plan_report.h"
 #include "schemas/kinds.h"
+#include "service/figure_effects.h"
 #include "service/figure_taking.h"
 #include "service/learned_batches.h"
 #include "service/run_planning.h"
@@ -38,7 +39,9 @@ bool is_studio(const std::string& file) {
 struct Today {
   FigureFiles files;
   std::string name;
-  std::shared_ptr<const PlannedFacts> plan = {};
+  std::optional<planning::Run> run = {};
+  std::optional<planning::Plan> plan = {};
+  std::shared_ptr<const PlannedFacts> planned = {};
   std::optional<learning::BatchFacts> facts = {};
 };
 
@@ -46,11 +49,13 @@ Today today_of(const LearnRequest& request, const UserTerms& terms, const moulds
                const Caller& caller) {
   if (is_studio(request.file)) return {.files = {.studio = request.file}, .name = "the studio"};
   const std::optional<std::string> none;
-  const planning::Run run = told_run({request.file, none, none}, terms, library, caller);
-  const planning::Plan plan = gated_plan(run, measured_run(run, caller));
-  Today today{.files = figure_files(run, library), .name = run.name};
-  today.plan = planned_facts(reports::plan_json(run, plan));
-  today.facts = facts_of_plan(*today.plan, 1);
+  Today today{.files = {}, .name = {}};
+  today.run = told_run({request.file, none, none}, terms, library, caller);
+  today.plan = gated_plan(*today.run, measured_run(*today.run, caller));
+  today.files = figure_files(*today.run, library);
+  today.name = today.run->name;
+  today.planned = planned_facts(reports::plan_json(*today.run, *today.plan));
+  today.facts = facts_of_plan(*today.planned, 1);
   return today;
 }
 
@@ -78,9 +83,25 @@ bool is_earlier(const FigureId& id) {
   return false;
 }
 
+/// What the studio says of her time, which no plan keeps.
+std::map<learning::TimeOf, learning::Minutes> times_of(const std::string& studio) {
+  std::map<learning::TimeOf, learning::Minutes> times;
+  if (studio.empty()) return times;
+  const auto work = Fields::read(studio).optional_object("work");
+  if (!work) return times;
+  using enum learning::TimeOf;
+  for (const auto time : {batch, piece_made, tray_fill, piece_packed})
+    if (const std::string key = reports::figure_name({Kind::time, learning::OfTime{time}});
+        work->has(key))
+      times[time] = work->positive_short_time(key, "2 min");
+  return times;
+}
+
 /// What the plan would use today, of what is not the same in every batch's own plan.
 std::map<FigureId, learning::Value> used_today(const Today& today) {
   std::map<FigureId, learning::Value> used;
+  for (const auto& [time, minutes] : times_of(today.files.studio))
+    used[{Kind::time, learning::OfTime{time}}] = minutes;
   if (!today.facts) return used;
   // A batch that went as planned tells what the plan uses, whatever else it may tell.
   learning::BatchFacts facts = *today.facts;
@@ -126,12 +147,13 @@ void tell_names_apart(std::vector<reports::NamedFigure>& figures) {
     }
 }
 
-reports::LearnedReport report_of(const LearnRequest& request, const Today& today) {
+reports::LearnedReport report_of(const LearnRequest& request, const Today& today,
+                                 const moulds::Library& library, const Caller& caller) {
   const auto records = records::Records::in(folder_of(request.file));
   if (!records)
     throw UserError({request.file, ""}, "has no records beside it, so there are no batches yet",
                     "begin a batch with note, and note what happens to it");
-  const LearnedBatches batches = learned_batches(*records, today.plan.get());
+  const LearnedBatches batches = learned_batches(*records, today.planned.get());
   const learning::Learned learned = learning::learned_from(batches.facts, used_today(today));
   reports::LearnedReport report{.source = request.file,
                                 .run = today.name,
@@ -146,6 +168,11 @@ reports::LearnedReport report_of(const LearnRequest& request, const Today& today
   for (const learning::Untold& untold : learned.untold)
     if (is_of(untold.id, today) && !is_earlier(untold.id)) report.untold.push_back(untold);
   tell_names_apart(report.figures);
+  for (auto& named : report.figures) {
+    named.in = stands_in(named.name, named.figure, today.files, library);
+    const bool is_asked = named.figure.standing == learning::Standing::suggested;
+    if (is_asked && today.run) tell_effects(named, *today.run, *today.plan, caller);
+  }
   return report;
 }
 
@@ -164,8 +191,8 @@ const reports::NamedFigure& figure_called(const std::string& name,
 }
 
 Reply taking(const LearnRequest& request, const UserTerms& terms, const Today& today,
-             const moulds::Library& library) {
-  const reports::LearnedReport report = report_of(request, today);
+             const moulds::Library& library, const Caller& caller) {
+  const reports::LearnedReport report = report_of(request, today, library, caller);
   const auto& named = figure_called(*request.take, report, terms);
   if (named.figure.standing == learning::Standing::too_few)
     throw UserError(terms.place("take"),
@@ -187,10 +214,16 @@ Reply taking(const LearnRequest& request, const UserTerms& terms, const Today& t
 
 Reply undoing(const LearnRequest& request, const UserTerms& terms, const Today& today,
               const moulds::Library& library) {
-  MadeFile file = undone(*request.undo, today.files, terms, library);
+  Undone back = undone(*request.undo, today.files, terms, library);
+  std::string text = on_one_line(back.file.name) + ": " + *request.undo +
+                     (back.says ? " is " + *back.says + " again" : " is not said there any more");
+  if (back.still_taken)
+    text += ", as it was taken on " + back.still_taken->on + " from " +
+            counted(static_cast<std::int64_t>(back.still_taken->batches), "batch", "batches") +
+            "; " + terms.say({"undo", *request.undo}) + " takes that back too";
   Reply reply;
-  reply.document = on_one_line(file.name) + ": " + *request.undo + " is as it was\n";
-  reply.files.push_back(std::move(file));
+  reply.document = text + "\n";
+  reply.files.push_back(std::move(back.file));
   return reply;
 }
 
@@ -211,9 +244,9 @@ Reply learned_for(const LearnRequest& request, const Request& asked, const mould
                   const Caller& caller) {
   refuse_both(request, asked);
   const Today today = today_of(request, asked.terms, library, caller);
-  if (request.take) return taking(request, asked.terms, today, library);
+  if (request.take) return taking(request, asked.terms, today, library, caller);
   if (request.undo) return undoing(request, asked.terms, today, library);
-  const reports::LearnedReport report = report_of(request, today);
+  const reports::LearnedReport report = report_of(request, today, library, caller);
   Reply reply;
   reply.document = asked.form == Form::json ? reports::learned_json(report)
                                             : reports::learned_text(report, asked.terms);

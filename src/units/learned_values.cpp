@@ -21,12 +21,25 @@ std::string in_words(std::string key) {
   return key;
 }
 
-void tell(const Fields& fields, const std::string& key, const Fields& entry) {
-  const std::string value = written(entry, "value");
-  const auto batches = entry.whole_number("batches", 1, std::numeric_limits<int>::max());
+struct Taken {
+  std::string value;
+  std::int64_t batches;
+};
+
+/// One that was taken; with those that were before it, where there were any.
+Taken taken_in(const Fields& entry, bool has_earlier) {
+  const Taken taken{.value = written(entry, "value"),
+                    .batches = entry.whole_number("batches", 1, std::numeric_limits<int>::max())};
   (void)entry.date("on");
   if (entry.has("before") && !entry.is_null("before")) (void)written(entry, "before");
+  if (has_earlier && entry.has("earlier"))
+    for (const Fields& earlier : entry.objects("earlier")) (void)taken_in(earlier, false);
   entry.refuse_unknown();
+  return taken;
+}
+
+void tell(const Fields& fields, const std::string& key, const Fields& entry) {
+  const auto [value, batches] = taken_in(entry, true);
   if (!fields.has(key) || written(fields, key) != value) return;
   fields.say({Severity::note, "The " + in_words(key) + " figure, " + value + ", is learned from " +
                                   counted(batches, "batch", "batches") + " (taken on " +

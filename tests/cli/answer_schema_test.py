@@ -447,7 +447,8 @@ def of_records():
 
 
 def of_batches():
-    """Seven batches of one run, and four of another whose notes lack or contradict something."""
+    """Seven batches of one run, and four of another whose notes lack or contradict something; figures of the first that were taken, and
+    batches that took more than the pot of the run would hold."""
     def noted(run, number, *notes):
         day = f"2026-10-{number:02}"
         words = [program, "note", run, "--batch", "1"]
@@ -457,19 +458,36 @@ def of_batches():
             if done.returncode:
                 failures.append(done.stderr)
 
-    for name, count in (("many", 7), ("few", 4)):
+    def done(*words):
+        ended = subprocess.run([program, *words], cwd=root, capture_output=True, text=True, timeout=120)
+        if ended.returncode:
+            failures.append(ended.stderr)
+
+    for name, count in (("many", 7), ("few", 4), ("full", 7)):
         os.mkdir(f"{folder}/{name}")
         shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/{name}")
         shutil.copy(f"{root}/examples/plain_bars.run.json", f"{folder}/{name}")
         run = f"{folder}/{name}/plain_bars.run.json"
+        if name == "full":
+            with open(run) as file:
+                plan = json.load(file)
+            pots = {"holds": "200 ml", "confirmed": "200 ml", "lye_jug": "2 l"}  # two thirds of it are a little more than one bar
+            write("full/plain_bars.run.json", {**plan, "sell": 1, "pots": pots})
         for i in range(1, count + 1):
             all_of_it = [f"base.made={1340 + i} g", "base.left_over=30 g", f"base.on_tools={40 + i} g", f"base.in_pot={16 + i} g",
                          "base.cup_holds=100 ml", f"base.cup=102.{i} g", "pour.filled=12", "pour.line_off=0.2 mm", "minutes.making=90 min"]
             if name == "few":
                 all_of_it = all_of_it[:4] + all_of_it[6:]
                 all_of_it[3] = all_of_it[3] if i < 4 else "base.in_pot=900 g"
+            if name == "full":
+                all_of_it[:4] = [f"base.made={150 + i} g", "base.left_over=10 g", f"base.on_tools={30 + i} g", f"base.in_pot={27 + i} g"]
+                all_of_it[6] = "pour.filled=1"
             noted(run, i, *all_of_it)
         yield ["learn", run]
+    shutil.copytree(f"{folder}/many", f"{folder}/taken")
+    for figure in ("density", "pot"):
+        done("learn", f"{folder}/taken/plain_bars.run.json", "--take", figure)
+    yield ["learn", f"{folder}/taken/plain_bars.run.json"]
 
 
 def of_random_runs(count):

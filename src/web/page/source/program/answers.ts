@@ -51,6 +51,44 @@ export type NamedWeight = Weighed & {
 };
 export type PotSuperfat = Superfat;
 /**
+ * Where it stands, or would once it is taken; null where there is no place for it.
+ */
+export type LearnedInFile = {
+  file: string;
+  /**
+   * As it stands there now; null where nothing does.
+   */
+  says: string | null;
+  /**
+   * Once it is taken.
+   */
+  would_say: string;
+  /**
+   * This very figure stands there already, from these batches.
+   */
+  is_taken: boolean;
+  taken: LearnedTaking;
+  refused?: LearnedRefusal;
+} | null;
+/**
+ * How what stands there was taken; null where it was not, or was written anew since.
+ */
+export type LearnedTaking = {
+  batches: number;
+  /**
+   * ISO 8601.
+   */
+  on: string;
+  /**
+   * What stood there, and stands there again once it is taken back; null where nothing did.
+   */
+  before: string | null;
+  /**
+   * So many takings, one after the other, that can be taken back.
+   */
+  steps: number;
+} | null;
+/**
  * How the price is calculated.
  */
 export type AskedBy =
@@ -1980,7 +2018,32 @@ export interface LearnedFigure {
    * Whether it is suggested to be taken, or why not.
    */
   standing: "stands nowhere" | "too few" | "as planned" | "suggested";
+  in_file: LearnedInFile;
+  /**
+   * Of one that is suggested: what the run's plan comes to, now and once it is taken.
+   */
+  with_it: LearnedEffect[];
+  /**
+   * Why the run could not be planned with it.
+   */
+  no_plan_with_it?: string;
   values: LearnedValue[];
+}
+/**
+ * Why it cannot be taken.
+ */
+export interface LearnedRefusal {
+  problem: string;
+  remedy: string;
+}
+export interface LearnedEffect {
+  of: string;
+  /**
+   * ml or g.
+   */
+  unit: string;
+  now: number;
+  then: number;
 }
 export interface LearnedValue {
   /**
@@ -2011,6 +2074,7 @@ export interface Contradiction {
    * Made less what was noted of where it went.
    */
   unaccounted_g: number;
+  text: string;
 }
 /**
  * The answer of `list --json`: what is built in. Each list is there where it was asked for.
