@@ -1,6 +1,7 @@
 #pragma once
 
 #include "chemistry/formula.h"
+#include "planning/lye_mend.h"
 #include "planning/run.h"
 #include "planning/tally.h"
 #include "planning/weighing.h"
@@ -63,25 +64,14 @@ void plan_with(chemistry::Formula& formula, const std::vector<BoughtPurity>& pur
 /// The same where all but the alkali is weighed already and stays as it is.
 void buy(chemistry::Formula& formula, const std::vector<BoughtPurity>& purities);
 
-/// What is to be put in, on the maker's scales, and what then comes out.
-struct Mend {
-  std::vector<Ingredient> to_add;  // `weighed` is what is added
-  Weighing after;
-};
-
 /// A batter whose lye is made: as it stands, and how it is mended.
 struct MadeLye {
   std::int64_t batch = 1;
   std::string batter = {};     // "Base", "Topping", "Topping, whipping 2"
   chemistry::Formula formula;  // with the purity bought
   Weighing as_planned, as_it_is;
-  std::optional<Mend> to_aim = {};  // fats that bring it back to the aim, where it is below
-  std::optional<Mend> to_zero =
-      {};  // the least fats that keep 19 batches in 20 above zero, where not
-  std::optional<Mend> missing = {};  // alkali that may still go in, where it is above the aim
-  std::optional<Mass> water = {};    // for that alkali, at the lye's strength
-  bool is_beyond_mending = false;    // more fats than there are would be needed
-  Remark said = {};                  // of it, in a sentence; a danger where it may be lye-heavy
+  Mends mends = {};
+  Remark said = {};  // of it, in a sentence; a danger where it may be lye-heavy
 };
 
 /// Puts what was weighed in place of what was planned: `plan` then shows that batch by itself with

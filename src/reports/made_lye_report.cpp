@@ -62,16 +62,18 @@ std::string text_of(const MadeLye& made) {
   const bool is_danger = made.said.severity == Severity::danger;
   std::string text = wrapped(made.said.text, is_danger ? "!! " : " - ", "   ");
   text += made.batter + " of batch " + std::to_string(made.batch) + "\n" + as_it_is(made);
-  if (made.to_aim)
+  if (made.mends.to_aim)
     text += mend_text("Fats to add, of the formula's own, for the planned superfat of " +
                           chemistry::lowest_in_words(made.as_it_is.aim) + ":",
-                      *made.to_aim);
-  if (made.to_zero)
-    text += mend_text("The least to add that keeps 19 batches in 20 above zero:", *made.to_zero);
-  if (made.missing)
-    text += mend_text("Alkali that may still go in, dissolved in " +
-                          trimmed(*made.water / gram, 1) + " g of water of its own and cooled:",
-                      *made.missing);
+                      *made.mends.to_aim);
+  if (made.mends.to_zero)
+    text +=
+        mend_text("The least to add that keeps 19 batches in 20 above zero:", *made.mends.to_zero);
+  if (made.mends.missing)
+    text +=
+        mend_text("Alkali that may still go in, dissolved in " +
+                      trimmed(*made.mends.water / gram, 1) + " g of water of its own and cooled:",
+                  *made.mends.missing);
   return text + "\n";
 }
 
@@ -111,10 +113,10 @@ Json made_lye_json(const std::vector<MadeLye>& made) {
             with_weight({{"name", i.name}}, "", i.weighed, i.step, Rounded::down));
     json["aim_percent"] = one.as_it_is.aim.in_percent();
     json["superfat_percent"] = superfat_json(one.as_it_is.superfat);
-    json["to_aim"] = mend_json(one.to_aim, one);
-    json["to_zero"] = mend_json(one.to_zero, one);
-    json["missing"] = mend_json(one.missing, one);
-    if (one.water) json["missing"]["water_g"] = to_decimals(*one.water / gram, 2);
+    json["to_aim"] = mend_json(one.mends.to_aim, one);
+    json["to_zero"] = mend_json(one.mends.to_zero, one);
+    json["missing"] = mend_json(one.mends.missing, one);
+    if (one.mends.water) json["missing"]["water_g"] = to_decimals(*one.mends.water / gram, 2);
     all.push_back(std::move(json));
   }
   return all;

@@ -69,7 +69,7 @@ std::string picture_of(const planning::Run& run, const planning::Plan& plan) {
 void pass_made_lye_gate(const planning::MadeLye& made) {
   if (made.as_it_is.superfat.nominal >= Share{} && made.as_it_is.superfat.likely_low >= Share{})
     pass_lye_gate(made.formula, made.as_it_is);
-  for (const auto& mend : {made.to_aim, made.to_zero, made.missing})
+  for (const auto& mend : {made.mends.to_aim, made.mends.to_zero, made.mends.missing})
     if (mend) pass_lye_gate(made.formula, mend->after);
 }
 
