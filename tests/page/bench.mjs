@@ -169,9 +169,24 @@ export async function fill(within, answers) {
 
 /** Waits until the figures on the page are those of what was typed. */
 export async function settled(page) {
-  await page.waitForFunction(
-    () => document.documentElement.dataset.settled === "true" && !document.querySelector(".old"),
-  );
+  const is_settled = () => document.documentElement.dataset.settled === "true" && !document.querySelector(".old");
+  try {
+    await page.waitForFunction(is_settled);
+  } catch (error) {
+    throw new Error(`${error.message}\n${await page.evaluate(what_stands)}`);
+  }
+}
+
+/** For whoever reads why a test failed: what stands on the page instead of figures of now. */
+function what_stands() {
+  const words = (selector) => [...document.querySelectorAll(selector)].map((one) => one.innerText.trim());
+  return [
+    `settled: ${document.documentElement.dataset.settled}; ${document.querySelectorAll(".old").length} old; at ${location.hash}`,
+    ...[".foremost", ".complaints", ".complaint", ".alarm", ".banner", ".saving"].flatMap((one) =>
+      words(one).map((said) => `${one}: ${said}`),
+    ),
+    `buttons pressed: ${words('#main [aria-pressed="true"], #main [aria-checked="true"]').join(" | ")}`,
+  ].join("\n");
 }
 
 /** From a mould that lies open: what a new run is asked, and its pour line. */

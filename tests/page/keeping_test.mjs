@@ -39,6 +39,9 @@ const naoh = (page) =>
   page.locator(".part-of.base .vessel.lye .weigh", { hasText: "NaOH" }).locator(".amount b").innerText();
 const underneath = (page) => page.getByRole("heading", { name: /was changed outside this page/ });
 
+/** What another hand changed, and the figures are of as it is now. */
+const taken_in = (page) => page.locator(".foremost .taken-in");
+
 /** A run, its formulas, mould, fats and tips, all of her own. */
 function own_files() {
   const order = json_of("examples/spring_cups.run.json");
@@ -310,7 +313,9 @@ await run({
       let_go();
       await settled(page);
       await page.unroute("**/api/plan");
-      assert.equal(await page.locator(".foremost").count(), 0, name);
+      assert.equal(await page.locator(".foremost .stale").count(), 0, name);
+      // What lies open says so itself, and no line of it stands above all else.
+      assert.equal(await taken_in(page).filter({ hasText: name }).count(), name.includes("formula") ? 0 : 1, name);
       assert.notDeepEqual(await page.locator(".weighing").allInnerTexts(), before, name);
       const { pour, pipe } = first_batch(serving.printed("plan", "spring_cups.run.json"));
       const weighed = pour.ingredients.find((one) => one.name.startsWith("NaOH")).g;
@@ -426,13 +431,56 @@ await run({
       const json = structuredClone(files[name] ?? {});
       change(json);
       write(serving, name, json);
-      await page.locator(".foremost .stale", { hasText: `${name} was changed outside this page` }).waitFor();
-      await page.locator(".foremost .stale").waitFor({ state: "detached" });
+      await taken_in(page)
+        .filter({ hasText: `${name} was changed outside this page: the figures are of it` })
+        .waitFor();
       await settled(page);
+      assert.match(await page.locator(".unseen[role=status]").innerText(), new RegExp(`^${name} was changed`));
+      await taken_in(page).getByRole("button", { name: "Close" }).click();
+      assert.equal(await taken_in(page).count(), 0);
     }
     write(serving, "spring_cups.run.json", { ...files["spring_cups.run.json"], sell: 20 });
     await page.getByRole("region", { name: "spring_cups.run.json was changed" }).waitFor();
     assert.equal(most, 1, "two waited at the same time");
+    check_quiet(page);
+    await ended(at);
+  },
+
+  "what another hand changed is told of long enough to be read, and is gone with what is typed after that":
+    async () => {
+      const at = await begun_with_own();
+      const { page, serving, files } = at;
+      files["cup.json"].shape.height = "40 mm";
+      files["studio.tips.json"].tips[0].hand.correction = 1.3;
+      for (const name of ["cup.json", "studio.tips.json"]) write(serving, name, files[name]);
+      await taken_in(page).filter({ hasText: "cup.json" }).filter({ hasText: "studio.tips.json" }).waitFor();
+      await check_access(page, "two files were changed by another hand");
+      await sell(page).fill("31");
+      await settled(page);
+      assert.equal(await taken_in(page).count(), 1, "half a second is too soon");
+      await page.waitForTimeout(5100);
+      await sell(page).fill("32");
+      await settled(page);
+      assert.equal(await taken_in(page).count(), 0);
+      check_quiet(page);
+      await ended(at);
+    },
+
+  "what this page writes itself is not laid to another hand": async () => {
+    const at = await begun_with_own();
+    const { page, serving } = at;
+    await to(page, "Moulds");
+    await page.locator(".file", { hasText: "cup.json" }).locator(".open").click();
+    await press(page, "Change it");
+    await page.getByLabel("What you call it", { exact: true }).fill("My cup");
+    await page.getByLabel("Floor to brim (mm)", { exact: true }).fill("40");
+    await press(page, "Save the change");
+    await page.getByText("Saved in cup.json.").waitFor();
+    assert.equal(serving.file("cup.json").shape.height, "40 mm");
+    await to(page, "Weigh");
+    await page.waitForTimeout(1500); // the change was heard of, and followed
+    await settled(page);
+    assert.equal(await page.locator(".foremost").count(), 0);
     check_quiet(page);
     await ended(at);
   },

@@ -20,6 +20,13 @@ const two_runs = () => ({
     id: "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c11",
   },
 });
+/** The example's cup, hers. */
+function own_cup() {
+  const cup = JSON.parse(readFileSync(join(root, "moulds/twisted_cup.json"), "utf8"));
+  delete cup.mesh;
+  return cup;
+}
+
 const third_id = "5f1d6bb8-7d34-4c8e-9c6f-3a6f1d1f3c12";
 
 /** Answers about these files, and plans of them, come so many milliseconds late. */
@@ -185,6 +192,103 @@ await run({
       desk,
       { ...two_runs(), "third.run.json": { ...two_runs()["second.run.json"], name: "Third", id: third_id } },
     ),
+
+  "a formula that comes after she went elsewhere does not take her back to it": () =>
+    with_page(
+      async (page) => {
+        await to(page, "Formulas");
+        await come_late(page, { "my_own.formula.json": 700 });
+        await page.getByRole("button", { name: /^Mine/ }).first().click();
+        await to(page, "Weigh");
+        await page.waitForTimeout(900);
+        await settled(page);
+        assert.match(await here(page), /^Weigh/);
+        assert.equal(place(page), "#weigh/spring_cups.run.json");
+        assert.equal(await page.locator(".weighing .weigh").first().isVisible(), true);
+        assert.equal(await page.getByRole("button", { name: "Undo" }).isDisabled(), true);
+      },
+      desk,
+      {
+        ...spring(),
+        "my_own.formula.json": { ...spring()["meadow_base.formula.json"], name: "Mine" },
+      },
+    ),
+
+  "a mould that was being changed and comes after she went to the list does not take the list's place": () =>
+    with_page(
+      async (page) => {
+        const open_cup = () => page.locator(".file", { hasText: "cup.json" }).locator(".open").click();
+        await to(page, "Moulds");
+        await open_cup();
+        await press(page, "Change it");
+        await field(page, "What you call it").fill("My cup");
+        await come_late(page, { "cup.json": 900 });
+        await page.reload();
+        await page.waitForFunction(() => document.documentElement.dataset.settled === "true");
+        await to(page, "Moulds");
+        await page.waitForTimeout(1100);
+        await page.getByRole("heading", { name: "A new mould of your own" }).waitFor();
+        assert.equal(place(page), "#moulds");
+        await open_cup();
+        await press(page, "Change it");
+        await to(page, "Moulds");
+        await page.waitForTimeout(1100);
+        await page.getByRole("heading", { name: "A new mould of your own" }).waitFor();
+        assert.equal(await page.locator("#mould-form").count(), 0);
+      },
+      desk,
+      { ...spring(), "cup.json": own_cup() },
+    ),
+
+  "a formula that comes late does not lie open as that of a run which names another by then": () =>
+    with_page(
+      async (page, serving) => {
+        await come_late(page, { "my_own.formula.json": 700 });
+        const base = page.getByLabel("Base", { exact: true });
+        await base.selectOption("my_own.formula.json");
+        await base.selectOption("meadow_base.formula.json");
+        await page.waitForTimeout(900);
+        await settled(page);
+        await press(page, "Change the formula of the base");
+        await page.getByRole("heading", { name: "Meadow base", level: 1 }).waitFor();
+        await page.locator("#f-pour-superfat").fill("8 %");
+        await saved(page);
+        assert.equal(serving.file("meadow_base.formula.json").superfat, "8 %");
+        assert.notEqual(serving.file("my_own.formula.json").superfat, "8 %");
+      },
+      desk,
+      {
+        ...spring(),
+        "my_own.formula.json": { ...spring()["meadow_base.formula.json"], name: "Mine" },
+      },
+    ),
+
+  "what is pressed does not move away beneath the finger when figures come": () =>
+    with_page(async (page) => {
+      let let_go;
+      const held = new Promise((go) => (let_go = go));
+      await page.route("**/api/plan", async (route) => {
+        const answer = await route.fetch();
+        await held;
+        await route.fulfill({ response: answer });
+      });
+      await field(page, "Pieces to sell").fill("46 of them"); // a complaint stands above all else, as soon as it comes
+      const button = page.locator('.lane.pour .choice button[aria-pressed="false"]').first();
+      await page.evaluate(() => (document.documentElement.style.overflowAnchor = "none")); // not every browser has it
+      await button.evaluate((one) => one.scrollIntoView({ block: "center" }));
+      await button.evaluate((one) => (one.id = "pressed"));
+      const pressed = page.locator("#pressed");
+      const { x, y, width, height } = await pressed.boundingBox();
+      await page.mouse.move(x + width / 2, y + height / 2);
+      await page.mouse.down();
+      let_go();
+      await page.waitForTimeout(900); // the answer is there, and it complains
+      assert.equal((await pressed.boundingBox()).y, y, "it moved beneath the finger");
+      await page.mouse.up();
+      await page.locator("#pressed[aria-pressed=true]").waitFor();
+      await page.locator(".complaint").first().waitFor();
+      assert.notEqual((await pressed.boundingBox()).y, y, "nothing came that would have moved it");
+    }),
 
   "a rail stands at the side where there is room, and a bar at the foot where there is none": async () => {
     for (const [viewport, is_rail] of [

@@ -11,6 +11,7 @@ import { fats_kind, studio_kind, tips_kind } from "./kinds";
 import { folder_of, last_part } from "./names";
 import { create } from "./new_file";
 import { is_changed, load, make_own } from "./open_file";
+import { in_own_hand, left_own_hand } from "./own_hand";
 import { beside_run } from "./run_names";
 import { list_file, state, update } from "./state";
 
@@ -26,21 +27,23 @@ export function close_beside(file: OpenFile): void {
 /** The program itself says what is wrong with a file that cannot be read. */
 async function loaded(kind: Kind, name: string): Promise<OpenFile | undefined> {
   try {
-    const file = await load(kind, name);
-    if (is_changed(file)) remember_saved(file);
-    return file;
+    return await load(kind, name);
   } catch (error) {
     if (!(error instanceof Refused || error instanceof SyntaxError)) throw error;
     return undefined;
   }
 }
 
-async function opened(id: BesideId, kind: Kind, name: string): Promise<OpenFile | undefined> {
-  const now = state.beside[id];
-  if (now?.file === name) return now;
+async function opened(id: BesideId, kind: Kind, name: string, is_wanted = () => true): Promise<OpenFile | undefined> {
+  const there = () => (state.beside[id]?.file === name ? state.beside[id] : undefined);
+  if (there()) return there();
   const file = await loaded(kind, name);
+  if (there() || !is_wanted()) return there(); // it came by another way, or too late
   open_beside(id, file);
-  if (file && is_changed(file)) tell("unwritten", { file });
+  if (file && is_changed(file)) {
+    remember_saved(file);
+    tell("unwritten", { file });
+  }
   if (file?.theirs) tell("conflict", { file });
   return file;
 }
@@ -52,7 +55,7 @@ export async function read_studio(is_asked = false): Promise<void> {
   const name = studio_name();
   const is_listed = (state.files?.studios ?? []).some((one) => one.file === name);
   if (state.beside.studio?.file === name) return;
-  if (is_listed || is_asked) await opened("studio", studio_kind, name);
+  if (is_listed || is_asked) await opened("studio", studio_kind, name, () => name === studio_name());
   else open_beside("studio", undefined);
 }
 
@@ -68,7 +71,13 @@ export async function make_studio(): Promise<void> {
 /** Under this name alone; what stands there already is opened as it is. */
 async function begin_studio(name: string): Promise<void> {
   try {
-    await write_file({ file: name, version: null, text: text_of({ schema: "brimwright.studio/1" }) });
+    in_own_hand(name);
+    const { version } = await write_file({
+      file: name,
+      version: null,
+      text: text_of({ schema: "brimwright.studio/1" }),
+    });
+    left_own_hand(name, version);
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
   }

@@ -19,6 +19,7 @@ import { go_on_with_record } from "./record";
 import { leave_order } from "./order_opening";
 import { save_now, save_soon } from "./saving";
 import { state, take_run, update } from "./state";
+import { forget_taken_in } from "./versions_beside";
 
 const is_formula = (file: OpenFile): boolean => Object.values(state.formulas).includes(file);
 const is_leant_on = (file: OpenFile): boolean => Object.values(state.beside).includes(file);
@@ -64,6 +65,7 @@ async function close_deleted(file: OpenFile): Promise<void> {
 
 export function wire_effects(): void {
   on("edited", ({ file, before }) => {
+    forget_taken_in();
     if (file === state.run) follow_run(before, file.now);
     else if (is_formula(file) || is_leant_on(file)) follow_formula();
     else if (file === state.mould?.open) measure_draft(before);

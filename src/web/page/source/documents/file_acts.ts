@@ -18,6 +18,7 @@ import { is_in_history, remember } from "./history";
 import { file_name, folder_of, last_part } from "./names";
 import { create } from "./new_file";
 import { begin, has_new_name, load, put_in, save, take_new_names } from "./open_file";
+import { in_own_hand } from "./own_hand";
 import { remember_in } from "./own_steps";
 import { announce, state, take_run, update } from "./state";
 
@@ -83,7 +84,7 @@ export async function copy_file(kind: Kind, one: Listed): Promise<string> {
   done({
     words: `Copied ${one.name || one.file}.`,
     undo: async () => (removed = await put_away(file, true)),
-    redo: () => restore_file(removed),
+    redo: () => put_back(file, removed),
   });
   return file;
 }
@@ -134,7 +135,9 @@ async function call(kind: Kind, name: string, { name: called, note, stem }: Call
   }
   const to = named_anew(name, stem);
   if (to === name) return;
+  [name, to].forEach(in_own_hand);
   const { renamed_in } = await rename_file(name, to);
+  renamed_in.forEach(in_own_hand);
   if (already) has_new_name(already, to);
   for (const user of renamed_in) {
     const open = open_already(user);
@@ -144,6 +147,7 @@ async function call(kind: Kind, name: string, { name: called, note, stem }: Call
 
 /** `even_so` where others name it. What restores it is given back. */
 async function put_away(file: string, even_so: boolean): Promise<string> {
+  in_own_hand(file);
   const { removed } = await remove_file(file, even_so);
   if (state.run.file === file) take_run();
   if (state.order?.open.file === file) update({ order: undefined });
@@ -152,25 +156,30 @@ async function put_away(file: string, even_so: boolean): Promise<string> {
   return removed;
 }
 
+function put_back(file: string, removed: string): Promise<unknown> {
+  in_own_hand(file);
+  return restore_file(removed);
+}
+
 export async function remove(one: Listed, even_so: boolean): Promise<void> {
   let removed = await put_away(one.file, even_so);
   await list_anew();
   done({
     words: `Removed ${one.name || one.file}.`,
-    undo: () => restore_file(removed),
+    undo: () => put_back(one.file, removed),
     redo: async () => (removed = await put_away(one.file, true)),
   });
 }
 
 /** What was removed, maybe long ago. */
 export async function bring_back_file({ removed, file, name }: RemovedFile): Promise<void> {
-  await restore_file(removed);
+  await put_back(file, removed);
   await list_anew();
   let again = "";
   done({
     words: `${name || file} is back.`,
     undo: async () => (again = await put_away(file, true)),
-    redo: () => restore_file(again),
+    redo: () => put_back(file, again),
   });
 }
 

@@ -3,11 +3,13 @@ import { read_file, Refused } from "../program/api";
 import { text_of, type Document } from "../program/json";
 import { edit } from "./editing";
 import type { FormulaSlot, OpenFile, Slot } from "./file_types";
-import { loaded_formula } from "./formulas";
 import { formula_kind } from "./kinds";
+import { sets_out } from "./goings";
+import { remember_saved } from "./history";
 import { file_name } from "./names";
 import { create } from "./new_file";
-import { open_run } from "./opening";
+import { is_changed, load } from "./open_file";
+import { lay_open } from "./opening";
 import { forget_own_fats } from "./own_fats";
 import { plan_now } from "./planning";
 import { save_formulas } from "./saving";
@@ -24,21 +26,18 @@ export function open_formula(slot: FormulaSlot): void {
 }
 
 export async function open_formula_file(name: string): Promise<void> {
+  const is_wanted = sets_out();
   const slot = (["pour", "pipe"] as const).find((one) => state.run.file && state.formulas[one]?.file === name);
   if (slot) return open_formula(slot);
-  if (!state.run.file) await open_run(tried_in, "reading");
-  await open_apart(name);
+  if (!state.run.file) await lay_open(tried_in, "reading");
+  const formula = await load(formula_kind, name);
+  if (is_wanted()) open_apart(formula);
 }
 
-async function open_apart(name: string): Promise<void> {
-  const run_steps = { past: state.past, future: state.future };
-  update({ run_steps, past: [], future: [] });
-  try {
-    open_as("apart", await loaded_formula(name));
-  } catch (error) {
-    update({ ...run_steps, run_steps: undefined });
-    throw error;
-  }
+function open_apart(formula: OpenFile): void {
+  update({ run_steps: { past: state.past, future: state.future }, past: [], future: [] });
+  open_as("apart", formula);
+  if (is_changed(formula)) remember_saved(formula);
   update({ plan: undefined, complaint: undefined });
   open_formula("apart");
   void plan_now();
@@ -112,7 +111,8 @@ export async function copy_formula(from: string, name: string): Promise<void> {
 }
 
 async function made(formula: Document, from?: string): Promise<void> {
+  const is_wanted = sets_out();
   const name = file_name(String(formula.name), ".formula.json");
   const { file } = await create({ kind: formula_kind, name, text: text_of(formula), from });
-  await open_formula_file(file);
+  if (is_wanted()) await open_formula_file(file);
 }

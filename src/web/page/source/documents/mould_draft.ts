@@ -4,6 +4,7 @@ import type { Document, Json } from "../program/json";
 import { with_value } from "../program/pointer";
 import type { OpenFile } from "./file_types";
 import { mould_kind } from "./kinds";
+import { sets_out } from "./goings";
 import { look_into } from "./measuring";
 import { has_part, place_as_typed, wanted_of } from "./mould_text";
 import { begin, load, put_in } from "./open_file";
@@ -12,6 +13,7 @@ import { amend, state, update, type MouldDraft } from "./state";
 import type { UnsavedCopy } from "./unsaved";
 
 const pause_ms = 30;
+const retry_ms = 2000;
 let timer = 0;
 let is_asking = false;
 let is_due = false;
@@ -28,18 +30,27 @@ export const leave_draft = (): void => update({ mould: undefined, mesh: undefine
 export const begin_draft = (now: Document, way: MouldDraft["way"], title: string): void =>
   take_draft(begin(mould_kind, now), way, title);
 
-/** A mould that is there: her own is changed in its file, one of the catalogue becomes a copy with a name of its own. */
-export async function open_draft(file: string, is_shipped: boolean): Promise<void> {
+/**
+ * A mould that is there: her own is changed in its file, one of the catalogue becomes a copy with a name of its own.
+ * False where she has gone elsewhere meanwhile.
+ */
+export async function open_draft(file: string, is_shipped: boolean): Promise<boolean> {
+  const is_wanted = sets_out();
   const open = await load(mould_kind, file, is_shipped ? crypto.randomUUID() : file);
+  if (!is_wanted()) return false;
   const name = String(open.now.name ?? file);
   if (is_shipped) amend(open, { now: { ...open.now, name: "" } });
   take_draft(open, "form", is_shipped ? `A copy of ${name}` : `Change ${name}`);
+  return true;
 }
 
 /** What was typed last time and never reached a file. */
-export async function go_on_with({ id, file, text }: UnsavedCopy): Promise<void> {
+export async function go_on_with({ id, file, text }: UnsavedCopy): Promise<boolean> {
+  const is_wanted = sets_out();
   const open = file ? await load(mould_kind, file, id) : begin(mould_kind, JSON.parse(text) as Document, id);
+  if (!is_wanted()) return false;
   take_draft(open, "form", String(open.now.name ?? "").trim() || "A mould of your own");
+  return true;
 }
 
 /** The draft where there must be one. */
@@ -91,7 +102,8 @@ async function measure(): Promise<void> {
     if (mould.open.now === text) amend(mould, { answer, is_old: false, complaint: undefined });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (mould.open.now === text) complain_of_mould(error);
+    if (mould.open.now === text && mould === state.mould) complain_of_mould(error);
+    if (error.may_pass) window.setTimeout(measure_soon, retry_ms);
   } finally {
     is_asking = false;
     if (is_due) measure_soon();

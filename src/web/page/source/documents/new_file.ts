@@ -3,6 +3,7 @@ import { Refused, write_file, type Kept } from "../program/api";
 import { document_in } from "../program/json";
 import type { Kind } from "./file_types";
 import { free_name } from "./names";
+import { in_own_hand, left_own_hand } from "./own_hand";
 import { list_file, state } from "./state";
 
 interface NewFile {
@@ -37,9 +38,13 @@ export async function create({ kind, name, text, from, goes_on, about_to, is_own
 
 async function written(file: Parameters<typeof write_file>[0]): Promise<{ is_new: boolean; there: Kept }> {
   try {
-    return { is_new: true, there: await write_file(file) };
+    in_own_hand(file.file);
+    const there = await write_file(file);
+    left_own_hand(there.file, there.version);
+    return { is_new: true, there };
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
+    left_own_hand(file.file, null);
     return { is_new: false, there: error.answer as Kept };
   }
 }

@@ -8,6 +8,7 @@ import { tell } from "./events";
 import type { Kind, OpenFile, Theirs } from "./file_types";
 import { is_copy_of, renaming } from "./names";
 import { create } from "./new_file";
+import { in_own_hand, left_own_hand } from "./own_hand";
 import { amend, announce, list_file, state } from "./state";
 import { drop_unsaved, keep_unsaved, unsaved_copy, type UnsavedCopy } from "./unsaved";
 
@@ -132,9 +133,13 @@ async function write_over(file: OpenFile): Promise<void> {
   const text = text_of(file.kind.written(sent));
   amend(file, { unanswered: [...new Set(file.unanswered).add(text)] });
   try {
-    agree(file, sent, (await write_file({ file: file.file, version, text })).version);
+    in_own_hand(file.file);
+    const written = await write_file({ file: file.file, version, text });
+    left_own_hand(file.file, written.version);
+    agree(file, sent, written.version);
   } catch (error) {
     if (!(error instanceof Refused) || error.status !== 409) throw error;
+    left_own_hand(file.file, version);
     meet(file, error.answer as Theirs);
     if (is_changed(file) && !file.theirs) await write_over(file);
   }

@@ -4,6 +4,7 @@ import { text_of, type Document } from "../program/json";
 import { first_files, run_to_open } from "./ahead";
 import { follow_run_to_bench } from "./bench";
 import { read_studio } from "./beside";
+import { sets_out } from "./goings";
 import { read_formulas } from "./formulas";
 import { remember_saved } from "./history";
 import { run_kind } from "./kinds";
@@ -23,7 +24,7 @@ export async function begin(wanted: { run?: string; view?: View }): Promise<void
   update({ files });
   const run = run_to_open(files, wanted.run);
   try {
-    await open_run(run, run === wanted.run || !wanted.run ? wanted.view : undefined);
+    await lay_open(run, run === wanted.run || !wanted.run ? wanted.view : undefined);
   } catch (error) {
     // A run that cannot be read must not stand in the way of all others.
     const fault =
@@ -35,17 +36,30 @@ export async function begin(wanted: { run?: string; view?: View }): Promise<void
 
 /** The figures stand; now what only helps to explain them. */
 export async function read_lists(): Promise<void> {
-  const [fats, catalogue] = await Promise.all([list_fats(), list_moulds()]);
-  update({ fats, catalogue });
+  try {
+    const [fats, catalogue] = await Promise.all([list_fats(), list_moulds()]);
+    update({ fats, catalogue });
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    if (error.may_pass) window.setTimeout(() => void read_lists(), retry_ms);
+    else update({ fault: error.message });
+  }
 }
+
+const retry_ms = 2000;
 
 /** Longer than that nobody is left without any view. */
 const soon = (): Promise<void> => new Promise((later) => setTimeout(later, 400));
 
 let last_wanted: object = {};
 
+export function open_run(name: string, view?: View): Promise<void> {
+  sets_out();
+  return lay_open(name, view);
+}
+
 /** Where another run is wanted meanwhile, that one is shown; and on another view she stays. */
-export async function open_run(name: string, view: View = "weigh"): Promise<void> {
+export async function lay_open(name: string, view: View = "weigh"): Promise<void> {
   if (!name) return update({ view: "runs" });
   const wanted = (last_wanted = { name });
   const left = state.view;
@@ -84,6 +98,7 @@ interface NewRun {
  * open, but for the invented prices of an example. The pour line is asked next, and so its part stands open.
  */
 export async function make_run(wanted: NewRun): Promise<void> {
+  const is_wanted = sets_out();
   const before = state.run.now;
   const losses = (before.losses ?? {}) as Document;
   const run: Document = {
@@ -102,6 +117,7 @@ export async function make_run(wanted: NewRun): Promise<void> {
     if (before.money && !state.run.shipped) run.money = before.money;
   }
   const { file } = await create({ kind: run_kind, name: file_name(wanted.name, ".run.json"), text: text_of(run) });
+  if (!is_wanted()) return;
   open_up("set-up pour");
   if (wanted.slice) open_up("set-up cut");
   await open_run(file, "set-up");

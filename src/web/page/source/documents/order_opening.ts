@@ -1,5 +1,6 @@
 // The order that lies open, beside the run that does.
 import { text_of, type Document } from "../program/json";
+import { sets_out } from "./goings";
 import { order_kind } from "./kinds";
 import { create } from "./new_file";
 import { begin, is_changed, load } from "./open_file";
@@ -12,6 +13,7 @@ let last_wanted: object = {};
 
 /** As with a run: the one wanted last is shown, unless she has gone elsewhere meanwhile. */
 export async function open_order(name: string): Promise<void> {
+  sets_out();
   const wanted = (last_wanted = { name });
   const left = state.view;
   if (state.order?.open.file !== name) {
@@ -32,10 +34,11 @@ export function leave_order(): void {
 }
 
 export async function make_order(whom_for: string): Promise<void> {
+  const is_wanted = sets_out();
   const order: Document = { schema: "brimwright.order/1", id: crypto.randomUUID(), for: whom_for, lines: [] };
   const name = order_kind.new_name(begin(order_kind, order));
   const { file } = await create({ kind: order_kind, name, text: text_of(order) });
-  await open_order(file);
+  if (is_wanted()) await open_order(file);
 }
 
 /** The order where there must be one. */

@@ -27,16 +27,23 @@ async function measure_all(): Promise<void> {
   while ((measuring = due.shift()) !== undefined) {
     const file = measuring;
     const measured = await measured_as(file);
-    update({ own_moulds: { ...state.own_moulds, [file]: measured } });
+    if (measured) update({ own_moulds: { ...state.own_moulds, [file]: measured } });
   }
 }
 
-async function measured_as(file: string): Promise<Measured> {
+const retry_ms = 2000;
+
+/** Nothing where nobody answers; then it is asked again. */
+async function measured_as(file: string): Promise<Measured | undefined> {
   try {
     const { pockets } = await ask_gauge({ file });
     return { brimful_ml: pockets[0].brimful_ml, cavities: pockets.length };
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
+    if (error.may_pass) {
+      window.setTimeout(() => own_mould(file), retry_ms);
+      return undefined;
+    }
     const { field, problem, remedy } = error.complaint;
     const place = field && `${field.slice(1).replaceAll("/", ", ")} `;
     return { complaint: [place, problem, remedy && `; ${remedy}`].join("") };

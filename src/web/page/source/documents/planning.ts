@@ -8,7 +8,7 @@ import { save_formulas } from "./saving";
 import { state, update } from "./state";
 import { trial } from "./trial";
 import { is_any_unsaved } from "./unsaved";
-import { know_files_beside, times_struck } from "./versions_beside";
+import { know_files_beside, take_in_changes, times_struck } from "./versions_beside";
 
 const retry_ms = 1000;
 const calm_ms = 450; // half-typed numbers are not complained about
@@ -86,7 +86,7 @@ async function ask(): Promise<void> {
     // Of files that have changed while it was on its way, it says nothing.
     const is_of_files = struck === times_struck();
     update({ is_old: is_wanted || !is_of_files });
-    if (is_of_files) update({ changed_beside: undefined });
+    if (is_of_files) take_in_changes();
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     if (!is_answer()) return void (is_wanted = true);

@@ -182,7 +182,8 @@ interface State {
   quoted?: Quoted;
   run_days?: AskedDays;
   is_old: boolean; // the figures shown are not of what is typed now
-  changed_beside?: string; // the file whose change made them old
+  changed_beside: readonly string[]; // the files whose change made them old
+  taken_in?: { files: readonly string[]; since: number }; // changed by another hand; the figures are of them as they are now
   dangers: Record<"run" | "apart", Danger[]>; // of the last answer that told of them
   complaint?: Complaint;
   measured?: Measured;
@@ -244,6 +245,7 @@ const current: State = {
   future: [],
   quote_wish: { figure: "" },
   is_old: false,
+  changed_beside: [],
   dangers: { run: [], apart: [] },
   list_complaint: "",
   list_told: "",
@@ -340,7 +342,8 @@ export function take_run(run: OpenFile = no_run): void {
     past: [],
     future: [],
     dangers: { run: [], apart: [] },
-    changed_beside: undefined,
+    changed_beside: [],
+    taken_in: undefined,
     fault: undefined,
     plan: undefined,
     quote_wish: remembered_wish(run),

@@ -2,11 +2,13 @@
 // they were when figures were last asked for.
 import { changes_now, type Changes, type Versions } from "../program/api";
 import { at } from "../program/pointer";
+import { listed } from "../program/words";
 import { beside_ids, formula_slots, type OpenFile } from "./file_types";
 import { folder_of, named_from } from "./names";
 import { lines_of } from "./order_lines";
+import { is_own_hand } from "./own_hand";
 import { beside_run } from "./run_names";
-import { state, update } from "./state";
+import { announce, state, update } from "./state";
 
 const known: Versions = new Map();
 
@@ -109,8 +111,40 @@ export function read_meanwhile(): string[] {
 let strikes = 0;
 export const times_struck = (): number => strikes;
 
-/** What stands there is of files that are no more. */
-export function strike(file: string): void {
+/** What stands there is of files that are no more. Whoever strikes it out asks for it anew. */
+export function strike(files: readonly string[]): void {
   ++strikes;
-  update({ is_old: true, changed_beside: file });
+  for (const { file } of files_leant_on()) if (files.includes(file)) struck_lying_open.add(file);
+  update({ is_old: true, changed_beside: united(state.changed_beside, files) });
+}
+
+const struck_lying_open = new Set<string>(); // which says so itself
+
+const united = (some: readonly string[], others: readonly string[]): string[] => [...new Set([...some, ...others])];
+
+/** There are figures of them as they are now. */
+export function take_in_changes(): void {
+  if (!state.changed_beside.length) return;
+  const others = state.changed_beside.filter(
+    (file) => !struck_lying_open.has(file) && !is_own_hand(file, known.get(file) ?? null),
+  );
+  struck_lying_open.clear();
+  update({ changed_beside: [] });
+  if (!others.length) return;
+  update({ taken_in: { files: united(state.taken_in?.files ?? [], others), since: Date.now() } });
+  announce(taken_in_words());
+}
+
+export function taken_in_words(): string {
+  const { files = [] } = state.taken_in ?? {};
+  if (!files.length) return "";
+  const [were, them, they] = files.length === 1 ? ["was", "it", "it is"] : ["were", "them", "they are"];
+  return `${listed(files)} ${were} changed outside this page: the figures are of ${them} as ${they} now.`;
+}
+
+const readable_ms = 5000;
+
+/** By the next that is typed, once it could be read. */
+export function forget_taken_in(): void {
+  if (state.taken_in && Date.now() - state.taken_in.since > readable_ms) update({ taken_in: undefined });
 }

@@ -91,8 +91,8 @@ const names_now = (): string =>
   ]);
 
 async function look(hurried: AbortController): Promise<void> {
-  const [planned_before] = read_meanwhile();
-  if (planned_before !== undefined) await follow_change(planned_before);
+  const planned_before = read_meanwhile();
+  if (planned_before.length) await follow_changes(planned_before);
   const [open, beside] = [open_now(), known_beside()];
   const of_both = new Map([...beside, ...open]);
   const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
@@ -101,8 +101,8 @@ async function look(hurried: AbortController): Promise<void> {
   if (changes.record !== undefined) await look_at_record();
   leave_out(changes.unreadable);
   await look_at_open(open, changes);
-  const [changed] = changed_beside(beside, is_one ? changes : await changes_now(beside));
-  if (changed !== undefined) await follow_change(changed);
+  const changed = changed_beside(beside, is_one ? changes : await changes_now(beside));
+  if (changed.length) await follow_changes(changed);
 }
 
 /** Asked anew where other files are to be watched, or where no answer comes when there should be one. */
@@ -128,20 +128,31 @@ async function look_at_open(asked: Versions, { changed }: Changes): Promise<void
   }
 }
 
+/** Asked for anew though it could not be looked into: what is struck out must not stay so. */
 async function look_at_formula(formula: OpenFile, before: string | null): Promise<void> {
-  if (!(await look_at(formula, before, version_of, () => strike(formula.file)))) return;
-  forget_own_fats();
-  plan_soon();
+  let is_struck = false;
+  const seen = () => {
+    is_struck = true;
+    strike([formula.file]);
+  };
+  try {
+    if (await look_at(formula, before, version_of, seen)) forget_own_fats();
+  } finally {
+    if (is_struck) plan_soon();
+  }
 }
 
-async function follow_change(file: string): Promise<void> {
-  strike(file);
-  await half_written();
-  forget_own_fats();
-  forget_own_tips();
-  update({ measured: undefined });
-  measure_soon();
-  measure_own_moulds();
-  await Promise.all([read_formulas(), read_studio(true)]);
-  plan_soon();
+async function follow_changes(files: string[]): Promise<void> {
+  strike(files);
+  try {
+    await half_written();
+    forget_own_fats();
+    forget_own_tips();
+    update({ measured: undefined });
+    measure_soon();
+    measure_own_moulds();
+    await Promise.all([read_formulas(), read_studio(true)]);
+  } finally {
+    plan_soon();
+  }
 }

@@ -1,6 +1,8 @@
 // The batches of a run: what the largest is called, and the plan as that one batch sees it.
 import type { Batch, BatchPipe, Plan, Whipping } from "../program/answers";
 
+export { listed } from "../program/words";
+
 /** Of one batch alone: no weight in it is a sum over several. `whole` is the run's. */
 export interface Bench extends Omit<Plan, "pieces" | "pipe" | "batches" | "batch_limits" | "around"> {
   pipe?: BatchPipe;
@@ -43,11 +45,6 @@ const times = (many: number): string => (many === 1 ? "once" : `${many} times`);
 
 export const has_sizes = (plan: Plan): boolean => plan.batches.length > 1;
 export const is_of_several = (plan: Plan): boolean => plan.pieces.batches > 1;
-
-/** "1, 2 and 4". */
-export function listed(words: string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
-}
 
 /** Where a weight stands away from that heading; nothing in a run of one batch. */
 export function in_one_batch(bench: Bench): string {

@@ -149,9 +149,11 @@ function picker(of: FormulaSlot): TemplateResult {
     </div>
     <p class="hint" role="status">
       ${
-        found.length
-          ? `${found.length === 1 ? "One fat: Enter takes it" : `${found.length} fats: the arrow keys choose, Enter takes`}.`
-          : "No fat of that name."
+        !state.fats.length
+          ? "The list of fats is on its way ..."
+          : found.length
+            ? `${found.length === 1 ? "One fat: Enter takes it" : `${found.length} fats: the arrow keys choose, Enter takes`}.`
+            : "No fat of that name."
       }
     </p>
     <div class="choice" id="fats-found" role="listbox" aria-label="Fats found">

@@ -1,6 +1,7 @@
 // A mould that is there, opened: what it holds, what can be made with it, and the way to change it.
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
+import { sets_out } from "../documents/goings";
 import { look_into } from "../documents/measuring";
 import { make_run } from "../documents/opening";
 import { amend, state, update, type ChosenMould } from "../documents/state";
@@ -15,6 +16,7 @@ import { change_mould } from "./new_mould";
 export const leave_mould = (): void => update({ chosen_mould: undefined });
 
 export function open_mould(file: string, told?: string): void {
+  sets_out();
   const listed = state.files?.moulds.find((one) => one.file === file);
   const catalogued = state.catalogue.find((one) => one.path === file);
   const chosen_mould: ChosenMould = {
@@ -31,11 +33,16 @@ export function open_mould(file: string, told?: string): void {
   requestAnimationFrame(() => document.querySelector<HTMLElement>("#mould-title")?.focus());
 }
 
+const retry_ms = 2000;
+
 async function measure(of: ChosenMould): Promise<void> {
+  if (of !== state.chosen_mould) return;
   try {
     amend(of, { answer: await look_into({ file: of.file }) });
+    amend(of, { complaint: undefined });
   } catch (error) {
     amend(of, { complaint: error instanceof Refused ? error.message : String(error) });
+    if (error instanceof Refused && error.may_pass) window.setTimeout(() => void measure(of), retry_ms);
   }
 }
 
@@ -46,8 +53,7 @@ type Tried = (act: () => Promise<void>) => Promise<void>;
 export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
   const change = () =>
     tried(async () => {
-      await change_mould(of.file, of.shipped);
-      leave_mould();
+      if (await change_mould(of.file, of.shipped)) leave_mould();
     });
   return html`<section aria-labelledby="mould-title">
     <h2 id="mould-title" tabindex="-1">

@@ -1,5 +1,6 @@
 // A mould of her own: by measures, from a mesh file, or with water weighed in it; or one that is there, changed.
 import { html, type TemplateResult } from "lit";
+import { sets_out } from "../documents/goings";
 import { begin_draft, go_on_with, leave_draft, open_draft } from "../documents/mould_draft";
 import { state } from "../documents/state";
 import type { UnsavedCopy } from "../documents/unsaved";
@@ -18,6 +19,7 @@ export type MouldWay = keyof typeof mould_ways;
 const blank: Document = { schema: "brimwright.mould/2", name: "", cavities: 1, owned: 1 };
 
 export function begin_mould(way: MouldWay): void {
+  sets_out();
   leave_draft();
   const measured = { ...blank, shape: blank_shape("block") };
   if (way === "mesh") begin_draft(blank, "mesh", mould_ways[way]);
@@ -25,17 +27,17 @@ export function begin_mould(way: MouldWay): void {
   focus_title();
 }
 
-/** Her own is changed in its file, the catalogue's becomes a copy. */
-export async function change_mould(file: string, is_shipped: boolean): Promise<void> {
+/** Her own is changed in its file, the catalogue's becomes a copy; unless she has gone elsewhere meanwhile. */
+export async function change_mould(file: string, is_shipped: boolean): Promise<boolean> {
   leave_draft();
-  await open_draft(file, is_shipped);
-  focus_title();
+  const is_open = await open_draft(file, is_shipped);
+  if (is_open) focus_title();
+  return is_open;
 }
 
 export async function go_on_with_draft(left: UnsavedCopy): Promise<void> {
   leave_draft();
-  await go_on_with(left);
-  focus_title();
+  if (await go_on_with(left)) focus_title();
 }
 
 /** A mesh that has come, and what is not yet said about it. */

@@ -4,8 +4,10 @@ import { tried_now } from "../documents/dangers";
 import { danger_sign } from "../figures/dangers";
 import { conflict_of } from "../documents/conflicts";
 import { is_deleted } from "../documents/open_file";
-import { state } from "../documents/state";
+import { state, update } from "../documents/state";
+import { taken_in_words } from "../documents/versions_beside";
 import { is_list } from "../documents/views";
+import { listed } from "../program/words";
 
 interface Told {
   from: string; // where it stands beside other things
@@ -27,7 +29,8 @@ export const is_in_danger = (): boolean => told().length > 0;
 export function foremost(): TemplateResult | typeof nothing {
   const dangers = told();
   const stale = stale_words();
-  if (!dangers.length && !stale) return nothing;
+  const taken_in = stale || is_list(state.view) ? "" : taken_in_words();
+  if (!dangers.length && !stale && !taken_in) return nothing;
   return html`<section class="foremost" aria-label="Danger, and figures from before">
     ${
       dangers.length
@@ -41,6 +44,14 @@ export function foremost(): TemplateResult | typeof nothing {
         ? html`<div class="stale">
             <p role="status"><strong>Figures from before.</strong> ${stale}</p>
             ${asks_now() ? html`<button type="button" @click=${to_question}>To the question</button>` : nothing}
+          </div>`
+        : nothing
+    }
+    ${
+      taken_in
+        ? html`<div class="taken-in">
+            <p>${taken_in}</p>
+            <button type="button" @click=${() => update({ taken_in: undefined })}>Close</button>
           </div>`
         : nothing
     }
@@ -64,7 +75,8 @@ function stale_words(): string {
     return `${conflict.file} was deleted outside this page: what is struck through rests on no file. Save it again, or leave it deleted.`;
   if (conflict)
     return `${conflict.file} was changed outside this page: what is struck through is of neither version. Choose which to keep.`;
-  return state.is_old && state.changed_beside
-    ? `${state.changed_beside} was changed outside this page: what is struck through is not to be weighed.`
+  const changed = state.changed_beside;
+  return state.is_old && changed.length
+    ? `${listed(changed)} ${changed.length === 1 ? "was" : "were"} changed outside this page: what is struck through is not to be weighed.`
     : "";
 }

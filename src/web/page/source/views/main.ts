@@ -1,6 +1,6 @@
 // The page: reads the run, draws what is known, follows the keys.
 import { html, nothing, render, type TemplateResult } from "lit";
-import { drawn_by } from "../documents/drawing";
+import { drawn_by, hold_still_beneath_a_finger } from "../documents/drawing";
 import { wire_effects } from "../documents/effects";
 import { plan_soon } from "../documents/planning";
 import { save_open } from "../documents/saving";
@@ -125,6 +125,7 @@ function watch_foremost(): void {
 
 const tell_height = (high: number): void => document.documentElement.style.setProperty("--foremost", `${high}px`);
 
+hold_still_beneath_a_finger();
 wire_effects();
 wire_history();
 on_key((is_new) => {

@@ -2,6 +2,7 @@
 import { slot_names, type Place } from "../documents/addresses";
 import { open_run } from "../documents/opening";
 import { list_anew } from "../documents/file_acts";
+import { sets_out } from "../documents/goings";
 import { close_apart, open_formula, open_formula_file } from "../documents/formula_opening";
 import { mould_kind } from "../documents/kinds";
 import { leave_draft } from "../documents/mould_draft";
@@ -33,8 +34,10 @@ export function place_now(): Held | undefined {
 
 /** One stays where one is, if what was typed in a formula can neither be written nor left. */
 export async function open({ name, file }: Place): Promise<void> {
+  const is_wanted = sets_out();
   const is_open = name === slot_names.apart && state.formulas.apart?.file === file;
   if (!is_open && !(await close_apart())) return;
+  if (!is_wanted()) return;
   try {
     await open_view(name, file);
   } catch (error) {

@@ -1,6 +1,7 @@
 // Where one is, in the browser's history: Back goes back, a reload stays, and focus and scrolling return with the place.
 // Every change of what is shown is kept, whoever made it; the address holds the place, and never the key.
 import { address_of, first_view, place_in, type Place } from "../documents/addresses";
+import { sets_out } from "../documents/goings";
 import { begin, read_lists } from "../documents/opening";
 import { state } from "../documents/state";
 import { is_of_run, type View } from "../documents/views";
@@ -150,8 +151,9 @@ export function wire_history(): void {
 export async function begin_here(): Promise<void> {
   const place = place_in(location.hash);
   if (place) entry = (history.state as Entry | null) ?? { id: "" };
+  const is_wanted = sets_out();
   await begin(first_view(place));
-  if (place && is_still(place)) {
+  if (place && is_wanted() && is_still(place)) {
     await opened(place, () => {
       held = place_now();
       put_address();
