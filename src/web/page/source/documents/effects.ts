@@ -73,6 +73,7 @@ export function wire_effects(): void {
   });
 
   on("gave_way", ({ file }) => {
+    update({ typed: undefined }); // it may be of a text that stands there no more
     if (file === state.mould?.open) return measure_draft();
     if (file === state.order?.open) return;
     if (file === state.run) {

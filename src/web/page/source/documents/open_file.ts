@@ -9,7 +9,7 @@ import type { Kind, OpenFile, Theirs } from "./file_types";
 import { is_copy_of, renaming } from "./names";
 import { create } from "./new_file";
 import { in_own_hand, left_own_hand } from "./own_hand";
-import { amend, announce, list_file, state } from "./state";
+import { amend, announce, list_file, state, update } from "./state";
 import { drop_unsaved, keep_unsaved, unsaved_copy, type UnsavedCopy } from "./unsaved";
 
 const half_written_ms = 300;
@@ -226,6 +226,7 @@ export function bring_back(file: OpenFile): void {
   if (!file.set_aside) return;
   const { set_aside, now } = file;
   const is_once = file.is_taken;
+  update({ typed: undefined });
   put_in(file, set_aside);
   amend(file, { set_aside: is_once ? undefined : now });
 }
