@@ -421,6 +421,7 @@ void Parser::add_stock() {
                 "make lots of what the studio's \"have\" lists, once")
       ->group(lots);
   add_stock_of_pieces(stock);
+  stock.add_flag("--names", wish.with_names, "tell too what materials and sellers are called here");
   option(stock, "--on", wish.on, "DATE", "the day it happened; default: today");
   option(stock, "--why", wish.why, "WORDS", "the reason, kept with it");
   option(stock, "--confirmed", wish.confirmed, "VALUE", "a value that was asked about is meant");

@@ -176,7 +176,7 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 24> routes = {{
+  static constexpr std::array<Route, 27> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -201,6 +201,9 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"GET", "/api/record", 0, quick, &Desk::record},
       {"POST", "/api/record/begin", longest_json, quick, &Desk::begin_record},
       {"POST", "/api/record/note", longest_json, quick, &Desk::note},
+      {"GET", "/api/stock", 0, quick, &Desk::stock},
+      {"POST", "/api/stock/act", longest_json, quick, &Desk::change_stock},
+      {"GET", "/api/trail", 0, quick, &Desk::trail},
   }};
   has_path = false;
   for (const Route& route : routes) {

@@ -63,6 +63,10 @@ class Desk {
   DeskAnswer record(const DeskRequest& request, Budget budget) const;
   DeskAnswer begin_record(const DeskRequest& request, Budget budget) const;
   DeskAnswer note(const DeskRequest& request, Budget budget) const;
+  // stock_routes.cpp
+  DeskAnswer stock(const DeskRequest& request, Budget budget) const;
+  DeskAnswer change_stock(const DeskRequest& request, Budget budget) const;
+  DeskAnswer trail(const DeskRequest& request, Budget budget) const;
 
   service::Reply replied(const service::Request& request, Budget budget) const;
   HttpAnswer served(const service::Request& request, Budget budget) const;

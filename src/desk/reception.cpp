@@ -104,6 +104,7 @@ struct Reception::Watch {
   std::optional<std::string> bench;   // the version known of what is kept there
   std::optional<std::string> record;  // likewise of what is recorded beside the run
   std::string run;
+  std::optional<std::string> stock;  // the version known of what is recorded in the folder itself
   Clock::time_point end;
   Answering answer;
   std::atomic<bool> is_over = false;  // its tab has asked anew, and hears no more of this
@@ -203,6 +204,7 @@ void Reception::begin_watch(const HttpHead& head, const Answering& answer) try {
   if (const auto at = head.query.find("bench"); at != head.query.end()) watch->bench = at->second;
   if (const auto at = head.query.find("record"); at != head.query.end()) watch->record = at->second;
   watch->run = value_of(head, "run");
+  if (const auto at = head.query.find("stock"); at != head.query.end()) watch->stock = at->second;
   watch->end = Clock::now() + wait_of(head);
   watch->answer = answer;
   if (const std::string tab = value_of(head, "tab"); !tab.empty()) end_watch_of(tab, watch);
@@ -229,13 +231,16 @@ void Reception::look(const std::shared_ptr<Watch>& watch) {
       const bool has_bench_changed = watch->bench && *watch->bench != bench;
       const std::string record = watch->record ? record_beside(workspace_, watch->run) : "";
       const bool has_record_changed = watch->record && *watch->record != record;
+      const std::string stock = watch->stock ? record_version(workspace_.folder()) : "";
+      const bool has_stock_changed = watch->stock && *watch->stock != stock;
       const bool is_at_an_end = watch->is_over || Clock::now() >= watch->end || staff_.is_closing();
       if (changed.empty() && unreadable.empty() && !has_bench_changed && !has_record_changed &&
-          !is_at_an_end)
+          !has_stock_changed && !is_at_an_end)
         return staff_.later(std::chrono::milliseconds(300), [this, watch] { look(watch); });
       Json answer = {{"changed", changed}, {"unreadable", unreadable}};
       if (has_bench_changed) answer["bench"] = bench;
       if (has_record_changed) answer["record"] = record;
+      if (has_stock_changed) answer["stock"] = stock;
       watch->answer(json_answer(answer));
     } catch (const std::exception& error) {
       watch->answer(fault(error.what()));

@@ -28,13 +28,22 @@ Json material_json(const Stock::Material& material, const std::string& day) {
 
 Json pieces_json(const Stock::Pieces& pieces) {
   Json json = {{"batch", pieces.batch.code},
+               {"id", pieces.batch.id},
                {"run", pieces.batch.run_name},
+               {"file", pieces.batch.run_file},
                {"begun_on", pieces.batch.begun_on}};
   json.update(count_json(pieces.count));
   json["cures_until"] = pieces.cures_until ? Json(*pieces.cures_until) : Json(nullptr);
   json["for_sale"] = pieces.is_for_sale;
   json["why_not"] = text_or_null(pieces.why_not);
   return json;
+}
+
+Json names_json(const Stock::Names& names) {
+  return {{"currency", text_or_null(names.currency)},
+          {"materials", names.materials},
+          {"made_ahead", names.made_ahead},
+          {"sellers", names.sellers}};
 }
 
 }  // namespace
@@ -81,14 +90,17 @@ std::string stock_json(const Stock& stock) {
   Json materials = Json::array(), pieces = Json::array();
   for (const auto& one : stock.materials) materials.push_back(material_json(one, stock.day));
   for (const auto& one : stock.pieces) pieces.push_back(pieces_json(one));
-  return json_document({{"schema", "brimwright.stock/1"},
-                        {"folder", stock.folder},
-                        {"day", stock.day},
-                        {"has_records", stock.has_records},
-                        {"done", stock.done},
-                        {"materials", materials},
-                        {"pieces", pieces},
-                        {"notes", notes_json(stock.notes)}});
+  Json json = {{"schema", "brimwright.stock/1"},
+               {"folder", stock.folder},
+               {"day", stock.day},
+               {"has_records", stock.has_records},
+               {"done", stock.done},
+               {"materials", materials},
+               {"pieces", pieces},
+               {"not_counted", stock.not_counted},
+               {"notes", notes_json(stock.notes)}};
+  if (stock.names) json["names"] = names_json(*stock.names);
+  return json_document(json);
 }
 
 }  // namespace brimwright::reports

@@ -26,13 +26,21 @@ struct Stock {
     std::string why_not = {};
   };
 
+  /// What is called how there.
+  struct Names {
+    std::string currency = {};  // its code, or nothing
+    std::vector<std::string> materials = {}, made_ahead = {}, sellers = {};
+  };
+
   std::string folder;
   std::string day;
   bool has_records = false;
   std::vector<std::string> done = {};  // what was recorded just now, a sentence each
   std::vector<Material> materials = {};
   std::vector<Pieces> pieces = {};
+  std::vector<std::string> not_counted = {};  // of the studio's "have", what no lot has yet
   std::vector<Remark> notes = {};
+  std::optional<Names> names = {};
 };
 
 std::string stock_text(const Stock& stock);

@@ -64,6 +64,19 @@ std::string pieces_text(const Stock& stock) {
   return text;
 }
 
+std::string names_text(const Stock::Names& names) {
+  std::string text;
+  const auto add = [&](const char* what, const std::vector<std::string>& all) {
+    std::string list;
+    for (const std::string& one : all) list += (list.empty() ? "" : ", ") + on_one_line(one);
+    if (!list.empty()) text += wrapped(std::string(what) + ": " + list, "  ", "    ");
+  };
+  add("Materials", names.materials);
+  add("Made ahead", names.made_ahead);
+  add("Sellers", names.sellers);
+  return "\nNames\n" + text;
+}
+
 }  // namespace
 
 std::string packs_words(const Lot& lot) {
@@ -109,6 +122,7 @@ std::string stock_text(const Stock& stock) {
       text += title("Lots", stock.day) + materials_text(stock);
     if (!stock.pieces.empty()) text += "\n" + title("Pieces", stock.day) + pieces_text(stock);
   }
+  if (stock.names) text += names_text(*stock.names);
   if (!stock.notes.empty()) text += "\nNotes\n";
   for (const Remark& note : stock.notes)
     text += line((note.severity == Severity::note ? "" : "Caution: ") + note.text);

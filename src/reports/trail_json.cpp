@@ -23,6 +23,7 @@ Json others_json(const std::vector<Trail::LotPart::Other>& others) {
 
 Json lot_part_json(const Trail::LotPart& part, const std::string& day) {
   Json json = lot_json(part.of, day);
+  json["shown_as"] = part.shown;
   json["from_lots"] = others_json(part.made_of);
   json["into_lots"] = others_json(part.made_into);
   json["counts"] = Json::array();
@@ -72,6 +73,7 @@ Json batch_json(const Trail::BatchPart& part) {
   for (const auto& row : part.rows) rows.push_back(row_json(row));
   for (const auto& one : part.went) went.push_back(went_json(one));
   return {{"batch", part.batch.code},
+          {"id", part.batch.id},
           {"run", part.batch.run_name},
           {"file", part.batch.run_file},
           {"number", part.batch.number},

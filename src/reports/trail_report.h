@@ -17,6 +17,7 @@ struct Trail {
   /// A lot, what it was made of and what was made of it.
   struct LotPart {
     records::StandingLot of;
+    std::string shown = {};  // the material, to people
     struct Other {
       std::string code, material;
       std::int64_t whole;

@@ -139,17 +139,6 @@ Money read_price(const std::string& typed, const Currency& studios, const Place&
   return read_money(without_blanks(text.substr(0, blank)), own, where);
 }
 
-/// What all lots and packs so far are paid in.
-Currency currency_of(const StockPlace& place, const records::Records& records) {
-  if (!place.supplies.currency.code.empty()) return place.supplies.currency;
-  const auto& fields = place.studio.fields();
-  if (fields && fields->has("currency"))
-    return currency(fields->text("currency"), fields->place("currency"));
-  for (const StandingLot& one : records::standing_lots(records))
-    if (one.lot.paid) return one.lot.paid->currency;
-  return {};
-}
-
 std::optional<Money> price_told(const StockRequest& request, const Amount& pack,
                                 const MaterialNames::Named& named, std::int64_t packs,
                                 const StockPlace& place, const records::Records& records,
@@ -260,6 +249,26 @@ void ask(const StockRequest& request, const Place& where, const std::string& val
                                                                   : "; if it is "
                                                                     "meant, say ")) +
                             Words(Answer{"confirmed", "\"" + value + "\""}),
+                  .choices = {{{{"confirmed", value}}}}});
+}
+
+Currency currency_of(const StockPlace& place, const records::Records& records) {
+  if (!place.supplies.currency.code.empty()) return place.supplies.currency;
+  const auto& fields = place.studio.fields();
+  if (fields && fields->has("currency"))
+    return currency(fields->text("currency"), fields->place("currency"));
+  for (const StandingLot& one : records::standing_lots(records))
+    if (one.lot.paid) return one.lot.paid->currency;
+  return {};
+}
+
+void check_seen(const StockRequest& request, std::int64_t now, const std::string& there) {
+  if (!request.seen || *request.seen == now) return;
+  throw Question({.file = "",
+                  .field = "",
+                  .asks = "seen",
+                  .problem = there + " by the records now, and it was otherwise when you looked",
+                  .remedy = "look whether it was recorded already",
                   .choices = {}});
 }
 
@@ -315,7 +324,8 @@ ToldAmount read_amount_of_lot(const std::string& typed, const MaterialNames& nam
                     "write both, such as \"CO-117=1.2 kg\"");
   std::string code(without_blanks(typed.substr(0, equals)));
   auto lots = records::lots_called(records, code);
-  if (const auto colon = code.find(':'); lots.empty() && colon != std::string::npos) {
+  for (auto colon = code.find(':'); lots.empty() && colon != std::string::npos;
+       colon = code.find(':', colon + 1)) {
     const std::string material = names.named(code.substr(0, colon), where).material;
     lots = records::lots_called(records, std::string(without_blanks(code.substr(colon + 1))));
     std::erase_if(lots, [&](const StandingLot& one) { return one.lot.material != material; });

@@ -7,6 +7,7 @@
 #include "service/requests.h"
 #include "service/stock_place.h"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -42,6 +43,12 @@ std::string day_of_act(const StockRequest& request, const UserTerms& terms);
 /// UserError for what is to be kept and cannot be printed on one line, or is longer than `most`
 /// characters.
 void refuse_unprintable(const std::string& text, const Place& where, std::size_t most = 60);
+
+/// Asks for "seen" where `now` is not what was in sight; `there` tells it in words.
+void check_seen(const StockRequest& request, std::int64_t now, const std::string& there);
+
+/// What all lots and packs so far are paid in; without a code where nothing has a price.
+Currency currency_of(const StockPlace& place, const records::Records& records);
 
 /// Asks what to make of `value`, until she says that it is meant.
 void ask(const StockRequest& request, const Place& where, const std::string& value,

@@ -142,6 +142,17 @@ MaterialNames::Named MaterialNames::named(const std::string& typed, const Place&
   return found;
 }
 
+std::vector<std::string> MaterialNames::offered() const {
+  std::set<std::string> offered;
+  for (const std::string& name : names_) try {
+      const Named known = named(name, {});
+      offered.insert(known.make.empty() ? shown_material(known.material) : known.make);
+    } catch (const UserError&) {
+      offered.insert(name);  // whoever chooses it is asked which is meant
+    }
+  return {offered.begin(), offered.end()};
+}
+
 std::string shown_material(const std::string& material) {
   const auto* fat = chemistry::find_fat(material);
   return fat == nullptr ? material : fat->name;

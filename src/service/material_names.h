@@ -25,6 +25,8 @@ class MaterialNames {
   };
   /// UserError at `where` for a word that is used for several.
   Named named(const std::string& typed, const Place& where) const;
+  /// One name for each thing that is bought, for people.
+  std::vector<std::string> offered() const;
 
  private:
   void add(const std::string& name);

@@ -128,6 +128,8 @@ class Changing {
       if (!count.is_known)
         throw UserError(where, "nobody noted how many pieces of " + told.batch.code + " were made",
                         "note pieces.made of that batch first");
+      check_seen(request_, count.there(),
+                 "of " + told.batch.code + " " + counted(count.there(), "piece") + " are there");
       if (what == What::counted) {
         put(told, what, told.pieces - count.there(), {});
         say(told, "counted: " + std::to_string(told.pieces) + " there");

@@ -5,6 +5,7 @@
 #include "units/question.h"
 #include "units/user_error.h"
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -188,7 +189,10 @@ struct RecordsRequest {
 /// and, of one made, what it is `of`: "CO-117=500 g". `counted` is "CO-117=1.2 kg"; what became of
 /// pieces is "2026-12-01A=12", those sold of an `order`'s file or for somebody. `take_have` counts
 /// what the studio's "have" says as lots. `confirmed` are values that were asked about.
+/// `with_names` asks what materials are called there.
 ///
+/// `seen` is how much was in sight, in micrograms or pieces, of the one lot that is counted or the
+/// one batch whose pieces change: where it is no longer so, nothing changes, and "seen" is asked.
 /// `now` is a moment with its offset, `today` its day. `act` is the asker's own id of what is done,
 /// which changes nothing when it is done already.
 struct StockRequest {
@@ -198,15 +202,17 @@ struct StockRequest {
   std::optional<std::string> best_before = {}, on = {}, why = {}, order = {}, whom = {};
   std::vector<std::string> of = {}, counted = {};
   std::vector<std::string> sold = {}, given = {}, spoilt = {}, counted_pieces = {};
-  bool take_have = false;
+  bool take_have = false, with_names = false;
   std::vector<std::string> confirmed = {};
+  std::optional<std::int64_t> seen = {};
   std::string now = {}, today = {}, act = {};
 };
 
 /// Where a lot, a batch's pieces or what an order got are from and went to: `what` is a lot's code,
-/// a batch's, or an order's file, id or for whom it was.
+/// a batch's, or an order's file, id or for whom it was; a file's name only unless `no_file`.
 struct TrailRequest {
   std::string file, what;
+  bool no_file = false;
   std::string today = {};
 };
 

@@ -72,6 +72,14 @@ std::string name_of(const Lot& lot) {
   return lot.make.empty() ? shown_material(lot.material) : lot.make;
 }
 
+/// "3.2 kg are left".
+std::string left_words(std::int64_t left, bool is_pieces) {
+  const std::int64_t there = std::max<std::int64_t>(left, 0);
+  return trade::stock_size(is_pieces ? trade::Amount::pieces(there)
+                                     : trade::Amount::micrograms(there)) +
+         " are left";
+}
+
 class Acting {
  public:
   Acting(const StockRequest& request, const StockPlace& place, const moulds::Library& library,
@@ -119,6 +127,11 @@ class Acting {
   void count(const std::string& typed) {
     const auto [lots, amount] =
         read_amount_of_lot(typed, names_, records_, terms_.place("counted"));
+    std::int64_t left = 0;
+    for (const StandingLot& one : lots) left += one.left;
+    check_seen(request_, left,
+               "of lot " + lots.front().lot.code + " of " + name_of(lots.front().lot) + " " +
+                   left_words(left, amount.is_pieces()));
     records::count_lots(records_, lots, amount, day_of_act(request_, terms_),
                         request_.why.value_or(""));
     say("Counted: " + trade::pack_size(amount) + " of " + name_of(lots.front().lot) + ", lot " +
@@ -203,6 +216,25 @@ void note_past(Stock& stock) {
                                     ": no batch takes it unless you choose it."});
 }
 
+/// What may be typed of materials.
+reports::Stock::Names names_of(const StockPlace& place, const std::optional<Records>& records,
+                               const moulds::Library& library) {
+  reports::Stock::Names names{
+      .materials = MaterialNames(place, library).offered(),
+      .made_ahead = {place.supplies.made_ahead.begin(), place.supplies.made_ahead.end()}};
+  std::set<std::string> sellers;
+  for (const auto& seller : place.supplies.sellers) sellers.insert(seller.name);
+  if (records) {
+    names.currency = currency_of(place, *records).code;
+    for (const StandingLot& one : records::standing_lots(*records))
+      if (!one.lot.seller.empty()) sellers.insert(one.lot.seller);
+  } else {
+    names.currency = place.supplies.currency.code;
+  }
+  names.sellers = {sellers.begin(), sellers.end()};
+  return names;
+}
+
 void tell_of(Stock& stock, const Records& records, const std::optional<Done>& done) {
   stock.has_records = true;
   if (!done) {
@@ -236,10 +268,15 @@ Reply stocked(const StockRequest& request, const Request& asked, const moulds::L
     note_past(stock);
     if (!place.supplies.have.empty()) {
       const MaterialNames names(place, library);
-      if (auto note = note_on_have(have_left_out(place.supplies, names, *records), asked.terms))
+      stock.not_counted = have_left_out(place.supplies, names, *records);
+      if (auto note = note_on_have(stock.not_counted, asked.terms))
         stock.notes.push_back(std::move(*note));
     }
+  } else {
+    for (const auto& [listed, shelf] : place.supplies.have)
+      if (shelf.amount.whole() > 0) stock.not_counted.push_back(listed);
   }
+  if (request.with_names) stock.names = names_of(place, records, library);
   for (const std::string& name : records::look_alikes(place.folder))
     stock.notes.push_back(
         {Severity::caution, brimwright::quoted(name) +

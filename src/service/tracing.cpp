@@ -76,7 +76,7 @@ class Following {
  private:
   bool add_lot(const StandingLot& lot) {
     if (!known_.insert(lot.lot.id).second) return false;
-    Trail::LotPart part{.of = lot};
+    Trail::LotPart part{.of = lot, .shown = shown_material(lot.lot.material)};
     for (const LotChange& source : records::sources_of_lot(records_, lot.lot.id))
       add_other(part.made_of, source.lot, -source.whole);
     for (LotChange& change : records::changes_of_lot(records_, lot.lot.id)) {
@@ -161,8 +161,7 @@ std::string order_id(const std::string& what, const moulds::Library& library) {
   return order->id.empty() ? "file:" + fs::path(what).filename().string() : order->id;
 }
 
-bool follow_order(Trail& trail, const Records& records, const moulds::Library& library) {
-  const std::string id = order_id(trail.asked, library);
+bool follow_order(Trail& trail, const Records& records, const std::string& id) {
   const auto changes = records::changes_of_order(records, id);
   if (changes.empty()) return false;
   trail.is = "order";
@@ -197,8 +196,9 @@ Reply traced(const TrailRequest& request, const Request& asked, const moulds::Li
     throw UserError({place.folder, ""}, "has no records, so nothing can be followed",
                     "record lots and batches there first");
   Trail trail{.asked = std::string(without_blanks(request.what)), .is = {}, .day = request.today};
+  const auto order = [&] { return request.no_file ? trail.asked : order_id(trail.asked, library); };
   if (!follow_lot(trail, *records) && !follow_batch(trail, *records) &&
-      !follow_order(trail, *records, library))
+      !follow_order(trail, *records, order()))
     refuse(trail, *records);
   return {.document =
               asked.form == Form::json ? reports::trail_json(trail) : reports::trail_text(trail)};

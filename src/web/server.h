@@ -76,13 +76,14 @@ struct ServerSettings {
 ///                                     deleted when another file is removed
 ///   POST /api/removed/forget          {"removed": SECRET}: deletes it -> as /api/removed
 ///   GET  /api/changed?file:F=V&file:G=W ...[&run=F&bench=V
-///                                     &record=V][&wait=S][&tab=T]
+///                                     &record=V][&stock=V][&wait=S][&tab=T]
 ///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
-///                                     "bench": VERSION}: those of the files that are of another
-///                                     version than that, names of nothing that may be read, and,
-///                                     if it is another, the version of what is kept at the bench;
-///                                     at once when there are any, else after S (at most 20, else
-///                                     20) seconds. A second one of the same T ends the first
+///                                     "bench", "record", "stock": VERSION}: those of the files
+///                                     that are of another version than that, names of nothing that
+///                                     may be read, and, if it is another, the version of what is
+///                                     kept at the bench; at once when there are any, else after S
+///                                     (at most 20, else 20) seconds. A second one of the same T
+///                                     ends the first
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there
@@ -148,6 +149,20 @@ struct ServerSettings {
 ///                                     {"record": R}: null takes back. With the id of an act
 ///                                     that was done it changes nothing; where something else than
 ///                                     "seen" is noted by now, it "asks" for "seen"
+///
+///   GET  /api/stock[?names]           {"version": V, "stock": S}: S as `stock FOLDER --json`
+///   prints
+///                                     it, of the folder itself
+///   POST /api/stock/act               {"act": ID of her own, and stock's options without the
+///                                     dashes in front: "bought", "pack", "counted": [...],
+///                                     "sold": [...], "on", "confirmed": [...], ...; "seen":
+///                                     {"g"} | {"pieces"}, what was in sight of the lot that is
+///                                     counted, or of the batch whose pieces change} ->
+///                                     {"stock": S} of what it touched. With the id of an act that
+///                                     was done it changes nothing; where something else than
+///                                     "seen" is there by now, it "asks" for "seen"
+///   GET  /api/trail?of=CODE           {"version": V, "trail": T}: T as `trail FOLDER CODE --json`
+///                                     prints it
 ///
 /// What is kept at the bench lies in the folder's own `.brimwright`, on the disk before the answer.
 /// PATH is the file's whole path, links followed; the folder of uploads is left out of whatever is

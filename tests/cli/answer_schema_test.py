@@ -246,6 +246,8 @@ def of_lots(plain):
         "serves_as": {"Goldmill coconut": "coconut"},
         "lye_solutions": {"jug": {"alkali": "NaOH", "strength": "50 %", "strength_range": ["49 %", "51 %"], "kept_at": "20 °C"}}})
     ask(["stock", at])
+    os.makedirs(f"{folder}/bare", exist_ok=True)
+    yield ["stock", f"{folder}/bare", "--names"]
     acts = [["--bought", "olive", "--pack", "5 kg", "--lot", "OL-1", "--seller", "Oil mill", "--price", "27.50", "--on", "2026-09-01",
              "--best-before", "2026-10-01"], ["--bought", "Goldmill coconut", "--pack", "1 kg", "--lot", "CO-1", "--on", "2026-09-01"],
             ["--bought", "caustic soda", "--pack", "1 kg", "--lot", "NA-1"], ["--made", "jug", "--pack", "1 kg", "--of", "NA-1=500 g", "--lot", "J-1"],
@@ -266,7 +268,7 @@ def of_lots(plain):
         yield ["trail", at, what]
     yield ["quote", f"{at}/plain_bars.run.json"]
     ask(["stock", at, "--take-have"])
-    yield ["stock", at]
+    yield ["stock", at, "--names"]
 
 
 def of_days(plain, spring):
