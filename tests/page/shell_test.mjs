@@ -116,6 +116,7 @@ await run({
         "Moulds",
         "Fats",
         "Tips",
+        "Shelf",
       ]) {
         await to(page, view);
         assert.ok(!page.url().includes(key), view);
@@ -631,6 +632,7 @@ await run({
           "Moulds",
           "Fats",
           "Tips",
+          "Shelf",
         ]) {
           await to(page, view);
           await check_access(page, `${view}, ${colorScheme}`);
@@ -643,7 +645,19 @@ await run({
       await page.emulateMedia({ media: "print", colorScheme: "dark" });
       // A box to tick is left, for a pen.
       const buttons = page.locator("button:visible, select:visible, input:not([type=checkbox]):visible");
-      for (const view of ["weigh", "watch", "money", "mould", "runs", "orders", "formulas", "moulds", "fats", "tips"]) {
+      for (const view of [
+        "weigh",
+        "watch",
+        "money",
+        "mould",
+        "runs",
+        "orders",
+        "formulas",
+        "moulds",
+        "fats",
+        "tips",
+        "shelf",
+      ]) {
         await page.evaluate((hash) => (location.hash = hash), view);
         await page.waitForFunction((name) => document.querySelector("main").dataset.view === name, view);
         const left = await buttons.evaluateAll((all) =>

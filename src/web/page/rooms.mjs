@@ -11,9 +11,10 @@ const uses = {
   drawings: ["documents", "program"],
   forms: ["figures", "drawings", "documents", "program"],
   recording: ["forms", "figures", "documents", "program"],
+  stock: ["forms", "figures", "documents", "program"],
   weighing: ["recording", "forms", "figures", "documents", "program"],
   moulds: ["forms", "figures", "drawings", "documents", "program"],
-  views: ["weighing", "recording", "moulds", "forms", "figures", "drawings", "documents", "program"],
+  views: ["weighing", "recording", "stock", "moulds", "forms", "figures", "drawings", "documents", "program"],
 };
 
 const source = join(dirname(fileURLToPath(import.meta.url)), "source");

@@ -8,7 +8,15 @@ export interface Place {
 }
 
 export const slot_names: Record<FormulaSlot, string> = { pour: "base", pipe: "topping", apart: "formula" };
-const names: string[] = [...list_views, ...run_views, ...Object.values(slot_names), "order", "describing", "chosen"];
+const names: string[] = [
+  ...list_views,
+  ...run_views,
+  ...Object.values(slot_names),
+  "order",
+  "trail",
+  "describing",
+  "chosen",
+];
 
 export const address_of = ({ name, file }: Place): string =>
   `#${name}${file ? `/${file.split("/").map(encodeURIComponent).join("/")}` : ""}`;

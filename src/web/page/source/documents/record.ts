@@ -95,8 +95,10 @@ export function batch_looked_at(): RecordedBatch | undefined {
   return batches.find(({ begun }) => begun.id === chosen) ?? batches.at(-1);
 }
 
+export const remember_chosen = (run: string, batch: string): void => sessionStorage.setItem(chosen_name(run), batch);
+
 export function choose_record(batch: string): void {
-  sessionStorage.setItem(chosen_name(state.record.run), batch);
+  remember_chosen(state.record.run, batch);
   amend_record({ chosen: batch });
   void look_at_record();
 }

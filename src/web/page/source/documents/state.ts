@@ -20,6 +20,7 @@ import { redraw } from "./drawing";
 import type { BesideId, FormulaSlot, Kind, OpenFile, Step } from "./file_types";
 import { run_kind } from "./kinds";
 import type { AtRecord } from "./record_types";
+import type { AtStock } from "./stock_types";
 import type { RunView, View } from "./views";
 
 /** What could make a soap that burns, or burn her. */
@@ -191,6 +192,7 @@ interface State {
 
   bench: AtBench;
   record: AtRecord;
+  stock: AtStock;
   whip_today?: WhipToday;
 
   mould?: MouldDraft;
@@ -251,6 +253,7 @@ const current: State = {
   list_told: "",
   bench: { run: "", batches: [], complaints: [], acts: [] },
   record: { run: "", batches: [], acts: [] },
+  stock: { forms: [] },
   new_formula: { name: "", copied: "" },
   new_order: "",
   printing: {

@@ -10,6 +10,7 @@ import {
 } from "../program/api";
 import { bench_known, look_at_bench } from "./bench";
 import { look_at_record, record_known } from "./record";
+import { look_at_stock, stock_known } from "./stock";
 import type { OpenFile } from "./file_types";
 import { read_studio } from "./beside";
 import { read_formulas } from "./formulas";
@@ -88,6 +89,7 @@ const names_now = (): string =>
     [...known_beside().keys()],
     at_bench_now()?.run ?? null,
     record_known() ?? null,
+    stock_known() ?? null,
   ]);
 
 async function look(hurried: AbortController): Promise<void> {
@@ -96,9 +98,13 @@ async function look(hurried: AbortController): Promise<void> {
   const [open, beside] = [open_now(), known_beside()];
   const of_both = new Map([...beside, ...open]);
   const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
-  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both, at_bench_now());
+  const changes =
+    is_one && !is_away()
+      ? await awaited(of_both, hurried)
+      : await changes_now(of_both, { bench: at_bench_now(), stock: stock_known() });
   if (changes.bench !== undefined) await look_at_bench();
   if (changes.record !== undefined) await look_at_record();
+  if (changes.stock !== undefined) await look_at_stock();
   leave_out(changes.unreadable);
   await look_at_open(open, changes);
   const changed = changed_beside(beside, is_one ? changes : await changes_now(beside));
@@ -112,7 +118,7 @@ async function awaited(known: Versions, hurried: AbortController): Promise<Chang
     if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
   }, glance_ms);
   try {
-    return await next_changes(known, at_bench_now(), hurried.signal);
+    return await next_changes(known, { bench: at_bench_now(), stock: stock_known() }, hurried.signal);
   } finally {
     window.clearInterval(glance);
   }

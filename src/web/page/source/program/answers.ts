@@ -4306,9 +4306,14 @@ export interface StockList {
    */
   pieces: PiecesInStock[];
   /**
+   * What the studio's "have" lists and no lot has yet: it can be taken over.
+   */
+  not_counted: string[];
+  /**
    * What goes with the list.
    */
   notes: Remark[];
+  names?: NamesInStock;
 }
 /**
  * Its lots in the order in which they are taken.
@@ -4401,9 +4406,17 @@ export interface PiecesInStock {
    */
   batch: string;
   /**
+   * Which no other batch has, whatever its code.
+   */
+  id: string;
+  /**
    * For people.
    */
   run: string;
+  /**
+   * The run's file.
+   */
+  file: string;
   /**
    * A day.
    */
@@ -4448,6 +4461,27 @@ export interface PiecesInStock {
    * Null where they are for sale.
    */
   why_not: string | null;
+}
+/**
+ * What is called how there; only where it was asked.
+ */
+export interface NamesInStock {
+  /**
+   * Of a price without one; null: none is known.
+   */
+  currency: string | null;
+  /**
+   * Of the studio, of its runs and formulas.
+   */
+  materials: string[];
+  /**
+   * Lye solutions and blends of the studio.
+   */
+  made_ahead: string[];
+  /**
+   * Of the studio and of its lots.
+   */
+  sellers: string[];
 }
 /**
  * The answer of `trail --json`: a lot, a batch or an order, followed both ways.
@@ -4531,6 +4565,10 @@ export interface TrailLot {
   holds: StockAmount;
   left: StockAmount;
   /**
+   * The material, for people.
+   */
+  shown_as: string;
+  /**
    * Lots that she made it of.
    */
   from_lots: OtherLot[];
@@ -4579,6 +4617,10 @@ export interface TrailBatch {
    * Its code.
    */
   batch: string;
+  /**
+   * Which no other batch has, whatever its code.
+   */
+  id: string;
   /**
    * For people.
    */

@@ -199,6 +199,7 @@ export interface Changes {
   unreadable: string[]; // names of nothing that may be read
   bench?: string; // another version of what is kept of the run's batches
   record?: string; // likewise of what is recorded beside the run
+  stock?: string; // and of what is recorded in the folder itself
 }
 
 /** What is known of the batches of a run. */
@@ -208,12 +209,17 @@ export interface KnownBench {
   record?: string; // the version of what is recorded of them
 }
 
-const bench_and_version = (bench?: KnownBench): string =>
-  bench
-    ? `&run=${encodeURIComponent(bench.run)}&bench=${encodeURIComponent(bench.version)}${
-        bench.record === undefined ? "" : `&record=${encodeURIComponent(bench.record)}`
-      }`
-    : "";
+/** What is known of what the program keeps. */
+export interface KnownKept {
+  bench?: KnownBench;
+  stock?: string; // the version of what is recorded in the folder itself
+}
+
+const and = (name: string, value?: string): string =>
+  value === undefined ? "" : `&${name}=${encodeURIComponent(value)}`;
+
+const kept_and_versions = ({ bench, stock }: KnownKept): string =>
+  `${and("run", bench?.run)}${and("bench", bench?.version)}${and("record", bench?.record)}${and("stock", stock)}`;
 
 /** Three quarters of the head that the program puts up with. */
 const longest_address = 12_000;
@@ -222,14 +228,14 @@ const file_and_version = ([file, version]: [string, string | null]): string =>
   `&${encodeURIComponent(`file:${file}`)}=${version ?? ""}`;
 
 /** Those that are of another version than is known, as they are now. */
-export async function changes_now(known: Versions, known_bench?: KnownBench): Promise<Changes> {
+export async function changes_now(known: Versions, kept: KnownKept = {}): Promise<Changes> {
   const all: Changes = { changed: {}, unreadable: [] };
-  const path = `/api/changed?wait=0${bench_and_version(known_bench)}`;
+  const path = `/api/changed?wait=0${kept_and_versions(kept)}`;
   for (const part of parted(known)) {
-    const { changed, unreadable, bench, record } = await json<Changes>("GET", path + part);
+    const { changed, unreadable, bench, record, stock } = await json<Changes>("GET", path + part);
     Object.assign(all.changed, changed);
     all.unreadable.push(...unreadable);
-    Object.assign(all, { bench, record });
+    Object.assign(all, { bench, record, stock });
   }
   return all;
 }
@@ -250,15 +256,11 @@ export const longest_wait_ms = 20_000;
  * The same as soon as there is one, or after a while none. It ends one that waits still. More than an address holds are
  * looked at in turn, without waiting.
  */
-export async function next_changes(
-  known: Versions,
-  known_bench: KnownBench | undefined,
-  given_up: AbortSignal,
-): Promise<Changes> {
+export async function next_changes(known: Versions, kept: KnownKept, given_up: AbortSignal): Promise<Changes> {
   const [part, ...more] = parted(known);
-  if (more.length) return changes_now(known, known_bench);
+  if (more.length) return changes_now(known, kept);
   const wait = `wait=${longest_wait_ms / 1000}&tab=${this_tab}`;
-  const path = `/api/changed?${wait}${bench_and_version(known_bench)}${part}`;
+  const path = `/api/changed?${wait}${kept_and_versions(kept)}${part}`;
   return json<Changes>("GET", path, undefined, undefined, given_up);
 }
 

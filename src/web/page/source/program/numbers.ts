@@ -118,6 +118,15 @@ export function weight(units: Units, one: Weighed, towards: Rounded = "nearest")
 export const mass = (units: Units, grams: number, decimals = 1, towards: Rounded = "nearest"): Shown =>
   weight(units, { g: grams, scale_step_g: 10 ** -decimals }, towards);
 
+/** So much of a material, never shown as more than there is: large amounts in kilograms and pounds. */
+export function in_stock(units: Units, { g = 0, pieces }: { g?: number; pieces?: number }): string {
+  if (pieces !== undefined) return `${pieces} ${pieces === 1 ? "piece" : "pieces"}`;
+  const shown = (unit: number) => without_zeros(rounded(g, unit, 3, "down"));
+  const pound = 16 * gram_per_ounce;
+  const metric = g < 1000 ? `${shown(1)} g` : `${shown(1000)} kg`;
+  return both(chosen(units, metric, g < pound ? `${shown(gram_per_ounce)} oz` : `${shown(pound)} lb`));
+}
+
 export function volume(units: Units, ml: number, decimals = 1): Shown {
   return chosen(units, `${plain(ml, decimals)} ml`, `${plain(ml / ml_per_fluid_ounce, 2)} US fl oz`);
 }

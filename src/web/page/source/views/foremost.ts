@@ -15,7 +15,8 @@ interface Told {
 }
 
 function told(): Told[] {
-  const is_elsewhere = is_list(state.view) || state.view === "order" || tried_now() === "apart";
+  const is_elsewhere =
+    is_list(state.view) || state.view === "order" || state.view === "trail" || tried_now() === "apart";
   const of_run = state.dangers.run.map(({ text }) => ({
     from: is_elsewhere ? `In the run "${String(state.run.now.name ?? state.run.file)}": ` : "",
     text,

@@ -19,6 +19,8 @@ import { orders_list } from "./orders_list";
 import { rail } from "./rail";
 import { run_view } from "./run_view";
 import { runs_list } from "./runs_list";
+import { shelf_view } from "../stock/shelf_view";
+import { trail_view } from "../stock/trail_view";
 import { steps } from "./steps";
 import { tips_list } from "./tips_list";
 import { begin_here, keep_address, put_address, wire_history } from "./where";
@@ -35,7 +37,7 @@ function page(): TemplateResult {
       id="main"
       tabindex="-1"
       data-view=${view}
-      class=${state.is_old && !is_list(view) && view !== "order" ? "old-now" : ""}
+      class=${state.is_old && !is_list(view) && view !== "order" && view !== "trail" ? "old-now" : ""}
     >
       ${
         fault
@@ -55,6 +57,7 @@ const lists: Record<ListView, () => TemplateResult> = {
   moulds: moulds_list,
   fats: fats_list,
   tips: tips_list,
+  shelf: shelf_view,
 };
 
 function looked_at(): TemplateResult | typeof nothing {
@@ -63,6 +66,7 @@ function looked_at(): TemplateResult | typeof nothing {
   if (is_list(view)) return lists[view]();
   if (view === "formula") return formula_view();
   if (view === "order") return order_view();
+  if (view === "trail") return trail_view();
   if (fault) return nothing;
   return html`<h1>Brimwright</h1>
     <p>Reading the runs of this folder ...</p>`;

@@ -9,6 +9,7 @@ import { leave_draft } from "../documents/mould_draft";
 import { measure_own_moulds } from "../documents/own_moulds";
 import { open_order } from "../documents/order_opening";
 import { state, update } from "../documents/state";
+import { look_at_stock, remember_forms, show_trail } from "../documents/stock";
 import { unsaved_copies } from "../documents/unsaved";
 import { is_list, is_of_run, type View } from "../documents/views";
 import { leave_mould, open_mould } from "../moulds/chosen_mould";
@@ -21,12 +22,13 @@ export interface Held extends Place {
 }
 
 export function place_now(): Held | undefined {
-  const { view, run, order, formula_of, formulas, mould, chosen_mould } = state;
+  const { view, run, order, formula_of, formulas, mould, chosen_mould, stock } = state;
   if (view === "reading") return undefined;
   if (is_of_run(view)) return { name: view, file: run.file, of: run };
   if (view === "moulds" && mould) return { name: "describing", file: mould.open.id, of: mould };
   if (view === "moulds" && chosen_mould) return { name: "chosen", file: chosen_mould.file, of: chosen_mould };
   if (view === "order") return { name: view, file: order?.open.file, of: order };
+  if (view === "trail") return { name: view, file: stock.trail?.of };
   if (view !== "formula") return { name: view };
   if (formula_of === "apart") return { name: "formula", file: formulas.apart?.file, of: formulas.apart };
   return { name: slot_names[formula_of], file: run.file, of: run };
@@ -57,6 +59,7 @@ async function open_view(name: string, file = ""): Promise<void> {
   }
   if (name === slot_names.apart) return open_formula_file(file);
   if (name === "order") return open_order(file);
+  if (name === "trail" && file) return show_trail(file);
   await open_list(name, file);
 }
 
@@ -80,7 +83,13 @@ async function open_list(name: string, file: string): Promise<void> {
   const described = unsaved_copies(mould_kind).find((one) => one.id === file);
   if (name === "describing" && described) await go_on_with_draft(described);
   if (name === "chosen") open_mould(file);
+  if (name === "shelf") open_shelf();
   void read_files();
+}
+
+function open_shelf(): void {
+  remember_forms();
+  void look_at_stock();
 }
 
 async function read_files(): Promise<void> {

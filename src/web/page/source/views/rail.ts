@@ -16,6 +16,7 @@ const lists: Record<ListView, string> = {
   moulds: "Moulds",
   fats: "Fats",
   tips: "Tips",
+  shelf: "Shelf",
 };
 
 /** Each with its sign, a line drawn on a square of 24. */
@@ -143,7 +144,10 @@ const is_not_noted = (): boolean =>
 const is_missing = (): boolean => state.complaint !== undefined && !state.complaint.is_fault;
 
 function to_view(view: View, name: string, inside: TemplateResult): TemplateResult {
-  const is_here = state.view === view || (state.view === "order" && view === "orders");
+  const is_here =
+    state.view === view ||
+    (state.view === "order" && view === "orders") ||
+    (state.view === "trail" && view === "shelf");
   return html`<button
     type="button"
     aria-label=${name}

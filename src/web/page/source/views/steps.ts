@@ -17,6 +17,7 @@ interface Steps {
 
 export function steps(): Steps {
   const { view, mould, order, past, future } = state;
+  if (view === "shelf" || view === "trail") return {}; // a count puts right what was recorded
   if (view === "moulds" && mould) return among(mould, undo_draft, redo_draft);
   const held = is_list(view) ? held_now() : undefined;
   if (held) return among({ past: steps_of(held, past), future: steps_of(held, future) }, undo, redo);
