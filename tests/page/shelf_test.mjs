@@ -90,7 +90,8 @@ function stocked(serving) {
     asked(serving, "note", plain, "--batch-code", code, ...values.flatMap((one) => ["--set", one]));
   const tested = ["tested=pass", "tested_how=phenolphthalein: clear", `ready_on=${ago(5)}`];
   note(codes[0], "pieces.made=24", "pieces.rejected=1", ...tested);
-  note(codes[1], "pieces.made=24", ...tested);
+  note(codes[1], "pieces.made=24", ...tested.slice(0, 2));
+  asked(serving, "note", plain, "--batch-code", codes[1], "--set", `ready_on=${ago(5)}`, "--confirmed", ago(5));
   note(codes[2], "pieces.made=24");
   return codes;
 }
