@@ -127,6 +127,8 @@ inline constexpr auto note_examples =
     "  brimwright note may.run.json --batch 1\n"
     "  brimwright note may.run.json --batch 1 --set base.made=\"1766 g\" \\\n"
     "      --set topping.cup=\"61 g\" --set pieces.rejected=1\n"
+    "  brimwright note may.run.json --batch 1 \\\n"
+    "      --set weighed.pour.fats.olive=\"1010 g\"\n"
     "  brimwright note may.run.json --batch-code 2026-12-01A \\\n"
     "      --set cured.2026-12-29=\"12 pieces, 1040 g\"\n"
     "  brimwright note may.run.json --batch 1 --set tested_how=\"phenolphthalein: clear\" \\\n"

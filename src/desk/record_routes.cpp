@@ -56,7 +56,8 @@ std::vector<std::string> texts_at(const Fields& fields, const std::string& key) 
 void count_noted(Json& record) {
   for (Json& batch : record["batches"]) {
     std::size_t noted = batch["cured"].size();
-    for (const Json& blank : batch["blanks"]) noted += blank.contains("noted") ? 1 : 0;
+    for (const char* list : {"blanks", "rows"})
+      for (const Json& blank : batch[list]) noted += blank.contains("noted") ? 1 : 0;
     batch["noted"] = noted;
   }
 }
@@ -71,6 +72,7 @@ void leave_out_others(Json& record, const std::string& chosen) {
     if (i == shown) continue;
     batches[i].erase("blanks");
     batches[i].erase("cured");
+    batches[i].erase("rows");
   }
 }
 
@@ -140,6 +142,7 @@ DeskAnswer Desk::note(const DeskRequest& request, Budget budget) const {
   note.act = fields.uuid("act");
   note.code = fields.optional_text("code");
   note.confirmed = texts_at(fields, "confirmed");
+  note.beyond_stock = texts_at(fields, "beyond-stock");
   if (const auto set = fields.optional_object("set"))
     for (const std::string& key : set->keys()) note.set.push_back(key + "=" + note_at(*set, key));
   if (const auto seen = fields.optional_object("seen"))

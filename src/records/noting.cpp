@@ -8,8 +8,10 @@
 #include "records/notes.h"
 #include "records/records.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <utility>
 
 namespace brimwright::records {
 namespace {
@@ -52,7 +54,11 @@ void take_weighing_back(Records& records, const Batch& batch, const std::string&
 
 void note(Records& records, const Batch& batch, const std::vector<Note>& changes,
           const Noting& noting) {
-  const auto blanks = blanks_in(plan_of(records, batch), batch.number);
+  const std::string plan = plan_of(records, batch);
+  auto blanks = blanks_in(plan, batch.number);
+  if (std::any_of(changes.begin(), changes.end(),
+                  [](const Note& change) { return change.key.starts_with(weighed_prefix); }))
+    for (Blank& row : rows_in(plan, batch.number)) blanks.push_back(std::move(row));
   NoteChecks checks(batch, blanks, notes_of(records, batch), noting);
   const auto kept = checks.checked(changes);
   told(records.path(), [&] {

@@ -29,6 +29,16 @@ Json blank_json(const records::Blank& blank, const records::Notes& notes) {
   return json;
 }
 
+Json row_json(const records::Blank& row, const records::Notes& notes) {
+  Json json = {{"key", row.key},   {"of", row.of},     {"words", row.words},
+               {"role", row.role}, {"unit", row.unit}, {"planned", row.planned}};
+  if (const auto at = notes.all.find(row.key); at != notes.all.end()) {
+    json["noted"] = at->second.value;
+    json["noted_at"] = at->second.noted_at;
+  }
+  return json;
+}
+
 Json weighings_json(const std::vector<records::Weighing>& weighings) {
   Json json = Json::array();
   for (const auto& weighing : weighings)
@@ -50,6 +60,13 @@ Json begun_json(const records::Batch& batch) {
   return json;
 }
 
+Json remarks_json(const std::vector<Remark>& remarks) {
+  Json json = Json::array();
+  for (const auto& remark : remarks)
+    json.push_back({{"severity", name_of(remark.severity)}, {"text", remark.text}});
+  return json;
+}
+
 Json batch_json(const NotedBatch& noted) {
   Json json = {{"number", noted.number},
                {"begun", noted.batch ? begun_json(*noted.batch) : Json(nullptr)},
@@ -59,6 +76,9 @@ Json batch_json(const NotedBatch& noted) {
   json["blanks"] = Json::array();
   for (const auto& blank : noted.blanks) json["blanks"].push_back(blank_json(blank, noted.notes));
   json["cured"] = weighings_json(noted.weighings);
+  json["rows"] = Json::array();
+  for (const auto& row : noted.rows) json["rows"].push_back(row_json(row, noted.notes));
+  json["as_weighed"] = remarks_json(noted.as_weighed);
   return json;
 }
 
@@ -69,9 +89,7 @@ std::string note_json(const NoteReport& report) {
   json["id"] = report.id.empty() ? Json(nullptr) : Json(report.id);
   json["run_batches"] = report.in_all ? Json(*report.in_all) : Json(nullptr);
   json["done"] = report.done;
-  json["remarks"] = Json::array();
-  for (const auto& remark : report.remarks)
-    json["remarks"].push_back({{"severity", name_of(remark.severity)}, {"text", remark.text}});
+  json["remarks"] = remarks_json(report.remarks);
   json["batches"] = Json::array();
   for (const auto& batch : report.batches) json["batches"].push_back(batch_json(batch));
   return json_document(json);

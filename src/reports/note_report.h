@@ -19,9 +19,11 @@ struct NotedBatch {
   std::optional<records::Batch> batch = {};  // nothing where it has not been begun
   std::optional<std::string> reserved = {};  // the code that waits for its next making
   std::vector<records::Blank> blanks = {};   // as frozen, or by today's plan
+  std::vector<records::Blank> rows = {};     // what it weighs, once it is begun
   records::Notes notes = {};
   std::vector<records::Weighing> weighings = {};
   records::ForSale for_sale = {};
+  std::vector<Remark> as_weighed = {};  // what comes of its lye by weights that were not planned
 };
 
 /// What `note` answers.

@@ -59,6 +59,21 @@ std::string rows_of(const NotedBatch& noted, bool is_form) {
   return rows == 0 ? "  Nothing is noted of it yet.\n" : table.text();
 }
 
+/// What was weighed where it was not what was planned, and all that may be, where all is shown.
+std::string weighed_rows(const NotedBatch& noted, bool is_form) {
+  TextTable table({Side::left, Side::left, Side::left, Side::left});
+  table.row({"key", "weighed", "planned", "really"});
+  table.rule();
+  bool has_any = false;
+  for (const auto& row : noted.rows) {
+    const std::string value = noted_value(row, noted);
+    if (!is_form && value.empty()) continue;
+    has_any = true;
+    table.row({row.key, on_one_line(row.words), row.planned, value});
+  }
+  return has_any ? "\n" + table.text() : "";
+}
+
 std::string remarks_text(const std::vector<Remark>& remarks) {
   std::string text;
   for (const auto& remark : remarks)
@@ -94,7 +109,8 @@ std::string note_text(const NoteReport& report) {
   text += on_one_line(report.run) + "\n";
   if (report.batches.empty()) text += "  No batch of it has been begun.\n";
   for (const NotedBatch& noted : report.batches)
-    text += "\n" + head_of(noted) + "\n" + rows_of(noted, report.is_form) + sale_line(noted);
+    text += "\n" + head_of(noted) + "\n" + rows_of(noted, report.is_form) +
+            weighed_rows(noted, report.is_form) + remarks_text(noted.as_weighed) + sale_line(noted);
   const std::string left = left_to_begin(report);
   return text + (left.empty() ? "" : "\n" + left);
 }

@@ -4,6 +4,7 @@
 #include "units/quantity.h"
 #include "units/rounded_text.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -42,6 +43,7 @@ struct WeighOutRow {
   Mass set_aside = {};               // of `mass`: in a cup of its own
   std::optional<Mass> running = {};  // in the vessel then, where it is weighed into one
   std::string running_shown = {};    // on the scale that the vessel stands on
+  std::optional<std::size_t> ingredient = {};  // of the batter's weighing: its place there
 };
 
 /// A jug, a pot or a row of cups that is weighed out in one go.

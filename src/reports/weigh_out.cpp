@@ -185,6 +185,8 @@ class Listing {
   WeighOutRow row_in(const Mixed& mixed, const Ingredient& ingredient) const {
     const auto& formula = mixed.batter.formula;
     WeighOutRow row = ingredient_row(ingredient, key_of(ingredient), role_of(ingredient, formula));
+    const auto& all = mixed.batter.tally.weighing.ingredients;
+    row.ingredient = static_cast<std::size_t>(&ingredient - all.data());
     if (ingredient.set_aside > Mass{})
       note(row, "set " + on_scale(ingredient.set_aside, run_.scales.fine.step) +
                     " of it aside for the colours");

@@ -10,10 +10,13 @@ reports::NotedBatch NotedBatches::of(const records::Batch& batch) {
   Plan& plan = plan_of(batch);
   if (!plan.blanks.contains(batch.number))
     plan.blanks[batch.number] = records::blanks_in(plan.answer, batch.number);
+  if (!plan.rows.contains(batch.number))
+    plan.rows[batch.number] = records::rows_in(plan.answer, batch.number);
   reports::NotedBatch noted{.number = batch.number,
                             .batch = batch,
                             .reserved = records::reserved_code(records_, batch.run, batch.number),
                             .blanks = plan.blanks[batch.number],
+                            .rows = plan.rows[batch.number],
                             .notes = records::notes_of(records_, batch),
                             .weighings = records::weighings_of(records_, batch)};
   noted.for_sale = records::for_sale(noted.notes, today_);

@@ -27,7 +27,8 @@ class NotedBatches {
   struct Plan {
     std::string answer;
     std::int64_t in_all = 0;
-    std::map<std::int64_t, std::vector<records::Blank>> blanks = {};  // by the batch's number
+    std::map<std::int64_t, std::vector<records::Blank>> blanks = {},  // by the batch's number
+        rows = {};
   };
   Plan& plan_of(const records::Batch& batch);
 

@@ -7,6 +7,7 @@
 #include "reports/note_report.h"
 #include "reports/plan_report.h"
 #include "schemas/tidying.h"
+#include "service/actual_weights.h"
 #include "service/freezing.h"
 #include "service/lot_taking.h"
 #include "service/noted_batches.h"
@@ -31,6 +32,7 @@ using records::Records;
 using Json = nlohmann::ordered_json;
 
 constexpr std::int64_t most_batches = 1'000'000;
+constexpr auto more_lye = "lye-heavy";     // confirms that more lye was weighed than planned
 constexpr std::chrono::days long_ago{60};  // a batch begun before that may be a slip of the year
 
 std::chrono::sys_days day_of(const std::string& text, const Place& where) {
@@ -85,6 +87,10 @@ class Desk {
   Batch batch_with_id(const Records& records) const;
   void check_code_of_file(const Batch& batch) const;
   void note(Records& records, const Batch& batch);
+  std::vector<records::Note> weights() const;
+  void weigh_otherwise(Records& records, const Batch& batch, bool is_meant);
+  static void ask_about_lye(const AsWeighed& told, const records::Note& said);
+  reports::NotedBatch shown_of(const Records& records, NotedBatches& noted, const Batch& batch);
   void refuse_begun(const Records& records) const;
   void refuse_other_weights(const FrozenPlan& frozen) const;
   void ask_about_unseen(const Records& records, const Batch& batch) const;
@@ -123,9 +129,9 @@ void Desk::refuse_what_does_not_go_together() {
   if (request_.again && !request_.begin && !request_.reserve)
     needs("again", terms_.say({"begin"}) + " or " + terms_.say({"reserve"}));
   if (request_.on && !request_.begin) needs("on", terms_.say({"begin"}));
-  if (!request_.lots.empty() && !request_.begin) needs("lot", terms_.say({"begin"}));
-  if (!request_.beyond_stock.empty() && !request_.begin)
-    needs("beyond-stock", terms_.say({"begin"}));
+  const bool takes_lots = request_.begin || !weights().empty();
+  if (!request_.lots.empty() && !takes_lots) needs("lot", terms_.say({"begin"}));
+  if (!request_.beyond_stock.empty() && !takes_lots) needs("beyond-stock", terms_.say({"begin"}));
 }
 
 std::int64_t Desk::read_batch_number(const std::string& typed) const {
@@ -358,11 +364,63 @@ void Desk::note(Records& records, const Batch& batch) {
                     brimwright::quoted(confirmed.front()) + " is nothing that was asked about",
                     "leave it out");
   if (asked_.changes.empty()) return;
+  const bool is_lye_meant = !weights().empty() && std::erase(confirmed, more_lye) > 0;
   records::note(records, batch, asked_.changes,
                 {.today = request_.today,
                  .noted_at = request_.now,
                  .confirmed = std::move(confirmed),
                  .confirmed_at = terms_.place("confirmed")});
+  weigh_otherwise(records, batch, is_lye_meant);
+}
+
+/// Of what is noted, what was weighed otherwise than planned.
+std::vector<records::Note> Desk::weights() const {
+  std::vector<records::Note> weights;
+  for (const records::Note& change : asked_.changes)
+    if (change.key.starts_with(records::weighed_prefix)) weights.push_back(change);
+  return weights;
+}
+
+/// Lots lose what was used; more lye than was planned is never recorded unasked.
+void Desk::weigh_otherwise(Records& records, const Batch& batch, bool is_meant) {
+  const auto changes = weights();
+  if (changes.empty()) return;
+  std::vector<std::string> keys;
+  const records::Note* said = nullptr;
+  for (const records::Note& change : changes) {
+    keys.push_back(change.key);
+    if (!change.value.empty()) said = &change;
+  }
+  const LotWishes wishes =
+      request_.begin ? LotWishes{} : LotWishes{request_.lots, request_.beyond_stock};
+  for (Remark& remark :
+       use_as_weighed(records, batch, keys, request_.file, library_, wishes, terms_))
+    report_.remarks.push_back(std::move(remark));
+  const AsWeighed told = as_weighed(records, batch, records::notes_of(records, batch),
+                                    request_.file, library_, caller_);
+  if (told.has_more_lye && said != nullptr && !is_meant) ask_about_lye(told, *said);
+  report_.remarks.insert(report_.remarks.end(), told.remarks.begin(), told.remarks.end());
+}
+
+void Desk::ask_about_lye(const AsWeighed& told, const records::Note& said) {
+  std::string problem;
+  for (const Remark& remark : told.remarks) problem += (problem.empty() ? "" : " ") + remark.text;
+  if (problem.ends_with('.')) problem.pop_back();
+  throw Question({.file = said.where.file,
+                  .field = said.where.field,
+                  .asks = "confirmed",
+                  .problem = problem,
+                  .remedy = Words("correct the weight, or if it was weighed so, give ") +
+                            Answer{"confirmed", more_lye} + " with it",
+                  .choices = {{{{"confirmed", more_lye}}}}});
+}
+
+reports::NotedBatch Desk::shown_of(const Records& records, NotedBatches& noted,
+                                   const Batch& batch) {
+  reports::NotedBatch shown = noted.of(batch);
+  shown.as_weighed =
+      as_weighed(records, batch, shown.notes, request_.file, library_, caller_).remarks;
+  return shown;
 }
 
 void Desk::change() {
@@ -399,7 +457,8 @@ void Desk::tell_noted(const Batch& batch) {
 
 void Desk::show(const Records& records, const Batch& batch) {
   report_.is_form = true;
-  report_.batches.push_back(NotedBatches(records, request_.today).of(batch));
+  NotedBatches noted(records, request_.today);
+  report_.batches.push_back(shown_of(records, noted, batch));
 }
 
 /// By today's plan, of a batch that has not been begun.
@@ -423,7 +482,7 @@ void Desk::look() {
   if (!records) return;
   NotedBatches noted(*records, request_.today);
   for (const Batch& batch : batches_of(*records, run_)) {
-    report_.batches.push_back(noted.of(batch));
+    report_.batches.push_back(shown_of(*records, noted, batch));
     report_.in_all = noted.in_all(batch);
   }
 }

@@ -145,7 +145,8 @@ struct ServerSettings {
 ///                                     not its mark
 ///   POST /api/record/note             {"run", "batch": ID, "act": ID of her own, "set": {KEY: TEXT
 ///   | null},
-///                                     "seen": {KEY: TEXT | null}, "confirmed": [...], "code"} ->
+///                                     "seen": {KEY: TEXT | null}, "confirmed": [...], "code",
+///                                     "beyond-stock": [...]} ->
 ///                                     {"record": R}: null takes back. With the id of an act
 ///                                     that was done it changes nothing; where something else than
 ///                                     "seen" is noted by now, it "asks" for "seen"

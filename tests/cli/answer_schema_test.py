@@ -436,6 +436,7 @@ def of_records():
     yield ["note", run, "--batch", "1", "--begin", "--again"]
     yield ["note", nameless, "--begin"]
     yield ["note", run, "--batch", "1", "--set", "base.made=1766 g", "--set", f"cured.{datetime.date.today()}=12 pieces, 1040 g"]
+    yield ["note", run, "--batch", "1", "--set", "weighed.pour.lye.naoh=1 g", "--confirmed", "1 g"]
     yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={datetime.date.today()}",
            "--confirmed", str(datetime.date.today())]
     yield ["plan", run]

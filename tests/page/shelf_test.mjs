@@ -345,6 +345,40 @@ await run({
       assert.deepEqual(stock(serving).not_counted, []);
     }),
 
+  "what was weighed otherwise than planned is taken from its lot, and more lye is shouted before it is noted": () =>
+    on_shelf(async (page, serving, [, , last]) => {
+      const weight = (key) =>
+        serving.printed("note", plain, "--batch-code", last).batches[0].rows.find((one) => one.key === key);
+      const [olive, alkali] = ["weighed.pour.fats.olive", "weighed.pour.lye.naoh"];
+      const planned = Number.parseFloat(weight(alkali).planned);
+      const before = { olive: lot(serving, "OL-13").left.g, alkali: lot(serving, "NA-1").left.g };
+      await button(batch(page, last), `Its record: ${last}`).click();
+      await button(main(page), "Another weight than planned").click();
+      const blank = (key) => page.locator(`.blank[data-key="${key}"]`);
+      const type = async (key, text) => {
+        await blank(key).locator("input").fill(text);
+        await blank(key).locator("input").press("Tab");
+      };
+      await type(olive, String(Number.parseFloat(weight(olive).planned) + 6));
+      await blank(olive).locator(".stands.kept").waitFor();
+      assert.equal(lot(serving, "OL-13").left.g, before.olive - 6);
+      await type(alkali, String(planned * 1.2));
+      await blank(alkali).locator(".alarm", { hasText: "LYE-HEAVY" }).waitFor();
+      await check_access(page, "more lye than planned");
+      assert.equal(lot(serving, "NA-1").left.g, before.alkali, "what is asked about is taken");
+      await blank(alkali)
+        .getByRole("button", { name: /^It is so/ })
+        .click();
+      await page.locator(".record .alarm", { hasText: "LYE-HEAVY" }).first().waitFor();
+      await blank(alkali).locator(".stands.kept").waitFor();
+      assert.equal(lot(serving, "NA-1").left.g, before.alkali - planned * 0.2);
+      await type(alkali, "");
+      await blank(alkali).locator(".stands").waitFor({ state: "detached" });
+      assert.equal(lot(serving, "NA-1").left.g, before.alkali);
+      await button(main(page), "What is in it").click();
+      await page.locator("h1", { hasText: `What is in ${last}` }).waitFor();
+    }),
+
   "by the keyboard alone, and what is done is where the keyboard goes on": () =>
     on_shelf(async (page, serving) => {
       await button(row(page, "NaOH:NA-1"), "Counted: lot NA-1").focus();

@@ -1,1 +1,1 @@
-import{R as o}from"./chunk-6KEALQGP.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-EAUYDHOL.js"));
+import{R as o}from"./chunk-6KEALQGP.js";var s=150,t=new Promise(e=>setTimeout(e,s));Promise.race([o,t]).then(()=>import("./main-4SQ5QQUU.js"));

@@ -1,6 +1,6 @@
 // What really happened: the records of the run's batches are the program's, and the same in every tab and on the command
 // line. What is typed is shown at once, and sent until the program has it; what it refuses stays in its field.
-import { Refused, wording } from "../program/api";
+import { Refused, wording, type Choice } from "../program/api";
 import {
   note_in_record,
   read_record,
@@ -20,7 +20,7 @@ import {
   put_note,
   waiting_notes,
 } from "./record_acts";
-import type { AtRecord, NoteAct } from "./record_types";
+import type { AtRecord, NoteAct, Refusal } from "./record_types";
 import { state, update } from "./state";
 
 const retry_ms = 2000;
@@ -114,11 +114,11 @@ export const weighing_words = ({ pieces, written }: Pick<Weighing, "pieces" | "w
   `${pieces} ${pieces === 1 ? "piece" : "pieces"}, ${written}`;
 
 /** What is noted in a blank, or of a weighing on its day. */
-export function noted_in({ blanks, cured }: RecordedBatch, key: string): string {
+export function noted_in({ blanks, cured, rows }: RecordedBatch, key: string): string {
   const day = /^cured\.(.+)$/.exec(key)?.[1];
   const weighing = day && cured?.find(({ on }) => on === day);
   if (day) return weighing ? weighing_words(weighing) : "";
-  return blanks?.find((one) => one.key === key)?.noted ?? "";
+  return [...(blanks ?? []), ...(rows ?? [])].find((one) => one.key === key)?.noted ?? "";
 }
 
 export interface TypedNote {
@@ -153,7 +153,11 @@ export const note_at_once = (batch: RecordedBatch, key: string, value: string): 
 export function insist(act: NoteAct): void {
   const { refused, value } = act;
   if (!refused) return;
-  const answer = refused.is_asked ? { confirmed: [value] } : { seen: refused.noted ?? act.seen };
+  const { answers = { confirmed: value } } = refused;
+  const more = (said: string[] = [], one?: string) => (one === undefined ? said : [...said, one]);
+  const answer = refused.is_asked
+    ? { confirmed: more(act.confirmed, answers.confirmed), beyond: more(act.beyond, answers.beyond) }
+    : { seen: refused.noted ?? act.seen };
   change_note(act.id, { ...answer, refused: undefined });
   draw_notes();
   void send_notes();
@@ -188,7 +192,7 @@ const run_of = ({ batch, run }: NoteAct): string =>
   state.record.batches.some(({ begun }) => begun.id === batch) ? state.record.run : run;
 
 async function is_sent(act: NoteAct): Promise<boolean> {
-  const { id, batch, key, value, seen, confirmed } = act;
+  const { id, batch, key, value, seen, confirmed, beyond } = act;
   const run = run_of(act);
   change_note(id, { was_sent: true });
   try {
@@ -199,6 +203,7 @@ async function is_sent(act: NoteAct): Promise<boolean> {
       set: { [key]: value || null },
       seen: { [key]: seen || null },
       confirmed,
+      "beyond-stock": beyond,
     });
     drop_notes((one) => one.id === id);
     is_there(act, kept);
@@ -234,10 +239,23 @@ async function refuse({ id, value }: NoteAct, { complaint }: Refused): Promise<v
   const noted = seen === true ? "" : seen; // by somebody else
   const words = asks ? problem : wording(complaint);
   if (noted === value) drop_notes((one) => one.id === id);
-  else change_note(id, { refused: { words, is_asked: asks === "confirmed", noted } });
+  else
+    change_note(id, {
+      refused: { words, is_asked: asks === "confirmed" || asks === "beyond-stock", noted, ...said_by(choices) },
+    });
   draw_notes();
   await look_at_record();
 }
+
+/** By what she says that it is so. */
+function said_by(choices: Choice[] = []): Pick<Refusal, "answers" | "is_lye"> {
+  const confirmed = choices[0]?.confirmed;
+  const beyond = choices[0]?.["beyond-stock"];
+  if (confirmed === undefined && beyond === undefined) return {};
+  return { answers: { confirmed, beyond }, is_lye: confirmed === more_lye };
+}
+
+const more_lye = "lye-heavy"; // what confirms that more lye was weighed than planned
 
 /** So many of a batch that are not taken, or wait for a word of hers. */
 export const refused_of = (batch: string): number =>

@@ -14,6 +14,7 @@ export interface NoteAct {
   value: string; // as it is noted; empty to take back what is
   seen: string; // what was noted when she began to type
   confirmed?: string[];
+  beyond?: string[]; // lots that more was taken of than is recorded
   is_typed?: boolean; // still being typed
   lacks?: boolean; // a word without which it could mean either of two things, and so it waits
   was_sent?: boolean; // and so it may be there, though no answer came
@@ -24,6 +25,8 @@ export interface NoteAct {
 export interface Refusal {
   words: string;
   is_asked?: boolean; // it may be so: she says whether it is
+  answers?: { confirmed?: string; beyond?: string }; // by what she says so, where it is not by the value
+  is_lye?: boolean; // the soap may burn
   noted?: string; // by somebody else meanwhile, or taken back
 }
 

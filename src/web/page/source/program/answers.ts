@@ -2498,6 +2498,14 @@ export interface NotedBatch {
    * Weighings of cured pieces, by day.
    */
   cured: CuredWeighing[];
+  /**
+   * What it weighs, in the order of the work; none before it is begun.
+   */
+  rows: NotedRow[];
+  /**
+   * What comes of its lye, where something was weighed otherwise than planned.
+   */
+  as_weighed: Remark[];
 }
 export interface BegunBatch {
   /**
@@ -2570,6 +2578,52 @@ export interface CuredWeighing {
    */
   written: string;
   together_g: number;
+}
+/**
+ * Something weighed, and what it really weighed where that is noted.
+ */
+export interface NotedRow {
+  /**
+   * "weighed." and its key in the plan.
+   */
+  key: string;
+  /**
+   * What it is weighed into.
+   */
+  of: string;
+  /**
+   * What it is called.
+   */
+  words: string;
+  role:
+    | "fat"
+    | "alkali"
+    | "water"
+    | "ice"
+    | "liquid"
+    | "additive"
+    | "fragrance"
+    | "colour"
+    | "batter"
+    | "lye_solution"
+    | "melt"
+    | "powder";
+  /**
+   * That its scale shows.
+   */
+  unit: string;
+  /**
+   * As often as it is weighed, together.
+   */
+  planned: string;
+  /**
+   * As typed; absent: as planned.
+   */
+  noted?: string;
+  /**
+   * When, with its offset.
+   */
+  noted_at?: string;
 }
 /**
  * The answer of `quote ORDER --json`: what an order costs and what to ask for it, for each number of times that it is made. Money is a decimal text in `currency`, without its code.

@@ -1,4 +1,5 @@
 // What really happened to the batches of a run, as the program keeps it in her folder.
+import type { NotedRow, Remark } from "./answers";
 import { json, posted } from "./api";
 
 /** Something that may be noted of a batch, in the order of its sheet, and what is. */
@@ -31,6 +32,8 @@ export interface RecordedBatch {
   noted: number; // so many of its blanks
   blanks?: Blank[];
   cured?: Weighing[];
+  rows?: NotedRow[];
+  as_weighed?: Remark[]; // what comes of its lye by weights that were not planned
 }
 
 export interface Recorded {
@@ -76,6 +79,7 @@ interface Noting {
   set?: { [key: string]: string | null }; // null takes it back
   seen?: { [key: string]: string | null }; // what was noted there, as far as she knows
   confirmed?: string[];
+  "beyond-stock"?: string[];
   code?: string; // another for the batch
 }
 

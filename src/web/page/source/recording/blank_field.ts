@@ -179,11 +179,13 @@ function beneath(batch: RecordedBatch, blank: Blank, id: string, act: NoteAct | 
 
 /** Why it was not taken, and what she may say to that. */
 export function said(act: NoteAct, id: string): TemplateResult {
-  const { words, is_asked, noted } = act.refused!;
+  const { words, is_asked, noted, is_lye } = act.refused!;
   const mine = act.value || "nothing";
   const is_taken = noted !== undefined;
   return html`<div class="blank-said" role="alert">
-    <p class="complaint" id=${id}>${/^(is|was|makes|has|cannot) /.test(words) ? `It ${words}` : words}.</p>
+    <p class=${is_lye ? "alarm" : "complaint"} id=${id} data-lye=${is_lye ? "true" : nothing}>
+      ${is_lye ? html`<strong aria-hidden="true">⚠</strong> ` : nothing}${/^(is|was|makes|has|cannot) /.test(words) ? `It ${words}` : words}.
+    </p>
     ${
       is_asked || is_taken
         ? html`<div class="row">

@@ -1,9 +1,11 @@
 // What really happened to a batch: every blank of its sheet, in the order of the hands, then its cure and its test.
 import { html, nothing, type TemplateResult } from "lit";
 import { batch_looked_at, follow_run_to_record, is_cup_of_topping } from "../documents/record";
+import { show_trail } from "../documents/stock";
 import { state } from "../documents/state";
 import type { Blank, RecordedBatch } from "../program/record";
 import { blank_field } from "./blank_field";
+import { weights } from "./weights";
 import { code_part } from "./code_part";
 import { cure } from "./cure";
 import { for_sale, makings, which } from "./makings";
@@ -56,9 +58,19 @@ function of_batch(batch: RecordedBatch): TemplateResult {
       <p class="sale ${batch.for_sale ? "is" : ""}">
         <span aria-hidden="true">${batch.for_sale ? "✓" : "✗"}</span> <b>${for_sale(batch)}</b>
       </p>
+      ${is_beside_shelf() ? html`<button type="button" @click=${() => show_trail(batch.begun.code)}>What is in it</button>` : nothing}
     </div>
+    ${(batch.as_weighed ?? []).map(
+      ({ severity, text }) =>
+        html`<p class=${severity === "danger" ? "alarm" : "aside"}>
+          ${severity === "danger" ? html`<strong aria-hidden="true">⚠</strong> ` : nothing}${text}
+        </p>`,
+    )}
     ${blanks ? all_blanks(batch, blanks) : html`<p class="hint">Reading ...</p>`}`;
 }
+
+/** The shelf is that of the folder itself; a run in a folder within it has records of its own. */
+const is_beside_shelf = (): boolean => !state.record.run.includes("/");
 
 interface Part {
   title: string;
@@ -98,7 +110,7 @@ function all_blanks(batch: RecordedBatch, blanks: Blank[]): TemplateResult {
   return html`<nav class="parts-of-record" aria-label="Parts of the record">
       ${parts.map((one, i) => html`<button type="button" @click=${() => go_to_part(i)}>${called(one)}</button>`)}
     </nav>
-    ${parts.map((one, i) => part(batch, one, i))}`;
+    ${parts.map((one, i) => part(batch, one, i))} ${weights(batch)}`;
 }
 
 const called = ({ title, of }: Part): string => (of ? `${title}: ${of}` : title);
