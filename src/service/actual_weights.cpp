@@ -146,7 +146,7 @@ Remark remark_of(const Batter& batter, const Weighing& now) {
   return {Severity::danger,
           (now.superfat.nominal < Share{} ? "LYE-HEAVY. " : "LYE-HEAVY SOAP MAY COME OUT. ") +
               what +
-              " Lye is left over and burns: mend it before it is poured, or keep it apart, " +
+              " Lye is left over and burns: correct it before it is poured, or keep it apart, " +
               "and sell nothing of it that was not tested."};
 }
 
