@@ -62,14 +62,14 @@ std::string rows_of(const NotedBatch& noted, bool is_form) {
 /// What was weighed where it was not what was planned, and all that may be, where all is shown.
 std::string weighed_rows(const NotedBatch& noted, bool is_form) {
   TextTable table({Side::left, Side::left, Side::left, Side::left});
-  table.row({"key", "weighed", "planned", "really"});
+  table.row({"weighed", "planned", "really", "key"});
   table.rule();
   bool has_any = false;
   for (const auto& row : noted.rows) {
     const std::string value = noted_value(row, noted);
     if (!is_form && value.empty()) continue;
     has_any = true;
-    table.row({row.key, on_one_line(row.words), row.planned, value});
+    table.row({on_one_line(row.words), row.planned, value, row.key});
   }
   return has_any ? "\n" + table.text() : "";
 }
