@@ -56,6 +56,10 @@ std::string listed(const std::vector<fs::path>& folders) {
 
 }  // namespace
 
+Fields Library::document(const std::string& file) const {
+  return read_once ? read_once->document(file) : Fields::read(file);
+}
+
 std::string Library::resolve(const std::string& name, const Place& where) const {
   if (!is_plain(name))
     throw UserError(where, "is not a file name", "give one, such as \"moulds/plain_bar.json\"");

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "units/fields.h"
+#include "units/read_once.h"
 #include "units/user_error.h"
 
 #include <memory>
@@ -23,6 +25,17 @@ struct Library {
   bool only_remembered = false;
   /// Where `resolve` puts down each file it names, for who has to know what a request read.
   std::shared_ptr<std::vector<std::string>> named = {};
+
+  /// What was read for the answer that is being worked out; without it, each file is read anew.
+  std::shared_ptr<ReadOnce> read_once = {};
+
+  /// What `read()` makes of `file`, once for an answer.
+  template <class Thing, class Read>
+  std::shared_ptr<const Thing> once(const std::string& file, const Read& read) const {
+    return read_once ? read_once->of<Thing>(file, read) : std::make_shared<const Thing>(read());
+  }
+  /// The document in `file`, of which nothing was asked yet.
+  Fields document(const std::string& file) const;
 
   /// The file that `name`, written at `where` in a file, means: a path relative to that file's
   /// folder, or else to the shipped folder ("moulds/low_bowl.json"), or else to a library folder.

@@ -268,7 +268,7 @@ Mould assembled(const std::string& file, Heading heading, Dry dry, double detail
 }  // namespace
 
 Mould read_mould(const std::string& path, const Library& library) {
-  return read_mould(Fields::read(path), library);
+  return read_mould(library.document(path), library);
 }
 
 Mould read_mould(const Fields& fields, const Library& library) {

@@ -138,7 +138,7 @@ std::vector<std::string> materials_of(const planning::Run& run) {
 }
 
 std::optional<planning::Purse> read_purse(const Fields& fields, const planning::Run& run,
-                                          const Studio& studio) {
+                                          const Studio& studio, const moulds::Library& library) {
   Supplies standing;
   standing.made_ahead = made_ahead_in(studio);
   std::optional<planning::Purse> purse;
@@ -155,7 +155,7 @@ std::optional<planning::Purse> read_purse(const Fields& fields, const planning::
   if (purse && purse->currency.code != currency.code) return purse;
   if (!purse) purse = {currency, {}};
   if (add_prices(*purse, *lent, run, standing)) studio.lend("prices");
-  if (!lent->is_empty("packs") && add_first_packs(*purse, read_supplies(studio), run))
+  if (!lent->is_empty("packs") && add_first_packs(*purse, *supplies_of(studio, library), run))
     studio.lend("packs");
   return purse;
 }

@@ -35,7 +35,7 @@ void note_count_of_mould_file(moulds::Mould& mould, const std::string& name,
 moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& library,
                                   const Studio& studio) {
   const std::string file = library.resolve(section.text("mould"), section.place("mould"));
-  const Fields fields = Fields::read(file);
+  const Fields fields = library.document(file);
   moulds::Mould mould = moulds::read_mould(fields, library);
   constexpr std::int64_t most_moulds = 1000;  // beyond any studio
   if (section.has("moulds_owned")) {
@@ -50,8 +50,8 @@ moulds::Mould read_mould_named_in(const Fields& section, const moulds::Library& 
 }
 
 chemistry::Formula read_formula_named_in(const Fields& section, const moulds::Library& library) {
-  const auto file =
-      Fields::read(library.resolve(section.text("formula"), section.place("formula")));
+  const Fields file =
+      library.document(library.resolve(section.text("formula"), section.place("formula")));
   chemistry::Formula formula = read_formula(file, library);
   tell_learned(file);
   for (const Remark& remark : file.said())
@@ -63,7 +63,7 @@ chemistry::Formula read_formula_named_in(const Fields& section, const moulds::Li
 chemistry::Formula read_formula(const Fields& file, const moulds::Library& library) {
   const auto own_fats = chemistry::fats_file_named_in(file);
   if (!own_fats) return chemistry::read_formula(file);
-  const Fields fats = Fields::read(library.resolve(*own_fats, file.place("own_fats")));
+  const Fields fats = library.document(library.resolve(*own_fats, file.place("own_fats")));
   return chemistry::read_formula(file, chemistry::FatTable(chemistry::read_user_fats(fats)));
 }
 

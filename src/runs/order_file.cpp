@@ -17,7 +17,7 @@ OrderLine line_of(const Fields& fields, const moulds::Library& library) {
                  .where = fields.place("run"),
                  .together_at = fields.place("together")};
   fields.refuse_unknown();
-  if (is_order(Fields::read(line.run)))
+  if (is_order(library.document(line.run)))
     throw UserError(line.where, "is an order itself",
                     "name runs alone: the lines of that order can stand here");
   return line;

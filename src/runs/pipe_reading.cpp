@@ -86,7 +86,7 @@ Tip tip_of(const Fields& beads, const moulds::Library& library) {
   const std::string name = beads.name("tip");
   if (!beads.has("own_tips")) return tip_called(name, shipped_tips(), beads.place("tip"));
   const Place own = beads.place("own_tips");
-  std::vector<Tip> tips = read_tips(Fields::read(library.resolve(beads.text("own_tips"), own)));
+  std::vector<Tip> tips = read_tips(library.document(library.resolve(beads.text("own_tips"), own)));
   // The studio's tips are there besides those that ship; what a run names itself is in its stead.
   if (own.file != beads.file())
     tips.insert(tips.end(), shipped_tips().begin(), shipped_tips().end());

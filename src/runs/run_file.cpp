@@ -191,7 +191,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   for (const auto& decoration : fields.objects("decorations"))
     run.decorations.push_back(read_decoration(decoration, run.cut.has_value(), library, studio));
   for (const auto& dust : fields.objects("dust")) run.dust.push_back(read_dusting(dust));
-  run.money = read_purse(fields, run, studio);
+  run.money = read_purse(fields, run, studio, library);
   if (studio.fields() && fields.has("label")) fields.complete_from(*studio.fields(), {"label"});
   if (fields.has("packaging")) run.packaging = read_packaging(fields);
   run.label = read_label_order(fields);
@@ -211,7 +211,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
 
 Run read_run(const std::string& path, const moulds::Library& library,
              std::optional<std::int64_t> sell) {
-  return read_run(Fields::read(path), library, sell);
+  return read_run(library.document(path), library, sell);
 }
 
 }  // namespace brimwright::runs

@@ -213,7 +213,7 @@ Selling read_selling(const planning::Run& run, const moulds::Library& library) {
   selling.packaging = packaging_of(run, read_packaging(studio));
   if (fields) selling.letterhead = fields->texts("letterhead");
   if (has_studio && studios.code == selling.currency.code)
-    add_supplies(selling, run, read_supplies(studio));
+    add_supplies(selling, run, *supplies_of(studio, library));
   return selling;
 }
 

@@ -178,7 +178,7 @@ Studio studio_for(const std::string& file, const moulds::Library& library) {
     path = beside.string();
   }
   if (library.named) library.named->push_back(path);
-  return Studio(Fields::read(path));
+  return *library.once<Studio>(path, [&] { return Studio(library.document(path)); });
 }
 
 }  // namespace brimwright::runs

@@ -1,6 +1,5 @@
 #include "runs/supplies.h"
 
-#include "chemistry/alkali_form.h"
 #include "chemistry/alkali_names.h"
 #include "chemistry/fat_search.h"
 #include "chemistry/water_names.h"
@@ -90,25 +89,18 @@ void add_packs(Supplies& supplies, const Fields& packs) {
 }
 
 /// What two names of one material have in common.
-std::string key_of(const std::string& name, const Supplies& supplies) {
-  if (supplies.made_ahead.contains(name)) return name;
-  const auto fats = chemistry::fats_named(name);
-  if (fats.size() == 1) return fats.front()->id;
-  if (chemistry::names_water(name)) return "water";
-  const auto alkali = chemistry::names_an_alkali(name);
-  const bool is_dry = alkali && alkali->belongs_under_alkali &&
-                      chemistry::form_of_alkali(name) == chemistry::AlkaliForm::dry;
-  return is_dry ? alkali->is : name;
+std::string key_in(const Supplies& supplies, const std::string& name) {
+  return supplies.made_ahead.contains(name) ? name : key_of(name, supplies.meanings.at(name));
 }
 
 void add_prices(Supplies& supplies, const Fields& prices) {
   std::set<std::string> in_packs;
-  for (const ListedPack& one : supplies.packs) in_packs.insert(key_of(one.pack.material, supplies));
+  for (const ListedPack& one : supplies.packs) in_packs.insert(key_in(supplies, one.pack.material));
   for (const std::string& material : prices.keys()) {
     if (prices.is_empty(material)) continue;
     const Fields fields = prices.object(material);
     if (has_no_price(fields)) continue;
-    if (in_packs.contains(key_of(material, supplies)))
+    if (in_packs.contains(key_in(supplies, material)))
       throw UserError(prices.place(material), "is a price of what \"packs\" has too",
                       "leave it in \"packs\" alone");
     ListedPack one = listed(fields, material, "for", supplies.currency);
@@ -158,33 +150,6 @@ std::vector<std::string> listed_names(const Fields& studio) {
     if (const auto section = studio.is_empty(key) ? std::nullopt : studio.optional_object(key))
       for (std::string& name : section->keys()) names.push_back(std::move(name));
   return names;
-}
-
-/// "NaOH" or "KOH" where `name` is that, dry; empty for what is no alkali. A solution weighs twice
-/// as much for the same alkali, so nothing that may be one is taken for dry.
-std::string dry_alkali(const std::string& name, const Place& where) {
-  const auto alkali = chemistry::names_an_alkali(name);
-  const bool is_naoh = alkali && alkali->is == "sodium hydroxide";
-  const bool is_koh = alkali && alkali->is == "potassium hydroxide";
-  if (!is_naoh && !is_koh) {
-    if (!chemistry::is_any_alkali(name)) return "";
-    throw UserError(where,
-                    quoted(name) + " does not tell which alkali it is, nor whether it is dry",
-                    "call what is dry \"NaOH\" or \"KOH\"; enter a solution by its name under "
-                    "\"lye_solutions\" in the studio's file");
-  }
-  std::string dry = is_naoh ? "NaOH" : "KOH";
-  const auto form = chemistry::form_of_alkali(name);
-  if (form == chemistry::AlkaliForm::dry) return dry;
-  const bool is_solution = form == chemistry::AlkaliForm::solution;
-  throw UserError(where,
-                  quoted(name) +
-                      (is_solution ? " tells of a solution, which is not weighed as dry "
-                                   : " may be a solution, or dry ") +
-                      dry,
-                  "enter a solution by its name under \"lye_solutions\" in the studio's file; call "
-                  "what is dry \"" +
-                      dry + "\", or by its purity, \"" + dry + (is_naoh ? " 99 %\"" : " 90 %\""));
 }
 
 /// A solution is no alkali and a blend no fat: their weights are others.
@@ -242,12 +207,14 @@ Supplies read_supplies(const Studio& studio) {
     return fields->is_empty(key) ? std::nullopt : fields->optional_object(key);
   };
   supplies.made_ahead = made_ahead_in(studio);
+  const auto listed = listed_names(*fields);
+  for (const std::string& name : listed) supplies.meanings.try_emplace(name, meaning_of(name));
   const auto packs = section("packs"), prices = section("prices"), sellers = section("sellers");
   if (packs || prices || sellers) supplies.currency = currency_of(*fields);
   if (packs) add_packs(supplies, *packs);
   if (prices) add_prices(supplies, *prices);
   if (const auto serves_as = section("serves_as"))
-    supplies.serves_as = read_substitutes(*serves_as, listed_names(*fields));
+    supplies.serves_as = read_substitutes(*serves_as, listed);
   refuse_made_ahead_as_make(supplies);
   std::stable_partition(supplies.packs.begin(), supplies.packs.end(), [&](const ListedPack& one) {
     return !supplies.serves_as.contains(one.pack.material);
@@ -256,6 +223,11 @@ Supplies read_supplies(const Studio& studio) {
   if (const auto have = section("have")) add_shelf(supplies, *have);
   if (const auto waste = section("waste")) add_waste(supplies, *waste);
   return supplies;
+}
+
+std::shared_ptr<const Supplies> supplies_of(const Studio& studio, const moulds::Library& library) {
+  const std::string file = studio.fields() ? studio.fields()->file() : "";
+  return library.once<Supplies>(file, [&] { return read_supplies(studio); });
 }
 
 std::set<std::string> made_ahead_in(const Studio& studio) {
@@ -269,24 +241,10 @@ std::set<std::string> made_ahead_in(const Studio& studio) {
 
 std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
                             const Supplies& supplies, const Place& where) {
-  const auto is_needed = [&](const std::string& one) {
-    return std::find(needed.begin(), needed.end(), one) != needed.end();
-  };
-  if (is_needed(name) || supplies.made_ahead.contains(name)) return name;
-  std::vector<std::string> meant;
-  for (const auto* fat : chemistry::fats_named(name))
-    if (is_needed(fat->id)) meant.push_back(fat->id);
-  if (meant.size() > 1)
-    throw UserError(where, quoted(name) + " may be " + quoted(meant[0]) + " or " + quoted(meant[1]),
-                    "name the one it is");
-  if (meant.size() == 1) {
-    if (chemistry::fats_named(name).size() == 1) return meant.front();
-    throw UserError(where, quoted(name) + " is a word for several fats",
-                    "say " + quoted(meant.front()) + " if it is that");
-  }
-  if (chemistry::names_water(name) && is_needed("water")) return "water";
-  const std::string dry = dry_alkali(name, where);
-  return is_needed(dry) ? dry : name;
+  if (supplies.made_ahead.contains(name)) return name;
+  const auto known = supplies.meanings.find(name);
+  if (known != supplies.meanings.end()) return needed_by_name(name, known->second, needed, where);
+  return needed_by_name(name, meaning_of(name), needed, where);
 }
 
 std::string material_of(const std::string& name, const std::vector<std::string>& needed,

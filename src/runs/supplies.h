@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planning/usual_bench.h"
+#include "runs/named_material.h"
 #include "runs/studio_file.h"
 #include "runs/substitutes.h"
 #include "trade/amount.h"
@@ -8,6 +9,7 @@
 #include "units/share.h"
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -36,7 +38,8 @@ struct Supplies {
   std::map<std::string, Share> waste;
   std::map<std::string, Place> waste_at;
   Substitutes serves_as;
-  std::set<std::string> made_ahead;  // what stands ready is a material under its own name
+  std::set<std::string> made_ahead;         // what stands ready is a material under its own name
+  std::map<std::string, Meaning> meanings;  // of the names that are listed, read once
 };
 
 /// What stands ready, by the names of its "lye_solutions" and "blends".
@@ -58,12 +61,11 @@ planning::Priced priced_as(const std::string& material);
 /// UserError for a material in both "packs" and "prices", for a pack of no content, for a price
 /// that is none or far from usual.
 Supplies read_supplies(const Studio& studio);
+/// The same of a studio's file, once for an answer.
+std::shared_ptr<const Supplies> supplies_of(const Studio& studio, const moulds::Library& library);
 
-/// What weighings call the material that `name` stands for, one of `needed`: that name itself, or
-/// the id of the one fat, or "NaOH", "KOH" or "water", that has it ("caustic soda"); `name` as
-/// it is where it is none of them, or is made ahead. UserError at `where` for a word that several
-/// of `needed` have, and for an alkali that is or may be a solution ("NaOH 50 %", "lye") and does
-/// not stand under "lye_solutions".
+/// What weighings call the material that `name` stands for (needed_by_name). What is made ahead, or
+/// should stand under "lye_solutions", is none but itself.
 std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
                             const Supplies& supplies, const Place& where);
 

@@ -252,7 +252,7 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
   Buying buying;
   buying.studio = studio_for_all(files, library);
   const runs::Studio studio = runs::studio_for(files.front(), library);
-  Shelf shelf = with_recorded_stock(runs::read_supplies(studio), files,
+  Shelf shelf = with_recorded_stock(*runs::supplies_of(studio, library), files,
                                     request.printed_at.substr(0, 10), library, asked.terms);
   runs::Supplies& supplies = shelf.supplies;
   const auto packaging = runs::read_packaging(studio);

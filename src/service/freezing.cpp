@@ -73,13 +73,14 @@ const planning::Batch& FrozenPlan::batch(std::int64_t number) const {
   throw std::logic_error("no batch has that number");
 }
 
-/// Planned twice, with what was measured remembered: where both plans are the same, what was read
-/// between them is what they were made from.
+/// Planned twice, all files read anew and what was measured remembered: where both plans are the
+/// same, what was read between them is what they were made from.
 FrozenPlan frozen_plan(const std::string& file, const moulds::Library& given,
                        const Caller& caller) {
   moulds::Library library = given;
   if (!library.memory) library.memory = std::make_shared<moulds::MeshMemory>();
   library.named = std::make_shared<std::vector<std::string>>();
+  library.read_once.reset();
   MeasureMemory measured;
   Caller patient = caller;
   if (patient.memory == nullptr) patient.memory = &measured;

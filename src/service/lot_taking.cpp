@@ -120,7 +120,7 @@ std::vector<Remark> take_of_lots(records::Records& records, const records::Batch
                                  const moulds::Library& library, const LotWishes& wishes,
                                  const UserTerms& terms) {
   auto rows = weighed_for(run, plan, size_of(plan, batch.number), batch.number);
-  find_what_serves(rows, records, runs::read_supplies(runs::studio_for(run.file, library)));
+  find_what_serves(rows, records, *runs::supplies_of(runs::studio_for(run.file, library), library));
   auto remarks = records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
                                    read_wishes(wishes, terms));
   note_other_analyses(remarks, records, batch, run);

@@ -27,9 +27,9 @@ bool is_of(const Fields& document, const std::string& schema) {
 
 /// What `work` does with the document of a file; nothing where that cannot be read.
 template <class Work>
-void with(const std::string& file, Work work) {
+void with(const std::string& file, const moulds::Library& library, Work work) {
   try {
-    work(Fields::read(file));
+    work(library.document(file));
   } catch (const UserError&) {
     return;  // who plans with it is told
   }
@@ -72,7 +72,7 @@ void MaterialNames::add_folder(const moulds::Library& library) {
     if (at->path().extension() == ".json" && at->is_regular_file(none))
       files.insert(at->path().string());
   for (const std::string& file : files)
-    with(file, [&](const Fields& document) {
+    with(file, library, [&](const Fields& document) {
       if (is_of(document, "run")) add_run(document, library);
       if (is_of(document, "formula")) add_formula(document, library);
     });
@@ -91,7 +91,7 @@ void MaterialNames::add_run(const Fields& run, const moulds::Library& library) {
       for (const Fields& colour : layer.objects("colours"))
         add(text_at(colour, "name").value_or(""));
     if (const auto formula = text_at(*fields, "formula"))
-      with(library.resolve(*formula, fields->place("formula")),
+      with(library.resolve(*formula, fields->place("formula")), library,
            [&](const Fields& document) { add_formula(document, library); });
   }
 }
@@ -106,7 +106,7 @@ void MaterialNames::add_formula(const Fields& formula, const moulds::Library& li
     }
   const auto own = text_at(formula, "own_fats");
   if (!own) return;
-  with(library.resolve(*own, formula.place("own_fats")), [&](const Fields& document) {
+  with(library.resolve(*own, formula.place("own_fats")), library, [&](const Fields& document) {
     for (const Fields& fat : document.objects("fats"))
       if (const auto id = text_at(fat, "id"))
         own_fats_[in_small_letters(text_at(fat, "name").value_or(*id))] = *id;

@@ -19,7 +19,7 @@ std::string studio_of(const std::string& run, const moulds::Library& library) {
 
 std::optional<runs::Order> order_in(const std::string& file, const std::optional<std::string>& text,
                                     const moulds::Library& library) {
-  const Fields document = text ? Fields::parse(*text, file) : Fields::read(file);
+  const Fields document = text ? Fields::parse(*text, file) : library.document(file);
   if (!runs::is_order(document)) return std::nullopt;
   return runs::read_order(document, library);
 }

@@ -141,7 +141,7 @@ std::string way_to_a_price(const UserTerms& terms) {
 /// The studio's shelf and packs; where its prices are in another money than the run's, none.
 runs::Supplies supplies_for(const planning::Run& run, const costing::Selling& selling,
                             const moulds::Library& library) {
-  runs::Supplies supplies = runs::read_supplies(runs::studio_for(run.file, library));
+  runs::Supplies supplies = *runs::supplies_of(runs::studio_for(run.file, library), library);
   if (supplies.currency.code.empty()) supplies.currency = selling.currency;
   if (supplies.currency == selling.currency) return supplies;
   runs::Supplies none;

@@ -34,7 +34,7 @@ planning::Run run_of(const RunAsked& asked, const UserTerms& terms,
                      const moulds::Library& library) {
   std::optional<std::int64_t> sell;
   if (asked.sell) sell = pieces_from(*asked.sell, terms.place("sell"));
-  return run_in(asked.text ? Fields::parse(*asked.text, asked.file) : Fields::read(asked.file),
+  return run_in(asked.text ? Fields::parse(*asked.text, asked.file) : library.document(asked.file),
                 sell, library);
 }
 
@@ -79,7 +79,7 @@ planning::Measured measured_run(const planning::Run& run, const Caller& caller) 
 
 planning::Run run_from(const std::string& file, std::optional<std::int64_t> sell,
                        const moulds::Library& library) {
-  return run_in(Fields::read(file), sell, library);
+  return run_in(library.document(file), sell, library);
 }
 
 void pass_gates(const planning::Run& run, const planning::Plan& plan) {
@@ -105,7 +105,7 @@ planning::Plan gated_plan(const planning::Run& run, const planning::Measured& me
 
 PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,
                        const moulds::Library& library, const Caller& caller) {
-  return planned(Fields::read(file), sell, library, caller);
+  return planned(library.document(file), sell, library, caller);
 }
 
 PlannedRun planned_text(const std::string& text, const std::string& file,

@@ -321,8 +321,8 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   settle_due_days(files, request, terms, report.from);
   report.is_due = files.front().due.has_value();
   const auto packaging = runs::read_packaging(studio);
-  Shelf shelf = with_recorded_stock(runs::read_supplies(studio), runs_of(files), request.today,
-                                    library, terms);
+  Shelf shelf = with_recorded_stock(*runs::supplies_of(studio, library), runs_of(files),
+                                    request.today, library, terms);
   report.notes.insert(report.notes.end(), shelf.notes.begin(), shelf.notes.end());
   const auto buying =
       buying_for_days(files, studio, std::move(shelf.supplies), packaging, report.notes);

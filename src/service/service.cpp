@@ -463,16 +463,22 @@ Reply worded(const UserTerms& terms, const Work& work) {
   }
 }
 
+/// Reads each file once for one answer.
+moulds::Library reading_once(moulds::Library library) {
+  library.read_once = std::make_shared<ReadOnce>();
+  return library;
+}
+
 }  // namespace
 
 Reply answer(const Request& request, const moulds::Library& library, const Caller& caller) {
-  return worded(request.terms, [&] { return reply_to(request, library, caller); });
+  return worded(request.terms, [&] { return reply_to(request, reading_once(library), caller); });
 }
 
 Reply answer(const NoteRequest& request, const ShownBatch& shown, const UserTerms& terms,
              const moulds::Library& library, const Caller& caller) {
   const Request asked{.what = request, .form = Form::json, .terms = terms};
-  return worded(terms, [&] { return noted(request, asked, library, caller, shown); });
+  return worded(terms, [&] { return noted(request, asked, reading_once(library), caller, shown); });
 }
 
 }  // namespace brimwright::service

@@ -24,7 +24,7 @@ runs::Studio studio_in(const std::string& file, const moulds::Library& library) 
   std::error_code none;
   if (fs::is_directory(file, none))
     return runs::studio_for((fs::path(file) / "studio.json").string(), library);
-  const Fields document = Fields::read(file);
+  const Fields document = library.document(file);
   if (library.studio.empty() && is_studio(document)) {
     if (library.named) library.named->push_back(file);
     return runs::Studio(document);
@@ -39,7 +39,7 @@ StockPlace stock_place(const std::string& file, const moulds::Library& library) 
   StockPlace place{.folder = fs::is_directory(file, none) ? file : folder_of(file),
                    .studio = studio_in(file, library),
                    .supplies = {}};
-  place.supplies = runs::read_supplies(place.studio);
+  place.supplies = *runs::supplies_of(place.studio, library);
   return place;
 }
 

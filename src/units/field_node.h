@@ -53,6 +53,11 @@ struct Fields::Node {
   mutable std::vector<Substitute> substitutes;
 };
 
+/// The object that a whole file's text is, by the rules of Fields::parse.
+Fields::Node::Json json_of_document(std::string_view text, const std::string& file);
+/// That document, of which nothing was asked yet.
+Fields document_of(std::shared_ptr<const Fields::Node::Json> json, std::string file);
+
 /// Where the value of a key stands: in the object itself, or in one that completes it.
 struct Held {
   const Fields::Node* by;

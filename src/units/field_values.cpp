@@ -92,16 +92,27 @@ const Json& list_of(const Json& value, const Place& where, std::size_t most) {
 
 Fields::Fields(std::shared_ptr<const Node> node) : node_(std::move(node)) {}
 
-Fields Fields::parse(std::string_view text, std::string file) {
+Json json_of_document(std::string_view text, const std::string& file) {
   if (text.size() > largest_file)
     throw UserError(
         {file, "", "is larger than 4 MiB", "files of this kind are smaller; check its name"});
   if (plain(text).empty()) throw UserError({file, "", "is empty", "check its name"});
-  const auto json = std::make_shared<const Json>(parsed_json(text, file));
-  if (!json->is_object())
-    throw UserError({file, "", "holds " + kind_of(*json), "it must hold one object in { }"});
-  const auto document = std::make_shared<Node::Document>(Node::Document{json, std::move(file)});
-  return Fields(std::make_shared<Node>(document, *json, "", ""));
+  Json json = parsed_json(text, file);
+  if (!json.is_object())
+    throw UserError({file, "", "holds " + kind_of(json), "it must hold one object in { }"});
+  return json;
+}
+
+Fields document_of(std::shared_ptr<const Json> json, std::string file) {
+  const Json& object = *json;
+  const auto document = std::make_shared<Fields::Node::Document>(
+      Fields::Node::Document{std::move(json), std::move(file)});
+  return Fields(std::make_shared<Fields::Node>(document, object, "", ""));
+}
+
+Fields Fields::parse(std::string_view text, std::string file) {
+  auto json = std::make_shared<const Json>(json_of_document(text, file));
+  return document_of(std::move(json), std::move(file));
 }
 
 Fields Fields::read(const std::string& path) { return parse(text_of_file(path), path); }
