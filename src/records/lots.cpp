@@ -128,15 +128,15 @@ trade::Amount StandingLot::there() const {
 }
 
 bool goes_before(const Lot& a, const Lot& b) {
-  const auto order = [](const Lot& lot) {
-    return std::tuple(!lot.best_before, lot.best_before.value_or(""), lot.bought_on, lot.code,
-                      lot.id);
-  };
-  return order(a) < order(b);
+  if (a.best_before.has_value() != b.best_before.has_value()) return a.best_before.has_value();
+  return std::tie(a.best_before, a.bought_on, a.code, a.id) <
+         std::tie(b.best_before, b.bought_on, b.code, b.id);
 }
 
+/// What is used up is left out here: the query would add up each lot's changes once more for that.
 std::vector<StandingLot> standing_lots(const Records& records) {
-  auto lots = found(records, std::string(lot_columns) + "WHERE here <> 0", lot_in);
+  auto lots = found(records, lot_columns, lot_in);
+  std::erase_if(lots, [](const StandingLot& one) { return one.left == 0; });
   put_in_order(lots);
   return lots;
 }
