@@ -91,6 +91,45 @@ Materials all_materials(const OrderedRuns& runs, const std::vector<costing::Sell
   return materials;
 }
 
+std::vector<const planning::Run*> runs_of(const OrderedRuns& ordered) {
+  std::vector<const planning::Run*> runs;
+  for (const auto& one : ordered) runs.push_back(&one->run);
+  return runs;
+}
+
+/// The order made as often as is asked: planned, priced and bought for.
+struct MadeOften {
+  std::vector<std::unique_ptr<const PlannedOrder>> plans;
+  std::vector<costing::QuotedOrder> orders;
+  std::vector<reports::Buying> purchases;
+  std::vector<std::vector<reports::PouredTogether>> together;  // refer to `plans`
+};
+
+MadeOften made_often(const std::vector<std::int64_t>& times, const OrderedRuns& ordered,
+                     const std::vector<costing::Selling>& sellings, const Shelf& shelf) {
+  MadeOften made;
+  for (const std::int64_t n : times) {
+    made.plans.push_back(std::make_unique<const PlannedOrder>(planned_order(ordered, n)));
+    const PlannedOrder& plan = *made.plans.back();
+    made.orders.push_back(quoted(n, ordered, sellings, plan));
+    made.purchases.push_back(
+        purchase_for(all_materials(ordered, sellings, plan), shelf.supplies, runs_of(ordered)));
+    put_notes(made.purchases.back(), shelf);
+    made.together.push_back(poured_together(ordered, plan));
+  }
+  return made;
+}
+
+/// Of lines alone with their word, and of what goes round the pieces of a run of its own.
+std::vector<std::string> remarks_on(const runs::Order& order, const OrderedRuns& ordered,
+                                    const moulds::Library& library) {
+  auto remarks = lone_words(order);
+  const auto studios = runs::read_packaging(runs::studio_for(ordered.front()->run.file, library));
+  for (const auto* run : runs_of(ordered))
+    if (auto words = runs::own_packaging_words(*run, studios)) remarks.push_back(std::move(*words));
+  return remarks;
+}
+
 }  // namespace
 
 Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const Request& asked,
@@ -109,27 +148,10 @@ Reply quoted_order(const runs::Order& order, const QuoteRequest& request, const 
   const Shelf shelf =
       with_recorded_stock(supplies_for(ordered.front()->run, selling, library), files,
                           request.printed_at.substr(0, 10), library, asked.terms);
-  const runs::Supplies& supplies = shelf.supplies;
-  const auto studios = runs::read_packaging(runs::studio_for(ordered.front()->run.file, library));
-  std::vector<const planning::Run*> runs;
-  for (const auto& one : ordered) runs.push_back(&one->run);
-  std::vector<costing::QuotedOrder> orders;
-  std::vector<reports::Buying> purchases;
-  std::vector<std::vector<reports::PouredTogether>> together;
-  std::vector<std::unique_ptr<const PlannedOrder>> plans;  // `together` refers to them
-  for (const std::int64_t n : times) {
-    plans.push_back(std::make_unique<const PlannedOrder>(planned_order(ordered, n)));
-    orders.push_back(quoted(n, ordered, sellings, *plans.back()));
-    purchases.push_back(
-        purchase_for(all_materials(ordered, sellings, *plans.back()), supplies, runs));
-    put_notes(purchases.back(), shelf);
-    together.push_back(poured_together(ordered, *plans.back()));
-  }
-  auto remarks = lone_words(order);
-  for (const auto* run : runs)
-    if (auto words = runs::own_packaging_words(*run, studios)) remarks.push_back(std::move(*words));
-  const reports::OrderQuoteReport report{order.file, order.whom_for, order.due, orders,
-                                         selling,    purchases,      together,  remarks};
+  const MadeOften made = made_often(times, ordered, sellings, shelf);
+  const auto remarks = remarks_on(order, ordered, library);
+  const reports::OrderQuoteReport report{order.file, order.whom_for, order.due,     made.orders,
+                                         selling,    made.purchases, made.together, remarks};
   return {.document = asked.form == Form::json
                           ? reports::quote_json(report)
                           : reports::quote_text(report, way_to_a_price(asked.terms)),

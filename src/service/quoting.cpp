@@ -31,6 +31,38 @@ std::vector<std::int64_t> numbers_asked(const QuoteRequest& request, const plann
   return numbers;
 }
 
+/// Plans the run for one number of pieces after the other, and keeps what each takes.
+class Numbers {
+ public:
+  Numbers(const planning::Run& run, const planning::Measured& measured,
+          const costing::Selling& selling)
+      : run_(run), measured_(measured), selling_(selling), trials_(run, measured) {}
+
+  /// A number that is asked about.
+  planning::Plan plan(std::int64_t sell) {
+    planning::Plan plan = planning::plan_for(sell, run_, measured_, trials_);
+    pass_gates(run_, plan);
+    used_[sell] = all_materials(run_, plan, selling_);
+    return plan;
+  }
+  /// One between those, of which no weights are told.
+  planning::Plan amounts(std::int64_t sell) {
+    planning::Plan plan = planning::amounts_for(sell, run_, measured_, trials_);
+    used_between_[sell] = all_materials(run_, plan, selling_);
+    return plan;
+  }
+
+  const Materials& used(std::int64_t sell) const { return used_.at(sell); }
+  const std::map<std::int64_t, Materials>& used_between() const { return used_between_; }
+
+ private:
+  const planning::Run& run_;
+  const planning::Measured& measured_;
+  const costing::Selling& selling_;
+  planning::BatchTrials trials_;
+  std::map<std::int64_t, Materials> used_, used_between_;
+};
+
 Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds::Library& library,
                  const Caller& caller) {
   if (request.times)
@@ -46,27 +78,16 @@ Reply quoted_run(const QuoteRequest& request, const Request& asked, const moulds
                                           request.printed_at.substr(0, 10), library, asked.terms);
   const runs::Supplies& supplies = shelf.supplies;
   const planning::Measured measured = measured_run(run, caller);
-  planning::BatchTrials trials(run, measured);
-  std::map<std::int64_t, Materials> used;
-  const auto plan_for = [&](std::int64_t sell) {
-    planning::Plan plan = planning::plan_for(sell, run, measured, trials);
-    pass_gates(run, plan);
-    used[sell] = all_materials(run, plan, selling);
-    return plan;
-  };
-  std::map<std::int64_t, Materials> used_of_all;
-  const auto amounts_for = [&](std::int64_t sell) {
-    planning::Plan plan = planning::amounts_for(sell, run, measured, trials);
-    used_of_all[sell] = all_materials(run, plan, selling);
-    return plan;
-  };
-  const costing::Quote quote =
-      costing::quote(numbers, plan_for, amounts_for, selling, {run.file, ""});
+  Numbers planned(run, measured, selling);
+  const costing::Quote quote = costing::quote(
+      numbers, [&](std::int64_t sell) { return planned.plan(sell); },
+      [&](std::int64_t sell) { return planned.amounts(sell); }, selling, {run.file, ""});
   std::vector<reports::Buying> purchases;
-  for (const std::int64_t sell : numbers)
-    purchases.push_back(purchase_for(used[sell], supplies, {&run}));
-  for (reports::Buying& purchase : purchases) put_notes(purchase, shelf);
-  const auto steps = pack_steps(used_of_all, supplies, {&run});
+  for (const std::int64_t sell : numbers) {
+    purchases.push_back(purchase_for(planned.used(sell), supplies, {&run}));
+    put_notes(purchases.back(), shelf);
+  }
+  const auto steps = pack_steps(planned.used_between(), supplies, {&run});
   std::vector<std::string> remarks;
   const auto studios = runs::read_packaging(runs::studio_for(run.file, library));
   if (auto words = runs::own_packaging_words(run, studios)) remarks.push_back(std::move(*words));
