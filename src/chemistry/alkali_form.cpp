@@ -80,12 +80,39 @@ std::optional<double> number_in(std::string text) {
   return number;
 }
 
+std::string_view without_blanks_after(std::string_view text) {
+  while (text.ends_with(' ')) text.remove_suffix(1);
+  return text;
+}
+
+/// Takes the figure that `text` ends in off it, with the blanks after it.
+std::optional<double> take_last_number(std::string_view& text) {
+  text = without_blanks_after(text);
+  std::size_t begin = text.size();
+  while (begin > 0 && is_of_figure(text[begin - 1])) --begin;
+  const auto number = number_in(std::string(text.substr(begin)));
+  text = without_blanks_after(text.substr(0, begin));
+  return number;
+}
+
 /// The figure that ends before `end`, blanks between them.
 std::optional<double> number_before(std::string_view name, std::size_t end) {
-  while (end > 0 && name[end - 1] == ' ') --end;
-  std::size_t begin = end;
-  while (begin > 0 && is_of_figure(name[begin - 1])) --begin;
-  return number_in(std::string(name.substr(begin, end - begin)));
+  std::string_view before = name.substr(0, end);
+  return take_last_number(before);
+}
+
+/// Of "85-90 %" or "85 to 90 %" both figures, of "90 %" the one, where the sign stands at `end`.
+std::vector<double> numbers_before(std::string_view name, std::size_t end) {
+  std::string_view before = name.substr(0, end);
+  std::vector<double> numbers;
+  if (const auto last = take_last_number(before)) numbers.push_back(*last);
+  for (const std::string_view mark : {"-", "–", " to", " bis"})
+    if (before.ends_with(mark)) {
+      before.remove_suffix(mark.size());
+      if (const auto first = take_last_number(before)) numbers.push_back(*first);
+      break;
+    }
+  return numbers;
 }
 
 /// The least of all percentages in the name.
@@ -144,6 +171,27 @@ AlkaliForm form_of_alkali(std::string_view name) {
   if (has_any(words, {"lye"})) return AlkaliForm::either;
   const auto figure = last_figure(name);
   return figure && *figure >= 20 && *figure < least_pure ? AlkaliForm::either : AlkaliForm::dry;
+}
+
+std::optional<StatedPurity> stated_purity(std::string_view name) {
+  const Words words = words_of(name);
+  std::vector<double> figures;
+  for (std::size_t i = 0; i < name.size(); ++i)
+    if (name[i] == '%')
+      for (const double one : numbers_before(name, i)) figures.push_back(one);
+  if (figures.empty()) {
+    const auto in_words = least_percentage(name, words), bare = last_figure(name);
+    if (in_words) figures.push_back(*in_words);
+    if (bare && *bare < 100) figures.push_back(*bare);  // "NaOH 100" may be grams
+  }
+  std::optional<StatedPurity> stated;
+  for (const double one : figures) {
+    if (one < least_pure || one > 100) continue;
+    const Share share = one * percent;
+    stated = stated ? StatedPurity{std::min(stated->low, share), std::max(stated->high, share)}
+                    : StatedPurity{share, share};
+  }
+  return stated;
 }
 
 bool is_any_alkali(std::string_view name) {

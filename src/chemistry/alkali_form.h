@@ -1,5 +1,8 @@
 #pragma once
 
+#include "units/share.h"
+
+#include <optional>
 #include <string_view>
 
 namespace brimwright::chemistry {
@@ -15,6 +18,12 @@ enum class AlkaliForm {
 /// that dry goods are sold with a purity (KOH flakes 85 to 95 %, NaOH 95 to 100 %: common practice,
 /// no source), and what lies between may be either.
 AlkaliForm form_of_alkali(std::string_view name);
+
+/// The purity that the name of a dry alkali states: "KOH 90 %", "KOH flakes, 85-90 %", "NaOH 99".
+struct StatedPurity {
+  Share low, high;
+};
+std::optional<StatedPurity> stated_purity(std::string_view name);
 
 /// Whether `name` is a word for alkali that tells neither which it is nor in what form: "lye",
 /// "caustic flakes".

@@ -72,14 +72,12 @@ planning::Price price_of(const Fields& fields, const Currency& currency, const s
 /// any. The studio's other packs are for other runs.
 bool add_first_packs(planning::Purse& purse, const Supplies& supplies, const planning::Run& run) {
   refuse_other_goods(supplies.serves_as, {&run});
-  const auto names = materials_of(run);
+  const Needed needed = needed_by(run);
   bool has_added = false;
   for (const ListedPack& one : supplies.packs) {
-    const std::string name = material_of(one.pack.material, names, supplies, one.where);
+    const std::string name = material_of(one.pack.material, needed, supplies, one.where);
     const bool is_pieces = one.pack.holds.is_pieces();
-    if (is_pieces != is_counted(name, run) ||
-        std::find(names.begin(), names.end(), name) == names.end())
-      continue;
+    if (is_pieces != is_counted(name, run) || !needed.has(name)) continue;
     planning::Price price{one.pack.paid, {}};
     if (is_pieces)
       price.pieces = one.pack.holds.whole();
@@ -96,11 +94,11 @@ bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run
   const bool has_prices = !money.is_empty("prices");
   const auto prices = has_prices ? money.optional_object("prices") : std::nullopt;
   if (!prices) return false;
-  const auto names = materials_of(run);
+  const Needed needed = needed_by(run);
   std::map<std::string, std::string> added;
   for (const auto& listed : prices->keys()) {
     if (is_unpriced(*prices, listed)) continue;
-    const std::string name = own_material_of(listed, names, standing, prices->place(listed));
+    const std::string name = own_material_of(listed, needed, standing, prices->place(listed));
     if (const auto twice = added.find(name); twice != added.end())
       throw UserError(prices->place(listed), "is a price of what " + quoted(twice->second) + " is",
                       "say it once");
@@ -114,7 +112,44 @@ bool add_prices(planning::Purse& purse, const Fields& money, const planning::Run
   return !added.empty();
 }
 
+/// What the studio's prices and packs have that the purse, or a run without one, has not.
+void add_studios_prices(std::optional<planning::Purse>& purse, const planning::Run& run,
+                        const Studio& studio, const moulds::Library& library) {
+  const Fields& lent = *studio.fields();
+  if (lent.is_empty("prices") && lent.is_empty("packs")) return;
+  // Prices in two currencies are not added up.
+  const Currency currency = currency_of(lent);
+  if (purse && purse->currency.code != currency.code) return;
+  if (!purse) purse = {currency, {}};
+  Supplies standing;
+  standing.made_ahead = made_ahead_in(studio);
+  if (add_prices(*purse, lent, run, standing)) studio.lend("prices");
+  if (!lent.is_empty("packs") && add_first_packs(*purse, *supplies_of(studio, library), run))
+    studio.lend("packs");
+}
+
+/// That an alkali has no price because what is priced is of another purity.
+void tell_other_purities(const Fields& fields, const planning::Purse& purse,
+                         const std::vector<std::string>& listed, const Supplies& standing,
+                         const planning::Run& run) {
+  const Needed needed = needed_by(run);
+  if (std::all_of(needed.purities.begin(), needed.purities.end(),
+                  [&](const PlannedPurity& one) { return purse.prices.contains(one.dry); }))
+    return;
+  for (const std::string& name : listed) {
+    const auto words = other_purity_words(name, standing, needed);
+    if (words && !purse.prices.contains(words->dry)) fields.say({Severity::caution, words->text});
+  }
+}
+
+std::vector<std::string> names_in(const Fields& fields, const char* key) {
+  const auto section = fields.is_empty(key) ? std::nullopt : fields.optional_object(key);
+  return section ? section->keys() : std::vector<std::string>();
+}
+
 }  // namespace
+
+Needed needed_by(const planning::Run& run) { return {materials_of(run), purities_planned({&run})}; }
 
 std::vector<std::string> materials_of(const planning::Run& run) {
   std::vector<std::string> names = {"NaOH", "KOH", "water"};
@@ -142,21 +177,20 @@ std::optional<planning::Purse> read_purse(const Fields& fields, const planning::
   Supplies standing;
   standing.made_ahead = made_ahead_in(studio);
   std::optional<planning::Purse> purse;
+  std::vector<std::string> listed;
   if (!fields.is_empty("money")) {
     const Fields money = fields.object("money");
     purse = {currency_of(money), {}};
     add_prices(*purse, money, run, standing);
+    listed = names_in(money, "prices");
     money.refuse_unknown();
   }
-  const auto& lent = studio.fields();
-  if (!lent || (lent->is_empty("prices") && lent->is_empty("packs"))) return purse;
-  // Prices in two currencies are not added up.
-  const Currency currency = currency_of(*lent);
-  if (purse && purse->currency.code != currency.code) return purse;
-  if (!purse) purse = {currency, {}};
-  if (add_prices(*purse, *lent, run, standing)) studio.lend("prices");
-  if (!lent->is_empty("packs") && add_first_packs(*purse, *supplies_of(studio, library), run))
-    studio.lend("packs");
+  if (studio.fields()) {
+    add_studios_prices(purse, run, studio, library);
+    for (const char* key : {"prices", "packs"})
+      for (std::string& name : names_in(*studio.fields(), key)) listed.push_back(std::move(name));
+  }
+  if (purse) tell_other_purities(fields, *purse, listed, standing, run);
   return purse;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planning/run.h"
+#include "runs/named_material.h"
 #include "runs/studio_file.h"
 #include "units/fields.h"
 
@@ -17,5 +18,7 @@ std::optional<planning::Purse> read_purse(const Fields& run_fields, const planni
 
 /// What weighings of `run` call what goes into it, as far as it can be priced.
 std::vector<std::string> materials_of(const planning::Run& run);
+/// The same, and how pure its alkalis are planned to be.
+Needed needed_by(const planning::Run& run);
 
 }  // namespace brimwright::runs

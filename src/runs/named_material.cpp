@@ -11,10 +11,6 @@
 namespace brimwright::runs {
 namespace {
 
-bool is_one_of(const std::vector<std::string>& names, const std::string& name) {
-  return std::find(names.begin(), names.end(), name) != names.end();
-}
-
 /// A solution weighs twice as much for the same alkali, so nothing that may be one is taken for
 /// dry.
 void tell_alkali(Meaning& meaning, const std::string& name) {
@@ -33,6 +29,7 @@ void tell_alkali(Meaning& meaning, const std::string& name) {
   const auto form = chemistry::form_of_alkali(name);
   if (form == chemistry::AlkaliForm::dry) {
     meaning.dry = dry;
+    meaning.purity = chemistry::stated_purity(name);
     return;
   }
   meaning.problem = quoted(name) +
@@ -55,12 +52,51 @@ Meaning meaning_of(const std::string& name) {
   return meaning;
 }
 
-std::string needed_by_name(const std::string& name, const Meaning& meaning,
-                           const std::vector<std::string>& needed, const Place& where) {
-  if (is_one_of(needed, name)) return name;
+bool Needed::has(const std::string& name) const {
+  return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+namespace {
+
+void add_purities(std::vector<PlannedPurity>& all, const chemistry::Formula& formula) {
+  for (const auto& alkali : formula.alkalis) {
+    const std::string dry = chemistry::formula_of(alkali.alkali);
+    if (!alkali.solution) {
+      all.push_back({dry, alkali.purity, std::min(alkali.purity, alkali.purity_low),
+                     std::max(alkali.purity, alkali.purity_high), formula.name});
+    } else if (const auto& of = alkali.solution->dissolved_of) {
+      all.push_back({dry, *of, *of, *of, alkali.solution->name});
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<PlannedPurity> purities_planned(const std::vector<const planning::Run*>& runs) {
+  std::vector<PlannedPurity> all;
+  for (const auto* run : runs) {
+    add_purities(all, run->pour.formula);
+    if (run->pipe) add_purities(all, run->pipe->formula);
+  }
+  return all;
+}
+
+const PlannedPurity* planned_otherwise(const Meaning& meaning, const Needed& needed) {
+  if (!meaning.purity) return nullptr;
+  constexpr Share hair = Share::of_one(1e-9);  // of binary fractions
+  for (const PlannedPurity& one : needed.purities)
+    if (one.dry == meaning.dry &&
+        (meaning.purity->high < one.low - hair || meaning.purity->low > one.high + hair))
+      return &one;
+  return nullptr;
+}
+
+std::string needed_by_name(const std::string& name, const Meaning& meaning, const Needed& needed,
+                           const Place& where) {
+  if (needed.has(name)) return name;
   std::vector<std::string> meant;
   for (const std::string& fat : meaning.fats)
-    if (is_one_of(needed, fat)) meant.push_back(fat);
+    if (needed.has(fat)) meant.push_back(fat);
   if (meant.size() > 1)
     throw UserError(where, quoted(name) + " may be " + quoted(meant[0]) + " or " + quoted(meant[1]),
                     "name the one it is");
@@ -69,9 +105,10 @@ std::string needed_by_name(const std::string& name, const Meaning& meaning,
     throw UserError(where, quoted(name) + " is a word for several fats",
                     "say " + quoted(meant.front()) + " if it is that");
   }
-  if (meaning.is_water && is_one_of(needed, "water")) return "water";
+  if (meaning.is_water && needed.has("water")) return "water";
   if (!meaning.problem.empty()) throw UserError(where, meaning.problem, meaning.remedy);
-  return is_one_of(needed, meaning.dry) ? meaning.dry : name;
+  const bool is_it = needed.has(meaning.dry) && planned_otherwise(meaning, needed) == nullptr;
+  return is_it ? meaning.dry : name;
 }
 
 std::string key_of(const std::string& name, const Meaning& meaning) {

@@ -125,16 +125,16 @@ void read_sections(Selling& selling, const Fields& studio) {
 /// By the names that weighings and packaging go by: the waste of each material, and of what no
 /// weighing calls for the first pack.
 void add_supplies(Selling& selling, const planning::Run& run, const Supplies& supplies) {
-  auto names = materials_of(run);
-  for (const auto& one : selling.packaging) names.push_back(one.material);
+  Needed needed = needed_by(run);
+  for (const auto& one : selling.packaging) needed.names.push_back(one.material);
   for (const auto& [name, share] : supplies.waste)
-    selling.waste[material_of(name, names, supplies, supplies.waste_at.at(name))] = share;
+    selling.waste[material_of(name, needed, supplies, supplies.waste_at.at(name))] = share;
   constexpr std::int64_t micrograms = 1'000'000;  // in a gram
   for (const ListedPack& one : supplies.packs) {
     const trade::Amount& holds = one.pack.holds;
     const trade::Fraction whole = holds.whole();
     selling.prices.try_emplace(
-        material_of(one.pack.material, names, supplies, one.where),
+        material_of(one.pack.material, needed, supplies, one.where),
         costing::UnitPrice{one.pack.paid,
                            holds.is_pieces() ? whole : trade::Fraction(whole / micrograms),
                            holds.is_pieces()});

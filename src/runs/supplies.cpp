@@ -4,6 +4,7 @@
 #include "chemistry/fat_search.h"
 #include "chemistry/water_names.h"
 #include "planning/usual_bench.h"
+#include "units/printing.h"
 #include "units/reading.h"
 #include "units/water.h"
 #include "units/written_number.h"
@@ -239,21 +240,42 @@ std::set<std::string> made_ahead_in(const Studio& studio) {
   return names;
 }
 
-std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
-                            const Supplies& supplies, const Place& where) {
+namespace {
+
+Meaning known_meaning(const std::string& name, const Supplies& supplies) {
+  const auto known = supplies.meanings.find(name);
+  return known == supplies.meanings.end() ? meaning_of(name) : known->second;
+}
+
+}  // namespace
+
+std::optional<OtherPurity> other_purity_words(const std::string& listed, const Supplies& supplies,
+                                              const Needed& needed) {
+  if (supplies.made_ahead.contains(listed) || needed.has(listed)) return std::nullopt;
+  const Meaning meaning = known_meaning(listed, supplies);
+  const PlannedPurity* other = planned_otherwise(meaning, needed);
+  if (other == nullptr || !needed.has(other->dry)) return std::nullopt;
+  const std::string pure = trimmed(other->purity.in_percent(), 2) + " % pure";
+  return OtherPurity{other->dry, quoted(listed) + " does not count as " + other->dry +
+                                     " here: " + quoted(other->formula) + " is planned with " +
+                                     other->dry + " that is " + pure +
+                                     ", and of another purity other weights are needed. Plan it "
+                                     "with the purity of what you buy."};
+}
+
+std::string own_material_of(const std::string& name, const Needed& needed, const Supplies& supplies,
+                            const Place& where) {
   if (supplies.made_ahead.contains(name)) return name;
   const auto known = supplies.meanings.find(name);
   if (known != supplies.meanings.end()) return needed_by_name(name, known->second, needed, where);
   return needed_by_name(name, meaning_of(name), needed, where);
 }
 
-std::string material_of(const std::string& name, const std::vector<std::string>& needed,
-                        const Supplies& supplies, const Place& where) {
+std::string material_of(const std::string& name, const Needed& needed, const Supplies& supplies,
+                        const Place& where) {
   std::string own = own_material_of(name, needed, supplies, where);
   const auto serves = supplies.serves_as.find(name);
-  if (serves == supplies.serves_as.end() ||
-      std::find(needed.begin(), needed.end(), own) != needed.end())
-    return own;
+  if (serves == supplies.serves_as.end() || needed.has(own)) return own;
   return own_material_of(serves->second.material, needed, supplies, serves->second.where);
 }
 

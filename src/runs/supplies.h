@@ -66,11 +66,21 @@ std::shared_ptr<const Supplies> supplies_of(const Studio& studio, const moulds::
 
 /// What weighings call the material that `name` stands for (needed_by_name). What is made ahead, or
 /// should stand under "lye_solutions", is none but itself.
-std::string own_material_of(const std::string& name, const std::vector<std::string>& needed,
-                            const Supplies& supplies, const Place& where);
+std::string own_material_of(const std::string& name, const Needed& needed, const Supplies& supplies,
+                            const Place& where);
 
-/// The same, and where that is not needed, the material that what is called `name` serves as.
-std::string material_of(const std::string& name, const std::vector<std::string>& needed,
-                        const Supplies& supplies, const Place& where);
+/// Alkali whose name states another purity than is planned, so that it stands for nothing needed.
+struct OtherPurity {
+  std::string dry;   // the alkali that is needed
+  std::string text;  // for people
+};
+/// Nothing where what is listed under that name is no such alkali.
+std::optional<OtherPurity> other_purity_words(const std::string& listed, const Supplies& supplies,
+                                              const Needed& needed);
+
+/// The same as own_material_of, and where that is not needed, the material that what is called
+/// `name` serves as.
+std::string material_of(const std::string& name, const Needed& needed, const Supplies& supplies,
+                        const Place& where);
 
 }  // namespace brimwright::runs

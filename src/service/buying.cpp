@@ -113,7 +113,7 @@ void note(Buying& buying) {
 std::vector<Buying::Stock::Limit> short_of(const planning::Run& run, const planning::Plan& plan,
                                            const runs::Supplies& supplies) {
   auto materials = materials_in(run, plan);
-  take_off_stock(materials, supplies);
+  take_off_stock(materials, supplies, {&run});
   const auto packs = packs_for(materials, supplies, {&run});
   std::vector<Buying::Stock::Limit> limits;
   for (const auto& one : materials) {
@@ -259,7 +259,7 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
   Gathering gathering(library, caller, packaging, supplies, buying);
   for (const Asked& one : all) gathering.gather(one);
   caller.tell_read(*library.named);
-  take_off_stock(buying.materials, supplies);
+  take_off_stock(buying.materials, supplies, gathering.runs());
   buy(buying, supplies, gathering.runs());
   note(buying);
   put_notes(buying, shelf);

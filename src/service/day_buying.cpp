@@ -207,7 +207,7 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
         runs.push_back(part.run);
       }
   }
-  take_off_stock(buying.materials, supplies);
+  take_off_stock(buying.materials, supplies, runs);
   buy(buying, supplies, runs);
   notes.insert(notes.end(), buying.notes.begin(), buying.notes.end());
   if (buying.packs.empty()) {

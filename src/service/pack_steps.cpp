@@ -41,24 +41,21 @@ Materials all_of(const ByNumber& needed) {
 }
 
 /// The studio's shelf and waste by those names, so that none is looked up for each number again.
-runs::Supplies by_name_of(const std::vector<std::string>& names, const runs::Supplies& supplies) {
-  const auto is_needed = [&](const std::string& name) {
-    return std::find(names.begin(), names.end(), name) != names.end();
-  };
+runs::Supplies by_name_of(const runs::Needed& needed, const runs::Supplies& supplies) {
   runs::Supplies named = supplies;
   named.have.clear();
   named.waste.clear();
   named.waste_at.clear();
   for (const auto& [listed, shelf] : supplies.have) {
-    const std::string name = runs::material_of(listed, names, supplies, shelf.where);
-    if (!is_needed(name)) continue;
+    const std::string name = runs::material_of(listed, needed, supplies, shelf.where);
+    if (!needed.has(name)) continue;
     const auto [there, is_new] = named.have.emplace(name, shelf);
     if (!is_new) there->second.amount = there->second.amount + shelf.amount;
   }
   for (const auto& [listed, share] : supplies.waste) {
     const Place& where = supplies.waste_at.at(listed);
-    const std::string name = runs::material_of(listed, names, supplies, where);
-    if (!is_needed(name)) continue;
+    const std::string name = runs::material_of(listed, needed, supplies, where);
+    if (!needed.has(name)) continue;
     named.waste[name] = share;
     named.waste_at[name] = where;
   }
@@ -118,9 +115,9 @@ void look(reports::PackSteps& steps, std::int64_t sell, const reports::Buying::M
 reports::PackSteps pack_steps(const std::map<std::int64_t, Materials>& used,
                               const runs::Supplies& supplies,
                               const std::vector<const planning::Run*>& runs) {
-  const runs::Supplies named = by_name_of(names_of(used), supplies);
+  const runs::Supplies named = by_name_of({names_of(used), runs::purities_planned(runs)}, supplies);
   ByNumber needed = used;
-  for (auto& number : needed) take_off_stock(number.second, named);
+  for (auto& number : needed) take_off_stock(number.second, named, runs);
   std::map<std::string, std::vector<trade::Pack>> packs;
   for (auto& pack : packs_for(all_of(needed), supplies, runs)) packs[pack.material].push_back(pack);
   std::map<std::string, OneMaterial> materials;

@@ -6,13 +6,16 @@
 #include "runs/substitutes.h"
 #include "trade/fraction.h"
 #include "units/fields.h"
+#include "units/printing.h"
 #include "units/user_error.h"
 #include "units/written_number.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <string>
+#include <utility>
 
 namespace brimwright::service {
 namespace {
@@ -20,10 +23,10 @@ namespace {
 using reports::Buying;
 using trade::Amount;
 
-std::vector<std::string> names_of(const Materials& materials) {
+runs::Needed needed_by(const Materials& materials, const std::vector<const planning::Run*>& runs) {
   std::vector<std::string> names;
   for (const auto& one : materials) names.push_back(one.name);
-  return names;
+  return {std::move(names), runs::purities_planned(runs)};
 }
 
 Buying::Material material(const std::string& name, const std::string& shown, Amount used) {
@@ -67,17 +70,19 @@ Amount with_waste(const Buying::Material& one) {
 /// where it serves as one of them.
 class ListedPacks {
  public:
-  ListedPacks(const Materials& materials, const runs::Supplies& supplies) : materials_(materials) {
-    const auto names = names_of(materials);
+  ListedPacks(const Materials& materials, const runs::Supplies& supplies,
+              const std::vector<const planning::Run*>& runs)
+      : materials_(materials) {
+    const runs::Needed needed = needed_by(materials, runs);
     for (const auto& [pack, where] : supplies.packs) {
-      const std::string own = runs::own_material_of(pack.material, names, supplies, where);
+      const std::string own = runs::own_material_of(pack.material, needed, supplies, where);
       const auto serves = supplies.serves_as.find(pack.material);
       if (serves == supplies.serves_as.end()) {
         add(pack, own, "", where);
         continue;
       }
       const auto& [material, said] = serves->second;
-      const std::string other = runs::own_material_of(material, names, supplies, said);
+      const std::string other = runs::own_material_of(material, needed, supplies, said);
       if (other != own) add(pack, own, "", where);
       add(pack, other, pack.material, where);
     }
@@ -129,7 +134,7 @@ bool has_pack(const std::vector<trade::Pack>& packs, const std::string& material
 
 std::vector<trade::Pack> packs_for(const Materials& materials, const runs::Supplies& supplies,
                                    const std::vector<const planning::Run*>& runs) {
-  auto packs = ListedPacks(materials, supplies).take();
+  auto packs = ListedPacks(materials, supplies, runs).take();
   const auto of_studio = packs;
   for (const auto* run : runs) {
     if (!run->money) continue;
@@ -219,11 +224,12 @@ void make_ahead(Materials& materials, const runs::Supplies& supplies) {
 
 }  // namespace
 
-void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
+void take_off_stock(Materials& materials, const runs::Supplies& supplies,
+                    const std::vector<const planning::Run*>& runs) {
   make_ahead(materials, supplies);
-  const auto names = names_of(materials);
+  const runs::Needed needed = needed_by(materials, runs);
   const auto find = [&](const std::string& listed, const Place& where) {
-    const std::string name = runs::material_of(listed, names, supplies, where);
+    const std::string name = runs::material_of(listed, needed, supplies, where);
     return std::find_if(materials.begin(), materials.end(),
                         [&](const auto& one) { return one.name == name; });
   };
@@ -250,15 +256,16 @@ void take_off_stock(Materials& materials, const runs::Supplies& supplies) {
 namespace {
 
 /// What stands on the shelf under a name that is a slip away from what is needed would not count.
-void note_misspelt_shelf(Buying& buying, const runs::Supplies& supplies) {
-  const auto names = names_of(buying.materials);
-  auto called = names;
+void note_misspelt_shelf(Buying& buying, const runs::Supplies& supplies,
+                         const runs::Needed& needed) {
+  auto called = needed.names;
   for (const auto& one : buying.materials) called.push_back(one.shown);
   for (const auto& [listed, shelf] : supplies.have) {
-    const std::string name = runs::material_of(listed, names, supplies, shelf.where);
-    const bool is_known = std::find(names.begin(), names.end(), name) != names.end() ||
-                          is_listed(listed, supplies) || supplies.made_ahead.contains(listed) ||
-                          !chemistry::fats_named(listed).empty();
+    const std::string name = runs::material_of(listed, needed, supplies, shelf.where);
+    const bool is_known = needed.has(name) || is_listed(listed, supplies) ||
+                          supplies.made_ahead.contains(listed) ||
+                          !chemistry::fats_named(listed).empty() ||
+                          runs::other_purity_words(listed, supplies, needed);
     const auto near = is_known ? std::nullopt : nearest_name(listed, called);
     if (near)
       buying.notes.push_back(
@@ -268,13 +275,48 @@ void note_misspelt_shelf(Buying& buying, const runs::Supplies& supplies) {
   }
 }
 
+/// Of alkali on the shelf, and of packs where none is left that counts.
+void note_other_purities(Buying& buying, const runs::Supplies& supplies,
+                         const runs::Needed& needed) {
+  std::set<std::string> looked;
+  const auto look = [&](const std::string& listed, bool is_on_shelf) {
+    if (!looked.insert(listed).second) return;
+    const auto other = runs::other_purity_words(listed, supplies, needed);
+    if (other && (is_on_shelf || !has_pack(buying.packs, other->dry)))
+      buying.notes.push_back({Severity::caution, other->text});
+  };
+  for (const auto& [listed, shelf] : supplies.have)
+    if (shelf.amount.whole() > 0) look(listed, true);
+  for (const auto& one : supplies.packs) look(one.pack.material, false);
+}
+
+/// One pack is of one purity, whatever its name.
+void note_two_purities(Buying& buying, const runs::Needed& needed) {
+  for (const auto& one : needed.purities)
+    for (const auto& other : needed.purities) {
+      if (one.dry != other.dry || !(one.high < other.low) || !needed.has(one.dry)) continue;
+      buying.notes.push_back(
+          {Severity::caution,
+           brimwright::quoted(one.formula) + " is planned with " + one.dry + " that is " +
+               trimmed(one.purity.in_percent(), 2) + " % pure, " +
+               brimwright::quoted(other.formula) + " with " +
+               trimmed(other.purity.in_percent(), 2) +
+               " %, and it is added up here as though it "
+               "were one: plan both with the purity of what you buy, or buy for each by itself."});
+      return;
+    }
+}
+
 }  // namespace
 
 void buy(Buying& buying, const runs::Supplies& supplies,
          const std::vector<const planning::Run*>& runs) {
-  note_misspelt_shelf(buying, supplies);
+  const runs::Needed needed = needed_by(buying.materials, runs);
+  note_misspelt_shelf(buying, supplies, needed);
   runs::refuse_other_goods(supplies.serves_as, runs);
   buying.packs = packs_for(buying.materials, supplies, runs);
+  note_other_purities(buying, supplies, needed);
+  note_two_purities(buying, needed);
   buying.sellers = supplies.sellers;
   std::vector<trade::Need> needs;
   for (auto& one : buying.materials) {

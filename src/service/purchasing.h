@@ -27,8 +27,9 @@ void add_packaging(Materials& all, const planning::Run& run, const planning::Pla
 /// one is counted and the other weighed.
 void add_materials(Materials& all, const Materials& more, const Place& where = {});
 
-/// Puts waste and shelf into `materials`, and what is then still to buy.
-void take_off_stock(Materials& materials, const runs::Supplies& supplies);
+/// Puts waste and shelf into `materials` of `runs`, and what is then still to buy.
+void take_off_stock(Materials& materials, const runs::Supplies& supplies,
+                    const std::vector<const planning::Run*>& runs);
 
 /// The studio's packs of `materials`, by their names; where it has none of one, those at the prices
 /// of `runs`.

@@ -160,7 +160,7 @@ reports::Buying purchase_for(Materials materials, const runs::Supplies& supplies
                              const std::vector<const planning::Run*>& runs) {
   reports::Buying buying;
   buying.materials = std::move(materials);
-  take_off_stock(buying.materials, supplies);
+  take_off_stock(buying.materials, supplies, runs);
   buy(buying, supplies, runs);
   return buying;
 }

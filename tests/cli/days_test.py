@@ -251,6 +251,27 @@ check(abs(sum(share["lye_g"] for share in pot["shares"]) + pot["left_g"] - pot["
 told = " ".join(days("batches.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=slower).stdout.split())
 check("ONE POT OF LYE SOLUTION, made on Thu 2026-11-12, for Plain bars, batches 1 and 2 of 2" in told and "make these or those, not both" in told,
       "told in words")
+# Batches of a base that lines pour together take their lye out of that pot too, with those of another run: the pot holds the alkali of
+# all their weighings, rounded down, and each has its part by mass, rounded down, so that none gets more alkali than it asks for.
+third = {**pair_of_batches, "sell": 12, "name": "Third", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f00c"}
+for name in ("first", "second", "third"):
+    write(f"{folder}/{name}.run.json", {**{key: value for key, value in third.items() if key != "id" or name == "third"}, "name": name.title()})
+write(f"{folder}/poured.order.json", {**order, "lines": [*({"run": f"{name}.run.json", "pieces": pieces, "together": "A"} for name, pieces in (("first", 5), ("second", 7))),
+                                                         {"run": "third.run.json", "pieces": 12}]})
+shared = answer("poured.order.json", "--from", "2026-10-01", of=slower)
+bought = json.loads(run("buy", "poured.order.json", "--json", folder=folder).stdout)
+asked = {"First + Second": bought["together"][0]["batches"][0]["base"]["naoh_g"],
+         "Third": json.loads(run("plan", "third.run.json", "--json", folder=folder).stdout)["pour"]["naoh_g"]}
+check([batch["count"] for batch in bought["together"][0]["batches"]] == [1] and len(shared["lyes"]) == 1, f"one pot for both bases: {shared['lyes']}")
+pot = shared["lyes"][0]["pot"]
+all_of_it = floor(sum(asked.values()), 0.1)
+check(abs(pot["alkalis"][0]["g"] - all_of_it) < 1e-6, f"NaOH {pot['alkalis'][0]['g']}, expected {all_of_it}")
+check(len(pot["shares"]) == 2, f"{pot['shares']}")
+for share in pot["shares"]:
+    alkali = next(grams for name, grams in asked.items() if share["batter"].startswith(name))
+    part = pot["lye_g"] * alkali / sum(asked.values())
+    check(part - 0.2 < share["lye_g"] <= part + 1e-6, f"share {share['lye_g']} of {pot['lye_g']}, expected {part} down")
+    check(all_of_it * share["lye_g"] / pot["lye_g"] <= alkali + 1e-9, "a share holds more alkali than its base asks for")
 # Not with another strength; a jug too small is told.
 strong = read(f"{folder}/meadow_base.formula.json")
 strong.update(name="Strong", water={"lye_strength": "35 %"})

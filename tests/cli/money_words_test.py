@@ -116,7 +116,7 @@ for words in commands[1:3]:
 
 # Dry alkali by the names it is sold by, with its purity too; and what stands under "lye_solutions" is itself.
 price = next(item for item in answer("quote", "a.run.json", of={**studio, "packs": {**no_naoh, "NaOH": ten}})["numbers"][0]["items"] if item["name"].startswith("NaOH"))
-for name in ("NaOH 99 %", "caustic soda", "Sodium hydroxide pearls 98.5 %", "NaOH lye beads", "Ätznatron, Perlen", "NaOH, 25 kg", "NaOH (1310-73-2)", "E 524"):
+for name in ("NaOH 99 %", "caustic soda", "Sodium hydroxide pearls 98-99 %", "NaOH lye beads", "Ätznatron, Perlen", "NaOH, 25 kg", "NaOH (1310-73-2)", "E 524"):
     got = next(item for item in answer("quote", "a.run.json", of={**studio, "packs": {**no_naoh, name: ten}})["numbers"][0]["items"] if item["name"].startswith("NaOH"))
     check(got["cost"] == price["cost"], f"{name}: {got}")
 half = {"alkali": "NaOH", "strength": "50 %", "strength_range": ["49 %", "51 %"], "kept_at": "20 °C"}
@@ -125,10 +125,52 @@ got = next(item for item in answer("quote", "a.run.json", of=ready)["numbers"][0
 check(got["how"].endswith("9.00 ÷ 1000 g"), f"dry NaOH by the solution's price: {got}")
 soft = {**formula, "alkali": [{"alkali": "NaOH", "share": "90 %", "purity": "99 %"}, {"alkali": "KOH", "share": "10 %", "purity": "90 %"}]}
 write(f"{folder}/meadow_base.formula.json", soft)
-for name in ("KOH", "KOH 90 %", "KOH flakes 85 %", "potassium hydroxide, 95 %", "KOH for liquid soap"):
+for name in ("KOH", "KOH 90 %", "KOH flakes 85-90 %", "potassium hydroxide, 92 %", "KOH for liquid soap"):
     items = answer("quote", "a.run.json", of=packed(**{name: ten}))["numbers"][0]["items"]
     check(next(item for item in items if item["name"].startswith("KOH"))["how"].endswith("15.00 ÷ 10000 g"), f"{name} is no dry KOH")
+
+# ---- alkali of another purity than is planned is weighed otherwise (90 g of pure KOH are 100 g at 90 %, 94.7 g at 95 %: it stands for nothing)
+
+
+def koh(told):
+    return next(item for item in told["numbers"][0]["items"] if item["name"].startswith("KOH"))
+
+
+def told_in_all(said, of, told=True):
+    for words in commands:
+        check((said in text(*words, of=of)) == told, f"{words}: {'not ' if told else ''}told: {said}")
+
+
+for name in ("KOH flakes 85 %", "potassium hydroxide, 95 %", "KOH 93-95 %", "KOH 85 percent"):
+    other = packed(**{name: ten})
+    told_in_all(f'"{name}" does not count as KOH here: "{formula["name"]}" is planned with KOH that is 90 % pure', other)
+    got = answer("quote", "a.run.json", of=other)
+    check(koh(got)["cost"] is None and len(got["numbers"][0]["unpriced"]) == 1, f"{name} is priced as KOH of 90 %: {koh(got)}")
+    check("KOH" in answer("plan", "a.run.json", of=other)["piece"]["cost"]["unpriced"], f"{name} in a plan's cost")
+    check("KOH" in answer("buy", "a.run.json", of=other)["unpriced"], f"{name} is bought as KOH of 90 %")
+own = {"currency": "EUR", "prices": {"KOH 95 %": {"paid": "15.00", "for": "10 kg"}}}
+check('"KOH 95 %" does not count as KOH' in text("plan", "a.run.json", money=own), "a run's own price of another purity")
+# Where one is listed that fits, the other is passed over, be it cheaper and first; on the shelf it is told of.
+both = packed(**{"KOH flakes 85 %": [{"holds": "10 kg", "paid": "5.00"}], "KOH 90 %": ten})
+told_in_all("does not count as KOH", both, told=False)
+check(koh(answer("quote", "a.run.json", of=both))["how"].endswith("15.00 ÷ 10000 g"), "KOH of 90 % by the price of 85 %")
+shelf = {**both, "have": {"KOH flakes 85 %": "2 kg"}}
+bought = answer("buy", "a.run.json", of=shelf)
+check(any(pack["material"] == "KOH" for one in bought["deliveries"] for pack in one["packs"]), f"KOH of 85 % on the shelf is taken for 90 %: {bought}")
+check('"KOH flakes 85 %" does not count as KOH' in text("buy", "a.run.json", of=shelf), "the shelf's other purity is not told")
+# Planned with the purity of what is bought, it counts; the same of NaOH, which is taken as exactly as pure as stated.
+write(f"{folder}/meadow_base.formula.json", {**soft, "alkali": [soft["alkali"][0], {"alkali": "KOH", "share": "10 %", "purity": "85 %"}]})
+got = answer("quote", "a.run.json", of=packed(**{"KOH flakes 85 %": ten}))
+check(koh(got)["how"].endswith("15.00 ÷ 10000 g"), f"KOH of 85 % for a formula of 85 %: {koh(got)}")
 write(f"{folder}/meadow_base.formula.json", formula)
+other = {**studio, "packs": {**no_naoh, "NaOH 97 %": ten}}
+told_in_all('"NaOH 97 %" does not count as NaOH here', other)
+# Runs that plan with two purities are not added up without a word.
+write(f"{folder}/weak.formula.json", {**formula, "name": "Weak base", "alkali": [{"alkali": "NaOH", "share": "100 %", "purity": "97 %"}]})
+lay_out()
+write(f"{folder}/b.run.json", {**plain, "name": "Other bars", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f009", "pour": {**plain["pour"], "formula": "weak.formula.json"}})
+done = run("buy", "a.run.json", "b.run.json", folder=folder)
+check(done.returncode == 0 and '"Weak base" is planned with NaOH that is 97 % pure' in " ".join(done.stdout.split()), f"two purities in one purchase: {done.stdout}{done.stderr}")
 # What only has the word in it is left alone.
 check(answer("quote", "a.run.json", of=packed(**{"lye labels": [{"holds": "50 pieces", "paid": "3.00"}]})) is not None, "labels for lye")
 

@@ -1,4 +1,5 @@
 #include "units/read_once.h"
+
 #include "units/user_error.h"
 
 #include <catch2/catch_test_macros.hpp>
