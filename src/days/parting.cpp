@@ -12,7 +12,7 @@ using Batches = std::vector<std::vector<std::size_t>>;  // of each line
 constexpr std::size_t most_choices = 512;
 
 std::int64_t sold_of(const Delivery& delivery) {
-  std::int64_t sold = 0;
+  std::int64_t sold = delivery.ready;
   for (const Line& line : delivery.lines)
     for (const Batch& batch : line.batches) sold += batch.sold;
   return sold;
@@ -40,6 +40,13 @@ Batches others(const Delivery& of, const Batches& kept) {
     for (std::size_t b = 0; b < of.lines[l].batches.size(); ++b)
       if (std::find(kept[l].begin(), kept[l].end(), b) == kept[l].end()) rest[l].push_back(b);
   return rest;
+}
+
+/// A part without what is made already.
+Delivery without_ready(Delivery part) {
+  part.ready = 0;
+  part.ready_on.reset();
+  return part;
 }
 
 /// Batches of one line that are one like the other.
@@ -113,10 +120,12 @@ class Parting {
     const auto all = choices(late);
     Batches kept = all.empty() ? last_that_holds(few_choices(late)) : first_that_holds(all);
     Parted parted{.kept = kept,
-                  .pieces_kept = sold_of(late, kept),
+                  .pieces_kept = sold_of(late, kept) + (keeps_ready_ ? late.ready : 0),
                   .pieces = sold_of(late),
-                  .schedule = earliest_promise(studio_, parted_deliveries(deliveries_, late_, kept),
-                                               from_, most_looks_)};
+                  .keeps_ready = keeps_ready_,
+                  .schedule = earliest_promise(
+                      studio_, parted_deliveries(deliveries_, late_, kept, keeps_ready_), from_,
+                      most_looks_)};
     parted.is_proved = is_proved_ && !all.empty() && parted.schedule && parted.schedule->is_proved;
     return parted;
   }
@@ -134,18 +143,22 @@ class Parting {
     return decide(Problem(studio_, deliveries, span, 0, due), most_looks_).verdict;
   }
 
+  /// What is made already is in time with each of them, or nothing is.
   Batches first_that_holds(const std::vector<Batches>& all) {
+    keeps_ready_ = deliveries_[late_].ready > 0;
     for (const Batches& kept : all) {
-      if (sold_of(deliveries_[late_], kept) == 0) break;
+      if (sold_of(deliveries_[late_], kept) == 0 && !keeps_ready_) break;
       const Verdict verdict = holds(kept);
       if (verdict == Verdict::possible) return kept;
       if (verdict == Verdict::unknown) is_proved_ = false;
     }
+    keeps_ready_ = false;
     return Batches(deliveries_[late_].lines.size());
   }
 
   /// They shrink from one to the next, and what holds for one holds for all after it.
-  Batches last_that_holds(const std::vector<Batches>& shrinking) const {
+  Batches last_that_holds(const std::vector<Batches>& shrinking) {
+    keeps_ready_ = deliveries_[late_].ready > 0 && holds(shrinking.back()) == Verdict::possible;
     std::size_t fails = 0, holds_at = shrinking.size() - 1;  // that of none
     while (holds_at - fails > 1) {
       const std::size_t middle = fails + (holds_at - fails) / 2;
@@ -159,16 +172,19 @@ class Parting {
   std::size_t late_;
   Day from_;
   std::int64_t most_looks_;
-  bool is_proved_ = true;
+  bool is_proved_ = true, keeps_ready_ = false;
 };
 
 }  // namespace
 
 std::vector<Delivery> parted_deliveries(const std::vector<Delivery>& deliveries, std::size_t late,
-                                        const std::vector<std::vector<std::size_t>>& kept) {
+                                        const std::vector<std::vector<std::size_t>>& kept,
+                                        bool keeps_ready) {
   std::vector<Delivery> all = deliveries;
   all[late] = part(deliveries[late], kept);
   all.push_back(part(deliveries[late], others(deliveries[late], kept)));
+  Delivery& without = keeps_ready ? all.back() : all[late];
+  without = without_ready(std::move(without));
   all.back().due.reset();
   all.back().is_rest = true;
   if (sold_of(all[late]) == 0) {

@@ -38,7 +38,7 @@ Pouring pouring(const Line& line, const Span& span, int day) {
 }
 
 seconds packing_time(const Delivery& delivery, const Studio& studio) {
-  std::int64_t sold = 0;
+  std::int64_t sold = delivery.ready;
   for (const Line& line : delivery.lines)
     for (const Batch& batch : line.batches) sold += batch.sold;
   return sold * studio.each_piece_packed;
@@ -97,6 +97,8 @@ void Problem::pack(const std::vector<Delivery>& deliveries) {
       if (left.count() == 0) break;
     }
     packed_from_[d] = day;
+    const auto& ready_on = deliveries[d].ready_on;
+    if (ready_on && day < span_->at(*ready_on)) is_hopeless_ = true;
     if (day < begin_ || day < there_from(*span_, begin_, deliveries[d].pack_lead))
       is_hopeless_ = true;
   }

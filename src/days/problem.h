@@ -49,15 +49,15 @@ struct Packing {
 /// Whether all of it can be made from the day `begin` on, each delivery packed before its due day.
 ///
 /// What is no choice is settled here: packing takes the last hours before each due day, the latest
-/// due day first, and all of a delivery has cured by then; a delivery that takes no time to pack is
-/// packed on the last making day. What is to be bought is ordered on the first day that is no day
-/// off. A cast is unmoulded, and cut, on the first day she is there once its hours are over, which
-/// are counted from the hour it was poured, so that 24 hours are over on the next day; its mould
-/// can be filled again on that day, but never twice on one. What is chilled before it is poured is
-/// set cold on the last day before on which she is there, and stands so for a few nights at most.
-/// Batches of a day whose lye is of one kind share it where it can be made on such a day, the
-/// materials there: one pot for as many as it holds, each but the first of a pot saving the time of
-/// a lye.
+/// due day first, and all of a delivery has cured, or is ready, by then; a delivery that takes no
+/// time to pack is packed on the last making day. What is to be bought is ordered on the first day
+/// that is no day off. A cast is unmoulded, and cut, on the first day she is there once its hours
+/// are over, which are counted from the hour it was poured, so that 24 hours are over on the next
+/// day; its mould can be filled again on that day, but never twice on one. What is chilled before
+/// it is poured is set cold on the last day before on which she is there, and stands so for a few
+/// nights at most. Batches of a day whose lye is of one kind share it where it can be made on such
+/// a day, the materials there: one pot for as many as it holds, each but the first of a pot saving
+/// the time of a lye.
 class Problem {
  public:
   /// `due` are places in `span`, one a delivery. The studio and the deliveries must outlive this.

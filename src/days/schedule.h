@@ -92,6 +92,7 @@ std::optional<Schedule> earliest_promise(const Studio& studio,
 struct Parted {
   std::vector<std::vector<std::size_t>> kept;  // batches of each line of `late` that are in time
   std::int64_t pieces_kept = 0, pieces = 0;    // sold
+  bool keeps_ready = false;                    // what is made already is in time
   std::optional<Schedule> schedule;  // `late` is parted in two deliveries there, the rest last
   bool is_proved = false;
 };
@@ -100,6 +101,7 @@ Parted parted(const Studio& studio, const std::vector<Delivery>& deliveries, std
 
 /// The deliveries that `Parted::schedule` is of: those given, and the rest of `late`.
 std::vector<Delivery> parted_deliveries(const std::vector<Delivery>& deliveries, std::size_t late,
-                                        const std::vector<std::vector<std::size_t>>& kept);
+                                        const std::vector<std::vector<std::size_t>>& kept,
+                                        bool keeps_ready);
 
 }  // namespace brimwright::days

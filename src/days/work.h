@@ -102,7 +102,9 @@ struct Delivery {
   std::vector<Line> lines;
   std::optional<Day> due = {};
   Lead pack_lead = {};
-  bool is_rest = false;  // what could not be in time with the rest of it
+  bool is_rest = false;              // what could not be in time with the rest of it
+  std::int64_t ready = 0;            // pieces that are made already, packed with the others
+  std::optional<Day> ready_on = {};  // the day on which all of these are ready, if still to come
 };
 
 }  // namespace brimwright::days

@@ -48,6 +48,9 @@ std::string buying_csv(const Buying& buying, DecimalMark mark) {
   for (const auto& one : buying.materials)
     if (one.is_unpriced)
       table.row({{""}, {one.name}, {one.shown}, {""}, {""}, {""}, {""}, {"unpriced"}, {""}, {""}});
+  for (const ReadyOrder& order : buying.ready)
+    for (const std::string& words : ready_words(order))
+      table.row({{""}, {""}, {words}, {""}, {""}, {""}, {""}, {""}, {""}, {""}});
   return table.take();
 }
 

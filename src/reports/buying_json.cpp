@@ -75,6 +75,7 @@ Json stock_json(const Buying::Stock& stock) {
 
 std::string buying_json(const Buying& buying) {
   Json json = {{"schema", "brimwright.buy/1"}, {"studio", buying.studio}};
+  json["runs"] = Json::array();
   for (const auto& run : buying.runs) {
     Json told = {{"file", run.file}, {"name", run.name}, {"sell", run.sell}, {"make", run.make}};
     if (!run.order.empty()) told["order"] = run.order;
@@ -87,6 +88,8 @@ std::string buying_json(const Buying& buying) {
       json["together"].push_back(std::move(one));
     }
   }
+  json["ready"] = Json::array();
+  for (const ReadyOrder& order : buying.ready) json["ready"].push_back(ready_json(order));
   json["materials"] = Json::array();
   for (const auto& one : buying.materials) json["materials"].push_back(material_json(one));
   json["deliveries"] = Json::array();

@@ -2,6 +2,7 @@
 
 #include "planning/weighing.h"
 #include "reports/csv_table.h"
+#include "reports/ready_report.h"
 #include "reports/sheet_blocks.h"
 #include "reports/together_report.h"
 #include "trade/amount.h"
@@ -66,6 +67,7 @@ struct Buying {
   std::string studio;
   std::vector<Run> runs;
   std::vector<Together> together = {};
+  std::vector<ReadyOrder> ready = {};  // of each order
   std::vector<Material> materials;
   std::vector<trade::Pack> packs;  // by the materials' names
   std::vector<trade::Seller> sellers;

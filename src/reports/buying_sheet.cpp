@@ -91,12 +91,18 @@ void add_amounts(Sheet& sheet, const std::string& title, const Buying& buying, B
 }  // namespace
 
 Sheet buying_sheet(const Buying& buying, const std::string& printed_at) {
-  Sheet sheet{.title = "To buy",
-              .subtitle = "for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"),
-              .blocks = {},
-              .foot = printed_at.empty() ? "" : "Printed " + printed_at,
-              .printed_at = printed_at};
+  Sheet sheet{
+      .title = "To buy",
+      .subtitle = buying.runs.empty()
+                      ? "nothing is to make"
+                      : "for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"),
+      .blocks = {},
+      .foot = printed_at.empty() ? "" : "Printed " + printed_at,
+      .printed_at = printed_at};
   for (const auto& run : buying.runs) sheet.blocks.emplace_back(SheetWords{run_words(run) + "."});
+  for (const ReadyOrder& order : buying.ready)
+    for (const std::string& words : ready_words(order))
+      sheet.blocks.emplace_back(SheetWords{words});
   for (const auto& delivery : buying.purchase.deliveries) add_seller(sheet, delivery, buying);
   add_unpriced(sheet, buying);
   add_total(sheet, buying.purchase);
@@ -107,6 +113,8 @@ Sheet buying_sheet(const Buying& buying, const std::string& printed_at) {
               [](const Material& one) { return one.bought.whole() > 0; });
   for (const auto& [order, lines] : buying.together)
     sheet.blocks.emplace_back(SheetWords{together_words(lines)});
+  for (const ReadyOrder& order : buying.ready)
+    for (const Remark& note : order.notes) sheet.blocks.emplace_back(SheetWords{note.text});
   for (const Remark& note : buying.notes) sheet.blocks.emplace_back(SheetWords{note.text});
   return sheet;
 }

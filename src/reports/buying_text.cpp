@@ -5,6 +5,8 @@
 #include "units/shown_text.h"
 #include "units/wording.h"
 
+#include <algorithm>
+
 namespace brimwright::reports {
 namespace {
 
@@ -14,7 +16,11 @@ std::string headed(const std::string& text) { return text + "\n"; }
 
 std::string runs_text(const Buying& buying) {
   std::string text =
-      headed("To buy for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"));
+      headed(buying.runs.empty()
+                 ? std::string("To buy, where nothing is to make")
+                 : "To buy for " + counted(static_cast<std::int64_t>(buying.runs.size()), "run"));
+  for (const ReadyOrder& order : buying.ready)
+    for (const std::string& words : ready_words(order)) text += line(words);
   for (const auto& run : buying.runs)
     text += line(run_words(run) + " (" + on_one_line(run.file) +
                  (run.order.empty() ? "" : ", of " + on_one_line(run.order)) + ")");
@@ -111,7 +117,12 @@ std::string buying_text(const Buying& buying) {
   std::string text = runs_text(buying);
   for (const auto& delivery : buying.purchase.deliveries) text += delivery_text(delivery, buying);
   text += total_text(buying) + materials_text(buying) + stock_text(buying);
-  if (!buying.notes.empty() || !buying.together.empty()) text += "\n" + headed("Notes");
+  const bool has_notes = std::any_of(buying.ready.begin(), buying.ready.end(),
+                                     [](const ReadyOrder& one) { return !one.notes.empty(); });
+  if (!buying.notes.empty() || !buying.together.empty() || has_notes)
+    text += "\n" + headed("Notes");
+  for (const ReadyOrder& order : buying.ready)
+    for (const Remark& note : order.notes) text += line(note.text);
   for (const auto& [order, lines] : buying.together) text += line(together_words(lines));
   for (const Remark& note : buying.notes) text += line(note.text);
   return text;

@@ -281,10 +281,23 @@ class Entries {
   }
 
   std::int64_t sold(const days::Delivery& delivery) const {
-    std::int64_t sold = 0;
+    std::int64_t sold = delivery.ready;
     for (const auto& line : delivery.lines)
       for (const auto& batch : line.batches) sold += batch.sold;
     return sold;
+  }
+
+  /// ", 12 of them made already (Plain bars, batch 2026-10-20A)".
+  std::string of_stock(const days::Delivery& delivery) const {
+    if (delivery.ready == 0) return "";
+    std::string from;
+    for (const ReadyLine& line : report_.asked[delivery.asked].ready.lines)
+      if (!line.batches.empty())
+        from += (from.empty() ? "" : "; ") + line.name + ", " + batches_words(line.batches);
+    return (delivery.ready == sold(delivery)
+                ? std::string(", all made already (")
+                : ", " + std::to_string(delivery.ready) + " of them made already (") +
+           from + ")";
   }
 
   /// "December market", or of one that is parted "December market, first part".
@@ -311,6 +324,7 @@ class Entries {
            .asked = report_.deliveries[one.delivery].asked,
            .key = "pack-" + part_of_key(one.delivery) + "-" + std::to_string(part),
            .text = "Pack " + counted(pieces, "piece") + " for " + whom(one.delivery) +
+                   of_stock(report_.deliveries[one.delivery]) +
                    (all[one.delivery] == 1 ? ""
                                            : ", day " + std::to_string(part) + " of " +
                                                  std::to_string(all[one.delivery])),

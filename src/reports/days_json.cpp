@@ -41,7 +41,8 @@ Json asked_json(const DaysReport::Asked& asked) {
       {"in_time", asked.due ? Json(asked.is_late ? asked.in_time : asked.pieces) : Json(nullptr)},
       {"rest_on", date_json(asked.rest)},
       {"last_making_day", date_json(asked.last_making_day)},
-      {"lines", lines}};
+      {"lines", lines},
+      {"ready", asked.is_order ? ready_json(asked.ready) : Json(nullptr)}};
   if (!asked.id.empty()) json["id"] = asked.id;
   return json;
 }

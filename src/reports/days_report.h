@@ -5,6 +5,7 @@
 #include "planning/day_lye.h"
 #include "reports/csv_table.h"
 #include "reports/drawing.h"
+#include "reports/ready_report.h"
 #include "reports/sheet_blocks.h"
 #include "units/remark.h"
 #include "units/temperature.h"
@@ -34,8 +35,9 @@ struct DaysReport {
     std::string file, id, name;
     bool is_order = false;
     std::optional<days::Day> due;
-    std::vector<Line> lines;
-    std::int64_t pieces = 0;  // sold
+    std::vector<Line> lines;  // of what is to make
+    ReadyOrder ready = {};    // of an order: what is made already
+    std::int64_t pieces = 0;  // sold, made already or not
     // Of one that cannot keep its due day: what is in time, and when the rest is ready.
     bool is_late = false;
     std::int64_t in_time = 0;

@@ -109,6 +109,9 @@ Sheet days_sheet(const DaysReport& report, const std::string& printed_at) {
     for (const Remark& remark : remarks_of(lye))
       if (remark.severity == Severity::danger)
         sheet.blocks.emplace_back(SheetWarning{remark.severity, remark.text});
+  for (const auto& asked : report.asked)
+    for (const std::string& words : ready_words(asked.ready))
+      sheet.blocks.emplace_back(SheetWords{words});
   std::optional<days::Day> day;
   for (const DayEntry& entry : entries_of(report)) {
     if (day != entry.day) sheet.blocks.emplace_back(SheetStep{weekday_and_date(entry.day)});

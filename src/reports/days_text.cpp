@@ -75,6 +75,7 @@ std::string batches_text(const DaysReport::Line& line) {
 std::string asked_text(const DaysReport& report) {
   std::string text;
   for (const auto& asked : report.asked) {
+    for (const std::string& words : ready_words(asked.ready)) text += line(words);
     for (const auto& one : asked.lines)
       text +=
           line(one.name + (one.files.size() > 1 ? ", poured together: " : ": ") +
@@ -133,9 +134,10 @@ std::string lyes_text(const DaysReport& report) {
 
 std::string what_if_text(const DaysReport& report) {
   if (report.what_ifs.empty())
-    return "\nWhat sets the date\n" + line(
-                                          "No wider limit that was tried makes it earlier: the "
-                                          "time to cure and to pack does.");
+    return "\nWhat sets the date\n" +
+           line(std::string("No wider limit that was tried makes it earlier: "
+                            "the time to ") +
+                (report.schedule.batches.empty() ? "" : "cure and to ") + "pack does.");
   std::string text = report.is_due && !report.is_kept ? "\nWhat would help, each planned\n"
                                                       : "\nWhat limits it, each planned\n";
   for (const auto& one : report.what_ifs) {

@@ -55,7 +55,10 @@ std::string quote_csv(const QuoteReport& report, DecimalMark mark) {
 }
 
 std::string quote_csv(const OrderQuoteReport& report, DecimalMark mark) {
-  return csv_of(report, mark).take();
+  CsvTable csv = csv_of(report, mark);
+  for (const auto& words : made_already_words(report))
+    csv.row({{"made already"}, {""}, {words}, {""}, {""}, {""}});
+  return csv.take();
 }
 
 }  // namespace brimwright::reports

@@ -108,6 +108,20 @@ Json step_json(const costing::Step& step, const Place& where) {
           {"more", step.more ? Json(in_money(*step.more, where)) : Json(nullptr)}};
 }
 
+/// What is left to make; nothing where nothing is.
+Json rest_json(const RestQuote& rest, const Place& where) {
+  if (!rest.to_make) return nullptr;
+  Json lines = Json::array();
+  for (const auto& [run, number] : rest.to_make->lines) {
+    lines.push_back(number_json(number, where));
+    lines.back()["run"] = run;
+  }
+  return {{"pieces", rest.to_make->pieces},
+          {"cost", amount_text(printed_cost(*rest.to_make, where))},
+          {"unpriced", rest.to_make->unpriced},
+          {"lines", lines}};
+}
+
 }  // namespace
 
 std::string quote_json(const QuoteReport& report) {
@@ -168,6 +182,8 @@ std::string quote_json(const OrderQuoteReport& report) {
                      {"lines", lines},
                      {"prices", prices},
                      {"together", together_json(report.together[i])},
+                     {"ready", ready_json(report.rests[i].ready)},
+                     {"rest", rest_json(report.rests[i], where)},
                      {"cash", cash_json(report.purchases[i])}});
   }
   return json_document({{"schema", "brimwright.order_quote/1"},

@@ -74,6 +74,18 @@ std::vector<std::string> alarms_of(const OrderQuoteReport& report) {
   return alarms;
 }
 
+std::vector<std::string> made_already_words(const QuoteReport&) { return {}; }
+
+std::vector<std::string> made_already_words(const OrderQuoteReport& report) {
+  std::vector<std::string> words;
+  for (std::size_t i = 0; i < report.rests.size(); ++i) {
+    const std::string often =
+        report.rests.size() == 1 ? "" : "x " + std::to_string(report.orders[i].times) + ": ";
+    for (const std::string& one : ready_words(report.rests[i].ready)) words.push_back(often + one);
+  }
+  return words;
+}
+
 std::vector<std::string> remarks_of(const QuoteReport& report, const std::string& way_to_a_price) {
   std::vector<std::string> remarks;
   const auto& unpriced = report.quote.numbers.front().unpriced;
@@ -104,6 +116,14 @@ std::vector<std::string> remarks_of(const OrderQuoteReport& report,
           (report.orders.size() == 1 ? "" : "x " + std::to_string(report.orders[i].times) + ": ") +
           together_words(one));
   add_all(remarks, notes_of(report));
+  const ReadyOrder& ready = report.rests.front().ready;
+  if (ready.is_of_records())
+    remarks.push_back(
+        "Costs of a piece and prices are those of all pieces made anew, whatever is made already; "
+        "to lay out is what the rest takes, and what packing all that is not delivered takes.");
+  if (std::string words = ready_cost_words(ready); !words.empty())
+    remarks.push_back(std::move(words));
+  for (const Remark& note : ready.notes) remarks.push_back(note.text);
   return remarks;
 }
 

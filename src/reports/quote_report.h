@@ -5,6 +5,7 @@
 #include "planning/run.h"
 #include "reports/buying_report.h"
 #include "reports/csv_table.h"
+#include "reports/ready_report.h"
 #include "reports/sheet_blocks.h"
 #include "reports/together_report.h"
 
@@ -44,7 +45,17 @@ struct QuoteReport {
   std::vector<std::string> remarks = {};  // on how the run is read
 };
 
-/// The same of an order, for each number of times that it is made; at least one.
+/// What of an order is made already, and what making the rest of it costs.
+struct RestQuote {
+  ReadyOrder ready;
+  std::optional<costing::QuotedOrder> to_make = {};  // those lines of which something is to make
+
+  /// Of the order's line `k`; nullptr where none of it is to make.
+  const costing::QuotedNumber* of_line(std::size_t k) const;
+};
+
+/// The same of an order, for each number of times that it is made; at least one. Costs and prices
+/// of `orders` are those of all pieces made anew; purchases are for what is left to make and pack.
 struct OrderQuoteReport {
   std::string source;  // its file
   std::string whom_for;
@@ -53,6 +64,7 @@ struct OrderQuoteReport {
   const costing::Selling& selling;
   const std::vector<Buying>& purchases;
   const std::vector<std::vector<PouredTogether>>& together;  // for each of `orders`
+  const std::vector<RestQuote>& rests;                       // likewise
   std::vector<std::string> remarks = {};                     // on how the order is read
 };
 

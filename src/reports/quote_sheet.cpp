@@ -27,6 +27,7 @@ Sheet sheet_of(const Report& report, const std::string& title, const std::string
   Sheet sheet{.title = title, .subtitle = subtitle, .blocks = {}, .printed_at = printed_at};
   for (const auto& alarm : alarms_of(report))
     sheet.blocks.emplace_back(SheetWarning{Severity::danger, alarm});
+  for (const auto& words : made_already_words(report)) sheet.blocks.emplace_back(SheetWords{words});
   for (std::size_t from = 0; from < columns_of(report); from += side_by_side)
     for (const auto& table : tables_of(report, from)) add(sheet, table);
   return sheet;

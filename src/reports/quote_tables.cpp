@@ -160,7 +160,13 @@ class OrderColumns {
   }
 
   std::vector<QuoteTable> tables() const {
-    std::vector<QuoteTable> all = {pieces(), each(), together()};
+    std::vector<QuoteTable> all = {pieces()};
+    if (is_of_records()) {
+      all.push_back(to_make());
+      all.push_back(of_stock());
+    }
+    all.push_back(each());
+    all.push_back(together());
     for (std::size_t way = 0; way < orders_.front()->prices.size(); ++way)
       all.push_back(price(way));
     for (auto& table :
@@ -188,14 +194,73 @@ class OrderColumns {
       told.add(run(k), [&](auto i) { return std::to_string(number(i, k).pieces.sell); });
     told.add(
         "Pieces to sell", [&](auto i) { return std::to_string(orders_[i]->pieces); }, true);
+    if (!is_of_records()) return table("", told);
+    const auto row = [&](const std::string& name, auto pieces_of) {
+      told.add(name, [&](auto i) {
+        std::int64_t pieces = 0;
+        for (const ReadyLine& line : rest(i).ready.lines) pieces += (line.*pieces_of)();
+        return std::to_string(pieces);
+      });
+    };
+    row("delivered", &ReadyLine::delivered_of_it);
+    row("made already", &ReadyLine::taken);
+    row("to make", &ReadyLine::to_make);
     return table("", told);
+  }
+
+  const RestQuote& rest(std::size_t i) const { return report_.rests[from_ + i]; }
+  bool is_of_records() const {
+    return std::any_of(report_.rests.begin(), report_.rests.end(),
+                       [](const RestQuote& one) { return one.ready.is_of_records(); });
+  }
+
+  QuoteTable to_make() const {
+    Rows told = rows();
+    for (std::size_t k = 0; k < lines(); ++k)
+      told.add(run(k), [&](auto i) {
+        const QuotedNumber* number = rest(i).of_line(k);
+        return number ? in_money(number->total, where_) : std::string("nothing to make");
+      });
+    told.add(
+        "Cost",
+        [&](auto i) {
+          const auto& all = rest(i).to_make;
+          return all ? amount_text(printed_cost(*all, where_)) : std::string("nothing");
+        },
+        true);
+    return table(costs_heading("WHAT IS LEFT TO MAKE COSTS", report_.selling), told);
+  }
+
+  QuoteTable of_stock() const {
+    Rows told = rows();
+    for (std::size_t k = 0; k < lines(); ++k)
+      told.add(run(k), [&](auto i) { return paid_cell(rest(i).ready.lines[k]); });
+    return table("WHAT IS MADE ALREADY DID COST, materials by their lots", told);
+  }
+
+  static std::string paid_cell(const ReadyLine& line) {
+    if (line.batches.empty()) return "none is taken";
+    records::PaidCost cost;
+    bool is_whole = true;
+    for (const ReadyBatch& one : line.batches) {
+      if (one.cost) cost.add(*one.cost);
+      is_whole = is_whole && one.cost && one.cost->unpriced.empty();
+    }
+    if (cost.sums.empty()) return "not known";
+    std::string text;
+    for (const ExactMoney& sum : cost.sums)
+      text += (text.empty() ? "" : " + ") + in_money(sum, {}) +
+              (cost.sums.size() == 1 ? "" : " " + sum.currency.code);
+    return is_whole ? text : "more than " + text;
   }
 
   QuoteTable each() const {
     Rows told = rows();
     for (std::size_t k = 0; k < lines(); ++k)
       told.add(run(k), [&](auto i) { return in_money(number(i, k).each, where_); });
-    return table(costs_heading("A PIECE COSTS", report_.selling), told);
+    return table(costs_heading(is_of_records() ? "A PIECE COSTS, all made anew" : "A PIECE COSTS",
+                               report_.selling),
+                 told);
   }
 
   QuoteTable together() const {
@@ -204,7 +269,7 @@ class OrderColumns {
       told.add(run(k), [&](auto i) { return in_money(number(i, k).total, where_); });
     told.add(
         "Cost", [&](auto i) { return amount_text(printed_cost(*orders_[i], where_)); }, true);
-    return table("THE ORDER COSTS", told);
+    return table(is_of_records() ? "THE ORDER WOULD COST, all made anew" : "THE ORDER COSTS", told);
   }
 
   QuoteTable price(std::size_t way) const {
@@ -228,6 +293,13 @@ class OrderColumns {
 };
 
 }  // namespace
+
+const QuotedNumber* RestQuote::of_line(std::size_t k) const {
+  if (!to_make || ready.lines[k].to_make() == 0) return nullptr;
+  std::size_t at = 0;
+  for (std::size_t i = 0; i < k; ++i) at += ready.lines[i].to_make() > 0 ? 1 : 0;
+  return &to_make->lines[at].number;
+}
 
 std::string in_money(const ExactMoney& money, const Place& where) {
   return amount_text(trade::to_coin(money, trade::ToCoin::nearest, where));

@@ -35,6 +35,9 @@ std::size_t columns_of(const OrderQuoteReport& report);
 /// What must be seen before any figure: dangers, prices below cost.
 std::vector<std::string> alarms_of(const QuoteReport& report);
 std::vector<std::string> alarms_of(const OrderQuoteReport& report);
+/// What of an order is made already: what the figures are of.
+std::vector<std::string> made_already_words(const QuoteReport& report);
+std::vector<std::string> made_already_words(const OrderQuoteReport& report);
 /// What must be known to take the figures right.
 std::vector<std::string> remarks_of(const QuoteReport& report, const std::string& way_to_a_price);
 std::vector<std::string> remarks_of(const OrderQuoteReport& report,

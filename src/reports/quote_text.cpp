@@ -29,6 +29,8 @@ std::string text_of(const Report& report, const std::string& name,
   for (const auto& alarm : alarms_of(report)) text += wrapped(alarm, "!! ", "   ");
   if (!text.empty()) text += "\n";
   text += name + "\n\n";
+  for (const auto& words : made_already_words(report)) text += wrapped(words, "", "  ");
+  if (!made_already_words(report).empty()) text += "\n";
   for (std::size_t from = 0; from < columns_of(report); from += side_by_side) {
     if (from > 0) text += "\n";
     for (const auto& table : tables_of(report, from)) text += table_text(table);

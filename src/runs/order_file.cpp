@@ -10,12 +10,29 @@ namespace {
 
 constexpr std::int64_t most_pieces = 1'000'000;  // as in a run
 
-OrderLine line_of(const Fields& fields, const moulds::Library& library) {
+TakesReady ready_word(const Fields& fields) {
+  return {.is = fields.choice("ready", {"take", "leave"}) == "take"};
+}
+
+/// A line's own word, in place of the order's: "take", "leave", or the batches to take from.
+TakesReady ready_of(const Fields& line, const TakesReady& orders) {
+  if (!line.has("ready")) return orders;
+  if (line.is_text("ready")) return ready_word(line);
+  TakesReady ready{.is = true, .batches = line.texts("ready")};
+  if (ready.batches.empty())
+    throw UserError(line.place("ready"), "names no batch",
+                    R"(name batches by their codes, or write "take" or "leave")");
+  return ready;
+}
+
+OrderLine line_of(const Fields& fields, const TakesReady& ready, const moulds::Library& library) {
   OrderLine line{.run = library.resolve(fields.text("run"), fields.place("run")),
                  .pieces = fields.whole_number("pieces", 1, most_pieces),
                  .together = fields.optional_name("together").value_or(""),
                  .where = fields.place("run"),
-                 .together_at = fields.place("together")};
+                 .together_at = fields.place("together"),
+                 .takes_ready = ready_of(fields, ready),
+                 .ready_at = fields.place("ready")};
   fields.refuse_unknown();
   if (is_order(library.document(line.run)))
     throw UserError(line.where, "is an order itself",
@@ -50,7 +67,9 @@ Order read_order(const Fields& fields, const moulds::Library& library) {
               .due = {},
               .lines = {}};
   if (fields.has("due")) order.due = fields.date("due");
-  for (const Fields& line : fields.objects("lines")) order.lines.push_back(line_of(line, library));
+  const TakesReady ready = fields.has("ready") ? ready_word(fields) : TakesReady{};
+  for (const Fields& line : fields.objects("lines"))
+    order.lines.push_back(line_of(line, ready, library));
   fields.refuse_unknown();
   if (order.lines.empty())
     throw UserError(fields.place("lines"), "names no run",

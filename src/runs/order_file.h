@@ -11,12 +11,20 @@
 
 namespace brimwright::runs {
 
+/// Whether pieces that are made already are taken for an order, by her word alone.
+struct TakesReady {
+  bool is = false;
+  std::vector<std::string> batches = {};  // these alone, by their codes; empty: whichever fit
+};
+
 /// So many saleable pieces of a run, whatever number its own file gives.
 struct OrderLine {
   std::string run;  // its file
   std::int64_t pieces = 0;
   std::string together = {};  // the word of those it is poured together with; empty: with none
   Place where, together_at;
+  TakesReady takes_ready = {};
+  Place ready_at = {};
 };
 
 /// What is to be made for somebody (schema brimwright.order/1). Any text may be empty.

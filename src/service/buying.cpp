@@ -9,6 +9,7 @@
 #include "runs/studio_file.h"
 #include "runs/supplies.h"
 #include "service/order_planning.h"
+#include "service/order_rest.h"
 #include "service/ordered.h"
 #include "service/purchasing.h"
 #include "service/recorded_stock.h"
@@ -176,10 +177,11 @@ Reply reply_of(const BuyRequest& request, const Request& asked, const Buying& bu
 /// Plans what is asked for, and gathers what it takes.
 class Gathering {
  public:
-  Gathering(const moulds::Library& library, const Caller& caller,
+  Gathering(const moulds::Library& library, const Caller& caller, std::string today,
             const runs::PackagingList& packaging, runs::Supplies& supplies, Buying& buying)
       : library_(library),
         caller_(caller),
+        today_(std::move(today)),
         packaging_(packaging),
         supplies_(supplies),
         buying_(buying) {}
@@ -201,16 +203,21 @@ class Gathering {
     const auto& [run, measured, plan] = *by_themselves_.back();
     add_materials(buying_.materials, materials_in(run, plan));
     add(file, run, plan, "");
+    pack(run, plan.pieces.sell);
   }
 
   void gather_order(const runs::Order& order) {
-    orders_.push_back(ordered_runs(order, library_, caller_));
+    auto rest =
+        rest_of(order, 1, ready_by(order, std::nullopt, today_, library_), library_, caller_);
+    orders_.push_back(ordered_runs(rest.order, library_, caller_));
     const OrderedRuns& ordered = orders_.back();
     planned_.push_back(std::make_unique<PlannedOrder>(planned_order(ordered, 1)));
     const PlannedOrder& planned = *planned_.back();
     add_materials(buying_.materials, materials_in(ordered, planned));
     for (std::size_t i = 0; i < ordered.size(); ++i)
       add(ordered[i]->line.run, ordered[i]->run, planned.lines[i], order.file);
+    for (const reports::ReadyLine& line : rest.ready.lines) pack(line, ordered);
+    buying_.ready.push_back(std::move(rest.ready));
     for (auto& one : poured_together(ordered, planned))
       buying_.together.push_back({order.file, std::move(one)});
     for (const std::string& remark : lone_words(order))
@@ -219,22 +226,36 @@ class Gathering {
 
   void add(const std::string& file, const planning::Run& run, const planning::Plan& plan,
            const std::string& order) {
+    buying_.runs.push_back({file, run.name, plan.pieces.sell, plan.pieces.make, order});
+  }
+
+  /// What goes round pieces, those made and those from stock.
+  void pack(const planning::Run& run, std::int64_t pieces) {
     agree_on_currency(run, supplies_);
-    add_packaging(buying_.materials, run, plan, runs::packaging_of(run, packaging_));
+    add_packaging(buying_.materials, run, pieces, runs::packaging_of(run, packaging_));
     if (const auto words = runs::own_packaging_words(run, packaging_))
       buying_.notes.push_back({Severity::note, *words});
     runs_.push_back(&run);
-    buying_.runs.push_back({file, run.name, plan.pieces.sell, plan.pieces.make, order});
+  }
+  void pack(const reports::ReadyLine& line, const OrderedRuns& ordered) {
+    const std::int64_t pieces = line.to_pack();
+    if (pieces == 0) return;
+    for (const auto& one : ordered)
+      if (one->line.run == line.run) return pack(one->run, pieces);
+    of_stock_.push_back(std::make_unique<planning::Run>(run_from(line.run, pieces, library_)));
+    pack(*of_stock_.back(), pieces);
   }
 
   const moulds::Library& library_;
   const Caller& caller_;
+  std::string today_;
   const runs::PackagingList& packaging_;
   runs::Supplies& supplies_;
   Buying& buying_;
   std::vector<std::unique_ptr<PlannedRun>> by_themselves_;
   std::vector<OrderedRuns> orders_;
   std::vector<std::unique_ptr<PlannedOrder>> planned_;
+  std::vector<std::unique_ptr<planning::Run>> of_stock_;  // of whose pieces none is made
   std::vector<const planning::Run*> runs_;
 };
 
@@ -256,7 +277,8 @@ Reply bought(const BuyRequest& request, const Request& asked, const moulds::Libr
                                     request.printed_at.substr(0, 10), library, asked.terms);
   runs::Supplies& supplies = shelf.supplies;
   const auto packaging = runs::read_packaging(studio);
-  Gathering gathering(library, caller, packaging, supplies, buying);
+  Gathering gathering(library, caller, request.printed_at.substr(0, 10), packaging, supplies,
+                      buying);
   for (const Asked& one : all) gathering.gather(one);
   caller.tell_read(*library.named);
   take_off_stock(buying.materials, supplies, gathering.runs());

@@ -79,9 +79,9 @@ days::Lead longest(const std::map<std::string, int>& leads, const Names& of) {
 /// What goes round the pieces of a file, by the names that prices go by.
 Names packaging_of(const DayFile& file, const runs::PackagingList& studios) {
   Names names;
-  for (const DayLine& line : file.lines)
-    for (const DayPart& part : line.parts)
-      for (const auto& one : runs::packaging_of(*part.run, studios)) names.insert(one.material);
+  for (const auto& [run, pieces] : file.packed())
+    if (pieces > 0)
+      for (const auto& one : runs::packaging_of(*run, studios)) names.insert(one.material);
   return names;
 }
 
@@ -197,15 +197,14 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
   std::vector<const planning::Run*> runs;
   for (const DayFile& file : files) {
     add_materials(buying.materials, file.materials());
-    for (const DayLine& line : file.lines)
-      for (const DayPart& part : line.parts) {
-        agree_on_currency(*part.run, supplies);
-        add_packaging(buying.materials, *part.run, *part.plan,
-                      runs::packaging_of(*part.run, packaging));
-        if (const auto words = runs::own_packaging_words(*part.run, packaging))
-          notes.push_back({Severity::note, *words});
-        runs.push_back(part.run);
-      }
+    for (const auto& [run, pieces] : file.packed()) {
+      if (pieces == 0) continue;
+      agree_on_currency(*run, supplies);
+      add_packaging(buying.materials, *run, pieces, runs::packaging_of(*run, packaging));
+      if (const auto words = runs::own_packaging_words(*run, packaging))
+        notes.push_back({Severity::note, *words});
+      runs.push_back(run);
+    }
   }
   take_off_stock(buying.materials, supplies, runs);
   buy(buying, supplies, runs);

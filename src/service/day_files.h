@@ -2,12 +2,15 @@
 
 #include "days/work.h"
 #include "planning/together.h"
+#include "reports/ready_report.h"
 #include "service/order_planning.h"
 #include "service/run_planning.h"
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace brimwright::service {
@@ -38,8 +41,15 @@ struct DayFile {
   std::unique_ptr<PlannedRun> alone = {};
   OrderedRuns runs = {};
   std::unique_ptr<PlannedOrder> order = {};
+  /// Of an order: what is made already; `lines` and `runs` are of the rest.
+  reports::ReadyOrder ready = {};
+  std::vector<std::unique_ptr<planning::Run>> of_stock = {};  // of whose pieces none is made
 
   Materials materials() const;
+  /// The files of all its runs.
+  std::vector<std::string> run_files() const;
+  /// Each run with its pieces that are made or from stock.
+  std::vector<std::pair<const planning::Run*, std::int64_t>> packed() const;
 };
 
 }  // namespace brimwright::service

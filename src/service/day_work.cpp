@@ -8,8 +8,10 @@
 #include "service/like_moulds.h"
 #include "service/line_times.h"
 #include "service/ordered.h"
+#include "units/reading.h"
 #include "units/wording.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace brimwright::service {
@@ -34,11 +36,12 @@ class Gathering {
       days::Delivery delivery{.asked = i, .name = files[i].name, .lines = {}};
       delivery.due = files[i].due;
       delivery.pack_lead = files[i].pack_lead;
+      take_ready(delivery, files[i].ready);
       for (const DayLine& line : files[i].lines) delivery.lines.push_back(line_of(line));
       work_.deliveries.push_back(std::move(delivery));
     }
     work_.studio.trays = work_.trays.all;
-    const std::string& first = files.front().lines.front().parts.front().file;
+    const std::string first = files.front().run_files().front();
     count_like_moulds(work_, used_, runs::studio_for(first, library_), library_);
     share_lyes(work_, files, studio_);
     note_what_is_missing(work_, studio_, files);
@@ -46,6 +49,16 @@ class Gathering {
   }
 
  private:
+  static void take_ready(days::Delivery& delivery, const reports::ReadyOrder& ready) {
+    delivery.ready = ready.taken();
+    for (const reports::ReadyLine& line : ready.lines)
+      for (const reports::ReadyBatch& batch : line.batches)
+        if (batch.ready_on) {
+          const days::Day day = read_date(*batch.ready_on, {});
+          delivery.ready_on = std::max(delivery.ready_on.value_or(day), day);
+        }
+  }
+
   days::Line line_of(const DayLine& line) {
     days::Line days{.name = line.name(), .batches = {}};
     set_times(days, line);

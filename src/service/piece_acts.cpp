@@ -107,12 +107,6 @@ std::string days_later(const std::string& day, std::chrono::minutes time) {
   return reports::iso_date(std::chrono::year_month_day(until));
 }
 
-/// The day until which a batch cures by its formulas.
-std::optional<std::string> cures_until(const Records& records, const Batch& batch) {
-  const auto cure = cure_of(records, batch);
-  return cure ? std::optional(days_later(batch.begun_on, *cure)) : std::nullopt;
-}
-
 class Changing {
  public:
   Changing(const StockRequest& request, Records& records, const UserTerms& terms)
@@ -193,6 +187,11 @@ class Changing {
 };
 
 }  // namespace
+
+std::optional<std::string> cures_until(const Records& records, const Batch& batch) {
+  const auto cure = cure_of(records, batch);
+  return cure ? std::optional(days_later(batch.begun_on, *cure)) : std::nullopt;
+}
 
 PiecesDone change_pieces(const StockRequest& request, Records& records,
                          const moulds::Library& library, const UserTerms& terms) {

@@ -1,10 +1,12 @@
 #pragma once
 
 #include "moulds/library.h"
+#include "records/batches.h"
 #include "records/records.h"
 #include "reports/stock_report.h"
 #include "service/requests.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,6 +19,10 @@ struct PiecesDone {
 };
 PiecesDone change_pieces(const StockRequest& request, records::Records& records,
                          const moulds::Library& library, const UserTerms& terms);
+
+/// The day until which a batch cures by its formulas, as they were frozen; nothing where none says.
+std::optional<std::string> cures_until(const records::Records& records,
+                                       const records::Batch& batch);
 
 /// The pieces of all batches that have some, or of which nobody noted how many there are, with the
 /// day until which they cure by their formula.

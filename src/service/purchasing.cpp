@@ -167,12 +167,12 @@ Materials materials_beside_base(const planning::Run& run, const planning::Plan& 
   return materials_of(planning::used_beside_base(plan), run);
 }
 
-void add_packaging(Materials& all, const planning::Run& run, const planning::Plan& plan,
+void add_packaging(Materials& all, const planning::Run& run, std::int64_t pieces,
                    const runs::PackagingList& packaging) {
   const Place where =
       run.packaging ? run.place("/packaging") : Place{run.from_studio.file, "/packaging"};
   for (const auto& one : packaging) {
-    const trade::Fraction sum = trade::exact(one.each) * trade::Fraction(plan.pieces.sell);
+    const trade::Fraction sum = trade::exact(one.each) * trade::Fraction(pieces);
     const Amount used =
         one.is_counted ? whole_pieces(sum) : Amount::at_least(sum.convert_to<double>() * gram);
     add_materials(all, {material(one.material, one.material, used)}, where);

@@ -6,6 +6,7 @@
 #include "runs/packaging_reading.h"
 #include "runs/supplies.h"
 
+#include <cstdint>
 #include <vector>
 
 namespace brimwright::service {
@@ -19,8 +20,8 @@ Materials materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials base_materials_in(const planning::Run& run, const planning::Plan& plan);
 Materials materials_beside_base(const planning::Run& run, const planning::Plan& plan);
 
-/// Adds what goes round the pieces of `plan`, one of `run`, that are sold.
-void add_packaging(Materials& all, const planning::Run& run, const planning::Plan& plan,
+/// Adds what goes round so many pieces of `run` that are sold.
+void add_packaging(Materials& all, const planning::Run& run, std::int64_t pieces,
                    const runs::PackagingList& packaging);
 
 /// Adds `more`, of what stands at `where`, to what is there of the same material. UserError where

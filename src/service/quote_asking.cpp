@@ -152,7 +152,7 @@ runs::Supplies supplies_for(const planning::Run& run, const costing::Selling& se
 Materials all_materials(const planning::Run& run, const planning::Plan& plan,
                         const costing::Selling& selling) {
   Materials materials = materials_in(run, plan);
-  add_packaging(materials, run, plan, selling.packaging);
+  add_packaging(materials, run, plan.pieces.sell, selling.packaging);
   return materials;
 }
 

@@ -10,6 +10,7 @@
 #include "service/day_lyes.h"
 #include "service/day_work.h"
 #include "service/never_made.h"
+#include "service/order_rest.h"
 #include "service/ordered.h"
 #include "service/recorded_stock.h"
 #include "service/what_ifs.h"
@@ -38,9 +39,11 @@ std::optional<Day> day_of(const std::optional<std::chrono::year_month_day>& date
 /// Reads and plans what is asked about.
 class Reading {
  public:
-  Reading(const DaysRequest& request, const moulds::Library& library, const Caller& caller,
-          std::vector<Remark>& notes)
-      : request_(request), library_(library), caller_(caller), notes_(notes) {}
+  Reading(const DaysRequest& request, const UserTerms& terms, Day from,
+          const moulds::Library& library, const Caller& caller, std::vector<Remark>& notes)
+      : request_(request), from_(from), library_(library), caller_(caller), notes_(notes) {
+    if (request.due) due_ = day_typed(*request.due, terms.place("due"));
+  }
 
   std::vector<DayFile> files() {
     for (const std::string& file : request_.files) {
@@ -67,7 +70,17 @@ class Reading {
                  .is_order = true,
                  .due = day_of(order.due),
                  .due_at = {order.file, "/due"}};
-    file.runs = ordered_runs(order, library_, caller_);
+    auto rest = rest_of(
+        order, 1,
+        ready_by(order, due_, reports::iso_date(std::chrono::year_month_day(from_)), library_),
+        library_, caller_);
+    refuse_delivered(order, rest.ready);
+    file.ready = std::move(rest.ready);
+    file.runs = ordered_runs(rest.order, library_, caller_);
+    for (const reports::ReadyLine& line : file.ready.lines)
+      if (line.to_make() == 0)
+        file.of_stock.push_back(
+            std::make_unique<planning::Run>(run_from(line.run, std::nullopt, library_)));
     file.order = std::make_unique<PlannedOrder>(planned_order(file.runs, 1));
     for (const std::string& remark : lone_words(order)) notes_.push_back({Severity::note, remark});
     for (std::size_t i = 0; i < file.runs.size(); ++i) {
@@ -76,6 +89,13 @@ class Reading {
       file.lines.push_back(with ? together_in(file, *with) : DayLine{.parts = {part_in(file, i)}});
     }
     return file;
+  }
+
+  static void refuse_delivered(const runs::Order& order, const reports::ReadyOrder& ready) {
+    for (const reports::ReadyLine& line : ready.lines)
+      if (line.to_pack() > 0) return;
+    throw UserError({order.file, ""}, "is delivered whole, so nothing of it is to make or to pack",
+                    "leave it out");
   }
 
   static DayPart part_in(const DayFile& file, std::size_t line) {
@@ -105,6 +125,8 @@ class Reading {
   }
 
   const DaysRequest& request_;
+  Day from_;
+  std::optional<Day> due_ = {};
   const moulds::Library& library_;
   const Caller& caller_;
   std::vector<Remark>& notes_;
@@ -114,8 +136,7 @@ class Reading {
 std::vector<std::string> runs_of(const std::vector<DayFile>& files) {
   std::vector<std::string> names;
   for (const DayFile& file : files)
-    for (const DayLine& line : file.lines)
-      for (const DayPart& part : line.parts) names.push_back(part.file);
+    for (std::string& name : file.run_files()) names.push_back(std::move(name));
   return names;
 }
 
@@ -155,7 +176,10 @@ void describe(DaysReport& report, const std::vector<DayFile>& files) {
                             .name = file.name,
                             .is_order = file.is_order,
                             .due = file.due,
-                            .lines = {}};
+                            .lines = {},
+                            .ready = file.ready,
+                            .pieces = file.ready.taken()};
+    report.notes.insert(report.notes.end(), file.ready.notes.begin(), file.ready.notes.end());
     for (const DayLine& line : file.lines) {
       DaysReport::Line told{.files = {}, .name = line.name(), .moulds = {}};
       const planning::Plan& mixed = line.together ? line.together->plan : *line.parts.front().plan;
@@ -199,7 +223,7 @@ void part_what_is_late(DaysReport& report, const DayWork& work, std::int64_t mos
     asked.is_late = true;
     asked.in_time = parted.pieces_kept;
     is_proved = is_proved && parted.is_proved;
-    settled = days::parted_deliveries(settled, late, parted.kept);
+    settled = days::parted_deliveries(settled, late, parted.kept, parted.keeps_ready);
     if (!parted.schedule)
       throw UserError({asked.file, ""}, "finds no day in five years", "ask for fewer pieces");
     asked.rest = parted.schedule->due.back();
@@ -314,7 +338,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
                     .studio = {},
                     .deliveries = {},
                     .schedule = {}};
-  auto files = Reading(request, library, caller, report.notes).files();
+  auto files = Reading(request, terms, report.from, library, caller, report.notes).files();
   const runs::Studio studio = studio_for_all(files, library);
   report.studio_file = studio.fields()->file();
   const runs::StudioDays days = runs::read_days(studio);

@@ -17,6 +17,7 @@
 #include "reports/mould_picture.h"
 #include "reports/plan_report.h"
 #include "reports/plan_words.h"
+#include "reports/ready_report.h"
 #include "reports/sheet_html.h"
 #include "reports/sheet_pdf.h"
 #include "runs/run_file.h"
@@ -32,6 +33,7 @@
 #include "service/lye_story_reading.h"
 #include "service/noting.h"
 #include "service/order_planning.h"
+#include "service/order_rest.h"
 #include "service/ordered.h"
 #include "service/piece_files.h"
 #include "service/quoting.h"
@@ -240,7 +242,10 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
                       "leave it out, or ask for the sheet of one of its runs");
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>(std::vector{order.file});
-  const OrderedRuns runs = ordered_runs(order, library, caller);
+  const RestOfOrder rest =
+      rest_of(order, 1, ready_by(order, std::nullopt, request.printed_at.substr(0, 10), library),
+              library, caller);
+  const OrderedRuns runs = ordered_runs(rest.order, library, caller);
   PlannedOrder planned = planned_order(runs, 1);
   for (std::size_t i = 0; i < runs.size(); ++i)
     tell_shared_lye(planned.lines[i], runs[i]->line.run, days);
@@ -258,6 +263,12 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
           sheets.push_back(std::move(sheet));
   }
   const std::string whom = reports::whom_and_when(order.whom_for, order.due);
+  if (auto blocks = reports::ready_blocks(rest.ready); !blocks.empty()) {
+    reports::Sheet made{.title = "Order", .subtitle = whom, .blocks = std::move(blocks)};
+    made.printed_at = request.printed_at;
+    if (!sheets.empty()) made.foot = sheets.front().foot;
+    sheets.insert(sheets.begin(), std::move(made));
+  }
   return reports::sheet_of_all(whom.empty() ? "Order" : "Order " + whom, std::move(sheets));
 }
 

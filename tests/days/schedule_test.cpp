@@ -108,7 +108,8 @@ TEST_CASE("of what cannot be kept, no other batches would give more pieces", "[d
     CHECK(found.is_proved);
     REQUIRE(found.schedule);
     CHECK(complaint_about(*found.schedule, work.studio,
-                          parted_deliveries(deliveries, 0, found.kept), work.from) == "");
+                          parted_deliveries(deliveries, 0, found.kept, found.keeps_ready),
+                          work.from) == "");
     if (most > 0) ++some;
   }
   CHECK(some >= 50);

@@ -4,6 +4,7 @@ import type { Document } from "../program/json";
 export interface Line {
   run: string;
   pieces?: number;
+  ready?: string | string[];
 }
 
 export const lines_of = ({ lines }: Document): Line[] => (Array.isArray(lines) ? (lines as unknown as Line[]) : []);

@@ -9,6 +9,7 @@ import type { Listed } from "../program/api";
 import { field } from "./field";
 import { add_to, item_buttons, item_id, rows_of, type List } from "./form_lists";
 import { one_of, said_at } from "./form_parts";
+import { ready_choice } from "./ready_choice";
 
 const lines: List = { of: "order", at: "/lines", in_order: true, stays: true };
 
@@ -20,7 +21,7 @@ export function order_form(): TemplateResult {
       ${field({ of: "order", label: "Note", at: "/note", optional: true })}
     </div>
     <h2>What is ordered</h2>
-    ${said_at("order", "/lines")} ${rows_of(lines).map((_, i) => line_row(i))} ${line_adder()}
+    ${said_at("order", "/lines")} ${rows_of(lines).map((_, i) => line_row(i))} ${line_adder()} ${ready_choice()}
   </section>`;
 }
 

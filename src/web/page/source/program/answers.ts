@@ -294,14 +294,16 @@ export interface BuyingList {
   studio: string;
   /**
    * What is bought for, as asked.
-   *
-   * @minItems 1
    */
   runs: RunToBuyFor[];
   /**
    * Lines of orders whose base is mixed as one, and bought for once.
    */
   together: PouredTogether[];
+  /**
+   * Of each order; `runs` has what is left to make of it.
+   */
+  ready: ReadyOfOrder[];
   /**
    * All that the runs use.
    */
@@ -830,6 +832,119 @@ export interface Remark {
    */
   text: string;
 }
+/**
+ * An order beside the records: what is delivered, what it takes of pieces that are made, what is left to make.
+ */
+export interface ReadyOfOrder {
+  /**
+   * Its file.
+   */
+  order: string;
+  /**
+   * The order's, in its order.
+   *
+   * @minItems 1
+   */
+  lines: ReadyOfLine[];
+  /**
+   * Of all that is taken; null where nothing is. It is in no other sum.
+   */
+  cost: PaidForMaterials | null;
+  /**
+   * Batches that are not in it, by their codes.
+   */
+  costs_unknown: string[];
+  /**
+   * What is made and not counted, and why.
+   */
+  notes: Remark[];
+}
+export interface ReadyOfLine {
+  /**
+   * The run's file.
+   */
+  run: string;
+  /**
+   * For people.
+   */
+  name: string;
+  wanted: number;
+  /**
+   * Sold to this very order.
+   */
+  delivered: number;
+  /**
+   * Of pieces that are made already.
+   */
+  taken: number;
+  /**
+   * Saleable; all else rests on these.
+   */
+  to_make: number;
+  /**
+   * What is taken, by batch; those that are ready first.
+   */
+  batches: ReadyOfBatch[];
+  /**
+   * Batches that would be taken, had the run, a formula or a mould not changed since; named under the line's "ready" they are.
+   */
+  made_otherwise: MadeOtherwise[];
+  /**
+   * The same in a sentence; empty where nothing is delivered and nothing taken.
+   */
+  text: string;
+}
+export interface ReadyOfBatch {
+  /**
+   * Its code.
+   */
+  batch: string;
+  pieces: number;
+  /**
+   * Null where they stand ready.
+   */
+  ready_on: string | null;
+  /**
+   * What these pieces' materials did cost; null where what the batch weighed was not recorded.
+   */
+  cost: PaidForMaterials | null;
+}
+/**
+ * What materials did cost by their lots, to the coin.
+ */
+export interface PaidForMaterials {
+  /**
+   * One sum a currency.
+   */
+  materials: MaterialsSum[];
+  /**
+   * What has no price, or is of an unknown lot; in no sum.
+   */
+  unpriced: string[];
+}
+export interface MaterialsSum {
+  /**
+   * A decimal text.
+   */
+  amount: string;
+  /**
+   * ISO 4217.
+   */
+  currency: string;
+}
+export interface MadeOtherwise {
+  /**
+   * Its code.
+   */
+  batch: string;
+  pieces: number;
+  /**
+   * That are others today.
+   *
+   * @minItems 1
+   */
+  files: string[];
+}
 export interface MaterialToBuy {
   /**
    * As prices call it: a fat's id, NaOH, an additive's name.
@@ -1155,6 +1270,13 @@ export interface AskedFor {
    * The last day on which any of it may be poured for its due day.
    */
   last_making_day: string | null;
+  /**
+   * Of an order: what is made already; null of a run.
+   */
+  ready: ReadyOfOrder | null;
+  /**
+   * Of what is to make.
+   */
   lines: LineAskedFor[];
 }
 export interface LineAskedFor {
@@ -2687,6 +2809,11 @@ export interface OrderTimes {
    */
   together: PouredTogether[];
   cash: QuoteCash;
+  ready: ReadyOfOrder;
+  /**
+   * What is left to make, and what that costs; null where nothing is. Cost, lines and prices beside it are of all pieces made anew; `cash` is for the rest, and for packing what is not delivered.
+   */
+  rest: RestOfOrder | null;
 }
 export interface QuotedNumber {
   sell: number;
@@ -2841,6 +2968,26 @@ export interface QuoteLeft {
    * With its unit.
    */
   left: string;
+}
+/**
+ * What of an order is not made already.
+ */
+export interface RestOfOrder {
+  /**
+   * Of all these lines.
+   */
+  pieces: number;
+  /**
+   * Of all these lines, as they are printed.
+   */
+  cost: string;
+  unpriced: string[];
+  /**
+   * Those of which something is to make, in the order's order.
+   *
+   * @minItems 1
+   */
+  lines: QuotedNumber[];
 }
 /**
  * The answer of `plan RUN --json`. Masses in pour and pipe are sums over the batches, their superfat the worst batch's; what belongs to one pot or bowl is the largest batch's.

@@ -64,8 +64,14 @@ function said(of: Of, complaint: Complaint): TemplateResult {
 }
 
 const told = (of: Of, days: Days): TemplateResult =>
-  html`${dangers(days)} ${answer(of, days)} ${day_strip(days)} ${by_day(of, days)} ${day_lyes(days)} ${limits(days)}
-  ${extras(days)} ${notes(days)}`;
+  html`${dangers(days)} ${answer(of, days)} ${made_already(days)} ${day_strip(days)} ${by_day(of, days)}
+  ${day_lyes(days)} ${limits(days)} ${extras(days)} ${notes(days)}`;
+
+/** Of an order: what is packed without being made. */
+const made_already = ({ asked }: Days): TemplateResult[] =>
+  asked.flatMap(({ ready }) =>
+    (ready?.lines ?? []).filter(({ text }) => text).map(({ text }) => html`<p><b>${text}</b></p>`),
+  );
 
 const proved = (is: boolean, words: string, else_words: string): TemplateResult =>
   html`<small>${is ? words : else_words}</small>`;

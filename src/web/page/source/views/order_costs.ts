@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { state } from "../documents/state";
 import { counted, listed } from "../figures/batches";
 import { danger_sign } from "../figures/dangers";
-import type { OrderQuote, OrderTimes, QuotedNumber } from "../program/answers";
+import type { OrderQuote, OrderTimes, QuotedNumber, ReadyOfOrder } from "../program/answers";
 import { both, mass } from "../program/numbers";
 import {
   asked_for,
@@ -36,9 +36,10 @@ export function order_costs({ times, currency, has_tax }: OrderQuote, is_old: bo
         <tbody>
           ${row("pieces", ({ pieces }) => pieces)}
         </tbody>
+        ${ready_rows(times)}
         <tbody>
-          ${group("It costs", times)} ${times[0].lines.map((_, i) => line_row(times, i))}
-          ${row("The whole order", ({ cost }) => cost, "sum-of")}
+          ${group(is_of_records(times) ? "All made anew it would cost" : "It costs", times)}
+          ${times[0].lines.map((_, i) => line_row(times, i))} ${row("The whole order", ({ cost }) => cost, "sum-of")}
         </tbody>
         <tbody>
           ${cash_rows(times, (one) => `made ${often(one.times)}`)}
@@ -46,6 +47,33 @@ export function order_costs({ times, currency, has_tax }: OrderQuote, is_old: bo
         ${ways_of(times).map((first, k) => way_rows(times, has_tax, first, k === 0, pieces_by(times, first.way)))}
       </table>
     </div>`;
+}
+
+/** Anything of it is delivered, or taken of what is made already. */
+export const is_of_records = (times: OrderTimes[]): boolean =>
+  times.some(({ ready }) => ready.lines.some(({ text }) => text !== ""));
+
+/** Of anything delivered or taken, what is left and what the one and the other cost: two sums, never one. */
+function ready_rows(times: OrderTimes[]): TemplateResult | typeof nothing {
+  if (!is_of_records(times)) return nothing;
+  const row = row_over(times);
+  const sum =
+    (key: "delivered" | "taken" | "to_make") =>
+    ({ ready }: OrderTimes) =>
+      ready.lines.reduce((all, line) => all + line[key], 0);
+  return html`<tbody>
+    ${row("delivered", sum("delivered"))} ${row("made already", sum("taken"))} ${row("to make", sum("to_make"))}
+    ${row("What is left to make costs", ({ rest }) => (rest ? rest.cost : "nothing"))}
+    ${row("Materials of what is made already did cost", ({ ready }) => paid(ready))}
+  </tbody>`;
+}
+
+/** By lots; what is unpriced or of unknown lots is in no sum, and the words beneath say of what. */
+function paid({ cost, costs_unknown }: ReadyOfOrder): string {
+  if (!cost) return "nothing is taken";
+  if (!cost.materials.length) return "not known";
+  const sum = cost.materials.map(({ amount, currency }) => `${amount} ${currency}`).join(" + ");
+  return cost.unpriced.length || costs_unknown.length ? `more than ${sum}` : sum;
 }
 
 const name_of = ({ run, sell }: QuotedNumber): string => `${run ?? ""}, ${sell} ${sell === 1 ? "piece" : "pieces"}`;

@@ -17,6 +17,7 @@ import { order_costs, order_dangers, orders_at_a_loss, poured_together } from ".
 import { paper_buttons, paper_size, stem_of, told_of_papers } from "./papers";
 import { own_ways, plain_field, price_for_now, at_own_field } from "./quote_panel";
 import { quote_papers } from "./quote_papers";
+import { ready_told } from "./ready_told";
 
 export function order_view(): TemplateResult {
   const { order } = state;
@@ -46,7 +47,7 @@ function asked_and_told(): TemplateResult {
     ${own_ways() ? nothing : price_for_now(quote?.currency, complaint)} ${complaint ? said(complaint) : nothing}
     ${
       quote
-        ? html`${unpriced(quote)} ${poured_together(quote)} ${order_costs(quote, is_old)}
+        ? html`${ready_told(quote)} ${unpriced(quote)} ${poured_together(quote)} ${order_costs(quote, is_old)}
           ${quote_papers({
             file: order_now().open.file,
             question: order_question(order_now()),
