@@ -146,13 +146,13 @@ std::string ready_cost_words(const ReadyOrder& order) {
   if (taken == 0) return "";
   const auto cost = order.cost();
   const auto unknown = order.costs_unknown();
-  const std::string what =
-      "The materials of what is taken from stock (" + counted(taken, "piece") + ") did cost ";
-  const bool is_told = !cost.sums.empty() || !cost.unpriced.empty();
-  if (!is_told)
-    return what + "nobody knows what: what " + batches_named(unknown) +
-           " weighed was not recorded.";
-  return what + paid_words(cost) + ", by their lots" +
+  const std::string what = "What went into the " + counted(taken, "piece") + " that " +
+                           (taken == 1 ? "is" : "are") + " made already ";
+  if (cost.sums.empty())
+    return what + "has no known cost: " +
+           (cost.unpriced.empty() ? "what " + batches_named(unknown) + " weighed was not recorded."
+                                  : "no price is recorded of " + joined(cost.unpriced) + ".");
+  return what + "did cost " + paid_words(cost) + ", by its lots" +
          (unknown.empty() ? std::string(".")
                           : "; not counting " + batches_named(unknown) +
                                 ", of which was not recorded what it weighed.");

@@ -1,6 +1,7 @@
 #include "service/scheduling.h"
 
 #include "reports/calendar_file.h"
+#include "reports/plan_words.h"
 #include "runs/days_reading.h"
 #include "runs/order_file.h"
 #include "runs/packaging_reading.h"

@@ -267,6 +267,16 @@ def of_lots(plain):
     for what in ("OL-1", "CO-1", "NA-1", "A", "B", f"{at}/market.order.json"):
         yield ["trail", at, what]
     yield ["quote", f"{at}/plain_bars.run.json"]
+    # Batches put in by SQL were made of no run that is known, so they are taken by their names alone.
+    today = datetime.date.today()
+    begin(at, "D", "2026-10-05", {}, {"pieces.made": "3", "tested": "pass", "ready_on": "2026-10-06"})
+    begin(at, "E", "2026-10-05", {}, {"pieces.made": "2", "tested": "pass", "ready_on": str(today + datetime.timedelta(10))})
+    due = {"due": str(today + datetime.timedelta(60))}
+    for name, pieces, ready, more in (("taking", 30, "take", {"due": str(today - datetime.timedelta(1))}), ("named", 30, ["A", "D", "E"], due), ("few", 2, ["A"], {"due": str(today)})):
+        write(f"lots/{name}.order.json", {"schema": "brimwright.order/1", "lines": [{"run": "plain_bars.run.json", "pieces": pieces, "ready": ready}], **more})
+        yield ["quote", f"{at}/{name}.order.json"]
+    yield ["buy", f"{at}/named.order.json"]
+    yield ["quote", f"{at}/market.order.json"]
     ask(["stock", at, "--take-have"])
     yield ["stock", at, "--names"]
 

@@ -169,6 +169,8 @@ alone, bare = order(RUNS[:1], "B"), order(RUNS[:1], None)
 write(f"{folder}/alone.order.json", alone)
 write(f"{folder}/bare.order.json", bare)
 with_word, without = answer("quote", "alone.order.json"), answer("quote", "bare.order.json")
+for one in with_word["times"] + without["times"]:
+    check(one["ready"].pop("order").endswith(".order.json"), "an order that is not named")
 check(with_word["times"] == without["times"] and with_word["times"][0]["together"] == [], "a word that is alone changes the line")
 check(len(with_word["remarks"]) == 1 and "/lines/0/together" in with_word["remarks"][0] and without["remarks"] == [], f"remarks {with_word['remarks']}")
 single = answer("quote", "plain_bars.run.json", "--sell", "12")["numbers"][0]
