@@ -92,8 +92,8 @@ room(runs
         substitutes supplies)
 room(reports
   USES units sandbox geometry moulds chemistry planning learning trade costing days records
-  DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table days_report drawing
-        gauge_report inspection_report label_report learned_report made_lye_report mould_picture note_report
+  DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table day_lack days_report drawing
+        gauge_report inspection_report label_report learned_report lye_of_day made_lye_report mould_picture note_report
         packing_report piece_picture
         plan_report plan_words quote_report ready_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf stock_report together_report
         trail_report weigh_out workings_report)

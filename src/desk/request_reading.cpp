@@ -117,6 +117,11 @@ service::DaysRequest days_request(const Fields& fields, const PathFor& path_for)
   request.text = sent_text(fields);
   request.due = optional_word(fields, "due");
   request.from = optional_word(fields, "from");
+  if (const auto since = fields.optional_object("since")) {
+    request.since = since->text("name");
+    request.since_text = since->text("text");
+    since->refuse_unknown();
+  }
   request.files = {path_for(fields.text("file"), request.text.has_value())};
   fields.refuse_unknown();
   return request;

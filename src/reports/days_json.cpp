@@ -116,9 +116,13 @@ Json lye_json(const DaysReport::Lye& lye, const DaysReport& report) {
   for (const std::size_t b : lye.batches()) {
     const auto& one = report.schedule.batches[b];
     const auto& delivery = report.deliveries[one.delivery];
+    Json shares = Json::array();  // of the pot, by their places there
+    for (std::size_t s = 0; s < lye.shares.size(); ++s)
+      if (lye.shares[s].batch == b) shares.push_back(s);
     batches.push_back({{"of", delivery.asked},
                        {"runs", report.asked[delivery.asked].lines[one.line].files},
-                       {"batch", delivery.lines[one.line].batches[one.batch].number}});
+                       {"batch", delivery.lines[one.line].batches[one.batch].number},
+                       {"shares", std::move(shares)}});
   }
   for (const Remark& remark : remarks_of(lye))
     remarks.push_back({{"severity", name_of(remark.severity)}, {"text", remark.text}});
@@ -138,6 +142,15 @@ Json what_if_json(const DaysReport::WhatIf& one) {
           {"latest_start", date_json(one.start)},
           {"promise", date_json(one.promise)},
           {"proved", one.is_proved}};
+}
+
+Json lack_json(const DayLack& lack) {
+  Json json = {{"severity", name_of(lack.severity)}, {"text", words_of(lack)}};
+  if (!lack.is_of_studio) return json;
+  std::string field;
+  for (const std::string& key : lack.keys) field += "/" + key;
+  json["field"] = field;
+  return json;
 }
 
 }  // namespace
@@ -168,6 +181,7 @@ std::string days_json(const DaysReport& report) {
   json["notes"] = Json::array();
   for (const Remark& note : report.notes)
     json["notes"].push_back({{"severity", name_of(note.severity)}, {"text", note.text}});
+  for (const DayLack& lack : report.lacks) json["notes"].push_back(lack_json(lack));
   return json_document(json);
 }
 

@@ -4,6 +4,7 @@
 #include "days/schedule.h"
 #include "planning/day_lye.h"
 #include "reports/csv_table.h"
+#include "reports/day_lack.h"
 #include "reports/drawing.h"
 #include "reports/ready_report.h"
 #include "reports/sheet_blocks.h"
@@ -105,6 +106,7 @@ struct DaysReport {
   std::vector<Lye> lyes = {};
   std::vector<Extra> extras = {};
   std::vector<Remark> notes = {};
+  std::vector<DayLack> lacks = {};
 };
 
 /// "Plain bars, batches 1 and 2 of 3": what that pot of lye is for.

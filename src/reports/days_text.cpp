@@ -169,6 +169,15 @@ std::string extras_text(const DaysReport& report) {
   return text.empty() ? "" : "\nExtras, from base that is left over (not counted above)\n" + text;
 }
 
+std::string notes_text(const DaysReport& report) {
+  std::vector<Remark> all = report.notes;
+  for (const DayLack& lack : report.lacks) all.push_back({lack.severity, words_with_keys(lack)});
+  std::string text = all.empty() ? "" : "\nNotes\n";
+  for (const Remark& note : all)
+    text += wrapped(note.text, note.severity == Severity::note ? "  " : "  ! ", "    ");
+  return text;
+}
+
 }  // namespace
 
 std::string days_text(const DaysReport& report) {
@@ -184,10 +193,15 @@ std::string days_text(const DaysReport& report) {
   std::string text = dangers_text(report) + title(names_of(report), when);
   text += answer_text(report) + asked_text(report) + strip_text(report) + lyes_text(report) +
           what_if_text(report) + extras_text(report);
-  if (!report.notes.empty()) text += "\nNotes\n";
-  for (const Remark& note : report.notes)
-    text += wrapped(note.text, note.severity == Severity::note ? "  " : "  ! ", "    ");
-  return text;
+  return text + notes_text(report);
 }
+
+std::string words_with_keys(const DayLack& lack) {
+  std::string keys;
+  for (const std::string& key : lack.keys) keys += (keys.empty() ? " (\"" : ", \"") + key + "\"";
+  return lack.what + (keys.empty() ? "" : keys + ")") + ": " + lack.then;
+}
+
+std::string words_of(const DayLack& lack) { return lack.what + ": " + lack.then; }
 
 }  // namespace brimwright::reports

@@ -251,7 +251,8 @@ Json caution_json(const planning::Caution& caution) {
 }  // namespace
 
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
-                      const std::vector<planning::MadeLye>& made, const BatchCodes& codes) {
+                      const std::vector<planning::MadeLye>& made, const BatchCodes& codes,
+                      const std::optional<LyeOfDay>& lye_of_day) {
   Json json = {{"schema", "brimwright.plan/1"},
                {"run", plan.name},
                {"source", plan.file},
@@ -270,6 +271,9 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
                            {"sections", run.from_studio.sections},
                            {"text", studio_words(run.from_studio)}};
   if (!made.empty()) json["made_lye"] = made_lye_json(made);
+  if (lye_of_day)
+    json["lye_of_day"] = {{"may_be_shared", lye_of_day->own_because.empty()},
+                          {"text", words_of(*lye_of_day)}};
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run, plan.pieces.per_cast);
   json["batches"] = batches_json(run, plan);
   json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);

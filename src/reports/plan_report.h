@@ -4,7 +4,9 @@
 #include "planning/tally.h"
 #include "planning/weighed_lye.h"
 #include "reports/label_report.h"
+#include "reports/lye_of_day.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,9 +19,9 @@ std::string plan_text(const planning::Run& run, const planning::Plan& plan,
                       const BatchCodes& codes = {});
 
 /// The plan as one JSON document, schema brimwright.plan/1. Masses are those of the text, to the
-/// digit. `made` is told under "made_lye", where there is any.
+/// digit. `made` is told under "made_lye", where there is any, and `lye_of_day` beside the lye.
 std::string plan_json(const planning::Run& run, const planning::Plan& plan,
-                      const std::vector<planning::MadeLye>& made = {},
-                      const BatchCodes& codes = {});
+                      const std::vector<planning::MadeLye>& made = {}, const BatchCodes& codes = {},
+                      const std::optional<LyeOfDay>& lye_of_day = {});
 
 }  // namespace brimwright::reports

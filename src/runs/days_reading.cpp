@@ -148,6 +148,12 @@ void read_times(StudioDays& times, const Studio& studio) {
 
 }  // namespace
 
+std::optional<OneLye> one_lye_of(const Studio& studio) {
+  StudioDays days;
+  if (const auto section = studio.section("days")) read_one_lye(days, *section);
+  return days.one_lye;
+}
+
 StudioDays read_days(const Studio& studio) {
   const auto days = studio.section("days");
   if (!days)

@@ -29,6 +29,9 @@ struct StudioDays {
   std::chrono::seconds each_batch{}, each_piece_made{}, each_tray_fill{}, each_piece_packed{};
 };
 
+/// What a studio says of one lye alone.
+std::optional<OneLye> one_lye_of(const Studio& studio);
+
 /// UserError where the studio has no making day, where no time of a batch is given, and for
 /// anything wrong in its "days" and in the times of its "work". A studio's file must be there.
 StudioDays read_days(const Studio& studio);

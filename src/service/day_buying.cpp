@@ -211,7 +211,7 @@ Buying buying_for_days(std::vector<DayFile>& files, const runs::Studio& studio,
   notes.insert(notes.end(), buying.notes.begin(), buying.notes.end());
   if (buying.packs.empty()) {
     notes.push_back({Severity::caution,
-                     "The studio lists no packs (\"packs\", \"sellers\"): no day to order by is "
+                     "The studio lists no packs of its sellers: no day to order by is "
                      "given, and everything is taken to be there."});
     return buying;
   }

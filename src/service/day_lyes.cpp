@@ -32,12 +32,19 @@ PotOfBatch first_pot(const Mixing& mixing, const planning::Batch& batch) {
   return planning::pots_of(mixing.run, batch).front();
 }
 
-std::string why_its_own(const DayLine& line) {
-  const Mixing mixing = mixing_of(line);
+std::string why_its_own(const Mixing& mixing) {
   for (const auto& batch : mixing.plan.batches)
     if (std::string why = planning::keeps_its_own(first_pot(mixing, batch)); !why.empty())
       return why;
   return "";
+}
+
+std::string why_its_own(const planning::Run& run, const planning::Plan& plan,
+                        const runs::OneLye& one_lye) {
+  if (std::string why = why_its_own({run, plan}); !why.empty()) return why;
+  if (service::batches_in_pot(run, plan, one_lye) > 1) return "";
+  return "a pot of " + trimmed(one_lye.holds / litre, 2) +
+         " l, half full, does not hold that of two";
 }
 
 bool are_the_same(const planning::Scale& one, const planning::Scale& other) {
@@ -60,14 +67,10 @@ class Kinds {
   Kinds(DayWork& work, const runs::OneLye& one_lye) : work_(work), one_lye_(one_lye) {}
 
   void tell(days::Line& line, const DayLine& of) {
-    if (const std::string why = why_its_own(of); !why.empty())
-      return note(line.name + ": each batch has a lye solution of its own, as " + why + ".");
     const auto [run, plan] = mixing_of(of);
+    if (const std::string why = why_its_own(run, plan, one_lye_); !why.empty())
+      return note(line.name + ": each batch has a lye solution of its own, as " + why + ".");
     const int in_pot = service::batches_in_pot(run, plan, one_lye_);
-    if (in_pot < 2)
-      return note(line.name + ": each batch has a lye solution of its own, as a pot of " +
-                  trimmed(one_lye_.holds / litre, 2) +
-                  " l (\"one_lye_a_day\"), half full, does not hold that of two.");
     auto& lyes = work_.studio.lyes;
     const auto known = std::find_if(kinds_.begin(), kinds_.end(), [&](const DayLine* other) {
       return take_the_same_lye(*other, of);
@@ -197,6 +200,19 @@ void share_lyes(DayWork& work, const std::vector<DayFile>& files, const runs::St
   for (std::size_t d = 0; d < work.deliveries.size(); ++d)
     for (std::size_t l = 0; l < work.deliveries[d].lines.size(); ++l)
       kinds.tell(work.deliveries[d].lines[l], files[d].lines[l]);
+}
+
+std::optional<reports::LyeOfDay> lye_of_day(const planning::Run& run, const planning::Plan& plan,
+                                            const runs::Studio& studio) {
+  const auto days = studio.section("days");
+  if (!days || days->is_empty("one_lye_a_day")) return std::nullopt;
+  try {
+    if (const auto one_lye = runs::one_lye_of(studio))
+      return reports::LyeOfDay{why_its_own(run, plan, *one_lye)};
+  } catch (const UserError&) {
+    // What is wrong there is told with the days; until then nobody knows that it is not shared.
+  }
+  return reports::LyeOfDay{why_its_own({run, plan})};
 }
 
 int batches_in_pot(const planning::Run& run, const planning::Plan& plan,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "days/work.h"
+#include "reports/day_lack.h"
 #include "service/tray_fills.h"
 #include "units/remark.h"
 
@@ -16,6 +17,7 @@ struct DayWork {
   days::Studio studio;
   std::vector<days::Delivery> deliveries;
   std::vector<Remark> notes;
+  std::vector<reports::DayLack> lacks;
   std::map<std::string, std::size_t> moulds;  // the studio's, by file
   Trays trays;                                // the studio's
 };

@@ -131,12 +131,12 @@ struct BuyRequest {
 
 /// When to make runs and orders. `due` takes the place of their own due days; `from` is the day
 /// that stands for today, and `today` what it is without. `since` names an earlier export of the
-/// calendar, and `alarm` the time of day of its alarms, "18:00". `printed_at` is a moment of
-/// iCalendar, in UTC.
+/// calendar, which `since_text` is where it is no file here, and `alarm` the time of day of its
+/// alarms, "18:00". `printed_at` is a moment of iCalendar, in UTC.
 struct DaysRequest {
   std::vector<std::string> files;
   std::optional<std::string> text = {};  // of the one file, in place of what is in it
-  std::optional<std::string> due = {}, from = {}, since = {}, alarm = {};
+  std::optional<std::string> due = {}, from = {}, since = {}, since_text = {}, alarm = {};
   std::string today = {};
   std::vector<WantedFile> wanted = {};  // calendar, csv, picture
   std::string printed_at = {};

@@ -307,7 +307,8 @@ std::string calendar_of(const DaysReport& report, const DaysRequest& request,
   reports::CalendarWishes wishes{.stamp = request.printed_at};
   if (request.alarm) wishes.alarm = alarm_typed(*request.alarm, terms.place("alarm"));
   if (request.since)
-    wishes.earlier = reports::events_in(text_of_file(*request.since), *request.since);
+    wishes.earlier = reports::events_in(
+        request.since_text ? *request.since_text : text_of_file(*request.since), *request.since);
   for (const auto& asked : report.asked)
     if (asked.id.empty())
       throw UserError({asked.file, "/id"},
@@ -331,7 +332,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
                        const moulds::Library& given, const Caller& caller) {
   moulds::Library library = given;
   library.named = std::make_shared<std::vector<std::string>>();
-  if (request.since) library.named->push_back(*request.since);
+  if (request.since && !request.since_text) library.named->push_back(*request.since);
   DaysReport report{.studio_file = {},
                     .from = request.from ? day_typed(*request.from, terms.place("from"))
                                          : day_typed(request.today, {"", "today"}),
@@ -353,6 +354,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
       buying_for_days(files, studio, std::move(shelf.supplies), packaging, report.notes);
   const DayWork work = day_work(files, days, library);
   report.notes.insert(report.notes.end(), work.notes.begin(), work.notes.end());
+  report.lacks = work.lacks;
   report.studio = work.studio;
   describe(report, files);
   refuse_never_made(work, files, report.from);

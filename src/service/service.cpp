@@ -25,6 +25,7 @@
 #include "service/begin.h"
 #include "service/buying.h"
 #include "service/coded_batches.h"
+#include "service/day_lyes.h"
 #include "service/explaining.h"
 #include "service/gauge.h"
 #include "service/inspect.h"
@@ -145,6 +146,14 @@ std::vector<MadeFile> files_of(const PlanRequest& request, const planning::Run& 
   return files;
 }
 
+/// Where the lye is mixed: nobody knows yet of which day a batch is.
+void tell_lye_of_day(planning::Plan& plan, const std::optional<reports::LyeOfDay>& lye) {
+  if (!lye) return;
+  const bool is_own = !lye->own_because.empty();
+  plan.cautions.push_back({{is_own ? Severity::note : Severity::caution, reports::words_of(*lye)},
+                           planning::Topic::lye});
+}
+
 Reply planned(const PlanRequest& request, const Request& asked, const moulds::Library& library,
               const Caller& caller) {
   refuse_brief_otherwise(request, asked);
@@ -156,12 +165,16 @@ Reply planned(const PlanRequest& request, const Request& asked, const moulds::Li
   planning::Plan plan = gated_plan(run, measured);
   const reports::BatchCodes codes = codes_for_label(plan, run);
   const auto made = made_lye(plan, run, story);
+  const auto lye = lye_of_day(run, plan, runs::studio_for(request.file, library));
+  tell_lye_of_day(plan, lye);
   refuse_knife_alone(request, asked.terms);
   auto files = files_of(request, run, measured, plan, codes);
   const auto document = [&] {
     if (request.explain) return explained(request, asked, run, plan);
-    if (asked.form == Form::json) return reports::plan_json(run, plan, made, codes);
-    if (request.brief) return reports::made_lye_text(made) + reports::plan_brief(run, plan);
+    if (asked.form == Form::json) return reports::plan_json(run, plan, made, codes, lye);
+    if (request.brief)
+      return reports::made_lye_text(made) + reports::lye_of_day_brief(lye) +
+             reports::plan_brief(run, plan);
     return reports::made_lye_text(made) + reports::plan_text(run, plan, codes);
   };
   return {.document = document(), .files = std::move(files)};
@@ -202,11 +215,22 @@ std::optional<reports::DaysReport> days_of(const SheetRequest& request, const Us
   return days_report(asked, terms, library, caller);
 }
 
-/// Where the days have one lye for several batches, the sheet of a run that is in it says so where
-/// it has a lye of its own.
-void tell_shared_lye(planning::Plan& plan, const std::string& file,
-                     const std::optional<reports::DaysReport>& days) {
-  if (!days || !reports::shares_lye(*days, file)) return;
+/// Where the studio has one lye for several batches of a day, the sheet of a run says where it has
+/// a lye of its own which of the two is used: by the days before it, where there are any.
+void tell_shared_lye(planning::Plan& plan, const planning::Run& run, const std::string& file,
+                     const std::optional<reports::DaysReport>& days,
+                     const moulds::Library& library) {
+  const auto lye = lye_of_day(run, plan, runs::studio_for(file, library));
+  if (!lye) return;
+  if (!days || !lye->own_because.empty()) return tell_lye_of_day(plan, lye);
+  if (!reports::shares_lye(*days, file)) {
+    plan.cautions.push_back(
+        {{Severity::note,
+          "The days before this sheet share no lye solution between these batches and others: "
+          "each is mixed by itself, as it stands here."},
+         planning::Topic::lye});
+    return;
+  }
   plan.cautions.push_back(
       {{Severity::caution,
         "The days before this sheet have one lye solution for several batches. A batch that is "
@@ -222,7 +246,7 @@ reports::Sheet sheet_of_run(const SheetRequest& request, const UserTerms& terms,
       told_run({request.file, request.text, request.sell}, terms, library, caller);
   planning::Plan plan = gated_plan(run, measured_run(run, caller));
   const CodedBatches coded = coded_batches(run, plan);
-  tell_shared_lye(plan, request.file, days);
+  tell_shared_lye(plan, run, request.file, days, library);
   auto sheet = reports::bench_sheet(run, plan, batch_of(request, terms, plan), request.printed_at,
                                     coded.codes);
   for (const Remark& remark : coded.remarks)
@@ -248,9 +272,10 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
   const OrderedRuns runs = ordered_runs(rest.order, library, caller);
   PlannedOrder planned = planned_order(runs, 1);
   for (std::size_t i = 0; i < runs.size(); ++i)
-    tell_shared_lye(planned.lines[i], runs[i]->line.run, days);
+    tell_shared_lye(planned.lines[i], runs[i]->run, runs[i]->line.run, days, library);
   for (auto& one : planned.together)
-    tell_shared_lye(one.together.plan, runs[one.lines.front()]->line.run, days);
+    tell_shared_lye(one.together.plan, one.together.run, runs[one.lines.front()]->line.run, days,
+                    library);
   const auto together = poured_together(runs, planned);
   std::vector<reports::Sheet> sheets;
   for (std::size_t i = 0; i < runs.size(); ++i) {

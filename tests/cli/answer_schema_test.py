@@ -334,6 +334,7 @@ def of_days(plain, spring):
     write("days/pairs.run.json", {**cups, "batch": {"pieces": 12}})
     write("days/one_pot.run.json", {**cups, "batch": {"pieces": 12}, "lye_pot": {}})
     for name in ("pairs", "one_pot"):
+        yield ["plan", f"{folder}/days/{name}.run.json", *shared]
         yield ["days", f"{folder}/days/{name}.run.json", "--from", "2026-10-01", *shared]
     slow = copy_of(cups)
     slow["decorations"][0]["time_per_tray_fill"] = "3 h"

@@ -310,7 +310,30 @@ paper = subprocess.run([program, "sheet", "cup_pair.run.json", "--days"], cwd=fo
 check(paper.returncode == 0 and "one or the other, never both" in paper.stdout and "One pot of lye solution" in paper.stdout, f"sheet: {paper.stderr}")
 check(all(share["lye_g_text"] + " g" in paper.stdout for one in cups["lyes"] for share in one["pot"]["shares"]), "the shares are on the sheet")
 alone = subprocess.run([program, "sheet", "cup_pair.run.json"], cwd=folder, capture_output=True, text=True)
-check("one or the other, never both" not in alone.stdout, "a sheet by itself has its own lye")
+check("One pot of lye solution" not in alone.stdout, "a sheet by itself weighs the lye of its own batches")
+# By itself, no sheet knows of what day a batch is: it asks to look there, and so do the plan and a brief one. What never shares says why.
+may = "This studio mixes one pot of lye solution for several batches of a day."
+check(may in alone.stdout and "One or the other, never both." in alone.stdout, "a sheet by itself does not say that there may be a pot")
+plan = json.loads(run("plan", "cup_pair.run.json", "--json", folder=folder).stdout)
+check(plan["lye_of_day"]["may_be_shared"] and plan["lye_of_day"]["text"].startswith(may), f"{plan.get('lye_of_day')}")
+check(may in " ".join(run("plan", "cup_pair.run.json", folder=folder).stdout.split()), "the plan in words")
+check(run("plan", "cup_pair.run.json", "--brief", folder=folder).stdout.startswith("MIND  A batch whose lye comes out of a day's pot"), "brief")
+places = sorted(place for one in cups["lyes"] for batch in one["batches"] for place in batch["shares"] if one["lye_of"] == "topping")
+check(places == list(range(sum(len(one["pot"]["shares"]) for one in cups["lyes"] if one["lye_of"] == "topping"))), f"each share is of one batch: {places}")
+write(f"{folder}/studio.json", lye_studio(holds="700 ml"))
+own_lye = json.loads(run("plan", "cup_pair.run.json", "--json", folder=folder).stdout)["lye_of_day"]
+check(not own_lye["may_be_shared"] and "does not hold that of two" in own_lye["text"], f"{own_lye}")
+write(f"{folder}/studio.json", lye_studio(holds="5"))
+check(json.loads(run("plan", "cup_pair.run.json", "--json", folder=folder).stdout)["lye_of_day"]["may_be_shared"], "a slip in the days is told there, and no plan lost")
+write(f"{folder}/studio.json", with_days(making={"tuesday": "6 h"}))
+check("lye_of_day" not in json.loads(run("plan", "cup_pair.run.json", "--json", folder=folder).stdout), "nothing is shared")
+# What the studio does not say: for people without keys, with the way to the field; in words with both.
+little = {**studio, "days": {"making": {"tuesday": "6 h", "friday": "6 h"}}}
+lacking = answer("cup_pair.run.json", "--from", "2026-10-01", of=little)["notes"]
+check(all("_" not in one["text"] and '("' not in one["text"] for one in lacking), f"keys in notes: {lacking}")
+check({"/days/pots_owned", "/days/bowls_owned", "/days/rack_places"} <= {one.get("field") for one in lacking}, f"fields: {lacking}")
+check('how many pots it owns ("days", "pots_owned"): only the hours limit' in
+      " ".join(days("cup_pair.run.json", "--from", "2026-10-01", of=little).stdout.split()), "where a file says it")
 
 # ---- a salt bar is cut the day it is poured
 salt = read(f"{folder}/meadow_base.formula.json")

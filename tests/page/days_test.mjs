@@ -44,6 +44,24 @@ const weekday = (iso) =>
 const in_words = (text) => text.replaceAll(/\d{4}-\d\d-\d\d/g, plain_day);
 const later = (many) => new Date(Date.now() + many * 86_400_000).toISOString().slice(0, 10);
 
+/** Plain bars in two batches of one day, and a studio that mixes one lye for both. */
+function two_batches() {
+  const run_of_two = { ...runs[bars], sell: 24, batch: { pieces: 12 }, due: later(80) };
+  return [
+    { ...run_of_two, pour: { ...run_of_two.pour, moulds_owned: 9 } },
+    {
+      ...studio,
+      days: {
+        ...days,
+        making: { tuesday: "6 h", friday: "6 h" },
+        small_jobs: ["monday", "thursday"],
+        one_lye_a_day: { holds: "5 l", pot_tare: "412 g", saves: "2 h" },
+      },
+      work: { each_batch: "4 h" },
+    },
+  ];
+}
+
 async function open_run(page, name) {
   await to(page, "Runs");
   await page.getByRole("button", { name }).first().click();
@@ -217,7 +235,7 @@ await run({
 
   "a lye for several batches of a day is told as it is weighed, and its danger before all else": () => {
     const lean = { ...examples(formulas[0])[formulas[0]], name: "Lean", superfat: "0.5 %" };
-    const run_of_two = { ...runs[bars], sell: 24, batch: { pieces: 12 }, due: later(80) };
+    const [run_of_two, shared] = two_batches();
     return with_page(
       async (page, serving) => {
         await open_run(page, /^Plain bars/);
@@ -245,20 +263,116 @@ await run({
       },
       {
         [formulas[0]]: lean,
-        [bars]: { ...run_of_two, pour: { ...run_of_two.pour, moulds_owned: 9 } },
-        "studio.json": {
-          ...studio,
-          days: {
-            ...days,
-            making: { tuesday: "6 h", friday: "6 h" },
-            small_jobs: ["monday", "thursday"],
-            one_lye_a_day: { holds: "5 l", pot_tare: "412 g", saves: "2 h" },
-          },
-          work: { each_batch: "4 h" },
-        },
+        [bars]: run_of_two,
+        "studio.json": shared,
       },
     );
   },
+
+  "beside the lye of a batch stands what comes out of the day's pot instead, or that it is mixed by itself":
+    async () => {
+      const [run_of_two, shared] = two_batches();
+      const files = (of_lye) => ({
+        [bars]: run_of_two,
+        "studio.json": { ...shared, days: { ...shared.days, one_lye_a_day: of_lye } },
+      });
+      const pot = (page) => page.locator(".vessel.lye .day-pot");
+      await with_page(
+        async (page, serving) => {
+          await open_run(page, /^Plain bars/);
+          const [lye] = serving.printed("days", bars).lyes;
+          await pot(page)
+            .filter({ hasText: `evening of ${weekday(lye.made)}` })
+            .waitFor();
+          assert.match(await pot(page).innerText(), /weigh no water and no alkali here: one or the other, never both/);
+          for (const batch of [0, 1]) {
+            await page.locator(".weighing-head .choice button").nth(batch).click();
+            const share = lye.pot.shares[lye.batches[batch].shares[0]];
+            await pot(page)
+              .filter({ hasText: `batch ${batch + 1}:` })
+              .waitFor();
+            assert.ok((await pot(page).innerText()).includes(`${share.lye_g_text} g`), share.lye_g_text);
+          }
+          await check_access(page, "a batch whose lye may come out of a day's pot");
+          await pot(page)
+            .getByRole("link", { name: /^To Days/ })
+            .click();
+          await page.getByRole("heading", { name: "When it is made" }).waitFor();
+          await page.setViewportSize(tablet);
+          await to(page, "Weigh");
+          await pot(page).filter({ hasText: "evening of" }).waitFor();
+          await check_tablet(page, "a batch whose lye may come out of a day's pot");
+        },
+        files({ holds: "5 l", saves: "2 h" }),
+      );
+      await with_page(
+        async (page) => {
+          await open_run(page, /^Plain bars/);
+          await pot(page).filter({ hasText: "does not hold that of two" }).waitFor();
+          assert.doesNotMatch(await pot(page).innerText(), /weigh no water/);
+        },
+        files({ holds: "700 ml", saves: "2 h" }),
+      );
+      await with_page(async (page) => {
+        await open_run(page, /^Plain bars/);
+        await page.locator(".vessel.lye .weigh").first().waitFor();
+        assert.equal(await page.locator(".day-pot").count(), 0, "each batch has its own lye there");
+      });
+    },
+
+  "what the studio does not say of its days is told in words, and each leads to its field": () => {
+    const { rack_places: _, ...little } = days;
+    return with_page(
+      async (page, serving) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        await told(page);
+        const notes = await page.locator(".day-note").allInnerTexts();
+        assert.ok(notes.length > 1 && notes.every((one) => !/\w_\w|\("/.test(one)), notes.join("\n"));
+        assert.equal(notes.length, serving.printed("days", bars).notes.length);
+        const rack = page.locator(".day-note", { hasText: "how many pieces its rack holds" });
+        await rack.getByRole("button", { name: "Say it" }).click();
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-days-rack_places");
+      },
+      { "studio.json": { ...studio, days: little } },
+    );
+  },
+
+  "a calendar that was exported before is taken into account: what the days have no more is cancelled": () =>
+    with_page(async (page, serving) => {
+      await open_run(page, /^Plain bars/);
+      await field(page, "Pieces to sell").fill("60");
+      await saved(page);
+      const more = serving.printed("days", bars);
+      serving.printed("days", bars, "--ics", "before.ics");
+      await field(page, "Pieces to sell").fill("12");
+      await settled(page);
+      await saved(page);
+      await to(page, "Days");
+      await told(page);
+      const calendar = field(page, "The calendar that you exported before (.ics)");
+      await calendar.setInputFiles({
+        name: "other.ics",
+        mimeType: "text/calendar",
+        buffer: Buffer.from("BEGIN:VCARD"),
+      });
+      await page.getByText("The calendar file will cancel what only other.ics has").waitFor();
+      await press(page, "Calendar file (.ics)");
+      await page.locator(".on-paper", { hasText: "is not a calendar that this program wrote" }).waitFor();
+      await press(page, "Leave other.ics out");
+      await calendar.setInputFiles(`${serving.folder}/before.ics`);
+      await page.getByText("The calendar file will cancel what only before.ics has").waitFor();
+      await check_access(page, "a calendar that was exported before");
+      const [download] = await Promise.all([page.waitForEvent("download"), press(page, "Calendar file (.ics)")]);
+      const entries = (text) => text.replaceAll(/^DTSTAMP:.*$/gm, "");
+      const there = entries(readFileSync(await download.path(), "utf8"));
+      const fewer = serving.printed("days", bars, "--ics", "now.ics", "--since", "before.ics");
+      assert.equal(there, entries(readFileSync(`${serving.folder}/now.ics`, "utf8")));
+      const acts = ({ days: all }) => all.flatMap(({ acts: one }) => one.map(({ key }) => key));
+      const gone = acts(more).filter((key) => !acts(fewer).includes(key));
+      assert.ok(gone.length > 0);
+      assert.equal(there.match(/^STATUS:CANCELLED/gm)?.length, gone.length);
+    }),
 
   "an order has its days, its calendar file is the command line's, and the sheet begins with them": () =>
     with_page(async (page, serving) => {

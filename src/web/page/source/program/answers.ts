@@ -1234,7 +1234,7 @@ export interface Days {
    * What base that is left over fills whole, of the studio's other moulds; not counted to what is asked.
    */
   extras: ExtraCast[];
-  notes: Remark[];
+  notes: DaysNote[];
 }
 export interface AskedFor {
   /**
@@ -1423,6 +1423,12 @@ export interface BatchOfLye {
    */
   runs: string[];
   batch: number;
+  /**
+   * Which of the pot's shares are this batch's.
+   *
+   * @minItems 1
+   */
+  shares: number[];
 }
 /**
  * One lye solution for all batters of a batch.
@@ -1596,6 +1602,17 @@ export interface ExtraCast {
   batch: number;
   mould: string;
   cavities: number;
+}
+export interface DaysNote {
+  severity: Severity;
+  /**
+   * Whole sentences.
+   */
+  text: string;
+  /**
+   * Where the studio does not say it, as a JSON pointer.
+   */
+  field?: string;
 }
 /**
  * The answer of `plan RUN --explain [FIGURE] --json`: how figures of the plan are calculated.
@@ -3004,6 +3021,7 @@ export interface Plan {
   source: string;
   pieces: Pieces;
   from_studio?: FromStudio;
+  lye_of_day?: LyeOfDay;
   pour: Pour;
   /**
    * Where the request gives alkali already weighed.
@@ -3097,6 +3115,19 @@ export interface FromStudio {
   sections: string[];
   /**
    * The same in words.
+   */
+  text: string;
+}
+/**
+ * Where the studio mixes one lye solution for several batches of a day.
+ */
+export interface LyeOfDay {
+  /**
+   * Whether a batch of this run may get its lye out of such a pot; the days tell which does.
+   */
+  may_be_shared: boolean;
+  /**
+   * Whole sentences.
    */
   text: string;
 }

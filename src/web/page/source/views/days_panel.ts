@@ -14,6 +14,7 @@ import { wording, type Complaint } from "../program/api";
 import { days_in_words, hours, weekday } from "../program/numbers";
 import { place_words } from "./complaint";
 import { dangers_in, day_lyes } from "./day_lyes";
+import { earlier_calendar, since_earlier } from "./earlier_calendar";
 import { keep, paper_button, paper_buttons, stem_of, told_of_papers } from "./papers";
 import { lead_to, to_making_days } from "./to_days_field";
 
@@ -65,7 +66,7 @@ function said(of: Of, complaint: Complaint): TemplateResult {
 
 const told = (of: Of, days: Days): TemplateResult =>
   html`${dangers(days)} ${answer(of, days)} ${made_already(days)} ${day_strip(days)} ${by_day(of, days)}
-  ${day_lyes(days)} ${limits(days)} ${extras(days)} ${notes(days)}`;
+  ${day_lyes(days)} ${limits(days)} ${extras(days)} ${notes(of, days)}`;
 
 /** Of an order: what is packed without being made. */
 const made_already = ({ asked }: Days): TemplateResult[] =>
@@ -187,15 +188,22 @@ function dangers(days: Days): TemplateResult | typeof nothing {
   </div>`;
 }
 
-function notes({ notes }: Days): TemplateResult | typeof nothing {
+type Note = Days["notes"][number];
+
+/** With the way to the field where the studio says it. */
+function notes(of: Of, { notes, studio }: Days): TemplateResult | typeof nothing {
   const all = notes.filter(({ severity }) => severity !== "danger");
-  const told = ({ severity, text }: Days["notes"][number]) =>
+  const told = ({ severity, text }: Note) =>
     severity === "note"
       ? html`<p>${days_in_words(text)}</p>`
       : html`<p class="minded"><strong>Caution</strong> ${days_in_words(text)}</p>`;
+  const way = ({ field }: Note) =>
+    field
+      ? html`<button type="button" @click=${() => void lead_to(of, { file: studio, field })}>Say it</button>`
+      : nothing;
   return all.length
     ? html`<h3>To mind</h3>
-        ${all.map(told)}`
+        ${all.map((note) => html`<div class="day-note">${told(note)} ${way(note)}</div>`)}`
     : nothing;
 }
 
@@ -206,7 +214,7 @@ function papers(of: Of, is_old: boolean): TemplateResult {
   return html`<section class="on-paper" aria-labelledby="days-papers">
     <h3 id="days-papers">In a calendar, on paper</h3>
     <div class="choice">
-      ${paper_button("Calendar file (.ics)", keep(`${stem} days.ics`, { kind: "calendar", days }), "", is_old)}
+      ${paper_button("Calendar file (.ics)", keep(`${stem} days.ics`, { kind: "calendar", days: since_earlier(days) }), "", is_old)}
       ${paper_buttons({
         words: "Days and bench sheet",
         kind: "sheet",
@@ -217,6 +225,7 @@ function papers(of: Of, is_old: boolean): TemplateResult {
       ${paper_button("Table of the days (.csv)", keep(`${stem} days.csv`, { kind: "days-csv", days }), "", is_old)}
     </div>
     <p class="hint">Taken into a calendar again, its entries move with the days.</p>
+    ${earlier_calendar(days.file)}
     <p role="status">${told_of_papers()}</p>
   </section>`;
 }

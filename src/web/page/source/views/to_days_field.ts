@@ -56,7 +56,7 @@ export async function to_making_days(of: Of): Promise<void> {
 
 const all: DocumentId[] = ["order", "run", "pour", "pipe", "studio"];
 
-export async function lead_to(of: Of, { file, field }: Complaint): Promise<void> {
+export async function lead_to(of: Of, { file, field }: Pick<Complaint, "file" | "field">): Promise<void> {
   if (of === "order" && is_same_file(state.order!.open.file, file)) return reach(field_of("order", field));
   await with_run(of, file);
   const whose = all.find((one) => is_same_file(file_of(one)?.file ?? "", file));

@@ -8,6 +8,7 @@ import { arithmetic, of_plan } from "../figures/figure";
 import type { Vessel, WeighOutRow } from "../program/answers";
 import { is_struck, type AtHand, type Weights } from "./at_bench";
 import { danger_at } from "./danger";
+import { day_pot } from "./day_pot";
 import { how_of, row_shown } from "./shown_rows";
 
 export function vessel_rows(hand: AtHand, weights: Weights, vessel: Vessel): TemplateResult {
@@ -22,7 +23,7 @@ export function vessel_rows(hand: AtHand, weights: Weights, vessel: Vessel): Tem
       </h3>
       ${orders.map(({ text }) => html`<p class="vessel-order">${text}</p>`)}
     </div>
-    ${danger_at(weights, vessel)}
+    ${day_pot(hand, weights, vessel)} ${danger_at(weights, vessel)}
     ${repeat(
       vessel.rows,
       ({ key }) => key,
