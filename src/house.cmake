@@ -68,7 +68,7 @@ room(geometry/packing
 
 room(moulds
   USES units schemas geometry
-  DOORS casting_box fit library mesh_cavity mesh_memory mould mould_file mould_solid
+  DOORS casting_box fit library measured_ways mesh_cavity mesh_memory mould mould_file mould_solid
         mould_workings near_file poured_factor)
 room(chemistry
   USES units schemas
@@ -95,8 +95,8 @@ room(reports
   DOORS bench_sheet brief buying_report calendar_file catalogue_report csv_table day_lack days_report drawing
         gauge_report inspection_report label_report learned_report lye_of_day made_lye_report mould_picture note_report
         packing_report piece_picture
-        plan_report plan_words quote_report ready_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf stock_report together_report
-        trail_report weigh_out workings_report)
+        plan_report plan_words quote_report ready_report records_report sheet_blocks sheet_bytes sheet_html sheet_pdf
+        stock_report together_report trail_report ways_report weigh_out workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning learning trade costing days records runs reports
   DOORS requests service shown_batch)

@@ -145,6 +145,8 @@ void Parser::add_gauge() {
            moulds_and_meshes)
       ->required();
   option(gauge, "--depth", wish.depths, "LENGTH", "a depth to read off");
+  option(gauge, "--batches-of", wish.batches_of, "FILE",
+         "a run, whose pour line it is, or studio.json: compare with the batches recorded there");
   add_library(gauge);
   add_json(gauge);
 
@@ -395,6 +397,8 @@ void Parser::add_learn() {
   option(learn, "--undo", wish.undo, "FIGURE", "write again what stood there before");
   option(learn, "--picture", words_.files.picture, "FILE.svg",
          "draw plan against actual over the days");
+  option(learn, "--year", wish.year, "YEAR",
+         "with --picture: that year, each batch against its own plan");
   add_library(learn);
   add_studio(learn);
   add_json(learn);

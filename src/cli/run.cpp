@@ -83,7 +83,11 @@ service::Request request_of(Words& words, std::istream* in) {
     asked.text = taken_from(asked.file, in);
     request.what = asked;
   };
-  if (words.asked == Asked::gauge) about(words.gauge);
+  if (words.asked == Asked::gauge) {
+    if (!words.gauge.batches_of)
+      words.gauge.batches_of = words.gauge.file;  // those that are recorded beside the mould
+    about(words.gauge);
+  }
   if (words.asked == Asked::plan) about(words.plan);
   if (words.asked == Asked::quote) {
     words.quote.printed_at = present_moment();

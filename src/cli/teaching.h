@@ -30,7 +30,8 @@ inline constexpr auto gauge_examples =
     "the cavity itself or a finished piece (cavity), a mould with its cavities\n"
     "(body), or a mould's inner surface, open above (skin); asked for where its shape\n"
     "does not tell. Broken meshes are repaired where that is sound, and each repair\n"
-    "is reported.\n"
+    "is reported. Of a mould file all ways of measuring stand side by side, each with\n"
+    "how sure it is, and with what the batches say that are recorded beside it.\n"
     "\n"
     "Examples\n"
     "  brimwright gauge moulds/fluted_cup_small.json\n"
@@ -41,6 +42,7 @@ inline constexpr auto gauge_examples =
     "  brimwright gauge moulds/twisted_cup.json --pour \"61.5 ml\"\n"
     "  brimwright gauge moulds/plain_bar.json --tilt \"12 deg\" --mark \"18 mm\"\n"
     "  brimwright gauge moulds/twisted_cup.json --picture cup.svg --below-brim \"6 mm\"\n"
+    "  brimwright gauge my_bar.json --batches-of may.run.json\n"
     "  brimwright gauge moulds/loaf_short.json --embed moulds/marble_tray.json \\\n"
     "      --cover \"6 mm\"\n";
 
@@ -198,13 +200,15 @@ inline constexpr auto learn_examples =
     "next time. Volume, density, losses, topping, cure and work are told apart, never\n"
     "mixed into one factor. Nothing changes until you take a figure: it is written\n"
     "into the run, studio.json, the mould or the formula, with the number of batches\n"
-    "and the day, and the plan says that it uses it.\n"
+    "and the day, and the plan says that it uses it. --undo goes back step by step,\n"
+    "down to what you typed.\n"
     "\n"
     "Examples\n"
     "  brimwright learn may.run.json\n"
     "  brimwright learn may.run.json --take pot\n"
     "  brimwright learn may.run.json --undo pot\n"
-    "  brimwright learn studio.json --picture year.svg\n";
+    "  brimwright learn studio.json --picture days.svg\n"
+    "  brimwright learn studio.json --year 2026 --picture 2026.svg\n";
 
 inline constexpr auto tidy_examples =
     "FILE is a run, a formula, a mould or a file of tips. Keys that have another name\n"

@@ -28,7 +28,7 @@ constexpr std::uint64_t longest_json = 4u << 20;
 struct Kind {
   const char *name, *ending, *type;
   std::optional<service::FileKind> of_plan = {}, of_gauge = {}, of_quote = {}, of_buy = {},
-                                   of_days = {};
+                                   of_days = {}, of_learned = {};
   bool is_sheet = false;
 };
 
@@ -45,7 +45,8 @@ const Kind& kind_of(const Fields& fields) {
         .of_plan = picture,
         .of_gauge = picture,
         .of_quote = picture,
-        .of_days = picture},
+        .of_days = picture,
+        .of_learned = picture},
        {"piece", ".svg", svg_type, piece_picture},
        {"glb", ".glb", "model/gltf-binary", glb, glb},
        {"stl", ".stl", "model/stl", stl, stl},
@@ -86,6 +87,9 @@ service::SheetRequest sheet_request(const service::PlanRequest& plan,
 /// Of a purchase and of days what is wanted has another name.
 std::vector<service::WantedFile>& files_of(service::BuyRequest& request) { return request.wanted; }
 std::vector<service::WantedFile>& files_of(service::DaysRequest& request) { return request.wanted; }
+std::vector<service::WantedFile>& files_of(service::LearnRequest& request) {
+  return request.wanted;
+}
 std::vector<service::WantedFile>& files_of(auto& request) { return request.files; }
 
 /// The request for the one document that `fields` ask for.
@@ -97,16 +101,18 @@ class DocumentRequest {
   service::Request request() const {
     const auto plan = fields_.optional_object("plan"), gauge = fields_.optional_object("gauge"),
                quote = fields_.optional_object("quote"), buy = fields_.optional_object("buy"),
-               days = fields_.optional_object("days");
+               days = fields_.optional_object("days"), learned = fields_.optional_object("learned");
     const auto paper = kind_.is_sheet ? fields_.optional_text("paper") : std::nullopt;
     const auto batch = kind_.is_sheet ? fields_.optional_text("batch") : std::nullopt;
     const bool with_days = kind_.is_sheet && fields_.has("with-days") && fields_.truth("with-days");
     fields_.refuse_unknown();
     if (plan.has_value() + gauge.has_value() + quote.has_value() + buy.has_value() +
-            days.has_value() !=
+            days.has_value() + learned.has_value() !=
         1)
       throw UserError(fields_.place(), "asks for a document of nothing, or of two things",
-                      R"(give one of "plan", "gauge", "quote", "buy" and "days")");
+                      R"(give one of "plan", "gauge", "quote", "buy", "days" and "learned")");
+    if (learned)
+      return of(kind_.of_learned, learn_request(*learned, path_for_), "what batches tell");
     if (gauge) return of(kind_.of_gauge, gauge_request(*gauge, path_for_), "a measured mould");
     if (days) return of(kind_.of_days, days_asked(*days), "days");
     if (buy) return of(kind_.of_buy, dated(buy_request(*buy, path_for_)), "a purchase");
@@ -176,7 +182,7 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 27> routes = {{
+  static constexpr std::array<Route, 29> routes = {{
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},

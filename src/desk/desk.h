@@ -67,6 +67,9 @@ class Desk {
   DeskAnswer stock(const DeskRequest& request, Budget budget) const;
   DeskAnswer change_stock(const DeskRequest& request, Budget budget) const;
   DeskAnswer trail(const DeskRequest& request, Budget budget) const;
+  // learned_routes.cpp
+  DeskAnswer learned(const DeskRequest& request, Budget budget) const;
+  DeskAnswer take_learned(const DeskRequest& request, Budget budget) const;
 
   service::Reply replied(const service::Request& request, Budget budget) const;
   HttpAnswer served(const service::Request& request, Budget budget) const;

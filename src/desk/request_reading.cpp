@@ -60,6 +60,7 @@ service::GaugeRequest gauge_request(const Fields& fields, const PathFor& path_fo
   service::GaugeRequest request;
   request.text = optional_document(fields, "mould");
   request.depths = fields.texts("depth");
+  if (fields.has("batches-of")) request.batches_of = path_for(fields.text("batches-of"), true);
   using Word = std::optional<std::string> service::GaugeRequest::*;
   using Asked = service::GaugeRequest;
   for (const auto& [key, member] : {std::pair<const char*, Word>{"unit", &Asked::unit},
@@ -123,6 +124,14 @@ service::DaysRequest days_request(const Fields& fields, const PathFor& path_for)
     since->refuse_unknown();
   }
   request.files = {path_for(fields.text("file"), request.text.has_value())};
+  fields.refuse_unknown();
+  return request;
+}
+
+service::LearnRequest learn_request(const Fields& fields, const PathFor& path_for) {
+  service::LearnRequest request;
+  request.file = path_for(fields.text("file"), false);
+  request.year = optional_word(fields, "year");
   fields.refuse_unknown();
   return request;
 }

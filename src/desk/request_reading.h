@@ -29,6 +29,8 @@ service::BuyRequest buy_request(const Fields& fields, const PathFor& path_for);
 /// {"file", "run" or "order", "due", "from", "since": {"name", "text"}}; dates as "2026-12-20";
 /// since is a calendar that was exported before
 service::DaysRequest days_request(const Fields& fields, const PathFor& path_for);
+/// {"file", "year"}
+service::LearnRequest learn_request(const Fields& fields, const PathFor& path_for);
 /// {"what", "name"}
 service::ListRequest list_request(const Fields& fields);
 

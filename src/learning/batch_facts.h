@@ -52,6 +52,8 @@ struct FilledMould {
   Volume volume_each;      // batter in one cavity to the planned line; what embeds displace is off
   Area surface;            // free surface at that line: what one millimetre is worth
   double factor_used = 1;  // learned factor on the volume that the plan was made with
+  std::optional<Volume> brimful = {};      // as measured
+  std::optional<Length> below_brim = {};   // the planned line
   std::optional<std::int64_t> casts = {};  // cavities that were filled
   std::optional<LineReached> line = {};
   std::optional<Mass> poured = {};  // weighed: the filled moulds less the empty ones

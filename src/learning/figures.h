@@ -71,6 +71,7 @@ struct BatchValue {
   std::string code;
   std::chrono::year_month_day date;
   Value value;
+  std::optional<Value> planned = {};  // by this batch's own plan
 };
 
 /// Between which values, and how surely.

@@ -126,10 +126,7 @@ Figure figure_of(const FigureId& id, Told::Of&& told, const std::optional<Value>
   return figure;
 }
 
-}  // namespace
-
-Learned learned_from(std::span<const BatchFacts> batches,
-                     const std::map<FigureId, Value>& used_now) {
+Told told_by(std::span<const BatchFacts> batches) {
   Told told;
   for (const BatchFacts& batch : batches) {
     tell_base(batch, told);
@@ -138,6 +135,21 @@ Learned learned_from(std::span<const BatchFacts> batches,
     tell_times(batch, told);
     tell_cure(batch, told);
   }
+  return told;
+}
+
+}  // namespace
+
+std::vector<BatchByBatch> batch_by_batch(std::span<const BatchFacts> batches) {
+  Told told = told_by(batches);
+  std::vector<BatchByBatch> all;
+  for (auto& [id, of] : told.told) all.push_back({id, std::move(of.values)});
+  return all;
+}
+
+Learned learned_from(std::span<const BatchFacts> batches,
+                     const std::map<FigureId, Value>& used_now) {
+  Told told = told_by(batches);
   Learned learned;
   for (auto& [id, of] : told.told) {
     if (of.values.size() < fewest_to_show) continue;

@@ -20,4 +20,11 @@ struct Learned {
 Learned learned_from(std::span<const BatchFacts> batches,
                      const std::map<FigureId, Value>& used_now = {});
 
+/// What single batches tell of a figure, from the first on and before anything is made of it.
+struct BatchByBatch {
+  FigureId id;
+  std::vector<BatchValue> values;  // in the order of the batches
+};
+std::vector<BatchByBatch> batch_by_batch(std::span<const BatchFacts> batches);
+
 }  // namespace brimwright::learning

@@ -29,7 +29,7 @@ void Told::tells(const BatchFacts& batch, FigureId id, Value value,
                  const std::optional<Value>& used, const FilledMould* mould) {
   if (!is_sound(value)) return;
   Of& of = told[std::move(id)];
-  of.values.push_back({batch.code, batch.date, value});
+  of.values.push_back({batch.code, batch.date, value, used});
   of.used = used;
   of.mould = mould;
 }

@@ -182,6 +182,7 @@ std::string gauge_json(const GaugeFindings& findings) {
       {"total_ml", ml(total(mould))},
       {"measurements", measurements},
       {"detail_factor", to_decimals(mould.detail_factor, 4)}};
+  if (findings.ways) json["ways"] = ways_json(*findings.ways);
   if (mould.found && mould.found->one) json["cavity"] = *mould.found->one + 1;
   if (mould.found && !mould.found->survey.basins.empty()) {
     json["joint_basins"] = Json::array();

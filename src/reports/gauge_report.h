@@ -5,6 +5,7 @@
 #include "moulds/fit.h"
 #include "moulds/mould.h"
 #include "reports/packing_report.h"
+#include "reports/ways_report.h"
 #include "units/quantity.h"
 
 #include <optional>
@@ -52,6 +53,7 @@ struct GaugeFindings {
   std::optional<TiltFinding> tilt;
   std::optional<PackingFinding> packing;
   std::vector<std::string> written;  // files
+  std::optional<WaysFinding> ways = {};
 };
 
 /// For people: volumes by each way they were measured, alike hollows together, a dip-stick table.

@@ -95,7 +95,8 @@ std::string cavities_text(const GaugeFindings& findings) {
                                       : std::to_string(mould.cavities) + " cavities, each");
   if (mould.cavities > 1)
     text += line("All of them: " + fixed_ml(mould.cavities * mould.curve.brimful()) + ".");
-  for (const auto& measured : mould.measurements) text += line(measured_line(measured));
+  if (!findings.ways)
+    for (const auto& measured : mould.measurements) text += line(measured_line(measured));
   return text + "\n" + dip_stick(mould.curve, findings.depths);
 }
 
@@ -170,6 +171,7 @@ std::string gauge_text(const GaugeFindings& findings) {
   if (!mould.note.empty()) text += line(mould.note);
   text += "\n";
   text += shows_each_hollow(mould) ? groups_text(findings) : cavities_text(findings);
+  if (findings.ways) text += ways_text(*findings.ways);
   if (findings.fit) text += fit_text(*findings.fit);
   if (findings.casting) text += casting_text(*findings.casting);
   if (findings.pour) text += pour_text(*findings.pour, mould);

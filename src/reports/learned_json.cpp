@@ -28,7 +28,7 @@ Number number_of(const Value& value) {
     return {to_decimals(share->in_percent(), 4), "%"};
   if (const auto* factor = std::get_if<Factor>(&value))
     return {to_decimals(factor->factor, 5), "factor"};
-  return {to_decimals(std::get<Minutes>(value).count(), 4), "min"};
+  return {to_decimals(std::get<Minutes>(value).count(), 6), "min"};
 }
 
 const char* name_of(Standing standing) {
@@ -128,6 +128,7 @@ std::string learned_json(const LearnedReport& report) {
                         {"source", report.source},
                         {"batches", report.batches},
                         {"left_out", report.earlier},
+                        {"years", report.years},
                         {"figures", figures},
                         {"untold", untold},
                         {"contradictions", contradictions}});

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "learning/batch_facts.h"
 #include "learning/figures.h"
 #include "learning/learned.h"
 #include "units/question.h"
 
+#include <chrono>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -53,6 +55,7 @@ struct LearnedReport {
   std::size_t batches = 0;
   /// Batches left out where the formula or the mould was another then.
   std::size_t earlier = 0;
+  std::vector<int> years;  // in which batches were made, each once
   std::vector<NamedFigure> figures;
   std::vector<learning::Untold> untold;
   std::vector<learning::Contradiction> contradictions;
@@ -75,5 +78,16 @@ std::string learned_json(const LearnedReport& report);
 /// Plan against actual, batch by batch over the days they were made on, one strip for each figure:
 /// SVG.
 std::string learned_picture(const LearnedReport& report);
+
+/// A year of a run, or of all runs of a studio.
+struct YearReport {
+  std::string name;  // whose
+  std::chrono::year year;
+  std::vector<learning::BatchFacts> batches;  // of that year
+  std::vector<learning::BatchByBatch> told;   // likewise
+};
+/// Each batch against its own plan over the days of the year, one strip for each thing that was
+/// planned; runs are told apart by their marks: SVG.
+std::string year_picture(const YearReport& report);
 
 }  // namespace brimwright::reports

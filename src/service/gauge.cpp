@@ -9,6 +9,7 @@
 #include "runs/level_reading.h"
 #include "service/cut_open.h"
 #include "service/gauge_embeds.h"
+#include "service/gauge_ways.h"
 #include "units/bounded_text.h"
 #include "units/printing.h"
 #include "units/reading.h"
@@ -258,12 +259,13 @@ void refuse_options_without_use(const GaugeRequest& request, const UserTerms& te
   };
   const bool fits = request.fit_volume || request.fit_mass;
   const bool glb = wants(request.files, FileKind::glb);
+  const bool compares = request.batches_of && request.file.ends_with(".json");
   const bool draws = glb || wants(request.files, FileKind::picture);
   for (const Row& row :
        {Row{"density", request.density.has_value(), request.fit_mass.has_value(), {"fit-mass"}},
         Row{"below-brim",
             request.below_brim.has_value(),
-            fits || draws || request.embed,
+            fits || draws || request.embed || compares,
             {"fit-volume", "fit-mass", "embed", "picture", "glb"}},
         Row{"cut-open", request.cut_open, glb, {"glb"}},
         Row{"cover", request.cover.has_value(), request.embed.has_value(), {"embed"}},
@@ -354,6 +356,7 @@ Gauged gauged(const GaugeRequest& request, const UserTerms& terms, const moulds:
   caller.tell_read(*library.named);  // before what takes long
   refuse_unlike_cavities(request, terms, findings.mould);
   findings.depths = depths_asked(request, terms, findings.mould);
+  findings.ways = ways_of(request, terms, findings.mould, library, caller);
   findings.fit = fit(request, terms, findings.mould);
   findings.casting = casting(request, terms, findings.mould);
   findings.pour = pour(request, terms, findings.mould);

@@ -16,6 +16,7 @@ using namespace learning;
 struct PlannedFacts {
   Json assumptions, batches;
   std::string run;
+  double below_brim_mm;
 };
 
 namespace {
@@ -45,11 +46,13 @@ Level level_of(const Json& json) {
           json.at("ml_per_mm").get<double>() * millilitre / millimetre};
 }
 
-FilledMould mould_of(const Json& pour) {
+FilledMould mould_of(const Json& pour, Length below_brim) {
   FilledMould mould{.mould = pour.at("mould").get<std::string>(),
                     .volume_each = {},
                     .surface = {},
-                    .factor_used = pour.at("poured_factor").get<double>()};
+                    .factor_used = pour.at("poured_factor").get<double>(),
+                    .brimful = pour.at("measured_brimful_ml").get<double>() * millilitre,
+                    .below_brim = below_brim};
   for (const Json& json : pour.at("levels"))
     if (const Level level = level_of(json); level.off_mm == 0) {
       mould.volume_each = level.volume;
@@ -74,7 +77,7 @@ LineReached line_at(const Json& pour, Length off) {
   return line;
 }
 
-BaseFacts base_of(const Json& pour, const Json& batch) {
+BaseFacts base_of(const Json& pour, const Json& batch, Length below_brim) {
   BaseFacts base{.formula = pour.at("formula").get<std::string>(),
                  .density_planned = density_at(pour, "g_per_ml"),
                  .overpour_planned = share_at(pour, "overpour_percent"),
@@ -82,7 +85,7 @@ BaseFacts base_of(const Json& pour, const Json& batch) {
                  .jugs_planned = grams_at(pour, "jugs_g"),
                  .test_piece_planned = grams_at(pour, "test_piece_g"),
                  .lost_planned = grams_at(batch.at("pour"), "lost_g")};
-  if (pour.contains("levels")) base.moulds.push_back(mould_of(pour));
+  if (pour.contains("levels")) base.moulds.push_back(mould_of(pour, below_brim));
   return base;
 }
 
@@ -227,6 +230,26 @@ void identify(Identities& identities, const Json& pour) {
   identities[pour.at("mould").get<std::string>()] = pour.at("measured_brimful_ml").get<double>();
 }
 
+/// By the names that its files have today.
+void call_as_today(BatchFacts& facts, const records::Batch& batch, RenamedFiles& renamed) {
+  const auto rename = [&](std::string& name) {
+    if (const auto now = renamed.called_now(batch, name)) name = *now;
+  };
+  if (!facts.base) return;
+  rename(facts.base->formula);
+  for (FilledMould& mould : facts.base->moulds) rename(mould.mould);
+  for (ToppingFacts& topping : facts.toppings) rename(topping.formula);
+  if (facts.cure) facts.cure->formula = facts.base->formula;
+}
+
+/// The same of a batch, by what its files are called now.
+void identify(Identities& identities, const Json& pour, const BatchFacts& facts) {
+  if (!facts.base) return;
+  identities[facts.base->formula] = pour.at("computed_g_per_ml").get<double>();
+  for (const FilledMould& mould : facts.base->moulds)
+    identities[mould.mould] = pour.at("measured_brimful_ml").get<double>();
+}
+
 bool is_alike(double one, double other) { return std::abs(one - other) <= 0.005 * std::abs(other); }
 
 /// Whether anything of the batch was another then, which is renamed.
@@ -249,8 +272,9 @@ bool set_apart(BatchFacts& facts, const Json& pour, const Identities& identities
 std::shared_ptr<const PlannedFacts> planned_facts(const std::string& plan_answer) {
   Json plan = Json::parse(plan_answer);
   if (!plan.contains("assumptions")) return nullptr;
-  return std::make_shared<const PlannedFacts>(PlannedFacts{
-      std::move(plan["assumptions"]), std::move(plan["batches"]), plan["run"].get<std::string>()});
+  return std::make_shared<const PlannedFacts>(
+      PlannedFacts{std::move(plan["assumptions"]), std::move(plan["batches"]),
+                   plan["run"].get<std::string>(), plan["pour"]["below_brim_mm"].get<double>()});
 }
 
 BatchFacts facts_of_plan(const PlannedFacts& plan, std::int64_t number) {
@@ -260,7 +284,7 @@ BatchFacts facts_of_plan(const PlannedFacts& plan, std::int64_t number) {
   if (batch == nullptr) return facts;
   facts.pieces_planned = batch->at("pieces").get<std::int64_t>();
   const Json& pour = plan.assumptions.at("pour");
-  facts.base = base_of(pour, *batch);
+  facts.base = base_of(pour, *batch, plan.below_brim_mm * millimetre);
   if (plan.assumptions.contains("pipe") && batch->contains("pipe"))
     facts.toppings = toppings_of(plan.assumptions.at("pipe"), *batch, plan.run);
   if (const Json& cure = plan.assumptions.at("cure"); !cure.is_null())
@@ -268,7 +292,8 @@ BatchFacts facts_of_plan(const PlannedFacts& plan, std::int64_t number) {
   return facts;
 }
 
-LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today) {
+LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today,
+                               RenamedFiles* renamed) {
   const auto batches = records::batches(records);
   const auto notes = records::all_notes(records);
   const auto weighings = records::all_weighings(records);
@@ -285,8 +310,9 @@ LearnedBatches learned_batches(const records::Records& records, const PlannedFac
     learned.facts.push_back(facts_of_batch(
         batch, *plan, noted == notes.end() ? records::Notes{} : noted->second,
         weighed == weighings.end() ? std::vector<records::Weighing>{} : weighed->second));
+    if (renamed != nullptr) call_as_today(learned.facts.back(), batch, *renamed);
     plan_of.push_back(plan.get());
-    identify(identities, plan->assumptions.at("pour"));
+    identify(identities, plan->assumptions.at("pour"), learned.facts.back());
   }
   if (today != nullptr) identify(identities, today->assumptions.at("pour"));
   for (std::size_t i = 0; i < learned.facts.size(); ++i)

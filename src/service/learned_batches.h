@@ -4,6 +4,7 @@
 #include "records/batches.h"
 #include "records/notes.h"
 #include "records/records.h"
+#include "service/renamed_files.h"
 
 #include <cstddef>
 #include <map>
@@ -30,7 +31,9 @@ struct LearnedBatches {
 };
 
 /// All batches of `records`, in the order of their making. What bears a name is
-/// what `today` has by it; without that, what the last batch had.
-LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today);
+/// what `today` has by it; without that, what the last batch had. A file that was `renamed` since
+/// is told of by the name that it has today.
+LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today,
+                               RenamedFiles* renamed = nullptr);
 
 }  // namespace brimwright::service

@@ -147,21 +147,34 @@ void tell_names_apart(std::vector<reports::NamedFigure>& figures) {
     }
 }
 
+/// The files of the run that may have been called otherwise when earlier batches were made.
+std::vector<std::string> named_in(const Today& today) {
+  if (!today.run) return {};
+  std::vector<std::string> files = {today.run->pour.formula.file, today.run->pour.mould.file};
+  if (today.run->pipe) files.push_back(today.run->pipe->formula.file);
+  return files;
+}
+
 reports::LearnedReport report_of(const LearnRequest& request, const Today& today,
                                  const moulds::Library& library, const Caller& caller) {
   const auto records = records::Records::in(folder_of(request.file));
   if (!records)
     throw UserError({request.file, ""}, "has no records beside it, so there are no batches yet",
                     "begin a batch with note, and note what happens to it");
-  const LearnedBatches batches = learned_batches(*records, today.planned.get());
+  RenamedFiles renamed(*records, folder_of(request.file), named_in(today));
+  const LearnedBatches batches = learned_batches(*records, today.planned.get(), &renamed);
   const learning::Learned learned = learning::learned_from(batches.facts, used_today(today));
   reports::LearnedReport report{.source = request.file,
                                 .run = today.name,
                                 .batches = batches.facts.size(),
                                 .earlier = batches.earlier,
+                                .years = {},
                                 .figures = {},
                                 .untold = {},
                                 .contradictions = learned.contradictions};
+  for (const auto& batch : batches.facts)
+    if (const int year(batch.date.year()); report.years.empty() || report.years.back() < year)
+      report.years.push_back(year);
   for (const learning::Figure& figure : learned.figures)
     if (is_of(figure.id, today) && !is_earlier(figure.id))
       report.figures.push_back({reports::figure_name(figure.id), figure});
@@ -216,7 +229,7 @@ Reply undoing(const LearnRequest& request, const UserTerms& terms, const Today& 
               const moulds::Library& library) {
   Undone back = undone(*request.undo, today.files, terms, library);
   std::string text = on_one_line(back.file.name) + ": " + *request.undo +
-                     (back.says ? " is " + *back.says + " again" : " is not said there any more");
+                     (back.says ? " is " + *back.says + " again" : " stands there no more");
   if (back.still_taken)
     text += ", as it was taken on " + back.still_taken->on + " from " +
             counted(static_cast<std::int64_t>(back.still_taken->batches), "batch", "batches") +
@@ -225,6 +238,40 @@ Reply undoing(const LearnRequest& request, const UserTerms& terms, const Today& 
   reply.document = text + "\n";
   reply.files.push_back(std::move(back.file));
   return reply;
+}
+
+/// The year as typed.
+std::chrono::year year_from(const std::string& typed, const Place& where) {
+  const bool is_plain =
+      typed.size() == 4 && typed.find_first_not_of("0123456789") == std::string::npos;
+  if (!is_plain || typed < "1990" || typed > "2199")
+    throw UserError(where, brimwright::quoted(typed) + " is not a year", "give one such as 2026");
+  return std::chrono::year(std::stoi(typed));
+}
+
+bool is_in(const std::chrono::year_month_day& date, std::chrono::year year) {
+  return date.year() == year;
+}
+
+/// Each batch counts against the plan that was frozen with it, whatever bears its names today.
+reports::YearReport year_of(const LearnRequest& request, const Today& today,
+                            std::chrono::year year) {
+  reports::YearReport report{.name = today.name, .year = year, .batches = {}, .told = {}};
+  if (const auto records = records::Records::in(folder_of(request.file)))
+    report.batches = learned_batches(*records, nullptr).facts;
+  const bool is_of_run = today.facts.has_value();
+  std::erase_if(report.batches, [&](const auto& batch) {
+    return !is_in(batch.date, year) || (is_of_run && batch.run != today.facts->run);
+  });
+  report.told = learning::batch_by_batch(report.batches);
+  return report;
+}
+
+std::string picture_of(const LearnRequest& request, const UserTerms& terms, const Today& today,
+                       const reports::LearnedReport& report) {
+  if (!request.year) return reports::learned_picture(report);
+  return reports::year_picture(
+      year_of(request, today, year_from(*request.year, terms.place("year"))));
 }
 
 void refuse_both(const LearnRequest& request, const Request& asked) {
@@ -236,6 +283,9 @@ void refuse_both(const LearnRequest& request, const Request& asked) {
   const char* const member = request.take ? "take" : "undo";
   if (changes && asked.form == Form::json) refuse(member, "JSON");
   if (changes && !request.wanted.empty()) refuse(member, "a picture");
+  if (request.year && request.wanted.empty())
+    throw UserError(asked.terms.place("year"), "does nothing alone",
+                    "give it together with " + asked.terms.say({"picture"}));
 }
 
 }  // namespace
@@ -251,7 +301,7 @@ Reply learned_for(const LearnRequest& request, const Request& asked, const mould
   reply.document = asked.form == Form::json ? reports::learned_json(report)
                                             : reports::learned_text(report, asked.terms);
   for (const WantedFile& file : request.wanted)
-    reply.files.push_back({file.name, reports::learned_picture(report)});
+    reply.files.push_back({file.name, picture_of(request, asked.terms, today, report)});
   return reply;
 }
 

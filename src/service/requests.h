@@ -41,7 +41,9 @@ bool wants(const std::vector<WantedFile>& files, FileKind kind);
 
 /// Measure a mould file or a mesh. What is asked is as typed; `unit`, `up`, `role` and `on_board`
 /// go with a mesh and are refused with a mould file, which says them itself. `text` is a mould's
-/// document to be read in place of what is in `file`, which need not be there.
+/// document to be read in place of what is in `file`, which need not be there. With `batches_of`
+/// the ways in which a mould file was measured are told side by side, with what the batches say
+/// that are recorded in the folder of that file; of a run, at its pour line.
 struct GaugeRequest {
   std::string file;
   std::optional<std::string> text = {};
@@ -50,6 +52,7 @@ struct GaugeRequest {
   bool inspect = false;                    // list the mesh's defects instead of measuring it
   std::optional<std::string> cavity = {};  // the number of the one meant, where they differ
   std::vector<std::string> depths;
+  std::optional<std::string> batches_of = {};
   // Make it fit: a volume, or a mass with the batter's density; `below_brim` is kept free.
   std::optional<std::string> fit_volume, fit_mass, density, below_brim;
   bool fit_depth_only = false;
@@ -145,9 +148,10 @@ struct DaysRequest {
 
 /// What batches tell of a run, or of all runs of a studio. `take` and `undo` name a figure to write
 /// where a typed one would stand, or to take back from there; `today` is the day that is noted.
+/// `year`, such as "2026", is the one that the picture is of, each batch against its own plan.
 struct LearnRequest {
   std::string file;
-  std::optional<std::string> take = {}, undo = {};
+  std::optional<std::string> take = {}, undo = {}, year = {};
   std::string today = {};
   std::vector<WantedFile> wanted = {};  // picture
 };

@@ -117,3 +117,27 @@ TEST_CASE("batches of another formula under the same name tell nothing of today'
   CHECK(figure(learned, "density") == nullptr);
   CHECK(figure(learned, "pot") != nullptr);
 }
+
+TEST_CASE("batches of a formula and a mould that were renamed since tell of them", "[learn]") {
+  Bench bench;
+  bench.made_from({"meadow_base.formula.json", "my_bar.json"});
+  make_batches(bench, 7);
+  Json run = bench.read("bars.run.json");
+  run["pour"]["formula"] = "meadow.formula.json";
+  run["pour"]["mould"] = "bar_82.json";
+  bench.put("bars.run.json", run);
+  fs::copy(bench.file("meadow_base.formula.json"), bench.file("meadow.formula.json"));
+  fs::copy(bench.file("my_bar.json"), bench.file("bar_82.json"));
+  // Copies beside them are others.
+  CHECK(figure(bench.learned(), "density") == nullptr);
+  CHECK(figure(bench.learned(), "volume") == nullptr);
+  fs::remove(bench.file("meadow_base.formula.json"));
+  fs::remove(bench.file("my_bar.json"));
+  CHECK(figure(bench.learned(), "density")["values"].size() == 7);
+  CHECK(figure(bench.learned(), "volume")["values"].size() == 7);
+  // What was learned since does not make another of them.
+  bench.keep(bench.take("density"));
+  bench.keep(bench.take("volume"));
+  CHECK(figure(bench.learned(), "density")["values"].size() == 7);
+  CHECK(figure(bench.learned(), "volume")["values"].size() == 7);
+}

@@ -14,6 +14,7 @@ const names: string[] = [
   ...Object.values(slot_names),
   "order",
   "trail",
+  "learned",
   "describing",
   "chosen",
 ];

@@ -173,6 +173,16 @@ function take_unasked(file: OpenFile, theirs: Document, version: string | null):
   tell("gave_way", { file });
 }
 
+/** The program wrote it, by an act of hers on this page. What she typed meanwhile is asked about by watching. */
+export function written_by_program(file: OpenFile, { version, text }: { version: string; text: string }): void {
+  const now = document_in(text);
+  if (!now || file.theirs || is_changed(file)) return;
+  tell("giving_way", { file });
+  amend(file, { now });
+  agree(file, now, version);
+  tell("gave_way", { file });
+}
+
 export const forget_set_aside = (file: OpenFile): void => amend(file, { set_aside: undefined, is_taken: undefined });
 
 /** Neither is lost: nothing is written before she has said which is to stay. */

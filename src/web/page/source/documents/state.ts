@@ -6,6 +6,7 @@ import type {
   Fat,
   Gauge,
   Inspection,
+  MouldWays,
   OrderQuote,
   Plan,
   Quote,
@@ -13,6 +14,7 @@ import type {
 } from "../program/answers";
 import type { Complaint, Files, Keep, PlanQuestion, RemovedFile, Tip } from "../program/api";
 import type { Document } from "../program/json";
+import type { KeptLearned } from "../program/learned";
 import type { Units } from "../program/numbers";
 import type { Loop, Outline } from "../program/outline";
 import type { AtBench, WhipToday } from "./bench_types";
@@ -101,6 +103,23 @@ export interface OpenOrder {
   times: string; // how often it is made, as typed
   quoted?: { of: readonly unknown[]; quote?: OrderQuote; complaint?: Complaint };
   days?: AskedDays;
+}
+
+/** What a mould holds by each way of finding out. */
+export interface AtWays {
+  of?: readonly unknown[]; // what the answer rested on
+  ways?: MouldWays;
+  failed?: string;
+}
+
+/** What the batches of the run say. */
+export interface AtLearned {
+  of?: readonly unknown[]; // what the answer rested on
+  run?: string; // its file
+  kept?: KeptLearned; // the last there was
+  failed?: string; // why there is no newer one
+  doing?: string; // the figure that is being taken, or taken back
+  said?: { name: string; words: string; is_refused: boolean }; // how that went
 }
 
 /** A mesh file on its way to become a mould. */
@@ -193,6 +212,8 @@ interface State {
   bench: AtBench;
   record: AtRecord;
   stock: AtStock;
+  learned: AtLearned;
+  ways: AtWays; // in which the mould that is looked at was measured
   whip_today?: WhipToday;
 
   mould?: MouldDraft;
@@ -254,6 +275,8 @@ const current: State = {
   bench: { run: "", batches: [], complaints: [], acts: [] },
   record: { run: "", batches: [], acts: [] },
   stock: { forms: [] },
+  learned: {},
+  ways: {},
   new_formula: { name: "", copied: "" },
   new_order: "",
   printing: {

@@ -5,11 +5,13 @@ import { sets_out } from "../documents/goings";
 import { look_into } from "../documents/measuring";
 import { make_run } from "../documents/opening";
 import { amend, state, update, type ChosenMould } from "../documents/state";
+import { ways_of_mould } from "../documents/ways";
 import { Refused } from "../program/api";
 import { least_loaf_ml } from "../forms/cut_form";
 import { pieces_asked, pieces_in } from "../forms/pieces_asked";
 import { used_by } from "../forms/used_by";
 import { is_bare_number } from "../program/numbers";
+import { mould_ways } from "./mould_ways";
 import { found } from "./mould_views";
 import { change_mould } from "./new_mould";
 
@@ -65,6 +67,7 @@ export function mould_opened(of: ChosenMould, tried: Tried): TemplateResult {
     <div class="beside">
       <div>
         ${of.answer ? found(of.answer) : of.complaint ? nothing : html`<p role="status">Measuring ...</p>`}
+        ${mould_ways(ways_of_mould(of.file, of.answer?.gauge))}
         <button type="button" @click=${change}>${of.shipped ? "Change a copy of it" : "Change it"}</button>
       </div>
       ${of.complaint ? nothing : bases(of, tried)}

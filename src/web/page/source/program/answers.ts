@@ -51,44 +51,6 @@ export type NamedWeight = Weighed & {
 };
 export type PotSuperfat = Superfat;
 /**
- * Where it stands, or would once it is taken; null where there is no place for it.
- */
-export type LearnedInFile = {
-  file: string;
-  /**
-   * As it stands there now; null where nothing does.
-   */
-  says: string | null;
-  /**
-   * Once it is taken.
-   */
-  would_say: string;
-  /**
-   * This very figure stands there already, from these batches.
-   */
-  is_taken: boolean;
-  taken: LearnedTaking;
-  refused?: LearnedRefusal;
-} | null;
-/**
- * How what stands there was taken; null where it was not, or was written anew since.
- */
-export type LearnedTaking = {
-  batches: number;
-  /**
-   * ISO 8601.
-   */
-  on: string;
-  /**
-   * What stood there, and stands there again once it is taken back; null where nothing did.
-   */
-  before: string | null;
-  /**
-   * So many takings, one after the other, that can be taken back.
-   */
-  steps: number;
-} | null;
-/**
  * How the price is calculated.
  */
 export type AskedBy =
@@ -1709,6 +1671,7 @@ export interface Gauge {
    * All of them.
    */
   total_ml: number;
+  ways?: MouldWays;
   /**
    * The one used first.
    */
@@ -1805,6 +1768,50 @@ export interface Level {
    * What one millimetre there is worth.
    */
   ml_per_mm: number;
+}
+/**
+ * Of a mould file: one cavity by each way of finding out what it holds, side by side.
+ */
+export interface MouldWays {
+  /**
+   * The pour line; null where none is known.
+   */
+  below_brim_mm: number | null;
+  /**
+   * Whose line that is, in words.
+   */
+  line_of: string;
+  /**
+   * Which way the plan uses, and why.
+   */
+  used_because: string;
+  /**
+   * The most trusted measures first, then what batches say.
+   */
+  ways: MouldWay[];
+  remarks: string[];
+}
+export interface MouldWay {
+  by: string;
+  brimful_ml: number;
+  at_line_ml: number | null;
+  /**
+   * To the line, or where none is known to the brim; null where this way does not tell how sure it is.
+   */
+  low_ml: number | null;
+  high_ml: number | null;
+  /**
+   * What low_ml and high_ml rest on.
+   */
+  rests_on: string;
+  /**
+   * From the one that is used.
+   */
+  differs_percent: number;
+  /**
+   * By the plan.
+   */
+  used: boolean;
 }
 export interface Measurement {
   by: "dimensions" | "mesh" | "water";
@@ -2117,6 +2124,10 @@ export interface Learned {
    */
   left_out: number;
   /**
+   * In which batches were made, the first one first.
+   */
+  years: number[];
+  /**
    * Told by three batches or more.
    */
   figures: LearnedFigure[];
@@ -2157,7 +2168,10 @@ export interface LearnedFigure {
    * Whether it is suggested to be taken, or why not.
    */
   standing: "stands nowhere" | "too few" | "as planned" | "suggested";
-  in_file: LearnedInFile;
+  /**
+   * Where it stands, or would once it is taken; null where there is no place for it.
+   */
+  in_file: LearnedInFile | null;
   /**
    * Of one that is suggested: what the run's plan comes to, now and once it is taken.
    */
@@ -2167,6 +2181,41 @@ export interface LearnedFigure {
    */
   no_plan_with_it?: string;
   values: LearnedValue[];
+}
+export interface LearnedInFile {
+  file: string;
+  /**
+   * As it stands there now; null where nothing does.
+   */
+  says: string | null;
+  /**
+   * Once it is taken.
+   */
+  would_say: string;
+  /**
+   * This very figure stands there already, from these batches.
+   */
+  is_taken: boolean;
+  /**
+   * How what stands there was taken; null where it was not, or was written anew since.
+   */
+  taken: LearnedTaking | null;
+  refused?: LearnedRefusal;
+}
+export interface LearnedTaking {
+  batches: number;
+  /**
+   * ISO 8601.
+   */
+  on: string;
+  /**
+   * What stood there, and stands there again once it is taken back; null where nothing did.
+   */
+  before: string | null;
+  /**
+   * So many takings, one after the other, that can be taken back.
+   */
+  steps: number;
 }
 /**
  * Why it cannot be taken.

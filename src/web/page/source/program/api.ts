@@ -314,6 +314,7 @@ export interface MouldQuestion {
   role?: string;
   up?: string;
   "below-brim"?: string;
+  "batches-of"?: string; // a file of the folder whose records count
   depth?: string[];
 }
 

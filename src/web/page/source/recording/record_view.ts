@@ -13,11 +13,17 @@ import { weigh_cup_read } from "./weigh_cup_read";
 
 type Drawn = TemplateResult | typeof nothing;
 
-export function record_view(to_weights: () => void): TemplateResult {
+interface Ways {
+  to_weights: () => void;
+  to_learned: () => void;
+}
+
+export function record_view({ to_weights, to_learned }: Ways): TemplateResult {
   follow_run_to_record();
   const batch = batch_looked_at();
   return html`<section class="record" aria-labelledby="run-title">
     <h1 id="run-title" tabindex="-1">${state.plan?.run ?? String(state.run.now.name ?? "")}</h1>
+    ${state.record.batches.length ? html`<p><button type="button" @click=${to_learned}>What your batches say</button></p>` : nothing}
     ${told()} ${makings()} ${batch ? of_batch(batch) : none_yet(to_weights)}
   </section>`;
 }

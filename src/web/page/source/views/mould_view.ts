@@ -1,11 +1,13 @@
 // The mould of the run: what it holds at each depth, and how it looks.
 import { html, nothing, type TemplateResult } from "lit";
 import { state } from "../documents/state";
+import { ways_of_run } from "../documents/ways";
 import { level_curve } from "../drawings/curve";
 import type { SolidView } from "../drawings/solid_panel";
 import { figure } from "../figures/figure";
 import type { Plan } from "../program/answers";
 import { both, length, volume } from "../program/numbers";
+import { mould_ways } from "../moulds/mould_ways";
 import "../drawings/solid_panel";
 
 export function mould_view(plan: Plan): TemplateResult {
@@ -25,6 +27,7 @@ export function mould_view(plan: Plan): TemplateResult {
       of: "pockets.0.brimful_ml",
       working: measured.gauge.how.find((one) => one.of === "pockets.0.brimful_ml"),
     })}
+    ${mould_ways(ways_of_run(measured.mould))}
     <div class="beside">
       <figure>
         <figcaption>Volume by depth; the dashed line is the pour line</figcaption>

@@ -2,7 +2,7 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import { refused_of } from "../documents/record";
 import { state, update } from "../documents/state";
-import { list_views, run_views, type ListView, type RunView, type View } from "../documents/views";
+import { list_views, run_views, type ListView, type RailView, type View } from "../documents/views";
 import type { Units } from "../program/numbers";
 import { is_in_danger } from "./foremost";
 import { saving } from "./saving_words";
@@ -20,7 +20,7 @@ const lists: Record<ListView, string> = {
 };
 
 /** Each with its sign, a line drawn on a square of 24. */
-const views: Record<RunView, [words: string, sign: string]> = {
+const views: Record<RailView, [words: string, sign: string]> = {
   weigh: ["Weigh", "M4 20h16M6 20l2-9h8l2 9M12 11V7M7 7h10M10 16h4"],
   record: ["Record", "M6 5h12v15H6zM9.5 3.5h5v3h-5zM9 11h6M9 15h4"],
   "set-up": ["Set up", "M4 7h9m4 0h3M4 17h3m4 0h9M15 4.5v5M9 14.5v5"],
@@ -108,7 +108,7 @@ function views_of_run(): TemplateResult {
   </nav>`;
 }
 
-function view_button(one: RunView): TemplateResult {
+function view_button(one: RailView): TemplateResult {
   const [words, sign] = views[one];
   const mark = mark_of(one);
   return to_view(
@@ -131,7 +131,7 @@ interface Mark {
 }
 
 /** What calls her there. */
-function mark_of(view: RunView): Mark | undefined {
+function mark_of(view: RailView): Mark | undefined {
   if (view === "watch" && is_in_danger()) return { sign: "⚠", words: "Danger", is_danger: true };
   if (view === "record" && is_not_noted()) return { sign: "✗", words: "refused" };
   if (view === "set-up" && is_missing()) return { sign: "○", words: "missing" };
@@ -147,7 +147,8 @@ function to_view(view: View, name: string, inside: TemplateResult): TemplateResu
   const is_here =
     state.view === view ||
     (state.view === "order" && view === "orders") ||
-    (state.view === "trail" && view === "shelf");
+    (state.view === "trail" && view === "shelf") ||
+    (state.view === "learned" && view === "record");
   return html`<button
     type="button"
     aria-label=${name}

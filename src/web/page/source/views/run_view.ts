@@ -7,6 +7,7 @@ import { set_aside, which_is_to_stay } from "../forms/conflict";
 import type { Plan } from "../program/answers";
 import { complaint } from "./complaint";
 import { days_view } from "./days_view";
+import { learned_view } from "./learned_view";
 import { money_view } from "./money_view";
 import { record_view } from "../recording/record_view";
 import { mould_view } from "./mould_view";
@@ -17,7 +18,7 @@ import { weigh_view } from "./weigh_view";
 import { show } from "./where";
 
 /** Of a run that is planned. */
-const views: Record<Exclude<RunView, "weigh" | "record">, (plan: Plan) => TemplateResult> = {
+const views: Record<Exclude<RunView, "weigh" | "record" | "learned">, (plan: Plan) => TemplateResult> = {
   "set-up": set_up_view,
   watch: watch_view,
   money: money_view,
@@ -29,7 +30,13 @@ const views: Record<Exclude<RunView, "weigh" | "record">, (plan: Plan) => Templa
 export function run_view(view: RunView): TemplateResult {
   const changed_files = html`${all_conflicts().map((file) => which_is_to_stay(file))} ${all_taken().map(set_aside)}`;
   if (view === "weigh") return html`${changed_files} ${weigh_view()}`;
-  if (view === "record") return html`${changed_files} ${record_view(() => void show("weigh"))}`;
+  if (view === "record")
+    return html`${changed_files}
+    ${record_view({
+      to_weights: () => void show("weigh"),
+      to_learned: () => void show("learned"),
+    })}`;
+  if (view === "learned") return html`${changed_files} ${complaint()} ${learned_view()}`;
   const { plan } = state;
   return html`${changed_files} ${complaint()}
     <h1 id="run-title" tabindex="-1">${plan?.run ?? String(state.run.now.name ?? "")}</h1>
