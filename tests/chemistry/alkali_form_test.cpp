@@ -1,8 +1,6 @@
 #include "chemistry/alkali_form.h"
 
-#include <catch2/catch_approx.hpp>
-#include <catch2/catch_test_macros.hpp>
-#include <catch2/generators/catch_generators.hpp>
+#include <catch2/catch.hpp>
 
 #include <string>
 
@@ -27,13 +25,14 @@ TEST_CASE("the name of a dry alkali states its purity by the figure with the per
   CAPTURE(name);
   const auto stated = stated_purity(name);
   REQUIRE(stated);
-  CHECK(stated->low.in_percent() == Catch::Approx(low));
-  CHECK(stated->high.in_percent() == Catch::Approx(high));
+  CHECK(stated->low.in_percent() == Approx(low));
+  CHECK(stated->high.in_percent() == Approx(high));
 }
 
 TEST_CASE("a name without such a figure states no purity", "[chemistry]") {
-  const std::string name = GENERATE("NaOH", "caustic soda", "NaOH, 25 kg", "NaOH (1310-73-2)",
-                                    "E 524", "KOH for liquid soap", "NaOH 100", "NaOH 50 %");
+  const std::string name =
+      GENERATE(as<std::string>(), "NaOH", "caustic soda", "NaOH, 25 kg", "NaOH (1310-73-2)",
+               "E 524", "KOH for liquid soap", "NaOH 100", "NaOH 50 %");
   CAPTURE(name);
   CHECK_FALSE(stated_purity(name));
 }

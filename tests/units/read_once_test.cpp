@@ -2,7 +2,7 @@
 
 #include "units/user_error.h"
 
-#include <catch2/catch_test_macros.hpp>
+#include <catch2/catch.hpp>
 #include <unistd.h>
 
 #include <cstdint>
