@@ -49,7 +49,7 @@ std::vector<Acid> read_acids() {
     const auto at =
         std::find_if(acids.begin(), acids.end(), [&](const Acid& a) { return a.name == pure; });
     if (at == acids.end())
-      throw std::logic_error("data/neutralisation.json: " + pure + " must stand before " + name);
+      throw std::logic_error("data/neutralisation.json: " + pure + " must stand before another");
     acids.push_back(as_solution(name, *at, entry.number("mass_percent") / 100));
   }
   return acids;

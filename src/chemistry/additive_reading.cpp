@@ -74,7 +74,7 @@ void refuse_unknown_spoon(const Fields& entry, std::string_view key, const Addit
 }  // namespace
 
 Rate read_positive_rate(const Fields& entry, std::string_view key, const Additive& additive) {
-  const Rate rate = entry.rate(key);
+  Rate rate = entry.rate(key);
   if (is_zero(rate))
     throw UserError(entry.place(key), "is zero", "leave it out, or give a rate above zero");
   if (by_the_spoon(rate)) refuse_unknown_spoon(entry, key, additive);

@@ -184,7 +184,7 @@ Found with_key(const Words& key, const std::string& inci, const FatTable& table)
 Found found_in(std::string_view name, const FatTable& table) {
   if (const Fat* fat = table.find(name)) return {fat};
   const auto words = words_of(name);
-  const Found literal = those_of(table, [&](const Fat& fat) {
+  Found literal = those_of(table, [&](const Fat& fat) {
     const auto is_it = [&](const std::string& other) { return words_of(other) == words; };
     return is_it(fat.name) || std::any_of(fat.also_called.begin(), fat.also_called.end(), is_it);
   });

@@ -18,7 +18,7 @@ namespace {
 constexpr std::int64_t most_batches = 1'000'000;
 
 std::string moment(const Fields& fields, const std::string& key) {
-  const std::string text = fields.text(key);
+  std::string text = fields.text(key);
   if (is_moment(text)) return text;
   throw UserError(fields.place(key), "is no moment", "give one as \"2026-11-14T09:30:05+01:00\"");
 }

@@ -182,7 +182,7 @@ Desk::Desk(moulds::Library library, service::MeasureMemory& memory, Workspace& w
 
 const Desk::Route* Desk::route(std::string_view method, std::string_view path, bool& has_path) {
   using enum Budget;
-  static constexpr std::array<Route, 29> routes = {{
+  static constexpr auto routes = std::to_array<Route>({
       {"GET", "/api/files", 0, quick, &Desk::files},
       {"GET", "/api/file", 0, quick, &Desk::read},
       {"PUT", "/api/file", longest_json, quick, &Desk::save},
@@ -209,8 +209,10 @@ const Desk::Route* Desk::route(std::string_view method, std::string_view path, b
       {"POST", "/api/record/note", longest_json, quick, &Desk::note},
       {"GET", "/api/stock", 0, quick, &Desk::stock},
       {"POST", "/api/stock/act", longest_json, quick, &Desk::change_stock},
+      {"GET", "/api/learned", 0, quick, &Desk::learned},
+      {"POST", "/api/learned/take", longest_json, quick, &Desk::take_learned},
       {"GET", "/api/trail", 0, quick, &Desk::trail},
-  }};
+  });
   has_path = false;
   for (const Route& route : routes) {
     if (route.path != path) continue;
