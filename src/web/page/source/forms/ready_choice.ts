@@ -12,8 +12,8 @@ export function ready_choice(): TemplateResult {
         of: "order",
         label: "Pieces that are made already",
         at: "/ready",
-        answers: [["take", "take them first, plan the rest"]],
-        unsaid: "leave them, plan all anew",
+        answers: [["take", "take them first"]],
+        unsaid: "leave them",
         optional: true,
         chosen: now.ready === "take" ? "take" : "",
       })}
