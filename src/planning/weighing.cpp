@@ -239,9 +239,9 @@ bool goes_into_lye(const Ingredient& ingredient) { return ingredient.goes_into =
 void state_lye(Weighing& weighing, const Formula& formula, const std::vector<Ingredient>& alkalis,
                const std::vector<Mass>& additives) {
   Mass pure;
-  for (std::size_t i = 0; i < alkalis.size(); ++i) {
-    const Mass weighed = alkalis[i].weighed;
-    const auto& alkali = formula.alkalis[alkalis[i].index];
+  for (const Ingredient& one : alkalis) {
+    const Mass weighed = one.weighed;
+    const auto& alkali = formula.alkalis[one.index];
     pure += alkali.purity * weighed;
     (alkali.alkali == Alkali::sodium_hydroxide ? weighing.naoh : weighing.koh) +=
         alkali.solution ? alkali.purity * weighed : weighed;

@@ -141,6 +141,11 @@ def of_moulds():
     for lying in ("level", "layered", "free"):
         yield ["gauge", "moulds/low_bowl.json", "--embed", "moulds/marble_tray.json", "--cover", "3 mm", "--lying", lying]
     yield ["gauge", "moulds/low_bowl.json", "--embed", "moulds/plain_bar.json", "--cover", "3 mm"]
+    yield ["gauge", "moulds/twisted_cup.json", "--batches-of", "examples/spring_cups.run.json"]
+    lettered = shipped("moulds/lettered_bar.json")
+    lettered["water"]["weighings"] = ["85.4 g"]
+    write("weighed_once.json", lettered)
+    yield ["gauge", f"{folder}/weighed_once.json", "--below-brim", "5 mm"]
 
 
 def of_examples():

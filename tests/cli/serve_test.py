@@ -78,7 +78,7 @@ spring = os.path.realpath(f"{root}/examples/spring_cups.run.json")
 for asked, words in (True, []), ("pour.make_g", ["pour.make_g"]):
     status, body = serving.ask("POST", "/api/plan", {"file": "examples/spring_cups.run.json", "explain": asked})
     check(status == 200 and body == printed("plan", spring, "--explain", *words), f"explain {asked}: other bytes than the command line's")
-status, body = serving.ask("POST", "/api/gauge", {"file": "moulds/low_bowl.json", "depth": ["10 mm"]})
+status, body = serving.ask("POST", "/api/gauge", {"file": "moulds/low_bowl.json", "depth": ["10 mm"], "batches-of": "moulds/low_bowl.json"})
 check(body == printed("gauge", os.path.realpath(f"{root}/moulds/low_bowl.json"), "--depth", "10 mm"),
       "gauge: other bytes than the command line's")
 status, body = serving.ask("GET", "/api/files")
