@@ -118,7 +118,7 @@ std::vector<std::string> remarks_of(const OrderQuoteReport& report,
   add_all(remarks, notes_of(report));
   const ReadyOrder& ready = report.rests.front().ready;
   if (ready.is_of_records())
-    remarks.push_back(
+    remarks.emplace_back(
         "Costs of a piece and prices are those of all pieces made anew, whatever is made already; "
         "to lay out is what the rest takes, and what packing all that is not delivered takes.");
   if (std::string words = ready_cost_words(ready); !words.empty())

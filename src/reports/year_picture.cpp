@@ -3,6 +3,7 @@
 #include "reports/picture_sheet.h"
 #include "reports/svg_drawing.h"
 #include "units/printing.h"
+#include "units/shown_text.h"
 #include "units/wording.h"
 
 #include <algorithm>
@@ -161,7 +162,8 @@ class Year {
     const double middle = y + strip_high / 2;
     const auto at = [&](double off) { return middle - strip_high / 2 * off / scale; };
     for (unsigned month = 2; month <= 12; ++month) {
-      const double x = x_of(std::chrono::year_month_day(first_).year() / month / 1);
+      const double x =
+          x_of(std::chrono::year_month_day(first_).year() / std::chrono::month(month) / 1);
       sheet_.line({x, y}, {x, y + strip_high}, Look::fine);
     }
     sheet_.line({left, y}, {left, y + strip_high}, Look::fine);
@@ -169,7 +171,7 @@ class Year {
     sheet_.line({left, middle}, {left + wide, middle}, Look::wall);
     for (const Difference& one : strip.differences)
       mark({x_of(one.day), at(one.off)}, marks_.at(one.run));
-    words({0, middle - 1}, strip.words.substr(0, 38), Anchor::start);
+    words({0, middle - 1}, shortened(strip.words, 38), Anchor::start);
     words({0, middle + 3}, strip.unit, Anchor::start);
     words({left + wide + 2, middle + 1}, "as planned", Anchor::start);
     if (most == 0) return;
@@ -179,8 +181,7 @@ class Year {
 
   /// Filled and open, round, square, pointed up and down; then again from the first.
   void mark(PaperPoint at, std::size_t index) {
-    const auto [x, y] = at;
-    const auto shape = [&](double size, Look look) {
+    const auto shape = [this, index, at, x = at[0], y = at[1]](double size, Look look) {
       switch (index / 2 % 4) {
         case 0:
           return sheet_.circle(at, size, look);

@@ -51,9 +51,8 @@ void know_what_stands_ready(const Fields& studio) {
 
 void know_selling(const Fields& studio) {
   for (const Fields& one : studio.objects("packaging")) know(one, {"material", "each_piece"});
-  know(studio.optional_object("work"),
-       {"paid_an_hour", "each_batch", "each_piece_made", "each_tray_fill", "each_piece_packed",
-        "learned"});
+  know(studio.optional_object("work"), {"paid_an_hour", "each_batch", "each_piece_made",
+                                        "each_tray_fill", "each_piece_packed", "learned"});
   know(studio.optional_object("overhead"), {"each_batch", "each_piece_made"});
   know(studio.optional_object("tax"), {"rate", "prices_paid", "prices_asked"});
   know(studio.optional_object("fees"), {"of_price", "each_order"});
