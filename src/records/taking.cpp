@@ -62,7 +62,7 @@ class Taker {
     const Weighed& row = rows_[i];
     const Places serving = lots_for(row);
     const auto chosen = chosen_for(row);
-    if (serving.empty() && !chosen) return;
+    if (!chosen && has_none_yet(serving, row)) return tell_later(serving, row);
     if (chosen && chosen->size() == 1 && chosen->front() == unknown_lot) return;
     std::int64_t needed = row.amount.whole();
     for (const std::size_t lot : chosen ? chosen_of(serving, *chosen, row) : fit_of(serving, row)) {
@@ -123,7 +123,7 @@ class Taker {
     return chosen;
   }
 
-  /// Those that are not past their best-before day; of the others is told.
+  /// Those that were there and not past their best-before day; of the latter is told.
   Places fit_of(const Places& serving, const Weighed& row) {
     Places fit;
     for (const std::string& id : row.taken_before)
@@ -132,12 +132,29 @@ class Taker {
     for (const std::size_t lot : serving)
       if (std::find(fit.begin(), fit.end(), lot) != fit.end())
         continue;
+      else if (is_later(lots_[lot]))
+        continue;
       else if (!lots_[lot].lot.is_past(day_))
         fit.push_back(lot);
       else if (lots_[lot].left > 0 && told_.insert(lot).second)
         taking_.remarks.push_back({Severity::caution, past_words(lots_[lot])});
     return fit;
   }
+
+  /// What was weighed before any lot of it came is of an unknown one.
+  bool has_none_yet(const Places& serving, const Weighed& row) const {
+    return row.taken_before.empty() && !lot_beyond(serving) &&
+           std::all_of(serving.begin(), serving.end(),
+                       [&](std::size_t lot) { return is_later(lots_[lot]); });
+  }
+  void tell_later(const Places& serving, const Weighed& row) {
+    if (serving.empty() || !told_.insert(serving.front()).second) return;
+    const Lot& first = lots_[serving.front()].lot;
+    taking_.remarks.push_back({Severity::caution, row.shown + " is of an unknown lot: lot " +
+                                                      first.code + " came on " + first.bought_on +
+                                                      ", after this batch was begun."});
+  }
+  bool is_later(const StandingLot& one) const { return one.lot.bought_on > day_; }
 
   static std::string past_words(const StandingLot& past) {
     return "Lot " + past.lot.code + " of " +
@@ -199,16 +216,17 @@ class Taker {
   }
 
   std::string words_of(const Short& one) const {
-    std::string there, past;
+    std::string there, past, later;
     for (const std::size_t lot : one.lots) {
       if (lots_[lot].left <= 0) continue;
-      std::string& of = lots_[lot].lot.is_past(day_) ? past : there;
+      std::string& of = is_later(lots_[lot]) ? later : lots_[lot].lot.is_past(day_) ? past : there;
       of += (of.empty() ? "" : ", ") + trade::amount_shown_down(lots_[lot].there()) + " of lot " +
             lots_[lot].lot.code;
     }
     return "of " + one.shown + " " + trade::amount_shown_up(one.needed) + " are needed, and only " +
            (there.empty() ? "nothing is" : there + " are") + " left by the records" +
-           (past.empty() ? "" : " (and " + past + ", past its best-before day)");
+           (past.empty() ? "" : " (and " + past + ", past its best-before day)") +
+           (later.empty() ? "" : " (and " + later + ", which came after " + day_ + ")");
   }
 
   [[noreturn]] void refuse_code(const std::string& code, const Weighed& row,

@@ -43,8 +43,9 @@ struct Taking {
 };
 
 /// Which of `lots` each row is taken from on `day`: of the chosen ones, or else of all that serve,
-/// in their order; a row of what there is no lot of is from none. A lot past its best-before day is
-/// never taken unless chosen. Together the takes of a row come to all of it, or it has none.
+/// in their order; a row of what there is no lot of, or none yet on that day, is from none. A lot
+/// past its best-before day, or one that came later, is never taken unless chosen. Together the
+/// takes of a row come to all of it, or it has none.
 ///
 /// Question of `file`, with all that is short, where less is left and no lot to take more from was
 /// named; where a code is of no lot of the material; where something chosen is for nothing that is

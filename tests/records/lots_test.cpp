@@ -172,6 +172,25 @@ TEST_CASE("more than is left is asked about, all that is short at once, and noth
   }
 }
 
+TEST_CASE("a lot that came after the batch was begun is not what it was made of, unless chosen") {
+  Shelf shelf({lot("next", 500, "2026-11-15")});
+  SECTION("none was there") {
+    const auto remarks = shelf.use({olive(300)});
+    REQUIRE(remarks.size() == 1);
+    CHECK_THAT(remarks[0].text, Contains("unknown lot: lot next came on 2026-11-15"));
+    CHECK(used_by(shelf.records, "batch")[0].unknown() == 300 * a_gram);
+    CHECK(shelf.left()["next"] == 500);
+  }
+  SECTION("too little was there") {
+    act(shelf.records, [&] { add_lot(shelf.records, lot("first", 200, "2026-11-01")); });
+    CHECK_THAT(question_of(shelf, {olive(300)}),
+               Contains("only 200.0 g of lot first are left") &&
+                   Contains("500.0 g of lot next, which came after 2026-11-14"));
+    shelf.use({olive(300)}, {.chosen = {{"olive", {"first", "next"}}}});
+    CHECK(shelf.left() == std::map<std::string, std::int64_t>{{"first", 0}, {"next", 400}});
+  }
+}
+
 TEST_CASE("what there never was a lot of is of an unknown lot, and no question") {
   Shelf shelf({lot("CO-117", 800, "2026-10-01", {}, "coconut")});
   CHECK(shelf.use({olive(300)}).empty());
@@ -330,7 +349,7 @@ TEST_CASE("what lots were taken for is what batches weighed, and stock is never 
       std::int64_t bought = 0, left = 0;
       bool is_there = false;
       for (const StandingLot& one : lots_of(shelf.records, {material})) {
-        is_there = true;
+        is_there |= was_asked || one.lot.bought_on <= today;
         bought += one.lot.holds.whole();
         left += one.left;
         RC_ASSERT(was_asked || one.left >= 0);
@@ -355,7 +374,7 @@ TEST_CASE("a lot is touched only once all before it are empty", "[law]") {
       const auto after = lots_of(shelf.records, {material});
       for (std::size_t i = 0; i + 1 < after.size(); ++i) {
         RC_ASSERT(goes_before(after[i].lot, after[i + 1].lot));
-        if (after[i].lot.is_past(today)) continue;
+        if (after[i].lot.is_past(today) || after[i].lot.bought_on > today) continue;
         for (std::size_t j = i + 1; j < after.size(); ++j)
           RC_ASSERT(after[i].left == 0 || after[j].left == after[j].lot.holds.whole());
       }
