@@ -26,7 +26,7 @@ class ReadOnce {
     const std::pair<std::type_index, std::string> key{typeid(Thing), file};
     if (const auto known = known_.find(key); known != known_.end())
       return std::static_pointer_cast<const Thing>(known->second);
-    const auto thing = std::make_shared<const Thing>(read());
+    auto thing = std::make_shared<const Thing>(read());
     known_.emplace(key, thing);
     return thing;
   }
