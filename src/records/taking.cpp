@@ -129,15 +129,14 @@ class Taker {
     for (const std::string& id : row.taken_before)
       for (const std::size_t lot : serving)
         if (lots_[lot].lot.id == id) fit.push_back(lot);
-    for (const std::size_t lot : serving)
-      if (std::find(fit.begin(), fit.end(), lot) != fit.end())
-        continue;
-      else if (is_later(lots_[lot]))
-        continue;
-      else if (!lots_[lot].lot.is_past(day_))
+    for (const std::size_t lot : serving) {
+      const bool is_taken = std::find(fit.begin(), fit.end(), lot) != fit.end();
+      if (is_taken || is_later(lots_[lot])) continue;
+      if (!lots_[lot].lot.is_past(day_))
         fit.push_back(lot);
       else if (lots_[lot].left > 0 && told_.insert(lot).second)
         taking_.remarks.push_back({Severity::caution, past_words(lots_[lot])});
+    }
     return fit;
   }
 
