@@ -125,7 +125,7 @@ await run({
           await press(page, "Add it to drawer.tips.json");
           await press(page, "Round");
           await field(page, "Radius of the opening").fill("6");
-          await written(page, serving, "drawer.tips.json", (file) => file.tips[1]?.round.radius === "6 mm");
+          await written(page, serving, "drawer.tips.json", (file) => file.tips[1]?.round?.radius === "6 mm");
           await page.locator("svg.tip circle").waitFor();
           const called = field(page, "What you call the tip").last();
           await called.fill("my star");
