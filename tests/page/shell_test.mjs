@@ -394,6 +394,7 @@ await run({
       assert.equal(serving.file("été 🌼.run.json").note, "For the market.");
       await undo("Spring cups, twisted, copy");
       assert.equal(serving.file(copy).note, first.note);
+      await own.locator(".file-name", { hasText: copy }).waitFor(); // drawn anew under its old name
 
       await more("Spring cups, twisted, copy").click();
       await press(page, "Remove");
