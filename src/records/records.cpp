@@ -1,6 +1,7 @@
 #include "records/records.h"
 
 #include "records/database.h"
+#include "units/letters.h"
 #include "units/user_error.h"
 
 #include <fcntl.h>
@@ -8,7 +9,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <cctype>
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
@@ -68,12 +68,6 @@ int made_whole(const std::string& path, Work work) {
 void begin(const std::string& path, const std::string& vfs) {
   const int error = made_whole(path, [&](const std::string& file) { make_database(file, vfs); });
   if (error != 0 && error != EEXIST) throw not_made(path, error);
-}
-
-std::string in_small_letters(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char c) { return static_cast<char>(c < 128 ? std::tolower(c) : c); });
-  return text;
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 #include "records/taking.h"
 
 #include "trade/amount_text.h"
+#include "units/letters.h"
 #include "units/nearest_name.h"
 #include "units/question.h"
 #include "units/written_number.h"
@@ -14,12 +15,6 @@ namespace brimwright::records {
 namespace {
 
 using Places = std::vector<std::size_t>;
-
-std::string in_small_letters(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
 
 bool are_one_code(const std::string& a, const std::string& b) {
   return in_small_letters(a) == in_small_letters(b);

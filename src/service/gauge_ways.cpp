@@ -105,7 +105,8 @@ const learning::Figure* volume_error(const learning::Learned& learned, const std
 /// Moulds are measured anew: what batches said of another is nothing to this one.
 bool is_as_measured_then(const learning::FilledMould& then, const moulds::Mould& mould) {
   const Volume now = mould.curve.brimful() / moulds::poured_factor(mould);
-  return std::abs(*then.brimful / now - 1) <= 0.005;
+  constexpr double as_good_as_same = 0.005;  // common practice, no source
+  return std::abs(*then.brimful / now - 1) <= as_good_as_same;
 }
 
 void tell_batches(reports::WaysFinding& all, const Poured& poured, const moulds::Mould& mould,

@@ -3,6 +3,7 @@
 #include "chemistry/fat_search.h"
 #include "chemistry/fats.h"
 #include "units/fields.h"
+#include "units/letters.h"
 #include "units/nearest_name.h"
 
 #include <algorithm>
@@ -13,12 +14,6 @@ namespace brimwright::service {
 namespace {
 
 namespace fs = std::filesystem;
-
-std::string in_small_letters(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
 
 bool is_of(const Fields& document, const std::string& schema) {
   return document.is_text("schema") &&
