@@ -79,7 +79,7 @@ room(chemistry
 room(planning
   USES units schemas geometry moulds chemistry
   DOORS blanks cost cure cut day_lye embed_solid fill_level hours_in_mould lye_pot measure_memory measured_piece piece plan run
-        scales shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
+        scales share_superfat shared_pot tally tips together topping usual_bench weighed_lye weighing workings)
 room(learning
   USES units schemas geometry moulds chemistry planning
   DOORS batch_facts figures learned)

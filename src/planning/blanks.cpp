@@ -135,11 +135,13 @@ class Form {
     return (run_.cut ? "loaves " : "pieces ") + done;
   }
 
+  bool is_first() const {
+    return std::find(batch_.numbers.begin(), batch_.numbers.end(), 1) != batch_.numbers.end();
+  }
+
   /// Cast once for all batches, with the first.
   void day_before() {
-    const bool is_first =
-        std::find(batch_.numbers.begin(), batch_.numbers.end(), 1) != batch_.numbers.end();
-    for (std::size_t i = 0; is_first && i < plan_.decorations.size(); ++i) {
+    for (std::size_t i = 0; is_first() && i < plan_.decorations.size(); ++i) {
       const auto& decoration = plan_.decorations[i];
       if (decoration.is_bought) continue;
       const std::size_t from = blanks_.size();
@@ -213,7 +215,19 @@ class Form {
             {"in_bag", "in the bag", losses.bag}});
   }
 
+  /// Of the whole run, as they are counted out for it: with the first batch.
+  void bought() {
+    for (std::size_t i = 0; is_first() && i < plan_.decorations.size(); ++i) {
+      const auto& decoration = plan_.decorations[i];
+      if (!decoration.is_bought || decoration.casts == 0) continue;
+      count({"decoration-" + std::to_string(i + 1), decoration.name}, "used",
+            decoration.name + ": used, broken ones too", When::afterwards, decoration.casts);
+      blanks_.back().batch = 1;
+    }
+  }
+
   void pieces() {
+    bought();
     const Part batch;
     count(batch, "pieces.made", "pieces made, rejects too", When::afterwards, batch_.pieces);
     Blank& rejects = add(batch, "pieces.rejected", "rejects", Kind::count, When::afterwards);

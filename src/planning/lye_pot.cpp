@@ -1,6 +1,7 @@
 #include "planning/lye_pot.h"
 
 #include "planning/scales.h"
+#include "planning/share_superfat.h"
 #include "planning/weighing_remarks.h"
 #include "units/complaint_facts.h"
 #include "units/printing.h"
@@ -121,26 +122,11 @@ Mass share_step_of(const std::vector<Mass>& exact, const Scales& scales) {
   return step;
 }
 
-/// The batter as it comes out with its share instead of a lye of its own.
-chemistry::EffectiveSuperfat superfat_of(const PotBatter& batter, Mass share, const LyePot& pot) {
-  Reacting all = reacting(batter.formula, batter.weighing.ingredients);
-  const double of_pot = share / pot.lye;
-  all.alkalis.clear();
-  for (std::size_t k = 0; k < pot.alkalis.size(); ++k) {
-    const auto& alkali = batter.formula.alkalis[k];
-    const PotAlkali& weighed = pot.alkalis[k];
-    all.alkalis.push_back({alkali.alkali, alkali.purity, alkali.purity_low, alkali.purity_high,
-                           weighed.weighed * of_pot, weighed.step * of_pot,
-                           static_cast<double>(weighed.weighings)});
-  }
-  return chemistry::effective_superfat(
-      all.fats, all.alkalis, all.acids, all.blends,
-      {{"the scale's step of " + on_scale(pot.share_step, pot.share_step) +
-            " for its share of the lye solution",
-        Share::of_one(pot.share_step / 2 / share)},
-       {"the scale's step of " + on_scale(pot.lye_step, pot.lye_step) +
-            " when the lye solution is topped up to its weight",
-        Share::of_one(pot.lye_step / 2 / pot.lye)}});
+std::vector<WeighedPart> parts_of(const std::vector<PotAlkali>& alkalis) {
+  std::vector<WeighedPart> all;
+  for (const PotAlkali& alkali : alkalis)
+    all.push_back({alkali.weighed, alkali.step, alkali.weighings});
+  return all;
 }
 
 PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Scales& scales) {
@@ -156,7 +142,8 @@ PotShare share_of(const PotBatter& batter, Mass lye, const LyePot& pot, const Sc
   share.top_up = rounded_nearest(std::max(lacking, Mass{}), share.top_up_step);
   // Less than half a gram of water is what any jug keeps.
   if (share.top_up < gram / 2) share.top_up = Mass{};
-  share.superfat = superfat_of(batter, lye, pot);
+  share.superfat = share_superfat(batter.formula, batter.weighing, parts_of(pot.alkalis),
+                                  {lye, pot.share_step}, {pot.lye, pot.lye_step});
   share.alarms = superfat_alarms(share.superfat, share.batter + " from the shared lye solution");
   return share;
 }

@@ -13,8 +13,12 @@
 
 namespace brimwright::service {
 
-/// Takes anew from lots what a batch is noted to have weighed in the rows of `keys` ("weighed." and
-/// the row's), or what was planned where that was taken back. Within an act. Tells of lots that
+/// Whether lots are taken anew when that is noted: "weighed." and a row's key, or how many of a
+/// bought decoration were used.
+bool takes_lots(const std::string& key);
+
+/// Takes anew from lots what a batch is noted to have weighed or counted by `keys`, or what was
+/// planned where that was taken back. Within an act. Tells of lots that
 /// were passed over. Question where the records have too little.
 std::vector<Remark> use_as_weighed(records::Records& records, const records::Batch& batch,
                                    const std::vector<std::string>& keys, const std::string& run,

@@ -3,6 +3,8 @@
 #include "moulds/mesh_memory.h"
 #include "records/content_hash.h"
 #include "reports/plan_report.h"
+#include "runs/studio_file.h"
+#include "service/day_lyes.h"
 #include "service/run_planning.h"
 #include "units/fields.h"
 
@@ -88,9 +90,13 @@ FrozenPlan frozen_plan(const std::string& file, const moulds::Library& given,
   library.named->push_back(file);
   std::vector<std::string> read = *library.named;
   auto sources = sources_of(file, read, library);
-  std::string answer = reports::plan_json(run, plan);
+  const auto answer_of = [&](const planning::Run& of, const planning::Plan& its) {
+    return reports::plan_json(of, its, {}, {},
+                              lye_of_day(of, its, runs::studio_for(file, library)));
+  };
+  std::string answer = answer_of(run, plan);
   const auto again = planned_run(file, {}, library, patient);
-  if (reports::plan_json(again.run, again.plan) != answer)
+  if (answer_of(again.run, again.plan) != answer)
     throw UserError({file, ""}, "was changed while it was planned, or a file that it names was",
                     "do it again");
   return {std::move(run), std::move(plan), std::move(answer), std::move(sources)};

@@ -22,6 +22,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace brimwright::service {
@@ -87,7 +88,7 @@ class Desk {
   Batch batch_with_id(const Records& records) const;
   void check_code_of_file(const Batch& batch) const;
   void note(Records& records, const Batch& batch);
-  std::vector<records::Note> weights() const;
+  std::vector<records::Note> uses() const;
   void weigh_otherwise(Records& records, const Batch& batch, bool is_meant);
   static void ask_about_lye(const AsWeighed& told, const records::Note& said);
   reports::NotedBatch shown_of(const Records& records, NotedBatches& noted, const Batch& batch);
@@ -129,7 +130,7 @@ void Desk::refuse_what_does_not_go_together() {
   if (request_.again && !request_.begin && !request_.reserve)
     needs("again", terms_.say({"begin"}) + " or " + terms_.say({"reserve"}));
   if (request_.on && !request_.begin) needs("on", terms_.say({"begin"}));
-  const bool takes_lots = request_.begin || !weights().empty();
+  const bool takes_lots = request_.begin || !uses().empty();
   if (!request_.lots.empty() && !takes_lots) needs("lot", terms_.say({"begin"}));
   if (!request_.beyond_stock.empty() && !takes_lots) needs("beyond-stock", terms_.say({"begin"}));
 }
@@ -364,7 +365,7 @@ void Desk::note(Records& records, const Batch& batch) {
                     brimwright::quoted(confirmed.front()) + " is nothing that was asked about",
                     "leave it out");
   if (asked_.changes.empty()) return;
-  const bool is_lye_meant = !weights().empty() && std::erase(confirmed, more_lye) > 0;
+  const bool is_lye_meant = !uses().empty() && std::erase(confirmed, more_lye) > 0;
   records::note(records, batch, asked_.changes,
                 {.today = request_.today,
                  .noted_at = request_.now,
@@ -373,23 +374,23 @@ void Desk::note(Records& records, const Batch& batch) {
   weigh_otherwise(records, batch, is_lye_meant);
 }
 
-/// Of what is noted, what was weighed otherwise than planned.
-std::vector<records::Note> Desk::weights() const {
-  std::vector<records::Note> weights;
-  for (const records::Note& change : asked_.changes)
-    if (change.key.starts_with(records::weighed_prefix)) weights.push_back(change);
-  return weights;
+/// Of what is noted, what was used otherwise than planned.
+std::vector<records::Note> Desk::uses() const {
+  std::vector<records::Note> uses;
+  std::copy_if(asked_.changes.begin(), asked_.changes.end(), std::back_inserter(uses),
+               [](const records::Note& change) { return takes_lots(change.key); });
+  return uses;
 }
 
 /// Lots lose what was used; more lye than was planned is never recorded unasked.
 void Desk::weigh_otherwise(Records& records, const Batch& batch, bool is_meant) {
-  const auto changes = weights();
+  const auto changes = uses();
   if (changes.empty()) return;
   std::vector<std::string> keys;
   const records::Note* said = nullptr;
   for (const records::Note& change : changes) {
     keys.push_back(change.key);
-    if (!change.value.empty()) said = &change;
+    if (!change.value.empty() && change.key.starts_with(records::weighed_prefix)) said = &change;
   }
   const LotWishes wishes =
       request_.begin ? LotWishes{} : LotWishes{request_.lots, request_.beyond_stock};
