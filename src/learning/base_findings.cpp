@@ -121,10 +121,15 @@ void tell_loss(const BatchFacts& batch, const BaseBalance& balance, const BaseBa
 void tell_base(const BatchFacts& batch, Told& told) {
   if (!batch.base) return;
   const BaseFacts& base = *batch.base;
-  if (base.cup)
+  if (base.on_scales && !base.on_scales->is_in_shares)
+    told.cannot(batch, density_of(base), {.needed = {MissingNote::weighed_as_planned}});
+  else if (base.cup)
     told.tells(batch, density_of(base), *base.cup, base.density_planned);
   else
     told.cannot(batch, density_of(base), {.needed = {MissingNote::cup_of_base}});
+  if (base.on_scales &&
+      told.exceeds_scales(batch, Contradiction::In::base, base.made, base.on_scales->at_most))
+    return;
   const BaseBalance balance = balance_of(base);
   if (const auto& off = balance.masses.contradiction())
     return told.contradicts(batch, Contradiction::In::base, *off);

@@ -59,6 +59,13 @@ struct FilledMould {
   std::optional<Mass> poured = {};  // weighed: the filled moulds less the empty ones
 };
 
+/// What was put on the scales for a batter, where that is not what was planned. How much of it came
+/// into the pot only weighing what was made can tell: the rest was spilt, or went up as steam.
+struct OnScales {
+  Mass at_most;              // the batter that there could be
+  bool is_in_shares = true;  // of the formula, near enough: its density is the formula's
+};
+
 /// A base: what was made, where it went. What is "planned" at nought and not noted counts as
 /// nought: so much is said by the plan.
 struct BaseFacts {
@@ -67,6 +74,7 @@ struct BaseFacts {
   Share overpour_planned;  // of what is in the pieces
   Mass pot_planned, jugs_planned, test_piece_planned;
   Mass lost_planned;  // all of these together
+  std::optional<OnScales> on_scales = {};
   std::optional<Mass> made = {}, left_over = {};
   std::optional<Mass> in_pot = {}, in_jugs = {}, overpoured = {}, test_piece = {};
   /// All that was neither left over nor in the pieces, weighed together ("left on tools").
@@ -90,6 +98,7 @@ struct ToppingFacts {
   Mass bowl_and_whisk_planned, bag_planned, tip_planned, each_bag_change_planned;
   std::optional<std::int64_t> bag_changes = {};  // planned or counted
   Mass lost_planned;
+  std::optional<OnScales> on_scales = {};
   std::optional<Mass> made = {}, left_over = {};
   std::optional<Mass> in_bowl_and_whisk = {}, in_bag = {}, in_tip = {}, at_bag_changes = {};
   std::optional<Mass> lost_altogether = {};
@@ -100,8 +109,10 @@ struct ToppingFacts {
 /// A decoration cast for the batch.
 struct DecorationFacts {
   std::string decoration;
-  Share melt_loss_planned;   // of what is melted
-  Mass left_in_jug_planned;  // at each filling of the trays
+  std::size_t place = 0;               // among the run's
+  Share melt_loss_planned;             // of what is melted
+  Mass left_in_jug_planned;            // at each filling of the trays
+  std::optional<Mass> on_scales = {};  // to be melted, where that is not what was planned
   std::optional<std::int64_t> tray_fills = {}, casts = {};
   std::optional<Mass> cast_each = {};  // weighed, the mean of some
   std::optional<Mass> melted = {}, left_over = {};
@@ -124,7 +135,8 @@ struct CureFacts {
   bool is_one_batter = true;  // no topping or decoration on it, which dry in their own ways
   std::vector<chemistry::CureWeighing> weighings = {};  // in the order of their days from the pour
   double sold_on_day = 0;
-  Share water;                             // of the fresh weight, by the plan
+  /// Of the fresh weight: by the plan, or as it was weighed; nothing where that cannot be told.
+  std::optional<Share> water = {};
   std::optional<Share> lost_planned = {};  // of that water, by the day of sale
 };
 

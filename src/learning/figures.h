@@ -107,8 +107,11 @@ struct FormulaCureLoss {
 struct StudioWork {
   TimeOf time;
 };
+struct RunTopping {
+  std::string topping;
+};
 using WrittenAt = std::variant<StudioLoss, DecorationLoss, FormulaDensity, MouldFactor,
-                               TipCorrection, FormulaCureLoss, StudioWork>;
+                               TipCorrection, FormulaCureLoss, StudioWork, RunTopping>;
 struct Writing {
   WrittenAt at;
   Value value;  // of a mould its factor on the volume, otherwise the figure's own value
@@ -174,6 +177,7 @@ enum class MissingNote : std::uint8_t {
   weighings_sooner,
   weighings_that_fall,
   plain_piece_weighed,
+  weighed_as_planned,
 };
 
 /// What these notes cannot tell, and why: as the last batch stands that could not.
@@ -189,9 +193,12 @@ struct Untold {
 /// Notes of one batch that contradict each other: what came out is more, or less, than went in.
 struct Contradiction {
   enum class In : std::uint8_t { base, topping, decoration };
+  /// What went elsewhere is more, or less, than what was made; or more was made than was weighed.
+  enum class Against : std::uint8_t { where_it_went, scales };
   std::string code;
   In in;
-  Mass unaccounted;  // made less all that was noted of where it went
+  Mass unaccounted;  // made less all that was noted of where it went, or less what was weighed
+  Against against = Against::where_it_went;
 };
 
 }  // namespace brimwright::learning

@@ -80,8 +80,9 @@ std::optional<WrittenAt> place_of(const FigureId& id) {
       return FormulaCureLoss{std::get<OfFormula>(id.of).formula};
     case Kind::time:
       return StudioWork{std::get<OfTime>(id.of).time};
-    case Kind::whipped_density:
     case Kind::topping_each:
+      return RunTopping{std::get<OfTopping>(id.of).topping};
+    case Kind::whipped_density:
       break;
   }
   return std::nullopt;

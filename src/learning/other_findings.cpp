@@ -2,6 +2,8 @@
 #include "learning/mass_balance.h"
 #include "learning/told.h"
 
+#include <utility>
+
 namespace brimwright::learning {
 namespace {
 
@@ -18,19 +20,29 @@ void tell_decoration(const BatchFacts& batch, const DecorationFacts& decoration,
     cast = static_cast<double>(*decoration.casts) * *decoration.cast_each;
   const auto melted = masses.add(decoration.melted, MissingNote::melted);
   const auto jug = add(decoration.in_jug, has_jug, MissingNote::in_decoration_jug);
-  const auto melt = add(decoration.lost_in_melt, has_melt, MissingNote::lost_in_melt);
+  const auto melt =
+      masses.add(decoration.lost_in_melt || has_melt ? decoration.lost_in_melt : Mass{},
+                 std::nullopt);  // steam is never weighed
   masses.holds(melted, {masses.add(decoration.left_over, MissingNote::left_over), jug, melt,
                         masses.add(cast, MissingNote::casts_weighed)});
   masses.settle(notes_off_by * decoration.melted.value_or(Mass{}));
+  if (told.exceeds_scales(batch, Contradiction::In::decoration, decoration.melted,
+                          decoration.on_scales))
+    return;
   if (const auto& off = masses.contradiction())
     return told.contradicts(batch, Contradiction::In::decoration, *off);
 
   const auto loss = [&](LossOf of) {
     return FigureId{Kind::loss, OfLoss{of, decoration.decoration}};
   };
+  const auto cannot = [&](LossOf of, MassBalance::Index mass) {
+    Told::Why why{.any_one_of = masses.any_one_of(mass)};
+    if (why.any_one_of.empty()) why.needed = masses.missing();
+    told.cannot(batch, loss(of), std::move(why));
+  };
   if (has_jug || decoration.in_jug) {
     if (!masses[jug])
-      told.cannot(batch, loss(LossOf::decoration_jug), {.any_one_of = masses.any_one_of(jug)});
+      cannot(LossOf::decoration_jug, jug);
     else if (!decoration.tray_fills)
       told.cannot(batch, loss(LossOf::decoration_jug), {.needed = {MissingNote::tray_fills}});
     else
@@ -40,9 +52,9 @@ void tell_decoration(const BatchFacts& batch, const DecorationFacts& decoration,
   }
   if (has_melt || decoration.lost_in_melt) {
     if (!masses[melt])
-      told.cannot(batch, loss(LossOf::melt), {.any_one_of = masses.any_one_of(melt)});
+      cannot(LossOf::melt, melt);
     else if (!masses[melted])
-      told.cannot(batch, loss(LossOf::melt), {.any_one_of = masses.any_one_of(melted)});
+      cannot(LossOf::melt, melted);
     else
       told.tells(batch, loss(LossOf::melt), Share::of_one(*masses[melt] / *masses[melted]),
                  decoration.melt_loss_planned);
@@ -85,6 +97,7 @@ void tell_cure(const BatchFacts& batch, Told& told) {
   const FigureId id{Kind::cure_loss, OfFormula{cure.formula}};
   if (!cure.is_one_batter)
     return told.cannot(batch, id, {.needed = {MissingNote::plain_piece_weighed}});
+  if (!cure.water) return told.cannot(batch, id, {.needed = {MissingNote::weighed_as_planned}});
   const auto fitted = drying_curve(cure.weighings);
   if (const auto* no_curve = std::get_if<NoCurve>(&fitted))
     return told.cannot(batch, id, {.needed = {lacking_for(*no_curve)}});
@@ -92,7 +105,7 @@ void tell_cure(const BatchFacts& batch, Told& told) {
   const double lost = 1 - curve.on_day(cure.sold_on_day) / curve.fresh();
   std::optional<Value> planned;
   if (cure.lost_planned) planned = *cure.lost_planned;
-  told.tells(batch, id, Share::of_one(lost / cure.water.of_one()), planned);
+  told.tells(batch, id, Share::of_one(lost / cure.water->of_one()), planned);
 }
 
 }  // namespace brimwright::learning

@@ -1,5 +1,7 @@
 #include "learning/told.h"
 
+#include "learning/mass_balance.h"
+
 #include <cmath>
 #include <type_traits>
 #include <utility>
@@ -46,6 +48,13 @@ void Told::cannot(const BatchFacts& batch, FigureId id, Why why) {
 
 void Told::contradicts(const BatchFacts& batch, Contradiction::In in, Mass unaccounted) {
   contradictions.push_back({batch.code, in, unaccounted});
+}
+
+bool Told::exceeds_scales(const BatchFacts& batch, Contradiction::In in,
+                          const std::optional<Mass>& made, const std::optional<Mass>& weighed) {
+  if (!made || !weighed || *made <= (1 + notes_off_by) * *weighed) return false;
+  contradictions.push_back({batch.code, in, *made - *weighed, Contradiction::Against::scales});
+  return true;
 }
 
 AtLine at_line(const FilledMould& mould, const LineReached& line) {

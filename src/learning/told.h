@@ -25,6 +25,9 @@ struct Told {
              const FilledMould* mould = nullptr);
   void cannot(const BatchFacts& batch, FigureId id, Why why);
   void contradicts(const BatchFacts& batch, Contradiction::In in, Mass unaccounted);
+  /// True, and said, where more was made than was put on the scales for it.
+  bool exceeds_scales(const BatchFacts& batch, Contradiction::In in,
+                      const std::optional<Mass>& made, const std::optional<Mass>& weighed);
 
   std::map<FigureId, Of> told;
   std::map<FigureId, Untold> untold;

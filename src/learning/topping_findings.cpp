@@ -111,10 +111,15 @@ void tell_losses(const BatchFacts& batch, const ToppingFacts& topping,
 
 void tell_topping(const BatchFacts& batch, const ToppingFacts& topping, Told& told) {
   const FigureId density{Kind::whipped_density, OfFormula{topping.formula}};
-  if (topping.cup)
+  if (topping.on_scales && !topping.on_scales->is_in_shares)
+    told.cannot(batch, density, {.needed = {MissingNote::weighed_as_planned}});
+  else if (topping.cup)
     told.tells(batch, density, *topping.cup, topping.density_planned);
   else
     told.cannot(batch, density, {.needed = {MissingNote::cup_of_topping}});
+  if (topping.on_scales && told.exceeds_scales(batch, Contradiction::In::topping, topping.made,
+                                               topping.on_scales->at_most))
+    return;
   const ToppingBalance balance = balance_of(topping);
   if (const auto& off = balance.masses.contradiction())
     return told.contradicts(batch, Contradiction::In::topping, *off);

@@ -104,6 +104,7 @@ class Form {
   struct Stayed {
     std::string key, words;
     Mass planned;
+    bool is_planned = true;  // and so shown; otherwise its number is not known
   };
   void stayed(const Part& part, When when, Mass elsewhere, const std::vector<Stayed>& places) {
     const auto is_planned = [](const Stayed& place) { return place.planned > Mass{}; };
@@ -111,8 +112,9 @@ class Form {
     if (count < 2 && !(elsewhere > Mass{})) return;
     for (const Stayed& place : places)
       if (is_planned(place))
-        mass(part, place.key, part.of + ": of it " + place.words, when, place.planned).not_above =
-            part.key + ".made";
+        mass(part, place.key, part.of + ": of it " + place.words, when,
+             place.is_planned ? std::optional(place.planned) : std::nullopt)
+            .not_above = part.key + ".made";
   }
   void mixed(const Part& part, When when) {
     temperature(part, "fats_at", "fats at", when, "0 °C", "100 °C");
@@ -145,13 +147,34 @@ class Form {
       const auto& decoration = plan_.decorations[i];
       if (decoration.is_bought) continue;
       const std::size_t from = blanks_.size();
-      const Part part{"decoration-" + std::to_string(i + 1), decoration.name, i};
-      mass(part, "melted", part.of + ": melted", When::day_before, decoration.make);
-      count(part, "cast", part.of + ": cast", When::day_before, decoration.casts);
-      mass(part, "left_over", part.of + ": melt left over", When::day_before).not_above =
-          part.key + ".melted";
+      decoration_cast(i, decoration);
       for (std::size_t b = from; b < blanks_.size(); ++b) blanks_[b].batch = 1;
     }
+  }
+
+  /// What its losses can be told by, where it has any.
+  void decoration_cast(std::size_t i, const DecorationTally& tally) {
+    const Decoration& decoration = run_.decorations[i];
+    const Part part{"decoration-" + std::to_string(i + 1), tally.name, i};
+    const bool has_jug = decoration.left_in_jug > Mass{};
+    mass(part, "melted", part.of + ": melted", When::day_before, tally.make);
+    if (has_jug)
+      count(part, "fills", part.of + ": tray fillings", When::day_before, tally.tray_fills);
+    count(part, "cast", part.of + ": cast", When::day_before, tally.casts);
+    mass(part, "left_over", part.of + ": melt left over", When::day_before).not_above =
+        part.key + ".melted";
+    if (has_jug)
+      mass(part, "in_jug", part.of + ": left in the jug, all fillings", When::day_before,
+           static_cast<double>(tally.tray_fills) * decoration.left_in_jug)
+          .not_above = part.key + ".melted";
+    if (!(decoration.melt_loss > Share{}) || std::holds_alternative<Drizzle>(decoration.made))
+      return;
+    const Mass step = run_.scales.fine.step;
+    Blank& each = add(part, "cast_each", part.of + ": one weighs", Kind::mass, When::day_before);
+    each.unit = unit_of(step);
+    each.planned = shown(tally.mass_each, step);
+    each.least = shown(tally.mass_each * 0.5, step);
+    each.most = shown(tally.mass_each * 1.5, step);
   }
 
   void base() {
@@ -208,11 +231,26 @@ class Form {
         .cup_holds = in_ml(holds);
     count(part, "piped", (is_one_go ? "" : part.of + ": ") + casts("piped"), When::piped,
           whipping.casts);
-    left(part, When::piped, tally.lost);
     const PipeLosses& losses = run_.pipe->losses;
-    stayed(part, When::piped, losses.tip + losses.each_bag_change,
+    const auto& loads = whipping.pipe.loads;
+    const bool has_changes = losses.each_bag_change > Mass{} && loads != 1;
+    if (has_changes) bag_changes(part, loads);
+    left(part, When::piped, tally.lost);
+    const double changes = loads ? static_cast<double>(*loads - 1) : 1;
+    stayed(part, When::piped, {},
            {{"in_bowl", "in bowl and whisk", losses.bowl_and_whisk},
-            {"in_bag", "in the bag", losses.bag}});
+            {"in_bag", "in the bag", losses.bag},
+            {"in_tip", "in the tip", losses.tip},
+            {"at_bag_changes", "lost at all bag changes",
+             has_changes ? changes * losses.each_bag_change : Mass{}, loads.has_value()}});
+  }
+
+  void bag_changes(const Part& part, const std::optional<std::int64_t>& loads) {
+    const std::string words = part.of + ": bag changes";
+    if (loads)
+      count(part, "bag_changes", words, When::piped, *loads - 1);
+    else
+      add(part, "bag_changes", words, Kind::count, When::piped);
   }
 
   /// Of the whole run, as they are counted out for it: with the first batch.

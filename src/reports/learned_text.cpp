@@ -69,9 +69,11 @@ std::string next_time(MissingNote note) {
     case MissingNote::weighings_that_fall:
       return "weigh on a finer scale, or for longer";
     case MissingNote::plain_piece_weighed:
+      return "weigh plain pieces, without topping and decoration";
+    case MissingNote::weighed_as_planned:
       break;
   }
-  return "weigh plain pieces, without topping and decoration";
+  return "weigh all of it in the planned proportions";
 }
 
 std::string joined(const std::vector<std::string>& all, const std::string& last) {
@@ -96,6 +98,7 @@ std::string range_of(const Spread& spread) {
 std::string standing_words(const NamedFigure& named, const UserTerms& terms) {
   switch (named.figure.standing) {
     case Standing::suggested:
+      if (named.in.file.empty()) return "to use it, ask of a run whose figure it is";
       if (named.in.refused)
         return "it cannot be taken here, because it " + named.in.refused->problem + ": " +
                named.in.refused->remedy;
@@ -176,13 +179,17 @@ std::string untold_text(const Untold& untold) {
                      counted(static_cast<std::int64_t>(untold.batches), "batch", "batches") +
                      " cannot tell";
   if (!others.empty()) text += " it from " + joined(others, " and ");
+  const auto& needed = untold.needed;
+  if (std::find(needed.begin(), needed.end(), MissingNote::weighed_as_planned) != needed.end())
+    text += "; the last, " + untold.code + ", was weighed otherwise than planned";
   return text + ". Next time " + remedy(untold) + ".";
 }
 
 std::string contradiction_text(const Contradiction& one) {
   return "Batch " + one.code + ", " + name_of(one.in) + ": " + in_grams(abs(one.unaccounted)) +
-         (one.unaccounted > Mass{} ? " more was made than is accounted for"
-                                   : " more is accounted for than was made") +
+         (one.against == Contradiction::Against::scales ? " more was made than was weighed for it"
+          : one.unaccounted > Mass{}                    ? " more was made than is accounted for"
+                                                        : " more is accounted for than was made") +
          "; its masses are not counted. Check them.";
 }
 

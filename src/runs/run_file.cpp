@@ -22,6 +22,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <set>
 #include <string>
 #include <string_view>
@@ -151,6 +152,14 @@ void read_what_it_is_for(Run& run, const Fields& fields) {
   run.whom_for = fields.optional_name("for").value_or("");
 }
 
+/// What of the studio's figures is learned, of those that were taken from it since.
+void say_of_studio(Run& run, const Fields& studio, std::size_t said_before) {
+  const auto& said = studio.said();
+  for (std::size_t i = said_before; i < said.size(); ++i)
+    if (said[i].severity == Severity::note)
+      run.remarks.push_back({Severity::note, "Studio: " + said[i].text});
+}
+
 }  // namespace
 
 Run read_run(const Fields& fields, const moulds::Library& library,
@@ -162,6 +171,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
                    "pots",    "batch",  "packaging", "confirmed"});
   fields.optional_text("$schema");
   const Studio studio = studio_for(fields.file(), library);
+  const std::size_t said_before = studio.fields() ? studio.fields()->said().size() : 0;
   if (studio.fields())
     fields.complete_from(*studio.fields(), {"scales", "losses", "spoilage", "pots"});
   ask_for_what_a_studio_has(fields);
@@ -206,6 +216,7 @@ Run read_run(const Fields& fields, const moulds::Library& library,
   ask_for_sizes(fields, run);
   run.from_studio = taken_from(studio, fields);
   run.remarks = fields.said();
+  if (studio.fields()) say_of_studio(run, *studio.fields(), said_before);
   return run;
 }
 

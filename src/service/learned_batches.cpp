@@ -1,11 +1,11 @@
 #include "service/learned_batches.h"
 
+#include "service/noted_facts.h"
 #include "units/reading.h"
 
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 
 namespace brimwright::service {
@@ -14,7 +14,7 @@ using Json = nlohmann::json;
 using namespace learning;
 
 struct PlannedFacts {
-  Json assumptions, batches;
+  Json assumptions, batches, decorations;
   std::string run;
   double below_brim_mm;
 };
@@ -35,17 +35,6 @@ const Json* batch_of(const PlannedFacts& plan, std::int64_t number) {
   return nullptr;
 }
 
-struct Level {
-  double off_mm;
-  Volume volume;
-  Area surface;
-};
-Level level_of(const Json& json) {
-  return {json.at("line_off_mm").get<double>(),
-          json.at("volume_each_ml").get<double>() * millilitre,
-          json.at("ml_per_mm").get<double>() * millilitre / millimetre};
-}
-
 FilledMould mould_of(const Json& pour, Length below_brim) {
   FilledMould mould{.mould = pour.at("mould").get<std::string>(),
                     .volume_each = {},
@@ -53,28 +42,12 @@ FilledMould mould_of(const Json& pour, Length below_brim) {
                     .factor_used = pour.at("poured_factor").get<double>(),
                     .brimful = pour.at("measured_brimful_ml").get<double>() * millilitre,
                     .below_brim = below_brim};
-  for (const Json& json : pour.at("levels"))
-    if (const Level level = level_of(json); level.off_mm == 0) {
-      mould.volume_each = level.volume;
-      mould.surface = level.surface;
+  for (const Json& level : pour.at("levels"))
+    if (level.at("line_off_mm") == 0) {
+      mould.volume_each = level.at("volume_each_ml").get<double>() * millilitre;
+      mould.surface = level.at("ml_per_mm").get<double>() * millilitre / millimetre;
     }
   return mould;
-}
-
-/// Between the levels on both sides, by a straight line: at most 1 mm apart, where a wall that
-/// leans makes the difference small.
-LineReached line_at(const Json& pour, Length off) {
-  LineReached line{off};
-  const double off_mm = off / millimetre;
-  const Json& levels = pour.at("levels");
-  for (std::size_t i = 1; i < levels.size(); ++i) {
-    const Level low = level_of(levels[i - 1]), high = level_of(levels[i]);
-    if (off_mm < low.off_mm || off_mm > high.off_mm) continue;
-    const double part = (off_mm - low.off_mm) / (high.off_mm - low.off_mm);
-    line.volume_each = low.volume + part * (high.volume - low.volume);
-    line.surface = low.surface + part * (high.surface - low.surface);
-  }
-  return line;
 }
 
 BaseFacts base_of(const Json& pour, const Json& batch, Length below_brim) {
@@ -120,6 +93,21 @@ std::vector<ToppingFacts> toppings_of(const Json& pipe, const Json& batch, const
   return toppings;
 }
 
+/// What is cast ahead, with the run's first batch: what is bought has no blanks of a melt.
+std::vector<DecorationFacts> decorations_of(const PlannedFacts& plan, const Json& batch) {
+  std::vector<DecorationFacts> decorations;
+  const Json& assumed = plan.assumptions.at("decorations");
+  for (std::size_t i = 0; i < assumed.size(); ++i)
+    if (find_planned_blank(batch, decoration_key(i) + "melted") != nullptr)
+      decorations.push_back(
+          {.decoration = assumed[i].at("name").get<std::string>(),
+           .place = i,
+           .melt_loss_planned = share_at(assumed[i], "melt_loss_percent"),
+           .left_in_jug_planned = grams_at(assumed[i], "left_in_jug_g"),
+           .tray_fills = plan.decorations.at(i).at("tray_fills").get<std::int64_t>()});
+  return decorations;
+}
+
 CureFacts cure_of(const Json& cure, const std::string& formula) {
   CureFacts facts{.formula = formula,
                   .is_one_batter = cure.at("plain_piece").get<bool>(),
@@ -129,95 +117,15 @@ CureFacts cure_of(const Json& cure, const std::string& formula) {
   return facts;
 }
 
-/// A full cup's density: what it holds stands in its blank, or is noted itself.
-std::optional<Density> cup_of(const Json& batch, const records::Notes& notes,
-                              const std::string& key) {
-  const auto net = notes.mass(key);
-  if (!net) return std::nullopt;
-  std::optional<Volume> holds;
-  for (const Json& blank : batch.at("blanks")) {
-    if (blank.at("key") != key) continue;
-    if (blank.contains("cup_holds_key"))
-      holds = notes.volume(blank.at("cup_holds_key").get<std::string>());
-    else if (blank.contains("cup_holds"))
-      holds = read_volume(blank.at("cup_holds").get<std::string>(), {});
-  }
-  if (!holds || !(*holds > Volume{})) return std::nullopt;
-  return *net / *holds;
-}
-
-void note_base(BaseFacts& base, const Json& pour, const Json& batch, const records::Notes& notes) {
-  base.made = notes.mass("base.made");
-  base.left_over = notes.mass("base.left_over");
-  base.lost_altogether = notes.mass("base.on_tools");
-  base.in_pot = notes.mass("base.in_pot");
-  base.in_jugs = notes.mass("base.in_jugs");
-  base.cup = cup_of(batch, notes, "base.cup");
-  for (FilledMould& mould : base.moulds) {
-    mould.casts = notes.count("pour.filled");
-    if (const auto off = notes.length("pour.line_off")) mould.line = line_at(pour, *off);
-  }
-}
-
-void note_toppings(std::vector<ToppingFacts>& toppings, const Json& batch,
-                   const records::Notes& notes) {
-  for (std::size_t i = 0; i < toppings.size(); ++i) {
-    const std::string key =
-        toppings.size() == 1 ? "topping." : "topping-" + std::to_string(i + 1) + ".";
-    ToppingFacts& topping = toppings[i];
-    topping.made = notes.mass(key + "made");
-    topping.left_over = notes.mass(key + "left_over");
-    topping.lost_altogether = notes.mass(key + "on_tools");
-    topping.in_bowl_and_whisk = notes.mass(key + "in_bowl");
-    topping.in_bag = notes.mass(key + "in_bag");
-    topping.cup = cup_of(batch, notes, key + "cup");
-    topping.piped = notes.count(key + "piped");
-  }
-}
-
-std::optional<Minutes> shared_by(const std::optional<std::chrono::seconds>& time,
-                                 const std::optional<std::int64_t>& pieces) {
-  if (!time || !pieces || *pieces < 1) return std::nullopt;
-  return Minutes(*time) / static_cast<double>(*pieces);
-}
-
-void note_times(BatchFacts& facts, const records::Notes& notes) {
-  std::optional<Minutes> making;
-  if (const auto time = notes.minutes("minutes.making")) making = Minutes(*time);
-  std::optional<std::int64_t> packed = facts.pieces_made;
-  if (packed) *packed -= facts.rejects.value_or(0);
-  facts.times = {
-      {TimeOf::batch, {}, making},
-      {TimeOf::piece_made, {}, shared_by(notes.minutes("minutes.pieces"), facts.pieces_made)},
-      {TimeOf::piece_packed, {}, shared_by(notes.minutes("minutes.packing"), packed)}};
-}
-
-void note_cure(CureFacts& cure, const std::vector<records::Weighing>& weighings,
-               const std::chrono::sys_days& poured) {
-  for (const records::Weighing& weighing : weighings) {
-    const std::chrono::sys_days day = read_date(weighing.day, {});
-    cure.weighings.push_back({static_cast<double>((day - poured).count()),
-                              weighing.together / static_cast<double>(weighing.pieces)});
-  }
-}
-
 BatchFacts facts_of_batch(const records::Batch& batch, const PlannedFacts& plan,
                           const records::Notes& notes,
                           const std::vector<records::Weighing>& weighings) {
   BatchFacts facts = facts_of_plan(plan, batch.number);
   facts.code = batch.code;
   facts.date = read_date(batch.begun_on, {});
-  facts.pieces_made = notes.count("pieces.made");
-  facts.rejects = notes.count("pieces.rejected");
   const Json* const planned = batch_of(plan, batch.number);
   if (planned == nullptr) return facts;
-  if (facts.base) note_base(*facts.base, plan.assumptions.at("pour"), *planned, notes);
-  note_toppings(facts.toppings, *planned, notes);
-  note_times(facts, notes);
-  if (facts.cure) {
-    note_cure(*facts.cure, weighings, notes.date("base.made_on").value_or(facts.date));
-    if (facts.cure->weighings.empty()) facts.cure.reset();
-  }
+  if (facts.base) note_facts(facts, plan.assumptions.at("pour"), *planned, notes, weighings);
   return facts;
 }
 
@@ -272,9 +180,9 @@ bool set_apart(BatchFacts& facts, const Json& pour, const Identities& identities
 std::shared_ptr<const PlannedFacts> planned_facts(const std::string& plan_answer) {
   Json plan = Json::parse(plan_answer);
   if (!plan.contains("assumptions")) return nullptr;
-  return std::make_shared<const PlannedFacts>(
-      PlannedFacts{std::move(plan["assumptions"]), std::move(plan["batches"]),
-                   plan["run"].get<std::string>(), plan["pour"]["below_brim_mm"].get<double>()});
+  return std::make_shared<const PlannedFacts>(PlannedFacts{
+      std::move(plan["assumptions"]), std::move(plan["batches"]), std::move(plan["decorations"]),
+      plan["run"].get<std::string>(), plan["pour"]["below_brim_mm"].get<double>()});
 }
 
 BatchFacts facts_of_plan(const PlannedFacts& plan, std::int64_t number) {
@@ -287,6 +195,7 @@ BatchFacts facts_of_plan(const PlannedFacts& plan, std::int64_t number) {
   facts.base = base_of(pour, *batch, plan.below_brim_mm * millimetre);
   if (plan.assumptions.contains("pipe") && batch->contains("pipe"))
     facts.toppings = toppings_of(plan.assumptions.at("pipe"), *batch, plan.run);
+  if (number == 1) facts.decorations = decorations_of(plan, *batch);
   if (const Json& cure = plan.assumptions.at("cure"); !cure.is_null())
     facts.cure = cure_of(cure, facts.base->formula);
   return facts;

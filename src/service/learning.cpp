@@ -71,6 +71,9 @@ bool is_of(const FigureId& id, const Today& today) {
                ? !facts.toppings.empty() && facts.toppings.front().formula == of->formula
                : facts.base->formula == of->formula;
   if (const auto* of = std::get_if<learning::OfTopping>(&id.of)) return of->topping == facts.run;
+  if (const auto* of = std::get_if<learning::OfLoss>(&id.of); of && !of->decoration.empty())
+    return std::any_of(facts.decorations.begin(), facts.decorations.end(),
+                       [&](const auto& one) { return one.decoration == of->decoration; });
   if (const auto* of = std::get_if<learning::OfHand>(&id.of))
     return !facts.toppings.empty() && facts.toppings.front().tip == of->tip;
   return true;
@@ -183,6 +186,7 @@ reports::LearnedReport report_of(const LearnRequest& request, const Today& today
   tell_names_apart(report.figures);
   for (auto& named : report.figures) {
     named.in = stands_in(named.name, named.figure, today.files, library);
+    if (today.run && named.in.file.empty()) named.figure.standing = learning::Standing::nowhere;
     const bool is_asked = named.figure.standing == learning::Standing::suggested;
     if (is_asked && today.run) tell_effects(named, *today.run, *today.plan, caller);
   }

@@ -1,0 +1,181 @@
+#include "service/noted_facts.h"
+
+#include "service/on_scales.h"
+#include "units/reading.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdint>
+#include <optional>
+#include <utility>
+
+namespace brimwright::service {
+
+using Json = nlohmann::json;
+using namespace learning;
+
+namespace {
+
+struct Level {
+  double off_mm;
+  Volume volume;
+  Area surface;
+};
+Level level_of(const Json& json) {
+  return {json.at("line_off_mm").get<double>(),
+          json.at("volume_each_ml").get<double>() * millilitre,
+          json.at("ml_per_mm").get<double>() * millilitre / millimetre};
+}
+
+/// Between the levels on both sides, by a straight line: at most 1 mm apart, where a wall that
+/// leans makes the difference small.
+LineReached line_at(const Json& pour, Length off) {
+  LineReached line{off};
+  const double off_mm = off / millimetre;
+  const Json& levels = pour.at("levels");
+  for (std::size_t i = 1; i < levels.size(); ++i) {
+    const Level low = level_of(levels[i - 1]), high = level_of(levels[i]);
+    if (off_mm < low.off_mm || off_mm > high.off_mm) continue;
+    const double part = (off_mm - low.off_mm) / (high.off_mm - low.off_mm);
+    line.volume_each = low.volume + part * (high.volume - low.volume);
+    line.surface = low.surface + part * (high.surface - low.surface);
+  }
+  return line;
+}
+
+/// A full cup's density: what it holds stands in its blank, or is noted itself.
+std::optional<Density> cup_of(const Json& batch, const records::Notes& notes,
+                              const std::string& key) {
+  const auto net = notes.mass(key);
+  if (!net) return std::nullopt;
+  std::optional<Volume> holds;
+  if (const Json* const blank = find_planned_blank(batch, key)) {
+    if (blank->contains("cup_holds_key"))
+      holds = notes.volume(blank->at("cup_holds_key").get<std::string>());
+    else if (blank->contains("cup_holds"))
+      holds = read_volume(blank->at("cup_holds").get<std::string>(), {});
+  }
+  if (!holds || !(*holds > Volume{})) return std::nullopt;
+  return *net / *holds;
+}
+
+void note_base(BaseFacts& base, const Json& pour, const Json& batch, const records::Notes& notes) {
+  base.made = notes.mass("base.made");
+  base.left_over = notes.mass("base.left_over");
+  base.lost_altogether = notes.mass("base.on_tools");
+  base.in_pot = notes.mass("base.in_pot");
+  base.in_jugs = notes.mass("base.in_jugs");
+  base.cup = cup_of(batch, notes, "base.cup");
+  for (FilledMould& mould : base.moulds) {
+    mould.casts = notes.count("pour.filled");
+    if (const auto off = notes.length("pour.line_off")) mould.line = line_at(pour, *off);
+  }
+}
+
+void note_toppings(std::vector<ToppingFacts>& toppings, const Json& batch,
+                   const records::Notes& notes) {
+  for (std::size_t i = 0; i < toppings.size(); ++i) {
+    const std::string key =
+        toppings.size() == 1 ? "topping." : "topping-" + std::to_string(i + 1) + ".";
+    ToppingFacts& topping = toppings[i];
+    topping.made = notes.mass(key + "made");
+    topping.left_over = notes.mass(key + "left_over");
+    topping.lost_altogether = notes.mass(key + "on_tools");
+    topping.in_bowl_and_whisk = notes.mass(key + "in_bowl");
+    topping.in_bag = notes.mass(key + "in_bag");
+    topping.in_tip = notes.mass(key + "in_tip");
+    topping.at_bag_changes = notes.mass(key + "at_bag_changes");
+    if (const auto changes = notes.count(key + "bag_changes")) topping.bag_changes = changes;
+    topping.cup = cup_of(batch, notes, key + "cup");
+    topping.piped = notes.count(key + "piped");
+  }
+}
+
+void note_decorations(std::vector<DecorationFacts>& decorations, const records::Notes& notes) {
+  for (DecorationFacts& decoration : decorations) {
+    const std::string key = decoration_key(decoration.place);
+    decoration.melted = notes.mass(key + "melted");
+    decoration.left_over = notes.mass(key + "left_over");
+    decoration.in_jug = notes.mass(key + "in_jug");
+    decoration.casts = notes.count(key + "cast");
+    decoration.cast_each = notes.mass(key + "cast_each");
+    if (const auto fills = notes.count(key + "fills")) decoration.tray_fills = fills;
+  }
+}
+
+std::optional<Minutes> shared_by(const std::optional<std::chrono::seconds>& time,
+                                 const std::optional<std::int64_t>& pieces) {
+  if (!time || !pieces || *pieces < 1) return std::nullopt;
+  return Minutes(*time) / static_cast<double>(*pieces);
+}
+
+void note_times(BatchFacts& facts, const records::Notes& notes) {
+  std::optional<Minutes> making;
+  if (const auto time = notes.minutes("minutes.making")) making = Minutes(*time);
+  std::optional<std::int64_t> packed = facts.pieces_made;
+  if (packed) *packed -= facts.rejects.value_or(0);
+  facts.times = {
+      {TimeOf::batch, {}, making},
+      {TimeOf::piece_made, {}, shared_by(notes.minutes("minutes.pieces"), facts.pieces_made)},
+      {TimeOf::piece_packed, {}, shared_by(notes.minutes("minutes.packing"), packed)}};
+}
+
+void note_cure(CureFacts& cure, const std::vector<records::Weighing>& weighings,
+               const std::chrono::sys_days& poured) {
+  for (const records::Weighing& weighing : weighings) {
+    const std::chrono::sys_days day = read_date(weighing.day, {});
+    cure.weighings.push_back({static_cast<double>((day - poured).count()),
+                              weighing.together / static_cast<double>(weighing.pieces)});
+  }
+}
+
+/// What came of weighing otherwise than planned.
+void note_scales(BatchFacts& facts, const Json& batch, const BatchOnScales& scales) {
+  if (scales.base) facts.base->on_scales = scales.base->on_scales;
+  std::size_t topping = 0;
+  for (std::size_t i = 0; i < scales.whippings.size(); ++i) {
+    const auto count = batch.at("pipe").at("whippings")[i].at("count").get<std::int64_t>();
+    for (std::int64_t n = 0; n < count && topping < facts.toppings.size(); ++n, ++topping)
+      if (scales.whippings[i]) facts.toppings[topping].on_scales = scales.whippings[i]->on_scales;
+  }
+  for (std::size_t i = 0; i < std::min(scales.melts.size(), facts.decorations.size()); ++i)
+    facts.decorations[i].on_scales = scales.melts[i];
+  if (!scales.base || !facts.cure) return;
+  const Mass planned = batch.at("pour").at("make_g").get<double>() * gram;
+  auto& water = facts.cure->water;
+  if (const auto& more_water = scales.base->more_water; more_water && water)
+    water =
+        Share::of_one((water->of_one() * planned + *more_water) / (planned + scales.base->more));
+  else
+    water.reset();
+}
+
+}  // namespace
+
+const Json* find_planned_blank(const Json& batch, const std::string& key) {
+  for (const Json& blank : batch.at("blanks"))
+    if (blank.at("key") == key) return &blank;
+  return nullptr;
+}
+
+std::string decoration_key(std::size_t place) {
+  return "decoration-" + std::to_string(place + 1) + ".";
+}
+
+void note_facts(BatchFacts& facts, const Json& pour, const Json& batch, const records::Notes& notes,
+                const std::vector<records::Weighing>& weighings) {
+  facts.pieces_made = notes.count("pieces.made");
+  facts.rejects = notes.count("pieces.rejected");
+  note_base(*facts.base, pour, batch, notes);
+  note_toppings(facts.toppings, batch, notes);
+  note_decorations(facts.decorations, notes);
+  note_times(facts, notes);
+  note_scales(facts, batch, on_scales(batch, notes));
+  if (!facts.cure) return;
+  note_cure(*facts.cure, weighings, notes.date("base.made_on").value_or(facts.date));
+  if (facts.cure->weighings.empty()) facts.cure.reset();
+}
+
+}  // namespace brimwright::service

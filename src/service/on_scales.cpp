@@ -1,0 +1,211 @@
+#include "service/on_scales.h"
+
+#include "records/blanks.h"
+#include "reports/weigh_out.h"
+#include "units/reading.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace brimwright::service {
+namespace {
+
+using Json = nlohmann::json;
+using Role = std::string;
+
+/// Of a batter's shares so much may stand elsewhere before its density is another: no more than
+/// half of that, since what goes into batter is at most some twice as dense as batter, and so under
+/// what a cup is good for (common practice, no source).
+constexpr double as_good_as_in_shares = 0.005;
+/// So much of a batter may be of what may hold water, or not, before its water is not known
+/// (common practice, no source).
+constexpr double as_good_as_known = 0.001;
+
+/// What is weighed, all of its times together.
+struct Row {
+  Role role;
+  Mass planned, weighed;
+
+  bool is_water() const { return role == "water" || role == "ice"; }
+  Mass more() const { return weighed - planned; }
+};
+using Rows = std::vector<Row>;
+
+bool is_otherwise(const Rows& rows) {
+  return std::any_of(rows.begin(), rows.end(),
+                     [](const Row& row) { return row.weighed != row.planned; });
+}
+
+/// As the scale shows it, which is what she weighs.
+Mass planned_of(const Json& row, std::int64_t times) {
+  if (times == 1) return read_mass(row.at("shown").get<std::string>(), {});
+  return static_cast<double>(times) * row.at("g").get<double>() * gram;
+}
+
+Rows rows_of(const Json& vessel, const records::Notes& notes) {
+  const auto times = vessel.value("times", std::int64_t{1});
+  Rows rows;
+  for (const Json& json : vessel.at("rows")) {
+    const Mass planned = planned_of(json, times);
+    const std::string key =
+        std::string(records::weighed_prefix) + json.at("key").get<std::string>();
+    rows.push_back(
+        {json.at("role").get<std::string>(), planned, notes.mass(key).value_or(planned)});
+  }
+  return rows;
+}
+
+/// Lye that was made the day before is topped up with water to what is planned of it, so that less
+/// of anything else is more water.
+void top_up(Rows& lye) {
+  Mass more;
+  for (const Row& row : lye) more += row.more();
+  if (!(more < Mass{})) return;
+  const auto water =
+      std::find_if(lye.begin(), lye.end(), [](const Row& row) { return row.is_water(); });
+  if (water == lye.end())
+    lye.push_back({"water", Mass{}, -more});
+  else
+    water->weighed -= more;
+}
+
+/// How much of a whole stands elsewhere than planned.
+double moved(const Rows& rows) {
+  Mass planned, weighed;
+  for (const Row& row : rows) planned += row.planned, weighed += row.weighed;
+  double off = 0;
+  for (const Row& row : rows) off += std::abs(row.weighed / weighed - row.planned / planned);
+  return off / 2;
+}
+
+double water_in(const Rows& rows, Mass Row::*mass) {
+  Mass water, all;
+  for (const Row& row : rows) {
+    all += row.*mass;
+    if (row.is_water()) water += row.*mass;
+  }
+  return water / all;
+}
+
+/// A batter's own vessels, by what their keys begin with.
+bool is_of(const Json& vessel, const std::string& batter) {
+  const auto key = vessel.at("key").get<std::string>();
+  return key.starts_with(batter + ".") && key.find('.', batter.size() + 1) == std::string::npos;
+}
+
+class Scales {
+ public:
+  Scales(const Json& batch, const records::Notes& notes) : batch_(batch), notes_(notes) {
+    for (const Json& vessel : batch.at("weigh_out"))
+      if (vessel.at("vessel") == "lye_pot") pot_ = rows_of(vessel, notes);
+  }
+
+  /// `tally` is what the plan's answer has of it.
+  std::optional<BatterOnScales> batter(const std::string& key, const Json& tally) const {
+    Rows rows;
+    Mass from_pot;
+    double times = 1;
+    const bool is_lye_ahead = has_lye_ahead(key);
+    for (const Json& vessel : batch_.at("weigh_out")) {
+      if (!is_of(vessel, key) || vessel.at("vessel") == "layers") continue;
+      times = static_cast<double>(vessel.value("times", std::int64_t{1}));
+      Rows its = rows_of(vessel, notes_);
+      if (is_lye_ahead && vessel.at("vessel") == "lye") top_up(its);
+      for (const Row& row : its) {
+        if (row.role == "lye_solution" && is_lye_ahead) continue;  // its own, weighed before
+        if (row.role == "lye_solution") from_pot += row.planned;
+        rows.push_back(row);
+      }
+    }
+    const bool is_of_other_pot = from_pot > Mass{} && is_otherwise(pot_);
+    if (!is_otherwise(rows) && !is_of_other_pot) return std::nullopt;
+    return found(rows, from_pot, times, tally);
+  }
+
+  std::vector<std::optional<Mass>> melts() const {
+    std::vector<std::optional<Mass>> all;
+    for (const Json& vessel : batch_.at("weigh_out")) {
+      if (vessel.at("vessel") != "melt") continue;
+      const Rows rows = rows_of(vessel, notes_);
+      Mass weighed;
+      for (const Row& row : rows) weighed += row.weighed;
+      all.push_back(is_otherwise(rows) ? std::optional(weighed) : std::nullopt);
+    }
+    return all;
+  }
+
+ private:
+  bool has_lye_ahead(const std::string& key) const {
+    const auto has = [&](const char* kind) {
+      return std::any_of(
+          batch_.at("weigh_out").begin(), batch_.at("weigh_out").end(),
+          [&](const Json& vessel) { return is_of(vessel, key) && vessel.at("vessel") == kind; });
+    };
+    return has("lye") && has("share");
+  }
+
+  /// Of whippings that are weighed together each may have had all that is more of them.
+  BatterOnScales found(const Rows& rows, Mass from_pot, double times, const Json& tally) const {
+    Mass planned, more, water, unknown;
+    for (const Row& row : rows) {
+      planned += row.planned / times;
+      more += row.more();
+      if (row.is_water()) water += row.more();
+      if (may_hold_water(row, tally)) unknown += abs(row.more());
+    }
+    Rows one = rows;
+    for (Row& row : one) {
+      row.weighed = row.planned / times + row.more();
+      row.planned = row.planned / times;
+    }
+    double off = moved(one);
+    const Mass make = tally.at("make_g").get<double>() * gram;
+    if (from_pot > Mass{} && is_otherwise(pot_)) {
+      const Mass lye = from_pot / times;
+      off += lye / planned * moved(pot_);
+      water += (water_in(pot_, &Row::weighed) - water_in(pot_, &Row::planned)) * lye;
+      for (const Row& row : pot_)
+        if (may_hold_water(row, tally)) unknown += abs(row.more());
+    }
+    BatterOnScales batter{.on_scales = {.at_most = make + std::max(more, times > 1 ? Mass{} : more),
+                                        .is_in_shares = off <= as_good_as_in_shares},
+                          .more = more,
+                          .more_water = {}};
+    if (unknown <= as_good_as_known * planned) batter.more_water = water;
+    return batter;
+  }
+
+  static bool may_hold_water(const Row& row, const Json& tally) {
+    if (row.role == "alkali") return !tally.value("solutions", Json::array()).empty();
+    return row.role == "additive" || row.role == "liquid";
+  }
+
+  const Json& batch_;
+  const records::Notes& notes_;
+  Rows pot_ = {};
+};
+
+bool has_any(const records::Notes& notes) {
+  const auto at = notes.all.lower_bound(std::string(records::weighed_prefix));
+  return at != notes.all.end() && at->first.starts_with(records::weighed_prefix);
+}
+
+}  // namespace
+
+BatchOnScales on_scales(const Json& batch, const records::Notes& notes) {
+  BatchOnScales found;
+  if (!has_any(notes) || !batch.contains("weigh_out")) return found;
+  const Scales scales(batch, notes);
+  found.base = scales.batter(reports::base_key(), batch.at("pour"));
+  if (batch.contains("pipe") && batch.at("pipe").is_object()) {
+    const Json& whippings = batch.at("pipe").at("whippings");
+    for (std::size_t i = 0; i < whippings.size(); ++i)
+      found.whippings.push_back(scales.batter(reports::whipping_key(i), whippings[i]));
+  }
+  found.melts = scales.melts();
+  return found;
+}
+
+}  // namespace brimwright::service

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "learning/batch_facts.h"
+#include "records/notes.h"
+#include "units/quantity.h"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::service {
+
+/// A batter that is noted to have been weighed otherwise than planned.
+struct BatterOnScales {
+  learning::OnScales on_scales;
+  Mass more;  // than planned, or less: of all that is weighed for it
+  /// More water than planned, or less; nothing where what was weighed otherwise may hold some.
+  std::optional<Mass> more_water;
+};
+
+/// What was put on the scales for a batch, where its notes ("weighed.") have it otherwise than
+/// planned.
+struct BatchOnScales {
+  std::optional<BatterOnScales> base = {};
+  std::vector<std::optional<BatterOnScales>> whippings = {};  // one a group of them, as planned
+  std::vector<std::optional<Mass>> melts = {};                // of what is cast ahead, in its order
+};
+
+/// By `batch` of a plan's answer.
+BatchOnScales on_scales(const nlohmann::json& batch, const records::Notes& notes);
+
+}  // namespace brimwright::service
