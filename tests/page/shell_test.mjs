@@ -392,11 +392,21 @@ await run({
       assert.ok(existsSync(join(serving.folder, "été 🌼.run.json")) && !existsSync(join(serving.folder, copy)));
       assert.equal(serving.file("été 🌼.run.json").name, "Été 🌼 cups");
       assert.equal(serving.file("été 🌼.run.json").note, "For the market.");
+      let go_on;
+      const held = new Promise((release) => (go_on = release));
+      await page.route("**/api/file/rename", async (route) => {
+        await held;
+        await route.continue();
+      });
       await undo("Spring cups, twisted, copy");
-      assert.equal(serving.file(copy).note, first.note);
+      await more("Spring cups, twisted, copy").click(); // under its new name still
+      await field(page, "Note").fill("Typed under way.");
+      go_on();
       await own.locator(".file-name", { hasText: copy }).waitFor(); // drawn anew under its old name
-
-      await more("Spring cups, twisted, copy").click();
+      await page.unroute("**/api/file/rename");
+      assert.equal(serving.file(copy).note, first.note);
+      assert.equal(await field(page, "Note").inputValue(), "Typed under way.");
+      assert.equal(await field(page, "Name of the file").inputValue(), copy.replace(".run.json", ""));
       await press(page, "Remove");
       await page.getByText("Removed Spring cups, twisted, copy.").first().waitFor();
       assert.deepEqual(files(), there);

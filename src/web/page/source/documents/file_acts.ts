@@ -20,7 +20,7 @@ import { create } from "./new_file";
 import { begin, has_new_name, load, put_in, save, take_new_names } from "./open_file";
 import { in_own_hand } from "./own_hand";
 import { remember_in } from "./own_steps";
-import { announce, state, take_run, update } from "./state";
+import { amend, announce, list_renamed, state, take_run, update } from "./state";
 
 interface Act {
   words: string; // what was done
@@ -123,6 +123,11 @@ export async function change_file(kind: Kind, one: Listed, to: Called): Promise<
 async function call(kind: Kind, name: string, { name: called, note, stem }: Called): Promise<void> {
   const already = open_already(name);
   const file = already ?? (await load(kind, name));
+  const before = {
+    name: String((kind.called && file.now[kind.called]) ?? ""),
+    note: String(file.now.note ?? ""),
+    stem: stem_of(name),
+  };
   const { note: _, ...rest } = file.now;
   const noted = { ...rest, ...(note && { note }) };
   const now = kind.called ? with_value(noted, `/${kind.called}`, called || undefined) : noted;
@@ -134,15 +139,25 @@ async function call(kind: Kind, name: string, { name: called, note, stem }: Call
     if (file.theirs) throw new Error(`${name} was changed outside this page just now. Look at it again.`);
   }
   const to = named_anew(name, stem);
-  if (to === name) return;
+  if (to === name) return follow(name, before, { name: called, note, stem });
   [name, to].forEach(in_own_hand);
   const { renamed_in } = await rename_file(name, to);
+  list_renamed(kind, name, to);
+  follow(to, before, { name: called, note, stem });
   renamed_in.forEach(in_own_hand);
   if (already) has_new_name(already, to);
   for (const user of renamed_in) {
     const open = open_already(user);
     if (open) await take_new_names(open);
   }
+}
+
+/** What lies open of it in its list says what it is called now, but for what was typed there. */
+function follow(file: string, before: Called, now: Called): void {
+  const open = state.list_open;
+  if (open?.file !== file) return;
+  const said = (key: keyof Called) => (open[key] === before[key] ? now[key] : open[key]);
+  amend(open, { name: said("name"), note: said("note"), stem: said("stem") });
 }
 
 /** `even_so` where others name it. What restores it is given back. */

@@ -402,3 +402,12 @@ export function list_file({ list, called }: Pick<Kind, "list" | "called">, file:
   others.splice(place < 0 ? others.length : place, 0, entry);
   update({ files: { ...current.files, [list]: others } });
 }
+
+/** It is called otherwise from now on, and so is what lies open of it in its list. */
+export function list_renamed({ list }: Pick<Kind, "list">, from: string, to: string): void {
+  if (!current.files) return;
+  const renamed = current.files[list].map((one) => (one.file === from ? { ...one, file: to } : one));
+  const open = current.list_open;
+  const followed = open?.file === from ? Object.assign(open, { file: to }) : open;
+  update({ files: { ...current.files, [list]: renamed }, list_open: followed });
+}

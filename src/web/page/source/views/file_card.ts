@@ -102,9 +102,15 @@ async function copied(kind: Kind, one: Listed): Promise<void> {
   requestAnimationFrame(() => document.querySelector<HTMLInputElement>("#list-name, #list-stem")?.select());
 }
 
-async function changed({ kind, one }: Card, { name, note, stem }: ListOpen): Promise<void> {
+async function changed({ kind, one }: Card, opened: ListOpen): Promise<void> {
+  const { name, note, stem } = opened;
   await change_file(kind, one, { name: name.trim(), note: note.trim(), stem: stem.trim() });
-  update({ list_open: undefined });
+  fold(opened);
+}
+
+/** Unless another one was opened meanwhile. */
+function fold(opened: ListOpen): void {
+  if (state.list_open === opened) update({ list_open: undefined });
 }
 
 async function removed(one: Listed, opened: ListOpen, even_so: boolean): Promise<void> {
@@ -112,7 +118,7 @@ async function removed(one: Listed, opened: ListOpen, even_so: boolean): Promise
   if (users.length && !even_so) return amend(opened, { used_by: users });
   try {
     await remove(one, even_so);
-    update({ list_open: undefined });
+    fold(opened);
   } catch (error) {
     const named = error instanceof Refused ? (error.answer as { used_by?: string[] }).used_by : undefined;
     if (!named) throw error;
