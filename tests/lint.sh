@@ -15,4 +15,4 @@ else
     while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done | awk 'NR <= 12')
 fi
 [ -n "$sources" ] || { echo "no source was found to look at" >&2; exit 1; }
-printf '%s\n' "$sources" | xargs -P "$(nproc)" -n 4 clang-tidy -p "$build" --quiet --warnings-as-errors='*'
+printf '%s\n' "$sources" | xargs -P "$(nproc)" -n 1 clang-tidy -p "$build" --quiet --warnings-as-errors='*'
