@@ -454,7 +454,9 @@ void Parser::add_trail() {
   argument(trail, "FILE", words_.trail.file, "the studio's file, or its folder", json_files)
       ->required();
   argument(trail, "WHAT", words_.trail.what,
-           "a lot's code, a batch's code, an order's file, or for whom it was", {})
+           "a lot's code, a batch's code, an order's file, or for whom it was; \"batch A1\" "
+           "where a lot is called A1 too",
+           {})
       ->required();
   add_library(trail);
   add_studio(trail);

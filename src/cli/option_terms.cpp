@@ -7,6 +7,7 @@ namespace {
 std::string option(const std::string& member) {
   if (member == "list") return member;
   if (member == "folder") return "FOLDER";
+  if (member == "what") return "WHAT";
   return "--" + (member == "stl" ? "write" : member);
 }
 

@@ -12,11 +12,16 @@
 #include "service/ordered.h"
 #include "service/stock_place.h"
 #include "units/nearest_name.h"
+#include "units/question.h"
 #include "units/written_number.h"
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
+#include <optional>
 #include <set>
+#include <string_view>
+#include <utility>
 
 namespace brimwright::service {
 namespace {
@@ -24,7 +29,6 @@ namespace {
 namespace fs = std::filesystem;
 
 using records::Batch;
-using records::Lot;
 using records::LotChange;
 using records::Records;
 using records::StandingLot;
@@ -134,7 +138,6 @@ class Following {
 bool follow_lot(Trail& trail, const Records& records) {
   const auto lots = records::lots_called(records, trail.asked);
   if (lots.empty()) return false;
-  trail.is = "lot";
   Following following(records);
   for (const StandingLot& one : lots) following.from_lot(one);
   following.finish(trail);
@@ -145,7 +148,6 @@ bool follow_lot(Trail& trail, const Records& records) {
 bool follow_batch(Trail& trail, const Records& records) {
   const auto batch = records::batch_called(records, trail.asked);
   if (!batch) return false;
-  trail.is = "batch";
   Following following(records);
   following.from_batch(batch->id);
   following.finish(trail);
@@ -164,7 +166,6 @@ std::string order_id(const std::string& what, const moulds::Library& library) {
 bool follow_order(Trail& trail, const Records& records, const std::string& id) {
   const auto changes = records::changes_of_order(records, id);
   if (changes.empty()) return false;
-  trail.is = "order";
   Following following(records);
   for (const auto& change : changes) following.from_batch(change.batch);
   following.finish(trail);
@@ -175,16 +176,91 @@ bool follow_order(Trail& trail, const Records& records, const std::string& id) {
   return true;
 }
 
-[[noreturn]] void refuse(const Trail& trail, const Records& records) {
-  std::vector<std::string> known;
-  for (const Batch& batch : records::batches(records)) known.push_back(batch.code);
-  for (const StandingLot& one : records::standing_lots(records)) known.push_back(one.lot.code);
-  const auto near = nearest_name(trail.asked, known);
-  throw UserError({records.path(), ""},
-                  "has no lot, batch or sold order " + brimwright::quoted(trail.asked),
-                  near ? "did you mean " + brimwright::quoted(*near) + "?"
-                       : "name a lot or a batch by its code, or an order that got pieces");
-}
+constexpr std::array<std::string_view, 3> kinds = {"lot", "batch", "order"};
+
+/// Looks for what was asked about as each kind of thing that it may be.
+class Finding {
+ public:
+  Finding(const TrailRequest& request, const Records& records, const moulds::Library& library)
+      : request_(request), records_(records), library_(library) {}
+
+  /// "lot A1" is that lot, and "A1" whatever is called so.
+  Trail found(const std::string& what) const {
+    for (const std::string_view kind : kinds)
+      if (what.starts_with(kind) && what.size() > kind.size() && what[kind.size()] == ' ') {
+        const std::string rest(without_blanks(std::string_view(what).substr(kind.size())));
+        if (auto trail = as(kind, rest)) return std::move(*trail);
+        if (kind == "order" && request_.no_file) refuse_unsold();
+      }
+    return of_any_kind(what);
+  }
+
+ private:
+  std::optional<Trail> as(std::string_view kind, const std::string& called) const {
+    Trail trail{.asked = called, .is = std::string(kind), .day = request_.today};
+    const bool is_there = kind == "lot"     ? follow_lot(trail, records_)
+                          : kind == "batch" ? follow_batch(trail, records_)
+                                            : follow_order(trail, records_, order(called));
+    return is_there ? std::optional(std::move(trail)) : std::nullopt;
+  }
+  std::string order(const std::string& called) const {
+    return request_.no_file ? called : order_id(called, library_);
+  }
+
+  Trail of_any_kind(const std::string& called) const {
+    std::vector<Trail> all;
+    for (const std::string_view kind : kinds) {
+      // A file that is no order may be called as a lot is.
+      if (!all.empty() && kind == "order" && fs::exists(called)) continue;
+      if (auto trail = as(kind, called)) all.push_back(std::move(*trail));
+    }
+    if (all.empty()) refuse(called);
+    if (all.size() > 1) ask(all);
+    return std::move(all.front());
+  }
+
+  [[noreturn]] void ask(const std::vector<Trail>& all) const {
+    std::string problem = brimwright::quoted(all.front().asked) + " is ";
+    Words remedy = "say which: ";
+    std::vector<Choice> choices;
+    for (const Trail& one : all) {
+      const bool is_first = &one == &all.front();
+      const Answer answer{"what", brimwright::quoted(one.is + " " + one.asked)};
+      problem += (is_first ? "" : " and ") + with_article(one.is);
+      remedy += (is_first ? Words() : Words(" or ")) + answer;
+      choices.push_back({.answers = {{"what", one.is + " " + one.asked}}});
+    }
+    throw Question({.file = records_.path(),
+                    .field = "",
+                    .asks = "what",
+                    .problem = problem,
+                    .remedy = remedy,
+                    .choices = std::move(choices)});
+  }
+  static std::string with_article(const std::string& kind) {
+    return (kind == "order" ? "an " : "a ") + kind;
+  }
+
+  [[noreturn]] void refuse_unsold() const {
+    throw UserError({records_.path(), ""}, "no pieces are recorded as sold to this order",
+                    "record them on the shelf when they go");
+  }
+
+  [[noreturn]] void refuse(const std::string& called) const {
+    std::vector<std::string> known;
+    for (const Batch& batch : records::batches(records_)) known.push_back(batch.code);
+    for (const StandingLot& one : records::standing_lots(records_)) known.push_back(one.lot.code);
+    const auto near = nearest_name(called, known);
+    throw UserError({records_.path(), ""},
+                    "has no lot, batch or sold order " + brimwright::quoted(called),
+                    near ? "did you mean " + brimwright::quoted(*near) + "?"
+                         : "name a lot or a batch by its code, or an order that got pieces");
+  }
+
+  const TrailRequest& request_;
+  const Records& records_;
+  const moulds::Library& library_;
+};
 
 }  // namespace
 
@@ -195,11 +271,8 @@ Reply traced(const TrailRequest& request, const Request& asked, const moulds::Li
   if (!records)
     throw UserError({place.folder, ""}, "has no records, so nothing can be followed",
                     "record lots and batches there first");
-  Trail trail{.asked = std::string(without_blanks(request.what)), .is = {}, .day = request.today};
-  const auto order = [&] { return request.no_file ? trail.asked : order_id(trail.asked, library); };
-  if (!follow_lot(trail, *records) && !follow_batch(trail, *records) &&
-      !follow_order(trail, *records, order()))
-    refuse(trail, *records);
+  const Trail trail =
+      Finding(request, *records, library).found(std::string(without_blanks(request.what)));
   return {.document =
               asked.form == Form::json ? reports::trail_json(trail) : reports::trail_text(trail)};
 }

@@ -186,7 +186,15 @@ for what in ("market.order.json", "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f001", "harbo
     check(of_order["is"] == "order" and [one["pieces"] for one in of_order["batches"][0]["went"]] == [-4], what)
     check({one["lot"] for one in of_order["lots"]} >= {"OL-13", "CO-117"}, what)
 check("did you mean" in trail("CO-118", 1), "a near code is not named")
-text = run("trail", ".", "2026-10-20A", folder=folder).stdout
+stock("--bought", "castor oil", "--pack", "1 kg", "--lot", "2026-10-20A", "--on", "2026-10-01")  # as a batch is called
+check('is a lot and a batch' in trail("2026-10-20a", 1), "which is meant is not asked")
+result = run("trail", ".", "2026-10-20A", folder=folder)
+check('say which: WHAT "lot 2026-10-20A" or WHAT "batch 2026-10-20A"' in result.stderr and result.stderr.count("\n") == 1, result.stderr)
+of_lot = trail("lot 2026-10-20A")
+check(of_lot["is"] == "lot" and [one["shown_as"] for one in of_lot["lots"]] == ["Castor oil"], f"the lot: {of_lot}")
+check(trail("batch 2026-10-20A") == of_batch | {"asked": "2026-10-20A"}, "the batch")
+check(trail("order market.order.json")["batches"] == of_order["batches"], "the order")
+text = run("trail", ".", "batch 2026-10-20A", folder=folder).stdout
 check("LOT UNKNOWN" in text and "Materials did cost 6.00 EUR by their lots" in text, text)
 check(max(map(len, text.splitlines())) <= 80 and max(map(len, stock().stdout.splitlines())) <= 80, "wider than a terminal")
 

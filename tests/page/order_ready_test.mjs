@@ -115,6 +115,33 @@ await run({
       await told(page).getByText("Plain bars: 12 of 24 are delivered, 12 to make.", { exact: true }).waitFor();
     }),
 
+  "what is recorded elsewhere while the order is looked at is told at once, and what it got is followed from here":
+    () =>
+      with_page(async (page, serving) => {
+        await choice(page).selectOption("take");
+        await told(page).getByText(words, { exact: true }).waitFor();
+        await saved(page);
+        const record = (...of) => execFileSync(program, of, { cwd: serving.folder });
+        record("note", bars, "--batch", "1", "--set", "pieces.rejected=2");
+        const fewer = "Plain bars: 10 of 24 stand ready (batch A1), 14 to make.";
+        await told(page).getByText(fewer, { exact: true }).waitFor();
+        await page.locator(".days").getByText(fewer, { exact: true }).waitFor();
+        await page.getByRole("button", { name: "Its batches and their lots" }).click();
+        await page.locator("[role=alert]", { hasText: "no pieces are recorded as sold to this order" }).waitFor();
+        await page.getByRole("button", { name: "Back to the order" }).click();
+        await page.getByRole("heading", { name: "Market", level: 1 }).waitFor();
+        record("stock", ".", "--sold", "A1=10", "--order", "market.order.json");
+        await told(page).getByText("Plain bars: 10 of 24 are delivered, 14 to make.", { exact: true }).waitFor();
+        await page.getByRole("button", { name: "Its batches and their lots" }).click();
+        await page.getByRole("heading", { name: "What Market got", level: 1 }).waitFor();
+        const trail = serving.printed("trail", ".", "market.order.json");
+        assert.deepEqual(await page.locator(".pieces-of").evaluateAll((all) => all.map((one) => one.dataset.batch)), [
+          "A1",
+        ]);
+        assert.equal(await page.locator(".trail-rows li").count(), trail.batches[0].rows.length);
+        await check_access(page, "the trail of an order");
+      }),
+
   "on a tablet it is tapped with wet hands": () =>
     with_page(async (page) => {
       await choice(page).selectOption("take");

@@ -319,6 +319,23 @@ await run({
       await page.locator("[role=alert]", { hasText: 'did you mean "CO-117"?' }).waitFor();
     }),
 
+  "where a lot and a batch are called the same, it is asked which is meant": () =>
+    on_shelf(async (page, serving, [cured]) => {
+      asked(serving, "stock", ".", "--bought", "castor oil", "--pack", "1 kg", "--lot", cured, "--on", ago(60));
+      await page.locator("#find-trail").fill(cured);
+      await button(main(page), "Follow it").click();
+      await page.locator("[role=alert]", { hasText: `"${cured}" is a lot and a batch: which is meant?` }).waitFor();
+      await check_access(page, "a code of a lot and of a batch");
+      await button(main(page), `The lot ${cured}`).click();
+      await page.locator("h1", { hasText: `Where lot ${cured} went` }).waitFor();
+      await page.goBack();
+      await button(main(page), `The batch ${cured}`).click();
+      await page.locator("h1", { hasText: `What is in ${cured}` }).waitFor();
+      await to(page, "Shelf");
+      await button(batch(page, cured), `What is in it: ${cured}`).click();
+      await page.locator("h1", { hasText: `What is in ${cured}` }).waitFor();
+    }),
+
   "lye that she made is of a lot, which loses what is in it; what the studio lists is taken over": () =>
     on_shelf(async (page, serving) => {
       const before = lot(serving, "NA-1").left.g;

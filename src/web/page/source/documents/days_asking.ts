@@ -2,6 +2,7 @@
 // drawn and the hand rests; one question at a time, and anew when the day has changed.
 import { ask_days, Refused, type DaysQuestion } from "../program/api";
 import { is_complete } from "./order_lines";
+import { know_records } from "./records_beside";
 import { save_formulas, save_open } from "./saving";
 import { amend, state, update, type AskedDays } from "./state";
 import { know_files_beside, times_struck } from "./versions_beside";
@@ -51,12 +52,13 @@ function of_order(): Whose | undefined {
   const { open } = order;
   return {
     known: order.days,
-    rests_on: () => [open.now, open.file, state.plan, times_struck(), today()],
+    rests_on: () => [open.now, open.file, state.plan, times_struck(), state.recorded, today()],
     is_ready: is_complete(open.now) && !open.theirs && !state.is_old,
     written: async () => {
       await save_formulas();
       await save_open();
       await know_files_beside();
+      await know_records();
     },
     question: () => ({ file: open.file, order: open.now }),
     is_open: () => order === state.order,

@@ -5,6 +5,7 @@ import type { OrderQuote } from "../program/answers";
 import { is_complete } from "./order_lines";
 import { order_now } from "./order_opening";
 import { asked_numbers } from "./quoting";
+import { know_records } from "./records_beside";
 import { save_formulas, save_open } from "./saving";
 import { amend, state, type OpenOrder } from "./state";
 import { know_files_beside, times_struck } from "./versions_beside";
@@ -21,7 +22,7 @@ interface OrderQuoteTold {
 /** All that the answer depends on; another plan comes of another run, formula or studio. */
 const rests_on = (order: OpenOrder): readonly unknown[] => {
   const { by, figure } = state.quote_wish;
-  return [order.open.now, order.open.file, order.times, by, figure, state.plan, times_struck()];
+  return [order.open.now, order.open.file, order.times, by, figure, state.plan, times_struck(), state.recorded];
 };
 
 const is_same = (one: readonly unknown[] | undefined, other: readonly unknown[]): boolean =>
@@ -73,6 +74,7 @@ async function ask(order: OpenOrder): Promise<void> {
     await save_formulas();
     await save_open();
     await know_files_beside();
+    await know_records();
     if (!is_complete(order.open.now)) return;
     const of = rests_on(order);
     await answered(order, of);

@@ -212,6 +212,7 @@ interface State {
   bench: AtBench;
   record: AtRecord;
   stock: AtStock;
+  recorded?: string; // the version of what is recorded in the folder, where an order rests on it
   learned: AtLearned;
   ways: AtWays; // in which the mould that is looked at was measured
   whip_today?: WhipToday;

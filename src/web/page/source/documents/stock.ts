@@ -2,7 +2,7 @@
 // is looked at; each act is one question, and what is typed of it lies in this tab until the program has it.
 import { Refused, wording, type Complaint } from "../program/api";
 import { act_on_stock, read_stock, read_trail, type StockAct } from "../program/stock";
-import type { AtStock, StockForm } from "./stock_types";
+import type { AskedTrail, AtStock, StockForm } from "./stock_types";
 import { announce, state, update } from "./state";
 
 const retry_ms = 2000;
@@ -31,22 +31,31 @@ export async function look_at_stock(): Promise<void> {
   if (state.view === "trail" && trail) await follow(trail.of);
 }
 
-/** Where a lot or a batch went, and what is in it. */
-export function show_trail(of: string): void {
+/** Where a lot or a batch went, and what is in it: "lot CO-117", or its code alone, as it is typed. */
+export function show_trail(of: string, order?: string): void {
   const is_same = state.stock.trail?.of === of;
-  update({ view: "trail", stock: { ...state.stock, trail: is_same ? state.stock.trail : { of } } });
+  update({ view: "trail", stock: { ...state.stock, trail: { ...(is_same && state.stock.trail), of, order } } });
   void (state.stock.version === undefined ? look_at_stock() : follow(of));
 }
 
 async function follow(of: string): Promise<void> {
-  const put = (what: AtStock["trail"]) => state.stock.trail?.of === of && amend({ trail: what });
+  const put = (what: Omit<AskedTrail, "of" | "order">) => {
+    const asked = state.stock.trail;
+    if (asked?.of === of) amend({ trail: { of, order: asked.order, ...what } });
+  };
   try {
     const { version, trail } = await read_trail(of);
-    put({ of, trail });
+    put({ trail });
     amend({ version });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    put({ of, complaint: wording(error.complaint) });
+    const { problem, choices = [] } = error.complaint;
+    const meant = choices.flatMap(({ what }) => what ?? []);
+    put(
+      meant.length
+        ? { complaint: `${problem}: which is meant?`, choices: meant }
+        : { complaint: wording(error.complaint) },
+    );
   }
 }
 

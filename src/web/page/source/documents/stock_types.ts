@@ -35,6 +35,8 @@ export interface AtStock {
 
 export interface AskedTrail {
   of: string; // as asked
+  order?: string; // the file of the order that it was asked at
   trail?: Trail;
   complaint?: string;
+  choices?: string[]; // which of several things may be meant: "lot A1"
 }

@@ -10,6 +10,7 @@ import {
 } from "../program/api";
 import { bench_known, look_at_bench } from "./bench";
 import { look_at_record, record_known } from "./record";
+import { records_known, take_records } from "./records_beside";
 import { look_at_stock, stock_known } from "./stock";
 import type { OpenFile } from "./file_types";
 import { read_studio } from "./beside";
@@ -80,6 +81,9 @@ const at_bench_now = (): KnownBench | undefined => {
   return bench && { ...bench, record: record_known() };
 };
 
+/** The same for the shelf and for an order that is looked at. */
+const in_folder_now = (): string | undefined => stock_known() ?? records_known();
+
 const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
 
 /** Which files are watched, not what they are: one that lies open is no more one beside. */
@@ -89,7 +93,7 @@ const names_now = (): string =>
     [...known_beside().keys()],
     at_bench_now()?.run ?? null,
     record_known() ?? null,
-    stock_known() ?? null,
+    in_folder_now() ?? null,
   ]);
 
 async function look(hurried: AbortController): Promise<void> {
@@ -101,10 +105,10 @@ async function look(hurried: AbortController): Promise<void> {
   const changes =
     is_one && !is_away()
       ? await awaited(of_both, hurried)
-      : await changes_now(of_both, { bench: at_bench_now(), stock: stock_known() });
+      : await changes_now(of_both, { bench: at_bench_now(), stock: in_folder_now() });
   if (changes.bench !== undefined) await look_at_bench();
   if (changes.record !== undefined) await look_at_record();
-  if (changes.stock !== undefined) await look_at_stock();
+  if (changes.stock !== undefined) await look_in_folder(changes.stock);
   leave_out(changes.unreadable);
   await look_at_open(open, changes);
   const changed = changed_beside(beside, is_one ? changes : await changes_now(beside));
@@ -118,10 +122,15 @@ async function awaited(known: Versions, hurried: AbortController): Promise<Chang
     if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
   }, glance_ms);
   try {
-    return await next_changes(known, { bench: at_bench_now(), stock: stock_known() }, hurried.signal);
+    return await next_changes(known, { bench: at_bench_now(), stock: in_folder_now() }, hurried.signal);
   } finally {
     window.clearInterval(glance);
   }
+}
+
+async function look_in_folder(version: string): Promise<void> {
+  if (records_known() !== undefined) take_records(version);
+  if (stock_known() !== undefined) await look_at_stock();
 }
 
 async function look_at_open(asked: Versions, { changed }: Changes): Promise<void> {

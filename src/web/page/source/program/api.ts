@@ -35,6 +35,7 @@ export interface Choice {
   confirmed?: string;
   seen?: string | true; // nothing is there
   lot?: string;
+  what?: string; // "lot A1", where a batch is called so too
   "beyond-stock"?: string;
 }
 

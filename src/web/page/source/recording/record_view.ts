@@ -64,7 +64,7 @@ function of_batch(batch: RecordedBatch): TemplateResult {
       <p class="sale ${batch.for_sale ? "is" : ""}">
         <span aria-hidden="true">${batch.for_sale ? "✓" : "✗"}</span> <b>${for_sale(batch)}</b>
       </p>
-      ${is_beside_shelf() ? html`<button type="button" @click=${() => show_trail(batch.begun.code)}>What is in it</button>` : nothing}
+      ${is_beside_shelf() ? html`<button type="button" @click=${() => show_trail(`batch ${batch.begun.code}`)}>What is in it</button>` : nothing}
     </div>
     ${(batch.as_weighed ?? []).map(
       ({ severity, text }) =>

@@ -99,7 +99,7 @@ function lot_row(lot: StockLot, of: MaterialInStock): TemplateResult {
     </div>
     <div class="lot-acts">
       ${is_first ? opener("counted", name, "Counted", false, left_of(deliveries), `lot ${lot.lot}`) : nothing}
-      <button type="button" aria-label="Where it went: lot ${lot.lot}" @click=${() => show_trail(lot.lot)}>
+      <button type="button" aria-label="Where it went: lot ${lot.lot}" @click=${() => show_trail(`lot ${lot.lot}`)}>
         Where it went
       </button>
     </div>

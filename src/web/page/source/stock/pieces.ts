@@ -54,7 +54,7 @@ function of_batch(one: PiecesInStock): TemplateResult {
       <button type="button" aria-label="Its record: ${batch}" @click=${() => open_record(one.file, one.id)}>
         Its record
       </button>
-      <button type="button" aria-label="What is in it: ${batch}" @click=${() => show_trail(batch)}>
+      <button type="button" aria-label="What is in it: ${batch}" @click=${() => show_trail(`batch ${batch}`)}>
         What is in it
       </button>
     </div>

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import { open_record } from "../documents/record_opening";
 import { show_trail } from "../documents/stock";
 import { state, update } from "../documents/state";
+import type { AskedTrail } from "../documents/stock_types";
 import type { OtherLot, PiecesGone, Trail, TrailBatch, TrailGap, TrailLot, TrailRow } from "../program/answers";
 import { day, in_stock } from "../program/numbers";
 import { facts, past } from "./lots";
@@ -12,16 +13,31 @@ type Drawn = TemplateResult | typeof nothing;
 
 export function trail_view(): TemplateResult {
   const { trail: asked } = state.stock;
-  const { trail, complaint, of = "" } = asked ?? {};
+  const { trail, complaint, choices = [], of = "" } = asked ?? {};
   return html`<h1 tabindex="-1">${trail ? title_of(trail) : of}</h1>
     <div class="trail">
       <div class="row">
-        <button type="button" @click=${() => update({ view: "shelf" })}>Back to the shelf</button>
+        ${way_back(asked)}
         ${trail ? html`<button type="button" @click=${() => window.print()}>Print</button>` : nothing}
       </div>
       ${complaint ? html`<p class="alarm" role="alert">${complaint}</p>` : nothing}
+      ${
+        choices.length
+          ? html`<div class="row">
+              ${choices.map((one) => html`<button type="button" @click=${() => show_trail(one)}>The ${one}</button>`)}
+            </div>`
+          : nothing
+      }
       ${trail ? whole(trail) : complaint ? nothing : html`<p class="hint">Reading ...</p>`}
     </div>`;
+}
+
+/** To the order, where it was asked at one. */
+function way_back(asked?: AskedTrail): TemplateResult {
+  const is_of_order = asked?.order !== undefined && asked.order === state.order?.open.file;
+  return is_of_order
+    ? html`<button type="button" @click=${() => update({ view: "order" })}>Back to the order</button>`
+    : html`<button type="button" @click=${() => update({ view: "shelf" })}>Back to the shelf</button>`;
 }
 
 function title_of({ asked, is, batches }: Trail): string {
@@ -58,15 +74,16 @@ function whole(trail: Trail): TemplateResult {
 }
 
 /** To another end of the trail; on paper it stands there as it is. */
-const to_trail = (of: string, words: string): TemplateResult =>
-  html`<button type="button" class="to-trail" @click=${() => show_trail(of)}>${words}</button>`;
+type End = "lot" | "batch" | "order";
+const to_trail = (kind: End, of: string, words = of): TemplateResult =>
+  html`<button type="button" class="to-trail" @click=${() => show_trail(`${kind} ${of}`)}>${words}</button>`;
 
 function lot_part(lot: TrailLot): TemplateResult {
   const { shown_as } = lot;
   return html`<li class="lot" data-lot=${lot.lot}>
     <div class="lot-told">
       <p class="lot-left">
-        ${to_trail(lot.lot, lot.lot)} <span>${lot.make ?? shown_as}</span> <b>${in_stock(state.units, lot.left)}</b>
+        ${to_trail("lot", lot.lot)} <span>${lot.make ?? shown_as}</span> <b>${in_stock(state.units, lot.left)}</b>
         <span class="aside">left of ${lot.packs === 1 ? "" : `${lot.packs} × `}${lot.pack}</span>
       </p>
       <p class="lot-facts">${facts(lot).map((one) => html`<span>${one}</span> `)}</p>
@@ -90,7 +107,7 @@ const others = (words: string, lots: OtherLot[]): Drawn =>
   lots.length
     ? html`<p class="trail-line">
         ${words}
-        ${lots.map((one) => html`${to_trail(one.lot, one.lot)} <span>${one.material}, ${in_stock(state.units, one.amount)}</span> `)}
+        ${lots.map((one) => html`${to_trail("lot", one.lot)} <span>${one.material}, ${in_stock(state.units, one.amount)}</span> `)}
       </p>`
     : nothing;
 
@@ -100,7 +117,7 @@ function batch_part(one: TrailBatch, { is, asked }: Trail): TemplateResult {
   return html`<li class="lot pieces-of" data-batch=${batch}>
     <div class="lot-told">
       <p class="lot-left">
-        ${is_it ? html`<b class="code">${batch}</b>` : to_trail(batch, batch)} <span>${run}</span>
+        ${is_it ? html`<b class="code">${batch}</b>` : to_trail("batch", batch)} <span>${run}</span>
         ${pieces.made === null ? nothing : html`<b>${pieces.there} there</b>`}
       </p>
       <p class="lot-facts">
@@ -139,7 +156,7 @@ function gone({ what, pieces, on, order, for: whom, why }: PiecesGone): Template
   const count = what === "counted" ? `${many} ${pieces < 0 ? "fewer" : "more"} by count` : `${many} ${words}`;
   const to = order ?? whom;
   return html`<li>
-    ${count} ${to ? html`to ${to_trail(to, whom ?? to)}` : nothing} on ${day(on)}${why ? ` (${why})` : ""}
+    ${count} ${to ? html`to ${to_trail("order", to, whom ?? to)}` : nothing} on ${day(on)}${why ? ` (${why})` : ""}
   </li>`;
 }
 
@@ -150,7 +167,7 @@ function row_part({ shown_as, weighed, from, unknown: without }: TrailRow): Temp
     ${from.map(
       (one) =>
         html`<span class="trail-from"
-          >${to_trail(one.lot, one.lot)} ${from.length > 1 || is_unknown ? in_stock(state.units, one.amount) : nothing}
+          >${to_trail("lot", one.lot)} ${from.length > 1 || is_unknown ? in_stock(state.units, one.amount) : nothing}
           ${one.make ?? nothing}</span
         > `,
     )}
@@ -170,7 +187,7 @@ function unknown(gaps: TrailGap[]): Drawn {
     <h2 id="trail-gaps">Batches that may hold it too</h2>
     <p>They weighed the same material, and nobody noted of which lot.</p>
     <ul class="trail-went">
-      ${gaps.map(({ batch, run, shown_as }) => html`<li>${to_trail(batch, batch)} ${run}: ${shown_as}</li>`)}
+      ${gaps.map(({ batch, run, shown_as }) => html`<li>${to_trail("batch", batch)} ${run}: ${shown_as}</li>`)}
     </ul>
   </section>`;
 }

@@ -4,6 +4,7 @@ import { is_complete } from "../documents/order_lines";
 import { order_now } from "../documents/order_opening";
 import { order_question, order_quote_again, order_quote_now } from "../documents/order_quoting";
 import { amend, state } from "../documents/state";
+import { show_trail } from "../documents/stock";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
 import { is_about, wanting_field } from "../forms/field";
 import { reach } from "../forms/form_parts";
@@ -32,7 +33,7 @@ export function order_view(): TemplateResult {
       <h2 id="quote-title">What it costs, what to ask</h2>
       ${is_complete(open.now) ? asked_and_told() : not_yet()}
     </section>
-    ${is_complete(open.now) ? sheets() : nothing}`;
+    ${is_complete(open.now) ? sheets() : nothing} ${what_it_got()}`;
 }
 
 const not_yet = (): TemplateResult =>
@@ -94,6 +95,19 @@ function unpriced({ times }: OrderQuote): TemplateResult | typeof nothing {
   return html`<p class="alarm">
     <strong>Unpriced</strong>, and so no price to ask: ${all.join(", ")}. The cost leaves it out.
   </p>`;
+}
+
+/** Beside the records of this folder, by its id or the name of its file. */
+function what_it_got(): TemplateResult | typeof nothing {
+  const { file, now } = order_now().open;
+  if (file.includes("/")) return nothing;
+  const id = now.id ? String(now.id) : `file:${file}`;
+  return html`<section class="out" aria-labelledby="got-title">
+    <h2 id="got-title">What it got</h2>
+    <div class="choice">
+      <button type="button" @click=${() => show_trail(`order ${id}`, file)}>Its batches and their lots</button>
+    </div>
+  </section>`;
 }
 
 /** What is weighed and done for it: one run after the other. */
