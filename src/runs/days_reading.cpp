@@ -126,7 +126,7 @@ void read_one_lye(StudioDays& studio, const Fields& days) {
 void refuse_too_much_saved(const StudioDays& studio, const Fields& days) {
   if (!studio.one_lye || studio.one_lye->saves < studio.each_batch) return;
   throw UserError(days.object("one_lye_a_day").place("saves"),
-                  "is no less than a whole batch takes (\"work\", \"each_batch\")",
+                  "is no less than a whole batch takes by the studio's work",
                   "give what of a batch's time goes into making its lye solution");
 }
 

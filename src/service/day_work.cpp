@@ -88,7 +88,7 @@ class Gathering {
                       "counts " + counted(mould.owned, "mould") + " of \"" + mould.name +
                           "\", and another run " +
                           std::to_string(work_.studio.moulds[known->second].owned),
-                      "say it once, under \"moulds_owned\" of the studio");
+                      "say it once, in the studio, for all runs");
     }
     return known->second;
   }

@@ -60,7 +60,7 @@ std::optional<minutes> cut_within(const planning::Run& run, minutes unmould) {
   if (!shortest) return std::nullopt;
   const auto refuse = [&](const std::string& problem) {
     throw UserError(place_in(*of, "/cut_within"), problem,
-                    "give a longer time, or a shorter \"unmould_after\"");
+                    "give a longer time, or a shorter one in the mould");
   };
   const std::string then = in_hours(unmould) + " in the mould";
   if (*shortest < unmould) refuse("is over before it has been " + then);

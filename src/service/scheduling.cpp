@@ -20,6 +20,7 @@
 #include "units/written_number.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <string>
@@ -141,11 +142,17 @@ std::vector<std::string> runs_of(const std::vector<DayFile>& files) {
   return names;
 }
 
+std::string beside(const std::string& file, const std::string& name) {
+  return (std::filesystem::path(file).parent_path() / name).string();
+}
+
 runs::Studio studio_for_all(const std::vector<DayFile>& files, const moulds::Library& library) {
   const std::vector<std::string> names = runs_of(files);
   if (studio_of_all(names, library).empty())
-    throw UserError({names.front(), ""}, "has no studio.json beside it, so there is no making day",
-                    "put \"days\" into a studio.json there, or name the studio's file");
+    throw UserError({beside(names.front(), "studio.json"), "/days"},
+                    "is missing: there is no studio.json beside " + names.front() +
+                        ", so there is no making day",
+                    "say in one when you make, or name the studio's file");
   return runs::studio_for(names.front(), library);
 }
 
@@ -357,7 +364,7 @@ DaysReport days_report(const DaysRequest& request, const UserTerms& terms,
   report.lacks = work.lacks;
   report.studio = work.studio;
   describe(report, files);
-  refuse_never_made(work, files, report.from);
+  refuse_never_made(work, files, studio, report.from);
   const Looks looks = looks_for(batches_in(work));
   schedule(report, work, looks.of_answer);
   find_last_making_days(report);

@@ -242,7 +242,7 @@ class Finding {
   }
 
   [[noreturn]] void refuse_unsold() const {
-    throw UserError({records_.path(), ""}, "no pieces are recorded as sold to this order",
+    throw UserError({records_.path(), ""}, "has no pieces that were sold to this order",
                     "record them on the shelf when they go");
   }
 

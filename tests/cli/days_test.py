@@ -349,7 +349,7 @@ salty = answer("salt.run.json", "--due", "2026-12-20", "--from", "2026-10-01", o
 check([when for when, act in acts(salty, "make")] == [when for when, act in acts(salty, "unmould")], "cut on another day")
 check(all(day(when).weekday() == 4 for when, act in acts(salty, "make")), "3 h of work and 2 h until it is cut take a Friday of 6 h")
 never = days("salt.run.json", "--due", "2026-12-20", "--from", "2026-10-01", of=with_days(making={"tuesday": "4 h"}), status=1)
-check("no day takes it" in never.stderr and "cut between 2 h and 5 h" in never.stderr and not never.stdout, f"never: {never.stderr}")
+check("/days/small_jobs: no day takes \"Salt bars\"" in never.stderr and "cut between 2 h and 5 h" in never.stderr and not never.stdout, f"never: {never.stderr}")
 
 # ---- each day of the span once, whether anything is done on it or not
 calendar_of = {one["day"]: one for one in market["calendar"]}
@@ -491,8 +491,8 @@ for words, said, of in (
         (("market.order.json", "market.order.json"), "is named twice", studio),
         (("plain_bars.run.json", "--from", "2026-10-01"), "no day takes it: a batch of 12 pieces takes 3 h, and the longest making day has 2 h",
          with_days(making={"monday": "2 h"})),
-        (("plain_bars.run.json", "--from", "2026-10-01"), "is more than the 10 places of the curing rack", with_days(rack_places=10)),
-        (("market.order.json", "--from", "2026-10-01"), "is chilled the evening before, and you are not there on any of the four days",
+        (("plain_bars.run.json", "--from", "2026-10-01"), "/days/rack_places: no day takes \"Plain bars\": a batch of 12 pieces is more than the 10 places of the curing rack", with_days(rack_places=10)),
+        (("market.order.json", "--from", "2026-10-01"), "/days/small_jobs: no day takes .*is chilled the evening before, and you are not there on any of the four days",
          with_days(making={"friday": "6 h"})),
         (("market.order.json",), "/days/one_lye_a_day/saves: is no less than a whole batch", lye_studio(saves="3 h")),
         (("market.order.json",), "/days/one_lye_a_day/holds: \"5\" has no unit", lye_studio(holds="5")),

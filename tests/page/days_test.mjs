@@ -177,6 +177,24 @@ await run({
       { "studio.json": { schema: "brimwright.studio/1" } },
     ),
 
+  "an order in a folder without a studio is asked in the same words, and led to a studio that is made": () =>
+    on_page(
+      chromium,
+      async (page, serving) => {
+        await to(page, "Orders");
+        await page.getByRole("button", { name: /^Market/ }).click();
+        await page.locator(".days").getByText("Your making days are not known yet").waitFor();
+        assert.doesNotMatch(await page.locator(".days").innerText(), /studio\.json|"days"/);
+        await press(page, "To my making days");
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-days-making-monday");
+        await page.keyboard.type("6");
+        await settled(page);
+        await saved(page);
+        assert.deepEqual(serving.file("studio.json").days, { making: { monday: "6 h" } });
+      },
+      { files: { ...examples(...formulas), ...runs, "market.order.json": market } },
+    ),
+
   "a formula without a cure, and a due day that is past, lead to their fields": () => {
     const { cure: _, ...base } = examples(formulas[0])[formulas[0]];
     return with_page(
@@ -337,6 +355,21 @@ await run({
       { "studio.json": { ...studio, days: little } },
     );
   },
+
+  "a batch that no day takes leads to what the studio could say otherwise, in words without keys": () =>
+    with_page(
+      async (page) => {
+        await open_run(page, /^Plain bars/);
+        await to(page, "Days");
+        const alarm = page.locator(".days .alarm", { hasText: "more than the 10 places of the curing rack" });
+        await alarm.waitFor();
+        assert.doesNotMatch(await alarm.innerText(), /\w_\w|studio\.json/);
+        await check_access(page, "no day takes it");
+        await press(page, "Go to the field");
+        await page.waitForFunction(() => document.activeElement?.id === "f-studio-days-rack_places");
+      },
+      { "studio.json": { ...studio, days: { ...days, rack_places: 10 } } },
+    ),
 
   "a calendar that was exported before is taken into account: what the days have no more is cancelled": () =>
     with_page(async (page, serving) => {

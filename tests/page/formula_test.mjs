@@ -27,6 +27,17 @@ const schema = JSON.parse(readFileSync(`${root}/src/schemas/formula.schema.json`
 /** But for what the program writes itself. */
 const hers = JSON.parse(JSON.stringify(schema, (key, value) => (key === "learned" ? undefined : value)));
 
+/** What holds back every answer that lists fats, and lets them go. */
+async function hold_fats(page) {
+  let go_on;
+  const held = new Promise((release) => (go_on = release));
+  await page.route("**/api/list", async (route) => {
+    if (route.request().postDataJSON().what === "fats") await held;
+    await route.continue();
+  });
+  return go_on;
+}
+
 const with_page = (test, viewport, files) => on_page(chromium, test, { files, viewport });
 
 const button = (page, name) => page.getByRole("button", { name, exact: true });
@@ -251,6 +262,20 @@ async function shown_at(page, of, pointer) {
 }
 
 await run({
+  "Enter in the list of fats before the fats have come is done once they have": () =>
+    with_page(async (page) => {
+      await begin_formula(page, "In a hurry");
+      const go_on = await hold_fats(page);
+      await page.reload();
+      await button(page, "Add a fat").click();
+      await page.getByLabel("Find a fat by its name").fill("olive oil");
+      await page.keyboard.press("Enter");
+      await page.getByText("The list of fats is on its way ... Then what you typed is taken.").waitFor();
+      go_on();
+      await page.waitForFunction(() => document.activeElement.id === "f-apart-fats-0-share");
+      await page.getByRole("button", { name: "Olive oil: choose another fat" }).waitFor();
+    }),
+
   "a formula begun from blank tells all that is missing, and its lye is the command line's": () =>
     with_page(async (page, serving) => {
       await open_run(page, /^Plain bars/);

@@ -127,7 +127,9 @@ await run({
         await told(page).getByText(fewer, { exact: true }).waitFor();
         await page.locator(".days").getByText(fewer, { exact: true }).waitFor();
         await page.getByRole("button", { name: "Its batches and their lots" }).click();
-        await page.locator("[role=alert]", { hasText: "no pieces are recorded as sold to this order" }).waitFor();
+        await page
+          .locator("[role=alert]", { hasText: "records.sqlite has no pieces that were sold to this order" })
+          .waitFor();
         await page.getByRole("button", { name: "Back to the order" }).click();
         await page.getByRole("heading", { name: "Market", level: 1 }).waitFor();
         record("stock", ".", "--sold", "A1=10", "--order", "market.order.json");

@@ -229,7 +229,13 @@ interface State {
   new_order: string; // who it is for, likewise
   printing: Printing;
 
-  picking?: { of: FormulaSlot; row: number; text: string; lit?: string }; // the list of fats is open for this row
+  picking?: {
+    of: FormulaSlot;
+    row: number; // that the list of fats is open for
+    text: string;
+    lit?: string;
+    is_entered?: boolean; // Enter was pressed before the fats had come
+  };
   finding?: { key: string; text: string }; // a material that is looked for, and in which form
   typed?: { key: string; text: string; unit?: string }; // the field being typed in, as typed
   touched: ReadonlySet<string>; // fields that were left, by their ids: what is blank in them is complained of

@@ -16,6 +16,8 @@ import { blank_fat, own_fat_form } from "./own_fat_form";
 import { total_words } from "./rates";
 import { want } from "./wanted";
 
+type FoundFat = Fat | OwnFat;
+
 const name_of = (of: FormulaSlot, id: string): string => known_fats(of).find((one) => one.id === id)?.name ?? id;
 
 const fats_of = (of: FormulaSlot): List => ({ of, at: "/fats", in_order: true, stays: true });
@@ -101,12 +103,30 @@ function take(of: FormulaSlot, id: string): void {
   );
 }
 
-function picker(of: FormulaSlot): TemplateResult {
-  const { row, text } = state.picking!;
+/** What may be chosen by what is typed, and what of it is lit. */
+function free_fats(of: FormulaSlot): { found: FoundFat[]; free: FoundFat[]; lit?: FoundFat } {
+  const { row, text, lit } = state.picking!;
   const there = rows_in(of).map((one) => one.fat);
   const found = found_by(of, text);
   const free = found.filter((one) => !there.includes(one.id) || there[row] === one.id);
-  const lit = free.find((one) => one.id === state.picking!.lit);
+  return { found, free, lit: free.find((one) => one.id === lit) };
+}
+
+/** Done as soon as the fats are here. A word for several is asked about, unless it is one's whole name. */
+function enter(of: FormulaSlot): void {
+  const picking = state.picking!;
+  if (!state.fats.length) return update({ picking: { ...picking, is_entered: true } });
+  const { free, lit } = free_fats(of);
+  const whole = free.find((one) => plain(one.name) === plain(picking.text.trim()));
+  const meant = lit ?? (free.length === 1 ? free[0] : whole);
+  if (meant) take(of, meant.id);
+  else if (picking.is_entered) update({ picking: { ...picking, is_entered: false } });
+}
+
+function picker(of: FormulaSlot): TemplateResult {
+  const { row, text } = state.picking!;
+  const there = rows_in(of).map((one) => one.fat);
+  const { found, free, lit } = free_fats(of);
   const typed = (event: Event) => {
     update({ picking: { of, row, text: (event.target as HTMLInputElement).value } });
   };
@@ -123,11 +143,9 @@ function picker(of: FormulaSlot): TemplateResult {
       event.preventDefault();
       step(event.key === "ArrowDown" ? 1 : -1);
     }
-    // A word for several is asked about, unless it is one's whole name.
-    const whole = free.find((one) => plain(one.name) === plain(text.trim()));
-    const meant = lit ?? (free.length === 1 ? free[0] : whole);
-    if (event.key === "Enter" && meant) take(of, meant.id);
+    if (event.key === "Enter") enter(of);
   };
+  if (state.picking!.is_entered && state.fats.length) queueMicrotask(() => state.picking?.is_entered && enter(of));
   return html`<div class="picker" role="group" aria-label="Which fat?">
     <div class="row">
       <div class="field">
@@ -150,7 +168,7 @@ function picker(of: FormulaSlot): TemplateResult {
     <p class="hint" role="status">
       ${
         !state.fats.length
-          ? "The list of fats is on its way ..."
+          ? `The list of fats is on its way ...${state.picking!.is_entered ? " Then what you typed is taken." : ""}`
           : found.length
             ? `${found.length === 1 ? "One fat: Enter takes it" : `${found.length} fats: the arrow keys choose, Enter takes`}.`
             : "No fat of that name."
@@ -182,7 +200,7 @@ function picker(of: FormulaSlot): TemplateResult {
 }
 
 /** By all words of a name; where no fat has them all, as in "organic olive pomace", by some, the most of them first. */
-function found_by(of: FormulaSlot, text: string): (Fat | OwnFat)[] {
+function found_by(of: FormulaSlot, text: string): FoundFat[] {
   const all = known_fats(of).filter((one) => name_with(one, text) !== undefined);
   const words = text.split(/\s+/).filter((word) => word.length > 2);
   if (all.length || words.length < 2) return all;

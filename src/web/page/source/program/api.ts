@@ -39,8 +39,12 @@ export interface Choice {
   "beyond-stock"?: string;
 }
 
-/** What is wrong and what to do, as far as either is said. */
-export const wording = ({ problem, remedy }: Complaint): string => [problem, remedy].filter(Boolean).join("; ");
+/** What is wrong and what to do, as far as either is said. A problem with no field and no question is its file's. */
+export const wording = ({ file, field, asks, is_fault, problem, remedy }: Complaint): string => {
+  const is_of_file = file && !field && !asks && !is_fault;
+  const whose = is_of_file ? `${file.slice(file.lastIndexOf("/") + 1)} ` : "";
+  return [whose + problem, remedy].filter(Boolean).join("; ");
+};
 
 export class Refused extends Error {
   constructor(
