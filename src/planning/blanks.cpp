@@ -258,7 +258,7 @@ class Form {
     for (std::size_t i = 0; is_first() && i < plan_.decorations.size(); ++i) {
       const auto& decoration = plan_.decorations[i];
       if (!decoration.is_bought || decoration.casts == 0) continue;
-      count({"decoration-" + std::to_string(i + 1), decoration.name}, "used",
+      count({"decoration-" + std::to_string(i + 1), ""}, "used",
             decoration.name + ": used, broken ones too", When::afterwards, decoration.casts);
       blanks_.back().batch = 1;
     }

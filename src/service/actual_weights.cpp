@@ -124,13 +124,13 @@ AsWeighed without_plan(const std::vector<Blank>& rows, const WeighedRows& weighe
     if (at == weighed.end() || (row.role != "fat" && !is_lye(row))) continue;
     const bool is_above = at->second > mass_in(row.planned);
     if (is_above != (is_lye(row) && !is_topped_up(row))) continue;
-    told.has_more_lye = true;
     told.remarks.push_back(
         {Severity::danger,
          "LYE-HEAVY SOAP MAY COME OUT: " + row.of + ": of " + row.words + " " +
              (is_above ? "more" : "less") + " was weighed than the " + row.planned +
              " planned. The run was changed since, so its superfat cannot be told: keep it apart, "
              "and sell nothing of it that was not tested."});
+    told.more_lye.push_back(told.remarks.back().text);
   }
   return told;
 }
@@ -196,7 +196,8 @@ AsWeighed as_weighed(const records::Records& records, const records::Batch& batc
   for (const BatterAsWeighed& batter : all.batters) {
     if (is_as_planned(batter)) continue;
     told.remarks.push_back(remark_of(batter));
-    told.has_more_lye |= told.remarks.back().severity == Severity::danger || batter.has_more_lye;
+    if (batter.has_more_lye || told.remarks.back().severity == Severity::danger)
+      told.more_lye.push_back(told.remarks.back().text);
   }
   told.remarks.insert(told.remarks.end(), all.of_pot.begin(), all.of_pot.end());
   return told;

@@ -30,7 +30,8 @@ std::vector<Remark> use_as_weighed(records::Records& records, const records::Bat
 /// the run is another by now.
 struct AsWeighed {
   std::vector<Remark> remarks = {};
-  bool has_more_lye = false;  // more alkali than planned, or lye-heavy: to be asked about
+  /// Those of more alkali than planned, and of what may be lye-heavy: to be asked about.
+  std::vector<std::string> more_lye = {};
 };
 AsWeighed as_weighed(const records::Records& records, const records::Batch& batch,
                      const records::Notes& notes, const std::string& run,

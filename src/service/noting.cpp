@@ -89,7 +89,10 @@ class Desk {
   void check_code_of_file(const Batch& batch) const;
   void note(Records& records, const Batch& batch);
   std::vector<records::Note> uses() const;
-  void weigh_otherwise(Records& records, const Batch& batch, bool is_meant);
+  void weigh_otherwise(Records& records, const Batch& batch, const records::Notes& before,
+                       bool is_meant);
+  bool was_told(const Records& records, const Batch& batch, const records::Notes& before,
+                const AsWeighed& told) const;
   static void ask_about_lye(const AsWeighed& told, const records::Note& said);
   reports::NotedBatch shown_of(const Records& records, NotedBatches& noted, const Batch& batch);
   void refuse_begun(const Records& records) const;
@@ -366,12 +369,13 @@ void Desk::note(Records& records, const Batch& batch) {
                     "leave it out");
   if (asked_.changes.empty()) return;
   const bool is_lye_meant = !uses().empty() && std::erase(confirmed, more_lye) > 0;
+  const records::Notes before = records::notes_of(records, batch);
   records::note(records, batch, asked_.changes,
                 {.today = request_.today,
                  .noted_at = request_.now,
                  .confirmed = std::move(confirmed),
                  .confirmed_at = terms_.place("confirmed")});
-  weigh_otherwise(records, batch, is_lye_meant);
+  weigh_otherwise(records, batch, before, is_lye_meant);
 }
 
 /// Of what is noted, what was used otherwise than planned.
@@ -383,7 +387,8 @@ std::vector<records::Note> Desk::uses() const {
 }
 
 /// Lots lose what was used; more lye than was planned is never recorded unasked.
-void Desk::weigh_otherwise(Records& records, const Batch& batch, bool is_meant) {
+void Desk::weigh_otherwise(Records& records, const Batch& batch, const records::Notes& before,
+                           bool is_meant) {
   const auto changes = uses();
   if (changes.empty()) return;
   std::vector<std::string> keys;
@@ -399,8 +404,19 @@ void Desk::weigh_otherwise(Records& records, const Batch& batch, bool is_meant) 
     report_.remarks.push_back(std::move(remark));
   const AsWeighed told = as_weighed(records, batch, records::notes_of(records, batch),
                                     request_.file, library_, caller_);
-  if (told.has_more_lye && said != nullptr && !is_meant) ask_about_lye(told, *said);
+  if (said != nullptr && !is_meant && !was_told(records, batch, before, told))
+    ask_about_lye(told, *said);
   report_.remarks.insert(report_.remarks.end(), told.remarks.begin(), told.remarks.end());
+}
+
+/// Whether all that is to be asked about was noted before, and so meant.
+bool Desk::was_told(const Records& records, const Batch& batch, const records::Notes& before,
+                    const AsWeighed& told) const {
+  if (told.more_lye.empty()) return true;
+  const auto then = as_weighed(records, batch, before, request_.file, library_, caller_).more_lye;
+  return std::all_of(told.more_lye.begin(), told.more_lye.end(), [&](const std::string& one) {
+    return std::find(then.begin(), then.end(), one) != then.end();
+  });
 }
 
 void Desk::ask_about_lye(const AsWeighed& told, const records::Note& said) {

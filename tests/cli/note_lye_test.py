@@ -133,6 +133,8 @@ told = remarks("pot")
 agrees(told, "Base of the test", out_of_pot("pour", shares["pour"] + 5))
 agrees(told, "Topping of the test", out_of_pot("pipe", shares["pipe"] - 5))
 check("left in the pot" not in told and "Together" not in told, told)
+noted("pot", {"weighed.pipe.fats.palm": f"{rows['pipe.fats.palm'] + 1:g} g"})  # what was said to be meant is not asked about again
+noted("pot", {"weighed.pipe.fats.palm": ""})
 check(left("NA-1") == {"g": 1000 - naoh}, "a share is taken from a lot a second time")
 
 # ---- the share of the wrong batter

@@ -260,6 +260,48 @@ await run({
       assert.equal(recorded(serving).for_sale, false);
     }),
 
+  "shares of one pot are noted as they were weighed, more lye is asked about, and bought decorations are counted":
+    () => {
+      const files = own_files();
+      const star = { name: "Star", material: "sugar star", bought: { weighs: "2 g" }, per_piece: 1, spares: "0 %" };
+      files[spring] = { ...files[spring], lye_pot: {}, decorations: [...files[spring].decorations, star] };
+      return with_page(
+        async (page, serving) => {
+          serving.printed("stock", ".", "--bought", "sugar star", "--pack", "100 pieces", "--lot", "ST-1");
+          await begin_and_note(page);
+          const left = () =>
+            serving
+              .printed("stock", ".")
+              .materials.flatMap(({ lots }) => lots)
+              .find((one) => one.lot === "ST-1").left.pieces;
+          const counted = left();
+          await type(page, "decoration-2.used", "50");
+          await kept(page, "decoration-2.used");
+          assert.equal(left(), 50);
+          assert.notEqual(counted, 50);
+          await button(page, "Another weight than planned").click();
+          const [base, topping] = ["weighed.pour.share.lye-solution", "weighed.pipe.share.lye-solution"];
+          const row = (key) => recorded(serving).rows.find((one) => one.key === key);
+          await type(page, base, String(Number.parseFloat(row(base).planned) + 10));
+          const said = blank(page, base).locator(".alarm");
+          await said.filter({ hasText: "Meadow base as it was weighed: superfat" }).waitFor();
+          await said.filter({ hasText: "one of these weights is wrong or not noted yet" }).waitFor();
+          assert.equal(row(base).noted, undefined, "more lye is noted before she has said that it is so");
+          await check_access(page, "more lye in a share");
+          await blank(page, base)
+            .getByRole("button", { name: /^It is so/ })
+            .click();
+          await kept(page, base);
+          await type(page, topping, String(Number.parseFloat(row(topping).planned) - 10));
+          await kept(page, topping);
+          const { as_weighed } = recorded(serving);
+          assert.equal(as_weighed.length, 2);
+          for (const { text } of as_weighed) await main(page).getByText(text).waitFor();
+        },
+        { files },
+      );
+    },
+
   "a second making has a record of its own, and both are a tap away": () =>
     with_page(async (page, serving) => {
       const first = await begin(page);
