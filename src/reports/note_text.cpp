@@ -59,6 +59,13 @@ std::string rows_of(const NotedBatch& noted, bool is_form) {
   return rows == 0 ? "  Nothing is noted of it yet.\n" : table.text();
 }
 
+/// With what it is weighed into, where something else of the batch is called so too.
+std::string weighed_words(const records::Blank& row, const std::vector<records::Blank>& all) {
+  const auto alike = std::count_if(
+      all.begin(), all.end(), [&](const records::Blank& one) { return one.words == row.words; });
+  return on_one_line(alike == 1 ? row.words : row.words + " (" + row.of + ")");
+}
+
 /// What was weighed where it was not what was planned, and all that may be, where all is shown.
 std::string weighed_rows(const NotedBatch& noted, bool is_form) {
   TextTable table({Side::left, Side::left, Side::left, Side::left});
@@ -69,7 +76,7 @@ std::string weighed_rows(const NotedBatch& noted, bool is_form) {
     const std::string value = noted_value(row, noted);
     if (!is_form && value.empty()) continue;
     has_any = true;
-    table.row({on_one_line(row.words), row.planned, value, row.key});
+    table.row({weighed_words(row, noted.rows), row.planned, value, row.key});
   }
   return has_any ? "\n" + table.text() : "";
 }

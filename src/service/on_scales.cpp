@@ -100,6 +100,7 @@ class Scales {
   Scales(const Json& batch, const records::Notes& notes) : batch_(batch), notes_(notes) {
     for (const Json& vessel : batch.at("weigh_out"))
       if (vessel.at("vessel") == "lye_pot") pot_ = rows_of(vessel, notes);
+    if (const auto lye = noted(std::string(records::topped_up_row))) top_up_pot(*lye);
   }
 
   /// `tally` is what the plan's answer has of it.
@@ -113,6 +114,7 @@ class Scales {
       times = static_cast<double>(vessel.value("times", std::int64_t{1}));
       Rows its = rows_of(vessel, notes_);
       if (is_lye_ahead && vessel.at("vessel") == "lye") top_up(its);
+      if (vessel.at("vessel") == "lye") take_from_day_pot(its, key);
       for (const Row& row : its) {
         if (row.role == "lye_solution" && is_lye_ahead) continue;  // its own, weighed before
         if (row.role == "lye_solution") from_pot += row.planned;
@@ -137,6 +139,32 @@ class Scales {
   }
 
  private:
+  std::optional<Mass> noted(const std::string& row) const {
+    return notes_.mass(std::string(records::weighed_prefix) + row);
+  }
+
+  /// Water, to what it is noted to have weighed then.
+  void top_up_pot(Mass lye) {
+    Row water{"water", batch_.at("lye_pot").at("lye_g").get<double>() * gram, lye};
+    for (const Row& row : pot_) {
+      water.planned -= row.planned;
+      water.weighed -= row.weighed;
+    }
+    pot_.push_back(std::move(water));
+  }
+
+  /// Alkali and water came together then, as strong as planned.
+  void take_from_day_pot(Rows& lye, const std::string& key) const {
+    const auto mass = noted(key + std::string(records::day_pot_row));
+    if (!mass) return;
+    const auto is_of_pot = [](const Row& row) { return row.is_water() || row.role == "alkali"; };
+    Mass planned;
+    for (const Row& row : lye)
+      if (is_of_pot(row)) planned += row.planned;
+    for (Row& row : lye)
+      if (is_of_pot(row)) row.weighed = (*mass / planned) * row.planned;
+  }
+
   bool has_lye_ahead(const std::string& key) const {
     const auto has = [&](const char* kind) {
       return std::any_of(
@@ -153,6 +181,7 @@ class Scales {
       planned += row.planned / times;
       more += row.more();
       if (row.is_water()) water += row.more();
+      if (row.role == "lye_solution") water += water_in(pot_, &Row::weighed) * row.more();
       if (may_hold_water(row, tally)) unknown += abs(row.more());
     }
     Rows one = rows;
