@@ -88,6 +88,9 @@ std::string what_came_out(const BatterAsWeighed& batter) {
                                        : "") +
                      ": " + superfat_words(batter.now) + "; planned was " +
                      chemistry::lowest_in_words(batter.planned) + ".";
+  if (batter.worst && batter.worst->nominal < std::min(batter.now.nominal, batter.planned))
+    what += " One that had all that is more of the lye or less of the fats: " +
+            superfat_words(*batter.worst) + ".";
   if (batter.if_lye_is_missing)
     what +=
         " That is where only water is missing of its lye solution; where lye is, left in the "
@@ -99,7 +102,8 @@ std::string what_came_out(const BatterAsWeighed& batter) {
 /// Of one batter, whose superfat is another by what was weighed.
 Remark remark_of(const BatterAsWeighed& batter) {
   std::string what = what_came_out(batter);
-  if (batter.now.likely_low >= Share{}) return {Severity::note, std::move(what)};
+  const auto& lowest = batter.worst ? *batter.worst : batter.now;
+  if (lowest.likely_low >= Share{}) return {Severity::note, std::move(what)};
   return {Severity::danger,
           (batter.now.nominal < Share{} ? "LYE-HEAVY. " : "LYE-HEAVY SOAP MAY COME OUT. ") + what +
               " Lye is left over and burns: correct it before it is poured, or keep it apart, " +

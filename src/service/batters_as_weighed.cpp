@@ -53,6 +53,18 @@ chemistry::EffectiveSuperfat superfat_of(const chemistry::Formula& formula,
   return chemistry::effective_superfat(all.fats, all.alkalis, all.acids, all.blends);
 }
 
+/// Of what was made several times and is noted together.
+enum class Which { an_equal_one, the_worst };
+
+Mass of_one(Mass together, Mass planned, std::int64_t times, Which which, Role role) {
+  const Mass more = together - static_cast<double>(times) * planned;
+  const bool is_lye = role == Role::alkali || role == Role::lye_solution;
+  if (which == Which::the_worst && is_lye) return planned + std::max(more, Mass{});
+  if (which == Which::the_worst && role == Role::fat)
+    return std::max(planned + std::min(more, Mass{}), Mass{});
+  return together * (1.0 / static_cast<double>(times));
+}
+
 class Batch {
  public:
   Batch(const planning::Run& run, const planning::Plan& plan, const planning::Batch& batch,
@@ -66,13 +78,19 @@ class Batch {
 
   BatchAsWeighed as_weighed() const {
     BatchAsWeighed all;
-    for (const Batter& batter : batters_)
-      all.batters.push_back(pot_ ? out_of_pot(batter) : with_its_own_lye(batter));
+    for (const Batter& batter : batters_) {
+      all.batters.push_back(told_of(batter, Which::an_equal_one));
+      if (batter.times > 1) all.batters.back().worst = told_of(batter, Which::the_worst).now;
+    }
     if (pot_) tell_of_pot(all.of_pot);
     return all;
   }
 
  private:
+  BatterAsWeighed told_of(const Batter& batter, Which which) const {
+    return pot_ ? out_of_pot(batter, which) : with_its_own_lye(batter, which);
+  }
+
   std::optional<Mass> noted(const std::string& row) const {
     const auto at = rows_.find(row);
     return at == rows_.end() ? std::nullopt : std::optional(at->second);
@@ -94,7 +112,7 @@ class Batch {
   }
 
   /// Its fats and what is stirred in, and alkali that it has alone.
-  Weighing weighed(const Batter& batter) const {
+  Weighing weighed(const Batter& batter, Which which) const {
     Weighing now = batter.planned;
     for (const Vessel& vessel : vessels_) {
       if (!vessel.key.starts_with(batter.key + ".") ||
@@ -102,22 +120,20 @@ class Batch {
         continue;
       for (const auto& row : vessel.rows)
         if (const auto mass = noted(row.key); mass && row.ingredient)
-          now.ingredients[*row.ingredient].weighed = each_of(*mass, vessel.times);
+          now.ingredients[*row.ingredient].weighed =
+              of_one(*mass, row.mass, vessel.times, which, row.role);
     }
     return now;
   }
-  static Mass each_of(Mass together, std::int64_t times) {
-    return together * (1.0 / static_cast<double>(times));
-  }
 
-  BatterAsWeighed with_its_own_lye(const Batter& batter) const {
-    Weighing now = weighed(batter);
+  BatterAsWeighed with_its_own_lye(const Batter& batter, Which which) const {
+    Weighing now = weighed(batter, which);
     BatterAsWeighed told{.name = batter.formula.name,
                          .times = batter.times,
                          .planned = batter.planned.superfat.nominal,
                          .now = {}};
-    take_lye(now, of_planned(batter.key + std::string(records::day_pot_row), batter));
-    const double share = of_planned(batter.key + std::string(records::share_row), batter);
+    take_lye(now, of_planned(batter.key + std::string(records::day_pot_row), batter, which));
+    const double share = of_planned(batter.key + std::string(records::share_row), batter, which);
     told.now = superfat_of(batter.formula, now);
     told.has_more_lye = alkali_in(now) > alkali_in(batter.planned);
     if (share < 1) {
@@ -128,10 +144,11 @@ class Batch {
   }
 
   /// What is noted of a lye solution, as a multiple of what was planned of it.
-  double of_planned(const std::string& row, const Batter& batter) const {
+  double of_planned(const std::string& row, const Batter& batter, Which which) const {
     const auto mass = noted(row);
     if (!mass) return 1;
-    return *mass / (static_cast<double>(batter.times) * planned_lye(row, batter));
+    const Mass planned = planned_lye(row, batter);
+    return of_one(*mass, planned, batter.times, which, Role::lye_solution) / planned;
   }
   Mass planned_lye(const std::string& row, const Batter& batter) const {
     Mass all, of_alkali_and_water;
@@ -148,9 +165,10 @@ class Batch {
         ingredient.weighed = of_planned * ingredient.weighed;
   }
 
-  Mass share_of(const Batter& batter) const {
+  Mass share_of(const Batter& batter, Which which) const {
+    const Mass planned = planned_pot_->shares.at(batter.share).lye;
     const auto mass = noted(batter.key + std::string(records::share_row));
-    return mass ? each_of(*mass, batter.times) : planned_pot_->shares.at(batter.share).lye;
+    return mass ? of_one(*mass, planned, batter.times, which, Role::lye_solution) : planned;
   }
   Mass alkali_in_share(Mass share) const {
     Mass all;
@@ -165,10 +183,10 @@ class Batch {
     return all;
   }
 
-  BatterAsWeighed out_of_pot(const Batter& batter) const {
+  BatterAsWeighed out_of_pot(const Batter& batter, Which which) const {
     constexpr double nothing = 1e-9;
-    const Weighing now = weighed(batter);
-    const Mass share = share_of(batter);
+    const Weighing now = weighed(batter, which);
+    const Mass share = share_of(batter, which);
     const auto& planned = planned_pot_->shares.at(batter.share);
     return {.name = batter.formula.name,
             .times = batter.times,
@@ -182,7 +200,7 @@ class Batch {
     Mass taken;
     std::int64_t noted_shares = 0;
     for (const Batter& batter : batters_) {
-      taken += static_cast<double>(batter.times) * share_of(batter);
+      taken += static_cast<double>(batter.times) * share_of(batter, Which::an_equal_one);
       noted_shares += noted(batter.key + std::string(records::share_row)) ? 1 : 0;
     }
     const auto caution = [&](const std::string& text) {

@@ -21,9 +21,11 @@ using WeighedRows = std::map<std::string, Mass>;
 /// of the alkali that went into that.
 struct BatterAsWeighed {
   std::string name;
-  std::int64_t times = 1;  // made so often; of its weights each has an equal part
+  std::int64_t times = 1;  // made so often
   Share planned;
-  chemistry::EffectiveSuperfat now;
+  chemistry::EffectiveSuperfat now;  // of its weights each having an equal part
+  /// Of one of them that had all the lye that is more, and lacked all the fats that are less.
+  std::optional<chemistry::EffectiveSuperfat> worst = {};
   bool has_more_lye = false;  // more alkali than planned
   /// Where less of its lye solution was weighed than was made: if the lye itself is missing, and
   /// not only water.

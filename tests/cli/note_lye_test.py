@@ -34,6 +34,7 @@ topped = {**bars, "pipe": {"formula": "top.formula.json", "fills_headspace": "0 
                            "envelope": {"form": "cone", "diameter": "40 mm", "height": "30 mm", "soap_share": "80 %"}},
           "losses": {**bars["losses"], "pipe": {"bag": "10 g", "bowl_and_whisk": "20 g"}}}
 write(f"{folder}/pot.run.json", {**topped, "lye_pot": {}})
+write(f"{folder}/twice.run.json", {**topped, "lye_pot": {}, "batch": {"whippings": 2}})
 warmth = {"room_at": "20 °C", "water_at": "8 °C", "lye_used_at": "8 °C", "fats_at": "35 °C"}
 write(f"{folder}/cold.run.json", {**bars, "pour": {**bars["pour"], "temperatures": warmth}})
 write(f"{folder}/bars.run.json", bars)
@@ -175,6 +176,20 @@ write(f"{folder}/pot.run.json", {**topped, "lye_pot": {}, "sell": 10})
 refused("pot", "Lye solution for the base: of .* more was weighed .* cannot be told", more)
 refused("pot", "less was weighed .* cannot be told", {"weighed.lye-pot.topped-up": f"{pot - 10:g} g"})
 noted("pot", less)
+
+# ---- whippings that are weighed together: each an equal part, or one of them all that is more
+
+note("twice", "--begin")
+rows, planned = rows_of("twice")
+pot, naoh, share = planned["lye_pot"]["lye_g"], rows["lye-pot.naoh"], rows["pipe.share.lye-solution"]
+check(len(planned["lye_pot"]["shares"]) == 3, "two whippings")
+noted("twice", {"weighed.pipe.share.lye-solution": f"{2 * share - 4:g} g"})
+check("One that had" not in remarks("twice"), remarks("twice"))  # the other may be as planned
+said = refused("twice", "lye-heavy", {"weighed.pipe.share.lye-solution": f"{2 * share + 2:g} g"})
+agrees(said, "Topping of the test", out_of_pot("pipe", share + 1))
+expected = out_of_pot("pipe", share + 2)
+shown = float(re.search(r"One that had all that is more .*?superfat (-?[\d.]+) %", said).group(1))
+check(expected - 0.11 < shown < expected + 0.01, f"{shown} told of the worst, {expected:.3f} on paper")
 
 # ---- yesterday's lye, all of it: whether lye or water is missing, no weight tells
 
