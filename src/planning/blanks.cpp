@@ -259,8 +259,7 @@ class Form {
       const auto& decoration = plan_.decorations[i];
       if (!decoration.is_bought || decoration.casts == 0) continue;
       count({"decoration-" + std::to_string(i + 1), ""}, "used",
-            decoration.name + ": used" + (plan_.pieces.batches > 1 ? " for the whole run" : "") +
-                ", broken ones too",
+            decoration.name + ": used up" + (plan_.pieces.batches > 1 ? ", whole run" : ""),
             When::afterwards, decoration.casts);
       blanks_.back().batch = 1;
     }

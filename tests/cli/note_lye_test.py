@@ -224,7 +224,7 @@ called("stock", ".", "--bought", "sugar star", "--pack", "100 pieces", "--lot", 
 note("stars", "--begin")
 check(left("ST-1") == {"pieces": 88}, "as counted out by the plan")
 blank = next(one for one in batch("stars")["blanks"] if one["key"] == "decoration-1.used")
-check((blank["kind"], blank["planned"], blank["words"]) == ("count", "12", "Star: used, broken ones too"), blank)
+check((blank["kind"], blank["planned"], blank["words"]) == ("count", "12", "Star: used up"), blank)
 noted("stars", {"decoration-1.used": "15"})
 check(left("ST-1") == {"pieces": 85} and batch("stars")["as_weighed"] == [], "three broke")
 code = batch("stars")["begun"]["code"]
@@ -237,7 +237,7 @@ check(left("ST-1") == {"pieces": 100}, "none was used")
 noted("stars", {"decoration-1.used": ""})
 check(left("ST-1") == {"pieces": 88}, "taken back, it is as planned")
 refused("stars", "did you mean decoration-1.used", {"decoration-1.use": "12"})
-check("Star: used, broken ones too" in called("sheet", "stars.run.json").stdout, "the sheet has no blank for it")
+check("Star: used up" in called("sheet", "stars.run.json").stdout, "the sheet has no blank for it")
 
 shutil.rmtree(folder)
 end("lye that is shared is noted as it was weighed, and bought decorations as they were counted")
