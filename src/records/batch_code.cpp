@@ -120,8 +120,9 @@ std::string taken_code(Records& records, const std::string& run, std::int64_t nu
     if (wanted && !is_reserved) refuse_given(records, *wanted, where);
     std::string code = is_reserved ? *reserved : wanted ? *wanted : next_of(records, day);
     if (!is_reserved) give(records, code, run, number, day, false);
-    SQLite::Statement used(records.database().connection(),
-                           "UPDATE code SET reserved = 0 WHERE run = ? AND number = ?");
+    SQLite::Statement used(
+        records.database().connection(),
+        "UPDATE code SET reserved = 0 WHERE run = ? AND number = ? AND reserved = 1");
     SQLite::bind(used, run, number);
     used.exec();
     return code;

@@ -18,6 +18,15 @@ std::optional<Value> read_if_noted(const Notes& notes, const std::string& key, R
   return read(*text, in_records);
 }
 
+/// By their batches.
+std::map<std::string, Notes> notes_in(SQLite::Statement& rows) {
+  std::map<std::string, Notes> notes;
+  while (rows.executeStep())
+    notes[rows.getColumn(0).getString()].all[rows.getColumn(1).getString()] = {
+        rows.getColumn(2).getString(), rows.getColumn(3).getString()};
+  return notes;
+}
+
 Weighing weighing_in(SQLite::Statement& row) {
   const std::string written = row.getColumn("written").getString();
   return {row.getColumn("day").getString(), row.getColumn("pieces").getInt64(), written,
@@ -76,11 +85,18 @@ std::map<std::string, Notes> all_notes(const Records& records) {
   return told(records.path(), [&] {
     SQLite::Statement find(records.database().connection(),
                            "SELECT batch, key, value, noted_at FROM note");
-    std::map<std::string, Notes> notes;
-    while (find.executeStep())
-      notes[find.getColumn(0).getString()].all[find.getColumn(1).getString()] = {
-          find.getColumn(2).getString(), find.getColumn(3).getString()};
-    return notes;
+    return notes_in(find);
+  });
+}
+
+std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(records.database().connection(),
+                           "SELECT note.batch, key, value, noted_at FROM batch JOIN note "
+                           "ON note.batch = batch.id WHERE batch.run = ? AND +key IN ('tested', "
+                           "'held_back', 'ready_on', 'pieces.made', 'pieces.rejected')");
+    SQLite::bind(find, run);
+    return notes_in(find);
   });
 }
 

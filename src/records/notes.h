@@ -40,6 +40,8 @@ class Notes {
 Notes notes_of(const Records& records, const Batch& batch);
 /// Of every batch that has any, by its id.
 std::map<std::string, Notes> all_notes(const Records& records);
+/// Of the batches of one run no more than how many pieces there are and whether they are for sale.
+std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run);
 
 /// By day.
 std::vector<Weighing> weighings_of(const Records& records, const Batch& batch);

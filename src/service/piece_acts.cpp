@@ -156,7 +156,7 @@ class Changing {
   }
 
   void look_at_cure(const Told& told, const Place& where, const std::string& typed) const {
-    const auto until = cures_until(records_, told.batch);
+    const auto until = Cures(records_).until(told.batch);
     if (until && *until > day_)
       ask(request_, where, typed,
           told.batch.code + " cures until " + *until + " by the formulas it was made by",
@@ -188,9 +188,10 @@ class Changing {
 
 }  // namespace
 
-std::optional<std::string> cures_until(const Records& records, const Batch& batch) {
-  const auto cure = cure_of(records, batch);
-  return cure ? std::optional(days_later(batch.begun_on, *cure)) : std::nullopt;
+std::optional<std::string> Cures::until(const Batch& batch) {
+  const auto [cure, is_new] = known_.try_emplace(batch.sources);
+  if (is_new) cure->second = cure_of(records_, batch);
+  return cure->second ? std::optional(days_later(batch.begun_on, *cure->second)) : std::nullopt;
 }
 
 PiecesDone change_pieces(const StockRequest& request, Records& records,
@@ -207,7 +208,7 @@ PiecesDone change_pieces(const StockRequest& request, Records& records,
 std::vector<reports::Stock::Pieces> pieces_in(const Records& records, const std::string& day) {
   const auto notes = records::all_notes(records);
   const auto changed = records::changed_pieces(records);
-  std::map<std::string, std::optional<std::chrono::minutes>> cures;  // by the sources' hash
+  Cures cures(records);
   static const records::Notes none;
   std::vector<reports::Stock::Pieces> all;
   for (Batch& batch : records::batches(records)) {
@@ -222,12 +223,8 @@ std::vector<reports::Stock::Pieces> pieces_in(const Records& records, const std:
     const auto for_sale = records::for_sale(noted, day);
     pieces.is_for_sale = for_sale.is && pieces.count.is_known && pieces.count.there() > 0;
     pieces.why_not = for_sale.why_not;
-    const auto [cure, is_new] = cures.try_emplace(batch.sources);
-    if (is_new) cure->second = cure_of(records, batch);
-    if (cure->second) {
-      std::string until = days_later(batch.begun_on, *cure->second);
-      if (until > day) pieces.cures_until = std::move(until);
-    }
+    if (auto until = cures.until(batch); until && *until > day)
+      pieces.cures_until = std::move(until);
     pieces.batch = std::move(batch);
     all.push_back(std::move(pieces));
   }

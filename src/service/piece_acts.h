@@ -6,6 +6,8 @@
 #include "reports/stock_report.h"
 #include "service/requests.h"
 
+#include <chrono>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -20,9 +22,19 @@ struct PiecesDone {
 PiecesDone change_pieces(const StockRequest& request, records::Records& records,
                          const moulds::Library& library, const UserTerms& terms);
 
-/// The day until which a batch cures by its formulas, as they were frozen; nothing where none says.
-std::optional<std::string> cures_until(const records::Records& records,
-                                       const records::Batch& batch);
+/// How long batches cure by their formulas, as they were frozen: read once for all that were made
+/// of the same files.
+class Cures {
+ public:
+  explicit Cures(const records::Records& records) : records_(records) {}
+
+  /// The day until which a batch cures; nothing where no formula says.
+  std::optional<std::string> until(const records::Batch& batch);
+
+ private:
+  const records::Records& records_;
+  std::map<std::string, std::optional<std::chrono::minutes>> known_ = {};  // by the sources' hash
+};
 
 /// The pieces of all batches that have some, or of which nobody noted how many there are, with the
 /// day until which they cure by their formula.

@@ -90,7 +90,7 @@ std::string day_before(std::chrono::year_month_day day) {
 class Stands {
  public:
   Stands(const Records& records, const moulds::Library& library)
-      : records_(records), library_(library) {}
+      : records_(records), library_(library), cures_(records) {}
 
   RunStands& of(const std::string& run_file) {
     const auto [known, is_new] = runs_.try_emplace(one_name_of(run_file));
@@ -136,15 +136,18 @@ class Stands {
       return stands;  // a built-in example, beside which nothing is recorded
     }
     if (!changes_) changes_ = records::changed_pieces(records_);
+    std::map<std::string, records::Notes> notes;
+    for (const std::string& key : stands.run.keys())
+      notes.merge(records::piece_notes(records_, key));
     for (Batch& batch : batches_of(records_, stands.run)) {
-      Standing one = standing(std::move(batch), run_file);
+      const records::Notes& its = notes[batch.id];
+      Standing one = standing(std::move(batch), its, run_file);
       if (!one.is_known || one.free > 0) stands.batches.push_back(std::move(one));
     }
     return stands;
   }
 
-  Standing standing(Batch batch, const std::string& run_file) {
-    const auto notes = records::notes_of(records_, batch);
+  Standing standing(Batch batch, const records::Notes& notes, const std::string& run_file) {
     const auto change = changes_->find(batch.id);
     const auto count = records::with_notes(
         change == changes_->end() ? records::PieceCount() : change->second, notes);
@@ -156,7 +159,7 @@ class Stands {
     constexpr auto end_of_days = "9999-12-31";  // whether it ever is, as it is noted
     one.why_not = records::for_sale(notes, end_of_days).why_not;
     one.ready_from = std::max(notes.text("ready_on").value_or(""), one.batch.begun_on);
-    if (const auto until = cures_until(records_, one.batch))
+    if (const auto until = cures_.until(one.batch))
       one.ready_from = std::max(one.ready_from, *until);
     const auto [known, is_new] = changed_.try_emplace({one.batch.sources, run_file});
     if (is_new)
@@ -168,6 +171,7 @@ class Stands {
 
   const Records& records_;
   const moulds::Library& library_;
+  Cures cures_;
   std::map<std::string, RunStands> runs_;
   std::optional<std::map<std::string, records::PieceCount>> changes_;
   std::map<std::pair<std::string, std::string>, std::vector<std::string>> changed_;
@@ -369,12 +373,13 @@ class Taking {
                         const runs::OrderLine& line) {
     constexpr std::size_t most_told = 5;
     std::vector<std::string> reasons;
-    for (auto one = stands.batches.rbegin(); one != stands.batches.rend(); ++one) {
-      for (const auto& [whom, pieces] : one->taken_by_others)
-        reasons.push_back(std::to_string(pieces) + " of " + one->batch.code + " (go to " + whom +
+    for (std::size_t i = stands.batches.size(); i-- > 0;) {
+      const Standing& one = stands.batches[i];
+      for (const auto& [whom, pieces] : one.taken_by_others)
+        reasons.push_back(std::to_string(pieces) + " of " + one.batch.code + " (go to " + whom +
                           ")");
-      if (one->is_known && one->free <= 0) continue;
-      if (auto why = why_not_counted(*one, line)) reasons.push_back(std::move(*why));
+      if (one.is_known && one.free <= 0) continue;
+      if (auto why = why_not_counted(one, line)) reasons.push_back(std::move(*why));
     }
     if (reasons.empty()) return;
     std::string text = on_one_line(name) + ", made and not counted: ";
