@@ -115,7 +115,7 @@ bool keeps_unsynced(Left left, const std::string& file) {
 
 }  // namespace
 
-RememberingDisk::RememberingDisk() {
+RememberingDisk::RememberingDisk(Under whom) {
   usual = sqlite3_vfs_find(nullptr);
   vfs = *usual;
   vfs.pNext = nullptr;
@@ -124,7 +124,9 @@ RememberingDisk::RememberingDisk() {
   vfs.xOpen = open_file;
   vfs.xDelete = remove_file;
   remembered.clear();
-  if (sqlite3_vfs_register(&vfs, 0) != SQLITE_OK) throw std::runtime_error("no VFS registered");
+  const int is_default = whom == Under::all ? 1 : 0;
+  if (sqlite3_vfs_register(&vfs, is_default) != SQLITE_OK)
+    throw std::runtime_error("no VFS registered");
 }
 RememberingDisk::~RememberingDisk() { sqlite3_vfs_unregister(&vfs); }
 

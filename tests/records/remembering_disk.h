@@ -21,7 +21,8 @@ struct DiskAct {
 /// remembers what changed the disk. One at a time.
 class RememberingDisk {
  public:
-  RememberingDisk();
+  enum class Under { those_who_name_it, all };  // all: who names no VFS gets this one
+  explicit RememberingDisk(Under whom = Under::those_who_name_it);
   ~RememberingDisk();
   RememberingDisk(const RememberingDisk&) = delete;
   RememberingDisk& operator=(const RememberingDisk&) = delete;
